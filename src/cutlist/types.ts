@@ -1,0 +1,45 @@
+import type { Ticks } from "../length/types.ts";
+import type { FabricSpec } from "../spec/types.ts";
+
+/** What a cut piece is for: printed on bag labels and in the cut list. */
+export interface PieceUse {
+  /** For example `block Harbour, half-square triangles` or the maker's own label. */
+  text: string;
+  count: number;
+}
+
+/** How a cut rectangle is cut further once it is a rectangle (triangles), after the plan's cuts. */
+export type Subcut = "none" | "once-diagonal" | "twice-diagonal" | "template";
+
+/** One size to cut from one fabric. */
+export interface CutPiece {
+  /** A, B, ... Z, AA ...: largest first within the fabric. */
+  letter: string;
+  label: string;
+  across: Ticks;
+  along: Ticks;
+  fullWidth: boolean;
+  count: number;
+  turnable: boolean;
+  cut: "strips" | "lengthwise" | "either";
+  join: "no" | "straight" | "diagonal";
+  uses: PieceUse[];
+  /** Cut after the piece is free, by hand: a square halved or quartered on its diagonals, or by template. */
+  subcut: Subcut;
+  /**
+   * For `once-diagonal` on a directional print: which diagonal, seen with the fabric's up at the top.
+   * `any` when it does not matter.
+   */
+  diagonal: "any" | "rising" | "falling";
+  /** Size to trim the sewn unit to, for the maker's information; null when nothing is trimmed. */
+  trimTo: { across: Ticks; along: Ticks } | null;
+  /** True when exact geometry lay off the ruler marks and was rounded up. */
+  roundedUp: boolean;
+  note: string;
+}
+
+/** All that is cut from one fabric. */
+export interface CutList {
+  fabric: FabricSpec;
+  pieces: CutPiece[];
+}

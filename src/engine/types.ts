@@ -1,0 +1,151 @@
+/**
+ * The cutting engine's own words: items, rolls, sheets, strips, columns. It knows whole numbers and
+ * nothing of quilts. `across` is the direction strips run on a roll; `along` is the roll's length.
+ */
+
+/**
+ * `strips-2`: strip across the stock, segments across the strip, a segment trimmed down to its one item.
+ * `strips-3`: a segment may be cut once more, parallel to the strip, into a stack of items, each of which
+ * may then be trimmed narrower.
+ */
+export type CuttingStyle = "strips-2" | "strips-3";
+
+/** One size, wanted `demand` times. */
+export interface PackingItem {
+  across: number;
+  along: number;
+  demand: number;
+  /** May be cut turned a quarter. */
+  turnable: boolean;
+  /**
+   * `strips`: only in strips. `bands`: only in lengthwise bands (its `along` lies along the roll).
+   * `either`: whichever is shorter.
+   */
+  place: "strips" | "bands" | "either";
+}
+
+/** A bolt: fixed width, as long as wanted up to `available`. */
+export interface RollStock {
+  width: number;
+  /** Longest usable length; null when there is no limit. */
+  available: number | null;
+  /** Cost of one step of length, a whole number. */
+  costPerLength: number;
+}
+
+/** Fixed pieces of one size: fat quarters, precuts, scraps. */
+export interface SheetStock {
+  across: number;
+  along: number;
+  /** How many are to hand; null when there is no limit. */
+  available: number | null;
+  /** Cost of using one, a whole number; 0 for what is already owned. */
+  cost: number;
+  /** `either`: the first cut may run along as well (strips then run along). */
+  firstCut: "across" | "either";
+}
+
+/** The question put to the engine. Everything is a whole number of the caller's steps. */
+export interface PackingProblem {
+  style: CuttingStyle;
+  items: PackingItem[];
+  roll: RollStock | null;
+  sheets: SheetStock[];
+}
+
+/** Items stacked in one segment, first listed lies first. */
+export interface StackUse {
+  /** Index into `problem.items`. */
+  item: number;
+  /** True when the item's `across` lies along the stock's length. */
+  turned: boolean;
+  count: number;
+}
+
+/** Equal segments of one strip. */
+export interface SegmentUse {
+  /** Size along the strip. */
+  across: number;
+  /** How many of them the strip holds. */
+  count: number;
+  stack: StackUse[];
+}
+
+/** One kind of strip (a pattern column of the cutting-stock model). */
+export interface StripColumn {
+  /** Strip width, measured square to its run. */
+  along: number;
+  segments: SegmentUse[];
+}
+
+export interface StripSection {
+  kind: "strips";
+  column: StripColumn;
+  count: number;
+}
+
+/** A length of the stock cut lengthwise into bands, and the width that remains cut into strips. */
+export interface BandSection {
+  kind: "bands";
+  along: number;
+  count: number;
+  bands: SegmentUse[];
+  restAcross: number;
+  rest: StripSection[];
+}
+
+export type Section = StripSection | BandSection;
+
+/** How the roll, or `count` sheets of one kind, are cut. */
+export interface StockLayout {
+  stock: "roll" | "sheet";
+  /** Index into `problem.sheets`; -1 for the roll. */
+  sheet: number;
+  count: number;
+  /** `along`: strips run along the sheet; every size in `sections` is then in the strip's own frame. */
+  firstCut: "across" | "along";
+  sections: Section[];
+}
+
+/**
+ * What was proved. `value` is a true lower bound on the objective over the whole model of the style;
+ * `area` bounds hold for every style of cutting.
+ */
+export interface LowerBound {
+  value: number;
+  kind: "area" | "dual" | "exhausted";
+  style: CuttingStyle;
+}
+
+export interface SearchStats {
+  columns: number;
+  nodes: number;
+  lpSolves: number;
+  mipSolves: number;
+  milliseconds: number;
+}
+
+/** The engine's answer. */
+export interface PackingResult {
+  /** `infeasible` carries no layouts and says in `missing` which items could not be placed. */
+  status: "proven" | "best-found" | "infeasible";
+  /** Roll length times its cost plus the cost of the sheets used. */
+  objective: number;
+  /** Length taken from the roll; 0 when none is. */
+  rollLength: number;
+  bound: LowerBound;
+  layouts: StockLayout[];
+  /** Items left over when `infeasible`: index and how many, for the best that could be done. */
+  missing: { item: number; count: number }[];
+  stats: SearchStats;
+}
+
+/** Limits and hooks for a search. All optional; without them the search runs to its own end. */
+export interface SearchLimits {
+  /** Milliseconds after which the best so far is returned. */
+  budget?: number;
+  /** Asked now and then; true ends the search with the best so far. */
+  shouldStop?: () => boolean;
+  /** Told of every better plan or bound. */
+  onProgress?: (progress: { objective: number; bound: number }) => void;
+}

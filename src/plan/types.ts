@@ -1,0 +1,209 @@
+import type { CutPiece } from "../cutlist/types.ts";
+import type { Diagnostic } from "../diagnostics/types.ts";
+import type { Ruler, Ticks } from "../length/types.ts";
+import type { Assumption, Price, Print, SoldBy } from "../spec/types.ts";
+
+/** Written in every plan file; raised when a reader of older plans would misread a newer one. */
+export const PLAN_VERSION = 1;
+
+/** Why cloth is not in a piece. Every square tick bought is in a piece or under one of these. */
+export type WasteCause = "shrinkage" | "selvage" | "straightening" | "trimming" | "strip-end" | "uncut-end";
+
+export type PartRole =
+  | "stock"
+  | "straightening"
+  | "strip"
+  | "band-section"
+  | "band"
+  | "rest"
+  | "segment"
+  | "piece"
+  | "waste"
+  | "uncut-end";
+
+/**
+ * One rectangle of cloth and how it is cut. x runs from the left selvage's inner edge across the usable
+ * width, y from the cut end down the bolt. Children tile their parent exactly: with `cut` "across" they
+ * follow one another in y, with "along" in x. A part with no children is a piece or it is waste.
+ */
+export interface Part {
+  role: PartRole;
+  x: Ticks;
+  y: Ticks;
+  across: Ticks;
+  along: Ticks;
+  /** Direction the knife runs between the children; null on a leaf. */
+  cut: "across" | "along" | null;
+  parts: Part[];
+  /** Index into the fabric's `pieces` on a piece leaf, else null. */
+  piece: number | null;
+  /** The piece lies turned a quarter from its size as written. */
+  turned: boolean;
+  /** On a waste leaf. */
+  cause: WasteCause | null;
+  /** On a waste leaf: big enough to keep. */
+  keep: boolean;
+  /** On a strip: its number in cutting order, from 1 within the lay; 0 elsewhere. */
+  number: number;
+  /** On a strip: equal for strips that are cut exactly alike; -1 elsewhere. */
+  kind: number;
+}
+
+/** One piece of cloth laid on the mat: the bolt, or one fat quarter or scrap. */
+export interface Lay {
+  source: "bolt" | "fixed";
+  /** `bolt`, or the name of the fixed piece. */
+  name: string;
+  /** Usable size after washing and without selvages. */
+  across: Ticks;
+  along: Ticks;
+  root: Part;
+}
+
+/** How one group of pieces is cut from a run of equal strips. */
+export interface SubcutStep {
+  /** Index into the fabric's `pieces`. */
+  piece: number;
+  turned: boolean;
+  /** Total over all strips of the step. */
+  count: number;
+  perStrip: number;
+  /** The segment cut from the strip. */
+  segmentAcross: Ticks;
+  /** Size of the piece as it lies. */
+  across: Ticks;
+  along: Ticks;
+  /** How the piece comes from its segment: whole, trimmed down to height, or stacked with others. */
+  how: "whole" | "trimmed" | "stacked";
+}
+
+export type StepFlag = "longer-than-ruler" | "narrow-segment" | "refold";
+
+/** One numbered instruction. Wording is made from it by the renderers. */
+export interface CuttingStep {
+  number: number;
+  /** Index into `lays`. */
+  lay: number;
+  kind: "straighten" | "strips" | "bands";
+  /** For strips and bands: how many, how wide (along), how long, and their numbers in cutting order. */
+  count: number;
+  width: Ticks;
+  run: Ticks;
+  strips: number[];
+  subcuts: SubcutStep[];
+  flags: StepFlag[];
+}
+
+/** One knife cut, in order. Ends are in the lay's frame. */
+export interface Cut {
+  number: number;
+  lay: number;
+  direction: "across" | "along";
+  x1: Ticks;
+  y1: Ticks;
+  x2: Ticks;
+  y2: Ticks;
+  /** What the ruler is set to: the size of the part being cut off. */
+  setting: Ticks;
+}
+
+export interface Purchase {
+  /** Length to ask for. */
+  length: Ticks;
+  /** As the shop says it: `1 3/8 yd`. */
+  text: string;
+  /** Needed before rounding up to what is sold (straightening, shrinkage and spare included). */
+  needed: Ticks;
+  /** In hundredths of the currency; null without a price. */
+  cost: number | null;
+}
+
+export interface WasteLine {
+  cause: WasteCause;
+  /** Square ticks. */
+  area: number;
+}
+
+export interface WasteSummary {
+  /** Square ticks: everything bought, selvages included. */
+  bought: number;
+  /** Square ticks in pieces. */
+  pieces: number;
+  /** Every cause once, in the order of `WasteCause`; `pieces` plus these is `bought` exactly. */
+  lines: WasteLine[];
+}
+
+export interface Leftover {
+  lay: number;
+  across: Ticks;
+  along: Ticks;
+  count: number;
+  cause: WasteCause;
+}
+
+export interface Sturdiness {
+  /** Narrowest usable width at which the same purchase still works; null when not worked out. */
+  narrowestUsable: Ticks | null;
+  /** Bought length left over after all cutting. */
+  spareLength: Ticks;
+}
+
+/** What was proved about the length cut and about the amount bought. */
+export interface PlanBound {
+  /** Length used by the cuts, and the least any plan of this style can use. */
+  used: Ticks;
+  least: Ticks;
+  style: "strips-2" | "strips-3";
+  /** No plan in this style uses less length. */
+  lengthProven: boolean;
+  /** No plan in this style needs a smaller purchase. */
+  purchaseProven: boolean;
+  /** Length by the rule of thumb: each size on its own strips. */
+  ruleOfThumb: Ticks;
+}
+
+export interface FabricPlan {
+  name: string;
+  colour: string;
+  note: string;
+  print: Print;
+  width: Ticks;
+  selvage: Ticks;
+  /** Usable width at the mat: after washing, without selvages. */
+  usable: Ticks;
+  shrinkAcross: number;
+  shrinkAlong: number;
+  straighten: Ticks;
+  spare: Ticks;
+  sold: SoldBy;
+  price: Price | null;
+  pieces: CutPiece[];
+  lays: Lay[];
+  /** Null when everything came from fixed pieces. */
+  purchase: Purchase | null;
+  bound: PlanBound;
+  steps: CuttingStep[];
+  cuts: Cut[];
+  waste: WasteSummary;
+  leftovers: Leftover[];
+  sturdiness: Sturdiness;
+}
+
+/** Everything printed or drawn is a function of this. Plain data: it survives JSON unchanged. */
+export interface Plan {
+  format: "crossgrain plan";
+  version: typeof PLAN_VERSION;
+  /** Ticks to the millimetre, so that a reader needs nothing else. */
+  ticksPerMillimetre: 640;
+  name: string;
+  ruler: Ruler;
+  style: "strips-2" | "strips-3";
+  prefer: "sparing" | "simple";
+  rulerLength: Ticks;
+  folded: boolean;
+  keepFrom: Ticks;
+  assumptions: Assumption[];
+  fabrics: FabricPlan[];
+  /** Warnings and notes from reading and planning. */
+  diagnostics: Diagnostic[];
+}

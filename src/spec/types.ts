@@ -1,0 +1,105 @@
+import type { Place } from "../diagnostics/types.ts";
+import type { LengthUnit, Ruler, Ticks } from "../length/types.ts";
+
+/** How a print reads. `along`: its up runs along the selvage; `across`: from selvage to selvage. */
+export interface Print {
+  kind: "none" | "two-way" | "one-way";
+  axis: "along" | "across";
+}
+
+/** How the shop sells a fabric from the bolt. */
+export interface SoldBy {
+  /** The measure amounts are spoken in. */
+  unit: "yd" | "m" | "in" | "cm";
+  /** Amounts are whole multiples of this. */
+  step: Ticks;
+  /** The least the shop will cut. */
+  least: Ticks;
+}
+
+/** A price per yard or metre, in hundredths of the currency so that sums stay exact. */
+export interface Price {
+  hundredths: number;
+  per: "yd" | "m";
+  /** Sign or code printed with it, as the maker wrote it; empty when none was given. */
+  currency: string;
+}
+
+/** Which way a piece may lie on the cloth. `free` turns a quarter at will; the others are fixed. */
+export type TurnRule = "free" | "fixed";
+
+/** What the maker said about one size to cut. Sizes are as cut, seam allowance included. */
+export interface PieceSpec {
+  /** Short name printed on the bag label; empty when the maker gave none. */
+  label: string;
+  /** Size across the width of fabric as written (before any quarter-turn). */
+  across: Ticks;
+  /** Size along the selvage as written. */
+  along: Ticks;
+  /** True for a piece that runs the whole usable width, whatever that is; `across` is then 0. */
+  fullWidth: boolean;
+  count: number;
+  turn: TurnRule;
+  /**
+   * How a piece may be cut when it is long: `strips` as every piece; `lengthwise` must lie along the
+   * selvage in a band; `either` lets the engine choose.
+   */
+  cut: "strips" | "lengthwise" | "either";
+  /** Whether a piece longer than the usable width may be joined from strips, and how. */
+  join: "no" | "straight" | "diagonal";
+  note: string;
+  at: Place | null;
+}
+
+/** A fabric with every default filled in. */
+export interface FabricSpec {
+  name: string;
+  /** Drawing colour as `#rrggbb`. */
+  colour: string;
+  /** Width of fabric from selvage to selvage. */
+  width: Ticks;
+  /** Width of each selvage, never used. */
+  selvage: Ticks;
+  print: Print;
+  /** Shrinkage by pre-washing in tenths of a percent (30 = 3 %), width and length. */
+  shrinkAcross: number;
+  shrinkAlong: number;
+  /** Length lost in straightening the cut end. */
+  straighten: Ticks;
+  sold: SoldBy;
+  price: Price | null;
+  /** Extra length the maker wants beyond the plan. */
+  spare: Ticks;
+  note: string;
+  pieces: PieceSpec[];
+  at: Place | null;
+}
+
+/** One default the reader filled in, so that the plan can print what was assumed. */
+export interface Assumption {
+  /** Fabric name, or empty for the whole file. */
+  fabric: string;
+  /** What it is about, in trade words: `usable width`, `straightening`, `sold in`. */
+  subject: string;
+  /** The value, printed as the maker's ruler reads. */
+  value: string;
+}
+
+/** A plain cut list, validated, defaults filled in, nothing derived. */
+export interface CutListSpec {
+  kind: "cut-list";
+  name: string;
+  ruler: Ruler;
+  /** Unit of bare numbers in the file. */
+  defaultUnit: LengthUnit;
+  style: "strips-2" | "strips-3";
+  prefer: "sparing" | "simple";
+  /** Longest cut one placing of the maker's ruler can make. */
+  rulerLength: Ticks;
+  /** Fabric is folded once, selvage to selvage, for cutting strips. */
+  folded: boolean;
+  /** Leftovers at least this big both ways are listed as worth keeping. */
+  keepFrom: Ticks;
+  fabrics: FabricSpec[];
+  assumptions: Assumption[];
+}
