@@ -36,6 +36,12 @@ export interface CutPiece {
   /** True when exact geometry lay off the ruler marks and was rounded up. */
   roundedUp: boolean;
   note: string;
+  /**
+   * Square ticks of all these pieces together that sewing throws away (flipped corners, oversize trimmed
+   * off the sewn unit), and that end up hidden in seams. Absent in a plain cut list, where nobody knows.
+   */
+  corners?: number;
+  seams?: number;
 }
 
 /** All that is cut from one fabric. */

@@ -1,6 +1,7 @@
 import type { CutPiece } from "../cutlist/types.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
+import type { QuiltTop } from "../quilt/types.ts";
 import type { Assumption, Price, Print, SoldBy } from "../spec/types.ts";
 
 /** Written in every plan file; raised when a reader of older plans would misread a newer one. */
@@ -204,6 +205,8 @@ export interface Plan {
   keepFrom: Ticks;
   assumptions: Assumption[];
   fabrics: FabricPlan[];
+  /** The quilt top for drawing; null when the plan came from a plain cut list. */
+  top: QuiltTop | null;
   /** Warnings and notes from reading and planning. */
   diagnostics: Diagnostic[];
 }
