@@ -29,6 +29,13 @@ export interface UnitPatch {
   /** Name of this one patch, different from every other in the unit: `sky left`. */
   spot: string;
   outline: Outline;
+  /**
+   * Patches of one unit with the same `shape` are the same but for a turn: one that faces `facing` turned
+   * clockwise by the difference of the two is the other. With a print pointing `p` in this spot, the same
+   * cloth in a like-shaped spot points `p + other.facing - facing` (modulo 8).
+   */
+  shape: string;
+  facing: Eighth;
 }
 
 /** The diagonal of a square, seen with the print's up at the top: `/` rises, `\` falls. */
@@ -65,6 +72,8 @@ export interface UnitDesign {
   count: number;
   /** Finished side of a log cabin's centre; null: as wide as a log. */
   centre: Rational | null;
+  /** Which way the diagonal of a half-rectangle triangle leans, as drawn: `/` rises, `\` falls. */
+  leaning: "rising" | "falling";
   /** The patches of a `drawn patches` unit. */
   patches: readonly DrawnPatch[];
 }
@@ -108,7 +117,10 @@ export interface RecipePiece {
   roundedUp: boolean;
   countPerSet: number;
   subcut: PieceSubcut;
-  /** For `once-diagonal`: the diagonal cut at turn 0 (it turns with the piece); for others `any`. */
+  /**
+   * The diagonal cut (`once-diagonal`), or drawn and sewn along before it is cut, at turn 0: it turns with
+   * the piece. `any` when there is none, or both.
+   */
   diagonal: Diagonal;
   /**
    * Every patch made from the `countPerSet` pieces, one entry per piece. A patch not listed by any lie
@@ -117,8 +129,8 @@ export interface RecipePiece {
   lies: readonly (readonly Lie[])[];
   /** What the size is made from, in trade words: `finished size + 2 seams x (1 + half the root of 2) ...`. */
   formula: string;
-  /** For `template`: the raw patch inside the rectangle, seam allowance included; otherwise null. */
-  template: Outline | null;
+  /** For `template`: the raw patch inside the rectangle, to the nearest tick, seam allowance included; otherwise null. */
+  template: readonly { x: Ticks; y: Ticks }[] | null;
   /** Size the same piece has by the other rounding, when it differs; null when it does not. */
   otherRounding: { across: Ticks; along: Ticks } | null;
 }
@@ -153,6 +165,11 @@ export interface StripSet {
   name: string;
   /** In sewing order, top to bottom as the set lies on the mat. */
   strips: readonly SetStrip[];
+  /**
+   * How segments are cut off: `square` across the strips; `diamond-45`, parallel cuts at 45 degrees;
+   * `triangle-60`, cuts at 60 degrees leaning to and fro. `segment` is measured along the strip's edge.
+   */
+  cut: "square" | "diamond-45" | "triangle-60";
   /** Length of a segment along the strip, as cut. */
   segment: Ticks;
   segmentRoundedUp: boolean;
@@ -204,6 +221,11 @@ export interface Recipe {
   kind: string;
   method: string;
   unitsPerSet: number;
+  /**
+   * True when every patch is cut to shape before anything is sewn: any patch may then go into any unit, and
+   * into any like-shaped spot of its role, whatever `Lie.unit` says. False: the lies of a set belong together.
+   */
+  loose: boolean;
   pieces: readonly RecipePiece[];
   stripSets: readonly StripSet[];
   seams: readonly RecipeSeam[];
@@ -250,7 +272,7 @@ export interface UnitKind {
   /** Other trade names accepted for it. */
   alsoCalled: readonly string[];
   /** Fields of UnitDesign it reads besides the size. */
-  reads: readonly ("corner" | "corners" | "strips" | "count" | "centre" | "patches")[];
+  reads: readonly ("corner" | "corners" | "strips" | "count" | "centre" | "leaning" | "patches")[];
   /** Clear reason when the size (or what else it needs) does not suit; null when it does. */
   check(design: UnitDesign): { reason: string; hint: string } | null;
   /** Roles in the order a maker would name them. */
