@@ -1,0 +1,125 @@
+import { TICKS_PER } from "./measures.ts";
+import type { LengthUnit, Ruler, Ticks } from "./types.ts";
+
+/** How a length is shown. `unit` (default true) adds the measure; `typeset` (default false) uses ½ and ×. */
+export interface LengthStyle {
+  unit?: boolean;
+  typeset?: boolean;
+}
+
+/** Fractions printed of an inch and of a yard, first choice first: shops sell thirds of a yard too. */
+const FRACTIONS = { in: [128], yd: [16, 12] } as const;
+/** Decimals that show 0.05 mm exactly. */
+const DECIMALS = { mm: 2, cm: 3, m: 5 } as const;
+
+const GLYPHS: Readonly<Record<string, string>> = {
+  "1/2": "½",
+  "1/4": "¼",
+  "3/4": "¾",
+  "1/8": "⅛",
+  "3/8": "⅜",
+  "5/8": "⅝",
+  "7/8": "⅞",
+  "1/3": "⅓",
+  "2/3": "⅔",
+};
+const RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+const LOWERED = "₀₁₂₃₄₅₆₇₈₉";
+
+function inDigits(value: number, digits: string): string {
+  return [...String(value)].map((digit) => digits[Number(digit)] ?? digit).join("");
+}
+
+function gcd(a: number, b: number): number {
+  return b === 0 ? a : gcd(b, a % b);
+}
+
+function asFraction(parts: number, finest: number, typeset: boolean): string {
+  const whole = Math.floor(parts / finest);
+  const rest = parts % finest;
+  if (rest === 0) return String(whole);
+  const common = gcd(rest, finest);
+  const [top, bottom] = [rest / common, finest / common];
+  const plain = `${top}/${bottom}`;
+  if (!typeset) return whole === 0 ? plain : `${whole} ${plain}`;
+  const glyph = GLYPHS[plain] ?? `${inDigits(top, RAISED)}⁄${inDigits(bottom, LOWERED)}`;
+  return whole === 0 ? glyph : `${whole}${glyph}`;
+}
+
+function asDecimal(scaled: number, decimals: number): string {
+  const digits = String(scaled).padStart(decimals + 1, "0");
+  const fraction = digits.slice(-decimals).replace(/0+$/, "");
+  const whole = digits.slice(0, -decimals);
+  return fraction === "" ? whole : `${whole}.${fraction}`;
+}
+
+/** The number alone when `size` can be said exactly in `unit`, else null. */
+function numberIn(size: Ticks, unit: LengthUnit, typeset: boolean): string | null {
+  if (unit === "in" || unit === "yd") {
+    const finest = FRACTIONS[unit].find((parts) => size % (TICKS_PER[unit] / parts) === 0);
+    return finest === undefined ? null : asFraction(size / (TICKS_PER[unit] / finest), finest, typeset);
+  }
+  const step = TICKS_PER[unit] / 10 ** DECIMALS[unit];
+  const scaled = size / step;
+  return Number.isSafeInteger(scaled) ? asDecimal(scaled, DECIMALS[unit]) : null;
+}
+
+/** Where to turn when a length cannot be said exactly in the measure wanted. */
+const OTHERS: Readonly<Record<LengthUnit, readonly LengthUnit[]>> = {
+  in: ["mm"],
+  yd: ["in", "cm"],
+  mm: ["in"],
+  cm: ["in"],
+  m: ["cm", "in"],
+};
+
+/** Five decimals of an inch and four of a millimetre are each finer than a tick. */
+function nearly(size: Ticks, unit: LengthUnit): string {
+  const imperial = unit === "in" || unit === "yd";
+  const value = size / TICKS_PER[imperial ? "in" : "mm"];
+  return `${value.toFixed(imperial ? 5 : 4).replace(/0+$/, "")} ${imperial ? "in" : "mm"}`;
+}
+
+interface Spoken {
+  number: string;
+  unit: LengthUnit;
+}
+
+function speak(ticks: Ticks, unit: LengthUnit, typeset: boolean): Spoken {
+  const minus = ticks < 0 ? (typeset ? "−" : "-") : "";
+  const size = Math.abs(ticks);
+  for (const candidate of [unit, ...OTHERS[unit]]) {
+    const number = numberIn(size, candidate, typeset);
+    if (number !== null) return { number: minus + number, unit: candidate };
+  }
+  const [number = "", last] = nearly(size, unit).split(" ");
+  return { number: minus + number, unit: last as LengthUnit };
+}
+
+/**
+ * A length in one measure: `1 3/8 yd`, `1.2 m`. A length that measure cannot say exactly is printed in
+ * one that can, so that nothing is moved silently; its measure is then always named.
+ */
+export function formatMeasure(ticks: Ticks, unit: LengthUnit, style: LengthStyle = {}): string {
+  const spoken = speak(ticks, unit, style.typeset ?? false);
+  const bare = style.unit === false && spoken.unit === unit;
+  return bare ? spoken.number : `${spoken.number} ${spoken.unit}`;
+}
+
+/** A length as the maker's ruler reads: `2 1/2 in`, `6.5 cm`; typeset `2½ in`. */
+export function formatLength(ticks: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
+  return formatMeasure(ticks, ruler.unit, style);
+}
+
+/** A size, across first: `2 1/2 x 4 1/2 in`; typeset `2½ × 4½ in`. */
+export function formatSize(across: Ticks, along: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
+  const typeset = style.typeset ?? false;
+  const by = typeset ? "×" : "x";
+  const first = speak(across, ruler.unit, typeset);
+  const second = speak(along, ruler.unit, typeset);
+  if (first.unit !== second.unit) {
+    return `${first.number} ${first.unit} ${by} ${second.number} ${second.unit}`;
+  }
+  const numbers = `${first.number} ${by} ${second.number}`;
+  return style.unit === false && first.unit === ruler.unit ? numbers : `${numbers} ${first.unit}`;
+}

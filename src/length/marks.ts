@@ -1,0 +1,18 @@
+import type { Rational } from "./rational.ts";
+import { ceilDivide, floorDivide } from "./rational.ts";
+import type { Ruler, Ticks } from "./types.ts";
+
+/** The next mark at or above `value`. Rounding up never shrinks a piece. */
+export function roundUpToMark(value: Rational, mark: Ticks): Ticks {
+  return Number(ceilDivide(value.n, value.d * BigInt(mark))) * mark;
+}
+
+/** The last mark at or below `value`. */
+export function roundDownToMark(value: Rational, mark: Ticks): Ticks {
+  return Number(floorDivide(value.n, value.d * BigInt(mark))) * mark;
+}
+
+/** True when a cut of this length can be set on the ruler. */
+export function onMark(ticks: Ticks, ruler: Ruler): boolean {
+  return ticks % ruler.mark === 0;
+}
