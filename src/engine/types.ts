@@ -146,6 +146,8 @@ export interface SearchLimits {
   budget?: number;
   /** Asked now and then; true ends the search with the best so far. */
   shouldStop?: () => boolean;
+  /** Good enough: stop at an objective no higher than this, or once the bound passes it. */
+  target?: number;
   /** Told of every better plan or bound. */
   onProgress?: (progress: { objective: number; bound: number }) => void;
 }

@@ -1,0 +1,25 @@
+import { lessenWork } from "./lessen-work.ts";
+import { pack } from "./pack.ts";
+import type { PackingProblem, PackingResult, SearchLimits } from "./types.ts";
+
+/** One thing for the engine to do, as plain data, so that it can be sent to a worker thread. */
+export type EngineJob =
+  | { kind: "pack"; problem: PackingProblem; limits: SearchLimits }
+  | {
+      kind: "lessen-work";
+      problem: PackingProblem;
+      result: PackingResult;
+      /** The roll may be used up to this length. */
+      lengthLimit: number;
+      limits: SearchLimits;
+    };
+
+/** Does one job. */
+export function runJob(job: EngineJob): Promise<PackingResult> {
+  switch (job.kind) {
+    case "pack":
+      return pack(job.problem, job.limits);
+    case "lessen-work":
+      return lessenWork(job.problem, job.result, job.lengthLimit, job.limits);
+  }
+}

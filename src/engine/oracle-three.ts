@@ -1,0 +1,214 @@
+import { addFree, addOnce, bundles } from "./knapsack.ts";
+import { countKinds, type Filling, type Placed, type Segment, type StripOracle } from "./oracle.ts";
+import { lastAtMost, normalPositions, stepBack } from "./positions.ts";
+import type { Kind } from "./reduce.ts";
+
+interface Choice {
+  kind: number;
+  lie: number;
+  width: number;
+  height: number;
+}
+
+/**
+ * Fillings of strips-3: segments side by side, in each a stack of items no wider than the segment, every
+ * item trimmed narrower where it is. Two levels of knapsack over normal positions: first the best stack of
+ * every width and height, then the best row of stacks for every strip height.
+ *
+ * `tallest` limits the heights listed; strips higher than that are covered by `tallRate`.
+ */
+export function oracleForThree(kinds: readonly Kind[], run: number, tallest: number): StripOracle {
+  const choices: Choice[] = kinds.flatMap((kind, k) =>
+    kind.lies
+      .map((lie, l) => ({ kind: k, lie: l, width: lie.width, height: lie.height }))
+      .filter((choice) => choice.width <= run),
+  );
+  const widths = [...new Set(choices.map((choice) => choice.width))].sort((a, b) => a - b);
+  const choicesAt = widths.map((width) => choices.filter((choice) => choice.width === width));
+  const across = normalPositions(widths, run);
+  const upright = normalPositions(
+    choices.map((choice) => choice.height),
+    tallest,
+  );
+  const lowest = Math.min(...choices.map((choice) => choice.height));
+  const firstLevel = upright.sums.findIndex((sum) => sum >= lowest);
+  const heights = firstLevel < 0 ? [] : upright.sums.slice(firstLevel);
+  const acrossBacks = new Map<number, Int32Array>();
+  const acrossBack = (width: number): Int32Array => cached(acrossBacks, width, () => stepBack(across, width));
+  const uprightBacks = new Map<number, Int32Array>();
+  const uprightBack = (height: number): Int32Array =>
+    cached(uprightBacks, height, () => stepBack(upright, height));
+  const lastAcross = across.sums.length - 1;
+
+  /** How often a segment as wide as `widths[j]` can be needed: each holds an item exactly that wide. */
+  const segmentCap = (j: number, caps: readonly number[]): number =>
+    choicesAt[j]!.reduce((sum, choice) => sum + caps[choice.kind]!, 0);
+
+  const addChoice = (
+    table: Float64Array,
+    choice: Choice,
+    price: number,
+    cap: number,
+    note: ((taken: Uint8Array, copies: number, free: boolean) => void) | null,
+  ): void => {
+    if (price <= 0 || cap <= 0 || choice.height > tallest) return;
+    const free = cap >= Math.floor(tallest / choice.height);
+    for (const bundle of free ? [{ thing: 0, copies: 1 }] : bundles(0, cap)) {
+      if (bundle.copies * choice.height > tallest) continue;
+      const taken = note === null ? null : new Uint8Array(table.length);
+      const back = uprightBack(choice.height * bundle.copies);
+      if (free) addFree(table, back, price, taken);
+      else addOnce(table, back, price * bundle.copies, taken);
+      if (note !== null) note(taken!, bundle.copies, free);
+    }
+  };
+
+  let last: { prices: Float64Array; caps: readonly number[]; tables: Float64Array[] } | null = null;
+  /**
+   * Best stack value for every segment width (outer) and height position (inner). Kept for the prices it
+   * was last asked for, since fillings are read off right after the values.
+   */
+  const stackTables = (prices: Float64Array, caps: readonly number[]): Float64Array[] => {
+    if (last !== null && last.prices === prices && last.caps === caps) return last.tables;
+    let table = new Float64Array(upright.sums.length);
+    const tables = widths.map((_, j) => {
+      table = table.slice();
+      for (const choice of choicesAt[j]!)
+        addChoice(table, choice, prices[choice.kind]!, caps[choice.kind]!, null);
+      return table;
+    });
+    last = { prices, caps, tables };
+    return tables;
+  };
+
+  const fillRow = (
+    row: Float64Array,
+    value: (j: number) => number,
+    caps: readonly number[],
+    note: ((j: number, taken: Uint8Array, copies: number, free: boolean) => void) | null,
+  ): void => {
+    row.fill(0);
+    let narrower = 0;
+    let narrowerFree = true;
+    for (let j = 0; j < widths.length; j++) {
+      const worth = value(j);
+      const width = widths[j]!;
+      const most = Math.floor(run / width);
+      const cap = segmentCap(j, caps);
+      // A wider segment worth no more than a narrower one that may be had freely is never needed.
+      if (worth <= 0 || cap <= 0 || (narrowerFree && worth <= narrower)) continue;
+      const free = cap >= most;
+      for (const bundle of free ? [{ thing: 0, copies: 1 }] : bundles(0, cap)) {
+        const taken = note === null ? null : new Uint8Array(row.length);
+        const back = acrossBack(width * bundle.copies);
+        if (free) addFree(row, back, worth, taken);
+        else addOnce(row, back, worth * bundle.copies, taken);
+        if (note !== null) note(j, taken!, bundle.copies, free);
+      }
+      narrower = worth;
+      narrowerFree = free;
+    }
+  };
+
+  const values = (
+    prices: Float64Array,
+    caps: readonly number[],
+    levels?: readonly number[],
+  ): Float64Array => {
+    const result = new Float64Array(heights.length);
+    const stacks = stackTables(prices, caps);
+    const row = new Float64Array(across.sums.length);
+    const count = levels === undefined ? heights.length : levels.length;
+    let previous = -1;
+    for (let n = 0; n < count; n++) {
+      const level = levels === undefined ? n : levels[n]!;
+      const v = level + firstLevel;
+      if (previous >= 0 && stacks.every((table) => table[v] === table[previous + firstLevel])) {
+        result[level] = result[previous]!;
+      } else {
+        fillRow(row, (j) => stacks[j]![v]!, caps, null);
+        result[level] = row[lastAcross]!;
+      }
+      previous = level;
+    }
+    return result;
+  };
+
+  const buildStack = (j: number, height: number, prices: Float64Array, caps: readonly number[]): Placed[] => {
+    const table = new Float64Array(upright.sums.length);
+    const layers: { choice: Choice; taken: Uint8Array; copies: number; free: boolean }[] = [];
+    for (let i = 0; i <= j; i++)
+      for (const choice of choicesAt[i]!)
+        addChoice(table, choice, prices[choice.kind]!, caps[choice.kind]!, (taken, copies, free) =>
+          layers.push({ choice, taken, copies, free }),
+        );
+    const placed: Placed[] = [];
+    let at = lastAtMost(upright, height);
+    for (let l = layers.length - 1; l >= 0; l--) {
+      const { choice, taken, copies, free } = layers[l]!;
+      const back = uprightBack(choice.height * copies);
+      while (taken[at] === 1) {
+        for (let c = 0; c < copies; c++) placed.push({ kind: choice.kind, lie: choice.lie });
+        at = back[at]!;
+        if (!free) break;
+      }
+    }
+    return placed;
+  };
+
+  const filling = (level: number, prices: Float64Array, caps: readonly number[]): Filling => {
+    const height = heights[level]!;
+    const stacks = stackTables(prices, caps);
+    const row = new Float64Array(across.sums.length);
+    const layers: { j: number; taken: Uint8Array; copies: number; free: boolean }[] = [];
+    fillRow(
+      row,
+      (j) => stacks[j]![level + firstLevel]!,
+      caps,
+      (j, taken, copies, free) => layers.push({ j, taken, copies, free }),
+    );
+    const segments: Segment[] = [];
+    let at = lastAcross;
+    for (let l = layers.length - 1; l >= 0; l--) {
+      const { j, taken, copies, free } = layers[l]!;
+      const back = acrossBack(widths[j]! * copies);
+      let stack: Placed[] | null = null;
+      while (taken[at] === 1) {
+        stack ??= buildStack(j, height, prices, caps);
+        for (let c = 0; c < copies; c++) segments.push(narrowed(kinds, stack));
+        at = back[at]!;
+        if (!free) break;
+      }
+    }
+    return { level, height, counts: countKinds(segments, kinds.length), segments };
+  };
+
+  const tallRate = (prices: Float64Array): { numerator: number; denominator: number } => {
+    const denominator = 10_000;
+    const row = new Float64Array(across.sums.length);
+    let rate = 0;
+    widths.forEach((width, j) => {
+      for (const choice of choicesAt[j]!)
+        rate = Math.max(rate, Math.ceil((prices[choice.kind]! * denominator) / choice.height));
+      addFree(row, acrossBack(width), rate, null);
+    });
+    return { numerator: row[lastAcross]!, denominator };
+  };
+
+  return { kinds, run, heights, values, filling, tallRate };
+}
+
+/** A segment is as wide as the widest item that really lies in it. */
+function narrowed(kinds: readonly Kind[], stack: readonly Placed[]): Segment {
+  const width = Math.max(...stack.map((placed) => kinds[placed.kind]!.lies[placed.lie]!.width));
+  return { width, stack: stack.slice() };
+}
+
+function cached<K, V>(store: Map<K, V>, key: K, make: () => V): V {
+  let value = store.get(key);
+  if (value === undefined) {
+    value = make();
+    store.set(key, value);
+  }
+  return value;
+}

@@ -1,0 +1,103 @@
+import { addFree, addOnce, bundles } from "./knapsack.ts";
+import { countKinds, type Filling, type Segment, type StripOracle } from "./oracle.ts";
+import { normalPositions, type Positions, stepBack } from "./positions.ts";
+import type { Kind } from "./reduce.ts";
+
+/**
+ * Fillings of strips-2: segments side by side, one item each. In a strip of height H a kind has one useful
+ * lie, the narrowest that is no higher than H; heights other than item heights are never needed.
+ */
+export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
+  const fitting = kinds.flatMap((kind) => kind.lies.filter((lie) => lie.width <= run));
+  const heights = [...new Set(fitting.map((lie) => lie.height))].sort((a, b) => a - b);
+  const positions: Positions = normalPositions(
+    fitting.map((lie) => lie.width),
+    run,
+  );
+  const backs = new Map<number, Int32Array>();
+  const backFor = (width: number): Int32Array => {
+    let back = backs.get(width);
+    if (back === undefined) {
+      back = stepBack(positions, width);
+      backs.set(width, back);
+    }
+    return back;
+  };
+  /** lieAt[level][kind]: index of the useful lie, or -1. */
+  const lieAt = heights.map((height) =>
+    kinds.map((kind) => kind.lies.findIndex((lie) => lie.height <= height && lie.width <= run)),
+  );
+  const size = positions.sums.length;
+
+  const add = (table: Float64Array, kind: number, width: number, price: number, cap: number): void => {
+    if (price <= 0 || cap <= 0) return;
+    const back = backFor(width);
+    if (cap >= Math.floor(run / width)) addFree(table, back, price, null);
+    else
+      for (const bundle of bundles(kind, cap))
+        addOnce(table, backFor(width * bundle.copies), price * bundle.copies, null);
+  };
+
+  const values = (
+    prices: Float64Array,
+    caps: readonly number[],
+    levels?: readonly number[],
+  ): Float64Array => {
+    const result = new Float64Array(heights.length);
+    const wanted = levels ?? heights.map((_, level) => level);
+    let table = new Float64Array(size);
+    let before: number[] | null = null;
+    for (const level of wanted) {
+      const lies = lieAt[level]!;
+      const grown: number[] | null = before;
+      // A narrower lie replaces the wider one, so the table is built afresh; otherwise it only grows.
+      const fresh = grown === null || lies.some((lie, k) => grown[k]! >= 0 && grown[k] !== lie);
+      if (fresh) table = new Float64Array(size);
+      for (let k = 0; k < kinds.length; k++) {
+        const lie = lies[k]!;
+        if (lie < 0 || (!fresh && grown![k]! >= 0)) continue;
+        add(table, k, kinds[k]!.lies[lie]!.width, prices[k]!, caps[k]!);
+      }
+      result[level] = table[size - 1]!;
+      before = lies;
+    }
+    return result;
+  };
+
+  const filling = (level: number, prices: Float64Array, caps: readonly number[]): Filling => {
+    const lies = lieAt[level]!;
+    const table = new Float64Array(size);
+    const layers: { kind: number; copies: number; free: boolean; taken: Uint8Array; back: Int32Array }[] = [];
+    for (let k = 0; k < kinds.length; k++) {
+      const lie = lies[k]!;
+      const price = prices[k]!;
+      const cap = caps[k]!;
+      if (lie < 0 || price <= 0 || cap <= 0) continue;
+      const width = kinds[k]!.lies[lie]!.width;
+      const most = Math.floor(run / width);
+      const free = cap >= most;
+      for (const bundle of free ? [{ thing: k, copies: 1 }] : bundles(k, cap)) {
+        const taken = new Uint8Array(size);
+        const back = backFor(width * bundle.copies);
+        if (free) addFree(table, back, price, taken);
+        else addOnce(table, back, price * bundle.copies, taken);
+        layers.push({ kind: k, copies: bundle.copies, free, taken, back });
+      }
+    }
+    const segments: Segment[] = [];
+    let at = size - 1;
+    for (let l = layers.length - 1; l >= 0; l--) {
+      const layer = layers[l]!;
+      const lie = lies[layer.kind]!;
+      const width = kinds[layer.kind]!.lies[lie]!.width;
+      while (layer.taken[at] === 1) {
+        for (let c = 0; c < layer.copies; c++) segments.push({ width, stack: [{ kind: layer.kind, lie }] });
+        at = layer.back[at]!;
+        if (!layer.free) break;
+      }
+    }
+    return { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
+  };
+
+  return { kinds, run, heights, values, filling, tallRate: () => null };
+}

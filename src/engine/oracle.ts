@@ -1,0 +1,54 @@
+import type { Kind } from "./reduce.ts";
+
+/** A piece of a strip as wide as its widest item: what the first cut across the strip frees. */
+export interface Segment {
+  width: number;
+  stack: Placed[];
+}
+
+export interface Placed {
+  kind: number;
+  /** Index into the kind's `lies`. */
+  lie: number;
+}
+
+/** One way of filling a strip. */
+export interface Filling {
+  /** Index into the oracle's `heights`. */
+  level: number;
+  height: number;
+  /** Copies of every kind it holds. */
+  counts: number[];
+  segments: Segment[];
+}
+
+/**
+ * Answers, for whole-number prices of the kinds, what the best filling of a strip of each height is worth.
+ * Exact over all fillings of its style (each kind at most `caps` times in a strip where the style can
+ * say so, otherwise in a stack), so its values make true dual bounds.
+ */
+export interface StripOracle {
+  readonly kinds: readonly Kind[];
+  readonly run: number;
+  /** Candidate strip heights, ascending. No other height is ever needed. */
+  readonly heights: readonly number[];
+  /**
+   * Best value per height. Only `levels` (ascending) are filled in when given; the others stay 0.
+   * Prices are whole numbers whose sums stay below 2^53; arrays passed in are never changed afterwards.
+   */
+  values(prices: Float64Array, caps: readonly number[], levels?: readonly number[]): Float64Array;
+  /** A best filling for one height. It may hold a kind more often than wanted only where stacks combine. */
+  filling(level: number, prices: Float64Array, caps: readonly number[]): Filling;
+  /**
+   * For strips higher than the last of `heights`: best value per step of height is at most
+   * numerator/denominator. Null when the list of heights is complete.
+   */
+  tallRate(prices: Float64Array): { numerator: number; denominator: number } | null;
+}
+
+/** Counts of every kind in some segments. */
+export function countKinds(segments: readonly Segment[], kinds: number): number[] {
+  const counts = new Array<number>(kinds).fill(0);
+  for (const segment of segments) for (const placed of segment.stack) counts[placed.kind]!++;
+  return counts;
+}

@@ -1,0 +1,120 @@
+import type { PackingItem, PackingProblem } from "./types.ts";
+
+/**
+ * A size to cut in the reduced problem. Items of one size (up to a quarter-turn, where turning is allowed)
+ * are one kind, and all lengths are divided by their greatest common divisor.
+ */
+export interface Kind {
+  /** The ways it may lie: width along the strip, height square to it. One or two, narrowest first. */
+  lies: Lie[];
+  demand: number;
+  /** The problem's items it stands for, in their order. */
+  sources: Source[];
+}
+
+export interface Lie {
+  width: number;
+  height: number;
+  /** Turned relative to the first source item. */
+  turned: boolean;
+}
+
+export interface Source {
+  item: number;
+  demand: number;
+  /** The source item's `across` is the first source's `along`. */
+  swapped: boolean;
+}
+
+/** Greatest common divisor of two whole numbers. */
+export function gcd(a: number, b: number): number {
+  while (b > 0) {
+    const rest = a % b;
+    a = b;
+    b = rest;
+  }
+  return a;
+}
+
+/**
+ * Gathers items into kinds. `transposed` swaps the axes of every item (strips that run along a sheet).
+ * Kinds are sorted by size so that the order of the items never changes a plan.
+ */
+export function gatherKinds(items: readonly PackingItem[], transposed: boolean): Kind[] {
+  const byKey = new Map<string, { item: PackingItem; sources: Source[] }>();
+  items.forEach((item, index) => {
+    if (item.demand === 0) return;
+    const square = item.across === item.along;
+    const turnable = item.turnable && !square;
+    const short = Math.min(item.across, item.along);
+    const long = Math.max(item.across, item.along);
+    const key = turnable ? `t${short}x${long}` : `f${item.across}x${item.along}`;
+    const entry = byKey.get(key);
+    if (entry === undefined) {
+      byKey.set(key, {
+        item: { ...item, turnable },
+        sources: [{ item: index, demand: item.demand, swapped: false }],
+      });
+    } else {
+      entry.sources.push({
+        item: index,
+        demand: item.demand,
+        swapped: turnable && item.across !== entry.item.across,
+      });
+    }
+  });
+  const kinds = [...byKey.values()].map(({ item, sources }): Kind => {
+    const upright = transposed
+      ? { width: item.along, height: item.across, turned: false }
+      : { width: item.across, height: item.along, turned: false };
+    const lies: Lie[] = [upright];
+    if (item.turnable) lies.push({ width: upright.height, height: upright.width, turned: true });
+    lies.sort((p, q) => p.width - q.width);
+    return { lies, demand: sources.reduce((sum, s) => sum + s.demand, 0), sources };
+  });
+  return kinds.sort(compareKinds);
+}
+
+/** Largest first: by the longer side, then the shorter, fixed kinds before free ones. */
+function compareKinds(p: Kind, q: Kind): number {
+  const a = p.lies[0]!;
+  const b = q.lies[0]!;
+  return (
+    Math.max(b.width, b.height) - Math.max(a.width, a.height) ||
+    Math.min(b.width, b.height) - Math.min(a.width, a.height) ||
+    p.lies.length - q.lies.length ||
+    b.width - a.width
+  );
+}
+
+/**
+ * Checks that a problem is one the engine can count exactly.
+ * @throws RangeError naming the first field that is not a whole number in range: a caller's fault.
+ */
+export function checkProblem(problem: PackingProblem): void {
+  const whole = (value: number, least: number, field: string) => {
+    if (!Number.isSafeInteger(value) || value < least)
+      throw new RangeError(
+        `packing problem: ${field} is ${value}, expected a whole number of at least ${least}`,
+      );
+  };
+  let area = 0;
+  problem.items.forEach((item, i) => {
+    whole(item.across, 1, `items[${i}].across`);
+    whole(item.along, 1, `items[${i}].along`);
+    whole(item.demand, 0, `items[${i}].demand`);
+    area += item.across * item.along * item.demand;
+  });
+  if (problem.roll !== null) {
+    whole(problem.roll.width, 1, "roll.width");
+    whole(problem.roll.costPerLength, 0, "roll.costPerLength");
+    if (problem.roll.available !== null) whole(problem.roll.available, 0, "roll.available");
+  }
+  problem.sheets.forEach((sheet, i) => {
+    whole(sheet.across, 1, `sheets[${i}].across`);
+    whole(sheet.along, 1, `sheets[${i}].along`);
+    whole(sheet.cost, 0, `sheets[${i}].cost`);
+    if (sheet.available !== null) whole(sheet.available, 0, `sheets[${i}].available`);
+  });
+  whole(area, 0, "total area");
+}

@@ -1,0 +1,173 @@
+import type { IntegerOutcome, IntegerProgram, LinearModel, LinearOutcome, Solver } from "./types.ts";
+
+type Highs = Awaited<ReturnType<typeof loadRuntime>>;
+type HighsModel = ReturnType<Highs["createModel"]>;
+
+const OPTIMAL = 7;
+const INFEASIBLE = 8;
+const FEASIBLE_POINT = 2;
+
+let runtime: Highs | null = null;
+
+async function loadRuntime() {
+  const module = await import("highs");
+  const load = module.default as unknown as typeof module.default.default;
+  return load({ print: () => {}, printErr: () => {} } as Parameters<typeof load>[0]);
+}
+
+/** Loads the HiGHS WebAssembly module once; again after it has been dropped by a failure. */
+export async function highsSolver(): Promise<Solver> {
+  runtime ??= await loadRuntime();
+  const highs = runtime;
+  return { linearModel: () => keptModel(highs), integer: (...args) => solveInteger(highs, ...args) };
+}
+
+/**
+ * Forgets the module, so that the next `highsSolver` starts a fresh one: after an abort inside WebAssembly
+ * its memory cannot be trusted.
+ */
+export function dropSolver(): void {
+  runtime = null;
+}
+
+function keptModel(highs: Highs): LinearModel {
+  const model = highs.createModel();
+  model.options.set({ output_flag: false });
+  let rows = 0;
+  let columns = 0;
+  const failed = (): LinearOutcome => ({
+    status: "failed",
+    objective: Number.NaN,
+    values: new Float64Array(columns),
+    prices: new Float64Array(rows),
+  });
+  return {
+    addRow(lower, upper, indices, values) {
+      model.addRow(finite(highs, lower), finite(highs, upper), {
+        indices: [...indices],
+        values: [...values],
+      });
+      return rows++;
+    },
+    addColumn(cost, lower, upper, indices, values) {
+      model.addCol(cost, finite(highs, lower), finite(highs, upper), {
+        indices: [...indices],
+        values: [...values],
+      });
+      return columns++;
+    },
+    setColumnBounds(column, lower, upper) {
+      model.changeColBounds(column, finite(highs, lower), finite(highs, upper));
+    },
+    setRowBounds(row, lower, upper) {
+      model.changeRowBounds(row, finite(highs, lower), finite(highs, upper));
+    },
+    solve(milliseconds) {
+      try {
+        // The clock of a kept model adds up over its runs, and with it the time limit.
+        model.options.set("time_limit", Math.max(0.05, milliseconds / 1000));
+        model.zeroAllClocks();
+        model.run();
+        const status = model.getModelStatus();
+        if (status === INFEASIBLE) return { ...failed(), status: "infeasible" };
+        if (status !== OPTIMAL || !hasPoint(model)) return failed();
+        const solution = model.getSolution();
+        return {
+          status: "optimal",
+          objective: model.getObjectiveValue(),
+          values: solution.colValue,
+          prices: solution.rowDual,
+        };
+      } catch {
+        dropSolver();
+        return failed();
+      }
+    },
+    dispose: () => disposeQuietly(model),
+  };
+}
+
+function solveInteger(
+  highs: Highs,
+  program: IntegerProgram,
+  milliseconds: number,
+  target?: number,
+  start?: Float64Array,
+): IntegerOutcome {
+  const failed: IntegerOutcome = { status: "failed", objective: Number.NaN, values: null, bound: -Infinity };
+  let model: HighsModel | null = null;
+  try {
+    model = highs.createModel(modelData(highs, program));
+    model.options.set({
+      output_flag: false,
+      time_limit: Math.max(0.05, milliseconds / 1000),
+      mip_rel_gap: 0,
+      mip_abs_gap: 0.5,
+      mip_feasibility_tolerance: 1e-7,
+    });
+    if (target !== undefined) model.options.set("objective_target", target);
+    if (start !== undefined) model.setSolution({ colValue: start });
+    model.run();
+    const status = model.getModelStatus();
+    const bound = model.info.get("mip_dual_bound") as number;
+    if (status === INFEASIBLE) return { ...failed, status: "infeasible", bound: Infinity };
+    const values = hasPoint(model) ? model.getSolution().colValue : null;
+    const objective = values === null ? Number.NaN : model.getObjectiveValue();
+    if (status === OPTIMAL && values !== null) return { status: "optimal", objective, values, bound };
+    return { status: "limit", objective, values, bound };
+  } catch {
+    dropSolver();
+    return failed;
+  } finally {
+    if (model !== null) disposeQuietly(model);
+  }
+}
+
+function hasPoint(model: HighsModel): boolean {
+  return model.info.get("primal_solution_status") === FEASIBLE_POINT;
+}
+
+function disposeQuietly(model: HighsModel): void {
+  try {
+    model.dispose();
+  } catch {
+    // After an abort the module is dropped whole; there is nothing left to free.
+  }
+}
+
+/** The program in the compressed sparse row form the module takes. */
+function modelData(highs: Highs, program: IntegerProgram) {
+  const starts: number[] = [0];
+  const indices: number[] = [];
+  const values: number[] = [];
+  for (const row of program.rows) {
+    indices.push(...row.columns);
+    values.push(...row.values);
+    starts.push(indices.length);
+  }
+  const kind = highs.constants.variableType;
+  return {
+    numCols: program.costs.length,
+    numRows: program.rows.length,
+    colCost: program.costs,
+    colLower: program.lower.map((v) => finite(highs, v)),
+    colUpper: program.upper.map((v) => finite(highs, v)),
+    rowLower: program.rows.map((row) => finite(highs, row.lower)),
+    rowUpper: program.rows.map((row) => finite(highs, row.upper)),
+    integrality: program.whole.map((whole) => (whole ? kind.integer : kind.continuous)),
+    matrix: {
+      format: "csr" as const,
+      numRows: program.rows.length,
+      numCols: program.costs.length,
+      starts,
+      indices,
+      values,
+    },
+  };
+}
+
+function finite(highs: Highs, value: number): number {
+  if (value === Infinity) return highs.infinity;
+  if (value === -Infinity) return -highs.infinity;
+  return value;
+}

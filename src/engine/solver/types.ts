@@ -1,0 +1,58 @@
+/** What a linear program came to. Values are floating-point suggestions: nothing here is proof. */
+export interface LinearOutcome {
+  status: "optimal" | "infeasible" | "failed";
+  objective: number;
+  /** Value per column. */
+  values: Float64Array;
+  /** Dual price per row. */
+  prices: Float64Array;
+}
+
+/** A linear program that is kept, grown and solved again from its last basis. Minimises. */
+export interface LinearModel {
+  /** Appends a row; returns its index. */
+  addRow(lower: number, upper: number, columns: readonly number[], values: readonly number[]): number;
+  /** Appends a column; returns its index. */
+  addColumn(
+    cost: number,
+    lower: number,
+    upper: number,
+    rows: readonly number[],
+    values: readonly number[],
+  ): number;
+  setColumnBounds(column: number, lower: number, upper: number): void;
+  setRowBounds(row: number, lower: number, upper: number): void;
+  solve(milliseconds: number): LinearOutcome;
+  dispose(): void;
+}
+
+/** A mixed-integer program, handed over whole. Minimises. */
+export interface IntegerProgram {
+  costs: number[];
+  lower: number[];
+  upper: number[];
+  /** True for columns that must be whole. */
+  whole: boolean[];
+  rows: { lower: number; upper: number; columns: number[]; values: number[] }[];
+}
+
+export interface IntegerOutcome {
+  /** `limit`: stopped early; `values` may still hold a feasible point. */
+  status: "optimal" | "infeasible" | "limit" | "failed";
+  objective: number;
+  /** Null when no feasible point was found. */
+  values: Float64Array | null;
+  /** The solver's own lower bound; a float, not proof. */
+  bound: number;
+}
+
+/** The narrow port through which the engine sees a solver. */
+export interface Solver {
+  linearModel(): LinearModel;
+  integer(
+    program: IntegerProgram,
+    milliseconds: number,
+    target?: number,
+    start?: Float64Array,
+  ): IntegerOutcome;
+}
