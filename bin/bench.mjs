@@ -1,4 +1,4 @@
-// Bundles the bench, which is TypeScript beside the tests, and starts it with the given options.
+// Bundles the benchmark into .build and runs it with the words given.
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
 

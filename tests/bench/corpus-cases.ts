@@ -1,0 +1,95 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { CuttingStyle, PackingItem, PackingProblem } from "../../src/engine/types.ts";
+import { areaFloor, type BenchCase, type KnownValues } from "./cases.ts";
+
+interface CorpusPiece {
+  w: number;
+  h: number;
+  count: number;
+  turn: boolean;
+}
+
+interface CorpusInstance {
+  name: string;
+  kind?: string;
+  width?: number;
+  stock?: { w: number; h: number; available: number | null }[];
+  pieces: CorpusPiece[];
+}
+
+interface StyleOptimum {
+  value: number;
+  lower_bound?: number;
+  proven: boolean;
+}
+
+type Optima = Record<string, Partial<Record<CuttingStyle, StyleOptimum>> & { rule_of_thumb?: number }>;
+
+const STYLES: readonly CuttingStyle[] = ["strips-2", "strips-3"];
+
+/** Sets of the corpus folder and the file each is kept in. */
+const FILES = { bolts: "yardage.json", fixed: "fixed-pieces.json" } as const;
+
+/** Every corpus case under `data`, both styles; empty when the folder is not there. */
+export function corpusCases(data: string): BenchCase[] {
+  const folder = join(data, "corpus");
+  const optima = readJson<{ results: Optima }>(join(folder, "optimum.json"))?.results ?? {};
+  const cases: BenchCase[] = [];
+  for (const [set, file] of Object.entries(FILES)) {
+    const instances = readJson<{ instances: CorpusInstance[] }>(join(folder, file))?.instances ?? [];
+    for (const instance of instances) {
+      for (const style of STYLES) {
+        const problem = problemOf(instance, style);
+        const known = knownValues(problem, optima[instance.name], style);
+        cases.push({ set, name: instance.name, style, variant: style, problem, known });
+      }
+    }
+  }
+  return cases;
+}
+
+function readJson<T>(file: string): T | null {
+  return existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as T) : null;
+}
+
+function problemOf(instance: CorpusInstance, style: CuttingStyle): PackingProblem {
+  const items = instance.pieces.map(
+    (piece): PackingItem => ({
+      across: piece.w,
+      along: piece.h,
+      demand: piece.count,
+      turnable: piece.turn,
+      place: "strips",
+    }),
+  );
+  if (instance.stock === undefined) {
+    return { style, items, roll: { width: instance.width!, available: null, costPerLength: 1 }, sheets: [] };
+  }
+  const byArea = instance.kind === "scraps";
+  const sheets = instance.stock.map((piece) => ({
+    across: piece.w,
+    along: piece.h,
+    available: piece.available,
+    cost: byArea ? piece.w * piece.h : 1,
+    firstCut: "either" as const,
+  }));
+  return { style, items, roll: null, sheets };
+}
+
+/** Stacking only adds ways of cutting, so the strips-2 value can be reached in strips-3 too. */
+function knownValues(
+  problem: PackingProblem,
+  entry: Optima[string] | undefined,
+  style: CuttingStyle,
+): KnownValues {
+  const own = entry?.[style];
+  const reached = own?.value ?? entry?.["strips-2"]?.value ?? null;
+  const optimum = own?.proven === true ? own.value : null;
+  return {
+    optimum,
+    reached,
+    floor: Math.max(areaFloor(problem), optimum ?? own?.lower_bound ?? 0),
+    ruleOfThumb: entry?.rule_of_thumb ?? null,
+  };
+}

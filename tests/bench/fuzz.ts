@@ -1,0 +1,68 @@
+import { pack, verify } from "../../src/engine/index.ts";
+import type { PackingProblem } from "../../src/engine/types.ts";
+import { leastCostBySubsets } from "../engine/exact/by-subsets.ts";
+import { GRACE } from "./measure.ts";
+import { randomCutList } from "./random-cut-lists.ts";
+import { startWatchdog } from "./watchdog.ts";
+
+/** Milliseconds a random cut list may take. */
+const BUDGET = 250;
+
+/** Sub-multisets up to which an answer is compared with the least cost found by working through them all. */
+const SMALL = 120;
+
+/** What is wrong with the engine's answer to the cut list of a seed; empty when nothing is. */
+export async function faultsOfSeed(seed: number, budget: number): Promise<string[]> {
+  const problem = randomCutList(seed);
+  const start = performance.now();
+  try {
+    const result = await pack(problem, { budget });
+    const ms = performance.now() - start;
+    const faults = verify(problem, result);
+    if (ms > budget + GRACE) faults.push(`hung: took ${Math.round(ms)} ms of ${budget}`);
+    if (isSmall(problem)) {
+      const least = leastCostBySubsets(problem);
+      if (result.status === "infeasible") {
+        if (Number.isFinite(least)) faults.push(`called infeasible, but ${least} can be reached`);
+      } else {
+        if (result.objective < least) faults.push(`value ${result.objective} below the least, ${least}`);
+        if (result.bound.value > least) faults.push(`bound ${result.bound.value} above the least, ${least}`);
+      }
+    }
+    return faults;
+  } catch (error) {
+    return [
+      `crashed: ${error instanceof Error ? (error.stack ?? error.message).slice(0, 600) : String(error)}`,
+    ];
+  }
+}
+
+function isSmall(problem: PackingProblem): boolean {
+  return problem.items.reduce((size, item) => size * (item.demand + 1), 1) <= SMALL;
+}
+
+/** Runs the cut lists of `count` seeds and tells of those that go wrong; 1 when any does. */
+export async function fuzz(count: number, first: number, log: (line: string) => void): Promise<number> {
+  const watchdog = startWatchdog();
+  let wrong = 0;
+  let slowest = { seed: first, ms: 0 };
+  const start = performance.now();
+  for (let seed = first; seed < first + count; seed++) {
+    watchdog.beat(`random cut list ${seed}`, BUDGET);
+    const before = performance.now();
+    const faults = await faultsOfSeed(seed, BUDGET);
+    const ms = performance.now() - before;
+    if (ms > slowest.ms) slowest = { seed, ms };
+    if (faults.length > 0) {
+      wrong++;
+      log(`WRONG seed ${seed}: ${faults.join("; ")}\n  ${JSON.stringify(randomCutList(seed))}`);
+    }
+    if ((seed - first + 1) % 1000 === 0) log(`${seed - first + 1} cut lists, ${wrong} wrong`);
+  }
+  await watchdog.stop();
+  const seconds = Math.round((performance.now() - start) / 1000);
+  log(
+    `${count} random cut lists from seed ${first}: ${wrong} wrong, ${seconds} s, slowest ${Math.round(slowest.ms)} ms (seed ${slowest.seed}), most memory ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`,
+  );
+  return wrong > 0 ? 1 : 0;
+}

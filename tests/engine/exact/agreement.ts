@@ -1,0 +1,31 @@
+import { expect } from "vitest";
+import { pack, verify } from "../../../src/engine/index.ts";
+import type { PackingProblem } from "../../../src/engine/types.ts";
+
+/** Milliseconds the engine gets for a small problem: far more than it needs. */
+const BUDGET = 20_000;
+
+/**
+ * Packs a small problem and demands what a small problem deserves: a plan that passes `verify`, proven,
+ * at exactly the least cost another model found (Infinity there means that no plan exists).
+ */
+export async function expectLeast(problem: PackingProblem, least: number, label: string): Promise<void> {
+  const result = await pack(problem, { budget: BUDGET });
+  const told = `${label}: ${JSON.stringify(problem)}`;
+  expect(verify(problem, result), told).toEqual([]);
+  const answer =
+    result.status === "infeasible"
+      ? { status: result.status, value: Number.POSITIVE_INFINITY, bound: Number.POSITIVE_INFINITY }
+      : { status: result.status, value: result.objective, bound: result.bound.value };
+  const status = least === Number.POSITIVE_INFINITY ? "infeasible" : "proven";
+  expect(answer, told).toEqual({ status, value: least, bound: least });
+}
+
+/** Runs one check for each seed from `first` to `last`. */
+export async function forSeeds(
+  first: number,
+  last: number,
+  check: (seed: number) => Promise<void>,
+): Promise<void> {
+  for (let seed = first; seed <= last; seed++) await check(seed);
+}
