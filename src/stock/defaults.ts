@@ -1,0 +1,37 @@
+import { CENTIMETRE, INCH, METRE, type MeasureFamily, YARD } from "../length/measures.ts";
+import type { Ticks } from "../length/types.ts";
+
+/** What is taken for granted of a fabric when the maker does not say. */
+export interface ClothDefaults {
+  width: Ticks;
+  selvage: Ticks;
+  straighten: Ticks;
+  sold: { unit: "yd" | "m"; step: Ticks; least: Ticks };
+}
+
+/**
+ * Quilting cotton by the yard: 43 in with selvages of 1/2 in leaves 42 in, the middle of what ten published
+ * sources count on (40 to 45 in: extension leaflets, magazines and teachers' handouts). An end cut at a counter is
+ * up to an inch out of square. Sold in eighths of a yard: common practice, no source.
+ */
+const IMPERIAL: ClothDefaults = {
+  width: 43 * INCH,
+  selvage: INCH / 2,
+  straighten: INCH,
+  sold: { unit: "yd", step: YARD / 8, least: YARD / 8 },
+};
+
+/**
+ * Quilting cotton by the metre: 110 cm wide with selvages of 1.5 cm, 2.5 cm for straightening, sold in steps of
+ * 10 cm: common practice, no source.
+ */
+const METRIC: ClothDefaults = {
+  width: 110 * CENTIMETRE,
+  selvage: (3 * CENTIMETRE) / 2,
+  straighten: (5 * CENTIMETRE) / 2,
+  sold: { unit: "m", step: METRE / 10, least: METRE / 10 },
+};
+
+export function clothDefaults(family: MeasureFamily): ClothDefaults {
+  return family === "imperial" ? IMPERIAL : METRIC;
+}

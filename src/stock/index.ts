@@ -1,0 +1,5 @@
+export { type ClothDefaults, clothDefaults } from "./defaults.ts";
+export { costOf, lengthLimit, purchaseFor } from "./purchase.ts";
+export { TRADE_SIZES, type TradeSize, tradeSize } from "./trade-sizes.ts";
+export type { Bought, Cloth, SoldCloth } from "./types.ts";
+export { afterWashing, beforeWashing, usableWidth } from "./usable-width.ts";
