@@ -1,0 +1,31 @@
+import type { ExitCode } from "./command.ts";
+import { EXIT } from "./command.ts";
+import type { Io } from "./io.ts";
+import { processIo } from "./io.ts";
+import { runCommandLine } from "./program.ts";
+
+/** Shown by `--version`; a test keeps it equal to package.json. */
+export const VERSION = "0.1.0";
+
+function tellOurFault(error: unknown, io: Io): void {
+  const what = error instanceof Error ? error.message : String(error);
+  // The solver's errors carry its whole program text.
+  const short = what.split("\n", 1)[0]?.slice(0, 300) ?? "";
+  io.talk(`${io.onTalk("red", "fault")}: Crossgrain itself went wrong, not your file: ${short}\n`);
+  io.talk("Nothing was written. Please report this line together with the file and the command.\n");
+}
+
+/** Runs one command line and answers with the exit code. Never throws. */
+export async function main(words: readonly string[], io: Io): Promise<ExitCode> {
+  try {
+    return await runCommandLine(words, VERSION, io);
+  } catch (error) {
+    tellOurFault(error, io);
+    return EXIT.ourFault;
+  }
+}
+
+/** Runs this process's own command line. */
+export async function start(): Promise<void> {
+  process.exitCode = await main(process.argv.slice(2), processIo());
+}

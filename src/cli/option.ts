@@ -1,0 +1,53 @@
+/** One option, declared once: the parser, `--help` and the README's list are all made from it. */
+export interface Option<T> {
+  /** As commander reads it: `--out <folder>` or `--json`. */
+  flags: string;
+  help: string;
+  /** What happens without it, for the help; empty when that goes without saying. */
+  standard: string;
+  /** Value without the option. */
+  absent: T;
+  /** Reads the value; null for a bare switch, whose value is then `true`. */
+  read: ((text: string) => Read<T>) | null;
+}
+
+/** A value, or what is wrong with the text. */
+export type Read<T> = { value: T } | { problem: string };
+
+/** The values of a record of options. */
+export type Values<O> = { [K in keyof O]: O[K] extends Option<infer T> ? T : never };
+
+/** A switch that is off unless named. */
+export function toggle(flags: string, help: string): Option<boolean> {
+  return { flags, help, standard: "", absent: false, read: null };
+}
+
+/** An option with any text as value. */
+export function text(flags: string, help: string, standard: string): Option<string | null> {
+  return { flags, help, standard, absent: null, read: (value) => ({ value }) };
+}
+
+/** An option that takes one of a few words. */
+export function choice<const T extends string>(
+  flags: string,
+  help: string,
+  standard: string,
+  words: readonly T[],
+): Option<T | null> {
+  const read = (typed: string): Read<T | null> => {
+    const value = words.find((word) => word === typed);
+    return value === undefined ? { problem: `Use one of: ${words.join(", ")}.` } : { value };
+  };
+  return { flags, help: `${help}: ${words.join(" or ")}`, standard, absent: null, read };
+}
+
+/** An option that takes a number above zero. */
+export function aboveZero(flags: string, help: string, standard: string): Option<number | null> {
+  const read = (typed: string): Read<number | null> => {
+    const value = Number(typed.replace(",", "."));
+    return typed.trim() !== "" && Number.isFinite(value) && value > 0
+      ? { value }
+      : { problem: "Use a number above zero, for example 2 or 0.5." };
+  };
+  return { flags, help, standard, absent: null, read };
+}

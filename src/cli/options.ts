@@ -1,0 +1,30 @@
+import { aboveZero, choice, text, toggle } from "./option.ts";
+
+/** Options that more than one command takes. One that a single command takes stands with that command. */
+
+export const json = toggle("--json", "print the result as JSON, for other programs");
+
+export const style = choice("--style <style>", "how strips may be cut", "as the file says, else strips-3", [
+  "strips-2",
+  "strips-3",
+]);
+
+export const prefer = choice(
+  "--prefer <aim>",
+  "least cloth first, or fewer and simpler cuts for the same purchase",
+  "as the file says, else sparing",
+  ["sparing", "simple"],
+);
+
+export const thorough = toggle(
+  "--thorough",
+  "search on until nothing shorter can exist, however long it takes",
+);
+
+export const budget = aboveZero(
+  "--budget <seconds>",
+  "stop searching each fabric after this long and keep the best plan so far",
+  "no time limit",
+);
+
+export const out = text("--out <folder>", "folder to write into", "out/NAME, after the plan's name");

@@ -1,0 +1,68 @@
+import { stringify } from "csv-stringify/sync";
+import { formatLength } from "../../length/index.ts";
+import type { Plan } from "../../plan/types.ts";
+
+/**
+ * RFC 4180: comma, CRLF, quotes where needed. A cell that a spreadsheet would run as a formula gets an
+ * apostrophe before it, since names in it are the maker's own.
+ */
+function csv(header: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
+  return stringify([[...header], ...rows.map((row) => [...row])], {
+    record_delimiter: "\r\n",
+    escape_formulas: true,
+  });
+}
+
+/** One line per size to cut. Sizes are in the ruler's measure, without it; full-width pieces say WOF. */
+export function cutsCsv(plan: Plan): string {
+  const { unit } = plan.ruler;
+  const bare = { unit: false } as const;
+  const header = [
+    "fabric",
+    "letter",
+    "label",
+    "count",
+    `across (${unit})`,
+    `along (${unit})`,
+    "turn",
+    "note",
+  ];
+  const rows = plan.fabrics.flatMap((fabric) =>
+    fabric.pieces.map((piece) => [
+      fabric.name,
+      piece.letter,
+      piece.label,
+      piece.count,
+      piece.fullWidth ? "WOF" : formatLength(piece.across, plan.ruler, bare),
+      formatLength(piece.along, plan.ruler, bare),
+      piece.turnable ? "free" : "fixed",
+      piece.note,
+    ]),
+  );
+  return csv(header, rows);
+}
+
+/** One line per fabric: what to buy, what the cuts use and the price in hundredths of the currency. */
+export function buyCsv(plan: Plan): string {
+  const { unit } = plan.ruler;
+  const bare = { unit: false } as const;
+  const header = [
+    "fabric",
+    "buy",
+    `cut length (${unit})`,
+    `usable width (${unit})`,
+    "price",
+    "currency",
+    "proven",
+  ];
+  const rows = plan.fabrics.map((fabric) => [
+    fabric.name,
+    fabric.purchase?.text ?? "",
+    formatLength(fabric.bound.used, plan.ruler, bare),
+    formatLength(fabric.usable, plan.ruler, bare),
+    fabric.purchase?.cost == null ? "" : (fabric.purchase.cost / 100).toFixed(2),
+    fabric.price?.currency ?? "",
+    fabric.bound.purchaseProven ? "yes" : "no",
+  ]);
+  return csv(header, rows);
+}

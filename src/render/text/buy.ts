@@ -1,0 +1,78 @@
+import { formatLength } from "../../length/index.ts";
+import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { alignedLines } from "./table.ts";
+import { words } from "./words.ts";
+
+/** Hundredths of the currency as `12.50`, with the sign the maker wrote before it. */
+function money(hundredths: number, currency: string): string {
+  const amount = (hundredths / 100).toFixed(2);
+  return currency === "" ? amount : `${currency} ${amount}`;
+}
+
+function proofOf(fabric: FabricPlan, plan: Plan): string {
+  const { bound } = fabric;
+  if (bound.purchaseProven || bound.lengthProven) return words.proofShort.purchase;
+  return words.proofShort.found(formatLength(bound.used - bound.least, plan.ruler));
+}
+
+function priceOf(fabric: FabricPlan): string {
+  const cost = fabric.purchase?.cost ?? null;
+  return cost === null ? "" : money(cost, fabric.price?.currency ?? "");
+}
+
+/** The sum of all prices, when every one is given in one currency; else null. */
+function totalPrice(plan: Plan): string | null {
+  const currencies = new Set(plan.fabrics.map((fabric) => fabric.price?.currency ?? null));
+  const costs = plan.fabrics.map((fabric) => fabric.purchase?.cost ?? (fabric.purchase === null ? 0 : null));
+  const [currency] = currencies;
+  if (currencies.size !== 1 || currency === null || currency === undefined) return null;
+  if (costs.length < 2 || costs.some((cost) => cost === null)) return null;
+  return money(
+    costs.reduce<number>((sum, cost) => sum + (cost ?? 0), 0),
+    currency,
+  );
+}
+
+/** What the file left open and the plan took for granted, one line each. */
+function assumptionLines(plan: Plan): string[] {
+  if (plan.assumptions.length === 0) return [];
+  // One line for each value, however many fabrics it was assumed for.
+  const fabricsOf = new Map<string, string[]>();
+  for (const { subject, value, fabric } of plan.assumptions) {
+    const key = `${subject}: ${value}`;
+    fabricsOf.set(key, [...(fabricsOf.get(key) ?? []), ...(fabric === "" ? [] : [fabric])]);
+  }
+  const lines = [...fabricsOf].map(([text, fabrics]) => {
+    const all = fabrics.length === 0 || fabrics.length === plan.fabrics.length;
+    return `  ${all ? text : words.assumedFor(text, fabrics)}`;
+  });
+  return ["", `${words.assumptionsTitle}:`, ...lines];
+}
+
+/** The shopping list: what to ask for, fabric by fabric, with what was assumed. */
+export function buyList(plan: Plan): string {
+  const priced = plan.fabrics.some((fabric) => priceOf(fabric) !== "");
+  const { columns } = words;
+  const rows = plan.fabrics.map((fabric) => [
+    fabric.name,
+    fabric.purchase?.text ?? words.noPurchase,
+    formatLength(fabric.bound.used, plan.ruler),
+    ...(priced ? [priceOf(fabric)] : []),
+    proofOf(fabric, plan),
+  ]);
+  const total = totalPrice(plan);
+  if (total !== null) rows.push([words.total, "", "", total, ""]);
+  const lines = alignedLines(
+    [
+      { heading: columns.fabric, align: "left" },
+      { heading: columns.buy, align: "left" },
+      { heading: columns.used, align: "right" },
+      ...(priced ? [{ heading: columns.price, align: "right" as const }] : []),
+      { heading: columns.proof, align: "left" },
+    ],
+    rows,
+  );
+  return [words.buyTitle(plan.name), "", ...lines, ...assumptionLines(plan), "", words.estimates, ""].join(
+    "\n",
+  );
+}

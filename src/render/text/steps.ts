@@ -1,0 +1,137 @@
+import { formatLength, formatSize } from "../../length/index.ts";
+import type { CuttingStep, FabricPlan, Plan } from "../../plan/types.ts";
+import { stepSentence } from "./sentence.ts";
+import { alignedLines } from "./table.ts";
+import { words } from "./words.ts";
+
+function indented(lines: readonly string[]): string[] {
+  return lines.map((line) => (line === "" ? "" : `  ${line}`));
+}
+
+/** The pieces with their letters, in the order of the letters. */
+function pieceLines(fabric: FabricPlan, plan: Plan): string[] {
+  const rows = fabric.pieces.map((piece) => {
+    const across = formatLength(piece.across, plan.ruler);
+    const size = piece.fullWidth
+      ? words.fullWidthSize(formatLength(piece.along, plan.ruler))
+      : formatSize(piece.across, piece.along, plan.ruler);
+    const square = piece.across === piece.along && !piece.fullWidth;
+    const after = {
+      none: "",
+      "once-diagonal": words.halved,
+      "twice-diagonal": words.quartered,
+      template: words.byTemplate,
+    }[piece.subcut];
+    const remarks = [piece.label, after, words.join[piece.join], piece.note].filter((text) => text !== "");
+    const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
+    return [
+      `[${piece.letter}]`,
+      String(piece.count),
+      square ? `${across} ${words.square}` : size,
+      turn,
+      remarks.join("; "),
+    ];
+  });
+  return alignedLines(
+    [
+      { heading: "", align: "left" },
+      { heading: "", align: "right" },
+      { heading: "", align: "left" },
+      { heading: "", align: "left" },
+      { heading: "", align: "left" },
+    ],
+    rows,
+  );
+}
+
+function stepLines(plan: Plan, fabric: FabricPlan): string[] {
+  const numberWidth = String(fabric.steps.length).length;
+  const lines: string[] = [];
+  let lay = fabric.lays.length > 1 ? -1 : 0;
+  for (const step of fabric.steps) {
+    if (step.lay !== lay) {
+      lay = step.lay;
+      const on = fabric.lays[lay];
+      lines.push(on?.source === "fixed" ? words.onPiece(on.name) : words.onBolt);
+    }
+    lines.push(`${String(step.number).padStart(numberWidth)}. ${stepSentence(plan, fabric, step)}`);
+    lines.push(...step.flags.map((flag) => `${" ".repeat(numberWidth + 2)}! ${words.stepFlags[flag]}`));
+  }
+  return lines;
+}
+
+function leftoverLines(fabric: FabricPlan, plan: Plan): string[] {
+  if (fabric.leftovers.length === 0) return [words.leftoversNone];
+  const sizes = fabric.leftovers.map(({ across, along, count, cause }) => {
+    const size = words.leftover(count, formatSize(across, along, plan.ruler));
+    return `  ${size} (${words.causes[cause]})`;
+  });
+  return [`${words.leftoversTitle}:`, ...sizes];
+}
+
+/** What was proved about a fabric and how much room the plan leaves. */
+function proofLines(fabric: FabricPlan, plan: Plan): string[] {
+  const { bound, sturdiness } = fabric;
+  const gap = formatLength(bound.used - bound.least, plan.ruler);
+  const lines = [
+    bound.lengthProven
+      ? words.provenLength
+      : bound.purchaseProven
+        ? words.provenPurchase
+        : words.notProven(gap),
+  ];
+  const saved = bound.ruleOfThumb - bound.used;
+  if (saved > 0) lines.push(words.saving(formatLength(saved, plan.ruler)));
+  if (sturdiness.narrowestUsable !== null && sturdiness.narrowestUsable < fabric.usable) {
+    lines.push(words.narrowest(formatLength(sturdiness.narrowestUsable, plan.ruler)));
+  }
+  if (sturdiness.spareLength > 0)
+    lines.push(words.spareLength(formatLength(sturdiness.spareLength, plan.ruler)));
+  return lines;
+}
+
+/** One fabric's heading: its name, what to buy, usable width and how its print lies. */
+function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] {
+  const facts = [
+    fabric.purchase === null ? words.noPurchase : words.buyAmount(fabric.purchase.text),
+    words.usableWidth(formatLength(fabric.usable, plan.ruler)),
+    ...(fabric.print.kind === "none" ? [] : [words.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
+    ...(fabric.note === "" ? [] : [fabric.note]),
+  ];
+  return [words.fabricHeading(number, plan.fabrics.length, fabric.name), ...indented([facts.join("; ")])];
+}
+
+/** A fabric's cutting steps alone, as numbered sentences for a drawing or a book. */
+export function stepSentences(plan: Plan, fabricIndex: number): { step: CuttingStep; text: string }[] {
+  const fabric = plan.fabrics[fabricIndex];
+  if (fabric === undefined) return [];
+  return fabric.steps.map((step) => ({ step, text: stepSentence(plan, fabric, step) }));
+}
+
+/** Cautions, then for each fabric its pieces, cutting steps, leftovers and proof, as a handout in text. */
+export function cuttingSteps(plan: Plan): string {
+  const usesFullWidth = plan.fabrics.some(({ lays }) => lays.some(({ source }) => source === "bolt"));
+  const blocks = plan.fabrics.map((fabric, index) => [
+    ...headingLines(fabric, index + 1, plan),
+    "",
+    ...indented(pieceLines(fabric, plan)),
+    "",
+    ...indented(stepLines(plan, fabric)),
+    "",
+    ...indented([...leftoverLines(fabric, plan), ...proofLines(fabric, plan)]),
+    "",
+  ]);
+  const notes = plan.diagnostics.filter(({ severity }) => severity !== "error").map(({ message }) => message);
+  return [
+    words.stepsTitle(plan.name),
+    "",
+    `${words.cautionsTitle}:`,
+    ...indented(words.cautions),
+    "",
+    words.estimates,
+    ...(usesFullWidth ? [words.fullWidthMeaning] : []),
+    "",
+    ...(notes.length === 0 ? [] : [`${words.notesTitle}:`, ...indented(notes), ""]),
+    ...blocks.flat(),
+  ].join("\n");
+}

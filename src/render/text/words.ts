@@ -1,0 +1,139 @@
+/**
+ * Every word the text output uses, so that another language is one more file like this one.
+ * Sizes arrive already printed; counts arrive as numbers, so that each language makes its own plurals.
+ */
+
+function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+function list(parts: readonly string[]): string {
+  if (parts.length < 3) return parts.join(" and ");
+  return `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
+}
+
+const FULL_WIDTH = "WOF";
+
+/** How an item is named in a step. */
+export interface ItemWords {
+  count: number;
+  /** `4 1/2 in` of a square, `2 1/2 x 4 1/2 in` of a rectangle. */
+  size: string;
+  square: boolean;
+  letter: string;
+}
+
+function item({ count, size, square, letter }: ItemWords): string {
+  const noun = square ? counted(count, "square", "squares") : counted(count, "rectangle", "rectangles");
+  return `${noun} ${size} [${letter}]`;
+}
+
+export const words = {
+  // Steps
+  straighten: (size: string) => `Straighten the cut end, square to the selvage: trim off ${size}.`,
+  cutStrips: (count: number, width: string, run: string | null, besideBands: boolean) =>
+    `Cut ${counted(count, "strip", "strips")} ${width} x ${run ?? FULL_WIDTH}${
+      besideBands ? " from the width beside the lengthwise strips" : ""
+    }`,
+  cutBands: (count: number, width: string, length: string) =>
+    `From a length of ${length}, cut ${counted(
+      count,
+      "lengthwise strip",
+      "lengthwise strips",
+    )} ${width} wide, along the selvage`,
+  subcut: (items: readonly ItemWords[]) => `subcut ${list(items.map(item))}`,
+  eachStrip: (count: number) => ` (${count} from each strip)`,
+  trimRest: (height: string) => `trim the rest to ${height} and `,
+  trim: (height: string) => `trim to ${height} and `,
+  stack: (segments: number, run: string, items: readonly ItemWords[]) =>
+    `subcut ${counted(segments, "segment", "segments")} ${run} and cut ${
+      segments === 1 ? "it" : "each"
+    } along the strip into ${list(items.map(item))}`,
+  row: (height: string, items: readonly ItemWords[]) => `a ${height} row (${list(items.map(item))})`,
+  stackOfRows: (segments: number, run: string, rows: readonly string[]) =>
+    `subcut ${counted(segments, "segment", "segments")} ${run} and cut ${
+      segments === 1 ? "it" : "each"
+    } along the strip into ${list(rows)}`,
+  keepWhole: (count: number, letter: string) =>
+    count === 1 ? `keep it whole [${letter}]` : `keep ${count} whole [${letter}]`,
+  stepFlags: {
+    "longer-than-ruler":
+      "This cut is longer than your ruler: mark it first, or slide the ruler on and check that the cut stays straight.",
+    "narrow-segment": "Narrow pieces: hold the ruler on the larger part and keep your fingers well back.",
+    refold: "Fold the fabric once more, so that one placing of the ruler reaches across.",
+  },
+
+  // Headings and notes
+  buyTitle: (plan: string) => `Fabric to buy for ${plan}`,
+  stepsTitle: (plan: string) => `Cutting steps for ${plan}`,
+  wasteTitle: (plan: string) => `Where the cloth of ${plan} goes`,
+  fabricHeading: (number: number, count: number, name: string) => (count === 1 ? name : `${number}. ${name}`),
+  estimates: "Amounts are estimates: check them, and your own fabric's usable width, before you cut.",
+  cautionsTitle: "Before you pick up the cutter",
+  cautions: [
+    "Close the blade after every cut, even when you put the cutter down for a moment.",
+    "Stand up, cut away from yourself, and never toward the hand that holds the ruler.",
+    "Cut on a rotary mat against a ruler, with fingertips and knuckles well back from its edge.",
+    "A blunt blade needs force and slips: change it, and wrap the old one before throwing it away.",
+    "Do not cut when you are tired. Keep the closed cutter out of children's reach.",
+  ],
+  assumptionsTitle: "Assumed, as the file does not say",
+  assumedFor: (text: string, fabrics: readonly string[]) => `${text} (${list(fabrics)})`,
+  notesTitle: "Please note",
+  leftoversTitle: "Left over and worth keeping",
+  leftoversNone: "Nothing big enough to keep is left over.",
+  leftover: (count: number, size: string) => (count === 1 ? size : `${count} of ${size}`),
+  noPurchase: "cut from pieces you have",
+  buyAmount: (amount: string) => `buy ${amount}`,
+  usableWidth: (size: string) => `usable width ${size}`,
+  print: {
+    "two-way-along": "two-way print, lines along the selvage",
+    "two-way-across": "two-way print, lines from selvage to selvage",
+    "one-way-along": "one-way print, up along the selvage",
+    "one-way-across": "one-way print, up toward a selvage",
+  },
+  onPiece: (name: string) => `On ${name}:`,
+  onBolt: "On the bolt:",
+  fullWidthSize: (width: string) => `${width} x ${FULL_WIDTH}`,
+  square: "square",
+  halved: "cut once on the diagonal",
+  quartered: "cut twice on the diagonals",
+  byTemplate: "then by template",
+  join: { no: "", straight: "joined with straight seams", diagonal: "joined with diagonal seams" },
+  fullWidthMeaning: `${FULL_WIDTH} is the width of fabric, from selvage to selvage.`,
+
+  // Proof
+  provenPurchase: "Proven: no smaller purchase is enough when cut this way.",
+  provenLength: "Proven: no plan cut this way uses less length.",
+  notProven: (gap: string) => `Best found: at most ${gap} longer than the least possible when cut this way.`,
+  saving: (size: string) => `Saves ${size} against cutting each size from strips of its own.`,
+  narrowest: (size: string) => `Still works on fabric as narrow as ${size} usable.`,
+  spareLength: (size: string) => `Length left uncut: ${size}.`,
+
+  // Tables
+  columns: {
+    fabric: "fabric",
+    buy: "buy",
+    used: "cut length",
+    price: "price",
+    proof: "least possible?",
+    cloth: "bought",
+    pieces: "in pieces",
+  },
+  proofShort: { purchase: "proven", length: "proven", found: (gap: string) => `within ${gap}` },
+  total: "total",
+  turnFree: "either way",
+  turnFixed: "as written",
+  causes: {
+    shrinkage: "shrinkage",
+    selvage: "selvage",
+    straightening: "straightening",
+    trimming: "trimming",
+    "strip-end": "strip ends",
+    "uncut-end": "uncut end",
+  },
+  inPercent: "in percent of what is bought",
+  inArea: (unit: string) => `in ${unit}`,
+  squareInches: "square inches",
+  squareCentimetres: "square centimetres",
+} as const;
