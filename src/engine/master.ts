@@ -79,7 +79,9 @@ export function fractionalBound(oracle: StripOracle, cut: HeightCut): number {
   if (bestValue === 0) return 0;
   const bound = ceilMulDiv(cut.total, bestHeight, bestValue);
   if (cut.tall === null || cut.tall.numerator === 0) return bound;
-  return Math.min(bound, ceilMulDiv(cut.total, cut.tall.denominator, cut.tall.numerator));
+  // A plan with a strip too high to be listed is longer than that strip.
+  const tall = ceilMulDiv(cut.total, cut.tall.denominator, cut.tall.numerator);
+  return Math.min(bound, Math.max(tall, oracle.listedTo + 1));
 }
 
 /** Builds the master over an oracle with one simple filling per kind and lie to start from. */

@@ -183,6 +183,121 @@ export function oracleForThree(kinds: readonly Kind[], run: number, tallest: num
     return { level, height, counts: countKinds(segments, kinds.length), segments };
   };
 
+  /** All stacks as wide as `widths[j]` exactly that are worth at least `need` and can take nothing more. */
+  const stacksOf = (
+    j: number,
+    height: number,
+    prices: Float64Array,
+    caps: readonly number[],
+    need: number,
+    most: number,
+  ): { stack: Placed[]; value: number }[] | null => {
+    const order = choicesAt
+      .slice(0, j + 1)
+      .flat()
+      .filter((choice) => choice.height <= height && caps[choice.kind]! > 0)
+      .sort((a, b) => b.width - a.width || b.height - a.height || a.kind - b.kind);
+    const rest: Float64Array[] = [new Float64Array(upright.sums.length)];
+    for (let d = order.length - 1; d >= 0; d--) {
+      const table = rest[0]!.slice();
+      addFree(table, uprightBack(order[d]!.height), prices[order[d]!.kind]!, null);
+      rest.unshift(table);
+    }
+    const found: { stack: Placed[]; value: number }[] = [];
+    const used = kinds.map(() => 0);
+    const stack: Placed[] = [];
+    let steps = 0;
+    const visit = (d: number, room: number, value: number): boolean => {
+      if (++steps > most * 50) return false;
+      const widest = stack.length > 0 ? kinds[stack[0]!.kind]!.lies[stack[0]!.lie]!.width : 0;
+      if (d === order.length) {
+        if (widest !== widths[j]) return true;
+        if (order.some(({ kind, height: h }) => used[kind]! < caps[kind]! && h <= room)) return true;
+        found.push({ stack: stack.slice(), value });
+        return found.length <= most;
+      }
+      const choice = order[d]!;
+      // Nothing as wide as the segment is left to choose: the stack belongs to a narrower segment.
+      if (choice.width < widths[j]! && widest < widths[j]!) return true;
+      const top = Math.min(caps[choice.kind]! - used[choice.kind]!, Math.floor(room / choice.height));
+      for (let c = top; c >= 0; c--) {
+        const left = room - c * choice.height;
+        const worth = value + c * prices[choice.kind]!;
+        if (worth + rest[d + 1]![lastAtMost(upright, left)]! < need) continue;
+        used[choice.kind]! += c;
+        for (let n = 0; n < c; n++) stack.push({ kind: choice.kind, lie: choice.lie });
+        const going = visit(d + 1, left, worth);
+        stack.length -= c;
+        used[choice.kind]! -= c;
+        if (!going) return false;
+      }
+      return true;
+    };
+    return visit(0, height, 0) ? found : null;
+  };
+
+  const fillings = (
+    level: number,
+    prices: Float64Array,
+    caps: readonly number[],
+    floor: number,
+    most: number,
+  ): Filling[] | null => {
+    const height = heights[level]!;
+    const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
+    const stacks = stackTables(prices, loose);
+    const row = new Float64Array(across.sums.length);
+    widths.forEach((width, j) => {
+      addFree(row, acrossBack(width), stacks[j]![level + firstLevel]!, null);
+    });
+    const types: { j: number; stack: Placed[]; value: number }[] = [];
+    for (let j = widths.length - 1; j >= 0; j--) {
+      if (widths[j]! > run) continue;
+      const beside = row[lastAtMost(across, run - widths[j]!)]!;
+      const list = stacksOf(j, height, prices, caps, floor - beside, most);
+      if (list === null) return null;
+      list.sort((a, b) => b.value - a.value);
+      for (const { stack, value } of list) types.push({ j, stack, value });
+    }
+    const found = new Map<string, Filling>();
+    const counts = kinds.map(() => 0);
+    const chosen: { type: number; count: number }[] = [];
+    let steps = 0;
+    const narrowest = widths[0]!;
+    const record = (): boolean => {
+      const key = counts.map((count, k) => Math.min(count, caps[k]!)).join(",");
+      if (!found.has(key)) {
+        const segments = chosen.flatMap(({ type, count }) =>
+          Array.from({ length: count }, () => narrowed(kinds, types[type]!.stack)),
+        );
+        found.set(key, { level, height, counts: counts.slice(), segments });
+      }
+      return found.size <= most;
+    };
+    const visit = (t: number, room: number, value: number): boolean => {
+      if (++steps > most * 50) return false;
+      if (t === types.length || room < narrowest) return value < floor ? true : record();
+      const { j, stack, value: worth } = types[t]!;
+      const width = widths[j]!;
+      for (let c = Math.floor(room / width); c >= 0; c--) {
+        const left = room - c * width;
+        const total = value + c * worth;
+        if (total + row[lastAtMost(across, left)]! < floor) continue;
+        // More of a kind than is wanted helps nothing: one such stack fewer holds as much.
+        if (c > 0 && stack.every(({ kind }) => counts[kind]! + c - 1 >= caps[kind]!)) continue;
+        for (const { kind } of stack) counts[kind]! += c;
+        if (c > 0) chosen.push({ type: t, count: c });
+        const going = visit(t + 1, left, total);
+        if (c > 0) chosen.pop();
+        for (const { kind } of stack) counts[kind]! -= c;
+        if (!going) return false;
+      }
+      return true;
+    };
+    if (!visit(0, run, 0)) return null;
+    return undominated([...found.values()], caps);
+  };
+
   const tallRate = (prices: Float64Array): { numerator: number; denominator: number } => {
     const denominator = 10_000;
     const row = new Float64Array(across.sums.length);
@@ -195,7 +310,16 @@ export function oracleForThree(kinds: readonly Kind[], run: number, tallest: num
     return { numerator: row[lastAcross]!, denominator };
   };
 
-  return { kinds, run, heights, values, filling, tallRate };
+  return { kinds, run, heights, listedTo: tallest, values, filling, fillings, tallRate };
+}
+
+/** Leaves out fillings that another one of the same height covers kind by kind. */
+function undominated(list: readonly Filling[], caps: readonly number[]): Filling[] {
+  if (list.length > 4000) return [...list];
+  const held = list.map((filling) => filling.counts.map((count, k) => Math.min(count, caps[k]!)));
+  return list.filter(
+    (_, i) => !held.some((other, o) => o !== i && other.every((count, k) => count >= held[i]![k]!)),
+  );
 }
 
 /** A segment is as wide as the widest item that really lies in it. */

@@ -1,6 +1,6 @@
 import { addFree, addOnce, bundles } from "./knapsack.ts";
 import { countKinds, type Filling, type Segment, type StripOracle } from "./oracle.ts";
-import { normalPositions, type Positions, stepBack } from "./positions.ts";
+import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
 
 /**
@@ -99,5 +99,52 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
     return { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
   };
 
-  return { kinds, run, heights, values, filling, tallRate: () => null };
+  const fillings = (
+    level: number,
+    prices: Float64Array,
+    caps: readonly number[],
+    floor: number,
+    most: number,
+  ): Filling[] | null => {
+    const lies = lieAt[level]!;
+    const order = kinds
+      .map((kind, k) => ({ k, lie: lies[k]!, width: lies[k]! < 0 ? 0 : kind.lies[lies[k]!]!.width }))
+      .filter(({ k, lie }) => lie >= 0 && caps[k]! > 0)
+      .sort((a, b) => b.width - a.width || a.k - b.k);
+    // rest[d]: best value of kinds d, d+1, ... per position, caps ignored: never too low.
+    const rest: Float64Array[] = [new Float64Array(size)];
+    for (let d = order.length - 1; d >= 0; d--) {
+      const table = rest[0]!.slice();
+      addFree(table, backFor(order[d]!.width), prices[order[d]!.k]!, null);
+      rest.unshift(table);
+    }
+    const found: Filling[] = [];
+    const counts = new Array<number>(kinds.length).fill(0);
+    let steps = 0;
+    const visit = (d: number, room: number, value: number): boolean => {
+      if (++steps > most * 50) return false;
+      if (d === order.length) {
+        if (order.some(({ k, width }) => counts[k]! < caps[k]! && width <= room)) return true;
+        const segments = order.flatMap(({ k, lie, width }) =>
+          Array.from({ length: counts[k]! }, () => ({ width, stack: [{ kind: k, lie }] })),
+        );
+        found.push({ level, height: heights[level]!, counts: counts.slice(), segments });
+        return found.length <= most;
+      }
+      const { k, width } = order[d]!;
+      for (let c = Math.min(caps[k]!, Math.floor(room / width)); c >= 0; c--) {
+        const left = room - c * width;
+        const worth = value + c * prices[k]!;
+        if (worth + rest[d + 1]![lastAtMost(positions, left)]! < floor) continue;
+        counts[k] = c;
+        const going = visit(d + 1, left, worth);
+        counts[k] = 0;
+        if (!going) return false;
+      }
+      return true;
+    };
+    return visit(0, run, 0) ? found : null;
+  };
+
+  return { kinds, run, heights, listedTo: Infinity, values, filling, fillings, tallRate: () => null };
 }

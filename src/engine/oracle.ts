@@ -30,8 +30,10 @@ export interface Filling {
 export interface StripOracle {
   readonly kinds: readonly Kind[];
   readonly run: number;
-  /** Candidate strip heights, ascending. No other height is ever needed. */
+  /** Candidate strip heights, ascending. No other height up to `listedTo` is ever needed. */
   readonly heights: readonly number[];
+  /** Strips higher than this are not listed; Infinity when every useful height is. */
+  readonly listedTo: number;
   /**
    * Best value per height. Only `levels` (ascending) are filled in when given; the others stay 0.
    * Prices are whole numbers whose sums stay below 2^53; arrays passed in are never changed afterwards.
@@ -39,6 +41,17 @@ export interface StripOracle {
   values(prices: Float64Array, caps: readonly number[], levels?: readonly number[]): Float64Array;
   /** A best filling for one height. It may hold a kind more often than wanted only where stacks combine. */
   filling(level: number, prices: Float64Array, caps: readonly number[]): Filling;
+  /**
+   * Every filling of one height worth at least `floor` that nothing more can be added to, fillings with
+   * equal counts once. Null when there are more than `most`.
+   */
+  fillings(
+    level: number,
+    prices: Float64Array,
+    caps: readonly number[],
+    floor: number,
+    most: number,
+  ): Filling[] | null;
   /**
    * For strips higher than the last of `heights`: best value per step of height is at most
    * numerator/denominator. Null when the list of heights is complete.

@@ -1,12 +1,13 @@
 import { dropSurplus, type StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
 import { greedyStrips } from "./greedy.ts";
-import { createMaster, type Master } from "./master.ts";
-import type { StripOracle } from "./oracle.ts";
+import { searchHeights } from "./heights.ts";
+import { createMaster, type HeightCut, type Master } from "./master.ts";
+import { countKinds, type Filling, type StripOracle } from "./oracle.ts";
 import { oracleForThree } from "./oracle-three.ts";
 import { oracleForTwo } from "./oracle-two.ts";
 import { wholePrices } from "./prices.ts";
-import type { Kind } from "./reduce.ts";
+import { gcd, type Kind } from "./reduce.ts";
 import type { IntegerProgram, Solver } from "./solver/types.ts";
 import type { CuttingStyle, SearchStats } from "./types.ts";
 
@@ -45,39 +46,102 @@ export function lengthOf(strips: readonly StripCount[]): number {
 
 /** Solves the roll problem. Every kind must fit the run in some lie (the caller has checked). */
 export function solveRoll(question: RollQuestion): RollAnswer {
-  const { kinds, run, clock, solver, stats } = question;
+  const { run } = question;
+  // A fixed size as wide as the run can share its strip with nothing: it is set aside and added back.
+  const fills = (kind: Kind) => kind.lies.length === 1 && kind.lies[0]!.width === run;
+  const set = question.kinds.filter(fills);
+  const others = question.kinds.filter((kind) => !fills(kind));
+  const step = others.flatMap((kind) => kind.lies.map((lie) => lie.height)).reduce(gcd, 0) || 1;
+  const setLength = set.reduce((sum, kind) => sum + kind.lies[0]!.height * kind.demand, 0);
+  const inner = solveScaled({
+    ...question,
+    kinds: others.map((kind) => ({
+      ...kind,
+      lies: kind.lies.map((lie) => ({ ...lie, height: lie.height / step })),
+    })),
+    target: question.target === null ? null : Math.floor((question.target - setLength) / step),
+    report: (length, lower) => question.report(length * step + setLength, lower * step + setLength),
+  });
+  const indexOf = question.kinds.flatMap((kind, k) => (fills(kind) ? [] : [k]));
+  const strips = inner.strips.map(({ filling, count }) => ({
+    filling: renumber(filling, indexOf, question.kinds.length, step),
+    count,
+  }));
+  question.kinds.forEach((kind, k) => {
+    if (fills(kind)) strips.push({ filling: fullStrip(kind, k, question.kinds.length), count: kind.demand });
+  });
+  return {
+    strips,
+    length: inner.length * step + setLength,
+    lower: inner.lower * step + setLength,
+    boundKind: inner.boundKind,
+  };
+}
+
+function renumber(filling: Filling, indexOf: readonly number[], kinds: number, step: number): Filling {
+  const segments = filling.segments.map((segment) => ({
+    width: segment.width,
+    stack: segment.stack.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
+  }));
+  return { level: -1, height: filling.height * step, counts: countKinds(segments, kinds), segments };
+}
+
+function fullStrip(kind: Kind, index: number, kinds: number): Filling {
+  const segments = [{ width: kind.lies[0]!.width, stack: [{ kind: index, lie: 0 }] }];
+  return { level: -1, height: kind.lies[0]!.height, counts: countKinds(segments, kinds), segments };
+}
+
+function solveScaled(question: RollQuestion): RollAnswer {
+  const { kinds, run, clock, solver, stats, target } = question;
   const demand = kinds.map((kind) => kind.demand);
   if (kinds.length === 0) return { strips: [], length: 0, lower: 0, boundKind: "area" };
   const area = kinds.reduce((sum, kind) => sum + kind.lies[0]!.width * kind.lies[0]!.height * kind.demand, 0);
+  const areaBound = Math.ceil(area / run);
   const two = oracleForTwo(kinds, run);
   const areaPrice = wholePrices(
     kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / run),
     demand,
-    Math.ceil(area / run),
+    areaBound,
   );
-  let best = greedyStrips(two, demand, areaPrice.prices, undefined)!;
+  let best = dropSurplus(kinds, demand, greedyStrips(two, demand, areaPrice.prices, undefined)!);
   let length = lengthOf(best);
-  const oracle = makeOracle(question.style, kinds, run, length);
-  const master = createMaster(oracle, demand, solver);
+  let lower = areaBound;
+  let boundKind: RollAnswer["boundKind"] = "area";
+  const raise = (value: number, kind: RollAnswer["boundKind"]) => {
+    if (value <= lower) return;
+    lower = Math.min(value, length);
+    boundKind = kind;
+    question.report(length, lower);
+  };
+  const answer = (): RollAnswer => ({ strips: best, length, lower, boundKind });
+  const done = () => length <= lower || (target !== null && (length <= target || lower > target));
+  if (done()) return answer();
+  const master = createMaster(makeOracle(question.style, kinds, run, length), demand, solver);
+  const offer = (strips: StripCount[] | null) => {
+    if (strips === null) return;
+    const exact = dropSurplus(kinds, demand, strips);
+    const total = lengthOf(exact);
+    if (total >= length) return;
+    best = exact;
+    length = total;
+    question.report(length, lower);
+  };
   try {
     const root = master.solveRoot(length, () => clock.expired());
-    const lower = Math.max(root.bound, Math.ceil(area / run));
-    const offer = (strips: StripCount[] | null) => {
-      if (strips === null) return;
-      const exact = dropSurplus(kinds, demand, strips);
-      const total = lengthOf(exact);
-      if (total < length) {
-        best = exact;
-        length = total;
-        question.report(length, lower);
-      }
-    };
-    offer(greedyStrips(oracle, demand, root.cut.prices, undefined));
-    if (length > lower) offer(poolProgram(master, solver, Math.min(1000, clock.left())));
+    raise(root.bound, "dual");
+    if (done()) return answer();
+    offer(greedyStrips(master.oracle, demand, root.cut.prices, undefined));
+    const cuts: HeightCut[] = [root.cut];
+    if (done()) return answer();
+    const search = searchHeights(master, solver, cuts, lower, length, clock, stats);
+    if (search.strips !== null) offer(search.strips);
+    raise(search.lower, "exhausted");
+    if (done() || !search.open) return answer();
+    offer(poolProgram(master, solver, Math.min(1000, clock.left())));
+    return answer();
+  } finally {
     stats.columns += master.counts.columns;
     stats.lpSolves += master.counts.lpSolves;
-    return { strips: best, length, lower: Math.min(lower, length), boundKind: "dual" };
-  } finally {
     master.dispose();
   }
 }

@@ -1,0 +1,195 @@
+import type { StripCount } from "./assemble.ts";
+import type { Clock } from "./clock.ts";
+import type { HeightCut, Master } from "./master.ts";
+import type { Solver } from "./solver/types.ts";
+import type { SearchStats } from "./types.ts";
+import { fillingsWithin, fillVector } from "./vector-fill.ts";
+
+/** What the search over strip heights came to. */
+export interface HeightSearch {
+  /** No plan is shorter than this. */
+  lower: number;
+  /** A plan of exactly `lower`, when one was found. */
+  strips: StripCount[] | null;
+  /** The search ran out of time or room before it could decide. */
+  open: boolean;
+}
+
+/** Upper limit on table cells per length tried, so that memory stays small. */
+const MOST_CELLS = 12_000_000;
+const MOST_FILLINGS = 20_000;
+
+/**
+ * Decides lengths one by one, from `lower` up. For each it looks for a vector of strip heights of exactly
+ * that length that satisfies every cut known so far (depth-first, bounded by a table per cut). A vector
+ * found is put to the linear program: either it yields a new cut that kills it and its like, or its strips
+ * are filled by a whole-number program over all fillings that can matter. A length whose vectors are all
+ * dead is proved too short.
+ *
+ *     length V:  n1*H1 + n2*H2 + ... = V
+ *     cut:       n1*G(H1) + n2*G(H2) + ... >= total     for every set of prices
+ */
+export function searchHeights(
+  master: Master,
+  solver: Solver,
+  cuts: HeightCut[],
+  lower: number,
+  upper: number,
+  clock: Clock,
+  stats: SearchStats,
+): HeightSearch {
+  for (let length = lower; length < upper; length++) {
+    const verdict = decideLength(master, solver, cuts, length, clock, stats);
+    if (verdict.answer === "filled") return { lower: length, strips: verdict.strips, open: false };
+    if (verdict.answer === "unknown") return { lower: length, strips: null, open: true };
+  }
+  return { lower: upper, strips: null, open: false };
+}
+
+function decideLength(
+  master: Master,
+  solver: Solver,
+  cuts: HeightCut[],
+  length: number,
+  clock: Clock,
+  stats: SearchStats,
+): { answer: "filled"; strips: StripCount[] } | { answer: "dead" } | { answer: "unknown" } {
+  const { heights } = master.oracle;
+  // A plan of this length might use a strip too high to be listed.
+  if (length > master.oracle.listedTo) return { answer: "unknown" };
+  const levels = relevantLevels(heights, cuts, length);
+  if (levels.length === 0) return { answer: "dead" };
+  if (levels.length * length * cuts.length > MOST_CELLS) return { answer: "unknown" };
+  // Highest first: few of them fit, so the tree is narrow at its root.
+  levels.reverse();
+  const tables = cuts.map((cut) => suffixTables(heights, levels, cut, length));
+  const gained: number[][] = cuts.map(() => []);
+  const counts = new Array<number>(levels.length).fill(0);
+  let undecided = false;
+
+  const gainAt = (c: number, depth: number): number => {
+    // Gains are kept per depth; a cut added below is caught up here.
+    const known = gained[c]!;
+    while (known.length <= depth) {
+      const d = known.length;
+      known.push(d === 0 ? 0 : known[d - 1]! + counts[d - 1]! * cuts[c]!.values[levels[d - 1]!]!);
+    }
+    return known[depth]!;
+  };
+
+  const visit = (depth: number, room: number): StripCount[] | "stop" | null => {
+    stats.nodes++;
+    if ((stats.nodes & 1023) === 0 && clock.expired()) return "stop";
+    if (depth === levels.length) {
+      if (room !== 0) return null;
+      if (clock.expired()) return "stop";
+      const vector = new Array<number>(heights.length).fill(0);
+      levels.forEach((level, d) => {
+        vector[level] = counts[d]!;
+      });
+      const test = master.testVector(vector, () => clock.expired());
+      if (test.cut !== null) {
+        cuts.push(test.cut);
+        if (levels.length * length * cuts.length > MOST_CELLS) return "stop";
+        tables.push(suffixTables(heights, levels, test.cut, length));
+        gained.push([]);
+        return null;
+      }
+      const quick = fillVector(
+        master.pool,
+        vector,
+        master.demand,
+        false,
+        solver,
+        Math.min(2000, clock.left()),
+        stats,
+      );
+      if (quick.answer === "filled") return quick.strips;
+      const all = fillingsWithin(master, vector, cuts, MOST_FILLINGS);
+      if (all === null) {
+        undecided = true;
+        return null;
+      }
+      const exact = fillVector(all, vector, master.demand, true, solver, clock.left(), stats);
+      if (exact.answer === "filled") return exact.strips;
+      if (exact.answer === "unknown") undecided = true;
+      return null;
+    }
+    const height = heights[levels[depth]!]!;
+    for (let count = Math.floor(room / height); count >= 0; count--) {
+      const left = room - count * height;
+      counts[depth] = count;
+      let alive = true;
+      for (let c = 0; c < cuts.length; c++) {
+        gained[c]!.length = Math.min(gained[c]!.length, depth + 1);
+        const gain = gainAt(c, depth) + count * cuts[c]!.values[levels[depth]!]!;
+        const most = tables[c]![depth + 1]![left]!;
+        if (gain + most < cuts[c]!.total) {
+          alive = false;
+          break;
+        }
+      }
+      if (!alive) continue;
+      const found = visit(depth + 1, left);
+      if (found !== null) return found;
+    }
+    counts[depth] = 0;
+    return null;
+  };
+
+  const found = visit(0, length);
+  if (found === "stop") return { answer: "unknown" };
+  if (found !== null) return { answer: "filled", strips: found };
+  return undecided ? { answer: "unknown" } : { answer: "dead" };
+}
+
+/** Levels that some vector of this length could use without breaking a single cut. */
+function relevantLevels(heights: readonly number[], cuts: readonly HeightCut[], length: number): number[] {
+  const usable = heights.map((height, level) => ({ height, level })).filter(({ height }) => height <= length);
+  const alive = usable.map(() => true);
+  for (const cut of cuts) {
+    const best = exactTable(
+      usable.map(({ height, level }) => ({ height, value: cut.values[level]! })),
+      length,
+    );
+    usable.forEach(({ height, level }, u) => {
+      if (cut.values[level]! + best[length - height]! < cut.total) alive[u] = false;
+    });
+  }
+  return usable.filter((_, u) => alive[u]).map(({ level }) => level);
+}
+
+/** Best value of strips of exactly each length; -Infinity where no strips add up to it. */
+function exactTable(things: readonly { height: number; value: number }[], length: number): Float64Array {
+  const best = new Float64Array(length + 1).fill(-Infinity);
+  best[0] = 0;
+  for (const { height, value } of things)
+    for (let at = height; at <= length; at++) {
+      const candidate = best[at - height]! + value;
+      if (candidate > best[at]!) best[at] = candidate;
+    }
+  return best;
+}
+
+/** tables[d][room]: best value of levels d, d+1, ... filling exactly `room`. */
+function suffixTables(
+  heights: readonly number[],
+  levels: readonly number[],
+  cut: HeightCut,
+  length: number,
+): Float64Array[] {
+  const last = new Float64Array(length + 1).fill(-Infinity);
+  last[0] = 0;
+  const tables: Float64Array[] = [last];
+  for (let d = levels.length - 1; d >= 0; d--) {
+    const table = tables[0]!.slice();
+    const height = heights[levels[d]!]!;
+    const value = cut.values[levels[d]!]!;
+    for (let at = height; at <= length; at++) {
+      const candidate = table[at - height]! + value;
+      if (candidate > table[at]!) table[at] = candidate;
+    }
+    tables.unshift(table);
+  }
+  return tables;
+}

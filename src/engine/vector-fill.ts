@@ -1,0 +1,118 @@
+import type { StripCount } from "./assemble.ts";
+import type { HeightCut, Master } from "./master.ts";
+import type { Filling } from "./oracle.ts";
+import type { IntegerProgram, Solver } from "./solver/types.ts";
+import type { SearchStats } from "./types.ts";
+
+export type FillOutcome =
+  | { answer: "filled"; strips: StripCount[] }
+  | { answer: "impossible" }
+  | { answer: "unknown" };
+
+/**
+ * Whole-number question for strips of given heights: can they hold the demand with these fillings?
+ * `complete` says that the fillings are all that could matter, so that a no is a no.
+ */
+export function fillVector(
+  fillings: readonly Filling[],
+  vector: readonly number[],
+  demand: readonly number[],
+  complete: boolean,
+  solver: Solver,
+  milliseconds: number,
+  stats: SearchStats,
+): FillOutcome {
+  const usable = fillings.filter((filling) => (vector[filling.level] ?? 0) > 0);
+  if (usable.length === 0) return complete ? { answer: "impossible" } : { answer: "unknown" };
+  const rows: IntegerProgram["rows"] = [];
+  for (let k = 0; k < demand.length; k++) {
+    const row = { lower: demand[k]!, upper: Infinity, columns: [] as number[], values: [] as number[] };
+    usable.forEach((filling, p) => {
+      const held = Math.min(filling.counts[k]!, demand[k]!);
+      if (held > 0) {
+        row.columns.push(p);
+        row.values.push(held);
+      }
+    });
+    if (row.columns.length === 0) return complete ? { answer: "impossible" } : { answer: "unknown" };
+    rows.push(row);
+  }
+  vector.forEach((count, level) => {
+    if (count === 0) return;
+    const columns = usable.flatMap((filling, p) => (filling.level === level ? [p] : []));
+    if (columns.length > 0)
+      rows.push({ lower: -Infinity, upper: count, columns, values: columns.map(() => 1) });
+  });
+  stats.mipSolves++;
+  const outcome = solver.integer(
+    {
+      costs: usable.map(() => 0),
+      lower: usable.map(() => 0),
+      upper: usable.map((filling) => vector[filling.level]!),
+      whole: usable.map(() => true),
+      rows,
+    },
+    milliseconds,
+  );
+  if (outcome.values !== null) {
+    const strips = usable
+      .map((filling, p) => ({ filling, count: Math.round(outcome.values![p]!) }))
+      .filter(({ count }) => count > 0);
+    return holds(strips, vector, demand) ? { answer: "filled", strips } : { answer: "unknown" };
+  }
+  if (outcome.status === "infeasible" && complete) return { answer: "impossible" };
+  return { answer: "unknown" };
+}
+
+/** Trusts no float: the rounded answer is counted again in whole numbers. */
+function holds(strips: readonly StripCount[], vector: readonly number[], demand: readonly number[]): boolean {
+  const used = new Map<number, number>();
+  const held = demand.map(() => 0);
+  for (const { filling, count } of strips) {
+    used.set(filling.level, (used.get(filling.level) ?? 0) + count);
+    filling.counts.forEach((copies, k) => {
+      held[k]! += copies * count;
+    });
+  }
+  for (const [level, count] of used) if (count > vector[level]!) return false;
+  return held.every((count, k) => count >= demand[k]!);
+}
+
+/**
+ * Every filling that could take part in a plan with these strips. At the prices of a cut the strips hold
+ * `slack` more than is wanted, so no strip may fall short of its best value by more than that (reduced-cost
+ * fixing). Null when there are too many to list.
+ */
+export function fillingsWithin(
+  master: Master,
+  vector: readonly number[],
+  cuts: readonly HeightCut[],
+  most: number,
+): Filling[] | null {
+  const tightest = tightestCut(vector, cuts);
+  if (tightest === null) return null;
+  const { cut, slack } = tightest;
+  const list: Filling[] = [];
+  for (let level = 0; level < vector.length; level++) {
+    if (vector[level] === 0) continue;
+    const found = master.oracle.fillings(level, cut.prices, master.demand, cut.values[level]! - slack, most);
+    if (found === null) return null;
+    list.push(...found);
+    if (list.length > most) return null;
+  }
+  return list;
+}
+
+function tightestCut(
+  vector: readonly number[],
+  cuts: readonly HeightCut[],
+): { cut: HeightCut; slack: number } | null {
+  let best: { cut: HeightCut; slack: number; part: number } | null = null;
+  for (const cut of cuts) {
+    const held = vector.reduce((sum, count, level) => sum + count * cut.values[level]!, 0);
+    const slack = held - cut.total;
+    const part = slack / Math.max(1, cut.total);
+    if (best === null || part < best.part) best = { cut, slack, part };
+  }
+  return best;
+}
