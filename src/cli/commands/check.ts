@@ -1,0 +1,24 @@
+import { defineCommand } from "../command.ts";
+import { json } from "../options.ts";
+import { readInput } from "../read.ts";
+import { exitCodeOf, failWith, report } from "../report.ts";
+
+export const check = defineCommand({
+  name: "check",
+  summary: "what is wrong with a file, all of it at once, without planning",
+  about: "",
+  arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
+  options: { json },
+  examples: ["check fixtures/cutlists/harbour-lights.yaml"],
+  async run([file = ""], values, io) {
+    const input = await readInput(file, io);
+    if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
+    const { checkQuilt } = await import("../../index.ts");
+    const { diagnostics } = checkQuilt(input.value.text, input.value.name);
+    report(diagnostics, input.value.text, io);
+    const code = exitCodeOf(diagnostics);
+    if (values.json) io.out(`${JSON.stringify({ diagnostics }, null, 2)}\n`);
+    else if (code === 0) io.out(`${input.value.name}: no errors\n`);
+    return code;
+  },
+});

@@ -1,0 +1,41 @@
+import { join, resolve } from "node:path";
+import { defineCommand, EXIT } from "../command.ts";
+import { budget, json, out, prefer, style, thorough } from "../options.ts";
+import { planFile } from "../planning.ts";
+import { failWith } from "../report.ts";
+
+export const plan = defineCommand({
+  name: "plan",
+  summary: "buy list, cutting plan, drawings and steps, written into a folder",
+  about: `Works out what to buy and how to cut it with the least waste, prints the buy list, the cutting
+steps and where the cloth goes, and writes them into a folder together with a cutting diagram for
+each fabric (SVG), tables (CSV) and the whole plan (plan.json). With --json the plan is printed
+instead, and files are written only when --out names a folder.`,
+  arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
+  options: { out, json, style, prefer, thorough, budget },
+  examples: [
+    "plan fixtures/cutlists/harbour-lights.yaml",
+    "plan harbour-lights.yaml --out ~/quilts/harbour --prefer simple",
+  ],
+  async run([file = ""], values, io) {
+    const made = await planFile(file, values, io);
+    if ("code" in made) return made.code;
+    const { buyList, cuttingSteps, planJson, wasteTable } = await import("../../index.ts");
+    if (values.json && values.out === null) {
+      io.out(planJson(made.plan));
+      return EXIT.done;
+    }
+    const [{ fileNamePart, isDrawingName, resultFiles }, { writeFiles }] = await Promise.all([
+      import("../result-files.ts"),
+      import("../write.ts"),
+    ]);
+    const folder = values.out ?? join("out", fileNamePart(made.plan.name) || "plan");
+    const files = await resultFiles(made.plan);
+    const written = await writeFiles(resolve(io.folder, folder), files, isDrawingName);
+    if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
+    if (values.json) io.out(planJson(made.plan));
+    else io.out([buyList, cuttingSteps, wasteTable].map((part) => part(made.plan)).join("\n"));
+    io.talk(`${written.value.length} files written into ${folder}\n`);
+    return EXIT.done;
+  },
+});

@@ -1,0 +1,46 @@
+import type { Plan } from "../plan/types.ts";
+import type { ExitCode } from "./command.ts";
+import type { Io } from "./io.ts";
+import { startProgress } from "./progress.ts";
+import { readInput } from "./read.ts";
+import { failWith, report } from "./report.ts";
+
+/** What the planning commands ask for; null where the file decides. */
+export interface PlanningValues {
+  style: "strips-2" | "strips-3" | null;
+  prefer: "sparing" | "simple" | null;
+  thorough: boolean;
+  budget: number | null;
+  json: boolean;
+}
+
+/** Plans a text, with the machine's threads and progress on the terminal. Tells all there is to tell. */
+export async function planText(
+  text: string,
+  name: string,
+  values: PlanningValues,
+  io: Io,
+): Promise<{ plan: Plan } | { code: ExitCode }> {
+  const [{ planQuilt }, { solveInPool }] = await Promise.all([import("../index.ts"), import("./pool.ts")]);
+  const progress = startProgress(io);
+  const { style, prefer, thorough, budget } = values;
+  const milliseconds = budget === null ? null : budget * 1000;
+  const outcome = await planQuilt(text, name, { style, prefer, thorough, budget: milliseconds }, (jobs) =>
+    solveInPool(jobs, (done, of) => progress.show(`Planning: ${done} of ${of} done`)),
+  );
+  progress.clear();
+  if (outcome.value === null) return { code: failWith(outcome.diagnostics, text, values.json, io) };
+  report(outcome.diagnostics, text, io);
+  return { plan: outcome.value };
+}
+
+/** Reads and plans the file named on the command line. */
+export async function planFile(
+  file: string,
+  values: PlanningValues,
+  io: Io,
+): Promise<{ plan: Plan } | { code: ExitCode }> {
+  const input = await readInput(file, io);
+  if (input.value === null) return { code: failWith(input.diagnostics, undefined, values.json, io) };
+  return planText(input.value.text, input.value.name, values, io);
+}

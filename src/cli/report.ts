@@ -1,0 +1,36 @@
+import { formatDiagnostic, NO_PLAN_CODES } from "../diagnostics/index.ts";
+import type { Diagnostic } from "../diagnostics/types.ts";
+import type { ExitCode } from "./command.ts";
+import { EXIT } from "./command.ts";
+import type { Io } from "./io.ts";
+
+/** Tells every diagnostic on the talking stream, with a frame of the maker's file where there is one. */
+export function report(diagnostics: readonly Diagnostic[], source: string | undefined, io: Io): void {
+  const colours = { error: "red", warning: "yellow", info: "cyan" } as const;
+  for (const diagnostic of diagnostics) {
+    const text = formatDiagnostic(diagnostic, source).trimEnd();
+    const [first = "", ...rest] = text.split("\n");
+    io.talk(`${[io.onTalk(colours[diagnostic.severity], first), ...rest].join("\n")}\n\n`);
+  }
+}
+
+/** The exit code that a list of diagnostics asks for. */
+export function exitCodeOf(diagnostics: readonly Diagnostic[]): ExitCode {
+  const errors = diagnostics.filter(({ severity }) => severity === "error");
+  if (errors.length === 0) return EXIT.done;
+  return errors.every(({ code }) => NO_PLAN_CODES.includes(code)) ? EXIT.noPlan : EXIT.fileErrors;
+}
+
+/** Ends a command that has no result: to people on the talking stream, to programs as JSON as well. */
+export function failWith(
+  diagnostics: readonly Diagnostic[],
+  source: string | undefined,
+  asJson: boolean,
+  io: Io,
+): ExitCode {
+  report(diagnostics, source, io);
+  if (asJson) io.out(`${JSON.stringify({ diagnostics }, null, 2)}\n`);
+  const code = exitCodeOf(diagnostics);
+  // A phase that gives neither a value nor an error breaks its contract.
+  return code === EXIT.done ? EXIT.ourFault : code;
+}

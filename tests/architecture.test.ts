@@ -1,0 +1,235 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { dirname, join, relative, sep } from "node:path";
+import ts from "typescript";
+import { describe, expect, test } from "vitest";
+
+/**
+ * The floor plan as data: which rooms of src may import which. `types` may be imported as types only.
+ * A room is the folder under src; `index` and `pipeline` are files of their own.
+ */
+interface Rule {
+  rooms: readonly string[];
+  types: readonly string[];
+  packages: readonly string[];
+}
+
+const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
+  length: { rooms: [], types: [], packages: [] },
+  diagnostics: { rooms: ["length"], types: [], packages: [] },
+  stock: { rooms: ["length"], types: ["spec"], packages: [] },
+  spec: { rooms: ["length", "diagnostics", "stock"], types: [], packages: ["zod", "yaml"] },
+  quilt: { rooms: ["length", "diagnostics"], types: ["spec"], packages: [] },
+  cutlist: { rooms: ["length", "diagnostics", "stock"], types: ["spec", "quilt"], packages: [] },
+  engine: { rooms: ["engine/solver"], types: [], packages: [] },
+  "engine/solver": { rooms: [], types: [], packages: ["highs"] },
+  plan: {
+    rooms: ["length", "diagnostics", "stock", "cutlist", "engine"],
+    types: ["quilt", "spec"],
+    packages: [],
+  },
+  audit: { rooms: [], types: ["plan", "cutlist", "length"], packages: [] },
+  render: { rooms: ["length"], types: ["plan", "quilt"], packages: ["cli-table3", "csv-stringify"] },
+  "render/svg": {
+    rooms: ["length", "render"],
+    types: ["plan", "quilt"],
+    packages: ["@svgdotjs/svg.js", "jsdom"],
+  },
+  pipeline: {
+    rooms: ["length", "diagnostics", "spec", "quilt", "cutlist", "plan", "audit", "engine"],
+    types: [],
+    packages: [],
+  },
+  index: {
+    rooms: [
+      "pipeline",
+      "diagnostics",
+      "length",
+      "spec",
+      "quilt",
+      "plan",
+      "audit",
+      "render",
+      "render/svg",
+      "engine",
+    ],
+    types: ["cutlist"],
+    packages: [],
+  },
+  cli: {
+    rooms: ["index", "diagnostics"],
+    types: ["plan", "quilt", "length", "spec", "engine"],
+    packages: ["commander"],
+  },
+};
+
+/** A worker thread starts the engine alone: it must not load the file reader for every thread. */
+const ENGINE_DOOR_FOR = ["cli/worker.ts", "cli/pool.ts"];
+
+/** Only these rooms may touch files, the environment or the process. */
+const ROOMS_WITH_NODE = ["cli"];
+
+const CEILING = 400;
+/** Longer than the ceiling because they are one table. */
+const TABLES: readonly string[] = ["render/svg/metrics-table.ts"];
+
+const BANNED_NAMES = [
+  "utils",
+  "util",
+  "helpers",
+  "helper",
+  "common",
+  "misc",
+  "shared",
+  "lib",
+  "core",
+  "tools",
+];
+
+interface Import {
+  from: string;
+  to: string;
+  typeOnly: boolean;
+}
+
+const SRC = join(import.meta.dirname, "..", "src");
+
+function filesIn(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
+    const path = join(folder, entry.name);
+    return entry.isDirectory() ? filesIn(path) : entry.name.endsWith(".ts") ? [path] : [];
+  });
+}
+
+const asKey = (path: string) => relative(SRC, path).split(sep).join("/");
+
+function isTypeOnly(statement: ts.ImportDeclaration | ts.ExportDeclaration): boolean {
+  if (ts.isExportDeclaration(statement)) {
+    const named = statement.exportClause;
+    const all =
+      named !== undefined && ts.isNamedExports(named) && named.elements.every((one) => one.isTypeOnly);
+    return statement.isTypeOnly || all;
+  }
+  const clause = statement.importClause;
+  if (clause === undefined) return false;
+  const named = clause.namedBindings;
+  const all =
+    named !== undefined && ts.isNamedImports(named) && named.elements.every((one) => one.isTypeOnly);
+  return clause.phaseModifier === ts.SyntaxKind.TypeKeyword || (clause.name === undefined && all);
+}
+
+function importsOf(path: string): Import[] {
+  const source = ts.createSourceFile(path, readFileSync(path, "utf8"), ts.ScriptTarget.ES2023, true);
+  const found: Import[] = [];
+  const add = (specifier: ts.Expression | undefined, typeOnly: boolean) => {
+    if (specifier === undefined || !ts.isStringLiteral(specifier)) return;
+    const { text } = specifier;
+    const to = text.startsWith(".") ? asKey(join(dirname(path), text)) : text;
+    found.push({ from: asKey(path), to, typeOnly });
+  };
+  const visit = (node: ts.Node): void => {
+    if (ts.isImportDeclaration(node)) add(node.moduleSpecifier, isTypeOnly(node));
+    if (ts.isExportDeclaration(node)) add(node.moduleSpecifier, isTypeOnly(node));
+    if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument)) add(node.argument.literal, true);
+    if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) {
+      add(node.arguments[0], false);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+/** The room a file belongs to: the deepest folder the floor plan knows. */
+function roomOf(key: string): string {
+  const parts = key.split("/");
+  for (let depth = parts.length - 1; depth > 0; depth -= 1) {
+    const folder = parts.slice(0, depth).join("/");
+    if (folder in FLOOR_PLAN) return folder;
+  }
+  return key.replace(/\.ts$/, "");
+}
+
+const isOurs = (to: string) => to.endsWith(".ts");
+const packageOf = (to: string) =>
+  (to.startsWith("@") ? to.split("/").slice(0, 2) : to.split("/").slice(0, 1)).join("/");
+
+const paths = filesIn(SRC);
+const imports = paths.flatMap(importsOf);
+
+describe("the floor plan", () => {
+  test("every file of src is in a known room", () => {
+    const unknown = paths.map(asKey).filter((key) => !(roomOf(key) in FLOOR_PLAN));
+    expect(unknown).toEqual([]);
+  });
+
+  test("rooms import only downwards", () => {
+    const wrong = imports.filter(({ from, to, typeOnly }) => {
+      if (!isOurs(to)) return false;
+      const [room, target] = [roomOf(from), roomOf(to)];
+      const rule = FLOOR_PLAN[room];
+      if (rule === undefined || room === target || rule.rooms.includes(target)) return false;
+      if (ENGINE_DOOR_FOR.includes(from) && to === "engine/index.ts") return false;
+      return !(typeOnly && rule.types.includes(target));
+    });
+    expect(wrong.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
+  });
+
+  test("each package is used in its own room only", () => {
+    const wrong = imports.filter(({ from, to, typeOnly }) => {
+      if (isOurs(to) || to.startsWith("node:") || typeOnly) return false;
+      return !(FLOOR_PLAN[roomOf(from)]?.packages ?? []).includes(packageOf(to));
+    });
+    expect(wrong.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
+  });
+
+  test("only the command line touches files and the process", () => {
+    const wrong = imports
+      .filter(({ from, to }) => to.startsWith("node:") && !ROOMS_WITH_NODE.includes(roomOf(from)))
+      // Packages that are loaded late need `require`; it reads no file of the maker's.
+      .filter(
+        ({ from, to }) => !(to === "node:module" && ["render/svg", "engine/solver"].includes(roomOf(from))),
+      );
+    expect(wrong.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
+    const asking = paths
+      .filter((path) => !ROOMS_WITH_NODE.includes(roomOf(asKey(path))))
+      .filter((path) => /\bprocess\.(env|argv|exit|std|cwd|on)|Math\.random|new Date\b|toLocale/.test(readFileSync(path, "utf8")));
+    expect(asking.map(asKey)).toEqual([]);
+  });
+
+  test("no file reaches itself through its imports", () => {
+    const next = new Map<string, string[]>();
+    for (const { from, to, typeOnly } of imports) {
+      if (isOurs(to) && !typeOnly) next.set(from, [...(next.get(from) ?? []), to]);
+    }
+    const finished = new Set<string>();
+    const cycles: string[] = [];
+    const visit = (file: string, trail: readonly string[]): void => {
+      if (trail.includes(file)) cycles.push([...trail.slice(trail.indexOf(file)), file].join(" > "));
+      if (finished.has(file) || trail.includes(file)) return;
+      for (const to of next.get(file) ?? []) visit(to, [...trail, file]);
+      finished.add(file);
+    };
+    for (const file of next.keys()) visit(file, []);
+    expect(cycles).toEqual([]);
+  });
+});
+
+describe("files", () => {
+  test(`none is longer than ${CEILING} lines, tables excepted`, () => {
+    const long = paths
+      .filter((path) => readFileSync(path, "utf8").split("\n").length > CEILING + 1)
+      .map(asKey)
+      .filter((key) => !TABLES.includes(key));
+    expect(long).toEqual([]);
+  });
+
+  test("none has a name that says nothing", () => {
+    const vague = paths.map(asKey).filter((key) =>
+      key
+        .replace(/\.ts$/, "")
+        .split("/")
+        .some((part) => BANNED_NAMES.includes(part)),
+    );
+    expect(vague).toEqual([]);
+  });
+});
