@@ -42,6 +42,11 @@ export interface CutPiece {
    */
   corners?: number;
   seams?: number;
+  /**
+   * On full-width strips that are sewn end to end: the length they must make together and what each join
+   * takes, so that a narrower bolt can be tried. Absent when the strips are used as they are.
+   */
+  joined?: { length: Ticks; loss: Ticks };
 }
 
 /** All that is cut from one fabric. */

@@ -24,8 +24,21 @@ export type PartRole =
 
 /**
  * One rectangle of cloth and how it is cut. x runs from the left selvage's inner edge across the usable
- * width, y from the cut end down the bolt. Children tile their parent exactly: with `cut` "across" they
+ * width, y from the raw cut end down the bolt. Children tile their parent exactly: with `cut` "across" they
  * follow one another in y, with "along" in x. A part with no children is a piece or it is waste.
+ *
+ *     stock ── straightening (waste)
+ *           ── band-section ── band ── piece ..., waste      long pieces, along the selvage
+ *                           ── rest ── strip ..., waste
+ *           ── strip ── piece ...                            as high as the strip
+ *                    ── segment ── piece, piece, waste       stacked subcut
+ *                    ── segment ── segment ── piece ...      a run of pieces trimmed to one height
+ *                               ── waste (trimming)
+ *                    ── waste (strip end)
+ *           ── uncut-end (waste)
+ *
+ * A strip, band or rest may hold a single part that fills it; every other inner part has two or more.
+ * Waste has the role that says where it lies: `straightening`, `uncut-end`, or `waste`.
  */
 export interface Part {
   role: PartRole;
@@ -44,9 +57,9 @@ export interface Part {
   cause: WasteCause | null;
   /** On a waste leaf: big enough to keep. */
   keep: boolean;
-  /** On a strip: its number in cutting order, from 1 within the lay; 0 elsewhere. */
+  /** On a strip or band: its number in cutting order, from 1 within the lay; 0 elsewhere. */
   number: number;
-  /** On a strip: equal for strips that are cut exactly alike; -1 elsewhere. */
+  /** On a strip or band: equal for those of a lay that are cut exactly alike; -1 elsewhere. */
   kind: number;
 }
 
@@ -69,12 +82,15 @@ export interface SubcutStep {
   /** Total over all strips of the step. */
   count: number;
   perStrip: number;
-  /** The segment cut from the strip. */
+  /** Size along the strip of what is first cut off it: the piece itself, a run to trim, or a stack. */
   segmentAcross: Ticks;
   /** Size of the piece as it lies. */
   across: Ticks;
   along: Ticks;
-  /** How the piece comes from its segment: whole, trimmed down to height, or stacked with others. */
+  /**
+   * `whole`: as high as the strip. `trimmed`: a run is cut off, trimmed to the piece's height, then subcut.
+   * `stacked`: a segment is cut parallel to the strip into rows.
+   */
   how: "whole" | "trimmed" | "stacked";
 }
 
@@ -91,6 +107,7 @@ export interface CuttingStep {
   width: Ticks;
   run: Ticks;
   strips: number[];
+  /** In the order they lie in the strip. */
   subcuts: SubcutStep[];
   flags: StepFlag[];
 }

@@ -1,0 +1,96 @@
+import { pieceJoined, pieceTooWide } from "../diagnostics/planning.ts";
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { formatLength, formatSize } from "../length/format.ts";
+import type { Ruler, Ticks } from "../length/types.ts";
+import type { CutListSpec, FabricSpec, PieceSpec } from "../spec/types.ts";
+import { usableWidth } from "../stock/index.ts";
+import { joinFromStrips, needsJoin } from "./joins.ts";
+import { letterPieces } from "./letters.ts";
+import { mergePieces } from "./merge.ts";
+import type { CutList, CutPiece } from "./types.ts";
+
+/**
+ * Lists what is to be cut from each fabric of a plain cut list: equal sizes gathered, full-width pieces
+ * given their width, pieces that are too long joined from strips where the maker allows it, lettered
+ * largest first. Every piece that fits in no way is reported; one such piece leaves no value.
+ */
+export function listCuts(spec: CutListSpec): Outcome<CutList[]> {
+  const diagnostics: Diagnostic[] = [];
+  const value = spec.fabrics.map((fabric, index) => listFabric(fabric, index, spec.ruler, diagnostics));
+  const failed = diagnostics.some((diagnostic) => diagnostic.severity === "error");
+  return { value: failed ? null : value, diagnostics };
+}
+
+function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics: Diagnostic[]): CutList {
+  const usable = usableWidth(fabric);
+  const pieces = fabric.pieces.map((written, i) => {
+    const piece = asCutPiece(written, usable, ruler);
+    const where = {
+      piece: written.label === "" ? `Piece ${i + 1}` : written.label,
+      fabric: fabric.name,
+      path: `fabrics[${index}].pieces[${i}]`,
+      at: written.at,
+    };
+    if (piece.cut === "strips" && needsJoin(piece, usable)) {
+      const joined = joinFromStrips(piece, usable, ruler);
+      if (joined !== null) {
+        diagnostics.push(pieceJoined(where, joined.note));
+        return joined;
+      }
+    }
+    const over = tooWideBy(piece, usable);
+    // A piece that may be cut either way and joined is settled by the plan, which knows what each costs.
+    const mayJoin = needsJoin(piece, usable) && joinFromStrips(piece, usable, ruler) !== null;
+    if (over > 0 && !mayJoin) {
+      diagnostics.push(
+        pieceTooWide(where, {
+          size: formatSize(piece.across, piece.along, ruler),
+          usable: formatLength(usable, ruler),
+          over: formatLength(over, ruler),
+          turnHelps: !piece.turnable && !piece.fullWidth && piece.along <= usable,
+          lengthwiseHelps: piece.cut === "strips" && Math.min(piece.across, piece.along) <= usable,
+        }),
+      );
+    }
+    return piece;
+  });
+  return { fabric, pieces: letterPieces(mergePieces(pieces)) };
+}
+
+/** How far the piece sticks out of the usable width in the turn that suits it best; 0 when it fits. */
+function tooWideBy(piece: CutPiece, usable: Ticks): Ticks {
+  const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
+  return Math.max(0, least - usable);
+}
+
+function asCutPiece(written: PieceSpec, usable: Ticks, ruler: Ruler): CutPiece {
+  let { across, along } = written;
+  let turnable = written.turn === "free" && across !== along;
+  if (written.fullWidth) {
+    across = usable;
+    turnable = false;
+  } else if (turnable && written.cut === "lengthwise") {
+    // "Along the selvage" settles the turn of a free piece: its long side lies along the bolt.
+    [across, along] = [Math.min(across, along), Math.max(across, along)];
+    turnable = false;
+  }
+  return {
+    letter: "",
+    label: written.label,
+    across,
+    along,
+    fullWidth: written.fullWidth,
+    count: written.count,
+    turnable,
+    cut: written.cut,
+    join: written.join,
+    uses: [
+      { text: written.label === "" ? formatSize(across, along, ruler) : written.label, count: written.count },
+    ],
+    subcut: "none",
+    diagonal: "any",
+    trimTo: null,
+    roundedUp: false,
+    note: written.note,
+  };
+}

@@ -1,0 +1,63 @@
+import type { CutPiece, PieceUse } from "./types.ts";
+
+/**
+ * Gathers pieces that are cut alike: the same size, turn rule and way of cutting, and cut further in the
+ * same way. Counts are added and every use is kept. A free piece written 4 x 2 is the same as one written
+ * 2 x 4; the first one written decides how it is shown.
+ */
+export function mergePieces(pieces: readonly CutPiece[]): CutPiece[] {
+  const merged = new Map<string, CutPiece>();
+  for (const piece of pieces) {
+    const key = sameness(piece);
+    const before = merged.get(key);
+    merged.set(key, before === undefined ? piece : together(before, piece));
+  }
+  return [...merged.values()];
+}
+
+function sameness(piece: CutPiece): string {
+  const { across, along } = piece;
+  const size = piece.turnable ? [Math.min(across, along), Math.max(across, along)] : [across, along];
+  const trim = piece.trimTo === null ? [] : [piece.trimTo.across, piece.trimTo.along];
+  const joined = piece.joined === undefined ? [] : [piece.joined.loss];
+  return JSON.stringify([
+    size,
+    piece.turnable,
+    piece.fullWidth,
+    piece.cut,
+    piece.join,
+    piece.subcut,
+    piece.diagonal,
+    trim,
+    joined,
+    // Strips joined for one purpose are counted for that purpose: two sets would share no strip.
+    piece.joined === undefined ? "" : piece.label + piece.note,
+  ]);
+}
+
+function together(a: CutPiece, b: CutPiece): CutPiece {
+  const merged: CutPiece = {
+    ...a,
+    label: listOf(a.label, b.label, ", "),
+    count: a.count + b.count,
+    uses: mergeUses([...a.uses, ...b.uses]),
+    roundedUp: a.roundedUp || b.roundedUp,
+    note: listOf(a.note, b.note, "; "),
+  };
+  if (a.corners !== undefined || b.corners !== undefined)
+    merged.corners = (a.corners ?? 0) + (b.corners ?? 0);
+  if (a.seams !== undefined || b.seams !== undefined) merged.seams = (a.seams ?? 0) + (b.seams ?? 0);
+  return merged;
+}
+
+/** Both texts once each, in the order met. */
+function listOf(a: string, b: string, separator: string): string {
+  if (a === "" || b === "") return a + b;
+  return a.split(separator).includes(b) ? a : a + separator + b;
+}
+
+function mergeUses(uses: readonly PieceUse[]): PieceUse[] {
+  const counts = new Map<string, number>();
+  for (const use of uses) counts.set(use.text, (counts.get(use.text) ?? 0) + use.count);
+  return [...counts].map(([text, count]) => ({ text, count }));
+}

@@ -1,0 +1,87 @@
+import type { Diagnostic, Place } from "./types.ts";
+
+/** Codes that mean: the file is right, but no plan can be made from it. */
+export const NO_PLAN_CODES: readonly string[] = ["PIECE-TOO-WIDE", "STOCK-SHORT"];
+
+interface PieceAt {
+  /** The maker's name of the piece, or its size. */
+  piece: string;
+  fabric: string;
+  path: string;
+  at: Place | null;
+}
+
+/** A piece that fits the fabric in no turn it is allowed. Lengths come printed as the maker's ruler reads. */
+export function pieceTooWide(
+  where: PieceAt,
+  found: { size: string; usable: string; over: string; turnHelps: boolean; lengthwiseHelps: boolean },
+): Diagnostic {
+  const help = [
+    found.turnHelps ? "let it turn (`turn: free`)" : "",
+    found.lengthwiseHelps ? "cut it along the selvage (`cut: lengthwise`)" : "",
+    "join it from strips (`join: straight`)",
+    "or use a wider fabric",
+  ].filter((text) => text !== "");
+  return {
+    code: "PIECE-TOO-WIDE",
+    severity: "error",
+    message: `${where.piece} (${found.size}) does not fit ${where.fabric}: the usable width is ${found.usable}, ${found.over} too narrow.`,
+    hint: `What would help: ${help.join(", ")}.`,
+    path: where.path,
+    at: where.at,
+  };
+}
+
+/** A long piece is sewn from full-width strips; `note` says how many and how. */
+export function pieceJoined(where: PieceAt, note: string): Diagnostic {
+  return {
+    code: "PIECE-JOINED",
+    severity: "info",
+    message: `${where.piece} in ${where.fabric} is longer than the fabric is wide. ${note}`,
+    hint: "",
+    path: where.path,
+    at: where.at,
+  };
+}
+
+/** Joining and cutting lengthwise were both worked out; lengths come printed as the shop says them. */
+export function joinCompared(
+  fabric: string,
+  chosen: "joined" | "whole" | "mixed",
+  costs: readonly { way: string; buy: string; used: string }[],
+): Diagnostic {
+  const ways = costs.map(({ way, buy, used }) => `${way}: buy ${buy} (${used} used)`).join("; ");
+  const taken = { joined: "joined from strips", whole: "cut in one piece", mixed: "partly joined" }[chosen];
+  return {
+    code: "JOIN-COMPARED",
+    severity: "info",
+    message: `${fabric}: the long pieces are ${taken}. ${ways}.`,
+    hint: "",
+    path: "",
+    at: null,
+  };
+}
+
+/** There is not enough cloth to hand, and no bolt to take the rest from. */
+export function stockShort(fabric: string, missing: readonly string[]): Diagnostic {
+  return {
+    code: "STOCK-SHORT",
+    severity: "error",
+    message: `${fabric}: the cloth to hand does not hold everything. Still to cut: ${missing.join(", ")}.`,
+    hint: "Add cloth, or let the rest be bought from the bolt.",
+    path: "",
+    at: null,
+  };
+}
+
+/** The search was ended before it could prove that nothing shorter exists. */
+export function notProven(fabric: string, used: string, least: string): Diagnostic {
+  return {
+    code: "NOT-PROVEN",
+    severity: "info",
+    message: `${fabric}: the plan uses ${used}; it is proved only that nothing under ${least} can do.`,
+    hint: "Allow more time to look further.",
+    path: "",
+    at: null,
+  };
+}

@@ -1,0 +1,109 @@
+import type { PackingResult, StockLayout } from "../engine/types.ts";
+import type { Ticks } from "../length/types.ts";
+import { afterWashing, purchaseFor, usableWidth } from "../stock/index.ts";
+import { buildLay, type Cloth } from "./build-lay.ts";
+import type { Chosen } from "./choose-cut-lists.ts";
+import { listSteps } from "./list-steps.ts";
+import { orderCuts } from "./order-cuts.ts";
+import type { PlanSettings } from "./request.ts";
+import { listLeftovers, markKept, sumWaste } from "./sum-waste.ts";
+import type { FabricPlan, Lay, PlanBound, Purchase } from "./types.ts";
+
+/**
+ * Everything about one fabric, from its final packing.
+ * @param thumb length by the rule of thumb; null when there is none.
+ */
+export function assembleFabric(
+  chosen: Chosen,
+  result: PackingResult,
+  thumb: Ticks | null,
+  settings: PlanSettings,
+): FabricPlan {
+  const { fabric, pieces } = chosen.cutList;
+  const usable = usableWidth(fabric);
+  const purchase = result.rollLength === 0 ? null : purchaseFor(fabric, result.rollLength);
+  const lays = buildLays(chosen, result, purchase).map((lay) => ({
+    ...lay,
+    root: markKept(lay.root, settings.keepFrom),
+  }));
+  const bought =
+    purchase === null ? null : { width: fabric.width, length: purchase.length, selvage: fabric.selvage };
+  return {
+    name: fabric.name,
+    colour: fabric.colour,
+    note: fabric.note,
+    print: fabric.print,
+    width: fabric.width,
+    selvage: fabric.selvage,
+    usable,
+    shrinkAcross: fabric.shrinkAcross,
+    shrinkAlong: fabric.shrinkAlong,
+    straighten: fabric.straighten,
+    spare: fabric.spare,
+    sold: fabric.sold,
+    price: fabric.price,
+    pieces,
+    lays,
+    purchase,
+    bound: boundOf(chosen, result, purchase, thumb, settings.style),
+    steps: listSteps(lays, settings),
+    cuts: orderCuts(lays),
+    waste: sumWaste(lays, bought),
+    leftovers: listLeftovers(lays),
+    sturdiness: { narrowestUsable: null, spareLength: uncutLength(lays) },
+  };
+}
+
+function buildLays(
+  { cutList, problem, fixedStock }: Chosen,
+  result: PackingResult,
+  purchase: Purchase | null,
+): Lay[] {
+  const { fabric } = cutList;
+  const lays: Lay[] = [];
+  const onBolt: StockLayout[] = [];
+  for (const layout of result.layouts) {
+    const sheet = layout.stock === "sheet" ? fixedStock[layout.sheet] : undefined;
+    if (sheet === undefined) {
+      for (let i = 0; i < layout.count; i++) onBolt.push(layout);
+      continue;
+    }
+    const { name, across, along } = sheet;
+    const lay = buildLay({ source: "fixed", name, across, along, straighten: 0 }, [layout], problem.items);
+    for (let i = 0; i < layout.count; i++) lays.push(lay);
+  }
+  if (purchase !== null) {
+    const cloth: Cloth = {
+      source: "bolt",
+      name: "bolt",
+      across: usableWidth(fabric),
+      along: afterWashing(purchase.length, fabric.shrinkAlong),
+      straighten: fabric.straighten,
+    };
+    lays.push(buildLay(cloth, onBolt, problem.items));
+  }
+  return lays;
+}
+
+/** A purchase is proved when even the least length would be rounded up to as much. */
+function boundOf(
+  { least, cutList }: Chosen,
+  { rollLength: used }: PackingResult,
+  purchase: Purchase | null,
+  thumb: Ticks | null,
+  style: PlanBound["style"],
+): PlanBound {
+  return {
+    used,
+    least,
+    style,
+    lengthProven: used === least,
+    purchaseProven: purchase === null || purchaseFor(cutList.fabric, least).length === purchase.length,
+    ruleOfThumb: thumb ?? used,
+  };
+}
+
+function uncutLength(lays: readonly Lay[]): Ticks {
+  const bolt = lays.find((lay) => lay.source === "bolt");
+  return bolt?.root.parts.find((part) => part.cause === "uncut-end")?.along ?? 0;
+}

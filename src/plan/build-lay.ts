@@ -1,0 +1,94 @@
+import type { PackingItem, Section, StockLayout } from "../engine/types.ts";
+import type { Ticks } from "../length/types.ts";
+import { buildBand, buildStrip, type Frame } from "./build-strip.ts";
+import { byLikeness, cutInto, everyPart, likeness, transposed, wasteLeaf } from "./parts.ts";
+import type { Lay, Part } from "./types.ts";
+
+/** The cloth a layout is cut from: its name and its usable size, straightening included. */
+export interface Cloth {
+  source: Lay["source"];
+  name: string;
+  across: Ticks;
+  along: Ticks;
+  straighten: Ticks;
+}
+
+/**
+ * Turns one layout into a lay: parts with coordinates, in cutting order. Lengthwise sections are cut
+ * first, while the cloth is long; then strips, widest first, equal strips together.
+ */
+export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: readonly PackingItem[]): Lay {
+  const swapped = layouts.some((layout) => layout.firstCut === "along");
+  const frame: Frame = { items, swapped };
+  const [run, room] = swapped ? [cloth.along, cloth.across] : [cloth.across, cloth.along];
+  const sections = layouts.flatMap((layout) =>
+    layout.sections.flatMap((section) => copies(section, run, frame)),
+  );
+  const parts = inCuttingOrder(sections);
+  if (cloth.straighten > 0) parts.unshift(wasteLeaf("straightening", run, cloth.straighten));
+  const uncut = room - parts.reduce((sum, part) => sum + part.along, 0);
+  if (uncut < 0) throw new Error(`${cloth.name}: the strips are ${-uncut} ticks longer than the cloth`);
+  if (uncut > 0) parts.push(wasteLeaf("uncut-end", run, uncut));
+  const root = numbered(cutInto("stock", "across", parts));
+  const { source, name, across, along } = cloth;
+  return { source, name, across, along, root: swapped ? transposed(root) : root };
+}
+
+function copies(section: Section, run: Ticks, frame: Frame): Part[] {
+  const part =
+    section.kind === "strips"
+      ? buildStrip(section.column, run, frame)
+      : buildBandSection(section, run, frame);
+  return Array.from({ length: section.count }, () => part);
+}
+
+/**
+ * A length of the cloth cut lengthwise: bands at the left, widest first, then the width that remains, cut
+ * into strips of its own.
+ */
+function buildBandSection(section: Extract<Section, { kind: "bands" }>, run: Ticks, frame: Frame): Part {
+  const bands = section.bands
+    .flatMap((band) => Array.from({ length: band.count }, () => buildBand(band, section.along, frame)))
+    .sort((a, b) => b.across - a.across || byLikeness(a, b));
+  const restAcross = run - bands.reduce((sum, band) => sum + band.across, 0);
+  if (restAcross > 0) {
+    const strips = inCuttingOrder(section.rest.flatMap((strip) => copies(strip, restAcross, frame)));
+    const end = section.along - strips.reduce((sum, strip) => sum + strip.along, 0);
+    if (end > 0) strips.push(wasteLeaf("strip-end", restAcross, end));
+    const bare = strips.length === 1 && strips[0]?.parts.length === 0;
+    bands.push(bare ? strips[0]! : cutInto("rest", "across", strips));
+  }
+  return cutInto("band-section", "along", bands);
+}
+
+/** Lengthwise sections, then the widest strips; equal ones gathered, the most numerous first. */
+function inCuttingOrder(parts: readonly Part[]): Part[] {
+  const counts = new Map<string, number>();
+  for (const part of parts) counts.set(likeness(part), (counts.get(likeness(part)) ?? 0) + 1);
+  return [...parts].sort(
+    (a, b) =>
+      Number(b.role === "band-section") - Number(a.role === "band-section") ||
+      b.along - a.along ||
+      (counts.get(likeness(b)) ?? 0) - (counts.get(likeness(a)) ?? 0) ||
+      byLikeness(a, b),
+  );
+}
+
+/** Numbers strips and bands in cutting order, and says which of them are alike. */
+function numbered(root: Part): Part {
+  const kinds = new Map<string, number>();
+  for (const part of everyPart(root)) {
+    if (isNumbered(part) && !kinds.has(likeness(part))) kinds.set(likeness(part), kinds.size);
+  }
+  let next = 1;
+  const visit = (part: Part): Part => ({
+    ...part,
+    ...(isNumbered(part) ? { number: next++, kind: kinds.get(likeness(part)) ?? -1 } : {}),
+    parts: part.parts.map(visit),
+  });
+  return visit(root);
+}
+
+function isNumbered(part: Part): boolean {
+  return part.role === "strip" || part.role === "band";
+}

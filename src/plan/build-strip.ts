@@ -1,0 +1,134 @@
+import type { PackingItem, SegmentUse, StackUse, StripColumn } from "../engine/types.ts";
+import type { Ticks } from "../length/types.ts";
+import { byLikeness, cutInto, pieceLeaf, wasteLeaf } from "./parts.ts";
+import type { Part } from "./types.ts";
+
+/** What the builders need besides the layout: the items, and whether the layout's axes are swapped. */
+export interface Frame {
+  items: readonly PackingItem[];
+  /** True for a sheet whose strips run along it: parts are built lying down and transposed afterwards. */
+  swapped: boolean;
+}
+
+interface Cell {
+  across: Ticks;
+  along: Ticks;
+  use: StackUse;
+}
+
+/** Equal segments of one strip that are cut once more, parallel to it. */
+interface Stack {
+  cells: Cell[];
+  across: Ticks;
+  count: number;
+}
+
+/**
+ * One strip with its subcuts, at the origin. Pieces as high as the strip come first, widest first; then
+ * stacked segments; then, by height, runs of pieces that are trimmed. A run is cut off in one block,
+ * trimmed once and then subcut: fewer cuts than trimming each piece, and one long offcut. The strip's
+ * end lies last, at full height.
+ *
+ *     +-----+-----+---+---+-------+-----+
+ *     |     |     | D | E | trim  |     |
+ *     |  A  |  A  +---+---+--+--+-+ end |
+ *     |     |     | D | F |C |C |C|     |
+ *     +-----+-----+---+---+--+--+-+-----+
+ */
+export function buildStrip(column: StripColumn, run: Ticks, frame: Frame): Part {
+  const height = column.along;
+  const whole: Part[] = [];
+  const stacked = new Map<string, Stack>();
+  const trimmed = new Map<Ticks, Part[]>();
+  for (const { across, count, ...segment } of column.segments) {
+    const cells = cellsOf(segment.stack, frame);
+    const [only] = cells;
+    // A segment wider than its only piece leaves cloth that belongs to the strip's end.
+    if (cells.length !== 1 || only === undefined) {
+      const key = JSON.stringify([across, cells]);
+      const before = stacked.get(key)?.count ?? 0;
+      stacked.set(key, { cells, across, count: before + count });
+      continue;
+    }
+    const leaves = Array.from({ length: count }, () => leafOf(only));
+    if (only.along === height) whole.push(...leaves);
+    else trimmed.set(only.along, [...(trimmed.get(only.along) ?? []), ...leaves]);
+  }
+  const stacks = [...stacked.values()].flatMap((stack) => buildStacks(stack, height));
+  const blocks = [...trimmed].sort(([a], [b]) => b - a).map(([, pieces]) => buildTrimmedRun(pieces, height));
+  const parts = [...whole.sort(widestFirst), ...stacks.sort(widestFirst), ...blocks];
+  const end = run - parts.reduce((sum, part) => sum + part.across, 0);
+  if (end > 0) parts.push(wasteLeaf("strip-end", end, height));
+  return cutInto("strip", "along", parts);
+}
+
+/** A lengthwise band: its pieces one below the other, what is left of it last. */
+export function buildBand(band: SegmentUse, length: Ticks, frame: Frame): Part {
+  const inner = rowsOf({ cells: cellsOf(band.stack, frame), across: band.across, count: 1 });
+  const end = length - inner.reduce((sum, part) => sum + part.along, 0);
+  if (end > 0) inner.push(wasteLeaf("strip-end", band.across, end));
+  return cutInto("band", "across", inner);
+}
+
+/**
+ * Equal stacked segments. Where each would need trimming they are cut off as one block and taken apart row
+ * by row, so that a trim is one cut and one offcut; else each is cut by itself.
+ */
+function buildStacks(stack: Stack, height: Ticks): Part[] {
+  const high = stack.cells.reduce((sum, cell) => sum + cell.along, 0);
+  const trims = high < height || stack.cells.some((cell) => cell.across < stack.across);
+  const times = trims ? 1 : stack.count;
+  const rows = rowsOf({ ...stack, count: trims ? stack.count : 1 });
+  if (high < height) rows.push(wasteLeaf("trimming", rows[0]?.across ?? stack.across, height - high));
+  const [only] = rows;
+  const segment = rows.length === 1 && only !== undefined ? only : cutInto("segment", "across", rows);
+  return Array.from({ length: times }, () => segment);
+}
+
+/** The rows of a block of equal stacks, widest piece first; what a row leaves over lies at its end. */
+function rowsOf({ cells, across, count }: Stack): Part[] {
+  return [...cells]
+    .sort((a, b) => b.across - a.across || b.along - a.along || a.use.item - b.use.item)
+    .map((cell) => {
+      const row = Array.from({ length: count }, () => leafOf(cell));
+      const rest = (across - cell.across) * count;
+      if (rest > 0) row.push(wasteLeaf("trimming", rest, cell.along));
+      const [only] = row;
+      return row.length === 1 && only !== undefined ? only : cutInto("segment", "along", row);
+    });
+}
+
+/** Pieces of one height, cut as a block off a higher strip. */
+function buildTrimmedRun(pieces: readonly Part[], height: Ticks): Part {
+  const sorted = [...pieces].sort(widestFirst);
+  const [first] = sorted;
+  const run = sorted.length === 1 && first !== undefined ? first : cutInto("segment", "along", sorted);
+  return cutInto("segment", "across", [run, wasteLeaf("trimming", run.across, height - run.along)]);
+}
+
+function cellsOf(stack: readonly StackUse[], { items, swapped }: Frame): Cell[] {
+  return stack.flatMap((use) => {
+    const item = items[use.item];
+    if (item === undefined) throw new Error(`layout names item ${use.item}, which does not exist`);
+    const lying = use.turned !== swapped;
+    const cell: Cell = {
+      across: lying ? item.along : item.across,
+      along: lying ? item.across : item.along,
+      use,
+    };
+    return Array.from({ length: use.count }, () => cell);
+  });
+}
+
+/** `turned` speaks of the cloth, so it holds in a swapped frame as well. A square is never turned. */
+function leafOf({ across, along, use }: Cell): Part {
+  return pieceLeaf(use.item, across, along, use.turned && across !== along);
+}
+
+function widestFirst(a: Part, b: Part): number {
+  return b.across - a.across || b.along - a.along || firstPiece(a) - firstPiece(b) || byLikeness(a, b);
+}
+
+function firstPiece(part: Part): number {
+  return part.piece ?? Math.min(...part.parts.map(firstPiece), Number.MAX_SAFE_INTEGER);
+}

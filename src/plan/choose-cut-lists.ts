@@ -1,0 +1,88 @@
+import type { CutList } from "../cutlist/types.ts";
+import { waysOfJoining } from "../cutlist/ways-of-joining.ts";
+import { joinCompared } from "../diagnostics/planning.ts";
+import type { Diagnostic } from "../diagnostics/types.ts";
+import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
+import { formatLength } from "../length/format.ts";
+import { purchaseFor, usableWidth } from "../stock/index.ts";
+import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
+import type { PlanSettings, Solve } from "./request.ts";
+
+/** A fabric with the cut list that was settled on and its first packing. */
+export interface Chosen {
+  cutList: CutList;
+  problem: PackingProblem;
+  result: PackingResult;
+  /** Nothing shorter exists, whichever way the long pieces are made. */
+  least: number;
+  fixedStock: readonly FixedPiece[];
+  diagnostics: Diagnostic[];
+}
+
+interface Fabric {
+  cutList: CutList;
+  fixedStock: readonly FixedPiece[];
+}
+
+/**
+ * Packs every fabric, all of them side by side. Where long pieces may be joined or cut along the selvage,
+ * each way is packed and the one to buy least of is taken; on a tie the shorter, then the one with fewer
+ * joins.
+ */
+export async function chooseCutLists(
+  fabrics: readonly Fabric[],
+  bolt: "as-needed" | "none",
+  settings: PlanSettings,
+  limits: SearchLimits,
+  solve: Solve,
+): Promise<Chosen[]> {
+  const ways = fabrics.map(({ cutList, fixedStock }) => {
+    const usable = usableWidth(cutList.fabric);
+    const sources = { usable: bolt === "none" ? null : usable, fixedStock };
+    return waysOfJoining(cutList, usable, settings.ruler).map((way) => ({
+      ...way,
+      fixedStock,
+      problem: posePackingProblem(way.cutList, sources, settings.style),
+    }));
+  });
+  const results = await solve(ways.flat().map(({ problem }) => ({ kind: "pack", problem, limits })));
+  let next = 0;
+  return ways.map((alternatives) => {
+    const packed = alternatives.map((way) => ({ ...way, result: results[next++]! }));
+    return choose(packed, settings);
+  });
+}
+
+type Packed = ReturnType<typeof waysOfJoining>[number] & {
+  fixedStock: readonly FixedPiece[];
+  problem: PackingProblem;
+  result: PackingResult;
+};
+
+function choose(packed: readonly Packed[], settings: PlanSettings): Chosen {
+  const possible = packed.filter(({ result }) => result.status !== "infeasible");
+  const ranked = possible
+    .map((way) => ({ ...way, buy: purchaseFor(way.cutList.fabric, way.result.rollLength) }))
+    .sort((a, b) => a.buy.length - b.buy.length || a.result.objective - b.result.objective);
+  const best = ranked[0] ?? packed[0]!;
+  const diagnostics =
+    ranked.length > 1 ? [compared(best.cutList.fabric.name, best.way, ranked, settings)] : [];
+  const least = Math.min(...possible.map(({ result }) => result.bound.value), best.result.objective);
+  const { cutList, problem, result, fixedStock } = best;
+  return { cutList, problem, result, least, fixedStock, diagnostics };
+}
+
+function compared(
+  fabric: string,
+  chosen: Packed["way"],
+  ranked: readonly (Packed & { buy: { text: string } })[],
+  { ruler }: PlanSettings,
+): Diagnostic {
+  const names = { whole: "in one piece", joined: "joined", mixed: "partly joined" };
+  const costs = ranked.map(({ way, buy, result }) => ({
+    way: names[way],
+    buy: buy.text,
+    used: formatLength(result.rollLength, ruler),
+  }));
+  return joinCompared(fabric, chosen, costs);
+}

@@ -1,0 +1,103 @@
+import { stripsToJoin } from "../cutlist/joins.ts";
+import type { CutList } from "../cutlist/types.ts";
+import type { EngineJob } from "../engine/index.ts";
+import type { CuttingStyle, PackingResult } from "../engine/types.ts";
+import type { Ticks } from "../length/types.ts";
+import { everyPart } from "./parts.ts";
+import { posePackingProblem } from "./pose-problem.ts";
+import type { Lay } from "./types.ts";
+
+/** One fabric whose purchase is to be tried on narrower cloth. */
+export interface Trial {
+  cutList: CutList;
+  style: CuttingStyle;
+  usable: Ticks;
+  /** Most length the purchase gives. */
+  lengthLimit: Ticks;
+  /** A plan that works at the full width. */
+  lay: Lay;
+}
+
+/** Milliseconds spent on one width; what is not settled by then counts as not working. */
+const BUDGET = 150;
+
+/**
+ * For each trial the narrowest usable width at which the same purchase is known to work. Widening never
+ * lengthens a plan, so the widths that work are all above one width, which is found by halving. All
+ * fabrics take each step together, so that they can be worked on side by side. The answer is a ruler mark,
+ * except where nothing narrower than the full width works.
+ */
+export async function findNarrowest(
+  trials: readonly Trial[],
+  mark: Ticks,
+  solve: (jobs: readonly EngineJob[]) => Promise<PackingResult[]>,
+): Promise<Ticks[]> {
+  const open = trials.map((trial) => {
+    // Everything in marks: `works` is known to work, nothing below `least` can.
+    const works = Math.ceil(widthInUse(trial) / mark);
+    return { trial, works, least: Math.min(works, Math.ceil(leastWidth(trial) / mark)) };
+  });
+  for (;;) {
+    const asked = open.filter(({ works, least }) => least < works);
+    if (asked.length === 0) break;
+    const widths = asked.map(({ works, least }) => Math.floor((works + least) / 2));
+    const results = await solve(asked.map(({ trial }, i) => jobAt(trial, widths[i]! * mark)));
+    asked.forEach((state, i) => {
+      const result = results[i]!;
+      const fits = result.status !== "infeasible" && result.rollLength <= state.trial.lengthLimit;
+      if (fits) state.works = widths[i]!;
+      else state.least = widths[i]! + 1;
+    });
+  }
+  return open.map(({ trial, works }) => Math.min(trial.usable, works * mark));
+}
+
+function jobAt({ cutList, style, lengthLimit }: Trial, usable: Ticks): EngineJob {
+  const problem = posePackingProblem(cutList, { usable, fixedStock: [] }, style);
+  return { kind: "pack", problem, limits: { budget: BUDGET, target: lengthLimit } };
+}
+
+/**
+ * The width the plan itself needs: cloth beyond the last segment of every strip is not missed. Full-width
+ * strips shrink with the cloth, as far as joined ones still make their length.
+ */
+function widthInUse({ cutList, lay, usable }: Trial): Ticks {
+  let most = leastForJoined(cutList, usable);
+  for (const part of everyPart(lay.root)) {
+    const inWidth = part.cut === "along" && part.x + part.across === usable;
+    if (!inWidth || part.role === "segment") continue;
+    const kept = part.parts.filter(({ cause }) => cause === null);
+    const wide = kept.every(({ piece }) => piece !== null && cutList.pieces[piece]?.fullWidth === true);
+    const last = kept.at(-1);
+    // The rest of a lengthwise section ends where its own strips end, which are looked at by themselves.
+    if (last !== undefined && !wide && last.role !== "rest") most = Math.max(most, last.x + last.across);
+  }
+  return Math.min(most, usable);
+}
+
+/** No narrower cloth can do: for its widest piece, for its area, or for what must be joined. */
+function leastWidth({ cutList, lengthLimit, usable }: Trial): Ticks {
+  let area = 0;
+  let length = lengthLimit;
+  let most = leastForJoined(cutList, usable);
+  for (const piece of cutList.pieces) {
+    const free = piece.fullWidth ? 0 : piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
+    most = Math.max(most, free);
+    // A full-width strip takes its length of the bolt at any width.
+    if (!piece.fullWidth) area += piece.across * piece.along * piece.count;
+    else length -= piece.along * piece.count;
+  }
+  return Math.max(most, length > 0 ? Math.ceil(area / length) : most);
+}
+
+/** Narrowest width at which every joined run is still made of as many strips. */
+function leastForJoined(cutList: CutList, usable: Ticks): Ticks {
+  let most = 0;
+  for (const { joined, count } of cutList.pieces) {
+    if (joined === undefined) continue;
+    const least = Math.ceil((joined.length + (count - 1) * joined.loss) / count);
+    if (stripsToJoin(joined.length, least, joined.loss) !== count) return usable;
+    most = Math.max(most, least);
+  }
+  return most;
+}

@@ -1,0 +1,32 @@
+import type { CutList } from "../cutlist/types.ts";
+import type { Diagnostic } from "../diagnostics/types.ts";
+import type { EngineJob } from "../engine/index.ts";
+import type { PackingResult, SearchLimits } from "../engine/types.ts";
+import type { QuiltTop } from "../quilt/types.ts";
+import type { CutListSpec } from "../spec/types.ts";
+import type { FixedPiece } from "./pose-problem.ts";
+
+/** What a plan needs to know of the maker's file besides the cut lists. Both kinds of file have it. */
+export type PlanSettings = Pick<
+  CutListSpec,
+  "name" | "ruler" | "style" | "prefer" | "rulerLength" | "folded" | "keepFrom" | "assumptions"
+>;
+
+/** Does a batch of engine jobs, one after another or side by side, and answers in the same order. */
+export type Solve = (jobs: readonly EngineJob[]) => Promise<PackingResult[]>;
+
+export interface PlanRequest {
+  spec: PlanSettings;
+  cutLists: readonly CutList[];
+  /** Cloth to hand, per fabric in the order of `cutLists`. Default: none. */
+  fixedStock?: readonly (readonly FixedPiece[])[];
+  /** Whether what the cloth to hand does not hold may be bought. Default `as-needed`. */
+  bolt?: "as-needed" | "none";
+  /** The quilt top the cut lists came from, carried in the plan for drawing. Default null. */
+  top?: QuiltTop | null;
+  /** What reading and listing had to say; the plan repeats it. Default: nothing. */
+  diagnostics?: readonly Diagnostic[];
+  /** How long to search. Default: to the end. */
+  limits?: SearchLimits;
+  solve: Solve;
+}

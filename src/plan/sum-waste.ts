@@ -1,0 +1,77 @@
+import type { Ticks } from "../length/types.ts";
+import { everyPart } from "./parts.ts";
+import type { Lay, Leftover, Part, WasteCause, WasteSummary } from "./types.ts";
+
+const CAUSES: readonly WasteCause[] = [
+  "shrinkage",
+  "selvage",
+  "straightening",
+  "trimming",
+  "strip-end",
+  "uncut-end",
+];
+
+/** What of the bolt never reaches the mat: its size as bought, and the washed size of its selvages. */
+export interface Bought {
+  /** Selvage to selvage, before washing. */
+  width: Ticks;
+  /** As bought, before washing. */
+  length: Ticks;
+  selvage: Ticks;
+}
+
+/**
+ * Waste by cause, in square ticks. The sums are whole numbers and come out exactly: what is bought is in a
+ * piece or under one cause. Shrinkage is what the bolt loses before it is cut, so it is had by difference.
+ *
+ * @param bought null when no bolt is cut.
+ */
+export function sumWaste(lays: readonly Lay[], bought: Bought | null): WasteSummary {
+  const areas = new Map<WasteCause, number>(CAUSES.map((cause) => [cause, 0]));
+  let pieces = 0;
+  let total = 0;
+  for (const lay of lays) {
+    for (const part of everyPart(lay.root)) {
+      if (part.parts.length > 0) continue;
+      const area = part.across * part.along;
+      if (part.cause === null) pieces += area;
+      else areas.set(part.cause, (areas.get(part.cause) ?? 0) + area);
+    }
+    if (lay.source === "fixed" || bought === null) {
+      total += lay.across * lay.along;
+      continue;
+    }
+    const selvages = 2 * bought.selvage * lay.along;
+    total += bought.width * bought.length;
+    areas.set("selvage", selvages);
+    areas.set("shrinkage", bought.width * bought.length - selvages - lay.across * lay.along);
+  }
+  return { bought: total, pieces, lines: CAUSES.map((cause) => ({ cause, area: areas.get(cause) ?? 0 })) };
+}
+
+/** Marks the offcuts that are at least `keepFrom` both ways. Straightening scraps are never kept. */
+export function markKept(part: Part, keepFrom: Ticks): Part {
+  const keep =
+    part.cause !== null && part.cause !== "straightening" && Math.min(part.across, part.along) >= keepFrom;
+  return { ...part, keep, parts: part.parts.map((inner) => markKept(inner, keepFrom)) };
+}
+
+/** Offcuts worth keeping, biggest first, equal ones of one lay counted together. */
+export function listLeftovers(lays: readonly Lay[]): Leftover[] {
+  const found = new Map<string, Leftover>();
+  lays.forEach(({ root }, lay) => {
+    for (const { keep, cause, across, along } of everyPart(root)) {
+      if (!keep || cause === null) continue;
+      const key = `${lay} ${across} ${along} ${cause}`;
+      const count = (found.get(key)?.count ?? 0) + 1;
+      found.set(key, { lay, across, along, count, cause });
+    }
+  });
+  return [...found.values()].sort(
+    (a, b) =>
+      b.across * b.along - a.across * a.along ||
+      a.lay - b.lay ||
+      b.across - a.across ||
+      CAUSES.indexOf(a.cause) - CAUSES.indexOf(b.cause),
+  );
+}
