@@ -1,0 +1,113 @@
+import type { Rational } from "../../length/rational.ts";
+import * as q from "../../length/rational.ts";
+import type { Ticks } from "../../length/types.ts";
+import type { RootSum } from "./roots.ts";
+import * as r from "./roots.ts";
+import type { HowMade } from "./types.ts";
+
+const ROOT2 = r.rootOf(q.fromInteger(2));
+
+/** A number of seams with a root in it: `whole + root * sqrt 2` seam allowances. */
+function seams(seam: Rational, count: number, roots: number): RootSum {
+  return r.times(
+    r.whole(seam),
+    r.plus(r.whole(q.fromInteger(count)), r.times(r.whole(q.fromInteger(roots)), ROOT2)),
+  );
+}
+
+/** What a square or rectangle needs beyond its finished size: two seam allowances. */
+export function straightExtra(seam: Rational): RootSum {
+  return seams(seam, 2, 0);
+}
+
+/**
+ * What a square halved on its diagonal needs beyond the finished leg: seam x (2 + sqrt 2).
+ * Derived geometry: one seam on the outer edge, seam x (1 + sqrt 2) where the sewn diagonal meets the other.
+ */
+export function halfSquareExtra(seam: Rational): RootSum {
+  return seams(seam, 2, 1);
+}
+
+/** What a square quartered on both diagonals needs beyond the finished long side: seam x (2 + 2 sqrt 2). */
+export function quarterSquareExtra(seam: Rational): RootSum {
+  return seams(seam, 2, 2);
+}
+
+/** Half the length `x sqrt 2` away from whole: `value * sqrt 2`. */
+export function diagonalOf(value: RootSum): RootSum {
+  return r.times(value, ROOT2);
+}
+
+/** `value / sqrt 2`: the side of the square whose diagonal is `value`. */
+export function sideOf(value: RootSum): RootSum {
+  return r.times(diagonalOf(value), r.whole(q.rational(1n, 2n)));
+}
+
+/** Constants makers know by heart, and how they are said. */
+export interface TradeExtras {
+  half: Rational;
+  halfText: string;
+  quarter: Rational;
+  quarterText: string;
+}
+
+const QUARTER_INCH = q.fromInteger(4064);
+const THREE_QUARTER_CM = q.fromInteger(4800);
+
+/**
+ * The constants in use for a seam allowance: 7/8 and 1 1/4 in at 1/4 in; 2.5 and 3.5 cm at 0.75 cm
+ * ("Metric Flying Geese", Weed 'n' Stitch, 2012: rounds down); elsewhere 3 1/2 and 5 seams
+ * ("Tilkkumatematiikkaa", Tilkkutaivas, 2012), which at 1/4 in are the same as the inch constants.
+ */
+export function tradeExtras(seam: Rational): TradeExtras {
+  if (q.equal(seam, QUARTER_INCH))
+    return {
+      half: q.fromInteger(14224),
+      halfText: "7/8 in",
+      quarter: q.fromInteger(20320),
+      quarterText: "1 1/4 in",
+    };
+  if (q.equal(seam, THREE_QUARTER_CM))
+    return {
+      half: q.fromInteger(16000),
+      halfText: "2.5 cm",
+      quarter: q.fromInteger(22400),
+      quarterText: "3.5 cm",
+    };
+  return {
+    half: q.mul(seam, q.rational(7n, 2n)),
+    halfText: "3 1/2 seams",
+    quarter: q.mul(seam, q.fromInteger(5)),
+    quarterText: "5 seams",
+  };
+}
+
+/** A size to cut: what geometry asks, what the trade's constant gives (the same when null), and room to trim. */
+export interface Asked {
+  exact: RootSum;
+  trade: RootSum | null;
+  /** Room for trimming, already in the measure of this side. */
+  room: RootSum;
+}
+
+/** A size on the ruler marks. */
+export interface Cut {
+  ticks: Ticks;
+  roundedUp: boolean;
+  /** The size by the other rounding, when it differs. */
+  other: Ticks | null;
+}
+
+/** The size to cut, rounded UP to the mark from exact geometry or from the trade's constant, as chosen. */
+export function cutSize(asked: Asked, how: HowMade): Cut {
+  const byGeometry = r.upToMark(r.plus(asked.exact, asked.room), how.mark);
+  const byTrade = r.upToMark(r.plus(asked.trade ?? asked.exact, asked.room), how.mark);
+  const ticks = how.rounding === "exact" ? byGeometry : byTrade;
+  const source = how.rounding === "exact" || asked.trade === null ? asked.exact : asked.trade;
+  const other = how.rounding === "exact" ? byTrade : byGeometry;
+  return {
+    ticks,
+    roundedUp: r.compareRoots(r.whole(q.fromInteger(ticks)), r.plus(source, asked.room)) !== 0,
+    other: other === ticks ? null : other,
+  };
+}

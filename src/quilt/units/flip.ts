@@ -1,0 +1,44 @@
+import * as q from "../../length/rational.ts";
+import { diagonalOf, straightExtra } from "./allowance.ts";
+import type { RecipeDraft } from "./recipe.ts";
+import type { RootSum } from "./roots.ts";
+import * as r from "./roots.ts";
+import type { HowMade, RecipeStep } from "./types.ts";
+
+/** What stitch-and-flip corners cost. */
+export interface Flipped {
+  /** Length of one seam, corner to corner of the square. */
+  seam: RootSum;
+  /** Area of both layers cut off, all corners. */
+  corners: RootSum;
+  bonus: RecipeDraft["bonus"][number];
+}
+
+/**
+ * A square sewn corner to corner on a larger piece and folded back over the corner. Two triangles with legs
+ * `square - root 2 x seam` are cut off each corner; sewn together on a second line before cutting they
+ * make a half-square unit of `square - 2 root 2 x seam`, unfinished (derived geometry).
+ * @param side cut side of the small square
+ * @param corners how many corners are flipped
+ */
+export function flipped(side: RootSum, how: HowMade, corners: number): Flipped {
+  const offset = r.times(diagonalOf(straightExtra(how.seam)), r.whole(q.rational(1n, 2n)));
+  const leg = r.minus(side, offset);
+  return {
+    seam: diagonalOf(side),
+    // two layers of leg x leg / 2
+    corners: r.times(r.whole(q.fromInteger(corners)), r.times(leg, leg)),
+    bonus: { kind: "half-square triangle", count: corners, unfinished: r.minus(leg, offset) },
+  };
+}
+
+/** The steps of a flipped corner. */
+export function flipSteps(base: string, then: string): RecipeStep[] {
+  return [
+    { kind: "draw", text: "Draw a diagonal on the wrong side of each small square." },
+    { kind: "sew", text: `Lay one in the corner of ${base}, right sides together, and sew on the line.` },
+    { kind: "cut", text: "Cut one seam allowance outside the stitching." },
+    { kind: "press", text: "Press the triangle out over the corner." },
+    { kind: "sew", text: `Add ${then}.` },
+  ];
+}

@@ -1,0 +1,208 @@
+import * as q from "../../length/rational.ts";
+import { type Asked, diagonalOf, straightExtra } from "./allowance.ts";
+import { flipped, flipSteps } from "./flip.ts";
+import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
+import { at } from "./outlines.ts";
+import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
+import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "./recipe.ts";
+import type { RootSum } from "./roots.ts";
+import * as r from "./roots.ts";
+import { templatesMethod } from "./templates.ts";
+import type { UnitDesign, UnitKind } from "./types.ts";
+
+/*
+ *   +---------------+
+ *   | sky  / \  sky |     twice as wide as high, the goose flying up
+ *   |    / goose\   |
+ *   +---------------+
+ */
+const NAME = "flying geese";
+
+function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
+  const { across: w, along: h } = design;
+  const tip = at(q.mul(w, q.rational(1n, 2n)), q.ZERO);
+  const [a, b, c, d] = [at(q.ZERO, q.ZERO), at(w, q.ZERO), at(w, h), at(q.ZERO, h)];
+  return [
+    { role: "goose", spot: "goose", outline: [tip, c, d], shape: "goose", facing: 0 },
+    { role: "sky", spot: "sky left", outline: [a, tip, d], shape: "sky", facing: 0 },
+    { role: "sky", spot: "sky right", outline: [tip, b, c], shape: "sky", facing: 2 },
+  ];
+}
+
+const method = methodsOf(NAME);
+const across = (design: UnitDesign): RootSum => r.whole(design.across);
+const along = (design: UnitDesign): RootSum => r.whole(design.along);
+const besideDiagonal = (side: RootSum, seam: q.Rational): RootSum =>
+  r.minus(diagonalOf(side), straightExtra(seam));
+
+/*
+ * Two small squares on opposite corners of the large one, sewn either side of its diagonal and cut; then one
+ * more on the remaining corner of each half. The four geese are the four quarters of the large square, base
+ * on its edge, so its print points four ways. Each small square serves two geese: one as the sky on the
+ * right, the other, a quarter-turn on, as the sky on the left.
+ */
+const fourAtATime = method(
+  "four at a time",
+  "one large and four small squares; four geese, nothing cut off",
+  (design, how) => {
+    // Room to trim goes on the small squares, as charts with a trimming step print it (1/8 in: 5 1/4 and 3 in
+    // for 2 x 4, "Quadruple Square Method", Quilting Passion, 2004).
+    const small: Asked = { ...halvedSquare(along(design), how), room: r.whole(how.oversize) };
+    const large = quarteredSquare(across(design), how);
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 4,
+      pieces: [
+        square({
+          role: "goose",
+          side: large,
+          formula: quarteredFormula("finished width", how),
+          lies: [[lie(0, "goose", 0), lie(1, "goose", 2), lie(2, "goose", 4), lie(3, "goose", 6)]],
+        }),
+        square({
+          role: "sky",
+          side: small,
+          formula: halvedFormula("finished height", how),
+          diagonal: "falling",
+          lies: [0, 1, 2, 3].map((unit) => [lie(unit, "sky right", 0), lie((unit + 1) % 4, "sky left", 2)]),
+        }),
+      ],
+      seams: [
+        {
+          what: "small squares to the large one",
+          length: besideDiagonal(large.exact, how.seam),
+          count: 2,
+          bias: true,
+        },
+        {
+          what: "small square to each half",
+          length: besideDiagonal(small.exact, how.seam),
+          count: 4,
+          bias: true,
+        },
+      ],
+      steps: [
+        { kind: "draw", text: "Draw a diagonal on the wrong side of each small square." },
+        {
+          kind: "sew",
+          text: "Lay two small squares on opposite corners of the large one, right sides together, lines meeting; sew one seam allowance from the line on both sides.",
+        },
+        { kind: "cut", text: "Cut on the line; press towards the small triangles." },
+        {
+          kind: "sew",
+          text: "Lay a small square on the remaining corner of each half, its line running out between the two points; sew both sides.",
+        },
+        { kind: "cut", text: "Cut on the line; press towards the small triangles." },
+        { kind: "trim", text: "Trim to size, one seam allowance beyond the point." },
+      ],
+      sources: [
+        "derived geometry: width + seam x (2 + 2 root 2), height + seam x (2 + root 2)",
+        "Four-at-a-Time Flying Geese, Quilter's World magazine, 2024: 5 1/4 and 2 7/8 in for 2 x 4",
+      ],
+    };
+  },
+);
+
+const stitchAndFlip = method(
+  "stitch-and-flip",
+  "one rectangle and two squares; one goose, corners cut off",
+  (design, how) => {
+    const side = withSeamsAdded(along(design), how);
+    const flip = flipped(side, how, 2);
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 1,
+      pieces: [
+        patchPiece("goose", across(design), along(design), how, [[lie(0, "goose", 0)]]),
+        square({
+          role: "sky",
+          side: plain(side),
+          formula: { exact: "finished height + 2 seams", trade: "finished height + 2 seams" },
+          diagonal: "rising",
+          lies: [[lie(0, "sky left", 0)]],
+        }),
+        square({
+          role: "sky",
+          side: plain(side),
+          formula: { exact: "finished height + 2 seams", trade: "finished height + 2 seams" },
+          diagonal: "falling",
+          lies: [[lie(0, "sky right", 0)]],
+        }),
+      ],
+      seams: [{ what: "square to rectangle, on the diagonal", length: flip.seam, count: 2, bias: true }],
+      steps: flipSteps(
+        "the rectangle",
+        "the second corner the same way, the squares overlapping at the point",
+      ),
+      corners: flip.corners,
+      bonus: [flip.bonus],
+      sources: [
+        "derived geometry: each a finished size and 2 seams",
+        "Rectangle Method, Quilting Passion, 2004: 4 1/2 x 8 1/2 and two 4 1/2 in squares for 4 x 8",
+      ],
+    };
+  },
+);
+
+const singleTriangles = method(
+  "single triangles",
+  "a square cut twice for four geese, squares cut once for the sky",
+  (design, how) => {
+    const large = { ...quarteredSquare(across(design), how), room: r.whole(how.oversize) };
+    const small = { ...halvedSquare(along(design), how), room: r.whole(how.oversize) };
+    const seam = diagonalOf(small.exact);
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 4,
+      loose: true,
+      pieces: [
+        square({
+          role: "goose",
+          side: large,
+          formula: quarteredFormula("finished width", how),
+          subcut: "twice-diagonal",
+          lies: [[0, 2, 4, 6].map((print, unit) => lie(unit, "goose", print))],
+        }),
+        square({
+          role: "sky",
+          side: small,
+          formula: halvedFormula("finished height", how),
+          subcut: "once-diagonal",
+          diagonal: "falling",
+          lies: [0, 1, 2, 3].map((unit) => [lie(unit, "sky right", 0), lie(unit, "sky left", 2)]),
+        }),
+      ],
+      seams: [{ what: "sky to goose", length: seam, count: 8, bias: true }],
+      steps: [
+        { kind: "cut", text: "Cut the large square on both diagonals, the small ones on one." },
+        {
+          kind: "sew",
+          text: "Sew a sky to the left of each goose, right angles together at the base; press towards the sky.",
+        },
+        { kind: "sew", text: "Sew the other sky to the right; press towards the sky." },
+        { kind: "trim", text: "Trim the points; check the size, one seam allowance beyond the point." },
+      ],
+      sources: [
+        "derived geometry: width + seam x (2 + 2 root 2), height + seam x (2 + root 2)",
+        "Quilty Math, Christa Quilts: width + 1 1/4 and height + 7/8 in",
+      ],
+    };
+  },
+);
+
+/** A large triangle between two small ones, twice as wide as high. */
+export const flyingGeese: UnitKind = {
+  name: NAME,
+  alsoCalled: ["flying goose", "goose", "geese"],
+  reads: [],
+  check: (design) =>
+    q.equal(design.across, q.mul(design.along, q.fromInteger(2)))
+      ? null
+      : {
+          reason: "A flying goose is twice as wide as it is high, with the goose flying up.",
+          hint: "Make the unit 2 cells wide and 1 high, for example 4 in x 2 in, and turn it; or use `drawn patches`.",
+        },
+  roles: () => ["goose", "sky"],
+  patches,
+  methods: [fourAtATime, stitchAndFlip, singleTriangles, templatesMethod(NAME, patches)],
+};

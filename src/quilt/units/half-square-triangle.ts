@@ -1,0 +1,252 @@
+import type { Rational } from "../../length/rational.ts";
+import * as q from "../../length/rational.ts";
+import { type Asked, diagonalOf, halfSquareExtra, straightExtra, tradeExtras } from "./allowance.ts";
+import { notSquare } from "./design.ts";
+import { at } from "./outlines.ts";
+import { lie, methodsOf, NOTHING_MORE, square } from "./recipe.ts";
+import type { RootSum } from "./roots.ts";
+import * as r from "./roots.ts";
+import { templatesMethod } from "./templates.ts";
+import type { HowMade, Lie, UnitDesign, UnitKind } from "./types.ts";
+
+/*
+ *   +------+      upper: the triangle at the top left
+ *   | u  / |      lower: the triangle at the bottom right
+ *   |  / l |      the diagonal rises
+ *   +------+
+ */
+const NAME = "half-square triangle";
+
+function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
+  const { across: w, along: h } = design;
+  const corners = { a: at(q.ZERO, q.ZERO), b: at(w, q.ZERO), c: at(w, h), d: at(q.ZERO, h) };
+  return [
+    { role: "upper", spot: "upper", outline: [corners.a, corners.b, corners.d], shape: "half", facing: 0 },
+    { role: "lower", spot: "lower", outline: [corners.b, corners.c, corners.d], shape: "half", facing: 4 },
+  ];
+}
+
+/** Finished size and the half-square extra: `2 7/8` for 2 in ("How to measure and cut triangles", Granny Maud's Girl, 2018). */
+export function halvedSquare(finished: RootSum, how: HowMade): Asked {
+  return {
+    exact: r.plus(finished, halfSquareExtra(how.seam)),
+    trade: r.plus(finished, r.whole(tradeExtras(how.seam).half)),
+    room: [],
+  };
+}
+
+/** The same, said. */
+export function halvedFormula(what: string, how: HowMade): { exact: string; trade: string } {
+  return {
+    exact: `${what} + seam x (2 + root 2)`,
+    trade: `${what} + ${tradeExtras(how.seam).halfText}`,
+  };
+}
+
+const times = (value: Rational, by: number): RootSum => r.whole(q.mul(value, q.fromInteger(by)));
+const room = (how: HowMade, by: number): RootSum => times(how.oversize, by);
+
+/** Two like squares, one of each role, whose patches end up as listed: `[upper print, lower print]` by unit. */
+function pair(
+  side: Asked,
+  formula: { exact: string; trade: string },
+  prints: readonly [number, number][],
+  diagonal: "rising" | "any",
+) {
+  const lies = (role: "upper" | "lower"): Lie[] =>
+    prints.map(([upper, lower], unit) => lie(unit, role, role === "upper" ? upper : lower));
+  return (["upper", "lower"] as const).map((role) =>
+    square({ role, side, formula, diagonal, lies: [lies(role)] }),
+  );
+}
+
+/** Length of a line sewn `seam` away from the diagonal of a square of that side. */
+function besideDiagonal(side: RootSum, how: HowMade): RootSum {
+  return r.minus(diagonalOf(side), straightExtra(how.seam));
+}
+
+const method = methodsOf(NAME);
+
+const twoAtATime = method(
+  "two at a time",
+  "two squares sewn either side of a diagonal; two units",
+  (design, how) => {
+    const side = { ...halvedSquare(r.whole(design.across), how), room: room(how, 1) };
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 2,
+      // The second unit is the first turned half round: so is its print.
+      pieces: pair(
+        side,
+        halvedFormula("finished size", how),
+        [
+          [0, 0],
+          [4, 4],
+        ],
+        "rising",
+      ),
+      seams: [{ what: "along the diagonal", length: besideDiagonal(side.exact, how), count: 2, bias: true }],
+      steps: [
+        { kind: "draw", text: "Draw a diagonal on the wrong side of the lighter square." },
+        {
+          kind: "sew",
+          text: "Right sides together, sew one seam allowance from the line on both sides of it.",
+        },
+        { kind: "cut", text: "Cut on the line." },
+        { kind: "press", text: "Press towards the darker fabric." },
+        { kind: "trim", text: "Trim to size, the diagonal of the ruler on the seam." },
+      ],
+      sources: [
+        "derived geometry: finished + seam x (2 + root 2)",
+        "How to measure and cut triangles, Granny Maud's Girl, 2018: finished + 7/8 in",
+      ],
+    };
+  },
+);
+
+/*
+ * Sewn all round and cut on both diagonals. Each unit's diagonal is an edge of the squares, so the print
+ * leans by an eighth of a turn and the unit's own edges are bias.
+ */
+const fourAtATime = method(
+  "four at a time",
+  "two squares sewn all round; four units with bias edges",
+  (design, how) => {
+    const raw = r.plus(r.whole(design.across), straightExtra(how.seam));
+    const side: Asked = {
+      exact: r.plus(diagonalOf(raw), straightExtra(how.seam)),
+      trade: r.times(raw, r.whole(q.rational(100n, 64n))),
+      room: diagonalOf(room(how, 1)),
+    };
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 4,
+      pieces: pair(
+        side,
+        { exact: "root 2 x (finished size + 2 seams) + 2 seams", trade: "(finished size + 2 seams) / 0.64" },
+        [
+          [3, 7],
+          [1, 1],
+          [7, 3],
+          [5, 5],
+        ],
+        "any",
+      ),
+      seams: [{ what: "round the edge", length: side.exact, count: 4, bias: false }],
+      steps: [
+        {
+          kind: "sew",
+          text: "Right sides together, sew one seam allowance inside the edge all the way round.",
+        },
+        { kind: "cut", text: "Cut on both diagonals without moving the layers." },
+        {
+          kind: "press",
+          text: "Press towards the darker fabric without stretching: all outer edges are bias.",
+        },
+        { kind: "trim", text: "Trim to size, the diagonal of the ruler on the seam." },
+      ],
+      biasSides: ["top", "right", "bottom", "left"],
+      sources: ["derived geometry: root 2 x (finished + 2 seams) + 2 seams"],
+    };
+  },
+);
+
+/*
+ * Two squares twice as wide, both diagonals drawn: four quarters, each a pair of squares sewn two at a
+ * time. Opposite quarters have like diagonals, so the print comes out all four ways, twice.
+ */
+const eightAtATime = method("eight at a time", "two large squares; eight units", (design, how) => {
+  const half = halvedSquare(r.whole(design.across), how);
+  const two = r.whole(q.fromInteger(2));
+  const side: Asked = {
+    exact: r.times(half.exact, two),
+    trade: half.trade === null ? null : r.times(half.trade, two),
+    room: room(how, 2),
+  };
+  const quarters: [number, number][] = [
+    [0, 0],
+    [4, 4],
+    [6, 2],
+    [2, 6],
+  ];
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 8,
+    pieces: pair(
+      side,
+      {
+        exact: "2 x finished size + seam x (4 + 2 root 2)",
+        trade: `2 x (finished size + ${tradeExtras(how.seam).halfText})`,
+      },
+      [...quarters, ...quarters],
+      "any",
+    ),
+    seams: [{ what: "along both diagonals", length: besideDiagonal(side.exact, how), count: 4, bias: true }],
+    steps: [
+      { kind: "draw", text: "Draw both diagonals on the wrong side of the lighter square." },
+      {
+        kind: "sew",
+        text: "Right sides together, sew one seam allowance from each line on both sides of it.",
+      },
+      { kind: "cut", text: "Cut down the middle both ways, then on both diagonals." },
+      { kind: "press", text: "Press towards the darker fabric." },
+      { kind: "trim", text: "Trim to size, the diagonal of the ruler on the seam." },
+    ],
+    sources: [
+      "derived geometry: 2 x (finished + seam x (2 + root 2))",
+      "Half square triangles, 8 at a time, Scrapish: 2 x finished + 1 3/4 in",
+    ],
+  };
+});
+
+const singleTriangles = method(
+  "single triangles",
+  "squares cut on the diagonal first; two units",
+  (design, how) => {
+    const side = { ...halvedSquare(r.whole(design.across), how), room: room(how, 1) };
+    const squares = pair(
+      side,
+      halvedFormula("finished size", how),
+      [
+        [0, 0],
+        [4, 4],
+      ],
+      "rising",
+    );
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 2,
+      loose: true,
+      pieces: squares.map((piece) => ({ ...piece, subcut: "once-diagonal" as const })),
+      seams: [{ what: "along the diagonal", length: diagonalOf(side.exact), count: 2, bias: true }],
+      steps: [
+        { kind: "cut", text: "Cut each square on one diagonal." },
+        {
+          kind: "sew",
+          text: "Sew a triangle of each fabric together along the long edge, which is bias: do not pull.",
+        },
+        { kind: "press", text: "Press towards the darker fabric; trim the points." },
+      ],
+      sources: [
+        "derived geometry: finished + seam x (2 + root 2)",
+        "How to measure and cut triangles, Granny Maud's Girl, 2018: finished + 7/8 in",
+      ],
+    };
+  },
+);
+
+/** Two triangles that make a square. */
+export const halfSquareTriangle: UnitKind = {
+  name: NAME,
+  alsoCalled: ["half-square triangles", "hst", "triangle square"],
+  reads: [],
+  check: (design) =>
+    notSquare(
+      design,
+      "A half-square triangle",
+      "Use `half-rectangle triangle` for a rectangle halved on its diagonal.",
+    ),
+  roles: () => ["upper", "lower"],
+  patches,
+  methods: [twoAtATime, fourAtATime, eightAtATime, singleTriangles, templatesMethod(NAME, patches)],
+};

@@ -1,0 +1,156 @@
+import * as q from "../../length/rational.ts";
+import {
+  type Asked,
+  diagonalOf,
+  halfSquareExtra,
+  quarterSquareExtra,
+  straightExtra,
+  tradeExtras,
+} from "./allowance.ts";
+import { notSquare } from "./design.ts";
+import { at } from "./outlines.ts";
+import { lie, methodsOf, NOTHING_MORE, type PieceDraft, square } from "./recipe.ts";
+import type { RootSum } from "./roots.ts";
+import * as r from "./roots.ts";
+import { templatesMethod } from "./templates.ts";
+import type { HowMade, Lie, UnitDesign, UnitKind } from "./types.ts";
+
+/*
+ *   +-------+      ends:  the triangles at the top and the bottom
+ *   | \ e / |      sides: the triangles at the left and the right
+ *   | s X s |
+ *   | / e \ |
+ *   +-------+
+ */
+const NAME = "quarter-square triangle";
+const HALF = q.rational(1n, 2n);
+
+/** The four triangles between the centre and the edges, clockwise from the top. */
+function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
+  const { across: w, along: h } = design;
+  const middle = at(q.mul(w, HALF), q.mul(h, HALF));
+  const a = at(q.ZERO, q.ZERO);
+  const b = at(w, q.ZERO);
+  const c = at(w, h);
+  const d = at(q.ZERO, h);
+  return [
+    { role: "ends", spot: "top", outline: [a, b, middle], shape: "quarter", facing: 0 },
+    { role: "sides", spot: "right", outline: [b, c, middle], shape: "quarter", facing: 2 },
+    { role: "ends", spot: "bottom", outline: [c, d, middle], shape: "quarter", facing: 4 },
+    { role: "sides", spot: "left", outline: [d, a, middle], shape: "quarter", facing: 6 },
+  ];
+}
+
+/** Finished long side and the quarter-square extra: `5 1/4` for 4 in ("Cutting Quarter Square Triangles", Quiltville, 2005). */
+export function quarteredSquare(finished: RootSum, how: HowMade): Asked {
+  return {
+    exact: r.plus(finished, quarterSquareExtra(how.seam)),
+    trade: r.plus(finished, r.whole(tradeExtras(how.seam).quarter)),
+    room: [],
+  };
+}
+
+/** The same, said. */
+export function quarteredFormula(what: string, how: HowMade): { exact: string; trade: string } {
+  return {
+    exact: `${what} + seam x (2 + 2 root 2)`,
+    trade: `${what} + ${tradeExtras(how.seam).quarterText}`,
+  };
+}
+
+/*
+ * One square of each role gives two units. Its top and bottom quarters stay upright in the first; its left
+ * and right quarters are turned a quarter to become the ends of the second.
+ */
+const ENDS: readonly Lie[] = [lie(0, "top", 0), lie(0, "bottom", 0), lie(1, "top", 2), lie(1, "bottom", 2)];
+const SIDES: readonly Lie[] = [lie(0, "right", 0), lie(0, "left", 0), lie(1, "right", 2), lie(1, "left", 2)];
+
+function squares(design: UnitDesign, how: HowMade): PieceDraft[] {
+  const side = { ...quarteredSquare(r.whole(design.across), how), room: r.whole(how.oversize) };
+  const formula = quarteredFormula("finished size", how);
+  return [
+    square({ role: "ends", side, formula, lies: [ENDS] }),
+    square({ role: "sides", side, formula, lies: [SIDES] }),
+  ];
+}
+
+const method = methodsOf(NAME);
+const SOURCES = [
+  "derived geometry: finished + seam x (2 + 2 root 2)",
+  "Cutting Quarter Square Triangles, Quiltville, 2005: finished + 1 1/4 in",
+] as const;
+
+const twoAtATime = method("two at a time", "two squares, sewn and cut twice; two units", (design, how) => {
+  const side = r.plus(r.whole(design.across), quarterSquareExtra(how.seam));
+  const inner = r.plus(r.whole(design.across), halfSquareExtra(how.seam));
+  const seam = (of: RootSum): RootSum => r.minus(diagonalOf(of), straightExtra(how.seam));
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 2,
+    pieces: squares(design, how),
+    seams: [
+      { what: "along the first diagonal", length: seam(side), count: 2, bias: true },
+      { what: "along the second diagonal", length: seam(inner), count: 2, bias: true },
+    ],
+    steps: [
+      { kind: "draw", text: "Draw a diagonal on the wrong side of the lighter square." },
+      {
+        kind: "sew",
+        text: "Right sides together, sew one seam allowance from the line on both sides; cut on the line.",
+      },
+      { kind: "press", text: "Press towards the darker fabric." },
+      {
+        kind: "draw",
+        text: "Draw the other diagonal on the wrong side of one half-square unit, across its seam.",
+      },
+      {
+        kind: "sew",
+        text: "Lay the two units together, unlike fabrics facing, seams nested; sew both sides; cut on the line.",
+      },
+      { kind: "trim", text: "Press and trim to size, both seams running into the corners." },
+    ],
+    sources: SOURCES,
+  };
+});
+
+const singleTriangles = method(
+  "single triangles",
+  "squares cut on both diagonals first; any four fabrics",
+  (design, how) => {
+    const side = r.plus(r.whole(design.across), quarterSquareExtra(how.seam));
+    const leg = r.times(diagonalOf(side), r.whole(HALF));
+    const raw = r.plus(r.whole(design.across), halfSquareExtra(how.seam));
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 2,
+      loose: true,
+      pieces: squares(design, how).map((piece) => ({ ...piece, subcut: "twice-diagonal" as const })),
+      seams: [
+        { what: "two triangles on a short edge", length: leg, count: 4, bias: true },
+        { what: "the two halves", length: diagonalOf(raw), count: 2, bias: true },
+      ],
+      steps: [
+        { kind: "cut", text: "Cut each square on both diagonals." },
+        {
+          kind: "sew",
+          text: "Sew one triangle of each fabric on a short edge: two such pairs, the same fabric on the same side.",
+        },
+        { kind: "press", text: "Press both pairs towards the darker fabric." },
+        { kind: "sew", text: "Join the pairs on the long edge, seams nested." },
+      ],
+      sources: SOURCES,
+    };
+  },
+);
+
+/** Four triangles that meet in the middle. */
+export const quarterSquareTriangle: UnitKind = {
+  name: NAME,
+  alsoCalled: ["hourglass", "quarter-square triangles", "qst"],
+  reads: [],
+  check: (design) =>
+    notSquare(design, "A quarter-square triangle unit", "Use `drawn patches` for a rectangle."),
+  roles: () => ["ends", "sides"],
+  patches,
+  methods: [twoAtATime, singleTriangles, templatesMethod(NAME, patches)],
+};

@@ -1,0 +1,290 @@
+import * as q from "../../length/rational.ts";
+import { type Asked, type Cut, cutSize, straightExtra } from "./allowance.ts";
+import { bounds, type RootOutline } from "./outlines.ts";
+import type { RootSum } from "./roots.ts";
+import * as r from "./roots.ts";
+import type {
+  Bonus,
+  Diagonal,
+  Eighth,
+  HowMade,
+  Lie,
+  PieceSubcut,
+  Recipe,
+  RecipePiece,
+  RecipeSeam,
+  RecipeStep,
+  SetStrip,
+  StripSet,
+  UnitDesign,
+  UnitMethod,
+} from "./types.ts";
+
+/** A piece before its size is rounded to the marks. */
+export interface PieceDraft {
+  role: string;
+  across: Asked;
+  along: Asked;
+  subcut: PieceSubcut;
+  diagonal: Diagonal;
+  /** One list per piece of a set. */
+  lies: readonly (readonly Lie[])[];
+  formula: { exact: string; trade: string };
+  template: RootOutline | null;
+}
+
+/** A strip set before rounding. */
+export interface SetDraft {
+  name: string;
+  cut: StripSet["cut"];
+  segment: Asked;
+  segmentsPerUnit: number;
+  strips: readonly {
+    role: string;
+    width: Asked;
+    formula: string;
+    lies: readonly (readonly Lie[])[];
+  }[];
+}
+
+/** A recipe before rounding. */
+export interface RecipeDraft {
+  kind: string;
+  method: string;
+  unitsPerSet: number;
+  loose: boolean;
+  pieces: readonly PieceDraft[];
+  stripSets: readonly SetDraft[];
+  seams: readonly { what: string; length: RootSum; count: number; bias: boolean }[];
+  steps: readonly RecipeStep[];
+  /** Area of cut-off corners per set at the exact sizes. */
+  corners: RootSum;
+  bonus: readonly { kind: string; count: number; unfinished: RootSum }[];
+  biasSides: Recipe["biasSides"];
+  notes: readonly string[];
+  sources: readonly string[];
+}
+
+/** What a kind leaves out most of the time. */
+export const NOTHING_MORE = {
+  loose: false,
+  stripSets: [],
+  corners: [],
+  bonus: [],
+  biasSides: [],
+  notes: [],
+} as const satisfies Partial<RecipeDraft>;
+
+/** A size that is what it is: no trade constant, no room to trim. */
+export function plain(exact: RootSum): Asked {
+  return { exact, trade: null, room: [] };
+}
+
+/** A finished length with its two seams. */
+export function withSeamsAdded(finished: RootSum, how: HowMade): RootSum {
+  return r.plus(finished, straightExtra(how.seam));
+}
+
+export function lie(unit: number, spot: string, print: number): Lie {
+  return { unit, spot, print: (((print % 8) + 8) % 8) as Eighth };
+}
+
+/** A square piece. */
+export function square(
+  draft: Pick<PieceDraft, "role" | "lies" | "formula"> &
+    Partial<Pick<PieceDraft, "subcut" | "diagonal">> & { side: Asked },
+): PieceDraft {
+  return {
+    role: draft.role,
+    across: draft.side,
+    along: draft.side,
+    subcut: draft.subcut ?? "none",
+    diagonal: draft.diagonal ?? "any",
+    lies: draft.lies,
+    formula: draft.formula,
+    template: null,
+  };
+}
+
+/** A rectangle that becomes one rectangular patch: finished size and a seam all round. */
+export function patchPiece(
+  role: string,
+  across: RootSum,
+  along: RootSum,
+  how: HowMade,
+  lies: PieceDraft["lies"],
+): PieceDraft {
+  const formula = "finished size + 2 seams";
+  return {
+    role,
+    across: plain(withSeamsAdded(across, how)),
+    along: plain(withSeamsAdded(along, how)),
+    subcut: "none",
+    diagonal: "any",
+    lies,
+    formula: { exact: formula, trade: formula },
+    template: null,
+  };
+}
+
+function templateTicks(outline: RootOutline): { x: number; y: number }[] {
+  const box = bounds(outline);
+  return outline.map((p) => ({ x: r.nearest(r.minus(p.x, box.x)), y: r.nearest(r.minus(p.y, box.y)) }));
+}
+
+function finishPiece(draft: PieceDraft, how: HowMade): RecipePiece {
+  const across = cutSize(draft.across, how);
+  const along = cutSize(draft.along, how);
+  const other = (cut: Cut): number => cut.other ?? cut.ticks;
+  return {
+    role: draft.role,
+    across: across.ticks,
+    along: along.ticks,
+    roundedUp: across.roundedUp || along.roundedUp,
+    countPerSet: draft.lies.length,
+    subcut: draft.subcut,
+    diagonal: draft.diagonal,
+    lies: draft.lies,
+    formula: draft.formula[how.rounding],
+    template: draft.template === null ? null : templateTicks(draft.template),
+    otherRounding:
+      across.other === null && along.other === null ? null : { across: other(across), along: other(along) },
+  };
+}
+
+function finishSet(draft: SetDraft, how: HowMade): StripSet {
+  // Slanting cuts are set by a line on the ruler, not measured along the edge: the spacing needs no mark.
+  const segment = cutSize(draft.segment, draft.cut === "square" ? how : { ...how, mark: 1 });
+  return {
+    name: draft.name,
+    cut: draft.cut,
+    segment: segment.ticks,
+    segmentRoundedUp: segment.roundedUp,
+    segmentsPerUnit: draft.segmentsPerUnit,
+    strips: draft.strips.map((strip): SetStrip => {
+      const width = cutSize(strip.width, how);
+      return {
+        role: strip.role,
+        width: width.ticks,
+        roundedUp: width.roundedUp,
+        formula: strip.formula,
+        lies: strip.lies,
+      };
+    }),
+  };
+}
+
+/** Whether a one-way print can be kept one way in every unit, told from where the patches end up. */
+function directionOf(lists: readonly (readonly Lie[])[], loose: boolean): "kept" | "turned" | "lost" {
+  const all = lists.flat();
+  if (all.some((one) => one.print % 2 === 1)) return "lost";
+  const differ = (group: readonly Lie[]): boolean => group.some((one) => one.print !== group[0]?.print);
+  if (!loose) {
+    const torn = lists.some((list) => list.some((one) => differ(list.filter((l) => l.unit === one.unit))));
+    if (torn) return "lost";
+  }
+  return lists.some(differ) ? "turned" : "kept";
+}
+
+function directions(draft: RecipeDraft): Recipe["direction"] {
+  const byRole = new Map<string, (readonly Lie[])[]>();
+  const note = (role: string, lists: readonly (readonly Lie[])[]): void => {
+    byRole.set(role, [...(byRole.get(role) ?? []), ...lists]);
+  };
+  for (const piece of draft.pieces) note(piece.role, piece.lies);
+  // All segments of a strip come from one cloth lying one way: they stand or fall together.
+  for (const set of draft.stripSets) for (const strip of set.strips) note(strip.role, [strip.lies.flat()]);
+  return Object.fromEntries([...byRole].map(([role, lists]) => [role, directionOf(lists, draft.loose)]));
+}
+
+function areas(
+  draft: RecipeDraft,
+  made: Pick<Recipe, "pieces" | "stripSets">,
+  design: UnitDesign,
+): Recipe["areas"] {
+  const count = (n: number): RootSum => r.whole(q.fromInteger(n));
+  const exactPieces = draft.pieces.map((p) =>
+    r.times(count(p.lies.length), r.times(p.across.exact, p.along.exact)),
+  );
+  const exactSets = draft.stripSets.flatMap((set) =>
+    set.strips.map((strip) =>
+      r.times(count(set.segmentsPerUnit), r.times(strip.width.exact, set.segment.exact)),
+    ),
+  );
+  const cut =
+    made.pieces.reduce((sum, p) => sum + p.across * p.along * p.countPerSet, 0) +
+    made.stripSets.reduce(
+      (sum, set) => sum + set.strips.reduce((all, s) => all + s.width, 0) * set.segment * set.segmentsPerUnit,
+      0,
+    );
+  const exact = r.nearest(r.plus(...exactPieces, ...exactSets));
+  const finished = r.nearest(
+    r.whole(q.mul(q.fromInteger(draft.unitsPerSet), q.mul(design.across, design.along))),
+  );
+  const corners = r.nearest(draft.corners);
+  // The trade's metric constants fall short of geometry: then nothing is trimmed and the seams take the blame.
+  const trimmed = Math.max(0, cut - exact);
+  return { cut, finished, corners, trimmed, seams: cut - finished - corners - trimmed };
+}
+
+function fallsShort(draft: RecipeDraft, how: HowMade): boolean {
+  if (how.rounding === "exact") return false;
+  const short = (asked: Asked): boolean =>
+    r.compareRoots(r.whole(q.fromInteger(cutSize(asked, how).ticks)), r.plus(asked.exact, asked.room)) < 0;
+  return draft.pieces.some((piece) => short(piece.across) || short(piece.along));
+}
+
+const SHORT_NOTE =
+  "The usual constants fall a little short of exact geometry here: sew a scant seam, or use exact rounding.";
+
+/**
+ * Rounds a draft to the ruler and adds up what it costs.
+ * @param design the unit asked for; its finished size closes the area account
+ */
+export function finishRecipe(draft: RecipeDraft, design: UnitDesign, how: HowMade): Recipe {
+  const pieces = draft.pieces.map((piece) => finishPiece(piece, how));
+  const stripSets = draft.stripSets.map((set) => finishSet(set, how));
+  const asked = draft.pieces.flatMap((piece) => [piece.across, piece.along]);
+  const raw = (side: q.Rational): number => r.upToMark(withSeamsAdded(r.whole(side), how), 1);
+  return {
+    kind: draft.kind,
+    method: draft.method,
+    unitsPerSet: draft.unitsPerSet,
+    loose: draft.loose,
+    pieces,
+    stripSets,
+    seams: draft.seams.map((seam): RecipeSeam => ({ ...seam, length: r.upToMark(seam.length, 1) })),
+    steps: draft.steps,
+    trimTo: {
+      across: raw(design.across),
+      along: raw(design.along),
+      needed:
+        pieces.some((piece) => piece.roundedUp) ||
+        asked.some((one) => one.room.length > 0 || (how.rounding === "trade" && one.trade !== null)),
+    },
+    areas: areas(draft, { pieces, stripSets }, design),
+    bonus: draft.bonus.map((one): Bonus => ({ ...one, unfinished: r.downToMark(one.unfinished, how.mark) })),
+    biasSides: draft.biasSides,
+    direction: directions(draft),
+    notes: fallsShort(draft, how) ? [...draft.notes, SHORT_NOTE] : draft.notes,
+    sources: draft.sources,
+  };
+}
+
+/** Builds the methods of one kind: name, summary, and how a design becomes a draft. */
+export function methodsOf(
+  kind: string,
+): (
+  name: string,
+  summary: string,
+  draft: (design: UnitDesign, how: HowMade) => Omit<RecipeDraft, "kind" | "method">,
+) => UnitMethod {
+  return (name, summary, draft) => ({
+    name,
+    summary,
+    recipe: (design, how) => ({
+      ok: true,
+      recipe: finishRecipe({ kind, method: name, ...draft(design, how) }, design, how),
+    }),
+  });
+}

@@ -1,0 +1,33 @@
+import { flyingGeese } from "./flying-geese.ts";
+import { halfSquareTriangle } from "./half-square-triangle.ts";
+import { rectangleUnit, squareUnit } from "./plain.ts";
+import { quarterSquareTriangle } from "./quarter-square-triangle.ts";
+import { threePatchSquare } from "./three-patch-square.ts";
+import type { UnitKind } from "./types.ts";
+
+/** Every unit kind, in the order lists show them. A new kind is one file and one line here. */
+export const UNIT_KINDS: readonly UnitKind[] = [
+  squareUnit,
+  rectangleUnit,
+  halfSquareTriangle,
+  quarterSquareTriangle,
+  threePatchSquare,
+  flyingGeese,
+];
+
+/** A name as it is compared: lower case, hyphens and spaces alike. */
+function plainName(name: string): string {
+  return name
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_-]+/g, " ");
+}
+
+/** The kind of that name or trade name, hyphens and capitals aside; null when there is none. */
+export function findUnitKind(name: string): UnitKind | null {
+  const wanted = plainName(name);
+  return (
+    UNIT_KINDS.find((kind) => [kind.name, ...kind.alsoCalled].some((each) => plainName(each) === wanted)) ??
+    null
+  );
+}
