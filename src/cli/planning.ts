@@ -1,3 +1,4 @@
+import type { Diagnostic } from "../diagnostics/types.ts";
 import type { Plan } from "../plan/types.ts";
 import type { ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";
@@ -14,12 +15,16 @@ export interface PlanningValues {
   json: boolean;
 }
 
-/** Plans a text, with the machine's threads and progress on the terminal. Tells all there is to tell. */
+/**
+ * Plans a text, with the machine's threads and progress on the terminal, and tells all there is to tell.
+ * `reworded` is for a text the maker has not written: its places are then not shown.
+ */
 export async function planText(
   text: string,
   name: string,
   values: PlanningValues,
   io: Io,
+  reworded: ((diagnostic: Diagnostic) => Diagnostic) | null = null,
 ): Promise<{ plan: Plan } | { code: ExitCode }> {
   const [{ planQuilt }, { solveInPool }] = await Promise.all([import("../index.ts"), import("./pool.ts")]);
   const progress = startProgress(io);
@@ -29,8 +34,10 @@ export async function planText(
     solveInPool(jobs, (done, of) => progress.show(`Planning: ${done} of ${of} done`)),
   );
   progress.clear();
-  if (outcome.value === null) return { code: failWith(outcome.diagnostics, text, values.json, io) };
-  report(outcome.diagnostics, text, io);
+  const source = reworded === null ? text : undefined;
+  const diagnostics = reworded === null ? outcome.diagnostics : outcome.diagnostics.map(reworded);
+  if (outcome.value === null) return { code: failWith(diagnostics, source, values.json, io) };
+  report(diagnostics, source, io);
   return { plan: outcome.value };
 }
 

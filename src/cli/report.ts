@@ -1,4 +1,5 @@
-import { formatDiagnostic, NO_PLAN_CODES } from "../diagnostics/index.ts";
+import { formatDiagnostic } from "../diagnostics/index.ts";
+import { NO_PLAN_CODES } from "../diagnostics/planning.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";

@@ -1,0 +1,32 @@
+/**
+ * The public door. A file's text goes into `planQuilt`; out comes a `Plan`, plain data that holds
+ * everything the lists and drawings show.
+ *
+ *     const { value: plan, diagnostics } = await planQuilt(text, "quilt.yaml", USUAL_OPTIONS, solveHere);
+ *     if (plan !== null) console.log(buyList(plan), cuttingSteps(plan));
+ */
+
+export { auditPlan } from "./audit/index.ts";
+export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
+export { type EngineJob, runJob } from "./engine/index.ts";
+export { checkQuilt, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
+export type { FabricPlan, Part, Plan } from "./plan/types.ts";
+export { buyCsv, cutsCsv } from "./render/csv/index.ts";
+export { buyJson, planJson } from "./render/json/index.ts";
+export { buyList, cuttingSteps, wasteTable } from "./render/text/index.ts";
+export { jsonSchema } from "./spec/index.ts";
+
+import type { Solve } from "./plan/index.ts";
+
+/** Does the engine's jobs one after another in this thread. */
+export const solveHere: Solve = async (jobs) => {
+  const { runJob } = await import("./engine/index.ts");
+  const results = [];
+  for (const job of jobs) results.push(await runJob(job));
+  return results;
+};
+
+/** The drawings, loaded when they are first wanted: they bring a document model with them. */
+export function loadDrawings() {
+  return import("./render/svg/index.ts");
+}

@@ -1,0 +1,86 @@
+import { auditPlan } from "./audit/index.ts";
+import { listCuts } from "./cutlist/index.ts";
+import type { CutList } from "./cutlist/types.ts";
+import type { Outcome } from "./diagnostics/index.ts";
+import { type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
+import type { Plan } from "./plan/types.ts";
+import { readSpecFile } from "./spec/index.ts";
+import type { CutListSpec } from "./spec/types.ts";
+
+/** What may be asked beside the file; null where the file, or the usual, decides. */
+export interface PlanOptions {
+  style: CutListSpec["style"] | null;
+  prefer: CutListSpec["prefer"] | null;
+  /** Search until all is proved, or for a good while. */
+  thorough: boolean;
+  /** Most milliseconds to search for one fabric. */
+  budget: number | null;
+}
+
+export const USUAL_OPTIONS: PlanOptions = { style: null, prefer: null, thorough: false, budget: null };
+
+/** Milliseconds for all fabrics together, and the least and most for one of them. */
+const SEARCH = { together: 3000, least: 300, most: 2000, thorough: 30_000 } as const;
+
+/**
+ * From the text of a file to a plan: the whole way, phase by phase. Without a value the file has errors or
+ * cannot be cut, and the diagnostics say where and what would help.
+ * @throws Error when the plan does not pass the audit. That is our fault, and such a plan is never given out.
+ */
+export async function planQuilt(
+  text: string,
+  fileName: string,
+  options: PlanOptions,
+  solve: Solve,
+): Promise<Outcome<Plan>> {
+  const read = readSpecFile(text, fileName);
+  if (read.value === null) return { value: null, diagnostics: read.diagnostics };
+  const planned = await planSpec(read.value, options, solve);
+  const diagnostics = [...read.diagnostics, ...planned.diagnostics];
+  if (planned.value === null) return { value: null, diagnostics };
+  return { value: { ...planned.value, diagnostics }, diagnostics };
+}
+
+/** The same from a cut list that is already in hand. */
+export async function planSpec(
+  spec: CutListSpec,
+  options: PlanOptions,
+  solve: Solve,
+): Promise<Outcome<Plan>> {
+  const listed = listCuts(spec);
+  if (listed.value === null) return { value: null, diagnostics: listed.diagnostics };
+  const settings = settle(spec, options);
+  const planned = await planCutLists({
+    spec: settings,
+    cutLists: listed.value,
+    limits: { budget: budgetFor(listed.value, options) },
+    diagnostics: listed.diagnostics,
+    solve,
+  });
+  if (planned.value !== null) assertSound(planned.value);
+  return planned;
+}
+
+/** What is wrong with a file, without planning it. */
+export function checkQuilt(text: string, fileName: string): Outcome<CutList[]> {
+  const read = readSpecFile(text, fileName);
+  if (read.value === null) return { value: null, diagnostics: read.diagnostics };
+  const listed = listCuts(read.value);
+  return { value: listed.value, diagnostics: [...read.diagnostics, ...listed.diagnostics] };
+}
+
+function settle(spec: CutListSpec, { style, prefer }: PlanOptions): PlanSettings {
+  return { ...spec, style: style ?? spec.style, prefer: prefer ?? spec.prefer };
+}
+
+/** Many fabrics share the time, so that a whole quilt is planned while the maker waits. */
+function budgetFor(cutLists: readonly CutList[], { thorough, budget }: PlanOptions): number {
+  if (budget !== null) return budget;
+  if (thorough) return SEARCH.thorough;
+  return Math.min(SEARCH.most, Math.max(SEARCH.least, Math.floor(SEARCH.together / cutLists.length)));
+}
+
+function assertSound(plan: Plan): void {
+  const faults = auditPlan(plan);
+  if (faults.length > 0) throw new Error(`the plan does not pass its audit: ${faults.join("; ")}`);
+}
