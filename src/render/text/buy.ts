@@ -3,10 +3,10 @@ import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
 
-/** Hundredths of the currency as `12.50`, with the sign the maker wrote before it. */
+/** Hundredths of the currency as `$12.50` or `CHF 12.50`, with the sign or code the maker wrote. */
 function money(hundredths: number, currency: string): string {
   const amount = (hundredths / 100).toFixed(2);
-  return currency === "" ? amount : `${currency} ${amount}`;
+  return /\p{L}$/u.test(currency) ? `${currency} ${amount}` : `${currency}${amount}`;
 }
 
 function proofOf(fabric: FabricPlan, plan: Plan): string {

@@ -37,23 +37,26 @@ function groupPhrase(group: StripGroup, first: boolean, strips: number, table: T
     }
     case "stacked": {
       const segments = group.count * strips;
-      const single = group.rows.every(({ items }) => items.length === 1 && items[0]?.count === 1);
+      const single = group.rows.every(({ count, items }) => items.length === 1 && items[0]?.count === count);
       if (single) {
         const merged = gathered(group.rows.flatMap(({ items }) => items));
         return words.stack(segments, formatLength(group.run, ruler), said(merged, 1));
       }
-      const rows = group.rows.map(({ height, items }) =>
-        words.row(formatLength(height, ruler), said(items, 1)),
+      const rows = group.rows.map(({ height, count, items }) =>
+        words.rows(count, formatLength(height, ruler), said(items, 1)),
       );
       return words.stackOfRows(segments, formatLength(group.run, ruler), rows);
     }
   }
 }
 
-/** One step as a maker writes it: `Cut 3 strips 4 1/2 in x WOF; subcut 26 squares 4 1/2 in [A].` */
-export function stepSentence(plan: Plan, fabric: FabricPlan, step: CuttingStep): string {
+/**
+ * One step in phrases that follow one another, as a maker writes it: `Cut 3 strips 4 1/2 in x WOF`,
+ * `subcut 26 squares 4 1/2 in [A]`, `trim the rest to 2 1/2 in and subcut 4 squares 2 1/2 in [C]`.
+ */
+export function stepPhrases(plan: Plan, fabric: FabricPlan, step: CuttingStep): string[] {
   const width = formatLength(step.width, plan.ruler);
-  if (step.kind === "straighten") return words.straighten(width);
+  if (step.kind === "straighten") return [words.straighten(width)];
   const lay = fabric.lays[step.lay];
   const found = lay === undefined ? null : findStrip(lay.root, step.strips[0] ?? 0);
   if (lay === undefined || found === null)
@@ -64,8 +67,7 @@ export function stepSentence(plan: Plan, fabric: FabricPlan, step: CuttingStep):
     step.kind === "bands"
       ? words.cutBands(step.count, width, run)
       : words.cutStrips(step.count, width, wholeWidth ? null : run, found.besideBands);
-  const phrases = readStrip(found.strip).map((group, index) =>
-    groupPhrase(group, index === 0, step.count, { plan, fabric }),
-  );
-  return `${[start, ...phrases].join("; ")}.`;
+  const groups = readStrip(found.strip);
+  const table = { plan, fabric };
+  return [start, ...groups.map((group, index) => groupPhrase(group, index === 0, step.count, table))];
 }

@@ -1,8 +1,15 @@
 import { formatLength, formatSize } from "../../length/index.ts";
 import type { CuttingStep, FabricPlan, Plan } from "../../plan/types.ts";
-import { stepSentence } from "./sentence.ts";
+import { stepPhrases } from "./sentence.ts";
 import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
+
+/** Columns of a line, the margin left of it not counted. */
+const WIDEST = 96;
+
+function inOneSentence(phrases: readonly string[]): string {
+  return `${phrases.join("; ")}.`;
+}
 
 function indented(lines: readonly string[]): string[] {
   return lines.map((line) => (line === "" ? "" : `  ${line}`));
@@ -44,8 +51,33 @@ function pieceLines(fabric: FabricPlan, plan: Plan): string[] {
   );
 }
 
+/** Words in lines of at most `WIDEST` columns. */
+function wrapped(text: string): string[] {
+  const lines: string[] = [];
+  let line = "";
+  for (const word of text.split(" ")) {
+    if (line !== "" && line.length + 1 + word.length > WIDEST) {
+      lines.push(line);
+      line = "";
+    }
+    line = line === "" ? word : `${line} ${word}`;
+  }
+  return [...lines, line];
+}
+
+/** A step on one line; one too long for that starts a new line with each phrase. */
+function phraseLines(phrases: readonly string[]): string[] {
+  const sentence = inOneSentence(phrases);
+  if (sentence.length <= WIDEST) return [sentence];
+  return phrases.flatMap((phrase, index) => {
+    const [first = "", ...rest] = wrapped(`${phrase}${index === phrases.length - 1 ? "." : ";"}`);
+    return [first, ...indented(rest)];
+  });
+}
+
 function stepLines(plan: Plan, fabric: FabricPlan): string[] {
   const numberWidth = String(fabric.steps.length).length;
+  const margin = " ".repeat(numberWidth + 2);
   const lines: string[] = [];
   let lay = fabric.lays.length > 1 ? -1 : 0;
   for (const step of fabric.steps) {
@@ -54,8 +86,11 @@ function stepLines(plan: Plan, fabric: FabricPlan): string[] {
       const on = fabric.lays[lay];
       lines.push(on?.source === "fixed" ? words.onPiece(on.name) : words.onBolt);
     }
-    lines.push(`${String(step.number).padStart(numberWidth)}. ${stepSentence(plan, fabric, step)}`);
-    lines.push(...step.flags.map((flag) => `${" ".repeat(numberWidth + 2)}! ${words.stepFlags[flag]}`));
+    const [first = "", ...rest] = phraseLines(stepPhrases(plan, fabric, step));
+    lines.push(`${String(step.number).padStart(numberWidth)}. ${first}`);
+    lines.push(...rest.map((line) => `${margin}${line}`));
+    const flags = step.flags.flatMap((flag) => wrapped(`! ${words.stepFlags[flag]}`));
+    lines.push(...flags.map((line) => `${margin}${line}`));
   }
   return lines;
 }
@@ -73,12 +108,13 @@ function leftoverLines(fabric: FabricPlan, plan: Plan): string[] {
 function proofLines(fabric: FabricPlan, plan: Plan): string[] {
   const { bound, sturdiness } = fabric;
   const gap = formatLength(bound.used - bound.least, plan.ruler);
+  const style = words.styles[bound.style];
   const lines = [
     bound.lengthProven
-      ? words.provenLength
+      ? words.provenLength(style)
       : bound.purchaseProven
-        ? words.provenPurchase
-        : words.notProven(gap),
+        ? words.provenPurchase(style)
+        : words.notProven(style, gap),
   ];
   const saved = bound.ruleOfThumb - bound.used;
   if (saved > 0) lines.push(words.saving(formatLength(saved, plan.ruler)));
@@ -105,7 +141,7 @@ function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] 
 export function stepSentences(plan: Plan, fabricIndex: number): { step: CuttingStep; text: string }[] {
   const fabric = plan.fabrics[fabricIndex];
   if (fabric === undefined) return [];
-  return fabric.steps.map((step) => ({ step, text: stepSentence(plan, fabric, step) }));
+  return fabric.steps.map((step) => ({ step, text: inOneSentence(stepPhrases(plan, fabric, step)) }));
 }
 
 /** Cautions, then for each fabric its pieces, cutting steps, leftovers and proof, as a handout in text. */

@@ -18,7 +18,14 @@ export type StripGroup =
   | { kind: "uncut"; piece: number }
   | { kind: "whole"; items: Taken[] }
   | { kind: "trimmed"; height: Ticks; items: Taken[] }
-  | { kind: "stacked"; run: Ticks; count: number; rows: { height: Ticks; items: Taken[] }[] };
+  | { kind: "stacked"; run: Ticks; count: number; rows: StackRow[] };
+
+/** `count` equal rows of a stack; `items` is what all of them give. */
+export interface StackRow {
+  height: Ticks;
+  count: number;
+  items: Taken[];
+}
 
 /** A strip or band found in a lay. */
 export interface FoundStrip {
@@ -53,6 +60,21 @@ function takenFrom(part: Part): Taken[] {
   return gathered(pieceLeaves(part).map((piece) => ({ piece, count: 1 })));
 }
 
+/** Rows of one height and with the same pieces in them, told once. */
+function alikeRows(rows: readonly StackRow[]): StackRow[] {
+  const byLook = new Map<string, StackRow>();
+  for (const row of rows) {
+    const key = JSON.stringify([row.height, row.items.map(({ piece }) => piece)]);
+    const known = byLook.get(key);
+    byLook.set(key, {
+      height: row.height,
+      count: (known?.count ?? 0) + 1,
+      items: gathered([...(known?.items ?? []), ...row.items]),
+    });
+  }
+  return [...byLook.values()];
+}
+
 /** Reads a strip from its start to its end, like with like gathered. */
 export function readStrip(strip: Part): StripGroup[] {
   const lies = strip.cut === "along" ? "across" : "along";
@@ -73,7 +95,7 @@ export function readStrip(strip: Part): StripGroup[] {
       kind: "stacked",
       run: run(segment),
       count: 1,
-      rows: rows.map((row) => ({ height: height(row), items: takenFrom(row) })),
+      rows: alikeRows(rows.map((row) => ({ height: height(row), count: 1, items: takenFrom(row) }))),
     };
   };
 

@@ -30,7 +30,7 @@ function item({ count, size, square, letter }: ItemWords): string {
 
 export const words = {
   // Steps
-  straighten: (size: string) => `Straighten the cut end, square to the selvage: trim off ${size}.`,
+  straighten: (size: string) => `Straighten the cut end, square to the selvage: trim off ${size}`,
   cutStrips: (count: number, width: string, run: string | null, besideBands: boolean) =>
     `Cut ${counted(count, "strip", "strips")} ${width} x ${run ?? FULL_WIDTH}${
       besideBands ? " from the width beside the lengthwise strips" : ""
@@ -49,7 +49,8 @@ export const words = {
     `subcut ${counted(segments, "segment", "segments")} ${run} and cut ${
       segments === 1 ? "it" : "each"
     } along the strip into ${list(items.map(item))}`,
-  row: (height: string, items: readonly ItemWords[]) => `a ${height} row (${list(items.map(item))})`,
+  rows: (count: number, height: string, items: readonly ItemWords[]) =>
+    `${counted(count, "row", "rows")} ${height} (${list(items.map(item))})`,
   stackOfRows: (segments: number, run: string, rows: readonly string[]) =>
     `subcut ${counted(segments, "segment", "segments")} ${run} and cut ${
       segments === 1 ? "it" : "each"
@@ -103,9 +104,14 @@ export const words = {
   fullWidthMeaning: `${FULL_WIDTH} is the width of fabric, from selvage to selvage.`,
 
   // Proof
-  provenPurchase: "Proven: no smaller purchase is enough when cut this way.",
-  provenLength: "Proven: no plan cut this way uses less length.",
-  notProven: (gap: string) => `Best found: at most ${gap} longer than the least possible when cut this way.`,
+  styles: {
+    "strips-2": "in strips and subcuts",
+    "strips-3": "in strips, subcuts and stacked subcuts",
+  },
+  provenPurchase: (style: string) => `Proven: cut ${style}, no smaller purchase is enough.`,
+  provenLength: (style: string) => `Proven: cut ${style}, no plan uses less length.`,
+  notProven: (style: string, gap: string) =>
+    `Best found: cut ${style}, at most ${gap} longer than the least possible.`,
   saving: (size: string) => `Saves ${size} against cutting each size from strips of its own.`,
   narrowest: (size: string) => `Still works on fabric as narrow as ${size} usable.`,
   spareLength: (size: string) => `Length left uncut: ${size}.`,
