@@ -20,9 +20,10 @@ export function flagsFor(strip: Part, width: Ticks, run: Ticks, { rulerLength, f
   const flags: StepFlag[] = [];
   // A lengthwise band is cut from cloth folded along the bolt, which shortens nothing that is cut here.
   const cutLength = folded && strip.role === "strip" ? Math.ceil(run / 2) : run;
-  const subcutLength = width;
   if (cutLength > rulerLength && Math.ceil(cutLength / 2) <= rulerLength) flags.push("refold");
-  else if (cutLength > rulerLength || subcutLength > rulerLength) flags.push("longer-than-ruler");
+  else if (cutLength > rulerLength) flags.push("longer-than-ruler");
+  // Subcuts are as long as the strip is wide, and the fabric cannot be folded for them.
+  if (width > rulerLength && !flags.includes("longer-than-ruler")) flags.push("longer-than-ruler");
   if (width < NARROW || narrowest(strip) < NARROW) flags.push("narrow-segment");
   return flags;
 }

@@ -1,0 +1,43 @@
+import type { FabricPlan, Plan } from "../plan/types.ts";
+import { checkAmounts } from "./check-amounts.ts";
+import { checkCuts } from "./check-cuts.ts";
+import { checkOrder } from "./check-order.ts";
+import { checkPieces } from "./check-pieces.ts";
+import { checkSteps } from "./check-steps.ts";
+import { checkTree } from "./check-tree.ts";
+import { checkWaste } from "./check-waste.ts";
+
+/**
+ * Works a plan out again from its parts alone and compares: nothing here comes from the engine or from the
+ * code that builds plans. Returns what is wrong in plain words, each with its fabric; empty when all holds.
+ *
+ * In the order checked: parts tile their parents without gap or overlap and every cut runs edge to edge;
+ * every piece has its size, lies only in turns it is allowed and is cut exactly as often as wanted; strips
+ * are numbered in cutting order; cuts and steps say what the parts say; every square tick bought is in a
+ * piece or in the waste; what is bought is enough; nothing is called proved that is not.
+ */
+export function auditPlan(plan: Plan): string[] {
+  const faults: string[] = [];
+  if (plan.format !== "crossgrain plan" || plan.version !== 1 || plan.ticksPerMillimetre !== 640)
+    faults.push("the plan's format, version or measure is not what this program writes");
+  for (const fabric of plan.fabrics) {
+    for (const fault of auditFabric(fabric, plan)) faults.push(`${fabric.name}: ${fault}`);
+  }
+  const names = plan.fabrics.map(({ name }) => name);
+  if (new Set(names).size < names.length) faults.push("two fabrics have the same name");
+  return faults;
+}
+
+function auditFabric(fabric: FabricPlan, plan: Plan): string[] {
+  const broken = fabric.lays.flatMap((lay) => checkTree(lay, fabric, plan.style));
+  // What follows reads the parts; it would only repeat in other words that they are broken.
+  if (broken.length > 0) return broken;
+  return [
+    ...checkPieces(fabric),
+    ...fabric.lays.flatMap((lay) => checkOrder(lay)),
+    ...checkCuts(fabric),
+    ...checkSteps(fabric, plan),
+    ...checkWaste(fabric, plan.keepFrom),
+    ...checkAmounts(fabric, plan),
+  ];
+}

@@ -1,0 +1,33 @@
+import type { FabricPlan } from "../plan/types.ts";
+import { at, walk } from "./walk.ts";
+
+/** Every piece is cut to its size, in a turn and place it is allowed, exactly as often as wanted. */
+export function checkPieces({ pieces, lays, usable }: FabricPlan): string[] {
+  const faults: string[] = [];
+  const counts = pieces.map(() => 0);
+  for (const { part, within } of lays.flatMap(({ root }) => walk(root))) {
+    if (part.piece === null) continue;
+    const piece = pieces[part.piece];
+    if (piece === undefined) {
+      faults.push(`${at(part)} is piece ${part.piece}, which is not in the cut list`);
+      continue;
+    }
+    counts[part.piece] = (counts[part.piece] ?? 0) + 1;
+    if (part.turned && !piece.turnable) faults.push(`${at(part)} lies turned, but ${piece.letter} must not`);
+    const [across, along] = part.turned ? [piece.along, piece.across] : [piece.across, piece.along];
+    if (part.across !== across || part.along !== along)
+      faults.push(`${at(part)} is not the size of ${piece.letter}, ${across} x ${along}`);
+    const inBand = within.some(({ role }) => role === "band");
+    if (inBand ? piece.cut === "strips" : piece.cut === "lengthwise")
+      faults.push(
+        `${at(part)} is cut ${inBand ? "lengthwise" : "from a strip"}, which ${piece.letter} must not be`,
+      );
+  }
+  pieces.forEach(({ letter, count, fullWidth, across }, index) => {
+    if (counts[index] !== count) faults.push(`${letter} is cut ${counts[index]} times, wanted ${count}`);
+    if (fullWidth && across !== usable) faults.push(`${letter} is not as wide as the fabric`);
+  });
+  const letters = new Set(pieces.map(({ letter }) => letter));
+  if (letters.size < pieces.length) faults.push("two pieces have the same letter");
+  return faults;
+}

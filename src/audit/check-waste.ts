@@ -1,0 +1,70 @@
+import type { FabricPlan, Leftover, WasteCause } from "../plan/types.ts";
+import { leaves } from "./walk.ts";
+
+const CAUSES: readonly WasteCause[] = [
+  "shrinkage",
+  "selvage",
+  "straightening",
+  "trimming",
+  "strip-end",
+  "uncut-end",
+];
+
+/** Every square tick bought is in a piece or under one cause, and the offcuts to keep are really there. */
+export function checkWaste(fabric: FabricPlan, keepFrom: number): string[] {
+  const { waste, lays, purchase, width, selvage, leftovers } = fabric;
+  const faults: string[] = [];
+  const areas = new Map<WasteCause, number>();
+  let pieces = 0;
+  let bought = 0;
+  const kept = new Map<string, number>();
+  lays.forEach((lay, index) => {
+    for (const leaf of leaves(lay.root)) {
+      const area = leaf.across * leaf.along;
+      if (leaf.cause === null) pieces += area;
+      else areas.set(leaf.cause, (areas.get(leaf.cause) ?? 0) + area);
+      const big = leaf.across >= keepFrom && leaf.along >= keepFrom;
+      const keep = leaf.cause !== null && leaf.cause !== "straightening" && big;
+      if (keep !== leaf.keep)
+        faults.push(`an offcut of ${leaf.across} x ${leaf.along} is wrongly kept or not`);
+      if (!keep || leaf.cause === null) continue;
+      const key = keyOf({ lay: index, across: leaf.across, along: leaf.along, cause: leaf.cause });
+      kept.set(key, (kept.get(key) ?? 0) + 1);
+    }
+    if (lay.source === "fixed") {
+      bought += lay.across * lay.along;
+      return;
+    }
+    const whole = width * (purchase?.length ?? 0);
+    const selvages = 2 * selvage * lay.along;
+    bought += whole;
+    areas.set("selvage", (areas.get("selvage") ?? 0) + selvages);
+    areas.set("shrinkage", (areas.get("shrinkage") ?? 0) + whole - selvages - lay.across * lay.along);
+  });
+  if (waste.bought !== bought) faults.push(`bought area ${waste.bought}, expected ${bought}`);
+  if (waste.pieces !== pieces) faults.push(`area in pieces ${waste.pieces}, expected ${pieces}`);
+  if (waste.lines.map(({ cause }) => cause).join() !== CAUSES.join())
+    faults.push("a cause of waste is missing");
+  for (const { cause, area } of waste.lines) {
+    if (area !== (areas.get(cause) ?? 0)) faults.push(`${cause} ${area}, expected ${areas.get(cause) ?? 0}`);
+    if (area < 0) faults.push(`${cause} is less than nothing`);
+  }
+  const sum = waste.lines.reduce((total, { area }) => total + area, waste.pieces);
+  if (sum !== waste.bought) faults.push(`pieces and waste are ${sum}, bought ${waste.bought}`);
+  return [...faults, ...checkLeftovers(leftovers, kept)];
+}
+
+function checkLeftovers(leftovers: readonly Leftover[], kept: Map<string, number>): string[] {
+  const faults: string[] = [];
+  for (const leftover of leftovers) {
+    const key = keyOf(leftover);
+    if (kept.get(key) !== leftover.count) faults.push(`leftover ${key} is not there ${leftover.count} times`);
+    kept.delete(key);
+  }
+  if (kept.size > 0) faults.push("an offcut worth keeping is not listed");
+  return faults;
+}
+
+function keyOf({ lay, across, along, cause }: Omit<Leftover, "count">): string {
+  return `${lay}: ${across} x ${along} ${cause}`;
+}

@@ -1,0 +1,1 @@
+export { auditPlan } from "./audit-plan.ts";
