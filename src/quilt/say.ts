@@ -1,0 +1,12 @@
+import { formatLength } from "../length/format.ts";
+import { type Rational, toNumber, toTicksExact } from "../length/rational.ts";
+import type { Ruler } from "../length/types.ts";
+
+const PER_UNIT = { in: 16256, cm: 6400, mm: 640 } as const;
+
+/** A length as the maker's ruler reads; thirds and fifths, which no ruler shows, as a decimal. */
+export function sayLength(value: Rational, ruler: Ruler): string {
+	const ticks = toTicksExact(value);
+	if (ticks !== null) return formatLength(ticks, ruler, { unit: true });
+	return `about ${(toNumber(value) / PER_UNIT[ruler.unit]).toFixed(3)} ${ruler.unit}`;
+}
