@@ -197,26 +197,30 @@ function directions(draft: RecipeDraft): Recipe["direction"] {
   return Object.fromEntries([...byRole].map(([role, lists]) => [role, directionOf(lists, draft.loose)]));
 }
 
+/** Segments of a set as parallelograms: triangles cut to and fro are half of one each. */
+function parallelograms(set: { cut: StripSet["cut"]; segmentsPerUnit: number }): number {
+  return set.cut === "triangle-60" ? set.segmentsPerUnit / 2 : set.segmentsPerUnit;
+}
+
 function areas(
   draft: RecipeDraft,
   made: Pick<Recipe, "pieces" | "stripSets">,
   design: UnitDesign,
 ): Recipe["areas"] {
-  const count = (n: number): RootSum => r.whole(q.fromInteger(n));
+  const part = (n: number): RootSum => r.whole(q.rational(BigInt(2 * n), 2n));
   const exactPieces = draft.pieces.map((p) =>
-    r.times(count(p.lies.length), r.times(p.across.exact, p.along.exact)),
+    r.times(part(p.lies.length), r.times(p.across.exact, p.along.exact)),
   );
   const exactSets = draft.stripSets.flatMap((set) =>
     set.strips.map((strip) =>
-      r.times(count(set.segmentsPerUnit), r.times(strip.width.exact, set.segment.exact)),
+      r.times(part(parallelograms(set)), r.times(strip.width.exact, set.segment.exact)),
     ),
   );
-  const cut =
-    made.pieces.reduce((sum, p) => sum + p.across * p.along * p.countPerSet, 0) +
-    made.stripSets.reduce(
-      (sum, set) => sum + set.strips.reduce((all, s) => all + s.width, 0) * set.segment * set.segmentsPerUnit,
-      0,
-    );
+  const cutPieces = made.pieces.map((p) => p.across * p.along * p.countPerSet);
+  const cutSets = made.stripSets.map(
+    (set) => set.strips.reduce((sum, s) => sum + s.width, 0) * set.segment * parallelograms(set),
+  );
+  const cut = Math.round([...cutPieces, ...cutSets].reduce((sum, area) => sum + area, 0));
   const exact = r.nearest(r.plus(...exactPieces, ...exactSets));
   const finished = r.nearest(
     r.whole(q.mul(q.fromInteger(draft.unitsPerSet), q.mul(design.across, design.along))),

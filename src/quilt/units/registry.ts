@@ -1,7 +1,17 @@
+import { drawnPatches } from "./drawn-patches.ts";
+import { eightPointedStar } from "./eight-pointed-star.ts";
 import { flyingGeese } from "./flying-geese.ts";
+import { fourPatch } from "./four-patch.ts";
+import { halfRectangleTriangle } from "./half-rectangle-triangle.ts";
 import { halfSquareTriangle } from "./half-square-triangle.ts";
+import { courthouseSteps, logCabin } from "./log-cabin.ts";
+import { ninePatch } from "./nine-patch.ts";
 import { rectangleUnit, squareUnit } from "./plain.ts";
 import { quarterSquareTriangle } from "./quarter-square-triangle.ts";
+import { rails } from "./rails.ts";
+import { sixtyDegreeTriangles } from "./sixty-degree-triangles.ts";
+import { snowball } from "./snowball.ts";
+import { squareInASquare } from "./square-in-a-square.ts";
 import { threePatchSquare } from "./three-patch-square.ts";
 import type { UnitKind } from "./types.ts";
 
@@ -13,6 +23,17 @@ export const UNIT_KINDS: readonly UnitKind[] = [
   quarterSquareTriangle,
   threePatchSquare,
   flyingGeese,
+  squareInASquare,
+  snowball,
+  halfRectangleTriangle,
+  fourPatch,
+  ninePatch,
+  rails,
+  logCabin,
+  courthouseSteps,
+  eightPointedStar,
+  sixtyDegreeTriangles,
+  drawnPatches,
 ];
 
 /** A name as it is compared: lower case, hyphens and spaces alike. */

@@ -1,0 +1,111 @@
+import { cellSize, columnSet, type GridCell, gridPatches, gridPieces, type SetColumn } from "./grid.ts";
+import { methodsOf, NOTHING_MORE, type RecipeDraft, withSeamsAdded } from "./recipe.ts";
+import * as r from "./roots.ts";
+import type { HowMade, UnitDesign, UnitKind } from "./types.ts";
+
+/*
+ *   +---+---+     first:  top left and bottom right
+ *   | 1 | 2 |     second: top right and bottom left
+ *   +---+---+
+ *   | 2 | 1 |
+ *   +---+---+
+ */
+const NAME = "four-patch";
+const CELLS: readonly GridCell[] = [
+  { column: 0, row: 0, role: "first", spot: "top left" },
+  { column: 1, row: 0, role: "second", spot: "top right" },
+  { column: 1, row: 1, role: "first", spot: "bottom right" },
+  { column: 0, row: 1, role: "second", spot: "bottom left" },
+];
+const LEFT = { spots: ["top left", "bottom left"], turned: false };
+const RIGHT = { spots: ["top right", "bottom right"], turned: false };
+const RIGHT_TURNED = { spots: ["bottom right", "top right"], turned: true };
+
+const method = methodsOf(NAME);
+
+function setsDraft(
+  columns: readonly SetColumn[],
+  design: UnitDesign,
+  how: HowMade,
+): Omit<RecipeDraft, "kind" | "method"> {
+  const size = cellSize(design, 2, 2);
+  const heights = [size.along, size.along];
+  const cell = withSeamsAdded(r.whole(size.across), how);
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 1,
+    pieces: [],
+    stripSets: columns.map((column, i) => columnSet("AB".charAt(i), column, size.across, heights, how)),
+    seams: [
+      { what: "strip to strip, for each segment", length: cell, count: 2, bias: false },
+      {
+        what: "segment to segment",
+        length: withSeamsAdded(r.whole(design.along), how),
+        count: 1,
+        bias: false,
+      },
+    ],
+    steps: [
+      { kind: "sew", text: "Sew the strips together along their length." },
+      { kind: "press", text: "Press towards the darker strip." },
+      { kind: "cut", text: "Straighten one end and cut segments." },
+      { kind: "sew", text: "Join two segments, unlike fabrics side by side, seams nested." },
+      { kind: "press", text: "Press the seam to one side." },
+    ],
+    sources: [
+      "derived geometry: strips and segments half the finished size + 2 seams",
+      "Orchard Lane, American Patchwork & Quilting, 2014: 4 1/2 in segments for an 8 in block",
+    ],
+  };
+}
+
+const stripSets = method(
+  "strip sets",
+  "one strip set, every other segment turned half round",
+  (design, how) => setsDraft([{ roles: ["first", "second"], segments: [LEFT, RIGHT_TURNED] }], design, how),
+);
+
+const twoStripSets = method(
+  "two strip sets",
+  "two sets, so that no segment is turned: keeps a one-way print",
+  (design, how) =>
+    setsDraft(
+      [
+        { roles: ["first", "second"], segments: [LEFT] },
+        { roles: ["second", "first"], segments: [RIGHT] },
+      ],
+      design,
+      how,
+    ),
+);
+
+const singlePieces = method("single pieces", "four pieces cut one by one", (design, how) => {
+  const size = cellSize(design, 2, 2);
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 1,
+    loose: true,
+    pieces: gridPieces(CELLS, size, how),
+    seams: [
+      { what: "piece to piece", length: withSeamsAdded(r.whole(size.across), how), count: 2, bias: false },
+      { what: "row to row", length: withSeamsAdded(r.whole(design.across), how), count: 1, bias: false },
+    ],
+    steps: [
+      { kind: "sew", text: "Sew the pieces into two rows." },
+      { kind: "press", text: "Press the rows in opposite directions." },
+      { kind: "sew", text: "Join the rows, seams nested." },
+    ],
+    sources: ["common practice: finished size and one seam on every side"],
+  };
+});
+
+/** Four equal patches, two fabrics on the cross. */
+export const fourPatch: UnitKind = {
+  name: NAME,
+  alsoCalled: ["4-patch"],
+  reads: [],
+  check: () => null,
+  roles: () => ["first", "second"],
+  patches: (design) => gridPatches(CELLS, cellSize(design, 2, 2)),
+  methods: [stripSets, twoStripSets, singlePieces],
+};

@@ -1,0 +1,104 @@
+import type { Rational } from "../../length/rational.ts";
+import * as q from "../../length/rational.ts";
+import type { Asked } from "./allowance.ts";
+import { at } from "./outlines.ts";
+import { lie, methodsOf, NOTHING_MORE, type PieceDraft } from "./recipe.ts";
+import type { RootSum } from "./roots.ts";
+import * as r from "./roots.ts";
+import { templatesMethod } from "./templates.ts";
+import type { HowMade, UnitDesign, UnitKind } from "./types.ts";
+
+/*
+ *   +---+  rising     +---+  falling
+ *   |u /|             |\ u|
+ *   | / |             | \ |
+ *   |/ l|             |l \|
+ *   +---+             +---+
+ * The two are mirror images: no turn makes one from the other.
+ */
+const NAME = "half-rectangle triangle";
+
+function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
+  const { across: w, along: h } = design;
+  const [a, b, c, d] = [at(q.ZERO, q.ZERO), at(w, q.ZERO), at(w, h), at(q.ZERO, h)];
+  const upper = design.leaning === "rising" ? [a, b, d] : [a, b, c];
+  const lower = design.leaning === "rising" ? [b, c, d] : [a, c, d];
+  return [
+    { role: "upper", spot: "upper", outline: upper, shape: "half", facing: 0 },
+    { role: "lower", spot: "lower", outline: lower, shape: "half", facing: 4 },
+  ];
+}
+
+/** Length of the diagonal. */
+function diagonal(design: UnitDesign): RootSum {
+  return r.rootOf(q.add(q.mul(design.across, design.across), q.mul(design.along, design.along)));
+}
+
+/**
+ * Side of the rectangle whose two halves keep a full seam: a right triangle with a seam all round is the
+ * same triangle enlarged, so side a becomes a + seam x (a + b + diagonal) / b (derived geometry; a = b gives
+ * the half-square rule).
+ */
+function side(a: Rational, b: Rational, design: UnitDesign, how: HowMade): Asked {
+  const sum = r.plus(r.whole(q.add(a, b)), diagonal(design));
+  const exact = r.plus(r.whole(a), r.times(sum, r.whole(q.div(how.seam, b))));
+  return { exact, trade: null, room: r.whole(how.oversize) };
+}
+
+function halves(role: "upper" | "lower", design: UnitDesign, how: HowMade): PieceDraft {
+  const formula = "finished side + seam x (both sides + diagonal) / other side";
+  return {
+    role,
+    across: side(design.across, design.along, design, how),
+    along: side(design.along, design.across, design, how),
+    subcut: "once-diagonal",
+    diagonal: design.leaning,
+    lies: [[lie(0, role, 0), lie(1, role, 4)]],
+    formula: { exact: formula, trade: formula },
+    template: null,
+  };
+}
+
+const singleTriangles = methodsOf(NAME)(
+  "single triangles",
+  "rectangles cut on the diagonal first; two units leaning one way",
+  (design, how) => {
+    const across = side(design.across, design.along, design, how).exact;
+    // The cut rectangle is the finished one enlarged, and so is its diagonal.
+    const length = r.over(r.times(diagonal(design), across), r.whole(design.across));
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 2,
+      loose: true,
+      pieces: [halves("upper", design, how), halves("lower", design, how)],
+      seams: [{ what: "along the diagonal", length, count: 2, bias: true }],
+      steps: [
+        {
+          kind: "cut",
+          text: "Cut every rectangle on the same diagonal, right side up: the two leanings are mirror images.",
+        },
+        {
+          kind: "sew",
+          text: "Sew a triangle of each fabric together on the long edge, offset so that the seam lines meet the corners.",
+        },
+        { kind: "press", text: "Press towards the darker fabric." },
+        {
+          kind: "trim",
+          text: "Trim so that the seam runs through the corners of the seam lines, not of the cut edges.",
+        },
+      ],
+      sources: ["derived geometry: side + seam x (both sides + diagonal) / other side"],
+    };
+  },
+);
+
+/** Two triangles that make a rectangle. */
+export const halfRectangleTriangle: UnitKind = {
+  name: NAME,
+  alsoCalled: ["half-rectangle triangles", "hrt"],
+  reads: ["leaning"],
+  check: () => null,
+  roles: () => ["upper", "lower"],
+  patches,
+  methods: [singleTriangles, templatesMethod(NAME, patches)],
+};

@@ -1,0 +1,158 @@
+import type { Rational } from "../../length/rational.ts";
+import * as q from "../../length/rational.ts";
+import { notSquare } from "./design.ts";
+import { bounds, rectangle, toRoots } from "./outlines.ts";
+import { lie, methodsOf, NOTHING_MORE, patchPiece, withSeamsAdded } from "./recipe.ts";
+import * as r from "./roots.ts";
+import type { UnitDesign, UnitKind, UnitMethod, UnitPatch } from "./types.ts";
+
+/*
+ *   +-----------+      round: logs go on clockwise, each over the end of the one before:
+ *   | t1      | |             top and right are light, bottom and left dark
+ *   |-+-----+ |r|
+ *   | | cen | |1|      courthouse steps: top and bottom first, then the sides,
+ *   |l|     | | |             ends one fabric, sides the other
+ *   |1+-----+-+-|
+ *   | |   b1    |
+ *   +-----------+
+ */
+type Side = "top" | "right" | "bottom" | "left";
+const MOST_ROUNDS = 20;
+
+interface Laying {
+  name: string;
+  order: readonly Side[];
+  roleOf: Readonly<Record<Side, string>>;
+}
+
+const ROUND: Laying = {
+  name: "log cabin",
+  order: ["top", "right", "bottom", "left"],
+  roleOf: { top: "light", right: "light", bottom: "dark", left: "dark" },
+};
+const COURTHOUSE: Laying = {
+  name: "courthouse steps",
+  order: ["top", "bottom", "left", "right"],
+  roleOf: { top: "ends", bottom: "ends", left: "sides", right: "sides" },
+};
+
+/** Finished width of the logs: what the centre leaves, shared by the rounds on both sides. */
+function logWidth(design: UnitDesign): Rational {
+  if (design.centre === null) return q.div(design.across, q.fromInteger(2 * design.count + 1));
+  return q.div(q.sub(design.across, design.centre), q.fromInteger(2 * design.count));
+}
+
+interface Rectangle {
+  x: Rational;
+  y: Rational;
+  across: Rational;
+  along: Rational;
+}
+
+/** The log sewn to one side of what is there, and what is there afterwards. */
+function addLog(inside: Rectangle, side: Side, width: Rational): { log: Rectangle; grown: Rectangle } {
+  const { x, y, across, along } = inside;
+  switch (side) {
+    case "top": {
+      const log = { x, y: q.sub(y, width), across, along: width };
+      return { log, grown: { ...inside, y: log.y, along: q.add(along, width) } };
+    }
+    case "bottom":
+      return {
+        log: { x, y: q.add(y, along), across, along: width },
+        grown: { ...inside, along: q.add(along, width) },
+      };
+    case "left": {
+      const log = { x: q.sub(x, width), y, across: width, along };
+      return { log, grown: { ...inside, x: log.x, across: q.add(across, width) } };
+    }
+    case "right":
+      return {
+        log: { x: q.add(x, across), y, across: width, along },
+        grown: { ...inside, across: q.add(across, width) },
+      };
+  }
+}
+
+function patchesOf(laying: Laying, design: UnitDesign): UnitPatch[] {
+  const width = logWidth(design);
+  const start = q.mul(width, q.fromInteger(design.count));
+  const side = q.sub(design.across, q.mul(start, q.fromInteger(2)));
+  const patch = (role: string, spot: string, box: Rectangle): UnitPatch => ({
+    role,
+    spot,
+    outline: rectangle(box.x, box.y, box.across, box.along),
+    shape: spot,
+    facing: 0,
+  });
+  let inside: Rectangle = { x: start, y: start, across: side, along: side };
+  const patches = [patch("centre", "centre", inside)];
+  for (let round = 1; round <= design.count; round += 1)
+    for (const name of laying.order) {
+      const { log, grown } = addLog(inside, name, width);
+      patches.push(patch(laying.roleOf[name], `round ${round} ${name}`, log));
+      inside = grown;
+    }
+  return patches;
+}
+
+function check(design: UnitDesign): ReturnType<UnitKind["check"]> {
+  const uneven = notSquare(design, "A log cabin", "Make both sides alike, or use `drawn patches`.");
+  if (uneven !== null) return uneven;
+  if (!Number.isInteger(design.count) || design.count < 1 || design.count > MOST_ROUNDS)
+    return {
+      reason: `A log cabin has from 1 to ${MOST_ROUNDS} rounds.`,
+      hint: "Give the number of rounds, for example 3.",
+    };
+  const centre = design.centre;
+  if (centre !== null && (q.sign(centre) <= 0 || q.compare(centre, design.across) >= 0))
+    return {
+      reason: "The centre must be larger than nothing and smaller than the unit.",
+      hint: "Give the finished side of the centre, for example 2 in in a 12 in block.",
+    };
+  return null;
+}
+
+function cutLogs(laying: Laying): UnitMethod {
+  return methodsOf(laying.name)("cut logs", "every log cut to its length before sewing", (design, how) => {
+    const logs = patchesOf(laying, design).map((patch) => ({ patch, box: bounds(toRoots(patch.outline)) }));
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 1,
+      loose: true,
+      pieces: logs.map(({ patch, box }) =>
+        patchPiece(patch.role, box.across, box.along, how, [[lie(0, patch.spot, 0)]]),
+      ),
+      seams: logs.slice(1).map(({ patch, box }) => ({
+        what: `${patch.spot} log`,
+        length: withSeamsAdded(r.largest([box.across, box.along]), how),
+        count: 1,
+        bias: false,
+      })),
+      steps: [
+        { kind: "sew", text: "Start at the centre and add the logs in order, round by round." },
+        { kind: "press", text: "Press every seam away from the centre before adding the next log." },
+        { kind: "trim", text: "Check the size after every round." },
+      ],
+      sources: ["derived geometry: finished log + 2 seams both ways"],
+    };
+  });
+}
+
+function logs(laying: Laying, alsoCalled: readonly string[]): UnitKind {
+  return {
+    name: laying.name,
+    alsoCalled,
+    reads: ["count", "centre"],
+    check,
+    roles: () => ["centre", ...new Set(laying.order.map((side) => laying.roleOf[side]))],
+    patches: (design) => patchesOf(laying, design),
+    methods: [cutLogs(laying)],
+  };
+}
+
+/** Logs laid round a centre. */
+export const logCabin: UnitKind = logs(ROUND, ["round log cabin"]);
+
+/** Logs laid on opposite sides of a centre. */
+export const courthouseSteps: UnitKind = logs(COURTHOUSE, ["courthouse", "courthouse steps log cabin"]);

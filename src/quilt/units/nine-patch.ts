@@ -1,0 +1,116 @@
+import { cellSize, columnSet, type GridCell, gridPatches, gridPieces } from "./grid.ts";
+import { methodsOf, NOTHING_MORE, withSeamsAdded } from "./recipe.ts";
+import * as r from "./roots.ts";
+import type { UnitKind } from "./types.ts";
+
+/*
+ *   +---+---+---+
+ *   | c | s | c |     corners, sides, centre
+ *   +---+---+---+
+ *   | s | m | s |
+ *   +---+---+---+
+ *   | c | s | c |
+ *   +---+---+---+
+ */
+const NAME = "nine-patch";
+const CELLS: readonly GridCell[] = [
+  { column: 0, row: 0, role: "corners", spot: "top left" },
+  { column: 1, row: 0, role: "sides", spot: "top" },
+  { column: 2, row: 0, role: "corners", spot: "top right" },
+  { column: 0, row: 1, role: "sides", spot: "left" },
+  { column: 1, row: 1, role: "centre", spot: "centre" },
+  { column: 2, row: 1, role: "sides", spot: "right" },
+  { column: 0, row: 2, role: "corners", spot: "bottom left" },
+  { column: 1, row: 2, role: "sides", spot: "bottom" },
+  { column: 2, row: 2, role: "corners", spot: "bottom right" },
+];
+
+const method = methodsOf(NAME);
+
+const stripSets = method(
+  "strip sets",
+  "two strip sets: two segments of one, one of the other",
+  (design, how) => {
+    const size = cellSize(design, 3, 3);
+    const heights = [size.along, size.along, size.along];
+    const outer = {
+      roles: ["corners", "sides", "corners"],
+      segments: [
+        { spots: ["top left", "left", "bottom left"], turned: false },
+        { spots: ["top right", "right", "bottom right"], turned: false },
+      ],
+    };
+    const inner = {
+      roles: ["sides", "centre", "sides"],
+      segments: [{ spots: ["top", "centre", "bottom"], turned: false }],
+    };
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 1,
+      pieces: [],
+      stripSets: [
+        columnSet("A", outer, size.across, heights, how),
+        columnSet("B", inner, size.across, heights, how),
+      ],
+      seams: [
+        {
+          what: "strip to strip, for each segment",
+          length: withSeamsAdded(r.whole(size.across), how),
+          count: 6,
+          bias: false,
+        },
+        {
+          what: "segment to segment",
+          length: withSeamsAdded(r.whole(design.along), how),
+          count: 2,
+          bias: false,
+        },
+      ],
+      steps: [
+        { kind: "sew", text: "Sew the strips together along their length, three to a set." },
+        {
+          kind: "press",
+          text: "Press set A away from its middle strip and set B towards it, or the other way about, so that the seams nest.",
+        },
+        { kind: "cut", text: "Straighten one end of each set and cut segments." },
+        { kind: "sew", text: "Join a segment of B between two of A." },
+        { kind: "press", text: "Press both seams to the outside." },
+      ],
+      sources: [
+        "derived geometry: strips and segments a third of the finished size + 2 seams",
+        "Summer Salsa, American Patchwork & Quilting, 2014: 2 1/2 in strips and segments for a 6 in block",
+      ],
+    };
+  },
+);
+
+const singlePieces = method("single pieces", "nine pieces cut one by one", (design, how) => {
+  const size = cellSize(design, 3, 3);
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 1,
+    loose: true,
+    pieces: gridPieces(CELLS, size, how),
+    seams: [
+      { what: "piece to piece", length: withSeamsAdded(r.whole(size.along), how), count: 6, bias: false },
+      { what: "row to row", length: withSeamsAdded(r.whole(design.across), how), count: 2, bias: false },
+    ],
+    steps: [
+      { kind: "sew", text: "Sew the pieces into three rows." },
+      { kind: "press", text: "Press the middle row the other way from the outer two." },
+      { kind: "sew", text: "Join the rows, seams nested." },
+    ],
+    sources: ["common practice: finished size and one seam on every side"],
+  };
+});
+
+/** Nine equal patches. */
+export const ninePatch: UnitKind = {
+  name: NAME,
+  alsoCalled: ["9-patch"],
+  reads: [],
+  check: () => null,
+  roles: () => ["corners", "sides", "centre"],
+  patches: (design) => gridPatches(CELLS, cellSize(design, 3, 3)),
+  methods: [stripSets, singlePieces],
+};

@@ -1,0 +1,131 @@
+import type { Rational } from "../../length/rational.ts";
+import * as q from "../../length/rational.ts";
+import { columnSet } from "./grid.ts";
+import { rectangle } from "./outlines.ts";
+import { lie, methodsOf, NOTHING_MORE, patchPiece, withSeamsAdded } from "./recipe.ts";
+import * as r from "./roots.ts";
+import type { UnitDesign, UnitKind } from "./types.ts";
+
+/*
+ *   +---------+
+ *   | rail 1  |     rails from top to bottom
+ *   +---------+
+ *   | rail 2  |
+ *   +---------+
+ *   | rail 3  |
+ *   +---------+
+ */
+const NAME = "rails";
+const MOST = 60;
+
+function heightsOf(design: UnitDesign): readonly Rational[] {
+  if (design.strips.length > 0) return design.strips;
+  return Array.from({ length: design.count }, () => q.div(design.along, q.fromInteger(design.count)));
+}
+
+function rolesOf(design: UnitDesign): string[] {
+  return heightsOf(design).map((_, i) => `rail ${i + 1}`);
+}
+
+function check(design: UnitDesign): ReturnType<UnitKind["check"]> {
+  if (
+    design.strips.length === 0 &&
+    (!Number.isInteger(design.count) || design.count < 2 || design.count > MOST)
+  )
+    return {
+      reason: `A rail unit has from 2 to ${MOST} rails.`,
+      hint: "Give the number of rails, for example 3.",
+    };
+  const heights = heightsOf(design);
+  if (heights.length > MOST)
+    return { reason: `A rail unit has at most ${MOST} rails.`, hint: "Divide it into two units." };
+  if (heights.some((height) => q.sign(height) <= 0))
+    return {
+      reason: "Every rail needs a width above zero.",
+      hint: "Give finished widths, for example 1 in, 2 in, 1 in.",
+    };
+  const sum = heights.reduce((all, height) => q.add(all, height), q.ZERO);
+  return q.equal(sum, design.along)
+    ? null
+    : {
+        reason: "The rails do not add up to the height of the unit.",
+        hint: "Finished rail widths are without seams; leave them out for equal rails.",
+      };
+}
+
+function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
+  let top = q.ZERO;
+  return heightsOf(design).map((height, i) => {
+    const outline = rectangle(q.ZERO, top, design.across, height);
+    top = q.add(top, height);
+    const role = `rail ${i + 1}`;
+    return { role, spot: role, outline, shape: role, facing: 0 as const };
+  });
+}
+
+const method = methodsOf(NAME);
+
+const stripSets = method("strip sets", "strips sewn side by side, cut into units", (design, how) => {
+  const heights = heightsOf(design);
+  const roles = rolesOf(design);
+  const column = { roles, segments: [{ spots: roles, turned: false }] };
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 1,
+    pieces: [],
+    stripSets: [columnSet("A", column, design.across, heights, how)],
+    seams: [
+      {
+        what: "strip to strip, for each unit",
+        length: withSeamsAdded(r.whole(design.across), how),
+        count: heights.length - 1,
+        bias: false,
+      },
+    ],
+    steps: [
+      {
+        kind: "sew",
+        text: "Sew the strips together along their length, every other seam from the other end.",
+      },
+      { kind: "press", text: "Press all seams one way." },
+      { kind: "cut", text: "Straighten one end and cut units." },
+    ],
+    sources: [
+      "derived geometry: finished rail + 2 seams",
+      "Rail Fence quilt blocks: a strip piecing tutorial, New Quilters: block / rails + 1/2 in",
+    ],
+  };
+});
+
+const singlePieces = method("single pieces", "rails cut one by one", (design, how) => ({
+  ...NOTHING_MORE,
+  unitsPerSet: 1,
+  loose: true,
+  pieces: heightsOf(design).map((height, i) =>
+    patchPiece(`rail ${i + 1}`, r.whole(design.across), r.whole(height), how, [[lie(0, `rail ${i + 1}`, 0)]]),
+  ),
+  seams: [
+    {
+      what: "rail to rail",
+      length: withSeamsAdded(r.whole(design.across), how),
+      count: heightsOf(design).length - 1,
+      bias: false,
+    },
+  ],
+  steps: [
+    { kind: "sew", text: "Sew the rails together in order." },
+    { kind: "press", text: "Press all seams one way." },
+  ],
+  sources: ["derived geometry: finished rail + 2 seams"],
+}));
+
+/** Strips one above the other. */
+export const rails: UnitKind = {
+  name: NAME,
+  alsoCalled: ["rail", "rail fence", "strips", "two-patch"],
+  reads: ["strips", "count"],
+  check,
+  roles: rolesOf,
+  patches,
+  methods: [stripSets, singlePieces],
+};

@@ -1,0 +1,165 @@
+import type { Rational } from "../../length/rational.ts";
+import * as q from "../../length/rational.ts";
+import {
+  addSurd,
+  compareSurd,
+  mulSurd,
+  type Surd,
+  scaleSurd,
+  subSurd,
+  surd,
+  timesRoot3,
+} from "../../length/surd.ts";
+import { areaOf, atSurd, toRoots, withSeams } from "./outlines.ts";
+import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft } from "./recipe.ts";
+import type { RootSum } from "./roots.ts";
+import * as r from "./roots.ts";
+import { templatesMethod } from "./templates.ts";
+import type { ExactPoint, HowMade, UnitDesign, UnitKind, UnitPatch } from "./types.ts";
+
+/*
+ *   +-----------------+     a row of triangles with three equal sides, up and down by turns,
+ *   |\ down /\ down / |     from half a triangle at the left, trimmed square at both ends
+ *   | \   / up \   /  |
+ *   +-----------------+
+ */
+const NAME = "sixty-degree triangles";
+const MOST = 200;
+
+/** Half the base of a triangle: height / root 3 = height x root 3 / 3. */
+function halfBase(height: Rational): Surd {
+  return scaleSurd(timesRoot3(height), q.rational(1n, 3n));
+}
+
+/** How many triangles show in the row, part ones included. */
+function countOf(design: UnitDesign): number {
+  const step = halfBase(design.along);
+  let count = 1;
+  while (count <= MOST && compareSurd(scaleSurd(step, q.fromInteger(count)), surd(design.across)) < 0)
+    count += 1;
+  return count;
+}
+
+function whole(k: number, design: UnitDesign): [ExactPoint, ExactPoint, ExactPoint] {
+  const step = halfBase(design.along);
+  const x = (n: number): Surd => scaleSurd(step, q.fromInteger(n));
+  const [top, bottom] = [surd(q.ZERO), surd(design.along)];
+  return k % 2 === 0
+    ? [atSurd(x(k), top), atSurd(x(k + 1), bottom), atSurd(x(k - 1), bottom)]
+    : [atSurd(x(k - 1), top), atSurd(x(k + 1), top), atSurd(x(k), bottom)];
+}
+
+/** What is left of an outline on the side of an upright line where `keep` holds. */
+function clip(outline: readonly ExactPoint[], line: Surd, keepRight: boolean): ExactPoint[] {
+  const inside = (p: ExactPoint): boolean => compareSurd(p.x, line) * (keepRight ? 1 : -1) >= 0;
+  return outline.flatMap((from, i) => {
+    const to = outline[(i + 1) % outline.length] ?? from;
+    const kept = inside(from) ? [from] : [];
+    if (compareSurd(from.x, line) * compareSurd(to.x, line) >= 0) return kept;
+    // Slanting edges rise root 3 for every one across.
+    const run = subSurd(line, from.x);
+    const down = compareSurd(to.y, from.y) * compareSurd(to.x, from.x);
+    const y = down === 0 ? from.y : addSurd(from.y, mulSurd(run, timesRoot3(q.fromInteger(down))));
+    return [...kept, atSurd(line, y)];
+  });
+}
+
+function patches(design: UnitDesign): readonly UnitPatch[] {
+  const last = surd(design.across);
+  return Array.from({ length: countOf(design) }, (_, k): UnitPatch => {
+    const full = whole(k, design);
+    const outline = clip(clip(full, surd(q.ZERO), true), last, false);
+    const role = k % 2 === 0 ? "up" : "down";
+    const cutShort = k === 0 || compareSurd(full[1].x, last) > 0 || compareSurd(full[2].x, last) > 0;
+    return {
+      role,
+      spot: `${role} ${Math.floor(k / 2) + 1}`,
+      outline,
+      shape: cutShort ? `end ${k}` : "triangle",
+      facing: role === "up" ? 0 : 4,
+    };
+  });
+}
+
+/** Cut height with full points: three seams more than finished (derived geometry). */
+function stripWidth(design: UnitDesign, how: HowMade): RootSum {
+  return r.whole(q.add(design.along, q.mul(how.seam, q.fromInteger(3))));
+}
+
+function strip(
+  name: string,
+  role: string,
+  row: readonly UnitPatch[],
+  design: UnitDesign,
+  how: HowMade,
+): SetDraft {
+  const mine = row.filter((patch) => patch.role === role);
+  const width = stripWidth(design, how);
+  const start = role === "up" ? 0 : 4;
+  return {
+    name,
+    cut: "triangle-60",
+    segment: plain(r.times(width, r.times(r.rootOf(q.fromInteger(3)), r.whole(q.rational(2n, 3n))))),
+    segmentsPerUnit: mine.length,
+    strips: [
+      {
+        role,
+        width: plain(width),
+        formula: "finished height + 3 seams",
+        // Along the strip every other triangle stands on its head.
+        lies: mine.map((patch, i) => [lie(0, patch.spot, start + 4 * (i % 2))]),
+      },
+    ],
+  };
+}
+
+const fromStrips = methodsOf(NAME)(
+  "from strips",
+  "whole triangles cut to and fro from strips; the row trimmed at its ends",
+  (design, how) => {
+    const row = patches(design);
+    const width = stripWidth(design, how);
+    const base = r.times(width, r.times(r.rootOf(q.fromInteger(3)), r.whole(q.rational(2n, 3n))));
+    const triangle = r.times(r.times(width, base), r.whole(q.rational(1n, 2n)));
+    const used = row.map((patch) => areaOf(withSeams(toRoots(patch.outline), how.seam)));
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 1,
+      loose: true,
+      pieces: [],
+      stripSets: [strip("A", "up", row, design, how), strip("B", "down", row, design, how)].filter(
+        (set) => set.segmentsPerUnit > 0,
+      ),
+      seams: [{ what: "triangle to triangle", length: base, count: row.length - 1, bias: true }],
+      corners: r.minus(r.times(triangle, r.whole(q.fromInteger(row.length))), r.plus(...used)),
+      steps: [
+        {
+          kind: "cut",
+          text: "Cut the strips into triangles, the 60-degree line of the ruler on the strip's edge, to and fro.",
+        },
+        { kind: "sew", text: "Join up and down triangles into a row, points offset by a seam allowance." },
+        { kind: "press", text: "Press all seams one way; trim the points." },
+        { kind: "trim", text: "Trim both ends square to the width asked, seam allowance included." },
+      ],
+      biasSides: [],
+      sources: ["derived geometry: height + 3 seams; base = height x 2 / root 3"],
+    };
+  },
+);
+
+/** A row of triangles with three equal sides. */
+export const sixtyDegreeTriangles: UnitKind = {
+  name: NAME,
+  alsoCalled: ["60-degree triangles", "equilateral triangles"],
+  reads: [],
+  check: (design) =>
+    countOf(design) > MOST
+      ? {
+          reason: `The row would hold more than ${MOST} triangles.`,
+          hint: "Make the row higher or shorter: a triangle's base is a little over its height.",
+        }
+      : null,
+  roles: (design) => [...new Set(patches(design).map((patch) => patch.role))],
+  patches,
+  methods: [fromStrips, templatesMethod(NAME, patches)],
+};

@@ -1,0 +1,157 @@
+import * as q from "../../length/rational.ts";
+import { type Asked, diagonalOf, sideOf } from "./allowance.ts";
+import { notSquare } from "./design.ts";
+import { flipped, flipSteps } from "./flip.ts";
+import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
+import { at } from "./outlines.ts";
+import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "./recipe.ts";
+import type { RootSum } from "./roots.ts";
+import * as r from "./roots.ts";
+import { templatesMethod } from "./templates.ts";
+import type { HowMade, UnitDesign, UnitKind } from "./types.ts";
+
+/*
+ *   +---^---+
+ *   | / c \ |     centre:  the square standing on its point
+ *   <   c   >     corners: the four triangles round it
+ *   | \ c / |
+ *   +---v---+
+ */
+const NAME = "square-in-a-square";
+const HALF = q.rational(1n, 2n);
+
+/** Corner triangles, clockwise from the top left, with how far each is turned from the first. */
+const CORNERS = ["top left", "top right", "bottom right", "bottom left"] as const;
+
+function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
+  const { across: w, along: h } = design;
+  const [mx, my] = [q.mul(w, HALF), q.mul(h, HALF)];
+  const [top, right, bottom, left] = [at(mx, q.ZERO), at(w, my), at(mx, h), at(q.ZERO, my)];
+  const corner = { role: "corners", shape: "corner" };
+  return [
+    { role: "centre", spot: "centre", outline: [top, right, bottom, left], shape: "centre", facing: 0 },
+    { ...corner, spot: "top left", outline: [at(q.ZERO, q.ZERO), top, left], facing: 0 },
+    { ...corner, spot: "top right", outline: [top, at(w, q.ZERO), right], facing: 2 },
+    { ...corner, spot: "bottom right", outline: [right, at(w, h), bottom], facing: 4 },
+    { ...corner, spot: "bottom left", outline: [left, bottom, at(q.ZERO, h)], facing: 6 },
+  ];
+}
+
+const method = methodsOf(NAME);
+
+/** Half the block times 1.414 and two seams ("Lesson 5: A Square in a Square", class handout). */
+function centreSide(design: UnitDesign, how: HowMade): Asked {
+  const finished = r.whole(design.across);
+  return {
+    exact: withSeamsAdded(sideOf(finished), how),
+    trade: withSeamsAdded(r.times(finished, r.whole(q.rational(707n, 1000n))), how),
+    room: [],
+  };
+}
+
+const cornerTriangles = method(
+  "corner triangles",
+  "a straight-cut centre and two squares halved; edges on straight grain",
+  (design, how) => {
+    const leg = r.whole(q.mul(design.across, HALF));
+    const side = { ...halvedSquare(leg, how), room: r.whole(how.oversize) };
+    const centre = centreSide(design, how);
+    const triangles = {
+      role: "corners",
+      side,
+      formula: halvedFormula("half the finished size", how),
+      subcut: "once-diagonal" as const,
+    };
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 1,
+      loose: true,
+      pieces: [
+        square({
+          role: "centre",
+          side: centre,
+          formula: {
+            exact: "finished size / root 2 + 2 seams",
+            trade: "half the finished size x 1.414 + 2 seams",
+          },
+          // Cut straight and set on its point, the print leans by an eighth of a turn.
+          lies: [[lie(0, "centre", 1)]],
+        }),
+        square({
+          ...triangles,
+          diagonal: "rising",
+          lies: [[lie(0, "top left", 0), lie(0, "bottom right", 0)]],
+        }),
+        square({
+          ...triangles,
+          diagonal: "falling",
+          lies: [[lie(0, "top right", 0), lie(0, "bottom left", 0)]],
+        }),
+      ],
+      seams: [
+        {
+          what: "first two triangles to opposite sides of the centre",
+          length: centre.exact,
+          count: 2,
+          bias: true,
+        },
+        { what: "the other two", length: diagonalOf(side.exact), count: 2, bias: true },
+      ],
+      steps: [
+        { kind: "cut", text: "Cut the corner squares once on the diagonal." },
+        { kind: "sew", text: "Sew triangles to two opposite sides of the centre, middles matching." },
+        { kind: "press", text: "Press outwards; trim the points." },
+        { kind: "sew", text: "Sew the other two triangles on; press outwards." },
+        { kind: "trim", text: "Trim to size, one seam allowance beyond the centre's points." },
+      ],
+      sources: [
+        "derived geometry: centre finished / root 2 + 2 seams; corners finished / 2 + seam x (2 + root 2)",
+        "Corner triangles for setting blocks on point, Scrapish: 3 3/4 in squares round a 4 in centre",
+      ],
+    };
+  },
+);
+
+const stitchAndFlip = method(
+  "stitch-and-flip",
+  "one large square and four small ones; corners cut off",
+  (design, how) => {
+    const side: RootSum = withSeamsAdded(r.whole(q.mul(design.across, HALF)), how);
+    const flip = flipped(side, how, 4);
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 1,
+      pieces: [
+        patchPiece("centre", r.whole(design.across), r.whole(design.along), how, [[lie(0, "centre", 0)]]),
+        ...CORNERS.map((spot, i) =>
+          square({
+            role: "corners",
+            side: plain(side),
+            formula: { exact: "half the finished size + 2 seams", trade: "half the finished size + 2 seams" },
+            diagonal: i % 2 === 0 ? "rising" : "falling",
+            lies: [[lie(0, spot, 0)]],
+          }),
+        ),
+      ],
+      seams: [{ what: "square to square, on the diagonal", length: flip.seam, count: 4, bias: true }],
+      steps: flipSteps(
+        "the large square",
+        "the opposite corner, then the other two, overlapping the first at the points",
+      ),
+      corners: flip.corners,
+      bonus: [flip.bonus],
+      sources: ["derived geometry: finished + 2 seams; half the finished size + 2 seams"],
+    };
+  },
+);
+
+/** A square on its point inside a square. */
+export const squareInASquare: UnitKind = {
+  name: NAME,
+  alsoCalled: ["economy block", "diamond in a square"],
+  reads: [],
+  check: (design) => notSquare(design, "A square-in-a-square", "Use `drawn patches` for a rectangle."),
+  roles: () => ["centre", "corners"],
+  patches,
+  methods: [cornerTriangles, stitchAndFlip, templatesMethod(NAME, patches)],
+};
