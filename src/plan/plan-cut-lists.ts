@@ -1,7 +1,7 @@
 import { notProven, stockShort } from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import { ruleOfThumb } from "../engine/index.ts";
-import type { PackingResult, SearchLimits } from "../engine/types.ts";
+import { ruleOfThumb, verify } from "../engine/index.ts";
+import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import { lengthLimit, purchaseFor } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
@@ -14,6 +14,7 @@ import { type FabricPlan, PLAN_VERSION, type Plan } from "./types.ts";
  * Plans the cutting of every fabric: the least to buy, then within that purchase the least work, then the
  * cuts in order with all that is known of them. No value when a fabric cannot be cut from the cloth there
  * is; each such fabric is told of.
+ * @throws Error when the engine's answer is not an answer to what it was asked: our fault.
  */
 export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>> {
   const { spec, cutLists, fixedStock = [], bolt = "as-needed", top = null, limits = {}, solve } = request;
@@ -26,6 +27,9 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     return { value: null, diagnostics: [...told, ...short.map((one) => tellMissing(one, spec))] };
 
   const eased = await easeWork(chosen, spec, limits, solve);
+  chosen.forEach(({ problem }, i) => {
+    assertRight(problem, eased[i]!);
+  });
   const plans = chosen.map((one, i) => assembleFabric(one, eased[i]!, ruleOfThumb(one.problem), spec));
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
   const narrowest = await tryNarrower(chosen, plans, spec, solve);
@@ -100,6 +104,12 @@ async function tryNarrower(
   );
   let next = 0;
   return trials.map((trial) => (trial === null ? null : (found[next++] ?? null)));
+}
+
+/** Nothing that comes from the search is believed before it has been checked. */
+function assertRight(problem: PackingProblem, result: PackingResult): void {
+  const faults = verify(problem, result);
+  if (faults.length > 0) throw new Error(`the engine's answer is wrong: ${faults.join("; ")}`);
 }
 
 function tellMissing({ cutList, result }: Chosen, { ruler }: PlanSettings): Diagnostic {

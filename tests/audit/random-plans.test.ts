@@ -1,0 +1,29 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { auditPlan } from "../../src/audit/index.ts";
+import { listCuts } from "../../src/cutlist/list-cuts.ts";
+import { NO_PLAN_CODES } from "../../src/diagnostics/planning.ts";
+import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
+import { cutLists } from "../support/arbitraries/cut-lists.ts";
+import { solveHere } from "../support/cut-list-spec.ts";
+
+test("every plan of a random cut list passes the audit, and survives JSON unchanged", async () => {
+  let planned = 0;
+  await fc.assert(
+    fc.asyncProperty(cutLists, async (spec) => {
+      const listed = listCuts(spec);
+      if (listed.value === null) {
+        expect(listed.diagnostics.some(({ code }) => NO_PLAN_CODES.includes(code))).toBe(true);
+        return;
+      }
+      const limits = { budget: 60 };
+      const { value } = await planCutLists({ spec, cutLists: listed.value, limits, solve: solveHere });
+      if (value === null) throw new Error("a cut list that fits has no plan");
+      planned += 1;
+      expect(auditPlan(value)).toEqual([]);
+      expect(JSON.parse(JSON.stringify(value))).toEqual(value);
+    }),
+    { seed: 20261125, numRuns: 200, endOnFailure: true },
+  );
+  expect(planned).toBeGreaterThan(120);
+}, 240_000);

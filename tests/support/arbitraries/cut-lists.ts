@@ -1,0 +1,89 @@
+import fc from "fast-check";
+import type { CutListSpec, FabricSpec, PieceSpec } from "../../../src/spec/types.ts";
+import { cutListSpec, fabric, IN, piece } from "../cut-list-spec.ts";
+
+/** Sizes as they come out of blocks: whole eighths of an inch, from slivers to big squares. */
+const size = fc.oneof(
+  { weight: 6, arbitrary: fc.integer({ min: 8, max: 80 }).map((eighths) => eighths / 8) },
+  { weight: 1, arbitrary: fc.integer({ min: 1, max: 160 }).map((eighths) => eighths / 8) },
+);
+
+const ordinary: fc.Arbitrary<PieceSpec> = fc
+  .record({
+    across: size,
+    along: size,
+    count: fc.integer({ min: 1, max: 30 }),
+    turn: fc.constantFrom("free", "free", "fixed"),
+    square: fc.boolean(),
+  })
+  .map(({ across, along, count, turn, square }) =>
+    piece("", across, square ? across : along, count, { turn: turn === "fixed" ? "fixed" : "free" }),
+  );
+
+const strips: fc.Arbitrary<PieceSpec> = fc
+  .record({ along: size, count: fc.integer({ min: 1, max: 6 }) })
+  .map(({ along, count }) => piece("strip", 0, along, count, { fullWidth: true, turn: "fixed" }));
+
+const border: fc.Arbitrary<PieceSpec> = fc
+  .record({
+    across: fc.integer({ min: 8, max: 64 }).map((eighths) => eighths / 8),
+    along: fc.integer({ min: 44, max: 100 }),
+    count: fc.integer({ min: 1, max: 4 }),
+    cut: fc.constantFrom("either", "strips"),
+    join: fc.constantFrom("no", "straight", "diagonal"),
+    turn: fc.constantFrom("free", "fixed"),
+  })
+  .map(({ across, along, count, ...how }) =>
+    piece("border", across, along, count, how as Partial<PieceSpec>),
+  );
+
+const cloth: fc.Arbitrary<FabricSpec> = fc
+  .record({
+    pieces: fc.array(
+      fc.oneof(
+        { weight: 8, arbitrary: ordinary },
+        { weight: 1, arbitrary: strips },
+        { weight: 1, arbitrary: border },
+      ),
+      { minLength: 1, maxLength: 5 },
+    ),
+    width: fc.constantFrom(42, 44, 45, 60),
+    selvage: fc.constantFrom(0, 0.5, 1),
+    shrinkAcross: fc.constantFrom(0, 0, 20, 37),
+    shrinkAlong: fc.constantFrom(0, 0, 30, 51),
+    straighten: fc.constantFrom(0, 0.25, 0.5),
+    spare: fc.constantFrom(0, 0, 3),
+    metres: fc.boolean(),
+    price: fc.option(fc.integer({ min: 0, max: 3999 })),
+  })
+  .map(({ pieces, width, selvage, straighten, spare, metres, price, ...shrink }) =>
+    fabric("cloth", pieces, {
+      ...shrink,
+      width: width * IN,
+      selvage: selvage * IN,
+      straighten: straighten * IN,
+      spare: spare * IN,
+      sold: metres
+        ? { unit: "m", step: 64_000, least: 128_000 }
+        : { unit: "yd", step: 4.5 * IN, least: 9 * IN },
+      price: price === null ? null : { hundredths: price, per: metres ? "m" : "yd", currency: "" },
+    }),
+  );
+
+/** Small cut lists of one fabric in every way a file can ask, most of them sensible. */
+export const cutLists: fc.Arbitrary<CutListSpec> = fc
+  .record({
+    fabric: cloth,
+    style: fc.constantFrom("strips-2", "strips-3"),
+    prefer: fc.constantFrom("sparing", "simple"),
+    folded: fc.boolean(),
+    keepFrom: fc.constantFrom(2, 4),
+  })
+  .map(({ fabric: one, style, prefer, folded, keepFrom }) =>
+    cutListSpec([one], {
+      style: style === "strips-2" ? "strips-2" : "strips-3",
+      prefer: prefer === "simple" ? "simple" : "sparing",
+      folded,
+      keepFrom: keepFrom * IN,
+    }),
+  );

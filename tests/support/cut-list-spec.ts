@@ -1,0 +1,84 @@
+import { runJob } from "../../src/engine/index.ts";
+import type { Solve } from "../../src/plan/request.ts";
+import type { CutListSpec, FabricSpec, PieceSpec } from "../../src/spec/types.ts";
+
+/** Ticks to an inch and to a centimetre. */
+export const IN = 16256;
+export const CM = 6400;
+
+/** A piece of a size in inches, as a cut-list file would give it with nothing else said. */
+export function piece(
+  label: string,
+  across: number,
+  along: number,
+  count: number,
+  more: Partial<PieceSpec> = {},
+): PieceSpec {
+  return {
+    label,
+    across: across * IN,
+    along: along * IN,
+    fullWidth: false,
+    count,
+    turn: "free",
+    cut: "strips",
+    join: "no",
+    note: "",
+    at: null,
+    ...more,
+  };
+}
+
+/** A strip across the whole width, `along` inches wide. */
+export function fullWidth(label: string, along: number, count: number): PieceSpec {
+  return piece(label, 0, along, count, { fullWidth: true, turn: "fixed" });
+}
+
+/** A fabric 44 in wide with 42 in usable, sold by the eighth of a yard, nothing lost in straightening. */
+export function fabric(
+  name: string,
+  pieces: readonly PieceSpec[],
+  more: Partial<FabricSpec> = {},
+): FabricSpec {
+  return {
+    name,
+    colour: "#3b6ea5",
+    width: 44 * IN,
+    selvage: IN,
+    print: { kind: "none", axis: "along" },
+    shrinkAcross: 0,
+    shrinkAlong: 0,
+    straighten: 0,
+    sold: { unit: "yd", step: 4.5 * IN, least: 4.5 * IN },
+    price: null,
+    spare: 0,
+    note: "",
+    pieces: [...pieces],
+    at: null,
+    ...more,
+  };
+}
+
+export function cutListSpec(fabrics: readonly FabricSpec[], more: Partial<CutListSpec> = {}): CutListSpec {
+  return {
+    kind: "cut-list",
+    name: "Test",
+    ruler: { unit: "in", mark: IN / 8 },
+    defaultUnit: "in",
+    style: "strips-2",
+    prefer: "sparing",
+    rulerLength: 24 * IN,
+    folded: true,
+    keepFrom: 4 * IN,
+    fabrics: [...fabrics],
+    assumptions: [],
+    ...more,
+  };
+}
+
+/** The engine in this thread, one job after another. */
+export const solveHere: Solve = async (jobs) => {
+  const results = [];
+  for (const job of jobs) results.push(await runJob(job));
+  return results;
+};
