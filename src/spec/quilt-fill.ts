@@ -1,0 +1,272 @@
+import { fieldMissing } from "../diagnostics/fields.ts";
+import { sizesDoNotAddUp } from "../diagnostics/quilt.ts";
+import { formatLength } from "../length/format.ts";
+import { familyOf, TICKS_PER } from "../length/measures.ts";
+import { ceil } from "../length/rational.ts";
+import type { Ticks } from "../length/types.ts";
+import { type Path, pathText } from "./document.ts";
+import type { FileSettings } from "./fill-file.ts";
+import { readDrawing } from "./quilt-drawing.ts";
+import {
+  FOLLOWS,
+  fabricWord,
+  fillBlock,
+  fillColourway,
+  fraction,
+  type QuiltFrame,
+} from "./quilt-fill-blocks.ts";
+import type { WrittenQuilt } from "./quilt-schema.ts";
+import type {
+  BackingSpec,
+  BindingSpec,
+  BorderSpec,
+  PlainOrBlock,
+  QuiltSpec,
+  SashingSpec,
+  SettingSpec,
+  WaddingSpec,
+} from "./quilt-types.ts";
+import type { Assumption, FabricSpec } from "./types.ts";
+import type { WrittenLength } from "./written.ts";
+
+/** Everything of a quilt file beyond its head and fabrics. */
+export type QuiltPart = Omit<QuiltSpec, keyof FileSettings | "fabrics">;
+
+interface Filling extends QuiltFrame {
+  inches: boolean;
+  settings: FileSettings;
+  assumptions: Assumption[];
+}
+
+const up = (length: WrittenLength): Ticks => Number(ceil(length.value));
+
+/** A length as written, or a default that is told. */
+function withDefault(
+  filling: Filling,
+  written: WrittenLength | undefined,
+  subject: string,
+  inches: number,
+  centimetres: number,
+): Ticks {
+  if (written !== undefined) return up(written);
+  const value = filling.inches ? inches * TICKS_PER.in : centimetres * TICKS_PER.cm;
+  filling.assumptions.push({ fabric: "", subject, value: formatLength(value, filling.settings.ruler) });
+  return value;
+}
+
+/**
+ * Fills in what the maker left out of the design. Defaults, each told: seam 1/4 in or 0.75 cm, binding strips
+ * 2 1/2 in or 6.5 cm with 10 in or 25 cm to spare, overhang 4 in or 10 cm, mitred strips over-long by 2 in or
+ * 5 cm. Published figures differ (see the notes in the tests): each is a field of the file.
+ */
+export function fillQuilt(
+  written: WrittenQuilt,
+  settings: FileSettings,
+  fabrics: readonly FabricSpec[],
+  frame: QuiltFrame,
+): { quilt: QuiltPart; assumptions: Assumption[] } {
+  const inches = familyOf(settings.defaultUnit) === "imperial";
+  const filling: Filling = { ...frame, inches, settings, assumptions: [] };
+  const seam = withDefault(filling, written.seam, "seam allowance", 1 / 4, 3 / 4);
+  const directional = fabrics.some((fabric) => fabric.print.kind !== "none");
+  if (written.prints === undefined && directional) {
+    filling.assumptions.push({ fabric: "", subject: "directional prints", value: "upright in the quilt" });
+  }
+  const quilt: QuiltPart = {
+    kind: "quilt",
+    seam,
+    rounding: written.rounding ?? "exact",
+    oversize: written.oversize === undefined ? 0 : up(written.oversize),
+    prints: FOLLOWS[written.prints ?? "upright"],
+    methods: Object.entries(written.methods ?? {}).map(([unit, method]) => {
+      const path: Path = ["methods", unit];
+      return { unit, method, path: pathText(path), at: frame.document.valueAt(path) };
+    }),
+    blocks: Object.entries(written.blocks).map(([key, block]) => fillBlock(key, block, filling)),
+    colourways: Object.entries(written.colourways ?? {}).map(([name, way]) =>
+      fillColourway(name, way, filling),
+    ),
+    setting: fillSetting(written, filling),
+    borders: (written.borders ?? []).map((border, i) => fillBorder(border, i, filling)),
+    binding: fillBinding(written.binding, filling),
+    backing: fillBacking(written.backing, filling),
+    wadding: fillWadding(written.wadding, filling),
+  };
+  return { quilt, assumptions: filling.assumptions };
+}
+
+type WrittenPlain =
+  | string
+  | { block: string; turn?: 0 | 90 | 180 | 270 | undefined; colourway?: string | undefined };
+
+function plainOrBlock(written: WrittenPlain, path: Path, filling: Filling): PlainOrBlock {
+  const where = { path: pathText(path), at: filling.document.valueAt(path) };
+  if (typeof written === "string") {
+    return { fabric: fabricWord(written, path, filling), block: null, turn: 0, colourway: "", ...where };
+  }
+  return {
+    fabric: null,
+    block: written.block,
+    turn: written.turn ?? 0,
+    colourway: written.colourway ?? "",
+    ...where,
+  };
+}
+
+function fillSetting(written: WrittenQuilt, filling: Filling): SettingSpec {
+  const { setting } = written;
+  const path: Path = ["setting"];
+  const at = filling.document.keyAt(path);
+  const onPoint = setting.layout === "on point";
+  const { triangles } = setting;
+  if (onPoint && triangles === undefined) {
+    const where = { path: "setting.triangles", at };
+    const help = { description: "the fabric of the side and corner triangles", example: "triangles: cream" };
+    filling.diagnostics.push(fieldMissing(where, "triangles", help));
+  }
+  const trianglePath: Path = [...path, "triangles"];
+  return {
+    layout: onPoint ? "on-point" : "straight",
+    rows: readDrawing(
+      setting.rows,
+      [...path, "rows"],
+      new Set(Object.keys(written.blocks)),
+      filling.document,
+      filling.diagnostics,
+    ),
+    fill: setting.fill === undefined ? null : { across: setting.fill.columns, down: setting.fill.rows },
+    turn: setting.turn ?? 0,
+    sashing: setting.sashing === undefined ? null : fillSashing(setting.sashing, filling),
+    triangles:
+      !onPoint || triangles === undefined
+        ? null
+        : typeof triangles === "string"
+          ? {
+              sides: fabricWord(triangles, trianglePath, filling),
+              corners: fabricWord(triangles, trianglePath, filling),
+            }
+          : {
+              sides: fabricWord(triangles.sides, [...trianglePath, "sides"], filling),
+              corners: fabricWord(triangles.corners, [...trianglePath, "corners"], filling),
+            },
+    path: pathText(path),
+    at,
+  };
+}
+
+/** One of `fabric` and `block`: both, or neither, is a fault of the file. */
+function oneOf(
+  written: { fabric?: string | undefined; block?: string | undefined },
+  what: string,
+  path: Path,
+  filling: Filling,
+): void {
+  const where = { path: pathText(path), at: filling.document.keyAt(path) };
+  if (written.fabric === undefined && written.block === undefined) {
+    filling.diagnostics.push(
+      fieldMissing(where, "fabric", { description: `what ${what} is made of`, example: "fabric: cream" }),
+    );
+  } else if (written.fabric !== undefined && written.block !== undefined) {
+    filling.diagnostics.push(
+      sizesDoNotAddUp(where, `${what} has both a fabric and a block.`, "Keep one of `fabric` and `block`."),
+    );
+  }
+}
+
+function fillSashing(
+  written: NonNullable<WrittenQuilt["setting"]["sashing"]>,
+  filling: Filling,
+): SashingSpec {
+  const path: Path = ["setting", "sashing"];
+  const where = { path: pathText(path), at: filling.document.keyAt(path) };
+  oneOf(written, "the sashing", path, filling);
+  const { fabric, block, colourway = "", cornerstones } = written;
+  return {
+    width: fraction(written.width.value),
+    of: {
+      fabric: fabric === undefined ? null : fabricWord(fabric, [...path, "fabric"], filling),
+      block: block ?? null,
+      turn: 0,
+      colourway,
+      ...where,
+    },
+    cornerstones:
+      cornerstones === undefined ? null : plainOrBlock(cornerstones, [...path, "cornerstones"], filling),
+    ring: written.ring ?? false,
+    ...where,
+  };
+}
+
+function fillBorder(
+  written: NonNullable<WrittenQuilt["borders"]>[number],
+  index: number,
+  filling: Filling,
+): BorderSpec {
+  const path: Path = ["borders", index];
+  const where = { path: pathText(path), at: filling.document.valueAt(path) };
+  oneOf(written, `border ${index + 1}`, path, filling);
+  const { fabric, block, cornerstones } = written;
+  const mitred = written.corners === "mitred";
+  const CORNERS = { "sides first": "sides-first", "tops first": "tops-first", mitred: "mitred" } as const;
+  const over = written["over-long"];
+  const extra =
+    over !== undefined
+      ? up(over)
+      : mitred
+        ? withDefault(filling, undefined, "mitred strips over-long by", 2, 5)
+        : 0;
+  return {
+    name: written.name ?? `border ${index + 1}`,
+    side: fraction(written.width.across),
+    end: fraction(written.width.down),
+    fabric: fabric === undefined ? null : fabricWord(fabric, [...path, "fabric"], filling),
+    block: block === undefined ? null : { key: block, colourway: written.colourway ?? "" },
+    corners: cornerstones !== undefined ? "cornerstones" : CORNERS[written.corners ?? "sides first"],
+    cornerstones:
+      cornerstones === undefined ? null : plainOrBlock(cornerstones, [...path, "cornerstones"], filling),
+    extra,
+    cut: written.cut ?? "strips",
+    join: written.join ?? (written.cut === "lengthwise" ? "no" : "straight"),
+    ...where,
+  };
+}
+
+function fillBinding(written: WrittenQuilt["binding"], filling: Filling): BindingSpec | null {
+  if (written === undefined) return null;
+  const path: Path = ["binding"];
+  const full = typeof written === "string" ? { fabric: written } : written;
+  return {
+    fabric: fabricWord(full.fabric, typeof written === "string" ? path : [...path, "fabric"], filling),
+    width: withDefault(filling, full.width, "binding strips", 5 / 2, 13 / 2),
+    fold: full.fold ?? "double",
+    cut: full.cut ?? "straight",
+    join: full.join ?? "diagonal",
+    extra: withDefault(filling, full.extra, "binding, beyond the edges", 10, 25),
+    path: pathText(path),
+    at: filling.document.keyAt(path),
+  };
+}
+
+function fillBacking(written: WrittenQuilt["backing"], filling: Filling): BackingSpec | null {
+  if (written === undefined) return null;
+  const path: Path = ["backing"];
+  const full = typeof written === "string" ? { fabric: written } : written;
+  return {
+    fabric: fabricWord(full.fabric, typeof written === "string" ? path : [...path, "fabric"], filling),
+    overhang: withDefault(filling, full.overhang, "backing, beyond the quilt on each side", 4, 10),
+    seams: full.seams ?? "either",
+    path: pathText(path),
+    at: filling.document.keyAt(path),
+  };
+}
+
+function fillWadding(written: WrittenQuilt["wadding"], filling: Filling): WaddingSpec | null {
+  if (written === undefined) return null;
+  const path: Path = ["wadding"];
+  return {
+    fabric: written.fabric === undefined ? null : fabricWord(written.fabric, [...path, "fabric"], filling),
+    overhang: withDefault(filling, written.overhang, "wadding, beyond the quilt on each side", 4, 10),
+    path: pathText(path),
+    at: filling.document.keyAt(path),
+  };
+}

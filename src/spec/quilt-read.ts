@@ -1,0 +1,59 @@
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import type { SourceDocument } from "./document.ts";
+import { fillFile, gatherAssumptions } from "./fill-file.ts";
+import { wordIssues } from "./issues.ts";
+import { describeSchema } from "./json-schema.ts";
+import { fillQuilt } from "./quilt-fill.ts";
+import { quiltFields, quiltSchema, type WrittenQuilt } from "./quilt-schema.ts";
+import type { QuiltSpec } from "./quilt-types.ts";
+import { checkFabrics, countLimits, readFabrics, readHead, readUnit } from "./read-cut-list.ts";
+
+/** True when a file is a quilt design: it says how blocks are made or set. */
+export function isQuilt(value: object): boolean {
+  return "blocks" in value || "setting" in value;
+}
+
+/** Reads a quilt design from a document: every problem in one run, a value when there is no error. */
+export function readQuilt(document: SourceDocument, fallbackName: string): Outcome<QuiltSpec> {
+  const limits = countLimits(document);
+  if (limits.length > 0) return { value: null, diagnostics: limits };
+  const { unit, written: unitWritten } = readUnit(document.value);
+  const schema = quiltSchema(unit);
+  const read = schema.safeParse(document.value);
+  const issues = read.success ? [] : wordIssues(read.error.issues, document, describeSchema(schema));
+  const settings = fillFile(
+    read.success ? read.data : readHead(document, unit),
+    unit,
+    unitWritten,
+    fallbackName,
+  );
+  const filled = readFabrics(document, settings, false);
+  const fabrics = filled.map(({ fabric }) => fabric);
+  const diagnostics: Diagnostic[] = [
+    ...issues,
+    ...checkFabrics(document, fabrics),
+    ...filled.flatMap((each) => each.diagnostics),
+  ];
+  const design = read.success ? read.data : readDesign(document, unit);
+  const part = design === null ? null : fillQuilt(design, settings, fabrics, { document, diagnostics });
+  if (part === null || diagnostics.some(({ severity }) => severity === "error"))
+    return { value: null, diagnostics };
+  const assumed = gatherAssumptions(
+    fabrics,
+    filled.flatMap((each) => each.assumptions),
+  );
+  const assumptions = [...settings.assumptions, ...part.assumptions, ...assumed];
+  return { value: { ...settings, fabrics, ...part.quilt, assumptions }, diagnostics };
+}
+
+/** Of a file with faults, the design when all its own fields are right: a wrong fabric should not hide wrong cells. */
+function readDesign(document: SourceDocument, unit: Parameters<typeof quiltFields>[0]): WrittenQuilt | null {
+  const value = document.value as Readonly<Record<string, unknown>>;
+  const fields: Record<string, unknown> = { fabrics: [] };
+  for (const [key, field] of Object.entries(quiltFields(unit))) {
+    const read = field.safeParse(value[key]);
+    if (!read.success) return null;
+    if (read.data !== undefined) fields[key] = read.data;
+  }
+  return fields as WrittenQuilt;
+}
