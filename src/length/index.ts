@@ -32,7 +32,7 @@ export {
   toTicksExact,
   ZERO,
 } from "./rational.ts";
-export { type ParsedSize, parseSize, sizeExamples } from "./size.ts";
+export { type ParsedSize, parseSize, type SizeFault, sizeExamples } from "./size.ts";
 export {
   addSurd,
   compareSurd,

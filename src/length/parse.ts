@@ -143,6 +143,9 @@ function readNumber(reader: Reader): Rational | LengthProblem {
   }
   const plain = WHOLE.exec(reader.rest);
   if (plain) {
+    if (/^ *\//.test(reader.rest.slice(plain[0].length))) {
+      return reader.problem(`\`${reader.rest.trimEnd()}\` is not a fraction`);
+    }
     reader.at += plain[0].length;
     return rational(BigInt(plain[0]));
   }

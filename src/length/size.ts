@@ -4,10 +4,13 @@ import type { Rational } from "./rational.ts";
 import { div, fromInteger, mul } from "./rational.ts";
 import type { LengthUnit } from "./types.ts";
 
+/** One of the lengths cannot be read, there are not two of them, or their measures do not go together. */
+export type SizeFault = "length" | "size" | "mixed";
+
 /** Two lengths in ticks, exact: across first, then along, each with the measure it was written in. */
 export type ParsedSize =
   | { ok: true; across: Rational; along: Rational; units: [LengthUnit | null, LengthUnit | null] }
-  | { ok: false; problem: LengthProblem; mixed: boolean };
+  | { ok: false; problem: LengthProblem; kind: SizeFault };
 
 /** The sign between the two lengths of a size, with a figure or a measure on both sides of it. */
 const BETWEEN = /\s*(?:[x×✕*]|\bby\b)\s*/giu;
@@ -19,12 +22,18 @@ export function sizeExamples(unit: LengthUnit): string {
   return `A size is two lengths, across the fabric first: \`${example}\`.`;
 }
 
-function refuse(found: string, column: number, message: string, hint: string, mixed = false): ParsedSize {
-  return { ok: false, problem: { found, column, message, hint }, mixed };
+function refuse(
+  found: string,
+  column: number,
+  message: string,
+  hint: string,
+  kind: SizeFault = "size",
+): ParsedSize {
+  return { ok: false, problem: { found, column, message, hint }, kind };
 }
 
 function shifted(problem: LengthProblem, by: number): ParsedSize {
-  return { ok: false, problem: { ...problem, column: problem.column + by }, mixed: false };
+  return { ok: false, problem: { ...problem, column: problem.column + by }, kind: "length" };
 }
 
 /** A bare number beside a written measure takes that measure. */
@@ -78,7 +87,7 @@ function agree(text: string, first: Side, second: Side, offset: number, defaultU
   if (first.unit !== null && second.unit !== null && familyOf(first.unit) !== familyOf(second.unit)) {
     const message = `${first.unit} and ${second.unit} are mixed in one size`;
     const hint = "Write both lengths in inches, or both in centimetres.";
-    return refuse(text.slice(offset).trim(), offset + 1, message, hint, true);
+    return refuse(text.slice(offset).trim(), offset + 1, message, hint, "mixed");
   }
   if (written !== null && (first.unit === null || second.unit === null)) {
     if (written === "yd" || written === "m") {

@@ -119,7 +119,7 @@ describe("sizes", () => {
 
   test("inches and yards go together, inches and centimetres do not", () => {
     expect(parseSize("4 1/2 in x 2 yd", "in").ok).toBe(true);
-    expect(parseSize("2 in x 5 cm", "in")).toMatchObject({ ok: false, mixed: true, problem: { column: 8 } });
+    expect(parseSize("2 in x 5 cm", "in")).toMatchObject({ ok: false, kind: "mixed", problem: { column: 8 } });
   });
 
   test.each([

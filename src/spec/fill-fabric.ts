@@ -1,0 +1,164 @@
+import {
+  clothTooMuch,
+  labelRepeated,
+  lengthOffMarks,
+  lengthRoundedUp,
+  selvagesTooWide,
+} from "../diagnostics/fields.ts";
+import type { Diagnostic } from "../diagnostics/types.ts";
+import { formatLength, formatMeasure, formatSize } from "../length/format.ts";
+import { onMark, roundUpToMark } from "../length/marks.ts";
+import { familyOf } from "../length/measures.ts";
+import { ceil, floor, type Rational, toTicksExact } from "../length/rational.ts";
+import type { LengthUnit, Ruler, Ticks } from "../length/types.ts";
+import { clothDefaults } from "../stock/defaults.ts";
+import { usableWidth } from "../stock/usable-width.ts";
+import { colourFor } from "./colours.ts";
+import { type Path, pathText, type SourceDocument } from "./document.ts";
+import type { WrittenCloth, WrittenFabric } from "./fabric-schema.ts";
+import type { ReadPiece } from "./piece-schema.ts";
+import type { Assumption, FabricSpec, PieceSpec, Print, SoldBy } from "./types.ts";
+
+/** What filling in a fabric needs to know of the file around it. */
+export interface FileFrame {
+  ruler: Ruler;
+  unit: LengthUnit;
+  common: WrittenCloth;
+  document: SourceDocument;
+}
+
+/** A fabric with its defaults, what was assumed, and what has to be said. */
+export interface Filled {
+  fabric: FabricSpec;
+  assumptions: Assumption[];
+  diagnostics: Diagnostic[];
+}
+
+/** A length that no whole number of ticks says goes to the next tick on the safe side: 1/640 mm, never seen. */
+const up = (value: Rational): Ticks => Number(ceil(value));
+const down = (value: Rational): Ticks => Number(floor(value));
+
+/** Above this an area in square ticks is no longer a safe whole number. */
+const MOST_AREA = 2 ** 52;
+
+/** Fills in what the maker left out, from `all-fabrics` first and trade defaults last. */
+export function fillFabric(written: WrittenFabric, index: number, frame: FileFrame): Filled {
+  const { common, document, ruler, unit } = frame;
+  const defaults = clothDefaults(familyOf(unit));
+  const path: Path = ["fabrics", index];
+  const at = document.valueAt(path);
+  const assumptions: Assumption[] = [];
+  const assume = (subject: string, value: string) =>
+    assumptions.push({ fabric: written.name, subject, value });
+  const say = (ticks: Ticks) => formatLength(ticks, ruler);
+
+  const widthWritten = written.width ?? common.width;
+  const selvageWritten = written.selvage ?? common.selvage;
+  const width = widthWritten ? down(widthWritten.value) : defaults.width;
+  const selvage = selvageWritten ? up(selvageWritten.value) : defaults.selvage;
+  const shrinkage = written.shrinkage ?? common.shrinkage;
+  const cloth = { width, selvage, shrinkAcross: shrinkage?.across ?? 0 };
+  const sides = `${say(width)} less ${say(selvage)} of selvage on each side`;
+  if (!widthWritten) assume("usable width", `${say(usableWidth(cloth))} (${sides})`);
+  else if (!selvageWritten) assume("selvage", `${say(selvage)} on each side`);
+
+  const straighten = written.straighten ?? common.straighten;
+  if (!straighten) assume("straightening", say(defaults.straighten));
+  const soldWritten = written.sold ?? common.sold;
+  const sold: SoldBy = soldWritten
+    ? { unit: soldWritten.unit, step: up(soldWritten.step), least: up(soldWritten.least) }
+    : { ...defaults.sold };
+  if (!soldWritten) assume("sold in", `steps of ${formatMeasure(sold.step, sold.unit)}`);
+  if (!shrinkage) assume("shrinkage", "none: cut without washing first");
+  const print: Print = written.print ?? common.print ?? { kind: "none", axis: "along" };
+  if (!written.print && !common.print) assume("print", "none: pieces may be turned");
+  const price = written.price ?? common.price ?? null;
+
+  const fabric: FabricSpec = {
+    name: written.name,
+    colour: written.colour ?? colourFor(index),
+    width,
+    selvage,
+    print,
+    shrinkAcross: cloth.shrinkAcross,
+    shrinkAlong: shrinkage?.along ?? 0,
+    straighten: straighten ? up(straighten.value) : defaults.straighten,
+    sold,
+    price: price && { ...price, per: price.per ?? (familyOf(sold.unit) === "imperial" ? "yd" : "m") },
+    spare: up((written.spare ?? common.spare)?.value ?? { n: 0n, d: 1n }),
+    note: written.note ?? "",
+    pieces: [],
+    at,
+  };
+  const diagnostics: Diagnostic[] = [];
+  if (usableWidth(cloth) === 0) {
+    const key = written.selvage ? "selvage" : written.width ? "width" : "name";
+    const where = { path: pathText([...path, key]), at: document.valueAt([...path, key]) };
+    diagnostics.push(selvagesTooWide(where, say(2 * selvage), say(width)));
+  }
+  const pieces = (written.pieces ?? []).map((piece, i) =>
+    fillPiece(piece, [...path, "pieces", i], print, frame, diagnostics),
+  );
+  diagnostics.push(...repeatedLabels(pieces, path, document));
+  const area = pieces.reduce(
+    (sum, piece) => sum + (piece.fullWidth ? width : piece.across) * piece.along * piece.count,
+    0,
+  );
+  if (area > MOST_AREA) diagnostics.push(clothTooMuch({ path: pathText(path), at }, written.name));
+  return { fabric: { ...fabric, pieces }, assumptions, diagnostics };
+}
+
+function fillPiece(
+  piece: ReadPiece,
+  path: Path,
+  print: Print,
+  { ruler, document }: FileFrame,
+  diagnostics: Diagnostic[],
+): PieceSpec {
+  const at = document.valueAt(path);
+  const where = { path: pathText(path), at };
+  const name = piece.label === "" ? `Piece ${Number(path.at(-1)) + 1}` : piece.label;
+  const side = (value: Rational) => toTicksExact(value) ?? roundUpToMark(value, ruler.mark);
+  const { size } = piece;
+  const sides = size.fullWidth ? [size.along] : [size.across, size.along];
+  const [across, along] = [size.fullWidth ? 0 : side(size.across), side(size.along)];
+  const shown = size.fullWidth ? formatLength(along, ruler) : formatSize(across, along, ruler);
+  if (sides.some((value) => toTicksExact(value) === null)) {
+    diagnostics.push(lengthRoundedUp(where, name, size.text, shown));
+  }
+  if (!onMark(across, ruler) || !onMark(along, ruler)) {
+    diagnostics.push(lengthOffMarks(where, name, shown, formatLength(ruler.mark, ruler)));
+  }
+  return {
+    label: piece.label,
+    across,
+    along,
+    fullWidth: size.fullWidth,
+    count: piece.count,
+    turn: piece.turn ?? (print.kind === "none" ? "free" : "fixed"),
+    cut: piece.cut ?? "strips",
+    join: piece.join ?? "no",
+    note: piece.note,
+    at,
+  };
+}
+
+function repeatedLabels(pieces: readonly PieceSpec[], fabric: Path, document: SourceDocument): Diagnostic[] {
+  const first = new Map<string, PieceSpec>();
+  return pieces.flatMap((piece, i) => {
+    if (piece.label === "") return [];
+    const before = first.get(piece.label.toLowerCase());
+    if (before === undefined) {
+      first.set(piece.label.toLowerCase(), piece);
+      return [];
+    }
+    const path = [...fabric, "pieces", i];
+    return [
+      labelRepeated(
+        { path: pathText(path), at: document.valueAt(path) },
+        piece.label,
+        before.at?.line ?? null,
+      ),
+    ];
+  });
+}

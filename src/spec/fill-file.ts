@@ -1,0 +1,70 @@
+import { formatLength } from "../length/format.ts";
+import { familyOf, TICKS_PER } from "../length/measures.ts";
+import { ceil, floor } from "../length/rational.ts";
+import type { LengthUnit, Ruler } from "../length/types.ts";
+import type { WrittenFile } from "./cut-list-schema.ts";
+import type { Assumption, CutListSpec } from "./types.ts";
+
+/** What holds for the whole file, filled in. */
+export type FileSettings = Omit<CutListSpec, "kind" | "fabrics">;
+
+/** The measure of the ruler, which need not be that of bare numbers: nobody's ruler is marked in yards. */
+function rulerUnit(unit: LengthUnit): Ruler["unit"] {
+  if (unit === "yd") return "in";
+  return unit === "m" ? "cm" : unit;
+}
+
+/** Fills in the head of a file: ruler, style and the rest, each default told in `assumptions`. */
+export function fillFile(
+  written: WrittenFile,
+  unit: LengthUnit,
+  unitWritten: boolean,
+  fallbackName: string,
+): FileSettings {
+  const inches = familyOf(unit) === "imperial";
+  const assumptions: Assumption[] = [];
+  const assume = (subject: string, value: string) => assumptions.push({ fabric: "", subject, value });
+  const mark = written.ruler
+    ? Math.max(1, Number(floor(written.ruler.value)))
+    : inches
+      ? TICKS_PER.in / 8
+      : TICKS_PER.cm / 4;
+  const ruler: Ruler = { unit: rulerUnit(written.ruler?.unit ?? unit), mark };
+  const defaultLength = inches ? 24 * TICKS_PER.in : 60 * TICKS_PER.cm;
+  const defaultKeep = inches ? 2 * TICKS_PER.in : 5 * TICKS_PER.cm;
+  const rulerLength = written["ruler-length"] ? Number(floor(written["ruler-length"].value)) : defaultLength;
+  const keepFrom = written["keep-from"] ? Number(ceil(written["keep-from"].value)) : defaultKeep;
+  if (!unitWritten) assume("bare numbers", inches ? "inches" : "centimetres");
+  if (!written.ruler) assume("ruler marks", `every ${formatLength(mark, ruler)}`);
+  if (!written["ruler-length"]) assume("ruler length", formatLength(rulerLength, ruler));
+  if (written.folded === undefined) assume("fold", "folded once, selvage to selvage");
+  if (!written.style) assume("cutting", "strips, subcut and trimmed");
+  if (!written["keep-from"]) assume("leftovers kept", `from ${formatLength(keepFrom, ruler)} both ways`);
+  return {
+    name: written.name ?? fallbackName,
+    ruler,
+    defaultUnit: unit,
+    style: written.style ?? "strips-2",
+    prefer: written.prefer ?? "sparing",
+    rulerLength,
+    folded: written.folded ?? true,
+    keepFrom,
+    assumptions,
+  };
+}
+
+/** Tells once what was assumed alike of every fabric, or of every one that does not say. */
+export function gatherAssumptions(
+  fabrics: readonly { name: string }[],
+  all: readonly Assumption[],
+): Assumption[] {
+  const same = (a: Assumption, b: Assumption) => a.subject === b.subject && a.value === b.value;
+  return all.flatMap((assumption) => {
+    if (assumption.fabric === "" || fabrics.length < 2) return [assumption];
+    const alike = all.filter((other) => other.fabric !== "" && same(other, assumption));
+    if (alike.length === 1) return [assumption];
+    if (alike[0] !== assumption) return [];
+    const value = alike.length < fabrics.length ? `${assumption.value} (where not said)` : assumption.value;
+    return [{ ...assumption, fabric: "", value }];
+  });
+}

@@ -1,0 +1,66 @@
+import { fileNotText, fileTooLarge } from "../diagnostics/files.ts";
+import { fileNotMapping, moreProblems } from "../diagnostics/reading.ts";
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { readDocument } from "./document.ts";
+import { readCutList } from "./read-cut-list.ts";
+import type { Spec } from "./spec.ts";
+
+/** A cut list is a few kilobytes. */
+export const MOST_CHARACTERS = 1_000_000;
+const MOST_TOLD = 50;
+
+/** Control characters that no text file has. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: finding control characters is the purpose
+const NOT_TEXT = /[\u0000-\u0008\u000b\u000e-\u001f\ufffd]/;
+
+/**
+ * Reads a maker's file, YAML or JSON. Which kind it is follows from its keys. Every problem is told in one run, in file
+ * order; there is a value unless one of them is an error. Never throws on any text.
+ */
+export function readSpecFile(text: string, fileName: string): Outcome<Spec> {
+  const start = { file: fileName, line: 1, column: 1 };
+  if (text.length > MOST_CHARACTERS) return fail({ ...fileTooLarge(fileName, MOST_CHARACTERS), at: start });
+  if (NOT_TEXT.test(text)) return fail({ ...fileNotText(fileName), at: start });
+  const document = readDocument(text.replace(/^\ufeff/, ""), fileName);
+  if (document.value === null)
+    return { value: null, diagnostics: inFileOrder(document.diagnostics, fileName) };
+  const { value } = document.value;
+  if (typeof value !== "object" || value === null || Array.isArray(value)) {
+    return fail(
+      fileNotMapping({ path: "", at: start }, Array.isArray(value) ? "a list" : "one text or number"),
+    );
+  }
+  const read = readCutList(document.value, nameFromFile(fileName));
+  return { value: read.value, diagnostics: inFileOrder(read.diagnostics, fileName) };
+}
+
+function fail(diagnostic: Diagnostic): Outcome<Spec> {
+  return { value: null, diagnostics: [diagnostic] };
+}
+
+/** `quilts/harbour-lights.yaml` is called `harbour lights` when the file gives no name. */
+export function nameFromFile(fileName: string): string {
+  const base = fileName.split(/[\\/]/).at(-1) ?? "";
+  const name = base
+    .replace(/\.(ya?ml|json)$/i, "")
+    .replace(/[-_\s]+/g, " ")
+    .trim();
+  return name === "" || base === "standard input" ? "quilt" : name.slice(0, 80);
+}
+
+/** Sorted by place, then code; the tail of a very long list is counted only. */
+export function inFileOrder(diagnostics: readonly Diagnostic[], fileName: string): Diagnostic[] {
+  const order = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+  const sorted = [...diagnostics].sort(
+    (a, b) =>
+      (a.at?.line ?? 0) - (b.at?.line ?? 0) ||
+      (a.at?.column ?? 0) - (b.at?.column ?? 0) ||
+      order(a.code, b.code) ||
+      order(a.path, b.path),
+  );
+  if (sorted.length <= MOST_TOLD) return sorted;
+  const errors = sorted.filter(({ severity }) => severity === "error");
+  if (errors.length === 0) return sorted;
+  if (errors.length <= MOST_TOLD) return errors;
+  return [...errors.slice(0, MOST_TOLD), moreProblems(fileName, errors.length - MOST_TOLD)];
+}
