@@ -1,0 +1,128 @@
+import { type Container, registerWindow, SVG, type Element as SvgElement } from "@svgdotjs/svg.js";
+import { JSDOM } from "jsdom";
+import type { Paint, Scene, SceneNode } from "./scene.ts";
+
+/** Decimals kept of every number, page units and millimetres alike. */
+const DECIMALS = 3;
+
+/** Begins with the face the text was measured in; the others are narrower. */
+const FONTS = "'DejaVu Sans', Verdana, 'Helvetica Neue', Arial, 'Noto Sans', sans-serif";
+
+const { window } = new JSDOM("");
+// The library keeps one window for the whole process, so no other file may set it.
+registerWindow(window as unknown as Window, window.document);
+
+function num(value: number): number {
+  if (!Number.isFinite(value)) throw new Error(`A drawing cannot hold the number ${value}`);
+  const rounded = Number(value.toFixed(DECIMALS));
+  return Object.is(rounded, -0) ? 0 : rounded;
+}
+
+function paintAttributes(paint: Paint): Record<string, string | number> {
+  const attributes: Record<string, string | number> = {};
+  if (paint.fill !== undefined) attributes.fill = paint.fill;
+  if (paint.stroke !== undefined) attributes.stroke = paint.stroke;
+  if (paint.strokeWidth !== undefined) attributes["stroke-width"] = num(paint.strokeWidth);
+  if (paint.dash !== undefined) attributes["stroke-dasharray"] = paint.dash;
+  return attributes;
+}
+
+/** Adds a bare element: the library's own makers would set defaults that are not wanted in the file. */
+function add(parent: Container, name: string, attributes: Record<string, string | number>): SvgElement {
+  return parent.element(name).attr(attributes);
+}
+
+function withText(element: SvgElement, text: string): void {
+  element.node.textContent = text;
+}
+
+function drawNode(parent: Container, node: SceneNode, prefix: string): void {
+  const paint = node.kind === "text" ? {} : paintAttributes(node.paint);
+  switch (node.kind) {
+    case "group": {
+      const inner = parent.group().attr(paint);
+      if (node.id !== null) inner.attr("id", `${prefix}${node.id}`);
+      if (node.move !== null) {
+        const { x, y, scale } = node.move;
+        const resize = scale === 1 ? "" : ` scale(${Number(scale.toFixed(6))})`;
+        inner.attr("transform", `translate(${num(x)} ${num(y)})${resize}`);
+      }
+      if (node.title !== null) withText(add(inner, "title", {}), node.title);
+      for (const child of node.nodes) drawNode(inner, child, prefix);
+      return;
+    }
+    case "rect": {
+      const { x, y, width, height } = node.box;
+      const box = { x: num(x), y: num(y), width: num(width), height: num(height) };
+      add(parent, "rect", { ...box, ...(node.round > 0 ? { rx: num(node.round) } : {}), ...paint });
+      return;
+    }
+    case "line":
+      add(parent, "line", {
+        x1: num(node.x1),
+        y1: num(node.y1),
+        x2: num(node.x2),
+        y2: num(node.y2),
+        ...paint,
+      });
+      return;
+    case "path": {
+      const steps = node.points.map(([x, y], i) => `${i === 0 ? "M" : "L"}${num(x)} ${num(y)}`);
+      add(parent, "path", { d: steps.join("") + (node.closed ? "Z" : ""), ...paint });
+      return;
+    }
+    case "circle":
+      add(parent, "circle", { cx: num(node.x), cy: num(node.y), r: num(node.radius), ...paint });
+      return;
+    case "text": {
+      const [x, y] = [num(node.x), num(node.y)];
+      const text = add(parent, "text", {
+        x,
+        y,
+        "font-size": num(node.size),
+        ...(node.bold ? { "font-weight": "bold" } : {}),
+        ...(node.anchor === "start" ? {} : { "text-anchor": node.anchor }),
+        ...(node.upwards ? { transform: `rotate(-90 ${x} ${y})` } : {}),
+        fill: node.fill,
+      });
+      withText(text, node.text);
+      return;
+    }
+  }
+}
+
+/** A scene as an SVG document: well-formed XML, ids from content, nothing of the library's own in it. */
+export function toSvg(scene: Scene): string {
+  const [width, height] = [num(scene.width), num(scene.height)];
+  const titleId = `${scene.idPrefix}title`;
+  const descriptionId = `${scene.idPrefix}desc`;
+  const root = SVG().attr({
+    width,
+    height,
+    viewBox: `0 0 ${width} ${height}`,
+    role: "img",
+    "aria-labelledby": `${titleId} ${descriptionId}`,
+    "font-family": FONTS,
+  });
+  withText(add(root, "title", { id: titleId }), scene.title);
+  withText(add(root, "desc", { id: descriptionId }), scene.description);
+  if (scene.patterns.length > 0) {
+    const defs = root.element("defs");
+    for (const { id, size, scale, nodes } of scene.patterns) {
+      const tile = add(defs as unknown as Container, "pattern", {
+        id: `${scene.idPrefix}${id}`,
+        patternUnits: "userSpaceOnUse",
+        width: num(size),
+        height: num(size),
+        ...(scale === 1 ? {} : { patternTransform: `scale(${Number(scale.toFixed(6))})` }),
+      });
+      for (const node of nodes) drawNode(tile as unknown as Container, node, scene.idPrefix);
+    }
+  }
+  for (const node of scene.nodes) drawNode(root, node, scene.idPrefix);
+  // The serialiser writes the namespace itself; the library's copies would appear twice.
+  for (const name of ["xmlns", "xmlns:xlink", "xmlns:svgjs", "version"]) root.node.removeAttribute(name);
+  const xml = new window.XMLSerializer().serializeToString(root.node);
+  // Text and attributes never hold a bare "<", so this breaks lines between elements only.
+  return `${xml.replaceAll("><", ">\n<")}\n`;
+}

@@ -1,0 +1,91 @@
+import type { Part, WasteCause } from "../../plan/types.ts";
+import type { ClothChunk } from "./chunks.ts";
+import { type Frame, TICKS_PER_MM } from "./frame.ts";
+import { hatchFill } from "./hatch.ts";
+import { INK, WASTE_INK } from "./palette.ts";
+import { type Box, group, type RectNode, rect, type SceneNode } from "./scene.ts";
+
+/** Parts of the tree below and including `part`, parents first. */
+export function allParts(part: Part): Part[] {
+  return [part, ...part.parts.flatMap(allParts)];
+}
+
+/** A part in millimetres of the lay's own frame, cut off at the ends of what is drawn. */
+function inMillimetres(part: Part, chunk: ClothChunk): Box {
+  const from = Math.max(part.y, chunk.from);
+  const to = Math.min(part.y + part.along, chunk.to);
+  return {
+    x: part.x / TICKS_PER_MM,
+    y: from / TICKS_PER_MM,
+    width: part.across / TICKS_PER_MM,
+    height: (to - from) / TICKS_PER_MM,
+  };
+}
+
+function selvages(frame: Frame, across: number, from: number, to: number): RectNode[] {
+  const width = frame.fabric.selvage / TICKS_PER_MM;
+  if (width === 0) return [];
+  const [y, height] = [from / TICKS_PER_MM, (to - from) / TICKS_PER_MM];
+  return [-width, across / TICKS_PER_MM].map((x) => rect({ x, y, width, height }));
+}
+
+/**
+ * Neighbouring chunks as one group whose coordinates are millimetres of cloth: x from the left selvage's
+ * inner edge, y from the cut end, as in the plan. Lines keep their width on the page whatever the scale.
+ */
+export function clothGroup(
+  frame: Frame,
+  id: string,
+  chunks: readonly ClothChunk[],
+  lay: { across: number; isBolt: boolean },
+  at: { x: number; y: number },
+): SceneNode {
+  const { scale, idPrefix } = frame;
+  const from = chunks[0]!.from;
+  const to = chunks[chunks.length - 1]!.to;
+  const pieces: RectNode[] = [];
+  const keeps: RectNode[] = [];
+  const strips: RectNode[] = [];
+  const waste = new Map<WasteCause, RectNode[]>();
+  if (lay.isBolt) waste.set("selvage", selvages(frame, lay.across, from, to));
+  for (const chunk of chunks) {
+    for (const part of chunk.parts.flatMap(allParts)) {
+      const shape = rect(inMillimetres(part, chunk));
+      if (part.role === "strip" || part.role === "band" || part.role === "band-section") strips.push(shape);
+      if (part.parts.length > 0) continue;
+      if (part.piece !== null) pieces.push(shape);
+      else if (part.cause !== null) {
+        waste.set(part.cause, [...(waste.get(part.cause) ?? []), shape]);
+        if (part.keep) keeps.push(shape);
+      }
+    }
+  }
+  const page = (width: number): number => width / scale;
+  const some = (name: string, nodes: SceneNode[], paint: Parameters<typeof group>[1]): SceneNode[] =>
+    nodes.length === 0 ? [] : [group(nodes, { id: `${id}-${name}`, ...paint })];
+  const frameBox = {
+    x: lay.isBolt ? -frame.fabric.selvage / TICKS_PER_MM : 0,
+    y: from / TICKS_PER_MM,
+    width: (lay.across + (lay.isBolt ? 2 * frame.fabric.selvage : 0)) / TICKS_PER_MM,
+    height: (to - from) / TICKS_PER_MM,
+  };
+  const outline = { fill: "none", stroke: INK };
+  return group(
+    [
+      ...[...waste].flatMap(([cause, shapes]) =>
+        some(cause, shapes, {
+          paint: { fill: hatchFill(cause, idPrefix), stroke: WASTE_INK, strokeWidth: page(0.5) },
+        }),
+      ),
+      ...some("pieces", pieces, {
+        paint: { fill: frame.colour, stroke: frame.seam, strokeWidth: page(0.7) },
+      }),
+      ...some("keep", keeps, {
+        paint: { ...outline, strokeWidth: page(1), dash: `${page(4).toFixed(2)} ${page(3).toFixed(2)}` },
+      }),
+      ...some("strips", strips, { paint: { ...outline, strokeWidth: page(1.1) } }),
+      rect(frameBox, { ...outline, strokeWidth: page(1.3) }),
+    ],
+    { id, move: { x: at.x, y: at.y - (from / TICKS_PER_MM) * scale, scale } },
+  );
+}

@@ -1,0 +1,91 @@
+import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { toSvg } from "./canvas.ts";
+import { arrangePanels, hasKeeps, type View } from "./fabric-panels.ts";
+import { type Frame, PAGE_HEIGHT, PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { hatchPatterns } from "./hatch.ts";
+import { causesOf, legend, type SignsUsed } from "./legend.ts";
+import { moveNodes } from "./move.ts";
+import { labelOn, mix, PAPER, safeColour } from "./palette.ts";
+import { drawPanel, type Entry } from "./panel.ts";
+import { group, rect, type Scene, type SceneNode } from "./scene.ts";
+import { cleanText } from "./text-fit.ts";
+import { titleBlock } from "./title-block.ts";
+import { describe, HEADINGS, titleFacts } from "./words.ts";
+
+export interface DrawOptions {
+  /** `usual` (the default) draws like strips once when there are many; `full` draws every one. */
+  view?: View;
+  /** Starts every id; default `cut-N-` with N the fabric's number from 1. */
+  idPrefix?: string;
+}
+
+const MARGIN = 10;
+
+function frameFor(fabric: FabricPlan, plan: Plan, idPrefix: string, scale: number): Frame {
+  const colour = safeColour(fabric.colour);
+  const label = labelOn(colour);
+  return {
+    fabric,
+    ruler: plan.ruler,
+    idPrefix,
+    colour,
+    label,
+    seam: mix(label, colour, 0.2),
+    scale,
+    perTick: scale / TICKS_PER_MM,
+  };
+}
+
+/**
+ * The cutting diagram of one fabric as plain data: title, cloth in panels, legend.
+ * @param fabricIndex into `plan.fabrics`; it must exist.
+ */
+export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOptions = {}): Scene {
+  const fabric = plan.fabrics[fabricIndex];
+  if (fabric === undefined) throw new Error(`There is no fabric ${fabricIndex}`);
+  const idPrefix = options.idPrefix ?? `cut-${fabricIndex + 1}-`;
+  const frameAt = (scale: number): Frame => frameFor(fabric, plan, idPrefix, scale);
+  const [name, planName] = [cleanText(fabric.name), cleanText(plan.name)];
+  const head = titleBlock({
+    over: planName === "" ? HEADINGS.drawing : `${HEADINGS.drawing} · ${planName}`,
+    name,
+    colour: safeColour(fabric.colour),
+    facts: titleFacts(fabric, plan.ruler),
+  });
+  const allSigns: SignsUsed = { gathered: true, keys: false, keeps: true };
+  const below = legend(frameAt(1), [], allSigns, 0).bottom;
+  const room = Math.max(380, PAGE_HEIGHT - head.height - below - 2 * MARGIN - 14);
+  const { frame, placed, height } = arrangePanels(frameAt, options.view ?? "usual", room);
+
+  const nodes: SceneNode[] = [...head.nodes];
+  const entries: Entry[] = [];
+  let bottom = head.height + height;
+  for (const { panel, x, y } of placed) {
+    const drawn = drawPanel(panel, frame, entries.length + 1);
+    nodes.push(group(moveNodes(drawn.nodes, x, head.height + y), { id: panel.id }));
+    entries.push(...drawn.keys);
+    bottom = Math.max(bottom, head.height + y + drawn.size.height);
+  }
+  const used: SignsUsed = {
+    gathered: placed.some(({ panel }) => panel.chunks.some(({ kind }) => kind === "gap")),
+    keys: entries.length > 0,
+    keeps: hasKeeps(placed),
+  };
+  const foot = legend(frame, entries, used, bottom + 14);
+  nodes.push(...foot.nodes);
+  const [width, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(foot.bottom + 2 * MARGIN)];
+  return {
+    width,
+    height: tall,
+    idPrefix,
+    title: `${HEADINGS.drawing}: ${name}`,
+    description: describe(plan, fabric),
+    patterns: hatchPatterns(causesOf(frame), frame.scale),
+    nodes: [rect({ x: 0, y: 0, width, height: tall }, { fill: PAPER }), ...moveNodes(nodes, MARGIN, MARGIN)],
+  };
+}
+
+/** The cutting diagram of one fabric as an SVG document. Same input, same bytes. */
+export function drawFabric(plan: Plan, fabricIndex: number, options: DrawOptions = {}): string {
+  return toSvg(fabricScene(plan, fabricIndex, options));
+}

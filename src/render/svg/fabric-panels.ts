@@ -1,0 +1,145 @@
+import type { Lay, Part } from "../../plan/types.ts";
+import { breakIntoPanels, type Chunk, chunksOf } from "./chunks.ts";
+import { allParts } from "./cloth.ts";
+import { type Frame, PAGE_WIDTH } from "./frame.ts";
+import { GAP_HEIGHT, measurePanel, type Panel, type PanelSize } from "./panel.ts";
+import { cleanText } from "./text-fit.ts";
+import { layHeading } from "./words.ts";
+
+/** `usual` draws like strips once when there are many; `full` draws every one. */
+export type View = "usual" | "full";
+
+/** Scales tried, in page units to the millimetre: from twice the usual down to a thumbnail. */
+const LARGEST = 0.56;
+const STEP = 0.97;
+const SMALLEST = 0.02;
+/** Below this a drawing may rather run on to another page. */
+const READABLE = 0.16;
+const GUTTER = 18;
+/** A bolt taller than this at the largest scale is gathered. */
+const GATHER_ABOVE = 620;
+
+export interface PlacedPanel {
+  panel: Panel;
+  x: number;
+  y: number;
+}
+
+interface Drawn {
+  lay: Lay;
+  alike: number;
+  chunks: Chunk[];
+  zero: number;
+}
+
+/** Lays that are cut exactly alike are drawn once. */
+function distinctLays(lays: readonly Lay[]): { lay: Lay; alike: number }[] {
+  const found = new Map<string, { lay: Lay; alike: number }>();
+  for (const lay of lays) {
+    const key = JSON.stringify(lay);
+    const known = found.get(key);
+    if (known === undefined) found.set(key, { lay, alike: 1 });
+    else known.alike++;
+  }
+  return [...found.values()];
+}
+
+function straightenedEnd(root: Part): number {
+  const first = root.parts[0];
+  return root.cut === "across" && first?.cause === "straightening" ? first.along : 0;
+}
+
+function panelsAt(drawn: readonly Drawn[], frame: Frame, most: number): Panel[] {
+  const several = drawn.length > 1 || drawn.some(({ alike, lay }) => alike > 1 || lay.source === "fixed");
+  return drawn.flatMap(({ lay, alike, chunks, zero }, n) => {
+    const isBolt = lay.source === "bolt";
+    const broken = breakIntoPanels(chunks, frame.perTick, GAP_HEIGHT, most);
+    return broken.map((part, i): Panel => {
+      const heading = layHeading(cleanText(lay.name), isBolt, alike, { n: i + 1, of: broken.length });
+      return {
+        id: `lay-${n + 1}-panel-${i + 1}`,
+        heading: several || broken.length > 1 ? heading : "",
+        isBolt,
+        across: lay.across,
+        along: lay.along,
+        chunks: part,
+        comesFrom: i > 0,
+        goesOn: i < broken.length - 1,
+        zero,
+      };
+    });
+  });
+}
+
+/** Panels set in rows, each row as high as its tallest; null when one is too wide. */
+function flow(
+  panels: readonly Panel[],
+  sizes: readonly PanelSize[],
+): { placed: PlacedPanel[]; height: number } | null {
+  const placed: PlacedPanel[] = [];
+  let [x, y, rowHeight] = [0, 0, 0];
+  for (const [i, panel] of panels.entries()) {
+    const { width, height } = sizes[i]!;
+    if (width > PAGE_WIDTH) return null;
+    if (x > 0 && x + width > PAGE_WIDTH) {
+      [x, y, rowHeight] = [0, y + rowHeight + GUTTER, 0];
+    }
+    placed.push({ panel, x, y });
+    x += width + GUTTER;
+    rowHeight = Math.max(rowHeight, height);
+  }
+  return { placed, height: y + rowHeight };
+}
+
+function tallestWhole(drawn: readonly Drawn[]): number {
+  return Math.max(...drawn.flatMap(({ chunks }) => chunks.map((chunk) => chunk.to - chunk.from)));
+}
+
+/**
+ * The largest scale at which everything fits in `room` page units of height, and the panels at that scale.
+ * When only an unreadable one would fit, the drawing grows instead, panel under panel.
+ */
+export function arrangePanels(
+  frameAt: (scale: number) => Frame,
+  view: View,
+  room: number,
+): { frame: Frame; placed: PlacedPanel[]; height: number } {
+  const lays = distinctLays(frameAt(LARGEST).fabric.lays);
+  const drawnAt = (frame: Frame): Drawn[] =>
+    lays.map(({ lay, alike }) => {
+      const isLong = lay.along * frameAt(LARGEST).perTick > GATHER_ABOVE;
+      const ticks = (page: number): number => page / frame.perTick;
+      const shortening =
+        view === "full" || !isLong ? null : { gatherFrom: 4, uncutShown: ticks(54), uncutAfter: ticks(12) };
+      return { lay, alike, chunks: chunksOf(lay, shortening), zero: straightenedEnd(lay.root) };
+    });
+  let tooTall: { frame: Frame; placed: PlacedPanel[]; height: number } | null = null;
+  for (let scale = LARGEST; scale > SMALLEST; scale *= STEP) {
+    const frame = frameAt(Number(scale.toFixed(6)));
+    const drawn = drawnAt(frame);
+    // Room for the heading, the ruler and labels that run over.
+    const most = Math.max(120, room - 40);
+    const tallest = tallestWhole(drawn) * frame.perTick;
+    if (tallest > most && scale > SMALLEST * 2) continue;
+    const panels = panelsAt(drawn, frame, most);
+    const flowed = flow(
+      panels,
+      panels.map((panel) => measurePanel(panel, frame)),
+    );
+    if (flowed === null) continue;
+    if (flowed.height <= room) return { frame, ...flowed };
+    if (tooTall === null && panels.length > 0) tooTall = { frame, ...flowed };
+    if (scale < READABLE && tooTall !== null) return { frame, ...flowed };
+  }
+  if (tooTall === null) throw new Error("A fabric could not be drawn at any scale");
+  return tooTall;
+}
+
+/** Whether any offcut drawn is marked to keep. */
+export function hasKeeps(placed: readonly PlacedPanel[]): boolean {
+  return placed.some(({ panel }) =>
+    panel.chunks.some(
+      (chunk) => chunk.kind === "cloth" && chunk.parts.flatMap(allParts).some((part) => part.keep),
+    ),
+  );
+}

@@ -1,0 +1,25 @@
+import type { Ruler } from "../../length/types.ts";
+import type { FabricPlan } from "../../plan/types.ts";
+
+/** Widest drawing: 185 mm, which A4 and Letter both take with room for margins. */
+export const PAGE_WIDTH = 700;
+/** Tallest drawing that still goes on one page of either. */
+export const PAGE_HEIGHT = 930;
+
+/** What every part of one fabric's drawing needs to know. */
+export interface Frame {
+  fabric: FabricPlan;
+  ruler: Ruler;
+  idPrefix: string;
+  /** The fabric's own colour, and black or white to write on it. */
+  colour: string;
+  label: string;
+  /** Lines between pieces. */
+  seam: string;
+  /** Page units to the millimetre of cloth, and to the tick. */
+  scale: number;
+  perTick: number;
+}
+
+/** Ticks to the millimetre: groups of cloth are drawn in millimetres. */
+export const TICKS_PER_MM = 640;

@@ -1,0 +1,1 @@
+export { type DrawOptions, drawFabric } from "./draw-fabric.ts";

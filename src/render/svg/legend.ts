@@ -1,0 +1,149 @@
+import type { WasteCause } from "../../plan/types.ts";
+import { type Frame, PAGE_WIDTH } from "./frame.ts";
+import { hatchFill } from "./hatch.ts";
+import { arrow, breakMark, keyMark, numberMark } from "./marks.ts";
+import { textWidth } from "./metrics.ts";
+import { INK, QUIET_INK, WASTE_INK } from "./palette.ts";
+import type { Entry } from "./panel.ts";
+import { type Cell, section } from "./rows.ts";
+import { type Box, group, rect, type SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import { cleanText, wrap } from "./text-fit.ts";
+import { CAUTION, HEADINGS, percent, SIGN_WORDS, spokenSize, timesWords, WASTE_WORDS } from "./words.ts";
+
+const PRINT = 9.5;
+const SMALL = 9;
+
+function part(box: Box, from: number, to: number): Box {
+  return {
+    x: box.x + from,
+    y: box.y,
+    width: Math.max(0, Math.min(box.width, to) - from),
+    height: box.height,
+  };
+}
+
+/** One line per piece: letter, size, how many, and what the maker calls it. */
+function pieceCells(frame: Frame): Cell[] {
+  const { pieces } = frame.fabric;
+  const words = pieces.map((piece) => ({
+    letter: piece.letter,
+    size: `${timesWords(piece.count)} ${spokenSize(piece.across, piece.along, frame.ruler)}`,
+    label: cleanText(piece.label),
+  }));
+  const letters = Math.max(16, ...words.map(({ letter }) => textWidth(letter, PRINT, true) + 8));
+  const sizes = Math.max(...words.map(({ size }) => textWidth(size, PRINT))) + 12;
+  return words.map(({ letter, size, label }) => (box) => {
+    const nodes: SceneNode[] = [
+      textIn(letter, part(box, 0, letters), { size: PRINT, bold: true }),
+      textIn(size, part(box, letters, letters + sizes), { size: PRINT }),
+    ];
+    const rest = part(box, letters + sizes, box.width);
+    if (label !== "" && rest.width > 30) nodes.push(textIn(label, rest, { size: PRINT, fill: QUIET_INK }));
+    return nodes;
+  });
+}
+
+function swatch(box: Box, fill: string, scale: number, dash: boolean): SceneNode {
+  const at = { x: box.x + 1, y: box.y + 2, width: 26, height: box.height - 4 };
+  // Drawn at the scale of the cloth, so that the textures are the very same.
+  const inner = { x: 0, y: 0, width: at.width / scale, height: at.height / scale };
+  const stroke = dash ? { stroke: INK, dash: `${4 / scale} ${3 / scale}` } : { stroke: WASTE_INK };
+  return group([rect(inner, { fill, ...stroke, strokeWidth: 0.7 / scale })], {
+    move: { x: at.x, y: at.y, scale },
+  });
+}
+
+function wasteCells(frame: Frame): Cell[] {
+  const { lines, bought } = frame.fabric.waste;
+  return lines
+    .filter(({ area }) => area > 0)
+    .map(({ cause, area }) => (box) => [
+      swatch(box, hatchFill(cause, frame.idPrefix), frame.scale, false),
+      textIn(`${WASTE_WORDS[cause]}: ${percent(area, bought)}`, part(box, 34, box.width), { size: PRINT }),
+    ]);
+}
+
+/** Which signs the drawing holds. */
+export interface SignsUsed {
+  gathered: boolean;
+  keys: boolean;
+  keeps: boolean;
+}
+
+function signCells(frame: Frame, used: SignsUsed): Cell[] {
+  const sign =
+    (mark: (box: Box) => SceneNode[], words: string): Cell =>
+    (box) => [...mark(box), textIn(words, part(box, 34, box.width), { size: PRINT })];
+  const middle = (box: Box): number => box.y + box.height / 2;
+  const cells = [
+    sign(
+      (box) => numberMark("1", { x: box.x + 6, y: middle(box) - 6, width: 15, height: 12 }),
+      SIGN_WORDS.number,
+    ),
+    sign((box) => arrow([box.x + 1, middle(box)], [box.x + 27, middle(box)], INK, 2), SIGN_WORDS.grain),
+  ];
+  const { kind } = frame.fabric.print;
+  if (kind !== "none") {
+    const ends = kind === "one-way" ? 1 : 2;
+    cells.push(
+      sign((box) => arrow([box.x + 1, middle(box)], [box.x + 27, middle(box)], INK, ends), SIGN_WORDS[kind]),
+    );
+  }
+  if (used.gathered) {
+    const mark = (box: Box): SceneNode[] =>
+      breakMark({ x: box.x + 4, y: middle(box) - 3, width: 20, height: 6 });
+    cells.push(sign(mark, SIGN_WORDS.gap));
+  }
+  if (used.keeps) cells.push(sign((box) => [swatch(box, "none", frame.scale, true)], SIGN_WORDS.keep));
+  if (used.keys) {
+    cells.push(
+      sign(
+        (box) => keyMark("1", { x: box.x + 6, y: middle(box) - 6, width: 15, height: 12 }),
+        SIGN_WORDS.key,
+      ),
+    );
+  }
+  return cells;
+}
+
+function keyCells(entries: readonly Entry[], frame: Frame): Cell[] {
+  return entries.map((entry) => (box) => {
+    const piece = frame.fabric.pieces[entry.piece];
+    const size = piece === undefined ? "" : spokenSize(piece.across, piece.along, frame.ruler);
+    const where = entry.strip === 0 ? "" : `, strip ${entry.strip}`;
+    const words = `${piece?.letter ?? ""}: ${timesWords(entry.count)} ${size}${where}`;
+    const mark = { x: box.x, y: box.y + 1.5, width: 21, height: box.height - 3 };
+    return [...keyMark(`${entry.number}`, mark), textIn(words, part(box, 27, box.width), { size: PRINT })];
+  });
+}
+
+/** Everything below the cloth, from `top` down: key, pieces, waste, signs and the caution. */
+export function legend(
+  frame: Frame,
+  entries: readonly Entry[],
+  used: SignsUsed,
+  top: number,
+): { nodes: SceneNode[]; bottom: number } {
+  const nodes: SceneNode[] = [];
+  let y = top;
+  const add = (heading: string, cells: Cell[], columns: number, cellHeight: number): void => {
+    const made = section(heading, cells, { columns, cellHeight, top: y });
+    nodes.push(...made.nodes);
+    y = made.bottom;
+  };
+  add(HEADINGS.key, keyCells(entries, frame), 3, 16);
+  add(HEADINGS.pieces, pieceCells(frame), frame.fabric.pieces.length > 3 ? 2 : 1, 14);
+  add(HEADINGS.waste, wasteCells(frame), 3, 17);
+  add(HEADINGS.signs, signCells(frame, used), 2, 17);
+  for (const text of wrap(CAUTION, PAGE_WIDTH, SMALL, 3)) {
+    nodes.push(textIn(text, { x: 0, y, width: PAGE_WIDTH, height: 12 }, { size: SMALL, fill: QUIET_INK }));
+    y += 12;
+  }
+  return { nodes, bottom: y };
+}
+
+/** Causes that need a texture: those told in the legend, drawn or not. */
+export function causesOf(frame: Pick<Frame, "fabric">): WasteCause[] {
+  return frame.fabric.waste.lines.filter(({ area }) => area > 0).map(({ cause }) => cause);
+}

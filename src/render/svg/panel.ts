@@ -1,0 +1,328 @@
+import type { Part } from "../../plan/types.ts";
+import { type Chunk, type ClothChunk, chunkHeight, type GapChunk } from "./chunks.ts";
+import { clothGroup } from "./cloth.ts";
+import type { Frame } from "./frame.ts";
+import { labelsBelow, labelsBeside, type MarginLabel, marginWidth } from "./margin.ts";
+import { arrow, breakEdge, breakMark, pointer } from "./marks.ts";
+import { textWidth } from "./metrics.ts";
+import { INK, QUIET_INK } from "./palette.ts";
+import { type KeyedPieces, labelPieces } from "./piece-labels.ts";
+import { type RulerScale, rulerAcross, rulerAlong, rulerScale } from "./ruler.ts";
+import { type Box, path, type SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import { gapWords, spokenLength, UNCUT_GAP_WORDS, WASTE_WORDS } from "./words.ts";
+
+/** A lay, or a part of a long one, drawn in one block with its own rulers. */
+export interface Panel {
+  id: string;
+  /** What stands over it; empty when the drawing has only one. */
+  heading: string;
+  isBolt: boolean;
+  across: number;
+  /** Longest way along, for the ruler's figures. */
+  along: number;
+  chunks: Chunk[];
+  /** The lay goes on in another panel. */
+  goesOn: boolean;
+  comesFrom: boolean;
+  /** Where the ruler's zero lies: the straightened end. */
+  zero: number;
+}
+
+export interface Entry extends KeyedPieces {
+  number: number;
+}
+
+const GRAIN = 20;
+const FIGURES = 26;
+const LEFT = GRAIN + FIGURES;
+const HEADING = 18;
+const RULER = 18;
+export const GAP_HEIGHT = 20;
+const FIGURES_APART = 24;
+
+interface Placed {
+  chunk: Chunk;
+  y: number;
+  height: number;
+}
+
+function place(chunks: readonly Chunk[], frame: Frame, top: number): Placed[] {
+  let y = top;
+  return chunks.map((chunk) => {
+    const height = chunkHeight(chunk, frame.perTick, GAP_HEIGHT);
+    const placed = { chunk, y, height };
+    y += height;
+    return placed;
+  });
+}
+
+interface Strip {
+  part: Part;
+  target: number;
+}
+
+/** Strips drawn in `chunk`, each with its middle on the page: down it, or across it for standing strips. */
+function stripsOf(
+  chunk: ClothChunk,
+  y: number,
+  clothX: number,
+  frame: Frame,
+): { lying: Strip[]; standing: Strip[] } {
+  const found: { lying: Strip[]; standing: Strip[] } = { lying: [], standing: [] };
+  const walk = (part: Part, parentCut: Part["cut"]): void => {
+    if (part.role === "strip") {
+      const middle = part.y + part.along / 2 - chunk.from;
+      if (parentCut === "along") {
+        found.standing.push({ part, target: clothX + (part.x + part.across / 2) * frame.perTick });
+      } else {
+        found.lying.push({ part, target: y + middle * frame.perTick });
+      }
+    }
+    for (const inner of part.parts) walk(inner, part.cut);
+  };
+  for (const part of chunk.parts) walk(part, "across");
+  return found;
+}
+
+/** Labels for lying strips; thin neighbours of one width share one. */
+function stripLabels(strips: readonly Strip[], frame: Frame): MarginLabel[] {
+  const labels: MarginLabel[] = [];
+  for (let i = 0; i < strips.length; ) {
+    const first = strips[i]!;
+    const thin = first.part.along * frame.perTick < 13;
+    let n = 1;
+    while (thin) {
+      const [before, next] = [strips[i + n - 1]!, strips[i + n]];
+      if (
+        next === undefined ||
+        next.part.along !== first.part.along ||
+        next.part.number !== before.part.number + 1
+      ) {
+        break;
+      }
+      n++;
+    }
+    const last = strips[i + n - 1]!;
+    const width = spokenLength(first.part.along, frame.ruler);
+    labels.push({
+      target: (first.target + last.target) / 2,
+      mark: {
+        kind: "number",
+        text: n === 1 ? `${first.part.number}` : `${first.part.number}–${last.part.number}`,
+      },
+      lines: [n === 1 ? width : `${width} each`],
+    });
+    i += n;
+  }
+  return labels;
+}
+
+/** Names the ends of the bolt in the margin. */
+function endLabels(placed: readonly Placed[], frame: Frame): MarginLabel[] {
+  const labels: MarginLabel[] = [];
+  for (const { chunk, y, height } of placed) {
+    const part = chunk.kind === "cloth" ? chunk.parts[0] : undefined;
+    if (part === undefined || part.parts.length > 0) continue;
+    if (part.cause !== "straightening" && part.cause !== "uncut-end") continue;
+    // A broken uncut end is drawn in two bits; the first carries the label.
+    if (chunk.from !== part.y) continue;
+    labels.push({
+      target: y + height / 2,
+      mark: null,
+      lines: [WASTE_WORDS[part.cause], spokenLength(part.along, frame.ruler)],
+    });
+  }
+  return labels;
+}
+
+function marginLabels(placed: readonly Placed[], clothX: number, frame: Frame) {
+  const lying: Strip[] = [];
+  const standing: Strip[] = [];
+  for (const { chunk, y } of placed) {
+    if (chunk.kind === "gap") continue;
+    const strips = stripsOf(chunk, y, clothX, frame);
+    lying.push(...strips.lying);
+    standing.push(...strips.standing);
+  }
+  return {
+    beside: [...endLabels(placed, frame), ...stripLabels(lying, frame)],
+    below: standing.map(
+      ({ part, target }): MarginLabel => ({
+        target,
+        mark: { kind: "number", text: `${part.number}` },
+        lines: [spokenLength(part.across, frame.ruler)],
+      }),
+    ),
+  };
+}
+
+function gapNodes(placed: Placed, box: Box, frame: Frame, drawn: number): SceneNode[] {
+  const { strips } = placed.chunk as GapChunk;
+  const ways = strips.length === 0 ? UNCUT_GAP_WORDS : gapWords(strips, drawn);
+  const words = ways.find((way) => textWidth(way, 9) <= box.width - 12) ?? ways[ways.length - 1]!;
+  const inner = { x: box.x + 4, y: box.y + 4, width: box.width - 8, height: box.height - 8 };
+  return [...breakMark(box), textIn(words, inner, { size: 9, anchor: "middle", fill: INK })];
+}
+
+/** Arrows beside the cloth: the lengthwise grain, and which way a directional print reads. */
+function directionMarks(frame: Frame, top: number, height: number): SceneNode[] {
+  const nodes: SceneNode[] = [];
+  const arrowX = GRAIN - 5;
+  let y = top;
+  const add = (words: string, length: number, ends: 1 | 2, flat: boolean): void => {
+    const width = textWidth(words, 8) + 2;
+    const run = Math.max(length, width);
+    if (y + run > top + height) return;
+    const middle = y + run / 2;
+    if (flat) nodes.push(...arrow([arrowX - 5, middle], [arrowX + 6, middle], INK, ends));
+    else nodes.push(...arrow([arrowX, y + run], [arrowX, y], INK, ends));
+    const words_ = { x: 0, y: middle - width / 2, width: 10, height: width };
+    nodes.push(textIn(words, words_, { size: 8, fill: QUIET_INK, anchor: "middle" }, true));
+    y += run + 12;
+  };
+  add("grain", 46, 2, false);
+  const { kind, axis } = frame.fabric.print;
+  if (kind !== "none")
+    add(kind === "one-way" ? "print up" : "print", 46, kind === "one-way" ? 1 : 2, axis === "across");
+  return nodes;
+}
+
+export interface PanelSize {
+  width: number;
+  height: number;
+  /** Room kept for margin labels. */
+  margin: number;
+  below: number;
+}
+
+interface Anatomy {
+  clothTop: number;
+  selvage: number;
+  /** Page place of x = 0 in the plan. */
+  clothX: number;
+  clothWidth: number;
+  edge: number;
+  clothHeight: number;
+  placed: Placed[];
+}
+
+function anatomy(panel: Panel, frame: Frame): Anatomy {
+  const clothTop = (panel.heading === "" ? 0 : HEADING) + RULER;
+  const selvage = panel.isBolt ? frame.fabric.selvage * frame.perTick : 0;
+  const clothX = LEFT + selvage;
+  const clothWidth = panel.across * frame.perTick;
+  const placed = place(panel.chunks, frame, clothTop);
+  const last = placed[placed.length - 1];
+  const clothHeight = last === undefined ? 0 : last.y + last.height - clothTop;
+  return { clothTop, selvage, clothX, clothWidth, edge: clothX + clothWidth + selvage, clothHeight, placed };
+}
+
+/** Room one key label takes in the margin, whatever it says. */
+const KEY_LABEL: MarginLabel = { target: 0, mark: { kind: "key", text: "88" }, lines: [] };
+
+/** Room the panel takes, keys to small pieces allowed for. Cheap, so that many scales can be tried. */
+export function measurePanel(panel: Panel, frame: Frame): PanelSize {
+  const { clothTop, clothX, edge, clothHeight, placed } = anatomy(panel, frame);
+  const { beside, below } = marginLabels(placed, clothX, frame);
+  const margin = marginWidth([...beside, KEY_LABEL]);
+  const underneath = marginWidth(below);
+  const { bottom } = labelsBeside(beside, edge, clothTop, margin);
+  const { right } = labelsBelow(below, clothTop + clothHeight, clothX, underneath);
+  return {
+    width: Math.max(edge + margin, right),
+    height: Math.max(clothTop + clothHeight + underneath, bottom) + 4,
+    margin,
+    below: underneath,
+  };
+}
+
+/** A panel drawn with its top left corner at 0, 0. `firstKey` is the first free number in the key. */
+export function drawPanel(
+  panel: Panel,
+  frame: Frame,
+  firstKey: number,
+): { nodes: SceneNode[]; keys: Entry[]; size: PanelSize } {
+  const { clothTop, selvage, clothX, clothWidth, edge, clothHeight, placed } = anatomy(panel, frame);
+  const size = measurePanel(panel, frame);
+  const boltX = clothX - selvage;
+  const boltWidth = clothWidth + 2 * selvage;
+  const across: RulerScale = rulerScale(frame.ruler, frame.perTick, FIGURES_APART, panel.across);
+  const along: RulerScale = rulerScale(frame.ruler, frame.perTick, FIGURES_APART, panel.along);
+  const nodes: SceneNode[] = [];
+  const over: SceneNode[] = [];
+  const keys: Entry[] = [];
+  if (panel.heading !== "") {
+    const box = { x: boltX, y: 0, width: size.width - boltX, height: 14 };
+    nodes.push(textIn(panel.heading, box, { size: 10, bold: true }));
+  }
+  const acrossRun = {
+    zero: 0,
+    from: 0,
+    to: panel.across,
+    perTick: frame.perTick,
+    start: clothX,
+    edge: clothTop - 3,
+  };
+  nodes.push(...rulerAcross(acrossRun, across));
+  const unit = { x: LEFT - FIGURES - 2, y: clothTop - 18, width: FIGURES - 6, height: 9 };
+  nodes.push(textIn(frame.ruler.unit, unit, { size: 8, fill: QUIET_INK, anchor: "end" }));
+  nodes.push(...directionMarks(frame, clothTop + 10, clothHeight - 10));
+
+  let slice = 0;
+  for (let i = 0; i < placed.length; ) {
+    const first = placed[i]!;
+    if (first.chunk.kind === "gap") {
+      const before = placed[i - 1]?.chunk;
+      const drawn = before?.kind === "cloth" ? (before.parts[0]?.number ?? 0) : 0;
+      over.push(
+        ...gapNodes(first, { x: boltX, y: first.y, width: boltWidth, height: first.height }, frame, drawn),
+      );
+      i++;
+      continue;
+    }
+    const run: ClothChunk[] = [];
+    while (placed[i]?.chunk.kind === "cloth") run.push(placed[i++]!.chunk as ClothChunk);
+    const [from, to] = [run[0]!.from, run[run.length - 1]!.to];
+    const toPage = (part: Part): Box => ({
+      x: clothX + part.x * frame.perTick,
+      y: first.y + (part.y - from) * frame.perTick,
+      width: part.across * frame.perTick,
+      height: part.along * frame.perTick,
+    });
+    const id = `${panel.id}-cloth-${++slice}`;
+    nodes.push(clothGroup(frame, id, run, panel, { x: clothX, y: first.y }));
+    const alongRun = { zero: panel.zero, from, to, perTick: frame.perTick, start: first.y, edge: boltX - 2 };
+    nodes.push(...rulerAlong(alongRun, along, slice === 1 ? -1 : 5));
+    const labelled = labelPieces(
+      run.flatMap((chunk) => chunk.parts),
+      frame,
+      toPage,
+    );
+    over.push(...labelled.nodes);
+    for (const keyed of labelled.keyed) keys.push({ ...keyed, number: firstKey + keys.length });
+  }
+  for (const [torn, y] of [
+    [panel.comesFrom, clothTop],
+    [panel.goesOn, clothTop + clothHeight],
+  ] as const) {
+    const edgeLine = breakEdge(boltX - 3, boltX + boltWidth + 3, y);
+    if (torn) over.push(path(edgeLine, false, { fill: "none", stroke: INK, strokeWidth: 1.2 }));
+  }
+
+  const { beside, below } = marginLabels(placed, clothX, frame);
+  const keyLabels = keys.map(({ box, number }): MarginLabel => {
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    over.push(
+      ...pointer([
+        [x, y],
+        [edge + 1, y],
+      ]),
+    );
+    return { target: y, mark: { kind: "key", text: `${number}` }, lines: [] };
+  });
+  const labels = labelsBeside([...beside, ...keyLabels], edge, clothTop, size.margin);
+  const under = labelsBelow(below, clothTop + clothHeight, clothX, size.below);
+  const height = Math.max(size.height, labels.bottom + 4);
+  return { nodes: [...nodes, ...over, ...labels.nodes, ...under.nodes], keys, size: { ...size, height } };
+}

@@ -1,0 +1,165 @@
+import type { Part } from "../../plan/types.ts";
+import { allParts } from "./cloth.ts";
+import type { Frame } from "./frame.ts";
+import { fitPieceLabel, fitWords } from "./labels.ts";
+import { arrow } from "./marks.ts";
+import { textWidth } from "./metrics.ts";
+import { WASTE_GROUND } from "./palette.ts";
+import { type Box, rect, type SceneNode, type TextNode } from "./scene.ts";
+import { boxOfText, lineHeight, textIn } from "./text.ts";
+import { sizeWords, spokenSize } from "./words.ts";
+
+/** Pieces with no room for their letter, to be named in the margin and in the key. */
+export interface KeyedPieces {
+  piece: number;
+  count: number;
+  /** Number of the strip they are cut from; 0 when they are not in a strip. */
+  strip: number;
+  /** Page box of the first of them. */
+  box: Box;
+}
+
+export interface Labelled {
+  nodes: SceneNode[];
+  keyed: KeyedPieces[];
+}
+
+const PILL_SIZE = 8.5;
+
+export function overlap(a: Box, b: Box): boolean {
+  return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+}
+
+/** A small arrow in the piece's corner that shows which way the print reads. */
+function printMark(box: Box, frame: Frame, texts: readonly TextNode[]): SceneNode[] {
+  const { kind, axis } = frame.fabric.print;
+  if (kind === "none") return [];
+  const corner: Box = { x: box.x + box.width - 17, y: box.y + 4, width: 13, height: 13 };
+  if (box.width < 24 || box.height < 22 || texts.some((text) => overlap(boxOfText(text), corner))) return [];
+  const [x, y] = [corner.x + corner.width / 2, corner.y + corner.height / 2];
+  const ends = kind === "two-way" ? 2 : 1;
+  return axis === "along"
+    ? arrow([x, y + 6.5], [x, y - 6.5], frame.label, ends, 0.9)
+    : arrow([x - 6.5, y], [x + 6.5, y], frame.label, ends, 0.9);
+}
+
+/** Neighbours in one row joined into longer boxes. */
+function joinRow(boxes: readonly Box[]): { box: Box; count: number }[] {
+  const runs: { box: Box; count: number }[] = [];
+  for (const box of boxes) {
+    const last = runs[runs.length - 1];
+    const touches =
+      last !== undefined &&
+      Math.abs(last.box.x + last.box.width - box.x) < 0.01 &&
+      Math.abs(last.box.y - box.y) < 0.01 &&
+      Math.abs(last.box.height - box.height) < 0.01;
+    if (touches) {
+      last.box = { ...last.box, width: last.box.width + box.width };
+      last.count++;
+    } else {
+      runs.push({ box, count: 1 });
+    }
+  }
+  return runs;
+}
+
+/** One label across a row of pieces each too narrow for its own; null when it does not fit either. */
+function rowLabel(run: { box: Box; count: number }, letter: string, frame: Frame): SceneNode[] | null {
+  if (run.count < 2) return null;
+  const text = `${letter} ×${run.count}`;
+  const width = textWidth(text, PILL_SIZE, true) + 6;
+  const height = lineHeight(PILL_SIZE) + 1;
+  const { box } = run;
+  if (width > box.width - 2 || height > box.height - 2) return null;
+  const pill = {
+    x: box.x + (box.width - width) / 2,
+    y: box.y + (box.height - height) / 2,
+    width,
+    height,
+  };
+  return [
+    rect(pill, { fill: frame.colour }, 3),
+    textIn(text, pill, { size: PILL_SIZE, bold: true, fill: frame.label, anchor: "middle" }),
+  ];
+}
+
+/** Labels for the pieces of one strip (or of cloth outside strips). */
+function labelStrip(
+  leaves: readonly Part[],
+  strip: number,
+  frame: Frame,
+  toPage: (part: Part) => Box,
+): Labelled {
+  const result: Labelled = { nodes: [], keyed: [] };
+  const sized = new Map<string, number>();
+  const unfit = new Map<number, Box[]>();
+  for (const leaf of leaves) {
+    const piece = frame.fabric.pieces[leaf.piece ?? -1];
+    if (piece === undefined || leaf.piece === null) continue;
+    const box = toPage(leaf);
+    const shape = `${leaf.piece}:${leaf.turned}`;
+    const cap = sized.get(shape);
+    const sizes = cap === undefined ? sizeWords(piece, frame.ruler) : [];
+    const fit = fitPieceLabel(box, { letter: piece.letter, sizes }, frame.label, cap ?? 16);
+    if (fit === null) {
+      unfit.set(leaf.piece, [...(unfit.get(leaf.piece) ?? []), box]);
+      continue;
+    }
+    result.nodes.push(...fit.texts);
+    if (cap === undefined) result.nodes.push(...printMark(box, frame, fit.texts));
+    sized.set(shape, fit.letterSize);
+  }
+  for (const [piece, boxes] of unfit) {
+    const letter = frame.fabric.pieces[piece]?.letter ?? "";
+    const left: { box: Box; count: number }[] = [];
+    for (const run of joinRow(boxes)) {
+      const nodes = rowLabel(run, letter, frame);
+      if (nodes === null) left.push(run);
+      else result.nodes.push(...nodes);
+    }
+    const count = left.reduce((sum, run) => sum + run.count, 0);
+    if (count > 0) result.keyed.push({ piece, count, strip, box: boxes[0]! });
+  }
+  return result;
+}
+
+/** Says of an offcut worth keeping how big it is, where there is room. */
+function keepLabel(part: Part, frame: Frame, toPage: (part: Part) => Box): SceneNode[] {
+  const size = spokenSize(part.across, part.along, frame.ruler);
+  const texts = fitWords(toPage(part), [`keep ${size}`, "keep"], 8.5);
+  return texts.flatMap((text): SceneNode[] => {
+    const box = boxOfText(text);
+    const ground = { x: box.x - 2, y: box.y - 1, width: box.width + 4, height: box.height + 2 };
+    return [rect(ground, { fill: WASTE_GROUND }, 2), text];
+  });
+}
+
+function stripsIn(part: Part): Part[] {
+  return part.role === "strip" ? [part] : part.parts.flatMap(stripsIn);
+}
+
+function leavesOutside(part: Part): Part[] {
+  if (part.role === "strip") return [];
+  return part.parts.length === 0 ? [part] : part.parts.flatMap(leavesOutside);
+}
+
+/** Labels for everything drawn of `parts`. */
+export function labelPieces(parts: readonly Part[], frame: Frame, toPage: (part: Part) => Box): Labelled {
+  const labelled: Labelled = { nodes: [], keyed: [] };
+  const take = ({ nodes, keyed }: Labelled): void => {
+    labelled.nodes.push(...nodes);
+    labelled.keyed.push(...keyed);
+  };
+  for (const part of parts) {
+    for (const strip of stripsIn(part)) {
+      const leaves = allParts(strip).filter((inner) => inner.parts.length === 0);
+      take(labelStrip(leaves, strip.number, frame, toPage));
+    }
+    take(labelStrip(leavesOutside(part), 0, frame, toPage));
+    for (const leaf of allParts(part)) {
+      const isOffcut = leaf.parts.length === 0 && leaf.keep && leaf.role !== "uncut-end";
+      if (isOffcut) labelled.nodes.push(...keepLabel(leaf, frame, toPage));
+    }
+  }
+  return labelled;
+}

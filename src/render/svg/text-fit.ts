@@ -1,0 +1,57 @@
+import { textWidth } from "./metrics.ts";
+
+const ELLIPSIS = "…";
+
+/** Characters XML cannot carry, and the invisible ones that would turn neighbouring text round. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to take out
+const UNFIT = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufffe\uffff]/g;
+const LONE_SURROGATE = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
+
+/** Text from a file made safe for a drawing: no control characters, single spaces, no ends of space. */
+export function cleanText(text: string): string {
+  return text.replace(UNFIT, " ").replace(LONE_SURROGATE, "\ufffd").replace(/\s+/g, " ").trim();
+}
+
+const graphemes = new Intl.Segmenter("en", { granularity: "grapheme" });
+
+function glyphsOf(text: string): string[] {
+  return Array.from(graphemes.segment(text), (part) => part.segment);
+}
+
+/** `text` cut short with an ellipsis so that it is no wider than `width`. */
+export function shorten(text: string, width: number, size: number, bold = false): string {
+  if (textWidth(text, size, bold) <= width) return text;
+  let kept = "";
+  for (const glyph of glyphsOf(text)) {
+    if (textWidth(kept + glyph + ELLIPSIS, size, bold) > width) break;
+    kept += glyph;
+  }
+  return kept.trimEnd() + ELLIPSIS;
+}
+
+/** Pieces a line may be broken between: words, or single glyphs of a word that is too wide for a line. */
+function breakable(text: string, width: number, size: number, bold: boolean): string[] {
+  return text.split(" ").flatMap((word) => {
+    if (textWidth(word, size, bold) <= width) return [`${word} `];
+    const glyphs = glyphsOf(word);
+    return glyphs.map((glyph, i) => (i === glyphs.length - 1 ? `${glyph} ` : glyph));
+  });
+}
+
+/** `text` broken into at most `most` lines no wider than `width`; the last is shortened if it must be. */
+export function wrap(text: string, width: number, size: number, most: number, bold = false): string[] {
+  const lines: string[] = [];
+  let line = "";
+  const parts = breakable(text, width, size, bold);
+  for (const [i, part] of parts.entries()) {
+    if (line === "" || textWidth((line + part).trimEnd(), size, bold) <= width) {
+      line += part;
+    } else if (lines.length === most - 1) {
+      return [...lines, shorten(line + parts.slice(i).join("").trimEnd(), width, size, bold)];
+    } else {
+      lines.push(line.trimEnd());
+      line = part;
+    }
+  }
+  return line === "" ? lines : [...lines, line.trimEnd()];
+}

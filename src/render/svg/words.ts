@@ -1,0 +1,161 @@
+import { formatLength, formatSize } from "../../length/format.ts";
+import type { Ruler, Ticks } from "../../length/types.ts";
+import type { FabricPlan, Part, Plan, WasteCause } from "../../plan/types.ts";
+
+/** All the words that stand in cutting diagrams. */
+
+export const WASTE_WORDS: Readonly<Record<WasteCause, string>> = {
+  shrinkage: "Lost in washing",
+  selvage: "Selvage",
+  straightening: "Straightened end",
+  trimming: "Trimmed off",
+  "strip-end": "End of strip",
+  "uncut-end": "Bought, not cut",
+};
+
+export const HEADINGS = {
+  drawing: "Cutting diagram",
+  pieces: "Pieces to cut",
+  waste: "Cloth that is in no piece",
+  signs: "Signs",
+  key: "Key to pieces too small to letter",
+} as const;
+
+export const CAUTION =
+  "Close the blade whenever you put the cutter down, cut away from yourself, and keep fingers off the ruler's edge. " +
+  "Amounts are estimates: check them against your own cloth before cutting.";
+
+/** A length as the ruler reads; one that lies off the marks is given to the nearest mark with a sign. */
+export function spokenLength(ticks: Ticks, ruler: Ruler): string {
+  if (ticks % ruler.mark === 0) return formatLength(ticks, ruler, { typeset: true });
+  const near = Math.round(ticks / ruler.mark) * ruler.mark;
+  return `≈ ${formatLength(near, ruler, { typeset: true })}`;
+}
+
+export function spokenSize(across: Ticks, along: Ticks, ruler: Ruler): string {
+  if (across % ruler.mark === 0 && along % ruler.mark === 0) {
+    return formatSize(across, along, ruler, { typeset: true });
+  }
+  const near = (ticks: Ticks): Ticks => Math.round(ticks / ruler.mark) * ruler.mark;
+  return `≈ ${formatSize(near(across), near(along), ruler, { typeset: true })}`;
+}
+
+/** A piece's size from the longest way of saying it to the shortest. */
+export function sizeWords(piece: FabricPlan["pieces"][number], ruler: Ruler): string[] {
+  const full = formatSize(piece.across, piece.along, ruler, { typeset: true });
+  const bare = formatSize(piece.across, piece.along, ruler, { typeset: true, unit: false });
+  return piece.across === piece.along ? [full, spokenLength(piece.across, ruler)] : [full, bare];
+}
+
+export function percent(part: number, whole: number): string {
+  return whole === 0 ? "0 %" : `${((part / whole) * 100).toFixed(1)} %`;
+}
+
+export function wasteShare(fabric: FabricPlan): string {
+  const { bought, pieces } = fabric.waste;
+  return percent(bought - pieces, bought);
+}
+
+/** What was proved, in words a maker can weigh. */
+export function proofWords(fabric: FabricPlan, ruler: Ruler): string {
+  const { bound } = fabric;
+  if (fabric.purchase === null) {
+    return bound.lengthProven ? "proven: no cheaper use of this cloth" : "best found; not proven least";
+  }
+  if (bound.lengthProven) return "proven: no shorter cutting of this kind";
+  const gap = spokenLength(Math.max(0, bound.used - bound.least), ruler);
+  return bound.purchaseProven
+    ? `purchase proven least; length within ${gap}`
+    : `not proven: up to ${gap} might be saved`;
+}
+
+export function printWords(fabric: FabricPlan): string {
+  const { kind, axis } = fabric.print;
+  if (kind === "none") return "no direction";
+  const way = axis === "along" ? "along the selvage" : "across the width";
+  return kind === "one-way" ? `one way, ${way}` : `two ways, ${way}`;
+}
+
+export function buyWords(fabric: FabricPlan): string {
+  return fabric.purchase === null ? "nothing: cut from cloth in hand" : fabric.purchase.text;
+}
+
+export interface Fact {
+  caption: string;
+  value: string;
+}
+
+export function titleFacts(fabric: FabricPlan, ruler: Ruler): Fact[] {
+  const usable = spokenLength(fabric.usable, ruler);
+  const width = formatLength(fabric.width, ruler, { typeset: true });
+  return [
+    { caption: "Buy", value: buyWords(fabric) },
+    {
+      caption: "Length used",
+      value: fabric.purchase === null ? "–" : spokenLength(fabric.bound.used, ruler),
+    },
+    { caption: "Usable width", value: fabric.purchase === null ? "–" : `${usable} of ${width}` },
+    { caption: "Cloth in no piece", value: wasteShare(fabric) },
+    { caption: "Print", value: printWords(fabric) },
+    { caption: "How good", value: proofWords(fabric, ruler) },
+  ];
+}
+
+/** Ways of naming strips left out of the drawing, longest first. */
+export function gapWords(strips: readonly Part[], drawn: number): string[] {
+  const [first, last] = [strips[0]?.number ?? 0, strips[strips.length - 1]?.number ?? 0];
+  const numbers = first === last ? `strip ${first}` : `strips ${first} to ${last}`;
+  const range = first === last ? `${first}` : `${first}–${last}`;
+  return [
+    `${strips.length} more cut just like strip ${drawn}: ${numbers}`,
+    `${strips.length} more like ${drawn}: ${numbers}`,
+    `${strips.length} more: ${range}`,
+    `+${strips.length}`,
+  ];
+}
+
+export const UNCUT_GAP_WORDS = ["drawn shorter than it is", "shortened"];
+
+/** One sentence for people who hear the drawing. */
+export function describe(plan: Plan, fabric: FabricPlan): string {
+  const strips = new Set<string>();
+  const walk = (part: Part, lay: number): void => {
+    if (part.role === "strip") strips.add(`${lay}:${part.number}`);
+    for (const inner of part.parts) walk(inner, lay);
+  };
+  for (const [i, lay] of fabric.lays.entries()) walk(lay.root, i);
+  const pieces = fabric.pieces.reduce((sum, piece) => sum + piece.count, 0);
+  const buy = fabric.purchase === null ? "Nothing to buy." : `Buy ${fabric.purchase.text}.`;
+  const sizes = fabric.pieces
+    .map((p) => `${p.letter}, ${p.count} of ${spokenSize(p.across, p.along, plan.ruler)}`)
+    .join("; ");
+  return (
+    `${buy} ${strips.size} strip${strips.size === 1 ? "" : "s"} and ${pieces} piece${pieces === 1 ? "" : "s"}: ` +
+    `${sizes}. ${wasteShare(fabric)} of the cloth is in no piece. ${proofWords(fabric, plan.ruler)}.`
+  );
+}
+
+export function timesWords(count: number): string {
+  return `${count} ×`;
+}
+
+export const SIGN_WORDS = {
+  number: "strip, in cutting order, with its width",
+  grain: "lengthwise grain: along the selvage",
+  "one-way": "the way the print's top points",
+  "two-way": "the way the print runs",
+  gap: "part left out of the drawing",
+  keep: "offcut big enough to keep",
+  key: "see the key to small pieces",
+} as const;
+
+export function layHeading(
+  name: string,
+  isBolt: boolean,
+  alike: number,
+  part: { n: number; of: number },
+): string {
+  const who = isBolt ? "Bolt" : name;
+  const many = alike > 1 ? ` – ${alike} cut alike` : "";
+  return part.of > 1 ? `${who}${many} – part ${part.n} of ${part.of}` : `${who}${many}`;
+}
