@@ -1,9 +1,16 @@
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
+import { searchFill } from "./fill-search.ts";
 import type { HeightCut, Master } from "./master.ts";
 import type { Solver } from "./solver/types.ts";
 import type { SearchStats } from "./types.ts";
-import { fillingsWithin, fillVector } from "./vector-fill.ts";
+import {
+  type FillingLists,
+  type FillOutcome,
+  fillingsWithin,
+  fillVector,
+  tightestCuts,
+} from "./vector-fill.ts";
 
 /** What the search over strip heights came to. */
 export interface HeightSearch {
@@ -17,7 +24,9 @@ export interface HeightSearch {
 
 /** Upper limit on table cells per length tried, so that memory stays small. */
 const MOST_CELLS = 12_000_000;
-const MOST_FILLINGS = 20_000;
+const MOST_FILLINGS = 4_000;
+/** Nodes of the depth-first filling before the solver is asked. */
+const FILL_NODES = 20_000;
 
 /**
  * Decides lengths one by one, from `lower` up. For each it looks for a vector of strip heights of exactly
@@ -65,6 +74,7 @@ function decideLength(
   const tables = cuts.map((cut) => suffixTables(heights, levels, cut, length));
   const gained: number[][] = cuts.map(() => []);
   const counts = new Array<number>(levels.length).fill(0);
+  const lists: FillingLists = new Map();
   let undecided = false;
 
   const gainAt = (c: number, depth: number): number => {
@@ -95,24 +105,9 @@ function decideLength(
         gained.push([]);
         return null;
       }
-      const quick = fillVector(
-        master.pool,
-        vector,
-        master.demand,
-        false,
-        solver,
-        Math.min(2000, clock.left()),
-        stats,
-      );
-      if (quick.answer === "filled") return quick.strips;
-      const all = fillingsWithin(master, vector, cuts, MOST_FILLINGS);
-      if (all === null) {
-        undecided = true;
-        return null;
-      }
-      const exact = fillVector(all, vector, master.demand, true, solver, clock.left(), stats);
-      if (exact.answer === "filled") return exact.strips;
-      if (exact.answer === "unknown") undecided = true;
+      const outcome = decideVector(master, solver, cuts, vector, lists, clock, stats);
+      if (outcome.answer === "filled") return outcome.strips;
+      if (outcome.answer === "unknown") undecided = true;
       return null;
     }
     const height = heights[levels[depth]!]!;
@@ -141,6 +136,35 @@ function decideLength(
   if (found === "stop") return { answer: "unknown" };
   if (found !== null) return { answer: "filled", strips: found };
   return undecided ? { answer: "unknown" } : { answer: "dead" };
+}
+
+/** Can these strips, which hold the demand in fractions, hold it in whole numbers? */
+function decideVector(
+  master: Master,
+  solver: Solver,
+  cuts: readonly HeightCut[],
+  vector: readonly number[],
+  lists: FillingLists,
+  clock: Clock,
+  stats: SearchStats,
+): FillOutcome {
+  const all = fillingsWithin(master, vector, cuts, lists, MOST_FILLINGS);
+  if (all === null) {
+    const some = fillVector(
+      master.pool,
+      vector,
+      master.demand,
+      false,
+      solver,
+      Math.min(300, clock.left()),
+      stats,
+    );
+    return some.answer === "filled" ? some : { answer: "unknown" };
+  }
+  const tight = tightestCuts(vector, cuts, 6).map(({ cut }) => cut);
+  const searched = searchFill(all, vector, master.demand, tight, FILL_NODES);
+  if (searched.answer !== "unknown") return searched;
+  return fillVector(all, vector, master.demand, true, solver, clock.left(), stats);
 }
 
 /** Levels that some vector of this length could use without breaking a single cut. */

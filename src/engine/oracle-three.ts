@@ -2,6 +2,7 @@ import { addFree, addOnce, bundles } from "./knapsack.ts";
 import { countKinds, type Filling, type Placed, type Segment, type StripOracle } from "./oracle.ts";
 import { lastAtMost, normalPositions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
+import { countStack, narrowed, rowsOf, type StackType, withoutDominated } from "./stack-rows.ts";
 
 interface Choice {
   kind: number;
@@ -250,52 +251,21 @@ export function oracleForThree(kinds: readonly Kind[], run: number, tallest: num
     widths.forEach((width, j) => {
       addFree(row, acrossBack(width), stacks[j]![level + firstLevel]!, null);
     });
-    const types: { j: number; stack: Placed[]; value: number }[] = [];
+    const types: StackType[] = [];
     for (let j = widths.length - 1; j >= 0; j--) {
       if (widths[j]! > run) continue;
       const beside = row[lastAtMost(across, run - widths[j]!)]!;
       const list = stacksOf(j, height, prices, caps, floor - beside, most);
       if (list === null) return null;
       list.sort((a, b) => b.value - a.value);
-      for (const { stack, value } of list) types.push({ j, stack, value });
+      for (const { stack } of list)
+        types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
     }
-    const found = new Map<string, Filling>();
-    const counts = kinds.map(() => 0);
-    const chosen: { type: number; count: number }[] = [];
-    let steps = 0;
-    const narrowest = widths[0]!;
-    const record = (): boolean => {
-      const key = counts.map((count, k) => Math.min(count, caps[k]!)).join(",");
-      if (!found.has(key)) {
-        const segments = chosen.flatMap(({ type, count }) =>
-          Array.from({ length: count }, () => narrowed(kinds, types[type]!.stack)),
-        );
-        found.set(key, { level, height, counts: counts.slice(), segments });
-      }
-      return found.size <= most;
-    };
-    const visit = (t: number, room: number, value: number): boolean => {
-      if (++steps > most * 50) return false;
-      if (t === types.length || room < narrowest) return value < floor ? true : record();
-      const { j, stack, value: worth } = types[t]!;
-      const width = widths[j]!;
-      for (let c = Math.floor(room / width); c >= 0; c--) {
-        const left = room - c * width;
-        const total = value + c * worth;
-        if (total + row[lastAtMost(across, left)]! < floor) continue;
-        // More of a kind than is wanted helps nothing: one such stack fewer holds as much.
-        if (c > 0 && stack.every(({ kind }) => counts[kind]! + c - 1 >= caps[kind]!)) continue;
-        for (const { kind } of stack) counts[kind]! += c;
-        if (c > 0) chosen.push({ type: t, count: c });
-        const going = visit(t + 1, left, total);
-        if (c > 0) chosen.pop();
-        for (const { kind } of stack) counts[kind]! -= c;
-        if (!going) return false;
-      }
-      return true;
-    };
-    if (!visit(0, run, 0)) return null;
-    return undominated([...found.values()], caps);
+    return rowsOf(
+      { kinds, run, level, height, caps, prices, floor, most },
+      withoutDominated(types),
+      (room) => row[lastAtMost(across, room)]!,
+    );
   };
 
   const tallRate = (prices: Float64Array): { numerator: number; denominator: number } => {
@@ -311,21 +281,6 @@ export function oracleForThree(kinds: readonly Kind[], run: number, tallest: num
   };
 
   return { kinds, run, heights, listedTo: tallest, values, filling, fillings, tallRate };
-}
-
-/** Leaves out fillings that another one of the same height covers kind by kind. */
-function undominated(list: readonly Filling[], caps: readonly number[]): Filling[] {
-  if (list.length > 4000) return [...list];
-  const held = list.map((filling) => filling.counts.map((count, k) => Math.min(count, caps[k]!)));
-  return list.filter(
-    (_, i) => !held.some((other, o) => o !== i && other.every((count, k) => count >= held[i]![k]!)),
-  );
-}
-
-/** A segment is as wide as the widest item that really lies in it. */
-function narrowed(kinds: readonly Kind[], stack: readonly Placed[]): Segment {
-  const width = Math.max(...stack.map((placed) => kinds[placed.kind]!.lies[placed.lie]!.width));
-  return { width, stack: stack.slice() };
 }
 
 function cached<K, V>(store: Map<K, V>, key: K, make: () => V): V {

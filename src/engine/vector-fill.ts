@@ -78,6 +78,9 @@ function holds(strips: readonly StripCount[], vector: readonly number[], demand:
   return held.every((count, k) => count >= demand[k]!);
 }
 
+/** Lists of fillings already made, by level and cut: a list down to a lower value serves a higher one. */
+export type FillingLists = Map<string, { floor: number; fillings: Filling[] | null }>;
+
 /**
  * Every filling that could take part in a plan with these strips. At the prices of a cut the strips hold
  * `slack` more than is wanted, so no strip may fall short of its best value by more than that (reduced-cost
@@ -87,32 +90,76 @@ export function fillingsWithin(
   master: Master,
   vector: readonly number[],
   cuts: readonly HeightCut[],
+  lists: FillingLists,
   most: number,
 ): Filling[] | null {
-  const tightest = tightestCut(vector, cuts);
-  if (tightest === null) return null;
-  const { cut, slack } = tightest;
-  const list: Filling[] = [];
+  const all: Filling[] = [];
+  const tight = tightestCuts(vector, cuts, 3);
   for (let level = 0; level < vector.length; level++) {
     if (vector[level] === 0) continue;
-    const found = master.oracle.fillings(level, cut.prices, master.demand, cut.values[level]! - slack, most);
+    const found = listLevel(master, level, tight, lists, most);
     if (found === null) return null;
-    list.push(...found);
-    if (list.length > most) return null;
+    for (const filling of found) all.push(filling);
+    if (all.length > most) return null;
   }
-  return list;
+  return all;
 }
 
-function tightestCut(
+function listLevel(
+  master: Master,
+  level: number,
+  tight: readonly TightCut[],
+  lists: FillingLists,
+  most: number,
+): Filling[] | null {
+  for (const { cut, slack, index } of tight) {
+    const floor = cut.values[level]! - slack;
+    const key = `${level}/${index}`;
+    let entry = lists.get(key);
+    if (entry === undefined || (floor < entry.floor && entry.fillings !== null)) {
+      entry = { floor, fillings: master.oracle.fillings(level, cut.prices, master.demand, floor, most) };
+      lists.set(key, entry);
+    }
+    // A list too long down to a floor says nothing of a higher floor.
+    if (entry.fillings === null && floor > entry.floor) {
+      entry = { floor, fillings: master.oracle.fillings(level, cut.prices, master.demand, floor, most) };
+      lists.set(key, entry);
+    }
+    if (entry.fillings === null) continue;
+    return entry.fillings.filter((filling) =>
+      tight.every((other) => worthAtLeast(filling, other.cut, other.cut.values[level]! - other.slack)),
+    );
+  }
+  return null;
+}
+
+function worthAtLeast(filling: Filling, cut: HeightCut, floor: number): boolean {
+  let value = 0;
+  for (let k = 0; k < filling.counts.length; k++) value += filling.counts[k]! * cut.prices[k]!;
+  return value >= floor;
+}
+
+export interface TightCut {
+  cut: HeightCut;
+  slack: number;
+  /** Its place in the list of cuts, which only ever grows. */
+  index: number;
+}
+
+/** The cuts these strips satisfy by the smallest part, tightest first. */
+export function tightestCuts(
   vector: readonly number[],
   cuts: readonly HeightCut[],
-): { cut: HeightCut; slack: number } | null {
-  let best: { cut: HeightCut; slack: number; part: number } | null = null;
-  for (const cut of cuts) {
-    const held = vector.reduce((sum, count, level) => sum + count * cut.values[level]!, 0);
-    const slack = held - cut.total;
-    const part = slack / Math.max(1, cut.total);
-    if (best === null || part < best.part) best = { cut, slack, part };
-  }
-  return best;
+  most: number,
+): TightCut[] {
+  return cuts
+    .map((cut, index) => {
+      const held = vector.reduce(
+        (sum, count, level) => (count > 0 ? sum + count * cut.values[level]! : sum),
+        0,
+      );
+      return { cut, index, slack: held - cut.total, part: (held - cut.total) / Math.max(1, cut.total) };
+    })
+    .sort((a, b) => a.part - b.part || a.index - b.index)
+    .slice(0, most);
 }
