@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { cutListSchema } from "./cut-list-schema.ts";
+import { quiltSchema } from "./quilt-schema.ts";
 
 /** A node of a JSON Schema, as far as we look into it. */
 export interface SchemaNode {
@@ -54,7 +55,9 @@ export function keysAt(root: SchemaNode, path: readonly (string | number)[]): st
   return all.flatMap((each) => Object.keys(each.properties ?? {}));
 }
 
-/** The JSON Schema of the files this program reads. */
+/** The JSON Schema of the files this program reads: a cut list, or a quilt design. */
 export function jsonSchema(): object {
-  return describeSchema(cutListSchema("in"));
+  const { $schema, ...cutList } = describeSchema(cutListSchema("in")) as SchemaNode & { $schema?: string };
+  const { $schema: _same, ...quilt } = describeSchema(quiltSchema("in")) as SchemaNode & { $schema?: string };
+  return { $schema, title: "Crossgrain file", anyOf: [cutList, quilt] };
 }

@@ -2,6 +2,7 @@ import { fileNotText, fileTooLarge } from "../diagnostics/files.ts";
 import { fileNotMapping, moreProblems } from "../diagnostics/reading.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { readDocument } from "./document.ts";
+import { isQuilt, readQuilt } from "./quilt-read.ts";
 import { readCutList } from "./read-cut-list.ts";
 import type { Spec } from "./spec.ts";
 
@@ -30,7 +31,8 @@ export function readSpecFile(text: string, fileName: string): Outcome<Spec> {
       fileNotMapping({ path: "", at: start }, Array.isArray(value) ? "a list" : "one text or number"),
     );
   }
-  const read = readCutList(document.value, nameFromFile(fileName));
+  const name = nameFromFile(fileName);
+  const read = isQuilt(value) ? readQuilt(document.value, name) : readCutList(document.value, name);
   return { value: read.value, diagnostics: inFileOrder(read.diagnostics, fileName) };
 }
 
