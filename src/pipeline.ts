@@ -4,13 +4,14 @@ import type { CutList } from "./cutlist/types.ts";
 import type { Outcome } from "./diagnostics/index.ts";
 import { type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
 import type { Plan } from "./plan/types.ts";
+import type { QuiltTop } from "./quilt/types.ts";
 import { readSpecFile } from "./spec/index.ts";
-import type { CutListSpec } from "./spec/types.ts";
+import type { Spec } from "./spec/spec.ts";
 
 /** What may be asked beside the file; null where the file, or the usual, decides. */
 export interface PlanOptions {
-  style: CutListSpec["style"] | null;
-  prefer: CutListSpec["prefer"] | null;
+  style: Plan["style"] | null;
+  prefer: Plan["prefer"] | null;
   /** Search until all is proved, or for a good while. */
   thorough: boolean;
   /** Most milliseconds to search for one fabric. */
@@ -41,19 +42,16 @@ export async function planQuilt(
   return { value: { ...planned.value, diagnostics }, diagnostics };
 }
 
-/** The same from a cut list that is already in hand. */
-export async function planSpec(
-  spec: CutListSpec,
-  options: PlanOptions,
-  solve: Solve,
-): Promise<Outcome<Plan>> {
-  const listed = listCuts(spec);
+/** The same from a spec that is already in hand. */
+export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): Promise<Outcome<Plan>> {
+  const listed = listAll(spec);
   if (listed.value === null) return { value: null, diagnostics: listed.diagnostics };
-  const settings = settle(spec, options);
+  const { cutLists, top } = listed.value;
   const planned = await planCutLists({
-    spec: settings,
-    cutLists: listed.value,
-    limits: { budget: budgetFor(listed.value, options) },
+    spec: settle(spec, options),
+    cutLists,
+    top,
+    limits: { budget: budgetFor(cutLists, options) },
     diagnostics: listed.diagnostics,
     solve,
   });
@@ -65,12 +63,29 @@ export async function planSpec(
 export function checkQuilt(text: string, fileName: string): Outcome<CutList[]> {
   const read = readSpecFile(text, fileName);
   if (read.value === null) return { value: null, diagnostics: read.diagnostics };
-  const listed = listCuts(read.value);
-  return { value: listed.value, diagnostics: [...read.diagnostics, ...listed.diagnostics] };
+  const listed = listAll(read.value);
+  return { value: listed.value?.cutLists ?? null, diagnostics: [...read.diagnostics, ...listed.diagnostics] };
 }
 
-function settle(spec: CutListSpec, { style, prefer }: PlanOptions): PlanSettings {
-  return { ...spec, style: style ?? spec.style, prefer: prefer ?? spec.prefer };
+interface Listed {
+  cutLists: CutList[];
+  /** Null when there is no design, only a cut list. */
+  top: QuiltTop | null;
+}
+
+/** The cut lists of either kind of file. */
+function listAll(spec: Spec): Outcome<Listed> {
+  if (spec.kind === "cut-list") {
+    const { value, diagnostics } = listCuts(spec);
+    return { value: value === null ? null : { cutLists: value, top: null }, diagnostics };
+  }
+  throw new Error("quilt files are read but not planned yet");
+}
+
+function settle(spec: Spec, { style, prefer }: PlanOptions): PlanSettings {
+  const { name, ruler, rulerLength, folded, keepFrom, assumptions } = spec;
+  const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
+  return { name, ruler, ...chosen, rulerLength, folded, keepFrom, assumptions };
 }
 
 /** Many fabrics share the time, so that a whole quilt is planned while the maker waits. */

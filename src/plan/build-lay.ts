@@ -61,7 +61,10 @@ function buildBandSection(section: Extract<Section, { kind: "bands" }>, run: Tic
   return cutInto("band-section", "along", bands);
 }
 
-/** Lengthwise sections, then the widest strips; equal ones gathered, the most numerous first. */
+/**
+ * Lengthwise sections, then the widest strips; equal ones gathered. Of one width those that are only
+ * subcut come before those that are trimmed as well, the most numerous first.
+ */
 function inCuttingOrder(parts: readonly Part[]): Part[] {
   const counts = new Map<string, number>();
   for (const part of parts) counts.set(likeness(part), (counts.get(likeness(part)) ?? 0) + 1);
@@ -69,9 +72,14 @@ function inCuttingOrder(parts: readonly Part[]): Part[] {
     (a, b) =>
       Number(b.role === "band-section") - Number(a.role === "band-section") ||
       b.along - a.along ||
+      segmentsIn(a) - segmentsIn(b) ||
       (counts.get(likeness(b)) ?? 0) - (counts.get(likeness(a)) ?? 0) ||
       byLikeness(a, b),
   );
+}
+
+function segmentsIn(strip: Part): number {
+  return strip.parts.filter(({ role }) => role === "segment").length;
 }
 
 /** Numbers strips and bands in cutting order, and says which of them are alike. */
