@@ -19,7 +19,10 @@ export interface Trial {
 }
 
 /** Milliseconds spent on one width; what is not settled by then counts as not working. */
-const BUDGET = 150;
+const BUDGET = 60;
+
+/** Widths are told apart this many ruler marks: finer than cloth is ever measured across. */
+const MARKS = 2;
 
 /**
  * For each trial the narrowest usable width at which the same purchase is known to work. Widening never
@@ -29,11 +32,12 @@ const BUDGET = 150;
  */
 export async function findNarrowest(
   trials: readonly Trial[],
-  mark: Ticks,
+  rulerMark: Ticks,
   solve: (jobs: readonly EngineJob[]) => Promise<PackingResult[]>,
 ): Promise<Ticks[]> {
+  const mark = MARKS * rulerMark;
   const open = trials.map((trial) => {
-    // Everything in marks: `works` is known to work, nothing below `least` can.
+    // Everything in these steps: `works` is known to work, nothing below `least` can.
     const works = Math.ceil(widthInUse(trial) / mark);
     return { trial, works, least: Math.min(works, Math.ceil(leastWidth(trial) / mark)) };
   });
