@@ -132,7 +132,8 @@ function templateTicks(outline: RootOutline): { x: number; y: number }[] {
   return outline.map((p) => ({ x: r.nearest(r.minus(p.x, box.x)), y: r.nearest(r.minus(p.y, box.y)) }));
 }
 
-function finishPiece(draft: PieceDraft, how: HowMade): RecipePiece {
+/** Rounds one piece to the marks. */
+export function finishPiece(draft: PieceDraft, how: HowMade): RecipePiece {
   const across = cutSize(draft.across, how);
   const along = cutSize(draft.along, how);
   const other = (cut: Cut): number => cut.other ?? cut.ticks;

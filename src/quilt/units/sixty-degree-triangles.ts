@@ -10,7 +10,7 @@ import {
   surd,
   timesRoot3,
 } from "../../length/surd.ts";
-import { areaOf, atSurd, toRoots, withSeams } from "./outlines.ts";
+import { areaOf, atSurd, toRoots } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
@@ -40,13 +40,18 @@ function countOf(design: UnitDesign): number {
   return count;
 }
 
-function whole(k: number, design: UnitDesign): [ExactPoint, ExactPoint, ExactPoint] {
-  const step = halfBase(design.along);
-  const x = (n: number): Surd => scaleSurd(step, q.fromInteger(n));
-  const [top, bottom] = [surd(q.ZERO), surd(design.along)];
-  return k % 2 === 0
-    ? [atSurd(x(k), top), atSurd(x(k + 1), bottom), atSurd(x(k - 1), bottom)]
-    : [atSurd(x(k - 1), top), atSurd(x(k + 1), top), atSurd(x(k), bottom)];
+/** Triangle `k` of the row, whole; with a seam allowance it is the same triangle enlarged, points left on. */
+function whole(k: number, design: UnitDesign, seam: Rational): [ExactPoint, ExactPoint, ExactPoint] {
+  const middle = scaleSurd(halfBase(design.along), q.fromInteger(k));
+  const reach = halfBase(q.add(design.along, q.mul(seam, q.fromInteger(3))));
+  const [left, right] = [subSurd(middle, reach), addSurd(middle, reach)];
+  const beyond = q.mul(seam, q.fromInteger(2));
+  if (k % 2 === 0) {
+    const base = surd(q.add(design.along, seam));
+    return [atSurd(middle, surd(q.negate(beyond))), atSurd(right, base), atSurd(left, base)];
+  }
+  const base = surd(q.negate(seam));
+  return [atSurd(left, base), atSurd(right, base), atSurd(middle, surd(q.add(design.along, beyond)))];
 }
 
 /** What is left of an outline on the side of an upright line where `keep` holds. */
@@ -67,7 +72,7 @@ function clip(outline: readonly ExactPoint[], line: Surd, keepRight: boolean): E
 function patches(design: UnitDesign): readonly UnitPatch[] {
   const last = surd(design.across);
   return Array.from({ length: countOf(design) }, (_, k): UnitPatch => {
-    const full = whole(k, design);
+    const full = whole(k, design, q.ZERO);
     const outline = clip(clip(full, surd(q.ZERO), true), last, false);
     const role = k % 2 === 0 ? "up" : "down";
     const cutShort = k === 0 || compareSurd(full[1].x, last) > 0 || compareSurd(full[2].x, last) > 0;
@@ -121,7 +126,10 @@ const fromStrips = methodsOf(NAME)(
     const width = stripWidth(design, how);
     const base = r.times(width, r.times(r.rootOf(q.fromInteger(3)), r.whole(q.rational(2n, 3n))));
     const triangle = r.times(r.times(width, base), r.whole(q.rational(1n, 2n)));
-    const used = row.map((patch) => areaOf(withSeams(toRoots(patch.outline), how.seam)));
+    const used = row.map((_, k) => {
+      const left = clip(whole(k, design, how.seam), surd(q.negate(how.seam)), true);
+      return areaOf(toRoots(clip(left, surd(q.add(design.across, how.seam)), false)));
+    });
     return {
       ...NOTHING_MORE,
       unitsPerSet: 1,
