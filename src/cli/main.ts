@@ -4,6 +4,8 @@ import type { Io } from "./io.ts";
 import { processIo } from "./io.ts";
 import { runCommandLine } from "./program.ts";
 
+export { processIo };
+
 /** Shown by `--version`; a test keeps it equal to package.json. */
 export const VERSION = "0.1.0";
 

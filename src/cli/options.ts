@@ -18,13 +18,13 @@ export const prefer = choice(
 
 export const thorough = toggle(
   "--thorough",
-  "search on until nothing shorter can exist, however long it takes",
+  "search longer for the least cloth and its proof: up to 30 seconds a fabric",
 );
 
 export const budget = aboveZero(
   "--budget <seconds>",
-  "stop searching each fabric after this long and keep the best plan so far",
-  "no time limit",
+  "search each fabric this long at most, then keep the best plan so far",
+  "about 3 for all fabrics together",
 );
 
 export const out = text("--out <folder>", "folder to write into", "out/NAME, after the plan's name");

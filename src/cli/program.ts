@@ -5,8 +5,8 @@ import { commands } from "./commands/index.ts";
 import type { Io } from "./io.ts";
 import type { Option } from "./option.ts";
 
-const ABOUT = `Turns a cut list into fabric to buy, a cutting plan with the least waste, cutting
-diagrams and the order of cutting.`;
+const ABOUT =
+  "Turns a cut list into fabric to buy, a cutting plan with the least waste, cutting diagrams and the order of cutting.";
 
 const CLOSING = `
 A FILE of - reads standard input. Amounts are estimates: check before you cut.

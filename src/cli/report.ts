@@ -5,12 +5,15 @@ import type { ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
 import type { Io } from "./io.ts";
 
-/** Tells every diagnostic on the talking stream, with a frame of the maker's file where there is one. */
+/** Tells every diagnostic on the talking stream, a fault with a frame of the maker's file. */
 export function report(diagnostics: readonly Diagnostic[], source: string | undefined, io: Io): void {
-  const colours = { error: "red", warning: "yellow", info: "cyan" } as const;
+  const colours = { error: "red", warning: "yellow" } as const;
   for (const diagnostic of diagnostics) {
-    const text = formatDiagnostic(diagnostic, source).trimEnd();
-    const [first = "", ...rest] = text.split("\n");
+    if (diagnostic.severity === "info") {
+      io.talk(`${io.onTalk("cyan", "note:")} ${diagnostic.message}\n`);
+      continue;
+    }
+    const [first = "", ...rest] = formatDiagnostic(diagnostic, source).trimEnd().split("\n");
     io.talk(`${[io.onTalk(colours[diagnostic.severity], first), ...rest].join("\n")}\n\n`);
   }
 }

@@ -45,8 +45,9 @@ function onCommandLine(diagnostic: Diagnostic, words: readonly string[]): Diagno
 export const pieces = defineCommand({
   name: "pieces",
   summary: "a quick answer with no file: sizes and counts as arguments",
-  about: `Works out how much of one fabric holds the pieces given, and how to cut it. Each piece is
-SIZE:COUNT in quotes, cut size, seam allowance included: "2 1/2 x 4 1/2:24", or "4 1/2:20" for squares.`,
+  about:
+    "Works out how much of one fabric holds the pieces given, and how to cut it. Each piece is SIZE:COUNT in " +
+    'quotes, cut size, seam allowance included: "2 1/2 x 4 1/2:24", or "4 1/2:20" for squares.',
   arguments: [{ name: "<sizes...>", help: 'each as SIZE:COUNT, for example "2 1/2 x 4 1/2:24"' }],
   options: { width, unit, fixed, style, json },
   examples: [

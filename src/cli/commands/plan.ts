@@ -7,10 +7,11 @@ import { failWith } from "../report.ts";
 export const plan = defineCommand({
   name: "plan",
   summary: "buy list, cutting plan, drawings and steps, written into a folder",
-  about: `Works out what to buy and how to cut it with the least waste, prints the buy list, the cutting
-steps and where the cloth goes, and writes them into a folder together with a cutting diagram for
-each fabric (SVG), tables (CSV) and the whole plan (plan.json). With --json the plan is printed
-instead, and files are written only when --out names a folder.`,
+  about:
+    "Works out what to buy and how to cut it with the least waste, prints the buy list, the cutting steps and " +
+    "where the cloth goes, and writes them into a folder together with a cutting diagram for each fabric (SVG), " +
+    "tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written " +
+    "only when --out names a folder.",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
   options: { out, json, style, prefer, thorough, budget },
   examples: [

@@ -27,9 +27,9 @@ function groupPhrase(group: StripGroup, first: boolean, strips: number, table: T
     case "uncut":
       return words.keepWhole(strips, table.fabric.pieces[group.piece]?.letter ?? "");
     case "whole": {
-      const [only, second] = group.items;
-      const each = strips > 1 && only !== undefined && second === undefined && only.count > 1;
-      return words.subcut(said(group.items, strips)) + (each ? words.eachStrip(only.count) : "");
+      const each = strips > 1 && group.items.some(({ count }) => count > 1);
+      const counts = group.items.map(({ count }) => count);
+      return words.subcut(said(group.items, strips)) + (each ? words.eachStrip(counts) : "");
     }
     case "trimmed": {
       const trim = first ? words.trim : words.trimRest;

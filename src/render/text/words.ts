@@ -42,7 +42,7 @@ export const words = {
       "lengthwise strips",
     )} ${width} wide, along the selvage`,
   subcut: (items: readonly ItemWords[]) => `subcut ${list(items.map(item))}`,
-  eachStrip: (count: number) => ` (${count} from each strip)`,
+  eachStrip: (counts: readonly number[]) => ` (${list(counts.map(String))} from each strip)`,
   trimRest: (height: string) => `trim the rest to ${height} and `,
   trim: (height: string) => `trim to ${height} and `,
   stack: (segments: number, run: string, items: readonly ItemWords[]) =>
