@@ -63,7 +63,7 @@ function buildBandSection(section: Extract<Section, { kind: "bands" }>, run: Tic
 
 /**
  * Lengthwise sections, then the widest strips; equal ones gathered. Of one width those that are only
- * subcut come before those that are trimmed as well, the most numerous first.
+ * subcut come before those that are trimmed as well, the most numerous first, the fullest first.
  */
 function inCuttingOrder(parts: readonly Part[]): Part[] {
   const counts = new Map<string, number>();
@@ -74,12 +74,18 @@ function inCuttingOrder(parts: readonly Part[]): Part[] {
       b.along - a.along ||
       segmentsIn(a) - segmentsIn(b) ||
       (counts.get(likeness(b)) ?? 0) - (counts.get(likeness(a)) ?? 0) ||
+      endOf(a) - endOf(b) ||
       byLikeness(a, b),
   );
 }
 
 function segmentsIn(strip: Part): number {
   return strip.parts.filter(({ role }) => role === "segment").length;
+}
+
+function endOf(strip: Part): number {
+  const last = strip.parts.at(-1);
+  return last?.cause === "strip-end" ? last.across : 0;
 }
 
 /** Numbers strips and bands in cutting order, and says which of them are alike. */
