@@ -1,10 +1,10 @@
 import { auditPlan } from "./audit/index.ts";
-import { listCuts } from "./cutlist/index.ts";
+import { listCuts, listQuiltCuts } from "./cutlist/index.ts";
 import type { CutList } from "./cutlist/types.ts";
 import type { Outcome } from "./diagnostics/index.ts";
 import { type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
 import type { Plan } from "./plan/types.ts";
-import type { QuiltTop } from "./quilt/types.ts";
+import { layOutQuilt, type QuiltTop } from "./quilt/index.ts";
 import { readSpecFile } from "./spec/index.ts";
 import type { Spec } from "./spec/spec.ts";
 
@@ -79,7 +79,14 @@ function listAll(spec: Spec): Outcome<Listed> {
     const { value, diagnostics } = listCuts(spec);
     return { value: value === null ? null : { cutLists: value, top: null }, diagnostics };
   }
-  throw new Error("quilt files are read but not planned yet");
+  const laid = layOutQuilt(spec);
+  if (laid.value === null) return { value: null, diagnostics: laid.diagnostics };
+  const { top, work } = laid.value;
+  const { value, diagnostics } = listQuiltCuts(spec, work);
+  return {
+    value: value === null ? null : { cutLists: value, top },
+    diagnostics: [...laid.diagnostics, ...diagnostics],
+  };
 }
 
 function settle(spec: Spec, { style, prefer }: PlanOptions): PlanSettings {

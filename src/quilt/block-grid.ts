@@ -1,34 +1,29 @@
 import {
-	blockSizeMissing,
-	cellEmpty,
-	codeUnknown,
-	codeUnused,
-	gridOffMarks,
-	rowsUneven,
-	sizesDoNotAddUp,
-	spanOffGrid,
-	unitsOverlap,
+  blockSizeMissing,
+  cellEmpty,
+  codeUnknown,
+  codeUnused,
+  gridOffMarks,
+  rowsUneven,
+  sizesDoNotAddUp,
+  spanOffGrid,
+  unitsOverlap,
 } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import {
-	add,
-	compare,
-	div,
-	equal,
-	floor,
-	fromInteger,
-	mul,
-	type Rational,
-	sub,
-	toTicksExact,
-	ZERO,
+  add,
+  compare,
+  div,
+  equal,
+  floor,
+  fromInteger,
+  mul,
+  type Rational,
+  sub,
+  toTicksExact,
+  ZERO,
 } from "../length/rational.ts";
-import type {
-	BlockSpec,
-	CellSpec,
-	FractionTicks,
-	QuiltSpec,
-} from "../spec/quilt-types.ts";
+import type { BlockSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
 import { sayLength } from "./say.ts";
@@ -41,327 +36,292 @@ const COVERED = new Set(["-", "|", "."]);
  * units on one cell, sizes that add up.
  * @returns null when an error leaves no block to work with; everything found is in `diagnostics`
  */
-export function layOutBlock(
-	block: BlockSpec,
-	spec: QuiltSpec,
-	diagnostics: Diagnostic[],
-): LaidBlock | null {
-	const before = diagnostics.length;
-	const failed = (): boolean =>
-		diagnostics.slice(before).some((each) => each.severity === "error");
-	const rows = block.grid.length;
-	const columns = block.grid[0]?.cells.length ?? 0;
-	for (const row of block.grid) {
-		if (row.cells.length !== columns) {
-			diagnostics.push(
-				rowsUneven(
-					row,
-					`This line of block ${block.name} has ${row.cells.length} cells`,
-					`its first has ${columns}`,
-				),
-			);
-		}
-	}
-	const across = sizesOf(block, "across", columns, rows, spec, diagnostics);
-	const down = sizesOf(block, "down", columns, rows, spec, diagnostics);
-	if (failed() || across === null || down === null) return null;
-	const units = placeUnits(
-		block,
-		spec,
-		starts(across),
-		starts(down),
-		diagnostics,
-	);
-	if (failed()) return null;
-	return {
-		spec: block,
-		across: total(across),
-		down: total(down),
-		columns,
-		rows,
-		units,
-	};
+export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diagnostic[]): LaidBlock | null {
+  const before = diagnostics.length;
+  const failed = (): boolean => diagnostics.slice(before).some((each) => each.severity === "error");
+  const rows = block.grid.length;
+  const columns = block.grid[0]?.cells.length ?? 0;
+  for (const row of block.grid) {
+    if (row.cells.length !== columns) {
+      diagnostics.push(
+        rowsUneven(
+          row,
+          `This line of block ${block.name} has ${row.cells.length} cells`,
+          `its first has ${columns}`,
+        ),
+      );
+    }
+  }
+  const across = sizesOf(block, "across", columns, rows, spec, diagnostics);
+  const down = sizesOf(block, "down", columns, rows, spec, diagnostics);
+  if (failed() || across === null || down === null) return null;
+  const units = placeUnits(block, spec, starts(across), starts(down), diagnostics);
+  if (failed()) return null;
+  return {
+    spec: block,
+    across: total(across),
+    down: total(down),
+    columns,
+    rows,
+    units,
+  };
 }
 
 function total(sizes: readonly Rational[]): Rational {
-	return sizes.reduce(add, ZERO);
+  return sizes.reduce(add, ZERO);
 }
 
 /** Where each column begins, and where the last one ends. */
 function starts(sizes: readonly Rational[]): Rational[] {
-	const all = [ZERO];
-	for (const size of sizes) all.push(add(all.at(-1) ?? ZERO, size));
-	return all;
+  const all = [ZERO];
+  for (const size of sizes) all.push(add(all.at(-1) ?? ZERO, size));
+  return all;
 }
 
 /** Finished sizes of the columns (or lines), from the block's size or written one by one. */
 function sizesOf(
-	block: BlockSpec,
-	axis: "across" | "down",
-	columns: number,
-	rows: number,
-	spec: QuiltSpec,
-	diagnostics: Diagnostic[],
+  block: BlockSpec,
+  axis: "across" | "down",
+  columns: number,
+  rows: number,
+  spec: QuiltSpec,
+  diagnostics: Diagnostic[],
 ): Rational[] | null {
-	const count = axis === "across" ? columns : rows;
-	const size = block[axis] === null ? null : rationalOfFraction(block[axis]);
-	const written = writtenSizes(block, axis, columns, rows);
-	const name = axis === "across" ? "columns" : "lines";
-	const where = {
-		path: `${block.path}.${written === null ? "size" : name}`,
-		at: block.at,
-	};
-	if (written === null) {
-		if (size === null) {
-			diagnostics.push(blockSizeMissing(block, block.name));
-			return null;
-		}
-		if (count === 0) return null;
-		const cell = div(size, fromInteger(count));
-		noteOffMarks(block, cell, count, name, spec, where, diagnostics);
-		return Array<Rational>(count).fill(cell);
-	}
-	const sizes = written.map(rationalOfFraction);
-	if (sizes.length !== count) {
-		diagnostics.push(
-			sizesDoNotAddUp(
-				where,
-				`Block ${block.name} gives ${sizes.length} sizes for ${count} ${name}.`,
-				"Write one finished size for each.",
-			),
-		);
-		return null;
-	}
-	const sum = total(sizes);
-	if (size !== null && !equal(sum, size)) {
-		diagnostics.push(
-			sizesDoNotAddUp(
-				where,
-				`The ${name} of block ${block.name} add up to ${sayLength(sum, spec.ruler)}, but its size is ${sayLength(size, spec.ruler)}.`,
-				"Change one size, or leave `size` out.",
-			),
-		);
-		return null;
-	}
-	const off = sizes.find((each) => !cutOnMark(each, spec));
-	if (off !== undefined)
-		noteOffMarks(block, off, 1, name, spec, where, diagnostics);
-	return sizes;
+  const count = axis === "across" ? columns : rows;
+  const size = block[axis] === null ? null : rationalOfFraction(block[axis]);
+  const written = writtenSizes(block, axis, columns, rows);
+  const name = axis === "across" ? "columns" : "lines";
+  const where = {
+    path: `${block.path}.${written === null ? "size" : name}`,
+    at: block.at,
+  };
+  if (written === null) {
+    if (size === null) {
+      diagnostics.push(blockSizeMissing(block, block.name));
+      return null;
+    }
+    if (count === 0) return null;
+    const cell = div(size, fromInteger(count));
+    noteOffMarks(block, cell, count, name, spec, where, diagnostics);
+    return Array<Rational>(count).fill(cell);
+  }
+  const sizes = written.map(rationalOfFraction);
+  if (sizes.length !== count) {
+    diagnostics.push(
+      sizesDoNotAddUp(
+        where,
+        `Block ${block.name} gives ${sizes.length} sizes for ${count} ${name}.`,
+        "Write one finished size for each.",
+      ),
+    );
+    return null;
+  }
+  const sum = total(sizes);
+  if (size !== null && !equal(sum, size)) {
+    diagnostics.push(
+      sizesDoNotAddUp(
+        where,
+        `The ${name} of block ${block.name} add up to ${sayLength(sum, spec.ruler)}, but its size is ${sayLength(size, spec.ruler)}.`,
+        "Change one size, or leave `size` out.",
+      ),
+    );
+    return null;
+  }
+  const off = sizes.find((each) => !cutOnMark(each, spec));
+  if (off !== undefined) noteOffMarks(block, off, 1, name, spec, where, diagnostics);
+  return sizes;
 }
 
 /** Sizes written one by one; a square grid may leave the lines out when they are as the columns. */
 function writtenSizes(
-	block: BlockSpec,
-	axis: "across" | "down",
-	columns: number,
-	rows: number,
+  block: BlockSpec,
+  axis: "across" | "down",
+  columns: number,
+  rows: number,
 ): readonly FractionTicks[] | null {
-	if (axis === "across") return block.columns;
-	if (block.lines !== null) return block.lines;
-	return block.down === null && columns === rows ? block.columns : null;
+  if (axis === "across") return block.columns;
+  if (block.lines !== null) return block.lines;
+  return block.down === null && columns === rows ? block.columns : null;
 }
 
 function cutSizeOf(finished: Rational, spec: QuiltSpec): Rational {
-	return add(finished, fromInteger(2 * spec.seam));
+  return add(finished, fromInteger(2 * spec.seam));
 }
 
 function cutOnMark(finished: Rational, spec: QuiltSpec): boolean {
-	const cut = toTicksExact(cutSizeOf(finished, spec));
-	return cut !== null && cut % spec.ruler.mark === 0;
+  const cut = toTicksExact(cutSizeOf(finished, spec));
+  return cut !== null && cut % spec.ruler.mark === 0;
 }
 
 /** Tells when cells do not come out on the marks, with the nearest sizes of the whole that do. */
 function noteOffMarks(
-	block: BlockSpec,
-	cell: Rational,
-	count: number,
-	name: string,
-	spec: QuiltSpec,
-	where: { path: string; at: BlockSpec["at"] },
-	diagnostics: Diagnostic[],
+  block: BlockSpec,
+  cell: Rational,
+  count: number,
+  name: string,
+  spec: QuiltSpec,
+  where: { path: string; at: BlockSpec["at"] },
+  diagnostics: Diagnostic[],
 ): void {
-	if (cutOnMark(cell, spec)) return;
-	const mark = fromInteger(spec.ruler.mark);
-	const marks = fromInteger(Number(floor(div(cutSizeOf(cell, spec), mark))));
-	const seams = fromInteger(2 * spec.seam);
-	const whole = (n: Rational): Rational =>
-		mul(sub(mul(n, mark), seams), fromInteger(count));
-	const [below, above] = [whole(marks), whole(add(marks, fromInteger(1)))];
-	const what =
-		count === 1
-			? `Block ${block.name} has ${name} of ${sayLength(cell, spec.ruler)}`
-			: `Block ${block.name}: ${sayLength(mul(cell, fromInteger(count)), spec.ruler)} in ${count} ${name} makes ${sayLength(cell, spec.ruler)} each`;
-	const smallest = compare(below, ZERO) > 0 ? below : above;
-	diagnostics.push(
-		gridOffMarks(
-			where,
-			`${what}, which cannot be cut on ${sayLength(mark, spec.ruler)} marks.`,
-			sayLength(smallest, spec.ruler),
-			sayLength(above, spec.ruler),
-		),
-	);
+  if (cutOnMark(cell, spec)) return;
+  const mark = fromInteger(spec.ruler.mark);
+  const marks = fromInteger(Number(floor(div(cutSizeOf(cell, spec), mark))));
+  const seams = fromInteger(2 * spec.seam);
+  const whole = (n: Rational): Rational => mul(sub(mul(n, mark), seams), fromInteger(count));
+  const [below, above] = [whole(marks), whole(add(marks, fromInteger(1)))];
+  const what =
+    count === 1
+      ? `Block ${block.name} has ${name} of ${sayLength(cell, spec.ruler)}`
+      : `Block ${block.name}: ${sayLength(mul(cell, fromInteger(count)), spec.ruler)} in ${count} ${name} makes ${sayLength(cell, spec.ruler)} each`;
+  const smallest = compare(below, ZERO) > 0 ? below : above;
+  diagnostics.push(
+    gridOffMarks(
+      where,
+      `${what}, which cannot be cut on ${sayLength(mark, spec.ruler)} marks.`,
+      sayLength(smallest, spec.ruler),
+      sayLength(above, spec.ruler),
+    ),
+  );
 }
 
 interface Placing {
-	block: BlockSpec;
-	spec: QuiltSpec;
-	diagnostics: Diagnostic[];
-	/** Which unit covers a cell, by its code; empty where none does yet. */
-	cover: string[][];
+  block: BlockSpec;
+  spec: QuiltSpec;
+  diagnostics: Diagnostic[];
+  /** Which unit covers a cell, by its code; empty where none does yet. */
+  cover: string[][];
 }
 
 function markAt(block: BlockSpec, row: number, column: number): string {
-	return block.grid[row]?.cells[column]?.code ?? "";
+  return block.grid[row]?.cells[column]?.code ?? "";
 }
 
 function cellName(row: number, column: number): string {
-	return `line ${row + 1}, cell ${column + 1}`;
+  return `line ${row + 1}, cell ${column + 1}`;
 }
 
 function placeUnits(
-	block: BlockSpec,
-	spec: QuiltSpec,
-	xs: readonly Rational[],
-	ys: readonly Rational[],
-	diagnostics: Diagnostic[],
+  block: BlockSpec,
+  spec: QuiltSpec,
+  xs: readonly Rational[],
+  ys: readonly Rational[],
+  diagnostics: Diagnostic[],
 ): LaidUnit[] {
-	const placing: Placing = {
-		block,
-		spec,
-		diagnostics,
-		cover: block.grid.map((row) => row.cells.map(() => "")),
-	};
-	const cells = new Map(block.cells.map((cell) => [cell.code, cell]));
-	const used = new Set<string>();
-	const unknown = new Set<string>();
-	const units: LaidUnit[] = [];
-	block.grid.forEach((line, row) => {
-		line.cells.forEach((drawn, column) => {
-			if (COVERED.has(drawn.code)) return;
-			const cell = cells.get(drawn.code);
-			if (cell === undefined) {
-				claim(placing, drawn.code, row, column, 1, 1);
-				if (!unknown.has(drawn.code))
-					diagnostics.push(codeUnknown(line, drawn.code, [...cells.keys()]));
-				unknown.add(drawn.code);
-				return;
-			}
-			used.add(drawn.code);
-			const turn = ((cell.turn + drawn.turn) % 360) as LaidUnit["turn"];
-			const span = spanOf(block, cell, turn, row, column);
-			if (!claim(placing, drawn.code, row, column, span.columns, span.rows))
-				return;
-			const [x, y] = [xs[column] ?? ZERO, ys[row] ?? ZERO];
-			const across = sub(xs[column + span.columns] ?? ZERO, x);
-			const down = sub(ys[row + span.rows] ?? ZERO, y);
-			const checked = checkUnit(
-				cell,
-				turn % 180 === 0 ? across : down,
-				turn % 180 === 0 ? down : across,
-				spec,
-				diagnostics,
-			);
-			if (checked !== null)
-				units.push({
-					...checked,
-					cell,
-					turn,
-					column,
-					row,
-					...span,
-					x,
-					y,
-					across,
-					down,
-				});
-		});
-	});
-	reportGaps(placing);
-	for (const cell of block.cells) {
-		if (!used.has(cell.code))
-			diagnostics.push(codeUnused(cell, cell.code, block.name));
-	}
-	return units;
+  const placing: Placing = {
+    block,
+    spec,
+    diagnostics,
+    cover: block.grid.map((row) => row.cells.map(() => "")),
+  };
+  const cells = new Map(block.cells.map((cell) => [cell.code, cell]));
+  const used = new Set<string>();
+  const unknown = new Set<string>();
+  const units: LaidUnit[] = [];
+  block.grid.forEach((line, row) => {
+    line.cells.forEach((drawn, column) => {
+      if (COVERED.has(drawn.code)) return;
+      const cell = cells.get(drawn.code);
+      if (cell === undefined) {
+        claim(placing, drawn.code, row, column, 1, 1);
+        if (!unknown.has(drawn.code)) diagnostics.push(codeUnknown(line, drawn.code, [...cells.keys()]));
+        unknown.add(drawn.code);
+        return;
+      }
+      used.add(drawn.code);
+      const turn = ((cell.turn + drawn.turn) % 360) as LaidUnit["turn"];
+      const span = spanOf(block, cell, turn, row, column);
+      if (!claim(placing, drawn.code, row, column, span.columns, span.rows)) return;
+      const [x, y] = [xs[column] ?? ZERO, ys[row] ?? ZERO];
+      const across = sub(xs[column + span.columns] ?? ZERO, x);
+      const down = sub(ys[row + span.rows] ?? ZERO, y);
+      const checked = checkUnit(
+        cell,
+        turn % 180 === 0 ? across : down,
+        turn % 180 === 0 ? down : across,
+        spec,
+        diagnostics,
+      );
+      if (checked !== null)
+        units.push({
+          ...checked,
+          cell,
+          turn,
+          column,
+          row,
+          ...span,
+          x,
+          y,
+          across,
+          down,
+        });
+    });
+  });
+  reportGaps(placing);
+  for (const cell of block.cells) {
+    if (!used.has(cell.code)) diagnostics.push(codeUnused(cell, cell.code, block.name));
+  }
+  return units;
 }
 
 /** How many cells a unit covers: as written (turned with it), or as far as the marks beside and below it run. */
 function spanOf(
-	block: BlockSpec,
-	cell: CellSpec,
-	turn: number,
-	row: number,
-	column: number,
+  block: BlockSpec,
+  cell: CellSpec,
+  turn: number,
+  row: number,
+  column: number,
 ): { columns: number; rows: number } {
-	if (cell.span !== null) {
-		const { columns, rows } = cell.span;
-		return turn % 180 === 0
-			? { columns, rows }
-			: { columns: rows, rows: columns };
-	}
-	let columns = 1;
-	while (markAt(block, row, column + columns) === "-") columns += 1;
-	let rows = 1;
-	while (markAt(block, row + rows, column) === "|") rows += 1;
-	return { columns, rows };
+  if (cell.span !== null) {
+    const { columns, rows } = cell.span;
+    return turn % 180 === 0 ? { columns, rows } : { columns: rows, rows: columns };
+  }
+  let columns = 1;
+  while (markAt(block, row, column + columns) === "-") columns += 1;
+  let rows = 1;
+  while (markAt(block, row + rows, column) === "|") rows += 1;
+  return { columns, rows };
 }
 
 /** Takes the cells of a unit; false when it runs off the grid or onto another unit. */
 function claim(
-	placing: Placing,
-	code: string,
-	row: number,
-	column: number,
-	columns: number,
-	rows: number,
+  placing: Placing,
+  code: string,
+  row: number,
+  column: number,
+  columns: number,
+  rows: number,
 ): boolean {
-	const { block, cover, diagnostics } = placing;
-	const line = block.grid[row] ?? block;
-	if (
-		row + rows > cover.length ||
-		column + columns > (cover[row]?.length ?? 0)
-	) {
-		diagnostics.push(
-			spanOffGrid(line, code, cellName(row, column), `${columns} x ${rows}`),
-		);
-		return false;
-	}
-	for (let r = row; r < row + rows; r += 1) {
-		for (let c = column; c < column + columns; c += 1) {
-			const mark = markAt(block, r, c);
-			const own = r === row && c === column;
-			const other = cover[r]?.[c] || (own || COVERED.has(mark) ? "" : mark);
-			if (other !== "") {
-				diagnostics.push(unitsOverlap(line, code, other, cellName(r, c)));
-				return false;
-			}
-		}
-	}
-	for (let r = row; r < row + rows; r += 1) {
-		for (let c = column; c < column + columns; c += 1)
-			(cover[r] ?? [])[c] = code;
-	}
-	return true;
+  const { block, cover, diagnostics } = placing;
+  const line = block.grid[row] ?? block;
+  if (row + rows > cover.length || column + columns > (cover[row]?.length ?? 0)) {
+    diagnostics.push(spanOffGrid(line, code, cellName(row, column), `${columns} x ${rows}`));
+    return false;
+  }
+  for (let r = row; r < row + rows; r += 1) {
+    for (let c = column; c < column + columns; c += 1) {
+      const mark = markAt(block, r, c);
+      const own = r === row && c === column;
+      const other = cover[r]?.[c] || (own || COVERED.has(mark) ? "" : mark);
+      if (other !== "") {
+        diagnostics.push(unitsOverlap(line, code, other, cellName(r, c)));
+        return false;
+      }
+    }
+  }
+  for (let r = row; r < row + rows; r += 1) {
+    for (let c = column; c < column + columns; c += 1) (cover[r] ?? [])[c] = code;
+  }
+  return true;
 }
 
 function reportGaps({ block, cover, diagnostics }: Placing): void {
-	// After an overlap or a span off the grid the gaps it leaves would only repeat it.
-	if (
-		diagnostics.some(
-			(each) => each.code === "UNITS-OVERLAP" || each.code === "SPAN-OFF-GRID",
-		)
-	)
-		return;
-	block.grid.forEach((line, row) => {
-		line.cells.forEach((drawn, column) => {
-			if (COVERED.has(drawn.code) && cover[row]?.[column] === "") {
-				diagnostics.push(
-					cellEmpty(
-						line,
-						`Block ${block.name}, ${cellName(row, column)}`,
-						drawn.code,
-					),
-				);
-			}
-		});
-	});
+  // After an overlap or a span off the grid the gaps it leaves would only repeat it.
+  if (diagnostics.some((each) => each.code === "UNITS-OVERLAP" || each.code === "SPAN-OFF-GRID")) return;
+  block.grid.forEach((line, row) => {
+    line.cells.forEach((drawn, column) => {
+      if (COVERED.has(drawn.code) && cover[row]?.[column] === "") {
+        diagnostics.push(cellEmpty(line, `Block ${block.name}, ${cellName(row, column)}`, drawn.code));
+      }
+    });
+  });
 }

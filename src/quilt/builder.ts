@@ -1,37 +1,20 @@
 import { quiltTooLarge } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
-import type {
-	BlockSpec,
-	PrintsFollow,
-	QuiltSpec,
-} from "../spec/quilt-types.ts";
+import type { BlockSpec, PrintsFollow, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FindFabric } from "./colours.ts";
 import {
-	addExact,
-	exactOfRational,
-	exactOfSurd,
-	overRoot2,
-	point,
-	shiftPoint,
-	subExact,
-	turnPoint,
+  addExact,
+  exactOfRational,
+  exactOfSurd,
+  overRoot2,
+  point,
+  shiftPoint,
+  subExact,
+  turnPoint,
 } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
-import {
-	directionsOf,
-	seenInQuilt,
-	type Turns,
-	wantedInUnit,
-} from "./prints.ts";
-import type {
-	BlockDesign,
-	DesignUnit,
-	Exact,
-	Patch,
-	PatchPlace,
-	PlacedBlock,
-	Point,
-} from "./types.ts";
+import { directionsOf, seenInQuilt, type Turns, wantedInUnit } from "./prints.ts";
+import type { BlockDesign, DesignUnit, Exact, Patch, PatchPlace, PlacedBlock, Point } from "./types.ts";
 import { wordsByRole } from "./unit-of-cell.ts";
 import type { Eighth } from "./units/types.ts";
 
@@ -40,223 +23,192 @@ export const MOST_PATCHES = 60_000;
 
 /** How a block lies: its turn in the setting, the turn of what it lies in, and the eighth-turn on point. */
 export interface Lying {
-	turn: number;
-	placement: number;
-	tilted: boolean;
+  turn: number;
+  placement: number;
+  tilted: boolean;
 }
 
 /** One unit as it is to be sewn, with how often. Units alike in all but number are one entry. */
 export interface UnitInstance {
-	unit: LaidUnit;
-	fabrics: Record<string, string>;
-	/** Wanted print directions by part, for parts whose fabric has one. */
-	prints: Record<string, Eighth>;
-	label: string;
-	count: number;
+  unit: LaidUnit;
+  fabrics: Record<string, string>;
+  /** Wanted print directions by part, for parts whose fabric has one. */
+  prints: Record<string, Eighth>;
+  label: string;
+  count: number;
 }
 
 /** What is gathered while the top is laid out. */
 export interface Builder {
-	spec: QuiltSpec;
-	find: FindFabric;
-	diagnostics: Diagnostic[];
-	directions: Map<string, "one-way" | "two-way">;
-	designs: BlockDesign[];
-	/** Coloured blocks by design and colourway; null when a fabric was missing. */
-	coloured: Map<string, Coloured | null>;
-	blocks: PlacedBlock[];
-	patches: Patch[];
-	placings: Map<
-		string,
-		{ coloured: Coloured; lying: Lying; label: string; count: number }
-	>;
-	ids: Map<Coloured, number>;
-	/** Fabrics whose print leans on point. */
-	tilted: Set<string>;
+  spec: QuiltSpec;
+  find: FindFabric;
+  diagnostics: Diagnostic[];
+  directions: Map<string, "one-way" | "two-way">;
+  designs: BlockDesign[];
+  /** Coloured blocks by design and colourway; null when a fabric was missing. */
+  coloured: Map<string, Coloured | null>;
+  blocks: PlacedBlock[];
+  patches: Patch[];
+  placings: Map<string, { coloured: Coloured; lying: Lying; label: string; count: number }>;
+  ids: Map<Coloured, number>;
+  /** Fabrics whose print leans on point. */
+  tilted: Set<string>;
 }
 
-export function newBuilder(
-	spec: QuiltSpec,
-	find: FindFabric,
-	diagnostics: Diagnostic[],
-): Builder {
-	return {
-		spec,
-		find,
-		diagnostics,
-		directions: directionsOf(spec),
-		designs: [],
-		coloured: new Map(),
-		blocks: [],
-		patches: [],
-		placings: new Map(),
-		ids: new Map(),
-		tilted: new Set(),
-	};
+export function newBuilder(spec: QuiltSpec, find: FindFabric, diagnostics: Diagnostic[]): Builder {
+  return {
+    spec,
+    find,
+    diagnostics,
+    directions: directionsOf(spec),
+    designs: [],
+    coloured: new Map(),
+    blocks: [],
+    patches: [],
+    placings: new Map(),
+    ids: new Map(),
+    tilted: new Set(),
+  };
 }
 
 interface ColouredUnit {
-	unit: LaidUnit;
-	fabrics: Record<string, string>;
-	follow: PrintsFollow;
-	/** Patches in the block's frame, with the part and fabric of each. */
-	patches: { outline: Point[]; fabric: string; role: string; spot: string }[];
+  unit: LaidUnit;
+  fabrics: Record<string, string>;
+  follow: PrintsFollow;
+  /** Patches in the block's frame, with the part and fabric of each. */
+  patches: { outline: Point[]; fabric: string; role: string; spot: string }[];
 }
 
 interface Coloured {
-	block: LaidBlock;
-	/** Index into the builder's designs; -1 for plain cloth, which needs no picture of its own. */
-	design: number;
-	across: Exact;
-	down: Exact;
-	units: ColouredUnit[];
+  block: LaidBlock;
+  /** Index into the builder's designs; -1 for plain cloth, which needs no picture of its own. */
+  design: number;
+  across: Exact;
+  down: Exact;
+  units: ColouredUnit[];
 }
 
 /**
  * Colours a block and keeps it, so that it is worked out once however often it is placed.
  * @param plain true for a single piece of cloth that is a block only for counting
  */
-function colour(
-	builder: Builder,
-	block: LaidBlock,
-	colourway: string,
-	plain: boolean,
-): Coloured | null {
-	const key = `${block.spec.path}\n${block.spec.key}\n${colourway}`;
-	const before = builder.coloured.get(key);
-	if (before !== undefined) return before;
-	const units = block.units.map((unit) =>
-		colourUnit(builder, block.spec, unit, colourway),
-	);
-	if (units.some((unit) => unit === null)) {
-		builder.coloured.set(key, null);
-		return null;
-	}
-	const coloured: Coloured = {
-		block,
-		design: plain ? -1 : builder.designs.length,
-		across: exactOfRational(block.across),
-		down: exactOfRational(block.down),
-		units: units.filter((unit) => unit !== null),
-	};
-	if (!plain) builder.designs.push(pictureOf(builder, coloured, colourway));
-	builder.coloured.set(key, coloured);
-	return coloured;
+function colour(builder: Builder, block: LaidBlock, colourway: string, plain: boolean): Coloured | null {
+  const key = `${block.spec.path}\n${block.spec.key}\n${colourway}`;
+  const before = builder.coloured.get(key);
+  if (before !== undefined) return before;
+  const units = block.units.map((unit) => colourUnit(builder, block.spec, unit, colourway));
+  if (units.some((unit) => unit === null)) {
+    builder.coloured.set(key, null);
+    return null;
+  }
+  const coloured: Coloured = {
+    block,
+    design: plain ? -1 : builder.designs.length,
+    across: exactOfRational(block.across),
+    down: exactOfRational(block.down),
+    units: units.filter((unit) => unit !== null),
+  };
+  if (!plain) builder.designs.push(pictureOf(builder, coloured, colourway));
+  builder.coloured.set(key, coloured);
+  return coloured;
 }
 
 function colourUnit(
-	builder: Builder,
-	block: BlockSpec,
-	unit: LaidUnit,
-	colourway: string,
+  builder: Builder,
+  block: BlockSpec,
+  unit: LaidUnit,
+  colourway: string,
 ): ColouredUnit | null {
-	const fabrics: Record<string, string> = {};
-	let found = true;
-	for (const [role, word] of Object.entries(
-		wordsByRole(unit.cell, unit.kind.roles(unit.design)),
-	)) {
-		const fabric = builder.find(word, block, colourway);
-		if (fabric === null) found = false;
-		else fabrics[role] = fabric;
-	}
-	if (!found) return null;
-	const [across, along] = [
-		exactOfRational(unit.design.across),
-		exactOfRational(unit.design.along),
-	];
-	const corner = point(exactOfRational(unit.x), exactOfRational(unit.y));
-	const patches = unit.kind.patches(unit.design).map((patch) => ({
-		outline: patch.outline.map(({ x, y }) =>
-			shiftPoint(
-				turnPoint(
-					point(exactOfSurd(x), exactOfSurd(y)),
-					unit.turn,
-					across,
-					along,
-				),
-				corner,
-			),
-		),
-		fabric: fabrics[patch.role] ?? "",
-		role: patch.role,
-		spot: patch.spot,
-	}));
-	return {
-		unit,
-		fabrics,
-		follow: unit.cell.prints ?? builder.spec.prints,
-		patches,
-	};
+  const fabrics: Record<string, string> = {};
+  let found = true;
+  for (const [role, word] of Object.entries(wordsByRole(unit.cell, unit.kind.roles(unit.design)))) {
+    const fabric = builder.find(word, block, colourway);
+    if (fabric === null) found = false;
+    else fabrics[role] = fabric;
+  }
+  if (!found) return null;
+  const [across, along] = [exactOfRational(unit.design.across), exactOfRational(unit.design.along)];
+  const corner = point(exactOfRational(unit.x), exactOfRational(unit.y));
+  const patches = unit.kind.patches(unit.design).map((patch) => ({
+    outline: patch.outline.map(({ x, y }) =>
+      shiftPoint(turnPoint(point(exactOfSurd(x), exactOfSurd(y)), unit.turn, across, along), corner),
+    ),
+    fabric: fabrics[patch.role] ?? "",
+    role: patch.role,
+    spot: patch.spot,
+  }));
+  return {
+    unit,
+    fabrics,
+    follow: unit.cell.prints ?? builder.spec.prints,
+    patches,
+  };
 }
 
 /** The block by itself, upright. */
-function pictureOf(
-	builder: Builder,
-	coloured: Coloured,
-	colourway: string,
-): BlockDesign {
-	const { block } = coloured;
-	const upright = { turn: 0, placement: 0, tilted: false };
-	return {
-		name: block.spec.name,
-		colourway,
-		across: coloured.across,
-		down: coloured.down,
-		columns: block.columns,
-		rows: block.rows,
-		units: block.units.map(
-			(unit): DesignUnit => ({
-				kind: unit.kind.name,
-				method: unit.method ?? unit.kind.methods[0]?.name ?? "",
-				column: unit.column,
-				row: unit.row,
-				columns: unit.columns,
-				rows: unit.rows,
-				x: exactOfRational(unit.x),
-				y: exactOfRational(unit.y),
-				across: exactOfRational(unit.across),
-				down: exactOfRational(unit.down),
-				turn: unit.turn,
-				code: unit.cell.code,
-			}),
-		),
-		patches: patchesOf(builder, coloured, upright, (p) => p, {
-			place: "block",
-			block: null,
-			border: null,
-		}),
-		count: 0,
-	};
+function pictureOf(builder: Builder, coloured: Coloured, colourway: string): BlockDesign {
+  const { block } = coloured;
+  const upright = { turn: 0, placement: 0, tilted: false };
+  return {
+    name: block.spec.name,
+    colourway,
+    across: coloured.across,
+    down: coloured.down,
+    columns: block.columns,
+    rows: block.rows,
+    units: block.units.map(
+      (unit): DesignUnit => ({
+        kind: unit.kind.name,
+        method: unit.method ?? unit.kind.methods[0]?.name ?? "",
+        column: unit.column,
+        row: unit.row,
+        columns: unit.columns,
+        rows: unit.rows,
+        x: exactOfRational(unit.x),
+        y: exactOfRational(unit.y),
+        across: exactOfRational(unit.across),
+        down: exactOfRational(unit.down),
+        turn: unit.turn,
+        code: unit.cell.code,
+      }),
+    ),
+    patches: patchesOf(builder, coloured, upright, (p) => p, {
+      place: "block",
+      block: null,
+      border: null,
+    }),
+    count: 0,
+  };
 }
 
 function turnsOf(unit: LaidUnit, lying: Lying): Turns {
-	return {
-		unit: unit.turn,
-		block: lying.turn,
-		placement: lying.placement,
-		tilted: lying.tilted,
-	};
+  return {
+    unit: unit.turn,
+    block: lying.turn,
+    placement: lying.placement,
+    tilted: lying.tilted,
+  };
 }
 
 function patchesOf(
-	builder: Builder,
-	coloured: Coloured,
-	lying: Lying,
-	move: (p: Point) => Point,
-	origin: { place: PatchPlace; block: number | null; border: number | null },
+  builder: Builder,
+  coloured: Coloured,
+  lying: Lying,
+  move: (p: Point) => Point,
+  origin: { place: PatchPlace; block: number | null; border: number | null },
 ): Patch[] {
-	return coloured.units.flatMap(({ unit, follow, patches }, index) => {
-		const turns = turnsOf(unit, lying);
-		const up = seenInQuilt(wantedInUnit(follow, turns), turns);
-		return patches.map(
-			(patch): Patch => ({
-				outline: patch.outline.map(move),
-				fabric: patch.fabric,
-				up: builder.directions.has(patch.fabric) ? up : null,
-				origin: { ...origin, unit: index, part: patch.spot },
-			}),
-		);
-	});
+  return coloured.units.flatMap(({ unit, follow, patches }, index) => {
+    const turns = turnsOf(unit, lying);
+    const up = seenInQuilt(wantedInUnit(follow, turns), turns);
+    return patches.map(
+      (patch): Patch => ({
+        outline: patch.outline.map(move),
+        fabric: patch.fabric,
+        up: builder.directions.has(patch.fabric) ? up : null,
+        origin: { ...origin, unit: index, part: patch.spot },
+      }),
+    );
+  });
 }
 
 /**
@@ -265,109 +217,97 @@ function patchesOf(
  * @returns false when the block could not be coloured, or the top has grown too large
  */
 export function placeBlock(
-	builder: Builder,
-	block: LaidBlock,
-	colourway: string,
-	lying: Lying,
-	move: (p: Point) => Point,
-	as: {
-		place: PatchPlace;
-		border: number | null;
-		row: number;
-		column: number;
-		label: string;
-		plain: boolean;
-	},
+  builder: Builder,
+  block: LaidBlock,
+  colourway: string,
+  lying: Lying,
+  move: (p: Point) => Point,
+  as: {
+    place: PatchPlace;
+    border: number | null;
+    row: number;
+    column: number;
+    label: string;
+    plain: boolean;
+  },
 ): boolean {
-	const coloured = colour(builder, block, colourway, as.plain);
-	if (coloured === null) return false;
-	const drawn = coloured.design >= 0;
-	if (drawn) {
-		const design = builder.designs[coloured.design];
-		if (design !== undefined) design.count += 1;
-		const zero = exactOfRational({ n: 0n, d: 1n });
-		const corners = [
-			point(zero, zero),
-			point(coloured.across, zero),
-			point(coloured.across, coloured.down),
-			point(zero, coloured.down),
-		];
-		builder.blocks.push({
-			design: coloured.design,
-			row: as.row,
-			column: as.column,
-			turn: (lying.turn + lying.placement) % 360,
-			outline: corners.map(move),
-		});
-	}
-	const index = drawn ? builder.blocks.length - 1 : null;
-	builder.patches.push(
-		...patchesOf(builder, coloured, lying, move, {
-			place: as.place,
-			block: index,
-			border: as.border,
-		}),
-	);
-	countPlacing(builder, coloured, lying, as.label);
-	return true;
+  const coloured = colour(builder, block, colourway, as.plain);
+  if (coloured === null) return false;
+  const drawn = coloured.design >= 0;
+  if (drawn) {
+    const design = builder.designs[coloured.design];
+    if (design !== undefined) design.count += 1;
+    const zero = exactOfRational({ n: 0n, d: 1n });
+    const corners = [
+      point(zero, zero),
+      point(coloured.across, zero),
+      point(coloured.across, coloured.down),
+      point(zero, coloured.down),
+    ];
+    builder.blocks.push({
+      design: coloured.design,
+      row: as.row,
+      column: as.column,
+      turn: (lying.turn + lying.placement) % 360,
+      outline: corners.map(move),
+    });
+  }
+  const index = drawn ? builder.blocks.length - 1 : null;
+  builder.patches.push(
+    ...patchesOf(builder, coloured, lying, move, {
+      place: as.place,
+      block: index,
+      border: as.border,
+    }),
+  );
+  countPlacing(builder, coloured, lying, as.label);
+  return true;
 }
 
-function countPlacing(
-	builder: Builder,
-	coloured: Coloured,
-	lying: Lying,
-	label: string,
-): void {
-	const id = builder.ids.get(coloured) ?? builder.ids.size;
-	builder.ids.set(coloured, id);
-	const key = `${id} ${lying.turn} ${lying.placement} ${lying.tilted} ${label}`;
-	const before = builder.placings.get(key);
-	if (before === undefined)
-		builder.placings.set(key, { coloured, lying, label, count: 1 });
-	else before.count += 1;
+function countPlacing(builder: Builder, coloured: Coloured, lying: Lying, label: string): void {
+  const id = builder.ids.get(coloured) ?? builder.ids.size;
+  builder.ids.set(coloured, id);
+  const key = `${id} ${lying.turn} ${lying.placement} ${lying.tilted} ${label}`;
+  const before = builder.placings.get(key);
+  if (before === undefined) builder.placings.set(key, { coloured, lying, label, count: 1 });
+  else before.count += 1;
 }
 
 /** Every unit to sew, with how often: the placings of each block taken apart. */
 export function unitInstances(builder: Builder): UnitInstance[] {
-	return [...builder.placings.values()].flatMap(
-		({ coloured, lying, label, count }) =>
-			coloured.units.map(({ unit, fabrics, follow }): UnitInstance => {
-				const wanted = wantedInUnit(follow, turnsOf(unit, lying));
-				const prints: Record<string, Eighth> = {};
-				for (const [role, fabric] of Object.entries(fabrics)) {
-					const direction = builder.directions.get(fabric);
-					if (direction === undefined) continue;
-					if (lying.tilted && follow === "quilt") builder.tilted.add(fabric);
-					// Upside down is the same for a two-way print: one need, not two.
-					prints[role] = (
-						direction === "two-way" ? wanted % 4 : wanted
-					) as Eighth;
-				}
-				return { unit, fabrics, prints, label, count };
-			}),
-	);
+  return [...builder.placings.values()].flatMap(({ coloured, lying, label, count }) =>
+    coloured.units.map(({ unit, fabrics, follow }): UnitInstance => {
+      const wanted = wantedInUnit(follow, turnsOf(unit, lying));
+      const prints: Record<string, Eighth> = {};
+      for (const [role, fabric] of Object.entries(fabrics)) {
+        const direction = builder.directions.get(fabric);
+        if (direction === undefined) continue;
+        if (lying.tilted && follow === "quilt") builder.tilted.add(fabric);
+        // Upside down is the same for a two-way print: one need, not two.
+        prints[role] = (direction === "two-way" ? wanted % 4 : wanted) as Eighth;
+      }
+      return { unit, fabrics, prints, label, count };
+    }),
+  );
 }
 
 /** Counts the patches a block would add, without laying it out. */
 export function patchCount(block: LaidBlock): number {
-	return block.units.reduce(
-		(sum, unit) => sum + unit.kind.patches(unit.design).length,
-		0,
-	);
+  return block.units.reduce((sum, unit) => sum + unit.kind.patches(unit.design).length, 0);
 }
 
 /** Reports a top with too many patches, before the work is done. */
 export function tooLarge(builder: Builder, patches: number): boolean {
-	if (patches <= MOST_PATCHES) return false;
-	const { setting } = builder.spec;
-	builder.diagnostics.push(
-		quiltTooLarge(
-			{ path: setting.path, at: setting.at },
-			patches.toLocaleString("en"),
-			MOST_PATCHES.toLocaleString("en"),
-		),
-	);
-	return true;
+  if (patches <= MOST_PATCHES) return false;
+  const { setting } = builder.spec;
+  builder.diagnostics.push(
+    quiltTooLarge(
+      { path: setting.path, at: setting.at },
+      patches.toLocaleString("en"),
+      MOST_PATCHES.toLocaleString("en"),
+    ),
+  );
+  return true;
 }
 
 /**
@@ -375,16 +315,13 @@ export function tooLarge(builder: Builder, patches: number): boolean {
  * @param corner where the top left corner of the turned block lies in the centre's frame
  */
 export function straightMove(
-	block: LaidBlock,
-	turn: number,
-	corner: Point,
-	carry: (p: Point) => Point,
+  block: LaidBlock,
+  turn: number,
+  corner: Point,
+  carry: (p: Point) => Point,
 ): (p: Point) => Point {
-	const [across, down] = [
-		exactOfRational(block.across),
-		exactOfRational(block.down),
-	];
-	return (p) => carry(shiftPoint(turnPoint(p, turn, across, down), corner));
+  const [across, down] = [exactOfRational(block.across), exactOfRational(block.down)];
+  return (p) => carry(shiftPoint(turnPoint(p, turn, across, down), corner));
 }
 
 /**
@@ -392,20 +329,17 @@ export function straightMove(
  * @param top where that corner lies
  */
 export function tiltedMove(
-	block: LaidBlock,
-	turn: number,
-	top: Point,
-	carry: (p: Point) => Point,
+  block: LaidBlock,
+  turn: number,
+  top: Point,
+  carry: (p: Point) => Point,
 ): (p: Point) => Point {
-	const [across, down] = [
-		exactOfRational(block.across),
-		exactOfRational(block.down),
-	];
-	return (p) => {
-		const { x, y } = turnPoint(p, turn, across, down);
-		return carry({
-			x: addExact(top.x, overRoot2(subExact(x, y))),
-			y: addExact(top.y, overRoot2(addExact(x, y))),
-		});
-	};
+  const [across, down] = [exactOfRational(block.across), exactOfRational(block.down)];
+  return (p) => {
+    const { x, y } = turnPoint(p, turn, across, down);
+    return carry({
+      x: addExact(top.x, overRoot2(subExact(x, y))),
+      y: addExact(top.y, overRoot2(addExact(x, y))),
+    });
+  };
 }

@@ -11,94 +11,72 @@ import type { UnitDemand } from "./work-types.ts";
 
 /** Gathers the units of the quilt by what is sewn alike, and works out the ways to make each. */
 export function demandsOf(
-	instances: readonly UnitInstance[],
-	spec: QuiltSpec,
-	diagnostics: Diagnostic[],
+  instances: readonly UnitInstance[],
+  spec: QuiltSpec,
+  diagnostics: Diagnostic[],
 ): UnitDemand[] {
-	const demands = new Map<string, UnitDemand | null>();
-	for (const instance of instances) {
-		const key = JSON.stringify(
-			[
-				instance.unit.kind.name,
-				instance.unit.design,
-				instance.unit.method,
-				Object.entries(instance.fabrics).sort(([a], [b]) => (a < b ? -1 : 1)),
-			],
-			(_key, value) => (typeof value === "bigint" ? value.toString() : value),
-		);
-		let demand = demands.get(key);
-		if (demand === undefined) {
-			demand = newDemand(instance, spec, diagnostics);
-			demands.set(key, demand);
-		}
-		if (demand !== null) addTo(demand, instance);
-	}
-	return [...demands.values()].filter((demand) => demand !== null);
+  const demands = new Map<string, UnitDemand | null>();
+  for (const instance of instances) {
+    const key = JSON.stringify(
+      [
+        instance.unit.kind.name,
+        instance.unit.design,
+        instance.unit.method,
+        Object.entries(instance.fabrics).sort(([a], [b]) => (a < b ? -1 : 1)),
+      ],
+      (_key, value) => (typeof value === "bigint" ? value.toString() : value),
+    );
+    let demand = demands.get(key);
+    if (demand === undefined) {
+      demand = newDemand(instance, spec, diagnostics);
+      demands.set(key, demand);
+    }
+    if (demand !== null) addTo(demand, instance);
+  }
+  return [...demands.values()].filter((demand) => demand !== null);
 }
 
-function addTo(
-	demand: UnitDemand,
-	{ prints, label, count }: UnitInstance,
-): void {
-	const same = demand.wants.find(
-		(want) => JSON.stringify(want.prints) === JSON.stringify(prints),
-	);
-	if (same === undefined) demand.wants.push({ prints, count });
-	else same.count += count;
-	const use = demand.uses.find((each) => each.text === label);
-	if (use === undefined) demand.uses.push({ text: label, count });
-	else use.count += count;
+function addTo(demand: UnitDemand, { prints, label, count }: UnitInstance): void {
+  const same = demand.wants.find((want) => JSON.stringify(want.prints) === JSON.stringify(prints));
+  if (same === undefined) demand.wants.push({ prints, count });
+  else same.count += count;
+  const use = demand.uses.find((each) => each.text === label);
+  if (use === undefined) demand.uses.push({ text: label, count });
+  else use.count += count;
 }
 
 /** Recipes of the kind that suit the size, the wanted one first; null when the wanted one does not suit. */
-function newDemand(
-	instance: UnitInstance,
-	spec: QuiltSpec,
-	diagnostics: Diagnostic[],
-): UnitDemand | null {
-	const { unit } = instance;
-	const how = howMade(spec);
-	const recipes: Recipe[] = [];
-	for (const method of inOrder(unit)) {
-		const answer = method.recipe(unit.design, how);
-		if (answer.ok) recipes.push(answer.recipe);
-		else if (method.name === unit.method) {
-			diagnostics.push(
-				methodUnsuited(
-					unit.cell,
-					unit.kind.name,
-					method.name,
-					answer.reason,
-					answer.hint,
-				),
-			);
-			return null;
-		}
-	}
-	return {
-		text: describe(unit, spec),
-		recipes,
-		chosen: unit.method !== null,
-		fabrics: instance.fabrics,
-		spots: spotFacts(unit, spec),
-		wants: [],
-		uses: [],
-		path: unit.cell.path,
-		at: unit.cell.at,
-	};
+function newDemand(instance: UnitInstance, spec: QuiltSpec, diagnostics: Diagnostic[]): UnitDemand | null {
+  const { unit } = instance;
+  const how = howMade(spec);
+  const recipes: Recipe[] = [];
+  for (const method of inOrder(unit)) {
+    const answer = method.recipe(unit.design, how);
+    if (answer.ok) recipes.push(answer.recipe);
+    else if (method.name === unit.method) {
+      diagnostics.push(methodUnsuited(unit.cell, unit.kind.name, method.name, answer.reason, answer.hint));
+      return null;
+    }
+  }
+  return {
+    text: describe(unit, spec),
+    recipes,
+    chosen: unit.method !== null,
+    fabrics: instance.fabrics,
+    spots: spotFacts(unit, spec),
+    wants: [],
+    uses: [],
+    path: unit.cell.path,
+    at: unit.cell.at,
+  };
 }
 
 function inOrder(unit: LaidUnit): LaidUnit["kind"]["methods"] {
-	const wanted = unit.kind.methods.filter(
-		(method) => method.name === unit.method,
-	);
-	return [
-		...wanted,
-		...unit.kind.methods.filter((method) => method.name !== unit.method),
-	];
+  const wanted = unit.kind.methods.filter((method) => method.name === unit.method);
+  return [...wanted, ...unit.kind.methods.filter((method) => method.name !== unit.method)];
 }
 
 function describe(unit: LaidUnit, spec: QuiltSpec): string {
-	const { across, along } = unit.design;
-	return `${unit.kind.name} ${sayLength(across, spec.ruler)} x ${sayLength(along, spec.ruler)} finished`;
+  const { across, along } = unit.design;
+  return `${unit.kind.name} ${sayLength(across, spec.ruler)} x ${sayLength(along, spec.ruler)} finished`;
 }

@@ -9,29 +9,29 @@ import type { UnitDesign, UnitKind } from "./units/types.ts";
 
 /** A unit in its place in a block; its fabrics depend on the colourway. */
 export interface LaidUnit {
-	cell: CellSpec;
-	kind: UnitKind;
-	/** Finished unit at turn 0. */
-	design: UnitDesign;
-	/** Method names to try, the maker's or the file's first; the first is the maker's when `chosen`. */
-	method: string | null;
-	turn: QuarterTurn;
-	column: number;
-	row: number;
-	columns: number;
-	rows: number;
-	x: Rational;
-	y: Rational;
-	/** Size in the block, after the unit's turn. */
-	across: Rational;
-	down: Rational;
+  cell: CellSpec;
+  kind: UnitKind;
+  /** Finished unit at turn 0. */
+  design: UnitDesign;
+  /** Method names to try, the maker's or the file's first; the first is the maker's when `chosen`. */
+  method: string | null;
+  turn: QuarterTurn;
+  column: number;
+  row: number;
+  columns: number;
+  rows: number;
+  x: Rational;
+  y: Rational;
+  /** Size in the block, after the unit's turn. */
+  across: Rational;
+  down: Rational;
 }
 
 export interface LaidBlock {
-	spec: BlockSpec;
-	across: Rational;
-	down: Rational;
-	columns: number;
-	rows: number;
-	units: LaidUnit[];
+  spec: BlockSpec;
+  across: Rational;
+  down: Rational;
+  columns: number;
+  rows: number;
+  units: LaidUnit[];
 }

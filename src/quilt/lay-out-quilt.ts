@@ -1,45 +1,24 @@
-import {
-	blockUnused,
-	fabricUnused,
-	printTilted,
-} from "../diagnostics/quilt.ts";
+import { blockUnused, fabricUnused, printTilted } from "../diagnostics/quilt.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { fromInteger, ZERO } from "../length/rational.ts";
 import type { DrawnRow, QuiltSpec } from "../spec/quilt-types.ts";
 import { warnOfBias } from "./bias.ts";
 import { layOutBlock } from "./block-grid.ts";
 import { borderOffsets, placeBorders } from "./borders.ts";
+import { type Builder, newBuilder, tooLarge, unitInstances } from "./builder.ts";
 import {
-	type Builder,
-	newBuilder,
-	tooLarge,
-	unitInstances,
-} from "./builder.ts";
-import {
-	centreTooLarge,
-	onPointSize,
-	placeOnPoint,
-	placeStraight,
-	sashingOnPoint,
-	straightSize,
+  centreTooLarge,
+  onPointSize,
+  placeOnPoint,
+  placeStraight,
+  sashingOnPoint,
+  straightSize,
 } from "./centre.ts";
 import { prepareColours } from "./colours.ts";
 import { demandsOf } from "./demands.ts";
-import {
-	addExact,
-	scaleExact,
-	shiftPoint,
-	surdOfExact,
-	turnPoint,
-} from "./exact.ts";
+import { addExact, scaleExact, shiftPoint, surdOfExact, turnPoint } from "./exact.ts";
 import type { LaidBlock } from "./laid-types.ts";
-import {
-	checkOnPoint,
-	checkStraight,
-	fillRows,
-	type SetRow,
-	setRows,
-} from "./setting.ts";
+import { checkOnPoint, checkStraight, fillRows, type SetRow, setRows } from "./setting.ts";
 import { cutLengthOf, onMarkAbove } from "./strips.ts";
 import { placeTriangles } from "./triangles.ts";
 import type { Exact, Point, QuiltTop, TopBorder } from "./types.ts";
@@ -48,8 +27,8 @@ import type { QuiltWork, StripDemand, TriangleDemand } from "./work-types.ts";
 
 /** The finished top, and all that is to be sewn to make it. */
 export interface LaidQuilt {
-	top: QuiltTop;
-	work: QuiltWork;
+  top: QuiltTop;
+  work: QuiltWork;
 }
 
 /**
@@ -57,156 +36,131 @@ export interface LaidQuilt {
  * inside out; exact throughout. Every fault of the design is reported in one run; an error leaves no value.
  */
 export function layOutQuilt(spec: QuiltSpec): Outcome<LaidQuilt> {
-	const diagnostics: Diagnostic[] = [];
-	const builder = newBuilder(
-		spec,
-		prepareColours(spec, diagnostics),
-		diagnostics,
-	);
-	checkMethods(spec, diagnostics);
-	const blocks = new Map(
-		spec.blocks.map((block) => [
-			block.key,
-			layOutBlock(block, spec, diagnostics),
-		]),
-	);
-	const laid = layOutTop(builder, blocks);
-	reportUnused(builder);
-	const all = once(diagnostics);
-	const failed = all.some((each) => each.severity === "error");
-	return { value: failed ? null : laid, diagnostics: all };
+  const diagnostics: Diagnostic[] = [];
+  const builder = newBuilder(spec, prepareColours(spec, diagnostics), diagnostics);
+  checkMethods(spec, diagnostics);
+  const blocks = new Map(spec.blocks.map((block) => [block.key, layOutBlock(block, spec, diagnostics)]));
+  for (const word of [spec.binding?.fabric, spec.backing?.fabric, spec.wadding?.fabric]) {
+    if (word !== undefined && word !== null) builder.find(word, null, "");
+  }
+  const laid = layOutTop(builder, blocks);
+  reportUnused(builder);
+  const all = once(diagnostics);
+  const failed = all.some((each) => each.severity === "error");
+  return { value: failed ? null : laid, diagnostics: all };
 }
 
-function layOutTop(
-	builder: Builder,
-	blocks: ReadonlyMap<string, LaidBlock | null>,
-): LaidQuilt | null {
-	const { spec } = builder;
-	const drawn = fillRows(spec);
-	// Hundreds of rows by hundreds of blocks are refused before anything is made of them.
-	if (tooLarge(builder, countCells(drawn))) return null;
-	const rows = setRows(drawn, blocks, builder);
-	if (rows === null || rows.length === 0) return null;
-	const onPoint = spec.setting.layout === "on-point";
-	const fits = onPoint
-		? checkOnPoint(rows, builder) && !sashingOnPoint(builder)
-		: checkStraight(rows, builder);
-	if (!fits || centreTooLarge(builder, rows)) return null;
-	const centre = onPoint
-		? onPointSize(rows)
-		: straightSize(rows, spec.setting.sashing);
-	const { turn } = spec.setting;
-	const lying =
-		turn % 180 === 0 ? centre : { across: centre.down, down: centre.across };
-	const corner = borderOffsets(spec.borders);
-	const carry = (p: Point): Point =>
-		shiftPoint(turnPoint(p, turn, centre.across, centre.down), corner);
-	const strips: StripDemand[] = [];
-	const plan = { rows, blocks, carry };
-	let triangles: TriangleDemand[] = [];
-	if (onPoint) {
-		placeOnPoint(builder, plan);
-		triangles = placeTriangles(
-			builder,
-			rows[0]?.blocks.length ?? 0,
-			(rows.length + 1) / 2,
-			rows[0]?.down ?? ZERO,
-			carry,
-		);
-	} else placeStraight(builder, plan, strips);
-	const frame = { ...corner, ...lying };
-	const borders = placeBorders(builder, blocks, frame, strips);
-	return finish(builder, rows, onPoint, frame, borders, strips, triangles);
+function layOutTop(builder: Builder, blocks: ReadonlyMap<string, LaidBlock | null>): LaidQuilt | null {
+  const { spec } = builder;
+  const drawn = fillRows(spec);
+  // Hundreds of rows by hundreds of blocks are refused before anything is made of them.
+  if (tooLarge(builder, countCells(drawn))) return null;
+  const rows = setRows(drawn, blocks, builder);
+  if (rows === null || rows.length === 0) return null;
+  const onPoint = spec.setting.layout === "on-point";
+  const fits = onPoint
+    ? checkOnPoint(rows, builder) && !sashingOnPoint(builder)
+    : checkStraight(rows, builder);
+  if (!fits || centreTooLarge(builder, rows)) return null;
+  const centre = onPoint ? onPointSize(rows) : straightSize(rows, spec.setting.sashing);
+  const { turn } = spec.setting;
+  const lying = turn % 180 === 0 ? centre : { across: centre.down, down: centre.across };
+  const corner = borderOffsets(spec.borders);
+  const carry = (p: Point): Point => shiftPoint(turnPoint(p, turn, centre.across, centre.down), corner);
+  const strips: StripDemand[] = [];
+  const plan = { rows, blocks, carry };
+  let triangles: TriangleDemand[] = [];
+  if (onPoint) {
+    placeOnPoint(builder, plan);
+    triangles = placeTriangles(
+      builder,
+      rows[0]?.blocks.length ?? 0,
+      (rows.length + 1) / 2,
+      rows[0]?.down ?? ZERO,
+      carry,
+    );
+  } else placeStraight(builder, plan, strips);
+  const frame = { ...corner, ...lying };
+  const borders = placeBorders(builder, blocks, frame, strips);
+  return finish(builder, rows, onPoint, frame, borders, strips, triangles);
 }
 
 function countCells(rows: readonly DrawnRow[]): number {
-	return rows.reduce((sum, row) => sum + row.cells.length, 0);
+  return rows.reduce((sum, row) => sum + row.cells.length, 0);
 }
 
 function finish(
-	builder: Builder,
-	rows: readonly SetRow[],
-	onPoint: boolean,
-	frame: { x: Exact; y: Exact; across: Exact; down: Exact },
-	borders: TopBorder[],
-	strips: StripDemand[],
-	triangles: TriangleDemand[],
+  builder: Builder,
+  rows: readonly SetRow[],
+  onPoint: boolean,
+  frame: { x: Exact; y: Exact; across: Exact; down: Exact },
+  borders: TopBorder[],
+  strips: StripDemand[],
+  triangles: TriangleDemand[],
 ): LaidQuilt {
-	const { spec, diagnostics } = builder;
-	const units = demandsOf(unitInstances(builder), spec, diagnostics);
-	for (const fabric of builder.tilted) {
-		const at = spec.fabrics.find((each) => each.name === fabric)?.at ?? null;
-		diagnostics.push(printTilted({ path: spec.setting.path, at }, fabric));
-	}
-	const across = addExact(frame.across, scaleExact(frame.x, 2));
-	const down = addExact(frame.down, scaleExact(frame.y, 2));
-	const top: QuiltTop = {
-		name: spec.name,
-		across,
-		down,
-		designs: builder.designs,
-		blocks: builder.blocks,
-		centre: {
-			...frame,
-			onPoint,
-			blocksAcross: rows[0]?.blocks.length ?? 0,
-			blocksDown: onPoint ? (rows.length + 1) / 2 : rows.length,
-		},
-		borders,
-		patches: builder.patches,
-		seams: [],
-	};
-	warnOfBias(top, spec, diagnostics);
-	const raw = (length: Exact): number =>
-		onMarkAbove(
-			cutLengthOf(surdOfExact(length), fromInteger(spec.seam), false),
-			spec,
-		).ticks;
-	return {
-		top,
-		work: {
-			units,
-			strips,
-			triangles,
-			top: { across: raw(across), down: raw(down) },
-		},
-	};
+  const { spec, diagnostics } = builder;
+  const units = demandsOf(unitInstances(builder), spec, diagnostics);
+  for (const fabric of builder.tilted) {
+    const at = spec.fabrics.find((each) => each.name === fabric)?.at ?? null;
+    diagnostics.push(printTilted({ path: spec.setting.path, at }, fabric));
+  }
+  const across = addExact(frame.across, scaleExact(frame.x, 2));
+  const down = addExact(frame.down, scaleExact(frame.y, 2));
+  const top: QuiltTop = {
+    name: spec.name,
+    across,
+    down,
+    designs: builder.designs,
+    blocks: builder.blocks,
+    centre: {
+      ...frame,
+      onPoint,
+      blocksAcross: rows[0]?.blocks.length ?? 0,
+      blocksDown: onPoint ? (rows.length + 1) / 2 : rows.length,
+    },
+    borders,
+    patches: builder.patches,
+    seams: [],
+  };
+  warnOfBias(top, spec, diagnostics);
+  const raw = (length: Exact): number =>
+    onMarkAbove(cutLengthOf(surdOfExact(length), fromInteger(spec.seam), false), spec).ticks;
+  return {
+    top,
+    work: {
+      units,
+      strips,
+      triangles,
+      top: { across: raw(across), down: raw(down) },
+    },
+  };
 }
 
 function reportUnused(builder: Builder): void {
-	const { spec, diagnostics } = builder;
-	if (diagnostics.some((each) => each.severity === "error")) return;
-	const placed = new Set(builder.designs.map((design) => design.name));
-	for (const block of spec.blocks)
-		if (!placed.has(block.name))
-			diagnostics.push(blockUnused(block, block.name));
-	const used = new Set([
-		...builder.patches.map((patch) => patch.fabric),
-		...[spec.binding?.fabric, spec.backing?.fabric, spec.wadding?.fabric].map(
-			(word) =>
-				word === undefined || word === null
-					? ""
-					: (builder.find(word, null, "") ?? ""),
-		),
-	]);
-	for (const fabric of spec.fabrics) {
-		if (used.has(fabric.name) || fabric.pieces.length > 0) continue;
-		diagnostics.push(
-			fabricUnused(
-				{ path: `fabrics ${fabric.name}`, at: fabric.at },
-				fabric.name,
-			),
-		);
-	}
+  const { spec, diagnostics } = builder;
+  if (diagnostics.some((each) => each.severity === "error")) return;
+  const placed = new Set(builder.designs.map((design) => design.name));
+  for (const block of spec.blocks)
+    if (!placed.has(block.name)) diagnostics.push(blockUnused(block, block.name));
+  const used = new Set([
+    ...builder.patches.map((patch) => patch.fabric),
+    ...[spec.binding?.fabric, spec.backing?.fabric, spec.wadding?.fabric].map((word) =>
+      word === undefined || word === null ? "" : (builder.find(word, null, "") ?? ""),
+    ),
+  ]);
+  for (const fabric of spec.fabrics) {
+    if (used.has(fabric.name) || fabric.pieces.length > 0) continue;
+    diagnostics.push(fabricUnused({ path: `fabrics ${fabric.name}`, at: fabric.at }, fabric.name));
+  }
 }
 
 /** A cell drawn many times would say the same thing many times. */
 function once(diagnostics: readonly Diagnostic[]): Diagnostic[] {
-	const seen = new Set<string>();
-	return diagnostics.filter((each) => {
-		const key = `${each.code}\n${each.path}\n${each.message}`;
-		if (seen.has(key)) return false;
-		seen.add(key);
-		return true;
-	});
+  const seen = new Set<string>();
+  return diagnostics.filter((each) => {
+    const key = `${each.code}\n${each.path}\n${each.message}`;
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
 }

@@ -3,16 +3,16 @@ import type { Eighth } from "./units/types.ts";
 
 /** How a unit lies in the quilt: every turn on the way, in degrees clockwise. */
 export interface Turns {
-	unit: number;
-	block: number;
-	/** The whole centre, and the place in a border. */
-	placement: number;
-	/** An eighth-turn of an on-point setting. */
-	tilted: boolean;
+  unit: number;
+  block: number;
+  /** The whole centre, and the place in a border. */
+  placement: number;
+  /** An eighth-turn of an on-point setting. */
+  tilted: boolean;
 }
 
 function eighth(degrees: number): Eighth {
-	return ((((degrees / 45) % 8) + 8) % 8) as Eighth;
+  return ((((degrees / 45) % 8) + 8) % 8) as Eighth;
 }
 
 /**
@@ -24,34 +24,24 @@ function eighth(degrees: number): Eighth {
  * leaning an eighth-turn in the quilt.
  */
 export function wantedInUnit(follow: PrintsFollow, turns: Turns): Eighth {
-	switch (follow) {
-		case "quilt":
-			return eighth(-(turns.unit + turns.block + turns.placement));
-		case "block":
-			return eighth(-turns.unit);
-		case "unit":
-			return 0;
-	}
+  switch (follow) {
+    case "quilt":
+      return eighth(-(turns.unit + turns.block + turns.placement));
+    case "block":
+      return eighth(-turns.unit);
+    case "unit":
+      return 0;
+  }
 }
 
 /** The same direction as seen in the quilt, in degrees clockwise from its top. */
 export function seenInQuilt(inUnit: Eighth, turns: Turns): number {
-	return (
-		(inUnit * 45 +
-			turns.unit +
-			turns.block +
-			turns.placement +
-			(turns.tilted ? 45 : 0)) %
-		360
-	);
+  return (inUnit * 45 + turns.unit + turns.block + turns.placement + (turns.tilted ? 45 : 0)) % 360;
 }
 
 /** Fabrics with a direction, and whether they read the same upside down. */
-export function directionsOf(
-	spec: QuiltSpec,
-): Map<string, "one-way" | "two-way"> {
-	const found = new Map<string, "one-way" | "two-way">();
-	for (const { name, print } of spec.fabrics)
-		if (print.kind !== "none") found.set(name, print.kind);
-	return found;
+export function directionsOf(spec: QuiltSpec): Map<string, "one-way" | "two-way"> {
+  const found = new Map<string, "one-way" | "two-way">();
+  for (const { name, print } of spec.fabrics) if (print.kind !== "none") found.set(name, print.kind);
+  return found;
 }

@@ -6,7 +6,7 @@ const PER_UNIT = { in: 16256, cm: 6400, mm: 640 } as const;
 
 /** A length as the maker's ruler reads; thirds and fifths, which no ruler shows, as a decimal. */
 export function sayLength(value: Rational, ruler: Ruler): string {
-	const ticks = toTicksExact(value);
-	if (ticks !== null) return formatLength(ticks, ruler, { unit: true });
-	return `about ${(toNumber(value) / PER_UNIT[ruler.unit]).toFixed(3)} ${ruler.unit}`;
+  const ticks = toTicksExact(value);
+  if (ticks !== null) return formatLength(ticks, ruler, { unit: true });
+  return `about ${(toNumber(value) / PER_UNIT[ruler.unit]).toFixed(3)} ${ruler.unit}`;
 }

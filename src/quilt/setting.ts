@@ -1,10 +1,10 @@
 import {
-	blockSizesDiffer,
-	blockUnknown,
-	colourwayUnknown,
-	onPointUneven,
-	rowsUneven,
-	seamsDoNotMeet,
+  blockSizesDiffer,
+  blockUnknown,
+  colourwayUnknown,
+  onPointUneven,
+  rowsUneven,
+  seamsDoNotMeet,
 } from "../diagnostics/quilt.ts";
 import { add, equal, type Rational, ZERO } from "../length/rational.ts";
 import type { DrawnCell, DrawnRow, QuiltSpec } from "../spec/quilt-types.ts";
@@ -14,234 +14,208 @@ import { sayLength } from "./say.ts";
 
 /** A block in the rows of the setting. */
 export interface SetBlock {
-	block: LaidBlock;
-	drawn: DrawnCell;
-	/** Size as turned. */
-	across: Rational;
-	down: Rational;
+  block: LaidBlock;
+  drawn: DrawnCell;
+  /** Size as turned. */
+  across: Rational;
+  down: Rational;
 }
 
 export interface SetRow {
-	drawn: DrawnRow;
-	blocks: SetBlock[];
-	down: Rational;
+  drawn: DrawnRow;
+  blocks: SetBlock[];
+  down: Rational;
 }
 
 /** Rows as they are sewn: the drawing, repeated as often as the file asks. */
 export function fillRows(spec: QuiltSpec): DrawnRow[] {
-	const { rows, fill, layout } = spec.setting;
-	if (fill === null || rows.length === 0) return rows;
-	const repeated = (row: DrawnRow, count: number): DrawnRow => ({
-		...row,
-		cells: Array.from(
-			{ length: count },
-			(_, i) => row.cells[i % row.cells.length],
-		).filter((cell) => cell !== undefined),
-	});
-	const at = (i: number): DrawnRow =>
-		rows[i % rows.length] ?? { cells: [], path: "", at: null };
-	// On point every second row holds one block fewer, and stands between two full ones.
-	const total = layout === "straight" ? fill.down : 2 * fill.down - 1;
-	return Array.from({ length: total }, (_, i) =>
-		repeated(
-			at(i),
-			layout === "on-point" && i % 2 === 1 ? fill.across - 1 : fill.across,
-		),
-	);
+  const { rows, fill, layout } = spec.setting;
+  if (fill === null || rows.length === 0) return rows;
+  const repeated = (row: DrawnRow, count: number): DrawnRow => ({
+    ...row,
+    cells: Array.from({ length: count }, (_, i) => row.cells[i % row.cells.length]).filter(
+      (cell) => cell !== undefined,
+    ),
+  });
+  const at = (i: number): DrawnRow => rows[i % rows.length] ?? { cells: [], path: "", at: null };
+  // On point every second row holds one block fewer, and stands between two full ones.
+  const total = layout === "straight" ? fill.down : 2 * fill.down - 1;
+  return Array.from({ length: total }, (_, i) =>
+    repeated(at(i), layout === "on-point" && i % 2 === 1 ? fill.across - 1 : fill.across),
+  );
 }
 
 /** Finds the blocks the rows name; reports words that name none. */
 export function setRows(
-	rows: readonly DrawnRow[],
-	blocks: ReadonlyMap<string, LaidBlock | null>,
-	builder: Builder,
+  rows: readonly DrawnRow[],
+  blocks: ReadonlyMap<string, LaidBlock | null>,
+  builder: Builder,
 ): SetRow[] | null {
-	const known = [...blocks.keys()];
-	const ways = new Set(builder.spec.colourways.map((way) => way.name));
-	const reported = new Set<string>();
-	let good = true;
-	const fault = (key: string, report: () => void): void => {
-		good = false;
-		if (!reported.has(key)) report();
-		reported.add(key);
-	};
-	const set = rows.map((drawn): SetRow => {
-		const found = drawn.cells.flatMap((cell): SetBlock[] => {
-			const block = blocks.get(cell.code);
-			if (cell.colourway !== "" && !ways.has(cell.colourway)) {
-				fault(`way ${cell.colourway}`, () =>
-					builder.diagnostics.push(
-						colourwayUnknown(drawn, cell.colourway, [...ways]),
-					),
-				);
-			}
-			if (block === undefined) {
-				fault(`block ${cell.code}`, () =>
-					builder.diagnostics.push(blockUnknown(drawn, cell.code, known)),
-				);
-				return [];
-			}
-			if (block === null) {
-				good = false;
-				return [];
-			}
-			const upright = cell.turn % 180 === 0;
-			return [
-				{
-					block,
-					drawn: cell,
-					across: upright ? block.across : block.down,
-					down: upright ? block.down : block.across,
-				},
-			];
-		});
-		return { drawn, blocks: found, down: found[0]?.down ?? ZERO };
-	});
-	return good ? set : null;
+  const known = [...blocks.keys()];
+  const ways = new Set(builder.spec.colourways.map((way) => way.name));
+  const reported = new Set<string>();
+  let good = true;
+  const fault = (key: string, report: () => void): void => {
+    good = false;
+    if (!reported.has(key)) report();
+    reported.add(key);
+  };
+  const set = rows.map((drawn): SetRow => {
+    const found = drawn.cells.flatMap((cell): SetBlock[] => {
+      const block = blocks.get(cell.code);
+      if (cell.colourway !== "" && !ways.has(cell.colourway)) {
+        fault(`way ${cell.colourway}`, () =>
+          builder.diagnostics.push(colourwayUnknown(drawn, cell.colourway, [...ways])),
+        );
+      }
+      if (block === undefined) {
+        fault(`block ${cell.code}`, () => builder.diagnostics.push(blockUnknown(drawn, cell.code, known)));
+        return [];
+      }
+      if (block === null) {
+        good = false;
+        return [];
+      }
+      const upright = cell.turn % 180 === 0;
+      return [
+        {
+          block,
+          drawn: cell,
+          across: upright ? block.across : block.down,
+          down: upright ? block.down : block.across,
+        },
+      ];
+    });
+    return { drawn, blocks: found, down: found[0]?.down ?? ZERO };
+  });
+  return good ? set : null;
 }
 
 function totalAcross(row: SetRow): Rational {
-	return row.blocks.reduce((sum, each) => add(sum, each.across), ZERO);
+  return row.blocks.reduce((sum, each) => add(sum, each.across), ZERO);
 }
 
 /** A straight setting: one height in a row, one length for all rows; with sashing one width in a column. */
-export function checkStraight(
-	rows: readonly SetRow[],
-	builder: Builder,
-): boolean {
-	const { spec, diagnostics } = builder;
-	const say = (size: Rational): string => sayLength(size, spec.ruler);
-	let good = true;
-	for (const row of rows) {
-		const odd = row.blocks.find((each) => !equal(each.down, row.down));
-		if (odd !== undefined) {
-			good = false;
-			diagnostics.push(
-				blockSizesDiffer(
-					row.drawn,
-					`Block ${odd.block.spec.name} is ${say(odd.down)} high here`,
-					`this row begins with a block ${say(row.down)} high`,
-				),
-			);
-		}
-	}
-	const first = rows[0];
-	if (first === undefined) return good;
-	if (spec.setting.sashing !== null)
-		return sameColumns(rows, first, builder) && good;
-	const length = totalAcross(first);
-	const warned = new Set<string>();
-	for (const row of rows.slice(1)) {
-		const own = totalAcross(row);
-		if (!equal(own, length)) {
-			good = false;
-			diagnostics.push(
-				rowsUneven(
-					row.drawn,
-					`This row is ${say(own)} long (${row.blocks.length} blocks)`,
-					`the first is ${say(length)} (${first.blocks.length} blocks)`,
-				),
-			);
-		} else if (
-			row.blocks.length === first.blocks.length &&
-			row.blocks.some(
-				(each, i) => !equal(each.across, first.blocks[i]?.across ?? ZERO),
-			) &&
-			!warned.has(row.drawn.path)
-		) {
-			warned.add(row.drawn.path);
-			diagnostics.push(
-				seamsDoNotMeet(
-					row.drawn,
-					"The rows are equally long, but the seams between blocks do not meet those of the first row.",
-				),
-			);
-		}
-	}
-	return good;
+export function checkStraight(rows: readonly SetRow[], builder: Builder): boolean {
+  const { spec, diagnostics } = builder;
+  const say = (size: Rational): string => sayLength(size, spec.ruler);
+  let good = true;
+  for (const row of rows) {
+    const odd = row.blocks.find((each) => !equal(each.down, row.down));
+    if (odd !== undefined) {
+      good = false;
+      diagnostics.push(
+        blockSizesDiffer(
+          row.drawn,
+          `Block ${odd.block.spec.name} is ${say(odd.down)} high here`,
+          `this row begins with a block ${say(row.down)} high`,
+        ),
+      );
+    }
+  }
+  const first = rows[0];
+  if (first === undefined) return good;
+  if (spec.setting.sashing !== null) return sameColumns(rows, first, builder) && good;
+  const length = totalAcross(first);
+  const warned = new Set<string>();
+  for (const row of rows.slice(1)) {
+    const own = totalAcross(row);
+    if (!equal(own, length)) {
+      good = false;
+      diagnostics.push(
+        rowsUneven(
+          row.drawn,
+          `This row is ${say(own)} long (${row.blocks.length} blocks)`,
+          `the first is ${say(length)} (${first.blocks.length} blocks)`,
+        ),
+      );
+    } else if (
+      row.blocks.length === first.blocks.length &&
+      row.blocks.some((each, i) => !equal(each.across, first.blocks[i]?.across ?? ZERO)) &&
+      !warned.has(row.drawn.path)
+    ) {
+      warned.add(row.drawn.path);
+      diagnostics.push(
+        seamsDoNotMeet(
+          row.drawn,
+          "The rows are equally long, but the seams between blocks do not meet those of the first row.",
+        ),
+      );
+    }
+  }
+  return good;
 }
 
-function sameColumns(
-	rows: readonly SetRow[],
-	first: SetRow,
-	builder: Builder,
-): boolean {
-	const say = (size: Rational): string => sayLength(size, builder.spec.ruler);
-	let good = true;
-	for (const row of rows) {
-		if (row.blocks.length !== first.blocks.length) {
-			good = false;
-			builder.diagnostics.push(
-				rowsUneven(
-					row.drawn,
-					`This row has ${row.blocks.length} blocks`,
-					`the first has ${first.blocks.length}`,
-				),
-			);
-			continue;
-		}
-		const column = row.blocks.findIndex(
-			(each, i) => !equal(each.across, first.blocks[i]?.across ?? ZERO),
-		);
-		const odd = row.blocks[column];
-		if (odd === undefined) continue;
-		good = false;
-		builder.diagnostics.push(
-			blockSizesDiffer(
-				row.drawn,
-				`Block ${odd.block.spec.name} is ${say(odd.across)} wide in column ${column + 1}`,
-				`the first row has ${say(first.blocks[column]?.across ?? ZERO)} there`,
-			),
-		);
-	}
-	return good;
+function sameColumns(rows: readonly SetRow[], first: SetRow, builder: Builder): boolean {
+  const say = (size: Rational): string => sayLength(size, builder.spec.ruler);
+  let good = true;
+  for (const row of rows) {
+    if (row.blocks.length !== first.blocks.length) {
+      good = false;
+      builder.diagnostics.push(
+        rowsUneven(
+          row.drawn,
+          `This row has ${row.blocks.length} blocks`,
+          `the first has ${first.blocks.length}`,
+        ),
+      );
+      continue;
+    }
+    const column = row.blocks.findIndex((each, i) => !equal(each.across, first.blocks[i]?.across ?? ZERO));
+    const odd = row.blocks[column];
+    if (odd === undefined) continue;
+    good = false;
+    builder.diagnostics.push(
+      blockSizesDiffer(
+        row.drawn,
+        `Block ${odd.block.spec.name} is ${say(odd.across)} wide in column ${column + 1}`,
+        `the first row has ${say(first.blocks[column]?.across ?? ZERO)} there`,
+      ),
+    );
+  }
+  return good;
 }
 
 /** On point: square blocks of one size, in rows of n, n - 1, n ... beginning and ending with a full row. */
-export function checkOnPoint(
-	rows: readonly SetRow[],
-	builder: Builder,
-): boolean {
-	const { spec, diagnostics } = builder;
-	const side = rows[0]?.down ?? ZERO;
-	const count = rows[0]?.blocks.length ?? 0;
-	let good = true;
-	for (const row of rows) {
-		const odd = row.blocks.find(
-			(each) => !equal(each.across, side) || !equal(each.down, side),
-		);
-		if (odd === undefined) continue;
-		good = false;
-		diagnostics.push(
-			onPointUneven(
-				row.drawn,
-				`Block ${odd.block.spec.name} is ${sayLength(odd.across, spec.ruler)} by ${sayLength(odd.down, spec.ruler)}; on point every block is a square of one size (here ${sayLength(side, spec.ruler)}).`,
-				"Give all blocks of the setting one size.",
-			),
-		);
-	}
-	if (rows.length % 2 === 0) {
-		good = false;
-		const last = rows.at(-1)?.drawn ?? spec.setting;
-		diagnostics.push(
-			onPointUneven(
-				last,
-				`On point there are ${rows.length} rows drawn; the last must be a full row again.`,
-				"Draw rows of 3, 2, 3 blocks, or 4, 3, 4, 3, 4.",
-			),
-		);
-	}
-	rows.forEach((row, i) => {
-		const expected = i % 2 === 0 ? count : count - 1;
-		if (row.blocks.length === expected) return;
-		good = false;
-		diagnostics.push(
-			onPointUneven(
-				row.drawn,
-				`Row ${i + 1} has ${row.blocks.length} blocks, but on point it needs ${expected}.`,
-				"Every second row has one block fewer; setting triangles fill its ends.",
-			),
-		);
-	});
-	return good;
+export function checkOnPoint(rows: readonly SetRow[], builder: Builder): boolean {
+  const { spec, diagnostics } = builder;
+  const side = rows[0]?.down ?? ZERO;
+  const count = rows[0]?.blocks.length ?? 0;
+  let good = true;
+  for (const row of rows) {
+    const odd = row.blocks.find((each) => !equal(each.across, side) || !equal(each.down, side));
+    if (odd === undefined) continue;
+    good = false;
+    diagnostics.push(
+      onPointUneven(
+        row.drawn,
+        `Block ${odd.block.spec.name} is ${sayLength(odd.across, spec.ruler)} by ${sayLength(odd.down, spec.ruler)}; on point every block is a square of one size (here ${sayLength(side, spec.ruler)}).`,
+        "Give all blocks of the setting one size.",
+      ),
+    );
+  }
+  if (rows.length % 2 === 0) {
+    good = false;
+    const last = rows.at(-1)?.drawn ?? spec.setting;
+    diagnostics.push(
+      onPointUneven(
+        last,
+        `On point there are ${rows.length} rows drawn; the last must be a full row again.`,
+        "Draw rows of 3, 2, 3 blocks, or 4, 3, 4, 3, 4.",
+      ),
+    );
+  }
+  rows.forEach((row, i) => {
+    const expected = i % 2 === 0 ? count : count - 1;
+    if (row.blocks.length === expected) return;
+    good = false;
+    diagnostics.push(
+      onPointUneven(
+        row.drawn,
+        `Row ${i + 1} has ${row.blocks.length} blocks, but on point it needs ${expected}.`,
+        "Every second row has one block fewer; setting triangles fill its ends.",
+      ),
+    );
+  });
+  return good;
 }

@@ -6,36 +6,30 @@ import { rootsToNumber } from "./units/roots.ts";
 import type { SpotFacts } from "./work-types.ts";
 
 interface Spot {
-	x: number;
-	y: number;
+  x: number;
+  y: number;
 }
 
 /** Twice the area of a polygon by the shoelace sum. */
 function area(outline: readonly Spot[]): number {
-	let twice = 0;
-	outline.forEach((a, i) => {
-		const b = outline[(i + 1) % outline.length] ?? a;
-		twice += a.x * b.y - b.x * a.y;
-	});
-	return Math.abs(twice) / 2;
+  let twice = 0;
+  outline.forEach((a, i) => {
+    const b = outline[(i + 1) % outline.length] ?? a;
+    twice += a.x * b.y - b.x * a.y;
+  });
+  return Math.abs(twice) / 2;
 }
 
 /** The part of a polygon on one side of an upright or level line. */
-function clip(
-	outline: readonly Spot[],
-	axis: "x" | "y",
-	limit: number,
-	keepBelow: boolean,
-): Spot[] {
-	const inside = (p: Spot): boolean =>
-		keepBelow ? p[axis] <= limit : p[axis] >= limit;
-	return outline.flatMap((a, i) => {
-		const b = outline[(i + 1) % outline.length] ?? a;
-		const kept = inside(a) ? [a] : [];
-		if (inside(a) === inside(b)) return kept;
-		const t = (limit - a[axis]) / (b[axis] - a[axis]);
-		return [...kept, { x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) }];
-	});
+function clip(outline: readonly Spot[], axis: "x" | "y", limit: number, keepBelow: boolean): Spot[] {
+  const inside = (p: Spot): boolean => (keepBelow ? p[axis] <= limit : p[axis] >= limit);
+  return outline.flatMap((a, i) => {
+    const b = outline[(i + 1) % outline.length] ?? a;
+    const kept = inside(a) ? [a] : [];
+    if (inside(a) === inside(b)) return kept;
+    const t = (limit - a[axis]) / (b[axis] - a[axis]);
+    return [...kept, { x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) }];
+  });
 }
 
 /**
@@ -44,27 +38,24 @@ function clip(
  * hidden in seams. Areas only, for the account of waste: to the nearest square tick.
  */
 export function spotFacts(unit: LaidUnit, spec: QuiltSpec): SpotFacts[] {
-	const seam = fromInteger(spec.seam);
-	const [across, along] = [
-		toNumber(unit.design.across),
-		toNumber(unit.design.along),
-	];
-	return unit.kind.patches(unit.design).map((patch): SpotFacts => {
-		const numbers = (outline: ReturnType<typeof toRoots>): Spot[] =>
-			outline.map(({ x, y }) => ({ x: rootsToNumber(x), y: rootsToNumber(y) }));
-		const outline = toRoots(patch.outline);
-		let raw = numbers(withSeams(outline, seam));
-		raw = clip(raw, "x", across + spec.seam, true);
-		raw = clip(raw, "x", -spec.seam, false);
-		raw = clip(raw, "y", along + spec.seam, true);
-		raw = clip(raw, "y", -spec.seam, false);
-		return {
-			spot: patch.spot,
-			role: patch.role,
-			shape: patch.shape,
-			facing: patch.facing,
-			finished: Math.round(area(numbers(outline))),
-			raw: Math.round(area(raw)),
-		};
-	});
+  const seam = fromInteger(spec.seam);
+  const [across, along] = [toNumber(unit.design.across), toNumber(unit.design.along)];
+  return unit.kind.patches(unit.design).map((patch): SpotFacts => {
+    const numbers = (outline: ReturnType<typeof toRoots>): Spot[] =>
+      outline.map(({ x, y }) => ({ x: rootsToNumber(x), y: rootsToNumber(y) }));
+    const outline = toRoots(patch.outline);
+    let raw = numbers(withSeams(outline, seam));
+    raw = clip(raw, "x", across + spec.seam, true);
+    raw = clip(raw, "x", -spec.seam, false);
+    raw = clip(raw, "y", along + spec.seam, true);
+    raw = clip(raw, "y", -spec.seam, false);
+    return {
+      spot: patch.spot,
+      role: patch.role,
+      shape: patch.shape,
+      facing: patch.facing,
+      finished: Math.round(area(numbers(outline))),
+      raw: Math.round(area(raw)),
+    };
+  });
 }

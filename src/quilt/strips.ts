@@ -1,12 +1,5 @@
 import { fromInteger, mul, type Rational } from "../length/rational.ts";
-import {
-	addSurd,
-	roundSurdUpToMark,
-	type Surd,
-	surd,
-	surdToNumber,
-	timesRoot2,
-} from "../length/surd.ts";
+import { addSurd, roundSurdUpToMark, type Surd, surd, surdToNumber, timesRoot2 } from "../length/surd.ts";
 import type { FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
 import type { Builder } from "./builder.ts";
 import { exactToNumber, surdOfExact } from "./exact.ts";
@@ -15,26 +8,26 @@ import type { StripDemand } from "./work-types.ts";
 
 /** A long strip as it lies in the top. */
 export interface LaidStrip {
-	text: string;
-	word: FabricWord;
-	colourway: string;
-	outline: Point[];
-	/** Finished length along the strip at its longest, and width across it. */
-	length: Exact;
-	width: Exact;
-	/** The strip stands upright in the quilt: a side border. */
-	upright: boolean;
-	/** Degrees clockwise from a top border; what a print that turns with the quilt's edge follows. */
-	side: 0 | 90 | 180 | 270;
-	mitred: boolean;
-	extra: number;
-	cut: StripDemand["cut"];
-	join: StripDemand["join"];
-	note: string;
-	place: PatchPlace;
-	border: number | null;
-	path: string;
-	at: StripDemand["at"];
+  text: string;
+  word: FabricWord;
+  colourway: string;
+  outline: Point[];
+  /** Finished length along the strip at its longest, and width across it. */
+  length: Exact;
+  width: Exact;
+  /** The strip stands upright in the quilt: a side border. */
+  upright: boolean;
+  /** Degrees clockwise from a top border; what a print that turns with the quilt's edge follows. */
+  side: 0 | 90 | 180 | 270;
+  mitred: boolean;
+  extra: number;
+  cut: StripDemand["cut"];
+  join: StripDemand["join"];
+  note: string;
+  place: PatchPlace;
+  border: number | null;
+  path: string;
+  at: StripDemand["at"];
 }
 
 /**
@@ -44,108 +37,81 @@ export interface LaidStrip {
  *     derived geometry: finished outer length + 2 seams + 2 x root 2 seams; the same as
  *     unfinished side + 2 x cut border - 4 seams + 2 x root 2 seams
  */
-export function cutLengthOf(
-	length: Surd,
-	seam: Rational,
-	mitred: boolean,
-): Surd {
-	const straight = addSurd(length, surd(mul(seam, fromInteger(2))));
-	return mitred
-		? addSurd(straight, timesRoot2(mul(seam, fromInteger(2))))
-		: straight;
+export function cutLengthOf(length: Surd, seam: Rational, mitred: boolean): Surd {
+  const straight = addSurd(length, surd(mul(seam, fromInteger(2))));
+  return mitred ? addSurd(straight, timesRoot2(mul(seam, fromInteger(2)))) : straight;
 }
 
 /** Rounds up to the mark, and says whether that changed anything. */
-export function onMarkAbove(
-	value: Surd,
-	spec: QuiltSpec,
-): { ticks: number; roundedUp: boolean } {
-	const ticks = roundSurdUpToMark(value, spec.ruler.mark);
-	return {
-		ticks,
-		roundedUp: roundSurdUpToMark(value, 1) !== ticks || value.b.n !== 0n,
-	};
+export function onMarkAbove(value: Surd, spec: QuiltSpec): { ticks: number; roundedUp: boolean } {
+  const ticks = roundSurdUpToMark(value, spec.ruler.mark);
+  return {
+    ticks,
+    roundedUp: roundSurdUpToMark(value, 1) !== ticks || value.b.n !== 0n,
+  };
 }
 
 /** Adds a strip to the top and to what is to be cut; strips alike are counted together. */
-export function addStrip(
-	builder: Builder,
-	strips: StripDemand[],
-	strip: LaidStrip,
-): boolean {
-	const { spec } = builder;
-	const fabric = builder.find(strip.word, null, strip.colourway);
-	if (fabric === null) return false;
-	const direction = builder.directions.get(fabric);
-	const round = spec.prints !== "quilt";
-	builder.patches.push({
-		outline: strip.outline,
-		fabric,
-		up: direction === undefined ? null : round ? strip.side : 0,
-		origin: {
-			place: strip.place,
-			block: null,
-			unit: null,
-			part: strip.text,
-			border: strip.border,
-		},
-	});
-	const seam = fromInteger(spec.seam);
-	const run = onMarkAbove(
-		cutLengthOf(surdOfExact(strip.length), seam, strip.mitred),
-		spec,
-	);
-	const width = onMarkAbove(
-		cutLengthOf(surdOfExact(strip.width), seam, false),
-		spec,
-	);
-	const demand: StripDemand = {
-		text: strip.text,
-		fabric,
-		run: run.ticks + strip.extra,
-		width: width.ticks,
-		roundedUp: run.roundedUp || width.roundedUp,
-		count: 1,
-		print:
-			direction === undefined
-				? null
-				: !round && strip.upright
-					? "along"
-					: "across",
-		cut: strip.cut,
-		join: strip.join,
-		note: strip.note,
-		finished: Math.round(areaOf(strip)),
-		path: strip.path,
-		at: strip.at,
-	};
-	const same = strips.find((each) => sameStrip(each, demand));
-	if (same === undefined) strips.push(demand);
-	else {
-		same.count += 1;
-		same.finished += demand.finished;
-	}
-	return true;
+export function addStrip(builder: Builder, strips: StripDemand[], strip: LaidStrip): boolean {
+  const { spec } = builder;
+  const fabric = builder.find(strip.word, null, strip.colourway);
+  if (fabric === null) return false;
+  const direction = builder.directions.get(fabric);
+  const round = spec.prints !== "quilt";
+  builder.patches.push({
+    outline: strip.outline,
+    fabric,
+    up: direction === undefined ? null : round ? strip.side : 0,
+    origin: {
+      place: strip.place,
+      block: null,
+      unit: null,
+      part: strip.text,
+      border: strip.border,
+    },
+  });
+  const seam = fromInteger(spec.seam);
+  const run = onMarkAbove(cutLengthOf(surdOfExact(strip.length), seam, strip.mitred), spec);
+  const width = onMarkAbove(cutLengthOf(surdOfExact(strip.width), seam, false), spec);
+  const demand: StripDemand = {
+    text: strip.text,
+    fabric,
+    run: run.ticks + strip.extra,
+    width: width.ticks,
+    roundedUp: run.roundedUp || width.roundedUp,
+    count: 1,
+    print: direction === undefined ? null : !round && strip.upright ? "along" : "across",
+    cut: strip.cut,
+    join: strip.join,
+    note: strip.note,
+    finished: Math.round(areaOf(strip)),
+    path: strip.path,
+    at: strip.at,
+  };
+  const same = strips.find((each) => sameStrip(each, demand));
+  if (same === undefined) strips.push(demand);
+  else {
+    same.count += 1;
+    same.finished += demand.finished;
+  }
+  return true;
 }
 
 /** A mitred strip is a trapezium: its mean length is one width shorter than its outer edge. */
 function areaOf(strip: LaidStrip): number {
-	const [length, width] = [
-		surdToNumber(surdOfExact(strip.length)),
-		exactToNumber(strip.width),
-	];
-	return (strip.mitred ? length - width : length) * width;
+  const [length, width] = [surdToNumber(surdOfExact(strip.length)), exactToNumber(strip.width)];
+  return (strip.mitred ? length - width : length) * width;
 }
 
 function sameStrip(a: StripDemand, b: StripDemand): boolean {
-	return (
-		a.text === b.text &&
-		a.fabric === b.fabric &&
-		a.run === b.run &&
-		a.width === b.width &&
-		a.print === b.print &&
-		a.cut === b.cut &&
-		a.join === b.join &&
-		a.note === b.note
-	);
+  return (
+    a.text === b.text &&
+    a.fabric === b.fabric &&
+    a.run === b.run &&
+    a.width === b.width &&
+    a.print === b.print &&
+    a.cut === b.cut &&
+    a.join === b.join &&
+    a.note === b.note
+  );
 }

@@ -10,147 +10,137 @@
  * `(n + r * Math.sqrt(root ?? 2)) / d`.
  */
 export interface Exact {
-	n: number;
-	r: number;
-	d: number;
-	root?: 3;
+  n: number;
+  r: number;
+  d: number;
+  root?: 3;
 }
 
 export interface Point {
-	x: Exact;
-	y: Exact;
+  x: Exact;
+  y: Exact;
 }
 
 /** What a patch belongs to. */
-export type PatchPlace =
-	| "block"
-	| "sash"
-	| "cornerstone"
-	| "setting-triangle"
-	| "border";
+export type PatchPlace = "block" | "sash" | "cornerstone" | "setting-triangle" | "border";
 
 /** Where a patch came from, so that a drawing can name it and the cut list can count it. */
 export interface PatchOrigin {
-	place: PatchPlace;
-	/** Index into `blocks` when `place` is `block`; else null. */
-	block: number | null;
-	/** Index into that block's design's `units`; for a pieced border into the border's; else null. */
-	unit: number | null;
-	/** The part of the unit in trade words: `goose`, `sky`, `square`, `side`, `corner`, `left`. */
-	part: string;
-	/** Index into `borders` when `place` is `border`; else null. */
-	border: number | null;
+  place: PatchPlace;
+  /** Index into `blocks` when `place` is `block`; else null. */
+  block: number | null;
+  /** Index into that block's design's `units`; for a pieced border into the border's; else null. */
+  unit: number | null;
+  /** The part of the unit in trade words: `goose`, `sky`, `square`, `side`, `corner`, `left`. */
+  part: string;
+  /** Index into `borders` when `place` is `border`; else null. */
+  border: number | null;
 }
 
 /** One finished patch: a simple polygon, its corners in order clockwise as seen. */
 export interface Patch {
-	outline: Point[];
-	/** Name of the fabric. */
-	fabric: string;
-	/**
-	 * Which way the print's up points in the quilt, in degrees clockwise from the top of the quilt (0 is
-	 * upright); null when the fabric has no direction.
-	 */
-	up: number | null;
-	origin: PatchOrigin;
+  outline: Point[];
+  /** Name of the fabric. */
+  fabric: string;
+  /**
+   * Which way the print's up points in the quilt, in degrees clockwise from the top of the quilt (0 is
+   * upright); null when the fabric has no direction.
+   */
+  up: number | null;
+  origin: PatchOrigin;
 }
 
 /** One unit of a block design, in the block's own frame before it is turned. */
 export interface DesignUnit {
-	kind: string;
-	method: string;
-	/** Cell of the unit's top left corner, from 0, and how many cells it covers. */
-	column: number;
-	row: number;
-	columns: number;
-	rows: number;
-	x: Exact;
-	y: Exact;
-	across: Exact;
-	down: Exact;
-	/** Quarter-turn of the unit within the block, in degrees clockwise. */
-	turn: number;
-	/** The code it has in the text drawing of the block. */
-	code: string;
+  kind: string;
+  method: string;
+  /** Cell of the unit's top left corner, from 0, and how many cells it covers. */
+  column: number;
+  row: number;
+  columns: number;
+  rows: number;
+  x: Exact;
+  y: Exact;
+  across: Exact;
+  down: Exact;
+  /** Quarter-turn of the unit within the block, in degrees clockwise. */
+  turn: number;
+  /** The code it has in the text drawing of the block. */
+  code: string;
 }
 
 /** A block as drawn by itself: upright, in one colourway. */
 export interface BlockDesign {
-	name: string;
-	/** Name of the colourway; empty for the block's own. */
-	colourway: string;
-	across: Exact;
-	down: Exact;
-	columns: number;
-	rows: number;
-	units: DesignUnit[];
-	/** Patches in the block's frame; `origin.block` is null. */
-	patches: Patch[];
-	/** How many of it the quilt holds, in any turn. */
-	count: number;
+  name: string;
+  /** Name of the colourway; empty for the block's own. */
+  colourway: string;
+  across: Exact;
+  down: Exact;
+  columns: number;
+  rows: number;
+  units: DesignUnit[];
+  /** Patches in the block's frame; `origin.block` is null. */
+  patches: Patch[];
+  /** How many of it the quilt holds, in any turn. */
+  count: number;
 }
 
 export interface PlacedBlock {
-	/** Index into `designs`. */
-	design: number;
-	/** Place in the rows of the setting, from 0. */
-	row: number;
-	column: number;
-	/** Degrees clockwise the block is turned (without the eighth-turn of an on-point setting). */
-	turn: number;
-	/** The four corners, clockwise from the one that was top left before turning. */
-	outline: Point[];
+  /** Index into `designs`. */
+  design: number;
+  /** Place in the rows of the setting, from 0. */
+  row: number;
+  column: number;
+  /** Degrees clockwise the block is turned (without the eighth-turn of an on-point setting). */
+  turn: number;
+  /** The four corners, clockwise from the one that was top left before turning. */
+  outline: Point[];
 }
 
 export interface TopBorder {
-	/** From the inside, counting from 1. */
-	number: number;
-	name: string;
-	kind:
-		| "butted-sides-first"
-		| "butted-tops-first"
-		| "mitred"
-		| "cornerstones"
-		| "pieced";
-	/** Finished width of the sides, and of the top and bottom. */
-	side: Exact;
-	end: Exact;
-	/** Outer edge of the border: its size and the offset of its top left corner. */
-	x: Exact;
-	y: Exact;
-	across: Exact;
-	down: Exact;
+  /** From the inside, counting from 1. */
+  number: number;
+  name: string;
+  kind: "butted-sides-first" | "butted-tops-first" | "mitred" | "cornerstones" | "pieced";
+  /** Finished width of the sides, and of the top and bottom. */
+  side: Exact;
+  end: Exact;
+  /** Outer edge of the border: its size and the offset of its top left corner. */
+  x: Exact;
+  y: Exact;
+  across: Exact;
+  down: Exact;
 }
 
 /** A seam of the top that is sewn in one go, for the order of piecing. */
 export interface TopSeam {
-	from: Point;
-	to: Point;
-	/** 1 joins units into rows of a block, 2 block rows, 3 rows of the quilt, 4 rows together, 5 borders. */
-	stage: 1 | 2 | 3 | 4 | 5;
+  from: Point;
+  to: Point;
+  /** 1 joins units into rows of a block, 2 block rows, 3 rows of the quilt, 4 rows together, 5 borders. */
+  stage: 1 | 2 | 3 | 4 | 5;
 }
 
 /** Where the blocks, sashes and setting triangles lie inside the borders. */
 export interface TopCentre {
-	x: Exact;
-	y: Exact;
-	across: Exact;
-	down: Exact;
-	onPoint: boolean;
-	blocksAcross: number;
-	blocksDown: number;
+  x: Exact;
+  y: Exact;
+  across: Exact;
+  down: Exact;
+  onPoint: boolean;
+  blocksAcross: number;
+  blocksDown: number;
 }
 
 /** The whole top, ready to draw and to cut from. Plain data: it survives JSON unchanged. */
 export interface QuiltTop {
-	name: string;
-	/** Finished size, without binding. */
-	across: Exact;
-	down: Exact;
-	designs: BlockDesign[];
-	blocks: PlacedBlock[];
-	centre: TopCentre;
-	borders: TopBorder[];
-	patches: Patch[];
-	seams: TopSeam[];
+  name: string;
+  /** Finished size, without binding. */
+  across: Exact;
+  down: Exact;
+  designs: BlockDesign[];
+  blocks: PlacedBlock[];
+  centre: TopCentre;
+  borders: TopBorder[];
+  patches: Patch[];
+  seams: TopSeam[];
 }

@@ -1,9 +1,9 @@
 import {
-	methodUnknown,
-	rolesUncovered,
-	roleUnknown,
-	unitUnknown,
-	unitUnsuited,
+  methodUnknown,
+  rolesUncovered,
+  roleUnknown,
+  unitUnknown,
+  unitUnsuited,
 } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { Rational } from "../length/rational.ts";
@@ -20,159 +20,130 @@ import type { UnitDesign, UnitKind } from "./units/types.ts";
  * fabric word. Faults are reported where the cell's code is explained.
  */
 export function checkUnit(
-	cell: CellSpec,
-	across: Rational,
-	along: Rational,
-	spec: QuiltSpec,
-	diagnostics: Diagnostic[],
+  cell: CellSpec,
+  across: Rational,
+  along: Rational,
+  spec: QuiltSpec,
+  diagnostics: Diagnostic[],
 ): Pick<LaidUnit, "kind" | "design" | "method"> | null {
-	const kind = findUnitKind(cell.unit);
-	if (kind === null) {
-		diagnostics.push(
-			unitUnknown(
-				cell,
-				cell.unit,
-				UNIT_KINDS.map((each) => each.name),
-			),
-		);
-		return null;
-	}
-	const design = designOf(cell, across, along);
-	const problem = kind.check(design);
-	if (problem !== null) {
-		const size = `${sayLength(across, spec.ruler)} by ${sayLength(along, spec.ruler)}`;
-		diagnostics.push(
-			unitUnsuited(cell, kind.name, size, problem.reason, problem.hint),
-		);
-		return null;
-	}
-	const rolesFound = checkRoles(cell, kind, design, diagnostics);
-	const method = methodOf(cell, kind, spec, diagnostics);
-	return rolesFound && method !== undefined ? { kind, design, method } : null;
+  const kind = findUnitKind(cell.unit);
+  if (kind === null) {
+    diagnostics.push(
+      unitUnknown(
+        cell,
+        cell.unit,
+        UNIT_KINDS.map((each) => each.name),
+      ),
+    );
+    return null;
+  }
+  const design = designOf(cell, across, along);
+  const problem = kind.check(design);
+  if (problem !== null) {
+    const size = `${sayLength(across, spec.ruler)} by ${sayLength(along, spec.ruler)}`;
+    diagnostics.push(unitUnsuited(cell, kind.name, size, problem.reason, problem.hint));
+    return null;
+  }
+  const rolesFound = checkRoles(cell, kind, design, diagnostics);
+  const method = methodOf(cell, kind, spec, diagnostics);
+  return rolesFound && method !== undefined ? { kind, design, method } : null;
 }
 
-function designOf(
-	cell: CellSpec,
-	across: Rational,
-	along: Rational,
-): UnitDesign {
-	const base = plainDesign(across, along);
-	return {
-		...base,
-		corner:
-			cell.corner === null ? base.corner : rationalOfFraction(cell.corner),
-		corners: cell.corners ?? base.corners,
-		strips:
-			cell.strips === null ? base.strips : cell.strips.map(rationalOfFraction),
-		count: cell.count ?? railsNamed(cell) ?? base.count,
-		centre:
-			cell.centre === null ? base.centre : rationalOfFraction(cell.centre),
-		leaning: cell.leaning ?? base.leaning,
-		patches:
-			cell.patches?.map((patch, i) => ({
-				role: patch.role,
-				spot: `${patch.role} ${i + 1}`,
-				corners: patch.corners.map(({ x, y }) => ({
-					x: rationalOfFraction(x),
-					y: rationalOfFraction(y),
-				})),
-			})) ?? base.patches,
-	};
+function designOf(cell: CellSpec, across: Rational, along: Rational): UnitDesign {
+  const base = plainDesign(across, along);
+  return {
+    ...base,
+    corner: cell.corner === null ? base.corner : rationalOfFraction(cell.corner),
+    corners: cell.corners ?? base.corners,
+    strips: cell.strips === null ? base.strips : cell.strips.map(rationalOfFraction),
+    count: cell.count ?? railsNamed(cell) ?? base.count,
+    centre: cell.centre === null ? base.centre : rationalOfFraction(cell.centre),
+    leaning: cell.leaning ?? base.leaning,
+    patches:
+      cell.patches?.map((patch, i) => ({
+        role: patch.role,
+        spot: `${patch.role} ${i + 1}`,
+        corners: patch.corners.map(({ x, y }) => ({
+          x: rationalOfFraction(x),
+          y: rationalOfFraction(y),
+        })),
+      })) ?? base.patches,
+  };
 }
 
 /** A list of fabrics for rails says how many rails there are. */
 function railsNamed(cell: CellSpec): number | null {
-	return cell.inOrder.length > 1 &&
-		findUnitKind(cell.unit)?.reads.includes("strips")
-		? cell.inOrder.length
-		: null;
+  return cell.inOrder.length > 1 && findUnitKind(cell.unit)?.reads.includes("strips")
+    ? cell.inOrder.length
+    : null;
 }
 
 /** Fabric words of a unit by role. One word alone stands for every part; a list goes by the usual order. */
-export function wordsByRole(
-	cell: CellSpec,
-	roles: readonly string[],
-): Record<string, FabricWord> {
-	const words: Record<string, FabricWord> = {};
-	roles.forEach((role, i) => {
-		const inOrder =
-			cell.inOrder.length === 1 ? cell.inOrder[0] : cell.inOrder[i];
-		const word = Object.hasOwn(cell.byRole, role) ? cell.byRole[role] : inOrder;
-		if (word !== undefined) words[role] = word;
-	});
-	return words;
+export function wordsByRole(cell: CellSpec, roles: readonly string[]): Record<string, FabricWord> {
+  const words: Record<string, FabricWord> = {};
+  roles.forEach((role, i) => {
+    const inOrder = cell.inOrder.length === 1 ? cell.inOrder[0] : cell.inOrder[i];
+    const word = Object.hasOwn(cell.byRole, role) ? cell.byRole[role] : inOrder;
+    if (word !== undefined) words[role] = word;
+  });
+  return words;
 }
 
-function checkRoles(
-	cell: CellSpec,
-	kind: UnitKind,
-	design: UnitDesign,
-	diagnostics: Diagnostic[],
-): boolean {
-	const roles = kind.roles(design);
-	const words = wordsByRole(cell, roles);
-	let good = true;
-	for (const [role, word] of Object.entries(cell.byRole)) {
-		if (roles.includes(role)) continue;
-		diagnostics.push(roleUnknown(word, kind.name, role, roles));
-		good = false;
-	}
-	const missing = roles.find((role) => words[role] === undefined);
-	if (missing !== undefined) {
-		diagnostics.push(rolesUncovered(cell, kind.name, missing, roles));
-		good = false;
-	}
-	if (cell.inOrder.length > Math.max(1, roles.length)) {
-		diagnostics.push(
-			roleUnknown(cell, kind.name, `number ${roles.length + 1}`, roles),
-		);
-		good = false;
-	}
-	return good;
+function checkRoles(cell: CellSpec, kind: UnitKind, design: UnitDesign, diagnostics: Diagnostic[]): boolean {
+  const roles = kind.roles(design);
+  const words = wordsByRole(cell, roles);
+  let good = true;
+  for (const [role, word] of Object.entries(cell.byRole)) {
+    if (roles.includes(role)) continue;
+    diagnostics.push(roleUnknown(word, kind.name, role, roles));
+    good = false;
+  }
+  const missing = roles.find((role) => words[role] === undefined);
+  if (missing !== undefined) {
+    diagnostics.push(rolesUncovered(cell, kind.name, missing, roles));
+    good = false;
+  }
+  if (cell.inOrder.length > Math.max(1, roles.length)) {
+    diagnostics.push(roleUnknown(cell, kind.name, `number ${roles.length + 1}`, roles));
+    good = false;
+  }
+  return good;
 }
 
 /** The method wanted: the cell's own, else the file's for this kind, else none in particular. */
 function methodOf(
-	cell: CellSpec,
-	kind: UnitKind,
-	spec: QuiltSpec,
-	diagnostics: Diagnostic[],
+  cell: CellSpec,
+  kind: UnitKind,
+  spec: QuiltSpec,
+  diagnostics: Diagnostic[],
 ): string | null | undefined {
-	const known = kind.methods.map((method) => method.name);
-	if (cell.method !== null) {
-		if (known.includes(cell.method)) return cell.method;
-		diagnostics.push(
-			methodUnknown(
-				{ path: `${cell.path}.method`, at: cell.at },
-				kind.name,
-				cell.method,
-				known,
-			),
-		);
-		return undefined;
-	}
-	const wanted = spec.methods.find((each) => findUnitKind(each.unit) === kind);
-	return wanted !== undefined && known.includes(wanted.method)
-		? wanted.method
-		: null;
+  const known = kind.methods.map((method) => method.name);
+  if (cell.method !== null) {
+    if (known.includes(cell.method)) return cell.method;
+    diagnostics.push(
+      methodUnknown({ path: `${cell.path}.method`, at: cell.at }, kind.name, cell.method, known),
+    );
+    return undefined;
+  }
+  const wanted = spec.methods.find((each) => findUnitKind(each.unit) === kind);
+  return wanted !== undefined && known.includes(wanted.method) ? wanted.method : null;
 }
 
 /** Reports methods of the file that no unit or method answers to; a unit kind left unused is no fault. */
 export function checkMethods(spec: QuiltSpec, diagnostics: Diagnostic[]): void {
-	for (const each of spec.methods) {
-		const kind = findUnitKind(each.unit);
-		if (kind === null) {
-			diagnostics.push(
-				unitUnknown(
-					each,
-					each.unit,
-					UNIT_KINDS.map((one) => one.name),
-				),
-			);
-			continue;
-		}
-		const known = kind.methods.map((method) => method.name);
-		if (!known.includes(each.method))
-			diagnostics.push(methodUnknown(each, kind.name, each.method, known));
-	}
+  for (const each of spec.methods) {
+    const kind = findUnitKind(each.unit);
+    if (kind === null) {
+      diagnostics.push(
+        unitUnknown(
+          each,
+          each.unit,
+          UNIT_KINDS.map((one) => one.name),
+        ),
+      );
+      continue;
+    }
+    const known = kind.methods.map((method) => method.name);
+    if (!known.includes(each.method)) diagnostics.push(methodUnknown(each, kind.name, each.method, known));
+  }
 }

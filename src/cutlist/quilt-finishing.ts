@@ -1,0 +1,195 @@
+import { waddingSize } from "../diagnostics/quilt-plan.ts";
+import type { Diagnostic } from "../diagnostics/types.ts";
+import { formatLength, formatSize } from "../length/format.ts";
+import { fromInteger, rational } from "../length/rational.ts";
+import {
+  compareSurd,
+  divSurd,
+  floorSurd,
+  roundSurdUpToMark,
+  scaleSurd,
+  surd,
+  timesRoot2,
+} from "../length/surd.ts";
+import type { Ticks } from "../length/types.ts";
+import type { QuiltWork } from "../quilt/index.ts";
+import type { BackingSpec, BindingSpec, QuiltSpec } from "../spec/quilt-types.ts";
+import type { FabricSpec } from "../spec/types.ts";
+import { usableWidth } from "../stock/usable-width.ts";
+import { lossPerJoin, stripsToJoin } from "./joins.ts";
+import { PLAIN_PIECE } from "./quilt-strips.ts";
+import type { CutPiece } from "./types.ts";
+
+/** Length of binding to make: once round the raw edge, and what corners and closing take. */
+export function bindingLength(top: QuiltWork["top"], binding: BindingSpec): Ticks {
+  return 2 * (top.across + top.down) + binding.extra;
+}
+
+/** Binding: strips across the fabric joined end to end, or squares for continuous bias. */
+export function bindingPiece(
+  binding: BindingSpec,
+  fabric: FabricSpec,
+  work: QuiltWork,
+  spec: QuiltSpec,
+): CutPiece | null {
+  const length = bindingLength(work.top, binding);
+  const usable = usableWidth(fabric);
+  const said = `${formatLength(length, spec.ruler)} of ${binding.fold}-fold binding`;
+  if (binding.cut === "bias") return biasPiece(binding, length, usable, said, spec);
+  const loss = lossPerJoin(binding.join, binding.width, spec.ruler);
+  const strips = stripsToJoin(length, usable, loss);
+  if (strips === null) return null;
+  return {
+    ...PLAIN_PIECE,
+    across: usable,
+    along: binding.width,
+    fullWidth: true,
+    count: strips,
+    uses: [{ text: `binding, ${said}`, count: strips }],
+    note: `sew end to end with ${strips - 1} ${binding.join} ${strips === 2 ? "join" : "joins"} for ${said}`,
+    joined: { length, loss },
+  };
+}
+
+/**
+ * Continuous bias from squares: a square of side D gives whole strips n = floor((D - 2 seams) / (w root 2)), and
+ * n x (D - 2 seams) x root 2 of binding. Derived geometry. The least D on the marks that gives enough; several
+ * equal squares when one would be wider than the fabric.
+ */
+function biasPiece(
+  binding: BindingSpec,
+  length: Ticks,
+  usable: Ticks,
+  said: string,
+  spec: QuiltSpec,
+): CutPiece | null {
+  for (let squares = 1; squares <= 40; squares += 1) {
+    const side = biasSquare(Math.ceil(length / squares), binding.width, spec);
+    if (side > usable) continue;
+    return {
+      ...PLAIN_PIECE,
+      across: side,
+      along: side,
+      count: squares,
+      uses: [{ text: `bias binding, ${said}`, count: squares }],
+      roundedUp: true,
+      note: `sew into continuous bias ${formatLength(binding.width, spec.ruler)} wide`,
+    };
+  }
+  return null;
+}
+
+/** Side of the square, on the marks, that gives at least the length in whole strips. */
+export function biasSquare(length: Ticks, width: Ticks, spec: QuiltSpec): Ticks {
+  const { mark } = spec.ruler;
+  const seams = 2 * spec.seam;
+  const pitch = timesRoot2(fromInteger(width));
+  const wanted = surd(fromInteger(length));
+  // One strip fewer than area would give is a safe place to start from.
+  let side = roundSurdUpToMark(surd(fromInteger(width + seams)), mark);
+  for (;;) {
+    const inner = surd(fromInteger(side - seams));
+    const strips = floorSurd(divSurd(inner, pitch));
+    const gives = scaleSurd(timesRoot2(fromInteger(side - seams)), rational(strips));
+    if (compareSurd(gives, wanted) >= 0) return side;
+    side += mark;
+  }
+}
+
+interface Panels {
+  count: number;
+  /** Length of each along the selvage. */
+  along: Ticks;
+  seams: "vertical" | "horizontal";
+}
+
+/** Panels for a backing so wide: as many widths as fill one way, each as long as the other way. */
+function panels(
+  across: Ticks,
+  down: Ticks,
+  usable: Ticks,
+  seam: Ticks,
+  seams: Panels["seams"],
+): Panels | null {
+  const [fill, along] = seams === "vertical" ? [across, down] : [down, across];
+  const count = stripsToJoin(fill, usable, 2 * seam);
+  return count === null ? null : { count, along, seams };
+}
+
+/**
+ * Backing: full widths of the fabric sewn side by side, seams down or across the quilt, whichever takes less
+ * length; a print with a direction settles it.
+ */
+export function backingPiece(
+  backing: BackingSpec,
+  fabric: FabricSpec,
+  work: QuiltWork,
+  spec: QuiltSpec,
+): CutPiece | null {
+  const usable = usableWidth(fabric);
+  const [across, down] = [work.top.across + 2 * backing.overhang, work.top.down + 2 * backing.overhang];
+  const ways = (["vertical", "horizontal"] as const)
+    .filter((seams) => backing.seams === "either" || backing.seams === seams)
+    .filter((seams) => {
+      if (backing.seams !== "either" || fabric.print.kind === "none") return true;
+      return (seams === "vertical") === (fabric.print.axis === "along");
+    })
+    .flatMap((seams) => panels(across, down, usable, spec.seam, seams) ?? []);
+  const best = ways.sort((a, b) => a.count * a.along - b.count * b.along)[0];
+  if (best === undefined) return null;
+  const size = formatSize(across, down, spec.ruler);
+  const note =
+    best.count === 1
+      ? `backing ${size}`
+      : `sew the ${best.count} panels side by side, ${best.seams} seams, for a backing of ${size}`;
+  if (best.count === 1) {
+    const [a, b] = best.seams === "vertical" ? [across, down] : [down, across];
+    const turnable = fabric.print.kind === "none" && a !== b;
+    return {
+      ...PLAIN_PIECE,
+      across: a,
+      along: b,
+      count: 1,
+      turnable,
+      uses: [{ text: "backing", count: 1 }],
+      note,
+    };
+  }
+  return {
+    ...PLAIN_PIECE,
+    across: usable,
+    along: best.along,
+    fullWidth: true,
+    count: best.count,
+    uses: [{ text: "backing panels", count: best.count }],
+    note,
+  };
+}
+
+/** Wadding: its size is told; as a fabric of the file it is cut like a backing, its widths butted without seams. */
+export function waddingPiece(
+  fabric: FabricSpec | null,
+  work: QuiltWork,
+  spec: QuiltSpec,
+  diagnostics: Diagnostic[],
+): CutPiece | null {
+  const { wadding } = spec;
+  if (wadding === null) return null;
+  const [across, down] = [work.top.across + 2 * wadding.overhang, work.top.down + 2 * wadding.overhang];
+  diagnostics.push(waddingSize(wadding, formatSize(across, down, spec.ruler)));
+  if (fabric === null) return null;
+  const free = { ...fabric, print: { ...fabric.print, kind: "none" as const } };
+  const as = {
+    ...wadding,
+    fabric: wadding.fabric ?? { word: "", path: "", at: null },
+    seams: "either" as const,
+  };
+  const piece = backingPiece(as, free, work, { ...spec, seam: 0 });
+  return piece === null
+    ? null
+    : {
+        ...piece,
+        uses: [{ text: "wadding", count: piece.count }],
+        note: piece.note.replace("backing", "wadding"),
+      };
+}

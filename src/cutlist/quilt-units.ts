@@ -1,0 +1,220 @@
+import { directionByOtherMethod, directionLost, directionSpares } from "../diagnostics/quilt.ts";
+import type { Diagnostic } from "../diagnostics/types.ts";
+import { formatSize } from "../length/format.ts";
+import type { Recipe } from "../quilt/units/types.ts";
+import type { SpotFacts, UnitDemand, UnitWant } from "../quilt/work-types.ts";
+import type { QuiltSpec } from "../spec/quilt-types.ts";
+import type { FabricSpec } from "../spec/types.ts";
+import { usableWidth } from "../stock/usable-width.ts";
+import { type Cloths, type Cover, type CoverPiece, coverDemand } from "./quilt-ways.ts";
+import type { CutPiece } from "./types.ts";
+
+/** A piece and the fabric it is cut from. */
+export interface OfFabric {
+  fabric: string;
+  piece: CutPiece;
+}
+
+/**
+ * The pieces for one kind of unit: the method wanted when it keeps every print's direction, else the least
+ * cloth that can; said in a diagnostic.
+ */
+export function listUnit(
+  demand: UnitDemand,
+  fabrics: ReadonlyMap<string, FabricSpec>,
+  spec: QuiltSpec,
+  diagnostics: Diagnostic[],
+): OfFabric[] {
+  const cloths = clothsOf(demand, fabrics, true);
+  const chosen = chooseRecipe(demand, cloths, fabrics, diagnostics);
+  if (chosen === null) return [];
+  return chosen.flatMap(({ recipe, cover, wants }) => {
+    const pieces = cover.pieces.map((piece) => ({
+      piece,
+      fabric: fabrics.get(demand.fabrics[piece.role] ?? ""),
+    }));
+    const need = needOf(demand.spots, wants);
+    return pieces.flatMap(({ piece, fabric }) =>
+      fabric === undefined
+        ? []
+        : [{ fabric: fabric.name, piece: asCutPiece(piece, recipe, demand, fabric, need, spec) }],
+    );
+  });
+}
+
+function clothsOf(demand: UnitDemand, fabrics: ReadonlyMap<string, FabricSpec>, minded: boolean): Cloths {
+  const of = (role: string): FabricSpec | undefined => fabrics.get(demand.fabrics[role] ?? "");
+  return {
+    direction: (role) => {
+      const kind = of(role)?.print.kind ?? "none";
+      return kind === "none" || !minded ? undefined : kind;
+    },
+    axis: (role) => of(role)?.print.axis ?? "along",
+    usable: (role) => {
+      const fabric = of(role);
+      return fabric === undefined ? 0 : usableWidth(fabric);
+    },
+  };
+}
+
+interface Chosen {
+  recipe: Recipe;
+  cover: Cover;
+  wants: readonly UnitWant[];
+}
+
+function chooseRecipe(
+  demand: UnitDemand,
+  cloths: Cloths,
+  fabrics: ReadonlyMap<string, FabricSpec>,
+  diagnostics: Diagnostic[],
+): Chosen[] | null {
+  const directional = Object.keys(demand.fabrics).filter((role) => cloths.direction(role) !== undefined);
+  const wanted = demand.recipes[0];
+  if (wanted === undefined) return null;
+  const where = { path: demand.path, at: demand.at };
+  const free = (recipe: Recipe, minded: Cloths, wants = demand.wants): Chosen[] => {
+    const cover = coverDemand(recipe, demand, wants, minded);
+    return cover === null ? [] : [{ recipe, cover, wants }];
+  };
+  if (directional.length === 0) {
+    // Without direction only the cloth's width can stand in the way of a method (a segment that is too long).
+    const merged = [{ prints: {}, count: demand.wants.reduce((sum, want) => sum + want.count, 0) }];
+    for (const recipe of demand.recipes) {
+      const found = free(recipe, cloths, merged);
+      if (found.length > 0) return found;
+    }
+    return null;
+  }
+  const names = [...new Set(directional.map((role) => demand.fabrics[role] ?? ""))].join(" and ");
+  const all = demand.recipes.flatMap((recipe) => free(recipe, cloths));
+  const first = all.find((each) => each.recipe === wanted);
+  if (first !== undefined && (demand.chosen || first.cover.spare <= 0)) {
+    if (first.cover.spare > 0) {
+      diagnostics.push(directionSpares(where, demand.text, wanted.method, first.cover.spare));
+    }
+    return [first];
+  }
+  const mixed = first === undefined ? mixMethods(demand, wanted, cloths) : null;
+  const best = [...all].sort((a, b) => a.cover.cloth - b.cover.cloth)[0];
+  if (best !== undefined && (mixed === null || best.cover.cloth < sumCloth(mixed))) {
+    if (best.recipe !== wanted) {
+      diagnostics.push(directionByOtherMethod(where, demand.text, names, wanted.method, best.recipe.method));
+    } else if (best.cover.spare > 0) {
+      diagnostics.push(directionSpares(where, demand.text, wanted.method, best.cover.spare));
+    }
+    return [best];
+  }
+  if (mixed !== null) {
+    const others = [...new Set(mixed.map(({ recipe }) => recipe.method))].filter(
+      (name) => name !== wanted.method,
+    );
+    diagnostics.push(directionByOtherMethod(where, demand.text, names, wanted.method, others.join(" and ")));
+    return mixed;
+  }
+  diagnostics.push(directionLost(where, demand.text, names));
+  return free(wanted, clothsOf(demand, fabrics, false));
+}
+
+function sumCloth(parts: readonly Chosen[]): number {
+  return parts.reduce((sum, { cover }) => sum + cover.cloth, 0);
+}
+
+/** The wanted method for the directions it can keep, the least cloth for the others; null when some have none. */
+function mixMethods(demand: UnitDemand, wanted: Recipe, cloths: Cloths): Chosen[] | null {
+  const parts: Chosen[] = [];
+  for (const want of demand.wants) {
+    const wants = [want];
+    const ways = demand.recipes.flatMap((recipe) => {
+      const cover = coverDemand(recipe, demand, wants, cloths);
+      return cover === null ? [] : [{ recipe, cover, wants }];
+    });
+    const kept =
+      ways.find(({ recipe }) => recipe === wanted) ?? ways.sort((a, b) => a.cover.cloth - b.cover.cloth)[0];
+    if (kept === undefined) return null;
+    parts.push(kept);
+  }
+  return parts;
+}
+
+/** Patches still to be made, so that spares are told from patches that are used. Counted down as pieces take them. */
+interface Need {
+  left: Map<string, number>;
+  spots: ReadonlyMap<string, SpotFacts>;
+}
+
+function likeness(spot: SpotFacts): string {
+  return `${spot.role} ${spot.shape}`;
+}
+
+function needOf(spots: readonly SpotFacts[], wants: readonly UnitWant[]): Need {
+  const units = wants.reduce((sum, want) => sum + want.count, 0);
+  const left = new Map<string, number>();
+  for (const spot of spots) left.set(likeness(spot), (left.get(likeness(spot)) ?? 0) + units);
+  return { left, spots: new Map(spots.map((spot) => [spot.spot, spot])) };
+}
+
+/** Finished area of the patches used from a piece, and their area with seam allowances on. */
+function areasUsed(piece: CoverPiece, need: Need): { finished: number; raw: number } {
+  let [finished, raw] = [0, 0];
+  for (const { spot, count } of piece.made) {
+    const facts = need.spots.get(spot);
+    if (facts === undefined) continue;
+    const left = need.left.get(likeness(facts)) ?? 0;
+    const used = Math.min(left, count);
+    need.left.set(likeness(facts), left - used);
+    finished += used * facts.finished;
+    raw += used * facts.raw;
+  }
+  return { finished, raw };
+}
+
+function asCutPiece(
+  piece: CoverPiece,
+  recipe: Recipe,
+  demand: UnitDemand,
+  fabric: FabricSpec,
+  need: Need,
+  spec: QuiltSpec,
+): CutPiece {
+  const directional = fabric.print.kind !== "none";
+  // Sizes are told with the print's up along the cloth; on some cloth it runs across.
+  const turned = directional && !piece.fullWidth && piece.note === "" && fabric.print.axis === "across";
+  const [across, along] = turned ? [piece.along, piece.across] : [piece.across, piece.along];
+  const free = !directional && !piece.fullWidth && across !== along;
+  const strip = piece.note !== "";
+  const size = free && !strip && across > along ? { across: along, along: across } : { across, along };
+  const cut = across * along * piece.count;
+  const used = areasUsed(piece, need);
+  const corners = Math.max(0, cut - used.raw);
+  const { trimTo } = recipe;
+  return {
+    letter: "",
+    label: "",
+    ...size,
+    fullWidth: piece.fullWidth,
+    count: piece.count,
+    turnable: free,
+    cut: "strips",
+    join: "no",
+    uses: [{ text: useText(piece, recipe, demand, spec), count: piece.count }],
+    subcut: piece.subcut,
+    diagonal: directional ? piece.diagonal : "any",
+    trimTo: trimTo.needed ? { across: trimTo.across, along: trimTo.along } : null,
+    roundedUp: piece.roundedUp,
+    note: strip ? piece.note : "",
+    corners,
+    seams: cut - used.finished - corners,
+  };
+}
+
+/** What the piece is for: where, which unit, how made, which part. */
+function useText(piece: CoverPiece, recipe: Recipe, demand: UnitDemand, spec: QuiltSpec): string {
+  const where = demand.uses.map((use) => use.text).join(", ");
+  const single = recipe.pieces.length === 1 && recipe.unitsPerSet === 1 && recipe.stripSets.length === 0;
+  if (single) return where;
+  const trim = recipe.trimTo.needed
+    ? `, trim to ${formatSize(recipe.trimTo.across, recipe.trimTo.along, spec.ruler)}`
+    : "";
+  return `${where}: ${recipe.kind}, ${recipe.method}, ${piece.role}${trim}`;
+}

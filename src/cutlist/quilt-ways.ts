@@ -1,0 +1,384 @@
+import type { Ticks } from "../length/types.ts";
+import { countSets, waysToCut } from "../quilt/index.ts";
+import type { Diagonal, Lie, Recipe, RecipePiece, SetStrip, StripSet } from "../quilt/units/types.ts";
+import type { SpotFacts, UnitDemand, UnitWant } from "../quilt/work-types.ts";
+import type { Subcut } from "./types.ts";
+
+/** What the covering needs to know of the cloths. */
+export interface Cloths {
+  /** How a part's fabric reads; absent for one without direction. */
+  direction(role: string): "one-way" | "two-way" | undefined;
+  /** Whether the print's up of a part's fabric runs along the selvage. */
+  axis(role: string): "along" | "across";
+  usable(role: string): Ticks;
+}
+
+/** Pieces of one size for one part of the units. */
+export interface CoverPiece {
+  role: string;
+  across: Ticks;
+  along: Ticks;
+  fullWidth: boolean;
+  count: number;
+  subcut: Subcut;
+  diagonal: Diagonal;
+  roundedUp: boolean;
+  /** What is made from all of them, by spot: more than needed when there are spares. */
+  made: { spot: string; count: number }[];
+  note: string;
+}
+
+/** How many of which pieces make the units wanted by one recipe. */
+export interface Cover {
+  pieces: CoverPiece[];
+  /** Units that come out with a print pointing where none is wanted. */
+  spare: number;
+  /** Square ticks of cloth. */
+  cloth: number;
+}
+
+/** A piece laid one way on its cloth. */
+interface Column {
+  piece: RecipePiece;
+  lies: readonly Lie[];
+  across: Ticks;
+  along: Ticks;
+  diagonal: Diagonal;
+}
+
+/**
+ * The pieces a recipe takes for the units wanted, with prints pointing as wanted.
+ * @returns null when the recipe cannot keep the direction, or its segments do not fit the cloth
+ */
+export function coverDemand(
+  recipe: Recipe,
+  demand: UnitDemand,
+  wants: readonly UnitWant[],
+  cloths: Cloths,
+): Cover | null {
+  const parts: (Cover | null)[] = [];
+  if (recipe.stripSets.length > 0) parts.push(...wants.map((want) => coverSets(recipe, want, cloths)));
+  if (recipe.pieces.length > 0) {
+    if (recipe.loose) {
+      const roles = [...new Set(recipe.pieces.map((piece) => piece.role))];
+      parts.push(...roles.map((role) => coverLoose(recipe, role, demand.spots, wants, cloths)));
+    } else parts.push(coverBound(recipe, wants, cloths));
+  }
+  const covers = parts.filter((part) => part !== null);
+  if (covers.length < parts.length) return null;
+  return {
+    pieces: covers.flatMap((cover) => cover.pieces),
+    spare: covers.reduce((sum, cover) => sum + cover.spare, 0),
+    cloth: covers.reduce((sum, cover) => sum + cover.cloth, 0),
+  };
+}
+
+function sizedCover(pieces: CoverPiece[], spare: number): Cover {
+  return {
+    pieces,
+    spare,
+    cloth: pieces.reduce((sum, piece) => sum + piece.across * piece.along * piece.count, 0),
+  };
+}
+
+/** Prints that read the same: a two-way print turned half round is not told from itself. */
+function sameness(direction: "one-way" | "two-way"): number {
+  return direction === "two-way" ? 4 : 8;
+}
+
+function made(lies: readonly Lie[], times: number): CoverPiece["made"] {
+  const counts = new Map<string, number>();
+  for (const { spot } of lies) counts.set(spot, (counts.get(spot) ?? 0) + times);
+  return [...counts].map(([spot, count]) => ({ spot, count }));
+}
+
+function pieceOf(column: Column, count: number): CoverPiece {
+  const { piece } = column;
+  return {
+    role: piece.role,
+    across: column.across,
+    along: column.along,
+    fullWidth: false,
+    count,
+    subcut: piece.subcut,
+    diagonal: piece.subcut === "once-diagonal" ? column.diagonal : "any",
+    roundedUp: piece.roundedUp,
+    made: made(column.lies, count),
+    note: "",
+  };
+}
+
+/** The ways one list of a piece's patches may lie: four on a directional print, else one. */
+function columnsOf(piece: RecipePiece, list: number, directional: boolean): Column[] {
+  const ways = waysToCut(piece);
+  return (directional ? ways : ways.slice(0, 1)).map((way) => ({
+    piece,
+    lies: way.lies[list] ?? [],
+    across: way.across,
+    along: way.along,
+    diagonal: way.diagonal,
+  }));
+}
+
+/**
+ * Patches cut to shape before sewing: any piece may serve any unit. A greedy cover, best filled first; where
+ * a piece gives each wanted direction once (squares halved or quartered) that is the least there is.
+ */
+function coverLoose(
+  recipe: Recipe,
+  role: string,
+  spots: readonly SpotFacts[],
+  wants: readonly UnitWant[],
+  cloths: Cloths,
+): Cover | null {
+  const direction = cloths.direction(role);
+  const facts = new Map(spots.map((spot) => [spot.spot, spot]));
+  const classOf = (spot: string, print: number): string => {
+    const fact = facts.get(spot);
+    if (direction === undefined) return fact?.shape ?? spot;
+    const turns = sameness(direction);
+    return `${fact?.shape ?? spot} ${(((print - (fact?.facing ?? 0)) % turns) + turns) % turns}`;
+  };
+  const need = new Map<string, number>();
+  for (const want of wants) {
+    for (const spot of spots.filter((each) => each.role === role)) {
+      const key = classOf(spot.spot, want.prints[role] ?? 0);
+      need.set(key, (need.get(key) ?? 0) + want.count);
+    }
+  }
+  const columns = recipe.pieces
+    .filter((piece) => piece.role === role)
+    .flatMap((piece) => piece.lies.flatMap((_, list) => columnsOf(piece, list, direction !== undefined)));
+  const yields = distinct(
+    columns.map((column) => ({
+      column,
+      gives: tally(column.lies.map((lie) => classOf(lie.spot, lie.print))),
+    })),
+  );
+  const pieces: CoverPiece[] = [];
+  while ([...need.values()].some((count) => count > 0)) {
+    const best = bestYield(yields, need);
+    if (best === null) return null;
+    const useful = [...best.gives].filter(([key]) => (need.get(key) ?? 0) > 0);
+    const times = Math.max(
+      1,
+      Math.min(...useful.map(([key, count]) => Math.floor((need.get(key) ?? 0) / count))),
+    );
+    pieces.push(pieceOf(best.column, times));
+    for (const [key, count] of useful) need.set(key, Math.max(0, (need.get(key) ?? 0) - count * times));
+  }
+  return sizedCover(pieces, 0);
+}
+
+interface Yield {
+  column: Column;
+  gives: Map<string, number>;
+}
+
+function tally(keys: readonly string[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return counts;
+}
+
+function distinct(yields: readonly Yield[]): Yield[] {
+  const seen = new Set<string>();
+  return yields.filter(({ column, gives }) => {
+    const key = JSON.stringify([
+      column.across,
+      column.along,
+      column.diagonal,
+      column.piece.subcut,
+      [...gives].sort(),
+    ]);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+/** The piece that meets most of what is still needed for its cloth; the first listed among equals. */
+function bestYield(yields: readonly Yield[], need: ReadonlyMap<string, number>): Yield | null {
+  let best: Yield | null = null;
+  let bestWorth = 0;
+  for (const one of yields) {
+    const useful = [...one.gives].reduce((sum, [key, count]) => sum + Math.min(count, need.get(key) ?? 0), 0);
+    const worth = useful / (one.column.across * one.column.along);
+    if (worth > bestWorth) [best, bestWorth] = [one, worth];
+  }
+  return best;
+}
+
+/** Copies of directional pieces beyond this many are laid alike, or the ways to try would be too many. */
+const MOST_FREE = 5;
+
+interface SetWay {
+  /** One column for every list of every piece, in order. */
+  columns: Column[];
+  /** Units of one set by the directions they come out with. */
+  gives: Map<string, number>;
+}
+
+/** Sets sewn before they are cut: the units of a set come out together. */
+function coverBound(recipe: Recipe, wants: readonly UnitWant[], cloths: Cloths): Cover | null {
+  const need = new Map<string, number>();
+  for (const want of wants) {
+    const key = vectorKey(want.prints);
+    need.set(key, (need.get(key) ?? 0) + want.count);
+  }
+  const ways = setWays(recipe, cloths);
+  const pieces: CoverPiece[] = [];
+  let sewn = 0;
+  const wanted = [...need.values()].reduce((sum, count) => sum + count, 0);
+  while ([...need.values()].some((count) => count > 0)) {
+    let best: SetWay | null = null;
+    let bestUseful = 0;
+    for (const way of ways) {
+      const useful = [...way.gives].reduce(
+        (sum, [key, count]) => sum + Math.min(count, need.get(key) ?? 0),
+        0,
+      );
+      if (useful > bestUseful) [best, bestUseful] = [way, useful];
+    }
+    if (best === null) return null;
+    const useful = [...best.gives].filter(([key]) => (need.get(key) ?? 0) > 0);
+    const times = Math.max(
+      1,
+      Math.min(...useful.map(([key, count]) => Math.floor((need.get(key) ?? 0) / count))),
+    );
+    pieces.push(...best.columns.map((column) => pieceOf(column, times)));
+    for (const [key, count] of useful) need.set(key, Math.max(0, (need.get(key) ?? 0) - count * times));
+    sewn += times * recipe.unitsPerSet;
+  }
+  // What rounding up to a whole set leaves is no loss of direction.
+  const rounding = Math.ceil(wanted / recipe.unitsPerSet) * recipe.unitsPerSet;
+  return sizedCover(pieces, sewn - rounding);
+}
+
+function vectorKey(prints: Readonly<Record<string, number>>): string {
+  return JSON.stringify(Object.entries(prints).sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+function setWays(recipe: Recipe, cloths: Cloths): SetWay[] {
+  const lists = recipe.pieces.flatMap((piece, index) =>
+    piece.lies.map((_, list) => ({ piece, index, list })),
+  );
+  const free = lists.filter(({ piece }) => cloths.direction(piece.role) !== undefined);
+  const together = free.length > MOST_FREE;
+  // A choice of turn for each list, or for each kind of piece when there are many.
+  const chosen: number[] = lists.map(({ piece, index }, i) => {
+    if (cloths.direction(piece.role) === undefined) return -1;
+    return together ? index : i;
+  });
+  const choices = [...new Set(chosen.filter((choice) => choice >= 0))];
+  const found: SetWay[] = [];
+  const seen = new Set<string>();
+  for (let code = 0; code < 4 ** choices.length; code += 1) {
+    const columns = lists.flatMap(({ piece, list }, i): Column[] => {
+      const choice = chosen[i] ?? -1;
+      const turn = choice < 0 ? 0 : Math.floor(code / 4 ** choices.indexOf(choice)) % 4;
+      const column = columnsOf(piece, list, choice >= 0)[turn];
+      return column === undefined ? [] : [column];
+    });
+    const gives = unitsGiven(recipe, columns, cloths);
+    const key = JSON.stringify([...gives].sort());
+    if (gives.size > 0 && !seen.has(key)) found.push({ columns, gives });
+    seen.add(key);
+  }
+  return found;
+}
+
+/** Units of a set by direction; one whose part would point two ways at once counts for nothing. */
+function unitsGiven(recipe: Recipe, columns: readonly Column[], cloths: Cloths): Map<string, number> {
+  const gives = new Map<string, number>();
+  for (let unit = 0; unit < recipe.unitsPerSet; unit += 1) {
+    const prints: Record<string, number> = {};
+    let whole = true;
+    for (const { piece, lies } of columns) {
+      const direction = cloths.direction(piece.role);
+      if (direction === undefined) continue;
+      for (const lie of lies.filter((each) => each.unit === unit)) {
+        const print = lie.print % sameness(direction);
+        if (prints[piece.role] !== undefined && prints[piece.role] !== print) whole = false;
+        prints[piece.role] = print;
+      }
+    }
+    if (!whole) continue;
+    const key = vectorKey(prints);
+    gives.set(key, (gives.get(key) ?? 0) + 1);
+  }
+  return gives;
+}
+
+/** Strip sets for units wanted one way; strips lie across the fabric, either side up. */
+function coverSets(recipe: Recipe, want: UnitWant, cloths: Cloths): Cover | null {
+  const pieces: CoverPiece[] = [];
+  for (const set of recipe.stripSets) {
+    if (!set.strips.every((strip) => keepsDirection(strip, want, cloths))) return null;
+    const usable = Math.min(...set.strips.map((strip) => cloths.usable(strip.role)));
+    const counted = countSets(set, want.count, usable);
+    if (counted === null) return null;
+    for (const strip of set.strips)
+      pieces.push(...stripsOf(set, strip, counted, want.count, cloths.usable(strip.role)));
+  }
+  return sizedCover(pieces, 0);
+}
+
+function keepsDirection(strip: SetStrip, want: UnitWant, cloths: Cloths): boolean {
+  const direction = cloths.direction(strip.role);
+  if (direction === undefined) return true;
+  const turns = cloths.axis(strip.role) === "along" ? [0, 2] : [1, 3];
+  const wanted = want.prints[strip.role] ?? 0;
+  return turns.some((turn) =>
+    strip.lies.every((list) =>
+      list.every((lie) => (lie.print + 2 * turn - wanted + 16) % sameness(direction) === 0),
+    ),
+  );
+}
+
+function stripsOf(
+  set: StripSet,
+  strip: SetStrip,
+  counted: NonNullable<ReturnType<typeof countSets>>,
+  units: number,
+  usable: Ticks,
+): CoverPiece[] {
+  const shared = {
+    role: strip.role,
+    along: strip.width,
+    subcut: "none" as const,
+    diagonal: "any" as const,
+    roundedUp: strip.roundedUp,
+  };
+  const all = made(strip.lies.flat(), units);
+  const perUnit = set.segmentsPerUnit * units;
+  const share = (segments: number): CoverPiece["made"] =>
+    all.map(({ spot, count }) => ({ spot, count: Math.round((count * segments) / Math.max(1, perUnit)) }));
+  const full: CoverPiece[] =
+    counted.fullSets === 0
+      ? []
+      : [
+          {
+            ...shared,
+            across: usable,
+            fullWidth: true,
+            count: counted.fullSets,
+            made: share(counted.fullSets * counted.segmentsPerFullSet),
+            note: `strip set ${set.name}`,
+          },
+        ];
+  const last: CoverPiece[] =
+    counted.lastSegments === 0
+      ? []
+      : [
+          {
+            ...shared,
+            across: counted.lastLength,
+            fullWidth: false,
+            count: 1,
+            made: share(counted.lastSegments),
+            note: `strip set ${set.name}, the short one`,
+          },
+        ];
+  return [...full, ...last];
+}
