@@ -3,26 +3,31 @@ import type { Part, PartRole, WasteCause } from "./types.ts";
 
 /** Builders of parts. All make a part at the origin; `moved` and `stackedUp` put it in its place. */
 
-const BLANK = {
-  x: 0,
-  y: 0,
-  cut: null,
-  parts: [],
-  piece: null,
-  turned: false,
-  cause: null,
-  keep: false,
-  number: 0,
-  kind: -1,
-} as const;
+function blank(role: PartRole, across: Ticks, along: Ticks): Part {
+  return {
+    role,
+    x: 0,
+    y: 0,
+    across,
+    along,
+    cut: null,
+    parts: [],
+    piece: null,
+    turned: false,
+    cause: null,
+    keep: false,
+    number: 0,
+    kind: -1,
+  };
+}
 
 export function pieceLeaf(piece: number, across: Ticks, along: Ticks, turned: boolean): Part {
-  return { ...BLANK, role: "piece", across, along, parts: [], piece, turned };
+  return { ...blank("piece", across, along), piece, turned };
 }
 
 export function wasteLeaf(cause: WasteCause, across: Ticks, along: Ticks): Part {
   const role: PartRole = cause === "straightening" || cause === "uncut-end" ? cause : "waste";
-  return { ...BLANK, role, across, along, parts: [], cause };
+  return { ...blank(role, across, along), cause };
 }
 
 /** A part cut into `parts`, laid one after another in the order given: in y for `across`, in x for `along`. */
@@ -36,7 +41,7 @@ export function cutInto(role: PartRole, cut: "across" | "along", parts: readonly
   const first = parts[0];
   const across = cut === "along" ? reached : (first?.across ?? 0);
   const along = cut === "across" ? reached : (first?.along ?? 0);
-  return { ...BLANK, role, across, along, cut, parts: laid };
+  return { ...blank(role, across, along), cut, parts: laid };
 }
 
 /** The part and everything in it, moved. */
