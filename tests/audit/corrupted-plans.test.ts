@@ -1,7 +1,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
+import { listCuts } from "../../src/cutlist/list-cuts.ts";
 import { everyPart } from "../../src/plan/parts.ts";
+import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import type { CuttingStep, FabricPlan, Part, Plan } from "../../src/plan/types.ts";
+import { cutListSpec, fabric, piece, solveHere } from "../support/cut-list-spec.ts";
 import { goodPlan } from "../support/good-plan.ts";
 
 let sound: Plan;
@@ -292,4 +295,20 @@ describe("the audit notices when", () => {
     expect(plan).not.toEqual(sound);
     expect(auditPlan(plan).length).toBeGreaterThan(0);
   });
+});
+
+test("the audit notices a stacked subcut in a style that has none", async () => {
+  // Three 4 x 3 in stacked twice beside 6 in pieces: only strips-3 gets both from one strip.
+  const spec = cutListSpec([fabric("Sea", [piece("tall", 6, 6, 5), piece("low", 4, 3, 6)])], {
+    style: "strips-3",
+  });
+  const { value } = await planCutLists({ spec, cutLists: listCuts(spec).value ?? [], solve: solveHere });
+  expect(auditPlan(value!)).toEqual([]);
+  expect(value!.fabrics[0]!.steps.some(({ subcuts }) => subcuts.some(({ how }) => how === "stacked"))).toBe(
+    true,
+  );
+  const claimed = structuredClone(value!);
+  claimed.style = "strips-2";
+  claimed.fabrics[0]!.bound.style = "strips-2";
+  expect(auditPlan(claimed).join()).toContain("stacked");
 });
