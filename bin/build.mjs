@@ -1,5 +1,5 @@
 // Bundles src into .build. Third-party packages stay outside, so that each is loaded only when used.
-import { mkdirSync, readdirSync, renameSync, rmSync, utimesSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, renameSync, rmSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
@@ -36,7 +36,10 @@ export async function buildAll() {
   utimesSync(join(target, "main.js"), started, started);
   const kept = new Set(outputFiles.map((file) => basename(file.path)));
   for (const name of readdirSync(target)) {
-    if (name.endsWith(".js") && !kept.has(name)) rmSync(join(target, name), { force: true });
+    const path = join(target, name);
+    // A program that was started on the old parts may still load one.
+    const old = statSync(path).mtimeMs < started.getTime() - 600_000;
+    if (name.endsWith(".js") && old && !kept.has(name)) rmSync(path, { force: true });
   }
 }
 

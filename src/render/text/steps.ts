@@ -65,14 +65,28 @@ function wrapped(text: string): string[] {
   return [...lines, line];
 }
 
+/** Which strips of the drawing a step cuts: `(strips 7 to 12)`. Empty for a step without. */
+function stripNumbers({ strips }: CuttingStep): string {
+  const runs: [first: number, last: number][] = [];
+  for (const number of strips) {
+    const run = runs.at(-1);
+    if (run !== undefined && run[1] === number - 1) run[1] = number;
+    else runs.push([number, number]);
+  }
+  const ranges = runs.map(([first, last]) => (first === last ? String(first) : words.range(first, last)));
+  return ranges.length === 0 ? "" : words.inDiagram(ranges, strips.length);
+}
+
 /** A step on one line; one too long for that starts a new line with each phrase. */
-function phraseLines(phrases: readonly string[]): string[] {
-  const sentence = inOneSentence(phrases);
+function phraseLines(phrases: readonly string[], numbers: string): string[] {
+  const sentence = [inOneSentence(phrases), numbers].join(" ").trim();
   if (sentence.length <= WIDEST) return [sentence];
-  return phrases.flatMap((phrase, index) => {
+  const lines = phrases.flatMap((phrase, index) => {
     const [first = "", ...rest] = wrapped(`${phrase}${index === phrases.length - 1 ? "." : ";"}`);
     return [first, ...indented(rest)];
   });
+  const last = [lines.pop(), numbers].join(" ").trim();
+  return [...lines, ...wrapped(last)];
 }
 
 function stepLines(plan: Plan, fabric: FabricPlan): string[] {
@@ -86,7 +100,7 @@ function stepLines(plan: Plan, fabric: FabricPlan): string[] {
       const on = fabric.lays[lay];
       lines.push(on?.source === "fixed" ? words.onPiece(on.name) : words.onBolt);
     }
-    const [first = "", ...rest] = phraseLines(stepPhrases(plan, fabric, step));
+    const [first = "", ...rest] = phraseLines(stepPhrases(plan, fabric, step), stripNumbers(step));
     lines.push(`${String(step.number).padStart(numberWidth)}. ${first}`);
     lines.push(...rest.map((line) => `${margin}${line}`));
     const flags = step.flags.flatMap((flag) => wrapped(`! ${words.stepFlags[flag]}`));

@@ -55,6 +55,10 @@ export const words = {
     `subcut ${counted(segments, "segment", "segments")} ${run} and cut ${
       segments === 1 ? "it" : "each"
     } along the strip into ${list(rows)}`,
+  inDiagram: (ranges: readonly string[], count: number) =>
+    `(${count === 1 ? "strip" : "strips"} ${list(ranges)})`,
+  range: (first: number, last: number) =>
+    last === first + 1 ? `${first} and ${last}` : `${first} to ${last}`,
   keepWhole: (count: number, letter: string) =>
     count === 1 ? `keep it whole [${letter}]` : `keep ${count} whole [${letter}]`,
   stepFlags: {
