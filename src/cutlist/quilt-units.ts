@@ -29,17 +29,34 @@ export function listUnit(
   const chosen = chooseRecipe(demand, cloths, fabrics, diagnostics);
   if (chosen === null) return [];
   return chosen.flatMap(({ recipe, cover, wants }) => {
-    const pieces = cover.pieces.map((piece) => ({
-      piece,
-      fabric: fabrics.get(demand.fabrics[piece.role] ?? ""),
-    }));
     const need = needOf(demand.spots, wants);
-    return pieces.flatMap(({ piece, fabric }) =>
-      fabric === undefined
-        ? []
-        : [{ fabric: fabric.name, piece: asCutPiece(piece, recipe, demand, fabric, need, spec) }],
-    );
+    return gather(cover.pieces, demand).flatMap(({ piece, parts }): OfFabric[] => {
+      const fabric = fabrics.get(demand.fabrics[piece.role] ?? "");
+      if (fabric === undefined) return [];
+      return [{ fabric: fabric.name, piece: asCutPiece(piece, parts, recipe, demand, fabric, need, spec) }];
+    });
   });
+}
+
+/** Pieces of one size and fabric that serve several parts of the unit, as one line. */
+function gather(pieces: readonly CoverPiece[], demand: UnitDemand): { piece: CoverPiece; parts: string[] }[] {
+  const lines = new Map<string, { piece: CoverPiece; parts: string[] }>();
+  for (const piece of pieces) {
+    const { role, count: _count, made, ...size } = piece;
+    const key = JSON.stringify([demand.fabrics[role], size]);
+    const before = lines.get(key);
+    if (before === undefined) {
+      lines.set(key, { piece, parts: [role] });
+      continue;
+    }
+    before.piece = {
+      ...before.piece,
+      count: before.piece.count + piece.count,
+      made: [...before.piece.made, ...made],
+    };
+    if (!before.parts.includes(role)) before.parts.push(role);
+  }
+  return [...lines.values()];
 }
 
 function clothsOf(demand: UnitDemand, fabrics: ReadonlyMap<string, FabricSpec>, minded: boolean): Cloths {
@@ -166,11 +183,12 @@ function areasUsed(piece: CoverPiece, need: Need): { finished: number; raw: numb
     finished += used * facts.finished;
     raw += used * facts.raw;
   }
-  return { finished, raw };
+  return { finished: Math.round(finished), raw: Math.round(raw) };
 }
 
 function asCutPiece(
   piece: CoverPiece,
+  parts: readonly string[],
   recipe: Recipe,
   demand: UnitDemand,
   fabric: FabricSpec,
@@ -184,6 +202,8 @@ function asCutPiece(
   const free = !directional && !piece.fullWidth && across !== along;
   const strip = piece.note !== "";
   const size = free && !strip && across > along ? { across: along, along: across } : { across, along };
+  // Longer than the fabric is wide: it lies along the selvage, beside strips when that takes less.
+  const long = free && size.along > usableWidth(fabric);
   const cut = across * along * piece.count;
   const used = areasUsed(piece, need);
   const corners = Math.max(0, cut - used.raw);
@@ -194,10 +214,10 @@ function asCutPiece(
     ...size,
     fullWidth: piece.fullWidth,
     count: piece.count,
-    turnable: free,
-    cut: "strips",
+    turnable: free && !long,
+    cut: long ? "either" : "strips",
     join: "no",
-    uses: [{ text: useText(piece, recipe, demand, spec), count: piece.count }],
+    uses: [{ text: useText(parts, recipe, demand, spec), count: piece.count }],
     subcut: piece.subcut,
     diagonal: directional ? piece.diagonal : "any",
     trimTo: trimTo.needed ? { across: trimTo.across, along: trimTo.along } : null,
@@ -209,12 +229,20 @@ function asCutPiece(
 }
 
 /** What the piece is for: where, which unit, how made, which part. */
-function useText(piece: CoverPiece, recipe: Recipe, demand: UnitDemand, spec: QuiltSpec): string {
+function useText(parts: readonly string[], recipe: Recipe, demand: UnitDemand, spec: QuiltSpec): string {
   const where = demand.uses.map((use) => use.text).join(", ");
   const single = recipe.pieces.length === 1 && recipe.unitsPerSet === 1 && recipe.stripSets.length === 0;
   if (single) return where;
   const trim = recipe.trimTo.needed
     ? `, trim to ${formatSize(recipe.trimTo.across, recipe.trimTo.along, spec.ruler)}`
     : "";
-  return `${where}: ${recipe.kind}, ${recipe.method}, ${piece.role}${trim}`;
+  return `${where}: ${recipe.kind}, ${recipe.method}, ${partsText(parts)}${trim}`;
+}
+
+/** `rails 1, 3, 5` rather than `rail 1, rail 3, rail 5`. */
+function partsText(parts: readonly string[]): string {
+  const numbers = parts.map((part) => /^rail (\d+)$/.exec(part)?.[1]);
+  if (parts.length > 1 && numbers.every((number) => number !== undefined))
+    return `rails ${numbers.join(", ")}`;
+  return parts.join(", ");
 }

@@ -23,7 +23,7 @@ export interface CoverPiece {
   subcut: Subcut;
   diagonal: Diagonal;
   roundedUp: boolean;
-  /** What is made from all of them, by spot: more than needed when there are spares. */
+  /** What is made from all of them, by spot: more than needed when there are spares; parts of patches for strips. */
   made: { spot: string; count: number }[];
   note: string;
 }
@@ -353,7 +353,7 @@ function stripsOf(
   const all = made(strip.lies.flat(), units);
   const perUnit = set.segmentsPerUnit * units;
   const share = (segments: number): CoverPiece["made"] =>
-    all.map(({ spot, count }) => ({ spot, count: Math.round((count * segments) / Math.max(1, perUnit)) }));
+    all.map(({ spot, count }) => ({ spot, count: (count * segments) / Math.max(1, perUnit) }));
   const full: CoverPiece[] =
     counted.fullSets === 0
       ? []

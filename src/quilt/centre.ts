@@ -211,7 +211,7 @@ function placeFilled(
     ? place === "sash"
       ? "sashes"
       : "cornerstones"
-    : `${place} ${filling.block.spec.name}`;
+    : `${place === "sash" ? "sashes" : "cornerstones"}, block ${filling.block.spec.name}`;
   placeBlock(
     builder,
     filling.block,

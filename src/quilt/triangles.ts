@@ -11,17 +11,8 @@ import {
   ZERO_EXACT,
 } from "./exact.ts";
 import type { Point } from "./types.ts";
-import {
-  type Asked,
-  cutSize,
-  diagonalOf,
-  halfSquareExtra,
-  quarterSquareExtra,
-  sideOf,
-  tradeExtras,
-} from "./units/allowance.ts";
-import * as r from "./units/roots.ts";
-import type { Eighth, HowMade } from "./units/types.ts";
+import { settingPieces } from "./units/setting-triangles.ts";
+import type { Eighth, HowMade, RecipePiece } from "./units/types.ts";
 import type { TriangleDemand } from "./work-types.ts";
 
 /** How units are made, from the file's settings. */
@@ -91,26 +82,6 @@ function corners(across: number, down: number, side: Rational): LaidTriangle[] {
   ];
 }
 
-/** Square quartered for side triangles: block diagonal and seam x (2 + 2 root 2); by the trade + 1 1/4 in. */
-export function sideSquare(side: Rational, how: HowMade): Asked {
-  const long = diagonalOf(r.whole(side));
-  return {
-    exact: r.plus(long, quarterSquareExtra(how.seam)),
-    trade: r.plus(long, r.whole(tradeExtras(how.seam).quarter)),
-    room: [],
-  };
-}
-
-/** Square halved for corner triangles: half the block diagonal and seam x (2 + root 2); by the trade + 7/8 in. */
-export function cornerSquare(side: Rational, how: HowMade): Asked {
-  const leg = sideOf(r.whole(side));
-  return {
-    exact: r.plus(leg, halfSquareExtra(how.seam)),
-    trade: r.plus(leg, r.whole(tradeExtras(how.seam).half)),
-    room: [],
-  };
-}
-
 /**
  * Fills the edges of an on-point centre.
  * @param across blocks in a full row
@@ -126,12 +97,12 @@ export function placeTriangles(
   const { spec } = builder;
   const words = spec.setting.triangles;
   if (words === null) return [];
-  const how = howMade(spec);
+  const squares = settingPieces(side, howMade(spec));
   const add = (
     part: "side" | "corner",
     word: FabricWord,
     laid: LaidTriangle[],
-    asked: Asked,
+    cut: RecipePiece,
     area: Rational,
   ): TriangleDemand[] => {
     const fabric = builder.find(word, null, "");
@@ -155,15 +126,14 @@ export function placeTriangles(
       const key = directional ? turned : 0;
       facing.set(key, (facing.get(key) ?? 0) + 1);
     }
-    const cut = cutSize(asked, how);
     return [
       {
         text: `${part} setting triangles`,
         fabric,
         subcut: part === "side" ? "twice-diagonal" : "once-diagonal",
-        square: cut.ticks,
+        square: cut.across,
         roundedUp: cut.roundedUp,
-        otherRounding: cut.other,
+        otherRounding: cut.otherRounding?.across ?? null,
         facing: [...facing].map(([eighth, count]) => ({ eighth, count })).sort((a, b) => a.eighth - b.eighth),
         finished: Math.round(exactToNumber(exactOfRational(area)) * laid.length),
         path: word.path,
@@ -176,14 +146,14 @@ export function placeTriangles(
     "side",
     words.sides,
     sides(across, down, side),
-    sideSquare(side, how),
+    squares.side,
     mul(square, rational(1n, 2n)),
   );
   const ofCorners = add(
     "corner",
     words.corners,
     corners(across, down, side),
-    cornerSquare(side, how),
+    squares.risingCorner,
     mul(square, rational(1n, 4n)),
   );
   return [...ofSides, ...ofCorners];

@@ -110,6 +110,12 @@ function checkRoles(cell: CellSpec, kind: UnitKind, design: UnitDesign, diagnost
   return good;
 }
 
+/** The kind's own name of a method, hyphens and capitals aside. */
+function methodNamed(kind: UnitKind, written: string): string | null {
+  const plain = (name: string): string => name.toLowerCase().replaceAll(/[\s_-]+/g, " ");
+  return kind.methods.find((method) => plain(method.name) === plain(written))?.name ?? null;
+}
+
 /** The method wanted: the cell's own, else the file's for this kind, else none in particular. */
 function methodOf(
   cell: CellSpec,
@@ -119,14 +125,15 @@ function methodOf(
 ): string | null | undefined {
   const known = kind.methods.map((method) => method.name);
   if (cell.method !== null) {
-    if (known.includes(cell.method)) return cell.method;
+    const named = methodNamed(kind, cell.method);
+    if (named !== null) return named;
     diagnostics.push(
       methodUnknown({ path: `${cell.path}.method`, at: cell.at }, kind.name, cell.method, known),
     );
     return undefined;
   }
   const wanted = spec.methods.find((each) => findUnitKind(each.unit) === kind);
-  return wanted !== undefined && known.includes(wanted.method) ? wanted.method : null;
+  return wanted === undefined ? null : methodNamed(kind, wanted.method);
 }
 
 /** Reports methods of the file that no unit or method answers to; a unit kind left unused is no fault. */
@@ -144,6 +151,7 @@ export function checkMethods(spec: QuiltSpec, diagnostics: Diagnostic[]): void {
       continue;
     }
     const known = kind.methods.map((method) => method.name);
-    if (!known.includes(each.method)) diagnostics.push(methodUnknown(each, kind.name, each.method, known));
+    if (methodNamed(kind, each.method) === null)
+      diagnostics.push(methodUnknown(each, kind.name, each.method, known));
   }
 }
