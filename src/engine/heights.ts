@@ -24,9 +24,6 @@ export interface HeightSearch {
 
 /** Upper limit on table cells per length tried, so that memory stays small. */
 const MOST_CELLS = 12_000_000;
-const MOST_FILLINGS = 4_000;
-/** Nodes of the depth-first filling before the solver is asked. */
-const FILL_NODES = 20_000;
 
 /**
  * Decides lengths one by one, from `lower` up. For each it looks for a vector of strip heights of exactly
@@ -47,35 +44,40 @@ export function searchHeights(
   clock: Clock,
   stats: SearchStats,
 ): HeightSearch {
+  const lists: FillingLists = new Map();
+  // A length left undecided holds the bound down, but longer plans may still be found.
+  let firstOpen: number | null = null;
   for (let length = lower; length < upper; length++) {
-    const verdict = decideLength(master, solver, cuts, length, clock, stats);
-    if (verdict.answer === "filled") return { lower: length, strips: verdict.strips, open: false };
-    if (verdict.answer === "unknown") return { lower: length, strips: null, open: true };
+    const verdict = decideLength(master, solver, cuts, lists, length, clock, stats);
+    if (verdict.answer === "filled")
+      return { lower: firstOpen ?? length, strips: verdict.strips, open: firstOpen !== null };
+    if (verdict.answer === "unknown") firstOpen ??= length;
+    if (verdict.answer === "stopped") return { lower: firstOpen ?? length, strips: null, open: true };
   }
-  return { lower: upper, strips: null, open: false };
+  return { lower: firstOpen ?? upper, strips: null, open: firstOpen !== null };
 }
 
 function decideLength(
   master: Master,
   solver: Solver,
   cuts: HeightCut[],
+  lists: FillingLists,
   length: number,
   clock: Clock,
   stats: SearchStats,
-): { answer: "filled"; strips: StripCount[] } | { answer: "dead" } | { answer: "unknown" } {
+): { answer: "filled"; strips: StripCount[] } | { answer: "dead" } | { answer: "unknown" | "stopped" } {
   const { heights } = master.oracle;
   // A plan of this length might use a strip too high to be listed.
-  if (length > master.oracle.listedTo) return { answer: "unknown" };
+  if (length > master.oracle.listedTo) return { answer: "stopped" };
   const levels = relevantLevels(heights, cuts, length);
   if (levels.length === 0) return { answer: "dead" };
-  if (levels.length * length * cuts.length > MOST_CELLS) return { answer: "unknown" };
+  if (levels.length * length * cuts.length > MOST_CELLS) return { answer: "stopped" };
   // Highest first: few of them fit, so the tree is narrow at its root.
   levels.reverse();
   const tables = cuts.map((cut) => suffixTables(heights, levels, cut, length));
   const gained: number[][] = cuts.map(() => []);
   const counts = new Array<number>(levels.length).fill(0);
-  const lists: FillingLists = new Map();
-  let undecided = false;
+  const pending: number[][] = [];
 
   const gainAt = (c: number, depth: number): number => {
     // Gains are kept per depth; a cut added below is caught up here.
@@ -105,9 +107,9 @@ function decideLength(
         gained.push([]);
         return null;
       }
-      const outcome = decideVector(master, solver, cuts, vector, lists, clock, stats);
+      const outcome = decideVector(master, solver, cuts, vector, lists, EASY, clock, stats);
       if (outcome.answer === "filled") return outcome.strips;
-      if (outcome.answer === "unknown") undecided = true;
+      if (outcome.answer === "unknown") pending.push(vector);
       return null;
     }
     const height = heights[levels[depth]!]!;
@@ -133,10 +135,30 @@ function decideLength(
   };
 
   const found = visit(0, length);
-  if (found === "stop") return { answer: "unknown" };
+  if (found === "stop") return { answer: "stopped" };
   if (found !== null) return { answer: "filled", strips: found };
-  return undecided ? { answer: "unknown" } : { answer: "dead" };
+  // The hard ones last: one that can be filled elsewhere would have made them needless.
+  let undecided = false;
+  for (const vector of pending) {
+    if (clock.expired()) return { answer: "stopped" };
+    const outcome = decideVector(master, solver, cuts, vector, lists, HARD, clock, stats);
+    if (outcome.answer === "filled") return outcome;
+    if (outcome.answer === "unknown") undecided = true;
+  }
+  return { answer: undecided ? "unknown" : "dead" };
 }
+
+interface Effort {
+  /** Fillings listed before giving up. */
+  fillings: number;
+  /** Nodes of the depth-first filling. */
+  nodes: number;
+  /** Milliseconds for the solver. */
+  solver: number;
+}
+
+const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200 };
+const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000 };
 
 /** Can these strips, which hold the demand in fractions, hold it in whole numbers? */
 function decideVector(
@@ -145,26 +167,20 @@ function decideVector(
   cuts: readonly HeightCut[],
   vector: readonly number[],
   lists: FillingLists,
+  effort: Effort,
   clock: Clock,
   stats: SearchStats,
 ): FillOutcome {
-  const all = fillingsWithin(master, vector, cuts, lists, MOST_FILLINGS);
+  const limit = Math.min(effort.solver, clock.left());
+  const all = fillingsWithin(master, vector, cuts, lists, effort.fillings);
   if (all === null) {
-    const some = fillVector(
-      master.pool,
-      vector,
-      master.demand,
-      false,
-      solver,
-      Math.min(300, clock.left()),
-      stats,
-    );
+    const some = fillVector(master.pool, vector, master.demand, false, solver, Math.min(200, limit), stats);
     return some.answer === "filled" ? some : { answer: "unknown" };
   }
   const tight = tightestCuts(vector, cuts, 6).map(({ cut }) => cut);
-  const searched = searchFill(all, vector, master.demand, tight, FILL_NODES);
+  const searched = searchFill(all, vector, master.demand, tight, effort.nodes);
   if (searched.answer !== "unknown") return searched;
-  return fillVector(all, vector, master.demand, true, solver, clock.left(), stats);
+  return fillVector(all, vector, master.demand, true, solver, limit, stats);
 }
 
 /** Levels that some vector of this length could use without breaking a single cut. */

@@ -97,13 +97,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
   if (kinds.length === 0) return { strips: [], length: 0, lower: 0, boundKind: "area" };
   const area = kinds.reduce((sum, kind) => sum + kind.lies[0]!.width * kind.lies[0]!.height * kind.demand, 0);
   const areaBound = Math.ceil(area / run);
-  const two = oracleForTwo(kinds, run);
-  const areaPrice = wholePrices(
-    kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / run),
-    demand,
-    areaBound,
-  );
-  let best = dropSurplus(kinds, demand, greedyStrips(two, demand, areaPrice.prices, undefined)!);
+  let best = firstStrips(question, demand, areaBound);
   let length = lengthOf(best);
   let lower = areaBound;
   let boundKind: RollAnswer["boundKind"] = "area";
@@ -144,6 +138,24 @@ function solveScaled(question: RollQuestion): RollAnswer {
     stats.lpSolves += master.counts.lpSolves;
     master.dispose();
   }
+}
+
+/** A plan to start from: by price of area in strips-2; for strips-3 the best strips-2 plan found quickly. */
+function firstStrips(question: RollQuestion, demand: readonly number[], areaBound: number): StripCount[] {
+  const { kinds, run, clock } = question;
+  if (question.style === "strips-3") {
+    const share = Math.min(1500, clock.left() / 4);
+    const begun = clock.spent();
+    const half: Clock = { ...clock, expired: () => clock.expired() || clock.spent() - begun > share };
+    return solveScaled({ ...question, style: "strips-2", clock: half, report: () => {} }).strips;
+  }
+  const two = oracleForTwo(kinds, run);
+  const prices = wholePrices(
+    kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / run),
+    demand,
+    areaBound,
+  );
+  return dropSurplus(kinds, demand, greedyStrips(two, demand, prices.prices, undefined)!);
 }
 
 /** The best whole-number use of the fillings found so far. */

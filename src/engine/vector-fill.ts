@@ -79,7 +79,7 @@ function holds(strips: readonly StripCount[], vector: readonly number[], demand:
 }
 
 /** Lists of fillings already made, by level and cut: a list down to a lower value serves a higher one. */
-export type FillingLists = Map<string, { floor: number; fillings: Filling[] | null }>;
+export type FillingLists = Map<string, { floor: number; most: number; fillings: Filling[] | null }>;
 
 /**
  * Every filling that could take part in a plan with these strips. At the prices of a cut the strips hold
@@ -116,13 +116,16 @@ function listLevel(
     const floor = cut.values[level]! - slack;
     const key = `${level}/${index}`;
     let entry = lists.get(key);
-    if (entry === undefined || (floor < entry.floor && entry.fillings !== null)) {
-      entry = { floor, fillings: master.oracle.fillings(level, cut.prices, master.demand, floor, most) };
-      lists.set(key, entry);
-    }
-    // A list too long down to a floor says nothing of a higher floor.
-    if (entry.fillings === null && floor > entry.floor) {
-      entry = { floor, fillings: master.oracle.fillings(level, cut.prices, master.demand, floor, most) };
+    // A list serves every higher floor; one that grew too long says nothing of a higher floor or a longer list.
+    const serves =
+      entry !== undefined &&
+      (entry.fillings !== null ? entry.floor <= floor : entry.floor >= floor && entry.most >= most);
+    if (entry === undefined || !serves) {
+      entry = {
+        floor,
+        most,
+        fillings: master.oracle.fillings(level, cut.prices, master.demand, floor, most),
+      };
       lists.set(key, entry);
     }
     if (entry.fillings === null) continue;
