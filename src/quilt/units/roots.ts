@@ -65,8 +65,15 @@ export function whole(value: Rational): RootSum {
 export function rootOf(value: Rational): RootSum {
   if (q.sign(value) < 0) throw new RangeError("no root of a negative number");
   if (q.sign(value) === 0) return [];
-  const { outside, inside } = takeSquares(value.n * value.d);
-  return [{ root: inside, by: q.rational(outside, value.d) }];
+  // Above and below the line apart: they share no factor, and small numbers are taken to pieces sooner.
+  const above = takeSquares(value.n);
+  const below = takeSquares(value.d);
+  return [
+    {
+      root: above.inside * below.inside,
+      by: q.rational(above.outside, below.outside * below.inside),
+    },
+  ];
 }
 
 export function fromSurd(value: Surd): RootSum {

@@ -34,8 +34,9 @@ function halfBase(height: Rational): Surd {
 /** How many triangles show in the row, part ones included. */
 function countOf(design: UnitDesign): number {
   const step = halfBase(design.along);
-  let count = 1;
-  while (count <= MOST && compareSurd(scaleSurd(step, q.fromInteger(count)), surd(design.across)) < 0)
+  // Triangle k starts at step k - 1.
+  let count = 2;
+  while (count <= MOST && compareSurd(scaleSurd(step, q.fromInteger(count - 1)), surd(design.across)) < 0)
     count += 1;
   return count;
 }
