@@ -18,21 +18,26 @@ export interface Trial {
   lay: Lay;
 }
 
-/** Milliseconds spent on one width; what is not settled by then counts as not working. */
+/** Most milliseconds spent on one width; what is not settled by then counts as not working. */
 const BUDGET = 60;
+
+/** Rounds of halving. Cloth that much narrower than the file says is another fabric. */
+const ROUNDS = 6;
 
 /** Widths are told apart this many ruler marks: finer than cloth is ever measured across. */
 const MARKS = 2;
 
 /**
  * For each trial the narrowest usable width at which the same purchase is known to work. Widening never
- * lengthens a plan, so the widths that work are all above one width, which is found by halving. All
- * fabrics take each step together, so that they can be worked on side by side. The answer is a ruler mark,
- * except where nothing narrower than the full width works.
+ * lengthens a plan, so the widths that work are all above one width, which is found by halving. What is
+ * given always works; it is the least such width unless the search was cut short. All fabrics take each
+ * step together, so that they can be worked on side by side. The answer is a ruler mark, except where
+ * nothing narrower than the full width works.
  */
 export async function findNarrowest(
   trials: readonly Trial[],
   rulerMark: Ticks,
+  budget: number,
   solve: (jobs: readonly EngineJob[]) => Promise<PackingResult[]>,
 ): Promise<Ticks[]> {
   const mark = MARKS * rulerMark;
@@ -41,11 +46,13 @@ export async function findNarrowest(
     const works = Math.ceil(widthInUse(trial) / mark);
     return { trial, works, least: Math.min(works, Math.ceil(leastWidth(trial) / mark)) };
   });
-  for (;;) {
+  for (let round = 0; round < ROUNDS; round++) {
     const asked = open.filter(({ works, least }) => least < works);
     if (asked.length === 0) break;
     const widths = asked.map(({ works, least }) => Math.floor((works + least) / 2));
-    const results = await solve(asked.map(({ trial }, i) => jobAt(trial, widths[i]! * mark)));
+    const results = await solve(
+      asked.map(({ trial }, i) => jobAt(trial, widths[i]! * mark, Math.min(budget, BUDGET))),
+    );
     asked.forEach((state, i) => {
       const result = results[i]!;
       const fits = result.status !== "infeasible" && result.rollLength <= state.trial.lengthLimit;
@@ -56,9 +63,9 @@ export async function findNarrowest(
   return open.map(({ trial, works }) => Math.min(trial.usable, works * mark));
 }
 
-function jobAt({ cutList, style, lengthLimit }: Trial, usable: Ticks): EngineJob {
+function jobAt({ cutList, style, lengthLimit }: Trial, usable: Ticks, budget: number): EngineJob {
   const problem = posePackingProblem(cutList, { usable, fixedStock: [] }, style);
-  return { kind: "pack", problem, limits: { budget: BUDGET, target: lengthLimit } };
+  return { kind: "pack", problem, limits: { budget, target: lengthLimit } };
 }
 
 /**

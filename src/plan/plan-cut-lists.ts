@@ -32,7 +32,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   });
   const plans = chosen.map((one, i) => assembleFabric(one, eased[i]!, ruleOfThumb(one.problem), spec));
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
-  const narrowest = await tryNarrower(chosen, plans, spec, solve);
+  const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
   const value: Plan = {
     format: "crossgrain plan",
@@ -86,6 +86,7 @@ async function tryNarrower(
   chosen: readonly Chosen[],
   plans: readonly FabricPlan[],
   { style, ruler }: PlanSettings,
+  { budget = Number.MAX_SAFE_INTEGER }: SearchLimits,
   solve: Solve,
 ): Promise<(number | null)[]> {
   const trials = plans.map((plan, i): Trial | null => {
@@ -100,6 +101,7 @@ async function tryNarrower(
   const found = await findNarrowest(
     trials.filter((trial) => trial !== null),
     ruler.mark,
+    budget,
     solve,
   );
   let next = 0;

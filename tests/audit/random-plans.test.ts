@@ -16,7 +16,7 @@ test("every plan of a random cut list passes the audit, and survives JSON unchan
         expect(listed.diagnostics.some(({ code }) => NO_PLAN_CODES.includes(code))).toBe(true);
         return;
       }
-      const limits = { budget: 60 };
+      const limits = { budget: 25 };
       const { value } = await planCutLists({ spec, cutLists: listed.value, limits, solve: solveHere });
       if (value === null) throw new Error("a cut list that fits has no plan");
       planned += 1;
