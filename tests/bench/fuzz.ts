@@ -1,12 +1,14 @@
 import { pack, verify } from "../../src/engine/index.ts";
 import type { PackingProblem } from "../../src/engine/types.ts";
 import { leastCostBySubsets } from "../engine/exact/by-subsets.ts";
+import { faultsOfFile } from "./fuzz-plans.ts";
 import { GRACE } from "./measure.ts";
 import { randomCutList } from "./random-cut-lists.ts";
+import { randomFile } from "./random-files.ts";
 import { startWatchdog } from "./watchdog.ts";
 
-/** Milliseconds a random cut list may take. */
-const BUDGET = 250;
+/** Milliseconds one search may take: alone, and on the whole way, which asks for many searches. */
+const BUDGET = { alone: 100, wholeWay: 40 } as const;
 
 /** Sub-multisets up to which an answer is compared with the least cost found by working through them all. */
 const SMALL = 120;
@@ -41,28 +43,33 @@ function isSmall(problem: PackingProblem): boolean {
   return problem.items.reduce((size, item) => size * (item.demand + 1), 1) <= SMALL;
 }
 
-/** Runs the cut lists of `count` seeds and tells of those that go wrong; 1 when any does. */
+/**
+ * Runs, for each of `count` seeds, a cut list through the engine alone and a file from its text to the
+ * audited plan, and tells of those that go wrong; 1 when any does.
+ */
 export async function fuzz(count: number, first: number, log: (line: string) => void): Promise<number> {
   const watchdog = startWatchdog();
   let wrong = 0;
   let slowest = { seed: first, ms: 0 };
   const start = performance.now();
   for (let seed = first; seed < first + count; seed++) {
-    watchdog.beat(`random cut list ${seed}`, BUDGET);
+    watchdog.beat(`random cut list ${seed}`, BUDGET.alone);
     const before = performance.now();
-    const faults = await faultsOfSeed(seed, BUDGET);
+    const alone = await faultsOfSeed(seed, BUDGET.alone);
+    if (alone.length > 0)
+      log(`WRONG seed ${seed}: ${alone.join("; ")}\n  ${JSON.stringify(randomCutList(seed))}`);
+    watchdog.beat(`random file ${seed}`, BUDGET.wholeWay);
+    const wholeWay = await faultsOfFile(seed, BUDGET.wholeWay);
+    if (wholeWay.length > 0) log(`WRONG file of seed ${seed}: ${wholeWay.join("; ")}\n${randomFile(seed)}`);
     const ms = performance.now() - before;
     if (ms > slowest.ms) slowest = { seed, ms };
-    if (faults.length > 0) {
-      wrong++;
-      log(`WRONG seed ${seed}: ${faults.join("; ")}\n  ${JSON.stringify(randomCutList(seed))}`);
-    }
+    if (alone.length + wholeWay.length > 0) wrong++;
     if ((seed - first + 1) % 1000 === 0) log(`${seed - first + 1} cut lists, ${wrong} wrong`);
   }
   await watchdog.stop();
   const seconds = Math.round((performance.now() - start) / 1000);
-  log(
-    `${count} random cut lists from seed ${first}: ${wrong} wrong, ${seconds} s, slowest ${Math.round(slowest.ms)} ms (seed ${slowest.seed}), most memory ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`,
-  );
+  const slow = `slowest ${Math.round(slowest.ms)} ms (seed ${slowest.seed})`;
+  const memory = `most memory ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`;
+  log(`${count} random cut lists from seed ${first}: ${wrong} wrong, ${seconds} s, ${slow}, ${memory}`);
   return wrong > 0 ? 1 : 0;
 }

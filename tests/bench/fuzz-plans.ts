@@ -1,0 +1,44 @@
+import { auditPlan } from "../../src/audit/index.ts";
+import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
+import { Dice } from "../engine/exact/random-problems.ts";
+import { GRACE } from "./measure.ts";
+import { randomFile } from "./random-files.ts";
+
+/** Most engine searches one file asks for: three fabrics or more, ways of joining, narrower widths. */
+const SEARCHES = 40;
+
+/**
+ * Plans the random file of a seed from its text to the audited plan. Returns what is wrong; a file that
+ * the program declines with an error of its own is not wrong.
+ */
+export async function faultsOfFile(seed: number, budget: number): Promise<string[]> {
+  const dice = new Dice(seed);
+  const start = performance.now();
+  try {
+    const outcome = await planQuilt(
+      randomFile(seed),
+      `random-${seed}.yaml`,
+      {
+        ...USUAL_OPTIONS,
+        style: dice.chance(1, 2) ? "strips-2" : "strips-3",
+        prefer: dice.chance(1, 2) ? "sparing" : "simple",
+        budget,
+      },
+      solveHere,
+    );
+    const ms = performance.now() - start;
+    const faults: string[] = [];
+    if (ms > budget * SEARCHES + GRACE) faults.push(`hung: took ${Math.round(ms)} ms`);
+    const plan = outcome.value;
+    if (plan === null) {
+      const declined = outcome.diagnostics.some(({ severity }) => severity === "error");
+      return declined ? faults : [...faults, "no plan, and no word why"];
+    }
+    faults.push(...auditPlan(JSON.parse(JSON.stringify(plan))).map((fault) => `audit: ${fault}`));
+    return faults;
+  } catch (error) {
+    return [
+      `crashed: ${error instanceof Error ? (error.stack ?? error.message).slice(0, 900) : String(error)}`,
+    ];
+  }
+}
