@@ -18,7 +18,9 @@ export interface FieldHelp {
 }
 
 function exampleOf(help: FieldHelp): string {
-  return help.example === "" ? "" : `For example \`${help.example}\`.`;
+  const [first = "", ...below] = help.example.split("\n").map((line) => line.trim());
+  if (first === "") return "";
+  return `For example \`${first}\`${below.map((line) => ` and on the next line \`${line}\``).join("")}.`;
 }
 
 export function choiceUnknown(

@@ -13,7 +13,7 @@ export type ParsedSize =
   | { ok: false; problem: LengthProblem; kind: SizeFault };
 
 /** The sign between the two lengths of a size, with a figure or a measure on both sides of it. */
-const BETWEEN = /\s*(?:[x×✕*]|\bby\b)\s*/giu;
+const BETWEEN = /\s*(?:(?<!\/)[x×✕*]|\bby\b)\s*/giu;
 const SQUARE = /\s*\b(?:square|sq)\b\.?\s*$/i;
 
 /** What a size looks like, in the measure of the file. */

@@ -51,14 +51,11 @@ export function cutListSchema(unit: LengthUnit) {
   return z
     .strictObject({
       ...fileFields(unit),
-      fabrics: z
-        .array(fabricSchema(unit, true))
-        .min(1)
-        .meta({
-          description: "the fabrics, each with its pieces",
-          example: "- name: Night sea",
-          written: {},
-        }),
+      fabrics: z.array(fabricSchema(unit, true)).min(1).meta({
+        description: "the fabrics, each with its pieces",
+        example: "- name: Night sea",
+        written: {},
+      }),
     })
     .meta({ title: "Crossgrain cut list", description: "fabrics and the pieces to cut from each" });
 }

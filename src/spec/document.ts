@@ -1,4 +1,15 @@
-import { type Document, isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from "yaml";
+import {
+  type Document,
+  isAlias,
+  isMap,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseDocument,
+  type YAMLMap,
+} from "yaml";
 import {
   aliasUsed,
   fileEmpty,
@@ -68,7 +79,8 @@ export function readDocument(
       lineCounter: lines,
       prettyErrors: false,
       strict: true,
-      logLevel: "silent",
+      uniqueKeys: false,
+      logLevel: "error",
     });
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
@@ -85,29 +97,21 @@ export function readDocument(
   return { value: new Places(value, contents, placeAt, text), diagnostics: [] };
 }
 
-/** Repeated keys all count; of the other faults only the first does, since the rest follow from it. */
+/** Only the first fault is told, since the rest follow from it. */
 function syntaxProblems(
   document: Document.Parsed,
   text: string,
   placeAt: (offset: number) => Place,
 ): Diagnostic[] {
-  const found: Diagnostic[] = [];
-  let broken = false;
-  for (const { code, message, pos } of document.errors) {
-    const where = { path: "", at: placeAt(pos[0]) };
-    if (code === "DUPLICATE_KEY") {
-      found.push(keyRepeated(where, /^[^:\r\n]{0,60}/.exec(text.slice(pos[0]))?.[0] ?? ""));
-      continue;
-    }
-    if (broken) continue;
-    broken = true;
-    const line = text.slice(text.lastIndexOf("\n", Math.max(0, pos[0] - 1)) + 1);
-    if (code === "RESOURCE_EXHAUSTION") found.push(nestedTooDeep(where));
-    else if (code === "TAB_AS_INDENT" || /^ *\t/.test(line)) found.push(tabIndent(where));
-    else if (code === "BAD_ALIAS") found.push(aliasUsed(where, text.slice(pos[0], pos[1])));
-    else found.push(yamlSyntax(where, code, message));
-  }
-  return found;
+  const [first] = document.errors;
+  if (first === undefined) return [];
+  const { code, message, pos } = first;
+  const where = { path: "", at: placeAt(pos[0]) };
+  const line = text.slice(text.lastIndexOf("\n", Math.max(0, pos[0] - 1)) + 1).slice(0, 100);
+  if (code === "RESOURCE_EXHAUSTION") return [nestedTooDeep(where)];
+  if (code === "TAB_AS_INDENT" || /^ *\t/.test(line)) return [tabIndent(where)];
+  if (code === "BAD_ALIAS") return [aliasUsed(where, text.slice(pos[0], pos[1]))];
+  return [yamlSyntax(where, code, message)];
 }
 
 function plain(
@@ -129,7 +133,7 @@ function plain(
   }
   const anchored = node as { anchor?: string; tag?: string } | null;
   if (anchored?.anchor !== undefined) diagnostics.push(aliasUsed(where, `&${anchored.anchor}`));
-  else if (anchored?.tag?.startsWith("!") === true) diagnostics.push(aliasUsed(where, anchored.tag));
+  else if (anchored?.tag !== undefined) diagnostics.push(aliasUsed(where, `!${anchored.tag}`));
   if (isScalar(node)) {
     if (typeof node.value === "number") return node.source ?? String(node.value);
     return typeof node.value === "string" || typeof node.value === "boolean" ? node.value : null;
@@ -143,6 +147,10 @@ function plain(
     for (const { key, value } of node.items) {
       const name = keyText(key);
       const inner = plain(key, path, depth + 1, placeAt, diagnostics);
+      if (Object.hasOwn(made, name)) {
+        const at = placeAt((key as Node | null)?.range?.[0] ?? start);
+        diagnostics.push(keyRepeated({ path: pathText([...path, name]), at }, name));
+      }
       made[name] = value === null ? null : plain(value, [...path, name], depth + 1, placeAt, diagnostics);
       if (isMap(key) || isSeq(key))
         diagnostics.push(yamlSyntax(where, "MULTILINE_IMPLICIT_KEY", String(inner)));
@@ -162,12 +170,23 @@ class Places implements SourceDocument {
   private readonly root: unknown;
   private readonly placeOf: (offset: number) => Place;
   private readonly text: string;
+  /** Looked up by key, so that a file of very many keys is still read quickly. */
+  private readonly pairs = new WeakMap<YAMLMap, Map<string, Pair>>();
 
   constructor(value: unknown, root: unknown, placeOf: (offset: number) => Place, text: string) {
     this.value = value;
     this.root = root;
     this.placeOf = placeOf;
     this.text = text;
+  }
+
+  private pairOf(map: YAMLMap, key: string): Pair | undefined {
+    let pairs = this.pairs.get(map);
+    if (pairs === undefined) {
+      pairs = new Map(map.items.map((pair) => [keyText(pair.key), pair]));
+      this.pairs.set(map, pairs);
+    }
+    return pairs.get(key);
   }
 
   /** The node at the path, or the last one on the way to it, and the key that led there. */
@@ -179,7 +198,7 @@ class Places implements SourceDocument {
       if (isSeq(node) && typeof step === "number" && step < node.items.length) {
         next = { node: node.items[step] as Node | null, key: null };
       } else if (isMap(node)) {
-        const pair = node.items.find((item) => keyText(item.key) === String(step));
+        const pair = this.pairOf(node, String(step));
         if (pair) next = { node: pair.value as Node | null, key: pair.key as Node };
       }
       if (next === null) return { node, key, whole: false };

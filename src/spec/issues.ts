@@ -60,11 +60,11 @@ export function wordIssues(
   root: Path = [],
 ): Diagnostic[] {
   const flat = issues.flatMap(flatten);
-  const misspelt = flat.flatMap((issue) => meantKeys(issue, document, schema, root));
+  const misspelt = new Set(flat.flatMap((issue) => meantKeys(issue, document, schema, root)));
   return flat.flatMap((issue) => {
     // A misspelt key is told once, not also as the missing one.
     const path = pathText(fullPath(issue, root));
-    return misspelt.includes(path) ? [] : wordIssue(issue, document, schema, root);
+    return misspelt.has(path) ? [] : wordIssue(issue, document, schema, root);
   });
 }
 
@@ -116,7 +116,11 @@ function wordIssue(issue: Issue, document: SourceDocument, schema: SchemaNode, r
 function shown(field: string, last: string | number | undefined, help: say.FieldHelp): say.FieldHelp {
   if (help.example === "" || typeof last === "number") return help;
   if (help.example.startsWith("- "))
-    return { ...help, example: `${field}:` + ` then, on the next line, ${help.example}` };
+    return {
+      ...help,
+      example: `${field}:
+  ${help.example}`,
+    };
   return { ...help, example: `${field}: ${help.example}` };
 }
 

@@ -87,7 +87,10 @@ function splitLabel(text: string, unit: LengthUnit): Reading<{ label: string; si
     const label = text.slice(0, index).trim().replace(/:$/, "");
     if (size.ok) return { ok: true, value: { label, size: size.value } };
     const problem: WrittenProblem = { ...size.problem, column: size.problem.column + index };
-    if (furthest === null || problem.column > furthest.column) furthest = problem;
+    // Of several starts the one that gets furthest was meant; one that finds no two lengths hardly counts.
+    const reach = (each: WrittenProblem | null) =>
+      each === null ? -1 : each.kind === "size" ? 0 : each.column;
+    if (reach(problem) > reach(furthest)) furthest = problem;
   }
   const why = "it has no size";
   return {

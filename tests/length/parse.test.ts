@@ -119,7 +119,11 @@ describe("sizes", () => {
 
   test("inches and yards go together, inches and centimetres do not", () => {
     expect(parseSize("4 1/2 in x 2 yd", "in").ok).toBe(true);
-    expect(parseSize("2 in x 5 cm", "in")).toMatchObject({ ok: false, kind: "mixed", problem: { column: 8 } });
+    expect(parseSize("2 in x 5 cm", "in")).toMatchObject({
+      ok: false,
+      kind: "mixed",
+      problem: { column: 8 },
+    });
   });
 
   test.each([
@@ -127,7 +131,8 @@ describe("sizes", () => {
     ["2 x 4 x 5", 1],
     ["2 x", 4],
     ["4 1/2 x 2 yd", 1],
-    ["2 x 1/q", 6],
+    ["2 x 1/q", 5],
+    ["2 1/x x 4 1/2", 3],
     ["q x 2", 1],
   ])("%s is refused", (text, column) => {
     expect(parseSize(text, "in")).toMatchObject({ ok: false, problem: { column } });

@@ -1,0 +1,63 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { FILE_SYSTEM_CODES } from "../../src/diagnostics/files.ts";
+import { checkQuilt } from "../../src/pipeline.ts";
+
+const BAD = new URL("../../fixtures/bad/", import.meta.url);
+const folders = readdirSync(BAD).sort();
+
+interface ExpectedRecord {
+  code: string;
+  severity: string;
+  message: string;
+  hint: string;
+  path: string;
+  line: number | null;
+  column: number | null;
+}
+
+function told(folder: string): ExpectedRecord[] {
+  const text = readFileSync(new URL(`${folder}/input.yaml`, BAD), "utf8");
+  return checkQuilt(text, "input.yaml").diagnostics.map(({ at, ...rest }) => ({
+    ...rest,
+    line: at?.line ?? null,
+    column: at?.column ?? null,
+  }));
+}
+
+describe.each(folders)("%s", (folder) => {
+  const records = told(folder);
+
+  test("is told as recorded", () => {
+    const expected = JSON.parse(readFileSync(new URL(`${folder}/expected.json`, BAD), "utf8")) as unknown;
+    expect(records).toEqual(expected);
+  });
+
+  test("shows the code it is named after, with a place", () => {
+    const shown = records.find(({ code }) => folder.startsWith(code));
+    expect(shown).toBeDefined();
+    expect(shown?.line).not.toBe(null);
+  });
+});
+
+/** Codes of the modules whose faults lie in the text of a file. */
+function codesIn(module: string): string[] {
+  const source = readFileSync(new URL(`../../src/diagnostics/${module}.ts`, import.meta.url), "utf8");
+  return [...new Set(source.match(/(?<=")[A-Z]+(?:-[A-Z]+)+(?=")/g) ?? [])];
+}
+
+/** Shown by their own tests: a file of megabytes is not kept, and plans need more than a file. */
+const ELSEWHERE = [...FILE_SYSTEM_CODES, "FILE-TOO-LARGE", "JOIN-COMPARED", "NOT-PROVEN", "STOCK-SHORT"];
+
+test("every code is shown by a bad file", () => {
+  const shown = new Set(folders.flatMap((folder) => told(folder).map(({ code }) => code)));
+  const codes = ["reading", "fields", "files", "planning"].flatMap(codesIn);
+  expect(codes.filter((code) => !shown.has(code) && !ELSEWHERE.includes(code))).toEqual([]);
+});
+
+test("builders stand in the order of their codes", () => {
+  for (const module of ["reading", "fields"]) {
+    const codes = codesIn(module);
+    expect(codes).toEqual([...codes].sort());
+  }
+});
