@@ -105,20 +105,19 @@ export function times(a: RootSum, b: RootSum): RootSum {
   );
 }
 
-/** `a / b`, by multiplying with conjugates until no root is left below the line. Throws when `b` is zero. */
+/**
+ * `a / b`, for a divisor of one or two terms: the conjugate of two terms leaves no root below the line.
+ * Throws when `b` is zero or longer, which the offsets of straight edges never need.
+ */
 export function over(a: RootSum, b: RootSum): RootSum {
-  const last = b[b.length - 1];
-  if (last === undefined) throw new RangeError("division by zero");
-  if (last.root === 1n) return a.map((term) => ({ root: term.root, by: q.div(term.by, last.by) }));
-  // Flipping every root that shares a prime with the last one is a conjugate: the product loses that prime.
-  const prime = smallestPrime(last.root);
-  const conjugate = b.map((t) => (t.root % prime === 0n ? { root: t.root, by: q.negate(t.by) } : t));
+  const [first, second] = b;
+  if (first === undefined || b.length > 2) throw new RangeError(`no division by a sum of ${b.length} roots`);
+  if (second === undefined) {
+    const divisor = q.mul(first.by, q.rational(first.root));
+    return times(a, [{ root: first.root, by: q.div(q.ONE, divisor) }]);
+  }
+  const conjugate = [first, { root: second.root, by: q.negate(second.by) }];
   return over(times(a, conjugate), times(b, conjugate));
-}
-
-function smallestPrime(value: bigint): bigint {
-  for (let p = 2n; p * p <= value; p += 1n) if (value % p === 0n) return p;
-  return value;
 }
 
 /** Whole numbers below and above `value * den * 2^bits`, at most one apart for each root. */

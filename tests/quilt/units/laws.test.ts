@@ -160,7 +160,7 @@ describe.each(UNIT_KINDS.map((kind) => [kind.name, kind] as const))("%s", (_, ki
         expect(new Set(patches.map((patch) => patch.spot)).size).toBe(patches.length);
         expect(new Set(patches.map((patch) => patch.role))).toEqual(new Set(kind.roles(design)));
       }),
-      { seed: 1880, numRuns: 30 },
+      { seed: 1880, numRuns: 20 },
     );
   });
 
@@ -213,7 +213,7 @@ describe.each(UNIT_KINDS.map((kind) => [kind.name, kind] as const))("%s", (_, ki
             expect([piece.across % how.mark, piece.along % how.mark]).toEqual([0, 0]);
         }
       }),
-      { seed: 1880, numRuns: 25 },
+      { seed: 1880, numRuns: 12 },
     );
   });
 
@@ -236,7 +236,7 @@ describe.each(UNIT_KINDS.map((kind) => [kind.name, kind] as const))("%s", (_, ki
           expect(Math.abs(recipe.areas.finished + recipe.areas.seams - sewn)).toBeLessThan(4);
         }
       }),
-      { seed: 1880, numRuns: 12 },
+      { seed: 1880, numRuns: 8 },
     );
   });
 });
