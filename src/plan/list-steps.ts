@@ -13,8 +13,10 @@ export function listSteps(lays: readonly Lay[], table: Table): CuttingStep[] {
     const kinds = new Map<number, Part[]>();
     for (const part of everyPart(root)) {
       if (part.role === "straightening") steps.push(straightenStep(part, lay, steps.length + 1));
-      if (part.role === "strip" || part.role === "band")
-        kinds.set(part.kind, [...(kinds.get(part.kind) ?? []), part]);
+      if (part.role !== "strip" && part.role !== "band") continue;
+      const alike = kinds.get(part.kind);
+      if (alike === undefined) kinds.set(part.kind, [part]);
+      else alike.push(part);
     }
     for (const alike of kinds.values()) steps.push(cutStep(alike, lay, steps.length + 1, table));
   });

@@ -6,6 +6,7 @@ import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import type { CuttingStep, FabricPlan, Part, Plan } from "../../src/plan/types.ts";
 import { cutListSpec, fabric, piece, solveHere } from "../support/cut-list-spec.ts";
 import { goodPlan } from "../support/good-plan.ts";
+import { borders } from "../support/hand-made-packings.ts";
 
 let sound: Plan;
 
@@ -311,4 +312,47 @@ test("the audit notices a stacked subcut in a style that has none", async () => 
   claimed.style = "strips-2";
   claimed.fabrics[0]!.bound.style = "strips-2";
   expect(auditPlan(claimed).join()).toContain("stacked");
+});
+
+/** Spoils a plan with lengthwise bands. */
+const IN_BANDS: Readonly<Record<string, (fabric: FabricPlan) => void>> = {
+  "a lengthwise piece may only come from strips": (f) => {
+    f.pieces[0]!.cut = "strips";
+  },
+  "a piece from a strip must lie lengthwise": (f) => {
+    f.pieces[1]!.cut = "lengthwise";
+  },
+  "a band has no number": (f) => {
+    find(parts(f), ({ role }) => role === "band").number = 0;
+  },
+  "a band is called a strip": (f) => {
+    find(parts(f), ({ role }) => role === "band").role = "strip";
+  },
+  "strips beside the bands run over their edge": (f) => {
+    find(parts(f), ({ role }) => role === "rest").across += 16;
+  },
+  "the step for the bands speaks of strips": (f) => {
+    find(f.steps, ({ kind }) => kind === "bands").kind = "strips";
+  },
+  "a band too long for the ruler is not flagged": (f) => {
+    find(f.steps, ({ kind }) => kind === "bands").flags = [];
+  },
+  "the strips beside are cut before the bands": (f) => {
+    const i = f.cuts.findIndex(({ direction }) => direction === "along");
+    const [cut] = f.cuts.splice(i, 1);
+    f.cuts.splice(i + 3, 0, cut!);
+    f.cuts.forEach((one, index) => {
+      one.number = index + 1;
+    });
+  },
+};
+
+describe("with lengthwise bands the audit notices when", () => {
+  test.each(Object.keys(IN_BANDS))("%s", async (name) => {
+    const { spec, solve } = borders();
+    const { value } = await planCutLists({ spec, cutLists: listCuts(spec).value ?? [], solve });
+    expect(auditPlan(value!)).toEqual([]);
+    IN_BANDS[name]!(value!.fabrics[0]!);
+    expect(auditPlan(value!).length).toBeGreaterThan(0);
+  });
 });

@@ -1,27 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
-import type { PackingResult, StockLayout } from "../../src/engine/types.ts";
+import type { StockLayout } from "../../src/engine/types.ts";
 import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
-import type { Solve } from "../../src/plan/request.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import { cutListSpec, fabric, IN, piece } from "../support/cut-list-spec.ts";
-
-/** An engine that knows one answer, written out by hand below. */
-function answering(layouts: StockLayout[], rollLength: number, more: Partial<PackingResult> = {}): Solve {
-  const result: PackingResult = {
-    status: "proven",
-    objective: rollLength,
-    rollLength,
-    bound: { value: rollLength, kind: "exhausted", style: "strips-2" },
-    layouts,
-    missing: [],
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 },
-    ...more,
-  };
-  return async (jobs) =>
-    jobs.map((job) => (job.limits.target === undefined ? result : { ...result, status: "infeasible" }));
-}
+import { answering, borders, strips } from "../support/hand-made-packings.ts";
 
 function soundPlan(plan: Plan | null): Plan {
   if (plan === null) throw new Error("no plan");
@@ -39,40 +23,22 @@ describe("fat quarters before the bolt", () => {
     { keepFrom: 4 * IN },
   );
   const fatQuarter = { name: "fat quarter", across: 22 * IN, along: 18 * IN, available: 3 };
-  const squares = {
+  const squares: StockLayout = {
     stock: "sheet",
     sheet: 0,
     count: 2,
     firstCut: "across",
-    sections: [
-      {
-        kind: "strips",
-        count: 1,
-        column: {
-          along: 8.5 * IN,
-          segments: [{ across: 8.5 * IN, count: 2, stack: [{ item: 0, turned: false, count: 1 }] }],
-        },
-      },
-    ],
-  } satisfies StockLayout;
+    sections: [strips(1, 8.5, 0, 8.5, 2)],
+  };
   // Strips run along the fat quarter: each rail is a strip 3 in wide of which 17 in are used.
-  const rails = {
+  const rails: StockLayout = {
     stock: "sheet",
     sheet: 0,
     count: 1,
     firstCut: "along",
-    sections: [
-      {
-        kind: "strips",
-        count: 3,
-        column: {
-          along: 3 * IN,
-          segments: [{ across: 17 * IN, count: 1, stack: [{ item: 1, turned: false, count: 1 }] }],
-        },
-      },
-    ],
-  } satisfies StockLayout;
-  const onBolt = { ...squares, stock: "roll", sheet: -1, count: 1 } satisfies StockLayout;
+    sections: [strips(3, 3, 1, 17, 1)],
+  };
+  const onBolt: StockLayout = { ...squares, stock: "roll", sheet: -1, count: 1 };
 
   test("each is a lay of its own, with its own strips, cuts and steps", async () => {
     const { value } = await planCutLists({
@@ -143,45 +109,8 @@ describe("fat quarters before the bolt", () => {
 
 describe("lengthwise bands", () => {
   test("lie beside strips of the width that remains", async () => {
-    const spec = cutListSpec([
-      fabric(
-        "Sea",
-        [piece("border", 6, 60, 2, { cut: "lengthwise" }), piece("block", 9, 12, 12, { turn: "fixed" })],
-        {
-          straighten: IN / 2,
-        },
-      ),
-    ]);
-    const layout = {
-      stock: "roll",
-      sheet: -1,
-      count: 1,
-      firstCut: "across",
-      sections: [
-        {
-          kind: "bands",
-          along: 60 * IN,
-          count: 1,
-          bands: [{ across: 6 * IN, count: 2, stack: [{ item: 0, turned: false, count: 1 }] }],
-          restAcross: 30 * IN,
-          rest: [
-            {
-              kind: "strips",
-              count: 4,
-              column: {
-                along: 12 * IN,
-                segments: [{ across: 9 * IN, count: 3, stack: [{ item: 1, turned: false, count: 1 }] }],
-              },
-            },
-          ],
-        },
-      ],
-    } satisfies StockLayout;
-    const { value } = await planCutLists({
-      spec,
-      cutLists: listCuts(spec).value ?? [],
-      solve: answering([layout], 60 * IN),
-    });
+    const { spec, solve } = borders();
+    const { value } = await planCutLists({ spec, cutLists: listCuts(spec).value ?? [], solve });
     const [sea] = soundPlan(value).fabrics;
     expect(
       sea?.steps.map(({ kind, count, width, run, flags }) => [kind, count, width / IN, run / IN, flags]),
