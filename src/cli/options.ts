@@ -4,7 +4,7 @@ import { aboveZero, choice, text, toggle } from "./option.ts";
 
 export const json = toggle("--json", "print the result as JSON, for other programs");
 
-export const style = choice("--style <style>", "how strips may be cut", "as the file says, else strips-3", [
+export const style = choice("--style <style>", "how strips may be cut", "as the file says, else strips-2", [
   "strips-2",
   "strips-3",
 ]);

@@ -35,7 +35,7 @@ export const plan = defineCommand({
     const written = await writeFiles(resolve(io.folder, folder), files, isDrawingName);
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
     if (values.json) io.out(planJson(made.plan));
-    else io.out([buyList, cuttingSteps, wasteTable].map((part) => part(made.plan)).join("\n"));
+    else io.out([buyList(made.plan), cuttingSteps(made.plan), wasteTable(made.plan)].join("\n"));
     io.talk(`${written.value.length} files written into ${folder}\n`);
     return EXIT.done;
   },

@@ -65,7 +65,7 @@ function wrapped(text: string): string[] {
   return [...lines, line];
 }
 
-/** Which strips of the drawing a step cuts: `(strips 7 to 12)`. Empty for a step without. */
+/** Which strips of the drawing a step cuts: `; strips 7 to 12 of the diagram`. Empty for a step without. */
 function stripNumbers({ strips }: CuttingStep): string {
   const runs: [first: number, last: number][] = [];
   for (const number of strips) {
@@ -78,18 +78,16 @@ function stripNumbers({ strips }: CuttingStep): string {
 }
 
 /** A step on one line; one too long for that starts a new line with each phrase. */
-function phraseLines(phrases: readonly string[], numbers: string): string[] {
-  const sentence = [inOneSentence(phrases), numbers].join(" ").trim();
+function phraseLines(phrases: readonly string[]): string[] {
+  const sentence = inOneSentence(phrases);
   if (sentence.length <= WIDEST) return [sentence];
-  const lines = phrases.flatMap((phrase, index) => {
+  return phrases.flatMap((phrase, index) => {
     const [first = "", ...rest] = wrapped(`${phrase}${index === phrases.length - 1 ? "." : ";"}`);
     return [first, ...indented(rest)];
   });
-  const last = [lines.pop(), numbers].join(" ").trim();
-  return [...lines, ...wrapped(last)];
 }
 
-function stepLines(plan: Plan, fabric: FabricPlan): string[] {
+function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string[] {
   const numberWidth = String(fabric.steps.length).length;
   const margin = " ".repeat(numberWidth + 2);
   const lines: string[] = [];
@@ -100,7 +98,9 @@ function stepLines(plan: Plan, fabric: FabricPlan): string[] {
       const on = fabric.lays[lay];
       lines.push(on?.source === "fixed" ? words.onPiece(on.name) : words.onBolt);
     }
-    const [first = "", ...rest] = phraseLines(stepPhrases(plan, fabric, step), stripNumbers(step));
+    const phrases = stepPhrases(plan, fabric, step);
+    const last = `${phrases.pop() ?? ""}${hasDiagrams ? stripNumbers(step) : ""}`;
+    const [first = "", ...rest] = phraseLines([...phrases, last]);
     lines.push(`${String(step.number).padStart(numberWidth)}. ${first}`);
     lines.push(...rest.map((line) => `${margin}${line}`));
     const flags = step.flags.flatMap((flag) => wrapped(`! ${words.stepFlags[flag]}`));
@@ -158,15 +158,18 @@ export function stepSentences(plan: Plan, fabricIndex: number): { step: CuttingS
   return fabric.steps.map((step) => ({ step, text: inOneSentence(stepPhrases(plan, fabric, step)) }));
 }
 
-/** Cautions, then for each fabric its pieces, cutting steps, leftovers and proof, as a handout in text. */
-export function cuttingSteps(plan: Plan): string {
+/**
+ * Cautions, then for each fabric its pieces, cutting steps, leftovers and proof, as a handout in text.
+ * `hasDiagrams` (default true): strip numbers are told, to be found in the cutting diagrams.
+ */
+export function cuttingSteps(plan: Plan, hasDiagrams = true): string {
   const usesFullWidth = plan.fabrics.some(({ lays }) => lays.some(({ source }) => source === "bolt"));
   const blocks = plan.fabrics.map((fabric, index) => [
     ...headingLines(fabric, index + 1, plan),
     "",
     ...indented(pieceLines(fabric, plan)),
     "",
-    ...indented(stepLines(plan, fabric)),
+    ...indented(stepLines(plan, fabric, hasDiagrams)),
     "",
     ...indented([...leftoverLines(fabric, plan), ...proofLines(fabric, plan)]),
     "",

@@ -56,7 +56,7 @@ export const words = {
       segments === 1 ? "it" : "each"
     } along the strip into ${list(rows)}`,
   inDiagram: (ranges: readonly string[], count: number) =>
-    `(${count === 1 ? "strip" : "strips"} ${list(ranges)})`,
+    `; ${count === 1 ? "strip" : "strips"} ${list(ranges)} of the diagram`,
   range: (first: number, last: number) =>
     last === first + 1 ? `${first} and ${last}` : `${first} to ${last}`,
   keepWhole: (count: number, letter: string) =>

@@ -1,0 +1,67 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { optionList } from "./option-list.ts";
+import { crossgrain, emptyFolder, ROOT } from "./run.ts";
+
+const readme = readFileSync(join(ROOT, "README.md"), "utf8");
+
+/** Fenced blocks of one language. */
+function blocks(language: string): string[] {
+  return [...readme.matchAll(new RegExp(`^\`\`\`${language}\\n(.*?)^\`\`\`$`, "gms"))].map(
+    ([, text = ""]) => text,
+  );
+}
+
+/** A command of the README and what it is said to print. A line of three dots stands for any lines. */
+interface Shown {
+  command: string;
+  words: string[];
+  output: string;
+}
+
+const shown: Shown[] = blocks("console").map((text) => {
+  const [first = "", ...rest] = text.split("\n");
+  const command = first.replace(/^\$ /, "");
+  const words = [...command.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? "");
+  return { command, words: words.slice(2), output: rest.join("\n") };
+});
+
+test("the README shows every part of the tour", () => {
+  expect(shown.map(({ words }) => words[0])).toEqual(["check", "check", "buy", "plan", "pieces"]);
+});
+
+test.each(shown)("$command", ({ words, output }) => {
+  const folder = emptyFolder();
+  // Results go into a folder of the test's own; the name printed is the one on the command line.
+  const named = words.at(words.indexOf("--out") + 1) ?? "";
+  const own = words.includes("--out")
+    ? words.map((word) => (word === named ? join(folder, named) : word))
+    : words;
+  const ended = crossgrain(own);
+  const printed = `${ended.stdout}${ended.stderr}`.replaceAll(join(folder, named), named);
+  const [start = "", ...later] = output.split(/^\.\.\.\n/m);
+  expect(printed.startsWith(start) ? start : printed).toBe(start);
+  let from = start.length;
+  for (const part of later) {
+    const at = part === "" ? printed.length : printed.indexOf(part, from);
+    expect(at, `not printed: ${part}`).toBeGreaterThanOrEqual(0);
+    from = at + part.length;
+  }
+  expect(from).toBe(printed.length);
+});
+
+test("the cut list shown is the file that is planned", () => {
+  const file = readFileSync(join(ROOT, "fixtures", "cutlists", "tide-pool.yaml"), "utf8");
+  expect(blocks("yaml")).toEqual([file]);
+});
+
+test("the list of options is that of the program", () => {
+  const [, list] = /<!-- options:[^\n]*-->\n(.*?)\n<!-- \/options -->/s.exec(readme) ?? [];
+  expect(list).toBe(optionList());
+});
+
+test("the picture is there", () => {
+  const [, picture = ""] = /!\[[^\]]+\]\(([^)]+)\)/.exec(readme) ?? [];
+  expect(existsSync(join(ROOT, picture))).toBe(true);
+});
