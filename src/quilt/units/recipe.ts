@@ -268,7 +268,10 @@ export function finishRecipe(draft: RecipeDraft, design: UnitDesign, how: HowMad
         asked.some((one) => one.room.length > 0 || (how.rounding === "trade" && one.trade !== null)),
     },
     areas: areas(draft, { pieces, stripSets }, design),
-    bonus: draft.bonus.map((one): Bonus => ({ ...one, unfinished: r.downToMark(one.unfinished, how.mark) })),
+    bonus: draft.bonus
+      .map((one): Bonus => ({ ...one, unfinished: r.downToMark(one.unfinished, how.mark) }))
+      // A unit that is all seam allowance is no bonus.
+      .filter((one) => r.compareRoots(r.whole(q.fromInteger(one.unfinished)), straightExtra(how.seam)) > 0),
     biasSides: draft.biasSides,
     direction: directions(draft),
     notes: fallsShort(draft, how) ? [...draft.notes, SHORT_NOTE] : draft.notes,

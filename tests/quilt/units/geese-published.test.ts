@@ -59,6 +59,12 @@ describe("four geese from one large and four small squares", () => {
     }
   });
 
+  test("squares made well over are a choice: 7 3/4 and 4 1/4 in where 7 1/4 and 3 7/8 come out true", () => {
+    // "Modern Flying Geese", Fairfield World; that they are for 6 x 3 in is inferred from the sizes
+    const recipe = recipeOf(GEESE, "four at a time", unit(6, 3), QUARTER);
+    expect([7.75 - cutInches(recipe, "goose"), 4.25 - cutInches(recipe, "sky")]).toEqual([0.5, 0.375]);
+  });
+
   test("10 x 5 cm: 13.5 and 7.5 cm by the metric rule, 13.7 and 7.6 exact", () => {
     // "Metric Flying Geese", Weed 'n' Stitch, 2012; exact geometry 13.62 and 7.56 cm
     const design = plainDesign(centimetres(10), centimetres(5));

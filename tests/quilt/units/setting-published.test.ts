@@ -89,8 +89,8 @@ describe("setting triangles", () => {
   });
 
   test("diagonals of blocks", () => {
-    // "Math Charts", Quilters Cache, 2002: to the NEAREST 1/8 in, so 4, 7, 10 and 14 in lie below the true
-    // diagonal there. 7 in is not in the list; ours round up.
+    // "Math Charts", Quilters Cache, 2002: to the NEAREST 1/8 in, so 4, 10 and 14 in lie below the true
+    // diagonal there; ours round up.
     const rows: [number, number][] = [
       [4, 5.625],
       [5, 7.125],

@@ -211,7 +211,7 @@ describe("squares sewn in pairs", () => {
       const [first = [], second = []] = settled;
       const faced = second.map((one) => turnOverDiagonal(one, raw));
       const over =
-        rolesAt(first, raw) === rolesAt(faced, raw) ? faced.map((one) => halfTurn(one, raw)) : faced;
+        roleAtTopLeft(first) === roleAtTopLeft(faced) ? faced.map((one) => halfTurn(one, raw)) : faced;
       return sewBothSides(first, over, falling, seam);
     });
   });
@@ -245,9 +245,9 @@ function halfTurn(one: Fragment, raw: number): Fragment {
 }
 
 /** The fabric at the top left. */
-function rolesAt(half: readonly Fragment[], raw: number): string {
+function roleAtTopLeft(half: readonly Fragment[]): string {
   const near = (one: Fragment): number => Math.min(...one.outline.map((p) => p.x + p.y));
-  return half.toSorted((a, b) => near(a) - near(b) + 0 * raw)[0]?.role ?? "";
+  return half.toSorted((a, b) => near(a) - near(b))[0]?.role ?? "";
 }
 
 describe("flying geese", () => {

@@ -1,6 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { fromInteger } from "../../../src/length/rational.ts";
-import { halfSquareExtra, quarterSquareExtra, tradeExtras } from "../../../src/quilt/units/allowance.ts";
+import {
+  halfSquareExtra,
+  quarterSquareExtra,
+  straightExtra,
+  tradeExtras,
+} from "../../../src/quilt/units/allowance.ts";
 import { plainDesign } from "../../../src/quilt/units/design.ts";
 import { rootsToNumber, upToMark } from "../../../src/quilt/units/roots.ts";
 import {
@@ -54,6 +59,9 @@ describe("allowances of triangles", () => {
       half: centimetres(2.5),
       quarter: centimetres(3.5),
     });
+    // the same source adds 1.5 cm to squares, as does "How to plan a cot-sized quilt using metric maths", Lone Sock
+    // Productions, 2010
+    expect(rootsToNumber(straightExtra(centimetres(0.75))) / CM).toBe(1.5);
     // "Tilkkumatematiikkaa / Patchwork mathematics", Tilkkutaivas, 2012: 3.5 and 5 seams; exact 3.4142 and 4.8284
     expect(tradeExtras(centimetres(0.6))).toMatchObject({ half: centimetres(2.1), quarter: centimetres(3) });
     expect(rootsToNumber(halfSquareExtra(fromInteger(1)))).toBeCloseTo(3.414214, 6);

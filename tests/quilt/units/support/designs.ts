@@ -61,7 +61,7 @@ const drawn = fc
         patch("one", [tl, t, m, l]),
         patch("two", [t, tr, r, m]),
         // written the other way round on purpose
-        patch("three", [b, br, r, m].toReversed().toReversed()),
+        patch("three", [b, br, r, m]),
         patch("four", [l, m, b, bl]),
       ],
     };
