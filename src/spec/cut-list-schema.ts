@@ -1,9 +1,25 @@
 import { z } from "zod";
+import { choiceUnknown } from "../diagnostics/fields.ts";
+import { parseLength } from "../length/parse.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { allFabricsSchema, fabricSchema } from "./fabric-schema.ts";
-import { choice, length, words } from "./written.ts";
+import { choice, leaf, length, refuse, words } from "./written.ts";
 
-export const UNITS = ["in", "yd", "mm", "cm", "m"] as const;
+const UNITS = ["in", "yd", "mm", "cm", "m"] as const;
+
+/** A measure by any of its spellings: `in`, `inches`, `centimetres`; null when it is none. */
+export function readMeasure(written: string): LengthUnit | null {
+  const one = parseLength(`1 ${written}`, "in");
+  return one.ok ? one.unit : null;
+}
+
+function units() {
+  const help = { description: "the measure of bare numbers", example: "in" };
+  return leaf(help, (written, context): LengthUnit => {
+    const found = readMeasure(written);
+    return found ?? refuse(context, (where, field) => choiceUnknown(where, field, written, UNITS));
+  });
+}
 
 function folded() {
   const description = "whether fabric is folded once, selvage to selvage, for cutting strips";
@@ -16,7 +32,7 @@ export function fileFields(unit: LengthUnit) {
   const pick = (imperial: string, metric: string) => (inches ? imperial : metric);
   return {
     name: words({ description: "what the quilt is called", example: "Harbour lights" }).optional(),
-    units: choice(UNITS, "the measure of bare numbers", "in").optional(),
+    units: units().optional(),
     ruler: length(
       unit,
       { description: "distance between two marks of your ruler", example: pick("1/8 in", "0.25 cm") },

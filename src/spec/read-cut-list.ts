@@ -2,7 +2,7 @@ import { linesTooMany, nameRepeated, piecesTooMany } from "../diagnostics/fields
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { parseLength } from "../length/parse.ts";
 import type { LengthUnit } from "../length/types.ts";
-import { cutListSchema, fileFields, UNITS } from "./cut-list-schema.ts";
+import { cutListSchema, fileFields, readMeasure } from "./cut-list-schema.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
 import { allFabricsSchema, fabricSchema, type WrittenCloth } from "./fabric-schema.ts";
 import { type Filled, fillFabric } from "./fill-fabric.ts";
@@ -28,8 +28,8 @@ function list(value: unknown): readonly unknown[] {
 /** The measure of bare numbers: as written, else that of the ruler, else inches. */
 export function readUnit(value: unknown): { unit: LengthUnit; written: boolean } {
   const { units, ruler } = raw(value);
-  const named = UNITS.find((unit) => unit === String(units).trim().toLowerCase());
-  if (named !== undefined) return { unit: named, written: true };
+  const named = typeof units === "string" ? readMeasure(units) : null;
+  if (named !== null) return { unit: named, written: true };
   const marks = typeof ruler === "string" ? parseLength(ruler, "in") : null;
   const metric = marks?.ok === true && marks.unit !== null && marks.unit !== "in" && marks.unit !== "yd";
   return { unit: metric ? "cm" : "in", written: false };

@@ -77,6 +77,12 @@ describe("a piece", () => {
     expect(pieceOf("6,5 x 11,5, 8", "units: cm")).toMatchObject({ across: 41600, along: 73600, count: 8 });
   });
 
+  test("is in the measure of the file by any spelling", () => {
+    expect(pieceOf("6.5 x 11.5, 8", "units: centimetres")).toMatchObject({ across: 41600 });
+    expect(pieceOf("2 1/2 x 4 1/2, 24", "units: Inches")).toMatchObject({ across: 2.5 * INCH });
+    expect(pieceOf("6.5 x 11.5, 8", "ruler: 5 mm")).toMatchObject({ across: 41600 });
+  });
+
   test("keeps decimals exact to the last place", () => {
     expect(pieceOf("{ size: 0.1 x 0.30, count: 1 }", "units: cm\nruler: 1 mm")).toMatchObject({
       across: 640,
