@@ -30,7 +30,12 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<CutList
     for (const piece of pieces) if (piece !== null) found.push({ fabric: fabric.name, piece });
   };
   for (const demand of work.units) {
-    found.push(...listUnit(demand, fabrics, spec, diagnostics));
+    const pieces = listUnit(demand, fabrics, spec, diagnostics);
+    for (const { fabric, piece } of pieces) {
+      const cloth = fabrics.get(fabric);
+      const where = { text: demand.text, path: demand.path, at: demand.at };
+      if (cloth !== undefined) add(cloth, settled(piece, cloth, where, spec, diagnostics));
+    }
     noteUnitRounding(demand, spec, diagnostics);
   }
   for (const triangle of work.triangles) {
@@ -144,19 +149,22 @@ function withoutClashingTrims(pieces: readonly CutPiece[]): CutPiece[] {
   return pieces.map((piece) => ((trims.get(key(piece))?.size ?? 1) > 1 ? { ...piece, trimTo: null } : piece));
 }
 
+/** Parts of one size are told together. */
 function noteUnitRounding(demand: UnitDemand, spec: QuiltSpec, diagnostics: Diagnostic[]): void {
+  const told = new Map<string, string[]>();
   for (const piece of demand.recipes[0]?.pieces ?? []) {
     if (piece.otherRounding === null) continue;
     const { across, along } = piece.otherRounding;
-    diagnostics.push(
-      roundingDiffers(
-        { path: demand.path, at: demand.at },
-        `${demand.text}, ${piece.role}`,
-        formatSize(piece.across, piece.along, spec.ruler),
-        formatSize(across, along, spec.ruler),
-        spec.rounding === "trade",
-      ),
-    );
+    const key = `${formatSize(piece.across, piece.along, spec.ruler)}|${formatSize(across, along, spec.ruler)}`;
+    const parts = told.get(key) ?? [];
+    if (!parts.includes(piece.role)) parts.push(piece.role);
+    told.set(key, parts);
+  }
+  for (const [key, parts] of told) {
+    const [taken = "", other = ""] = key.split("|");
+    const where = { path: demand.path, at: demand.at };
+    const what = `${demand.text}, ${parts.join(" and ")}`;
+    diagnostics.push(roundingDiffers(where, what, taken, other, spec.rounding === "trade"));
   }
 }
 

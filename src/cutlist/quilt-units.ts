@@ -1,4 +1,4 @@
-import { directionByOtherMethod, directionLost, directionSpares } from "../diagnostics/quilt.ts";
+import { directionByOtherMethod, directionSpares } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/format.ts";
 import type { Recipe } from "../quilt/units/types.ts";
@@ -129,7 +129,7 @@ function chooseRecipe(
     diagnostics.push(directionByOtherMethod(where, demand.text, names, wanted.method, others.join(" and ")));
     return mixed;
   }
-  diagnostics.push(directionLost(where, demand.text, names));
+  diagnostics.push(directionByOtherMethod(where, demand.text, names, wanted.method, null));
   return free(wanted, clothsOf(demand, fabrics, false));
 }
 

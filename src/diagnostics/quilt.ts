@@ -104,29 +104,21 @@ export function colourwayUnknown(where: InDesign, word: string, known: readonly 
   return say("COLOURWAY-UNKNOWN", "error", where, `There is no colourway \`${word}\`.`, suggest(word, known));
 }
 
+/** `to` is null when no method keeps the direction at all. */
 export function directionByOtherMethod(
   where: InDesign,
   unit: string,
   fabric: string,
   from: string,
-  to: string,
+  to: string | null,
 ): Diagnostic {
+  const instead = to === null ? "No other method can do it either." : `Made ${to} instead.`;
   return say(
     "DIRECTION-OTHER-METHOD",
     "warning",
     where,
-    `${unit}: made ${from}, the print of ${fabric} would not all point the way it should. Made ${to} instead.`,
+    `${unit}: made ${from}, the print of ${fabric} would not all point the way it should. ${instead}`,
     "To keep the first method, let the print turn with the unit: `prints: with unit`.",
-  );
-}
-
-export function directionLost(where: InDesign, unit: string, fabric: string): Diagnostic {
-  return say(
-    "DIRECTION-LOST",
-    "warning",
-    where,
-    `${unit}: no method keeps the print of ${fabric} pointing the way it should.`,
-    "Use a fabric without direction here, or let the print turn with the unit: `prints: with unit`.",
   );
 }
 
@@ -182,16 +174,6 @@ export function methodUnknown(
     `There is no method \`${word}\` for ${unit}.`,
     suggest(word, known),
   );
-}
-
-export function methodUnsuited(
-  where: InDesign,
-  unit: string,
-  method: string,
-  reason: string,
-  hint: string,
-): Diagnostic {
-  return say("METHOD-UNSUITED", "error", where, `${unit} cannot be made ${method} here: ${reason}`, hint);
 }
 
 export function onPointUneven(where: InDesign, message: string, hint: string): Diagnostic {

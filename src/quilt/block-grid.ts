@@ -4,6 +4,7 @@ import {
   codeUnknown,
   codeUnused,
   gridOffMarks,
+  partialSeam,
   rowsUneven,
   sizesDoNotAddUp,
   spanOffGrid,
@@ -26,7 +27,8 @@ import {
 import type { BlockSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
-import { sayLength } from "./say.ts";
+import { straightSeams } from "./piecing.ts";
+import { sayCount, sayLength } from "./say.ts";
 import { checkUnit } from "./unit-of-cell.ts";
 
 const COVERED = new Set(["-", "|", "."]);
@@ -46,7 +48,7 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
       diagnostics.push(
         rowsUneven(
           row,
-          `This line of block ${block.name} has ${row.cells.length} cells`,
+          `This line of block ${block.name} has ${sayCount(row.cells.length, "cell")}`,
           `its first has ${columns}`,
         ),
       );
@@ -57,6 +59,7 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
   if (failed() || across === null || down === null) return null;
   const units = placeUnits(block, spec, starts(across), starts(down), diagnostics);
   if (failed()) return null;
+  if (!straightSeams(units)) diagnostics.push(partialSeam(block, block.name));
   return {
     spec: block,
     across: total(across),

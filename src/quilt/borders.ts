@@ -15,7 +15,7 @@ import {
 } from "./exact.ts";
 import type { LaidBlock } from "./laid-types.ts";
 import { fillingOf, lyingSize } from "./plain-block.ts";
-import { sayLength } from "./say.ts";
+import { sayCount, sayLength } from "./say.ts";
 import { addStrip } from "./strips.ts";
 import type { Exact, Point, TopBorder } from "./types.ts";
 import type { StripDemand } from "./work-types.ts";
@@ -231,7 +231,7 @@ function placePieced(
   if (count.d !== 1n || compare(count, fromInteger(1)) < 0) {
     const near = [floor(count), ceil(count)]
       .filter((n) => n > 0n)
-      .map((n) => `${n} blocks ${say(div(exact, { n, d: 1n }))} wide`);
+      .map((n) => `${sayCount(n, "block")} ${say(div(exact, { n, d: 1n }))} wide`);
     builder.diagnostics.push(
       borderDoesNotFit(
         border,

@@ -1,9 +1,9 @@
-import { methodUnsuited } from "../diagnostics/quilt.ts";
+import { unitUnsuited } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
 import type { UnitInstance } from "./builder.ts";
 import type { LaidUnit } from "./laid-types.ts";
-import { sayLength } from "./say.ts";
+import { saySize } from "./say.ts";
 import { spotFacts } from "./spot-facts.ts";
 import { howMade } from "./triangles.ts";
 import type { Recipe } from "./units/types.ts";
@@ -54,7 +54,9 @@ function newDemand(instance: UnitInstance, spec: QuiltSpec, diagnostics: Diagnos
     const answer = method.recipe(unit.design, how);
     if (answer.ok) recipes.push(answer.recipe);
     else if (method.name === unit.method) {
-      diagnostics.push(methodUnsuited(unit.cell, unit.kind.name, method.name, answer.reason, answer.hint));
+      diagnostics.push(
+        unitUnsuited(unit.cell, unit.kind.name, `made ${method.name}`, answer.reason, answer.hint),
+      );
       return null;
     }
   }
@@ -77,6 +79,5 @@ function inOrder(unit: LaidUnit): LaidUnit["kind"]["methods"] {
 }
 
 function describe(unit: LaidUnit, spec: QuiltSpec): string {
-  const { across, along } = unit.design;
-  return `${unit.kind.name} ${sayLength(across, spec.ruler)} x ${sayLength(along, spec.ruler)} finished`;
+  return `${unit.kind.name} finishing ${saySize(unit.design.across, unit.design.along, spec.ruler)}`;
 }

@@ -10,7 +10,7 @@ import { add, equal, type Rational, ZERO } from "../length/rational.ts";
 import type { DrawnCell, DrawnRow, QuiltSpec } from "../spec/quilt-types.ts";
 import type { Builder } from "./builder.ts";
 import type { LaidBlock } from "./laid-types.ts";
-import { sayLength } from "./say.ts";
+import { sayCount, sayLength, saySize } from "./say.ts";
 
 /** A block in the rows of the setting. */
 export interface SetBlock {
@@ -125,8 +125,8 @@ export function checkStraight(rows: readonly SetRow[], builder: Builder): boolea
       diagnostics.push(
         rowsUneven(
           row.drawn,
-          `This row is ${say(own)} long (${row.blocks.length} blocks)`,
-          `the first is ${say(length)} (${first.blocks.length} blocks)`,
+          `This row is ${say(own)} long (${sayCount(row.blocks.length, "block")})`,
+          `the first is ${say(length)} (${sayCount(first.blocks.length, "block")})`,
         ),
       );
     } else if (
@@ -155,7 +155,7 @@ function sameColumns(rows: readonly SetRow[], first: SetRow, builder: Builder): 
       builder.diagnostics.push(
         rowsUneven(
           row.drawn,
-          `This row has ${row.blocks.length} blocks`,
+          `This row has ${sayCount(row.blocks.length, "block")}`,
           `the first has ${first.blocks.length}`,
         ),
       );
@@ -189,7 +189,7 @@ export function checkOnPoint(rows: readonly SetRow[], builder: Builder): boolean
     diagnostics.push(
       onPointUneven(
         row.drawn,
-        `Block ${odd.block.spec.name} is ${sayLength(odd.across, spec.ruler)} by ${sayLength(odd.down, spec.ruler)}; on point every block is a square of one size (here ${sayLength(side, spec.ruler)}).`,
+        `Block ${odd.block.spec.name} is ${saySize(odd.across, odd.down, spec.ruler)}; on point every block is a square of one size (here ${sayLength(side, spec.ruler)}).`,
         "Give all blocks of the setting one size.",
       ),
     );
@@ -212,7 +212,7 @@ export function checkOnPoint(rows: readonly SetRow[], builder: Builder): boolean
     diagnostics.push(
       onPointUneven(
         row.drawn,
-        `Row ${i + 1} has ${row.blocks.length} blocks, but on point it needs ${expected}.`,
+        `Row ${i + 1} has ${sayCount(row.blocks.length, "block")}, but on point it needs ${expected}.`,
         "Every second row has one block fewer; setting triangles fill its ends.",
       ),
     );

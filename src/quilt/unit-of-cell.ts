@@ -10,7 +10,7 @@ import type { Rational } from "../length/rational.ts";
 import type { CellSpec, FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidUnit } from "./laid-types.ts";
-import { sayLength } from "./say.ts";
+import { saySize } from "./say.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 import type { UnitDesign, UnitKind } from "./units/types.ts";
@@ -40,7 +40,7 @@ export function checkUnit(
   const design = designOf(cell, across, along);
   const problem = kind.check(design);
   if (problem !== null) {
-    const size = `${sayLength(across, spec.ruler)} by ${sayLength(along, spec.ruler)}`;
+    const size = saySize(across, along, spec.ruler);
     diagnostics.push(unitUnsuited(cell, kind.name, size, problem.reason, problem.hint));
     return null;
   }
