@@ -1,16 +1,17 @@
-// Plans the demo cut lists into out/, as a maker would from the shell.
+// Plans the demo cut lists, as a maker would from the shell, into out/ or the folder named.
+import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 
-const root = fileURLToPath(new URL("..", import.meta.url));
-const DEMOS = [
-  ["fixtures/cutlists/harbour-lights.yaml", "out/harbour-lights"],
-  ["fixtures/cutlists/winter-orchard-metric.yaml", "out/winter-orchard"],
-];
-
-process.chdir(root);
+const into = process.argv[2] === undefined ? "out" : resolve(process.argv[2]);
+process.chdir(fileURLToPath(new URL("..", import.meta.url)));
 const { main, processIo } = await import("../.build/main.js");
+
+const DEMOS = [
+  ["harbour-lights", "harbour-lights"],
+  ["winter-orchard-metric", "winter-orchard"],
+];
 const io = processIo();
 for (const [file, folder] of DEMOS) {
-  const code = await main(["plan", file, "--out", folder], io);
+  const code = await main(["plan", `fixtures/cutlists/${file}.yaml`, "--out", join(into, folder)], io);
   if (code !== 0) process.exit(code);
 }

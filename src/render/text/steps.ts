@@ -29,7 +29,7 @@ function pieceLines(fabric: FabricPlan, plan: Plan): string[] {
       "twice-diagonal": words.quartered,
       template: words.byTemplate,
     }[piece.subcut];
-    const remarks = [piece.label, after, words.join[piece.join], piece.note].filter((text) => text !== "");
+    const remarks = [piece.label, after, piece.note].filter((text) => text !== "");
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
     return [
       `[${piece.letter}]`,

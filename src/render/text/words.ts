@@ -104,7 +104,6 @@ export const words = {
   halved: "cut once on the diagonal",
   quartered: "cut twice on the diagonals",
   byTemplate: "then by template",
-  join: { no: "", straight: "joined with straight seams", diagonal: "joined with diagonal seams" },
   fullWidthMeaning: `${FULL_WIDTH} is the width of fabric, from selvage to selvage.`,
 
   // Proof

@@ -1,0 +1,37 @@
+import { spawnSync } from "node:child_process";
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { expect, test } from "vitest";
+import { emptyFolder, ROOT } from "./run.ts";
+
+const FOLDERS = ["harbour-lights", "winter-orchard"];
+
+/**
+ * How narrow the fabric may be is searched for a limited time, so that a busy machine may find a wider
+ * answer; everything else is to the byte.
+ */
+function settled(text: string): string {
+  return text
+    .replace(/"narrowestUsable": ?(\d+|null)/g, '"narrowestUsable":-')
+    .replace(/^.*Still works on fabric as narrow as .*\n/gm, "");
+}
+
+test("the committed demo is what the program makes today, in a moment", () => {
+  const folder = emptyFolder();
+  const begun = performance.now();
+  const ended = spawnSync(process.execPath, [join(ROOT, "bin", "demo.mjs"), folder], { encoding: "utf8" });
+  const took = performance.now() - begun;
+  expect(ended.stderr).toMatch("files written into");
+  expect(ended.status).toBe(0);
+  for (const name of FOLDERS) {
+    const [made, kept] = [join(folder, name), join(ROOT, "out", name)];
+    const stale = "out/ is stale: look at what changed, then run `npm run demo` and commit it";
+    expect(readdirSync(made).sort(), stale).toEqual(readdirSync(kept).sort());
+    for (const file of readdirSync(made)) {
+      const read = (from: string) => settled(readFileSync(join(from, file), "utf8").replaceAll("\r\n", "\n"));
+      expect(read(made) === read(kept), `${name}/${file}: ${stale}`).toBe(true);
+    }
+  }
+  // Under 3 s on a quiet machine; tests that run beside this one may slow it.
+  expect(took).toBeLessThan(10_000);
+});
