@@ -40,7 +40,8 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
     }
     const over = tooWideBy(piece, usable);
     // A piece that may be cut either way and joined is settled by the plan, which knows what each costs.
-    const mayJoin = needsJoin(piece, usable) && joinFromStrips(piece, usable, ruler) !== null;
+    const mayJoin =
+      piece.cut === "either" && needsJoin(piece, usable) && joinFromStrips(piece, usable, ruler) !== null;
     if (over > 0 && !mayJoin) {
       diagnostics.push(
         pieceTooWide(where, {
@@ -48,7 +49,8 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
           usable: formatLength(usable, ruler),
           over: formatLength(over, ruler),
           turnHelps: !piece.turnable && !piece.fullWidth && piece.along <= usable,
-          lengthwiseHelps: piece.cut === "strips" && Math.min(piece.across, piece.along) <= usable,
+          // A free piece would lie lengthwise already; a fixed one must be let turn before it can.
+          lengthwiseHelps: false,
         }),
       );
     }

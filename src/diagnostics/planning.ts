@@ -17,7 +17,7 @@ export function pieceTooWide(
   found: { size: string; usable: string; over: string; turnHelps: boolean; lengthwiseHelps: boolean },
 ): Diagnostic {
   const help = [
-    found.turnHelps ? "let it turn (`turn: free`)" : "",
+    found.turnHelps ? "let it turn, so that its long side lies along the selvage (`turn: free`)" : "",
     found.lengthwiseHelps ? "cut it along the selvage (`cut: lengthwise`)" : "",
     "join it from strips (`join: straight`)",
     "or use a wider fabric",

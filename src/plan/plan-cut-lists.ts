@@ -1,4 +1,4 @@
-import { notProven, stockShort } from "../diagnostics/planning.ts";
+import { notProven, pieceTooWide, stockShort } from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
@@ -24,7 +24,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const told: Diagnostic[] = [...(request.diagnostics ?? []), ...chosen.flatMap((one) => one.diagnostics)];
   const short = chosen.filter(({ result }) => result.status === "infeasible");
   if (short.length > 0)
-    return { value: null, diagnostics: [...told, ...short.map((one) => tellMissing(one, spec))] };
+    return { value: null, diagnostics: [...told, ...short.flatMap((one) => tellMissing(one, spec))] };
 
   const eased = await easeWork(chosen, spec, limits, solve);
   chosen.forEach(({ problem }, i) => {
@@ -114,12 +114,35 @@ function assertRight(problem: PackingProblem, result: PackingResult): void {
   if (faults.length > 0) throw new Error(`the engine's answer is wrong: ${faults.join("; ")}`);
 }
 
-function tellMissing({ cutList, result }: Chosen, { ruler }: PlanSettings): Diagnostic {
-  const missing = result.missing.map(({ item, count }) => {
-    const piece = cutList.pieces[item]!;
-    return `${count} of ${formatSize(piece.across, piece.along, ruler)} [${piece.letter}]`;
+/** With a bolt of any length only width can be what is missing; without one, cloth is. */
+function tellMissing({ cutList, problem, result }: Chosen, { ruler }: PlanSettings): Diagnostic[] {
+  const { fabric, pieces } = cutList;
+  const missing = result.missing.map(({ item, count }) => ({ piece: pieces[item]!, count }));
+  const width = problem.roll?.width ?? null;
+  if (width === null) {
+    const said = missing.map(
+      ({ piece, count }) => `${count} of ${formatSize(piece.across, piece.along, ruler)} [${piece.letter}]`,
+    );
+    return [stockShort(fabric.name, said)];
+  }
+  return missing.map(({ piece }) => {
+    const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
+    return pieceTooWide(
+      {
+        piece: piece.label === "" ? piece.letter : piece.label,
+        fabric: fabric.name,
+        path: "",
+        at: fabric.at,
+      },
+      {
+        size: formatSize(piece.across, piece.along, ruler),
+        usable: formatLength(width, ruler),
+        over: formatLength(Math.max(0, least - width), ruler),
+        turnHelps: !piece.turnable && !piece.fullWidth && piece.along <= width,
+        lengthwiseHelps: false,
+      },
+    );
   });
-  return stockShort(cutList.fabric.name, missing);
 }
 
 function tellUnproven(plan: FabricPlan, { result, least }: Chosen, { ruler }: PlanSettings): Diagnostic[] {

@@ -111,6 +111,11 @@ describe("a piece wider than the usable width", () => {
     expect(listOne(fabric("Sea", [piece("border", 50, 4, 2)])).diagnostics).toEqual([]);
   });
 
+  test("cut along the selvage is not saved by a join it does not get", () => {
+    const wide = piece("panel", 50, 70, 1, { turn: "fixed", cut: "lengthwise", join: "straight" });
+    expect(listOne(fabric("Sea", [wide])).diagnostics).toMatchObject([{ code: "PIECE-TOO-WIDE" }]);
+  });
+
   test("and too long as well may still be joined from wide strips", () => {
     const { value } = listOne(
       fabric("Sea", [piece("panel", 50, 45, 1, { join: "straight", turn: "fixed" })]),
