@@ -8,12 +8,18 @@ export interface StripCount {
   count: number;
 }
 
+/** The kinds as they lie on stock whose strips run across it, and on sheets whose strips run along. */
+export interface Frames {
+  upright: readonly Kind[];
+  transposed: readonly Kind[];
+}
+
 /**
  * Takes out what was cut beyond the demand, so that every count is met exactly. Strips left empty are
  * dropped and strips left lower than they were are cut lower.
  */
 export function dropSurplus(
-  kinds: readonly Kind[],
+  frames: Frames,
   demand: readonly number[],
   strips: readonly StripCount[],
 ): StripCount[] {
@@ -28,19 +34,19 @@ export function dropSurplus(
     const strip = queue.pop()!;
     const kind = strip.filling.counts.findIndex((copies, k) => copies > 0 && surplus[k]! > 0);
     if (kind < 0) {
-      if (strip.filling.segments.length > 0) kept.push(strip);
+      if (strip.filling.counts.some((copies) => copies > 0)) kept.push(strip);
       continue;
     }
     const copies = strip.filling.counts[kind]!;
     const whole = Math.min(strip.count, Math.floor(surplus[kind]! / copies));
     if (whole > 0) {
       surplus[kind]! -= whole * copies;
-      queue.push({ filling: without(kinds, strip.filling, kind, copies), count: whole });
+      queue.push({ filling: without(frames, strip.filling, kind, copies), count: whole });
       if (strip.count > whole) queue.push({ filling: strip.filling, count: strip.count - whole });
     } else {
       const some = surplus[kind]!;
       surplus[kind] = 0;
-      queue.push({ filling: without(kinds, strip.filling, kind, some), count: 1 });
+      queue.push({ filling: without(frames, strip.filling, kind, some), count: 1 });
       if (strip.count > 1) queue.push({ filling: strip.filling, count: strip.count - 1 });
     }
   }
@@ -48,7 +54,28 @@ export function dropSurplus(
 }
 
 /** A filling with some copies of a kind taken out, closed up to the height it then needs. */
-function without(kinds: readonly Kind[], filling: Filling, kind: number, copies: number): Filling {
+function without(frames: Frames, filling: Filling, kind: number, copies: number): Filling {
+  if (filling.sheet !== undefined) return withoutOnSheet(frames, filling, kind, copies);
+  return withoutInStrip(frames.upright, filling, kind, copies);
+}
+
+function withoutOnSheet(frames: Frames, filling: Filling, kind: number, copies: number): Filling {
+  const { index, transposed, strips } = filling.sheet!;
+  let left = copies;
+  const kept: Filling[] = [];
+  for (const strip of strips) {
+    const out = Math.min(left, strip.counts[kind]!);
+    left -= out;
+    const rest =
+      out > 0 ? withoutInStrip(transposed ? frames.transposed : frames.upright, strip, kind, out) : strip;
+    if (rest.segments.length > 0) kept.push(rest);
+  }
+  const counts = filling.counts.slice();
+  counts[kind]! -= copies;
+  return { ...filling, counts, sheet: { index, transposed, strips: kept } };
+}
+
+function withoutInStrip(kinds: readonly Kind[], filling: Filling, kind: number, copies: number): Filling {
   let left = copies;
   const segments: Segment[] = [];
   for (const segment of filling.segments) {

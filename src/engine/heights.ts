@@ -1,7 +1,7 @@
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
 import { searchFill } from "./fill-search.ts";
-import type { HeightCut, Master } from "./master.ts";
+import { type HeightCut, type Master, wantedOfStrips } from "./master.ts";
 import type { Solver } from "./solver/types.ts";
 import type { SearchStats } from "./types.ts";
 import {
@@ -39,6 +39,7 @@ export function searchHeights(
   master: Master,
   solver: Solver,
   cuts: HeightCut[],
+  given: readonly number[],
   lower: number,
   upper: number,
   clock: Clock,
@@ -48,7 +49,7 @@ export function searchHeights(
   // A length left undecided holds the bound down, but longer plans may still be found.
   let firstOpen: number | null = null;
   for (let length = lower; length < upper; length++) {
-    const verdict = decideLength(master, solver, cuts, lists, length, clock, stats);
+    const verdict = decideLength(master, solver, cuts, given, lists, length, clock, stats);
     if (verdict.answer === "filled")
       return { lower: firstOpen ?? length, strips: verdict.strips, open: firstOpen !== null };
     if (verdict.answer === "unknown") firstOpen ??= length;
@@ -61,16 +62,19 @@ function decideLength(
   master: Master,
   solver: Solver,
   cuts: HeightCut[],
+  given: readonly number[],
   lists: FillingLists,
   length: number,
   clock: Clock,
   stats: SearchStats,
 ): { answer: "filled"; strips: StripCount[] } | { answer: "dead" } | { answer: "unknown" | "stopped" } {
-  const { heights } = master.oracle;
+  const heights = master.oracle.heights.slice(0, master.oracle.stripLevels);
   // A plan of this length might use a strip too high to be listed.
   if (length > master.oracle.listedTo) return { answer: "stopped" };
-  const levels = relevantLevels(heights, cuts, length);
-  if (levels.length === 0) return { answer: "dead" };
+  if (heights.length * length > MOST_CELLS) return { answer: "stopped" };
+  const wanted = cuts.map((cut) => wantedOfStrips(cut, given));
+  const levels = relevantLevels(heights, cuts, wanted, length);
+  if (levels.length === 0 && (length > 0 || wanted.some((total) => total > 0))) return { answer: "dead" };
   if (levels.length * length * cuts.length > MOST_CELLS) return { answer: "stopped" };
   // Highest first: few of them fit, so the tree is narrow at its root.
   levels.reverse();
@@ -95,13 +99,14 @@ function decideLength(
     if (depth === levels.length) {
       if (room !== 0) return null;
       if (clock.expired()) return "stop";
-      const vector = new Array<number>(heights.length).fill(0);
+      const vector = given.slice();
       levels.forEach((level, d) => {
         vector[level] = counts[d]!;
       });
       const test = master.testVector(vector, () => clock.expired());
       if (test.cut !== null) {
         cuts.push(test.cut);
+        wanted.push(wantedOfStrips(test.cut, given));
         if (levels.length * length * cuts.length > MOST_CELLS) return "stop";
         tables.push(suffixTables(heights, levels, test.cut, length));
         gained.push([]);
@@ -121,7 +126,7 @@ function decideLength(
         gained[c]!.length = Math.min(gained[c]!.length, depth + 1);
         const gain = gainAt(c, depth) + count * cuts[c]!.values[levels[depth]!]!;
         const most = tables[c]![depth + 1]![left]!;
-        if (gain + most < cuts[c]!.total) {
+        if (gain + most < wanted[c]!) {
           alive = false;
           break;
         }
@@ -148,7 +153,7 @@ function decideLength(
   return { answer: undecided ? "unknown" : "dead" };
 }
 
-interface Effort {
+export interface Effort {
   /** Fillings listed before giving up. */
   fillings: number;
   /** Nodes of the depth-first filling. */
@@ -157,11 +162,11 @@ interface Effort {
   solver: number;
 }
 
-const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200 };
-const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000 };
+export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200 };
+export const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000 };
 
 /** Can these strips, which hold the demand in fractions, hold it in whole numbers? */
-function decideVector(
+export function decideVector(
   master: Master,
   solver: Solver,
   cuts: readonly HeightCut[],
@@ -184,18 +189,23 @@ function decideVector(
 }
 
 /** Levels that some vector of this length could use without breaking a single cut. */
-function relevantLevels(heights: readonly number[], cuts: readonly HeightCut[], length: number): number[] {
+function relevantLevels(
+  heights: readonly number[],
+  cuts: readonly HeightCut[],
+  wanted: readonly number[],
+  length: number,
+): number[] {
   const usable = heights.map((height, level) => ({ height, level })).filter(({ height }) => height <= length);
   const alive = usable.map(() => true);
-  for (const cut of cuts) {
+  cuts.forEach((cut, c) => {
     const best = exactTable(
       usable.map(({ height, level }) => ({ height, value: cut.values[level]! })),
       length,
     );
     usable.forEach(({ height, level }, u) => {
-      if (cut.values[level]! + best[length - height]! < cut.total) alive[u] = false;
+      if (cut.values[level]! + best[length - height]! < wanted[c]!) alive[u] = false;
     });
-  }
+  });
   return usable.filter((_, u) => alive[u]).map(({ level }) => level);
 }
 

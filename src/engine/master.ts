@@ -30,10 +30,10 @@ export interface Master {
   /** Adds a filling unless the pool has one with the same height and counts. */
   add(filling: Filling): void;
   /**
-   * Solves the linear relaxation of the whole problem. Returns the best length bound met on the way, its
-   * cut, and the last linear solution.
+   * Solves the linear relaxation of the whole problem, with `given[level]` sheets already on the table.
+   * Returns the best length bound met on the way, its cut, and the last linear solution.
    */
-  solveRoot(upper: number, stop: () => boolean): RootOutcome;
+  solveRoot(upper: number, given: readonly number[], stop: () => boolean): RootOutcome;
   /**
    * Asks whether `vector[level]` strips of each height can hold the demand when strips may be cut in
    * fractions. `cut` is a proof that they cannot; null when they can, or when no proof was found.
@@ -62,25 +62,32 @@ export function heightCut(oracle: StripOracle, demand: readonly number[], whole:
   };
 }
 
+/** What the cut asks of the roll's strips alone, once `given` sheets have held what they can. */
+export function wantedOfStrips(cut: HeightCut, given: readonly number[]): number {
+  return given.reduce((left, count, level) => left - count * cut.values[level]!, cut.total);
+}
+
 /**
  * Least length that satisfies the cut when strips could be had in fractions: total over the best value per
  * step of height (the Farley-style dual bound of column generation, in whole numbers throughout).
  */
-export function fractionalBound(oracle: StripOracle, cut: HeightCut): number {
+export function fractionalBound(oracle: StripOracle, cut: HeightCut, given: readonly number[]): number {
+  const wanted = wantedOfStrips(cut, given);
   let bestHeight = 1;
   let bestValue = 0;
-  oracle.heights.forEach((height, level) => {
+  for (let level = 0; level < oracle.stripLevels; level++) {
+    const height = oracle.heights[level]!;
     const value = cut.values[level]!;
     if (value * bestHeight > bestValue * height) {
       bestHeight = height;
       bestValue = value;
     }
-  });
-  if (bestValue === 0) return 0;
-  const bound = ceilMulDiv(cut.total, bestHeight, bestValue);
+  }
+  if (bestValue === 0 || wanted <= 0) return 0;
+  const bound = ceilMulDiv(wanted, bestHeight, bestValue);
   if (cut.tall === null || cut.tall.numerator === 0) return bound;
   // A plan with a strip too high to be listed is longer than that strip.
-  const tall = ceilMulDiv(cut.total, cut.tall.denominator, cut.tall.numerator);
+  const tall = ceilMulDiv(wanted, cut.tall.denominator, cut.tall.numerator);
   return Math.min(bound, Math.max(tall, oracle.listedTo + 1));
 }
 
@@ -119,15 +126,7 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
     columnOf.push(model.addColumn(filling.height, 0, Infinity, rows, values));
   };
 
-  for (let k = 0; k < oracle.kinds.length; k++) {
-    const only = new Float64Array(oracle.kinds.length);
-    only[k] = 1;
-    const { lies } = oracle.kinds[k]!;
-    for (const lie of lies) {
-      const level = oracle.heights.indexOf(lie.height);
-      if (lie.width <= oracle.run && level >= 0) add(oracle.filling(level, only, demand));
-    }
-  }
+  for (const filling of oracle.starters(demand)) add(filling);
 
   const run = () => {
     counts.lpSolves++;
@@ -136,8 +135,9 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
   const poolValues = (values: Float64Array): Float64Array =>
     Float64Array.from(columnOf, (column) => Math.max(0, values[column] ?? 0));
 
-  const solveRoot = (upper: number, stop: () => boolean): RootOutcome => {
+  const solveRoot = (upper: number, given: readonly number[], stop: () => boolean): RootOutcome => {
     lengthGuess = upper;
+    const restore = lend(given);
     let best: { bound: number; cut: HeightCut } | null = null;
     let outcome = run();
     let converged = false;
@@ -145,7 +145,7 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
       if (outcome.status !== "optimal") break;
       const whole = wholePrices(outcome.prices, demand, lengthGuess);
       const cut = heightCut(oracle, demand, whole);
-      const bound = fractionalBound(oracle, cut);
+      const bound = fractionalBound(oracle, cut, given);
       if (best === null || bound > best.bound || (bound === best.bound && round > 0)) best = { bound, cut };
       const gains = improving(oracle, cut.values, whole.scale, (level) => oracle.heights[level]!);
       if (gains.length === 0) {
@@ -164,8 +164,9 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
     if (best === null) {
       const whole = wholePrices(areaPrices(oracle), demand, lengthGuess);
       const cut = heightCut(oracle, demand, whole);
-      best = { bound: fractionalBound(oracle, cut), cut };
+      best = { bound: fractionalBound(oracle, cut, given), cut };
     }
+    restore();
     return { ...best, values: poolValues(outcome.values), converged, objective: outcome.objective };
   };
 
@@ -190,15 +191,21 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
     return line;
   };
 
+  /** Puts strips and sheets on the table at no cost; the function returned takes them off again. */
+  const lend = (vector: readonly number[]) => {
+    const levels = vector.flatMap((count, level) => (count > 0 ? [level] : []));
+    for (const level of levels) model.setColumnBounds(lineFor(level).credit, 0, vector[level]!);
+    return () => {
+      for (const level of levels) model.setColumnBounds(lineFor(level).credit, 0, 0);
+    };
+  };
+
   const testVector = (vector: readonly number[], stop: () => boolean) => {
     const given: number[] = [];
     vector.forEach((count, level) => {
       if (count > 0) given.push(level);
     });
-    for (const level of given) model.setColumnBounds(lineFor(level).credit, 0, vector[level]!);
-    const restore = () => {
-      for (const level of given) model.setColumnBounds(lineFor(level).credit, 0, 0);
-    };
+    const restore = lend(vector);
     try {
       for (let round = 0; round < 500; round++) {
         const outcome = run();

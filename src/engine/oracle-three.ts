@@ -1,5 +1,12 @@
 import { addFree, addOnce, bundles } from "./knapsack.ts";
-import { countKinds, type Filling, type Placed, type Segment, type StripOracle } from "./oracle.ts";
+import {
+  countKinds,
+  type Filling,
+  type Placed,
+  plainStarters,
+  type Segment,
+  type StripOracle,
+} from "./oracle.ts";
 import { lastAtMost, normalPositions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
 import { countStack, narrowed, rowsOf, type StackType, withoutDominated } from "./stack-rows.ts";
@@ -261,11 +268,16 @@ export function oracleForThree(kinds: readonly Kind[], run: number, tallest: num
       for (const { stack } of list)
         types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
     }
-    return rowsOf(
-      { kinds, run, level, height, caps, prices, floor, most },
+    const rows = rowsOf(
+      { run, caps, prices, floor, most },
       withoutDominated(types),
       (room) => row[lastAtMost(across, room)]!,
     );
+    if (rows === null) return null;
+    return rows.map((stacks): Filling => {
+      const segments = stacks.map(({ stack }) => narrowed(kinds, stack));
+      return { level, height, counts: countKinds(segments, kinds.length), segments };
+    });
   };
 
   const tallRate = (prices: Float64Array): { numerator: number; denominator: number } => {
@@ -280,7 +292,19 @@ export function oracleForThree(kinds: readonly Kind[], run: number, tallest: num
     return { numerator: row[lastAcross]!, denominator };
   };
 
-  return { kinds, run, heights, listedTo: tallest, values, filling, fillings, tallRate };
+  const oracle: StripOracle = {
+    kinds,
+    run,
+    heights,
+    stripLevels: heights.length,
+    listedTo: tallest,
+    values,
+    filling,
+    starters: (caps) => plainStarters(oracle, caps),
+    fillings,
+    tallRate,
+  };
+  return oracle;
 }
 
 function cached<K, V>(store: Map<K, V>, key: K, make: () => V): V {

@@ -1,5 +1,5 @@
 import { addFree, addOnce, bundles } from "./knapsack.ts";
-import { countKinds, type Filling, type Segment, type StripOracle } from "./oracle.ts";
+import { countKinds, type Filling, plainStarters, type Segment, type StripOracle } from "./oracle.ts";
 import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
 
@@ -146,5 +146,17 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
     return visit(0, run, 0) ? found : null;
   };
 
-  return { kinds, run, heights, listedTo: Infinity, values, filling, fillings, tallRate: () => null };
+  const oracle: StripOracle = {
+    kinds,
+    run,
+    heights,
+    stripLevels: heights.length,
+    listedTo: Infinity,
+    values,
+    filling,
+    starters: (caps) => plainStarters(oracle, caps),
+    fillings,
+    tallRate: () => null,
+  };
+  return oracle;
 }

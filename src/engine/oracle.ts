@@ -20,6 +20,8 @@ export interface Filling {
   /** Copies of every kind it holds. */
   counts: number[];
   segments: Segment[];
+  /** On a sheet: which of the sheets offered, its strips and the way they run; `segments` is then empty. */
+  sheet?: { index: number; transposed: boolean; strips: Filling[] };
 }
 
 /**
@@ -30,8 +32,13 @@ export interface Filling {
 export interface StripOracle {
   readonly kinds: readonly Kind[];
   readonly run: number;
-  /** Candidate strip heights, ascending. No other height up to `listedTo` is ever needed. */
+  /**
+   * Candidate strip heights, ascending; no other height up to `listedTo` is ever needed. For a sheet, what
+   * one more of it would count for in length (a nominal figure that no bound rests on).
+   */
   readonly heights: readonly number[];
+  /** The first so many levels are strips of the roll; levels after them are whole sheets. */
+  readonly stripLevels: number;
   /** Strips higher than this are not listed; Infinity when every useful height is. */
   readonly listedTo: number;
   /**
@@ -39,6 +46,8 @@ export interface StripOracle {
    * Prices are whole numbers whose sums stay below 2^53; arrays passed in are never changed afterwards.
    */
   values(prices: Float64Array, caps: readonly number[], levels?: readonly number[]): Float64Array;
+  /** One simple filling per kind and lie, so that a linear program has something to start from. */
+  starters(caps: readonly number[]): Filling[];
   /** A best filling for one height. It may hold a kind more often than wanted only where stacks combine. */
   filling(level: number, prices: Float64Array, caps: readonly number[]): Filling;
   /**
@@ -57,6 +66,19 @@ export interface StripOracle {
    * numerator/denominator. Null when the list of heights is complete.
    */
   tallRate(prices: Float64Array): { numerator: number; denominator: number } | null;
+}
+
+/** Strips of each kind alone, in the height of each of its lies. */
+export function plainStarters(oracle: StripOracle, caps: readonly number[]): Filling[] {
+  return oracle.kinds.flatMap((kind, k) => {
+    const only = new Float64Array(oracle.kinds.length);
+    only[k] = 1;
+    return kind.lies
+      .filter((lie) => lie.width <= oracle.run)
+      .map((lie) => oracle.heights.indexOf(lie.height))
+      .filter((level) => level >= 0)
+      .map((level) => oracle.filling(level, only, caps));
+  });
 }
 
 /** Counts of every kind in some segments. */

@@ -1,9 +1,20 @@
-import { dealer, toSections } from "./assemble.ts";
+import type { Frames, StripCount } from "./assemble.ts";
 import { startClock } from "./clock.ts";
-import { checkProblem, gatherKinds, type Kind } from "./reduce.ts";
-import { solveRoll } from "./roll.ts";
+import { toLayouts } from "./layouts.ts";
+import type { Filling } from "./oracle.ts";
+import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./reduce.ts";
+import { lengthOf } from "./roll.ts";
+import { groupSheets, type SheetGroup } from "./sheet-groups.ts";
 import { highsSolver } from "./solver/highs.ts";
-import type { PackingProblem, PackingResult, SearchLimits, SearchStats, StripSection } from "./types.ts";
+import { type StockAnswer, solveStock } from "./stock.ts";
+import type {
+  LowerBound,
+  PackingItem,
+  PackingProblem,
+  PackingResult,
+  SearchLimits,
+  SearchStats,
+} from "./types.ts";
 
 /**
  * Finds the cheapest way to cut every item from the stock in the problem's cutting style, with a true lower
@@ -14,45 +25,96 @@ export async function pack(problem: PackingProblem, limits: SearchLimits = {}): 
   checkProblem(problem);
   const clock = startClock(limits);
   const stats: SearchStats = { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 };
-  const roll = problem.roll;
-  if (roll === null) throw new RangeError("packing problem: no roll");
-  const kinds = gatherKinds(problem.items, false);
-  const misfits = kinds.filter((kind) => kind.lies.every((lie) => lie.width > roll.width));
-  if (misfits.length > 0) return infeasible(problem, misfits, stats);
-  const solver = await highsSolver();
-  const answer = solveRoll({
+  const step = problem.items.reduce((g, item) => gcd(gcd(g, item.across), item.along), 0) || 1;
+  const kinds = gatherKinds(divided(problem.items, step));
+  const groups = groupSheets(problem.sheets, step);
+  const roll =
+    problem.roll === null
+      ? null
+      : {
+          run: Math.floor(problem.roll.width / step),
+          available: problem.roll.available === null ? null : Math.floor(problem.roll.available / step),
+          costPerLength: problem.roll.costPerLength * step,
+        };
+  const answer = solveStock({
     kinds,
-    run: roll.width,
+    groups,
+    roll,
     style: problem.style,
-    solver,
+    solver: await highsSolver(),
     clock,
     stats,
-    target: limits.target === undefined ? null : limits.target,
-    report: (length, lower) => limits.onProgress?.({ objective: length, bound: lower }),
+    target: limits.target ?? null,
+    report: (objective, bound) => limits.onProgress?.({ objective, bound }),
   });
-  const sections: StripSection[] = toSections(kinds, answer.strips, dealer(kinds));
   stats.milliseconds = clock.spent();
-  const cost = roll.costPerLength;
+  return toResult(problem, kinds, groups, step, answer, stats);
+}
+
+function divided(items: readonly PackingItem[], step: number): PackingItem[] {
+  return items.map((item) => ({ ...item, across: item.across / step, along: item.along / step }));
+}
+
+function toResult(
+  problem: PackingProblem,
+  kinds: readonly Kind[],
+  groups: readonly SheetGroup[],
+  step: number,
+  answer: StockAnswer,
+  stats: SearchStats,
+): PackingResult {
+  const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
+  const bound: LowerBound = { value: answer.lower, kind: answer.boundKind, style: problem.style };
+  const layouts = toLayouts(frames, answer.strips, groups, answer.groupOf, step);
+  const rollLength = lengthOf(answer.strips) * step;
+  const cost = answer.strips.reduce(
+    (sum, strip) => sum + costOf(strip, groups, answer.groupOf),
+    rollLength * (problem.roll?.costPerLength ?? 0),
+  );
+  if (answer.missing !== null) {
+    const missing = dealMissing(problem, kinds, layouts);
+    return {
+      status: "infeasible",
+      objective: cost,
+      rollLength,
+      bound: { ...bound, value: 0 },
+      layouts,
+      missing,
+      stats,
+    };
+  }
   return {
-    status: answer.length === answer.lower ? "proven" : "best-found",
-    objective: answer.length * cost,
-    rollLength: answer.length,
-    bound: { value: answer.lower * cost, kind: answer.boundKind, style: problem.style },
-    layouts:
-      sections.length === 0 ? [] : [{ stock: "roll", sheet: -1, count: 1, firstCut: "across", sections }],
+    status: cost === bound.value ? "proven" : "best-found",
+    objective: cost,
+    rollLength,
+    bound,
+    layouts,
     missing: [],
     stats,
   };
 }
 
-function infeasible(problem: PackingProblem, misfits: readonly Kind[], stats: SearchStats): PackingResult {
-  return {
-    status: "infeasible",
-    objective: 0,
-    rollLength: 0,
-    bound: { value: 0, kind: "area", style: problem.style },
-    layouts: [],
-    missing: misfits.flatMap((kind) => kind.sources.map(({ item, demand }) => ({ item, count: demand }))),
-    stats,
-  };
+function costOf(
+  { filling, count }: StripCount,
+  groups: readonly SheetGroup[],
+  groupOf: (filling: Filling) => number,
+): number {
+  return filling.sheet === undefined ? 0 : groups[groupOf(filling)]!.cost * count;
+}
+
+/** What the layouts do not hold, item by item. */
+function dealMissing(
+  problem: PackingProblem,
+  _kinds: readonly Kind[],
+  layouts: PackingResult["layouts"],
+): PackingResult["missing"] {
+  const left = problem.items.map((item) => item.demand);
+  for (const layout of layouts)
+    for (const section of layout.sections) {
+      if (section.kind !== "strips") continue;
+      for (const segment of section.column.segments)
+        for (const use of segment.stack)
+          left[use.item]! -= use.count * segment.count * section.count * layout.count;
+    }
+  return left.flatMap((count, item) => (count > 0 ? [{ item, count }] : []));
 }

@@ -37,10 +37,10 @@ export function gcd(a: number, b: number): number {
 }
 
 /**
- * Gathers items into kinds. `transposed` swaps the axes of every item (strips that run along a sheet).
- * Kinds are sorted by size so that the order of the items never changes a plan.
+ * Gathers items into kinds, lying as on a roll. Kinds are sorted by size so that the order of the items never
+ * changes a plan.
  */
-export function gatherKinds(items: readonly PackingItem[], transposed: boolean): Kind[] {
+export function gatherKinds(items: readonly PackingItem[]): Kind[] {
   const byKey = new Map<string, { item: PackingItem; sources: Source[] }>();
   items.forEach((item, index) => {
     if (item.demand === 0) return;
@@ -64,15 +64,23 @@ export function gatherKinds(items: readonly PackingItem[], transposed: boolean):
     }
   });
   const kinds = [...byKey.values()].map(({ item, sources }): Kind => {
-    const upright = transposed
-      ? { width: item.along, height: item.across, turned: false }
-      : { width: item.across, height: item.along, turned: false };
+    const upright = { width: item.across, height: item.along, turned: false };
     const lies: Lie[] = [upright];
     if (item.turnable) lies.push({ width: upright.height, height: upright.width, turned: true });
     lies.sort((p, q) => p.width - q.width);
     return { lies, demand: sources.reduce((sum, s) => sum + s.demand, 0), sources };
   });
   return kinds.sort(compareKinds);
+}
+
+/** The same kinds, in the same order, as they lie where strips run along the sheet. */
+export function transposeKinds(kinds: readonly Kind[]): Kind[] {
+  return kinds.map((kind) => ({
+    ...kind,
+    lies: kind.lies
+      .map((lie) => ({ width: lie.height, height: lie.width, turned: lie.turned }))
+      .sort((p, q) => p.width - q.width),
+  }));
 }
 
 /** Largest first: by the longer side, then the shorter, fixed kinds before free ones. */

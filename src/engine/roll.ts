@@ -1,13 +1,15 @@
-import { dropSurplus, type StripCount } from "./assemble.ts";
+import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
 import { greedyStrips } from "./greedy.ts";
 import { searchHeights } from "./heights.ts";
 import { createMaster, type HeightCut, type Master } from "./master.ts";
 import { countKinds, type Filling, type StripOracle } from "./oracle.ts";
+import { jointOracle } from "./oracle-joint.ts";
+import { type SheetSize, sheetOracle } from "./oracle-sheet.ts";
 import { oracleForThree } from "./oracle-three.ts";
 import { oracleForTwo } from "./oracle-two.ts";
 import { wholePrices } from "./prices.ts";
-import { gcd, type Kind } from "./reduce.ts";
+import { gcd, type Kind, transposeKinds } from "./reduce.ts";
 import type { IntegerProgram, Solver } from "./solver/types.ts";
 import type { CuttingStyle, SearchStats } from "./types.ts";
 
@@ -28,30 +30,48 @@ export interface RollQuestion {
   stats: SearchStats;
   /** Good enough: the search ends at a plan no longer than this, or a bound beyond it. */
   target: number | null;
+  /** Sheets already on the table, to be used before the roll. */
+  given: readonly GivenSheet[];
   report(length: number, lower: number): void;
 }
+
+/** Sheets of one kind that may be used at no further cost. */
+export interface GivenSheet {
+  sheet: SheetSize;
+  count: number;
+}
+
+/** Strips higher than so many times the highest item are left to the tall-strip bound. */
+const TALLEST_ITEMS = 40;
 
 export function makeOracle(
   style: CuttingStyle,
   kinds: readonly Kind[],
   run: number,
-  tallest: number,
+  longest: number,
 ): StripOracle {
-  return style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, tallest);
+  if (style === "strips-2") return oracleForTwo(kinds, run);
+  const highest = Math.max(...kinds.flatMap((kind) => kind.lies.map((lie) => lie.height)));
+  return oracleForThree(kinds, run, Math.min(longest, highest * TALLEST_ITEMS, 2_000_000));
 }
 
+/** Length taken from the roll; sheets take none. */
 export function lengthOf(strips: readonly StripCount[]): number {
-  return strips.reduce((sum, { filling, count }) => sum + filling.height * count, 0);
+  return strips.reduce(
+    (sum, { filling, count }) => (filling.sheet === undefined ? sum + filling.height * count : sum),
+    0,
+  );
 }
 
 /** Solves the roll problem. Every kind must fit the run in some lie (the caller has checked). */
 export function solveRoll(question: RollQuestion): RollAnswer {
   const { run } = question;
   // A fixed size as wide as the run can share its strip with nothing: it is set aside and added back.
-  const fills = (kind: Kind) => kind.lies.length === 1 && kind.lies[0]!.width === run;
+  const alone = question.given.length === 0;
+  const fills = (kind: Kind) => alone && kind.lies.length === 1 && kind.lies[0]!.width === run;
   const set = question.kinds.filter(fills);
   const others = question.kinds.filter((kind) => !fills(kind));
-  const step = others.flatMap((kind) => kind.lies.map((lie) => lie.height)).reduce(gcd, 0) || 1;
+  const step = alone ? others.flatMap((kind) => kind.lies.map((lie) => lie.height)).reduce(gcd, 0) || 1 : 1;
   const setLength = set.reduce((sum, kind) => sum + kind.lies[0]!.height * kind.demand, 0);
   const inner = solveScaled({
     ...question,
@@ -64,7 +84,7 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   });
   const indexOf = question.kinds.flatMap((kind, k) => (fills(kind) ? [] : [k]));
   const strips = inner.strips.map(({ filling, count }) => ({
-    filling: renumber(filling, indexOf, question.kinds.length, step),
+    filling: alone ? renumber(filling, indexOf, question.kinds.length, step) : filling,
     count,
   }));
   question.kinds.forEach((kind, k) => {
@@ -92,13 +112,15 @@ function fullStrip(kind: Kind, index: number, kinds: number): Filling {
 }
 
 function solveScaled(question: RollQuestion): RollAnswer {
-  const { kinds, run, clock, solver, stats, target } = question;
+  const { kinds, run, clock, solver, stats, target, given } = question;
   const demand = kinds.map((kind) => kind.demand);
   if (kinds.length === 0) return { strips: [], length: 0, lower: 0, boundKind: "area" };
+  const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const area = kinds.reduce((sum, kind) => sum + kind.lies[0]!.width * kind.lies[0]!.height * kind.demand, 0);
-  const areaBound = Math.ceil(area / run);
-  let best = firstStrips(question, demand, areaBound);
-  let length = lengthOf(best);
+  const lent = given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0);
+  const areaBound = Math.max(0, Math.ceil((area - lent) / run));
+  let best = firstStrips(question, frames, demand, areaBound);
+  let length = best === null ? Infinity : lengthOf(best);
   let lower = areaBound;
   let boundKind: RollAnswer["boundKind"] = "area";
   const raise = (value: number, kind: RollAnswer["boundKind"]) => {
@@ -107,13 +129,23 @@ function solveScaled(question: RollQuestion): RollAnswer {
     boundKind = kind;
     question.report(length, lower);
   };
-  const answer = (): RollAnswer => ({ strips: best, length, lower, boundKind });
+  const answer = (): RollAnswer => ({ strips: best ?? [], length, lower, boundKind });
   const done = () => length <= lower || (target !== null && (length <= target || lower > target));
   if (done()) return answer();
-  const master = createMaster(makeOracle(question.style, kinds, run, length), demand, solver);
+  const longest = Number.isFinite(length) ? length : areaBound * 3 + 1;
+  const oracle = jointOracle(
+    kinds,
+    makeOracle(question.style, kinds, run, longest),
+    given.map(({ sheet }, index) => ({
+      oracle: sheetOracle(question.style, frames, sheet, index),
+      height: Math.max(1, Math.round((sheet.across * sheet.along) / run)),
+    })),
+  );
+  const vector = oracle.heights.map((_, level) => given[level - oracle.stripLevels]?.count ?? 0);
+  const master = createMaster(oracle, demand, solver);
   const offer = (strips: StripCount[] | null) => {
     if (strips === null) return;
-    const exact = dropSurplus(kinds, demand, strips);
+    const exact = dropSurplus(frames, demand, strips);
     const total = lengthOf(exact);
     if (total >= length) return;
     best = exact;
@@ -121,17 +153,20 @@ function solveScaled(question: RollQuestion): RollAnswer {
     question.report(length, lower);
   };
   try {
-    const root = master.solveRoot(length, () => clock.expired());
+    const root = master.solveRoot(longest, vector, () => clock.expired());
     raise(root.bound, "dual");
     if (done()) return answer();
-    offer(greedyStrips(master.oracle, demand, root.cut.prices, undefined));
-    const cuts: HeightCut[] = [root.cut];
+    offer(greedyStrips(oracle, demand, root.cut.prices, vector));
     if (done()) return answer();
-    const search = searchHeights(master, solver, cuts, lower, length, clock, stats);
+    if (given.length > 0 || !Number.isFinite(length))
+      offer(poolProgram(master, vector, solver, Math.min(300, clock.left())));
+    const cuts: HeightCut[] = [root.cut];
+    const upper = Number.isFinite(length) ? length : longest;
+    const search = searchHeights(master, solver, cuts, vector, lower, upper, clock, stats);
     if (search.strips !== null) offer(search.strips);
     raise(search.lower, "exhausted");
     if (done() || !search.open) return answer();
-    offer(poolProgram(master, solver, Math.min(1000, clock.left())));
+    offer(poolProgram(master, vector, solver, Math.min(1000, clock.left())));
     return answer();
   } finally {
     stats.columns += master.counts.columns;
@@ -140,31 +175,47 @@ function solveScaled(question: RollQuestion): RollAnswer {
   }
 }
 
-/** A plan to start from: by price of area in strips-2; for strips-3 the best strips-2 plan found quickly. */
-function firstStrips(question: RollQuestion, demand: readonly number[], areaBound: number): StripCount[] {
-  const { kinds, run, clock } = question;
+/**
+ * A plan to start from: by price of area in strips-2; for strips-3 the best strips-2 plan found quickly.
+ * Null when the first attempt leaves something over (kinds that fit only a sheet).
+ */
+function firstStrips(
+  question: RollQuestion,
+  frames: Frames,
+  demand: readonly number[],
+  areaBound: number,
+): StripCount[] | null {
+  const { kinds, run, clock, given } = question;
   if (question.style === "strips-3") {
     const share = Math.min(1500, clock.left() / 4);
     const begun = clock.spent();
     const half: Clock = { ...clock, expired: () => clock.expired() || clock.spent() - begun > share };
-    return solveScaled({ ...question, style: "strips-2", clock: half, report: () => {} }).strips;
+    const two = solveScaled({ ...question, style: "strips-2", clock: half, report: () => {} });
+    return Number.isFinite(two.length) ? two.strips : null;
   }
-  const two = oracleForTwo(kinds, run);
+  if (given.length > 0) return null;
+  const oracle = oracleForTwo(kinds, run);
   const prices = wholePrices(
     kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / run),
     demand,
     areaBound,
   );
-  return dropSurplus(kinds, demand, greedyStrips(two, demand, prices.prices, undefined)!);
+  const strips = greedyStrips(oracle, demand, prices.prices, []);
+  return strips === null ? null : dropSurplus(frames, demand, strips);
 }
 
 /** The best whole-number use of the fillings found so far. */
-function poolProgram(master: Master, solver: Solver, milliseconds: number): StripCount[] | null {
-  const { pool, demand } = master;
+function poolProgram(
+  master: Master,
+  given: readonly number[],
+  solver: Solver,
+  milliseconds: number,
+): StripCount[] | null {
+  const { pool, demand, oracle } = master;
   const program: IntegerProgram = {
-    costs: pool.map((filling) => filling.height),
+    costs: pool.map((filling) => (filling.level < oracle.stripLevels ? filling.height : 0)),
     lower: pool.map(() => 0),
-    upper: pool.map(() => Infinity),
+    upper: pool.map((filling) => (filling.level < oracle.stripLevels ? Infinity : given[filling.level]!)),
     whole: pool.map(() => true),
     rows: demand.map((wanted, k) => {
       const columns: number[] = [];
@@ -178,6 +229,10 @@ function poolProgram(master: Master, solver: Solver, milliseconds: number): Stri
       return { lower: wanted, upper: Infinity, columns, values };
     }),
   };
+  for (let level = oracle.stripLevels; level < oracle.heights.length; level++) {
+    const columns = pool.flatMap((filling, p) => (filling.level === level ? [p] : []));
+    program.rows.push({ lower: -Infinity, upper: given[level]!, columns, values: columns.map(() => 1) });
+  }
   const outcome = solver.integer(program, milliseconds);
   if (outcome.values === null) return null;
   return pool

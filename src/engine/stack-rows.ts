@@ -1,47 +1,56 @@
-import type { Filling, Placed, Segment } from "./oracle.ts";
+import type { Placed, Segment } from "./oracle.ts";
 import type { Kind } from "./reduce.ts";
 
-/** A stack that can take nothing more, and the width of segment it needs. */
-export interface StackType {
+/** Something that takes up room in a row: a stack in a strip, or a strip on a sheet. */
+export interface RowType {
+  /** Room it takes. */
   width: number;
-  stack: Placed[];
   /** Copies of every kind in it. */
   counts: number[];
 }
 
+/** A stack that can take nothing more, and the width of segment it needs. */
+export interface StackType extends RowType {
+  stack: Placed[];
+}
+
 export interface RowQuestion {
-  kinds: readonly Kind[];
+  /** Room in the row. */
   run: number;
-  level: number;
-  height: number;
   caps: readonly number[];
   prices: Float64Array;
   floor: number;
   most: number;
 }
 
-interface RowState {
+interface RowState<T> {
   room: number;
   value: number;
   counts: number[];
-  /** The stacks chosen, last first. */
-  chain: { type: StackType; before: RowState["chain"] } | null;
+  /** What was chosen, last first. */
+  chain: Link<T> | null;
+}
+
+interface Link<T> {
+  type: T;
+  before: Link<T> | null;
 }
 
 /**
- * Every row of stacks worth at least `floor`, rows with equal counts (capped at the demand) once. Stack by
- * stack the set of reachable counts grows; of states with equal counts the one with most room left serves
- * for all. `beside(room)` is the most that any stacks can be worth in that room.
+ * Every row worth at least `floor`, as the things chosen; rows with equal counts (capped at the demand)
+ * once. Thing by thing the set of reachable counts grows; of states with equal counts the one with most
+ * room left serves for all. `beside(room)` is the most that anything can be worth in that room. Null when
+ * there are too many.
  */
-export function rowsOf(
+export function rowsOf<T extends RowType>(
   question: RowQuestion,
-  types: readonly StackType[],
+  types: readonly T[],
   beside: (room: number) => number,
-): Filling[] | null {
-  const { kinds, run, caps, prices, floor, most } = question;
+): T[][] | null {
+  const { run, caps, prices, floor, most } = question;
   const key = keyMaker(caps);
-  const start: RowState = { room: run, value: 0, counts: kinds.map(() => 0), chain: null };
-  const states = new Map<number | string, RowState>([[key(start.counts), start]]);
+  const start: RowState<T> = { room: run, value: 0, counts: caps.map(() => 0), chain: null };
+  const states = new Map<number | string, RowState<T>>([[key(start.counts), start]]);
   let steps = 0;
   for (const type of types) {
     for (const from of [...states.values()]) {
@@ -53,7 +62,7 @@ export function rowsOf(
         const room = state.room - type.width;
         // More of a kind than is wanted helps nothing.
         if (counts.every((count, k) => count === state.counts[k]) || value + beside(room) < floor) break;
-        const next: RowState = { room, value, counts, chain: { type, before: state.chain } };
+        const next: RowState<T> = { room, value, counts, chain: { type, before: state.chain } };
         const at = key(counts);
         const known = states.get(at);
         if (known !== undefined && known.room >= room) break;
@@ -65,16 +74,13 @@ export function rowsOf(
   }
   const ends = [...states.values()].filter((state) => state.value >= floor);
   const kept = ends.length > 3000 ? ends : undominated(ends);
-  return kept.length > most ? null : kept.map((state) => toFilling(question, state));
+  return kept.length > most ? null : kept.map((state) => unlink(state.chain));
 }
 
-function toFilling({ kinds, level, height }: RowQuestion, state: RowState): Filling {
-  const segments: Segment[] = [];
-  for (let link = state.chain; link !== null; link = link.before)
-    segments.push(narrowed(kinds, link.type.stack));
-  const counts = kinds.map(() => 0);
-  for (const segment of segments) for (const { kind } of segment.stack) counts[kind]!++;
-  return { level, height, counts, segments };
+function unlink<T>(chain: Link<T> | null): T[] {
+  const list: T[] = [];
+  for (let link = chain; link !== null; link = link.before) list.push(link.type);
+  return list;
 }
 
 /** Counts as one number where that is safe, else as text. */
@@ -89,19 +95,19 @@ function keyMaker(caps: readonly number[]): (counts: readonly number[]) => numbe
 }
 
 /** Leaves out states that another covers kind by kind. */
-function undominated(states: readonly RowState[]): RowState[] {
+function undominated<T>(states: readonly RowState<T>[]): RowState<T>[] {
   const sorted = states.slice().sort((a, b) => b.value - a.value);
-  const kept: RowState[] = [];
+  const kept: RowState<T>[] = [];
   for (const state of sorted)
     if (!kept.some((other) => other.counts.every((count, k) => count >= state.counts[k]!))) kept.push(state);
   return kept;
 }
 
 /** Leaves out stacks that a narrower or equal one covers kind by kind. */
-export function withoutDominated(types: readonly StackType[]): StackType[] {
+export function withoutDominated<T extends RowType>(types: readonly T[]): T[] {
   if (types.length > 2000) return [...types];
   const sorted = types.slice().sort((a, b) => a.width - b.width || total(b.counts) - total(a.counts));
-  const kept: StackType[] = [];
+  const kept: T[] = [];
   for (const type of sorted)
     if (!kept.some((other) => other.counts.every((count, k) => count >= type.counts[k]!))) kept.push(type);
   return kept.reverse();

@@ -1,0 +1,160 @@
+import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
+import { cheapestVector, type Offer } from "./cheapest-vector.ts";
+import type { Clock } from "./clock.ts";
+import { greedySheets } from "./greedy.ts";
+import { decideVector, EASY, type Effort, HARD } from "./heights.ts";
+import { createMaster, type HeightCut, heightCut } from "./master.ts";
+import type { StripOracle } from "./oracle.ts";
+import { jointOracle } from "./oracle-joint.ts";
+import { sheetOracle } from "./oracle-sheet.ts";
+import { wholePrices } from "./prices.ts";
+import type { Kind } from "./reduce.ts";
+import { transposeKinds } from "./reduce.ts";
+import type { SheetGroup } from "./sheet-groups.ts";
+import type { Solver } from "./solver/types.ts";
+import type { CuttingStyle, SearchStats } from "./types.ts";
+import type { FillingLists } from "./vector-fill.ts";
+
+export interface SheetsQuestion {
+  kinds: readonly Kind[];
+  groups: readonly SheetGroup[];
+  style: CuttingStyle;
+  solver: Solver;
+  clock: Clock;
+  stats: SearchStats;
+  target: number | null;
+  report(cost: number, lower: number): void;
+}
+
+export interface SheetsAnswer {
+  /** Sheet fillings; their index is that of the group. Null when no plan was found. */
+  sheets: StripCount[] | null;
+  cost: number;
+  lower: number;
+  /** Nothing can be cut from this stock: proved. */
+  impossible: boolean;
+  /** When there is no plan: the fullest attempt, and what it leaves over of every kind. */
+  attempt: { sheets: StripCount[]; left: number[] };
+}
+
+/**
+ * The cheapest choice of fixed sheets that holds everything. Choices are taken in order of cost (cheapest
+ * first among those that satisfy every cut known); each is refuted by a new cut or by exhaustion, or it is
+ * filled, and is then the optimum.
+ */
+export function solveSheets(question: SheetsQuestion): SheetsAnswer {
+  const { kinds, groups, clock, stats, solver } = question;
+  const demand = kinds.map((kind) => kind.demand);
+  const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
+  const pieces = demand.reduce((sum, count) => sum + count, 0);
+  const offers: Offer[] = groups.map((group) => ({
+    cost: group.cost,
+    available: Math.min(group.available ?? pieces, pieces),
+  }));
+  const unit = Math.max(1, Math.max(...groups.map((group) => group.cost)) / 10_000);
+  const oracle = jointOracle(
+    kinds,
+    null,
+    groups.map((group, index) => ({
+      oracle: sheetOracle(question.style, frames, group, index),
+      height: Math.max(1, Math.round(group.cost / unit)),
+    })),
+  );
+  const all = offers.map(({ available }) => available);
+  const areaDuals = kinds.map((kind) => kind.lies[0]!.width * kind.lies[0]!.height);
+  const areaTotal = areaDuals.reduce((sum, area, k) => sum + area * demand[k]!, 0);
+  const areaWhole = wholePrices(
+    areaDuals.map((area) => area / areaTotal),
+    demand,
+    1,
+  );
+  const cuts: HeightCut[] = [heightCut(oracle, demand, areaWhole)];
+  let best: StripCount[] | null = null;
+  let cost = Number.MAX_SAFE_INTEGER;
+  const costOf = (sheets: readonly StripCount[]) =>
+    sheets.reduce((sum, { filling, count }) => sum + groups[filling.sheet!.index]!.cost * count, 0);
+  const offer = (sheets: readonly StripCount[]) => {
+    const exact = dropSurplus(frames, demand, sheets);
+    const total = costOf(exact);
+    if (total >= cost) return;
+    best = exact;
+    cost = total;
+  };
+  const attempt = greedySheets(oracle, demand, areaWhole.prices, all);
+  const answer = (lower: number, impossible: boolean): SheetsAnswer => ({
+    sheets: best,
+    cost,
+    lower,
+    impossible,
+    attempt: { sheets: attempt.strips, left: attempt.left },
+  });
+  const master = createMaster(oracle, demand, solver);
+  const lists: FillingLists = new Map();
+  const failed: number[][] = [];
+  let open = Number.MAX_SAFE_INTEGER;
+  let lower = 0;
+  try {
+    const root = master.solveRoot(
+      1,
+      all.map(() => 0),
+      () => clock.expired(),
+    );
+    cuts.push(root.cut);
+    const full = master.testVector(all, () => clock.expired());
+    if (full.cut !== null) return answer(0, true);
+    for (const prices of [areaWhole.prices, root.cut.prices]) tryGreedy(oracle, demand, prices, all, offer);
+    for (;;) {
+      const next = cheapestVector(offers, cuts, failed, cost, 2_000_000);
+      if (!next.complete) open = Math.min(open, lower);
+      if (next.vector === null) {
+        if (best === null)
+          return answer(Math.min(open, 0), next.complete && open === Number.MAX_SAFE_INTEGER);
+        return answer(Math.min(cost, open), false);
+      }
+      const vector = next.vector;
+      const price = vector.reduce((sum, count, level) => sum + count * groups[level]!.cost, 0);
+      lower = Math.min(price, open);
+      if (best !== null) question.report(cost, lower);
+      if (
+        clock.expired() ||
+        (question.target !== null && (cost <= question.target || lower > question.target))
+      )
+        return answer(Math.min(lower, cost), false);
+      const test = master.testVector(vector, () => clock.expired());
+      if (test.cut !== null) {
+        cuts.push(test.cut);
+        continue;
+      }
+      for (const cut of cuts.slice(-6)) tryGreedy(oracle, demand, cut.prices, vector, offer);
+      if (cost <= price) continue;
+      let outcome = decideVector(master, solver, cuts, vector, lists, EASY, clock, stats);
+      if (outcome.answer === "unknown" && !clock.expired())
+        outcome = decideVector(master, solver, cuts, vector, lists, hard(clock), clock, stats);
+      if (outcome.answer === "filled") offer(outcome.strips);
+      else {
+        failed.push(vector);
+        if (outcome.answer === "unknown") open = Math.min(open, price);
+      }
+    }
+  } finally {
+    stats.columns += master.counts.columns;
+    stats.lpSolves += master.counts.lpSolves;
+    master.dispose();
+  }
+}
+
+/** The hard look takes a share of what is left, so that one stubborn choice does not eat the whole budget. */
+function hard(clock: Clock): Effort {
+  return { ...HARD, solver: Math.min(HARD.solver, Math.max(200, clock.left() / 3)) };
+}
+
+function tryGreedy(
+  oracle: StripOracle,
+  demand: readonly number[],
+  prices: Float64Array,
+  sheets: readonly number[],
+  offer: (sheets: readonly StripCount[]) => void,
+): void {
+  const { strips, left } = greedySheets(oracle, demand, prices, sheets);
+  if (left.every((count) => count === 0)) offer(strips);
+}
