@@ -2,7 +2,7 @@ import type { Part, WasteCause } from "../../plan/types.ts";
 import type { ClothChunk } from "./chunks.ts";
 import { type Frame, TICKS_PER_MM } from "./frame.ts";
 import { hatchFill } from "./hatch.ts";
-import { INK, WASTE_INK } from "./palette.ts";
+import { INK, PAPER, WASTE_INK } from "./palette.ts";
 import { type Box, group, type RectNode, rect, type SceneNode } from "./scene.ts";
 
 /** Parts of the tree below and including `part`, parents first. */
@@ -83,7 +83,11 @@ export function clothGroup(
       ...some("keep", keeps, {
         paint: { ...outline, strokeWidth: page(1), dash: `${page(4).toFixed(2)} ${page(3).toFixed(2)}` },
       }),
-      ...some("strips", strips, { paint: { ...outline, strokeWidth: page(1.1) } }),
+      // On dark cloth a pale line under the dark one keeps the strips apart.
+      ...some("strip-edges", frame.label === PAPER ? strips : [], {
+        paint: { fill: "none", stroke: PAPER, strokeWidth: page(2.2) },
+      }),
+      ...some("strips", strips, { paint: { ...outline, strokeWidth: page(1) } }),
       rect(frameBox, { ...outline, strokeWidth: page(1.3) }),
     ],
     { id, move: { x: at.x, y: at.y - (from / TICKS_PER_MM) * scale, scale } },

@@ -6,7 +6,7 @@ import { hatchPatterns } from "./hatch.ts";
 import { causesOf, legend, type SignsUsed } from "./legend.ts";
 import { moveNodes } from "./move.ts";
 import { labelOn, mix, PAPER, safeColour } from "./palette.ts";
-import { drawPanel, type Entry } from "./panel.ts";
+import { drawPanel } from "./panel.ts";
 import { group, rect, type Scene, type SceneNode } from "./scene.ts";
 import { cleanText } from "./text-fit.ts";
 import { titleBlock } from "./title-block.ts";
@@ -53,25 +53,25 @@ export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOption
     facts: titleFacts(fabric, plan.ruler),
   });
   const allSigns: SignsUsed = { gathered: true, keys: false, keeps: true };
-  const below = legend(frameAt(1), [], allSigns, 0).bottom;
+  const below = legend(frameAt(1), allSigns, 0).bottom;
   const room = Math.max(380, PAGE_HEIGHT - head.height - below - 2 * MARGIN - 14);
   const { frame, placed, height } = arrangePanels(frameAt, options.view ?? "usual", room);
 
   const nodes: SceneNode[] = [...head.nodes];
-  const entries: Entry[] = [];
+  let keyed = false;
   let bottom = head.height + height;
   for (const { panel, x, y } of placed) {
-    const drawn = drawPanel(panel, frame, entries.length + 1);
+    const drawn = drawPanel(panel, frame);
     nodes.push(group(moveNodes(drawn.nodes, x, head.height + y), { id: panel.id }));
-    entries.push(...drawn.keys);
+    keyed ||= drawn.keyed;
     bottom = Math.max(bottom, head.height + y + drawn.size.height);
   }
   const used: SignsUsed = {
     gathered: placed.some(({ panel }) => panel.chunks.some(({ kind }) => kind === "gap")),
-    keys: entries.length > 0,
+    keys: keyed,
     keeps: hasKeeps(placed),
   };
-  const foot = legend(frame, entries, used, bottom + 14);
+  const foot = legend(frame, used, bottom + 14);
   nodes.push(...foot.nodes);
   const [width, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(foot.bottom + 2 * MARGIN)];
   return {

@@ -1,7 +1,7 @@
 import type { Lay, Part } from "../../plan/types.ts";
 import { breakIntoPanels, type Chunk, chunksOf } from "./chunks.ts";
 import { allParts } from "./cloth.ts";
-import { type Frame, PAGE_WIDTH } from "./frame.ts";
+import { type Frame, PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { GAP_HEIGHT, measurePanel, type Panel, type PanelSize } from "./panel.ts";
 import { cleanText } from "./text-fit.ts";
 import { layHeading } from "./words.ts";
@@ -13,8 +13,9 @@ export type View = "usual" | "full";
 const LARGEST = 0.56;
 const STEP = 0.97;
 const SMALLEST = 0.02;
-/** Below this a drawing may rather run on to another page. */
-const READABLE = 0.16;
+/** Below a scale that shows its smallest piece this large, a drawing may rather run on to another page. */
+const READABLE_PIECE = 11;
+const READABLE = { least: 0.04, most: 0.17 } as const;
 const GUTTER = 18;
 /** A bolt taller than this at the largest scale is gathered. */
 const GATHER_ABOVE = 620;
@@ -71,6 +72,12 @@ function panelsAt(drawn: readonly Drawn[], frame: Frame, most: number): Panel[] 
   });
 }
 
+function readableScale(frame: Frame): number {
+  const smallest = Math.min(...frame.fabric.pieces.map((piece) => Math.min(piece.across, piece.along)));
+  const scale = READABLE_PIECE / (smallest / TICKS_PER_MM);
+  return Math.min(READABLE.most, Math.max(READABLE.least, scale));
+}
+
 /** Panels set in rows, each row as high as its tallest; null when one is too wide. */
 function flow(
   panels: readonly Panel[],
@@ -113,6 +120,7 @@ export function arrangePanels(
         view === "full" || !isLong ? null : { gatherFrom: 4, uncutShown: ticks(54), uncutAfter: ticks(12) };
       return { lay, alike, chunks: chunksOf(lay, shortening), zero: straightenedEnd(lay.root) };
     });
+  const readable = readableScale(frameAt(LARGEST));
   let tooTall: { frame: Frame; placed: PlacedPanel[]; height: number } | null = null;
   for (let scale = LARGEST; scale > SMALLEST; scale *= STEP) {
     const frame = frameAt(Number(scale.toFixed(6)));
@@ -129,7 +137,7 @@ export function arrangePanels(
     if (flowed === null) continue;
     if (flowed.height <= room) return { frame, ...flowed };
     if (tooTall === null && panels.length > 0) tooTall = { frame, ...flowed };
-    if (scale < READABLE && tooTall !== null) return { frame, ...flowed };
+    if (scale < readable && tooTall !== null) return { frame, ...flowed };
   }
   if (tooTall === null) throw new Error("A fabric could not be drawn at any scale");
   return tooTall;

@@ -35,7 +35,7 @@ const HATCHES: Readonly<Record<WasteCause, Hatch>> = {
   straightening: { size: 4, marks: [line(0, 2, 4, 2, THIN)] },
   trimming: { size: 7, marks: slant(7, true) },
   "strip-end": { size: 9, marks: [...slant(9, true), ...slant(9, false)] },
-  "uncut-end": { size: 15, marks: [line(5.5, 7.5, 9.5, 7.5, THIN), line(7.5, 5.5, 7.5, 9.5, THIN)] },
+  "uncut-end": { size: 11, marks: [line(3.5, 5.5, 7.5, 5.5, THIN), line(5.5, 3.5, 5.5, 7.5, THIN)] },
 };
 
 function idOf(cause: WasteCause): string {

@@ -93,7 +93,8 @@ function firstOf<T>(list: readonly T[], attempt: (value: T) => Fit | null): Fit 
  * the letter alone. Null when not even the letter fits. `cap` keeps letters of one strip alike.
  */
 export function fitPieceLabel(box: Box, words: PieceWords, fill: string, cap: number): Fit | null {
-  const letters = LETTERS.filter((size) => size <= cap);
+  const calm = Math.max(LETTERS[LETTERS.length - 2]!, Math.min(box.width, box.height) * 0.45);
+  const letters = LETTERS.filter((size) => size <= cap && size <= calm);
   const { letter, sizes } = words;
   const full =
     firstOf(sizes, (size) =>
@@ -156,11 +157,12 @@ export function spread(labels: readonly { target: number; size: number }[], from
 /** The first of `ways` that fits the box in one line, upright or reading upwards; none when none does. */
 export function fitWords(box: Box, ways: readonly string[], size: number): TextNode[] {
   const high = lineHeight(size) + 4;
-  for (const upwards of [false, true]) {
-    const [run, depth] = upwards ? [box.height, box.width] : [box.width, box.height];
-    if (depth < high) continue;
-    const words = ways.find((way) => textWidth(way, size) <= run - 8);
-    if (words !== undefined) return [textIn(words, inset(box), { size, anchor: "middle" }, upwards)];
+  for (const words of ways) {
+    for (const upwards of [false, true]) {
+      const [run, depth] = upwards ? [box.height, box.width] : [box.width, box.height];
+      if (depth < high || textWidth(words, size) > run - 8) continue;
+      return [textIn(words, inset(box), { size, anchor: "middle" }, upwards)];
+    }
   }
   return [];
 }

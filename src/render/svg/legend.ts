@@ -4,12 +4,11 @@ import { hatchFill } from "./hatch.ts";
 import { arrow, breakMark, keyMark, numberMark } from "./marks.ts";
 import { textWidth } from "./metrics.ts";
 import { INK, QUIET_INK, WASTE_INK } from "./palette.ts";
-import type { Entry } from "./panel.ts";
 import { type Cell, section } from "./rows.ts";
 import { type Box, group, rect, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
-import { CAUTION, HEADINGS, percent, SIGN_WORDS, spokenSize, timesWords, WASTE_WORDS } from "./words.ts";
+import { CAUTION, countWords, HEADINGS, percent, SIGN_WORDS, spokenSize, WASTE_WORDS } from "./words.ts";
 
 const PRINT = 9.5;
 const SMALL = 9;
@@ -28,17 +27,20 @@ function pieceCells(frame: Frame): Cell[] {
   const { pieces } = frame.fabric;
   const words = pieces.map((piece) => ({
     letter: piece.letter,
-    size: `${timesWords(piece.count)} ${spokenSize(piece.across, piece.along, frame.ruler)}`,
+    size: spokenSize(piece.across, piece.along, frame.ruler),
+    count: countWords(piece.count),
     label: cleanText(piece.label),
   }));
   const letters = Math.max(16, ...words.map(({ letter }) => textWidth(letter, PRINT, true) + 8));
-  const sizes = Math.max(...words.map(({ size }) => textWidth(size, PRINT))) + 12;
-  return words.map(({ letter, size, label }) => (box) => {
+  const sizes = letters + Math.max(...words.map(({ size }) => textWidth(size, PRINT))) + 14;
+  const counts = sizes + Math.max(...words.map(({ count }) => textWidth(count, PRINT))) + 14;
+  return words.map(({ letter, size, count, label }) => (box) => {
     const nodes: SceneNode[] = [
       textIn(letter, part(box, 0, letters), { size: PRINT, bold: true }),
-      textIn(size, part(box, letters, letters + sizes), { size: PRINT }),
+      textIn(size, part(box, letters, sizes), { size: PRINT }),
+      textIn(count, part(box, sizes, counts), { size: PRINT }),
     ];
-    const rest = part(box, letters + sizes, box.width);
+    const rest = part(box, counts, box.width);
     if (label !== "" && rest.width > 30) nodes.push(textIn(label, rest, { size: PRINT, fill: QUIET_INK }));
     return nodes;
   });
@@ -48,7 +50,9 @@ function swatch(box: Box, fill: string, scale: number, dash: boolean): SceneNode
   const at = { x: box.x + 1, y: box.y + 2, width: 26, height: box.height - 4 };
   // Drawn at the scale of the cloth, so that the textures are the very same.
   const inner = { x: 0, y: 0, width: at.width / scale, height: at.height / scale };
-  const stroke = dash ? { stroke: INK, dash: `${4 / scale} ${3 / scale}` } : { stroke: WASTE_INK };
+  const stroke = dash
+    ? { stroke: INK, dash: `${(4 / scale).toFixed(2)} ${(3 / scale).toFixed(2)}` }
+    : { stroke: WASTE_INK };
   return group([rect(inner, { fill, ...stroke, strokeWidth: 0.7 / scale })], {
     move: { x: at.x, y: at.y, scale },
   });
@@ -99,7 +103,7 @@ function signCells(frame: Frame, used: SignsUsed): Cell[] {
   if (used.keys) {
     cells.push(
       sign(
-        (box) => keyMark("1", { x: box.x + 6, y: middle(box) - 6, width: 15, height: 12 }),
+        (box) => keyMark("A", { x: box.x + 6, y: middle(box) - 6, width: 15, height: 12 }),
         SIGN_WORDS.key,
       ),
     );
@@ -107,24 +111,8 @@ function signCells(frame: Frame, used: SignsUsed): Cell[] {
   return cells;
 }
 
-function keyCells(entries: readonly Entry[], frame: Frame): Cell[] {
-  return entries.map((entry) => (box) => {
-    const piece = frame.fabric.pieces[entry.piece];
-    const size = piece === undefined ? "" : spokenSize(piece.across, piece.along, frame.ruler);
-    const where = entry.strip === 0 ? "" : `, strip ${entry.strip}`;
-    const words = `${piece?.letter ?? ""}: ${timesWords(entry.count)} ${size}${where}`;
-    const mark = { x: box.x, y: box.y + 1.5, width: 21, height: box.height - 3 };
-    return [...keyMark(`${entry.number}`, mark), textIn(words, part(box, 27, box.width), { size: PRINT })];
-  });
-}
-
-/** Everything below the cloth, from `top` down: key, pieces, waste, signs and the caution. */
-export function legend(
-  frame: Frame,
-  entries: readonly Entry[],
-  used: SignsUsed,
-  top: number,
-): { nodes: SceneNode[]; bottom: number } {
+/** Everything below the cloth, from `top` down: pieces, waste, signs and the caution. */
+export function legend(frame: Frame, used: SignsUsed, top: number): { nodes: SceneNode[]; bottom: number } {
   const nodes: SceneNode[] = [];
   let y = top;
   const add = (heading: string, cells: Cell[], columns: number, cellHeight: number): void => {
@@ -132,7 +120,6 @@ export function legend(
     nodes.push(...made.nodes);
     y = made.bottom;
   };
-  add(HEADINGS.key, keyCells(entries, frame), 3, 16);
   add(HEADINGS.pieces, pieceCells(frame), frame.fabric.pieces.length > 3 ? 2 : 1, 14);
   add(HEADINGS.waste, wasteCells(frame), 3, 17);
   add(HEADINGS.signs, signCells(frame, used), 2, 17);

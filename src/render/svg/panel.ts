@@ -1,15 +1,16 @@
 import type { Part } from "../../plan/types.ts";
 import { type Chunk, type ClothChunk, chunkHeight, type GapChunk } from "./chunks.ts";
-import { clothGroup } from "./cloth.ts";
+import { allParts, clothGroup } from "./cloth.ts";
 import type { Frame } from "./frame.ts";
 import { labelsBelow, labelsBeside, type MarginLabel, marginWidth } from "./margin.ts";
 import { arrow, breakEdge, breakMark, pointer } from "./marks.ts";
 import { textWidth } from "./metrics.ts";
 import { INK, QUIET_INK } from "./palette.ts";
-import { type KeyedPieces, labelPieces } from "./piece-labels.ts";
+import { isThin, type KeyedPieces, labelPieces } from "./piece-labels.ts";
 import { type RulerScale, rulerAcross, rulerAlong, rulerScale } from "./ruler.ts";
 import { type Box, path, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
+import { wrap } from "./text-fit.ts";
 import { gapWords, spokenLength, UNCUT_GAP_WORDS, WASTE_WORDS } from "./words.ts";
 
 /** A lay, or a part of a long one, drawn in one block with its own rulers. */
@@ -27,10 +28,6 @@ export interface Panel {
   comesFrom: boolean;
   /** Where the ruler's zero lies: the straightened end. */
   zero: number;
-}
-
-export interface Entry extends KeyedPieces {
-  number: number;
 }
 
 const GRAIN = 20;
@@ -85,33 +82,37 @@ function stripsOf(
   return found;
 }
 
-/** Labels for lying strips; thin neighbours of one width share one. */
-function stripLabels(strips: readonly Strip[], frame: Frame): MarginLabel[] {
+/** What a strip holds, for strips too thin to letter: `A ×4, C ×12`. */
+function contents(strip: Part, frame: Frame): string {
+  const counts = new Map<number, number>();
+  for (const { piece } of allParts(strip)) {
+    if (piece !== null) counts.set(piece, (counts.get(piece) ?? 0) + 1);
+  }
+  return [...counts]
+    .map(([piece, count]) => `${frame.fabric.pieces[piece]?.letter ?? ""} ×${count}`)
+    .join(", ");
+}
+
+function likeThin(a: Part, b: Part | undefined): boolean {
+  return b !== undefined && a.kind >= 0 && a.kind === b.kind && a.along === b.along && a.across === b.across;
+}
+
+/** One label per strip; a thin one says what it holds, and thin neighbours cut alike share one. */
+function stripLabels(strips: readonly Strip[], frame: Frame, size: "along" | "across"): MarginLabel[] {
   const labels: MarginLabel[] = [];
   for (let i = 0; i < strips.length; ) {
     const first = strips[i]!;
-    const thin = first.part.along * frame.perTick < 13;
+    const thin = isThin(first.part[size], frame);
     let n = 1;
-    while (thin) {
-      const [before, next] = [strips[i + n - 1]!, strips[i + n]];
-      if (
-        next === undefined ||
-        next.part.along !== first.part.along ||
-        next.part.number !== before.part.number + 1
-      ) {
-        break;
-      }
-      n++;
-    }
+    while (thin && likeThin(first.part, strips[i + n]?.part)) n++;
     const last = strips[i + n - 1]!;
-    const width = spokenLength(first.part.along, frame.ruler);
+    const width = spokenLength(first.part[size], frame.ruler);
+    const held = thin ? wrap(contents(first.part, frame), 90, 9, 4) : [];
+    const { number } = first.part;
     labels.push({
       target: (first.target + last.target) / 2,
-      mark: {
-        kind: "number",
-        text: n === 1 ? `${first.part.number}` : `${first.part.number}–${last.part.number}`,
-      },
-      lines: [n === 1 ? width : `${width} each`],
+      mark: { kind: "number", text: n === 1 ? `${number}` : `${number}–${last.part.number}` },
+      lines: [n === 1 ? width : `${width} each`, ...held],
     });
     i += n;
   }
@@ -146,18 +147,12 @@ function marginLabels(placed: readonly Placed[], clothX: number, frame: Frame) {
     standing.push(...strips.standing);
   }
   return {
-    beside: [...endLabels(placed, frame), ...stripLabels(lying, frame)],
-    below: standing.map(
-      ({ part, target }): MarginLabel => ({
-        target,
-        mark: { kind: "number", text: `${part.number}` },
-        lines: [spokenLength(part.across, frame.ruler)],
-      }),
-    ),
+    beside: [...endLabels(placed, frame), ...stripLabels(lying, frame, "along")],
+    below: stripLabels(standing, frame, "across"),
   };
 }
 
-function gapNodes(placed: Placed, box: Box, frame: Frame, drawn: number): SceneNode[] {
+function gapNodes(placed: Placed, box: Box, drawn: number): SceneNode[] {
   const { strips } = placed.chunk as GapChunk;
   const ways = strips.length === 0 ? UNCUT_GAP_WORDS : gapWords(strips, drawn);
   const words = ways.find((way) => textWidth(way, 9) <= box.width - 12) ?? ways[ways.length - 1]!;
@@ -219,7 +214,7 @@ function anatomy(panel: Panel, frame: Frame): Anatomy {
 }
 
 /** Room one key label takes in the margin, whatever it says. */
-const KEY_LABEL: MarginLabel = { target: 0, mark: { kind: "key", text: "88" }, lines: [] };
+const KEY_LABEL: MarginLabel = { target: 0, mark: { kind: "key", text: "MM" }, lines: ["×88"] };
 
 /** Room the panel takes, keys to small pieces allowed for. Cheap, so that many scales can be tried. */
 export function measurePanel(panel: Panel, frame: Frame): PanelSize {
@@ -237,12 +232,11 @@ export function measurePanel(panel: Panel, frame: Frame): PanelSize {
   };
 }
 
-/** A panel drawn with its top left corner at 0, 0. `firstKey` is the first free number in the key. */
+/** A panel drawn with its top left corner at 0, 0. */
 export function drawPanel(
   panel: Panel,
   frame: Frame,
-  firstKey: number,
-): { nodes: SceneNode[]; keys: Entry[]; size: PanelSize } {
+): { nodes: SceneNode[]; keyed: boolean; size: PanelSize } {
   const { clothTop, selvage, clothX, clothWidth, edge, clothHeight, placed } = anatomy(panel, frame);
   const size = measurePanel(panel, frame);
   const boltX = clothX - selvage;
@@ -251,7 +245,7 @@ export function drawPanel(
   const along: RulerScale = rulerScale(frame.ruler, frame.perTick, FIGURES_APART, panel.along);
   const nodes: SceneNode[] = [];
   const over: SceneNode[] = [];
-  const keys: Entry[] = [];
+  const keyed: KeyedPieces[] = [];
   if (panel.heading !== "") {
     const box = { x: boltX, y: 0, width: size.width - boltX, height: 14 };
     nodes.push(textIn(panel.heading, box, { size: 10, bold: true }));
@@ -275,9 +269,7 @@ export function drawPanel(
     if (first.chunk.kind === "gap") {
       const before = placed[i - 1]?.chunk;
       const drawn = before?.kind === "cloth" ? (before.parts[0]?.number ?? 0) : 0;
-      over.push(
-        ...gapNodes(first, { x: boltX, y: first.y, width: boltWidth, height: first.height }, frame, drawn),
-      );
+      over.push(...gapNodes(first, { x: boltX, y: first.y, width: boltWidth, height: first.height }, drawn));
       i++;
       continue;
     }
@@ -300,7 +292,7 @@ export function drawPanel(
       toPage,
     );
     over.push(...labelled.nodes);
-    for (const keyed of labelled.keyed) keys.push({ ...keyed, number: firstKey + keys.length });
+    keyed.push(...labelled.keyed);
   }
   for (const [torn, y] of [
     [panel.comesFrom, clothTop],
@@ -311,7 +303,7 @@ export function drawPanel(
   }
 
   const { beside, below } = marginLabels(placed, clothX, frame);
-  const keyLabels = keys.map(({ box, number }): MarginLabel => {
+  const keyLabels = keyed.map(({ box, piece, count }): MarginLabel => {
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     over.push(
       ...pointer([
@@ -319,10 +311,15 @@ export function drawPanel(
         [edge + 1, y],
       ]),
     );
-    return { target: y, mark: { kind: "key", text: `${number}` }, lines: [] };
+    const letter = frame.fabric.pieces[piece]?.letter ?? "";
+    return { target: y, mark: { kind: "key", text: letter }, lines: count > 1 ? [`×${count}`] : [] };
   });
   const labels = labelsBeside([...beside, ...keyLabels], edge, clothTop, size.margin);
   const under = labelsBelow(below, clothTop + clothHeight, clothX, size.below);
   const height = Math.max(size.height, labels.bottom + 4);
-  return { nodes: [...nodes, ...over, ...labels.nodes, ...under.nodes], keys, size: { ...size, height } };
+  return {
+    nodes: [...nodes, ...over, ...labels.nodes, ...under.nodes],
+    keyed: keyed.length > 0,
+    size: { ...size, height },
+  };
 }

@@ -1,20 +1,19 @@
+import type { Ticks } from "../../length/types.ts";
 import type { Part } from "../../plan/types.ts";
 import { allParts } from "./cloth.ts";
 import type { Frame } from "./frame.ts";
 import { fitPieceLabel, fitWords } from "./labels.ts";
-import { arrow } from "./marks.ts";
+import { arrow, numberMark } from "./marks.ts";
 import { textWidth } from "./metrics.ts";
 import { WASTE_GROUND } from "./palette.ts";
 import { type Box, rect, type SceneNode, type TextNode } from "./scene.ts";
 import { boxOfText, lineHeight, textIn } from "./text.ts";
 import { sizeWords, spokenSize } from "./words.ts";
 
-/** Pieces with no room for their letter, to be named in the margin and in the key. */
+/** Pieces with no room for their letter, to be named in the margin. */
 export interface KeyedPieces {
   piece: number;
   count: number;
-  /** Number of the strip they are cut from; 0 when they are not in a strip. */
-  strip: number;
   /** Page box of the first of them. */
   box: Box;
 }
@@ -25,6 +24,11 @@ export interface Labelled {
 }
 
 const PILL_SIZE = 8.5;
+
+/** Whether a strip this deep has no room for a letter anywhere: its margin label says what it holds. */
+export function isThin(depth: Ticks, frame: Frame): boolean {
+  return depth * frame.perTick < lineHeight(PILL_SIZE) + 2;
+}
 
 export function overlap(a: Box, b: Box): boolean {
   return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
@@ -84,12 +88,7 @@ function rowLabel(run: { box: Box; count: number }, letter: string, frame: Frame
 }
 
 /** Labels for the pieces of one strip (or of cloth outside strips). */
-function labelStrip(
-  leaves: readonly Part[],
-  strip: number,
-  frame: Frame,
-  toPage: (part: Part) => Box,
-): Labelled {
+function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) => Box): Labelled {
   const result: Labelled = { nodes: [], keyed: [] };
   const sized = new Map<string, number>();
   const unfit = new Map<number, Box[]>();
@@ -118,7 +117,7 @@ function labelStrip(
       else result.nodes.push(...nodes);
     }
     const count = left.reduce((sum, run) => sum + run.count, 0);
-    if (count > 0) result.keyed.push({ piece, count, strip, box: boxes[0]! });
+    if (count > 0) result.keyed.push({ piece, count, box: boxes[0]! });
   }
   return result;
 }
@@ -132,6 +131,14 @@ function keepLabel(part: Part, frame: Frame, toPage: (part: Part) => Box): Scene
     const ground = { x: box.x - 2, y: box.y - 1, width: box.width + 4, height: box.height + 2 };
     return [rect(ground, { fill: WASTE_GROUND }, 2), text];
   });
+}
+
+/** A band's number at its head, where no other text stands. */
+function bandNumber(box: Box, number: number, others: readonly SceneNode[]): SceneNode[] {
+  const width = Math.max(15, textWidth(`${number}`, PILL_SIZE, true) + 7);
+  const pill = { x: box.x + (box.width - width) / 2, y: box.y + 5, width, height: 12 };
+  const taken = others.some((node) => node.kind === "text" && overlap(boxOfText(node), pill));
+  return width > box.width - 2 || box.height < 22 || taken ? [] : numberMark(`${number}`, pill);
 }
 
 function stripsIn(part: Part): Part[] {
@@ -153,9 +160,13 @@ export function labelPieces(parts: readonly Part[], frame: Frame, toPage: (part:
   for (const part of parts) {
     for (const strip of stripsIn(part)) {
       const leaves = allParts(strip).filter((inner) => inner.parts.length === 0);
-      take(labelStrip(leaves, strip.number, frame, toPage));
+      const depth = Math.min(strip.along, strip.across);
+      if (!isThin(depth, frame)) take(labelStrip(leaves, frame, toPage));
     }
-    take(labelStrip(leavesOutside(part), 0, frame, toPage));
+    take(labelStrip(leavesOutside(part), frame, toPage));
+    for (const band of allParts(part)) {
+      if (band.role === "band") labelled.nodes.push(...bandNumber(toPage(band), band.number, labelled.nodes));
+    }
     for (const leaf of allParts(part)) {
       const isOffcut = leaf.parts.length === 0 && leaf.keep && leaf.role !== "uncut-end";
       if (isOffcut) labelled.nodes.push(...keepLabel(leaf, frame, toPage));

@@ -1,4 +1,4 @@
-import { formatLength, formatSize } from "../../length/format.ts";
+import { formatLength, formatMeasure, formatSize } from "../../length/format.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
 import type { FabricPlan, Part, Plan, WasteCause } from "../../plan/types.ts";
 
@@ -18,7 +18,6 @@ export const HEADINGS = {
   pieces: "Pieces to cut",
   waste: "Cloth that is in no piece",
   signs: "Signs",
-  key: "Key to pieces too small to letter",
 } as const;
 
 export const CAUTION =
@@ -77,7 +76,9 @@ export function printWords(fabric: FabricPlan): string {
 }
 
 export function buyWords(fabric: FabricPlan): string {
-  return fabric.purchase === null ? "nothing: cut from cloth in hand" : fabric.purchase.text;
+  const { purchase, sold } = fabric;
+  if (purchase === null) return "nothing: cut from cloth in hand";
+  return formatMeasure(purchase.length, sold.unit, { typeset: true });
 }
 
 export interface Fact {
@@ -135,8 +136,8 @@ export function describe(plan: Plan, fabric: FabricPlan): string {
   );
 }
 
-export function timesWords(count: number): string {
-  return `${count} ×`;
+export function countWords(count: number): string {
+  return `${count} piece${count === 1 ? "" : "s"}`;
 }
 
 export const SIGN_WORDS = {
@@ -146,7 +147,7 @@ export const SIGN_WORDS = {
   "two-way": "the way the print runs",
   gap: "part left out of the drawing",
   keep: "offcut big enough to keep",
-  key: "see the key to small pieces",
+  key: "letter of pieces too small to hold it",
 } as const;
 
 export function layHeading(

@@ -1,0 +1,285 @@
+import { listCuts } from "../../src/cutlist/list-cuts.ts";
+import {
+  CENTIMETRE,
+  EIGHTH_INCH_RULER,
+  INCH,
+  QUARTER_CENTIMETRE_RULER,
+  YARD,
+} from "../../src/length/index.ts";
+import type { Ruler } from "../../src/length/types.ts";
+import { transposed } from "../../src/plan/parts.ts";
+import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
+import type { FabricPlan, Lay, Plan } from "../../src/plan/types.ts";
+import type { DrawOptions } from "../../src/render/svg/draw-fabric.ts";
+import type { CutListSpec, FabricSpec } from "../../src/spec/types.ts";
+import { sampleFabric, samplePiece } from "./sample-plan.ts";
+import { solveByShelves } from "./shelf-packer.ts";
+
+/** Invented cloth and cut lists, chosen to be hard on a drawing. */
+export interface GalleryCase {
+  name: string;
+  plan: () => Promise<Plan>;
+  options?: DrawOptions;
+}
+
+const inches = (across: number, along: number, count: number, label = "") =>
+  samplePiece(across * INCH, along * INCH, count, { label });
+
+/** A plan in which only the drawing is of interest. */
+async function samplePlan(
+  fabrics: FabricSpec[],
+  more: Partial<CutListSpec> = {},
+  ruler: Ruler = EIGHTH_INCH_RULER,
+): Promise<Plan> {
+  const spec: CutListSpec = {
+    kind: "cut-list",
+    name: "Gallery",
+    ruler,
+    defaultUnit: ruler.unit,
+    style: "strips-3",
+    prefer: "sparing",
+    rulerLength: 24 * INCH,
+    folded: true,
+    keepFrom: 6 * INCH,
+    assumptions: [],
+    ...more,
+    fabrics,
+  };
+  const cutLists = listCuts(spec).value;
+  if (cutLists === null) throw new Error("The gallery holds a cut list that is in error");
+  const { value } = await planCutLists({ spec, cutLists, solve: solveByShelves });
+  if (value === null) throw new Error("The gallery holds a cut list that cannot be cut");
+  return value;
+}
+
+const manyPieces = () =>
+  samplePlan([
+    sampleFabric("Three hundred", [
+      inches(2.5, 2.5, 140, "chain squares"),
+      inches(4.5, 2.5, 80, "rails"),
+      inches(3.875, 3.875, 48, "half-square triangles"),
+      inches(6.5, 1.5, 24, "sashes"),
+      inches(8.5, 8.5, 8, "centres"),
+    ]),
+  ]);
+
+function changeFabric(plan: Plan, change: (fabric: FabricPlan) => Partial<FabricPlan>): Plan {
+  return { ...plan, fabrics: plan.fabrics.map((fabric) => ({ ...fabric, ...change(fabric) })) };
+}
+
+/** A bolt turned into loose pieces of cloth: two cut alike, and one cut with its strips on end. */
+function asFatQuarters(plan: Plan): Plan {
+  return changeFabric(plan, ({ lays }) => {
+    const lay = { ...lays[0]!, source: "fixed" as const, name: "Fat quarter" };
+    const onEnd: Lay = { ...lay, across: lay.along, along: lay.across, root: transposed(lay.root) };
+    return { lays: [lay, lay, onEnd, { ...lay, name: "Scrap bag, blue" }], purchase: null };
+  });
+}
+
+const named = (name: string, label: string) =>
+  samplePlan([
+    sampleFabric(name, [
+      samplePiece(4.5 * INCH, 4.5 * INCH, 14, { label }),
+      samplePiece(2.5 * INCH, 6.5 * INCH, 9, { label: `${label} ${label}` }),
+      samplePiece(1.5 * INCH, 1.5 * INCH, 30, { label: label.slice(0, 12) }),
+    ]),
+  ]);
+
+export const HOSTILE_NAME = `<script>alert("x")</script> & 'quotes' ]]> \u0000\u0007\u202e\ud800 end ${"x".repeat(500)}`;
+
+export const GALLERY: readonly GalleryCase[] = [
+  {
+    name: "one-piece",
+    plan: () => samplePlan([sampleFabric("Single square", [inches(12.5, 12.5, 1, "centre")])]),
+  },
+  {
+    name: "half-inch-pieces",
+    plan: () =>
+      samplePlan([
+        sampleFabric("Crumbs", [
+          inches(0.5, 0.5, 150, "crumbs"),
+          inches(4.5, 0.5, 40, "needles"),
+          inches(6.5, 1, 7, "rails"),
+          inches(3.5, 3.5, 12, "centres"),
+        ]),
+      ]),
+  },
+  { name: "three-hundred", plan: manyPieces },
+  { name: "three-hundred-full", plan: manyPieces, options: { view: "full" } },
+  {
+    name: "twelve-yard-backing",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Backing",
+          [samplePiece(0, 140 * INCH, 3, { fullWidth: true, turn: "fixed", label: "backing drops" })],
+          {
+            colour: "#d9c7a3",
+          },
+        ),
+      ]),
+  },
+  {
+    name: "fat-quarters",
+    plan: async () =>
+      asFatQuarters(
+        await samplePlan([
+          sampleFabric("Drawer blues", [inches(4.5, 4.5, 8, "stars"), inches(2.5, 2.5, 16, "corners")], {
+            width: 21 * INCH,
+            selvage: 0,
+            straighten: 0,
+            sold: { unit: "in", step: 18 * INCH, least: 18 * INCH },
+          }),
+        ]),
+      ),
+  },
+  {
+    name: "all-waste",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Washed check",
+          [inches(7, 6.5, 7, "big"), inches(5, 2.25, 11, "bars"), inches(3.125, 1.75, 9)],
+          {
+            shrinkAcross: 30,
+            shrinkAlong: 40,
+            spare: 4 * INCH,
+            straighten: 1.5 * INCH,
+            colour: "#c8553d",
+          },
+        ),
+      ]),
+  },
+  {
+    name: "dark-one-way",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Midnight ferns",
+          [
+            samplePiece(6.5 * INCH, 9.5 * INCH, 9, { turn: "fixed", label: "windows" }),
+            samplePiece(3.5 * INCH, 4.5 * INCH, 22, { turn: "fixed", label: "sills" }),
+            samplePiece(2 * INCH, 2 * INCH, 31, { turn: "fixed" }),
+          ],
+          { colour: "#10131c", print: { kind: "one-way", axis: "along" } },
+        ),
+      ]),
+  },
+  {
+    name: "light-two-way-across",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Pale stripe",
+          [
+            samplePiece(8.5 * INCH, 5.5 * INCH, 6, { turn: "fixed", label: "rails" }),
+            samplePiece(3 * INCH, 3 * INCH, 26, { turn: "fixed", label: "squares" }),
+          ],
+          { colour: "#fbf6e4", print: { kind: "two-way", axis: "across" } },
+        ),
+      ]),
+  },
+  {
+    name: "long-names",
+    plan: () =>
+      named(
+        `The blue one with small white anchors and a border of rope that Grandmother kept in the cedar chest ${"and kept ".repeat(20)}`,
+        "half-square triangles for the outer round of every second block",
+      ),
+  },
+  { name: "right-to-left", plan: () => named("בד כחול עם פרחים לבנים (2)", "قطعة مربعة كبيرة") },
+  {
+    name: "east-asian",
+    plan: () =>
+      named("藍染めの木綿・菊の花柄（祖母の箪笥より）と、とても長い名前の布地の見本", "四角い布 大きいもの"),
+  },
+  { name: "hostile", plan: () => named(HOSTILE_NAME, "<b>&amp;\u0001</b>") },
+  {
+    name: "metric",
+    plan: () =>
+      samplePlan(
+        [
+          sampleFabric(
+            "Winterblau",
+            [
+              samplePiece(16.5 * CENTIMETRE, 16.5 * CENTIMETRE, 12, { label: "Mitte" }),
+              samplePiece(6.5 * CENTIMETRE, 6.5 * CENTIMETRE, 48, { label: "Ecken" }),
+              samplePiece(0, 6.5 * CENTIMETRE, 6, { fullWidth: true, label: "binding" }),
+            ],
+            {
+              width: 112 * CENTIMETRE,
+              selvage: CENTIMETRE,
+              straighten: 2 * CENTIMETRE,
+              sold: { unit: "m", step: 10 * CENTIMETRE, least: 10 * CENTIMETRE },
+              colour: "#5b7fa6",
+            },
+          ),
+        ],
+        { keepFrom: 15 * CENTIMETRE, rulerLength: 60 * CENTIMETRE },
+        QUARTER_CENTIMETRE_RULER,
+      ),
+  },
+  {
+    name: "many-kinds",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Sampler",
+          Array.from({ length: 18 }, (_, i) =>
+            inches(1.25 + ((i * 7) % 11) * 0.75, 1 + i * 0.5, 3 + ((i * 5) % 7), `size ${i + 1}`),
+          ),
+          { colour: "#7a9e7e" },
+        ),
+      ]),
+  },
+  {
+    name: "lengthwise-borders",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Border stripe",
+          [
+            samplePiece(6.5 * INCH, 68.5 * INCH, 4, { cut: "lengthwise", turn: "fixed", label: "borders" }),
+            inches(4.5, 4.5, 30, "squares"),
+            inches(2.5, 2.5, 40, "corners"),
+          ],
+          { colour: "#b0708f" },
+        ),
+      ]),
+  },
+  {
+    name: "long-uncut-end",
+    plan: () =>
+      samplePlan([
+        sampleFabric("Remnant", [inches(5, 5, 20, "charms")], {
+          sold: { unit: "yd", step: YARD, least: 4 * YARD },
+          colour: "#e0b040",
+        }),
+      ]),
+  },
+  {
+    name: "one-way-across-dark-metric-narrow",
+    plan: () =>
+      samplePlan(
+        [
+          sampleFabric(
+            "Smal randig",
+            [
+              samplePiece(1.25 * CENTIMETRE, 1.25 * CENTIMETRE, 70, { turn: "fixed" }),
+              samplePiece(1.25 * CENTIMETRE, 20 * CENTIMETRE, 30, { turn: "fixed", label: "lister" }),
+              samplePiece(9 * CENTIMETRE, 12 * CENTIMETRE, 14, { turn: "fixed", label: "rutor" }),
+            ],
+            {
+              width: 90 * CENTIMETRE,
+              selvage: CENTIMETRE,
+              print: { kind: "one-way", axis: "across" },
+              colour: "#4a1f3d",
+              sold: { unit: "m", step: 10 * CENTIMETRE, least: 10 * CENTIMETRE },
+            },
+          ),
+        ],
+        { keepFrom: 15 * CENTIMETRE },
+        QUARTER_CENTIMETRE_RULER,
+      ),
+  },
+];
