@@ -89,6 +89,20 @@ export function edgeLengths(outline: RootOutline): RootSum[] {
   return outline.map((point, i) => lengthOf(point, around(outline, i + 1)));
 }
 
+/** `point + by * direction`. */
+function along(point: RootPoint, direction: RootPoint, by: RootSum): RootPoint {
+  return {
+    x: r.plus(point.x, r.times(by, direction.x)),
+    y: r.plus(point.y, r.times(by, direction.y)),
+  };
+}
+
+/** Directions along each edge and straight out of it; the first edge runs from corner 0 to corner 1. */
+function edgesOf(outline: RootOutline): { run: RootOutline; out: RootOutline } {
+  const run = outline.map((point, i) => directionOf(difference(around(outline, i + 1), point)));
+  return { run, out: run.map(({ x, y }) => ({ x: y, y: r.minus([], x) })) };
+}
+
 /**
  * The outline with a seam allowance added outside every edge, corners left at their full points.
  *
@@ -99,18 +113,37 @@ export function edgeLengths(outline: RootOutline): RootSum[] {
  * @param outline clockwise as drawn
  */
 export function withSeams(outline: RootOutline, seam: Rational): RootOutline {
-  const outward = outline.map((point, i) => {
-    const along = directionOf(difference(around(outline, i + 1), point));
-    return { x: along.y, y: r.minus([], along.x) };
-  });
-  return outline.map((point, i) => {
-    const before = around(outward, i - 1);
-    const after = around(outward, i);
-    const stretch = r.over(r.whole(seam), r.plus(r.whole(q.ONE), dot(before, after)));
-    return {
-      x: r.plus(point.x, r.times(stretch, r.plus(before.x, after.x))),
-      y: r.plus(point.y, r.times(stretch, r.plus(before.y, after.y))),
-    };
+  const { out } = edgesOf(outline);
+  return outline.map((point, i) => fullPoint(point, around(out, i - 1), around(out, i), seam));
+}
+
+function fullPoint(point: RootPoint, before: RootPoint, after: RootPoint, seam: Rational): RootPoint {
+  const stretch = r.over(r.whole(seam), r.plus(r.whole(q.ONE), dot(before, after)));
+  return along(along(point, before, stretch), after, stretch);
+}
+
+// A full point reaches seam x root(2 / (1 + n1 . n2)) beyond its corner: three seams where this is 2/9.
+const SHARP = r.whole(q.rational(2n, 9n));
+
+/**
+ * The same, with points sharper than about 39 degrees (reaching more than three seams beyond their corner) cut
+ * off square to the edge before them, one seam beyond the corner: no edge loses any of its allowance.
+ */
+export function withSeamsBlunted(outline: RootOutline, seam: Rational): RootOutline {
+  const { run, out } = edgesOf(outline);
+  const one = r.whole(q.ONE);
+  const allowance = r.whole(seam);
+  return outline.flatMap((point, i) => {
+    const [before, after] = [around(out, i - 1), around(out, i)];
+    if (r.compareRoots(r.plus(one, dot(before, after)), SHARP) >= 0)
+      return [fullPoint(point, before, after, seam)];
+    const [to, from] = [around(run, i - 1), around(run, i)];
+    // On the moved edge after the corner: where its distance along the edge before is one seam.
+    const back = r.times(allowance, r.over(r.minus(one, dot(to, after)), dot(to, from)));
+    return [
+      along(along(point, before, allowance), to, allowance),
+      along(along(point, after, allowance), from, back),
+    ];
   });
 }
 

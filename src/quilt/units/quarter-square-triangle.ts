@@ -115,7 +115,7 @@ const twoAtATime = method("two at a time", "two squares, sewn and cut twice; two
 
 const singleTriangles = method(
   "single triangles",
-  "squares cut on both diagonals first; any four fabrics",
+  "squares cut on both diagonals first; two units",
   (design, how) => {
     const side = r.plus(r.whole(design.across), quarterSquareExtra(how.seam));
     const leg = r.times(diagonalOf(side), r.whole(HALF));

@@ -5,7 +5,7 @@ import {
   type RootOutline,
   type RootPoint,
   toRoots,
-  withSeams,
+  withSeamsBlunted,
 } from "./outlines.ts";
 import { finishRecipe, lie, NOTHING_MORE, type PieceDraft, plain, type RecipeDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
@@ -21,12 +21,12 @@ function isUprightRectangle(outline: RootOutline): boolean {
 /** The piece one patch is cut from: its bounding rectangle with the seam allowance on by exact offset. */
 export function templatePiece(patch: UnitPatch, how: HowMade): { draft: PieceDraft; waste: RootSum } {
   const outline = toRoots(patch.outline);
-  const raw = withSeams(outline, how.seam);
+  const raw = withSeamsBlunted(outline, how.seam);
   const box = bounds(raw);
   const upright = isUprightRectangle(outline);
   const formula = upright
     ? "finished size + 2 seams"
-    : "patch with a seam added along every edge, points left on";
+    : "patch with a seam added along every edge, very sharp points cut off one seam beyond the corner";
   return {
     draft: {
       role: patch.role,
@@ -110,7 +110,7 @@ export function templatesMethod(
         steps: STEPS,
         corners: r.plus(...pieces.map((piece) => piece.waste)),
         sources: [
-          "derived geometry: every edge moved outwards by the seam, corners where the moved edges meet",
+          "derived geometry: every edge moved outwards by the seam, corners where the moved edges meet, sharp ones blunted",
         ],
       };
       return { ok: true, recipe: finishRecipe(draft, design, how) };
