@@ -3,8 +3,9 @@ import { cheapestVector, type Offer } from "./cheapest-vector.ts";
 import type { Clock } from "./clock.ts";
 import { greedySheets } from "./greedy.ts";
 import { decideVector, EASY, type Effort, HARD } from "./heights.ts";
+import { jitteredPrices } from "./jitter.ts";
 import { createMaster, type HeightCut, heightCut } from "./master.ts";
-import type { StripOracle } from "./oracle.ts";
+import type { Filling, StripOracle } from "./oracle.ts";
 import { jointOracle } from "./oracle-joint.ts";
 import { sheetOracle } from "./oracle-sheet.ts";
 import { wholePrices } from "./prices.ts";
@@ -14,6 +15,9 @@ import type { SheetGroup } from "./sheet-groups.ts";
 import type { Solver } from "./solver/types.ts";
 import type { CuttingStyle, SearchStats } from "./types.ts";
 import type { FillingLists } from "./vector-fill.ts";
+
+/** Greedy fillings tried for a choice of sheets before the exact search looks at it. */
+const GREEDY_TRIES = 40;
 
 export interface SheetsQuestion {
   kinds: readonly Kind[];
@@ -102,7 +106,14 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
     cuts.push(root.cut);
     const full = master.testVector(all, () => clock.expired());
     if (full.cut !== null) return answer(0, true);
-    for (const prices of [areaWhole.prices, root.cut.prices]) tryGreedy(oracle, demand, prices, all, offer);
+    const tryMany = (vector: readonly number[], goal: number) => {
+      for (let n = 0; n < GREEDY_TRIES && cost > goal && !clock.expired(); n++) {
+        const base = n % 2 === 0 ? areaWhole.prices : cuts[(n >> 1) % cuts.length]!.prices;
+        const prices = n < 2 ? base : jitteredPrices(base, n, 0.15 + 0.05 * (n % 8));
+        tryGreedy(oracle, demand, prices, vector, offer, master.add);
+      }
+    };
+    tryMany(all, 0);
     for (;;) {
       const next = cheapestVector(offers, cuts, failed, cost, 2_000_000);
       if (!next.complete) open = Math.min(open, lower);
@@ -125,7 +136,7 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
         cuts.push(test.cut);
         continue;
       }
-      for (const cut of cuts.slice(-6)) tryGreedy(oracle, demand, cut.prices, vector, offer);
+      tryMany(vector, price);
       if (cost <= price) continue;
       let outcome = decideVector(master, solver, cuts, vector, lists, EASY, clock, stats);
       if (outcome.answer === "unknown" && !clock.expired())
@@ -154,7 +165,9 @@ function tryGreedy(
   prices: Float64Array,
   sheets: readonly number[],
   offer: (sheets: readonly StripCount[]) => void,
+  keep: (filling: Filling) => void,
 ): void {
   const { strips, left } = greedySheets(oracle, demand, prices, sheets);
+  for (const { filling } of strips) keep(filling);
   if (left.every((count) => count === 0)) offer(strips);
 }
