@@ -2,6 +2,7 @@ import { drawnPatches } from "./drawn-patches.ts";
 import { eightPointedStar } from "./eight-pointed-star.ts";
 import { flyingGeese } from "./flying-geese.ts";
 import { fourPatch } from "./four-patch.ts";
+import { fourTriangleSquare } from "./four-triangle-square.ts";
 import { halfRectangleTriangle } from "./half-rectangle-triangle.ts";
 import { halfSquareTriangle } from "./half-square-triangle.ts";
 import { courthouseSteps, logCabin } from "./log-cabin.ts";
@@ -22,6 +23,7 @@ export const UNIT_KINDS: readonly UnitKind[] = [
   halfSquareTriangle,
   quarterSquareTriangle,
   threePatchSquare,
+  fourTriangleSquare,
   flyingGeese,
   squareInASquare,
   snowball,

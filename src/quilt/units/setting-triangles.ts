@@ -4,7 +4,7 @@ import { diagonalOf, halfSquareExtra, quarterSquareExtra, sideOf, tradeExtras } 
 import { finishPiece, lie, square } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
-import type { Eighth, HowMade, RecipePiece } from "./types.ts";
+import type { HowMade, RecipePiece } from "./types.ts";
 
 /*
  * Blocks standing on their points leave triangles at the edges. Their outer edges lie on the straight grain
@@ -23,21 +23,6 @@ export interface SettingPieces {
   /** Cut on the falling diagonal: the corners at the top right and bottom left. */
   fallingCorner: RecipePiece;
 }
-
-/**
- * How each spot of a setting triangle is turned from the first of its shape, as `UnitPatch.facing`: a side
- * triangle cut for the top with its print up serves the right edge with its print a quarter-turn on.
- */
-export const SETTING_FACING: Readonly<Record<string, Eighth>> = {
-  top: 0,
-  right: 2,
-  bottom: 4,
-  left: 6,
-  "top left": 0,
-  "top right": 2,
-  "bottom right": 4,
-  "bottom left": 6,
-};
 
 // The trade's round number for root 2 ("On-point triangle chart", Tani; "Quilty Math", Christa Quilts).
 const TRADE_ROOT2 = q.rational(1414n, 1000n);
@@ -84,27 +69,5 @@ export function settingPieces(block: Rational, how: HowMade): SettingPieces {
     side: finishPiece(side, how),
     risingCorner: corners("rising", ["top left", "bottom right"]),
     fallingCorner: corners("falling", ["top right", "bottom left"]),
-  };
-}
-
-/** How many pieces a setting on point takes. */
-export interface OnPointCounts {
-  /** Blocks in the main rows and in the rows between them, together. */
-  blocks: number;
-  sideTriangles: number;
-  sideSquares: number;
-  cornerTriangles: 4;
-  cornerSquares: 2;
-}
-
-/** Counts for blocks on point, `across` by `down` blocks in the main rows (plain arithmetic). */
-export function onPointCounts(across: number, down: number): OnPointCounts {
-  const sideTriangles = 2 * (across - 1) + 2 * (down - 1);
-  return {
-    blocks: across * down + (across - 1) * (down - 1),
-    sideTriangles,
-    sideSquares: Math.ceil(sideTriangles / 4),
-    cornerTriangles: 4,
-    cornerSquares: 2,
   };
 }

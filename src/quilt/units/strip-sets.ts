@@ -21,7 +21,7 @@ export function segmentsFrom(set: StripSet, stripLength: Ticks): number {
 }
 
 /** The least strip length that gives so many segments. */
-export function lengthForSegments(set: StripSet, segments: number): Ticks {
+function lengthForSegments(set: StripSet, segments: number): Ticks {
   if (segments === 0) return 0;
   switch (set.cut) {
     case "square":

@@ -8,7 +8,7 @@ function turnedDiagonal(diagonal: Diagonal, quarters: Quarter): Diagonal {
 }
 
 /** A patch's print turned with the cloth it is cut from. */
-export function turnedLie(lie: Lie, quarters: Quarter): Lie {
+function turnedLie(lie: Lie, quarters: Quarter): Lie {
   return { ...lie, print: ((lie.print + 2 * quarters) % 8) as Eighth };
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { diagonalOf } from "../../../src/quilt/units/allowance.ts";
 import { rootsToNumber, upToMark, whole } from "../../../src/quilt/units/roots.ts";
-import { onPointCounts, settingPieces } from "../../../src/quilt/units/setting-triangles.ts";
+import { settingPieces } from "../../../src/quilt/units/setting-triangles.ts";
 import type { HowMade } from "../../../src/quilt/units/types.ts";
 import { cutInches, INCH, inches, QUARTER, recipeOf, TRADE, unit } from "./support/making.ts";
 
@@ -70,18 +70,7 @@ describe("setting triangles", () => {
     expect(corner).toBeCloseTo(4.389, 3);
   });
 
-  test("34 side triangles from 9 squares, 4 corners from 2, 162 blocks for 9 x 10 on point", () => {
-    // "Summer Salsa", American Patchwork & Quilting, 2014
-    expect(onPointCounts(9, 10)).toEqual({
-      blocks: 162,
-      sideTriangles: 34,
-      sideSquares: 9,
-      cornerTriangles: 4,
-      cornerSquares: 2,
-    });
-  });
-
-  test("the size of that top: 76.87 x 85.35 in raw, printed as 77 x 85 1/2", () => {
+  test("9 x 10 blocks of 6 in on point: 76.87 x 85.35 in raw, printed as 77 x 85 1/2", () => {
     // "Summer Salsa", American Patchwork & Quilting, 2014
     const raw = (blocks: number): number => rootsToNumber(diagonalOf(whole(inches(6 * blocks)))) / INCH + 0.5;
     expect(raw(9)).toBeCloseTo(76.87, 2);

@@ -1,0 +1,90 @@
+import * as q from "../../length/rational.ts";
+import { diagonalOf, halfSquareExtra, quarterSquareExtra } from "./allowance.ts";
+import { notSquare } from "./design.ts";
+import { at } from "./outlines.ts";
+import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
+import { lie, methodsOf, NOTHING_MORE, square } from "./recipe.ts";
+import * as r from "./roots.ts";
+import { templatesMethod } from "./templates.ts";
+import type { Eighth, UnitDesign, UnitKind } from "./types.ts";
+
+/*
+ *   +-------+      top, right, bottom and left, each of its own fabric
+ *   | \ t / |
+ *   | l X r |
+ *   | / b \ |
+ *   +-------+
+ */
+const NAME = "four-triangle square";
+const SPOTS = ["top", "right", "bottom", "left"] as const;
+const HALF = q.rational(1n, 2n);
+
+function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
+  const { across: w, along: h } = design;
+  const middle = at(q.mul(w, HALF), q.mul(h, HALF));
+  const corners = [at(q.ZERO, q.ZERO), at(w, q.ZERO), at(w, h), at(q.ZERO, h)];
+  return SPOTS.map((spot, i) => ({
+    role: spot,
+    spot,
+    outline: [corners[i] ?? middle, corners[(i + 1) % 4] ?? middle, middle],
+    shape: "quarter",
+    facing: (2 * i) as Eighth,
+  }));
+}
+
+const singleTriangles = methodsOf(NAME)(
+  "single triangles",
+  "a square of each fabric cut on both diagonals; four units",
+  (design, how) => {
+    const finished = r.whole(design.across);
+    const side = { ...quarteredSquare(finished, how), room: r.whole(how.oversize) };
+    const short = r.times(diagonalOf(r.plus(finished, quarterSquareExtra(how.seam))), r.whole(HALF));
+    return {
+      ...NOTHING_MORE,
+      unitsPerSet: 4,
+      loose: true,
+      pieces: SPOTS.map((spot) =>
+        square({
+          role: spot,
+          side,
+          formula: quarteredFormula("finished size", how),
+          subcut: "twice-diagonal",
+          lies: [[0, 2, 4, 6].map((print, unit) => lie(unit, spot, print))],
+        }),
+      ),
+      seams: [
+        { what: "two triangles on a short edge", length: short, count: 8, bias: true },
+        {
+          what: "the two halves",
+          length: diagonalOf(r.plus(finished, halfSquareExtra(how.seam))),
+          count: 4,
+          bias: true,
+        },
+      ],
+      steps: [
+        { kind: "cut", text: "Cut each square on both diagonals." },
+        {
+          kind: "sew",
+          text: "Join top and right, and bottom and left, on a short edge, always the same one on top.",
+        },
+        { kind: "press", text: "Press both pairs the same way round, so that the seams nest." },
+        { kind: "sew", text: "Join the pairs on the long edge." },
+      ],
+      sources: [
+        "derived geometry: finished + seam x (2 + 2 root 2)",
+        "Cutting Quarter Square Triangles, Quiltville, 2005: finished + 1 1/4 in",
+      ],
+    };
+  },
+);
+
+/** Four triangles that meet in the middle, four fabrics. */
+export const fourTriangleSquare: UnitKind = {
+  name: NAME,
+  alsoCalled: ["four-fabric quarter-square triangle", "four triangles"],
+  reads: [],
+  check: (design) => notSquare(design, "A four-triangle square", "Use `drawn patches` for a rectangle."),
+  roles: () => [...SPOTS],
+  patches,
+  methods: [singleTriangles, templatesMethod(NAME, patches)],
+};
