@@ -30,17 +30,17 @@ export function goldenPath(name: string): string {
 
 /**
  * Compares with the golden picture and, when they differ, leaves the new one in out/visual to look at.
- * `PROMOTE_GOLDENS=1` accepts what is drawn now; do so only after looking at it.
+ * With `mayKeep` false nothing is written. `PROMOTE_GOLDENS=1` accepts what is drawn now; do so only after looking at it.
  */
-export function differenceFromGolden(name: string, png: Buffer): number {
+export function differenceFromGolden(name: string, png: Buffer, mayKeep = true): number {
   const path = goldenPath(name);
-  if (process.env.PROMOTE_GOLDENS === "1") {
+  if (mayKeep && process.env.PROMOTE_GOLDENS === "1") {
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, png);
     return 0;
   }
   const changed = difference(readFileSync(path), png);
-  if (changed > 0) {
+  if (mayKeep && changed > 0) {
     const folder = fileURLToPath(new URL("../../out/visual/", import.meta.url));
     mkdirSync(folder, { recursive: true });
     writeFileSync(`${folder}${name}.png`, png);

@@ -99,7 +99,8 @@ function flow(
 }
 
 function tallestWhole(drawn: readonly Drawn[]): number {
-  return Math.max(...drawn.flatMap(({ chunks }) => chunks.map((chunk) => chunk.to - chunk.from)));
+  const cloth = drawn.flatMap(({ chunks }) => chunks.filter(({ kind }) => kind === "cloth"));
+  return Math.max(...cloth.map(({ from, to }) => to - from));
 }
 
 /**

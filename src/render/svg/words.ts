@@ -10,7 +10,7 @@ export const WASTE_WORDS: Readonly<Record<WasteCause, string>> = {
   straightening: "Straightened end",
   trimming: "Trimmed off",
   "strip-end": "End of strip",
-  "uncut-end": "Bought, not cut",
+  "uncut-end": "Uncut end",
 };
 
 export const HEADINGS = {
