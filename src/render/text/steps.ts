@@ -29,7 +29,8 @@ function pieceLines(fabric: FabricPlan, plan: Plan): string[] {
       "twice-diagonal": words.quartered,
       template: words.byTemplate,
     }[piece.subcut];
-    const remarks = [piece.label, after, piece.note].filter((text) => text !== "");
+    const uses = piece.label !== "" ? [piece.label] : piece.uses.map(({ text }) => text);
+    const remarks = [...uses, after, piece.note].filter((text) => text !== "");
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
     return [
       `[${piece.letter}]`,

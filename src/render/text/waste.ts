@@ -1,32 +1,21 @@
 import { TICKS_PER } from "../../length/index.ts";
-import type { FabricPlan, Plan, WasteCause, WasteSummary } from "../../plan/types.ts";
+import type { FabricPlan, Plan, WasteCause } from "../../plan/types.ts";
 import { wholeShares } from "./shares.ts";
 import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
 
-/** The waste of all fabrics together, causes in the order of the first. */
-function addedUp(fabrics: readonly FabricPlan[]): WasteSummary {
-  const sum = { bought: 0, pieces: 0, lines: [] as { cause: WasteCause; area: number }[] };
-  for (const { waste } of fabrics) {
-    sum.bought += waste.bought;
-    sum.pieces += waste.pieces;
-    for (const { cause, area } of waste.lines) {
-      const line = sum.lines.find((known) => known.cause === cause);
-      if (line === undefined) sum.lines.push({ cause, area });
-      else line.area += area;
-    }
-  }
-  return sum;
-}
-
+/** One line of a table of areas: parts that make up a whole. Square ticks. */
 interface Row {
   name: string;
-  waste: WasteSummary;
+  parts: readonly number[];
 }
 
-function areas(row: Row, causes: readonly WasteCause[]): number[] {
-  const byCause = causes.map((cause) => row.waste.lines.find((line) => line.cause === cause)?.area ?? 0);
-  return [row.waste.pieces, ...byCause];
+interface AreaTable {
+  /** Of the parts, in order. */
+  headings: readonly string[];
+  /** Of the whole. */
+  sum: string;
+  rows: readonly Row[];
 }
 
 /** One decimal; an empty share as a dash, so that the eye finds what matters. */
@@ -34,15 +23,54 @@ function tenths(value: number): string {
   return value === 0 ? "-" : (value / 10).toFixed(1);
 }
 
-function percentCells(row: Row, causes: readonly WasteCause[]): string[] {
-  if (row.waste.bought === 0) return ["-", ...causes.map(() => "-"), "-"];
-  const { parts, whole } = wholeShares(areas(row, causes), row.waste.bought / 1000);
-  return [...parts, whole].map(tenths);
+/** A table in a unit of area; `unit` null for percent of each line's whole. */
+function tableLines({ headings, sum, rows }: AreaTable, unit: number | null): string[] {
+  const columns = [...headings, sum].map((heading) => ({ heading, align: "right" as const }));
+  const lines = rows.map(({ name, parts }) => {
+    const whole = parts.reduce((total, part) => total + part, 0);
+    if (whole === 0) return [name, ...columns.map(() => "-")];
+    const shares = wholeShares(parts, unit === null ? whole / 1000 : unit / 10);
+    return [name, ...[...shares.parts, shares.whole].map(tenths)];
+  });
+  return alignedLines([{ heading: words.columns.fabric, align: "left" }, ...columns], lines);
 }
 
-function areaCells(row: Row, causes: readonly WasteCause[], unit: number): string[] {
-  const { parts, whole } = wholeShares(areas(row, causes), unit / 10);
-  return [...parts, whole].map(tenths);
+/** Rows for all fabrics, and their sum when there are several. */
+function rowsOf(fabrics: readonly FabricPlan[], partsOf: (fabric: FabricPlan) => number[]): Row[] {
+  const rows = fabrics.map((fabric) => ({ name: fabric.name, parts: partsOf(fabric) }));
+  const [first] = rows;
+  if (first === undefined || rows.length === 1) return rows;
+  const sums = first.parts.map((_, i) => rows.reduce((total, { parts }) => total + (parts[i] ?? 0), 0));
+  return [...rows, { name: words.total, parts: sums }];
+}
+
+/** All cloth bought, by where it goes; causes that take nothing from any fabric are left out. */
+function boughtTable(fabrics: readonly FabricPlan[]): AreaTable {
+  const areaOf = ({ waste }: FabricPlan, cause: WasteCause) =>
+    waste.lines.find((line) => line.cause === cause)?.area ?? 0;
+  const causes = (fabrics[0]?.waste.lines ?? [])
+    .map(({ cause }) => cause)
+    .filter((cause) => fabrics.some((fabric) => areaOf(fabric, cause) > 0));
+  return {
+    headings: [words.columns.pieces, ...causes.map((cause) => words.causes[cause])],
+    sum: words.columns.cloth,
+    rows: rowsOf(fabrics, (fabric) => [fabric.waste.pieces, ...causes.map((cause) => areaOf(fabric, cause))]),
+  };
+}
+
+/** The cloth in pieces, by what sewing makes of it. Null where the file is a cut list and nobody knows. */
+function sewingTable(fabrics: readonly FabricPlan[]): AreaTable | null {
+  const known = fabrics.filter(({ pieces }) =>
+    pieces.some(({ corners, seams }) => corners !== undefined && seams !== undefined),
+  );
+  if (known.length === 0) return null;
+  const rows = rowsOf(known, ({ pieces, waste }) => {
+    const corners = pieces.reduce((sum, piece) => sum + (piece.corners ?? 0), 0);
+    const seams = pieces.reduce((sum, piece) => sum + (piece.seams ?? 0), 0);
+    return [waste.pieces - corners - seams, seams, corners];
+  });
+  const { seen, seams, corners, pieces } = words.columns;
+  return { headings: [seen, seams, corners], sum: pieces, rows };
 }
 
 /**
@@ -50,34 +78,19 @@ function areaCells(row: Row, causes: readonly WasteCause[], unit: number): strin
  * bought exactly: the last digits are shared out, not rounded one by one.
  */
 export function wasteTable(plan: Plan): string {
-  const rows: Row[] = plan.fabrics.map(({ name, waste }) => ({ name, waste }));
-  if (rows.length > 1) rows.push({ name: words.total, waste: addedUp(plan.fabrics) });
-  const causes = (plan.fabrics[0]?.waste.lines ?? [])
-    .map((line) => line.cause)
-    .filter((cause) =>
-      rows.some(({ waste }) => waste.lines.some((line) => line.cause === cause && line.area > 0)),
-    );
   const imperial = plan.ruler.unit === "in";
   const square = (imperial ? TICKS_PER.in : TICKS_PER.cm) ** 2;
-  const columns = [
-    { heading: words.columns.fabric, align: "left" as const },
-    ...[words.columns.pieces, ...causes.map((cause) => words.causes[cause]), words.columns.cloth].map(
-      (heading) => ({ heading, align: "right" as const }),
-    ),
-  ];
-  const table = (cells: (row: Row) => string[]) =>
-    alignedLines(
-      columns,
-      rows.map((row) => [row.name, ...cells(row)]),
-    );
+  const bought = boughtTable(plan.fabrics);
+  const sewing = sewingTable(plan.fabrics);
   return [
     words.wasteTitle(plan.name),
     "",
     words.inPercent,
-    ...table((row) => percentCells(row, causes)),
+    ...tableLines(bought, null),
     "",
     words.inArea(imperial ? words.squareInches : words.squareCentimetres),
-    ...table((row) => areaCells(row, causes, square)),
+    ...tableLines(bought, square),
     "",
+    ...(sewing === null ? [] : [words.inSewing, ...tableLines(sewing, null), ""]),
   ].join("\n");
 }
