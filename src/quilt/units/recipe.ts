@@ -161,6 +161,7 @@ function finishSet(draft: SetDraft, how: HowMade): StripSet {
     cut: draft.cut,
     segment: segment.ticks,
     segmentRoundedUp: segment.roundedUp,
+    mark: how.mark,
     segmentsPerUnit: draft.segmentsPerUnit,
     strips: draft.strips.map((strip): SetStrip => {
       const width = cutSize(strip.width, how);

@@ -35,7 +35,7 @@ function lengthForSegments(set: StripSet, segments: number): Ticks {
 
 /**
  * Strip sets for a number of units. Full sets run the usable width; what is left is made from one more set
- * of shorter strips, just long enough for the segments still wanted, so no cloth is sewn to be thrown away.
+ * of shorter strips, just long enough (to the ruler mark) for the segments still wanted, so no cloth is sewn to be thrown away.
  * @param units finished units wanted
  * @param usableWidth strip length of a full set, selvages off
  * @returns null when not even one segment fits the width
@@ -49,7 +49,7 @@ export function countSets(set: StripSet, units: number, usableWidth: Ticks): Str
   return {
     fullSets,
     segmentsPerFullSet: perFull,
-    lastLength: lengthForSegments(set, lastSegments),
+    lastLength: Math.min(usableWidth, Math.ceil(lengthForSegments(set, lastSegments) / set.mark) * set.mark),
     lastSegments,
   };
 }

@@ -173,6 +173,8 @@ export interface StripSet {
   /** Length of a segment along the strip, as cut. */
   segment: Ticks;
   segmentRoundedUp: boolean;
+  /** Ruler mark that the strips of a short last set are cut to, slanting segments included. */
+  mark: Ticks;
   /** Segments of this set in one unit. */
   segmentsPerUnit: number;
 }
