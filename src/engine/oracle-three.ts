@@ -7,7 +7,7 @@ import {
   type Segment,
   type StripOracle,
 } from "./oracle.ts";
-import { lastAtMost, normalPositions, stepBack } from "./positions.ts";
+import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
 import { countStack, narrowed, rowsOf, type StackType, withoutDominated } from "./stack-rows.ts";
 
@@ -23,9 +23,9 @@ interface Choice {
  * item trimmed narrower where it is. Two levels of knapsack over normal positions: first the best stack of
  * every width and height, then the best row of stacks for every strip height.
  *
- * `tallest` limits the heights listed; strips higher than that are covered by `tallRate`.
+ * No strip higher than `longest` is asked about; higher than the heights listed, `tallRate` covers them.
  */
-export function oracleForThree(kinds: readonly Kind[], run: number, tallest: number): StripOracle {
+export function oracleForThree(kinds: readonly Kind[], run: number, longest: number): StripOracle {
   const choices: Choice[] = kinds.flatMap((kind, k) =>
     kind.lies
       .map((lie, l) => ({ kind: k, lie: l, width: lie.width, height: lie.height }))
@@ -34,10 +34,8 @@ export function oracleForThree(kinds: readonly Kind[], run: number, tallest: num
   const widths = [...new Set(choices.map((choice) => choice.width))].sort((a, b) => a - b);
   const choicesAt = widths.map((width) => choices.filter((choice) => choice.width === width));
   const across = normalPositions(widths, run);
-  const upright = normalPositions(
-    choices.map((choice) => choice.height),
-    tallest,
-  );
+  const upright = listedHeights(choices, longest);
+  const tallest = upright.limit;
   const lowest = Math.min(...choices.map((choice) => choice.height));
   const firstLevel = upright.sums.findIndex((sum) => sum >= lowest);
   const heights = firstLevel < 0 ? [] : upright.sums.slice(firstLevel);
@@ -305,6 +303,25 @@ export function oracleForThree(kinds: readonly Kind[], run: number, tallest: num
     tallRate,
   };
   return oracle;
+}
+
+/** Most strip heights listed, so that the tables stay small whatever the counts are. */
+const MOST_HEIGHTS = 1500;
+
+/** Normal positions of strip heights, cut off after the first `MOST_HEIGHTS` but never below an item. */
+function listedHeights(choices: readonly Choice[], longest: number): Positions {
+  const sizes = choices.map((choice) => choice.height);
+  const highest = Math.max(0, ...sizes);
+  // Sums of a few items are enough to find the cut-off without listing millions.
+  for (let limit = Math.min(longest, Math.max(highest, 2000)); ; limit = Math.min(longest, limit * 4)) {
+    const positions = normalPositions(sizes, limit);
+    if (positions.sums.length > MOST_HEIGHTS) {
+      const last = Math.max(MOST_HEIGHTS, lastAtMost(positions, highest));
+      const sums = positions.sums.slice(0, last + 1);
+      return { sums, limit: sums.at(-1)! };
+    }
+    if (limit === longest || limit >= 2_000_000) return positions;
+  }
 }
 
 function cached<K, V>(store: Map<K, V>, key: K, make: () => V): V {

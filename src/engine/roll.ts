@@ -41,18 +41,13 @@ export interface GivenSheet {
   count: number;
 }
 
-/** Strips higher than so many times the highest item are left to the tall-strip bound. */
-const TALLEST_ITEMS = 40;
-
 export function makeOracle(
   style: CuttingStyle,
   kinds: readonly Kind[],
   run: number,
   longest: number,
 ): StripOracle {
-  if (style === "strips-2") return oracleForTwo(kinds, run);
-  const highest = Math.max(...kinds.flatMap((kind) => kind.lies.map((lie) => lie.height)));
-  return oracleForThree(kinds, run, Math.min(longest, highest * TALLEST_ITEMS, 2_000_000));
+  return style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, longest);
 }
 
 /** Length taken from the roll; sheets take none. */

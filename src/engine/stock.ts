@@ -40,7 +40,7 @@ export function solveStock(question: StockQuestion): StockAnswer {
   const { kinds, groups, roll } = question;
   const fitsSheet = (kind: Kind) => groups.some((group) => kind.lies.some((lie) => fits(lie, group)));
   const fitsRoll = (kind: Kind) => roll !== null && kind.lies.some((lie) => lie.width <= roll.run);
-  const placeable = kinds.map((kind) => fitsSheet(kind) || fitsRoll(kind));
+  const placeable = kinds.map((kind) => kind.demand === 0 || fitsSheet(kind) || fitsRoll(kind));
   if (placeable.includes(false)) {
     // The rest is still worked out, so that the maker sees how far the cloth goes.
     const rest = solveStock({
