@@ -46,7 +46,7 @@ export async function measure(bench: BenchCase, limit: number): Promise<BenchRec
     bound: found?.bound.value ?? null,
     proven: found?.status === "proven",
     ms: Math.round(ms * 10) / 10,
-    ruleOfThumb: ruleOfThumb(bench.problem),
+    ruleOfThumb: ruleOfThumb(bench.problem) ?? bench.known.ruleOfThumb,
     variant: bench.variant,
     optimum: bench.known.optimum,
     reached: bench.known.reached,

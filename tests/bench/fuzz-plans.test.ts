@@ -1,0 +1,19 @@
+import { describe, expect, test } from "vitest";
+import { faultsOfFile } from "./fuzz-plans.ts";
+
+/** Milliseconds for one search here; a file asks for many, and the plan must hold however short they are. */
+const BUDGET = 5;
+
+describe("random files, from text to audited plan", () => {
+  // Two or three fabrics a file: some 500 cut lists in all.
+  for (let first = 1; first <= 151; first += 50) {
+    test(`seeds ${first} to ${first + 49}`, async () => {
+      const wrong: string[] = [];
+      for (let seed = first; seed < first + 50; seed++) {
+        const faults = await faultsOfFile(seed, BUDGET);
+        if (faults.length > 0) wrong.push(`seed ${seed}: ${faults.join("; ")}`);
+      }
+      expect(wrong).toEqual([]);
+    });
+  }
+});
