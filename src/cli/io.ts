@@ -9,8 +9,7 @@ export interface Io {
   out(text: string): void;
   /** All other talk. */
   talk(text: string): void;
-  /** Colour for `out` and for `talk`; the text unchanged where colour is not wanted. */
-  onOut(style: Style, text: string): string;
+  /** Colour for `talk`; the text unchanged where colour is not wanted. */
   onTalk(style: Style, text: string): string;
   /** Whether a line on the terminal may be rewritten to show progress. */
   showsProgress: boolean;
@@ -34,13 +33,11 @@ export function processIo(): Io {
       process.exit(error.code === "EPIPE" ? 0 : 70);
     });
   }
-  const paint = (stream: Stream) => (style: Style, text: string) =>
-    wantsColour(stream) ? styleText(style, text) : text;
+  const coloured = wantsColour(process.stderr);
   return {
     out: (text) => void process.stdout.write(text),
     talk: (text) => void process.stderr.write(text),
-    onOut: paint(process.stdout),
-    onTalk: paint(process.stderr),
+    onTalk: (style, text) => (coloured ? styleText(style, text, { stream: process.stderr }) : text),
     showsProgress: process.stderr.isTTY === true && process.env.TERM !== "dumb",
     stdin: () => process.stdin,
     folder: process.cwd(),

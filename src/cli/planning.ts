@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/types.ts";
+import type { EngineJob } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";
@@ -13,6 +14,13 @@ export interface PlanningValues {
   thorough: boolean;
   budget: number | null;
   json: boolean;
+}
+
+/** What a batch of searches is for, to be told while it runs. */
+function doing(jobs: readonly EngineJob[]): string {
+  const [job] = jobs;
+  if (job?.kind === "lessen-work") return "Making the cutting simpler";
+  return job?.limits.target === undefined ? "Looking for the least fabric" : "Trying other widths and ways";
 }
 
 /**
@@ -31,7 +39,7 @@ export async function planText(
   const { style, prefer, thorough, budget } = values;
   const milliseconds = budget === null ? null : budget * 1000;
   const outcome = await planQuilt(text, name, { style, prefer, thorough, budget: milliseconds }, (jobs) =>
-    solveInPool(jobs, (done, of) => progress.show(`Planning: ${done} of ${of} done`)),
+    solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`)),
   );
   progress.clear();
   const source = reworded === null ? text : undefined;

@@ -37,7 +37,6 @@ export async function crossgrainHere(words: readonly string[], folder = ROOT): P
   const code = await main(words, {
     out: (text) => void stdout.push(text),
     talk: (text) => void stderr.push(text),
-    onOut: (_style, text) => text,
     onTalk: (_style, text) => text,
     showsProgress: false,
     stdin: async function* () {},
