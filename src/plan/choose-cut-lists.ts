@@ -13,7 +13,7 @@ export interface Chosen {
   cutList: CutList;
   problem: PackingProblem;
   result: PackingResult;
-  /** Nothing shorter exists, whichever way the long pieces are made. */
+  /** No less can come off the bolt, whichever way the long pieces are made. */
   least: number;
   fixedStock: readonly FixedPiece[];
   diagnostics: Diagnostic[];
@@ -67,7 +67,8 @@ function choose(packed: readonly Packed[], settings: PlanSettings): Chosen {
   const best = ranked[0] ?? packed[0]!;
   const diagnostics =
     ranked.length > 1 ? [compared(best.cutList.fabric.name, best.way, ranked, settings)] : [];
-  const least = Math.min(...possible.map(({ result }) => result.bound.value), best.result.objective);
+  const bounds = possible.map(({ problem, result }) => (problem.roll === null ? 0 : result.bound.value));
+  const least = Math.min(...bounds, best.result.rollLength);
   const { cutList, problem, result, fixedStock } = best;
   return { cutList, problem, result, least, fixedStock, diagnostics };
 }

@@ -146,6 +146,6 @@ function tellMissing({ cutList, problem, result }: Chosen, { ruler }: PlanSettin
 }
 
 function tellUnproven(plan: FabricPlan, { result, least }: Chosen, { ruler }: PlanSettings): Diagnostic[] {
-  if (result.objective === least || plan.bound.lengthProven) return [];
+  if (result.rollLength === least || plan.bound.lengthProven) return [];
   return [notProven(plan.name, formatLength(plan.bound.used, ruler), formatLength(least, ruler))];
 }

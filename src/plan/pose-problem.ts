@@ -21,7 +21,8 @@ export interface Sources {
 
 /**
  * Puts a cut list to the engine: what is in trade words a piece becomes an item at the same index. Cloth
- * to hand costs nothing, so it is used first, and the objective is the length taken from the bolt.
+ * to hand costs nothing, so it is used first, and the objective is the length taken from the bolt. Without
+ * a bolt each piece of cloth costs one, so that as few as can be are cut into.
  * A full-width piece is as wide as the bolt posed here, so that other widths can be tried.
  */
 export function posePackingProblem(
@@ -46,7 +47,7 @@ export function posePackingProblem(
       across,
       along,
       available,
-      cost: 0,
+      cost: usable === null ? 1 : 0,
       firstCut: "either",
     })),
   };

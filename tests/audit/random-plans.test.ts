@@ -4,20 +4,26 @@ import { auditPlan } from "../../src/audit/index.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
 import { NO_PLAN_CODES } from "../../src/diagnostics/planning.ts";
 import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
-import { cutLists } from "../support/arbitraries/cut-lists.ts";
+import { clothToHand, cutLists } from "../support/arbitraries/cut-lists.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 
-test("every plan of a random cut list passes the audit, and survives JSON unchanged", async () => {
+test("every plan of a random cut list, from bolt or drawer, passes the audit, and survives JSON unchanged", async () => {
   let planned = 0;
   await fc.assert(
-    fc.asyncProperty(cutLists, async (spec) => {
+    fc.asyncProperty(cutLists, clothToHand, async (spec, toHand) => {
       const listed = listCuts(spec);
       if (listed.value === null) {
         expect(listed.diagnostics.some(({ code }) => NO_PLAN_CODES.includes(code))).toBe(true);
         return;
       }
       const limits = { budget: 25 };
-      const { value } = await planCutLists({ spec, cutLists: listed.value, limits, solve: solveHere });
+      const { value } = await planCutLists({
+        spec,
+        cutLists: listed.value,
+        fixedStock: [toHand],
+        limits,
+        solve: solveHere,
+      });
       if (value === null) throw new Error("a cut list that fits has no plan");
       planned += 1;
       expect(auditPlan(value)).toEqual([]);

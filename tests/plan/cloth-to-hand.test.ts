@@ -80,7 +80,10 @@ describe("fat quarters before the bolt", () => {
       cutLists: listCuts(spec).value ?? [],
       fixedStock: [[{ ...fatQuarter, available: 4 }]],
       bolt: "none",
-      solve: answering([{ ...squares, count: 3 }, rails], 0),
+      solve: answering([{ ...squares, count: 3 }, rails], 0, {
+        objective: 4,
+        bound: { value: 4, kind: "exhausted", style: "strips-2" },
+      }),
     });
     const [sea] = soundPlan(value).fabrics;
     expect(sea?.purchase).toBeNull();

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import type { FixedPiece } from "../../../src/plan/pose-problem.ts";
 import type { CutListSpec, FabricSpec, PieceSpec } from "../../../src/spec/types.ts";
 import { cutListSpec, fabric, IN, piece } from "../cut-list-spec.ts";
 
@@ -74,7 +75,7 @@ const cloth: fc.Arbitrary<FabricSpec> = fc
 export const cutLists: fc.Arbitrary<CutListSpec> = fc
   .record({
     fabric: cloth,
-    style: fc.constantFrom("strips-2", "strips-3"),
+    style: fc.constantFrom("strips-2", "strips-2", "strips-3"),
     prefer: fc.constantFrom("sparing", "simple"),
     folded: fc.boolean(),
     keepFrom: fc.constantFrom(2, 4),
@@ -87,3 +88,20 @@ export const cutLists: fc.Arbitrary<CutListSpec> = fc
       keepFrom: keepFrom * IN,
     }),
   );
+
+/** Now and then some fat quarters or scraps to hand. */
+export const clothToHand: fc.Arbitrary<readonly FixedPiece[]> = fc.oneof(
+  { weight: 7, arbitrary: fc.constant([]) },
+  {
+    weight: 1,
+    arbitrary: fc.array(
+      fc.record({
+        name: fc.constantFrom("fat quarter", "scrap"),
+        across: fc.integer({ min: 40, max: 176 }).map((eighths) => (eighths * IN) / 8),
+        along: fc.integer({ min: 40, max: 176 }).map((eighths) => (eighths * IN) / 8),
+        available: fc.integer({ min: 1, max: 4 }),
+      }),
+      { minLength: 1, maxLength: 2 },
+    ),
+  },
+);
