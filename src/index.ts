@@ -11,10 +11,11 @@ export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "
 export { type EngineJob, runJob } from "./engine/index.ts";
 export { checkQuilt, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
+export { unitSizes } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
 export { buyList, cuttingSteps, wasteTable } from "./render/text/index.ts";
-export { jsonSchema } from "./spec/index.ts";
+export { jsonSchema, STARTERS } from "./spec/index.ts";
 
 import type { Solve } from "./plan/index.ts";
 

@@ -178,7 +178,7 @@ function placePlain(
     extra: border.extra,
     cut: border.cut,
     join: border.join,
-    note: border.extra > 0 ? "cut over-long; trim after sewing" : "",
+    note: border.extra > 0 ? "cut over-long, trim after sewing" : "",
     place: "border",
     border: index,
     path: border.path,

@@ -3,4 +3,5 @@ export { readPieceLine } from "./piece-line.ts";
 export type * from "./quilt-types.ts";
 export { MOST_CHARACTERS, readSpecFile } from "./read-spec-file.ts";
 export type { Spec } from "./spec.ts";
+export { STARTERS, type Starter } from "./starters.ts";
 export type * from "./types.ts";

@@ -1,9 +1,11 @@
 import type { Command } from "../command.ts";
 import { buy } from "./buy.ts";
 import { check } from "./check.ts";
+import { newFile } from "./new.ts";
 import { pieces } from "./pieces.ts";
 import { plan } from "./plan.ts";
 import { schema } from "./schema.ts";
+import { sizes } from "./sizes.ts";
 
 /** Every command, in the order of the help. A new one is a file of its own and a line here. */
-export const commands: readonly Command[] = [plan, buy, pieces, check, schema];
+export const commands: readonly Command[] = [plan, buy, pieces, check, newFile, sizes, schema];

@@ -1,0 +1,66 @@
+import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts";
+import { defineCommand, EXIT } from "../command.ts";
+import { choice, text } from "../option.ts";
+import { json } from "../options.ts";
+import { report } from "../report.ts";
+
+const unit = choice("--unit <unit>", "measure of numbers written without one", "in", ["in", "cm", "mm"]);
+const seam = text("--seam <length>", "seam allowance", "1/4 in, or 0.75 cm");
+const ruler = text("--ruler <length>", "distance between the marks of your ruler", "1/8 in, 0.25 cm or 1 mm");
+const rounding = choice(
+  "--rounding <way>",
+  "true geometry rounded up to the marks, or the constants makers know",
+  "exact",
+  ["exact", "trade"],
+);
+
+function pieceLine(piece: PieceSaid, width: number): string {
+  const further = piece.further === "" ? "" : `, ${piece.further}`;
+  const other = piece.other === "" ? "" : ` (the other rounding: ${piece.other})`;
+  return `  ${String(piece.count).padStart(3)} x ${piece.part.padEnd(width)}  ${piece.size}${further}${other}`;
+}
+
+function methodText(method: MethodSaid): string {
+  const width = Math.max(0, ...method.pieces.map(({ part }) => part.length));
+  const makes = method.makes === 1 ? "makes 1 unit" : `makes ${method.makes} units`;
+  return [
+    `${method.method}, ${makes}`,
+    ...method.pieces.map((piece) => pieceLine(piece, width)),
+    ...(method.trim === "" ? [] : [`      trim the sewn unit to ${method.trim}`]),
+    ...method.notes.map((note) => `      ${note}`),
+  ].join("\n");
+}
+
+function sizesText(sizes: UnitSizes): string {
+  const head = `${sizes.unit}, finishing ${sizes.finished}, seam ${sizes.seam}`;
+  return `${head}\n\n${sizes.methods.map(methodText).join("\n\n")}\n`;
+}
+
+export const sizes = defineCommand({
+  name: "sizes",
+  summary: "cut sizes of a sewn unit by each way of making it",
+  about: "The size is the finished one: `4`, or `4 x 2` across and down.",
+  arguments: [
+    { name: "<unit>", help: 'for example "flying geese" or "half-square triangle"' },
+    { name: "<size>", help: 'finished size: "4 x 2"' },
+  ],
+  options: { unit, seam, ruler, rounding, json },
+  examples: ['sizes "flying geese" "4 x 2"', 'sizes "half-square triangle" 10 --unit cm --rounding trade'],
+  async run([kind = "", size = ""], values, io) {
+    const { unitSizes } = await import("../../index.ts");
+    const found = unitSizes({
+      unit: kind,
+      size,
+      measure: values.unit ?? "in",
+      seam: values.seam,
+      ruler: values.ruler,
+      rounding: values.rounding ?? "exact",
+    });
+    if (found.value === null) {
+      report(found.diagnostics, undefined, io);
+      return EXIT.usage;
+    }
+    io.out(values.json ? `${JSON.stringify(found.value, null, 2)}\n` : sizesText(found.value));
+    return EXIT.done;
+  },
+});

@@ -1,0 +1,185 @@
+import { lengthUnreadable, sizeUnreadable } from "../diagnostics/fields.ts";
+import { unitUnknown, unitUnsuited } from "../diagnostics/quilt.ts";
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { formatLength, formatSize } from "../length/format.ts";
+import { parseLength } from "../length/parse.ts";
+import { fromInteger, type Rational, toTicksExact } from "../length/rational.ts";
+import { parseSize } from "../length/size.ts";
+import type { Ruler } from "../length/types.ts";
+import { saySize } from "./say.ts";
+import { plainDesign } from "./units/design.ts";
+import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
+import type { HowMade, Recipe } from "./units/types.ts";
+
+/** What is asked, as typed. */
+export interface SizesAsked {
+  unit: string;
+  /** Finished: `4`, or `4 x 2`. */
+  size: string;
+  measure: "in" | "cm" | "mm";
+  /** Null: 1/4 in or 0.75 cm. */
+  seam: string | null;
+  /** Null: every 1/8 in, 0.25 cm or 1 mm. */
+  ruler: string | null;
+  rounding: "exact" | "trade";
+}
+
+/** One piece of a method, in words. */
+export interface PieceSaid {
+  part: string;
+  size: string;
+  count: number;
+  /** How it is cut further; empty when it is not. */
+  further: string;
+  formula: string;
+  /** Size by the other rounding; empty when it is the same. */
+  other: string;
+}
+
+export interface MethodSaid {
+  method: string;
+  makes: number;
+  pieces: PieceSaid[];
+  /** Empty when the units come out true. */
+  trim: string;
+  notes: readonly string[];
+  sources: readonly string[];
+}
+
+/** Cut sizes of one unit by every method. Plain data. */
+export interface UnitSizes {
+  unit: string;
+  finished: string;
+  seam: string;
+  methods: MethodSaid[];
+}
+
+const USUAL = {
+  in: { seam: "1/4 in", ruler: "1/8 in" },
+  cm: { seam: "0.75 cm", ruler: "0.25 cm" },
+  mm: { seam: "7.5 mm", ruler: "1 mm" },
+} as const;
+
+/** Works out the cut sizes of a unit by all its methods. */
+export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
+  const diagnostics: Diagnostic[] = [];
+  const seam = readLength(asked.seam ?? USUAL[asked.measure].seam, "--seam", asked, diagnostics);
+  const mark = readLength(asked.ruler ?? USUAL[asked.measure].ruler, "--ruler", asked, diagnostics);
+  const size = readFinished(asked, diagnostics);
+  const kind = findUnitKind(asked.unit);
+  if (kind === null) {
+    const known = UNIT_KINDS.map((each) => each.name);
+    diagnostics.push(unitUnknown({ path: asked.unit, at: null }, asked.unit, known));
+  }
+  const ticks = mark === null ? null : toTicksExact(mark);
+  if (seam === null || ticks === null || size === null || kind === null) return { value: null, diagnostics };
+  const ruler: Ruler = { unit: asked.measure, mark: ticks };
+  const design = plainDesign(size.across, size.down);
+  const problem = kind.check(design);
+  const finished = saySize(size.across, size.down, ruler);
+  if (problem !== null) {
+    diagnostics.push(
+      unitUnsuited({ path: asked.size, at: null }, kind.name, finished, problem.reason, problem.hint),
+    );
+    return { value: null, diagnostics };
+  }
+  const how: HowMade = { seam, mark: ticks, rounding: asked.rounding, oversize: fromInteger(0) };
+  const methods = kind.methods.flatMap((method) => {
+    const answer = method.recipe(design, how);
+    return answer.ok ? [said(answer.recipe, ruler)] : [];
+  });
+  const seamText = toTicksExact(seam);
+  return {
+    value: {
+      unit: kind.name,
+      finished,
+      seam: seamText === null ? "" : formatLength(seamText, ruler),
+      methods,
+    },
+    diagnostics,
+  };
+}
+
+function readLength(
+  written: string,
+  option: string,
+  asked: SizesAsked,
+  diagnostics: Diagnostic[],
+): Rational | null {
+  const read = parseLength(written, asked.measure);
+  if (read.ok && read.value.n > 0n) return read.value;
+  const [why, hint] = read.ok ? ["it must be more than zero", ""] : [read.problem.message, read.problem.hint];
+  diagnostics.push(lengthUnreadable({ path: option, at: null }, written, why, hint));
+  return null;
+}
+
+function readFinished(
+  asked: SizesAsked,
+  diagnostics: Diagnostic[],
+): { across: Rational; down: Rational } | null {
+  const one = parseLength(asked.size, asked.measure);
+  if (one.ok && one.value.n > 0n) return { across: one.value, down: one.value };
+  const two = parseSize(asked.size, asked.measure);
+  if (two.ok && two.across.n > 0n && two.along.n > 0n) return { across: two.across, down: two.along };
+  const why = two.ok || one.ok ? "it must be more than zero" : two.problem.message;
+  diagnostics.push(
+    sizeUnreadable({ path: asked.size, at: null }, asked.size, why, "For example `4` or `4 x 2`, finished."),
+  );
+  return null;
+}
+
+const THEN = {
+  none: "",
+  "once-diagonal": "halved on the diagonal",
+  "twice-diagonal": "quartered on both diagonals",
+  template: "cut to a template",
+} as const;
+
+function said(recipe: Recipe, ruler: Ruler): MethodSaid {
+  const pieces = recipe.pieces.map(
+    (piece): PieceSaid => ({
+      part: piece.role,
+      size: formatSize(piece.across, piece.along, ruler),
+      count: piece.countPerSet,
+      further: THEN[piece.subcut],
+      formula: piece.formula,
+      other:
+        piece.otherRounding === null
+          ? ""
+          : formatSize(piece.otherRounding.across, piece.otherRounding.along, ruler),
+    }),
+  );
+  const strips = recipe.stripSets.flatMap((set) =>
+    set.strips.map(
+      (strip): PieceSaid => ({
+        part: `${strip.role}, set ${set.name}`,
+        size: `strip ${formatLength(strip.width, ruler)} wide`,
+        count: 1,
+        further: `segments ${formatLength(set.segment, ruler)} long, ${set.segmentsPerUnit} to a unit`,
+        formula: strip.formula,
+        other: "",
+      }),
+    ),
+  );
+  const { trimTo } = recipe;
+  return {
+    method: recipe.method,
+    makes: recipe.unitsPerSet,
+    pieces: alike([...pieces, ...strips]),
+    trim: trimTo.needed ? formatSize(trimTo.across, trimTo.along, ruler) : "",
+    notes: recipe.notes,
+    sources: recipe.sources,
+  };
+}
+
+/** Pieces of one part and size on one line. */
+function alike(pieces: readonly PieceSaid[]): PieceSaid[] {
+  const lines = new Map<string, PieceSaid>();
+  for (const piece of pieces) {
+    const { count, ...rest } = piece;
+    const key = JSON.stringify(rest);
+    const before = lines.get(key);
+    lines.set(key, before === undefined ? piece : { ...before, count: before.count + count });
+  }
+  return [...lines.values()];
+}

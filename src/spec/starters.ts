@@ -1,0 +1,211 @@
+/** A file to start from: printed by the command line, edited by the maker. */
+export interface Starter {
+  name: string;
+  /** One line for choosing. */
+  summary: string;
+  text: string;
+}
+
+const BLOCKS = `# A quilt of nine star blocks with a border. Change names, sizes and colours; a line that
+# starts with # is a note. Sizes of blocks and borders are finished sizes; seams are added for you.
+name: My quilt
+units: in
+fabrics:
+  - { name: night, colour: "#22345c" }
+  - { name: gold,  colour: "#d9a441" }
+  - { name: chalk, colour: "#f4efe2" }
+
+blocks:
+  star:
+    size: 8
+    # Each code is a cell of the block; - and | carry a unit on to the right and down.
+    # A mark after a code turns the unit: > a quarter, v a half, < three quarters, clockwise.
+    grid: |
+      c   g   -   c
+      g<  m   -   g>
+      |   |   -   |
+      c   gv  -   c
+    cells:
+      c: { square: chalk }
+      g: { flying geese: [night, chalk] }   # the goose, then the sky
+      m: { square: gold }
+
+setting:
+  rows: star        # repeated to fill three blocks across, three down
+  fill: 3 x 3
+
+borders:            # from the inside out
+  - { fabric: night, width: 3 }
+binding: gold
+backing: { fabric: night, overhang: 4 }
+`;
+
+const ON_POINT = `# Blocks standing on their points, with setting triangles round the edge.
+name: On point
+units: in
+fabrics:
+  - { name: plum,  colour: "#6b2d5c" }
+  - { name: cream, colour: "#f3ead7" }
+  - { name: leaf,  colour: "#6f8f5f" }
+
+blocks:
+  nine:  { size: 6, cell: { nine-patch: { corners: plum, sides: cream, centre: plum } } }
+  plain: { size: 6, cell: { square: leaf } }
+
+setting:
+  layout: on point
+  # Every second row has one block fewer and stands between the others.
+  rows: |
+    nine   nine   nine
+       plain  plain
+    nine   nine   nine
+       plain  plain
+    nine   nine   nine
+  triangles: leaf
+
+borders:
+  - { fabric: plum, width: 4, corners: mitred }
+binding: plum
+`;
+
+const SAMPLER = `# A sampler that shows most of what a quilt file can say. Leave out what you do not need.
+name: Sampler
+units: in
+ruler: 1/8 in
+seam: 1/4
+rounding: exact          # or trade: the constants makers know (7/8, 1 1/4)
+prints: upright          # or with block, with unit: how directional prints lie
+
+all-fabrics: { width: 43 in, selvage: 1/2 in }
+fabrics:
+  - { name: indigo, colour: "#2b3a67" }
+  - { name: birds,  colour: "#b5523b", print: one-way }   # its birds have heads up
+  - { name: wheat,  colour: "#e3c878" }
+  - { name: linen,  colour: "#efe7d6" }
+  - { name: moss,   colour: "#6d7f4f" }
+
+methods:                 # how units are made, unless a cell says otherwise
+  half-square triangle: eight at a time
+  flying geese: four at a time
+
+blocks:
+  S:
+    name: Star
+    size: 8
+    grid: |
+      c   g   -   c
+      g<  h   h>  g>
+      |   h<  hv  |
+      c   gv  -   c
+    cells:
+      c: { square: ground }
+      g: { flying geese: [point, ground] }
+      h: { half-square triangle: [heart, point] }
+    roles: { ground: linen, point: indigo, heart: wheat }
+  C:
+    name: Checker
+    size: 8
+    grid: |
+      p  q
+      q  p
+    cells:
+      p: { four-patch: [moss, linen] }
+      q: { square: linen }
+  B:
+    name: Birds
+    columns: [1, 6, 1]   # finished sizes of uneven columns; lines alike
+    grid: |
+      k  s  k
+      s> m  s>
+      k  s  k
+    cells:
+      k: { square: moss }
+      s: { rectangle: wheat }
+      m: { square: birds }
+  corner: { size: 2, cell: { snowball: { ball: wheat, corners: indigo }, corner: 1/2 } }
+  tooth:
+    size: 2
+    cell: { half-square triangle: [indigo, linen] }
+
+colourways:              # other colours for a block: S/dusk
+  dusk: { point: moss, heart: birds }
+
+setting:
+  rows: |
+    S       C  S/dusk
+    C       B  C>
+    S/dusk  C  S
+  sashing: { width: 2, fabric: linen, cornerstones: { block: corner }, ring: true }
+
+borders:
+  - { name: first border, fabric: wheat, width: 1 }
+  - { name: teeth, block: tooth, width: 2, cornerstones: linen }
+  - { name: outer border, fabric: birds, width: 4, corners: tops first }
+
+binding: { fabric: indigo, width: 2 1/2, join: diagonal }
+backing: { fabric: moss, overhang: 4, seams: either }
+wadding: { overhang: 4 }
+`;
+
+const METRIC = `# A quilt in centimetres: seam 0.75 cm, ruler marks every quarter of a centimetre.
+name: Metric quilt
+units: cm
+ruler: 0.25 cm
+seam: 0.75
+fabrics:
+  - { name: petrol, colour: "#1f5f6b" }
+  - { name: sand,   colour: "#e6d3ad" }
+  - { name: rust,   colour: "#a8502f" }
+
+blocks:
+  whirl:
+    size: 20
+    grid: |
+      h  h>
+      h< hv
+    cells:
+      h: { half-square triangle: [petrol, sand] }
+  plain: { size: 20, cell: { square: sand } }
+
+setting:
+  rows: |
+    whirl plain
+    plain whirl
+  fill: 5 x 7
+borders:
+  - { fabric: rust, width: 10 }
+binding: { fabric: petrol, width: 6.5 }
+backing: rust
+`;
+
+const CUT_LIST = `# Sizes to cut, with no design: seam allowance included, across the fabric first.
+name: My cut list
+units: in
+ruler: 1/8 in
+all-fabrics: { width: 43 in, selvage: 1/2 in, sold: by 1/8 yd }
+fabrics:
+  - name: Night
+    colour: "#22345c"
+    pieces:
+      - border 4 1/2 x WOF, 6        # WOF: the whole width of fabric
+      - A 2 1/2 x 6 1/2, 48
+      - B 2 1/2 square, 72
+  - name: Gulls
+    colour: "#8fb8c9"
+    print: one-way                   # pieces of a print with an up are not turned
+    pieces:
+      - C 6 1/2 x 8 1/2, 12
+`;
+
+/** Every starter, the simplest first. */
+export const STARTERS: readonly Starter[] = [
+  { name: "blocks", summary: "nine star blocks with a border: a good first file", text: BLOCKS },
+  { name: "on-point", summary: "blocks on their points with setting triangles", text: ON_POINT },
+  {
+    name: "sampler",
+    summary: "three blocks, colourways, sashing, pieced border: most of what a file can say",
+    text: SAMPLER,
+  },
+  { name: "metric", summary: "a quilt in centimetres", text: METRIC },
+  { name: "cut-list", summary: "sizes to cut, with no design", text: CUT_LIST },
+];
