@@ -1,4 +1,5 @@
 export { buyList } from "./buy.ts";
-export { cuttingSteps, stepSentences } from "./steps.ts";
+export { type Instruction, instructionsFor } from "./instructions.ts";
+export { cuttingSteps } from "./steps.ts";
 export { wasteTable } from "./waste.ts";
 export { words } from "./words.ts";

@@ -1,11 +1,12 @@
 import { formatLength, formatSize } from "../../length/index.ts";
 import type { CuttingStep, FabricPlan, Plan } from "../../plan/types.ts";
-import type { StripGroup, Taken } from "./strip-reading.ts";
+import type { FoundStrip, StripGroup, Taken } from "./strip-reading.ts";
 import { findStrip, gathered, readStrip } from "./strip-reading.ts";
 import type { ItemWords } from "./words.ts";
 import { words } from "./words.ts";
 
-interface Table {
+/** Whose steps are told. */
+export interface Table {
   plan: Plan;
   fabric: FabricPlan;
 }
@@ -50,24 +51,53 @@ function groupPhrase(group: StripGroup, first: boolean, strips: number, table: T
   }
 }
 
-/**
- * One step in phrases that follow one another, as a maker writes it: `Cut 3 strips 4 1/2 in x WOF`,
- * `subcut 26 squares 4 1/2 in [A]`, `trim the rest to 2 1/2 in and subcut 4 squares 2 1/2 in [C]`.
- */
-export function stepPhrases(plan: Plan, fabric: FabricPlan, step: CuttingStep): string[] {
-  const width = formatLength(step.width, plan.ruler);
-  if (step.kind === "straighten") return [words.straighten(width)];
+function found(fabric: FabricPlan, step: CuttingStep): FoundStrip {
   const lay = fabric.lays[step.lay];
-  const found = lay === undefined ? null : findStrip(lay.root, step.strips[0] ?? 0);
-  if (lay === undefined || found === null)
-    throw new Error(`step ${step.number} of ${fabric.name} cuts no strip`);
+  const strip = lay === undefined ? null : findStrip(lay.root, step.strips[0] ?? 0);
+  if (strip === null) throw new Error(`step ${step.number} of ${fabric.name} cuts no strip`);
+  return strip;
+}
+
+/** What the strips of a step give, each of them alike. */
+export function groupsOf(fabric: FabricPlan, step: CuttingStep): StripGroup[] {
+  return step.kind === "straighten" ? [] : readStrip(found(fabric, step).strip);
+}
+
+/** What to cut first: `Cut 3 strips 4 1/2 in x WOF`, for `count` strips of the step's width. */
+export function cutPhrase({ plan, fabric }: Table, step: CuttingStep, count: number): string {
+  const width = formatLength(step.width, plan.ruler);
+  if (step.kind === "straighten") return words.straighten(width);
   const run = formatLength(step.run, plan.ruler);
-  const wholeWidth = lay.source === "bolt" && step.run === lay.across;
-  const start =
-    step.kind === "bands"
-      ? words.cutBands(step.count, width, run)
-      : words.cutStrips(step.count, width, wholeWidth ? null : run, found.besideBands);
-  const groups = readStrip(found.strip);
-  const table = { plan, fabric };
-  return [start, ...groups.map((group, index) => groupPhrase(group, index === 0, step.count, table))];
+  if (step.kind === "bands") return words.cutBands(count, width, run);
+  const lay = fabric.lays[step.lay];
+  const wholeWidth = lay?.source === "bolt" && step.run === lay.across;
+  return words.cutStrips(count, width, wholeWidth ? null : run, found(fabric, step).besideBands);
+}
+
+/** `subcut 26 squares 4 1/2 in [A]`, `trim the rest to 2 1/2 in and subcut 4 squares 2 1/2 in [C]`. */
+export function subcutPhrases(table: Table, groups: readonly StripGroup[], strips: number): string[] {
+  return groups.map((group, index) => groupPhrase(group, index === 0, strips, table));
+}
+
+/**
+ * Two runs of strips said as one, where the first is cut into one piece only and the single strip after it
+ * begins with fewer of the same: `subcut 26 squares 4 1/2 in [A] (9 from each strip, 8 from the last)`,
+ * then what the rest of the last strip gives. Null where that cannot be said.
+ */
+export function filledPhrases(
+  table: Table,
+  full: { groups: readonly StripGroup[]; strips: number },
+  last: { groups: readonly StripGroup[]; strips: number },
+): string[] | null {
+  const [all, more] = full.groups;
+  const [begins, ...rest] = last.groups;
+  if (all?.kind !== "whole" || more !== undefined || begins?.kind !== "whole" || last.strips !== 1)
+    return null;
+  const [[each, other], [few, another]] = [all.items, begins.items];
+  if (each === undefined || few === undefined || other !== undefined || another !== undefined) return null;
+  if (each.piece !== few.piece || few.count > each.count) return null;
+  const total = { piece: each.piece, count: each.count * full.strips + few.count };
+  const share = words.eachAndLast(each.count, full.strips, few.count);
+  const subcut = words.subcut([itemWords(total, 1, table)]) + share;
+  return [subcut, ...rest.map((group) => groupPhrase(group, false, 1, table))];
 }

@@ -1,6 +1,6 @@
 import { formatLength, formatSize } from "../../length/index.ts";
-import type { CuttingStep, FabricPlan, Plan } from "../../plan/types.ts";
-import { stepPhrases } from "./sentence.ts";
+import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { type Instruction, instructionsFor } from "./instructions.ts";
 import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
 
@@ -29,8 +29,14 @@ function pieceLines(fabric: FabricPlan, plan: Plan): string[] {
       "twice-diagonal": words.quartered,
       template: words.byTemplate,
     }[piece.subcut];
-    const uses = piece.label !== "" ? [piece.label] : piece.uses.map(({ text }) => text);
-    const remarks = [...uses, after, piece.note].filter((text) => text !== "");
+    const sizes = [piece, { across: piece.along, along: piece.across }].map(({ across, along }) =>
+      formatSize(across, along, plan.ruler),
+    );
+    // A piece without a label is for its own size, which is told already.
+    const uses = piece.uses.map(({ text }) => text).filter((text) => !sizes.includes(text));
+    const remarks = [...(piece.label !== "" ? [piece.label] : uses), after, piece.note].filter(
+      (text) => text !== "",
+    );
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
     return [
       `[${piece.letter}]`,
@@ -66,16 +72,15 @@ function wrapped(text: string): string[] {
   return [...lines, line];
 }
 
-/** Which strips of the drawing a step cuts: `; strips 7 to 12 of the diagram`. Empty for a step without. */
-function stripNumbers({ strips }: CuttingStep): string {
+/** `7 to 12`, `1 and 2`, `4`: numbers of strips, as ranges. */
+function ranges(strips: readonly number[]): string[] {
   const runs: [first: number, last: number][] = [];
   for (const number of strips) {
     const run = runs.at(-1);
     if (run !== undefined && run[1] === number - 1) run[1] = number;
     else runs.push([number, number]);
   }
-  const ranges = runs.map(([first, last]) => (first === last ? String(first) : words.range(first, last)));
-  return ranges.length === 0 ? "" : words.inDiagram(ranges, strips.length);
+  return runs.map(([first, last]) => (first === last ? String(first) : words.range(first, last)));
 }
 
 /** A step on one line; one too long for that starts a new line with each phrase. */
@@ -88,24 +93,38 @@ function phraseLines(phrases: readonly string[]): string[] {
   });
 }
 
+function instructionLines(instruction: Instruction, hasDiagrams: boolean): string[] {
+  const { phrases, parts, strips, flags } = instruction;
+  const numbers = strips.length > 0 && hasDiagrams ? words.inDiagram(ranges(strips), strips.length) : "";
+  const told =
+    parts.length === 0
+      ? phraseLines([...phrases.slice(0, -1), `${phrases.at(-1) ?? ""}${numbers}`])
+      : [`${phrases.join("; ")}:`];
+  const each = parts.flatMap((part) => {
+    const [first = "", ...rest] = phraseLines([
+      `${words.ofStrips(ranges(part.strips), part.strips.length)} ${part.phrases[0] ?? ""}`,
+      ...part.phrases.slice(1),
+    ]);
+    return [first, ...indented(rest)];
+  });
+  return [...told, ...indented(each), ...flags.flatMap((flag) => wrapped(`! ${words.stepFlags[flag]}`))];
+}
+
 function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string[] {
-  const numberWidth = String(fabric.steps.length).length;
+  const instructions = instructionsFor(plan, fabric);
+  const numberWidth = String(instructions.length).length;
   const margin = " ".repeat(numberWidth + 2);
   const lines: string[] = [];
   let lay = fabric.lays.length > 1 ? -1 : 0;
-  for (const step of fabric.steps) {
-    if (step.lay !== lay) {
-      lay = step.lay;
+  for (const [index, instruction] of instructions.entries()) {
+    if (instruction.lay !== lay) {
+      lay = instruction.lay;
       const on = fabric.lays[lay];
       lines.push(on?.source === "fixed" ? words.onPiece(on.name) : words.onBolt);
     }
-    const phrases = stepPhrases(plan, fabric, step);
-    const last = `${phrases.pop() ?? ""}${hasDiagrams ? stripNumbers(step) : ""}`;
-    const [first = "", ...rest] = phraseLines([...phrases, last]);
-    lines.push(`${String(step.number).padStart(numberWidth)}. ${first}`);
+    const [first = "", ...rest] = instructionLines(instruction, hasDiagrams);
+    lines.push(`${String(index + 1).padStart(numberWidth)}. ${first}`);
     lines.push(...rest.map((line) => `${margin}${line}`));
-    const flags = step.flags.flatMap((flag) => wrapped(`! ${words.stepFlags[flag]}`));
-    lines.push(...flags.map((line) => `${margin}${line}`));
   }
   return lines;
 }
@@ -150,13 +169,6 @@ function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] 
     ...(fabric.note === "" ? [] : [fabric.note]),
   ];
   return [words.fabricHeading(number, plan.fabrics.length, fabric.name), ...indented([facts.join("; ")])];
-}
-
-/** A fabric's cutting steps alone, as numbered sentences for a drawing or a book. */
-export function stepSentences(plan: Plan, fabricIndex: number): { step: CuttingStep; text: string }[] {
-  const fabric = plan.fabrics[fabricIndex];
-  if (fabric === undefined) return [];
-  return fabric.steps.map((step) => ({ step, text: inOneSentence(stepPhrases(plan, fabric, step)) }));
 }
 
 /**

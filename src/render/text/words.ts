@@ -43,6 +43,12 @@ export const words = {
     )} ${width} wide, along the selvage`,
   subcut: (items: readonly ItemWords[]) => `subcut ${list(items.map(item))}`,
   eachStrip: (counts: readonly number[]) => ` (${list(counts.map(String))} from each strip)`,
+  eachAndLast: (each: number, strips: number, last: number) =>
+    strips === 1
+      ? ` (${each} from the first, ${last} from the last)`
+      : ` (${each} from each strip, ${last} from the last)`,
+  ofStrips: (ranges: readonly string[], count: number) =>
+    `${count === 1 ? "Strip" : "Strips"} ${list(ranges)}:`,
   trimRest: (height: string) => `trim the rest to ${height} and `,
   trim: (height: string) => `trim to ${height} and `,
   stack: (segments: number, run: string, items: readonly ItemWords[]) =>

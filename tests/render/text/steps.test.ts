@@ -4,10 +4,21 @@ import type { SegmentUse, StockLayout, StripSection } from "../../../src/engine/
 import { planCutLists } from "../../../src/plan/plan-cut-lists.ts";
 import type { Solve } from "../../../src/plan/request.ts";
 import type { Plan } from "../../../src/plan/types.ts";
-import { cuttingSteps, stepSentences } from "../../../src/render/text/index.ts";
+import { cuttingSteps, instructionsFor } from "../../../src/render/text/index.ts";
 import type { CutListSpec } from "../../../src/spec/types.ts";
 import { CM, cutListSpec, fabric, fullWidth, IN, piece } from "../../support/cut-list-spec.ts";
 import { answering, borders } from "../../support/hand-made-packings.ts";
+
+/** The steps of the only fabric, each in one line. */
+function told(plan: Plan): string[] {
+  return plan.fabrics.flatMap((fabric) =>
+    instructionsFor(plan, fabric).map(({ phrases, parts }) =>
+      [phrases.join("; "), ...parts.map((part) => `${part.strips.join()}: ${part.phrases.join("; ")}`)].join(
+        " | ",
+      ),
+    ),
+  );
+}
 
 async function planned(spec: CutListSpec, solve: Solve): Promise<Plan> {
   const cutLists = listCuts(spec).value ?? [];
@@ -43,44 +54,54 @@ async function sentences(
   const spec = cutListSpec([fabric("Sea", pieces, more)], { style: "strips-3" });
   const bound = { value: length, kind: "exhausted", style: "strips-3" } as const;
   const plan = await planned(spec, answering(layouts, length, { bound }));
-  return stepSentences(plan, 0).map(({ text }) => text);
+  return told(plan);
 }
 
 describe("a step as a maker writes it", () => {
   test("strips, squares, and the rest trimmed for smaller squares", async () => {
     const pieces = [piece("sky", 4.5, 4.5, 26), piece("foam", 2.5, 2.5, 6)];
-    const told = await sentences(pieces, [
+    const steps = await sentences(pieces, [
       strip(4.5, 2, segments(4.5, 9, [0, 1])),
       strip(4.5, 1, segments(4.5, 8, [0, 1]), segments(2.5, 2, [1, 1])),
       strip(2.5, 1, segments(2.5, 4, [1, 1])),
     ]);
-    expect(told).toEqual([
-      "Cut 2 strips 4 1/2 in x WOF; subcut 18 squares 4 1/2 in [A] (9 from each strip).",
-      "Cut 1 strip 4 1/2 in x WOF; subcut 8 squares 4 1/2 in [A]; trim the rest to 2 1/2 in and subcut 2 squares 2 1/2 in [B].",
-      "Cut 1 strip 2 1/2 in x WOF; subcut 4 squares 2 1/2 in [B].",
+    expect(steps).toEqual([
+      "Cut 3 strips 4 1/2 in x WOF; subcut 26 squares 4 1/2 in [A] (9 from each strip, 8 from the last); trim the rest to 2 1/2 in and subcut 2 squares 2 1/2 in [B]",
+      "Cut 1 strip 2 1/2 in x WOF; subcut 4 squares 2 1/2 in [B]",
     ]);
   });
 
   test("one of a thing is one", async () => {
-    const told = await sentences([piece("a", 6, 9, 1)], [strip(9, 1, segments(6, 1, [0, 1]))], {
+    const steps = await sentences([piece("a", 6, 9, 1)], [strip(9, 1, segments(6, 1, [0, 1]))], {
       straighten: IN,
     });
-    expect(told).toEqual([
-      "Straighten the cut end, square to the selvage: trim off 1 in.",
-      "Cut 1 strip 9 in x WOF; subcut 1 rectangle 6 x 9 in [A].",
+    expect(steps).toEqual([
+      "Straighten the cut end, square to the selvage: trim off 1 in",
+      "Cut 1 strip 9 in x WOF; subcut 1 rectangle 6 x 9 in [A]",
     ]);
   });
 
   test("full-width strips are kept whole", async () => {
-    const told = await sentences([fullWidth("binding", 2.25, 3)], [strip(2.25, 3, segments(42, 1, [0, 1]))]);
-    expect(told).toEqual(["Cut 3 strips 2 1/4 in x WOF; keep 3 whole [A]."]);
+    const steps = await sentences([fullWidth("binding", 2.25, 3)], [strip(2.25, 3, segments(42, 1, [0, 1]))]);
+    expect(steps).toEqual(["Cut 3 strips 2 1/4 in x WOF; keep 3 whole [A]"]);
   });
 
   test("two sizes from each of several strips", async () => {
     const pieces = [piece("a", 6, 4, 8, { turn: "fixed" }), piece("b", 2, 4, 6, { turn: "fixed" })];
-    const told = await sentences(pieces, [strip(4, 2, segments(6, 4, [0, 1]), segments(2, 3, [1, 1]))]);
-    expect(told).toEqual([
-      "Cut 2 strips 4 in x WOF; subcut 8 rectangles 6 x 4 in [A] and 6 rectangles 2 x 4 in [B] (4 and 3 from each strip).",
+    const steps = await sentences(pieces, [strip(4, 2, segments(6, 4, [0, 1]), segments(2, 3, [1, 1]))]);
+    expect(steps).toEqual([
+      "Cut 2 strips 4 in x WOF; subcut 8 rectangles 6 x 4 in [A] and 6 rectangles 2 x 4 in [B] (4 and 3 from each strip)",
+    ]);
+  });
+
+  test("strips of one width are cut together, then told apart", async () => {
+    const pieces = [piece("a", 6, 4, 9, { turn: "fixed" }), piece("b", 2, 4, 12, { turn: "fixed" })];
+    const steps = await sentences(pieces, [
+      strip(4, 1, segments(6, 7, [0, 1])),
+      strip(4, 2, segments(6, 1, [0, 1]), segments(2, 6, [1, 1])),
+    ]);
+    expect(steps).toEqual([
+      "Cut 3 strips 4 in x WOF | 1,2: subcut 2 rectangles 6 x 4 in [A] and 12 rectangles 2 x 4 in [B] (1 and 6 from each strip) | 3: subcut 7 rectangles 6 x 4 in [A]",
     ]);
   });
 
@@ -91,22 +112,22 @@ describe("a step as a maker writes it", () => {
       [strip(8, 1, segments(6, 5, [0, 2]))],
     );
     expect(plain).toEqual([
-      "Cut 1 strip 8 in x WOF; subcut 5 segments 6 in and cut each along the strip into 2 rectangles 6 x 4 in [A].",
+      "Cut 1 strip 8 in x WOF; subcut 5 segments 6 in and cut each along the strip into 2 rectangles 6 x 4 in [A]",
     ]);
     // b is narrower than its segment: the five stacks come off as one block, cut into rows, then subcut.
     const rows = await sentences(pieces, [strip(14, 1, segments(6, 5, [0, 2], [1, 2]))]);
     expect(rows).toEqual([
-      "Cut 1 strip 14 in x WOF; subcut 1 segment 30 in and cut it along the strip into 2 rows 4 in (10 rectangles 6 x 4 in [A]) and 2 rows 3 in (10 rectangles 5 x 3 in [B]).",
+      "Cut 1 strip 14 in x WOF; subcut 1 segment 30 in and cut it along the strip into 2 rows 4 in (10 rectangles 6 x 4 in [A]) and 2 rows 3 in (10 rectangles 5 x 3 in [B])",
     ]);
   });
 
   test("lengthwise strips and the width beside them", async () => {
     const { spec, solve } = borders();
     const plan = await planned(spec, solve);
-    expect(stepSentences(plan, 0).map(({ text }) => text)).toEqual([
-      "Straighten the cut end, square to the selvage: trim off 1/2 in.",
-      "From a length of 60 in, cut 2 lengthwise strips 6 in wide, along the selvage; keep 2 whole [A].",
-      "Cut 4 strips 12 in x 30 in from the width beside the lengthwise strips; subcut 12 rectangles 9 x 12 in [B] (3 from each strip).",
+    expect(told(plan)).toEqual([
+      "Straighten the cut end, square to the selvage: trim off 1/2 in",
+      "From a length of 60 in, cut 2 lengthwise strips 6 in wide, along the selvage; keep 2 whole [A]",
+      "Cut 4 strips 12 in x 30 in from the width beside the lengthwise strips; subcut 12 rectangles 9 x 12 in [B] (3 from each strip)",
     ]);
   });
 });
@@ -137,9 +158,9 @@ describe("the handout", () => {
     );
     const { layouts, length } = onRoll(strip(cm(11.5), 1, segments(cm(6.5), 9, [0, 1])));
     const plan = await planned(spec, answering(layouts, length));
-    expect(stepSentences(plan, 0).map(({ text }) => text)).toEqual([
-      "Straighten the cut end, square to the selvage: trim off 2.5 cm.",
-      "Cut 1 strip 11.5 cm x WOF; subcut 9 rectangles 6.5 x 11.5 cm [A].",
+    expect(told(plan)).toEqual([
+      "Straighten the cut end, square to the selvage: trim off 2.5 cm",
+      "Cut 1 strip 11.5 cm x WOF; subcut 9 rectangles 6.5 x 11.5 cm [A]",
     ]);
   });
 });
