@@ -11,7 +11,7 @@ export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "
 export { type EngineJob, runJob } from "./engine/index.ts";
 export { checkQuilt, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
-export { unitSizes } from "./quilt/index.ts";
+export { restate, unitSizes } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
 export { buyList, cuttingSteps, wasteTable } from "./render/text/index.ts";
