@@ -1,6 +1,7 @@
 import { type Container, registerWindow, SVG, type Element as SvgElement } from "@svgdotjs/svg.js";
 import { JSDOM } from "jsdom";
 import type { Paint, Scene, SceneNode } from "./scene.ts";
+import { cleanText } from "./text-fit.ts";
 
 /** Decimals kept of every number, page units and millimetres alike. */
 const DECIMALS = 3;
@@ -27,13 +28,27 @@ function paintAttributes(paint: Paint): Record<string, string | number> {
   return attributes;
 }
 
+/** One outline in short steps from corner to corner, each measured from where the last one really ended. */
+function closedOutline(points: readonly (readonly [number, number])[]): string {
+  const [first, ...rest] = points;
+  if (first === undefined) return "";
+  let [x, y] = [num(first[0]), num(first[1])];
+  const steps = rest.map((corner) => {
+    const [dx, dy] = [num(corner[0] - x), num(corner[1] - y)];
+    [x, y] = [x + dx, y + dy];
+    return dy === 0 ? `h${dx}` : dx === 0 ? `v${dy}` : `l${dx} ${dy}`;
+  });
+  return `M${num(first[0])} ${num(first[1])}${steps.join("")}z`;
+}
+
 /** Adds a bare element: the library's own makers would set defaults that are not wanted in the file. */
 function add(parent: Container, name: string, attributes: Record<string, string | number>): SvgElement {
   return parent.element(name).attr(attributes);
 }
 
 function withText(element: SvgElement, text: string): void {
-  element.node.textContent = text;
+  // Whatever a caller forgot to clean, the file stays well-formed.
+  element.node.textContent = cleanText(text);
 }
 
 function drawNode(parent: Container, node: SceneNode, prefix: string): void {
@@ -71,6 +86,9 @@ function drawNode(parent: Container, node: SceneNode, prefix: string): void {
       add(parent, "path", { d: steps.join("") + (node.closed ? "Z" : ""), ...paint });
       return;
     }
+    case "region":
+      add(parent, "path", { d: node.outlines.map(closedOutline).join(""), ...paint });
+      return;
     case "circle":
       add(parent, "circle", { cx: num(node.x), cy: num(node.y), r: num(node.radius), ...paint });
       return;

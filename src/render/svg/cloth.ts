@@ -2,7 +2,7 @@ import type { Part, WasteCause } from "../../plan/types.ts";
 import type { ClothChunk } from "./chunks.ts";
 import { type Frame, TICKS_PER_MM } from "./frame.ts";
 import { hatchFill } from "./hatch.ts";
-import { INK, PAPER, WASTE_INK } from "./palette.ts";
+import { INK, PAPER, WASTE_GROUND, WASTE_INK } from "./palette.ts";
 import { type Box, group, type RectNode, rect, type SceneNode } from "./scene.ts";
 
 /** Parts of the tree below and including `part`, parents first. */
@@ -72,6 +72,7 @@ export function clothGroup(
   const outline = { fill: "none", stroke: INK };
   return group(
     [
+      rect(frameBox, { fill: WASTE_GROUND }),
       ...[...waste].flatMap(([cause, shapes]) =>
         some(cause, shapes, {
           paint: { fill: hatchFill(cause, idPrefix), stroke: WASTE_INK, strokeWidth: page(0.5) },

@@ -1,6 +1,6 @@
 import type { WasteCause } from "../../plan/types.ts";
-import { WASTE_GROUND, WASTE_INK } from "./palette.ts";
-import { circle, line, type PatternDef, path, rect, type SceneNode } from "./scene.ts";
+import { WASTE_INK } from "./palette.ts";
+import { circle, line, type PatternDef, path, type SceneNode } from "./scene.ts";
 
 /** Texture, not colour, tells the kinds of waste apart, so that grey printing loses nothing. */
 interface Hatch {
@@ -47,11 +47,10 @@ export function hatchFill(cause: WasteCause, idPrefix: string): string {
   return `url(#${idPrefix}${idOf(cause)})`;
 }
 
-/** Tiles for `causes`, at their size on the page although used inside groups scaled by `scale`. */
+/** Tiles for `causes`, without a ground (tiles with one show their edges), at their size on the page although used inside groups scaled by `scale`. */
 export function hatchPatterns(causes: readonly WasteCause[], scale: number): PatternDef[] {
   return causes.map((cause) => {
     const { size, marks } = HATCHES[cause];
-    const ground = rect({ x: 0, y: 0, width: size, height: size }, { fill: WASTE_GROUND });
-    return { id: idOf(cause), size, scale: 1 / scale, nodes: [ground, ...marks] };
+    return { id: idOf(cause), size, scale: 1 / scale, nodes: marks };
   });
 }

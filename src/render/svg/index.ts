@@ -1,1 +1,4 @@
+export { type BlockOptions, drawBlock } from "./draw-block.ts";
 export { type DrawOptions, drawFabric } from "./draw-fabric.ts";
+export { drawTop, type TopOptions } from "./draw-top.ts";
+export type { DrawnFabric } from "./textures.ts";

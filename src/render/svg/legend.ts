@@ -3,7 +3,7 @@ import { type Frame, PAGE_WIDTH } from "./frame.ts";
 import { hatchFill } from "./hatch.ts";
 import { arrow, breakMark, keyMark, numberMark } from "./marks.ts";
 import { textWidth } from "./metrics.ts";
-import { INK, QUIET_INK, WASTE_INK } from "./palette.ts";
+import { INK, QUIET_INK, WASTE_GROUND, WASTE_INK } from "./palette.ts";
 import { type Cell, section } from "./rows.ts";
 import { type Box, group, rect, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
@@ -53,7 +53,8 @@ function swatch(box: Box, fill: string, scale: number, dash: boolean): SceneNode
   const stroke = dash
     ? { stroke: INK, dash: `${(4 / scale).toFixed(2)} ${(3 / scale).toFixed(2)}` }
     : { stroke: WASTE_INK };
-  return group([rect(inner, { fill, ...stroke, strokeWidth: 0.7 / scale })], {
+  const ground = rect(inner, { fill: WASTE_GROUND });
+  return group([ground, rect(inner, { fill, ...stroke, strokeWidth: 0.7 / scale })], {
     move: { x: at.x, y: at.y, scale },
   });
 }

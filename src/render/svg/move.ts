@@ -16,6 +16,11 @@ function moved(node: SceneNode, dx: number, dy: number): SceneNode {
       return { ...node, x1: node.x1 + dx, x2: node.x2 + dx, y1: node.y1 + dy, y2: node.y2 + dy };
     case "path":
       return { ...node, points: node.points.map(([x, y]) => [x + dx, y + dy] as const) };
+    case "region":
+      return {
+        ...node,
+        outlines: node.outlines.map((points) => points.map(([x, y]) => [x + dx, y + dy] as const)),
+      };
     case "circle":
       return { ...node, x: node.x + dx, y: node.y + dy };
     case "text":

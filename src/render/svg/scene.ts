@@ -52,6 +52,13 @@ export interface PathNode {
   paint: Paint;
 }
 
+/** Many closed outlines painted as one shape: far smaller in the file than as many paths. */
+export interface RegionNode {
+  kind: "region";
+  outlines: PathNode["points"][];
+  paint: Paint;
+}
+
 export interface CircleNode {
   kind: "circle";
   x: number;
@@ -76,7 +83,7 @@ export interface TextNode {
   frame: Box;
 }
 
-export type SceneNode = GroupNode | RectNode | LineNode | PathNode | CircleNode | TextNode;
+export type SceneNode = GroupNode | RectNode | LineNode | PathNode | RegionNode | CircleNode | TextNode;
 
 /** A tile repeated over an area. */
 export interface PatternDef {
@@ -108,6 +115,10 @@ export function line(x1: number, y1: number, x2: number, y2: number, paint: Pain
 
 export function path(points: PathNode["points"], closed: boolean, paint: Paint = {}): PathNode {
   return { kind: "path", points, closed, paint };
+}
+
+export function region(outlines: PathNode["points"][], paint: Paint = {}): RegionNode {
+  return { kind: "region", outlines, paint };
 }
 
 export function circle(x: number, y: number, radius: number, paint: Paint = {}): CircleNode {

@@ -9,7 +9,8 @@ export interface TitleWords {
   /** Small line above the name. */
   over: string;
   name: string;
-  colour: string;
+  /** Of the swatch; null for none. */
+  colour: string | null;
   facts: readonly Fact[];
 }
 
@@ -21,16 +22,14 @@ const VALUE = 11;
 
 /** The head of a drawing: what it shows and the facts to know before cutting. Starts at 0, 0. */
 export function titleBlock(words: TitleWords): { nodes: SceneNode[]; height: number } {
-  const left = SWATCH + 12;
+  const left = words.colour === null ? 0 : SWATCH + 12;
   const room = PAGE_WIDTH - left;
-  const nodes: SceneNode[] = [
-    rect(
-      { x: 1, y: 2, width: SWATCH, height: SWATCH },
-      { fill: words.colour, stroke: INK, strokeWidth: 1 },
-      4,
-    ),
-    textIn(words.over, { x: left, y: 0, width: room, height: 11 }, { size: CAPTION, fill: QUIET_INK }),
-  ];
+  const over = { x: left, y: 0, width: room, height: 11 };
+  const nodes: SceneNode[] = [textIn(words.over, over, { size: CAPTION, fill: QUIET_INK })];
+  if (words.colour !== null) {
+    const swatch = { x: 1, y: 2, width: SWATCH, height: SWATCH };
+    nodes.push(rect(swatch, { fill: words.colour, stroke: INK, strokeWidth: 1 }, 4));
+  }
   let y = 12;
   for (const text of wrap(words.name, room, NAME_SIZE, 2, true)) {
     const high = lineHeight(NAME_SIZE) + 2;

@@ -1,0 +1,125 @@
+import type { Ruler } from "../../length/types.ts";
+import type { BlockDesign, Patch } from "../../quilt/types.ts";
+import { toSvg } from "./canvas.ts";
+import { fabricList } from "./fabric-list.ts";
+import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { moveNodes } from "./move.ts";
+import { PAPER } from "./palette.ts";
+import { type Corner, outlineNodes, patchNodes, rectangle, ticksOf } from "./patches.ts";
+import { blockFacts, blockTitle, QUILT_WORDS, unitLines } from "./quilt-words.ts";
+import { type Cell, section } from "./rows.ts";
+import { rect, type Scene, type SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import { cleanText } from "./text-fit.ts";
+import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import { titleBlock } from "./title-block.ts";
+
+export interface BlockOptions {
+  /** Starts every id; default `block-`. Give each block of one document its own. */
+  idPrefix?: string;
+}
+
+const MARGIN = 10;
+const GUTTER = 40;
+const HALF = (PAGE_WIDTH - GUTTER) / 2;
+const TALLEST = 420;
+/** Page units between units set apart. */
+const APART = 11;
+
+/** Where a unit's cell begins among the distinct rows or columns of cells, so that gaps open between all. */
+function rank(values: readonly number[], value: number): number {
+  return [...new Set(values)].sort((a, b) => a - b).indexOf(value);
+}
+
+/** A block as plain data: finished beside its units set apart, both at one scale. */
+export function blockScene(
+  design: BlockDesign,
+  fabrics: readonly DrawnFabric[],
+  ruler: Ruler,
+  options: BlockOptions = {},
+): Scene {
+  const idPrefix = options.idPrefix ?? "block-";
+  const [across, down] = [ticksOf(design.across) / TICKS_PER_MM, ticksOf(design.down) / TICKS_PER_MM];
+  const name = cleanText(blockTitle(design));
+  const head = titleBlock({ over: QUILT_WORDS.block, name, colour: null, facts: blockFacts(design, ruler) });
+  const columns = design.units.map(({ column }) => column);
+  const rows = design.units.map(({ row }) => row);
+  const [gapsAcross, gapsDown] = [new Set(columns).size - 1, new Set(rows).size - 1];
+  // A block of one unit has nothing to set apart.
+  const isPlain = design.units.length < 2;
+  const fit = Math.min(
+    (HALF - Math.max(0, gapsAcross) * APART) / across,
+    ((isPlain ? TALLEST / 2 : TALLEST) - Math.max(0, gapsDown) * APART) / down,
+  );
+  const scale = Number(Math.min(fit, 2.4).toFixed(6));
+  const top = head.height + 20;
+  const whole = { x: 2, y: top, scale };
+  const apart = { x: HALF + GUTTER, y: top, scale };
+  const moved = design.units.map(({ column, row }): Corner => {
+    const [right, lower] = [rank(columns, column), rank(rows, row)];
+    return [(right * APART) / scale, (lower * APART) / scale];
+  });
+  const shift = ({ origin }: Patch): Corner => moved[origin.unit ?? -1] ?? [0, 0];
+  const units = design.units.map(({ x, y, across, down }, i): Corner[] => {
+    const [dx, dy] = moved[i] ?? [0, 0];
+    const [left, upper, wide, high] = [x, y, across, down].map((size) => ticksOf(size) / TICKS_PER_MM);
+    return rectangle((left ?? 0) + dx, (upper ?? 0) + dy, wide ?? 0, high ?? 0);
+  });
+  const caption = (text: string, x: number): SceneNode =>
+    textIn(text, { x, y: head.height, width: HALF, height: 14 }, { size: 10, bold: true });
+  const nodes: SceneNode[] = [
+    ...head.nodes,
+    caption(QUILT_WORDS.finished, whole.x),
+    ...patchNodes(design.patches, fabrics, whole, { id: "finished", idPrefix }),
+    ...outlineNodes([rectangle(0, 0, across, down)], whole, 1.2, "edge"),
+  ];
+  if (!isPlain) {
+    nodes.push(
+      caption(QUILT_WORDS.apart, apart.x),
+      ...patchNodes(design.patches, fabrics, apart, { id: "apart", idPrefix, shift }),
+      ...outlineNodes(units, apart, 1, "units"),
+    );
+  }
+  let y = top + down * scale + Math.max(0, gapsDown) * APART + 18;
+  const cells = unitLines(design).map(
+    (words): Cell =>
+      (box) => [textIn(cleanText(words), box, { size: 9.5 })],
+  );
+  const list = section(QUILT_WORDS.units, cells, { columns: 2, cellHeight: 15, top: y });
+  const used = new Set(design.patches.map(({ fabric }) => fabric));
+  const cloth = fabricList(fabrics, used, {
+    idPrefix,
+    scale,
+    heading: QUILT_WORDS.fabrics,
+    top: list.bottom,
+  });
+  nodes.push(...list.nodes, ...cloth.nodes);
+  y = cloth.bottom;
+  if (design.patches.some(({ up }) => up !== null)) {
+    nodes.push(textIn(QUILT_WORDS.arrows, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
+    y += 15;
+  }
+  const [wide, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(y + 2 * MARGIN)];
+  return {
+    width: wide,
+    height: tall,
+    idPrefix,
+    title: `${QUILT_WORDS.block}: ${name}`,
+    description: `${unitLines(design).join("; ")}. Make ${design.count}.`,
+    patterns: fabricPatterns(fabrics, scale),
+    nodes: [
+      rect({ x: 0, y: 0, width: wide, height: tall }, { fill: PAPER }),
+      ...moveNodes(nodes, MARGIN, MARGIN),
+    ],
+  };
+}
+
+/** A block, finished and set apart into units, as an SVG document. */
+export function drawBlock(
+  design: BlockDesign,
+  fabrics: readonly DrawnFabric[],
+  ruler: Ruler,
+  options: BlockOptions = {},
+): string {
+  return toSvg(blockScene(design, fabrics, ruler, options));
+}
