@@ -43,4 +43,7 @@ export async function buildAll() {
   }
 }
 
-if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) await buildAll();
+// What is wrong has been told by then.
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  await buildAll().catch(() => process.exit(1));
+}

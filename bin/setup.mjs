@@ -56,4 +56,7 @@ export async function setUp() {
   if (!buildIsFresh()) await (await import("./build.mjs")).buildAll();
 }
 
-if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) await setUp();
+// What is wrong has been told by then.
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  await setUp().catch(() => process.exit(1));
+}
