@@ -152,7 +152,7 @@ export function toSections(
   return [...sections.values()];
 }
 
-function gatherSegments(kinds: readonly Kind[], filling: Filling, deal: ItemDealer): SegmentUse[] {
+export function gatherSegments(kinds: readonly Kind[], filling: Filling, deal: ItemDealer): SegmentUse[] {
   const uses: SegmentUse[] = [];
   for (const segment of filling.segments) {
     const stack: StackUse[] = [];

@@ -1,51 +1,57 @@
-import { dealer, type Frames, type StripCount, toSections } from "./assemble.ts";
+import {
+  dealer,
+  type Frames,
+  gatherSegments,
+  type ItemDealer,
+  type StripCount,
+  toSections,
+} from "./assemble.ts";
+import type { BandGroup } from "./band-sections.ts";
 import type { Filling } from "./oracle.ts";
 import type { SheetGroup } from "./sheet-groups.ts";
-import type { Section, StockLayout } from "./types.ts";
+import type { StockAnswer } from "./stock.ts";
+import type { BandSection, Section, SegmentUse, StockLayout } from "./types.ts";
 
 /**
- * Lays strips on the roll and fillings on the problem's sheets. `step` is what sizes were divided by;
- * `groupOf` tells the sheet group of a filling.
+ * Lays an answer out on the roll and on the problem's sheets: band groups first, longest first, then the
+ * strips. `step` is what sizes were divided by.
  */
 export function toLayouts(
   frames: Frames,
-  strips: readonly StripCount[],
+  answer: StockAnswer,
   groups: readonly SheetGroup[],
-  groupOf: (filling: Filling) => number,
+  run: number,
   step: number,
 ): StockLayout[] {
   const deal = dealer(frames.upright);
   const layouts: StockLayout[] = [];
-  const onRoll = strips.filter(({ filling }) => filling.sheet === undefined);
-  if (onRoll.length > 0)
+  const banded = answer.bands
+    .map((group, g) => ({ group, rest: restBeside(answer, groups.length + g) }))
+    .sort((p, q) => q.group.along - p.group.along || q.group.across - p.group.across);
+  const sections: Section[] = banded.map(({ group, rest }) => bandSection(frames, group, rest, run, deal));
+  const onRoll = answer.strips.filter(({ filling }) => filling.sheet === undefined);
+  sections.push(...toSections(frames.upright, onRoll, deal));
+  if (sections.length > 0)
     layouts.push({
       stock: "roll",
       sheet: -1,
       count: 1,
       firstCut: "across",
-      sections: scale(toSections(frames.upright, onRoll, deal), step),
+      sections: scale(sections, step),
     });
   const used = groups.map((group) => group.members.map(() => 0));
-  for (const { filling, count } of strips) {
-    if (filling.sheet === undefined) continue;
-    const { transposed, strips: parts } = filling.sheet;
+  for (const { filling, count } of answer.strips) {
+    const index = filling.sheet === undefined ? Infinity : answer.groupOf(filling);
+    if (index >= groups.length) continue;
+    const { transposed, strips: parts } = filling.sheet!;
     const kinds = transposed ? frames.transposed : frames.upright;
-    const index = groupOf(filling);
     for (let n = 0; n < count; n++) {
-      const member = nextMember(groups[index]!, used[index]!);
       const layout: StockLayout = {
         stock: "sheet",
-        sheet: member,
+        sheet: nextMember(groups[index]!, used[index]!),
         count: 1,
         firstCut: transposed ? "along" : "across",
-        sections: scale(
-          toSections(
-            kinds,
-            parts.map((part) => ({ filling: part, count: 1 })),
-            deal,
-          ),
-          step,
-        ),
+        sections: scale(toSections(kinds, once(parts), deal), step),
       };
       const twin = layouts.find((other) => JSON.stringify({ ...other, count: 1 }) === JSON.stringify(layout));
       if (twin === undefined) layouts.push(layout);
@@ -53,6 +59,54 @@ export function toLayouts(
     }
   }
   return layouts;
+}
+
+function once(strips: readonly Filling[]): StripCount[] {
+  return strips.map((filling) => ({ filling, count: 1 }));
+}
+
+/** Strips in the width beside a band group. */
+function restBeside(answer: StockAnswer, index: number): Filling[] {
+  return answer.strips.flatMap(({ filling }) =>
+    filling.sheet !== undefined && answer.groupOf(filling) === index ? filling.sheet.strips : [],
+  );
+}
+
+function bandSection(
+  frames: Frames,
+  group: BandGroup,
+  rest: readonly Filling[],
+  run: number,
+  deal: ItemDealer,
+): BandSection {
+  const bands: SegmentUse[] = [];
+  const sorted = group.bands
+    .slice()
+    .sort(
+      (p, q) => q.width - p.width || JSON.stringify(p.items).localeCompare(JSON.stringify(q.items), "en"),
+    );
+  for (const band of sorted) {
+    const placed: Filling = {
+      level: -1,
+      height: group.along,
+      counts: [],
+      segments: [{ width: band.width, stack: band.items }],
+    };
+    for (const use of gatherSegments(frames.upright, placed, deal)) {
+      const last = bands.at(-1);
+      const same = last !== undefined && JSON.stringify({ ...last, count: 1 }) === JSON.stringify(use);
+      if (same) last.count += use.count;
+      else bands.push(use);
+    }
+  }
+  return {
+    kind: "bands",
+    along: group.along,
+    count: 1,
+    bands,
+    restAcross: run - group.across,
+    rest: toSections(frames.upright, once(rest), deal),
+  };
 }
 
 function nextMember(group: SheetGroup, used: number[]): number {

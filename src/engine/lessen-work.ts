@@ -1,14 +1,169 @@
-import type { PackingProblem, PackingResult, SearchLimits } from "./types.ts";
+import { dropSurplus, type StripCount } from "./assemble.ts";
+import { startClock } from "./clock.ts";
+import type { Filling } from "./oracle.ts";
+import { transposeKinds } from "./reduce.ts";
+import { makeOracle } from "./roll.ts";
+import { highsSolver } from "./solver/highs.ts";
+import type { Solver } from "./solver/types.ts";
+import type { PackingProblem, PackingResult, SearchLimits, SearchStats } from "./types.ts";
+import { verify } from "./verify.ts";
+import { fewKindColumns, plainColumns } from "./work-columns.ts";
+import { cutsOf, measureStrips, type StripShape, workOf } from "./work-measure.ts";
+import { closeStrips, lengthOfStrips, type OpenStrips, openStrips, shapeOf } from "./work-plan.ts";
+import { gather, type Judge, polish, usedIn } from "./work-polish.ts";
+import { leastWork, priceColumns, textOf, toColumn, type WorkQuestion } from "./work-program.ts";
+
+/** Most strips the whole-number program chooses from: it is solved to its end, so it must stay small. */
+const MOST_COLUMNS = 70;
+/** Most plans the small changes try. */
+const MOST_TRIED = 1200;
 
 /**
- * Looks for a plan with less work at the cutting mat (fewer strips, ruler settings and subcuts) that takes
- * no more than `lengthLimit` of the roll. The bound of `result` stays as it was proved.
+ * Looks for a plan of less work at the cutting mat (see `workOf`) that takes no more than `lengthLimit` of the
+ * roll; of equal work the shorter, of equal length the one whose waste is gathered in the largest strip ends.
+ * Only the strips on the roll are rearranged: sheets and bands stay as they are. The bound of `result` stays as
+ * it was proved. Returns `result` itself when nothing better is found.
  */
 export async function lessenWork(
-  _problem: PackingProblem,
+  problem: PackingProblem,
   result: PackingResult,
-  _lengthLimit: number,
-  _limits: SearchLimits = {},
+  lengthLimit: number,
+  limits: SearchLimits = {},
 ): Promise<PackingResult> {
-  return result;
+  if (result.status === "infeasible" || lengthLimit < result.rollLength) return result;
+  const clock = startClock(limits);
+  const solver = await highsSolver();
+  const most = Math.min(lengthLimit, problem.roll?.available ?? lengthLimit);
+  // Repeated until it changes nothing, so that a plan once eased is not eased again.
+  for (let best = result; ; ) {
+    if (clock.expired()) return best;
+    const better = easeOnce(problem, best, most, clock, solver);
+    if (better === null) return best;
+    best = better;
+  }
+}
+
+type Clock = ReturnType<typeof startClock>;
+
+function easeOnce(
+  problem: PackingProblem,
+  result: PackingResult,
+  lengthLimit: number,
+  clock: Clock,
+  solver: Solver,
+): PackingResult | null {
+  const open = openStrips(problem, result);
+  if (open === null) return null;
+  const { kinds, run, demand, strips } = open;
+  const room = Math.floor((lengthLimit - open.elsewhere) / open.step) - lengthOfStrips(open.set);
+  const frames = { upright: kinds, transposed: transposeKinds(kinds) };
+  const stats: SearchStats = { ...result.stats };
+  const judge = judgeOf(open, room, clock);
+  const question: WorkQuestion = { kinds, run, demand, limit: room, paid: paidFor(open) };
+  let best = gather(strips);
+  const offer = (candidate: readonly StripCount[]): void => {
+    const exact = gather(dropSurplus(frames, demand, candidate));
+    if (judge.compare(exact, best) < 0) best = exact;
+  };
+
+  const fillings = candidates(problem, question, strips);
+  const keep = new Set(strips.map(({ filling }) => textOf(filling))).size;
+  const columns = fillings.map((filling) => toColumn(question, filling));
+  const longest = Math.max(room, ...kinds.flatMap(({ lies }) => lies.map(({ height }) => height)));
+  const oracle = makeOracle(problem.style, kinds, run, longest);
+  const priced = priceColumns(
+    question,
+    oracle,
+    columns,
+    { keep, most: MOST_COLUMNS, rounds: 12 },
+    solver,
+    stats,
+  );
+  if (!clock.expired()) {
+    const work = judge.workOf(best);
+    const chosen = leastWork(question, priced, work, solver, Math.min(10_000, clock.left()), stats);
+    if (chosen !== null) offer(chosen);
+  }
+  best = polish(kinds, run, best, judge);
+  if (judge.compare(best, gather(strips)) >= 0) return null;
+  const eased = { ...closeStrips(problem, result, open, best), stats };
+  // Judged once more as a whole plan, where strips of sheets and bands count as well.
+  const sound = verify(problem, eased).length === 0 && eased.rollLength <= lengthLimit;
+  return sound && workOf(problem, eased).total <= workOf(problem, result).total ? eased : null;
+}
+
+function candidates(
+  problem: PackingProblem,
+  question: WorkQuestion,
+  strips: readonly StripCount[],
+): Filling[] {
+  const { kinds, run, demand, limit } = question;
+  const longest = Math.max(limit, ...kinds.flatMap(({ lies }) => lies.map(({ height }) => height)));
+  const byText = new Map<string, Filling>();
+  const pools = [
+    strips.map(({ filling }) => filling),
+    plainColumns(kinds, run, demand),
+    fewKindColumns(makeOracle(problem.style, kinds, run, longest), demand, 120),
+  ];
+  for (const filling of pools.flat()) {
+    const text = textOf(filling);
+    if (!byText.has(text) && filling.height <= limit) byText.set(text, filling);
+  }
+  return [...byText.values()];
+}
+
+function paidFor({ kinds, run, set, fixed }: OpenStrips): WorkQuestion["paid"] {
+  const rest: StripShape[] = [
+    ...fixed.map(({ shape }) => shape),
+    ...set.map(({ filling }) => shapeOf(kinds, run, filling)),
+  ];
+  return {
+    widths: new Set(rest.map(({ height }) => height)),
+    sizes: new Set(rest.flatMap((shape) => cutsOf(shape).sizes)),
+  };
+}
+
+/** Work first, then length, then how much of the waste lies in large strip ends; too long is worst. */
+function judgeOf(
+  open: OpenStrips,
+  room: number,
+  clock: Clock,
+): Judge & { workOf(s: readonly StripCount[]): number } {
+  const { kinds, run, fixed, set } = open;
+  const shapes = new WeakMap<Filling, StripShape>();
+  const shape = (filling: Filling): StripShape => {
+    const known = shapes.get(filling) ?? shapeOf(kinds, run, filling);
+    shapes.set(filling, known);
+    return known;
+  };
+  const shaped = (strips: readonly StripCount[]) =>
+    strips.map(({ filling, count }) => ({ shape: shape(filling), count }));
+  const rest = [...fixed, ...shaped(set)];
+  const work = (strips: readonly StripCount[]): number => measureStrips([...rest, ...shaped(strips)]).total;
+  // Squares of the ends in thousandths of the run: one long end is worth more than many short ones.
+  const useful = (strips: readonly StripCount[]): number =>
+    strips.reduce((sum, { filling, count }) => {
+      const end = Math.floor(((run - usedIn(filling)) * 1000) / run);
+      return sum + count * filling.height * end * end;
+    }, 0);
+  const grades = new WeakMap<readonly StripCount[], readonly number[]>();
+  const grade = (strips: readonly StripCount[]): readonly number[] => {
+    const known = grades.get(strips);
+    if (known !== undefined) return known;
+    const length = lengthOfStrips(strips);
+    const made = [length > room ? 1 : 0, work(strips), length, -useful(strips)];
+    grades.set(strips, made);
+    return made;
+  };
+  let tried = 0;
+  return {
+    workOf: work,
+    goOn: () => ++tried <= MOST_TRIED && !clock.expired(),
+    compare(a, b) {
+      const p = grade(a);
+      const q = grade(b);
+      for (let i = 0; i < p.length; i++) if (p[i] !== q[i]) return p[i]! - q[i]!;
+      return 0;
+    },
+  };
 }

@@ -65,14 +65,15 @@ function toResult(
 ): PackingResult {
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const bound: LowerBound = { value: answer.lower, kind: answer.boundKind, style: problem.style };
-  const layouts = toLayouts(frames, answer.strips, groups, answer.groupOf, step);
-  const rollLength = lengthOf(answer.strips) * step;
+  const run = problem.roll === null ? 0 : Math.floor(problem.roll.width / step);
+  const layouts = toLayouts(frames, answer, groups, run, step);
+  const rollLength = lengthOf(answer.strips, answer.bands) * step;
   const cost = answer.strips.reduce(
     (sum, strip) => sum + costOf(strip, groups, answer.groupOf),
     rollLength * (problem.roll?.costPerLength ?? 0),
   );
   if (answer.missing !== null) {
-    const missing = dealMissing(problem, kinds, layouts);
+    const missing = dealMissing(problem, layouts);
     return {
       status: "infeasible",
       objective: cost,
@@ -99,15 +100,11 @@ function costOf(
   groups: readonly SheetGroup[],
   groupOf: (filling: Filling) => number,
 ): number {
-  return filling.sheet === undefined ? 0 : groups[groupOf(filling)]!.cost * count;
+  return filling.sheet === undefined ? 0 : (groups[groupOf(filling)]?.cost ?? 0) * count;
 }
 
 /** What the layouts do not hold, item by item. */
-function dealMissing(
-  problem: PackingProblem,
-  _kinds: readonly Kind[],
-  layouts: PackingResult["layouts"],
-): PackingResult["missing"] {
+function dealMissing(problem: PackingProblem, layouts: PackingResult["layouts"]): PackingResult["missing"] {
   const left = problem.items.map((item) => item.demand);
   for (const layout of layouts)
     for (const section of layout.sections) {

@@ -8,6 +8,8 @@ export interface Kind {
   /** The ways it may lie: width along the strip, height square to it. One or two, narrowest first. */
   lies: Lie[];
   demand: number;
+  /** Where its items may be cut: see `PackingItem.place`. */
+  place: PackingItem["place"];
   /** The problem's items it stands for, in their order. */
   sources: Source[];
 }
@@ -48,7 +50,7 @@ export function gatherKinds(items: readonly PackingItem[]): Kind[] {
     const turnable = item.turnable && !square;
     const short = Math.min(item.across, item.along);
     const long = Math.max(item.across, item.along);
-    const key = turnable ? `t${short}x${long}` : `f${item.across}x${item.along}`;
+    const key = `${item.place}:${turnable ? `t${short}x${long}` : `f${item.across}x${item.along}`}`;
     const entry = byKey.get(key);
     if (entry === undefined) {
       byKey.set(key, {
@@ -68,7 +70,8 @@ export function gatherKinds(items: readonly PackingItem[]): Kind[] {
     const lies: Lie[] = [upright];
     if (item.turnable) lies.push({ width: upright.height, height: upright.width, turned: true });
     lies.sort((p, q) => p.width - q.width);
-    return { lies, demand: sources.reduce((sum, s) => sum + s.demand, 0), sources };
+    const demand = sources.reduce((sum, s) => sum + s.demand, 0);
+    return { lies, demand, place: item.place, sources };
   });
   return kinds.sort(compareKinds);
 }
@@ -83,6 +86,8 @@ export function transposeKinds(kinds: readonly Kind[]): Kind[] {
   }));
 }
 
+const PLACES: readonly PackingItem["place"][] = ["bands", "either", "strips"];
+
 /** Largest first: by the longer side, then the shorter, fixed kinds before free ones. */
 function compareKinds(p: Kind, q: Kind): number {
   const a = p.lies[0]!;
@@ -91,7 +96,8 @@ function compareKinds(p: Kind, q: Kind): number {
     Math.max(b.width, b.height) - Math.max(a.width, a.height) ||
     Math.min(b.width, b.height) - Math.min(a.width, a.height) ||
     p.lies.length - q.lies.length ||
-    b.width - a.width
+    b.width - a.width ||
+    PLACES.indexOf(p.place) - PLACES.indexOf(q.place)
   );
 }
 

@@ -28,8 +28,10 @@ export interface RollQuestion {
   solver: Solver;
   clock: Clock;
   stats: SearchStats;
-  /** Good enough: the search ends at a plan no longer than this, or a bound beyond it. */
-  target: number | null;
+  /** Good enough: the search ends at a plan no longer than this; null to go on to the proof. */
+  enough: number | null;
+  /** The search ends once the bound is beyond this: such a plan would be of no use. */
+  ceiling: number | null;
   /** Sheets already on the table, to be used before the roll. */
   given: readonly GivenSheet[];
   report(length: number, lower: number): void;
@@ -50,11 +52,11 @@ export function makeOracle(
   return style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, longest);
 }
 
-/** Length taken from the roll; sheets take none. */
-export function lengthOf(strips: readonly StripCount[]): number {
+/** Length taken from the roll by strips and by groups of bands; sheets take none. */
+export function lengthOf(strips: readonly StripCount[], bands: readonly { along: number }[] = []): number {
   return strips.reduce(
     (sum, { filling, count }) => (filling.sheet === undefined ? sum + filling.height * count : sum),
-    0,
+    bands.reduce((sum, group) => sum + group.along, 0),
   );
 }
 
@@ -74,7 +76,8 @@ export function solveRoll(question: RollQuestion): RollAnswer {
       ...kind,
       lies: kind.lies.map((lie) => ({ ...lie, height: lie.height / step })),
     })),
-    target: question.target === null ? null : Math.floor((question.target - setLength) / step),
+    enough: question.enough === null ? null : Math.floor((question.enough - setLength) / step),
+    ceiling: question.ceiling === null ? null : Math.floor((question.ceiling - setLength) / step),
     report: (length, lower) => question.report(length * step + setLength, lower * step + setLength),
   });
   const indexOf = question.kinds.flatMap((kind, k) => (fills(kind) ? [] : [k]));
@@ -107,7 +110,7 @@ function fullStrip(kind: Kind, index: number, kinds: number): Filling {
 }
 
 function solveScaled(question: RollQuestion): RollAnswer {
-  const { kinds, run, clock, solver, stats, target, given } = question;
+  const { kinds, run, clock, solver, stats, enough, ceiling, given } = question;
   const demand = kinds.map((kind) => kind.demand);
   if (kinds.length === 0) return { strips: [], length: 0, lower: 0, boundKind: "area" };
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
@@ -125,7 +128,8 @@ function solveScaled(question: RollQuestion): RollAnswer {
     question.report(length, lower);
   };
   const answer = (): RollAnswer => ({ strips: best ?? [], length, lower, boundKind });
-  const done = () => length <= lower || (target !== null && (length <= target || lower > target));
+  const done = () =>
+    length <= lower || (enough !== null && length <= enough) || (ceiling !== null && lower > ceiling);
   if (done()) return answer();
   const longest = Number.isFinite(length) ? length : areaBound * 3 + 1;
   const oracle = jointOracle(

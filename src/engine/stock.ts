@@ -1,8 +1,10 @@
 import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
+import type { BandGroup } from "./band-sections.ts";
+import { type BandAnswer, solveBands } from "./bands.ts";
 import type { Clock } from "./clock.ts";
 import type { Filling } from "./oracle.ts";
 import { type Kind, transposeKinds } from "./reduce.ts";
-import { lengthOf, type RollAnswer, solveRoll } from "./roll.ts";
+import { lengthOf, type RollQuestion, solveRoll } from "./roll.ts";
 import type { SheetGroup } from "./sheet-groups.ts";
 import { solveSheets } from "./sheets.ts";
 import type { Solver } from "./solver/types.ts";
@@ -25,8 +27,10 @@ export interface StockAnswer {
   strips: StripCount[];
   lower: number;
   boundKind: LowerBound["kind"];
-  /** Sheet group of a sheet filling. */
+  /** Sheet group of a sheet filling; at or beyond the number of groups it is the rest beside band group g. */
   groupOf(filling: Filling): number;
+  /** Groups of lengthwise bands, each a length of the roll. */
+  bands: BandGroup[];
   /** Kinds left over when no plan holds everything; null when all are placed. */
   missing: number[] | null;
 }
@@ -56,7 +60,7 @@ export function solveStock(question: StockQuestion): StockAnswer {
   const place = (answer: StockAnswer): StockAnswer =>
     wanted.length === kinds.length ? answer : spreadOut(answer, kinds, wanted);
   if (wanted.length === 0)
-    return { strips: [], lower: 0, boundKind: "area", groupOf: () => 0, missing: null };
+    return { strips: [], lower: 0, boundKind: "area", groupOf: () => 0, bands: [], missing: null };
   const inner = { ...question, kinds: wanted };
   if (roll === null) return place(sheetsOnly(inner));
   if (groups.length === 0) return place(withGiven(inner, []));
@@ -82,48 +86,66 @@ function sheetsOnly(question: StockQuestion): StockAnswer {
       lower: 0,
       boundKind: "dual",
       groupOf,
+      bands: [],
       missing: answer.attempt.left,
     };
   }
-  return { strips: answer.sheets, lower: answer.lower, boundKind: "exhausted", groupOf, missing: null };
+  return {
+    strips: answer.sheets,
+    lower: answer.lower,
+    boundKind: "exhausted",
+    groupOf,
+    bands: [],
+    missing: null,
+  };
 }
 
 /** Sheets on the table at no further cost, then the roll. */
 function rollWith(
   question: StockQuestion,
   counts: readonly number[],
-  target: number | null,
-): { answer: RollAnswer; groupOf(filling: Filling): number } {
+  enough: number | null,
+  ceiling: number | null,
+): { answer: BandAnswer; groupOf(filling: Filling): number } {
   const used = question.groups.flatMap((_, g) => (counts[g]! > 0 ? [g] : []));
-  const answer = solveRoll({
+  const inner: RollQuestion = {
     kinds: question.kinds,
     run: question.roll!.run,
     style: question.style,
     solver: question.solver,
     clock: question.clock,
     stats: question.stats,
-    target,
+    enough,
+    ceiling,
     given: used.map((g) => ({ sheet: question.groups[g]!, count: counts[g]! })),
     report: (length, lower) =>
       question.report(length * question.roll!.costPerLength, lower * question.roll!.costPerLength),
-  });
-  return { answer, groupOf: (filling) => used[filling.sheet!.index]! };
+  };
+  const banded = question.kinds.some((kind) => kind.place !== "strips");
+  const answer = banded ? solveBands(inner) : { ...solveRoll(inner), groups: [] };
+  // The sheets given come first, the rests beside the band groups after them.
+  const groupOf = (filling: Filling) => {
+    const { index } = filling.sheet!;
+    return index < used.length ? used[index]! : question.groups.length + index - used.length;
+  };
+  return { answer, groupOf };
 }
 
 function withGiven(question: StockQuestion, counts: readonly number[]): StockAnswer {
   const { costPerLength, available } = question.roll!;
   const target =
     question.target === null || costPerLength === 0 ? null : Math.floor(question.target / costPerLength);
-  const { answer, groupOf } = rollWith(question, counts, target);
+  const { answer, groupOf } = rollWith(question, counts, target, target);
   const result: StockAnswer = {
     strips: answer.strips,
     lower: answer.lower * costPerLength,
     boundKind: answer.boundKind,
     groupOf,
+    bands: answer.groups,
     missing: null,
   };
   if (!Number.isFinite(answer.length))
-    return { ...result, strips: [], lower: 0, missing: question.kinds.map((kind) => kind.demand) };
+    return { ...result, strips: [], bands: [], lower: 0, missing: question.kinds.map((kind) => kind.demand) };
   return available === null || answer.length <= available ? result : cutShort(question, result, available);
 }
 
@@ -132,7 +154,10 @@ function cutShort(question: StockQuestion, answer: StockAnswer, available: numbe
   let room = available;
   const strips: StripCount[] = [];
   const left = question.kinds.map((kind) => kind.demand);
-  for (const strip of answer.strips) {
+  // Bands are given up whole, with the strips beside them.
+  const onRest = ({ filling }: StripCount) =>
+    filling.sheet !== undefined && answer.groupOf(filling) >= question.groups.length;
+  for (const strip of answer.strips.filter((s) => !onRest(s))) {
     const { filling } = strip;
     const count =
       filling.sheet !== undefined ? strip.count : Math.min(strip.count, Math.floor(room / filling.height));
@@ -143,7 +168,7 @@ function cutShort(question: StockQuestion, answer: StockAnswer, available: numbe
       left[k]! -= copies * count;
     });
   }
-  return { ...answer, strips, lower: 0, missing: left };
+  return { ...answer, strips, bands: [], lower: 0, missing: left };
 }
 
 /** Every choice of priced sheets, cheapest first, each with the least roll beside it. */
@@ -165,29 +190,41 @@ function pricedMix(question: StockQuestion): StockAnswer {
       lower = Math.min(lower, choice.cost);
       break;
     }
-    const target =
+    const ceiling =
       Number.isFinite(cost) && costPerLength > 0
         ? Math.floor((cost - 1 - choice.cost) / costPerLength)
         : null;
-    const { answer, groupOf } = rollWith(question, choice.counts, target);
+    const { answer, groupOf } = rollWith(question, choice.counts, null, ceiling);
     // The bound of a choice counts only what was proved for it.
     lower = Math.min(lower, choice.cost + answer.lower * costPerLength);
     const total = choice.cost + answer.length * costPerLength;
     if (total >= cost || (available !== null && answer.length > available)) continue;
     cost = total;
-    best = { strips: answer.strips, lower: 0, boundKind: "exhausted", groupOf, missing: null };
+    best = {
+      strips: answer.strips,
+      lower: 0,
+      boundKind: "exhausted",
+      groupOf,
+      bands: answer.groups,
+      missing: null,
+    };
     question.report(cost, Math.min(lower, cost));
   }
   if (choices.length > MOST_CHOICES) lower = Math.min(lower, choices[MOST_CHOICES]!.cost);
   if (best === null)
-    return { ...withGiven(question, most), missing: question.kinds.map((kind) => kind.demand), strips: [] };
+    return {
+      ...withGiven(question, most),
+      missing: question.kinds.map((kind) => kind.demand),
+      strips: [],
+      bands: [],
+    };
   const frames: Frames = { upright: question.kinds, transposed: transposeKinds(question.kinds) };
   const demand = question.kinds.map((kind) => kind.demand);
   const strips = dropSurplus(frames, demand, best.strips);
   const paid = strips.reduce(
     (sum, { filling, count }) =>
-      filling.sheet === undefined ? sum : sum + groups[best.groupOf(filling)]!.cost * count,
-    lengthOf(strips) * costPerLength,
+      sum + (filling.sheet === undefined ? 0 : (groups[best.groupOf(filling)]?.cost ?? 0) * count),
+    lengthOf(strips, best.bands) * costPerLength,
   );
   return { ...best, strips, lower: Math.min(lower, paid) };
 }
@@ -239,8 +276,16 @@ function spreadOut(answer: StockAnswer, kinds: readonly Kind[], wanted: readonly
           const at = wanted.indexOf(kind);
           return at < 0 ? 0 : answer.missing![at]!;
         });
+  const bands = answer.bands.map((group) => ({
+    ...group,
+    bands: group.bands.map((band) => ({
+      ...band,
+      items: band.items.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
+    })),
+  }));
   return {
     ...answer,
+    bands,
     strips: answer.strips.map(({ filling, count }) => ({ filling: map(filling), count })),
     missing,
   };

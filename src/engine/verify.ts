@@ -25,7 +25,11 @@ export function verify(problem: PackingProblem, result: PackingResult): string[]
     if (transposed && sheet?.firstCut === "across")
       faults.push("first cut runs along a sheet that forbids it");
     const run = sheet ? (transposed ? sheet.along : sheet.across) : problem.roll!.width;
-    const used = checkSections(problem, layout.sections, run, transposed, layout.count, cut, faults);
+    // A place is a rule for the roll: on a fixed piece the item's own grain is all that matters.
+    const asked = sheet
+      ? { ...problem, items: problem.items.map((i) => ({ ...i, place: "either" as const })) }
+      : problem;
+    const used = checkSections(asked, layout.sections, run, transposed, layout.count, cut, faults);
     if (sheet) {
       drawn[layout.sheet]! += layout.count;
       cost += sheet.cost * layout.count;

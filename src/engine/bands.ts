@@ -1,0 +1,275 @@
+import { type BandGroup, bandGroups, partsWithFirst, statesOf } from "./band-sections.ts";
+import type { Clock } from "./clock.ts";
+import { normalPositions } from "./positions.ts";
+import type { Kind } from "./reduce.ts";
+import { type GivenSheet, type RollAnswer, type RollQuestion, solveRoll } from "./roll.ts";
+import type { Solver } from "./solver/types.ts";
+import type { CuttingStyle, SearchStats } from "./types.ts";
+
+export interface BandQuestion {
+  kinds: readonly Kind[];
+  run: number;
+  style: CuttingStyle;
+  solver: Solver;
+  clock: Clock;
+  stats: SearchStats;
+  enough: number | null;
+  ceiling: number | null;
+  given: readonly GivenSheet[];
+  report(length: number, lower: number): void;
+}
+
+export interface BandAnswer extends RollAnswer {
+  /** Band groups in the plan; the rest beside group g is the sheet with index `given.length + g`. */
+  groups: BandGroup[];
+}
+
+/** One way of setting the band items out in groups down the roll. */
+interface Arrangement {
+  groups: BandGroup[];
+  /** Copies of every kind in bands. */
+  banded: number[];
+  along: number;
+  /** No plan with these groups is shorter. */
+  least: number;
+}
+
+/** Beyond so many ways of choosing items for bands only some arrangements are tried. */
+const MOST_STATES = 1500;
+const MOST_ARRANGEMENTS = 20_000;
+
+/**
+ * The least length when some items may or must be cut lengthwise. Every arrangement of the band items is
+ * bounded by its own length and the area of the rest; arrangements are then taken in order of that bound,
+ * and for each the strips are planned with the width beside the bands as sheets already on the table.
+ *
+ *     +-------+----------------+
+ *     | band  |  rest: strips  |   one group, as long as its longest band
+ *     |       |                |
+ *     +-------+----------------+
+ *     |  full-width strips     |
+ */
+export function solveBands(question: BandQuestion): BandAnswer {
+  const { kinds, run, clock } = question;
+  const bandable = kinds.flatMap((kind, k) => (kind.place === "strips" ? [] : [k]));
+  let best = null as BandAnswer | null;
+  let length = Infinity;
+  let lower = Infinity;
+  const attempt = (arrangement: Arrangement): void => {
+    const caps = [question.ceiling, Number.isFinite(length) ? length - 1 : null].filter((c) => c !== null);
+    const answer = solveRoll(withRest(question, arrangement, caps.length === 0 ? null : Math.min(...caps)));
+    lower = Math.min(lower, arrangement.along + answer.lower);
+    const total = arrangement.along + answer.length;
+    if (total >= length) return;
+    length = total;
+    best = { ...answer, length: total, groups: arrangement.groups.map((group) => named(group, bandable)) };
+    question.report(length, Math.min(lower, length));
+  };
+  // Two plain arrangements first: their length keeps the list of the others short.
+  attempt(oneGroupEach(question, bandable));
+  if (kinds.every((kind) => kind.place !== "bands")) attempt(nothingBanded(question));
+  lower = Infinity;
+  const { list, complete } = arrangements(question, bandable, length);
+  const order = list.sort(
+    (p, q) => p.least - q.least || p.along - q.along || p.groups.length - q.groups.length,
+  );
+  for (const arrangement of order) {
+    const enough = question.enough !== null && length <= question.enough;
+    if (arrangement.least >= length || enough || clock.expired()) {
+      lower = Math.min(lower, arrangement.least);
+      break;
+    }
+    attempt(arrangement);
+  }
+  if (!complete) lower = Math.min(lower, areaBound(kinds, run, question.given));
+  if (best === null) return { strips: [], length: Infinity, lower: 0, boundKind: "area", groups: [] };
+  return { ...best, lower: Math.min(lower, length), boundKind: complete ? "exhausted" : "area" };
+}
+
+function withRest(question: BandQuestion, arrangement: Arrangement, ceiling: number | null): RollQuestion {
+  const rest = arrangement.groups.map(
+    (group): GivenSheet => ({
+      sheet: { across: question.run - group.across, along: group.along, firstCut: "across" },
+      count: 1,
+    }),
+  );
+  return {
+    kinds: question.kinds.map((kind, k) => ({ ...kind, demand: kind.demand - arrangement.banded[k]! })),
+    run: question.run,
+    style: question.style,
+    solver: question.solver,
+    clock: question.clock,
+    stats: question.stats,
+    given: [...question.given, ...rest],
+    enough: null,
+    ceiling: ceiling === null ? null : ceiling - arrangement.along,
+    report: () => {},
+  };
+}
+
+function areaBound(kinds: readonly Kind[], run: number, given: readonly GivenSheet[]): number {
+  const lent = given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0);
+  return Math.max(0, Math.ceil((areaOf(kinds) - lent) / run));
+}
+
+function areaOf(kinds: readonly Kind[]): number {
+  return kinds.reduce((sum, kind) => sum + kind.lies[0]!.width * kind.lies[0]!.height * kind.demand, 0);
+}
+
+/** Every arrangement worth a look: all of them when they are few, else band items in as few groups as fit. */
+function arrangements(
+  question: BandQuestion,
+  bandable: readonly number[],
+  limit: number,
+): { list: Arrangement[]; complete: boolean } {
+  const { kinds, run, style, given } = question;
+  const demand = bandable.map((k) => kinds[k]!.demand);
+  const states = statesOf(demand);
+  if (states.size > MOST_STATES) return { list: [], complete: false };
+  const bandKinds = bandable.map((k) => kinds[k]!);
+  const groups = bandGroups(bandKinds, states, run, style);
+  const total = areaOf(kinds);
+  const lent = given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0);
+  // Ends of strips laid one below another. An overhang as high as a strip is never needed: that strip may as
+  // well be cut across the full width.
+  const strips = kinds.filter((kind) => kind.place !== "bands" && kind.demand > 0);
+  const heights = strips.flatMap((kind) =>
+    kind.lies.filter((lie) => lie.width <= run).map((lie) => lie.height),
+  );
+  const highest = Math.max(0, ...heights);
+  const longestBand = Math.max(0, ...groups.flat().map((group) => group.along));
+  const ends = normalPositions(heights, longestBand + highest).sums;
+  const list: Arrangement[] = [];
+  const chosen: BandGroup[] = [];
+  let complete = true;
+  const record = (counts: readonly number[]): void => {
+    const banded = kinds.map(() => 0);
+    bandable.forEach((k, b) => {
+      banded[k] = demand[b]! - counts[b]!;
+    });
+    if (kinds.some((kind, k) => kind.place === "bands" && banded[k] !== kind.demand)) return;
+    stretch(
+      chosen,
+      0,
+      [],
+      banded,
+      chosen.reduce((sum, group) => sum + group.along, 0),
+    );
+  };
+  /** A group may be longer than its bands, so that the strips beside them come out even. */
+  const stretch = (
+    from: readonly BandGroup[],
+    g: number,
+    done: BandGroup[],
+    banded: number[],
+    along: number,
+  ): void => {
+    if (list.length >= MOST_ARRANGEMENTS) {
+      complete = false;
+      return;
+    }
+    if (g === from.length) {
+      list.push({ groups: done, banded, along, least: Math.max(along, Math.ceil((total - lent) / run)) });
+      return;
+    }
+    const group = from[g]!;
+    stretch(from, g + 1, [...done, group], banded, along);
+    const beside = run - group.across;
+    if (strips.some((kind) => kind.lies.some((lie) => lie.width <= beside)))
+      for (const end of ends) {
+        const longer = along + end - group.along;
+        if (end > group.along && end < group.along + highest && longer < limit)
+          stretch(from, g + 1, [...done, { ...group, along: end }], banded, longer);
+      }
+  };
+  const visit = (state: number, skipped: readonly number[], along: number): void => {
+    if (along >= limit) return;
+    if (list.length > MOST_ARRANGEMENTS) {
+      complete = false;
+      return;
+    }
+    if (state === 0) {
+      record(skipped);
+      return;
+    }
+    const counts = states.countsOf(state);
+    const first = counts.findIndex((count) => count > 0);
+    for (const part of partsWithFirst(states, state))
+      for (const group of groups[part]!) {
+        chosen.push(group);
+        visit(state - part, skipped, along + group.along);
+        chosen.pop();
+      }
+    // Or the rest of the first kind stays in strips.
+    if (kinds[bandable[first]!]!.place === "either") {
+      const left = counts.slice();
+      left[first] = 0;
+      const more = skipped.slice();
+      more[first] = counts[first]!;
+      visit(states.indexOf(left), more, along);
+    }
+  };
+  visit(
+    states.size - 1,
+    demand.map(() => 0),
+    0,
+  );
+  return { list, complete };
+}
+
+/** All items in strips. */
+function nothingBanded({ kinds }: BandQuestion): Arrangement {
+  return { groups: [], banded: kinds.map(() => 0), along: 0, least: 0 };
+}
+
+/** A group with its items numbered among all kinds instead of among the band kinds. */
+function named(group: BandGroup, bandable: readonly number[]): BandGroup {
+  return {
+    ...group,
+    bands: group.bands.map((band) => ({
+      ...band,
+      items: band.items.map(({ kind, lie }) => ({ kind: bandable[kind]!, lie })),
+    })),
+  };
+}
+
+/** Many band items: fill groups as long as the longest item, side by side and end to end, one after another. */
+function oneGroupEach({ kinds, run, style }: BandQuestion, bandable: readonly number[]): Arrangement {
+  const left = kinds.map((kind, k) => (bandable.includes(k) ? kind.demand : 0));
+  const groups: BandGroup[] = [];
+  const lieOf = (k: number) => {
+    const { lies } = kinds[k]!;
+    return lies.reduce((a, lie, l) => (lie.width <= run && lie.height > lies[a]!.height ? l : a), 0);
+  };
+  while (left.some((count) => count > 0)) {
+    const order = bandable
+      .filter((k) => left[k]! > 0)
+      .sort((p, q) => kinds[q]!.lies[lieOf(q)]!.height - kinds[p]!.lies[lieOf(p)]!.height || p - q);
+    const along = kinds[order[0]!]!.lies[lieOf(order[0]!)]!.height;
+    const group: BandGroup = { across: 0, along, bands: [] };
+    for (const k of order) {
+      const { width } = kinds[k]!.lies[lieOf(k)]!;
+      while (left[k]! > 0 && group.across + width <= run) {
+        const items: { kind: number; lie: number }[] = [];
+        let room = along;
+        // End to end, items of this width (or narrower, where stacks may be trimmed).
+        for (const other of order) {
+          const lie = kinds[other]!.lies[lieOf(other)]!;
+          if (style === "strips-2" ? lie.width !== width : lie.width > width) continue;
+          while (left[other]! > 0 && lie.height <= room) {
+            items.push({ kind: bandable.indexOf(other), lie: lieOf(other) });
+            left[other]!--;
+            room -= lie.height;
+          }
+        }
+        if (items.length === 0) break;
+        group.bands.push({ width, items });
+        group.across += width;
+      }
+    }
+    groups.push(group);
+  }
+  const banded = kinds.map((kind, k) => (bandable.includes(k) ? kind.demand : 0));
+  const along = groups.reduce((sum, group) => sum + group.along, 0);
+  return { groups, banded, along, least: along };
+}
