@@ -5,7 +5,6 @@ export const RULE = "#9aa4ae";
 export const PAPER = "#ffffff";
 export const WASTE_GROUND = "#f6f4ef";
 export const WASTE_INK = "#6a6f76";
-export const ACCENT = "#1d2733";
 
 const DARK = "#000000";
 const LIGHT = "#ffffff";
