@@ -148,10 +148,10 @@ function reportUnused(builder: Builder): void {
       word === undefined || word === null ? "" : (builder.find(word, null, "") ?? ""),
     ),
   ]);
-  for (const fabric of spec.fabrics) {
-    if (used.has(fabric.name) || fabric.pieces.length > 0) continue;
-    diagnostics.push(fabricUnused({ path: `fabrics ${fabric.name}`, at: fabric.at }, fabric.name));
-  }
+  spec.fabrics.forEach((fabric, i) => {
+    if (used.has(fabric.name) || fabric.pieces.length > 0) return;
+    diagnostics.push(fabricUnused({ path: `fabrics[${i}]`, at: fabric.at }, fabric.name));
+  });
 }
 
 /** A cell drawn many times would say the same thing many times. */

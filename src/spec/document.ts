@@ -146,14 +146,14 @@ function plain(
     const made: Record<string, unknown> = Object.create(null);
     for (const { key, value } of node.items) {
       const name = keyText(key);
-      const inner = plain(key, path, depth + 1, placeAt, diagnostics);
+      plain(key, path, depth + 1, placeAt, diagnostics);
       if (Object.hasOwn(made, name)) {
         const at = placeAt((key as Node | null)?.range?.[0] ?? start);
         diagnostics.push(keyRepeated({ path: pathText([...path, name]), at }, name));
       }
       made[name] = value === null ? null : plain(value, [...path, name], depth + 1, placeAt, diagnostics);
       if (isMap(key) || isSeq(key))
-        diagnostics.push(yamlSyntax(where, "MULTILINE_IMPLICIT_KEY", String(inner)));
+        diagnostics.push(yamlSyntax(where, "MULTILINE_IMPLICIT_KEY", keyText(key)));
     }
     return made;
   }
