@@ -71,7 +71,7 @@ function decideLength(
   const heights = master.oracle.heights.slice(0, master.oracle.stripLevels);
   // A plan of this length might use a strip too high to be listed.
   if (length > master.oracle.listedTo) return { answer: "stopped" };
-  if (heights.length * length > MOST_CELLS) return { answer: "stopped" };
+  if (heights.length * length * cuts.length > MOST_CELLS * 4 || clock.expired()) return { answer: "stopped" };
   const wanted = cuts.map((cut) => wantedOfStrips(cut, given));
   const levels = relevantLevels(heights, cuts, wanted, length);
   if (levels.length === 0 && (length > 0 || wanted.some((total) => total > 0))) return { answer: "dead" };

@@ -11,10 +11,13 @@ import { fewKindColumns, plainColumns } from "./work-columns.ts";
 import { cutsOf, measureStrips, type StripShape, workOf } from "./work-measure.ts";
 import { closeStrips, lengthOfStrips, type OpenStrips, openStrips, shapeOf } from "./work-plan.ts";
 import { gather, type Judge, polish, usedIn } from "./work-polish.ts";
-import { leastWork, priceColumns, textOf, toColumn, type WorkQuestion } from "./work-program.ts";
+import { priceColumns, textOf, toColumn, type WorkQuestion } from "./work-program.ts";
+import { searchWork } from "./work-search.ts";
 
-/** Most strips the whole-number program chooses from: it is solved to its end, so it must stay small. */
-const MOST_COLUMNS = 70;
+/** Most kinds of strip the search chooses from. */
+const MOST_COLUMNS = 120;
+/** Most partial plans seen. */
+const MOST_NODES = 8000;
 /** Most plans the small changes try. */
 const MOST_TRIED = 1200;
 
@@ -79,11 +82,18 @@ function easeOnce(
     solver,
     stats,
   );
-  if (!clock.expired()) {
-    const work = judge.workOf(best);
-    const chosen = leastWork(question, priced, work, solver, Math.min(10_000, clock.left()), stats);
-    if (chosen !== null) offer(chosen);
-  }
+  const rest = judge.workOf([]);
+  searchWork(
+    question,
+    priced,
+    MOST_NODES,
+    judge.workOf(best) - rest,
+    (candidate) => {
+      offer(candidate);
+      return judge.workOf(best) - rest;
+    },
+    clock.expired,
+  );
   best = polish(kinds, run, best, judge);
   if (judge.compare(best, gather(strips)) >= 0) return null;
   const eased = { ...closeStrips(problem, result, open, best), stats };

@@ -9,6 +9,7 @@ import { type SheetSize, sheetOracle } from "./oracle-sheet.ts";
 import { oracleForThree } from "./oracle-three.ts";
 import { oracleForTwo } from "./oracle-two.ts";
 import { wholePrices } from "./prices.ts";
+import { rebuildStrips, wholePart } from "./rebuild.ts";
 import { gcd, type Kind, transposeKinds } from "./reduce.ts";
 import type { IntegerProgram, Solver } from "./solver/types.ts";
 import type { CuttingStyle, SearchStats } from "./types.ts";
@@ -32,6 +33,8 @@ export interface RollQuestion {
   enough: number | null;
   /** The search ends once the bound is beyond this: such a plan would be of no use. */
   ceiling: number | null;
+  /** Part of a larger problem: a quick answer is worth more than a proof. */
+  small?: boolean;
   /** Sheets already on the table, to be used before the roll. */
   given: readonly GivenSheet[];
   report(length: number, lower: number): void;
@@ -131,7 +134,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
   const done = () =>
     length <= lower || (enough !== null && length <= enough) || (ceiling !== null && lower > ceiling);
   if (done()) return answer();
-  const longest = Number.isFinite(length) ? length : areaBound * 3 + 1;
+  const longest = Number.isFinite(length) ? length : safeLength(question, demand);
   const oracle = jointOracle(
     kinds,
     makeOracle(question.style, kinds, run, longest),
@@ -151,21 +154,42 @@ function solveScaled(question: RollQuestion): RollAnswer {
     length = total;
     question.report(length, lower);
   };
+  const small = (budget: number) => (wanted: readonly number[]) =>
+    solvePart(question, wanted, Math.min(budget, clock.left()));
   try {
     const root = master.solveRoot(longest, vector, () => clock.expired());
     raise(root.bound, "dual");
     if (done()) return answer();
     offer(greedyStrips(oracle, demand, root.cut.prices, vector));
     if (done()) return answer();
+    const cuts: HeightCut[] = [root.cut];
+    const upper = () => (Number.isFinite(length) ? length : longest);
+    const search = (until: Clock): boolean => {
+      const found = searchHeights(master, solver, cuts, vector, lower, upper(), until, stats);
+      if (found.strips !== null) offer(found.strips);
+      raise(found.lower, "exhausted");
+      return done() || !found.open;
+    };
     if (given.length > 0 || !Number.isFinite(length))
       offer(poolProgram(master, vector, solver, Math.min(300, clock.left())));
-    const cuts: HeightCut[] = [root.cut];
-    const upper = Number.isFinite(length) ? length : longest;
-    const search = searchHeights(master, solver, cuts, vector, lower, upper, clock, stats);
-    if (search.strips !== null) offer(search.strips);
-    raise(search.lower, "exhausted");
-    if (done() || !search.open) return answer();
-    offer(poolProgram(master, vector, solver, Math.min(1000, clock.left())));
+    // A search that is cut short is taken up again once a better plan has lowered the roof.
+    if (search(share(clock, 0.4, 6000)) || clock.expired()) return answer();
+    offer(poolProgram(master, vector, solver, Math.min(question.small ? 50 : 800, clock.left() / 3)));
+    if (question.small || given.length > 0) {
+      search(clock);
+      return answer();
+    }
+    for (const leave of [0, 1, 2]) {
+      if (done() || clock.expired()) return answer();
+      const part = wholePart(master.pool, root.values, demand, leave);
+      if (part.strips.length === 0) break;
+      const rest = small(400)(part.left);
+      if (rest !== null) offer([...part.strips, ...rest]);
+    }
+    const rebuild = share(clock, 0.4, 4000);
+    if (best !== null)
+      offer(rebuildStrips(best, kinds.length, small(150), lower, 60, () => rebuild.expired()));
+    if (!done()) search(clock);
     return answer();
   } finally {
     stats.columns += master.counts.columns;
@@ -174,9 +198,35 @@ function solveScaled(question: RollQuestion): RollAnswer {
   }
 }
 
+/** A clock that runs out after a part of what is left, and after so many milliseconds at most. */
+function share(clock: Clock, part: number, most: number): Clock {
+  const until = clock.spent() + Math.min(most, clock.left() * part);
+  return {
+    expired: () => clock.expired() || clock.spent() >= until,
+    left: () => Math.min(clock.left(), until - clock.spent()),
+    spent: clock.spent,
+  };
+}
+
+/** Plans a part of the demand on its own, quickly. Null when nothing is wanted or nothing was found. */
+function solvePart(question: RollQuestion, wanted: readonly number[], budget: number): StripCount[] | null {
+  const clock = share(question.clock, 1, budget);
+  const answer = solveScaled({
+    ...question,
+    kinds: question.kinds.map((kind, k) => ({ ...kind, demand: wanted[k]! })),
+    clock,
+    given: [],
+    enough: null,
+    ceiling: null,
+    small: true,
+    report: () => {},
+  });
+  return Number.isFinite(answer.length) ? answer.strips : null;
+}
+
 /**
  * A plan to start from: by price of area in strips-2; for strips-3 the best strips-2 plan found quickly.
- * Null when the first attempt leaves something over (kinds that fit only a sheet).
+ * Null when some kind fits only a sheet.
  */
 function firstStrips(
   question: RollQuestion,
@@ -184,23 +234,41 @@ function firstStrips(
   demand: readonly number[],
   areaBound: number,
 ): StripCount[] | null {
-  const { kinds, run, clock, given } = question;
+  const { kinds, run, clock } = question;
   if (question.style === "strips-3") {
-    const share = Math.min(1500, clock.left() / 4);
-    const begun = clock.spent();
-    const half: Clock = { ...clock, expired: () => clock.expired() || clock.spent() - begun > share };
-    const two = solveScaled({ ...question, style: "strips-2", clock: half, report: () => {} });
+    const two = solveScaled({
+      ...question,
+      style: "strips-2",
+      clock: share(clock, 0.25, 1500),
+      report: () => {},
+    });
     return Number.isFinite(two.length) ? two.strips : null;
   }
-  if (given.length > 0) return null;
-  const oracle = oracleForTwo(kinds, run);
-  const prices = wholePrices(
-    kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / run),
+  const strips = greedyStrips(
+    oracleForTwo(kinds, run),
     demand,
-    areaBound,
+    areaPrices(kinds, demand, run, areaBound),
+    [],
   );
-  const strips = greedyStrips(oracle, demand, prices.prices, []);
   return strips === null ? null : dropSurplus(frames, demand, strips);
+}
+
+function areaPrices(
+  kinds: readonly Kind[],
+  demand: readonly number[],
+  run: number,
+  length: number,
+): Float64Array {
+  const areas = kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / run);
+  return wholePrices(areas, demand, length).prices;
+}
+
+/** A length that surely holds every kind the roll can take, when some fit only a sheet. */
+function safeLength({ kinds, run }: RollQuestion, demand: readonly number[]): number {
+  const fitting = kinds.map((kind) => kind.lies.some((lie) => lie.width <= run));
+  const wanted = demand.map((count, k) => (fitting[k] ? count : 0));
+  const strips = greedyStrips(oracleForTwo(kinds, run), wanted, areaPrices(kinds, demand, run, 1), []);
+  return 1 + lengthOf(strips ?? []);
 }
 
 /** The best whole-number use of the fillings found so far. */
