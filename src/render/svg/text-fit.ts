@@ -7,9 +7,14 @@ const ELLIPSIS = "…";
 const UNFIT = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufffe\uffff]/g;
 const LONE_SURROGATE = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
+/** Text without what a page or drawing cannot carry; its spaces stay as they are. */
+export function fitText(text: string): string {
+  return text.replace(UNFIT, " ").replace(LONE_SURROGATE, "\ufffd");
+}
+
 /** Text from a file made safe for a drawing: no control characters, single spaces, no ends of space. */
 export function cleanText(text: string): string {
-  return text.replace(UNFIT, " ").replace(LONE_SURROGATE, "\ufffd").replace(/\s+/g, " ").trim();
+  return fitText(text).replace(/\s+/g, " ").trim();
 }
 
 const graphemes = new Intl.Segmenter("en", { granularity: "grapheme" });

@@ -9,19 +9,21 @@ function money(hundredths: number, currency: string): string {
   return /\p{L}$/u.test(currency) ? `${currency} ${amount}` : `${currency}${amount}`;
 }
 
-function proofOf(fabric: FabricPlan, plan: Plan): string {
+/** What is proved about a fabric's purchase, in a word or two. */
+export function proofOf(fabric: FabricPlan, plan: Plan): string {
   const { bound } = fabric;
   if (bound.purchaseProven || bound.lengthProven) return words.proofShort.purchase;
   return words.proofShort.found(formatLength(bound.used - bound.least, plan.ruler));
 }
 
-function priceOf(fabric: FabricPlan): string {
+/** What a fabric costs; empty without a price. */
+export function priceOf(fabric: FabricPlan): string {
   const cost = fabric.purchase?.cost ?? null;
   return cost === null ? "" : money(cost, fabric.price?.currency ?? "");
 }
 
 /** The sum of all prices, when every one is given in one currency; else null. */
-function totalPrice(plan: Plan): string | null {
+export function totalPrice(plan: Plan): string | null {
   const currencies = new Set(plan.fabrics.map((fabric) => fabric.price?.currency ?? null));
   const costs = plan.fabrics.map((fabric) => fabric.purchase?.cost ?? (fabric.purchase === null ? 0 : null));
   const [currency] = currencies;
@@ -34,19 +36,22 @@ function totalPrice(plan: Plan): string | null {
 }
 
 /** What the file left open and the plan took for granted, one line each. */
-function assumptionLines(plan: Plan): string[] {
-  if (plan.assumptions.length === 0) return [];
+export function assumptionsOf(plan: Plan): string[] {
   // One line for each value, however many fabrics it was assumed for.
   const fabricsOf = new Map<string, string[]>();
   for (const { subject, value, fabric } of plan.assumptions) {
     const key = `${subject}: ${value}`;
     fabricsOf.set(key, [...(fabricsOf.get(key) ?? []), ...(fabric === "" ? [] : [fabric])]);
   }
-  const lines = [...fabricsOf].map(([text, fabrics]) => {
+  return [...fabricsOf].map(([text, fabrics]) => {
     const all = fabrics.length === 0 || fabrics.length === plan.fabrics.length;
-    return `  ${all ? text : words.assumedFor(text, fabrics)}`;
+    return all ? text : words.assumedFor(text, fabrics);
   });
-  return ["", `${words.assumptionsTitle}:`, ...lines];
+}
+
+function assumptionLines(plan: Plan): string[] {
+  if (plan.assumptions.length === 0) return [];
+  return ["", `${words.assumptionsTitle}:`, ...assumptionsOf(plan).map((line) => `  ${line}`)];
 }
 
 /** The shopping list: what to ask for, fabric by fabric, with what was assumed. */

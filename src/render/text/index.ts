@@ -1,5 +1,5 @@
-export { buyList } from "./buy.ts";
+export { assumptionsOf, buyList, priceOf, proofOf, totalPrice } from "./buy.ts";
 export { type Instruction, instructionsFor } from "./instructions.ts";
-export { cuttingSteps } from "./steps.ts";
-export { wasteTable } from "./waste.ts";
+export { cuttingSteps, leftoverSizes, type PieceFacts, pieceFacts, proofLines, ranges } from "./steps.ts";
+export { type PrintedTable, wasteTable, wasteTables } from "./waste.ts";
 export { words } from "./words.ts";

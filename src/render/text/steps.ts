@@ -7,6 +7,15 @@ import { words } from "./words.ts";
 /** Columns of a line, the margin left of it not counted. */
 const WIDEST = 96;
 
+export interface PieceFacts {
+  letter: string;
+  count: number;
+  size: string;
+  /** Empty for a square or a strip of full width. */
+  turn: string;
+  remarks: string[];
+}
+
 function inOneSentence(phrases: readonly string[]): string {
   return `${phrases.join("; ")}.`;
 }
@@ -15,9 +24,9 @@ function indented(lines: readonly string[]): string[] {
   return lines.map((line) => (line === "" ? "" : `  ${line}`));
 }
 
-/** The pieces with their letters, in the order of the letters. */
-function pieceLines(fabric: FabricPlan, plan: Plan): string[] {
-  const rows = fabric.pieces.map((piece) => {
+/** What a piece is told with: letter, count, size, whether it may turn, and what it is for. */
+export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
+  return fabric.pieces.map((piece) => {
     const across = formatLength(piece.across, plan.ruler);
     const size = piece.fullWidth
       ? words.fullWidthSize(formatLength(piece.along, plan.ruler))
@@ -38,14 +47,25 @@ function pieceLines(fabric: FabricPlan, plan: Plan): string[] {
       (text) => text !== "",
     );
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
-    return [
-      `[${piece.letter}]`,
-      String(piece.count),
-      square ? `${across} ${words.square}` : size,
+    return {
+      letter: piece.letter,
+      count: piece.count,
+      size: square ? `${across} ${words.square}` : size,
       turn,
-      remarks.join("; "),
-    ];
+      remarks,
+    };
   });
+}
+
+/** The pieces with their letters, in the order of the letters. */
+function pieceLines(fabric: FabricPlan, plan: Plan): string[] {
+  const rows = pieceFacts(fabric, plan).map(({ letter, count, size, turn, remarks }) => [
+    `[${letter}]`,
+    String(count),
+    size,
+    turn,
+    remarks.join("; "),
+  ]);
   return alignedLines(
     [
       { heading: "", align: "left" },
@@ -73,7 +93,7 @@ function wrapped(text: string): string[] {
 }
 
 /** `7 to 12`, `1 and 2`, `4`: numbers of strips, as ranges. */
-function ranges(strips: readonly number[]): string[] {
+export function ranges(strips: readonly number[]): string[] {
   const runs: [first: number, last: number][] = [];
   for (const number of strips) {
     const run = runs.at(-1);
@@ -129,17 +149,22 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string
   return lines;
 }
 
-function leftoverLines(fabric: FabricPlan, plan: Plan): string[] {
-  if (fabric.leftovers.length === 0) return [words.leftoversNone];
-  const sizes = fabric.leftovers.map(({ across, along, count, cause }) => {
+/** Offcuts worth keeping: `2 of 3 x 8 1/2 in (strip ends)`. */
+export function leftoverSizes(fabric: FabricPlan, plan: Plan): string[] {
+  return fabric.leftovers.map(({ across, along, count, cause }) => {
     const size = words.leftover(count, formatSize(across, along, plan.ruler));
-    return `  ${size} (${words.causes[cause]})`;
+    return `${size} (${words.causes[cause]})`;
   });
-  return [`${words.leftoversTitle}:`, ...sizes];
+}
+
+function leftoverLines(fabric: FabricPlan, plan: Plan): string[] {
+  const sizes = leftoverSizes(fabric, plan);
+  if (sizes.length === 0) return [words.leftoversNone];
+  return [`${words.leftoversTitle}:`, ...indented(sizes)];
 }
 
 /** What was proved about a fabric and how much room the plan leaves. */
-function proofLines(fabric: FabricPlan, plan: Plan): string[] {
+export function proofLines(fabric: FabricPlan, plan: Plan): string[] {
   const { bound, sturdiness } = fabric;
   const gap = formatLength(bound.used - bound.least, plan.ruler);
   const style = words.styles[bound.style];

@@ -23,16 +23,22 @@ function tenths(value: number): string {
   return value === 0 ? "-" : (value / 10).toFixed(1);
 }
 
+/** Areas as they are printed: the first cell of a row is a fabric's name. */
+export interface PrintedTable {
+  title: string;
+  headings: string[];
+  rows: string[][];
+}
+
 /** A table in a unit of area; `unit` null for percent of each line's whole. */
-function tableLines({ headings, sum, rows }: AreaTable, unit: number | null): string[] {
-  const columns = [...headings, sum].map((heading) => ({ heading, align: "right" as const }));
+function printed(title: string, { headings, sum, rows }: AreaTable, unit: number | null): PrintedTable {
   const lines = rows.map(({ name, parts }) => {
     const whole = parts.reduce((total, part) => total + part, 0);
-    if (whole === 0) return [name, ...columns.map(() => "-")];
+    if (whole === 0) return [name, ...parts.map(() => "-"), "-"];
     const shares = wholeShares(parts, unit === null ? whole / 1000 : unit / 10);
     return [name, ...[...shares.parts, shares.whole].map(tenths)];
   });
-  return alignedLines([{ heading: words.columns.fabric, align: "left" }, ...columns], lines);
+  return { title, headings: [words.columns.fabric, ...headings, sum], rows: lines };
 }
 
 /** Rows for all fabrics, and their sum when there are several. */
@@ -73,24 +79,31 @@ function sewingTable(fabrics: readonly FabricPlan[]): AreaTable | null {
   return { headings: [seen, seams, corners], sum: pieces, rows };
 }
 
+/** Where the cloth of each fabric goes, as tables of printed cells. */
+export function wasteTables(plan: Plan): PrintedTable[] {
+  const imperial = plan.ruler.unit === "in";
+  const square = (imperial ? TICKS_PER.in : TICKS_PER.cm) ** 2;
+  const bought = boughtTable(plan.fabrics);
+  const sewing = sewingTable(plan.fabrics);
+  const unit = imperial ? words.squareInches : words.squareCentimetres;
+  return [
+    printed(words.inPercent, bought, null),
+    printed(words.inArea(unit), bought, square),
+    ...(sewing === null ? [] : [printed(words.inSewing, sewing, null)]),
+  ];
+}
+
 /**
  * Where the cloth of each fabric goes, by cause, in percent and in area. Each line adds up to what was
  * bought exactly: the last digits are shared out, not rounded one by one.
  */
 export function wasteTable(plan: Plan): string {
-  const imperial = plan.ruler.unit === "in";
-  const square = (imperial ? TICKS_PER.in : TICKS_PER.cm) ** 2;
-  const bought = boughtTable(plan.fabrics);
-  const sewing = sewingTable(plan.fabrics);
-  return [
-    words.wasteTitle(plan.name),
-    "",
-    words.inPercent,
-    ...tableLines(bought, null),
-    "",
-    words.inArea(imperial ? words.squareInches : words.squareCentimetres),
-    ...tableLines(bought, square),
-    "",
-    ...(sewing === null ? [] : [words.inSewing, ...tableLines(sewing, null), ""]),
-  ].join("\n");
+  const tables = wasteTables(plan).flatMap(({ title, headings, rows }) => {
+    const columns = headings.map((heading, i) => ({
+      heading,
+      align: i === 0 ? ("left" as const) : ("right" as const),
+    }));
+    return [title, ...alignedLines(columns, rows), ""];
+  });
+  return [words.wasteTitle(plan.name), "", ...tables].join("\n");
 }
