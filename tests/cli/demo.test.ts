@@ -16,7 +16,7 @@ function settled(text: string): string {
     .replace(/^.*Still works on fabric as narrow as .*\n/gm, "");
 }
 
-test("the committed demo is what the program makes today, in a moment", () => {
+test("the committed demo is what the program makes today", () => {
   const folder = emptyFolder();
   const begun = performance.now();
   const ended = spawnSync(process.execPath, [join(ROOT, "bin", "demo.mjs"), folder], { encoding: "utf8" });
@@ -32,6 +32,6 @@ test("the committed demo is what the program makes today, in a moment", () => {
       expect(read(made) === read(kept), `${name}/${file}: ${stale}`).toBe(true);
     }
   }
-  // Under 3 s on a quiet machine; tests that run beside this one may slow it.
-  expect(took).toBeLessThan(10_000);
+  // Under 3 s on a quiet machine. What runs beside this test may slow it several times; it is here to notice a hang.
+  expect(took).toBeLessThan(30_000);
 });
