@@ -245,6 +245,7 @@ export function placeBlock(
       point(zero, coloured.down),
     ];
     builder.blocks.push({
+      place: as.place,
       design: coloured.design,
       row: as.row,
       column: as.column,

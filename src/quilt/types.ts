@@ -86,6 +86,8 @@ export interface BlockDesign {
 }
 
 export interface PlacedBlock {
+  /** `block` in the rows of the setting; else the block makes a sash, a cornerstone or part of a border. */
+  place: PatchPlace;
   /** Index into `designs`. */
   design: number;
   /** Place in the rows of the setting, from 0. */

@@ -21,13 +21,13 @@ blocks:
     # Each code is a cell of the block; - and | carry a unit on to the right and down.
     # A mark after a code turns the unit: > a quarter, v a half, < three quarters, clockwise.
     grid: |
-      c   g   -   c
-      g<  m   -   g>
-      |   |   -   |
       c   gv  -   c
+      g>  m   -   g<
+      |   |   -   |
+      c   g   -   c
     cells:
       c: { square: chalk }
-      g: { flying geese: [night, chalk] }   # the goose, then the sky
+      g: { flying geese: [chalk, night] }   # the goose, then the sky: its skies are the points
       m: { square: gold }
 
 setting:
@@ -93,14 +93,14 @@ blocks:
     name: Star
     size: 8
     grid: |
-      c   g   -   c
-      g<  h   h>  g>
-      |   h<  hv  |
       c   gv  -   c
+      g>  h   h>  g<
+      |   h<  hv  |
+      c   g   -   c
     cells:
       c: { square: ground }
-      g: { flying geese: [point, ground] }
-      h: { half-square triangle: [heart, point] }
+      g: { flying geese: [ground, point] }
+      h: { half-square triangle: [ground, heart] }
     roles: { ground: linen, point: indigo, heart: wheat }
   C:
     name: Checker

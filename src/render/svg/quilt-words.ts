@@ -30,7 +30,7 @@ export function topFacts(top: QuiltTop, ruler: Ruler): Fact[] {
     { caption: "Setting", value: `${onPoint ? "on point" : "straight"}, ${blocksAcross} × ${blocksDown}` },
     {
       caption: "Holds",
-      value: `${counted(top.blocks.length, "block")}, ${counted(top.patches.length, "patch").replace("patchs", "patches")}`,
+      value: `${counted(top.blocks.filter(({ place }) => place === "block").length, "block")}, ${counted(top.patches.length, "patch").replace("patchs", "patches")}`,
     },
   ];
 }
