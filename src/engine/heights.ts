@@ -177,7 +177,10 @@ export function decideVector(
   stats: SearchStats,
 ): FillOutcome {
   const limit = Math.min(effort.solver, clock.left());
-  const all = fillingsWithin(master, vector, cuts, lists, effort.fillings);
+  const all = fillingsWithin(master, vector, cuts, lists, {
+    most: effort.fillings,
+    stop: () => clock.expired(),
+  });
   if (all === null) {
     const some = fillVector(master.pool, vector, master.demand, false, solver, Math.min(200, limit), stats);
     return some.answer === "filled" ? some : { answer: "unknown" };

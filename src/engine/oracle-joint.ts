@@ -49,10 +49,10 @@ export function jointOracle(
       level < first
         ? strips!.filling(level, prices, caps)
         : sheetAt(level).oracle.filling(level, heights[level]!, prices, caps),
-    fillings: (level, prices, caps, floor, most) =>
+    fillings: (level, prices, caps, floor, limit) =>
       level < first
-        ? strips!.fillings(level, prices, caps, floor, most)
-        : sheetAt(level).oracle.fillings(level, heights[level]!, prices, caps, floor, most),
+        ? strips!.fillings(level, prices, caps, floor, limit)
+        : sheetAt(level).oracle.fillings(level, heights[level]!, prices, caps, floor, limit),
     tallRate: (prices) => strips?.tallRate(prices) ?? null,
   };
 }

@@ -1,7 +1,7 @@
 import type { Frames } from "./assemble.ts";
 import { fitTo } from "./greedy.ts";
 import { addFree } from "./knapsack.ts";
-import type { Filling, StripOracle } from "./oracle.ts";
+import type { Filling, ListingLimit, StripOracle } from "./oracle.ts";
 import { oracleForThree } from "./oracle-three.ts";
 import { oracleForTwo } from "./oracle-two.ts";
 import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
@@ -26,7 +26,7 @@ export interface SheetOracle {
     prices: Float64Array,
     caps: readonly number[],
     floor: number,
-    most: number,
+    limit: ListingLimit,
   ): Filling[] | null;
 }
 
@@ -136,7 +136,7 @@ export function oracleForSheet(
     prices: Float64Array,
     caps: readonly number[],
     floor: number,
-    most: number,
+    limit: ListingLimit,
   ): Filling[] | null => {
     const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
     const all: Filling[] = [];
@@ -146,12 +146,12 @@ export function oracleForSheet(
       if (beside(way.room) < floor) continue;
       const types: StripType[] = [];
       for (let l = way.usable.length - 1; l >= 0; l--) {
-        const strips = way.oracle.fillings(l, prices, caps, floor - beside(way.room - way.usable[l]!), most);
+        const strips = way.oracle.fillings(l, prices, caps, floor - beside(way.room - way.usable[l]!), limit);
         if (strips === null) return null;
         for (const strip of strips) types.push({ width: way.usable[l]!, counts: strip.counts, strip });
-        if (types.length > most) return null;
+        if (types.length > limit.most || limit.stop()) return null;
       }
-      const rows = rowsOf({ run: way.room, caps, prices, floor, most }, withoutDominated(types), beside);
+      const rows = rowsOf({ run: way.room, caps, prices, floor, limit }, withoutDominated(types), beside);
       if (rows === null) return null;
       for (const row of rows)
         all.push(
@@ -162,7 +162,7 @@ export function oracleForSheet(
             kinds.length,
           ),
         );
-      if (all.length > most) return null;
+      if (all.length > limit.most) return null;
     }
     return all;
   };

@@ -2,10 +2,12 @@ import { addFree, addOnce, bundles } from "./knapsack.ts";
 import {
   countKinds,
   type Filling,
+  type ListingLimit,
   type Placed,
   plainStarters,
   type Segment,
   type StripOracle,
+  stepCounter,
 } from "./oracle.ts";
 import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
@@ -196,7 +198,7 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     prices: Float64Array,
     caps: readonly number[],
     need: number,
-    most: number,
+    limit: ListingLimit,
   ): { stack: Placed[]; value: number }[] | null => {
     const order = choicesAt
       .slice(0, j + 1)
@@ -212,15 +214,15 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     const found: { stack: Placed[]; value: number }[] = [];
     const used = kinds.map(() => 0);
     const stack: Placed[] = [];
-    let steps = 0;
+    const tired = stepCounter(limit, 50);
     const visit = (d: number, room: number, value: number): boolean => {
-      if (++steps > most * 50) return false;
+      if (tired()) return false;
       const widest = stack.length > 0 ? kinds[stack[0]!.kind]!.lies[stack[0]!.lie]!.width : 0;
       if (d === order.length) {
         if (widest !== widths[j]) return true;
         if (order.some(({ kind, height: h }) => used[kind]! < caps[kind]! && h <= room)) return true;
         found.push({ stack: stack.slice(), value });
-        return found.length <= most;
+        return found.length <= limit.most;
       }
       const choice = order[d]!;
       // Nothing as wide as the segment is left to choose: the stack belongs to a narrower segment.
@@ -247,7 +249,7 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     prices: Float64Array,
     caps: readonly number[],
     floor: number,
-    most: number,
+    limit: ListingLimit,
   ): Filling[] | null => {
     const height = heights[level]!;
     const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
@@ -260,14 +262,14 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     for (let j = widths.length - 1; j >= 0; j--) {
       if (widths[j]! > run) continue;
       const beside = row[lastAtMost(across, run - widths[j]!)]!;
-      const list = stacksOf(j, height, prices, caps, floor - beside, most);
+      const list = stacksOf(j, height, prices, caps, floor - beside, limit);
       if (list === null) return null;
       list.sort((a, b) => b.value - a.value);
       for (const { stack } of list)
         types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
     }
     const rows = rowsOf(
-      { run, caps, prices, floor, most },
+      { run, caps, prices, floor, limit },
       withoutDominated(types),
       (room) => row[lastAtMost(across, room)]!,
     );

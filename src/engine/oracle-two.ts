@@ -1,5 +1,13 @@
 import { addFree, addOnce, bundles } from "./knapsack.ts";
-import { countKinds, type Filling, plainStarters, type Segment, type StripOracle } from "./oracle.ts";
+import {
+  countKinds,
+  type Filling,
+  type ListingLimit,
+  plainStarters,
+  type Segment,
+  type StripOracle,
+  stepCounter,
+} from "./oracle.ts";
 import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
 
@@ -104,7 +112,7 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
     prices: Float64Array,
     caps: readonly number[],
     floor: number,
-    most: number,
+    limit: ListingLimit,
   ): Filling[] | null => {
     const lies = lieAt[level]!;
     const order = kinds
@@ -120,16 +128,16 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
     }
     const found: Filling[] = [];
     const counts = new Array<number>(kinds.length).fill(0);
-    let steps = 0;
+    const tired = stepCounter(limit, 50);
     const visit = (d: number, room: number, value: number): boolean => {
-      if (++steps > most * 50) return false;
+      if (tired()) return false;
       if (d === order.length) {
         if (order.some(({ k, width }) => counts[k]! < caps[k]! && width <= room)) return true;
         const segments = order.flatMap(({ k, lie, width }) =>
           Array.from({ length: counts[k]! }, () => ({ width, stack: [{ kind: k, lie }] })),
         );
         found.push({ level, height: heights[level]!, counts: counts.slice(), segments });
-        return found.length <= most;
+        return found.length <= limit.most;
       }
       const { k, width } = order[d]!;
       for (let c = Math.min(caps[k]!, Math.floor(room / width)); c >= 0; c--) {

@@ -24,6 +24,21 @@ export interface Filling {
   sheet?: { index: number; transposed: boolean; strips: Filling[] };
 }
 
+/** When to give up listing fillings. */
+export interface ListingLimit {
+  most: number;
+  stop: () => boolean;
+}
+
+/** Counts the steps of a listing; true once it has gone on for too long. */
+export function stepCounter({ most, stop }: ListingLimit, stepsEach: number): () => boolean {
+  let steps = 0;
+  return () => {
+    steps++;
+    return steps > most * stepsEach || ((steps & 8191) === 0 && stop());
+  };
+}
+
 /**
  * Answers, for whole-number prices of the kinds, what the best filling of a strip of each height is worth.
  * Exact over all fillings of its style (each kind at most `caps` times in a strip where the style can
@@ -52,14 +67,14 @@ export interface StripOracle {
   filling(level: number, prices: Float64Array, caps: readonly number[]): Filling;
   /**
    * Every filling of one height worth at least `floor` that nothing more can be added to, fillings with
-   * equal counts once. Null when there are more than `most`.
+   * equal counts once. Null when there are too many to list.
    */
   fillings(
     level: number,
     prices: Float64Array,
     caps: readonly number[],
     floor: number,
-    most: number,
+    limit: ListingLimit,
   ): Filling[] | null;
   /**
    * For strips higher than the last of `heights`: best value per step of height is at most

@@ -68,7 +68,10 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   const { run } = question;
   // A fixed size as wide as the run can share its strip with nothing: it is set aside and added back.
   const alone = question.given.length === 0;
-  const fills = (kind: Kind) => alone && kind.lies.length === 1 && kind.lies[0]!.width === run;
+  const fills = (kind: Kind) =>
+    kind.lies.length === 1 &&
+    kind.lies[0]!.width === run &&
+    !question.given.some(({ sheet }) => mayHold(sheet, kind.lies[0]!));
   const set = question.kinds.filter(fills);
   const others = question.kinds.filter((kind) => !fills(kind));
   const step = alone ? others.flatMap((kind) => kind.lies.map((lie) => lie.height)).reduce(gcd, 0) || 1 : 1;
@@ -85,7 +88,7 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   });
   const indexOf = question.kinds.flatMap((kind, k) => (fills(kind) ? [] : [k]));
   const strips = inner.strips.map(({ filling, count }) => ({
-    filling: alone ? renumber(filling, indexOf, question.kinds.length, step) : filling,
+    filling: renumber(filling, indexOf, question.kinds.length, step),
     count,
   }));
   question.kinds.forEach((kind, k) => {
@@ -99,12 +102,25 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   };
 }
 
+function mayHold(sheet: SheetSize, lie: { width: number; height: number }): boolean {
+  if (lie.width <= sheet.across && lie.height <= sheet.along) return true;
+  return sheet.firstCut === "either" && lie.height <= sheet.across && lie.width <= sheet.along;
+}
+
+/** A filling of some of the kinds, in the numbering of all; heights are scaled back, on sheets they never were. */
 function renumber(filling: Filling, indexOf: readonly number[], kinds: number, step: number): Filling {
   const segments = filling.segments.map((segment) => ({
     width: segment.width,
     stack: segment.stack.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
   }));
-  return { level: -1, height: filling.height * step, counts: countKinds(segments, kinds), segments };
+  if (filling.sheet === undefined)
+    return { level: -1, height: filling.height * step, counts: countKinds(segments, kinds), segments };
+  const counts = new Array<number>(kinds).fill(0);
+  filling.counts.forEach((copies, k) => {
+    counts[indexOf[k]!] = copies;
+  });
+  const strips = filling.sheet.strips.map((strip) => renumber(strip, indexOf, kinds, 1));
+  return { level: -1, height: filling.height, counts, segments, sheet: { ...filling.sheet, strips } };
 }
 
 function fullStrip(kind: Kind, index: number, kinds: number): Filling {

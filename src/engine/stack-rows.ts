@@ -1,4 +1,4 @@
-import type { Placed, Segment } from "./oracle.ts";
+import { type ListingLimit, type Placed, type Segment, stepCounter } from "./oracle.ts";
 import type { Kind } from "./reduce.ts";
 
 /** Something that takes up room in a row: a stack in a strip, or a strip on a sheet. */
@@ -20,7 +20,7 @@ export interface RowQuestion {
   caps: readonly number[];
   prices: Float64Array;
   floor: number;
-  most: number;
+  limit: ListingLimit;
 }
 
 interface RowState<T> {
@@ -47,16 +47,17 @@ export function rowsOf<T extends RowType>(
   types: readonly T[],
   beside: (room: number) => number,
 ): T[][] | null {
-  const { run, caps, prices, floor, most } = question;
+  const { run, caps, prices, floor, limit } = question;
+  const { most } = limit;
   const key = keyMaker(caps);
   const start: RowState<T> = { room: run, value: 0, counts: caps.map(() => 0), chain: null };
   const states = new Map<number | string, RowState<T>>([[key(start.counts), start]]);
-  let steps = 0;
+  const tired = stepCounter(limit, 40);
   for (const type of types) {
     for (const from of [...states.values()]) {
       let state = from;
       while (state.room >= type.width) {
-        if (++steps > most * 40) return null;
+        if (tired()) return null;
         const counts = state.counts.map((count, k) => Math.min(caps[k]!, count + type.counts[k]!));
         const value = counts.reduce((sum, count, k) => sum + count * prices[k]!, 0);
         const room = state.room - type.width;

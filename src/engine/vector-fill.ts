@@ -1,6 +1,6 @@
 import type { StripCount } from "./assemble.ts";
 import type { HeightCut, Master } from "./master.ts";
-import type { Filling } from "./oracle.ts";
+import type { Filling, ListingLimit } from "./oracle.ts";
 import type { IntegerProgram, Solver } from "./solver/types.ts";
 import type { SearchStats } from "./types.ts";
 
@@ -91,16 +91,16 @@ export function fillingsWithin(
   vector: readonly number[],
   cuts: readonly HeightCut[],
   lists: FillingLists,
-  most: number,
+  limit: ListingLimit,
 ): Filling[] | null {
   const all: Filling[] = [];
   const tight = tightestCuts(vector, cuts, 3);
   for (let level = 0; level < vector.length; level++) {
     if (vector[level] === 0) continue;
-    const found = listLevel(master, level, tight, lists, most);
+    const found = listLevel(master, level, tight, lists, limit);
     if (found === null) return null;
     for (const filling of found) all.push(filling);
-    if (all.length > most) return null;
+    if (all.length > limit.most) return null;
   }
   return all;
 }
@@ -110,7 +110,7 @@ function listLevel(
   level: number,
   tight: readonly TightCut[],
   lists: FillingLists,
-  most: number,
+  limit: ListingLimit,
 ): Filling[] | null {
   for (const { cut, slack, index } of tight) {
     const floor = cut.values[level]! - slack;
@@ -119,14 +119,15 @@ function listLevel(
     // A list serves every higher floor; one that grew too long says nothing of a higher floor or a longer list.
     const serves =
       entry !== undefined &&
-      (entry.fillings !== null ? entry.floor <= floor : entry.floor >= floor && entry.most >= most);
+      (entry.fillings !== null ? entry.floor <= floor : entry.floor >= floor && entry.most >= limit.most);
     if (entry === undefined || !serves) {
       entry = {
         floor,
-        most,
-        fillings: master.oracle.fillings(level, cut.prices, master.demand, floor, most),
+        most: limit.most,
+        fillings: master.oracle.fillings(level, cut.prices, master.demand, floor, limit),
       };
-      lists.set(key, entry);
+      // A listing broken off for want of time says nothing about its length.
+      if (entry.fillings !== null || !limit.stop()) lists.set(key, entry);
     }
     if (entry.fillings === null) continue;
     return entry.fillings.filter((filling) =>
