@@ -15,11 +15,11 @@ import { priceColumns, textOf, toColumn, type WorkQuestion } from "./work-progra
 import { searchWork } from "./work-search.ts";
 
 /** Most kinds of strip the search chooses from. */
-const MOST_COLUMNS = 120;
+const MOST_COLUMNS = 90;
 /** Most partial plans seen. */
-const MOST_NODES = 8000;
+const MOST_NODES = 6000;
 /** Most plans the small changes try. */
-const MOST_TRIED = 1200;
+const MOST_TRIED = 1000;
 
 /**
  * Looks for a plan of less work at the cutting mat (see `workOf`) that takes no more than `lengthLimit` of the

@@ -106,15 +106,22 @@ export function lengthOfStrips(strips: readonly StripCount[]): number {
 
 /** The shape of a filling, sizes from the kinds. */
 export function shapeOf(kinds: readonly Kind[], run: number, filling: Filling): StripShape {
+  const stacks = new Map<string, { segment: Segment; count: number }>();
+  for (const segment of filling.segments) {
+    const text = segment.stack.map(({ kind, lie }) => `${kind}.${lie}`).join("+");
+    const known = stacks.get(text);
+    if (known === undefined) stacks.set(text, { segment, count: 1 });
+    else known.count++;
+  }
   const segments = new Map<string, SegmentShape>();
-  for (const { width, stack } of filling.segments) {
+  for (const { segment, count } of stacks.values()) {
     const shape = segmentShape(
-      width,
-      1,
-      stack.map(({ kind, lie }) => ({ ...sizeOf(kinds, kind, lie), count: 1 })),
+      segment.width,
+      count,
+      segment.stack.map(({ kind, lie }) => ({ ...sizeOf(kinds, kind, lie), count: 1 })),
     );
     const known = segments.get(shape.key);
-    segments.set(shape.key, known === undefined ? shape : { ...known, count: known.count + 1 });
+    segments.set(shape.key, known === undefined ? shape : { ...shape, count: known.count + count });
   }
   return { run, height: filling.height, segments: [...segments.values()] };
 }

@@ -126,7 +126,7 @@ export function priceColumns(
 }
 
 /** How many strips of a filling could ever be wanted. */
-export function mostOf({ demand, limit }: WorkQuestion, filling: Filling): number {
+function mostOf({ demand, limit }: WorkQuestion, filling: Filling): number {
   const needed = demand.map((wanted, k) =>
     filling.counts[k]! > 0 ? Math.ceil(wanted / filling.counts[k]!) : 0,
   );
