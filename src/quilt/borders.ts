@@ -1,7 +1,7 @@
 import { blockUnknown, borderDoesNotFit } from "../diagnostics/quilt.ts";
-import { ceil, compare, div, equal, floor, fromInteger, mul, type Rational } from "../length/rational.ts";
-import type { BorderSpec, FabricWord } from "../spec/quilt-types.ts";
-import { type Builder, patchCount, placeBlock, straightMove, tooLarge } from "./builder.ts";
+import { add, ceil, compare, div, equal, floor, mul, type Rational, sub, ZERO } from "../length/rational.ts";
+import type { BorderSpec, DrawnCell, FabricWord } from "../spec/quilt-types.ts";
+import { type Builder, colourwayKnown, patchCount, placeBlock, straightMove, tooLarge } from "./builder.ts";
 import {
   addExact,
   exactOfFraction,
@@ -107,7 +107,7 @@ export function placeBorders(
       across: addExact(inner.across, scaleExact(side, 2)),
       down: addExact(inner.down, scaleExact(end, 2)),
     };
-    const kind = border.block !== null ? "pieced" : border.corners;
+    const kind = border.row !== null ? "pieced" : border.corners;
     const named = {
       "sides-first": "butted-sides-first",
       "tops-first": "butted-tops-first",
@@ -131,7 +131,7 @@ function placeBorder(
   frame: Frame,
   strips: StripDemand[],
 ): void {
-  if (border.corners === "mitred" && (border.block !== null || !sameWidth(border))) {
+  if (border.corners === "mitred" && (border.row !== null || !sameWidth(border))) {
     builder.diagnostics.push(
       borderDoesNotFit(
         border,
@@ -142,7 +142,7 @@ function placeBorder(
     return;
   }
   for (const piece of piecesOf(frame, border.corners)) {
-    if (border.block !== null) placePieced(builder, blocks, border, index, piece);
+    if (border.row !== null) placePieced(builder, blocks, border, index, piece);
     else if (border.fabric !== null) placePlain(builder, border, border.fabric, index, frame, piece, strips);
   }
   if (border.cornerstones !== null) placeCornerstones(builder, blocks, border, index, frame);
@@ -186,7 +186,41 @@ function placePlain(
   });
 }
 
-/** Stands blocks side by side along one side of the border, their tops to the outside. */
+/** A block of a pieced border, its size as it lies in a top border. */
+interface RowBlock {
+  block: LaidBlock;
+  drawn: DrawnCell;
+  across: Rational;
+  down: Rational;
+}
+
+/** The blocks of one round of the drawing; null after reporting what is unknown or too high. */
+function rowBlocks(
+  builder: Builder,
+  blocks: ReadonlyMap<string, LaidBlock | null>,
+  border: BorderSpec,
+  width: Rational,
+): RowBlock[] | null {
+  const say = (value: Rational): string => sayLength(value, builder.spec.ruler);
+  const found: RowBlock[] = [];
+  for (const drawn of border.row ?? []) {
+    const block = blocks.get(drawn.code);
+    if (block === undefined) builder.diagnostics.push(blockUnknown(border, drawn.code, [...blocks.keys()]));
+    if (block === undefined || block === null || !colourwayKnown(builder, drawn.colourway, border))
+      return null;
+    const upright = drawn.turn % 180 === 0;
+    const [across, down] = upright ? [block.across, block.down] : [block.down, block.across];
+    if (!equal(down, width)) {
+      const message = `${border.name} is ${say(width)} wide, but block ${block.spec.name} is ${say(down)} high.`;
+      builder.diagnostics.push(borderDoesNotFit(border, message, "Make the two alike."));
+      return null;
+    }
+    found.push({ block, drawn, across, down });
+  }
+  return found;
+}
+
+/** Stands blocks side by side along one side of the border, clockwise, their tops to the outside. */
 function placePieced(
   builder: Builder,
   blocks: ReadonlyMap<string, LaidBlock | null>,
@@ -194,28 +228,10 @@ function placePieced(
   index: number,
   piece: Piece,
 ): void {
-  if (border.block === null) return;
-  const block = blocks.get(border.block.key);
-  if (block === undefined) {
-    builder.diagnostics.push(blockUnknown(border, border.block.key, [...blocks.keys()]));
-    return;
-  }
-  if (block === null) return;
   const upright = piece.name === "left" || piece.name === "right";
-  const width = rationalOfFraction(upright ? border.side : border.end);
   const length = upright ? piece.down : piece.across;
-  const where = upright ? "sides" : "top and bottom";
-  const say = (value: Rational): string => sayLength(value, builder.spec.ruler);
-  if (!equal(block.down, width)) {
-    builder.diagnostics.push(
-      borderDoesNotFit(
-        border,
-        `${border.name} is ${say(width)} wide, but block ${block.spec.name} is ${say(block.down)} high.`,
-        "Make the two alike.",
-      ),
-    );
-    return;
-  }
+  const row = rowBlocks(builder, blocks, border, rationalOfFraction(upright ? border.side : border.end));
+  if (row === null) return;
   if (length.r !== 0) {
     builder.diagnostics.push(
       borderDoesNotFit(
@@ -227,36 +243,30 @@ function placePieced(
     return;
   }
   const exact = rationalOfExact(length);
-  const count = div(exact, block.across);
-  if (count.d !== 1n || compare(count, fromInteger(1)) < 0) {
-    const near = [floor(count), ceil(count)]
-      .filter((n) => n > 0n)
-      .map((n) => `${sayCount(n, "block")} ${say(div(exact, { n, d: 1n }))} wide`);
-    builder.diagnostics.push(
-      borderDoesNotFit(
-        border,
-        `${border.name}: its ${where} are ${say(exact)} long, which ${say(block.across)} blocks do not fill.`,
-        `Fits: ${near.join(" or ")}; or sew a plain border first so that the sides come to ${say(mul(block.across, { n: ceil(count), d: 1n }))}.`,
-      ),
-    );
+  const pieces = fillSide(row, exact);
+  if (pieces === null) {
+    reportMisfit(builder, border, row, exact, upright ? "sides" : "top and bottom");
     return;
   }
-  const pieces = Number(count.n);
-  if (tooLarge(builder, builder.patches.length + pieces * patchCount(block))) return;
+  const patches = pieces.reduce((sum, { block }) => sum + patchCount(block), builder.patches.length);
+  if (tooLarge(builder, patches)) return;
   const turn = SIDE[piece.name];
-  const step = exactOfRational(block.across);
-  for (let i = 0; i < pieces; i += 1) {
-    const along = scaleExact(step, i);
+  let gone = ZERO;
+  pieces.forEach(({ block, drawn, across }, i) => {
+    // Clockwise: the bottom runs from right to left, the left side from the bottom up.
+    const backwards = turn === 180 || turn === 270;
+    const along = exactOfRational(backwards ? sub(sub(exact, gone), across) : gone);
+    gone = add(gone, across);
     const corner = upright
       ? point(piece.x, addExact(piece.y, along))
       : point(addExact(piece.x, along), piece.y);
-    const lying = { turn, placement: 0, tilted: false };
+    const lying = { turn: (turn + drawn.turn) % 360, placement: 0, tilted: false };
     placeBlock(
       builder,
       block,
-      border.block.colourway,
+      drawn.colourway,
       lying,
-      straightMove(block, turn, corner, (p) => p),
+      straightMove(block, lying.turn, corner, (p) => p),
       {
         place: "border",
         border: index,
@@ -266,7 +276,47 @@ function placePieced(
         plain: false,
       },
     );
+  });
+}
+
+/** Most blocks one side of a border can hold. */
+const MOST_IN_ROW = 2000;
+
+/** The drawing again and again until the side is full; null when it does not come out. */
+function fillSide(row: readonly RowBlock[], length: Rational): RowBlock[] | null {
+  const pieces: RowBlock[] = [];
+  let gone = ZERO;
+  while (compare(gone, length) < 0 && pieces.length < MOST_IN_ROW) {
+    const next = row[pieces.length % row.length];
+    if (next === undefined) return null;
+    pieces.push(next);
+    gone = add(gone, next.across);
   }
+  return equal(gone, length) && pieces.length > 0 ? pieces : null;
+}
+
+function reportMisfit(
+  builder: Builder,
+  border: BorderSpec,
+  row: readonly RowBlock[],
+  length: Rational,
+  where: string,
+): void {
+  const say = (value: Rational): string => sayLength(value, builder.spec.ruler);
+  const round = row.reduce((sum, { across }) => add(sum, across), ZERO);
+  const count = div(length, round);
+  const one = row.length === 1 ? "block" : "round";
+  const near = [floor(count), ceil(count)]
+    .filter((n) => n > 0n)
+    .map((n) => `${sayCount(n, one)} ${say(div(length, { n, d: 1n }))} long`);
+  const what = row.length === 1 ? "blocks" : "rounds of blocks";
+  builder.diagnostics.push(
+    borderDoesNotFit(
+      border,
+      `${border.name}: its ${where} are ${say(length)} long, which ${what} of ${say(round)} do not fill.`,
+      `Fits: ${near.join(" or ")}; or sew a plain border first so that the sides come to ${say(mul(round, { n: ceil(count), d: 1n }))}.`,
+    ),
+  );
 }
 
 function placeCornerstones(

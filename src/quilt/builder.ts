@@ -1,4 +1,4 @@
-import { quiltTooLarge } from "../diagnostics/quilt.ts";
+import { colourwayUnknown, type InDesign, quiltTooLarge } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { BlockSpec, PrintsFollow, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FindFabric } from "./colours.ts";
@@ -290,6 +290,14 @@ export function unitInstances(builder: Builder): UnitInstance[] {
       return { unit, fabrics, prints, label, count };
     }),
   );
+}
+
+/** False, after reporting it, when there is no colourway of that name. */
+export function colourwayKnown(builder: Builder, name: string, where: InDesign): boolean {
+  const known = builder.spec.colourways.map((way) => way.name);
+  if (name === "" || known.includes(name)) return true;
+  builder.diagnostics.push(colourwayUnknown(where, name, known));
+  return false;
 }
 
 /** Counts the patches a block would add, without laying it out. */

@@ -1,7 +1,7 @@
 import { blockUnknown } from "../diagnostics/quilt.ts";
 import { equal, type Rational, ZERO } from "../length/rational.ts";
 import type { BlockSpec, CellSpec, FabricWord, PlainOrBlock } from "../spec/quilt-types.ts";
-import type { Builder } from "./builder.ts";
+import { type Builder, colourwayKnown } from "./builder.ts";
 import type { LaidBlock } from "./laid-types.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind } from "./units/registry.ts";
@@ -99,7 +99,7 @@ export function fillingOf(
     builder.diagnostics.push(blockUnknown(of, of.block, [...blocks.keys()]));
     return null;
   }
-  if (block === null) return null;
+  if (block === null || !colourwayKnown(builder, of.colourway, of)) return null;
   return {
     block,
     turn: (of.turn + (turned ? 90 : 0)) % 360,

@@ -20,6 +20,7 @@ import type {
   BackingSpec,
   BindingSpec,
   BorderSpec,
+  DrawnCell,
   PlainOrBlock,
   QuiltSpec,
   SashingSpec,
@@ -33,6 +34,7 @@ import type { WrittenLength } from "./written.ts";
 export type QuiltPart = Omit<QuiltSpec, keyof FileSettings | "fabrics">;
 
 interface Filling extends QuiltFrame {
+  blockKeys: ReadonlySet<string>;
   inches: boolean;
   settings: FileSettings;
   assumptions: Assumption[];
@@ -66,7 +68,8 @@ export function fillQuilt(
   frame: QuiltFrame,
 ): { quilt: QuiltPart; assumptions: Assumption[] } {
   const inches = familyOf(settings.defaultUnit) === "imperial";
-  const filling: Filling = { ...frame, inches, settings, assumptions: [] };
+  const blockKeys = new Set(Object.keys(written.blocks));
+  const filling: Filling = { ...frame, blockKeys, inches, settings, assumptions: [] };
   const seam = withDefault(filling, written.seam, "seam allowance", 1 / 4, 3 / 4);
   const directional = fabrics.some((fabric) => fabric.print.kind !== "none");
   if (written.prints === undefined && directional) {
@@ -130,7 +133,7 @@ function fillSetting(written: WrittenQuilt, filling: Filling): SettingSpec {
     rows: readDrawing(
       setting.rows,
       [...path, "rows"],
-      new Set(Object.keys(written.blocks)),
+      filling.blockKeys,
       filling.document,
       filling.diagnostics,
     ),
@@ -197,6 +200,14 @@ function fillSashing(
   };
 }
 
+/** The blocks of a pieced border as drawn; a colourway of the border holds for those without one. */
+function borderRow(written: string, colourway: string, path: Path, filling: Filling): DrawnCell[] {
+  const rows = readDrawing(written, path, filling.blockKeys, filling.document, filling.diagnostics);
+  return rows.flatMap(({ cells }) =>
+    cells.map((cell) => (cell.colourway === "" ? { ...cell, colourway } : cell)),
+  );
+}
+
 function fillBorder(
   written: NonNullable<WrittenQuilt["borders"]>[number],
   index: number,
@@ -220,7 +231,7 @@ function fillBorder(
     side: fraction(written.width.across),
     end: fraction(written.width.down),
     fabric: fabric === undefined ? null : fabricWord(fabric, [...path, "fabric"], filling),
-    block: block === undefined ? null : { key: block, colourway: written.colourway ?? "" },
+    row: block === undefined ? null : borderRow(block, written.colourway ?? "", [...path, "block"], filling),
     corners: cornerstones !== undefined ? "cornerstones" : CORNERS[written.corners ?? "sides first"],
     cornerstones:
       cornerstones === undefined ? null : plainOrBlock(cornerstones, [...path, "cornerstones"], filling),

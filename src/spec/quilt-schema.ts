@@ -220,7 +220,10 @@ function border(unit: LengthUnit) {
       name: word("name of the border", "outer border").optional(),
       width: finishedSize(unit, "finished width; two when sides and ends differ, sides first", "4"),
       fabric: word("fabric of a plain border", "navy").optional(),
-      block: word("block that makes a pieced border, its top to the outside", "geese").optional(),
+      block: word(
+        "blocks that make a pieced border, as in the rows, tops to the outside",
+        "geese bar",
+      ).optional(),
       colourway: word("colours of the block", "night").optional(),
       corners: choice(
         ["sides first", "tops first", "mitred"],

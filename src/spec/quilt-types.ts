@@ -142,8 +142,11 @@ export interface BorderSpec {
   side: FractionTicks;
   end: FractionTicks;
   fabric: FabricWord | null;
-  /** Pieced: this block stands side by side along the border, its top to the outside. */
-  block: { key: string; colourway: string } | null;
+  /**
+   * Pieced: these blocks stand side by side along the border, clockwise, again and again, their tops to the
+   * outside.
+   */
+  row: DrawnCell[] | null;
   corners: "sides-first" | "tops-first" | "mitred" | "cornerstones";
   cornerstones: PlainOrBlock | null;
   /** Extra length cut on each strip, to be trimmed after it is sewn. */

@@ -225,3 +225,36 @@ test("wadding is told with its overhang", () => {
   const { diagnostics } = plain(raw(46.5, 46.5), "wadding: { overhang: 4 1/4 }");
   expect(diagnostics.find(({ code }) => code === "WADDING-SIZE")?.message).toBe("Wadding: 55 x 55 in.");
 });
+
+describe("pieced borders", () => {
+  const pieced = (block: string): WorkedOut =>
+    workOut(`fabrics: [{ name: top }, { name: red }, { name: white }, { name: blue }]
+blocks:
+  whole: { size: 12 x 9, cell: { rectangle: top } }
+  bar: { size: 1 x 2, cell: { rectangle: red } }
+  square: { size: 2, cell: { half-square triangle: [white, blue] } }
+setting: { rows: whole }
+borders: [{ block: ${block}, width: 2, cornerstones: blue }]
+`);
+
+  // derived geometry: 12 + 12 + 9 + 9 in of border, in rounds of 3 in: 14 bars and 14 squares.
+  test("several blocks, again and again, clockwise with their tops to the outside", () => {
+    const worked = pieced("bar square");
+    expect(cutsOf(worked, "red")).toEqual(["1.5 x 2.5 x 14"]);
+    expect(cutsOf(worked, "white")).toEqual(["2.875 x 2.875 x 7"]);
+    const bars = worked.top.patches.filter(({ fabric }) => fabric === "red").map(({ outline }) => outline);
+    const lefts = bars.map((outline) => Math.min(...outline.map(({ x }) => x.n / INCH)));
+    // On the bottom the round runs from right to left, so its bars stand a square further on.
+    expect(lefts.slice(0, 4)).toEqual([2, 5, 8, 11]);
+    const bottom = bars.filter((outline) => outline.every(({ y }) => y.n / INCH >= 11));
+    expect(bottom.map((outline) => Math.min(...outline.map(({ x }) => x.n / INCH)))).toEqual([13, 10, 7, 4]);
+  });
+
+  test("a block turned in the drawing turns on every side", () => {
+    const turns = pieced("bar square>").top.blocks.filter(({ outline }) => outline.length === 4);
+    const squares = turns.filter(
+      ({ design }) => pieced("bar square>").top.designs[design]?.name === "square",
+    );
+    expect(new Set(squares.map(({ turn }) => turn))).toEqual(new Set([0, 90, 180, 270]));
+  });
+});
