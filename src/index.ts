@@ -15,7 +15,19 @@ export { restate, unitSizes } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
 export { buyList, cuttingSteps, wasteTable } from "./render/text/index.ts";
+export { clothLines, stashList } from "./render/text/stash.ts";
 export { jsonSchema, STARTERS } from "./spec/index.ts";
+export {
+  addCloth,
+  emptyStash,
+  printStash,
+  readCloth,
+  readPlan,
+  readStash,
+  type Stash,
+  type StashCloth,
+  takePlan,
+} from "./stash/index.ts";
 
 import type { Solve } from "./plan/index.ts";
 

@@ -27,8 +27,13 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["quilt", "spec"],
     packages: [],
   },
+  stash: {
+    rooms: ["length", "diagnostics", "stock"],
+    types: ["plan", "spec"],
+    packages: ["csv-parse", "csv-stringify"],
+  },
   audit: { rooms: [], types: ["plan", "cutlist", "length"], packages: [] },
-  render: { rooms: ["length"], types: ["plan", "quilt"], packages: ["cli-table3", "csv-stringify"] },
+  render: { rooms: ["length"], types: ["plan", "quilt", "stash"], packages: ["cli-table3", "csv-stringify"] },
   "render/svg": {
     rooms: ["length", "render"],
     types: ["plan", "quilt"],
@@ -51,13 +56,14 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
       "render",
       "render/svg",
       "engine",
+      "stash",
     ],
     types: ["cutlist"],
     packages: [],
   },
   cli: {
     rooms: ["index", "diagnostics"],
-    types: ["plan", "quilt", "length", "spec", "engine"],
+    types: ["plan", "quilt", "length", "spec", "engine", "stash"],
     packages: ["commander"],
   },
 };

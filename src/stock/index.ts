@@ -1,4 +1,5 @@
 export { type ClothDefaults, clothDefaults } from "./defaults.ts";
+export { fabricKey } from "./fabric-key.ts";
 export { costOf, lengthLimit, purchaseFor } from "./purchase.ts";
 export { TRADE_SIZES, type TradeSize, tradeSize } from "./trade-sizes.ts";
 export type { Bought, Cloth, SoldCloth } from "./types.ts";

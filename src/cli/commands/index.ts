@@ -6,6 +6,7 @@ import { pieces } from "./pieces.ts";
 import { plan } from "./plan.ts";
 import { schema } from "./schema.ts";
 import { sizes } from "./sizes.ts";
+import { stash } from "./stash.ts";
 
 /** Every command, in the order of the help. A new one is a file of its own and a line here. */
-export const commands: readonly Command[] = [plan, buy, pieces, check, newFile, sizes, schema];
+export const commands: readonly Command[] = [plan, buy, pieces, check, newFile, sizes, stash, schema];

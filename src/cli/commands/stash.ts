@@ -1,0 +1,140 @@
+import { resolve } from "node:path";
+import type { Diagnostic } from "../../diagnostics/types.ts";
+import { defineCommand, EXIT, type ExitCode } from "../command.ts";
+import type { Io } from "../io.ts";
+import { aboveZero, choice, text } from "../option.ts";
+import { json } from "../options.ts";
+import { readInput } from "../read.ts";
+import { exitCodeOf, failWith, report } from "../report.ts";
+import { changeStash, openStash } from "../stash-file.ts";
+
+const stashOption = text("--stash <file>", "the table of your cloth (CSV)", "stash.csv");
+const count = aboveZero("--count <number>", "how many to add", "1");
+const note = text("--note <text>", "a note kept with what is added", "none");
+const unit = choice("--unit <unit>", "measure of numbers written without one", "in", ["in", "cm", "mm"]);
+
+interface Values {
+  stash: string | null;
+  count: number | null;
+  note: string | null;
+  unit: "in" | "cm" | "mm" | null;
+  json: boolean;
+}
+
+const spokenIn = (values: Values) => (values.unit === null || values.unit === "in" ? "in" : "cm");
+
+/** Rows that cannot be read do not stop the rest. */
+function ended(diagnostics: readonly Diagnostic[], text: string | undefined, io: Io): ExitCode {
+  report(diagnostics, text, io);
+  return exitCodeOf(diagnostics);
+}
+
+async function show(file: string, values: Values, io: Io): Promise<ExitCode> {
+  const read = await openStash(file, values.unit ?? "in", io);
+  if (read.value === null) return failWith(read.diagnostics, undefined, values.json, io);
+  const { stashList } = await import("../../index.ts");
+  const { stash, text } = read.value;
+  const cloths = stash.rows.flatMap(({ cloth, line }) => (cloth === null ? [] : [{ line, ...cloth }]));
+  if (values.json) {
+    io.out(
+      `${JSON.stringify({ ticksPerMillimetre: 640, cloths, diagnostics: read.diagnostics }, null, 2)}\n`,
+    );
+  } else io.out(stashList(stash, spokenIn(values)));
+  return ended(read.diagnostics, text, io);
+}
+
+async function add(words: readonly string[], file: string, values: Values, io: Io): Promise<ExitCode> {
+  const [fabric = "", size = ""] = words;
+  const { addCloth, clothLines, readCloth } = await import("../../index.ts");
+  const spoken = spokenIn(values);
+  const cloth = readCloth(fabric, size, values.count ?? 1, values.note ?? "", values.unit ?? "in");
+  if (cloth.value === null) {
+    failWith(cloth.diagnostics, undefined, values.json, io);
+    return EXIT.usage;
+  }
+  const added = cloth.value;
+  const done = await changeStash(resolve(io.folder, file), file, values.unit ?? "in", true, (stash) => ({
+    value: { stash: addCloth(stash, added, spoken), told: added },
+    diagnostics: [],
+  }));
+  if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
+  const lines = clothLines([added], spoken);
+  io.out(
+    values.json ? `${JSON.stringify({ added }, null, 2)}\n` : `Added to ${file}:\n${lines.join("\n")}\n`,
+  );
+  return ended(done.diagnostics, undefined, io);
+}
+
+async function take(planFile: string, file: string, values: Values, io: Io): Promise<ExitCode> {
+  const input = await readInput(planFile, io);
+  if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
+  const { clothLines, readPlan, takePlan } = await import("../../index.ts");
+  const plan = readPlan(input.value.text, input.value.name);
+  if (plan.value === null) return failWith(plan.diagnostics, undefined, values.json, io);
+  const { value } = plan;
+  const bare = values.unit ?? value.ruler.unit;
+  const spoken = bare === "in" ? "in" : "cm";
+  const done = await changeStash(resolve(io.folder, file), file, bare, false, (stash) => {
+    const taken = takePlan(stash, value, file);
+    if (taken.value === null) return { value: null, diagnostics: taken.diagnostics };
+    const { used, kept } = taken.value;
+    return { value: { stash: taken.value.stash, told: { used, kept } }, diagnostics: [] };
+  });
+  if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
+  const { used, kept } = done.value;
+  if (values.json) io.out(`${JSON.stringify(done.value, null, 2)}\n`);
+  else {
+    const part = (title: string, cloths: typeof used) =>
+      cloths.length === 0 ? [`${title}: nothing`] : [`${title}:`, ...clothLines(cloths, spoken)];
+    const lines = [...part(`Taken out of ${file}`, used), "", ...part("Offcuts put in", kept)];
+    io.out(`${lines.join("\n")}\n`);
+  }
+  io.talk(`The table as it was before is ${file}.bak\n`);
+  return ended(done.diagnostics, undefined, io);
+}
+
+/** What each action is given after its name. */
+const TAKES: Readonly<Record<string, readonly string[]>> = {
+  show: [],
+  add: ["FABRIC", "SIZE"],
+  take: ["PLAN.json"],
+};
+
+export const stash = defineCommand({
+  name: "stash",
+  summary: "the cloth in your drawer: show it, add to it, take out what a plan uses",
+  about:
+    "Keeps a table that a spreadsheet opens too: fabric, width, length, how many, note. Sizes are the usable ones, " +
+    "width across the fabric, length along the selvage. `show` lists it; `add FABRIC SIZE` adds cloth; `take PLAN` " +
+    "takes out what a plan made with --stash uses and puts in the offcuts worth keeping. The table is changed whole " +
+    "or not at all, and the one before is kept beside it as .bak.",
+  arguments: [
+    { name: "<action>", help: `${Object.keys(TAKES).join(", ")}` },
+    {
+      name: "[words...]",
+      help: 'for add: fabric and size, "21 x 18 in" or "fat quarter"; for take: plan.json',
+    },
+  ],
+  options: { stash: stashOption, count, note, unit, json },
+  examples: [
+    "stash show",
+    'stash add "Night sea" "21 x 18 in" --count 3 --note "blue drawer"',
+    "stash take out/harbour-lights/plan.json",
+  ],
+  async run([action = "", ...words], values, io) {
+    const takes = Object.hasOwn(TAKES, action) ? TAKES[action] : undefined;
+    if (takes === undefined) {
+      io.talk(`error: stash has no action "${action}". Use one of: ${Object.keys(TAKES).join(", ")}.\n`);
+      return EXIT.usage;
+    }
+    if (words.length !== takes.length) {
+      const wanted = takes.length === 0 ? "no more words" : takes.join(" ");
+      io.talk(`error: stash ${action} takes ${wanted}. See: crossgrain stash --help\n`);
+      return EXIT.usage;
+    }
+    const file = values.stash ?? "stash.csv";
+    if (action === "add") return add(words, file, values, io);
+    if (action === "take") return take(words[0] ?? "", file, values, io);
+    return show(file, values, io);
+  },
+});

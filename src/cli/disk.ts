@@ -1,0 +1,62 @@
+import { copyFile, link, open, readdir, readFile, rename, rm, stat } from "node:fs/promises";
+
+/** What keeping a file safe asks of the disk. A port, so that a test can let any step of it fail. */
+export interface Disk {
+  read(path: string): Promise<Uint8Array>;
+  /** Writes a new file and does not return before it is on the disk. Nothing is left of one that fails. */
+  write(path: string, bytes: Uint8Array, mode?: number): Promise<void>;
+  rename(from: string, to: string): Promise<void>;
+  /** A second name for a file; a copy where the disk knows no second names. Fails when `to` is there. */
+  link(from: string, to: string): Promise<void>;
+  remove(path: string): Promise<void>;
+  /** Names in a folder. */
+  list(folder: string): Promise<string[]>;
+  mode(path: string): Promise<number>;
+  /** Milliseconds since 1970. */
+  modified(path: string): Promise<number>;
+  /** Makes sure that renaming in a folder is on the disk too, where the system can. */
+  settle(folder: string): Promise<void>;
+}
+
+/** Systems on which a file cannot have two names. */
+const NO_LINKS = ["EPERM", "ENOTSUP", "EOPNOTSUPP", "ENOSYS", "EMLINK"];
+
+async function sync(path: string, flags: string): Promise<void> {
+  const file = await open(path, flags);
+  try {
+    await file.sync();
+  } finally {
+    await file.close();
+  }
+}
+
+export const realDisk: Disk = {
+  read: (path) => readFile(path),
+  async write(path, bytes, mode) {
+    const file = await open(path, "wx", mode ?? 0o666);
+    try {
+      await file.writeFile(bytes);
+      await file.sync();
+    } catch (error) {
+      await rm(path, { force: true }).catch(() => undefined);
+      throw error;
+    } finally {
+      await file.close();
+    }
+  },
+  rename,
+  async link(from, to) {
+    try {
+      await link(from, to);
+    } catch (error) {
+      if (!NO_LINKS.includes((error as NodeJS.ErrnoException).code ?? "")) throw error;
+      await copyFile(from, to, 1);
+      await sync(to, "r+");
+    }
+  },
+  remove: (path) => rm(path, { force: true }),
+  list: (folder) => readdir(folder),
+  mode: async (path) => (await stat(path)).mode & 0o777,
+  modified: async (path) => (await stat(path)).mtimeMs,
+  settle: (folder) => sync(folder, "r").catch(() => undefined),
+};

@@ -1,0 +1,44 @@
+import { formatMeasure } from "../../length/index.ts";
+import type { Stash, StashCloth } from "../../stash/types.ts";
+import { alignedLines } from "./table.ts";
+
+/** Square inches and square metres in square ticks. */
+const SQUARE = { in: 16256 * 16256, m: 640_000 * 640_000 } as const;
+
+type Spoken = "in" | "cm";
+
+function sizeOf({ across, along }: StashCloth, spoken: Spoken): string {
+  const [width, length] = [across, along].map((ticks) => formatMeasure(ticks, spoken));
+  return `${width} x ${length}`;
+}
+
+const COLUMNS = [
+  { heading: "fabric", align: "left" },
+  { heading: "how many", align: "right" },
+  { heading: "width x length", align: "left" },
+  { heading: "note", align: "left" },
+] as const;
+
+/** Cloth as lines of a table, in the order given. */
+export function clothLines(cloths: readonly StashCloth[], spoken: Spoken): string[] {
+  return alignedLines(
+    COLUMNS,
+    cloths.map((cloth) => [cloth.fabric, String(cloth.count), sizeOf(cloth, spoken), cloth.note]),
+  );
+}
+
+function areaOf(cloths: readonly StashCloth[], spoken: Spoken): string {
+  const area = cloths.reduce((sum, { across, along, count }) => sum + across * along * count, 0);
+  return spoken === "in"
+    ? `${(area / SQUARE.in / 1296).toFixed(2)} square yards`
+    : `${(area / SQUARE.m).toFixed(2)} square metres`;
+}
+
+/** What the drawer holds: one line a row of the table, in its order, and the sum. */
+export function stashList(stash: Stash, spoken: Spoken): string {
+  const cloths = stash.rows.flatMap(({ cloth }) => (cloth === null ? [] : [cloth]));
+  const count = cloths.reduce((sum, cloth) => sum + cloth.count, 0);
+  if (count === 0) return "The stash is empty.\n";
+  const pieces = `${count} ${count === 1 ? "piece" : "pieces"} of cloth, ${areaOf(cloths, spoken)}.`;
+  return [...clothLines(cloths, spoken), "", pieces, ""].join("\n");
+}

@@ -1,0 +1,209 @@
+import type { Options } from "csv-parse";
+import { parse } from "csv-parse/sync";
+import * as say from "../diagnostics/stash.ts";
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { floor, type ParsedLength, parseLength } from "../length/index.ts";
+import type { LengthUnit, Ticks } from "../length/types.ts";
+import { tradeSize } from "../stock/index.ts";
+import type { Stash, StashCloth, StashColumns, StashRow } from "./types.ts";
+
+/** Headings a maker may give each column, in small letters, without a measure in brackets. */
+const HEADINGS: Readonly<Record<keyof StashColumns, readonly string[]>> = {
+  fabric: ["fabric", "name", "cloth", "colour", "color", "material"],
+  width: ["width", "across", "wide"],
+  length: ["length", "along", "long"],
+  count: ["how many", "count", "number", "quantity", "qty", "pieces"],
+  note: ["note", "notes", "remark", "remarks", "comment"],
+};
+
+/** A record as the CSV library gives it. */
+interface Read {
+  record: string[];
+  info: { bytes: number };
+}
+
+/** Most of one kind of cloth a drawer may be said to hold. */
+const MOST = 9999;
+
+/**
+ * Reads a table of cloth to hand: CSV with headings `fabric, width, length, how many, note`, in any order and
+ * beside any others, separated by commas, semicolons or tabs. Rows that cannot be read are named in a warning and
+ * kept as they are. No value when the table as a whole cannot be read.
+ * @param bare measure of numbers written without one where the heading names none
+ */
+export function readStash(text: string, file: string, bare: LengthUnit): Outcome<Stash> {
+  const delimiter = delimiterOf(text);
+  const records = split(text, delimiter);
+  if ("line" in records) return fail(say.stashUnclosed(file, records.line));
+  const [first, ...rest] = records.rows;
+  const headings = first?.cells ?? [];
+  const columns = columnsOf(headings);
+  if (first === undefined || columns === null) return fail(say.stashNoHeadings(file, headings));
+  const measures = {
+    width: measureIn(headings[columns.width] ?? ""),
+    length: measureIn(headings[columns.length] ?? ""),
+  };
+  const diagnostics: Diagnostic[] = [];
+  let guessed = false;
+  const rows = rest.map(({ raw, cells, line }): StashRow => {
+    const row = { raw, cells, line };
+    if (cells.every((cell) => cell.trim() === "")) return { ...row, cloth: null };
+    const read = readRow(cells, columns, measures, bare);
+    if ("problem" in read) {
+      diagnostics.push(say.stashRowUnreadable({ file, line, column: 1 }, read.problem));
+      return { ...row, cloth: null };
+    }
+    guessed ||= read.guessed;
+    return { ...row, cloth: read.cloth };
+  });
+  if (guessed) diagnostics.push(say.stashMeasureTaken(file, bare));
+  const lineEnd = /\r\n|\n|\r/.exec(text)?.[0] as Stash["lineEnd"] | undefined;
+  return {
+    value: { head: first.raw, headings, columns, measures, delimiter, lineEnd: lineEnd ?? "\n", rows },
+    diagnostics,
+  };
+}
+
+function fail(diagnostic: Diagnostic): Outcome<Stash> {
+  return { value: null, diagnostics: [diagnostic] };
+}
+
+/** The sign that stands most often in the first line. Spreadsheets set to a decimal comma write semicolons. */
+function delimiterOf(text: string): Stash["delimiter"] {
+  const line = text.split(/[\r\n]/, 1)[0] ?? "";
+  const times = (sign: string) => line.split(sign).length;
+  if (times("\t") > Math.max(times(","), times(";"))) return "\t";
+  return times(";") > times(",") ? ";" : ",";
+}
+
+interface Row {
+  raw: string;
+  cells: string[];
+  line: number;
+}
+
+/** Cuts the text into rows, so that the rows put together again are the text. */
+function split(text: string, delimiter: string): { rows: Row[] } | { line: number } {
+  const options: Options = {
+    bom: true,
+    delimiter,
+    info: true,
+    record_delimiter: ["\r\n", "\n", "\r"],
+    relax_column_count: true,
+    // An inch mark stands in the middle of a cell.
+    relax_quotes: true,
+    skip_empty_lines: false,
+  };
+  const bytes = new TextEncoder().encode(text);
+  const letters = new TextDecoder("utf-8", { ignoreBOM: true });
+  let records: Read[];
+  try {
+    records = parse(text, options) as unknown as Read[];
+  } catch (error) {
+    return { line: (error as { lines?: number }).lines ?? 1 };
+  }
+  let [start, line] = [0, 1];
+  const rows = records.map(({ record, info }, index): Row => {
+    const end = index === records.length - 1 ? bytes.length : info.bytes;
+    const raw = letters.decode(bytes.subarray(start, end));
+    const row = { raw, cells: record, line };
+    line += raw.match(/\r\n|\n|\r/g)?.length ?? 0;
+    start = end;
+    return row;
+  });
+  return { rows };
+}
+
+/** A heading without its measure: `Width (in)` is `width`. */
+function plainHeading(heading: string): string {
+  return heading
+    .replace(/^\ufeff/, "")
+    .toLowerCase()
+    .replace(/[([,].*$/, "")
+    .replace(/\s+(in|inches|cm|mm|yd|m)\s*$/, "")
+    .replace(/[\s_-]+/g, " ")
+    .trim();
+}
+
+function columnsOf(headings: readonly string[]): StashColumns | null {
+  const plain = headings.map(plainHeading);
+  const find = (column: keyof StashColumns): number | null => {
+    const places = HEADINGS[column].map((name) => plain.indexOf(name)).filter((place) => place >= 0);
+    return places[0] ?? null;
+  };
+  const [fabric, width, length] = [find("fabric"), find("width"), find("length")];
+  if (fabric === null || width === null || length === null) return null;
+  return { fabric, width, length, count: find("count"), note: find("note") };
+}
+
+/** The measure a heading names: `width (in)`, `Length cm`. */
+function measureIn(heading: string): LengthUnit | null {
+  const [, word = ""] = /[\s([,](in|inches|inch|cm|mm|yd|m)\W*$/i.exec(heading) ?? [];
+  const short = word.toLowerCase().replace(/^inch(es)?$/, "in");
+  return short === "" ? null : (short as LengthUnit);
+}
+
+type ReadRow = { cloth: StashCloth; guessed: boolean } | { problem: string };
+
+function readRow(
+  cells: readonly string[],
+  columns: StashColumns,
+  measures: Stash["measures"],
+  bare: LengthUnit,
+): ReadRow {
+  const cell = (place: number | null) => (place === null ? "" : (cells[place] ?? "").trim());
+  const fabric = cell(columns.fabric);
+  if (fabric === "") return { problem: "it names no fabric" };
+  const size = readSize(cell(columns.width), cell(columns.length), measures, bare);
+  if ("problem" in size) return size;
+  const written = cell(columns.count).replace(/[.,]0+$/, "");
+  const count = written === "" ? 1 : Number(written);
+  if (!/^\d*$/.test(written) || count > MOST) {
+    return { problem: `how many is "${cell(columns.count)}"; a whole number up to ${MOST} is expected` };
+  }
+  const { across, along, guessed } = size;
+  return { cloth: { fabric, across, along, count, note: cell(columns.note) }, guessed };
+}
+
+type ReadSize = { across: Ticks; along: Ticks; guessed: boolean } | { problem: string };
+
+function readSize(width: string, length: string, measures: Stash["measures"], bare: LengthUnit): ReadSize {
+  if (length === "") {
+    const trade = tradeSize(width);
+    if (trade !== null && trade.across !== null) {
+      return { across: trade.across, along: trade.along, guessed: false };
+    }
+  }
+  if (width === "" || length === "") {
+    return { problem: width === "" ? "it has no width" : "it has no length" };
+  }
+  const first = parseLength(width, measures.width ?? bare);
+  const second = parseLength(length, measures.length ?? bare);
+  const across = inTicks(measures.width === null ? again(width, first, second) : first);
+  const along = inTicks(measures.length === null ? again(length, second, first) : second);
+  for (const [written, read] of [
+    [width, across],
+    [length, along],
+  ] as const) {
+    if (typeof read === "string") return { problem: `"${written}" is not a length: ${read}` };
+    if (read <= 0) return { problem: `"${written}" is no size of a cloth` };
+  }
+  const settled = measures.width !== null || measures.length !== null || unitOf(first) !== null;
+  return { across: Number(across), along: Number(along), guessed: !settled && unitOf(second) === null };
+}
+
+function unitOf(read: ParsedLength): LengthUnit | null {
+  return read.ok ? read.unit : null;
+}
+
+/** A bare number takes the measure written beside it in its row, unless that is one cloth is sold by. */
+function again(written: string, own: ParsedLength, beside: ParsedLength): ParsedLength {
+  const unit = unitOf(beside);
+  if (!own.ok || own.unit !== null || unit === null || unit === "yd" || unit === "m") return own;
+  return parseLength(written, unit);
+}
+
+/** There is no more cloth than is said: to the tick below. Or what is wrong. */
+function inTicks(read: ParsedLength): Ticks | string {
+  return read.ok ? Number(floor(read.value)) : read.problem.message;
+}

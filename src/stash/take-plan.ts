@@ -1,0 +1,53 @@
+import { stashLacks } from "../diagnostics/stash.ts";
+import type { Outcome } from "../diagnostics/types.ts";
+import { formatSize } from "../length/index.ts";
+import type { Plan } from "../plan/types.ts";
+import { addCloth, removeCloth } from "./change-stash.ts";
+import type { Stash, StashCloth } from "./types.ts";
+
+/** What a plan takes out of the drawer and what it puts back. */
+export interface Taken {
+  stash: Stash;
+  used: StashCloth[];
+  kept: StashCloth[];
+}
+
+function gathered(cloths: readonly StashCloth[]): StashCloth[] {
+  const found = new Map<string, StashCloth>();
+  for (const cloth of cloths) {
+    const key = JSON.stringify([cloth.fabric, cloth.across, cloth.along]);
+    found.set(key, { ...cloth, count: cloth.count + (found.get(key)?.count ?? 0) });
+  }
+  return [...found.values()];
+}
+
+/**
+ * The table after a plan has been cut: the pieces of cloth it lays out are gone, the offcuts worth keeping are
+ * added, those of what was bought too. All of it or nothing.
+ */
+export function takePlan(stash: Stash, plan: Plan, file: string): Outcome<Taken> {
+  const used = gathered(
+    plan.fabrics.flatMap(({ name, lays }) =>
+      lays
+        .filter(({ source }) => source === "fixed")
+        .map(({ across, along }) => ({ fabric: name, across, along, count: 1, note: "" })),
+    ),
+  );
+  const note = `left from ${plan.name}`;
+  const kept = gathered(
+    plan.fabrics.flatMap(({ name, leftovers }) =>
+      leftovers.map(({ across, along, count }) => ({ fabric: name, across, along, count, note })),
+    ),
+  );
+  let left = stash;
+  const lacking: string[] = [];
+  for (const cloth of used) {
+    const fewer = removeCloth(left, cloth);
+    if (fewer !== null) left = fewer;
+    else
+      lacking.push(`${cloth.count} of ${cloth.fabric} ${formatSize(cloth.across, cloth.along, plan.ruler)}`);
+  }
+  if (lacking.length > 0) return { value: null, diagnostics: [stashLacks(file, lacking)] };
+  for (const cloth of kept) left = addCloth(left, cloth, plan.ruler.unit);
+  return { value: { stash: left, used, kept }, diagnostics: [] };
+}
