@@ -7,7 +7,7 @@ import { saySize } from "./say.ts";
 import { spotFacts } from "./spot-facts.ts";
 import { howMade } from "./triangles.ts";
 import type { Recipe } from "./units/types.ts";
-import type { UnitDemand } from "./work-types.ts";
+import type { SpotFacts, UnitDemand } from "./work-types.ts";
 
 /** Gathers the units of the quilt by what is sewn alike, and works out the ways to make each. */
 export function demandsOf(
@@ -16,6 +16,7 @@ export function demandsOf(
   diagnostics: Diagnostic[],
 ): UnitDemand[] {
   const demands = new Map<string, UnitDemand | null>();
+  const known = new Map<string, Made>();
   for (const instance of instances) {
     const key = JSON.stringify(
       [
@@ -24,11 +25,11 @@ export function demandsOf(
         instance.unit.method,
         Object.entries(instance.fabrics).sort(([a], [b]) => (a < b ? -1 : 1)),
       ],
-      (_key, value) => (typeof value === "bigint" ? value.toString() : value),
+      plainly,
     );
     let demand = demands.get(key);
     if (demand === undefined) {
-      demand = newDemand(instance, spec, diagnostics);
+      demand = newDemand(instance, spec, known, diagnostics);
       demands.set(key, demand);
     }
     if (demand !== null) addTo(demand, instance);
@@ -45,9 +46,48 @@ function addTo(demand: UnitDemand, { prints, label, count }: UnitInstance): void
   else use.count += count;
 }
 
-/** Recipes of the kind that suit the size, the wanted one first; null when the wanted one does not suit. */
-function newDemand(instance: UnitInstance, spec: QuiltSpec, diagnostics: Diagnostic[]): UnitDemand | null {
-  const { unit } = instance;
+/** What one unit needs, the wanted method first; null when that does not suit. */
+function newDemand(
+  instance: UnitInstance,
+  spec: QuiltSpec,
+  known: Map<string, Made>,
+  diagnostics: Diagnostic[],
+): UnitDemand | null {
+  const { unit, fabrics, prints } = instance;
+  // Other methods are needed only where the wanted one may fail: on a print with an up, or a segment too long.
+  const every = Object.keys(prints).length > 0;
+  const key = JSON.stringify([unit.kind.name, unit.design, unit.method, every], plainly);
+  let made = known.get(key);
+  if (made === undefined) {
+    made = { recipes: recipesOf(unit, spec, every, diagnostics), spots: spotFacts(unit, spec) };
+    known.set(key, made);
+  }
+  if (made.recipes === null) return null;
+  return {
+    text: describe(unit, spec),
+    recipes: made.recipes,
+    chosen: unit.method !== null,
+    fabrics,
+    spots: made.spots,
+    wants: [],
+    uses: [],
+    path: unit.cell.path,
+    at: unit.cell.at,
+  };
+}
+
+/** Worked out once for units alike in all but their fabrics. */
+interface Made {
+  recipes: Recipe[] | null;
+  spots: SpotFacts[];
+}
+
+function recipesOf(
+  unit: LaidUnit,
+  spec: QuiltSpec,
+  every: boolean,
+  diagnostics: Diagnostic[],
+): Recipe[] | null {
   const how = howMade(spec);
   const recipes: Recipe[] = [];
   for (const method of inOrder(unit)) {
@@ -59,18 +99,13 @@ function newDemand(instance: UnitInstance, spec: QuiltSpec, diagnostics: Diagnos
       );
       return null;
     }
+    if (!every && recipes[0]?.stripSets.length === 0) break;
   }
-  return {
-    text: describe(unit, spec),
-    recipes,
-    chosen: unit.method !== null,
-    fabrics: instance.fabrics,
-    spots: spotFacts(unit, spec),
-    wants: [],
-    uses: [],
-    path: unit.cell.path,
-    at: unit.cell.at,
-  };
+  return recipes;
+}
+
+function plainly(_key: string, value: unknown): unknown {
+  return typeof value === "bigint" ? value.toString() : value;
 }
 
 function inOrder(unit: LaidUnit): LaidUnit["kind"]["methods"] {
