@@ -16,8 +16,8 @@ import { searchWork } from "./work-search.ts";
 
 /** Most kinds of strip the search chooses from. */
 const MOST_COLUMNS = 90;
-/** Most partial plans seen. */
-const MOST_NODES = 6000;
+/** Most partial plans seen in one search. */
+const MOST_NODES = 1500;
 /** Most plans the small changes try. */
 const MOST_TRIED = 1000;
 
@@ -83,23 +83,33 @@ function easeOnce(
     stats,
   );
   const rest = judge.workOf([]);
-  searchWork(
-    question,
-    priced,
-    MOST_NODES,
-    judge.workOf(best) - rest,
-    (candidate) => {
-      offer(candidate);
-      return judge.workOf(best) - rest;
-    },
-    clock.expired,
-  );
+  for (const order of ordersOf(question))
+    searchWork(
+      question,
+      priced,
+      MOST_NODES,
+      judge.workOf(best) - rest,
+      (candidate) => {
+        offer(candidate);
+        return judge.workOf(best) - rest;
+      },
+      clock.expired,
+      order,
+    );
   best = polish(kinds, run, best, judge);
   if (judge.compare(best, gather(strips)) >= 0) return null;
   const eased = { ...closeStrips(problem, result, open, best), stats };
   // Judged once more as a whole plan, where strips of sheets and bands count as well.
   const sound = verify(problem, eased).length === 0 && eased.rollLength <= lengthLimit;
   return sound && workOf(problem, eased).total <= workOf(problem, result).total ? eased : null;
+}
+
+/** Which item a plan is built around first: the largest, then in another search the one needing most cloth. */
+function ordersOf({ kinds, demand }: WorkQuestion): number[][] {
+  const largest = [...kinds.keys()];
+  const cloth = (k: number): number => kinds[k]!.lies[0]!.width * kinds[k]!.lies[0]!.height * demand[k]!;
+  const most = largest.slice().sort((a, b) => cloth(b) - cloth(a) || a - b);
+  return [largest, most, most.slice().reverse()];
 }
 
 function candidates(

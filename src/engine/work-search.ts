@@ -14,7 +14,7 @@ interface Step {
 }
 
 /**
- * Builds plans from the columns, largest item first, and offers each that may be less work than `most` (which
+ * Builds plans from the columns, items in the given order, and offers each that may be less work than `most` (which
  * `offer` lowers). Limited discrepancy search (Harvey and Ginsberg 1995): first the plan that follows the best
  * guess throughout, then those that depart from it once, twice, ... until `nodes` partial plans have been seen.
  * Counted work only, so that the answer does not depend on the machine.
@@ -26,6 +26,7 @@ export function searchWork(
   most: number,
   offer: (strips: StripCount[]) => number,
   stop: () => boolean,
+  order: readonly number[],
 ): void {
   const { kinds, run, demand, limit, paid } = question;
   const { columns, prices, perLength } = priced;
@@ -85,8 +86,8 @@ export function searchWork(
   const visit = (cost: number, room: number, departures: number): void => {
     if (seen >= nodes || (seen % 64 === 0 && stop())) return;
     seen++;
-    const kind = left.findIndex((count) => count > 0);
-    if (kind < 0) {
+    const kind = order.find((k) => left[k]! > 0);
+    if (kind === undefined) {
       bar = Math.min(
         bar,
         offer(chosen.map(({ column, count }) => ({ filling: columns[column]!.filling, count }))),
