@@ -13,6 +13,9 @@ export interface PieceFacts {
   size: string;
   /** Empty for a square or a strip of full width. */
   turn: string;
+  /** What it is for: the maker's label, or what the quilt uses it for. */
+  uses: string[];
+  /** The same, then how it is cut further, then the maker's note. */
   remarks: string[];
 }
 
@@ -42,16 +45,16 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
       formatSize(across, along, plan.ruler),
     );
     // A piece without a label is for its own size, which is told already.
-    const uses = piece.uses.map(({ text }) => text).filter((text) => !sizes.includes(text));
-    const remarks = [...(piece.label !== "" ? [piece.label] : uses), after, piece.note].filter(
-      (text) => text !== "",
-    );
+    const told = piece.uses.map(({ text }) => text).filter((text) => !sizes.includes(text));
+    const uses = piece.label !== "" ? [piece.label] : told;
+    const remarks = [...uses, after, piece.note].filter((text) => text !== "");
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
     return {
       letter: piece.letter,
       count: piece.count,
       size: square ? `${across} ${words.square}` : size,
       turn,
+      uses,
       remarks,
     };
   });

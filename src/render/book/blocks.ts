@@ -1,0 +1,227 @@
+import { safeColour } from "../svg/palette.ts";
+import type { Block, Cell, Label, Step, StepGroup, Table, Template } from "./content.ts";
+import { type Child, element, type Markup, trusted } from "./markup.ts";
+import { bookWords } from "./words.ts";
+
+/** A small square in a fabric's own colour. It says nothing that the name beside it does not. */
+export function swatchMark(colour: string): Markup {
+  const box = { x: 0.5, y: 0.5, width: 15, height: 15, rx: 3, fill: safeColour(colour) };
+  return element(
+    "svg",
+    { class: "swatch", viewBox: "0 0 16 16", width: 16, height: 16, "aria-hidden": "true" },
+    element("rect", { ...box, stroke: "currentColor" }),
+  );
+}
+
+function paragraphs(texts: readonly string[], tag: string, className: string): Markup[] {
+  return texts.map((text) => element(tag, { class: className, dir: "auto" }, text));
+}
+
+function tickBox(id: string): Markup {
+  return element("input", { type: "checkbox", class: "tick", id, "data-tick": true });
+}
+
+function cellMarkup(cell: Cell): Child {
+  const name = element("span", { class: "said", dir: "auto" }, cell.text);
+  const swatch = cell.swatch === null ? null : swatchMark(cell.swatch);
+  return [swatch, name, paragraphs(cell.notes, "span", "note")];
+}
+
+function tableMarkup(table: Table, id: string): Markup {
+  const ticked = table.ticks.length > 0;
+  const head = table.columns.map(({ heading, align }) =>
+    element("th", { scope: "col", class: align === "right" ? "number" : null }, heading),
+  );
+  const rows = table.rows.map((row, r) => {
+    const sum = table.summed && r === table.rows.length - 1;
+    const tick = table.ticks[r];
+    const box =
+      tick === undefined
+        ? null
+        : element(
+            "label",
+            { class: "tick-cell" },
+            tickBox(`${id}-${r + 1}`),
+            element("span", { class: "heard" }, tick),
+          );
+    const cells = row.map((cell, c) => {
+      const column = table.columns[c];
+      const shape = { class: column?.align === "right" ? "number" : column?.wordy === true ? "wordy" : null };
+      if (c === 0) return element("th", { scope: "row", ...shape }, cellMarkup(cell));
+      return element("td", { "data-heading": column?.heading ?? "", ...shape }, cellMarkup(cell));
+    });
+    const first = ticked ? element("td", { class: "ticks" }, box) : null;
+    return element("tr", { class: sum ? "sum" : null }, first, cells);
+  });
+  const corner = ticked ? element("td", { class: "ticks" }) : null;
+  return element(
+    "table",
+    {},
+    element("caption", { class: table.captionSeen ? null : "heard" }, table.caption),
+    element("thead", {}, element("tr", {}, corner, head)),
+    element("tbody", {}, rows),
+  );
+}
+
+function stepMarkup(step: Step, number: number): Markup {
+  const lines = (texts: readonly string[]) =>
+    texts.length === 0
+      ? null
+      : element(
+          "ul",
+          { class: "then" },
+          texts.map((text) => element("li", {}, text)),
+        );
+  return element(
+    "li",
+    { class: "step" },
+    tickBox(step.id),
+    element(
+      "div",
+      { class: "told" },
+      element(
+        "label",
+        { for: step.id },
+        element("span", { class: "count" }, `${number}.`),
+        " ",
+        element("span", { class: "what" }, step.title),
+      ),
+      lines(step.details),
+      step.parts.map(({ title, details }) =>
+        element("div", { class: "part" }, element("p", { class: "where" }, title), lines(details)),
+      ),
+      step.where === "" ? null : element("p", { class: "where" }, step.where),
+      paragraphs(step.warnings, "p", "warning"),
+    ),
+  );
+}
+
+function groupsMarkup(groups: readonly StepGroup[]): Markup[] {
+  let number = 0;
+  return groups.map(({ title, steps }) =>
+    element(
+      "div",
+      { class: "group" },
+      title === "" ? null : element("h3", { dir: "auto" }, title),
+      element(
+        "ol",
+        { class: "steps" },
+        steps.map((step) => {
+          number += 1;
+          return stepMarkup(step, number);
+        }),
+      ),
+    ),
+  );
+}
+
+function progressMark(): Markup {
+  return element("p", { class: "progress", role: "status", "data-progress": bookWords.progress });
+}
+
+function drawing(svg: string, label: string): Markup {
+  return element("div", { class: "drawing", role: "region", "aria-label": label, tabindex: 0 }, trusted(svg));
+}
+
+function labelMarkup(label: Label): Markup {
+  return element(
+    "li",
+    { class: "label" },
+    element("p", { class: "letter" }, label.letter),
+    element(
+      "div",
+      {},
+      element("p", { class: "fabric" }, swatchMark(label.colour), element("bdi", {}, label.fabric)),
+      element("p", { class: "size" }, label.size),
+      element("p", { class: "amount" }, label.count),
+      paragraphs(label.uses, "p", "use"),
+    ),
+  );
+}
+
+function templateMarkup(template: Template): Markup {
+  return element(
+    "figure",
+    { class: "template" },
+    element("div", { class: "full-size" }, trusted(template.svg)),
+    element(
+      "figcaption",
+      {},
+      element("strong", { dir: "auto" }, template.title),
+      paragraphs(template.facts, "span", "note"),
+    ),
+  );
+}
+
+/** One block of a section as HTML; `id` starts the ids inside it. */
+export function blockMarkup(block: Block, id: string): Child {
+  switch (block.kind) {
+    case "text":
+      return element("p", { class: block.tone, dir: "auto" }, block.text);
+    case "heading":
+      return element("h3", {}, block.text);
+    case "list":
+      return element(
+        "ul",
+        { class: "plain-list" },
+        block.items.map((item) => element("li", { dir: "auto" }, item)),
+      );
+    case "facts":
+      return element(
+        "dl",
+        { class: "facts" },
+        block.facts.map(({ caption, value }) =>
+          element("div", {}, element("dt", {}, caption), element("dd", {}, value)),
+        ),
+      );
+    case "cautions":
+      return element(
+        "div",
+        { class: "cautions" },
+        block.tools.map(({ tool, rules }) =>
+          element(
+            "div",
+            { class: "caution" },
+            element("h3", {}, tool),
+            element(
+              "ul",
+              {},
+              rules.map((rule) => element("li", {}, rule)),
+            ),
+          ),
+        ),
+      );
+    case "table":
+      return element("div", { class: "table" }, tableMarkup(block.table, `${id}-row`));
+    case "picture":
+      return drawing(block.svg, bookWords.drawingArea);
+    case "bench":
+      return element(
+        "div",
+        { class: "bench" },
+        drawing(block.svg, bookWords.diagramArea),
+        element(
+          "div",
+          { class: "work" },
+          element("div", { class: "table" }, tableMarkup(block.table, `${id}-row`)),
+          element("h3", { class: "steps-title" }, bookWords.cutting.steps),
+          progressMark(),
+          groupsMarkup(block.groups),
+        ),
+      );
+    case "steps":
+      return [progressMark(), groupsMarkup(block.groups)];
+    case "labels":
+      return element("ul", { class: "labels" }, block.labels.map(labelMarkup));
+    case "templates":
+      return element("div", { class: "templates" }, block.templates.map(templateMarkup));
+    case "terms":
+      return element(
+        "dl",
+        { class: "terms" },
+        block.terms.map(({ term, meaning }) =>
+          element("div", {}, element("dt", {}, term), element("dd", {}, meaning)),
+        ),
+      );
+  }
+}

@@ -1,0 +1,44 @@
+import type { Plan } from "../../plan/types.ts";
+import { buyingSection } from "./buying.ts";
+import type { Book, Section } from "./content.ts";
+import { coverOf } from "./cover.ts";
+import { cuttingSection } from "./cutting.ts";
+import { assumptionSection, cautionSection, glossarySection, readingSection } from "./front-matter.ts";
+import { labelSection } from "./labels.ts";
+import { quiltSection } from "./quilt-pages.ts";
+import { wasteSection } from "./waste.ts";
+import { bookWords } from "./words.ts";
+
+/** 32 bits that change with the text (Fowler, Noll and Vo's FNV-1a hash), as eight hexadecimal digits. */
+function fingerprint(text: string): string {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i += 1) {
+    hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193) >>> 0;
+  }
+  return hash.toString(16).padStart(8, "0");
+}
+
+/** Everything the cutting book of a plan says, in order; sections without content are left out. */
+export function bookOf(plan: Plan): Book {
+  const sections = [
+    readingSection(plan),
+    cautionSection(),
+    buyingSection(plan),
+    ...plan.fabrics.map((_, index) => cuttingSection(plan, index)),
+    labelSection(plan),
+    quiltSection(plan),
+    wasteSection(plan),
+    assumptionSection(plan),
+  ].filter((section): section is Section => section !== null);
+  const glossary = glossarySection(sections);
+  const steps = sections.flatMap(({ blocks }) =>
+    blocks.flatMap((block) => (block.kind === "bench" || block.kind === "steps" ? block.groups : [])),
+  );
+  return {
+    title: bookWords.title(plan.name),
+    subtitle: bookWords.subtitle,
+    cover: coverOf(plan),
+    sections: glossary === null ? sections : [...sections, glossary],
+    key: fingerprint(JSON.stringify([plan.name, steps])),
+  };
+}

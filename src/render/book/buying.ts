@@ -1,0 +1,93 @@
+import { formatLength } from "../../length/index.ts";
+import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { pieceFacts, priceOf, proofOf, words as textWords, totalPrice } from "../text/index.ts";
+import type { Cell, Section, Table } from "./content.ts";
+import { sentence, typeset } from "./typeset.ts";
+import { bookWords } from "./words.ts";
+
+/** Uses told of one fabric; the rest are counted. */
+const MOST_USES = 6;
+
+/** What a fabric is for, each use once. */
+function usesOf(fabric: FabricPlan, plan: Plan): string[] {
+  const all = [...new Set(pieceFacts(fabric, plan).flatMap(({ uses }) => uses))];
+  const told = all.slice(0, MOST_USES).map(typeset);
+  const rest = all.length - told.length;
+  return rest === 0 ? told : [...told, bookWords.buy.andMore(rest)];
+}
+
+function cell(text: string, notes: string[] = [], swatch: string | null = null): Cell {
+  return { text: text === "" ? bookWords.buy.none : text, notes, swatch };
+}
+
+function buyTable(plan: Plan): Table {
+  const { columns } = textWords;
+  const { spare, narrowest, have } = bookWords.buy;
+  const priced = plan.fabrics.some((fabric) => priceOf(fabric) !== "");
+  const sturdy = plan.fabrics.some(({ sturdiness }) => sturdiness.narrowestUsable !== null);
+  const length = (size: number) => typeset(formatLength(size, plan.ruler));
+  const rows = plan.fabrics.map((fabric): Cell[] => {
+    const { narrowestUsable, spareLength } = fabric.sturdiness;
+    const uses = usesOf(fabric, plan);
+    return [
+      cell(
+        fabric.name,
+        [
+          ...(fabric.note === "" ? [] : [fabric.note]),
+          ...(uses.length === 0 ? [] : [bookWords.buy.forWhat(uses)]),
+        ],
+        fabric.colour,
+      ),
+      cell(typeset(fabric.purchase?.text ?? have)),
+      cell(fabric.purchase === null ? "" : length(fabric.bound.used)),
+      cell(fabric.purchase === null ? "" : length(spareLength)),
+      ...(sturdy ? [cell(narrowestUsable === null ? "" : length(narrowestUsable))] : []),
+      ...(priced ? [cell(priceOf(fabric))] : []),
+      cell(typeset(proofOf(fabric, plan))),
+    ];
+  });
+  const total = totalPrice(plan);
+  const headings = [
+    { heading: columns.fabric, align: "left" as const },
+    { heading: columns.buy, align: "left" as const },
+    { heading: columns.used, align: "right" as const },
+    { heading: spare, align: "right" as const },
+    ...(sturdy ? [{ heading: narrowest, align: "right" as const }] : []),
+    ...(priced ? [{ heading: columns.price, align: "right" as const }] : []),
+    { heading: columns.proof, align: "left" as const },
+  ];
+  const sum = headings.map(({ heading }, i) =>
+    i === 0
+      ? cell(textWords.total)
+      : { text: heading === columns.price ? (total ?? "") : "", notes: [], swatch: null },
+  );
+  return {
+    caption: bookWords.buy.title,
+    captionSeen: false,
+    columns: headings.map((column) => ({ ...column, heading: sentence(column.heading) })),
+    rows: total === null ? rows : [...rows, sum],
+    summed: total !== null,
+    ticks: plan.fabrics.map(({ name }) => bookWords.bought(name)),
+  };
+}
+
+/** The shopping list: what each fabric is for, how much to ask for, and how much room the plan leaves. */
+export function buyingSection(plan: Plan): Section {
+  const sturdy = plan.fabrics.some(({ sturdiness }) => sturdiness.narrowestUsable !== null);
+  return {
+    id: "buy",
+    over: "",
+    title: bookWords.buy.title,
+    swatch: null,
+    running: "",
+    newSheet: true,
+    titledByDrawing: false,
+    blocks: [
+      { kind: "text", text: textWords.estimates, tone: "lead" },
+      { kind: "table", table: buyTable(plan) },
+      ...(sturdy
+        ? [{ kind: "text" as const, text: bookWords.buy.narrowestNote, tone: "quiet" as const }]
+        : []),
+    ],
+  };
+}

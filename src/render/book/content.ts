@@ -1,0 +1,116 @@
+/**
+ * What a cutting book says, before anybody decides how it looks: the web page and the printed file are
+ * both made from it. Text is plain; whoever prints it makes it safe.
+ */
+
+export interface Fact {
+  caption: string;
+  value: string;
+}
+
+/** Something to do and tick off. */
+export interface Step {
+  /** Unique in the book and the same for the same plan, so that a tick can be remembered. */
+  id: string;
+  /** Said first and large. */
+  title: string;
+  details: string[];
+  /** What is done with some strips only. */
+  parts: { title: string; details: string[] }[];
+  /** Where to look in the diagram; empty when nowhere. */
+  where: string;
+  warnings: string[];
+}
+
+/** Steps on one piece of cloth; `title` is empty when there is only one. */
+export interface StepGroup {
+  title: string;
+  steps: Step[];
+}
+
+export interface Column {
+  heading: string;
+  align: "left" | "right";
+  /** Holds words of the maker's, however long. */
+  wordy?: boolean;
+}
+
+export interface Cell {
+  text: string;
+  /** More about it, said smaller. */
+  notes: string[];
+  /** `#rrggbb` of a swatch before the text; null for none. */
+  swatch: string | null;
+}
+
+export interface Table {
+  /** Said to screen readers only when the section's title says it. */
+  caption: string;
+  captionSeen: boolean;
+  columns: Column[];
+  rows: Cell[][];
+  /** The last row is a sum. */
+  summed: boolean;
+  /** One for each row to tick, else empty. */
+  ticks: string[];
+}
+
+/** For one bag of pieces. */
+export interface Label {
+  letter: string;
+  fabric: string;
+  colour: string;
+  count: string;
+  size: string;
+  uses: string[];
+}
+
+export interface Template {
+  title: string;
+  facts: string[];
+  /** To scale 1 : 1: its width and height attributes are in millimetres. */
+  svg: string;
+  across: number;
+  down: number;
+}
+
+export type Block =
+  | { kind: "text"; text: string; tone: "plain" | "lead" | "quiet" }
+  | { kind: "heading"; text: string }
+  | { kind: "list"; items: string[] }
+  | { kind: "facts"; facts: Fact[] }
+  | { kind: "cautions"; tools: { tool: string; rules: string[] }[] }
+  | { kind: "table"; table: Table }
+  | { kind: "picture"; svg: string }
+  /** Steps beside the drawing they are about. */
+  | { kind: "bench"; svg: string; table: Table; groups: StepGroup[] }
+  | { kind: "steps"; groups: StepGroup[] }
+  | { kind: "labels"; labels: Label[] }
+  | { kind: "templates"; templates: Template[] }
+  | { kind: "terms"; terms: { term: string; meaning: string }[] };
+
+export interface Section {
+  /** Letters, digits and dashes. */
+  id: string;
+  /** Small line above the title; may be empty. */
+  over: string;
+  title: string;
+  /** A swatch before the title; null for none. */
+  swatch: string | null;
+  /** Stands in the running header; empty for the book's name alone. */
+  running: string;
+  /** Begins a new sheet in print. */
+  newSheet: boolean;
+  /** The first drawing says the title and facts already, so that print need not. */
+  titledByDrawing: boolean;
+  blocks: Block[];
+}
+
+export interface Book {
+  title: string;
+  subtitle: string;
+  cover: { svg: string; facts: Fact[] };
+  sections: Section[];
+  /** Changes whenever a step changes, so that old ticks are not taken for new ones. */
+  key: string;
+}

@@ -1,0 +1,118 @@
+import { formatLength, formatMeasure } from "../../length/index.ts";
+import type { Plan } from "../../plan/types.ts";
+import type { QuiltTop } from "../../quilt/types.ts";
+import { toSvg } from "../svg/canvas.ts";
+import { TICKS_PER_MM } from "../svg/frame.ts";
+import { INK } from "../svg/palette.ts";
+import { outlineNodes, patchNodes, rectangle, ticksOf } from "../svg/patches.ts";
+import { spokenSizeNear } from "../svg/quilt-words.ts";
+import { group, line, rect, type Scene, type SceneNode } from "../svg/scene.ts";
+import { cleanText } from "../svg/text-fit.ts";
+import { fabricPaints, fabricPatterns } from "../svg/textures.ts";
+import { priceOf, totalPrice } from "../text/index.ts";
+import type { Fact } from "./content.ts";
+import { bookWords } from "./words.ts";
+
+const WIDTH = 560;
+const TALLEST = 640;
+const ID = "cover-";
+
+/** The top alone, without rulers or words. */
+function topScene(top: QuiltTop, plan: Plan): Scene {
+  const [across, down] = [ticksOf(top.across) / TICKS_PER_MM, ticksOf(top.down) / TICKS_PER_MM];
+  const scale = Number(Math.min((WIDTH - 4) / across, (TALLEST - 4) / down).toFixed(6));
+  const at = { x: 2, y: 2, scale };
+  return {
+    width: Math.ceil(across * scale) + 4,
+    height: Math.ceil(down * scale) + 4,
+    idPrefix: ID,
+    title: bookWords.coverTop,
+    description: cleanText(top.name),
+    patterns: fabricPatterns(plan.fabrics, scale),
+    nodes: [
+      ...patchNodes(top.patches, plan.fabrics, at, { id: "patches", idPrefix: ID }),
+      ...outlineNodes([rectangle(0, 0, across, down)], at, 1.6, "edge"),
+    ],
+  };
+}
+
+/** The fabrics folded and stacked, each as thick as there is much of it. */
+function stackScene(plan: Plan): Scene {
+  const { fabrics } = plan;
+  const lengths = fabrics.map(({ purchase, bound }) => purchase?.length ?? bound.used);
+  const [least, room] = [fabrics.length > 12 ? 12 : 26, 420];
+  const whole = lengths.reduce((sum, length) => sum + length, 0) || 1;
+  const free = Math.max(0, room - least * fabrics.length);
+  let y = 4;
+  const nodes = fabrics.flatMap((_, i): SceneNode[] => {
+    const height = Math.round(least + ((lengths[i] ?? 0) / whole) * free);
+    const shift = [0, 14, 5, 20, 9][i % 5] ?? 0;
+    const box = { x: 4 + shift, y, width: WIDTH - 44, height: height - 3 };
+    y += height;
+    const round = Math.min(13, box.height / 2);
+    const shapes = fabricPaints(fabrics, i, ID).map((paint) => rect(box, paint, round));
+    const fold = box.y + box.height / 2;
+    const edge = { fill: "none", stroke: INK, strokeWidth: 1.1 };
+    return [
+      group(shapes),
+      line(box.x + 20, fold, box.x + box.width, fold, { stroke: INK, strokeWidth: 0.8 }),
+      rect(box, edge, round),
+    ];
+  });
+  return {
+    width: WIDTH,
+    height: y + 2,
+    idPrefix: ID,
+    title: bookWords.coverPicture(fabrics.map(({ name }) => cleanText(name))),
+    description: "",
+    patterns: fabricPatterns(fabrics, 1),
+    nodes,
+  };
+}
+
+/** What all purchases come to, when all are spoken in one measure. */
+function allBought(plan: Plan): string | null {
+  const bought = plan.fabrics.filter(({ purchase }) => purchase !== null);
+  const units = new Set(bought.map(({ sold }) => sold.unit));
+  const [unit] = units;
+  if (unit === undefined || units.size > 1) return null;
+  const length = bought.reduce((sum, { purchase }) => sum + (purchase?.length ?? 0), 0);
+  return formatMeasure(length, unit, { typeset: true });
+}
+
+function coverFacts(plan: Plan): Fact[] {
+  const { facts } = bookWords;
+  const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+  const pieces = sum(plan.fabrics.flatMap((fabric) => fabric.pieces.map(({ count }) => count)));
+  const sizes = sum(plan.fabrics.map((fabric) => fabric.pieces.length));
+  const strips = sum(plan.fabrics.flatMap(({ steps }) => steps.map((step) => step.strips.length)));
+  const [only] = plan.fabrics;
+  const cost = totalPrice(plan) ?? (only !== undefined && plan.fabrics.length === 1 ? priceOf(only) : "");
+  const bought = allBought(plan);
+  const { top, ruler } = plan;
+  const mark = formatLength(ruler.mark, ruler, { typeset: true });
+  return [
+    ...(top === null
+      ? []
+      : [
+          { caption: facts.finished, value: spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler) },
+          ...(top.blocks.length === 0 ? [] : [{ caption: facts.blocks, value: String(top.blocks.length) }]),
+        ]),
+    { caption: facts.fabrics, value: String(plan.fabrics.length) },
+    ...(bought === null ? [] : [{ caption: facts.buy, value: bought }]),
+    ...(cost === "" ? [] : [{ caption: facts.cost, value: cost }]),
+    { caption: facts.strips, value: String(strips) },
+    { caption: facts.pieces, value: String(pieces) },
+    { caption: facts.sizes, value: String(sizes) },
+    {
+      caption: facts.ruler,
+      value: bookWords.rulerLong(formatLength(plan.rulerLength, ruler, { typeset: true }), mark),
+    },
+  ];
+}
+
+/** The picture and figures a book opens with. */
+export function coverOf(plan: Plan): { svg: string; facts: Fact[] } {
+  const scene = plan.top === null ? stackScene(plan) : topScene(plan.top, plan);
+  return { svg: toSvg(scene), facts: coverFacts(plan) };
+}

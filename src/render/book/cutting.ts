@@ -1,0 +1,107 @@
+import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { drawFabric } from "../svg/index.ts";
+import { titleFacts } from "../svg/words.ts";
+import {
+  type Instruction,
+  instructionsFor,
+  leftoverSizes,
+  pieceFacts,
+  proofLines,
+  ranges,
+} from "../text/index.ts";
+import { words as textWords } from "../text/words.ts";
+import type { Section, Step, StepGroup, Table } from "./content.ts";
+import { sentence, typeset } from "./typeset.ts";
+import { bookWords } from "./words.ts";
+
+function stepOf(instruction: Instruction, id: string): Step {
+  const [title = "", ...details] = instruction.phrases;
+  const { strips, parts, flags } = instruction;
+  return {
+    id,
+    title: sentence(title),
+    details: details.map(sentence),
+    parts: parts.map(({ strips: some, phrases }) => ({
+      title: textWords.ofStrips(ranges(some), some.length),
+      details: phrases.map(sentence),
+    })),
+    where:
+      strips.length === 0 || parts.length > 0 ? "" : bookWords.cutting.strips(ranges(strips), strips.length),
+    warnings: flags.map((flag) => textWords.stepFlags[flag]),
+  };
+}
+
+/** The steps, gathered by the cloth they are done on. */
+function stepGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
+  const groups = fabric.lays.map(({ source, name }): StepGroup => {
+    const title = source === "fixed" ? textWords.onPiece(name) : textWords.onBolt;
+    return { title: fabric.lays.length > 1 ? title : "", steps: [] };
+  });
+  for (const [index, instruction] of instructionsFor(plan, fabric).entries()) {
+    groups[instruction.lay]?.steps.push(stepOf(instruction, `${id}-${index + 1}`));
+  }
+  return groups.filter(({ steps }) => steps.length > 0);
+}
+
+function piecesTable(plan: Plan, fabric: FabricPlan): Table {
+  const { letter, count, size, use } = bookWords.cutting.columns;
+  const plain = (text: string, notes: string[] = []) => ({ text, notes, swatch: null });
+  return {
+    caption: bookWords.cutting.pieces,
+    captionSeen: true,
+    columns: [
+      { heading: sentence(letter), align: "left" },
+      { heading: sentence(count), align: "right" },
+      { heading: sentence(size), align: "left" },
+      { heading: sentence(use), align: "left", wordy: true },
+    ],
+    rows: pieceFacts(fabric, plan).map((piece) => {
+      const [first = "", ...more] = piece.remarks.map(typeset);
+      return [
+        plain(piece.letter),
+        plain(String(piece.count)),
+        plain(typeset(piece.size), piece.turn === "" ? [] : [piece.turn]),
+        plain(first, more),
+      ];
+    }),
+    summed: false,
+    ticks: [],
+  };
+}
+
+/** One fabric at the mat: its diagram beside its pieces and steps, then what is left of it. */
+export function cuttingSection(plan: Plan, index: number): Section {
+  const fabric = plan.fabrics[index];
+  if (fabric === undefined) throw new Error(`There is no fabric ${index}`);
+  const id = `fabric-${index + 1}`;
+  const leftovers = leftoverSizes(fabric, plan);
+  return {
+    id,
+    over: bookWords.cutting.over(index + 1, plan.fabrics.length),
+    title: fabric.name,
+    swatch: fabric.colour,
+    running: fabric.name,
+    newSheet: true,
+    titledByDrawing: true,
+    blocks: [
+      { kind: "facts", facts: titleFacts(fabric, plan.ruler) },
+      ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
+      {
+        kind: "bench",
+        svg: drawFabric(plan, index),
+        table: piecesTable(plan, fabric),
+        groups: stepGroups(plan, fabric, id),
+      },
+      { kind: "heading", text: bookWords.cutting.after },
+      {
+        kind: "list",
+        items: [
+          ...(leftovers.length === 0
+            ? [textWords.leftoversNone]
+            : [`${textWords.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`]),
+          ...proofLines(fabric, plan).map(typeset),
+        ],
+      },
+    ],
+  };
+}

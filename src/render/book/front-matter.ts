@@ -1,0 +1,79 @@
+import type { Plan } from "../../plan/types.ts";
+import { assumptionsOf, words as textWords } from "../text/index.ts";
+import type { Block, Book, Section } from "./content.ts";
+import { typeset } from "./typeset.ts";
+import { bookWords } from "./words.ts";
+
+function section(id: string, title: string, newSheet: boolean, blocks: Block[]): Section {
+  return { id, over: "", title, swatch: null, running: "", newSheet, titledByDrawing: false, blocks };
+}
+
+/** How the diagrams are read. */
+export function readingSection(plan: Plan): Section {
+  const { title, lead, items, sizes, sizesMetric } = bookWords.reading;
+  const said = [...items, plan.ruler.unit === "in" ? sizes : sizesMetric];
+  const wide = plan.fabrics.some(
+    ({ pieces, lays }) =>
+      pieces.some(({ fullWidth }) => fullWidth) || lays.some(({ source }) => source === "bolt"),
+  );
+  return section("reading", title, true, [
+    { kind: "text", text: lead, tone: "lead" },
+    { kind: "list", items: (wide ? [...said, textWords.fullWidthMeaning] : said).map(typeset) },
+  ]);
+}
+
+/** What can hurt, and how it does not. */
+export function cautionSection(): Section {
+  const { title, lead, blade, iron, ironRules, needle, needleRules } = bookWords.cautions;
+  return section("cautions", title, false, [
+    { kind: "text", text: lead, tone: "lead" },
+    {
+      kind: "cautions",
+      tools: [
+        { tool: blade, rules: [...textWords.cautions] },
+        { tool: iron, rules: [...ironRules] },
+        { tool: needle, rules: [...needleRules] },
+      ],
+    },
+  ]);
+}
+
+/** What the file left open, and what planning has to say. Null when there is neither. */
+export function assumptionSection(plan: Plan): Section | null {
+  const assumed = assumptionsOf(plan).map(typeset);
+  const notes = plan.diagnostics
+    .filter(({ severity }) => severity !== "error")
+    .map(({ message }) => typeset(message));
+  if (assumed.length + notes.length === 0) return null;
+  const { title, lead } = bookWords.assumed;
+  return section("assumptions", title, false, [
+    ...(assumed.length === 0
+      ? []
+      : [
+          { kind: "text" as const, text: lead, tone: "lead" as const },
+          { kind: "list" as const, items: assumed },
+        ]),
+    ...(notes.length === 0
+      ? []
+      : [
+          { kind: "heading" as const, text: bookWords.assumed.notes },
+          { kind: "list" as const, items: notes },
+        ]),
+  ]);
+}
+
+/** Every text of a block that a reader might look up. */
+function textOf(block: Block): string {
+  return JSON.stringify({ ...block, svg: "" });
+}
+
+/** The terms that the other sections use, in alphabetical order. Null when they use none. */
+export function glossarySection(sections: Book["sections"]): Section | null {
+  const text = sections.flatMap(({ title, blocks }) => [title, ...blocks.map(textOf)]).join("\n");
+  const terms = bookWords.glossary.terms
+    .filter(([, used]) => used.test(text))
+    .map(([term, , meaning]) => ({ term, meaning }))
+    .sort((a, b) => (a.term < b.term ? -1 : 1));
+  if (terms.length === 0) return null;
+  return section("glossary", bookWords.glossary.title, false, [{ kind: "terms", terms }]);
+}

@@ -1,0 +1,1 @@
+export { bookPage } from "./book-page.ts";

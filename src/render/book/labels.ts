@@ -1,0 +1,40 @@
+import type { Plan } from "../../plan/types.ts";
+import { pieceFacts } from "../text/index.ts";
+import type { Label, Section } from "./content.ts";
+import { typeset } from "./typeset.ts";
+import { bookWords } from "./words.ts";
+
+/** Uses that fit on a label. */
+const MOST_USES = 3;
+
+function labelsOf(plan: Plan): Label[] {
+  return plan.fabrics.flatMap((fabric) =>
+    pieceFacts(fabric, plan).map((piece) => ({
+      letter: piece.letter,
+      fabric: fabric.name,
+      colour: fabric.colour,
+      count: bookWords.labels.count(piece.count),
+      size: typeset(piece.size),
+      uses: piece.remarks.slice(0, MOST_USES).map(typeset),
+    })),
+  );
+}
+
+/** A sheet of labels, one for each bag of pieces. */
+export function labelSection(plan: Plan): Section | null {
+  const labels = labelsOf(plan);
+  if (labels.length === 0) return null;
+  return {
+    id: "labels",
+    over: "",
+    title: bookWords.labels.title,
+    swatch: null,
+    running: "",
+    newSheet: true,
+    titledByDrawing: false,
+    blocks: [
+      { kind: "text", text: bookWords.labels.lead, tone: "lead" },
+      { kind: "labels", labels },
+    ],
+  };
+}

@@ -1,0 +1,203 @@
+/** The colours of the book on screen, by day and by night. Print is always by day. */
+export const DAY = {
+  ground: "#f7f5f0",
+  sheet: "#ffffff",
+  ink: "#1d2733",
+  quiet: "#55606c",
+  line: "#c9c4b8",
+  accent: "#0b5a5e",
+  wash: "#eaf1ef",
+  alarm: "#8a3b12",
+  alarmWash: "#fbf1e8",
+} as const;
+
+export const NIGHT: Readonly<Record<keyof typeof DAY, string>> = {
+  ground: "#12171d",
+  sheet: "#1b222a",
+  ink: "#e9ecef",
+  quiet: "#aab4be",
+  line: "#46505b",
+  accent: "#7fd0c8",
+  wash: "#20302f",
+  alarm: "#f2b48c",
+  alarmWash: "#33261d",
+};
+
+function asVariables(colours: Readonly<Record<keyof typeof DAY, string>>): string {
+  return Object.entries(colours)
+    .map(([name, value]) => `--${name}: ${value};`)
+    .join(" ");
+}
+
+/** Everything but the running headers, which depend on the plan. */
+export const BOOK_STYLE = `
+:root { ${asVariables(DAY)} color-scheme: light dark; }
+@media screen and (prefers-color-scheme: dark) { :root { ${asVariables(NIGHT)} } }
+*, *::before, *::after { box-sizing: border-box; }
+html { scroll-behavior: smooth; scroll-padding-top: 1rem; -webkit-text-size-adjust: 100%; }
+body { margin: 0; background: var(--ground); color: var(--ink); line-height: 1.5;
+  font-family: system-ui, -apple-system, "Segoe UI", Roboto, "Noto Sans", "DejaVu Sans", sans-serif; }
+h1, h2, .letter { font-family: "Iowan Old Style", "Palatino Linotype", Palatino, "Book Antiqua", Georgia,
+  "DejaVu Serif", serif; }
+h1, h2, h3, p, ul, ol, dl, dd, table, figure { margin: 0; }
+ul, ol { padding-left: 1.2rem; }
+body { overflow-wrap: break-word; }
+bdi, .said, .note, dd, h1, h2, h3, p, .plain-list li, .then li, label { overflow-wrap: anywhere; }
+td:not(.ticks) .said { overflow-wrap: break-word; }
+td.wordy .said { overflow-wrap: anywhere; }
+a { color: var(--accent); }
+:focus-visible { outline: 3px solid var(--accent); outline-offset: 3px; border-radius: 4px; }
+.heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+.skip { position: absolute; left: 1rem; top: -6rem; z-index: 2; padding: .8rem 1.2rem; background: var(--sheet); }
+.skip:focus { top: 1rem; }
+.page { max-width: 90rem; margin: 0 auto; padding: 0 clamp(.9rem, 3vw, 2.5rem) 4rem; }
+
+.cover { display: grid; gap: 1.5rem 3rem; padding: clamp(1.5rem, 5vw, 4rem) 0 2.5rem; align-items: center; }
+.cover .over { letter-spacing: .14em; text-transform: uppercase; font-size: .8rem; color: var(--accent); font-weight: 600; }
+h1 { font-size: clamp(2rem, 6vw, 3.6rem); line-height: 1.08; font-weight: 600; letter-spacing: -.01em; margin: .3rem 0 1.3rem; }
+h1.long { font-size: 1.4rem; line-height: 1.25; }
+.cover-picture svg { display: block; width: 100%; height: auto; max-height: 30rem; }
+.facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(7.2rem, 1fr)); gap: .7rem 1.2rem; }
+.facts dt { font-size: .78rem; color: var(--quiet); }
+.facts dd { font-weight: 600; }
+.bar { display: flex; flex-wrap: wrap; gap: .6rem; margin-top: 1.6rem; }
+button { font: inherit; color: var(--accent); background: var(--sheet); border: 1.5px solid var(--accent);
+  border-radius: 8px; padding: .6rem 1.1rem; min-height: 44px; cursor: pointer; }
+nav { margin: 0 0 1rem; padding: 1.2rem 0; border-top: 2px dashed var(--line); }
+nav h2 { font-size: 1rem; margin-bottom: .4rem; }
+nav ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: .1rem 1.4rem; }
+nav a { display: inline-flex; align-items: center; gap: .45rem; min-height: 44px; }
+
+section { background: var(--sheet); border-radius: 14px; padding: clamp(1rem, 3vw, 2.4rem); margin-top: 1.4rem;
+  border: 1px solid var(--line); }
+.over { font-size: .8rem; color: var(--quiet); }
+h2 { font-size: clamp(1.45rem, 3.4vw, 2rem); line-height: 1.2; font-weight: 600; padding-bottom: .7rem; margin-bottom: 1rem;
+  border-bottom: 2px dashed var(--line); }
+h2 .swatch { width: 1.35rem; height: 1.35rem; margin-right: .6rem; vertical-align: -.15rem; }
+h3 { font-size: 1.05rem; line-height: 1.3; margin: 1.6rem 0 .5rem; }
+.lead { font-size: 1.08rem; max-width: 46rem; }
+.quiet { color: var(--quiet); font-size: .92rem; margin-top: .8rem; max-width: 46rem; }
+section > * + * { margin-top: 1rem; }
+section > .section-head + * { margin-top: 0; }
+.plain-list { max-width: 52rem; }
+.plain-list li + li { margin-top: .35rem; }
+.swatch { flex: none; vertical-align: -.15em; margin-right: .45rem; }
+.note { display: block; font-size: .86rem; font-weight: 400; color: var(--quiet); }
+
+.cautions { display: grid; gap: 1rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 12.5rem), 1fr)); }
+.caution { background: var(--alarmWash); border-left: 5px solid var(--alarm); border-radius: 4px 10px 10px 4px; padding: 1rem 1.2rem; }
+.caution h3 { margin: 0 0 .5rem; color: var(--alarm); }
+.caution li + li { margin-top: .35rem; }
+
+table { width: 100%; border-collapse: collapse; font-variant-numeric: tabular-nums; }
+caption { text-align: left; font-weight: 600; padding-bottom: .4rem; }
+th, td { text-align: left; vertical-align: top; padding: .5rem .7rem .5rem 0; border-top: 1px solid var(--line); }
+thead th, thead td { border-top: 0; font-size: .8rem; color: var(--quiet); font-weight: 500; vertical-align: bottom; }
+tbody th { font-weight: 600; }
+th .said, td .said { display: inline; }
+.number { text-align: right; }
+.sum > * { border-top: 2px solid var(--ink); font-weight: 600; }
+.ticks { width: 44px; padding: 0 .6rem 0 0; }
+.tick-cell { display: flex; align-items: flex-start; min-width: 44px; min-height: 44px; padding-top: .4rem; }
+.tick { flex: none; appearance: none; width: 1.85rem; height: 1.85rem; margin: 0; display: inline-grid; place-content: center;
+  background: var(--sheet); border: 2px solid var(--ink); border-radius: 7px; cursor: pointer; }
+.tick::before { content: ""; width: .5rem; height: .95rem; margin-top: -.2rem; border: solid transparent; border-width: 0 .22rem .22rem 0;
+  transform: rotate(42deg); }
+.tick:checked { background: var(--accent); border-color: var(--accent); }
+.tick:checked::before { border-color: var(--sheet); }
+
+.drawing { overflow-x: auto; background: #fff; border-radius: 8px; color: #1d2733; }
+.drawing svg { display: block; width: 100%; min-width: 36rem; max-width: 60rem; height: auto; margin: 0 auto; }
+.bench { display: grid; gap: 1.5rem 2.4rem; grid-template-columns: minmax(0, 1fr); }
+.steps { list-style: none; padding: 0; }
+.step { display: flex; gap: .9rem; padding: .8rem 0; border-top: 1px solid var(--line); }
+.step .told { flex: 1; min-width: 0; }
+.step label { display: block; min-height: 1.85rem; padding: .1rem 0 .25rem; font-weight: 600; cursor: pointer; }
+.step .count { color: var(--accent); }
+.then { padding-left: 1.05rem; }
+.then li::marker { content: "→  "; color: var(--quiet); }
+.part { margin-top: .45rem; }
+.where { font-size: .86rem; color: var(--quiet); }
+.part .where { color: var(--ink); font-weight: 600; }
+.warning { margin-top: .5rem; padding: .4rem .7rem; font-size: .9rem; background: var(--alarmWash); border-left: 4px solid var(--alarm); }
+.step:has(> .tick:checked) .what { text-decoration: line-through; text-decoration-thickness: 1px; }
+.steps-title { margin-bottom: 0; }
+.progress { font-size: .88rem; color: var(--quiet); margin-bottom: .5rem; min-height: 1.3em; }
+
+.labels { list-style: none; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 15rem), 1fr)); }
+.label { display: flex; gap: .9rem; align-items: flex-start; min-height: 7.2rem; padding: .8rem; border: 1.5px dashed var(--quiet); margin: 0 -1.5px -1.5px 0;
+  overflow: hidden; }
+.label > div { min-width: 0; }
+.letter { font-size: 2.9rem; line-height: 1; min-width: 2.2rem; font-weight: 600; overflow-wrap: normal; }
+.label .fabric { font-size: .86rem; }
+.label .size { font-weight: 600; }
+.label .use { font-size: .82rem; color: var(--quiet); line-height: 1.3; }
+.label .fabric, .label .use { display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 3; overflow: hidden; }
+.terms { display: grid; gap: .8rem 2.4rem; grid-template-columns: repeat(auto-fill, minmax(min(100%, 20rem), 1fr)); }
+.terms dt { font-weight: 600; }
+.templates { display: flex; flex-wrap: wrap; gap: 1.5rem; }
+.template { margin: 0; max-width: 100%; }
+.full-size { overflow-x: auto; background: #fff; }
+
+@media (min-width: 46rem) { .cover { grid-template-columns: minmax(0, 1fr) minmax(0, 1.05fr); } }
+@media screen and (min-width: 68rem) {
+  .bench { grid-template-columns: minmax(0, 1.55fr) minmax(0, 1fr); align-items: start; }
+  .bench > .drawing { position: sticky; top: 1rem; max-height: calc(100vh - 2rem); overflow: auto; }
+}
+@media screen and (max-width: 42rem) {
+  section { border-radius: 0; margin-left: calc(-1 * clamp(.9rem, 3vw, 2.5rem)); margin-right: calc(-1 * clamp(.9rem, 3vw, 2.5rem));
+    border-width: 1px 0; }
+  #buy thead, #waste thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  #buy table, #waste table, #buy tbody, #waste tbody { display: block; }
+  #buy caption, #waste caption { display: block; }
+  #buy tr, #waste tr { display: block; position: relative; padding: .7rem 0; border-top: 1px solid var(--line); }
+  #buy tr { padding-left: 3.2rem; }
+  #buy .sum > *, #waste .sum > *, #buy th, #buy td, #waste th, #waste td { display: block; border: 0; padding: .1rem 0; }
+  #buy td:not(.ticks), #waste td { display: flex; justify-content: space-between; gap: 1rem; text-align: right; }
+  #buy td:not(.ticks)::before, #waste td::before { content: attr(data-heading); color: var(--quiet); text-align: left; font-weight: 400; }
+  #buy .ticks { position: absolute; left: 0; top: .5rem; }
+  #buy .sum td:has(.said:empty) { display: none; }
+  .labels { grid-template-columns: 1fr; }
+}
+
+@media print {
+  :root { color-scheme: light; }
+  html { font-size: 10pt; }
+  body { background: none; line-height: 1.4; }
+  .page { max-width: none; padding: 0; }
+  nav, .bar, .skip, .progress { display: none; }
+  section { background: none; border: 0; border-radius: 0; padding: 0; margin: 1.6rem 0 0; }
+  .sheet { break-before: page; margin-top: 0; }
+  .cover { display: block; padding: 0; break-after: page; }
+  .cover-picture { margin-top: 10mm; }
+  .cover-picture svg { max-height: 150mm; max-width: 100%; width: auto; margin: 0; }
+  h1 { font-size: 34pt; }
+  h1, h2, h3, caption, .section-head { break-after: avoid; }
+  .facts { grid-template-columns: repeat(3, 1fr); }
+  .titled .section-head, .titled > .facts { display: none; }
+  .drawing { overflow: visible; break-inside: avoid; }
+  .drawing svg { min-width: 0; width: auto; max-width: 100%; max-height: 242mm; }
+  .bench { display: block; }
+  .bench .work { margin-top: 1rem; }
+  .step, .label, .caution, .template, tr, .terms > div, .plain-list li { break-inside: avoid; }
+  .part, .warning { break-inside: avoid; }
+  .tick { width: 5.5mm; height: 5.5mm; border-radius: 1mm; background: none; }
+  .tick:checked { background: none; border-color: var(--ink); }
+  .tick:checked::before { border-color: var(--ink); }
+  .step:has(> .tick:checked) .what { text-decoration: none; }
+  .tick-cell { min-height: 0; }
+  .caution, .warning { background: none; }
+  .cautions { grid-template-columns: repeat(3, 1fr); font-size: 9.3pt; }
+  .caution { padding: 0 0 0 .8rem; }
+  .caution ul { padding-left: 1rem; }
+  .step { padding: .5rem 0; }
+  section > * + * { margin-top: .8rem; }
+  .bench table { break-inside: avoid; }
+  .titled > .plain { display: none; }
+  .labels { grid-template-columns: repeat(3, 1fr); }
+  .label { min-height: 33mm; }
+  .terms { grid-template-columns: repeat(3, 1fr); gap: .6rem 1.4rem; font-size: 9pt; }
+  thead { display: table-header-group; }
+  .full-size { overflow: visible; }
+}
+`;
