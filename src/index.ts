@@ -43,3 +43,8 @@ export const solveHere: Solve = async (jobs) => {
 export function loadDrawings() {
   return import("./render/svg/index.ts");
 }
+
+/** The cutting book as a web page, loaded late for the same reason. */
+export function loadBook() {
+  return import("./render/book/index.ts");
+}

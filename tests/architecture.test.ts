@@ -39,6 +39,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["plan", "quilt"],
     packages: ["@svgdotjs/svg.js", "jsdom"],
   },
+  "render/book": { rooms: ["length", "render", "render/svg"], types: ["plan", "quilt"], packages: [] },
   pipeline: {
     rooms: ["length", "diagnostics", "spec", "quilt", "cutlist", "plan", "audit", "engine"],
     types: [],
@@ -55,6 +56,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
       "audit",
       "render",
       "render/svg",
+      "render/book",
       "engine",
       "stash",
     ],

@@ -16,12 +16,11 @@ export function isDrawingName(name: string): boolean {
   return /^cut-\d+(-.*)?\.svg$/u.test(name);
 }
 
-/** Every file of a plan: the plan itself, lists and steps as text, tables, a drawing for each fabric. */
+/** Every file of a plan: the plan itself, its book, lists and steps as text, tables, a drawing for each fabric. */
 export async function resultFiles(plan: Plan): Promise<Files> {
-  const { buyCsv, buyList, cutsCsv, cuttingSteps, loadDrawings, planJson, wasteTable } = await import(
-    "../index.ts"
-  );
-  const { drawFabric } = await loadDrawings();
+  const { buyCsv, buyList, cutsCsv, cuttingSteps, loadBook, loadDrawings, planJson, wasteTable } =
+    await import("../index.ts");
+  const [{ drawFabric }, { bookPage }] = await Promise.all([loadDrawings(), loadBook()]);
   const drawings = plan.fabrics.map((fabric, index) => {
     const name = ["cut", String(index + 1), fileNamePart(fabric.name)]
       .filter((part) => part !== "")
@@ -30,6 +29,7 @@ export async function resultFiles(plan: Plan): Promise<Files> {
   });
   return {
     "plan.json": planJson(plan),
+    "book.html": bookPage(plan),
     "buy.txt": buyList(plan),
     "buy.csv": buyCsv(plan),
     "steps.txt": cuttingSteps(plan),

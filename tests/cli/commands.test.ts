@@ -18,6 +18,7 @@ describe("plan", () => {
     const ended = crossgrain(["plan", "tide.yaml"], { folder });
     expect(ended.code).toBe(0);
     expect(readdirSync(join(folder, "out", "tide-pool")).sort()).toEqual([
+      "book.html",
       "buy.csv",
       "buy.txt",
       "cut-1-night-sea.svg",
@@ -27,7 +28,7 @@ describe("plan", () => {
       "steps.txt",
       "waste.txt",
     ]);
-    expect(ended.stderr).toBe(`8 files written into ${join("out", "tide-pool")}\n`);
+    expect(ended.stderr).toBe(`9 files written into ${join("out", "tide-pool")}\n`);
     const read = (name: string) => readFileSync(join(folder, "out", "tide-pool", name), "utf8");
     expect(ended.stdout).toBe([read("buy.txt"), read("steps.txt"), read("waste.txt")].join("\n"));
   });
