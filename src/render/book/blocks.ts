@@ -119,8 +119,13 @@ function progressMark(): Markup {
   return element("p", { class: "progress", role: "status", "data-progress": bookWords.progress });
 }
 
+/** A drawing as part of the page: the namespace is for files of their own. */
+export function inlined(svg: string): Markup {
+  return trusted(svg.replace(' xmlns="http://www.w3.org/2000/svg"', ""));
+}
+
 function drawing(svg: string, label: string): Markup {
-  return element("div", { class: "drawing", role: "region", "aria-label": label, tabindex: 0 }, trusted(svg));
+  return element("figure", { class: "drawing", "aria-label": label, tabindex: 0 }, inlined(svg));
 }
 
 function labelMarkup(label: Label): Markup {
@@ -143,7 +148,7 @@ function templateMarkup(template: Template): Markup {
   return element(
     "figure",
     { class: "template" },
-    element("div", { class: "full-size" }, trusted(template.svg)),
+    element("div", { class: "full-size" }, inlined(template.svg)),
     element(
       "figcaption",
       {},

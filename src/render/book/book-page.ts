@@ -1,6 +1,6 @@
 import type { Plan } from "../../plan/types.ts";
 import { shorten } from "../svg/text-fit.ts";
-import { blockMarkup, swatchMark } from "./blocks.ts";
+import { blockMarkup, inlined, swatchMark } from "./blocks.ts";
 import { bookOf } from "./book.ts";
 import type { Book, Section } from "./content.ts";
 import { element, escapeCss, type Markup, trusted } from "./markup.ts";
@@ -70,7 +70,7 @@ function coverMarkup(book: Book): Markup {
         ),
       ),
     ),
-    element("div", { class: "cover-picture" }, trusted(book.cover.svg)),
+    element("div", { class: "cover-picture" }, inlined(book.cover.svg)),
   );
 }
 

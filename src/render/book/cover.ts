@@ -27,7 +27,7 @@ function topScene(top: QuiltTop, plan: Plan): Scene {
     height: Math.ceil(down * scale) + 4,
     idPrefix: ID,
     title: bookWords.coverTop,
-    description: cleanText(top.name),
+    description: bookWords.title(cleanText(top.name)),
     patterns: fabricPatterns(plan.fabrics, scale),
     nodes: [
       ...patchNodes(top.patches, plan.fabrics, at, { id: "patches", idPrefix: ID }),
@@ -63,8 +63,8 @@ function stackScene(plan: Plan): Scene {
     width: WIDTH,
     height: y + 2,
     idPrefix: ID,
-    title: bookWords.coverPicture(fabrics.map(({ name }) => cleanText(name))),
-    description: "",
+    title: bookWords.coverFabrics,
+    description: bookWords.coverPicture(fabrics.map(({ name }) => cleanText(name))),
     patterns: fabricPatterns(fabrics, 1),
     nodes,
   };

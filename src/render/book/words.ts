@@ -23,6 +23,7 @@ export const bookWords = {
   drawingArea: "Drawing; scrolls sideways",
   page: "page",
   bought: (fabric: string) => `Bought: ${fabric}`,
+  coverFabrics: "The fabrics of this plan",
   coverPicture: (names: readonly string[]) =>
     `A folded stack of the fabrics: ${names.join(", ")}. The thicker a fold, the more of it is bought.`,
   coverTop: "Picture of the quilt top",
