@@ -61,34 +61,47 @@ export function searchFill(
     return true;
   };
 
-  const visit = (p: number, strips: number): "found" | "stop" | null => {
-    if (++nodes > mostNodes) return "stop";
-    if (left.every((count) => count <= 0)) return "found";
-    if (p === list.length) return null;
-    const filling = list[p]!;
-    const sameLevel = list[p + 1]?.level === filling.level;
-    let most = strips;
-    // More copies than the scarcest use asks for are wasted.
-    let useful = 0;
+  /** levelEnd[p]: index of the first filling of the next level. */
+  const levelEnd = new Array<number>(list.length);
+  for (let p = list.length - 1; p >= 0; p--)
+    levelEnd[p] = list[p + 1]?.level === list[p]!.level ? levelEnd[p + 1]! : p + 1;
+  const stripsAt = (p: number): number => (p < list.length ? vector[list[p]!.level]! : 0);
+  const take = (filling: Filling, count: number): void => {
     filling.counts.forEach((copies, k) => {
-      if (copies > 0 && left[k]! > 0) useful = Math.max(useful, Math.ceil(left[k]! / copies));
+      left[k]! -= copies * count;
     });
-    most = Math.min(most, useful);
-    for (let count = most; count >= 0; count--) {
+  };
+
+  /** Uses filling p or a later one of its level, then goes on to the next level. */
+  const visit = (p: number, strips: number): "found" | "stop" | null => {
+    if (left.every((count) => count <= 0)) return "found";
+    if (p >= list.length) return null;
+    const end = levelEnd[p]!;
+    for (let q = p; q < end && strips > 0; q++) {
+      if (++nodes > mostNodes) return "stop";
+      if (!holds(q, strips)) return null;
+      const filling = list[q]!;
+      // More copies than the scarcest use asks for are wasted.
+      let useful = 0;
       filling.counts.forEach((copies, k) => {
-        left[k]! -= copies * count;
+        if (copies > 0 && left[k]! > 0) useful = Math.max(useful, Math.ceil(left[k]! / copies));
       });
-      const rest = strips - count;
-      const nextStrips = sameLevel ? rest : p + 1 < list.length ? vector[list[p + 1]!.level]! : 0;
-      chosen[p] = count;
-      const outcome = holds(p + 1, nextStrips) ? visit(p + 1, nextStrips) : null;
-      if (outcome !== null) return outcome;
-      filling.counts.forEach((copies, k) => {
-        left[k]! += copies * count;
-      });
+      for (let count = Math.min(strips, useful); count >= 1; count--) {
+        take(filling, count);
+        chosen[q] = count;
+        const rest = strips - count;
+        const outcome =
+          q + 1 < end && rest > 0
+            ? holds(q + 1, rest)
+              ? visit(q + 1, rest)
+              : null
+            : visit(end, stripsAt(end));
+        if (outcome !== null) return outcome;
+        take(filling, -count);
+      }
+      chosen[q] = 0;
     }
-    chosen[p] = 0;
-    return null;
+    return holds(end, stripsAt(end)) ? visit(end, stripsAt(end)) : null;
   };
 
   if (list.length === 0) return { answer: "impossible" };

@@ -14,6 +14,8 @@ import type {
   PackingResult,
   SearchLimits,
   SearchStats,
+  Section,
+  SegmentUse,
 } from "./types.ts";
 
 /**
@@ -106,12 +108,18 @@ function costOf(
 /** What the layouts do not hold, item by item. */
 function dealMissing(problem: PackingProblem, layouts: PackingResult["layouts"]): PackingResult["missing"] {
   const left = problem.items.map((item) => item.demand);
-  for (const layout of layouts)
-    for (const section of layout.sections) {
-      if (section.kind !== "strips") continue;
-      for (const segment of section.column.segments)
-        for (const use of segment.stack)
-          left[use.item]! -= use.count * segment.count * section.count * layout.count;
-    }
+  const take = (segments: readonly SegmentUse[], times: number): void => {
+    for (const segment of segments)
+      for (const use of segment.stack) left[use.item]! -= use.count * segment.count * times;
+  };
+  const visit = (sections: readonly Section[], times: number): void => {
+    for (const section of sections)
+      if (section.kind === "strips") take(section.column.segments, times * section.count);
+      else {
+        take(section.bands, times * section.count);
+        visit(section.rest, times * section.count);
+      }
+  };
+  for (const layout of layouts) visit(layout.sections, layout.count);
   return left.flatMap((count, item) => (count > 0 ? [{ item, count }] : []));
 }

@@ -1,3 +1,4 @@
+import { programOverAll } from "./all-fillings.ts";
 import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
 import { greedyStrips } from "./greedy.ts";
@@ -92,7 +93,8 @@ export function solveRoll(question: RollQuestion): RollAnswer {
     count,
   }));
   question.kinds.forEach((kind, k) => {
-    if (fills(kind)) strips.push({ filling: fullStrip(kind, k, question.kinds.length), count: kind.demand });
+    if (fills(kind) && kind.demand > 0)
+      strips.push({ filling: fullStrip(kind, k, question.kinds.length), count: kind.demand });
   });
   return {
     strips,
@@ -188,8 +190,24 @@ function solveScaled(question: RollQuestion): RollAnswer {
     };
     if (given.length > 0 || !Number.isFinite(length))
       offer(poolProgram(master, vector, solver, Math.min(300, clock.left())));
+    /** Decides everything below the present plan at once, as long as few enough fillings can matter. */
+    const program = (until: Clock): boolean => {
+      while (given.length === 0 && Number.isFinite(length) && !done() && !until.expired()) {
+        const found = programOverAll(master, root.cut, length, solver, until, stats);
+
+        if (found.answer === "unknown") return false;
+        if (found.answer === "none") raise(length, "exhausted");
+        else {
+          offer(found.strips);
+          if (found.optimal) raise(length, "exhausted");
+          else return done();
+        }
+      }
+      return done();
+    };
     // A search that is cut short is taken up again once a better plan has lowered the roof.
-    if (search(share(clock, 0.4, 6000)) || clock.expired()) return answer();
+    if (search(share(clock, question.small ? 0.5 : 0.65, 5000)) || clock.expired()) return answer();
+    if (program(share(clock, 0.4, 8000)) || clock.expired()) return answer();
     offer(poolProgram(master, vector, solver, Math.min(question.small ? 50 : 800, clock.left() / 3)));
     if (question.small || given.length > 0) {
       search(clock);
@@ -205,7 +223,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
     const rebuild = share(clock, 0.4, 4000);
     if (best !== null)
       offer(rebuildStrips(best, kinds.length, small(150), lower, 60, () => rebuild.expired()));
-    if (!done()) search(clock);
+    if (!done() && !search(share(clock, 0.5, 60_000))) program(clock);
     return answer();
   } finally {
     stats.columns += master.counts.columns;

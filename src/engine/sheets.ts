@@ -85,6 +85,7 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
     cost = total;
   };
   const attempt = greedySheets(oracle, demand, areaWhole.prices, all);
+  if (attempt.left.every((count) => count === 0)) offer(attempt.strips);
   const answer = (lower: number, impossible: boolean): SheetsAnswer => ({
     sheets: best,
     cost,
