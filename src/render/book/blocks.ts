@@ -46,7 +46,8 @@ function tableMarkup(table: Table, id: string): Markup {
           );
     const cells = row.map((cell, c) => {
       const column = table.columns[c];
-      const shape = { class: column?.align === "right" ? "number" : column?.wordy === true ? "wordy" : null };
+      const classes = [column?.align === "right" ? "number" : "", column?.wordy === true ? "wordy" : ""];
+      const shape = { class: classes.join(" ").trim() || null };
       if (c === 0) return element("th", { scope: "row", ...shape }, cellMarkup(cell));
       return element("td", { "data-heading": column?.heading ?? "", ...shape }, cellMarkup(cell));
     });

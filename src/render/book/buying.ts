@@ -7,6 +7,8 @@ import { bookWords } from "./words.ts";
 
 /** Uses told of one fabric; the rest are counted. */
 const MOST_USES = 6;
+/** Letters of a price that may be broken over lines. */
+const LONG_PRICE = 14;
 
 /** What a fabric is for, each use once. */
 function usesOf(fabric: FabricPlan, plan: Plan): string[] {
@@ -24,6 +26,8 @@ function buyTable(plan: Plan): Table {
   const { columns } = textWords;
   const { spare, narrowest, have } = bookWords.buy;
   const priced = plan.fabrics.some((fabric) => priceOf(fabric) !== "");
+  // The maker's own word for a currency may be of any length.
+  const longPrice = plan.fabrics.some((fabric) => priceOf(fabric).length > LONG_PRICE);
   const sturdy = plan.fabrics.some(({ sturdiness }) => sturdiness.narrowestUsable !== null);
   const length = (size: number) => typeset(formatLength(size, plan.ruler));
   const rows = plan.fabrics.map((fabric): Cell[] => {
@@ -53,7 +57,7 @@ function buyTable(plan: Plan): Table {
     { heading: columns.used, align: "right" as const },
     { heading: spare, align: "right" as const },
     ...(sturdy ? [{ heading: narrowest, align: "right" as const }] : []),
-    ...(priced ? [{ heading: columns.price, align: "right" as const }] : []),
+    ...(priced ? [{ heading: columns.price, align: "right" as const, wordy: longPrice }] : []),
     { heading: columns.proof, align: "left" as const },
   ];
   const sum = headings.map(({ heading }, i) =>

@@ -94,7 +94,7 @@ caption { text-align: left; font-weight: 600; padding-bottom: .4rem; }
 th, td { text-align: left; vertical-align: top; padding: .5rem .7rem .5rem 0; border-top: 1px solid var(--line); }
 thead th, thead td { border-top: 0; font-size: .8rem; color: var(--quiet); font-weight: 500; vertical-align: bottom; }
 tbody th { font-weight: 600; }
-th .said, td .said { display: inline; }
+th .said, td .said { display: inline; min-width: 0; }
 .number { text-align: right; }
 .sum > * { border-top: 2px solid var(--ink); font-weight: 600; }
 .ticks { width: 44px; padding: 0 .6rem 0 0; }
