@@ -36,11 +36,13 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
   const widths = [...new Set(choices.map((choice) => choice.width))].sort((a, b) => a - b);
   const choicesAt = widths.map((width) => choices.filter((choice) => choice.width === width));
   const across = normalPositions(widths, run);
-  const upright = listedHeights(choices, longest);
+  const {
+    upright,
+    at: positionOf,
+    listedTo,
+  } = listedHeights(choices, longest, widths.length * across.sums.length);
   const tallest = upright.limit;
-  const lowest = Math.min(...choices.map((choice) => choice.height));
-  const firstLevel = upright.sums.findIndex((sum) => sum >= lowest);
-  const heights = firstLevel < 0 ? [] : upright.sums.slice(firstLevel);
+  const heights = positionOf.map((v) => upright.sums[v]!);
   const acrossBacks = new Map<number, Int32Array>();
   const acrossBack = (width: number): Int32Array => cached(acrossBacks, width, () => stepBack(across, width));
   const uprightBacks = new Map<number, Int32Array>();
@@ -130,8 +132,8 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     let previous = -1;
     for (let n = 0; n < count; n++) {
       const level = levels === undefined ? n : levels[n]!;
-      const v = level + firstLevel;
-      if (previous >= 0 && stacks.every((table) => table[v] === table[previous + firstLevel])) {
+      const v = positionOf[level]!;
+      if (previous >= 0 && stacks.every((table) => table[v] === table[positionOf[previous]!])) {
         result[level] = result[previous]!;
       } else {
         fillRow(row, (j) => stacks[j]![v]!, caps, null);
@@ -171,7 +173,7 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     const layers: { j: number; taken: Uint8Array; copies: number; free: boolean }[] = [];
     fillRow(
       row,
-      (j) => stacks[j]![level + firstLevel]!,
+      (j) => stacks[j]![positionOf[level]!]!,
       caps,
       (j, taken, copies, free) => layers.push({ j, taken, copies, free }),
     );
@@ -256,7 +258,7 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     const stacks = stackTables(prices, loose);
     const row = new Float64Array(across.sums.length);
     widths.forEach((width, j) => {
-      addFree(row, acrossBack(width), stacks[j]![level + firstLevel]!, null);
+      addFree(row, acrossBack(width), stacks[j]![positionOf[level]!]!, null);
     });
     const types: StackType[] = [];
     for (let j = widths.length - 1; j >= 0; j--) {
@@ -297,7 +299,7 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     run,
     heights,
     stripLevels: heights.length,
-    listedTo: tallest,
+    listedTo,
     values,
     filling,
     starters: (caps) => plainStarters(oracle, caps),
@@ -307,23 +309,37 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
   return oracle;
 }
 
-/** Most strip heights listed, so that the tables stay small whatever the counts are. */
+/** Most strip heights listed, and most table cells for all of them, so that no question takes long. */
 const MOST_HEIGHTS = 1500;
+const MOST_CELLS = 12_000_000;
 
-/** Normal positions of strip heights, cut off after the first `MOST_HEIGHTS` but never below an item. */
-function listedHeights(choices: readonly Choice[], longest: number): Positions {
-  const sizes = choices.map((choice) => choice.height);
+/**
+ * Normal positions of strip heights, and which of them are asked about: all up to `listedTo`, beyond that only
+ * the items' own heights, so that every item has a strip to lie in.
+ */
+function listedHeights(
+  choices: readonly Choice[],
+  longest: number,
+  cellsEach: number,
+): { upright: Positions; at: number[]; listedTo: number } {
+  const sizes = choices.map((choice) => choice.height).filter((height) => height <= longest);
   const highest = Math.max(0, ...sizes);
+  const lowest = Math.min(...sizes);
+  const most = Math.min(MOST_HEIGHTS, Math.max(150, Math.floor(MOST_CELLS / Math.max(1, cellsEach))));
+  let upright = normalPositions(sizes, Math.min(longest, Math.max(highest, 2000)));
   // Sums of a few items are enough to find the cut-off without listing millions.
-  for (let limit = Math.min(longest, Math.max(highest, 2000)); ; limit = Math.min(longest, limit * 4)) {
-    const positions = normalPositions(sizes, limit);
-    if (positions.sums.length > MOST_HEIGHTS) {
-      const last = Math.max(MOST_HEIGHTS, lastAtMost(positions, highest));
-      const sums = positions.sums.slice(0, last + 1);
-      return { sums, limit: sums.at(-1)! };
-    }
-    if (limit === longest || limit >= 2_000_000) return positions;
-  }
+  while (upright.sums.length <= most && upright.limit < longest && upright.limit < 2_000_000)
+    upright = normalPositions(sizes, Math.min(longest, upright.limit * 4));
+  const complete = upright.limit === longest && upright.sums.length <= most + 1;
+  const last = Math.min(most, upright.sums.length - 1);
+  const listedTo = complete ? longest : upright.sums[last]!;
+  const own = new Set(sizes);
+  const at = upright.sums.flatMap((sum, v) =>
+    sum >= lowest && (sum <= listedTo || own.has(sum)) ? [v] : [],
+  );
+  const limit = Math.max(listedTo, highest);
+  const sums = upright.sums.slice(0, lastAtMost(upright, limit) + 1);
+  return { upright: { sums, limit }, at, listedTo };
 }
 
 function cached<K, V>(store: Map<K, V>, key: K, make: () => V): V {
