@@ -7,16 +7,21 @@
  */
 
 export { auditPlan } from "./audit/index.ts";
+export { compareKits, type Kits } from "./choices/kits.ts";
+export { planWith } from "./choices/plan-with.ts";
 export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
+export { floor, parseLength } from "./length/index.ts";
 export { checkQuilt, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitSizes } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
 export { buyList, cuttingSteps, wasteTable } from "./render/text/index.ts";
+export { kitsList } from "./render/text/kits.ts";
+export { fatQuarterList, stashUse } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";
-export { jsonSchema, STARTERS } from "./spec/index.ts";
+export { jsonSchema, readSpecFile, STARTERS } from "./spec/index.ts";
 export {
   addCloth,
   emptyStash,

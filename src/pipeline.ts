@@ -2,10 +2,11 @@ import { auditPlan } from "./audit/index.ts";
 import { listCuts, listQuiltCuts } from "./cutlist/index.ts";
 import type { CutList } from "./cutlist/types.ts";
 import type { Outcome } from "./diagnostics/index.ts";
-import { type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
+import type { Ticks } from "./length/types.ts";
+import { type FixedPiece, type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
 import type { Plan } from "./plan/types.ts";
 import { layOutQuilt, type QuiltTop } from "./quilt/index.ts";
-import { readSpecFile } from "./spec/index.ts";
+import { onBoltsOf, readSpecFile } from "./spec/index.ts";
 import type { Spec } from "./spec/spec.ts";
 
 /** What may be asked beside the file; null where the file, or the usual, decides. */
@@ -16,9 +17,32 @@ export interface PlanOptions {
   thorough: boolean;
   /** Most milliseconds to search for one fabric. */
   budget: number | null;
+  /** How many times everything is cut, all together: kits for a class. */
+  kits: number;
+  /** Usable width to try on every fabric of a usual width; null: as the file says. */
+  usable: Ticks | null;
+  /** Cloth used before any is bought, by fabric. */
+  toHand: readonly ClothFor[];
+  /** Fabrics of which nothing may be bought. */
+  notBought: readonly string[];
 }
 
-export const USUAL_OPTIONS: PlanOptions = { style: null, prefer: null, thorough: false, budget: null };
+/** Cloth there is of one fabric. */
+export interface ClothFor {
+  fabric: string;
+  pieces: readonly FixedPiece[];
+}
+
+export const USUAL_OPTIONS: PlanOptions = {
+  style: null,
+  prefer: null,
+  thorough: false,
+  budget: null,
+  kits: 1,
+  usable: null,
+  toHand: [],
+  notBought: [],
+};
 
 /** Milliseconds for all fabrics together, and the least and most for one of them. */
 const SEARCH = { together: 3000, least: 300, most: 2000, thorough: 30_000 } as const;
@@ -44,12 +68,17 @@ export async function planQuilt(
 
 /** The same from a spec that is already in hand. */
 export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): Promise<Outcome<Plan>> {
-  const listed = listAll(spec);
+  const asked = options.usable === null ? spec : onBoltsOf(options.usable, spec);
+  const listed = listAll(asked);
   if (listed.value === null) return { value: null, diagnostics: listed.diagnostics };
   const { cutLists, top } = listed.value;
+  const { kits, toHand, notBought } = options;
   const planned = await planCutLists({
-    spec: settle(spec, options),
+    spec: settle(asked, options),
     cutLists,
+    fixedStock: cutLists.map(({ fabric }) => toHand.find((one) => one.fabric === fabric.name)?.pieces ?? []),
+    bolt: cutLists.map(({ fabric }) => (notBought.includes(fabric.name) ? "none" : "as-needed")),
+    kits,
     top,
     limits: { budget: budgetFor(cutLists, options) },
     diagnostics: listed.diagnostics,
@@ -67,14 +96,14 @@ export function checkQuilt(text: string, fileName: string): Outcome<CutList[]> {
   return { value: listed.value?.cutLists ?? null, diagnostics: [...read.diagnostics, ...listed.diagnostics] };
 }
 
-interface Listed {
+export interface Listed {
   cutLists: CutList[];
   /** Null when there is no design, only a cut list. */
   top: QuiltTop | null;
 }
 
 /** The cut lists of either kind of file. */
-function listAll(spec: Spec): Outcome<Listed> {
+export function listAll(spec: Spec): Outcome<Listed> {
   if (spec.kind === "cut-list") {
     const { value, diagnostics } = listCuts(spec);
     return { value: value === null ? null : { cutLists: value, top: null }, diagnostics };
@@ -89,8 +118,9 @@ function listAll(spec: Spec): Outcome<Listed> {
   };
 }
 
-function settle(spec: Spec, { style, prefer }: PlanOptions): PlanSettings {
-  const { name, ruler, rulerLength, folded, keepFrom, assumptions } = spec;
+function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings {
+  const name = kits === 1 ? spec.name : `${spec.name}, ${kits} kits`;
+  const { ruler, rulerLength, folded, keepFrom, assumptions } = spec;
   const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
   return { name, ruler, ...chosen, rulerLength, folded, keepFrom, assumptions };
 }

@@ -33,7 +33,11 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     packages: ["csv-parse", "csv-stringify"],
   },
   audit: { rooms: [], types: ["plan", "cutlist", "length"], packages: [] },
-  render: { rooms: ["length"], types: ["plan", "quilt", "stash"], packages: ["cli-table3", "csv-stringify"] },
+  render: {
+    rooms: ["length"],
+    types: ["plan", "quilt", "stash", "choices"],
+    packages: ["cli-table3", "csv-stringify"],
+  },
   "render/svg": {
     rooms: ["length", "render"],
     types: ["plan", "quilt"],
@@ -45,9 +49,15 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: [],
     packages: [],
   },
+  choices: {
+    rooms: ["length", "diagnostics", "stock", "spec", "quilt", "cutlist", "plan", "stash", "pipeline"],
+    types: ["engine"],
+    packages: [],
+  },
   index: {
     rooms: [
       "pipeline",
+      "choices",
       "diagnostics",
       "length",
       "spec",
@@ -65,7 +75,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   cli: {
     rooms: ["index", "diagnostics"],
-    types: ["plan", "quilt", "length", "spec", "engine", "stash"],
+    types: ["plan", "quilt", "length", "spec", "engine", "stash", "choices"],
     packages: ["commander"],
   },
 };

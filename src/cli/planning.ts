@@ -1,11 +1,16 @@
 import type { Diagnostic } from "../diagnostics/types.ts";
-import type { EngineJob } from "../index.ts";
+import type { EngineJob, PlanOptions } from "../index.ts";
+import type { Solve } from "../plan/index.ts";
 import type { Plan } from "../plan/types.ts";
-import type { ExitCode } from "./command.ts";
+import type { Spec } from "../spec/index.ts";
+import type { Stash } from "../stash/index.ts";
+import { readWidth } from "./asking.ts";
+import { EXIT, type ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";
 import { startProgress } from "./progress.ts";
 import { readInput } from "./read.ts";
 import { failWith, report } from "./report.ts";
+import { openStash } from "./stash-file.ts";
 
 /** What the planning commands ask for; null where the file decides. */
 export interface PlanningValues {
@@ -16,11 +21,50 @@ export interface PlanningValues {
   json: boolean;
 }
 
+/** What may be asked besides, by the commands that offer it. */
+export interface Beside {
+  /** How many times everything is cut together. */
+  kits: number;
+  /** Usable width to try, as typed. */
+  usable: string | null;
+  /** File with cloth to use first. */
+  stash: string | null;
+  fatQuarters: boolean;
+}
+
+const NOTHING_BESIDE: Beside = { kits: 1, usable: null, stash: null, fatQuarters: false };
+
+/** A plan, and what the answers to what was asked besides need. */
+export interface Planned {
+  plan: Plan;
+  spec: Spec;
+  options: PlanOptions;
+  fromFatQuarters: string[];
+}
+
 /** What a batch of searches is for, to be told while it runs. */
 function doing(jobs: readonly EngineJob[]): string {
   const [job] = jobs;
   if (job?.kind === "lessen-work") return "Making the cutting simpler";
   return job?.limits.target === undefined ? "Looking for the least fabric" : "Trying other widths and ways";
+}
+
+/** Engine jobs on the machine's threads, with progress on the terminal. */
+export async function poolOf(io: Io): Promise<{ solve: Solve; clear(): void }> {
+  const { solveInPool } = await import("./pool.ts");
+  const progress = startProgress(io);
+  return {
+    solve: (jobs) => solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`)),
+    clear: () => progress.clear(),
+  };
+}
+
+/** What the options of a planning command ask of a plan. */
+export async function optionsOf(values: PlanningValues): Promise<PlanOptions> {
+  const { USUAL_OPTIONS } = await import("../index.ts");
+  const { style, prefer, thorough, budget } = values;
+  const milliseconds = budget === null ? null : budget * 1000;
+  return { ...USUAL_OPTIONS, style, prefer, thorough, budget: milliseconds };
 }
 
 /**
@@ -33,20 +77,37 @@ export async function planText(
   values: PlanningValues,
   io: Io,
   reworded: ((diagnostic: Diagnostic) => Diagnostic) | null = null,
-): Promise<{ plan: Plan } | { code: ExitCode }> {
-  const [{ planQuilt }, { solveInPool }] = await Promise.all([import("../index.ts"), import("./pool.ts")]);
-  const progress = startProgress(io);
-  const { style, prefer, thorough, budget } = values;
-  const milliseconds = budget === null ? null : budget * 1000;
-  const outcome = await planQuilt(text, name, { style, prefer, thorough, budget: milliseconds }, (jobs) =>
-    solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`)),
-  );
-  progress.clear();
+  beside: Beside = NOTHING_BESIDE,
+): Promise<Planned | { code: ExitCode }> {
+  const { planWith, readSpecFile } = await import("../index.ts");
   const source = reworded === null ? text : undefined;
-  const diagnostics = reworded === null ? outcome.diagnostics : outcome.diagnostics.map(reworded);
-  if (outcome.value === null) return { code: failWith(diagnostics, source, values.json, io) };
-  report(diagnostics, source, io);
-  return { plan: outcome.value };
+  const said = (all: readonly Diagnostic[]) => (reworded === null ? all : all.map(reworded));
+  const read = readSpecFile(text, name);
+  if (read.value === null) return { code: failWith(said(read.diagnostics), source, values.json, io) };
+  const spec = read.value;
+  let stash: Stash | null = null;
+  if (beside.stash !== null) {
+    const opened = await openStash(beside.stash, spec.defaultUnit, io);
+    if (opened.value === null) return { code: failWith(opened.diagnostics, undefined, values.json, io) };
+    report(opened.diagnostics, opened.value.text, io);
+    stash = opened.value.stash;
+  }
+  const width = beside.usable === null ? null : await readWidth(beside.usable, spec.defaultUnit);
+  if (width !== null && "problem" in width) {
+    io.talk(`error: ${width.problem}\n`);
+    return { code: EXIT.usage };
+  }
+  const usual = await optionsOf(values);
+  const options = { ...usual, kits: beside.kits, usable: width?.value ?? null };
+  const pool = await poolOf(io);
+  const { fatQuarters } = beside;
+  const outcome = await planWith(spec, options, { stash, fatQuarters }, pool.solve);
+  pool.clear();
+  const diagnostics = [...read.diagnostics, ...outcome.diagnostics];
+  if (outcome.value === null) return { code: failWith(said(diagnostics), source, values.json, io) };
+  report(said(diagnostics), source, io);
+  const { plan, fromFatQuarters } = outcome.value;
+  return { plan: { ...plan, diagnostics }, spec, options, fromFatQuarters };
 }
 
 /** Reads and plans the file named on the command line. */
@@ -54,8 +115,9 @@ export async function planFile(
   file: string,
   values: PlanningValues,
   io: Io,
-): Promise<{ plan: Plan } | { code: ExitCode }> {
+  beside: Beside = NOTHING_BESIDE,
+): Promise<Planned | { code: ExitCode }> {
   const input = await readInput(file, io);
   if (input.value === null) return { code: failWith(input.diagnostics, undefined, values.json, io) };
-  return planText(input.value.text, input.value.name, values, io);
+  return planText(input.value.text, input.value.name, values, io, null, beside);
 }

@@ -1,3 +1,4 @@
+import { forKits } from "../cutlist/for-kits.ts";
 import type { CutList } from "../cutlist/types.ts";
 import { waysOfJoining } from "../cutlist/ways-of-joining.ts";
 import { joinCompared } from "../diagnostics/planning.ts";
@@ -6,7 +7,7 @@ import type { PackingProblem, PackingResult, SearchLimits } from "../engine/type
 import { formatLength } from "../length/format.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
-import type { PlanSettings, Solve } from "./request.ts";
+import type { Bolt, PlanSettings, Solve } from "./request.ts";
 
 /** A fabric with the cut list that was settled on and its first packing. */
 export interface Chosen {
@@ -22,6 +23,7 @@ export interface Chosen {
 interface Fabric {
   cutList: CutList;
   fixedStock: readonly FixedPiece[];
+  bolt: Bolt;
 }
 
 /**
@@ -31,19 +33,24 @@ interface Fabric {
  */
 export async function chooseCutLists(
   fabrics: readonly Fabric[],
-  bolt: "as-needed" | "none",
+  kits: number,
   settings: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
 ): Promise<Chosen[]> {
-  const ways = fabrics.map(({ cutList, fixedStock }) => {
+  const ways = fabrics.map(({ cutList, fixedStock, bolt }) => {
     const usable = usableWidth(cutList.fabric);
     const sources = { usable: bolt === "none" ? null : usable, fixedStock };
-    return waysOfJoining(cutList, usable, settings.ruler).map((way) => ({
-      ...way,
-      fixedStock,
-      problem: posePackingProblem(way.cutList, sources, settings.style),
-    }));
+    return waysOfJoining(cutList, usable, settings.ruler).map((way) => {
+      // Strips are joined within one kit: only then is everything cut so many times.
+      const times = forKits(way.cutList, kits);
+      return {
+        ...way,
+        cutList: times,
+        fixedStock,
+        problem: posePackingProblem(times, sources, settings.style),
+      };
+    });
   });
   const results = await solve(ways.flat().map(({ problem }) => ({ kind: "pack", problem, limits })));
   let next = 0;

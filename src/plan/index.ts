@@ -1,4 +1,4 @@
 export { planCutLists } from "./plan-cut-lists.ts";
 export { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
-export type { PlanRequest, PlanSettings, Solve } from "./request.ts";
+export type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 export * from "./types.ts";

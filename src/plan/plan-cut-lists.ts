@@ -7,7 +7,7 @@ import { lengthLimit, purchaseFor } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
 import { type Chosen, chooseCutLists } from "./choose-cut-lists.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
-import type { PlanRequest, PlanSettings, Solve } from "./request.ts";
+import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { type FabricPlan, PLAN_VERSION, type Plan } from "./types.ts";
 
 /**
@@ -17,10 +17,16 @@ import { type FabricPlan, PLAN_VERSION, type Plan } from "./types.ts";
  * @throws Error when the engine's answer is not an answer to what it was asked: our fault.
  */
 export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>> {
-  const { spec, cutLists, fixedStock = [], bolt = "as-needed", top = null, limits = {}, solve } = request;
-  const fabrics = cutLists.map((cutList, index) => ({ cutList, fixedStock: fixedStock[index] ?? [] }));
+  const { spec, cutLists, fixedStock = [], bolt = "as-needed", kits = 1 } = request;
+  const { top = null, limits = {}, solve } = request;
+  const boltOf = (index: number): Bolt => (typeof bolt === "string" ? bolt : (bolt[index] ?? "as-needed"));
+  const fabrics = cutLists.map((cutList, index) => ({
+    cutList,
+    fixedStock: fixedStock[index] ?? [],
+    bolt: boltOf(index),
+  }));
 
-  const chosen = await chooseCutLists(fabrics, bolt, spec, limits, solve);
+  const chosen = await chooseCutLists(fabrics, kits, spec, limits, solve);
   const told: Diagnostic[] = [...(request.diagnostics ?? []), ...chosen.flatMap((one) => one.diagnostics)];
   const short = chosen.filter(({ result }) => result.status === "infeasible");
   if (short.length > 0)

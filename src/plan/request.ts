@@ -15,13 +15,21 @@ export type PlanSettings = Pick<
 /** Does a batch of engine jobs, one after another or side by side, and answers in the same order. */
 export type Solve = (jobs: readonly EngineJob[]) => Promise<PackingResult[]>;
 
+/** Whether cloth may be bought. */
+export type Bolt = "as-needed" | "none";
+
 export interface PlanRequest {
   spec: PlanSettings;
   cutLists: readonly CutList[];
   /** Cloth to hand, per fabric in the order of `cutLists`. Default: none. */
   fixedStock?: readonly (readonly FixedPiece[])[];
-  /** Whether what the cloth to hand does not hold may be bought. Default `as-needed`. */
-  bolt?: "as-needed" | "none";
+  /**
+   * Whether what the cloth to hand does not hold may be bought: for all fabrics, or for each in the order of
+   * `cutLists`. Default `as-needed`.
+   */
+  bolt?: Bolt | readonly Bolt[];
+  /** How many times everything is cut, all together: kits for a class. Default 1. */
+  kits?: number;
   /** The quilt top the cut lists came from, carried in the plan for drawing. Default null. */
   top?: QuiltTop | null;
   /** What reading and listing had to say; the plan repeats it. Default: nothing. */

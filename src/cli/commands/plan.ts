@@ -1,4 +1,6 @@
 import { join, resolve } from "node:path";
+import { fatQuarters, kits, stash, usable } from "../asking.ts";
+import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { budget, json, out, prefer, style, thorough } from "../options.ts";
 import { planFile } from "../planning.ts";
@@ -13,14 +15,18 @@ export const plan = defineCommand({
     "tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written " +
     "only when --out names a folder.",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
-  options: { out, json, style, prefer, thorough, budget },
+  options: { out, json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable },
   examples: [
     "plan fixtures/cutlists/harbour-lights.yaml",
     "plan harbour-lights.yaml --out ~/quilts/harbour --prefer simple",
+    "plan harbour-lights.yaml --stash stash.csv",
+    "plan harbour-lights.yaml --kits 12",
   ],
   async run([file = ""], values, io) {
-    const made = await planFile(file, values, io);
+    const beside = { ...values, kits: values.kits ?? 1 };
+    const made = await planFile(file, values, io, beside);
     if ("code" in made) return made.code;
+    const besides = await besideFiles(made, beside, io);
     const { buyList, cuttingSteps, planJson, wasteTable } = await import("../../index.ts");
     if (values.json && values.out === null) {
       io.out(planJson(made.plan));
@@ -31,11 +37,14 @@ export const plan = defineCommand({
       import("../write.ts"),
     ]);
     const folder = values.out ?? join("out", fileNamePart(made.plan.name) || "plan");
-    const files = await resultFiles(made.plan);
+    const files = { ...(await resultFiles(made.plan)), ...besides };
     const written = await writeFiles(resolve(io.folder, folder), files, isDrawingName);
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
     if (values.json) io.out(planJson(made.plan));
-    else io.out([buyList(made.plan), cuttingSteps(made.plan), wasteTable(made.plan)].join("\n"));
+    else {
+      const all = [buyList(made.plan), ...Object.values(besides), cuttingSteps(made.plan)];
+      io.out([...all, wasteTable(made.plan)].join("\n"));
+    }
     io.talk(`${written.value.length} files written into ${folder}\n`);
     return EXIT.done;
   },

@@ -4,7 +4,7 @@ import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
 
 /** Hundredths of the currency as `$12.50` or `CHF 12.50`, with the sign or code the maker wrote. */
-function money(hundredths: number, currency: string): string {
+export function money(hundredths: number, currency: string): string {
   const amount = (hundredths / 100).toFixed(2);
   return /\p{L}$/u.test(currency) ? `${currency} ${amount}` : `${currency}${amount}`;
 }

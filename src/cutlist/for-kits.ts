@@ -1,0 +1,18 @@
+import type { CutList, CutPiece } from "./types.ts";
+
+/**
+ * The cut list of so many kits cut together. Strips that are joined end to end stay whole strips of one kit, so
+ * how many of them a narrower bolt would take is no longer told.
+ */
+export function forKits(cutList: CutList, kits: number): CutList {
+  if (kits === 1) return cutList;
+  const times = ({ joined, ...piece }: CutPiece): CutPiece => ({
+    ...piece,
+    count: piece.count * kits,
+    uses: piece.uses.map((use) => ({ ...use, count: use.count * kits })),
+    note: joined === undefined || piece.note === "" ? piece.note : `For each kit: ${piece.note}`,
+    ...(piece.corners === undefined ? {} : { corners: piece.corners * kits }),
+    ...(piece.seams === undefined ? {} : { seams: piece.seams * kits }),
+  });
+  return { ...cutList, pieces: cutList.pieces.map(times) };
+}

@@ -1,0 +1,25 @@
+/** The words of the tables that set choices side by side. Sizes and amounts arrive already printed. */
+export const choiceWords = {
+  fullWidth: "WOF",
+  kits: {
+    title: (name: string, kits: number) => `${kits} kits of ${name}`,
+    columns: {
+      fabric: "Fabric",
+      together: "Buy, cut together",
+      one: "One kit alone",
+      costTogether: "Price together",
+      costSeparate: "Price apart",
+    },
+    separate: (kits: number) => `${kits} bought apart`,
+    saved: (amount: string) => `Cutting together saves ${amount}.`,
+    bag: (kits: number) => `Into each of the ${kits} bags:`,
+    none: "nothing",
+  },
+  sources: {
+    stash: "From the stash",
+    fatQuarters: "Fat quarters to buy",
+    total: "together",
+    pieces: (count: number) => `${count} ${count === 1 ? "piece" : "pieces"}`,
+    take: (stash: string) => `When it is cut: crossgrain stash take PLAN.json --stash ${stash}`,
+  },
+} as const;

@@ -1,0 +1,59 @@
+import type { Kits } from "../../choices/kits.ts";
+import { formatLength, formatSize } from "../../length/index.ts";
+import { money } from "./buy.ts";
+import { choiceWords } from "./choice-words.ts";
+import { alignedLines } from "./table.ts";
+
+type Column = { heading: string; align: "left" | "right" };
+
+/** What to buy for a class, cut together and kit by kit, and what goes into each bag. */
+export function kitsList({ kits, batch, single, fabrics }: Kits): string {
+  const priced = fabrics.some(({ together }) => together !== null && together.cost !== null);
+  const { columns, title, separate, saved, bag, none } = choiceWords.kits;
+  const costOf = (purchase: { cost: number | null } | null, currency: string) =>
+    purchase === null || purchase.cost === null ? "" : money(purchase.cost, currency);
+  const headings: Column[] = [
+    { heading: columns.fabric, align: "left" },
+    { heading: columns.together, align: "right" },
+    { heading: columns.one, align: "right" },
+    { heading: separate(kits), align: "right" },
+    ...(priced
+      ? ([
+          { heading: columns.costTogether, align: "right" },
+          { heading: columns.costSeparate, align: "right" },
+        ] as const)
+      : []),
+  ];
+  const rows = fabrics.map(({ fabric, together, one, separately, currency }) => [
+    fabric,
+    together?.text ?? none,
+    one?.text ?? none,
+    separately?.text ?? none,
+    ...(priced ? [costOf(together, currency), costOf(separately, currency)] : []),
+  ]);
+  const currencies = new Set(fabrics.map(({ currency }) => currency));
+  const [currency = ""] = currencies;
+  const sum = (of: (fabric: Kits["fabrics"][number]) => number | null | undefined) =>
+    fabrics.reduce((total, fabric) => total + (of(fabric) ?? 0), 0);
+  const less = sum(({ separately }) => separately?.cost) - sum(({ together }) => together?.cost);
+  const bags = single.fabrics.flatMap(({ name, pieces }) => [
+    `  ${name}`,
+    ...pieces.map((piece) => {
+      const size = piece.fullWidth
+        ? `${formatLength(piece.along, batch.ruler)} x ${choiceWords.fullWidth}`
+        : formatSize(piece.across, piece.along, batch.ruler);
+      return `    [${piece.letter}] ${piece.count} of ${size}${piece.label === "" ? "" : `, ${piece.label}`}`;
+    }),
+  ]);
+  return [
+    title(single.name, kits),
+    "",
+    ...alignedLines(headings, rows),
+    ...(priced && currencies.size === 1 && less > 0 ? ["", saved(money(less, currency))] : []),
+    "",
+    bag(kits),
+    "",
+    ...bags,
+    "",
+  ].join("\n");
+}

@@ -1,0 +1,42 @@
+import { formatSize } from "../../length/index.ts";
+import type { Plan } from "../../plan/types.ts";
+import { choiceWords } from "./choice-words.ts";
+import { alignedLines } from "./table.ts";
+
+const COLUMNS = [
+  { heading: "", align: "left" },
+  { heading: "", align: "right" },
+  { heading: "", align: "left" },
+] as const;
+
+/** Pieces of one name that are cut into, each fabric and size a line. */
+function laysOf(plan: Plan, wanted: (fabric: string, name: string) => boolean): string[][] {
+  return plan.fabrics.flatMap(({ name, lays }) => {
+    const found = new Map<string, number>();
+    for (const lay of lays) {
+      if (lay.source !== "fixed" || !wanted(name, lay.name)) continue;
+      const size = formatSize(lay.across, lay.along, plan.ruler);
+      found.set(size, (found.get(size) ?? 0) + 1);
+    }
+    return [...found].map(([size, count]) => [`  ${name}`, `${count} of`, size]);
+  });
+}
+
+const isFatQuarter = (name: string) => name.includes("fat quarter");
+
+/** What of the stash is cut into, and what is to be done with the table afterwards. Empty when nothing is. */
+export function stashUse(plan: Plan, stash: string): string {
+  const rows = laysOf(plan, (_, name) => !isFatQuarter(name));
+  const { stash: title, take } = choiceWords.sources;
+  if (rows.length === 0) return `${title}: ${choiceWords.kits.none}\n`;
+  return [`${title}:`, ...alignedLines(COLUMNS, rows), take(stash), ""].join("\n");
+}
+
+/** How many fat quarters of each colour to buy. */
+export function fatQuarterList(plan: Plan, fabrics: readonly string[]): string {
+  const rows = laysOf(plan, (fabric, name) => fabrics.includes(fabric) && isFatQuarter(name));
+  const total = rows.reduce((sum, [, count = ""]) => sum + Number.parseInt(count, 10), 0);
+  const { fatQuarters, total: together, pieces } = choiceWords.sources;
+  if (rows.length === 0) return `${fatQuarters}: ${choiceWords.kits.none}\n`;
+  return [`${fatQuarters}: ${pieces(total)} ${together}`, ...alignedLines(COLUMNS, rows), ""].join("\n");
+}

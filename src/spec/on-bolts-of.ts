@@ -1,0 +1,23 @@
+import { formatLength, INCH } from "../length/index.ts";
+import type { Ticks } from "../length/types.ts";
+import { beforeWashing, usableWidth } from "../stock/index.ts";
+import type { Spec } from "./spec.ts";
+
+/** Wider cloth is bought wide on purpose, for backings. Common practice, no source. */
+const WIDE = 60 * INCH;
+
+/**
+ * The same file on bolts of another usable width. Cloth of more than 60 in stays as it is.
+ * @param usable width that can be cut, after washing and without selvages
+ */
+export function onBoltsOf(usable: Ticks, spec: Spec): Spec {
+  const fabrics = spec.fabrics.map((fabric) => {
+    if (usableWidth(fabric) > WIDE) return fabric;
+    return { ...fabric, width: beforeWashing(usable, fabric.shrinkAcross) + 2 * fabric.selvage };
+  });
+  const assumptions = [
+    ...spec.assumptions.filter(({ subject }) => subject !== "usable width"),
+    { fabric: "", subject: "usable width tried", value: formatLength(usable, spec.ruler) },
+  ];
+  return { ...spec, fabrics, assumptions };
+}
