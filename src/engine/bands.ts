@@ -35,8 +35,9 @@ interface Arrangement {
 }
 
 /** Beyond so many ways of choosing items for bands only some arrangements are tried. */
-const MOST_STATES = 1500;
+const MOST_STATES = 400;
 const MOST_ARRANGEMENTS = 20_000;
+const MOST_VISITS = 200_000;
 
 /**
  * The least length when some items may or must be cut lengthwise. Every arrangement of the band items is
@@ -122,7 +123,7 @@ function arrangements(
   bandable: readonly number[],
   limit: number,
 ): { list: Arrangement[]; complete: boolean } {
-  const { kinds, run, style, given } = question;
+  const { kinds, run, style, given, clock } = question;
   const demand = bandable.map((k) => kinds[k]!.demand);
   const states = statesOf(demand);
   if (states.size > MOST_STATES) return { list: [], complete: false };
@@ -141,6 +142,7 @@ function arrangements(
   const ends = normalPositions(heights, longestBand + highest).sums;
   const list: Arrangement[] = [];
   const chosen: BandGroup[] = [];
+  let visits = 0;
   let complete = true;
   const record = (counts: readonly number[]): void => {
     const banded = kinds.map(() => 0);
@@ -184,7 +186,11 @@ function arrangements(
   };
   const visit = (state: number, skipped: readonly number[], along: number): void => {
     if (along >= limit) return;
-    if (list.length > MOST_ARRANGEMENTS) {
+    if (
+      ++visits > MOST_VISITS ||
+      list.length > MOST_ARRANGEMENTS ||
+      ((visits & 255) === 0 && clock.expired())
+    ) {
       complete = false;
       return;
     }
