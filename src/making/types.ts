@@ -1,0 +1,150 @@
+import type { Ticks } from "../length/types.ts";
+
+/*
+ * How the cut pieces become the quilt: the order of sewing, which way every seam is pressed, and what the
+ * sewing takes. Plain data: it survives JSON unchanged.
+ */
+
+/** Where a seam's allowances are pressed, as the work lies right side up in front of the maker. */
+export type Press = "left" | "right" | "up" | "down";
+
+/** A finished seam and its way of pressing. Places are in ticks, to the nearest. */
+export interface PressedSeam {
+  x1: Ticks;
+  y1: Ticks;
+  x2: Ticks;
+  y2: Ticks;
+  press: Press;
+  /** `unit`: inside a unit; `row`: joins units side by side; `rows`: joins what was joined before. */
+  level: "unit" | "row" | "rows";
+}
+
+/** One way of pressing a block, in the block's own frame before it is turned. */
+export interface BlockPressing {
+  /** Index into the top's `designs`. */
+  design: number;
+  /** Empty when all blocks of the design are pressed alike; else `A` or `B`. */
+  variant: "" | "A" | "B";
+  /** How many of the blocks in the rows are pressed so. */
+  count: number;
+  seams: PressedSeam[];
+}
+
+/** How the seams between the blocks of one row are pressed, as the rows are drawn. */
+export interface RowPressing {
+  /** From 1 at the top; rows of sashes count too. */
+  row: number;
+  /** What the row holds. */
+  of: "blocks" | "sashes";
+  /** One way, or toward the sashes or plain blocks beside each seam; null when each differs, as drawn. */
+  press: Press | "sashes" | "plain blocks" | null;
+}
+
+/** A place where two seams meet across a joining seam and their allowances lie on one another. */
+export interface OpenJunction {
+  /** In the top's frame, in ticks to the nearest. */
+  x: Ticks;
+  y: Ticks;
+}
+
+/** Which way every seam is pressed, and how well the seams nest. */
+export interface Pressing {
+  /** Places where two seams meet across a joining seam. */
+  junctions: number;
+  /** Those that do not nest, left to right and top to bottom. */
+  open: OpenJunction[];
+  /** True when no pressing of this kind (`variants` of each block) leaves fewer. */
+  proven: boolean;
+  /** Ways of pressing each block: 1, or 2 where that nests more. */
+  variants: 1 | 2;
+  /** Where variant B stands, when there are two. */
+  placed:
+    | "everywhere alike"
+    | "every second column"
+    | "every second row"
+    | "chequered"
+    | "blocks turned on their side";
+  /** Fewest un-nested places when every block of a design is pressed alike, and whether that is proved. */
+  alike: { open: number; proven: boolean };
+  blocks: BlockPressing[];
+  /** By index into the top's `blocks`: its variant. */
+  variantOf: ("" | "A" | "B")[];
+  rows: RowPressing[];
+  /** Seams between blocks, sashes and borders; in the top's frame. */
+  seams: PressedSeam[];
+}
+
+/** A size as sewn, seam allowance included, in `1 / Making.scale` ticks. */
+export interface RawSize {
+  across: number;
+  down: number;
+}
+
+/** One joining: parts side by side (`across`) or one below another (`down`). */
+export interface JoinStep {
+  stage: "unit" | "block" | "top" | "border";
+  /** Index into the top's `designs`; null for the top. */
+  design: number | null;
+  /** Letter of what is made, and of each part: the same letter is the same size and make. */
+  makes: string;
+  from: string[];
+  way: "across" | "down";
+  /** How many are made. */
+  count: number;
+  /** Sizes of the parts, in order. */
+  parts: RawSize[];
+  size: RawSize;
+  /** Seams in one of them, and the length of each, in ticks to the nearest. */
+  seams: number;
+  seamLength: Ticks;
+}
+
+/** Units that are pieced by a recipe of their own, in batches. */
+export interface UnitBatch {
+  text: string;
+  method: string;
+  /** Units wanted, units a set gives, and sets to make. */
+  units: number;
+  perSet: number;
+  sets: number;
+  /** What to do, in order. */
+  steps: string[];
+  /** Raw size, and whether it is trimmed to it. */
+  trimTo: { across: Ticks; along: Ticks; needed: boolean };
+  seams: { what: string; length: Ticks; count: number; bias: boolean }[];
+}
+
+/** A block that cannot be sewn in straight seams alone. */
+export interface PartialSeam {
+  design: number;
+}
+
+export interface SeamTotals {
+  units: Ticks;
+  blocks: Ticks;
+  top: Ticks;
+  borders: Ticks;
+  total: Ticks;
+  seams: number;
+}
+
+/** Thread for piecing, with the rule it comes from. */
+export interface ThreadEstimate {
+  length: Ticks;
+  /** Thread to seam, in thousandths. */
+  perSeam: number;
+  wastePercent: number;
+}
+
+export interface Making {
+  seam: Ticks;
+  /** Parts of a tick that `RawSize` counts in. */
+  scale: number;
+  units: UnitBatch[];
+  joins: JoinStep[];
+  partial: PartialSeam[];
+  /** Null when the top is not laid out in rows of whole blocks. */
+  pressing: Pressing | null;
+  totals: SeamTotals;
+  thread: ThreadEstimate;
+}
