@@ -5,7 +5,9 @@ import type { Filling } from "./oracle.ts";
 import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./reduce.ts";
 import { lengthOf } from "./roll.ts";
 import { groupSheets, type SheetGroup } from "./sheet-groups.ts";
-import { highsSolver } from "./solver/highs.ts";
+import { absentSolver } from "./solver/absent.ts";
+import { dropSolver, highsSolver } from "./solver/highs.ts";
+import type { Solver } from "./solver/types.ts";
 import { type StockAnswer, solveStock } from "./stock.ts";
 import type {
   LowerBound,
@@ -38,19 +40,45 @@ export async function pack(problem: PackingProblem, limits: SearchLimits = {}): 
           available: problem.roll.available === null ? null : Math.floor(problem.roll.available / step),
           costPerLength: problem.roll.costPerLength * step,
         };
-  const answer = solveStock({
-    kinds,
-    groups,
-    roll,
-    style: problem.style,
-    solver: await highsSolver(),
-    clock,
-    stats,
-    target: limits.target ?? null,
-    report: (objective, bound) => limits.onProgress?.({ objective, bound }),
-  });
+  const answer = await withSolver((solver) =>
+    solveStock({
+      kinds,
+      groups,
+      roll,
+      style: problem.style,
+      solver,
+      clock,
+      stats,
+      target: limits.target ?? null,
+      report: (objective, bound) => limits.onProgress?.({ objective, bound }),
+    }),
+  );
   stats.milliseconds = clock.spent();
   return toResult(problem, kinds, groups, step, answer, stats);
+}
+
+/**
+ * Runs a search on the solver. When the solver breaks down (its module aborted, or would not load) the
+ * search is begun again on a fresh one, and after that on none at all: slower, but whole and honest.
+ */
+export async function withSolver<T>(
+  search: (solver: Solver) => T,
+  load: () => Promise<Solver> = highsSolver,
+): Promise<T> {
+  for (let attempt = 0; attempt < 2; attempt++)
+    try {
+      return search(await load());
+    } catch (fault) {
+      if (!isSolverFault(fault)) throw fault;
+      dropSolver();
+    }
+  return search(absentSolver());
+}
+
+/** Faults of our own stay loud; what the module throws carries its name or WebAssembly's. */
+function isSolverFault(fault: unknown): boolean {
+  if (fault instanceof WebAssembly.RuntimeError || fault instanceof WebAssembly.CompileError) return true;
+  return fault instanceof Error && /^Highs|wasm|abort/i.test(`${fault.name} ${fault.message}`);
 }
 
 function divided(items: readonly PackingItem[], step: number): PackingItem[] {
