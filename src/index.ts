@@ -9,6 +9,7 @@
 export { auditPlan } from "./audit/index.ts";
 export { compareKits, type Kits } from "./choices/kits.ts";
 export { planWith } from "./choices/plan-with.ts";
+export { suitsOf } from "./choices/suits.ts";
 export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export { floor, parseLength } from "./length/index.ts";
@@ -19,7 +20,7 @@ export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
 export { buyList, cuttingSteps, wasteTable } from "./render/text/index.ts";
 export { kitsList } from "./render/text/kits.ts";
-export { fatQuarterList, stashUse } from "./render/text/sources.ts";
+export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";
 export { jsonSchema, readSpecFile, STARTERS } from "./spec/index.ts";
 export {

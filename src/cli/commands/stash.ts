@@ -4,6 +4,7 @@ import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
 import { aboveZero, choice, text } from "../option.ts";
 import { json } from "../options.ts";
+import { optionsOf, poolOf } from "../planning.ts";
 import { readInput } from "../read.ts";
 import { exitCodeOf, failWith, report } from "../report.ts";
 import { changeStash, openStash } from "../stash-file.ts";
@@ -93,11 +94,34 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
   return ended(done.diagnostics, undefined, io);
 }
 
+async function suits(quilt: string, file: string, values: Values, io: Io): Promise<ExitCode> {
+  const input = await readInput(quilt, io);
+  if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
+  const { readSpecFile, suitsList, suitsOf } = await import("../../index.ts");
+  const { text, name } = input.value;
+  const spec = readSpecFile(text, name);
+  if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
+  const opened = await openStash(file, values.unit ?? spec.value.defaultUnit, io);
+  if (opened.value === null) return failWith(opened.diagnostics, undefined, values.json, io);
+  const [options, pool] = await Promise.all([
+    optionsOf({ style: null, prefer: null, thorough: false, budget: null, json: values.json }),
+    poolOf(io),
+  ]);
+  const found = await suitsOf(spec.value, opened.value.stash, options, pool.solve);
+  pool.clear();
+  report(opened.diagnostics, opened.value.text, io);
+  if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
+  const { plan, fabrics } = found.value;
+  io.out(values.json ? `${JSON.stringify({ fabrics }, null, 2)}\n` : suitsList(plan.name, fabrics));
+  return ended([...spec.diagnostics, ...found.diagnostics], text, io);
+}
+
 /** What each action is given after its name. */
 const TAKES: Readonly<Record<string, readonly string[]>> = {
   show: [],
   add: ["FABRIC", "SIZE"],
   take: ["PLAN.json"],
+  suits: ["FILE"],
 };
 
 export const stash = defineCommand({
@@ -106,7 +130,7 @@ export const stash = defineCommand({
   about:
     "Keeps a table that a spreadsheet opens too: fabric, width, length, how many, note. Sizes are the usable ones, " +
     "width across the fabric, length along the selvage. `show` lists it; `add FABRIC SIZE` adds cloth; `take PLAN` " +
-    "takes out what a plan made with --stash uses and puts in the offcuts worth keeping. The table is changed whole " +
+    "takes out what a plan made with --stash uses and puts in the offcuts worth keeping; `suits FILE` tells which fabrics of a quilt the drawer covers. The table is changed whole " +
     "or not at all, and the one before is kept beside it as .bak.",
   arguments: [
     { name: "<action>", help: `${Object.keys(TAKES).join(", ")}` },
@@ -119,6 +143,7 @@ export const stash = defineCommand({
   examples: [
     "stash show",
     'stash add "Night sea" "21 x 18 in" --count 3 --note "blue drawer"',
+    "stash suits harbour-lights.yaml",
     "stash take out/harbour-lights/plan.json",
   ],
   async run([action = "", ...words], values, io) {
@@ -135,6 +160,7 @@ export const stash = defineCommand({
     const file = values.stash ?? "stash.csv";
     if (action === "add") return add(words, file, values, io);
     if (action === "take") return take(words[0] ?? "", file, values, io);
+    if (action === "suits") return suits(words[0] ?? "", file, values, io);
     return show(file, values, io);
   },
 });

@@ -22,4 +22,8 @@ export const choiceWords = {
     pieces: (count: number) => `${count} ${count === 1 ? "piece" : "pieces"}`,
     take: (stash: string) => `When it is cut: crossgrain stash take PLAN.json --stash ${stash}`,
   },
+  suits: {
+    title: (name: string) => `What the drawer covers of ${name}`,
+    covers: { all: "all of it", partly: "part of it", nothing: "nothing" },
+  },
 } as const;

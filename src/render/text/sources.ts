@@ -1,3 +1,4 @@
+import type { Suited } from "../../choices/suits.ts";
 import { formatSize } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import { choiceWords } from "./choice-words.ts";
@@ -39,4 +40,26 @@ export function fatQuarterList(plan: Plan, fabrics: readonly string[]): string {
   const { fatQuarters, total: together, pieces } = choiceWords.sources;
   if (rows.length === 0) return `${fatQuarters}: ${choiceWords.kits.none}\n`;
   return [`${fatQuarters}: ${pieces(total)} ${together}`, ...alignedLines(COLUMNS, rows), ""].join("\n");
+}
+
+const SUITED = [
+  { heading: "Fabric", align: "left" },
+  { heading: "The drawer covers", align: "left" },
+  { heading: "Pieces used", align: "right" },
+  { heading: "Still to buy", align: "right" },
+  { heading: "Without it", align: "right" },
+] as const;
+
+/** How far the drawer goes for each fabric of a quilt. */
+export function suitsList(name: string, fabrics: readonly Suited[]): string {
+  const { title, covers } = choiceWords.suits;
+  const { none } = choiceWords.kits;
+  const rows = fabrics.map((one) => [
+    one.fabric,
+    covers[one.covers],
+    String(one.used),
+    one.buy?.text ?? none,
+    one.without?.text ?? none,
+  ]);
+  return [title(name), "", ...alignedLines(SUITED, rows), ""].join("\n");
 }
