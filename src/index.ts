@@ -54,3 +54,8 @@ export function loadDrawings() {
 export function loadBook() {
   return import("./render/book/index.ts");
 }
+
+/** The cutting book as a PDF, loaded when it is asked for. */
+export function loadPdf() {
+  return import("./render/pdf/index.ts");
+}

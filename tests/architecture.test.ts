@@ -43,7 +43,16 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["plan", "quilt"],
     packages: ["@svgdotjs/svg.js", "jsdom"],
   },
-  "render/book": { rooms: ["length", "render", "render/svg"], types: ["plan", "quilt"], packages: [] },
+  "render/pdf": {
+    rooms: ["length", "render", "render/svg", "render/book"],
+    types: ["plan", "quilt"],
+    packages: ["pdfkit", "svg-to-pdfkit"],
+  },
+  "render/book": {
+    rooms: ["length", "render", "render/svg"],
+    types: ["plan", "quilt", "making"],
+    packages: [],
+  },
   pipeline: {
     rooms: ["length", "diagnostics", "spec", "quilt", "cutlist", "plan", "audit", "engine"],
     types: [],
@@ -67,6 +76,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
       "render",
       "render/svg",
       "render/book",
+      "render/pdf",
       "engine",
       "stash",
     ],

@@ -28,3 +28,12 @@ export const budget = aboveZero(
 );
 
 export const out = text("--out <folder>", "folder to write into", "out/NAME, after the plan's name");
+
+export const pdf = toggle("--pdf", "write the cutting book as a PDF too");
+
+export const paper = choice(
+  "--paper <size>",
+  "paper of the PDF",
+  "letter where fabric is sold by the yard, else a4",
+  ["a4", "letter"],
+);

@@ -1,6 +1,9 @@
 import type { Plan } from "../plan/types.ts";
 import type { Files } from "./write.ts";
 
+/** The book for the printer, written when it is asked for. */
+export const PDF_NAME = "book.pdf";
+
 /** A name as part of a file name: letters and digits of any script, the rest as single dashes. */
 export function fileNamePart(name: string): string {
   return name
@@ -11,28 +14,41 @@ export function fileNamePart(name: string): string {
     .slice(0, 60);
 }
 
-/** Whether a file of this name is a drawing that an earlier plan may have left in the folder. */
-export function isDrawingName(name: string): boolean {
-  return /^cut-\d+(-.*)?\.svg$/u.test(name);
+/** Whether a file of this name is one that an earlier plan may have left in the folder and this one may not write. */
+export function mayBeOutdated(name: string): boolean {
+  return name === PDF_NAME || /^cut-\d+(-.*)?\.svg$/u.test(name);
 }
 
 /** Every file of a plan: the plan itself, its book, lists and steps as text, tables, a drawing for each fabric. */
 export async function resultFiles(plan: Plan): Promise<Files> {
-  const { buyCsv, buyList, cutsCsv, cuttingSteps, loadBook, loadDrawings, planJson, wasteTable } =
-    await import("../index.ts");
-  const [{ drawFabric }, { bookPage }] = await Promise.all([loadDrawings(), loadBook()]);
+  const {
+    buyCsv,
+    buyList,
+    cutsCsv,
+    cuttingSteps,
+    loadBook,
+    loadDrawings,
+    makingSteps,
+    planJson,
+    wasteTable,
+  } = await import("../index.ts");
+  const [{ drawFabric, drawPressing }, { bookPage }] = await Promise.all([loadDrawings(), loadBook()]);
   const drawings = plan.fabrics.map((fabric, index) => {
     const name = ["cut", String(index + 1), fileNamePart(fabric.name)]
       .filter((part) => part !== "")
       .join("-");
     return [`${name}.svg`, drawFabric(plan, index)] as const;
   });
+  const { top, making } = plan;
+  const pressing = top === null || making === undefined ? null : drawPressing(top, making, plan.ruler);
   return {
     "plan.json": planJson(plan),
     "book.html": bookPage(plan),
     "buy.txt": buyList(plan),
     "buy.csv": buyCsv(plan),
     "steps.txt": cuttingSteps(plan),
+    ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan) }),
+    ...(pressing === null ? {} : { "pressing.svg": pressing }),
     "cuts.csv": cutsCsv(plan),
     "waste.txt": wasteTable(plan),
     ...Object.fromEntries(drawings),

@@ -4,7 +4,7 @@ import { folderNotWritable } from "../diagnostics/files.ts";
 import type { Outcome } from "../diagnostics/types.ts";
 
 /** Names and contents of the files of one result. */
-export type Files = Readonly<Record<string, string>>;
+export type Files = Readonly<Record<string, string | Uint8Array>>;
 
 /** A folder in a file's place would stop the renaming halfway, so it is looked for before. */
 async function refuseFolders(folder: string, names: readonly string[]): Promise<void> {
@@ -31,7 +31,7 @@ export async function writeFiles(
     made = (await mkdir(folder, { recursive: true })) ?? null;
     await refuseFolders(folder, Object.keys(files));
     partial = await mkdtemp(join(folder, ".partial-"));
-    for (const [name, text] of Object.entries(files)) await writeFile(join(partial, name), text);
+    for (const [name, content] of Object.entries(files)) await writeFile(join(partial, name), content);
     for (const name of Object.keys(files)) await rename(join(partial, name), join(folder, name));
     await rm(partial, { recursive: true, force: true });
     const left = (await readdir(folder)).filter((name) => outdated(name) && !(name in files));

@@ -45,6 +45,17 @@ describe("plan", () => {
     expect(names.filter((name) => name.startsWith("."))).toEqual([]);
   });
 
+  test("--pdf writes the book as a PDF on the paper asked for, and a later plan without it takes it away", () => {
+    const folder = folderWithQuilt();
+    const ended = crossgrain(["plan", "tide.yaml", "--out", "here", "--pdf", "--paper", "a4"], { folder });
+    expect(ended).toMatchObject({ code: 0, stderr: "10 files written into here\n" });
+    const bytes = readFileSync(join(folder, "here", "book.pdf"), "latin1");
+    expect(bytes.slice(0, 5)).toBe("%PDF-");
+    expect(bytes).toContain("595.28 841.89");
+    expect(crossgrain(["plan", "tide.yaml", "--out", "here"], { folder }).code).toBe(0);
+    expect(readdirSync(join(folder, "here"))).not.toContain("book.pdf");
+  });
+
   test("--json prints the plan and writes nothing; with --out it does both", () => {
     const folder = folderWithQuilt();
     const printed = crossgrain(["plan", "tide.yaml", "--json"], { folder });
@@ -69,7 +80,7 @@ describe("plan", () => {
   test("two runs write the same bytes", () => {
     const folder = folderWithQuilt();
     for (const out of ["one", "two"]) {
-      expect(crossgrain(["plan", "tide.yaml", "--out", out], { folder }).stderr).toMatch("8 files written");
+      expect(crossgrain(["plan", "tide.yaml", "--out", out], { folder }).stderr).toMatch("9 files written");
     }
     for (const name of readdirSync(join(folder, "one"))) {
       expect(readFileSync(join(folder, "two", name), "utf8")).toBe(

@@ -2,7 +2,7 @@ import { join, resolve } from "node:path";
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
-import { budget, json, out, prefer, style, thorough } from "../options.ts";
+import { budget, json, out, paper, pdf, prefer, style, thorough } from "../options.ts";
 import { planFile } from "../planning.ts";
 import { failWith } from "../report.ts";
 
@@ -12,37 +12,41 @@ export const plan = defineCommand({
   about:
     "Works out what to buy and how to cut it with the least waste, prints the buy list, the cutting steps and " +
     "where the cloth goes, and writes them into a folder together with a cutting diagram for each fabric (SVG), " +
-    "tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written " +
+    "a book to work from (book.html, which also prints), tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written " +
     "only when --out names a folder.",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
-  options: { out, json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable },
+  options: { out, json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable, pdf, paper },
   examples: [
     "plan fixtures/cutlists/harbour-lights.yaml",
     "plan harbour-lights.yaml --out ~/quilts/harbour --prefer simple",
     "plan harbour-lights.yaml --stash stash.csv",
     "plan harbour-lights.yaml --kits 12",
+    "plan harbour-lights.yaml --pdf --paper letter",
   ],
   async run([file = ""], values, io) {
     const beside = { ...values, kits: values.kits ?? 1 };
     const made = await planFile(file, values, io, beside);
     if ("code" in made) return made.code;
     const besides = await besideFiles(made, beside, io);
-    const { buyList, cuttingSteps, planJson, wasteTable } = await import("../../index.ts");
+    const { buyList, cuttingSteps, makingSteps, planJson, wasteTable } = await import("../../index.ts");
     if (values.json && values.out === null) {
       io.out(planJson(made.plan));
       return EXIT.done;
     }
-    const [{ fileNamePart, isDrawingName, resultFiles }, { writeFiles }] = await Promise.all([
+    const [{ fileNamePart, mayBeOutdated, PDF_NAME, resultFiles }, { writeFiles }] = await Promise.all([
       import("../result-files.ts"),
       import("../write.ts"),
     ]);
+    const { pdfFile } = await import("../pdf-file.ts");
     const folder = values.out ?? join("out", fileNamePart(made.plan.name) || "plan");
-    const files = { ...(await resultFiles(made.plan)), ...besides };
-    const written = await writeFiles(resolve(io.folder, folder), files, isDrawingName);
+    const pdf = values.pdf ? { [PDF_NAME]: await pdfFile(made.plan, values.paper) } : {};
+    const files = { ...(await resultFiles(made.plan)), ...pdf, ...besides };
+    const written = await writeFiles(resolve(io.folder, folder), files, mayBeOutdated);
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
     if (values.json) io.out(planJson(made.plan));
     else {
       const all = [buyList(made.plan), ...Object.values(besides), cuttingSteps(made.plan)];
+      if (made.plan.making !== undefined) all.push(makingSteps(made.plan));
       io.out([...all, wasteTable(made.plan)].join("\n"));
     }
     io.talk(`${written.value.length} files written into ${folder}\n`);

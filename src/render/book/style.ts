@@ -147,7 +147,7 @@ th .said, td .said { display: inline; min-width: 0; }
 @media screen and (max-width: 42rem) {
   section { border-radius: 0; margin-left: calc(-1 * clamp(.9rem, 3vw, 2.5rem)); margin-right: calc(-1 * clamp(.9rem, 3vw, 2.5rem));
     border-width: 1px 0; }
-  #buy thead, #waste thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  #buy thead, #waste thead { display: block; position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   #buy table, #waste table, #buy tbody, #waste tbody { display: block; }
   #buy caption, #waste caption { display: block; }
   #buy tr, #waste tr { display: block; position: relative; padding: .7rem 0; border-top: 1px solid var(--line); }
@@ -191,6 +191,8 @@ th .said, td .said { display: inline; min-width: 0; }
   .caution { padding: 0 0 0 .8rem; }
   .caution ul { padding-left: 1rem; }
   .step { padding: .5rem 0; }
+  h3 { margin: 1rem 0 .3rem; }
+  .plain-list li + li { margin-top: .15rem; }
   section > * + * { margin-top: .8rem; }
   .bench table { break-inside: avoid; }
   .titled > .plain { display: none; }

@@ -15,7 +15,7 @@ test.each([
     pretendToBeVisual: true,
   });
   // What is inside a drawing is one picture to a reader; its title and description stay.
-  for (const part of window.document.querySelectorAll("svg > :not(title, desc)")) part.remove();
+  for (const part of window.document.querySelectorAll("svg > :not(title, desc), style")) part.remove();
   window.eval(axe.source);
   const inside = (window as unknown as { axe: typeof axe }).axe;
   const { violations } = await inside.run(window.document as unknown as Document, {
