@@ -7,7 +7,9 @@
  */
 
 export { auditPlan } from "./audit/index.ts";
+export { type Comparison, compareMethods } from "./choices/compare-methods.ts";
 export { compareKits, type Kits } from "./choices/kits.ts";
+export { USUAL_MINUTES } from "./choices/making-figures.ts";
 export { planWith } from "./choices/plan-with.ts";
 export { suitsOf } from "./choices/suits.ts";
 export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
@@ -18,7 +20,8 @@ export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitSizes } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
-export { buyList, cuttingSteps, wasteTable } from "./render/text/index.ts";
+export { comparisonTable } from "./render/text/compare.ts";
+export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
 export { kitsList } from "./render/text/kits.ts";
 export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";

@@ -1,6 +1,7 @@
 import type { Command } from "../command.ts";
 import { buy } from "./buy.ts";
 import { check } from "./check.ts";
+import { compare } from "./compare.ts";
 import { newFile } from "./new.ts";
 import { pieces } from "./pieces.ts";
 import { plan } from "./plan.ts";
@@ -9,4 +10,14 @@ import { sizes } from "./sizes.ts";
 import { stash } from "./stash.ts";
 
 /** Every command, in the order of the help. A new one is a file of its own and a line here. */
-export const commands: readonly Command[] = [plan, buy, pieces, check, newFile, sizes, stash, schema];
+export const commands: readonly Command[] = [
+  plan,
+  buy,
+  pieces,
+  compare,
+  check,
+  newFile,
+  sizes,
+  stash,
+  schema,
+];

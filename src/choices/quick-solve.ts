@@ -1,0 +1,41 @@
+import type { EngineJob } from "../engine/index.ts";
+import type { PackingResult } from "../engine/types.ts";
+import type { Solve } from "../plan/index.ts";
+
+/** The answer that a trial of a narrower width is given: not looked into. */
+function unanswered({ problem }: EngineJob): PackingResult {
+  return {
+    status: "infeasible",
+    objective: 0,
+    rollLength: 0,
+    bound: { value: 0, kind: "area", style: problem.style },
+    layouts: [],
+    missing: [],
+    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 },
+  };
+}
+
+/**
+ * For setting many plans of one quilt side by side: a fabric that is cut alike in two of them is solved once, and
+ * narrower widths, which change no purchase, are not tried.
+ */
+export function quickSolve(solve: Solve): Solve {
+  const known = new Map<string, PackingResult>();
+  return async (jobs) => {
+    const keys = jobs.map((job) => JSON.stringify(job));
+    const isTrial = (job: EngineJob) => job.kind === "pack" && job.limits.target !== undefined;
+    const open = jobs.flatMap((job, i) => {
+      const key = keys[i] ?? "";
+      const repeated = keys.indexOf(key) !== i;
+      return known.has(key) || repeated || isTrial(job) ? [] : [{ job, key }];
+    });
+    if (open.length > 0) {
+      const results = await solve(open.map(({ job }) => job));
+      open.forEach(({ key }, i) => {
+        const result = results[i];
+        if (result !== undefined) known.set(key, result);
+      });
+    }
+    return jobs.map((job, i) => known.get(keys[i] ?? "") ?? unanswered(job));
+  };
+}

@@ -1,0 +1,78 @@
+import { defineCommand, EXIT } from "../command.ts";
+import type { Option, Read } from "../option.ts";
+import { budget, json, style } from "../options.ts";
+import { optionsOf, poolOf } from "../planning.ts";
+import { startProgress } from "../progress.ts";
+import { readInput } from "../read.ts";
+import { failWith, report } from "../report.ts";
+
+/** Seconds for one fabric of one plan: many are made. */
+const BUDGET = 0.25;
+
+const STEPS = ["strip", "subcut", "mark", "seam", "metre", "press", "trim"] as const;
+
+type Step = (typeof STEPS)[number];
+
+const minutes: Option<Partial<Record<Step, number>>> = {
+  flags: "--minutes <steps>",
+  help: `your own minutes for a step: ${STEPS.join(", ")}`,
+  standard: "usual ones, printed with the table",
+  absent: {},
+  read: (typed): Read<Partial<Record<Step, number>>> => {
+    const value: Partial<Record<Step, number>> = {};
+    for (const part of typed.split(",")) {
+      const [, name = "", number = ""] = /^\s*([a-z]+)\s*=\s*(\d{1,4}(?:\.\d+)?)\s*$/.exec(part) ?? [];
+      const step = STEPS.find((each) => each === name);
+      if (step === undefined)
+        return { problem: `Write for example strip=1,seam=0.5; steps are ${STEPS.join(", ")}.` };
+      value[step] = Number(number);
+    }
+    return { value };
+  },
+};
+
+export const compare = defineCommand({
+  name: "compare",
+  summary: "ways of making the units of a quilt side by side, each really planned",
+  about:
+    "Plans the whole quilt with every method of each kind of unit in turn, strip-pieced and single, and tells what " +
+    "each takes: fabric and price, strips, subcuts, seams, trims, corners cut off, and an estimate of time; then " +
+    "the best combination.",
+  arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
+  options: { json, style, budget, minutes },
+  examples: [
+    "compare fixtures/quilts/geese-and-bars.yaml",
+    "compare my-quilt.yaml --minutes seam=0.5,trim=1",
+  ],
+  async run([file = ""], values, io) {
+    const input = await readInput(file, io);
+    if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
+    const { compareMethods, comparisonTable, readSpecFile, USUAL_MINUTES } = await import("../../index.ts");
+    const { text, name } = input.value;
+    const spec = readSpecFile(text, name);
+    if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
+    const seconds = values.budget ?? BUDGET;
+    const planning = {
+      style: values.style,
+      prefer: null,
+      thorough: false,
+      budget: seconds,
+      json: values.json,
+    };
+    const options = await optionsOf(planning);
+    const progress = startProgress(io);
+    const { solve } = await poolOf({ ...io, showsProgress: false });
+    const steps = { ...USUAL_MINUTES, ...values.minutes };
+    const found = await compareMethods(spec.value, options, steps, solve, (done, of) =>
+      progress.show(`Planning each way: ${done} of ${of}`),
+    );
+    progress.clear();
+    if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
+    report([...spec.diagnostics, ...found.diagnostics], text, io);
+    const { ruler, fabrics } = spec.value;
+    const currency = fabrics.find(({ price }) => price !== null)?.price?.currency ?? "";
+    if (values.json) io.out(`${JSON.stringify(found.value, null, 2)}\n`);
+    else io.out(comparisonTable(found.value, ruler.unit !== "in", currency));
+    return EXIT.done;
+  },
+});
