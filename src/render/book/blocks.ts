@@ -1,5 +1,5 @@
 import { safeColour } from "../svg/palette.ts";
-import type { Block, Cell, Label, Step, StepGroup, Table, Template } from "./content.ts";
+import type { Block, Cell, Label, Step, StepGroup, Table } from "./content.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
 import { bookWords } from "./words.ts";
 
@@ -145,20 +145,6 @@ function labelMarkup(label: Label): Markup {
   );
 }
 
-function templateMarkup(template: Template): Markup {
-  return element(
-    "figure",
-    { class: "template" },
-    element("div", { class: "full-size" }, inlined(template.svg)),
-    element(
-      "figcaption",
-      {},
-      element("strong", { dir: "auto" }, template.title),
-      paragraphs(template.facts, "span", "note"),
-    ),
-  );
-}
-
 /** One block of a section as HTML; `id` starts the ids inside it. */
 export function blockMarkup(block: Block, id: string): Child {
   switch (block.kind) {
@@ -219,8 +205,6 @@ export function blockMarkup(block: Block, id: string): Child {
       return [progressMark(), groupsMarkup(block.groups)];
     case "labels":
       return element("ul", { class: "labels" }, block.labels.map(labelMarkup));
-    case "templates":
-      return element("div", { class: "templates" }, block.templates.map(templateMarkup));
     case "terms":
       return element(
         "dl",

@@ -65,15 +65,6 @@ export interface Label {
   uses: string[];
 }
 
-export interface Template {
-  title: string;
-  facts: string[];
-  /** To scale 1 : 1: its width and height attributes are in millimetres. */
-  svg: string;
-  across: number;
-  down: number;
-}
-
 export type Block =
   | { kind: "text"; text: string; tone: "plain" | "lead" | "quiet" }
   | { kind: "heading"; text: string }
@@ -86,7 +77,6 @@ export type Block =
   | { kind: "bench"; svg: string; table: Table; groups: StepGroup[] }
   | { kind: "steps"; groups: StepGroup[] }
   | { kind: "labels"; labels: Label[] }
-  | { kind: "templates"; templates: Template[] }
   | { kind: "terms"; terms: { term: string; meaning: string }[] };
 
 export interface Section {

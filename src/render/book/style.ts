@@ -135,9 +135,6 @@ th .said, td .said { display: inline; min-width: 0; }
 .label .fabric, .label .use { display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 3; overflow: hidden; }
 .terms { display: grid; gap: .8rem 2.4rem; grid-template-columns: repeat(auto-fill, minmax(min(100%, 20rem), 1fr)); }
 .terms dt { font-weight: 600; }
-.templates { display: flex; flex-wrap: wrap; gap: 1.5rem; }
-.template { margin: 0; max-width: 100%; }
-.full-size { overflow-x: auto; background: #fff; }
 
 @media (min-width: 46rem) { .cover { grid-template-columns: minmax(0, 1fr) minmax(0, 1.05fr); } }
 @media screen and (min-width: 68rem) {
@@ -179,7 +176,7 @@ th .said, td .said { display: inline; min-width: 0; }
   .drawing svg { min-width: 0; width: auto; max-width: 100%; max-height: 242mm; }
   .bench { display: block; }
   .bench .work { margin-top: 1rem; }
-  .step, .label, .caution, .template, tr, .terms > div, .plain-list li { break-inside: avoid; }
+  .step, .label, .caution, tr, .terms > div, .plain-list li { break-inside: avoid; }
   .part, .warning { break-inside: avoid; }
   .tick { width: 5.5mm; height: 5.5mm; border-radius: 1mm; background: none; }
   .tick:checked { background: none; border-color: var(--ink); }
@@ -200,6 +197,5 @@ th .said, td .said { display: inline; min-width: 0; }
   .label { min-height: 33mm; }
   .terms { grid-template-columns: repeat(3, 1fr); gap: .6rem 1.4rem; font-size: 9pt; }
   thead { display: table-header-group; }
-  .full-size { overflow: visible; }
 }
 `;

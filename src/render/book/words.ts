@@ -200,16 +200,5 @@ export const bookWords = {
     ] as readonly (readonly [string, RegExp, string])[],
   },
 
-  templates: {
-    title: "Templates at full size",
-    lead: "Print at 100 %, without fitting to the page. Measure the test squares first: if they are not exact, the templates are not either.",
-    solid: "Cut on the solid line. The dashed line is the seam. Lay the arrow along the straight grain.",
-    testInch: "1 in",
-    testCentimetres: "2 cm",
-    test: "Test squares",
-    use: (letter: string, fabric: string) => `[${letter}] ${fabric}`,
-    grain: "grain",
-  },
-
   making: "Sewing",
 } as const;

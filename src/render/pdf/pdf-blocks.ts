@@ -193,15 +193,6 @@ export function drawBlock(sheet: Sheet, block: Block): void {
     case "labels":
       drawLabels(sheet, block.labels);
       break;
-    case "templates":
-      // Never scaled: the SVG is in millimetres and one millimetre is 72 / 25.4 points.
-      for (const { title, facts, svg, across, down } of block.templates) {
-        const size = { width: (across * 72) / 25.4, height: (down * 72) / 25.4 };
-        ensure(sheet, size.height + 40);
-        drawing(sheet, svg, size);
-        paragraph(sheet, [title, ...facts].join(" · "), { size: SMALL });
-      }
-      break;
     case "terms":
       grid(sheet, 2, block.terms.length, (i, x, y, width, measure) => {
         const { term = "", meaning = "" } = block.terms[i] ?? {};

@@ -1,0 +1,50 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { expect, test } from "vitest";
+import type { Plan } from "../../../src/plan/types.ts";
+import { bookPdf } from "../../../src/render/pdf/index.ts";
+import { hostilePlan, listPlan, quiltPlan, smallestPlan } from "./book-plans.ts";
+
+const place = createRequire(import.meta.url);
+const font = (name: string) => readFileSync(place.resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
+const fonts = { regular: font("DejaVuSans"), bold: font("DejaVuSans-Bold") };
+
+async function printed(plan: Plan, paper: "a4" | "letter"): Promise<string> {
+  const bytes = await bookPdf(plan, { fonts, paper, made: new Date(0) });
+  return Buffer.from(bytes).toString("latin1");
+}
+
+const pagesOf = (file: string) => [...file.matchAll(/\/Type \/Page\b(?!s)/g)].length;
+
+test.each([
+  ["a quilt", quiltPlan, 10, 15],
+  ["a cut list", listPlan, 6, 10],
+  ["one piece", smallestPlan, 5, 8],
+  ["hostile names", hostilePlan, 15, 35],
+] as const)("the PDF of %s is whole, vector and the same every time", async (_, make, least, most) => {
+  const plan = await make();
+  const file = await printed(plan, "a4");
+  expect(await printed(plan, "a4")).toBe(file);
+  expect(file.startsWith("%PDF-")).toBe(true);
+  expect(file.trimEnd().endsWith("%%EOF")).toBe(true);
+  expect(file).not.toContain("/Subtype /Image");
+  expect(pagesOf(file)).toBeGreaterThanOrEqual(least);
+  expect(pagesOf(file)).toBeLessThanOrEqual(most);
+});
+
+test("every page is of the paper asked for", async () => {
+  const plan = await smallestPlan();
+  // ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: letter is 8 1/2 x 11 in. A point is 1/72 in (ISO 32000).
+  for (const [paper, box] of [
+    ["a4", [(210 * 72) / 25.4, (297 * 72) / 25.4]],
+    ["letter", [8.5 * 72, 11 * 72]],
+  ] as const) {
+    const file = await printed(plan, paper);
+    const boxes = [...file.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)];
+    expect(boxes.length).toBe(pagesOf(file));
+    for (const [, across = "", down = ""] of boxes) {
+      expect(Number(across)).toBeCloseTo(box[0], 1);
+      expect(Number(down)).toBeCloseTo(box[1], 1);
+    }
+  }
+});
