@@ -1,9 +1,9 @@
 import { dropSurplus, type StripCount } from "./assemble.ts";
 import { startClock } from "./clock.ts";
 import type { Filling } from "./oracle.ts";
+import { withSolver } from "./pack.ts";
 import { transposeKinds } from "./reduce.ts";
 import { makeOracle } from "./roll.ts";
-import { highsSolver } from "./solver/highs.ts";
 import type { Solver } from "./solver/types.ts";
 import type { PackingProblem, PackingResult, SearchLimits, SearchStats } from "./types.ts";
 import { verify } from "./verify.ts";
@@ -35,15 +35,16 @@ export async function lessenWork(
 ): Promise<PackingResult> {
   if (result.status === "infeasible" || lengthLimit < result.rollLength) return result;
   const clock = startClock(limits);
-  const solver = await highsSolver();
   const most = Math.min(lengthLimit, problem.roll?.available ?? lengthLimit);
-  // Repeated until it changes nothing, so that a plan once eased is not eased again.
-  for (let best = result; ; ) {
-    if (clock.expired()) return best;
-    const better = easeOnce(problem, best, most, clock, solver);
-    if (better === null) return best;
-    best = better;
-  }
+  return withSolver((solver) => {
+    // Repeated until it changes nothing, so that a plan once eased is not eased again.
+    for (let best = result; ; ) {
+      if (clock.expired()) return best;
+      const better = easeOnce(problem, best, most, clock, solver);
+      if (better === null) return best;
+      best = better;
+    }
+  });
 }
 
 type Clock = ReturnType<typeof startClock>;

@@ -19,7 +19,7 @@ export interface Trial {
 }
 
 /** Most milliseconds spent on one width; what is not settled by then counts as not working. */
-const BUDGET = 60;
+const BUDGET = 150;
 
 /** Rounds of halving. Cloth that much narrower than the file says is another fabric. */
 const ROUNDS = 6;

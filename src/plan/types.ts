@@ -1,6 +1,7 @@
 import type { CutPiece } from "../cutlist/types.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
+import type { Making } from "../making/types.ts";
 import type { QuiltTop } from "../quilt/types.ts";
 import type { Assumption, Price, Print, SoldBy } from "../spec/types.ts";
 
@@ -224,6 +225,8 @@ export interface Plan {
   fabrics: FabricPlan[];
   /** The quilt top for drawing; null when the plan came from a plain cut list. */
   top: QuiltTop | null;
+  /** How the pieces become the quilt; absent when the plan came from a plain cut list. */
+  making?: Making;
   /** Warnings and notes from reading and planning. */
   diagnostics: Diagnostic[];
 }

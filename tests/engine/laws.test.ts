@@ -142,7 +142,7 @@ describe("laws between the styles", () => {
     fc.assert(
       fc.asyncProperty(rolls("strips-2"), async (problem) => {
         const items = problem.items.map((item): PackingItem => ({ ...item, place: "either" }));
-        const either = await solve(withItems(problem, items));
+        const either = await solve(withItems(problem, items), 800);
         expect(either.bound.value).toBeLessThanOrEqual(await leastOf(problem));
         if (either.status === "proven") {
           expect(either.objective).toBeLessThanOrEqual(await leastOf(problem));

@@ -15,7 +15,7 @@ export async function goodPlan(): Promise<Plan> {
         [
           piece("sky", 4.5, 4.5, 26),
           piece("chain", 2.5, 2.5, 9, { turn: "fixed" }),
-          piece("rail", 2.5, 8.5, 12),
+          piece("rail", 8.5, 2.5, 12),
           piece("sash", 3.5, 12.5, 3, { turn: "fixed" }),
           fullWidth("binding", 2.25, 3),
         ],
