@@ -3,6 +3,7 @@ import { listCuts, listQuiltCuts } from "./cutlist/index.ts";
 import type { CutList } from "./cutlist/types.ts";
 import type { Outcome } from "./diagnostics/index.ts";
 import type { Ticks } from "./length/types.ts";
+import { type Making, planMaking } from "./making/index.ts";
 import { type FixedPiece, type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
 import type { Plan } from "./plan/types.ts";
 import { layOutQuilt, type QuiltTop } from "./quilt/index.ts";
@@ -71,7 +72,7 @@ export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): 
   const asked = options.usable === null ? spec : onBoltsOf(options.usable, spec);
   const listed = listAll(asked);
   if (listed.value === null) return { value: null, diagnostics: listed.diagnostics };
-  const { cutLists, top } = listed.value;
+  const { cutLists, top, making } = listed.value;
   const { kits, toHand, notBought } = options;
   const planned = await planCutLists({
     spec: settle(asked, options),
@@ -84,8 +85,9 @@ export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): 
     diagnostics: listed.diagnostics,
     solve,
   });
-  if (planned.value !== null) assertSound(planned.value);
-  return planned;
+  if (planned.value === null) return planned;
+  assertSound(planned.value);
+  return making === null ? planned : { ...planned, value: { ...planned.value, making } };
 }
 
 /** What is wrong with a file, without planning it. */
@@ -100,20 +102,22 @@ export interface Listed {
   cutLists: CutList[];
   /** Null when there is no design, only a cut list. */
   top: QuiltTop | null;
+  /** How the pieces are sewn together; null likewise. */
+  making: Making | null;
 }
 
 /** The cut lists of either kind of file. */
 export function listAll(spec: Spec): Outcome<Listed> {
   if (spec.kind === "cut-list") {
     const { value, diagnostics } = listCuts(spec);
-    return { value: value === null ? null : { cutLists: value, top: null }, diagnostics };
+    return { value: value === null ? null : { cutLists: value, top: null, making: null }, diagnostics };
   }
   const laid = layOutQuilt(spec);
   if (laid.value === null) return { value: null, diagnostics: laid.diagnostics };
   const { top, work } = laid.value;
   const { value, diagnostics } = listQuiltCuts(spec, work);
   return {
-    value: value === null ? null : { cutLists: value, top },
+    value: value === null ? null : { cutLists: value, top, making: planMaking(laid.value, spec.seam) },
     diagnostics: [...laid.diagnostics, ...diagnostics],
   };
 }

@@ -19,12 +19,13 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   stock: { rooms: ["length"], types: ["spec"], packages: [] },
   spec: { rooms: ["length", "diagnostics", "stock"], types: [], packages: ["zod", "yaml"] },
   quilt: { rooms: ["length", "diagnostics"], types: ["spec"], packages: [] },
+  making: { rooms: ["length", "quilt"], types: ["spec"], packages: [] },
   cutlist: { rooms: ["length", "diagnostics", "stock", "quilt"], types: ["spec"], packages: [] },
   engine: { rooms: ["engine/solver"], types: [], packages: [] },
   "engine/solver": { rooms: [], types: [], packages: ["highs"] },
   plan: {
     rooms: ["length", "diagnostics", "stock", "cutlist", "engine"],
-    types: ["quilt", "spec"],
+    types: ["quilt", "spec", "making"],
     packages: [],
   },
   stash: {
@@ -35,12 +36,12 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   audit: { rooms: [], types: ["plan", "cutlist", "length"], packages: [] },
   render: {
     rooms: ["length"],
-    types: ["plan", "quilt", "stash", "choices"],
+    types: ["plan", "quilt", "making", "stash", "choices"],
     packages: ["cli-table3", "csv-stringify"],
   },
   "render/svg": {
     rooms: ["length", "render"],
-    types: ["plan", "quilt"],
+    types: ["plan", "quilt", "making"],
     packages: ["@svgdotjs/svg.js", "jsdom"],
   },
   "render/pdf": {
@@ -54,7 +55,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     packages: [],
   },
   pipeline: {
-    rooms: ["length", "diagnostics", "spec", "quilt", "cutlist", "plan", "audit", "engine"],
+    rooms: ["length", "diagnostics", "spec", "quilt", "making", "cutlist", "plan", "audit", "engine"],
     types: [],
     packages: [],
   },

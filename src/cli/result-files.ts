@@ -16,7 +16,7 @@ export function fileNamePart(name: string): string {
 
 /** Whether a file of this name is one that an earlier plan may have left in the folder and this one may not write. */
 export function mayBeOutdated(name: string): boolean {
-  return name === PDF_NAME || /^cut-\d+(-.*)?\.svg$/u.test(name);
+  return name === PDF_NAME || /^(cut-\d+(-.*)?|pressing)\.svg$/u.test(name);
 }
 
 /** Every file of a plan: the plan itself, its book, lists and steps as text, tables, a drawing for each fabric. */
@@ -43,7 +43,10 @@ export async function resultFiles(plan: Plan): Promise<Files> {
   const pressing = top === null || making === undefined ? null : drawPressing(top, making, plan.ruler);
   return {
     "plan.json": planJson(plan),
-    "book.html": bookPage(plan),
+    "book.html": bookPage(
+      plan,
+      drawings.map(([, svg]) => svg),
+    ),
     "buy.txt": buyList(plan),
     "buy.csv": buyCsv(plan),
     "steps.txt": cuttingSteps(plan),

@@ -1,7 +1,7 @@
 import type { Ticks } from "../length/types.ts";
 import type { QuiltTop, QuiltWork } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
-import type { JoinStep, SeamTotals, ThreadEstimate, UnitBatch } from "./types.ts";
+import type { JoinStep, PressedSeam, SeamTotals, ThreadEstimate, UnitBatch } from "./types.ts";
 
 /** Units by recipe, with the sets to make and what is sewn in each. */
 export function unitBatches(work: QuiltWork): UnitBatch[] {
@@ -30,11 +30,17 @@ export function unitBatches(work: QuiltWork): UnitBatch[] {
   });
 }
 
-/** Length of all piecing seams, from cut edge to cut edge, by where they are sewn. */
+/**
+ * Length of all piecing seams, from cut edge to cut edge, by where they are sewn.
+ * @param diagonal seams between blocks of a top on point, which `joins` does not hold
+ * @param seam seam allowance in ticks
+ */
 export function seamTotals(
   units: readonly UnitBatch[],
   joins: readonly JoinStep[],
   top: QuiltTop,
+  diagonal: readonly PressedSeam[],
+  seam: Ticks,
 ): SeamTotals {
   let [seams, inUnits] = [0, 0];
   for (const { seams: own } of units) {
@@ -48,13 +54,18 @@ export function seamTotals(
     seams += join.seams * join.count;
     at[join.stage] += join.seamLength * join.seams * join.count;
   }
-  // A mitred border: four strips along what it goes round, and four slanting seams.
-  for (const { kind, across, down, side } of top.borders) {
-    if (kind !== "mitred") continue;
-    const [wide, high, width] = [across, down, side].map(exactToNumber);
-    const round = 2 * ((wide ?? 0) + (high ?? 0)) - 8 * (width ?? 0);
-    at.border += Math.ceil(round + 4 * Math.SQRT2 * (width ?? 0));
-    seams += 8;
+  for (const { x1, y1, x2, y2 } of diagonal) {
+    seams += 1;
+    at.top += Math.round(Math.hypot(x2 - x1, y2 - y1)) + 2 * seam;
+  }
+  for (const { kind, across, down, side, end } of top.borders) {
+    const joined = kind !== "mitred";
+    if (joined && !top.centre.onPoint) continue;
+    // Four strips along what the border goes round; at its corners four slanting seams, or the ends sewn across.
+    const [wide, high, width, height] = [across, down, side, end].map(exactToNumber);
+    const round = 2 * ((wide ?? 0) + (high ?? 0)) - 4 * ((width ?? 0) + (height ?? 0));
+    at.border += Math.ceil(round + 4 * (joined ? (width ?? 0) : Math.SQRT2 * (width ?? 0)));
+    seams += joined ? 4 : 8;
   }
   const { unit, block, border } = at;
   return {

@@ -29,14 +29,16 @@ export function planMaking({ top, work }: LaidQuilt, seam: Ticks): Making {
         };
   const faults = sewTogether(joins, seam, scale, whole);
   if (faults.length > 0) throw new Error(`the order of sewing does not come out: ${faults.join("; ")}`);
-  const totals = seamTotals(units, joins, top);
+  const pressing = read === null ? null : choosePressing(top, read);
+  const diagonal = read?.tilted === true ? (pressing?.seams ?? []) : [];
+  const totals = seamTotals(units, joins, top, diagonal, seam);
   return {
     seam,
     scale,
     units,
     joins,
     partial,
-    pressing: read === null ? null : choosePressing(top, read),
+    pressing,
     totals,
     thread: threadFor(totals.total),
   };

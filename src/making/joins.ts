@@ -10,10 +10,23 @@ function raw({ across, down }: Box, seam: number): RawSize {
   return { across: across + 2 * seam, down: down + 2 * seam };
 }
 
+type Way = JoinStep["way"];
+type Naming = (name: string, way: Way, index: number) => string;
+
 /** Names of the parts of a joining: rows of the whole, then places within a row. */
-function partName(name: string, way: "across" | "down", index: number): string {
+function partName(name: string, way: Way, index: number): string {
   const part = `${way === "down" ? "row" : "part"} ${index + 1}`;
   return name === "" ? part : `${name}, ${part}`;
+}
+
+/** The same of a round of borders. */
+function stripName(name: string, way: Way, index: number): string {
+  if (name !== "") return partName(name, way, index);
+  const [before, middle, after] =
+    way === "down"
+      ? ["top border", "centre with side borders", "bottom border"]
+      : ["left border", "centre with top and bottom borders", "right border"];
+  return [before, middle, after][index] ?? partName(name, way, index);
 }
 
 /** Every joining of a tree, what is sewn first standing first. */
@@ -25,13 +38,14 @@ function joinsIn(
   of: Of,
   read: ReadTop,
   seam: number,
+  naming: Naming = partName,
 ): JoinStep[] {
   if (tree.kind !== "join") return [];
   const before = tree.parts.flatMap((part, i) =>
-    joinsIn(part, partName(name, tree.way, i), whole, leaf, of, read, seam),
+    joinsIn(part, naming(name, tree.way, i), whole, leaf, of, read, seam, naming),
   );
   const from = tree.parts.map((part, i) =>
-    part.kind === "cell" ? leaf(part.ref) : partName(name, tree.way, i),
+    part.kind === "cell" ? leaf(part.ref) : naming(name, tree.way, i),
   );
   const size = raw(tree.box, seam);
   const parts = tree.parts.map((part) => raw(part.box, seam));
@@ -76,8 +90,8 @@ export function listJoins(
     if (tree === null) continue;
     const of = { stage: "border", design: null, count: 1 } as const;
     const named = top.borders[border]?.name ?? "";
-    const whole = `top with border ${border + 1}${named === "" ? "" : ` (${named})`}`;
-    joins.push(...joinsIn(tree, "", whole, leaf, of, read, allowance));
+    const whole = `top with ${named === "" ? `border ${border + 1}` : named}`;
+    joins.push(...joinsIn(tree, "", whole, leaf, of, read, allowance, stripName));
   }
   return { joins, partial };
 }
@@ -87,7 +101,7 @@ function hasWhorl(tree: Tree): boolean {
 }
 
 function cellName(top: QuiltTop, read: ReadTop, ref: number): string {
-  if (ref === CORE) return "centre";
+  if (ref === CORE) return "the top so far";
   const cell = read.cells[ref];
   if (cell === undefined) return "";
   if (cell.design !== null && cell.place === "block") return top.designs[cell.design]?.name ?? "";

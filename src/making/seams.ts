@@ -55,9 +55,19 @@ export function seamsOfDesign(read: ReadTop, design: number, name: string): Seam
   if (own === undefined) return [];
   const seams = seamsIn(own.tree, name, null);
   for (const [unit, tree] of own.units.entries()) {
-    if (tree !== null) seamsIn(tree, `${name}/${unit}`, "unit", seams);
+    if (tree !== null) seams.push(...outwards(tree, seamsIn(tree, `${name}/${unit}`, "unit")));
   }
   return seams;
+}
+
+/** Inside a unit sewn in rows or rounds, seams are told as from its middle: as nine-patches are pressed. */
+function outwards(tree: Tree, seams: Seam[]): Seam[] {
+  if (tree.kind === "join" && tree.parts.every((part) => part.kind === "cell")) return seams;
+  const { x, y, across, down } = tree.box;
+  return seams.map((seam) => {
+    const before = seam.upright ? 2 * (seam.box.x - x) < across : 2 * (seam.box.y - y) < down;
+    return before ? { ...seam, flip: true } : seam;
+  });
 }
 
 /** A block's seams where the block lies, turned with it. */

@@ -1,4 +1,5 @@
 export { type BlockOptions, drawBlock } from "./draw-block.ts";
 export { type DrawOptions, drawFabric } from "./draw-fabric.ts";
 export { drawTop, type TopOptions } from "./draw-top.ts";
+export { drawPressing } from "./making-pressing.ts";
 export type { DrawnFabric } from "./textures.ts";

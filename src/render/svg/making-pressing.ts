@@ -1,0 +1,219 @@
+import type { Ruler } from "../../length/types.ts";
+import type { Making, PressedSeam, Pressing } from "../../making/types.ts";
+import type { BlockDesign, QuiltTop } from "../../quilt/types.ts";
+import { toSvg } from "./canvas.ts";
+import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { arrow } from "./marks.ts";
+import { moveNodes } from "./move.ts";
+import { INK, PAPER, QUIET_INK } from "./palette.ts";
+import { type Corner, outlineNodes, outlineOf, type Placing, rectangle, ticksOf } from "./patches.ts";
+import { spokenSizeNear } from "./quilt-words.ts";
+import { circle, group, line, rect, region, type Scene, type SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import { cleanText } from "./text-fit.ts";
+import { titleBlock } from "./title-block.ts";
+
+const MARGIN = 10;
+const TALLEST = 520;
+const PANELS = 3;
+const GAP = 16;
+const TALLEST_PANEL = 210;
+/** Arrows: reach either side of the seam, in page units. */
+const LONGEST = 9;
+const SHORTEST = 2.6;
+/** Below this many page units a letter would not fit its block. */
+const LEAST_FOR_LETTER = 14;
+
+export const PRESSING_WORDS = {
+  over: "Pressing map",
+  arrows: "Each arrow crosses a seam and points to where its allowances are pressed, right side up.",
+  rings: "A ring marks a place where two seams do not nest: press one of them open there.",
+  letters: "A and B in the blocks: the two ways of pressing them, shown below.",
+  block: (name: string, variant: string, count: number) =>
+    `${name}${variant === "" ? "" : `, pressed ${variant}`}: make ${count}`,
+} as const;
+
+const TURN: Record<PressedSeam["press"], number> = { right: 0, down: 90, left: 180, up: 270 };
+
+/** An arrow across a seam's middle; none where there is no room for one. */
+function pressArrow(seam: PressedSeam, at: Placing, tilt: number, room: number): SceneNode[] {
+  const angle = ((TURN[seam.press] + tilt) * Math.PI) / 180;
+  const per = at.scale / TICKS_PER_MM;
+  const [x, y] = [at.x + ((seam.x1 + seam.x2) / 2) * per, at.y + ((seam.y1 + seam.y2) / 2) * per];
+  const length = Math.hypot(seam.x2 - seam.x1, seam.y2 - seam.y1) * per;
+  const reach = Math.min(LONGEST, room * 0.48, length * 0.4);
+  if (reach < SHORTEST) return [];
+  const [dx, dy] = [Math.cos(angle) * reach, Math.sin(angle) * reach];
+  const weight = Math.min(1, Math.max(0.7, reach / 7));
+  return [
+    ...arrow([x - dx, y - dy], [x + dx, y + dy], PAPER, 1, weight * 1.9),
+    ...arrow([x - dx, y - dy], [x + dx, y + dy], INK, 1, weight),
+  ];
+}
+
+/** Seams as lines, those sewn last the heaviest. */
+function seamLines(seams: readonly PressedSeam[], at: Placing): SceneNode[] {
+  const per = at.scale / TICKS_PER_MM;
+  const weights = { unit: 0.5, row: 0.9, rows: 1.5 } as const;
+  return seams.map(({ x1, y1, x2, y2, level }) =>
+    line(at.x + x1 * per, at.y + y1 * per, at.x + x2 * per, at.y + y2 * per, {
+      stroke: INK,
+      strokeWidth: weights[level],
+    }),
+  );
+}
+
+function patchLines(outlines: Corner[][], at: Placing, id: string): SceneNode {
+  const paint = { fill: PAPER, stroke: QUIET_INK, strokeWidth: 0.35 / at.scale };
+  return group([region(outlines)], { id, move: at, paint });
+}
+
+/** Smallest distance there is from a seam to its like beside it, in page units: what an arrow may take. */
+function roomBetween(seams: readonly PressedSeam[], width: number, at: Placing): number {
+  const places = [...new Set(seams.filter(({ x1, x2 }) => x1 === x2).map(({ x1 }) => x1))].sort(
+    (a, b) => a - b,
+  );
+  const gaps = places.slice(1).map((x, i) => x - (places[i] ?? 0));
+  return (Math.min(width, ...gaps) * at.scale) / TICKS_PER_MM;
+}
+
+function letters(top: QuiltTop, pressing: Pressing, at: Placing): SceneNode[] {
+  const per = at.scale / TICKS_PER_MM;
+  return top.blocks.flatMap(({ outline }, i): SceneNode[] => {
+    const letter = pressing.variantOf[i] ?? "";
+    const xs = outline.map(({ x }) => ticksOf(x) * per);
+    const ys = outline.map(({ y }) => ticksOf(y) * per);
+    const [left, upper] = [Math.min(...xs), Math.min(...ys)];
+    const [width, height] = [Math.max(...xs) - left, Math.max(...ys) - upper];
+    if (letter === "" || Math.min(width, height) < LEAST_FOR_LETTER) return [];
+    const size = Math.min(14, height * 0.4);
+    const box = { x: at.x + left, y: at.y + upper, width, height };
+    return [textIn(letter, box, { size, bold: true, anchor: "middle" })];
+  });
+}
+
+function blockPanel(
+  design: BlockDesign,
+  seams: readonly PressedSeam[],
+  title: string,
+  frame: { x: number; y: number; width: number; id: string },
+): { nodes: SceneNode[]; height: number } {
+  const [across, down] = [ticksOf(design.across) / TICKS_PER_MM, ticksOf(design.down) / TICKS_PER_MM];
+  const scale = Number(Math.min(frame.width / across, TALLEST_PANEL / down, 2).toFixed(6));
+  const at = { x: frame.x + 1, y: frame.y + 18, scale };
+  const outlines = design.patches.map(({ outline }) => outlineOf(outline));
+  const room = roomBetween(seams, ticksOf(design.across), at);
+  const heading = { x: frame.x, y: frame.y, width: frame.width, height: 14 };
+  return {
+    nodes: [
+      textIn(cleanText(title), heading, { size: 10, bold: true }),
+      patchLines(outlines, at, `${frame.id}-patches`),
+      ...seamLines(seams, at),
+      ...outlineNodes([rectangle(0, 0, across, down)], at, 1.2, `${frame.id}-edge`),
+      ...seams.flatMap((seam) => pressArrow(seam, at, 0, room)),
+    ],
+    height: 18 + down * scale + 14,
+  };
+}
+
+/** What is drawn below the top: blocks pressed alike in different colours once. */
+function panelsOf(
+  top: QuiltTop,
+  { blocks }: Pressing,
+): { design: number; seams: readonly PressedSeam[]; title: string }[] {
+  const alike = new Map<
+    string,
+    { design: number; seams: PressedSeam[]; variant: string; counts: number[] }
+  >();
+  for (const { design, variant, count, seams } of blocks) {
+    if (seams.length === 0) continue;
+    const key = JSON.stringify([top.designs[design]?.name, variant, seams]);
+    const group = alike.get(key) ?? { design, seams, variant, counts: [] };
+    group.counts.push(count);
+    alike.set(key, group);
+  }
+  return [...alike.values()].map(({ design, seams, variant, counts }) => {
+    const { name = "", colourway = "" } = top.designs[design] ?? {};
+    const called = colourway === "" || counts.length > 1 ? name : `${name}, ${colourway}`;
+    const count = counts.reduce((sum, each) => sum + each, 0);
+    return { design, seams, title: PRESSING_WORDS.block(called, variant, count) };
+  });
+}
+
+/** The pressing map as plain data: the top with an arrow at each seam between blocks, then every block. */
+export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scene | null {
+  const { pressing } = making;
+  if (pressing === null) return null;
+  const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
+  const name = cleanText(top.name);
+  const facts = [
+    { caption: "Finished size", value: spokenSizeNear(across, down, ruler) },
+    { caption: "Places where seams meet", value: String(pressing.junctions) },
+    { caption: "Not nested", value: String(pressing.open.length) },
+  ];
+  const head = titleBlock({ over: PRESSING_WORDS.over, name, colour: null, facts });
+  const fit = Math.min((PAGE_WIDTH - 4) / across, TALLEST / down) * TICKS_PER_MM;
+  const scale = Number(Math.min(fit, 1).toFixed(6));
+  const per = scale / TICKS_PER_MM;
+  const at = { x: Math.max(2, (PAGE_WIDTH - across * per) / 2), y: head.height + 4, scale };
+  const tilt = top.centre.onPoint ? 45 : 0;
+  const outlines = top.patches.map(({ outline }) => outlineOf(outline));
+  const room = tilt === 0 ? roomBetween(pressing.seams, across, at) : LONGEST * 3;
+  const whole = rectangle(0, 0, across / TICKS_PER_MM, down / TICKS_PER_MM);
+  const ringed = pressing.open.map(({ x, y }) =>
+    circle(at.x + x * per, at.y + y * per, 4.5, { fill: "none", stroke: INK, strokeWidth: 1.4 }),
+  );
+  const nodes: SceneNode[] = [
+    ...head.nodes,
+    patchLines(outlines, at, "patches"),
+    ...seamLines(pressing.seams, at),
+    ...outlineNodes([whole], at, 1.4, "edge"),
+    ...pressing.seams.flatMap((seam) => pressArrow(seam, at, tilt, room)),
+    ...letters(top, pressing, at),
+    ...ringed,
+  ];
+  let y = at.y + down * per + 10;
+  const notes = [
+    PRESSING_WORDS.arrows,
+    ...(pressing.variants === 2 ? [PRESSING_WORDS.letters] : []),
+    ...(ringed.length > 0 ? [PRESSING_WORDS.rings] : []),
+  ];
+  for (const note of notes) {
+    nodes.push(textIn(note, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
+    y += 14;
+  }
+  y += 8;
+  const panels = panelsOf(top, pressing);
+  const width = (PAGE_WIDTH - (PANELS - 1) * GAP) / PANELS;
+  for (let first = 0; first < panels.length; first += PANELS) {
+    let deepest = 0;
+    for (const [i, { design, seams, title }] of panels.slice(first, first + PANELS).entries()) {
+      const drawn = top.designs[design];
+      if (drawn === undefined) continue;
+      const frame = { x: i * (width + GAP), y, width, id: `panel-${first + i + 1}` };
+      const panel = blockPanel(drawn, seams, title, frame);
+      nodes.push(...panel.nodes);
+      deepest = Math.max(deepest, panel.height);
+    }
+    y += deepest;
+  }
+  const [wide, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(y + 2 * MARGIN)];
+  return {
+    width: wide,
+    height: tall,
+    idPrefix: "pressing-",
+    title: `${PRESSING_WORDS.over}: ${name}`,
+    description: `${pressing.junctions} places where seams meet, ${pressing.open.length} not nested.`,
+    patterns: [],
+    nodes: [
+      rect({ x: 0, y: 0, width: wide, height: tall }, { fill: PAPER }),
+      ...moveNodes(nodes, MARGIN, MARGIN),
+    ],
+  };
+}
+
+/** The pressing map as an SVG document; null when the plan has none. */
+export function drawPressing(top: QuiltTop, making: Making, ruler: Ruler): string | null {
+  const scene = pressingScene(top, making, ruler);
+  return scene === null ? null : toSvg(scene);
+}
