@@ -1,5 +1,5 @@
 import type { Plan } from "../plan/types.ts";
-import type { QuiltWork } from "../quilt/index.ts";
+import { countSets, type QuiltWork, type UnitDemand } from "../quilt/index.ts";
 
 /** Minutes a step takes. Common practice, no source: every maker has her own, so they can be set. */
 export interface StepMinutes {
@@ -55,6 +55,26 @@ export interface Figures {
 
 const TICKS_PER_METRE = 640_000;
 
+/** Long seams of strips sewn side by side: how many, and their length together. */
+function stripSeams(demand: UnitDemand, units: number, plan: Plan): { count: number; length: number } | null {
+  const widths = Object.values(demand.fabrics).flatMap((name) =>
+    plan.fabrics.filter((fabric) => fabric.name === name).map(({ usable }) => usable),
+  );
+  const usable = Math.min(...widths);
+  let [count, length] = [0, 0];
+  for (const set of demand.recipes[0]?.stripSets ?? []) {
+    const counted = countSets(set, units, usable);
+    if (counted === null) return null;
+    const seams = set.strips.length - 1;
+    count += seams * (counted.fullSets + (counted.lastSegments > 0 ? 1 : 0));
+    length += seams * (counted.fullSets * usable + (counted.lastSegments > 0 ? counted.lastLength : 0));
+  }
+  return { count, length };
+}
+
+/** Seams between strips are sewn before segments are cut from them, in far fewer and longer seams. */
+const BETWEEN_STRIPS = /for each (segment|unit)/;
+
 /** What a plan and the units sewn for it take. */
 export function makingFigures(plan: Plan, work: QuiltWork, minutes: StepMinutes): Figures {
   const fabrics = plan.fabrics.map(({ name, purchase }) => ({
@@ -78,12 +98,17 @@ export function makingFigures(plan: Plan, work: QuiltWork, minutes: StepMinutes)
     marks: 0,
     presses: 0,
   };
-  for (const { recipes, wants } of work.units) {
+  for (const demand of work.units) {
+    const { recipes, wants } = demand;
     const [recipe] = recipes;
     if (recipe === undefined) continue;
     const units = wants.reduce((sum, { count }) => sum + count, 0);
     const sets = Math.ceil(units / recipe.unitsPerSet);
-    for (const { length, count, bias } of recipe.seams) {
+    const long = recipe.stripSets.length === 0 ? null : stripSeams(demand, units, plan);
+    sewn.seams += long?.count ?? 0;
+    sewn.seamLength += long?.length ?? 0;
+    for (const { what, length, count, bias } of recipe.seams) {
+      if (long !== null && BETWEEN_STRIPS.test(what)) continue;
       sewn.seams += count * sets;
       sewn.seamLength += length * count * sets;
       if (bias) sewn.biasSeams += count * sets;

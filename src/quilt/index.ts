@@ -6,4 +6,4 @@ export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 export { countSets } from "./units/strip-sets.ts";
 export { waysToCut } from "./units/ways.ts";
-export type { QuiltWork } from "./work-types.ts";
+export type { QuiltWork, UnitDemand } from "./work-types.ts";
