@@ -7,6 +7,7 @@
  */
 
 export { auditPlan } from "./audit/index.ts";
+export { arrangeBlocks } from "./choices/arrange-blocks.ts";
 export { type Comparison, compareMethods } from "./choices/compare-methods.ts";
 export { compareKits, type Kits } from "./choices/kits.ts";
 export { USUAL_MINUTES } from "./choices/making-figures.ts";
@@ -20,6 +21,7 @@ export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitSizes } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
+export { arrangementsTable } from "./render/text/arrange.ts";
 export { comparisonTable } from "./render/text/compare.ts";
 export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
 export { kitsList } from "./render/text/kits.ts";
@@ -61,4 +63,9 @@ export function loadBook() {
 /** The cutting book as a PDF, loaded when it is asked for. */
 export function loadPdf() {
   return import("./render/pdf/index.ts");
+}
+
+/** The picture of arrangements side by side, loaded when it is first wanted. */
+export function loadArrangementDrawing() {
+  return import("./render/svg/draw-arrangements.ts");
 }

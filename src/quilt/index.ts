@@ -1,6 +1,7 @@
 export { exactToNumber } from "./exact.ts";
 export { type LaidQuilt, layOutQuilt } from "./lay-out-quilt.ts";
 export { type Restated, restate, type SizeChange } from "./restate.ts";
+export { fillRows } from "./setting.ts";
 export type * from "./types.ts";
 export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";

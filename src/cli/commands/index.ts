@@ -1,4 +1,5 @@
 import type { Command } from "../command.ts";
+import { arrange } from "./arrange.ts";
 import { buy } from "./buy.ts";
 import { check } from "./check.ts";
 import { compare } from "./compare.ts";
@@ -15,6 +16,7 @@ export const commands: readonly Command[] = [
   buy,
   pieces,
   compare,
+  arrange,
   check,
   newFile,
   sizes,

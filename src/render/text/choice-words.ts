@@ -53,6 +53,14 @@ export const choiceWords = {
       `Seams, sewn length, trims and corners are those of the units. Time is an estimate from these minutes: ${said}.`,
     change: "Change them to your own: --minutes strip=1,seam=0.5",
   },
+  arrange: {
+    title: (name: string) => `The blocks of ${name} turned`,
+    way: "Blocks",
+    cost: "Price",
+    pieces: "Pieces",
+    sizes: "Sizes to cut",
+    alike: "Turning the blocks changes nothing that is bought or cut: choose by eye.",
+  },
   suits: {
     title: (name: string) => `What the drawer covers of ${name}`,
     covers: { all: "all of it", partly: "part of it", nothing: "nothing" },

@@ -1,0 +1,77 @@
+import type { QuiltTop } from "../../quilt/types.ts";
+import { toSvg } from "./canvas.ts";
+import { fabricList } from "./fabric-list.ts";
+import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { moveNodes } from "./move.ts";
+import { PAPER } from "./palette.ts";
+import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
+import { QUILT_WORDS } from "./quilt-words.ts";
+import { rect, type SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import { cleanText } from "./text-fit.ts";
+import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+
+/** One picture of several, with what stands above and below it. */
+export interface Pictured {
+  name: string;
+  said: string;
+  top: QuiltTop;
+}
+
+const MARGIN = 10;
+const COLUMNS = 3;
+const GAP = 16;
+const ABOVE = 18;
+const BELOW = 20;
+
+/** Quilt tops side by side, all to one scale: the arrangements of a block set. */
+export function drawArrangements(
+  title: string,
+  pictures: readonly Pictured[],
+  fabrics: readonly DrawnFabric[],
+): string {
+  const idPrefix = "arrange-";
+  const width = (PAGE_WIDTH - (COLUMNS - 1) * GAP) / COLUMNS;
+  const widest = Math.max(1, ...pictures.map(({ top }) => ticksOf(top.across)));
+  const tallest = Math.max(1, ...pictures.map(({ top }) => ticksOf(top.down)));
+  const perTick = Math.min(width / widest, (1.6 * width) / tallest);
+  const scale = Number((perTick * TICKS_PER_MM).toFixed(6));
+  const rowHeight = ABOVE + tallest * perTick + BELOW;
+  const head = 28;
+  const nodes: SceneNode[] = [
+    textIn(cleanText(title), { x: 0, y: 0, width: PAGE_WIDTH, height: 20 }, { size: 15, bold: true }),
+  ];
+  for (const [i, { name, said, top }] of pictures.entries()) {
+    const x = (i % COLUMNS) * (width + GAP);
+    const y = head + Math.floor(i / COLUMNS) * rowHeight;
+    const at = { x, y: y + ABOVE, scale };
+    const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
+    const whole = rectangle(0, 0, across / TICKS_PER_MM, down / TICKS_PER_MM);
+    const blocks = top.blocks.map(({ outline }) => outlineOf(outline));
+    const under = { x, y: at.y + down * perTick + 2, width, height: 13 };
+    nodes.push(
+      textIn(cleanText(name), { x, y, width, height: 15 }, { size: 10.5, bold: true }),
+      ...patchNodes(top.patches, fabrics, at, { id: `top-${i + 1}`, idPrefix }),
+      ...outlineNodes(blocks, at, 0.6, `blocks-${i + 1}`),
+      ...outlineNodes([whole], at, 1, `edge-${i + 1}`),
+      textIn(cleanText(said), under, { size: 9 }),
+    );
+  }
+  const bottom = head + Math.ceil(pictures.length / COLUMNS) * rowHeight;
+  const used = new Set(pictures.flatMap(({ top }) => top.patches.map(({ fabric }) => fabric)));
+  const list = fabricList(fabrics, used, { idPrefix, scale, heading: QUILT_WORDS.fabrics, top: bottom });
+  nodes.push(...list.nodes);
+  const [wide, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(list.bottom + 2 * MARGIN)];
+  return toSvg({
+    width: wide,
+    height: tall,
+    idPrefix,
+    title: cleanText(title),
+    description: `${pictures.length} quilt tops side by side.`,
+    patterns: fabricPatterns(fabrics, scale),
+    nodes: [
+      rect({ x: 0, y: 0, width: wide, height: tall }, { fill: PAPER }),
+      ...moveNodes(nodes, MARGIN, MARGIN),
+    ],
+  });
+}
