@@ -117,7 +117,7 @@ export function listAll(spec: Spec): Outcome<Listed> {
   const { top, work } = laid.value;
   const { value, diagnostics } = listQuiltCuts(spec, work);
   return {
-    value: value === null ? null : { cutLists: value, top, making: planMaking(laid.value, spec.seam) },
+    value: value === null ? null : { cutLists: value, top, making: planMaking(laid.value, spec) },
     diagnostics: [...laid.diagnostics, ...diagnostics],
   };
 }

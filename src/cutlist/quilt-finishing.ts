@@ -96,7 +96,8 @@ export function biasSquare(length: Ticks, width: Ticks, spec: QuiltSpec): Ticks 
   }
 }
 
-interface Panels {
+/** How a backing is pieced. */
+export interface Panels {
   count: number;
   /** Length of each along the selvage. */
   along: Ticks;
@@ -116,6 +117,25 @@ function panels(
   return count === null ? null : { count, along, seams };
 }
 
+/** The panels of a backing: seams down or across the quilt, whichever takes less length. */
+export function backingPanels(
+  backing: BackingSpec,
+  fabric: FabricSpec,
+  work: QuiltWork,
+  spec: QuiltSpec,
+): Panels | null {
+  const usable = usableWidth(fabric);
+  const [across, down] = [work.top.across + 2 * backing.overhang, work.top.down + 2 * backing.overhang];
+  const ways = (["vertical", "horizontal"] as const)
+    .filter((seams) => backing.seams === "either" || backing.seams === seams)
+    .filter((seams) => {
+      if (backing.seams !== "either" || fabric.print.kind === "none") return true;
+      return (seams === "vertical") === (fabric.print.axis === "along");
+    })
+    .flatMap((seams) => panels(across, down, usable, spec.seam, seams) ?? []);
+  return ways.sort((a, b) => a.count * a.along - b.count * b.along)[0] ?? null;
+}
+
 /**
  * Backing: full widths of the fabric sewn side by side, seams down or across the quilt, whichever takes less
  * length; a print with a direction settles it.
@@ -128,15 +148,8 @@ export function backingPiece(
 ): CutPiece | null {
   const usable = usableWidth(fabric);
   const [across, down] = [work.top.across + 2 * backing.overhang, work.top.down + 2 * backing.overhang];
-  const ways = (["vertical", "horizontal"] as const)
-    .filter((seams) => backing.seams === "either" || backing.seams === seams)
-    .filter((seams) => {
-      if (backing.seams !== "either" || fabric.print.kind === "none") return true;
-      return (seams === "vertical") === (fabric.print.axis === "along");
-    })
-    .flatMap((seams) => panels(across, down, usable, spec.seam, seams) ?? []);
-  const best = ways.sort((a, b) => a.count * a.along - b.count * b.along)[0];
-  if (best === undefined) return null;
+  const best = backingPanels(backing, fabric, work, spec);
+  if (best === null) return null;
   const size = formatSize(across, down, spec.ruler);
   const note =
     best.count === 1

@@ -1,7 +1,8 @@
-import type { Ticks } from "../length/types.ts";
 import type { LaidQuilt } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
+import type { QuiltSpec } from "../spec/quilt-types.ts";
 import { seamTotals, threadFor, unitBatches } from "./amounts.ts";
+import { planFinishing } from "./finishing.ts";
 import { listJoins, sewTogether } from "./joins.ts";
 import { choosePressing } from "./press.ts";
 import { readTop } from "./read-top.ts";
@@ -11,10 +12,11 @@ export type * from "./types.ts";
 
 /**
  * From cut pieces to the top: what is sewn in which order, to what size, and which way every seam is pressed.
- * @param seam seam allowance in ticks
+ * @param spec the quilt `laid` was laid out from
  * @throws Error when the pieces sewn in this order would not come out at the sizes stated: our fault
  */
-export function planMaking({ top, work }: LaidQuilt, seam: Ticks): Making {
+export function planMaking({ top, work }: LaidQuilt, spec: QuiltSpec): Making {
+  const { seam } = spec;
   const units = unitBatches(work);
   const read = readTop(top);
   const { joins, partial } = read === null ? { joins: [], partial: [] } : listJoins(top, read, seam);
@@ -39,6 +41,7 @@ export function planMaking({ top, work }: LaidQuilt, seam: Ticks): Making {
     joins,
     partial,
     pressing,
+    finishing: planFinishing(work, spec),
     totals,
     thread: threadFor(totals.total),
   };

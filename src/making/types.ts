@@ -136,6 +136,53 @@ export interface ThreadEstimate {
   wastePercent: number;
 }
 
+/** Wadding: its size, and the smallest packaged size that covers it. */
+export interface Wadding {
+  across: Ticks;
+  down: Ticks;
+  /** Null when it is larger than any: join two, or buy it off the roll. */
+  packaged: { name: string; across: Ticks; along: Ticks } | null;
+}
+
+/** Backing: panels side by side, the seams as far from both edges as can be. */
+export interface Backing {
+  fabric: string;
+  across: Ticks;
+  down: Ticks;
+  panels: number;
+  /** Of each panel before sewing, across and along the cloth. */
+  panel: { across: Ticks; along: Ticks };
+  /** Direction of the seams in the quilt. */
+  seams: "vertical" | "horizontal";
+  /** Where the seams lie when trimmed evenly, from the left (or the top) edge of the backing. */
+  seamAt: Ticks[];
+}
+
+export interface Binding {
+  fabric: string;
+  cut: "straight" | "bias";
+  fold: "single" | "double";
+  join: "straight" | "diagonal";
+  /** Cut width. */
+  width: Ticks;
+  /** Length to make, corners and closing included. */
+  length: Ticks;
+  /** Strips, or squares for continuous bias, and the side of such a square. */
+  count: number;
+  square: Ticks | null;
+}
+
+/** From the finished top to the quilt. */
+export interface Finishing {
+  /** Cut edge of the top, once round. */
+  edge: Ticks;
+  wadding: Wadding | null;
+  backing: Backing | null;
+  binding: Binding | null;
+  /** Cloth for a hanging sleeve, and the hem at both ends. */
+  sleeve: { across: Ticks; down: Ticks; hem: Ticks };
+}
+
 export interface Making {
   seam: Ticks;
   /** Parts of a tick that `RawSize` counts in. */
@@ -145,6 +192,7 @@ export interface Making {
   partial: PartialSeam[];
   /** Null when the top is not laid out in rows of whole blocks. */
   pressing: Pressing | null;
+  finishing: Finishing;
   totals: SeamTotals;
   thread: ThreadEstimate;
 }

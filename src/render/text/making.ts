@@ -9,6 +9,7 @@ import type {
   RowPressing,
 } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import { finishingLines } from "./making-finishing.ts";
 import { makingWords } from "./making-words.ts";
 
 /** Un-nested places told in words; the drawing shows all. */
@@ -38,7 +39,7 @@ function indented(lines: readonly string[]): string[] {
 }
 
 /** Seams and thread in whole yards or metres, rounded up. */
-function longLength(length: Ticks, plan: Plan): string {
+export function longLength(length: Ticks, plan: Plan): string {
   return familyOf(plan.ruler.unit) === "imperial"
     ? `${Math.ceil(length / YARD)} yd`
     : `${Math.ceil(length / METRE)} m`;
@@ -67,7 +68,7 @@ function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): st
   return makingWords.join(makes, partsTold(join.from), join.seams, length, size(join.size));
 }
 
-function unitLines(making: Making, plan: Plan): string[] {
+export function unitLines(making: Making, plan: Plan): string[] {
   if (making.units.length === 0) return [];
   const blocks = making.units.map((batch) => {
     const { units, text, method, sets, perSet, steps, trimTo } = batch;
@@ -82,7 +83,7 @@ function unitLines(making: Making, plan: Plan): string[] {
 }
 
 /** Blocks sewn alike in different colours are told together. */
-function blockLines(making: Making, plan: Plan): string[] {
+export function blockLines(making: Making, plan: Plan): string[] {
   const bySteps = new Map<string, { designs: Map<number, number>; lines: string[] }>();
   const designs = new Map<number, JoinStep[]>();
   for (const join of making.joins) {
@@ -108,7 +109,7 @@ function blockLines(making: Making, plan: Plan): string[] {
 }
 
 /** Rows of the top; rows sewn alike are told once. */
-function topLines(making: Making, plan: Plan): string[] {
+export function topLines(making: Making, plan: Plan): string[] {
   const joins = making.joins.filter(({ stage }) => stage === "top");
   const alike = new Map<string, { join: JoinStep; rows: string[] }>();
   for (const join of joins) {
@@ -129,7 +130,7 @@ function topLines(making: Making, plan: Plan): string[] {
   return lines.length === 0 ? [] : [makingWords.rowsTitle, ...indented(lines), ""];
 }
 
-function borderLines(making: Making, plan: Plan): string[] {
+export function borderLines(making: Making, plan: Plan): string[] {
   const lines = making.joins
     .filter(({ stage }) => stage === "border")
     .map((join) => `[ ] ${joinTold(join, join.makes, making, plan)}`);
@@ -236,6 +237,7 @@ export function makingSteps(plan: Plan): string {
     ...topLines(making, plan),
     ...borderLines(making, plan),
     ...(pressing === null ? [] : [makingWords.pressTitle, ...indented(pressingLines(pressing, plan)), ""]),
+    ...finishingLines(making, plan),
   ]
     .flatMap(wrapped)
     .join("\n");

@@ -1,0 +1,91 @@
+import { backingPanels, bindingLength, bindingPiece } from "../cutlist/index.ts";
+import { CENTIMETRE, familyOf, INCH, type Ticks } from "../length/index.ts";
+import type { QuiltWork } from "../quilt/index.ts";
+import type { FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
+import type { FabricSpec } from "../spec/types.ts";
+import { usableWidth } from "../stock/usable-width.ts";
+import type { Backing, Binding, Finishing, Wadding } from "./types.ts";
+
+/** Packaged wadding in US trade, in inches: Common Quilt and Batting Sizes. */
+const PACKAGED = [
+  ["crib", 45, 60],
+  ["twin", 72, 90],
+  ["full", 81, 96],
+  ["queen", 90, 108],
+  ["king", 120, 120],
+] as const;
+
+/** Smallest package, either way round, that covers the size. */
+export function packagedFor(across: Ticks, down: Ticks): Wadding["packaged"] {
+  const [short, long] = [Math.min(across, down), Math.max(across, down)];
+  for (const [name, width, length] of PACKAGED) {
+    if (short <= width * INCH && long <= length * INCH) {
+      return { name, across: width * INCH, along: length * INCH };
+    }
+  }
+  return null;
+}
+
+function fabricOf(word: FabricWord | null, spec: QuiltSpec): FabricSpec | null {
+  return spec.fabrics.find(({ name }) => name === word?.word) ?? null;
+}
+
+/**
+ * Where the seams of a backing lie: n panels of width w make n w - 2 (n - 1) s, trimmed alike on both sides.
+ * Derived geometry.
+ */
+export function seamsAt(count: number, width: Ticks, seam: Ticks, wanted: Ticks): Ticks[] {
+  const sewn = count * width - 2 * seam * (count - 1);
+  const trimmed = Math.max(0, sewn - wanted) / 2;
+  return Array.from({ length: count - 1 }, (_, i) =>
+    Math.round((i + 1) * (width - 2 * seam) + seam - trimmed),
+  );
+}
+
+function planBacking(work: QuiltWork, spec: QuiltSpec): Backing | null {
+  const { backing } = spec;
+  const fabric = fabricOf(backing?.fabric ?? null, spec);
+  const panels = backing === null || fabric === null ? null : backingPanels(backing, fabric, work, spec);
+  if (backing === null || fabric === null || panels === null) return null;
+  const [across, down] = [work.top.across + 2 * backing.overhang, work.top.down + 2 * backing.overhang];
+  const wanted = panels.seams === "vertical" ? across : down;
+  const width = panels.count === 1 ? wanted : usableWidth(fabric);
+  return {
+    fabric: fabric.name,
+    across,
+    down,
+    panels: panels.count,
+    panel: { across: width, along: panels.along },
+    seams: panels.seams,
+    seamAt: seamsAt(panels.count, width, spec.seam, wanted),
+  };
+}
+
+function planBinding(work: QuiltWork, spec: QuiltSpec): Binding | null {
+  const { binding } = spec;
+  const fabric = fabricOf(binding?.fabric ?? null, spec);
+  const piece = binding === null || fabric === null ? null : bindingPiece(binding, fabric, work, spec);
+  if (binding === null || fabric === null || piece === null) return null;
+  const { cut, fold, join, width } = binding;
+  const length = bindingLength(work.top, binding);
+  const square = cut === "bias" ? piece.across : null;
+  return { fabric: fabric.name, cut, fold, join, width, length, count: piece.count, square };
+}
+
+/** Wadding, backing, binding and a sleeve to hang the quilt by. */
+export function planFinishing(work: QuiltWork, spec: QuiltSpec): Finishing {
+  const { across, down } = work.top;
+  const beyond = spec.wadding?.overhang ?? 0;
+  const size = { across: across + 2 * beyond, down: down + 2 * beyond };
+  const imperial = familyOf(spec.ruler.unit) === "imperial";
+  return {
+    edge: 2 * (across + down),
+    wadding: spec.wadding === null ? null : { ...size, packaged: packagedFor(size.across, size.down) },
+    backing: planBacking(work, spec),
+    binding: planBinding(work, spec),
+    // A sleeve 4 in (10 cm) deep, an inch short of the quilt at both ends. Common practice, no source.
+    sleeve: imperial
+      ? { across, down: (17 * INCH) / 2, hem: INCH }
+      : { across, down: 22 * CENTIMETRE, hem: 2.5 * CENTIMETRE },
+  };
+}
