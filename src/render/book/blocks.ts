@@ -156,7 +156,7 @@ export function blockMarkup(block: Block, id: string): Child {
       return element(
         "ul",
         { class: "plain-list" },
-        block.items.map((item) => element("li", { dir: "auto" }, item)),
+        block.items.map((item) => element("li", {}, element("bdi", {}, item))),
       );
     case "facts":
       return element(

@@ -100,10 +100,10 @@ function contentsMarkup({ sections }: Book): Markup {
 
 /**
  * The cutting book as one HTML file that needs nothing else: no network, no fonts, no other files. Its
- * policy lets only its own script run. Same plan, same bytes.
+ * policy lets only its own script run. Same plan, same bytes. `diagrams`: as for `bookOf`.
  */
-export function bookPage(plan: Plan): string {
-  const book = bookOf(plan);
+export function bookPage(plan: Plan, diagrams?: readonly string[]): string {
+  const book = bookOf(plan, diagrams);
   const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${BOOK_SCRIPT_HASH}'`;
   const head = element(
     "head",

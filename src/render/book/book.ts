@@ -1,4 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
+import { drawFabric } from "../svg/index.ts";
 import { buyingSection } from "./buying.ts";
 import type { Book, Section } from "./content.ts";
 import { coverOf } from "./cover.ts";
@@ -6,6 +7,7 @@ import { cuttingSection } from "./cutting.ts";
 import { assumptionSection, cautionSection, glossarySection, readingSection } from "./front-matter.ts";
 import { labelSection } from "./labels.ts";
 import { quiltSection } from "./quilt-pages.ts";
+import { sewingSection } from "./sewing.ts";
 import { wasteSection } from "./waste.ts";
 import { bookWords } from "./words.ts";
 
@@ -18,15 +20,21 @@ function fingerprint(text: string): string {
   return hash.toString(16).padStart(8, "0");
 }
 
-/** Everything the cutting book of a plan says, in order; sections without content are left out. */
-export function bookOf(plan: Plan): Book {
+/**
+ * Everything the cutting book of a plan says, in order; sections without content are left out.
+ * `diagrams` are those of `drawFabric`, one for each fabric, where they are drawn already.
+ */
+export function bookOf(plan: Plan, diagrams?: readonly string[]): Book {
   const sections = [
     readingSection(plan),
     cautionSection(),
     buyingSection(plan),
-    ...plan.fabrics.map((_, index) => cuttingSection(plan, index)),
+    ...plan.fabrics.map((_, index) =>
+      cuttingSection(plan, index, diagrams?.[index] ?? drawFabric(plan, index)),
+    ),
     labelSection(plan),
     quiltSection(plan),
+    sewingSection(plan),
     wasteSection(plan),
     assumptionSection(plan),
   ].filter((section): section is Section => section !== null);

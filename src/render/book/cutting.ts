@@ -1,5 +1,4 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
-import { drawFabric } from "../svg/index.ts";
 import { titleFacts } from "../svg/words.ts";
 import {
   type Instruction,
@@ -69,8 +68,8 @@ function piecesTable(plan: Plan, fabric: FabricPlan): Table {
   };
 }
 
-/** One fabric at the mat: its diagram beside its pieces and steps, then what is left of it. */
-export function cuttingSection(plan: Plan, index: number): Section {
+/** One fabric at the mat: its diagram (`svg`) beside its pieces and steps, then what is left of it. */
+export function cuttingSection(plan: Plan, index: number, svg: string): Section {
   const fabric = plan.fabrics[index];
   if (fabric === undefined) throw new Error(`There is no fabric ${index}`);
   const id = `fabric-${index + 1}`;
@@ -88,7 +87,7 @@ export function cuttingSection(plan: Plan, index: number): Section {
       ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
       {
         kind: "bench",
-        svg: drawFabric(plan, index),
+        svg,
         table: piecesTable(plan, fabric),
         groups: stepGroups(plan, fabric, id),
       },

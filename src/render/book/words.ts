@@ -160,12 +160,12 @@ export const bookWords = {
       ],
       [
         "One-way print",
-        /one-way print|one way,/i,
+        /one-way print|one way, (?:along|across)/i,
         "A print with a top and a bottom. Its pieces may not be turned, so that nothing hangs upside down.",
       ],
       [
         "Two-way print",
-        /two-way print|two ways,/i,
+        /two-way print|two ways, (?:along|across)/i,
         "A print that reads the same when it is turned upside down.",
       ],
       [
@@ -180,6 +180,21 @@ export const bookWords = {
       ],
       ["Unit", /\bunits?\b/i, "A small sewn part that several of make a block."],
       ["Block", /\bblocks?\b/i, "The part that is repeated to make the quilt top."],
+      [
+        "Chain piecing",
+        /chain-piec/i,
+        "Sewing one pair after another without cutting the thread between, then snipping them apart.",
+      ],
+      [
+        "Nest",
+        /\bnest/i,
+        "Seams nest when their allowances lie to opposite sides where they meet, so that they lock and lie flat.",
+      ],
+      [
+        "Press",
+        /\bpress\b/i,
+        "To set the iron down and lift it, without pushing, so that nothing stretches.",
+      ],
       ["Sashing", /sash/i, "Strips set between blocks."],
       ["Cornerstone", /cornerstone/i, "The square where sashes or borders meet."],
       ["Border", /\bborders?\b/i, "A frame of fabric around the middle of the quilt."],
@@ -200,5 +215,8 @@ export const bookWords = {
     ] as readonly (readonly [string, RegExp, string])[],
   },
 
-  making: "Sewing",
+  sewing: {
+    title: "Sewing",
+    lead: "Sew one of each first, measure it, and go on when it is right.",
+  },
 } as const;

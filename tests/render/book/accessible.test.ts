@@ -2,15 +2,12 @@ import axe from "axe-core";
 import { JSDOM } from "jsdom";
 import { expect, test } from "vitest";
 import { bookPage } from "../../../src/render/book/index.ts";
-import { hostilePlan, listPlan, quiltPlan } from "./book-plans.ts";
+import { listPlan } from "./book-plans.ts";
 
-/** Rules of WCAG 2.2, levels A and AA, and good practice, by axe-core; colours are measured elsewhere. */
-test.each([
-  ["a quilt", quiltPlan],
-  ["a cut list", listPlan],
-  ["hostile names", hostilePlan],
-])("the book of %s has no serious fault for people who hear it or use keys", async (_, make) => {
-  const { window } = new JSDOM(bookPage(await make()), {
+/** Rules of WCAG 2.2, levels A and AA, and good practice, by axe-core; colours are measured elsewhere,
+ * and a quilt's book with them where there is a browser. */
+test("the book has no serious fault for people who hear it or use keys", async () => {
+  const { window } = new JSDOM(bookPage(await listPlan()), {
     runScripts: "outside-only",
     pretendToBeVisual: true,
   });

@@ -116,7 +116,7 @@ describe.skipIf(executablePath === undefined)("in a real browser", () => {
       // Cover, reading and cautions, buying, one or two for each of three fabrics, labels, the top, its block,
       // waste, assumptions and words.
       expect(pages).toBeGreaterThanOrEqual(10);
-      expect(pages).toBeLessThanOrEqual(15);
+      expect(pages).toBeLessThanOrEqual(18);
       await page.emulateMedia({ media: "print" });
       const kept = await page.evaluate(() =>
         [".step", ".drawing", ".label"].map(

@@ -56,6 +56,9 @@ describe.each(PLANS)("the book of %s", (_, make) => {
     const page = documentOf(bookPage(plan));
     const ids = [...page.querySelectorAll("[id]")].map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
+    if (plan.making !== undefined) {
+      expect(page.querySelectorAll("#sewing .step").length).toBeGreaterThanOrEqual(plan.making.units.length);
+    }
     for (const index of plan.fabrics.keys()) {
       const section = page.getElementById(`fabric-${index + 1}`);
       const steps = [...(section?.querySelectorAll(".step") ?? [])];
@@ -83,6 +86,7 @@ describe("sections", () => {
       "fabric-3",
       "labels",
       "quilt",
+      "sewing",
       "waste",
       "assumptions",
       "glossary",

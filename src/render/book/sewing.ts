@@ -1,0 +1,79 @@
+import { formatLength } from "../../length/index.ts";
+import type { Plan } from "../../plan/types.ts";
+import { drawPressing } from "../svg/index.ts";
+import { blockLines, borderLines, longLength, pressingLines, topLines, unitLines } from "../text/making.ts";
+import { makingWords } from "../text/making-words.ts";
+import type { Block, Section, Step, StepGroup } from "./content.ts";
+import { sentence } from "./typeset.ts";
+import { bookWords } from "./words.ts";
+
+/** Begins a line that is ticked off. */
+const TICK = "[ ] ";
+
+/** Groups of told lines: a title, then lines to tick with what belongs to each under it. */
+function stepGroups(lines: readonly string[]): StepGroup[] {
+  const groups: StepGroup[] = [];
+  let fresh = true;
+  let number = 0;
+  for (const line of lines) {
+    const text = line.trim();
+    const group = groups.at(-1);
+    if (text === "") fresh = true;
+    else if (group === undefined || fresh) {
+      groups.push({ title: sentence(text), steps: [] });
+      fresh = false;
+    } else if (text.startsWith(TICK)) {
+      number += 1;
+      group.steps.push(step(`sewing-${number}`, text.slice(TICK.length)));
+    } else if (group.steps.length > 0) group.steps.at(-1)?.details.push(sentence(text));
+    else {
+      // Said before the first joining of the group: it is done like one.
+      number += 1;
+      group.steps.push(step(`sewing-${number}`, text));
+    }
+  }
+  return groups;
+}
+
+function step(id: string, title: string): Step {
+  return { id, title: sentence(title), details: [], parts: [], where: "", warnings: [] };
+}
+
+/** Units, blocks, rows, borders and pressing. Null for a plain cut list. */
+export function sewingSection(plan: Plan): Section | null {
+  const { making, top } = plan;
+  if (making === undefined || top === null) return null;
+  const { pressing, totals, thread } = making;
+  const told = [
+    makingWords.seam(formatLength(making.seam, plan.ruler)),
+    makingWords.total(longLength(totals.total, plan), totals.seams),
+    makingWords.thread(longLength(thread.length, plan), String(thread.perSeam / 1000), thread.wastePercent),
+  ];
+  const groups = stepGroups(
+    [unitLines, blockLines, topLines, borderLines].flatMap((lines) => [...lines(making, plan), ""]),
+  );
+  const map = drawPressing(top, making, plan.ruler);
+  const pressed: Block[] =
+    pressing === null
+      ? []
+      : [
+          { kind: "heading", text: makingWords.pressTitle },
+          { kind: "list", items: pressingLines(pressing, plan).map((line) => sentence(line.trim())) },
+          ...(map === null ? [] : [{ kind: "picture" as const, svg: map }]),
+        ];
+  return {
+    id: "sewing",
+    over: "",
+    title: bookWords.sewing.title,
+    swatch: null,
+    running: bookWords.sewing.title,
+    newSheet: true,
+    titledByDrawing: false,
+    blocks: [
+      { kind: "text", text: bookWords.sewing.lead, tone: "lead" },
+      { kind: "list", items: told.map(sentence) },
+      ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups }]),
+      ...pressed,
+    ],
+  };
+}
