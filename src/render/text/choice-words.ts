@@ -61,6 +61,12 @@ export const choiceWords = {
     sizes: "Sizes to cut",
     alike: "Turning the blocks changes nothing that is bought or cut: choose by eye.",
   },
+  sizes: {
+    title: (name: string) => `Fabric to buy for ${name}, by size`,
+    fabric: "Fabric",
+    finished: "finished size",
+    blocks: (across: number, down: number) => `${across} x ${down} blocks`,
+  },
   suits: {
     title: (name: string) => `What the drawer covers of ${name}`,
     covers: { all: "all of it", partly: "part of it", nothing: "nothing" },
