@@ -104,15 +104,15 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
   let lengthGuess = 1;
 
   const add = (filling: Filling): void => {
-    const capped = filling.counts.map((count, k) => Math.min(count, demand[k]!));
-    const key = `${filling.level}:${capped.join(",")}`;
+    // Counts beyond the demand stay as they are: the oracle prices them so, and only then does pricing end.
+    const key = `${filling.level}:${filling.counts.join(",")}`;
     if (known.has(key)) return;
     known.add(key);
     pool.push(filling);
     counts.columns++;
     const rows: number[] = [];
     const values: number[] = [];
-    capped.forEach((count, k) => {
+    filling.counts.forEach((count, k) => {
       if (count > 0) {
         rows.push(itemRows[k]!);
         values.push(count);

@@ -194,7 +194,6 @@ function solveScaled(question: RollQuestion): RollAnswer {
     const program = (until: Clock): boolean => {
       while (given.length === 0 && Number.isFinite(length) && !done() && !until.expired()) {
         const found = programOverAll(master, root.cut, length, solver, until, stats);
-
         if (found.answer === "unknown") return false;
         if (found.answer === "none") raise(length, "exhausted");
         else {
@@ -205,24 +204,39 @@ function solveScaled(question: RollQuestion): RollAnswer {
       }
       return done();
     };
+    /** Whole parts of the linear plan stay as they are; the few strips' worth left over are planned afresh. */
+    const roundDown = (budget: number) => {
+      for (const leave of [0, 1, 2]) {
+        if (done() || clock.expired()) return;
+        const part = wholePart(master.pool, root.values, demand, leave);
+        if (part.strips.length === 0) return;
+        const rest = small(budget)(part.left);
+        if (rest !== null) offer([...part.strips, ...rest]);
+      }
+    };
+    const rebuild = (until: Clock) => {
+      if (best === null || done()) return;
+      offer(rebuildStrips(best, kinds.length, small(150), lower, REBUILD_ROUNDS, () => until.expired()));
+    };
+    const isSmall = question.small === true || given.length > 0;
+    if (!isSmall && stripsIn(master, root.values) >= MANY_STRIPS) {
+      // With many copies the rounding loses next to nothing, and lengths are too many to decide one by one.
+      roundDown(1000);
+      if (!done()) search(share(clock, 0.15, 300));
+      if (!done()) offer(poolProgram(master, vector, solver, Math.min(400, clock.left() / 4)));
+      rebuild(share(clock, 0.6, 3000));
+      return answer();
+    }
     // A search that is cut short is taken up again once a better plan has lowered the roof.
     if (search(share(clock, question.small ? 0.5 : 0.65, 5000)) || clock.expired()) return answer();
     if (program(share(clock, 0.4, 8000)) || clock.expired()) return answer();
     offer(poolProgram(master, vector, solver, Math.min(question.small ? 50 : 800, clock.left() / 3)));
-    if (question.small || given.length > 0) {
+    if (isSmall) {
       search(clock);
       return answer();
     }
-    for (const leave of [0, 1, 2]) {
-      if (done() || clock.expired()) return answer();
-      const part = wholePart(master.pool, root.values, demand, leave);
-      if (part.strips.length === 0) break;
-      const rest = small(400)(part.left);
-      if (rest !== null) offer([...part.strips, ...rest]);
-    }
-    const rebuild = share(clock, 0.4, 4000);
-    if (best !== null)
-      offer(rebuildStrips(best, kinds.length, small(150), lower, 60, () => rebuild.expired()));
+    roundDown(400);
+    rebuild(share(clock, 0.4, 4000));
     if (!done() && !search(share(clock, 0.5, 60_000))) program(clock);
     return answer();
   } finally {
@@ -230,6 +244,16 @@ function solveScaled(question: RollQuestion): RollAnswer {
     stats.lpSolves += master.counts.lpSolves;
     master.dispose();
   }
+}
+
+/** From so many strips on, a plan is rounded from the linear program before anything else is tried. */
+const MANY_STRIPS = 120;
+/** Attempts without a gain before taking strips out again is given up. */
+const REBUILD_ROUNDS = 60;
+
+/** About how many strips the linear plan has. */
+function stripsIn(master: Master, values: Float64Array): number {
+  return master.pool.reduce((sum, _, p) => sum + (values[p] ?? 0), 0);
 }
 
 /** A clock that runs out after a part of what is left, and after so many milliseconds at most. */
