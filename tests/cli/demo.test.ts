@@ -13,6 +13,8 @@ const FOLDERS = ["harbour-lights", "winter-orchard"];
 function settled(text: string): string {
   return text
     .replace(/"narrowestUsable": ?(\d+|null)/g, '"narrowestUsable":-')
+    .replace(/<li><bdi>Still works on fabric as narrow as [^<]*<\/bdi><\/li>/g, "")
+    .replace(/(data-heading="Works down to"[^>]*><span[^>]*>)[^<]*/g, "$1")
     .replace(/^.*Still works on fabric as narrow as .*\n/gm, "");
 }
 
