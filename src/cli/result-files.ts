@@ -16,7 +16,7 @@ export function fileNamePart(name: string): string {
 
 /** Whether a file of this name is one that an earlier plan may have left in the folder and this one may not write. */
 export function mayBeOutdated(name: string): boolean {
-  return name === PDF_NAME || /^(cut-\d+(-.*)?|pressing)\.svg$/u.test(name);
+  return name === PDF_NAME || /^(cut-\d+(-.*)?|pressing|assembly)\.svg$/u.test(name);
 }
 
 /** Every file of a plan: the plan itself, its book, lists and steps as text, tables, a drawing for each fabric. */
@@ -32,7 +32,10 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     planJson,
     wasteTable,
   } = await import("../index.ts");
-  const [{ drawFabric, drawPressing }, { bookPage }] = await Promise.all([loadDrawings(), loadBook()]);
+  const [{ drawAssembly, drawFabric, drawPressing }, { bookPage }] = await Promise.all([
+    loadDrawings(),
+    loadBook(),
+  ]);
   const drawings = plan.fabrics.map((fabric, index) => {
     const name = ["cut", String(index + 1), fileNamePart(fabric.name)]
       .filter((part) => part !== "")
@@ -41,6 +44,8 @@ export async function resultFiles(plan: Plan): Promise<Files> {
   });
   const { top, making } = plan;
   const pressing = top === null || making === undefined ? null : drawPressing(top, making, plan.ruler);
+  const assembly =
+    top === null || making === undefined ? null : drawAssembly(top, making, plan.fabrics, plan.ruler);
   return {
     "plan.json": planJson(plan),
     "book.html": bookPage(
@@ -52,6 +57,7 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     "steps.txt": cuttingSteps(plan),
     ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan) }),
     ...(pressing === null ? {} : { "pressing.svg": pressing }),
+    ...(assembly === null ? {} : { "assembly.svg": assembly }),
     "cuts.csv": cutsCsv(plan),
     "waste.txt": wasteTable(plan),
     ...Object.fromEntries(drawings),

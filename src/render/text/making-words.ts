@@ -84,6 +84,7 @@ export const makingWords = {
   variants: (placed: Pressing["placed"], alike: number) =>
     `Press the blocks in two ways, A and B, as the pressing map shows: B ${PLACED[placed]}. ` +
     `Pressed all alike, ${counted(alike, "place")} would not nest.`,
+  pin: "On long seams pin the places where seams meet first, from the middle out.",
   before:
     "What the pressing map shows inside a unit comes before what the unit's own steps say about pressing.",
   partial: (name: string) =>

@@ -211,6 +211,7 @@ export function pressingLines(pressing: Pressing, plan: Plan): string[] {
     ...blocksPressed(blocks, plan),
     ...(variants === 2 ? [makingWords.variants(placed, alike.open)] : []),
     ...nest,
+    ...(junctions === 0 ? [] : [makingWords.pin]),
     ...(inside ? [makingWords.before] : []),
   ];
 }
