@@ -1,0 +1,87 @@
+import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, test } from "vitest";
+import { crossgrainHere, emptyFolder, SMALL } from "./run.ts";
+
+describe("the stash", () => {
+  test("is added to, shown, planned from and taken from", async () => {
+    const folder = emptyFolder();
+    writeFileSync(join(folder, "tide.yaml"), SMALL);
+    const run = (...words: string[]) => crossgrainHere(words, folder);
+    expect((await run("stash", "show")).stderr).toContain("There is no stash file stash.csv.");
+    expect(await run("stash", "add", "chalk", "21 x 18 in", "--count", "2")).toMatchObject({ code: 0 });
+    expect((await run("stash", "show")).stdout).toContain("2 pieces of cloth");
+    const suits = await run("stash", "suits", "tide.yaml");
+    expect(suits.stdout).toMatch(/Night sea +nothing/);
+    expect(suits.stdout).toMatch(/Chalk +(all|part) of it/);
+    const planned = await run("plan", "tide.yaml", "--stash", "stash.csv", "--out", "made");
+    expect(planned.stdout).toContain("From the stash:");
+    expect(readFileSync(join(folder, "made", "stash.txt"), "utf8")).toContain("21 x 18 in");
+    const before = readFileSync(join(folder, "stash.csv"), "utf8");
+    expect(await run("stash", "take", "made/plan.json")).toMatchObject({ code: 0 });
+    expect(readFileSync(join(folder, "stash.csv.bak"), "utf8")).toBe(before);
+    expect(readFileSync(join(folder, "stash.csv"), "utf8")).not.toBe(before);
+  });
+
+  test("wrong words change nothing and end with 2", async () => {
+    const folder = emptyFolder();
+    for (const words of [["frob"], ["add", "sky"], ["add", "sky", "large"], ["show", "more"]]) {
+      expect(await crossgrainHere(["stash", ...words], folder)).toMatchObject({ code: 2, stdout: "" });
+    }
+    expect(existsSync(join(folder, "stash.csv"))).toBe(false);
+  });
+
+  test("a row that cannot be read is told of with its line, the rest is used", async () => {
+    const folder = emptyFolder();
+    writeFileSync(join(folder, "stash.csv"), "fabric,width,length\nchalk,1-Feb,18 in\nchalk,21 in,18 in\n");
+    const { code, stdout, stderr } = await crossgrainHere(["stash", "show"], folder);
+    expect([code, stdout.includes("1 piece of cloth")]).toEqual([0, true]);
+    expect(stderr).toContain("stash.csv:2:1: warning STASH-ROW-UNREADABLE");
+  });
+});
+
+describe("choices on the command line", () => {
+  test("kits 0, a width that is none, and sizes that are none end with 2", async () => {
+    const folder = emptyFolder();
+    writeFileSync(join(folder, "tide.yaml"), SMALL);
+    const run = (...words: string[]) => crossgrainHere(["buy", "tide.yaml", ...words], folder);
+    const kits = await run("--kits", "0");
+    expect([kits.code, kits.stderr]).toEqual([2, expect.stringContaining("whole number from 1 to 1000")]);
+    const width = await run("--width", "wide");
+    expect([width.code, width.stderr]).toEqual([
+      2,
+      expect.stringContaining('--width "wide" is not a length'),
+    ]);
+    expect(await run("--sizes", "3")).toMatchObject({ code: 2 });
+  });
+
+  test("a plan of kits has their list beside it", async () => {
+    const folder = emptyFolder();
+    writeFileSync(join(folder, "tide.yaml"), SMALL);
+    const { code, stdout } = await crossgrainHere(
+      ["plan", "tide.yaml", "--kits", "3", "--width", "40 in", "--out", "class"],
+      folder,
+    );
+    expect(code).toBe(0);
+    expect(stdout).toContain("Into each of the 3 bags:");
+    expect(readFileSync(join(folder, "class", "kits.txt"), "utf8")).toContain("3 kits of Tide pool");
+  });
+
+  test("compare and arrange print tables; a cut list has nothing for them", async () => {
+    const folder = emptyFolder();
+    const quilt = join(import.meta.dirname, "..", "..", "fixtures", "quilts", "geese-and-bars.yaml");
+    const compared = await crossgrainHere(["compare", quilt, "--minutes", "seam=1"], folder);
+    expect(compared.stdout).toContain("flying geese: four at a time");
+    expect(compared.stdout).toContain("seam 1,");
+    const turned = await crossgrainHere(["arrange", quilt, "--out", "turned"], folder);
+    expect(turned.stdout).toContain("about the centre");
+    expect(readFileSync(join(folder, "turned", "arrangements.svg"), "utf8")).toContain("<svg");
+    writeFileSync(join(folder, "tide.yaml"), SMALL);
+    for (const command of ["compare", "arrange"]) {
+      expect(await crossgrainHere([command, "tide.yaml"], folder)).toMatchObject({ code: 1 });
+    }
+    expect(await crossgrainHere(["compare", quilt, "--minutes", "sleep=9"], folder)).toMatchObject({
+      code: 2,
+    });
+  }, 60_000);
+});
