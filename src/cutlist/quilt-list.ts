@@ -1,5 +1,5 @@
 import { pieceJoined, pieceTooWide } from "../diagnostics/planning.ts";
-import { cannotBeCut, roundingDiffers } from "../diagnostics/quilt-plan.ts";
+import { cannotBeCut, mitreDirectional, roundingDiffers } from "../diagnostics/quilt-plan.ts";
 import type { Diagnostic, Outcome, Place } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import type { QuiltWork } from "../quilt/index.ts";
@@ -48,6 +48,7 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<CutList
     if (fabric !== undefined)
       add(fabric, settled(stripPiece(strip, fabric), fabric, strip, spec, diagnostics));
   }
+  warnOfMitres(spec, fabrics, diagnostics);
   addFinishing(spec, work, fabrics, add, diagnostics);
   const written = listCuts({ ...spec, kind: "cut-list" });
   diagnostics.push(...written.diagnostics);
@@ -93,6 +94,18 @@ function settled(
     }),
   );
   return null;
+}
+
+function warnOfMitres(
+  spec: QuiltSpec,
+  fabrics: ReadonlyMap<string, FabricSpec>,
+  diagnostics: Diagnostic[],
+): void {
+  for (const border of spec.borders) {
+    const fabric = fabrics.get(border.fabric?.word ?? "");
+    if (border.corners !== "mitred" || fabric === undefined || fabric.print.kind === "none") continue;
+    diagnostics.push(mitreDirectional(border, border.name, fabric.name));
+  }
 }
 
 function addFinishing(

@@ -13,6 +13,18 @@ export function cannotBeCut(where: InFile, what: string, fabric: string, usable:
   };
 }
 
+/** A print with an up in a mitred border: upright on all sides, it does not turn the corner. */
+export function mitreDirectional(where: InFile, border: string, fabric: string): Diagnostic {
+  return {
+    code: "MITRE-DIRECTIONAL",
+    severity: "warning",
+    message: `Border ${border} is mitred in ${fabric}, a print with a direction: it stands upright on all four sides and meets itself at an angle in the corners.`,
+    hint: "For a print that runs round the quilt cut the four strips alike and say `print: none` for a fabric of its own; for an upright one butt the corners, `corners: sides first`.",
+    path: where.path,
+    at: where.at,
+  };
+}
+
 /** Trade constants and exact geometry give different sizes: which was taken, and what the other would be. */
 export function roundingDiffers(
   where: InFile,

@@ -87,7 +87,7 @@ export function choosePressing(top: QuiltTop, read: ReadTop): Pressing {
   if (one === undefined) throw new Error("no way of pressing");
   const least = alike.at(-1)?.choice ?? one.choice;
   let taken = one;
-  if (one.choice.denied > 0 && !read.tilted) {
+  if (one.choice.denied > 0) {
     const two = PLACINGS.flatMap((placed) => {
       const variantOf = variantsBy(top, read, placed);
       return [simple, free].map((sharing) => answer(top, read, { ...sharing, variantOf }, placed));

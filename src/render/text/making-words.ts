@@ -76,7 +76,7 @@ export const makingWords = {
   nestAll: (junctions: number) => `All ${counted(junctions, "place")} where seams meet nest.`,
   noJunctions: "No seams meet across a joining seam.",
   nestSome: (junctions: number, open: number, proven: boolean) =>
-    `Of ${counted(junctions, "place")} where seams meet, ${open} cannot nest${
+    `Of ${counted(junctions, "place")} where seams meet, ${open} ${open === 1 ? "does" : "do"} not nest${
       proven ? "; fewer is not possible with the blocks pressed so (proved)" : ""
     }. Press one of the two seams open there:`,
   openAt: (x: string, y: string) => `${x} from the left, ${y} from the top`,

@@ -43,7 +43,7 @@ test("places that do not nest are listed", () => {
   const open = [{ x: 16256, y: 32512 }];
   const pressing = { ...making.pressing, variants: 1 as const, open };
   const text = makingSteps({ ...plan, making: { ...making, pressing } }).replace(/\s+/g, " ");
-  expect(text).toContain("1 cannot nest; fewer is not possible with the blocks pressed so (proved)");
+  expect(text).toContain("1 does not nest; fewer is not possible with the blocks pressed so (proved)");
   expect(text).toContain("1 in from the left, 2 in from the top");
 });
 
