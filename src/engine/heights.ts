@@ -1,5 +1,6 @@
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
+import { fillByStacks } from "./fill-by-stacks.ts";
 import { searchFill } from "./fill-search.ts";
 import { type HeightCut, type Master, wantedOfStrips } from "./master.ts";
 import type { Solver } from "./solver/types.ts";
@@ -153,17 +154,21 @@ function decideLength(
   return { answer: undecided ? "unknown" : "dead" };
 }
 
+/** Stacks listed for the program over stacks before giving up. */
+const STACKS_LISTED = 5_000;
+
 export interface Effort {
   /** Fillings listed before giving up. */
   fillings: number;
   /** Nodes of the depth-first filling. */
   nodes: number;
-  /** Milliseconds for the solver. */
+  /** Milliseconds for the solver, over fillings and over stacks. */
   solver: number;
+  stacks: number;
 }
 
-export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200 };
-export const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000 };
+export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200, stacks: 150 };
+export const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000, stacks: 5_000 };
 
 /** Can these strips, which hold the demand in fractions, hold it in whole numbers? */
 export function decideVector(
@@ -182,6 +187,18 @@ export function decideVector(
     stop: () => clock.expired(),
   });
   if (all === null) {
+    const listing = { most: STACKS_LISTED, stop: () => clock.expired() };
+    const tight = tightestCuts(vector, cuts, 1);
+    const stacked = fillByStacks(
+      master,
+      vector,
+      tight,
+      listing,
+      solver,
+      Math.min(effort.stacks, limit),
+      stats,
+    );
+    if (stacked.answer !== "unknown") return stacked;
     const some = fillVector(master.pool, vector, master.demand, false, solver, Math.min(200, limit), stats);
     return some.answer === "filled" ? some : { answer: "unknown" };
   }

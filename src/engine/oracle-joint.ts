@@ -53,6 +53,12 @@ export function jointOracle(
       level < first
         ? strips!.fillings(level, prices, caps, floor, limit)
         : sheetAt(level).oracle.fillings(level, heights[level]!, prices, caps, floor, limit),
+    ...(strips?.stacks === undefined
+      ? {}
+      : {
+          stacks: (level, prices, caps, floor, limit) =>
+            level < first ? strips.stacks!(level, prices, caps, floor, limit) : null,
+        }),
     tallRate: (prices) => strips?.tallRate(prices) ?? null,
   };
 }

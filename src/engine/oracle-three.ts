@@ -246,6 +246,34 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     return visit(0, height, 0) ? found : null;
   };
 
+  /** Stacks that a filling worth at least `floor` may hold, and the most that fits in any room beside them. */
+  const listStacks = (
+    level: number,
+    prices: Float64Array,
+    caps: readonly number[],
+    floor: number,
+    limit: ListingLimit,
+  ): { types: StackType[]; beside: (room: number) => number } | null => {
+    const height = heights[level]!;
+    const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
+    const tables = stackTables(prices, loose);
+    const row = new Float64Array(across.sums.length);
+    widths.forEach((width, j) => {
+      addFree(row, acrossBack(width), tables[j]![positionOf[level]!]!, null);
+    });
+    const beside = (room: number) => row[lastAtMost(across, room)]!;
+    const types: StackType[] = [];
+    for (let j = widths.length - 1; j >= 0; j--) {
+      if (widths[j]! > run) continue;
+      const list = stacksOf(j, height, prices, caps, floor - beside(run - widths[j]!), limit);
+      if (list === null) return null;
+      list.sort((a, b) => b.value - a.value);
+      for (const { stack } of list)
+        types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
+    }
+    return { types: withoutDominated(types), beside };
+  };
+
   const fillings = (
     level: number,
     prices: Float64Array,
@@ -253,32 +281,13 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     floor: number,
     limit: ListingLimit,
   ): Filling[] | null => {
-    const height = heights[level]!;
-    const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
-    const stacks = stackTables(prices, loose);
-    const row = new Float64Array(across.sums.length);
-    widths.forEach((width, j) => {
-      addFree(row, acrossBack(width), stacks[j]![positionOf[level]!]!, null);
-    });
-    const types: StackType[] = [];
-    for (let j = widths.length - 1; j >= 0; j--) {
-      if (widths[j]! > run) continue;
-      const beside = row[lastAtMost(across, run - widths[j]!)]!;
-      const list = stacksOf(j, height, prices, caps, floor - beside, limit);
-      if (list === null) return null;
-      list.sort((a, b) => b.value - a.value);
-      for (const { stack } of list)
-        types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
-    }
-    const rows = rowsOf(
-      { run, caps, prices, floor, limit },
-      withoutDominated(types),
-      (room) => row[lastAtMost(across, room)]!,
-    );
+    const listed = listStacks(level, prices, caps, floor, limit);
+    if (listed === null) return null;
+    const rows = rowsOf({ run, caps, prices, floor, limit }, listed.types, listed.beside);
     if (rows === null) return null;
     return rows.map((stacks): Filling => {
       const segments = stacks.map(({ stack }) => narrowed(kinds, stack));
-      return { level, height, counts: countKinds(segments, kinds.length), segments };
+      return { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
     });
   };
 
@@ -304,6 +313,7 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     filling,
     starters: (caps) => plainStarters(oracle, caps),
     fillings,
+    stacks: (...question) => listStacks(...question)?.types ?? null,
     tallRate,
   };
   return oracle;

@@ -77,6 +77,17 @@ export interface StripOracle {
     limit: ListingLimit,
   ): Filling[] | null;
   /**
+   * The stacks that fillings worth at least `floor` may hold, where a style has stacks; null when there are too
+   * many. Listing them is far cheaper than listing the rows they make.
+   */
+  stacks?(
+    level: number,
+    prices: Float64Array,
+    caps: readonly number[],
+    floor: number,
+    limit: ListingLimit,
+  ): { width: number; counts: number[]; stack: Placed[] }[] | null;
+  /**
    * For strips higher than the last of `heights`: best value per step of height is at most
    * numerator/denominator. Null when the list of heights is complete.
    */
