@@ -7,7 +7,7 @@ import { cuttingSection } from "./cutting.ts";
 import { assumptionSection, cautionSection, glossarySection, readingSection } from "./front-matter.ts";
 import { labelSection } from "./labels.ts";
 import { quiltSection } from "./quilt-pages.ts";
-import { sewingSection } from "./sewing.ts";
+import { finishingSection, sewingSection } from "./sewing.ts";
 import { wasteSection } from "./waste.ts";
 import { bookWords } from "./words.ts";
 
@@ -35,6 +35,7 @@ export function bookOf(plan: Plan, diagrams?: readonly string[]): Book {
     labelSection(plan),
     quiltSection(plan),
     sewingSection(plan),
+    finishingSection(plan),
     wasteSection(plan),
     assumptionSection(plan),
   ].filter((section): section is Section => section !== null);

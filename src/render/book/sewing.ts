@@ -1,7 +1,9 @@
 import { formatLength } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import { drawPressing } from "../svg/index.ts";
+import { finishingWords } from "../text/finishing-words.ts";
 import { blockLines, borderLines, longLength, pressingLines, topLines, unitLines } from "../text/making.ts";
+import { finishingLines } from "../text/making-finishing.ts";
 import { makingWords } from "../text/making-words.ts";
 import type { Block, Section, Step, StepGroup } from "./content.ts";
 import { sentence } from "./typeset.ts";
@@ -11,7 +13,7 @@ import { bookWords } from "./words.ts";
 const TICK = "[ ] ";
 
 /** Groups of told lines: a title, then lines to tick with what belongs to each under it. */
-function stepGroups(lines: readonly string[]): StepGroup[] {
+function stepGroups(lines: readonly string[], id: string): StepGroup[] {
   const groups: StepGroup[] = [];
   let fresh = true;
   let number = 0;
@@ -24,12 +26,12 @@ function stepGroups(lines: readonly string[]): StepGroup[] {
       fresh = false;
     } else if (text.startsWith(TICK)) {
       number += 1;
-      group.steps.push(step(`sewing-${number}`, text.slice(TICK.length)));
+      group.steps.push(step(`${id}-${number}`, text.slice(TICK.length)));
     } else if (group.steps.length > 0) group.steps.at(-1)?.details.push(sentence(text));
     else {
       // Said before the first joining of the group: it is done like one.
       number += 1;
-      group.steps.push(step(`sewing-${number}`, text));
+      group.steps.push(step(`${id}-${number}`, text));
     }
   }
   return groups;
@@ -49,9 +51,8 @@ export function sewingSection(plan: Plan): Section | null {
     makingWords.total(longLength(totals.total, plan), totals.seams),
     makingWords.thread(longLength(thread.length, plan), String(thread.perSeam / 1000), thread.wastePercent),
   ];
-  const groups = stepGroups(
-    [unitLines, blockLines, topLines, borderLines].flatMap((lines) => [...lines(making, plan), ""]),
-  );
+  const lines = [unitLines, blockLines, topLines, borderLines].flatMap((told) => [...told(making, plan), ""]);
+  const groups = stepGroups(lines, "sewing");
   const map = drawPressing(top, making, plan.ruler);
   const pressed: Block[] =
     pressing === null
@@ -75,5 +76,23 @@ export function sewingSection(plan: Plan): Section | null {
       ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups }]),
       ...pressed,
     ],
+  };
+}
+
+/** From the finished top to the quilt: backing, wadding, binding and what else is left. */
+export function finishingSection(plan: Plan): Section | null {
+  const { making } = plan;
+  if (making === undefined) return null;
+  const groups = stepGroups(finishingLines(making, plan), "finishing");
+  return {
+    id: "finishing",
+    over: "",
+    title: finishingWords.title,
+    swatch: null,
+    running: bookWords.sewing.title,
+    newSheet: false,
+    titledByDrawing: false,
+    // The section's title says what the group's would.
+    blocks: [{ kind: "steps", groups: groups.map(({ steps }) => ({ title: "", steps })) }],
   };
 }

@@ -174,6 +174,7 @@ th .said, td .said { display: inline; min-width: 0; }
   .titled .section-head, .titled > .facts { display: none; }
   .drawing { overflow: visible; break-inside: avoid; }
   .drawing svg { min-width: 0; width: auto; max-width: 100%; max-height: 242mm; }
+  #quilt h3 ~ .drawing svg { max-height: 116mm; }
   .bench { display: block; }
   .bench .work { margin-top: 1rem; }
   .step, .label, .caution, tr, .terms > div, .plain-list li { break-inside: avoid; }

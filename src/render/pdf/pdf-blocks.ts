@@ -194,7 +194,7 @@ export function drawBlock(sheet: Sheet, block: Block): void {
       drawLabels(sheet, block.labels);
       break;
     case "terms":
-      grid(sheet, 2, block.terms.length, (i, x, y, width, measure) => {
+      grid(sheet, 3, block.terms.length, (i, x, y, width, measure) => {
         const { term = "", meaning = "" } = block.terms[i] ?? {};
         return stack(sheet, x, y, width, measure, [
           { text: term, size: BODY, bold: true },

@@ -87,6 +87,7 @@ describe("sections", () => {
       "labels",
       "quilt",
       "sewing",
+      "finishing",
       "waste",
       "assumptions",
       "glossary",
