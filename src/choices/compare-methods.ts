@@ -32,9 +32,9 @@ export interface Comparison {
 }
 
 /** So many combinations are all planned. */
-const ALL = 36;
+const ALL = 24;
 /** Most combinations planned where there are more. */
-const MOST = 48;
+const MOST = 24;
 
 /** Told what is being planned, of how much. */
 export type Told = (done: number, of: number) => void;
@@ -107,9 +107,13 @@ function tryOf(spec: QuiltSpec, options: PlanOptions, minutes: StepMinutes, solv
     if (laid.value === null) return refused(laid.diagnostics);
     const { value, diagnostics } = await planSpec(asked, options, solve);
     if (value === null) return refused(diagnostics);
-    const other = diagnostics.find(({ code }) => code === "DIRECTION-OTHER-METHOD");
-    const wanted = Object.keys(methods).length > 0;
-    if (wanted && other !== undefined) return { figures: null, why: other.message, diagnostics };
+    // Of the kinds chosen here only: another kind may be made two ways in the file too.
+    const other = diagnostics.find(
+      ({ code, message }) =>
+        code === "DIRECTION-OTHER-METHOD" &&
+        Object.keys(methods).some((unit) => message.startsWith(`${unit} finishing `)),
+    );
+    if (other !== undefined) return { figures: null, why: other.message, diagnostics };
     const uses = value.fabrics.flatMap(({ pieces }) => pieces.flatMap((piece) => piece.uses));
     const missed = Object.entries(methods).find(([unit, method]) =>
       uses.some(({ text }) => text.includes(`: ${unit}, `) && !text.includes(`: ${unit}, ${method}, `)),

@@ -1,5 +1,5 @@
 import type { Plan } from "../plan/types.ts";
-import { countSets, type QuiltWork, type UnitDemand } from "../quilt/index.ts";
+import { countSets, type QuiltWork, type Recipe, type UnitDemand } from "../quilt/index.ts";
 
 /** Minutes a step takes. Common practice, no source: every maker has her own, so they can be set. */
 export interface StepMinutes {
@@ -31,7 +31,14 @@ export const USUAL_MINUTES: StepMinutes = {
 
 /** What one way of making a quilt takes. Seams, trims and pressing are those of its units; cutting is all of it. */
 export interface Figures {
-  fabrics: { fabric: string; buy: string; length: number; cost: number | null }[];
+  fabrics: {
+    fabric: string;
+    buy: string;
+    length: number;
+    cost: number | null;
+    /** No smaller purchase can do; false when the search ended before that was settled. */
+    proven: boolean;
+  }[];
   /** Hundredths; null when a fabric has no price. */
   cost: number | null;
   /** Square ticks bought. */
@@ -56,13 +63,18 @@ export interface Figures {
 const TICKS_PER_METRE = 640_000;
 
 /** Long seams of strips sewn side by side: how many, and their length together. */
-function stripSeams(demand: UnitDemand, units: number, plan: Plan): { count: number; length: number } | null {
+function stripSeams(
+  demand: UnitDemand,
+  recipe: Recipe,
+  units: number,
+  plan: Plan,
+): { count: number; length: number } | null {
   const widths = Object.values(demand.fabrics).flatMap((name) =>
     plan.fabrics.filter((fabric) => fabric.name === name).map(({ usable }) => usable),
   );
   const usable = Math.min(...widths);
   let [count, length] = [0, 0];
-  for (const set of demand.recipes[0]?.stripSets ?? []) {
+  for (const set of recipe.stripSets) {
     const counted = countSets(set, units, usable);
     if (counted === null) return null;
     const seams = set.strips.length - 1;
@@ -72,22 +84,37 @@ function stripSeams(demand: UnitDemand, units: number, plan: Plan): { count: num
   return { count, length };
 }
 
+/**
+ * The way these units are made: the wanted one, unless the pieces to cut say that a print with an up, or the width
+ * of the fabric, needed another.
+ */
+function madeBy(recipes: readonly Recipe[], uses: readonly string[]): Recipe | undefined {
+  const seen = recipes.filter(({ kind, method }) =>
+    uses.some((text) => text.includes(`: ${kind}, ${method}, `)),
+  );
+  return seen.length === 1 ? seen[0] : recipes[0];
+}
+
 /** Seams between strips are sewn before segments are cut from them, in far fewer and longer seams. */
 const BETWEEN_STRIPS = /for each (segment|unit)/;
 
 /** What a plan and the units sewn for it take. */
 export function makingFigures(plan: Plan, work: QuiltWork, minutes: StepMinutes): Figures {
-  const fabrics = plan.fabrics.map(({ name, purchase }) => ({
+  const fabrics = plan.fabrics.map(({ name, purchase, bound }) => ({
     fabric: name,
     buy: purchase?.text ?? "",
     length: purchase?.length ?? 0,
     cost: purchase === null ? 0 : purchase.cost,
+    proven: bound.purchaseProven,
   }));
   const steps = plan.fabrics.flatMap((fabric) => fabric.steps);
   const strips = steps.reduce((sum, { kind, count }) => sum + (kind === "straighten" ? 0 : count), 0);
   const straightened = steps.filter(({ kind }) => kind === "straighten").length;
   const cuts = plan.fabrics.reduce((sum, fabric) => sum + fabric.cuts.length, 0);
   const subcuts = Math.max(0, cuts - strips - straightened);
+  const uses = plan.fabrics.flatMap(({ pieces }) =>
+    pieces.flatMap((piece) => piece.uses.map(({ text }) => text)),
+  );
   const sewn = {
     seams: 0,
     seamLength: 0,
@@ -100,11 +127,11 @@ export function makingFigures(plan: Plan, work: QuiltWork, minutes: StepMinutes)
   };
   for (const demand of work.units) {
     const { recipes, wants } = demand;
-    const [recipe] = recipes;
+    const recipe = madeBy(recipes, uses);
     if (recipe === undefined) continue;
     const units = wants.reduce((sum, { count }) => sum + count, 0);
     const sets = Math.ceil(units / recipe.unitsPerSet);
-    const long = recipe.stripSets.length === 0 ? null : stripSeams(demand, units, plan);
+    const long = recipe.stripSets.length === 0 ? null : stripSeams(demand, recipe, units, plan);
     sewn.seams += long?.count ?? 0;
     sewn.seamLength += long?.length ?? 0;
     for (const { what, length, count, bias } of recipe.seams) {

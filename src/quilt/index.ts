@@ -6,5 +6,6 @@ export type * from "./types.ts";
 export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 export { countSets } from "./units/strip-sets.ts";
+export type { Recipe } from "./units/types.ts";
 export { waysToCut } from "./units/ways.ts";
 export type { QuiltWork, UnitDemand } from "./work-types.ts";

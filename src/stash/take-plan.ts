@@ -3,6 +3,7 @@ import type { Outcome } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
 import type { Plan } from "../plan/types.ts";
 import { addCloth, removeCloth } from "./change-stash.ts";
+import { FROM_STASH } from "./to-hand.ts";
 import type { Stash, StashCloth } from "./types.ts";
 
 /** What a plan takes out of the drawer and what it puts back. */
@@ -29,7 +30,7 @@ export function takePlan(stash: Stash, plan: Plan, file: string): Outcome<Taken>
   const used = gathered(
     plan.fabrics.flatMap(({ name, lays }) =>
       lays
-        .filter(({ source }) => source === "fixed")
+        .filter((lay) => lay.source === "fixed" && lay.name.startsWith(FROM_STASH))
         .map(({ across, along }) => ({ fabric: name, across, along, count: 1, note: "" })),
     ),
   );

@@ -7,6 +7,9 @@ import type { FixedPiece } from "../plan/index.ts";
 import { fabricKey } from "../stock/index.ts";
 import type { Stash } from "./types.ts";
 
+/** How the name of a piece of cloth from the table begins in a plan, to tell it from cloth that is bought cut. */
+export const FROM_STASH = "stash piece";
+
 /** Cloth to hand of one fabric of a quilt. */
 export interface ClothToHand {
   fabric: string;
@@ -40,7 +43,7 @@ export function clothToHand(
     }
     const bySize = new Map<string, FixedPiece>();
     for (const { across, along, count } of own) {
-      const name = `stash piece ${formatSize(across, along, ruler)}`;
+      const name = `${FROM_STASH} ${formatSize(across, along, ruler)}`;
       const before = bySize.get(`${across} ${along}`);
       bySize.set(`${across} ${along}`, { name, across, along, available: (before?.available ?? 0) + count });
     }

@@ -7,9 +7,6 @@ import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
-/** Seconds for one fabric of one arrangement: many are planned. */
-const BUDGET = 0.25;
-
 const seed: Option<number> = {
   flags: "--seed <number>",
   help: "another arrangement by chance; the same number gives the same one",
@@ -43,7 +40,7 @@ export const arrange = defineCommand({
     const { text, name } = input.value;
     const spec = readSpecFile(text, name);
     if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
-    const planning = { style: null, prefer: null, thorough: false, budget: BUDGET, json: values.json };
+    const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
     const options = await optionsOf(planning);
     const progress = startProgress(io);
     const { solve } = await poolOf({ ...io, showsProgress: false });

@@ -1,13 +1,10 @@
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
-import { budget, json, style } from "../options.ts";
+import * as usual from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
-
-/** Seconds for one fabric of one plan: many are made. */
-const BUDGET = 0.25;
 
 const STEPS = ["strip", "subcut", "mark", "seam", "metre", "press", "trim"] as const;
 
@@ -39,7 +36,7 @@ export const compare = defineCommand({
     "each takes: fabric and price, strips, subcuts, seams, trims, corners cut off, and an estimate of time; then " +
     "the best combination.",
   arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
-  options: { json, style, budget, minutes },
+  options: { json: usual.json, style: usual.style, budget: usual.budget, minutes },
   examples: [
     "compare fixtures/quilts/geese-and-bars.yaml",
     "compare my-quilt.yaml --minutes seam=0.5,trim=1",
@@ -51,15 +48,8 @@ export const compare = defineCommand({
     const { text, name } = input.value;
     const spec = readSpecFile(text, name);
     if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
-    const seconds = values.budget ?? BUDGET;
-    const planning = {
-      style: values.style,
-      prefer: null,
-      thorough: false,
-      budget: seconds,
-      json: values.json,
-    };
-    const options = await optionsOf(planning);
+    const { style, budget, json } = values;
+    const options = await optionsOf({ style, prefer: null, thorough: false, budget, json });
     const progress = startProgress(io);
     const { solve } = await poolOf({ ...io, showsProgress: false });
     const steps = { ...USUAL_MINUTES, ...values.minutes };

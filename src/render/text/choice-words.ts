@@ -28,6 +28,8 @@ export const choiceWords = {
       "Each line is a plan of the whole quilt with one kind of unit made that way, the rest as the file says.",
     filed: "as the file says",
     mark: "*",
+    unproven: "~",
+    notProven: "~ the least found in the time; less is not ruled out (--budget allows more)",
     marked: "* the way the file has it",
     columns: {
       way: "Way",

@@ -25,7 +25,10 @@ function area(square: number, { metric }: Spoken): string {
 
 function cells(figures: Figures, spoken: Spoken): string[] {
   return [
-    ...figures.fabrics.map(({ buy }) => (buy === "" ? choiceWords.kits.none : buy)),
+    ...figures.fabrics.map(({ buy, proven }) => {
+      const said = buy === "" ? choiceWords.kits.none : buy;
+      return proven ? said : `${choiceWords.compare.unproven}${said}`;
+    }),
     ...(figures.cost === null ? [] : [money(figures.cost, spoken.currency)]),
     String(figures.strips),
     String(figures.subcuts),
@@ -62,6 +65,9 @@ export function comparisonTable(comparison: Comparison, metric: boolean, currenc
   );
   const impossible = rows.filter(({ figures }) => figures === null);
   const spare = rows.some(({ figures }) => figures?.direction === "spares");
+  const open = [filed, ...rows.map(({ figures }) => figures)].some((figures) =>
+    figures?.fabrics.some(({ proven }) => !proven),
+  );
   const chosen = Object.entries(best.methods).map(([unit, method]) => `  ${unit}: ${method}`);
   const said = Object.entries(minutes).map(([step, time]) => `${step} ${time}`);
   return [
@@ -71,6 +77,7 @@ export function comparisonTable(comparison: Comparison, metric: boolean, currenc
     ...alignedLines(headings, [[words.filed, ...cells(filed, spoken)], ...possible]),
     "",
     words.marked,
+    ...(open ? [words.notProven] : []),
     ...(spare ? [words.spares] : []),
     ...impossible.map((row) => words.impossible(nameOf(row), row.why)),
     "",
