@@ -40,25 +40,31 @@ export function toLayouts(
       sections: scale(sections, step),
     });
   const used = groups.map((group) => group.members.map(() => 0));
+  const onSheets = new Map<string, StockLayout>();
+  // Where every kind stands for one item, like sheets are alike to the letter and need no dealing one by one.
+  const alike = frames.upright.every((kind) => kind.sources.length === 1);
   for (const { filling, count } of answer.strips) {
     const index = filling.sheet === undefined ? Infinity : answer.groupOf(filling);
     if (index >= groups.length) continue;
     const { transposed, strips: parts } = filling.sheet!;
     const kinds = transposed ? frames.transposed : frames.upright;
-    for (let n = 0; n < count; n++) {
+    for (let left = count; left > 0; ) {
+      const { sheet, times } = nextMember(groups[index]!, used[index]!, alike ? left : 1);
+      left -= times;
       const layout: StockLayout = {
         stock: "sheet",
-        sheet: nextMember(groups[index]!, used[index]!),
-        count: 1,
+        sheet,
+        count: times,
         firstCut: transposed ? "along" : "across",
         sections: scale(toSections(kinds, once(parts), deal), step),
       };
-      const twin = layouts.find((other) => JSON.stringify({ ...other, count: 1 }) === JSON.stringify(layout));
-      if (twin === undefined) layouts.push(layout);
-      else twin.count++;
+      const key = JSON.stringify({ ...layout, count: 1 });
+      const twin = onSheets.get(key);
+      if (twin === undefined) onSheets.set(key, layout);
+      else twin.count += times;
     }
   }
-  return layouts;
+  return [...layouts, ...onSheets.values()];
 }
 
 function once(strips: readonly Filling[]): StripCount[] {
@@ -109,10 +115,13 @@ function bandSection(
   };
 }
 
-function nextMember(group: SheetGroup, used: number[]): number {
+/** The next of the problem's sheets with some left, and how many of those wanted it can give. */
+function nextMember(group: SheetGroup, used: number[], wanted: number): { sheet: number; times: number } {
   const at = group.members.findIndex(({ available }, m) => available === null || used[m]! < available);
-  used[at]!++;
-  return group.members[at]!.sheet;
+  const { sheet, available } = group.members[at]!;
+  const times = available === null ? wanted : Math.min(wanted, available - used[at]!);
+  used[at]! += times;
+  return { sheet, times };
 }
 
 function scale(sections: readonly Section[], step: number): Section[] {
