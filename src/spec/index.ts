@@ -1,6 +1,6 @@
 export { jsonSchema } from "./json-schema.ts";
-export { readPieceLine } from "./piece-line.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
+export { readPieceLine } from "./piece-line.ts";
 export type * from "./quilt-types.ts";
 export { MOST_CHARACTERS, readSpecFile } from "./read-spec-file.ts";
 export type { Spec } from "./spec.ts";

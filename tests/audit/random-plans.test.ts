@@ -7,6 +7,9 @@ import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import { clothToHand, cutLists } from "../support/arbitraries/cut-lists.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 
+/** More of them go through the same path, as files, in the benchmark's own tests. */
+const RUNS = 40;
+
 test("every plan of a random cut list, from bolt or drawer, passes the audit, and survives JSON unchanged", async () => {
   let planned = 0;
   await fc.assert(
@@ -29,7 +32,8 @@ test("every plan of a random cut list, from bolt or drawer, passes the audit, an
       expect(auditPlan(value)).toEqual([]);
       expect(JSON.parse(JSON.stringify(value))).toEqual(value);
     }),
-    { seed: 20261125, numRuns: 40, endOnFailure: true },
+    { seed: 20261125, numRuns: RUNS, endOnFailure: true },
   );
-  expect(planned).toBeGreaterThan(120);
+  // Most of them must be plans, or the law says little.
+  expect(planned).toBeGreaterThan(0.6 * RUNS);
 }, 240_000);
