@@ -16,7 +16,11 @@ export function fileNamePart(name: string): string {
 
 /** Whether a file of this name is one that an earlier plan may have left in the folder and this one may not write. */
 export function mayBeOutdated(name: string): boolean {
-  return name === PDF_NAME || /^(cut-\d+(-.*)?|pressing|assembly)\.svg$/u.test(name);
+  return name === PDF_NAME || /^((cut|block)-\d+(-.*)?|top|pressing|assembly)\.svg$/u.test(name);
+}
+
+function numbered(what: string, index: number, name: string): string {
+  return `${[what, String(index + 1), fileNamePart(name)].filter((part) => part !== "").join("-")}.svg`;
 }
 
 /** Every file of a plan: the plan itself, its book, lists and steps as text, tables, a drawing for each fabric. */
@@ -32,17 +36,20 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     planJson,
     wasteTable,
   } = await import("../index.ts");
-  const [{ drawAssembly, drawFabric, drawPressing }, { bookPage }] = await Promise.all([
+  const [{ drawAssembly, drawBlock, drawFabric, drawPressing, drawTop }, { bookPage }] = await Promise.all([
     loadDrawings(),
     loadBook(),
   ]);
-  const drawings = plan.fabrics.map((fabric, index) => {
-    const name = ["cut", String(index + 1), fileNamePart(fabric.name)]
-      .filter((part) => part !== "")
-      .join("-");
-    return [`${name}.svg`, drawFabric(plan, index)] as const;
-  });
+  const drawings = plan.fabrics.map(
+    (fabric, index) => [numbered("cut", index, fabric.name), drawFabric(plan, index)] as const,
+  );
   const { top, making } = plan;
+  const blocks = (top?.designs ?? [])
+    .filter(({ count }) => count > 0)
+    .map(
+      (design, i) =>
+        [numbered("block", i, design.name), drawBlock(design, plan.fabrics, plan.ruler)] as const,
+    );
   const pressing = top === null || making === undefined ? null : drawPressing(top, making, plan.ruler);
   const assembly =
     top === null || making === undefined ? null : drawAssembly(top, making, plan.fabrics, plan.ruler);
@@ -56,6 +63,8 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     "buy.csv": buyCsv(plan),
     "steps.txt": cuttingSteps(plan),
     ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan) }),
+    ...(top === null ? {} : { "top.svg": drawTop(top, plan.fabrics, plan.ruler) }),
+    ...Object.fromEntries(blocks),
     ...(pressing === null ? {} : { "pressing.svg": pressing }),
     ...(assembly === null ? {} : { "assembly.svg": assembly }),
     "cuts.csv": cutsCsv(plan),

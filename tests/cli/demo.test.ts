@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { emptyFolder, ROOT } from "./run.ts";
 
-const FOLDERS = ["harbour-lights", "winter-orchard"];
+const FOLDERS = ["harbour-lights", "winter-orchard", "allotments"];
 
 /**
  * How narrow the fabric may be is searched for a limited time, so that a busy machine may find a wider
