@@ -37,3 +37,10 @@ export const paper = choice(
   "letter where fabric is sold by the yard, else a4",
   ["a4", "letter"],
 );
+
+export const ruler = choice(
+  "--ruler <unit>",
+  "restate a quilt for this ruler: finished sizes move to its marks, and every change is told",
+  "the ruler of the file",
+  ["in", "cm"],
+);

@@ -1,4 +1,4 @@
-import type { Diagnostic } from "../diagnostics/types.ts";
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import type { EngineJob, PlanOptions } from "../index.ts";
 import type { Solve } from "../plan/index.ts";
 import type { Plan } from "../plan/types.ts";
@@ -30,9 +30,11 @@ export interface Beside {
   /** File with cloth to use first. */
   stash: string | null;
   fatQuarters: boolean;
+  /** Ruler to restate a quilt for. */
+  ruler: "in" | "cm" | null;
 }
 
-const NOTHING_BESIDE: Beside = { kits: 1, usable: null, stash: null, fatQuarters: false };
+const NOTHING_BESIDE: Beside = { kits: 1, usable: null, stash: null, fatQuarters: false, ruler: null };
 
 /** A plan, and what the answers to what was asked besides need. */
 export interface Planned {
@@ -84,7 +86,10 @@ export async function planText(
   const said = (all: readonly Diagnostic[]) => (reworded === null ? all : all.map(reworded));
   const read = readSpecFile(text, name);
   if (read.value === null) return { code: failWith(said(read.diagnostics), source, values.json, io) };
-  const spec = read.value;
+  const restated = beside.ruler === null ? null : await restateFor(beside.ruler, read.value);
+  if (restated !== null && restated.value === null)
+    return { code: failWith(restated.diagnostics, undefined, values.json, io) };
+  const spec = restated?.value ?? read.value;
   let stash: Stash | null = null;
   if (beside.stash !== null) {
     const opened = await openStash(beside.stash, spec.defaultUnit, io);
@@ -103,11 +108,23 @@ export async function planText(
   const { fatQuarters } = beside;
   const outcome = await planWith(spec, options, { stash, fatQuarters }, pool.solve);
   pool.clear();
-  const diagnostics = [...read.diagnostics, ...outcome.diagnostics];
+  const diagnostics = [...read.diagnostics, ...(restated?.diagnostics ?? []), ...outcome.diagnostics];
   if (outcome.value === null) return { code: failWith(said(diagnostics), source, values.json, io) };
   report(said(diagnostics), source, io);
   const { plan, fromFatQuarters } = outcome.value;
   return { plan: { ...plan, diagnostics }, spec, options, fromFatQuarters };
+}
+
+/** A quilt for another ruler, and what changed; a cut list cannot be restated. */
+async function restateFor(unit: "in" | "cm", spec: Spec): Promise<Outcome<Spec>> {
+  const { EIGHTH_INCH_RULER, nothingToRestate, QUARTER_CENTIMETRE_RULER, restate, sizeRestated } =
+    await import("../index.ts");
+  if (spec.kind !== "quilt") return { value: null, diagnostics: [nothingToRestate()] };
+  const made = restate(spec, unit === "in" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER);
+  return {
+    value: made.spec,
+    diagnostics: made.changes.map(({ what, before, after, path }) => sizeRestated(what, before, after, path)),
+  };
 }
 
 /** Reads and plans the file named on the command line. */

@@ -30,6 +30,20 @@ export function nothingToCompare(found: "cut-list" | "one-way"): Diagnostic {
   );
 }
 
+/** A finished size that moved to a mark of the other ruler. */
+export function sizeRestated(what: string, before: string, after: string, path: string): Diagnostic {
+  return { ...note("SIZE-RESTATED", `${what}: ${before} is now ${after}.`), path };
+}
+
+/** A quilt is restated in another system; a cut list says sizes as cut. */
+export function nothingToRestate(): Diagnostic {
+  return error(
+    "NOTHING-TO-RESTATE",
+    "A cut list holds sizes as cut, seams included: they cannot be restated for another ruler.",
+    "Give a quilt file, whose finished sizes can move to other marks, or leave `--ruler` out.",
+  );
+}
+
 /** Blocks are turned in quilts; a cut list has none. */
 export function nothingToTurn(): Diagnostic {
   return error(

@@ -237,7 +237,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
     }
     roundDown(400);
     rebuild(share(clock, 0.4, 4000));
-    if (!done() && !search(share(clock, 0.5, 60_000))) program(clock);
+    if (!done() && !search(share(clock, 0.85, 120_000))) program(clock);
     return answer();
   } finally {
     stats.columns += master.counts.columns;

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { crossgrainHere, emptyFolder, SMALL } from "./run.ts";
+import { crossgrainHere, emptyFolder, ROOT, SMALL } from "./run.ts";
 
 describe("the stash", () => {
   test("is added to, shown, planned from and taken from", async () => {
@@ -84,4 +84,23 @@ describe("choices on the command line", () => {
       code: 2,
     });
   }, 60_000);
+});
+
+describe("restating a quilt for another ruler", () => {
+  test("plans it in centimetres and tells every size that moved", async () => {
+    const quilt = join(ROOT, "fixtures/quilts/nine-stars.yaml");
+    const { code, stdout, stderr } = await crossgrainHere(["buy", quilt, "--ruler", "cm"], ROOT);
+    expect(code).toBe(0);
+    // 8 in blocks on a quarter-centimetre ruler: 1 in becomes 2.5 cm, a factor for the whole design.
+    expect(stderr).toMatch("size of block star, across: 8 in is now 20 cm.");
+    expect(stderr).toMatch("border 1: 3 in is now 7.5 cm.");
+    expect(stdout).toMatch(/night .* cm /);
+  });
+
+  test("says why a cut list cannot be restated", async () => {
+    const list = join(ROOT, "fixtures/cutlists/tide-pool.yaml");
+    const { code, stderr } = await crossgrainHere(["buy", list, "--ruler", "cm"], ROOT);
+    expect(code).toBe(1);
+    expect(stderr).toMatch("NOTHING-TO-RESTATE");
+  });
 });

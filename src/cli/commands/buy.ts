@@ -3,7 +3,7 @@ import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
 import { text } from "../option.ts";
-import { budget, json, prefer, style, thorough } from "../options.ts";
+import { budget, json, prefer, ruler, style, thorough } from "../options.ts";
 import { optionsOf, type PlanningValues, planFile, poolOf } from "../planning.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
@@ -42,7 +42,7 @@ export const buy = defineCommand({
   summary: "the shopping list: how much of each fabric to ask for",
   about: "",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
-  options: { json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable, sizes },
+  options: { json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable, ruler, sizes },
   examples: ["buy fixtures/cutlists/harbour-lights.yaml"],
   async run([file = ""], values, io) {
     if (values.sizes !== null) return buySizes(file, values.sizes, values, io);

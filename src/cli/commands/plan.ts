@@ -2,7 +2,7 @@ import { join, resolve } from "node:path";
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
-import { budget, json, out, paper, pdf, prefer, style, thorough } from "../options.ts";
+import { budget, json, out, paper, pdf, prefer, ruler, style, thorough } from "../options.ts";
 import { planFile } from "../planning.ts";
 import { failWith } from "../report.ts";
 
@@ -15,7 +15,21 @@ export const plan = defineCommand({
     "a book to work from (book.html, which also prints), for a quilt how it is sewn (sewing.txt, pressing.svg, assembly.svg), tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written " +
     "only when --out names a folder.",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
-  options: { out, json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable, pdf, paper },
+  options: {
+    out,
+    json,
+    style,
+    prefer,
+    thorough,
+    budget,
+    stash,
+    fatQuarters,
+    kits,
+    usable,
+    ruler,
+    pdf,
+    paper,
+  },
   examples: [
     "plan fixtures/cutlists/harbour-lights.yaml",
     "plan harbour-lights.yaml --out ~/quilts/harbour --prefer simple",
