@@ -1,23 +1,7 @@
 import { type BandGroup, bandGroups, partsWithFirst, statesOf } from "./band-sections.ts";
-import type { Clock } from "./clock.ts";
 import { normalPositions } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
 import { type GivenSheet, type RollAnswer, type RollQuestion, solveRoll } from "./roll.ts";
-import type { Solver } from "./solver/types.ts";
-import type { CuttingStyle, SearchStats } from "./types.ts";
-
-export interface BandQuestion {
-  kinds: readonly Kind[];
-  run: number;
-  style: CuttingStyle;
-  solver: Solver;
-  clock: Clock;
-  stats: SearchStats;
-  enough: number | null;
-  ceiling: number | null;
-  given: readonly GivenSheet[];
-  report(length: number, lower: number): void;
-}
 
 export interface BandAnswer extends RollAnswer {
   /** Band groups in the plan; the rest beside group g is the sheet with index `given.length + g`. */
@@ -50,7 +34,7 @@ const MOST_VISITS = 200_000;
  *     +-------+----------------+
  *     |  full-width strips     |
  */
-export function solveBands(question: BandQuestion): BandAnswer {
+export function solveBands(question: RollQuestion): BandAnswer {
   const { kinds, run, clock } = question;
   const bandable = kinds.flatMap((kind, k) => (kind.place === "strips" ? [] : [k]));
   let best = null as BandAnswer | null;
@@ -87,7 +71,7 @@ export function solveBands(question: BandQuestion): BandAnswer {
   return { ...best, lower: Math.min(lower, length), boundKind: complete ? "exhausted" : "area" };
 }
 
-function withRest(question: BandQuestion, arrangement: Arrangement, ceiling: number | null): RollQuestion {
+function withRest(question: RollQuestion, arrangement: Arrangement, ceiling: number | null): RollQuestion {
   const rest = arrangement.groups.map(
     (group): GivenSheet => ({
       sheet: { across: question.run - group.across, along: group.along, firstCut: "across" },
@@ -119,7 +103,7 @@ function areaOf(kinds: readonly Kind[]): number {
 
 /** Every arrangement worth a look: all of them when they are few, else band items in as few groups as fit. */
 function arrangements(
-  question: BandQuestion,
+  question: RollQuestion,
   bandable: readonly number[],
   limit: number,
 ): { list: Arrangement[]; complete: boolean } {
@@ -224,7 +208,7 @@ function arrangements(
 }
 
 /** All items in strips. */
-function nothingBanded({ kinds }: BandQuestion): Arrangement {
+function nothingBanded({ kinds }: RollQuestion): Arrangement {
   return { groups: [], banded: kinds.map(() => 0), along: 0, least: 0 };
 }
 
@@ -240,7 +224,7 @@ function named(group: BandGroup, bandable: readonly number[]): BandGroup {
 }
 
 /** Many band items: fill groups as long as the longest item, side by side and end to end, one after another. */
-function oneGroupEach({ kinds, run, style }: BandQuestion, bandable: readonly number[]): Arrangement {
+function oneGroupEach({ kinds, run, style }: RollQuestion, bandable: readonly number[]): Arrangement {
   const left = kinds.map((kind, k) => (bandable.includes(k) ? kind.demand : 0));
   const groups: BandGroup[] = [];
   const lieOf = (k: number) => {
