@@ -123,11 +123,15 @@ function arrangements(
   );
   const highest = Math.max(0, ...heights);
   const longestBand = Math.max(0, ...groups.flat().map((group) => group.along));
-  const ends = normalPositions(heights, longestBand + highest).sums;
+  // With stacks a strip may be as high as the whole plan, and so may the overhang.
+  const stacked = style === "strips-3" && highest > 0;
+  const overhang = stacked ? limit : highest;
+  const farthest = Math.min(limit, longestBand + overhang);
+  const ends = normalPositions(heights, Number.isFinite(farthest) ? farthest : longestBand + highest).sums;
   const list: Arrangement[] = [];
   const chosen: BandGroup[] = [];
   let visits = 0;
-  let complete = true;
+  let complete = !stacked || Number.isFinite(limit);
   const record = (counts: readonly number[]): void => {
     const banded = kinds.map(() => 0);
     bandable.forEach((k, b) => {
@@ -164,7 +168,7 @@ function arrangements(
     if (strips.some((kind) => kind.lies.some((lie) => lie.width <= beside)))
       for (const end of ends) {
         const longer = along + end - group.along;
-        if (end > group.along && end < group.along + highest && longer < limit)
+        if (end > group.along && end < group.along + overhang && longer < limit)
           stretch(from, g + 1, [...done, { ...group, along: end }], banded, longer);
       }
   };

@@ -1,4 +1,5 @@
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import type { PackingProblem } from "../../src/engine/types.ts";
 import { expectLeast, forSeeds } from "./exact/agreement.ts";
 import { leastCostBySubsets } from "./exact/by-subsets.ts";
 import { randomBandRoll } from "./exact/random-problems.ts";
@@ -18,4 +19,20 @@ describe("lengthwise bands beside strips: the least length is the one found by e
       });
     });
   }
+
+  test("a stacked strip may reach far below the band beside it", async () => {
+    // Found by seed 503445: the rest beside a band of 17 is one strip of 48, higher than any single item.
+    const problem: PackingProblem = {
+      style: "strips-3",
+      items: [
+        { across: 1, along: 17, demand: 1, turnable: false, place: "bands" },
+        { across: 16, along: 17, demand: 3, turnable: true, place: "strips" },
+        { across: 18, along: 8, demand: 2, turnable: true, place: "strips" },
+      ],
+      roll: { width: 27, available: null, costPerLength: 1 },
+      sheets: [],
+    };
+    await expectLeast(problem, 48, "band with a high strip beside it");
+    expect(leastCostBySubsets(problem)).toBe(48);
+  });
 });
