@@ -18,3 +18,13 @@ export function startClock(limits: SearchLimits): Clock {
     spent: () => performance.now() - begun,
   };
 }
+
+/** A clock that runs out after a part of what is left, and after so many milliseconds at most. */
+export function share(clock: Clock, part: number, most: number): Clock {
+  const until = clock.spent() + Math.min(most, clock.left() * part);
+  return {
+    expired: () => clock.expired() || clock.spent() >= until,
+    left: () => Math.min(clock.left(), until - clock.spent()),
+    spent: clock.spent,
+  };
+}

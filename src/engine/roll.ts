@@ -1,6 +1,6 @@
 import { programOverAll } from "./all-fillings.ts";
 import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
-import type { Clock } from "./clock.ts";
+import { type Clock, share } from "./clock.ts";
 import { greedyStrips } from "./greedy.ts";
 import { searchHeights } from "./heights.ts";
 import { createMaster, type HeightCut, type Master } from "./master.ts";
@@ -254,16 +254,6 @@ const REBUILD_ROUNDS = 60;
 /** About how many strips the linear plan has. */
 function stripsIn(master: Master, values: Float64Array): number {
   return master.pool.reduce((sum, _, p) => sum + (values[p] ?? 0), 0);
-}
-
-/** A clock that runs out after a part of what is left, and after so many milliseconds at most. */
-function share(clock: Clock, part: number, most: number): Clock {
-  const until = clock.spent() + Math.min(most, clock.left() * part);
-  return {
-    expired: () => clock.expired() || clock.spent() >= until,
-    left: () => Math.min(clock.left(), until - clock.spent()),
-    spent: clock.spent,
-  };
 }
 
 /** Plans a part of the demand on its own, quickly. Null when nothing is wanted or nothing was found. */

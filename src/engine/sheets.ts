@@ -1,6 +1,6 @@
 import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
 import { cheapestVector, type Offer } from "./cheapest-vector.ts";
-import type { Clock } from "./clock.ts";
+import { type Clock, share } from "./clock.ts";
 import { greedySheets } from "./greedy.ts";
 import { decideVector, EASY, type Effort, HARD } from "./heights.ts";
 import { jitteredPrices } from "./jitter.ts";
@@ -86,6 +86,16 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
   };
   const attempt = greedySheets(oracle, demand, areaWhole.prices, all);
   if (attempt.left.every((count) => count === 0)) offer(attempt.strips);
+  if (question.style === "strips-3") {
+    // A plan without stacks is a plan with them: the best of those found quickly is where this search starts.
+    const two = solveSheets({
+      ...question,
+      style: "strips-2",
+      clock: share(clock, 0.25, 1500),
+      report: () => {},
+    });
+    if (two.sheets !== null) offer(two.sheets);
+  }
   const answer = (lower: number, impossible: boolean): SheetsAnswer => ({
     sheets: best,
     cost,
