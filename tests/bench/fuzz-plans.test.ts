@@ -5,8 +5,8 @@ import { faultsOfFile } from "./fuzz-plans.ts";
 const BUDGET = 5;
 
 describe("random files, from text to audited plan", () => {
-  // Two or three fabrics a file: some 350 cut lists in all, besides the 500 of the engine's own test.
-  for (let first = 1; first <= 101; first += 50) {
+  // Two or three fabrics a file: some 230 cut lists in all, besides the 500 of the engine's own test.
+  for (let first = 1; first <= 51; first += 50) {
     test(`seeds ${first} to ${first + 49}`, async () => {
       const wrong: string[] = [];
       for (let seed = first; seed < first + 50; seed++) {

@@ -6,8 +6,8 @@ import { randomBandRoll } from "./exact/random-problems.ts";
 
 describe("lengthwise bands beside strips: the least length is the one found by every sub-multiset", () => {
   for (const style of ["strips-2", "strips-3"] as const) {
-    test(`30 tiny problems in ${style}`, async () => {
-      await forSeeds(4001, 4030, async (seed) => {
+    test(`20 tiny problems in ${style}`, async () => {
+      await forSeeds(4001, 4020, async (seed) => {
         const problem = randomBandRoll(seed, {
           style,
           sizes: [2, 4],
