@@ -1,8 +1,9 @@
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
+import { coverRows, meetsDemand } from "./cover.ts";
 import type { HeightCut, Master } from "./master.ts";
 import type { Filling } from "./oracle.ts";
-import type { IntegerProgram, Solver } from "./solver/types.ts";
+import type { Solver } from "./solver/types.ts";
 import type { SearchStats } from "./types.ts";
 
 export type ProgramOutcome =
@@ -60,19 +61,11 @@ function solve(
   stats: SearchStats,
 ): ProgramOutcome {
   if (columns.length === 0) return { answer: "none" };
-  const rows: IntegerProgram["rows"] = demand.flatMap((wanted, k) => {
-    if (wanted === 0) return [];
-    const row = { lower: wanted, upper: Infinity, columns: [] as number[], values: [] as number[] };
-    columns.forEach((filling, p) => {
-      const held = Math.min(filling.counts[k]!, wanted);
-      if (held > 0) {
-        row.columns.push(p);
-        row.values.push(held);
-      }
-    });
-    return [row];
-  });
-  if (rows.some((row) => row.columns.length === 0)) return { answer: "none" };
+  const rows = coverRows(
+    columns.map((filling) => filling.counts),
+    demand,
+  );
+  if (rows === null) return { answer: "none" };
   rows.push({
     lower: -Infinity,
     upper: upper - 1,
@@ -95,13 +88,7 @@ function solve(
   const strips = columns
     .map((filling, p) => ({ filling, count: Math.round(outcome.values![p]!) }))
     .filter(({ count }) => count > 0);
-  const held = demand.map(() => 0);
-  for (const { filling, count } of strips)
-    filling.counts.forEach((copies, k) => {
-      held[k]! += copies * count;
-    });
-  // The rounded answer is counted again in whole numbers.
-  if (held.some((count, k) => count < demand[k]!)) return { answer: "unknown" };
+  if (!meetsDemand(strips, demand)) return { answer: "unknown" };
   return { answer: "better", strips, optimal: outcome.status === "optimal" };
 }
 

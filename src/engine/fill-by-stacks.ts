@@ -1,4 +1,5 @@
 import type { StripCount } from "./assemble.ts";
+import { coverRows, meetsDemand } from "./cover.ts";
 import type { Master } from "./master.ts";
 import { countKinds, type Filling, type ListingLimit, type Segment } from "./oracle.ts";
 import type { IntegerProgram, Solver } from "./solver/types.ts";
@@ -52,13 +53,7 @@ export function fillByStacks(
   });
   if (strips.some((list) => list === null)) return { answer: "unknown" };
   const dealt = strips.flatMap((list) => list!);
-  // Trusts no float: the answer is counted again in whole numbers.
-  const held = demand.map((_, k) =>
-    dealt.reduce((sum, { filling, count }) => sum + filling.counts[k]! * count, 0),
-  );
-  return held.every((count, k) => count >= demand[k]!)
-    ? { answer: "filled", strips: dealt }
-    : { answer: "unknown" };
+  return meetsDemand(dealt, demand) ? { answer: "filled", strips: dealt } : { answer: "unknown" };
 }
 
 function stackProgram(
@@ -68,20 +63,11 @@ function stackProgram(
   demand: readonly number[],
   run: number,
 ): IntegerProgram | null {
-  const rows: IntegerProgram["rows"] = [];
-  for (let k = 0; k < demand.length; k++) {
-    if (demand[k] === 0) continue;
-    const row = { lower: demand[k]!, upper: Infinity, columns: [] as number[], values: [] as number[] };
-    columns.forEach(({ type }, c) => {
-      const held = Math.min(type.counts[k]!, demand[k]!);
-      if (held > 0) {
-        row.columns.push(c);
-        row.values.push(held);
-      }
-    });
-    if (row.columns.length === 0) return null;
-    rows.push(row);
-  }
+  const rows = coverRows(
+    columns.map(({ type }) => type.counts),
+    demand,
+  );
+  if (rows === null) return null;
   for (const level of levels) {
     const mine = columns.flatMap((column, c) => (column.level === level ? [c] : []));
     rows.push({

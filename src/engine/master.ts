@@ -48,8 +48,6 @@ export interface RootOutcome {
   cut: HeightCut;
   /** Use of every pool filling in the last linear solution. */
   values: Float64Array;
-  converged: boolean;
-  objective: number;
 }
 
 /** A full cut from prices: the value of every height is worked out exactly. */
@@ -140,7 +138,6 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
     const restore = lend(given);
     let best: { bound: number; cut: HeightCut } | null = null;
     let outcome = run();
-    let converged = false;
     for (let round = 0; round < 2000; round++) {
       if (outcome.status !== "optimal") break;
       const whole = wholePrices(outcome.prices, demand, lengthGuess);
@@ -148,17 +145,10 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
       const bound = fractionalBound(oracle, cut, given);
       if (best === null || bound > best.bound || (bound === best.bound && round > 0)) best = { bound, cut };
       const gains = improving(oracle, cut.values, whole.scale, (level) => oracle.heights[level]!);
-      if (gains.length === 0) {
-        converged = true;
-        break;
-      }
-      if (stop()) break;
+      if (gains.length === 0 || stop()) break;
       const before = pool.length;
       for (const level of spread(gains, 8)) add(oracle.filling(level, whole.prices, demand));
-      if (pool.length === before) {
-        converged = true;
-        break;
-      }
+      if (pool.length === before) break;
       outcome = run();
     }
     if (best === null) {
@@ -167,7 +157,7 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
       best = { bound: fractionalBound(oracle, cut, given), cut };
     }
     restore();
-    return { ...best, values: poolValues(outcome.values), converged, objective: outcome.objective };
+    return { ...best, values: poolValues(outcome.values) };
   };
 
   /** Row that lends the strips of one height at no cost: sum of fillings - credit >= 0, credit <= count. */
@@ -260,6 +250,6 @@ function spread(levels: readonly number[], most: number): number[] {
 }
 
 /** Prices by area, when the linear program gives none. */
-export function areaPrices(oracle: StripOracle): number[] {
+function areaPrices(oracle: StripOracle): number[] {
   return oracle.kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / oracle.run);
 }

@@ -1,6 +1,7 @@
 import { programOverAll } from "./all-fillings.ts";
 import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
 import { type Clock, share } from "./clock.ts";
+import { coverRows } from "./cover.ts";
 import { greedyStrips } from "./greedy.ts";
 import { searchHeights } from "./heights.ts";
 import { createMaster, type HeightCut, type Master } from "./master.ts";
@@ -327,22 +328,17 @@ function poolProgram(
   milliseconds: number,
 ): StripCount[] | null {
   const { pool, demand, oracle } = master;
+  const rows = coverRows(
+    pool.map((filling) => filling.counts),
+    demand,
+  );
+  if (rows === null) return null;
   const program: IntegerProgram = {
     costs: pool.map((filling) => (filling.level < oracle.stripLevels ? filling.height : 0)),
     lower: pool.map(() => 0),
     upper: pool.map((filling) => (filling.level < oracle.stripLevels ? Infinity : given[filling.level]!)),
     whole: pool.map(() => true),
-    rows: demand.map((wanted, k) => {
-      const columns: number[] = [];
-      const values: number[] = [];
-      pool.forEach((filling, p) => {
-        if (filling.counts[k]! > 0) {
-          columns.push(p);
-          values.push(Math.min(filling.counts[k]!, wanted));
-        }
-      });
-      return { lower: wanted, upper: Infinity, columns, values };
-    }),
+    rows,
   };
   for (let level = oracle.stripLevels; level < oracle.heights.length; level++) {
     const columns = pool.flatMap((filling, p) => (filling.level === level ? [p] : []));

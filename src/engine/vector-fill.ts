@@ -1,7 +1,8 @@
 import type { StripCount } from "./assemble.ts";
+import { coverRows, meetsDemand } from "./cover.ts";
 import type { HeightCut, Master } from "./master.ts";
 import type { Filling, ListingLimit } from "./oracle.ts";
-import type { IntegerProgram, Solver } from "./solver/types.ts";
+import type { Solver } from "./solver/types.ts";
 import type { SearchStats } from "./types.ts";
 
 export type FillOutcome =
@@ -24,19 +25,11 @@ export function fillVector(
 ): FillOutcome {
   const usable = fillings.filter((filling) => (vector[filling.level] ?? 0) > 0);
   if (usable.length === 0) return complete ? { answer: "impossible" } : { answer: "unknown" };
-  const rows: IntegerProgram["rows"] = [];
-  for (let k = 0; k < demand.length; k++) {
-    const row = { lower: demand[k]!, upper: Infinity, columns: [] as number[], values: [] as number[] };
-    usable.forEach((filling, p) => {
-      const held = Math.min(filling.counts[k]!, demand[k]!);
-      if (held > 0) {
-        row.columns.push(p);
-        row.values.push(held);
-      }
-    });
-    if (row.columns.length === 0) return complete ? { answer: "impossible" } : { answer: "unknown" };
-    rows.push(row);
-  }
+  const rows = coverRows(
+    usable.map((filling) => filling.counts),
+    demand,
+  );
+  if (rows === null) return complete ? { answer: "impossible" } : { answer: "unknown" };
   vector.forEach((count, level) => {
     if (count === 0) return;
     const columns = usable.flatMap((filling, p) => (filling.level === level ? [p] : []));
@@ -64,18 +57,12 @@ export function fillVector(
   return { answer: "unknown" };
 }
 
-/** Trusts no float: the rounded answer is counted again in whole numbers. */
+/** No more strips of any height than there are, and the whole demand in them. */
 function holds(strips: readonly StripCount[], vector: readonly number[], demand: readonly number[]): boolean {
   const used = new Map<number, number>();
-  const held = demand.map(() => 0);
-  for (const { filling, count } of strips) {
-    used.set(filling.level, (used.get(filling.level) ?? 0) + count);
-    filling.counts.forEach((copies, k) => {
-      held[k]! += copies * count;
-    });
-  }
+  for (const { filling, count } of strips) used.set(filling.level, (used.get(filling.level) ?? 0) + count);
   for (const [level, count] of used) if (count > vector[level]!) return false;
-  return held.every((count, k) => count >= demand[k]!);
+  return meetsDemand(strips, demand);
 }
 
 /** Lists of fillings already made, by level and cut: a list down to a lower value serves a higher one. */

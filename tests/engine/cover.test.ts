@@ -1,0 +1,30 @@
+import { expect, test } from "vitest";
+import { coverRows, meetsDemand } from "../../src/engine/cover.ts";
+import type { Filling } from "../../src/engine/oracle.ts";
+import { highsSolver } from "../../src/engine/solver/highs.ts";
+import { fillVector } from "../../src/engine/vector-fill.ts";
+
+const filling = (counts: number[]): Filling => ({ level: 0, height: 5, counts, segments: [] });
+const stats = () => ({ columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 });
+
+test("a kind that is wanted asks for a row, with no more than is wanted in any column", () => {
+  expect(coverRows([[4, 1]], [3, 2])).toEqual([
+    { lower: 3, upper: Number.POSITIVE_INFINITY, columns: [0], values: [3] },
+    { lower: 2, upper: Number.POSITIVE_INFINITY, columns: [0], values: [1] },
+  ]);
+  expect(coverRows([[4, 0]], [3, 2])).toBeNull();
+});
+
+test("a kind of which nothing is wanted makes no strip impossible", async () => {
+  // As beside bands: the first kind lies in them whole, so the strips are asked for the second alone.
+  const solver = await highsSolver();
+  const outcome = fillVector([filling([0, 2])], [2], [0, 3], true, solver, 1000, stats());
+  expect(outcome.answer).toBe("filled");
+  expect(fillVector([filling([0, 2])], [1], [0, 3], true, solver, 1000, stats()).answer).toBe("impossible");
+});
+
+test("what strips hold is counted in whole numbers", () => {
+  const strips = [{ filling: filling([2, 1]), count: 2 }];
+  expect(meetsDemand(strips, [4, 2])).toBe(true);
+  expect(meetsDemand(strips, [4, 3])).toBe(false);
+});
