@@ -88,7 +88,10 @@ interface Spoken {
 function speak(ticks: Ticks, unit: LengthUnit, typeset: boolean): Spoken {
   const minus = ticks < 0 ? (typeset ? "−" : "-") : "";
   const size = Math.abs(ticks);
-  for (const candidate of [unit, ...OTHERS[unit]]) {
+  // A cloth sold as 112 cm is told so, not as 1120 mm.
+  const wholeCentimetres = size % TICKS_PER.cm === 0;
+  for (const other of [unit, ...OTHERS[unit]]) {
+    const candidate = other === "mm" && unit === "in" && wholeCentimetres ? "cm" : other;
     const number = numberIn(size, candidate, typeset);
     if (number !== null) return { number: minus + number, unit: candidate };
   }

@@ -1,5 +1,5 @@
 export { formatLength, formatMeasure, formatSize, type LengthStyle } from "./format.ts";
-export { onMark, roundDownToMark, roundUpToMark } from "./marks.ts";
+export { onMark, roomToMark, roundDownToMark, roundUpToMark } from "./marks.ts";
 export {
   CENTIMETRE,
   EIGHTH_INCH_RULER,

@@ -12,6 +12,14 @@ export function roundDownToMark(value: Rational, mark: Ticks): Ticks {
   return Number(floorDivide(value.n, value.d * BigInt(mark))) * mark;
 }
 
+/**
+ * Room on the cloth (a usable width, an offcut) as it is told: the last mark at or below it, so that no more is
+ * promised than is there. Room smaller than a mark is told as it is.
+ */
+export function roomToMark(room: Ticks, ruler: Ruler): Ticks {
+  return room < ruler.mark ? room : room - (room % ruler.mark);
+}
+
 /** True when a cut of this length can be set on the ruler. */
 export function onMark(ticks: Ticks, ruler: Ruler): boolean {
   return ticks % ruler.mark === 0;

@@ -1,6 +1,6 @@
 import { stashLacks } from "../diagnostics/stash.ts";
 import type { Outcome } from "../diagnostics/types.ts";
-import { formatSize } from "../length/index.ts";
+import { formatSize, roomToMark } from "../length/index.ts";
 import type { Plan } from "../plan/types.ts";
 import { addCloth, removeCloth } from "./change-stash.ts";
 import { FROM_STASH } from "./to-hand.ts";
@@ -37,7 +37,10 @@ export function takePlan(stash: Stash, plan: Plan, file: string): Outcome<Taken>
   const note = `left from ${plan.name}`;
   const kept = gathered(
     plan.fabrics.flatMap(({ name, leftovers }) =>
-      leftovers.map(({ across, along, count }) => ({ fabric: name, across, along, count, note })),
+      leftovers.map(({ across, along, count }) => {
+        const room = (length: number) => roomToMark(length, plan.ruler);
+        return { fabric: name, across: room(across), along: room(along), count, note };
+      }),
     ),
   );
   let left = stash;

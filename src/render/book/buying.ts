@@ -1,4 +1,4 @@
-import { formatLength } from "../../length/index.ts";
+import { formatLength, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { pieceFacts, priceOf, proofOf, words as textWords, totalPrice } from "../text/index.ts";
 import type { Cell, Section, Table } from "./content.ts";
@@ -44,7 +44,7 @@ function buyTable(plan: Plan): Table {
       ),
       cell(typeset(fabric.purchase?.text ?? have)),
       cell(fabric.purchase === null ? "" : length(fabric.bound.used)),
-      cell(fabric.purchase === null ? "" : length(spareLength)),
+      cell(fabric.purchase === null ? "" : length(roomToMark(spareLength, plan.ruler))),
       ...(sturdy ? [cell(narrowestUsable === null ? "" : length(narrowestUsable))] : []),
       ...(priced ? [cell(priceOf(fabric))] : []),
       cell(typeset(proofOf(fabric, plan))),

@@ -1,4 +1,5 @@
 import { formatLength, formatMeasure, formatSize } from "../../length/format.ts";
+import { roomToMark } from "../../length/marks.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
 import type { FabricPlan, Part, Plan, WasteCause } from "../../plan/types.ts";
 
@@ -87,7 +88,7 @@ export interface Fact {
 }
 
 export function titleFacts(fabric: FabricPlan, ruler: Ruler): Fact[] {
-  const usable = spokenLength(fabric.usable, ruler);
+  const usable = spokenLength(roomToMark(fabric.usable, ruler), ruler);
   const width = formatLength(fabric.width, ruler, { typeset: true });
   return [
     { caption: "Buy", value: buyWords(fabric) },

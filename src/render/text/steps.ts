@@ -1,4 +1,4 @@
-import { formatLength, formatSize } from "../../length/index.ts";
+import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { type Instruction, instructionsFor } from "./instructions.ts";
 import { alignedLines } from "./table.ts";
@@ -155,7 +155,8 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string
 /** Offcuts worth keeping: `2 of 3 x 8 1/2 in (strip ends)`. */
 export function leftoverSizes(fabric: FabricPlan, plan: Plan): string[] {
   return fabric.leftovers.map(({ across, along, count, cause }) => {
-    const size = words.leftover(count, formatSize(across, along, plan.ruler));
+    const room = (length: number) => roomToMark(length, plan.ruler);
+    const size = words.leftover(count, formatSize(room(across), room(along), plan.ruler));
     return `${size} (${words.causes[cause]})`;
   });
 }
@@ -184,7 +185,7 @@ export function proofLines(fabric: FabricPlan, plan: Plan): string[] {
     lines.push(words.narrowest(formatLength(sturdiness.narrowestUsable, plan.ruler)));
   }
   if (sturdiness.spareLength > 0)
-    lines.push(words.spareLength(formatLength(sturdiness.spareLength, plan.ruler)));
+    lines.push(words.spareLength(formatLength(roomToMark(sturdiness.spareLength, plan.ruler), plan.ruler)));
   return lines;
 }
 
@@ -192,7 +193,7 @@ export function proofLines(fabric: FabricPlan, plan: Plan): string[] {
 function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] {
   const facts = [
     fabric.purchase === null ? words.noPurchase : words.buyAmount(fabric.purchase.text),
-    words.usableWidth(formatLength(fabric.usable, plan.ruler)),
+    words.usableWidth(formatLength(roomToMark(fabric.usable, plan.ruler), plan.ruler)),
     ...(fabric.print.kind === "none" ? [] : [words.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
     ...(fabric.note === "" ? [] : [fabric.note]),
   ];
