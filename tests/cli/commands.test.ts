@@ -138,8 +138,8 @@ describe("pieces", () => {
     expect(ended.stdout).toMatch("[A]  12  4 1/2 in square");
   });
 
-  test("reads centimetres with a comma", async () => {
-    const ended = await crossgrainHere(["pieces", "6,5 x 11,5:40", "--unit", "cm", "--width", "107cm"]);
+  test.each(["6,5 x 11,5:40", "6,5 x 11,5, 40"])("reads centimetres with a comma: %s", async (words) => {
+    const ended = await crossgrainHere(["pieces", words, "--unit", "cm", "--width", "107cm"]);
     expect(ended.code).toBe(0);
     expect(ended.stdout).toMatch("40  6.5 x 11.5 cm  either way");
   });

@@ -9,6 +9,7 @@ import {
   mulSurd,
   type Rational,
   rational,
+  roomToMark,
   roundDownToMark,
   roundSurdUpToMark,
   roundUpToMark,
@@ -42,6 +43,12 @@ describe("fractions", () => {
       }),
       { seed: 1 },
     );
+  });
+
+  test("room on the cloth is told down to a mark, and less than a mark as it is", () => {
+    // 112 cm less two selvages of 1/2 in is 1094.6 mm, 43.09 in: a rule in eighths promises 43.
+    expect(roomToMark(1120 * 640 - 16256, { unit: "in", mark: 2032 })).toBe(43 * 16256);
+    expect(roomToMark(1500, { unit: "in", mark: 2032 })).toBe(1500);
   });
 
   test("rounding to a mark never goes the wrong way, nor a whole mark", () => {

@@ -15,11 +15,14 @@ interface Wanted {
   count: string;
 }
 
-/** `2 1/2 x 4 1/2:24` as size and count; null when it is not of that form. A single number is a square. */
+/**
+ * `2 1/2 x 4 1/2:24`, or with the comma of a cut list `2 1/2 x 4 1/2, 24`, as size and count; null when it is neither.
+ * A single number is a square. A comma needs a space behind it, as `6,5` is a number.
+ */
 function readWanted(word: string): Wanted | null {
-  const [, size, count] = /^(.*):\s*(\d+)\s*$/.exec(word) ?? [];
+  const [, size, count] = /^(.*?)(?::\s*|[,;]\s+)(\d+)\s*$/.exec(word) ?? [];
   if (size === undefined || count === undefined || size.trim() === "") return null;
-  const isSize = /[x×*]|by|square|wof/i.test(size);
+  const isSize = /[x×*]|by|sq|wof/i.test(size);
   return { size: isSize ? size.trim() : `${size.trim()} square`, count };
 }
 
