@@ -7,13 +7,15 @@ import { oracleForTwo } from "./oracle-two.ts";
 import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
 import { type RowType, rowsOf, withoutDominated } from "./stack-rows.ts";
-import type { CuttingStyle } from "./types.ts";
+import type { CuttingStyle, SheetStock } from "./types.ts";
 
 /** One way of cutting a sheet: strips of the oracle's run, one below another in `room`. */
 export interface SheetWay {
   transposed: boolean;
   oracle: StripOracle;
   room: number;
+  /** The sheet is a strip: one as high as the room allows, which holds whatever a lower one does. */
+  single: boolean;
 }
 
 /** What a whole sheet can hold: the same questions as for one strip, a level of knapsack higher. */
@@ -34,7 +36,7 @@ export interface SheetOracle {
 export interface SheetSize {
   across: number;
   along: number;
-  firstCut: "across" | "either";
+  firstCut: SheetStock["firstCut"];
 }
 
 /** The oracle of a sheet in a cutting style; `index` is written on its fillings. */
@@ -47,6 +49,7 @@ export function sheetOracle(
   const way = (kinds: readonly Kind[], run: number, room: number, transposed: boolean): SheetWay => ({
     transposed,
     room,
+    single: sheet.firstCut === "none",
     oracle: style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, room),
   });
   const ways = [way(frames.upright, sheet.across, sheet.along, false)];
@@ -66,8 +69,11 @@ export function oracleForSheet(
 ): SheetOracle {
   const prepared = ways.map((way) => {
     const usable = way.oracle.heights.filter((height) => height <= way.room);
-    const positions: Positions = normalPositions(usable, way.room);
-    return { ...way, usable, positions, backs: usable.map((height) => stepBack(positions, height)) };
+    const room = way.single ? (usable.at(-1) ?? 0) : way.room;
+    const lowest = way.single ? usable.length - 1 : 0;
+    const positions: Positions = normalPositions(usable, room);
+    const backs = usable.map((height) => stepBack(positions, height));
+    return { ...way, room, lowest, usable, positions, backs };
   });
 
   const table = (
@@ -83,7 +89,7 @@ export function oracleForSheet(
     );
     const best = new Float64Array(way.positions.sums.length);
     way.usable.forEach((_, level) => {
-      if (values[level]! <= 0) return;
+      if (values[level]! <= 0 || level < way.lowest) return;
       const taken = note === null ? null : new Uint8Array(best.length);
       if (note !== null) note[level] = taken!;
       addFree(best, way.backs[level]!, values[level]!, taken);
@@ -145,7 +151,7 @@ export function oracleForSheet(
       const beside = (room: number) => best[lastAtMost(way.positions, room)]!;
       if (beside(way.room) < floor) continue;
       const types: StripType[] = [];
-      for (let l = way.usable.length - 1; l >= 0; l--) {
+      for (let l = way.usable.length - 1; l >= Math.max(0, way.lowest); l--) {
         const strips = way.oracle.fillings(l, prices, caps, floor - beside(way.room - way.usable[l]!), limit);
         if (strips === null) return null;
         for (const strip of strips) types.push({ width: way.usable[l]!, counts: strip.counts, strip });

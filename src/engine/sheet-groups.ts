@@ -5,7 +5,7 @@ export interface SheetGroup {
   across: number;
   along: number;
   cost: number;
-  firstCut: "across" | "either";
+  firstCut: SheetStock["firstCut"];
   /** Null when there is no limit. */
   available: number | null;
   /** The problem's sheets it stands for, in order. */

@@ -41,8 +41,8 @@ export interface SheetStock {
   available: number | null;
   /** Cost of using one, a whole number; 0 for what is already owned. */
   cost: number;
-  /** `either`: the first cut may run along as well (strips then run along). */
-  firstCut: "across" | "either";
+  /** `either`: the first cut may run along as well (strips then run along). `none`: it is one strip already. */
+  firstCut: "across" | "either" | "none";
 }
 
 /** The question put to the engine. Everything is a whole number of the caller's steps. */

@@ -22,8 +22,11 @@ export function verify(problem: PackingProblem, result: PackingResult): string[]
       faults.push("layout on a roll that is not there, or first cut along a roll");
       continue;
     }
-    if (transposed && sheet?.firstCut === "across")
+    if (transposed && sheet?.firstCut !== "either")
       faults.push("first cut runs along a sheet that forbids it");
+    const [only, another] = layout.sections;
+    if (sheet?.firstCut === "none" && (only?.kind !== "strips" || only.count !== 1 || another !== undefined))
+      faults.push(`sheet ${layout.sheet} is a strip, and is cut into strips`);
     const run = sheet ? (transposed ? sheet.along : sheet.across) : problem.roll!.width;
     // A place is a rule for the roll: on a fixed piece the item's own grain is all that matters.
     const asked = sheet

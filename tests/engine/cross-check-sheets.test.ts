@@ -34,6 +34,25 @@ describe("fixed pieces: the least cost is the one other models find", () => {
     });
   }
 
+  test("40 tiny problems with strips cut already, alone and beside a bolt, by every sub-multiset", async () => {
+    await forSeeds(3301, 3340, async (seed) => {
+      const style = seed % 2 === 0 ? "strips-2" : "strips-3";
+      const shape = { style, sizes: [1, 4], copies: [1, 3], pieces: 6, width: [4, 16] } as const;
+      const bolt = randomRoll(seed, shape);
+      const { sheets } = randomSheets(seed + 1, shape);
+      const problem: PackingProblem = {
+        ...bolt,
+        sheets: sheets.map((sheet, s) => ({
+          ...sheet,
+          cost: seed % 3 === 0 ? 0 : sheet.cost,
+          firstCut: s === 0 ? "none" : sheet.firstCut,
+        })),
+        roll: seed % 3 === 2 ? null : { ...bolt.roll!, costPerLength: 1 + (seed % 9) },
+      };
+      await expectLeast(problem, leastCostBySubsets(problem), `seed ${seed}`);
+    });
+  });
+
   test("15 problems in strips-2, by level packing in HiGHS", async () => {
     await forSeeds(3101, 3115, async (seed) => {
       const problem = randomSheets(seed, {

@@ -19,7 +19,10 @@ export function leastCostBySubsets(problem: PackingProblem): number {
   let cost = new Array<number>(space.size).fill(Number.POSITIVE_INFINITY);
   cost[0] = 0;
   for (const sheet of problem.sheets) {
-    const across = lengthsFromStrips(space, strips, sheet.across);
+    const across =
+      sheet.firstCut === "none"
+        ? inOneStrip(strips, sheet.across)
+        : lengthsFromStrips(space, strips, sheet.across);
     const along = sheet.firstCut === "either" ? lengthsFromStrips(space, onTurnedSheet, sheet.along) : null;
     const held = across.map(
       (length, state) =>
@@ -50,12 +53,17 @@ function swapped(item: PackingItem): PackingItem {
   return { ...item, across: item.along, along: item.across };
 }
 
-/** Least length of a width of fabric that holds each state in strips only. */
-function lengthsFromStrips(space: SubsetSpace, strips: readonly Extent[][], width: number): number[] {
-  const oneStrip = strips.map((extents) => {
+/** Height of the lowest strip that holds each state by itself. */
+function inOneStrip(strips: readonly Extent[][], width: number): number[] {
+  return strips.map((extents) => {
     const fitting = extents.filter((extent) => extent.across <= width).map((extent) => extent.along);
     return Math.min(Number.POSITIVE_INFINITY, ...fitting);
   });
+}
+
+/** Least length of a width of fabric that holds each state in strips only. */
+function lengthsFromStrips(space: SubsetSpace, strips: readonly Extent[][], width: number): number[] {
+  const oneStrip = inOneStrip(strips, width);
   const lengths = [0];
   for (let state = 1; state < space.size; state++) {
     let best = Number.POSITIVE_INFINITY;
