@@ -2,11 +2,10 @@ import type { QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
 import { fabricList } from "./fabric-list.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
-import { moveNodes } from "./move.ts";
-import { PAPER } from "./palette.ts";
+import { onPaper } from "./paper.ts";
 import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import { QUILT_WORDS } from "./quilt-words.ts";
-import { rect, type SceneNode } from "./scene.ts";
+import type { SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
@@ -18,7 +17,6 @@ export interface Pictured {
   top: QuiltTop;
 }
 
-const MARGIN = 10;
 const COLUMNS = 3;
 const GAP = 16;
 const ABOVE = 18;
@@ -61,17 +59,11 @@ export function drawArrangements(
   const used = new Set(pictures.flatMap(({ top }) => top.patches.map(({ fabric }) => fabric)));
   const list = fabricList(fabrics, used, { idPrefix, scale, heading: QUILT_WORDS.fabrics, top: bottom });
   nodes.push(...list.nodes);
-  const [wide, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(list.bottom + 2 * MARGIN)];
   return toSvg({
-    width: wide,
-    height: tall,
     idPrefix,
     title: cleanText(title),
     description: `${pictures.length} quilt tops side by side.`,
     patterns: fabricPatterns(fabrics, scale),
-    nodes: [
-      rect({ x: 0, y: 0, width: wide, height: tall }, { fill: PAPER }),
-      ...moveNodes(nodes, MARGIN, MARGIN),
-    ],
+    ...onPaper(nodes, list.bottom),
   });
 }

@@ -1,17 +1,15 @@
 import type { Ruler } from "../../length/types.ts";
 import type { BlockDesign, Patch } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
-import { fabricList } from "./fabric-list.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
-import { moveNodes } from "./move.ts";
-import { PAPER } from "./palette.ts";
+import { patchPage } from "./patch-page.ts";
 import { type Corner, outlineNodes, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import { blockFacts, blockTitle, QUILT_WORDS, unitLines } from "./quilt-words.ts";
 import { type Cell, section } from "./rows.ts";
-import { rect, type Scene, type SceneNode } from "./scene.ts";
+import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
 export interface BlockOptions {
@@ -19,7 +17,6 @@ export interface BlockOptions {
   idPrefix?: string;
 }
 
-const MARGIN = 10;
 const GUTTER = 40;
 const HALF = (PAGE_WIDTH - GUTTER) / 2;
 const TALLEST = 420;
@@ -80,38 +77,22 @@ export function blockScene(
       ...outlineNodes(units, apart, 1, "units"),
     );
   }
-  let y = top + down * scale + Math.max(0, gapsDown) * APART + 18;
   const cells = unitLines(design).map(
     (words): Cell =>
       (box) => [textIn(cleanText(words), box, { size: 9.5 })],
   );
-  const list = section(QUILT_WORDS.units, cells, { columns: 2, cellHeight: 15, top: y });
-  const used = new Set(design.patches.map(({ fabric }) => fabric));
-  const cloth = fabricList(fabrics, used, {
-    idPrefix,
-    scale,
-    heading: QUILT_WORDS.fabrics,
-    top: list.bottom,
-  });
-  nodes.push(...list.nodes, ...cloth.nodes);
-  y = cloth.bottom;
-  if (design.patches.some(({ up }) => up !== null)) {
-    nodes.push(textIn(QUILT_WORDS.arrows, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
-    y += 15;
-  }
-  const [wide, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(y + 2 * MARGIN)];
-  return {
-    width: wide,
-    height: tall,
+  const below = top + down * scale + Math.max(0, gapsDown) * APART + 18;
+  const list = section(QUILT_WORDS.units, cells, { columns: 2, cellHeight: 15, top: below });
+  const picture = {
     idPrefix,
     title: `${QUILT_WORDS.block}: ${name}`,
     description: `${unitLines(design).join("; ")}. Make ${design.count}.`,
-    patterns: fabricPatterns(fabrics, scale),
-    nodes: [
-      rect({ x: 0, y: 0, width: wide, height: tall }, { fill: PAPER }),
-      ...moveNodes(nodes, MARGIN, MARGIN),
-    ],
+    nodes: [...nodes, ...list.nodes],
+    patches: design.patches,
+    scale,
+    bottom: list.bottom,
   };
+  return patchPage(picture, fabrics);
 }
 
 /** A block, finished and set apart into units, as an SVG document. */

@@ -1,13 +1,14 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { toSvg } from "./canvas.ts";
 import { arrangePanels, hasKeeps, type View } from "./fabric-panels.ts";
-import { type Frame, PAGE_HEIGHT, PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { type Frame, PAGE_HEIGHT, TICKS_PER_MM } from "./frame.ts";
 import { hatchPatterns } from "./hatch.ts";
 import { causesOf, legend, type SignsUsed } from "./legend.ts";
 import { moveNodes } from "./move.ts";
-import { labelOn, mix, PAPER, safeColour } from "./palette.ts";
+import { labelOn, mix, safeColour } from "./palette.ts";
 import { drawPanel } from "./panel.ts";
-import { group, rect, type Scene, type SceneNode } from "./scene.ts";
+import { MARGIN, onPaper } from "./paper.ts";
+import { group, type Scene, type SceneNode } from "./scene.ts";
 import { cleanText } from "./text-fit.ts";
 import { titleBlock } from "./title-block.ts";
 import { describe, HEADINGS, titleFacts } from "./words.ts";
@@ -18,8 +19,6 @@ export interface DrawOptions {
   /** Starts every id; default `cut-N-` with N the fabric's number from 1. */
   idPrefix?: string;
 }
-
-const MARGIN = 10;
 
 function frameFor(fabric: FabricPlan, plan: Plan, idPrefix: string, scale: number): Frame {
   const colour = safeColour(fabric.colour);
@@ -73,15 +72,12 @@ export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOption
   };
   const foot = legend(frame, used, bottom + 14);
   nodes.push(...foot.nodes);
-  const [width, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(foot.bottom + 2 * MARGIN)];
   return {
-    width,
-    height: tall,
     idPrefix,
     title: `${HEADINGS.drawing}: ${name}`,
     description: describe(plan, fabric),
     patterns: hatchPatterns(causesOf(frame), frame.scale),
-    nodes: [rect({ x: 0, y: 0, width, height: tall }, { fill: PAPER }), ...moveNodes(nodes, MARGIN, MARGIN)],
+    ...onPaper(nodes, foot.bottom),
   };
 }
 

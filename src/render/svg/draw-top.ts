@@ -1,17 +1,15 @@
 import type { Ruler } from "../../length/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
-import { fabricList } from "./fabric-list.ts";
 import { PAGE_HEIGHT, PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
-import { moveNodes } from "./move.ts";
-import { PAPER } from "./palette.ts";
+import { patchPage } from "./patch-page.ts";
 import { type Corner, outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import { QUILT_WORDS, spokenSizeNear, topFacts } from "./quilt-words.ts";
 import { rulerAcross, rulerAlong, rulerScale } from "./ruler.ts";
-import { rect, type Scene, type SceneNode } from "./scene.ts";
+import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
 export interface TopOptions {
@@ -19,7 +17,6 @@ export interface TopOptions {
   idPrefix?: string;
 }
 
-const MARGIN = 10;
 const LEFT = 34;
 const ABOVE = 20;
 const TALLEST = 620;
@@ -69,29 +66,16 @@ export function topScene(
     ...outlineNodes(blocks, at, 0.9, "blocks"),
     ...outlineNodes([...borders, whole], at, 1.2, "borders"),
   ];
-  const used = new Set(top.patches.map(({ fabric }) => fabric));
-  const bottom = at.y + down * perTick + 16;
-  const list = fabricList(fabrics, used, { idPrefix, scale, heading: QUILT_WORDS.fabrics, top: bottom });
-  nodes.push(...list.nodes);
-  let y = list.bottom;
-  if (top.patches.some(({ up }) => up !== null)) {
-    const frame = { x: 0, y, width: PAGE_WIDTH, height: 13 };
-    nodes.push(textIn(QUILT_WORDS.arrows, frame, { size: 9.5 }));
-    y += 15;
-  }
-  const [wide, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(y + 2 * MARGIN)];
-  return {
-    width: wide,
-    height: tall,
+  const picture = {
     idPrefix,
     title: `${QUILT_WORDS.top}: ${name}`,
     description: `${spokenSizeNear(across, down, ruler)}, ${top.blocks.length} blocks, ${top.patches.length} patches.`,
-    patterns: fabricPatterns(fabrics, scale),
-    nodes: [
-      rect({ x: 0, y: 0, width: wide, height: tall }, { fill: PAPER }),
-      ...moveNodes(nodes, MARGIN, MARGIN),
-    ],
+    nodes,
+    patches: top.patches,
+    scale,
+    bottom: at.y + down * perTick + 16,
   };
+  return patchPage(picture, fabrics);
 }
 
 /** The quilt top as an SVG document. */

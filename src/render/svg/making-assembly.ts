@@ -3,8 +3,8 @@ import type { Backing, Making } from "../../making/types.ts";
 import type { Patch, QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
-import { moveNodes } from "./move.ts";
 import { INK, PAPER, QUIET_INK } from "./palette.ts";
+import { onPaper } from "./paper.ts";
 import {
   type Corner,
   outlineNodes,
@@ -21,7 +21,6 @@ import { cleanText } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
-const MARGIN = 10;
 const LEFT = 26;
 const TALLEST = 560;
 const BACKING_TALLEST = 230;
@@ -169,18 +168,12 @@ export function assemblyScene(
     nodes.push(...drawn.nodes);
     y += drawn.height + 10;
   }
-  const [wide, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(y + 2 * MARGIN)];
   return {
-    width: wide,
-    height: tall,
     idPrefix,
     title: `${ASSEMBLY_WORDS.over}: ${name}`,
     description: `${lines.length + 1} rows; ${backing?.panels ?? 0} backing panels.`,
     patterns: fabricPatterns(fabrics, scale),
-    nodes: [
-      rect({ x: 0, y: 0, width: wide, height: tall }, { fill: PAPER }),
-      ...moveNodes(nodes, MARGIN, MARGIN),
-    ],
+    ...onPaper(nodes, y),
   };
 }
 

@@ -4,16 +4,15 @@ import type { BlockDesign, QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { arrow } from "./marks.ts";
-import { moveNodes } from "./move.ts";
 import { INK, PAPER, QUIET_INK } from "./palette.ts";
+import { onPaper } from "./paper.ts";
 import { type Corner, outlineNodes, outlineOf, type Placing, rectangle, ticksOf } from "./patches.ts";
 import { spokenSizeNear } from "./quilt-words.ts";
-import { circle, group, line, rect, region, type Scene, type SceneNode } from "./scene.ts";
+import { circle, group, line, region, type Scene, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText } from "./text-fit.ts";
 import { titleBlock } from "./title-block.ts";
 
-const MARGIN = 10;
 const TALLEST = 520;
 const PANELS = 3;
 const GAP = 16;
@@ -197,18 +196,12 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
     }
     y += deepest;
   }
-  const [wide, tall] = [PAGE_WIDTH + 2 * MARGIN, Math.ceil(y + 2 * MARGIN)];
   return {
-    width: wide,
-    height: tall,
     idPrefix: "pressing-",
     title: `${PRESSING_WORDS.over}: ${name}`,
     description: `${pressing.junctions} places where seams meet, ${pressing.open.length} not nested.`,
     patterns: [],
-    nodes: [
-      rect({ x: 0, y: 0, width: wide, height: tall }, { fill: PAPER }),
-      ...moveNodes(nodes, MARGIN, MARGIN),
-    ],
+    ...onPaper(nodes, y),
   };
 }
 

@@ -1,0 +1,46 @@
+import type { Patch } from "../../quilt/types.ts";
+import { fabricList } from "./fabric-list.ts";
+import { PAGE_WIDTH } from "./frame.ts";
+import { onPaper } from "./paper.ts";
+import { QUILT_WORDS } from "./quilt-words.ts";
+import type { Scene, SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+
+/** A picture of patches before its key: what is drawn, and where the drawing ends. */
+export interface PatchPicture {
+  idPrefix: string;
+  title: string;
+  description: string;
+  nodes: readonly SceneNode[];
+  patches: readonly Patch[];
+  /** Page units to a millimetre, in which the textures are drawn. */
+  scale: number;
+  /** Where the key begins, in page units from the top. */
+  bottom: number;
+}
+
+/** The whole page: the picture, the fabrics it uses, what its arrows mean, on paper with a margin. */
+export function patchPage(picture: PatchPicture, fabrics: readonly DrawnFabric[]): Scene {
+  const { idPrefix, title, description, patches, scale } = picture;
+  const used = new Set(patches.map(({ fabric }) => fabric));
+  const key = fabricList(fabrics, used, {
+    idPrefix,
+    scale,
+    heading: QUILT_WORDS.fabrics,
+    top: picture.bottom,
+  });
+  const nodes = [...picture.nodes, ...key.nodes];
+  let y = key.bottom;
+  if (patches.some(({ up }) => up !== null)) {
+    nodes.push(textIn(QUILT_WORDS.arrows, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
+    y += 15;
+  }
+  return {
+    idPrefix,
+    title,
+    description,
+    patterns: fabricPatterns(fabrics, scale),
+    ...onPaper(nodes, y),
+  };
+}
