@@ -90,10 +90,12 @@ function recipesOf(
 ): Recipe[] | null {
   const how = howMade(spec);
   const recipes: Recipe[] = [];
+  // With one way of making it, that is the way wanted.
+  const wanted = unit.kind.methods.length === 1 ? unit.kind.methods[0]?.name : unit.method;
   for (const method of inOrder(unit)) {
     const answer = method.recipe(unit.design, how);
     if (answer.ok) recipes.push(answer.recipe);
-    else if (method.name === unit.method) {
+    else if (method.name === wanted) {
       diagnostics.push(
         unitUnsuited(unit.cell, unit.kind.name, `made ${method.name}`, answer.reason, answer.hint),
       );

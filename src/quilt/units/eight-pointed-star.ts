@@ -2,7 +2,7 @@ import * as q from "../../length/rational.ts";
 import { addSurd, type Surd, scaleSurd, surd } from "../../length/surd.ts";
 import { diagonalOf, straightExtra } from "./allowance.ts";
 import { notSquare } from "./design.ts";
-import { atSurd } from "./outlines.ts";
+import { atSurd, toRoots, withSeams } from "./outlines.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
 import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft, square, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
@@ -111,11 +111,13 @@ function diamondStrip(name: string, role: string, design: UnitDesign, how: HowMa
   const finished = r.fromSurd(part(design.across, q.rational(-1n, 2n), q.rational(1n, 2n)));
   const width = withSeamsAdded(finished, how);
   const mine = DIAMONDS.filter((eighth) => (eighth % 2 === 0 ? "first" : "second") === role);
+  const lying = toRoots(patches(design)[1]?.outline ?? []);
   return {
     name,
     cut: "diamond-45",
     segment: plain(diagonalOf(width)),
     segmentsPerUnit: mine.length,
+    shape: { cut: withSeams(lying, how.seam), seam: lying, marks: [] },
     strips: [
       {
         role,

@@ -75,6 +75,7 @@ export function columnSet(
     cut: "square",
     segment: plain(withSeamsAdded(r.whole(across), how)),
     segmentsPerUnit: column.segments.length,
+    shape: null,
     strips: column.roles.map((role, i) => ({
       role,
       width: plain(withSeamsAdded(r.whole(heights[i] ?? q.ZERO), how)),

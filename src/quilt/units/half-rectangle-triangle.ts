@@ -56,6 +56,7 @@ function halves(role: "upper" | "lower", design: UnitDesign, how: HowMade): Piec
     lies: [[lie(0, role, 0), lie(1, role, 4)]],
     formula: { exact: formula, trade: formula },
     template: null,
+    freeLay: null,
   };
 }
 

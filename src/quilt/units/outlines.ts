@@ -84,6 +84,16 @@ export function lengthOf(from: RootPoint, to: RootPoint): RootSum {
   return dot(edge, directionOf(edge));
 }
 
+/** The directions of all edges, as vectors of length one. */
+export function directionsOf(outline: RootOutline): RootOutline {
+  return outline.map((point, i) => directionOf(difference(around(outline, i + 1), point)));
+}
+
+/** The outline seen by an eye turned so that `direction`, a vector of length one, runs to the right. */
+export function laidAlong(outline: readonly RootPoint[], direction: RootPoint): RootOutline {
+  return outline.map((point) => ({ x: dot(direction, point), y: cross(direction, point) }));
+}
+
 /** Lengths of all edges, the first from corner 0 to corner 1. */
 export function edgeLengths(outline: RootOutline): RootSum[] {
   return outline.map((point, i) => lengthOf(point, around(outline, i + 1)));
@@ -99,7 +109,7 @@ function along(point: RootPoint, direction: RootPoint, by: RootSum): RootPoint {
 
 /** Directions along each edge and straight out of it; the first edge runs from corner 0 to corner 1. */
 function edgesOf(outline: RootOutline): { run: RootOutline; out: RootOutline } {
-  const run = outline.map((point, i) => directionOf(difference(around(outline, i + 1), point)));
+  const run = directionsOf(outline);
   return { run, out: run.map(({ x, y }) => ({ x: y, y: r.minus([], x) })) };
 }
 
@@ -135,9 +145,11 @@ export function withSeamsBlunted(outline: RootOutline, seam: Rational): RootOutl
   const allowance = r.whole(seam);
   return outline.flatMap((point, i) => {
     const [before, after] = [around(out, i - 1), around(out, i)];
-    if (r.compareRoots(r.plus(one, dot(before, after)), SHARP) >= 0)
-      return [fullPoint(point, before, after, seam)];
     const [to, from] = [around(run, i - 1), around(run, i)];
+    // A corner that points inwards has no point to blunt: there the moved edges meet nearer the corner's mouth.
+    const inwards = r.signOf(cross(to, from)) < 0;
+    if (inwards || r.compareRoots(r.plus(one, dot(before, after)), SHARP) >= 0)
+      return [fullPoint(point, before, after, seam)];
     // On the moved edge after the corner: where its distance along the edge before is one seam.
     const back = r.times(allowance, r.over(r.minus(one, dot(to, after)), dot(to, from)));
     return [

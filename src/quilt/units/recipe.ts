@@ -1,8 +1,8 @@
 import * as q from "../../length/rational.ts";
 import { type Asked, type Cut, cutSize, straightExtra } from "./allowance.ts";
-import { bounds, type RootOutline } from "./outlines.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
+import { finishShape, type ShapeDraft } from "./shapes.ts";
 import type {
   Bonus,
   Diagonal,
@@ -30,7 +30,8 @@ export interface PieceDraft {
   /** One list per piece of a set. */
   lies: readonly (readonly Lie[])[];
   formula: { exact: string; trade: string };
-  template: RootOutline | null;
+  template: ShapeDraft | null;
+  freeLay: { across: RootSum; along: RootSum; template: ShapeDraft } | null;
 }
 
 /** A strip set before rounding. */
@@ -39,6 +40,7 @@ export interface SetDraft {
   cut: StripSet["cut"];
   segment: Asked;
   segmentsPerUnit: number;
+  shape: ShapeDraft | null;
   strips: readonly {
     role: string;
     width: Asked;
@@ -103,6 +105,7 @@ export function square(
     lies: draft.lies,
     formula: draft.formula,
     template: null,
+    freeLay: null,
   };
 }
 
@@ -124,12 +127,8 @@ export function patchPiece(
     lies,
     formula: { exact: formula, trade: formula },
     template: null,
+    freeLay: null,
   };
-}
-
-function templateTicks(outline: RootOutline): { x: number; y: number }[] {
-  const box = bounds(outline);
-  return outline.map((p) => ({ x: r.nearest(r.minus(p.x, box.x)), y: r.nearest(r.minus(p.y, box.y)) }));
 }
 
 /** Rounds one piece to the marks. */
@@ -147,9 +146,23 @@ export function finishPiece(draft: PieceDraft, how: HowMade): RecipePiece {
     diagonal: draft.diagonal,
     lies: draft.lies,
     formula: draft.formula[how.rounding],
-    template: draft.template === null ? null : templateTicks(draft.template),
+    template: draft.template === null ? null : finishShape(draft.template),
+    freeLay: draft.freeLay === null ? null : finishFreeLay(draft.freeLay, how),
     otherRounding:
       across.other === null && along.other === null ? null : { across: other(across), along: other(along) },
+  };
+}
+
+function finishFreeLay(
+  lay: NonNullable<PieceDraft["freeLay"]>,
+  how: HowMade,
+): NonNullable<RecipePiece["freeLay"]> {
+  const [across, along] = [cutSize(plain(lay.across), how), cutSize(plain(lay.along), how)];
+  return {
+    across: across.ticks,
+    along: along.ticks,
+    roundedUp: across.roundedUp || along.roundedUp,
+    template: finishShape(lay.template),
   };
 }
 
@@ -163,6 +176,7 @@ function finishSet(draft: SetDraft, how: HowMade): StripSet {
     segmentRoundedUp: segment.roundedUp,
     mark: how.mark,
     segmentsPerUnit: draft.segmentsPerUnit,
+    shape: draft.shape === null ? null : finishShape(draft.shape),
     strips: draft.strips.map((strip): SetStrip => {
       const width = cutSize(strip.width, how);
       return {

@@ -107,6 +107,8 @@ function strip(
     cut: "triangle-60",
     segment: plain(r.times(width, r.times(r.rootOf(q.fromInteger(3)), r.whole(q.rational(2n, 3n))))),
     segmentsPerUnit: mine.length,
+    // Every triangle in the strip is this one, every second one on its head.
+    shape: { cut: toRoots(whole(0, design, how.seam)), seam: toRoots(whole(0, design, q.ZERO)), marks: [] },
     strips: [
       {
         role,

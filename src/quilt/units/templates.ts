@@ -1,7 +1,10 @@
+import * as q from "../../length/rational.ts";
 import {
   areaOf,
   bounds,
+  directionsOf,
   edgeLengths,
+  laidAlong,
   type RootOutline,
   type RootPoint,
   toRoots,
@@ -10,6 +13,8 @@ import {
 import { finishRecipe, lie, NOTHING_MORE, type PieceDraft, plain, type RecipeDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
+import { finishShape, type ShapeDraft } from "./shapes.ts";
+import { isSimple } from "./tiling.ts";
 import type { HowMade, RecipeStep, UnitDesign, UnitMethod, UnitPatch } from "./types.ts";
 
 /** True for a rectangle standing upright: it needs no template. */
@@ -18,11 +23,76 @@ function isUprightRectangle(outline: RootOutline): boolean {
   return outline.length === 4 && r.compareRoots(areaOf(outline), r.times(box.across, box.along)) === 0;
 }
 
-/** The piece one patch is cut from: its bounding rectangle with the seam allowance on by exact offset. */
-export function templatePiece(patch: UnitPatch, how: HowMade): { draft: PieceDraft; waste: RootSum } {
+/** Ticks within which a corner is taken to lie on an edge: a finding for marks, not for sizes. */
+const ON_EDGE = 0.01;
+
+/** Corners of the neighbours that lie within an edge of a patch: what the maker matches when sewing. */
+function marksOn(outline: RootOutline, neighbours: readonly RootOutline[]): RootPoint[] {
+  const plainly = ({ x, y }: RootPoint) => ({ x: r.rootsToNumber(x), y: r.rootsToNumber(y) });
+  const own = outline.map(plainly);
+  const found: { x: number; y: number }[] = [];
+  return neighbours.flat().filter((corner) => {
+    const p = plainly(corner);
+    const within = own.some((a, i) => {
+      const b = own[(i + 1) % own.length] ?? a;
+      const run = Math.hypot(b.x - a.x, b.y - a.y);
+      const along = ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / run;
+      const beside = ((p.x - a.x) * (b.y - a.y) - (p.y - a.y) * (b.x - a.x)) / run;
+      return Math.abs(beside) < ON_EDGE && along > ON_EDGE && along < run - ON_EDGE;
+    });
+    const known = found.some((each) => Math.hypot(each.x - p.x, each.y - p.y) < ON_EDGE);
+    if (within && !known) found.push(p);
+    return within && !known;
+  });
+}
+
+/**
+ * A patch without an edge on the straight grain gains nothing by lying as it does in the unit: the same shape
+ * with one of its edges on the grain, where that takes a smaller rectangle. Null where it does not.
+ */
+function freeLayOf(lines: ShapeDraft, how: HowMade): PieceDraft["freeLay"] {
+  const directions = directionsOf(lines.seam);
+  if (directions.some(({ x, y }) => r.signOf(x) === 0 || r.signOf(y) === 0)) return null;
+  const cloth = (box: { across: RootSum; along: RootSum }): number =>
+    r.upToMark(box.across, how.mark) * r.upToMark(box.along, how.mark);
+  let least = cloth(bounds(lines.cut));
+  let best: PieceDraft["freeLay"] = null;
+  for (const direction of directions) {
+    const cut = laidAlong(lines.cut, direction);
+    const box = bounds(cut);
+    if (cloth(box) >= least) continue;
+    least = cloth(box);
+    const [seam, marks] = [laidAlong(lines.seam, direction), laidAlong(lines.marks, direction)];
+    best = { across: box.across, along: box.along, template: { cut, seam, marks } };
+  }
+  return best;
+}
+
+/** True where the moved edges cross: a notch too narrow for two seam allowances, or a step too short. */
+function crossesItself(lines: ShapeDraft): boolean {
+  const { cut, seam } = finishShape(lines);
+  // The moved edges of a patch whose corners all point outwards cannot meet.
+  const pointsInwards = seam.some((b, i) => {
+    const [a, c] = [seam[(i + seam.length - 1) % seam.length] ?? b, seam[(i + 1) % seam.length] ?? b];
+    return (b.x - a.x) * (c.y - b.y) < (b.y - a.y) * (c.x - b.x);
+  });
+  return pointsInwards && !isSimple(cut.map(({ x, y }) => ({ x: q.fromInteger(x), y: q.fromInteger(y) })));
+}
+
+/**
+ * The piece one patch is cut from: its bounding rectangle with the seam allowance on by exact offset. Null when
+ * its edges lie too near each other for that.
+ */
+export function templatePiece(
+  patch: UnitPatch,
+  neighbours: readonly RootOutline[],
+  how: HowMade,
+): { draft: PieceDraft; waste: RootSum } | null {
   const outline = toRoots(patch.outline);
   const raw = withSeamsBlunted(outline, how.seam);
   const box = bounds(raw);
+  const lines = { cut: raw, seam: outline, marks: marksOn(outline, neighbours) };
+  if (crossesItself(lines)) return null;
   const upright = isUprightRectangle(outline);
   const formula = upright
     ? "finished size + 2 seams"
@@ -36,7 +106,8 @@ export function templatePiece(patch: UnitPatch, how: HowMade): { draft: PieceDra
       diagonal: "any",
       lies: [[lie(0, patch.spot, 0)]],
       formula: { exact: formula, trade: formula },
-      template: upright ? null : raw,
+      template: upright ? null : lines,
+      freeLay: upright ? null : freeLayOf(lines, how),
     },
     waste: r.minus(r.times(box.across, box.along), areaOf(raw)),
   };
@@ -87,11 +158,24 @@ export function templatesMethod(
     summary: "every patch cut by itself to a template; keeps any print upright, takes the most cloth",
     recipe(design, how) {
       const patches = patchesOf(design);
-      const pieces = patches.map((patch) => templatePiece(patch, how));
-      const inner = innerEdges(
-        patches.map((patch) => toRoots(patch.outline)),
-        design,
+      const outlines = patches.map((patch) => toRoots(patch.outline));
+      const cut = patches.map((patch, i) =>
+        templatePiece(
+          patch,
+          outlines.filter((_, other) => other !== i),
+          how,
+        ),
       );
+      const pieces = cut.filter((piece) => piece !== null);
+      if (pieces.length < cut.length) {
+        const spot = patches[cut.indexOf(null)]?.spot ?? "";
+        return {
+          ok: false,
+          reason: `The patch ${spot} has edges too near each other: with a seam allowance on they would cross.`,
+          hint: "Draw the patch wider there, or divide it in two.",
+        };
+      }
+      const inner = innerEdges(outlines, design);
       const draft: RecipeDraft = {
         ...NOTHING_MORE,
         kind: name,

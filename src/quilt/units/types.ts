@@ -105,6 +105,25 @@ export interface Lie {
 /** How a piece is cut further when free. */
 export type PieceSubcut = "none" | "once-diagonal" | "twice-diagonal" | "template";
 
+/** A point of a shape, in ticks. */
+export interface ShapePoint {
+  x: Ticks;
+  y: Ticks;
+}
+
+/**
+ * A patch cut to a line of its own. All in one frame, x to the right and y down from the upper left corner
+ * of the box round the cut line; every coordinate is the exact one to the nearest tick.
+ */
+export interface PatchShape {
+  /** Where to cut: a seam allowance outside every edge, corners clockwise. */
+  cut: readonly ShapePoint[];
+  /** Where to sew: the finished patch, corners clockwise. */
+  seam: readonly ShapePoint[];
+  /** Points on the seam line, besides its corners, where a neighbour's corner comes to lie. */
+  marks: readonly ShapePoint[];
+}
+
 /**
  * One rectangle to cut for a set. Sizes are as the piece lies at turn 0: `along` in the direction of the
  * print's up, `across` at right angles to it. Use `waysToCut(piece)` for the piece at other turns.
@@ -129,8 +148,10 @@ export interface RecipePiece {
   lies: readonly (readonly Lie[])[];
   /** What the size is made from, in trade words: `finished size + 2 seams x (1 + half the root of 2) ...`. */
   formula: string;
-  /** For `template`: the raw patch inside the rectangle, to the nearest tick, seam allowance included; otherwise null. */
-  template: readonly { x: Ticks; y: Ticks }[] | null;
+  /** For `template`: the patch inside the rectangle, as it lies at turn 0; otherwise null. */
+  template: PatchShape | null;
+  /** A way to lay the same patch in a smaller rectangle where no print has a say; null when there is none. */
+  freeLay: { across: Ticks; along: Ticks; roundedUp: boolean; template: PatchShape } | null;
   /** Size the same piece has by the other rounding, when it differs; null when it does not. */
   otherRounding: { across: Ticks; along: Ticks } | null;
 }
@@ -143,6 +164,8 @@ export interface WayToCut {
   along: Ticks;
   diagonal: Diagonal;
   lies: readonly (readonly Lie[])[];
+  /** The piece's template, turned with it. */
+  template: PatchShape | null;
 }
 
 /** One strip of a strip set. */
@@ -177,6 +200,8 @@ export interface StripSet {
   mark: Ticks;
   /** Segments of this set in one unit. */
   segmentsPerUnit: number;
+  /** What a slanting cut makes, as the strip lies across the fabric; null when cut square. */
+  shape: PatchShape | null;
 }
 
 /** A kind of seam sewn while making one set of units. */

@@ -1,3 +1,4 @@
+import { turnedShape } from "./shapes.ts";
 import type { Diagonal, Eighth, Lie, Quarter, RecipePiece, WayToCut } from "./types.ts";
 
 const QUARTERS: readonly Quarter[] = [0, 1, 2, 3];
@@ -24,5 +25,6 @@ export function waysToCut(piece: RecipePiece): readonly WayToCut[] {
     along: turn % 2 === 0 ? piece.along : piece.across,
     diagonal: turnedDiagonal(piece.diagonal, turn),
     lies: piece.lies.map((list) => list.map((one) => turnedLie(one, turn))),
+    template: piece.template === null ? null : turnedShape(piece.template, turn),
   }));
 }

@@ -16,6 +16,7 @@ const sets: fc.Arbitrary<StripSet> = fc
     ...set,
     name: "A",
     segmentRoundedUp: false,
+    shape: null,
     mark: MARK,
     strips: [{ role: "x", width, roundedUp: false, formula: "", lies: [] }],
   }));

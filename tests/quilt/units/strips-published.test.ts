@@ -11,6 +11,7 @@ function set(strips: readonly number[], segment: number, segmentsPerUnit = 1): S
     cut: "square",
     segment: segment * INCH,
     segmentRoundedUp: false,
+    shape: null,
     mark: INCH / 8,
     segmentsPerUnit,
     strips: strips.map((width) => ({
