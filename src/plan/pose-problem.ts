@@ -1,14 +1,23 @@
 import type { CutList } from "../cutlist/types.ts";
 import type { CuttingStyle, PackingItem, PackingProblem } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
+import type { FixedStock } from "./types.ts";
 
 /** Cloth to hand: fat quarters, precuts, scraps. Usable size, as it lies with its selvage upright. */
 export interface FixedPiece {
   name: string;
   across: Ticks;
   along: Ticks;
-  /** How many are to hand. */
+  /** How many are to hand, or can be of use. */
   available: number;
+  /** Where it comes from. Default `to-hand`. */
+  from?: FixedStock["from"];
+  /** A strip that is cut already: it is only subcut. Default false. */
+  strip?: boolean;
+  /** Taken off each edge before; the size is what that leaves. Default 0. */
+  trim?: Ticks;
+  /** Price of one in hundredths; null without one. Default null. */
+  price?: number | null;
 }
 
 /** Where the cloth comes from. */
@@ -22,7 +31,7 @@ export interface Sources {
 /**
  * Puts a cut list to the engine: what is in trade words a piece becomes an item at the same index. Cloth
  * to hand costs nothing, so it is used first, and the objective is the length taken from the bolt. Without
- * a bolt each piece of cloth costs one, so that as few as can be are cut into.
+ * a bolt the least money is spent, then as few pieces of cloth as can be are cut into.
  * A full-width piece is as wide as the bolt posed here, so that other widths can be tried.
  */
 export function posePackingProblem(
@@ -43,12 +52,17 @@ export function posePackingProblem(
     style,
     items,
     roll: usable === null ? null : { width: usable, available: null, costPerLength: 1 },
-    sheets: fixedStock.map(({ across, along, available }) => ({
+    sheets: fixedStock.map(({ across, along, available, strip = false, price = null }) => ({
       across,
       along,
       available,
-      cost: usable === null ? 1 : 0,
-      firstCut: "either",
+      cost: usable === null ? (price ?? 0) * perMoney(fixedStock) + 1 : 0,
+      firstCut: strip ? "none" : "either",
     })),
   };
+}
+
+/** What a hundredth of the currency counts beside one piece of cloth: more than all pieces together. */
+export function perMoney(fixedStock: readonly FixedPiece[]): number {
+  return 1 + fixedStock.reduce((sum, { available }) => sum + available, 0);
 }

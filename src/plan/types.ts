@@ -75,6 +75,46 @@ export interface Lay {
   root: Part;
 }
 
+/** One kind of cloth in a fixed size that the fabric may be cut from besides the bolt. */
+export interface FixedStock {
+  /** Lays of it have this name; no two kinds of a fabric share one. */
+  name: string;
+  /** Usable size: what `trim` leaves. */
+  across: Ticks;
+  along: Ticks;
+  /** Taken off each edge before it is cut. */
+  trim: Ticks;
+  /** `to-hand` and `stash`: there already. `shop`: bought ready cut. */
+  from: "to-hand" | "stash" | "shop";
+  /** A strip that is cut already: it is only subcut. */
+  strip: boolean;
+  /** How many there are, or the most that could be of use. */
+  available: number;
+  /** How many are cut into. */
+  used: number;
+  /** Price of one in hundredths; null without one. */
+  price: number | null;
+}
+
+/** One way of buying a fabric that was weighed: pieces ready cut, yardage, or both. */
+export interface MixChoice {
+  bought: { name: string; count: number }[];
+  /** Amount from the bolt as the shop says it; null when nothing is. */
+  yardage: string | null;
+  /** All together, in hundredths. */
+  cost: number;
+}
+
+/** What was weighed where cloth can be bought ready cut. */
+export interface Mix {
+  /** Everything bought, in hundredths. Null where the pieces have no price: then as few as can be are bought. */
+  cost: number | null;
+  /** Nothing cheaper (without prices: no fewer pieces) can do in this style. */
+  proven: boolean;
+  /** What was taken first, then the others worth telling: yardage alone, ready cut alone. */
+  choices: MixChoice[];
+}
+
 /** How one group of pieces is cut from a run of equal strips. */
 export interface SubcutStep {
   /** Index into the fabric's `pieces`. */
@@ -198,7 +238,11 @@ export interface FabricPlan {
   price: Price | null;
   pieces: CutPiece[];
   lays: Lay[];
-  /** Null when everything came from fixed pieces. */
+  /** Cloth in fixed sizes that was offered to the plan; absent when there was none. */
+  stock?: FixedStock[];
+  /** How the purchase was chosen where cloth is sold ready cut; absent elsewhere. */
+  mix?: Mix;
+  /** From the bolt. Null when everything came from fixed pieces. */
   purchase: Purchase | null;
   bound: PlanBound;
   steps: CuttingStep[];

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import * as say from "../diagnostics/fields.ts";
 import type { LengthUnit } from "../length/types.ts";
+import { have, readyCut, yardage } from "./cloth-line.ts";
 import { readColour } from "./colours.ts";
 import { pieces } from "./piece-schema.ts";
 import { price, sold } from "./sold.ts";
@@ -89,6 +90,9 @@ function clothFields(unit: LengthUnit) {
       description: "extra length to buy beyond the plan",
       example: pick("2 in", "5 cm"),
     }).optional(),
+    have: have(unit).optional(),
+    "ready-cut": readyCut(unit).optional(),
+    yardage: yardage().optional(),
   };
 }
 

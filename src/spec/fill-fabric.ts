@@ -1,3 +1,4 @@
+import { mixUnpriced } from "../diagnostics/cloth.ts";
 import {
   clothTooMuch,
   labelRepeated,
@@ -13,11 +14,13 @@ import { ceil, floor, type Rational, toTicksExact } from "../length/rational.ts"
 import type { LengthUnit, Ruler, Ticks } from "../length/types.ts";
 import { clothDefaults } from "../stock/defaults.ts";
 import { usableWidth } from "../stock/usable-width.ts";
+import type { WrittenCut } from "./cloth-line.ts";
 import { colourFor } from "./colours.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
 import type { WrittenCloth, WrittenFabric } from "./fabric-schema.ts";
 import type { ReadPiece } from "./piece-schema.ts";
-import type { Assumption, FabricSpec, PieceSpec, Print, SoldBy } from "./types.ts";
+import type { WrittenPrice } from "./sold.ts";
+import type { Assumption, FabricSpec, FixedClothSpec, PieceSpec, Print, SoldBy } from "./types.ts";
 
 /** What filling in a fabric needs to know of the file around it. */
 export interface FileFrame {
@@ -73,6 +76,8 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
   const print: Print = written.print ?? common.print ?? { kind: "none", axis: "along" };
   if (!written.print && !common.print) assume("print", "none: pieces may be turned");
   const price = written.price ?? common.price ?? null;
+  const readyCut = written["ready-cut"] ?? common["ready-cut"] ?? [];
+  const yardage = written.yardage ?? common.yardage ?? true;
 
   const fabric: FabricSpec = {
     name: written.name,
@@ -86,11 +91,19 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
     sold,
     price: price && { ...price, per: price.per ?? (familyOf(sold.unit) === "imperial" ? "yd" : "m") },
     spare: up((written.spare ?? common.spare)?.value ?? { n: 0n, d: 1n }),
+    have: (written.have ?? common.have ?? []).map(fixedCloth),
+    readyCut: readyCut.map(fixedCloth),
+    yardage,
     note: written.note ?? "",
     pieces: [],
     at,
   };
   const diagnostics: Diagnostic[] = [];
+  const unpriced = whyUnweighed(readyCut, yardage, price);
+  if (unpriced !== null) {
+    const key = written["ready-cut"] === undefined ? ["all-fabrics", "ready-cut"] : [...path, "ready-cut"];
+    diagnostics.push(mixUnpriced({ path: pathText(key), at: document.keyAt(key) }, written.name, unpriced));
+  }
   if (usableWidth(cloth) === 0) {
     const key = written.selvage ? "selvage" : written.width ? "width" : "name";
     const where = { path: pathText([...path, key]), at: document.valueAt([...path, key]) };
@@ -106,6 +119,26 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
   );
   if (area > MOST_AREA) diagnostics.push(clothTooMuch({ path: pathText(path), at }, written.name));
   return { fabric: { ...fabric, pieces }, assumptions, diagnostics };
+}
+
+function fixedCloth({ across, price, ...cut }: WrittenCut): FixedClothSpec {
+  return { ...cut, across: across ?? 0, fullWidth: across === null, price: price?.hundredths ?? null };
+}
+
+/** Why what is sold ready cut cannot be weighed by its prices; null when it can. */
+function whyUnweighed(
+  readyCut: readonly WrittenCut[],
+  yardage: boolean,
+  bolt: WrittenPrice | null,
+): string | null {
+  if (readyCut.length === 0) return null;
+  const prices = [...readyCut.map(({ price }) => price), ...(yardage ? [bolt] : [])];
+  const known = prices.filter((price) => price !== null);
+  if (yardage ? known.length < prices.length : known.length > 0 && known.length < prices.length) {
+    if (yardage && bolt === null) return "the fabric has no price";
+    return "not every line has a price";
+  }
+  return new Set(known.map(({ currency }) => currency)).size > 1 ? "the prices are in two currencies" : null;
 }
 
 function fillPiece(

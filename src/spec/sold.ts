@@ -75,18 +75,22 @@ export interface WrittenPrice {
 const PRICE =
   /^([^\d\s.,/]{0,4})\s*(\d{1,7})(?:[.,](\d{1,2}))?\s*([^\d\s.,/]{0,4}?)(?:\s*(?:\/|\bper\b|\ba\b|\bthe\b)\s*(yd|yard|m|metre|meter)\.?)?$/iu;
 
-/** Reads `$12.50 per yd`, `18,90 EUR per m`, `12.50`. */
+/** Reads `$12.50 per yd`, `18,90 EUR per m`, `12.50`; null when it is none. */
+export function readPrice(written: string): WrittenPrice | null {
+  const match = PRICE.exec(written);
+  if (!match) return null;
+  const [, before = "", whole = "", part = "", after = "", per] = match;
+  if (before !== "" && after !== "") return null;
+  return {
+    hundredths: Number(whole) * 100 + Number(part.padEnd(2, "0")),
+    per: per === undefined ? null : per.toLowerCase().startsWith("y") ? "yd" : "m",
+    currency: before + after,
+  };
+}
+
 export function price() {
   const help = { description: "the price per yard or metre", example: "$12.50 per yd" };
   return leaf(help, (written, context): WrittenPrice => {
-    const match = PRICE.exec(written);
-    if (!match) return refuse(context, (where) => say.priceUnreadable(where, written));
-    const [, before = "", whole = "", part = "", after = "", per] = match;
-    if (before !== "" && after !== "") return refuse(context, (where) => say.priceUnreadable(where, written));
-    return {
-      hundredths: Number(whole) * 100 + Number(part.padEnd(2, "0")),
-      per: per === undefined ? null : per.toLowerCase().startsWith("y") ? "yd" : "m",
-      currency: before + after,
-    };
+    return readPrice(written) ?? refuse(context, (where) => say.priceUnreadable(where, written));
   });
 }

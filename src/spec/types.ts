@@ -51,6 +51,24 @@ export interface PieceSpec {
   at: Place | null;
 }
 
+/** Cloth of one fabric in a fixed size: to hand, or sold ready cut. */
+export interface FixedClothSpec {
+  /** In trade words: `fat quarter`, `10 in square`, `2 1/2 in strip`, `piece 21 in x 18 in`. */
+  name: string;
+  /** Size as it lies with its selvage upright, before it is trimmed; `across` is 0 when it runs the whole width. */
+  across: Ticks;
+  along: Ticks;
+  fullWidth: boolean;
+  /** A strip that is cut already: it is only subcut. */
+  strip: boolean;
+  /** Taken off each edge before it is used, pinked edges for example. */
+  trim: Ticks;
+  /** How many are to hand, or the most that can be bought; null for as many as wanted. */
+  count: number | null;
+  /** Price of one in hundredths; null for what is to hand, and where none is given. */
+  price: number | null;
+}
+
 /** A fabric with every default filled in. */
 export interface FabricSpec {
   name: string;
@@ -70,6 +88,12 @@ export interface FabricSpec {
   price: Price | null;
   /** Extra length the maker wants beyond the plan. */
   spare: Ticks;
+  /** Cloth that is there already, used before any is bought. */
+  have: FixedClothSpec[];
+  /** Sizes that can be bought ready cut. */
+  readyCut: FixedClothSpec[];
+  /** Whether it can be bought from the bolt. */
+  yardage: boolean;
   note: string;
   pieces: PieceSpec[];
   at: Place | null;

@@ -1,0 +1,63 @@
+import type { FabricSpec, FixedClothSpec } from "../spec/types.ts";
+import { usableWidth } from "../stock/index.ts";
+import type { FixedPiece } from "./pose-problem.ts";
+
+/** Cloth of fixed sizes that one fabric may be cut from, besides the bolt. */
+export interface FixedStockOf {
+  /** There already: used first, at no cost. */
+  toHand: FixedPiece[];
+  /** Can be bought; `available` is the most that could be of use. */
+  offers: FixedPiece[];
+}
+
+/**
+ * What the file says of cloth in fixed sizes, trimmed and without a size that trimming leaves nothing of.
+ * @param most pieces to cut: more cloth than that is never of use
+ */
+export function fixedStockOf(fabric: FabricSpec, most: number): FixedStockOf {
+  const usable = usableWidth(fabric);
+  const read = (cloth: FixedClothSpec, from: "to-hand" | "shop"): FixedPiece => {
+    const { trim, count, strip, price } = cloth;
+    return {
+      name: from === "shop" ? `bought ${cloth.name}` : cloth.name,
+      across: (cloth.fullWidth ? usable : cloth.across) - 2 * trim,
+      along: cloth.along - 2 * trim,
+      available: Math.min(count ?? most, most),
+      from,
+      strip,
+      trim,
+      price,
+    };
+  };
+  const fit = ({ across, along }: FixedPiece) => across > 0 && along > 0;
+  return {
+    toHand: fabric.have.map((cloth) => read(cloth, "to-hand")).filter(fit),
+    offers: fabric.readyCut.map((cloth) => read(cloth, "shop")).filter(fit),
+  };
+}
+
+/**
+ * Like pieces together, each kind under a name of its own: lays are told by it.
+ */
+export function gatherFixed(pieces: readonly FixedPiece[]): FixedPiece[] {
+  const gathered: FixedPiece[] = [];
+  for (const piece of pieces) {
+    const { available, ...kind } = piece;
+    const at = gathered.findIndex(({ available: _, ...known }) => sameKind(known, kind));
+    const found = gathered[at];
+    if (found !== undefined) gathered[at] = { ...found, available: found.available + available };
+    else gathered.push(piece);
+  }
+  const names = new Map<string, number>();
+  return gathered.map((piece) => {
+    const before = names.get(piece.name) ?? 0;
+    names.set(piece.name, before + 1);
+    return before === 0 ? piece : { ...piece, name: `${piece.name} (${before + 1})` };
+  });
+}
+
+function sameKind(a: Omit<FixedPiece, "available">, b: Omit<FixedPiece, "available">): boolean {
+  const key = ({ name, across, along, from = "to-hand", strip = false, trim = 0, price = null }: typeof a) =>
+    JSON.stringify([name, across, along, from, strip, trim, price]);
+  return key(a) === key(b);
+}

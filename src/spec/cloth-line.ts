@@ -1,0 +1,119 @@
+import { z } from "zod";
+import { clothUnreadable } from "../diagnostics/cloth.ts";
+import { formatMeasure } from "../length/format.ts";
+import { parseLength } from "../length/parse.ts";
+import { ceil, floor, type Rational } from "../length/rational.ts";
+import type { LengthUnit, Ticks } from "../length/types.ts";
+import { tradeSize } from "../stock/trade-sizes.ts";
+import { readSize } from "./piece-line.ts";
+import { readPrice, type WrittenPrice } from "./sold.ts";
+import { leaf, refuse } from "./written.ts";
+
+/** Cloth of a fixed size as written. `across` is null when it runs the whole usable width. */
+export interface WrittenCut {
+  name: string;
+  across: Ticks | null;
+  along: Ticks;
+  strip: boolean;
+  trim: Ticks;
+  /** How many there are, or the most that may be bought; null when that is not said. */
+  count: number | null;
+  price: WrittenPrice | null;
+}
+
+type Read<T> = { value: T } | { why: string };
+
+const MOST = 9999;
+const LONGEST = 160;
+
+function ticks(value: Rational): Ticks {
+  return Number(floor(value));
+}
+
+/** `fat quarters`, `10 in squares`, `2 1/2 in strips`, `2 1/2 x 20 in strips`, `21 x 18 in`, `WOF x 20 in`. */
+function readKind(text: string, unit: LengthUnit): Read<Omit<WrittenCut, "trim" | "count" | "price">> {
+  const trade = tradeSize(text, unit);
+  if (trade !== null) {
+    const { name, across, along, strip } = trade;
+    return { value: { name, across, along, strip } };
+  }
+  const [, inner] = /^(.*\S)\s+strips?$/i.exec(text) ?? [];
+  const size = readSize(inner ?? text, unit);
+  if (!size.ok) return { why: `"${text}" is no size that is sold, and not two lengths` };
+  const { across, along, fullWidth } = size.value;
+  const [wide, long] = [ticks(across), ticks(along)];
+  if (long <= 0 || (!fullWidth && wide <= 0)) return { why: `"${text}" is no size of a cloth` };
+  // A strip cut along the selvage is a piece like any other: its first cuts go across it anyway.
+  const strip = inner !== undefined && (fullWidth || wide >= long);
+  const said = formatMeasure(long, unit);
+  const name = `${strip ? "strip" : "piece"} ${fullWidth ? "WOF" : formatMeasure(wide, unit)} x ${said}`;
+  return { value: { name, across: fullWidth ? null : wide, along: long, strip } };
+}
+
+function readTrim(text: string, unit: LengthUnit): Read<Ticks> {
+  const read = parseLength(text, unit);
+  if (!read.ok) return { why: `"${text}" is not a length to trim off: ${read.problem.message}` };
+  const trim = Number(ceil(read.value));
+  return trim < 0 ? { why: "what is trimmed off cannot be less than nothing" } : { value: trim };
+}
+
+function readLine(text: string, key: "have" | "ready-cut", unit: LengthUnit): Read<WrittenCut> {
+  if (text.length > LONGEST) return { why: "it is too long for one line" };
+  const [kind = "", ...words] = text.split(/[,;](?=\s|$)/).map((part) => part.trim());
+  const read = readKind(kind, unit);
+  if ("why" in read) return read;
+  const cloth: WrittenCut = { ...read.value, trim: 0, count: null, price: null };
+  for (const word of words) {
+    const [, trimmed] = /^trim\s+(.+)$/i.exec(word) ?? [];
+    const [, most] = /^at most\s+(\d+)$/i.exec(word) ?? [];
+    const count = most ?? (key === "have" ? /^\d+$/.exec(word)?.[0] : undefined);
+    const price = key === "ready-cut" ? readPrice(word.replace(/\s+(?:each|a piece)$/i, "")) : null;
+    if (trimmed !== undefined) {
+      const trim = readTrim(trimmed, unit);
+      if ("why" in trim) return trim;
+      cloth.trim = trim.value;
+    } else if (count !== undefined) {
+      cloth.count = Number(count);
+      if (cloth.count < 1 || cloth.count > MOST)
+        return { why: `how many is a whole number from 1 to ${MOST}` };
+    } else if (price !== null && price.per === null) cloth.price = price;
+    else return { why: `"${word}" is not understood here` };
+  }
+  if (key === "have" && cloth.count === null) return { why: "it does not say how many there are" };
+  const narrowest = Math.min(cloth.across ?? cloth.along, cloth.along);
+  if (narrowest <= 2 * cloth.trim) return { why: "nothing is left of it when its edges are trimmed" };
+  return { value: cloth };
+}
+
+function lines(key: "have" | "ready-cut", unit: LengthUnit, help: { description: string; example: string }) {
+  const line = leaf(help, (written, context): WrittenCut => {
+    const read = readLine(written, key, unit);
+    if ("value" in read) return read.value;
+    return refuse(context, (where) => clothUnreadable(where, key, written, read.why));
+  });
+  const { description, example } = help;
+  return z
+    .array(line)
+    .min(1)
+    .meta({ description, example: `- ${example}`, written: {} });
+}
+
+/** `have:` what is there already, one kind to a line with how many. */
+export function have(unit: LengthUnit) {
+  const description =
+    "cloth of it that is there already, used before any is bought: fat quarters, precuts, strips cut before, scraps";
+  return lines("have", unit, { description, example: "fat quarter, 3" });
+}
+
+/** `ready-cut:` what the shop sells of it in fixed sizes, one kind to a line with its price. */
+export function readyCut(unit: LengthUnit) {
+  const description = "sizes the shop sells ready cut, each with its price: weighed against yardage";
+  return lines("ready-cut", unit, { description, example: "fat quarter, $3.50" });
+}
+
+/** `yardage: no` where nothing can be bought from the bolt. */
+export function yardage() {
+  const description = "whether it can be bought from the bolt";
+  const word = z.enum(["yes", "no"]).transform((said) => said === "yes");
+  return z.union([z.boolean(), word]).meta({ description, example: "no", written: { enum: ["yes", "no"] } });
+}
