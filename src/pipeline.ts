@@ -1,7 +1,7 @@
 import { auditPlan } from "./audit/index.ts";
 import { listCuts, listQuiltCuts } from "./cutlist/index.ts";
 import type { CutList } from "./cutlist/types.ts";
-import type { Outcome } from "./diagnostics/index.ts";
+import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
 import type { Ticks } from "./length/types.ts";
 import { type Making, planMaking } from "./making/index.ts";
 import { type FixedPiece, type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
@@ -70,9 +70,21 @@ export async function planQuilt(
 /** The same from a spec that is already in hand. */
 export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): Promise<Outcome<Plan>> {
   const asked = options.usable === null ? spec : onBoltsOf(options.usable, spec);
-  const listed = listAll(asked);
-  if (listed.value === null) return { value: null, diagnostics: listed.diagnostics };
-  const { cutLists, top, making } = listed.value;
+  const { value, diagnostics } = listAll(asked);
+  return value === null ? { value, diagnostics } : planListed(asked, value, diagnostics, options, solve);
+}
+
+/**
+ * The same from cut lists in hand. Each fabric is planned for itself: lists of some of them are planned just as
+ * among all, when `options.budget` says how long to search.
+ */
+export async function planListed(
+  asked: Spec,
+  { cutLists, top, making }: Listed,
+  diagnostics: readonly Diagnostic[],
+  options: PlanOptions,
+  solve: Solve,
+): Promise<Outcome<Plan>> {
   const { kits, toHand, notBought } = options;
   const planned = await planCutLists({
     spec: settle(asked, options),
@@ -82,7 +94,7 @@ export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): 
     kits,
     top,
     limits: { budget: budgetFor(cutLists, options) },
-    diagnostics: listed.diagnostics,
+    diagnostics,
     solve,
   });
   if (planned.value === null) return planned;
@@ -130,7 +142,7 @@ function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings 
 }
 
 /** Many fabrics share the time, so that a whole quilt is planned while the maker waits. */
-function budgetFor(cutLists: readonly CutList[], { thorough, budget }: PlanOptions): number {
+export function budgetFor(cutLists: readonly CutList[], { thorough, budget }: PlanOptions): number {
   if (budget !== null) return budget;
   if (thorough) return SEARCH.thorough;
   return Math.min(SEARCH.most, Math.max(SEARCH.least, Math.floor(SEARCH.together / cutLists.length)));
