@@ -5,6 +5,7 @@ import type { DrawnRow, QuiltSpec } from "../spec/quilt-types.ts";
 import { warnOfBias } from "./bias.ts";
 import { layOutBlock } from "./block-grid.ts";
 import { borderOffsets, placeBorders } from "./borders.ts";
+import { borderWidths } from "./borders-fit.ts";
 import { type Builder, newBuilder, tooLarge, unitInstances } from "./builder.ts";
 import {
   centreTooLarge,
@@ -65,7 +66,8 @@ function layOutTop(builder: Builder, blocks: ReadonlyMap<string, LaidBlock | nul
   const centre = onPoint ? onPointSize(rows) : straightSize(rows, spec.setting.sashing);
   const { turn } = spec.setting;
   const lying = turn % 180 === 0 ? centre : { across: centre.down, down: centre.across };
-  const corner = borderOffsets(spec.borders);
+  const widths = borderWidths(builder, blocks, lying);
+  const corner = borderOffsets(widths);
   const carry = (p: Point): Point => shiftPoint(turnPoint(p, turn, centre.across, centre.down), corner);
   const strips: StripDemand[] = [];
   const plan = { rows, blocks, carry };
@@ -81,7 +83,7 @@ function layOutTop(builder: Builder, blocks: ReadonlyMap<string, LaidBlock | nul
     );
   } else placeStraight(builder, plan, strips);
   const frame = { ...corner, ...lying };
-  const borders = placeBorders(builder, blocks, frame, strips);
+  const borders = placeBorders(builder, blocks, frame, widths, strips);
   return finish(builder, rows, onPoint, frame, borders, strips, triangles);
 }
 

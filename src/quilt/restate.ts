@@ -163,6 +163,10 @@ function restateBorder(
   told: Told,
   ticks: (path: string, what: string, value: Ticks) => Ticks,
 ): BorderSpec {
+  if (border.fit) {
+    const long = ticks(`${border.path}.over-long`, `over-long allowance of ${border.name}`, border.extra);
+    return { ...border, extra: long };
+  }
   const same = border.side.n * border.end.d === border.end.n * border.side.d;
   const side = told(`${border.path}.width`, border.name, border.side);
   return {

@@ -29,6 +29,7 @@ import type {
 } from "./quilt-types.ts";
 import type { Assumption, FabricSpec } from "./types.ts";
 import type { WrittenLength } from "./written.ts";
+import { fillQuilting, OVERHANG, USUAL_LAYERS } from "./quilting-schema.ts";
 
 /** Everything of a quilt file beyond its head and fabrics. */
 export type QuiltPart = Omit<QuiltSpec, keyof FileSettings | "fabrics">;
@@ -39,6 +40,8 @@ interface Filling extends QuiltFrame {
   settings: FileSettings;
   assumptions: Assumption[];
 }
+  /** What backing and wadding reach beyond the quilt, in inches and centimetres. */
+  beyond: { inches: number; centimetres: number };
 
 const up = (length: WrittenLength): Ticks => Number(ceil(length.value));
 
@@ -58,7 +61,7 @@ function withDefault(
 
 /**
  * Fills in what the maker left out of the design. Defaults, each told: seam 1/4 in or 0.75 cm, binding strips
- * 2 1/2 in or 6.5 cm with 10 in or 25 cm to spare, overhang 4 in or 10 cm, mitred strips over-long by 2 in or
+ * 2 1/2 in or 6.5 cm with 10 in or 25 cm to spare, overhang 4 in or 10 cm (less by hand), mitred strips over-long by 2 in or
  * 5 cm. Published figures differ (see the notes in the tests): each is a field of the file.
  */
 export function fillQuilt(
@@ -69,7 +72,9 @@ export function fillQuilt(
 ): { quilt: QuiltPart; assumptions: Assumption[] } {
   const inches = familyOf(settings.defaultUnit) === "imperial";
   const blockKeys = new Set(Object.keys(written.blocks));
-  const filling: Filling = { ...frame, blockKeys, inches, settings, assumptions: [] };
+  const quilting = fillQuilting(written.quilting, inches);
+  const beyond = OVERHANG[quilting.by];
+  const filling: Filling = { ...frame, blockKeys, inches, settings, beyond, assumptions: [] };
   const seam = withDefault(filling, written.seam, "seam allowance", 1 / 4, 3 / 4);
   const directional = fabrics.some((fabric) => fabric.print.kind !== "none");
   if (written.prints === undefined && directional) {
@@ -92,6 +97,8 @@ export function fillQuilt(
     setting: fillSetting(written, filling),
     borders: (written.borders ?? []).map((border, i) => fillBorder(border, i, filling)),
     binding: fillBinding(written.binding, filling),
+    quilting,
+    mostLayers: written["most-layers"] ?? USUAL_LAYERS,
     backing: fillBacking(written.backing, filling),
     wadding: fillWadding(written.wadding, filling),
   };
@@ -228,8 +235,9 @@ function fillBorder(
         : 0;
   return {
     name: written.name ?? `border ${index + 1}`,
-    side: fraction(written.width.across),
-    end: fraction(written.width.down),
+    side: written.width === "fit" ? { n: 0, d: 1 } : fraction(written.width.across),
+    end: written.width === "fit" ? { n: 0, d: 1 } : fraction(written.width.down),
+    fit: written.width === "fit",
     fabric: fabric === undefined ? null : fabricWord(fabric, [...path, "fabric"], filling),
     row: block === undefined ? null : borderRow(block, written.colourway ?? "", [...path, "block"], filling),
     corners: cornerstones !== undefined ? "cornerstones" : CORNERS[written.corners ?? "sides first"],
@@ -262,9 +270,14 @@ function fillBacking(written: WrittenQuilt["backing"], filling: Filling): Backin
   if (written === undefined) return null;
   const path: Path = ["backing"];
   const full = typeof written === "string" ? { fabric: written } : written;
+function overhang(filling: Filling, written: WrittenLength | undefined, what: string): Ticks {
+  const { inches, centimetres } = filling.beyond;
+  return withDefault(filling, written, `${what}, beyond the quilt on each side`, inches, centimetres);
+}
+
   return {
     fabric: fabricWord(full.fabric, typeof written === "string" ? path : [...path, "fabric"], filling),
-    overhang: withDefault(filling, full.overhang, "backing, beyond the quilt on each side", 4, 10),
+    overhang: overhang(filling, full.overhang, "backing"),
     seams: full.seams ?? "either",
     path: pathText(path),
     at: filling.document.keyAt(path),
@@ -276,7 +289,7 @@ function fillWadding(written: WrittenQuilt["wadding"], filling: Filling): Waddin
   const path: Path = ["wadding"];
   return {
     fabric: written.fabric === undefined ? null : fabricWord(written.fabric, [...path, "fabric"], filling),
-    overhang: withDefault(filling, written.overhang, "wadding, beyond the quilt on each side", 4, 10),
+    overhang: overhang(filling, written.overhang, "wadding"),
     path: pathText(path),
     at: filling.document.keyAt(path),
   };

@@ -10,6 +10,7 @@ import { fabricSchema } from "./fabric-schema.ts";
 import type { QuarterTurn } from "./quilt-types.ts";
 import { choice, leaf, length, refuse, text, words } from "./written.ts";
 
+import { mostLayersSchema, quiltingSchema } from "./quilting-schema.ts";
 /** More cells than this across or down are no block and no quilt. */
 const MOST_CELLS = 500;
 
@@ -21,14 +22,30 @@ export interface WrittenFinished {
 
 /** One length for a square, or two: `8` or `6 x 3`. */
 function finishedSize(unit: LengthUnit, description: string, example: string) {
-  return leaf({ description, example }, (written, context): WrittenFinished => {
-    const one = parseLength(written, unit);
-    if (one.ok && one.value.n > 0n) return { across: one.value, down: one.value };
-    const two = parseSize(written, unit);
-    if (two.ok && two.across.n > 0n && two.along.n > 0n) return { across: two.across, down: two.along };
-    const why = one.ok || two.ok ? "it must be more than zero" : two.problem.message;
-    return refuse(context, (where) => sizeUnreadable(where, written, why, `For example \`${example}\`.`));
-  });
+  return leaf({ description, example }, (written, context) => readFinished(written, context, unit, example));
+}
+
+function readFinished(
+  written: string,
+  context: z.RefinementCtx,
+  unit: LengthUnit,
+  example: string,
+): WrittenFinished {
+  const one = parseLength(written, unit);
+  if (one.ok && one.value.n > 0n) return { across: one.value, down: one.value };
+  const two = parseSize(written, unit);
+  if (two.ok && two.across.n > 0n && two.along.n > 0n) return { across: two.across, down: two.along };
+  const why = one.ok || two.ok ? "it must be more than zero" : two.problem.message;
+  return refuse(context, (where) => sizeUnreadable(where, written, why, `For example \`${example}\`.`));
+}
+
+/** Finished width of a border; `fit`: worked out so that the pieced border outside it comes out. */
+function borderWidth(unit: LengthUnit) {
+  const description =
+    "finished width; two when sides and ends differ, sides first; `fit`: as the pieced border outside it needs";
+  return leaf({ description, example: "4" }, (written, context): WrittenFinished | "fit" =>
+    written.toLowerCase() === "fit" ? "fit" : readFinished(written, context, unit, "4"),
+  );
 }
 
 /** How many across and down. */
@@ -319,6 +336,8 @@ export function quiltFields(unit: LengthUnit) {
     setting: setting(unit),
     borders: z.array(border(unit)).meta({ description: "borders from the inside out" }).optional(),
     binding: binding(unit).optional(),
+    quilting: quiltingSchema(unit).optional(),
+    "most-layers": mostLayersSchema().optional(),
     backing: backing(unit).optional(),
     wadding: wadding(unit).optional(),
   };

@@ -138,11 +138,13 @@ export interface SettingSpec {
 
 export interface BorderSpec {
   name: string;
-  /** Finished width of the sides, and of top and bottom. */
+  /** Finished width of the sides, and of top and bottom; 0 when `fit`. */
   side: FractionTicks;
   end: FractionTicks;
   fabric: FabricWord | null;
   /**
+  /** Its width follows from the pieced border outside it, which it makes come out. */
+  fit: boolean;
    * Pieced: these blocks stand side by side along the border, clockwise, again and again, their tops to the
    * outside.
    */
@@ -189,6 +191,16 @@ export interface WaddingSpec {
 
 /** A quilt design, validated, defaults filled in, nothing derived. */
 export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
+/** How the three layers are quilted. */
+export interface QuiltingSpec {
+  by: "hand" | "machine" | "long-arm";
+  lines: "parallel" | "crossed";
+  /** From one line to the next. */
+  spacing: Ticks;
+  /** The maker wrote it; else what is usual is taken. */
+  told: boolean;
+}
+
   kind: "quilt";
   seam: Ticks;
   rounding: "exact" | "trade";
@@ -202,6 +214,9 @@ export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
   setting: SettingSpec;
   /** From the inside out. */
   borders: BorderSpec[];
+  quilting: QuiltingSpec;
+  /** Most layers of cloth that should lie on one another where seams meet. */
+  mostLayers: number;
   binding: BindingSpec | null;
   backing: BackingSpec | null;
   wadding: WaddingSpec | null;

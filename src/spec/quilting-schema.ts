@@ -1,0 +1,71 @@
+import { z } from "zod";
+import { countNotWhole } from "../diagnostics/fields.ts";
+import { TICKS_PER } from "../length/measures.ts";
+import { ceil } from "../length/rational.ts";
+import type { LengthUnit, Ticks } from "../length/types.ts";
+import type { QuiltingSpec } from "./quilt-types.ts";
+import { choice, leaf, length, refuse, type WrittenLength } from "./written.ts";
+
+/** Thicker than this nothing is sewn. */
+const MOST_LAYERS = 99;
+
+/** Most layers of cloth that should lie on one another in the finished top. */
+export function mostLayersSchema() {
+  const type = { type: "integer", minimum: 1, maximum: MOST_LAYERS };
+  const description = "most layers of cloth that should lie on one another where seams meet";
+  return leaf({ description, example: 9, type }, (written, context): number => {
+    const found = Number(written);
+    if (Number.isInteger(found) && found >= 1 && found <= MOST_LAYERS) return found;
+    return refuse(context, (where) => countNotWhole(where, written, MOST_LAYERS));
+  });
+}
+
+/** How the layers are quilted. */
+export function quiltingSchema(unit: LengthUnit) {
+  const inches = unit === "in" || unit === "yd";
+  return z
+    .strictObject({
+      by: choice(["hand", "machine", "long-arm"], "how the layers are quilted", "machine").optional(),
+      lines: choice(["parallel", "crossed"], "lines one way, or both ways", "parallel").optional(),
+      spacing: length(
+        unit,
+        { description: "distance from one line of quilting to the next", example: inches ? "2" : "5 cm" },
+        true,
+      ).optional(),
+    })
+    .meta({
+      description: "the quilting: thread for it, and how far backing and wadding reach beyond the quilt",
+      examples: ["{ by: hand, lines: crossed, spacing: 2 }"],
+    });
+}
+
+/** Four patches whose seams do not nest come to nine layers. Derived geometry; that it is enough: common practice. */
+export const USUAL_LAYERS = 9;
+
+interface WrittenQuilting {
+  by?: QuiltingSpec["by"] | undefined;
+  lines?: QuiltingSpec["lines"] | undefined;
+  spacing?: WrittenLength | undefined;
+}
+
+/** Lines 2 in or 5 cm apart unless the file says otherwise. Common practice, no source. */
+export function fillQuilting(written: WrittenQuilting | undefined, inches: boolean): QuiltingSpec {
+  const usual = inches ? 2 * TICKS_PER.in : 5 * TICKS_PER.cm;
+  return {
+    by: written?.by ?? "machine",
+    lines: written?.lines ?? "parallel",
+    spacing: written?.spacing === undefined ? usual : Number(ceil(written.spacing.value)),
+    told: written !== undefined,
+  };
+}
+
+/**
+ * Backing and wadding beyond the quilt on each side, in inches and centimetres. Published: 2 to 3 in for hand or
+ * hoop (Quilt backing, stcroixquilters.com), 4 to 5 in on the whole (Quilt Backings, BellaOnline), 5 in for a
+ * long-arm frame (Quilt top and backing preparation, Quilt Your Quilt).
+ */
+export const OVERHANG: Record<QuiltingSpec["by"], { inches: number; centimetres: Ticks }> = {
+  hand: { inches: 3, centimetres: 7.5 },
+  machine: { inches: 4, centimetres: 10 },
+  "long-arm": { inches: 5, centimetres: 12.5 },
+};
