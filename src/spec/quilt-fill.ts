@@ -27,9 +27,9 @@ import type {
   SettingSpec,
   WaddingSpec,
 } from "./quilt-types.ts";
+import { fillQuilting, OVERHANG, USUAL_LAYERS } from "./quilting-schema.ts";
 import type { Assumption, FabricSpec } from "./types.ts";
 import type { WrittenLength } from "./written.ts";
-import { fillQuilting, OVERHANG, USUAL_LAYERS } from "./quilting-schema.ts";
 
 /** Everything of a quilt file beyond its head and fabrics. */
 export type QuiltPart = Omit<QuiltSpec, keyof FileSettings | "fabrics">;
@@ -38,10 +38,10 @@ interface Filling extends QuiltFrame {
   blockKeys: ReadonlySet<string>;
   inches: boolean;
   settings: FileSettings;
-  assumptions: Assumption[];
-}
   /** What backing and wadding reach beyond the quilt, in inches and centimetres. */
   beyond: { inches: number; centimetres: number };
+  assumptions: Assumption[];
+}
 
 const up = (length: WrittenLength): Ticks => Number(ceil(length.value));
 
@@ -95,10 +95,10 @@ export function fillQuilt(
       fillColourway(name, way, filling),
     ),
     setting: fillSetting(written, filling),
-    borders: (written.borders ?? []).map((border, i) => fillBorder(border, i, filling)),
-    binding: fillBinding(written.binding, filling),
     quilting,
     mostLayers: written["most-layers"] ?? USUAL_LAYERS,
+    borders: (written.borders ?? []).map((border, i) => fillBorder(border, i, filling)),
+    binding: fillBinding(written.binding, filling),
     backing: fillBacking(written.backing, filling),
     wadding: fillWadding(written.wadding, filling),
   };
@@ -266,15 +266,15 @@ function fillBinding(written: WrittenQuilt["binding"], filling: Filling): Bindin
   };
 }
 
-function fillBacking(written: WrittenQuilt["backing"], filling: Filling): BackingSpec | null {
-  if (written === undefined) return null;
-  const path: Path = ["backing"];
-  const full = typeof written === "string" ? { fabric: written } : written;
 function overhang(filling: Filling, written: WrittenLength | undefined, what: string): Ticks {
   const { inches, centimetres } = filling.beyond;
   return withDefault(filling, written, `${what}, beyond the quilt on each side`, inches, centimetres);
 }
 
+function fillBacking(written: WrittenQuilt["backing"], filling: Filling): BackingSpec | null {
+  if (written === undefined) return null;
+  const path: Path = ["backing"];
+  const full = typeof written === "string" ? { fabric: written } : written;
   return {
     fabric: fabricWord(full.fabric, typeof written === "string" ? path : [...path, "fabric"], filling),
     overhang: overhang(filling, full.overhang, "backing"),

@@ -8,9 +8,9 @@ import type { LengthUnit } from "../length/types.ts";
 import { fileFields } from "./cut-list-schema.ts";
 import { fabricSchema } from "./fabric-schema.ts";
 import type { QuarterTurn } from "./quilt-types.ts";
+import { mostLayersSchema, quiltingSchema } from "./quilting-schema.ts";
 import { choice, leaf, length, refuse, text, words } from "./written.ts";
 
-import { mostLayersSchema, quiltingSchema } from "./quilting-schema.ts";
 /** More cells than this across or down are no block and no quilt. */
 const MOST_CELLS = 500;
 
@@ -334,10 +334,10 @@ export function quiltFields(unit: LengthUnit) {
       })
       .optional(),
     setting: setting(unit),
-    borders: z.array(border(unit)).meta({ description: "borders from the inside out" }).optional(),
-    binding: binding(unit).optional(),
     quilting: quiltingSchema(unit).optional(),
     "most-layers": mostLayersSchema().optional(),
+    borders: z.array(border(unit)).meta({ description: "borders from the inside out" }).optional(),
+    binding: binding(unit).optional(),
     backing: backing(unit).optional(),
     wadding: wadding(unit).optional(),
   };

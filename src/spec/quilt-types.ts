@@ -141,10 +141,10 @@ export interface BorderSpec {
   /** Finished width of the sides, and of top and bottom; 0 when `fit`. */
   side: FractionTicks;
   end: FractionTicks;
-  fabric: FabricWord | null;
-  /**
   /** Its width follows from the pieced border outside it, which it makes come out. */
   fit: boolean;
+  fabric: FabricWord | null;
+  /**
    * Pieced: these blocks stand side by side along the border, clockwise, again and again, their tops to the
    * outside.
    */
@@ -189,8 +189,6 @@ export interface WaddingSpec {
   at: Place | null;
 }
 
-/** A quilt design, validated, defaults filled in, nothing derived. */
-export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
 /** How the three layers are quilted. */
 export interface QuiltingSpec {
   by: "hand" | "machine" | "long-arm";
@@ -201,6 +199,8 @@ export interface QuiltingSpec {
   told: boolean;
 }
 
+/** A quilt design, validated, defaults filled in, nothing derived. */
+export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
   kind: "quilt";
   seam: Ticks;
   rounding: "exact" | "trade";
@@ -212,11 +212,11 @@ export interface QuiltingSpec {
   blocks: BlockSpec[];
   colourways: ColourwaySpec[];
   setting: SettingSpec;
-  /** From the inside out. */
-  borders: BorderSpec[];
   quilting: QuiltingSpec;
   /** Most layers of cloth that should lie on one another where seams meet. */
   mostLayers: number;
+  /** From the inside out. */
+  borders: BorderSpec[];
   binding: BindingSpec | null;
   backing: BackingSpec | null;
   wadding: WaddingSpec | null;
