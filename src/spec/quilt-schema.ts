@@ -235,7 +235,7 @@ function border(unit: LengthUnit) {
   return z
     .strictObject({
       name: word("name of the border", "outer border").optional(),
-      width: finishedSize(unit, "finished width; two when sides and ends differ, sides first", "4"),
+      width: borderWidth(unit),
       fabric: word("fabric of a plain border", "navy").optional(),
       block: word(
         "blocks that make a pieced border, as in the rows, tops to the outside",
