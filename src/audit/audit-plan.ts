@@ -4,6 +4,7 @@ import { checkCuts } from "./check-cuts.ts";
 import { checkOrder } from "./check-order.ts";
 import { checkPieces } from "./check-pieces.ts";
 import { checkSteps } from "./check-steps.ts";
+import { checkStock } from "./check-stock.ts";
 import { checkTree } from "./check-tree.ts";
 import { checkWaste } from "./check-waste.ts";
 
@@ -14,7 +15,8 @@ import { checkWaste } from "./check-waste.ts";
  * In the order checked: parts tile their parents without gap or overlap and every cut runs edge to edge;
  * every piece has its size, lies only in turns it is allowed and is cut exactly as often as wanted; strips
  * are numbered in cutting order; cuts and steps say what the parts say; every square tick bought is in a
- * piece or in the waste; what is bought is enough; nothing is called proved that is not.
+ * piece or in the waste; cloth in fixed sizes is what it was said to be and is paid for; what is bought is
+ * enough; outlines lie in their pieces; nothing is called proved that is not.
  */
 export function auditPlan(plan: Plan): string[] {
   const faults: string[] = [];
@@ -37,6 +39,7 @@ function auditFabric(fabric: FabricPlan, plan: Plan): string[] {
     ...fabric.lays.flatMap((lay) => checkOrder(lay)),
     ...checkCuts(fabric),
     ...checkSteps(fabric, plan),
+    ...checkStock(fabric),
     ...checkWaste(fabric, plan.keepFrom),
     ...checkAmounts(fabric, plan),
   ];

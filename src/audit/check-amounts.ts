@@ -1,4 +1,4 @@
-import type { FabricPlan, Plan } from "../plan/types.ts";
+import type { FabricPlan, Lay, Plan } from "../plan/types.ts";
 
 const TICKS = { mm: 640, cm: 6400, in: 16256, yd: 585216, m: 640000 } as const;
 
@@ -38,6 +38,8 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
     if (purchase.cost !== costOf(fabric, purchase.length)) faults.push(`cost ${purchase.cost} is wrong`);
   }
 
+  faults.push(...checkMistakes(fabric, bolt, used));
+
   if (bound.style !== plan.style) faults.push(`the bound speaks of ${bound.style}`);
   if (!(bound.least >= 0 && bound.least <= used))
     faults.push(`least length ${bound.least} passes ${used} used`);
@@ -54,6 +56,30 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
   if (narrowest !== null && !(narrowest > 0 && narrowest >= widest && narrowest <= usable))
     faults.push(`narrowest width ${narrowest} is not between ${widest} and ${usable}`);
   return faults;
+}
+
+/** What one strip cut wrongly costs: its width once more, taken from the spare before any is bought. */
+function checkMistakes(fabric: FabricPlan, bolt: Lay | undefined, used: number): string[] {
+  const { purchase, sturdiness } = fabric;
+  const { mistakes } = sturdiness;
+  const widths = (bolt?.root.parts ?? []).filter(({ cause }) => cause === null).map(({ along }) => along);
+  if (mistakes === undefined) return widths.length === 0 ? [] : ["nothing says what a spoiled strip costs"];
+  if (purchase === null || widths.length === 0) return ["a strip is spoiled where none is cut"];
+  const often = new Map<number, number>();
+  for (const width of widths) often.set(width, (often.get(width) ?? 0) + 1);
+  const most = Math.max(...often.values());
+  const usual = Math.max(...[...often].filter(([, times]) => times === most).map(([width]) => width));
+  const expected = { usual, worst: Math.max(...widths) };
+  return (["usual", "worst"] as const).flatMap((which) => {
+    const { width, more, cost } = mistakes[which];
+    const length = Math.max(purchase.length, purchaseOf({ ...fabric, spare: 0 }, used + width).length);
+    const dearer = costOf(fabric, length);
+    const right =
+      width === expected[which] &&
+      more === length - purchase.length &&
+      cost === (dearer === null ? null : dearer - (costOf(fabric, purchase.length) ?? 0));
+    return right ? [] : [`the ${which} spoiled strip is told wrongly`];
+  });
 }
 
 /** Thousandths of a length left after washing, to the tick below. */

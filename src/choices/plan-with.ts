@@ -44,10 +44,15 @@ export async function planWith(
     if (chosen.value === null) return { value: null, diagnostics: [...told, ...chosen.diagnostics] };
     const { size, fabrics } = chosen.value;
     fromFatQuarters.push(...fabrics.map(({ name }) => name));
-    const bought = fabrics.map(({ name, most }) => {
+    const bought = fabrics.map(({ name, most, offered }) => {
       const own = asked.toHand.find(({ fabric }) => fabric === name)?.pieces ?? [];
-      const available = most * asked.kits;
-      return { fabric: name, pieces: [...own, { ...size, available }] };
+      const more = {
+        ...size,
+        name: `bought ${size.name}`,
+        available: most * asked.kits,
+        from: "shop",
+      } as const;
+      return { fabric: name, pieces: offered ? own : [...own, more] };
     });
     const others = asked.toHand.filter(({ fabric }) => !fromFatQuarters.includes(fabric));
     asked = { ...asked, toHand: [...others, ...bought], notBought: fromFatQuarters };
@@ -62,8 +67,11 @@ export async function planWith(
 
 interface FatQuarters {
   size: { name: string; across: number; along: number };
-  /** Fabrics all of whose pieces fit, each with the most that could be needed: one for a piece. */
-  fabrics: { name: string; most: number }[];
+  /**
+   * Fabrics all of whose pieces fit, each with the most that could be needed: one for a piece. `offered`: the file
+   * says itself at what price they are sold.
+   */
+  fabrics: { name: string; most: number; offered: boolean }[];
 }
 
 function inFatQuarters(spec: Spec, told: Diagnostic[]): Outcome<FatQuarters> {
@@ -76,7 +84,7 @@ function inFatQuarters(spec: Spec, told: Diagnostic[]): Outcome<FatQuarters> {
     const large = pieces.find((piece) => !fits(piece, across, along));
     if (large === undefined) {
       const most = pieces.reduce((sum, { count }) => sum + count, 0);
-      return [{ name: fabric.name, most }];
+      return [{ name: fabric.name, most, offered: fabric.readyCut.some((cut) => cut.name === name) }];
     }
     const size = large.fullWidth ? "a strip as long as the fabric is wide" : sizeOf(large, spec);
     told.push(fatQuarterTooSmall(fabric.name, size, said));

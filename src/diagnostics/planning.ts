@@ -62,12 +62,33 @@ export function joinCompared(
   };
 }
 
+/** How many more pieces of one kind of cloth would hold everything. */
+export interface Wanting {
+  /** In trade words: `fat quarter`. */
+  cloth: string;
+  more: number;
+  toHand: number;
+  /** One fewer is proved not to be enough. */
+  proven: boolean;
+}
+
 /** There is not enough cloth to hand, and no bolt to take the rest from. */
-export function stockShort(fabric: string, missing: readonly string[]): Diagnostic {
+export function stockShort(
+  fabric: string,
+  missing: readonly string[],
+  wanting: Wanting | null = null,
+): Diagnostic {
+  const plural = ({ cloth, more }: Wanting) => `${more} more ${cloth}${more === 1 ? "" : "s"}`;
+  const short =
+    wanting === null
+      ? "the cloth to hand does not hold everything"
+      : `${wanting.proven ? "" : "at most "}${plural(wanting)} ${
+          wanting.more === 1 ? "is" : "are"
+        } needed: ${wanting.toHand} to hand, ${wanting.toHand + wanting.more} hold everything`;
   return {
     code: "STOCK-SHORT",
     severity: "error",
-    message: `${fabric}: the cloth to hand does not hold everything. Still to cut: ${missing.join(", ")}.`,
+    message: `${fabric}: ${short}. Still to cut: ${missing.join(", ")}.`,
     hint: "Add cloth, or let the rest be bought from the bolt.",
     path: "",
     at: null,

@@ -2,21 +2,25 @@ import type { PackingResult, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { afterWashing, purchaseFor, usableWidth } from "../stock/index.ts";
 import { buildLay, type Cloth } from "./build-lay.ts";
+import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { listSteps } from "./list-steps.ts";
 import { orderCuts } from "./order-cuts.ts";
 import type { PlanSettings } from "./request.ts";
+import { mistakesIn } from "./spoiled-strip.ts";
 import { listLeftovers, markKept, sumWaste } from "./sum-waste.ts";
-import type { FabricPlan, Lay, PlanBound, Purchase } from "./types.ts";
+import type { FabricPlan, FixedStock, Lay, Mix, PlanBound, Purchase } from "./types.ts";
 
 /**
  * Everything about one fabric, from its final packing.
  * @param thumb length by the rule of thumb; null when there is none.
+ * @param mix how the purchase was weighed; null when nothing was
  */
 export function assembleFabric(
   chosen: Chosen,
   result: PackingResult,
   thumb: Ticks | null,
+  mix: Mix | null,
   settings: PlanSettings,
 ): FabricPlan {
   const { fabric, pieces } = chosen.cutList;
@@ -44,14 +48,28 @@ export function assembleFabric(
     price: fabric.price,
     pieces,
     lays,
+    ...(chosen.fixedStock.length === 0 ? {} : { stock: stockOf(chosen, result) }),
+    ...(mix === null ? {} : { mix }),
     purchase,
     bound: boundOf(chosen, result, purchase, thumb, settings.style),
     steps: listSteps(lays, settings),
     cuts: orderCuts(lays),
     waste: sumWaste(lays, bought),
     leftovers: listLeftovers(lays),
-    sturdiness: { narrowestUsable: null, spareLength: uncutLength(lays) },
+    sturdiness: {
+      narrowestUsable: null,
+      spareLength: uncutLength(lays),
+      ...(purchase === null ? {} : mistakesIn(fabric, lays, result.rollLength, purchase)),
+    },
   };
+}
+
+/** What was offered in fixed sizes, and how much of it is cut into. */
+function stockOf({ fixedStock }: Chosen, result: PackingResult): FixedStock[] {
+  return usedOf({ result, fixedStock }).map(({ piece, count }) => {
+    const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
+    return { name, across, along, trim, from, strip, available, used: count, price };
+  });
 }
 
 function buildLays(
@@ -68,8 +86,9 @@ function buildLays(
       for (let i = 0; i < layout.count; i++) onBolt.push(layout);
       continue;
     }
-    const { name, across, along } = sheet;
-    const lay = buildLay({ source: "fixed", name, across, along, straighten: 0 }, [layout], problem.items);
+    const { name, across, along, strip = false } = sheet;
+    const cloth: Cloth = { source: "fixed", name, across, along, straighten: 0, strip };
+    const lay = buildLay(cloth, [layout], problem.items);
     for (let i = 0; i < layout.count; i++) lays.push(lay);
   }
   if (purchase !== null) {
@@ -79,6 +98,7 @@ function buildLays(
       across: usableWidth(fabric),
       along: afterWashing(purchase.length, fabric.shrinkAlong),
       straighten: fabric.straighten,
+      strip: false,
     };
     lays.push(buildLay(cloth, onBolt, problem.items));
   }

@@ -11,6 +11,8 @@ export interface Cloth {
   across: Ticks;
   along: Ticks;
   straighten: Ticks;
+  /** It is one strip already, cut as high as it is. */
+  strip: boolean;
 }
 
 /**
@@ -22,7 +24,7 @@ export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: r
   const frame: Frame = { items, swapped };
   const [run, room] = swapped ? [cloth.along, cloth.across] : [cloth.across, cloth.along];
   const sections = layouts.flatMap((layout) =>
-    layout.sections.flatMap((section) => copies(section, run, frame)),
+    layout.sections.flatMap((section) => copies(cloth.strip ? asHighAs(room, section) : section, run, frame)),
   );
   const parts = inCuttingOrder(sections);
   if (cloth.straighten > 0) parts.unshift(wasteLeaf("straightening", run, cloth.straighten));
@@ -32,6 +34,11 @@ export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: r
   const root = numbered(cutInto("stock", "across", parts));
   const { source, name, across, along } = cloth;
   return { source, name, across, along, root: swapped ? transposed(root) : root };
+}
+
+/** A strip that is cut already stays as high as it is: lower pieces are trimmed from it. */
+function asHighAs(room: Ticks, section: Section): Section {
+  return section.kind === "bands" ? section : { ...section, column: { ...section.column, along: room } };
 }
 
 function copies(section: Section, run: Ticks, frame: Frame): Part[] {

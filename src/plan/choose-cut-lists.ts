@@ -17,10 +17,13 @@ export interface Chosen {
   /** No less can come off the bolt, whichever way the long pieces are made. */
   least: number;
   fixedStock: readonly FixedPiece[];
+  /** The long pieces can be made in this way only. */
+  onlyWay: boolean;
   diagnostics: Diagnostic[];
 }
 
-interface Fabric {
+/** A fabric, and the cloth it may be cut from. */
+export interface Fabric {
   cutList: CutList;
   fixedStock: readonly FixedPiece[];
   bolt: Bolt;
@@ -77,7 +80,7 @@ function choose(packed: readonly Packed[], settings: PlanSettings): Chosen {
   const bounds = possible.map(({ problem, result }) => (problem.roll === null ? 0 : result.bound.value));
   const least = Math.min(...bounds, best.result.rollLength);
   const { cutList, problem, result, fixedStock } = best;
-  return { cutList, problem, result, least, fixedStock, diagnostics };
+  return { cutList, problem, result, least, fixedStock, onlyWay: packed.length === 1, diagnostics };
 }
 
 function compared(

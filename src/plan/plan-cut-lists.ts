@@ -1,14 +1,22 @@
-import { notProven, pieceTooWide, stockShort } from "../diagnostics/planning.ts";
+import type { CutList } from "../cutlist/types.ts";
+import { notProven, pieceTooWide, stockShort, type Wanting } from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import { lengthLimit, purchaseFor } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
-import { type Chosen, chooseCutLists } from "./choose-cut-lists.ts";
+import { cheapestMix, mixOfPieces } from "./cheapest-mix.ts";
+import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts";
+import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
+import { fixedStockOf, gatherFixed } from "./fixed-pieces.ts";
+import type { FixedPiece } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
-import { type FabricPlan, PLAN_VERSION, type Plan } from "./types.ts";
+import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
+
+/** More cloths of one kind than are ever cut into for one fabric. */
+const MOST_CLOTHS = 9999;
 
 /**
  * Plans the cutting of every fabric: the least to buy, then within that purchase the least work, then the
@@ -20,23 +28,27 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const { spec, cutLists, fixedStock = [], bolt = "as-needed", kits = 1 } = request;
   const { top = null, limits = {}, solve } = request;
   const boltOf = (index: number): Bolt => (typeof bolt === "string" ? bolt : (bolt[index] ?? "as-needed"));
-  const fabrics = cutLists.map((cutList, index) => ({
-    cutList,
-    fixedStock: fixedStock[index] ?? [],
-    bolt: boltOf(index),
-  }));
+  const fabrics = cutLists.map((cutList, index) =>
+    withFixedStock(cutList, boltOf(index), fixedStock[index] ?? [], kits),
+  );
 
-  const chosen = await chooseCutLists(fabrics, kits, spec, limits, solve);
+  const first = await chooseCutLists(fabrics, kits, spec, limits, solve);
+  const { chosen, mixes } = await weigh(first, fabrics, spec, limits, solve);
   const told: Diagnostic[] = [...(request.diagnostics ?? []), ...chosen.flatMap((one) => one.diagnostics)];
   const short = chosen.filter(({ result }) => result.status === "infeasible");
-  if (short.length > 0)
-    return { value: null, diagnostics: [...told, ...short.flatMap((one) => tellMissing(one, spec))] };
+  if (short.length > 0) {
+    const wanting = await countMissing(short, limits, solve);
+    const missing = short.flatMap((one, i) => tellMissing(one, wanting[i] ?? null, spec));
+    return { value: null, diagnostics: [...told, ...missing] };
+  }
 
   const eased = await easeWork(chosen, spec, limits, solve);
   chosen.forEach(({ problem }, i) => {
     assertRight(problem, eased[i]!);
   });
-  const plans = chosen.map((one, i) => assembleFabric(one, eased[i]!, ruleOfThumb(one.problem), spec));
+  const plans = chosen.map((one, i) =>
+    assembleFabric(one, eased[i]!, ruleOfThumb(one.problem), mixes[i] ?? null, spec),
+  );
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
   const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
@@ -60,6 +72,40 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     diagnostics: told,
   };
   return { value, diagnostics: told };
+}
+
+type Offered = Fabric & { offers: FixedPiece[] };
+
+/** Everything a fabric may be cut from: what its file says and what is asked beside it. */
+function withFixedStock(cutList: CutList, asked: Bolt, beside: readonly FixedPiece[], kits: number): Offered {
+  const { fabric, pieces } = cutList;
+  const most = Math.min(MOST_CLOTHS, kits * pieces.reduce((sum, { count }) => sum + count, 0));
+  const { toHand, offers } = fixedStockOf(fabric, most);
+  const given = [...toHand, ...beside];
+  const bolt = fabric.yardage ? asked : "none";
+  // Where nothing comes off the bolt there is nothing to weigh: the least money in pieces is one search.
+  if (bolt === "none") return { cutList, bolt, fixedStock: gatherFixed([...given, ...offers]), offers: [] };
+  return { cutList, bolt, fixedStock: gatherFixed(given), offers: gatherFixed(offers) };
+}
+
+/** The cheapest mix for the fabrics that are sold ready cut as well, the others as they are. */
+async function weigh(
+  first: readonly Chosen[],
+  fabrics: readonly Offered[],
+  settings: PlanSettings,
+  limits: SearchLimits,
+  solve: Solve,
+): Promise<{ chosen: Chosen[]; mixes: (Mix | null)[] }> {
+  const weighed = first.flatMap((chosen, i) => {
+    const { offers = [] } = fabrics[i] ?? {};
+    return offers.length === 0 ? [] : [{ chosen, offers, index: i }];
+  });
+  const mixed = await cheapestMix(weighed, settings, limits, solve);
+  const mixOf = (index: number) => mixed[weighed.findIndex((one) => one.index === index)];
+  return {
+    chosen: first.map((one, i) => mixOf(i)?.chosen ?? one),
+    mixes: first.map((one, i) => mixOf(i)?.mix ?? mixOfPieces(one)),
+  };
 }
 
 /**
@@ -121,7 +167,11 @@ function assertRight(problem: PackingProblem, result: PackingResult): void {
 }
 
 /** With a bolt of any length only width can be what is missing; without one, cloth is. */
-function tellMissing({ cutList, problem, result }: Chosen, { ruler }: PlanSettings): Diagnostic[] {
+function tellMissing(
+  { cutList, problem, result }: Chosen,
+  wanting: Wanting | null,
+  { ruler }: PlanSettings,
+): Diagnostic[] {
   const { fabric, pieces } = cutList;
   const missing = result.missing.map(({ item, count }) => ({ piece: pieces[item]!, count }));
   const width = problem.roll?.width ?? null;
@@ -129,7 +179,7 @@ function tellMissing({ cutList, problem, result }: Chosen, { ruler }: PlanSettin
     const said = missing.map(
       ({ piece, count }) => `${count} of ${formatSize(piece.across, piece.along, ruler)} [${piece.letter}]`,
     );
-    return [stockShort(fabric.name, said)];
+    return [stockShort(fabric.name, said, wanting)];
   }
   return missing.map(({ piece }) => {
     const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;

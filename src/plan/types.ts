@@ -200,11 +200,23 @@ export interface Leftover {
   cause: WasteCause;
 }
 
+/** A strip cut wrongly and cut once more. */
+export interface Mistake {
+  /** Width of the strip, lost once. */
+  width: Ticks;
+  /** More to buy; 0 when what is left uncut takes it. */
+  more: Ticks;
+  /** What that costs in hundredths; null without a price. */
+  cost: number | null;
+}
+
 export interface Sturdiness {
   /** Narrowest usable width at which the same purchase still works; null when not worked out. */
   narrowestUsable: Ticks | null;
   /** Bought length left over after all cutting. */
   spareLength: Ticks;
+  /** One strip spoiled: of the width cut most often, and of the widest. Absent where no strip comes off a bolt. */
+  mistakes?: { usual: Mistake; worst: Mistake };
 }
 
 /** What was proved about the length cut and about the amount bought. */

@@ -62,7 +62,7 @@ describe("a strip", () => {
 });
 
 describe("a lay", () => {
-  const cloth = { source: "bolt", name: "bolt", across: 30, along: 60, straighten: 2 } as const;
+  const cloth = { source: "bolt", name: "bolt", across: 30, along: 60, straighten: 2, strip: false } as const;
 
   test("is straightened, cut lengthwise first, then into strips from the widest down", () => {
     const layout = {
@@ -128,7 +128,14 @@ describe("a lay", () => {
       firstCut: "along",
       sections: [{ kind: "strips", count: 1, column }],
     } as const;
-    const scrap = { source: "fixed", name: "scrap", across: 10, along: 20, straighten: 0 } as const;
+    const scrap = {
+      source: "fixed",
+      name: "scrap",
+      across: 10,
+      along: 20,
+      straighten: 0,
+      strip: false,
+    } as const;
     const { root } = buildLay(scrap, [{ ...layout, sections: [...layout.sections] }], ITEMS);
     expect(root).toMatchObject({ x: 0, y: 0, across: 10, along: 20, cut: "along" });
     expect(drawn(root)).toBe("[[6x8 / 6x8 / (6x4)] | (4x20)]");
