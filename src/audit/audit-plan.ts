@@ -5,6 +5,7 @@ import { checkOrder } from "./check-order.ts";
 import { checkPieces } from "./check-pieces.ts";
 import { checkSteps } from "./check-steps.ts";
 import { checkStock } from "./check-stock.ts";
+import { checkTemplates } from "./check-templates.ts";
 import { checkTree } from "./check-tree.ts";
 import { checkWaste } from "./check-waste.ts";
 
@@ -25,6 +26,7 @@ export function auditPlan(plan: Plan): string[] {
   for (const fabric of plan.fabrics) {
     for (const fault of auditFabric(fabric, plan)) faults.push(`${fabric.name}: ${fault}`);
   }
+  faults.push(...checkTemplates(plan));
   const names = plan.fabrics.map(({ name }) => name);
   if (new Set(names).size < names.length) faults.push("two fabrics have the same name");
   return faults;

@@ -11,6 +11,15 @@ export function forKits(cutList: CutList, kits: number): CutList {
     count: piece.count * kits,
     uses: piece.uses.map((use) => ({ ...use, count: use.count * kits })),
     note: joined === undefined || piece.note === "" ? piece.note : `For each kit: ${piece.note}`,
+    ...(piece.shape === undefined
+      ? {}
+      : {
+          shape: {
+            ...piece.shape,
+            asDrawn: piece.shape.asDrawn * kits,
+            reversed: piece.shape.reversed * kits,
+          },
+        }),
     ...(piece.corners === undefined ? {} : { corners: piece.corners * kits }),
     ...(piece.seams === undefined ? {} : { seams: piece.seams * kits }),
   });

@@ -56,7 +56,7 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
     }
     return piece;
   });
-  return { fabric, pieces: letterPieces(mergePieces(pieces)) };
+  return { fabric, pieces: letterPieces(mergePieces(pieces, fabric.print)) };
 }
 
 /** How far the piece sticks out of the usable width in the turn that suits it best; 0 when it fits. */

@@ -1,16 +1,29 @@
+import type { PatchShape } from "../quilt/units/types.ts";
+import type { Print } from "../spec/types.ts";
+import { addShapes, shapeNumber } from "./shapes.ts";
 import type { CutPiece, PieceUse } from "./types.ts";
 
 /**
  * Gathers pieces that are cut alike: the same size, turn rule and way of cutting, and cut further in the
  * same way. Counts are added and every use is kept. A free piece written 4 x 2 is the same as one written
- * 2 x 4; the first one written decides how it is shown.
+ * 2 x 4; the first one written decides how it is shown. Pieces cut to different outlines stay apart though
+ * their rectangles are alike: each goes into a bag of its own, with its template.
+ * @param print of the fabric: it says how a template may be turned
  */
-export function mergePieces(pieces: readonly CutPiece[]): CutPiece[] {
+export function mergePieces(pieces: readonly CutPiece[], print: Print): CutPiece[] {
   const merged = new Map<string, CutPiece>();
+  const shapes: PatchShape[] = [];
   for (const piece of pieces) {
-    const key = sameness(piece);
+    const shape = piece.shape === undefined ? "" : shapeNumber(shapes, piece.shape, print);
+    const key = `${sameness(piece)}${shape}`;
     const before = merged.get(key);
-    merged.set(key, before === undefined ? piece : together(before, piece));
+    if (before === undefined) merged.set(key, piece);
+    else {
+      const sum = together(before, piece);
+      if (before.shape !== undefined && piece.shape !== undefined)
+        sum.shape = addShapes(before.shape, piece.shape, print);
+      merged.set(key, sum);
+    }
   }
   return [...merged.values()];
 }

@@ -55,7 +55,7 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<CutList
   for (const list of written.value ?? []) add(list.fabric, ...list.pieces);
   const value = spec.fabrics.map((fabric): CutList => {
     const own = found.filter((each) => each.fabric === fabric.name).map((each) => each.piece);
-    return { fabric, pieces: letterPieces(mergePieces(withoutClashingTrims(own))) };
+    return { fabric, pieces: letterPieces(mergePieces(withoutClashingTrims(own), fabric.print)) };
   });
   const failed = diagnostics.some((each) => each.severity === "error");
   return { value: failed ? null : value.filter((list) => list.pieces.length > 0), diagnostics };

@@ -1,12 +1,14 @@
 import { directionByOtherMethod, directionSpares } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/format.ts";
-import type { Recipe } from "../quilt/units/types.ts";
+import type { PatchShape, Recipe } from "../quilt/units/types.ts";
 import type { SpotFacts, UnitDemand, UnitWant } from "../quilt/work-types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
-import { type Cloths, type Cover, type CoverPiece, coverDemand } from "./quilt-ways.ts";
+import type { Cloths, Cover, CoverPiece } from "./cover.ts";
+import { coverDemand } from "./quilt-ways.ts";
+import { addShapes, quarterTurned, shapeNumber } from "./shapes.ts";
 import type { CutPiece } from "./types.ts";
 
 /** A piece and the fabric it is cut from. */
@@ -30,7 +32,7 @@ export function listUnit(
   if (chosen === null) return [];
   return chosen.flatMap(({ recipe, cover, wants }) => {
     const need = needOf(demand.spots, wants);
-    return gather(cover.pieces, demand).flatMap(({ piece, parts }): OfFabric[] => {
+    return gather(cover.pieces, demand, fabrics).flatMap(({ piece, parts }): OfFabric[] => {
       const fabric = fabrics.get(demand.fabrics[piece.role] ?? "");
       if (fabric === undefined) return [];
       return [{ fabric: fabric.name, piece: asCutPiece(piece, parts, recipe, demand, fabric, need, spec) }];
@@ -38,12 +40,22 @@ export function listUnit(
   });
 }
 
-/** Pieces of one size and fabric that serve several parts of the unit, as one line. */
-function gather(pieces: readonly CoverPiece[], demand: UnitDemand): { piece: CoverPiece; parts: string[] }[] {
+/** Pieces of one size, outline and fabric that serve several parts of the unit, as one line. */
+function gather(
+  pieces: readonly CoverPiece[],
+  demand: UnitDemand,
+  fabrics: ReadonlyMap<string, FabricSpec>,
+): { piece: CoverPiece; parts: string[] }[] {
   const lines = new Map<string, { piece: CoverPiece; parts: string[] }>();
+  const shapes = new Map<string, PatchShape[]>();
   for (const piece of pieces) {
-    const { role, count: _count, made, ...size } = piece;
-    const key = JSON.stringify([demand.fabrics[role], size]);
+    const { role, count: _count, made, shape, ...size } = piece;
+    const name = demand.fabrics[role] ?? "";
+    // Seen with the print's up at the top, whichever way it runs on the cloth.
+    const print = { kind: fabrics.get(name)?.print.kind ?? "none", axis: "along" } as const;
+    const known = shapes.get(name) ?? [];
+    shapes.set(name, known);
+    const key = JSON.stringify([name, size, shape === null ? null : shapeNumber(known, shape, print)]);
     const before = lines.get(key);
     if (before === undefined) {
       lines.set(key, { piece, parts: [role] });
@@ -52,6 +64,8 @@ function gather(pieces: readonly CoverPiece[], demand: UnitDemand): { piece: Cov
     before.piece = {
       ...before.piece,
       count: before.piece.count + piece.count,
+      shape:
+        before.piece.shape === null || shape === null ? shape : addShapes(before.piece.shape, shape, print),
       made: [...before.piece.made, ...made],
     };
     if (!before.parts.includes(role)) before.parts.push(role);
@@ -201,7 +215,9 @@ function asCutPiece(
   const [across, along] = turned ? [piece.along, piece.across] : [piece.across, piece.along];
   const free = !directional && !piece.fullWidth && across !== along;
   const strip = piece.note !== "";
-  const size = free && !strip && across > along ? { across: along, along: across } : { across, along };
+  const swapped = free && !strip && across > along;
+  const size = swapped ? { across: along, along: across } : { across, along };
+  const turnedOnce = turned || swapped;
   // Longer than the fabric is wide: it lies along the selvage, beside strips when that takes less.
   const long = free && size.along > usableWidth(fabric);
   const cut = across * along * piece.count;
@@ -223,6 +239,7 @@ function asCutPiece(
     trimTo: trimTo.needed ? { across: trimTo.across, along: trimTo.along } : null,
     roundedUp: piece.roundedUp,
     note: strip ? piece.note : "",
+    ...(piece.shape === null ? {} : { shape: turnedOnce ? quarterTurned(piece.shape) : piece.shape }),
     corners,
     seams: cut - used.finished - corners,
   };

@@ -1,41 +1,9 @@
 import type { Ticks } from "../length/types.ts";
-import { countSets, waysToCut } from "../quilt/index.ts";
-import type { Diagonal, Lie, Recipe, RecipePiece, SetStrip, StripSet } from "../quilt/units/types.ts";
+import { waysToCut } from "../quilt/index.ts";
+import type { Diagonal, Lie, PatchShape, Recipe, RecipePiece } from "../quilt/units/types.ts";
 import type { SpotFacts, UnitDemand, UnitWant } from "../quilt/work-types.ts";
-import type { Subcut } from "./types.ts";
-
-/** What the covering needs to know of the cloths. */
-export interface Cloths {
-  /** How a part's fabric reads; absent for one without direction. */
-  direction(role: string): "one-way" | "two-way" | undefined;
-  /** Whether the print's up of a part's fabric runs along the selvage. */
-  axis(role: string): "along" | "across";
-  usable(role: string): Ticks;
-}
-
-/** Pieces of one size for one part of the units. */
-export interface CoverPiece {
-  role: string;
-  across: Ticks;
-  along: Ticks;
-  fullWidth: boolean;
-  count: number;
-  subcut: Subcut;
-  diagonal: Diagonal;
-  roundedUp: boolean;
-  /** What is made from all of them, by spot: more than needed when there are spares; parts of patches for strips. */
-  made: { spot: string; count: number }[];
-  note: string;
-}
-
-/** How many of which pieces make the units wanted by one recipe. */
-export interface Cover {
-  pieces: CoverPiece[];
-  /** Units that come out with a print pointing where none is wanted. */
-  spare: number;
-  /** Square ticks of cloth. */
-  cloth: number;
-}
+import { type Cloths, type Cover, type CoverPiece, made, sameness, sizedCover } from "./cover.ts";
+import { coverSets } from "./quilt-sets.ts";
 
 /** A piece laid one way on its cloth. */
 interface Column {
@@ -44,6 +12,8 @@ interface Column {
   across: Ticks;
   along: Ticks;
   diagonal: Diagonal;
+  roundedUp: boolean;
+  template: PatchShape | null;
 }
 
 /**
@@ -73,25 +43,6 @@ export function coverDemand(
   };
 }
 
-function sizedCover(pieces: CoverPiece[], spare: number): Cover {
-  return {
-    pieces,
-    spare,
-    cloth: pieces.reduce((sum, piece) => sum + piece.across * piece.along * piece.count, 0),
-  };
-}
-
-/** Prints that read the same: a two-way print turned half round is not told from itself. */
-function sameness(direction: "one-way" | "two-way"): number {
-  return direction === "two-way" ? 4 : 8;
-}
-
-function made(lies: readonly Lie[], times: number): CoverPiece["made"] {
-  const counts = new Map<string, number>();
-  for (const { spot } of lies) counts.set(spot, (counts.get(spot) ?? 0) + times);
-  return [...counts].map(([spot, count]) => ({ spot, count }));
-}
-
 function pieceOf(column: Column, count: number): CoverPiece {
   const { piece } = column;
   return {
@@ -102,7 +53,8 @@ function pieceOf(column: Column, count: number): CoverPiece {
     count,
     subcut: piece.subcut,
     diagonal: piece.subcut === "once-diagonal" ? column.diagonal : "any",
-    roundedUp: piece.roundedUp,
+    roundedUp: column.roundedUp,
+    shape: column.template === null ? null : { ...column.template, asDrawn: count, reversed: 0 },
     made: made(column.lies, count),
     note: "",
   };
@@ -117,6 +69,9 @@ function columnsOf(piece: RecipePiece, list: number, directional: boolean): Colu
     across: way.across,
     along: way.along,
     diagonal: way.diagonal,
+    roundedUp: piece.roundedUp,
+    template: way.template,
+    ...(directional ? null : piece.freeLay),
   }));
 }
 
@@ -308,77 +263,4 @@ function unitsGiven(recipe: Recipe, columns: readonly Column[], cloths: Cloths):
     gives.set(key, (gives.get(key) ?? 0) + 1);
   }
   return gives;
-}
-
-/** Strip sets for units wanted one way; strips lie across the fabric, either side up. */
-function coverSets(recipe: Recipe, want: UnitWant, cloths: Cloths): Cover | null {
-  const pieces: CoverPiece[] = [];
-  for (const set of recipe.stripSets) {
-    if (!set.strips.every((strip) => keepsDirection(strip, want, cloths))) return null;
-    const usable = Math.min(...set.strips.map((strip) => cloths.usable(strip.role)));
-    const counted = countSets(set, want.count, usable);
-    if (counted === null) return null;
-    for (const strip of set.strips)
-      pieces.push(...stripsOf(set, strip, counted, want.count, cloths.usable(strip.role)));
-  }
-  return sizedCover(pieces, 0);
-}
-
-function keepsDirection(strip: SetStrip, want: UnitWant, cloths: Cloths): boolean {
-  const direction = cloths.direction(strip.role);
-  if (direction === undefined) return true;
-  const turns = cloths.axis(strip.role) === "along" ? [0, 2] : [1, 3];
-  const wanted = want.prints[strip.role] ?? 0;
-  return turns.some((turn) =>
-    strip.lies.every((list) =>
-      list.every((lie) => (lie.print + 2 * turn - wanted + 16) % sameness(direction) === 0),
-    ),
-  );
-}
-
-function stripsOf(
-  set: StripSet,
-  strip: SetStrip,
-  counted: NonNullable<ReturnType<typeof countSets>>,
-  units: number,
-  usable: Ticks,
-): CoverPiece[] {
-  const shared = {
-    role: strip.role,
-    along: strip.width,
-    subcut: "none" as const,
-    diagonal: "any" as const,
-    roundedUp: strip.roundedUp,
-  };
-  const all = made(strip.lies.flat(), units);
-  const perUnit = set.segmentsPerUnit * units;
-  const share = (segments: number): CoverPiece["made"] =>
-    all.map(({ spot, count }) => ({ spot, count: (count * segments) / Math.max(1, perUnit) }));
-  const full: CoverPiece[] =
-    counted.fullSets === 0
-      ? []
-      : [
-          {
-            ...shared,
-            across: usable,
-            fullWidth: true,
-            count: counted.fullSets,
-            made: share(counted.fullSets * counted.segmentsPerFullSet),
-            note: `strip set ${set.name}`,
-          },
-        ];
-  const last: CoverPiece[] =
-    counted.lastSegments === 0
-      ? []
-      : [
-          {
-            ...shared,
-            across: counted.lastLength,
-            fullWidth: false,
-            count: 1,
-            made: share(counted.lastSegments),
-            note: `strip set ${set.name}, the short one`,
-          },
-        ];
-  return [...full, ...last];
 }

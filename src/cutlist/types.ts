@@ -1,4 +1,5 @@
 import type { Ticks } from "../length/types.ts";
+import type { PatchShape } from "../quilt/units/types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 
 /** What a cut piece is for: printed on bag labels and in the cut list. */
@@ -10,6 +11,16 @@ export interface PieceUse {
 
 /** How a cut rectangle is cut further once it is a rectangle (triangles), after the plan's cuts. */
 export type Subcut = "none" | "once-diagonal" | "twice-diagonal" | "template";
+
+/**
+ * What a piece becomes that is cut to a line: the outline as the cloth lies, y along the selvage. On a print
+ * whose up runs across the fabric, up is to the right.
+ */
+export interface CutShape extends PatchShape {
+  /** How many are cut with the template as drawn, and how many with it turned face down. */
+  asDrawn: number;
+  reversed: number;
+}
 
 /** One size to cut from one fabric. */
 export interface CutPiece {
@@ -42,6 +53,8 @@ export interface CutPiece {
    */
   corners?: number;
   seams?: number;
+  /** For `template`, and for strips that are cut up aslant: the outline, seam line and count; absent otherwise. */
+  shape?: CutShape;
   /**
    * On full-width strips that are sewn end to end: the length they must make together and what each join
    * takes, so that a narrower bolt can be tried. Absent when the strips are used as they are.

@@ -30,6 +30,9 @@ export function waysOfJoining(cutList: CutList, usable: Ticks, ruler: Ruler): Jo
       (piece, index): CutPiece => (kept.has(index) ? piece : (joinable[index] ?? piece)),
     );
     const way = kept.size === open.length ? "whole" : kept.size === 0 ? "joined" : "mixed";
-    return { way, cutList: { fabric: cutList.fabric, pieces: letterPieces(mergePieces(pieces)) } };
+    return {
+      way,
+      cutList: { fabric: cutList.fabric, pieces: letterPieces(mergePieces(pieces, cutList.fabric.print)) },
+    };
   });
 }

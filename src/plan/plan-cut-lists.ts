@@ -12,6 +12,7 @@ import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed } from "./fixed-pieces.ts";
 import type { FixedPiece } from "./pose-problem.ts";
+import { listTemplates } from "./list-templates.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
 
@@ -52,6 +53,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
   const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
+  const templates = listTemplates(plans);
   const value: Plan = {
     format: "crossgrain plan",
     version: PLAN_VERSION,
@@ -69,6 +71,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
       sturdiness: { ...plan.sturdiness, narrowestUsable: narrowest[i] ?? null },
     })),
     top,
+    ...(templates.length === 0 ? {} : { templates }),
     diagnostics: told,
   };
   return { value, diagnostics: told };

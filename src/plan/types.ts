@@ -3,6 +3,7 @@ import type { Diagnostic } from "../diagnostics/types.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { Making } from "../making/types.ts";
 import type { QuiltTop } from "../quilt/types.ts";
+import type { Template } from "./template-types.ts";
 import type { Assumption, Price, Print, SoldBy } from "../spec/types.ts";
 
 /** Written in every plan file; raised when a reader of older plans would misread a newer one. */
@@ -281,6 +282,8 @@ export interface Plan {
   fabrics: FabricPlan[];
   /** The quilt top for drawing; null when the plan came from a plain cut list. */
   top: QuiltTop | null;
+  /** Outlines to copy at full size; absent when every piece stays a rectangle. */
+  templates?: Template[];
   /** How the pieces become the quilt; absent when the plan came from a plain cut list. */
   making?: Making;
   /** Warnings and notes from reading and planning. */

@@ -135,27 +135,56 @@ function fullPoint(point: RootPoint, before: RootPoint, after: RootPoint, seam: 
 // A full point reaches seam x root(2 / (1 + n1 . n2)) beyond its corner: three seams where this is 2/9.
 const SHARP = r.whole(q.rational(2n, 9n));
 
+const ONE = r.whole(q.ONE);
+const BEYOND = r.whole(q.rational(3n, 2n));
+
+function onGrain(direction: RootPoint): boolean {
+  return r.signOf(direction.x) === 0 || r.signOf(direction.y) === 0;
+}
+
 /**
- * The same, with points sharper than about 39 degrees (reaching more than three seams beyond their corner) cut
- * off square to the edge before them, one seam beyond the corner: no edge loses any of its allowance.
+ * The two corners a sharp point is cut off at, on the moved edges before and after it.
+ *
+ *     |\      one edge on the straight grain: square to it,      / \    else: both moved edges run on for one
+ *     | \     one seam beyond the corner of the seam line       /___\   and a half seams, and are joined
+ *     |__\
+ *
+ * Either way mirror images are blunted as mirror images, and the corner of a raw unit (root 2 seams from the
+ * point at most) is left on.
+ */
+function bluntEnds(
+  corner: { point: RootPoint; to: RootPoint; from: RootPoint; before: RootPoint; after: RootPoint },
+  seam: Rational,
+): [RootPoint, RootPoint] {
+  const { point, to, from, before, after } = corner;
+  const allowance = r.whole(seam);
+  const first = (by: RootSum): RootPoint => along(along(point, before, allowance), to, by);
+  const second = (by: RootSum): RootPoint => along(along(point, after, allowance), from, by);
+  const back = r.minus([], allowance);
+  if (onGrain(to) === onGrain(from)) {
+    const run = r.times(allowance, BEYOND);
+    return [first(run), second(r.minus([], run))];
+  }
+  // Where the other moved edge is one seam beyond the corner, measured along the edge on the grain.
+  return onGrain(to)
+    ? [first(allowance), second(r.times(allowance, r.over(r.minus(ONE, dot(to, after)), dot(to, from))))]
+    : [first(r.times(back, r.over(r.plus(ONE, dot(from, before)), dot(to, from)))), second(back)];
+}
+
+/**
+ * The same, with points sharper than about 39 degrees (reaching more than three seams beyond their corner)
+ * cut off: no edge loses any of its allowance.
  */
 export function withSeamsBlunted(outline: RootOutline, seam: Rational): RootOutline {
   const { run, out } = edgesOf(outline);
-  const one = r.whole(q.ONE);
-  const allowance = r.whole(seam);
   return outline.flatMap((point, i) => {
     const [before, after] = [around(out, i - 1), around(out, i)];
     const [to, from] = [around(run, i - 1), around(run, i)];
     // A corner that points inwards has no point to blunt: there the moved edges meet nearer the corner's mouth.
     const inwards = r.signOf(cross(to, from)) < 0;
-    if (inwards || r.compareRoots(r.plus(one, dot(before, after)), SHARP) >= 0)
+    if (inwards || r.compareRoots(r.plus(ONE, dot(before, after)), SHARP) >= 0)
       return [fullPoint(point, before, after, seam)];
-    // On the moved edge after the corner: where its distance along the edge before is one seam.
-    const back = r.times(allowance, r.over(r.minus(one, dot(to, after)), dot(to, from)));
-    return [
-      along(along(point, before, allowance), to, allowance),
-      along(along(point, after, allowance), from, back),
-    ];
+    return bluntEnds({ point, to, from, before, after }, seam);
   });
 }
 

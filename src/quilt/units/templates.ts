@@ -96,7 +96,7 @@ export function templatePiece(
   const upright = isUprightRectangle(outline);
   const formula = upright
     ? "finished size + 2 seams"
-    : "patch with a seam added along every edge, very sharp points cut off one seam beyond the corner";
+    : "patch with a seam added along every edge, very sharp points cut off beyond the corner";
   return {
     draft: {
       role: patch.role,

@@ -1,0 +1,57 @@
+import type { Ticks } from "../length/types.ts";
+import type { Diagonal, Lie } from "../quilt/units/types.ts";
+import type { CutShape, Subcut } from "./types.ts";
+
+/** What the covering needs to know of the cloths. */
+export interface Cloths {
+  /** How a part's fabric reads; absent for one without direction. */
+  direction(role: string): "one-way" | "two-way" | undefined;
+  /** Whether the print's up of a part's fabric runs along the selvage. */
+  axis(role: string): "along" | "across";
+  usable(role: string): Ticks;
+}
+
+/** Pieces of one size for one part of the units. */
+export interface CoverPiece {
+  role: string;
+  across: Ticks;
+  along: Ticks;
+  fullWidth: boolean;
+  count: number;
+  subcut: Subcut;
+  diagonal: Diagonal;
+  roundedUp: boolean;
+  /** What is cut from it with a template, seen with the print's up at the top; null when it stays as it is. */
+  shape: CutShape | null;
+  /** What is made from all of them, by spot: more than needed when there are spares; parts of patches for strips. */
+  made: { spot: string; count: number }[];
+  note: string;
+}
+
+/** How many of which pieces make the units wanted by one recipe. */
+export interface Cover {
+  pieces: CoverPiece[];
+  /** Units that come out with a print pointing where none is wanted. */
+  spare: number;
+  /** Square ticks of cloth. */
+  cloth: number;
+}
+
+export function sizedCover(pieces: CoverPiece[], spare: number): Cover {
+  return {
+    pieces,
+    spare,
+    cloth: pieces.reduce((sum, piece) => sum + piece.across * piece.along * piece.count, 0),
+  };
+}
+
+/** Prints that read the same: a two-way print turned half round is not told from itself. */
+export function sameness(direction: "one-way" | "two-way"): number {
+  return direction === "two-way" ? 4 : 8;
+}
+
+export function made(lies: readonly Lie[], times: number): CoverPiece["made"] {
+  const counts = new Map<string, number>();
+  for (const { spot } of lies) counts.set(spot, (counts.get(spot) ?? 0) + times);
+  return [...counts].map(([spot, count]) => ({ spot, count }));
+}

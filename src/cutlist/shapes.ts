@@ -1,0 +1,47 @@
+import { matchShapes, type ShapeMatch, type ShapeTurns, turnedShape } from "../quilt/units/shapes.ts";
+import type { PatchShape } from "../quilt/units/types.ts";
+import type { Print } from "../spec/types.ts";
+import type { CutShape } from "./types.ts";
+
+/*
+ * When are two outlines one template? On plain cloth when one is the other turned by quarters, so that the
+ * grain still runs along or across, or turned over. A print with an up leaves fewer turns: none when it reads
+ * one way, half-turns when it reads two ways; turned over, its up stays where it is.
+ */
+
+const TURNS: Readonly<Record<Print["kind"], ShapeTurns>> = {
+  none: "free",
+  "two-way": "half",
+  "one-way": "none",
+};
+
+/** How the second is cut with the template of the first, on cloth with that print; null when it is not. */
+export function matchOnCloth(shape: PatchShape, other: PatchShape, print: Print): ShapeMatch | null {
+  return matchShapes(shape, other, TURNS[print.kind], print.axis === "along");
+}
+
+/** The place of a shape in a list of different ones; one not yet known is added at the end. */
+export function shapeNumber(shapes: PatchShape[], shape: PatchShape, print: Print): number {
+  const known = shapes.findIndex((each) => matchOnCloth(each, shape, print) !== null);
+  return known >= 0 ? known : shapes.push(shape) - 1;
+}
+
+/** Both counts under the first one's outline, with the marks both have. The shapes must match. */
+export function addShapes(shape: CutShape, other: CutShape, print: Print): CutShape {
+  const match = matchOnCloth(shape, other, print);
+  if (match === null) throw new Error("two shapes under one letter do not match");
+  const [asDrawn, reversed] = match.mirrored
+    ? [other.reversed, other.asDrawn]
+    : [other.asDrawn, other.reversed];
+  return {
+    ...shape,
+    marks: match.marks,
+    asDrawn: shape.asDrawn + asDrawn,
+    reversed: shape.reversed + reversed,
+  };
+}
+
+/** The outline turned as its rectangle is, a quarter clockwise. */
+export function quarterTurned(shape: CutShape): CutShape {
+  return { ...shape, ...turnedShape(shape, 1) };
+}
