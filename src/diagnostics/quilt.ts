@@ -180,12 +180,14 @@ export function onPointUneven(where: InDesign, message: string, hint: string): D
   return say("ON-POINT-UNEVEN", "error", where, message, hint);
 }
 
-export function partialSeam(where: InDesign, block: string): Diagnostic {
+/** @param divides units to divide so that straight seams would do; empty when none were found */
+export function partialSeam(where: InDesign, block: string, divides: readonly string[]): Diagnostic {
   return say(
     "PARTIAL-SEAM",
-    "info",
+    "warning",
     where,
     `Block ${block} cannot be joined in straight seams alone: one seam is sewn part way and finished later.`,
+    divides.length === 0 ? "" : `For straight seams throughout divide ${divides.join(", and ")}.`,
   );
 }
 
@@ -250,6 +252,19 @@ export function seamsDoNotMeet(where: InDesign, message: string): Diagnostic {
     where,
     message,
     "Check that it is meant; otherwise give the blocks one width.",
+  );
+}
+
+/** @param cuts how many cuts through patches of which part would do away with them; empty when none were found */
+export function setInSeam(where: InDesign, unit: string, cuts: readonly string[]): Diagnostic {
+  return say(
+    "SET-IN-SEAM",
+    "warning",
+    where,
+    `${unit} has patches set into corners: seams that stop one allowance short and turn.`,
+    cuts.length === 0
+      ? ""
+      : `For straight seams alone draw it as \`drawn patches\` with ${cuts.join(" and ")}, a seam in the place of each.`,
   );
 }
 

@@ -4,7 +4,6 @@ import {
   codeUnknown,
   codeUnused,
   gridOffMarks,
-  partialSeam,
   rowsUneven,
   sizesDoNotAddUp,
   spanOffGrid,
@@ -25,9 +24,9 @@ import {
   ZERO,
 } from "../length/rational.ts";
 import type { BlockSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
+import { warnOfCrookedSeams } from "./crooked-seams.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
-import { straightSeams } from "./piecing.ts";
 import { sayCount, sayLength } from "./say.ts";
 import { checkUnit } from "./unit-of-cell.ts";
 
@@ -59,7 +58,7 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
   if (failed() || across === null || down === null) return null;
   const units = placeUnits(block, spec, starts(across), starts(down), diagnostics);
   if (failed()) return null;
-  if (!straightSeams(units)) diagnostics.push(partialSeam(block, block.name));
+  warnOfCrookedSeams(block, units, spec, diagnostics);
   return {
     spec: block,
     across: total(across),
