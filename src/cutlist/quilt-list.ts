@@ -12,6 +12,7 @@ import { letterPieces } from "./letters.ts";
 import { listCuts } from "./list-cuts.ts";
 import { mergePieces } from "./merge.ts";
 import { backingPiece, bindingPiece, waddingPiece } from "./quilt-finishing.ts";
+import { foundationPieces } from "./quilt-foundation.ts";
 import { stripPiece, trianglePieces } from "./quilt-strips.ts";
 import { listUnit, type OfFabric } from "./quilt-units.ts";
 import type { CutList, CutPiece } from "./types.ts";
@@ -47,6 +48,12 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<CutList
     const fabric = fabrics.get(strip.fabric);
     if (fabric !== undefined)
       add(fabric, settled(stripPiece(strip, fabric), fabric, strip, spec, diagnostics));
+  }
+  for (const fabric of spec.fabrics) {
+    for (const piece of foundationPieces(work, fabric)) {
+      const where = { text: piece.uses[0]?.text ?? "", path: "foundation", at: spec.foundation?.at ?? null };
+      add(fabric, settled(piece, fabric, where, spec, diagnostics));
+    }
   }
   warnOfMitres(spec, fabrics, diagnostics);
   addFinishing(spec, work, fabrics, add, diagnostics);

@@ -1,3 +1,4 @@
+import { foundationMethod } from "../diagnostics/foundation.ts";
 import { unitUnsuited } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
@@ -6,18 +7,24 @@ import type { LaidUnit } from "./laid-types.ts";
 import { saySize } from "./say.ts";
 import { spotFacts } from "./spot-facts.ts";
 import { howMade } from "./triangles.ts";
+import { foundationRecipe, ON_FOUNDATION } from "./units/on-foundation.ts";
 import type { Recipe } from "./units/types.ts";
 import type { SpotFacts, UnitDemand } from "./work-types.ts";
 
-/** Gathers the units of the quilt by what is sewn alike, and works out the ways to make each. */
+/**
+ * Gathers the units of the quilt by what is sewn alike, and works out the ways to make each.
+ * @param pieced units whose patches are added one by one on gridded foundation: they have one way only
+ */
 export function demandsOf(
   instances: readonly UnitInstance[],
   spec: QuiltSpec,
+  pieced: ReadonlySet<LaidUnit>,
   diagnostics: Diagnostic[],
 ): UnitDemand[] {
   const demands = new Map<string, UnitDemand | null>();
   const known = new Map<string, Made>();
-  for (const instance of instances) {
+  for (const one of instances) {
+    const instance = pieced.has(one.unit) ? onFoundation(one, diagnostics) : one;
     const key = JSON.stringify(
       [
         instance.unit.kind.name,
@@ -35,6 +42,15 @@ export function demandsOf(
     if (demand !== null) addTo(demand, instance);
   }
   return [...demands.values()].filter((demand) => demand !== null);
+}
+
+/** The same unit with the one method it can have there. */
+function onFoundation(instance: UnitInstance, diagnostics: Diagnostic[]): UnitInstance {
+  const { unit } = instance;
+  const { method, kind, cell } = unit;
+  if (method !== null && kind.patches(unit.design).length > 1)
+    diagnostics.push(foundationMethod(cell, kind.name, method));
+  return { ...instance, unit: { ...unit, method: ON_FOUNDATION } };
 }
 
 function addTo(demand: UnitDemand, { prints, label, count }: UnitInstance): void {
@@ -89,6 +105,9 @@ function recipesOf(
   diagnostics: Diagnostic[],
 ): Recipe[] | null {
   const how = howMade(spec);
+  if (unit.method === ON_FOUNDATION) {
+    return [foundationRecipe(unit.kind, unit.design, how, spec.foundation?.ease ?? 0)];
+  }
   const recipes: Recipe[] = [];
   // With one way of making it, that is the way wanted.
   const wanted = unit.kind.methods.length === 1 ? unit.kind.methods[0]?.name : unit.method;

@@ -1,4 +1,5 @@
 export { exactToNumber } from "./exact.ts";
+export type * from "./foundation/types.ts";
 export { type LaidQuilt, layOutQuilt } from "./lay-out-quilt.ts";
 export { type Restated, restate, type SizeChange } from "./restate.ts";
 export { fillRows } from "./setting.ts";

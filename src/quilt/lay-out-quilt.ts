@@ -18,6 +18,7 @@ import {
 import { prepareColours } from "./colours.ts";
 import { demandsOf } from "./demands.ts";
 import { addExact, scaleExact, shiftPoint, surdOfExact, turnPoint } from "./exact.ts";
+import { findFoundation } from "./foundation/find-foundation.ts";
 import type { LaidBlock } from "./laid-types.ts";
 import { checkOnPoint, checkStraight, fillRows, type SetRow, setRows } from "./setting.ts";
 import { cutLengthOf, onMarkAbove } from "./strips.ts";
@@ -41,7 +42,12 @@ export function layOutQuilt(spec: QuiltSpec): Outcome<LaidQuilt> {
   const builder = newBuilder(spec, prepareColours(spec, diagnostics), diagnostics);
   checkMethods(spec, diagnostics);
   const blocks = new Map(spec.blocks.map((block) => [block.key, layOutBlock(block, spec, diagnostics)]));
-  for (const word of [spec.binding?.fabric, spec.backing?.fabric, spec.wadding?.fabric]) {
+  for (const word of [
+    spec.binding?.fabric,
+    spec.backing?.fabric,
+    spec.wadding?.fabric,
+    spec.foundation?.fabric,
+  ]) {
     if (word !== undefined && word !== null) builder.find(word, null, "");
   }
   const laid = layOutTop(builder, blocks);
@@ -101,7 +107,8 @@ function finish(
   triangles: TriangleDemand[],
 ): LaidQuilt {
   const { spec, diagnostics } = builder;
-  const units = demandsOf(unitInstances(builder), spec, diagnostics);
+  const foundation = findFoundation(builder);
+  const units = demandsOf(unitInstances(builder), spec, foundation?.pieced ?? new Set(), diagnostics);
   for (const fabric of builder.tilted) {
     const at = spec.fabrics.find((each) => each.name === fabric)?.at ?? null;
     diagnostics.push(printTilted({ path: spec.setting.path, at }, fabric));
@@ -133,6 +140,7 @@ function finish(
       units,
       strips,
       triangles,
+      foundation: foundation?.work ?? null,
       top: { across: raw(across), down: raw(down) },
     },
   };
@@ -146,8 +154,8 @@ function reportUnused(builder: Builder): void {
     if (!placed.has(block.name)) diagnostics.push(blockUnused(block, block.name));
   const used = new Set([
     ...builder.patches.map((patch) => patch.fabric),
-    ...[spec.binding?.fabric, spec.backing?.fabric, spec.wadding?.fabric].map((word) =>
-      word === undefined || word === null ? "" : (builder.find(word, null, "") ?? ""),
+    ...[spec.binding?.fabric, spec.backing?.fabric, spec.wadding?.fabric, spec.foundation?.fabric].map(
+      (word) => (word === undefined || word === null ? "" : (builder.find(word, null, "") ?? "")),
     ),
   ]);
   spec.fabrics.forEach((fabric, i) => {

@@ -1,5 +1,6 @@
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
+import type { FoundationWork } from "./foundation/types.ts";
 import type { Eighth, Recipe } from "./units/types.ts";
 
 /** How many are wanted for something, in words. */
@@ -91,6 +92,8 @@ export interface QuiltWork {
   units: UnitDemand[];
   strips: StripDemand[];
   triangles: TriangleDemand[];
+  /** What is made on gridded foundation; null when nothing is. */
+  foundation: FoundationWork | null;
   /** Raw size of the finished top, edge to edge, rounded up to the ruler mark. */
   top: { across: Ticks; down: Ticks };
 }

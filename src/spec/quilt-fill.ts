@@ -6,6 +6,7 @@ import { ceil } from "../length/rational.ts";
 import type { Ticks } from "../length/types.ts";
 import { type Path, pathText } from "./document.ts";
 import type { FileSettings } from "./fill-file.ts";
+import { fillFoundation } from "./foundation-fill.ts";
 import { readDrawing } from "./quilt-drawing.ts";
 import {
   FOLLOWS,
@@ -102,6 +103,7 @@ export function fillQuilt(
     backing: fillBacking(written.backing, filling),
     wadding: fillWadding(written.wadding, filling),
   };
+    foundation: fillFoundation(written.foundation, { ...filling, seam, fabrics, blockKeys: [...blockKeys] }),
   return { quilt, assumptions: filling.assumptions };
 }
 

@@ -1,6 +1,8 @@
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { formatLength } from "../length/format.ts";
 import type { SourceDocument } from "./document.ts";
 import { fillFile, gatherAssumptions } from "./fill-file.ts";
+import { straightenedOnLines } from "./foundation-fill.ts";
 import { wordIssues } from "./issues.ts";
 import { describeSchema } from "./json-schema.ts";
 import { fillQuilt } from "./quilt-fill.ts";
@@ -38,12 +40,15 @@ export function readQuilt(document: SourceDocument, fallbackName: string): Outco
   const part = design === null ? null : fillQuilt(design, settings, fabrics, { document, diagnostics });
   if (part === null || diagnostics.some(({ severity }) => severity === "error"))
     return { value: null, diagnostics };
-  const assumed = gatherAssumptions(
+  const onLines = straightenedOnLines(
     fabrics,
     filled.flatMap((each) => each.assumptions),
+    part.quilt.foundation,
+    (length) => formatLength(length, settings.ruler),
   );
+  const assumed = gatherAssumptions(fabrics, onLines.assumptions);
   const assumptions = [...settings.assumptions, ...part.assumptions, ...assumed];
-  return { value: { ...settings, fabrics, ...part.quilt, assumptions }, diagnostics };
+  return { value: { ...settings, fabrics: onLines.fabrics, ...part.quilt, assumptions }, diagnostics };
 }
 
 /** Of a file with faults, the design when all its own fields are right: a wrong fabric should not hide wrong cells. */

@@ -7,6 +7,7 @@ import { parseSize } from "../length/size.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { fileFields } from "./cut-list-schema.ts";
 import { fabricSchema } from "./fabric-schema.ts";
+import { foundationSchema } from "./foundation-schema.ts";
 import type { QuarterTurn } from "./quilt-types.ts";
 import { mostLayersSchema, quiltingSchema } from "./quilting-schema.ts";
 import { choice, leaf, length, refuse, text, words } from "./written.ts";
@@ -341,6 +342,7 @@ export function quiltFields(unit: LengthUnit) {
     backing: backing(unit).optional(),
     wadding: wadding(unit).optional(),
   };
+    foundation: foundationSchema(unit).optional(),
 }
 
 /** A quilt design. */

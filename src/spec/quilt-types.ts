@@ -1,5 +1,6 @@
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
+import type { FoundationSpec } from "./foundation-types.ts";
 import type { CutListSpec } from "./types.ts";
 
 /** An exact finished size in ticks, `n / d` in lowest terms: thirds and fifths of an inch are exact here. */
@@ -221,3 +222,5 @@ export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
   backing: BackingSpec | null;
   wadding: WaddingSpec | null;
 }
+  /** Gridded foundation some blocks are made on; null: none. */
+  foundation: FoundationSpec | null;

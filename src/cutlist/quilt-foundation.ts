@@ -1,0 +1,31 @@
+import type { FoundationWork, QuiltWork } from "../quilt/index.ts";
+import type { FabricSpec } from "../spec/types.ts";
+import { PLAIN_PIECE } from "./quilt-strips.ts";
+import type { CutPiece } from "./types.ts";
+
+/** `motif A`, `row B`: what a piece of foundation is called everywhere. */
+export function foundationName({ per }: Pick<FoundationWork, "per">, letter: string): string {
+  return `${per} ${letter}`;
+}
+
+/** The pieces of foundation, in whole printed squares: one line for each size. */
+export function foundationPieces(work: QuiltWork, fabric: FabricSpec): CutPiece[] {
+  const { foundation } = work;
+  if (foundation === null || foundation.fabric !== fabric.name) return [];
+  return foundation.parts.map(({ letter, count, cut }): CutPiece => {
+    const [across, along] = [cut.across * foundation.grid, cut.down * foundation.grid];
+    const squares = `${cut.across} x ${cut.down} printed squares`;
+    return {
+      ...PLAIN_PIECE,
+      across: Math.min(across, along),
+      along: Math.max(across, along),
+      count,
+      turnable: fabric.print.kind === "none" && across !== along,
+      uses: [{ text: `foundation for ${foundationName(foundation, letter)}, ${squares}`, count }],
+      note: "cut on the printed lines",
+      // The web lies under the patches: none of it is lost to seams or trimming.
+      corners: 0,
+      seams: 0,
+    };
+  });
+}

@@ -1,0 +1,134 @@
+import { foundationBlock } from "../../diagnostics/foundation.ts";
+import type { FoundationSpec } from "../../spec/foundation-types.ts";
+import type { Builder } from "../builder.ts";
+import type { LaidUnit } from "../laid-types.ts";
+import { ON_FOUNDATION } from "../units/on-foundation.ts";
+import { type Area, foldedParts } from "./folded.ts";
+import { onGrid } from "./on-grid.ts";
+import { type GridDesign, piecedParts } from "./pieced.ts";
+import type { Quarter } from "./turned.ts";
+import type { FoundationPart, FoundationWork } from "./types.ts";
+
+/** What is made on the foundation, and the units whose patches go onto it one by one. */
+export interface Found {
+  work: FoundationWork;
+  pieced: ReadonlySet<LaidUnit>;
+}
+
+type Coloured = NonNullable<Builder["coloured"] extends Map<string, infer One> ? One : never>;
+
+/** The drawn designs of blocks that are made on the foundation. */
+function designsOn({ spec, coloured }: Builder, foundation: FoundationSpec): Coloured[] {
+  const keys = foundation.blocks?.map(({ word }) => word) ?? null;
+  return [...coloured.values()].filter((one): one is Coloured => {
+    if (one === null || one.design < 0) return false;
+    const { block } = one;
+    const pieces = one.units.reduce((sum, { patches }) => sum + patches.length, 0);
+    if (!spec.blocks.includes(block.spec)) return false;
+    return keys === null ? pieces > 1 : keys.includes(block.spec.key);
+  });
+}
+
+/**
+ * Everything made on the gridded foundation: which pieces of it, how many, and what goes onto each in which order.
+ * Seams that would miss the printed lines, and blocks that cannot be made so, are told; null when there is no
+ * foundation.
+ */
+export function findFoundation(builder: Builder): Found | null {
+  const { spec, diagnostics } = builder;
+  const { foundation } = spec;
+  if (foundation === null) return null;
+  const on = designsOn(builder, foundation);
+  const pieced = new Set<LaidUnit>();
+  const parts: FoundationPart[] =
+    foundation.way === "pieced"
+      ? piecedOn(builder, on, foundation, pieced)
+      : foldedParts(
+          areasOf(builder, on, foundation),
+          foundation.grid,
+          foundation.allowance,
+          spec.ruler,
+          diagnostics,
+        );
+  const { fabric, grid, halves, way, per, allowance, ease, hold, after } = foundation;
+  return {
+    work: { fabric: fabric.word, grid, halves, way, per, allowance, ease, hold, after, parts },
+    pieced,
+  };
+}
+
+function piecedOn(
+  builder: Builder,
+  on: readonly Coloured[],
+  foundation: FoundationSpec,
+  pieced: Set<LaidUnit>,
+): FoundationPart[] {
+  const { spec, designs, diagnostics } = builder;
+  const { grid, halves } = foundation;
+  const lines = { grid, step: halves ? grid / 2 : grid, halves, ruler: spec.ruler };
+  const grids = on.flatMap((one): GridDesign[] => {
+    const design = designs[one.design];
+    if (design === undefined) return [];
+    const where = { units: one.units.map(({ unit }) => unit.cell), block: one.block.spec };
+    const patches = onGrid(design, lines, where, diagnostics);
+    return patches === null ? [] : [{ index: one.design, design, patches, where }];
+  });
+  const parts = piecedParts(grids, foundation, lines, diagnostics);
+  for (const { places } of parts) {
+    for (const { design, units } of places) {
+      const own = on.find((one) => one.design === design);
+      for (const unit of units) {
+        const laid = own?.units[unit]?.unit;
+        if (laid !== undefined) pieced.add(laid);
+        nameMethod(builder, design, unit);
+      }
+    }
+  }
+  return parts;
+}
+
+/** In the picture of the block the unit is told as it is made. */
+function nameMethod({ designs }: Builder, index: number, unit: number): void {
+  const design = designs[index];
+  if (design === undefined) return;
+  const units = design.units.map((one, i) => (i === unit ? { ...one, method: ON_FOUNDATION } : one));
+  designs[index] = { ...design, units };
+}
+
+function areasOf(builder: Builder, on: readonly Coloured[], foundation: FoundationSpec): Area[] {
+  const { designs } = builder;
+  if (foundation.per === "row") return rowsOf(builder, on, foundation);
+  return on.flatMap(({ design: index, block }): Area[] => {
+    const design = designs[index];
+    if (design === undefined) return [];
+    const blocks = [{ index, design, turn: 0 as const }];
+    return [{ name: `Block ${design.name}`, blocks, count: design.count, where: block.spec }];
+  });
+}
+
+/** The rows of blocks of a straight setting without sashes; anything else is refused. */
+function rowsOf(builder: Builder, on: readonly Coloured[], foundation: FoundationSpec): Area[] {
+  const { spec, designs, blocks, diagnostics } = builder;
+  const { setting } = spec;
+  const where = { path: `${foundation.path}.per`, at: foundation.at };
+  if (setting.layout === "on-point" || setting.sashing !== null) {
+    const message =
+      "A row of blocks goes onto one piece of foundation only in a straight setting without sashes.";
+    diagnostics.push(foundationBlock(where, message, "Write `per: block`."));
+    return [];
+  }
+  const known = new Set(on.map(({ design }) => design));
+  const rows = new Map<number, Area["blocks"]>();
+  for (const { place, design: index, row, turn } of blocks) {
+    const design = designs[index];
+    if (place !== "block" || design === undefined) continue;
+    if (!known.has(index) && foundation.blocks !== null) {
+      const message = `Row ${row + 1} holds block ${design.name}, which is not made on the foundation.`;
+      diagnostics.push(foundationBlock(where, message, "Write `per: block`, or list that block too."));
+      return [];
+    }
+    const own = rows.get(row) ?? [];
+    rows.set(row, [...own, { index, design, turn: ((turn - setting.turn + 360) % 360) as Quarter }]);
+  }
+  return [...rows].map(([row, own]) => ({ name: `Row ${row + 1}`, blocks: own, count: 1, where }));
+}

@@ -1,0 +1,192 @@
+import { foundationBlock, foundationOffGrid, sayGridSquares } from "../../diagnostics/foundation.ts";
+import type { InDesign } from "../../diagnostics/quilt.ts";
+import type { Diagnostic } from "../../diagnostics/types.ts";
+import * as q from "../../length/rational.ts";
+import type { Ruler, Ticks } from "../../length/types.ts";
+import { addExact, exactToNumber, rationalOfExact, turnPoint } from "../exact.ts";
+import { sayLength } from "../say.ts";
+import type { BlockDesign, Point } from "../types.ts";
+import { letterOf } from "./pieced.ts";
+import type { Node } from "./sequence.ts";
+import { pictureKey, QUARTERS, type Quarter } from "./turned.ts";
+import type { FoldedCell, FoldedPart } from "./types.ts";
+
+/** Blocks that lie side by side on one piece of foundation. */
+export interface Area {
+  name: string;
+  blocks: { index: number; design: BlockDesign; turn: Quarter }[];
+  count: number;
+  where: InDesign;
+}
+
+interface Box {
+  left: q.Rational;
+  upper: q.Rational;
+  right: q.Rational;
+  lower: q.Rational;
+}
+
+interface AreaPatch {
+  corners: Node[];
+  fabric: string;
+  up: number | null;
+}
+
+/** The units of an area as upright boxes, and its patches for the picture. */
+function readArea(area: Area): { boxes: Box[]; patches: AreaPatch[] } {
+  const boxes: Box[] = [];
+  const patches: AreaPatch[] = [];
+  let start: q.Rational = q.ZERO;
+  for (const { design, turn } of area.blocks) {
+    const shift = q.toNumber(start);
+    const turned = (p: Point): Point => turnPoint(p, turn, design.across, design.down);
+    for (const { x, y, across, down } of design.units) {
+      const corner = turned({ x, y });
+      const far = turned({ x: addExact(x, across), y: addExact(y, down) });
+      const [x1, y1, x2, y2] = [corner.x, corner.y, far.x, far.y].map(rationalOfExact);
+      if (x1 === undefined || y1 === undefined || x2 === undefined || y2 === undefined) continue;
+      const [left, right] = q.compare(x1, x2) < 0 ? [x1, x2] : [x2, x1];
+      const [upper, lower] = q.compare(y1, y2) < 0 ? [y1, y2] : [y2, y1];
+      boxes.push({ left: q.add(left, start), right: q.add(right, start), upper, lower });
+    }
+    for (const patch of design.patches) {
+      const corners = patch.outline.map((p): Node => {
+        const { x, y } = turned(p);
+        return [Math.round(exactToNumber(x) + shift), Math.round(exactToNumber(y))];
+      });
+      patches.push({ corners, fabric: patch.fabric, up: patch.up === null ? null : (patch.up + turn) % 360 });
+    }
+    const width = turn % 180 === 0 ? design.across : design.down;
+    start = q.add(start, rationalOfExact(width));
+  }
+  return { boxes, patches };
+}
+
+/** Where lines run right across between the boxes: first edge, every line, last edge. */
+function linesAcross(boxes: readonly Box[], from: "left" | "upper", to: "right" | "lower"): q.Rational[] {
+  const sorted = [...boxes].sort((a, b) => q.compare(a[from], b[from]));
+  const lines: q.Rational[] = [];
+  let end: q.Rational | null = null;
+  for (const box of sorted) {
+    if (end === null || q.compare(box[from], end) >= 0) lines.push(box[from]);
+    end = end === null || q.compare(box[to], end) > 0 ? box[to] : end;
+  }
+  return end === null ? [] : [...lines, end];
+}
+
+const hasRoots = ({ units, across, down }: BlockDesign): boolean =>
+  [across, down, ...units.flatMap((unit) => [unit.x, unit.y, unit.across, unit.down])].some(
+    ({ r }) => r !== 0,
+  );
+
+/**
+ * The pieces of foundation a quilt takes when finished parts are laid on it edge to edge and its lines are folded.
+ * Every part is its finished size and two seam allowances, so all of it must come to whole squares.
+ * @param allowance seam allowance in squares
+ */
+export function foldedParts(
+  areas: readonly Area[],
+  grid: Ticks,
+  allowance: number,
+  ruler: Ruler,
+  diagnostics: Diagnostic[],
+): FoldedPart[] {
+  const parts: FoldedPart[] = [];
+  const known = new Map<string, FoldedPart>();
+  for (const area of areas) {
+    const part = foldedPart(area, parts.length, grid, allowance, ruler, diagnostics);
+    if (part === null) continue;
+    const { patches } = readArea(area);
+    const [across, down] = [part.finished.across * grid, part.finished.down * grid];
+    const key = pictureKey(patches, 0, across, down);
+    const before = known.get(key);
+    if (before !== undefined) before.count += area.count;
+    else {
+      parts.push(part);
+      // A row is one row; a block stands for all its turns.
+      const turns = area.blocks.length === 1 ? QUARTERS : [0];
+      for (const turn of turns) known.set(pictureKey(patches, turn, across, down), part);
+    }
+  }
+  return parts;
+}
+
+function foldedPart(
+  area: Area,
+  index: number,
+  grid: Ticks,
+  allowance: number,
+  ruler: Ruler,
+  diagnostics: Diagnostic[],
+): FoldedPart | null {
+  const refuse = (message: string): null => {
+    const hint = "Use `way: pieced`, or list the blocks that are made on it: `blocks: [...]`.";
+    diagnostics.push(foundationBlock(area.where, message, hint));
+    return null;
+  };
+  if (area.blocks.some(({ design }) => hasRoots(design)))
+    return refuse(`${area.name}: its parts do not come to whole printed squares.`);
+  const { boxes, patches } = readArea(area);
+  const [xs, ys] = [linesAcross(boxes, "left", "right"), linesAcross(boxes, "upper", "lower")];
+  if (xs.length < 3 && ys.length < 3)
+    return refuse(`${area.name}: no seam runs right across it, so no line can be folded.`);
+  const widths = sizesIn(xs, "column", area, grid, ruler, diagnostics);
+  const heights = sizesIn(ys, "row", area, grid, ruler, diagnostics);
+  if (widths === null || heights === null) return null;
+  const sum = (sizes: readonly number[]): number => sizes.reduce((all, size) => all + size, 0);
+  const laid = (sizes: readonly number[]): number => sum(sizes) + 2 * allowance * sizes.length;
+  return {
+    kind: "folded",
+    letter: letterOf(index),
+    count: area.count,
+    blocks: area.blocks.map(({ index: design, turn }) => ({ design, turn })),
+    finished: { across: sum(widths), down: sum(heights) },
+    cut: { across: laid(widths), down: laid(heights) },
+    columns: widths,
+    rows: heights,
+    cells: cellsOf(xs.map(q.toNumber), ys.map(q.toNumber), patches),
+  };
+}
+
+/** Widths or heights in whole squares; null when one is not, which is told. */
+function sizesIn(
+  lines: readonly q.Rational[],
+  what: "column" | "row",
+  area: Area,
+  grid: Ticks,
+  ruler: Ruler,
+  diagnostics: Diagnostic[],
+): number[] | null {
+  const sizes = lines.slice(1).map((line, i) => q.sub(line, lines[i] ?? q.ZERO));
+  const off = sizes.findIndex((size) => q.div(size, q.fromInteger(grid)).d !== 1n);
+  if (off < 0) return sizes.map((size) => Number(q.div(size, q.fromInteger(grid)).n));
+  const size = sizes[off] ?? q.ZERO;
+  const below = q.floor(q.div(size, q.fromInteger(grid)));
+  const fits = (below < 1n ? [1n] : [below, below + 1n]).map((times) =>
+    sayLength(q.mul(q.rational(times), q.fromInteger(grid)), ruler),
+  );
+  const said = `${area.name}: ${what} ${off + 1} of its parts, finishing ${sayLength(size, ruler)},`;
+  diagnostics.push(foundationOffGrid(area.where, said, sayGridSquares(size, grid), fits, true));
+  return null;
+}
+
+function cellsOf(xs: readonly number[], ys: readonly number[], patches: readonly AreaPatch[]): FoldedCell[] {
+  return ys.slice(1).flatMap((lower, row) =>
+    xs.slice(1).map((right, column): FoldedCell => {
+      const [left, upper] = [xs[column] ?? 0, ys[row] ?? 0];
+      const inside = patches.filter(({ corners }) =>
+        corners.every(([x, y]) => x >= left - 1 && x <= right + 1 && y >= upper - 1 && y <= lower + 1),
+      );
+      return {
+        x: left,
+        y: upper,
+        across: right - left,
+        down: lower - upper,
+        patches: inside.map(({ fabric, corners }) => ({
+          fabric,
+          corners: corners.map(([x, y]) => ({ x, y })),
+        })),
+      };
+    }),
+  );
+}

@@ -1,0 +1,212 @@
+import { foundationBlock, foundationUnit } from "../../diagnostics/foundation.ts";
+import type { InDesign } from "../../diagnostics/quilt.ts";
+import type { Diagnostic } from "../../diagnostics/types.ts";
+import type { FoundationSpec } from "../../spec/foundation-types.ts";
+import type { BlockDesign } from "../types.ts";
+import type { GridPatch, Lines } from "./on-grid.ts";
+import { type Node, patchByPatch, type Sequence } from "./sequence.ts";
+import { pictureKey, QUARTERS, type Quarter } from "./turned.ts";
+import type { FoundationPlace, PiecedPart } from "./types.ts";
+
+/** A design to be made on foundation, its patches in steps of the grid. */
+export interface GridDesign {
+  /** Index into the top's `designs`. */
+  index: number;
+  design: BlockDesign;
+  patches: GridPatch[];
+  where: { units: readonly InDesign[]; block: InDesign };
+}
+
+/** Some units of a design that go onto one piece of foundation, in the order they are pieced. */
+interface Section {
+  units: number[];
+  patches: GridPatch[];
+  sequence: Sequence;
+}
+
+function patchesIn(units: readonly number[], { patches }: GridDesign): GridPatch[] {
+  return patches.filter(({ patch }) => units.includes(patch.origin.unit ?? -1));
+}
+
+function sectionOf(units: readonly number[], grid: GridDesign): Section | null {
+  const patches = patchesIn(units, grid);
+  const sequence = patchByPatch(patches.map(({ corners }) => corners));
+  return sequence === null ? null : { units: [...units], patches, sequence };
+}
+
+function span(corners: readonly Node[], axis: 0 | 1): [number, number] {
+  const places = corners.map((corner) => corner[axis]);
+  return [Math.min(...places), Math.max(...places)];
+}
+
+/** Groups of units between the lines that run right across without cutting any: rows, or else columns. */
+function divide(units: readonly number[], grid: GridDesign): number[][] {
+  for (const axis of [1, 0] as const) {
+    const spans = units
+      .map((unit) => ({
+        unit,
+        span: span(
+          patchesIn([unit], grid).flatMap(({ corners }) => corners),
+          axis,
+        ),
+      }))
+      .sort((a, b) => a.span[0] - b.span[0] || a.unit - b.unit);
+    const groups: number[][] = [];
+    let end = Number.NEGATIVE_INFINITY;
+    for (const { unit, span: own } of spans) {
+      if (own[0] >= end) groups.push([]);
+      groups.at(-1)?.push(unit);
+      end = Math.max(end, own[1]);
+    }
+    if (groups.length > 1) return groups.map((group) => group.sort((a, b) => a - b));
+  }
+  return units.map((unit) => [unit]);
+}
+
+function unitRefused(unit: number, { design, where }: GridDesign): Diagnostic {
+  const reason = "its patches cannot be added one by one with straight seams.";
+  const hint =
+    "Draw it as smaller cells with a unit each, or list the blocks that are made on it: `blocks: [...]`.";
+  return foundationUnit(where.units[unit] ?? where.block, design.units[unit]?.kind ?? "", reason, hint);
+}
+
+/** The sections of a design as the file asks for them; what does not go is told. */
+function sectionsOf(grid: GridDesign, per: FoundationSpec["per"], diagnostics: Diagnostic[]): Section[] {
+  const { design, where } = grid;
+  const all = design.units.map((_, unit) => unit);
+  const alone = all.flatMap((unit): Section[] => {
+    const section = sectionOf([unit], grid);
+    if (section === null) diagnostics.push(unitRefused(unit, grid));
+    return section === null ? [] : [section];
+  });
+  if (per === "unit" || alone.length < all.length) return alone;
+  if (per === "block") {
+    const whole = sectionOf(all, grid);
+    if (whole !== null) return [whole];
+    const message = `Block ${design.name} cannot be pieced on one piece of foundation: its patches cannot be added one by one with straight seams.`;
+    const hint =
+      "Write `per: motif` for the largest parts that can, or `way: folded` for finished parts laid edge to edge.";
+    diagnostics.push(foundationBlock(where.block, message, hint));
+    return [];
+  }
+  return largestSections(all, grid);
+}
+
+/**
+ * The fewest sections of a rectangle of units, each of neighbours between two lines that run right across. What can
+ * be pieced can be pieced without its first or last part too, so taking as many neighbours as go, from the first on,
+ * leaves the fewest.
+ */
+function largestSections(units: readonly number[], grid: GridDesign): Section[] {
+  const whole = sectionOf(units, grid);
+  if (whole !== null) return [whole];
+  const sections: Section[] = [];
+  let run: Section | null = null;
+  for (const group of divide(units, grid)) {
+    const longer: Section | null = run === null ? null : sectionOf([...run.units, ...group], grid);
+    if (longer !== null) {
+      run = longer;
+      continue;
+    }
+    if (run !== null) sections.push(run);
+    run = sectionOf(group, grid);
+    if (run === null) sections.push(...largestSections(group, grid));
+  }
+  return run === null ? sections : [...sections, run];
+}
+
+/** The pieces of foundation a quilt takes when it is pieced patch by patch, parts alike but for a turn as one. */
+export function piecedParts(
+  grids: readonly GridDesign[],
+  foundation: Pick<FoundationSpec, "per" | "allowance">,
+  lines: Lines,
+  diagnostics: Diagnostic[],
+): PiecedPart[] {
+  const parts: PiecedPart[] = [];
+  const known = new Map<string, { part: PiecedPart; turn: Quarter }>();
+  for (const grid of grids) {
+    for (const section of sectionsOf(grid, foundation.per, diagnostics)) {
+      // A single patch is plain cloth: it needs nothing under it.
+      if (section.patches.length < 2) continue;
+      addSection(section, grid, foundation.allowance, lines, parts, known);
+    }
+  }
+  return parts;
+}
+
+function addSection(
+  section: Section,
+  grid: GridDesign,
+  allowance: number,
+  { step, grid: side }: Lines,
+  parts: PiecedPart[],
+  known: Map<string, { part: PiecedPart; turn: Quarter }>,
+): void {
+  const corners = section.patches.flatMap((each) => each.corners);
+  const [[left, right], [upper, lower]] = [span(corners, 0), span(corners, 1)];
+  const [across, down] = [right - left, lower - upper];
+  const tiles = section.patches.map(({ patch, corners: own }) => ({
+    corners: own.map(([x, y]): Node => [x - left, y - upper]),
+    fabric: patch.fabric,
+    up: patch.up,
+  }));
+  const place = (turn: Quarter): FoundationPlace => ({
+    design: grid.index,
+    units: section.units,
+    x: left * step,
+    y: upper * step,
+    across: across * step,
+    down: down * step,
+    turn,
+  });
+  const { count } = grid.design;
+  const before = known.get(pictureKey(tiles, 0, across, down));
+  if (before !== undefined) {
+    before.part.count += count;
+    before.part.places.push(place(before.turn));
+    return;
+  }
+  const squares = (steps: number): number => (steps * step) / side;
+  const cut = (steps: number): number => Math.ceil(squares(steps)) + 2 * allowance;
+  const order = section.sequence.order.map((i) => ({ ...section.patches[i], tile: tiles[i] }));
+  const part: PiecedPart = {
+    kind: "pieced",
+    letter: letterOf(parts.length),
+    count,
+    finished: { across: squares(across), down: squares(down) },
+    cut: { across: cut(across), down: cut(down) },
+    places: [place(0)],
+    patches: order.map(({ patch, tile }, i) => ({
+      number: i + 1,
+      unit: grid.design.units[patch?.origin.unit ?? -1]?.kind ?? "",
+      part: patch?.origin.part ?? "",
+      fabric: patch?.fabric ?? "",
+      corners: (tile?.corners ?? []).map(([x, y]) => ({ x: x * step, y: y * step })),
+    })),
+    seams: section.sequence.seams.map(({ from, to, toward }, i) => {
+      const [x1, y1, x2, y2] = [from[0] - left, from[1] - upper, to[0] - left, to[1] - upper];
+      return {
+        number: i + 1,
+        adds: i + 2,
+        x1: x1 * step,
+        y1: y1 * step,
+        x2: x2 * step,
+        y2: y2 * step,
+        length: Math.round(Math.hypot(x2 - x1, y2 - y1) * step),
+        slanting: x1 !== x2 && y1 !== y2,
+        toward: { x: toward[0] as -1 | 0 | 1, y: toward[1] as -1 | 0 | 1 },
+      };
+    }),
+  };
+  parts.push(part);
+  for (const turn of QUARTERS) {
+    const key = pictureKey(tiles, turn, across, down);
+    if (!known.has(key)) known.set(key, { part, turn });
+  }
+}
+
+/** A, B, ... Z, AA. */
+export function letterOf(index: number): string {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : `${letterOf(Math.floor(index / 26) - 1)}${last}`;
+}
