@@ -8,9 +8,9 @@
 
 export { auditPlan } from "./audit/index.ts";
 export { arrangeBlocks } from "./choices/arrange-blocks.ts";
-export { type Comparison, compareMethods } from "./choices/compare-methods.ts";
+export { compareMethods } from "./choices/compare-methods.ts";
+export type { Comparison } from "./choices/comparison.ts";
 export { compareKits, type Kits } from "./choices/kits.ts";
-export { USUAL_MINUTES } from "./choices/making-figures.ts";
 export { planWith } from "./choices/plan-with.ts";
 export { readSizes, severalSizes } from "./choices/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
@@ -20,7 +20,7 @@ export { type EngineJob, runJob } from "./engine/index.ts";
 export { EIGHTH_INCH_RULER, floor, parseLength, QUARTER_CENTIMETRE_RULER } from "./length/index.ts";
 export { checkQuilt, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
-export { restate, unitSizes } from "./quilt/index.ts";
+export { restate, unitList, unitSizes } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
 export { arrangementsTable } from "./render/text/arrange.ts";
@@ -30,7 +30,7 @@ export { kitsList } from "./render/text/kits.ts";
 export { sizesTable } from "./render/text/several-sizes.ts";
 export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";
-export { jsonSchema, readSpecFile, STARTERS } from "./spec/index.ts";
+export { jsonSchema, METRES_IN_A_YARD, readSpecFile, STARTERS, USUAL_MINUTES } from "./spec/index.ts";
 export {
   addCloth,
   emptyStash,
@@ -66,6 +66,21 @@ export function loadBook() {
 /** The cutting book as a PDF, loaded when it is asked for. */
 export function loadPdf() {
   return import("./render/pdf/index.ts");
+}
+
+/** What fonts can draw, loaded with the pictures and the PDF. */
+export function loadFonts() {
+  return import("./render/fonts/index.ts");
+}
+
+/** Drawings as PNG pictures, loaded when they are asked for. */
+export function loadPng() {
+  return import("./render/png/index.ts");
+}
+
+/** The picture of ways of making side by side, loaded when it is first wanted. */
+export function loadComparisonDrawing() {
+  return import("./render/svg/draw-comparison.ts");
 }
 
 /** The picture of arrangements side by side, loaded when it is first wanted. */

@@ -4,6 +4,7 @@ export { type LaidQuilt, layOutQuilt } from "./lay-out-quilt.ts";
 export { type Restated, restate, type SizeChange } from "./restate.ts";
 export { fillRows } from "./setting.ts";
 export type * from "./types.ts";
+export { type UnitListed, unitList } from "./unit-list.ts";
 export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 export { countSets } from "./units/strip-sets.ts";

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import type { Plan } from "../../src/plan/types.ts";
+import { UNIT_KINDS } from "../../src/quilt/units/registry.ts";
 import { crossgrain, crossgrainHere, emptyFolder, ROOT, SMALL } from "./run.ts";
 
 function folderWithQuilt(): string {
@@ -218,5 +219,20 @@ describe("the command line itself", () => {
 
   test("the bin is marked as a program", () => {
     expect(statSync(join(ROOT, "bin", "crossgrain.mjs")).mode & 0o111).not.toBe(0);
+  });
+});
+
+describe("sizes", () => {
+  test("without a unit lists every kind with its parts and methods", async () => {
+    const { stdout, code } = await crossgrainHere(["sizes"]);
+    expect(code).toBe(0);
+    for (const { name } of UNIT_KINDS) expect(stdout).toMatch(new RegExp(`^${name}\\b`, "m"));
+    expect(stdout).toContain("parts: goose, sky");
+  });
+
+  test("without a size asks for one", async () => {
+    const { stderr, code } = await crossgrainHere(["sizes", "hst"]);
+    expect(code).toBe(2);
+    expect(stderr).toContain("finished size");
   });
 });

@@ -28,7 +28,15 @@ const shown: Shown[] = blocks("console").map((text) => {
 });
 
 test("the README shows every part of the tour", () => {
-  expect(shown.map(({ words }) => words[0])).toEqual(["check", "check", "buy", "plan", "pieces"]);
+  expect(shown.map(({ words }) => words[0])).toEqual([
+    "check",
+    "check",
+    "buy",
+    "plan",
+    "pieces",
+    "new",
+    "sizes",
+  ]);
 });
 
 test.each(shown)("$command", ({ words, output }) => {

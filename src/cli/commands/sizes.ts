@@ -1,3 +1,4 @@
+import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { choice, text } from "../option.ts";
@@ -36,18 +37,44 @@ function sizesText(sizes: UnitSizes): string {
   return `${head}\n\n${sizes.methods.map(methodText).join("\n\n")}\n`;
 }
 
+/** Every kind of unit with its parts and methods, for one who does not know the names yet. */
+function listText(units: readonly UnitListed[]): string {
+  const width = Math.max(...units.flatMap(({ methods }) => methods.map(({ name }) => name.length)));
+  return units
+    .map(({ name, alsoCalled, parts, methods }) => {
+      const also = alsoCalled.length === 0 ? "" : ` (or ${alsoCalled.join(", ")})`;
+      const fabrics = parts.length === 0 ? "as its file names them" : parts.join(", ");
+      const lines = methods.map((method) => `  ${method.name.padEnd(width)}  ${method.summary}`);
+      return [`${name}${also}`, `  parts: ${fabrics}`, ...lines, ""].join("\n");
+    })
+    .join("\n");
+}
+
 export const sizes = defineCommand({
   name: "sizes",
-  summary: "cut sizes of a sewn unit by each way of making it",
+  summary: "cut sizes of a sewn unit by each way of making it; without a unit, the list of units",
   about: "The size is the finished one: `4`, or `4 x 2` across and down.",
   arguments: [
-    { name: "<unit>", help: 'for example "flying geese" or "half-square triangle"' },
-    { name: "<size>", help: 'finished size: "4 x 2"' },
+    { name: "[unit]", help: 'for example "flying geese" or "half-square triangle"' },
+    { name: "[size]", help: 'finished size: "4 x 2"' },
   ],
   options: { unit, seam, ruler, rounding, json },
-  examples: ['sizes "flying geese" "4 x 2"', 'sizes "half-square triangle" 10 --unit cm --rounding trade'],
-  async run([kind = "", size = ""], values, io) {
-    const { unitSizes } = await import("../../index.ts");
+  examples: [
+    "sizes",
+    'sizes "flying geese" "4 x 2"',
+    'sizes "half-square triangle" 10 --unit cm --rounding trade',
+  ],
+  async run([kind, size], values, io) {
+    const { unitList, unitSizes } = await import("../../index.ts");
+    if (kind === undefined) {
+      const units = unitList();
+      io.out(values.json ? `${JSON.stringify(units, null, 2)}\n` : listText(units));
+      return EXIT.done;
+    }
+    if (size === undefined) {
+      io.talk(`error: sizes needs the finished size too, for example: sizes "${kind}" "4 x 2"\n`);
+      return EXIT.usage;
+    }
     const found = unitSizes({
       unit: kind,
       size,
