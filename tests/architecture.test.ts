@@ -42,13 +42,15 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   "render/svg": {
     rooms: ["length", "render"],
     types: ["plan", "quilt", "making"],
-    packages: ["@svgdotjs/svg.js", "jsdom"],
+    packages: ["@svgdotjs/svg.js", "@xmldom/xmldom"],
   },
   "render/pdf": {
-    rooms: ["length", "render", "render/svg", "render/book"],
+    rooms: ["length", "render", "render/svg", "render/book", "render/fonts"],
     types: ["plan", "quilt"],
-    packages: ["pdfkit", "svg-to-pdfkit"],
+    packages: ["pdfkit", "svg-to-pdfkit", "bidi-js"],
   },
+  "render/fonts": { rooms: [], types: [], packages: ["fontkit"] },
+  "render/png": { rooms: [], types: [], packages: ["@resvg/resvg-js"] },
   "render/book": {
     rooms: ["length", "render", "render/svg"],
     types: ["plan", "quilt", "making"],
@@ -78,6 +80,8 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
       "render/svg",
       "render/book",
       "render/pdf",
+      "render/png",
+      "render/fonts",
       "engine",
       "stash",
     ],

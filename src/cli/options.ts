@@ -1,4 +1,4 @@
-import { aboveZero, choice, text, toggle } from "./option.ts";
+import { aboveZero, choice, type Option, type Read, text, toggle } from "./option.ts";
 
 /** Options that more than one command takes. One that a single command takes stands with that command. */
 
@@ -36,6 +36,31 @@ export const paper = choice(
   "paper of the PDF",
   "letter where fabric is sold by the yard, else a4",
   ["a4", "letter"],
+);
+
+/** Widths a picture may have, in pixels. */
+const PNG_WIDTH = { least: 16, most: 10_000 } as const;
+
+export function pixels(flags: string, help: string, standard: string): Option<number | null> {
+  const read = (typed: string): Read<number | null> => {
+    const value = Number(typed.trim().replace(/ ?px$/, ""));
+    return Number.isInteger(value) && value >= PNG_WIDTH.least && value <= PNG_WIDTH.most
+      ? { value }
+      : { problem: `Use whole pixels from ${PNG_WIDTH.least} to ${PNG_WIDTH.most}, for example 1600.` };
+  };
+  return { flags, help, standard, absent: null, read };
+}
+
+export const png = pixels(
+  "--png <width>",
+  "write every drawing as a PNG picture too, this many pixels wide",
+  "",
+);
+
+export const font = text(
+  "--font <file>",
+  "font for names in other writing, for PDF and PNG",
+  "one of the system's",
 );
 
 export const ruler = choice(

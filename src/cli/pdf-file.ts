@@ -1,6 +1,5 @@
-import { readFile } from "node:fs/promises";
-import { createRequire } from "node:module";
 import type { Plan } from "../plan/types.ts";
+import type { Fonts } from "./fonts.ts";
 
 /** The same in every file, so that the same plan gives the same bytes. */
 const MADE = new Date(0);
@@ -11,14 +10,23 @@ function usualPaper(plan: Plan): "a4" | "letter" {
 }
 
 /** The cutting book as a PDF; `paper` null for what suits the plan. */
-export async function pdfFile(plan: Plan, paper: "a4" | "letter" | null): Promise<Uint8Array> {
-  const place = createRequire(import.meta.url);
-  const font = (name: string) => readFile(place.resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
-  const { loadPdf } = await import("../index.ts");
-  const [{ bookPdf }, regular, bold] = await Promise.all([
-    loadPdf(),
-    font("DejaVuSans"),
-    font("DejaVuSans-Bold"),
-  ]);
-  return bookPdf(plan, { fonts: { regular, bold }, paper: paper ?? usualPaper(plan), made: MADE });
+export async function pdfFile(plan: Plan, paper: "a4" | "letter" | null, fonts: Fonts): Promise<Uint8Array> {
+  const { loadFonts, loadPdf } = await import("../index.ts");
+  const [{ bookPdf }, { withStandIns }] = await Promise.all([loadPdf(), loadFonts()]);
+  const told = { ...plan, diagnostics: [...plan.diagnostics, ...fonts.diagnostics] };
+  const drawable: Plan =
+    fonts.undrawn.length === 0 ? plan : JSON.parse(withStandIns(JSON.stringify(told), fonts.undrawn));
+  const { plain, plainBold, body, bodyBold, title } = fonts.ours;
+  return bookPdf(drawable, {
+    fonts: {
+      plain: plain.bytes,
+      plainBold: plainBold.bytes,
+      body: body.bytes,
+      bodyBold: bodyBold.bytes,
+      title: title.bytes,
+      others: fonts.others.map(({ bytes }) => bytes),
+    },
+    paper: paper ?? usualPaper(plan),
+    made: MADE,
+  });
 }

@@ -16,7 +16,7 @@ export function fileNamePart(name: string): string {
 
 /** Whether a file of this name is one that an earlier plan may have left in the folder and this one may not write. */
 export function mayBeOutdated(name: string): boolean {
-  return name === PDF_NAME || /^((cut|block)-\d+(-.*)?|top|pressing|assembly)\.svg$/u.test(name);
+  return name === PDF_NAME || /^((cut|block)-\d+(-.*)?|top|pressing|assembly)\.(svg|png)$/u.test(name);
 }
 
 function numbered(what: string, index: number, name: string): string {

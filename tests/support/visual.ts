@@ -4,10 +4,9 @@ import { fileURLToPath } from "node:url";
 import { Resvg } from "@resvg/resvg-js";
 import pixelmatch from "pixelmatch";
 import { PNG } from "pngjs";
+import { fontPath } from "./fonts.ts";
 
-const fonts = ["DejaVuSans", "DejaVuSans-Bold"].map((name) =>
-  fileURLToPath(new URL(`../../node_modules/dejavu-fonts-ttf/ttf/${name}.ttf`, import.meta.url)),
-);
+const fonts = ["DejaVuSans", "DejaVuSans-Bold"].map(fontPath);
 
 /** Options that keep resvg to the one font the drawings are measured in. */
 export const FONT = { loadSystemFonts: false, fontFiles: fonts, defaultFontFamily: "DejaVu Sans" };

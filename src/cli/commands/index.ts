@@ -4,6 +4,7 @@ import { buy } from "./buy.ts";
 import { check } from "./check.ts";
 import { compare } from "./compare.ts";
 import { newFile } from "./new.ts";
+import { picture } from "./picture.ts";
 import { pieces } from "./pieces.ts";
 import { plan } from "./plan.ts";
 import { schema } from "./schema.ts";
@@ -17,6 +18,7 @@ export const commands: readonly Command[] = [
   pieces,
   compare,
   arrange,
+  picture,
   check,
   newFile,
   sizes,

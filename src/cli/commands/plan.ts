@@ -2,7 +2,7 @@ import { join, resolve } from "node:path";
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
-import { budget, json, out, paper, pdf, prefer, ruler, style, thorough } from "../options.ts";
+import { budget, font, json, out, paper, pdf, png, prefer, ruler, style, thorough } from "../options.ts";
 import { planFile } from "../planning.ts";
 import { failWith } from "../report.ts";
 
@@ -29,6 +29,8 @@ export const plan = defineCommand({
     ruler,
     pdf,
     paper,
+    png,
+    font,
   },
   examples: [
     "plan fixtures/cutlists/harbour-lights.yaml",
@@ -36,6 +38,7 @@ export const plan = defineCommand({
     "plan harbour-lights.yaml --stash stash.csv",
     "plan harbour-lights.yaml --kits 12",
     "plan harbour-lights.yaml --pdf --paper letter",
+    "plan harbour-lights.yaml --png 1600",
   ],
   async run([file = ""], values, io) {
     const beside = { ...values, kits: values.kits ?? 1 };
@@ -47,14 +50,12 @@ export const plan = defineCommand({
       io.out(planJson(made.plan));
       return EXIT.done;
     }
-    const [{ fileNamePart, mayBeOutdated, PDF_NAME, resultFiles }, { writeFiles }] = await Promise.all([
-      import("../result-files.ts"),
-      import("../write.ts"),
-    ]);
-    const { pdfFile } = await import("../pdf-file.ts");
+    const [{ fileNamePart, mayBeOutdated, resultFiles }, { printedFiles }, { writeFiles }] =
+      await Promise.all([import("../result-files.ts"), import("../printed-files.ts"), import("../write.ts")]);
     const folder = values.out ?? join("out", fileNamePart(made.plan.name) || "plan");
-    const pdf = values.pdf ? { [PDF_NAME]: await pdfFile(made.plan, values.paper) } : {};
-    const files = { ...(await resultFiles(made.plan)), ...pdf, ...besides };
+    const results = await resultFiles(made.plan);
+    const printed = await printedFiles(made.plan, results, values, io);
+    const files = { ...results, ...printed, ...besides };
     const written = await writeFiles(resolve(io.folder, folder), files, mayBeOutdated);
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
     if (values.json) io.out(planJson(made.plan));

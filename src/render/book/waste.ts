@@ -1,4 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
+import { isolated } from "../svg/text-fit.ts";
 import { leftoverSizes, wasteTables } from "../text/index.ts";
 import type { Block, Section, Table } from "./content.ts";
 import { sentence, typeset } from "./typeset.ts";
@@ -28,7 +29,7 @@ export function wasteSection(plan: Plan): Section {
   });
   const kept = plan.fabrics.flatMap((fabric) => {
     const sizes = leftoverSizes(fabric, plan);
-    return sizes.length === 0 ? [] : [`${fabric.name}: ${sizes.map(typeset).join("; ")}`];
+    return sizes.length === 0 ? [] : [`${isolated(fabric.name)}: ${sizes.map(typeset).join("; ")}`];
   });
   return {
     id: "waste",

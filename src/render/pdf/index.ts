@@ -34,7 +34,7 @@ function drawSection(sheet: Sheet, section: Section): void {
   if (!titledByDrawing) {
     if (over !== "") paragraph(sheet, over, { size: 8, colour: DAY.quiet, after: 1 });
     if (swatch !== null) square(sheet, sheet.left, sheet.y + 2, 14, safeColour(swatch));
-    paragraph(sheet, title, { size: 17, bold: true, indent: swatch === null ? 0 : 22, after: 6 });
+    paragraph(sheet, title, { size: 19, title: true, indent: swatch === null ? 0 : 22, after: 6 });
     stitch(sheet);
   }
   for (const [i, block] of told.entries()) {
@@ -54,7 +54,7 @@ export function bookPdf(plan: Plan, options: PdfOptions): Promise<Uint8Array> {
   const book = bookOf(plan);
   const sheet = openSheet(book.title, options);
   paragraph(sheet, book.subtitle.toUpperCase(), { size: 9, bold: true, colour: DAY.accent, after: 2 });
-  paragraph(sheet, book.title, { size: book.title.length > 60 ? 13 : 32, bold: true, after: 10 });
+  paragraph(sheet, book.title, { size: book.title.length > 60 ? 15 : 36, title: true, after: 12 });
   drawBlock(sheet, { kind: "facts", facts: book.cover.facts });
   sheet.y += 18;
   drawing(sheet, book.cover.svg, { width: sheet.width * 0.9, height: 420 });

@@ -115,7 +115,7 @@ function drawLabels(sheet: Sheet, labels: readonly Label[]): void {
       .clip();
     textAt(sheet, label.letter, x + 9, sheet.y + 8, {
       size: label.letter.length > 1 ? 19 : 28,
-      bold: true,
+      title: true,
       width: 44,
     });
     square(sheet, x + 48, sheet.y + 11, 8, safeColour(label.colour));

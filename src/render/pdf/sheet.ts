@@ -1,12 +1,22 @@
 import PDFDocument from "pdfkit";
 import svgToPdf from "svg-to-pdfkit";
 import { DAY } from "../book/style.ts";
-import { fitText } from "../svg/text-fit.ts";
+import { fitText, startsRightToLeft } from "../svg/text-fit.ts";
+import { withoutTexts } from "./drawing-texts.ts";
+import {
+  type Face,
+  type FontFiles,
+  isEveryday,
+  linesOf,
+  lineWidth,
+  openTypesetter,
+  setLine,
+  type Typesetter,
+} from "./typesetter.ts";
 
 /** What printing needs from outside: font files, paper, and the time the file says it was made. */
 export interface PdfOptions {
-  /** TrueType files. */
-  fonts: { regular: Uint8Array; bold: Uint8Array };
+  fonts: FontFiles;
   paper: "a4" | "letter";
   made: Date;
 }
@@ -14,6 +24,8 @@ export interface PdfOptions {
 export interface TextStyle {
   size: number;
   bold?: boolean;
+  /** Set as a title, in letters of their own. */
+  title?: boolean;
   colour?: string;
   /** Points left of the text, and how wide it may be; all the room when left out. */
   indent?: number;
@@ -32,6 +44,7 @@ export interface Sheet {
   /** Where the next thing goes. */
   y: number;
   document: PDFKit.PDFDocument;
+  setter: Typesetter;
   /** Running header of each page so far. */
   running: string[];
 }
@@ -54,8 +67,7 @@ export function openSheet(title: string, { fonts, paper, made }: PdfOptions): Sh
       ModDate: made,
     },
   });
-  document.registerFont("regular", Buffer.from(fonts.regular));
-  document.registerFont("bold", Buffer.from(fonts.bold));
+  const setter = openTypesetter(document, fonts);
   const { width, height } = document.page;
   return {
     left: MARGIN.x,
@@ -64,6 +76,7 @@ export function openSheet(title: string, { fonts, paper, made }: PdfOptions): Sh
     bottom: height - MARGIN.bottom,
     y: MARGIN.top,
     document,
+    setter,
     running: [""],
   };
 }
@@ -83,31 +96,62 @@ export function ensure(sheet: Sheet, height: number): void {
   if (sheet.y + height > sheet.bottom) newPage(sheet, sheet.running.at(-1) ?? "");
 }
 
-function use(sheet: Sheet, { size, bold, colour }: TextStyle): void {
+const LINE_GAP = 1.5;
+
+function faceOf({ bold, title }: TextStyle): Face {
+  if (title === true) return "title";
+  return bold === true ? "bodyBold" : "body";
+}
+
+function use(sheet: Sheet, style: TextStyle): void {
   sheet.document
-    .font(bold === true ? "bold" : "regular")
-    .fontSize(size)
-    .fillColor(colour ?? DAY.ink);
+    .font(faceOf(style))
+    .fontSize(style.size)
+    .fillColor(style.colour ?? DAY.ink);
+}
+
+/** Height of one line, the room below it included. */
+function leading(sheet: Sheet, style: TextStyle): number {
+  use(sheet, style);
+  return sheet.document.currentLineHeight(true) + LINE_GAP;
 }
 
 /** How high a text will stand. */
 export function heightOf(sheet: Sheet, text: string, style: TextStyle): number {
-  use(sheet, style);
+  const said = fitText(text) || " ";
   const width = style.width ?? sheet.width - (style.indent ?? 0);
-  return sheet.document.heightOfString(fitText(text) || " ", { width, lineGap: 1.5 });
+  const high = leading(sheet, style);
+  if (isEveryday(said)) return sheet.document.heightOfString(said, { width, lineGap: LINE_GAP });
+  return linesOf(sheet.setter, said, faceOf(style), style.size, width).length * high;
 }
 
 /** How wide a text is on one line. */
 export function widthOf(sheet: Sheet, text: string, style: TextStyle): number {
-  use(sheet, style);
-  return sheet.document.widthOfString(fitText(text));
+  return lineWidth(sheet.setter, fitText(text), faceOf(style), style.size);
 }
 
 /** Text at a place, not moving on. */
 export function textAt(sheet: Sheet, text: string, x: number, y: number, style: TextStyle): void {
-  use(sheet, style);
+  const said = fitText(text) || " ";
   const width = style.width ?? sheet.width - (x - sheet.left);
-  sheet.document.text(fitText(text) || " ", x, y, { width, align: style.align ?? "left", lineGap: 1.5 });
+  const align = style.align ?? "left";
+  const high = leading(sheet, style);
+  if (isEveryday(said)) {
+    sheet.document.text(said, x, y, { width, align, lineGap: LINE_GAP });
+    return;
+  }
+  const face = faceOf(style);
+  const colour = style.colour ?? DAY.ink;
+  // As far below the top of the line as the everyday way of setting has it.
+  const drop = high - LINE_GAP - style.size * 0.24;
+  const at = {
+    x: align === "left" ? x : x + width,
+    anchor: align === "left" ? "start" : "end",
+    base: startsRightToLeft(said) ? "rtl" : "ltr",
+  } as const;
+  for (const [i, line] of linesOf(sheet.setter, said, face, style.size, width).entries()) {
+    setLine(sheet.setter, line, { ...at, y: y + i * high + drop }, { face, size: style.size, colour });
+  }
 }
 
 /** A paragraph; one longer than the page is high is broken by lines. */
@@ -115,9 +159,10 @@ export function paragraph(sheet: Sheet, text: string, style: TextStyle): void {
   const height = heightOf(sheet, text, style);
   const room = sheet.bottom - sheet.top;
   if (height > room) {
-    const half = Math.ceil(text.length / 2);
-    paragraph(sheet, text.slice(0, half), { ...style, after: 0 });
-    paragraph(sheet, text.slice(half), style);
+    const letters = Array.from(text);
+    const half = Math.ceil(letters.length / 2);
+    paragraph(sheet, letters.slice(0, half).join(""), { ...style, after: 0 });
+    paragraph(sheet, letters.slice(half).join(""), style);
     return;
   }
   ensure(sheet, height);
@@ -178,14 +223,23 @@ export function drawing(sheet: Sheet, svg: string, most: { width: number; height
   const scale = Math.min(most.width / own.width, most.height / own.height);
   const [width, height] = [own.width * scale, own.height * scale];
   ensure(sheet, height);
-  svgToPdf(sheet.document, svg, sheet.left, sheet.y, {
+  const { shapes, texts } = withoutTexts(svg);
+  svgToPdf(sheet.document, shapes, sheet.left, sheet.y, {
     width,
     height,
     assumePt: true,
     preserveAspectRatio: "xMinYMin meet",
-    fontCallback: (_, bold) => (bold ? "bold" : "regular"),
+    fontCallback: () => "plain",
     warningCallback: () => undefined,
   });
+  for (const { text, x, y, size, bold, anchor, upwards, colour, base } of texts) {
+    const place = upwards ? { x: 0, y: 0 } : { x: x * scale, y: y * scale };
+    sheet.document.save().translate(sheet.left, sheet.y);
+    if (upwards) sheet.document.translate(x * scale, y * scale).rotate(-90);
+    const face = bold ? "plainBold" : "plain";
+    setLine(sheet.setter, text, { ...place, anchor, base }, { face, size: size * scale, colour });
+    sheet.document.restore();
+  }
   sheet.y += height + 10;
 }
 
@@ -212,14 +266,20 @@ export function closeSheet(sheet: Sheet, title: string, pageWord: string): Promi
 }
 
 function oneLine(sheet: Sheet, text: string, x: number, y: number, style: TextStyle): void {
-  use(sheet, style);
-  const { document } = sheet;
   let said = fitText(text);
   const most = style.width ?? sheet.width;
-  if (document.widthOfString(said) > most) {
-    while (said !== "" && document.widthOfString(`${said}…`) > most)
-      said = said.slice(0, Math.floor(said.length * 0.9));
-    said = `${said.trimEnd()}…`;
+  if (widthOf(sheet, said, style) > most) {
+    const letters = Array.from(said);
+    while (letters.length > 0 && widthOf(sheet, `${letters.join("")}…`, style) > most)
+      letters.splice(Math.floor(letters.length * 0.9));
+    said = `${letters.join("").trimEnd()}…`;
   }
-  document.text(said, x, y, { width: most, align: style.align ?? "left", lineBreak: false });
+  const right = style.align === "right";
+  const at = {
+    x: right ? x + most : x,
+    y: y + style.size,
+    anchor: right ? "end" : "start",
+    base: startsRightToLeft(said) ? "rtl" : "ltr",
+  } as const;
+  setLine(sheet.setter, said, at, { face: faceOf(style), size: style.size, colour: style.colour ?? DAY.ink });
 }

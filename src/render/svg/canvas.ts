@@ -1,7 +1,7 @@
 import { type Container, registerWindow, SVG, type Element as SvgElement } from "@svgdotjs/svg.js";
-import { JSDOM } from "jsdom";
+import { DOMImplementation, XMLSerializer, Node as XmlNode } from "@xmldom/xmldom";
 import type { Paint, Scene, SceneNode } from "./scene.ts";
-import { cleanText } from "./text-fit.ts";
+import { cleanText, startsRightToLeft } from "./text-fit.ts";
 
 /** Decimals kept of every number, page units and millimetres alike. */
 const DECIMALS = 3;
@@ -9,9 +9,16 @@ const DECIMALS = 3;
 /** Begins with the face the text was measured in; the others are narrower. */
 const FONTS = "'DejaVu Sans', Verdana, 'Helvetica Neue', Arial, 'Noto Sans', sans-serif";
 
-const { window } = new JSDOM("");
-// The library keeps one window for the whole process, so no other file may set it.
-registerWindow(window as unknown as Window, window.document);
+const SVG_NAMESPACE = "http://www.w3.org/2000/svg";
+
+// A document model that is loaded in a moment. The drawing library keeps one window for the whole process, so no
+// other file may set it, and asks it for little more than to make elements.
+const document = new DOMImplementation().createDocument(SVG_NAMESPACE, "svg", null);
+const XmlElement = document.documentElement?.constructor;
+registerWindow(
+  { document, Node: XmlNode, Element: XmlElement, SVGElement: XmlElement } as unknown as Window,
+  document as unknown as Document,
+);
 
 function num(value: number): number {
   if (!Number.isFinite(value)) throw new Error(`A drawing cannot hold the number ${value}`);
@@ -40,6 +47,9 @@ function closedOutline(points: readonly (readonly [number, number])[]): string {
   });
   return `M${num(first[0])} ${num(first[1])}${steps.join("")}z`;
 }
+
+/** Marks around a text that is read from right to left as a whole (Unicode Standard Annex 9, RLE and PDF). */
+const TURNED = ["\u202b", "\u202c"] as const;
 
 /** Adds a bare element: the library's own makers would set defaults that are not wanted in the file. */
 function add(parent: Container, name: string, attributes: Record<string, string | number>): SvgElement {
@@ -104,6 +114,9 @@ function drawNode(parent: Container, node: SceneNode, prefix: string): void {
         fill: node.fill,
       });
       withText(text, node.text);
+      // The attribute `direction` would move the text too, and not every reader of SVG heeds it.
+      if (startsRightToLeft(node.text))
+        text.node.textContent = `${TURNED[0]}${text.node.textContent}${TURNED[1]}`;
       return;
     }
   }
@@ -138,9 +151,9 @@ export function toSvg(scene: Scene): string {
     }
   }
   for (const node of scene.nodes) drawNode(root, node, scene.idPrefix);
-  // The serialiser writes the namespace itself; the library's copies would appear twice.
-  for (const name of ["xmlns", "xmlns:xlink", "xmlns:svgjs", "version"]) root.node.removeAttribute(name);
-  const xml = new window.XMLSerializer().serializeToString(root.node);
+  // What the library adds for links and for itself is not used.
+  for (const name of ["xmlns:xlink", "xmlns:svgjs", "version"]) root.node.removeAttribute(name);
+  const xml = new XMLSerializer().serializeToString(root.node as unknown as XmlNode);
   // Text and attributes never hold a bare "<", so this breaks lines between elements only.
   return `${xml.replaceAll("><", ">\n<")}\n`;
 }

@@ -13,7 +13,7 @@ const WIDE_GLYPH = 1.02;
 const UNKNOWN_GLYPH = 0.86;
 const EMOJI_GLYPH = 1.4;
 
-const COMBINING = /\p{M}|\u200b|\u200c|\u200d|\ufe0e|\ufe0f/u;
+const COMBINING = /\p{M}|[\u200b-\u200f\u202a-\u202e\u2066-\u2069]|\ufe0e|\ufe0f/u;
 const WIDE =
   /[\u1100-\u115f\u2e80-\u303e\u3041-\ua4cf\uac00-\ud7a3\uf900-\ufaff\ufe30-\ufe4f\uff00-\uff60\uffe0-\uffe6\u{20000}-\u{3fffd}]/u;
 const EMOJI = /\p{Extended_Pictographic}|\p{Regional_Indicator}/u;

@@ -7,14 +7,40 @@ const ELLIPSIS = "…";
 const UNFIT = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufffe\uffff]/g;
 const LONE_SURROGATE = /[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g;
 
-/** Text without what a page or drawing cannot carry; its spaces stay as they are. */
+/** A text set apart from the direction of its neighbours, as `isolated` does it. */
+const APART = /\u2068([^\u202a-\u202e\u2066-\u2069]*)\u2069/;
+
+/** Text without what a page or drawing cannot carry; its spaces stay as they are, and so do isolated names. */
 export function fitText(text: string): string {
-  return text.replace(UNFIT, " ").replace(LONE_SURROGATE, "\ufffd");
+  return text
+    .split(APART)
+    .map((part, i) => {
+      const fit = part.replace(UNFIT, " ").replace(LONE_SURROGATE, "\ufffd");
+      return i % 2 === 1 ? `\u2068${fit}\u2069` : fit;
+    })
+    .join("");
+}
+
+/** A name to stand inside a sentence of ours: one read from right to left leaves the words around it in place. */
+export function isolated(name: string): string {
+  return turns(name) ? `\u2068${name.replace(UNFIT, " ")}\u2069` : name;
 }
 
 /** Text from a file made safe for a drawing: no control characters, single spaces, no ends of space. */
 export function cleanText(text: string): string {
   return fitText(text).replace(/\s+/g, " ").trim();
+}
+
+const TURNS = /[\p{Script=Hebrew}\p{Script=Arabic}\p{Script=Syriac}\p{Script=Thaana}\p{Script=Nko}]/u;
+
+/** Whether any of a text is read from right to left. */
+export function turns(text: string): boolean {
+  return TURNS.test(text);
+}
+
+/** Whether a text as a whole is read from right to left: its first letter decides. */
+export function startsRightToLeft(text: string): boolean {
+  return turns(/\p{L}/u.exec(text)?.[0] ?? "");
 }
 
 const graphemes = new Intl.Segmenter("en", { granularity: "grapheme" });

@@ -1,16 +1,11 @@
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
 import { bookPdf } from "../../../src/render/pdf/index.ts";
+import { PDF_FONTS } from "../../support/fonts.ts";
 import { hostilePlan, listPlan, quiltPlan, smallestPlan } from "./book-plans.ts";
 
-const place = createRequire(import.meta.url);
-const font = (name: string) => readFileSync(place.resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`));
-const fonts = { regular: font("DejaVuSans"), bold: font("DejaVuSans-Bold") };
-
 async function printed(plan: Plan, paper: "a4" | "letter"): Promise<string> {
-  const bytes = await bookPdf(plan, { fonts, paper, made: new Date(0) });
+  const bytes = await bookPdf(plan, { fonts: PDF_FONTS, paper, made: new Date(0) });
   return Buffer.from(bytes).toString("latin1");
 }
 

@@ -1,0 +1,52 @@
+import { dirname, extname, resolve } from "node:path";
+import { notADrawing } from "../../diagnostics/pictures.ts";
+import { defineCommand, EXIT } from "../command.ts";
+import { font, pixels } from "../options.ts";
+import { readInput } from "../read.ts";
+import { failWith, report } from "../report.ts";
+
+const width = pixels("--width <pixels>", "width of the picture; its height follows", "1600");
+const USUAL_WIDTH = 1600;
+
+/** The texts of a drawing, as they are written in it. */
+function textsOf(svg: string): string[] {
+  return [...svg.matchAll(/<text[^>]*>([^<]*)</g)].map(([, text = ""]) => text);
+}
+
+export const picture = defineCommand({
+  name: "picture",
+  summary: "a drawing as a PNG picture, of the width you need",
+  about:
+    "Makes a PNG picture of an SVG drawing that plan or arrange has written, for a newsletter, a shop page or a " +
+    "slide, and puts it beside the drawing.",
+  arguments: [{ name: "<drawings...>", help: "SVG drawings" }],
+  options: { width, font },
+  examples: [
+    "picture out/harbour-lights/cut-1-night-sea.svg",
+    "picture out/allotments/top.svg out/allotments/pressing.svg --width 2400",
+  ],
+  async run(drawings, values, io) {
+    const [{ fontsFor }, { pictureFiles }, { writeFiles }] = await Promise.all([
+      import("../fonts.ts"),
+      import("../pictures.ts"),
+      import("../write.ts"),
+    ]);
+    const named = values.font === null ? [] : [resolve(io.folder, values.font)];
+    for (const drawing of drawings) {
+      const input = await readInput(drawing, io);
+      if (input.value === null) return failWith(input.diagnostics, undefined, false, io);
+      const { text } = input.value;
+      if (!/<svg\b/.test(text)) return failWith([notADrawing(drawing)], undefined, false, io);
+      const fonts = await fontsFor(textsOf(text), named);
+      report(fonts.diagnostics, undefined, io);
+      const path = resolve(io.folder, drawing);
+      const name = path.slice(dirname(path).length + 1, path.length - extname(path).length);
+      const files = await pictureFiles({ [`${name}.svg`]: text }, values.width ?? USUAL_WIDTH, fonts);
+      if (files === null) return failWith([notADrawing(drawing)], undefined, false, io);
+      const written = await writeFiles(dirname(path), files, () => false);
+      if (written.value === null) return failWith(written.diagnostics, undefined, false, io);
+      io.talk(`${drawing.slice(0, drawing.length - extname(drawing).length)}.png written\n`);
+    }
+    return EXIT.done;
+  },
+});
