@@ -159,6 +159,17 @@ export function measuresMixed(where: InFile, written: string, why: string, hint:
   return say("MEASURES-MIXED", "error", where, `${quote(written)}: ${why}.`, hint);
 }
 
+/** Minutes for one step, in the file or on the command line. */
+export function minutesUnreadable(where: InFile, field: string, found: string, most: number): Diagnostic {
+  return say(
+    "MINUTES-UNREADABLE",
+    "error",
+    where,
+    `\`${field}\` is ${quote(found)}, not minutes from 0 to ${most}.`,
+    "Write a number without a unit, for example `seam: 0.5`.",
+  );
+}
+
 export function nameRepeated(where: InFile, name: string, line: number | null): Diagnostic {
   const before = line === null ? "" : ` (line ${line})`;
   return say(

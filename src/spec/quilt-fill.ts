@@ -7,6 +7,7 @@ import type { Ticks } from "../length/types.ts";
 import { type Path, pathText } from "./document.ts";
 import type { FileSettings } from "./fill-file.ts";
 import { fillFoundation } from "./foundation-fill.ts";
+import { fillMinutes } from "./minutes-schema.ts";
 import { readDrawing } from "./quilt-drawing.ts";
 import {
   FOLLOWS,
@@ -102,8 +103,9 @@ export function fillQuilt(
     binding: fillBinding(written.binding, filling),
     backing: fillBacking(written.backing, filling),
     wadding: fillWadding(written.wadding, filling),
-  };
     foundation: fillFoundation(written.foundation, { ...filling, seam, fabrics, blockKeys: [...blockKeys] }),
+    minutes: fillMinutes(written.minutes),
+  };
   return { quilt, assumptions: filling.assumptions };
 }
 

@@ -8,6 +8,7 @@ import type { LengthUnit } from "../length/types.ts";
 import { fileFields } from "./cut-list-schema.ts";
 import { fabricSchema } from "./fabric-schema.ts";
 import { foundationSchema } from "./foundation-schema.ts";
+import { minutesSchema } from "./minutes-schema.ts";
 import type { QuarterTurn } from "./quilt-types.ts";
 import { mostLayersSchema, quiltingSchema } from "./quilting-schema.ts";
 import { choice, leaf, length, refuse, text, words } from "./written.ts";
@@ -341,8 +342,9 @@ export function quiltFields(unit: LengthUnit) {
     binding: binding(unit).optional(),
     backing: backing(unit).optional(),
     wadding: wadding(unit).optional(),
-  };
     foundation: foundationSchema(unit).optional(),
+    minutes: minutesSchema().optional(),
+  };
 }
 
 /** A quilt design. */

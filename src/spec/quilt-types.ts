@@ -1,6 +1,7 @@
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FoundationSpec } from "./foundation-types.ts";
+import type { StepMinutes } from "./step-minutes.ts";
 import type { CutListSpec } from "./types.ts";
 
 /** An exact finished size in ticks, `n / d` in lowest terms: thirds and fifths of an inch are exact here. */
@@ -221,6 +222,8 @@ export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
   binding: BindingSpec | null;
   backing: BackingSpec | null;
   wadding: WaddingSpec | null;
-}
   /** Gridded foundation some blocks are made on; null: none. */
   foundation: FoundationSpec | null;
+  /** For estimates of time: the usual minutes with the maker's own in their place. */
+  minutes: StepMinutes;
+}

@@ -1,3 +1,4 @@
+import { join, resolve } from "node:path";
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
 import * as usual from "../options.ts";
@@ -6,19 +7,19 @@ import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
-const STEPS = ["strip", "subcut", "mark", "seam", "metre", "press", "trim"] as const;
+const STEPS = ["strip", "subcut", "mark", "seam", "metre", "yard", "press", "trim"] as const;
 
 type Step = (typeof STEPS)[number];
 
 const minutes: Option<Partial<Record<Step, number>>> = {
   flags: "--minutes <steps>",
-  help: `your own minutes for a step: ${STEPS.join(", ")}`,
-  standard: "usual ones, printed with the table",
+  help: `your own minutes for a step, as seam=0.5,trim=1; steps are ${STEPS.join(", ")}`,
+  standard: "the file's, else usual ones; printed with the table",
   absent: {},
   read: (typed): Read<Partial<Record<Step, number>>> => {
     const value: Partial<Record<Step, number>> = {};
-    for (const part of typed.split(",")) {
-      const [, name = "", number = ""] = /^\s*([a-z]+)\s*=\s*(\d{1,4}(?:\.\d+)?)\s*$/.exec(part) ?? [];
+    for (const part of typed.split(/[,;]/)) {
+      const [, name = "", number = ""] = /^\s*([a-z]+)\s*=\s*(\d{1,3}(?:\.\d{1,4})?)\s*$/.exec(part) ?? [];
       const step = STEPS.find((each) => each === name);
       if (step === undefined)
         return { problem: `Write for example strip=1,seam=0.5; steps are ${STEPS.join(", ")}.` };
@@ -33,10 +34,12 @@ export const compare = defineCommand({
   summary: "ways of making the units of a quilt side by side, each really planned",
   about:
     "Plans the whole quilt with every method of each kind of unit in turn, strip-pieced and single, and tells what " +
-    "each takes: fabric and price, strips, subcuts, seams, trims, corners cut off, and an estimate of time; then " +
-    "the best combination.",
+    "each takes: fabric and price, strips, subcuts, seams, bias edges, trims, corners cut off, whether prints keep " +
+    "their direction, and an estimate of time; then the best combination and whether it is proved. Writes a picture " +
+    "of the choices (compare.svg). With --json the comparison is printed as JSON, and the picture is written only " +
+    "when --out names a folder.",
   arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
-  options: { json: usual.json, style: usual.style, budget: usual.budget, minutes },
+  options: { out: usual.out, json: usual.json, style: usual.style, budget: usual.budget, minutes },
   examples: [
     "compare fixtures/quilts/geese-and-bars.yaml",
     "compare my-quilt.yaml --minutes seam=0.5,trim=1",
@@ -44,7 +47,14 @@ export const compare = defineCommand({
   async run([file = ""], values, io) {
     const input = await readInput(file, io);
     if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-    const { compareMethods, comparisonTable, readSpecFile, USUAL_MINUTES } = await import("../../index.ts");
+    const {
+      compareMethods,
+      comparisonTable,
+      loadComparisonDrawing,
+      METRES_IN_A_YARD,
+      readSpecFile,
+      USUAL_MINUTES,
+    } = await import("../../index.ts");
     const { text, name } = input.value;
     const spec = readSpecFile(text, name);
     if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
@@ -52,17 +62,29 @@ export const compare = defineCommand({
     const options = await optionsOf({ style, prefer: null, thorough: false, budget, json });
     const progress = startProgress(io);
     const { solve } = await poolOf({ ...io, showsProgress: false });
-    const steps = { ...USUAL_MINUTES, ...values.minutes };
+    const own = spec.value.kind === "quilt" ? spec.value.minutes : USUAL_MINUTES;
+    const { yard, ...typed } = values.minutes;
+    const steps = { ...own, ...typed, ...(yard === undefined ? {} : { metre: yard / METRES_IN_A_YARD }) };
     const found = await compareMethods(spec.value, options, steps, solve, (done, of) =>
-      progress.show(`Planning each way: ${done} of ${of}`),
+      progress.show(`Planning each way: ${done} of at most ${of}`),
     );
     progress.clear();
-    if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
+    if (found.value === null) return failWith(found.diagnostics, text, json, io);
     report([...spec.diagnostics, ...found.diagnostics], text, io);
-    const { ruler, fabrics } = spec.value;
-    const currency = fabrics.find(({ price }) => price !== null)?.price?.currency ?? "";
-    if (values.json) io.out(`${JSON.stringify(found.value, null, 2)}\n`);
-    else io.out(comparisonTable(found.value, ruler.unit !== "in", currency));
+    const { ruler } = spec.value;
+    io.out(json ? `${JSON.stringify(found.value, null, 2)}\n` : comparisonTable(found.value, ruler));
+    if (json && values.out === null) return EXIT.done;
+
+    const [{ drawComparison }, { fileNamePart }, { writeFiles }] = await Promise.all([
+      loadComparisonDrawing(),
+      import("../result-files.ts"),
+      import("../write.ts"),
+    ]);
+    const drawing = drawComparison(found.value, ruler.unit === "in");
+    const folder = values.out ?? join("out", fileNamePart(found.value.name) || "plan");
+    const written = await writeFiles(resolve(io.folder, folder), { "compare.svg": drawing }, () => false);
+    if (written.value === null) return failWith(written.diagnostics, undefined, json, io);
+    io.talk(`compare.svg written into ${folder}\n`);
     return EXIT.done;
   },
 });

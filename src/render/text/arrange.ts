@@ -26,7 +26,7 @@ export function arrangementsTable({ name, arrangements, alike }: Arrangements, c
     return [[one.name, ...buys, ...price, String(sum("pieces")), String(sum("sizes"))]];
   });
   const not = arrangements.flatMap((one) =>
-    one.planned === null ? [choiceWords.compare.impossible(one.name, one.why)] : [],
+    one.planned === null ? [words.impossible(one.name, one.why)] : [],
   );
   return [
     words.title(name),

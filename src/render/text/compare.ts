@@ -1,92 +1,223 @@
-import type { Comparison, MethodRow } from "../../choices/compare-methods.ts";
-import type { Figures } from "../../choices/making-figures.ts";
+import type { BestCombination, Comparison, MethodRow } from "../../choices/comparison.ts";
+import type { FabricFigures, Figures } from "../../choices/making-figures.ts";
+import { formatLength } from "../../length/format.ts";
+import type { Ruler } from "../../length/types.ts";
 import { money } from "./buy.ts";
 import { choiceWords } from "./choice-words.ts";
+import { compareWords as words } from "./compare-words.ts";
 import { alignedLines, type Column } from "./table.ts";
 
 const METRE = 640_000;
 const YARD = 585_216;
+const INCH = 16_256;
 
 interface Spoken {
-  metric: boolean;
+  ruler: Ruler;
   currency: string;
 }
 
-function sewn(length: number, { metric }: Spoken): string {
-  return metric ? `${Math.ceil(length / METRE)} m` : `${Math.ceil(length / YARD)} yd`;
+const right = (heading: string): Column => ({ heading, align: "right" });
+const left = (heading: string): Column => ({ heading, align: "left" });
+
+function sewn(length: number, { ruler }: Spoken): string {
+  return ruler.unit === "in" ? `${Math.ceil(length / YARD)} yd` : `${Math.ceil(length / METRE)} m`;
 }
 
-function area(square: number, { metric }: Spoken): string {
+function area(square: number, { ruler }: Spoken): string {
   if (square === 0) return "0";
-  return metric
-    ? `${((square / METRE / METRE) * 1e4).toFixed(0)} sq cm`
-    : `${(square / (16256 * 16256)).toFixed(0)} sq in`;
+  return ruler.unit === "in"
+    ? `${Math.ceil(square / INCH ** 2)} sq in`
+    : `${Math.ceil((square / METRE ** 2) * 1e4)} sq cm`;
 }
 
-function cells(figures: Figures, spoken: Spoken): string[] {
+function bought({ buy, proven }: FabricFigures): string {
+  const said = buy === "" ? choiceWords.kits.none : buy;
+  return proven ? said : `${words.unproven}${said}`;
+}
+
+/** Ways under a line that names their kind of unit. */
+function byUnit({ units, rows, filed }: Comparison, cells: (figures: Figures) => string[]): string[][] {
+  const lines = units.flatMap(({ unit, count }) => [
+    [words.unit(unit, count)],
+    ...rows.flatMap(({ unit: own, method, filed: asFiled, figures }) =>
+      own === unit && figures !== null
+        ? [[`${asFiled ? words.mark : " "} ${method}`, ...cells(figures)]]
+        : [],
+    ),
+  ]);
+  return [[words.filed, ...cells(filed)], ...lines];
+}
+
+/** Fabrics of which the ways buy unlike amounts; the others are told once. */
+function unlike({ filed, rows, best }: Comparison): { differ: boolean[]; alike: FabricFigures[] } {
+  const all = [...rows.flatMap(({ figures }) => (figures === null ? [] : [figures])), best.figures];
+  const differ = filed.fabrics.map((one, i) =>
+    all.some(({ fabrics }) => bought(fabrics[i] ?? one) !== bought(one)),
+  );
+  return { differ, alike: filed.fabrics.filter((_, i) => !differ[i]) };
+}
+
+function fabricTable(comparison: Comparison, spoken: Spoken): string[] {
+  const { filed } = comparison;
+  const { differ, alike } = unlike(comparison);
+  const priced = filed.cost !== null;
+  const said = alike.map((one) => `${one.fabric} ${bought(one)}`).join(", ");
+  if (!differ.includes(true)) return [words.allAlike(said)];
+  const headings = [
+    left(words.columns.way),
+    ...filed.fabrics.flatMap(({ fabric }, i) => (differ[i] ? [right(fabric)] : [])),
+    ...(priced ? [right(words.columns.cost)] : []),
+  ];
+  const cells = ({ fabrics, cost }: Figures): string[] => [
+    ...fabrics.flatMap((one, i) => (differ[i] ? [bought(one)] : [])),
+    ...(priced ? [money(cost ?? 0, spoken.currency)] : []),
+  ];
   return [
-    ...figures.fabrics.map(({ buy, proven }) => {
-      const said = buy === "" ? choiceWords.kits.none : buy;
-      return proven ? said : `${choiceWords.compare.unproven}${said}`;
-    }),
-    ...(figures.cost === null ? [] : [money(figures.cost, spoken.currency)]),
-    String(figures.strips),
-    String(figures.subcuts),
-    String(figures.seams),
-    sewn(figures.seamLength, spoken),
-    String(figures.biasSeams),
-    String(figures.trims),
-    area(figures.corners, spoken),
-    String(figures.bonus),
-    choiceWords.compare.hours(figures.minutes),
+    words.toBuy,
+    ...alignedLines(headings, byUnit(comparison, cells)),
+    ...(said === "" ? [] : [words.alike(said)]),
   ];
 }
 
-function nameOf({ unit, method, filed }: MethodRow): string {
-  return `${unit}: ${method}${filed ? ` ${choiceWords.compare.mark}` : ""}`;
+/** A column of the work, left out where all ways have nothing in it. */
+interface WorkColumn {
+  heading: string;
+  cell: (figures: Figures, spoken: Spoken) => string;
+  empty: (figures: Figures) => boolean;
+}
+
+const WORK: readonly WorkColumn[] = [
+  { heading: words.columns.strips, cell: ({ strips }) => String(strips), empty: () => false },
+  { heading: words.columns.subcuts, cell: ({ subcuts }) => String(subcuts), empty: () => false },
+  { heading: words.columns.apart, cell: ({ apart }) => String(apart), empty: ({ apart }) => apart === 0 },
+  { heading: words.columns.seams, cell: ({ seams }) => String(seams), empty: () => false },
+  {
+    heading: words.columns.length,
+    cell: ({ seamLength }, spoken) => sewn(seamLength, spoken),
+    empty: () => false,
+  },
+  {
+    heading: words.columns.bias,
+    cell: ({ biasEdges }) => String(biasEdges),
+    empty: (one) => one.biasEdges === 0,
+  },
+  { heading: words.columns.trims, cell: ({ trims }) => String(trims), empty: ({ trims }) => trims === 0 },
+  {
+    heading: words.columns.corners,
+    cell: ({ corners }, spoken) => area(corners, spoken),
+    empty: ({ corners }) => corners === 0,
+  },
+  {
+    heading: words.columns.print,
+    cell: ({ direction }) => words.direction[direction],
+    empty: ({ direction }) => direction === "none",
+  },
+  { heading: words.columns.time, cell: ({ minutes }) => words.hours(minutes), empty: () => false },
+];
+
+function workTable(comparison: Comparison, spoken: Spoken): string[] {
+  const { filed, rows, best } = comparison;
+  const all = [filed, best.figures, ...rows.flatMap(({ figures }) => (figures === null ? [] : [figures]))];
+  const columns = WORK.filter(({ empty }) => !all.every(empty));
+  const headings = [left(words.columns.way), ...columns.map(({ heading }) => right(heading))];
+  const cells = (figures: Figures) => columns.map(({ cell }) => cell(figures, spoken));
+  const told = columns.flatMap(({ heading }) => words.explained[heading] ?? []);
+  return [words.work, ...alignedLines(headings, byUnit(comparison, cells)), "", ...told];
+}
+
+/** Triangles that can be sewn from the corners cut off, way by way. */
+function bonusLines({ rows, filed }: Comparison, { ruler }: Spoken): string[] {
+  const said = (figures: Figures) =>
+    figures.bonus
+      .map(({ kind, count, unfinished }) => words.bonusOf(count, kind, formatLength(unfinished, ruler)))
+      .join(", ");
+  const found = rows.flatMap((row) => {
+    const { figures } = row;
+    if (figures === null || figures.bonus.length === 0 || said(figures) === said(filed)) return [];
+    return [words.bonus(nameOf(row), said(figures))];
+  });
+  const own = filed.bonus.length === 0 ? [] : [words.bonus(words.filed, said(filed))];
+  return own.length + found.length === 0 ? [] : ["", words.bonusTitle, ...own, ...found];
+}
+
+const nameOf = ({ unit, method }: MethodRow) => `${unit}, ${method}`;
+
+/** What the best saves against the file, in words; empty when nothing. */
+function saved(filed: Figures, best: Figures, { currency }: Spoken): string {
+  const less = best.fabrics.flatMap((one, i) => {
+    const old = filed.fabrics[i];
+    return old === undefined || old.buy === one.buy
+      ? []
+      : [words.instead(one.fabric, bought(one), bought(old))];
+  });
+  const money_ =
+    filed.cost !== null && best.cost !== null && best.cost < filed.cost
+      ? [words.saves(money(filed.cost - best.cost, currency))]
+      : [];
+  const time = best.minutes < filed.minutes ? [words.saves(words.hours(filed.minutes - best.minutes))] : [];
+  return [...less, ...money_, ...time].join("; ");
+}
+
+function proofLine(
+  { proven, combinations, tried, least }: BestCombination,
+  { measure }: Comparison,
+  { currency }: Spoken,
+): string {
+  if (proven) return words.proved(combinations, measure);
+  const bound = measure === "cost" ? words.atLeast(money(least, currency)) : "";
+  return words.notProved(tried, combinations, bound);
+}
+
+function bestLines(comparison: Comparison, spoken: Spoken): string[] {
+  const { best, filed } = comparison;
+  const methods = Object.entries(best.methods);
+  const proof = proofLine(best, comparison, spoken);
+  if (methods.length === 0) return [words.bestAsFiled, `  ${proof}`];
+  const { cost, minutes, fabrics } = best.figures;
+  const buys = fabrics.map((one) => `${one.fabric} ${bought(one)}`).join(", ");
+  return [
+    words.best,
+    "",
+    "  methods:",
+    ...methods.map(([unit, method]) => `    ${unit}: ${method}`),
+    "",
+    `  ${words.buys(buys)}`,
+    ...(cost === null ? [] : [`  ${words.columns.cost}: ${money(cost, spoken.currency)}`]),
+    `  ${words.columns.time}: ${words.hours(minutes)}`,
+    ...[saved(filed, best.figures, spoken)].flatMap((said) =>
+      said === "" ? [] : [`  ${words.against(said)}`],
+    ),
+    `  ${proof}`,
+  ];
 }
 
 /** Every way of making each kind of unit, side by side, and the best combination. */
-export function comparisonTable(comparison: Comparison, metric: boolean, currency: string): string {
-  const { name, rows, filed, best, combinations, tried, minutes } = comparison;
-  const words = choiceWords.compare;
-  const spoken = { metric, currency };
-  const { columns } = words;
-  const right = (heading: string): Column => ({ heading, align: "right" });
-  const headings: Column[] = [
-    { heading: columns.way, align: "left" },
-    ...filed.fabrics.map(({ fabric }) => right(fabric)),
-    ...(filed.cost === null ? [] : [right(columns.cost)]),
-    ...[columns.strips, columns.subcuts, columns.seams, columns.length, columns.bias].map(right),
-    ...[columns.trims, columns.corners, columns.bonus, columns.time].map(right),
-  ];
-  const possible = rows.flatMap((row) =>
-    row.figures === null ? [] : [[nameOf(row), ...cells(row.figures, spoken)]],
-  );
+export function comparisonTable(comparison: Comparison, ruler: Ruler): string {
+  const { name, rows, filed, best, minutes, currency } = comparison;
+  const spoken = { ruler, currency };
   const impossible = rows.filter(({ figures }) => figures === null);
-  const spare = rows.some(({ figures }) => figures?.direction === "spares");
-  const open = [filed, ...rows.map(({ figures }) => figures)].some((figures) =>
+  const open = [filed, best.figures, ...rows.map(({ figures }) => figures)].some((figures) =>
     figures?.fabrics.some(({ proven }) => !proven),
   );
-  const chosen = Object.entries(best.methods).map(([unit, method]) => `  ${unit}: ${method}`);
-  const said = Object.entries(minutes).map(([step, time]) => `${step} ${time}`);
+  const { metre, ...others } = minutes;
+  const sewing = ruler.unit === "in" ? { yard: Number((metre * 0.9144).toFixed(3)) } : { metre };
+  const said = Object.entries({ ...others, ...sewing }).map(([step, time]) => `${step} ${time}`);
   return [
     words.title(name),
     words.about,
     "",
-    ...alignedLines(headings, [[words.filed, ...cells(filed, spoken)], ...possible]),
-    "",
-    words.marked,
+    ...fabricTable(comparison, spoken),
     ...(open ? [words.notProven] : []),
-    ...(spare ? [words.spares] : []),
+    "",
+    ...workTable(comparison, spoken),
+    ...bonusLines(comparison, spoken),
+    ...(impossible.length === 0 ? [] : ["", words.notThisWay]),
     ...impossible.map((row) => words.impossible(nameOf(row), row.why)),
     "",
-    words.best(tried >= combinations, tried, combinations),
-    ...(chosen.length === 0 ? [`  ${words.filed}`] : chosen),
+    ...bestLines(comparison, spoken),
     "",
-    ...alignedLines(headings, [["", ...cells(best.figures, spoken)]]),
-    "",
-    words.figures(said.join(", ")),
+    words.figures,
+    words.minutes(said.join(", ")),
     words.change,
     "",
   ].join("\n");

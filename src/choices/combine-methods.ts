@@ -1,0 +1,168 @@
+import { listQuiltCuts } from "../cutlist/index.ts";
+import type { CutList } from "../cutlist/types.ts";
+import type { FabricPlan } from "../plan/types.ts";
+import type { QuiltWork } from "../quilt/index.ts";
+import type { FabricSpec, QuiltSpec, StepMinutes } from "../spec/index.ts";
+import { purchaseFor, usableWidth } from "../stock/index.ts";
+import { bestCombination, type Combination, type PartWorth, type Worth } from "./best-combination.ts";
+import type { BestCombination, MethodRow, UnitChoice } from "./comparison.ts";
+import { addSewing, cuttingOf, sewingOf, timeOf } from "./making-figures.ts";
+import type { Made, WaysOfMaking } from "./ways-of-making.ts";
+import type { Methods } from "./with-methods.ts";
+
+/** Most plans of one fabric made for combinations, besides those of the rows. */
+const MOST_PLANS = 240;
+
+/** What the combinations are made of. */
+export interface Rows {
+  spec: QuiltSpec;
+  units: readonly UnitChoice[];
+  minutes: StepMinutes;
+  filed: Made;
+  tried: readonly { row: MethodRow; made: Made | null }[];
+  ways: WaysOfMaking;
+}
+
+/** One way of making the units of a kind: `method` is null for the several ways of the file together. */
+interface Way {
+  method: string | null;
+  made: Made;
+}
+
+interface Choice {
+  unit: string;
+  ways: Way[];
+  /** The way of the file. */
+  filed: number;
+}
+
+function choicesOf({ units, filed, tried }: Rows): Choice[] {
+  return units.map(({ unit, filed: used }) => {
+    const ways = tried.flatMap(({ row, made }): Way[] =>
+      row.unit === unit && made !== null ? [{ method: row.method, made }] : [],
+    );
+    const alone = used.length === 1 && ways.some(({ method }) => method === used[0]);
+    return alone
+      ? { unit, ways, filed: ways.findIndex(({ method }) => method === used[0]) }
+      : { unit, ways: [{ method: null, made: filed }, ...ways], filed: 0 };
+  });
+}
+
+const isOf = (unit: string) => (demand: QuiltWork["units"][number]) => demand.recipes[0]?.kind === unit;
+
+/** The same quilt with the units of each kind as that way has them. */
+function workOf({ filed }: Rows, choices: readonly Choice[], combination: Combination): QuiltWork {
+  const done = new Set<string>();
+  const units = filed.work.units.flatMap((demand) => {
+    const kind = demand.recipes[0]?.kind ?? "";
+    const choice = choices.findIndex(({ unit }) => unit === kind);
+    if (choice < 0) return [demand];
+    if (done.has(kind)) return [];
+    done.add(kind);
+    const way = choices[choice]?.ways[combination[choice] ?? 0];
+    return way?.made.work.units.filter(isOf(kind)) ?? [];
+  });
+  return { ...filed.work, units };
+}
+
+/** Minutes of the sewing of one kind made one way. */
+function sewingMinutes({ minutes }: Rows, unit: string, { made }: Way): number {
+  const usable = (name: string) => made.fabrics.find((fabric) => fabric.name === name)?.usable ?? 0;
+  const sewn = made.work.units.flatMap((demand, i) =>
+    (made.madeBy[i] ?? []).flatMap((one) =>
+      one.recipe.kind === unit ? [sewingOf(demand, one, usable)] : [],
+    ),
+  );
+  return timeOf({ ...addSewing(sewn), strips: 0 }, minutes);
+}
+
+const areaOf = (list: CutList | undefined): number =>
+  list?.pieces.reduce((sum, { across, along, count }) => sum + across * along * count, 0) ?? 0;
+
+/** The best of all combinations of the methods, by what is bought and then by time. */
+export async function combineMethods(
+  rows: Rows,
+  told: (looked: number, most: number) => void,
+): Promise<BestCombination> {
+  const { spec, filed, minutes, ways } = rows;
+  const choices = choicesOf(rows);
+  const priced = filed.figures.cost !== null;
+  const names = filed.fabrics.map(({ name }) => name);
+  const listOf = (lists: readonly CutList[], name: string) =>
+    lists.find(({ fabric }) => fabric.name === name);
+  const parts = names.map((name) =>
+    [...choices.keys()].filter((i) =>
+      filed.work.units
+        .filter(isOf(choices[i]?.unit ?? ""))
+        .some(({ fabrics }) => Object.values(fabrics).includes(name)),
+    ),
+  );
+  const fixed = new Set(filed.fabrics.filter(hasFixedCloth).map(({ name }) => name));
+  const worthOf = (fabric: FabricSpec, used: number): number => {
+    const { length, cost } = purchaseFor(fabric, used);
+    return priced ? (cost ?? 0) : fabric.width * length;
+  };
+  const base = names.map((name) => areaOf(listOf(filed.lists, name)));
+  const found = await bestCombination(
+    {
+      ways: choices.map(({ unit, ways: own }) =>
+        own.map((way): Worth => [0, sewingMinutes(rows, unit, way)]),
+      ),
+      parts,
+      most: MOST_PLANS,
+      // No plan is shorter than its pieces' area over the width.
+      leastOf(part, combination) {
+        const name = names[part] ?? "";
+        const fabric = listOf(filed.lists, name)?.fabric;
+        if (fabric === undefined || fixed.has(name)) return [0, 0];
+        const area = (parts[part] ?? []).reduce((sum, choice) => {
+          const way = choices[choice]?.ways[combination[choice] ?? 0];
+          const own = way === undefined ? 0 : areaOf(listOf(way.made.lists, name));
+          return sum + own - (base[part] ?? 0);
+        }, base[part] ?? 0);
+        return [worthOf(fabric, Math.ceil(area / usableWidth(fabric))), 0];
+      },
+      async lookInto(open, combination) {
+        const { value } = listQuiltCuts(spec, workOf(rows, choices, combination));
+        if (value === null) return open.map(() => null);
+        const lists = open.map((part) => listOf(value, names[part] ?? ""));
+        const planned = await ways.planFabrics(lists.filter((list) => list !== undefined));
+        const { fabrics } = planned;
+        if (fabrics === null) return open.map(() => null);
+        return lists.map((list): PartWorth | null => {
+          const plan = fabrics.find(({ name }) => name === list?.fabric.name);
+          return list === undefined || plan === undefined ? null : partWorth(plan, list.fabric);
+        });
+      },
+      told: (looked) => told(Math.min(looked, MOST_PLANS), MOST_PLANS),
+    },
+    choices.map(({ filed: own }) => own),
+  );
+
+  function partWorth(plan: FabricPlan, fabric: FabricSpec): PartWorth {
+    const { strips, subcuts } = cuttingOf(plan);
+    const time = timeOf({ ...addSewing([]), strips, subcuts }, minutes);
+    const length = plan.purchase?.length ?? 0;
+    const bought = priced ? (plan.purchase?.cost ?? 0) : plan.width * length;
+    const least = plan.bound.purchaseProven ? bought : Math.min(bought, worthOf(fabric, plan.bound.least));
+    return { worth: [bought, time], least: [fixed.has(plan.name) ? 0 : least, time] };
+  }
+
+  const taken = found.combination ?? [];
+  const chosen: Methods = Object.fromEntries(
+    choices.flatMap(({ unit, ways: own, filed: filedWay }, i) => {
+      const way = taken[i] ?? filedWay;
+      const method = own[way]?.method ?? null;
+      return method === null || way === filedWay ? [] : [[unit, method]];
+    }),
+  );
+  const again = await ways(chosen);
+  const { combinations, tried, proven, least } = found;
+  if (again.made === null) throw new Error(`the best combination cannot be made: ${again.why}`);
+  return { methods: chosen, figures: again.made.figures, combinations, tried, proven, least };
+}
+
+/** Cloth to hand, or ready cut in the shop: then the length off the bolt says less. */
+function hasFixedCloth({ lays, purchase }: FabricPlan): boolean {
+  return purchase === null || lays.some(({ source }) => source === "fixed");
+}

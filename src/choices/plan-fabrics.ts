@@ -1,0 +1,44 @@
+import type { CutList } from "../cutlist/types.ts";
+import type { Diagnostic } from "../diagnostics/types.ts";
+import { type PlanOptions, planListed } from "../pipeline.ts";
+import type { Solve } from "../plan/index.ts";
+import type { FabricPlan } from "../plan/types.ts";
+import type { Spec } from "../spec/index.ts";
+
+/** The plan of each fabric, or why there is none. */
+export type FabricsPlanned = { fabrics: FabricPlan[] } | { fabrics: null; diagnostics: Diagnostic[] };
+
+export type PlanFabrics = (lists: readonly CutList[]) => Promise<FabricsPlanned>;
+
+/**
+ * Plans fabrics as they would be planned together, and each cut list once: choices that leave a fabric alone
+ * share its plan.
+ * @param options with a budget, which does not depend on how many fabrics are planned at a time
+ */
+export function fabricPlanner(
+  spec: Spec,
+  options: PlanOptions & { budget: number },
+  solve: Solve,
+): PlanFabrics {
+  const known = new Map<string, FabricPlan>();
+  const keyOf = ({ fabric, pieces }: CutList) => JSON.stringify([fabric.name, pieces]);
+  return async (lists) => {
+    const open = lists.filter((list) => !known.has(keyOf(list)));
+    if (open.length > 0) {
+      const listed = { cutLists: open, top: null, making: null };
+      const { value, diagnostics } = await planListed(spec, listed, [], options, solve);
+      if (value === null) return { fabrics: null, diagnostics };
+      open.forEach((list, i) => {
+        const plan = value.fabrics[i];
+        if (plan !== undefined) known.set(keyOf(list), plan);
+      });
+    }
+    return {
+      fabrics: lists.map((list) => {
+        const plan = known.get(keyOf(list));
+        if (plan === undefined) throw new Error(`no plan of ${list.fabric.name}`);
+        return plan;
+      }),
+    };
+  };
+}

@@ -1,0 +1,87 @@
+import { listQuiltCuts } from "../cutlist/index.ts";
+import type { CutList, PieceUse } from "../cutlist/types.ts";
+import type { Diagnostic } from "../diagnostics/types.ts";
+import type { PlanOptions } from "../pipeline.ts";
+import type { Solve } from "../plan/index.ts";
+import type { FabricPlan } from "../plan/types.ts";
+import { layOutQuilt, type QuiltWork } from "../quilt/index.ts";
+import type { QuiltSpec, StepMinutes } from "../spec/index.ts";
+import { type Figures, type MadeBy, madeBy, makingFigures, usesOf } from "./making-figures.ts";
+import { fabricPlanner, type PlanFabrics } from "./plan-fabrics.ts";
+import { type Methods, withMethods } from "./with-methods.ts";
+
+/** A quilt planned one way. */
+export interface Made {
+  work: QuiltWork;
+  lists: CutList[];
+  fabrics: FabricPlan[];
+  figures: Figures;
+  /** How the units of each demand of `work` are really made. */
+  madeBy: MadeBy[][];
+}
+
+/** The same, or why it cannot be made so. */
+export type Way =
+  | { made: Made; why: ""; diagnostics: Diagnostic[] }
+  | { made: null; why: string; diagnostics: Diagnostic[] };
+
+export interface WaysOfMaking {
+  (methods: Methods): Promise<Way>;
+  planFabrics: PlanFabrics;
+}
+
+/** Plans one quilt by one set of methods after another; what they share is planned once. */
+export function waysOfMaking(
+  spec: QuiltSpec,
+  options: PlanOptions & { budget: number },
+  minutes: StepMinutes,
+  solve: Solve,
+): WaysOfMaking {
+  const planFabrics = fabricPlanner(spec, options, solve);
+  const plan = async (methods: Methods): Promise<Way> => {
+    const asked = withMethods(spec, methods);
+    const laid = layOutQuilt(asked);
+    if (laid.value === null) return refused(laid.diagnostics);
+    const { work } = laid.value;
+    const listed = listQuiltCuts(asked, work);
+    const lists = listed.value;
+    if (lists === null) return refused(listed.diagnostics);
+    const seen = usesOf(lists);
+    const other = otherwise(methods, work, seen, listed.diagnostics);
+    if (other !== null) return { made: null, why: other, diagnostics: listed.diagnostics };
+    const planned = await planFabrics(lists);
+    if (planned.fabrics === null) return refused(planned.diagnostics);
+    const { fabrics } = planned;
+    const figures = makingFigures({ fabrics, diagnostics: listed.diagnostics }, work, minutes);
+    const made = work.units.map((demand) => madeBy(demand, seen));
+    return { made: { work, lists, fabrics, figures, madeBy: made }, why: "", diagnostics: [] };
+  };
+  return Object.assign(plan, { planFabrics });
+}
+
+/** Why units are not made by the method asked after all; null when they are. */
+function otherwise(
+  methods: Methods,
+  work: QuiltWork,
+  seen: readonly PieceUse[],
+  diagnostics: readonly Diagnostic[],
+): string | null {
+  // Of the kinds chosen here only: another kind may be made two ways in the file too.
+  const lost = diagnostics.find(
+    ({ code, message }) =>
+      code === "DIRECTION-OTHER-METHOD" &&
+      Object.keys(methods).some((unit) => message.startsWith(`${unit} finishing `)),
+  );
+  // What would be done instead is of no interest here: it stands in a row of its own.
+  if (lost !== undefined) return lost.message.replace(/ Made [^.]* instead\.$/, "");
+  const missed = work.units.some((demand) =>
+    madeBy(demand, seen).some(({ recipe: { kind, method } }) => (methods[kind] ?? method) !== method),
+  );
+  // A segment longer than the fabric is wide is cut some other way.
+  return missed ? "Its pieces do not fit the width of the fabric." : null;
+}
+
+function refused(diagnostics: Diagnostic[]): Way {
+  const error = diagnostics.find(({ severity }) => severity === "error");
+  return { made: null, why: error?.message ?? "It cannot be planned.", diagnostics };
+}
