@@ -57,13 +57,21 @@ function unlike({ filed, rows, best }: Comparison): { differ: boolean[]; alike: 
   return { differ, alike: filed.fabrics.filter((_, i) => !differ[i]) };
 }
 
-function fabricTable(comparison: Comparison, spoken: Spoken): string[] {
+/** One of the tables of a comparison, with what is said under it. */
+export interface ComparisonPart {
+  title: string;
+  columns: Column[];
+  rows: string[][];
+  notes: string[];
+}
+
+function fabricTable(comparison: Comparison, spoken: Spoken): ComparisonPart {
   const { filed } = comparison;
   const { differ, alike } = unlike(comparison);
   const priced = filed.cost !== null;
   const said = alike.map((one) => `${one.fabric} ${bought(one)}`).join(", ");
-  if (!differ.includes(true)) return [words.allAlike(said)];
-  const headings = [
+  if (!differ.includes(true)) return { title: "", columns: [], rows: [], notes: [words.allAlike(said)] };
+  const columns = [
     left(words.columns.way),
     ...filed.fabrics.flatMap(({ fabric }, i) => (differ[i] ? [right(fabric)] : [])),
     ...(priced ? [right(words.columns.cost)] : []),
@@ -72,11 +80,8 @@ function fabricTable(comparison: Comparison, spoken: Spoken): string[] {
     ...fabrics.flatMap((one, i) => (differ[i] ? [bought(one)] : [])),
     ...(priced ? [money(cost ?? 0, spoken.currency)] : []),
   ];
-  return [
-    words.toBuy,
-    ...alignedLines(headings, byUnit(comparison, cells)),
-    ...(said === "" ? [] : [words.alike(said)]),
-  ];
+  const notes = said === "" ? [] : [words.alike(said)];
+  return { title: words.toBuy, columns, rows: byUnit(comparison, cells), notes };
 }
 
 /** A column of the work, left out where all ways have nothing in it. */
@@ -115,14 +120,18 @@ const WORK: readonly WorkColumn[] = [
   { heading: words.columns.time, cell: ({ minutes }) => words.hours(minutes), empty: () => false },
 ];
 
-function workTable(comparison: Comparison, spoken: Spoken): string[] {
+function workTable(comparison: Comparison, spoken: Spoken): ComparisonPart {
   const { filed, rows, best } = comparison;
   const all = [filed, best.figures, ...rows.flatMap(({ figures }) => (figures === null ? [] : [figures]))];
-  const columns = WORK.filter(({ empty }) => !all.every(empty));
-  const headings = [left(words.columns.way), ...columns.map(({ heading }) => right(heading))];
-  const cells = (figures: Figures) => columns.map(({ cell }) => cell(figures, spoken));
-  const told = columns.flatMap(({ heading }) => words.explained[heading] ?? []);
-  return [words.work, ...alignedLines(headings, byUnit(comparison, cells)), "", ...told];
+  const used = WORK.filter(({ empty }) => !all.every(empty));
+  const columns = [left(words.columns.way), ...used.map(({ heading }) => right(heading))];
+  const cells = (figures: Figures) => used.map(({ cell }) => cell(figures, spoken));
+  const notes = used.flatMap(({ heading }) => words.explained[heading] ?? []);
+  return { title: words.work, columns, rows: byUnit(comparison, cells), notes };
+}
+
+function tableLines({ title, columns, rows }: ComparisonPart): string[] {
+  return rows.length === 0 ? [] : [title, ...alignedLines(columns, rows)];
 }
 
 /** Triangles that can be sewn from the corners cut off, way by way. */
@@ -191,33 +200,59 @@ function bestLines(comparison: Comparison, spoken: Spoken): string[] {
   ];
 }
 
-/** Every way of making each kind of unit, side by side, and the best combination. */
-export function comparisonTable(comparison: Comparison, ruler: Ruler): string {
-  const { name, rows, filed, best, minutes, currency } = comparison;
+/** What a comparison says, part by part, for whoever sets it out. */
+export interface ComparisonParts {
+  fabric: ComparisonPart;
+  work: ComparisonPart;
+  /** Ways that cannot be taken, and why. */
+  impossible: string[];
+  /** Whether an amount is marked as not settled. */
+  open: boolean;
+  best: string[];
+  minutes: string[];
+}
+
+/** The parts of a comparison in words, as `comparisonTable` prints them. */
+export function comparisonParts(comparison: Comparison, ruler: Ruler): ComparisonParts {
+  const { rows, filed, best, minutes, currency } = comparison;
   const spoken = { ruler, currency };
-  const impossible = rows.filter(({ figures }) => figures === null);
-  const open = [filed, best.figures, ...rows.map(({ figures }) => figures)].some((figures) =>
-    figures?.fabrics.some(({ proven }) => !proven),
-  );
+  const all = [filed, best.figures, ...rows.map(({ figures }) => figures)];
   const { metre, ...others } = minutes;
   const sewing = ruler.unit === "in" ? { yard: Number((metre * 0.9144).toFixed(3)) } : { metre };
   const said = Object.entries({ ...others, ...sewing }).map(([step, time]) => `${step} ${time}`);
+  return {
+    fabric: fabricTable(comparison, spoken),
+    work: workTable(comparison, spoken),
+    impossible: rows
+      .filter(({ figures }) => figures === null)
+      .map((row) => words.impossible(nameOf(row), row.why)),
+    open: all.some((figures) => figures?.fabrics.some(({ proven }) => !proven)),
+    best: bestLines(comparison, spoken),
+    minutes: [words.figures, words.minutes(said.join(", "))],
+  };
+}
+
+/** Every way of making each kind of unit, side by side, and the best combination. */
+export function comparisonTable(comparison: Comparison, ruler: Ruler): string {
+  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, ruler);
   return [
-    words.title(name),
+    words.title(comparison.name),
     words.about,
     "",
-    ...fabricTable(comparison, spoken),
+    ...tableLines(fabric),
+    ...fabric.notes,
     ...(open ? [words.notProven] : []),
     "",
-    ...workTable(comparison, spoken),
-    ...bonusLines(comparison, spoken),
+    ...tableLines(work),
+    "",
+    ...work.notes,
+    ...bonusLines(comparison, { ruler, currency: comparison.currency }),
     ...(impossible.length === 0 ? [] : ["", words.notThisWay]),
-    ...impossible.map((row) => words.impossible(nameOf(row), row.why)),
+    ...impossible,
     "",
-    ...bestLines(comparison, spoken),
+    ...best,
     "",
-    words.figures,
-    words.minutes(said.join(", ")),
+    ...minutes,
     words.change,
     "",
   ].join("\n");
