@@ -76,7 +76,8 @@ export interface Wanting {
 export function stockShort(
   fabric: string,
   missing: readonly string[],
-  wanting: Wanting | null = null,
+  wanting: Wanting | null,
+  at: Place | null,
 ): Diagnostic {
   const plural = ({ cloth, more }: Wanting) => `${more} more ${cloth}${more === 1 ? "" : "s"}`;
   const short =
@@ -91,7 +92,7 @@ export function stockShort(
     message: `${fabric}: ${short}. Still to cut: ${missing.join(", ")}.`,
     hint: "Add cloth, or let the rest be bought from the bolt.",
     path: "",
-    at: null,
+    at,
   };
 }
 

@@ -22,11 +22,12 @@ export interface Mixed {
 
 /** Choices listed, and those really packed. The rest is left open, and the mix is then not called proved. */
 const MOST_LISTED = 20_000;
-const MOST_PACKED = 48;
+const MOST_PACKED = 24;
 /** Packed side by side in one round. */
 const AT_ONCE = 2;
-/** Most milliseconds for one choice. */
-const BUDGET = 400;
+/** Most milliseconds for one choice; and how many times what a plan gets, since one choice decides on money. */
+const BUDGET = 1500;
+const TIMES = 3;
 
 /** How many of each offer, and what that costs. */
 interface Choice {
@@ -76,7 +77,7 @@ export async function cheapestMix(
     );
     if (asked.length === 0) break;
     const posed = asked.map(({ state, choice }) => pose(state.weighed, choice.counts, settings));
-    const budget = Math.min(BUDGET, limits.budget ?? BUDGET);
+    const budget = Math.min(BUDGET, TIMES * (limits.budget ?? BUDGET));
     const results = await solve(
       posed.map(({ problem }) => ({ kind: "pack", problem, limits: { ...limits, budget } })),
     );
@@ -208,6 +209,7 @@ function conclude(state: State): Mixed {
   );
   const mix: Mix = {
     cost: best.cost,
+    currency: currencyOf(weighed.offers),
     proven: !cut && chosen.onlyWay && proved >= best.cost && open.every(({ least }) => least >= best.cost),
     choices: toldChoices(weighed, best, tried),
   };
@@ -241,6 +243,10 @@ function toldChoices(
   }));
 }
 
+function currencyOf(pieces: readonly FixedPiece[]): string {
+  return pieces.find(({ currency = "" }) => currency !== "")?.currency ?? "";
+}
+
 /** The purchase of a fabric that is cut from pieces alone; null when none of them is bought. */
 export function mixOfPieces({ problem, result, fixedStock, onlyWay }: Chosen): Mix | null {
   if (problem.roll !== null || fixedStock.every(({ from }) => from !== "shop")) return null;
@@ -253,6 +259,7 @@ export function mixOfPieces({ problem, result, fixedStock, onlyWay }: Chosen): M
   const told = bought.map(({ piece, count }) => ({ name: piece.name, count }));
   return {
     cost: priced ? cost : null,
+    currency: currencyOf(bought.map(({ piece }) => piece)),
     proven: onlyWay && result.status === "proven",
     choices: priced ? [{ bought: told, yardage: null, cost }] : [],
   };

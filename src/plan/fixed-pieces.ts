@@ -17,7 +17,7 @@ export interface FixedStockOf {
 export function fixedStockOf(fabric: FabricSpec, most: number): FixedStockOf {
   const usable = usableWidth(fabric);
   const read = (cloth: FixedClothSpec, from: "to-hand" | "shop"): FixedPiece => {
-    const { trim, count, strip, price } = cloth;
+    const { trim, count, strip, price, currency } = cloth;
     return {
       name: from === "shop" ? `bought ${cloth.name}` : cloth.name,
       across: (cloth.fullWidth ? usable : cloth.across) - 2 * trim,
@@ -27,6 +27,7 @@ export function fixedStockOf(fabric: FabricSpec, most: number): FixedStockOf {
       strip,
       trim,
       price,
+      currency,
     };
   };
   const fit = ({ across, along }: FixedPiece) => across > 0 && along > 0;

@@ -11,8 +11,8 @@ import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts"
 import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed } from "./fixed-pieces.ts";
-import type { FixedPiece } from "./pose-problem.ts";
 import { listTemplates } from "./list-templates.ts";
+import type { FixedPiece } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
 
@@ -182,7 +182,7 @@ function tellMissing(
     const said = missing.map(
       ({ piece, count }) => `${count} of ${formatSize(piece.across, piece.along, ruler)} [${piece.letter}]`,
     );
-    return [stockShort(fabric.name, said, wanting)];
+    return [stockShort(fabric.name, said, wanting, fabric.at)];
   }
   return missing.map(({ piece }) => {
     const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;

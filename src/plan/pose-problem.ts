@@ -18,6 +18,8 @@ export interface FixedPiece {
   trim?: Ticks;
   /** Price of one in hundredths; null without one. Default null. */
   price?: number | null;
+  /** Sign or code of the price. Default: empty. */
+  currency?: string;
 }
 
 /** Where the cloth comes from. */

@@ -3,8 +3,8 @@ import type { Diagnostic } from "../diagnostics/types.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { Making } from "../making/types.ts";
 import type { QuiltTop } from "../quilt/types.ts";
-import type { Template } from "./template-types.ts";
 import type { Assumption, Price, Print, SoldBy } from "../spec/types.ts";
+import type { Template } from "./template-types.ts";
 
 /** Written in every plan file; raised when a reader of older plans would misread a newer one. */
 export const PLAN_VERSION = 1;
@@ -110,6 +110,8 @@ export interface MixChoice {
 export interface Mix {
   /** Everything bought, in hundredths. Null where the pieces have no price: then as few as can be are bought. */
   cost: number | null;
+  /** Sign or code printed with it, as the maker wrote it; empty when none was given. */
+  currency: string;
   /** Nothing cheaper (without prices: no fewer pieces) can do in this style. */
   proven: boolean;
   /** What was taken first, then the others worth telling: yardage alone, ready cut alone. */

@@ -122,7 +122,13 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
 }
 
 function fixedCloth({ across, price, ...cut }: WrittenCut): FixedClothSpec {
-  return { ...cut, across: across ?? 0, fullWidth: across === null, price: price?.hundredths ?? null };
+  return {
+    ...cut,
+    across: across ?? 0,
+    fullWidth: across === null,
+    price: price?.hundredths ?? null,
+    currency: price?.currency ?? "",
+  };
 }
 
 /** Why what is sold ready cut cannot be weighed by its prices; null when it can. */

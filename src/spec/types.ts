@@ -67,6 +67,8 @@ export interface FixedClothSpec {
   count: number | null;
   /** Price of one in hundredths; null for what is to hand, and where none is given. */
   price: number | null;
+  /** Sign or code of the price, as the maker wrote it; empty when none was given. */
+  currency: string;
 }
 
 /** A fabric with every default filled in. */

@@ -1,6 +1,14 @@
-import { formatLength, roomToMark } from "../../length/index.ts";
+import { formatLength, formatMeasure, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
-import { pieceFacts, priceOf, proofOf, words as textWords, totalPrice } from "../text/index.ts";
+import {
+  boughtWords,
+  pieceFacts,
+  priceOf,
+  proofOf,
+  words as textWords,
+  totalPrice,
+  weighedLines,
+} from "../text/index.ts";
 import type { Cell, Section, Table } from "./content.ts";
 import { sentence, typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
@@ -20,6 +28,20 @@ function usesOf(fabric: FabricPlan, plan: Plan): string[] {
 
 function cell(text: string, notes: string[] = [], swatch: string | null = null): Cell {
   return { text: text === "" ? bookWords.buy.none : text, notes, swatch };
+}
+
+function isBought({ purchase, mix }: FabricPlan): boolean {
+  return purchase !== null || mix !== undefined;
+}
+
+/** What one widest strip cut wrongly takes, beside the length left over. */
+function spoiled({ sturdiness, sold }: FabricPlan, length: (size: number) => string): string[] {
+  const worst = sturdiness.mistakes?.worst;
+  if (worst === undefined) return [];
+  const { spoiledTaken, spoiledMore } = bookWords.buy;
+  const width = length(worst.width);
+  if (worst.more === 0) return [spoiledTaken(width)];
+  return [spoiledMore(width, typeset(formatMeasure(worst.more, sold.unit)))];
 }
 
 function buyTable(plan: Plan): Table {
@@ -42,9 +64,12 @@ function buyTable(plan: Plan): Table {
         ],
         fabric.colour,
       ),
-      cell(typeset(fabric.purchase?.text ?? have)),
+      cell(typeset(isBought(fabric) ? boughtWords(fabric) : have)),
       cell(fabric.purchase === null ? "" : length(fabric.bound.used)),
-      cell(fabric.purchase === null ? "" : length(roomToMark(spareLength, plan.ruler))),
+      cell(
+        fabric.purchase === null ? "" : length(roomToMark(spareLength, plan.ruler)),
+        spoiled(fabric, length),
+      ),
       ...(sturdy ? [cell(narrowestUsable === null ? "" : length(narrowestUsable))] : []),
       ...(priced ? [cell(priceOf(fabric))] : []),
       cell(typeset(proofOf(fabric, plan))),
@@ -75,6 +100,16 @@ function buyTable(plan: Plan): Table {
   };
 }
 
+/** What else was weighed where cloth is sold ready cut. */
+function weighed(plan: Plan): Section["blocks"] {
+  const lines = weighedLines(plan).map(typeset);
+  if (lines.length === 0) return [];
+  return [
+    { kind: "heading", text: textWords.weighedTitle },
+    { kind: "list", items: lines },
+  ];
+}
+
 /** The shopping list: what each fabric is for, how much to ask for, and how much room the plan leaves. */
 export function buyingSection(plan: Plan): Section {
   const sturdy = plan.fabrics.some(({ sturdiness }) => sturdiness.narrowestUsable !== null);
@@ -89,6 +124,7 @@ export function buyingSection(plan: Plan): Section {
     blocks: [
       { kind: "text", text: textWords.estimates, tone: "lead" },
       { kind: "table", table: buyTable(plan) },
+      ...weighed(plan),
       ...(sturdy
         ? [{ kind: "text" as const, text: bookWords.buy.narrowestNote, tone: "quiet" as const }]
         : []),

@@ -1,8 +1,10 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { titleFacts } from "../svg/words.ts";
 import {
+  alikeLays,
   type Instruction,
   instructionsFor,
+  layTitle,
   leftoverSizes,
   pieceFacts,
   proofLines,
@@ -32,9 +34,11 @@ function stepOf(instruction: Instruction, id: string): Step {
 
 /** The steps, gathered by the cloth they are done on. */
 function stepGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
-  const groups = fabric.lays.map(({ source, name }): StepGroup => {
-    const title = source === "fixed" ? textWords.onPiece(name) : textWords.onBolt;
-    return { title: fabric.lays.length > 1 ? title : "", steps: [] };
+  const alike = alikeLays(fabric.lays);
+  const several = fabric.lays.some(({ source }) => source === "fixed");
+  const groups = fabric.lays.map((lay, i): StepGroup => {
+    const title = typeset(layTitle(fabric, lay, alike[i] ?? 1, plan));
+    return { title: several ? title : "", steps: [] };
   });
   for (const [index, instruction] of instructionsFor(plan, fabric).entries()) {
     groups[instruction.lay]?.steps.push(stepOf(instruction, `${id}-${index + 1}`));

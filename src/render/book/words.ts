@@ -82,6 +82,8 @@ export const bookWords = {
     spare: "spare after cutting",
     narrowest: "works down to",
     have: "from cloth to hand",
+    spoiledTaken: (width: string) => `takes a spoiled ${width} strip`,
+    spoiledMore: (width: string, more: string) => `a spoiled ${width} strip: ${more} more`,
     none: "–",
     narrowestNote: "Works down to is the narrowest usable width at which the same amount is still enough.",
     andMore: (count: number) => `and ${counted(count, "other use", "other uses")}`,

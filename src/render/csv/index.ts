@@ -1,6 +1,6 @@
 import { stringify } from "csv-stringify/sync";
 import { formatLength } from "../../length/index.ts";
-import type { Plan } from "../../plan/types.ts";
+import type { FabricPlan, Plan } from "../../plan/types.ts";
 
 /**
  * RFC 4180: comma, CRLF, quotes where needed. A cell that a spreadsheet would run as a formula gets an
@@ -42,13 +42,27 @@ export function cutsCsv(plan: Plan): string {
   return csv(header, rows);
 }
 
+function inMoney(hundredths: number | null): string {
+  return hundredths === null ? "" : (hundredths / 100).toFixed(2);
+}
+
+/** Pieces bought ready cut: `2 fat quarter; 4 10 in square`. */
+function readyCutOf({ stock = [] }: FabricPlan): string {
+  return stock
+    .filter(({ from, used }) => from === "shop" && used > 0)
+    .map(({ name, used }) => `${used} ${name.replace(/^bought /, "")}`)
+    .join("; ");
+}
+
 /** One line per fabric: what to buy, what the cuts use and the price in hundredths of the currency. */
 export function buyCsv(plan: Plan): string {
+  const readyCut = plan.fabrics.some(({ mix }) => mix !== undefined);
   const { unit } = plan.ruler;
   const bare = { unit: false } as const;
   const header = [
     "fabric",
     "buy",
+    ...(readyCut ? ["ready cut"] : []),
     `cut length (${unit})`,
     `usable width (${unit})`,
     "price",
@@ -58,11 +72,12 @@ export function buyCsv(plan: Plan): string {
   const rows = plan.fabrics.map((fabric) => [
     fabric.name,
     fabric.purchase?.text ?? "",
+    ...(readyCut ? [readyCutOf(fabric)] : []),
     formatLength(fabric.bound.used, plan.ruler, bare),
     formatLength(fabric.usable, plan.ruler, bare),
-    fabric.purchase?.cost == null ? "" : (fabric.purchase.cost / 100).toFixed(2),
-    fabric.price?.currency ?? "",
-    fabric.bound.purchaseProven ? "yes" : "no",
+    inMoney(fabric.mix === undefined ? (fabric.purchase?.cost ?? null) : fabric.mix.cost),
+    fabric.mix?.currency || fabric.price?.currency || "",
+    (fabric.mix?.proven ?? fabric.bound.purchaseProven) ? "yes" : "no",
   ]);
   return csv(header, rows);
 }

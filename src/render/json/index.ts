@@ -25,8 +25,8 @@ export function planJson(plan: Plan): string {
 /** The shopping list for programs. Lengths are ticks, money hundredths, as in the plan. */
 export function buyJson(plan: Plan): string {
   const { format, version, ticksPerMillimetre, name, diagnostics } = plan;
-  const fabrics = plan.fabrics.map(({ name, usable, purchase, price, bound }) => {
-    return { name, usable, purchase, price, bound };
+  const fabrics = plan.fabrics.map(({ name, usable, purchase, stock, mix, price, bound, sturdiness }) => {
+    return { name, usable, purchase, stock, mix, price, bound, sturdiness };
   });
   return `${readable({ format, version, ticksPerMillimetre, name, fabrics, diagnostics }, "")}\n`;
 }

@@ -58,10 +58,12 @@ export function wasteShare(fabric: FabricPlan): string {
 
 /** What was proved, in words a maker can weigh. */
 export function proofWords(fabric: FabricPlan, ruler: Ruler): string {
-  const { bound } = fabric;
-  if (fabric.purchase === null) {
-    return bound.lengthProven ? "proven: no cheaper use of this cloth" : "best found; not proven least";
+  const { bound, mix } = fabric;
+  if (mix !== undefined) {
+    if (!mix.proven) return "best found; not proven least";
+    return mix.cost === null ? "proven: no fewer pieces" : "proven: nothing cheaper";
   }
+  if (fabric.purchase === null) return "nothing need be bought";
   if (bound.lengthProven) return "proven: no shorter cutting of this kind";
   const gap = spokenLength(Math.max(0, bound.used - bound.least), ruler);
   return bound.purchaseProven
@@ -77,9 +79,13 @@ export function printWords(fabric: FabricPlan): string {
 }
 
 export function buyWords(fabric: FabricPlan): string {
-  const { purchase, sold } = fabric;
-  if (purchase === null) return "nothing: cut from cloth in hand";
-  return formatMeasure(purchase.length, sold.unit, { typeset: true });
+  const { purchase, sold, stock = [] } = fabric;
+  const yardage = purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { typeset: true })];
+  const readyCut = stock
+    .filter(({ from, used }) => from === "shop" && used > 0)
+    .map(({ name, used }) => `${used} × ${name.replace(/^bought /, "")}`);
+  const all = [...yardage, ...readyCut];
+  return all.length === 0 ? "nothing: cut from cloth in hand" : all.join(" + ");
 }
 
 export interface Fact {
@@ -127,7 +133,8 @@ export function describe(plan: Plan, fabric: FabricPlan): string {
   };
   for (const [i, lay] of fabric.lays.entries()) walk(lay.root, i);
   const pieces = fabric.pieces.reduce((sum, piece) => sum + piece.count, 0);
-  const buy = fabric.purchase === null ? "Nothing to buy." : `Buy ${fabric.purchase.text}.`;
+  const nothing = fabric.purchase === null && fabric.mix === undefined;
+  const buy = nothing ? "Nothing to buy." : `Buy ${buyWords(fabric)}.`;
   const sizes = fabric.pieces
     .map((p) => `${p.letter}, ${p.count} of ${spokenSize(p.across, p.along, plan.ruler)}`)
     .join("; ");

@@ -1,31 +1,36 @@
 import { formatLength } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { boughtWords, costOf, currencyOf, weighedLines } from "./bought.ts";
+import { money } from "./money.ts";
 import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
 
-/** Hundredths of the currency as `$12.50` or `CHF 12.50`, with the sign or code the maker wrote. */
-export function money(hundredths: number, currency: string): string {
-  const amount = (hundredths / 100).toFixed(2);
-  return /\p{L}$/u.test(currency) ? `${currency} ${amount}` : `${currency}${amount}`;
-}
+export { money } from "./money.ts";
 
 /** What is proved about a fabric's purchase, in a word or two. */
 export function proofOf(fabric: FabricPlan, plan: Plan): string {
-  const { bound } = fabric;
+  const { bound, mix } = fabric;
+  if (mix !== undefined) return mix.proven ? words.proofShort.purchase : words.proofShort.open;
   if (bound.purchaseProven || bound.lengthProven) return words.proofShort.purchase;
   return words.proofShort.found(formatLength(bound.used - bound.least, plan.ruler));
 }
 
 /** What a fabric costs; empty without a price. */
 export function priceOf(fabric: FabricPlan): string {
-  const cost = fabric.purchase?.cost ?? null;
-  return cost === null ? "" : money(cost, fabric.price?.currency ?? "");
+  const cost = costOf(fabric);
+  return cost === null ? "" : money(cost, currencyOf(fabric));
 }
 
 /** The sum of all prices, when every one is given in one currency; else null. */
 export function totalPrice(plan: Plan): string | null {
-  const currencies = new Set(plan.fabrics.map((fabric) => fabric.price?.currency ?? null));
-  const costs = plan.fabrics.map((fabric) => fabric.purchase?.cost ?? (fabric.purchase === null ? 0 : null));
+  const currencies = new Set(
+    plan.fabrics.map((fabric) =>
+      fabric.price === null && fabric.mix === undefined ? null : currencyOf(fabric),
+    ),
+  );
+  const costs = plan.fabrics.map((fabric) =>
+    fabric.purchase === null && fabric.mix === undefined ? 0 : costOf(fabric),
+  );
   const [currency] = currencies;
   if (currencies.size !== 1 || currency === null || currency === undefined) return null;
   if (costs.length < 2 || costs.some((cost) => cost === null)) return null;
@@ -60,7 +65,7 @@ export function buyList(plan: Plan): string {
   const { columns } = words;
   const rows = plan.fabrics.map((fabric) => [
     fabric.name,
-    fabric.purchase?.text ?? words.noPurchase,
+    boughtWords(fabric),
     formatLength(fabric.bound.used, plan.ruler),
     ...(priced ? [priceOf(fabric)] : []),
     proofOf(fabric, plan),
@@ -77,7 +82,15 @@ export function buyList(plan: Plan): string {
     ],
     rows,
   );
-  return [words.buyTitle(plan.name), "", ...lines, ...assumptionLines(plan), "", words.estimates, ""].join(
-    "\n",
-  );
+  const weighed = weighedLines(plan);
+  return [
+    words.buyTitle(plan.name),
+    "",
+    ...lines,
+    ...(weighed.length === 0 ? [] : ["", `${words.weighedTitle}:`, ...weighed.map((line) => `  ${line}`)]),
+    ...assumptionLines(plan),
+    "",
+    words.estimates,
+    "",
+  ].join("\n");
 }

@@ -1,3 +1,4 @@
+export { alikeLays, boughtWords, layTitle, weighedLines } from "./bought.ts";
 export { assumptionsOf, buyList, priceOf, proofOf, totalPrice } from "./buy.ts";
 export { type Instruction, instructionsFor } from "./instructions.ts";
 export { makingSteps } from "./making.ts";

@@ -1,5 +1,6 @@
 import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { alikeLays, boughtWords, layTitle, mistakeWords } from "./bought.ts";
 import { type Instruction, instructionsFor } from "./instructions.ts";
 import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
@@ -138,12 +139,13 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string
   const numberWidth = String(instructions.length).length;
   const margin = " ".repeat(numberWidth + 2);
   const lines: string[] = [];
-  let lay = fabric.lays.length > 1 ? -1 : 0;
+  const alike = alikeLays(fabric.lays);
+  let lay = fabric.lays.every(({ source }) => source === "bolt") ? 0 : -1;
   for (const [index, instruction] of instructions.entries()) {
-    if (instruction.lay !== lay) {
+    const on = fabric.lays[instruction.lay];
+    if (on !== undefined && instruction.lay !== lay) {
       lay = instruction.lay;
-      const on = fabric.lays[lay];
-      lines.push(on?.source === "fixed" ? words.onPiece(on.name) : words.onBolt);
+      lines.push(layTitle(fabric, on, alike[lay] ?? 1, plan));
     }
     const [first = "", ...rest] = instructionLines(instruction, hasDiagrams);
     lines.push(`${String(index + 1).padStart(numberWidth)}. ${first}`);
@@ -154,11 +156,15 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string
 
 /** Offcuts worth keeping: `2 of 3 x 8 1/2 in (strip ends)`. */
 export function leftoverSizes(fabric: FabricPlan, plan: Plan): string[] {
-  return fabric.leftovers.map(({ across, along, count, cause }) => {
-    const room = (length: number) => roomToMark(length, plan.ruler);
-    const size = words.leftover(count, formatSize(room(across), room(along), plan.ruler));
-    return `${size} (${words.causes[cause]})`;
-  });
+  const room = (length: number) => roomToMark(length, plan.ruler);
+  // Cloths cut alike leave alike; they are told together.
+  const counts = new Map<string, { size: string; cause: string; count: number }>();
+  for (const { across, along, count, cause } of fabric.leftovers) {
+    const size = formatSize(room(across), room(along), plan.ruler);
+    const key = `${size} ${cause}`;
+    counts.set(key, { size, cause: words.causes[cause], count: (counts.get(key)?.count ?? 0) + count });
+  }
+  return [...counts.values()].map(({ size, cause, count }) => `${words.leftover(count, size)} (${cause})`);
 }
 
 function leftoverLines(fabric: FabricPlan, plan: Plan): string[] {
@@ -172,13 +178,16 @@ export function proofLines(fabric: FabricPlan, plan: Plan): string[] {
   const { bound, sturdiness } = fabric;
   const gap = formatLength(bound.used - bound.least, plan.ruler);
   const style = words.styles[bound.style];
-  const lines = [
-    bound.lengthProven
-      ? words.provenLength(style)
-      : bound.purchaseProven
-        ? words.provenPurchase(style)
-        : words.notProven(style, gap),
-  ];
+  const lines = [...mixProof(fabric)];
+  // With nothing off the bolt there is no length to prove anything of.
+  if (fabric.purchase !== null)
+    lines.push(
+      bound.lengthProven
+        ? words.provenLength(style)
+        : bound.purchaseProven
+          ? words.provenPurchase(style)
+          : words.notProven(style, gap),
+    );
   const saved = bound.ruleOfThumb - bound.used;
   if (saved > 0) lines.push(words.saving(formatLength(saved, plan.ruler)));
   if (sturdiness.narrowestUsable !== null && sturdiness.narrowestUsable < fabric.usable) {
@@ -186,13 +195,24 @@ export function proofLines(fabric: FabricPlan, plan: Plan): string[] {
   }
   if (sturdiness.spareLength > 0)
     lines.push(words.spareLength(formatLength(roomToMark(sturdiness.spareLength, plan.ruler), plan.ruler)));
-  return lines;
+  const mistake = mistakeWords(fabric, plan);
+  return mistake === "" ? lines : [...lines, mistake];
+}
+
+/** What was proved of a purchase that has cloth ready cut in it. */
+function mixProof({ mix, bound }: FabricPlan): string[] {
+  if (mix === undefined) return [];
+  if (!mix.proven) return [words.openMix];
+  const style = words.styles[bound.style];
+  return [mix.cost === null ? words.provenPieces(style) : words.provenMix(style)];
 }
 
 /** One fabric's heading: its name, what to buy, usable width and how its print lies. */
 function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] {
   const facts = [
-    fabric.purchase === null ? words.noPurchase : words.buyAmount(fabric.purchase.text),
+    fabric.purchase === null && fabric.mix === undefined
+      ? words.noPurchase
+      : words.buyAmount(boughtWords(fabric)),
     words.usableWidth(formatLength(roomToMark(fabric.usable, plan.ruler), plan.ruler)),
     ...(fabric.print.kind === "none" ? [] : [words.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
     ...(fabric.note === "" ? [] : [fabric.note]),

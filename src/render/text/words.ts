@@ -14,6 +14,18 @@ function list(parts: readonly string[]): string {
 
 const FULL_WIDTH = "WOF";
 
+/** `fat quarters`, `10 in squares`, `stash pieces 21 x 18 in`. */
+function severalOf(name: string): string {
+  return name.replace(/\b(quarter|eighth|square|strip|piece)\b/, "$1s");
+}
+
+/** What a spoiled strip costs, printed. */
+interface MistakeWords {
+  width: string;
+  more: string;
+  cost: string;
+}
+
 /** How an item is named in a step. */
 export interface ItemWords {
   count: number;
@@ -95,6 +107,14 @@ export const words = {
   leftoversNone: "Nothing big enough to keep is left over.",
   leftover: (count: number, size: string) => (count === 1 ? size : `${count} of ${size}`),
   noPurchase: "cut from pieces you have",
+  readyCut: (count: number, name: string) =>
+    `${count} ${count === 1 ? name.replace(/^bought /, "") : severalOf(name.replace(/^bought /, ""))}`.replace(
+      /^(\d+) (?=\d)/,
+      "$1 of ",
+    ),
+  together: (parts: readonly string[]) => list(parts),
+  weighedTitle: "Weighed at the prices given",
+  instead: ([taken = "", ...others]: readonly string[]) => `${taken}, against ${list(others)}`,
   buyAmount: (amount: string) => `buy ${amount}`,
   usableWidth: (size: string) => `usable width ${size}`,
   print: {
@@ -103,7 +123,11 @@ export const words = {
     "one-way-along": "one-way print, up along the selvage",
     "one-way-across": "one-way print, up toward a selvage",
   },
-  onPiece: (name: string) => `On ${name}:`,
+  onPieces: (name: string, alike: number, isStrip: boolean, trimmed: string) =>
+    `On ${alike === 1 ? name : severalOf(name)}${isStrip ? ", cut already" : ""}${
+      alike === 1 ? "" : ` (${alike}, each cut the same)`
+    }${trimmed}:`,
+  trimmedFirst: (edge: string, size: string) => `, after trimming ${edge} off every edge, to ${size}`,
   onBolt: "On the bolt:",
   fullWidthSize: (width: string) => `${width} x ${FULL_WIDTH}`,
   square: "square",
@@ -124,6 +148,18 @@ export const words = {
   saving: (size: string) => `Saves ${size} against cutting each size from strips of its own.`,
   narrowest: (size: string) => `Still works on fabric as narrow as ${size} usable.`,
   spareLength: (size: string) => `Length left uncut: ${size}.`,
+  provenMix: (style: string) => `Proven: cut ${style}, nothing cheaper is enough at these prices.`,
+  provenPieces: (style: string) => `Proven: cut ${style}, no fewer pieces are enough.`,
+  openMix: "Best found: a cheaper way is not ruled out in the time allowed.",
+  /** A strip cut wrongly: \`more\` and \`cost\` are empty when what is left uncut takes it. */
+  mistake: (usual: MistakeWords, worst: MistakeWords) => {
+    const needs = ({ more, cost }: MistakeWords) => `takes ${more} more${cost === "" ? "" : ` (${cost})`}`;
+    if (worst.more === "")
+      return `If a strip is cut wrongly: the length left uncut is enough to cut it again, even the widest (${worst.width}).`;
+    if (usual.width === worst.width) return `If a strip is cut wrongly (${worst.width}): it ${needs(worst)}.`;
+    const first = usual.more === "" ? "is cut again from the length left uncut" : needs(usual);
+    return `If a strip is cut wrongly: a usual one (${usual.width}) ${first}, the widest (${worst.width}) ${needs(worst)}.`;
+  },
 
   // Tables
   columns: {
@@ -138,7 +174,12 @@ export const words = {
     seams: "hidden in seams",
     corners: "cut off in sewing",
   },
-  proofShort: { purchase: "proven", length: "proven", found: (gap: string) => `within ${gap}` },
+  proofShort: {
+    open: "best found",
+    purchase: "proven",
+    length: "proven",
+    found: (gap: string) => `within ${gap}`,
+  },
   total: "total",
   turnFree: "either way",
   turnFixed: "as written",

@@ -1,0 +1,77 @@
+import { formatLength, formatMeasure, formatSize } from "../../length/index.ts";
+import type { FabricPlan, FixedStock, Lay, Plan } from "../../plan/types.ts";
+import { money } from "./money.ts";
+import { words } from "./words.ts";
+
+/** Pieces bought ready cut: `2 fat quarters`. */
+function readyCut(bought: readonly { name: string; count: number }[]): string[] {
+  return bought.filter(({ count }) => count > 0).map(({ name, count }) => words.readyCut(count, name));
+}
+
+/** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
+export function boughtWords({ purchase, stock = [] }: FabricPlan): string {
+  const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
+  const all = [...(purchase === null ? [] : [purchase.text]), ...readyCut(shop)];
+  return all.length === 0 ? words.noPurchase : words.together(all);
+}
+
+/** What a fabric costs in hundredths; null without a price. */
+export function costOf({ mix, purchase }: FabricPlan): number | null {
+  return mix === undefined ? (purchase?.cost ?? null) : mix.cost;
+}
+
+export function currencyOf({ mix, price }: FabricPlan): string {
+  return mix?.currency || price?.currency || "";
+}
+
+/** Where cloth is sold ready cut: what was taken and what else was weighed, a line for each such fabric. */
+export function weighedLines(plan: Plan): string[] {
+  return plan.fabrics.flatMap(({ name, mix }) => {
+    if (mix === undefined || mix.choices.length < 2) return [];
+    const told = mix.choices.map(({ bought, yardage, cost }) => {
+      const parts = [...(yardage === null ? [] : [yardage]), ...readyCut(bought)];
+      return `${words.together(parts)} ${money(cost, mix.currency)}`;
+    });
+    return [`${name}: ${words.instead(told)}`];
+  });
+}
+
+/** The kind of cloth a lay is; null for the bolt. */
+export function stockOfLay({ stock = [] }: FabricPlan, lay: Lay): FixedStock | null {
+  return lay.source === "bolt" ? null : (stock.find(({ name }) => name === lay.name) ?? null);
+}
+
+/** `On fat quarters (2, each cut the same):`, `On the bolt:`. */
+export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan): string {
+  if (lay.source === "bolt") return words.onBolt;
+  const kind = stockOfLay(fabric, lay);
+  const size = formatSize(lay.across, lay.along, plan.ruler);
+  const trimmed =
+    kind === null || kind.trim === 0 ? "" : words.trimmedFirst(formatLength(kind.trim, plan.ruler), size);
+  return words.onPieces(lay.name, alike, kind?.strip === true, trimmed);
+}
+
+/** For every lay how often one just like it is cut, at the first of them; 0 at the others, which need no words. */
+export function alikeLays(lays: readonly Lay[]): number[] {
+  const first = new Map<string, number>();
+  const counts = lays.map(() => 0);
+  lays.forEach((lay, i) => {
+    const key = JSON.stringify(lay);
+    const at = first.get(key) ?? i;
+    first.set(key, at);
+    counts[at] = (counts[at] ?? 0) + 1;
+  });
+  return counts;
+}
+
+/** What a spoiled strip costs, in a sentence; empty where no strip comes off a bolt. */
+export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan): string {
+  const { mistakes } = sturdiness;
+  if (mistakes === undefined) return "";
+  const said = ({ width, more, cost }: typeof mistakes.usual) => ({
+    width: formatLength(width, plan.ruler),
+    more: more === 0 ? "" : formatMeasure(more, sold.unit),
+    cost: more === 0 || cost === null ? "" : money(cost, price?.currency ?? ""),
+  });
+  return words.mistake(said(mistakes.usual), said(mistakes.worst));
+}
