@@ -1,7 +1,15 @@
 import type { Ticks } from "../length/types.ts";
 import type { QuiltTop, QuiltWork } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
-import type { JoinStep, PressedSeam, SeamTotals, ThreadEstimate, UnitBatch } from "./types.ts";
+import type { QuiltingSpec } from "../spec/quilt-types.ts";
+import type {
+  JoinStep,
+  PressedSeam,
+  QuiltingThread,
+  SeamTotals,
+  ThreadEstimate,
+  UnitBatch,
+} from "./types.ts";
 
 /** Units by recipe, with the sets to make and what is sewn in each. */
 export function unitBatches(work: QuiltWork): UnitBatch[] {
@@ -89,4 +97,27 @@ const WASTE_PERCENT = 15;
 export function threadFor(seams: Ticks): ThreadEstimate {
   const length = Math.ceil((seams * PER_SEAM * (100 + WASTE_PERCENT)) / 100_000);
   return { length, perSeam: PER_SEAM, wastePercent: WASTE_PERCENT };
+}
+
+/**
+ * Thickness of top, wadding and backing under the foot, in thousandths of an inch, and stitches to the inch.
+ * Common practice, no source: low loft wadding; 2.5 mm by machine and frame, eight to the inch by hand.
+ */
+const LAYERS = { thick: 80, machine: 10, hand: 8 } as const;
+
+/**
+ * Thread for quilting. Lines a distance apart run over the quilt: area / spacing, twice that when they cross
+ * (derived geometry). By machine the lockstitch rule above, 2 + 2 T S; by hand one thread that runs through the layers
+ * twice for each stitch, 1 + 2 T S (derived geometry).
+ */
+export function quiltingThread(
+  { by, lines, spacing, told }: QuiltingSpec,
+  across: Ticks,
+  down: Ticks,
+): QuiltingThread {
+  const stitches = by === "hand" ? LAYERS.hand : LAYERS.machine;
+  const perLine = (by === "hand" ? 1000 : 2000) + 2 * LAYERS.thick * stitches;
+  const stitched = Math.ceil(((across * down) / spacing) * (lines === "crossed" ? 2 : 1));
+  const length = Math.ceil((stitched * perLine * (100 + WASTE_PERCENT)) / 100_000);
+  return { by, lines, spacing, told, stitched, length, perLine, wastePercent: WASTE_PERCENT };
 }

@@ -26,6 +26,19 @@ export function packagedFor(across: Ticks, down: Ticks): Wadding["packaged"] {
   return null;
 }
 
+/** Wadding off the roll, 96 in wide or 240 cm. Width: Common Quilt and Batting Sizes; 240 cm common practice. */
+const ROLL = { imperial: 96 * INCH, metric: 240 * CENTIMETRE } as const;
+
+/** Wadding off the roll: as many widths as fill one way, butted without a seam, each as long as the other way. */
+export function rollFor(across: Ticks, down: Ticks, width: Ticks): Wadding["roll"] {
+  const ways = [
+    { widths: Math.ceil(across / width), run: down },
+    { widths: Math.ceil(down / width), run: across },
+  ].sort((a, b) => a.widths * a.run - b.widths * b.run);
+  const { widths = 1, run = down } = ways[0] ?? {};
+  return { width, widths, length: widths * run };
+}
+
 function fabricOf(word: FabricWord | null, spec: QuiltSpec): FabricSpec | null {
   return spec.fabrics.find(({ name }) => name === word?.word) ?? null;
 }
@@ -78,9 +91,17 @@ export function planFinishing(work: QuiltWork, spec: QuiltSpec): Finishing {
   const beyond = spec.wadding?.overhang ?? 0;
   const size = { across: across + 2 * beyond, down: down + 2 * beyond };
   const imperial = familyOf(spec.ruler.unit) === "imperial";
+  const roll = ROLL[imperial ? "imperial" : "metric"];
   return {
     edge: 2 * (across + down),
-    wadding: spec.wadding === null ? null : { ...size, packaged: packagedFor(size.across, size.down) },
+    wadding:
+      spec.wadding === null
+        ? null
+        : {
+            ...size,
+            packaged: packagedFor(size.across, size.down),
+            roll: rollFor(size.across, size.down, roll),
+          },
     backing: planBacking(work, spec),
     binding: planBinding(work, spec),
     // A sleeve 4 in (10 cm) deep, an inch short of the quilt at both ends. Common practice, no source.

@@ -9,6 +9,8 @@ export interface Wish {
   a: number;
   b: number;
   same: boolean;
+  /** What denying it costs; 1 when left out. */
+  weight?: number;
 }
 
 export interface Choice {
@@ -26,23 +28,29 @@ interface Cost {
 
 const MOST_NODES = 2_000_000;
 
-/** The choice that denies fewest wishes. Exact; after two million branches the best found, not `proven`. */
-export function fewestDenied(things: number, wishes: readonly Wish[]): Choice {
+/**
+ * The choice that denies fewest wishes, or the least weight of them. Exact; after `most` branches (two million) the
+ * best found, not `proven`.
+ */
+export function fewestDenied(things: number, wishes: readonly Wish[], most = MOST_NODES): Choice {
   const graph: Map<number, Cost>[] = Array.from({ length: things }, () => new Map());
-  for (const { a, b, same } of wishes) {
-    if (a !== b) addCost(graph, a, b, same ? { same: 0, unlike: 1 } : { same: 1, unlike: 0 });
+  for (const { a, b, same, weight = 1 } of wishes) {
+    if (a !== b) addCost(graph, a, b, same ? { same: 0, unlike: weight } : { same: weight, unlike: 0 });
   }
   const near = graph.map((costs) => new Map(costs));
   const removed = reduce(graph);
   const core = [...graph.keys()].filter((i) => (graph[i]?.size ?? 0) > 0);
-  const { chosen, proven } = search(graph, core, things);
+  const { chosen, proven } = search(graph, core, things, most);
   for (const { thing, costs } of removed.reverse()) {
     const price = (value: 0 | 1): number => sumOf(costs, chosen, value);
     chosen[thing] = price(1) <= price(0) ? 1 : 0;
   }
   const settled = chosen.map((value) => (value === 0 ? 0 : 1));
   const righted = firstIsOne(settled, near);
-  const denied = wishes.filter(({ a, b, same }) => (righted[a] === righted[b]) !== same).length;
+  const denied = wishes.reduce(
+    (sum, { a, b, same, weight = 1 }) => sum + ((righted[a] === righted[b]) !== same ? weight : 0),
+    0,
+  );
   return { chosen: righted, denied, proven };
 }
 
@@ -107,6 +115,7 @@ function search(
   graph: readonly Map<number, Cost>[],
   core: readonly number[],
   things: number,
+  most: number,
 ): { chosen: (0 | 1 | undefined)[]; proven: boolean } {
   const order = inReach(graph, core);
   const chosen: (0 | 1 | undefined)[] = Array.from({ length: things });
@@ -123,7 +132,7 @@ function search(
   };
   const visit = (depth: number, cost: number): void => {
     nodes += 1;
-    if (nodes > MOST_NODES || cost + owed(depth) >= least) return;
+    if (nodes > most || cost + owed(depth) >= least) return;
     const thing = order[depth];
     if (thing === undefined) {
       least = cost;
@@ -139,7 +148,7 @@ function search(
     }
   };
   visit(0, 0);
-  return { chosen: best, proven: nodes <= MOST_NODES };
+  return { chosen: best, proven: nodes <= most };
 }
 
 /** The core in an order in which each thing has as many earlier neighbours as can be. */

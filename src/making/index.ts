@@ -1,8 +1,11 @@
-import type { LaidQuilt } from "../quilt/index.ts";
+import type { Exact, LaidQuilt } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
-import { seamTotals, threadFor, unitBatches } from "./amounts.ts";
+import { quiltingThread, seamTotals, threadFor, unitBatches } from "./amounts.ts";
+import { borderFaults, borderRounds } from "./border-rounds.ts";
+import { diagonalFaults, diagonalRows } from "./diagonal.ts";
 import { planFinishing } from "./finishing.ts";
+import { planFoundation, withFixedSeams, withFoundationSeams } from "./foundation.ts";
 import { listJoins, sewTogether } from "./joins.ts";
 import { choosePressing } from "./press.ts";
 import { readTop } from "./read-top.ts";
@@ -18,31 +21,46 @@ export type * from "./types.ts";
 export function planMaking({ top, work }: LaidQuilt, spec: QuiltSpec): Making {
   const { seam } = spec;
   const units = unitBatches(work);
-  const read = readTop(top);
-  const { joins, partial } = read === null ? { joins: [], partial: [] } : listJoins(top, read, seam);
+  const foundation = planFoundation(work.foundation);
+  const read = withFixedSeams(readTop(top), foundation);
+  const { joins, partial } =
+    read === null ? { joins: [], partial: [] } : listJoins(top, read, seam, foundation);
   const scale = read?.scale ?? 1;
   const mitred = top.borders.at(-1)?.kind === "mitred";
+  // On foundation the last joining may be inside a part: then the whole is made of what comes off it.
+  const off = foundation === null || joins.some(({ stage }) => stage === "top" || stage === "border");
   const whole =
-    read === null || read.tilted || mitred
+    read === null || read.tilted || mitred || !off
       ? null
       : {
           across: Math.round((exactToNumber(top.across) + 2 * seam) * scale),
           down: Math.round((exactToNumber(top.down) + 2 * seam) * scale),
         };
   const faults = sewTogether(joins, seam, scale, whole);
+  const raw = (size: Exact): number => Math.round(exactToNumber(size) + 2 * seam);
+  const square = { across: raw(top.across), down: raw(top.down) };
+  const diagonal = read === null ? [] : diagonalRows(top, read, seam);
+  faults.push(...diagonalFaults(diagonal, top, scale));
+  const borders = borderRounds(top, work, spec);
+  faults.push(...borderFaults(borders, seam, square));
   if (faults.length > 0) throw new Error(`the order of sewing does not come out: ${faults.join("; ")}`);
-  const pressing = read === null ? null : choosePressing(top, read);
-  const diagonal = read?.tilted === true ? (pressing?.seams ?? []) : [];
-  const totals = seamTotals(units, joins, top, diagonal, seam);
+  const pressing = read === null ? null : choosePressing(top, read, spec.mostLayers);
+  const slanting = read?.tilted === true ? (pressing?.seams ?? []) : [];
+  const totals = withFoundationSeams(seamTotals(units, joins, top, slanting, seam), foundation, seam);
   return {
     seam,
+    foundation,
     scale,
     units,
     joins,
     partial,
+    diagonal,
+    borders,
     pressing,
     finishing: planFinishing(work, spec),
+    square: { ...square, diagonal: Math.round(Math.hypot(square.across, square.down)) },
     totals,
     thread: threadFor(totals.total),
+    quilting: quiltingThread(spec.quilting, square.across, square.down),
   };
 }

@@ -1,4 +1,8 @@
-import type { QuiltTop } from "../quilt/types.ts";
+import { foundationName } from "../cutlist/index.ts";
+import { exactToNumber, straightSplit } from "../quilt/index.ts";
+import type { BlockDesign, QuiltTop } from "../quilt/types.ts";
+import { leftToSew, rowsAreMade, sectionOfRef, sectionsOf } from "./foundation.ts";
+import type { FoundationMaking } from "./foundation-types.ts";
 import { CORE, type ReadTop } from "./read-top.ts";
 import type { Box, Tree } from "./tiling.ts";
 import type { JoinStep, PartialSeam, RawSize } from "./types.ts";
@@ -9,6 +13,9 @@ type Of = Pick<JoinStep, "stage" | "design" | "count">;
 function raw({ across, down }: Box, seam: number): RawSize {
   return { across: across + 2 * seam, down: down + 2 * seam };
 }
+
+/** Rows made on foundation count from here down: row 1 is -2. */
+const ROW_MADE = -2;
 
 type Way = JoinStep["way"];
 type Naming = (name: string, way: Way, index: number) => string;
@@ -68,6 +75,7 @@ export function listJoins(
   top: QuiltTop,
   read: ReadTop,
   seam: number,
+  foundation: FoundationMaking | null,
 ): { joins: JoinStep[]; partial: PartialSeam[] } {
   const allowance = seam * read.scale;
   const joins: JoinStep[] = [];
@@ -75,16 +83,25 @@ export function listJoins(
   for (const [design, { name, units, count }] of top.designs.entries()) {
     const tree = read.designs[design]?.tree;
     if (tree === undefined || count === 0) continue;
-    if (hasWhorl(tree)) partial.push({ design });
-    const leaf = (ref: number): string => units[ref]?.kind ?? "";
-    const of = { stage: "block", design, count } as const;
-    joins.push(...joinsIn(tree, "", name, leaf, of, read, allowance));
+    if (hasWhorl(tree)) partial.push({ design, divides: dividesOf(units) });
+    const sections = sectionsOf(foundation, design);
+    const leaf = (ref: number): string => {
+      const section = sectionOfRef(ref);
+      if (section === null) return units[ref]?.kind ?? "";
+      return foundationName(foundation ?? { per: "unit" }, sections[section]?.letter ?? "");
+    };
+    for (const own of leftToSew(foundation, design, tree)) {
+      const of = { stage: "block", design, count: own.count ?? count } as const;
+      const makes = own.like === null ? name : `part ${own.like}`;
+      joins.push(...joinsIn(own.tree, "", makes, leaf, of, read, allowance));
+    }
   }
   const leaf = (ref: number): string => cellName(top, read, ref);
   // Diagonal rows end in triangles, so their sizes and seams are told by the drawing alone.
   if (!read.tilted) {
     const of = { stage: "top", design: null, count: 1 } as const;
-    joins.push(...joinsIn(read.centre, "", "centre", leaf, of, read, allowance));
+    const centre = rowsAreMade(foundation) ? withRowsMade(read.centre) : read.centre;
+    joins.push(...joinsIn(centre, "", "centre", leaf, of, read, allowance));
   }
   for (const { border, tree } of read.rings) {
     if (tree === null) continue;
@@ -96,12 +113,45 @@ export function listJoins(
   return { joins, partial };
 }
 
+/** The centre when its rows come off the foundation sewn: nothing is left of a single row. */
+function withRowsMade(tree: Tree): Tree {
+  if (tree.kind !== "join") return tree;
+  if (tree.way === "across") return { kind: "cell", box: tree.box, ref: ROW_MADE };
+  const parts = tree.parts.map(({ box }, row): Tree => ({ kind: "cell", box, ref: ROW_MADE - row }));
+  return { ...tree, parts };
+}
+
 function hasWhorl(tree: Tree): boolean {
   return tree.kind === "whorl" || (tree.kind === "join" && tree.parts.some(hasWhorl));
 }
 
+/** More units than this are not looked through for another split. */
+const MOST_SPLIT = 200;
+
+/** Units to divide so that the block can be sewn in straight seams, in ticks from the left or top of each. */
+function dividesOf(units: BlockDesign["units"]): PartialSeam["divides"] {
+  if (units.length > MOST_SPLIT) return [];
+  const boxes = units.map(({ x, y, across, down }) => {
+    const [left, upper] = [exactToNumber(x), exactToNumber(y)];
+    const [right, lower] = [left + exactToNumber(across), upper + exactToNumber(down)];
+    return [
+      { x: left, y: upper },
+      { x: right, y: upper },
+      { x: right, y: lower },
+      { x: left, y: lower },
+    ];
+  });
+  return (straightSplit(boxes) ?? []).map(({ patch, from, to }) => {
+    const upright = Math.abs(from.x - to.x) < Math.abs(from.y - to.y);
+    const start = boxes[patch]?.[0] ?? { x: 0, y: 0 };
+    const at = Math.round(upright ? from.x - start.x : from.y - start.y);
+    return { unit: patch, way: upright ? ("upright" as const) : ("level" as const), at };
+  });
+}
+
 function cellName(top: QuiltTop, read: ReadTop, ref: number): string {
   if (ref === CORE) return "the top so far";
+  if (ref <= ROW_MADE) return `row ${ROW_MADE - ref + 1}`;
   const cell = read.cells[ref];
   if (cell === undefined) return "";
   if (cell.design !== null && cell.place === "block") return top.designs[cell.design]?.name ?? "";

@@ -1,10 +1,14 @@
 import type { Ticks } from "../length/types.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltTop } from "../quilt/types.ts";
+import { bulkOf, leastBulk } from "./bulk.ts";
 import { type Choice, fewestDenied, type Wish } from "./frustration.ts";
+import { juncturesOf } from "./junctures.ts";
+import { pinOrders } from "./pins.ts";
 import type { ReadTop } from "./read-top.ts";
 import {
   allSeams,
+  FIXED,
   type Junction,
   junctionsOf,
   type Seam,
@@ -22,13 +26,17 @@ interface Answer {
   seams: Seam[];
   junctions: Junction[];
   choice: Choice;
+  wishes: Wish[];
   numberOf: (seam: Seam) => number;
 }
 
 function answer(top: QuiltTop, read: ReadTop, sharing: Sharing, placed: Placed): Answer {
   const seams = allSeams(top, read, sharing);
   const numbers = new Map<string, number>();
-  const name = ({ joining, index }: Seam): string => (sharing.byRow ? joining : `${joining}#${index}`);
+  const name = ({ joining, index }: Pick<Seam, "joining" | "index">): string =>
+    sharing.byRow ? joining : `${joining}#${index}`;
+  // The first of all: its choice is always 1.
+  numbers.set(name({ joining: FIXED, index: 0 }), 0);
   for (const seam of seams) if (!numbers.has(name(seam))) numbers.set(name(seam), numbers.size);
   const numberOf = (seam: Seam): number => numbers.get(name(seam)) ?? 0;
   const junctions = junctionsOf(seams);
@@ -36,7 +44,7 @@ function answer(top: QuiltTop, read: ReadTop, sharing: Sharing, placed: Placed):
   const wishes = junctions.map(
     ({ a, b }): Wish => ({ a: numberOf(a), b: numberOf(b), same: a.flip !== b.flip }),
   );
-  return { sharing, placed, seams, junctions, choice: fewestDenied(numbers.size, wishes), numberOf };
+  return { sharing, placed, seams, junctions, choice: fewestDenied(numbers.size, wishes), wishes, numberOf };
 }
 
 const PLACINGS: readonly Placed[] = [
@@ -72,9 +80,11 @@ function best(answers: readonly Answer[]): Answer | undefined {
 /**
  * Chooses which way every seam is pressed, so that as many as can be of the seams that meet across a joining
  * seam lie opposite and nest. All copies of a block are pressed alike; where that leaves places un-nested and a
- * second way of pressing the same block, set in a simple pattern, leaves fewer, that is taken and named.
+ * second way of pressing the same block, set in a simple pattern, leaves fewer, that is taken and named. Among
+ * pressings that nest alike, the one with the least bulk.
+ * @param limit most layers of cloth wanted where seams meet
  */
-export function choosePressing(top: QuiltTop, read: ReadTop): Pressing {
+export function choosePressing(top: QuiltTop, read: ReadTop, limit: number): Pressing {
   const simple: Sharing = { byRow: true, towardPlain: true, variantOf: () => "" };
   const alike = [answer(top, read, simple, "everywhere alike")];
   const free = { ...simple, byRow: false };
@@ -97,7 +107,7 @@ export function choosePressing(top: QuiltTop, read: ReadTop): Pressing {
   }
   const proven = taken === one ? least.proven : taken.choice.denied === 0;
   return {
-    ...told(top, read, taken),
+    ...told(top, read, taken, limit),
     proven: proven || taken.choice.denied === 0,
     alike: { open: least.denied, proven: least.proven || least.denied === 0 },
   };
@@ -113,12 +123,20 @@ function placer(tilted: QuiltTop | null, scale: number): Placer {
   return (x, y) => ({ x: Math.round(left + (x - y) / over), y: Math.round(upper + (x + y) / over) });
 }
 
-function told(top: QuiltTop, read: ReadTop, taken: Answer): Omit<Pressing, "proven" | "alike"> {
-  const { sharing, placed, seams, junctions, choice, numberOf } = taken;
+function told(
+  top: QuiltTop,
+  read: ReadTop,
+  taken: Answer,
+  limit: number,
+): Omit<Pressing, "proven" | "alike"> {
+  const { sharing, placed, seams, junctions, wishes, numberOf } = taken;
+  const junctures = juncturesOf(top.designs, read, seams);
+  const { choice, proven } = leastBulk(junctures, taken.choice, numberOf, wishes, limit);
   const here = placer(null, read.scale);
   const inTop = placer(read.tilted ? top : null, read.scale);
+  const onwards = (seam: Seam): boolean => (choice.chosen[numberOf(seam)] === 1) !== seam.flip;
   const reads = (seam: Seam): Press => {
-    const positive = (choice.chosen[numberOf(seam)] === 1) !== seam.flip;
+    const positive = onwards(seam);
     return seam.upright ? (positive ? "right" : "left") : positive ? "down" : "up";
   };
   const pressed = (seam: Seam, place: Placer): PressedSeam => {
@@ -149,6 +167,8 @@ function told(top: QuiltTop, read: ReadTop, taken: Answer): Omit<Pressing, "prov
     variantOf: top.blocks.map((_, block) => variants.of[block] ?? ""),
     rows: rowsTold(read, seams, sharing, reads),
     seams: seams.filter(({ joining }) => /^(top|border)/.test(joining)).map((seam) => pressed(seam, inTop)),
+    bulk: bulkOf(junctures, onwards, limit, proven, inTop),
+    pins: pinOrders(read, junctions, inTop),
   };
 }
 

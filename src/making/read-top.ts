@@ -1,4 +1,5 @@
 import type { BlockDesign, Patch, PatchPlace, QuiltTop } from "../quilt/types.ts";
+import type { FixedSeam } from "./foundation.ts";
 import { type Box, type Cell, sewingTree, type Tree } from "./tiling.ts";
 import {
   boxOfPatch,
@@ -30,6 +31,8 @@ export interface DesignTree {
   units: (Tree | null)[];
   /** Plain cloth: one unit of one patch. */
   plain: boolean;
+  /** Seams pressed already where patches are added on foundation; none otherwise. */
+  fixed: FixedSeam[];
 }
 
 /** One round of borders about what is there already. */
@@ -72,7 +75,8 @@ function readDesign(design: BlockDesign, scale: number): DesignTree | null {
     if (found.length < 2 || found.length !== boxes.length) return null;
     return sewingTree(found.map((box, ref) => ({ box, ref })));
   });
-  return { tree: sewingTree(cells), units, plain: design.units.length === 1 && design.patches.length === 1 };
+  const plain = design.units.length === 1 && design.patches.length === 1;
+  return { tree: sewingTree(cells), units, plain, fixed: [] };
 }
 
 /** The top as trees of joinings; null when it is not made of rectangles in rows. */

@@ -1,4 +1,5 @@
 import type { QuiltTop } from "../quilt/types.ts";
+import { pressedAlready } from "./foundation.ts";
 import { CORE, type ReadTop, type TopCell } from "./read-top.ts";
 import { type Box, type Tree, turnBox } from "./tiling.ts";
 
@@ -39,6 +40,9 @@ export function seamsIn(tree: Tree, name: string, level: Seam["level"] | null, i
   return into;
 }
 
+/** The joining of seams that are pressed already: their choice is always 1. */
+export const FIXED = "pressed already";
+
 /** Where two neighbours touch. */
 function between(a: Box, b: Box, upright: boolean): Box {
   if (upright) {
@@ -57,7 +61,11 @@ export function seamsOfDesign(read: ReadTop, design: number, name: string): Seam
   for (const [unit, tree] of own.units.entries()) {
     if (tree !== null) seams.push(...outwards(tree, seamsIn(tree, `${name}/${unit}`, "unit")));
   }
-  return seams;
+  if (own.fixed.length === 0) return seams;
+  return seams.map((seam) => {
+    const onwards = pressedAlready(seam.box, seam.upright, own.fixed);
+    return onwards === null ? seam : { ...seam, joining: FIXED, index: 0, flip: !onwards };
+  });
 }
 
 /** Inside a unit sewn in rows or rounds, seams are told as from its middle: as nine-patches are pressed. */

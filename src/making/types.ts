@@ -1,4 +1,5 @@
 import type { Ticks } from "../length/types.ts";
+import type { FoundationMaking } from "./foundation-types.ts";
 
 /*
  * How the cut pieces become the quilt: the order of sewing, which way every seam is pressed, and what the
@@ -47,6 +48,43 @@ export interface OpenJunction {
   y: Ticks;
 }
 
+/** A place where seams meet and layers of cloth lie on one another. */
+export interface BulkPoint {
+  /** In the top's frame, in ticks to the nearest. */
+  x: Ticks;
+  y: Ticks;
+  /** Most layers there, a slanted seam of a unit counted as pressed to its worse side. */
+  layers: number;
+  /** The same when the seam sewn last through it is pressed open there. */
+  opened: number;
+}
+
+/** How thick the top gets where seams meet. */
+export interface Bulk {
+  /** Most layers the maker wants. */
+  limit: number;
+  /** Most there are anywhere; 1 when no seams meet. */
+  most: number;
+  /** Places where layers were counted, and how many of them have the most. */
+  places: number;
+  atMost: number;
+  /** Places with more than `limit`, top to bottom; of many the first. */
+  over: BulkPoint[];
+  overCount: number;
+  /** True when no pressing that nests as well, with the same seams pressed alike, has less; else the least found. */
+  proven: boolean;
+}
+
+/** Where seams meet along one seam between two rows, in the order of pinning. */
+export interface PinOrder {
+  /** The seam between this row and the next, from 1. */
+  row: number;
+  /** Places along it, left to right, in the top's frame. */
+  places: { x: Ticks; y: Ticks }[];
+  /** Numbers of the places, from 1, in groups pinned one after another: the middle first, then out. */
+  order: number[][];
+}
+
 /** Which way every seam is pressed, and how well the seams nest. */
 export interface Pressing {
   /** Places where two seams meet across a joining seam. */
@@ -72,6 +110,9 @@ export interface Pressing {
   rows: RowPressing[];
   /** Seams between blocks, sashes and borders; in the top's frame. */
   seams: PressedSeam[];
+  bulk: Bulk;
+  /** The seams between rows that others meet. */
+  pins: PinOrder[];
 }
 
 /** A size as sewn, seam allowance included, in `1 / Making.scale` ticks. */
@@ -117,6 +158,55 @@ export interface UnitBatch {
 /** A block that cannot be sewn in straight seams alone. */
 export interface PartialSeam {
   design: number;
+  /** Units to divide so that straight seams would do; empty when none were found. */
+  divides: { unit: number; way: "upright" | "level"; at: Ticks }[];
+}
+
+/** A row of a top on point. It is as high as a block, and slants at its ends. */
+export interface DiagonalRow {
+  /** From 1 at the upper right corner. */
+  row: number;
+  blocks: number;
+  /** What is sewn to its left and right end. */
+  ends: readonly ["side" | "corner", "side" | "corner"];
+  /** Raw height, and raw length along its upper and its lower edge, tip to tip, to the nearest tick. */
+  high: Ticks;
+  upper: Ticks;
+  lower: Ticks;
+  /** Finished edges in the frame of the rows, in `1 / Making.scale` ticks: from, to. */
+  upperEdge: readonly [number, number];
+  lowerEdge: readonly [number, number];
+}
+
+/** One or two strips of a border that are sewn on together. */
+export interface BorderStrips {
+  sides: readonly ("left" | "right" | "top" | "bottom")[];
+  /** Raw length it has once it is sewn: what is measured through the middle. */
+  sewn: Ticks;
+  /** As cut, over-long allowance included. */
+  cut: Ticks;
+  /** Raw width. */
+  width: Ticks;
+  /** Blocks side by side in a pieced border; 0 in a plain one. */
+  blocks: number;
+  /** A square is sewn to both ends first. */
+  cornerstones: boolean;
+}
+
+/** One border, in the order of sewing. */
+export interface BorderRound {
+  number: number;
+  name: string;
+  kind: "butted" | "cornerstones" | "mitred";
+  pieced: boolean;
+  /** Its width was worked out so that the pieced border outside it comes out. */
+  fit: boolean;
+  /** Spare length on every strip, trimmed once it is sewn. */
+  extra: Ticks;
+  strips: BorderStrips[];
+  /** Raw size of the top before and after, to the nearest tick. */
+  before: { across: Ticks; down: Ticks };
+  after: { across: Ticks; down: Ticks };
 }
 
 export interface SeamTotals {
@@ -136,12 +226,29 @@ export interface ThreadEstimate {
   wastePercent: number;
 }
 
+/** Thread for quilting, with the rule it comes from. */
+export interface QuiltingThread {
+  by: "hand" | "machine" | "long-arm";
+  lines: "parallel" | "crossed";
+  spacing: Ticks;
+  /** The maker said so; else what is usual was taken. */
+  told: boolean;
+  /** Length of all lines of quilting, and of the thread. */
+  stitched: Ticks;
+  length: Ticks;
+  /** Thread to line, in thousandths. */
+  perLine: number;
+  wastePercent: number;
+}
+
 /** Wadding: its size, and the smallest packaged size that covers it. */
 export interface Wadding {
   across: Ticks;
   down: Ticks;
   /** Null when it is larger than any: join two, or buy it off the roll. */
   packaged: { name: string; across: Ticks; along: Ticks } | null;
+  /** Off the roll: its width, widths butted side by side, and the length to buy. */
+  roll: { width: Ticks; widths: number; length: Ticks };
 }
 
 /** Backing: panels side by side, the seams as far from both edges as can be. */
@@ -185,14 +292,22 @@ export interface Finishing {
 
 export interface Making {
   seam: Ticks;
+  /** What is made on gridded foundation; null when nothing is. */
+  foundation: FoundationMaking | null;
   /** Parts of a tick that `RawSize` counts in. */
   scale: number;
   units: UnitBatch[];
   joins: JoinStep[];
   partial: PartialSeam[];
+  /** Rows of a top on point; empty for a straight one, whose rows are in `joins`. */
+  diagonal: DiagonalRow[];
+  borders: BorderRound[];
   /** Null when the top is not laid out in rows of whole blocks. */
   pressing: Pressing | null;
   finishing: Finishing;
+  /** Raw size of the finished top, and from corner to corner: both ways alike when it is square. */
+  square: { across: Ticks; down: Ticks; diagonal: Ticks };
   totals: SeamTotals;
   thread: ThreadEstimate;
+  quilting: QuiltingThread;
 }

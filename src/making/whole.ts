@@ -65,7 +65,7 @@ export function uprightCorner({ x, y }: Point, scale: number): Corner | null {
 export function tiltedCorner({ x, y }: Point, centre: QuiltTop["centre"], scale: number): Corner | null {
   const root = (a: Exact, b: Exact): number | null => {
     if (a.root === 3 || a.n * b.d !== b.n * a.d) return null;
-    return (a.r * scale) / a.d;
+    return ((a.r * b.d - b.r * a.d) * scale) / (a.d * b.d);
   };
   const [a, b] = [root(x, centre.x), root(y, centre.y)];
   return a === null || b === null ? null : [a + b, b - a];

@@ -39,8 +39,8 @@ export function quiltingSchema(unit: LengthUnit) {
     });
 }
 
-/** Four patches whose seams do not nest come to nine layers. Derived geometry; that it is enough: common practice. */
-export const USUAL_LAYERS = 9;
+/** Four patches come to nine layers at most; where more than six points meet it gets hard to quilt. Common practice. */
+export const USUAL_LAYERS = 12;
 
 interface WrittenQuilting {
   by?: QuiltingSpec["by"] | undefined;
