@@ -153,12 +153,15 @@ export const words = {
   openMix: "Best found: a cheaper way is not ruled out in the time allowed.",
   /** A strip cut wrongly: \`more\` and \`cost\` are empty when what is left uncut takes it. */
   mistake: (usual: MistakeWords, worst: MistakeWords) => {
-    const needs = ({ more, cost }: MistakeWords) => `takes ${more} more${cost === "" ? "" : ` (${cost})`}`;
+    const price = ({ cost }: MistakeWords) => (cost === "" ? "" : ` (${cost})`);
     if (worst.more === "")
-      return `If a strip is cut wrongly: the length left uncut is enough to cut it again, even the widest (${worst.width}).`;
-    if (usual.width === worst.width) return `If a strip is cut wrongly (${worst.width}): it ${needs(worst)}.`;
-    const first = usual.more === "" ? "is cut again from the length left uncut" : needs(usual);
-    return `If a strip is cut wrongly: a usual one (${usual.width}) ${first}, the widest (${worst.width}) ${needs(worst)}.`;
+      return `If a strip is cut wrongly, the length left uncut is enough to cut it again (widest ${worst.width}).`;
+    const needed = `${worst.more} more is needed${price(worst)}`;
+    if (usual.width === worst.width) return `If a ${worst.width} strip is cut wrongly, ${needed}.`;
+    if (usual.more === "")
+      return `If a ${usual.width} strip is cut wrongly, the length left takes it; for a ${worst.width} one ${needed}.`;
+    const often = `${usual.more} more is needed${price(usual)}`;
+    return `If a ${usual.width} strip is cut wrongly, ${often}; for a ${worst.width} one ${worst.more}${price(worst)}.`;
   },
 
   // Tables
