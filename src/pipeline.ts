@@ -2,6 +2,7 @@ import { auditPlan } from "./audit/index.ts";
 import { listCuts, listQuiltCuts } from "./cutlist/index.ts";
 import type { CutList } from "./cutlist/types.ts";
 import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
+import type { SearchLimits } from "./engine/types.ts";
 import type { Ticks } from "./length/types.ts";
 import { type Making, planMaking } from "./making/index.ts";
 import { type FixedPiece, type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
@@ -16,8 +17,10 @@ export interface PlanOptions {
   prefer: Plan["prefer"] | null;
   /** Search until all is proved, or for a good while. */
   thorough: boolean;
-  /** Most milliseconds to search for one fabric. */
+  /** Most milliseconds by the clock to search for one fabric; what comes out then depends on the machine. */
   budget: number | null;
+  /** Most counted work for one fabric, the same on every machine; of no account beside a `budget`. */
+  effort: number | null;
   /** How many times everything is cut, all together: kits for a class. */
   kits: number;
   /** Usable width to try on every fabric of a usual width; null: as the file says. */
@@ -39,14 +42,18 @@ export const USUAL_OPTIONS: PlanOptions = {
   prefer: null,
   thorough: false,
   budget: null,
+  effort: null,
   kits: 1,
   usable: null,
   toHand: [],
   notBought: [],
 };
 
-/** Milliseconds for all fabrics together, and the least and most for one of them. */
+/** Counted milliseconds for all fabrics together, and the least and most for one of them. */
 const SEARCH = { together: 3000, least: 300, most: 2000, thorough: 30_000 } as const;
+
+/** Milliseconds by the clock after which even counted work ends: only on a machine many times slower than usual. */
+const GUARD = { least: 5000, times: 5 } as const;
 
 /**
  * From the text of a file to a plan: the whole way, phase by phase. Without a value the file has errors or
@@ -76,7 +83,7 @@ export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): 
 
 /**
  * The same from cut lists in hand. Each fabric is planned for itself: lists of some of them are planned just as
- * among all, when `options.budget` says how long to search.
+ * among all, when `options.effort` says how hard to search.
  */
 export async function planListed(
   asked: Spec,
@@ -93,7 +100,7 @@ export async function planListed(
     bolt: cutLists.map(({ fabric }) => (notBought.includes(fabric.name) ? "none" : "as-needed")),
     kits,
     top,
-    limits: { budget: budgetFor(cutLists, options) },
+    limits: limitsFor(cutLists, options),
     diagnostics,
     solve,
   });
@@ -141,9 +148,19 @@ function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings 
   return { name, ruler, ...chosen, rulerLength, folded, keepFrom, assumptions };
 }
 
-/** Many fabrics share the time, so that a whole quilt is planned while the maker waits. */
-export function budgetFor(cutLists: readonly CutList[], { thorough, budget }: PlanOptions): number {
-  if (budget !== null) return budget;
+/**
+ * Work is counted, so that a plan does not depend on the machine; the clock only ends what goes on far too long,
+ * unless a time is asked for.
+ */
+function limitsFor(cutLists: readonly CutList[], options: PlanOptions): SearchLimits {
+  if (options.budget !== null) return { budget: options.budget };
+  const effort = effortFor(cutLists, options);
+  return { effort, budget: GUARD.least + GUARD.times * effort };
+}
+
+/** Many fabrics share the work, so that a whole quilt is planned while the maker waits. */
+export function effortFor(cutLists: readonly CutList[], { thorough, effort }: PlanOptions): number {
+  if (effort !== null) return effort;
   if (thorough) return SEARCH.thorough;
   return Math.min(SEARCH.most, Math.max(SEARCH.least, Math.floor(SEARCH.together / cutLists.length)));
 }

@@ -1,6 +1,6 @@
 import { nothingToCompare } from "../diagnostics/choices.ts";
 import type { Outcome } from "../diagnostics/types.ts";
-import { budgetFor, listAll, type PlanOptions } from "../pipeline.ts";
+import { effortFor, listAll, type PlanOptions } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
 import { findUnitKind, layOutQuilt, type UnitDemand } from "../quilt/index.ts";
 import type { Spec, StepMinutes } from "../spec/index.ts";
@@ -32,8 +32,8 @@ export async function compareMethods(
   // Every way is planned as long as the quilt itself would be.
   const listed = listAll(spec);
   if (listed.value === null) return { value: null, diagnostics: listed.diagnostics };
-  const budget = budgetFor(listed.value.cutLists, options);
-  const ways = waysOfMaking(spec, { ...options, budget }, minutes, quickSolve(solve));
+  const effort = effortFor(listed.value.cutLists, options);
+  const ways = waysOfMaking(spec, { ...options, effort }, minutes, quickSolve(solve));
 
   const filed = await ways({});
   if (filed.made === null) return { value: null, diagnostics: filed.diagnostics };

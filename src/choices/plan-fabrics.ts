@@ -13,11 +13,11 @@ export type PlanFabrics = (lists: readonly CutList[]) => Promise<FabricsPlanned>
 /**
  * Plans fabrics as they would be planned together, and each cut list once: choices that leave a fabric alone
  * share its plan.
- * @param options with a budget, which does not depend on how many fabrics are planned at a time
+ * @param options with an effort, which does not depend on how many fabrics are planned at a time
  */
 export function fabricPlanner(
   spec: Spec,
-  options: PlanOptions & { budget: number },
+  options: PlanOptions & { effort: number },
   solve: Solve,
 ): PlanFabrics {
   const known = new Map<string, FabricPlan>();

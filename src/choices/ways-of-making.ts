@@ -33,7 +33,7 @@ export interface WaysOfMaking {
 /** Plans one quilt by one set of methods after another; what they share is planned once. */
 export function waysOfMaking(
   spec: QuiltSpec,
-  options: PlanOptions & { budget: number },
+  options: PlanOptions & { effort: number },
   minutes: StepMinutes,
   solve: Solve,
 ): WaysOfMaking {

@@ -26,6 +26,10 @@ export interface HeightSearch {
 /** Upper limit on table cells per length tried, so that memory stays small. */
 const MOST_CELLS = 12_000_000;
 
+/** Milliseconds a table cell and a node of the depth-first filling take, about; told to the clock. */
+const CELL = 4e-6;
+const FILL_NODE = 5e-4;
+
 /**
  * Decides lengths one by one, from `lower` up. For each it looks for a vector of strip heights of exactly
  * that length that satisfies every cut known so far (depth-first, bounded by a table per cut). A vector
@@ -73,12 +77,14 @@ function decideLength(
   // A plan of this length might use a strip too high to be listed.
   if (length > master.oracle.listedTo) return { answer: "stopped" };
   if (heights.length * length * cuts.length > MOST_CELLS * 4 || clock.expired()) return { answer: "stopped" };
+  clock.charge(heights.length * length * cuts.length * CELL);
   const wanted = cuts.map((cut) => wantedOfStrips(cut, given));
   const levels = relevantLevels(heights, cuts, wanted, length);
   if (levels.length === 0 && (length > 0 || wanted.some((total) => total > 0))) return { answer: "dead" };
   if (levels.length * length * cuts.length > MOST_CELLS) return { answer: "stopped" };
   // Highest first: few of them fit, so the tree is narrow at its root.
   levels.reverse();
+  clock.charge(levels.length * length * cuts.length * CELL);
   const tables = cuts.map((cut) => suffixTables(heights, levels, cut, length));
   const gained: number[][] = cuts.map(() => []);
   const counts = new Array<number>(levels.length).fill(0);
@@ -96,7 +102,7 @@ function decideLength(
 
   const visit = (depth: number, room: number): StripCount[] | "stop" | null => {
     stats.nodes++;
-    if ((stats.nodes & 1023) === 0 && clock.expired()) return "stop";
+    if ((stats.nodes & 15) === 0 && clock.expired()) return "stop";
     if (depth === levels.length) {
       if (room !== 0) return null;
       if (clock.expired()) return "stop";
@@ -109,6 +115,7 @@ function decideLength(
         cuts.push(test.cut);
         wanted.push(wantedOfStrips(test.cut, given));
         if (levels.length * length * cuts.length > MOST_CELLS) return "stop";
+        clock.charge(levels.length * length * CELL);
         tables.push(suffixTables(heights, levels, test.cut, length));
         gained.push([]);
         return null;
@@ -205,6 +212,7 @@ export function decideVector(
   const tight = tightestCuts(vector, cuts, 6).map(({ cut }) => cut);
   const searched = searchFill(all, vector, master.demand, tight, effort.nodes);
   if (searched.answer !== "unknown") return searched;
+  clock.charge(effort.nodes * FILL_NODE);
   return fillVector(all, vector, master.demand, true, solver, limit, stats);
 }
 

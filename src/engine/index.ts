@@ -1,4 +1,5 @@
 /** The cutting engine's front door. */
+export { atMost } from "./clock.ts";
 export { type EngineJob, runJob } from "./jobs.ts";
 export { lessenWork } from "./lessen-work.ts";
 export { pack } from "./pack.ts";

@@ -1,9 +1,10 @@
 import { dropSurplus, type StripCount } from "./assemble.ts";
-import { startClock } from "./clock.ts";
+import { type Clock, startClock } from "./clock.ts";
 import type { Filling } from "./oracle.ts";
 import { withSolver } from "./pack.ts";
 import { transposeKinds } from "./reduce.ts";
 import { makeOracle } from "./roll.ts";
+import { highsSolver } from "./solver/highs.ts";
 import type { Solver } from "./solver/types.ts";
 import type { PackingProblem, PackingResult, SearchLimits, SearchStats } from "./types.ts";
 import { verify } from "./verify.ts";
@@ -36,18 +37,19 @@ export async function lessenWork(
   if (result.status === "infeasible" || lengthLimit < result.rollLength) return result;
   const clock = startClock(limits);
   const most = Math.min(lengthLimit, problem.roll?.available ?? lengthLimit);
-  return withSolver((solver) => {
-    // Repeated until it changes nothing, so that a plan once eased is not eased again.
-    for (let best = result; ; ) {
-      if (clock.expired()) return best;
-      const better = easeOnce(problem, best, most, clock, solver);
-      if (better === null) return best;
-      best = better;
-    }
-  });
+  return withSolver(
+    (solver) => {
+      // Repeated until it changes nothing, so that a plan once eased is not eased again.
+      for (let best = result; ; ) {
+        if (clock.expired()) return best;
+        const better = easeOnce(problem, best, most, clock, solver);
+        if (better === null) return best;
+        best = better;
+      }
+    },
+    () => highsSolver(clock),
+  );
 }
-
-type Clock = ReturnType<typeof startClock>;
 
 function easeOnce(
   problem: PackingProblem,

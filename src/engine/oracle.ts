@@ -35,7 +35,7 @@ export function stepCounter({ most, stop }: ListingLimit, stepsEach: number): ()
   let steps = 0;
   return () => {
     steps++;
-    return steps > most * stepsEach || ((steps & 8191) === 0 && stop());
+    return steps > most * stepsEach || ((steps & 511) === 0 && stop());
   };
 }
 

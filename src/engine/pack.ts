@@ -22,14 +22,18 @@ import type {
 
 /**
  * Finds the cheapest way to cut every item from the stock in the problem's cutting style, with a true lower
- * bound. All sizes are whole numbers of the caller's steps.
+ * bound. All sizes are whole numbers of the caller's steps. `now` is the clock on the wall, in milliseconds.
  * @throws RangeError when the problem holds anything but whole numbers in range.
  */
-export async function pack(problem: PackingProblem, limits: SearchLimits = {}): Promise<PackingResult> {
+export async function pack(
+  problem: PackingProblem,
+  limits: SearchLimits = {},
+  now?: () => number,
+): Promise<PackingResult> {
   checkProblem(problem);
   // Loading the solver is not part of the search's time.
   await highsSolver().catch(() => null);
-  const clock = startClock(limits);
+  const clock = startClock(limits, now);
   const stats: SearchStats = { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 };
   const step = problem.items.reduce((g, item) => gcd(gcd(g, item.across), item.along), 0) || 1;
   const kinds = gatherKinds(divided(problem.items, step));
@@ -42,20 +46,23 @@ export async function pack(problem: PackingProblem, limits: SearchLimits = {}): 
           available: problem.roll.available === null ? null : Math.floor(problem.roll.available / step),
           costPerLength: problem.roll.costPerLength * step,
         };
-  const answer = await withSolver((solver) =>
-    solveStock({
-      kinds,
-      groups,
-      roll,
-      style: problem.style,
-      solver,
-      clock,
-      stats,
-      target: limits.target ?? null,
-      report: (objective, bound) => limits.onProgress?.({ objective, bound }),
-    }),
+  const answer = await withSolver(
+    (solver) =>
+      solveStock({
+        kinds,
+        groups,
+        roll,
+        style: problem.style,
+        solver,
+        clock,
+        stats,
+        target: limits.target ?? null,
+        report: (objective, bound) => limits.onProgress?.({ objective, bound }),
+      }),
+    () => highsSolver(clock),
   );
   stats.milliseconds = clock.spent();
+  stats.cutShort = clock.wasLate();
   return toResult(problem, kinds, groups, step, answer, stats);
 }
 

@@ -5,6 +5,7 @@ import { coverRows } from "./cover.ts";
 import { greedyStrips } from "./greedy.ts";
 import { searchHeights } from "./heights.ts";
 import { createMaster, type HeightCut, type Master } from "./master.ts";
+import { metered } from "./metered.ts";
 import { countKinds, type Filling, type StripOracle } from "./oracle.ts";
 import { jointOracle } from "./oracle-joint.ts";
 import { type SheetSize, sheetOracle } from "./oracle-sheet.ts";
@@ -14,6 +15,7 @@ import { wholePrices } from "./prices.ts";
 import { rebuildStrips, wholePart } from "./rebuild.ts";
 import { gcd, type Kind, transposeKinds } from "./reduce.ts";
 import type { IntegerProgram, Solver } from "./solver/types.ts";
+import { searchTiers } from "./tier-tree.ts";
 import type { CuttingStyle, SearchStats } from "./types.ts";
 
 /** The least length of strips of one run that holds every kind, and how far it is proved. */
@@ -154,7 +156,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
     length <= lower || (enough !== null && length <= enough) || (ceiling !== null && lower > ceiling);
   if (done()) return answer();
   const longest = Number.isFinite(length) ? length : safeLength(question, demand);
-  const oracle = jointOracle(
+  const joint = jointOracle(
     kinds,
     makeOracle(question.style, kinds, run, longest),
     given.map(({ sheet }, index) => ({
@@ -162,6 +164,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
       height: Math.max(1, Math.round((sheet.across * sheet.along) / run)),
     })),
   );
+  const oracle = metered(joint, clock);
   const vector = oracle.heights.map((_, level) => given[level - oracle.stripLevels]?.count ?? 0);
   const master = createMaster(oracle, demand, solver);
   const offer = (strips: StripCount[] | null) => {
@@ -227,6 +230,25 @@ function solveScaled(question: RollQuestion): RollAnswer {
       if (!done()) offer(poolProgram(master, vector, solver, Math.min(400, clock.left() / 4)));
       rebuild(share(clock, 0.6, 3000));
       return answer();
+    }
+    /** Branch and price over how many strips are at least so high: for demands of many sizes. */
+    const tiers = (until: Clock): boolean => {
+      if (!Number.isFinite(length) || length - 1 > oracle.listedTo) return false;
+      const took = (strips: StripCount[]) => {
+        offer(strips);
+        return length;
+      };
+      const { pool } = master;
+      const proved = (value: number) => raise(value, "exhausted");
+      searchTiers({
+        ...{ oracle, demand, pool, lower, upper: length, solver, clock: until, stats },
+        ...{ offer: took, raise: proved },
+      });
+      return done();
+    };
+    if (!isSmall && question.style === "strips-2") {
+      if (search(share(clock, 0.1, 150)) || clock.expired()) return answer();
+      if (tiers(share(clock, 0.8, 60_000)) || clock.expired()) return answer();
     }
     // A search that is cut short is taken up again once a better plan has lowered the roof.
     if (search(share(clock, question.small ? 0.5 : 0.65, 5000)) || clock.expired()) return answer();

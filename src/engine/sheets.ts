@@ -5,6 +5,7 @@ import { greedySheets } from "./greedy.ts";
 import { decideVector, EASY, type Effort, HARD } from "./heights.ts";
 import { jitteredPrices } from "./jitter.ts";
 import { createMaster, type HeightCut, heightCut } from "./master.ts";
+import { metered } from "./metered.ts";
 import type { Filling, StripOracle } from "./oracle.ts";
 import { jointOracle } from "./oracle-joint.ts";
 import { sheetOracle } from "./oracle-sheet.ts";
@@ -56,7 +57,7 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
     available: Math.min(group.available ?? pieces, pieces),
   }));
   const unit = Math.max(1, Math.max(...groups.map((group) => group.cost)) / 10_000);
-  const oracle = jointOracle(
+  const joint = jointOracle(
     kinds,
     null,
     groups.map((group, index) => ({
@@ -64,6 +65,7 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
       height: Math.max(1, Math.round(group.cost / unit)),
     })),
   );
+  const oracle = metered(joint, clock);
   const all = offers.map(({ available }) => available);
   const areaDuals = kinds.map((kind) => kind.lies[0]!.width * kind.lies[0]!.height);
   const areaTotal = areaDuals.reduce((sum, area, k) => sum + area * demand[k]!, 0);

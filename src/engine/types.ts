@@ -123,6 +123,8 @@ export interface SearchStats {
   lpSolves: number;
   mipSolves: number;
   milliseconds: number;
+  /** The search was ended by time or by the caller: on another machine it may end elsewhere. */
+  cutShort?: boolean;
 }
 
 /** The engine's answer. */
@@ -142,7 +144,12 @@ export interface PackingResult {
 
 /** Limits and hooks for a search. All optional; without them the search runs to its own end. */
 export interface SearchLimits {
-  /** Milliseconds after which the best so far is returned. */
+  /**
+   * Most work, counted so that it is the same on every machine: about as many milliseconds as it takes on a quiet
+   * desktop. A search that ends by it gives the same answer everywhere.
+   */
+  effort?: number;
+  /** Milliseconds by the clock on the wall after which the best so far is returned. */
   budget?: number;
   /** Asked now and then; true ends the search with the best so far. */
   shouldStop?: () => boolean;

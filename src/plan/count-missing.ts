@@ -1,5 +1,5 @@
 import type { Wanting } from "../diagnostics/planning.ts";
-import type { EngineJob } from "../engine/index.ts";
+import { atMost, type EngineJob } from "../engine/index.ts";
 import type { PackingProblem, SearchLimits } from "../engine/types.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import type { FixedPiece } from "./pose-problem.ts";
@@ -22,9 +22,8 @@ export async function countMissing(
     const kind = one.problem.roll === null ? kindWanted(one) : -1;
     return kind < 0 ? null : { kind, problem: withMore(one.problem, kind) };
   });
-  const budget = Math.min(BUDGET, limits.budget ?? BUDGET);
   const jobs = asked.flatMap((ask): EngineJob[] =>
-    ask === null ? [] : [{ kind: "pack", problem: ask.problem, limits: { ...limits, budget } }],
+    ask === null ? [] : [{ kind: "pack", problem: ask.problem, limits: atMost(limits, BUDGET) }],
   );
   const results = jobs.length === 0 ? [] : await solve(jobs);
   let next = 0;

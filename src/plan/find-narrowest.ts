@@ -1,7 +1,7 @@
 import { stripsToJoin } from "../cutlist/joins.ts";
 import type { CutList } from "../cutlist/types.ts";
-import type { EngineJob } from "../engine/index.ts";
-import type { CuttingStyle, PackingResult } from "../engine/types.ts";
+import { atMost, type EngineJob } from "../engine/index.ts";
+import type { CuttingStyle, PackingResult, SearchLimits } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { everyPart } from "./parts.ts";
 import { posePackingProblem } from "./pose-problem.ts";
@@ -18,7 +18,7 @@ export interface Trial {
   lay: Lay;
 }
 
-/** Most milliseconds spent on one width; what is not settled by then counts as not working. */
+/** Most work spent on one width; what is not settled by then counts as not working. */
 const BUDGET = 150;
 
 /** Rounds of halving. Cloth that much narrower than the file says is another fabric. */
@@ -37,7 +37,7 @@ const MARKS = 2;
 export async function findNarrowest(
   trials: readonly Trial[],
   rulerMark: Ticks,
-  budget: number,
+  limits: SearchLimits,
   solve: (jobs: readonly EngineJob[]) => Promise<PackingResult[]>,
 ): Promise<Ticks[]> {
   const mark = MARKS * rulerMark;
@@ -51,7 +51,7 @@ export async function findNarrowest(
     if (asked.length === 0) break;
     const widths = asked.map(({ works, least }) => Math.floor((works + least) / 2));
     const results = await solve(
-      asked.map(({ trial }, i) => jobAt(trial, widths[i]! * mark, Math.min(budget, BUDGET))),
+      asked.map(({ trial }, i) => jobAt(trial, widths[i]! * mark, atMost(limits, BUDGET))),
     );
     asked.forEach((state, i) => {
       const result = results[i]!;
@@ -63,9 +63,9 @@ export async function findNarrowest(
   return open.map(({ trial, works }) => Math.min(trial.usable, works * mark));
 }
 
-function jobAt({ cutList, style, lengthLimit }: Trial, usable: Ticks, budget: number): EngineJob {
+function jobAt({ cutList, style, lengthLimit }: Trial, usable: Ticks, limits: SearchLimits): EngineJob {
   const problem = posePackingProblem(cutList, { usable, fixedStock: [] }, style);
-  return { kind: "pack", problem, limits: { budget, target: lengthLimit } };
+  return { kind: "pack", problem, limits: { ...limits, target: lengthLimit } };
 }
 
 /**

@@ -19,7 +19,7 @@ test("every plan of a random cut list, from bolt or drawer, passes the audit, an
         expect(listed.diagnostics.some(({ code }) => NO_PLAN_CODES.includes(code))).toBe(true);
         return;
       }
-      const limits = { budget: 25 };
+      const limits = { effort: 25 };
       const { value } = await planCutLists({
         spec,
         cutLists: listed.value,

@@ -23,7 +23,7 @@ function quiltOf(text: string): QuiltSpec {
   return value;
 }
 
-const OPTIONS = { ...USUAL_OPTIONS, budget: 1000 };
+const OPTIONS = { ...USUAL_OPTIONS, effort: 1000 };
 
 async function compared(spec: QuiltSpec): Promise<Comparison> {
   const { value } = await compareMethods(spec, OPTIONS, USUAL_MINUTES, solveHere);

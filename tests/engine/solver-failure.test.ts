@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { startClock } from "../../src/engine/clock.ts";
 import { withSolver } from "../../src/engine/pack.ts";
 import { gatherKinds } from "../../src/engine/reduce.ts";
 import { lengthOf } from "../../src/engine/roll.ts";
@@ -14,18 +15,13 @@ const items = [
 ];
 
 function solveWith(solver: Solver): StockAnswer {
-  const begun = performance.now();
   return solveStock({
     kinds: gatherKinds(items),
     groups: [],
     roll: { run: 120, available: null, costPerLength: 1 },
     style: "strips-2",
     solver,
-    clock: {
-      expired: () => performance.now() - begun > 3000,
-      left: () => 3000 - (performance.now() - begun),
-      spent: () => performance.now() - begun,
-    },
+    clock: startClock({ effort: 3000 }),
     stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 },
     target: null,
     report: () => {},

@@ -46,6 +46,15 @@ export interface IntegerOutcome {
   bound: number;
 }
 
+/** What a solver is told of time, and tells of work. */
+export interface Meter {
+  /** Limits are in counted work instead of time. */
+  readonly counted: boolean;
+  charge(milliseconds: number): void;
+  /** True when even counted work must end now. */
+  late(): boolean;
+}
+
 /** The narrow port through which the engine sees a solver. */
 export interface Solver {
   linearModel(): LinearModel;
