@@ -141,7 +141,7 @@ async function tryNarrower(
   chosen: readonly Chosen[],
   plans: readonly FabricPlan[],
   { style, ruler }: PlanSettings,
-  { budget = Number.MAX_SAFE_INTEGER }: SearchLimits,
+  limits: SearchLimits,
   solve: Solve,
 ): Promise<(number | null)[]> {
   const trials = plans.map((plan, i): Trial | null => {
@@ -156,7 +156,7 @@ async function tryNarrower(
   const found = await findNarrowest(
     trials.filter((trial) => trial !== null),
     ruler.mark,
-    budget,
+    limits,
     solve,
   );
   let next = 0;
