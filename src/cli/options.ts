@@ -63,6 +63,13 @@ export const font = text(
   "one of the system's",
 );
 
+export const markdown = toggle(
+  "--markdown",
+  "write the book without its drawings too, for a newsletter: Markdown and text",
+);
+
+export const compared = toggle("--compare", "set the ways of making a quilt side by side in the book");
+
 export const ruler = choice(
   "--ruler <unit>",
   "restate a quilt for this ruler: finished sizes move to its marks, and every change is told",

@@ -1,3 +1,4 @@
+import type { Comparison } from "../choices/comparison.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Fonts } from "./fonts.ts";
 
@@ -10,14 +11,19 @@ function usualPaper(plan: Plan): "a4" | "letter" {
 }
 
 /** The cutting book as a PDF; `paper` null for what suits the plan. */
-export async function pdfFile(plan: Plan, paper: "a4" | "letter" | null, fonts: Fonts): Promise<Uint8Array> {
+export async function pdfFile(
+  plan: Plan,
+  paper: "a4" | "letter" | null,
+  fonts: Fonts,
+  comparison: Comparison | null = null,
+): Promise<Uint8Array> {
   const { loadFonts, loadPdf } = await import("../index.ts");
   const [{ bookPdf }, { withStandIns }] = await Promise.all([loadPdf(), loadFonts()]);
   const told = { ...plan, diagnostics: [...plan.diagnostics, ...fonts.diagnostics] };
   const drawable: Plan =
     fonts.undrawn.length === 0 ? plan : JSON.parse(withStandIns(JSON.stringify(told), fonts.undrawn));
   const { plain, plainBold, body, bodyBold, title } = fonts.ours;
-  return bookPdf(drawable, {
+  const asked = {
     fonts: {
       plain: plain.bytes,
       plainBold: plainBold.bytes,
@@ -28,5 +34,6 @@ export async function pdfFile(plan: Plan, paper: "a4" | "letter" | null, fonts: 
     },
     paper: paper ?? usualPaper(plan),
     made: MADE,
-  });
+  };
+  return bookPdf(drawable, asked, comparison);
 }

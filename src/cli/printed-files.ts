@@ -1,11 +1,12 @@
 import { resolve } from "node:path";
+import type { Comparison } from "../choices/comparison.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Io } from "./io.ts";
 import { report } from "./report.ts";
 import { PDF_NAME } from "./result-files.ts";
 import type { Files } from "./write.ts";
 
-/** What is asked for that needs fonts: the book as a PDF, drawings as PNG pictures. */
+/** What is asked for besides the usual files. */
 export interface Printing {
   pdf: boolean;
   paper: "a4" | "letter" | null;
@@ -13,12 +14,57 @@ export interface Printing {
   png: number | null;
   /** A font file of the maker's. */
   font: string | null;
+  /** The book without its drawings, for a newsletter. */
+  markdown: boolean;
 }
 
-/** The PDF and the pictures of a plan whose other files are `results`. Tells of letters that no font has. */
-export async function printedFiles(plan: Plan, results: Files, asked: Printing, io: Io): Promise<Files> {
-  const { pdf, paper, png, font } = asked;
-  if (!pdf && png === null) return {};
+const CUTTING_DRAWING = /^cut-(\d+)\b.*\.svg$/u;
+
+/** The cutting diagrams among the files of a plan, in the order of its fabrics. */
+function diagramsOf(results: Files): string[] {
+  const numbered = Object.entries(results).flatMap(([name, content]) => {
+    const number = CUTTING_DRAWING.exec(name)?.[1];
+    return number === undefined || typeof content !== "string" ? [] : [{ number: Number(number), content }];
+  });
+  return numbered.sort((a, b) => a.number - b.number).map(({ content }) => content);
+}
+
+/** The comparison as files of its own, and in the book. */
+async function comparedFiles(plan: Plan, comparison: Comparison, diagrams: string[]): Promise<Files> {
+  const { comparisonTable, loadBook, loadComparisonDrawing } = await import("../index.ts");
+  const [{ bookOf, pageOf }, { drawComparison }] = await Promise.all([loadBook(), loadComparisonDrawing()]);
+  return {
+    "book.html": pageOf(bookOf(plan, diagrams, comparison)),
+    "compare.txt": comparisonTable(comparison, plan.ruler),
+    "compare.svg": drawComparison(comparison, plan.ruler.unit === "in"),
+  };
+}
+
+async function handoutFiles(plan: Plan, comparison: Comparison | null, diagrams: string[]): Promise<Files> {
+  const { loadBook } = await import("../index.ts");
+  const { bookOf, handoutMarkdown, handoutText } = await loadBook();
+  const book = bookOf(plan, diagrams, comparison);
+  return { "handout.md": handoutMarkdown(book), "handout.txt": handoutText(book) };
+}
+
+/**
+ * What is asked for besides the usual files of a plan, which are `results`: the book with the comparison in it, as a
+ * PDF and as a handout; drawings as pictures. Tells of letters that no font has.
+ */
+export async function printedFiles(
+  plan: Plan,
+  results: Files,
+  asked: Printing,
+  comparison: Comparison | null,
+  io: Io,
+): Promise<Files> {
+  const { pdf, paper, png, font, markdown } = asked;
+  const diagrams = diagramsOf(results);
+  const files = {
+    ...(comparison === null ? {} : await comparedFiles(plan, comparison, diagrams)),
+    ...(markdown ? await handoutFiles(plan, comparison, diagrams) : {}),
+  };
+  if (!pdf && png === null) return files;
   const [{ fontsFor }, { pdfFile }, { pictureFiles }] = await Promise.all([
     import("./fonts.ts"),
     import("./pdf-file.ts"),
@@ -26,6 +72,7 @@ export async function printedFiles(plan: Plan, results: Files, asked: Printing, 
   ]);
   const fonts = await fontsFor(plan, font === null ? [] : [resolve(io.folder, font)]);
   report(fonts.diagnostics, undefined, io);
-  const pictures = png === null ? {} : await pictureFiles(results, png, fonts);
-  return { ...(pdf ? { [PDF_NAME]: await pdfFile(plan, paper, fonts) } : {}), ...pictures };
+  const pictures = png === null ? {} : await pictureFiles({ ...results, ...files }, png, fonts);
+  const printed = pdf ? { [PDF_NAME]: await pdfFile(plan, paper, fonts, comparison) } : {};
+  return { ...files, ...printed, ...pictures };
 }

@@ -14,9 +14,12 @@ export function fileNamePart(name: string): string {
     .slice(0, 60);
 }
 
+/** Files that are written only when they are asked for. */
+const ASKED_FOR: readonly string[] = [PDF_NAME, "handout.md", "handout.txt"];
+
 /** Whether a file of this name is one that an earlier plan may have left in the folder and this one may not write. */
 export function mayBeOutdated(name: string): boolean {
-  return name === PDF_NAME || /^((cut|block)-\d+(-.*)?|top|pressing|assembly)\.(svg|png)$/u.test(name);
+  return ASKED_FOR.includes(name) || /^((cut|block)-\d+(-.*)?|top|pressing|assembly)\.(svg|png)$/u.test(name);
 }
 
 function numbered(what: string, index: number, name: string): string {

@@ -2,7 +2,22 @@ import { join, resolve } from "node:path";
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
-import { budget, font, json, out, paper, pdf, png, prefer, ruler, style, thorough } from "../options.ts";
+import { comparisonOf } from "../comparing.ts";
+import {
+  budget,
+  compared,
+  font,
+  json,
+  markdown,
+  out,
+  paper,
+  pdf,
+  png,
+  prefer,
+  ruler,
+  style,
+  thorough,
+} from "../options.ts";
 import { planFile } from "../planning.ts";
 import { failWith } from "../report.ts";
 
@@ -31,6 +46,8 @@ export const plan = defineCommand({
     paper,
     png,
     font,
+    markdown,
+    compare: compared,
   },
   examples: [
     "plan fixtures/cutlists/harbour-lights.yaml",
@@ -38,13 +55,15 @@ export const plan = defineCommand({
     "plan harbour-lights.yaml --stash stash.csv",
     "plan harbour-lights.yaml --kits 12",
     "plan harbour-lights.yaml --pdf --paper letter",
-    "plan harbour-lights.yaml --png 1600",
+    "plan harbour-lights.yaml --png 1600 --markdown",
   ],
   async run([file = ""], values, io) {
     const beside = { ...values, kits: values.kits ?? 1 };
     const made = await planFile(file, values, io, beside);
     if ("code" in made) return made.code;
     const besides = await besideFiles(made, beside, io);
+    const comparison = values.compare ? await comparisonOf(made, io) : null;
+    if (comparison?.value === null) return failWith(comparison.diagnostics, undefined, values.json, io);
     const { buyList, cuttingSteps, makingSteps, planJson, wasteTable } = await import("../../index.ts");
     if (values.json && values.out === null) {
       io.out(planJson(made.plan));
@@ -54,7 +73,7 @@ export const plan = defineCommand({
       await Promise.all([import("../result-files.ts"), import("../printed-files.ts"), import("../write.ts")]);
     const folder = values.out ?? join("out", fileNamePart(made.plan.name) || "plan");
     const results = await resultFiles(made.plan);
-    const printed = await printedFiles(made.plan, results, values, io);
+    const printed = await printedFiles(made.plan, results, values, comparison?.value ?? null, io);
     const files = { ...results, ...printed, ...besides };
     const written = await writeFiles(resolve(io.folder, folder), files, mayBeOutdated);
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);

@@ -100,10 +100,9 @@ function contentsMarkup({ sections }: Book): Markup {
 
 /**
  * The cutting book as one HTML file that needs nothing else: no network, no fonts, no other files. Its
- * policy lets only its own script run. Same plan, same bytes. `diagrams`: as for `bookOf`.
+ * policy lets only its own script run. Same book, same bytes.
  */
-export function bookPage(plan: Plan, diagrams?: readonly string[]): string {
-  const book = bookOf(plan, diagrams);
+export function pageOf(book: Book): string {
   const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${BOOK_SCRIPT_HASH}'`;
   const head = element(
     "head",
@@ -111,7 +110,7 @@ export function bookPage(plan: Plan, diagrams?: readonly string[]): string {
     element("meta", { charset: "utf-8" }),
     element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
     element("meta", { "http-equiv": "Content-Security-Policy", content: policy }),
-    element("title", {}, bookWords.documentTitle(plan.name)),
+    element("title", {}, bookWords.documentTitle(book.title)),
     element("style", {}, trusted(`${BOOK_STYLE}${pageRules(book)}\n`)),
   );
   const body = element(
@@ -129,4 +128,9 @@ export function bookPage(plan: Plan, diagrams?: readonly string[]): string {
   );
   const page = element("html", { lang: bookWords.language, "data-key": book.key }, head, body);
   return `<!DOCTYPE html>\n${page.html}\n`;
+}
+
+/** The cutting book of a plan as a web page. `diagrams`: as for `bookOf`. */
+export function bookPage(plan: Plan, diagrams?: readonly string[]): string {
+  return pageOf(bookOf(plan, diagrams));
 }

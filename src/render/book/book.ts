@@ -1,6 +1,8 @@
+import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
 import { drawFabric } from "../svg/index.ts";
 import { buyingSection } from "./buying.ts";
+import { comparingSection } from "./comparing.ts";
 import type { Book, Section } from "./content.ts";
 import { coverOf } from "./cover.ts";
 import { cuttingSection } from "./cutting.ts";
@@ -22,9 +24,10 @@ function fingerprint(text: string): string {
 
 /**
  * Everything the cutting book of a plan says, in order; sections without content are left out.
- * `diagrams` are those of `drawFabric`, one for each fabric, where they are drawn already.
+ * `diagrams` are those of `drawFabric`, one for each fabric, where they are drawn already; `comparison` sets the
+ * ways of making side by side, where that was asked.
  */
-export function bookOf(plan: Plan, diagrams?: readonly string[]): Book {
+export function bookOf(plan: Plan, diagrams?: readonly string[], comparison: Comparison | null = null): Book {
   const sections = [
     readingSection(plan),
     cautionSection(),
@@ -37,6 +40,7 @@ export function bookOf(plan: Plan, diagrams?: readonly string[]): Book {
     sewingSection(plan),
     finishingSection(plan),
     wasteSection(plan),
+    comparison === null ? null : comparingSection(comparison, plan),
     assumptionSection(plan),
   ].filter((section): section is Section => section !== null);
   const glossary = glossarySection(sections);

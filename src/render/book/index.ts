@@ -1,1 +1,4 @@
-export { bookPage } from "./book-page.ts";
+export { bookOf } from "./book.ts";
+export { bookPage, pageOf } from "./book-page.ts";
+export { handoutMarkdown } from "./handout-markdown.ts";
+export { handoutText } from "./handout-text.ts";

@@ -1,3 +1,4 @@
+import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
 import { bookOf } from "../book/book.ts";
 import type { Section } from "../book/content.ts";
@@ -50,8 +51,12 @@ function drawSection(sheet: Sheet, section: Section): void {
 /**
  * The cutting book as a vector PDF, at full size on the paper asked for. Same plan and options, same bytes.
  */
-export function bookPdf(plan: Plan, options: PdfOptions): Promise<Uint8Array> {
-  const book = bookOf(plan);
+export function bookPdf(
+  plan: Plan,
+  options: PdfOptions,
+  comparison: Comparison | null = null,
+): Promise<Uint8Array> {
+  const book = bookOf(plan, undefined, comparison);
   const sheet = openSheet(book.title, options);
   paragraph(sheet, book.subtitle.toUpperCase(), { size: 9, bold: true, colour: DAY.accent, after: 2 });
   paragraph(sheet, book.title, { size: book.title.length > 60 ? 15 : 36, title: true, after: 12 });

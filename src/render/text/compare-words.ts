@@ -16,6 +16,7 @@ const COLUMNS = {
 /** The words of the comparison of ways of making. */
 export const compareWords = {
   title: (name: string) => `Ways of making ${name}`,
+  bookTitle: "Ways of making it",
   about:
     "Each line is a plan of the whole quilt with one kind of unit made that way, the rest as the file says.\n" +
     "A star marks the way the file has it.",

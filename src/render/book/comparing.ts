@@ -1,0 +1,56 @@
+import type { Comparison } from "../../choices/comparison.ts";
+import type { Plan } from "../../plan/types.ts";
+import { drawComparison } from "../svg/draw-comparison.ts";
+import { type ComparisonPart, comparisonParts } from "../text/compare.ts";
+import { compareWords } from "../text/compare-words.ts";
+import type { Block, Section, Table } from "./content.ts";
+import { typeset } from "./typeset.ts";
+
+function list(items: readonly string[]): Block[] {
+  const said = items.map((item) => typeset(item.trim())).filter((item) => item !== "");
+  return said.length === 0 ? [] : [{ kind: "list", items: said }];
+}
+
+function tableOf({ title, columns, rows }: ComparisonPart): Block[] {
+  if (rows.length === 0) return [];
+  const table: Table = {
+    caption: title,
+    captionSeen: true,
+    columns: columns.map((column) => ({ ...column })),
+    // A row that names a kind of unit has nothing in its other cells.
+    rows: rows.map((row) =>
+      columns.map((_, i) => ({ text: typeset((row[i] ?? "").trim()), notes: [], swatch: null })),
+    ),
+    summed: false,
+    ticks: [],
+  };
+  return [{ kind: "table", table }];
+}
+
+/** The ways of making side by side: the picture, what each takes, and the best of them together. */
+export function comparingSection(comparison: Comparison, plan: Plan): Section {
+  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, plan.ruler);
+  const [heading = "", ...lines] = best;
+  return {
+    id: "comparison",
+    over: "",
+    title: compareWords.bookTitle,
+    swatch: null,
+    running: compareWords.bookTitle,
+    newSheet: true,
+    titledByDrawing: false,
+    blocks: [
+      { kind: "text", text: compareWords.about.replaceAll("\n", " "), tone: "lead" },
+      { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in") },
+      ...tableOf(fabric),
+      ...list([...fabric.notes, ...(open ? [compareWords.notProven] : [])]),
+      ...tableOf(work),
+      ...list(work.notes),
+      ...(impossible.length === 0 ? [] : [{ kind: "heading" as const, text: compareWords.notThisWay }]),
+      ...list(impossible),
+      { kind: "heading", text: heading },
+      ...list(lines),
+      ...list(minutes),
+    ],
+  };
+}
