@@ -7,13 +7,14 @@
  */
 
 export { auditPlan } from "./audit/index.ts";
-export { arrangeBlocks } from "./choices/arrange-blocks.ts";
+export { type Arrangements, arrangeBlocks } from "./choices/arrange-blocks.ts";
 export { compareMethods } from "./choices/compare-methods.ts";
 export type { Comparison } from "./choices/comparison.ts";
 export { compareKits, type Kits } from "./choices/kits.ts";
 export { planWith } from "./choices/plan-with.ts";
 export { readSizes, severalSizes } from "./choices/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
+export { readArrangements } from "./choices/turnings.ts";
 export { nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
 export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
@@ -23,7 +24,7 @@ export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
-export { arrangementsTable } from "./render/text/arrange.ts";
+export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
 export { comparisonTable } from "./render/text/compare.ts";
 export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
 export { kitsList } from "./render/text/kits.ts";

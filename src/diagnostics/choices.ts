@@ -1,3 +1,4 @@
+import { nearest } from "./nearest.ts";
 import { quote } from "./quote.ts";
 import type { Diagnostic } from "./types.ts";
 
@@ -7,6 +8,17 @@ function note(code: string, message: string): Diagnostic {
 
 function error(code: string, message: string, hint: string): Diagnostic {
   return { code, severity: "error", message, hint, path: "", at: null };
+}
+
+/** An arrangement that is none, on the command line. */
+export function arrangementUnknown(found: string, known: readonly string[]): Diagnostic {
+  const near = nearest(found, known);
+  const likely = near === null ? "" : `Did you mean \`${near}\`? `;
+  return error(
+    "ARRANGEMENT-UNKNOWN",
+    `There is no arrangement ${quote(found)}.`,
+    `${likely}There are: ${known.join(", ")}.`,
+  );
 }
 
 /** A fabric that has a piece no fat quarter holds is bought from the bolt. */

@@ -15,28 +15,41 @@ const seed: Option<number> = {
   read: (typed): Read<number> =>
     /^\d{1,6}$/.test(typed.trim())
       ? { value: Number(typed) }
-      : { problem: "Use a whole number, for example 7." },
+      : { problem: "Use a whole number up to 999999, for example 7." },
+};
+
+const only: Option<string | null> = {
+  flags: "--only <names>",
+  help: "only these arrangements, and their rows to copy into the file: upright, right, upside-down, left, by-turns, centre, pairs, chance",
+  standard: "all",
+  absent: null,
+  read: (value) => ({ value }),
 };
 
 export const arrange = defineCommand({
   name: "arrange",
   summary: "turnings of the blocks side by side: pictures, and what each takes",
   about:
-    "Turns the blocks of a quilt by quarters: all one way, left and right by turns, about the centre, in facing pairs, " +
-    "by chance, and as the file has it. Each is planned; where a print has an up, the fabric to buy may change. Writes " +
-    "a picture of all of them (arrangements.svg).",
+    "Turns the blocks of a quilt by quarters: all one way, left and right by turns, about the centre, in mirrored " +
+    "pairs, by chance, and as the file has it. Each is planned; where a print has an up, what is bought and cut may " +
+    "change. Tells in how many places the seams nest, and writes a picture of all of them (arrangements.svg).",
   arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
-  options: { out, json, seed },
+  options: { out, json, seed, only },
   examples: [
     "arrange fixtures/quilts/nine-stars.yaml",
+    "arrange my-quilt.yaml --only centre,pairs",
     "arrange my-quilt.yaml --seed 7 --out ~/quilts/turned",
   ],
   async run([file = ""], values, io) {
+    const front = await import("../../index.ts");
+    const { arrangeBlocks, arrangementPictures, arrangementsTable, readArrangements, readSpecFile } = front;
+    const keys = values.only === null ? null : readArrangements(values.only);
+    if (keys !== null && keys.value === null) {
+      report(keys.diagnostics, undefined, io);
+      return EXIT.usage;
+    }
     const input = await readInput(file, io);
     if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-    const { arrangeBlocks, arrangementsTable, loadArrangementDrawing, readSpecFile } = await import(
-      "../../index.ts"
-    );
     const { text, name } = input.value;
     const spec = readSpecFile(text, name);
     if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
@@ -44,33 +57,32 @@ export const arrange = defineCommand({
     const options = await optionsOf(planning);
     const progress = startProgress(io);
     const { solve } = await poolOf({ ...io, showsProgress: false });
-    const found = await arrangeBlocks(spec.value, values.seed, options, solve, (done, of) =>
-      progress.show(`Planning each arrangement: ${done} of ${of}`),
-    );
+    const wanted = keys?.value ?? null;
+    const told = (done: number, of: number) => progress.show(`Planning each arrangement: ${done} of ${of}`);
+    const found = await arrangeBlocks(spec.value, values.seed, options, solve, wanted, told);
     progress.clear();
     if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
     report(spec.diagnostics, text, io);
-    const currency = spec.value.fabrics.find(({ price }) => price !== null)?.price?.currency ?? "";
     const { arrangements } = found.value;
-    if (values.json) io.out(`${JSON.stringify(found.value, null, 2)}\n`);
-    else io.out(arrangementsTable(found.value, currency));
+    // The drawn tops are for the picture; their rows say the same.
+    const bare = arrangements.map(({ planned, ...one }) => {
+      const { top: _top, ...figures } = planned ?? { top: null };
+      return { ...one, planned: planned === null ? null : figures };
+    });
+    if (values.json) io.out(`${JSON.stringify({ ...found.value, arrangements: bare }, null, 2)}\n`);
+    else io.out(arrangementsTable(found.value, wanted !== null));
     if (values.json && values.out === null) return EXIT.done;
 
     const [{ drawArrangements }, { fileNamePart }, { writeFiles }] = await Promise.all([
-      loadArrangementDrawing(),
+      front.loadArrangementDrawing(),
       import("../result-files.ts"),
       import("../write.ts"),
     ]);
-    const pictures = arrangements.flatMap(({ name: way, planned }) =>
-      planned === null ? [] : [{ name: way, said: "", top: planned.top }],
-    );
+    const pictures = arrangementPictures(found.value);
     const drawing = drawArrangements(found.value.name, pictures, spec.value.fabrics);
     const folder = values.out ?? join("out", fileNamePart(found.value.name) || "plan");
-    const written = await writeFiles(
-      resolve(io.folder, folder),
-      { "arrangements.svg": drawing },
-      () => false,
-    );
+    const files = { "arrangements.svg": drawing };
+    const written = await writeFiles(resolve(io.folder, folder), files, () => false);
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
     io.talk(`arrangements.svg written into ${folder}\n`);
     return EXIT.done;

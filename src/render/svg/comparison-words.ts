@@ -9,7 +9,7 @@ export const COMPARISON_WORDS = {
   whole: "whole quilt",
   filed: "as the file says",
   best: "the best together",
-  own: (method: string) => `${method} *`,
+  unit: (unit: string, filed: readonly string[]) => `${unit} (file: ${filed.join(", ")})`,
   not: "Not this way.",
   price: "Price",
   cloth: "Cloth",
@@ -20,5 +20,8 @@ export const COMPARISON_WORDS = {
   money: (amount: string, currency: string) =>
     /\p{L}$/u.test(currency) ? `${currency} ${amount}` : `${currency}${amount}`,
   area: (amount: string, inches: boolean) => `${amount} ${inches ? "sq yd" : "m²"}`,
-  hours: (minutes: number) => `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")}`,
+  hours: (minutes: number) =>
+    minutes < 60
+      ? `${minutes} min`
+      : `${Math.floor(minutes / 60)} h ${String(minutes % 60).padStart(2, "0")}`,
 } as const;

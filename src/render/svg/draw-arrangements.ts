@@ -7,7 +7,7 @@ import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patch
 import { QUILT_WORDS } from "./quilt-words.ts";
 import type { SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
-import { cleanText } from "./text-fit.ts";
+import { cleanText, wrap } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 
 /** One picture of several, with what stands above and below it. */
@@ -20,7 +20,10 @@ export interface Pictured {
 const COLUMNS = 3;
 const GAP = 16;
 const ABOVE = 18;
-const BELOW = 20;
+/** Room under a picture, besides its lines of text. */
+const BELOW = 8;
+const LINE = 12;
+const MOST_LINES = 3;
 
 /** Quilt tops side by side, all to one scale: the arrangements of a block set. */
 export function drawArrangements(
@@ -34,25 +37,29 @@ export function drawArrangements(
   const tallest = Math.max(1, ...pictures.map(({ top }) => ticksOf(top.down)));
   const perTick = Math.min(width / widest, (1.6 * width) / tallest);
   const scale = Number((perTick * TICKS_PER_MM).toFixed(6));
-  const rowHeight = ABOVE + tallest * perTick + BELOW;
+  const lines = pictures.map(({ said }) => wrap(cleanText(said), width, 9, MOST_LINES));
+  const below = BELOW + LINE * Math.max(0, ...lines.map(({ length }) => length));
+  const rowHeight = ABOVE + tallest * perTick + below;
   const head = 28;
   const nodes: SceneNode[] = [
     textIn(cleanText(title), { x: 0, y: 0, width: PAGE_WIDTH, height: 20 }, { size: 15, bold: true }),
   ];
-  for (const [i, { name, said, top }] of pictures.entries()) {
+  for (const [i, { name, top }] of pictures.entries()) {
     const x = (i % COLUMNS) * (width + GAP);
     const y = head + Math.floor(i / COLUMNS) * rowHeight;
     const at = { x, y: y + ABOVE, scale };
     const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
     const whole = rectangle(0, 0, across / TICKS_PER_MM, down / TICKS_PER_MM);
     const blocks = top.blocks.map(({ outline }) => outlineOf(outline));
-    const under = { x, y: at.y + down * perTick + 2, width, height: 13 };
+    const under = at.y + down * perTick + 3;
     nodes.push(
       textIn(cleanText(name), { x, y, width, height: 15 }, { size: 10.5, bold: true }),
       ...patchNodes(top.patches, fabrics, at, { id: `top-${i + 1}`, idPrefix }),
       ...outlineNodes(blocks, at, 0.6, `blocks-${i + 1}`),
       ...outlineNodes([whole], at, 1, `edge-${i + 1}`),
-      textIn(cleanText(said), under, { size: 9 }),
+      ...(lines[i] ?? []).map((text, n) =>
+        textIn(text, { x, y: under + n * LINE, width, height: LINE }, { size: 9 }),
+      ),
     );
   }
   const bottom = head + Math.ceil(pictures.length / COLUMNS) * rowHeight;

@@ -63,17 +63,16 @@ function measuresOf({ measure, currency }: Comparison, inches: boolean): Measure
   ];
 }
 
-function panelsOf({ best, filed, rows }: Comparison): Panel[] {
+function panelsOf({ best, filed, rows, units }: Comparison): Panel[] {
   const chosen = Object.keys(best.methods).length;
   return [
     { over: words.whole, name: words.filed, figures: filed, why: "" },
     ...(chosen === 0 ? [] : [{ over: words.whole, name: words.best, figures: best.figures, why: "" }]),
-    ...rows.map(({ unit, method, filed: own, figures, why }) => ({
-      over: unit,
-      name: own ? words.own(method) : method,
-      figures,
-      why,
-    })),
+    // The way of the file has its panel already.
+    ...rows.flatMap(({ unit, method, filed: own, figures, why }): Panel[] => {
+      const used = units.find((one) => one.unit === unit)?.filed ?? [];
+      return own ? [] : [{ over: words.unit(unit, used), name: method, figures, why }];
+    }),
   ];
 }
 

@@ -1,39 +1,175 @@
-import type { Arrangements } from "../../choices/arrange-blocks.ts";
+import type {
+  ArrangedFabric,
+  ArrangedPiece,
+  Arrangement,
+  Arrangements,
+  Nesting,
+} from "../../choices/arrange-blocks.ts";
+import { arrangeWords as words } from "./arrange-words.ts";
 import { money } from "./buy.ts";
 import { choiceWords } from "./choice-words.ts";
 import { alignedLines, type Column } from "./table.ts";
 
-/** What each arrangement of the blocks takes: fabric, price, pieces and different sizes to cut. */
-export function arrangementsTable({ name, arrangements, alike }: Arrangements, currency: string): string {
-  const words = choiceWords.arrange;
-  const right = (heading: string): Column => ({ heading, align: "right" });
-  const [first] = arrangements;
-  const fabrics = first?.planned?.fabrics.map(({ fabric }) => fabric) ?? [];
-  const priced = first?.planned?.cost != null;
+type Planned = NonNullable<Arrangement["planned"]>;
+type Possible = Arrangement & { planned: Planned };
+
+const right = (heading: string): Column => ({ heading, align: "right" });
+
+const possible = (arrangements: readonly Arrangement[]): Possible[] =>
+  arrangements.filter((one): one is Possible => one.planned !== null);
+
+function bought({ buy, proven }: ArrangedFabric): string {
+  const said = buy === "" ? choiceWords.kits.none : buy;
+  return proven ? said : `${words.unproven}${said}`;
+}
+
+const nest = (nesting: Nesting | null): string =>
+  nesting === null ? words.unknown : words.nest(nesting.places - nesting.unNested, nesting.places);
+
+const sayPiece = ({ count, size }: ArrangedPiece): string => words.piece(count, size);
+
+const piecesOf = ({ pieces }: ArrangedFabric): string => pieces.map(sayPiece).join(", ");
+
+/** Whether a fabric comes to the same in all arrangements. */
+function isAlike(index: number, all: readonly Possible[], of: (fabric: ArrangedFabric) => string): boolean {
+  const found = all.map(({ planned }) => planned.fabrics[index]);
+  return new Set(found.map((fabric) => (fabric === undefined ? "" : of(fabric)))).size === 1;
+}
+
+/** Arrangements that say the same, together. */
+function grouped(
+  all: readonly Possible[],
+  of: (one: Possible) => string,
+): { said: string; names: string[] }[] {
+  const groups = new Map<string, string[]>();
+  for (const one of all) groups.set(of(one), [...(groups.get(of(one)) ?? []), one.name]);
+  return [...groups].map(([said, names]) => ({ said, names }));
+}
+
+function table(all: readonly Possible[], currency: string): string[] {
+  const [first] = all;
+  const fabrics = first?.planned.fabrics ?? [];
+  const differ = fabrics.map((_, i) => !isAlike(i, all, bought));
+  const priced = first?.planned.cost != null;
   const headings: Column[] = [
     { heading: words.way, align: "left" },
-    ...fabrics.map(right),
+    ...fabrics.flatMap(({ fabric }, i) => (differ[i] ? [right(fabric)] : [])),
     ...(priced ? [right(words.cost)] : []),
     right(words.pieces),
     right(words.sizes),
+    right(words.nested),
   ];
-  const rows = arrangements.flatMap((one) => {
-    const { planned } = one;
-    if (planned === null) return [];
-    const sum = (of: "pieces" | "sizes") => planned.fabrics.reduce((total, each) => total + each[of], 0);
-    const buys = planned.fabrics.map(({ buy }) => (buy === "" ? choiceWords.kits.none : buy));
-    const price = priced ? [planned.cost === null ? "" : money(planned.cost, currency)] : [];
-    return [[one.name, ...buys, ...price, String(sum("pieces")), String(sum("sizes"))]];
+  const rows = all.map(({ name, planned }) => {
+    const count = planned.fabrics.reduce(
+      (sum, { pieces }) => sum + pieces.reduce((own, piece) => own + piece.count, 0),
+      0,
+    );
+    const sizes = planned.fabrics.reduce((sum, { pieces }) => sum + pieces.length, 0);
+    return [
+      name,
+      ...planned.fabrics.flatMap((one, i) => (differ[i] ? [bought(one)] : [])),
+      ...(priced ? [money(planned.cost ?? 0, currency)] : []),
+      String(count),
+      String(sizes),
+      nest(planned.nesting),
+    ];
   });
-  const not = arrangements.flatMap((one) =>
-    one.planned === null ? [words.impossible(one.name, one.why)] : [],
+  const alike = fabrics.flatMap((one, i) => (differ[i] ? [] : [`${one.fabric} ${bought(one)}`]));
+  return [
+    ...alignedLines(headings, rows),
+    ...(alike.length === 0 ? [] : [words.alikeFabrics(alike.join(", "))]),
+    ...(all.some(({ planned }) => planned.fabrics.some(({ proven }) => !proven)) ? [words.notProven] : []),
+  ];
+}
+
+/** What is cut of the fabrics whose pieces depend on the turning; what all cut alike is left out. */
+function cutLines(all: readonly Possible[]): string[] {
+  const fabrics = all[0]?.planned.fabrics ?? [];
+  const lines = fabrics.flatMap(({ fabric }, i) => {
+    if (isAlike(i, all, piecesOf)) return [];
+    const own = all.map(({ planned }) => planned.fabrics[i]?.pieces ?? []);
+    const common = (own[0] ?? [])
+      .map(sayPiece)
+      .filter((said) => own.every((pieces) => pieces.some((piece) => sayPiece(piece) === said)));
+    const groups = grouped(all, ({ planned }) => {
+      const said = (planned.fabrics[i]?.pieces ?? []).map(sayPiece);
+      return said.filter((piece) => !common.includes(piece)).join(", ");
+    });
+    const alike = common.length === 0 ? [] : [`    ${words.inAll}: ${common.join(", ")}`];
+    return [
+      `  ${fabric}`,
+      ...alike,
+      ...groups.map(({ said, names }) => `    ${names.join(", ")}: ${said === "" ? words.noMore : said}`),
+    ];
+  });
+  return lines.length === 0 ? [] : ["", words.cut, ...lines];
+}
+
+/** How the seams nest, in words. */
+function nestLines(all: readonly Possible[]): string[] {
+  const groups = grouped(all, ({ planned: { nesting } }) =>
+    nesting === null
+      ? words.noNesting
+      : nesting.unNested === 0
+        ? words.allNest(nesting.places, nesting.ways)
+        : words.someNest(nesting.unNested, nesting.places, nesting.ways, nesting.proven),
   );
+  const whose = (names: string[]) => (names.length === all.length ? words.eachOne : names.join(", "));
+  return ["", words.nesting, ...groups.map(({ said, names }) => `  ${whose(names)}: ${said}`)];
+}
+
+function noteLines(all: readonly Possible[]): string[] {
+  const notes = all.flatMap(({ name, planned }) => planned.notes.map((note) => `  ${name}: ${note}`));
+  return notes.length === 0 ? [] : ["", words.notes, ...notes];
+}
+
+/**
+ * What each arrangement of the blocks takes: fabric, price, pieces and sizes to cut, and how its seams nest.
+ * @param rows print the rows of each arrangement, to be copied into the file
+ */
+export function arrangementsTable(found: Arrangements, rows: boolean): string {
+  const { name, arrangements, alike, noMirror, currency } = found;
+  const all = possible(arrangements);
+  const not = arrangements.flatMap(({ name: way, planned, why }) =>
+    planned === null ? [`  ${words.impossible(way, why)}`] : [],
+  );
+  const toCopy = all
+    .filter(({ key }) => key !== "file")
+    .flatMap(({ name: way, rows: written }) => [
+      "",
+      words.toCopy(way),
+      "  setting:",
+      "    rows: |",
+      ...written.map((row) => `      ${row}`),
+    ]);
   return [
     words.title(name),
     "",
-    ...alignedLines(headings, rows),
-    ...(alike ? ["", words.alike] : []),
-    ...(not.length === 0 ? [] : ["", ...not]),
+    ...table(all, currency),
+    ...(alike ? ["", words.alike] : cutLines(all)),
+    ...nestLines(all),
+    ...(noMirror.length === 0 ? [] : ["", words.noMirror(noMirror.join(", "))]),
+    ...noteLines(all),
+    ...(not.length === 0 ? [] : ["", words.notThisWay, ...not]),
+    ...(rows ? toCopy : ["", words.choose]),
     "",
   ].join("\n");
+}
+
+/** The pictures of a drawing of all arrangements, each with what it takes written under it. */
+export function arrangementPictures({ arrangements, currency }: Arrangements): {
+  name: string;
+  said: string;
+  top: Planned["top"];
+}[] {
+  const all = possible(arrangements);
+  return all.map(({ name, planned }) => {
+    const { fabrics, cost, nesting, top } = planned;
+    const differ = fabrics.flatMap((one, i) =>
+      isAlike(i, all, bought) ? [] : [`${one.fabric} ${bought(one)}`],
+    );
+    const price = cost === null ? [] : [money(cost, currency)];
+    const buys = differ.length === 0 ? price : [...price, ...differ];
+    return { name, said: [...buys, words.nestShort(nest(nesting))].join(" · "), top };
+  });
 }

@@ -12,6 +12,12 @@ export const choiceWords = {
     },
     separate: (kits: number) => `${kits} bought apart`,
     saved: (amount: string) => `Cutting together saves ${amount}.`,
+    shares: "Whole strips for whole kits, at no more cloth: cut these, and they fill these bags.",
+    filled: (first: number, last: number, ranges: readonly string[], strips: number) =>
+      `${first === last ? `Kit ${first}` : `Kits ${first} to ${last}`}: ${
+        strips === 1 ? "strip" : "strips"
+      } ${ranges.join(", ")}`,
+    dealt: (fabrics: readonly string[]) => `Dealt out by count when all is cut: ${fabrics.join(", ")}.`,
     bag: (kits: number) => `Into each of the ${kits} bags:`,
     none: "nothing",
   },
@@ -21,15 +27,6 @@ export const choiceWords = {
     total: "together",
     pieces: (count: number) => `${count} ${count === 1 ? "piece" : "pieces"}`,
     take: (stash: string) => `When it is cut: crossgrain stash take PLAN.json --stash ${stash}`,
-  },
-  arrange: {
-    title: (name: string) => `The blocks of ${name} turned`,
-    way: "Blocks",
-    cost: "Price",
-    pieces: "Pieces",
-    sizes: "Sizes to cut",
-    impossible: (way: string, why: string) => `${way}: not this way. ${why}`,
-    alike: "Turning the blocks changes nothing that is bought or cut: choose by eye.",
   },
   sizes: {
     title: (name: string) => `Fabric to buy for ${name}, by size`,

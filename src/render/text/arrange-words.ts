@@ -1,0 +1,40 @@
+const twoWays = (ways: 1 | 2) => (ways === 2 ? ", the block pressed in two ways" : "");
+
+/** The words of arrangements of blocks side by side. */
+export const arrangeWords = {
+  title: (name: string) => `The blocks of ${name} turned`,
+  way: "Blocks",
+  cost: "Price",
+  pieces: "Pieces",
+  sizes: "Sizes to cut",
+  nested: "Seams nest",
+  unproven: "~",
+  notProven: "~ the least found in the time; less is not ruled out",
+  unknown: "-",
+  nest: (nested: number, places: number) => `${nested} of ${places}`,
+  nestShort: (said: string) => `seams nest: ${said}`,
+  alikeFabrics: (said: string) => `Alike whichever way: ${said}`,
+  alike: "Turning the blocks changes nothing that is bought or cut: choose by eye.",
+  cut: "What is cut, where the turning changes it (across x along, with the print's up along):",
+  piece: (count: number, size: string) => `${count} of ${size}`,
+  inAll: "in all",
+  noMore: "nothing more",
+  eachOne: "every one of them",
+  nesting:
+    "Where two seams meet across a seam that joins them, they nest when they are pressed opposite ways; each arrangement\n" +
+    "is pressed so that as many nest as can:",
+  allNest: (places: number, ways: 1 | 2) => `all ${places} places nest${twoWays(ways)}`,
+  someNest: (open: number, places: number, ways: 1 | 2, proven: boolean) =>
+    `${open} of ${places} places ${open === 1 ? "does" : "do"} not nest, pin ${open === 1 ? "it" : "them"}${twoWays(ways)}${
+      proven ? "" : "; fewer may be possible"
+    }`,
+  noNesting: "not worked out, as the top is not laid in rows of whole blocks",
+  noMirror: (blocks: string) =>
+    `No turn shows the mirror image of ${blocks}: in the mirrored pairs it is only turned the other way.`,
+  notes: "To keep a print upright:",
+  notThisWay: "Not possible:",
+  impossible: (way: string, why: string) => `${way}: ${why}`,
+  toCopy: (way: string) => `To have them ${way}, write in the file (and leave \`fill\` out):`,
+  choose:
+    "To have the rows of one of them for your file: --only centre (or file, upright, right, upside-down, left,\nby-turns, pairs, chance)",
+} as const;
