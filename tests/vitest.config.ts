@@ -7,5 +7,7 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     maxWorkers: 2,
+    // Test files share what they import: none of them changes a module, and loading takes longer than most tests.
+    isolate: false,
   },
 });

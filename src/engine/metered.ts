@@ -2,7 +2,10 @@ import type { Clock } from "./clock.ts";
 import type { StripOracle } from "./oracle.ts";
 
 /** Milliseconds a cell of the oracle's tables takes, about. */
-const CELL = 3e-6;
+const CELL = 1e-6;
+
+/** Reading a filling off takes as long as so many strip heights. */
+const FILLING = 12;
 
 /** The oracle, telling the clock of the work it does: cells of its tables, counted by their size. */
 export function metered(oracle: StripOracle, clock: Clock): StripOracle {
@@ -19,7 +22,7 @@ export function metered(oracle: StripOracle, clock: Clock): StripOracle {
       return oracle.values(prices, caps, levels);
     },
     filling(at, prices, caps) {
-      clock.charge(cost(2));
+      clock.charge(cost(FILLING));
       return oracle.filling(at, prices, caps);
     },
   };

@@ -2,26 +2,26 @@ import { pack, verify } from "../../src/engine/index.ts";
 import type { PackingProblem } from "../../src/engine/types.ts";
 import { leastCostBySubsets } from "../engine/exact/by-subsets.ts";
 import { faultsOfFile } from "./fuzz-plans.ts";
-import { GRACE } from "./measure.ts";
+import { GRACE, processorTime, SLOW } from "./measure.ts";
 import { randomCutList } from "./random-cut-lists.ts";
 import { randomFile } from "./random-files.ts";
 import { startWatchdog } from "./watchdog.ts";
 
-/** Milliseconds one search may take: alone, and on the whole way, which asks for many searches. */
-const BUDGET = { alone: 100, wholeWay: 40 } as const;
+/** Counted work one search may take: alone, and on the whole way, which asks for many searches. */
+const EFFORT = { alone: 100, wholeWay: 40 } as const;
 
 /** Sub-multisets up to which an answer is compared with the least cost found by working through them all. */
 const SMALL = 120;
 
 /** What is wrong with the engine's answer to the cut list of a seed; empty when nothing is. */
-export async function faultsOfSeed(seed: number, budget: number): Promise<string[]> {
+export async function faultsOfSeed(seed: number, effort: number): Promise<string[]> {
   const problem = randomCutList(seed);
-  const start = performance.now();
+  const start = processorTime();
   try {
-    const result = await pack(problem, { budget });
-    const ms = performance.now() - start;
+    const result = await pack(problem, { effort });
+    const ms = processorTime() - start;
     const faults = verify(problem, result);
-    if (ms > budget + GRACE) faults.push(`hung: took ${Math.round(ms)} ms of ${budget}`);
+    if (ms > effort * SLOW + GRACE) faults.push(`hung: took ${Math.round(ms)} ms of ${effort}`);
     if (isSmall(problem)) {
       const least = leastCostBySubsets(problem);
       if (result.status === "infeasible") {
@@ -53,13 +53,13 @@ export async function fuzz(count: number, first: number, log: (line: string) => 
   let slowest = { seed: first, ms: 0 };
   const start = performance.now();
   for (let seed = first; seed < first + count; seed++) {
-    watchdog.beat(`random cut list ${seed}`, BUDGET.alone);
+    watchdog.beat(`random cut list ${seed}`, EFFORT.alone);
     const before = performance.now();
-    const alone = await faultsOfSeed(seed, BUDGET.alone);
+    const alone = await faultsOfSeed(seed, EFFORT.alone);
     if (alone.length > 0)
       log(`WRONG seed ${seed}: ${alone.join("; ")}\n  ${JSON.stringify(randomCutList(seed))}`);
-    watchdog.beat(`random file ${seed}`, BUDGET.wholeWay);
-    const wholeWay = await faultsOfFile(seed, BUDGET.wholeWay);
+    watchdog.beat(`random file ${seed}`, EFFORT.wholeWay);
+    const wholeWay = await faultsOfFile(seed, EFFORT.wholeWay);
     if (wholeWay.length > 0) log(`WRONG file of seed ${seed}: ${wholeWay.join("; ")}\n${randomFile(seed)}`);
     const ms = performance.now() - before;
     if (ms > slowest.ms) slowest = { seed, ms };

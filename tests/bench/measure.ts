@@ -24,6 +24,15 @@ export interface BenchRecord {
 /** Milliseconds past its limit after which a case counts as hung. */
 export const GRACE = 2000;
 
+/** Counted work may take so many times as long on a slow machine. */
+export const SLOW = 10;
+
+/** Milliseconds of processor time this process has had: other programs on the machine do not count. */
+export function processorTime(): number {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
+
 /** Solves one case and judges the answer by everything known about it. */
 export async function measure(bench: BenchCase, limit: number): Promise<BenchRecord> {
   const start = performance.now();
