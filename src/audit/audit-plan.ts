@@ -1,6 +1,7 @@
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import { checkAmounts } from "./check-amounts.ts";
 import { checkCuts } from "./check-cuts.ts";
+import { checkKits } from "./check-kits.ts";
 import { checkOrder } from "./check-order.ts";
 import { checkPieces } from "./check-pieces.ts";
 import { checkSteps } from "./check-steps.ts";
@@ -42,6 +43,7 @@ function auditFabric(fabric: FabricPlan, plan: Plan): string[] {
     ...checkCuts(fabric),
     ...checkSteps(fabric, plan),
     ...checkStock(fabric),
+    ...checkKits(fabric, plan),
     ...checkWaste(fabric, plan.keepFrom),
     ...checkAmounts(fabric, plan),
   ];

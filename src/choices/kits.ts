@@ -29,6 +29,14 @@ export interface Kits {
   fabrics: KitFabric[];
 }
 
+/** The file without what is to hand, wherever the fabric can be bought. */
+function withoutTeachersCloth(spec: Spec): Spec {
+  const fabrics = spec.fabrics.map((fabric) =>
+    fabric.yardage || fabric.readyCut.length > 0 ? { ...fabric, have: [] } : fabric,
+  );
+  return { ...spec, fabrics };
+}
+
 /**
  * What cutting kits together saves, and what goes into each bag.
  * @param batch the plan of `options.kits` kits cut together
@@ -41,7 +49,7 @@ export async function compareKits(
 ): Promise<Outcome<Kits>> {
   // Each maker for herself would have to buy: the cloth to hand is the teacher's.
   const alone = { ...options, kits: 1, toHand: [], notBought: [] };
-  const { value: single, diagnostics } = await planSpec(spec, alone, solve);
+  const { value: single, diagnostics } = await planSpec(withoutTeachersCloth(spec), alone, solve);
   if (single === null) return { value: null, diagnostics };
   const { kits } = options;
   const fabrics = batch.fabrics.map((fabric): KitFabric => {

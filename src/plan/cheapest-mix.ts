@@ -1,4 +1,5 @@
 import type { CutList } from "../cutlist/types.ts";
+import { atMost } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
@@ -77,9 +78,8 @@ export async function cheapestMix(
     );
     if (asked.length === 0) break;
     const posed = asked.map(({ state, choice }) => pose(state.weighed, choice.counts, settings));
-    const budget = Math.min(BUDGET, TIMES * (limits.budget ?? BUDGET));
     const results = await solve(
-      posed.map(({ problem }) => ({ kind: "pack", problem, limits: { ...limits, budget } })),
+      posed.map(({ problem }) => ({ kind: "pack", problem, limits: atMost(limits, BUDGET, TIMES) })),
     );
     asked.forEach(({ state, choice }, i) => {
       learn(state, choice, { ...posed[i]!, result: results[i]! });

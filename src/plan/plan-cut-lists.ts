@@ -14,6 +14,7 @@ import { fixedStockOf, gatherFixed } from "./fixed-pieces.ts";
 import { listTemplates } from "./list-templates.ts";
 import type { FixedPiece } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
+import { kitShares, splitKits } from "./split-kits.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
 
 /** More cloths of one kind than are ever cut into for one fabric. */
@@ -47,9 +48,16 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   chosen.forEach(({ problem }, i) => {
     assertRight(problem, eased[i]!);
   });
-  const plans = chosen.map((one, i) =>
-    assembleFabric(one, eased[i]!, ruleOfThumb(one.problem), mixes[i] ?? null, spec),
-  );
+  const batches = chosen.map((one, i) => ({ chosen: one, eased: eased[i]! }));
+  const splits = kits === 1 ? [] : await splitKits(batches, kits, spec.prefer, limits, solve);
+  const plans = chosen.map((one, i) => {
+    const split = splits[i] ?? null;
+    if (split !== null) assertRight(one.problem, split.result);
+    const result = split?.result ?? eased[i]!;
+    const made = assembleFabric(one, result, ruleOfThumb(one.problem), mixes[i] ?? null, spec);
+    const [lay] = made.lays;
+    return split === null || lay === undefined ? made : { ...made, kitShares: kitShares(lay, split, one) };
+  });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
   const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
@@ -70,6 +78,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
       ...plan,
       sturdiness: { ...plan.sturdiness, narrowestUsable: narrowest[i] ?? null },
     })),
+    ...(kits === 1 ? {} : { kits }),
     top,
     ...(templates.length === 0 ? {} : { templates }),
     diagnostics: told,

@@ -236,6 +236,15 @@ export interface PlanBound {
   ruleOfThumb: Ticks;
 }
 
+/** Strips of the bolt that fill some kits of a class and no others. */
+export interface KitShare {
+  /** From 1. */
+  first: number;
+  last: number;
+  /** Numbers in cutting order. */
+  strips: number[];
+}
+
 export interface FabricPlan {
   name: string;
   colour: string;
@@ -265,6 +274,8 @@ export interface FabricPlan {
   waste: WasteSummary;
   leftovers: Leftover[];
   sturdiness: Sturdiness;
+  /** Kits of a class that are cut from whole strips of their own; absent where they are dealt out by count. */
+  kitShares?: KitShare[];
 }
 
 /** Everything printed or drawn is a function of this. Plain data: it survives JSON unchanged. */
@@ -282,6 +293,8 @@ export interface Plan {
   keepFrom: Ticks;
   assumptions: Assumption[];
   fabrics: FabricPlan[];
+  /** How many quilts are cut together; absent for one. */
+  kits?: number;
   /** The quilt top for drawing; null when the plan came from a plain cut list. */
   top: QuiltTop | null;
   /** Outlines to copy at full size; absent when every piece stays a rectangle. */

@@ -1,3 +1,8 @@
+function kitRange(first: number, last: number): string {
+  if (first === last) return String(first);
+  return `${first} ${last === first + 1 ? "and" : "to"} ${last}`;
+}
+
 /** The words of the tables that set choices side by side. Sizes and amounts arrive already printed. */
 export const choiceWords = {
   fullWidth: "WOF",
@@ -14,7 +19,7 @@ export const choiceWords = {
     saved: (amount: string) => `Cutting together saves ${amount}.`,
     shares: "Whole strips for whole kits, at no more cloth: cut these, and they fill these bags.",
     filled: (first: number, last: number, ranges: readonly string[], strips: number) =>
-      `${first === last ? `Kit ${first}` : `Kits ${first} to ${last}`}: ${
+      `${first === last ? "Kit" : "Kits"} ${kitRange(first, last)}: ${
         strips === 1 ? "strip" : "strips"
       } ${ranges.join(", ")}`,
     dealt: (fabrics: readonly string[]) => `Dealt out by count when all is cut: ${fabrics.join(", ")}.`,

@@ -1,7 +1,9 @@
 import type { Kits } from "../../choices/kits.ts";
 import { formatLength, formatSize } from "../../length/index.ts";
+import type { Plan } from "../../plan/types.ts";
 import { money } from "./buy.ts";
 import { choiceWords } from "./choice-words.ts";
+import { ranges } from "./steps.ts";
 import { alignedLines } from "./table.ts";
 
 type Column = { heading: string; align: "left" | "right" };
@@ -55,5 +57,23 @@ export function kitsList({ kits, batch, single, fabrics }: Kits): string {
     "",
     ...bags,
     "",
+    ...shareLines(batch),
   ].join("\n");
+}
+
+/** Which strips fill which kits, where that could be had for nothing; the rest is dealt out by count. */
+function shareLines(batch: Plan): string[] {
+  const { shares, filled, dealt } = choiceWords.kits;
+  const whole = batch.fabrics.filter(({ kitShares }) => kitShares !== undefined);
+  const rest = batch.fabrics.filter(({ kitShares }) => kitShares === undefined).map(({ name }) => name);
+  const lines = whole.flatMap(({ name, kitShares = [] }) => [
+    `  ${name}`,
+    ...kitShares.map(
+      ({ first, last, strips }) => `    ${filled(first, last, ranges(strips), strips.length)}`,
+    ),
+  ]);
+  return [
+    ...(lines.length === 0 ? [] : [shares, "", ...lines, ""]),
+    ...(rest.length === 0 ? [] : [dealt(rest), ""]),
+  ];
 }
