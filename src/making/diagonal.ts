@@ -21,20 +21,26 @@ import type { DiagonalRow } from "./types.ts";
 export function diagonalRows(top: QuiltTop, read: ReadTop, seam: Ticks): DiagonalRow[] {
   if (!read.tilted) return [];
   const { scale } = read;
-  const rows = new Map<number, { from: number; to: number; high: number; blocks: number }>();
-  for (const { box, place } of read.cells) {
+  interface Row {
+    from: number;
+    to: number;
+    high: number;
+    names: { x: number; name: string }[];
+  }
+  const rows = new Map<number, Row>();
+  for (const { box, place, design } of read.cells) {
     if (place === "setting-triangle") continue;
-    const row = rows.get(box.y) ?? { from: box.x, to: box.x, high: box.down, blocks: 0 };
+    const row = rows.get(box.y) ?? { from: box.x, to: box.x, high: box.down, names: [] };
     rows.set(box.y, {
       from: Math.min(row.from, box.x),
       to: Math.max(row.to, box.x + box.across),
       high: box.down,
-      blocks: row.blocks + 1,
+      names: [...row.names, { x: box.x, name: top.designs[design ?? -1]?.name ?? "" }],
     });
   }
   const [right, bottom] = edgesOf(top, scale);
   const sorted = [...rows].sort(([a], [b]) => a - b);
-  return sorted.map(([v, { from, to, high, blocks }], i): DiagonalRow => {
+  return sorted.map(([v, { from, to, high, names }], i): DiagonalRow => {
     // The quilt's edges in this frame: top u + v = 0, left u = v, right u - v = right, bottom u + v = bottom.
     const [meetsTop, meetsLeft] = [from + v === 0, from === v + high];
     const [meetsRight, meetsBottom] = [to - v === right, to + v + high === bottom];
@@ -50,7 +56,8 @@ export function diagonalRows(top: QuiltTop, read: ReadTop, seam: Ticks): Diagona
     ] as const;
     return {
       row: i + 1,
-      blocks,
+      blocks: names.length,
+      from: [...names].sort((a, b) => a.x - b.x).map(({ name }) => name),
       ends: [cornerLeft ? "corner" : "side", cornerRight ? "corner" : "side"],
       high: Math.round(high / scale) + 2 * seam,
       upper: rawEdge(upperEdge, lowerEdge, scale, seam),

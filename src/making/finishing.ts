@@ -55,6 +55,17 @@ export function seamsAt(count: number, width: Ticks, seam: Ticks, wanted: Ticks)
   );
 }
 
+/**
+ * Seams of a backing of half a panel, a whole one and half a one: together 2 w - 4 s wide, a seam more than two whole
+ * ones; null when that is too narrow. Derived geometry; the split: Quilt Backings - Fabric Calculation.
+ */
+export function halvesAt(width: Ticks, seam: Ticks, wanted: Ticks): Ticks[] | null {
+  const sewn = 2 * width - 4 * seam;
+  if (sewn < wanted) return null;
+  const first = Math.round(width / 2 - seam - (sewn - wanted) / 2);
+  return first <= 0 ? null : [first, first + width - 2 * seam];
+}
+
 function planBacking(work: QuiltWork, spec: QuiltSpec): Backing | null {
   const { backing } = spec;
   const fabric = fabricOf(backing?.fabric ?? null, spec);
@@ -71,6 +82,9 @@ function planBacking(work: QuiltWork, spec: QuiltSpec): Backing | null {
     panel: { across: width, along: panels.along },
     seams: panels.seams,
     seamAt: seamsAt(panels.count, width, spec.seam, wanted),
+    halvedAt: panels.count === 2 ? halvesAt(width, spec.seam, wanted) : null,
+    directional: fabric.print.kind !== "none",
+    overhang: backing.overhang,
   };
 }
 
@@ -79,10 +93,10 @@ function planBinding(work: QuiltWork, spec: QuiltSpec): Binding | null {
   const fabric = fabricOf(binding?.fabric ?? null, spec);
   const piece = binding === null || fabric === null ? null : bindingPiece(binding, fabric, work, spec);
   if (binding === null || fabric === null || piece === null) return null;
-  const { cut, fold, join, width } = binding;
+  const { cut, fold, join, width, extra } = binding;
   const length = bindingLength(work.top, binding);
   const square = cut === "bias" ? piece.across : null;
-  return { fabric: fabric.name, cut, fold, join, width, length, count: piece.count, square };
+  return { fabric: fabric.name, cut, fold, join, width, length, extra, count: piece.count, square };
 }
 
 /** Wadding, backing, binding and a sleeve to hang the quilt by. */

@@ -22,8 +22,8 @@ type Naming = (name: string, way: Way, index: number) => string;
 
 /** Names of the parts of a joining: rows of the whole, then places within a row. */
 function partName(name: string, way: Way, index: number): string {
-  const part = `${way === "down" ? "row" : "part"} ${index + 1}`;
-  return name === "" ? part : `${name}, ${part}`;
+  if (name === "") return `${way === "down" ? "row" : "column"} ${index + 1}`;
+  return `${name}, ${way === "down" ? "row" : "part"} ${index + 1}`;
 }
 
 /** The same of a round of borders. */
@@ -91,7 +91,8 @@ export function listJoins(
       return foundationName(foundation ?? { per: "unit" }, sections[section]?.letter ?? "");
     };
     for (const own of leftToSew(foundation, design, tree)) {
-      const of = { stage: "block", design, count: own.count ?? count } as const;
+      const stage = own.like === null ? "block" : "unit";
+      const of = { stage, design, count: own.count ?? count } as const;
       const makes = own.like === null ? name : `part ${own.like}`;
       joins.push(...joinsIn(own.tree, "", makes, leaf, of, read, allowance));
     }

@@ -13,23 +13,27 @@ export function pinOrders(
   place: (x: number, y: number) => { x: number; y: number },
 ): PinOrder[] {
   const { centre } = read;
-  if (centre.kind !== "join" || centre.way !== "down") return [];
+  if (centre.kind !== "join") return [];
+  const rows = centre.way === "down";
   const along = new Map<number, Junction[]>();
   for (const junction of junctions) {
-    if (!junction.a.upright) continue;
-    const own = along.get(junction.y) ?? [];
+    if (junction.a.upright !== rows) continue;
+    const line = rows ? junction.y : junction.x;
+    const own = along.get(line) ?? [];
     own.push(junction);
-    along.set(junction.y, own);
+    along.set(line, own);
   }
   return centre.parts.slice(1).flatMap(({ box }, i): PinOrder[] => {
-    const all = along.get(box.y) ?? [];
+    const all = along.get(rows ? box.y : box.x) ?? [];
     const corners = all.filter(({ a, b }) => a.joining.startsWith("top.") && b.joining.startsWith("top."));
-    const met = (corners.length > 0 ? corners : all).sort((p, q) => p.x - q.x);
+    const far = ({ x, y }: { x: number; y: number }): number => (rows ? x : y);
+    const met = (corners.length > 0 ? corners : all).sort((p, q) => far(p) - far(q));
     if (met.length === 0) return [];
     // On point the seam is as long as the longer of the rows it joins.
     const above = centre.parts[i]?.box ?? box;
-    const [left, right] = [Math.min(box.x, above.x), Math.max(box.x + box.across, above.x + above.across)];
-    const off = met.map(({ x }) => Math.abs(2 * x - left - right));
+    const start = Math.min(far(box), far(above));
+    const end = Math.max(...[box, above].map((each) => far(each) + (rows ? each.across : each.down)));
+    const off = met.map((place) => Math.abs(2 * far(place) - start - end));
     const rounds = [...new Set(off)].sort((p, q) => p - q);
     return [
       {

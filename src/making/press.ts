@@ -165,6 +165,7 @@ function told(
     placed,
     blocks,
     variantOf: top.blocks.map((_, block) => variants.of[block] ?? ""),
+    lines: read.centre.kind === "join" && read.centre.way === "across" ? "columns" : "rows",
     rows: rowsTold(read, seams, sharing, reads),
     seams: seams.filter(({ joining }) => /^(top|border)/.test(joining)).map((seam) => pressed(seam, inTop)),
     bulk: bulkOf(junctures, onwards, limit, proven, inTop),
@@ -197,7 +198,7 @@ function rowsTold(
   reads: (seam: Seam) => Press,
 ): RowPressing[] {
   const { centre } = read;
-  if (centre.kind !== "join" || centre.way !== "down") return [];
+  if (centre.kind !== "join") return [];
   return centre.parts.flatMap((part, row): RowPressing[] => {
     if (part.kind !== "join") return [];
     const own = seams.filter(({ joining }) => joining === `top.${row}`);
@@ -206,7 +207,8 @@ function rowsTold(
     const sashes = part.parts.every(
       (each) => each.kind === "cell" && ["sash", "cornerstone"].includes(read.cells[each.ref]?.place ?? ""),
     );
-    const toward = soft !== null && own.every((seam) => (reads(seam) === "right") !== seam.flip);
+    const toward =
+      soft !== null && own.every((seam) => ["right", "down"].includes(reads(seam)) !== seam.flip);
     const [only] = ways;
     const press = toward ? soft : ways.size === 1 && only !== undefined ? only : null;
     return [{ row: row + 1, of: sashes ? "sashes" : "blocks", press }];

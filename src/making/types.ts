@@ -75,11 +75,11 @@ export interface Bulk {
   proven: boolean;
 }
 
-/** Where seams meet along one seam between two rows, in the order of pinning. */
+/** Where seams meet along one seam between two rows (or columns), in the order of pinning. */
 export interface PinOrder {
   /** The seam between this row and the next, from 1. */
   row: number;
-  /** Places along it, left to right, in the top's frame. */
+  /** Places along it, from the left (from the top, between columns), in the top's frame. */
   places: { x: Ticks; y: Ticks }[];
   /** Numbers of the places, from 1, in groups pinned one after another: the middle first, then out. */
   order: number[][];
@@ -108,6 +108,8 @@ export interface Pressing {
   /** By index into the top's `blocks`: its variant. */
   variantOf: ("" | "A" | "B")[];
   rows: RowPressing[];
+  /** The top is sewn in rows, or in columns: then `rows` and `pins` speak of these. */
+  lines: "rows" | "columns";
   /** Seams between blocks, sashes and borders; in the top's frame. */
   seams: PressedSeam[];
   bulk: Bulk;
@@ -167,6 +169,8 @@ export interface DiagonalRow {
   /** From 1 at the upper right corner. */
   row: number;
   blocks: number;
+  /** Names of its blocks from the left. */
+  from: string[];
   /** What is sewn to its left and right end. */
   ends: readonly ["side" | "corner", "side" | "corner"];
   /** Raw height, and raw length along its upper and its lower edge, tip to tip, to the nearest tick. */
@@ -263,6 +267,12 @@ export interface Backing {
   seams: "vertical" | "horizontal";
   /** Where the seams lie when trimmed evenly, from the left (or the top) edge of the backing. */
   seamAt: Ticks[];
+  /** Of two panels, one cut in half along its length and sewn to both sides of the other; null: not wide enough. */
+  halvedAt: Ticks[] | null;
+  /** The print has a direction, which all panels share. */
+  directional: boolean;
+  /** Beyond the quilt on each side. */
+  overhang: Ticks;
 }
 
 export interface Binding {
@@ -272,8 +282,9 @@ export interface Binding {
   join: "straight" | "diagonal";
   /** Cut width. */
   width: Ticks;
-  /** Length to make, corners and closing included. */
+  /** Length to make, corners and closing included, and how much of it is for those. */
   length: Ticks;
+  extra: Ticks;
   /** Strips, or squares for continuous bias, and the side of such a square. */
   count: number;
   square: Ticks | null;

@@ -1,9 +1,10 @@
-import { formatLength } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import { drawPressing } from "../svg/index.ts";
 import { finishingWords } from "../text/finishing-words.ts";
-import { blockLines, borderLines, longLength, pressingLines, topLines, unitLines } from "../text/making.ts";
+import { amountLines, blockLines, topLines, trimLines, unitLines } from "../text/making.ts";
+import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
+import { pressingLines } from "../text/making-pressing.ts";
 import { makingWords } from "../text/making-words.ts";
 import type { Block, Section, Step, StepGroup } from "./content.ts";
 import { sentence } from "./typeset.ts";
@@ -45,14 +46,15 @@ function step(id: string, title: string): Step {
 export function sewingSection(plan: Plan): Section | null {
   const { making, top } = plan;
   if (making === undefined || top === null) return null;
-  const { pressing, totals, thread } = making;
-  const told = [
-    makingWords.seam(formatLength(making.seam, plan.ruler)),
-    makingWords.total(longLength(totals.total, plan), totals.seams),
-    makingWords.thread(longLength(thread.length, plan), String(thread.perSeam / 1000), thread.wastePercent),
-  ];
-  const lines = [unitLines, blockLines, topLines, borderLines].flatMap((told) => [...told(making, plan), ""]);
+  const { pressing } = making;
+  const told = amountLines(making, plan);
+  const parts = [unitLines, blockLines, topLines, borderLines];
+  const lines = parts.flatMap((told) => [...told(making, plan), ""]);
   const groups = stepGroups(lines, "sewing");
+  const trimmed = trimLines(making, plan)
+    .slice(1)
+    .filter((line) => line !== "")
+    .map((line) => sentence(line.trim()));
   const map = drawPressing(top, making, plan.ruler);
   const pressed: Block[] =
     pressing === null
@@ -74,6 +76,8 @@ export function sewingSection(plan: Plan): Section | null {
       { kind: "text", text: bookWords.sewing.lead, tone: "lead" },
       { kind: "list", items: told.map(sentence) },
       ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups }]),
+      { kind: "heading", text: makingWords.trimTitle },
+      { kind: "list", items: trimmed },
       ...pressed,
     ],
   };

@@ -11,8 +11,8 @@ function counted(count: number, one: string, many = `${one}s`): string {
 
 export const finishingWords = {
   title: "Finishing",
-  square:
-    "Press the top, and check that its corners are square and its opposite sides alike; trim only threads.",
+  square: (size: string, diagonal: string) =>
+    `Press the top: it measures ${size}, and ${diagonal} from corner to corner both ways; cut off threads only.`,
   backing: (panels: number, fabric: string, panel: string, size: string) =>
     panels === 1
       ? `Backing: one piece of ${fabric}, ${size}.`
@@ -21,27 +21,49 @@ export const finishingWords = {
     seams === "vertical"
       ? `The seams run up and down the quilt, ${list(at)} from the left of the backing; press them open.`
       : `The seams run across the quilt, ${list(at)} from the top of the backing; press them open.`,
-  offCentre:
-    "To keep the seam out of the middle, cut one panel in half along its length and sew a half to each side of the other, where the width allows one seam more.",
-  wadding: (size: string, packaged: string | null) =>
+  halved: (at: readonly string[]) =>
+    `To keep the seam out of the middle, cut one panel in half along its length and sew a half to each side of the other: the seams then lie ${list(at)} from the edge.`,
+  printUp:
+    "The print has a direction: keep it upright on every panel, and its up towards the top of the quilt.",
+  reach: (overhang: string) =>
+    `Backing and wadding reach beyond the quilt by ${overhang} on each side; both are trimmed once it is quilted.`,
+  wadding: (size: string, packaged: string | null, roll: string) =>
     packaged === null
-      ? `Wadding: ${size}, larger than any packaged size: buy it off the roll, or butt two pieces and sew them edge to edge by hand.`
-      : `Wadding: ${size}; ${packaged} covers it.`,
+      ? `Wadding: ${size}, larger than any packaged size: ${roll}.`
+      : `Wadding: ${size}; ${packaged} covers it, or ${roll}.`,
+  roll: (width: string, widths: number, length: string) =>
+    widths === 1
+      ? `${length} off a roll ${width} wide`
+      : `${length} off a roll ${width} wide, in ${widths} lengths laid edge to edge and joined by hand with a wide zigzag stitch, not overlapped`,
   packaged: (name: string, size: string) => `the packaged ${name} size (${size})`,
   layers:
     "Lay backing (right side down), wadding and top one on another, smooth them from the middle out, and tack or pin.",
-  straightBinding: (count: number, width: string, join: string, length: string, fabric: string) =>
-    `Binding: ${counted(count, "strip")} of ${fabric} ${width} wide${
-      count === 1 ? "" : `, sewn end to end with ${counted(count - 1, `${join} join`)}`
-    }, for ${length}.`,
-  biasBinding: (count: number, square: string, width: string, length: string, fabric: string) =>
-    `Binding: ${counted(count, "square")} of ${fabric} ${square}, cut once on the diagonal, sewn to a tube one strip out of step and cut round ${width} wide, for ${length}.`,
+  quilt: "Quilt it from the middle out; trim backing and wadding even with the top, corners square.",
+  straightBinding: (count: number, width: string, length: string, extra: string, fabric: string) =>
+    `Binding: ${counted(count, "strip")} of ${fabric} ${width} wide, for ${length}, of which ${extra} are for the corners and the closing.`,
+  join: {
+    diagonal: (joins: number, width: string) =>
+      `Join the strips with ${counted(joins, "diagonal join")}: lay two ends across each other at right angles, right sides together, sew from corner to corner of the square they share, trim to the seam allowance and press open; each takes ${width}.`,
+    straight: (joins: number, width: string) =>
+      `Join the strips end to end with ${counted(joins, "straight join")}, right sides together, and press open; each takes ${width}.`,
+  },
+  biasBinding: (
+    count: number,
+    square: string,
+    width: string,
+    length: string,
+    extra: string,
+    fabric: string,
+  ) =>
+    `Binding: ${counted(count, "square")} of ${fabric} ${square}, for ${length} of bias ${width} wide, of which ${extra} are for the corners and the closing.`,
+  biasTube: (width: string) =>
+    `Cut the square on one diagonal; sew the two triangles together along two straight edges, right sides together, to a slanting piece, and press open. Rule lines ${width} apart along its bias edges, sew the other straight edges to a tube with the lines one strip out of step, and cut along the line, round and round.`,
   bindingFold: {
     double: "Fold the binding in half along its length, right side out, and press.",
     single: "Press one long edge of the binding under by one seam allowance.",
   },
   bindingSewn: (seam: string) =>
-    `Begin in the middle of a side and leave a tail; stop ${seam} from each corner and fold a mitre; join the ends with a diagonal seam.`,
+    `Begin in the middle of a side and leave a tail of a hand's length; stop ${seam} from each corner, fold the binding up at 45 degrees and down again along the next edge, and go on from the edge; join the ends as the strips were joined.`,
   noBinding: (edge: string) => `The edge to be bound measures ${edge} once round.`,
   sleeve: (size: string, hem: string) =>
     `To hang it: a sleeve of ${size}; hem both short ends by ${hem}, sew it to a tube and stitch it to the back below the top edge.`,

@@ -1,19 +1,13 @@
-import { familyOf, formatLength, formatSize, METRE, type Ticks, YARD } from "../../length/index.ts";
-import type {
-  BlockPressing,
-  JoinStep,
-  Making,
-  Press,
-  Pressing,
-  RawSize,
-  RowPressing,
-} from "../../making/types.ts";
+import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
+import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import { foundationLines, isOnFoundation } from "./foundation.ts";
+import { foundationWords } from "./foundation-words.ts";
+import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
+import { indented, longLength, measured, measuredSize, partsTold } from "./making-lines.ts";
+import { designName, pressingLines } from "./making-pressing.ts";
 import { makingWords } from "./making-words.ts";
-
-/** Un-nested places told in words; the drawing shows all. */
-const MOST_TOLD = 12;
 
 /** Columns of a line. */
 const WIDEST = 98;
@@ -32,33 +26,6 @@ function wrapped(line: string): string[] {
     rest = margin + rest.slice(cut + 1);
   }
   return [...lines, rest];
-}
-
-function indented(lines: readonly string[]): string[] {
-  return lines.map((line) => (line === "" ? "" : `  ${line}`));
-}
-
-/** Seams and thread in whole yards or metres, rounded up. */
-export function longLength(length: Ticks, plan: Plan): string {
-  return familyOf(plan.ruler.unit) === "imperial"
-    ? `${Math.ceil(length / YARD)} yd`
-    : `${Math.ceil(length / METRE)} m`;
-}
-
-function designName(plan: Plan, design: number): string {
-  const { name = "", colourway = "" } = plan.top?.designs[design] ?? {};
-  return colourway === "" ? name : `${name} ${colourway}`;
-}
-
-/** `2 x square, flying geese`: runs of like parts gathered. */
-function partsTold(from: readonly string[]): string {
-  const runs: { part: string; count: number }[] = [];
-  for (const part of from) {
-    const last = runs.at(-1);
-    if (last?.part === part) last.count += 1;
-    else runs.push({ part, count: 1 });
-  }
-  return runs.map(({ part, count }) => makingWords.run(count, part)).join(", ");
 }
 
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): string {
@@ -87,7 +54,7 @@ export function blockLines(making: Making, plan: Plan): string[] {
   const bySteps = new Map<string, { designs: Map<number, number>; lines: string[] }>();
   const designs = new Map<number, JoinStep[]>();
   for (const join of making.joins) {
-    if (join.design === null) continue;
+    if (join.design === null || join.stage !== "block") continue;
     designs.set(join.design, [...(designs.get(join.design) ?? []), join]);
   }
   for (const [design, joins] of designs) {
@@ -98,7 +65,14 @@ export function blockLines(making: Making, plan: Plan): string[] {
     group.designs.set(design, joins[0]?.count ?? 0);
     bySteps.set(key, group);
   }
-  const partial = making.partial.map(({ design }) => makingWords.partial(designName(plan, design)));
+  const partial = making.partial.map(({ design, divides }) => {
+    const units = plan.top?.designs[design]?.units ?? [];
+    const where = divides.map(({ unit, way, at }) => {
+      const { kind = "", column = 0, row = 0 } = units[unit] ?? {};
+      return makingWords.divide(kind, column + 1, row + 1, formatLength(at, plan.ruler), way === "upright");
+    });
+    return makingWords.partial(designName(plan, design), where);
+  });
   return [
     ...[...bySteps.values()].flatMap(({ designs: own, lines }) => {
       const names = [...own].map(([design, count]) => makingWords.block(designName(plan, design), count));
@@ -108,111 +82,107 @@ export function blockLines(making: Making, plan: Plan): string[] {
   ];
 }
 
+/** Rows on point with their sizes, how they are joined, and the corners. */
+function diagonalLines(making: Making, plan: Plan): string[] {
+  const { diagonal, square, seam } = making;
+  const say = (length: Ticks): string => measured(length, plan);
+  const end = (what: "side" | "corner"): string =>
+    what === "side" ? makingWords.sideTriangle : makingWords.corner;
+  const rows = diagonal.map(({ row, from, ends, upper, lower }) => {
+    const parts = partsTold([end(ends[0]), ...from, end(ends[1])]);
+    return `[ ] ${makingWords.diagonalRow(row, parts, say(upper), say(lower))}`;
+  });
+  const { across, down } = making.borders[0]?.before ?? square;
+  const size = measuredSize(across, down, plan);
+  return [
+    makingWords.diagonalTitle,
+    ...indented([
+      makingWords.diagonalAbout(say(diagonal[0]?.high ?? 0)),
+      makingWords.triangles,
+      ...rows,
+      `[ ] ${makingWords.diagonalJoin(diagonal.length)}`,
+      `[ ] ${makingWords.diagonalCorners}`,
+      `[ ] ${makingWords.diagonalSquare(size, formatLength(seam, plan.ruler))}`,
+    ]),
+    "",
+  ];
+}
+
 /** Rows of the top; rows sewn alike are told once. */
 export function topLines(making: Making, plan: Plan): string[] {
+  if (making.diagonal.length > 0) return diagonalLines(making, plan);
   const joins = making.joins.filter(({ stage }) => stage === "top");
   const alike = new Map<string, { join: JoinStep; rows: string[] }>();
   for (const join of joins) {
-    const row = /^row (\d+)$/.exec(join.makes)?.[1];
+    const row = /^(?:row|column) (\d+)$/.exec(join.makes)?.[1];
     const key = joinTold(join, row === undefined ? join.makes : "", making, plan);
     const group = alike.get(key) ?? { join, rows: [] };
     if (row !== undefined) group.rows.push(row);
     alike.set(key, group);
   }
   const lines = [...alike.values()].map(({ join, rows }) => {
-    const from = join.from.every((part, i) => part === `row ${i + 1}`)
-      ? [`rows 1 to ${join.from.length}`]
+    const line = joins.at(-1)?.way === "across" ? "column" : "row";
+    const from = join.from.every((part, i) => part === `${line} ${i + 1}`)
+      ? [`${line}s 1 to ${join.from.length}`]
       : join.from;
-    const makes = rows.length === 0 ? join.makes : makingWords.sameRows(rows);
+    const makes = rows.length === 0 ? join.makes : makingWords.sameRows(rows, line);
     return `[ ] ${joinTold({ ...join, from }, makes, making, plan)}`;
   });
-  if (plan.top?.centre.onPoint === true) lines.push(`[ ] ${makingWords.diagonalRows}`);
   return lines.length === 0 ? [] : [makingWords.rowsTitle, ...indented(lines), ""];
 }
 
-export function borderLines(making: Making, plan: Plan): string[] {
-  const lines = making.joins
-    .filter(({ stage }) => stage === "border")
-    .map((join) => `[ ] ${joinTold(join, join.makes, making, plan)}`);
-  const mitred = (plan.top?.borders ?? [])
-    .filter(({ kind }) => kind === "mitred")
-    .map(({ name }) => `[ ] ${makingWords.mitred(name, formatLength(making.seam, plan.ruler))}`);
-  if (lines.length + mitred.length === 0) return [];
-  return [makingWords.bordersTitle, ...indented([makingWords.measure, ...lines, ...mitred]), ""];
-}
-
-/** Rows pressed one way gathered: `rows 1, 3 and 5 to the right`. */
-export function rowsPressed(rows: readonly RowPressing[], diagonal: boolean): string[] {
-  const ways = new Map<RowPressing["press"], number[]>();
-  for (const { row, press } of rows) ways.set(press, [...(ways.get(press) ?? []), row]);
-  const [only] = ways.keys();
-  if (ways.size === 1 && only !== null && only !== undefined && rows.length > 1) {
-    return [makingWords.press([makingWords.pressEvery(only)], diagonal)];
+/** What is trimmed to which size, what only neatened, and how the top is checked. */
+export function trimLines(making: Making, plan: Plan): string[] {
+  const size = (across: Ticks, down: Ticks): string => measuredSize(across, down, plan);
+  const trimmed = making.units.filter(({ trimTo }) => trimTo.needed);
+  const neat = making.units.filter(({ trimTo }) => !trimTo.needed);
+  const blocks = new Map<string, string>();
+  const kept = new Map<string, string>();
+  for (const { design, makes, size: raw, stage } of making.joins) {
+    if (stage !== "block" || design === null || makes !== plan.top?.designs[design]?.name) continue;
+    const told = size(raw.across / making.scale, raw.down / making.scale);
+    if (isOnFoundation(making.foundation, design)) {
+      kept.set(makes, makingWords.squareBlockSize(makes, told));
+      continue;
+    }
+    blocks.set(makes, makingWords.squareBlockSize(makes, told));
   }
-  const parts = [...ways].flatMap(([press, own]) =>
-    press === null ? [] : [makingWords.pressRows(own, press)],
-  );
-  const rest = ways.get(null);
+  const { across, down, diagonal } = making.square;
   return [
-    ...(parts.length === 0 ? [] : [makingWords.press(parts, diagonal)]),
-    ...(rest === undefined ? [] : [makingWords.asDrawn(rest)]),
+    makingWords.trimTitle,
+    ...indented([
+      ...(trimmed.length === 0
+        ? []
+        : [
+            makingWords.trimUnits(
+              trimmed.map(({ text, trimTo }) =>
+                makingWords.trimUnit(text, size(trimTo.across, trimTo.along)),
+              ),
+            ),
+          ]),
+      ...(neat.length === 0 ? [] : [makingWords.neaten([...new Set(neat.map(({ text }) => text))])]),
+      ...(blocks.size === 0
+        ? []
+        : [makingWords.squareBlock([...blocks.values()], formatLength(plan.ruler.mark, plan.ruler))]),
+      ...(kept.size === 0 ? [] : [foundationWords.notSquared([...kept.values()])]),
+      makingWords.keepPoints(formatLength(making.seam, plan.ruler)),
+      makingWords.squareTop(size(across, down), measured(diagonal, plan)),
+    ]),
+    "",
   ];
 }
 
-/** How a block's own seams are pressed: by row where a row is pressed one way. */
-function blockPressed({ seams }: BlockPressing): string[] | null {
-  const own = seams.filter(({ level }) => level !== "unit");
-  const rows = new Map<string, Set<Press>>();
-  const right = Math.max(0, ...own.map(({ x2 }) => x2));
-  const lines = own.filter(({ level, x1, x2 }) => level === "rows" && x1 === 0 && x2 === right);
-  for (const { level, y1, press } of own) {
-    const row = 1 + lines.filter((line) => line.y1 <= y1).length;
-    const key = level === "row" ? `row ${row}` : "the seams between rows";
-    rows.set(key, (rows.get(key) ?? new Set()).add(press));
-  }
-  const upright = own.some(({ level }) => level === "rows");
-  if (own.length === 0 || !upright || [...rows.values()].some((ways) => ways.size > 1)) return null;
-  const ordered = [...rows].sort(([a], [b]) => (a < b ? -1 : 1));
-  const parts = ordered.flatMap(([row, ways]) =>
-    [...ways].map((press) => makingWords.inBlock(row, makingWords.toward[press])),
-  );
-  return parts;
-}
-
-/** One line for all blocks that are pressed in the same words. */
-function blocksPressed(blocks: readonly BlockPressing[], plan: Plan): string[] {
-  const names = new Map<string, { parts: string[]; of: string[] }>();
-  for (const block of blocks) {
-    const parts = blockPressed(block);
-    if (parts === null) continue;
-    const group = names.get(parts.join()) ?? { parts, of: [] };
-    const { design, variant } = block;
-    group.of.push(`${designName(plan, design)}${variant === "" ? "" : ` ${variant}`}`);
-    names.set(parts.join(), group);
-  }
-  return [...names.values()].map(({ parts, of }) => makingWords.blockPress(of.join(", "), parts));
-}
-
-/** The pressing told: rows, blocks, how many places nest, and those that do not. */
-export function pressingLines(pressing: Pressing, plan: Plan): string[] {
-  const { junctions, open, proven, variants, placed, alike, blocks, rows } = pressing;
-  const length = (value: Ticks): string => formatLength(value, plan.ruler);
-  const places = open.slice(0, MOST_TOLD).map(({ x, y }) => makingWords.openAt(length(x), length(y)));
-  if (open.length > MOST_TOLD) places.push(makingWords.more(open.length - MOST_TOLD));
-  const nest =
-    junctions === 0
-      ? [makingWords.noJunctions]
-      : open.length === 0
-        ? [makingWords.nestAll(junctions)]
-        : [makingWords.nestSome(junctions, open.length, proven), ...indented(places)];
-  const inside = blocks.some(({ seams }) => seams.some(({ level }) => level === "unit"));
+/** The amounts before the steps: seam allowance, seams and thread, with the rules they come from. */
+export function amountLines(making: Making, plan: Plan): string[] {
+  const { totals, thread, quilting } = making;
+  const { by, lines, spacing, told, stitched, length, perLine, wastePercent } = quilting;
+  const line = makingWords.quilting(by, lines, formatLength(spacing, plan.ruler), told);
+  const rule = makingWords.quiltingRule(by, String(perLine / 1000), wastePercent);
   return [
-    ...rowsPressed(rows, plan.top?.centre.onPoint === true),
-    ...blocksPressed(blocks, plan),
-    ...(variants === 2 ? [makingWords.variants(placed, alike.open)] : []),
-    ...nest,
-    ...(junctions === 0 ? [] : [makingWords.pin]),
-    ...(inside ? [makingWords.before] : []),
+    makingWords.seam(formatLength(making.seam, plan.ruler)),
+    makingWords.total(longLength(totals.total, plan), totals.seams),
+    makingWords.thread(longLength(thread.length, plan), String(thread.perSeam / 1000), thread.wastePercent),
+    makingWords.quiltingThread(line, longLength(stitched, plan), longLength(length, plan), rule),
   ];
 }
 
@@ -220,8 +190,7 @@ export function pressingLines(pressing: Pressing, plan: Plan): string[] {
 export function makingSteps(plan: Plan): string {
   const { making } = plan;
   if (making === undefined) return "";
-  const { pressing, totals, thread } = making;
-  const perSeam = String(thread.perSeam / 1000);
+  const { pressing } = making;
   return [
     makingWords.title(plan.name),
     "",
@@ -229,14 +198,13 @@ export function makingSteps(plan: Plan): string {
     ...indented(makingWords.cautions),
     "",
     makingWords.estimates,
-    makingWords.seam(formatLength(making.seam, plan.ruler)),
-    makingWords.total(longLength(totals.total, plan), totals.seams),
-    makingWords.thread(longLength(thread.length, plan), perSeam, thread.wastePercent),
+    ...amountLines(making, plan),
     "",
     ...unitLines(making, plan),
     ...blockLines(making, plan),
     ...topLines(making, plan),
     ...borderLines(making, plan),
+    ...trimLines(making, plan),
     ...(pressing === null ? [] : [makingWords.pressTitle, ...indented(pressingLines(pressing, plan)), ""]),
     ...finishingLines(making, plan),
   ]
