@@ -1,8 +1,6 @@
 import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
-import { foundationLines, isOnFoundation } from "./foundation.ts";
-import { foundationWords } from "./foundation-words.ts";
 import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
 import { indented, longLength, measured, measuredSize, partsTold } from "./making-lines.ts";
@@ -137,14 +135,9 @@ export function trimLines(making: Making, plan: Plan): string[] {
   const trimmed = making.units.filter(({ trimTo }) => trimTo.needed);
   const neat = making.units.filter(({ trimTo }) => !trimTo.needed);
   const blocks = new Map<string, string>();
-  const kept = new Map<string, string>();
   for (const { design, makes, size: raw, stage } of making.joins) {
     if (stage !== "block" || design === null || makes !== plan.top?.designs[design]?.name) continue;
     const told = size(raw.across / making.scale, raw.down / making.scale);
-    if (isOnFoundation(making.foundation, design)) {
-      kept.set(makes, makingWords.squareBlockSize(makes, told));
-      continue;
-    }
     blocks.set(makes, makingWords.squareBlockSize(makes, told));
   }
   const { across, down, diagonal } = making.square;
@@ -164,7 +157,6 @@ export function trimLines(making: Making, plan: Plan): string[] {
       ...(blocks.size === 0
         ? []
         : [makingWords.squareBlock([...blocks.values()], formatLength(plan.ruler.mark, plan.ruler))]),
-      ...(kept.size === 0 ? [] : [foundationWords.notSquared([...kept.values()])]),
       makingWords.keepPoints(formatLength(making.seam, plan.ruler)),
       makingWords.squareTop(size(across, down), measured(diagonal, plan)),
     ]),
