@@ -1,0 +1,105 @@
+import type { FoundationMaking } from "../../making/foundation-types.ts";
+import type { FoldedPart } from "../../quilt/foundation/types.ts";
+import {
+  asPatch,
+  COUNT_ROOM,
+  placingOn,
+  printedGrid,
+  type Sheet,
+  sideFor,
+  squareCount,
+} from "./foundation-grid.ts";
+import { FOUNDATION_WORDS } from "./foundation-words.ts";
+import { PAGE_WIDTH } from "./frame.ts";
+import { keyMark, numberMark } from "./marks.ts";
+import { INK } from "./palette.ts";
+import { patchNodes } from "./patches.ts";
+import { line, rect, type SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import type { DrawnFabric } from "./textures.ts";
+
+const TALLEST = 430;
+/** Room at the right and below for the numbers of the lines. */
+const NUMBER_ROOM = 26;
+
+/** Where parts begin and end, in squares from the edge of the foundation. */
+function edgesOf(sizes: readonly number[], allowance: number): number[] {
+  const edges = [0];
+  for (const size of sizes) edges.push((edges.at(-1) ?? 0) + size + 2 * allowance);
+  return edges;
+}
+
+/** A foundation with the parts laid on it, the lines to fold and the lines to sew. */
+export function foldedNodes(
+  part: FoldedPart,
+  foundation: FoundationMaking,
+  fabrics: readonly DrawnFabric[],
+  idPrefix: string,
+  top: number,
+): { nodes: SceneNode[]; bottom: number; scale: number } {
+  const { cut } = part;
+  const { allowance, grid } = foundation;
+  const side = sideFor(cut.across, cut.down, PAGE_WIDTH - COUNT_ROOM - NUMBER_ROOM - 2, TALLEST);
+  const upper = top + 20 + COUNT_ROOM;
+  const sheet: Sheet = { x: COUNT_ROOM + 2, y: upper, across: cut.across, down: cut.down, side };
+  const [xs, ys] = [edgesOf(part.columns, allowance), edgesOf(part.rows, allowance)];
+  const at = (x: number, y: number): [number, number] => [sheet.x + x * side, sheet.y + y * side];
+  let scale = 1;
+  const parts = part.cells.flatMap((cell, i): SceneNode[] => {
+    const [row, column] = [Math.floor(i / part.columns.length), i % part.columns.length];
+    const inset = { x: (xs[column] ?? 0) + allowance, y: (ys[row] ?? 0) + allowance };
+    const placing = placingOn(sheet, inset, grid);
+    scale = placing.scale;
+    const own = cell.patches.map(({ fabric, corners }) =>
+      asPatch({ fabric, corners: corners.map(({ x, y }) => ({ x: x - cell.x, y: y - cell.y })) }),
+    );
+    return patchNodes(own, fabrics, placing, { id: `part-${i + 1}`, idPrefix });
+  });
+  const fold = { stroke: INK, strokeWidth: 1.8 };
+  const sew = { stroke: INK, strokeWidth: 0.9, dash: "4 2.5" };
+  const lines: SceneNode[] = [];
+  let number = 0;
+  for (const x of xs.slice(1, -1)) {
+    number += 1;
+    const [px, py] = at(x, 0);
+    const end = sheet.y + cut.down * side;
+    lines.push(line(px, py, px, end, fold));
+    for (const beside of [-allowance, allowance])
+      lines.push(line(px + beside * side, py, px + beside * side, end, sew));
+    lines.push(...numberMark(String(number), { x: px - 9, y: end + 5, width: 18, height: 13 }));
+  }
+  const pins = foundation.lines.find(({ letter }) => letter === part.letter)?.pins ?? [];
+  for (const y of ys.slice(1, -1)) {
+    number += 1;
+    const [px, py] = at(0, y);
+    const end = sheet.x + cut.across * side;
+    lines.push(line(px, py, end, py, fold));
+    for (const beside of [-allowance, allowance])
+      lines.push(line(px, py + beside * side, end, py + beside * side, sew));
+    lines.push(...numberMark(String(number), { x: end + 5, y: py - 6.5, width: 18, height: 13 }));
+    for (const [order, crossing] of pins.entries()) {
+      const [cx] = at(xs[crossing] ?? 0, 0);
+      lines.push(...keyMark(String(order + 1), { x: cx - 6.5, y: py - 6.5, width: 13, height: 13 }));
+    }
+  }
+  const whole = { x: sheet.x, y: sheet.y, width: cut.across * side, height: cut.down * side };
+  const bottom = upper + cut.down * side + NUMBER_ROOM;
+  const note = { x: 0, y: bottom, width: PAGE_WIDTH, height: 13 };
+  return {
+    nodes: [
+      textIn(
+        FOUNDATION_WORDS.laid,
+        { x: 0, y: top, width: PAGE_WIDTH, height: 14 },
+        { size: 9.5, bold: true },
+      ),
+      ...printedGrid(sheet),
+      ...squareCount(sheet),
+      ...parts,
+      ...lines,
+      rect(whole, { fill: "none", stroke: INK, strokeWidth: 1 }),
+      textIn(FOUNDATION_WORDS.fold, note, { size: 9.5 }),
+    ],
+    bottom: bottom + 22,
+    scale,
+  };
+}

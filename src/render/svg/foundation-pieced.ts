@@ -1,0 +1,142 @@
+import type { FoundationMaking } from "../../making/foundation-types.ts";
+import type { FoundationPatch, FoundationSeam, PiecedPart } from "../../quilt/foundation/types.ts";
+import {
+  asPatch,
+  COUNT_ROOM,
+  placingOn,
+  printedGrid,
+  type Sheet,
+  sideFor,
+  squareCount,
+} from "./foundation-grid.ts";
+import { FOUNDATION_WORDS } from "./foundation-words.ts";
+import { PAGE_WIDTH } from "./frame.ts";
+import { arrow, numberMark } from "./marks.ts";
+import { INK, labelOn, PAPER, safeColour } from "./palette.ts";
+import { patchNodes } from "./patches.ts";
+import { circle, line, rect, type SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import type { DrawnFabric } from "./textures.ts";
+
+const GUTTER = 34;
+const HALF = (PAGE_WIDTH - GUTTER) / 2;
+const TALLEST = 330;
+
+interface OnSheet {
+  sheet: Sheet;
+  /** Squares from the sheet's corner to the finished part's. */
+  inset: number;
+  grid: number;
+  /** Seen from behind: left and right change places. */
+  mirrored: boolean;
+  across: number;
+}
+
+function placed(x: number, y: number, { sheet, inset, grid, mirrored, across }: OnSheet): [number, number] {
+  const squares = x / grid;
+  const along = mirrored ? across - squares : squares;
+  const edge = mirrored ? sheet.across - inset - across : inset;
+  return [sheet.x + (edge + along) * sheet.side, sheet.y + (inset + y / grid) * sheet.side];
+}
+
+function middle({ corners }: FoundationPatch): { x: number; y: number } {
+  const sum = corners.reduce((a, b) => ({ x: a.x + b.x, y: a.y + b.y }), { x: 0, y: 0 });
+  return { x: sum.x / corners.length, y: sum.y / corners.length };
+}
+
+function patchNumber(patch: FoundationPatch, on: OnSheet, fabrics: readonly DrawnFabric[]): SceneNode[] {
+  const { x, y } = middle(patch);
+  const [cx, cy] = placed(x, y, on);
+  const colour = safeColour(fabrics.find(({ name }) => name === patch.fabric)?.colour ?? "");
+  const radius = Math.min(9, on.sheet.side * 0.42);
+  if (radius < 4) return [];
+  const box = { x: cx - 12, y: cy - radius, width: 24, height: 2 * radius };
+  return [
+    circle(cx, cy, radius, { fill: colour, stroke: labelOn(colour), strokeWidth: 0.8 }),
+    textIn(String(patch.number), box, {
+      size: radius * 1.25,
+      bold: true,
+      anchor: "middle",
+      fill: labelOn(colour),
+    }),
+  ];
+}
+
+function seamArrow(seam: FoundationSeam, on: OnSheet): SceneNode[] {
+  const [x, y] = placed((seam.x1 * 3 + seam.x2) / 4, (seam.y1 * 3 + seam.y2) / 4, on);
+  const reach = Math.min(9, on.sheet.side * 0.4);
+  const length = Math.hypot(seam.toward.x, seam.toward.y);
+  const [dx, dy] = [(seam.toward.x / length) * reach, (seam.toward.y / length) * reach];
+  const weight = Math.max(0.7, reach / 8);
+  return [
+    ...arrow([x - dx, y - dy], [x + dx, y + dy], PAPER, 1, weight * 1.9),
+    ...arrow([x - dx, y - dy], [x + dx, y + dy], INK, 1, weight),
+  ];
+}
+
+function seamNumber(seam: FoundationSeam, on: OnSheet): SceneNode[] {
+  const [x, y] = placed((seam.x1 + seam.x2) / 2, (seam.y1 + seam.y2) / 2, on);
+  return numberMark(String(seam.number), { x: x - 9, y: y - 6.5, width: 18, height: 13 });
+}
+
+function seamLine(seam: FoundationSeam, on: OnSheet): SceneNode {
+  const [a, b] = [placed(seam.x1, seam.y1, on), placed(seam.x2, seam.y2, on)];
+  return line(a[0], a[1], b[0], b[1], { stroke: INK, strokeWidth: 2 });
+}
+
+function edges({ sheet, inset, ...on }: OnSheet, part: PiecedPart): SceneNode[] {
+  const [left, upper] = placed(on.mirrored ? part.finished.across * on.grid : 0, 0, { sheet, inset, ...on });
+  const finished = {
+    x: left,
+    y: upper,
+    width: part.finished.across * sheet.side,
+    height: part.finished.down * sheet.side,
+  };
+  const whole = { x: sheet.x, y: sheet.y, width: sheet.across * sheet.side, height: sheet.down * sheet.side };
+  return [
+    rect(whole, { fill: "none", stroke: INK, strokeWidth: 1, dash: "6 3" }),
+    rect(finished, { fill: "none", stroke: INK, strokeWidth: 1.2, dash: "2.5 2" }),
+  ];
+}
+
+/** A piece of foundation from both sides: patches in their order, and the lines to sew. */
+export function piecedNodes(
+  part: PiecedPart,
+  foundation: FoundationMaking,
+  fabrics: readonly DrawnFabric[],
+  idPrefix: string,
+  top: number,
+): { nodes: SceneNode[]; bottom: number; scale: number } {
+  const { cut, finished } = part;
+  const side = sideFor(cut.across, cut.down, HALF - COUNT_ROOM - 2, TALLEST);
+  const upper = top + 20 + COUNT_ROOM;
+  const shared = { y: upper, across: cut.across, down: cut.down, side };
+  const frontSheet: Sheet = { ...shared, x: COUNT_ROOM };
+  const backSheet: Sheet = { ...shared, x: HALF + GUTTER + COUNT_ROOM };
+  const common = { inset: foundation.allowance, grid: foundation.grid, across: finished.across };
+  const front: OnSheet = { ...common, sheet: frontSheet, mirrored: false };
+  const back: OnSheet = { ...common, sheet: backSheet, mirrored: true };
+  const inset = { x: foundation.allowance, y: foundation.allowance };
+  const at = placingOn(frontSheet, inset, foundation.grid);
+  const caption = (text: string, x: number): SceneNode =>
+    textIn(text, { x, y: top, width: HALF, height: 14 }, { size: 9.5, bold: true });
+  const nodes = [
+    caption(FOUNDATION_WORDS.front, 0),
+    ...printedGrid(frontSheet),
+    ...squareCount(frontSheet),
+    ...patchNodes(part.patches.map(asPatch), fabrics, at, { id: "patches", idPrefix }),
+    ...edges(front, part),
+    ...part.patches.flatMap((patch) => patchNumber(patch, front, fabrics)),
+    ...part.seams.flatMap((seam) => seamArrow(seam, front)),
+    caption(FOUNDATION_WORDS.back, HALF + GUTTER),
+    ...printedGrid(backSheet),
+    ...squareCount(backSheet),
+    ...part.seams.map((seam) => seamLine(seam, back)),
+    ...edges(back, part),
+    ...part.seams.flatMap((seam) => seamNumber(seam, back)),
+  ];
+  const bottom = upper + cut.down * side + 12;
+  const note = { x: 0, y: bottom, width: PAGE_WIDTH, height: 13 };
+  nodes.push(textIn(FOUNDATION_WORDS.edge, note, { size: 9.5 }));
+  return { nodes, bottom: bottom + 22, scale: at.scale };
+}
