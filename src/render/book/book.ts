@@ -6,6 +6,7 @@ import { comparingSection } from "./comparing.ts";
 import type { Book, Section } from "./content.ts";
 import { coverOf } from "./cover.ts";
 import { cuttingSection } from "./cutting.ts";
+import { foundationSection } from "./foundation.ts";
 import { assumptionSection, cautionSection, glossarySection, readingSection } from "./front-matter.ts";
 import { labelSection } from "./labels.ts";
 import { quiltSection } from "./quilt-pages.ts";
@@ -38,6 +39,7 @@ export function bookOf(plan: Plan, diagrams?: readonly string[], comparison: Com
     labelSection(plan),
     quiltSection(plan),
     sewingSection(plan),
+    foundationSection(plan),
     finishingSection(plan),
     wasteSection(plan),
     comparison === null ? null : comparingSection(comparison, plan),

@@ -1,7 +1,7 @@
 import type { Plan } from "../../plan/types.ts";
 import { drawPressing } from "../svg/index.ts";
 import { finishingWords } from "../text/finishing-words.ts";
-import { amountLines, blockLines, topLines, trimLines, unitLines } from "../text/making.ts";
+import { amountLines, onFoundationAndBlocks, topLines, trimLines, unitLines } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
 import { pressingLines } from "../text/making-pressing.ts";
@@ -48,7 +48,7 @@ export function sewingSection(plan: Plan): Section | null {
   if (making === undefined || top === null) return null;
   const { pressing } = making;
   const told = amountLines(making, plan);
-  const parts = [unitLines, blockLines, topLines, borderLines];
+  const parts = [unitLines, onFoundationAndBlocks, topLines, borderLines];
   const lines = parts.flatMap((told) => [...told(making, plan), ""]);
   const groups = stepGroups(lines, "sewing");
   const trimmed = trimLines(making, plan)

@@ -1,5 +1,6 @@
 export { type BlockOptions, drawBlock } from "./draw-block.ts";
 export { type DrawOptions, drawFabric } from "./draw-fabric.ts";
+export { drawFoundation } from "./draw-foundation.ts";
 export { drawTop, type TopOptions } from "./draw-top.ts";
 export { drawAssembly } from "./making-assembly.ts";
 export { drawPressing } from "./making-pressing.ts";

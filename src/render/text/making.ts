@@ -1,6 +1,8 @@
 import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import { foundationLines, isOnFoundation } from "./foundation.ts";
+import { foundationWords } from "./foundation-words.ts";
 import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
 import { indented, longLength, measured, measuredSize, partsTold } from "./making-lines.ts";
@@ -80,6 +82,20 @@ export function blockLines(making: Making, plan: Plan): string[] {
   ];
 }
 
+/** Parts of several units that are sewn before they are laid on a foundation. */
+function partLines(making: Making, plan: Plan): string[] {
+  const lines = making.joins
+    .filter(({ stage }) => stage === "unit")
+    .map((join) => `[ ] ${joinTold(join, makingWords.block(join.makes, join.count), making, plan)}`);
+  return lines.length === 0 ? [] : [foundationWords.partsTitle, ...indented(lines), ""];
+}
+
+/** Patches go onto a foundation before blocks are joined; parts are sewn before they are laid on one. */
+export function onFoundationAndBlocks(making: Making, plan: Plan): string[] {
+  const [laid, blocks] = [foundationLines(making, plan), blockLines(making, plan)];
+  return [...partLines(making, plan), ...laid, ...blocks];
+}
+
 /** Rows on point with their sizes, how they are joined, and the corners. */
 function diagonalLines(making: Making, plan: Plan): string[] {
   const { diagonal, square, seam } = making;
@@ -135,9 +151,14 @@ export function trimLines(making: Making, plan: Plan): string[] {
   const trimmed = making.units.filter(({ trimTo }) => trimTo.needed);
   const neat = making.units.filter(({ trimTo }) => !trimTo.needed);
   const blocks = new Map<string, string>();
+  const kept = new Map<string, string>();
   for (const { design, makes, size: raw, stage } of making.joins) {
     if (stage !== "block" || design === null || makes !== plan.top?.designs[design]?.name) continue;
     const told = size(raw.across / making.scale, raw.down / making.scale);
+    if (isOnFoundation(making.foundation, design)) {
+      kept.set(makes, makingWords.squareBlockSize(makes, told));
+      continue;
+    }
     blocks.set(makes, makingWords.squareBlockSize(makes, told));
   }
   const { across, down, diagonal } = making.square;
@@ -157,6 +178,7 @@ export function trimLines(making: Making, plan: Plan): string[] {
       ...(blocks.size === 0
         ? []
         : [makingWords.squareBlock([...blocks.values()], formatLength(plan.ruler.mark, plan.ruler))]),
+      ...(kept.size === 0 ? [] : [foundationWords.notSquared([...kept.values()])]),
       makingWords.keepPoints(formatLength(making.seam, plan.ruler)),
       makingWords.squareTop(size(across, down), measured(diagonal, plan)),
     ]),
@@ -193,7 +215,7 @@ export function makingSteps(plan: Plan): string {
     ...amountLines(making, plan),
     "",
     ...unitLines(making, plan),
-    ...blockLines(making, plan),
+    ...onFoundationAndBlocks(making, plan),
     ...topLines(making, plan),
     ...borderLines(making, plan),
     ...trimLines(making, plan),
