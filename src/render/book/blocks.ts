@@ -1,6 +1,7 @@
 import { safeColour } from "../svg/palette.ts";
 import type { Block, Cell, Label, Step, StepGroup, Table } from "./content.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
+import { templateWords } from "./template-words.ts";
 import { bookWords } from "./words.ts";
 
 /** A small square in a fabric's own colour. It says nothing that the name beside it does not. */
@@ -187,6 +188,12 @@ export function blockMarkup(block: Block, id: string): Child {
       return element("div", { class: "table" }, tableMarkup(block.table, `${id}-row`));
     case "picture":
       return drawing(block.svg, bookWords.drawingArea);
+    case "full-size":
+      return element(
+        "figure",
+        { class: "full-size", "aria-label": templateWords.area, tabindex: 0 },
+        inlined(block.svg),
+      );
     case "bench":
       return element(
         "div",

@@ -11,6 +11,7 @@ import { assumptionSection, cautionSection, glossarySection, readingSection } fr
 import { labelSection } from "./labels.ts";
 import { quiltSection } from "./quilt-pages.ts";
 import { finishingSection, sewingSection } from "./sewing.ts";
+import { templateSection } from "./templates.ts";
 import { wasteSection } from "./waste.ts";
 import { bookWords } from "./words.ts";
 
@@ -41,6 +42,7 @@ export function bookOf(plan: Plan, diagrams?: readonly string[], comparison: Com
     sewingSection(plan),
     foundationSection(plan),
     finishingSection(plan),
+    templateSection(plan),
     wasteSection(plan),
     comparison === null ? null : comparingSection(comparison, plan),
     assumptionSection(plan),

@@ -73,6 +73,8 @@ export type Block =
   | { kind: "cautions"; tools: { tool: string; rules: string[] }[] }
   | { kind: "table"; table: Table }
   | { kind: "picture"; svg: string }
+  /** A drawing that must be printed at exactly its own size, on a page by itself. */
+  | { kind: "full-size"; svg: string }
   /** Steps beside the drawing they are about. */
   | { kind: "bench"; svg: string; table: Table; groups: StepGroup[] }
   | { kind: "steps"; groups: StepGroup[] }

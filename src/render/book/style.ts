@@ -108,6 +108,8 @@ th .said, td .said { display: inline; min-width: 0; }
 
 .drawing { overflow-x: auto; background: #fff; border-radius: 8px; color: #1d2733; }
 .drawing svg { display: block; width: 100%; min-width: 36rem; max-width: 60rem; height: auto; margin: 0 auto; }
+.full-size { overflow-x: auto; background: #fff; color: #1d2733; border: 1px solid var(--line); }
+.full-size svg { display: block; max-width: none; }
 .bench { display: grid; gap: 1.5rem 2.4rem; grid-template-columns: minmax(0, 1fr); }
 .steps { list-style: none; padding: 0; }
 .step { display: flex; gap: .9rem; padding: .8rem 0; border-top: 1px solid var(--line); }
@@ -175,6 +177,8 @@ th .said, td .said { display: inline; min-width: 0; }
   .drawing { overflow: visible; break-inside: avoid; }
   .drawing svg { min-width: 0; width: auto; max-width: 100%; max-height: 242mm; }
   #quilt h3 ~ .drawing svg { max-height: 116mm; }
+  .full-size { overflow: visible; border: 0; break-before: page; break-inside: avoid; }
+  section > .full-size + .full-size, section > * + .full-size { margin-top: 0; }
   .bench { display: block; }
   .bench .work { margin-top: 1rem; }
   .step, .label, .caution, tr, .terms > div, .plain-list li { break-inside: avoid; }

@@ -2,7 +2,17 @@ import type { Block, Label, Step, StepGroup } from "../book/content.ts";
 import { DAY } from "../book/style.ts";
 import { bookWords } from "../book/words.ts";
 import { safeColour } from "../svg/palette.ts";
-import { drawing, ensure, heightOf, paragraph, rule, type Sheet, square, textAt } from "./sheet.ts";
+import {
+  drawing,
+  ensure,
+  fullSizePage,
+  heightOf,
+  paragraph,
+  rule,
+  type Sheet,
+  square,
+  textAt,
+} from "./sheet.ts";
 import { drawTable } from "./tables.ts";
 
 const BODY = 9.5;
@@ -180,6 +190,9 @@ export function drawBlock(sheet: Sheet, block: Block): void {
       break;
     case "picture":
       drawing(sheet, block.svg, whole);
+      break;
+    case "full-size":
+      fullSizePage(sheet, block.svg);
       break;
     case "bench":
       drawing(sheet, block.svg, whole);

@@ -243,6 +243,13 @@ export function drawing(sheet: Sheet, svg: string, most: { width: number; height
   sheet.y += height + 10;
 }
 
+/** A drawing made in page units of 1/96 in, at exactly its own size on a page by itself: a point is 1/72 in. */
+export function fullSizePage(sheet: Sheet, svg: string): void {
+  const { width, height } = sizeOf(svg);
+  newPage(sheet, sheet.running.at(-1) ?? "");
+  drawing(sheet, svg, { width: width * 0.75, height: height * 0.75 });
+}
+
 /** Writes headers and page numbers, and gives the file's bytes. */
 export function closeSheet(sheet: Sheet, title: string, pageWord: string): Promise<Uint8Array> {
   const { document, left, width } = sheet;

@@ -26,6 +26,11 @@ function num(value: number): number {
   return Object.is(rounded, -0) ? 0 : rounded;
 }
 
+/** A length of the page in inches, 96 page units each. */
+function inches(units: number): string {
+  return `${Number((units / 96).toFixed(6))}in`;
+}
+
 function paintAttributes(paint: Paint): Record<string, string | number> {
   const attributes: Record<string, string | number> = {};
   if (paint.fill !== undefined) attributes.fill = paint.fill;
@@ -128,8 +133,9 @@ export function toSvg(scene: Scene): string {
   const titleId = `${scene.idPrefix}title`;
   const descriptionId = `${scene.idPrefix}desc`;
   const root = SVG().attr({
-    width,
-    height,
+    // A scene at full size says so in a measure of paper: a program may take a bare number for any unit.
+    width: scene.physical === true ? inches(width) : width,
+    height: scene.physical === true ? inches(height) : height,
     viewBox: `0 0 ${width} ${height}`,
     role: "img",
     "aria-labelledby": `${titleId} ${descriptionId}`,

@@ -97,6 +97,8 @@ export interface PatternDef {
 export interface Scene {
   width: number;
   height: number;
+  /** Drawn at full size: the file says how wide it is on paper. */
+  physical?: boolean;
   /** Starts every id, so that several drawings can stand in one document. */
   idPrefix: string;
   title: string;

@@ -1,0 +1,95 @@
+import type { Plan } from "../../plan/types.ts";
+import { type DrawnSheet, drawTemplateSheets, onPaper } from "../svg/index.ts";
+import { cornerWords, countWords, fromWords, purposeWords } from "../svg/template-words.ts";
+import type { Block, Section, Table } from "./content.ts";
+import { templateWords as words } from "./template-words.ts";
+import { sentence, typeset } from "./typeset.ts";
+
+type Template = NonNullable<Plan["templates"]>[number];
+
+/** On which sheets a template is. */
+function whereOf({ name }: Template, sheets: readonly DrawnSheet[]): string {
+  const on = sheets.flatMap(({ names }, i) => (names.includes(name) ? [i + 1] : []));
+  const [first, last] = [on[0], on.at(-1)];
+  return first === undefined || last === undefined ? words.drawn : words.sheet(first, last);
+}
+
+function tableOf(templates: readonly Template[], sheets: readonly DrawnSheet[], plan: Plan): Table {
+  const cell = (text: string, notes: string[] = []) => ({ text, notes, swatch: null });
+  const { columns } = words;
+  const rows = templates.flatMap((template) =>
+    template.uses.map((use, i) => [
+      cell(template.name),
+      { ...cell(fromWords(use, plan)), swatch: plan.fabrics[use.fabric]?.colour ?? null },
+      cell(countWords(use)),
+      cell(i === 0 ? typeset(purposeWords(template, plan)) : ""),
+      cell(whereOf(template, sheets)),
+    ]),
+  );
+  return {
+    caption: words.caption,
+    captionSeen: false,
+    columns: [
+      { heading: columns.name, align: "left" },
+      { heading: columns.from, align: "left", wordy: true },
+      { heading: columns.count, align: "left" },
+      { heading: columns.use, align: "left", wordy: true },
+      { heading: columns.where, align: "left" },
+    ],
+    rows,
+    summed: false,
+    ticks: [],
+  };
+}
+
+/** Templates that are drawn on the cloth, told by their corners. */
+function drawnByHand(templates: readonly Template[], plan: Plan): Block[] {
+  const told = templates
+    .filter((template) => onPaper(template) === "draw")
+    .flatMap((template) =>
+      template.uses.map((use) => {
+        const corners = template.cut.map(({ x, y }) =>
+          words.corner(cornerWords(x, plan.ruler), cornerWords(y, plan.ruler)),
+        );
+        return words.draw(template.name, `${fromWords(use, plan)} (${countWords(use)})`, corners);
+      }),
+    );
+  if (told.length === 0) return [];
+  const fine = plan.ruler.unit === "in" ? "1/16 in" : "millimetre";
+  return [
+    { kind: "heading", text: words.drawTitle },
+    { kind: "text", text: typeset(words.drawLead(fine)), tone: "plain" },
+    { kind: "list", items: told },
+  ];
+}
+
+/** Outlines at full size with how to use them. Null when every piece stays a rectangle. */
+export function templateSection(plan: Plan): Section | null {
+  const templates = plan.templates ?? [];
+  if (templates.length === 0) return null;
+  const sheets = drawTemplateSheets(plan);
+  const printed = templates.some(({ print }) => print.kind !== "none");
+  const reversed = templates.some(({ uses }) => uses.some((use) => use.reversed > 0));
+  const use = [
+    ...words.use,
+    ...(printed ? [words.up] : []),
+    ...(reversed ? [words.reversed] : []),
+    words.caution,
+  ];
+  return {
+    id: "templates",
+    over: "",
+    title: words.title,
+    swatch: null,
+    running: words.title,
+    newSheet: true,
+    titledByDrawing: false,
+    blocks: [
+      { kind: "text", text: words.lead, tone: "lead" },
+      { kind: "list", items: use.map(sentence) },
+      { kind: "table", table: tableOf(templates, sheets, plan) },
+      ...drawnByHand(templates, plan),
+      ...sheets.map(({ svg }) => ({ kind: "full-size" as const, svg })),
+    ],
+  };
+}

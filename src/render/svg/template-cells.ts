@@ -1,0 +1,94 @@
+import type { Template } from "../../plan/template-types.ts";
+import type { Plan } from "../../plan/types.ts";
+import { arrow } from "./marks.ts";
+import { textWidth } from "./metrics.ts";
+import { INK } from "./palette.ts";
+import type { SceneNode } from "./scene.ts";
+import { type FullSize, fullSize, insideMarks, outlineLines } from "./template-outline.ts";
+import { countWords, fromWords, purposeWords } from "./template-words.ts";
+import { lineHeight, textIn } from "./text.ts";
+import { cleanText, wrap } from "./text-fit.ts";
+
+/** A caption is at least this wide, so that it can be read beside a narrow template. */
+const CAPTION = 230;
+const NAME = 14;
+const LINE = 9;
+const SMALL = 8;
+/** Room for a grain arrow beside a template too small to hold one. */
+const BESIDE = 16;
+
+/** One template with its caption above it, ready to be put anywhere. */
+export interface Cell {
+  template: Template;
+  shape: FullSize;
+  width: number;
+  height: number;
+  /** Height of the caption. */
+  above: number;
+  nodesAt: (x: number, y: number) => SceneNode[];
+}
+
+interface Said {
+  text: string;
+  size: number;
+  bold: boolean;
+}
+
+/** What stands above a template: its name, what it is cut from and how often, and what for. */
+function captionOf(template: Template, plan: Plan, width: number): Said[] {
+  const lines = (text: string, size: number, most: number, bold = false): Said[] =>
+    wrap(cleanText(text), width, size, most, bold).map((said) => ({ text: said, size, bold }));
+  const uses = template.uses.flatMap((use) => [
+    ...lines(`${fromWords(use, plan)}: ${countWords(use)}`, LINE, 3),
+  ]);
+  return [...lines(template.name, NAME, 1, true), ...uses, ...lines(purposeWords(template, plan), SMALL, 3)];
+}
+
+/** What is written inside a template: counts for each letter, as short as can be. */
+export function insideWords(template: Template, plan: Plan): { name: string; more: string[] } {
+  const more = template.uses.map((use) => {
+    const letter = plan.fabrics[use.fabric]?.pieces[use.piece]?.letter ?? "";
+    return `${cleanText(plan.fabrics[use.fabric]?.name ?? "").slice(0, 24)} [${letter}]: ${countWords(use)}`;
+  });
+  return { name: template.name, more: more.slice(0, 4) };
+}
+
+/** The template at full size under its caption. */
+export function templateCell(template: Template, plan: Plan, turned: boolean, most: number): Cell {
+  const shape = fullSize(template, turned);
+  const words = insideWords(template, plan);
+  const room = { x: 0, y: 0, width: shape.width, height: shape.height };
+  const { grainDrawn } = insideMarks(shape, words, room, 0, 0);
+  const drawnWide = shape.width + (grainDrawn ? 0 : BESIDE);
+  const natural = captionOf(template, plan, most).map(({ text, size, bold }) => textWidth(text, size, bold));
+  const width = Math.min(most, Math.max(drawnWide, Math.min(CAPTION, Math.max(...natural) + 2)) + 1);
+  const caption = captionOf(template, plan, width);
+  const above = caption.reduce((sum, { size }) => sum + lineHeight(size) + 1, 0) + 5;
+  return {
+    template,
+    shape,
+    width,
+    height: above + shape.height + 2,
+    above,
+    nodesAt: (x, y) => {
+      const nodes: SceneNode[] = [];
+      let top = y;
+      for (const { text, size, bold } of caption) {
+        const frame = { x, y: top, width, height: lineHeight(size) + 1 };
+        nodes.push(textIn(text, frame, { size, bold }));
+        top += frame.height;
+      }
+      const [left, upper] = [x + 1, y + above];
+      nodes.push(...outlineLines(shape, left, upper), ...insideMarks(shape, words, room, left, upper).nodes);
+      if (!grainDrawn) {
+        const [ax, ay] = [left + shape.width + BESIDE / 2 + 2, upper + Math.max(9, shape.height / 2)];
+        nodes.push(
+          ...(shape.turned
+            ? arrow([ax - 7, ay], [ax + 7, ay], INK, 2, 0.9)
+            : arrow([ax, ay - 9], [ax, ay + 9], INK, 2, 0.9)),
+        );
+      }
+      return nodes;
+    },
+  };
+}
