@@ -105,8 +105,9 @@ export async function planListed(
     solve,
   });
   if (planned.value === null) return planned;
-  assertSound(planned.value);
-  return making === null ? planned : { ...planned, value: { ...planned.value, making } };
+  const value = making === null ? planned.value : { ...planned.value, making };
+  assertSound(value);
+  return { ...planned, value };
 }
 
 /** What is wrong with a file, without planning it. */

@@ -1,6 +1,7 @@
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import { checkAmounts } from "./check-amounts.ts";
 import { checkCuts } from "./check-cuts.ts";
+import { checkFoundation } from "./check-foundation.ts";
 import { checkKits } from "./check-kits.ts";
 import { checkOrder } from "./check-order.ts";
 import { checkPieces } from "./check-pieces.ts";
@@ -18,7 +19,8 @@ import { checkWaste } from "./check-waste.ts";
  * every piece has its size, lies only in turns it is allowed and is cut exactly as often as wanted; strips
  * are numbered in cutting order; cuts and steps say what the parts say; every square tick bought is in a
  * piece or in the waste; cloth in fixed sizes is what it was said to be and is paid for; what is bought is
- * enough; outlines lie in their pieces; nothing is called proved that is not.
+ * enough; outlines lie in their pieces; a gridded foundation is cut on its lines, a piece for every part made on it;
+ * nothing is called proved that is not.
  */
 export function auditPlan(plan: Plan): string[] {
   const faults: string[] = [];
@@ -27,7 +29,7 @@ export function auditPlan(plan: Plan): string[] {
   for (const fabric of plan.fabrics) {
     for (const fault of auditFabric(fabric, plan)) faults.push(`${fabric.name}: ${fault}`);
   }
-  faults.push(...checkTemplates(plan));
+  faults.push(...checkTemplates(plan), ...checkFoundation(plan));
   const names = plan.fabrics.map(({ name }) => name);
   if (new Set(names).size < names.length) faults.push("two fabrics have the same name");
   return faults;
