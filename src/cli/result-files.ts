@@ -19,7 +19,10 @@ const ASKED_FOR: readonly string[] = [PDF_NAME, "handout.md", "handout.txt"];
 
 /** Whether a file of this name is one that an earlier plan may have left in the folder and this one may not write. */
 export function mayBeOutdated(name: string): boolean {
-  return ASKED_FOR.includes(name) || /^((cut|block)-\d+(-.*)?|top|pressing|assembly)\.(svg|png)$/u.test(name);
+  return (
+    ASKED_FOR.includes(name) ||
+    /^((cut|block)-\d+(-.*)?|template-t\d+|top|pressing|assembly)\.(svg|png)$/u.test(name)
+  );
 }
 
 function numbered(what: string, index: number, name: string): string {
@@ -39,10 +42,8 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     planJson,
     wasteTable,
   } = await import("../index.ts");
-  const [{ drawAssembly, drawBlock, drawFabric, drawPressing, drawTop }, { bookPage }] = await Promise.all([
-    loadDrawings(),
-    loadBook(),
-  ]);
+  const [{ drawAssembly, drawBlock, drawFabric, drawPressing, drawTemplate, drawTop }, { bookPage }] =
+    await Promise.all([loadDrawings(), loadBook()]);
   const drawings = plan.fabrics.map(
     (fabric, index) => [numbered("cut", index, fabric.name), drawFabric(plan, index)] as const,
   );
@@ -53,6 +54,9 @@ export async function resultFiles(plan: Plan): Promise<Files> {
       (design, i) =>
         [numbered("block", i, design.name), drawBlock(design, plan.fabrics, plan.ruler)] as const,
     );
+  const templates = (plan.templates ?? []).map(
+    (template) => [`template-${template.name.toLowerCase()}.svg`, drawTemplate(plan, template)] as const,
+  );
   const pressing = top === null || making === undefined ? null : drawPressing(top, making, plan.ruler);
   const assembly =
     top === null || making === undefined ? null : drawAssembly(top, making, plan.fabrics, plan.ruler);
@@ -68,6 +72,7 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan) }),
     ...(top === null ? {} : { "top.svg": drawTop(top, plan.fabrics, plan.ruler) }),
     ...Object.fromEntries(blocks),
+    ...Object.fromEntries(templates),
     ...(pressing === null ? {} : { "pressing.svg": pressing }),
     ...(assembly === null ? {} : { "assembly.svg": assembly }),
     "cuts.csv": cutsCsv(plan),
