@@ -11,6 +11,7 @@ export { type Arrangements, arrangeBlocks } from "./choices/arrange-blocks.ts";
 export { compareMethods } from "./choices/compare-methods.ts";
 export type { Comparison } from "./choices/comparison.ts";
 export { compareKits, type Kits } from "./choices/kits.ts";
+export { compareWidths, type WidthTried } from "./choices/other-width.ts";
 export { planWith } from "./choices/plan-with.ts";
 export { readSizes, severalSizes } from "./choices/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
@@ -31,6 +32,7 @@ export { kitsList } from "./render/text/kits.ts";
 export { sizesTable } from "./render/text/several-sizes.ts";
 export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";
+export { widthsList } from "./render/text/widths.ts";
 export { jsonSchema, METRES_IN_A_YARD, readSpecFile, STARTERS, USUAL_MINUTES } from "./spec/index.ts";
 export {
   addCloth,

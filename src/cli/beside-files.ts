@@ -3,11 +3,13 @@ import { type Beside, type Planned, poolOf } from "./planning.ts";
 import { report } from "./report.ts";
 import type { Files } from "./write.ts";
 
-/** The lists that answer what was asked besides the plan: what the stash gives, fat quarters, kits. */
+/** The lists that answer what was asked besides the plan: what the stash gives, fat quarters, kits, another width. */
 export async function besideFiles(made: Planned, beside: Beside, io: Io): Promise<Files> {
-  const { compareKits, fatQuarterList, kitsList, stashUse } = await import("../index.ts");
+  const { compareKits, compareWidths, fatQuarterList, kitsList, stashUse, widthsList } = await import(
+    "../index.ts"
+  );
   const files: Record<string, string> = {};
-  const { plan, spec, options, fromFatQuarters } = made;
+  const { plan, spec, options, sources, fromFatQuarters } = made;
   if (beside.stash !== null) files["stash.txt"] = stashUse(plan, beside.stash);
   if (beside.fatQuarters) files["fat-quarters.txt"] = fatQuarterList(plan, fromFatQuarters);
   if (beside.kits > 1) {
@@ -16,6 +18,13 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
     pool.clear();
     if (kits.value === null) report(kits.diagnostics, undefined, io);
     else files["kits.txt"] = kitsList(kits.value);
+  }
+  if (beside.usable !== null) {
+    const pool = await poolOf(io);
+    const widths = await compareWidths(spec, plan, options, sources, pool.solve);
+    pool.clear();
+    if (widths.value === null) report(widths.diagnostics, undefined, io);
+    else files["width.txt"] = widthsList(plan, widths.value);
   }
   return files;
 }

@@ -41,6 +41,8 @@ export interface Planned {
   plan: Plan;
   spec: Spec;
   options: PlanOptions;
+  /** Cloth it started from besides the bolt. */
+  sources: { stash: Stash | null; fatQuarters: boolean };
   fromFatQuarters: string[];
 }
 
@@ -105,14 +107,14 @@ export async function planText(
   const usual = await optionsOf(values);
   const options = { ...usual, kits: beside.kits, usable: width?.value ?? null };
   const pool = await poolOf(io);
-  const { fatQuarters } = beside;
-  const outcome = await planWith(spec, options, { stash, fatQuarters }, pool.solve);
+  const sources = { stash, fatQuarters: beside.fatQuarters };
+  const outcome = await planWith(spec, options, sources, pool.solve);
   pool.clear();
   const diagnostics = [...read.diagnostics, ...(restated?.diagnostics ?? []), ...outcome.diagnostics];
   if (outcome.value === null) return { code: failWith(said(diagnostics), source, values.json, io) };
   report(said(diagnostics), source, io);
   const { plan, fromFatQuarters } = outcome.value;
-  return { plan: { ...plan, diagnostics }, spec, options, fromFatQuarters };
+  return { plan: { ...plan, diagnostics }, spec, options, sources, fromFatQuarters };
 }
 
 /** A quilt for another ruler, and what changed; a cut list cannot be restated. */

@@ -39,6 +39,16 @@ export const choiceWords = {
     finished: "finished size",
     blocks: (across: number, down: number) => `${across} x ${down} blocks`,
   },
+  widths: {
+    title: (name: string) => `${name} on another width of fabric`,
+    columns: ["Fabric", "Width filed", "Buy", "Width tried", "Buy", "Difference"],
+    same: "none",
+    changed: (amount: string, more: boolean, price: string) => {
+      const way = more ? "more" : "less";
+      if (amount === "") return `${price} ${way}`;
+      return `${amount} ${way}${price === "" ? "" : ` (${price})`}`;
+    },
+  },
   suits: {
     title: (name: string) => `What the drawer covers of ${name}`,
     covers: { all: "all of it", partly: "part of it", nothing: "nothing" },
