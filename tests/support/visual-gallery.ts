@@ -3,6 +3,7 @@ import {
   CENTIMETRE,
   EIGHTH_INCH_RULER,
   INCH,
+  MILLIMETRE,
   QUARTER_CENTIMETRE_RULER,
   YARD,
 } from "../../src/length/index.ts";
@@ -12,7 +13,7 @@ import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import type { FabricPlan, Lay, Plan } from "../../src/plan/types.ts";
 import type { DrawOptions } from "../../src/render/svg/draw-fabric.ts";
 import type { CutListSpec, FabricSpec } from "../../src/spec/types.ts";
-import { sampleFabric, samplePiece } from "./sample-plan.ts";
+import { samplePlan as plannedSample, sampleFabric, samplePiece } from "./sample-plan.ts";
 import { solveByShelves } from "./shelf-packer.ts";
 
 /** Invented cloth and cut lists, chosen to be hard on a drawing. */
@@ -281,5 +282,149 @@ export const GALLERY: readonly GalleryCase[] = [
         { keepFrom: 15 * CENTIMETRE },
         QUARTER_CENTIMETRE_RULER,
       ),
+  },
+  {
+    name: "narrowest-strip",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Ribbon",
+          [
+            samplePiece(0, 0.5 * INCH, 9, { fullWidth: true, turn: "fixed", label: "piping" }),
+            samplePiece(0, 0.75 * INCH, 4, { fullWidth: true, turn: "fixed", label: "edge" }),
+            inches(20, 0.5, 6, "stems"),
+          ],
+          { colour: "#2e7d5b" },
+        ),
+      ]),
+  },
+  {
+    name: "one-way-borders",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Climbing roses",
+          [
+            samplePiece(3.5 * INCH, 60.5 * INCH, 2, { cut: "lengthwise", turn: "fixed", label: "sides" }),
+            samplePiece(6.5 * INCH, 68.5 * INCH, 2, { cut: "lengthwise", turn: "fixed", label: "borders" }),
+            samplePiece(6.5 * INCH, 8.5 * INCH, 12, { turn: "fixed", label: "panels" }),
+            samplePiece(2 * INCH, 2 * INCH, 24, { turn: "fixed", label: "corners" }),
+          ],
+          { colour: "#7d1128", print: { kind: "one-way", axis: "along" } },
+        ),
+      ]),
+  },
+  {
+    name: "strips-beside-bands",
+    // The engine itself sets strips beside bands.
+    plan: () =>
+      plannedSample(
+        [
+          sampleFabric(
+            "Driftwood",
+            [
+              samplePiece(3.5 * INCH, 40.5 * INCH, 2, { cut: "lengthwise", turn: "fixed", label: "sides" }),
+              inches(1.5, 12.5, 22, "planks"),
+              inches(3.5, 3.5, 4, "posts"),
+            ],
+            { colour: "#9c7455" },
+          ),
+        ],
+        { style: "strips-2" },
+      ),
+  },
+  {
+    name: "two-way-borders-metric",
+    plan: () =>
+      samplePlan(
+        [
+          sampleFabric(
+            "Streifen",
+            [
+              samplePiece(5 * CENTIMETRE, 190 * CENTIMETRE, 4, {
+                cut: "lengthwise",
+                turn: "fixed",
+                label: "Rand",
+              }),
+              samplePiece(11.5 * CENTIMETRE, 6.5 * CENTIMETRE, 40, { turn: "fixed", label: "Riegel" }),
+            ],
+            {
+              width: 140 * CENTIMETRE,
+              selvage: 1.5 * CENTIMETRE,
+              print: { kind: "two-way", axis: "along" },
+              colour: "#d8e2dc",
+              sold: { unit: "m", step: 10 * CENTIMETRE, least: 10 * CENTIMETRE },
+            },
+          ),
+        ],
+        { keepFrom: 15 * CENTIMETRE, rulerLength: 60 * CENTIMETRE },
+        QUARTER_CENTIMETRE_RULER,
+      ),
+  },
+  {
+    name: "twelve-kits",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Twelve kits of one star",
+          [inches(4.5, 4.5, 12 * 9, "centres"), inches(2.875, 2.875, 12 * 36, "points")],
+          { colour: "#f4a261" },
+        ),
+      ]),
+  },
+  {
+    name: "millimetres",
+    plan: () =>
+      samplePlan(
+        [
+          sampleFabric(
+            "Fine lawn",
+            [
+              samplePiece(63 * MILLIMETRE, 63 * MILLIMETRE, 30, { label: "squares" }),
+              samplePiece(37 * MILLIMETRE, 127 * MILLIMETRE, 26, { label: "bars" }),
+            ],
+            {
+              width: 1100 * MILLIMETRE,
+              selvage: 10 * MILLIMETRE,
+              straighten: 20 * MILLIMETRE,
+              sold: { unit: "m", step: 100 * MILLIMETRE, least: 100 * MILLIMETRE },
+              colour: "#a7c4bc",
+            },
+          ),
+        ],
+        { keepFrom: 150 * MILLIMETRE, rulerLength: 600 * MILLIMETRE },
+        { unit: "mm", mark: MILLIMETRE },
+      ),
+  },
+  {
+    name: "black",
+    plan: () =>
+      samplePlan([sampleFabric("Soot", [inches(6.5, 6.5, 11), inches(1, 9.5, 30)], { colour: "#000000" })]),
+  },
+  {
+    name: "white",
+    plan: () =>
+      samplePlan([sampleFabric("Snow", [inches(6.5, 6.5, 11), inches(1, 9.5, 30)], { colour: "#ffffff" })]),
+  },
+  {
+    name: "wider-than-it-is-long",
+    plan: () =>
+      samplePlan([
+        sampleFabric("Wide back", [inches(90, 9, 1, "back"), inches(9, 9, 3, "pocket")], {
+          width: 108 * INCH,
+          colour: "#8d99ae",
+        }),
+      ]),
+  },
+  {
+    name: "every-letter",
+    plan: () =>
+      samplePlan([
+        sampleFabric(
+          "Charm sampler",
+          Array.from({ length: 30 }, (_, i) => inches(2 + i * 0.25, 2.5, 2, `charm ${i + 1}`)),
+          { colour: "#cdb4db" },
+        ),
+      ]),
   },
 ];

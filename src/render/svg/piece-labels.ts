@@ -133,12 +133,51 @@ function keepLabel(part: Part, frame: Frame, toPage: (part: Part) => Box): Scene
   });
 }
 
-/** A band's number at its head, where no other text stands. */
+/** The box a node covers on the page; null for groups, which stand in a scale of their own. */
+function coveredBy(node: SceneNode): Box | null {
+  const around = (points: readonly (readonly [number, number])[]): Box => {
+    const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+    const [x, y] = [Math.min(...xs), Math.min(...ys)];
+    return { x, y, width: Math.max(...xs) - x, height: Math.max(...ys) - y };
+  };
+  switch (node.kind) {
+    case "text":
+      return boxOfText(node);
+    case "rect":
+      return node.box;
+    case "path":
+      return around(node.points);
+    case "line":
+      return around([
+        [node.x1, node.y1],
+        [node.x2, node.y2],
+      ]);
+    default:
+      return null;
+  }
+}
+
+const BAND_PILL = { height: 12, least: 15, edge: 5, step: 4, air: 2 } as const;
+
+/** A band's number as near its head as it is clear of letters and arrows. */
 function bandNumber(box: Box, number: number, others: readonly SceneNode[]): SceneNode[] {
-  const width = Math.max(15, textWidth(`${number}`, PILL_SIZE, true) + 7);
-  const pill = { x: box.x + (box.width - width) / 2, y: box.y + 5, width, height: 12 };
-  const taken = others.some((node) => node.kind === "text" && overlap(boxOfText(node), pill));
-  return width > box.width - 2 || box.height < 22 || taken ? [] : numberMark(`${number}`, pill);
+  const { height, least, edge, step, air } = BAND_PILL;
+  const words = textWidth(`${number}`, PILL_SIZE, true);
+  // A narrow band gets a narrow badge.
+  const width = Math.min(Math.max(least, words + 7), Math.max(words + 2, box.width - 2));
+  if (width > box.width - 1) return [];
+  const taken = others.flatMap((node) => {
+    const covered = coveredBy(node);
+    if (covered === null || !overlap(covered, box)) return [];
+    const { x, y, width: wide, height: high } = covered;
+    return [{ x: x - air, y: y - air, width: wide + 2 * air, height: high + 2 * air }];
+  });
+  const x = box.x + (box.width - width) / 2;
+  for (let y = box.y + edge; y + height + edge <= box.y + box.height; y += step) {
+    const pill = { x, y, width, height };
+    if (!taken.some((other) => overlap(other, pill))) return numberMark(`${number}`, pill);
+  }
+  return [];
 }
 
 function stripsIn(part: Part): Part[] {

@@ -4,36 +4,15 @@ import type { Part } from "../../../src/plan/types.ts";
 import { toSvg } from "../../../src/render/svg/canvas.ts";
 import { allParts } from "../../../src/render/svg/cloth.ts";
 import { fabricScene } from "../../../src/render/svg/draw-fabric.ts";
-import { textsOf } from "../../../src/render/svg/scene.ts";
-import { boxOfText } from "../../../src/render/svg/text.ts";
+import { faultsOf } from "../../support/sound-scene.ts";
 import { GALLERY } from "../../support/visual-gallery.ts";
 
 const { window } = new JSDOM("");
-const SLACK = 0.01;
-
 interface Rect {
   x: number;
   y: number;
   width: number;
   height: number;
-}
-
-function inside(inner: Rect, outer: Rect): boolean {
-  return (
-    inner.x >= outer.x - SLACK &&
-    inner.y >= outer.y - SLACK &&
-    inner.x + inner.width <= outer.x + outer.width + SLACK &&
-    inner.y + inner.height <= outer.y + outer.height + SLACK
-  );
-}
-
-function meet(a: Rect, b: Rect): boolean {
-  return (
-    a.x + SLACK < b.x + b.width &&
-    b.x + SLACK < a.x + a.width &&
-    a.y + SLACK < b.y + b.height &&
-    b.y + SLACK < a.y + a.height
-  );
 }
 
 function parse(svg: string): Document {
@@ -77,20 +56,8 @@ function nearest(rect: Rect, parts: readonly Part[]): { part: Part | undefined; 
 }
 
 describe.each(GALLERY)("$name", ({ plan, options }) => {
-  test("no text overlaps another, leaves its frame or leaves the page", async () => {
-    const scene = fabricScene(await plan(), 0, options);
-    const texts = textsOf(scene.nodes);
-    const page = { x: 0, y: 0, width: scene.width, height: scene.height };
-    const boxes = texts.map((text) => ({ text: text.text, box: boxOfText(text), frame: text.frame }));
-    for (const { text, box, frame } of boxes) {
-      expect(inside(box, page), `"${text}" leaves the page`).toBe(true);
-      expect(inside(box, frame), `"${text}" leaves its frame`).toBe(true);
-    }
-    for (const [i, a] of boxes.entries()) {
-      for (const b of boxes.slice(i + 1)) {
-        expect(meet(a.box, b.box), `"${a.text}" and "${b.text}" overlap`).toBe(false);
-      }
-    }
+  test("no text overlaps another, leaves its frame or the page, or has a line through it", async () => {
+    expect(faultsOf(fabricScene(await plan(), 0, options))).toEqual([]);
   });
 
   test("every piece drawn lies where the plan has it, within 0.01 mm", async () => {

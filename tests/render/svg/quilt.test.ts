@@ -7,9 +7,9 @@ import { toSvg } from "../../../src/render/svg/canvas.ts";
 import { blockScene } from "../../../src/render/svg/draw-block.ts";
 import { topScene } from "../../../src/render/svg/draw-top.ts";
 import { ticksOf } from "../../../src/render/svg/patches.ts";
-import { type Scene, textsOf } from "../../../src/render/svg/scene.ts";
-import { boxOfText } from "../../../src/render/svg/text.ts";
+import type { Scene } from "../../../src/render/svg/scene.ts";
 import { readSpecFile } from "../../../src/spec/index.ts";
+import { faultsOf } from "../../support/sound-scene.ts";
 import { differenceFromGolden, rasterise } from "../../support/visual.ts";
 
 const { window } = new JSDOM("");
@@ -25,19 +25,7 @@ function layOut(file: string) {
 }
 
 function expectSound(scene: Scene): void {
-  const boxes = textsOf(scene.nodes).map((text) => ({ text: text.text, box: boxOfText(text) }));
-  for (const [i, { text, box }] of boxes.entries()) {
-    expect(box.x >= 0 && box.y >= 0, text).toBe(true);
-    expect(box.x + box.width <= scene.width && box.y + box.height <= scene.height, text).toBe(true);
-    for (const { text: other, box: b } of boxes.slice(i + 1)) {
-      const apart =
-        box.x + box.width <= b.x + 0.01 ||
-        b.x + b.width <= box.x + 0.01 ||
-        box.y + box.height <= b.y + 0.01 ||
-        b.y + b.height <= box.y + 0.01;
-      expect(apart, `"${text}" and "${other}" overlap`).toBe(true);
-    }
-  }
+  expect(faultsOf(scene)).toEqual([]);
 }
 
 /** Corners of every outline in a path of ours: absolute starts, steps from corner to corner. */
