@@ -5,6 +5,7 @@ import { toSvg } from "../../../src/render/svg/canvas.ts";
 import { allParts } from "../../../src/render/svg/cloth.ts";
 import { fabricScene } from "../../../src/render/svg/draw-fabric.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
+import { invalidIn } from "../../support/valid-svg.ts";
 import { GALLERY } from "../../support/visual-gallery.ts";
 
 const { window } = new JSDOM("");
@@ -110,6 +111,7 @@ describe.each(GALLERY)("$name", ({ plan, options }) => {
     expect(svg.match(/xmlns=/g)).toHaveLength(1);
     expect(svg).not.toMatch(/\d\.\d{7,}/);
     const document = parse(svg);
+    expect(invalidIn(document)).toEqual([]);
     const ids = Array.from(document.querySelectorAll("[id]"), (element) => element.id);
     expect(new Set(ids).size).toBe(ids.length);
     const root = document.documentElement;
