@@ -2,6 +2,7 @@ import { formatLength } from "../length/format.ts";
 import { add, div, floor, fromInteger, mul, type Rational, rational, toNumber } from "../length/rational.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { BlockSpec, BorderSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
+import type { FabricSpec } from "../spec/types.ts";
 import { fractionOfRational, rationalOfFraction } from "./exact.ts";
 import { sayLength } from "./say.ts";
 
@@ -54,13 +55,15 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
   const ticks = (path: string, what: string, value: Ticks): Ticks =>
     value === 0 ? 0 : note(path, what, { n: value, d: 1 }, fractionOfRational(nearest(fromInteger(value)))).n;
 
+  const seam = ticks("seam", "seam allowance", spec.seam);
+  const foundation = restateFoundation(spec, seam, told, ticks);
   const blocks = spec.blocks.map((block) => restateBlock(block, move, told));
   const { sashing } = spec.setting;
   const restated: QuiltSpec = {
     ...spec,
     ruler,
     defaultUnit: ruler.unit,
-    seam: ticks("seam", "seam allowance", spec.seam),
+    seam,
     oversize: ticks("oversize", "room for trimming", spec.oversize),
     blocks,
     setting: {
@@ -93,6 +96,8 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
             ...spec.wadding,
             overhang: ticks("wadding.overhang", "overhang of the wadding", spec.wadding.overhang),
           },
+    foundation,
+    fabrics: spec.fabrics.map((fabric) => onNewLines(fabric, spec.foundation, foundation)),
     assumptions: [
       ...spec.assumptions.filter(({ subject }) => subject !== "ruler marks" && subject !== "bare numbers"),
       {
@@ -103,6 +108,43 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
     ],
   };
   return { spec: restated, changes, factor: factor === null ? null : fractionOfRational(factor) };
+}
+
+/**
+ * Foundation printed for the other ruler: its squares go with the finished sizes, or when its lines are folded with
+ * the seam allowance, which stays as many squares as before. Whether all seams lie on lines still, the layout says.
+ */
+function restateFoundation(
+  { foundation }: QuiltSpec,
+  newSeam: Ticks,
+  told: Told,
+  ticks: (path: string, what: string, value: Ticks) => Ticks,
+): QuiltSpec["foundation"] {
+  if (foundation === null) return null;
+  const { way, allowance, halves } = foundation;
+  const moved = told("foundation.grid", "printed squares", { n: foundation.grid, d: 1 });
+  const grid = way === "folded" ? Math.round(newSeam / allowance) : roundToEven(moved.n / moved.d, halves);
+  return {
+    ...foundation,
+    grid,
+    allowance: way === "folded" ? allowance : Math.max(allowance, Math.ceil(newSeam / grid)),
+    ease: ticks("foundation.ease", "ease of patches on the foundation", foundation.ease),
+  };
+}
+
+/** The foundation is straightened by as many printed squares as before. */
+function onNewLines(
+  fabric: FabricSpec,
+  before: QuiltSpec["foundation"],
+  after: QuiltSpec["foundation"],
+): FabricSpec {
+  if (before === null || after === null || fabric.name !== before.fabric.word) return fabric;
+  return { ...fabric, straighten: Math.ceil(fabric.straighten / before.grid) * after.grid };
+}
+
+/** Whole ticks, an even number of them where squares are halved. */
+function roundToEven(value: number, halves: boolean): Ticks {
+  return halves ? 2 * Math.round(value / 2) : Math.round(value);
 }
 
 type Move = (value: FractionTicks, cells?: number) => FractionTicks;

@@ -158,10 +158,17 @@ export function straightenedOnLines(
   const lost = (straighten: Ticks): Ticks => (usual ? grid : Math.ceil(straighten / grid) * grid);
   return {
     fabrics: fabrics.map((fabric) =>
-      fabric.name === name ? { ...fabric, straighten: lost(fabric.straighten) } : fabric,
+      fabric.name === name
+        ? { ...fabric, straighten: lost(fabric.straighten), note: withNote(fabric.note) }
+        : fabric,
     ),
     assumptions: assumptions.map((one) =>
       assumed(one) ? { ...one, value: `${say(grid)}, to the first printed line` } : one,
     ),
   };
+}
+
+function withNote(note: string): string {
+  const own = "cut it on its printed lines only";
+  return note === "" ? own : `${note}; ${own}`;
 }

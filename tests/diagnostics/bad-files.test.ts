@@ -56,6 +56,7 @@ test("every code is shown by a bad file", () => {
     "cloth",
     "fields",
     "files",
+    "foundation",
     "planning",
     "quilt",
     "quilt-file",

@@ -111,9 +111,9 @@ function rowsOf(builder: Builder, on: readonly Coloured[], foundation: Foundatio
   const { spec, designs, blocks, diagnostics } = builder;
   const { setting } = spec;
   const where = { path: `${foundation.path}.per`, at: foundation.at };
-  if (setting.layout === "on-point" || setting.sashing !== null) {
+  if (setting.layout === "on-point" || setting.sashing !== null || setting.turn !== 0) {
     const message =
-      "A row of blocks goes onto one piece of foundation only in a straight setting without sashes.";
+      "A row of blocks goes onto one piece of foundation only in a straight setting, not turned and without sashes.";
     diagnostics.push(foundationBlock(where, message, "Write `per: block`."));
     return [];
   }
@@ -128,7 +128,7 @@ function rowsOf(builder: Builder, on: readonly Coloured[], foundation: Foundatio
       return [];
     }
     const own = rows.get(row) ?? [];
-    rows.set(row, [...own, { index, design, turn: ((turn - setting.turn + 360) % 360) as Quarter }]);
+    rows.set(row, [...own, { index, design, turn: turn as Quarter }]);
   }
   return [...rows].map(([row, own]) => ({ name: `Row ${row + 1}`, blocks: own, count: 1, where }));
 }

@@ -20,6 +20,8 @@ export interface Area {
 }
 
 interface Box {
+  design: number;
+  unit: number;
   left: q.Rational;
   upper: q.Rational;
   right: q.Rational;
@@ -37,17 +39,17 @@ function readArea(area: Area): { boxes: Box[]; patches: AreaPatch[] } {
   const boxes: Box[] = [];
   const patches: AreaPatch[] = [];
   let start: q.Rational = q.ZERO;
-  for (const { design, turn } of area.blocks) {
+  for (const { index, design, turn } of area.blocks) {
     const shift = q.toNumber(start);
     const turned = (p: Point): Point => turnPoint(p, turn, design.across, design.down);
-    for (const { x, y, across, down } of design.units) {
+    for (const [unit, { x, y, across, down }] of design.units.entries()) {
       const corner = turned({ x, y });
       const far = turned({ x: addExact(x, across), y: addExact(y, down) });
       const [x1, y1, x2, y2] = [corner.x, corner.y, far.x, far.y].map(rationalOfExact);
       if (x1 === undefined || y1 === undefined || x2 === undefined || y2 === undefined) continue;
       const [left, right] = q.compare(x1, x2) < 0 ? [x1, x2] : [x2, x1];
       const [upper, lower] = q.compare(y1, y2) < 0 ? [y1, y2] : [y2, y1];
-      boxes.push({ left: q.add(left, start), right: q.add(right, start), upper, lower });
+      boxes.push({ design: index, unit, left: q.add(left, start), right: q.add(right, start), upper, lower });
     }
     for (const patch of design.patches) {
       const corners = patch.outline.map((p): Node => {
@@ -93,8 +95,9 @@ export function foldedParts(
 ): FoldedPart[] {
   const parts: FoldedPart[] = [];
   const known = new Map<string, FoldedPart>();
+  const cells = new Map<string, number>();
   for (const area of areas) {
-    const part = foldedPart(area, parts.length, grid, allowance, ruler, diagnostics);
+    const part = foldedPart(area, parts.length, { grid, allowance, ruler, cells }, diagnostics);
     if (part === null) continue;
     const { patches } = readArea(area);
     const [across, down] = [part.finished.across * grid, part.finished.down * grid];
@@ -111,12 +114,18 @@ export function foldedParts(
   return parts;
 }
 
+interface Folding {
+  grid: Ticks;
+  allowance: number;
+  ruler: Ruler;
+  /** Pictures of parts met so far, in every turn, with their number. */
+  cells: Map<string, number>;
+}
+
 function foldedPart(
   area: Area,
   index: number,
-  grid: Ticks,
-  allowance: number,
-  ruler: Ruler,
+  { grid, allowance, ruler, cells }: Folding,
   diagnostics: Diagnostic[],
 ): FoldedPart | null {
   const refuse = (message: string): null => {
@@ -144,7 +153,7 @@ function foldedPart(
     cut: { across: laid(widths), down: laid(heights) },
     columns: widths,
     rows: heights,
-    cells: cellsOf(xs.map(q.toNumber), ys.map(q.toNumber), patches),
+    cells: cellsOf(xs.map(q.toNumber), ys.map(q.toNumber), patches, boxes, cells),
   };
 }
 
@@ -170,14 +179,47 @@ function sizesIn(
   return null;
 }
 
-function cellsOf(xs: readonly number[], ys: readonly number[], patches: readonly AreaPatch[]): FoldedCell[] {
+/** The number of a picture, the same in every turn. */
+function likeOf(
+  patches: readonly AreaPatch[],
+  [left, upper]: Node,
+  size: Node,
+  cells: Map<string, number>,
+): number {
+  const tiles = patches.map((patch) => ({
+    ...patch,
+    corners: patch.corners.map(([x, y]): Node => [x - left, y - upper]),
+  }));
+  const key = pictureKey(tiles, 0, ...size);
+  const before = cells.get(key);
+  if (before !== undefined) return before;
+  const like = 1 + Math.max(0, ...cells.values());
+  for (const turn of QUARTERS) cells.set(pictureKey(tiles, turn, ...size), like);
+  return like;
+}
+
+function cellsOf(
+  xs: readonly number[],
+  ys: readonly number[],
+  patches: readonly AreaPatch[],
+  boxes: readonly Box[],
+  cells: Map<string, number>,
+): FoldedCell[] {
   return ys.slice(1).flatMap((lower, row) =>
     xs.slice(1).map((right, column): FoldedCell => {
       const [left, upper] = [xs[column] ?? 0, ys[row] ?? 0];
-      const inside = patches.filter(({ corners }) =>
-        corners.every(([x, y]) => x >= left - 1 && x <= right + 1 && y >= upper - 1 && y <= lower + 1),
+      const within = (x: number, y: number): boolean =>
+        x >= left - 1 && x <= right + 1 && y >= upper - 1 && y <= lower + 1;
+      const inside = patches.filter(({ corners }) => corners.every(([x, y]) => within(x, y)));
+      const own = boxes.filter(
+        (box) =>
+          within(q.toNumber(box.left), q.toNumber(box.upper)) &&
+          within(q.toNumber(box.right), q.toNumber(box.lower)),
       );
       return {
+        design: own[0]?.design ?? 0,
+        units: own.map(({ unit }) => unit).sort((a, b) => a - b),
+        like: likeOf(inside, [left, upper], [right - left, lower - upper], cells),
         x: left,
         y: upper,
         across: right - left,

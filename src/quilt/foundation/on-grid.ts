@@ -3,7 +3,7 @@ import type { InDesign } from "../../diagnostics/quilt.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import * as q from "../../length/rational.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
-import { rationalOfExact, subExact } from "../exact.ts";
+import { rationalOfExact, sameExact, subExact } from "../exact.ts";
 import { saySize } from "../say.ts";
 import type { BlockDesign, DesignUnit, Exact, Patch } from "../types.ts";
 import type { Node } from "./sequence.ts";
@@ -43,17 +43,36 @@ function around(measure: q.Rational, step: Ticks): bigint[] {
   return below < 1n ? [1n] : [below, below + 1n];
 }
 
-/** The two sizes nearest to this one whose seams all lie on lines. */
-function nearestSizes(
-  measure: q.Rational,
-  across: q.Rational,
-  down: q.Rational,
-  { step, ruler }: Lines,
-): string[] {
-  return around(measure, step).map((times) => {
-    const factor = q.div(q.mul(q.rational(times), q.fromInteger(step)), measure);
-    return saySize(q.mul(across, factor), q.mul(down, factor), ruler);
-  });
+/** A length at the nearest sizes, one below and one above; itself where it fits. */
+function nearestLengths(measure: q.Rational, length: q.Rational, step: Ticks): q.Rational[] {
+  const times = q.div(measure, q.fromInteger(step));
+  if (times.d === 1n) return [length];
+  const own = q.div(length, measure);
+  return around(measure, step).map((n) => q.mul(own, q.mul(q.rational(n), q.fromInteger(step))));
+}
+
+/**
+ * The sizes nearest to a unit's whose seams all lie on lines: both ways alike where its seams slant, so that it keeps
+ * its shape; each way by itself where it is made of rectangles.
+ */
+function nearestSizes(unit: Measured, { step, ruler }: Lines): string[] {
+  const { across, down, xs, ys, slanting } = unit;
+  const [x, y] = [commonMeasure([...xs, across]), commonMeasure([...ys, down])];
+  const both = commonMeasure([x, y]);
+  const [wide, high] = slanting
+    ? [nearestLengths(both, across, step), nearestLengths(both, down, step)]
+    : [nearestLengths(x, across, step), nearestLengths(y, down, step)];
+  const sizes = [0, 1].map((i) => saySize(wide[i] ?? wide[0] ?? across, high[i] ?? high[0] ?? down, ruler));
+  return [...new Set(sizes)];
+}
+
+/** A unit's size and where its corners lie in it. */
+interface Measured {
+  across: q.Rational;
+  down: q.Rational;
+  xs: readonly q.Rational[];
+  ys: readonly q.Rational[];
+  slanting: boolean;
 }
 
 function hasRoot(value: Exact): boolean {
@@ -81,21 +100,8 @@ export function onGrid(
     fits = false;
   }
   if (!fits) return null;
-  const places = design.units.flatMap(({ x, y, across, down }) => [x, y, across, down].map(rationalOfExact));
-  const inside = design.patches.flatMap(({ outline }) =>
-    outline.flatMap(({ x, y }) => [rationalOfExact(x), rationalOfExact(y)]),
-  );
-  const measure = commonMeasure([...places, ...inside]);
+  // Units tile the block, so where all of them fit their places are whole steps too.
   const step = q.fromInteger(lines.step);
-  if (q.div(measure, step).d !== 1n) {
-    const [across, down] = [rationalOfExact(design.across), rationalOfExact(design.down)];
-    const what = `Block ${design.name} ${saySize(across, down, lines.ruler)}`;
-    const sizes = nearestSizes(measure, across, down, lines);
-    diagnostics.push(
-      foundationOffGrid(where.block, what, squaresSaid(across, down, lines), sizes, lines.halves),
-    );
-    return null;
-  }
   const steps = (value: Exact): number => Number(q.div(rationalOfExact(value), step).n);
   return design.patches.map((patch) => ({
     patch,
@@ -127,9 +133,25 @@ function unitOff(
     );
   }
   const [across, down] = [rationalOfExact(unit.across), rationalOfExact(unit.down)];
-  const measure = commonMeasure([...corners.map(rationalOfExact), across, down]);
-  if (q.div(measure, q.fromInteger(lines.step)).d === 1n) return null;
+  const inside = (axis: "x" | "y") =>
+    patches.flatMap(({ outline }) =>
+      outline.map((corner) => rationalOfExact(subExact(corner[axis], unit[axis]))),
+    );
+  const [xs, ys] = [inside("x"), inside("y")];
+  const step = q.fromInteger(lines.step);
+  const misses = (value: q.Rational): boolean => q.div(value, step).d !== 1n;
+  const off = [across, down, ...xs, ...ys].find(misses);
+  if (off === undefined) return null;
+  const slanting = patches.some(({ outline }) =>
+    outline.some((corner, i) => {
+      const next = outline[(i + 1) % outline.length] ?? corner;
+      return !sameExact(corner.x, next.x) && !sameExact(corner.y, next.y);
+    }),
+  );
   const what = `${unit.kind} finishing ${saySize(across, down, lines.ruler)}`;
-  const sizes = nearestSizes(measure, across, down, lines);
-  return foundationOffGrid(where, what, squaresSaid(across, down, lines), sizes, lines.halves);
+  const whole = !misses(across) && !misses(down);
+  const at = whole ? `, with a seam ${gridSquares(off, lines.grid)} squares in` : "";
+  const squares = `${squaresSaid(across, down, lines)}${at}`;
+  const sizes = nearestSizes({ across, down, xs, ys, slanting }, lines);
+  return foundationOffGrid(where, what, squares, sizes, lines.halves);
 }

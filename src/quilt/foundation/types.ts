@@ -71,6 +71,11 @@ export interface PiecedPart {
 
 /** One of the parts laid edge to edge on a foundation that is folded. */
 export interface FoldedCell {
+  /** Index into the top's `designs`, and the units of it that are sewn together before they are laid. */
+  design: number;
+  units: number[];
+  /** Equal for parts that are alike but for a turn, from 1 in all that is made on the foundation. */
+  like: number;
   x: Ticks;
   y: Ticks;
   across: Ticks;
