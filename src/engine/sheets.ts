@@ -14,11 +14,15 @@ import type { Kind } from "./reduce.ts";
 import { transposeKinds } from "./reduce.ts";
 import type { SheetGroup } from "./sheet-groups.ts";
 import type { Solver } from "./solver/types.ts";
+import { stripsOnSheets } from "./strips-on-sheets.ts";
 import type { CuttingStyle, SearchStats } from "./types.ts";
 import type { FillingLists } from "./vector-fill.ts";
 
 /** Greedy fillings tried for a choice of sheets before the exact search looks at it. */
 const GREEDY_TRIES = 40;
+
+/** From so many kinds of sheets on, none is tried on its own. */
+const MOST_GROUPS = 4;
 
 export interface SheetsQuestion {
   kinds: readonly Kind[];
@@ -127,6 +131,7 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
       }
     };
     tryMany(all, 0);
+    let stripsTried = false;
     for (;;) {
       const next = cheapestVector(offers, cuts, failed, cost, 2_000_000);
       if (!next.complete) open = Math.min(open, lower);
@@ -150,6 +155,14 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
         continue;
       }
       tryMany(vector, price);
+      if (cost > price && !stripsTried) {
+        stripsTried = true;
+        const inner = { ...question, clock: share(clock, 0.4, 6000) };
+        groups.forEach((_, index) => {
+          if (cost > price && groups.length <= MOST_GROUPS)
+            for (const plan of stripsOnSheets(inner, index, frames)) offer(plan);
+        });
+      }
       if (cost <= price) continue;
       let outcome = decideVector(master, solver, cuts, vector, lists, EASY, clock, stats);
       if (outcome.answer === "unknown" && !clock.expired())

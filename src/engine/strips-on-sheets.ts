@@ -1,0 +1,100 @@
+import type { Frames, StripCount } from "./assemble.ts";
+import type { Filling } from "./oracle.ts";
+import type { Kind } from "./reduce.ts";
+import { solveRoll } from "./roll.ts";
+import type { SheetsQuestion } from "./sheets.ts";
+
+/**
+ * Plans for sheets of one kind: the least length of strips, then the strips onto as few sheets as may be. A good
+ * way in where few sheets hold much; it proves nothing.
+ */
+export function stripsOnSheets(question: SheetsQuestion, index: number, frames: Frames): StripCount[][] {
+  const group = question.groups[index]!;
+  if (group.firstCut === "none") return [];
+  const ways = [{ kinds: frames.upright, run: group.across, room: group.along, transposed: false }];
+  if (group.firstCut === "either")
+    ways.push({ kinds: frames.transposed, run: group.along, room: group.across, transposed: true });
+  return ways.flatMap(({ kinds, run, room, transposed }) => {
+    const strips = leastStrips(question, kinds, run, room);
+    const sheets = strips === null ? null : ontoSheets(strips, room);
+    if (sheets === null || sheets.length > (group.available ?? Infinity)) return [];
+    return [sheets.map((list) => ({ filling: sheetOf(list, kinds.length, index, transposed), count: 1 }))];
+  });
+}
+
+/** Strips no higher than the sheet that hold everything, in the least length found. */
+function leastStrips(
+  question: SheetsQuestion,
+  kinds: readonly Kind[],
+  run: number,
+  room: number,
+): Filling[] | null {
+  const fits = kinds.map((kind) => kind.lies.map(({ width, height }) => width <= run && height <= room));
+  if (fits.some((lies) => !lies.includes(true))) return null;
+  const { style, solver, clock, stats } = question;
+  const answer = solveRoll({
+    ...{ run, style, solver, clock, stats, enough: null, ceiling: null, given: [], report: () => {} },
+    kinds: kinds.map((kind, k) => ({ ...kind, lies: kind.lies.filter((_, l) => fits[k]![l]) })),
+  });
+  if (!Number.isFinite(answer.length)) return null;
+  const strips = answer.strips.flatMap(({ filling, count }) =>
+    Array.from({ length: Math.min(count, MOST_STRIPS + 1) }, () => withLies(filling, fits)),
+  );
+  return strips.length > MOST_STRIPS ? null : strips;
+}
+
+/** More strips than this are no matter of trying. */
+const MOST_STRIPS = 400;
+
+/** Lies numbered as they were before those that do not fit were left out. */
+function withLies(filling: Filling, fits: readonly (readonly boolean[])[]): Filling {
+  const segments = filling.segments.map(({ width, stack }) => ({
+    width,
+    stack: stack.map(({ kind, lie }) => {
+      const kept = fits[kind]!.flatMap((fit, l) => (fit ? [l] : []));
+      return { kind, lie: kept[lie]! };
+    }),
+  }));
+  return { ...filling, segments };
+}
+
+/**
+ * Sheet after sheet: the highest strip left and those that together leave the least room beside it (minimum
+ * bin slack, Gupta and Ho 1999). Null when a strip is higher than the sheet.
+ */
+function ontoSheets(strips: readonly Filling[], room: number): Filling[][] | null {
+  const left = strips.slice().sort((a, b) => b.height - a.height);
+  const sheets: Filling[][] = [];
+  while (left.length > 0) {
+    const first = left.shift()!;
+    if (first.height > room) return null;
+    const chosen = fullest(
+      left.map((strip) => strip.height),
+      room - first.height,
+    );
+    sheets.push([first, ...chosen.map((i) => left[i]!)]);
+    for (const i of chosen.slice().reverse()) left.splice(i, 1);
+  }
+  return sheets;
+}
+
+/** Which heights, by index ascending, come closest to the room without passing it (subset sum). */
+function fullest(heights: readonly number[], room: number): number[] {
+  let sums = new Map<number, number[]>([[0, []]]);
+  heights.forEach((height, i) => {
+    const grown = new Map(sums);
+    for (const [sum, chosen] of sums)
+      if (sum + height <= room && !grown.has(sum + height)) grown.set(sum + height, [...chosen, i]);
+    sums = grown;
+  });
+  return sums.get(Math.max(...sums.keys()))!;
+}
+
+function sheetOf(strips: readonly Filling[], kinds: number, index: number, transposed: boolean): Filling {
+  const counts = new Array<number>(kinds).fill(0);
+  for (const strip of strips)
+    strip.counts.forEach((copies, k) => {
+      counts[k]! += copies;
+    });
+  return { level: index, height: 1, counts, segments: [], sheet: { index, transposed, strips: [...strips] } };
+}
