@@ -6,7 +6,7 @@ import type { FabricPlan, Plan } from "../../plan/types.ts";
  * RFC 4180: comma, CRLF, quotes where needed. A cell that a spreadsheet would run as a formula gets an
  * apostrophe before it, since names in it are the maker's own.
  */
-function csv(header: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
+export function csv(header: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
   return stringify([[...header], ...rows.map((row) => [...row])], {
     record_delimiter: "\r\n",
     escape_formulas: true,
