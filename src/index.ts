@@ -13,7 +13,8 @@ export type { Comparison } from "./choices/comparison.ts";
 export { compareKits, type Kits } from "./choices/kits.ts";
 export { compareWidths, type WidthTried } from "./choices/other-width.ts";
 export { planWith } from "./choices/plan-with.ts";
-export { readSizes, severalSizes } from "./choices/several-sizes.ts";
+export { readSizes } from "./choices/read-sizes.ts";
+export { type SeveralSizes, severalSizes } from "./choices/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
 export { readArrangements } from "./choices/turnings.ts";
 export { nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
@@ -24,6 +25,7 @@ export { checkQuilt, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
+export { sizesCsv } from "./render/csv/sizes.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
 export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
 export { comparisonTable } from "./render/text/compare.ts";

@@ -1,81 +1,184 @@
-import { nothingToTurn, sizeUnreadable } from "../diagnostics/choices.ts";
-import type { Outcome } from "../diagnostics/types.ts";
-import { formatLength } from "../length/index.ts";
+import { nothingToTurn, sizeNotMet, sizeOutOfReach } from "../diagnostics/choices.ts";
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { formatLength, formatSize } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
 import { type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
+import type { Plan } from "../plan/types.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltSpec, Spec } from "../spec/index.ts";
+import { type Fit, fitSize, inBlocks, type Sized } from "./fit-size.ts";
 import { quickSolve } from "./quick-solve.ts";
+import type { InBlocks, SizeAsked } from "./read-sizes.ts";
 
-/** A quilt so many blocks across and down. */
-export interface InBlocks {
-  across: number;
-  down: number;
+/** What one size takes of one fabric. */
+export interface SizeFabric {
+  fabric: string;
+  /** As the shop says it; empty when nothing is bought. */
+  buy: string;
+  /** Hundredths; null without a price. */
+  cost: number | null;
+  /** No smaller purchase can do. */
+  proven: boolean;
 }
 
 /** What one size of the quilt takes. */
 export interface SizePlanned {
+  /** As typed. */
+  asked: string;
+  /** Short enough for a column: the bed without its drop, where no other size is of the same bed. */
+  heading: string;
+  /** The finished size asked for; null where blocks were. */
+  target: string | null;
+  /** What a bed comes from: `US queen mattress 60 x 80 in, drop 13 in at both sides and foot`; else empty. */
+  from: string;
   blocks: InBlocks;
   /** Finished size, to the nearest tick, and as the maker's ruler reads it. */
   across: Ticks;
   down: Ticks;
   finished: string;
-  fabrics: { fabric: string; buy: string; cost: number | null }[];
+  /** Width of the outer border where it is made to fit, sides / ends when they differ; null: as the file has it. */
+  border: { name: string; width: string } | null;
+  /** Blocks to make, by design. */
+  make: { block: string; count: number }[];
+  fabrics: SizeFabric[];
+  /** Hundredths; null when a fabric has no price. */
+  cost: number | null;
+  /** Size of the wadding; null when the file has none. */
+  wadding: string | null;
 }
 
-/** Most blocks one way: more make no quilt anyone sews. */
-const MOST = 60;
-
-/** Reads `3x3,4x5`. */
-export function readSizes(text: string): Outcome<InBlocks[]> {
-  const found = text.split(",").map((part) => {
-    const [, across = "", down = ""] = /^\s*(\d{1,2})\s*[x×]\s*(\d{1,2})\s*$/i.exec(part) ?? [];
-    const size = { across: Number(across), down: Number(down) };
-    const good = [size.across, size.down].every((count) => count >= 1 && count <= MOST);
-    return good ? { size, fault: null } : { size: null, fault: sizeUnreadable(part.trim()) };
-  });
-  const faults = found.flatMap(({ fault }) => (fault === null ? [] : [fault]));
-  if (faults.length > 0) return { value: null, diagnostics: faults };
-  return { value: found.flatMap(({ size }) => (size === null ? [] : [size])), diagnostics: [] };
+/** One design in several sizes. Plain data. */
+export interface SeveralSizes {
+  name: string;
+  currency: string;
+  /** Usable widths the amounts are for, as the ruler reads, each once. */
+  usable: string[];
+  sizes: SizePlanned[];
 }
 
-/** The same quilt with so many blocks, its drawing repeated or cut short to fill them. */
-export function inBlocks(spec: QuiltSpec, blocks: InBlocks): QuiltSpec {
-  return { ...spec, setting: { ...spec.setting, fill: { ...blocks } } };
-}
-
-/** One design in several finished sizes, each planned. The first that cannot be made ends it, and says why. */
+/** One design in several finished sizes, each planned. A size that cannot be made ends it, and all such are told. */
 export async function severalSizes(
   spec: Spec,
-  sizes: readonly InBlocks[],
+  asked: readonly SizeAsked[],
   options: PlanOptions,
   solve: Solve,
-): Promise<Outcome<{ name: string; sizes: SizePlanned[] }>> {
+  told: (done: number, of: number) => void = () => {},
+): Promise<Outcome<SeveralSizes>> {
   if (spec.kind === "cut-list") return { value: null, diagnostics: [nothingToTurn()] };
+  const diagnostics: Diagnostic[] = [];
+  const fits = asked.map((size) => settled(spec, size, diagnostics));
+  if (diagnostics.some(({ severity }) => severity === "error")) return { value: null, diagnostics };
   const quick = quickSolve(solve);
-  const planned: SizePlanned[] = [];
-  for (const blocks of sizes) {
-    const { value, diagnostics } = await planSpec(inBlocks(spec, blocks), options, quick);
-    if (value === null || value.top === null) return { value: null, diagnostics };
-    const [across, down] = [value.top.across, value.top.down].map((size) => Math.round(exactToNumber(size)));
-    const said = [across, down].map((ticks) => formatLength(nearest(ticks ?? 0, spec), spec.ruler));
-    planned.push({
-      blocks,
-      across: across ?? 0,
-      down: down ?? 0,
-      finished: said.join(" x "),
-      fabrics: value.fabrics.map(({ name, purchase }) => ({
-        fabric: name,
-        buy: purchase?.text ?? "",
-        cost: purchase === null ? 0 : purchase.cost,
-      })),
-    });
+  const sizes: SizePlanned[] = [];
+  const widths = new Set<string>();
+  for (const [done, fit] of fits.entries()) {
+    const size = asked[done];
+    if (fit === null || size === undefined) continue;
+    told(done, fits.length);
+    const { value, diagnostics: found } = await planSpec(fit.spec, options, quick);
+    if (value === null || value.top === null) return { value: null, diagnostics: [...diagnostics, ...found] };
+    sizes.push(planned(value, fit, size, spec));
+    for (const { usable } of value.fabrics) widths.add(formatLength(usable, spec.ruler));
   }
-  return { value: { name: spec.name, sizes: planned }, diagnostics: [] };
+  const currency = spec.fabrics.find(({ price }) => price !== null)?.price?.currency ?? "";
+  return { value: { name: spec.name, currency, usable: [...widths], sizes: headed(sizes) }, diagnostics };
 }
 
-/** The nearest mark of the ruler: quilts on point have sizes no ruler shows. */
-function nearest(ticks: Ticks, { ruler }: Spec): Ticks {
-  return Math.round(ticks / ruler.mark) * ruler.mark;
+function headed(sizes: readonly SizePlanned[]): SizePlanned[] {
+  const short = ({ asked, from }: SizePlanned) =>
+    from === "" ? asked : asked.replace(/\s+(drop|tuck)\b.*$/i, "");
+  const all = sizes.map(short);
+  return sizes.map((size, i) => {
+    const name = all[i] ?? "";
+    return { ...size, heading: all.filter((other) => other === name).length === 1 ? name : size.asked };
+  });
+}
+
+/** A size settled on: the quilt it is, in how many blocks. */
+type Settled = Pick<Fit, "spec" | "border"> & { blocks: InBlocks };
+
+/** The quilt of one size; a target that is not met is told. */
+function settled(spec: QuiltSpec, { asked, wanted }: SizeAsked, diagnostics: Diagnostic[]): Settled | null {
+  if (wanted.kind === "blocks") {
+    return { spec: inBlocks(spec, wanted.blocks), blocks: wanted.blocks, border: null };
+  }
+  const { target } = wanted;
+  const fit = fitSize(spec, target);
+  const said = saySize(target.across, target.down, spec);
+  if (fit === null) {
+    diagnostics.push(sizeOutOfReach(asked, said, "not to be had: see what `check` says of the file"));
+    return null;
+  }
+  const { taken, met, below, above } = fit;
+  if (!met && farOff(taken, target)) {
+    diagnostics.push(sizeOutOfReach(asked, said, sayBlocks(taken, spec)));
+    return null;
+  }
+  if (!met) {
+    const other = (one: Sized | null) => (one === null ? null : sayBlocks(one, spec));
+    diagnostics.push(sizeNotMet(asked, said, sayBlocks(taken, spec), other(below), other(above)));
+  }
+  return { spec: fit.spec, blocks: taken.blocks, border: fit.border };
+}
+
+/** Off by more than half: no quilt for that bed. */
+function farOff(taken: Sized, target: { across: Ticks; down: Ticks }): boolean {
+  const off = (is: number, wanted: number) => Math.abs(is - wanted) > wanted / 2;
+  return off(taken.across, target.across) || off(taken.down, target.down);
+}
+
+function planned(
+  plan: Plan,
+  { blocks, border }: Settled,
+  { asked, wanted }: SizeAsked,
+  spec: QuiltSpec,
+): SizePlanned {
+  const { top } = plan;
+  if (top === null) throw new Error("a quilt without a top");
+  const [across, down] = [Math.round(exactToNumber(top.across)), Math.round(exactToNumber(top.down))];
+  const fabrics = plan.fabrics.map(({ name, purchase, bound }) => ({
+    fabric: name,
+    buy: purchase?.text ?? "",
+    cost: purchase === null ? 0 : purchase.cost,
+    proven: bound.purchaseProven,
+  }));
+  const costs = fabrics.map(({ cost }) => cost);
+  const wadding = plan.making?.finishing.wadding ?? null;
+  return {
+    asked,
+    heading: asked,
+    target: wanted.kind === "target" ? saySize(wanted.target.across, wanted.target.down, spec) : null,
+    from: wanted.kind === "target" ? wanted.target.from : "",
+    blocks,
+    across,
+    down,
+    finished: saySize(across, down, spec),
+    border:
+      border === null
+        ? null
+        : {
+            name: border.name,
+            width:
+              border.side === border.end
+                ? formatLength(border.side, spec.ruler)
+                : `${formatLength(border.side, spec.ruler)} / ${formatLength(border.end, spec.ruler)}`,
+          },
+    make: top.designs.flatMap(({ name, colourway, count }) =>
+      count === 0 ? [] : [{ block: colourway === "" ? name : `${name}, ${colourway}`, count }],
+    ),
+    fabrics,
+    cost: costs.includes(null) ? null : costs.reduce<number>((sum, cost) => sum + (cost ?? 0), 0),
+    wadding: wadding === null ? null : saySize(wadding.across, wadding.down, spec),
+  };
+}
+
+/** A finished size by the nearest marks of the ruler: quilts on point have sizes no ruler shows. */
+function saySize(across: number, down: number, { ruler }: Spec): string {
+  const near = (ticks: number): Ticks => Math.round(ticks / ruler.mark) * ruler.mark;
+  return formatSize(near(across), near(down), ruler);
+}
+
+function sayBlocks({ blocks, across, down }: Sized, spec: Spec): string {
+  return `${blocks.across}x${blocks.down} blocks, ${saySize(across, down, spec)}`;
 }

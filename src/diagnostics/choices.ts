@@ -65,11 +65,47 @@ export function nothingToTurn(): Diagnostic {
   );
 }
 
-/** A finished size that no whole number of blocks makes. */
-export function sizeUnreadable(found: string): Diagnostic {
+const SIZES_HELP =
+  "Write blocks across and down (4x5), a finished size with its measure (60 x 80 in), or a bed " +
+  "(queen, queen drop 12 in, single drop 30 cm at sides and foot); several with commas between them.";
+
+/** A size of a quilt that cannot be read. */
+export function sizeUnreadable(
+  found: string,
+  why = "is not a size of a quilt",
+  near: string | null = null,
+): Diagnostic {
+  const likely = near === null ? "" : `Did you mean \`${near}\`? `;
+  return error("QUILT-SIZE-UNREADABLE", `${quote(found)} ${why}.`, `${likely}${SIZES_HELP}`);
+}
+
+/** A size that whole blocks, and borders within reason, do not come to: the nearest was taken. */
+export function sizeNotMet(
+  asked: string,
+  target: string,
+  taken: string,
+  below: string | null,
+  above: string | null,
+): Diagnostic {
+  const others = [
+    below === null ? [] : [`smaller: ${below}`],
+    above === null ? [] : [`larger: ${above}`],
+  ].flat();
+  return {
+    ...note("QUILT-SIZE-NOT-MET", ""),
+    severity: "warning",
+    message: `${quote(asked)} asks for ${target}; the nearest in whole blocks is ${taken}.`,
+    hint:
+      `Nearest are ${others.join("; ")}. Ask for one of them in blocks, or give the quilt a plain outer border: ` +
+      "one can be made to fit from half as wide to twice as wide as it is drawn.",
+  };
+}
+
+/** A size smaller than one block or larger than any quilt of this design. */
+export function sizeOutOfReach(asked: string, target: string, nearest: string): Diagnostic {
   return error(
-    "QUILT-SIZE-UNREADABLE",
-    `${quote(found)} is not a size of a quilt in blocks.`,
-    "Write blocks across and down, for example 4x5; several with commas: 3x3,4x5,6x7.",
+    "QUILT-SIZE-OUT-OF-REACH",
+    `${quote(asked)} asks for ${target}, which no number of these blocks comes to.`,
+    `The nearest is ${nearest}.`,
   );
 }

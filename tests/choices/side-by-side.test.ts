@@ -3,8 +3,10 @@ import { describe, expect, test } from "vitest";
 import { arrangeBlocks } from "../../src/choices/arrange-blocks.ts";
 import { compareFigures, compareMethods } from "../../src/choices/compare-methods.ts";
 import type { Comparison } from "../../src/choices/comparison.ts";
+import { inBlocks } from "../../src/choices/fit-size.ts";
 import { makingFigures } from "../../src/choices/making-figures.ts";
-import { inBlocks, readSizes, severalSizes } from "../../src/choices/several-sizes.ts";
+import { readSizes } from "../../src/choices/read-sizes.ts";
+import { severalSizes } from "../../src/choices/several-sizes.ts";
 import { withMethods } from "../../src/choices/with-methods.ts";
 import { solveHere } from "../../src/index.ts";
 import { planQuilt, planSpec, USUAL_OPTIONS } from "../../src/pipeline.ts";
@@ -151,25 +153,23 @@ describe("blocks turned", () => {
 describe("several sizes", () => {
   test("each is what planning that size alone gives", async () => {
     const spec = quiltOf(textOf("nine-stars"));
-    const sizes = readSizes("2x2, 3x3,5×6").value ?? [];
+    const sizes = readSizes("2x2, 3x3,5×6", spec.ruler).value ?? [];
     expect(sizes).toHaveLength(3);
     const { value } = await severalSizes(spec, sizes, OPTIONS, solveHere);
     expect(value?.sizes.map(({ finished }) => finished)).toEqual([
-      "22 in x 22 in",
-      "30 in x 30 in",
-      "46 in x 54 in",
+      "22 in square",
+      "30 in square",
+      "46 x 54 in",
     ]);
-    for (const [i, blocks] of sizes.entries()) {
-      const { value: plan } = await planSpec(inBlocks(spec, blocks), OPTIONS, solveHere);
-      expect(value?.sizes[i]?.fabrics.map(({ buy }) => buy)).toEqual(
-        plan?.fabrics.map(({ purchase }) => purchase?.text),
-      );
+    for (const size of value?.sizes ?? []) {
+      const { value: plan } = await planSpec(inBlocks(spec, size.blocks), OPTIONS, solveHere);
+      expect(size.fabrics.map(({ buy }) => buy)).toEqual(plan?.fabrics.map(({ purchase }) => purchase?.text));
     }
   }, 60_000);
 
   test("a size that is none is told", () => {
-    expect(readSizes("2y,0x3,70x2").diagnostics.map(({ code }) => code)).toEqual(
-      Array.from({ length: 3 }, () => "QUILT-SIZE-UNREADABLE"),
-    );
+    expect(
+      readSizes("2y,0x3,70x2", quiltOf(textOf("nine-stars")).ruler).diagnostics.map(({ code }) => code),
+    ).toEqual(Array.from({ length: 3 }, () => "QUILT-SIZE-UNREADABLE"));
   });
 });

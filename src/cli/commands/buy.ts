@@ -2,38 +2,54 @@ import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
-import { text } from "../option.ts";
+import { text, toggle } from "../option.ts";
 import { budget, json, prefer, ruler, style, thorough } from "../options.ts";
 import { optionsOf, type PlanningValues, planFile, poolOf } from "../planning.ts";
+import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
 const sizes = text(
   "--sizes <sizes>",
-  "a quilt in several sizes, in blocks across and down: 3x3,4x5,6x7",
+  "one table for several sizes: blocks (3x3,4x5), finished sizes (60 x 80 in) or beds (queen drop 12 in at sides and foot)",
   "the size of the file",
 );
 
+const csv = toggle(
+  "--csv",
+  "print the list, or the table of several sizes, as CSV for spreadsheets and layouts",
+);
+
 /** One table for all sizes. */
-async function buySizes(file: string, typed: string, values: PlanningValues, io: Io): Promise<ExitCode> {
+async function buySizes(
+  file: string,
+  typed: string,
+  values: PlanningValues & { csv: boolean },
+  io: Io,
+): Promise<ExitCode> {
   const input = await readInput(file, io);
   if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-  const { readSizes, readSpecFile, severalSizes, sizesTable } = await import("../../index.ts");
-  const asked = readSizes(typed);
+  const { readSizes, readSpecFile, severalSizes, sizesCsv, sizesTable } = await import("../../index.ts");
+  const { text: source, name } = input.value;
+  const spec = readSpecFile(source, name);
+  if (spec.value === null) return failWith(spec.diagnostics, source, values.json, io);
+  const asked = readSizes(typed, spec.value.ruler);
   if (asked.value === null) {
     failWith(asked.diagnostics, undefined, values.json, io);
     return EXIT.usage;
   }
-  const { text: source, name } = input.value;
-  const spec = readSpecFile(source, name);
-  if (spec.value === null) return failWith(spec.diagnostics, source, values.json, io);
-  const [options, pool] = await Promise.all([optionsOf(values), poolOf(io)]);
-  const found = await severalSizes(spec.value, asked.value, options, pool.solve);
-  pool.clear();
+  const options = await optionsOf(values);
+  const progress = startProgress(io);
+  const { solve } = await poolOf({ ...io, showsProgress: false });
+  const found = await severalSizes(spec.value, asked.value, options, solve, (done, of) =>
+    progress.show(`Planning each size: ${done} of ${of}`),
+  );
+  progress.clear();
   if (found.value === null) return failWith(found.diagnostics, source, values.json, io);
-  report(spec.diagnostics, source, io);
+  report([...spec.diagnostics, ...found.diagnostics], source, io);
   const { value } = found;
-  io.out(values.json ? `${JSON.stringify(value, null, 2)}\n` : sizesTable(value.name, value.sizes));
+  if (values.json) io.out(`${JSON.stringify(value, null, 2)}\n`);
+  else io.out(values.csv ? sizesCsv(value) : sizesTable(value));
   return EXIT.done;
 }
 
@@ -42,14 +58,33 @@ export const buy = defineCommand({
   summary: "the shopping list: how much of each fabric to ask for",
   about: "",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
-  options: { json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable, ruler, sizes },
-  examples: ["buy fixtures/cutlists/harbour-lights.yaml"],
+  options: { json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable, ruler, sizes, csv },
+  examples: [
+    "buy fixtures/cutlists/harbour-lights.yaml",
+    'buy fixtures/quilts/nine-stars.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
+  ],
   async run([file = ""], values, io) {
-    if (values.sizes !== null) return buySizes(file, values.sizes, values, io);
+    if (values.sizes !== null) {
+      const { stash: drawer, fatQuarters: quarters, kits: many, usable: width, ruler: marks } = values;
+      const other = {
+        "--stash": drawer,
+        "--fat-quarters": quarters || null,
+        "--kits": many,
+        "--width": width,
+      };
+      const beside = Object.entries({ ...other, "--ruler": marks }).find(([, value]) => value !== null);
+      if (beside === undefined) return buySizes(file, values.sizes, values, io);
+      io.talk(`error: --sizes does not go together with ${beside[0]}: ask for one of them at a time.\n`);
+      return EXIT.usage;
+    }
     const beside = { ...values, kits: values.kits ?? 1 };
     const made = await planFile(file, values, io, beside);
     if ("code" in made) return made.code;
-    const { buyJson, buyList } = await import("../../index.ts");
+    const { buyCsv, buyJson, buyList } = await import("../../index.ts");
+    if (values.csv) {
+      io.out(buyCsv(made.plan));
+      return EXIT.done;
+    }
     const lists = [buyList(made.plan), ...Object.values(await besideFiles(made, beside, io))];
     io.out(values.json ? buyJson(made.plan) : lists.join("\n"));
     return EXIT.done;

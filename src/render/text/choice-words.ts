@@ -33,12 +33,6 @@ export const choiceWords = {
     pieces: (count: number) => `${count} ${count === 1 ? "piece" : "pieces"}`,
     take: (stash: string) => `When it is cut: crossgrain stash take PLAN.json --stash ${stash}`,
   },
-  sizes: {
-    title: (name: string) => `Fabric to buy for ${name}, by size`,
-    fabric: "Fabric",
-    finished: "finished size",
-    blocks: (across: number, down: number) => `${across} x ${down} blocks`,
-  },
   widths: {
     title: (name: string) => `${name} on another width of fabric`,
     columns: ["Fabric", "Width filed", "Buy", "Width tried", "Buy", "Difference"],

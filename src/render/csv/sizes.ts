@@ -1,0 +1,9 @@
+import type { SeveralSizes } from "../../choices/several-sizes.ts";
+import { sizesRows } from "../text/several-sizes.ts";
+import { csv } from "./index.ts";
+
+/** The requirement table of several sizes: a line for each thing to tell, a column for each size. */
+export function sizesCsv(several: SeveralSizes): string {
+  const { heading, rows } = sizesRows(several);
+  return csv(heading, rows);
+}
