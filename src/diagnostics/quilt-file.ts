@@ -16,6 +16,15 @@ export function blockHasNoDrawing(where: InFile, block: string): Diagnostic {
   );
 }
 
+export function cornerInSquares(where: InFile, found: string): Diagnostic {
+  return error(
+    "CORNER-IN-SQUARES",
+    where,
+    `${quote(found)} has a measure, but corners are counted in squares here (\`drawn-on\`).`,
+    "Write the number of squares alone, `2` or `2 1/2`; or leave out `drawn-on` and write lengths.",
+  );
+}
+
 export function drawingUnreadable(where: InFile, found: string, why: string): Diagnostic {
   return error(
     "DRAWING-UNREADABLE",

@@ -27,6 +27,7 @@ export function plainBlock(word: FabricWord, across: Rational, down: Rational): 
     centre: null,
     leaning: null,
     patches: null,
+    drawnOn: null,
     path: word.path,
     at: word.at,
   };

@@ -183,6 +183,8 @@ function restateCell(cell: CellSpec, told: Told): CellSpec {
     const value = cell[field];
     return value === null ? null : told(`${cell.path}.${field}`, `${field} of ${cell.unit}`, value);
   };
+  // Corners counted in squares go with the unit.
+  const drawn = cell.drawnOn === null ? cell.patches : null;
   return {
     ...cell,
     corner: one("corner"),
@@ -190,13 +192,13 @@ function restateCell(cell: CellSpec, told: Told): CellSpec {
     strips:
       cell.strips?.map((each, i) => told(`${cell.path}.strips[${i}]`, `strip of ${cell.unit}`, each)) ?? null,
     patches:
-      cell.patches?.map((patch) => ({
+      drawn?.map((patch) => ({
         ...patch,
         corners: patch.corners.map(({ x, y }) => ({
           x: told(`${cell.path}.patches`, `patch ${patch.role}`, x),
           y: told(`${cell.path}.patches`, `patch ${patch.role}`, y),
         })),
-      })) ?? null,
+      })) ?? cell.patches,
   };
 }
 
@@ -235,7 +237,7 @@ function finishedSizes(spec: QuiltSpec): Rational[] {
       put(cell.corner);
       put(cell.centre);
       for (const strip of cell.strips ?? []) put(strip);
-      for (const patch of cell.patches ?? []) {
+      for (const patch of cell.drawnOn === null ? (cell.patches ?? []) : []) {
         for (const { x, y } of patch.corners) {
           put(x);
           put(y);

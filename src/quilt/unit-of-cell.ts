@@ -6,11 +6,11 @@ import {
   unitUnsuited,
 } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
-import type { Rational } from "../length/rational.ts";
-import type { CellSpec, FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
+import { div, fromInteger, mul, type Rational } from "../length/rational.ts";
+import type { CellSpec, FabricWord, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidUnit } from "./laid-types.ts";
-import { saySize } from "./say.ts";
+import { sayLength, saySize } from "./say.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 import type { UnitDesign, UnitKind } from "./units/types.ts";
@@ -41,7 +41,12 @@ export function checkUnit(
   const problem = kind.check(design);
   if (problem !== null) {
     const size = saySize(across, along, spec.ruler);
-    diagnostics.push(unitUnsuited(cell, kind.name, size, problem.reason, problem.hint));
+    const patch = cell.patches?.[problem.patch ?? -1];
+    const place =
+      problem.place === undefined
+        ? ""
+        : ` Look ${sayLength(problem.place.x, spec.ruler)} from the left and ${sayLength(problem.place.y, spec.ruler)} from the top.`;
+    diagnostics.push(unitUnsuited(patch ?? cell, kind.name, size, problem.reason + place, problem.hint));
     return null;
   }
   const rolesFound = checkRoles(cell, kind, design, diagnostics);
@@ -63,11 +68,24 @@ function designOf(cell: CellSpec, across: Rational, along: Rational): UnitDesign
       cell.patches?.map((patch, i) => ({
         role: patch.role,
         spot: `${patch.role} ${i + 1}`,
-        corners: patch.corners.map(({ x, y }) => ({
-          x: rationalOfFraction(x),
-          y: rationalOfFraction(y),
-        })),
+        corners: patch.corners.map(({ x, y }) => cornerOf(x, y, cell, across, along)),
       })) ?? base.patches,
+  };
+}
+
+/** A corner as finished lengths from the unit's top left corner. */
+function cornerOf(
+  x: FractionTicks,
+  y: FractionTicks,
+  { drawnOn }: CellSpec,
+  across: Rational,
+  along: Rational,
+): { x: Rational; y: Rational } {
+  const [right, down] = [rationalOfFraction(x), rationalOfFraction(y)];
+  if (drawnOn === null) return { x: right, y: down };
+  return {
+    x: div(mul(right, across), fromInteger(drawnOn.columns)),
+    y: div(mul(down, along), fromInteger(drawnOn.rows)),
   };
 }
 

@@ -1,6 +1,8 @@
-import { blockHasNoDrawing, unitNotOne } from "../diagnostics/quilt-file.ts";
+import { blockHasNoDrawing, cornerInSquares, unitNotOne } from "../diagnostics/quilt-file.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
-import type { Rational } from "../length/rational.ts";
+import { TICKS_PER } from "../length/measures.ts";
+import { parseLength } from "../length/parse.ts";
+import { div, fromInteger, type Rational } from "../length/rational.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
 import { readDrawing } from "./quilt-drawing.ts";
 import { CELL_FIELDS, type WrittenBlock, type WrittenCell } from "./quilt-schema.ts";
@@ -11,6 +13,7 @@ import type {
   DrawnRow,
   FabricWord,
   FractionTicks,
+  PatchSpec,
   PrintsFollow,
 } from "./quilt-types.ts";
 import type { WrittenLength } from "./written.ts";
@@ -84,15 +87,47 @@ function fillCell(code: string, written: WrittenCell, path: Path, frame: QuiltFr
     count: written.count ?? null,
     centre: size(written.centre),
     leaning: written.leaning ?? null,
-    patches:
-      written.patches?.map(({ part, corners }) => ({
-        role: part,
-        corners: corners.flatMap(([x, y]) =>
-          x === undefined || y === undefined ? [] : [{ x: fraction(x.value), y: fraction(y.value) }],
-        ),
-      })) ?? null,
+    patches: written.patches?.map((patch, i) => fillPatch(patch, i, written, path, frame)) ?? null,
+    drawnOn: written["drawn-on"] ?? null,
     path: where.path,
     at: where.at,
+  };
+}
+
+type WrittenPatch = NonNullable<WrittenCell["patches"]>[number];
+
+/** A patch by its corners. Counted in squares, a corner is a plain number, whatever the file measures in. */
+function fillPatch(
+  { part, corners }: WrittenPatch,
+  index: number,
+  written: WrittenCell,
+  cellPath: Path,
+  frame: QuiltFrame,
+): PatchSpec {
+  const path = [...cellPath, "patches", index];
+  const read = (length: WrittenLength, place: Path): FractionTicks => {
+    if (written["drawn-on"] === undefined) return fraction(length.value);
+    if (length.unit !== null) {
+      const where = { path: pathText(place), at: frame.document.valueAt(place) };
+      frame.diagnostics.push(cornerInSquares(where, length.text));
+    }
+    const counted = parseLength(length.text, "mm");
+    return fraction(counted.ok ? div(counted.value, fromInteger(TICKS_PER.mm)) : length.value);
+  };
+  return {
+    role: part,
+    corners: corners.flatMap(([x, y], i) =>
+      x === undefined || y === undefined
+        ? []
+        : [
+            {
+              x: read(x, [...path, "corners", i, 0]),
+              y: read(y, [...path, "corners", i, 1]),
+            },
+          ],
+    ),
+    path: pathText(path),
+    at: frame.document.valueAt(path),
   };
 }
 

@@ -129,6 +129,11 @@ export function cellSchema(unit: LengthUnit) {
         )
         .min(1)
         .optional(),
+      "drawn-on": cells(
+        "drawn-on",
+        "squares the unit is divided into; corners of patches are then counted in them",
+        "8 x 8",
+      ).optional(),
     })
     .catchall(fabricsOfUnit())
     .meta({ description: "a unit and its fabrics", examples: ["{ square: cream }"] });
@@ -147,6 +152,7 @@ export const CELL_FIELDS = [
   "centre",
   "leaning",
   "patches",
+  "drawn-on",
 ] as const;
 
 function roles(description: string) {

@@ -26,6 +26,14 @@ export interface FabricWord {
   at: Place | null;
 }
 
+/** A patch drawn by its corners, measured from the unit's top left corner: finished lengths, or squares. */
+export interface PatchSpec {
+  role: string;
+  corners: { x: FractionTicks; y: FractionTicks }[];
+  path: string;
+  at: Place | null;
+}
+
 /** What the cells of one code hold. */
 export interface CellSpec {
   code: string;
@@ -49,7 +57,9 @@ export interface CellSpec {
   count: number | null;
   centre: FractionTicks | null;
   leaning: "rising" | "falling" | null;
-  patches: { role: string; corners: { x: FractionTicks; y: FractionTicks }[] }[] | null;
+  patches: PatchSpec[] | null;
+  /** Squares the unit is divided into, in which corners of patches are counted; null: corners are lengths. */
+  drawnOn: { columns: number; rows: number } | null;
   path: string;
   at: Place | null;
 }

@@ -292,6 +292,15 @@ export interface UnitMethod {
   recipe(design: UnitDesign, how: HowMade): RecipeAnswer;
 }
 
+/** Why a design does not suit its kind. */
+export interface UnitProblem {
+  reason: string;
+  hint: string;
+  /** Index of the drawn patch at fault, and the point where to look, finished; where there is one. */
+  patch?: number;
+  place?: { x: Rational; y: Rational };
+}
+
 /** A kind of sewn unit. One file of this room per kind, listed in `registry.ts`. */
 export interface UnitKind {
   /** As written in files: `flying geese`. */
@@ -301,7 +310,7 @@ export interface UnitKind {
   /** Fields of UnitDesign it reads besides the size. */
   reads: readonly ("corner" | "corners" | "strips" | "count" | "centre" | "leaning" | "patches")[];
   /** Clear reason when the size (or what else it needs) does not suit; null when it does. */
-  check(design: UnitDesign): { reason: string; hint: string } | null;
+  check(design: UnitDesign): UnitProblem | null;
   /** Roles in the order a maker would name them. */
   roles(design: UnitDesign): readonly string[];
   /** Finished patches; they tile the unit exactly. `check` must have passed. */

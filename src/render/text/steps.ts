@@ -30,7 +30,10 @@ function indented(lines: readonly string[]): string[] {
 
 /** What a piece is told with: letter, count, size, whether it may turn, and what it is for. */
 export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
-  return fabric.pieces.map((piece) => {
+  const index = plan.fabrics.findIndex(({ name }) => name === fabric.name);
+  const shaped = (plan.templates ?? []).flatMap(({ name, uses }) => uses.map((use) => ({ name, ...use })));
+  return fabric.pieces.map((piece, number) => {
+    const use = shaped.find((each) => each.fabric === index && each.piece === number);
     const across = formatLength(piece.across, plan.ruler);
     const size = piece.fullWidth
       ? words.fullWidthSize(formatLength(piece.along, plan.ruler))
@@ -40,15 +43,17 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
       none: "",
       "once-diagonal": words.halved,
       "twice-diagonal": words.quartered,
-      template: words.byTemplate,
+      template: words.byTemplate(use?.name ?? "", use?.asDrawn ?? 0, use?.reversed ?? 0),
     }[piece.subcut];
+    const aslant =
+      use !== undefined && piece.subcut === "none" ? words.aslant(use.name, use.asDrawn + use.reversed) : "";
     const sizes = [piece, { across: piece.along, along: piece.across }].map(({ across, along }) =>
       formatSize(across, along, plan.ruler),
     );
     // A piece without a label is for its own size, which is told already.
     const told = piece.uses.map(({ text }) => text).filter((text) => !sizes.includes(text));
     const uses = piece.label !== "" ? [piece.label] : told;
-    const remarks = [...uses, after, piece.note].filter((text) => text !== "");
+    const remarks = [...uses, after, aslant, piece.note].filter((text) => text !== "");
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
     return {
       letter: piece.letter,

@@ -133,7 +133,11 @@ export const words = {
   square: "square",
   halved: "cut once on the diagonal",
   quartered: "cut twice on the diagonals",
-  byTemplate: "then by template",
+  byTemplate: (name: string, asDrawn: number, reversed: number) =>
+    `then by template${name === "" ? "" : ` ${name}`}${
+      reversed === 0 ? "" : `, ${asDrawn === 0 ? "all" : `${asDrawn} as drawn and ${reversed}`} reversed`
+    }`,
+  aslant: (name: string, count: number) => `cut aslant into ${count}, shown full size in template ${name}`,
   fullWidthMeaning: `${FULL_WIDTH} is the width of fabric, from selvage to selvage.`,
 
   // Proof
