@@ -97,20 +97,20 @@ function piecesFor(group: readonly Wanted[], how: HowMade, ease: RootSum): Piece
     const onPoint = cut.kind === "on-point";
     const onItsPoint = onPoint ? withSeamsAdded(cut.side, how) : [];
     const [across, along] = onPoint ? [onItsPoint, onItsPoint] : [cut.across, cut.along];
-    return group.map(
-      ({ unit, patch }): PieceDraft => ({
+    return [
+      {
         role,
         across: asked(across),
         along: asked(along),
         subcut: "none",
         diagonal: "any",
         // Cut straight and laid on its point, the print leans by an eighth of a turn.
-        lies: [[lie(unit, patch.spot, onPoint ? 1 : 0)]],
+        lies: group.map(({ unit, patch }) => [lie(unit, patch.spot, onPoint ? 1 : 0)]),
         formula: said(onPoint ? "finished side + 2 seams" : "finished size + 2 seams"),
         template: null,
         freeLay: null,
-      }),
-    );
+      },
+    ];
   }
   const quarter = cut.kind === "quarter";
   const [faces, share] = quarter ? [QUARTERS, 4] : [HALVES, 2];
