@@ -1,6 +1,6 @@
 import { lessenWork } from "./lessen-work.ts";
 import { pack } from "./pack.ts";
-import type { PackingProblem, PackingResult, SearchLimits } from "./types.ts";
+import type { CuttingTable, PackingProblem, PackingResult, SearchLimits } from "./types.ts";
 
 /** One thing for the engine to do, as plain data, so that it can be sent to a worker thread. */
 export type EngineJob =
@@ -11,6 +11,8 @@ export type EngineJob =
       result: PackingResult;
       /** The roll may be used up to this length. */
       lengthLimit: number;
+      /** Without it no cut is too long and no part too narrow. */
+      table?: CuttingTable;
       limits: SearchLimits;
     };
 
@@ -20,6 +22,6 @@ export function runJob(job: EngineJob): Promise<PackingResult> {
     case "pack":
       return pack(job.problem, job.limits);
     case "lessen-work":
-      return lessenWork(job.problem, job.result, job.lengthLimit, job.limits);
+      return lessenWork(job.problem, job.result, job.lengthLimit, job.limits, job.table);
   }
 }

@@ -6,10 +6,11 @@ import { transposeKinds } from "./reduce.ts";
 import { makeOracle } from "./roll.ts";
 import { highsSolver } from "./solver/highs.ts";
 import type { Solver } from "./solver/types.ts";
-import type { PackingProblem, PackingResult, SearchLimits, SearchStats } from "./types.ts";
+import type { CuttingTable, PackingProblem, PackingResult, SearchLimits, SearchStats } from "./types.ts";
 import { verify } from "./verify.ts";
 import { fewKindColumns, plainColumns } from "./work-columns.ts";
-import { cutsOf, measureStrips, type StripShape, workOf } from "./work-measure.ts";
+import { ANY_TABLE, cutsOf, measureStrips, type StripCuts, type StripShape, workOf } from "./work-measure.ts";
+import { inSteps, partsOf, tableIn } from "./work-parts.ts";
 import { closeStrips, lengthOfStrips, type OpenStrips, openStrips, shapeOf } from "./work-plan.ts";
 import { gather, type Judge, polish, usedIn } from "./work-polish.ts";
 import { priceColumns, textOf, toColumn, type WorkQuestion } from "./work-program.ts";
@@ -25,14 +26,16 @@ const MOST_TRIED = 1000;
 /**
  * Looks for a plan of less work at the cutting mat (see `workOf`) that takes no more than `lengthLimit` of the
  * roll; of equal work the shorter, of equal length the one whose waste is gathered in the largest strip ends.
- * Only the strips on the roll are rearranged: sheets and bands stay as they are. The bound of `result` stays as
- * it was proved. Returns `result` itself when nothing better is found.
+ * Strips are rearranged among those of the roll, among those beside one group of bands and among those of one
+ * sheet; the bands, and what lies on which sheet, stay as they are. The bound of `result` stays as it was proved.
+ * Returns `result` itself when nothing better is found.
  */
 export async function lessenWork(
   problem: PackingProblem,
   result: PackingResult,
   lengthLimit: number,
   limits: SearchLimits = {},
+  table: CuttingTable = ANY_TABLE,
 ): Promise<PackingResult> {
   if (result.status === "infeasible" || lengthLimit < result.rollLength) return result;
   const clock = startClock(limits);
@@ -42,30 +45,61 @@ export async function lessenWork(
       // Repeated until it changes nothing, so that a plan once eased is not eased again.
       for (let best = result; ; ) {
         if (clock.expired()) return best;
-        const better = easeOnce(problem, best, most, clock, solver);
-        if (better === null) return best;
-        best = better;
+        const better = easeOnce({ problem, lengthLimit: most, table, beside: [] }, best, clock, solver);
+        const parts = easeParts(problem, better ?? best, table, clock, solver);
+        if (better === null && parts === null) return best;
+        best = parts ?? better ?? best;
       }
     },
     () => highsSolver(clock),
   );
 }
 
-function easeOnce(
+/** What is to be eased, and within what. */
+interface Ease {
+  problem: PackingProblem;
+  lengthLimit: number;
+  table: CuttingTable;
+  /** Strips that are cut besides: their ruler settings need not be paid for again. */
+  beside: readonly { shape: StripShape; count: number }[];
+}
+
+/**
+ * The same for the strips beside each group of bands and for those of each sheet, each as a roll of its own that is
+ * as long as it is. Null when none got better.
+ */
+function easeParts(
   problem: PackingProblem,
   result: PackingResult,
-  lengthLimit: number,
+  table: CuttingTable,
   clock: Clock,
   solver: Solver,
 ): PackingResult | null {
+  let best = result;
+  for (let at = 0; at < partsOf(problem, result).length && !clock.expired(); at++) {
+    const part = partsOf(problem, best)[at]!;
+    const ease = { problem: part.problem, lengthLimit: part.length, table, beside: part.beside };
+    const better = easeOnce(ease, part.result, clock, solver);
+    if (better === null) continue;
+    const whole = part.putBack(better);
+    const less = workOf(problem, whole, table).total < workOf(problem, best, table).total;
+    if (less && verify(problem, whole).length === 0) best = whole;
+  }
+  return best === result ? null : best;
+}
+
+function easeOnce(ease: Ease, result: PackingResult, clock: Clock, solver: Solver): PackingResult | null {
+  const { problem, lengthLimit } = ease;
   const open = openStrips(problem, result);
   if (open === null) return null;
+  const table = tableIn(ease.table, open.step);
+  open.fixed.push(...ease.beside.map(({ shape, count }) => ({ shape: inSteps(shape, open.step), count })));
   const { kinds, run, demand, strips } = open;
   const room = Math.floor((lengthLimit - open.elsewhere) / open.step) - lengthOfStrips(open.set);
   const frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const stats: SearchStats = { ...result.stats };
-  const judge = judgeOf(open, room, clock);
-  const question: WorkQuestion = { kinds, run, demand, limit: room, paid: paidFor(open) };
+  const judge = judgeOf(open, table, room, clock);
+  const question: WorkQuestion = { kinds, run, demand, limit: room, table, paid: paidFor(open, table) };
   let best = gather(strips);
   const offer = (candidate: readonly StripCount[]): void => {
     const exact = gather(dropSurplus(frames, demand, candidate));
@@ -104,7 +138,8 @@ function easeOnce(
   const eased = { ...closeStrips(problem, result, open, best), stats };
   // Judged once more as a whole plan, where strips of sheets and bands count as well.
   const sound = verify(problem, eased).length === 0 && eased.rollLength <= lengthLimit;
-  return sound && workOf(problem, eased).total <= workOf(problem, result).total ? eased : null;
+  const before = workOf(problem, result, ease.table).total;
+  return sound && workOf(problem, eased, ease.table).total <= before ? eased : null;
 }
 
 /** Which item a plan is built around first: the largest, then in another search the one needing most cloth. */
@@ -135,20 +170,21 @@ function candidates(
   return [...byText.values()];
 }
 
-function paidFor({ kinds, run, set, fixed }: OpenStrips): WorkQuestion["paid"] {
+function paidFor({ kinds, run, set, fixed }: OpenStrips, table: CuttingTable): WorkQuestion["paid"] {
   const rest: StripShape[] = [
     ...fixed.map(({ shape }) => shape),
     ...set.map(({ filling }) => shapeOf(kinds, run, filling)),
   ];
   return {
     widths: new Set(rest.map(({ height }) => height)),
-    sizes: new Set(rest.flatMap((shape) => cutsOf(shape).sizes)),
+    sizes: new Set(rest.flatMap((shape) => cutsOf(shape, table).sizes)),
   };
 }
 
 /** Work first, then length, then how much of the waste lies in large strip ends; too long is worst. */
 function judgeOf(
   open: OpenStrips,
+  table: CuttingTable,
   room: number,
   clock: Clock,
 ): Judge & { workOf(s: readonly StripCount[]): number } {
@@ -162,7 +198,14 @@ function judgeOf(
   const shaped = (strips: readonly StripCount[]) =>
     strips.map(({ filling, count }) => ({ shape: shape(filling), count }));
   const rest = [...fixed, ...shaped(set)];
-  const work = (strips: readonly StripCount[]): number => measureStrips([...rest, ...shaped(strips)]).total;
+  const cuts = new WeakMap<StripShape, StripCuts>();
+  const cutsIn = (one: StripShape): StripCuts => {
+    const known = cuts.get(one) ?? cutsOf(one, table);
+    cuts.set(one, known);
+    return known;
+  };
+  const work = (strips: readonly StripCount[]): number =>
+    measureStrips([...rest, ...shaped(strips)], table, cutsIn).total;
   // Squares of the ends in thousandths of the run: one long end is worth more than many short ones.
   const useful = (strips: readonly StripCount[]): number =>
     strips.reduce((sum, { filling, count }) => {

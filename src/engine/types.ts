@@ -127,6 +127,16 @@ export interface SearchStats {
   cutShort?: boolean;
 }
 
+/** What the ruler on the table can do, in the problem's own steps. */
+export interface CuttingTable {
+  /** Longest cut across the stock in one go: twice the ruler where cloth is cut folded once. */
+  across: number;
+  /** Longest cut inside a strip, which lies open. */
+  inside: number;
+  /** Narrower parts are hard to hold beside the ruler. */
+  narrow: number;
+}
+
 /** The engine's answer. */
 export interface PackingResult {
   /** `infeasible` carries no layouts and says in `missing` which items could not be placed. */

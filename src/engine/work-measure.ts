@@ -1,4 +1,4 @@
-import type { PackingProblem, PackingResult, Section, SegmentUse } from "./types.ts";
+import type { CuttingTable, PackingProblem, PackingResult, Section, SegmentUse } from "./types.ts";
 
 /**
  * What a plan costs at the cutting mat, all counted over the whole plan. `total` weighs the parts by
@@ -11,6 +11,12 @@ export interface WorkMeasure {
   settings: number;
   /** Distinct strips. One that holds only part of what another of its width holds is no kind of its own. */
   kinds: number;
+  /** Turns of the mat: each kind of strip is turned once to be subcut, once more to be cut along again. */
+  turns: number;
+  /** Cuts longer than the ruler: cloth is folded again, or the ruler moved along. */
+  long: number;
+  /** Parts too narrow to hold safely beside the ruler. */
+  narrow: number;
   /** Cuts made in strips: segments cut off, stacks cut apart, trims. */
   subcuts: number;
   /** Those of the subcuts that only bring something down to size; a run of one height is trimmed in one cut. */
@@ -19,7 +25,19 @@ export interface WorkMeasure {
 }
 
 /** Common practice at the mat, no source: only the order of the parts is meant to be firm. */
-export const WORK_WEIGHTS = { strips: 24, settings: 16, kinds: 12, subcuts: 2, trims: 1 } as const;
+export const WORK_WEIGHTS = {
+  strips: 24,
+  settings: 16,
+  kinds: 12,
+  turns: 6,
+  long: 5,
+  narrow: 4,
+  subcuts: 2,
+  trims: 1,
+} as const;
+
+/** A table on which no cut is too long and no part too narrow. */
+export const ANY_TABLE: CuttingTable = { across: Infinity, inside: Infinity, narrow: 0 };
 
 /** Equal segments of a strip as the ruler sees them. */
 export interface SegmentShape {
@@ -52,18 +70,27 @@ export function segmentShape(width: number, count: number, rows: SegmentShape["r
 }
 
 /** The cuts made in one strip and the ruler settings they need beside the strip's own width. */
-export function cutsOf({ run, height, segments }: StripShape): {
+export interface StripCuts {
   subcuts: number;
   trims: number;
   sizes: number[];
-} {
+  turns: number;
+  long: number;
+  narrow: number;
+}
+
+export function cutsOf(shape: StripShape, table: CuttingTable): StripCuts {
+  const { run, height, segments } = shape;
   const sizes = new Set<number>();
   const runHeights = new Set<number>();
   let subcuts = 0;
   let trims = 0;
   let used = 0;
+  let narrow = height < table.narrow ? 1 : 0;
+  let alongAgain = false;
   for (const { width, count, rows } of segments) {
     used += width * count;
+    if (width < table.narrow) narrow += count;
     if (width < run) {
       subcuts += count;
       sizes.add(width);
@@ -71,6 +98,8 @@ export function cutsOf({ run, height, segments }: StripShape): {
     const stacked = rows.reduce((sum, row) => sum + row.count, 0);
     const filled = rows.reduce((sum, row) => sum + row.height * row.count, 0);
     if (stacked > 1) {
+      alongAgain = true;
+      for (const row of rows) if (row.height < table.narrow) narrow += row.count * count;
       subcuts += (stacked - 1) * count;
       if (filled < height) trims += count;
       for (const row of rows) sizes.add(row.height);
@@ -83,48 +112,69 @@ export function cutsOf({ run, height, segments }: StripShape): {
   }
   // The last segment of a strip used to its very end is free already.
   if (used === run && subcuts > 0) subcuts--;
+  const across = subcuts;
   for (const size of runHeights) sizes.add(size);
   trims += runHeights.size;
-  return { subcuts: subcuts + trims, trims, sizes: [...sizes] };
+  subcuts += trims;
+  const turns = (across > 0 ? 1 : 0) + (alongAgain || runHeights.size > 0 ? 1 : 0);
+  // Every subcut is as long as the strip is wide, but for the trims along it.
+  const long = (run > table.across ? 1 : 0) + (height > table.inside ? across : 0);
+  return { subcuts, trims, sizes: [...sizes], turns, long, narrow };
+}
+
+/** Work of one strip whatever else is cut: all but its settings and its kind. */
+export function workOfStrip({ subcuts, trims, long, narrow }: StripCuts): number {
+  const weights = WORK_WEIGHTS;
+  return (
+    weights.strips +
+    weights.long * long +
+    weights.narrow * narrow +
+    weights.subcuts * subcuts +
+    weights.trims * trims
+  );
 }
 
 /** Work of strips given by their shapes, each cut `count` times. */
-export function measureStrips(strips: readonly { shape: StripShape; count: number }[]): WorkMeasure {
+export function measureStrips(
+  strips: readonly { shape: StripShape; count: number }[],
+  table: CuttingTable,
+  cutsIn: (shape: StripShape) => StripCuts = (shape) => cutsOf(shape, table),
+): WorkMeasure {
   const widths = new Set<number>();
   const sizes = new Set<number>();
-  const work = { strips: 0, subcuts: 0, trims: 0 };
+  const work = { strips: 0, long: 0, narrow: 0, subcuts: 0, trims: 0 };
+  let total = 0;
   for (const { shape, count } of strips) {
-    const cuts = cutsOf(shape);
+    const cuts = cutsIn(shape);
+    total += workOfStrip(cuts) * count;
     work.strips += count;
+    work.long += cuts.long * count;
+    work.narrow += cuts.narrow * count;
     work.subcuts += cuts.subcuts * count;
     work.trims += cuts.trims * count;
     widths.add(shape.height);
     for (const size of cuts.sizes) sizes.add(size);
   }
   const settings = widths.size + sizes.size;
-  const kinds = countShapes(strips.map(({ shape }) => shape));
+  const distinct = distinctShapes(strips.map(({ shape }) => shape));
+  const kinds = distinct.length;
+  const turns = distinct.reduce((sum, shape) => sum + cutsIn(shape).turns, 0);
   const weights = WORK_WEIGHTS;
-  const total =
-    weights.strips * work.strips +
-    weights.settings * settings +
-    weights.kinds * kinds +
-    weights.subcuts * work.subcuts +
-    weights.trims * work.trims;
-  return { ...work, settings, kinds, total };
+  total += weights.settings * settings + weights.kinds * kinds + weights.turns * turns;
+  return { ...work, settings, kinds, turns, total };
 }
 
-function countShapes(shapes: readonly StripShape[]): number {
-  const byWidth = new Map<number, Map<string, number>[]>();
+/** Shapes that hold only part of what another of the same width holds are left out. */
+function distinctShapes(shapes: readonly StripShape[]): StripShape[] {
+  const byWidth = new Map<number, { shape: StripShape; held: Map<string, number> }[]>();
   for (const shape of shapes) {
     const held = new Map<string, number>();
     for (const { key, count } of shape.segments) held.set(key, (held.get(key) ?? 0) + count);
     const list = byWidth.get(shape.height) ?? [];
-    if (list.some((other) => within(held, other))) continue;
-    byWidth.set(shape.height, [...list.filter((other) => !within(other, held)), held]);
+    if (list.some((other) => within(held, other.held))) continue;
+    byWidth.set(shape.height, [...list.filter((other) => !within(other.held, held)), { shape, held }]);
   }
-  let kinds = 0;
-  for (const list of byWidth.values()) kinds += list.length;
-  return kinds;
+  return [...byWidth.values()].flatMap((list) => list.map(({ shape }) => shape));
 }
 
 function within(part: ReadonlyMap<string, number>, whole: ReadonlyMap<string, number>): boolean {
@@ -133,7 +183,11 @@ function within(part: ReadonlyMap<string, number>, whole: ReadonlyMap<string, nu
 }
 
 /** The work of a whole plan, roll, sheets and bands together. */
-export function workOf(problem: PackingProblem, result: PackingResult): WorkMeasure {
+export function workOf(
+  problem: PackingProblem,
+  result: PackingResult,
+  table: CuttingTable = ANY_TABLE,
+): WorkMeasure {
   const strips: { shape: StripShape; count: number }[] = [];
   for (const layout of result.layouts) {
     const transposed = layout.firstCut === "along";
@@ -141,7 +195,7 @@ export function workOf(problem: PackingProblem, result: PackingResult): WorkMeas
     const run = sheet ? (transposed ? sheet.along : sheet.across) : (problem.roll?.width ?? 0);
     strips.push(...shapesOf(problem, layout.sections, run, transposed, layout.count));
   }
-  return measureStrips(strips);
+  return measureStrips(strips, table);
 }
 
 /** Shapes of the strips of some sections. A band section is one strip whose segments are the bands. */

@@ -2,8 +2,8 @@ import type { Filling, StripOracle } from "./oracle.ts";
 import { wholePrices } from "./prices.ts";
 import type { Kind } from "./reduce.ts";
 import type { Solver } from "./solver/types.ts";
-import type { SearchStats } from "./types.ts";
-import { cutsOf, WORK_WEIGHTS } from "./work-measure.ts";
+import type { CuttingTable, SearchStats } from "./types.ts";
+import { cutsOf, WORK_WEIGHTS, workOfStrip } from "./work-measure.ts";
 import { shapeOf } from "./work-plan.ts";
 
 /** Strips to choose from, and what choosing them must keep to. */
@@ -13,6 +13,8 @@ export interface WorkQuestion {
   demand: readonly number[];
   /** Most length the strips may take. */
   limit: number;
+  /** In the same steps as the kinds. */
+  table: CuttingTable;
   /** Ruler settings the rest of the plan needs anyway. */
   paid: { widths: ReadonlySet<number>; sizes: ReadonlySet<number> };
 }
@@ -22,6 +24,8 @@ export interface Column {
   filling: Filling;
   /** Work of every such strip. */
   each: number;
+  /** Work of having such strips at all: of telling them apart and turning the mat for them. */
+  once: number;
   sizes: number[];
 }
 
@@ -33,10 +37,10 @@ export interface PricedColumns {
   perLength: number;
 }
 
-export function toColumn({ kinds, run }: WorkQuestion, filling: Filling): Column {
-  const { subcuts, trims, sizes } = cutsOf(shapeOf(kinds, run, filling));
-  const each = WORK_WEIGHTS.strips + WORK_WEIGHTS.subcuts * subcuts + WORK_WEIGHTS.trims * trims;
-  return { filling, each, sizes };
+export function toColumn({ kinds, run, table }: WorkQuestion, filling: Filling): Column {
+  const cuts = cutsOf(shapeOf(kinds, run, filling), table);
+  const once = WORK_WEIGHTS.kinds + WORK_WEIGHTS.turns * cuts.turns;
+  return { filling, each: workOfStrip(cuts), once, sizes: cuts.sizes };
 }
 
 /**
@@ -60,11 +64,11 @@ export function priceColumns(
     demand.forEach((_, k) => {
       model.addColumn(-WORK_WEIGHTS.subcuts, 0, Infinity, [k], [-1]);
     });
-    const add = ({ filling, each }: Column): void => {
+    const add = ({ filling, each, once }: Column): void => {
       const rows = demand.flatMap((_, k) => (filling.counts[k]! > 0 ? [k] : []));
       const values = rows.map((k) => Math.min(filling.counts[k]!, demand[k]!));
       model.addColumn(
-        each + WORK_WEIGHTS.kinds / mostOf(question, filling),
+        each + once / mostOf(question, filling),
         0,
         Infinity,
         [...rows, demand.length],

@@ -13,6 +13,11 @@ interface Step {
   score: number;
 }
 
+function isBefore(a: Step, b: Step): boolean {
+  if (a.score !== b.score) return a.score < b.score;
+  return a.column === b.column ? a.count > b.count : a.column < b.column;
+}
+
 /**
  * Builds plans from the columns, items in the given order, and offers each that may be less work than `most` (which
  * `offer` lowers). Limited discrepancy search (Harvey and Ginsberg 1995): first the plan that follows the best
@@ -44,6 +49,11 @@ export function searchWork(
     ...(paid.widths.has(height) ? [] : [nameOf(`w${height}`)]),
     ...sizes.filter((size) => !paid.sizes.has(size)).map((size) => nameOf(`s${size}`)),
   ]);
+  /** Kinds each column holds, and how many of each. */
+  const kindsOf = columns.map(({ filling: { counts } }) =>
+    counts.flatMap((copies, k) => (copies > 0 ? [k] : [])),
+  );
+  const copiesOf = columns.map(({ filling: { counts } }, p) => kindsOf[p]!.map((k) => counts[k]!));
   const inUse = new Int32Array(names.size);
   const used = new Uint8Array(columns.length);
   const left = demand.slice();
@@ -52,35 +62,45 @@ export function searchWork(
   let seen = 0;
 
   const stepOf = (p: number, count: number): Step => {
-    const { filling, each } = columns[p]!;
+    const { filling, each, once } = columns[p]!;
+    const held = kindsOf[p]!;
+    const copies = copiesOf[p]!;
     let worth = 1e-9;
     let surplus = 0;
-    for (let k = 0; k < left.length; k++) {
-      const held = filling.counts[k]! * count;
-      worth += Math.min(held, left[k]!) * prices[k]!;
-      if (held > left[k]!) surplus += held - left[k]!;
+    for (let i = 0; i < held.length; i++) {
+      const all = copies[i]! * count;
+      const wanted = left[held[i]!]!;
+      worth += Math.min(all, wanted) * prices[held[i]!]!;
+      if (all > wanted) surplus += all - wanted;
     }
-    let cost = each * count + WORK_WEIGHTS.kinds - surplus * WORK_WEIGHTS.subcuts;
+    let cost = each * count + once - surplus * WORK_WEIGHTS.subcuts;
     for (const name of settings[p]!) if (inUse[name] === 0) cost += WORK_WEIGHTS.settings;
     return { column: p, count, cost, score: (cost + perLength * filling.height * count) / worth };
   };
 
   const ways = (kind: number, room: number): Step[] => {
     const found: Step[] = [];
+    const tryOut = (p: number, count: number): void => {
+      const step = stepOf(p, count);
+      if (found.length === MOST_WAYS && !isBefore(step, found[MOST_WAYS - 1]!)) return;
+      let at = found.length === MOST_WAYS ? MOST_WAYS - 1 : found.length;
+      for (; at > 0 && isBefore(step, found[at - 1]!); at--) found[at] = found[at - 1]!;
+      found[at] = step;
+    };
     for (const p of holding[kind]!) {
       if (used[p] === 1) continue;
       const { counts, height } = columns[p]!.filling;
       const fits = Math.floor(room / height);
       const all = Math.ceil(left[kind]! / counts[kind]!);
       let exact = all;
-      for (let k = 0; k < left.length; k++)
-        if (counts[k]! > 0) exact = Math.min(exact, Math.floor(left[k]! / counts[k]!));
-      for (const count of new Set([all, exact, exact - 1]))
-        if (count > 0 && count <= fits) found.push(stepOf(p, count));
+      const held = kindsOf[p]!;
+      const copies = copiesOf[p]!;
+      for (let i = 0; i < held.length; i++) exact = Math.min(exact, Math.floor(left[held[i]!]! / copies[i]!));
+      if (all <= fits) tryOut(p, all);
+      if (exact !== all && exact > 0 && exact <= fits) tryOut(p, exact);
+      if (exact > 1 && exact - 1 <= fits) tryOut(p, exact - 1);
     }
-    return found
-      .sort((a, b) => a.score - b.score || a.column - b.column || b.count - a.count)
-      .slice(0, MOST_WAYS);
+    return found;
   };
 
   const visit = (cost: number, room: number, departures: number): void => {

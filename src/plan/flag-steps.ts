@@ -10,7 +10,7 @@ export interface Table {
 }
 
 /** Narrower than this a part is hard to hold beside the ruler: 1 in. Common practice, no source. */
-const NARROW: Ticks = 16256;
+export const NARROW: Ticks = 16256;
 
 /**
  * Warnings for one kind of strip: a cut longer than the ruler, one that is in reach when the fabric is

@@ -11,6 +11,7 @@ import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts"
 import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed } from "./fixed-pieces.ts";
+import { NARROW } from "./flag-steps.ts";
 import { listTemplates } from "./list-templates.ts";
 import type { FixedPiece } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
@@ -126,16 +127,18 @@ async function weigh(
  */
 function easeWork(
   chosen: readonly Chosen[],
-  { prefer }: PlanSettings,
+  { prefer, rulerLength, folded }: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
 ): Promise<PackingResult[]> {
+  const table = { across: folded ? 2 * rulerLength : rulerLength, inside: rulerLength, narrow: NARROW };
   return solve(
     chosen.map(({ cutList: { fabric }, problem, result }) => {
       const purchase = purchaseFor(fabric, result.rollLength);
       const all = result.rollLength === 0 ? 0 : lengthLimit(fabric, purchase.length);
       return {
         kind: "lessen-work",
+        table,
         problem,
         result,
         lengthLimit: prefer === "sparing" ? result.rollLength : Math.max(all, result.rollLength),

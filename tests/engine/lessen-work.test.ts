@@ -76,6 +76,105 @@ describe("the work of a plan, counted by hand", () => {
   });
 });
 
+describe("what the ruler cannot do in one go, counted by hand", () => {
+  const problem = onRoll(60, [item(10, 30, 6), item(3, 12, 4), item(3, 1, 8)]);
+  const plan = cutSo(
+    problem,
+    1,
+    strip(30, 1, segment(10, 6, 0)),
+    strip(12, 1, segment(3, 4, 1)),
+    strip(1, 1, segment(3, 8, 2)),
+  );
+
+  test("a ruler of 24 reaches across 48 folded once and along a strip of 24", () => {
+    // Every strip is longer than the reach; of the strip 30 high all five subcuts are longer than the ruler too.
+    const table = { across: 48, inside: 24, narrow: 0 };
+    expect(workOf(problem, plan, table)).toMatchObject({ strips: 3, long: 8, narrow: 0, turns: 3 });
+    expect(workOf(problem, plan).long).toBe(0);
+  });
+
+  test("narrow parts: a narrow strip is one, narrow segments are one each", () => {
+    // Under 4: four segments of 3, and in the strip 1 high the strip itself and eight of 3.
+    const table = { across: 60, inside: 30, narrow: 4 };
+    expect(workOf(problem, plan, table)).toMatchObject({ long: 0, narrow: 13 });
+  });
+
+  test("the mat is turned once to subcut, and again to cut along the strip", () => {
+    const stacks = onRoll(40, [item(10, 3, 6), item(40, 2, 1), item(9, 6, 1)], "strips-3");
+    const pair = { across: 10, count: 3, stack: [{ item: 0, turned: false, count: 2 }] };
+    const cut = cutSo(stacks, 1, strip(6, 1, pair, segment(9, 1, 2)), strip(2, 1, segment(40, 1, 1)));
+    expect(workOf(stacks, cut).turns).toBe(2);
+  });
+
+  test("narrow pieces that may turn lie along a narrow strip", async () => {
+    const slim = onRoll(40, [item(2, 10, 4, true)]);
+    const upright = cutSo(slim, 1, strip(10, 1, segment(2, 4, 0)));
+    const table = { across: Infinity, inside: Infinity, narrow: 3 };
+    const eased = await lessenWork(slim, upright, 10, {}, table);
+    expect(workOf(slim, eased, table)).toMatchObject({ strips: 1, narrow: 1 });
+    expect(eased.rollLength).toBe(2);
+  });
+});
+
+describe("strips that can only be rearranged among themselves", () => {
+  const mixed = [
+    strip(5, 1, segment(10, 2, 0), segment(8, 2, 1)),
+    strip(5, 1, segment(8, 3, 1)),
+    strip(5, 1, segment(10, 2, 0)),
+  ];
+
+  test("beside a band they are sorted too, the band stays", async () => {
+    const border: PackingItem = { ...item(6, 20, 1), place: "bands" };
+    const problem = onRoll(46, [item(10, 5, 4), item(8, 5, 5), border]);
+    const band = segment(6, 1, 2);
+    const plan: PackingResult = {
+      ...cutSo(onRoll(40, [item(10, 5, 4), item(8, 5, 5)]), 1, ...mixed),
+      objective: 20,
+      rollLength: 20,
+      layouts: [
+        {
+          stock: "roll",
+          sheet: -1,
+          count: 1,
+          firstCut: "across",
+          sections: [{ kind: "bands", along: 20, count: 1, bands: [band], restAcross: 40, rest: mixed }],
+        },
+      ],
+    };
+    expect(verify(problem, plan)).toEqual([]);
+    const eased = await lessenWork(problem, plan, 20);
+    expect(verify(problem, eased)).toEqual([]);
+    // The band and two strips, each of one size: 10 and 8 wide, 5 high, 20 and 6 of the band.
+    expect(workOf(problem, eased)).toMatchObject({ strips: 3, kinds: 3 });
+    expect(workOf(problem, plan)).toMatchObject({ strips: 4 });
+    expect(eased.layouts[0]?.sections[0]).toMatchObject({ kind: "bands", along: 20, bands: [band] });
+  });
+
+  test.each(["across", "along"] as const)("on a sheet cut %s first", async (firstCut) => {
+    const turned = firstCut === "along";
+    const size = (across: number, along: number, demand: number): PackingItem =>
+      turned ? item(along, across, demand) : item(across, along, demand);
+    const [across, along] = turned ? [18, 40] : [40, 18];
+    const problem: PackingProblem = {
+      style: "strips-2",
+      items: [size(10, 5, 4), size(8, 5, 5)],
+      roll: null,
+      sheets: [{ across, along, available: 1, cost: 1, firstCut: "either" }],
+    };
+    const plan: PackingResult = {
+      ...cutSo(onRoll(40, [item(10, 5, 4), item(8, 5, 5)]), 1, ...mixed),
+      status: "proven",
+      objective: 1,
+      rollLength: 0,
+      layouts: [{ stock: "sheet", sheet: 0, count: 1, firstCut, sections: mixed }],
+    };
+    expect(verify(problem, plan)).toEqual([]);
+    const eased = await lessenWork(problem, plan, 0);
+    expect(verify(problem, eased)).toEqual([]);
+    expect(workOf(problem, eased)).toMatchObject({ strips: 2, kinds: 2 });
+  });
+});
+
 describe("plans whose simplest form is known", () => {
   test("two sizes of one width mixed in every strip are sorted, each to its own strip", async () => {
     // Both plans take two strips of 5: only the kinds of strip differ.
@@ -167,15 +266,15 @@ describe("plans whose simplest form is known", () => {
       item(28, 52, 4000, true),
       item(33, 20, 2500, true),
     ]);
-    const result = await pack(problem, { budget: 500 });
-    const begun = performance.now();
+    const result = await pack(problem, { effort: 300 });
+    const { user } = process.cpuUsage();
     const eased = await lessenWork(problem, result, result.rollLength + 36);
-    expect(performance.now() - begun).toBeLessThan(4000);
+    expect((process.cpuUsage().user - user) / 1000).toBeLessThan(4000);
     expect(verify(problem, eased)).toEqual([]);
   });
 });
 
-const RUNS = { seed: 20_250, numRuns: 15 };
+const RUNS = { seed: 20_250, numRuns: 10 };
 
 function rolls(style: CuttingStyle): fc.Arbitrary<PackingProblem> {
   return fc.integer({ min: 12, max: 40 }).chain((width) => {
@@ -195,17 +294,20 @@ for (const style of ["strips-2", "strips-3"] as const) {
     test("right, no longer than allowed, never more work, and not to be bettered twice", () =>
       fc.assert(
         fc.asyncProperty(rolls(style), fc.integer({ min: 0, max: 20 }), async (problem, spare) => {
-          const result = await pack(problem, { budget: 300 });
+          const result = await pack(problem, { effort: 300 });
           const limit = result.rollLength + spare;
-          const eased = await lessenWork(problem, result, limit);
+          const table = { across: 30, inside: 12, narrow: 3 };
+          const lessen = (plan: PackingResult) => lessenWork(problem, plan, limit, {}, table);
+          const eased = await lessen(result);
           expect(verify(problem, eased)).toEqual([]);
           expect(eased.rollLength).toBeLessThanOrEqual(limit);
           expect(eased.bound).toEqual(result.bound);
           expect(eased.status === "proven").toBe(eased.objective === eased.bound.value);
-          expect(workOf(problem, eased).total).toBeLessThanOrEqual(workOf(problem, result).total);
-          expect(await lessenWork(problem, eased, limit)).toBe(eased);
-          const again = await lessenWork(problem, result, limit);
-          expect(again.layouts).toEqual(eased.layouts);
+          expect(workOf(problem, eased, table).total).toBeLessThanOrEqual(
+            workOf(problem, result, table).total,
+          );
+          expect(await lessen(eased)).toBe(eased);
+          expect((await lessen(result)).layouts).toEqual(eased.layouts);
         }),
         RUNS,
       ));
@@ -216,7 +318,7 @@ for (const style of ["strips-2", "strips-3"] as const) {
           const turned = { ...problem, items: problem.items.slice().reverse() };
           const works: number[] = [];
           for (const one of [problem, turned]) {
-            const result = await pack(one, { budget: 300 });
+            const result = await pack(one, { effort: 300 });
             // A search cut short may end anywhere; only finished ones are bound to agree.
             if (result.status !== "proven") return;
             works.push(workOf(one, await lessenWork(one, result, result.rollLength + 10)).total);
