@@ -77,12 +77,15 @@ export function foundationMethod(where: InFile, unit: string, method: string): D
   );
 }
 
-/** Seams that fall between the printed lines. */
+/**
+ * Seams that fall between the printed lines.
+ * @param nearest sizes of the unit that fit, and of the whole block with its proportions kept
+ */
 export function foundationOffGrid(
   where: InFile,
   what: string,
   squares: string,
-  nearestSizes: readonly string[],
+  nearest: { sizes: readonly string[]; blocks: readonly string[] },
   halves: boolean,
 ): Diagnostic {
   return say(
@@ -90,9 +93,9 @@ export function foundationOffGrid(
     "error",
     where,
     `${what} is ${squares}: its seams would not lie on the printed lines.`,
-    `Nearest sizes that fit: ${nearestSizes.join(" or ")}.${
-      halves ? "" : " Where a seam may lie half-way between two lines, write `half-lines: true`."
-    }`,
+    `Nearest sizes that fit: ${nearest.sizes.join(" or ")}${
+      nearest.blocks.length === 0 ? "" : `; for the whole block ${nearest.blocks.join(" or ")}`
+    }.${halves ? "" : " Where a seam may lie half-way between two lines, write `half-lines: true`."}`,
   );
 }
 

@@ -175,7 +175,9 @@ function sizesIn(
     sayLength(q.mul(q.rational(times), q.fromInteger(grid)), ruler),
   );
   const said = `${area.name}: ${what} ${off + 1} of its parts, finishing ${sayLength(size, ruler)},`;
-  diagnostics.push(foundationOffGrid(area.where, said, sayGridSquares(size, grid), fits, true));
+  diagnostics.push(
+    foundationOffGrid(area.where, said, sayGridSquares(size, grid), { sizes: fits, blocks: [] }, true),
+  );
   return null;
 }
 

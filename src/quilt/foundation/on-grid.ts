@@ -94,7 +94,7 @@ export function onGrid(
   for (const patch of design.patches) own[patch.origin.unit ?? -1]?.push(patch);
   let fits = true;
   for (const [i, unit] of design.units.entries()) {
-    const told = unitOff(unit, own[i] ?? [], lines, where.units[i] ?? where.block);
+    const told = unitOff(unit, own[i] ?? [], lines, where.units[i] ?? where.block, wholeBlock(design, lines));
     if (told === null) continue;
     diagnostics.push(told);
     fits = false;
@@ -109,6 +109,22 @@ export function onGrid(
   }));
 }
 
+/** A block made less than half or more than twice as large would be another quilt. */
+const MOST_STRETCH = 2;
+
+/** Sizes at which the block would fit with its proportions kept; none of a block of one unit, or with a root. */
+function wholeBlock({ units, patches, across, down }: BlockDesign, { step, ruler }: Lines): string[] {
+  const corners = patches.flatMap(({ outline }) => outline.flatMap(({ x, y }) => [x, y]));
+  if (units.length < 2 || corners.some(hasRoot)) return [];
+  const measure = commonMeasure(corners.map(rationalOfExact));
+  return around(measure, step).flatMap((times) => {
+    const factor = q.div(q.mul(q.rational(times), q.fromInteger(step)), measure);
+    const stretch = q.toNumber(factor);
+    if (stretch > MOST_STRETCH || stretch < 1 / MOST_STRETCH) return [];
+    return [saySize(q.mul(rationalOfExact(across), factor), q.mul(rationalOfExact(down), factor), ruler)];
+  });
+}
+
 function squaresSaid(across: q.Rational, down: q.Rational, { grid }: Lines): string {
   return `${gridSquares(across, grid)} x ${gridSquares(down, grid)} squares`;
 }
@@ -119,6 +135,7 @@ function unitOff(
   patches: readonly Patch[],
   lines: Lines,
   where: InDesign,
+  blocks: readonly string[],
 ): Diagnostic | null {
   const corners = patches.flatMap(({ outline }) =>
     outline.flatMap(({ x, y }) => [subExact(x, unit.x), subExact(y, unit.y)]),
@@ -153,5 +170,5 @@ function unitOff(
   const at = whole ? `, with a seam ${gridSquares(off, lines.grid)} squares in` : "";
   const squares = `${squaresSaid(across, down, lines)}${at}`;
   const sizes = nearestSizes({ across, down, xs, ys, slanting }, lines);
-  return foundationOffGrid(where, what, squares, sizes, lines.halves);
+  return foundationOffGrid(where, what, squares, { sizes, blocks }, lines.halves);
 }
