@@ -25,6 +25,7 @@ export function assembleFabric(
 ): FabricPlan {
   const { fabric, pieces } = chosen.cutList;
   const usable = usableWidth(fabric);
+  const stock = stockOf(chosen, result);
   const purchase = result.rollLength === 0 ? null : purchaseFor(fabric, result.rollLength);
   const lays = buildLays(chosen, result, purchase).map((lay) => ({
     ...lay,
@@ -48,8 +49,8 @@ export function assembleFabric(
     price: fabric.price,
     pieces,
     lays,
-    ...(chosen.fixedStock.length === 0 ? {} : { stock: stockOf(chosen, result) }),
-    ...(mix === null ? {} : { mix }),
+    ...(stock.length === 0 ? {} : { stock }),
+    ...(mix === null ? {} : { mix: asBought(mix, stock, purchase) }),
     purchase,
     bound: boundOf(chosen, result, purchase, thumb, settings.style),
     steps: listSteps(lays, settings),
@@ -62,6 +63,16 @@ export function assembleFabric(
       ...(purchase === null ? {} : mistakesIn(fabric, lays, result.rollLength, purchase)),
     },
   };
+}
+
+/** The choice taken as it is bought in the end: making the work easier may have found a smaller purchase still. */
+function asBought(mix: Mix, stock: readonly FixedStock[], purchase: Purchase | null): Mix {
+  const [taken, ...others] = mix.choices;
+  if (mix.cost === null || taken === undefined) return mix;
+  const paid = stock.filter(({ from, used }) => from === "shop" && used > 0);
+  const cost = paid.reduce((sum, { price, used }) => sum + (price ?? 0) * used, purchase?.cost ?? 0);
+  const bought = paid.map(({ name, used }) => ({ name, count: used }));
+  return { ...mix, cost, choices: [{ bought, yardage: purchase?.text ?? null, cost }, ...others] };
 }
 
 /** What was offered in fixed sizes, and how much of it is cut into. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import type { FixedPiece } from "../../../src/plan/pose-problem.ts";
-import type { CutListSpec, FabricSpec, PieceSpec } from "../../../src/spec/types.ts";
+import type { CutListSpec, FabricSpec, FixedClothSpec, PieceSpec } from "../../../src/spec/types.ts";
 import { cutListSpec, fabric, IN, piece } from "../cut-list-spec.ts";
 
 /** Sizes as they come out of blocks: whole eighths of an inch, from slivers to big squares. */
@@ -38,6 +38,30 @@ const border: fc.Arbitrary<PieceSpec> = fc
     piece("border", across, along, count, how as Partial<PieceSpec>),
   );
 
+const eighths = (min: number, max: number) => fc.integer({ min, max }).map((n) => (n * IN) / 8);
+
+/** Mostly none. */
+function few<T>(one: fc.Arbitrary<T>): fc.Arbitrary<T[]> {
+  return fc.oneof(
+    { weight: 2, arbitrary: fc.constant<T[]>([]) },
+    { weight: 1, arbitrary: fc.array(one, { minLength: 1, maxLength: 2 }) },
+  );
+}
+
+/** Fat quarters, precut squares and strips, scraps, some with edges to trim; half of them of the whole width. */
+const fixedCloth: fc.Arbitrary<FixedClothSpec> = fc
+  .record({
+    name: fc.constantFrom("fat quarter", "10 in square", "2 1/2 in strip", "piece"),
+    across: eighths(40, 176),
+    along: eighths(12, 160),
+    fullWidth: fc.boolean(),
+    strip: fc.boolean(),
+    trim: fc.constantFrom(0, 0, IN / 8, IN / 4),
+    count: fc.integer({ min: 1, max: 3 }),
+    price: fc.constant(null),
+  })
+  .map((one) => ({ ...one, strip: one.strip && one.along < one.across, currency: "" }));
+
 const cloth: fc.Arbitrary<FabricSpec> = fc
   .record({
     pieces: fc.array(
@@ -56,8 +80,10 @@ const cloth: fc.Arbitrary<FabricSpec> = fc
     spare: fc.constantFrom(0, 0, 3),
     metres: fc.boolean(),
     price: fc.option(fc.integer({ min: 0, max: 3999 })),
+    have: few(fixedCloth),
+    readyCut: few(fixedCloth),
   })
-  .map(({ pieces, width, selvage, straighten, spare, metres, price, ...shrink }) =>
+  .map(({ pieces, width, selvage, straighten, spare, metres, price, readyCut, ...shrink }) =>
     fabric("cloth", pieces, {
       ...shrink,
       width: width * IN,
@@ -68,6 +94,8 @@ const cloth: fc.Arbitrary<FabricSpec> = fc
         ? { unit: "m", step: 64_000, least: 128_000 }
         : { unit: "yd", step: 4.5 * IN, least: 9 * IN },
       price: price === null ? null : { hundredths: price, per: metres ? "m" : "yd", currency: "" },
+      // What is sold ready cut is weighed by its price, so that it needs one.
+      readyCut: price === null ? [] : readyCut.map((one) => ({ ...one, price: Math.ceil(price / 3) })),
     }),
   );
 
