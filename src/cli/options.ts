@@ -70,6 +70,13 @@ export const markdown = toggle(
 
 export const compared = toggle("--compare", "set the ways of making a quilt side by side in the book");
 
+export const decimal = choice(
+  "--decimal <mark>",
+  "mark before tenths in what is printed",
+  "as the file writes them",
+  ["comma", "point"],
+);
+
 export const ruler = choice(
   "--ruler <unit>",
   "restate a quilt for this ruler: finished sizes move to its marks, and every change is told",

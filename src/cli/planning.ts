@@ -32,6 +32,8 @@ export interface Beside {
   fatQuarters: boolean;
   /** Ruler to restate a quilt for. */
   ruler: "in" | "cm" | null;
+  /** Mark before tenths; null for the one the file is written with. */
+  decimal?: "comma" | "point" | null;
 }
 
 const NOTHING_BESIDE: Beside = { kits: 1, usable: null, stash: null, fatQuarters: false, ruler: null };
@@ -86,7 +88,7 @@ export async function planText(
   const { planWith, readSpecFile } = await import("../index.ts");
   const source = reworded === null ? text : undefined;
   const said = (all: readonly Diagnostic[]) => (reworded === null ? all : all.map(reworded));
-  const read = readSpecFile(text, name);
+  const read = readSpecFile(text, name, beside.decimal ?? null);
   if (read.value === null) return { code: failWith(said(read.diagnostics), source, values.json, io) };
   const restated = beside.ruler === null ? null : await restateFor(beside.ruler, read.value);
   if (restated !== null && restated.value === null)
@@ -122,7 +124,9 @@ async function restateFor(unit: "in" | "cm", spec: Spec): Promise<Outcome<Spec>>
   const { EIGHTH_INCH_RULER, nothingToRestate, QUARTER_CENTIMETRE_RULER, restate, sizeRestated } =
     await import("../index.ts");
   if (spec.kind !== "quilt") return { value: null, diagnostics: [nothingToRestate()] };
-  const made = restate(spec, unit === "in" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER);
+  const { decimal } = spec.ruler;
+  const marks = unit === "in" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
+  const made = restate(spec, decimal === undefined ? marks : { ...marks, decimal });
   return {
     value: made.spec,
     diagnostics: made.changes.map(({ what, before, after, path }) => sizeRestated(what, before, after, path)),

@@ -1,10 +1,14 @@
 import { TICKS_PER } from "./measures.ts";
-import type { LengthUnit, Ruler, Ticks } from "./types.ts";
+import type { DecimalMark, LengthUnit, Ruler, Ticks } from "./types.ts";
 
-/** How a length is shown. `unit` (default true) adds the measure; `typeset` (default false) uses ½ and ×. */
+/**
+ * How a length is shown. `unit` (default true) adds the measure; `typeset` (default false) uses ½ and ×; `decimal`
+ * (default a point) sets off tenths.
+ */
 export interface LengthStyle {
   unit?: boolean;
   typeset?: boolean;
+  decimal?: DecimalMark | undefined;
 }
 
 /** Fractions printed of an inch and of a yard, first choice first: shops sell thirds of a yard too. */
@@ -99,6 +103,15 @@ function speak(ticks: Ticks, unit: LengthUnit, typeset: boolean): Spoken {
   return { number: minus + number, unit: last as LengthUnit };
 }
 
+function marked(number: string, decimal: DecimalMark | undefined): string {
+  return decimal === "comma" ? number.replace(".", ",") : number;
+}
+
+/** A number with so many decimals, as the maker writes them: `18.9`, `18,9`. */
+export function formatNumber(value: number, decimals: number, ruler: Pick<Ruler, "decimal">): string {
+  return marked(value.toFixed(decimals), ruler.decimal);
+}
+
 /**
  * A length in one measure: `1 3/8 yd`, `1.2 m`. A length that measure cannot say exactly is printed in
  * one that can, so that nothing is moved silently; its measure is then always named.
@@ -106,20 +119,25 @@ function speak(ticks: Ticks, unit: LengthUnit, typeset: boolean): Spoken {
 export function formatMeasure(ticks: Ticks, unit: LengthUnit, style: LengthStyle = {}): string {
   const spoken = speak(ticks, unit, style.typeset ?? false);
   const bare = style.unit === false && spoken.unit === unit;
-  return bare ? spoken.number : `${spoken.number} ${spoken.unit}`;
+  const number = marked(spoken.number, style.decimal);
+  return bare ? number : `${number} ${spoken.unit}`;
 }
 
-/** A length as the maker's ruler reads: `2 1/2 in`, `6.5 cm`; typeset `2½ in`. */
+/** A length as the maker's ruler reads: `2 1/2 in`, `6.5 cm`; typeset `2½ in`. The ruler says the decimal mark. */
 export function formatLength(ticks: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
-  return formatMeasure(ticks, ruler.unit, style);
+  return formatMeasure(ticks, ruler.unit, { decimal: ruler.decimal, ...style });
 }
 
 /** A size, across first: `2 1/2 x 4 1/2 in`; typeset `2½ × 4½ in`. */
 export function formatSize(across: Ticks, along: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
   const typeset = style.typeset ?? false;
   const by = typeset ? "×" : "x";
-  const first = speak(across, ruler.unit, typeset);
-  const second = speak(along, ruler.unit, typeset);
+  const decimal = "decimal" in style ? style.decimal : ruler.decimal;
+  const say = (ticks: Ticks): Spoken => {
+    const spoken = speak(ticks, ruler.unit, typeset);
+    return { ...spoken, number: marked(spoken.number, decimal) };
+  };
+  const [first, second] = [say(across), say(along)];
   if (first.unit !== second.unit) {
     return `${first.number} ${first.unit} ${by} ${second.number} ${second.unit}`;
   }

@@ -1,4 +1,4 @@
-export { formatLength, formatMeasure, formatSize, type LengthStyle } from "./format.ts";
+export { formatLength, formatMeasure, formatNumber, formatSize, type LengthStyle } from "./format.ts";
 export { onMark, roomToMark, roundDownToMark, roundUpToMark } from "./marks.ts";
 export {
   CENTIMETRE,
@@ -50,4 +50,4 @@ export {
   timesRoot2,
   timesRoot3,
 } from "./surd.ts";
-export type { LengthUnit, Ruler, Ticks } from "./types.ts";
+export type { DecimalMark, LengthUnit, Ruler, Ticks } from "./types.ts";

@@ -13,4 +13,9 @@ export interface Ruler {
   unit: "in" | "cm" | "mm";
   /** Distance between two usable marks, in ticks (1/8 in = 2032, 0.25 cm = 1600, 1 mm = 640). */
   mark: Ticks;
+  /** The mark between whole and tenths where the maker writes a comma; a point where it is left out. */
+  decimal?: DecimalMark;
 }
+
+/** How tenths are set off where it is not with a point: `6,5 cm`. */
+export type DecimalMark = "comma";

@@ -1,7 +1,7 @@
 import { formatLength } from "../length/format.ts";
 import { familyOf, TICKS_PER } from "../length/measures.ts";
 import { ceil, floor } from "../length/rational.ts";
-import type { LengthUnit, Ruler } from "../length/types.ts";
+import type { DecimalMark, LengthUnit, Ruler } from "../length/types.ts";
 import type { WrittenFile } from "./cut-list-schema.ts";
 import type { Assumption, CutListSpec } from "./types.ts";
 
@@ -20,6 +20,7 @@ export function fillFile(
   unit: LengthUnit,
   unitWritten: boolean,
   fallbackName: string,
+  decimal: DecimalMark | undefined,
 ): FileSettings {
   const inches = familyOf(unit) === "imperial";
   const assumptions: Assumption[] = [];
@@ -29,7 +30,11 @@ export function fillFile(
     : inches
       ? TICKS_PER.in / 8
       : TICKS_PER.cm / 4;
-  const ruler: Ruler = { unit: rulerUnit(written.ruler?.unit ?? unit), mark };
+  const ruler: Ruler = {
+    unit: rulerUnit(written.ruler?.unit ?? unit),
+    mark,
+    ...(decimal === undefined ? {} : { decimal }),
+  };
   const defaultLength = inches ? 24 * TICKS_PER.in : 60 * TICKS_PER.cm;
   const defaultKeep = inches ? 2 * TICKS_PER.in : 5 * TICKS_PER.cm;
   const rulerLength = written["ruler-length"] ? Number(floor(written["ruler-length"].value)) : defaultLength;

@@ -1,5 +1,6 @@
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatLength } from "../length/format.ts";
+import type { DecimalMark } from "../length/types.ts";
 import type { SourceDocument } from "./document.ts";
 import { fillFile, gatherAssumptions } from "./fill-file.ts";
 import { straightenedOnLines } from "./foundation-fill.ts";
@@ -16,7 +17,11 @@ export function isQuilt(value: object): boolean {
 }
 
 /** Reads a quilt design from a document: every problem in one run, a value when there is no error. */
-export function readQuilt(document: SourceDocument, fallbackName: string): Outcome<QuiltSpec> {
+export function readQuilt(
+  document: SourceDocument,
+  fallbackName: string,
+  decimal: DecimalMark | undefined,
+): Outcome<QuiltSpec> {
   const limits = countLimits(document);
   if (limits.length > 0) return { value: null, diagnostics: limits };
   const { unit, written: unitWritten } = readUnit(document.value);
@@ -28,6 +33,7 @@ export function readQuilt(document: SourceDocument, fallbackName: string): Outco
     unit,
     unitWritten,
     fallbackName,
+    decimal,
   );
   const filled = readFabrics(document, settings, false);
   const fabrics = filled.map(({ fabric }) => fabric);

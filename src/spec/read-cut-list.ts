@@ -1,7 +1,7 @@
 import { linesTooMany, nameRepeated, piecesTooMany } from "../diagnostics/fields.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { parseLength } from "../length/parse.ts";
-import type { LengthUnit } from "../length/types.ts";
+import type { DecimalMark, LengthUnit } from "../length/types.ts";
 import { cutListSchema, fileFields, readMeasure } from "./cut-list-schema.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
 import { allFabricsSchema, fabricSchema, type WrittenCloth } from "./fabric-schema.ts";
@@ -92,7 +92,11 @@ export function checkFabrics(document: SourceDocument, fabrics: readonly FabricS
 }
 
 /** Reads a plain cut list from a document: every problem in one run, a value when there is no error. */
-export function readCutList(document: SourceDocument, fallbackName: string): Outcome<CutListSpec> {
+export function readCutList(
+  document: SourceDocument,
+  fallbackName: string,
+  decimal: DecimalMark | undefined,
+): Outcome<CutListSpec> {
   const limits = countLimits(document);
   if (limits.length > 0) return { value: null, diagnostics: limits };
   const { unit, written: unitWritten } = readUnit(document.value);
@@ -100,7 +104,7 @@ export function readCutList(document: SourceDocument, fallbackName: string): Out
   const read = schema.safeParse(document.value);
   const issues = read.success ? [] : wordIssues(read.error.issues, document, describeSchema(schema));
   const head: Parameters<typeof fillFile>[0] = read.success ? read.data : readHead(document, unit);
-  const settings = fillFile(head, unit, unitWritten, fallbackName);
+  const settings = fillFile(head, unit, unitWritten, fallbackName, decimal);
   const filled = readFabrics(document, settings, true);
   const fabrics = filled.map(({ fabric }) => fabric);
   const diagnostics = [

@@ -1,6 +1,7 @@
 import { fileNotText, fileTooLarge } from "../diagnostics/files.ts";
 import { fileNotMapping, moreProblems } from "../diagnostics/reading.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import type { DecimalMark } from "../length/types.ts";
 import { readDocument } from "./document.ts";
 import { isQuilt, readQuilt } from "./quilt-read.ts";
 import { readCutList } from "./read-cut-list.ts";
@@ -14,11 +15,25 @@ const MOST_TOLD = 50;
 // biome-ignore lint/suspicious/noControlCharactersInRegex: finding control characters is the purpose
 const NOT_TEXT = /[\u0000-\u0008\u000b\u000e-\u001f\ufffd]/;
 
+/** `6,5 cm` and `6,5 x 11` against `6.5 cm` and `6.5 x 11`. */
+const TENTHS = /(?<![\w.,])\d+([.,])\d+ *(?:cm|mm|m|x|×)(?![a-z])/g;
+
+/** The mark a maker writes before tenths of a measure: the one met more often, else a point. */
+export function decimalOf(text: string): DecimalMark | undefined {
+  const marks = [...text.matchAll(TENTHS)].map(([, mark]) => mark);
+  return marks.filter((mark) => mark === ",").length * 2 > marks.length ? "comma" : undefined;
+}
+
 /**
  * Reads a maker's file, YAML or JSON. Which kind it is follows from its keys. Every problem is told in one run, in file
  * order; there is a value unless one of them is an error. Never throws on any text.
+ * @param decimal mark before tenths in everything printed; by default the one the file is written with.
  */
-export function readSpecFile(text: string, fileName: string): Outcome<Spec> {
+export function readSpecFile(
+  text: string,
+  fileName: string,
+  decimal: DecimalMark | "point" | null = null,
+): Outcome<Spec> {
   const start = { file: fileName, line: 1, column: 1 };
   if (text.length > MOST_CHARACTERS) return fail({ ...fileTooLarge(fileName, MOST_CHARACTERS), at: start });
   if (NOT_TEXT.test(text)) return fail({ ...fileNotText(fileName), at: start });
@@ -32,7 +47,10 @@ export function readSpecFile(text: string, fileName: string): Outcome<Spec> {
     );
   }
   const name = nameFromFile(fileName);
-  const read = isQuilt(value) ? readQuilt(document.value, name) : readCutList(document.value, name);
+  const mark = decimal === null ? decimalOf(text) : decimal === "point" ? undefined : decimal;
+  const read = isQuilt(value)
+    ? readQuilt(document.value, name, mark)
+    : readCutList(document.value, name, mark);
   return { value: read.value, diagnostics: inFileOrder(read.diagnostics, fileName) };
 }
 

@@ -6,6 +6,7 @@ import { comparisonOf } from "../comparing.ts";
 import {
   budget,
   compared,
+  decimal,
   font,
   json,
   markdown,
@@ -48,6 +49,7 @@ export const plan = defineCommand({
     font,
     markdown,
     compare: compared,
+    decimal,
   },
   examples: [
     "plan fixtures/cutlists/harbour-lights.yaml",

@@ -35,21 +35,21 @@ function isBought({ purchase, mix }: FabricPlan): boolean {
 }
 
 /** What one widest strip cut wrongly takes, beside the length left over. */
-function spoiled({ sturdiness, sold }: FabricPlan, length: (size: number) => string): string[] {
+function spoiled({ sturdiness, sold }: FabricPlan, plan: Plan, length: (size: number) => string): string[] {
   const worst = sturdiness.mistakes?.worst;
   if (worst === undefined) return [];
   const { spoiledTaken, spoiledMore } = bookWords.buy;
   const width = length(worst.width);
   if (worst.more === 0) return [spoiledTaken(width)];
-  return [spoiledMore(width, typeset(formatMeasure(worst.more, sold.unit)))];
+  return [spoiledMore(width, typeset(formatMeasure(worst.more, sold.unit, { decimal: plan.ruler.decimal })))];
 }
 
 function buyTable(plan: Plan): Table {
   const { columns } = textWords;
   const { spare, narrowest, have } = bookWords.buy;
-  const priced = plan.fabrics.some((fabric) => priceOf(fabric) !== "");
+  const priced = plan.fabrics.some((fabric) => priceOf(fabric, plan) !== "");
   // The maker's own word for a currency may be of any length.
-  const longPrice = plan.fabrics.some((fabric) => priceOf(fabric).length > LONG_PRICE);
+  const longPrice = plan.fabrics.some((fabric) => priceOf(fabric, plan).length > LONG_PRICE);
   const sturdy = plan.fabrics.some(({ sturdiness }) => sturdiness.narrowestUsable !== null);
   const length = (size: number) => typeset(formatLength(size, plan.ruler));
   const rows = plan.fabrics.map((fabric): Cell[] => {
@@ -64,14 +64,14 @@ function buyTable(plan: Plan): Table {
         ],
         fabric.colour,
       ),
-      cell(typeset(isBought(fabric) ? boughtWords(fabric) : have)),
+      cell(typeset(isBought(fabric) ? boughtWords(fabric, plan.ruler) : have)),
       cell(fabric.purchase === null ? "" : length(fabric.bound.used)),
       cell(
         fabric.purchase === null ? "" : length(roomToMark(spareLength, plan.ruler)),
-        spoiled(fabric, length),
+        spoiled(fabric, plan, length),
       ),
       ...(sturdy ? [cell(narrowestUsable === null ? "" : length(narrowestUsable))] : []),
-      ...(priced ? [cell(priceOf(fabric))] : []),
+      ...(priced ? [cell(priceOf(fabric, plan))] : []),
       cell(typeset(proofOf(fabric, plan))),
     ];
   });

@@ -77,7 +77,7 @@ function allBought(plan: Plan): string | null {
   const [unit] = units;
   if (unit === undefined || units.size > 1) return null;
   const length = bought.reduce((sum, { purchase }) => sum + (purchase?.length ?? 0), 0);
-  return formatMeasure(length, unit, { typeset: true });
+  return formatMeasure(length, unit, { typeset: true, decimal: plan.ruler.decimal });
 }
 
 function coverFacts(plan: Plan): Fact[] {
@@ -87,7 +87,8 @@ function coverFacts(plan: Plan): Fact[] {
   const sizes = sum(plan.fabrics.map((fabric) => fabric.pieces.length));
   const strips = sum(plan.fabrics.flatMap(({ steps }) => steps.map((step) => step.strips.length)));
   const [only] = plan.fabrics;
-  const cost = totalPrice(plan) ?? (only !== undefined && plan.fabrics.length === 1 ? priceOf(only) : "");
+  const cost =
+    totalPrice(plan) ?? (only !== undefined && plan.fabrics.length === 1 ? priceOf(only, plan) : "");
   const bought = allBought(plan);
   const { top, ruler } = plan;
   const mark = formatLength(ruler.mark, ruler, { typeset: true });

@@ -1,3 +1,4 @@
+import { formatLength, formatSize, TICKS_PER } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import { assumptionsOf, words as textWords } from "../text/index.ts";
 import type { Block, Book, Section } from "./content.ts";
@@ -8,10 +9,18 @@ function section(id: string, title: string, newSheet: boolean, blocks: Block[]):
   return { id, over: "", title, swatch: null, running: "", newSheet, titledByDrawing: false, blocks };
 }
 
+/** A size that shows how sizes are written: 2 1/2 by 4 1/2 in, 6.5 by 11.5 cm. */
+const EXAMPLE = {
+  inches: [2.5 * TICKS_PER.in, 4.5 * TICKS_PER.in],
+  metric: [6.5 * TICKS_PER.cm, 11.5 * TICKS_PER.cm],
+} as const;
+
 /** How the diagrams are read. */
 export function readingSection(plan: Plan): Section {
-  const { title, lead, items, sizes, sizesMetric } = bookWords.reading;
-  const said = [...items, plan.ruler.unit === "in" ? sizes : sizesMetric];
+  const { title, lead, items, sizes } = bookWords.reading;
+  const [across, along] = plan.ruler.unit === "in" ? EXAMPLE.inches : EXAMPLE.metric;
+  const length = (size: number): string => formatLength(size, plan.ruler);
+  const said = [...items, sizes(formatSize(across, along, plan.ruler), length(across), length(along))];
   const wide = plan.fabrics.some(
     ({ pieces, lays }) =>
       pieces.some(({ fullWidth }) => fullWidth) || lays.some(({ source }) => source === "bolt"),

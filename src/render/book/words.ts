@@ -52,10 +52,8 @@ export const bookWords = {
       "The long arrow is the lengthwise grain, along the selvage. A second arrow shows which way a print runs.",
       "When many strips are cut just alike, one is drawn and a break in the drawing says how many more there are.",
     ],
-    sizes:
-      "Sizes are as cut, seam allowance included, across the fabric first: 2½ × 4½ in is 2½ in from selvage to selvage and 4½ in along it.",
-    sizesMetric:
-      "Sizes are as cut, seam allowance included, across the fabric first: 6.5 × 11.5 cm is 6.5 cm from selvage to selvage and 11.5 cm along it.",
+    sizes: (size: string, across: string, along: string) =>
+      `Sizes are as cut, seam allowance included, across the fabric first: ${size} is ${across} from selvage to selvage and ${along} along it.`,
   },
 
   cautions: {

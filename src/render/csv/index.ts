@@ -16,7 +16,8 @@ export function csv(header: readonly string[], rows: readonly (readonly (string 
 /** One line per size to cut. Sizes are in the ruler's measure, without it; full-width pieces say WOF. */
 export function cutsCsv(plan: Plan): string {
   const { unit } = plan.ruler;
-  const bare = { unit: false } as const;
+  // Programs read it: a point, whatever the maker writes.
+  const bare = { unit: false, decimal: undefined } as const;
   const header = [
     "fabric",
     "letter",
@@ -58,7 +59,8 @@ function readyCutOf({ stock = [] }: FabricPlan): string {
 export function buyCsv(plan: Plan): string {
   const readyCut = plan.fabrics.some(({ mix }) => mix !== undefined);
   const { unit } = plan.ruler;
-  const bare = { unit: false } as const;
+  // Programs read it: a point, whatever the maker writes.
+  const bare = { unit: false, decimal: undefined } as const;
   const header = [
     "fabric",
     "buy",

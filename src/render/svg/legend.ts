@@ -65,7 +65,9 @@ function wasteCells(frame: Frame): Cell[] {
     .filter(({ area }) => area > 0)
     .map(({ cause, area }) => (box) => [
       swatch(box, hatchFill(cause, frame.idPrefix), frame.scale, false),
-      textIn(`${WASTE_WORDS[cause]}: ${percent(area, bought)}`, part(box, 34, box.width), { size: PRINT }),
+      textIn(`${WASTE_WORDS[cause]}: ${percent(area, bought, frame.ruler)}`, part(box, 34, box.width), {
+        size: PRINT,
+      }),
     ]);
 }
 

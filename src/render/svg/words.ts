@@ -1,4 +1,4 @@
-import { formatLength, formatMeasure, formatSize } from "../../length/format.ts";
+import { formatLength, formatMeasure, formatNumber, formatSize } from "../../length/format.ts";
 import { roomToMark } from "../../length/marks.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
 import type { FabricPlan, Part, Plan, WasteCause } from "../../plan/types.ts";
@@ -47,13 +47,13 @@ export function sizeWords(piece: FabricPlan["pieces"][number], ruler: Ruler): st
   return piece.across === piece.along ? [full, spokenLength(piece.across, ruler)] : [full, bare];
 }
 
-export function percent(part: number, whole: number): string {
-  return whole === 0 ? "0 %" : `${((part / whole) * 100).toFixed(1)} %`;
+export function percent(part: number, whole: number, ruler: Ruler): string {
+  return whole === 0 ? "0 %" : `${formatNumber((part / whole) * 100, 1, ruler)} %`;
 }
 
-export function wasteShare(fabric: FabricPlan): string {
+export function wasteShare(fabric: FabricPlan, ruler: Ruler): string {
   const { bought, pieces } = fabric.waste;
-  return percent(bought - pieces, bought);
+  return percent(bought - pieces, bought, ruler);
 }
 
 /** What was proved, in words a maker can weigh. */
@@ -78,9 +78,10 @@ export function printWords(fabric: FabricPlan): string {
   return kind === "one-way" ? `one way, ${way}` : `two ways, ${way}`;
 }
 
-export function buyWords(fabric: FabricPlan): string {
+export function buyWords(fabric: FabricPlan, { decimal }: Pick<Ruler, "decimal">): string {
   const { purchase, sold, stock = [] } = fabric;
-  const yardage = purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { typeset: true })];
+  const yardage =
+    purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { typeset: true, decimal })];
   const readyCut = stock
     .filter(({ from, used }) => from === "shop" && used > 0)
     .map(({ name, used }) => `${used} × ${name.replace(/^bought /, "")}`);
@@ -97,13 +98,13 @@ export function titleFacts(fabric: FabricPlan, ruler: Ruler): Fact[] {
   const usable = spokenLength(roomToMark(fabric.usable, ruler), ruler);
   const width = formatLength(fabric.width, ruler, { typeset: true });
   return [
-    { caption: "Buy", value: buyWords(fabric) },
+    { caption: "Buy", value: buyWords(fabric, ruler) },
     {
       caption: "Length used",
       value: fabric.purchase === null ? "–" : spokenLength(fabric.bound.used, ruler),
     },
     { caption: "Usable width", value: fabric.purchase === null ? "–" : `${usable} of ${width}` },
-    { caption: "Cloth in no piece", value: wasteShare(fabric) },
+    { caption: "Cloth in no piece", value: wasteShare(fabric, ruler) },
     { caption: "Print", value: printWords(fabric) },
     { caption: "How good", value: proofWords(fabric, ruler) },
   ];
@@ -134,13 +135,13 @@ export function describe(plan: Plan, fabric: FabricPlan): string {
   for (const [i, lay] of fabric.lays.entries()) walk(lay.root, i);
   const pieces = fabric.pieces.reduce((sum, piece) => sum + piece.count, 0);
   const nothing = fabric.purchase === null && fabric.mix === undefined;
-  const buy = nothing ? "Nothing to buy." : `Buy ${buyWords(fabric)}.`;
+  const buy = nothing ? "Nothing to buy." : `Buy ${buyWords(fabric, plan.ruler)}.`;
   const sizes = fabric.pieces
     .map((p) => `${p.letter}, ${p.count} of ${spokenSize(p.across, p.along, plan.ruler)}`)
     .join("; ");
   return (
     `${buy} ${strips.size} strip${strips.size === 1 ? "" : "s"} and ${pieces} piece${pieces === 1 ? "" : "s"}: ` +
-    `${sizes}. ${wasteShare(fabric)} of the cloth is in no piece. ${proofWords(fabric, plan.ruler)}.`
+    `${sizes}. ${wasteShare(fabric, plan.ruler)} of the cloth is in no piece. ${proofWords(fabric, plan.ruler)}.`
   );
 }
 

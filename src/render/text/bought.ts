@@ -1,4 +1,5 @@
 import { formatLength, formatMeasure, formatSize } from "../../length/index.ts";
+import type { Ruler } from "../../length/types.ts";
 import type { FabricPlan, FixedStock, Lay, Plan } from "../../plan/types.ts";
 import { money } from "./money.ts";
 import { words } from "./words.ts";
@@ -9,9 +10,15 @@ function readyCut(bought: readonly { name: string; count: number }[]): string[] 
 }
 
 /** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
-export function boughtWords({ purchase, stock = [] }: FabricPlan): string {
+export function boughtWords(
+  { purchase, sold, stock = [] }: FabricPlan,
+  { decimal }: Pick<Ruler, "decimal">,
+): string {
   const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
-  const all = [...(purchase === null ? [] : [purchase.text]), ...readyCut(shop)];
+  const all = [
+    ...(purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { decimal })]),
+    ...readyCut(shop),
+  ];
   return all.length === 0 ? words.noPurchase : words.together(all);
 }
 
@@ -30,7 +37,7 @@ export function weighedLines(plan: Plan): string[] {
     if (mix === undefined || mix.choices.length < 2) return [];
     const told = mix.choices.map(({ bought, yardage, cost }) => {
       const parts = [...(yardage === null ? [] : [yardage]), ...readyCut(bought)];
-      return `${words.together(parts)} ${money(cost, mix.currency)}`;
+      return `${words.together(parts)} ${money(cost, mix.currency, plan.ruler)}`;
     });
     return [`${name}: ${words.instead(told)}`];
   });
@@ -70,8 +77,8 @@ export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan
   if (mistakes === undefined) return "";
   const said = ({ width, more, cost }: typeof mistakes.usual) => ({
     width: formatLength(width, plan.ruler),
-    more: more === 0 ? "" : formatMeasure(more, sold.unit),
-    cost: more === 0 || cost === null ? "" : money(cost, price?.currency ?? ""),
+    more: more === 0 ? "" : formatMeasure(more, sold.unit, { decimal: plan.ruler.decimal }),
+    cost: more === 0 || cost === null ? "" : money(cost, price?.currency ?? "", plan.ruler),
   });
   return words.mistake(said(mistakes.usual), said(mistakes.worst));
 }

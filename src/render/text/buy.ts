@@ -16,9 +16,9 @@ export function proofOf(fabric: FabricPlan, plan: Plan): string {
 }
 
 /** What a fabric costs; empty without a price. */
-export function priceOf(fabric: FabricPlan): string {
+export function priceOf(fabric: FabricPlan, { ruler }: Pick<Plan, "ruler">): string {
   const cost = costOf(fabric);
-  return cost === null ? "" : money(cost, currencyOf(fabric));
+  return cost === null ? "" : money(cost, currencyOf(fabric), ruler);
 }
 
 /** The sum of all prices, when every one is given in one currency; else null. */
@@ -37,6 +37,7 @@ export function totalPrice(plan: Plan): string | null {
   return money(
     costs.reduce<number>((sum, cost) => sum + (cost ?? 0), 0),
     currency,
+    plan.ruler,
   );
 }
 
@@ -61,13 +62,13 @@ function assumptionLines(plan: Plan): string[] {
 
 /** The shopping list: what to ask for, fabric by fabric, with what was assumed. */
 export function buyList(plan: Plan): string {
-  const priced = plan.fabrics.some((fabric) => priceOf(fabric) !== "");
+  const priced = plan.fabrics.some((fabric) => priceOf(fabric, plan) !== "");
   const { columns } = words;
   const rows = plan.fabrics.map((fabric) => [
     fabric.name,
-    boughtWords(fabric),
+    boughtWords(fabric, plan.ruler),
     formatLength(fabric.bound.used, plan.ruler),
-    ...(priced ? [priceOf(fabric)] : []),
+    ...(priced ? [priceOf(fabric, plan)] : []),
     proofOf(fabric, plan),
   ]);
   const total = totalPrice(plan);

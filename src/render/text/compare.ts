@@ -78,7 +78,7 @@ function fabricTable(comparison: Comparison, spoken: Spoken): ComparisonPart {
   ];
   const cells = ({ fabrics, cost }: Figures): string[] => [
     ...fabrics.flatMap((one, i) => (differ[i] ? [bought(one)] : [])),
-    ...(priced ? [money(cost ?? 0, spoken.currency)] : []),
+    ...(priced ? [money(cost ?? 0, spoken.currency, spoken.ruler)] : []),
   ];
   const notes = said === "" ? [] : [words.alike(said)];
   return { title: words.toBuy, columns, rows: byUnit(comparison, cells), notes };
@@ -191,7 +191,7 @@ function bestLines(comparison: Comparison, spoken: Spoken): string[] {
     ...methods.map(([unit, method]) => `    ${unit}: ${method}`),
     "",
     `  ${words.buys(buys)}`,
-    ...(cost === null ? [] : [`  ${words.columns.cost}: ${money(cost, spoken.currency)}`]),
+    ...(cost === null ? [] : [`  ${words.columns.cost}: ${money(cost, spoken.currency, spoken.ruler)}`]),
     `  ${words.columns.time}: ${words.hours(minutes)}`,
     ...[saved(filed, best.figures, spoken)].flatMap((said) =>
       said === "" ? [] : [`  ${words.against(said)}`],

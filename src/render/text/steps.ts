@@ -217,7 +217,7 @@ function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] 
   const facts = [
     fabric.purchase === null && fabric.mix === undefined
       ? words.noPurchase
-      : words.buyAmount(boughtWords(fabric)),
+      : words.buyAmount(boughtWords(fabric, plan.ruler)),
     words.usableWidth(formatLength(roomToMark(fabric.usable, plan.ruler), plan.ruler)),
     ...(fabric.print.kind === "none" ? [] : [words.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
     ...(fabric.note === "" ? [] : [fabric.note]),

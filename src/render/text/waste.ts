@@ -1,4 +1,5 @@
-import { TICKS_PER } from "../../length/index.ts";
+import { formatNumber, TICKS_PER } from "../../length/index.ts";
+import type { Ruler } from "../../length/types.ts";
 import type { FabricPlan, Plan, WasteCause } from "../../plan/types.ts";
 import { wholeShares } from "./shares.ts";
 import { alignedLines } from "./table.ts";
@@ -19,8 +20,8 @@ interface AreaTable {
 }
 
 /** One decimal; an empty share as a dash, so that the eye finds what matters. */
-function tenths(value: number): string {
-  return value === 0 ? "-" : (value / 10).toFixed(1);
+function tenths(value: number, ruler: Ruler): string {
+  return value === 0 ? "-" : formatNumber(value / 10, 1, ruler);
 }
 
 /** Areas as they are printed: the first cell of a row is a fabric's name. */
@@ -31,12 +32,17 @@ export interface PrintedTable {
 }
 
 /** A table in a unit of area; `unit` null for percent of each line's whole. */
-function printed(title: string, { headings, sum, rows }: AreaTable, unit: number | null): PrintedTable {
+function printed(
+  title: string,
+  { headings, sum, rows }: AreaTable,
+  unit: number | null,
+  ruler: Ruler,
+): PrintedTable {
   const lines = rows.map(({ name, parts }) => {
     const whole = parts.reduce((total, part) => total + part, 0);
     if (whole === 0) return [name, ...parts.map(() => "-"), "-"];
     const shares = wholeShares(parts, unit === null ? whole / 1000 : unit / 10);
-    return [name, ...[...shares.parts, shares.whole].map(tenths)];
+    return [name, ...[...shares.parts, shares.whole].map((value) => tenths(value, ruler))];
   });
   return { title, headings: [words.columns.fabric, ...headings, sum], rows: lines };
 }
@@ -87,9 +93,9 @@ export function wasteTables(plan: Plan): PrintedTable[] {
   const sewing = sewingTable(plan.fabrics);
   const unit = imperial ? words.squareInches : words.squareCentimetres;
   return [
-    printed(words.inPercent, bought, null),
-    printed(words.inArea(unit), bought, square),
-    ...(sewing === null ? [] : [printed(words.inSewing, sewing, null)]),
+    printed(words.inPercent, bought, null, plan.ruler),
+    printed(words.inArea(unit), bought, square, plan.ruler),
+    ...(sewing === null ? [] : [printed(words.inSewing, sewing, null, plan.ruler)]),
   ];
 }
 

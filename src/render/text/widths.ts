@@ -13,13 +13,13 @@ export function widthsList(plan: Plan, rows: readonly WidthTried[]): string {
   const lines = alignedLines(
     columns.map((heading, i) => ({ heading, align: i === 1 || i === 3 ? "right" : "left" })),
     rows.map(({ fabric, filed, tried, more, text, cost }) => {
-      const price = cost === null || cost === 0 ? "" : money(Math.abs(cost), currencyOf(tried));
+      const price = cost === null || cost === 0 ? "" : money(Math.abs(cost), currencyOf(tried), plan.ruler);
       return [
         fabric,
         said(filed.usable),
-        boughtWords(filed),
+        boughtWords(filed, plan.ruler),
         said(tried.usable),
-        boughtWords(tried),
+        boughtWords(tried, plan.ruler),
         more === 0 && (cost ?? 0) === 0
           ? same
           : changed(text, more === 0 ? (cost ?? 0) > 0 : more > 0, price),
