@@ -6,6 +6,7 @@ import type { BlockDesign, QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
 import { fabricList } from "./fabric-list.ts";
 import { foldedNodes } from "./foundation-folded.ts";
+import { onCloth } from "./foundation-grid.ts";
 import { piecedNodes } from "./foundation-pieced.ts";
 import { FOUNDATION_WORDS } from "./foundation-words.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
@@ -72,7 +73,7 @@ function blockNodes(
   const outlines = inside.map(({ x, y, across: wide, down: high }) =>
     rectangle(x / TICKS_PER_MM, y / TICKS_PER_MM, wide / TICKS_PER_MM, high / TICKS_PER_MM),
   );
-  const marks = inside.flatMap(({ x, y, across: wide, down: high, turn }): SceneNode[] => {
+  const marks = inside.flatMap(({ x, y, across: wide, down: high, turn }, i): SceneNode[] => {
     const [cx, cy] = [at.x + (x + wide / 2) * per, at.y + (y + high / 2) * per];
     const room = Math.min(wide, high) * per;
     const reach = Math.min(26, room * 0.42);
@@ -82,8 +83,13 @@ function blockNodes(
     const radius = Math.min(9, room * 0.2);
     const box = { x: cx - 14, y: cy - radius, width: 28, height: 2 * radius };
     return [
-      ...arrow([cx, cy], [cx + dx, cy + dy], PAPER, 1, 2.4),
-      ...arrow([cx, cy], [cx + dx, cy + dy], INK, 1, 1.3),
+      onCloth(
+        [
+          ...arrow([cx, cy], [cx + dx, cy + dy], PAPER, 1, 2.4),
+          ...arrow([cx, cy], [cx + dx, cy + dy], INK, 1, 1.3),
+        ],
+        `${frame.id}-turn-${i + 1}`,
+      ),
       circle(cx, cy, radius, { fill: PAPER, stroke: INK, strokeWidth: 1 }),
       textIn(letter, box, { size: radius * 1.2, bold: true, anchor: "middle" }),
     ];

@@ -3,6 +3,7 @@ import type { FoldedPart } from "../../quilt/foundation/types.ts";
 import {
   asPatch,
   COUNT_ROOM,
+  onCloth,
   placingOn,
   printedGrid,
   type Sheet,
@@ -58,6 +59,7 @@ export function foldedNodes(
   const fold = { stroke: INK, strokeWidth: 1.8 };
   const sew = { stroke: INK, strokeWidth: 0.9, dash: "4 2.5" };
   const lines: SceneNode[] = [];
+  const badges: SceneNode[] = [];
   let number = 0;
   for (const x of xs.slice(1, -1)) {
     number += 1;
@@ -66,7 +68,7 @@ export function foldedNodes(
     lines.push(line(px, py, px, end, fold));
     for (const beside of [-allowance, allowance])
       lines.push(line(px + beside * side, py, px + beside * side, end, sew));
-    lines.push(...numberMark(String(number), { x: px - 9, y: end + 5, width: 18, height: 13 }));
+    badges.push(...numberMark(String(number), { x: px - 9, y: end + 5, width: 18, height: 13 }));
   }
   const pins = foundation.lines.find(({ letter }) => letter === part.letter)?.pins ?? [];
   for (const y of ys.slice(1, -1)) {
@@ -76,10 +78,10 @@ export function foldedNodes(
     lines.push(line(px, py, end, py, fold));
     for (const beside of [-allowance, allowance])
       lines.push(line(px, py + beside * side, end, py + beside * side, sew));
-    lines.push(...numberMark(String(number), { x: end + 5, y: py - 6.5, width: 18, height: 13 }));
+    badges.push(...numberMark(String(number), { x: end + 5, y: py - 6.5, width: 18, height: 13 }));
     for (const [order, crossing] of pins.entries()) {
       const [cx] = at(xs[crossing] ?? 0, 0);
-      lines.push(...keyMark(String(order + 1), { x: cx - 6.5, y: py - 6.5, width: 13, height: 13 }));
+      badges.push(...keyMark(String(order + 1), { x: cx - 6.5, y: py - 6.5, width: 13, height: 13 }));
     }
   }
   const whole = { x: sheet.x, y: sheet.y, width: cut.across * side, height: cut.down * side };
@@ -92,10 +94,11 @@ export function foldedNodes(
         { x: 0, y: top, width: PAGE_WIDTH, height: 14 },
         { size: 9.5, bold: true },
       ),
-      ...printedGrid(sheet),
+      printedGrid(sheet, "grid"),
       ...squareCount(sheet),
       ...parts,
-      ...lines,
+      onCloth(lines, "lines"),
+      ...badges,
       rect(whole, { fill: "none", stroke: INK, strokeWidth: 1 }),
       textIn(FOUNDATION_WORDS.fold, note, { size: 9.5 }),
     ],

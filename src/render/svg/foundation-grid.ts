@@ -3,7 +3,7 @@ import type { Patch } from "../../quilt/types.ts";
 import { TICKS_PER_MM } from "./frame.ts";
 import { mix, QUIET_INK, WASTE_GROUND } from "./palette.ts";
 import type { Placing } from "./patches.ts";
-import { line, rect, type SceneNode } from "./scene.ts";
+import { group, line, rect, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 
 /** The colour of printed lines. */
@@ -32,8 +32,13 @@ function counted(count: number, side: number): number[] {
   return Array.from({ length: count }, (_, i) => i + 1).filter((n) => n % step === 0);
 }
 
+/** Lines that belong to the cloth: numbers on discs and badges of their own lie over them. */
+export function onCloth(nodes: readonly SceneNode[], id: string): SceneNode {
+  return group([...nodes], { id, move: { x: 0, y: 0, scale: 1 } });
+}
+
 /** The sheet and its printed lines. */
-export function printedGrid({ x, y, across, down, side }: Sheet): SceneNode[] {
+export function printedGrid({ x, y, across, down, side }: Sheet, id: string): SceneNode {
   const [width, height] = [across * side, down * side];
   const stroke = { stroke: PRINTED, strokeWidth: side < 6 ? 0.3 : 0.6 };
   const upright = Array.from({ length: across + 1 }, (_, i) =>
@@ -42,7 +47,7 @@ export function printedGrid({ x, y, across, down, side }: Sheet): SceneNode[] {
   const level = Array.from({ length: down + 1 }, (_, i) =>
     line(x, y + i * side, x + width, y + i * side, stroke),
   );
-  return [rect({ x, y, width, height }, { fill: WASTE_GROUND }), ...upright, ...level];
+  return onCloth([rect({ x, y, width, height }, { fill: WASTE_GROUND }), ...upright, ...level], id);
 }
 
 /** Squares counted along the upper and the left edge. */

@@ -3,6 +3,7 @@ import type { FoundationPatch, FoundationSeam, PiecedPart } from "../../quilt/fo
 import {
   asPatch,
   COUNT_ROOM,
+  onCloth,
   placingOn,
   printedGrid,
   type Sheet,
@@ -122,16 +123,22 @@ export function piecedNodes(
     textIn(text, { x, y: top, width: HALF, height: 14 }, { size: 9.5, bold: true });
   const nodes = [
     caption(FOUNDATION_WORDS.front, 0),
-    ...printedGrid(frontSheet),
+    printedGrid(frontSheet, "front-grid"),
     ...squareCount(frontSheet),
     ...patchNodes(part.patches.map(asPatch), fabrics, at, { id: "patches", idPrefix }),
     ...edges(front, part),
     ...part.patches.flatMap((patch) => patchNumber(patch, front, fabrics)),
-    ...part.seams.flatMap((seam) => seamArrow(seam, front)),
+    onCloth(
+      part.seams.flatMap((seam) => seamArrow(seam, front)),
+      "arrows",
+    ),
     caption(FOUNDATION_WORDS.back, HALF + GUTTER),
-    ...printedGrid(backSheet),
+    printedGrid(backSheet, "back-grid"),
     ...squareCount(backSheet),
-    ...part.seams.map((seam) => seamLine(seam, back)),
+    onCloth(
+      part.seams.map((seam) => seamLine(seam, back)),
+      "lines",
+    ),
     ...edges(back, part),
     ...part.seams.flatMap((seam) => seamNumber(seam, back)),
   ];
