@@ -1,3 +1,4 @@
+import type { CuttingTable } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { Part, StepFlag } from "./types.ts";
 
@@ -11,6 +12,11 @@ export interface Table {
 
 /** Narrower than this a part is hard to hold beside the ruler: 1 in. Common practice, no source. */
 export const NARROW: Ticks = 16256;
+
+/** The same for the engine, which counts a cut that is too long or a part that is too narrow as more work. */
+export function tableOf({ rulerLength, folded }: Table): CuttingTable {
+  return { across: folded ? 2 * rulerLength : rulerLength, inside: rulerLength, narrow: NARROW };
+}
 
 /**
  * Warnings for one kind of strip: a cut longer than the ruler, one that is in reach when the fabric is

@@ -11,7 +11,7 @@ import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts"
 import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed } from "./fixed-pieces.ts";
-import { NARROW } from "./flag-steps.ts";
+import { tableOf } from "./flag-steps.ts";
 import { listTemplates } from "./list-templates.ts";
 import type { FixedPiece } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
@@ -50,7 +50,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     assertRight(problem, eased[i]!);
   });
   const batches = chosen.map((one, i) => ({ chosen: one, eased: eased[i]! }));
-  const splits = kits === 1 ? [] : await splitKits(batches, kits, spec.prefer, limits, solve);
+  const splits = kits === 1 ? [] : await splitKits(batches, kits, spec, limits, solve);
   const plans = chosen.map((one, i) => {
     const split = splits[i] ?? null;
     if (split !== null) assertRight(one.problem, split.result);
@@ -127,11 +127,12 @@ async function weigh(
  */
 function easeWork(
   chosen: readonly Chosen[],
-  { prefer, rulerLength, folded }: PlanSettings,
+  settings: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
 ): Promise<PackingResult[]> {
-  const table = { across: folded ? 2 * rulerLength : rulerLength, inside: rulerLength, narrow: NARROW };
+  const { prefer } = settings;
+  const table = tableOf(settings);
   return solve(
     chosen.map(({ cutList: { fabric }, problem, result }) => {
       const purchase = purchaseFor(fabric, result.rollLength);

@@ -3,6 +3,7 @@ import type { PackingProblem, PackingResult, SearchLimits, StripSection } from "
 import { lengthLimit, purchaseFor } from "../stock/index.ts";
 import { buildLay } from "./build-lay.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
+import { tableOf } from "./flag-steps.ts";
 import { everyPart, likeness } from "./parts.ts";
 import type { PlanSettings, Solve } from "./request.ts";
 import type { KitShare, Lay } from "./types.ts";
@@ -42,10 +43,12 @@ interface Open {
 export async function splitKits(
   batches: readonly { chosen: Chosen; eased: PackingResult }[],
   kits: number,
-  prefer: PlanSettings["prefer"],
+  settings: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
 ): Promise<(Split | null)[]> {
+  const { prefer } = settings;
+  const table = tableOf(settings);
   const small = atMost(limits, EFFORT);
   const splits: (Split | null)[] = batches.map(() => null);
   const open = batches.flatMap(({ chosen, eased: batch }, index): Open[] =>
@@ -78,7 +81,7 @@ export async function splitKits(
         const { one, some } = asked[i]!;
         const result = found[i]!;
         const lengthLimit = prefer === "simple" ? share(one, some) : result.rollLength;
-        return { kind: "lessen-work", problem: problems[i]!, result, lengthLimit, limits: small };
+        return { kind: "lessen-work", table, problem: problems[i]!, result, lengthLimit, limits: small };
       }),
     );
     fitting.forEach((i, at) => {
