@@ -178,6 +178,48 @@ binding: { fabric: petrol, width: 6.5 }
 backing: rust
 `;
 
+const FOUNDATION = `# Geese that run round their blocks, pieced on foundation printed with squares: its lines are the seams.
+name: Geese on a grid
+units: in
+fabrics:
+  - { name: dusk,  colour: "#2f4858" }
+  - { name: straw, colour: "#e8c468" }
+  - { name: mist,  colour: "#e9eef0" }
+  # The foundation is bought and cut like a fabric. Sold in panels: yardage: no, ready-cut: [44 x 36 in]
+  - { name: gridded web, colour: "#f6f3ea", width: 44 in, selvage: 0, sold: by 1/4 yd }
+
+foundation:
+  fabric: gridded web
+  grid: 1 in             # side of a printed square: blocks and units must come to whole squares
+  per: motif             # or unit, block: what one piece of foundation carries
+  allowance: 1           # squares beyond the outermost seam line
+  ease: 1/4              # patches are cut larger by this; 0 for exact
+  hold: fusible          # or sew-in
+  after: left in         # or torn away, when it is sew-in
+  # Another way: finished parts laid edge to edge, lines folded and sewn, with squares as wide as the seam:
+  # way: folded, grid: 1/4 in, per: block or row
+
+blocks:
+  round:
+    size: 8
+    # A motif is a goose and a bar, 4 x 4 squares; four of them run round the block.
+    grid: |
+      b> g> b  -
+      |  |  gv -
+      g  -  g< b>
+      b  -  |  |
+    cells:
+      g: { flying geese: [straw, mist] }
+      b: { rectangle: dusk }
+
+setting:
+  rows: round
+  fill: 3 x 3
+borders:
+  - { fabric: dusk, width: 3, over-long: 2 }   # cut long, trimmed once it is sewn
+binding: straw
+`;
+
 const CUT_LIST = `# Sizes to cut, with no design: seam allowance included, across the fabric first.
 name: My cut list
 units: in
@@ -207,5 +249,10 @@ export const STARTERS: readonly Starter[] = [
     text: SAMPLER,
   },
   { name: "metric", summary: "a quilt in centimetres", text: METRIC },
+  {
+    name: "foundation",
+    summary: "geese on a gridded foundation, pieced patch by patch on its lines",
+    text: FOUNDATION,
+  },
   { name: "cut-list", summary: "sizes to cut, with no design", text: CUT_LIST },
 ];
