@@ -141,8 +141,8 @@ function unknownWords(
 }
 
 /**
- * The foundation is straightened by cutting along its first printed line: where the file does not say how much that
- * takes, one square; and always whole squares, so that every later cut lies on a line.
+ * The foundation is straightened by cutting along a printed line, so what that takes is rounded up to whole squares
+ * and every later cut lies on a line too.
  */
 export function straightenedOnLines(
   fabrics: readonly FabricSpec[],
@@ -153,9 +153,9 @@ export function straightenedOnLines(
   if (foundation === null) return { fabrics: [...fabrics], assumptions: [...assumptions] };
   const { grid } = foundation;
   const name = foundation.fabric.word;
+  const straighten = fabrics.find((fabric) => fabric.name === name)?.straighten ?? 0;
   const assumed = (one: Assumption) => one.fabric === name && one.subject === "straightening";
-  const usual = assumptions.some(assumed);
-  const lost = (straighten: Ticks): Ticks => (usual ? grid : Math.ceil(straighten / grid) * grid);
+  const lost = (straighten: Ticks): Ticks => Math.ceil(straighten / grid) * grid;
   return {
     fabrics: fabrics.map((fabric) =>
       fabric.name === name
@@ -163,7 +163,7 @@ export function straightenedOnLines(
         : fabric,
     ),
     assumptions: assumptions.map((one) =>
-      assumed(one) ? { ...one, value: `${say(grid)}, to the first printed line` } : one,
+      assumed(one) ? { ...one, value: `${say(lost(straighten))}, to a printed line` } : one,
     ),
   };
 }

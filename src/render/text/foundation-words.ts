@@ -24,8 +24,8 @@ function lines(sizes: readonly number[], one: string, way: string): string {
 }
 
 const SAID_WAY = {
-  pieced: "patch by patch, every seam on a printed line",
-  folded: "finished parts laid edge to edge, the lines folded and sewn",
+  pieced: "made patch by patch, every seam on a printed line",
+  folded: "made of finished parts laid edge to edge, the lines between them folded and sewn",
 } as const;
 
 const WAYS = {
@@ -47,7 +47,7 @@ export const foundationWords = {
   halves,
   squares: (across: number, down: number) => `${halves(across)} x ${halves(down)} squares`,
   lead: (way: "pieced" | "folded", grid: string, per: string) =>
-    `${grid} squares, one piece of foundation for each ${per}: ${SAID_WAY[way]}.`,
+    `Measure a few printed squares: ${grid} each. One piece of foundation carries one ${per}, ${SAID_WAY[way]}.`,
   cut: (count: number, fabric: string, squares: string, size: string, name: string) =>
     `Cut ${counted(count, "piece")} of ${fabric} ${squares} (${size}) on the printed lines, for ${name}.`,
   allowance: (squares: number) =>
@@ -58,7 +58,7 @@ export const foundationWords = {
       : "Test the iron on a scrap: some foundations shrink or melt.",
   make: (name: string, count: number, squares: string) => `${name} (make ${count}), ${squares} finished`,
   first: (what: string, hold: "fusible" | "sew-in", seam: string) =>
-    `Printed side down: lay patch 1, ${what}, right side up over its squares, at least ${seam} beyond them all round; ${
+    `Printed side down${hold === "fusible" ? ", glue up" : ""}: lay patch 1, ${what}, right side up over its squares, at least ${seam} beyond them all round; ${
       hold === "fusible" ? "touch it with the iron so that it holds" : "pin it"
     }.`,
   each: (seam: string) =>
