@@ -1,4 +1,5 @@
 import { defineConfig } from "vitest/config";
+import { SOLVER_FLAGS } from "../src/cli/light-solver.ts";
 
 export default defineConfig({
   test: {
@@ -7,6 +8,7 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 60_000,
     maxWorkers: 2,
+    execArgv: SOLVER_FLAGS,
     // Test files share what they import: none of them changes a module, and loading takes longer than most tests.
     isolate: false,
   },

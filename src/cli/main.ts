@@ -2,6 +2,7 @@ import type { ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
 import type { Io } from "./io.ts";
 import { processIo } from "./io.ts";
+import { lightenSolver } from "./light-solver.ts";
 import { runCommandLine } from "./program.ts";
 
 export { processIo };
@@ -29,5 +30,6 @@ export async function main(words: readonly string[], io: Io): Promise<ExitCode> 
 
 /** Runs this process's own command line. */
 export async function start(): Promise<void> {
+  lightenSolver();
   process.exitCode = await main(process.argv.slice(2), processIo());
 }

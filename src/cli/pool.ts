@@ -12,6 +12,9 @@ export type JobProgress = (done: number, of: number) => void;
 /** Beside the bundle; missing when the sources are run directly, as tests do. */
 const WORKER = new URL("./worker.js", import.meta.url);
 
+/** Milliseconds after which other threads are called in: what is done sooner costs less than starting one. */
+const ALONE = 150;
+
 /** Each thread holds a solver of its own, so memory sets a limit before the processor does. */
 const MOST_THREADS = 4;
 
@@ -23,7 +26,7 @@ function sendable(job: EngineJob): EngineJob {
 
 function startWorkers(count: number, task: WorkerTask, keep: (solved: Solved) => void) {
   return Array.from({ length: count }, () => {
-    const worker = new Worker(WORKER, { workerData: task });
+    const worker = new Worker(WORKER, { workerData: task, resourceLimits: { maxYoungGenerationSizeMb: 8 } });
     worker.on("message", keep);
     const ended = new Promise<void>((resolve) => {
       worker.on("error", () => resolve());
@@ -34,8 +37,8 @@ function startWorkers(count: number, task: WorkerTask, keep: (solved: Solved) =>
 }
 
 /**
- * Solves engine jobs on as many threads as the machine has to offer, this one included, results in the
- * order of the jobs. A job whose worker broke down is solved again in this thread; an error it throws here
+ * Solves engine jobs, on as many threads as the machine has to offer when they take long, this one included; results
+ * in the order of the jobs. A job whose worker broke down is solved again in this thread; an error it throws here
  * is thrown to the caller.
  */
 export async function solveInPool(
@@ -62,9 +65,13 @@ export async function solveInPool(
   const taken = new Int32Array(new SharedArrayBuffer(4));
   const threads = existsSync(WORKER) ? Math.min(availableParallelism(), jobs.length, MOST_THREADS) : 1;
   const task = { jobs: jobs.map(sendable), taken };
-  const helpers = threads > 1 ? startWorkers(threads - 1, task, keep) : [];
+  const helpers: ReturnType<typeof startWorkers> = [];
+  const begun = performance.now();
   try {
     for (let id = Atomics.add(taken, 0, 1); id < jobs.length; id = Atomics.add(taken, 0, 1)) {
+      const left = jobs.length - id;
+      if (helpers.length === 0 && left > 1 && performance.now() - begun >= ALONE)
+        helpers.push(...startWorkers(Math.min(threads, left) - 1, task, keep));
       await solveHere(id);
     }
     await Promise.race([allDone, Promise.all(helpers.map(({ ended }) => ended))]);

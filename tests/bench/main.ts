@@ -1,6 +1,7 @@
 /** The benchmark: solves what the data folder holds, prints a table, and fails on any wrong answer. */
 import { existsSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { lightenSolver } from "../../src/cli/light-solver.ts";
 import { pack } from "../../src/engine/index.ts";
 import { compareWithBaseline, writeBaseline } from "./baseline.ts";
 import type { BenchCase } from "./cases.ts";
@@ -16,6 +17,7 @@ import { startWatchdog } from "./watchdog.ts";
 const root = new URL("..", import.meta.url);
 const baselineFile = fileURLToPath(new URL("fixtures/bench-baseline.json", root));
 
+lightenSolver();
 process.exitCode = await main(process.argv.slice(2));
 
 async function main(args: readonly string[]): Promise<number> {
