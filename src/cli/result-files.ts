@@ -21,7 +21,9 @@ const ASKED_FOR: readonly string[] = [PDF_NAME, "handout.md", "handout.txt"];
 export function mayBeOutdated(name: string): boolean {
   return (
     ASKED_FOR.includes(name) ||
-    /^((cut|block)-\d+(-.*)?|template-t\d+|top|pressing|assembly)\.(svg|png)$/u.test(name)
+    /^((cut|block|foundation)-\d+(-.*)?|template-t\d+|top|blocks|pressing|assembly|borders|finishing)\.(svg|png)$/u.test(
+      name,
+    )
   );
 }
 
@@ -42,7 +44,7 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     planJson,
     wasteTable,
   } = await import("../index.ts");
-  const [{ drawAssembly, drawBlock, drawFabric, drawPressing, drawTemplate, drawTop }, { bookPage }] =
+  const [{ drawBlock, drawFabric, drawFoundation, drawSewing, drawTemplate, drawTop }, { bookPage }] =
     await Promise.all([loadDrawings(), loadBook()]);
   const drawings = plan.fabrics.map(
     (fabric, index) => [numbered("cut", index, fabric.name), drawFabric(plan, index)] as const,
@@ -57,9 +59,15 @@ export async function resultFiles(plan: Plan): Promise<Files> {
   const templates = (plan.templates ?? []).map(
     (template) => [`template-${template.name.toLowerCase()}.svg`, drawTemplate(plan, template)] as const,
   );
-  const pressing = top === null || making === undefined ? null : drawPressing(top, making, plan.ruler);
-  const assembly =
-    top === null || making === undefined ? null : drawAssembly(top, making, plan.fabrics, plan.ruler);
+  const foundation = making?.foundation ?? null;
+  const foundations =
+    top === null || foundation === null
+      ? []
+      : drawFoundation(foundation, top, plan.fabrics, plan.ruler).map(
+          (svg, i) => [numbered("foundation", i, ""), svg] as const,
+        );
+  const sewing =
+    top === null || making === undefined ? [] : drawSewing(top, making, plan.fabrics, plan.ruler);
   return {
     "plan.json": planJson(plan),
     "book.html": bookPage(
@@ -73,8 +81,8 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     ...(top === null ? {} : { "top.svg": drawTop(top, plan.fabrics, plan.ruler) }),
     ...Object.fromEntries(blocks),
     ...Object.fromEntries(templates),
-    ...(pressing === null ? {} : { "pressing.svg": pressing }),
-    ...(assembly === null ? {} : { "assembly.svg": assembly }),
+    ...Object.fromEntries(foundations),
+    ...Object.fromEntries(sewing.map(({ name, svg }) => [`${name}.svg`, svg])),
     "cuts.csv": cutsCsv(plan),
     "waste.txt": wasteTable(plan),
     ...Object.fromEntries(drawings),

@@ -7,4 +7,5 @@ export { foundationName } from "./quilt-foundation.ts";
 export { listQuiltCuts } from "./quilt-list.ts";
 export { matchOnCloth } from "./shapes.ts";
 export type * from "./types.ts";
+export { packagedFor } from "./wadding-sizes.ts";
 export { waysOfJoining } from "./ways-of-joining.ts";

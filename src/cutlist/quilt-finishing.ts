@@ -1,4 +1,4 @@
-import { waddingSize } from "../diagnostics/quilt-plan.ts";
+import { waddingOverPackages, waddingSize } from "../diagnostics/quilt-plan.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import { fromInteger, rational } from "../length/rational.ts";
@@ -19,6 +19,7 @@ import { usableWidth } from "../stock/usable-width.ts";
 import { lossPerJoin, stripsToJoin } from "./joins.ts";
 import { PLAIN_PIECE } from "./quilt-strips.ts";
 import type { CutPiece } from "./types.ts";
+import { PACKETS, packagedFor } from "./wadding-sizes.ts";
 
 /** Length of binding to make: once round the raw edge, and what corners and closing take. */
 export function bindingLength(top: QuiltWork["top"], binding: BindingSpec): Ticks {
@@ -189,7 +190,13 @@ export function waddingPiece(
   const { wadding } = spec;
   if (wadding === null) return null;
   const [across, down] = [work.top.across + 2 * wadding.overhang, work.top.down + 2 * wadding.overhang];
-  diagnostics.push(waddingSize(wadding, formatSize(across, down, spec.ruler)));
+  const size = formatSize(across, down, spec.ruler);
+  const largest = PACKETS.at(-1);
+  diagnostics.push(
+    fabric === null && largest !== undefined && packagedFor(across, down) === null
+      ? waddingOverPackages(wadding, size, formatSize(largest.across, largest.along, spec.ruler))
+      : waddingSize(wadding, size),
+  );
   if (fabric === null) return null;
   const free = { ...fabric, print: { ...fabric.print, kind: "none" as const } };
   const as = {

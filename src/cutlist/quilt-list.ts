@@ -1,5 +1,10 @@
 import { pieceJoined, pieceTooWide } from "../diagnostics/planning.ts";
-import { cannotBeCut, mitreDirectional, roundingDiffers } from "../diagnostics/quilt-plan.ts";
+import {
+  backingTooNarrow,
+  cannotBeCut,
+  mitreDirectional,
+  roundingDiffers,
+} from "../diagnostics/quilt-plan.ts";
 import type { Diagnostic, Outcome, Place } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import type { QuiltWork } from "../quilt/index.ts";
@@ -97,7 +102,8 @@ function settled(
       usable: formatLength(usable, spec.ruler),
       over: formatLength(least - usable, spec.ruler),
       turnHelps: false,
-      lengthwiseHelps: piece.cut === "strips" && Math.min(piece.across, piece.along) <= usable,
+      // What may lie along the selvage has been tried so: only a print that forbids it comes this far.
+      lengthwiseHelps: false,
     }),
   );
   return null;
@@ -111,7 +117,7 @@ function warnOfMitres(
   for (const border of spec.borders) {
     const fabric = fabrics.get(border.fabric?.word ?? "");
     if (border.corners !== "mitred" || fabric === undefined || fabric.print.kind === "none") continue;
-    diagnostics.push(mitreDirectional(border, border.name, fabric.name));
+    diagnostics.push(mitreDirectional(border, border.name, fabric.name, spec.prints !== "quilt"));
   }
 }
 
@@ -122,15 +128,27 @@ function addFinishing(
   add: (fabric: FabricSpec | undefined, piece: CutPiece | null) => void,
   diagnostics: Diagnostic[],
 ): void {
+  const sizeBeyond = (overhang: number): string =>
+    formatSize(work.top.across + 2 * overhang, work.top.down + 2 * overhang, spec.ruler);
   const orFault = (
     piece: CutPiece | null,
     what: string,
     fabric: FabricSpec,
     where: { path: string; at: Place | null },
+    beyond: number | null = null,
   ): CutPiece | null => {
-    if (piece === null) {
-      diagnostics.push(cannotBeCut(where, what, fabric.name, formatLength(usableWidth(fabric), spec.ruler)));
-    }
+    if (piece !== null) return piece;
+    const usable = formatLength(usableWidth(fabric), spec.ruler);
+    const size = beyond === null ? null : sizeBeyond(beyond);
+    diagnostics.push(
+      size === null
+        ? cannotBeCut(where, what, fabric.name, usable)
+        : backingTooNarrow(where, what, fabric.name, {
+            usable,
+            seams: formatLength(2 * spec.seam, spec.ruler),
+            size,
+          }),
+    );
     return piece;
   };
   const of = (word: FabricWord | null): FabricSpec | undefined =>
@@ -142,7 +160,7 @@ function addFinishing(
   }
   const back = of(backing?.fabric ?? null);
   if (backing !== null && back !== undefined) {
-    add(back, orFault(backingPiece(backing, back, work, spec), "backing", back, backing));
+    add(back, orFault(backingPiece(backing, back, work, spec), "backing", back, backing, backing.overhang));
   }
   const padded = of(wadding?.fabric ?? null);
   const piece = waddingPiece(padded ?? null, work, spec, diagnostics);

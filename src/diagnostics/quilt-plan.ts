@@ -13,13 +13,42 @@ export function cannotBeCut(where: InFile, what: string, fabric: string, usable:
   };
 }
 
-/** A print with an up in a mitred border: upright on all sides, it does not turn the corner. */
-export function mitreDirectional(where: InFile, border: string, fabric: string): Diagnostic {
+/** Cloth so narrow that the seams between its panels take all of it. */
+export function backingTooNarrow(
+  where: InFile,
+  what: string,
+  fabric: string,
+  found: { usable: string; seams: string; size: string },
+): Diagnostic {
+  const { usable, seams, size } = found;
+  return {
+    code: "BACKING-TOO-NARROW",
+    severity: "error",
+    message: `The ${what} of ${size} cannot be pieced from ${fabric}: its usable width is ${usable}, and the seams on both sides of a panel take ${seams} of it.`,
+    hint: `Expected: cloth much wider than ${seams}, for example \`- { name: ${fabric}, width: 44 in }\`, or a wide backing, \`width: 108 in\`.`,
+    path: where.path,
+    at: where.at,
+  };
+}
+
+/**
+ * A print with a direction in a mitred border: upright, it meets itself at an angle; running round, its motifs do not
+ * meet by themselves.
+ * @param round the print turns with the side it lies on
+ */
+export function mitreDirectional(where: InFile, border: string, fabric: string, round: boolean): Diagnostic {
+  const what = round
+    ? "it runs round the quilt, and its motifs meet in the corners only where they are matched"
+    : "it stands upright on all four sides and meets itself at an angle in the corners";
+  const needed =
+    "Needed to match it: four strips cut alike, one repeat of the print to spare on each (`over-long:`), a motif on the middle of every side";
   return {
     code: "MITRE-DIRECTIONAL",
     severity: "warning",
-    message: `Border ${border} is mitred in ${fabric}, a print with a direction: it stands upright on all four sides and meets itself at an angle in the corners.`,
-    hint: "For a print that runs round the quilt cut the four strips alike and say `print: none` for a fabric of its own; for an upright one butt the corners, `corners: sides first`.",
+    message: `Border ${border} is mitred in ${fabric}, a print with a direction: ${what}.`,
+    hint: round
+      ? `${needed}. Or butt the corners: \`corners: sides first\`.`
+      : `Upright it looks best butted: \`corners: sides first\`. To let it run round the quilt write \`prints: with block\`. ${needed}.`,
     path: where.path,
     at: where.at,
   };
@@ -51,6 +80,18 @@ export function waddingSize(where: InFile, size: string): Diagnostic {
     severity: "info",
     message: `Wadding: ${size}.`,
     hint: "",
+    path: where.path,
+    at: where.at,
+  };
+}
+
+/** Wadding that comes in no packet so large. */
+export function waddingOverPackages(where: InFile, size: string, largest: string): Diagnostic {
+  return {
+    code: "WADDING-OVER-PACKAGES",
+    severity: "warning",
+    message: `Wadding: ${size}, larger than the largest package (${largest}).`,
+    hint: "Buy it off the roll: add `- { name: wadding roll, width: 96 in, selvage: 0 }` to the fabrics and write `wadding: { fabric: wadding roll }`, which plans the lengths; or lay two packages edge to edge and join them by hand.",
     path: where.path,
     at: where.at,
   };

@@ -4,6 +4,7 @@ import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltingSpec } from "../spec/quilt-types.ts";
 import type {
   JoinStep,
+  PartialSeam,
   PressedSeam,
   QuiltingThread,
   SeamTotals,
@@ -40,12 +41,14 @@ export function unitBatches(work: QuiltWork): UnitBatch[] {
 
 /**
  * Length of all piecing seams, from cut edge to cut edge, by where they are sewn.
+ * @param partial seams of blocks that `joins` does not hold
  * @param diagonal seams between blocks of a top on point, which `joins` does not hold
  * @param seam seam allowance in ticks
  */
 export function seamTotals(
   units: readonly UnitBatch[],
   joins: readonly JoinStep[],
+  partial: readonly PartialSeam[],
   top: QuiltTop,
   diagonal: readonly PressedSeam[],
   seam: Ticks,
@@ -61,6 +64,11 @@ export function seamTotals(
   for (const join of joins) {
     seams += join.seams * join.count;
     at[join.stage] += join.seamLength * join.seams * join.count;
+  }
+  for (const { design, seams: own, seamLength } of partial) {
+    const count = top.designs[design]?.count ?? 0;
+    seams += own * count;
+    at.block += seamLength * count;
   }
   for (const { x1, y1, x2, y2 } of diagonal) {
     seams += 1;

@@ -1,30 +1,10 @@
-import { backingPanels, bindingLength, bindingPiece } from "../cutlist/index.ts";
+import { backingPanels, bindingLength, bindingPiece, packagedFor } from "../cutlist/index.ts";
 import { CENTIMETRE, familyOf, INCH, type Ticks } from "../length/index.ts";
 import type { QuiltWork } from "../quilt/index.ts";
 import type { FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
 import type { Backing, Binding, Finishing, Wadding } from "./types.ts";
-
-/** Packaged wadding in US trade, in inches: Common Quilt and Batting Sizes. */
-const PACKAGED = [
-  ["crib", 45, 60],
-  ["twin", 72, 90],
-  ["full", 81, 96],
-  ["queen", 90, 108],
-  ["king", 120, 120],
-] as const;
-
-/** Smallest package, either way round, that covers the size. */
-export function packagedFor(across: Ticks, down: Ticks): Wadding["packaged"] {
-  const [short, long] = [Math.min(across, down), Math.max(across, down)];
-  for (const [name, width, length] of PACKAGED) {
-    if (short <= width * INCH && long <= length * INCH) {
-      return { name, across: width * INCH, along: length * INCH };
-    }
-  }
-  return null;
-}
 
 /** Wadding off the roll, 96 in wide or 240 cm. Width: Common Quilt and Batting Sizes; 240 cm common practice. */
 const ROLL = { imperial: 96 * INCH, metric: 240 * CENTIMETRE } as const;
@@ -63,7 +43,8 @@ export function halvesAt(width: Ticks, seam: Ticks, wanted: Ticks): Ticks[] | nu
   const sewn = 2 * width - 4 * seam;
   if (sewn < wanted) return null;
   const first = Math.round(width / 2 - seam - (sewn - wanted) / 2);
-  return first <= 0 ? null : [first, first + width - 2 * seam];
+  // A seam in what is trimmed away, or hardly inside it, is no gain.
+  return first < wanted / 8 ? null : [first, first + width - 2 * seam];
 }
 
 function planBacking(work: QuiltWork, spec: QuiltSpec): Backing | null {

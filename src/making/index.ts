@@ -46,7 +46,11 @@ export function planMaking({ top, work }: LaidQuilt, spec: QuiltSpec): Making {
   if (faults.length > 0) throw new Error(`the order of sewing does not come out: ${faults.join("; ")}`);
   const pressing = read === null ? null : choosePressing(top, read, spec.mostLayers);
   const slanting = read?.tilted === true ? (pressing?.seams ?? []) : [];
-  const totals = withFoundationSeams(seamTotals(units, joins, top, slanting, seam), foundation, seam);
+  const totals = withFoundationSeams(
+    seamTotals(units, joins, partial, top, slanting, seam),
+    foundation,
+    seam,
+  );
   return {
     seam,
     foundation,

@@ -4,7 +4,7 @@ import type { BlockDesign, QuiltTop } from "../quilt/types.ts";
 import { leftToSew, rowsAreMade, sectionOfRef, sectionsOf } from "./foundation.ts";
 import type { FoundationMaking } from "./foundation-types.ts";
 import { CORE, type ReadTop } from "./read-top.ts";
-import type { Box, Tree } from "./tiling.ts";
+import { type Box, boxAround, type Cell, type Tree } from "./tiling.ts";
 import type { JoinStep, PartialSeam, RawSize } from "./types.ts";
 
 type Of = Pick<JoinStep, "stage" | "design" | "count">;
@@ -62,6 +62,7 @@ function joinsIn(
     makes: name === "" ? whole : name,
     from,
     way: tree.way,
+    at: { x: tree.box.x, y: tree.box.y },
     parts,
     size,
     seams: parts.length - 1,
@@ -83,7 +84,8 @@ export function listJoins(
   for (const [design, { name, units, count }] of top.designs.entries()) {
     const tree = read.designs[design]?.tree;
     if (tree === undefined || count === 0) continue;
-    if (hasWhorl(tree)) partial.push({ design, divides: dividesOf(units) });
+    if (hasWhorl(tree))
+      partial.push({ design, ...whorlsOf(tree, read.scale, seam), divides: dividesOf(units) });
     const sections = sectionsOf(foundation, design);
     const leaf = (ref: number): string => {
       const section = sectionOfRef(ref);
@@ -120,6 +122,48 @@ function withRowsMade(tree: Tree): Tree {
   if (tree.way === "across") return { kind: "cell", box: tree.box, ref: ROW_MADE };
   const parts = tree.parts.map(({ box }, row): Tree => ({ kind: "cell", box, ref: ROW_MADE - row }));
   return { ...tree, parts };
+}
+
+type Sewn = Pick<PartialSeam, "order" | "seams" | "seamLength">;
+
+/** Order and length of the seams of every whorl in a tree; the order of the first that is four units round one. */
+function whorlsOf(tree: Tree, scale: number, seam: number): Sewn {
+  if (tree.kind === "cell") return { order: null, seams: 0, seamLength: 0 };
+  if (tree.kind === "join") {
+    const own = tree.parts.map((part) => whorlsOf(part, scale, seam));
+    return {
+      order: own.find(({ order }) => order !== null)?.order ?? null,
+      seams: own.reduce((sum, { seams }) => sum + seams, 0),
+      seamLength: own.reduce((sum, { seamLength }) => sum + seamLength, 0),
+    };
+  }
+  const order = orderRound(tree.cells);
+  // Each seam is sewn to a side of what is there already: the unit's own long side.
+  const long = tree.cells.map(({ box: { across, down } }) => Math.max(across, down) / scale + 2 * seam);
+  const length = long.sort((a, b) => b - a).slice(0, -1);
+  return { order, seams: length.length, seamLength: Math.round(length.reduce((sum, each) => sum + each, 0)) };
+}
+
+/**
+ * Four units round one: each reaches past the middle at one end, where the next lies across it. The upper one is
+ * sewn first, half-way; then whichever lies along the end where both are even, and so on round.
+ */
+function orderRound(cells: readonly Cell[]): PartialSeam["order"] {
+  const whole = boxAround(cells.map(({ box }) => box));
+  const inside = cells.filter(
+    ({ box }) =>
+      box.x > whole.x &&
+      box.y > whole.y &&
+      box.x + box.across < whole.x + whole.across &&
+      box.y + box.down < whole.y + whole.down,
+  );
+  const [middle] = inside;
+  if (cells.length !== 5 || middle === undefined || inside.length !== 1) return null;
+  const upper = cells.find(({ box }) => box.y === whole.y && box.y + box.down === middle.box.y);
+  if (upper === undefined) return null;
+  return upper.box.x + upper.box.across === middle.box.x + middle.box.across
+    ? ["upper", "right", "lower", "left"]
+    : ["upper", "left", "lower", "right"];
 }
 
 function hasWhorl(tree: Tree): boolean {

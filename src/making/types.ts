@@ -134,6 +134,8 @@ export interface JoinStep {
   way: "across" | "down";
   /** How many are made. */
   count: number;
+  /** Upper left corner of what is made, finished, in the block's or the top's frame, in `1 / Making.scale` ticks. */
+  at: { x: number; y: number };
   /** Sizes of the parts, in order. */
   parts: RawSize[];
   size: RawSize;
@@ -160,6 +162,14 @@ export interface UnitBatch {
 /** A block that cannot be sewn in straight seams alone. */
 export interface PartialSeam {
   design: number;
+  /**
+   * The sides of the unit in the middle in the order in which theirs are sewn on, the first one half-way; null when
+   * it is another kind of whorl than four units round one.
+   */
+  order: ("upper" | "right" | "lower" | "left")[] | null;
+  /** Seams of its whorls in one block, and their length together. */
+  seams: number;
+  seamLength: Ticks;
   /** Units to divide so that straight seams would do; empty when none were found. */
   divides: { unit: number; way: "upright" | "level"; at: Ticks }[];
 }

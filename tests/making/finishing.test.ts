@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { packagedFor, seamsAt } from "../../src/making/finishing.ts";
+import { packagedFor } from "../../src/cutlist/wadding-sizes.ts";
+import { seamsAt } from "../../src/making/finishing.ts";
 import type { Finishing } from "../../src/making/types.ts";
 import { INCH } from "../quilt/reading.ts";
 import { make } from "./fixture.ts";

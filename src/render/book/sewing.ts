@@ -1,5 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
-import { drawPressing } from "../svg/index.ts";
+import { drawSewing, type SewingDrawing } from "../svg/index.ts";
 import { finishingWords } from "../text/finishing-words.ts";
 import { amountLines, onFoundationAndBlocks, topLines, trimLines, unitLines } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
@@ -55,14 +55,18 @@ export function sewingSection(plan: Plan): Section | null {
     .slice(1)
     .filter((line) => line !== "")
     .map((line) => sentence(line.trim()));
-  const map = drawPressing(top, making, plan.ruler);
+  const drawn = drawSewing(top, making, plan.fabrics, plan.ruler);
+  const pictures = (...names: SewingDrawing[]): Block[] =>
+    names.flatMap((name) =>
+      drawn.filter((each) => each.name === name).map(({ svg }) => ({ kind: "picture", svg })),
+    );
   const pressed: Block[] =
     pressing === null
       ? []
       : [
           { kind: "heading", text: makingWords.pressTitle },
           { kind: "list", items: pressingLines(pressing, plan).map((line) => sentence(line.trim())) },
-          ...(map === null ? [] : [{ kind: "picture" as const, svg: map }]),
+          ...pictures("pressing"),
         ];
   return {
     id: "sewing",
@@ -76,6 +80,7 @@ export function sewingSection(plan: Plan): Section | null {
       { kind: "text", text: bookWords.sewing.lead, tone: "lead" },
       { kind: "list", items: told.map(sentence) },
       ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups }]),
+      ...pictures("blocks", "assembly", "borders"),
       { kind: "heading", text: makingWords.trimTitle },
       { kind: "list", items: trimmed },
       ...pressed,
@@ -85,9 +90,13 @@ export function sewingSection(plan: Plan): Section | null {
 
 /** From the finished top to the quilt: backing, wadding, binding and what else is left. */
 export function finishingSection(plan: Plan): Section | null {
-  const { making } = plan;
+  const { making, top } = plan;
   if (making === undefined) return null;
   const groups = stepGroups(finishingLines(making, plan), "finishing");
+  const drawn = top === null ? [] : drawSewing(top, making, plan.fabrics, plan.ruler);
+  const picture = drawn
+    .filter(({ name }) => name === "finishing")
+    .map(({ svg }) => ({ kind: "picture" as const, svg }));
   return {
     id: "finishing",
     over: "",
@@ -97,6 +106,6 @@ export function finishingSection(plan: Plan): Section | null {
     newSheet: false,
     titledByDrawing: false,
     // The section's title says what the group's would.
-    blocks: [{ kind: "steps", groups: groups.map(({ steps }) => ({ title: "", steps })) }],
+    blocks: [{ kind: "steps", groups: groups.map(({ steps }) => ({ title: "", steps })) }, ...picture],
   };
 }

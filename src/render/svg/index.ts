@@ -3,6 +3,5 @@ export { type DrawOptions, drawFabric } from "./draw-fabric.ts";
 export { drawFoundation } from "./draw-foundation.ts";
 export { type DrawnSheet, drawTemplate, drawTemplateSheets, onPaper, SHEET } from "./draw-template.ts";
 export { drawTop, type TopOptions } from "./draw-top.ts";
-export { drawAssembly } from "./making-assembly.ts";
-export { drawPressing } from "./making-pressing.ts";
+export { drawSewing, type SewingDrawing } from "./making-drawings.ts";
 export type { DrawnFabric } from "./textures.ts";

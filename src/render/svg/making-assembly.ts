@@ -1,9 +1,9 @@
 import type { Ruler } from "../../length/types.ts";
-import type { Backing, Making } from "../../making/types.ts";
-import type { Patch, QuiltTop } from "../../quilt/types.ts";
+import type { Making, PinOrder } from "../../making/types.ts";
+import type { Exact, Patch, QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
-import { INK, PAPER, QUIET_INK } from "./palette.ts";
+import { INK, PAPER } from "./palette.ts";
 import { onPaper } from "./paper.ts";
 import {
   type Corner,
@@ -15,7 +15,7 @@ import {
   ticksOf,
 } from "./patches.ts";
 import { spokenSizeNear } from "./quilt-words.ts";
-import { line, rect, type Scene, type SceneNode } from "./scene.ts";
+import { circle, type Scene, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
@@ -23,161 +23,217 @@ import { titleBlock } from "./title-block.ts";
 
 const LEFT = 26;
 const TALLEST = 560;
-const BACKING_TALLEST = 230;
 /** Page units that open between two rows. */
-const APART = 9;
+const APART = 15;
+/** Half the width of a pin's number. */
+const PIN = 5.4;
 
 export const ASSEMBLY_WORDS = {
-  over: "Rows and backing",
+  over: "Rows",
   rows: "The rows, set apart: sew the blocks of each row, then row to row",
-  diagonalRows: "The diagonal rows, set apart: sew the blocks of each row, then row to row",
-  backing: (size: string) => `The backing, ${size}: its panels and seams; the dashed line is the quilt top`,
-  panel: (number: number) => `panel ${number}`,
+  columns: "The columns, set apart: sew the blocks of each column, then column to column",
+  diagonalRows:
+    "The diagonal rows, set apart: sew the blocks of each row, then row to row; the corners come last",
+  pins: "Numbers on the long seams: pin places with 1 first, then 2, and so on outwards.",
 } as const;
 
-/** Where the seams between rows lie, measured from row to row, in millimetres; on point, aslant. */
-function rowLines(top: QuiltTop, making: Making): number[] {
+/** Where the seams between rows (or columns) lie, measured from one to the next, in millimetres; on point, aslant. */
+function rowLines(top: QuiltTop, making: Making, columns: boolean): number[] {
   const { x, y, across, down, onPoint } = top.centre;
   const [left, upper] = [Math.round(ticksOf(x)), Math.round(ticksOf(y))];
   const [right, lower] = [Math.round(ticksOf(x) + ticksOf(across)), Math.round(ticksOf(y) + ticksOf(down))];
-  const seams = (making.pressing?.seams ?? []).filter(({ level, x1, x2, y1 }) => {
-    if (level !== "rows") return false;
-    return onPoint || (x1 === left && x2 === right && y1 > upper && y1 < lower);
+  const seams = (making.pressing?.seams ?? []).filter(({ level, x1, x2, y1, y2 }) => {
+    if (onPoint) return level === "rows";
+    return columns
+      ? x1 === x2 && y1 === upper && y2 === lower && x1 > left && x1 < right
+      : level === "rows" && x1 === left && x2 === right && y1 > upper && y1 < lower;
   });
-  const places = seams.map(({ x1, y1 }) => (onPoint ? (y1 - x1) / Math.SQRT2 : y1) / TICKS_PER_MM);
+  const places = seams.map(
+    ({ x1, y1 }) => (onPoint ? (y1 - x1) / Math.SQRT2 : columns ? x1 : y1) / TICKS_PER_MM,
+  );
   const sorted = [...new Set(places.map((place) => Math.round(place * 10) / 10))].sort((a, b) => a - b);
   return sorted.filter((place, i) => i === 0 || place - (sorted[i - 1] ?? 0) > 1);
 }
 
 /** Middle of a patch as the row lines count. */
-function depthOf(patch: Patch, tilted: boolean): number {
+function depthOf(patch: Patch, tilted: boolean, columns: boolean): number {
   const corners = outlineOf(patch.outline);
-  const depths = corners.map(([x, y]) => (tilted ? (y - x) / Math.SQRT2 : y));
+  const depths = corners.map(([x, y]) => (tilted ? (y - x) / Math.SQRT2 : columns ? x : y));
   return depths.reduce((sum, depth) => sum + depth, 0) / depths.length;
 }
 
-function backingNodes(backing: Backing, top: QuiltTop, y: number): { nodes: SceneNode[]; height: number } {
-  const [across, down] = [backing.across, backing.down];
-  const scale = Math.min((PAGE_WIDTH - LEFT) / across, BACKING_TALLEST / down);
-  const at = { x: LEFT, y };
-  const box = { x: at.x, y: at.y, width: across * scale, height: down * scale };
-  const inset = [(across - ticksOf(top.across)) / 2, (down - ticksOf(top.down)) / 2].map(
-    (gap) => gap * scale,
-  );
-  const [dx = 0, dy = 0] = inset;
-  const upright = backing.seams === "vertical";
-  const edges = [0, ...backing.seamAt, upright ? across : down].map((place) => place * scale);
-  const seams = backing.seamAt.map((place) =>
-    upright
-      ? line(at.x + place * scale, at.y, at.x + place * scale, at.y + box.height, {
-          stroke: INK,
-          strokeWidth: 1.6,
-        })
-      : line(at.x, at.y + place * scale, at.x + box.width, at.y + place * scale, {
-          stroke: INK,
-          strokeWidth: 1.6,
-        }),
-  );
-  const named = edges.slice(1).map((edge, i): SceneNode => {
-    const from = edges[i] ?? 0;
-    const frame = upright
-      ? { x: at.x + from, y: at.y + dy + 4, width: edge - from, height: 14 }
-      : { x: at.x, y: at.y + (from + edge) / 2 - 7, width: box.width, height: 14 };
-    return textIn(ASSEMBLY_WORDS.panel(i + 1), frame, { size: 9.5, anchor: "middle" });
-  });
-  return {
-    nodes: [
-      rect(box, { fill: PAPER, stroke: INK, strokeWidth: 1.2 }),
-      rect(
-        { x: box.x + dx, y: box.y + dy, width: box.width - 2 * dx, height: box.height - 2 * dy },
-        { fill: "none", stroke: QUIET_INK, strokeWidth: 0.9, dash: "5 4" },
-      ),
-      ...seams,
-      ...named,
-    ],
-    height: box.height,
-  };
+/** A number on a small disc; where there is no room for one, nothing. */
+function pinMark(number: number, x: number, y: number): SceneNode[] {
+  const size = number > 9 ? 5.6 : 6.5;
+  return [
+    circle(x, y, PIN, { fill: PAPER, stroke: INK, strokeWidth: 0.7 }),
+    textIn(
+      String(number),
+      { x: x - PIN, y: y - PIN, width: 2 * PIN, height: 2 * PIN },
+      { size, anchor: "middle" },
+    ),
+  ];
 }
 
-/** The rows of the top set apart, and the backing with its seams, as plain data; null when there is neither. */
+/** Numbers in the gaps between rows: where to pin first, second and so on; none where they would touch. */
+function pinNodes(pins: readonly PinOrder[], at: Placing, moved: (row: number) => Corner): SceneNode[] {
+  return pins.flatMap(({ row, places, order }) => {
+    const [a, b] = [moved(row - 1), moved(row)];
+    const [dx, dy] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+    const found = places.map(
+      ({ x, y }): Corner => [
+        at.x + (x / TICKS_PER_MM + dx) * at.scale,
+        at.y + (y / TICKS_PER_MM + dy) * at.scale,
+      ],
+    );
+    const apart = found
+      .slice(1)
+      .map(([x, y], i) => Math.hypot(x - (found[i]?.[0] ?? 0), y - (found[i]?.[1] ?? 0)));
+    if (Math.min(...apart) < 2 * PIN + 1) return [];
+    return order.flatMap((round, n) =>
+      round.flatMap((place) => {
+        const [x, y] = found[place - 1] ?? [0, 0];
+        return pinMark(n + 1, x, y);
+      }),
+    );
+  });
+}
+
+/** Corner triangles of a top on point go on last and stand off from the rows. */
+function cornerShift(patch: Patch, top: QuiltTop, far: number): Corner {
+  if (patch.origin.place !== "setting-triangle" || patch.origin.part !== "corner") return [0, 0];
+  const corners = outlineOf(patch.outline);
+  const x = corners.reduce((sum, corner) => sum + corner[0], 0) / corners.length;
+  const y = corners.reduce((sum, corner) => sum + corner[1], 0) / corners.length;
+  const middle = (from: Exact, size: Exact): number => (ticksOf(from) + ticksOf(size) / 2) / TICKS_PER_MM;
+  const { centre } = top;
+  return [
+    Math.sign(x - middle(centre.x, centre.across)) * far,
+    Math.sign(y - middle(centre.y, centre.down)) * far,
+  ];
+}
+
+/** Row numbers of a top on point, beside the upper left end of each row. */
+function slantedNumbers(
+  top: QuiltTop,
+  making: Making,
+  at: Placing,
+  moved: (row: number) => Corner,
+): SceneNode[] {
+  const [cx, cy] = [ticksOf(top.centre.x), ticksOf(top.centre.y)];
+  const rows = making.diagonal;
+  const [first] = rows;
+  if (first === undefined) return [];
+  const high = first.high - 2 * making.seam;
+  // Row 1 has one block, whose upper corner lies on the upper edge: there u = -v.
+  const start = -first.upperEdge[0] / making.scale;
+  return rows.map(({ row, upperEdge, lowerEdge }, i) => {
+    const v = start + (i + 0.5) * high;
+    const u = (upperEdge[0] + lowerEdge[0]) / 2 / making.scale;
+    const [dx, dy] = moved(i);
+    const x = at.x + ((cx + (u - v) / Math.SQRT2) / TICKS_PER_MM + dx) * at.scale;
+    const y = at.y + ((cy + (u + v) / Math.SQRT2) / TICKS_PER_MM + dy) * at.scale;
+    const frame = { x: x - 17, y: y - 15, width: 16, height: 12 };
+    return textIn(String(row), frame, { size: 9, bold: true, anchor: "middle" });
+  });
+}
+
+/** The rows of the top set apart, with the places to pin first, as plain data; null when there are none. */
 export function assemblyScene(
   top: QuiltTop,
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
 ): Scene | null {
-  const lines = rowLines(top, making);
-  const { backing } = making.finishing;
-  if (lines.length === 0 && backing === null) return null;
+  const columns = making.pressing?.lines === "columns" && !top.centre.onPoint;
+  const lines = rowLines(top, making, columns);
+  if (lines.length === 0) return null;
   const tilted = top.centre.onPoint;
+  const pins = making.pressing?.pins ?? [];
   const name = cleanText(top.name);
   const size = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
-  const facts = [{ caption: "Finished size", value: size }];
-  if (lines.length > 0) facts.push({ caption: "Rows", value: String(lines.length + 1) });
+  const facts = [
+    { caption: "Finished size", value: size },
+    { caption: columns ? "Columns" : "Rows", value: String(lines.length + 1) },
+  ];
   const head = titleBlock({ over: ASSEMBLY_WORDS.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
   const idPrefix = "assembly-";
   let y = head.height;
-  let scale = 1;
-  const caption = (text: string): void => {
-    nodes.push(textIn(text, { x: 0, y, width: PAGE_WIDTH, height: 14 }, { size: 10, bold: true }));
-    y += 20;
+  const title = tilted ? ASSEMBLY_WORDS.diagonalRows : columns ? ASSEMBLY_WORDS.columns : ASSEMBLY_WORDS.rows;
+  nodes.push(textIn(title, { x: 0, y, width: PAGE_WIDTH, height: 14 }, { size: 10, bold: true }));
+  y += 15;
+  const marked = nodes.length;
+  y += pins.length > 0 ? 15 : 0;
+  y += 8 + (tilted ? 2 * APART : 0);
+  const [left, upper] = [ticksOf(top.centre.x) / TICKS_PER_MM, ticksOf(top.centre.y) / TICKS_PER_MM];
+  const [across, down] = [ticksOf(top.centre.across) / TICKS_PER_MM, ticksOf(top.centre.down) / TICKS_PER_MM];
+  const apart = lines.length > 24 ? 9 : APART;
+  const step: Corner = tilted ? [-Math.SQRT1_2, Math.SQRT1_2] : columns ? [1, 0] : [0, 1];
+  const opened: Corner = [lines.length * apart * step[0], lines.length * apart * step[1]];
+  const wide = Math.abs(opened[0]) + (tilted ? 2 * APART : 0);
+  const scale = Number(
+    Math.min((PAGE_WIDTH - LEFT - 4 - wide) / across, (TALLEST - opened[1]) / down, 1).toFixed(6),
+  );
+  const at: Placing = {
+    x: LEFT + (tilted ? APART : 0) + Math.max(0, -opened[0]) - left * scale,
+    y: y + (columns ? 16 : 0) - upper * scale,
+    scale,
   };
-  if (lines.length > 0) {
-    caption(tilted ? ASSEMBLY_WORDS.diagonalRows : ASSEMBLY_WORDS.rows);
-    const [left, upper] = [ticksOf(top.centre.x) / TICKS_PER_MM, ticksOf(top.centre.y) / TICKS_PER_MM];
-    const [across, down] = [
-      ticksOf(top.centre.across) / TICKS_PER_MM,
-      ticksOf(top.centre.down) / TICKS_PER_MM,
-    ];
-    const step: Corner = tilted ? [-Math.SQRT1_2, Math.SQRT1_2] : [0, 1];
-    const opened: Corner = [lines.length * APART * -step[0], lines.length * APART * step[1]];
-    scale = Number(
-      Math.min((PAGE_WIDTH - LEFT - 4 - opened[0]) / across, (TALLEST - opened[1]) / down, 1).toFixed(6),
+  const moved = (row: number): Corner => [(row * apart * step[0]) / scale, (row * apart * step[1]) / scale];
+  const rowOf = (depth: number): number => lines.filter((edge) => edge < depth).length;
+  const inside = top.patches.filter(({ origin }) => origin.border === null);
+  const shift = (patch: Patch): Corner => {
+    const [dx, dy] = moved(rowOf(depthOf(patch, tilted, columns)));
+    const [ex, ey] = cornerShift(patch, top, APART / scale);
+    return [dx + ex, dy + ey];
+  };
+  nodes.push(...patchNodes(inside, fabrics, at, { id: "rows", idPrefix, shift }));
+  if (tilted) nodes.push(...slantedNumbers(top, making, at, moved));
+  else {
+    const edges = columns ? [left, ...lines, left + across] : [upper, ...lines, upper + down];
+    const parts = edges.slice(1).map((edge, row) => {
+      const from = edges[row] ?? 0;
+      const [dx, dy] = moved(row);
+      return columns
+        ? { outline: rectangle(from + dx, upper, edge - from, down), from: from + dx, long: edge - from }
+        : { outline: rectangle(left, from + dy, across, edge - from), from: from + dy, long: edge - from };
+    });
+    nodes.push(
+      ...outlineNodes(
+        parts.map(({ outline }) => outline),
+        at,
+        1.2,
+        "row-edges",
+      ),
     );
-    const at: Placing = { x: LEFT + opened[0] - left * scale, y: y - upper * scale, scale };
-    const moved = (row: number): Corner => [(row * APART * step[0]) / scale, (row * APART * step[1]) / scale];
-    const rowOf = (depth: number): number => lines.filter((edge) => edge < depth).length;
-    const inside = top.patches.filter(({ origin }) => origin.border === null);
-    const shift = (patch: Patch): Corner => moved(rowOf(depthOf(patch, tilted)));
-    nodes.push(...patchNodes(inside, fabrics, at, { id: "rows", idPrefix, shift }));
-    if (!tilted) {
-      const edges = [upper, ...lines, upper + down];
-      const rows = edges.slice(1).map((edge, row) => {
-        const from = edges[row] ?? 0;
-        const [dx, dy] = moved(row);
-        return {
-          outline: rectangle(left + dx, from + dy, across, edge - from),
-          from: from + dy,
-          high: edge - from,
-        };
-      });
-      const outlines = rows.map(({ outline }) => outline);
-      nodes.push(...outlineNodes(outlines, at, 1.2, "row-edges"));
-      for (const [row, { from, high }] of rows.entries()) {
-        if (high * scale < 8) continue;
-        const frame = { x: 0, y: at.y + from * scale, width: LEFT - 6, height: high * scale };
-        nodes.push(textIn(String(row + 1), frame, { size: 10, bold: true, anchor: "end" }));
-      }
+    for (const [row, { from, long }] of parts.entries()) {
+      if (long * scale < 8) continue;
+      const frame = columns
+        ? { x: at.x + from * scale, y: y - 2, width: long * scale, height: 14 }
+        : { x: 0, y: at.y + from * scale, width: LEFT - 6, height: long * scale };
+      nodes.push(
+        textIn(String(row + 1), frame, { size: 10, bold: true, anchor: columns ? "middle" : "end" }),
+      );
     }
-    y += down * scale + opened[1] + 18;
   }
-  if (backing !== null) {
-    caption(ASSEMBLY_WORDS.backing(spokenSizeNear(backing.across, backing.down, ruler)));
-    const drawn = backingNodes(backing, top, y);
-    nodes.push(...drawn.nodes);
-    y += drawn.height + 10;
+  const pinned = pinNodes(pins, at, moved);
+  nodes.push(...pinned);
+  if (pinned.length > 0) {
+    const frame = { x: 0, y: head.height + 15, width: PAGE_WIDTH, height: 14 };
+    nodes.splice(marked, 0, textIn(ASSEMBLY_WORDS.pins, frame, { size: 9.5 }));
   }
+  y += down * scale + opened[1] + 18 + (tilted ? APART : 0) + (columns ? 16 : 0);
   return {
     idPrefix,
     title: `${ASSEMBLY_WORDS.over}: ${name}`,
-    description: `${lines.length + 1} rows; ${backing?.panels ?? 0} backing panels.`,
+    description: `${lines.length + 1} ${columns ? "columns" : "rows"}.`,
     patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, y),
   };
 }
 
-/** The rows set apart and the backing, as an SVG document; null when there is nothing to show. */
+/** The rows set apart, as an SVG document; null when there is nothing to show. */
 export function drawAssembly(
   top: QuiltTop,
   making: Making,

@@ -26,6 +26,7 @@ const LEAST_FOR_LETTER = 14;
 export const PRESSING_WORDS = {
   over: "Pressing map",
   arrows: "Each arrow crosses a seam and points to where its allowances are pressed, right side up.",
+  dots: "A dot marks a place with more layers than wanted: press the seam sewn last open there.",
   rings: "A ring marks a place where two seams do not nest: press one of them open there.",
   letters: "A and B in the blocks: the two ways of pressing them, shown below.",
   block: (name: string, variant: string, count: number) =>
@@ -162,6 +163,9 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
   const ringed = pressing.open.map(({ x, y }) =>
     circle(at.x + x * per, at.y + y * per, 4.5, { fill: "none", stroke: INK, strokeWidth: 1.4 }),
   );
+  const thick = pressing.bulk.over.map(({ x, y }) =>
+    circle(at.x + x * per, at.y + y * per, 2.4, { fill: INK, stroke: PAPER, strokeWidth: 0.8 }),
+  );
   const nodes: SceneNode[] = [
     ...head.nodes,
     patchLines(outlines, at, "patches"),
@@ -169,6 +173,7 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
     ...outlineNodes([whole], at, 1.4, "edge"),
     ...pressing.seams.flatMap((seam) => pressArrow(seam, at, tilt, room)),
     ...letters(top, pressing, at),
+    ...thick,
     ...ringed,
   ];
   let y = at.y + down * per + 10;
@@ -176,6 +181,7 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
     PRESSING_WORDS.arrows,
     ...(pressing.variants === 2 ? [PRESSING_WORDS.letters] : []),
     ...(ringed.length > 0 ? [PRESSING_WORDS.rings] : []),
+    ...(thick.length > 0 ? [PRESSING_WORDS.dots] : []),
   ];
   for (const note of notes) {
     nodes.push(textIn(note, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));

@@ -26,7 +26,7 @@ export const finishingWords = {
   printUp:
     "The print has a direction: keep it upright on every panel, and its up towards the top of the quilt.",
   reach: (overhang: string) =>
-    `Backing and wadding reach beyond the quilt by ${overhang} on each side; both are trimmed once it is quilted.`,
+    `The backing reaches beyond the quilt by ${overhang} on each side; it is trimmed once it is quilted.`,
   wadding: (size: string, packaged: string | null, roll: string) =>
     packaged === null
       ? `Wadding: ${size}, larger than any packaged size: ${roll}.`

@@ -131,9 +131,14 @@ export const makingWords = {
   before:
     "What the pressing map shows inside a unit comes before what the unit's own steps say about pressing.",
   partial: (name: string, divides: readonly string[]) =>
-    `Block ${name} cannot be sewn in straight seams alone: sew the first seam only half-way, go round, and close it last.${
+    `Block ${name} cannot be sewn in straight seams alone.${
       divides.length === 0 ? "" : ` To sew straight seams only, divide ${divides.join(", and ")}.`
     }`,
+  partialGeneric: "Sew its first seam only half-way, go round, and close the first seam last.",
+  partialFirst: (side: string, from: string) =>
+    `Sew the ${side} unit to the middle one, from the ${from} corner only half-way along; press it away from the middle`,
+  partialNext: (side: string) => `Sew on the ${side} unit along its whole side; press away from the middle`,
+  partialClose: (side: string) => `Close the first seam: sew on the rest of the ${side} unit`,
   divide: (unit: string, column: number, row: number, at: string, upright: boolean) =>
     `the ${unit} in column ${column}, line ${row} in two, ${at} from its ${upright ? "left" : "upper"} edge`,
   diagonalTitle: "Diagonal rows and top",

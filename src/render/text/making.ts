@@ -65,20 +65,30 @@ export function blockLines(making: Making, plan: Plan): string[] {
     group.designs.set(design, joins[0]?.count ?? 0);
     bySteps.set(key, group);
   }
-  const partial = making.partial.map(({ design, divides }) => {
+  const partial = making.partial.flatMap(({ design, order, divides }) => {
     const units = plan.top?.designs[design]?.units ?? [];
     const where = divides.map(({ unit, way, at }) => {
       const { kind = "", column = 0, row = 0 } = units[unit] ?? {};
       return makingWords.divide(kind, column + 1, row + 1, formatLength(at, plan.ruler), way === "upright");
     });
-    return makingWords.partial(designName(plan, design), where);
+    const [first, second, ...others] = order ?? [];
+    const steps =
+      first === undefined || second === undefined
+        ? [makingWords.partialGeneric]
+        : [
+            makingWords.partialFirst(first, second),
+            ...[second, ...others].map((side) => makingWords.partialNext(side)),
+            makingWords.partialClose(first),
+          ];
+    const title = makingWords.partial(designName(plan, design), where);
+    return [title, ...indented(steps.map((step) => `[ ] ${step}`)), ""];
   });
   return [
     ...[...bySteps.values()].flatMap(({ designs: own, lines }) => {
       const names = [...own].map(([design, count]) => makingWords.block(designName(plan, design), count));
       return [makingWords.blockTitle(names.join(", ")), ...indented(lines.map((line) => `[ ] ${line}`)), ""];
     }),
-    ...(partial.length === 0 ? [] : [...partial, ""]),
+    ...partial,
   ];
 }
 

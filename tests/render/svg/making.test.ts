@@ -1,9 +1,14 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { EIGHTH_INCH_RULER } from "../../../src/length/index.ts";
+import { toSvg } from "../../../src/render/svg/canvas.ts";
 import { assemblyScene, drawAssembly } from "../../../src/render/svg/making-assembly.ts";
+import { blocksScene } from "../../../src/render/svg/making-blocks.ts";
+import { bordersScene } from "../../../src/render/svg/making-borders.ts";
+import { finishScene } from "../../../src/render/svg/making-finish.ts";
 import { drawPressing, pressingScene } from "../../../src/render/svg/making-pressing.ts";
-import { make } from "../../making/fixture.ts";
+import { textsOf } from "../../../src/render/svg/scene.ts";
+import { EVERY_BORDER, make } from "../../making/fixture.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 
 const made = (name: string) =>
@@ -11,20 +16,29 @@ const made = (name: string) =>
 
 const fabricsOf = ({ spec }: ReturnType<typeof make>) => spec.fabrics;
 
-test.each(["allotments", "nine-stars", "salsa-on-point", "many-squares"])(
-  "%s is drawn whole, its words apart and on the page",
-  (name) => {
-    const quilt = made(name);
-    const scenes = [
-      pressingScene(quilt.top, quilt.making, EIGHTH_INCH_RULER),
-      assemblyScene(quilt.top, quilt.making, fabricsOf(quilt), EIGHTH_INCH_RULER),
-    ];
-    for (const scene of scenes) {
-      if (scene === null) throw new Error("nothing drawn");
-      expect(faultsOf(scene)).toEqual([]);
-    }
-  },
-);
+const quilts = {
+  ...Object.fromEntries(
+    ["allotments", "nine-stars", "salsa-on-point", "many-squares", "meadow-geese"].map((name) => [
+      name,
+      () => made(name),
+    ]),
+  ),
+  "every border": () => make(EVERY_BORDER),
+};
+
+test.each(Object.entries(quilts))("%s is drawn whole, its words apart and on the page", (_, quilt) => {
+  const { top, making, ...worked } = quilt();
+  const fabrics = worked.spec.fabrics;
+  const scenes = [
+    blocksScene(top, making, fabrics, EIGHTH_INCH_RULER),
+    assemblyScene(top, making, fabrics, EIGHTH_INCH_RULER),
+    pressingScene(top, making, EIGHTH_INCH_RULER),
+    bordersScene(top, making, fabrics, EIGHTH_INCH_RULER),
+    finishScene(top, making, EIGHTH_INCH_RULER),
+  ].filter((scene) => scene !== null);
+  expect(scenes.length).toBeGreaterThan(1);
+  for (const scene of scenes) expect(faultsOf(scene)).toEqual([]);
+});
 
 test("both ways of pressing a block are drawn and lettered", () => {
   const quilt = made("nine-stars");
@@ -40,6 +54,29 @@ test("rows are numbered and the backing shows its panels", () => {
   const svg = drawAssembly(quilt.top, quilt.making, fabricsOf(quilt), EIGHTH_INCH_RULER) ?? "";
   for (const row of [1, 11]) expect(svg).toContain(`>${row}</text>`);
   expect(svg).not.toContain(">12</text>");
-  expect(svg).toContain("panel 2");
-  expect(svg).not.toContain("panel 3");
+  const finishing = toSvg(finishScene(quilt.top, quilt.making, EIGHTH_INCH_RULER) ?? nothing());
+  expect(finishing).toContain("panel 2");
+  expect(finishing).not.toContain("panel 3");
 });
+
+test("borders are numbered in the order of sewing, mitred strips together", () => {
+  const { top, making, spec } = make(EVERY_BORDER);
+  const scene = bordersScene(top, making, spec.fabrics, EIGHTH_INCH_RULER) ?? nothing();
+  const words = textsOf(scene.nodes).map(({ text }) => text);
+  // Two marks for each pair and one in the list; the mitred four are one step.
+  for (const number of [1, 2, 3, 5, 6])
+    expect(words.filter((word) => word === String(number))).toHaveLength(3);
+  expect(words.filter((word) => word === "7")).toHaveLength(5);
+  expect(words).toContain("tops, top and bottom: 25 1/2 in long, cut 2 in longer and trimmed");
+});
+
+test("every joining of a block opens between its parts", () => {
+  const { top, making, spec } = made("nine-stars");
+  const svg = toSvg(blocksScene(top, making, spec.fabrics, EIGHTH_INCH_RULER) ?? nothing());
+  expect(svg).toContain("star: make 9, 8 × 8 in");
+  for (const row of [1, 2, 3]) expect(svg).toContain(`>${row}</text>`);
+});
+
+function nothing(): never {
+  throw new Error("nothing drawn");
+}

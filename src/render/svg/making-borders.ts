@@ -1,0 +1,212 @@
+import { formatLength } from "../../length/index.ts";
+import type { Ruler } from "../../length/types.ts";
+import type { BorderRound, Making } from "../../making/types.ts";
+import type { Patch, QuiltTop, TopBorder } from "../../quilt/types.ts";
+import { toSvg } from "./canvas.ts";
+import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { numberMark } from "./marks.ts";
+import { onPaper } from "./paper.ts";
+import {
+  type Corner,
+  outlineNodes,
+  outlineOf,
+  type Placing,
+  patchNodes,
+  rectangle,
+  ticksOf,
+} from "./patches.ts";
+import { spokenSizeNear } from "./quilt-words.ts";
+import type { Scene, SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import { cleanText } from "./text-fit.ts";
+import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import { titleBlock } from "./title-block.ts";
+
+const TALLEST = 480;
+/** Page units that open between a border and what it is sewn to. */
+const APART = 22;
+const MARK = 15;
+
+export const BORDERS_WORDS = {
+  over: "Borders, in the order of sewing",
+  apart: "The borders set apart. Strips with the same number go on together, 1 first.",
+  strips: (name: string, sides: string, long: string, extra: string) =>
+    `${name}, ${sides}: ${long} long${extra}`,
+  extra: (extra: string) => `, cut ${extra} longer and trimmed`,
+  mitre: (name: string, seam: string) =>
+    `${name}: sewn from ${seam} inside one corner to ${seam} inside the next; then its four mitres, at 45 degrees`,
+  sides: { left: "left and right", right: "left and right", top: "top and bottom", bottom: "top and bottom" },
+} as const;
+
+type Side = "left" | "right" | "top" | "bottom";
+const OUT: Record<Side, Corner> = { left: [-1, 0], right: [1, 0], top: [0, -1], bottom: [0, 1] };
+
+interface Inner {
+  left: number;
+  top: number;
+  right: number;
+  bottom: number;
+}
+
+function innerOf({ x, y, across, down, side, end }: TopBorder): Inner {
+  const mm = (value: TopBorder["x"]): number => ticksOf(value) / TICKS_PER_MM;
+  return {
+    left: mm(x) + mm(side),
+    top: mm(y) + mm(end),
+    right: mm(x) + mm(across) - mm(side),
+    bottom: mm(y) + mm(down) - mm(end),
+  };
+}
+
+/** The strip a patch of a border belongs to; squares in the corners go on with the second pair. */
+function sideOf(patch: Patch, border: TopBorder, inner: Inner): Side {
+  const corners = outlineOf(patch.outline);
+  const x = corners.reduce((sum, corner) => sum + corner[0], 0) / corners.length;
+  const y = corners.reduce((sum, corner) => sum + corner[1], 0) / corners.length;
+  const beyond: Record<Side, number> = {
+    left: inner.left - x,
+    right: x - inner.right,
+    top: inner.top - y,
+    bottom: y - inner.bottom,
+  };
+  const order: Side[] =
+    border.kind === "butted-tops-first"
+      ? ["left", "right", "top", "bottom"]
+      : ["top", "bottom", "left", "right"];
+  if (border.kind === "mitred") order.sort((a, b) => beyond[b] - beyond[a]);
+  return order.find((side) => beyond[side] > 0) ?? "top";
+}
+
+/** Number of each pair of strips in the order of sewing. */
+function numbersOf(
+  rounds: readonly BorderRound[],
+): { round: number; sides: readonly Side[]; number: number }[] {
+  let number = 0;
+  return rounds.flatMap(({ strips, kind }, round) => {
+    if (kind === "mitred") {
+      number += 1;
+      return strips.map(({ sides }) => ({ round, sides, number }));
+    }
+    return strips.map(({ sides }) => {
+      number += 1;
+      return { round, sides, number };
+    });
+  });
+}
+
+function legend(
+  rounds: readonly BorderRound[],
+  seam: number,
+  ruler: Ruler,
+): { number: number; text: string }[] {
+  const say = (length: number): string => formatLength(Math.round(length / ruler.mark) * ruler.mark, ruler);
+  const numbered = numbersOf(rounds);
+  const seen = new Set<number>();
+  return numbered.flatMap(({ round, sides, number }) => {
+    const own = rounds[round];
+    const strips = own?.strips.find((each) => each.sides === sides);
+    if (own === undefined || strips === undefined || seen.has(number)) return [];
+    seen.add(number);
+    if (own.kind === "mitred") return [{ number, text: BORDERS_WORDS.mitre(own.name, say(seam)) }];
+    const extra = own.extra > 0 ? BORDERS_WORDS.extra(say(own.extra)) : "";
+    const where = BORDERS_WORDS.sides[sides[0] ?? "left"];
+    return [{ number, text: BORDERS_WORDS.strips(own.name, where, say(strips.sewn), extra) }];
+  });
+}
+
+/** The borders set apart and numbered, as plain data; null when there are none. */
+export function bordersScene(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly DrawnFabric[],
+  ruler: Ruler,
+): Scene | null {
+  const { borders: rounds } = making;
+  if (rounds.length === 0) return null;
+  const name = cleanText(top.name);
+  const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
+  const facts = [
+    { caption: "Finished size", value: spokenSizeNear(across, down, ruler) },
+    { caption: "Borders", value: String(rounds.length) },
+  ];
+  const head = titleBlock({ over: BORDERS_WORDS.over, name, colour: null, facts });
+  const reach = rounds.length * APART;
+  const room = Math.min(PAGE_WIDTH - 4 - 2 * reach, PAGE_WIDTH * 0.72);
+  const scale = Number(
+    Math.min((room / across) * TICKS_PER_MM, ((TALLEST - 2 * reach) / down) * TICKS_PER_MM, 1).toFixed(6),
+  );
+  const per = scale / TICKS_PER_MM;
+  const y = head.height;
+  const at: Placing = { x: (PAGE_WIDTH - across * per) / 2, y: y + 22 + reach, scale };
+  const inners = top.borders.map(innerOf);
+  const shift = (patch: Patch): Corner => {
+    const index = patch.origin.border;
+    const [border, inner] = [top.borders[index ?? -1], inners[index ?? -1]];
+    if (index === null || border === undefined || inner === undefined) return [0, 0];
+    const [dx, dy] = OUT[sideOf(patch, border, inner)];
+    const far = ((index + 1) * APART) / scale;
+    return [dx * far, dy * far];
+  };
+  const core = inners[0] ?? { left: 0, top: 0, right: 0, bottom: 0 };
+  const nodes: SceneNode[] = [
+    ...head.nodes,
+    textIn(BORDERS_WORDS.apart, { x: 0, y, width: PAGE_WIDTH, height: 14 }, { size: 10, bold: true }),
+    ...patchNodes(top.patches, fabrics, at, { id: "borders", idPrefix: "borders-", shift }),
+    ...outlineNodes(
+      [rectangle(core.left, core.top, core.right - core.left, core.bottom - core.top)],
+      at,
+      1.2,
+      "core",
+    ),
+  ];
+  for (const { round, sides, number } of numbersOf(rounds)) {
+    const inner = inners[round];
+    if (inner === undefined) continue;
+    const middle: Corner = [(inner.left + inner.right) / 2, (inner.top + inner.bottom) / 2];
+    for (const side of sides) {
+      const places: Record<Side, Corner> = {
+        left: [inner.left, middle[1]],
+        right: [inner.right, middle[1]],
+        top: [middle[0], inner.top],
+        bottom: [middle[0], inner.bottom],
+      };
+      const edge = places[side];
+      const [dx, dy] = OUT[side];
+      const far = (round + 0.5) * APART;
+      const [cx, cy] = [at.x + edge[0] * scale + dx * far, at.y + edge[1] * scale + dy * far];
+      nodes.push(
+        ...numberMark(String(number), { x: cx - MARK / 2, y: cy - MARK / 2, width: MARK, height: MARK }),
+      );
+    }
+  }
+  let below = at.y + down * per + reach + 12;
+  for (const { number, text } of legend(rounds, making.seam, ruler)) {
+    nodes.push(...numberMark(String(number), { x: 0, y: below, width: MARK, height: MARK }));
+    nodes.push(
+      textIn(
+        cleanText(text),
+        { x: MARK + 8, y: below, width: PAGE_WIDTH - MARK - 8, height: MARK },
+        { size: 9.5 },
+      ),
+    );
+    below += 19;
+  }
+  return {
+    idPrefix: "borders-",
+    title: `${BORDERS_WORDS.over}: ${name}`,
+    description: `${rounds.length} borders in the order of sewing.`,
+    patterns: fabricPatterns(fabrics, scale),
+    ...onPaper(nodes, below),
+  };
+}
+
+/** The borders in the order of sewing, as an SVG document; null when there are none. */
+export function drawBorders(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly DrawnFabric[],
+  ruler: Ruler,
+): string | null {
+  const scene = bordersScene(top, making, fabrics, ruler);
+  return scene === null ? null : toSvg(scene);
+}
