@@ -6,6 +6,8 @@ import type { Solve } from "../plan/index.ts";
 import type { Plan, Purchase } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
 
+import { quickSolve } from "./quick-solve.ts";
+
 /** One fabric of a class: bought and cut for all kits at once, against each kit bought for itself. */
 export interface KitFabric {
   fabric: string;
@@ -49,7 +51,7 @@ export async function compareKits(
 ): Promise<Outcome<Kits>> {
   // Each maker for herself would have to buy: the cloth to hand is the teacher's.
   const alone = { ...options, kits: 1, toHand: [], notBought: [] };
-  const { value: single, diagnostics } = await planSpec(withoutTeachersCloth(spec), alone, solve);
+  const { value: single, diagnostics } = await planSpec(withoutTeachersCloth(spec), alone, quickSolve(solve));
   if (single === null) return { value: null, diagnostics };
   const { kits } = options;
   const fabrics = batch.fabrics.map((fabric): KitFabric => {

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
 import { compareKits } from "../../src/choices/kits.ts";
+import { compareWidths } from "../../src/choices/other-width.ts";
 import { planWith } from "../../src/choices/plan-with.ts";
 import { suitsOf } from "../../src/choices/suits.ts";
 import { solveHere } from "../../src/index.ts";
@@ -9,6 +10,7 @@ import { type PlanOptions, planSpec, USUAL_OPTIONS } from "../../src/pipeline.ts
 import type { Plan } from "../../src/plan/types.ts";
 import { kitsList } from "../../src/render/text/kits.ts";
 import { fatQuarterList, stashUse } from "../../src/render/text/sources.ts";
+import { widthsList } from "../../src/render/text/widths.ts";
 import { readSpecFile, type Spec } from "../../src/spec/index.ts";
 import { printStash, readStash, takePlan } from "../../src/stash/index.ts";
 
@@ -24,6 +26,18 @@ function specOf(path: string): Spec {
 const TIDE = specOf("cutlists/tide-pool.yaml");
 const HARBOUR = specOf("cutlists/harbour-lights.yaml");
 
+/** The first fabric of the demo with squares of its own: side in inches and how many. */
+function strips(...squares: [number, number][]): Spec["fabrics"][number] {
+  const [cloth] = TIDE.fabrics;
+  const [piece] = cloth?.pieces ?? [];
+  if (cloth === undefined || piece === undefined) throw new Error("the demo has no pieces");
+  const pieces = squares.map(([side, count]) => {
+    return { ...piece, label: "", across: side * IN, along: side * IN, fullWidth: false, count };
+  });
+  // Sold by the inch, so that no strip more is had for nothing.
+  return { ...cloth, straighten: 0, sold: { unit: "in", step: IN, least: IN }, pieces };
+}
+
 async function planned(spec: Spec, more: Partial<PlanOptions> = {}): Promise<Plan> {
   const { value } = await planSpec(spec, { ...USUAL_OPTIONS, ...more }, solveHere);
   if (value === null) throw new Error("no plan");
@@ -34,11 +48,12 @@ describe("kits", () => {
   test("30 kits of the demo: every piece 30 times, never dearer than 30 purchases, soon planned", async () => {
     for (const spec of [TIDE, HARBOUR]) {
       const options = { ...USUAL_OPTIONS, kits: 30 };
-      const begun = performance.now();
+      const begun = process.cpuUsage();
       const batch = await planned(spec, options);
       const { value } = await compareKits(spec, batch, options, solveHere);
-      // Two searching threads share this from the shell; a busy machine gets some grace.
-      expect(performance.now() - begun).toBeLessThan(20_000);
+      // Two searching threads share this from the shell: ten seconds of work are five to wait.
+      const { user, system } = process.cpuUsage(begun);
+      expect((user + system) / 1_000_000).toBeLessThan(10);
       expect(auditPlan(batch)).toEqual([]);
       if (value === null) throw new Error("no kits");
       const counts = (plan: Plan) =>
@@ -51,6 +66,29 @@ describe("kits", () => {
       expect(kitsList(value)).toContain("Into each of the 30 bags:");
     }
   }, 60_000);
+
+  test("whole strips fill whole kits where that costs no cloth, and the purchase is that of the batch", async () => {
+    // derived geometry: 12 squares of 7 in are two strips of 42 in, 14 of 3 in one strip: 17 in a kit, 102 in for six.
+    const own = { ...TIDE, fabrics: [strips([7, 12], [3, 14])] };
+    const batch = await planned(own, { kits: 6 });
+    expect(batch.fabrics[0]?.bound.used).toBe(102 * IN);
+    expect(
+      batch.fabrics[0]?.kitShares?.map(({ first, last, strips: held }) => [first, last, held.length]),
+    ).toEqual([1, 2, 3, 4, 5, 6].map((kit) => [kit, kit, 3]));
+    // Four squares of 7 in are two thirds of a strip: three kits fill two strips, two or one of them would not.
+    const shared = await planned({ ...TIDE, fabrics: [strips([7, 4])] }, { kits: 12 });
+    expect(shared.fabrics[0]?.bound.used).toBe(56 * IN);
+    expect(shared.fabrics[0]?.kitShares?.map(({ first, last }) => [first, last])).toEqual([
+      [1, 3],
+      [4, 6],
+      [7, 9],
+      [10, 12],
+    ]);
+    // Five kits of four squares are 20 squares, four strips; no group of fewer comes out even.
+    const dealt = await planned({ ...TIDE, fabrics: [strips([7, 4])] }, { kits: 5 });
+    expect(dealt.fabrics[0]?.bound.used).toBe(28 * IN);
+    expect(dealt.fabrics[0]?.kitShares).toBeUndefined();
+  });
 
   test("one kit is the plan itself", async () => {
     expect(await planned(TIDE, { kits: 1 })).toEqual(await planned(TIDE));
@@ -74,6 +112,25 @@ describe("another width", () => {
       expect(bound.used).toBeGreaterThanOrEqual(wide.fabrics[i]?.bound.used ?? 0);
     });
     expect(narrow.assumptions).toContainEqual({ fabric: "", subject: "usable width tried", value: "36 in" });
+  });
+
+  test("what it changes is told beside the file as it is", async () => {
+    const tried = await planned(TIDE, { usable: 27 * IN });
+    const sources = { stash: null, fatQuarters: false };
+    const { value } = await compareWidths(
+      TIDE,
+      tried,
+      { ...USUAL_OPTIONS, usable: 27 * IN },
+      sources,
+      solveHere,
+    );
+    const wide = await planned(TIDE);
+    value?.forEach(({ more, filed, tried: on }, i) => {
+      expect(filed.purchase).toEqual(wide.fabrics[i]?.purchase);
+      expect(more).toBe((on.purchase?.length ?? 0) - (filed.purchase?.length ?? 0));
+    });
+    // derived geometry: 26 squares of 4 1/2 in are 3 strips of 42 in, 5 of 27 in; the foam fits beside them.
+    expect(widthsList(tried, value ?? [])).toMatch(/Night sea +42 in +3\/4 yd +27 in +7\/8 yd +1\/8 yd more/);
   });
 
   test("cloth of more than 60 in stays as it is", async () => {
