@@ -80,7 +80,10 @@ function inFatQuarters(spec: Spec, told: Diagnostic[]): Outcome<FatQuarters> {
   const trade = tradeSize(familyOf(spec.ruler.unit) === "imperial" ? "fat quarter" : "metric fat quarter");
   const { name, across, along } = trade as TradeSize & { across: number };
   const said = formatSize(across, along, spec.ruler);
+  const foundation = spec.kind === "quilt" ? spec.foundation?.fabric.word : undefined;
   const fabrics = listed.value.cutLists.flatMap(({ fabric, pieces }) => {
+    // Printed foundation is no colour and is not sold so.
+    if (fabric.name === foundation) return [];
     const large = pieces.find((piece) => !fits(piece, across, along));
     if (large === undefined) {
       const most = pieces.reduce((sum, { count }) => sum + count, 0);

@@ -7,12 +7,13 @@ import type { Spec } from "./spec.ts";
 const WIDE = 60 * INCH;
 
 /**
- * The same file on bolts of another usable width. Cloth of more than 60 in stays as it is.
+ * The same file on bolts of another usable width. Cloth of more than 60 in, and printed foundation, stay as they are.
  * @param usable width that can be cut, after washing and without selvages
  */
 export function onBoltsOf(usable: Ticks, spec: Spec): Spec {
   const fabrics = spec.fabrics.map((fabric) => {
-    if (usableWidth(fabric) > WIDE) return fabric;
+    const foundation = spec.kind === "quilt" && spec.foundation?.fabric.word === fabric.name;
+    if (usableWidth(fabric) > WIDE || foundation) return fabric;
     return { ...fabric, width: beforeWashing(usable, fabric.shrinkAcross) + 2 * fabric.selvage };
   });
   const assumptions = [

@@ -29,6 +29,11 @@ function designsOn({ spec, coloured }: Builder, foundation: FoundationSpec): Col
   });
 }
 
+const NOTHING = {
+  pieced: "Its blocks are single patches: leave `foundation` out, or name blocks of more than one patch.",
+  folded: "No seam runs right across any block, so no line can be folded: use `way: pieced`.",
+} as const;
+
 /**
  * Everything made on the gridded foundation: which pieces of it, how many, and what goes onto each in which order.
  * Seams that would miss the printed lines, and blocks that cannot be made so, are told; null when there is no
@@ -50,6 +55,10 @@ export function findFoundation(builder: Builder): Found | null {
           spec.ruler,
           diagnostics,
         );
+  if (parts.length === 0 && !diagnostics.some(({ severity }) => severity === "error"))
+    diagnostics.push(
+      foundationBlock(foundation, "Nothing is made on the foundation.", NOTHING[foundation.way]),
+    );
   const { fabric, grid, halves, way, per, allowance, ease, hold, after } = foundation;
   return {
     work: { fabric: fabric.word, grid, halves, way, per, allowance, ease, hold, after, parts },
@@ -102,7 +111,15 @@ function areasOf(builder: Builder, on: readonly Coloured[], foundation: Foundati
     const design = designs[index];
     if (design === undefined) return [];
     const blocks = [{ index, design, turn: 0 as const }];
-    return [{ name: `Block ${design.name}`, blocks, count: design.count, where: block.spec }];
+    return [
+      {
+        name: `Block ${design.name}`,
+        blocks,
+        count: design.count,
+        asked: foundation.blocks !== null,
+        where: block.spec,
+      },
+    ];
   });
 }
 
@@ -130,5 +147,11 @@ function rowsOf(builder: Builder, on: readonly Coloured[], foundation: Foundatio
     const own = rows.get(row) ?? [];
     rows.set(row, [...own, { index, design, turn: turn as Quarter }]);
   }
-  return [...rows].map(([row, own]) => ({ name: `Row ${row + 1}`, blocks: own, count: 1, where }));
+  return [...rows].map(([row, own]) => ({
+    name: `Row ${row + 1}`,
+    blocks: own,
+    count: 1,
+    asked: true,
+    where,
+  }));
 }

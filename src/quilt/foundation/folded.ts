@@ -16,6 +16,8 @@ export interface Area {
   name: string;
   blocks: { index: number; design: BlockDesign; turn: Quarter }[];
   count: number;
+  /** The file names its block, so that it must have lines to fold. */
+  asked: boolean;
   where: InDesign;
 }
 
@@ -138,7 +140,9 @@ function foldedPart(
   const { boxes, patches } = readArea(area);
   const [xs, ys] = [linesAcross(boxes, "left", "right"), linesAcross(boxes, "upper", "lower")];
   if (xs.length < 3 && ys.length < 3)
-    return refuse(`${area.name}: no seam runs right across it, so no line can be folded.`);
+    return area.asked
+      ? refuse(`${area.name}: no seam runs right across it, so no line can be folded.`)
+      : null;
   const widths = sizesIn(xs, "column", area, grid, ruler, diagnostics);
   const heights = sizesIn(ys, "row", area, grid, ruler, diagnostics);
   if (widths === null || heights === null) return null;

@@ -30,6 +30,19 @@ function edgesOf(sizes: readonly number[], allowance: number): number[] {
   return edges;
 }
 
+/** Distance at which numbers side by side stand free. */
+const LEAST_APART = 20;
+
+/** Which of some places are numbered: all where there is room, else as many as stand free. */
+function roomy(places: readonly number[]): boolean[] {
+  let last = Number.NEGATIVE_INFINITY;
+  return places.map((place) => {
+    if (place - last < LEAST_APART) return false;
+    last = place;
+    return true;
+  });
+}
+
 /** A foundation with the parts laid on it, the lines to fold and the lines to sew. */
 export function foldedNodes(
   part: FoldedPart,
@@ -61,24 +74,30 @@ export function foldedNodes(
   const lines: SceneNode[] = [];
   const badges: SceneNode[] = [];
   let number = 0;
-  for (const x of xs.slice(1, -1)) {
+  const [columns, rows] = [xs.slice(1, -1), ys.slice(1, -1)];
+  const columnNumbers = roomy(columns.map((x) => x * side));
+  const rowNumbers = roomy(rows.map((y) => y * side));
+  for (const [i, x] of columns.entries()) {
     number += 1;
     const [px, py] = at(x, 0);
     const end = sheet.y + cut.down * side;
     lines.push(line(px, py, px, end, fold));
     for (const beside of [-allowance, allowance])
       lines.push(line(px + beside * side, py, px + beside * side, end, sew));
-    badges.push(...numberMark(String(number), { x: px - 9, y: end + 5, width: 18, height: 13 }));
+    if (columnNumbers[i] === true)
+      badges.push(...numberMark(String(number), { x: px - 9, y: end + 5, width: 18, height: 13 }));
   }
-  const pins = foundation.lines.find(({ letter }) => letter === part.letter)?.pins ?? [];
-  for (const y of ys.slice(1, -1)) {
+  const free = [...columnNumbers, ...rowNumbers].every((numbered) => numbered);
+  const pins = free ? (foundation.lines.find(({ letter }) => letter === part.letter)?.pins ?? []) : [];
+  for (const [i, y] of rows.entries()) {
     number += 1;
     const [px, py] = at(0, y);
     const end = sheet.x + cut.across * side;
     lines.push(line(px, py, end, py, fold));
     for (const beside of [-allowance, allowance])
       lines.push(line(px, py + beside * side, end, py + beside * side, sew));
-    badges.push(...numberMark(String(number), { x: end + 5, y: py - 6.5, width: 18, height: 13 }));
+    if (rowNumbers[i] === true)
+      badges.push(...numberMark(String(number), { x: end + 5, y: py - 6.5, width: 18, height: 13 }));
     for (const [order, crossing] of pins.entries()) {
       const [cx] = at(xs[crossing] ?? 0, 0);
       badges.push(...keyMark(String(order + 1), { x: cx - 6.5, y: py - 6.5, width: 13, height: 13 }));

@@ -10,6 +10,8 @@ import { textIn } from "./text.ts";
 const PRINTED = mix("#4a7fb0", "#ffffff", 0.35);
 /** Below this many page units squares are not counted one by one. */
 const LEAST_COUNTED = 18;
+/** Page units between printed lines that can still be told apart. */
+const LEAST_SEEN = 2.5;
 /** Room for the count of squares above and beside a sheet. */
 export const COUNT_ROOM = 16;
 
@@ -41,12 +43,12 @@ export function onCloth(nodes: readonly SceneNode[], id: string): SceneNode {
 export function printedGrid({ x, y, across, down, side }: Sheet, id: string): SceneNode {
   const [width, height] = [across * side, down * side];
   const stroke = { stroke: PRINTED, strokeWidth: side < 6 ? 0.3 : 0.6 };
-  const upright = Array.from({ length: across + 1 }, (_, i) =>
-    line(x + i * side, y, x + i * side, y + height, stroke),
-  );
-  const level = Array.from({ length: down + 1 }, (_, i) =>
-    line(x, y + i * side, x + width, y + i * side, stroke),
-  );
+  // Where squares are too small to see, only every so many lines.
+  const every = Math.ceil(LEAST_SEEN / side);
+  const seen = (count: number) =>
+    Array.from({ length: count + 1 }, (_, i) => i).filter((i) => i % every === 0);
+  const upright = seen(across).map((i) => line(x + i * side, y, x + i * side, y + height, stroke));
+  const level = seen(down).map((i) => line(x, y + i * side, x + width, y + i * side, stroke));
   return onCloth([rect({ x, y, width, height }, { fill: WASTE_GROUND }), ...upright, ...level], id);
 }
 
