@@ -5,7 +5,6 @@ import { type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
 import type { Plan, Purchase } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
-
 import { quickSolve } from "./quick-solve.ts";
 
 /** One fabric of a class: bought and cut for all kits at once, against each kit bought for itself. */

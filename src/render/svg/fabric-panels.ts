@@ -54,16 +54,18 @@ function panelsAt(drawn: readonly Drawn[], frame: Frame, most: number): Panel[] 
   const several = drawn.length > 1 || drawn.some(({ alike, lay }) => alike > 1 || lay.source === "fixed");
   return drawn.flatMap(({ lay, alike, chunks, zero }, n) => {
     const isBolt = lay.source === "bolt";
+    const isTrimmed = frame.fabric.stock?.some(({ name, trim }) => name === lay.name && trim > 0) ?? false;
     const broken = breakIntoPanels(chunks, frame.perTick, GAP_HEIGHT, most);
-    return broken.map((part, i): Panel => {
-      const heading = layHeading(cleanText(lay.name), isBolt, alike, { n: i + 1, of: broken.length });
+    return broken.map((chunksHere, i): Panel => {
+      const part = { n: i + 1, of: broken.length };
+      const heading = layHeading(cleanText(lay.name), isBolt, alike, part, isTrimmed);
       return {
         id: `lay-${n + 1}-panel-${i + 1}`,
         heading: several || broken.length > 1 ? heading : "",
         isBolt,
         across: lay.across,
         along: lay.along,
-        chunks: part,
+        chunks: chunksHere,
         comesFrom: i > 0,
         goesOn: i < broken.length - 1,
         zero,

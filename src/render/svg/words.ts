@@ -164,8 +164,10 @@ export function layHeading(
   isBolt: boolean,
   alike: number,
   part: { n: number; of: number },
+  isTrimmed: boolean,
 ): string {
-  const who = isBolt ? "Bolt" : name;
+  const named = `${name.charAt(0).toUpperCase()}${name.slice(1)}${isTrimmed ? ", edges trimmed" : ""}`;
+  const who = isBolt ? "Bolt" : named;
   const many = alike > 1 ? ` – ${alike} cut alike` : "";
   return part.of > 1 ? `${who}${many} – part ${part.n} of ${part.of}` : `${who}${many}`;
 }
