@@ -97,6 +97,17 @@ export function stockShort(
 }
 
 /** The search was ended before it could prove that nothing shorter exists. */
+export function searchCutShort(fabrics: readonly string[]): Diagnostic {
+  return {
+    code: "SEARCH-CUT-SHORT",
+    severity: "info",
+    message: `The search for ${fabrics.join(", ")} was ended by the clock: on another machine, or a less busy one, this plan may come out otherwise.`,
+    hint: "Plan it again without --budget: the search is then counted instead of timed, and gives the same plan everywhere.",
+    path: "",
+    at: null,
+  };
+}
+
 export function notProven(fabric: string, used: string, least: string): Diagnostic {
   return {
     code: "NOT-PROVEN",

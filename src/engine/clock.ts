@@ -64,11 +64,9 @@ export function startClock(limits: SearchLimits, now: () => number = () => perfo
   };
 }
 
-/** The same limits, but so many milliseconds at most, and at most so many `times` what they were: of work where it is counted. */
+/** The same limits with so much counted work at most, and at most so many `times` what they allow. */
 export function atMost(limits: SearchLimits, most: number, times = 1): SearchLimits {
-  const cut = (own = most) => Math.min(most, times * own);
-  const byTime = limits.budget !== undefined && limits.effort === undefined;
-  return byTime ? { ...limits, budget: cut(limits.budget) } : { ...limits, effort: cut(limits.effort) };
+  return { ...limits, effort: Math.min(most, times * (limits.effort ?? most)) };
 }
 
 /** A clock that runs out after a part of what is left, and after so many milliseconds at most. */

@@ -36,9 +36,10 @@ export async function lessenWork(
   lengthLimit: number,
   limits: SearchLimits = {},
   table: CuttingTable = ANY_TABLE,
+  now?: () => number,
 ): Promise<PackingResult> {
   if (result.status === "infeasible" || lengthLimit < result.rollLength) return result;
-  const clock = startClock(limits);
+  const clock = startClock(limits, now);
   const most = Math.min(lengthLimit, problem.roll?.available ?? lengthLimit);
   return withSolver(
     (solver) => {
@@ -49,6 +50,7 @@ export async function lessenWork(
         const parts = easeParts(problem, better ?? best, table, clock, solver);
         if (better === null && parts === null) return best;
         best = parts ?? better ?? best;
+        if (clock.wasLate()) best = { ...best, stats: { ...best.stats, cutShort: true } };
       }
     },
     () => highsSolver(clock),

@@ -62,8 +62,7 @@ export async function pack(
     () => highsSolver(clock),
   );
   stats.milliseconds = clock.spent();
-  stats.cutShort = clock.wasLate();
-  return toResult(problem, kinds, groups, step, answer, stats);
+  return toResult(problem, kinds, groups, step, answer, stats, clock.wasLate());
 }
 
 /**
@@ -101,6 +100,7 @@ function toResult(
   step: number,
   answer: StockAnswer,
   stats: SearchStats,
+  late: boolean,
 ): PackingResult {
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const bound: LowerBound = { value: answer.lower, kind: answer.boundKind, style: problem.style };
@@ -123,8 +123,11 @@ function toResult(
       stats,
     };
   }
+  const status = cost === bound.value ? "proven" : "best-found";
+  // What was proved before time was up is no less proved.
+  if (late && status !== "proven") stats.cutShort = true;
   return {
-    status: cost === bound.value ? "proven" : "best-found",
+    status,
     objective: cost,
     rollLength,
     bound,

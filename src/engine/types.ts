@@ -123,7 +123,7 @@ export interface SearchStats {
   lpSolves: number;
   mipSolves: number;
   milliseconds: number;
-  /** The search was ended by time or by the caller: on another machine it may end elsewhere. */
+  /** True when time or the caller ended the search: on another machine it may end elsewhere. */
   cutShort?: boolean;
 }
 

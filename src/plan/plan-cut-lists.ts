@@ -1,5 +1,11 @@
 import type { CutList } from "../cutlist/types.ts";
-import { notProven, pieceTooWide, stockShort, type Wanting } from "../diagnostics/planning.ts";
+import {
+  notProven,
+  pieceTooWide,
+  searchCutShort,
+  stockShort,
+  type Wanting,
+} from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
@@ -60,6 +66,8 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     return split === null || lay === undefined ? made : { ...made, kitShares: kitShares(lay, split, one) };
   });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
+  const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === true).map(({ name }) => name);
+  if (hasty.length > 0) told.push(searchCutShort(hasty));
   const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
   const templates = listTemplates(plans);
