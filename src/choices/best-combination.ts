@@ -14,6 +14,9 @@ export interface PartWorth {
   least: Worth;
 }
 
+/** How closely a part is looked into: what is bought, or all of it. Time is known of `whole` only. */
+export type Depth = "purchase" | "whole";
+
 /** One way for each choice, in their order. */
 export type Combination = readonly number[];
 
@@ -25,8 +28,8 @@ export interface Combining {
   /** The least a part could come to before it is looked into. */
   leastOf(part: number, combination: Combination): Worth;
   /** Looks into parts of a combination, all at once; null for one that is impossible. */
-  lookInto(parts: readonly number[], combination: Combination): Promise<(PartWorth | null)[]>;
-  /** Most parts to look into. */
+  lookInto(parts: readonly number[], combination: Combination, depth: Depth): Promise<(PartWorth | null)[]>;
+  /** Most parts to look into, closely or not. */
   most: number;
   told(looked: number): void;
 }
@@ -58,15 +61,15 @@ const NOTHING: Worth = [0, 0];
 /** What is known so far. */
 interface Known {
   looked(): number;
-  /** Parts of a combination that have not been looked into. */
-  missing(combination: Combination): number[];
-  look(combination: Combination): Promise<void>;
+  /** Parts of a combination that have not been looked into so closely. */
+  missing(combination: Combination, depth: Depth): number[];
+  look(combination: Combination, depth: Depth): Promise<void>;
   /** What it comes to; before all is known, and as `least`, the least it could. Null when it is impossible. */
   sum(combination: Combination, which: "worth" | "least"): Worth | null;
 }
 
 function knowing({ ways, parts, leastOf, lookInto }: Combining): Known {
-  const found = parts.map(() => new Map<number, PartWorth | null>());
+  const found = parts.map(() => new Map<number, { part: PartWorth | null; depth: Depth }>());
   const could = parts.map(() => new Map<number, Worth>());
   let looked = 0;
   const indexOf = (part: number, combination: Combination): number =>
@@ -74,8 +77,11 @@ function knowing({ ways, parts, leastOf, lookInto }: Combining): Known {
       (index, choice) => index * (ways[choice]?.length ?? 1) + (combination[choice] ?? 0),
       0,
     );
-  const missing = (combination: Combination): number[] =>
-    [...parts.keys()].filter((part) => found[part]?.has(indexOf(part, combination)) === false);
+  const missing = (combination: Combination, depth: Depth): number[] =>
+    [...parts.keys()].filter((part) => {
+      const known = found[part]?.get(indexOf(part, combination));
+      return known === undefined || (known.part !== null && depth === "whole" && known.depth !== "whole");
+    });
   const leastKnown = (part: number, index: number, combination: Combination): Worth => {
     const known = could[part]?.get(index) ?? leastOf(part, combination);
     could[part]?.set(index, known);
@@ -84,13 +90,13 @@ function knowing({ ways, parts, leastOf, lookInto }: Combining): Known {
   return {
     missing,
     looked: () => looked,
-    async look(combination) {
-      const open = missing(combination);
+    async look(combination, depth) {
+      const open = missing(combination, depth);
       if (open.length === 0) return;
       looked += open.length;
-      const worths = await lookInto(open, combination);
+      const worths = await lookInto(open, combination, depth);
       for (const [i, part] of open.entries()) {
-        found[part]?.set(indexOf(part, combination), worths[i] ?? null);
+        found[part]?.set(indexOf(part, combination), { part: worths[i] ?? null, depth });
       }
     },
     sum(combination, which) {
@@ -101,8 +107,12 @@ function knowing({ ways, parts, leastOf, lookInto }: Combining): Known {
       for (const part of parts.keys()) {
         const index = indexOf(part, combination);
         const known = found[part]?.get(index);
-        if (known === null) return null;
-        sum = plus(sum, known === undefined ? leastKnown(part, index, combination) : known[which]);
+        if (known?.part === null) return null;
+        if (known?.depth === "whole") sum = plus(sum, known.part[which]);
+        else {
+          const least = leastKnown(part, index, combination);
+          sum = plus(sum, known === undefined ? least : [known.part[which][0], least[1]]);
+        }
       }
       return sum;
     },
@@ -144,7 +154,7 @@ export async function bestCombination(asked: Combining, start: Combination): Pro
   const combinations = asked.ways.reduce((product, { length }) => product * length, 1);
   const known = knowing(asked);
   const found: Found = { best: null, worth: null, tried: 0, doubt: Number.POSITIVE_INFINITY };
-  await known.look(start);
+  await known.look(start, "whole");
   take(found, known, start);
   const search = combinations > MOST_LISTED ? byChangingOne : bestFirst;
   const open = await search(asked, known, start, found);
@@ -170,18 +180,20 @@ const bestFirst: Search = async ({ ways, most, told }, known, start, found) => {
     for (const each of open) {
       const could = known.sum(each, "least");
       if (could === null || (found.worth !== null && compareWorth(could, found.worth) >= 0)) continue;
-      if (known.missing(each).length === 0) {
+      if (known.missing(each, "whole").length === 0) {
         take(found, known, each);
         continue;
       }
       left.push(each);
       if (bound === null || compareWorth(could, bound) < 0) [next, bound] = [each, could];
     }
-    open = left;
     if (next === null || bound === null) return Number.POSITIVE_INFINITY;
-    if (known.looked() + known.missing(next).length > most) return bound[0];
-    await known.look(next);
+    // What is bought is found out first: most combinations fall with that.
+    const depth = known.missing(next, "purchase").length > 0 ? "purchase" : "whole";
+    if (known.looked() + known.missing(next, depth).length > most) return bound[0];
+    await known.look(next, depth);
     told(known.looked());
+    open = left;
   }
 };
 
@@ -193,8 +205,8 @@ const byChangingOne: Search = async ({ ways, parts, most, told, leastOf }, known
     for (const [choice, own] of ways.entries()) {
       for (const way of own.keys()) {
         const next = at.map((old, i) => (i === choice ? way : old));
-        if (way === at[choice] || known.looked() + known.missing(next).length > most) continue;
-        await known.look(next);
+        if (way === at[choice] || known.looked() + known.missing(next, "whole").length > most) continue;
+        await known.look(next, "whole");
         told(known.looked());
         const before = found.best;
         take(found, known, next);

@@ -1,5 +1,6 @@
 import { listQuiltCuts } from "../cutlist/index.ts";
 import type { CutList } from "../cutlist/types.ts";
+import type { Ticks } from "../length/types.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import type { QuiltWork } from "../quilt/index.ts";
 import type { FabricSpec, QuiltSpec, StepMinutes } from "../spec/index.ts";
@@ -11,7 +12,7 @@ import type { Made, WaysOfMaking } from "./ways-of-making.ts";
 import type { Methods } from "./with-methods.ts";
 
 /** Most plans of one fabric made for combinations, besides those of the rows. */
-const MOST_PLANS = 240;
+const MOST_PLANS = 300;
 
 /** What the combinations are made of. */
 export interface Rows {
@@ -76,8 +77,36 @@ function sewingMinutes({ minutes }: Rows, unit: string, { made }: Way): number {
   return timeOf({ ...addSewing(sewn), strips: 0 }, minutes);
 }
 
-const areaOf = (list: CutList | undefined): number =>
-  list?.pieces.reduce((sum, { across, along, count }) => sum + across * along * count, 0) ?? 0;
+interface ClothOf {
+  /** Square ticks in pieces. */
+  area: number;
+  count: number;
+  /** Longest side that can be the height of a strip. */
+  tallest: Ticks;
+}
+
+const NO_CLOTH: ClothOf = { area: 0, count: 0, tallest: 0 };
+
+function clothOf(list: CutList | undefined): ClothOf {
+  return (list?.pieces ?? []).reduce(
+    (sum, { across, along, count, turnable }) => ({
+      area: sum.area + across * along * count,
+      count: sum.count + count,
+      tallest: Math.max(sum.tallest, along, turnable ? across : 0),
+    }),
+    NO_CLOTH,
+  );
+}
+
+/**
+ * The least time the cutting of a fabric can take. Every cut makes one part more, so there are at least as many cuts as
+ * pieces but one; and no strip is taller than the tallest piece.
+ */
+function leastCutting(used: Ticks, count: number, tallest: Ticks, { strip, subcut }: StepMinutes): number {
+  if (strip < subcut || tallest === 0) return Math.max(0, count - 1) * Math.min(strip, subcut);
+  const strips = Math.ceil(used / tallest);
+  return Math.max(0, count - 1) * subcut + strips * (strip - subcut);
+}
 
 /** The best of all combinations of the methods, by what is bought and then by time. */
 export async function combineMethods(
@@ -102,7 +131,11 @@ export async function combineMethods(
     const { length, cost } = purchaseFor(fabric, used);
     return priced ? (cost ?? 0) : fabric.width * length;
   };
-  const base = names.map((name) => areaOf(listOf(filed.lists, name)));
+  const base = names.map((name) => clothOf(listOf(filed.lists, name)));
+  const everyMade = [filed, ...choices.flatMap(({ ways: own }) => own.map(({ made }) => made))];
+  const tallest = names.map((name) =>
+    Math.max(...everyMade.map(({ lists }) => clothOf(listOf(lists, name)).tallest)),
+  );
   const found = await bestCombination(
     {
       ways: choices.map(({ unit, ways: own }) =>
@@ -110,28 +143,31 @@ export async function combineMethods(
       ),
       parts,
       most: MOST_PLANS,
-      // No plan is shorter than its pieces' area over the width.
       leastOf(part, combination) {
         const name = names[part] ?? "";
         const fabric = listOf(filed.lists, name)?.fabric;
         if (fabric === undefined || fixed.has(name)) return [0, 0];
-        const area = (parts[part] ?? []).reduce((sum, choice) => {
+        let { area, count } = base[part] ?? NO_CLOTH;
+        for (const choice of parts[part] ?? []) {
           const way = choices[choice]?.ways[combination[choice] ?? 0];
-          const own = way === undefined ? 0 : areaOf(listOf(way.made.lists, name));
-          return sum + own - (base[part] ?? 0);
-        }, base[part] ?? 0);
-        return [worthOf(fabric, Math.ceil(area / usableWidth(fabric))), 0];
+          const own = way === undefined ? NO_CLOTH : clothOf(listOf(way.made.lists, name));
+          area += own.area - (base[part]?.area ?? 0);
+          count += own.count - (base[part]?.count ?? 0);
+        }
+        const used = Math.ceil(area / usableWidth(fabric));
+        return [worthOf(fabric, used), leastCutting(used, count, tallest[part] ?? 0, minutes)];
       },
-      async lookInto(open, combination) {
+      async lookInto(open, combination, depth) {
         const { value } = listQuiltCuts(spec, workOf(rows, choices, combination));
         if (value === null) return open.map(() => null);
         const lists = open.map((part) => listOf(value, names[part] ?? ""));
-        const planned = await ways.planFabrics(lists.filter((list) => list !== undefined));
+        const plan = depth === "whole" ? ways.planFabrics : ways.buyFabrics;
+        const planned = await plan(lists.filter((list) => list !== undefined));
         const { fabrics } = planned;
         if (fabrics === null) return open.map(() => null);
         return lists.map((list): PartWorth | null => {
-          const plan = fabrics.find(({ name }) => name === list?.fabric.name);
-          return list === undefined || plan === undefined ? null : partWorth(plan, list.fabric);
+          const own = fabrics.find(({ name }) => name === list?.fabric.name);
+          return list === undefined || own === undefined ? null : partWorth(own, list.fabric);
         });
       },
       told: (looked) => told(Math.min(looked, MOST_PLANS), MOST_PLANS),

@@ -8,6 +8,7 @@ import { layOutQuilt, type QuiltWork } from "../quilt/index.ts";
 import type { QuiltSpec, StepMinutes } from "../spec/index.ts";
 import { type Figures, type MadeBy, madeBy, makingFigures, usesOf } from "./making-figures.ts";
 import { fabricPlanner, type PlanFabrics } from "./plan-fabrics.ts";
+import { withoutEasing } from "./quick-solve.ts";
 import { type Methods, withMethods } from "./with-methods.ts";
 
 /** A quilt planned one way. */
@@ -28,6 +29,8 @@ export type Way =
 export interface WaysOfMaking {
   (methods: Methods): Promise<Way>;
   planFabrics: PlanFabrics;
+  /** What is bought, without easing the work of cutting it. */
+  buyFabrics: PlanFabrics;
 }
 
 /** Plans one quilt by one set of methods after another; what they share is planned once. */
@@ -56,7 +59,8 @@ export function waysOfMaking(
     const made = work.units.map((demand) => madeBy(demand, seen));
     return { made: { work, lists, fabrics, figures, madeBy: made }, why: "", diagnostics: [] };
   };
-  return Object.assign(plan, { planFabrics });
+  const buyFabrics = fabricPlanner(spec, options, withoutEasing(solve));
+  return Object.assign(plan, { planFabrics, buyFabrics });
 }
 
 /** Why units are not made by the method asked after all; null when they are. */

@@ -5,7 +5,7 @@ import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { onPaper } from "./paper.ts";
 import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import { QUILT_WORDS } from "./quilt-words.ts";
-import type { SceneNode } from "./scene.ts";
+import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
@@ -31,6 +31,14 @@ export function drawArrangements(
   pictures: readonly Pictured[],
   fabrics: readonly DrawnFabric[],
 ): string {
+  return toSvg(arrangementsScene(title, pictures, fabrics));
+}
+
+export function arrangementsScene(
+  title: string,
+  pictures: readonly Pictured[],
+  fabrics: readonly DrawnFabric[],
+): Scene {
   const idPrefix = "arrange-";
   const width = (PAGE_WIDTH - (COLUMNS - 1) * GAP) / COLUMNS;
   const widest = Math.max(1, ...pictures.map(({ top }) => ticksOf(top.across)));
@@ -66,11 +74,11 @@ export function drawArrangements(
   const used = new Set(pictures.flatMap(({ top }) => top.patches.map(({ fabric }) => fabric)));
   const list = fabricList(fabrics, used, { idPrefix, scale, heading: QUILT_WORDS.fabrics, top: bottom });
   nodes.push(...list.nodes);
-  return toSvg({
+  return {
     idPrefix,
     title: cleanText(title),
     description: `${pictures.length} quilt tops side by side.`,
     patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, list.bottom),
-  });
+  };
 }

@@ -5,7 +5,7 @@ import { COMPARISON_WORDS as words } from "./comparison-words.ts";
 import { PAGE_WIDTH } from "./frame.ts";
 import { INK, QUIET_INK, RULE } from "./palette.ts";
 import { onPaper } from "./paper.ts";
-import { line, rect, type SceneNode } from "./scene.ts";
+import { line, rect, type Scene, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
 
@@ -125,6 +125,10 @@ function panelNodes(
  * as a line across every bar.
  */
 export function drawComparison(comparison: Comparison, inches: boolean): string {
+  return toSvg(comparisonScene(comparison, inches));
+}
+
+export function comparisonScene(comparison: Comparison, inches: boolean): Scene {
   const panels = panelsOf(comparison);
   const shown = panels.flatMap(({ figures }) => (figures === null ? [] : [figures]));
   const measures = measuresOf(comparison, inches)
@@ -147,11 +151,11 @@ export function drawComparison(comparison: Comparison, inches: boolean): string 
     ),
   ];
   const bottom = top + Math.ceil(panels.length / COLUMNS) * height;
-  return toSvg({
+  return {
     idPrefix: "compare-",
     title,
     description: words.description(panels.length),
     patterns: [],
     ...onPaper(nodes, bottom),
-  });
+  };
 }
