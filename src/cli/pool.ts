@@ -4,7 +4,7 @@ import { Worker } from "node:worker_threads";
 import type { EngineJob } from "../engine/index.ts";
 import { runJob } from "../engine/index.ts";
 import type { PackingResult } from "../engine/types.ts";
-import type { Solved, WorkerTask } from "./worker.ts";
+import type { Ready, Solved, WorkerTask } from "./worker.ts";
 
 /** Told how many jobs are done of how many. */
 export type JobProgress = (done: number, of: number) => void;
@@ -24,17 +24,31 @@ function sendable(job: EngineJob): EngineJob {
   return { ...job, limits };
 }
 
-function startWorkers(count: number, task: WorkerTask, keep: (solved: Solved) => void) {
-  return Array.from({ length: count }, () => {
-    const worker = new Worker(WORKER, { workerData: task, resourceLimits: { maxYoungGenerationSizeMb: 8 } });
-    worker.on("message", keep);
-    const ended = new Promise<void>((resolve) => {
-      worker.on("error", () => resolve());
-      worker.on("exit", () => resolve());
-    });
-    return { worker, ended };
-  });
+/** A thread that waits for jobs between batches. */
+interface Helper {
+  worker: Worker;
+  /** Told whatever the thread sends, and `null` when it has ended. */
+  heard: (message: Solved | Ready | null) => void;
 }
+
+/** Threads that are kept: starting one takes as long as many a search. They do not keep the program running. */
+const helpers = new Set<Helper>();
+
+function startHelper(): Helper {
+  const worker = new Worker(WORKER, { resourceLimits: { maxYoungGenerationSizeMb: 8 } });
+  const helper: Helper = { worker, heard: () => {} };
+  const ended = () => {
+    helpers.delete(helper);
+    helper.heard(null);
+  };
+  worker.on("message", (message: Solved | Ready) => helper.heard(message));
+  worker.on("error", ended);
+  worker.on("exit", ended);
+  helpers.add(helper);
+  return helper;
+}
+
+let batches = 0;
 
 /**
  * Solves engine jobs, on as many threads as the machine has to offer when they take long, this one included; results
@@ -47,38 +61,63 @@ export async function solveInPool(
 ): Promise<PackingResult[]> {
   const results: (PackingResult | undefined)[] = jobs.map(() => undefined);
   let done = 0;
-  let tellAllDone = () => {};
-  const allDone = new Promise<void>((resolve) => {
-    tellAllDone = resolve;
-  });
-  const keep = ({ id, result }: Solved) => {
+  const keep = (id: number, result: PackingResult) => {
     results[id] = result;
     done += 1;
     onProgress?.(done, jobs.length);
-    if (done === jobs.length) tellAllDone();
   };
   const solveHere = async (id: number) => {
     const job = jobs[id];
-    if (job !== undefined) keep({ id, result: await runJob(job) });
+    if (job !== undefined) keep(id, await runJob(job));
   };
 
+  batches += 1;
+  const batch = batches;
   const taken = new Int32Array(new SharedArrayBuffer(4));
   const threads = existsSync(WORKER) ? Math.min(availableParallelism(), jobs.length, MOST_THREADS) : 1;
-  const task = { jobs: jobs.map(sendable), taken };
-  const helpers: ReturnType<typeof startWorkers> = [];
+  const task = { batch, jobs: jobs.map(sendable), taken };
+  const others: ReturnType<typeof ask> = [];
   const begun = performance.now();
-  try {
-    for (let id = Atomics.add(taken, 0, 1); id < jobs.length; id = Atomics.add(taken, 0, 1)) {
-      const left = jobs.length - id;
-      if (helpers.length === 0 && left > 1 && performance.now() - begun >= ALONE)
-        helpers.push(...startWorkers(Math.min(threads, left) - 1, task, keep));
-      await solveHere(id);
-    }
-    await Promise.race([allDone, Promise.all(helpers.map(({ ended }) => ended))]);
-  } finally {
-    // Not waited for: they hold nothing, and stopping a thread takes a while.
-    for (const { worker } of helpers) void worker.terminate();
+  for (let id = Atomics.add(taken, 0, 1); id < jobs.length; id = Atomics.add(taken, 0, 1)) {
+    const left = jobs.length - id;
+    const worthwhile = helpers.size > 0 || performance.now() - begun >= ALONE;
+    if (others.length === 0 && threads > 1 && left > 1 && worthwhile)
+      others.push(...ask(Math.min(threads, left) - 1, task, keep));
+    await solveHere(id);
+  }
+  // A thread that has only just started may have taken nothing: it is not waited for when all is done.
+  while (done < jobs.length && others.some(({ busy }) => busy())) {
+    await Promise.race(others.flatMap(({ busy, next }) => (busy() ? [next()] : [])));
   }
   for (const [id, result] of results.entries()) if (result === undefined) await solveHere(id);
   return results.filter((result) => result !== undefined);
+}
+
+/** Hands a batch to threads, kept ones first. */
+function ask(
+  count: number,
+  task: WorkerTask,
+  keep: (id: number, result: PackingResult) => void,
+): { busy(): boolean; next(): Promise<void> }[] {
+  const kept = [...helpers];
+  const chosen = Array.from({ length: count }, (_, i) => kept[i] ?? startHelper());
+  return chosen.map((helper) => {
+    let busy = true;
+    let wake = () => {};
+    helper.heard = (message) => {
+      if (message === null || ("ready" in message && message.batch === task.batch)) busy = false;
+      else if ("result" in message && message.batch === task.batch) keep(message.id, message.result);
+      if (!busy) helper.worker.unref();
+      wake();
+    };
+    helper.worker.ref();
+    helper.worker.postMessage(task);
+    return {
+      busy: () => busy,
+      next: () =>
+        new Promise<void>((resolve) => {
+          wake = resolve;
+        }),
+    };
+  });
 }
