@@ -4,7 +4,7 @@ import type { Diagnostic } from "../diagnostics/types.ts";
 import type { PlanOptions } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
-import { layOutQuilt, type QuiltWork } from "../quilt/index.ts";
+import { layOutQuilt, ON_FOUNDATION, type QuiltWork } from "../quilt/index.ts";
 import type { QuiltSpec, StepMinutes } from "../spec/index.ts";
 import { type Figures, type MadeBy, madeBy, makingFigures, usesOf } from "./making-figures.ts";
 import { fabricPlanner, type PlanFabrics } from "./plan-fabrics.ts";
@@ -78,6 +78,11 @@ function otherwise(
   );
   // What would be done instead is of no interest here: it stands in a row of its own.
   if (lost !== undefined) return lost.message.replace(/ Made [^.]* instead\.$/, "");
+  const kept = work.units.some(({ recipes: [recipe] }) => {
+    const { kind = "", method = "" } = recipe ?? {};
+    return method === ON_FOUNDATION && Object.hasOwn(methods, kind);
+  });
+  if (kept) return "Its blocks are made on the foundation, patch by patch.";
   const missed = work.units.some((demand) =>
     madeBy(demand, seen).some(({ recipe: { kind, method } }) => (methods[kind] ?? method) !== method),
   );

@@ -1,6 +1,6 @@
 import type { Ticks } from "../length/types.ts";
 import type { QuiltTop, QuiltWork } from "../quilt/index.ts";
-import { exactToNumber } from "../quilt/index.ts";
+import { exactToNumber, ON_FOUNDATION } from "../quilt/index.ts";
 import type { QuiltingSpec } from "../spec/quilt-types.ts";
 import type {
   JoinStep,
@@ -16,7 +16,9 @@ import type {
 export function unitBatches(work: QuiltWork): UnitBatch[] {
   return work.units.flatMap(({ text, recipes, wants }): UnitBatch[] => {
     const [recipe] = recipes;
-    if (recipe === undefined || (recipe.seams.length === 0 && recipe.steps.length === 0)) return [];
+    // What is pieced on foundation is told with its lines.
+    if (recipe === undefined || recipe.method === ON_FOUNDATION) return [];
+    if (recipe.seams.length === 0 && recipe.steps.length === 0) return [];
     const units = wants.reduce((sum, { count }) => sum + count, 0);
     const sets = Math.ceil(units / recipe.unitsPerSet);
     return [

@@ -1,6 +1,6 @@
 import * as q from "../../length/rational.ts";
 import { halfSquareExtra, quarterSquareExtra, sideOf } from "./allowance.ts";
-import { areaOf, bounds, type RootOutline, toRoots, withSeamsBlunted } from "./outlines.ts";
+import { areaOf, bounds, edgeLengths, type RootOutline, toRoots, withSeamsBlunted } from "./outlines.ts";
 import { finishRecipe, lie, NOTHING_MORE, type PieceDraft, plain, square, withSeamsAdded } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
@@ -191,8 +191,12 @@ export function foundationRecipe(kind: UnitKind, design: UnitDesign, how: HowMad
       unitsPerSet: units,
       loose: true,
       pieces,
-      // Told with the order of piecing, where every seam has its place.
-      seams: [],
+      seams: seamsBetween(
+        patches.map(({ patch }) => toRoots(patch.outline)),
+        design,
+        units,
+        how,
+      ),
       steps: [],
       corners: r.signOf(spare) > 0 ? spare : [],
       sources: ["derived geometry: finished size, seam allowances and the ease"],
@@ -202,4 +206,25 @@ export function foundationRecipe(kind: UnitKind, design: UnitDesign, how: HowMad
   );
   // What is larger than it need be ends outside the foundation: it is neatened, and no unit is trimmed.
   return { ...recipe, trimTo: { ...recipe.trimTo, needed: false } };
+}
+
+/**
+ * The seams of a set, each as long as they are on the whole: one for every patch after the first, a seam allowance
+ * beyond the line at both ends. Which is sewn where is told with the order of piecing.
+ */
+function seamsBetween(
+  outlines: readonly RootOutline[],
+  design: UnitDesign,
+  units: number,
+  how: HowMade,
+): { what: string; length: RootSum; count: number; bias: boolean }[] {
+  const count = outlines.length - 1;
+  if (count < 1) return [];
+  // Every inner edge is met by a neighbour, so that lengths of edges count seams twice, and the rim once.
+  const edges = r.plus(...outlines.flatMap((outline) => edgeLengths(outline)));
+  const rim = r.times(r.whole(q.add(design.across, design.along)), r.whole(q.fromInteger(2)));
+  const half = r.whole(q.rational(1n, BigInt(2 * count)));
+  const length = withSeamsAdded(r.times(r.minus(edges, rim), half), how);
+  const upright = outlines.every((outline) => cutOf(outline, how.seam).kind === "rectangle");
+  return [{ what: "patch to patch, on the whole", length, count: count * units, bias: !upright }];
 }
