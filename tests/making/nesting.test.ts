@@ -185,10 +185,12 @@ test("a quilt of 12 x 14 blocks of 16 units, in every turn, is pressed in under 
     ),
   );
   const text = quiltOfSquares(blocks, rows);
+  // Processor time: other work on the machine is not ours.
+  const before = process.cpuUsage();
   const { making, ...worked } = make(text);
+  const { user, system } = process.cpuUsage(before);
+  expect((user + system) / 1000).toBeLessThan(2000);
   expect(making.pressing?.alike.proven).toBe(true);
-  const before = performance.now();
-  make(text);
-  expect(performance.now() - before).toBeLessThan(2000);
+  expect(making.pressing?.bulk.proven).toBe(true);
   expect(worked.top.blocks).toHaveLength(168);
 });

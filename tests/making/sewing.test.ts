@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { threadFor } from "../../src/making/amounts.ts";
+import { borderFaults } from "../../src/making/border-rounds.ts";
+import { diagonalFaults } from "../../src/making/diagonal.ts";
 import { sewTogether } from "../../src/making/joins.ts";
 import type { JoinStep } from "../../src/making/types.ts";
 import { INCH } from "../quilt/reading.ts";
@@ -16,6 +18,12 @@ describe("sewn together in the order told", () => {
     const { making, top, spec } = make(read(name));
     const raw = (size: { n: number; r: number; d: number }) =>
       ((size.n + size.r * Math.SQRT2) / size.d + 2 * spec.seam) * making.scale;
+    // Rows on point and borders of every kind are held to their own sizes.
+    expect(diagonalFaults(making.diagonal, top, making.scale)).toEqual([]);
+    expect(making.diagonal.length > 0).toBe(top.centre.onPoint);
+    expect(borderFaults(making.borders, making.seam, making.square)).toEqual([]);
+    expect(making.borders).toHaveLength(top.borders.length);
+    expect(making.square.across).toBe(Math.round(raw(top.across) / making.scale));
     if (top.centre.onPoint || top.borders.at(-1)?.kind === "mitred") return;
     const whole = { across: raw(top.across), down: raw(top.down) };
     expect(sewTogether(making.joins, making.seam, making.scale, whole)).toEqual([]);
