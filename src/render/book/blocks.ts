@@ -146,8 +146,11 @@ function labelMarkup(label: Label): Markup {
   );
 }
 
-/** One block of a section as HTML; `id` starts the ids inside it. */
-export function blockMarkup(block: Block, id: string): Child {
+/**
+ * One block of a section as HTML; `id` starts the ids inside it. `after` is what stands under the steps of a bench
+ * and is kept with them.
+ */
+export function blockMarkup(block: Block, id: string, after: Child = null): Child {
   switch (block.kind) {
     case "text":
       return element("p", { class: block.tone, dir: "auto" }, block.text);
@@ -206,6 +209,7 @@ export function blockMarkup(block: Block, id: string): Child {
           element("h3", { class: "steps-title" }, bookWords.cutting.steps),
           progressMark(),
           groupsMarkup(block.groups),
+          after,
         ),
       );
     case "steps":

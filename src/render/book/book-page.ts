@@ -3,7 +3,7 @@ import { shorten } from "../svg/text-fit.ts";
 import { blockMarkup, inlined, swatchMark } from "./blocks.ts";
 import { bookOf } from "./book.ts";
 import type { Book, Section } from "./content.ts";
-import { element, escapeCss, type Markup, trusted } from "./markup.ts";
+import { type Child, element, escapeCss, type Markup, trusted } from "./markup.ts";
 import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "./script.ts";
 import { BOOK_STYLE } from "./style.ts";
 import { bookWords } from "./words.ts";
@@ -32,6 +32,15 @@ function pageRules({ title, sections }: Book): string {
   ].join("\n");
 }
 
+/** The blocks in order; what follows a bench stands beside its drawing too. */
+function blocksMarkup({ id, blocks }: Section): Child {
+  const named = blocks.map((block, i) => ({ block, id: `${id}-${i + 1}` }));
+  const bench = blocks.findIndex(({ kind }) => kind === "bench");
+  const [before, after] = bench < 0 ? [named, []] : [named.slice(0, bench + 1), named.slice(bench + 1)];
+  const under = after.map((each) => blockMarkup(each.block, each.id));
+  return before.map((each, i) => blockMarkup(each.block, each.id, i === bench ? under : null));
+}
+
 function sectionMarkup(section: Section): Markup {
   const { id, title, over, swatch } = section;
   const classes = [section.newSheet ? "sheet" : "", section.titledByDrawing ? "titled" : ""].filter(Boolean);
@@ -45,7 +54,7 @@ function sectionMarkup(section: Section): Markup {
       over === "" ? null : element("p", { class: "over" }, over),
       element("h2", { id: heading }, swatch === null ? null : swatchMark(swatch), element("bdi", {}, title)),
     ),
-    section.blocks.map((block, i) => blockMarkup(block, `${id}-${i + 1}`)),
+    blocksMarkup(section),
   );
 }
 

@@ -60,6 +60,7 @@ h1.long { font-size: 1.4rem; line-height: 1.25; }
 .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(7.2rem, 1fr)); gap: .7rem 1.2rem; }
 .facts dt { font-size: .78rem; color: var(--quiet); }
 .facts dd { font-weight: 600; }
+.facts > div:last-child { grid-column: span 2; }
 .bar { display: flex; flex-wrap: wrap; gap: .6rem; margin-top: 1.6rem; }
 button { font: inherit; color: var(--accent); background: var(--sheet); border: 1.5px solid var(--accent);
   border-radius: 8px; padding: .6rem 1.1rem; min-height: 44px; cursor: pointer; }
@@ -126,7 +127,7 @@ th .said, td .said { display: inline; min-width: 0; }
 .steps-title { margin-bottom: 0; }
 .progress { font-size: .88rem; color: var(--quiet); margin-bottom: .5rem; min-height: 1.3em; }
 
-.labels { list-style: none; padding: 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 15rem), 1fr)); }
+.labels { list-style: none; padding: 0 1.5px 1.5px 0; display: grid; grid-template-columns: repeat(auto-fill, minmax(min(100%, 15rem), 1fr)); }
 .label { display: flex; gap: .9rem; align-items: flex-start; min-height: 7.2rem; padding: .8rem; border: 1.5px dashed var(--quiet); margin: 0 -1.5px -1.5px 0;
   overflow: hidden; }
 .label > div { min-width: 0; }
@@ -156,20 +157,31 @@ th .said, td .said { display: inline; min-width: 0; }
   #buy td:not(.ticks)::before, #waste td::before { content: attr(data-heading); color: var(--quiet); text-align: left; font-weight: 400; }
   #buy .ticks { position: absolute; left: 0; top: .5rem; }
   #buy .sum td:has(.said:empty) { display: none; }
+  #buy td:not(.ticks) { flex-wrap: wrap; row-gap: 0; }
+  #buy td:not(.ticks) .said { overflow-wrap: break-word; }
+  #buy td:not(.ticks) .note { flex-basis: 100%; }
   .labels { grid-template-columns: 1fr; }
+  .bench table, .bench tbody { display: block; }
+  .bench thead { display: block; position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+  .bench tbody tr { display: grid; grid-template-columns: 2rem 2.6rem minmax(0, 1fr); padding: .5rem 0;
+    border-top: 1px solid var(--line); }
+  .bench tbody tr > * { border: 0; padding: 0 .7rem 0 0; }
+  .bench tbody td.wordy { grid-column: 3; color: var(--quiet); }
 }
 
 @media print {
   :root { color-scheme: light; }
   html { font-size: 10pt; }
   body { background: none; line-height: 1.4; }
-  .page { max-width: none; padding: 0; }
+  /* Browsers shrink a whole print where anything is wider than the paper, and templates must keep their size. */
+  .page { max-width: none; padding: 0; overflow-x: clip; }
   nav, .bar, .skip, .progress { display: none; }
   section { background: none; border: 0; border-radius: 0; padding: 0; margin: 1.6rem 0 0; }
   .sheet { break-before: page; margin-top: 0; }
   .cover { display: block; padding: 0; break-after: page; }
+  .cover .facts { padding-bottom: 6mm; border-bottom: 2px dashed var(--line); }
   .cover-picture { margin-top: 10mm; }
-  .cover-picture svg { max-height: 150mm; max-width: 100%; width: auto; margin: 0; }
+  .cover-picture svg { max-height: 178mm; max-width: 100%; width: auto; margin: 0 auto; }
   h1 { font-size: 34pt; }
   h1, h2, h3, caption, .section-head { break-after: avoid; }
   .facts { grid-template-columns: repeat(3, 1fr); }
@@ -180,7 +192,9 @@ th .said, td .said { display: inline; min-width: 0; }
   .full-size { overflow: visible; border: 0; break-before: page; break-inside: avoid; }
   section > .full-size + .full-size, section > * + .full-size { margin-top: 0; }
   .bench { display: block; }
-  .bench .work { margin-top: 1rem; }
+  .bench .work { margin-top: 1rem; break-inside: avoid; }
+  #glossary, #waste .table { break-inside: avoid; }
+  th, td { padding-top: .3rem; padding-bottom: .3rem; }
   .step, .label, .caution, tr, .terms > div, .plain-list li { break-inside: avoid; }
   .part, .warning { break-inside: avoid; }
   .tick { width: 5.5mm; height: 5.5mm; border-radius: 1mm; background: none; }

@@ -5,31 +5,43 @@ import type { Section } from "../book/content.ts";
 import { DAY } from "../book/style.ts";
 import { bookWords } from "../book/words.ts";
 import { safeColour } from "../svg/palette.ts";
+import { drawBench } from "./pdf-bench.ts";
 import { drawBlock } from "./pdf-blocks.ts";
 import {
   closeSheet,
   drawing,
   ensure,
   heightOfDrawing,
+  heightOn,
   newPage,
   openSheet,
   type PdfOptions,
   paragraph,
   type Sheet,
+  scratchSheet,
   square,
   stitch,
 } from "./sheet.ts";
 
 export type { PdfOptions } from "./sheet.ts";
 
-function drawSection(sheet: Sheet, section: Section): void {
-  const { title, over, swatch, blocks, titledByDrawing } = section;
+/** A section up to this share of a page is kept on one. */
+const KEPT = 0.85;
+const BEFORE = 14;
+
+function drawSection(sheet: Sheet, scratch: Sheet, section: Section): void {
   if (section.newSheet) newPage(sheet, section.running);
   else {
-    ensure(sheet, 150);
-    sheet.y += 14;
+    const high = heightOn(scratch, (on) => drawInside(on, scratch, section)) + BEFORE;
+    ensure(sheet, high <= (sheet.bottom - sheet.top) * KEPT ? high : 150);
+    if (sheet.y > sheet.top) sheet.y += BEFORE;
   }
-  sheet.document.outline.addItem(title);
+  sheet.document.outline.addItem(section.title);
+  drawInside(sheet, scratch, section);
+}
+
+function drawInside(sheet: Sheet, scratch: Sheet, section: Section): void {
+  const { title, over, swatch, blocks, titledByDrawing } = section;
   // The first drawing has the title and its facts already.
   const told = titledByDrawing ? blocks.filter(({ kind }) => kind !== "facts" && kind !== "text") : blocks;
   if (!titledByDrawing) {
@@ -43,6 +55,10 @@ function drawSection(sheet: Sheet, section: Section): void {
     // A heading goes with the drawing under it.
     if (block.kind === "heading" && next?.kind === "picture") {
       ensure(sheet, Math.min(heightOfDrawing(sheet, next.svg) + 40, sheet.bottom - sheet.top));
+    }
+    if (block.kind === "bench") {
+      drawBench(sheet, scratch, block, told.slice(i + 1));
+      return;
     }
     drawBlock(sheet, block);
   }
@@ -61,8 +77,11 @@ export function bookPdf(
   paragraph(sheet, book.subtitle.toUpperCase(), { size: 9, bold: true, colour: DAY.accent, after: 2 });
   paragraph(sheet, book.title, { size: book.title.length > 60 ? 15 : 36, title: true, after: 12 });
   drawBlock(sheet, { kind: "facts", facts: book.cover.facts });
-  sheet.y += 18;
-  drawing(sheet, book.cover.svg, { width: sheet.width * 0.9, height: 420 });
-  for (const section of book.sections) drawSection(sheet, section);
+  sheet.y += 10;
+  stitch(sheet);
+  sheet.y += 10;
+  drawing(sheet, book.cover.svg, { width: sheet.width, height: sheet.bottom - sheet.y }, { centred: true });
+  const scratch = scratchSheet(options);
+  for (const section of book.sections) drawSection(sheet, scratch, section);
   return closeSheet(sheet, book.title, bookWords.page);
 }

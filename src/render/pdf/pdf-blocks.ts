@@ -62,6 +62,12 @@ function drawSteps(sheet: Sheet, groups: readonly StepGroup[]): void {
   }
 }
 
+/** The steps at the mat under their heading. */
+export function drawBenchSteps(sheet: Sheet, groups: readonly StepGroup[]): void {
+  heading(sheet, bookWords.cutting.steps);
+  drawSteps(sheet, groups);
+}
+
 function heading(sheet: Sheet, text: string): void {
   ensure(sheet, 60);
   sheet.y += 6;
@@ -189,7 +195,7 @@ export function drawBlock(sheet: Sheet, block: Block): void {
       drawTable(sheet, block.table);
       break;
     case "picture":
-      drawing(sheet, block.svg, whole);
+      drawing(sheet, block.svg, whole, { snug: true });
       break;
     case "full-size":
       fullSizePage(sheet, block.svg);
@@ -197,8 +203,7 @@ export function drawBlock(sheet: Sheet, block: Block): void {
     case "bench":
       drawing(sheet, block.svg, whole);
       drawTable(sheet, block.table);
-      heading(sheet, bookWords.cutting.steps);
-      drawSteps(sheet, block.groups);
+      drawBenchSteps(sheet, block.groups);
       break;
     case "steps":
       drawSteps(sheet, block.groups);

@@ -81,6 +81,18 @@ export function openSheet(title: string, { fonts, paper, made }: PdfOptions): Sh
   };
 }
 
+/** A sheet without end and never printed, to see how high things stand. */
+export function scratchSheet(options: PdfOptions): Sheet {
+  return { ...openSheet("", options), bottom: Number.POSITIVE_INFINITY };
+}
+
+/** How high it stands what `draw` sets on a sheet. */
+export function heightOn(scratch: Sheet, draw: (sheet: Sheet) => void): number {
+  scratch.y = scratch.top;
+  draw(scratch);
+  return scratch.y - scratch.top;
+}
+
 /** Begins a page with this running header, unless the page at hand is empty. */
 export function newPage(sheet: Sheet, running: string): void {
   if (sheet.y > sheet.top) {
@@ -217,14 +229,25 @@ export function heightOfDrawing(sheet: Sheet, svg: string): number {
   return height * Math.min(1, sheet.width / width);
 }
 
+/** Share of its size that a drawing may be set smaller, to stay on the page it begins on. */
+const SNUG = 0.8;
+
 /** An SVG as large as it may be; it is not broken over pages. */
-export function drawing(sheet: Sheet, svg: string, most: { width: number; height: number }): void {
+export function drawing(
+  sheet: Sheet,
+  svg: string,
+  most: { width: number; height: number },
+  place: { centred?: boolean; snug?: boolean } = {},
+): void {
   const own = sizeOf(svg);
-  const scale = Math.min(most.width / own.width, most.height / own.height);
+  const full = Math.min(most.width / own.width, most.height / own.height);
+  const room = (sheet.bottom - sheet.y) / (own.height * full);
+  const scale = place.snug === true && room < 1 && room >= SNUG ? full * room : full;
   const [width, height] = [own.width * scale, own.height * scale];
-  ensure(sheet, height);
+  ensure(sheet, height - 0.01);
   const { shapes, texts } = withoutTexts(svg);
-  svgToPdf(sheet.document, shapes, sheet.left, sheet.y, {
+  const left = sheet.left + (place.centred === true ? (sheet.width - width) / 2 : 0);
+  svgToPdf(sheet.document, shapes, left, sheet.y, {
     width,
     height,
     assumePt: true,
@@ -233,11 +256,11 @@ export function drawing(sheet: Sheet, svg: string, most: { width: number; height
     warningCallback: () => undefined,
   });
   for (const { text, x, y, size, bold, anchor, upwards, colour, base } of texts) {
-    const place = upwards ? { x: 0, y: 0 } : { x: x * scale, y: y * scale };
-    sheet.document.save().translate(sheet.left, sheet.y);
+    const at = upwards ? { x: 0, y: 0 } : { x: x * scale, y: y * scale };
+    sheet.document.save().translate(left, sheet.y);
     if (upwards) sheet.document.translate(x * scale, y * scale).rotate(-90);
     const face = bold ? "plainBold" : "plain";
-    setLine(sheet.setter, text, { ...place, anchor, base }, { face, size: size * scale, colour });
+    setLine(sheet.setter, text, { ...at, anchor, base }, { face, size: size * scale, colour });
     sheet.document.restore();
   }
   sheet.y += height + 10;

@@ -9,6 +9,16 @@ function readyCut(bought: readonly { name: string; count: number }[]): string[] 
   return bought.filter(({ count }) => count > 0).map(({ name, count }) => words.readyCut(count, name));
 }
 
+/** Yardage and pieces ready cut as they are asked for; `none` where nothing is. */
+export function askedFor(
+  purchase: { text: string } | null,
+  bought: readonly { name: string; count: number }[],
+  none: string,
+): string {
+  const all = [...(purchase === null ? [] : [purchase.text]), ...readyCut(bought)];
+  return all.length === 0 ? none : words.together(all);
+}
+
 /** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
 export function boughtWords(
   { purchase, sold, stock = [] }: FabricPlan,
