@@ -1,5 +1,5 @@
 import type { Frames, StripCount } from "./assemble.ts";
-import { startClock } from "./clock.ts";
+import { type Clock, startClock } from "./clock.ts";
 import { toLayouts } from "./layouts.ts";
 import type { Filling } from "./oracle.ts";
 import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./reduce.ts";
@@ -22,13 +22,15 @@ import type {
 
 /**
  * Finds the cheapest way to cut every item from the stock in the problem's cutting style, with a true lower
- * bound. All sizes are whole numbers of the caller's steps. `now` is the clock on the wall, in milliseconds.
+ * bound. All sizes are whole numbers of the caller's steps. `now` is the clock on the
+ * wall, in milliseconds; `load` brings the solver.
  * @throws RangeError when the problem holds anything but whole numbers in range.
  */
 export async function pack(
   problem: PackingProblem,
   limits: SearchLimits = {},
   now?: () => number,
+  load: (clock: Clock) => Promise<Solver> = highsSolver,
 ): Promise<PackingResult> {
   checkProblem(problem);
   // Loading the solver is not part of the search's time.
@@ -59,7 +61,7 @@ export async function pack(
         target: limits.target ?? null,
         report: (objective, bound) => limits.onProgress?.({ objective, bound }),
       }),
-    () => highsSolver(clock),
+    () => load(clock),
   );
   stats.milliseconds = clock.spent();
   return toResult(problem, kinds, groups, step, answer, stats, clock.wasLate());

@@ -1,12 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { startClock } from "../../src/engine/clock.ts";
-import { withSolver } from "../../src/engine/pack.ts";
+import { pack, withSolver } from "../../src/engine/pack.ts";
 import { gatherKinds } from "../../src/engine/reduce.ts";
 import { lengthOf } from "../../src/engine/roll.ts";
 import { absentSolver } from "../../src/engine/solver/absent.ts";
 import { dropSolver, highsSolver } from "../../src/engine/solver/highs.ts";
-import type { Solver } from "../../src/engine/solver/types.ts";
+import type { IntegerOutcome, LinearOutcome, Solver } from "../../src/engine/solver/types.ts";
 import { type StockAnswer, solveStock } from "../../src/engine/stock.ts";
+import type { PackingProblem } from "../../src/engine/types.ts";
+import { verify } from "../../src/engine/verify.ts";
 
 const items = [
   { across: 17, along: 42, demand: 12, turnable: true, place: "strips" as const },
@@ -21,7 +23,7 @@ function solveWith(solver: Solver): StockAnswer {
     roll: { run: 120, available: null, costPerLength: 1 },
     style: "strips-2",
     solver,
-    clock: startClock({ effort: 3000 }),
+    clock: startClock({ effort: 300 }),
     stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 },
     target: null,
     report: () => {},
@@ -45,6 +47,108 @@ function breakingSolver(real: Solver, at: number): Solver {
     },
   };
 }
+
+/** Ways in which the solver goes wrong at its n-th linear or whole-number program. */
+const FAULTS: Record<string, { linear?: Break<LinearOutcome>; integer?: Break<IntegerOutcome> }> = {
+  "a linear program gives up": { linear: (good) => ({ ...good, status: "failed" }) },
+  "a linear program answers with no numbers": {
+    linear: (good) => ({ ...good, values: good.values.map(() => NaN), prices: good.prices.map(() => NaN) }),
+  },
+  "a linear program answers with endless prices": {
+    linear: (good) => ({ ...good, prices: good.prices.map(() => Infinity) }),
+  },
+  "a linear program answers with prices of its own": {
+    linear: (good) => ({ ...good, prices: good.prices.map((_, i) => (i % 2 === 0 ? -7 : 1e9)) }),
+  },
+  "a whole-number program runs into its limit": {
+    integer: (good) => ({ ...good, status: "limit", values: null, bound: -Infinity }),
+  },
+  "a whole-number program fails": {
+    integer: () => ({ status: "failed", objective: NaN, values: null, bound: NaN }),
+  },
+  "a whole-number program calls optimal what holds nothing": {
+    integer: (good) => ({ ...good, status: "optimal", values: good.values?.map(() => 0) ?? null }),
+  },
+  "a whole-number program answers in fractions": {
+    integer: (good) => ({ ...good, values: good.values?.map((value) => value * 0.6) ?? null }),
+  },
+  "the module aborts in a linear program": { linear: abort },
+  "the module aborts in a whole-number program": { integer: abort },
+};
+
+type Break<T> = (good: T) => T;
+
+function abort(): never {
+  throw new WebAssembly.RuntimeError("unreachable");
+}
+
+function faulty(
+  real: Solver,
+  { linear, integer }: (typeof FAULTS)[string],
+  from: number,
+  tell: () => void,
+): Solver {
+  let linears = 0;
+  let integers = 0;
+  return {
+    linearModel() {
+      const model = real.linearModel();
+      return {
+        ...model,
+        solve(milliseconds) {
+          const good = model.solve(milliseconds);
+          if (linear === undefined || ++linears < from) return good;
+          tell();
+          return linear(good);
+        },
+      };
+    },
+    integer(...asked) {
+      const good = real.integer(...asked);
+      if (integer === undefined || ++integers < from) return good;
+      tell();
+      return integer(good);
+    },
+  };
+}
+
+/** Problems that ask for linear programs only, and for whole-number programs as well. */
+const fixed = (across: number, along: number, demand: number, turnable: boolean) => ({
+  ...{ across, along, demand, turnable },
+  place: "strips" as const,
+});
+const PROBLEMS: Record<"linear" | "integer", PackingProblem> = {
+  linear: { style: "strips-2", items, roll: { width: 120, available: null, costPerLength: 1 }, sheets: [] },
+  integer: {
+    style: "strips-3",
+    items: [
+      fixed(9, 1, 13, false),
+      fixed(42, 2, 14, false),
+      fixed(42, 39, 8, true),
+      fixed(14, 18, 17, false),
+    ],
+    roll: { width: 83, available: null, costPerLength: 1 },
+    sheets: [],
+  },
+};
+
+describe.each(Object.entries(FAULTS))("when %s", (_, fault) => {
+  test.each([1, 2])("from number %i on, the plan is whole and the bound is true", async (from) => {
+    const problem = PROBLEMS[fault.integer === undefined ? "linear" : "integer"];
+    const limits = { effort: 300 };
+    const good = await pack(problem, limits);
+    expect(good.status).toBe("proven");
+    let broken = 0;
+    const ill = await pack(problem, limits, undefined, async (clock) =>
+      faulty(await highsSolver(clock), fault, from, () => broken++),
+    );
+    expect(broken).toBeGreaterThanOrEqual(from === 1 || fault.linear !== undefined ? 1 : 0);
+    expect(verify(problem, ill)).toEqual([]);
+    expect(ill.bound.value).toBeLessThanOrEqual(good.objective);
+    expect(ill.bound.value).toBeGreaterThan(0);
+    expect(ill.objective).toBeGreaterThanOrEqual(good.objective);
+  });
+});
 
 describe("when the solver breaks down", () => {
   test("the search is begun again on a fresh module and ends as it would have", async () => {
