@@ -1,7 +1,7 @@
 import type { Outcome } from "../diagnostics/types.ts";
 import { type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
-import type { Plan, Purchase } from "../plan/types.ts";
+import type { FabricPlan, Plan, Purchase } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
 import type { Stash } from "../stash/index.ts";
 import { planWith } from "./plan-with.ts";
@@ -15,8 +15,16 @@ export interface Suited {
   used: number;
   /** Still to buy; null when nothing is. */
   buy: Purchase | null;
+  /** Pieces still to buy ready cut. */
+  readyCut: { name: string; count: number }[];
   /** To buy without the drawer. */
   without: Purchase | null;
+  withoutReadyCut: { name: string; count: number }[];
+}
+
+function readyCutOf(fabric: FabricPlan | undefined): Suited["readyCut"] {
+  const shop = (fabric?.stock ?? []).filter(({ from, used }) => from === "shop" && used > 0);
+  return shop.map(({ name, used }) => ({ name, count: used }));
 }
 
 /** Which fabrics of a quilt the drawer covers: planned with it and without it. */
@@ -30,11 +38,22 @@ export async function suitsOf(
   if (first.value === null) return { value: null, diagnostics: first.diagnostics };
   const { value: without } = await planSpec(spec, options, solve);
   const { plan } = first.value;
-  const fabrics = plan.fabrics.map(({ name, lays, purchase }): Suited => {
-    const used = lays.filter(({ source }) => source === "fixed").length;
-    const covers = used === 0 ? "nothing" : purchase === null ? "all" : "partly";
-    const bought = without?.fabrics.find((fabric) => fabric.name === name)?.purchase ?? null;
-    return { fabric: name, covers, used, buy: purchase, without: bought };
+  const fabrics = plan.fabrics.map((fabric): Suited => {
+    const { name, lays, purchase, mix, stock = [] } = fabric;
+    const fromStash = new Set(stock.filter(({ from }) => from === "stash").map((kind) => kind.name));
+    const used = lays.filter((lay) => lay.source === "fixed" && fromStash.has(lay.name)).length;
+    const isBought = purchase !== null || mix !== undefined;
+    const covers = used === 0 ? "nothing" : isBought ? "partly" : "all";
+    const before = without?.fabrics.find((other) => other.name === name);
+    return {
+      fabric: name,
+      covers,
+      used,
+      buy: purchase,
+      readyCut: readyCutOf(fabric),
+      without: before?.purchase ?? null,
+      withoutReadyCut: readyCutOf(before),
+    };
   });
   return { value: { plan, fabrics }, diagnostics: first.diagnostics };
 }

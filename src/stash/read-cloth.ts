@@ -28,6 +28,8 @@ export function readCloth(
     const { across, along } = trade;
     return { value: { fabric: name, across, along, count, note }, diagnostics: [] };
   }
+  if (trade !== null)
+    return refuse(`"${size}" says how wide the strips are; how long is wanted too, as 42 x 2 1/2 in`);
   const read = parseSize(size, bare);
   if (!read.ok) return refuse(`"${size}" is not a size: ${read.problem.message}`);
   const [across, along] = [Number(floor(read.across)), Number(floor(read.along))];

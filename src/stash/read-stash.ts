@@ -22,6 +22,9 @@ interface Read {
   info: { bytes: number };
 }
 
+/** `sep=;` alone in the first line. */
+const SIGN_HINT = /^\ufeff?"?sep=([,;\t])"?[ \t]*(?:\r\n|\n|\r|$)/i;
+
 /** Most of one kind of cloth a drawer may be said to hold. */
 const MOST = 9999;
 
@@ -35,7 +38,10 @@ export function readStash(text: string, file: string, bare: LengthUnit): Outcome
   const delimiter = delimiterOf(text);
   const records = split(text, delimiter);
   if ("line" in records) return fail(say.stashUnclosed(file, records.line));
-  const [first, ...rest] = records.rows;
+  const [hint, ...rows] = records.rows;
+  // Some spreadsheets write the sign they part cells with above the headings.
+  const hinted = hint !== undefined && SIGN_HINT.test(hint.raw);
+  const [first, ...rest] = hinted ? rows : records.rows;
   const headings = first?.cells ?? [];
   const columns = columnsOf(headings);
   if (first === undefined || columns === null) return fail(say.stashNoHeadings(file, headings));
@@ -45,21 +51,29 @@ export function readStash(text: string, file: string, bare: LengthUnit): Outcome
   };
   const diagnostics: Diagnostic[] = [];
   let guessed = false;
-  const rows = rest.map(({ raw, cells, line }): StashRow => {
+  const read = rest.map(({ raw, cells, line }): StashRow => {
     const row = { raw, cells, line };
     if (cells.every((cell) => cell.trim() === "")) return { ...row, cloth: null };
-    const read = readRow(cells, columns, measures, bare);
-    if ("problem" in read) {
-      diagnostics.push(say.stashRowUnreadable({ file, line, column: 1 }, read.problem));
+    const found = readRow(cells, columns, measures, bare);
+    if ("problem" in found) {
+      diagnostics.push(say.stashRowUnreadable({ file, line, column: 1 }, found.problem));
       return { ...row, cloth: null };
     }
-    guessed ||= read.guessed;
-    return { ...row, cloth: read.cloth };
+    guessed ||= found.guessed;
+    return { ...row, cloth: found.cloth };
   });
   if (guessed) diagnostics.push(say.stashMeasureTaken(file, bare));
   const lineEnd = /\r\n|\n|\r/.exec(text)?.[0] as Stash["lineEnd"] | undefined;
   return {
-    value: { head: first.raw, headings, columns, measures, delimiter, lineEnd: lineEnd ?? "\n", rows },
+    value: {
+      head: hinted ? hint.raw + first.raw : first.raw,
+      headings,
+      columns,
+      measures,
+      delimiter,
+      lineEnd: lineEnd ?? "\n",
+      rows: read,
+    },
     diagnostics,
   };
 }
@@ -70,6 +84,8 @@ function fail(diagnostic: Diagnostic): Outcome<Stash> {
 
 /** The sign that stands most often in the first line. Spreadsheets set to a decimal comma write semicolons. */
 function delimiterOf(text: string): Stash["delimiter"] {
+  const [, named] = SIGN_HINT.exec(text) ?? [];
+  if (named !== undefined) return named as Stash["delimiter"];
   const line = text.split(/[\r\n]/, 1)[0] ?? "";
   const times = (sign: string) => line.split(sign).length;
   if (times("\t") > Math.max(times(","), times(";"))) return "\t";
@@ -173,14 +189,20 @@ function readSize(width: string, length: string, measures: Stash["measures"], ba
     if (trade !== null && trade.across !== null) {
       return { across: trade.across, along: trade.along, guessed: false };
     }
+    // How wide the fabric was that it was cut from is not known here.
+    if (trade !== null) return { problem: "it says how wide its strips are, not how long" };
   }
   if (width === "" || length === "") {
     return { problem: width === "" ? "it has no width" : "it has no length" };
   }
   const first = parseLength(width, measures.width ?? bare);
   const second = parseLength(length, measures.length ?? bare);
-  const across = inTicks(measures.width === null ? again(width, first, second) : first);
-  const along = inTicks(measures.length === null ? again(length, second, first) : second);
+  const beside = {
+    width: measures.width ?? besideOf(unitOf(second) ?? measures.length),
+    length: measures.length ?? besideOf(unitOf(first) ?? measures.width),
+  };
+  const across = inTicks(parseLength(width, beside.width ?? bare));
+  const along = inTicks(parseLength(length, beside.length ?? bare));
   for (const [written, read] of [
     [width, across],
     [length, along],
@@ -188,19 +210,18 @@ function readSize(width: string, length: string, measures: Stash["measures"], ba
     if (typeof read === "string") return { problem: `"${written}" is not a length: ${read}` };
     if (read <= 0) return { problem: `"${written}" is no size of a cloth` };
   }
-  const settled = measures.width !== null || measures.length !== null || unitOf(first) !== null;
-  return { across: Number(across), along: Number(along), guessed: !settled && unitOf(second) === null };
+  const guessed =
+    (unitOf(first) === null && beside.width === null) || (unitOf(second) === null && beside.length === null);
+  return { across: Number(across), along: Number(along), guessed };
 }
 
 function unitOf(read: ParsedLength): LengthUnit | null {
   return read.ok ? read.unit : null;
 }
 
-/** A bare number takes the measure written beside it in its row, unless that is one cloth is sold by. */
-function again(written: string, own: ParsedLength, beside: ParsedLength): ParsedLength {
-  const unit = unitOf(beside);
-  if (!own.ok || own.unit !== null || unit === null || unit === "yd" || unit === "m") return own;
-  return parseLength(written, unit);
+/** A bare number takes the measure beside it in its row or heading: beside metres centimetres, beside yards inches. */
+function besideOf(unit: LengthUnit | null): LengthUnit | null {
+  return unit === "m" ? "cm" : unit === "yd" ? "in" : unit;
 }
 
 /** There is no more cloth than is said: to the tick below. Or what is wrong. */

@@ -45,7 +45,8 @@ export function clothToHand(
     for (const { across, along, count } of own) {
       const name = `${FROM_STASH} ${formatSize(across, along, ruler)}`;
       const before = bySize.get(`${across} ${along}`);
-      bySize.set(`${across} ${along}`, { name, across, along, available: (before?.available ?? 0) + count });
+      const available = (before?.available ?? 0) + count;
+      bySize.set(`${across} ${along}`, { name, across, along, available, from: "stash" });
     }
     const pieces = [...bySize.values()].sort(
       (a, b) => b.across * b.along - a.across * a.along || b.across - a.across,

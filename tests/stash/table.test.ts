@@ -93,6 +93,31 @@ describe("a table as makers keep it", () => {
     expect(read("fabric,width,length\nSky,55,50 cm\n").told).toEqual([]);
   });
 
+  test("a bare number beside metres is in centimetres, beside yards in inches; a heading holds for its neighbour", () => {
+    const sizes = (text: string) => read(text).cloths.map(({ across, along }) => [across, along]);
+    expect(sizes("fabric;width;length\nMoss;110;1,5 m\nMoss;44;2 yd\n")).toEqual([
+      [110 * CM, 150 * CM],
+      [44 * IN, 72 * IN],
+    ]);
+    expect(sizes("fabric,width (cm),length\nMoss,55,50\n")).toEqual([[55 * CM, 50 * CM]]);
+    expect(read("fabric;width;length\nMoss;110;1,5 m\n").told).toEqual([]);
+  });
+
+  test("rewritten by a spreadsheet: a line with its sign, empty columns at the end, counts with decimals", () => {
+    const text =
+      '\ufeffsep=;\r\nFabric;Width;Length;How many;Note;;\r\nSky;"53,5 cm";21½ in;3,0;"blue ""one""; left";;\r\n' +
+      "Old;big;18 in;1;keep me;;\r\nChalk;2 1/2 in strips;;4;;;\r\nChalk;10 in squares;;12;;;\r\n;;;;;;\r\n";
+    const { value, cloths, told } = read(text);
+    expect(told).toEqual([4, 5].map((line) => `STASH-ROW-UNREADABLE ${line}`));
+    expect(cloths).toEqual([
+      { fabric: "Sky", across: 53.5 * CM, along: 21.5 * IN, count: 3, note: 'blue "one"; left' },
+      { fabric: "Chalk", across: 10 * IN, along: 10 * IN, count: 12, note: "" },
+    ]);
+    expect(printStash(value!)).toBe(text);
+    const cloth = { fabric: "Moss", across: IN, along: IN, count: 2, note: "" };
+    expect(printStash(addCloth(value!, cloth, "in"))).toBe(`${text}Moss;1 in;1 in;2;;;\r\n`);
+  });
+
   test("what is no table is refused whole", () => {
     expect(read("").told).toEqual(["STASH-NO-HEADINGS 1"]);
     expect(read("Sky,21,18,3\n").told).toEqual(["STASH-NO-HEADINGS 1"]);
@@ -199,8 +224,8 @@ describe("cloth added and taken", () => {
       {
         fabric: "SKY",
         pieces: [
-          { name: "stash piece 21 x 18 in", across: 21 * IN, along: 18 * IN, available: 3 },
-          { name: "stash piece 10 x 10 in", across: 10 * IN, along: 10 * IN, available: 1 },
+          { name: "stash piece 21 x 18 in", across: 21 * IN, along: 18 * IN, available: 3, from: "stash" },
+          { name: "stash piece 10 x 10 in", across: 10 * IN, along: 10 * IN, available: 1, from: "stash" },
         ],
       },
     ]);

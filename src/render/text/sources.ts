@@ -1,6 +1,7 @@
 import type { Suited } from "../../choices/suits.ts";
 import { formatSize } from "../../length/index.ts";
-import type { Plan } from "../../plan/types.ts";
+import type { FixedStock, Plan } from "../../plan/types.ts";
+import { askedFor } from "./bought.ts";
 import { choiceWords } from "./choice-words.ts";
 import { alignedLines } from "./table.ts";
 
@@ -11,11 +12,13 @@ const COLUMNS = [
 ] as const;
 
 /** Pieces of one name that are cut into, each fabric and size a line. */
-function laysOf(plan: Plan, wanted: (fabric: string, name: string) => boolean): string[][] {
-  return plan.fabrics.flatMap(({ name, lays }) => {
+function laysOf(plan: Plan, wanted: (fabric: string, kind: FixedStock) => boolean): string[][] {
+  return plan.fabrics.flatMap(({ name, lays, stock = [] }) => {
+    const kinds = new Map(stock.map((kind) => [kind.name, kind]));
     const found = new Map<string, number>();
     for (const lay of lays) {
-      if (lay.source !== "fixed" || !wanted(name, lay.name)) continue;
+      const kind = kinds.get(lay.name);
+      if (lay.source !== "fixed" || kind === undefined || !wanted(name, kind)) continue;
       const size = formatSize(lay.across, lay.along, plan.ruler);
       found.set(size, (found.get(size) ?? 0) + 1);
     }
@@ -23,11 +26,9 @@ function laysOf(plan: Plan, wanted: (fabric: string, name: string) => boolean): 
   });
 }
 
-const isFatQuarter = (name: string) => name.includes("fat quarter");
-
 /** What of the stash is cut into, and what is to be done with the table afterwards. Empty when nothing is. */
 export function stashUse(plan: Plan, stash: string): string {
-  const rows = laysOf(plan, (_, name) => !isFatQuarter(name));
+  const rows = laysOf(plan, (_, { from }) => from === "stash");
   const { stash: title, take } = choiceWords.sources;
   if (rows.length === 0) return `${title}: ${choiceWords.kits.none}\n`;
   return [`${title}:`, ...alignedLines(COLUMNS, rows), take(stash), ""].join("\n");
@@ -35,7 +36,10 @@ export function stashUse(plan: Plan, stash: string): string {
 
 /** How many fat quarters of each colour to buy. */
 export function fatQuarterList(plan: Plan, fabrics: readonly string[]): string {
-  const rows = laysOf(plan, (fabric, name) => fabrics.includes(fabric) && isFatQuarter(name));
+  const rows = laysOf(
+    plan,
+    (fabric, { from, name }) => fabrics.includes(fabric) && from === "shop" && name.includes("fat quarter"),
+  );
   const total = rows.reduce((sum, [, count = ""]) => sum + Number.parseInt(count, 10), 0);
   const { fatQuarters, total: together, pieces } = choiceWords.sources;
   if (rows.length === 0) return `${fatQuarters}: ${choiceWords.kits.none}\n`;
@@ -58,8 +62,8 @@ export function suitsList(name: string, fabrics: readonly Suited[]): string {
     one.fabric,
     covers[one.covers],
     String(one.used),
-    one.buy?.text ?? none,
-    one.without?.text ?? none,
+    askedFor(one.buy, one.readyCut, none),
+    askedFor(one.without, one.withoutReadyCut, none),
   ]);
   return [title(name), "", ...alignedLines(SUITED, rows), ""].join("\n");
 }
