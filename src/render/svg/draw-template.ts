@@ -1,10 +1,11 @@
 import type { Template } from "../../plan/template-types.ts";
 import type { Plan } from "../../plan/types.ts";
 import { toSvg } from "./canvas.ts";
+import { moveNodes } from "./move.ts";
 import { PAPER } from "./palette.ts";
 import { rect, type Scene, type SceneNode } from "./scene.ts";
-import { type Cell, templateCell } from "./template-cells.ts";
-import { HEAD, HEAD_WIDTH, templateHead } from "./template-head.ts";
+import { type Cell, captionBeside, templateAlone, templateCell } from "./template-cells.ts";
+import { COLUMN, HEAD, HEAD_WIDTH, templateColumn, templateHead } from "./template-head.ts";
 import { fullSize } from "./template-outline.ts";
 import { templateTiles, tilingOf } from "./template-tiles.ts";
 import { TEMPLATE_WORDS as words } from "./template-words.ts";
@@ -21,7 +22,7 @@ const ROOM = { width: SHEET.width - 2, height: SHEET.height - HEAD - 2 } as cons
 const MOST_PARTS = 9;
 
 /** How a template comes onto paper. */
-export type OnPaper = "sheet" | "turned" | "parts" | "draw";
+export type OnPaper = "sheet" | "turned" | "tall" | "tall turned" | "parts" | "draw";
 
 /** Large triangles, and what would take many sheets, are drawn on the cloth with a ruler. */
 export function onPaper(template: Template): OnPaper {
@@ -29,6 +30,11 @@ export function onPaper(template: Template): OnPaper {
     const cell = fullSize(template, turned);
     // A caption takes up to a sixth of the sheet.
     if (cell.width <= ROOM.width - 2 && cell.height <= ROOM.height - 90) return turned ? "turned" : "sheet";
+  }
+  for (const turned of [false, true]) {
+    const { width, height } = fullSize(template, turned);
+    if (width <= SHEET.width - COLUMN - 14 && height <= SHEET.height - 4)
+      return turned ? "tall turned" : "tall";
   }
   const { columns, rows } = tilingOf(template, ROOM);
   return template.seam.length === 3 || columns * rows > MOST_PARTS ? "draw" : "parts";
@@ -118,6 +124,10 @@ export function templateSheets(plan: Plan): { names: string[]; scene: Scene }[] 
     templates: placed.map(({ cell }) => cell.template),
     nodes: placed.flatMap(({ cell, x, y }) => cell.nodesAt(x, HEAD + y)),
   }));
+  const tall = templates.flatMap((template) => {
+    const how = onPaper(template);
+    return how === "tall" || how === "tall turned" ? [{ template, turned: how === "tall turned" }] : [];
+  });
   const divided = templates
     .filter((template) => onPaper(template) === "parts")
     .flatMap((template) =>
@@ -126,15 +136,30 @@ export function templateSheets(plan: Plan): { names: string[]; scene: Scene }[] 
         nodes: nodesAt(HEAD),
       })),
     );
-  const sheets = [...whole, ...divided];
-  return sheets.map(({ templates: shown, nodes }, i) => {
-    const title = words.sheet(plan.name, i + 1, sheets.length);
-    const head = templateHead(title, signsOf(shown), SHEET.width);
+  const headed = [...whole, ...divided];
+  const count = headed.length + tall.length;
+  const sheet = (number: number, shown: readonly Template[], nodes: (title: string) => SceneNode[]) => {
+    const title = words.sheet(plan.name, number, count);
     return {
       names: shown.map(({ name }) => name),
-      scene: scene(title, `templates-${i + 1}-`, SHEET, [...head, ...nodes]),
+      scene: scene(title, `templates-${number}-`, SHEET, nodes(title)),
     };
-  });
+  };
+  return [
+    ...headed.map(({ templates: shown, nodes }, i) =>
+      sheet(i + 1, shown, (title) => [...templateHead(title, signsOf(shown), SHEET.width), ...nodes]),
+    ),
+    ...tall.map(({ template, turned }, i) =>
+      sheet(headed.length + i + 1, [template], (title) => [
+        ...templateAlone(template, plan, turned, 1, 2),
+        ...moveNodes(
+          templateColumn(title, signsOf([template]), captionBeside(template, plan)),
+          SHEET.width - COLUMN - 1,
+          1,
+        ),
+      ]),
+    ),
+  ];
 }
 
 /** One template by itself, whole, however large: a file of its own. */

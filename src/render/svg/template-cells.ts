@@ -4,6 +4,7 @@ import { arrow } from "./marks.ts";
 import { textWidth } from "./metrics.ts";
 import { INK } from "./palette.ts";
 import type { SceneNode } from "./scene.ts";
+import type { Said } from "./template-head.ts";
 import { type FullSize, fullSize, insideMarks, outlineLines } from "./template-outline.ts";
 import { countWords, fromWords, purposeWords } from "./template-words.ts";
 import { lineHeight, textIn } from "./text.ts";
@@ -28,12 +29,6 @@ export interface Cell {
   nodesAt: (x: number, y: number) => SceneNode[];
 }
 
-interface Said {
-  text: string;
-  size: number;
-  bold: boolean;
-}
-
 /** What stands above a template: its name, what it is cut from and how often, and what for. */
 function captionOf(template: Template, plan: Plan, width: number): Said[] {
   const lines = (text: string, size: number, most: number, bold = false): Said[] =>
@@ -42,6 +37,24 @@ function captionOf(template: Template, plan: Plan, width: number): Said[] {
     ...lines(`${fromWords(use, plan)}: ${countWords(use)}`, LINE, 3),
   ]);
   return [...lines(template.name, NAME, 1, true), ...uses, ...lines(purposeWords(template, plan), SMALL, 3)];
+}
+
+/** The same unbroken, for a column beside the template. */
+export function captionBeside(template: Template, plan: Plan): Said[] {
+  return captionOf(template, plan, Number.POSITIVE_INFINITY);
+}
+
+/** A template by itself at a place, its corner at `x` and `y`. */
+export function templateAlone(
+  template: Template,
+  plan: Plan,
+  turned: boolean,
+  x: number,
+  y: number,
+): SceneNode[] {
+  const shape = fullSize(template, turned);
+  const room = { x: 0, y: 0, width: shape.width, height: shape.height };
+  return [...outlineLines(shape, x, y), ...insideMarks(shape, insideWords(template, plan), room, x, y).nodes];
 }
 
 /** What is written inside a template: counts for each letter, as short as can be. */

@@ -10,7 +10,7 @@ export const TEMPLATE_WORDS = {
   alone: (plan: string, name: string) => `Template ${name}: ${plan || "A quilt"}`,
   inch: "1 in",
   centimetres: "2 cm",
-  print: "Print at 100 %, not fitted to the page. Measure the square before cutting: 1 in, or 2 cm.",
+  print: "Print at 100 %, not fitted to the page; measure the square before cutting.",
   lines:
     "Solid line: cut here. Dashed line: sew here. Dots: corners of the seam. Rings: a neighbour's corner comes here.",
   grain: "Thin arrow: the straight grain, along the selvage.",
