@@ -4,6 +4,7 @@ import { auditPlan } from "../../src/audit/index.ts";
 import { planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import type { PiecedPart, Point } from "../../src/quilt/index.ts";
+import { makingSteps } from "../../src/render/text/making.ts";
 import { INCH } from "../quilt/reading.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 import { make, pressingOf } from "./fixture.ts";
@@ -141,6 +142,20 @@ describe("planned", () => {
     expect(web?.note).toBe("cut it on its printed lines only");
     for (const { x1, y1, x2, y2 } of web?.cuts ?? [])
       for (const place of [x1, y1, x2, y2]) expect(place % INCH).toBe(0);
+    // What the maker reads: patches in their order, nothing trimmed or squared up.
+    const told = makingSteps(plan).replaceAll(/\s+/g, " ");
+    const order = [
+      "patch 1, rectangle [dusk]",
+      "Line 1: patch 2, flying geese, goose",
+      "Line 2: patch 3",
+      "Line 3: patch 4",
+    ];
+    const places = order.map((words) => told.indexOf(words));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(places[0]).toBeGreaterThan(0);
+    expect(told).toContain("Cut 36 pieces of gridded web 6 x 6 squares (6 x 6 in)");
+    expect(told).toContain("Made on foundation, not squared up: round 8 1/2 x 8 1/2 in.");
+    expect(told).not.toMatch(/Trim each|Trimmed once sewn|trimmed alike/);
     // What the audit would not let pass.
     const spoil = (change: (copy: Plan) => void): string[] => {
       const copy = structuredClone(plan);
