@@ -91,7 +91,8 @@ function buildLays(
   const { fabric } = cutList;
   const lays: Lay[] = [];
   const onBolt: StockLayout[] = [];
-  for (const layout of result.layouts) {
+  // Cloth in the order it was given: what is there already before what is bought.
+  for (const layout of [...result.layouts].sort((a, b) => a.sheet - b.sheet)) {
     const sheet = layout.stock === "sheet" ? fixedStock[layout.sheet] : undefined;
     if (sheet === undefined) {
       for (let i = 0; i < layout.count; i++) onBolt.push(layout);

@@ -36,6 +36,7 @@ test("the README shows every part of the tour", () => {
     "pieces",
     "new",
     "sizes",
+    "buy",
   ]);
 });
 
