@@ -8,13 +8,15 @@ import type { Said } from "./template-head.ts";
 import { type FullSize, fullSize, insideMarks, outlineLines } from "./template-outline.ts";
 import { countWords, fromWords, purposeWords } from "./template-words.ts";
 import { lineHeight, textIn } from "./text.ts";
-import { cleanText, wrap } from "./text-fit.ts";
+import { cleanText, shorten, wrap } from "./text-fit.ts";
 
 /** A caption is at least this wide, so that it can be read beside a narrow template. */
 const CAPTION = 230;
 const NAME = 14;
 const LINE = 9;
 const SMALL = 8;
+/** Room for a fabric's name inside a template, at the size of its counts. */
+const NAME_ROOM = 150;
 /** Room for a grain arrow beside a template too small to hold one. */
 const BESIDE = 16;
 
@@ -61,7 +63,7 @@ export function templateAlone(
 export function insideWords(template: Template, plan: Plan): { name: string; more: string[] } {
   const more = template.uses.map((use) => {
     const letter = plan.fabrics[use.fabric]?.pieces[use.piece]?.letter ?? "";
-    return `${cleanText(plan.fabrics[use.fabric]?.name ?? "").slice(0, 24)} [${letter}]: ${countWords(use)}`;
+    return `${shorten(cleanText(plan.fabrics[use.fabric]?.name ?? ""), NAME_ROOM, 8.5)} [${letter}]: ${countWords(use)}`;
   });
   return { name: template.name, more: more.slice(0, 4) };
 }
