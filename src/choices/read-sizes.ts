@@ -30,8 +30,8 @@ export interface SizeAsked {
 export const MOST_BLOCKS = 60;
 
 const BLOCKS = /^(\d{1,3})\s*[x×]\s*(\d{1,3})(?:\s*blocks?)?$/i;
-/** A comma with a space or a letter or a size in blocks beside it parts sizes; `30,5` is a number. */
-const BETWEEN_SIZES = /\s*(?:;|,(?!\d)|,(?=\d+\s*[x×]))\s*/i;
+/** A comma before anything but a decimal parts sizes: `3x3,4x5` too. */
+const COMMA = /,(?!\d)|,(?=\d+\s*[x×])/;
 const CLAUSE = /\s+(?=(?:drop|tuck)\b)/i;
 const SIDES = ["left", "right", "foot", "head"] as const;
 
@@ -39,8 +39,9 @@ type Side = (typeof SIDES)[number];
 
 /** Reads `3x3, 4x5; 60 x 80 in; queen drop 12 in at sides and foot`. Every size that is none is told. */
 export function readSizes(text: string, ruler: Ruler): Outcome<SizeAsked[]> {
+  // Where semicolons part the sizes, commas are those of decimals.
   const parts = text
-    .split(BETWEEN_SIZES)
+    .split(text.includes(";") ? ";" : COMMA)
     .map((part) => part.trim())
     .filter((part) => part !== "");
   const asked: SizeAsked[] = [];

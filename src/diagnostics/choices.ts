@@ -67,7 +67,7 @@ export function nothingToTurn(): Diagnostic {
 
 const SIZES_HELP =
   "Write blocks across and down (4x5), a finished size with its measure (60 x 80 in), or a bed " +
-  "(queen, queen drop 12 in, single drop 30 cm at sides and foot); several with commas between them.";
+  "(queen, queen drop 12 in, single drop 30 cm at sides and foot); several with commas between them, or semicolons.";
 
 /** A size of a quilt that cannot be read. */
 export function sizeUnreadable(
