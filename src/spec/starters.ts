@@ -239,6 +239,46 @@ fabrics:
       - C 6 1/2 x 8 1/2, 12
 `;
 
+const TEMPLATES = `# Boats whose patches are cut with templates: the book prints them at full size.
+name: Regatta
+units: in
+fabrics:
+  - { name: sky,    colour: "#a9cbe0", print: one-way along }   # its up stays up
+  - { name: canvas, colour: "#f2ead8" }
+  - { name: red,    colour: "#b5382c" }
+  - { name: timber, colour: "#7a5230" }
+  - { name: sea,    colour: "#1f4e6b" }
+
+blocks:
+  boat:
+    size: 8
+    cell:
+      # Drawn on squared paper, 8 by 8: each patch by its corners, across from the left, then down.
+      # Without drawn-on the corners are finished lengths.
+      drawn-on: 8 x 8
+      drawn patches: { sky: sky, jib: canvas, main: red, hull: timber, sea: sea }
+      patches:
+        - { part: sky,  corners: [[0, 0], [4, 0], [1, 5], [0, 5]] }
+        - { part: jib,  corners: [[4, 0], [4, 5], [1, 5]] }
+        - { part: main, corners: [[4, 0], [7, 5], [4, 5]] }
+        - { part: sky,  corners: [[4, 0], [8, 0], [8, 5], [7, 5]] }
+        - { part: sea,  corners: [[0, 5], [1, 5], [2, 7], [0, 7]] }
+        - { part: hull, corners: [[1, 5], [7, 5], [6, 7], [2, 7]] }
+        - { part: sea,  corners: [[7, 5], [8, 5], [8, 7], [6, 7]] }
+        - { part: sea,  corners: [[0, 7], [8, 7], [8, 8], [0, 8]] }
+  plain: { size: 8, cell: { square: sea } }
+
+setting:
+  rows: |
+    boat  plain boat
+    plain boat  plain
+    boat  plain boat
+
+borders:
+  - { fabric: sea, width: 2 }
+binding: red
+`;
+
 /** Every starter, the simplest first. */
 export const STARTERS: readonly Starter[] = [
   { name: "blocks", summary: "nine star blocks with a border: a good first file", text: BLOCKS },
@@ -254,5 +294,6 @@ export const STARTERS: readonly Starter[] = [
     summary: "geese on a gridded foundation, pieced patch by patch on its lines",
     text: FOUNDATION,
   },
+  { name: "templates", summary: "patches of any shape, cut with templates", text: TEMPLATES },
   { name: "cut-list", summary: "sizes to cut, with no design", text: CUT_LIST },
 ];
