@@ -102,6 +102,8 @@ export const bookWords = {
     title: "Bag labels",
     lead: "Cut along the dashed lines and put one in each bag, or fold it into a clip.",
     count: (count: number) => counted(count, "piece", "pieces"),
+    leadKits: (kits: number) =>
+      `Print this sheet ${kits} times, once for each kit. Cut along the dashed lines and put one label in each bag.`,
   },
 
   quilt: {

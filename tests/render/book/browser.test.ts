@@ -6,7 +6,8 @@ import { pathToFileURL } from "node:url";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
-import { bookPage } from "../../../src/render/book/index.ts";
+import { bookOf, bookPage } from "../../../src/render/book/index.ts";
+import { pagesOf, printFaults } from "../../support/pdf-text.ts";
 import { hostilePlan, listPlan, quiltPlan } from "./book-plans.ts";
 
 const PLACES = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
@@ -108,15 +109,16 @@ describe.skipIf(executablePath === undefined)("in a real browser", () => {
   });
 
   test.each(["A4", "Letter"] as const)(
-    "prints on %s: each fabric on sheets of its own, nothing cut off",
+    "prints on %s: pages numbered and headed by their fabric, nothing broken or cut off",
     async (format) => {
       const page = await open("quilt");
       const file = await page.pdf({ format });
-      const pages = [...file.toString("latin1").matchAll(/\/Type\s*\/Page\b(?!s)/g)].length;
+      const pages = await pagesOf(file);
+      expect(printFaults(pages, bookOf(plans.get("quilt") as Plan))).toEqual([]);
       // Cover, reading and cautions, buying, one or two for each of three fabrics, labels, the top, its block,
-      // waste, assumptions and words.
-      expect(pages).toBeGreaterThanOrEqual(10);
-      expect(pages).toBeLessThanOrEqual(18);
+      // up to six of sewing and finishing, waste, assumptions and words.
+      expect(pages.length).toBeGreaterThanOrEqual(10);
+      expect(pages.length).toBeLessThanOrEqual(22);
       await page.emulateMedia({ media: "print" });
       const kept = await page.evaluate(() =>
         [".step", ".drawing", ".label"].map(

@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
+import { bookOf } from "../../../src/render/book/index.ts";
 import { bookPdf } from "../../../src/render/pdf/index.ts";
 import { PDF_FONTS } from "../../support/fonts.ts";
+import { pagesOf, printFaults } from "../../support/pdf-text.ts";
 import { hostilePlan, listPlan, quiltPlan, smallestPlan } from "./book-plans.ts";
 
 async function printed(plan: Plan, paper: "a4" | "letter"): Promise<string> {
@@ -9,10 +11,10 @@ async function printed(plan: Plan, paper: "a4" | "letter"): Promise<string> {
   return Buffer.from(bytes).toString("latin1");
 }
 
-const pagesOf = (file: string) => [...file.matchAll(/\/Type \/Page\b(?!s)/g)].length;
+const pageCount = (file: string) => [...file.matchAll(/\/Type \/Page\b(?!s)/g)].length;
 
 test.each([
-  ["a quilt", quiltPlan, 10, 18],
+  ["a quilt", quiltPlan, 10, 22],
   ["a cut list", listPlan, 6, 10],
   ["one piece", smallestPlan, 5, 8],
   ["hostile names", hostilePlan, 15, 35],
@@ -23,8 +25,19 @@ test.each([
   expect(file.startsWith("%PDF-")).toBe(true);
   expect(file.trimEnd().endsWith("%%EOF")).toBe(true);
   expect(file).not.toContain("/Subtype /Image");
-  expect(pagesOf(file)).toBeGreaterThanOrEqual(least);
-  expect(pagesOf(file)).toBeLessThanOrEqual(most);
+  expect(pageCount(file)).toBeGreaterThanOrEqual(least);
+  expect(pageCount(file)).toBeLessThanOrEqual(most);
+});
+
+test.each([
+  ["a quilt on A4", quiltPlan, "a4"],
+  ["a cut list on Letter", listPlan, "letter"],
+] as const)("%s: pages are numbered and headed, no step or diagram is broken", async (_, make, paper) => {
+  const plan = await make();
+  const bytes = await bookPdf(plan, { fonts: PDF_FONTS, paper, made: new Date(0) });
+  const pages = await pagesOf(bytes);
+  expect(printFaults(pages, bookOf(plan))).toEqual([]);
+  expect(pages.length).toBe(pageCount(Buffer.from(bytes).toString("latin1")));
 });
 
 test("every page is of the paper asked for", async () => {
@@ -36,7 +49,7 @@ test("every page is of the paper asked for", async () => {
   ] as const) {
     const file = await printed(plan, paper);
     const boxes = [...file.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)];
-    expect(boxes.length).toBe(pagesOf(file));
+    expect(boxes.length).toBe(pageCount(file));
     for (const [, across = "", down = ""] of boxes) {
       expect(Number(across)).toBeCloseTo(box[0], 1);
       expect(Number(down)).toBeCloseTo(box[1], 1);
