@@ -4,7 +4,7 @@ import { formatSize } from "../length/index.ts";
 import { type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
-import { fillRows, layOutQuilt, type QuiltTop } from "../quilt/index.ts";
+import { exactToNumber, fillRows, layOutQuilt, type QuiltTop } from "../quilt/index.ts";
 import type { DrawnCell, QuarterTurn, QuiltSpec, Spec } from "../spec/index.ts";
 import { quickSolve } from "./quick-solve.ts";
 import { mirrorTurns, type Turning, turnings } from "./turnings.ts";
@@ -183,7 +183,9 @@ export async function arrangeBlocks(
     const error = diagnostics.find(({ severity }) => severity === "error");
     const planned = value === null || value.top === null ? null : summed(value, value.top, known);
     if (done === 0) known = new Set(noted(diagnostics));
-    const why = planned === null ? (error?.message ?? "") : "";
+    const oblong = mirrors.oblong.length > 0 && turnsAQuarter(asked);
+    const fault = oblong ? notSquare(mirrors.oblong) : (error?.message ?? "");
+    const why = planned === null ? fault : "";
     arrangements.push({ key, name, rows: writtenRows(asked), planned, why });
   }
   const figures = arrangements.flatMap(({ planned }) =>
@@ -195,10 +197,25 @@ export async function arrangeBlocks(
   return { value: { name: spec.name, seed, currency, arrangements, alike, noMirror }, diagnostics: [] };
 }
 
+const turnsAQuarter = (spec: QuiltSpec): boolean =>
+  fillRows(spec).some(({ cells }) => cells.some(({ turn }) => turn % 180 !== 0));
+
+const notSquare = (blocks: readonly string[]): string =>
+  `${blocks.join(", ")} ${blocks.length === 1 ? "is" : "are"} not square, and turned a quarter ${
+    blocks.length === 1 ? "it does" : "they do"
+  } not fit the rows.`;
+
+interface Mirrors {
+  of: (cell: DrawnCell) => QuarterTurn | null;
+  none: string[];
+  /** Blocks of the rows that are not square. */
+  oblong: string[];
+}
+
 /** By what turn each block of the rows shows its mirror image. */
-function mirrorsOf(spec: QuiltSpec): { of: (cell: DrawnCell) => QuarterTurn | null; none: string[] } {
+function mirrorsOf(spec: QuiltSpec): Mirrors {
   const top = layOutQuilt(spec).value?.top;
-  if (top === undefined) return { of: () => 0, none: [] };
+  if (top === undefined) return { of: () => 0, none: [], oblong: [] };
   const turns = mirrorTurns(top);
   const rows = fillRows(spec);
   const found = new Map<string, { turn: QuarterTurn | null; name: string }>();
@@ -209,5 +226,14 @@ function mirrorsOf(spec: QuiltSpec): { of: (cell: DrawnCell) => QuarterTurn | nu
     found.set(keyOf(cell), { turn: turns[design] ?? null, name: top.designs[design]?.name ?? "" });
   }
   const none = [...found.values()].flatMap(({ turn, name }) => (turn === null ? [name] : []));
-  return { of: (cell) => found.get(keyOf(cell))?.turn ?? null, none: [...new Set(none)] };
+  const oblong = top.blocks.flatMap(({ place, design }) => {
+    const own = top.designs[design];
+    if (place !== "block" || own === undefined) return [];
+    return exactToNumber(own.across) === exactToNumber(own.down) ? [] : [own.name];
+  });
+  return {
+    of: (cell) => found.get(keyOf(cell))?.turn ?? null,
+    none: [...new Set(none)],
+    oblong: [...new Set(oblong)],
+  };
 }

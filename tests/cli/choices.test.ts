@@ -70,19 +70,39 @@ describe("choices on the command line", () => {
   test("compare and arrange print tables; a cut list has nothing for them", async () => {
     const folder = emptyFolder();
     const quilt = join(import.meta.dirname, "..", "..", "fixtures", "quilts", "geese-and-bars.yaml");
-    const compared = await crossgrainHere(["compare", quilt, "--minutes", "seam=1"], folder);
-    expect(compared.stdout).toContain("flying geese: four at a time");
-    expect(compared.stdout).toContain("seam 1,");
-    const turned = await crossgrainHere(["arrange", quilt, "--out", "turned"], folder);
-    expect(turned.stdout).toContain("about the centre");
+    const compared = await crossgrainHere(
+      ["compare", quilt, "--minutes", "seam=1,yard=2", "--out", "ways"],
+      folder,
+    );
+    expect(compared.stdout).toMatch(/flying geese \(100\)\n {2}four at a time/);
+    expect(compared.stdout).toContain("  methods:\n    flying geese: four at a time\n");
+    expect(compared.stdout).toContain("seam 1, press 0.25, trim 0.75, yard 2.");
+    expect(readFileSync(join(folder, "ways", "compare.svg"), "utf8")).toContain(
+      "Ways of making Geese and bars",
+    );
+    const turned = await crossgrainHere(
+      ["arrange", quilt, "--only", "upside-down,centre", "--out", "turned"],
+      folder,
+    );
+    expect(turned.stdout).toContain("  about the centre: goose, bar are not square");
+    expect(turned.stdout).toContain("    rows: |\n");
     expect(readFileSync(join(folder, "turned", "arrangements.svg"), "utf8")).toContain("<svg");
     writeFileSync(join(folder, "tide.yaml"), SMALL);
     for (const command of ["compare", "arrange"]) {
       expect(await crossgrainHere([command, "tide.yaml"], folder)).toMatchObject({ code: 1 });
     }
-    expect(await crossgrainHere(["compare", quilt, "--minutes", "sleep=9"], folder)).toMatchObject({
-      code: 2,
-    });
+    for (const words of [
+      ["compare", quilt, "--minutes", "sleep=9"],
+      ["arrange", quilt, "--seed", "x"],
+      ["arrange", quilt, "--only", "spiral"],
+      ["buy", quilt, "--sizes", "3x3", "--kits", "2"],
+      ["buy", quilt, "--sizes", "quen"],
+    ]) {
+      expect(await crossgrainHere(words, folder)).toMatchObject({ code: 2, stdout: "" });
+    }
+    const sizes = await crossgrainHere(["buy", quilt, "--sizes", "2x2, crib drop 8 in", "--csv"], folder);
+    expect(sizes.stdout).toMatch(/^Size,2x2,crib\r\nasked for,,44 x 60 in\r\n/);
+    expect(sizes.stderr).toContain("warning QUILT-SIZE-NOT-MET");
   }, 60_000);
 });
 
