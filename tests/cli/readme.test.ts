@@ -74,3 +74,23 @@ test("the picture is there", () => {
   const [, picture = ""] = /!\[[^\]]+\]\(([^)]+)\)/.exec(readme) ?? [];
   expect(existsSync(join(ROOT, picture))).toBe(true);
 });
+
+test("every picture is one the demo draws, and says in words what it shows", () => {
+  const pictures = [
+    ...[...readme.matchAll(/!\[([^\]]*)\]\(([^)]+)\)/g)].map(([, words = "", path = ""]) => ({
+      words,
+      path,
+    })),
+    ...[...readme.matchAll(/<img src="([^"]+)"[^>]* alt="([^"]*)"/g)].map(([, path = "", words = ""]) => ({
+      words,
+      path,
+    })),
+  ];
+  expect(pictures.length).toBeGreaterThanOrEqual(4);
+  for (const { words, path } of pictures) {
+    // The demo's test holds these folders to what the program draws today; `npm run demo` makes them anew.
+    expect(path).toMatch(/^out\/(?:harbour-lights|winter-orchard|allotments)\/[^/]+\.svg$/);
+    expect(existsSync(join(ROOT, path)), path).toBe(true);
+    expect(words.length, path).toBeGreaterThan(30);
+  }
+});
