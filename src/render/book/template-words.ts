@@ -18,7 +18,7 @@ export const templateWords = {
   drawn: "draw it",
   drawTitle: "Draw these yourself",
   drawLead: (fine: string) =>
-    `These are large and have few corners. Mark the corners on the cloth, to the nearest ${fine}, and cut from one to the next along a ruler. Each corner is told by how far it lies from the left edge and from the top edge of the piece.`,
+    `These are large and have few corners. Mark the corners on the cloth, to the nearest ${fine}, and cut from one to the next along a ruler. Each corner is told by how far it lies from the left edge and from the top edge of the piece; on a strip, lay each next one against the last.`,
   draw: (name: string, from: string, corners: readonly string[]) => `${name}, ${from}: ${corners.join("; ")}`,
   corner: (left: string, top: string) => `${left} and ${top}`,
   area: "Templates at full size; scrolls sideways",

@@ -123,6 +123,7 @@ describe.skipIf(executablePath === undefined)("printed by a real browser", () =>
         [...document.querySelectorAll(".full-size svg")].map((svg) => svg.getBoundingClientRect().width),
       );
       expect(widths.every((width) => Math.abs(width - 684) < 0.01)).toBe(true);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
       for (const format of ["A4", "Letter"]) {
         // Browsers place by 1/64 of a pixel or so: a twentieth of a millimetre is what a ruler can see.
         expectFullSize(pdfPaths(await page.pdf({ format })), templatesOf(plan), (0.05 * 72) / 25.4, true);
