@@ -7,7 +7,7 @@ import type { LaidUnit } from "./laid-types.ts";
 import { saySize } from "./say.ts";
 import { spotFacts } from "./spot-facts.ts";
 import { howMade } from "./triangles.ts";
-import { foundationRecipe, ON_FOUNDATION } from "./units/on-foundation.ts";
+import { FROM_RECTANGLES, foundationRecipe, ON_FOUNDATION } from "./units/on-foundation.ts";
 import type { Recipe } from "./units/types.ts";
 import type { SpotFacts, UnitDemand } from "./work-types.ts";
 
@@ -106,7 +106,9 @@ function recipesOf(
 ): Recipe[] | null {
   const how = howMade(spec);
   if (unit.method === ON_FOUNDATION) {
-    return [foundationRecipe(unit.kind, unit.design, how, spec.foundation?.ease ?? 0)];
+    const ease = spec.foundation?.ease ?? 0;
+    const methods = every ? ([ON_FOUNDATION, FROM_RECTANGLES] as const) : ([ON_FOUNDATION] as const);
+    return methods.map((method) => foundationRecipe(unit.kind, unit.design, how, ease, method));
   }
   const recipes: Recipe[] = [];
   // With one way of making it, that is the way wanted.

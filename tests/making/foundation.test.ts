@@ -1,10 +1,11 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
-import { planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
+import { listAll, planListed, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import type { PiecedPart, Point } from "../../src/quilt/index.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
+import { readSpecFile } from "../../src/spec/index.ts";
 import { INCH } from "../quilt/reading.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 import { make, pressingOf } from "./fixture.ts";
@@ -122,10 +123,15 @@ describe("folded", () => {
 });
 
 describe("planned", () => {
-  const planned = async (text: string, kits = 1): Promise<Plan> => {
-    const options = { ...USUAL_OPTIONS, budget: 100, kits };
-    const { value, diagnostics } = await planQuilt(text, "quilt.yaml", options, solveHere);
-    if (value === null) throw new Error(diagnostics.map(({ message }) => message).join("\n"));
+  /** All of it, or the foundation alone. */
+  const planned = async (text: string, kits = 1, alone = false): Promise<Plan> => {
+    const options = { ...USUAL_OPTIONS, budget: 100, kits, effort: 1 };
+    const read = readSpecFile(text, "quilt.yaml");
+    const listed = read.value === null ? null : listAll(read.value).value;
+    if (read.value === null || listed === null) throw new Error("not read");
+    const cutLists = listed.cutLists.filter(({ fabric }) => !alone || fabric.name === "gridded web");
+    const { value } = await planListed(read.value, { ...listed, cutLists }, [], options, solveHere);
+    if (value === null) throw new Error("no plan");
     return value;
   };
   const webOf = (plan: Plan) => plan.fabrics.find(({ name }) => name === "gridded web");
@@ -181,8 +187,8 @@ describe("planned", () => {
       "width: 44 in, selvage: 0, sold: by 1/4 yd",
       "width: 22 in, selvage: 0, yardage: no, ready-cut: [22 x 18 in]",
     );
-    expect(webOf(await planned(panels))?.lays).toHaveLength(4);
-    const two = webOf(await planned(FIXTURE, 2));
+    expect(webOf(await planned(panels, 1, true))?.lays).toHaveLength(4);
+    const two = webOf(await planned(FIXTURE, 2, true));
     // 72 squares: eleven strips of seven, 66 in and 1 in: 72 in, 2 yd.
     expect(two?.pieces.map(({ count }) => count)).toEqual([72]);
     expect(two?.purchase?.length).toBe(72 * INCH);

@@ -246,3 +246,17 @@ test("a print that runs round the block is kept on the foundation", () => {
   expect(piecedOf(upright).map(({ count }) => count)).toEqual([9, 9, 9, 9]);
   expect(piecedOf(turning).map(({ count }) => count)).toEqual([36]);
 });
+
+// A square on its point leans its print by an eighth; cut as a rectangle round it, the print stands upright.
+// derived geometry: 4 + 2 x root 2 x 1/4 = 4.707 in; on its point 4 / root 2 + 1/2 = 3.328 in.
+test("a print that would lean is cut from a rectangle, and that is told", () => {
+  const text = `fabrics: [{ name: a, print: one-way }, { name: b }, { name: web }]
+foundation: { fabric: web, grid: 1 in, ease: 0 }
+blocks: { s: { size: 4, cell: { square-in-a-square: { centre: a, corners: b } } } }
+setting: { rows: s, fill: 2 x 2 }
+`;
+  const worked = workOut(text);
+  expect(cutsOf(worked, "a")).toEqual(["4.75 x 4.75 x 4"]);
+  expect(worked.diagnostics.map(({ code }) => code)).toContain("DIRECTION-OTHER-METHOD");
+  expect(cutsOf(workOut(text.replace("print: one-way", "print: none")), "a")).toEqual(["3.375 x 3.375 x 4"]);
+});

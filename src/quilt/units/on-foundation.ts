@@ -9,6 +9,9 @@ import type { Eighth, HowMade, Lie, Recipe, UnitDesign, UnitKind, UnitPatch } fr
 /** The name of the method, printed where other units have theirs. */
 export const ON_FOUNDATION = "on the foundation";
 
+/** The same with every patch from a rectangle of its own: whatever way a print must point, it can. */
+export const FROM_RECTANGLES = "on the foundation, from rectangles";
+
 /** How a patch is cut when it is placed on foundation by eye: close to its shape, and a little larger. */
 type Cut =
   /** The rectangle round the patch and its seam allowances. */
@@ -30,6 +33,11 @@ function eighthOf(x: number, y: number): Eighth {
   return Math.max(0, around.indexOf(`${x},${y}`)) as Eighth;
 }
 
+function aroundOf(outline: RootOutline, seam: q.Rational): Cut {
+  const { across, along } = bounds(withSeamsBlunted(outline, seam));
+  return { kind: "rectangle", across, along };
+}
+
 /*
  *   half:  +--+     quarter:   /\        on-point:  /\
  *          | /                /__\                  \/
@@ -37,8 +45,7 @@ function eighthOf(x: number, y: number): Eighth {
  */
 function cutOf(outline: RootOutline, seam: q.Rational): Cut {
   const box = bounds(outline);
-  const raw = bounds(withSeamsBlunted(outline, seam));
-  const asRectangle: Cut = { kind: "rectangle", across: raw.across, along: raw.along };
+  const asRectangle = aroundOf(outline, seam);
   const inBox = outline.map(({ x, y }) => ({
     x: r.signOf(r.minus(r.times(r.whole(q.fromInteger(2)), r.minus(x, box.x)), box.across)),
     y: r.signOf(r.minus(r.times(r.whole(q.fromInteger(2)), r.minus(y, box.y)), box.along)),
@@ -158,14 +165,23 @@ function sizeKey(cut: Cut): string {
  * Derived geometry: finished size + 2 seams; halved squares + seam x (2 + root 2), quartered + seam x (2 + 2 root 2).
  * @param ease in ticks, added to every size
  */
-export function foundationRecipe(kind: UnitKind, design: UnitDesign, how: HowMade, ease: number): Recipe {
-  const patches = kind
-    .patches(design)
-    .map((patch) => ({ patch, cut: cutOf(toRoots(patch.outline), how.seam) }));
+export function foundationRecipe(
+  kind: UnitKind,
+  design: UnitDesign,
+  how: HowMade,
+  ease: number,
+  method: typeof ON_FOUNDATION | typeof FROM_RECTANGLES,
+): Recipe {
+  const patches = kind.patches(design).map((patch) => {
+    const outline = toRoots(patch.outline);
+    return {
+      patch,
+      cut: method === FROM_RECTANGLES ? aroundOf(outline, how.seam) : cutOf(outline, how.seam),
+    };
+  });
   const kinds = new Set(patches.map(({ cut }) => cut.kind));
-  const halves = patches.filter(({ cut }) => cut.kind === "half").length;
   // As many units to a set as leave no half or quarter of a square over.
-  const units = kinds.has("quarter") ? 4 : halves % 2 === 1 || kinds.has("half") ? 2 : 1;
+  const units = kinds.has("quarter") ? 4 : kinds.has("half") ? 2 : 1;
   const groups = new Map<string, Wanted[]>();
   for (let unit = 0; unit < units; unit += 1) {
     for (const { patch, cut } of patches) {
@@ -187,7 +203,7 @@ export function foundationRecipe(kind: UnitKind, design: UnitDesign, how: HowMad
     {
       ...NOTHING_MORE,
       kind: kind.name,
-      method: ON_FOUNDATION,
+      method,
       unitsPerSet: units,
       loose: true,
       pieces,

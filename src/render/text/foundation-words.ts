@@ -62,7 +62,7 @@ export const foundationWords = {
       hold === "fusible" ? "touch it with the iron so that it holds" : "pin it"
     }.`,
   each: (seam: string) =>
-    `Every other patch: lay it on what is there, right sides together, its edge ${seam} beyond the line; turn the work over and sew on the line, from a few stitches before it to a few beyond; ` +
+    `For every patch after the first: lay it on what is there, right sides together, its edge ${seam} beyond the line; turn the work over and sew on the line, from a few stitches before it to a few beyond; ` +
     `fold the foundation back and trim the seam allowance to ${seam}; fold the patch over and press.`,
   line: (number: number, patch: number, what: string, run: string, toward: string) =>
     `Line ${number}: patch ${patch}, ${what}; ${run}; press ${toward}, towards the new patch.`,
@@ -83,8 +83,9 @@ export const foundationWords = {
     "Seams on the foundation are pressed towards the patch added last; the others are chosen round them.",
   leftIn:
     "The foundation stays in: it is one layer more at every seam. Layers counted under pressing leave it out. Once two parts are joined, cut it out of their seam allowance where it is thick.",
+  shortStitches: "Sew with short stitches, about 1.5 mm (18 to the inch), so that it tears along them later.",
   tornAway:
-    "Sew with short stitches, about 1.5 mm (18 to the inch). Tear the foundation away once the top is sewn round, along the stitching and never across a seam, holding the stitches with your thumb.",
+    "Tear the foundation away once the top is sewn round, along the stitching and never across a seam, holding the stitches with your thumb.",
   tornPressing: "Press before you tear it away: bias edges are held only as long as it is there.",
   lay: (columns: readonly number[], rows: readonly number[]) =>
     `Printed side down, lay the parts on it edge to edge: ${lines(columns, "column", "wide")}, ${lines(rows, "row", "high")}.`,

@@ -39,7 +39,6 @@ function piecedLines(part: PiecedPart, foundation: FoundationMaking, seam: strin
   return [
     `[ ] ${foundationWords.make(named(foundation, part), part.count, squares)}`,
     ...(first === undefined ? [] : [`    ${foundationWords.first(patchSaid(first), foundation.hold, seam)}`]),
-    `    ${foundationWords.each(seam)}`,
     ...lines.map((line) => `    ${line}`),
     ...(part.count > 1 ? [`    ${foundationWords.chain}`] : []),
   ];
@@ -107,6 +106,8 @@ export function foundationLines(making: Making, plan: Plan): string[] {
     ...[
       foundationWords.lead(way, formatLength(grid, plan.ruler), per),
       foundationWords.cautions(hold),
+      ...(pieced && after === "torn away" ? [foundationWords.shortStitches] : []),
+      ...(pieced ? [foundationWords.each(seam)] : []),
       ...parts.map((part) => `[ ] ${cutLine(part, foundation, plan)}`),
       ...(pieced ? [`    ${foundationWords.allowance(allowance)}`] : []),
       ...made,
