@@ -10,7 +10,7 @@ export interface Branch {
 /** Tiers tried out before one is chosen. */
 const TRIED = 4;
 
-/** Splits what is left in two; null when the linear plan gives nothing to split by. */
+/** Splits what is left in two, the part that promises more first; null when the linear plan gives nothing to split by. */
 export function chooseBranch(
   master: TierMaster,
   homes: Homes | null,
@@ -56,15 +56,15 @@ function byTier(
       least: bounds.least.map((m, l) => (l <= level ? Math.max(m, count + 1) : m)),
       most: bounds.most,
     };
-    const score =
-      candidates.length === 1
-        ? 0
-        : Math.max(1e-6, master.glance(down) - objective) * Math.max(1e-6, master.glance(up) - objective);
+    const below = master.glance(down);
+    const above = master.glance(up);
+    const score = Math.max(1e-6, below - objective) * Math.max(1e-6, above - objective);
     if (score <= bestScore) continue;
     best = [
       { bounds: down, homes },
       { bounds: up, homes },
     ];
+    if (above < below) best.reverse();
     bestScore = score;
   }
   return best;

@@ -5,7 +5,7 @@ import type { Homes, TierMaster } from "./tier-master.ts";
 import type { TierBounds } from "./tiers.ts";
 
 /** Rounds of pricing between two roundings. */
-const ROUNDS = 8;
+const ROUNDS = 4;
 
 /**
  * Rounds the linear plan up strip by strip, solving it again with fresh fillings after each (diving with
