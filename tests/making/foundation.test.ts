@@ -125,7 +125,7 @@ describe("folded", () => {
 describe("planned", () => {
   /** All of it, or the foundation alone. */
   const planned = async (text: string, kits = 1, alone = false): Promise<Plan> => {
-    const options = { ...USUAL_OPTIONS, budget: 100, kits, effort: 1 };
+    const options = { ...USUAL_OPTIONS, kits, effort: 100 };
     const read = readSpecFile(text, "quilt.yaml");
     const listed = read.value === null ? null : listAll(read.value).value;
     if (read.value === null || listed === null) throw new Error("not read");

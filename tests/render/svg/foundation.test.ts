@@ -1,10 +1,15 @@
 import { readFileSync } from "node:fs";
+import { JSDOM } from "jsdom";
 import { describe, expect, test } from "vitest";
 import { EIGHTH_INCH_RULER } from "../../../src/length/index.ts";
+import { toSvg } from "../../../src/render/svg/canvas.ts";
 import { drawFoundation, foundationScene } from "../../../src/render/svg/draw-foundation.ts";
 import type { LineNode, Scene } from "../../../src/render/svg/scene.ts";
 import { make } from "../../making/fixture.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
+import { invalidIn } from "../../support/valid-svg.ts";
+
+const { window } = new JSDOM("");
 
 const FIXTURE = readFileSync(
   new URL("../../../fixtures/quilts/wild-geese-round.yaml", import.meta.url),
@@ -39,8 +44,13 @@ describe.each([
   ["a block folded", "grid: 1/4 in, way: folded"],
   ["a row folded", "grid: 1/4 in, way: folded, per: row"],
 ])("%s", (_name, words) => {
-  test("its words lie apart and on the page", () => {
-    expect(faultsOf(sceneOf(words))).toEqual([]);
+  test("its words lie apart and on the page, and it is valid SVG", () => {
+    const scene = sceneOf(words);
+    expect(faultsOf(scene)).toEqual([]);
+    const document = new window.DOMParser().parseFromString(toSvg(scene), "image/svg+xml");
+    expect(invalidIn(document)).toEqual([]);
+    const ids = Array.from(document.querySelectorAll("[id]"), ({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
   });
 });
 
