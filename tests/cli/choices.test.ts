@@ -55,6 +55,24 @@ describe("choices on the command line", () => {
     expect(await run("--sizes", "3")).toMatchObject({ code: 2 });
   });
 
+  test("too few fat quarters end with 3 and say how many are missing; precuts and prices reach every list", async () => {
+    const folder = emptyFolder();
+    const pool = readFileSync(join(ROOT, "fixtures/cutlists/rock-pool.yaml"), "utf8");
+    writeFileSync(join(folder, "few.yaml"), pool.replace("- fat quarter, 2", "- fat quarter, 1"));
+    const few = await crossgrainHere(["buy", "few.yaml"], folder);
+    expect([few.code, few.stdout]).toEqual([3, ""]);
+    expect(few.stderr).toContain("Chalk: 1 more fat quarter is needed: 1 to hand, 2 hold everything.");
+    writeFileSync(join(folder, "pool.yaml"), pool);
+    const made = await crossgrainHere(["plan", "pool.yaml", "--width", "40in", "--out", "made"], folder);
+    expect(made.code).toBe(0);
+    expect(made.stdout).toContain("Rock pool on another width of fabric");
+    expect(readFileSync(join(folder, "made", "buy.csv"), "utf8")).toContain("ready cut");
+    expect(readFileSync(join(folder, "made", "cut-1-night-sea.svg"), "utf8")).toContain("10 in square, trimmed");
+    const asked = await crossgrainHere(["buy", "pool.yaml", "--json"], folder);
+    const { fabrics } = JSON.parse(asked.stdout) as { fabrics: { mix?: { cost: number } }[] };
+    expect(fabrics[0]?.mix?.cost).toBe(740);
+  });
+
   test("a plan of kits has their list beside it", async () => {
     const folder = emptyFolder();
     writeFileSync(join(folder, "tide.yaml"), SMALL);

@@ -7,13 +7,15 @@ import { bookWords } from "./words.ts";
 /** Uses that fit on a label. */
 const MOST_USES = 3;
 
+/** Of a class a bag holds what one kit needs. */
 function labelsOf(plan: Plan): Label[] {
+  const { kits = 1 } = plan;
   return plan.fabrics.flatMap((fabric) =>
     pieceFacts(fabric, plan).map((piece) => ({
       letter: piece.letter,
       fabric: fabric.name,
       colour: fabric.colour,
-      count: bookWords.labels.count(piece.count),
+      count: bookWords.labels.count(piece.count / kits),
       size: typeset(piece.size),
       uses: piece.remarks.slice(0, MOST_USES).map(typeset),
     })),
@@ -23,6 +25,8 @@ function labelsOf(plan: Plan): Label[] {
 /** A sheet of labels, one for each bag of pieces. */
 export function labelSection(plan: Plan): Section | null {
   const labels = labelsOf(plan);
+  const { kits = 1 } = plan;
+  const { lead, leadKits } = bookWords.labels;
   if (labels.length === 0) return null;
   return {
     id: "labels",
@@ -33,7 +37,7 @@ export function labelSection(plan: Plan): Section | null {
     newSheet: true,
     titledByDrawing: false,
     blocks: [
-      { kind: "text", text: bookWords.labels.lead, tone: "lead" },
+      { kind: "text", text: kits === 1 ? lead : leadKits(kits), tone: "lead" },
       { kind: "labels", labels },
     ],
   };

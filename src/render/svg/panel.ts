@@ -216,16 +216,23 @@ function anatomy(panel: Panel, frame: Frame): Anatomy {
 /** Room one key label takes in the margin, whatever it says. */
 const KEY_LABEL: MarginLabel = { target: 0, mark: { kind: "key", text: "MM" }, lines: ["×88"] };
 
+/** Longer headings are cut short: names are the maker's own. */
+const MOST_HEADING = 220;
+
+function headingWidth(heading: string): number {
+  return Math.min(MOST_HEADING, heading === "" ? 0 : textWidth(heading, 10, true) + 2);
+}
+
 /** Room the panel takes, keys to small pieces allowed for. Cheap, so that many scales can be tried. */
 export function measurePanel(panel: Panel, frame: Frame): PanelSize {
-  const { clothTop, clothX, edge, clothHeight, placed } = anatomy(panel, frame);
+  const { clothTop, selvage, clothX, edge, clothHeight, placed } = anatomy(panel, frame);
   const { beside, below } = marginLabels(placed, clothX, frame);
   const margin = marginWidth([...beside, KEY_LABEL]);
   const underneath = marginWidth(below);
   const { bottom } = labelsBeside(beside, edge, clothTop, margin);
   const { right } = labelsBelow(below, clothTop + clothHeight, clothX, underneath);
   return {
-    width: Math.max(edge + margin, right),
+    width: Math.max(edge + margin, right, clothX - selvage + headingWidth(panel.heading)),
     height: Math.max(clothTop + clothHeight + underneath, bottom) + 4,
     margin,
     below: underneath,

@@ -166,7 +166,7 @@ export function layHeading(
   part: { n: number; of: number },
   isTrimmed: boolean,
 ): string {
-  const named = `${name.charAt(0).toUpperCase()}${name.slice(1)}${isTrimmed ? ", edges trimmed" : ""}`;
+  const named = `${name.charAt(0).toUpperCase()}${name.slice(1)}${isTrimmed ? ", trimmed" : ""}`;
   const who = isBolt ? "Bolt" : named;
   const many = alike > 1 ? ` – ${alike} cut alike` : "";
   return part.of > 1 ? `${who}${many} – part ${part.n} of ${part.of}` : `${who}${many}`;

@@ -124,7 +124,7 @@ export const words = {
     "one-way-across": "one-way print, up toward a selvage",
   },
   onPieces: (name: string, alike: number, isStrip: boolean, trimmed: string) =>
-    `On ${alike === 1 ? name : severalOf(name)}${isStrip ? ", cut already" : ""}${
+    `On ${alike === 1 ? `one ${name}` : severalOf(name)}${isStrip ? ", cut already" : ""}${
       alike === 1 ? "" : ` (${alike}, each cut the same)`
     }${trimmed}:`,
   trimmedFirst: (edge: string, size: string) => `, after trimming ${edge} off every edge, to ${size}`,
