@@ -1,3 +1,4 @@
+import { bandBounds } from "./band-bounds.ts";
 import { type BandGroup, bandGroups, partsWithFirst, statesOf } from "./band-sections.ts";
 import { normalPositions } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
@@ -22,6 +23,7 @@ interface Arrangement {
 const MOST_STATES = 400;
 const MOST_ARRANGEMENTS = 20_000;
 const MOST_VISITS = 200_000;
+const MOST_STRETCHES = 1_000_000;
 
 /**
  * The least length when some items may or must be cut lengthwise. Every arrangement of the band items is
@@ -128,9 +130,13 @@ function arrangements(
   const overhang = stacked ? limit : highest;
   const farthest = Math.min(limit, longestBand + overhang);
   const ends = normalPositions(heights, Number.isFinite(farthest) ? farthest : longestBand + highest).sums;
+  const bound = bandBounds(question, limit);
   const list: Arrangement[] = [];
+  const seen = new Set<string>();
   const chosen: BandGroup[] = [];
   let visits = 0;
+  let stretches = 0;
+  const tired = () => (stretches & 255) === 0 && clock.expired();
   let complete = !stacked || Number.isFinite(limit);
   const record = (counts: readonly number[]): void => {
     const banded = kinds.map(() => 0);
@@ -154,12 +160,19 @@ function arrangements(
     banded: number[],
     along: number,
   ): void => {
-    if (list.length >= MOST_ARRANGEMENTS) {
+    if (list.length >= MOST_ARRANGEMENTS || ++stretches > MOST_STRETCHES || tired()) {
       complete = false;
       return;
     }
     if (g === from.length) {
-      list.push({ groups: done, banded, along, least: Math.max(along, Math.ceil((total - lent) / run)) });
+      // Groups of one size leave the same rests, whatever bands are in them.
+      const sizes = done.map((group) => `${group.across}x${group.along}`).sort();
+      const key = `${sizes.join()}:${banded.join()}`;
+      if (seen.has(key)) return;
+      seen.add(key);
+      const least = Math.max(Math.ceil((total - lent) / run), bound(done, banded, along));
+      // What can be no shorter than the plan there is need not be looked at.
+      if (least < limit) list.push({ groups: done, banded, along, least });
       return;
     }
     const group = from[g]!;

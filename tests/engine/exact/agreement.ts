@@ -2,15 +2,15 @@ import { expect } from "vitest";
 import { pack, verify } from "../../../src/engine/index.ts";
 import type { PackingProblem } from "../../../src/engine/types.ts";
 
-/** Milliseconds the engine gets for a small problem: far more than it needs. */
-const BUDGET = 20_000;
+/** Counted work the engine gets for a small problem: far more than it needs. */
+const EFFORT = 5000;
 
 /**
  * Packs a small problem and demands what a small problem deserves: a plan that passes `verify`, proven,
  * at exactly the least cost another model found (Infinity there means that no plan exists).
  */
 export async function expectLeast(problem: PackingProblem, least: number, label: string): Promise<void> {
-  const result = await pack(problem, { budget: BUDGET });
+  const result = await pack(problem, { effort: EFFORT });
   const told = `${label}: ${JSON.stringify(problem)}`;
   expect(verify(problem, result), told).toEqual([]);
   const answer =

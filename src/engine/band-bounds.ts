@@ -1,0 +1,127 @@
+import type { BandGroup } from "./band-sections.ts";
+import { createMaster } from "./master.ts";
+import { metered } from "./metered.ts";
+import { sheetOracle } from "./oracle-sheet.ts";
+import { wholePrices } from "./prices.ts";
+import { type Kind, transposeKinds } from "./reduce.ts";
+import { makeOracle, type RollQuestion } from "./roll.ts";
+
+/** Most table cells for all widths together. */
+const MOST_CELLS = 30_000_000;
+
+/** No plan with these band groups, and so many of every kind in bands, is shorter. */
+export type BandBound = (groups: readonly BandGroup[], banded: readonly number[], along: number) => number;
+
+/**
+ * A bound for arrangements of bands. At whole-number prices, what is wanted of the strips must be held by the rests
+ * beside the groups, by the sheets given and by strips of the whole width. What strips of one width can hold in a
+ * length at most is a knapsack over their heights, worked out exactly; so the bound is one in whole numbers.
+ *
+ *     wanted  <=  given  +  sum of most(rest width, group length)  +  most(whole width, the length that is left)
+ *
+ * Lengths from `limit` on are told as `limit`. Prices are taken from the area of the pieces and from the linear
+ * program of the strips alone.
+ */
+export function bandBounds(question: RollQuestion, limit: number): BandBound {
+  const { kinds, run, style, given, clock, solver, stats } = question;
+  const demand = kinds.map((kind) => (kind.place === "bands" ? 0 : kind.demand));
+  const inStrips = kinds.map((kind, k): Kind => ({ ...kind, demand: demand[k]! }));
+  const wanted = inStrips.filter((kind) => kind.demand > 0);
+  if (wanted.length === 0 || !Number.isFinite(limit)) return (_groups, _banded, along) => along;
+  const indexOf = wanted.map((kind) => inStrips.indexOf(kind));
+  const caps = wanted.map((kind) => kind.demand);
+  const oracles = new Map<number, ReturnType<typeof makeOracle> | null>();
+  const oracleAt = (width: number) => {
+    const known = oracles.get(width);
+    if (known !== undefined) return known;
+    const fits = wanted.some((kind) => kind.lies.some((lie) => lie.width <= width && lie.height <= limit));
+    const made = fits ? metered(makeOracle(style, wanted, width, limit), clock) : null;
+    oracles.set(width, made);
+    return made;
+  };
+  const frames = { upright: wanted, transposed: transposeKinds(wanted) };
+  let cells = 0;
+
+  const pricing = (prices: Float64Array) => {
+    const tables = new Map<number, Float64Array | null>();
+    /** most[length]: what strips of this width hold at most in so much length; null when not worked out. */
+    const tableAt = (width: number): Float64Array | null => {
+      const known = tables.get(width);
+      if (known !== undefined) return known;
+      const oracle = oracleAt(width);
+      let table: Float64Array | null = new Float64Array(limit + 1);
+      if (oracle !== null) {
+        cells += oracle.heights.length * limit;
+        clock.charge(oracle.heights.length * limit * 2e-6);
+        if (oracle.listedTo < limit || cells > MOST_CELLS) table = null;
+        else {
+          const values = oracle.values(prices, caps);
+          for (let at = 1; at <= limit; at++) table[at] = table[at - 1]!;
+          oracle.heights.forEach((height, level) => {
+            const value = values[level]!;
+            if (value === 0) return;
+            for (let at = height; at <= limit; at++) {
+              const held = table![at - height]! + value;
+              if (held > table![at]!) table![at] = held;
+            }
+          });
+          for (let at = 1; at <= limit; at++) table[at] = Math.max(table[at]!, table[at - 1]!);
+        }
+      }
+      tables.set(width, table);
+      return table;
+    };
+    const lent = given.reduce(
+      (sum, { sheet, count }, i) => sum + count * sheetOracle(style, frames, sheet, i).value(prices, caps),
+      0,
+    );
+    return { prices, tableAt, lent };
+  };
+
+  const area = wanted.map(({ lies }) => (lies[0]!.width * lies[0]!.height) / run);
+  const priced = [pricing(wholePrices(area, caps, limit).prices)];
+  const whole = oracleAt(run);
+  if (whole !== null) {
+    const master = createMaster(whole, caps, solver);
+    try {
+      const root = master.solveRoot(limit, new Array(whole.heights.length).fill(0), () => clock.expired());
+      priced.push(pricing(root.cut.prices));
+    } finally {
+      stats.columns += master.counts.columns;
+      stats.lpSolves += master.counts.lpSolves;
+      master.dispose();
+    }
+  }
+  return (groups, banded, along) => {
+    let least = along;
+    for (const { prices, tableAt, lent } of priced) {
+      const full = tableAt(run);
+      if (full === null) continue;
+      let missing = -lent;
+      indexOf.forEach((k, w) => {
+        missing += prices[w]! * (kinds[k]!.demand - banded[k]!);
+      });
+      let known = true;
+      for (const group of groups) {
+        const table = tableAt(run - group.across);
+        if (table === null) known = false;
+        else missing -= table[Math.min(limit, group.along)]!;
+      }
+      if (!known || missing <= 0) continue;
+      least = Math.max(least, along + firstHolding(full, missing));
+    }
+    return Math.min(least, limit);
+  };
+}
+
+/** First length whose table entry reaches `wanted`; the table's length when none does. Entries never fall. */
+function firstHolding(table: Float64Array, wanted: number): number {
+  let low = 0;
+  let high = table.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (table[middle]! >= wanted) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
