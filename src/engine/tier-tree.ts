@@ -20,6 +20,8 @@ export interface TierTreeQuestion {
   solver: Solver;
   clock: Clock;
   stats: SearchStats;
+  /** Fillings that may be listed for one whole-number program; 0 leaves everything to the branching. */
+  listed?: number;
   /** Takes up a better plan; returns the length now reached. */
   offer(strips: StripCount[]): number;
   raise(lower: number): void;
@@ -58,7 +60,7 @@ export function searchTiers(question: TierTreeQuestion): boolean {
     open: [],
     stuck: Infinity,
     cuts: [],
-    listed: LISTED,
+    listed: question.listed ?? LISTED,
     nodes: 0,
   };
   try {
@@ -155,6 +157,7 @@ function plunge(
 function decide(question: TierTreeQuestion, state: State, { bounds, homes }: Branch, cut: TierCut): boolean {
   const { oracle, demand, solver, clock, stats } = question;
   const { steps } = state.master;
+  if (state.listed === 0) return false;
   const length = state.upper - 1;
   const listing = { most: state.listed, stop: () => clock.expired() };
   const list = fillingsOfTiers(oracle, demand, cut, steps, bounds, homes, length, listing);
