@@ -50,7 +50,7 @@ const CUTS = 4;
 
 /**
  * Branch and price over the number of strips at least so high (branching on sums of columns, which leaves
- * the pricing as it is: Vance 1998), and where those are all whole, over the heights of strip an item may
+ * the pricing as it is: Vanderbeck 1999), and where those are all whole, over the heights of strip an item may
  * lie in. Returns true when the least length is proved.
  */
 export function searchTiers(question: TierTreeQuestion): boolean {
