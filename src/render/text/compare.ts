@@ -173,7 +173,7 @@ function proofLine(
   { currency }: Spoken,
 ): string {
   if (proven) return words.proved(combinations, measure);
-  const bound = measure === "cost" ? words.atLeast(money(least, currency)) : "";
+  const bound = measure === "cost" && least > 0 ? words.atLeast(money(least, currency)) : "";
   return words.notProved(tried, combinations, bound);
 }
 

@@ -9,6 +9,15 @@ import { sampleFabric, samplePiece, samplePlan } from "../../support/sample-plan
 const inches = (across: number, along: number, count: number, label = "") =>
   samplePiece(across * INCH, along * INCH, count, { label });
 
+/** Plans are data that nobody writes into, so each is made once. */
+const known = new Map<string, Promise<Plan>>();
+
+function once(name: string, make: () => Promise<Plan>): Promise<Plan> {
+  const plan = known.get(name) ?? make();
+  known.set(name, plan);
+  return plan;
+}
+
 async function planned(file: string): Promise<Plan> {
   const text = readFileSync(new URL(`../../../fixtures/${file}`, import.meta.url), "utf8");
   const { value } = await planQuilt(text, file, USUAL_OPTIONS, solveHere);
@@ -16,15 +25,19 @@ async function planned(file: string): Promise<Plan> {
   return value;
 }
 
-export const quiltPlan = (): Promise<Plan> => planned("quilts/nine-stars.yaml");
-export const listPlan = (): Promise<Plan> => planned("cutlists/tide-pool.yaml");
+export const quiltPlan = (): Promise<Plan> => once("quilt", () => planned("quilts/nine-stars.yaml"));
+export const listPlan = (): Promise<Plan> => once("list", () => planned("cutlists/tide-pool.yaml"));
 
 /** One piece of one fabric: the least a book can hold. */
 export const smallestPlan = (): Promise<Plan> =>
-  samplePlan([sampleFabric("Plain", [inches(4.5, 4.5, 1)])], { name: "", keepFrom: 400 * INCH });
+  once("smallest", () =>
+    samplePlan([sampleFabric("Plain", [inches(4.5, 4.5, 1)])], { name: "", keepFrom: 400 * INCH }),
+  );
 
 export const metricPlan = (): Promise<Plan> =>
-  samplePlan([sampleFabric("Lin", [samplePiece(41600, 73600, 9)])], {}, QUARTER_CENTIMETRE_RULER);
+  once("metric", () =>
+    samplePlan([sampleFabric("Lin", [samplePiece(41600, 73600, 9)])], {}, QUARTER_CENTIMETRE_RULER),
+  );
 
 /** Text meant to break out of wherever it is put. */
 export const HOSTILE = [
@@ -40,7 +53,9 @@ export const HOSTILE = [
 ];
 
 /** Every name, note and label of it is hostile, and so is what planning says. */
-export async function hostilePlan(): Promise<Plan> {
+export const hostilePlan = (): Promise<Plan> => once("hostile", planHostile);
+
+async function planHostile(): Promise<Plan> {
   const plan = await samplePlan(
     HOSTILE.map((name) =>
       sampleFabric(name, [inches(2.5, 4.5, 12, name), inches(3.5, 3.5, 5)], {
