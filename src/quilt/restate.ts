@@ -98,6 +98,12 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
           },
     foundation,
     fabrics: spec.fabrics.map((fabric) => onNewLines(fabric, spec.foundation, foundation)),
+    quilting: {
+      ...spec.quilting,
+      spacing: spec.quilting.told
+        ? ticks("quilting.spacing", "distance between lines of quilting", spec.quilting.spacing)
+        : fractionOfRational(nearest(fromInteger(spec.quilting.spacing))).n,
+    },
     assumptions: [
       ...spec.assumptions.filter(({ subject }) => subject !== "ruler marks" && subject !== "bare numbers"),
       {

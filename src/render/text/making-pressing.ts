@@ -26,10 +26,10 @@ export function rowsPressed(
   for (const { row, press } of rows) ways.set(press, [...(ways.get(press) ?? []), row]);
   const [only] = ways.keys();
   if (ways.size === 1 && only !== null && only !== undefined && rows.length > 1) {
-    return [makingWords.press([makingWords.pressEvery(only, lines)], diagonal)];
+    return [makingWords.press([makingWords.pressEvery(only, lines, diagonal)], diagonal)];
   }
   const parts = [...ways].flatMap(([press, own]) =>
-    press === null ? [] : [makingWords.pressRows(own, press, lines)],
+    press === null ? [] : [makingWords.pressRows(own, press, lines, diagonal)],
   );
   const rest = ways.get(null);
   return [

@@ -36,6 +36,11 @@ const BY: Record<QuiltingThread["by"], string> = {
 
 const LINE: Record<Pressing["lines"], string> = { rows: "row", columns: "column" };
 
+/** Rows on point end in setting triangles, which count as plain. */
+function towards(press: Exclude<RowPressing["press"], null>, diagonal: boolean): string {
+  return diagonal && press === "plain blocks" ? "towards the plain blocks and triangles" : TOWARD[press];
+}
+
 /** Numbers in a row told as `1 to 7`, others listed. */
 function numbers(found: readonly number[]): string {
   const [first = 0] = found;
@@ -79,9 +84,10 @@ export const makingWords = {
     rows: readonly number[],
     press: Exclude<RowPressing["press"], null>,
     lines: Pressing["lines"],
-  ) => `${LINE[lines]}${rows.length === 1 ? "" : "s"} ${list(rows)} ${TOWARD[press]}`,
-  pressEvery: (press: Exclude<RowPressing["press"], null>, lines: Pressing["lines"]) =>
-    `every ${LINE[lines]} ${TOWARD[press]}`,
+    diagonal: boolean,
+  ) => `${LINE[lines]}${rows.length === 1 ? "" : "s"} ${list(rows)} ${towards(press, diagonal)}`,
+  pressEvery: (press: Exclude<RowPressing["press"], null>, lines: Pressing["lines"], diagonal: boolean) =>
+    `every ${LINE[lines]} ${towards(press, diagonal)}`,
   press: (parts: readonly string[], diagonal: boolean) =>
     `Seams between the blocks${diagonal ? ", in diagonal rows" : ""}: press ${list(parts)}.`,
   asDrawn: (rows: readonly number[], lines: Pressing["lines"]) =>
