@@ -1,7 +1,7 @@
 export { type BlockOptions, drawBlock } from "./draw-block.ts";
 export { type DrawOptions, drawFabric } from "./draw-fabric.ts";
 export { drawFoundation } from "./draw-foundation.ts";
-export { type DrawnSheet, drawTemplate, drawTemplateSheets, onPaper, SHEET } from "./draw-template.ts";
+export { type DrawnSheet, drawTemplate, drawTemplateSheets, onPaper } from "./draw-template.ts";
 export { drawTop, type TopOptions } from "./draw-top.ts";
 export { drawSewing, type SewingDrawing } from "./making-drawings.ts";
 export type { DrawnFabric } from "./textures.ts";

@@ -64,6 +64,16 @@ function windows(shape: FullSize, tiling: Tiling, room: { width: number; height:
   });
 }
 
+/** What is a part's own: the overlaps belong to the parts on the right and below, so that each place has one owner. */
+function ownOf(box: Box, index: number, { columns, rows }: Tiling): Box {
+  const [right, below] = [(index + 1) % columns !== 0, Math.floor(index / columns) + 1 < rows];
+  return {
+    ...box,
+    width: box.width - (right ? OVERLAP : 0),
+    height: box.height - (below ? OVERLAP : 0),
+  };
+}
+
 /** Whether anything of the template is to be seen in a part. */
 function shows(shape: FullSize, box: Box): boolean {
   return stretches(shape.cut).some((stretch) => clipped(stretch, box) !== null);
@@ -124,7 +134,7 @@ export function templateTiles(
 ): ((y: number) => SceneNode[])[] {
   const shape = fullSize(template, tiling.turned);
   const boxes = windows(shape, tiling, room);
-  const shown = boxes.map((box) => shows(shape, box));
+  const shown = boxes.map((box, i) => shows(shape, ownOf(box, i, tiling)));
   const joins = joinsOf(boxes, shown, tiling);
   const count = shown.filter(Boolean).length;
   const told = template.uses.map((use) => `${fromWords(use, plan)}: ${countWords(use)}`).join("; ");

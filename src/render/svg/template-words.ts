@@ -18,19 +18,17 @@ export const TEMPLATE_WORDS = {
   up: "Thick arrow: the top of the print.",
   caution: "Close the blade after every cut, and keep your fingers off the ruler's edge.",
   cut: (count: number) => `cut ${count}`,
-  asDrawn: (count: number) => `${count} as drawn`,
-  reversed: (count: number) => `${count} reversed`,
+  cutReversed: (count: number) => `cut ${count} reversed`,
+  cutBoth: (asDrawn: number, reversed: number) => `cut ${asDrawn} as drawn and ${reversed} reversed`,
   part: (name: string, number: number, count: number) => `${name}, part ${number} of ${count}`,
   join: "Lay the parts over each other so that crosses with the same letter meet, and tape them.",
 } as const;
 
-/** `cut 8`, `cut 8: 4 as drawn and 4 reversed`, `cut 4 reversed`. */
+/** `cut 8`, `cut 4 as drawn and 4 reversed`, `cut 4 reversed`. */
 export function countWords({ asDrawn, reversed }: TemplateUse): string {
-  const words = TEMPLATE_WORDS;
-  const all = words.cut(asDrawn + reversed);
-  if (reversed === 0) return all;
-  if (asDrawn === 0) return `${all} reversed`;
-  return `${all}: ${words.asDrawn(asDrawn)} and ${words.reversed(reversed)}`;
+  if (reversed === 0) return TEMPLATE_WORDS.cut(asDrawn);
+  if (asDrawn === 0) return TEMPLATE_WORDS.cutReversed(reversed);
+  return TEMPLATE_WORDS.cutBoth(asDrawn, reversed);
 }
 
 /** What it is cut from: `Canvas [B], from rectangles 3 3/4 x 5 5/8 in`. */
