@@ -1,11 +1,12 @@
 import { Worker } from "node:worker_threads";
 
-/** Milliseconds without a sign of life after which the whole run is ended. */
+/** Milliseconds of processor time without a sign of life after which the whole run is ended. */
 const SILENCE = 60_000;
 
 /**
  * Watches the run from a second thread. A case that never returns blocks this thread for good, so the
- * watcher names it and ends the process. `beat(name, limit)` is called before each case.
+ * watcher names it and ends the process. `beat(name, limit)` is called before each case. What counts is the
+ * processor time of this process: beside other work a case may wait long without being at fault.
  */
 export function startWatchdog(): {
   beat: (name: string, limit: number) => void;
@@ -14,14 +15,19 @@ export function startWatchdog(): {
   const code = `
     const { parentPort } = require("node:worker_threads");
     const { writeSync } = require("node:fs");
-    let timer;
+    const spent = () => {
+      const { user, system } = process.cpuUsage();
+      return (user + system) / 1000;
+    };
+    let now = null;
     parentPort.on("message", ({ name, limit }) => {
-      clearTimeout(timer);
-      timer = setTimeout(() => {
-        writeSync(2, "\\nhung: " + name + " has not come back; the run is ended\\n");
-        process.kill(process.pid, "SIGKILL");
-      }, limit + ${SILENCE});
-    });`;
+      now = { name, end: spent() + limit + ${SILENCE} };
+    });
+    setInterval(() => {
+      if (now === null || spent() < now.end) return;
+      writeSync(2, "\\nhung: " + now.name + " has not come back; the run is ended\\n");
+      process.kill(process.pid, "SIGKILL");
+    }, 1000);`;
   const worker = new Worker(code, { eval: true });
   worker.unref();
   return {
