@@ -132,6 +132,8 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
     };
     tryMany(all, 0);
     let stripsTried = false;
+    /** Proved from the length of the strips. */
+    let floor = 0;
     for (;;) {
       const next = cheapestVector(offers, cuts, failed, cost, 2_000_000);
       if (!next.complete) open = Math.min(open, lower);
@@ -159,9 +161,15 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
         stripsTried = true;
         const inner = { ...question, clock: share(clock, 0.4, 6000) };
         groups.forEach((_, index) => {
-          if (cost > price && groups.length <= MOST_GROUPS)
-            for (const plan of stripsOnSheets(inner, index, frames)) offer(plan);
+          if (cost <= price || groups.length > MOST_GROUPS) return;
+          const { plans, least } = stripsOnSheets(inner, index, frames);
+          for (const plan of plans) offer(plan);
+          if (groups.length === 1) floor = least * groups[0]!.cost;
         });
+      }
+      if (price < floor && cost > price) {
+        failed.push(vector);
+        continue;
       }
       if (cost <= price) continue;
       let outcome = decideVector(master, solver, cuts, vector, lists, EASY, clock, stats);

@@ -4,31 +4,45 @@ import type { Kind } from "./reduce.ts";
 import { solveRoll } from "./roll.ts";
 import type { SheetsQuestion } from "./sheets.ts";
 
+/** Plans for sheets of one kind, and a number of them that every plan on such sheets alone needs. */
+export interface StripsOnSheets {
+  plans: StripCount[][];
+  least: number;
+}
+
 /**
- * Plans for sheets of one kind: the least length of strips, then the strips onto as few sheets as may be. A good
- * way in where few sheets hold much; it proves nothing.
+ * The least length of strips, then the strips onto as few sheets as may be: a good way in where few sheets hold
+ * much. Sheets whose strips all run one way hold no more length of strips than they are long, which bounds their
+ * number.
  */
-export function stripsOnSheets(question: SheetsQuestion, index: number, frames: Frames): StripCount[][] {
+export function stripsOnSheets(question: SheetsQuestion, index: number, frames: Frames): StripsOnSheets {
   const group = question.groups[index]!;
-  if (group.firstCut === "none") return [];
+  if (group.firstCut === "none") return { plans: [], least: 0 };
   const ways = [{ kinds: frames.upright, run: group.across, room: group.along, transposed: false }];
   if (group.firstCut === "either")
     ways.push({ kinds: frames.transposed, run: group.along, room: group.across, transposed: true });
-  return ways.flatMap(({ kinds, run, room, transposed }) => {
-    const strips = leastStrips(question, kinds, run, room);
-    const sheets = strips === null ? null : ontoSheets(strips, room);
+  let least = 0;
+  const plans = ways.flatMap(({ kinds, run, room, transposed }) => {
+    const found = leastStrips(question, kinds, run, room);
+    if (found === null) return [];
+    if (ways.length === 1) least = Math.ceil(found.lower / room);
+    const sheets = found.strips === null ? null : ontoSheets(found.strips, room);
     if (sheets === null || sheets.length > (group.available ?? Infinity)) return [];
     return [sheets.map((list) => ({ filling: sheetOf(list, kinds.length, index, transposed), count: 1 }))];
   });
+  return { plans, least };
 }
 
-/** Strips no higher than the sheet that hold everything, in the least length found. */
+/**
+ * Strips of lies no higher than the sheet that hold everything, in the least length found (null when there are
+ * too many to try), and the length proved to be needed.
+ */
 function leastStrips(
   question: SheetsQuestion,
   kinds: readonly Kind[],
   run: number,
   room: number,
-): Filling[] | null {
+): { strips: Filling[] | null; lower: number } | null {
   const fits = kinds.map((kind) => kind.lies.map(({ width, height }) => width <= run && height <= room));
   if (fits.some((lies) => !lies.includes(true))) return null;
   const { style, solver, clock, stats } = question;
@@ -40,7 +54,7 @@ function leastStrips(
   const strips = answer.strips.flatMap(({ filling, count }) =>
     Array.from({ length: Math.min(count, MOST_STRIPS + 1) }, () => withLies(filling, fits)),
   );
-  return strips.length > MOST_STRIPS ? null : strips;
+  return { strips: strips.length > MOST_STRIPS ? null : strips, lower: answer.lower };
 }
 
 /** More strips than this are no matter of trying. */
