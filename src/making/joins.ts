@@ -23,7 +23,7 @@ type Naming = (name: string, way: Way, index: number) => string;
 /** Names of the parts of a joining: rows of the whole, then places within a row. */
 function partName(name: string, way: Way, index: number): string {
   if (name === "") return `${way === "down" ? "row" : "column"} ${index + 1}`;
-  return `${name}, ${way === "down" ? "row" : "part"} ${index + 1}`;
+  return `${way === "down" ? "row" : "part"} ${index + 1} of ${name}`;
 }
 
 /** The same of a round of borders. */

@@ -178,11 +178,13 @@ export function trimLines(making: Making, plan: Plan): string[] {
       ...(trimmed.length === 0
         ? []
         : [
-            makingWords.trimUnits(
-              trimmed.map(({ text, trimTo }) =>
-                makingWords.trimUnit(text, size(trimTo.across, trimTo.along)),
+            makingWords.trimUnits([
+              ...new Set(
+                trimmed.map(({ text, trimTo }) =>
+                  makingWords.trimUnit(text, size(trimTo.across, trimTo.along)),
+                ),
               ),
-            ),
+            ]),
           ]),
       ...(neat.length === 0 ? [] : [makingWords.neaten([...new Set(neat.map(({ text }) => text))])]),
       ...(blocks.size === 0
