@@ -9,28 +9,43 @@ interface Spot {
 /** Ticks by which a point rounded to whole ticks may lie beside where it should. */
 const NEAR = 6;
 
-function edgesOf(line: readonly Spot[]): { from: Spot; run: Spot }[] {
+interface Edge {
+  from: Spot;
+  run: Spot;
+  length: number;
+}
+
+function edgesOf(line: readonly Spot[]): Edge[] {
   return line.map((from, i) => {
     const to = line[(i + 1) % line.length] ?? from;
     const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-    return { from, run: { x: (to.x - from.x) / length, y: (to.y - from.y) / length } };
+    return { from, run: { x: (to.x - from.x) / length, y: (to.y - from.y) / length }, length };
   });
 }
+
+/** Ticks of an edge below which its direction, taken between whole ticks, says too little. */
+const SHORT = 640;
 
 /** How far outside each edge of the seam line an edge of the cut line runs beside it. */
 function allowances({ cut, seam }: Pick<CutShape, "cut" | "seam">): number[][] {
   const cuts = edgesOf(cut);
-  return edgesOf(seam).map(({ from, run }) =>
-    cuts
-      .filter((edge) => Math.hypot(edge.run.x - run.x, edge.run.y - run.y) < 0.01)
-      .map((edge) => (edge.from.x - from.x) * run.y - (edge.from.y - from.y) * run.x)
-      .filter((distance) => distance > 0),
-  );
+  return edgesOf(seam)
+    .filter(({ length }) => length >= SHORT)
+    .map(({ from, run, length }) =>
+      cuts
+        .filter((edge) => {
+          const turn = Math.hypot(edge.run.x - run.x, edge.run.y - run.y);
+          return turn < 0.001 + 3 / length + 3 / edge.length;
+        })
+        .map((edge) => (edge.from.x - from.x) * run.y - (edge.from.y - from.y) * run.x)
+        .filter((distance) => distance > 0),
+    );
 }
 
 /** Whether one and the same seam allowance lies outside every edge. */
 function evenAllowance(shape: Pick<CutShape, "cut" | "seam">): boolean {
   const beside = allowances(shape);
+  if (beside.length === 0) return true;
   return (beside[0] ?? []).some((seam) =>
     beside.every((distances) => distances.some((distance) => Math.abs(distance - seam) <= NEAR)),
   );
