@@ -20,7 +20,7 @@ function waddingTold({ across, down, packaged, roll }: Wadding, plan: Plan): str
   const told =
     packaged === null
       ? null
-      : finishingWords.packaged(packaged.name, formatSize(packaged.across, packaged.along, plan.ruler));
+      : finishingWords.packaged(packaged.name, measuredSize(packaged.across, packaged.along, plan));
   const rolled = finishingWords.roll(
     formatLength(roll.width, plan.ruler),
     roll.widths,
