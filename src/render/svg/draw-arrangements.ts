@@ -77,7 +77,7 @@ export function arrangementsScene(
   return {
     idPrefix,
     title: cleanText(title),
-    description: `${pictures.length} quilt tops side by side.`,
+    description: QUILT_WORDS.sideBySide(pictures.length),
     patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, list.bottom),
   };

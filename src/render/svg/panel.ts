@@ -11,7 +11,7 @@ import { type RulerScale, rulerAcross, rulerAlong, rulerScale } from "./ruler.ts
 import { type Box, path, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { wrap } from "./text-fit.ts";
-import { gapWords, spokenLength, UNCUT_GAP_WORDS, WASTE_WORDS } from "./words.ts";
+import { DIRECTION_WORDS, gapWords, spokenLength, UNCUT_GAP_WORDS, WASTE_WORDS } from "./words.ts";
 
 /** A lay, or a part of a long one, drawn in one block with its own rulers. */
 export interface Panel {
@@ -176,10 +176,9 @@ function directionMarks(frame: Frame, top: number, height: number): SceneNode[] 
     nodes.push(textIn(words, words_, { size: 8, fill: QUIET_INK, anchor: "middle" }, true));
     y += run + 12;
   };
-  add("grain", 46, 2, false);
+  add(DIRECTION_WORDS.grain, 46, 2, false);
   const { kind, axis } = frame.fabric.print;
-  if (kind !== "none")
-    add(kind === "one-way" ? "print up" : "print", 46, kind === "one-way" ? 1 : 2, axis === "across");
+  if (kind !== "none") add(DIRECTION_WORDS[kind], 46, kind === "one-way" ? 1 : 2, axis === "across");
   return nodes;
 }
 

@@ -7,6 +7,7 @@ import { type Fact, spokenSize } from "./words.ts";
 export const QUILT_WORDS = {
   top: "Quilt top",
   block: "Block",
+  sideBySide: (tops: number) => `${tops} quilt tops side by side.`,
   fabrics: "Fabrics",
   units: "Units to sew",
   finished: "Finished block",

@@ -149,6 +149,9 @@ export function countWords(count: number): string {
   return `${count} piece${count === 1 ? "" : "s"}`;
 }
 
+/** Beside the arrows that show how the cloth lies. */
+export const DIRECTION_WORDS = { grain: "grain", "one-way": "print up", "two-way": "print" } as const;
+
 export const SIGN_WORDS = {
   number: "strip, in cutting order, with its width",
   grain: "lengthwise grain: along the selvage",

@@ -43,7 +43,14 @@ export const choiceWords = {
       return `${amount} ${way}${price === "" ? "" : ` (${price})`}`;
     },
   },
+  drawer: {
+    columns: { fabric: "fabric", count: "how many", size: "width x length", note: "note" },
+    empty: "The stash is empty.",
+    area: { in: "square yards", cm: "square metres" },
+    holds: (count: number, area: string) => `${count} ${count === 1 ? "piece" : "pieces"} of cloth, ${area}.`,
+  },
   suits: {
+    columns: ["Fabric", "The drawer covers", "Pieces used", "Still to buy", "Without it"],
     title: (name: string) => `What the drawer covers of ${name}`,
     covers: { all: "all of it", partly: "part of it", nothing: "nothing" },
   },

@@ -46,13 +46,10 @@ export function fatQuarterList(plan: Plan, fabrics: readonly string[]): string {
   return [`${fatQuarters}: ${pieces(total)} ${together}`, ...alignedLines(COLUMNS, rows), ""].join("\n");
 }
 
-const SUITED = [
-  { heading: "Fabric", align: "left" },
-  { heading: "The drawer covers", align: "left" },
-  { heading: "Pieces used", align: "right" },
-  { heading: "Still to buy", align: "right" },
-  { heading: "Without it", align: "right" },
-] as const;
+const SUITED = choiceWords.suits.columns.map((heading, i) => ({
+  heading,
+  align: i < 2 ? ("left" as const) : ("right" as const),
+}));
 
 /** How far the drawer goes for each fabric of a quilt. */
 export function suitsList(name: string, fabrics: readonly Suited[]): string {

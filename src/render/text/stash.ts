@@ -1,5 +1,6 @@
 import { formatMeasure } from "../../length/index.ts";
 import type { Stash, StashCloth } from "../../stash/types.ts";
+import { choiceWords } from "./choice-words.ts";
 import { alignedLines } from "./table.ts";
 
 /** Square inches and square metres in square ticks. */
@@ -12,11 +13,13 @@ function sizeOf({ across, along }: StashCloth, spoken: Spoken): string {
   return `${width} x ${length}`;
 }
 
+const words = choiceWords.drawer;
+
 const COLUMNS = [
-  { heading: "fabric", align: "left" },
-  { heading: "how many", align: "right" },
-  { heading: "width x length", align: "left" },
-  { heading: "note", align: "left" },
+  { heading: words.columns.fabric, align: "left" },
+  { heading: words.columns.count, align: "right" },
+  { heading: words.columns.size, align: "left" },
+  { heading: words.columns.note, align: "left" },
 ] as const;
 
 /** Cloth as lines of a table, in the order given. */
@@ -29,16 +32,14 @@ export function clothLines(cloths: readonly StashCloth[], spoken: Spoken): strin
 
 function areaOf(cloths: readonly StashCloth[], spoken: Spoken): string {
   const area = cloths.reduce((sum, { across, along, count }) => sum + across * along * count, 0);
-  return spoken === "in"
-    ? `${(area / SQUARE.in / 1296).toFixed(2)} square yards`
-    : `${(area / SQUARE.m).toFixed(2)} square metres`;
+  const measured = spoken === "in" ? area / SQUARE.in / 1296 : area / SQUARE.m;
+  return `${measured.toFixed(2)} ${words.area[spoken]}`;
 }
 
 /** What the drawer holds: one line a row of the table, in its order, and the sum. */
 export function stashList(stash: Stash, spoken: Spoken): string {
   const cloths = stash.rows.flatMap(({ cloth }) => (cloth === null ? [] : [cloth]));
   const count = cloths.reduce((sum, cloth) => sum + cloth.count, 0);
-  if (count === 0) return "The stash is empty.\n";
-  const pieces = `${count} ${count === 1 ? "piece" : "pieces"} of cloth, ${areaOf(cloths, spoken)}.`;
-  return [...clothLines(cloths, spoken), "", pieces, ""].join("\n");
+  if (count === 0) return `${words.empty}\n`;
+  return [...clothLines(cloths, spoken), "", words.holds(count, areaOf(cloths, spoken)), ""].join("\n");
 }
