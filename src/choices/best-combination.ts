@@ -27,6 +27,8 @@ export interface Combining {
   parts: readonly (readonly number[])[];
   /** The least a part could come to before it is looked into. */
   leastOf(part: number, combination: Combination): Worth;
+  /** The least purchase a part could come to, whichever ways are chosen. */
+  floorOf(part: number): number;
   /** Looks into parts of a combination, all at once; null for one that is impossible. */
   lookInto(parts: readonly number[], combination: Combination, depth: Depth): Promise<(PartWorth | null)[]>;
   /** Most parts to look into, closely or not. */
@@ -198,16 +200,22 @@ const bestFirst: Search = async ({ ways, most, told }, known, start, found) => {
 };
 
 /** One choice changed at a time, as long as that helps. Gives the least that any combination could come to. */
-const byChangingOne: Search = async ({ ways, parts, most, told, leastOf }, known, start, found) => {
+const byChangingOne: Search = async ({ ways, parts, most, told, floorOf }, known, start, found) => {
   let at = start;
+  const mayLook = (next: Combination, depth: Depth) =>
+    known.looked() + known.missing(next, depth).length <= most;
   for (let better = true; better; ) {
     better = false;
     for (const [choice, own] of ways.entries()) {
       for (const way of own.keys()) {
         const next = at.map((old, i) => (i === choice ? way : old));
-        if (way === at[choice] || known.looked() + known.missing(next, "whole").length > most) continue;
-        await known.look(next, "whole");
+        if (way === at[choice] || !mayLook(next, "purchase")) continue;
+        await known.look(next, "purchase");
         told(known.looked());
+        const could = known.sum(next, "least");
+        if (could === null || (found.worth !== null && compareWorth(could, found.worth) >= 0)) continue;
+        if (!mayLook(next, "whole")) continue;
+        await known.look(next, "whole");
         const before = found.best;
         take(found, known, next);
         if (found.best === before) continue;
@@ -216,16 +224,5 @@ const byChangingOne: Search = async ({ ways, parts, most, told, leastOf }, known
       }
     }
   }
-  // Each part in the ways that are least for it, whatever the others want.
-  return parts.reduce((sum, choices, part) => {
-    const own = choices.map((choice) => ways[choice] ?? []);
-    const each = everyCombination(own.slice(0, MOST_TOGETHER)).map((some) => {
-      const combination = start.map((way, i) => some[choices.indexOf(i)] ?? way);
-      return own.length > MOST_TOGETHER ? 0 : leastOf(part, combination)[0];
-    });
-    return sum + Math.min(...each);
-  }, 0);
+  return [...parts.keys()].reduce((sum, part) => sum + floorOf(part), 0);
 };
-
-/** Choices of which one part is worked out in all ways, where combinations are too many to list. */
-const MOST_TOGETHER = 5;

@@ -12,7 +12,7 @@ import type { Made, WaysOfMaking } from "./ways-of-making.ts";
 import type { Methods } from "./with-methods.ts";
 
 /** Most plans of one fabric made for combinations, besides those of the rows. */
-const MOST_PLANS = 300;
+const MOST_PLANS = 200;
 
 /** What the combinations are made of. */
 export interface Rows {
@@ -86,6 +86,7 @@ interface ClothOf {
 }
 
 const NO_CLOTH: ClothOf = { area: 0, count: 0, tallest: 0 };
+const NO_PART = { fabric: null, base: NO_CLOTH };
 
 function clothOf(list: CutList | undefined): ClothOf {
   return (list?.pieces ?? []).reduce(
@@ -131,7 +132,17 @@ export async function combineMethods(
     const { length, cost } = purchaseFor(fabric, used);
     return priced ? (cost ?? 0) : fabric.width * length;
   };
-  const base = names.map((name) => clothOf(listOf(filed.lists, name)));
+  const parted = names.map((name) => {
+    const list = listOf(filed.lists, name);
+    return { fabric: list === undefined || fixed.has(name) ? null : list.fabric, base: clothOf(list) };
+  });
+  /** Cloth of a part that a way takes beyond the file's: areas and counts of kinds of unit add up. */
+  const moreOf = (part: number, choice: number, way: number): Pick<ClothOf, "area" | "count"> => {
+    const own = choices[choice]?.ways[way];
+    const cloth = own === undefined ? NO_CLOTH : clothOf(listOf(own.made.lists, names[part] ?? ""));
+    const { base } = parted[part] ?? NO_PART;
+    return { area: cloth.area - base.area, count: cloth.count - base.count };
+  };
   const everyMade = [filed, ...choices.flatMap(({ ways: own }) => own.map(({ made }) => made))];
   const tallest = names.map((name) =>
     Math.max(...everyMade.map(({ lists }) => clothOf(listOf(lists, name)).tallest)),
@@ -144,18 +155,25 @@ export async function combineMethods(
       parts,
       most: MOST_PLANS,
       leastOf(part, combination) {
-        const name = names[part] ?? "";
-        const fabric = listOf(filed.lists, name)?.fabric;
-        if (fabric === undefined || fixed.has(name)) return [0, 0];
-        let { area, count } = base[part] ?? NO_CLOTH;
+        const { fabric, base: own } = parted[part] ?? NO_PART;
+        if (fabric === null) return [0, 0];
+        let { area, count } = own;
         for (const choice of parts[part] ?? []) {
-          const way = choices[choice]?.ways[combination[choice] ?? 0];
-          const own = way === undefined ? NO_CLOTH : clothOf(listOf(way.made.lists, name));
-          area += own.area - (base[part]?.area ?? 0);
-          count += own.count - (base[part]?.count ?? 0);
+          const more = moreOf(part, choice, combination[choice] ?? 0);
+          area += more.area;
+          count += more.count;
         }
         const used = Math.ceil(area / usableWidth(fabric));
         return [worthOf(fabric, used), leastCutting(used, count, tallest[part] ?? 0, minutes)];
+      },
+      floorOf(part) {
+        const { fabric, base: own } = parted[part] ?? NO_PART;
+        if (fabric === null) return 0;
+        const area = (parts[part] ?? []).reduce((sum, choice) => {
+          const each = (choices[choice]?.ways ?? []).map((_, way) => moreOf(part, choice, way).area);
+          return sum + Math.min(...each);
+        }, own.area);
+        return worthOf(fabric, Math.ceil(area / usableWidth(fabric)));
       },
       async lookInto(open, combination, depth) {
         const { value } = listQuiltCuts(spec, workOf(rows, choices, combination));

@@ -229,6 +229,7 @@ describe("the best of all combinations", () => {
           ways: ways.map((own) => own.map((minutes): Worth => [0, minutes])),
           parts,
           leastOf: (part, c) => [Math.floor(worthOf(part, c)[0] / 2), 0],
+          floorOf: () => 0,
           lookInto: async (open, c) =>
             open.map((part) => ({ worth: worthOf(part, c), least: worthOf(part, c) })),
           most,
@@ -272,6 +273,7 @@ describe("the best of all combinations", () => {
       ways,
       parts,
       leastOf: (part, c) => [Math.max(0, cost(part, c) - 1), 0],
+      floorOf: () => 0,
       lookInto: async (open, c) =>
         open.map((part) => ({ worth: [cost(part, c), 0] as Worth, least: [cost(part, c), 0] as Worth })),
       most: 10_000,
