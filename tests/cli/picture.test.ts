@@ -1,11 +1,11 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PNG } from "pngjs";
 import { expect, test } from "vitest";
 import { fontsFor } from "../../src/cli/fonts.ts";
 import { fontPath } from "../support/fonts.ts";
-import { crossgrainHere, emptyFolder } from "./run.ts";
+import { crossgrainHere, emptyFolder, SMALL } from "./run.ts";
 
 const DRAWING = `<svg xmlns="http://www.w3.org/2000/svg" width="100" height="50" viewBox="0 0 100 50"><rect width="100" height="50" fill="#c8553d"/><text x="4" y="20" font-size="12">Gulls</text></svg>`;
 const NO_FONTS = [join(tmpdir(), "no-such-folder")];
@@ -52,4 +52,34 @@ test("fonts are looked for only when a letter needs one, and what has none is na
   expect(none.diagnostics.map(({ code }) => code)).toEqual(["FONT-UNREADABLE", "LETTERS-WITHOUT-FONT"]);
   expect(none.diagnostics[1]?.message).toContain('"藍の布"');
   expect(none.diagnostics[1]?.hint).toContain("--font");
+});
+
+test("a plan brings pictures and a handout when asked, and takes old ones away when not", async () => {
+  const folder = emptyFolder();
+  writeFileSync(join(folder, "small.yaml"), SMALL);
+  const asked = ["plan", "small.yaml", "--out", "made"];
+  const first = await crossgrainHere([...asked, "--png", "120", "--markdown"], folder);
+  expect(first.code).toBe(0);
+  const names = readdirSync(join(folder, "made"));
+  const drawings = names.filter((name) => name.endsWith(".svg"));
+  expect(drawings.length).toBeGreaterThan(0);
+  expect(names.filter((name) => name.endsWith(".png"))).toEqual(
+    drawings.map((name) => name.replace(/svg$/, "png")),
+  );
+  const made = readFileSync(join(folder, "made", "handout.md"), "utf8");
+  expect(made).toMatch(/^# Tide pool\n/);
+  expect(
+    PNG.sync.read(readFileSync(join(folder, "made", drawings[0]?.replace(/svg$/, "png") ?? ""))).width,
+  ).toBe(120);
+  expect((await crossgrainHere(asked, folder)).code).toBe(0);
+  const left = readdirSync(join(folder, "made"));
+  expect(left.filter((name) => /png$|^handout/.test(name))).toEqual([]);
+});
+
+test("a cut list has no ways of making to compare, and says so", async () => {
+  const folder = emptyFolder();
+  writeFileSync(join(folder, "small.yaml"), SMALL);
+  const { code, stderr } = await crossgrainHere(["plan", "small.yaml", "--compare"], folder);
+  expect(code).toBe(1);
+  expect(stderr).toContain("error");
 });

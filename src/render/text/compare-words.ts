@@ -43,8 +43,7 @@ export const compareWords = {
   direction: { none: "", kept: "kept", spares: "spares" },
   bonusTitle:
     "From the corners cut off you can make, sewing a second seam before you cut (sizes before they are sewn in):",
-  bonusOf: (count: number, kind: string, size: string) =>
-    `${count} ${kind}s of ${size} before they are sewn in`,
+  bonusOf: (count: number, kind: string, size: string) => `${count} ${kind}s of ${size}`,
   bonus: (way: string, said: string) => `  ${way}: ${said}`,
   notThisWay: "Not this way:",
   impossible: (way: string, why: string) => `  ${way}: ${why}`,

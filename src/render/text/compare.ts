@@ -218,7 +218,7 @@ export function comparisonParts(comparison: Comparison, ruler: Ruler): Compariso
   const spoken = { ruler, currency };
   const all = [filed, best.figures, ...rows.map(({ figures }) => figures)];
   const { metre, ...others } = minutes;
-  const sewing = ruler.unit === "in" ? { yard: Number((metre * 0.9144).toFixed(3)) } : { metre };
+  const sewing = ruler.unit === "in" ? { yard: Number((metre * 0.9144).toFixed(2)) } : { metre };
   const said = Object.entries({ ...others, ...sewing }).map(([step, time]) => `${step} ${time}`);
   return {
     fabric: fabricTable(comparison, spoken),
