@@ -14,6 +14,8 @@ const KEPT = [
   "dark-one-way",
   "light-two-way-across",
   "lengthwise-borders",
+  "one-way-borders",
+  "right-to-left",
   "long-uncut-end",
   "metric",
   "hostile",
