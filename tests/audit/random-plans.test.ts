@@ -8,7 +8,7 @@ import { clothToHand, cutLists } from "../support/arbitraries/cut-lists.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 
 /** More of them go through the same path, as files, in the benchmark's own tests. */
-const RUNS = 40;
+const RUNS = 30;
 
 test("every plan of a random cut list, from bolt or drawer, passes the audit, and survives JSON unchanged", async () => {
   let planned = 0;

@@ -4,8 +4,11 @@ import { Dice } from "../engine/exact/random-problems.ts";
 import { GRACE, processorTime, SLOW } from "./measure.ts";
 import { randomFile } from "./random-files.ts";
 
-/** Most engine searches one file asks for: three fabrics or more, ways of joining, narrower widths. */
-const SEARCHES = 40;
+/**
+ * Most engine searches one file asks for: three fabrics or more, ways of joining, narrower widths, pieces ready cut
+ * (which get three times the search), groups of kits.
+ */
+const SEARCHES = 80;
 
 /**
  * Plans the random file of a seed from its text to the audited plan. Returns what is wrong; a file that
@@ -21,6 +24,7 @@ export async function faultsOfFile(seed: number, effort: number): Promise<string
       {
         ...USUAL_OPTIONS,
         style: dice.chance(1, 2) ? "strips-2" : "strips-3",
+        kits: dice.chance(1, 12) ? dice.between(2, 4) : 1,
         prefer: dice.chance(1, 2) ? "sparing" : "simple",
         effort,
       },

@@ -23,10 +23,29 @@ export function randomFile(seed: number): string {
     lines.push(`    print: ${PRINTS[dice.between(0, PRINTS.length - 1)]}`);
     if (dice.chance(1, 3)) lines.push(`    shrinkage: ${dice.between(1, 6)}%`);
     if (dice.chance(1, 4)) lines.push(`    spare: ${length(1, 24)}`);
-    if (dice.chance(1, 3)) lines.push(`    price: ${dice.between(5, 25)}.50 per ${inches ? "yd" : "m"}`);
+    const priced = dice.chance(1, 3);
+    if (priced) lines.push(`    price: ${dice.between(5, 25)}.50 per ${inches ? "yd" : "m"}`);
+    if (dice.chance(1, 4))
+      lines.push("    have:", `      - ${randomCloth(dice, length)}, ${dice.between(1, 4)}`);
+    if (priced && dice.chance(1, 4)) {
+      const price = `${dice.between(1, 5)}.${dice.between(10, 99)}`;
+      lines.push(
+        "    ready-cut:",
+        `      - ${randomCloth(dice, length)}, ${price}, at most ${dice.between(1, 2)}`,
+      );
+    }
     lines.push("    pieces:", ...randomPieces(dice, length).map((piece) => `      - ${piece}`));
   }
   return `${lines.join("\n")}\n`;
+}
+
+/** Fat quarters, precut squares and strips, pieces of any size. */
+function randomCloth(dice: Dice, length: (low: number, high: number) => string): string {
+  const kind = dice.between(0, 3);
+  if (kind === 0) return "fat quarter";
+  if (kind === 1) return `${length(40, 90)} squares`;
+  if (kind === 2) return `${length(10, 40)} strips`;
+  return `${length(40, 200)} x ${length(40, 200)}`;
 }
 
 function randomPieces(dice: Dice, length: (low: number, high: number) => string): string[] {

@@ -101,13 +101,6 @@ test("law: no number of fat quarters, each tried with the least bolt beside it, 
       ],
       each: 310,
     },
-    {
-      sizes: [
-        [6.5, 3.5, 24],
-        [2, 8, 12],
-      ],
-      each: 250,
-    },
     { sizes: [[5, 5, 34]], each: 280 },
   ] as const;
   for (const { sizes, each } of CASES) {
