@@ -4,7 +4,7 @@ import type { Seam } from "./seams.ts";
 import type { Bulk, BulkPoint } from "./types.ts";
 
 /** Places listed with more layers than wanted; the count says how many there are. */
-const MOST_LISTED = 50;
+const MOST_LISTED = 400;
 /** A layer more than wanted outweighs any number of layers within what is wanted. */
 const OVER = 10_000;
 /** More than anything else can weigh. */
