@@ -61,6 +61,8 @@ export const makingWords = {
   seam: (seam: string) => `Seam allowance ${seam}. Sizes are as sewn, seam allowance included.`,
   total: (length: string, seams: number) =>
     `About ${length} of piecing seams, ${counted(seams, "seam")} in all.`,
+  /** A rate in thousandths, to one decimal: the rule is no finer. */
+  times: (thousandths: number) => `about ${Math.round(thousandths / 100) / 10}`,
   thread: (length: string, perSeam: string, percent: number) =>
     `About ${length} of thread for piecing, needle and bobbin together: ${perSeam} times the seams (two layers of ` +
     `quilting cotton, 2 mm stitches) and ${percent} percent more for ends and breaks.`,

@@ -203,11 +203,15 @@ export function amountLines(making: Making, plan: Plan): string[] {
   const { totals, thread, quilting } = making;
   const { by, lines, spacing, told, stitched, length, perLine, wastePercent } = quilting;
   const line = makingWords.quilting(by, lines, formatLength(spacing, plan.ruler), told);
-  const rule = makingWords.quiltingRule(by, String(perLine / 1000), wastePercent);
+  const rule = makingWords.quiltingRule(by, makingWords.times(perLine), wastePercent);
   return [
     makingWords.seam(formatLength(making.seam, plan.ruler)),
     makingWords.total(longLength(totals.total, plan), totals.seams),
-    makingWords.thread(longLength(thread.length, plan), String(thread.perSeam / 1000), thread.wastePercent),
+    makingWords.thread(
+      longLength(thread.length, plan),
+      makingWords.times(thread.perSeam),
+      thread.wastePercent,
+    ),
     makingWords.quiltingThread(line, longLength(stitched, plan), longLength(length, plan), rule),
   ];
 }

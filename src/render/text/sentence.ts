@@ -66,7 +66,12 @@ export function groupsOf(fabric: FabricPlan, step: CuttingStep): StripGroup[] {
 /** What to cut first: `Cut 3 strips 4 1/2 in x WOF`, for `count` strips of the step's width. */
 export function cutPhrase({ plan, fabric }: Table, step: CuttingStep, count: number): string {
   const width = formatLength(step.width, plan.ruler);
-  if (step.kind === "straighten") return words.straighten(width);
+  if (step.kind === "straighten") {
+    // A printed foundation has its own square lines: the selvage is no better a guide.
+    return plan.making?.foundation?.fabric === fabric.name
+      ? words.straightenToLine(width)
+      : words.straighten(width);
+  }
   const run = formatLength(step.run, plan.ruler);
   if (step.kind === "bands") return words.cutBands(count, width, run);
   const lay = fabric.lays[step.lay];

@@ -43,6 +43,7 @@ function item({ count, size, square, letter }: ItemWords): string {
 export const words = {
   // Steps
   straighten: (size: string) => `Straighten the cut end, square to the selvage: trim off ${size}`,
+  straightenToLine: (size: string) => `Straighten the cut end on a printed line: trim off ${size}`,
   cutStrips: (count: number, width: string, run: string | null, besideBands: boolean) =>
     `Cut ${counted(count, "strip", "strips")} ${width} x ${run ?? FULL_WIDTH}${
       besideBands ? " from the width beside the lengthwise strips" : ""
