@@ -1,3 +1,4 @@
+import type { CutPiece, Subcut } from "../cutlist/types.ts";
 import { nothingToTurn } from "../diagnostics/choices.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
@@ -15,6 +16,9 @@ export interface ArrangedPiece {
   /** Across x along, as the ruler reads. */
   size: string;
   count: number;
+  /** How it is cut further: squares are halved on one diagonal, which a print with an up decides, or on both. */
+  subcut: Subcut;
+  diagonal: CutPiece["diagonal"];
 }
 
 /** What one fabric comes to in an arrangement. */
@@ -126,10 +130,12 @@ function fabricOf({ name, purchase, bound, pieces }: FabricPlan, { ruler }: Plan
     buy: purchase?.text ?? "",
     cost: purchase === null ? 0 : purchase.cost,
     proven: bound.purchaseProven,
-    pieces: pieces.map(({ letter, across, along, count }) => ({
+    pieces: pieces.map(({ letter, across, along, count, subcut, diagonal }) => ({
       letter,
       size: formatSize(across, along, ruler),
       count,
+      subcut,
+      diagonal,
     })),
   };
 }

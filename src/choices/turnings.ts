@@ -100,12 +100,12 @@ function about(
 
 /**
  * The quarter-turn after which a block looks like its own mirror image, left for right, by index of design; null
- * where none does. Corners are compared to the nearest tick.
+ * where none does. On point the mirror stands on the block's diagonal. Corners are compared to the nearest tick.
  */
-export function mirrorTurns({ designs }: QuiltTop): (QuarterTurn | null)[] {
+export function mirrorTurns({ designs, centre }: QuiltTop): (QuarterTurn | null)[] {
   return designs.map(({ patches, across, down }) => {
     const middle = { x: exactToNumber(across) / 2, y: exactToNumber(down) / 2 };
-    const seen = about(patches, middle, (x, y) => [-x, y]);
+    const seen = about(patches, middle, (x, y) => (centre.onPoint ? [y, x] : [-x, y]));
     const turned: Record<QuarterTurn, (x: number, y: number) => [number, number]> = {
       0: (x, y) => [x, y],
       90: (x, y) => [-y, x],

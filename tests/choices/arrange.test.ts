@@ -157,6 +157,13 @@ test("mirrored pairs are mirror images wherever a turn can make them", async () 
   expect(designs === undefined ? [] : mirrorTurns(designs)).not.toContain(null);
 });
 
+test("on point, a square halved is its own mirror image", () => {
+  const setting = "setting: { layout: on point, triangles: b, rows: [H H, G, H H], ";
+  const top = layOutQuilt(quiltOf(TWO.replace("setting: { rows: [H H, G G, W W] ", setting))).value?.top;
+  const turns = top === undefined ? [] : mirrorTurns(top);
+  expect(top?.designs.map(({ name }, i) => [name, turns[i]])).toContainEqual(["H", 0]);
+});
+
 test("blocks that no turn mirrors are named", async () => {
   const found = await arranged(quiltOf(textOf("allotments")), 1, ["pairs"]);
   expect(found.noMirror).toEqual(["Shed"]);

@@ -17,6 +17,14 @@ export const arrangeWords = {
   alike: "Turning the blocks changes nothing that is bought or cut: choose by eye.",
   cut: "What is cut, where the turning changes it (across x along, with the print's up along):",
   piece: (count: number, size: string) => `${count} of ${size}`,
+  subcut: {
+    none: "",
+    "once-diagonal": " halved",
+    "twice-diagonal": " quartered on both diagonals",
+    template: " for a template",
+  },
+  /** As the square lies with the print's up at the top. */
+  diagonal: { any: "", rising: " on the diagonal /", falling: " on the diagonal \\" },
   inAll: "in all",
   noMore: "nothing more",
   eachOne: "every one of them",

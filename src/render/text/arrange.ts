@@ -26,7 +26,8 @@ function bought({ buy, proven }: ArrangedFabric): string {
 const nest = (nesting: Nesting | null): string =>
   nesting === null ? words.unknown : words.nest(nesting.places - nesting.unNested, nesting.places);
 
-const sayPiece = ({ count, size }: ArrangedPiece): string => words.piece(count, size);
+const sayPiece = ({ count, size, subcut, diagonal }: ArrangedPiece): string =>
+  `${words.piece(count, size)}${words.subcut[subcut]}${subcut === "once-diagonal" ? words.diagonal[diagonal] : ""}`;
 
 const piecesOf = ({ pieces }: ArrangedFabric): string => pieces.map(sayPiece).join(", ");
 
