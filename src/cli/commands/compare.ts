@@ -42,6 +42,7 @@ export const compare = defineCommand({
   options: { out: usual.out, json: usual.json, style: usual.style, budget: usual.budget, minutes },
   examples: [
     "compare fixtures/quilts/geese-and-bars.yaml",
+    "compare fixtures/quilts/lighthouse-sampler.yaml --out ~/quilts/sampler",
     "compare my-quilt.yaml --minutes seam=0.5,trim=1",
   ],
   async run([file = ""], values, io) {
