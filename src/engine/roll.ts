@@ -208,10 +208,12 @@ function solveScaled(question: RollQuestion): RollAnswer {
       }
       return done();
     };
+    const vast = stripsIn(master, root.values) >= VAST.strips;
+    const nearEnough = () => vast && length - lower <= lower / VAST.near;
     /** Whole parts of the linear plan stay as they are; the few strips' worth left over are planned afresh. */
     const roundDown = (budget: number) => {
       for (const leave of [0, 1, 2]) {
-        if (done() || clock.expired()) return;
+        if (done() || nearEnough() || clock.expired()) return;
         const part = wholePart(master.pool, root.values, demand, leave);
         if (part.strips.length === 0) return;
         const rest = small(budget)(part.left);
@@ -226,6 +228,10 @@ function solveScaled(question: RollQuestion): RollAnswer {
     if (!isSmall && stripsIn(master, root.values) >= MANY_STRIPS) {
       // With many copies the rounding loses next to nothing, and lengths are too many to decide one by one.
       roundDown(1000);
+      if (nearEnough()) {
+        search(share(clock, 0.1, 60));
+        return answer();
+      }
       if (!done()) search(share(clock, 0.15, 300));
       if (!done()) offer(poolProgram(master, vector, solver, Math.min(400, clock.left() / 4)));
       rebuild(share(clock, 0.6, 3000));
@@ -248,7 +254,14 @@ function solveScaled(question: RollQuestion): RollAnswer {
     };
     if (!isSmall && question.style === "strips-2") {
       if (search(share(clock, 0.1, 150)) || clock.expired()) return answer();
-      if (tiers(share(clock, 0.8, 60_000)) || clock.expired()) return answer();
+      // Where sizes come several times over, planning a few strips afresh finds what dives do not.
+      const several = demand.reduce((sum, count) => sum + count, 0) > 1.5 * kinds.length;
+      if (several) {
+        roundDown(300);
+        rebuild(share(clock, 0.2, 2000));
+        if (done() || clock.expired()) return answer();
+      }
+      if (tiers(share(clock, several ? 0.6 : 0.85, 60_000)) || clock.expired()) return answer();
     }
     // A search that is cut short is taken up again once a better plan has lowered the roof.
     if (search(share(clock, question.small ? 0.5 : 0.65, 5000)) || clock.expired()) return answer();
@@ -271,6 +284,8 @@ function solveScaled(question: RollQuestion): RollAnswer {
 
 /** From so many strips on, a plan is rounded from the linear program before anything else is tried. */
 const MANY_STRIPS = 120;
+/** With so many strips a plan is good enough when what may be saved yet is less than one part in so many. */
+const VAST = { strips: 3000, near: 2000 };
 /** Attempts without a gain before taking strips out again is given up. */
 const REBUILD_ROUNDS = 60;
 
