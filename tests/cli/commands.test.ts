@@ -139,10 +139,10 @@ describe("pieces", () => {
     expect(ended.stdout).toMatch("[A]  12  4 1/2 in square");
   });
 
-  test.each(["6,5 x 11,5:40", "6,5 x 11,5, 40"])("reads centimetres with a comma: %s", async (words) => {
+  test.each(["6,5 x 11,5:40", "6,5 x 11,5, 40"])("reads centimetres with a comma, and answers so: %s", async (words) => {
     const ended = await crossgrainHere(["pieces", words, "--unit", "cm", "--width", "107cm"]);
     expect(ended.code).toBe(0);
-    expect(ended.stdout).toMatch("40  6.5 x 11.5 cm  either way");
+    expect(ended.stdout).toMatch("40  6,5 x 11,5 cm  either way");
   });
 
   test("--fixed keeps the way up", async () => {
