@@ -7,7 +7,8 @@ import type { Block, Section, Table } from "./content.ts";
 import { typeset } from "./typeset.ts";
 
 function list(items: readonly string[]): Block[] {
-  const said = items.map((item) => typeset(item.trim())).filter((item) => item !== "");
+  // Marks of a terminal mean nothing on paper.
+  const said = items.map((item) => typeset(item.replaceAll("`", "").trim())).filter((item) => item !== "");
   return said.length === 0 ? [] : [{ kind: "list", items: said }];
 }
 

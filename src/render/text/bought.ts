@@ -46,7 +46,8 @@ export function weighedLines(plan: Plan): string[] {
   return plan.fabrics.flatMap(({ name, mix }) => {
     if (mix === undefined || mix.choices.length < 2) return [];
     const told = mix.choices.map(({ bought, yardage, cost }) => {
-      const parts = [...(yardage === null ? [] : [yardage]), ...readyCut(bought)];
+      const length = plan.ruler.decimal === "," ? yardage?.replace(".", ",") : yardage;
+      const parts = [...(length == null ? [] : [length]), ...readyCut(bought)];
       return `${words.together(parts)} ${money(cost, mix.currency, plan.ruler)}`;
     });
     return [`${name}: ${words.instead(told)}`];
