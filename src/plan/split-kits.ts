@@ -16,11 +16,11 @@ export interface Split {
 }
 
 /** Group sizes looked at, smallest first. */
-const MOST_SIZES = 8;
+const MOST_SIZES = 6;
 /** Group sizes tried where the number of kits has few divisors. */
 const PLAIN_SIZES = [2, 3, 4, 6];
 /** Most work for one group: what is not found by then is not split so. */
-const EFFORT = 80;
+const EFFORT = 40;
 /** A split may cut this share more strips than the batch as a whole, and one. */
 const MORE_STRIPS = 0.1;
 

@@ -33,9 +33,12 @@ function ticks(value: Rational): Ticks {
 /** `fat quarters`, `10 in squares`, `2 1/2 in strips`, `2 1/2 x 20 in strips`, `21 x 18 in`, `WOF x 20 in`. */
 function readKind(text: string, unit: LengthUnit): Read<Omit<WrittenCut, "trim" | "count" | "price">> {
   const trade = tradeSize(text, unit);
+  // Tenths are told with the sign they were written with.
+  const comma = /\d,\d/.test(text);
+  const signed = (name: string) => (comma ? name.replace(/(\d)\.(?=\d)/g, "$1,") : name);
   if (trade !== null) {
     const { name, across, along, strip } = trade;
-    return { value: { name, across, along, strip } };
+    return { value: { name: signed(name), across, along, strip } };
   }
   const [, inner] = /^(.*\S)\s+strips?$/i.exec(text) ?? [];
   const size = readSize(inner ?? text, unit);
@@ -47,7 +50,7 @@ function readKind(text: string, unit: LengthUnit): Read<Omit<WrittenCut, "trim" 
   const strip = inner !== undefined && (fullWidth || wide >= long);
   const said = formatMeasure(long, unit);
   const name = `${strip ? "strip" : "piece"} ${fullWidth ? "WOF" : formatMeasure(wide, unit)} x ${said}`;
-  return { value: { name, across: fullWidth ? null : wide, along: long, strip } };
+  return { value: { name: signed(name), across: fullWidth ? null : wide, along: long, strip } };
 }
 
 function readTrim(text: string, unit: LengthUnit): Read<Ticks> {

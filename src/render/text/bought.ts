@@ -46,7 +46,7 @@ export function weighedLines(plan: Plan): string[] {
   return plan.fabrics.flatMap(({ name, mix }) => {
     if (mix === undefined || mix.choices.length < 2) return [];
     const told = mix.choices.map(({ bought, yardage, cost }) => {
-      const length = plan.ruler.decimal === "," ? yardage?.replace(".", ",") : yardage;
+      const length = plan.ruler.decimal === "comma" ? yardage?.replace(".", ",") : yardage;
       const parts = [...(length == null ? [] : [length]), ...readyCut(bought)];
       return `${words.together(parts)} ${money(cost, mix.currency, plan.ruler)}`;
     });
