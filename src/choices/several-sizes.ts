@@ -1,4 +1,4 @@
-import { nothingToTurn, sizeNotMet, sizeOutOfReach } from "../diagnostics/choices.ts";
+import { nothingToRepeat, sizeNotMet, sizeOutOfReach } from "../diagnostics/choices.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
@@ -65,7 +65,7 @@ export async function severalSizes(
   solve: Solve,
   told: (done: number, of: number) => void = () => {},
 ): Promise<Outcome<SeveralSizes>> {
-  if (spec.kind === "cut-list") return { value: null, diagnostics: [nothingToTurn()] };
+  if (spec.kind === "cut-list") return { value: null, diagnostics: [nothingToRepeat()] };
   const diagnostics: Diagnostic[] = [];
   const fits = asked.map((size) => settled(spec, size, diagnostics));
   if (diagnostics.some(({ severity }) => severity === "error")) return { value: null, diagnostics };

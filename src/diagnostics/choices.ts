@@ -56,6 +56,15 @@ export function nothingToRestate(): Diagnostic {
   );
 }
 
+/** Quilts are made in other sizes by more or fewer blocks; a cut list has none. */
+export function nothingToRepeat(): Diagnostic {
+  return error(
+    "NOTHING-TO-REPEAT",
+    "A cut list has no blocks to make more or fewer of.",
+    "Give a quilt file, with blocks and the rows they are set in, or leave `--sizes` out.",
+  );
+}
+
 /** Blocks are turned in quilts; a cut list has none. */
 export function nothingToTurn(): Diagnostic {
   return error(

@@ -7,6 +7,7 @@ import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, layOutQuilt } from "../../src/quilt/index.ts";
 import { sizesCsv } from "../../src/render/csv/sizes.ts";
 import { sizesTable } from "../../src/render/text/several-sizes.ts";
+import { readSpecFile } from "../../src/spec/index.ts";
 import { MATTRESS_SIZES, mattressSize } from "../../src/stock/index.ts";
 import { OPTIONS, quiltOf, solve, textOf } from "./quilts.ts";
 
@@ -166,3 +167,9 @@ test("one table of all sizes; each is what planning that size alone gives", asyn
   expect(lines[0]).toBe("Size,2x2,5×6,crib");
   expect(lines.every((line) => line.split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/).length === 4)).toBe(true);
 }, 60_000);
+
+test("a cut list has nothing to repeat", async () => {
+  const cutList = readSpecFile("fabrics: [{ name: a, pieces: ['4 x 4 in, 2'] }]", "a.yaml").value!;
+  const { diagnostics } = await severalSizes(cutList, [], OPTIONS, solve);
+  expect(diagnostics.map(({ code }) => code)).toEqual(["NOTHING-TO-REPEAT"]);
+});
