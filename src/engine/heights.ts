@@ -89,6 +89,7 @@ function decideLength(
   const gained: number[][] = cuts.map(() => []);
   const counts = new Array<number>(levels.length).fill(0);
   const pending: number[][] = [];
+  let steps = 0;
 
   const gainAt = (c: number, depth: number): number => {
     // Gains are kept per depth; a cut added below is caught up here.
@@ -127,6 +128,7 @@ function decideLength(
     }
     const height = heights[levels[depth]!]!;
     for (let count = Math.floor(room / height); count >= 0; count--) {
+      if ((++steps & 255) === 0 && clock.expired()) return "stop";
       const left = room - count * height;
       counts[depth] = count;
       let alive = true;

@@ -116,7 +116,12 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
   ): Filling[] | null => {
     const lies = lieAt[level]!;
     const order = kinds
-      .map((kind, k) => ({ k, lie: lies[k]!, width: lies[k]! < 0 ? 0 : kind.lies[lies[k]!]!.width }))
+      .map((kind, k) => {
+        const lie = lies[k]!;
+        const width = lie < 0 ? 0 : kind.lies[lie]!.width;
+        const segment: Segment = { width, stack: [{ kind: k, lie }] };
+        return { k, lie, width, segment };
+      })
       .filter(({ k, lie }) => lie >= 0 && caps[k]! > 0)
       .sort((a, b) => b.width - a.width || a.k - b.k);
     // rest[d]: best value of kinds d, d+1, ... per position, caps ignored: never too low.
@@ -133,9 +138,8 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
       if (tired()) return false;
       if (d === order.length) {
         if (order.some(({ k, width }) => counts[k]! < caps[k]! && width <= room)) return true;
-        const segments = order.flatMap(({ k, lie, width }) =>
-          Array.from({ length: counts[k]! }, () => ({ width, stack: [{ kind: k, lie }] })),
-        );
+        const segments: Segment[] = [];
+        for (const { k, segment } of order) for (let c = counts[k]!; c > 0; c--) segments.push(segment);
         found.push({ level, height: heights[level]!, counts: counts.slice(), segments });
         return found.length <= limit.most;
       }

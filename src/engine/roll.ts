@@ -227,7 +227,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
     const isSmall = question.small === true || given.length > 0;
     if (!isSmall && stripsIn(master, root.values) >= MANY_STRIPS) {
       // With many copies the rounding loses next to nothing, and lengths are too many to decide one by one.
-      roundDown(1000);
+      roundDown(vast ? 200 : 1000);
       if (nearEnough()) {
         search(share(clock, 0.1, 60));
         return answer();
@@ -285,7 +285,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
 /** From so many strips on, a plan is rounded from the linear program before anything else is tried. */
 const MANY_STRIPS = 120;
 /** With so many strips a plan is good enough when what may be saved yet is less than one part in so many. */
-const VAST = { strips: 3000, near: 2000 };
+const VAST = { strips: 400, near: 2000 };
 /** Attempts without a gain before taking strips out again is given up. */
 const REBUILD_ROUNDS = 60;
 
