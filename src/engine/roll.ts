@@ -138,7 +138,9 @@ function solveScaled(question: RollQuestion): RollAnswer {
   const demand = kinds.map((kind) => kind.demand);
   if (kinds.length === 0) return { strips: [], length: 0, lower: 0, boundKind: "area" };
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
-  const area = kinds.reduce((sum, kind) => sum + kind.lies[0]!.width * kind.lies[0]!.height * kind.demand, 0);
+  // Where heights stand for something else, the lies of a kind may differ in area.
+  const areaOf = ({ lies }: Kind) => Math.min(...lies.map(({ width, height }) => width * height));
+  const area = kinds.reduce((sum, kind) => sum + areaOf(kind) * kind.demand, 0);
   const lent = given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0);
   const areaBound = Math.max(0, Math.ceil((area - lent) / run));
   let best = firstStrips(question, frames, demand, areaBound);

@@ -1,4 +1,5 @@
 import type { Frames, StripCount } from "./assemble.ts";
+import { share } from "./clock.ts";
 import type { Filling } from "./oracle.ts";
 import type { Kind } from "./reduce.ts";
 import { solveRoll } from "./roll.ts";
@@ -25,12 +26,47 @@ export function stripsOnSheets(question: SheetsQuestion, index: number, frames: 
   const plans = ways.flatMap(({ kinds, run, room, transposed }) => {
     const found = leastStrips(question, kinds, run, room);
     if (found === null) return [];
-    if (ways.length === 1) least = Math.ceil(found.lower / room);
+    if (ways.length === 1)
+      least = Math.max(Math.ceil(found.lower / room), leastByHalves(question, kinds, run, room));
     const sheets = found.strips === null ? null : ontoSheets(found.strips, room);
     if (sheets === null || sheets.length > (group.available ?? Infinity)) return [];
     return [sheets.map((list) => ({ filling: sheetOf(list, kinds.length, index, transposed), count: 1 }))];
   });
   return { plans, least };
+}
+
+/** Most heights tried as the line between what counts and what does not, and milliseconds for each. */
+const LINES = 6;
+const LINE_TIME = 500;
+
+/**
+ * A number of sheets that is needed because high strips do not share one: strips lower than a line count for
+ * nothing, those that leave less than the line beside them for a whole sheet, the others for what they are (a dual
+ * feasible function, Fekete and Schepers 2001). The least length of strips so counted bounds the sheets.
+ */
+function leastByHalves(question: SheetsQuestion, kinds: readonly Kind[], run: number, room: number): number {
+  const { style, solver, clock, stats } = question;
+  // A stacked strip is as high as its stack, which no change to single heights can follow.
+  if (style !== "strips-2") return 0;
+  const heights = new Set(kinds.flatMap((kind) => kind.lies.map(({ height }) => height)));
+  const lines = [...heights].filter((height) => 2 * height <= room).sort((a, b) => b - a);
+  let least = 0;
+  for (const line of lines.slice(0, LINES)) {
+    if (clock.expired()) break;
+    const counted = kinds.flatMap((kind) => {
+      const lies = kind.lies.filter(({ width, height }) => width <= run && height <= room);
+      if (lies.some(({ height }) => height < line)) return [];
+      return [
+        { ...kind, lies: lies.map((lie) => (lie.height > room - line ? { ...lie, height: room } : lie)) },
+      ];
+    });
+    const answer = solveRoll({
+      ...{ run, style, solver, stats, enough: null, ceiling: null, given: [], report: () => {} },
+      ...{ kinds: counted, clock: share(clock, 0.5, LINE_TIME) },
+    });
+    least = Math.max(least, Math.ceil(answer.lower / room));
+  }
+  return least;
 }
 
 /**
