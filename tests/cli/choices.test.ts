@@ -67,7 +67,9 @@ describe("choices on the command line", () => {
     expect(made.code).toBe(0);
     expect(made.stdout).toContain("Rock pool on another width of fabric");
     expect(readFileSync(join(folder, "made", "buy.csv"), "utf8")).toContain("ready cut");
-    expect(readFileSync(join(folder, "made", "cut-1-night-sea.svg"), "utf8")).toContain("10 in square, trimmed");
+    expect(readFileSync(join(folder, "made", "cut-1-night-sea.svg"), "utf8")).toContain(
+      "10 in square, trimmed",
+    );
     const asked = await crossgrainHere(["buy", "pool.yaml", "--json"], folder);
     const { fabrics } = JSON.parse(asked.stdout) as { fabrics: { mix?: { cost: number } }[] };
     expect(fabrics[0]?.mix?.cost).toBe(740);

@@ -139,11 +139,14 @@ describe("pieces", () => {
     expect(ended.stdout).toMatch("[A]  12  4 1/2 in square");
   });
 
-  test.each(["6,5 x 11,5:40", "6,5 x 11,5, 40"])("reads centimetres with a comma, and answers so: %s", async (words) => {
-    const ended = await crossgrainHere(["pieces", words, "--unit", "cm", "--width", "107cm"]);
-    expect(ended.code).toBe(0);
-    expect(ended.stdout).toMatch("40  6,5 x 11,5 cm  either way");
-  });
+  test.each(["6,5 x 11,5:40", "6,5 x 11,5, 40"])(
+    "reads centimetres with a comma, and answers so: %s",
+    async (words) => {
+      const ended = await crossgrainHere(["pieces", words, "--unit", "cm", "--width", "107cm"]);
+      expect(ended.code).toBe(0);
+      expect(ended.stdout).toMatch("40  6,5 x 11,5 cm  either way");
+    },
+  );
 
   test("--fixed keeps the way up", async () => {
     const ended = await crossgrainHere(["pieces", "2 x 40:3", "--width", "30 in", "--fixed", "--json"]);
