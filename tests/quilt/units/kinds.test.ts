@@ -100,7 +100,7 @@ describe("sizes that do not suit are refused with a reason", () => {
           [0, 2],
         ],
       ]),
-      "gap or an overlap",
+      "there is a gap",
     ],
     [
       "drawn patches",
@@ -117,7 +117,7 @@ describe("sizes that do not suit are refused with a reason", () => {
           [0, 1],
         ],
       ]),
-      "gap or an overlap",
+      "patch 1 and patch 2 overlap",
     ],
   ] as [string, UnitDesign, string][])("%s %#", (name, design, reason) => {
     const problem = kindOf(name).check(design);
