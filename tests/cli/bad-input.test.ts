@@ -119,21 +119,24 @@ describe("a file with faults is told what, where and what would help", () => {
 
 describe("every file of fixtures/bad", () => {
   const bad = join(ROOT, "fixtures", "bad");
-  test.each(readdirSync(bad))("%s ends `check`, or `buy` where cloth is short, with the right code", async (name) => {
-    const expected = JSON.parse(readFileSync(join(bad, name, "expected.json"), "utf8")) as {
-      code: string;
-      severity: string;
-    }[];
-    const errors = expected.filter(({ severity }) => severity === "error").map(({ code }) => code);
-    const noPlan =
-      errors.length > 0 && errors.every((code) => code === "PIECE-TOO-WIDE" || code === "STOCK-SHORT");
-    const input = readdirSync(join(bad, name)).find((file) => file.startsWith("input.")) ?? "";
-    // Too little cloth for a layout shows only when one is looked for.
-    const command = errors.includes("STOCK-SHORT") ? "buy" : "check";
-    const ended = await crossgrainHere([command, join(bad, name, input)]);
-    expect(ended.code).toBe(errors.length === 0 ? 0 : noPlan ? 3 : 1);
-    for (const code of errors) expect(ended.stderr).toContain(code);
-  });
+  test.each(readdirSync(bad))(
+    "%s ends `check`, or `buy` where cloth is short, with the right code",
+    async (name) => {
+      const expected = JSON.parse(readFileSync(join(bad, name, "expected.json"), "utf8")) as {
+        code: string;
+        severity: string;
+      }[];
+      const errors = expected.filter(({ severity }) => severity === "error").map(({ code }) => code);
+      const noPlan =
+        errors.length > 0 && errors.every((code) => code === "PIECE-TOO-WIDE" || code === "STOCK-SHORT");
+      const input = readdirSync(join(bad, name)).find((file) => file.startsWith("input.")) ?? "";
+      // Too little cloth for a layout shows only when one is looked for.
+      const command = errors.includes("STOCK-SHORT") ? "buy" : "check";
+      const ended = await crossgrainHere([command, join(bad, name, input)]);
+      expect(ended.code).toBe(errors.length === 0 ? 0 : noPlan ? 3 : 1);
+      for (const code of errors) expect(ended.stderr).toContain(code);
+    },
+  );
 });
 
 describe("files that cannot be read or written", () => {
