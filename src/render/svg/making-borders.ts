@@ -99,7 +99,8 @@ function legend(
   seam: number,
   ruler: Ruler,
 ): { number: number; text: string }[] {
-  const say = (length: number): string => formatLength(Math.round(length / ruler.mark) * ruler.mark, ruler);
+  const say = (length: number): string =>
+    formatLength(Math.round(length / ruler.mark) * ruler.mark, ruler, { typeset: true });
   const numbered = numbersOf(rounds);
   const seen = new Set<number>();
   return numbered.flatMap(({ round, sides, number }) => {

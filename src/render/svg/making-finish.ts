@@ -70,7 +70,8 @@ function backingNodes(
       textIn(text, { x, y: y + 13 * n, width, height: 13 }, { size: 9, bold: n === 0, anchor: "middle" }),
     );
   });
-  const say = (length: Ticks): string => formatLength(Math.round(length / ruler.mark) * ruler.mark, ruler);
+  const say = (length: Ticks): string =>
+    formatLength(Math.round(length / ruler.mark) * ruler.mark, ruler, { typeset: true });
   const places = seamAt.map((place): SceneNode => {
     const at = place * scale;
     return upright
@@ -234,7 +235,7 @@ const biasTube = (x: number, y: number): SceneNode[] => [
 ];
 
 function sketchesOf(binding: Binding, seam: Ticks, ruler: Ruler): Sketch[] {
-  const say = (length: Ticks): string => formatLength(length, ruler);
+  const say = (length: Ticks): string => formatLength(length, ruler, { typeset: true });
   const corner: Sketch[] = [
     { nodes: mitreStop, text: FINISH_WORDS.stop(say(seam)) },
     { nodes: mitreUp, text: FINISH_WORDS.fold },
@@ -263,7 +264,8 @@ export function finishScene(top: QuiltTop, making: Making, ruler: Ruler): Scene 
   ];
   if (backing !== null)
     facts.push({ caption: "Backing", value: spokenSizeNear(backing.across, backing.down, ruler) });
-  if (binding !== null) facts.push({ caption: "Binding", value: formatLength(binding.length, ruler) });
+  if (binding !== null)
+    facts.push({ caption: "Binding", value: formatLength(binding.length, ruler, { typeset: true }) });
   const head = titleBlock({ over: FINISH_WORDS.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
   let y = head.height;

@@ -67,7 +67,7 @@ test("borders are numbered in the order of sewing, mitred strips together", () =
   for (const number of [1, 2, 3, 5, 6])
     expect(words.filter((word) => word === String(number))).toHaveLength(3);
   expect(words.filter((word) => word === "7")).toHaveLength(5);
-  expect(words).toContain("tops, top and bottom: 25 1/2 in long, cut 2 in longer and trimmed");
+  expect(words).toContain("tops, top and bottom: 25½ in long, cut 2 in longer and trimmed");
 });
 
 test("every joining of a block opens between its parts", () => {
