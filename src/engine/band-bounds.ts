@@ -9,6 +9,9 @@ import { makeOracle, type RollQuestion } from "./roll.ts";
 /** Most table cells for all widths together. */
 const MOST_CELLS = 30_000_000;
 
+/** Beyond this length nothing is tabled. */
+const LONGEST = 2_000_000;
+
 /** No plan with these band groups, and so many of every kind in bands, is shorter. */
 export type BandBound = (groups: readonly BandGroup[], banded: readonly number[], along: number) => number;
 
@@ -27,7 +30,7 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
   const demand = kinds.map((kind) => (kind.place === "bands" ? 0 : kind.demand));
   const inStrips = kinds.map((kind, k): Kind => ({ ...kind, demand: demand[k]! }));
   const wanted = inStrips.filter((kind) => kind.demand > 0);
-  if (wanted.length === 0 || !Number.isFinite(limit)) return (_groups, _banded, along) => along;
+  if (wanted.length === 0 || limit > LONGEST) return (_groups, _banded, along) => along;
   const indexOf = wanted.map((kind) => inStrips.indexOf(kind));
   const caps = wanted.map((kind) => kind.demand);
   const oracles = new Map<number, ReturnType<typeof makeOracle> | null>();

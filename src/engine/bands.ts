@@ -24,6 +24,8 @@ const MOST_STATES = 400;
 const MOST_ARRANGEMENTS = 20_000;
 const MOST_VISITS = 200_000;
 const MOST_STRETCHES = 1_000_000;
+/** Ends of strips farther than this beyond the longest band are not listed: there would be too many. */
+const FARTHEST = 200_000;
 
 /**
  * The least length when some items may or must be cut lengthwise. Every arrangement of the band items is
@@ -128,8 +130,12 @@ function arrangements(
   // With stacks a strip may be as high as the whole plan, and so may the overhang.
   const stacked = style === "strips-3" && highest > 0;
   const overhang = stacked ? limit : highest;
-  const farthest = Math.min(limit, longestBand + overhang);
-  const ends = normalPositions(heights, Number.isFinite(farthest) ? farthest : longestBand + highest).sums;
+  const wanted = Math.min(limit, longestBand + overhang);
+  const farthest = Math.min(
+    Number.isFinite(wanted) ? wanted : longestBand + highest,
+    longestBand + Math.max(highest, FARTHEST),
+  );
+  const ends = normalPositions(heights, farthest).sums;
   const bound = bandBounds(question, limit);
   const list: Arrangement[] = [];
   const seen = new Set<string>();
@@ -137,7 +143,8 @@ function arrangements(
   let visits = 0;
   let stretches = 0;
   const tired = () => (stretches & 255) === 0 && clock.expired();
-  let complete = !stacked || Number.isFinite(limit);
+  let complete = farthest >= wanted;
+  const full = () => list.length >= MOST_ARRANGEMENTS || stretches > MOST_STRETCHES;
   const record = (counts: readonly number[]): void => {
     const banded = kinds.map(() => 0);
     bandable.forEach((k, b) => {
@@ -160,7 +167,8 @@ function arrangements(
     banded: number[],
     along: number,
   ): void => {
-    if (list.length >= MOST_ARRANGEMENTS || ++stretches > MOST_STRETCHES || tired()) {
+    stretches++;
+    if (full() || tired()) {
       complete = false;
       return;
     }
@@ -181,8 +189,12 @@ function arrangements(
     if (strips.some((kind) => kind.lies.some((lie) => lie.width <= beside)))
       for (const end of ends) {
         const longer = along + end - group.along;
-        if (end > group.along && end < group.along + overhang && longer < limit)
-          stretch(from, g + 1, [...done, { ...group, along: end }], banded, longer);
+        if (end >= group.along + overhang || longer >= limit) break;
+        if (full()) {
+          complete = false;
+          break;
+        }
+        if (end > group.along) stretch(from, g + 1, [...done, { ...group, along: end }], banded, longer);
       }
   };
   const visit = (state: number, skipped: readonly number[], along: number): void => {

@@ -23,6 +23,7 @@ export function jointOracle(
     run: strips?.run ?? 0,
     heights,
     stripLevels: first,
+    sheetCells: sheets.reduce((sum, { oracle }) => sum + oracle.cells, 0),
     listedTo: strips?.listedTo ?? Infinity,
     values(prices, caps, levels) {
       const result = new Float64Array(heights.length);

@@ -20,6 +20,8 @@ export interface SheetWay {
 
 /** What a whole sheet can hold: the same questions as for one strip, a level of knapsack higher. */
 export interface SheetOracle {
+  /** Table cells that one question takes, about. */
+  cells: number;
   value(prices: Float64Array, caps: readonly number[]): number;
   filling(level: number, height: number, prices: Float64Array, caps: readonly number[]): Filling;
   fillings(
@@ -173,7 +175,12 @@ export function oracleForSheet(
     return all;
   };
 
-  return { value, filling, fillings };
+  const cells = prepared.reduce(
+    (sum, { oracle, usable, positions }) =>
+      sum + usable.length * (Math.min(oracle.run, 4000) * kinds.length + positions.sums.length),
+    0,
+  );
+  return { cells, value, filling, fillings };
 }
 
 function sheetFilling(

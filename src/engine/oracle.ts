@@ -54,6 +54,8 @@ export interface StripOracle {
   readonly heights: readonly number[];
   /** The first so many levels are strips of the roll; levels after them are whole sheets. */
   readonly stripLevels: number;
+  /** Table cells that one question about a sheet takes, about, all sheets together; absent without sheets. */
+  readonly sheetCells?: number;
   /** Strips higher than this are not listed; Infinity when every useful height is. */
   readonly listedTo: number;
   /**
