@@ -1,3 +1,4 @@
+import { turnNode } from "../quilt/foundation/turned.ts";
 import type { FoldedPart, FoundationPlace, FoundationSeam, FoundationWork } from "../quilt/index.ts";
 import type { FoldedLines, FoundationMaking } from "./foundation-types.ts";
 import type { ReadTop } from "./read-top.ts";
@@ -147,18 +148,7 @@ function fixedSeam(
   const turned = place.turn % 180 !== 0;
   // The part as it is told, before it is turned into its place.
   const [across, down] = turned ? [place.down, place.across] : [place.across, place.down];
-  const here = (x: number, y: number): [number, number] => {
-    switch (place.turn) {
-      case 90:
-        return [down - y, x];
-      case 180:
-        return [across - x, down - y];
-      case 270:
-        return [y, across - x];
-      default:
-        return [x, y];
-    }
-  };
+  const here = (x: number, y: number) => turnNode([x, y], place.turn, across, down);
   const [a, b] = [here(x1, y1), here(x2, y2)];
   const [dx, dy] = turnedWay(toward.x, toward.y, place.turn);
   const upright = a[0] === b[0];
