@@ -1,5 +1,6 @@
 import { type ListingLimit, type Placed, type Segment, stepCounter } from "./oracle.ts";
 import type { Kind } from "./reduce.ts";
+import { type RowStates, rowStates } from "./row-states.ts";
 
 /** Something that takes up room in a row: a stack in a strip, or a strip on a sheet. */
 export interface RowType {
@@ -23,19 +24,6 @@ export interface RowQuestion {
   limit: ListingLimit;
 }
 
-interface RowState<T> {
-  room: number;
-  value: number;
-  counts: number[];
-  /** What was chosen, last first. */
-  chain: Link<T> | null;
-}
-
-interface Link<T> {
-  type: T;
-  before: Link<T> | null;
-}
-
 /**
  * Every row worth at least `floor`, as the things chosen; rows with equal counts (capped at the demand)
  * once. Thing by thing the set of reachable counts grows; of states with equal counts the one with most
@@ -49,58 +37,70 @@ export function rowsOf<T extends RowType>(
 ): T[][] | null {
   const { run, caps, prices, floor, limit } = question;
   const { most } = limit;
-  const key = keyMaker(caps);
-  const start: RowState<T> = { room: run, value: 0, counts: caps.map(() => 0), chain: null };
-  const states = new Map<number | string, RowState<T>>([[key(start.counts), start]]);
+  const states = rowStates(prices, run);
   const tired = stepCounter(limit, 40);
-  for (const type of types) {
-    for (const from of [...states.values()]) {
-      let state = from;
-      while (state.room >= type.width) {
+  const mostBeside = remembered(beside, run);
+  const gain = caps.map(() => 0);
+  for (const [t, type] of types.entries()) {
+    const held = type.counts.flatMap((count, k) => (count > 0 ? [k] : []));
+    // States that come up for this type have taken as many of it as they can.
+    for (let i = 0, before = states.size(); i < before; i++) {
+      let state = i;
+      while (states.room(state) >= type.width) {
         if (tired()) return null;
-        const counts = state.counts.map((count, k) => Math.min(caps[k]!, count + type.counts[k]!));
-        const value = counts.reduce((sum, count, k) => sum + count * prices[k]!, 0);
-        const room = state.room - type.width;
+        let value = states.value(state);
+        let more = 0;
+        for (const k of held) {
+          const copies = Math.min(type.counts[k]!, caps[k]! - states.count(state, k));
+          gain[k] = copies;
+          more += copies;
+          value += copies * prices[k]!;
+        }
+        const room = states.room(state) - type.width;
         // More of a kind than is wanted helps nothing.
-        if (counts.every((count, k) => count === state.counts[k]) || value + beside(room) < floor) break;
-        const next: RowState<T> = { room, value, counts, chain: { type, before: state.chain } };
-        const at = key(counts);
-        const known = states.get(at);
-        if (known !== undefined && known.room >= room) break;
-        states.set(at, next);
+        if (more === 0 || value + mostBeside(room) < floor) break;
+        const next = states.grow(state, held, gain, room, t);
+        if (next < 0) break;
         state = next;
       }
     }
-    if (states.size > most * 4) return null;
+    if (states.size() > most * 4) return null;
   }
-  const ends = [...states.values()].filter((state) => state.value >= floor);
-  const kept = ends.length > 3000 ? ends : undominated(ends);
-  return kept.length > most ? null : kept.map((state) => unlink(state.chain));
+  const ends: number[] = [];
+  for (let state = 0; state < states.size(); state++) if (states.value(state) >= floor) ends.push(state);
+  const kept = ends.length > 3000 ? ends : undominated(states, ends, caps.length);
+  return kept.length > most ? null : kept.map((state) => chosenOf(states, state, types));
 }
 
-function unlink<T>(chain: Link<T> | null): T[] {
-  const list: T[] = [];
-  for (let link = chain; link !== null; link = link.before) list.push(link.type);
-  return list;
-}
+/** Longest row for which what goes beside is remembered room by room. */
+const REMEMBERED = 100_000;
 
-/** Counts as one number where that is safe, else as text. */
-function keyMaker(caps: readonly number[]): (counts: readonly number[]) => number | string {
-  const size = caps.reduce((product, cap) => product * (cap + 1), 1);
-  if (size >= Number.MAX_SAFE_INTEGER) return (counts) => counts.join(",");
-  return (counts) => {
-    let key = 0;
-    for (let k = 0; k < counts.length; k++) key = key * (caps[k]! + 1) + counts[k]!;
-    return key;
+/** The same function, each room asked about once. */
+function remembered(beside: (room: number) => number, run: number): (room: number) => number {
+  if (run > REMEMBERED) return beside;
+  const known = new Float64Array(run + 1).fill(-1);
+  return (room) => {
+    if (known[room] === -1) known[room] = beside(room);
+    return known[room]!;
   };
 }
 
+/** What was chosen, last first. */
+function chosenOf<T>(states: RowStates, state: number, types: readonly T[]): T[] {
+  const list: T[] = [];
+  for (let at = state; states.before(at) >= 0; at = states.before(at)) list.push(types[states.type(at)]!);
+  return list;
+}
+
 /** Leaves out states that another covers kind by kind. */
-function undominated<T>(states: readonly RowState<T>[]): RowState<T>[] {
-  const sorted = states.slice().sort((a, b) => b.value - a.value);
-  const kept: RowState<T>[] = [];
-  for (const state of sorted)
-    if (!kept.some((other) => other.counts.every((count, k) => count >= state.counts[k]!))) kept.push(state);
+function undominated(states: RowStates, ends: readonly number[], kinds: number): number[] {
+  const sorted = ends.slice().sort((a, b) => states.value(b) - states.value(a));
+  const kept: number[] = [];
+  const covers = (a: number, b: number): boolean => {
+    for (let k = 0; k < kinds; k++) if (states.count(a, k) < states.count(b, k)) return false;
+    return true;
+  };
+  for (const state of sorted) if (!kept.some((other) => covers(other, state))) kept.push(state);
   return kept;
 }
 
