@@ -42,7 +42,7 @@ export function programOverAll(
     // Rounded down and one lower: a float must never leave out a filling that matters.
     const floor = Math.floor(height * rate - slack) - 1;
     if (cut.values[level]! < floor) continue;
-    const found = oracle.fillings(level, cut.prices, demand, floor, limit);
+    const found = oracle.fillings(level, [{ prices: cut.prices, floor }], demand, limit);
     if (found === null || listed.length + found.length > MOST_LISTED) return { answer: "unknown" };
     for (const filling of found) listed.push(filling);
   }

@@ -1,11 +1,11 @@
 import type { StripCount } from "./assemble.ts";
 import { coverRows, meetsDemand } from "./cover.ts";
-import type { Master } from "./master.ts";
+import { levelsUsed, type Master } from "./master.ts";
 import { countKinds, type Filling, type ListingLimit, type Segment } from "./oracle.ts";
 import type { IntegerProgram, Solver } from "./solver/types.ts";
 import { narrowed, type StackType } from "./stack-rows.ts";
 import type { SearchStats } from "./types.ts";
-import type { FillOutcome, TightCut } from "./vector-fill.ts";
+import { type FillOutcome, floorsAt, type TightCut } from "./vector-fill.ts";
 
 interface StackColumn {
   level: number;
@@ -29,11 +29,10 @@ export function fillByStacks(
   const { oracle, demand } = master;
   if (oracle.stacks === undefined || tight.length === 0) return { answer: "unknown" };
   const columns: StackColumn[] = [];
-  const levels = vector.flatMap((count, level) => (count > 0 ? [level] : []));
+  const levels = levelsUsed(vector);
   for (const level of levels) {
     if (level >= oracle.stripLevels) return { answer: "unknown" };
-    const { cut, slack } = tight[0]!;
-    const types = oracle.stacks(level, cut.prices, demand, cut.values[level]! - slack, limit);
+    const types = oracle.stacks(level, floorsAt(level, tight), demand, limit);
     if (types === null || columns.length + types.length > limit.most) return { answer: "unknown" };
     for (const type of types) columns.push({ level, type });
   }

@@ -23,6 +23,29 @@ export interface HeightSearch {
   open: boolean;
 }
 
+/** What is known of the problem from one search to the next. */
+export interface HeightMemory {
+  cuts: HeightCut[];
+  lists: FillingLists;
+  /** What is known of the vectors met: no plan has them, or an easy try left them open. */
+  vectors: Map<string, "dead" | "hard">;
+  /** Linear programs since the last that gave a cut. */
+  fruitless: number;
+}
+
+export function heightMemory(root: HeightCut): HeightMemory {
+  return { cuts: [root], lists: new Map(), vectors: new Map(), fruitless: 0 };
+}
+
+/** Vectors remembered at most. */
+const MOST_VECTORS = 100_000;
+
+/**
+ * After so many linear programs in a row without a cut the fillings are asked first, which is quicker where they
+ * are few; the linear program still gets its turn so often.
+ */
+const FRUITLESS = { most: 24, turn: 32 };
+
 /** Upper limit on table cells per length tried, so that memory stays small. */
 const MOST_CELLS = 12_000_000;
 
@@ -43,18 +66,17 @@ const FILL_NODE = 5e-4;
 export function searchHeights(
   master: Master,
   solver: Solver,
-  cuts: HeightCut[],
+  memory: HeightMemory,
   given: readonly number[],
   lower: number,
   upper: number,
   clock: Clock,
   stats: SearchStats,
 ): HeightSearch {
-  const lists: FillingLists = new Map();
   // A length left undecided holds the bound down, but longer plans may still be found.
   let firstOpen: number | null = null;
   for (let length = lower; length < upper; length++) {
-    const verdict = decideLength(master, solver, cuts, given, lists, length, clock, stats);
+    const verdict = decideLength(master, solver, memory, given, length, clock, stats);
     if (verdict.answer === "filled")
       return { lower: firstOpen ?? length, strips: verdict.strips, open: firstOpen !== null };
     if (verdict.answer === "unknown") firstOpen ??= length;
@@ -66,13 +88,13 @@ export function searchHeights(
 function decideLength(
   master: Master,
   solver: Solver,
-  cuts: HeightCut[],
+  memory: HeightMemory,
   given: readonly number[],
-  lists: FillingLists,
   length: number,
   clock: Clock,
   stats: SearchStats,
 ): { answer: "filled"; strips: StripCount[] } | { answer: "dead" } | { answer: "unknown" | "stopped" } {
+  const { cuts, lists, vectors } = memory;
   const heights = master.oracle.heights.slice(0, master.oracle.stripLevels);
   // A plan of this length might use a strip too high to be listed.
   if (length > master.oracle.listedTo) return { answer: "stopped" };
@@ -86,19 +108,80 @@ function decideLength(
   levels.reverse();
   clock.charge(levels.length * length * cuts.length * CELL);
   const tables = cuts.map((cut) => suffixTables(heights, levels, cut, length));
-  const gained: number[][] = cuts.map(() => []);
+  /** What one strip of each level is worth to each cut. */
+  const worths = cuts.map((cut) => Float64Array.from(levels, (level) => cut.values[level]!));
+  /** gained[d][c]: what the strips chosen of the levels before d are worth to cut c. */
+  const gained = Array.from({ length: levels.length + 1 }, () => cuts.map(() => 0));
   const counts = new Array<number>(levels.length).fill(0);
+  /** The cut that ended the last branch is the likeliest to end the next. */
+  let sharpest = 0;
   const pending: number[][] = [];
   let steps = 0;
 
-  const gainAt = (c: number, depth: number): number => {
-    // Gains are kept per depth; a cut added below is caught up here.
-    const known = gained[c]!;
-    while (known.length <= depth) {
-      const d = known.length;
-      known.push(d === 0 ? 0 : known[d - 1]! + counts[d - 1]! * cuts[c]!.values[levels[d - 1]!]!);
+  const addCut = (cut: HeightCut) => {
+    const worth = Float64Array.from(levels, (level) => cut.values[level]!);
+    cuts.push(cut);
+    wanted.push(wantedOfStrips(cut, given));
+    worths.push(worth);
+    let gain = 0;
+    for (let d = 0; d <= levels.length; d++) {
+      gained[d]!.push(gain);
+      if (d < levels.length) gain += counts[d]! * worth[d]!;
     }
-    return known[depth]!;
+    clock.charge(levels.length * length * CELL);
+    tables.push(suffixTables(heights, levels, cut, length));
+  };
+
+  /** Some cut says that nothing comes of `count` strips of this level and `left` of the length for those below. */
+  const deadEnd = (depth: number, count: number, left: number): boolean => {
+    const gains = gained[depth]!;
+    const dies = (c: number) =>
+      gains[c]! + count * worths[c]![depth]! + tables[c]![depth + 1]![left]! < wanted[c]!;
+    if (dies(sharpest)) return true;
+    for (let c = 0; c < wanted.length; c++)
+      if (dies(c)) {
+        sharpest = c;
+        return true;
+      }
+    return false;
+  };
+
+  const remember = (key: string, known: "dead" | "hard") => {
+    if (vectors.size < MOST_VECTORS) vectors.set(key, known);
+  };
+
+  const visitVector = (vector: number[]): StripCount[] | null | "stop" => {
+    const key = levels.flatMap((level, d) => (counts[d]! > 0 ? [level, counts[d]!] : [])).join();
+    const known = vectors.get(key);
+    if (known === "dead") return null;
+    if (known === "hard") {
+      pending.push(vector);
+      return null;
+    }
+    const late = memory.fruitless - FRUITLESS.most;
+    if (late >= 0 && late % FRUITLESS.turn !== 0) {
+      memory.fruitless++;
+      const quick = decideVector(master, solver, cuts, vector, lists, QUICK, clock, stats);
+      if (quick.answer === "filled") return quick.strips;
+      if (quick.answer === "impossible") {
+        remember(key, "dead");
+        return null;
+      }
+    }
+    const test = master.testVector(vector, () => clock.expired());
+    if (test.cut !== null) {
+      memory.fruitless = 0;
+      addCut(test.cut);
+      return levels.length * length * cuts.length > MOST_CELLS ? "stop" : null;
+    }
+    memory.fruitless++;
+    const outcome = decideVector(master, solver, cuts, vector, lists, EASY, clock, stats);
+    if (outcome.answer === "filled") return outcome.strips;
+    // What the end of the time left undecided is as open as before.
+    if (outcome.answer === "impossible") remember(key, "dead");
+    else if (!clock.expired()) remember(key, "hard");
+    if (outcome.answer === "unknown") pending.push(vector);
+    return null;
   };
 
   const visit = (depth: number, room: number): StripCount[] | "stop" | null => {
@@ -111,37 +194,17 @@ function decideLength(
       levels.forEach((level, d) => {
         vector[level] = counts[d]!;
       });
-      const test = master.testVector(vector, () => clock.expired());
-      if (test.cut !== null) {
-        cuts.push(test.cut);
-        wanted.push(wantedOfStrips(test.cut, given));
-        if (levels.length * length * cuts.length > MOST_CELLS) return "stop";
-        clock.charge(levels.length * length * CELL);
-        tables.push(suffixTables(heights, levels, test.cut, length));
-        gained.push([]);
-        return null;
-      }
-      const outcome = decideVector(master, solver, cuts, vector, lists, EASY, clock, stats);
-      if (outcome.answer === "filled") return outcome.strips;
-      if (outcome.answer === "unknown") pending.push(vector);
-      return null;
+      return visitVector(vector);
     }
     const height = heights[levels[depth]!]!;
     for (let count = Math.floor(room / height); count >= 0; count--) {
       if ((++steps & 255) === 0 && clock.expired()) return "stop";
       const left = room - count * height;
       counts[depth] = count;
-      let alive = true;
-      for (let c = 0; c < cuts.length; c++) {
-        gained[c]!.length = Math.min(gained[c]!.length, depth + 1);
-        const gain = gainAt(c, depth) + count * cuts[c]!.values[levels[depth]!]!;
-        const most = tables[c]![depth + 1]![left]!;
-        if (gain + most < wanted[c]!) {
-          alive = false;
-          break;
-        }
-      }
-      if (!alive) continue;
+      if (deadEnd(depth, count, left)) continue;
+      const gains = gained[depth]!;
+      const next = gained[depth + 1]!;
+      for (let c = 0; c < gains.length; c++) next[c] = gains[c]! + count * worths[c]![depth]!;
       const found = visit(depth + 1, left);
       if (found !== null) return found;
     }
@@ -152,9 +215,12 @@ function decideLength(
   const found = visit(0, length);
   if (found === "stop") return { answer: "stopped" };
   if (found !== null) return { answer: "filled", strips: found };
-  // The hard ones last: one that can be filled elsewhere would have made them needless.
+  // The hard ones last: one that can be filled elsewhere would have made them needless. Those with most to spare
+  // come first, since they are likeliest to be filled.
   let undecided = false;
-  for (const vector of pending) {
+  const spare = (vector: number[]) => tightestCuts(vector, cuts, 1)[0]!.part;
+  const ordered = pending.map((vector) => ({ vector, part: spare(vector) })).sort((a, b) => b.part - a.part);
+  for (const { vector } of ordered) {
     if (clock.expired()) return { answer: "stopped" };
     const outcome = decideVector(master, solver, cuts, vector, lists, HARD, clock, stats);
     if (outcome.answer === "filled") return outcome;
@@ -166,16 +232,20 @@ function decideLength(
 /** Stacks listed for the program over stacks before giving up. */
 const STACKS_LISTED = 5_000;
 
+/** Cuts a filling or a stack must be worth enough for to be listed. */
+const LISTING_CUTS = 3;
+
 export interface Effort {
   /** Fillings listed before giving up. */
   fillings: number;
   /** Nodes of the depth-first filling. */
   nodes: number;
-  /** Milliseconds for the solver, over fillings and over stacks. */
+  /** Milliseconds for the solver, over fillings and over stacks; none at all to do without it. */
   solver: number;
   stacks: number;
 }
 
+export const QUICK: Effort = { fillings: 1_000, nodes: 2_000, solver: 0, stacks: 0 };
 export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200, stacks: 150 };
 export const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000, stacks: 5_000 };
 
@@ -191,17 +261,18 @@ export function decideVector(
   stats: SearchStats,
 ): FillOutcome {
   const limit = Math.min(effort.solver, clock.left());
-  const all = fillingsWithin(master, vector, cuts, lists, {
+  const tight = tightestCuts(vector, cuts, 6);
+  const all = fillingsWithin(master, vector, tight.slice(0, LISTING_CUTS), lists, {
     most: effort.fillings,
     stop: () => clock.expired(),
   });
+  if (effort.solver === 0 && all === null) return { answer: "unknown" };
   if (all === null) {
     const listing = { most: STACKS_LISTED, stop: () => clock.expired() };
-    const tight = tightestCuts(vector, cuts, 1);
     const stacked = fillByStacks(
       master,
       vector,
-      tight,
+      tight.slice(0, LISTING_CUTS),
       listing,
       solver,
       Math.min(effort.stacks, limit),
@@ -211,10 +282,16 @@ export function decideVector(
     const some = fillVector(master.pool, vector, master.demand, false, solver, Math.min(200, limit), stats);
     return some.answer === "filled" ? some : { answer: "unknown" };
   }
-  const tight = tightestCuts(vector, cuts, 6).map(({ cut }) => cut);
-  const searched = searchFill(all, vector, master.demand, tight, effort.nodes);
+  const searched = searchFill(
+    all,
+    vector,
+    master.demand,
+    tight.map(({ cut }) => cut),
+    effort.nodes,
+  );
   if (searched.answer !== "unknown") return searched;
   clock.charge(effort.nodes * FILL_NODE);
+  if (effort.solver === 0) return searched;
   return fillVector(all, vector, master.demand, true, solver, limit, stats);
 }
 

@@ -89,6 +89,13 @@ export function fractionalBound(oracle: StripOracle, cut: HeightCut, given: read
   return Math.min(bound, Math.max(tall, oracle.listedTo + 1));
 }
 
+/** The levels that a vector of strips has any of. A loop, since vectors are long, nearly empty and very many. */
+export function levelsUsed(vector: readonly number[]): number[] {
+  const levels: number[] = [];
+  for (let level = 0; level < vector.length; level++) if (vector[level]! > 0) levels.push(level);
+  return levels;
+}
+
 /** Builds the master over an oracle with one simple filling per kind and lie to start from. */
 export function createMaster(oracle: StripOracle, demand: readonly number[], solver: Solver): Master {
   const pool: Filling[] = [];
@@ -183,7 +190,7 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
 
   /** Puts strips and sheets on the table at no cost; the function returned takes them off again. */
   const lend = (vector: readonly number[]) => {
-    const levels = vector.flatMap((count, level) => (count > 0 ? [level] : []));
+    const levels = levelsUsed(vector);
     for (const level of levels) model.setColumnBounds(lineFor(level).credit, 0, vector[level]!);
     return () => {
       for (const level of levels) model.setColumnBounds(lineFor(level).credit, 0, 0);
@@ -191,10 +198,7 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
   };
 
   const testVector = (vector: readonly number[], stop: () => boolean) => {
-    const given: number[] = [];
-    vector.forEach((count, level) => {
-      if (count > 0) given.push(level);
-    });
+    const given = levelsUsed(vector);
     const restore = lend(vector);
     try {
       for (let round = 0; round < 500; round++) {

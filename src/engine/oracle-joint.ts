@@ -50,15 +50,15 @@ export function jointOracle(
       level < first
         ? strips!.filling(level, prices, caps)
         : sheetAt(level).oracle.filling(level, heights[level]!, prices, caps),
-    fillings: (level, prices, caps, floor, limit) =>
+    fillings: (level, floors, caps, limit) =>
       level < first
-        ? strips!.fillings(level, prices, caps, floor, limit)
-        : sheetAt(level).oracle.fillings(level, heights[level]!, prices, caps, floor, limit),
+        ? strips!.fillings(level, floors, caps, limit)
+        : sheetAt(level).oracle.fillings(level, heights[level]!, floors, caps, limit),
     ...(strips?.stacks === undefined
       ? {}
       : {
-          stacks: (level, prices, caps, floor, limit) =>
-            level < first ? strips.stacks!(level, prices, caps, floor, limit) : null,
+          stacks: (level, floors, caps, limit) =>
+            level < first ? strips.stacks!(level, floors, caps, limit) : null,
         }),
     tallRate: (prices) => strips?.tallRate(prices) ?? null,
   };

@@ -1,12 +1,12 @@
 import type { Frames } from "./assemble.ts";
 import { fitTo } from "./greedy.ts";
 import { addFree } from "./knapsack.ts";
-import type { Filling, ListingLimit, StripOracle } from "./oracle.ts";
+import type { Filling, ListingLimit, StripOracle, ValueFloor } from "./oracle.ts";
 import { oracleForThree } from "./oracle-three.ts";
 import { oracleForTwo } from "./oracle-two.ts";
 import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
-import { type RowType, rowsOf, withoutDominated } from "./stack-rows.ts";
+import { floorsOfPart, type RowFloor, type RowType, rowsOf, withoutDominated } from "./stack-rows.ts";
 import type { CuttingStyle, SheetStock } from "./types.ts";
 
 /** One way of cutting a sheet: strips of the oracle's run, one below another in `room`. */
@@ -27,9 +27,8 @@ export interface SheetOracle {
   fillings(
     level: number,
     height: number,
-    prices: Float64Array,
+    floors: readonly ValueFloor[],
     caps: readonly number[],
-    floor: number,
     limit: ListingLimit,
   ): Filling[] | null;
 }
@@ -141,25 +140,31 @@ export function oracleForSheet(
   const fillings = (
     level: number,
     height: number,
-    prices: Float64Array,
+    floors: readonly ValueFloor[],
     caps: readonly number[],
-    floor: number,
     limit: ListingLimit,
   ): Filling[] | null => {
     const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
     const all: Filling[] = [];
     for (const way of prepared) {
-      const { best } = table(way, prices, loose, null);
-      const beside = (room: number) => best[lastAtMost(way.positions, room)]!;
-      if (beside(way.room) < floor) continue;
+      const rowFloors = floors.map(({ prices, floor }): RowFloor => {
+        const { best } = table(way, prices, loose, null);
+        return { prices, floor, beside: (room) => best[lastAtMost(way.positions, room)]! };
+      });
+      if (rowFloors.some(({ floor, beside }) => beside(way.room) < floor)) continue;
       const types: StripType[] = [];
       for (let l = way.usable.length - 1; l >= Math.max(0, way.lowest); l--) {
-        const strips = way.oracle.fillings(l, prices, caps, floor - beside(way.room - way.usable[l]!), limit);
+        const strips = way.oracle.fillings(
+          l,
+          floorsOfPart(rowFloors, way.room - way.usable[l]!),
+          caps,
+          limit,
+        );
         if (strips === null) return null;
         for (const strip of strips) types.push({ width: way.usable[l]!, counts: strip.counts, strip });
         if (types.length > limit.most || limit.stop()) return null;
       }
-      const rows = rowsOf({ run: way.room, caps, prices, floor, limit }, withoutDominated(types), beside);
+      const rows = rowsOf({ run: way.room, caps, floors: rowFloors, limit }, withoutDominated(types));
       if (rows === null) return null;
       for (const row of rows)
         all.push(

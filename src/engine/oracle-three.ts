@@ -8,10 +8,19 @@ import {
   type Segment,
   type StripOracle,
   stepCounter,
+  type ValueFloor,
 } from "./oracle.ts";
 import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
-import { countStack, narrowed, rowsOf, type StackType, withoutDominated } from "./stack-rows.ts";
+import {
+  countStack,
+  floorsOfPart,
+  narrowed,
+  type RowFloor,
+  rowsOf,
+  type StackType,
+  withoutDominated,
+} from "./stack-rows.ts";
 
 interface Choice {
   kind: number;
@@ -193,37 +202,49 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     return { level, height, counts: countKinds(segments, kinds.length), segments };
   };
 
-  /** All stacks as wide as `widths[j]` exactly that are worth at least `need` and can take nothing more. */
-  const stacksOf = (
-    j: number,
-    height: number,
-    prices: Float64Array,
-    caps: readonly number[],
-    need: number,
-    limit: ListingLimit,
-  ): { stack: Placed[]; value: number }[] | null => {
-    const order = choicesAt
-      .slice(0, j + 1)
-      .flat()
+  /**
+   * What the search for stacks goes by in strips of one height: the lies that fit, widest first, and the best value
+   * of the lies from each on per position of height (`rests[f][d]`; caps ignored: never too low).
+   */
+  const stackSearch = (height: number, floors: readonly ValueFloor[], caps: readonly number[]) => {
+    const order = choices
       .filter((choice) => choice.height <= height && caps[choice.kind]! > 0)
       .sort((a, b) => b.width - a.width || b.height - a.height || a.kind - b.kind);
-    const rest: Float64Array[] = [new Float64Array(upright.sums.length)];
-    for (let d = order.length - 1; d >= 0; d--) {
-      const table = rest[0]!.slice();
-      addFree(table, uprightBack(order[d]!.height), prices[order[d]!.kind]!, null);
-      rest.unshift(table);
-    }
+    const size = lastAtMost(upright, height) + 1;
+    const rests = floors.map(({ prices }) => {
+      const rest: Float64Array[] = [new Float64Array(size)];
+      for (let d = order.length - 1; d >= 0; d--) {
+        const table = rest.at(-1)!.slice();
+        addFree(table, uprightBack(order[d]!.height), prices[order[d]!.kind]!, null);
+        rest.push(table);
+      }
+      return rest.reverse();
+    });
+    return { height, order, rests, caps };
+  };
+
+  /** All stacks as wide as `widths[j]` exactly that are worth enough and can take nothing more. */
+  const stacksOf = (
+    j: number,
+    { height, order, rests, caps }: ReturnType<typeof stackSearch>,
+    floors: readonly ValueFloor[],
+    limit: ListingLimit,
+  ): { stack: Placed[]; value: number }[] | null => {
+    const first = order.findIndex(({ width }) => width <= widths[j]!);
+    if (first < 0) return [];
     const found: { stack: Placed[]; value: number }[] = [];
     const used = kinds.map(() => 0);
     const stack: Placed[] = [];
     const tired = stepCounter(limit, 50);
-    const visit = (d: number, room: number, value: number): boolean => {
+    const worth = floors.map(() => 0);
+    const visit = (d: number, room: number): boolean => {
       if (tired()) return false;
       const widest = stack.length > 0 ? kinds[stack[0]!.kind]!.lies[stack[0]!.lie]!.width : 0;
       if (d === order.length) {
         if (widest !== widths[j]) return true;
-        if (order.some(({ kind, height: h }) => used[kind]! < caps[kind]! && h <= room)) return true;
-        found.push({ stack: stack.slice(), value });
+        for (let e = first; e < order.length; e++)
+          if (used[order[e]!.kind]! < caps[order[e]!.kind]! && order[e]!.height <= room) return true;
+        found.push({ stack: stack.slice(), value: worth[0]! });
         return found.length <= limit.most;
       }
       const choice = order[d]!;
@@ -232,58 +253,69 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
       const top = Math.min(caps[choice.kind]! - used[choice.kind]!, Math.floor(room / choice.height));
       for (let c = top; c >= 0; c--) {
         const left = room - c * choice.height;
-        const worth = value + c * prices[choice.kind]!;
-        if (worth + rest[d + 1]![lastAtMost(upright, left)]! < need) continue;
+        const at = lastAtMost(upright, left);
+        let enough = true;
+        for (let f = 0; enough && f < floors.length; f++) {
+          const { prices, floor } = floors[f]!;
+          enough = worth[f]! + c * prices[choice.kind]! + rests[f]![d + 1]![at]! >= floor;
+        }
+        if (!enough) continue;
+        for (let f = 0; f < floors.length; f++) worth[f]! += c * floors[f]!.prices[choice.kind]!;
         used[choice.kind]! += c;
         for (let n = 0; n < c; n++) stack.push({ kind: choice.kind, lie: choice.lie });
-        const going = visit(d + 1, left, worth);
+        const going = visit(d + 1, left);
+        for (let f = 0; f < floors.length; f++) worth[f]! -= c * floors[f]!.prices[choice.kind]!;
         stack.length -= c;
         used[choice.kind]! -= c;
         if (!going) return false;
       }
       return true;
     };
-    return visit(0, height, 0) ? found : null;
+    return visit(first, height) ? found : null;
   };
 
-  /** Stacks that a filling worth at least `floor` may hold, and the most that fits in any room beside them. */
-  const listStacks = (
-    level: number,
-    prices: Float64Array,
-    caps: readonly number[],
-    floor: number,
-    limit: ListingLimit,
-  ): { types: StackType[]; beside: (room: number) => number } | null => {
-    const height = heights[level]!;
+  /** The most that fits beside, in any room of a strip of this height; how often a kind is wanted is left aside. */
+  const besideAt = (level: number, prices: Float64Array): ((room: number) => number) => {
     const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
     const tables = stackTables(prices, loose);
     const row = new Float64Array(across.sums.length);
     widths.forEach((width, j) => {
       addFree(row, acrossBack(width), tables[j]![positionOf[level]!]!, null);
     });
-    const beside = (room: number) => row[lastAtMost(across, room)]!;
+    return (room) => row[lastAtMost(across, room)]!;
+  };
+
+  /** Stacks that fillings worth enough may hold, and the floors with the most that fits beside them. */
+  const listStacks = (
+    level: number,
+    floors: readonly ValueFloor[],
+    caps: readonly number[],
+    limit: ListingLimit,
+  ): { types: StackType[]; rowFloors: RowFloor[] } | null => {
+    const height = heights[level]!;
+    const rowFloors = floors.map((floor) => ({ ...floor, beside: besideAt(level, floor.prices) }));
+    const search = stackSearch(height, floors, caps);
     const types: StackType[] = [];
     for (let j = widths.length - 1; j >= 0; j--) {
       if (widths[j]! > run) continue;
-      const list = stacksOf(j, height, prices, caps, floor - beside(run - widths[j]!), limit);
+      const list = stacksOf(j, search, floorsOfPart(rowFloors, run - widths[j]!), limit);
       if (list === null) return null;
       list.sort((a, b) => b.value - a.value);
       for (const { stack } of list)
         types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
     }
-    return { types: withoutDominated(types), beside };
+    return { types: withoutDominated(types), rowFloors };
   };
 
   const fillings = (
     level: number,
-    prices: Float64Array,
+    floors: readonly ValueFloor[],
     caps: readonly number[],
-    floor: number,
     limit: ListingLimit,
   ): Filling[] | null => {
-    const listed = listStacks(level, prices, caps, floor, limit);
+    const listed = listStacks(level, floors, caps, limit);
     if (listed === null) return null;
-    const rows = rowsOf({ run, caps, prices, floor, limit }, listed.types, listed.beside);
+    const rows = rowsOf({ run, caps, floors: listed.rowFloors, limit }, listed.types);
     if (rows === null) return null;
     return rows.map((stacks): Filling => {
       const segments = stacks.map(({ stack }) => narrowed(kinds, stack));

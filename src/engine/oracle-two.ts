@@ -7,6 +7,7 @@ import {
   type Segment,
   type StripOracle,
   stepCounter,
+  type ValueFloor,
 } from "./oracle.ts";
 import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
@@ -109,9 +110,8 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
 
   const fillings = (
     level: number,
-    prices: Float64Array,
+    floors: readonly ValueFloor[],
     caps: readonly number[],
-    floor: number,
     limit: ListingLimit,
   ): Filling[] | null => {
     const lies = lieAt[level]!;
@@ -124,17 +124,21 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
       })
       .filter(({ k, lie }) => lie >= 0 && caps[k]! > 0)
       .sort((a, b) => b.width - a.width || a.k - b.k);
-    // rest[d]: best value of kinds d, d+1, ... per position, caps ignored: never too low.
-    const rest: Float64Array[] = [new Float64Array(size)];
-    for (let d = order.length - 1; d >= 0; d--) {
-      const table = rest[0]!.slice();
-      addFree(table, backFor(order[d]!.width), prices[order[d]!.k]!, null);
-      rest.unshift(table);
-    }
+    // rests[f][d]: best value of kinds d, d+1, ... per position, caps ignored: never too low.
+    const rests = floors.map(({ prices }) => {
+      const rest: Float64Array[] = [new Float64Array(size)];
+      for (let d = order.length - 1; d >= 0; d--) {
+        const table = rest[0]!.slice();
+        addFree(table, backFor(order[d]!.width), prices[order[d]!.k]!, null);
+        rest.unshift(table);
+      }
+      return rest;
+    });
     const found: Filling[] = [];
     const counts = new Array<number>(kinds.length).fill(0);
     const tired = stepCounter(limit, 50);
-    const visit = (d: number, room: number, value: number): boolean => {
+    const worth = floors.map(() => 0);
+    const visit = (d: number, room: number): boolean => {
       if (tired()) return false;
       if (d === order.length) {
         if (order.some(({ k, width }) => counts[k]! < caps[k]! && width <= room)) return true;
@@ -146,16 +150,25 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
       const { k, width } = order[d]!;
       for (let c = Math.min(caps[k]!, Math.floor(room / width)); c >= 0; c--) {
         const left = room - c * width;
-        const worth = value + c * prices[k]!;
-        if (worth + rest[d + 1]![lastAtMost(positions, left)]! < floor) continue;
+        const at = lastAtMost(positions, left);
+        if (
+          floors.some(({ prices, floor }, f) => worth[f]! + c * prices[k]! + rests[f]![d + 1]![at]! < floor)
+        )
+          continue;
         counts[k] = c;
-        const going = visit(d + 1, left, worth);
+        floors.forEach(({ prices }, f) => {
+          worth[f]! += c * prices[k]!;
+        });
+        const going = visit(d + 1, left);
+        floors.forEach(({ prices }, f) => {
+          worth[f]! -= c * prices[k]!;
+        });
         counts[k] = 0;
         if (!going) return false;
       }
       return true;
     };
-    return visit(0, run, 0) ? found : null;
+    return visit(0, run) ? found : null;
   };
 
   const oracle: StripOracle = {

@@ -24,6 +24,12 @@ export interface Filling {
   sheet?: { index: number; transposed: boolean; strips: Filling[] };
 }
 
+/** What a filling must be worth at some prices to be of use. */
+export interface ValueFloor {
+  prices: Float64Array;
+  floor: number;
+}
+
 /** When to give up listing fillings. */
 export interface ListingLimit {
   most: number;
@@ -68,25 +74,24 @@ export interface StripOracle {
   /** A best filling for one height. It may hold a kind more often than wanted only where stacks combine. */
   filling(level: number, prices: Float64Array, caps: readonly number[]): Filling;
   /**
-   * Every filling of one height worth at least `floor` that nothing more can be added to, fillings with
-   * equal counts once. Null when there are too many to list.
+   * Every filling of one height that is worth enough for all of `floors` (one at least) and that nothing more can
+   * be added to, fillings with equal counts once; more copies than the cap are worth nothing. Null when there are
+   * too many to list.
    */
   fillings(
     level: number,
-    prices: Float64Array,
+    floors: readonly ValueFloor[],
     caps: readonly number[],
-    floor: number,
     limit: ListingLimit,
   ): Filling[] | null;
   /**
-   * The stacks that fillings worth at least `floor` may hold, where a style has stacks; null when there are too
-   * many. Listing them is far cheaper than listing the rows they make.
+   * The stacks that such fillings may hold, where a style has stacks; null when there are too many. Listing them is
+   * far cheaper than listing the rows they make.
    */
   stacks?(
     level: number,
-    prices: Float64Array,
+    floors: readonly ValueFloor[],
     caps: readonly number[],
-    floor: number,
     limit: ListingLimit,
   ): { width: number; counts: number[]; stack: Placed[] }[] | null;
   /**

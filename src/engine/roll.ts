@@ -3,8 +3,8 @@ import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
 import { type Clock, share } from "./clock.ts";
 import { coverRows } from "./cover.ts";
 import { greedyStrips } from "./greedy.ts";
-import { searchHeights } from "./heights.ts";
-import { createMaster, type HeightCut, type Master } from "./master.ts";
+import { heightMemory, searchHeights } from "./heights.ts";
+import { createMaster, type Master } from "./master.ts";
 import { metered } from "./metered.ts";
 import { countKinds, type Filling, type StripOracle } from "./oracle.ts";
 import { jointOracle } from "./oracle-joint.ts";
@@ -186,10 +186,10 @@ function solveScaled(question: RollQuestion): RollAnswer {
     if (done()) return answer();
     offer(greedyStrips(oracle, demand, root.cut.prices, vector));
     if (done()) return answer();
-    const cuts: HeightCut[] = [root.cut];
+    const memory = heightMemory(root.cut);
     const upper = () => (Number.isFinite(length) ? length : longest);
     const search = (until: Clock): boolean => {
-      const found = searchHeights(master, solver, cuts, vector, lower, upper(), until, stats);
+      const found = searchHeights(master, solver, memory, vector, lower, upper(), until, stats);
       if (found.strips !== null) offer(found.strips);
       raise(found.lower, "exhausted");
       return done() || !found.open;

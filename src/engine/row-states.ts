@@ -6,7 +6,8 @@ export interface RowStates {
   /** How many there are. State 0 is the empty row. */
   size(): number;
   room(state: number): number;
-  value(state: number): number;
+  /** What it is worth at one of the prices. */
+  value(state: number, at: number): number;
   count(state: number, kind: number): number;
   /** Type chosen last and the state before it; -1 for the empty row. */
   type(state: number): number;
@@ -29,14 +30,15 @@ function multipliers(kinds: number): Int32Array {
   return list;
 }
 
-/** Starts with the empty row of length `run`. `prices` are what one of each kind is worth. */
-export function rowStates(prices: Float64Array, run: number): RowStates {
-  const kinds = prices.length;
+/** Starts with the empty row of length `run`. Each of `prices` (one at least) says what one of each kind is worth. */
+export function rowStates(prices: readonly Float64Array[], run: number): RowStates {
+  const kinds = prices[0]!.length;
+  const several = prices.length;
   const times = multipliers(kinds);
   let capacity = 256;
   let counts = new Int32Array(capacity * kinds);
   let rooms = new Float64Array(capacity);
-  let values = new Float64Array(capacity);
+  let values = new Float64Array(capacity * several);
   let types = new Int32Array(capacity);
   let befores = new Int32Array(capacity);
   let hashes = new Int32Array(capacity);
@@ -70,7 +72,7 @@ export function rowStates(prices: Float64Array, run: number): RowStates {
     };
     counts = longer(counts, new Int32Array(capacity * kinds));
     rooms = longer(rooms, new Float64Array(capacity));
-    values = longer(values, new Float64Array(capacity));
+    values = longer(values, new Float64Array(capacity * several));
     types = longer(types, new Int32Array(capacity));
     befores = longer(befores, new Int32Array(capacity));
     hashes = longer(hashes, new Int32Array(capacity));
@@ -87,18 +89,16 @@ export function rowStates(prices: Float64Array, run: number): RowStates {
   return {
     size: () => size,
     room: (state) => rooms[state]!,
-    value: (state) => values[state]!,
+    value: (state, at) => values[state * several + at]!,
     count: (state, kind) => counts[state * kinds + kind]!,
     type: (state) => types[state]!,
     before: (state) => befores[state]!,
     grow(from, held, gain, room, type) {
       let hash = hashes[from]!;
-      let value = values[from]!;
       for (let k = 0; k < kinds; k++) wanted[k] = counts[from * kinds + k]!;
       for (const k of held) {
         wanted[k]! += gain[k]!;
         hash = (hash + Math.imul(gain[k]!, times[k]!)) | 0;
-        value += gain[k]! * prices[k]!;
       }
       const at = place(hash);
       let state = places[at]! - 1;
@@ -109,7 +109,11 @@ export function rowStates(prices: Float64Array, run: number): RowStates {
         places[at] = size;
         counts.set(wanted, state * kinds);
         hashes[state] = hash;
-        values[state] = value;
+        for (let p = 0; p < several; p++) {
+          let value = values[from * several + p]!;
+          for (const k of held) value += gain[k]! * prices[p]![k]!;
+          values[state * several + p] = value;
+        }
       }
       // What was reached by way of this state stays right: it has the same counts, and no less room.
       rooms[state] = room;

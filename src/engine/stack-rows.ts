@@ -1,4 +1,4 @@
-import { type ListingLimit, type Placed, type Segment, stepCounter } from "./oracle.ts";
+import { type ListingLimit, type Placed, type Segment, stepCounter, type ValueFloor } from "./oracle.ts";
 import type { Kind } from "./reduce.ts";
 import { type RowStates, rowStates } from "./row-states.ts";
 
@@ -19,27 +19,34 @@ export interface RowQuestion {
   /** Room in the row. */
   run: number;
   caps: readonly number[];
-  prices: Float64Array;
-  floor: number;
+  floors: readonly RowFloor[];
   limit: ListingLimit;
 }
 
+/** What a row must be worth, and `beside(room)`: the most that anything can be worth in so much room of it. */
+export interface RowFloor extends ValueFloor {
+  beside: (room: number) => number;
+}
+
+/** What a part of a row must be worth when `room` is left beside it. */
+export function floorsOfPart(floors: readonly RowFloor[], room: number): ValueFloor[] {
+  return floors.map(({ prices, floor, beside }) => ({ prices, floor: floor - beside(room) }));
+}
+
 /**
- * Every row worth at least `floor`, as the things chosen; rows with equal counts (capped at the demand)
+ * Every row worth enough for all the floors, as the things chosen; rows with equal counts (capped at the demand)
  * once. Thing by thing the set of reachable counts grows; of states with equal counts the one with most
- * room left serves for all. `beside(room)` is the most that anything can be worth in that room. Null when
- * there are too many.
+ * room left serves for all. Null when there are too many.
  */
-export function rowsOf<T extends RowType>(
-  question: RowQuestion,
-  types: readonly T[],
-  beside: (room: number) => number,
-): T[][] | null {
-  const { run, caps, prices, floor, limit } = question;
+export function rowsOf<T extends RowType>(question: RowQuestion, types: readonly T[]): T[][] | null {
+  const { run, caps, floors, limit } = question;
   const { most } = limit;
-  const states = rowStates(prices, run);
+  const states = rowStates(
+    floors.map(({ prices }) => prices),
+    run,
+  );
   const tired = stepCounter(limit, 40);
-  const mostBeside = remembered(beside, run);
+  const mostBeside = floors.map(({ beside }) => remembered(beside, run));
   const gain = caps.map(() => 0);
   for (const [t, type] of types.entries()) {
     const held = type.counts.flatMap((count, k) => (count > 0 ? [k] : []));
@@ -48,17 +55,23 @@ export function rowsOf<T extends RowType>(
       let state = i;
       while (states.room(state) >= type.width) {
         if (tired()) return null;
-        let value = states.value(state);
         let more = 0;
         for (const k of held) {
           const copies = Math.min(type.counts[k]!, caps[k]! - states.count(state, k));
           gain[k] = copies;
           more += copies;
-          value += copies * prices[k]!;
         }
         const room = states.room(state) - type.width;
         // More of a kind than is wanted helps nothing.
-        if (more === 0 || value + mostBeside(room) < floor) break;
+        if (more === 0) break;
+        let enough = true;
+        for (let f = 0; enough && f < floors.length; f++) {
+          const { prices, floor } = floors[f]!;
+          let value = states.value(state, f) + mostBeside[f]!(room);
+          for (const k of held) value += gain[k]! * prices[k]!;
+          enough = value >= floor;
+        }
+        if (!enough) break;
         const next = states.grow(state, held, gain, room, t);
         if (next < 0) break;
         state = next;
@@ -67,7 +80,8 @@ export function rowsOf<T extends RowType>(
     if (states.size() > most * 4) return null;
   }
   const ends: number[] = [];
-  for (let state = 0; state < states.size(); state++) if (states.value(state) >= floor) ends.push(state);
+  for (let state = 0; state < states.size(); state++)
+    if (floors.every(({ floor }, f) => states.value(state, f) >= floor)) ends.push(state);
   const kept = ends.length > 3000 ? ends : undominated(states, ends, caps.length);
   return kept.length > most ? null : kept.map((state) => chosenOf(states, state, types));
 }
@@ -94,7 +108,7 @@ function chosenOf<T>(states: RowStates, state: number, types: readonly T[]): T[]
 
 /** Leaves out states that another covers kind by kind. */
 function undominated(states: RowStates, ends: readonly number[], kinds: number): number[] {
-  const sorted = ends.slice().sort((a, b) => states.value(b) - states.value(a));
+  const sorted = ends.slice().sort((a, b) => states.value(b, 0) - states.value(a, 0));
   const kept: number[] = [];
   const covers = (a: number, b: number): boolean => {
     for (let k = 0; k < kinds; k++) if (states.count(a, k) < states.count(b, k)) return false;

@@ -27,7 +27,7 @@ export function fillingsOfTiers(
   for (let level = 0; level < oracle.heights.length; level++) {
     const floor = cut.values[level]! - shortfall;
     if (bounds.most[level] === 0 || exact[level]! < floor) continue;
-    const found = oracle.fillings(level, cut.prices, capsAt(demand, homes, level), floor, {
+    const found = oracle.fillings(level, [{ prices: cut.prices, floor }], capsAt(demand, homes, level), {
       most: limit.most - listed.length,
       stop: limit.stop,
     });

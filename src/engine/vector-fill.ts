@@ -1,7 +1,7 @@
 import type { StripCount } from "./assemble.ts";
 import { coverRows, meetsDemand } from "./cover.ts";
-import type { HeightCut, Master } from "./master.ts";
-import type { Filling, ListingLimit } from "./oracle.ts";
+import { type HeightCut, levelsUsed, type Master } from "./master.ts";
+import type { Filling, ListingLimit, ValueFloor } from "./oracle.ts";
 import type { Solver } from "./solver/types.ts";
 import type { SearchStats } from "./types.ts";
 
@@ -30,12 +30,11 @@ export function fillVector(
     demand,
   );
   if (rows === null) return complete ? { answer: "impossible" } : { answer: "unknown" };
-  vector.forEach((count, level) => {
-    if (count === 0) return;
+  for (const level of levelsUsed(vector)) {
     const columns = usable.flatMap((filling, p) => (filling.level === level ? [p] : []));
     if (columns.length > 0)
-      rows.push({ lower: -Infinity, upper: count, columns, values: columns.map(() => 1) });
-  });
+      rows.push({ lower: -Infinity, upper: vector[level]!, columns, values: columns.map(() => 1) });
+  }
   stats.mipSolves++;
   const outcome = solver.integer(
     {
@@ -65,26 +64,43 @@ function holds(strips: readonly StripCount[], vector: readonly number[], demand:
   return meetsDemand(strips, demand);
 }
 
-/** Lists of fillings already made, by level and cut: a list down to a lower value serves a higher one. */
-export type FillingLists = Map<string, { floor: number; most: number; fillings: Filling[] | null }>;
+/** Lists of fillings already made, by level. */
+export type FillingLists = Map<number, KnownList[]>;
+
+/** What came of listing the fillings of one level down to these floors: null when they were more than `most`. */
+interface KnownList {
+  floors: readonly CutFloor[];
+  most: number;
+  fillings: Filling[] | null;
+}
+
+interface CutFloor extends ValueFloor {
+  cut: HeightCut;
+}
+
+/** Lists kept for each level: a listing of other strips seldom serves, so the newest will do. */
+const KEPT_LISTS = 6;
+
+/** What a strip of this level must be worth, so that it may stand among strips that hold so little too much. */
+export function floorsAt(level: number, tight: readonly TightCut[]): CutFloor[] {
+  return tight.map(({ cut, slack }) => ({ cut, prices: cut.prices, floor: cut.values[level]! - slack }));
+}
 
 /**
  * Every filling that could take part in a plan with these strips. At the prices of a cut the strips hold
  * `slack` more than is wanted, so no strip may fall short of its best value by more than that (reduced-cost
- * fixing). Null when there are too many to list.
+ * fixing), whatever the cut. Null when there are too many to list.
  */
 export function fillingsWithin(
   master: Master,
   vector: readonly number[],
-  cuts: readonly HeightCut[],
+  tight: readonly TightCut[],
   lists: FillingLists,
   limit: ListingLimit,
 ): Filling[] | null {
   const all: Filling[] = [];
-  const tight = tightestCuts(vector, cuts, 3);
-  for (let level = 0; level < vector.length; level++) {
-    if (vector[level] === 0) continue;
-    const found = listLevel(master, level, tight, lists, limit);
+  for (const level of levelsUsed(vector)) {
+    const found = listLevel(master, level, floorsAt(level, tight), lists, limit);
     if (found === null) return null;
     for (const filling of found) all.push(filling);
     if (all.length > limit.most) return null;
@@ -95,46 +111,41 @@ export function fillingsWithin(
 function listLevel(
   master: Master,
   level: number,
-  tight: readonly TightCut[],
+  floors: readonly CutFloor[],
   lists: FillingLists,
   limit: ListingLimit,
 ): Filling[] | null {
-  for (const { cut, slack, index } of tight) {
-    const floor = cut.values[level]! - slack;
-    const key = `${level}/${index}`;
-    let entry = lists.get(key);
-    // A list serves every higher floor; one that grew too long says nothing of a higher floor or a longer list.
-    const serves =
-      entry !== undefined &&
-      (entry.fillings !== null ? entry.floor <= floor : entry.floor >= floor && entry.most >= limit.most);
-    if (entry === undefined || !serves) {
-      entry = {
-        floor,
-        most: limit.most,
-        fillings: master.oracle.fillings(level, cut.prices, master.demand, floor, limit),
-      };
-      // A listing broken off for want of time says nothing about its length.
-      if (entry.fillings !== null || !limit.stop()) lists.set(key, entry);
-    }
-    if (entry.fillings === null) continue;
-    return entry.fillings.filter((filling) =>
-      tight.every((other) => worthAtLeast(filling, other.cut, other.cut.values[level]! - other.slack)),
-    );
+  const known = lists.get(level) ?? [];
+  for (const list of known) {
+    if (list.fillings === null) {
+      // One that grew too long down to higher floors would do so again.
+      if (list.most >= limit.most && asHighAs(list.floors, floors)) return null;
+    } else if (asHighAs(floors, list.floors))
+      return list.fillings.filter((filling) => floors.every((floor) => worthEnough(filling, floor)));
   }
-  return null;
+  const fillings = master.oracle.fillings(level, floors, master.demand, limit);
+  // A listing broken off for want of time says nothing about its length.
+  if (fillings !== null || !limit.stop())
+    lists.set(level, [{ floors, most: limit.most, fillings }, ...known].slice(0, KEPT_LISTS));
+  return fillings;
 }
 
-function worthAtLeast(filling: Filling, cut: HeightCut, floor: number): boolean {
+/** For each of `lower` there is a floor of the same cut among `floors` that is no lower. */
+function asHighAs(floors: readonly CutFloor[], lower: readonly CutFloor[]): boolean {
+  return lower.every(({ cut, floor }) => floors.some((other) => other.cut === cut && other.floor >= floor));
+}
+
+function worthEnough(filling: Filling, { prices, floor }: ValueFloor): boolean {
   let value = 0;
-  for (let k = 0; k < filling.counts.length; k++) value += filling.counts[k]! * cut.prices[k]!;
+  for (let k = 0; k < filling.counts.length; k++) value += filling.counts[k]! * prices[k]!;
   return value >= floor;
 }
 
 export interface TightCut {
   cut: HeightCut;
   slack: number;
-  /** Its place in the list of cuts, which only ever grows. */
-  index: number;
+  /** The slack as a part of what is wanted. */
+  part: number;
 }
 
 /** The cuts these strips satisfy by the smallest part, tightest first. */
@@ -143,12 +154,11 @@ export function tightestCuts(
   cuts: readonly HeightCut[],
   most: number,
 ): TightCut[] {
+  const levels = levelsUsed(vector);
   return cuts
     .map((cut, index) => {
-      const held = vector.reduce(
-        (sum, count, level) => (count > 0 ? sum + count * cut.values[level]! : sum),
-        0,
-      );
+      let held = 0;
+      for (const level of levels) held += vector[level]! * cut.values[level]!;
       return { cut, index, slack: held - cut.total, part: (held - cut.total) / Math.max(1, cut.total) };
     })
     .sort((a, b) => a.part - b.part || a.index - b.index)

@@ -11,7 +11,7 @@ test("the table keeps, of equal counts, the one with most room, as a plain map d
   });
   fc.assert(
     fc.property(fc.array(move, { maxLength: 900 }), (moves) => {
-      const prices = Float64Array.of(5, 7, 11);
+      const prices = [Float64Array.of(5, 7, 11), Float64Array.of(13, 2, 1)];
       const states = rowStates(prices, 10_000);
       const known = new Map([["0,0,0", 10_000]]);
       const countsOf = (state: number) => [0, 1, 2].map((kind) => states.count(state, kind));
@@ -27,7 +27,9 @@ test("the table keeps, of equal counts, the one with most room, as a plain map d
         if (state < 0) continue;
         known.set(counts.join(), room);
         expect(countsOf(state)).toEqual(counts);
-        expect(states.value(state)).toBe(counts.reduce((sum, count, k) => sum + count * prices[k]!, 0));
+        prices.forEach((price, p) => {
+          expect(states.value(state, p)).toBe(counts.reduce((sum, count, k) => sum + count * price[k]!, 0));
+        });
         expect([states.before(state), states.type(state)]).toEqual([start, kind]);
       }
       expect(states.size()).toBe(known.size);
