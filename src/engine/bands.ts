@@ -1,6 +1,6 @@
 import { bandBounds } from "./band-bounds.ts";
 import { type BandGroup, bandGroups, partsWithFirst, statesOf } from "./band-sections.ts";
-import { normalPositions } from "./positions.ts";
+import { lastAtMost, normalPositions } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
 import { type GivenSheet, type RollAnswer, type RollQuestion, solveRoll } from "./roll.ts";
 
@@ -24,6 +24,8 @@ const MOST_STATES = 400;
 const MOST_ARRANGEMENTS = 20_000;
 const MOST_VISITS = 200_000;
 const MOST_STRETCHES = 1_000_000;
+/** Milliseconds one of them takes, about. */
+const STRETCH = 0.004;
 /** Ends of strips farther than this beyond the longest band are not listed: there would be too many. */
 const FARTHEST = 200_000;
 
@@ -135,14 +137,22 @@ function arrangements(
     Number.isFinite(wanted) ? wanted : longestBand + highest,
     longestBand + Math.max(highest, FARTHEST),
   );
-  const ends = normalPositions(heights, farthest).sums;
+  const normal = normalPositions(heights, farthest);
+  const ends = normal.sums;
   const bound = bandBounds(question, limit);
   const list: Arrangement[] = [];
   const seen = new Set<string>();
   const chosen: BandGroup[] = [];
   let visits = 0;
   let stretches = 0;
-  const tired = () => (stretches & 255) === 0 && clock.expired();
+  let timeUp = false;
+  const tired = () => {
+    if (!timeUp && (stretches & 255) === 0) {
+      clock.charge(256 * STRETCH);
+      timeUp = clock.expired();
+    }
+    return timeUp;
+  };
   let complete = farthest >= wanted;
   const full = () => list.length >= MOST_ARRANGEMENTS || stretches > MOST_STRETCHES;
   const record = (counts: readonly number[]): void => {
@@ -187,23 +197,22 @@ function arrangements(
     stretch(from, g + 1, [...done, group], banded, along);
     const beside = run - group.across;
     if (strips.some((kind) => kind.lies.some((lie) => lie.width <= beside)))
-      for (const end of ends) {
+      for (let e = lastAtMost(normal, group.along) + 1; e < ends.length; e++) {
+        const end = ends[e]!;
         const longer = along + end - group.along;
         if (end >= group.along + overhang || longer >= limit) break;
-        if (full()) {
+        if (full() || timeUp) {
           complete = false;
           break;
         }
-        if (end > group.along) stretch(from, g + 1, [...done, { ...group, along: end }], banded, longer);
+        stretch(from, g + 1, [...done, { ...group, along: end }], banded, longer);
       }
   };
   const visit = (state: number, skipped: readonly number[], along: number): void => {
     if (along >= limit) return;
-    if (
-      ++visits > MOST_VISITS ||
-      list.length > MOST_ARRANGEMENTS ||
-      ((visits & 255) === 0 && clock.expired())
-    ) {
+    visits++;
+    timeUp ||= (visits & 255) === 0 && clock.expired();
+    if (timeUp || visits > MOST_VISITS || list.length > MOST_ARRANGEMENTS) {
       complete = false;
       return;
     }

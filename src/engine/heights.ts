@@ -4,12 +4,16 @@ import { fillByStacks } from "./fill-by-stacks.ts";
 import { searchFill } from "./fill-search.ts";
 import { type HeightCut, type Master, wantedOfStrips } from "./master.ts";
 import type { Solver } from "./solver/types.ts";
+import { splitFinder } from "./split-fillings.ts";
 import type { SearchStats } from "./types.ts";
 import {
+  type CutFloor,
   type FillingLists,
   type FillOutcome,
+  fillingLists,
   fillingsWithin,
   fillVector,
+  listLevel,
   tightestCuts,
 } from "./vector-fill.ts";
 
@@ -33,8 +37,10 @@ export interface HeightMemory {
   fruitless: number;
 }
 
-export function heightMemory(root: HeightCut): HeightMemory {
-  return { cuts: [root], lists: new Map(), vectors: new Map(), fruitless: 0 };
+export function heightMemory(master: Master, root: HeightCut): HeightMemory {
+  const stacked = master.oracle.stacks !== undefined;
+  const lists = fillingLists(stacked ? splitFinder(master.oracle) : null);
+  return { cuts: [root], lists, vectors: new Map(), fruitless: 0 };
 }
 
 /** Vectors remembered at most. */
@@ -48,6 +54,13 @@ const FRUITLESS = { most: 24, turn: 32 };
 
 /** Upper limit on table cells per length tried, so that memory stays small. */
 const MOST_CELLS = 12_000_000;
+
+/** So many levels found useful, and no more are asked about: needless ones are low. */
+const LEVELS_USEFUL = 12;
+
+/** Fillings listed to see whether a level is of any use, and milliseconds for it, about. */
+const LEVEL_LISTED = 100;
+const LISTING = 0.5;
 
 /** Milliseconds a table cell and a node of the depth-first filling take, about; told to the clock. */
 const CELL = 4e-6;
@@ -101,7 +114,8 @@ function decideLength(
   if (heights.length * length * cuts.length > MOST_CELLS * 4 || clock.expired()) return { answer: "stopped" };
   clock.charge(heights.length * length * cuts.length * CELL);
   const wanted = cuts.map((cut) => wantedOfStrips(cut, given));
-  const levels = relevantLevels(heights, cuts, wanted, length);
+  const floors = levelFloors(heights, cuts, wanted, length);
+  const levels = heights.flatMap((_, level) => (floors[level] === null ? [] : [level]));
   if (levels.length === 0 && (length > 0 || wanted.some((total) => total > 0))) return { answer: "dead" };
   if (levels.length * length * cuts.length > MOST_CELLS) return { answer: "stopped" };
   // Highest first: few of them fit, so the tree is narrow at its root.
@@ -144,6 +158,26 @@ function decideLength(
         return true;
       }
     return false;
+  };
+
+  /** From this level on there are too many fillings to look at all of them. */
+  let tooMany = heights.length;
+  let useful = 0;
+  const use = new Map<number, boolean>();
+  /** Some plan of this length, if there is any, has no strip of this level: whatever it held is needless. */
+  const isNeedless = (level: number): boolean => {
+    if (lists.needless === null || level >= tooMany) return false;
+    let needless = use.get(level);
+    if (needless === undefined) {
+      const limit = { most: LEVEL_LISTED, stop: () => clock.expired() };
+      clock.charge(LISTING);
+      const found = listLevel(master, level, floors[level]!, lists, limit);
+      if (found === null) tooMany = level;
+      else if (found.length > 0 && ++useful === LEVELS_USEFUL) tooMany = level + 1;
+      needless = found !== null && found.length === 0;
+      use.set(level, needless);
+    }
+    return needless;
   };
 
   const remember = (key: string, known: "dead" | "hard") => {
@@ -196,12 +230,13 @@ function decideLength(
       });
       return visitVector(vector);
     }
-    const height = heights[levels[depth]!]!;
+    const level = levels[depth]!;
+    const height = heights[level]!;
     for (let count = Math.floor(room / height); count >= 0; count--) {
       if ((++steps & 255) === 0 && clock.expired()) return "stop";
       const left = room - count * height;
       counts[depth] = count;
-      if (deadEnd(depth, count, left)) continue;
+      if (deadEnd(depth, count, left) || (count > 0 && isNeedless(level))) continue;
       const gains = gained[depth]!;
       const next = gained[depth + 1]!;
       for (let c = 0; c < gains.length; c++) next[c] = gains[c]! + count * worths[c]![depth]!;
@@ -295,25 +330,43 @@ export function decideVector(
   return fillVector(all, vector, master.demand, true, solver, limit, stats);
 }
 
-/** Levels that some vector of this length could use without breaking a single cut. */
-function relevantLevels(
+/**
+ * What a strip of each level must be worth to the tightest cuts, so that the best strips for the rest of the length
+ * satisfy them. Null for a level that no vector of this length can use.
+ */
+function levelFloors(
   heights: readonly number[],
   cuts: readonly HeightCut[],
   wanted: readonly number[],
   length: number,
-): number[] {
+): (CutFloor[] | null)[] {
   const usable = heights.map((height, level) => ({ height, level })).filter(({ height }) => height <= length);
-  const alive = usable.map(() => true);
+  const found = heights.map((height): { floor: CutFloor; spare: number }[] | null =>
+    height <= length ? [] : null,
+  );
   cuts.forEach((cut, c) => {
     const best = exactTable(
       usable.map(({ height, level }) => ({ height, value: cut.values[level]! })),
       length,
     );
-    usable.forEach(({ height, level }, u) => {
-      if (cut.values[level]! + best[length - height]! < wanted[c]!) alive[u] = false;
-    });
+    for (const { height, level } of usable) {
+      const floor = wanted[c]! - best[length - height]!;
+      const spare = cut.values[level]! - floor;
+      if (spare < 0) found[level] = null;
+      else
+        found[level]?.push({
+          floor: { cut, prices: cut.prices, floor },
+          spare: spare / Math.max(1, cut.total),
+        });
+    }
   });
-  return usable.filter((_, u) => alive[u]).map(({ level }) => level);
+  return found.map(
+    (list) =>
+      list
+        ?.sort((a, b) => a.spare - b.spare)
+        .slice(0, LISTING_CUTS)
+        .map(({ floor }) => floor) ?? null,
+  );
 }
 
 /** Best value of strips of exactly each length; -Infinity where no strips add up to it. */

@@ -23,11 +23,10 @@ export function rebuildStrips(
   let idle = 0;
   const tried = new Set<string>();
   while (idle < rounds && lengthOfAll(best) > goal && !stop()) {
-    const most = Math.min(
-      6,
-      best.reduce((sum, { count }) => sum + count, 0),
-    );
-    const take = Math.min(most, 2 + Math.floor(random() * 4));
+    const all = best.reduce((sum, { count }) => sum + count, 0);
+    // Few at first, which is quick; when that gains no more, up to two thirds of them.
+    const span = idle < rounds / 2 ? 4 : Math.max(4, Math.floor((all * 2) / 3) - 2);
+    const take = Math.min(all, 2 + Math.floor(random() * span));
     const out = draw(best, take, random);
     const key = out
       .map(({ filling, count }) => `${filling.height}:${filling.counts.join()}*${count}`)

@@ -186,7 +186,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
     if (done()) return answer();
     offer(greedyStrips(oracle, demand, root.cut.prices, vector));
     if (done()) return answer();
-    const memory = heightMemory(root.cut);
+    const memory = heightMemory(master, root.cut);
     const upper = () => (Number.isFinite(length) ? length : longest);
     const search = (until: Clock): boolean => {
       const found = searchHeights(master, solver, memory, vector, lower, upper(), until, stats);
@@ -222,9 +222,9 @@ function solveScaled(question: RollQuestion): RollAnswer {
         if (rest !== null) offer([...part.strips, ...rest]);
       }
     };
-    const rebuild = (until: Clock) => {
+    const rebuild = (until: Clock, each = 150) => {
       if (best === null || done()) return;
-      offer(rebuildStrips(best, kinds.length, small(150), lower, REBUILD_ROUNDS, () => until.expired()));
+      offer(rebuildStrips(best, kinds.length, small(each), lower, REBUILD_ROUNDS, () => until.expired()));
     };
     const isSmall = question.small === true || given.length > 0;
     if (!isSmall && stripsIn(master, root.values) >= MANY_STRIPS) {
@@ -266,7 +266,11 @@ function solveScaled(question: RollQuestion): RollAnswer {
       if (tiers(share(clock, several ? 0.6 : 0.85, 60_000)) || clock.expired()) return answer();
     }
     // A search that is cut short is taken up again once a better plan has lowered the roof.
-    if (search(share(clock, question.small ? 0.5 : 0.65, 5000)) || clock.expired()) return answer();
+    if (!isSmall && question.style === "strips-3") {
+      if (search(share(clock, 0.4, 1500)) || clock.expired()) return answer();
+      offer(poolProgram(master, vector, solver, Math.min(800, clock.left() / 5)));
+    }
+    if (search(share(clock, isSmall ? 0.5 : 0.65, 5000)) || clock.expired()) return answer();
     if (program(share(clock, 0.4, 8000)) || clock.expired()) return answer();
     offer(poolProgram(master, vector, solver, Math.min(question.small ? 50 : 800, clock.left() / 3)));
     if (isSmall) {
@@ -275,7 +279,9 @@ function solveScaled(question: RollQuestion): RollAnswer {
     }
     roundDown(400);
     rebuild(share(clock, 0.4, 4000));
-    if (!done() && !search(share(clock, 0.85, 120_000))) program(clock);
+    if (!done() && search(share(clock, 0.75, 120_000))) return answer();
+    rebuild(share(clock, 0.9, 30_000), 700);
+    if (!done()) program(clock);
     return answer();
   } finally {
     stats.columns += master.counts.columns;

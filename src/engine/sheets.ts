@@ -16,7 +16,7 @@ import type { SheetGroup } from "./sheet-groups.ts";
 import type { Solver } from "./solver/types.ts";
 import { stripsOnSheets } from "./strips-on-sheets.ts";
 import type { CuttingStyle, SearchStats } from "./types.ts";
-import type { FillingLists } from "./vector-fill.ts";
+import { fillingLists } from "./vector-fill.ts";
 
 /** Greedy fillings tried for a choice of sheets before the exact search looks at it. */
 const GREEDY_TRIES = 40;
@@ -110,7 +110,7 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
     attempt: { sheets: attempt.strips, left: attempt.left },
   });
   const master = createMaster(oracle, demand, solver);
-  const lists: FillingLists = new Map();
+  const lists = fillingLists(null);
   const failed: number[][] = [];
   let open = Number.MAX_SAFE_INTEGER;
   let lower = 0;

@@ -64,8 +64,16 @@ function holds(strips: readonly StripCount[], vector: readonly number[], demand:
   return meetsDemand(strips, demand);
 }
 
-/** Lists of fillings already made, by level. */
-export type FillingLists = Map<number, KnownList[]>;
+/** Lists of fillings already made. */
+export interface FillingLists {
+  byLevel: Map<number, KnownList[]>;
+  /** Fillings that some other plan does without; left out of the lists. */
+  needless: ((filling: Filling) => boolean) | null;
+}
+
+export function fillingLists(needless: FillingLists["needless"]): FillingLists {
+  return { byLevel: new Map(), needless };
+}
 
 /** What came of listing the fillings of one level down to these floors: null when they were more than `most`. */
 interface KnownList {
@@ -74,7 +82,7 @@ interface KnownList {
   fillings: Filling[] | null;
 }
 
-interface CutFloor extends ValueFloor {
+export interface CutFloor extends ValueFloor {
   cut: HeightCut;
 }
 
@@ -89,7 +97,8 @@ export function floorsAt(level: number, tight: readonly TightCut[]): CutFloor[] 
 /**
  * Every filling that could take part in a plan with these strips. At the prices of a cut the strips hold
  * `slack` more than is wanted, so no strip may fall short of its best value by more than that (reduced-cost
- * fixing), whatever the cut. Null when there are too many to list.
+ * fixing), whatever the cut. None at all when some strip can hold none that is worth enough. Null when there are
+ * too many to list.
  */
 export function fillingsWithin(
   master: Master,
@@ -100,22 +109,25 @@ export function fillingsWithin(
 ): Filling[] | null {
   const all: Filling[] = [];
   for (const level of levelsUsed(vector)) {
-    const found = listLevel(master, level, floorsAt(level, tight), lists, limit);
+    const floors = floorsAt(level, tight);
+    const found = listLevel(master, level, floors, lists, limit);
     if (found === null) return null;
+    // A strip that need hold nothing is no reason to give up.
+    if (found.length === 0 && floors.some(({ floor }) => floor > 0)) return [];
     for (const filling of found) all.push(filling);
     if (all.length > limit.most) return null;
   }
   return all;
 }
 
-function listLevel(
+export function listLevel(
   master: Master,
   level: number,
   floors: readonly CutFloor[],
   lists: FillingLists,
   limit: ListingLimit,
 ): Filling[] | null {
-  const known = lists.get(level) ?? [];
+  const known = lists.byLevel.get(level) ?? [];
   for (const list of known) {
     if (list.fillings === null) {
       // One that grew too long down to higher floors would do so again.
@@ -123,10 +135,11 @@ function listLevel(
     } else if (asHighAs(floors, list.floors))
       return list.fillings.filter((filling) => floors.every((floor) => worthEnough(filling, floor)));
   }
-  const fillings = master.oracle.fillings(level, floors, master.demand, limit);
+  const all = master.oracle.fillings(level, floors, master.demand, limit);
+  const fillings = lists.needless === null ? all : (all?.filter((f) => !lists.needless!(f)) ?? null);
   // A listing broken off for want of time says nothing about its length.
   if (fillings !== null || !limit.stop())
-    lists.set(level, [{ floors, most: limit.most, fillings }, ...known].slice(0, KEPT_LISTS));
+    lists.byLevel.set(level, [{ floors, most: limit.most, fillings }, ...known].slice(0, KEPT_LISTS));
   return fillings;
 }
 

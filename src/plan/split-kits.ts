@@ -101,10 +101,11 @@ function groupSizes(kits: number): number[] {
   return [...new Set([...divisors, ...more])].sort((a, b) => a - b).slice(0, MOST_SIZES);
 }
 
+/** The same question for so many kits; what may lie either way must come from strips, as in the batch. */
 function forSome(problem: PackingProblem, size: number, kits: number): PackingProblem {
   return {
     ...problem,
-    items: problem.items.map((item) => ({ ...item, demand: (item.demand / kits) * size })),
+    items: problem.items.map((item) => ({ ...item, demand: (item.demand / kits) * size, place: "strips" })),
   };
 }
 
