@@ -29,6 +29,8 @@ interface Helper {
   worker: Worker;
   /** Told whatever the thread sends, and `null` when it has ended. */
   heard: (message: Solved | Ready | null) => void;
+  /** It has answered once: only then may it be ended without harm. */
+  answered: boolean;
 }
 
 /** Threads that are kept: starting one takes as long as many a search. They do not keep the program running. */
@@ -36,16 +38,27 @@ const helpers = new Set<Helper>();
 
 function startHelper(): Helper {
   const worker = new Worker(WORKER, { resourceLimits: { maxYoungGenerationSizeMb: 8 } });
-  const helper: Helper = { worker, heard: () => {} };
+  const helper: Helper = { worker, heard: () => {}, answered: false };
   const ended = () => {
     helpers.delete(helper);
     helper.heard(null);
   };
-  worker.on("message", (message: Solved | Ready) => helper.heard(message));
+  worker.on("message", (message: Solved | Ready) => {
+    helper.answered = true;
+    helper.heard(message);
+  });
   worker.on("error", ended);
   worker.on("exit", ended);
   helpers.add(helper);
   return helper;
+}
+
+/** Ends the threads that are kept and gives back their memory, once nothing more is to be solved. */
+export async function endThreads(): Promise<void> {
+  const ended = [...helpers].filter(({ answered }) => answered);
+  // A thread let go while it ends would let the program end first, with this promise still open.
+  for (const helper of ended) helper.heard = () => {};
+  await Promise.all(ended.map(({ worker }) => worker.terminate()));
 }
 
 let batches = 0;

@@ -66,6 +66,7 @@ export const plan = defineCommand({
     const besides = await besideFiles(made, beside, io);
     const comparison = values.compare ? await comparisonOf(made, io) : null;
     if (comparison?.value === null) return failWith(comparison.diagnostics, undefined, values.json, io);
+    await (await import("../pool.ts")).endThreads();
     const { buyList, cuttingSteps, makingSteps, planJson, wasteTable } = await import("../../index.ts");
     if (values.json && values.out === null) {
       io.out(planJson(made.plan));

@@ -1,20 +1,26 @@
 import type { Plan } from "../../plan/types.ts";
 
-/** Columns of a line before a value is spread over several. */
-const WIDEST = 160;
+/** Columns of a line before a value is spread over several: a piece of cloth on a lay fits on one. */
+const WIDEST = 220;
 
 /** JSON that people can read too: what fits on one line stays on one, the rest is indented. */
 function readable(value: unknown, margin: string): string {
-  const line = JSON.stringify(value);
-  if (typeof value !== "object" || value === null || margin.length + line.length <= WIDEST) return line;
+  if (typeof value !== "object" || value === null) return JSON.stringify(value);
   const inner = `${margin}  `;
   const parts = Array.isArray(value)
-    ? value.map((part) => inner + readable(part, inner))
+    ? value.map((part) => ({ name: "", text: readable(part, inner) }))
     : Object.entries(value)
         .filter(([, part]) => part !== undefined)
-        .map(([key, part]) => `${inner}${JSON.stringify(key)}: ${readable(part, inner)}`);
+        .map(([key, part]) => ({ name: `${JSON.stringify(key)}:`, text: readable(part, inner) }));
   const [open, close] = Array.isArray(value) ? "[]" : "{}";
-  return `${open}\n${parts.join(",\n")}\n${margin}${close}`;
+  const columns = parts.reduce(
+    (sum, { name, text }) => sum + name.length + text.length + 1,
+    margin.length + 1,
+  );
+  if (columns <= WIDEST && parts.every(({ text }) => !text.includes("\n")))
+    return `${open}${parts.map(({ name, text }) => name + text).join(",")}${close}`;
+  const lines = parts.map(({ name, text }) => `${inner}${name}${name === "" ? "" : " "}${text}`);
+  return `${open}\n${lines.join(",\n")}\n${margin}${close}`;
 }
 
 /** The plan as a file, keys in the order of the types, a line end at the end. */
