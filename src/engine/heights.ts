@@ -1,21 +1,12 @@
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
-import { fillByStacks } from "./fill-by-stacks.ts";
-import { searchFill } from "./fill-search.ts";
+import { decideVector, EASY, HARD, QUICK } from "./decide-vector.ts";
+import { levelFloors, suffixTables } from "./height-tables.ts";
 import { type HeightCut, type Master, wantedOfStrips } from "./master.ts";
 import type { Solver } from "./solver/types.ts";
 import { splitFinder } from "./split-fillings.ts";
 import type { SearchStats } from "./types.ts";
-import {
-  type CutFloor,
-  type FillingLists,
-  type FillOutcome,
-  fillingLists,
-  fillingsWithin,
-  fillVector,
-  listLevel,
-  tightestCuts,
-} from "./vector-fill.ts";
+import { type FillingLists, fillingLists, listLevel, tightestCuts } from "./vector-fill.ts";
 
 /** What the search over strip heights came to. */
 export interface HeightSearch {
@@ -62,9 +53,8 @@ const LEVELS_USEFUL = 12;
 const LEVEL_LISTED = 100;
 const LISTING = 0.5;
 
-/** Milliseconds a table cell and a node of the depth-first filling take, about; told to the clock. */
+/** Milliseconds a table cell takes, about; told to the clock. */
 const CELL = 4e-6;
-const FILL_NODE = 5e-4;
 
 /**
  * Decides lengths one by one, from `lower` up. For each it looks for a vector of strip heights of exactly
@@ -262,144 +252,4 @@ function decideLength(
     if (outcome.answer === "unknown") undecided = true;
   }
   return { answer: undecided ? "unknown" : "dead" };
-}
-
-/** Stacks listed for the program over stacks before giving up. */
-const STACKS_LISTED = 5_000;
-
-/** Cuts a filling or a stack must be worth enough for to be listed. */
-const LISTING_CUTS = 3;
-
-export interface Effort {
-  /** Fillings listed before giving up. */
-  fillings: number;
-  /** Nodes of the depth-first filling. */
-  nodes: number;
-  /** Milliseconds for the solver, over fillings and over stacks; none at all to do without it. */
-  solver: number;
-  stacks: number;
-}
-
-export const QUICK: Effort = { fillings: 1_000, nodes: 2_000, solver: 0, stacks: 0 };
-export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200, stacks: 150 };
-export const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000, stacks: 5_000 };
-
-/** Can these strips, which hold the demand in fractions, hold it in whole numbers? */
-export function decideVector(
-  master: Master,
-  solver: Solver,
-  cuts: readonly HeightCut[],
-  vector: readonly number[],
-  lists: FillingLists,
-  effort: Effort,
-  clock: Clock,
-  stats: SearchStats,
-): FillOutcome {
-  const limit = Math.min(effort.solver, clock.left());
-  const tight = tightestCuts(vector, cuts, 6);
-  const all = fillingsWithin(master, vector, tight.slice(0, LISTING_CUTS), lists, {
-    most: effort.fillings,
-    stop: () => clock.expired(),
-  });
-  if (effort.solver === 0 && all === null) return { answer: "unknown" };
-  if (all === null) {
-    const listing = { most: STACKS_LISTED, stop: () => clock.expired() };
-    const stacked = fillByStacks(
-      master,
-      vector,
-      tight.slice(0, LISTING_CUTS),
-      listing,
-      solver,
-      Math.min(effort.stacks, limit),
-      stats,
-    );
-    if (stacked.answer !== "unknown") return stacked;
-    const some = fillVector(master.pool, vector, master.demand, false, solver, Math.min(200, limit), stats);
-    return some.answer === "filled" ? some : { answer: "unknown" };
-  }
-  const searched = searchFill(
-    all,
-    vector,
-    master.demand,
-    tight.map(({ cut }) => cut),
-    effort.nodes,
-  );
-  if (searched.answer !== "unknown") return searched;
-  clock.charge(effort.nodes * FILL_NODE);
-  if (effort.solver === 0) return searched;
-  return fillVector(all, vector, master.demand, true, solver, limit, stats);
-}
-
-/**
- * What a strip of each level must be worth to the tightest cuts, so that the best strips for the rest of the length
- * satisfy them. Null for a level that no vector of this length can use.
- */
-function levelFloors(
-  heights: readonly number[],
-  cuts: readonly HeightCut[],
-  wanted: readonly number[],
-  length: number,
-): (CutFloor[] | null)[] {
-  const usable = heights.map((height, level) => ({ height, level })).filter(({ height }) => height <= length);
-  const found = heights.map((height): { floor: CutFloor; spare: number }[] | null =>
-    height <= length ? [] : null,
-  );
-  cuts.forEach((cut, c) => {
-    const best = exactTable(
-      usable.map(({ height, level }) => ({ height, value: cut.values[level]! })),
-      length,
-    );
-    for (const { height, level } of usable) {
-      const floor = wanted[c]! - best[length - height]!;
-      const spare = cut.values[level]! - floor;
-      if (spare < 0) found[level] = null;
-      else
-        found[level]?.push({
-          floor: { cut, prices: cut.prices, floor },
-          spare: spare / Math.max(1, cut.total),
-        });
-    }
-  });
-  return found.map(
-    (list) =>
-      list
-        ?.sort((a, b) => a.spare - b.spare)
-        .slice(0, LISTING_CUTS)
-        .map(({ floor }) => floor) ?? null,
-  );
-}
-
-/** Best value of strips of exactly each length; -Infinity where no strips add up to it. */
-function exactTable(things: readonly { height: number; value: number }[], length: number): Float64Array {
-  const best = new Float64Array(length + 1).fill(-Infinity);
-  best[0] = 0;
-  for (const { height, value } of things)
-    for (let at = height; at <= length; at++) {
-      const candidate = best[at - height]! + value;
-      if (candidate > best[at]!) best[at] = candidate;
-    }
-  return best;
-}
-
-/** tables[d][room]: best value of levels d, d+1, ... filling exactly `room`. */
-function suffixTables(
-  heights: readonly number[],
-  levels: readonly number[],
-  cut: HeightCut,
-  length: number,
-): Float64Array[] {
-  const last = new Float64Array(length + 1).fill(-Infinity);
-  last[0] = 0;
-  const tables: Float64Array[] = [last];
-  for (let d = levels.length - 1; d >= 0; d--) {
-    const table = tables[0]!.slice();
-    const height = heights[levels[d]!]!;
-    const value = cut.values[levels[d]!]!;
-    for (let at = height; at <= length; at++) {
-      const candidate = table[at - height]! + value;
-      if (candidate > table[at]!) table[at] = candidate;
-    }
-    tables.unshift(table);
-  }
-  return tables;
 }

@@ -1,8 +1,8 @@
 import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
 import { cheapestVector, type Offer } from "./cheapest-vector.ts";
 import { type Clock, share } from "./clock.ts";
+import { decideVector, EASY, type Effort, HARD } from "./decide-vector.ts";
 import { greedySheets } from "./greedy.ts";
-import { decideVector, EASY, type Effort, HARD } from "./heights.ts";
 import { jitteredPrices } from "./jitter.ts";
 import { createMaster, type HeightCut, heightCut } from "./master.ts";
 import { metered } from "./metered.ts";

@@ -86,6 +86,9 @@ export interface CutFloor extends ValueFloor {
   cut: HeightCut;
 }
 
+/** Cuts a filling or a stack must be worth enough for to be listed. */
+export const LISTING_CUTS = 3;
+
 /** Lists kept for each level: a listing of other strips seldom serves, so the newest will do. */
 const KEPT_LISTS = 6;
 
