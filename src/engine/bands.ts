@@ -1,5 +1,6 @@
 import { bandBounds } from "./band-bounds.ts";
 import { type BandGroup, bandGroups, partsWithFirst, statesOf } from "./band-sections.ts";
+import { type Clock, share } from "./clock.ts";
 import { lastAtMost, normalPositions } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
 import { type GivenSheet, type RollAnswer, type RollQuestion, solveRoll } from "./roll.ts";
@@ -19,9 +20,20 @@ interface Arrangement {
   least: number;
 }
 
+/** Arrangements worth a look, the most promising first. */
+interface ArrangementList {
+  list: Arrangement[];
+  /** Every arrangement that could lead to a shorter plan is in the list, or was dropped from it. */
+  complete: boolean;
+  /** No plan with a dropped arrangement is shorter than this. */
+  dropped: number;
+}
+
 /** Beyond so many ways of choosing items for bands only some arrangements are tried. */
 const MOST_STATES = 400;
 const MOST_ARRANGEMENTS = 20_000;
+/** Arrangements tried before the whole list is made, when there are too many to list. */
+const FIRST_TRIES = 12;
 const MOST_VISITS = 200_000;
 const MOST_STRETCHES = 1_000_000;
 /** Milliseconds one of them takes, about. */
@@ -46,9 +58,12 @@ export function solveBands(question: RollQuestion): BandAnswer {
   let best = null as BandAnswer | null;
   let length = Infinity;
   let lower = Infinity;
-  const attempt = (arrangement: Arrangement): void => {
+  const tried = new Set<string>();
+  const attempt = (arrangement: Arrangement, within: Clock = clock): void => {
+    tried.add(keyOf(arrangement));
     const caps = [question.ceiling, Number.isFinite(length) ? length - 1 : null].filter((c) => c !== null);
-    const answer = solveRoll(withRest(question, arrangement, caps.length === 0 ? null : Math.min(...caps)));
+    const ceiling = caps.length === 0 ? null : Math.min(...caps);
+    const answer = solveRoll(withRest({ ...question, clock: within }, arrangement, ceiling));
     lower = Math.min(lower, arrangement.along + answer.lower);
     const total = arrangement.along + answer.length;
     if (total >= length) return;
@@ -60,11 +75,18 @@ export function solveBands(question: RollQuestion): BandAnswer {
   attempt(oneGroupEach(question, bandable));
   if (kinds.every((kind) => kind.place !== "bands")) attempt(nothingBanded(question));
   lower = Infinity;
-  const { list, complete } = arrangements(question, bandable, length);
-  const order = list.sort(
-    (p, q) => p.least - q.least || p.along - q.along || p.groups.length - q.groups.length,
-  );
-  for (const arrangement of order) {
+  tried.clear();
+  let found = arrangements({ ...question, clock: share(clock, 0.2, Infinity) }, bandable, length);
+  if (!found.complete || found.dropped < length) {
+    // Too many: a shorter plan first, so that fewer of them can matter.
+    const until = share(clock, 0.3, Infinity);
+    for (const arrangement of found.list.slice(0, FIRST_TRIES))
+      if (arrangement.least < length && !until.expired()) attempt(arrangement, share(until, 0.2, Infinity));
+    found = arrangements({ ...question, clock: share(clock, 0.5, Infinity) }, bandable, length);
+  }
+  const { list, complete, dropped } = found;
+  for (const arrangement of list) {
+    if (tried.has(keyOf(arrangement))) continue;
     const enough = question.enough !== null && length <= question.enough;
     if (arrangement.least >= length || enough || clock.expired()) {
       lower = Math.min(lower, arrangement.least);
@@ -72,6 +94,7 @@ export function solveBands(question: RollQuestion): BandAnswer {
     }
     attempt(arrangement);
   }
+  lower = Math.min(lower, dropped);
   if (!complete) lower = Math.min(lower, areaBound(kinds, run, question.given));
   if (best === null) return { strips: [], length: Infinity, lower: 0, boundKind: "area", groups: [] };
   return { ...best, lower: Math.min(lower, length), boundKind: complete ? "exhausted" : "area" };
@@ -107,40 +130,55 @@ function areaOf(kinds: readonly Kind[]): number {
   return kinds.reduce((sum, kind) => sum + kind.lies[0]!.width * kind.lies[0]!.height * kind.demand, 0);
 }
 
-/** Every arrangement worth a look: all of them when they are few, else band items in as few groups as fit. */
-function arrangements(
-  question: RollQuestion,
-  bandable: readonly number[],
-  limit: number,
-): { list: Arrangement[]; complete: boolean } {
+/** Groups of one size leave the same rests, whatever bands are in them. */
+function keyOf({ groups, banded }: Pick<Arrangement, "groups" | "banded">): string {
+  const sizes = groups.map((group) => `${group.across}x${group.along}`).sort();
+  return `${sizes.join()}:${banded.join()}`;
+}
+
+/** Every arrangement that may lead to a plan shorter than `limit`, or the most promising of them. */
+function arrangements(question: RollQuestion, bandable: readonly number[], limit: number): ArrangementList {
   const { kinds, run, style, given, clock } = question;
   const demand = bandable.map((k) => kinds[k]!.demand);
   const states = statesOf(demand);
-  if (states.size > MOST_STATES) return { list: [], complete: false };
+  if (states.size > MOST_STATES) return { list: [], complete: false, dropped: Infinity };
   const bandKinds = bandable.map((k) => kinds[k]!);
   const groups = bandGroups(bandKinds, states, run, style);
   const total = areaOf(kinds);
   const lent = given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0);
-  // Ends of strips laid one below another. An overhang as high as a strip is never needed: that strip may as
-  // well be cut across the full width.
   const strips = kinds.filter((kind) => kind.place !== "bands" && kind.demand > 0);
-  const heights = strips.flatMap((kind) =>
-    kind.lies.filter((lie) => lie.width <= run).map((lie) => lie.height),
-  );
-  const highest = Math.max(0, ...heights);
   const longestBand = Math.max(0, ...groups.flat().map((group) => group.along));
-  // With stacks a strip may be as high as the whole plan, and so may the overhang.
-  const stacked = style === "strips-3" && highest > 0;
-  const overhang = stacked ? limit : highest;
-  const wanted = Math.min(limit, longestBand + overhang);
-  const farthest = Math.min(
-    Number.isFinite(wanted) ? wanted : longestBand + highest,
-    longestBand + Math.max(highest, FARTHEST),
-  );
-  const normal = normalPositions(heights, farthest);
-  const ends = normal.sums;
+  let complete = true;
+  /**
+   * Ends of strips laid one below another in some width. An overhang as high as a strip is never needed: that strip
+   * may as well be cut across the full width.
+   */
+  const endsWithin = (width: number) => {
+    const heights = strips.flatMap(({ lies }) =>
+      lies.filter((lie) => lie.width <= width).map(({ height }) => height),
+    );
+    const highest = Math.max(0, ...heights);
+    // With stacks a strip may be as high as the whole plan, and so may the overhang.
+    const overhang = style === "strips-3" && highest > 0 ? limit : highest;
+    const wanted = Math.min(limit, longestBand + overhang);
+    const farthest = Math.min(
+      Number.isFinite(wanted) ? wanted : longestBand + highest,
+      longestBand + Math.max(highest, FARTHEST),
+    );
+    return { overhang, ends: normalPositions(heights, farthest), whole: farthest >= wanted };
+  };
+  const known = new Map<number, ReturnType<typeof endsWithin>>();
+  const endsBeside = (group: BandGroup) => {
+    const width = run - group.across;
+    const found = known.get(width) ?? endsWithin(width);
+    known.set(width, found);
+    return found;
+  };
   const bound = bandBounds(question, limit);
-  const list: Arrangement[] = [];
+  let list: Arrangement[] = [];
+  let dropped = Infinity;
+  const sort = () =>
+    list.sort((p, q) => p.least - q.least || p.along - q.along || p.groups.length - q.groups.length);
   const seen = new Set<string>();
   const chosen: BandGroup[] = [];
   let visits = 0;
@@ -153,8 +191,7 @@ function arrangements(
     }
     return timeUp;
   };
-  let complete = farthest >= wanted;
-  const full = () => list.length >= MOST_ARRANGEMENTS || stretches > MOST_STRETCHES;
+  const full = () => stretches > MOST_STRETCHES;
   const record = (counts: readonly number[]): void => {
     const banded = kinds.map(() => 0);
     bandable.forEach((k, b) => {
@@ -183,36 +220,48 @@ function arrangements(
       return;
     }
     if (g === from.length) {
-      // Groups of one size leave the same rests, whatever bands are in them.
-      const sizes = done.map((group) => `${group.across}x${group.along}`).sort();
-      const key = `${sizes.join()}:${banded.join()}`;
+      const key = keyOf({ groups: done, banded });
       if (seen.has(key)) return;
       seen.add(key);
       const least = Math.max(Math.ceil((total - lent) / run), bound(done, banded, along));
       // What can be no shorter than the plan there is need not be looked at.
-      if (least < limit) list.push({ groups: done, banded, along, least });
+      if (least < Math.min(limit, dropped)) list.push({ groups: done, banded, along, least });
+      if (list.length >= 2 * MOST_ARRANGEMENTS) {
+        sort();
+        dropped = list[MOST_ARRANGEMENTS]!.least;
+        list = list.slice(0, MOST_ARRANGEMENTS);
+      }
       return;
     }
     const group = from[g]!;
-    stretch(from, g + 1, [...done, group], banded, along);
-    const beside = run - group.across;
-    if (strips.some((kind) => kind.lies.some((lie) => lie.width <= beside)))
-      for (let e = lastAtMost(normal, group.along) + 1; e < ends.length; e++) {
-        const end = ends[e]!;
-        const longer = along + end - group.along;
-        if (end >= group.along + overhang || longer >= limit) break;
-        if (full() || timeUp) {
-          complete = false;
-          break;
-        }
-        stretch(from, g + 1, [...done, { ...group, along: end }], banded, longer);
+    const twin = from.findLastIndex((other, o) => o < g && alike(other, group));
+    const least = twin < 0 ? 0 : done[twin]!.along;
+    if (least <= group.along) stretch(from, g + 1, [...done, group], banded, along);
+    const { ends, overhang, whole } = endsBeside(group);
+    complete &&= whole;
+    // Of groups alike, those after are stretched no less.
+    for (let e = lastAtMost(ends, Math.max(group.along, least - 1)) + 1; e < ends.sums.length; e++) {
+      const end = ends.sums[e]!;
+      const longer = along + end - group.along;
+      if (end >= group.along + overhang || longer >= limit) break;
+      if (full() || timeUp) {
+        complete = false;
+        break;
       }
+      stretch(from, g + 1, [...done, { ...group, along: end }], banded, longer);
+    }
   };
-  const visit = (state: number, skipped: readonly number[], along: number): void => {
+  /** Groups that hold the same first kind come in one order only: `last` is the one before. */
+  const visit = (
+    state: number,
+    skipped: readonly number[],
+    along: number,
+    last: { first: number; part: number; index: number } | null,
+  ): void => {
     if (along >= limit) return;
     visits++;
     timeUp ||= (visits & 255) === 0 && clock.expired();
-    if (timeUp || visits > MOST_VISITS || list.length > MOST_ARRANGEMENTS) {
+    if (timeUp || visits > MOST_VISITS) {
       complete = false;
       return;
     }
@@ -222,27 +271,36 @@ function arrangements(
     }
     const counts = states.countsOf(state);
     const first = counts.findIndex((count) => count > 0);
-    for (const part of partsWithFirst(states, state))
-      for (const group of groups[part]!) {
+    for (const part of partsWithFirst(states, state)) {
+      if (last?.first === first && part > last.part) continue;
+      for (const [index, group] of groups[part]!.entries()) {
+        if (last?.first === first && part === last.part && index < last.index) continue;
         chosen.push(group);
-        visit(state - part, skipped, along + group.along);
+        visit(state - part, skipped, along + group.along, { first, part, index });
         chosen.pop();
       }
+    }
     // Or the rest of the first kind stays in strips.
     if (kinds[bandable[first]!]!.place === "either") {
       const left = counts.slice();
       left[first] = 0;
       const more = skipped.slice();
       more[first] = counts[first]!;
-      visit(states.indexOf(left), more, along);
+      visit(states.indexOf(left), more, along, null);
     }
   };
   visit(
     states.size - 1,
     demand.map(() => 0),
     0,
+    null,
   );
-  return { list, complete };
+  sort();
+  return { list, complete, dropped };
+}
+
+function alike(one: BandGroup, other: BandGroup): boolean {
+  return one.across === other.across && one.along === other.along;
 }
 
 /** All items in strips. */
