@@ -30,7 +30,7 @@ export interface Effort {
 }
 
 export const QUICK: Effort = { fillings: 1_000, nodes: 2_000, solver: 0, stacks: 0 };
-export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200, stacks: 150 };
+export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200, stacks: 80 };
 export const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000, stacks: 5_000 };
 
 /** Can these strips, which hold the demand in fractions, hold it in whole numbers? */

@@ -53,7 +53,7 @@ function exactTable(things: readonly { height: number; value: number }[], length
 }
 
 /** tables[d][room]: best value of levels d, d+1, ... filling exactly `room`. */
-export function suffixTables(
+function suffixTables(
   heights: readonly number[],
   levels: readonly number[],
   cut: HeightCut,
@@ -73,4 +73,74 @@ export function suffixTables(
     tables.unshift(table);
   }
   return tables;
+}
+
+/** The cuts at work in a search for one length, with what the strips chosen so far are worth to each. */
+export interface CutTables {
+  /** How many cuts there are. */
+  size(): number;
+  /** Adds a cut in the middle of the search; `counts` strips are chosen of the levels. */
+  add(cut: HeightCut, wanted: number, counts: readonly number[]): void;
+  /** Some cut says that nothing comes of `count` strips at this depth and `left` of the length for those below. */
+  isDeadEnd(depth: number, count: number, left: number): boolean;
+  /** Notes that `count` strips are chosen at this depth. */
+  choose(depth: number, count: number): void;
+  /** How many branches each cut has ended. */
+  ended(): { cut: HeightCut; times: number }[];
+}
+
+/** Starts with nothing chosen. `wanted[c]` is what cut c asks of the strips; `levels` are in the search's order. */
+export function cutTables(
+  heights: readonly number[],
+  levels: readonly number[],
+  length: number,
+  cuts: readonly HeightCut[],
+  wanted: readonly number[],
+): CutTables {
+  const known = cuts.slice();
+  const totals = wanted.slice();
+  const tables = cuts.map((cut) => suffixTables(heights, levels, cut, length));
+  /** What one strip of each level is worth to each cut. */
+  const worthTo = (cut: HeightCut) => Float64Array.from(levels, (level) => cut.values[level]!);
+  const worths = cuts.map(worthTo);
+  /** gained[d][c]: what the strips chosen of the levels before d are worth to cut c. */
+  const gained = Array.from({ length: levels.length + 1 }, () => cuts.map(() => 0));
+  const times = cuts.map(() => 0);
+  /** The cut that ended the last branch is the likeliest to end the next. */
+  let sharpest = 0;
+  return {
+    size: () => known.length,
+    add(cut, total, counts) {
+      const worth = worthTo(cut);
+      let gain = 0;
+      for (let d = 0; d <= levels.length; d++) {
+        gained[d]!.push(gain);
+        if (d < levels.length) gain += counts[d]! * worth[d]!;
+      }
+      known.push(cut);
+      totals.push(total);
+      worths.push(worth);
+      times.push(0);
+      tables.push(suffixTables(heights, levels, cut, length));
+    },
+    isDeadEnd(depth, count, left) {
+      const gains = gained[depth]!;
+      const ends = (c: number) =>
+        gains[c]! + count * worths[c]![depth]! + tables[c]![depth + 1]![left]! < totals[c]!;
+      if (!ends(sharpest)) {
+        let c = 0;
+        while (c < totals.length && !ends(c)) c++;
+        if (c === totals.length) return false;
+        sharpest = c;
+      }
+      times[sharpest]!++;
+      return true;
+    },
+    choose(depth, count) {
+      const gains = gained[depth]!;
+      const next = gained[depth + 1]!;
+      for (let c = 0; c < gains.length; c++) next[c] = gains[c]! + count * worths[c]![depth]!;
+    },
+    ended: () => known.map((cut, c) => ({ cut, times: times[c]! })),
+  };
 }

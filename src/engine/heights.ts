@@ -1,7 +1,7 @@
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
 import { decideVector, EASY, HARD, QUICK } from "./decide-vector.ts";
-import { levelFloors, suffixTables } from "./height-tables.ts";
+import { cutTables, levelFloors } from "./height-tables.ts";
 import { type HeightCut, type Master, wantedOfStrips } from "./master.ts";
 import type { Solver } from "./solver/types.ts";
 import { splitFinder } from "./split-fillings.ts";
@@ -26,12 +26,22 @@ export interface HeightMemory {
   vectors: Map<string, "dead" | "hard">;
   /** Linear programs since the last that gave a cut. */
   fruitless: number;
+  /** How many branches each cut has ended. */
+  ended: Map<HeightCut, number>;
 }
 
 export function heightMemory(master: Master, root: HeightCut): HeightMemory {
   const stacked = master.oracle.stacks !== undefined;
   const lists = fillingLists(stacked ? splitFinder(master.oracle) : null);
-  return { cuts: [root], lists, vectors: new Map(), fruitless: 0 };
+  return { cuts: [root], lists, vectors: new Map(), fruitless: 0, ended: new Map() };
+}
+
+/** So many cuts at most: those that have ended most branches, newer ones first among equals. */
+function sharpestCuts({ cuts, ended }: HeightMemory, most: number): HeightCut[] {
+  if (cuts.length <= most) return cuts.slice();
+  const order = cuts.map((cut, index) => ({ cut, index, times: ended.get(cut) ?? 0 }));
+  order.sort((p, q) => q.times - p.times || q.index - p.index);
+  return order.slice(0, Math.floor(most)).map(({ cut }) => cut);
 }
 
 /** Vectors remembered at most. */
@@ -97,58 +107,28 @@ function decideLength(
   clock: Clock,
   stats: SearchStats,
 ): { answer: "filled"; strips: StripCount[] } | { answer: "dead" } | { answer: "unknown" | "stopped" } {
-  const { cuts, lists, vectors } = memory;
+  const { lists, vectors } = memory;
   const heights = master.oracle.heights.slice(0, master.oracle.stripLevels);
   // A plan of this length might use a strip too high to be listed.
   if (length > master.oracle.listedTo) return { answer: "stopped" };
-  if (heights.length * length * cuts.length > MOST_CELLS * 4 || clock.expired()) return { answer: "stopped" };
-  clock.charge(heights.length * length * cuts.length * CELL);
-  const wanted = cuts.map((cut) => wantedOfStrips(cut, given));
-  const floors = levelFloors(heights, cuts, wanted, length);
+  const looked = sharpestCuts(memory, (4 * MOST_CELLS) / (heights.length * length));
+  if (looked.length === 0 || clock.expired()) return { answer: "stopped" };
+  clock.charge(heights.length * length * looked.length * CELL);
+  const wantedOf = (cut: HeightCut) => wantedOfStrips(cut, given);
+  const floors = levelFloors(heights, looked, looked.map(wantedOf), length);
   const levels = heights.flatMap((_, level) => (floors[level] === null ? [] : [level]));
-  if (levels.length === 0 && (length > 0 || wanted.some((total) => total > 0))) return { answer: "dead" };
-  if (levels.length * length * cuts.length > MOST_CELLS) return { answer: "stopped" };
+  if (levels.length === 0 && (length > 0 || looked.some((cut) => wantedOf(cut) > 0)))
+    return { answer: "dead" };
+  const cells = levels.length * length;
+  const cuts = sharpestCuts(memory, (0.75 * MOST_CELLS) / Math.max(1, cells));
+  if (cuts.length === 0) return { answer: "stopped" };
   // Highest first: few of them fit, so the tree is narrow at its root.
   levels.reverse();
-  clock.charge(levels.length * length * cuts.length * CELL);
-  const tables = cuts.map((cut) => suffixTables(heights, levels, cut, length));
-  /** What one strip of each level is worth to each cut. */
-  const worths = cuts.map((cut) => Float64Array.from(levels, (level) => cut.values[level]!));
-  /** gained[d][c]: what the strips chosen of the levels before d are worth to cut c. */
-  const gained = Array.from({ length: levels.length + 1 }, () => cuts.map(() => 0));
+  clock.charge(cells * cuts.length * CELL);
+  const tables = cutTables(heights, levels, length, cuts, cuts.map(wantedOf));
   const counts = new Array<number>(levels.length).fill(0);
-  /** The cut that ended the last branch is the likeliest to end the next. */
-  let sharpest = 0;
   const pending: number[][] = [];
   let steps = 0;
-
-  const addCut = (cut: HeightCut) => {
-    const worth = Float64Array.from(levels, (level) => cut.values[level]!);
-    cuts.push(cut);
-    wanted.push(wantedOfStrips(cut, given));
-    worths.push(worth);
-    let gain = 0;
-    for (let d = 0; d <= levels.length; d++) {
-      gained[d]!.push(gain);
-      if (d < levels.length) gain += counts[d]! * worth[d]!;
-    }
-    clock.charge(levels.length * length * CELL);
-    tables.push(suffixTables(heights, levels, cut, length));
-  };
-
-  /** Some cut says that nothing comes of `count` strips of this level and `left` of the length for those below. */
-  const deadEnd = (depth: number, count: number, left: number): boolean => {
-    const gains = gained[depth]!;
-    const dies = (c: number) =>
-      gains[c]! + count * worths[c]![depth]! + tables[c]![depth + 1]![left]! < wanted[c]!;
-    if (dies(sharpest)) return true;
-    for (let c = 0; c < wanted.length; c++)
-      if (dies(c)) {
-        sharpest = c;
-        return true;
-      }
-    return false;
-  };
 
   /** From this level on there are too many fillings to look at all of them. */
   let tooMany = heights.length;
@@ -185,7 +165,7 @@ function decideLength(
     const late = memory.fruitless - FRUITLESS.most;
     if (late >= 0 && late % FRUITLESS.turn !== 0) {
       memory.fruitless++;
-      const quick = decideVector(master, solver, cuts, vector, lists, QUICK, clock, stats);
+      const quick = decideVector(master, solver, memory.cuts, vector, lists, QUICK, clock, stats);
       if (quick.answer === "filled") return quick.strips;
       if (quick.answer === "impossible") {
         remember(key, "dead");
@@ -195,11 +175,13 @@ function decideLength(
     const test = master.testVector(vector, () => clock.expired());
     if (test.cut !== null) {
       memory.fruitless = 0;
-      addCut(test.cut);
-      return levels.length * length * cuts.length > MOST_CELLS ? "stop" : null;
+      memory.cuts.push(test.cut);
+      clock.charge(cells * CELL);
+      tables.add(test.cut, wantedOf(test.cut), counts);
+      return cells * tables.size() > MOST_CELLS ? "stop" : null;
     }
     memory.fruitless++;
-    const outcome = decideVector(master, solver, cuts, vector, lists, EASY, clock, stats);
+    const outcome = decideVector(master, solver, memory.cuts, vector, lists, EASY, clock, stats);
     if (outcome.answer === "filled") return outcome.strips;
     // What the end of the time left undecided is as open as before.
     if (outcome.answer === "impossible") remember(key, "dead");
@@ -226,10 +208,8 @@ function decideLength(
       if ((++steps & 255) === 0 && clock.expired()) return "stop";
       const left = room - count * height;
       counts[depth] = count;
-      if (deadEnd(depth, count, left) || (count > 0 && isNeedless(level))) continue;
-      const gains = gained[depth]!;
-      const next = gained[depth + 1]!;
-      for (let c = 0; c < gains.length; c++) next[c] = gains[c]! + count * worths[c]![depth]!;
+      if (tables.isDeadEnd(depth, count, left) || (count > 0 && isNeedless(level))) continue;
+      tables.choose(depth, count);
       const found = visit(depth + 1, left);
       if (found !== null) return found;
     }
@@ -238,16 +218,17 @@ function decideLength(
   };
 
   const found = visit(0, length);
+  for (const { cut, times } of tables.ended()) memory.ended.set(cut, (memory.ended.get(cut) ?? 0) + times);
   if (found === "stop") return { answer: "stopped" };
   if (found !== null) return { answer: "filled", strips: found };
   // The hard ones last: one that can be filled elsewhere would have made them needless. Those with most to spare
   // come first, since they are likeliest to be filled.
   let undecided = false;
-  const spare = (vector: number[]) => tightestCuts(vector, cuts, 1)[0]!.part;
+  const spare = (vector: number[]) => tightestCuts(vector, memory.cuts, 1)[0]!.part;
   const ordered = pending.map((vector) => ({ vector, part: spare(vector) })).sort((a, b) => b.part - a.part);
   for (const { vector } of ordered) {
     if (clock.expired()) return { answer: "stopped" };
-    const outcome = decideVector(master, solver, cuts, vector, lists, HARD, clock, stats);
+    const outcome = decideVector(master, solver, memory.cuts, vector, lists, HARD, clock, stats);
     if (outcome.answer === "filled") return outcome;
     if (outcome.answer === "unknown") undecided = true;
   }

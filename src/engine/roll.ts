@@ -268,9 +268,9 @@ function solveScaled(question: RollQuestion): RollAnswer {
     // A search that is cut short is taken up again once a better plan has lowered the roof.
     if (!isSmall && question.style === "strips-3") {
       if (search(share(clock, 0.4, 1500)) || clock.expired()) return answer();
-      offer(poolProgram(master, vector, solver, Math.min(800, clock.left() / 5)));
+      offer(poolProgram(master, vector, solver, Math.min(500, clock.left() / 8)));
     }
-    if (search(share(clock, isSmall ? 0.5 : 0.65, 5000)) || clock.expired()) return answer();
+    if (search(share(clock, isSmall ? 0.5 : 0.85, 5000)) || clock.expired()) return answer();
     if (program(share(clock, 0.4, 8000)) || clock.expired()) return answer();
     offer(poolProgram(master, vector, solver, Math.min(question.small ? 50 : 800, clock.left() / 3)));
     if (isSmall) {
