@@ -231,7 +231,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
       // With many copies the rounding loses next to nothing, and lengths are too many to decide one by one.
       roundDown(vast ? 200 : 1000);
       if (nearEnough()) {
-        search(share(clock, 0.1, 60));
+        search(share(clock, 0.1, 25));
         return answer();
       }
       if (!done()) search(share(clock, 0.15, 300));
