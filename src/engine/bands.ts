@@ -1,24 +1,17 @@
 import { bandBounds } from "./band-bounds.ts";
 import { type BandGroup, bandGroups, partsWithFirst, statesOf } from "./band-sections.ts";
 import { type Clock, share } from "./clock.ts";
+import {
+  type Arrangement,
+  type BandAnswer,
+  groupsTwice,
+  named,
+  nothingBanded,
+  oneGroupEach,
+} from "./plain-bands.ts";
 import { lastAtMost, normalPositions } from "./positions.ts";
 import type { Kind } from "./reduce.ts";
-import { type GivenSheet, type RollAnswer, type RollQuestion, solveRoll } from "./roll.ts";
-
-export interface BandAnswer extends RollAnswer {
-  /** Band groups in the plan; the rest beside group g is the sheet with index `given.length + g`. */
-  groups: BandGroup[];
-}
-
-/** One way of setting the band items out in groups down the roll. */
-interface Arrangement {
-  groups: BandGroup[];
-  /** Copies of every kind in bands. */
-  banded: number[];
-  along: number;
-  /** No plan with these groups is shorter. */
-  least: number;
-}
+import { type GivenSheet, type RollQuestion, solveRoll } from "./roll.ts";
 
 /** Arrangements worth a look, the most promising first. */
 interface ArrangementList {
@@ -80,6 +73,8 @@ export function solveBands(question: RollQuestion): BandAnswer {
   if (!found.complete || found.dropped < length) {
     // Too many: a shorter plan first, so that fewer of them can matter.
     const until = share(clock, 0.3, Infinity);
+    const twice = groupsTwice(question, bandable, solveBands);
+    if (twice !== null && twice.least < length) attempt(twice, share(until, 0.5, Infinity));
     for (const arrangement of found.list.slice(0, FIRST_TRIES))
       if (arrangement.least < length && !until.expired()) attempt(arrangement, share(until, 0.2, Infinity));
     found = arrangements({ ...question, clock: share(clock, 0.5, Infinity) }, bandable, length);
@@ -301,61 +296,4 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
 
 function alike(one: BandGroup, other: BandGroup): boolean {
   return one.across === other.across && one.along === other.along;
-}
-
-/** All items in strips. */
-function nothingBanded({ kinds }: RollQuestion): Arrangement {
-  return { groups: [], banded: kinds.map(() => 0), along: 0, least: 0 };
-}
-
-/** A group with its items numbered among all kinds instead of among the band kinds. */
-function named(group: BandGroup, bandable: readonly number[]): BandGroup {
-  return {
-    ...group,
-    bands: group.bands.map((band) => ({
-      ...band,
-      items: band.items.map(({ kind, lie }) => ({ kind: bandable[kind]!, lie })),
-    })),
-  };
-}
-
-/** Many band items: fill groups as long as the longest item, side by side and end to end, one after another. */
-function oneGroupEach({ kinds, run, style }: RollQuestion, bandable: readonly number[]): Arrangement {
-  const left = kinds.map((kind, k) => (bandable.includes(k) ? kind.demand : 0));
-  const groups: BandGroup[] = [];
-  const lieOf = (k: number) => {
-    const { lies } = kinds[k]!;
-    return lies.reduce((a, lie, l) => (lie.width <= run && lie.height > lies[a]!.height ? l : a), 0);
-  };
-  while (left.some((count) => count > 0)) {
-    const order = bandable
-      .filter((k) => left[k]! > 0)
-      .sort((p, q) => kinds[q]!.lies[lieOf(q)]!.height - kinds[p]!.lies[lieOf(p)]!.height || p - q);
-    const along = kinds[order[0]!]!.lies[lieOf(order[0]!)]!.height;
-    const group: BandGroup = { across: 0, along, bands: [] };
-    for (const k of order) {
-      const { width } = kinds[k]!.lies[lieOf(k)]!;
-      while (left[k]! > 0 && group.across + width <= run) {
-        const items: { kind: number; lie: number }[] = [];
-        let room = along;
-        // End to end, items of this width (or narrower, where stacks may be trimmed).
-        for (const other of order) {
-          const lie = kinds[other]!.lies[lieOf(other)]!;
-          if (style === "strips-2" ? lie.width !== width : lie.width > width) continue;
-          while (left[other]! > 0 && lie.height <= room) {
-            items.push({ kind: bandable.indexOf(other), lie: lieOf(other) });
-            left[other]!--;
-            room -= lie.height;
-          }
-        }
-        if (items.length === 0) break;
-        group.bands.push({ width, items });
-        group.across += width;
-      }
-    }
-    groups.push(group);
-  }
-  const banded = kinds.map((kind, k) => (bandable.includes(k) ? kind.demand : 0));
-  const along = groups.reduce((sum, group) => sum + group.along, 0);
-  return { groups, banded, along, least: along };
 }

@@ -1,8 +1,9 @@
 import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
 import type { BandGroup } from "./band-sections.ts";
-import { type BandAnswer, solveBands } from "./bands.ts";
+import { solveBands } from "./bands.ts";
 import type { Clock } from "./clock.ts";
 import type { Filling } from "./oracle.ts";
+import type { BandAnswer } from "./plain-bands.ts";
 import { type Kind, transposeKinds } from "./reduce.ts";
 import { lengthOf, type RollQuestion, solveRoll } from "./roll.ts";
 import type { SheetGroup } from "./sheet-groups.ts";
