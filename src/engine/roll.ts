@@ -263,7 +263,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
         rebuild(share(clock, 0.2, 2000));
         if (done() || clock.expired()) return answer();
       }
-      if (tiers(share(clock, several ? 0.6 : 0.85, 60_000)) || clock.expired()) return answer();
+      if (tiers(share(clock, several ? 0.6 : 0.95, 60_000)) || clock.expired()) return answer();
     }
     // A search that is cut short is taken up again once a better plan has lowered the roof.
     if (!isSmall && question.style === "strips-3") {
