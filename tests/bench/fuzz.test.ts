@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { faultsOfSeed } from "./fuzz.ts";
 
 /** Counted work for one random cut list here; the benchmark gives more and runs ten thousand. */
-const EFFORT = 8;
+const EFFORT = 6;
 
 describe("random cut lists", () => {
   for (let first = 1; first <= 401; first += 100) {
