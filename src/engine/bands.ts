@@ -48,27 +48,33 @@ const FARTHEST = 200_000;
 export function solveBands(question: RollQuestion): BandAnswer {
   const { kinds, run, clock } = question;
   const bandable = kinds.flatMap((kind, k) => (kind.place === "strips" ? [] : [k]));
+  const area = areaBound(kinds, run, question.given);
   let best = null as BandAnswer | null;
   let length = Infinity;
   let lower = Infinity;
-  const tried = new Set<string>();
+  /** Arrangements that lead to no shorter plan than there is. */
+  const closed = new Set<string>();
+  /** Arrangements tried for too short a time to say. */
+  const open = new Set<string>();
   const attempt = (arrangement: Arrangement, within: Clock = clock): void => {
-    tried.add(keyOf(arrangement));
     const caps = [question.ceiling, Number.isFinite(length) ? length - 1 : null].filter((c) => c !== null);
     const ceiling = caps.length === 0 ? null : Math.min(...caps);
     const answer = solveRoll(withRest({ ...question, clock: within }, arrangement, ceiling));
     lower = Math.min(lower, arrangement.along + answer.lower);
     const total = arrangement.along + answer.length;
-    if (total >= length) return;
-    length = total;
-    best = { ...answer, length: total, groups: arrangement.groups.map((group) => named(group, bandable)) };
-    question.report(length, Math.min(lower, length));
+    if (total < length) {
+      length = total;
+      best = { ...answer, length: total, groups: arrangement.groups.map((group) => named(group, bandable)) };
+      // Arrangements not looked at yet may be shorter than those that were: only the area bounds them all.
+      question.report(length, Math.min(area, length));
+    }
+    const key = keyOf(arrangement);
+    if (arrangement.along + answer.lower >= length) closed.add(key);
+    else open.add(key);
   };
   // Two plain arrangements first: their length keeps the list of the others short.
   attempt(oneGroupEach(question, bandable));
   if (kinds.every((kind) => kind.place !== "bands")) attempt(nothingBanded(question));
-  lower = Infinity;
-  tried.clear();
   let found = arrangements({ ...question, clock: share(clock, 0.2, Infinity) }, bandable, length);
   if (!found.complete || found.dropped < length) {
     // Too many: a shorter plan first, so that fewer of them can matter.
@@ -79,18 +85,21 @@ export function solveBands(question: RollQuestion): BandAnswer {
       if (arrangement.least < length && !until.expired()) attempt(arrangement, share(until, 0.2, Infinity));
     found = arrangements({ ...question, clock: share(clock, 0.5, Infinity) }, bandable, length);
   }
+  // What was left open above is in the list, and is taken up once more after the others.
+  lower = Infinity;
   const { list, complete, dropped } = found;
-  for (const arrangement of list) {
-    if (tried.has(keyOf(arrangement))) continue;
+  const [again, fresh] = [
+    list.filter((one) => open.has(keyOf(one))),
+    list.filter((one) => !open.has(keyOf(one))),
+  ];
+  for (const arrangement of [...fresh, ...again]) {
+    if (closed.has(keyOf(arrangement))) continue;
     const enough = question.enough !== null && length <= question.enough;
-    if (arrangement.least >= length || enough || clock.expired()) {
-      lower = Math.min(lower, arrangement.least);
-      break;
-    }
-    attempt(arrangement);
+    if (arrangement.least >= length || enough || clock.expired()) lower = Math.min(lower, arrangement.least);
+    else attempt(arrangement);
   }
   lower = Math.min(lower, dropped);
-  if (!complete) lower = Math.min(lower, areaBound(kinds, run, question.given));
+  if (!complete) lower = Math.min(lower, area);
   if (best === null) return { strips: [], length: Infinity, lower: 0, boundKind: "area", groups: [] };
   return { ...best, lower: Math.min(lower, length), boundKind: complete ? "exhausted" : "area" };
 }
@@ -139,8 +148,7 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
   if (states.size > MOST_STATES) return { list: [], complete: false, dropped: Infinity };
   const bandKinds = bandable.map((k) => kinds[k]!);
   const groups = bandGroups(bandKinds, states, run, style);
-  const total = areaOf(kinds);
-  const lent = given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0);
+  const area = areaBound(kinds, run, given);
   const strips = kinds.filter((kind) => kind.place !== "bands" && kind.demand > 0);
   const longestBand = Math.max(0, ...groups.flat().map((group) => group.along));
   let complete = true;
@@ -218,7 +226,7 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
       const key = keyOf({ groups: done, banded });
       if (seen.has(key)) return;
       seen.add(key);
-      const least = Math.max(Math.ceil((total - lent) / run), bound(done, banded, along));
+      const least = Math.max(area, bound(done, banded, along));
       // What can be no shorter than the plan there is need not be looked at.
       if (least < Math.min(limit, dropped)) list.push({ groups: done, banded, along, least });
       if (list.length >= 2 * MOST_ARRANGEMENTS) {

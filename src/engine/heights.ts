@@ -2,7 +2,7 @@ import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
 import { decideVector, EASY, HARD, QUICK } from "./decide-vector.ts";
 import { cutTables, levelFloors } from "./height-tables.ts";
-import { type HeightCut, type Master, wantedOfStrips } from "./master.ts";
+import { type HeightCut, levelsUsed, type Master, wantedOfStrips } from "./master.ts";
 import type { Solver } from "./solver/types.ts";
 import { splitFinder } from "./split-fillings.ts";
 import type { SearchStats } from "./types.ts";
@@ -42,6 +42,12 @@ function sharpestCuts({ cuts, ended }: HeightMemory, most: number): HeightCut[] 
   const order = cuts.map((cut, index) => ({ cut, index, times: ended.get(cut) ?? 0 }));
   order.sort((p, q) => q.times - p.times || q.index - p.index);
   return order.slice(0, Math.floor(most)).map(({ cut }) => cut);
+}
+
+function keyOf(vector: readonly number[]): string {
+  return levelsUsed(vector)
+    .map((level) => `${level}*${vector[level]}`)
+    .join();
 }
 
 /** Vectors remembered at most. */
@@ -150,13 +156,12 @@ function decideLength(
     return needless;
   };
 
-  const remember = (key: string, known: "dead" | "hard") => {
-    if (vectors.size < MOST_VECTORS) vectors.set(key, known);
+  const remember = (vector: readonly number[], known: "dead" | "hard") => {
+    if (vectors.size < MOST_VECTORS) vectors.set(keyOf(vector), known);
   };
 
   const visitVector = (vector: number[]): StripCount[] | null | "stop" => {
-    const key = levels.flatMap((level, d) => (counts[d]! > 0 ? [level, counts[d]!] : [])).join();
-    const known = vectors.get(key);
+    const known = vectors.get(keyOf(vector));
     if (known === "dead") return null;
     if (known === "hard") {
       pending.push(vector);
@@ -168,7 +173,7 @@ function decideLength(
       const quick = decideVector(master, solver, memory.cuts, vector, lists, QUICK, clock, stats);
       if (quick.answer === "filled") return quick.strips;
       if (quick.answer === "impossible") {
-        remember(key, "dead");
+        remember(vector, "dead");
         return null;
       }
     }
@@ -184,8 +189,8 @@ function decideLength(
     const outcome = decideVector(master, solver, memory.cuts, vector, lists, EASY, clock, stats);
     if (outcome.answer === "filled") return outcome.strips;
     // What the end of the time left undecided is as open as before.
-    if (outcome.answer === "impossible") remember(key, "dead");
-    else if (!clock.expired()) remember(key, "hard");
+    if (outcome.answer === "impossible") remember(vector, "dead");
+    else if (!clock.expired()) remember(vector, "hard");
     if (outcome.answer === "unknown") pending.push(vector);
     return null;
   };
@@ -231,6 +236,7 @@ function decideLength(
     const outcome = decideVector(master, solver, memory.cuts, vector, lists, HARD, clock, stats);
     if (outcome.answer === "filled") return outcome;
     if (outcome.answer === "unknown") undecided = true;
+    else remember(vector, "dead");
   }
   return { answer: undecided ? "unknown" : "dead" };
 }

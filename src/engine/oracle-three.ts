@@ -82,13 +82,14 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     }
   };
 
-  let last: { prices: Float64Array; caps: readonly number[]; tables: Float64Array[] } | null = null;
+  const recent: { prices: Float64Array; caps: readonly number[]; tables: Float64Array[] }[] = [];
   /**
-   * Best stack value for every segment width (outer) and height position (inner). Kept for the prices it
-   * was last asked for, since fillings are read off right after the values.
+   * Best stack value for every segment width (outer) and height position (inner). Kept for the few prices last
+   * asked for: fillings are read off right after the values, and listed height after height by the same prices.
    */
   const stackTables = (prices: Float64Array, caps: readonly number[]): Float64Array[] => {
-    if (last !== null && last.prices === prices && last.caps === caps) return last.tables;
+    const known = recent.find((entry) => entry.prices === prices && entry.caps === caps);
+    if (known !== undefined) return known.tables;
     let table = new Float64Array(upright.sums.length);
     const tables = widths.map((_, j) => {
       table = table.slice();
@@ -96,7 +97,8 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
         addChoice(table, choice, prices[choice.kind]!, caps[choice.kind]!, null);
       return table;
     });
-    last = { prices, caps, tables };
+    recent.unshift({ prices, caps, tables });
+    if (recent.length > RECENT_TABLES) recent.pop();
     return tables;
   };
 
@@ -274,9 +276,10 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     return visit(first, height) ? found : null;
   };
 
+  /** Every kind as often as it fits. One array, since tables are known by it. */
+  const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
   /** The most that fits beside, in any room of a strip of this height; how often a kind is wanted is left aside. */
   const besideAt = (level: number, prices: Float64Array): ((room: number) => number) => {
-    const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
     const tables = stackTables(prices, loose);
     const row = new Float64Array(across.sums.length);
     widths.forEach((width, j) => {
@@ -350,6 +353,9 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
   };
   return oracle;
 }
+
+/** Sets of prices whose stack tables are kept: those of one listing, and of what was asked before it. */
+const RECENT_TABLES = 4;
 
 /** Most strip heights listed, and most table cells for all of them, so that no question takes long. */
 const MOST_HEIGHTS = 1500;

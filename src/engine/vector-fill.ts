@@ -139,7 +139,8 @@ export function listLevel(
       return list.fillings.filter((filling) => floors.every((floor) => worthEnough(filling, floor)));
   }
   const all = master.oracle.fillings(level, floors, master.demand, limit);
-  const fillings = lists.needless === null ? all : (all?.filter((f) => !lists.needless!(f)) ?? null);
+  const { needless } = lists;
+  const fillings = all === null || needless === null ? all : all.filter((filling) => !needless(filling));
   // A listing broken off for want of time says nothing about its length.
   if (fillings !== null || !limit.stop())
     lists.byLevel.set(level, [{ floors, most: limit.most, fillings }, ...known].slice(0, KEPT_LISTS));
