@@ -1,5 +1,5 @@
 import { auditPlan } from "./audit/index.ts";
-import { listCuts, listQuiltCuts } from "./cutlist/index.ts";
+import { listCuts, listQuiltCuts, recordUnits } from "./cutlist/index.ts";
 import type { CutList } from "./cutlist/types.ts";
 import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
 import type { SearchLimits } from "./engine/types.ts";
@@ -137,7 +137,14 @@ export function listAll(spec: Spec): Outcome<Listed> {
   const { top, work } = laid.value;
   const { value, diagnostics } = listQuiltCuts(spec, work);
   return {
-    value: value === null ? null : { cutLists: value, top, making: planMaking(laid.value, spec) },
+    value:
+      value === null
+        ? null
+        : {
+            cutLists: value.cutLists,
+            top,
+            making: planMaking(laid.value, recordUnits(value, spec), spec),
+          },
     diagnostics: [...laid.diagnostics, ...diagnostics],
   };
 }

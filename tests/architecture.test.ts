@@ -36,7 +36,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   audit: { rooms: [], types: ["plan", "cutlist", "length"], packages: [] },
   render: {
     rooms: ["length"],
-    types: ["plan", "quilt", "making", "stash", "choices"],
+    types: ["plan", "quilt", "cutlist", "making", "stash", "choices"],
     packages: ["cli-table3", "csv-stringify"],
   },
   "render/svg": {

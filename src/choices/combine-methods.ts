@@ -68,12 +68,7 @@ function workOf({ filed }: Rows, choices: readonly Choice[], combination: Combin
 
 /** Minutes of the sewing of one kind made one way. */
 function sewingMinutes({ minutes }: Rows, unit: string, { made }: Way): number {
-  const usable = (name: string) => made.fabrics.find((fabric) => fabric.name === name)?.usable ?? 0;
-  const sewn = made.work.units.flatMap((demand, i) =>
-    (made.madeBy[i] ?? []).flatMap((one) =>
-      one.recipe.kind === unit ? [sewingOf(demand, one, usable)] : [],
-    ),
-  );
+  const sewn = made.madeBy.filter(({ recipe }) => recipe.kind === unit).map(sewingOf);
   return timeOf({ ...addSewing(sewn), strips: 0 }, minutes);
 }
 
@@ -178,7 +173,7 @@ export async function combineMethods(
       async lookInto(open, combination, depth) {
         const { value } = listQuiltCuts(spec, workOf(rows, choices, combination));
         if (value === null) return open.map(() => null);
-        const lists = open.map((part) => listOf(value, names[part] ?? ""));
+        const lists = open.map((part) => listOf(value.cutLists, names[part] ?? ""));
         const plan = depth === "whole" ? ways.planFabrics : ways.buyFabrics;
         const planned = await plan(lists.filter((list) => list !== undefined));
         const { fabrics } = planned;

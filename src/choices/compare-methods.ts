@@ -37,7 +37,7 @@ export async function compareMethods(
 
   const filed = await ways({});
   if (filed.made === null) return { value: null, diagnostics: filed.diagnostics };
-  const made = filed.made.madeBy.flat();
+  const made = filed.made.madeBy;
   const units = kinds.map(
     ({ unit, count }): UnitChoice => ({
       unit,

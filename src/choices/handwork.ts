@@ -60,9 +60,20 @@ export function handworkOf(recipe: Recipe): Handwork {
   const small = pieces.slice(1).reduce((sum, piece) => {
     return piece.role === pieces[0]?.role ? sum : sum + piece.countPerSet;
   }, 0);
-  const marks = steps.reduce((sum, { kind, text }) => {
-    if (kind !== "draw") return sum;
-    return sum + (/each small square/.test(text) ? small : /both diagonals/.test(text) ? 2 : 1);
+  const lines = { one: 1, both: 2, edges: 0 } as const;
+  const marks = steps.reduce((sum, step) => {
+    switch (step.do) {
+      case "pair":
+        return sum + lines[step.lines];
+      case "cross-pair":
+        return sum + 1;
+      case "flip":
+        return sum + step.squares.length;
+      case "small-on-large":
+        return sum + (step.round === 1 ? small : 0);
+      default:
+        return sum;
+    }
   }, 0);
   const shapes = pieces.map((piece) => ({ ...shapeOf(piece), count: piece.countPerSet }));
   const patches = pieces.reduce((sum, { countPerSet }) => sum + countPerSet, 0);

@@ -1,6 +1,5 @@
-import type { PieceUse } from "../cutlist/types.ts";
+import type { Listed } from "../cutlist/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
-import { countSets, type QuiltWork, type Recipe, type UnitDemand } from "../quilt/index.ts";
 import type { StepMinutes } from "../spec/index.ts";
 import { handworkOf } from "./handwork.ts";
 
@@ -79,81 +78,33 @@ interface Sets {
 }
 
 /** Strips sewn side by side: how many sets, their long seams, and the segments cut from them. */
-function stripSets(
-  demand: UnitDemand,
-  recipe: Recipe,
-  units: number,
-  usable: (fabric: string) => number,
-): Sets | null {
+function stripSets({ recipe, cover, wants }: Listed): Sets | null {
+  const batches = cover.batches.filter((batch) => batch.kind === "strips");
+  if (batches.length === 0) return null;
   const found: Sets = { sets: 0, seams: 0, length: 0, segments: 0 };
-  for (const set of recipe.stripSets) {
-    const width = Math.min(...set.strips.map(({ role }) => usable(demand.fabrics[role] ?? "")));
-    const counted = countSets(set, units, width);
-    if (counted === null) return null;
+  for (const { set: index, want, counted } of batches) {
+    const set = recipe.stripSets[index];
+    if (set === undefined) continue;
     const short = counted.lastSegments > 0 ? 1 : 0;
     const seams = set.strips.length - 1;
     found.sets += counted.fullSets + short;
     found.seams += seams * (counted.fullSets + short);
-    found.length += seams * (counted.fullSets * width + short * counted.lastLength);
-    found.segments += set.segmentsPerUnit * units;
+    found.length += seams * (counted.fullSets * counted.fullLength + short * counted.lastLength);
+    found.segments += set.segmentsPerUnit * (wants[want]?.count ?? 0);
   }
   return found;
 }
 
-/** Units of one demand that are made by one recipe. */
-export interface MadeBy {
-  recipe: Recipe;
-  units: number;
-}
-
-const unitsOf = ({ wants }: UnitDemand): number => wants.reduce((sum, { count }) => sum + count, 0);
-
-/**
- * How the units of a demand are made: the wanted way, unless their pieces say that a print or the cloth needed
- * another, for all of them or for those that lie another way.
- */
-export function madeBy(demand: UnitDemand, seen: readonly PieceUse[]): MadeBy[] {
-  const { recipes, uses } = demand;
-  const where = uses.map(({ text }) => text).join(", ");
-  const counts = recipes.flatMap((recipe) => {
-    const own = seen.filter(({ text }) => text.startsWith(`${where}: ${recipe.kind}, ${recipe.method}, `));
-    return own.length === 0 ? [] : [{ recipe, pieces: own.reduce((sum, { count }) => sum + count, 0) }];
-  });
-  const [first = recipes[0]] = counts.map(({ recipe }) => recipe);
-  const units = unitsOf(demand);
-  if (first === undefined) return [];
-  // Pieces tell how many units they make; strips do not, so they make the rest.
-  let left = units;
-  const others = counts.slice(1).flatMap(({ recipe, pieces }): MadeBy[] => {
-    const perSet = recipe.pieces.reduce((sum, { countPerSet }) => sum + countPerSet, 0);
-    const made = Math.min(left, perSet === 0 ? 0 : Math.round((pieces / perSet) * recipe.unitsPerSet));
-    left -= made;
-    return made === 0 ? [] : [{ recipe, units: made }];
-  });
-  return left === 0 ? others : [{ recipe: first, units: left }, ...others];
-}
-
-/** Everything that is said of what pieces are for. */
-export function usesOf(lists: readonly { pieces: readonly { uses: PieceUse[] }[] }[]): PieceUse[] {
-  return lists.flatMap(({ pieces }) => pieces.flatMap(({ uses }) => uses));
-}
-
-/** Seams between strips are sewn before segments are cut from them, in far fewer and longer seams. */
-const BETWEEN_STRIPS = /for each (segment|unit)/;
-
-/**
- * What sewing these units of a demand takes.
- * @param usable usable width of a fabric, in ticks
- */
-export function sewingOf(
-  demand: UnitDemand,
-  { recipe, units }: MadeBy,
-  usable: (fabric: string) => number,
-): Sewing {
-  const sets = Math.ceil(units / recipe.unitsPerSet);
+/** What sewing the units of a demand takes that are made one way. */
+export function sewingOf(listed: Listed): Sewing {
+  const { recipe, wants, cover } = listed;
+  const units = wants.reduce((sum, { count }) => sum + count, 0);
+  const laid = cover.batches.reduce((sum, batch) => sum + (batch.kind === "sets" ? batch.sets : 0), 0);
+  const sets = laid > 0 ? laid : Math.ceil(units / recipe.unitsPerSet);
   const hand = handworkOf(recipe);
-  const long = recipe.stripSets.length === 0 ? null : stripSets(demand, recipe, units, usable);
-  const single = recipe.seams.filter(({ what }) => long === null || !BETWEEN_STRIPS.test(what));
+  const long = stripSets(listed);
+  // Seams between strips are sewn before segments are cut from them, in far fewer and longer seams.
+  const single = recipe.seams.filter(({ strips }) => long === null || strips !== true);
   const seams =
     long === null ? hand.seams * sets : long.seams + single.reduce((sum, { count }) => sum + count, 0) * sets;
   return {
@@ -231,17 +182,11 @@ export function fabricFigures({ name, purchase, bound }: FabricPlan): FabricFigu
 /** What a plan and the units sewn for it take. */
 export function makingFigures(
   plan: Pick<Plan, "fabrics" | "diagnostics">,
-  work: QuiltWork,
+  made: readonly Listed[],
   minutes: StepMinutes,
 ): Figures {
   const fabrics = plan.fabrics.map(fabricFigures);
-  const seen = usesOf(plan.fabrics);
-  const widths = new Map(plan.fabrics.map(({ name, usable }) => [name, usable]));
-  const sewn = addSewing(
-    work.units.flatMap((demand) =>
-      madeBy(demand, seen).map((made) => sewingOf(demand, made, (name) => widths.get(name) ?? 0)),
-    ),
-  );
+  const sewn = addSewing(made.map(sewingOf));
   const cutting = plan.fabrics.map(cuttingOf);
   const strips = cutting.reduce((sum, each) => sum + each.strips, 0);
   const subcuts = cutting.reduce((sum, each) => sum + each.subcuts, 0) + sewn.subcuts;

@@ -1,3 +1,4 @@
+import { letterAt } from "../cutlist/index.ts";
 import type { CutList } from "../cutlist/types.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { type PlanOptions, planListed } from "../pipeline.ts";
@@ -9,6 +10,11 @@ import type { Spec } from "../spec/index.ts";
 export type FabricsPlanned = { fabrics: FabricPlan[] } | { fabrics: null; diagnostics: Diagnostic[] };
 
 export type PlanFabrics = (lists: readonly CutList[]) => Promise<FabricsPlanned>;
+
+/** Letters go on from fabric to fabric; here they begin anew, so that other fabrics' bags change no plan. */
+function lettered({ fabric, pieces }: CutList): CutList {
+  return { fabric, pieces: pieces.map((piece, i) => ({ ...piece, letter: letterAt(i) })) };
+}
 
 /**
  * Plans fabrics as they would be planned together, and each cut list once: choices that leave a fabric alone
@@ -22,7 +28,8 @@ export function fabricPlanner(
 ): PlanFabrics {
   const known = new Map<string, FabricPlan>();
   const keyOf = ({ fabric, pieces }: CutList) => JSON.stringify([fabric.name, pieces]);
-  return async (lists) => {
+  return async (given) => {
+    const lists = given.map(lettered);
     const open = lists.filter((list) => !known.has(keyOf(list)));
     if (open.length > 0) {
       const listed = { cutLists: open, top: null, making: null };

@@ -1,12 +1,12 @@
-import { listQuiltCuts } from "../cutlist/index.ts";
-import type { CutList, PieceUse } from "../cutlist/types.ts";
+import { type Listed, listQuiltCuts } from "../cutlist/index.ts";
+import type { CutList } from "../cutlist/types.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { PlanOptions } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import { layOutQuilt, ON_FOUNDATION, type QuiltWork } from "../quilt/index.ts";
 import type { QuiltSpec, StepMinutes } from "../spec/index.ts";
-import { type Figures, type MadeBy, madeBy, makingFigures, usesOf } from "./making-figures.ts";
+import { type Figures, makingFigures } from "./making-figures.ts";
 import { fabricPlanner, type PlanFabrics } from "./plan-fabrics.ts";
 import { withoutEasing } from "./quick-solve.ts";
 import { type Methods, withMethods } from "./with-methods.ts";
@@ -17,8 +17,8 @@ export interface Made {
   lists: CutList[];
   fabrics: FabricPlan[];
   figures: Figures;
-  /** How the units of each demand of `work` are really made. */
-  madeBy: MadeBy[][];
+  /** How the units of the demands of `work` are really made. */
+  madeBy: Listed[];
 }
 
 /** The same, or why it cannot be made so. */
@@ -47,17 +47,15 @@ export function waysOfMaking(
     if (laid.value === null) return refused(laid.diagnostics);
     const { work } = laid.value;
     const listed = listQuiltCuts(asked, work);
-    const lists = listed.value;
-    if (lists === null) return refused(listed.diagnostics);
-    const seen = usesOf(lists);
-    const other = otherwise(methods, work, seen, listed.diagnostics);
+    if (listed.value === null) return refused(listed.diagnostics);
+    const { cutLists: lists, made: madeBy } = listed.value;
+    const other = otherwise(methods, work, madeBy, listed.diagnostics);
     if (other !== null) return { made: null, why: other, diagnostics: listed.diagnostics };
     const planned = await planFabrics(lists);
     if (planned.fabrics === null) return refused(planned.diagnostics);
     const { fabrics } = planned;
-    const figures = makingFigures({ fabrics, diagnostics: listed.diagnostics }, work, minutes);
-    const made = work.units.map((demand) => madeBy(demand, seen));
-    return { made: { work, lists, fabrics, figures, madeBy: made }, why: "", diagnostics: [] };
+    const figures = makingFigures({ fabrics, diagnostics: listed.diagnostics }, madeBy, minutes);
+    return { made: { work, lists, fabrics, figures, madeBy }, why: "", diagnostics: [] };
   };
   const buyFabrics = fabricPlanner(spec, options, withoutEasing(solve));
   return Object.assign(plan, { planFabrics, buyFabrics });
@@ -67,7 +65,7 @@ export function waysOfMaking(
 function otherwise(
   methods: Methods,
   work: QuiltWork,
-  seen: readonly PieceUse[],
+  made: readonly Listed[],
   diagnostics: readonly Diagnostic[],
 ): string | null {
   // Of the kinds chosen here only: another kind may be made two ways in the file too.
@@ -83,9 +81,7 @@ function otherwise(
     return method === ON_FOUNDATION && Object.hasOwn(methods, kind);
   });
   if (kept) return "Its blocks are made on the foundation, patch by patch.";
-  const missed = work.units.some((demand) =>
-    madeBy(demand, seen).some(({ recipe: { kind, method } }) => (methods[kind] ?? method) !== method),
-  );
+  const missed = made.some(({ recipe: { kind, method } }) => (methods[kind] ?? method) !== method);
   // A segment longer than the fabric is wide is cut some other way.
   return missed ? "Its pieces do not fit the width of the fabric." : null;
 }

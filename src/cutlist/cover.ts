@@ -1,5 +1,5 @@
 import type { Ticks } from "../length/types.ts";
-import type { Diagonal, Lie } from "../quilt/units/types.ts";
+import type { Diagonal, Lie, Quarter, StripSetCount } from "../quilt/units/types.ts";
 import type { CutShape, Subcut } from "./types.ts";
 
 /** What the covering needs to know of the cloths. */
@@ -26,20 +26,65 @@ export interface CoverPiece {
   /** What is made from all of them, by spot: more than needed when there are spares; parts of patches for strips. */
   made: { spot: string; count: number }[];
   note: string;
+  /** Numbers by which the record finds the bag these pieces end up in. */
+  marks: number[];
 }
+
+/** A piece of a set in its place. */
+export interface LaidPiece {
+  /** Index into the recipe's pieces, and which of the like pieces of a set. */
+  piece: number;
+  list: number;
+  /** Quarter-turns clockwise of the print inside the piece, against turn 0; null where no print has a say. */
+  turn: Quarter | null;
+  mark: number;
+}
+
+/** Sets that are laid alike and sewn before they are cut. */
+export interface LaidBatch {
+  kind: "sets";
+  sets: number;
+  laid: LaidPiece[];
+}
+
+/** Pieces cut to shape before sewing: any of them may go into any unit. */
+export interface LooseBatch {
+  kind: "loose";
+  count: number;
+  laid: LaidPiece;
+}
+
+/** Strip sets for units wanted one way. */
+export interface StripBatch {
+  kind: "strips";
+  /** Index into the recipe's strip sets, and into the wants covered. */
+  set: number;
+  want: number;
+  counted: StripSetCount;
+  /** By strip of the set: the bags of the full strips and of the short ones, and where its print's up points. */
+  strips: { full: number | null; last: number | null; turn: Quarter | null }[];
+}
+
+export type CoverBatch = LaidBatch | LooseBatch | StripBatch;
+
+/** Hands out numbers for pieces, so that a bag is found again once sizes alike are gathered. */
+export type NextMark = () => number;
 
 /** How many of which pieces make the units wanted by one recipe. */
 export interface Cover {
   pieces: CoverPiece[];
+  /** How the same pieces are laid for sewing. */
+  batches: CoverBatch[];
   /** Units that come out with a print pointing where none is wanted. */
   spare: number;
   /** Square ticks of cloth. */
   cloth: number;
 }
 
-export function sizedCover(pieces: CoverPiece[], spare: number): Cover {
+export function sizedCover(pieces: CoverPiece[], batches: CoverBatch[], spare: number): Cover {
   return {
     pieces,
+    batches,
     spare,
     cloth: pieces.reduce((sum, piece) => sum + piece.across * piece.along * piece.count, 0),
   };

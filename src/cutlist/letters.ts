@@ -1,3 +1,4 @@
+import type { Marked } from "./merge.ts";
 import type { CutPiece } from "./types.ts";
 
 /** The name of the piece at `index` in a cut list: A ... Z, then AA, AB ... */
@@ -9,9 +10,20 @@ export function letterAt(index: number): string {
 /**
  * Puts pieces in the order makers cut them, largest first, and names them in that order. The order has a
  * full tie-break, so that the same list always gets the same letters.
+ * @param first how many letters the quilt's earlier fabrics have taken
  */
-export function letterPieces(pieces: readonly CutPiece[]): CutPiece[] {
-  return [...pieces].sort(largestFirst).map((piece, index) => ({ ...piece, letter: letterAt(index) }));
+export function letterPieces(pieces: readonly CutPiece[], first = 0): CutPiece[] {
+  return letterMarked(
+    pieces.map((piece) => ({ piece, marks: [] })),
+    first,
+  ).map(({ piece }) => piece);
+}
+
+/** The same for pieces with marks. */
+export function letterMarked(pieces: readonly Marked[], first: number): Marked[] {
+  return [...pieces]
+    .sort((a, b) => largestFirst(a.piece, b.piece))
+    .map(({ piece, marks }, index) => ({ piece: { ...piece, letter: letterAt(first + index) }, marks }));
 }
 
 function largestFirst(a: CutPiece, b: CutPiece): number {

@@ -16,12 +16,17 @@ import type { CutList, CutPiece } from "./types.ts";
  */
 export function listCuts(spec: CutListSpec): Outcome<CutList[]> {
   const diagnostics: Diagnostic[] = [];
-  const value = spec.fabrics.map((fabric, index) => listFabric(fabric, index, spec.ruler, diagnostics));
+  let lettered = 0;
+  const value = spec.fabrics.map((fabric, index): CutList => {
+    const pieces = letterPieces(listFabric(fabric, index, spec.ruler, diagnostics), lettered);
+    lettered += pieces.length;
+    return { fabric, pieces };
+  });
   const failed = diagnostics.some((diagnostic) => diagnostic.severity === "error");
   return { value: failed ? null : value, diagnostics };
 }
 
-function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics: Diagnostic[]): CutList {
+function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics: Diagnostic[]): CutPiece[] {
   const usable = usableWidth(fabric);
   const pieces = fabric.pieces.map((written, i) => {
     const piece = asCutPiece(written, usable, ruler);
@@ -56,7 +61,7 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
     }
     return piece;
   });
-  return { fabric, pieces: letterPieces(mergePieces(pieces, fabric.print)) };
+  return mergePieces(pieces, fabric.print);
 }
 
 /** How far the piece sticks out of the usable width in the turn that suits it best; 0 when it fits. */

@@ -11,12 +11,28 @@ import type { CutPiece, PieceUse } from "./types.ts";
  * @param print of the fabric: it says how a template may be turned
  */
 export function mergePieces(pieces: readonly CutPiece[], print: Print): CutPiece[] {
+  return mergeMarked(
+    pieces.map((piece) => ({ piece, marks: [] })),
+    print,
+  ).map(({ piece }) => piece);
+}
+
+/** A piece and the numbers by which it is found again. */
+export interface Marked {
+  piece: CutPiece;
+  marks: readonly number[];
+}
+
+/** The same, with the marks of all pieces gathered into one. */
+export function mergeMarked(pieces: readonly Marked[], print: Print): Marked[] {
   const merged = new Map<string, CutPiece>();
+  const found = new Map<string, number[]>();
   const shapes: PatchShape[] = [];
-  for (const piece of pieces) {
+  for (const { piece, marks } of pieces) {
     const shape = piece.shape === undefined ? "" : shapeNumber(shapes, piece.shape, print);
     const key = `${sameness(piece)}${shape}`;
     const before = merged.get(key);
+    found.set(key, [...(found.get(key) ?? []), ...marks]);
     if (before === undefined) merged.set(key, piece);
     else {
       const sum = together(before, piece);
@@ -25,7 +41,7 @@ export function mergePieces(pieces: readonly CutPiece[], print: Print): CutPiece
       merged.set(key, sum);
     }
   }
-  return [...merged.values()];
+  return [...merged].map(([key, piece]) => ({ piece, marks: found.get(key) ?? [] }));
 }
 
 function sameness(piece: CutPiece): string {

@@ -13,34 +13,53 @@ import type { FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
 import { joinFromStrips, needsJoin } from "./joins.ts";
-import { letterPieces } from "./letters.ts";
+import { letterMarked } from "./letters.ts";
 import { listCuts } from "./list-cuts.ts";
-import { mergePieces } from "./merge.ts";
+import { type Marked, mergeMarked } from "./merge.ts";
 import { backingPiece, bindingPiece, waddingPiece } from "./quilt-finishing.ts";
 import { foundationPieces } from "./quilt-foundation.ts";
 import { stripPiece, trianglePieces } from "./quilt-strips.ts";
 import { listUnit, type OfFabric } from "./quilt-units.ts";
+import { type Listed, recordUnit } from "./record-units.ts";
 import type { CutList, CutPiece } from "./types.ts";
+import type { UnitRecord } from "./unit-record.ts";
+
+/** What is cut for a quilt, and what is known of how its units are made from it. */
+export interface QuiltCuts {
+  cutLists: CutList[];
+  /** How the units of every demand are made, in the order of the demands. */
+  made: Listed[];
+  /** By mark, the letter of the bag that its pieces are in. */
+  letters: ReadonlyMap<number, string>;
+}
 
 /**
  * Lists what is to be cut from each fabric for a quilt laid out: units by their methods, borders and sashes,
  * setting triangles, binding, backing and wadding, and pieces the file adds; sizes alike gathered, each with
  * what it is for.
  */
-export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<CutList[]> {
+export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<QuiltCuts> {
   const diagnostics: Diagnostic[] = [];
   const fabrics = new Map(spec.fabrics.map((fabric) => [fabric.name, fabric]));
   const found: OfFabric[] = [];
   const add = (fabric: FabricSpec | undefined, ...pieces: (CutPiece | null)[]): void => {
     if (fabric === undefined) return;
-    for (const piece of pieces) if (piece !== null) found.push({ fabric: fabric.name, piece });
+    for (const piece of pieces) if (piece !== null) found.push({ fabric: fabric.name, piece, marks: [] });
   };
-  for (const demand of work.units) {
-    const pieces = listUnit(demand, fabrics, spec, diagnostics);
-    for (const { fabric, piece } of pieces) {
+  const made: Listed[] = [];
+  let marked = 0;
+  const next = (): number => {
+    marked += 1;
+    return marked;
+  };
+  for (const [order, demand] of work.units.entries()) {
+    const listed = listUnit(demand, order, fabrics, spec, next, diagnostics);
+    made.push(...listed.made);
+    for (const { fabric, piece, marks } of listed.pieces) {
       const cloth = fabrics.get(fabric);
       const where = { text: demand.text, path: demand.path, at: demand.at };
-      if (cloth !== undefined) add(cloth, settled(piece, cloth, where, spec, diagnostics));
+      const cut = cloth === undefined ? null : settled(piece, cloth, where, spec, diagnostics);
+      if (cut !== null) found.push({ fabric, piece: cut, marks });
     }
     noteUnitRounding(demand, spec, diagnostics);
   }
@@ -65,12 +84,25 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<CutList
   const written = listCuts({ ...spec, kind: "cut-list" });
   diagnostics.push(...written.diagnostics);
   for (const list of written.value ?? []) add(list.fabric, ...list.pieces);
-  const value = spec.fabrics.map((fabric): CutList => {
-    const own = found.filter((each) => each.fabric === fabric.name).map((each) => each.piece);
-    return { fabric, pieces: letterPieces(mergePieces(withoutClashingTrims(own), fabric.print)) };
+  if (diagnostics.some((each) => each.severity === "error")) return { value: null, diagnostics };
+  const letters = new Map<number, string>();
+  let lettered = 0;
+  const all = spec.fabrics.map((fabric): CutList => {
+    const own = found.filter((each) => each.fabric === fabric.name);
+    const bags = letterMarked(mergeMarked(withoutClashingTrims(own), fabric.print), lettered);
+    lettered += bags.length;
+    for (const { piece, marks } of bags) for (const mark of marks) letters.set(mark, piece.letter);
+    return { fabric, pieces: bags.map(({ piece }) => piece) };
   });
-  const failed = diagnostics.some((each) => each.severity === "error");
-  return { value: failed ? null : value.filter((list) => list.pieces.length > 0), diagnostics };
+  const cutLists = all.filter((list) => list.pieces.length > 0);
+  return { value: { cutLists, made, letters }, diagnostics };
+}
+
+/** The record of how every unit of the quilt is made. */
+export function recordUnits({ made, letters }: QuiltCuts, spec: QuiltSpec): UnitRecord[] {
+  const fabrics = new Map(spec.fabrics.map((fabric) => [fabric.name, fabric]));
+  const record = { letterOf: (mark: number) => letters.get(mark) ?? "", fabrics, seam: spec.seam };
+  return made.map((listed, index) => recordUnit(listed, index, record));
 }
 
 /** A long strip joined from full widths where it must be; a strip that fits in no way is reported. */
@@ -168,7 +200,7 @@ function addFinishing(
 }
 
 /** One square may serve units trimmed to different sizes: then each use says its own. */
-function withoutClashingTrims(pieces: readonly CutPiece[]): CutPiece[] {
+function withoutClashingTrims(pieces: readonly Marked[]): Marked[] {
   const key = (piece: CutPiece): string =>
     JSON.stringify([
       Math.min(piece.across, piece.along),
@@ -179,12 +211,15 @@ function withoutClashingTrims(pieces: readonly CutPiece[]): CutPiece[] {
       piece.diagonal,
     ]);
   const trims = new Map<string, Set<string>>();
-  for (const piece of pieces) {
+  for (const { piece } of pieces) {
     const seen = trims.get(key(piece)) ?? new Set<string>();
     seen.add(JSON.stringify(piece.trimTo));
     trims.set(key(piece), seen);
   }
-  return pieces.map((piece) => ((trims.get(key(piece))?.size ?? 1) > 1 ? { ...piece, trimTo: null } : piece));
+  return pieces.map(({ piece, marks }) => {
+    const clash = (trims.get(key(piece))?.size ?? 1) > 1;
+    return { piece: clash ? { ...piece, trimTo: null } : piece, marks };
+  });
 }
 
 /** Parts of one size are told together. */

@@ -1,30 +1,60 @@
 import type { Ticks } from "../length/types.ts";
 import { countSets } from "../quilt/index.ts";
-import type { Recipe, SetStrip, StripSet } from "../quilt/units/types.ts";
+import type { Quarter, Recipe, SetStrip, StripSet } from "../quilt/units/types.ts";
 import type { UnitWant } from "../quilt/work-types.ts";
-import { type Cloths, type Cover, type CoverPiece, made, sameness, sizedCover } from "./cover.ts";
+import {
+  type Cloths,
+  type Cover,
+  type CoverPiece,
+  made,
+  type NextMark,
+  type StripBatch,
+  sameness,
+  sizedCover,
+} from "./cover.ts";
 import type { CutShape } from "./types.ts";
 
-/** Strip sets for units wanted one way; strips lie across the fabric, either side up. */
-export function coverSets(recipe: Recipe, want: UnitWant, cloths: Cloths): Cover | null {
+/**
+ * Strip sets for units wanted one way; strips lie across the fabric, either side up.
+ * @param index of the want, for the record
+ */
+export function coverSets(
+  recipe: Recipe,
+  want: UnitWant,
+  index: number,
+  cloths: Cloths,
+  next: NextMark,
+): Cover | null {
   const pieces: CoverPiece[] = [];
-  for (const set of recipe.stripSets) {
-    if (!set.strips.every((strip) => keepsDirection(strip, want, cloths))) return null;
+  const batches: StripBatch[] = [];
+  for (const [number, set] of recipe.stripSets.entries()) {
+    const turns = set.strips.map((strip) => turnKeeping(strip, want, cloths));
+    if (turns.includes(undefined)) return null;
     const usable = Math.min(...set.strips.map((strip) => cloths.usable(strip.role)));
     const counted = countSets(set, want.count, usable);
     if (counted === null) return null;
-    for (const strip of set.strips)
-      pieces.push(...stripsOf(set, strip, counted, want.count, cloths.usable(strip.role)));
+    const strips = set.strips.map((strip, i) => {
+      const made = stripsOf(set, strip, counted, want.count, cloths.usable(strip.role), next);
+      pieces.push(...made);
+      const markOf = (fullWidth: boolean): number | null =>
+        made.find((piece) => piece.fullWidth === fullWidth)?.marks[0] ?? null;
+      return { full: markOf(true), last: markOf(false), turn: turns[i] ?? null };
+    });
+    batches.push({ kind: "strips", set: number, want: index, counted, strips });
   }
-  return sizedCover(pieces, 0);
+  return sizedCover(pieces, batches, 0);
 }
 
-function keepsDirection(strip: SetStrip, want: UnitWant, cloths: Cloths): boolean {
+/**
+ * The turn in which a strip keeps its print as wanted in every patch; null where no print has a say, undefined
+ * when there is none.
+ */
+function turnKeeping(strip: SetStrip, want: UnitWant, cloths: Cloths): Quarter | null | undefined {
   const direction = cloths.direction(strip.role);
-  if (direction === undefined) return true;
-  const turns = cloths.axis(strip.role) === "along" ? [0, 2] : [1, 3];
+  if (direction === undefined) return null;
+  const turns: readonly Quarter[] = cloths.axis(strip.role) === "along" ? [0, 2] : [1, 3];
   const wanted = want.prints[strip.role] ?? 0;
-  return turns.some((turn) =>
+  return turns.find((turn) =>
     strip.lies.every((list) =>
       list.every((lie) => (lie.print + 2 * turn - wanted + 16) % sameness(direction) === 0),
     ),
@@ -37,6 +67,7 @@ function stripsOf(
   counted: NonNullable<ReturnType<typeof countSets>>,
   units: number,
   usable: Ticks,
+  next: NextMark,
 ): CoverPiece[] {
   const shared = {
     role: strip.role,
@@ -63,6 +94,7 @@ function stripsOf(
             shape: shape(counted.fullSets * counted.segmentsPerFullSet),
             made: share(counted.fullSets * counted.segmentsPerFullSet),
             note: `strip set ${set.name}`,
+            marks: [next()],
           },
         ];
   const last: CoverPiece[] =
@@ -77,6 +109,7 @@ function stripsOf(
             shape: shape(counted.lastSegments),
             made: share(counted.lastSegments),
             note: `strip set ${set.name}, the short one`,
+            marks: [next()],
           },
         ];
   return [...full, ...last];

@@ -6,8 +6,9 @@ import type { SpotFacts, UnitDemand, UnitWant } from "../quilt/work-types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
-import type { Cloths, Cover, CoverPiece } from "./cover.ts";
+import type { Cloths, Cover, CoverPiece, NextMark } from "./cover.ts";
 import { coverDemand } from "./quilt-ways.ts";
+import type { Listed } from "./record-units.ts";
 import { addShapes, quarterTurned, shapeNumber } from "./shapes.ts";
 import type { CutPiece } from "./types.ts";
 
@@ -15,6 +16,14 @@ import type { CutPiece } from "./types.ts";
 export interface OfFabric {
   fabric: string;
   piece: CutPiece;
+  /** Numbers by which the record of a unit finds the bag it ends up in; empty for what belongs to no unit. */
+  marks: readonly number[];
+}
+
+/** The pieces of one kind of unit, and how they are sewn. */
+export interface ListedUnit {
+  pieces: OfFabric[];
+  made: Listed[];
 }
 
 /**
@@ -23,21 +32,29 @@ export interface OfFabric {
  */
 export function listUnit(
   demand: UnitDemand,
+  order: number,
   fabrics: ReadonlyMap<string, FabricSpec>,
   spec: QuiltSpec,
+  next: NextMark,
   diagnostics: Diagnostic[],
-): OfFabric[] {
+): ListedUnit {
   const cloths = clothsOf(demand, fabrics, true);
-  const chosen = chooseRecipe(demand, cloths, fabrics, diagnostics);
-  if (chosen === null) return [];
-  return chosen.flatMap(({ recipe, cover, wants }) => {
+  const chosen = chooseRecipe(demand, cloths, fabrics, next, diagnostics);
+  if (chosen === null) return { pieces: [], made: [] };
+  const made = chosen.map(({ recipe, cover, wants }): Listed => {
+    const wantIndex = wants.map((want) => demand.wants.indexOf(want));
+    return { demand, order, wantIndex, recipe, cover, wants };
+  });
+  const pieces = made.flatMap(({ recipe, cover, wants }) => {
     const need = needOf(demand.spots, wants);
     return gather(cover.pieces, demand, fabrics).flatMap(({ piece, parts }): OfFabric[] => {
       const fabric = fabrics.get(demand.fabrics[piece.role] ?? "");
       if (fabric === undefined) return [];
-      return [{ fabric: fabric.name, piece: asCutPiece(piece, parts, recipe, demand, fabric, need, spec) }];
+      const cut = asCutPiece(piece, parts, recipe, demand, fabric, need, spec);
+      return [{ fabric: fabric.name, piece: cut, marks: piece.marks }];
     });
   });
+  return { pieces, made };
 }
 
 /** Pieces of one size, outline and fabric that serve several parts of the unit, as one line. */
@@ -49,7 +66,7 @@ function gather(
   const lines = new Map<string, { piece: CoverPiece; parts: string[] }>();
   const shapes = new Map<string, PatchShape[]>();
   for (const piece of pieces) {
-    const { role, count: _count, made, shape, ...size } = piece;
+    const { role, count: _count, made, marks, shape, ...size } = piece;
     const name = demand.fabrics[role] ?? "";
     // Seen with the print's up at the top, whichever way it runs on the cloth.
     const print = { kind: fabrics.get(name)?.print.kind ?? "none", axis: "along" } as const;
@@ -67,6 +84,7 @@ function gather(
       shape:
         before.piece.shape === null || shape === null ? shape : addShapes(before.piece.shape, shape, print),
       made: [...before.piece.made, ...made],
+      marks: [...before.piece.marks, ...marks],
     };
     if (!before.parts.includes(role)) before.parts.push(role);
   }
@@ -98,6 +116,7 @@ function chooseRecipe(
   demand: UnitDemand,
   cloths: Cloths,
   fabrics: ReadonlyMap<string, FabricSpec>,
+  next: NextMark,
   diagnostics: Diagnostic[],
 ): Chosen[] | null {
   const directional = Object.keys(demand.fabrics).filter((role) => cloths.direction(role) !== undefined);
@@ -105,12 +124,12 @@ function chooseRecipe(
   if (wanted === undefined) return null;
   const where = { path: demand.path, at: demand.at };
   const free = (recipe: Recipe, minded: Cloths, wants = demand.wants): Chosen[] => {
-    const cover = coverDemand(recipe, demand, wants, minded);
+    const cover = coverDemand(recipe, demand, wants, minded, next);
     return cover === null ? [] : [{ recipe, cover, wants }];
   };
+  const merged = [{ prints: {}, count: demand.wants.reduce((sum, want) => sum + want.count, 0) }];
   if (directional.length === 0) {
     // Without direction only the cloth's width can stand in the way of a method (a segment that is too long).
-    const merged = [{ prints: {}, count: demand.wants.reduce((sum, want) => sum + want.count, 0) }];
     for (const recipe of demand.recipes) {
       const found = free(recipe, cloths, merged);
       if (found.length > 0) return found;
@@ -126,7 +145,7 @@ function chooseRecipe(
     }
     return [first];
   }
-  const mixed = first === undefined ? mixMethods(demand, wanted, cloths) : null;
+  const mixed = first === undefined ? mixMethods(demand, wanted, cloths, next) : null;
   const best = [...all].sort((a, b) => a.cover.cloth - b.cover.cloth)[0];
   if (best !== undefined && (mixed === null || best.cover.cloth < sumCloth(mixed))) {
     if (best.recipe !== wanted) {
@@ -144,7 +163,7 @@ function chooseRecipe(
     return mixed;
   }
   diagnostics.push(directionByOtherMethod(where, demand.text, names, wanted.method, null));
-  return free(wanted, clothsOf(demand, fabrics, false));
+  return free(wanted, clothsOf(demand, fabrics, false), merged);
 }
 
 function sumCloth(parts: readonly Chosen[]): number {
@@ -152,12 +171,12 @@ function sumCloth(parts: readonly Chosen[]): number {
 }
 
 /** The wanted method for the directions it can keep, the least cloth for the others; null when some have none. */
-function mixMethods(demand: UnitDemand, wanted: Recipe, cloths: Cloths): Chosen[] | null {
+function mixMethods(demand: UnitDemand, wanted: Recipe, cloths: Cloths, next: NextMark): Chosen[] | null {
   const parts: Chosen[] = [];
   for (const want of demand.wants) {
     const wants = [want];
     const ways = demand.recipes.flatMap((recipe) => {
-      const cover = coverDemand(recipe, demand, wants, cloths);
+      const cover = coverDemand(recipe, demand, wants, cloths, next);
       return cover === null ? [] : [{ recipe, cover, wants }];
     });
     const kept =

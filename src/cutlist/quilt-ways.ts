@@ -1,13 +1,26 @@
 import type { Ticks } from "../length/types.ts";
 import { waysToCut } from "../quilt/index.ts";
-import type { Diagonal, Lie, PatchShape, Recipe, RecipePiece } from "../quilt/units/types.ts";
+import type { Diagonal, Lie, PatchShape, Quarter, Recipe, RecipePiece } from "../quilt/units/types.ts";
 import type { SpotFacts, UnitDemand, UnitWant } from "../quilt/work-types.ts";
-import { type Cloths, type Cover, type CoverPiece, made, sameness, sizedCover } from "./cover.ts";
+import {
+  type Cloths,
+  type Cover,
+  type CoverBatch,
+  type CoverPiece,
+  made,
+  type NextMark,
+  sameness,
+  sizedCover,
+} from "./cover.ts";
 import { coverSets } from "./quilt-sets.ts";
 
 /** A piece laid one way on its cloth. */
 interface Column {
   piece: RecipePiece;
+  /** Index of the piece in the recipe, and which of its lists. */
+  index: number;
+  list: number;
+  turn: Quarter | null;
   lies: readonly Lie[];
   across: Ticks;
   along: Ticks;
@@ -25,25 +38,28 @@ export function coverDemand(
   demand: UnitDemand,
   wants: readonly UnitWant[],
   cloths: Cloths,
+  next: NextMark,
 ): Cover | null {
   const parts: (Cover | null)[] = [];
-  if (recipe.stripSets.length > 0) parts.push(...wants.map((want) => coverSets(recipe, want, cloths)));
+  if (recipe.stripSets.length > 0)
+    parts.push(...wants.map((want, index) => coverSets(recipe, want, index, cloths, next)));
   if (recipe.pieces.length > 0) {
     if (recipe.loose) {
       const roles = [...new Set(recipe.pieces.map((piece) => piece.role))];
-      parts.push(...roles.map((role) => coverLoose(recipe, role, demand.spots, wants, cloths)));
-    } else parts.push(coverBound(recipe, wants, cloths));
+      parts.push(...roles.map((role) => coverLoose(recipe, role, demand.spots, wants, cloths, next)));
+    } else parts.push(coverBound(recipe, wants, cloths, next));
   }
   const covers = parts.filter((part) => part !== null);
   if (covers.length < parts.length) return null;
   return {
     pieces: covers.flatMap((cover) => cover.pieces),
+    batches: covers.flatMap((cover) => cover.batches),
     spare: covers.reduce((sum, cover) => sum + cover.spare, 0),
     cloth: covers.reduce((sum, cover) => sum + cover.cloth, 0),
   };
 }
 
-function pieceOf(column: Column, count: number): CoverPiece {
+function pieceOf(column: Column, count: number, mark: number): CoverPiece {
   const { piece } = column;
   return {
     role: piece.role,
@@ -57,14 +73,18 @@ function pieceOf(column: Column, count: number): CoverPiece {
     shape: column.template === null ? null : { ...column.template, asDrawn: count, reversed: 0 },
     made: made(column.lies, count),
     note: "",
+    marks: [mark],
   };
 }
 
 /** The ways one list of a piece's patches may lie: four on a directional print, else one. */
-function columnsOf(piece: RecipePiece, list: number, directional: boolean): Column[] {
+function columnsOf(piece: RecipePiece, index: number, list: number, directional: boolean): Column[] {
   const ways = waysToCut(piece);
   return (directional ? ways : ways.slice(0, 1)).map((way) => ({
     piece,
+    index,
+    list,
+    turn: directional ? way.turn : null,
     lies: way.lies[list] ?? [],
     across: way.across,
     along: way.along,
@@ -85,6 +105,7 @@ function coverLoose(
   spots: readonly SpotFacts[],
   wants: readonly UnitWant[],
   cloths: Cloths,
+  next: NextMark,
 ): Cover | null {
   const direction = cloths.direction(role);
   const facts = new Map(spots.map((spot) => [spot.spot, spot]));
@@ -102,8 +123,11 @@ function coverLoose(
     }
   }
   const columns = recipe.pieces
-    .filter((piece) => piece.role === role)
-    .flatMap((piece) => piece.lies.flatMap((_, list) => columnsOf(piece, list, direction !== undefined)));
+    .map((piece, index) => ({ piece, index }))
+    .filter(({ piece }) => piece.role === role)
+    .flatMap(({ piece, index }) =>
+      piece.lies.flatMap((_, list) => columnsOf(piece, index, list, direction !== undefined)),
+    );
   const yields = distinct(
     columns.map((column) => ({
       column,
@@ -111,6 +135,7 @@ function coverLoose(
     })),
   );
   const pieces: CoverPiece[] = [];
+  const batches: CoverBatch[] = [];
   while ([...need.values()].some((count) => count > 0)) {
     const best = bestYield(yields, need);
     if (best === null) return null;
@@ -119,10 +144,13 @@ function coverLoose(
       1,
       Math.min(...useful.map(([key, count]) => Math.floor((need.get(key) ?? 0) / count))),
     );
-    pieces.push(pieceOf(best.column, times));
+    const mark = next();
+    pieces.push(pieceOf(best.column, times, mark));
+    const { index, list, turn } = best.column;
+    batches.push({ kind: "loose", count: times, laid: { piece: index, list, turn, mark } });
     for (const [key, count] of useful) need.set(key, Math.max(0, (need.get(key) ?? 0) - count * times));
   }
-  return sizedCover(pieces, 0);
+  return sizedCover(pieces, batches, 0);
 }
 
 interface Yield {
@@ -175,7 +203,12 @@ interface SetWay {
 }
 
 /** Sets sewn before they are cut: the units of a set come out together. */
-function coverBound(recipe: Recipe, wants: readonly UnitWant[], cloths: Cloths): Cover | null {
+function coverBound(
+  recipe: Recipe,
+  wants: readonly UnitWant[],
+  cloths: Cloths,
+  next: NextMark,
+): Cover | null {
   const need = new Map<string, number>();
   for (const want of wants) {
     const key = vectorKey(want.prints);
@@ -183,6 +216,7 @@ function coverBound(recipe: Recipe, wants: readonly UnitWant[], cloths: Cloths):
   }
   const ways = setWays(recipe, cloths);
   const pieces: CoverPiece[] = [];
+  const batches: CoverBatch[] = [];
   let sewn = 0;
   const wanted = [...need.values()].reduce((sum, count) => sum + count, 0);
   while ([...need.values()].some((count) => count > 0)) {
@@ -201,13 +235,19 @@ function coverBound(recipe: Recipe, wants: readonly UnitWant[], cloths: Cloths):
       1,
       Math.min(...useful.map(([key, count]) => Math.floor((need.get(key) ?? 0) / count))),
     );
-    pieces.push(...best.columns.map((column) => pieceOf(column, times)));
+    const laid = best.columns.map((column) => ({ column, mark: next() }));
+    pieces.push(...laid.map(({ column, mark }) => pieceOf(column, times, mark)));
+    batches.push({
+      kind: "sets",
+      sets: times,
+      laid: laid.map(({ column: { index, list, turn }, mark }) => ({ piece: index, list, turn, mark })),
+    });
     for (const [key, count] of useful) need.set(key, Math.max(0, (need.get(key) ?? 0) - count * times));
     sewn += times * recipe.unitsPerSet;
   }
   // What rounding up to a whole set leaves is no loss of direction.
   const rounding = Math.ceil(wanted / recipe.unitsPerSet) * recipe.unitsPerSet;
-  return sizedCover(pieces, sewn - rounding);
+  return sizedCover(pieces, batches, sewn - rounding);
 }
 
 function vectorKey(prints: Readonly<Record<string, number>>): string {
@@ -229,10 +269,10 @@ function setWays(recipe: Recipe, cloths: Cloths): SetWay[] {
   const found: SetWay[] = [];
   const seen = new Set<string>();
   for (let code = 0; code < 4 ** choices.length; code += 1) {
-    const columns = lists.flatMap(({ piece, list }, i): Column[] => {
+    const columns = lists.flatMap(({ piece, index, list }, i): Column[] => {
       const choice = chosen[i] ?? -1;
       const turn = choice < 0 ? 0 : Math.floor(code / 4 ** choices.indexOf(choice)) % 4;
-      const column = columnsOf(piece, list, choice >= 0)[turn];
+      const column = columnsOf(piece, index, list, choice >= 0)[turn];
       return column === undefined ? [] : [column];
     });
     const gives = unitsGiven(recipe, columns, cloths);

@@ -1,3 +1,4 @@
+import type { UnitRecord } from "../cutlist/unit-record.ts";
 import type { Ticks } from "../length/types.ts";
 import type { QuiltTop, QuiltWork } from "../quilt/index.ts";
 import { exactToNumber, ON_FOUNDATION } from "../quilt/index.ts";
@@ -9,37 +10,7 @@ import type {
   QuiltingThread,
   SeamTotals,
   ThreadEstimate,
-  UnitBatch,
 } from "./types.ts";
-
-/** Units by recipe, with the sets to make and what is sewn in each. */
-export function unitBatches(work: QuiltWork): UnitBatch[] {
-  return work.units.flatMap(({ text, recipes, wants }): UnitBatch[] => {
-    const [recipe] = recipes;
-    // What is pieced on foundation is told with its lines.
-    if (recipe === undefined || recipe.method === ON_FOUNDATION) return [];
-    if (recipe.seams.length === 0 && recipe.steps.length === 0) return [];
-    const units = wants.reduce((sum, { count }) => sum + count, 0);
-    const sets = Math.ceil(units / recipe.unitsPerSet);
-    return [
-      {
-        text,
-        method: recipe.method,
-        units,
-        perSet: recipe.unitsPerSet,
-        sets,
-        steps: recipe.steps.map((step) => step.text),
-        trimTo: { ...recipe.trimTo },
-        seams: recipe.seams.map(({ what, length, count, bias }) => ({
-          what,
-          length,
-          count: count * sets,
-          bias,
-        })),
-      },
-    ];
-  });
-}
 
 /**
  * Length of all piecing seams, from cut edge to cut edge, by where they are sewn.
@@ -48,7 +19,7 @@ export function unitBatches(work: QuiltWork): UnitBatch[] {
  * @param seam seam allowance in ticks
  */
 export function seamTotals(
-  units: readonly UnitBatch[],
+  units: readonly UnitRecord[],
   joins: readonly JoinStep[],
   partial: readonly PartialSeam[],
   top: QuiltTop,

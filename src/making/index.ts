@@ -1,7 +1,9 @@
+import type { UnitRecord } from "../cutlist/unit-record.ts";
 import type { Exact, LaidQuilt } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
-import { quiltingThread, seamTotals, threadFor, unitBatches } from "./amounts.ts";
+import { quiltingThread, seamTotals, threadFor } from "./amounts.ts";
+import { blockMakings } from "./block-makings.ts";
 import { borderFaults, borderRounds } from "./border-rounds.ts";
 import { diagonalFaults, diagonalRows } from "./diagonal.ts";
 import { planFinishing } from "./finishing.ts";
@@ -15,12 +17,12 @@ export type * from "./types.ts";
 
 /**
  * From cut pieces to the top: what is sewn in which order, to what size, and which way every seam is pressed.
+ * @param units how the units are made, from the pieces cut
  * @param spec the quilt `laid` was laid out from
  * @throws Error when the pieces sewn in this order would not come out at the sizes stated: our fault
  */
-export function planMaking({ top, work }: LaidQuilt, spec: QuiltSpec): Making {
+export function planMaking({ top, work }: LaidQuilt, units: readonly UnitRecord[], spec: QuiltSpec): Making {
   const { seam } = spec;
-  const units = unitBatches(work);
   const foundation = planFoundation(work.foundation);
   const read = withFixedSeams(readTop(top), foundation);
   const { joins, partial } =
@@ -47,7 +49,15 @@ export function planMaking({ top, work }: LaidQuilt, spec: QuiltSpec): Making {
   const pressing = read === null ? null : choosePressing(top, read, spec.mostLayers);
   const slanting = read?.tilted === true ? (pressing?.seams ?? []) : [];
   const totals = withFoundationSeams(
-    seamTotals(units, joins, partial, top, slanting, seam),
+    // What is pieced on foundation has no steps of its own: its seams are counted with the foundation.
+    seamTotals(
+      units.filter(({ steps }) => steps.length > 0),
+      joins,
+      partial,
+      top,
+      slanting,
+      seam,
+    ),
     foundation,
     seam,
   );
@@ -55,7 +65,8 @@ export function planMaking({ top, work }: LaidQuilt, spec: QuiltSpec): Making {
     seam,
     foundation,
     scale,
-    units,
+    units: [...units],
+    blocks: blockMakings(work, units),
     joins,
     partial,
     diagonal,

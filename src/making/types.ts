@@ -1,3 +1,4 @@
+import type { UnitRecord } from "../cutlist/unit-record.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FoundationMaking } from "./foundation-types.ts";
 
@@ -142,21 +143,6 @@ export interface JoinStep {
   /** Seams in one of them, and the length of each, in ticks to the nearest. */
   seams: number;
   seamLength: Ticks;
-}
-
-/** Units that are pieced by a recipe of their own, in batches. */
-export interface UnitBatch {
-  text: string;
-  method: string;
-  /** Units wanted, units a set gives, and sets to make. */
-  units: number;
-  perSet: number;
-  sets: number;
-  /** What to do, in order. */
-  steps: string[];
-  /** Raw size, and whether it is trimmed to it. */
-  trimTo: { across: Ticks; along: Ticks; needed: boolean };
-  seams: { what: string; length: Ticks; count: number; bias: boolean }[];
 }
 
 /** A block that cannot be sewn in straight seams alone. */
@@ -311,13 +297,34 @@ export interface Finishing {
   sleeve: { across: Ticks; down: Ticks; hem: Ticks };
 }
 
+/** A unit in its place in a block: which record it is made by, and which of its heaps it is taken from. */
+export interface UnitInPlace {
+  /** Index into `Making.units`, and into that record's `heaps`. */
+  unit: number;
+  heap: number;
+}
+
+/** Blocks of one design that take the same units: they are sewn alike. */
+export interface BlockMaking {
+  /** Index into the top's `designs`. */
+  design: number;
+  /** Degrees clockwise in which such blocks are placed, each once, in the order met. */
+  turns: number[];
+  count: number;
+  /** By unit of the design; null where nothing makes it. */
+  units: (UnitInPlace | null)[];
+}
+
 export interface Making {
   seam: Ticks;
   /** What is made on gridded foundation; null when nothing is. */
   foundation: FoundationMaking | null;
   /** Parts of a tick that `RawSize` counts in. */
   scale: number;
-  units: UnitBatch[];
+  /** How every unit is made, from the pieces cut. */
+  units: UnitRecord[];
+  /** Which units go into the blocks; a design whose prints lie otherwise when it is turned has several. */
+  blocks: BlockMaking[];
   joins: JoinStep[];
   partial: PartialSeam[];
   /** Rows of a top on point; empty for a straight one, whose rows are in `joins`. */

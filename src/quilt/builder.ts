@@ -17,6 +17,7 @@ import { directionsOf, seenInQuilt, type Turns, wantedInUnit } from "./prints.ts
 import type { BlockDesign, DesignUnit, Exact, Patch, PatchPlace, PlacedBlock, Point } from "./types.ts";
 import { wordsByRole } from "./unit-of-cell.ts";
 import type { Eighth } from "./units/types.ts";
+import type { BlockPlacing } from "./work-types.ts";
 
 /** More patches than this make no quilt anyone sews, and no drawing anyone can read. */
 export const MOST_PATCHES = 60_000;
@@ -36,6 +37,9 @@ export interface UnitInstance {
   prints: Record<string, Eighth>;
   label: string;
   count: number;
+  /** Index of the placing it comes from, as `blockPlacings` lists them, and of the unit in its block. */
+  placing: number;
+  cell: number;
 }
 
 /** What is gathered while the top is laid out. */
@@ -276,8 +280,8 @@ function countPlacing(builder: Builder, coloured: Coloured, lying: Lying, label:
 
 /** Every unit to sew, with how often: the placings of each block taken apart. */
 export function unitInstances(builder: Builder): UnitInstance[] {
-  return [...builder.placings.values()].flatMap(({ coloured, lying, label, count }) =>
-    coloured.units.map(({ unit, fabrics, follow }): UnitInstance => {
+  return [...builder.placings.values()].flatMap(({ coloured, lying, label, count }, placing) =>
+    coloured.units.map(({ unit, fabrics, follow }, cell): UnitInstance => {
       const wanted = wantedInUnit(follow, turnsOf(unit, lying));
       const prints: Record<string, Eighth> = {};
       for (const [role, fabric] of Object.entries(fabrics)) {
@@ -287,9 +291,19 @@ export function unitInstances(builder: Builder): UnitInstance[] {
         // Upside down is the same for a two-way print: one need, not two.
         prints[role] = (direction === "two-way" ? wanted % 4 : wanted) as Eighth;
       }
-      return { unit, fabrics, prints, label, count };
+      return { unit, fabrics, prints, label, count, placing, cell };
     }),
   );
+}
+
+/** Blocks placed alike, in the order in which they were first placed; which units they take is filled in later. */
+export function blockPlacings(builder: Builder): BlockPlacing[] {
+  return [...builder.placings.values()].map(({ coloured, lying, count }) => ({
+    design: coloured.design < 0 ? null : coloured.design,
+    turn: (lying.turn + lying.placement) % 360,
+    count,
+    units: coloured.units.map(() => null),
+  }));
 }
 
 /** False, after reporting it, when there is no colourway of that name. */

@@ -9,19 +9,22 @@ import { spotFacts } from "./spot-facts.ts";
 import { howMade } from "./triangles.ts";
 import { FROM_RECTANGLES, foundationRecipe, ON_FOUNDATION } from "./units/on-foundation.ts";
 import type { Recipe } from "./units/types.ts";
-import type { SpotFacts, UnitDemand } from "./work-types.ts";
+import type { BlockPlacing, SpotFacts, UnitDemand } from "./work-types.ts";
 
 /**
  * Gathers the units of the quilt by what is sewn alike, and works out the ways to make each.
+ * @param placings blocks placed alike; which of the units they take is filled in
  * @param pieced units whose patches are added one by one on gridded foundation: they have one way only
  */
 export function demandsOf(
   instances: readonly UnitInstance[],
   spec: QuiltSpec,
   pieced: ReadonlySet<LaidUnit>,
+  placings: readonly BlockPlacing[],
   diagnostics: Diagnostic[],
 ): UnitDemand[] {
   const demands = new Map<string, UnitDemand | null>();
+  const orders = new Map<UnitDemand, number>();
   const known = new Map<string, Made>();
   for (const one of instances) {
     const instance = pieced.has(one.unit) ? onFoundation(one, diagnostics) : one;
@@ -38,8 +41,12 @@ export function demandsOf(
     if (demand === undefined) {
       demand = newDemand(instance, spec, known, diagnostics);
       demands.set(key, demand);
+      if (demand !== null) orders.set(demand, orders.size);
     }
-    if (demand !== null) addTo(demand, instance);
+    if (demand === null) continue;
+    const want = addTo(demand, instance);
+    const units = placings[instance.placing]?.units;
+    if (units !== undefined) units[instance.cell] = { demand: orders.get(demand) ?? 0, want };
   }
   return [...demands.values()].filter((demand) => demand !== null);
 }
@@ -53,13 +60,16 @@ function onFoundation(instance: UnitInstance, diagnostics: Diagnostic[]): UnitIn
   return { ...instance, unit: { ...unit, method: ON_FOUNDATION } };
 }
 
-function addTo(demand: UnitDemand, { prints, label, count }: UnitInstance): void {
-  const same = demand.wants.find((want) => JSON.stringify(want.prints) === JSON.stringify(prints));
-  if (same === undefined) demand.wants.push({ prints, count });
-  else same.count += count;
+/** Counts the unit where it belongs. Returns the index of its want. */
+function addTo(demand: UnitDemand, { prints, label, count }: UnitInstance): number {
+  const same = demand.wants.findIndex((want) => JSON.stringify(want.prints) === JSON.stringify(prints));
+  const found = demand.wants[same];
+  if (found === undefined) demand.wants.push({ prints, count });
+  else found.count += count;
   const use = demand.uses.find((each) => each.text === label);
   if (use === undefined) demand.uses.push({ text: label, count });
   else use.count += count;
+  return found === undefined ? demand.wants.length - 1 : same;
 }
 
 /** What one unit needs, the wanted method first; null when that does not suit. */

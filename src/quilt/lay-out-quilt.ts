@@ -6,7 +6,7 @@ import { warnOfBias } from "./bias.ts";
 import { layOutBlock } from "./block-grid.ts";
 import { borderOffsets, placeBorders } from "./borders.ts";
 import { borderWidths } from "./borders-fit.ts";
-import { type Builder, newBuilder, tooLarge, unitInstances } from "./builder.ts";
+import { type Builder, blockPlacings, newBuilder, tooLarge, unitInstances } from "./builder.ts";
 import {
   centreTooLarge,
   onPointSize,
@@ -108,7 +108,9 @@ function finish(
 ): LaidQuilt {
   const { spec, diagnostics } = builder;
   const foundation = findFoundation(builder);
-  const units = demandsOf(unitInstances(builder), spec, foundation?.pieced ?? new Set(), diagnostics);
+  const placings = blockPlacings(builder);
+  const pieced = foundation?.pieced ?? new Set();
+  const units = demandsOf(unitInstances(builder), spec, pieced, placings, diagnostics);
   for (const fabric of builder.tilted) {
     const at = spec.fabrics.find((each) => each.name === fabric)?.at ?? null;
     diagnostics.push(printTilted({ path: spec.setting.path, at }, fabric));
@@ -138,6 +140,7 @@ function finish(
     top,
     work: {
       units,
+      placings,
       strips,
       triangles,
       foundation: foundation?.work ?? null,

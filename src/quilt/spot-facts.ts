@@ -3,6 +3,7 @@ import type { QuiltSpec } from "../spec/quilt-types.ts";
 import type { LaidUnit } from "./laid-types.ts";
 import { toRoots, withSeams } from "./units/outlines.ts";
 import { rootsToNumber } from "./units/roots.ts";
+import type { Eighth } from "./units/types.ts";
 import type { SpotFacts } from "./work-types.ts";
 
 interface Spot {
@@ -18,6 +19,29 @@ function area(outline: readonly Spot[]): number {
     twice += a.x * b.y - b.x * a.y;
   });
   return Math.abs(twice) / 2;
+}
+
+/** Eighths clockwise from up of a direction, slanting ones by their quarter of the compass. */
+function compass(x: number, y: number): Eighth {
+  const [across, down] = [Math.abs(x) < ON_AXIS ? 0 : Math.sign(x), Math.abs(y) < ON_AXIS ? 0 : Math.sign(y)];
+  const around = ["0,-1", "1,-1", "1,0", "1,1", "0,1", "-1,1", "-1,0", "-1,-1"];
+  return Math.max(0, around.indexOf(`${across},${down}`)) as Eighth;
+}
+
+/** Ticks by which a direction may be off an axis and still count as on it. */
+const ON_AXIS = 1;
+
+/** From the middle of the long side of a right-angled triangle to its right angle; null for other shapes. */
+function pointingOf(outline: readonly Spot[]): Eighth | null {
+  if (outline.length !== 3) return null;
+  for (const [i, corner] of outline.entries()) {
+    const [a, b] = [outline[(i + 1) % 3] ?? corner, outline[(i + 2) % 3] ?? corner];
+    const dot = (a.x - corner.x) * (b.x - corner.x) + (a.y - corner.y) * (b.y - corner.y);
+    const lengths = Math.hypot(a.x - corner.x, a.y - corner.y) * Math.hypot(b.x - corner.x, b.y - corner.y);
+    if (Math.abs(dot) > lengths * 1e-6) continue;
+    return compass(corner.x - (a.x + b.x) / 2, corner.y - (a.y + b.y) / 2);
+  }
+  return null;
 }
 
 /** The part of a polygon on one side of an upright or level line. */
@@ -54,6 +78,7 @@ export function spotFacts(unit: LaidUnit, spec: QuiltSpec): SpotFacts[] {
       role: patch.role,
       shape: patch.shape,
       facing: patch.facing,
+      pointing: pointingOf(numbers(outline)),
       finished: Math.round(area(numbers(outline))),
       raw: Math.round(area(raw)),
     };

@@ -22,9 +22,31 @@ export interface SpotFacts {
   role: string;
   shape: string;
   facing: Eighth;
+  /**
+   * Of a right-angled triangle: from the middle of its long side to its right angle, in eighths clockwise from up
+   * (a slanting one by its quarter of the compass). Null for any other shape.
+   */
+  pointing: Eighth | null;
   /** Finished area, and with its seam allowances inside the raw unit, in square ticks (to the nearest). */
   finished: number;
   raw: number;
+}
+
+/** A unit of a block in its place: which demand it belongs to, and which of its wants. */
+export interface UnitPlace {
+  demand: number;
+  want: number;
+}
+
+/** Blocks placed alike: the same design, turned alike. */
+export interface BlockPlacing {
+  /** Index into the top's `designs`; null for plain cloth. */
+  design: number | null;
+  /** Degrees clockwise, as `PlacedBlock.turn`. */
+  turn: number;
+  count: number;
+  /** By unit of the design; null where a unit has no way to be made. */
+  units: (UnitPlace | null)[];
 }
 
 /** All units of one kind, size, method and set of fabrics. */
@@ -90,6 +112,8 @@ export interface TriangleDemand {
 /** Everything the top is sewn from, ready to be turned into pieces of cloth. Plain data. */
 export interface QuiltWork {
   units: UnitDemand[];
+  /** Which units the blocks take, by design and turn. */
+  placings: BlockPlacing[];
   strips: StripDemand[];
   triangles: TriangleDemand[];
   /** What is made on gridded foundation; null when nothing is. */

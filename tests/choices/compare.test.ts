@@ -6,6 +6,7 @@ import type { Comparison } from "../../src/choices/comparison.ts";
 import { handworkOf } from "../../src/choices/handwork.ts";
 import { makingFigures } from "../../src/choices/making-figures.ts";
 import { withMethods } from "../../src/choices/with-methods.ts";
+import { listQuiltCuts } from "../../src/cutlist/index.ts";
 import { planQuilt, planSpec } from "../../src/pipeline.ts";
 import { findUnitKind, layOutQuilt } from "../../src/quilt/index.ts";
 import { plainDesign } from "../../src/quilt/units/design.ts";
@@ -43,8 +44,9 @@ async function plannedAlone(
   const asked = withMethods(spec, methods);
   const { value: plan } = await planSpec(asked, OPTIONS, solve);
   const laid = layOutQuilt(asked).value;
-  if (plan === null || laid === null) throw new Error("not planned");
-  return makingFigures(plan, laid.work, minutes);
+  const listed = laid === null ? null : listQuiltCuts(asked, laid.work).value;
+  if (plan === null || listed === null) throw new Error("not planned");
+  return makingFigures(plan, listed.made, minutes);
 }
 
 const GEESE = textOf("geese-and-bars");

@@ -43,7 +43,7 @@ export interface Made extends WorkedOut {
 
 export function make(text: string): Made {
   const worked = workOut(text);
-  return { ...worked, making: planMaking(worked, worked.spec) };
+  return { ...worked, making: planMaking(worked, worked.units, worked.spec) };
 }
 
 export function pressingOf(made: Made): Pressing {

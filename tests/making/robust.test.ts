@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
+import { listQuiltCuts, recordUnits } from "../../src/cutlist/index.ts";
 import { planMaking } from "../../src/making/index.ts";
 import { layOutQuilt } from "../../src/quilt/index.ts";
 import { readSpecFile, STARTERS } from "../../src/spec/index.ts";
@@ -13,8 +14,10 @@ function tryOut(text: string, name: string): void {
   if (read.value === null || read.value.kind !== "quilt") return;
   const laid = layOutQuilt(read.value);
   if (laid.value === null) return;
+  const listed = listQuiltCuts(read.value, laid.value.work).value;
+  if (listed === null) return;
   tried += 1;
-  const making = planMaking(laid.value, read.value);
+  const making = planMaking(laid.value, recordUnits(listed, read.value), read.value);
   expect(JSON.parse(JSON.stringify(making))).toEqual(making);
 }
 

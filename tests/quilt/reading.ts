@@ -1,5 +1,6 @@
-import { listQuiltCuts } from "../../src/cutlist/quilt-list.ts";
+import { listQuiltCuts, recordUnits } from "../../src/cutlist/quilt-list.ts";
 import type { CutList } from "../../src/cutlist/types.ts";
+import type { UnitRecord } from "../../src/cutlist/unit-record.ts";
 import type { Diagnostic } from "../../src/diagnostics/types.ts";
 import { layOutQuilt } from "../../src/quilt/lay-out-quilt.ts";
 import type { QuiltTop } from "../../src/quilt/types.ts";
@@ -14,6 +15,7 @@ export interface WorkedOut {
   top: QuiltTop;
   work: QuiltWork;
   cutLists: CutList[];
+  units: UnitRecord[];
   diagnostics: Diagnostic[];
 }
 
@@ -31,7 +33,8 @@ export function workOut(text: string): WorkedOut {
   return {
     spec: read.value,
     ...laid.value,
-    cutLists: listed.value,
+    cutLists: listed.value.cutLists,
+    units: recordUnits(listed.value, read.value),
     diagnostics: [...read.diagnostics, ...laid.diagnostics, ...listed.diagnostics],
   };
 }

@@ -32,7 +32,7 @@ describe.each(FILES)("%s in centimetres", (name) => {
     expect(changes.length).toBeGreaterThan(0);
     // Every size to cut can be set on the ruler.
     const cuts = laid.value === null ? null : listQuiltCuts(metric, laid.value.work).value;
-    for (const { pieces } of cuts ?? []) {
+    for (const { pieces } of cuts?.cutLists ?? []) {
       for (const piece of pieces) {
         expect(piece.along % ruler.mark).toBe(0);
         if (!piece.fullWidth) expect(piece.across % ruler.mark).toBe(0);

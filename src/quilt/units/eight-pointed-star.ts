@@ -7,7 +7,7 @@ import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts"
 import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft, square, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
 import { templatesMethod } from "./templates.ts";
-import type { Eighth, ExactPoint, HowMade, UnitDesign, UnitKind, UnitPatch } from "./types.ts";
+import type { Eighth, ExactPoint, HowMade, RecipeStep, UnitDesign, UnitKind, UnitPatch } from "./types.ts";
 
 /*
  * Eight 45-degree diamonds round a point, squares in the corners, triangles at the sides. The block is
@@ -130,6 +130,34 @@ function diamondStrip(name: string, role: string, design: UnitDesign, how: HowMa
   };
 }
 
+type Join = Extract<RecipeStep, { do: "join" }>;
+
+/** Diamonds in pairs, pairs in halves, halves into the star; then side triangles and corner squares are set in. */
+function starJoins(): Join[] {
+  const join = (makes: string, parts: string[], setIn: boolean): Join => ({
+    do: "join",
+    makes,
+    parts,
+    way: "edge",
+    press: setIn ? { to: "part", part: "star" } : { to: "one-way" },
+    ...(setIn ? { setIn: true as const } : {}),
+  });
+  const pairs = FACINGS.map((facing, i) =>
+    join(`pair ${i + 1}`, [`diamond ${facing + 1}`, `diamond ${facing + 2}`], false),
+  );
+  const set = [...FACINGS.map((_, i) => `side ${i + 1}`), ...FACINGS.map((_, i) => `corner ${i + 1}`)];
+  return [
+    ...pairs,
+    join("right half", ["pair 1", "pair 2"], false),
+    join("left half", ["pair 3", "pair 4"], false),
+    join("star", ["right half", "left half"], false),
+    ...set.map((spot, i) => {
+      const makes = i === set.length - 1 ? "unit" : `star with ${spot}`;
+      return join(makes, [i === 0 ? "star" : `star with ${set[i - 1]}`, spot], true);
+    }),
+  ];
+}
+
 const fromStrips = methodsOf(NAME)(
   "from strips",
   "diamonds cut from strips at 45 degrees, set-in squares and triangles",
@@ -164,19 +192,10 @@ const fromStrips = methodsOf(NAME)(
         { what: "squares and triangles set in, each edge", length: raw, count: 16, bias: true },
       ],
       steps: [
-        {
-          kind: "cut",
-          text: "Trim one end of each strip at 45 degrees, then cut parallel to it the width of the strip.",
-        },
-        {
-          kind: "sew",
-          text: "Join the diamonds in pairs, pairs in halves, halves into the star; stop each seam one allowance from the outer edge.",
-        },
-        { kind: "sew", text: "Set in the triangles and squares, pivoting at the inner corners." },
-        {
-          kind: "press",
-          text: "Press the diamonds' seams all round one way, the set-in seams towards the star.",
-        },
+        { do: "cut-shapes", set: 0 },
+        { do: "cut-shapes", set: 1 },
+        { do: "cut-triangles", pieces: [4] },
+        ...starJoins(),
       ],
       sources: [
         "derived geometry: block = (2 + root 2) x side of the diamond",

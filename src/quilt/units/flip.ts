@@ -3,7 +3,7 @@ import { diagonalOf, straightExtra } from "./allowance.ts";
 import type { RecipeDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
-import type { HowMade, RecipeStep } from "./types.ts";
+import type { Corner, HowMade, RecipeStep } from "./types.ts";
 
 /** What stitch-and-flip corners cost. */
 export interface Flipped {
@@ -32,13 +32,11 @@ export function flipped(side: RootSum, how: HowMade, corners: number): Flipped {
   };
 }
 
-/** The steps of a flipped corner. */
-export function flipSteps(base: string, then: string): RecipeStep[] {
-  return [
-    { kind: "draw", text: "Draw a diagonal on the wrong side of each small square." },
-    { kind: "sew", text: `Lay one in the corner of ${base}, right sides together, and sew on the line.` },
-    { kind: "cut", text: "Cut one seam allowance outside the stitching." },
-    { kind: "press", text: "Press the triangle out over the corner." },
-    { kind: "sew", text: `Add ${then}.` },
-  ];
+/** The one step of flipped corners: they are folded out, so their seams are pressed to them. */
+export function flipStep(
+  base: number,
+  squares: readonly { piece: number; corner: Corner }[],
+  role: string,
+): RecipeStep[] {
+  return [{ do: "flip", base, squares, press: { to: "part", part: role } }];
 }

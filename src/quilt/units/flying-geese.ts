@@ -1,6 +1,6 @@
 import * as q from "../../length/rational.ts";
 import { type Asked, diagonalOf, straightExtra } from "./allowance.ts";
-import { flipped, flipSteps } from "./flip.ts";
+import { flipped, flipStep } from "./flip.ts";
 import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
 import { at } from "./outlines.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
@@ -82,18 +82,9 @@ const fourAtATime = method(
         },
       ],
       steps: [
-        { kind: "draw", text: "Draw a diagonal on the wrong side of each small square." },
-        {
-          kind: "sew",
-          text: "Lay two small squares on opposite corners of the large one, right sides together, lines meeting; sew one seam allowance from the line on both sides.",
-        },
-        { kind: "cut", text: "Cut on the line; press towards the small triangles." },
-        {
-          kind: "sew",
-          text: "Lay a small square on the remaining corner of each half, its line running out between the two points; sew both sides.",
-        },
-        { kind: "cut", text: "Cut on the line; press towards the small triangles." },
-        { kind: "trim", text: "Trim to size, one seam allowance beyond the point." },
+        { do: "small-on-large", large: 0, small: 1, round: 1, press: { to: "part", part: "sky" } },
+        { do: "small-on-large", large: 0, small: 1, round: 2, press: { to: "part", part: "sky" } },
+        { do: "trim", by: "point" },
       ],
       sources: [
         "derived geometry: width + seam x (2 + 2 root 2), height + seam x (2 + root 2)",
@@ -130,9 +121,13 @@ const stitchAndFlip = method(
         }),
       ],
       seams: [{ what: "square to rectangle, on the diagonal", length: flip.seam, count: 2, bias: true }],
-      steps: flipSteps(
-        "the rectangle",
-        "the second corner the same way, the squares overlapping at the point",
+      steps: flipStep(
+        0,
+        [
+          { piece: 1, corner: "top-left" },
+          { piece: 2, corner: "top-right" },
+        ],
+        "sky",
       ),
       corners: flip.corners,
       bonus: [flip.bonus],
@@ -174,13 +169,22 @@ const singleTriangles = method(
       ],
       seams: [{ what: "sky to goose", length: seam, count: 8, bias: true }],
       steps: [
-        { kind: "cut", text: "Cut the large square on both diagonals, the small ones on one." },
+        { do: "cut-triangles", pieces: [0, 1] },
         {
-          kind: "sew",
-          text: "Sew a sky to the left of each goose, right angles together at the base; press towards the sky.",
+          do: "join",
+          makes: "goose with one sky",
+          parts: ["goose", "sky left"],
+          way: "edge",
+          press: { to: "part", part: "sky" },
         },
-        { kind: "sew", text: "Sew the other sky to the right; press towards the sky." },
-        { kind: "trim", text: "Trim the points; check the size, one seam allowance beyond the point." },
+        {
+          do: "join",
+          makes: "unit",
+          parts: ["goose with one sky", "sky right"],
+          way: "edge",
+          press: { to: "part", part: "sky" },
+        },
+        { do: "trim", by: "point" },
       ],
       sources: [
         "derived geometry: width + seam x (2 + 2 root 2), height + seam x (2 + root 2)",

@@ -37,7 +37,7 @@ function setsDraft(
     pieces: [],
     stripSets: columns.map((column, i) => columnSet("AB".charAt(i), column, size.across, heights, how)),
     seams: [
-      { what: "strip to strip, for each segment", length: cell, count: 2, bias: false },
+      { what: "strip to strip, for each segment", length: cell, count: 2, bias: false, strips: true },
       {
         what: "segment to segment",
         length: withSeamsAdded(r.whole(design.along), how),
@@ -46,11 +46,14 @@ function setsDraft(
       },
     ],
     steps: [
-      { kind: "sew", text: "Sew the strips together along their length." },
-      { kind: "press", text: "Press towards the darker strip." },
-      { kind: "cut", text: "Straighten one end and cut segments." },
-      { kind: "sew", text: "Join two segments, unlike fabrics side by side, seams nested." },
-      { kind: "press", text: "Press the seam to one side." },
+      ...columns.map((_, set) => ({ do: "strip-set" as const, set, press: { to: "darker" as const } })),
+      {
+        do: "join",
+        makes: "unit",
+        parts: columns.length === 1 ? ["A1", "A2"] : ["A1", "B1"],
+        way: "across",
+        press: { to: "one-way" },
+      },
     ],
     sources: [
       "derived geometry: strips and segments half the finished size + 2 seams",
@@ -91,9 +94,21 @@ const singlePieces = method("single pieces", "four pieces cut one by one", (desi
       { what: "row to row", length: withSeamsAdded(r.whole(design.across), how), count: 1, bias: false },
     ],
     steps: [
-      { kind: "sew", text: "Sew the pieces into two rows." },
-      { kind: "press", text: "Press the rows in opposite directions." },
-      { kind: "sew", text: "Join the rows, seams nested." },
+      {
+        do: "join",
+        makes: "upper row",
+        parts: ["top left", "top right"],
+        way: "across",
+        press: { to: "darker" },
+      },
+      {
+        do: "join",
+        makes: "lower row",
+        parts: ["bottom left", "bottom right"],
+        way: "across",
+        press: { to: "darker" },
+      },
+      { do: "join", makes: "unit", parts: ["upper row", "lower row"], way: "down", press: { to: "one-way" } },
     ],
     sources: ["common practice: finished size and one seam on every side"],
   };

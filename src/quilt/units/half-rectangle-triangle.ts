@@ -74,19 +74,9 @@ const singleTriangles = methodsOf(NAME)(
       pieces: [halves("upper", design, how), halves("lower", design, how)],
       seams: [{ what: "along the diagonal", length, count: 2, bias: true }],
       steps: [
-        {
-          kind: "cut",
-          text: "Cut every rectangle on the same diagonal, right side up: the two leanings are mirror images.",
-        },
-        {
-          kind: "sew",
-          text: "Sew a triangle of each fabric together on the long edge, offset so that the seam lines meet the corners.",
-        },
-        { kind: "press", text: "Press towards the darker fabric." },
-        {
-          kind: "trim",
-          text: "Trim so that the seam runs through the corners of the seam lines, not of the cut edges.",
-        },
+        { do: "cut-triangles", pieces: [0, 1] },
+        { do: "join", makes: "unit", parts: ["upper", "lower"], way: "edge", press: { to: "darker" } },
+        { do: "trim", by: "corners" },
       ],
       sources: ["derived geometry: side + seam x (both sides + diagonal) / other side"],
     };

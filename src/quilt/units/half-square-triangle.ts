@@ -87,14 +87,8 @@ const twoAtATime = method(
       ),
       seams: [{ what: "along the diagonal", length: besideDiagonal(side.exact, how), count: 2, bias: true }],
       steps: [
-        { kind: "draw", text: "Draw a diagonal on the wrong side of the lighter square." },
-        {
-          kind: "sew",
-          text: "Right sides together, sew one seam allowance from the line on both sides of it.",
-        },
-        { kind: "cut", text: "Cut on the line." },
-        { kind: "press", text: "Press towards the darker fabric." },
-        { kind: "trim", text: "Trim to size, the diagonal of the ruler on the seam." },
+        { do: "pair", under: 0, over: 1, lines: "one", line: "rising", press: { to: "darker" } },
+        { do: "trim", by: "diagonal" },
       ],
       sources: [
         "derived geometry: finished + seam x (2 + root 2)",
@@ -134,16 +128,8 @@ const fourAtATime = method(
       ),
       seams: [{ what: "round the edge", length: side.exact, count: 4, bias: false }],
       steps: [
-        {
-          kind: "sew",
-          text: "Right sides together, sew one seam allowance inside the edge all the way round.",
-        },
-        { kind: "cut", text: "Cut on both diagonals without moving the layers." },
-        {
-          kind: "press",
-          text: "Press towards the darker fabric without stretching: all outer edges are bias.",
-        },
-        { kind: "trim", text: "Trim to size, the diagonal of the ruler on the seam." },
+        { do: "pair", under: 0, over: 1, lines: "edges", line: "rising", press: { to: "darker" } },
+        { do: "trim", by: "diagonal" },
       ],
       biasSides: ["top", "right", "bottom", "left"],
       sources: ["derived geometry: root 2 x (finished + 2 seams) + 2 seams"],
@@ -183,14 +169,8 @@ const eightAtATime = method("eight at a time", "two large squares; eight units",
     ),
     seams: [{ what: "along both diagonals", length: besideDiagonal(side.exact, how), count: 4, bias: true }],
     steps: [
-      { kind: "draw", text: "Draw both diagonals on the wrong side of the lighter square." },
-      {
-        kind: "sew",
-        text: "Right sides together, sew one seam allowance from each line on both sides of it.",
-      },
-      { kind: "cut", text: "Cut down the middle both ways, then on both diagonals." },
-      { kind: "press", text: "Press towards the darker fabric." },
-      { kind: "trim", text: "Trim to size, the diagonal of the ruler on the seam." },
+      { do: "pair", under: 0, over: 1, lines: "both", line: "rising", press: { to: "darker" } },
+      { do: "trim", by: "diagonal" },
     ],
     sources: [
       "derived geometry: 2 x (finished + seam x (2 + root 2))",
@@ -220,12 +200,9 @@ const singleTriangles = method(
       pieces: squares.map((piece) => ({ ...piece, subcut: "once-diagonal" as const })),
       seams: [{ what: "along the diagonal", length: diagonalOf(side.exact), count: 2, bias: true }],
       steps: [
-        { kind: "cut", text: "Cut each square on one diagonal." },
-        {
-          kind: "sew",
-          text: "Sew a triangle of each fabric together along the long edge, which is bias: do not pull.",
-        },
-        { kind: "press", text: "Press towards the darker fabric; trim the points." },
+        { do: "cut-triangles", pieces: [0, 1] },
+        { do: "join", makes: "unit", parts: ["upper", "lower"], way: "edge", press: { to: "darker" } },
+        { do: "trim", by: "diagonal" },
       ],
       sources: [
         "derived geometry: finished + seam x (2 + root 2)",

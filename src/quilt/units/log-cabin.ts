@@ -129,11 +129,18 @@ function cutLogs(laying: Laying): UnitMethod {
         count: 1,
         bias: false,
       })),
-      steps: [
-        { kind: "sew", text: "Start at the centre and add the logs in order, round by round." },
-        { kind: "press", text: "Press every seam away from the centre before adding the next log." },
-        { kind: "trim", text: "Check the size after every round." },
-      ],
+      steps: logs.slice(1).map(({ patch }, i) => {
+        const before = i === 0 ? "centre" : `up to ${logs[i]?.patch.spot}`;
+        const makes = i === logs.length - 2 ? "unit" : `up to ${patch.spot}`;
+        const after = /(right|bottom)$/.test(patch.spot);
+        return {
+          do: "join" as const,
+          makes,
+          parts: after ? [before, patch.spot] : [patch.spot, before],
+          way: /(top|bottom)$/.test(patch.spot) ? ("down" as const) : ("across" as const),
+          press: { to: "outside" as const },
+        };
+      }),
       sources: ["derived geometry: finished log + 2 seams both ways"],
     };
   });

@@ -58,6 +58,7 @@ const stripSets = method(
           length: withSeamsAdded(r.whole(size.across), how),
           count: 6,
           bias: false,
+          strips: true,
         },
         {
           what: "segment to segment",
@@ -67,14 +68,15 @@ const stripSets = method(
         },
       ],
       steps: [
-        { kind: "sew", text: "Sew the strips together along their length, three to a set." },
+        { do: "strip-set", set: 0, press: { to: "outside" } },
+        { do: "strip-set", set: 1, press: { to: "part", part: "centre" } },
         {
-          kind: "press",
-          text: "Press set A away from its middle strip and set B towards it, or the other way about, so that the seams nest.",
+          do: "join",
+          makes: "unit",
+          parts: ["A1", "B1", "A2"],
+          way: "across",
+          press: { to: "outside" },
         },
-        { kind: "cut", text: "Straighten one end of each set and cut segments." },
-        { kind: "sew", text: "Join a segment of B between two of A." },
-        { kind: "press", text: "Press both seams to the outside." },
       ],
       sources: [
         "derived geometry: strips and segments a third of the finished size + 2 seams",
@@ -96,9 +98,34 @@ const singlePieces = method("single pieces", "nine pieces cut one by one", (desi
       { what: "row to row", length: withSeamsAdded(r.whole(design.across), how), count: 2, bias: false },
     ],
     steps: [
-      { kind: "sew", text: "Sew the pieces into three rows." },
-      { kind: "press", text: "Press the middle row the other way from the outer two." },
-      { kind: "sew", text: "Join the rows, seams nested." },
+      {
+        do: "join",
+        makes: "upper row",
+        parts: ["top left", "top", "top right"],
+        way: "across",
+        press: { to: "outside" },
+      },
+      {
+        do: "join",
+        makes: "middle row",
+        parts: ["left", "centre", "right"],
+        way: "across",
+        press: { to: "part", part: "centre" },
+      },
+      {
+        do: "join",
+        makes: "lower row",
+        parts: ["bottom left", "bottom", "bottom right"],
+        way: "across",
+        press: { to: "outside" },
+      },
+      {
+        do: "join",
+        makes: "unit",
+        parts: ["upper row", "middle row", "lower row"],
+        way: "down",
+        press: { to: "outside" },
+      },
     ],
     sources: ["common practice: finished size and one seam on every side"],
   };

@@ -93,21 +93,9 @@ const twoAtATime = method("two at a time", "two squares, sewn and cut twice; two
       { what: "along the second diagonal", length: seam(inner), count: 2, bias: true },
     ],
     steps: [
-      { kind: "draw", text: "Draw a diagonal on the wrong side of the lighter square." },
-      {
-        kind: "sew",
-        text: "Right sides together, sew one seam allowance from the line on both sides; cut on the line.",
-      },
-      { kind: "press", text: "Press towards the darker fabric." },
-      {
-        kind: "draw",
-        text: "Draw the other diagonal on the wrong side of one half-square unit, across its seam.",
-      },
-      {
-        kind: "sew",
-        text: "Lay the two units together, unlike fabrics facing, seams nested; sew both sides; cut on the line.",
-      },
-      { kind: "trim", text: "Press and trim to size, both seams running into the corners." },
+      { do: "pair", under: 0, over: 1, lines: "one", line: "rising", press: { to: "darker" } },
+      { do: "cross-pair", press: { to: "one-way" } },
+      { do: "trim", by: "cross" },
     ],
     sources: SOURCES,
   };
@@ -130,13 +118,17 @@ const singleTriangles = method(
         { what: "the two halves", length: diagonalOf(raw), count: 2, bias: true },
       ],
       steps: [
-        { kind: "cut", text: "Cut each square on both diagonals." },
+        { do: "cut-triangles", pieces: [0, 1] },
+        { do: "join", makes: "upper pair", parts: ["top", "right"], way: "edge", press: { to: "darker" } },
+        { do: "join", makes: "lower pair", parts: ["bottom", "left"], way: "edge", press: { to: "darker" } },
         {
-          kind: "sew",
-          text: "Sew one triangle of each fabric on a short edge: two such pairs, the same fabric on the same side.",
+          do: "join",
+          makes: "unit",
+          parts: ["upper pair", "lower pair"],
+          way: "edge",
+          press: { to: "one-way" },
         },
-        { kind: "press", text: "Press both pairs towards the darker fabric." },
-        { kind: "sew", text: "Join the pairs on the long edge, seams nested." },
+        { do: "trim", by: "cross" },
       ],
       sources: SOURCES,
     };

@@ -80,16 +80,10 @@ const stripSets = method("strip sets", "strips sewn side by side, cut into units
         length: withSeamsAdded(r.whole(design.across), how),
         count: heights.length - 1,
         bias: false,
+        strips: true,
       },
     ],
-    steps: [
-      {
-        kind: "sew",
-        text: "Sew the strips together along their length, every other seam from the other end.",
-      },
-      { kind: "press", text: "Press all seams one way." },
-      { kind: "cut", text: "Straighten one end and cut units." },
-    ],
+    steps: [{ do: "strip-set", set: 0, press: { to: "one-way" } }],
     sources: [
       "derived geometry: finished rail + 2 seams",
       "Rail Fence quilt blocks: a strip piecing tutorial, New Quilters: block / rails + 1/2 in",
@@ -112,10 +106,7 @@ const singlePieces = method("single pieces", "rails cut one by one", (design, ho
       bias: false,
     },
   ],
-  steps: [
-    { kind: "sew", text: "Sew the rails together in order." },
-    { kind: "press", text: "Press all seams one way." },
-  ],
+  steps: [{ do: "join", makes: "unit", parts: rolesOf(design), way: "down", press: { to: "one-way" } }],
   sources: ["derived geometry: finished rail + 2 seams"],
 }));
 

@@ -57,7 +57,7 @@ export interface RecipeDraft {
   loose: boolean;
   pieces: readonly PieceDraft[];
   stripSets: readonly SetDraft[];
-  seams: readonly { what: string; length: RootSum; count: number; bias: boolean }[];
+  seams: readonly { what: string; length: RootSum; count: number; bias: boolean; strips?: true }[];
   steps: readonly RecipeStep[];
   /** Area of cut-off corners per set at the exact sizes. */
   corners: RootSum;

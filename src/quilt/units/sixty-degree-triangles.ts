@@ -144,13 +144,15 @@ const fromStrips = methodsOf(NAME)(
       seams: [{ what: "triangle to triangle", length: base, count: row.length - 1, bias: true }],
       corners: r.minus(r.times(triangle, r.whole(q.fromInteger(row.length))), r.plus(...used)),
       steps: [
-        {
-          kind: "cut",
-          text: "Cut the strips into triangles, the 60-degree line of the ruler on the strip's edge, to and fro.",
-        },
-        { kind: "sew", text: "Join up and down triangles into a row, points offset by a seam allowance." },
-        { kind: "press", text: "Press all seams one way; trim the points." },
-        { kind: "trim", text: "Trim both ends square to the width asked, seam allowance included." },
+        ...[0, 1].slice(0, row.length).map((set) => ({ do: "cut-shapes" as const, set })),
+        ...row.slice(1).map(({ spot }, i) => ({
+          do: "join" as const,
+          makes: i === row.length - 2 ? "unit" : `row up to ${spot}`,
+          parts: [i === 0 ? (row[0]?.spot ?? "") : `row up to ${row[i]?.spot}`, spot],
+          way: "edge" as const,
+          press: { to: "one-way" as const },
+        })),
+        { do: "trim", by: "ends" },
       ],
       biasSides: [],
       sources: ["derived geometry: height + 3 seams; base = height x 2 / root 3"],

@@ -1,6 +1,6 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
-import { flipped, flipSteps } from "./flip.ts";
+import { flipped, flipStep } from "./flip.ts";
 import { at } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
@@ -137,7 +137,11 @@ const stitchAndFlip = methodsOf(NAME)(
       seams: [
         { what: "square to corner, on the diagonal", length: flip.seam, count: corners.length, bias: true },
       ],
-      steps: flipSteps("the large piece", "the other corners the same way"),
+      steps: flipStep(
+        0,
+        corners.map((corner, i) => ({ piece: i + 1, corner })),
+        "corners",
+      ),
       corners: flip.corners,
       bonus: [flip.bonus],
       sources: ["derived geometry: finished corner + 2 seams; offcut legs square - root 2 x seam"],

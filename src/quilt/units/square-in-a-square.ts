@@ -1,7 +1,7 @@
 import * as q from "../../length/rational.ts";
 import { type Asked, diagonalOf, sideOf } from "./allowance.ts";
 import { notSquare } from "./design.ts";
-import { flipped, flipSteps } from "./flip.ts";
+import { flipped, flipStep } from "./flip.ts";
 import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
 import { at } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "./recipe.ts";
@@ -98,11 +98,22 @@ const cornerTriangles = method(
         { what: "the other two", length: diagonalOf(side.exact), count: 2, bias: true },
       ],
       steps: [
-        { kind: "cut", text: "Cut the corner squares once on the diagonal." },
-        { kind: "sew", text: "Sew triangles to two opposite sides of the centre, middles matching." },
-        { kind: "press", text: "Press outwards; trim the points." },
-        { kind: "sew", text: "Sew the other two triangles on; press outwards." },
-        { kind: "trim", text: "Trim to size, one seam allowance beyond the centre's points." },
+        { do: "cut-triangles", pieces: [1, 2] },
+        {
+          do: "join",
+          makes: "centre with two corners",
+          parts: ["top left", "centre", "bottom right"],
+          way: "edge",
+          press: { to: "outside" },
+        },
+        {
+          do: "join",
+          makes: "unit",
+          parts: ["top right", "centre with two corners", "bottom left"],
+          way: "edge",
+          press: { to: "outside" },
+        },
+        { do: "trim", by: "point" },
       ],
       sources: [
         "derived geometry: centre finished / root 2 + 2 seams; corners finished / 2 + seam x (2 + root 2)",
@@ -134,9 +145,16 @@ const stitchAndFlip = method(
         ),
       ],
       seams: [{ what: "square to square, on the diagonal", length: flip.seam, count: 4, bias: true }],
-      steps: flipSteps(
-        "the large square",
-        "the opposite corner, then the other two, overlapping the first at the points",
+      steps: flipStep(
+        0,
+        // Opposite corners first: the second pair overlaps the first at the points.
+        [
+          { piece: 1, corner: "top-left" },
+          { piece: 3, corner: "bottom-right" },
+          { piece: 2, corner: "top-right" },
+          { piece: 4, corner: "bottom-left" },
+        ],
+        "corners",
       ),
       corners: flip.corners,
       bonus: [flip.bonus],

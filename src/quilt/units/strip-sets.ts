@@ -43,7 +43,7 @@ function lengthForSegments(set: StripSet, segments: number): Ticks {
 export function countSets(set: StripSet, units: number, usableWidth: Ticks): StripSetCount | null {
   const wanted = units * set.segmentsPerUnit;
   const perFull = segmentsFrom(set, usableWidth);
-  if (perFull === 0) return wanted === 0 ? noSets(perFull) : null;
+  if (perFull === 0) return wanted === 0 ? noSets(perFull, usableWidth) : null;
   const fullSets = Math.floor(wanted / perFull);
   const lastSegments = wanted - fullSets * perFull;
   return {
@@ -51,9 +51,11 @@ export function countSets(set: StripSet, units: number, usableWidth: Ticks): Str
     segmentsPerFullSet: perFull,
     lastLength: Math.min(usableWidth, Math.ceil(lengthForSegments(set, lastSegments) / set.mark) * set.mark),
     lastSegments,
+    fullLength: usableWidth,
+    straighten: 0,
   };
 }
 
-function noSets(segmentsPerFullSet: number): StripSetCount {
-  return { fullSets: 0, segmentsPerFullSet, lastLength: 0, lastSegments: 0 };
+function noSets(segmentsPerFullSet: number, fullLength: Ticks): StripSetCount {
+  return { fullSets: 0, segmentsPerFullSet, lastLength: 0, lastSegments: 0, fullLength, straighten: 0 };
 }

@@ -1,4 +1,5 @@
 import * as q from "../../length/rational.ts";
+import { joinOrder } from "./join-order.ts";
 import {
   areaOf,
   bounds,
@@ -15,7 +16,7 @@ import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
 import { finishShape, type ShapeDraft } from "./shapes.ts";
 import { isSimple } from "./tiling.ts";
-import type { HowMade, RecipeStep, UnitDesign, UnitMethod, UnitPatch } from "./types.ts";
+import type { HowMade, UnitDesign, UnitMethod, UnitPatch } from "./types.ts";
 
 /** True for a rectangle standing upright: it needs no template. */
 function isUprightRectangle(outline: RootOutline): boolean {
@@ -113,15 +114,6 @@ export function templatePiece(
   };
 }
 
-const STEPS: readonly RecipeStep[] = [
-  {
-    kind: "cut",
-    text: "Cut the rectangles, then cut each patch to its template along the straight grain marked.",
-  },
-  { kind: "sew", text: "Join the patches, matching the seam lines at the corners." },
-  { kind: "press", text: "Press after every seam." },
-];
-
 /** The edges of a unit's patches that lie inside it; each is met by a neighbour, so their sum counts seams twice. */
 function innerEdges(
   outlines: readonly RootOutline[],
@@ -191,7 +183,7 @@ export function templatesMethod(
             bias: inner.some((edge) => edge.bias),
           },
         ],
-        steps: STEPS,
+        steps: joinOrder(patches.map(({ spot }, i) => ({ spot, outline: outlines[i] ?? [] }))),
         corners: r.plus(...pieces.map((piece) => piece.waste)),
         sources: [
           "derived geometry: every edge moved outwards by the seam, corners where the moved edges meet, sharp ones blunted",

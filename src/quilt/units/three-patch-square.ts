@@ -71,17 +71,16 @@ const singleTriangles = methodsOf(NAME)(
         },
       ],
       steps: [
+        { do: "cut-triangles", pieces: [0, 1, 2] },
+        { do: "join", makes: "pair", parts: ["left", "top"], way: "edge", press: { to: "darker" } },
         {
-          kind: "cut",
-          text: "Cut the squares of the half once on the diagonal, the others on both diagonals.",
+          do: "join",
+          makes: "unit",
+          parts: ["pair", "half"],
+          way: "edge",
+          press: { to: "part", part: "half" },
         },
-        {
-          kind: "sew",
-          text: "Join a top and a left quarter on a short edge, always the same fabric on top.",
-        },
-        { kind: "press", text: "Press towards the darker quarter." },
-        { kind: "sew", text: "Join to the half on the long edge." },
-        { kind: "press", text: "Press towards the half." },
+        { do: "trim", by: "diagonal" },
       ],
       sources: [
         "derived geometry: finished + seam x (2 + root 2) for the half, + seam x (2 + 2 root 2) for the quarters",

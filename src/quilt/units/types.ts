@@ -1,6 +1,9 @@
 import type { Rational } from "../../length/rational.ts";
 import type { Surd } from "../../length/surd.ts";
 import type { Ticks } from "../../length/types.ts";
+import type { RecipeStep } from "./step-types.ts";
+
+export type { RecipePress, RecipeStep } from "./step-types.ts";
 
 /*
  * Frames. Every unit has its own frame at turn 0, as drawn: x to the right, y DOWN, origin in the
@@ -213,6 +216,8 @@ export interface RecipeSeam {
   count: number;
   /** True when at least one of the two edges sewn is off the straight grain. */
   bias: boolean;
+  /** Set on what is sewn strip to strip: told for one segment, but sewn once for the whole set. */
+  strips?: true;
 }
 
 /** What is left of the cloth besides finished units, per set, in whole square ticks. `cut` is the sum of the others. */
@@ -235,12 +240,6 @@ export interface Bonus {
   count: number;
   /** Size before it is sewn in, rounded DOWN to the mark. */
   unfinished: Ticks;
-}
-
-/** One thing to do, in order. */
-export interface RecipeStep {
-  kind: "draw" | "sew" | "cut" | "press" | "trim";
-  text: string;
 }
 
 /** How one set of units is made. */
@@ -329,4 +328,8 @@ export interface StripSetCount {
   lastLength: Ticks;
   /** Segments taken from the short last set. */
   lastSegments: number;
+  /** Strip length of a full set. */
+  fullLength: Ticks;
+  /** Taken off one end of each set to square it. */
+  straighten: Ticks;
 }

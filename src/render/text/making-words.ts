@@ -67,13 +67,6 @@ export const makingWords = {
     `About ${length} of thread for piecing, needle and bobbin together: ${perSeam} times the seams (two layers of ` +
     `quilting cotton, 2 mm stitches) and ${percent} percent more for ends and breaks.`,
   unitsTitle: "Units",
-  unit: (units: number, text: string, method: string) => `${units} x ${text}, ${method}`,
-  sets: (sets: number, perSet: number) =>
-    perSet === 1
-      ? "Chain-piece each step for all of them before the next."
-      : `${counted(sets, "set")}, ${perSet} units from each; chain-piece each step for all sets before the next.`,
-  trim: (size: string) => `Trim each to ${size}.`,
-  comesOut: (size: string) => `Each measures ${size}.`,
   blockTitle: (names: string) => `Block ${names}`,
   block: (name: string, count: number) => `${name} (make ${count})`,
   rowsTitle: "Rows and top",

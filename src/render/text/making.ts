@@ -8,6 +8,7 @@ import { finishingLines } from "./making-finishing.ts";
 import { indented, longLength, measured, measuredSize, partsTold } from "./making-lines.ts";
 import { designName, pressingLines } from "./making-pressing.ts";
 import { makingWords } from "./making-words.ts";
+import { unitRecordLines } from "./units.ts";
 
 /** Columns of a line. */
 const WIDEST = 98;
@@ -36,17 +37,8 @@ function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): st
 }
 
 export function unitLines(making: Making, plan: Plan): string[] {
-  if (making.units.length === 0) return [];
-  const blocks = making.units.map((batch) => {
-    const { units, text, method, sets, perSet, steps, trimTo } = batch;
-    const size = formatSize(trimTo.across, trimTo.along, plan.ruler);
-    return [
-      `[ ] ${makingWords.unit(units, text, method)}`,
-      ...indented(indented([makingWords.sets(sets, perSet), ...steps])),
-      ...indented(indented([trimTo.needed ? makingWords.trim(size) : makingWords.comesOut(size)])),
-    ];
-  });
-  return [makingWords.unitsTitle, ...indented(blocks.flat()), ""];
+  const blocks = making.units.map((unit) => unitRecordLines(unit, plan)).filter((lines) => lines.length > 0);
+  return blocks.length === 0 ? [] : [makingWords.unitsTitle, ...indented(blocks.flat()), ""];
 }
 
 /** Blocks sewn alike in different colours are told together. */
@@ -158,8 +150,9 @@ export function topLines(making: Making, plan: Plan): string[] {
 /** What is trimmed to which size, what only neatened, and how the top is checked. */
 export function trimLines(making: Making, plan: Plan): string[] {
   const size = (across: Ticks, down: Ticks): string => measuredSize(across, down, plan);
-  const trimmed = making.units.filter(({ trimTo }) => trimTo.needed);
-  const neat = making.units.filter(({ trimTo }) => !trimTo.needed);
+  const sewn = making.units.filter(({ steps }) => steps.length > 0);
+  const trimmed = sewn.filter((unit) => unit.trimmed);
+  const neat = sewn.filter((unit) => !unit.trimmed);
   const blocks = new Map<string, string>();
   const kept = new Map<string, string>();
   for (const { design, makes, size: raw, stage } of making.joins) {
@@ -180,9 +173,7 @@ export function trimLines(making: Making, plan: Plan): string[] {
         : [
             makingWords.trimUnits([
               ...new Set(
-                trimmed.map(({ text, trimTo }) =>
-                  makingWords.trimUnit(text, size(trimTo.across, trimTo.along)),
-                ),
+                trimmed.map(({ text, raw }) => makingWords.trimUnit(text, size(raw.across, raw.along))),
               ),
             ]),
           ]),

@@ -1,0 +1,199 @@
+import type { PatchPart } from "../../cutlist/unit-record.ts";
+import type { Corner, Eighth } from "../../quilt/units/types.ts";
+
+/**
+ * Every word the steps of a unit use. Sizes arrive already printed. Bags are told as `A (hens)`: a letter and its
+ * fabric. A print's heads are the ends of its figures that point up.
+ */
+
+function list(parts: readonly string[]): string {
+  if (parts.length < 3) return parts.join(" and ");
+  return `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
+}
+
+/** Where the heads of a print point. */
+const HEADS: Readonly<Record<Eighth, string>> = {
+  0: "heads up",
+  1: "heads to the upper right",
+  2: "heads to the right",
+  3: "heads to the lower right",
+  4: "heads down",
+  5: "heads to the lower left",
+  6: "heads to the left",
+  7: "heads to the upper left",
+};
+
+/** The same for a print that reads alike from both ends. */
+const RUNS: readonly string[] = ["print upright", "print leaning right", "print level", "print leaning left"];
+
+const CORNERS: Readonly<Record<Corner, string>> = {
+  "top-left": "upper left",
+  "top-right": "upper right",
+  "bottom-right": "lower right",
+  "bottom-left": "lower left",
+};
+
+/** From corner to corner, as drawn. */
+const LINES = {
+  rising: "from the lower left to the upper right corner",
+  falling: "from the upper left to the lower right corner",
+} as const;
+
+/** Where a unit shows which way it stands, at rest: one phrase for each way it may be turned. */
+const AT_REST: Readonly<Record<string, (turned: string) => string>> = {
+  "flying geese": (turned) => `the goose points ${turned}`,
+};
+
+const TURNED = ["up", "right", "down", "left"] as const;
+const AS_DRAWN = [
+  "the unit stands as drawn",
+  "the unit is turned a quarter to the right",
+  "the unit is turned half round",
+  "the unit is turned a quarter to the left",
+] as const;
+
+const PARTS: Readonly<Record<Exclude<PatchPart, "whole" | "template">, string>> = {
+  "top-left": "the half with its right angle at the upper left",
+  "top-right": "the half with its right angle at the upper right",
+  "bottom-right": "the half with its right angle at the lower right",
+  "bottom-left": "the half with its right angle at the lower left",
+  top: "the quarter with its long side above",
+  right: "the quarter with its long side at the right",
+  bottom: "the quarter with its long side below",
+  left: "the quarter with its long side at the left",
+};
+
+export const unitWords = {
+  list,
+  bag: (letter: string, fabric: string) => `${letter} (${fabric})`,
+  heads: (up: Eighth, twoWay: boolean) => (twoWay ? (RUNS[up % 4] ?? "") : HEADS[up]),
+  line: LINES,
+  corner: (corner: Corner) => CORNERS[corner],
+  part: (part: PatchPart) => (part === "whole" || part === "template" ? "" : PARTS[part]),
+  title: (name: string, text: string, method: string, units: number) =>
+    `${name}: ${text}, ${method}: make ${units}`,
+  sets: (sets: number, perSet: number, spare: number) => {
+    const over = spare === 0 ? "" : `; ${spare} ${spare === 1 ? "is" : "are"} over`;
+    if (perSet === 1) return `One at a time${over}; chain-piece each step for all of them before the next.`;
+    const each = sets === 1 ? `1 set, ${perSet} units from it` : `${sets} sets, ${perSet} units from each`;
+    return `${each}${over}; chain-piece each step for all sets before the next.`;
+  },
+  batch: (sets: number) => `For ${sets} ${sets === 1 ? "set" : "sets"}:`,
+  take: (bags: readonly { count: number; bag: string }[], of: "set" | "unit") =>
+    `For each ${of} take ${list(bags.map(({ count, bag }) => `${count} ${bag}`))}.`,
+  halve: (bag: string, line: keyof typeof LINES | null, heads: string) =>
+    `Each ${bag} is cut once on the diagonal${line === null ? "" : `, ${LINES[line]}${heads === "" ? "" : ` with the ${heads} as it lies right side up`}`}.`,
+  quarter: (bag: string) => `Each ${bag} is cut on both diagonals, without moving it between the cuts.`,
+  keepApart: (parts: readonly string[]) => `Keep apart, right side up: ${list(parts)}.`,
+  lay: (over: string, under: string, underHeads: string, overHeads: string) =>
+    `Lay ${over} on ${under}, right sides together, edges even${
+      underHeads === "" ? "" : `; below, ${underHeads}`
+    }${overHeads === "" ? "" : `; above, seen on its wrong side, ${overHeads}`}.`,
+  drawLine: (bag: string, line: keyof typeof LINES) =>
+    `As it lies, rule a line on the wrong side of ${bag} ${LINES[line]}.`,
+  drawBoth: (bag: string) => `Rule both diagonals on the wrong side of ${bag}.`,
+  sewBoth: (seam: string) => `Sew ${seam} from the line on both sides of it. Cut on the line.`,
+  sewBothDiagonals: (seam: string) =>
+    `Sew ${seam} from each line on both sides of it. Cut apart down the middle both ways, then on both lines.`,
+  sewEdges: (seam: string) =>
+    `Sew ${seam} inside the edge all the way round. Cut on both diagonals without moving the layers.`,
+  biasEdges: "All outer edges are bias now: press without pulling.",
+  crossPair: (seam: string) =>
+    `On the wrong side of one of the two, rule the other diagonal, across its seam. Lay the two on each other, unlike fabrics facing, seams nested. Sew ${seam} from the line on both sides of it. Cut on the line.`,
+  ruleSmall: (bag: string) => `On the wrong side of each ${bag} rule a line from corner to corner.`,
+  ruleSmallAs: (bag: string, ways: readonly string[]) =>
+    `Rule the lines on the wrong side of each ${bag} so that, in its corner, they lie as told: ${list(ways)}.`,
+  firstSmall: (small: string, large: string, largeHeads: string, seam: string) =>
+    `Lay two ${small} on the upper left and lower right corners of ${large}${
+      largeHeads === "" ? "" : ` (${largeHeads})`
+    }, right sides together, edges even, the lines making one line; they overlap a little in the middle. Sew ${seam} from the line on both sides of it. Cut on the line: two hearts.`,
+  secondSmall: (small: string, seam: string) =>
+    `On each heart lay one ${small} on the corner of the large piece that is still bare, its line running to the dip of the heart. Sew ${seam} from the line on both sides of it. Cut on the line: four geese from each set.`,
+  smallHeads: (corners: readonly { corner: Corner; heads: string }[]) =>
+    `The small squares, seen on the wrong side: ${corners
+      .map(({ corner, heads }) => `${CORNERS[corner]} ${heads}`)
+      .join(", ")}.`,
+  flipBase: (base: string, heads: string) =>
+    `Lay ${base} in front of you${heads === "" ? "" : `, ${heads}`}.`,
+  flip: (small: string, corner: Corner, line: keyof typeof LINES, heads: string, seam: string) =>
+    `${CORNERS[corner]} corner: lay ${small} on it, right sides together${
+      heads === "" ? "" : `, seen on its wrong side ${heads}`
+    }; rule and sew ${LINES[line]}. Cut ${seam} outside the stitching, fold the triangle out over the corner and press it outwards.`,
+  stripSet: (name: string, strips: readonly string[]) =>
+    `Set ${name}, from the top: ${strips.join(", ")}. Sew the strips together along their length, every other seam from the other end.`,
+  setCount: (full: number, length: string, short: number, shortLength: string, height: string) => {
+    const sets = [
+      ...(full > 0 ? [`${full} ${full === 1 ? "set" : "sets"} of strips ${length} long`] : []),
+      ...(short > 0 ? [`1 short set of strips ${shortLength} long`] : []),
+    ];
+    return `Make ${list(sets)}; each is ${height} high.`;
+  },
+  segments: (
+    count: number,
+    width: string,
+    perSet: number,
+    fromLast: number,
+    full: number,
+    name: string,
+    used: number,
+  ) => {
+    const from = [
+      ...(full > 0
+        ? [`${perSet} from ${full === 1 ? "the" : "each"} ${fromLast > 0 ? "long " : ""}set`]
+        : []),
+      ...(fromLast > 0 ? [`${fromLast} from the short one`] : []),
+    ];
+    return `Square one end of each set, then cut ${count} segments ${width} wide (${list(from)}): segments ${name}, ${used} for each unit.`;
+  },
+  diamonds: (bag: string, count: number) =>
+    `Trim one end of each ${bag} at 45 degrees, then cut parallel to it, the width of the strip apart: ${count} diamonds.`,
+  triangles60: (bag: string, count: number) =>
+    `Cut each ${bag} into triangles, the 60-degree line of the ruler on the strip's edge, to and fro: ${count} triangles.`,
+  join: (parts: readonly string[], way: "across" | "down" | "edge", makes: string, setIn: boolean) => {
+    const order = way === "across" ? "side by side, from the left" : "one below another, from the top";
+    const how = setIn
+      ? ", the seam going round the corner: sew to a seam allowance from the corner, turn the work there and go on"
+      : "";
+    const told = way === "edge" ? `${list(parts)} on the edge they share` : `${parts.join(", ")} (${order})`;
+    return `Join ${told}${how}${makes === "unit" ? "" : `: ${makes}`}.`;
+  },
+  log: (log: string, side: string) => `Sew ${log} to the ${side}.`,
+  press: {
+    to: (what: string) => `Press to ${what}.`,
+    outside: "Press outwards.",
+    "one-way": "Press all seams one way.",
+    "by-turns": "Press the other way from the row before.",
+    open: "Press open.",
+    darker: "Press to one side, always the same.",
+    all: "Press the seams all round one way.",
+  },
+  measures: (size: string) => `It measures ${size}.`,
+  trim: {
+    diagonal: (size: string) => `Trim to ${size}, the diagonal of the ruler on the seam.`,
+    cross: (size: string) => `Trim to ${size}, both seams running into the corners.`,
+    point: (size: string, seam: string) =>
+      `Trim to ${size}: keep ${seam} beyond the point and never cut into it.`,
+    corners: (size: string) =>
+      `Trim to ${size} so that the seam runs through the corners of the seam lines, not of the cut edges.`,
+    ends: (size: string) => `Trim both ends square: ${size}.`,
+    round: (size: string) => `Trim to ${size}, alike on all sides.`,
+  },
+  measuresUnit: (size: string) => `Each measures ${size}; nothing is trimmed.`,
+  sort: (heaps: readonly string[]) =>
+    `Sort them into heaps, each held so that its print stands as told: ${heaps.join("; ")}.`,
+  heap: (name: string, count: number, says: string) => `${name} ${count}: ${says}`,
+  heapSays: (kind: string, turn: 0 | 1 | 2 | 3, fabric: string, twoWay: boolean) => {
+    const told = AT_REST[kind]?.(TURNED[turn]) ?? AS_DRAWN[turn];
+    return `with ${twoWay ? `the print of ${fabric} upright` : `the heads of ${fabric} up`}, ${told}`;
+  },
+  heapPrints: (prints: readonly { fabric: string; heads: string }[]) =>
+    `as the unit is drawn, ${list(prints.map(({ fabric, heads }) => `${fabric} ${heads}`))}`,
+  spot: (spot: string, bag: string) => `${bag} ${spot}`,
+  from: (sources: readonly { letter: string; part: string; heads: string; count: number; all: boolean }[]) =>
+    sources
+      .map(({ letter, part, heads, count, all }) => {
+        const what = part === "" ? letter : `${letter}, ${part}`;
+        return `${all ? "" : `${count} x `}${what}${heads === "" ? "" : ` (${heads})`}`;
+      })
+      .join(" or "),
+};
