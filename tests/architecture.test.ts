@@ -41,7 +41,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   "render/svg": {
     rooms: ["length", "render"],
-    types: ["plan", "quilt", "making", "choices"],
+    types: ["plan", "quilt", "cutlist", "making", "choices"],
     packages: ["@svgdotjs/svg.js", "@xmldom/xmldom"],
   },
   "render/pdf": {

@@ -1,4 +1,5 @@
 import { stringify } from "csv-stringify/sync";
+import type { CutPiece } from "../../cutlist/types.ts";
 import { formatLength } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 
@@ -13,6 +14,28 @@ export function csv(header: readonly string[], rows: readonly (readonly (string 
   });
 }
 
+/** What the columns of the cut list say of a bag besides its size. The diagonal lies as the cloth does. */
+const csvWords = {
+  print: {
+    none: () => "no direction",
+    "one-way": (axis: "along" | "across") => (axis === "along" ? "heads up" : "heads to the right"),
+    "two-way": (axis: "along" | "across") => (axis === "along" ? "runs along" : "runs across"),
+  },
+  cut: { strips: "strips", lengthwise: "lengthwise", either: "either way" },
+  subcut: {
+    none: "",
+    "once-diagonal": "in half on the diagonal",
+    "twice-diagonal": "in quarters on both diagonals",
+    template: "along the template",
+  },
+  diagonal: ({ subcut, diagonal }: CutPiece) =>
+    subcut !== "once-diagonal" || diagonal === "any"
+      ? ""
+      : diagonal === "rising"
+        ? "lower left to upper right"
+        : "upper left to lower right",
+} as const;
+
 /** One line per size to cut. Sizes are in the ruler's measure, without it; full-width pieces say WOF. */
 export function cutsCsv(plan: Plan): string {
   const { unit } = plan.ruler;
@@ -26,6 +49,10 @@ export function cutsCsv(plan: Plan): string {
     `across (${unit})`,
     `along (${unit})`,
     "turn",
+    "print",
+    "cut",
+    "cut further",
+    "diagonal",
     "note",
   ];
   const rows = plan.fabrics.flatMap((fabric) =>
@@ -37,6 +64,10 @@ export function cutsCsv(plan: Plan): string {
       piece.fullWidth ? "WOF" : formatLength(piece.across, plan.ruler, bare),
       formatLength(piece.along, plan.ruler, bare),
       piece.turnable ? "free" : "fixed",
+      csvWords.print[fabric.print.kind](fabric.print.axis),
+      csvWords.cut[piece.cut],
+      csvWords.subcut[piece.subcut],
+      csvWords.diagonal(piece),
       piece.note,
     ]),
   );

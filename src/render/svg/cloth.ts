@@ -4,6 +4,7 @@ import { type Frame, TICKS_PER_MM } from "./frame.ts";
 import { hatchFill } from "./hatch.ts";
 import { INK, PAPER, WASTE_GROUND, WASTE_INK } from "./palette.ts";
 import { type Box, group, type RectNode, rect, type SceneNode } from "./scene.ts";
+import { shapingLines } from "./shaping-lines.ts";
 
 /** Parts of the tree below and including `part`, parents first. */
 export function allParts(part: Part): Part[] {
@@ -44,6 +45,7 @@ export function clothGroup(
   const from = chunks[0]!.from;
   const to = chunks[chunks.length - 1]!.to;
   const pieces: RectNode[] = [];
+  const shaping: SceneNode[] = [];
   const keeps: RectNode[] = [];
   const strips: RectNode[] = [];
   const waste = new Map<WasteCause, RectNode[]>();
@@ -53,8 +55,10 @@ export function clothGroup(
       const shape = rect(inMillimetres(part, chunk));
       if (part.role === "strip" || part.role === "band" || part.role === "band-section") strips.push(shape);
       if (part.parts.length > 0) continue;
-      if (part.piece !== null) pieces.push(shape);
-      else if (part.cause !== null) {
+      if (part.piece !== null) {
+        pieces.push(shape);
+        shaping.push(...shapingLines([part], frame.fabric.pieces));
+      } else if (part.cause !== null) {
         waste.set(part.cause, [...(waste.get(part.cause) ?? []), shape]);
         if (part.keep) keeps.push(shape);
       }
@@ -80,6 +84,14 @@ export function clothGroup(
       ),
       ...some("pieces", pieces, {
         paint: { fill: frame.colour, stroke: frame.seam, strokeWidth: page(0.7) },
+      }),
+      ...some("shaping", shaping, {
+        paint: {
+          fill: "none",
+          stroke: frame.label,
+          strokeWidth: page(0.8),
+          dash: `${page(3).toFixed(2)} ${page(2).toFixed(2)}`,
+        },
       }),
       ...some("keep", keeps, {
         paint: { ...outline, strokeWidth: page(1), dash: `${page(4).toFixed(2)} ${page(3).toFixed(2)}` },

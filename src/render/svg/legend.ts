@@ -5,7 +5,8 @@ import { arrow, breakMark, keyMark, numberMark } from "./marks.ts";
 import { textWidth } from "./metrics.ts";
 import { INK, QUIET_INK, WASTE_GROUND, WASTE_INK } from "./palette.ts";
 import { type Cell, section } from "./rows.ts";
-import { type Box, group, rect, type SceneNode } from "./scene.ts";
+import { type Box, group, line, rect, type SceneNode } from "./scene.ts";
+import { anyShaped } from "./shaping-lines.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
 import { CAUTION, countWords, HEADINGS, percent, SIGN_WORDS, spokenSize, WASTE_WORDS } from "./words.ts";
@@ -103,6 +104,20 @@ function signCells(frame: Frame, used: SignsUsed): Cell[] {
     cells.push(sign(mark, SIGN_WORDS.gap));
   }
   if (used.keeps) cells.push(sign((box) => [swatch(box, "none", frame.scale, true)], SIGN_WORDS.keep));
+  if (anyShaped(frame.fabric.pieces)) {
+    const mark = (box: Box): SceneNode[] => [
+      rect(
+        { x: box.x + 6, y: middle(box) - 6, width: 15, height: 12 },
+        { fill: "none", stroke: INK, strokeWidth: 0.7 },
+      ),
+      line(box.x + 6, middle(box) + 6, box.x + 21, middle(box) - 6, {
+        stroke: INK,
+        strokeWidth: 0.8,
+        dash: "3 2",
+      }),
+    ];
+    cells.push(sign(mark, SIGN_WORDS.shaping));
+  }
   if (used.keys) {
     cells.push(
       sign(

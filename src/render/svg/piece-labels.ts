@@ -87,6 +87,14 @@ function rowLabel(run: { box: Box; count: number }, letter: string, frame: Frame
   ];
 }
 
+/** The cloth's own colour behind words. */
+function grounds(texts: readonly TextNode[], colour: string): SceneNode[] {
+  return texts.map((text) => {
+    const box = boxOfText(text);
+    return rect({ x: box.x - 1, y: box.y, width: box.width + 2, height: box.height }, { fill: colour }, 2);
+  });
+}
+
 /** Labels for the pieces of one strip (or of cloth outside strips). */
 function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) => Box): Labelled {
   const result: Labelled = { nodes: [], keyed: [] };
@@ -104,6 +112,8 @@ function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) 
       unfit.set(leaf.piece, [...(unfit.get(leaf.piece) ?? []), box]);
       continue;
     }
+    // A line to cut along must not run through the words.
+    if (piece.subcut !== "none") result.nodes.push(...grounds(fit.texts, frame.colour));
     result.nodes.push(...fit.texts);
     if (cap === undefined) result.nodes.push(...printMark(box, frame, fit.texts));
     sized.set(shape, fit.letterSize);

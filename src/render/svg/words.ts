@@ -159,6 +159,7 @@ export const SIGN_WORDS = {
   "two-way": "the way the print runs",
   gap: "part left out of the drawing",
   keep: "offcut big enough to keep",
+  shaping: "cut on the dashes once the piece is free, right side up",
   key: "letter of pieces too small to hold it",
 } as const;
 
