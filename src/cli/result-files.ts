@@ -44,18 +44,15 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     planJson,
     wasteTable,
   } = await import("../index.ts");
-  const [{ drawBlock, drawFabric, drawFoundation, drawSewing, drawTemplate, drawTop }, { bookPage }] =
+  const [{ drawBlocks, drawFabric, drawFoundation, drawSewing, drawTemplate, drawTop }, { bookPage }] =
     await Promise.all([loadDrawings(), loadBook()]);
   const drawings = plan.fabrics.map(
     (fabric, index) => [numbered("cut", index, fabric.name), drawFabric(plan, index)] as const,
   );
   const { top, making } = plan;
-  const blocks = (top?.designs ?? [])
-    .filter(({ count }) => count > 0)
-    .map(
-      (design, i) =>
-        [numbered("block", i, design.name), drawBlock(design, plan.fabrics, plan.ruler)] as const,
-    );
+  const blocks = drawBlocks(plan, false).map(
+    ({ name, svg }, i) => [numbered("block", i, name), svg] as const,
+  );
   const templates = (plan.templates ?? []).map(
     (template) => [`template-${template.name.toLowerCase()}.svg`, drawTemplate(plan, template)] as const,
   );

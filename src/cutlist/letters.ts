@@ -1,10 +1,13 @@
 import type { Marked } from "./merge.ts";
 import type { CutPiece } from "./types.ts";
 
-/** The name of the piece at `index` in a cut list: A ... Z, then AA, AB ... */
+/** U is left out: it begins the names of sewn units. */
+const LETTERS = "ABCDEFGHIJKLMNOPQRSTVWXYZ";
+
+/** The name of the piece at `index` in a cut list: A ... Z without U, then AA, AB ... */
 export function letterAt(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : letterAt(Math.floor(index / 26) - 1) + last;
+  const last = LETTERS.charAt(index % LETTERS.length);
+  return index < LETTERS.length ? last : letterAt(Math.floor(index / LETTERS.length) - 1) + last;
 }
 
 /**

@@ -9,8 +9,18 @@ function listOne(one: FabricSpec) {
   return { pieces: value?.[0]?.pieces ?? [], value, diagnostics };
 }
 
-test("letters go on after Z", () => {
-  expect([0, 25, 26, 51, 52, 701, 702].map(letterAt)).toEqual(["A", "Z", "AA", "AZ", "BA", "ZZ", "AAA"]);
+test("letters go on after Z, and leave out U, which begins the names of units", () => {
+  expect([0, 19, 20, 24, 25, 49, 50, 649, 650].map(letterAt)).toEqual([
+    "A",
+    "T",
+    "V",
+    "Z",
+    "AA",
+    "AZ",
+    "BA",
+    "ZZ",
+    "AAA",
+  ]);
 });
 
 describe("listing cuts", () => {

@@ -1,5 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
-import { drawBlock, drawTop } from "../svg/index.ts";
+import { drawBlocks, drawTop } from "../svg/index.ts";
 import type { Section } from "./content.ts";
 import { bookWords } from "./words.ts";
 
@@ -7,9 +7,7 @@ import { bookWords } from "./words.ts";
 export function quiltSection(plan: Plan): Section | null {
   const { top, fabrics, ruler } = plan;
   if (top === null) return null;
-  const blocks = top.designs
-    .filter(({ count }) => count > 0)
-    .map((design, i) => drawBlock(design, fabrics, ruler, { idPrefix: `block-${i + 1}-` }));
+  const blocks = drawBlocks(plan, true).map(({ svg }) => svg);
   return {
     id: "quilt",
     over: "",

@@ -1,7 +1,10 @@
 import type { Ruler } from "../../length/types.ts";
+import type { Plan } from "../../plan/types.ts";
 import type { BlockDesign, Patch } from "../../quilt/types.ts";
+import { type BlockBags, bagLetters, bagLines, unitMadeLines } from "./block-bags.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { labelOn, safeColour } from "./palette.ts";
 import { patchPage } from "./patch-page.ts";
 import { type Corner, outlineNodes, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import { blockFacts, blockTitle, QUILT_WORDS, unitLines } from "./quilt-words.ts";
@@ -15,6 +18,8 @@ import { titleBlock } from "./title-block.ts";
 export interface BlockOptions {
   /** Starts every id; default `block-`. Give each block of one document its own. */
   idPrefix?: string;
+  /** How the blocks are made: then every patch has its bag's letter. */
+  bags?: BlockBags;
 }
 
 const GUTTER = 40;
@@ -36,6 +41,7 @@ export function blockScene(
   options: BlockOptions = {},
 ): Scene {
   const idPrefix = options.idPrefix ?? "block-";
+  const { bags } = options;
   const [across, down] = [ticksOf(design.across) / TICKS_PER_MM, ticksOf(design.down) / TICKS_PER_MM];
   const name = cleanText(blockTitle(design));
   const head = titleBlock({ over: QUILT_WORDS.block, name, colour: null, facts: blockFacts(design, ruler) });
@@ -73,24 +79,39 @@ export function blockScene(
   if (!isPlain) {
     nodes.push(
       caption(QUILT_WORDS.apart, apart.x),
-      ...patchNodes(design.patches, fabrics, apart, { id: "apart", idPrefix, shift }),
+      ...patchNodes(design.patches, fabrics, apart, {
+        id: "apart",
+        idPrefix,
+        shift,
+        arrows: bags === undefined,
+      }),
       ...outlineNodes(units, apart, 1, "units"),
     );
   }
-  const cells = unitLines(design).map(
-    (words): Cell =>
-      (box) => [textIn(cleanText(words), box, { size: 9.5 })],
-  );
+  if (bags !== undefined) {
+    const inkOn = (name: string): string =>
+      labelOn(safeColour(fabrics.find((fabric) => fabric.name === name)?.colour ?? ""));
+    const [at, moved] = isPlain ? [whole, (): Corner => [0, 0]] : [apart, shift];
+    if (!isPlain || design.patches.every(({ up }) => up === null))
+      nodes.push(...bagLetters(design.patches, bags, at, moved, inkOn));
+  }
+  const lines = bags === undefined ? unitLines(design) : unitMadeLines(design, bags);
+  const told =
+    (words: string): Cell =>
+    (box) => [textIn(cleanText(words), box, { size: 9.5 })];
+  const cells = lines.map(told);
   const below = top + down * scale + Math.max(0, gapsDown) * APART + 18;
   const list = section(QUILT_WORDS.units, cells, { columns: 2, cellHeight: 15, top: below });
+  const bagCells = (bags === undefined ? [] : bagLines(design, bags, ruler)).map(told);
+  const bagList = section(QUILT_WORDS.bags, bagCells, { columns: 2, cellHeight: 15, top: list.bottom + 6 });
   const picture = {
     idPrefix,
     title: `${QUILT_WORDS.block}: ${name}`,
-    description: `${unitLines(design).join("; ")}. Make ${design.count}.`,
-    nodes: [...nodes, ...list.nodes],
+    description: `${lines.join("; ")}. Make ${design.count}.`,
+    nodes: [...nodes, ...list.nodes, ...bagList.nodes],
     patches: design.patches,
     scale,
-    bottom: list.bottom,
+    bottom: bagCells.length === 0 ? list.bottom : bagList.bottom,
   };
   return patchPage(picture, fabrics);
 }
@@ -103,4 +124,22 @@ export function drawBlock(
   options: BlockOptions = {},
 ): string {
   return toSvg(blockScene(design, fabrics, ruler, options));
+}
+
+/**
+ * Every block the quilt holds, with the letters of its bags.
+ * @param numbered true when all are to stand in one document, so that each needs ids of its own
+ */
+export function drawBlocks(plan: Plan, numbered: boolean): { name: string; svg: string }[] {
+  const { top, making, fabrics, ruler } = plan;
+  return (top?.designs ?? [])
+    .map((design, index) => ({ design, index }))
+    .filter(({ design }) => design.count > 0)
+    .map(({ design, index }, i) => ({
+      name: design.name,
+      svg: drawBlock(design, fabrics, ruler, {
+        ...(numbered ? { idPrefix: `block-${i + 1}-` } : {}),
+        ...(making === undefined ? {} : { bags: { making, fabrics, design: index } }),
+      }),
+    }));
 }

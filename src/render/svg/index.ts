@@ -1,4 +1,4 @@
-export { type BlockOptions, drawBlock } from "./draw-block.ts";
+export { type BlockOptions, drawBlock, drawBlocks } from "./draw-block.ts";
 export { type DrawOptions, drawFabric } from "./draw-fabric.ts";
 export { drawFoundation } from "./draw-foundation.ts";
 export { type DrawnSheet, drawTemplate, drawTemplateSheets, onPaper } from "./draw-template.ts";

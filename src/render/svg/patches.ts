@@ -25,7 +25,7 @@ export interface Placing {
 }
 
 /** Centre of gravity of a polygon, in its own units (shoelace formula). */
-function centreOf(corners: readonly Corner[]): Corner {
+export function centreOf(corners: readonly Corner[]): Corner {
   let [area, cx, cy] = [0, 0, 0];
   for (const [i, [x1, y1]] of corners.entries()) {
     const [x2, y2] = corners[(i + 1) % corners.length]!;
@@ -38,7 +38,7 @@ function centreOf(corners: readonly Corner[]): Corner {
 }
 
 /** Distance from a point to the nearest side of a polygon. */
-function clearance([px, py]: Corner, corners: readonly Corner[]): number {
+export function clearance([px, py]: Corner, corners: readonly Corner[]): number {
   const distances = corners.map(([x1, y1], i) => {
     const [x2, y2] = corners[(i + 1) % corners.length]!;
     const [dx, dy] = [x2 - x1, y2 - y1];
@@ -70,9 +70,9 @@ export function patchNodes(
   patches: readonly Patch[],
   fabrics: readonly DrawnFabric[],
   at: Placing,
-  options: { id: string; idPrefix: string; shift?: (patch: Patch) => Corner },
+  options: { id: string; idPrefix: string; shift?: (patch: Patch) => Corner; arrows?: boolean },
 ): SceneNode[] {
-  const { id, idPrefix, shift } = options;
+  const { id, idPrefix, shift, arrows: withArrows = true } = options;
   const byFabric = fabrics.map((): Corner[][] => []);
   const others: Corner[][] = [];
   const arrows: SceneNode[] = [];
@@ -81,7 +81,7 @@ export function patchNodes(
     const corners = outlineOf(patch.outline).map(([x, y]): Corner => [x + dx, y + dy]);
     const index = fabrics.findIndex(({ name }) => name === patch.fabric);
     (byFabric[index] ?? others).push(corners);
-    arrows.push(...printArrow(patch, corners, at, safeColour(fabrics[index]?.colour ?? "")));
+    if (withArrows) arrows.push(...printArrow(patch, corners, at, safeColour(fabrics[index]?.colour ?? "")));
   }
   const seam = { stroke: INK, strokeWidth: 0.5 / at.scale };
   const groups = byFabric.flatMap((outlines, i): SceneNode[] => {

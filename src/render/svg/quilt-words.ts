@@ -3,6 +3,13 @@ import type { BlockDesign, QuiltTop } from "../../quilt/types.ts";
 import { ticksOf } from "./patches.ts";
 import { type Fact, spokenSize } from "./words.ts";
 
+const TURNS: Readonly<Record<number, string>> = {
+  0: "upright",
+  90: "turned right",
+  180: "turned half round",
+  270: "turned left",
+};
+
 /** All the words that stand in drawings of quilt tops and blocks. */
 export const QUILT_WORDS = {
   top: "Quilt top",
@@ -12,6 +19,22 @@ export const QUILT_WORDS = {
   units: "Units to sew",
   finished: "Finished block",
   apart: "Its units, set apart",
+  bags: "Bags",
+  bag: (letter: string, size: string, further: string, fabric: string) =>
+    `${letter}: ${size}${further}, ${fabric}`,
+  strip: (width: string) => `strips ${width} wide`,
+  cutFurther: {
+    none: "",
+    "once-diagonal": ", halved",
+    "twice-diagonal": ", quartered",
+    template: ", by template",
+  },
+  unitMade: (name: string, kind: string, method: string) =>
+    method === "" ? `${kind}, bag ${name}` : `${name}: ${kind}, ${method}`,
+  made: (count: number, turns: readonly number[], order: number) => {
+    const turned = turns.map((turn) => TURNS[turn] ?? `${turn}°`).join(" or ");
+    return `${order === 0 ? "As lettered" : "Of the same bags, other heaps"}, ${count} placed ${turned}:`;
+  },
   arrows: "An arrow in a patch shows where the print's top points.",
 } as const;
 

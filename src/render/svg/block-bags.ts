@@ -1,0 +1,117 @@
+import type { HeapRecord, PatchRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { Ruler } from "../../length/types.ts";
+import type { BlockMaking, Making } from "../../making/types.ts";
+import type { FabricPlan } from "../../plan/types.ts";
+import type { BlockDesign, Patch } from "../../quilt/types.ts";
+import { textWidth } from "./metrics.ts";
+import { type Corner, centreOf, clearance, outlineOf, type Placing } from "./patches.ts";
+import { QUILT_WORDS } from "./quilt-words.ts";
+import type { SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import { spokenSize } from "./words.ts";
+
+/** How the blocks of a plan are made, for the letters in their drawings. */
+export interface BlockBags {
+  making: Making;
+  fabrics: readonly FabricPlan[];
+  /** Index of the design among the top's. */
+  design: number;
+}
+
+/** The ways one design is made: the same units out of other heaps where a print has to stand upright. */
+export function makingsOf({ making, design }: BlockBags): BlockMaking[] {
+  return making.blocks.filter((each) => each.design === design);
+}
+
+interface UnitMade {
+  unit: UnitRecord;
+  heap: HeapRecord;
+}
+
+/** What makes one unit of a block; null where nothing does. */
+export function unitMade(
+  { making }: BlockBags,
+  block: BlockMaking | undefined,
+  index: number,
+): UnitMade | null {
+  const place = block?.units[index] ?? null;
+  if (place === null) return null;
+  const unit = making.units[place.unit];
+  const heap = unit?.heaps[place.heap];
+  return unit === undefined || heap === undefined ? null : { unit, heap };
+}
+
+function patchRecord(bags: BlockBags, patch: Patch): PatchRecord | null {
+  const [block] = makingsOf(bags);
+  const made = unitMade(bags, block, patch.origin.unit ?? -1);
+  return made?.heap.patches.find(({ spot }) => spot === patch.origin.part) ?? null;
+}
+
+const LARGEST = 15;
+const SMALLEST = 6.5;
+
+/** The bag's letter in every patch that has room for it; `shift` moves a patch with its unit, in millimetres. */
+export function bagLetters(
+  patches: readonly Patch[],
+  bags: BlockBags,
+  at: Placing,
+  shift: (patch: Patch) => Corner,
+  inkOn: (fabric: string) => string,
+): SceneNode[] {
+  return patches.flatMap((patch): SceneNode[] => {
+    const text = patchRecord(bags, patch)?.letters.join("/") ?? "";
+    if (text === "") return [];
+    const [dx, dy] = shift(patch);
+    const corners = outlineOf(patch.outline).map(([x, y]): Corner => [x + dx, y + dy]);
+    const [cx, cy] = centreOf(corners);
+    const room = clearance([cx, cy], corners) * at.scale * 2;
+    // The circle that fits inside the patch holds the letter whole.
+    const per = Math.hypot(textWidth(text, 1, true), 1);
+    const size = Math.min(LARGEST, (room * 0.92) / per);
+    if (size < SMALLEST) return [];
+    const [x, y] = [at.x + cx * at.scale, at.y + cy * at.scale];
+    const box = { x: x - room, y: y - size * 0.62, width: room * 2, height: size * 1.24 };
+    return [textIn(text, box, { size, bold: true, anchor: "middle", fill: inkOn(patch.fabric) })];
+  });
+}
+
+/** `A: 4 1/2 x 2 1/2 in hens`: every bag that the block's patches come out of, in the order of the letters. */
+export function bagLines(design: BlockDesign, bags: BlockBags, ruler: Ruler): string[] {
+  const letters = new Set(
+    makingsOf(bags).flatMap((block) =>
+      design.units.flatMap((_, i) =>
+        (unitMade(bags, block, i)?.heap.patches ?? []).flatMap((p) => p.letters),
+      ),
+    ),
+  );
+  return bags.fabrics.flatMap(({ name, pieces }) =>
+    pieces
+      .filter(({ letter }) => letters.has(letter))
+      .map(({ letter, across, along, fullWidth, subcut }) =>
+        QUILT_WORDS.bag(
+          letter,
+          fullWidth
+            ? QUILT_WORDS.strip(spokenSize(along, along, ruler).split(" × ")[1] ?? "")
+            : spokenSize(across, along, ruler),
+          QUILT_WORDS.cutFurther[subcut],
+          name,
+        ),
+      ),
+  );
+}
+
+/** Units by name, kind and method as they are really made, with how many one block takes. */
+export function unitMadeLines(design: BlockDesign, bags: BlockBags): string[] {
+  return makingsOf(bags).flatMap((block, i, all) => {
+    const counts = new Map<string, number>();
+    for (const [index] of design.units.entries()) {
+      const made = unitMade(bags, block, index);
+      if (made === null) continue;
+      const { unit, heap } = made;
+      const words = QUILT_WORDS.unitMade(heap.name, unit.kind, unit.steps.length === 0 ? "" : unit.method);
+      counts.set(words, (counts.get(words) ?? 0) + 1);
+    }
+    const lines = [...counts].map(([words, count]) => `${count} × ${words}`);
+    return all.length === 1 ? lines : [QUILT_WORDS.made(block.count, block.turns, i), ...lines];
+  });
+}
