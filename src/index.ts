@@ -23,7 +23,7 @@ export { type EngineJob, runJob } from "./engine/index.ts";
 export { EIGHTH_INCH_RULER, floor, parseLength, QUARTER_CENTIMETRE_RULER } from "./length/index.ts";
 export { checkQuilt, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
-export { restate, unitList, unitSizes } from "./quilt/index.ts";
+export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
 export { buyJson, planJson } from "./render/json/index.ts";

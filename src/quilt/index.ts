@@ -7,6 +7,7 @@ export { type Divide, type FlatPoint, straightSplit } from "./straight-split.ts"
 export type * from "./types.ts";
 export { type UnitListed, unitList } from "./unit-list.ts";
 export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
+export { type UnitTurns, unitTurns } from "./unit-turns.ts";
 export { ON_FOUNDATION } from "./units/on-foundation.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 export { countSets } from "./units/strip-sets.ts";

@@ -1,7 +1,7 @@
 import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts";
 import { defineCommand, EXIT } from "../command.ts";
-import { choice, text } from "../option.ts";
+import { choice, text, toggle } from "../option.ts";
 import { json } from "../options.ts";
 import { report } from "../report.ts";
 
@@ -13,6 +13,11 @@ const rounding = choice(
   "true geometry rounded up to the marks, or the constants makers know",
   "exact",
   ["exact", "trade"],
+);
+
+const picture = toggle(
+  "--picture",
+  "print an SVG drawing instead: the unit, or all of them, at rest and in their turns",
 );
 
 function pieceLine(piece: PieceSaid, width: number): string {
@@ -58,14 +63,25 @@ export const sizes = defineCommand({
     { name: "[unit]", help: 'for example "flying geese" or "half-square triangle"' },
     { name: "[size]", help: 'finished size: "4 x 2"' },
   ],
-  options: { unit, seam, ruler, rounding, json },
+  options: { unit, seam, ruler, rounding, picture, json },
   examples: [
     "sizes",
     'sizes "flying geese" "4 x 2"',
     'sizes "half-square triangle" 10 --unit cm --rounding trade',
+    "sizes --picture > units.svg",
   ],
   async run([kind, size], values, io) {
-    const { unitList, unitSizes } = await import("../../index.ts");
+    const { loadDrawings, unitList, unitSizes, unitTurns } = await import("../../index.ts");
+    if (values.picture) {
+      const units = unitTurns(kind ?? null);
+      if (units.length === 0) {
+        const known = unitList().map(({ name }) => name);
+        io.talk(`There is no unit \`${kind}\`. Known here: ${known.join(", ")}.\n`);
+        return EXIT.usage;
+      }
+      io.out((await loadDrawings()).drawUnits(units));
+      return EXIT.done;
+    }
     if (kind === undefined) {
       const units = unitList();
       io.out(values.json ? `${JSON.stringify(units, null, 2)}\n` : listText(units));

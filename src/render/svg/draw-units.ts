@@ -1,0 +1,104 @@
+import type { Patch } from "../../quilt/types.ts";
+import type { UnitTurns } from "../../quilt/unit-turns.ts";
+import { toSvg } from "./canvas.ts";
+import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { onPaper } from "./paper.ts";
+import { outlineNodes, type Placing, patchNodes, rectangle, ticksOf } from "./patches.ts";
+import type { Scene, SceneNode } from "./scene.ts";
+import { textIn } from "./text.ts";
+import { shorten } from "./text-fit.ts";
+import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import { titleBlock } from "./title-block.ts";
+
+/** All the words of the sheet of units. */
+export const UNIT_SHEET_WORDS = {
+  over: "Units",
+  name: "Units at rest and in their turns",
+  facts: (units: number) => [{ caption: "Units", value: String(units) }],
+  turned: ["at rest", "turned right  >", "half round  v", "turned left  <"],
+  parts: (parts: readonly string[]) => `fabrics in order: ${parts.join(", ")}`,
+  description: "Every unit drawn at rest, turned a quarter right, half round and a quarter left.",
+} as const;
+
+/** Greys and a warm tone that stay apart in print; parts get them in order. */
+const TONES = ["#8a5a44", "#efe6d4", "#5f7f8c", "#c9a24b", "#3f4a57", "#b9c2b0"] as const;
+
+const SIDE = 74;
+const NAME_COLUMN = 250;
+const ROW = SIDE + 26;
+const HEAD = 20;
+const APART = (PAGE_WIDTH - NAME_COLUMN) / 4;
+
+/** Tone of a part by its place in the order of parts. */
+function tones(parts: readonly string[]): DrawnFabric[] {
+  return parts.map((name, i) => ({ name, colour: TONES[i % TONES.length] ?? TONES[0] }));
+}
+
+function unitRow(unit: UnitTurns, index: number, y: number): SceneNode[] {
+  const fabrics = tones(unit.parts);
+  const nodes: SceneNode[] = [
+    textIn(unit.name, { x: 0, y: y + 8, width: NAME_COLUMN - 12, height: 16 }, { size: 12, bold: true }),
+    textIn(
+      shorten(UNIT_SHEET_WORDS.parts(unit.parts), NAME_COLUMN - 12, 9),
+      { x: 0, y: y + 27, width: NAME_COLUMN - 12, height: 13 },
+      { size: 9 },
+    ),
+  ];
+  for (const [i, { across, down, patches, turn }] of unit.turns.entries()) {
+    const [wide, high] = [ticksOf(across) / TICKS_PER_MM, ticksOf(down) / TICKS_PER_MM];
+    const scale = Number((SIDE / Math.max(wide, high)).toFixed(6));
+    const at: Placing = { x: NAME_COLUMN + i * APART + 2, y, scale };
+    const drawn = patches.map(
+      ({ part, outline }): Patch => ({
+        outline,
+        fabric: part,
+        up: null,
+        origin: { place: "block", block: null, unit: 0, part, border: null },
+      }),
+    );
+    const id = `unit-${index + 1}-turn-${turn}`;
+    nodes.push(
+      ...patchNodes(drawn, fabrics, at, { id, idPrefix: "units-" }),
+      ...outlineNodes([rectangle(0, 0, wide, high)], at, 1, `${id}-edge`),
+    );
+  }
+  return nodes;
+}
+
+/** Units in rows, each at rest and in its three other turns, as plain data. */
+export function unitsScene(units: readonly UnitTurns[]): Scene {
+  const { over, name, facts, turned, description } = UNIT_SHEET_WORDS;
+  const head = titleBlock({ over, name, colour: null, facts: facts(units.length) });
+  const nodes: SceneNode[] = [...head.nodes];
+  let y = head.height;
+  for (const [i, words] of turned.entries())
+    nodes.push(
+      textIn(
+        words,
+        { x: NAME_COLUMN + i * APART, y, width: APART - 4, height: 14 },
+        { size: 9.5, bold: true },
+      ),
+    );
+  y += HEAD;
+  for (const [i, unit] of units.entries()) {
+    nodes.push(...unitRow(unit, i, y));
+    y += ROW;
+  }
+  // Parts get their tones by order, so that the unit with most parts needs all there are.
+  const most = units.reduce<readonly string[]>(
+    (all, { parts }) => (parts.length > all.length ? parts : all),
+    [],
+  );
+  return {
+    idPrefix: "units-",
+    title: name,
+    description,
+    patterns: fabricPatterns(tones(most), SIDE / 100),
+    ...onPaper(nodes, y),
+  };
+}
+
+/** The sheet of units, as an SVG document. */
+export function drawUnits(units: readonly UnitTurns[]): string {
+  return toSvg(unitsScene(units));
+}
