@@ -93,6 +93,8 @@ export async function whatToWrite(disk: Disk, result: Result): Promise<Intent> {
     else intent.left.push(name);
   }
 
+  // Where all is hers there is nothing to remember.
+  if (written.size === 0 && manifest.size === 0) return intent;
   const bytes = printManifest(written);
   const sha256 = fingerprint(bytes);
   // One that cannot be read is somebody else's file, or damaged, and is not written over unasked.

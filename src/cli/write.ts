@@ -10,7 +10,7 @@ import {
 } from "../diagnostics/folders.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { type Disk, realDisk } from "./disk.ts";
-import { takeLock } from "./lock.ts";
+import { sweepLocks, takeLock } from "./lock.ts";
 import { CHANGED, type FolderError, mend, switchFiles, WORK } from "./switch-files.ts";
 import { type Result, whatToWrite } from "./what-to-write.ts";
 
@@ -18,9 +18,6 @@ export type { Files } from "./what-to-write.ts";
 
 /** Milliseconds to wait for another run that writes into the same folder. */
 const PATIENCE = 10_000;
-
-/** No run waits this long for its turn. In milliseconds. */
-const OLD = 600_000;
 
 const LOCK = ".crossgrain-lock";
 
@@ -41,16 +38,6 @@ function unknown(named: string): Outcome<true> {
   return { value: null, diagnostics: [folderHalfWritten(named, join(named, WORK))] };
 }
 
-/** Locks that runs which were killed left while they waited. */
-async function sweep(disk: Disk, folder: string): Promise<void> {
-  for (const name of await disk.list(folder)) {
-    if (!name.startsWith(`${LOCK}.`)) continue;
-    const path = join(folder, name);
-    const age = Date.now() - (await disk.modified(path).catch(() => Date.now()));
-    if (age > OLD) await disk.remove(path).catch(() => undefined);
-  }
-}
-
 /** Writes the result, or undoes what was begun. */
 async function write(
   disk: Disk,
@@ -58,7 +45,7 @@ async function write(
   mayGoOn: () => Promise<boolean>,
 ): Promise<Outcome<string[]>> {
   const { folder, named, by } = result;
-  await sweep(disk, folder);
+  await sweepLocks(disk, join(folder, LOCK));
   const mended = await mend(disk, folder, named);
   if (mended.value === null) return { value: null, diagnostics: mended.diagnostics };
   const told = mended.diagnostics;
