@@ -29,8 +29,6 @@ export const CHANGED = "CHANGED-MEANWHILE";
 export const WORK = ".crossgrain-work";
 /** Lists the steps, for as long as they may have to be undone. */
 const JOURNAL = "journal.json";
-/** Name of the journal from the moment on at which the new files count. */
-const DONE = "done.json";
 const UNFINISHED = "journal.part";
 
 const WAITING = /^\d+\.(?:new|old)$/;
@@ -59,7 +57,7 @@ function changed(file: string): FolderError {
 /**
  * Takes the steps, all or none. New files are first written whole beside their places. Then the old ones are moved
  * aside, which is where one that is held open refuses, and looked at again; then the new ones are moved to places that
- * are free. From the first move on a journal tells how to undo it, until renaming that journal makes the new files count.
+ * are free. From the first move on a journal tells how to undo it, until removing that journal makes the new files count.
  * Whenever it is stopped, the folder holds some of the old files or some of the new ones, never some of both.
  * @param mayGoOn asked before the first move; when it may not, nothing is moved and the answer is false
  * @throws when it stopped on the way; `mend` then undoes it, now or in the next run
@@ -100,7 +98,7 @@ export async function switchFiles(
     await of(name, disk.rename(at(`${i}.new`), join(folder, name)));
   }
   await disk.settle(folder);
-  await disk.rename(at(JOURNAL), at(DONE));
+  await disk.remove(at(JOURNAL));
   // The new files count. What is left over is no matter, and goes when the next run comes.
   await disk.settle(work).catch(() => undefined);
   await clear(disk, work).catch(() => undefined);
@@ -112,7 +110,6 @@ async function empty(disk: Disk, work: string): Promise<void> {
   for (const name of await disk.list(work)) {
     if (WAITING.test(name) || name === UNFINISHED) await disk.remove(join(work, name));
   }
-  await disk.remove(join(work, DONE));
 }
 
 async function clear(disk: Disk, work: string): Promise<void> {

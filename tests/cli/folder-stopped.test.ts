@@ -178,6 +178,37 @@ describe("a run that is killed", () => {
     expect(ends.hers).toBeGreaterThan(ends.replaced);
   });
 
+  test("an old file left over from a run that was done is never taken for one of a later run", async () => {
+    let met = 0;
+    for await (const { disk } of stoppedRuns()) {
+      const work = join(MADE, ".crossgrain-work");
+      if ((await disk.kind(join(work, "0.old"))) === null || (await disk.kind(join(work, "journal.json"))))
+        continue;
+      met++;
+      // It cannot be cleared away at once, and the next run is killed as soon as its own journal is there.
+      let failed = false;
+      let journals = 0;
+      const stubborn = watched(disk, (step, [from, to]) => {
+        if (journals > 0) refuse("KILLED");
+        if (step === "remove" && String(from).endsWith(".old") && !failed) {
+          failed = true;
+          refuse("EBUSY");
+        }
+        if (step === "rename" && String(to).endsWith("journal.json")) {
+          journals++;
+          void disk.rename(String(from), String(to));
+          refuse("KILLED");
+        }
+      });
+      await writeFiles(first, stubborn);
+      expect([failed, journals]).toEqual([true, 1]);
+      buryHolder(disk, MADE);
+      await writeFiles(refused, disk);
+      expect(seenOn(disk)).toEqual(after);
+    }
+    expect(met).toBeGreaterThan(0);
+  });
+
   test("a journal that cannot be read is told of, and nothing is touched", async () => {
     for await (const { disk } of stoppedRuns()) {
       const journal = join(MADE, ".crossgrain-work", "journal.json");
