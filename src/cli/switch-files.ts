@@ -172,6 +172,7 @@ async function putBack(disk: Disk, folder: string, notes: readonly Noted[]): Pro
  */
 export async function mend(disk: Disk, folder: string, named: string): Promise<Outcome<true>> {
   const work = join(folder, WORK);
+  const kept = join(named, WORK);
   const kind = await disk.kind(work);
   if (kind === null) return { value: true, diagnostics: [] };
   if (kind !== "folder") throw Object.assign(new Error(`${WORK} is in the way`), { code: "EEXIST" });
@@ -181,7 +182,7 @@ export async function mend(disk: Disk, folder: string, named: string): Promise<O
   }
   try {
     const notes = readNotes(new TextDecoder().decode(await disk.read(join(work, JOURNAL))));
-    if (notes === null) return { value: null, diagnostics: [folderHalfWritten(named, join(named, WORK))] };
+    if (notes === null) return { value: null, diagnostics: [folderHalfWritten(named, kept, false)] };
     const beside = await putBack(disk, folder, notes);
     await disk.settle(folder);
     await disk.remove(join(work, JOURNAL));
@@ -190,6 +191,6 @@ export async function mend(disk: Disk, folder: string, named: string): Promise<O
     return { value: true, diagnostics: [folderMended(named), ...told] };
   } catch (error) {
     if ((error as FolderError).code === undefined) throw error;
-    return { value: null, diagnostics: [folderHalfWritten(named, join(named, WORK))] };
+    return { value: null, diagnostics: [folderHalfWritten(named, kept, true)] };
   }
 }

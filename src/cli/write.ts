@@ -35,7 +35,7 @@ function toldOf(error: FolderError, { named, by }: Result): Diagnostic {
 
 /** Where not even the disk can be asked, the worst is told. */
 function unknown(named: string): Outcome<true> {
-  return { value: null, diagnostics: [folderHalfWritten(named, join(named, WORK))] };
+  return { value: null, diagnostics: [folderHalfWritten(named, join(named, WORK), true)] };
 }
 
 /** Writes the result, or undoes what was begun. */

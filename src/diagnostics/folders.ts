@@ -81,13 +81,19 @@ export function folderBusy(folder: string, lock: string): Diagnostic {
   );
 }
 
-/** Writing stopped between two files and the old ones cannot be put back now. The next run tries again. */
-export function folderHalfWritten(folder: string, kept: string): Diagnostic {
+/**
+ * Writing stopped between two files and the old ones cannot be put back now.
+ * The next run tries again, if it `mayMend`: can read how.
+ */
+export function folderHalfWritten(folder: string, kept: string, mayMend: boolean): Diagnostic {
+  const hint = mayMend
+    ? "Close other programs that use the folder and run the command again, which first puts it back."
+    : "Its journal there is damaged, so this is for you to do: take what you need from its files, then remove it.";
   return told(
     "FOLDER-HALF-WRITTEN",
     "error",
     `${folder} is incomplete: writing into it was stopped halfway, and what stood there before could not be put back. Do not cut by it.`,
-    `Nothing is lost; what stood there is in ${kept}. Close other programs that use the folder and run the command again, which first puts it back.`,
+    `Nothing is lost; what stood there is in ${kept}. ${hint}`,
   );
 }
 

@@ -220,6 +220,7 @@ describe("a run that is killed", () => {
         const { value, diagnostics } = await writeFiles(second, torn);
         expect([value, diagnostics[0]?.code]).toEqual([null, "FOLDER-HALF-WRITTEN"]);
         expect(diagnostics[0]?.hint).toContain(join("made", ".crossgrain-work"));
+        expect(diagnostics[0]?.hint).toContain("Its journal there is damaged");
         expect(seenOn(torn)).toEqual(was);
       }
     }
