@@ -1,8 +1,12 @@
 // Plans the demo cut lists and the demo quilt, as a maker would from the shell, into out/ or the folder named.
+// Files there that were changed by hand or merged are refused by name; --replace writes over them.
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 
-const into = process.argv[2] === undefined ? "out" : resolve(process.argv[2]);
+const given = process.argv.slice(2);
+const [named] = given.filter((word) => word !== "--replace");
+const into = named === undefined ? "out" : resolve(named);
+const replace = given.includes("--replace") ? ["--replace"] : [];
 process.chdir(fileURLToPath(new URL("..", import.meta.url)));
 const { main, processIo } = await import("../.build/main.js");
 
@@ -13,7 +17,7 @@ const DEMOS = [
 ];
 const io = processIo();
 for (const [file, folder] of DEMOS) {
-  const words = ["plan", `fixtures/${file}.yaml`, "--out", join(into, folder)];
+  const words = ["plan", `fixtures/${file}.yaml`, "--out", join(into, folder), ...replace];
   const code = await main(words, io);
   if (code !== 0) process.exit(code);
 }

@@ -1,6 +1,18 @@
-import { copyFile, link, open, readdir, readFile, rename, rm, stat } from "node:fs/promises";
+import {
+  copyFile,
+  link,
+  lstat,
+  mkdir,
+  open,
+  readdir,
+  readFile,
+  rename,
+  rm,
+  rmdir,
+  stat,
+} from "node:fs/promises";
 
-/** What keeping a file safe asks of the disk. A port, so that a test can let any step of it fail. */
+/** What keeping files safe asks of the disk. A port, so that a test can let any step of it fail. */
 export interface Disk {
   read(path: string): Promise<Uint8Array>;
   /** Writes a new file and does not return before it is on the disk. Nothing is left of one that fails. */
@@ -11,6 +23,14 @@ export interface Disk {
   remove(path: string): Promise<void>;
   /** Names in a folder. */
   list(folder: string): Promise<string[]>;
+  /** Makes a folder and those above it; the topmost that was made, null when all were there. */
+  makeFolder(path: string): Promise<string | null>;
+  /** Removes a folder that is empty, and fails for one that is not. */
+  removeFolder(path: string): Promise<void>;
+  /** What stands there, without following a link; null when nothing does. */
+  kind(path: string): Promise<"file" | "folder" | "other" | null>;
+  /** The same for every name and link that leads to one file; null when there is none. */
+  identity(path: string): Promise<string | null>;
   mode(path: string): Promise<number>;
   /** Milliseconds since 1970. */
   modified(path: string): Promise<number>;
@@ -20,6 +40,15 @@ export interface Disk {
 
 /** Systems on which a file cannot have two names. */
 const NO_LINKS = ["EPERM", "ENOTSUP", "EOPNOTSUPP", "ENOSYS", "EMLINK"];
+
+async function nullWhenAbsent<T>(asked: Promise<T>): Promise<T | null> {
+  try {
+    return await asked;
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENOENT") return null;
+    throw error;
+  }
+}
 
 async function sync(path: string, flags: string): Promise<void> {
   const file = await open(path, flags);
@@ -56,6 +85,17 @@ export const realDisk: Disk = {
   },
   remove: (path) => rm(path, { force: true }),
   list: (folder) => readdir(folder),
+  makeFolder: async (path) => (await mkdir(path, { recursive: true })) ?? null,
+  removeFolder: rmdir,
+  async kind(path) {
+    const found = await nullWhenAbsent(lstat(path));
+    if (found === null) return null;
+    return found.isFile() ? "file" : found.isDirectory() ? "folder" : "other";
+  },
+  async identity(path) {
+    const found = await nullWhenAbsent(stat(path, { bigint: true }));
+    return found === null ? null : `${found.dev}:${found.ino}`;
+  },
   mode: async (path) => (await stat(path)).mode & 0o777,
   modified: async (path) => (await stat(path)).mtimeMs,
   settle: (folder) => sync(folder, "r").catch(() => undefined),

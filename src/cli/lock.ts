@@ -1,5 +1,6 @@
 import { randomUUID } from "node:crypto";
 import { hostname } from "node:os";
+import { basename, dirname, join } from "node:path";
 import type { Disk } from "./disk.ts";
 
 /** A change takes milliseconds; a lock this old was left by a run that died. In milliseconds. */
@@ -66,6 +67,18 @@ async function breakLock(disk: Disk, path: string, text: string): Promise<void> 
   }
   if ((await readLock(disk, aside)) !== text) await disk.link(aside, path).catch(() => undefined);
   await disk.remove(aside).catch(() => undefined);
+}
+
+/** Removes what runs that died while they waited for this lock have left. */
+export async function sweepLocks(disk: Disk, path: string): Promise<void> {
+  const folder = dirname(path);
+  for (const name of await disk.list(folder)) {
+    if (!name.startsWith(`${basename(path)}.`)) continue;
+    const waiting = join(folder, name);
+    const text = await readLock(disk, waiting);
+    if (text !== null && (await isLeft(disk, waiting, text)))
+      await disk.remove(waiting).catch(() => undefined);
+  }
 }
 
 /**

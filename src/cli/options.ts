@@ -29,6 +29,11 @@ export const budget = aboveZero(
 
 export const out = text("--out <folder>", "folder to write into", "out/NAME, after the plan's name");
 
+export const replace = toggle(
+  "--replace",
+  "write over files that are in the way, though this program did not write them or you have changed them",
+);
+
 export const pdf = toggle("--pdf", "write the cutting book as a PDF too");
 
 export const paper = choice(

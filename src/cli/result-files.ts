@@ -1,31 +1,9 @@
 import type { Plan } from "../plan/types.ts";
+import { fileNamePart } from "./file-names.ts";
 import type { Files } from "./write.ts";
 
 /** The book for the printer, written when it is asked for. */
 export const PDF_NAME = "book.pdf";
-
-/** A name as part of a file name: letters and digits of any script, the rest as single dashes. */
-export function fileNamePart(name: string): string {
-  return name
-    .normalize("NFC")
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, "-")
-    .replace(/^-|-$/g, "")
-    .slice(0, 60);
-}
-
-/** Files that are written only when they are asked for. */
-const ASKED_FOR: readonly string[] = [PDF_NAME, "handout.md", "handout.txt"];
-
-/** Whether a file of this name is one that an earlier plan may have left in the folder and this one may not write. */
-export function mayBeOutdated(name: string): boolean {
-  return (
-    ASKED_FOR.includes(name) ||
-    /^((cut|block|foundation)-\d+(-.*)?|template-t\d+|top|blocks|pressing|assembly|borders|finishing)\.(svg|png)$/u.test(
-      name,
-    )
-  );
-}
 
 function numbered(what: string, index: number, name: string): string {
   return `${[what, String(index + 1), fileNamePart(name)].filter((part) => part !== "").join("-")}.svg`;

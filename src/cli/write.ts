@@ -1,46 +1,107 @@
-import { mkdir, mkdtemp, readdir, rename, rm, writeFile } from "node:fs/promises";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { folderNotWritable } from "../diagnostics/files.ts";
-import type { Outcome } from "../diagnostics/types.ts";
+import {
+  folderBusy,
+  folderChangedMeanwhile,
+  folderFileHeld,
+  folderHalfWritten,
+  folderInTheWay,
+  folderOldLeft,
+} from "../diagnostics/folders.ts";
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { type Disk, realDisk } from "./disk.ts";
+import { sweepLocks, takeLock } from "./lock.ts";
+import { CHANGED, type FolderError, mend, switchFiles, WORK } from "./switch-files.ts";
+import { type Result, whatToWrite } from "./what-to-write.ts";
 
-/** Names and contents of the files of one result. */
-export type Files = Readonly<Record<string, string | Uint8Array>>;
+export type { Files } from "./what-to-write.ts";
 
-/** A folder in a file's place would stop the renaming halfway, so it is looked for before. */
-async function refuseFolders(folder: string, names: readonly string[]): Promise<void> {
-  const inside = await readdir(folder, { withFileTypes: true });
-  if (inside.some((entry) => entry.isDirectory() && names.includes(entry.name))) {
-    throw Object.assign(new Error("a folder is in the way"), { code: "EISDIR" });
+/** Milliseconds to wait for another run that writes into the same folder. */
+const PATIENCE = 10_000;
+
+const LOCK = ".crossgrain-lock";
+
+/** What systems say of a file that a program holds open, or that may not be moved. */
+const HELD = ["EBUSY", "EPERM", "EACCES", "ETXTBSY"];
+
+function toldOf(error: FolderError, { named, by }: Result): Diagnostic {
+  const { code, file } = error;
+  // An error without a code of the system's is a fault of this program.
+  if (code === undefined) throw error;
+  if (file !== undefined && code === CHANGED) return folderChangedMeanwhile(named, file);
+  if (file !== undefined && HELD.includes(code)) return folderFileHeld(named, file, by !== "picture");
+  return folderNotWritable(named, code);
+}
+
+/** Where not even the disk can be asked, the worst is told. */
+function unknown(named: string): Outcome<true> {
+  return { value: null, diagnostics: [folderHalfWritten(named, join(named, WORK), true)] };
+}
+
+/** Writes the result, or undoes what was begun. */
+async function write(
+  disk: Disk,
+  result: Result,
+  mayGoOn: () => Promise<boolean>,
+): Promise<Outcome<string[]>> {
+  const { folder, named, by } = result;
+  await sweepLocks(disk, join(folder, LOCK));
+  const mended = await mend(disk, folder, named);
+  if (mended.value === null) return { value: null, diagnostics: mended.diagnostics };
+  const told = mended.diagnostics;
+  const { steps, obstacles, left } = await whatToWrite(disk, result);
+  if (obstacles.length > 0)
+    return { value: null, diagnostics: [...told, folderInTheWay(named, obstacles, by !== "picture")] };
+  try {
+    const done = await switchFiles(disk, folder, steps, mayGoOn);
+    if (!done) {
+      await mend(disk, folder, named);
+      return { value: null, diagnostics: [...told, folderBusy(named, join(named, LOCK))] };
+    }
+  } catch (error) {
+    const undone = await mend(disk, folder, named).catch(() => unknown(named));
+    if (undone.value === null) return { value: null, diagnostics: [...told, ...undone.diagnostics] };
+    const beside = undone.diagnostics.filter(({ severity }) => severity === "warning");
+    return { value: null, diagnostics: [...told, ...beside, toldOf(error as FolderError, result)] };
+  }
+  if (left.length > 0) told.push(folderOldLeft(named, left));
+  return { value: Object.keys(result.files), diagnostics: told };
+}
+
+/** Removes folders that were made for a result that did not come, if nothing has been put into them. */
+async function unmake(disk: Disk, folder: string, topmost: string): Promise<void> {
+  for (let path = folder; ; path = dirname(path)) {
+    await disk.removeFolder(path);
+    if (path === topmost || path === dirname(path)) return;
   }
 }
 
 /**
- * Writes all files of a result, or none: they are written whole into a folder inside the target and then
- * renamed into place, so that a full disk or a missing permission leaves the old result untouched.
- * Files in the folder for which `outdated` holds and which are not written again are removed.
+ * Writes all files of a result into a folder, or none, and remembers them in the folder's manifest. Nothing but what
+ * this program wrote there and nobody changed since is replaced or taken away; whatever else is in the way is named in
+ * the refusal. However the run is stopped, the next one into this folder puts back what stood there.
+ * @returns the names of the result's files
  */
 export async function writeFiles(
-  folder: string,
-  files: Files,
-  outdated: (name: string) => boolean,
+  result: Result,
+  disk: Disk = realDisk,
+  patience: number = PATIENCE,
 ): Promise<Outcome<string[]>> {
+  const { folder, named } = result;
   let made: string | null = null;
-  let partial: string | null = null;
+  let outcome: Outcome<string[]>;
   try {
-    // The topmost folder that had to be made.
-    made = (await mkdir(folder, { recursive: true })) ?? null;
-    await refuseFolders(folder, Object.keys(files));
-    partial = await mkdtemp(join(folder, ".partial-"));
-    for (const [name, content] of Object.entries(files)) await writeFile(join(partial, name), content);
-    for (const name of Object.keys(files)) await rename(join(partial, name), join(folder, name));
-    await rm(partial, { recursive: true, force: true });
-    const left = (await readdir(folder)).filter((name) => outdated(name) && !(name in files));
-    for (const name of left) await rm(join(folder, name), { force: true });
-    return { value: Object.keys(files), diagnostics: [] };
+    made = await disk.makeFolder(folder);
+    const lock = await takeLock(disk, join(folder, LOCK), patience);
+    if (lock === null) return { value: null, diagnostics: [folderBusy(named, join(named, LOCK))] };
+    try {
+      outcome = await write(disk, result, () => lock.holds());
+    } finally {
+      await lock.release().catch(() => undefined);
+    }
   } catch (error) {
-    const leftover = made ?? partial;
-    if (leftover !== null) await rm(leftover, { recursive: true, force: true }).catch(() => undefined);
-    const code = (error as NodeJS.ErrnoException).code ?? "UNKNOWN";
-    return { value: null, diagnostics: [folderNotWritable(folder, code)] };
+    outcome = { value: null, diagnostics: [toldOf(error as FolderError, result)] };
   }
+  if (outcome.value === null && made !== null) await unmake(disk, folder, made).catch(() => undefined);
+  return outcome;
 }

@@ -49,12 +49,15 @@ const WHY_NOT_WRITABLE: Readonly<Record<string, string>> = {
   EPERM: "you have no permission to write there",
   EROFS: "it lies on a disk that is read-only",
   ENOSPC: "the disk is full",
+  EDQUOT: "your share of the disk is full",
+  ENOENT: "the system allows no folder of that name, or it was removed meanwhile",
+  EINVAL: "the system allows no folder of that name",
+  ENAMETOOLONG: "a name is too long for the system",
   ENOTDIR: "part of its path is a file, not a folder",
   EEXIST: "there is a file of that name",
-  EISDIR: "a folder in it has the name of a file to be written",
 };
 
-/** Results could not be written. Nothing half-written is left behind. */
+/** Results could not be written. The folder is as it was. */
 export function folderNotWritable(folder: string, systemCode: string): Diagnostic {
   const why = WHY_NOT_WRITABLE[systemCode] ?? `the system says ${systemCode}`;
   return error(

@@ -19,6 +19,7 @@ describe("plan", () => {
     const ended = crossgrain(["plan", "tide.yaml"], { folder });
     expect(ended.code).toBe(0);
     expect(readdirSync(join(folder, "out", "tide-pool")).sort()).toEqual([
+      ".crossgrain.json",
       "book.html",
       "buy.csv",
       "buy.txt",
@@ -37,13 +38,13 @@ describe("plan", () => {
   test("takes away drawings of fabrics that are no longer there, and nothing else", () => {
     const folder = folderWithQuilt();
     expect(crossgrain(["plan", "tide.yaml", "--out", "here"], { folder }).code).toBe(0);
-    writeFileSync(join(folder, "here", "cut-3-coral.svg"), "<svg/>");
-    writeFileSync(join(folder, "here", "my notes.txt"), "mine");
+    for (const name of ["cut-3-coral.svg", "my notes.txt"]) writeFileSync(join(folder, "here", name), "mine");
+    writeFileSync(join(folder, "tide.yaml"), SMALL.replace("Chalk", "Lime"));
     expect(crossgrain(["plan", "tide.yaml", "--out", "here"], { folder }).code).toBe(0);
     const names = readdirSync(join(folder, "here"));
-    expect(names).not.toContain("cut-3-coral.svg");
-    expect(names).toContain("my notes.txt");
-    expect(names.filter((name) => name.startsWith("."))).toEqual([]);
+    expect(names).not.toContain("cut-2-chalk.svg");
+    for (const name of ["cut-2-lime.svg", "cut-3-coral.svg", "my notes.txt"]) expect(names).toContain(name);
+    expect(names.filter((name) => name.startsWith("."))).toEqual([".crossgrain.json"]);
   });
 
   test("--pdf writes the book as a PDF on the paper asked for, and a later plan without it takes it away", () => {

@@ -1,7 +1,7 @@
-import { join, resolve } from "node:path";
+import { resolve } from "node:path";
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
-import { json, out } from "../options.ts";
+import { json, out, replace } from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
@@ -34,7 +34,7 @@ export const arrange = defineCommand({
     "pairs, by chance, and as the file has it. Each is planned; where a print has an up, what is bought and cut may " +
     "change. Tells in how many places the seams nest, and writes a picture of all of them (arrangements.svg).",
   arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
-  options: { out, json, seed, only },
+  options: { out, replace, json, seed, only },
   examples: [
     "arrange fixtures/quilts/nine-stars.yaml",
     "arrange my-quilt.yaml --only centre,pairs",
@@ -73,18 +73,28 @@ export const arrange = defineCommand({
     else io.out(arrangementsTable(found.value, wanted !== null));
     if (values.json && values.out === null) return EXIT.done;
 
-    const [{ drawArrangements }, { fileNamePart }, { writeFiles }] = await Promise.all([
+    const [{ drawArrangements }, { usualFolder }, { writeFiles }] = await Promise.all([
       front.loadArrangementDrawing(),
-      import("../result-files.ts"),
+      import("../file-names.ts"),
       import("../write.ts"),
     ]);
     const pictures = arrangementPictures(found.value);
     const drawing = drawArrangements(found.value.name, pictures, spec.value.fabrics);
-    const folder = values.out ?? join("out", fileNamePart(found.value.name) || "plan");
+    const named = values.out ?? usualFolder(found.value.name);
+    const folder = resolve(io.folder, named);
+    const inputs = file === "-" ? [] : [resolve(io.folder, file)];
     const files = { "arrangements.svg": drawing };
-    const written = await writeFiles(resolve(io.folder, folder), files, () => false);
+    const written = await writeFiles({
+      folder,
+      named,
+      by: "arrange",
+      files,
+      inputs,
+      replace: values.replace,
+    });
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
-    io.talk(`arrangements.svg written into ${folder}\n`);
+    report(written.diagnostics, undefined, io);
+    io.talk(`arrangements.svg written into ${named}\n`);
     return EXIT.done;
   },
 });

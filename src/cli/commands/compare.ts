@@ -1,4 +1,4 @@
-import { join, resolve } from "node:path";
+import { resolve } from "node:path";
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
 import * as usual from "../options.ts";
@@ -39,7 +39,14 @@ export const compare = defineCommand({
     "of the choices (compare.svg). With --json the comparison is printed as JSON, and the picture is written only " +
     "when --out names a folder.",
   arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
-  options: { out: usual.out, json: usual.json, style: usual.style, budget: usual.budget, minutes },
+  options: {
+    out: usual.out,
+    replace: usual.replace,
+    json: usual.json,
+    style: usual.style,
+    budget: usual.budget,
+    minutes,
+  },
   examples: [
     "compare fixtures/quilts/geese-and-bars.yaml",
     "compare fixtures/quilts/lighthouse-sampler.yaml --out ~/quilts/sampler",
@@ -76,16 +83,27 @@ export const compare = defineCommand({
     io.out(json ? `${JSON.stringify(found.value, null, 2)}\n` : comparisonTable(found.value, ruler));
     if (json && values.out === null) return EXIT.done;
 
-    const [{ drawComparison }, { fileNamePart }, { writeFiles }] = await Promise.all([
+    const [{ drawComparison }, { usualFolder }, { writeFiles }] = await Promise.all([
       loadComparisonDrawing(),
-      import("../result-files.ts"),
+      import("../file-names.ts"),
       import("../write.ts"),
     ]);
     const drawing = drawComparison(found.value, ruler.unit === "in");
-    const folder = values.out ?? join("out", fileNamePart(found.value.name) || "plan");
-    const written = await writeFiles(resolve(io.folder, folder), { "compare.svg": drawing }, () => false);
+    const named = values.out ?? usualFolder(found.value.name);
+    const folder = resolve(io.folder, named);
+    const inputs = file === "-" ? [] : [resolve(io.folder, file)];
+    const { replace } = values;
+    const written = await writeFiles({
+      folder,
+      named,
+      by: "compare",
+      files: { "compare.svg": drawing },
+      inputs,
+      replace,
+    });
     if (written.value === null) return failWith(written.diagnostics, undefined, json, io);
-    io.talk(`compare.svg written into ${folder}\n`);
+    report(written.diagnostics, undefined, io);
+    io.talk(`compare.svg written into ${named}\n`);
     return EXIT.done;
   },
 });

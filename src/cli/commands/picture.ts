@@ -1,9 +1,10 @@
-import { dirname, extname, resolve } from "node:path";
+import { basename, dirname, extname, resolve } from "node:path";
 import { notADrawing } from "../../diagnostics/pictures.ts";
 import { defineCommand, EXIT } from "../command.ts";
-import { font, pixels } from "../options.ts";
+import { font, pixels, replace } from "../options.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
+import type { Files } from "../write.ts";
 
 const width = pixels("--width <pixels>", "width of the picture; its height follows", "1600");
 const USUAL_WIDTH = 1600;
@@ -20,7 +21,7 @@ export const picture = defineCommand({
     "Makes a PNG picture of an SVG drawing that plan or arrange has written, for a newsletter, a shop page or a " +
     "slide, and puts it beside the drawing.",
   arguments: [{ name: "<drawings...>", help: "SVG drawings" }],
-  options: { width, font },
+  options: { width, font, replace },
   examples: [
     "picture out/harbour-lights/cut-1-night-sea.svg",
     "picture out/allotments/top.svg out/allotments/pressing.svg --width 2400",
@@ -32,6 +33,8 @@ export const picture = defineCommand({
       import("../write.ts"),
     ]);
     const named = values.font === null ? [] : [resolve(io.folder, values.font)];
+    const inputs = [...drawings.map((drawing) => resolve(io.folder, drawing)), ...named];
+    const made: { drawing: string; folder: string; files: Files }[] = [];
     for (const drawing of drawings) {
       const input = await readInput(drawing, io);
       if (input.value === null) return failWith(input.diagnostics, undefined, false, io);
@@ -40,11 +43,23 @@ export const picture = defineCommand({
       const fonts = await fontsFor(textsOf(text), named);
       report(fonts.diagnostics, undefined, io);
       const path = resolve(io.folder, drawing);
-      const name = path.slice(dirname(path).length + 1, path.length - extname(path).length);
+      const name = basename(path, extname(path));
       const files = await pictureFiles({ [`${name}.svg`]: text }, values.width ?? USUAL_WIDTH, fonts);
       if (files === null) return failWith([notADrawing(drawing)], undefined, false, io);
-      const written = await writeFiles(dirname(path), files, () => false);
+      made.push({ drawing, folder: dirname(path), files });
+    }
+    for (const { drawing, folder, files } of made) {
+      const beside = dirname(drawing);
+      const written = await writeFiles({
+        folder,
+        named: beside,
+        by: "picture",
+        files,
+        inputs,
+        replace: values.replace,
+      });
       if (written.value === null) return failWith(written.diagnostics, undefined, false, io);
+      report(written.diagnostics, undefined, io);
       io.talk(`${drawing.slice(0, drawing.length - extname(drawing).length)}.png written\n`);
     }
     return EXIT.done;

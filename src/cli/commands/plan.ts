@@ -1,4 +1,4 @@
-import { join, resolve } from "node:path";
+import { resolve } from "node:path";
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
@@ -15,24 +15,26 @@ import {
   pdf,
   png,
   prefer,
+  replace,
   ruler,
   style,
   thorough,
 } from "../options.ts";
 import { planFile } from "../planning.ts";
-import { failWith } from "../report.ts";
+import { failWith, report } from "../report.ts";
 
 export const plan = defineCommand({
   name: "plan",
   summary: "buy list, cutting plan, drawings and steps, written into a folder",
   about:
     "Works out what to buy and how to cut it with the least waste, prints the buy list, the cutting steps and " +
-    "where the cloth goes, and writes them into a folder together with a cutting diagram for each fabric (SVG), " +
+    "where the cloth goes, and writes them into a folder (files of yours in the way are named and not written over) together with a cutting diagram for each fabric (SVG), " +
     "a book to work from (book.html, which also prints), for a quilt how it is sewn (sewing.txt, and blocks, assembly, pressing, borders and finishing as SVG), tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written " +
     "only when --out names a folder.",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
   options: {
     out,
+    replace,
     json,
     style,
     prefer,
@@ -72,21 +74,30 @@ export const plan = defineCommand({
       io.out(planJson(made.plan));
       return EXIT.done;
     }
-    const [{ fileNamePart, mayBeOutdated, resultFiles }, { printedFiles }, { writeFiles }] =
-      await Promise.all([import("../result-files.ts"), import("../printed-files.ts"), import("../write.ts")]);
-    const folder = values.out ?? join("out", fileNamePart(made.plan.name) || "plan");
+    const [{ usualFolder }, { resultFiles }, { printedFiles }, { writeFiles }] = await Promise.all([
+      import("../file-names.ts"),
+      import("../result-files.ts"),
+      import("../printed-files.ts"),
+      import("../write.ts"),
+    ]);
+    const named = values.out ?? usualFolder(made.plan.name);
     const results = await resultFiles(made.plan);
     const printed = await printedFiles(made.plan, results, values, comparison?.value ?? null, io);
     const files = { ...results, ...printed, ...besides };
-    const written = await writeFiles(resolve(io.folder, folder), files, mayBeOutdated);
+    const folder = resolve(io.folder, named);
+    const inputs = [file, values.stash, values.font].flatMap((name) =>
+      name === null || name === "-" ? [] : [resolve(io.folder, name)],
+    );
+    const written = await writeFiles({ folder, named, by: "plan", files, inputs, replace: values.replace });
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
+    report(written.diagnostics, undefined, io);
     if (values.json) io.out(planJson(made.plan));
     else {
       const all = [buyList(made.plan), ...Object.values(besides), cuttingSteps(made.plan)];
       if (made.plan.making !== undefined) all.push(makingSteps(made.plan));
       io.out([...all, wasteTable(made.plan)].join("\n"));
     }
-    io.talk(`${written.value.length} files written into ${folder}\n`);
+    io.talk(`${written.value.length} files written into ${named}\n`);
     return EXIT.done;
   },
 });
