@@ -163,12 +163,13 @@ setting: { rows: r, fill: 6 x 7 }
 });
 
 // Forty thousand squares are answered, more patches are refused (fixtures/bad/QUILT-TOO-LARGE-two-hundred).
-test("200 x 200 blocks are worked out within five seconds", () => {
-  const started = Date.now();
+test("200 x 200 blocks are worked out", () => {
   const worked = workOut(`fabrics: [{ name: red }]
 blocks: { s: { size: 1, cell: { square: red } } }
 setting: { rows: s, fill: 200 x 200 }
 `);
   expect(cutsOf(worked, "red")).toEqual(["1.5 x 1.5 x 40000"]);
-  expect(Date.now() - started).toBeLessThan(5000);
+  // One record for all of them: what is alike is never counted one by one.
+  expect(worked.units).toHaveLength(1);
+  expect(worked.work.placings).toHaveLength(1);
 });
