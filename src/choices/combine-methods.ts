@@ -1,5 +1,5 @@
 import { listQuiltCuts } from "../cutlist/index.ts";
-import type { CutList } from "../cutlist/types.ts";
+import type { CutList, CutPiece } from "../cutlist/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import type { QuiltWork } from "../quilt/index.ts";
@@ -83,12 +83,27 @@ interface ClothOf {
 const NO_CLOTH: ClothOf = { area: 0, count: 0, tallest: 0 };
 const NO_PART = { fabric: null, base: NO_CLOTH };
 
+/**
+ * Halves and quarters that one kind of unit leaves over may serve another, so that the squares of two kinds together
+ * are fewer than of each: only what is used of them counts towards a least.
+ */
+function leastOfPiece({ across, along, count, subcut, corners = 0 }: CutPiece): {
+  area: number;
+  count: number;
+} {
+  const each = across * along;
+  if (subcut === "none" || subcut === "template") return { area: each * count, count };
+  const area = Math.max(0, each * count - corners);
+  // Not rounded: parts of squares of several kinds add up to whole ones.
+  return { area, count: area / each };
+}
+
 function clothOf(list: CutList | undefined): ClothOf {
   return (list?.pieces ?? []).reduce(
-    (sum, { across, along, count, turnable }) => ({
-      area: sum.area + across * along * count,
-      count: sum.count + count,
-      tallest: Math.max(sum.tallest, along, turnable ? across : 0),
+    (sum, piece) => ({
+      area: sum.area + leastOfPiece(piece).area,
+      count: sum.count + leastOfPiece(piece).count,
+      tallest: Math.max(sum.tallest, piece.along, piece.turnable ? piece.across : 0),
     }),
     NO_CLOTH,
   );

@@ -21,6 +21,7 @@ import { foundationPieces } from "./quilt-foundation.ts";
 import { stripPiece, trianglePieces } from "./quilt-strips.ts";
 import { listUnit, type OfFabric } from "./quilt-units.ts";
 import { type Listed, recordUnit } from "./record-units.ts";
+import { shareSpares } from "./share-spares.ts";
 import type { CutList, CutPiece } from "./types.ts";
 import type { UnitRecord } from "./unit-record.ts";
 
@@ -89,7 +90,8 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<QuiltCu
   let lettered = 0;
   const all = spec.fabrics.map((fabric): CutList => {
     const own = found.filter((each) => each.fabric === fabric.name);
-    const bags = letterMarked(mergeMarked(withoutClashingTrims(own), fabric.print), lettered);
+    const merged = mergeMarked(withoutClashingTrims(own), fabric.print);
+    const bags = letterMarked(shareSpares(merged, fabric, made, fabrics), lettered);
     lettered += bags.length;
     for (const { piece, marks } of bags) for (const mark of marks) letters.set(mark, piece.letter);
     return { fabric, pieces: bags.map(({ piece }) => piece) };
