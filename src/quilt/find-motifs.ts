@@ -11,7 +11,7 @@ import {
   sub,
   toNumber,
 } from "../length/rational.ts";
-import type { PrintsFollow, QuarterTurn, QuiltSpec } from "../spec/quilt-types.ts";
+import type { MotifsSpec, PrintsFollow, QuarterTurn, QuiltSpec } from "../spec/quilt-types.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
 import { alikeAfter, lookOf, QUARTERS, type Sketch, sketchOf, wholeTurn } from "./looks.ts";
 
@@ -266,11 +266,11 @@ export function motifParts(block: LaidBlock, spec: QuiltSpec): MotifParts | null
 export function checkMotifs(block: LaidBlock, spec: QuiltSpec, diagnostics: Diagnostic[]): void {
   const named = block.spec.motifs;
   if (named === null || motifParts(block, spec) !== null) return;
-  diagnostics.push(motifsNotAlike(named, block.spec.name, whyNot(block, spec)));
+  diagnostics.push(motifsNotAlike(named, block.spec.name, whyNot(block, named, spec)));
 }
 
-function whyNot(block: LaidBlock, spec: QuiltSpec): NotMotifs {
-  const { codes, columns, rows } = block.spec.motifs ?? { codes: [], columns: 1, rows: 1 };
+function whyNot(block: LaidBlock, named: MotifsSpec, spec: QuiltSpec): NotMotifs {
+  const { codes, columns, rows } = named;
   const known = block.spec.cells.map(({ code }) => code);
   const unknown = codes.find((code) => !known.includes(code));
   if (unknown !== undefined) return { why: "no code", code: unknown, known };

@@ -1,3 +1,4 @@
+import { toNumber } from "../length/rational.ts";
 import type { PrintsFollow, QuarterTurn, QuiltSpec } from "../spec/quilt-types.ts";
 import { exactOfRational, exactOfSurd, exactToNumber, point, turnPoint } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
@@ -93,4 +94,10 @@ export function alikeAfter(sketch: Sketch): 90 | 180 | 360 {
   const now = lookOf(sketch, 0);
   if (lookOf(sketch, 90) === now) return 90;
   return lookOf(sketch, 180) === now ? 180 : 360;
+}
+
+/** The least turn after which a laid block looks as it does. */
+export function laidAlikeAfter(block: LaidBlock, spec: QuiltSpec): 90 | 180 | 360 {
+  const middle = { x: toNumber(block.across) / 2, y: toNumber(block.down) / 2 };
+  return alikeAfter(sketchOf(block.units, middle, block, spec, ["unit", "block"]));
 }

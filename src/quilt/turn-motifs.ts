@@ -14,7 +14,7 @@ import { layOutBlock } from "./block-grid.ts";
 import { exactOfRational, fractionOfRational, rationalOfFraction } from "./exact.ts";
 import { motifParts, type Part } from "./find-motifs.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
-import { lookOf, QUARTERS, sketchOf, wholeTurn } from "./looks.ts";
+import { laidAlikeAfter, lookOf, QUARTERS, sketchOf, wholeTurn } from "./looks.ts";
 import type { Exact } from "./types.ts";
 
 /** Where one motif stands in its block. */
@@ -233,4 +233,10 @@ function spanServes({ span }: CellSpec, turn: QuarterTurn, columns: number, rows
   if (span === null) return true;
   const upright = turn % 180 === 0;
   return (upright ? span.columns : span.rows) === columns && (upright ? span.rows : span.columns) === rows;
+}
+
+/** The least turn after which a whole block looks as it does: 90, 180, or 360 when none before that does. */
+export function blockAlikeAfter(block: BlockSpec, spec: QuiltSpec): 90 | 180 | 360 {
+  const laid = layOutBlock(block, spec, []);
+  return laid === null ? 360 : laidAlikeAfter(laid, spec);
 }

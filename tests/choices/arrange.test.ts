@@ -1,10 +1,6 @@
 import { describe, expect, test } from "vitest";
-import {
-  type Arrangements,
-  arrangeBlocks,
-  turnBlocks,
-  writtenRows,
-} from "../../src/choices/arrange-blocks.ts";
+import { type Arrangements, arrangeBlocks } from "../../src/choices/arrange-blocks.ts";
+import { turnBlocks, writtenRows } from "../../src/choices/turned-spec.ts";
 import { mirrorTurns, readArrangements, turnings } from "../../src/choices/turnings.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, fillRows, layOutQuilt } from "../../src/quilt/index.ts";
@@ -14,8 +10,13 @@ import { type QuiltSpec, readSpecFile } from "../../src/spec/index.ts";
 import { faultsOf } from "../support/sound-scene.ts";
 import { OPTIONS, quiltOf, solve, textOf } from "./quilts.ts";
 
-async function arranged(spec: QuiltSpec, seed = 1, only: string[] | null = null): Promise<Arrangements> {
-  const { value } = await arrangeBlocks(spec, seed, OPTIONS, solve, only);
+async function arranged(
+  spec: QuiltSpec,
+  seed = 1,
+  blocks: string[] | null = null,
+  motifs: string[] | null = null,
+): Promise<Arrangements> {
+  const { value } = await arrangeBlocks(spec, seed, OPTIONS, solve, { blocks, motifs });
   if (value === null) throw new Error("not arranged");
   return value;
 }

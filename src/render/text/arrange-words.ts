@@ -2,8 +2,17 @@ const twoWays = (ways: 1 | 2) => (ways === 2 ? ", the block pressed in two ways"
 
 /** The words of arrangements of blocks side by side. */
 export const arrangeWords = {
-  title: (name: string) => `The blocks of ${name} turned`,
-  way: "Blocks",
+  title: (name: string) => `${name}: its blocks turned, and the motifs in them`,
+  way: "Turned",
+  motifs: (said: string) => `Motifs that are turned inside their block: ${said}.`,
+  motifsOf: (block: string, count: number, size: string, square: boolean) =>
+    `${block}, ${count} of ${size}${square ? "" : " (not square: by halves only)"}`,
+  noMotifs:
+    "No block has alike parts that could be turned by themselves; name them in a block if you see some: motifs: 2 x 2",
+  same: "These look the same, and are shown once:",
+  looksLike: (name: string, others: readonly string[]) => `${name}: also ${others.join("; ")}`,
+  methods: "How units are made:",
+  made: (unit: string, method: string, count: number) => `${count} ${unit}, ${method}`,
   cost: "Price",
   pieces: "Pieces",
   sizes: "Sizes to cut",
@@ -42,7 +51,15 @@ export const arrangeWords = {
   notes: "To keep a print upright:",
   notThisWay: "Not possible:",
   impossible: (way: string, why: string) => `${way}: ${why}`,
-  toCopy: (way: string) => `To have them ${way}, write in the file (and leave \`fill\` out):`,
+  toCopy: (way: string) => `For ${way}, write in the file:`,
+  asInFile: (way: string) => `For ${way}, nothing is to be written: it looks as the file has it.`,
+  noFill: "      # and leave `fill` out",
+  noSpan: (codes: readonly string[]) => `      # and leave \`span\` out of ${codes.join(", ")}`,
+  noSizes: "      # and leave `columns` and `lines` out",
   choose:
-    "To have the rows of one of them for your file: --only centre (or file, upright, right, upside-down, left,\nby-turns, pairs, chance)",
+    "To have the rows of one of them for your file: --only centre (or upright, right, upside-down, left, by-turns,\n" +
+    "pairs, chance).",
+  chooseMotifs:
+    "To have the grid of a block with its motifs turned: --motifs facing (or upright, right, upside-down, left, stacked,\n" +
+    "apart, by-turns, clockwise, anticlockwise, outwards, chance). Both together: --only centre --motifs facing.",
 } as const;

@@ -5,6 +5,7 @@ import type {
   Arrangements,
   Nesting,
 } from "../../choices/arrange-blocks.ts";
+import type { WrittenGrid } from "../../choices/turned-spec.ts";
 import { arrangeWords as words } from "./arrange-words.ts";
 import { money } from "./buy.ts";
 import { choiceWords } from "./choice-words.ts";
@@ -106,6 +107,9 @@ function cutLines(all: readonly Possible[]): string[] {
   return lines.length === 0 ? [] : ["", words.cut, ...lines];
 }
 
+const whose = (names: readonly string[], all: readonly Possible[]): string =>
+  names.length === all.length ? words.eachOne : names.join(", ");
+
 /** How the seams nest, in words. */
 function nestLines(all: readonly Possible[]): string[] {
   const groups = grouped(all, ({ planned: { nesting } }) =>
@@ -115,8 +119,7 @@ function nestLines(all: readonly Possible[]): string[] {
         ? words.allNest(nesting.places, nesting.ways)
         : words.someNest(nesting.unNested, nesting.places, nesting.ways, nesting.proven),
   );
-  const whose = (names: string[]) => (names.length === all.length ? words.eachOne : names.join(", "));
-  return ["", words.nesting, ...groups.map(({ said, names }) => `  ${whose(names)}: ${said}`)];
+  return ["", words.nesting, ...groups.map(({ said, names }) => `  ${whose(names, all)}: ${said}`)];
 }
 
 function noteLines(all: readonly Possible[]): string[] {
@@ -124,35 +127,87 @@ function noteLines(all: readonly Possible[]): string[] {
   return notes.length === 0 ? [] : ["", words.notes, ...notes];
 }
 
+/** How units are made: once when the turning changes nothing of it, else by arrangement. */
+function methodLines(all: readonly Possible[]): string[] {
+  const groups = grouped(all, ({ planned }) =>
+    planned.methods.map(({ unit, method, count }) => words.made(unit, method, count)).join("; "),
+  ).filter(({ said }) => said !== "");
+  if (groups.length === 0) return [];
+  return ["", words.methods, ...groups.map(({ said, names }) => `  ${whose(names, all)}: ${said}`)];
+}
+
+/** Which motifs are turned. */
+function motifLines({ motifs }: Arrangements): string[] {
+  if (motifs.length === 0) return [words.noMotifs];
+  const said = motifs.map(({ block, count, size, square }) => words.motifsOf(block, count, size, square));
+  return [words.motifs(said.join("; "))];
+}
+
+/** Arrangements that come out the same to the eye. */
+function sameLines(arrangements: readonly Arrangement[]): string[] {
+  const lines = arrangements.flatMap(({ name, same }) =>
+    same.length === 0
+      ? []
+      : [
+          `  ${words.looksLike(
+            name,
+            same.map((other) => other.name),
+          )}`,
+        ],
+  );
+  return lines.length === 0 ? [] : ["", words.same, ...lines];
+}
+
+const indented = (lines: readonly string[], by: number): string[] =>
+  lines.map((line) => `${" ".repeat(by)}${line}`);
+
+/** A block's drawing as it is written in the file. */
+function gridToCopy({ block, grid, columns, lines, withoutSpan }: WrittenGrid): string[] {
+  return [
+    `    ${block}:`,
+    ...(columns === null ? [] : [`      columns: [${columns.join(", ")}]`]),
+    ...(lines === null ? [] : [`      lines: [${lines.join(", ")}]`]),
+    ...(withoutSpan.length === 0 ? [] : [words.noSpan(withoutSpan)]),
+    "      grid: |",
+    ...indented(grid, 8),
+  ];
+}
+
+/** What is to be written in the file for one arrangement: the rows where blocks are turned, grids where motifs are. */
+function toCopy({ name, key, same, blocks, rows, grids }: Possible): string[] {
+  if (key === "file") return same.flatMap((other) => ["", words.asInFile(other.name)]);
+  return [
+    "",
+    words.toCopy([name, ...same.map((other) => other.name)].join("; ")),
+    ...(grids.length === 0 ? [] : ["  blocks:", ...grids.flatMap(gridToCopy)]),
+    ...(blocks === "file" ? [] : ["  setting:", "    rows: |", ...indented(rows, 6), words.noFill]),
+  ];
+}
+
 /**
- * What each arrangement of the blocks takes: fabric, price, pieces and sizes to cut, and how its seams nest.
- * @param rows print the rows of each arrangement, to be copied into the file
+ * What each arrangement takes: fabric, price, pieces and sizes to cut, methods, and how its seams nest.
+ * @param copy print what is to be copied into the file for each arrangement: its rows, and the grids of its blocks
  */
-export function arrangementsTable(found: Arrangements, rows: boolean): string {
-  const { name, arrangements, alike, noMirror, currency } = found;
+export function arrangementsTable(found: Arrangements, copy: boolean): string {
+  const { name, arrangements, alike, noMirror, currency, motifs } = found;
   const all = possible(arrangements);
   const not = arrangements.flatMap(({ name: way, planned, why }) =>
     planned === null ? [`  ${words.impossible(way, why)}`] : [],
   );
-  const toCopy = all
-    .filter(({ key }) => key !== "file")
-    .flatMap(({ name: way, rows: written }) => [
-      "",
-      words.toCopy(way),
-      "  setting:",
-      "    rows: |",
-      ...written.map((row) => `      ${row}`),
-    ]);
+  const choices = [words.choose, ...(motifs.length === 0 ? [] : [words.chooseMotifs])];
   return [
     words.title(name),
+    ...motifLines(found),
     "",
     ...table(all, currency),
+    ...sameLines(arrangements),
     ...(alike ? ["", words.alike] : cutLines(all)),
+    ...methodLines(all),
     ...nestLines(all),
     ...(noMirror.length === 0 ? [] : ["", words.noMirror(noMirror.join(", "))]),
     ...noteLines(all),
     ...(not.length === 0 ? [] : ["", words.notThisWay, ...not]),
-    ...(rows ? toCopy : ["", words.choose]),
+    ...(copy ? all.flatMap(toCopy) : ["", ...choices]),
     "",
   ].join("\n");
 }
