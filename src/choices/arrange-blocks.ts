@@ -173,7 +173,7 @@ function summed(
   const costs = fabrics.map(({ cost }) => cost);
   const cost = costs.includes(null) ? null : costs.reduce<number>((sum, one) => sum + (one ?? 0), 0);
   const bought = plan.fabrics.reduce((sum, { width, purchase }) => sum + width * (purchase?.length ?? 0), 0);
-  const notes = noted(plan.diagnostics).filter((message) => !known.has(message));
+  const notes = noted(plan.diagnostics);
   return { top, fabrics, cost, bought, nesting: nestingOf(plan), notes };
 }
 
@@ -248,7 +248,7 @@ function tries(spec: QuiltSpec, seed: number, wanted: Wanted, all: readonly Moti
               [name, from.name],
             ];
       const asked = turnBlocks(from.asked, { turn }, from.mirrors.of);
-      return { ...from, key: keys.join(" + "), name: names.join(", "), blocks: key, asked };
+      return { ...from, key: keys.join(" + "), name: names.join(" with "), blocks: key, asked };
     });
   if (both) return [inFile, ...turnedMotifs.flatMap(turnedBlocks)];
   return [inFile, ...turnedBlocks(inFile), ...turnedMotifs];
@@ -279,7 +279,6 @@ export async function arrangeBlocks(
   const all = tries(spec, seed, wanted, motifs);
   const arrangements: Arrangement[] = [];
   const seen = new Map<string, Arrangement>();
-  let known: ReadonlySet<string> = new Set();
   for (const [
     done,
     { key, name, blocks, motifs: turned, asked, grids, mirrors, why: before },
@@ -298,8 +297,7 @@ export async function arrangeBlocks(
     const planned =
       value === null || laid === null
         ? null
-        : { ...summed(value, laid.top, known), methods: methodsOf(value, laid) };
-    if (done === 0) known = new Set(noted(diagnostics));
+        : { ...summed(value, laid.top), methods: methodsOf(value, laid) };
     const why = planned === null ? before || faultOf(asked, mirrors, diagnostics) : "";
     const same: Arrangement["same"] = [];
     const found = { key, name, blocks, motifs: turned, same, rows: writtenRows(asked), grids, planned, why };
@@ -353,5 +351,6 @@ function methodsOf({ fabrics }: Plan, { work }: LaidQuilt): MadeUnits[] {
       found.set(key, { unit: demand.text, method: recipe.method, count: before + units });
     }
   }
-  return [...found.values()];
+  const order = ({ unit, method }: MadeUnits): string => `${unit} ${method}`;
+  return [...found.values()].sort((a, b) => (order(a) < order(b) ? -1 : 1));
 }

@@ -89,7 +89,7 @@ export function motifTurnings(seed: number): MotifTurning[] {
     { key: "upside-down", name: "motifs all down", turn: by(() => 180) },
     { key: "left", name: "motifs all left", turn: by(() => 270) },
     { key: "facing", name: "motifs in facing pairs", turn: facing },
-    { key: "stacked", name: "motifs in pairs, facing up and down", turn: stacked },
+    { key: "stacked", name: "motifs facing up and down", turn: stacked },
     { key: "apart", name: "motifs back to back", turn: backToBack },
     {
       key: "by-turns",
@@ -98,7 +98,7 @@ export function motifTurnings(seed: number): MotifTurning[] {
     },
     { key: "clockwise", name: "motifs running round clockwise", turn: by(clockwise) },
     { key: "anticlockwise", name: "motifs running round anticlockwise", turn: by(anticlockwise) },
-    { key: "outwards", name: "motifs about the centre", turn: by(aboutCentre) },
+    { key: "centre", name: "motifs about the centre", turn: by(aboutCentre) },
     { key: "chance", name: `motifs by chance, seed ${seed}`, turn: by(random) },
   ];
 }

@@ -60,7 +60,9 @@ export interface WrittenGrid {
   /** Finished sizes of columns and lines as written; null: left out. */
   columns: string[] | null;
   lines: string[] | null;
-  /** Codes whose `span` is left out. */
+  /** What the file has for the block and is to be left out with this grid. */
+  leaveOut: ("columns" | "lines")[];
+  /** Codes whose `span` is to be left out. */
   withoutSpan: string[];
 }
 
@@ -76,6 +78,7 @@ function writtenLength({ n, d }: FractionTicks, unit: LengthUnit): string {
 
 /** How a block with its motifs turned is written. */
 export function writtenGrid({ block, withoutSpan }: TurnedBlock, spec: QuiltSpec): WrittenGrid {
+  const filed = spec.blocks.find(({ key }) => key === block.key);
   const sizes = (all: readonly FractionTicks[] | null) =>
     all === null ? null : all.map((each) => writtenLength(each, spec.ruler.unit));
   return {
@@ -83,6 +86,7 @@ export function writtenGrid({ block, withoutSpan }: TurnedBlock, spec: QuiltSpec
     grid: written(block.grid, new Set(block.cells.map(({ code }) => code))),
     columns: sizes(block.columns),
     lines: sizes(block.lines),
+    leaveOut: (["columns", "lines"] as const).filter((each) => filed?.[each] != null && block[each] === null),
     withoutSpan,
   };
 }

@@ -181,6 +181,8 @@ function squaresAbout(block: LaidBlock, spec: QuiltSpec): MotifParts | null {
   return null;
 }
 
+const area = ({ across, down }: Box): Rational => mul(across, down);
+
 const alikeKey = ({ sketch }: Part, square: boolean): string =>
   turnsOf(square)
     .map((turn) => lookOf(sketch, turn))
@@ -192,17 +194,19 @@ const meets = (a: Box, b: Box): boolean =>
   isBefore(a.y, add(b.y, b.down)) &&
   isBefore(b.y, add(a.y, a.down));
 
-/** Of parts of one size, the first that come twice or more beside one another and lie evenly about the middle. */
+/**
+ * Of parts of one size, the first that come twice or more and lie evenly about the middle. Where parts that are alike
+ * overlap there is no telling which of them are meant.
+ */
 function firstOfKinds(parts: readonly Part[], block: LaidBlock, spec: QuiltSpec): MotifParts | null {
   const kinds = new Map<string, Part[]>();
   for (const part of parts) {
     const key = alikeKey(part, true);
-    const own = kinds.get(key) ?? [];
-    if (!own.some((other) => meets(other, part))) own.push(part);
-    kinds.set(key, own);
+    kinds.set(key, [...(kinds.get(key) ?? []), part]);
   }
   for (const own of kinds.values()) {
-    const found = isEven(own, block) ? alikeParts(own, block, spec) : null;
+    const overlap = own.some((part, i) => own.slice(i + 1).some((other) => meets(other, part)));
+    const found = !overlap && isEven(own, block) ? alikeParts(own, block, spec) : null;
     if (found !== null) return found;
   }
   return null;
@@ -217,9 +221,8 @@ function isEven(parts: readonly Part[], block: LaidBlock): boolean {
   );
 }
 
-/** The largest units that come twice or more and may be turned a half. */
-function oblongUnits(block: LaidBlock, spec: QuiltSpec): MotifParts | null {
-  const area = ({ across, down }: Box): Rational => mul(across, down);
+/** The largest units that come twice or more and show when they are turned. */
+function largestUnits(block: LaidBlock, spec: QuiltSpec): MotifParts | null {
   const units = [...block.units].sort((a, b) => compare(area(b), area(a)));
   const tried = new Set<string>();
   for (const { cell } of units) {
@@ -248,15 +251,24 @@ export function namedUnits(block: LaidBlock, codes: readonly string[], spec: Qui
   return { parts, square, mirror: mirrorOf(first, first.turn) };
 }
 
+/** The larger of two kinds of motif; of equals the first. */
+function larger(a: MotifParts | null, b: MotifParts | null): MotifParts | null {
+  const [one, other] = [a?.parts[0], b?.parts[0]];
+  if (one === undefined || other === undefined) return a ?? b;
+  return isBefore(area(one), area(other)) ? b : a;
+}
+
 /**
  * The motifs of a block: those its file names, else the largest parts of it that are alike but for a turn. First come
- * squares that divide the whole block evenly, then squares about its middle, then units, which a half-turn suits too.
+ * squares that divide the whole block evenly, then the larger of squares about its middle and of units, which need not
+ * be square.
  * Parts that look the same whichever way they are turned are passed over for smaller ones.
  * @returns null when no part can be turned
  */
 export function motifParts(block: LaidBlock, spec: QuiltSpec): MotifParts | null {
   const named = block.spec.motifs;
-  if (named === null) return inSquares(block, spec) ?? squaresAbout(block, spec) ?? oblongUnits(block, spec);
+  if (named === null)
+    return inSquares(block, spec) ?? larger(squaresAbout(block, spec), largestUnits(block, spec));
   if (named.codes.length > 0) return namedUnits(block, named.codes, spec);
   const parts = evenParts(block, named.columns, named.rows, spec);
   return parts === null ? null : alikeParts(parts, block, spec);

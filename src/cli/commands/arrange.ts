@@ -28,7 +28,7 @@ const only: Option<string | null> = {
 
 const motifs: Option<string | null> = {
   flags: "--motifs <names>",
-  help: "only these turnings of the motifs in a block, and the grid to copy into the file: upright, right, upside-down, left, facing, stacked, apart, by-turns, clockwise, anticlockwise, outwards, chance, or all; beside --only, each with each",
+  help: "only these turnings of the motifs in a block, and the grid to copy into the file: upright, right, upside-down, left, facing, stacked, apart, by-turns, clockwise, anticlockwise, centre, chance, or all; beside --only, each with each",
   standard: "all",
   absent: null,
   read: (value) => ({ value }),

@@ -51,15 +51,16 @@ export const arrangeWords = {
   notes: "To keep a print upright:",
   notThisWay: "Not possible:",
   impossible: (way: string, why: string) => `${way}: ${why}`,
-  toCopy: (way: string) => `For ${way}, write in the file:`,
+  toCopy: (way: string, noFill: boolean) =>
+    `For ${way}, write in the file${noFill ? " (and leave `fill` out)" : ""}:`,
   asInFile: (way: string) => `For ${way}, nothing is to be written: it looks as the file has it.`,
-  noFill: "      # and leave `fill` out",
-  noSpan: (codes: readonly string[]) => `      # and leave \`span\` out of ${codes.join(", ")}`,
-  noSizes: "      # and leave `columns` and `lines` out",
+  noSpan: (codes: readonly string[]) => `      # leave \`span\` out of ${codes.join(", ")}`,
+  leaveOut: (fields: readonly string[]) =>
+    `      # leave ${fields.map((field) => `\`${field}\``).join(" and ")} out`,
   choose:
     "To have the rows of one of them for your file: --only centre (or upright, right, upside-down, left, by-turns,\n" +
     "pairs, chance).",
   chooseMotifs:
     "To have the grid of a block with its motifs turned: --motifs facing (or upright, right, upside-down, left, stacked,\n" +
-    "apart, by-turns, clockwise, anticlockwise, outwards, chance). Both together: --only centre --motifs facing.",
+    "apart, by-turns, clockwise, anticlockwise, centre, chance). Both together: --only centre --motifs facing.",
 } as const;

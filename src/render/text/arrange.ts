@@ -10,6 +10,10 @@ import { arrangeWords as words } from "./arrange-words.ts";
 import { money } from "./buy.ts";
 import { choiceWords } from "./choice-words.ts";
 import { alignedLines, type Column } from "./table.ts";
+import { wrapLine } from "./wrap-line.ts";
+
+/** Columns of a line of running text. */
+const WIDEST = 118;
 
 type Planned = NonNullable<Arrangement["planned"]>;
 type Possible = Arrangement & { planned: Planned };
@@ -101,14 +105,26 @@ function cutLines(all: readonly Possible[]): string[] {
     return [
       `  ${fabric}`,
       ...alike,
-      ...groups.map(({ said, names }) => `    ${names.join(", ")}: ${said === "" ? words.noMore : said}`),
+      ...groupLines(
+        groups.map(({ said, names }) => ({ names, said: said === "" ? words.noMore : said })),
+        all,
+        4,
+      ),
     ];
   });
   return lines.length === 0 ? [] : ["", words.cut, ...lines];
 }
 
 const whose = (names: readonly string[], all: readonly Possible[]): string =>
-  names.length === all.length ? words.eachOne : names.join(", ");
+  names.length === all.length && all.length > 1 ? words.eachOne : names.join("; ");
+
+/** Arrangements that say the same, on one line (or as many as it takes). */
+const groupLines = (
+  groups: readonly { said: string; names: string[] }[],
+  all: readonly Possible[],
+  indent = 2,
+): string[] =>
+  groups.flatMap(({ said, names }) => wrapLine(`${" ".repeat(indent)}${whose(names, all)}: ${said}`, WIDEST));
 
 /** How the seams nest, in words. */
 function nestLines(all: readonly Possible[]): string[] {
@@ -119,12 +135,17 @@ function nestLines(all: readonly Possible[]): string[] {
         ? words.allNest(nesting.places, nesting.ways)
         : words.someNest(nesting.unNested, nesting.places, nesting.ways, nesting.proven),
   );
-  return ["", words.nesting, ...groups.map(({ said, names }) => `  ${whose(names, all)}: ${said}`)];
+  return ["", words.nesting, ...groupLines(groups, all)];
 }
 
+/** What prints made necessary, once for all arrangements that it is said of. */
 function noteLines(all: readonly Possible[]): string[] {
-  const notes = all.flatMap(({ name, planned }) => planned.notes.map((note) => `  ${name}: ${note}`));
-  return notes.length === 0 ? [] : ["", words.notes, ...notes];
+  const notes = [...new Set(all.flatMap(({ planned }) => planned.notes))];
+  const groups = notes.map((said) => ({
+    said,
+    names: all.filter(({ planned }) => planned.notes.includes(said)).map(({ name }) => name),
+  }));
+  return groups.length === 0 ? [] : ["", words.notes, ...groupLines(groups, all)];
 }
 
 /** How units are made: once when the turning changes nothing of it, else by arrangement. */
@@ -133,7 +154,7 @@ function methodLines(all: readonly Possible[]): string[] {
     planned.methods.map(({ unit, method, count }) => words.made(unit, method, count)).join("; "),
   ).filter(({ said }) => said !== "");
   if (groups.length === 0) return [];
-  return ["", words.methods, ...groups.map(({ said, names }) => `  ${whose(names, all)}: ${said}`)];
+  return ["", words.methods, ...groupLines(groups, all)];
 }
 
 /** Which motifs are turned. */
@@ -162,11 +183,12 @@ const indented = (lines: readonly string[], by: number): string[] =>
   lines.map((line) => `${" ".repeat(by)}${line}`);
 
 /** A block's drawing as it is written in the file. */
-function gridToCopy({ block, grid, columns, lines, withoutSpan }: WrittenGrid): string[] {
+function gridToCopy({ block, grid, columns, lines, leaveOut, withoutSpan }: WrittenGrid): string[] {
   return [
     `    ${block}:`,
     ...(columns === null ? [] : [`      columns: [${columns.join(", ")}]`]),
     ...(lines === null ? [] : [`      lines: [${lines.join(", ")}]`]),
+    ...(leaveOut.length === 0 ? [] : [words.leaveOut(leaveOut)]),
     ...(withoutSpan.length === 0 ? [] : [words.noSpan(withoutSpan)]),
     "      grid: |",
     ...indented(grid, 8),
@@ -178,9 +200,9 @@ function toCopy({ name, key, same, blocks, rows, grids }: Possible): string[] {
   if (key === "file") return same.flatMap((other) => ["", words.asInFile(other.name)]);
   return [
     "",
-    words.toCopy([name, ...same.map((other) => other.name)].join("; ")),
+    words.toCopy([name, ...same.map((other) => other.name)].join("; "), blocks !== "file"),
     ...(grids.length === 0 ? [] : ["  blocks:", ...grids.flatMap(gridToCopy)]),
-    ...(blocks === "file" ? [] : ["  setting:", "    rows: |", ...indented(rows, 6), words.noFill]),
+    ...(blocks === "file" ? [] : ["  setting:", "    rows: |", ...indented(rows, 6)]),
   ];
 }
 
