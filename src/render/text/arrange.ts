@@ -1,10 +1,5 @@
-import type {
-  ArrangedFabric,
-  ArrangedPiece,
-  Arrangement,
-  Arrangements,
-  Nesting,
-} from "../../choices/arrange-blocks.ts";
+import type { Arrangement, Arrangements } from "../../choices/arrange-blocks.ts";
+import type { ArrangedFabric, ArrangedPiece, Nesting, Taken } from "../../choices/arranged-figures.ts";
 import type { WrittenGrid } from "../../choices/turned-spec.ts";
 import { arrangeWords as words } from "./arrange-words.ts";
 import { money } from "./buy.ts";
@@ -15,8 +10,7 @@ import { wrapLine } from "./wrap-line.ts";
 /** Columns of a line of running text. */
 const WIDEST = 118;
 
-type Planned = NonNullable<Arrangement["planned"]>;
-type Possible = Arrangement & { planned: Planned };
+type Possible = Arrangement & { planned: Taken };
 
 const right = (heading: string): Column => ({ heading, align: "right" });
 
@@ -238,7 +232,7 @@ export function arrangementsTable(found: Arrangements, copy: boolean): string {
 export function arrangementPictures({ arrangements, currency }: Arrangements): {
   name: string;
   said: string;
-  top: Planned["top"];
+  top: Taken["top"];
 }[] {
   const all = possible(arrangements);
   return all.map(({ name, planned }) => {
