@@ -1,11 +1,11 @@
 import { noMotifs, nothingToTurn, onlyHalves } from "../diagnostics/choices.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
-import { type PlanOptions, planSpec } from "../pipeline.ts";
+import { listAll, type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
 import { exactToNumber, layOutQuilt, type Motifs, motifsOf, turnMotifs } from "../quilt/index.ts";
 import type { QuiltSpec, Spec } from "../spec/index.ts";
-import { pictureOf, type Taken, takenBy } from "./arranged-figures.ts";
+import { type Nesting, nestingOf, nestsBetter, pictureOf, type Taken, takenBy } from "./arranged-figures.ts";
 import { type MotifTurning, motifTurnings, suits } from "./motif-turnings.ts";
 import { quickSolve } from "./quick-solve.ts";
 import {
@@ -14,6 +14,7 @@ import {
   notSquare,
   turnBlocks,
   turnsAQuarter,
+  unseenTurns,
   type WrittenGrid,
   writtenGrid,
   writtenRows,
@@ -191,10 +192,13 @@ export async function arrangeBlocks(
     const { value, diagnostics } =
       before === "" ? await planSpec(asked, options, quick) : { value: null, diagnostics: [] };
     if (done === 0 && value === null) return { value: null, diagnostics };
-    const planned = value === null || laid === null ? null : takenBy(value, laid);
+    const best =
+      value === null || laid === null ? null : await nestedBest(takenBy(value, laid), asked, options, quick);
+    const planned = best?.taken ?? null;
     const why = planned === null ? before || faultOf(asked, mirrors, diagnostics) : "";
     const same: Arrangement["same"] = [];
-    const found = { key, name, blocks, motifs: turned, same, rows: writtenRows(asked), grids, planned, why };
+    const rows = best?.rows ?? writtenRows(asked);
+    const found = { key, name, blocks, motifs: turned, same, rows, grids, planned, why };
     arrangements.push(found);
     if (picture !== null && planned !== null) seen.set(picture, found);
   }
@@ -212,6 +216,33 @@ export async function arrangeBlocks(
     value: { name: spec.name, seed, currency, arrangements, motifs: said, alike, noMirror },
     diagnostics: [],
   };
+}
+
+/**
+ * Of the ways of laying blocks that the eye cannot tell apart, the one in which most seams nest, and then the one in
+ * which a block is pressed in one way: what looks the same is told of alike, however its rows were written.
+ */
+async function nestedBest(
+  taken: Taken,
+  asked: QuiltSpec,
+  options: PlanOptions,
+  solve: Solve,
+): Promise<{ taken: Taken; rows: string[] }> {
+  const own = { taken, rows: writtenRows(asked) };
+  if (taken.nesting === null || !nestsBetter({ unNested: 0, ways: 1 }, taken.nesting)) return own;
+  const { unNested, ways } = taken.nesting;
+  let best: { spec: QuiltSpec; nesting: Nesting } | null = null;
+  for (const spec of unseenTurns(asked)) {
+    const { value } = listAll(spec);
+    const nesting = value === null ? null : nestingOf(value);
+    if (nesting !== null && nestsBetter(nesting, best?.nesting ?? taken.nesting)) best = { spec, nesting };
+  }
+  if (best === null) return own;
+  const laid = layOutQuilt(best.spec).value;
+  const { value } = await planSpec(best.spec, options, solve);
+  if (laid === null || value === null) return own;
+  const nesting = { ...best.nesting, otherwise: { unNested, ways } };
+  return { taken: { ...takenBy(value, laid), nesting }, rows: writtenRows(best.spec) };
 }
 
 function faultOf(asked: QuiltSpec, { oblong }: Mirrors, diagnostics: readonly Diagnostic[]): string {

@@ -1,6 +1,7 @@
 import type { CutPiece, Subcut } from "../cutlist/types.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
+import type { Listed } from "../pipeline.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import { exactToNumber, type LaidQuilt, type QuiltTop } from "../quilt/index.ts";
 import type { QuiltSpec } from "../spec/index.ts";
@@ -38,6 +39,16 @@ export interface Nesting {
   proven: boolean;
   /** Blocks of one design are pressed in this many ways. */
   ways: 1 | 2;
+  /** As the blocks lie when none is turned for it; null where nothing is gained by turns that do not show. */
+  otherwise: { unNested: number; ways: 1 | 2 } | null;
+}
+
+/** Whether seams nest better: fewer that do not, then one way of pressing. */
+export function nestsBetter(
+  a: Pick<Nesting, "unNested" | "ways">,
+  b: Pick<Nesting, "unNested" | "ways">,
+): boolean {
+  return a.unNested < b.unNested || (a.unNested === b.unNested && a.ways < b.ways);
 }
 
 /** Units of one kind and size, and the way they are made in an arrangement. */
@@ -79,11 +90,12 @@ function fabricOf({ name, purchase, bound, pieces }: FabricPlan, { ruler }: Plan
   };
 }
 
-function nestingOf({ making }: Plan): Nesting | null {
+/** How the seams of a quilt nest; null when it is not laid in rows of whole blocks. */
+export function nestingOf({ making }: { making?: Listed["making"] | undefined }): Nesting | null {
   const pressing = making?.pressing ?? null;
   if (pressing === null) return null;
   const { junctions, open, proven, variants } = pressing;
-  return { places: junctions, unNested: open.length, proven, ways: variants };
+  return { places: junctions, unNested: open.length, proven, ways: variants, otherwise: null };
 }
 
 const noted = (diagnostics: readonly Diagnostic[]): string[] =>

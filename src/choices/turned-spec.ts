@@ -29,6 +29,37 @@ export function turnBlocks(
   return { ...spec, setting: { ...spec.setting, rows: turned, fill: null } };
 }
 
+/**
+ * The same quilt to the eye with its blocks laid otherwise: none turned that looks the same without, and every second
+ * one turned a half or a quarter where that does not show. Which way a block's seams run is all that changes, and so how they
+ * nest. Empty where no block looks the same turned.
+ */
+export function unseenTurns(spec: QuiltSpec): QuiltSpec[] {
+  const alike = new Map(spec.blocks.map((block) => [block.key, blockAlikeAfter(block, spec)]));
+  const rows = fillRows(spec);
+  const onPoint = spec.setting.layout === "on-point";
+  // On point the neighbours of a block stand in the rows before and after its own.
+  const second = (row: number, column: number): boolean => (onPoint ? row : row + column) % 2 === 1;
+  const laid = (by: 0 | 90 | 180): QuiltSpec => {
+    const turned = rows.map((row, r) => ({
+      ...row,
+      cells: row.cells.map((cell, c) => {
+        const least = alike.get(cell.code) ?? 360;
+        const turn = (cell.turn % least) + (least <= by && second(r, c) ? by : 0);
+        return { ...cell, turn: turn as QuarterTurn };
+      }),
+    }));
+    return { ...spec, setting: { ...spec.setting, rows: turned, fill: null } };
+  };
+  const written = (one: QuiltSpec): string => writtenRows(one).join("\n");
+  const known = [written(spec)];
+  return [laid(0), laid(180), laid(90)].filter((one) => {
+    const isNew = !known.includes(written(one));
+    known.push(written(one));
+    return isNew;
+  });
+}
+
 const MARKS: Readonly<Record<QuarterTurn, string>> = { 0: "", 90: ">", 180: "v", 270: "<" };
 
 function written(drawn: readonly DrawnRow[], known: ReadonlySet<string>): string[] {

@@ -258,6 +258,22 @@ setting: { rows: button, fill: 3 x 3 }
   expect(geese.arrangements.map(({ key }) => key)).toEqual(["file", "motifs anticlockwise"]);
 });
 
+test("what looks the same nests the same, however its rows are written: as well as turns that do not show can make it", async () => {
+  const rows = ["flock flock flock", "flock> flockv flock<", "flock flock> flock"];
+  const written = GULLS.replace("rows: flock\n  fill: 3 x 3", `rows: [${rows.join(", ")}]`);
+  const [one] = (await arranged(GULLS, ["clockwise"])).arrangements;
+  const [other] = (await arranged(written, ["clockwise"])).arrangements;
+  expect(other?.planned === null || other === undefined ? "" : pictureOf(other.planned.top)).toBe(
+    one?.planned === null || one === undefined ? "?" : pictureOf(one.planned.top),
+  );
+  // Every second block turned a half, the seams of neighbours lie opposite with all blocks pressed alike.
+  for (const each of [one, other]) {
+    expect(each?.planned?.nesting).toMatchObject({ places: 25, unNested: 0, ways: 1 });
+    expect(each?.rows).toEqual(["flock  flockv flock", "flockv flock  flockv", "flock  flockv flock"]);
+  }
+  expect(one?.planned?.nesting?.otherwise).toEqual({ unNested: 0, ways: 2 });
+}, 60_000);
+
 /** Two geese and a bar to a motif, on columns and lines that are not all alike. */
 const FLEET = `name: Fleet
 fabrics: [{ name: gulls, print: one-way }, { name: foam }, { name: sea }]

@@ -45,6 +45,11 @@ export const arrangeWords = {
     `${open} of ${places} places ${open === 1 ? "does" : "do"} not nest, pin ${open === 1 ? "it" : "them"}${twoWays(ways)}${
       proven ? "" : "; fewer may be possible"
     }`,
+  /** Blocks are turned where that does not show; else so many places would not nest, or in two ways of pressing. */
+  turnedUnseen: (unNested: number, ways: 1 | 2) =>
+    `, with blocks turned where it does not show (${
+      unNested === 0 ? "else all nest too" : `else ${unNested} would not`
+    }${ways === 2 ? ", the block pressed in two ways" : ""})`,
   noNesting: "not worked out, as the top is not laid in rows of whole blocks",
   noMirror: (blocks: string) =>
     `No turn shows the mirror image of ${blocks}: in the mirrored pairs it is only turned the other way.`,
@@ -53,6 +58,8 @@ export const arrangeWords = {
   impossible: (way: string, why: string) => `${way}: ${why}`,
   toCopy: (way: string, noFill: boolean) =>
     `For ${way}, write in the file${noFill ? " (and leave `fill` out)" : ""}:`,
+  forNesting: (way: string) =>
+    `For ${way}, the seams nest so when you write in the file (and leave \`fill\` out):`,
   asInFile: (way: string) => `For ${way}, nothing is to be written: it looks as the file has it.`,
   noSpan: (codes: readonly string[]) => `      # leave \`span\` out of ${codes.join(", ")}`,
   leaveOut: (fields: readonly string[]) =>

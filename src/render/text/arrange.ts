@@ -122,13 +122,13 @@ const groupLines = (
 
 /** How the seams nest, in words. */
 function nestLines(all: readonly Possible[]): string[] {
-  const groups = grouped(all, ({ planned: { nesting } }) =>
-    nesting === null
-      ? words.noNesting
-      : nesting.unNested === 0
-        ? words.allNest(nesting.places, nesting.ways)
-        : words.someNest(nesting.unNested, nesting.places, nesting.ways, nesting.proven),
-  );
+  const groups = grouped(all, ({ planned: { nesting } }) => {
+    if (nesting === null) return words.noNesting;
+    const { places, unNested, ways, proven, otherwise } = nesting;
+    const said =
+      unNested === 0 ? words.allNest(places, ways) : words.someNest(unNested, places, ways, proven);
+    return otherwise === null ? said : `${said}${words.turnedUnseen(otherwise.unNested, otherwise.ways)}`;
+  });
   return ["", words.nesting, ...groupLines(groups, all)];
 }
 
@@ -189,14 +189,22 @@ function gridToCopy({ block, grid, columns, lines, leaveOut, withoutSpan }: Writ
   ];
 }
 
-/** What is to be written in the file for one arrangement: the rows where blocks are turned, grids where motifs are. */
-function toCopy({ name, key, same, blocks, rows, grids }: Possible): string[] {
-  if (key === "file") return same.flatMap((other) => ["", words.asInFile(other.name)]);
+/**
+ * What is to be written in the file for one arrangement: the rows where blocks are turned, also where that does not
+ * show, and grids where motifs are.
+ */
+function toCopy({ name, key, same, blocks, rows, grids, planned }: Possible): string[] {
+  const turned = blocks !== "file" || (planned.nesting?.otherwise ?? null) !== null;
+  const setting = turned ? ["  setting:", "    rows: |", ...indented(rows, 6)] : [];
+  if (key === "file") {
+    const nested = turned ? ["", words.forNesting(name), ...setting] : [];
+    return [...nested, ...same.flatMap((other) => ["", words.asInFile(other.name)])];
+  }
   return [
     "",
-    words.toCopy([name, ...same.map((other) => other.name)].join("; "), blocks !== "file"),
+    words.toCopy([name, ...same.map((other) => other.name)].join("; "), turned),
     ...(grids.length === 0 ? [] : ["  blocks:", ...grids.flatMap(gridToCopy)]),
-    ...(blocks === "file" ? [] : ["  setting:", "    rows: |", ...indented(rows, 6)]),
+    ...setting,
   ];
 }
 
