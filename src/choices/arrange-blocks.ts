@@ -143,7 +143,7 @@ function tries(spec: QuiltSpec, seed: number, wanted: Wanted, all: readonly Moti
           ? [[key], [name]]
           : [
               [key, from.key],
-              [name, from.name],
+              [`blocks ${name}`, from.name],
             ];
       const asked = turnBlocks(from.asked, { turn }, from.mirrors.of);
       return { ...from, key: keys.join(" + "), name: names.join(" with "), blocks: key, asked };

@@ -119,7 +119,7 @@ function mirrorOf({ sketch }: Part, stands: QuarterTurn): QuarterTurn | null {
 }
 
 /** The block divided evenly; null when a unit lies across a line of division. */
-export function evenParts(block: LaidBlock, columns: number, rows: number, spec: QuiltSpec): Part[] | null {
+function evenParts(block: LaidBlock, columns: number, rows: number, spec: QuiltSpec): Part[] | null {
   const [across, down] = [div(block.across, fromInteger(columns)), div(block.down, fromInteger(rows))];
   const parts: Part[] = [];
   for (let row = 0; row < rows; row += 1) {
@@ -235,7 +235,7 @@ function largestUnits(block: LaidBlock, spec: QuiltSpec): MotifParts | null {
 }
 
 /** The units of these codes as motifs, each turned as itself; null when there are none to turn. */
-export function namedUnits(block: LaidBlock, codes: readonly string[], spec: QuiltSpec): MotifParts | null {
+function namedUnits(block: LaidBlock, codes: readonly string[], spec: QuiltSpec): MotifParts | null {
   const parts = block.units
     .filter(({ cell }) => codes.includes(cell.code))
     .flatMap((unit) => {

@@ -115,7 +115,7 @@ describe("choices on the command line", () => {
     expect(inside.stdout).toContain("Motifs that are turned inside their block: round, 4 of 4 x 4 in.");
     expect(inside.stdout).toContain("      grid: |\n        b> g> g< b>\n");
     expect(inside.stdout).toContain(
-      "as the file has it: also all upright with motifs running round clockwise",
+      "as the file has it: also blocks all upright with motifs running round clockwise",
     );
     const told = await crossgrainHere(["arrange", geese, "--motifs", "facing", "--json"], folder);
     const { arrangements } = JSON.parse(told.stdout) as { arrangements: object[] };

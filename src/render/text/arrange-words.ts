@@ -45,11 +45,14 @@ export const arrangeWords = {
     `${open} of ${places} places ${open === 1 ? "does" : "do"} not nest, pin ${open === 1 ? "it" : "them"}${twoWays(ways)}${
       proven ? "" : "; fewer may be possible"
     }`,
-  /** Blocks are turned where that does not show; else so many places would not nest, or in two ways of pressing. */
-  turnedUnseen: (unNested: number, ways: 1 | 2) =>
-    `, with blocks turned where it does not show (${
-      unNested === 0 ? "else all nest too" : `else ${unNested} would not`
-    }${ways === 2 ? ", the block pressed in two ways" : ""})`,
+  /** Blocks are turned where that does not show; without it so many places would not nest, or in two ways only. */
+  turnedUnseen: (unNested: number, ways: 1 | 2) => {
+    const without = [
+      ...(unNested === 0 ? [] : [`${unNested} would not`]),
+      ...(ways === 2 ? ["the block is pressed in two ways"] : []),
+    ];
+    return `; blocks are turned for that where it does not show (without it ${without.join(" and ")})`;
+  },
   noNesting: "not worked out, as the top is not laid in rows of whole blocks",
   noMirror: (blocks: string) =>
     `No turn shows the mirror image of ${blocks}: in the mirrored pairs it is only turned the other way.`,
@@ -58,14 +61,14 @@ export const arrangeWords = {
   impossible: (way: string, why: string) => `${way}: ${why}`,
   toCopy: (way: string, noFill: boolean) =>
     `For ${way}, write in the file${noFill ? " (and leave `fill` out)" : ""}:`,
-  forNesting: (way: string) =>
-    `For ${way}, the seams nest so when you write in the file (and leave \`fill\` out):`,
+  forNesting:
+    "For seams that nest like that, the quilt looking as the file has it, write in the file (and leave `fill` out):",
   asInFile: (way: string) => `For ${way}, nothing is to be written: it looks as the file has it.`,
   noSpan: (codes: readonly string[]) => `      # leave \`span\` out of ${codes.join(", ")}`,
   leaveOut: (fields: readonly string[]) =>
     `      # leave ${fields.map((field) => `\`${field}\``).join(" and ")} out`,
   choose:
-    "To have the rows of one of them for your file: --only centre (or upright, right, upside-down, left, by-turns,\n" +
+    "To have the rows of one of them for your file: --only centre (or file, upright, right, upside-down, left, by-turns,\n" +
     "pairs, chance).",
   chooseMotifs:
     "To have the grid of a block with its motifs turned: --motifs facing (or upright, right, upside-down, left, stacked,\n" +

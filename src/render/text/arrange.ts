@@ -160,16 +160,11 @@ function motifLines({ motifs }: Arrangements): string[] {
 
 /** Arrangements that come out the same to the eye. */
 function sameLines(arrangements: readonly Arrangement[]): string[] {
-  const lines = arrangements.flatMap(({ name, same }) =>
-    same.length === 0
-      ? []
-      : [
-          `  ${words.looksLike(
-            name,
-            same.map((other) => other.name),
-          )}`,
-        ],
-  );
+  const lines = arrangements.flatMap(({ name, same }) => {
+    if (same.length === 0) return [];
+    const others = same.map((other) => other.name);
+    return wrapLine(`  ${words.looksLike(name, others)}`, WIDEST);
+  });
   return lines.length === 0 ? [] : ["", words.same, ...lines];
 }
 
@@ -197,7 +192,7 @@ function toCopy({ name, key, same, blocks, rows, grids, planned }: Possible): st
   const turned = blocks !== "file" || (planned.nesting?.otherwise ?? null) !== null;
   const setting = turned ? ["  setting:", "    rows: |", ...indented(rows, 6)] : [];
   if (key === "file") {
-    const nested = turned ? ["", words.forNesting(name), ...setting] : [];
+    const nested = turned ? ["", words.forNesting, ...setting] : [];
     return [...nested, ...same.flatMap((other) => ["", words.asInFile(other.name)])];
   }
   return [
