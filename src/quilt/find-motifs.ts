@@ -36,7 +36,7 @@ export interface MotifParts {
 }
 
 /** Blocks of more cells than this are only divided evenly: every rectangle of a larger one would be too many. */
-const MOST_CELLS = 400;
+const MOST_CELLS = 196;
 /** Inside a block only these prints turn with a part of it. */
 const TURNING: readonly PrintsFollow[] = ["unit"];
 
