@@ -1,70 +1,53 @@
-import type { CutPiece, Subcut } from "../cutlist/types.ts";
-import { nothingToTurn } from "../diagnostics/choices.ts";
+import { noMotifs, nothingToTurn, onlyHalves } from "../diagnostics/choices.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
-import { type PlanOptions, planSpec } from "../pipeline.ts";
+import { listAll, type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
-import type { FabricPlan, Plan } from "../plan/types.ts";
-import { exactToNumber, fillRows, layOutQuilt, type QuiltTop } from "../quilt/index.ts";
-import type { DrawnCell, QuarterTurn, QuiltSpec, Spec } from "../spec/index.ts";
+import { exactToNumber, layOutQuilt, type Motifs, motifsOf, turnMotifs } from "../quilt/index.ts";
+import type { QuiltSpec, Spec } from "../spec/index.ts";
+import { type Nesting, nestingOf, nestsBetter, pictureOf, type Taken, takenBy } from "./arranged-figures.ts";
+import { type MotifTurning, motifTurnings, suits } from "./motif-turnings.ts";
 import { quickSolve } from "./quick-solve.ts";
-import { mirrorTurns, type Turning, turnings } from "./turnings.ts";
+import {
+  type Mirrors,
+  mirrorsOf,
+  notSquare,
+  turnBlocks,
+  turnsAQuarter,
+  unseenTurns,
+  type WrittenGrid,
+  writtenGrid,
+  writtenRows,
+} from "./turned-spec.ts";
+import { turnings } from "./turnings.ts";
 
-/** One size to cut for an arrangement. */
-export interface ArrangedPiece {
-  letter: string;
-  /** Across x along, as the ruler reads. */
-  size: string;
-  count: number;
-  /** How it is cut further: squares are halved on one diagonal, which a print with an up decides, or on both. */
-  subcut: Subcut;
-  diagonal: CutPiece["diagonal"];
-}
-
-/** What one fabric comes to in an arrangement. */
-export interface ArrangedFabric {
-  fabric: string;
-  buy: string;
-  /** Hundredths; null without a price. */
-  cost: number | null;
-  /** No smaller purchase can do. */
-  proven: boolean;
-  pieces: ArrangedPiece[];
-}
-
-/** How the seams of an arrangement nest, pressed as well as can be. */
-export interface Nesting {
-  /** Places where two seams meet across a joining seam. */
-  places: number;
-  /** Those where they lie on one another. */
-  unNested: number;
-  /** No pressing leaves fewer un-nested. */
-  proven: boolean;
-  /** Blocks of one design are pressed in this many ways. */
-  ways: 1 | 2;
-}
-
-/** The blocks of a quilt turned one way, and what that takes. */
+/** The blocks of a quilt and their motifs turned one way, and what that takes. */
 export interface Arrangement {
-  /** As it is named on the command line; `file` for the file's own. */
+  /** As named on the command line, blocks first, then motifs; `file` for the file's own. */
   key: string;
   name: string;
+  /** Keys of the turnings of blocks and of motifs; `file` where they lie as in the file. */
+  blocks: string;
+  motifs: string;
+  /** Others that come out the same to the eye, and so are not planned again. */
+  same: { key: string; name: string }[];
   /** The rows of the setting as a file has them. */
   rows: string[];
+  /** Drawings of the blocks whose motifs lie otherwise than in the file, as a file has them. */
+  grids: WrittenGrid[];
   /** Null when the quilt cannot be set so; `why` then says why not. */
-  planned: {
-    top: QuiltTop;
-    fabrics: ArrangedFabric[];
-    /** Hundredths; null when a fabric has no price. */
-    cost: number | null;
-    /** Square ticks bought. */
-    bought: number;
-    /** Null when the top is not laid in rows of whole blocks. */
-    nesting: Nesting | null;
-    /** What this arrangement makes necessary, as units made another way to keep a print upright. */
-    notes: string[];
-  } | null;
+  planned: Taken | null;
   why: string;
+}
+
+/** The motifs of one block, for telling of them. */
+export interface TurnedMotifs {
+  block: string;
+  count: number;
+  /** Finished, across x down. */
+  size: string;
+  /** Turned by quarters; else by halves only. */
+  square: boolean;
 }
 
 /** Arrangements side by side. Plain data. */
@@ -72,174 +55,197 @@ export interface Arrangements {
   name: string;
   seed: number;
   currency: string;
+  /** No two of them look the same. */
   arrangements: Arrangement[];
+  motifs: TurnedMotifs[];
   /** All of them buy and cut the same. */
   alike: boolean;
   /** Blocks that no turn shows as their mirror image: in pairs they are only turned to face one another. */
   noMirror: string[];
 }
 
+/** Keys of the turnings wanted besides the file's own; null for all there are. */
+export interface Wanted {
+  /** Null for all, unless only motifs are asked for. */
+  blocks: readonly string[] | null;
+  /** Null for all, unless only blocks are asked for. */
+  motifs: readonly string[] | null;
+}
+
 /** Told what is being planned, of how much. */
 type Told = (done: number, of: number) => void;
 
-/** The same quilt with every block of the setting turned so, whatever the file says of its turn. */
-export function turnBlocks(
+/** One arrangement to be tried. */
+interface Tried {
+  key: string;
+  name: string;
+  blocks: string;
+  motifs: string;
+  asked: QuiltSpec;
+  grids: WrittenGrid[];
+  mirrors: Mirrors;
+  /** What stands in the way before anything is laid out; empty when nothing does. */
+  why: string;
+}
+
+/** A quilt with the motifs of its blocks turned. */
+function withMotifs(
   spec: QuiltSpec,
-  { turn }: Pick<Turning, "turn">,
-  mirrorOf: (cell: DrawnCell) => QuarterTurn | null = () => 0,
-): QuiltSpec {
-  const blocks = new Set(spec.blocks.map(({ key }) => key));
-  const rows = fillRows(spec);
-  const across = Math.max(0, ...rows.map(({ cells }) => cells.length));
-  const turned = rows.map((row, r) => ({
-    ...row,
-    cells: row.cells.map((cell, c) => {
-      if (!blocks.has(cell.code)) return cell;
-      // A shorter row stands half a block in for each block it has fewer.
-      const x = c + (across - row.cells.length) / 2 - (across - 1) / 2;
-      const y = r - (rows.length - 1) / 2;
-      return { ...cell, turn: turn({ row: r, column: c, x, y, mirror: mirrorOf(cell) }) };
-    }),
-  }));
-  return { ...spec, setting: { ...spec.setting, rows: turned, fill: null } };
+  turning: MotifTurning,
+  all: readonly Motifs[],
+): Pick<Tried, "asked" | "grids" | "why"> {
+  const grids: WrittenGrid[] = [];
+  let suited = false;
+  const blocks = spec.blocks.map((block) => {
+    const motifs = all.find((each) => each.block === block.key);
+    if (motifs === undefined || !suits(turning, motifs)) return block;
+    suited = true;
+    const turns = motifs.places.map((place) => turning.turn(place, motifs));
+    if (turns.every((turn, i) => turn === motifs.places[i]?.turn)) return block;
+    const turned = turnMotifs(block, spec, turns);
+    grids.push(writtenGrid(turned, spec));
+    return turned.block;
+  });
+  const why = suited ? "" : onlyHalves(all.map(({ name }) => name));
+  return { asked: { ...spec, blocks }, grids, why };
 }
 
-const MARKS: Readonly<Record<QuarterTurn, string>> = { 0: "", 90: ">", 180: "v", 270: "<" };
-
-/** The rows of a setting as they are written in a file. */
-export function writtenRows(spec: QuiltSpec): string[] {
-  const known = new Set(spec.blocks.map(({ key }) => key));
-  const written = ({ code, turn, colourway }: DrawnCell): string => {
-    // A code that would be read as another with its mark is turned in degrees.
-    const mark = turn !== 0 && known.has(`${code}${MARKS[turn]}`) ? `:${turn}` : MARKS[turn];
-    return `${code}${mark}${colourway === "" ? "" : `/${colourway}`}`;
-  };
-  const rows = fillRows(spec).map(({ cells }) => cells.map(written));
-  const width = Math.max(0, ...rows.flat().map((word) => word.length));
-  return rows.map((row) =>
-    row
-      .map((word) => word.padEnd(width))
-      .join(" ")
-      .trimEnd(),
+/** Everything that is to be tried: the file's own, its blocks turned, its motifs turned, or both. */
+function tries(spec: QuiltSpec, seed: number, wanted: Wanted, all: readonly Motifs[]): Tried[] {
+  const [blocks, motifs] = [turnings(seed), motifTurnings(seed)];
+  const both = (wanted.blocks ?? []).length > 0 && (wanted.motifs ?? []).length > 0;
+  const ofBlocks = blocks.filter(({ key }) =>
+    wanted.blocks === null ? wanted.motifs === null : wanted.blocks.includes(key),
   );
-}
-
-function fabricOf({ name, purchase, bound, pieces }: FabricPlan, { ruler }: Plan): ArrangedFabric {
-  return {
-    fabric: name,
-    buy: purchase?.text ?? "",
-    cost: purchase === null ? 0 : purchase.cost,
-    proven: bound.purchaseProven,
-    pieces: pieces.map(({ letter, across, along, count, subcut, diagonal }) => ({
-      letter,
-      size: formatSize(across, along, ruler),
-      count,
-      subcut,
-      diagonal,
-    })),
-  };
-}
-
-function nestingOf({ making }: Plan): Nesting | null {
-  const pressing = making?.pressing ?? null;
-  if (pressing === null) return null;
-  const { junctions, open, proven, variants } = pressing;
-  return { places: junctions, unNested: open.length, proven, ways: variants };
-}
-
-const noted = (diagnostics: readonly Diagnostic[]): string[] =>
-  diagnostics.flatMap(({ code, message }) => (code.startsWith("DIRECTION-") ? [message] : []));
-
-function summed(plan: Plan, top: QuiltTop, known: ReadonlySet<string>): NonNullable<Arrangement["planned"]> {
-  const fabrics = plan.fabrics.map((fabric) => fabricOf(fabric, plan));
-  const costs = fabrics.map(({ cost }) => cost);
-  const cost = costs.includes(null) ? null : costs.reduce<number>((sum, one) => sum + (one ?? 0), 0);
-  const bought = plan.fabrics.reduce((sum, { width, purchase }) => sum + width * (purchase?.length ?? 0), 0);
-  const notes = noted(plan.diagnostics).filter((message) => !known.has(message));
-  return { top, fabrics, cost, bought, nesting: nestingOf(plan), notes };
+  const ofMotifs = motifs.filter((turning) =>
+    wanted.motifs === null
+      ? wanted.blocks === null && all.some((each) => suits(turning, each))
+      : wanted.motifs.includes(turning.key),
+  );
+  const own = { key: "file", name: "as the file has it", blocks: "file", motifs: "file" };
+  const inFile: Tried = { ...own, asked: spec, grids: [], mirrors: mirrorsOf(spec), why: "" };
+  const turnedMotifs = ofMotifs.map((turning): Tried => {
+    const turned = withMotifs(spec, turning, all);
+    const key = `motifs ${turning.key}`;
+    return {
+      ...inFile,
+      ...turned,
+      key,
+      name: turning.name,
+      motifs: turning.key,
+      mirrors: mirrorsOf(turned.asked),
+    };
+  });
+  const turnedBlocks = (from: Tried): Tried[] =>
+    ofBlocks.map(({ key, name, turn }) => {
+      const [keys, names] =
+        from.motifs === "file"
+          ? [[key], [name]]
+          : [
+              [key, from.key],
+              [`blocks ${name}`, from.name],
+            ];
+      const asked = turnBlocks(from.asked, { turn }, from.mirrors.of);
+      return { ...from, key: keys.join(" + "), name: names.join(" with "), blocks: key, asked };
+    });
+  if (both) return [inFile, ...turnedMotifs.flatMap(turnedBlocks)];
+  return [inFile, ...turnedBlocks(inFile), ...turnedMotifs];
 }
 
 /**
- * The quarter-turn arrangements of the blocks of a quilt, each planned: as the file has it, all one way in the
- * four ways, left and right by turns, about the centre, in mirrored pairs, and by chance.
- * @param only keys of those wanted besides the file's own; null for all
+ * The arrangements of the blocks of a quilt and of their motifs, each planned: as the file has it; blocks all one way
+ * in the four ways, left and right by turns, about the centre, in mirrored pairs, and by chance; motifs likewise, in
+ * facing pairs, back to back and running round. What looks the same is planned and shown once.
+ * @param wanted keys of those wanted besides the file's own; turnings of blocks and of motifs are put together when
+ *   both are asked for
  */
 export async function arrangeBlocks(
   spec: Spec,
   seed: number,
   options: PlanOptions,
   solve: Solve,
-  only: readonly string[] | null = null,
+  wanted: Wanted = { blocks: null, motifs: null },
   told: Told = () => {},
 ): Promise<Outcome<Arrangements>> {
   if (spec.kind === "cut-list") return { value: null, diagnostics: [nothingToTurn()] };
   const quick = quickSolve(solve);
-  const mirrors = mirrorsOf(spec);
-  const ways = turnings(seed).filter(({ key }) => only === null || only.includes(key));
-  const all = [
-    { key: "file", name: "as the file has it", asked: spec },
-    ...ways.map((way) => ({ ...way, asked: turnBlocks(spec, way, mirrors.of) })),
-  ];
+  const motifs = spec.blocks.flatMap((block) => motifsOf(block, spec) ?? []);
+  if (motifs.length === 0 && wanted.motifs !== null) {
+    const { value, diagnostics } = layOutQuilt(spec);
+    return { value: null, diagnostics: value === null ? diagnostics : [noMotifs()] };
+  }
+  const all = tries(spec, seed, wanted, motifs);
   const arrangements: Arrangement[] = [];
-  let known: ReadonlySet<string> = new Set();
-  for (const [done, { key, name, asked }] of all.entries()) {
+  const seen = new Map<string, Arrangement>();
+  for (const [
+    done,
+    { key, name, blocks, motifs: turned, asked, grids, mirrors, why: before },
+  ] of all.entries()) {
     told(done, all.length);
-    const { value, diagnostics } = await planSpec(asked, options, quick);
+    const laid = before === "" ? layOutQuilt(asked).value : null;
+    const picture = laid === null ? null : pictureOf(laid.top, spec);
+    const like = picture === null ? undefined : seen.get(picture);
+    if (like !== undefined) {
+      like.same.push({ key, name });
+      continue;
+    }
+    const { value, diagnostics } =
+      before === "" ? await planSpec(asked, options, quick) : { value: null, diagnostics: [] };
     if (done === 0 && value === null) return { value: null, diagnostics };
-    const error = diagnostics.find(({ severity }) => severity === "error");
-    const planned = value === null || value.top === null ? null : summed(value, value.top, known);
-    if (done === 0) known = new Set(noted(diagnostics));
-    const oblong = mirrors.oblong.length > 0 && turnsAQuarter(asked);
-    const fault = oblong ? notSquare(mirrors.oblong) : (error?.message ?? "");
-    const why = planned === null ? fault : "";
-    arrangements.push({ key, name, rows: writtenRows(asked), planned, why });
+    const best =
+      value === null || laid === null ? null : await nestedBest(takenBy(value, laid.top), asked, options, quick);
+    const planned = best?.taken ?? null;
+    const why = planned === null ? before || faultOf(asked, mirrors, diagnostics) : "";
+    const same: Arrangement["same"] = [];
+    const rows = best?.rows ?? writtenRows(asked);
+    const found = { key, name, blocks, motifs: turned, same, rows, grids, planned, why };
+    arrangements.push(found);
+    if (picture !== null && planned !== null) seen.set(picture, found);
   }
   const figures = arrangements.flatMap(({ planned }) =>
     planned === null ? [] : [JSON.stringify(planned.fabrics)],
   );
-  const alike = new Set(figures).size === 1;
   const currency = spec.fabrics.find(({ price }) => price !== null)?.price?.currency ?? "";
-  const noMirror = ways.some(({ key }) => key === "pairs") ? mirrors.none : [];
-  return { value: { name: spec.name, seed, currency, arrangements, alike, noMirror }, diagnostics: [] };
-}
-
-const turnsAQuarter = (spec: QuiltSpec): boolean =>
-  fillRows(spec).some(({ cells }) => cells.some(({ turn }) => turn % 180 !== 0));
-
-const notSquare = (blocks: readonly string[]): string =>
-  `${blocks.join(", ")} ${blocks.length === 1 ? "is" : "are"} not square, and turned a quarter ${
-    blocks.length === 1 ? "it does" : "they do"
-  } not fit the rows.`;
-
-interface Mirrors {
-  of: (cell: DrawnCell) => QuarterTurn | null;
-  none: string[];
-  /** Blocks of the rows that are not square. */
-  oblong: string[];
-}
-
-/** By what turn each block of the rows shows its mirror image. */
-function mirrorsOf(spec: QuiltSpec): Mirrors {
-  const top = layOutQuilt(spec).value?.top;
-  if (top === undefined) return { of: () => 0, none: [], oblong: [] };
-  const turns = mirrorTurns(top);
-  const rows = fillRows(spec);
-  const found = new Map<string, { turn: QuarterTurn | null; name: string }>();
-  const keyOf = ({ code, colourway }: DrawnCell) => `${code}/${colourway}`;
-  for (const { place, row, column, design } of top.blocks) {
-    const cell = rows[row]?.cells[column];
-    if (place !== "block" || cell === undefined) continue;
-    found.set(keyOf(cell), { turn: turns[design] ?? null, name: top.designs[design]?.name ?? "" });
-  }
-  const none = [...found.values()].flatMap(({ turn, name }) => (turn === null ? [name] : []));
-  const oblong = top.blocks.flatMap(({ place, design }) => {
-    const own = top.designs[design];
-    if (place !== "block" || own === undefined) return [];
-    return exactToNumber(own.across) === exactToNumber(own.down) ? [] : [own.name];
+  const noMirror = all.some(({ blocks }) => blocks === "pairs") ? (all[0]?.mirrors.none ?? []) : [];
+  const said = motifs.map(({ name, places, across, down, square }): TurnedMotifs => {
+    const [wide, high] = [across, down].map((size) => Math.round(exactToNumber(size)));
+    return { block: name, count: places.length, size: formatSize(wide ?? 0, high ?? 0, spec.ruler), square };
   });
+  const alike = new Set(figures).size === 1;
   return {
-    of: (cell) => found.get(keyOf(cell))?.turn ?? null,
-    none: [...new Set(none)],
-    oblong: [...new Set(oblong)],
+    value: { name: spec.name, seed, currency, arrangements, motifs: said, alike, noMirror },
+    diagnostics: [],
   };
+}
+
+/**
+ * Of the ways of laying blocks that the eye cannot tell apart, the one in which most seams nest, and then the one in
+ * which a block is pressed in one way: what looks the same is told of alike, however its rows were written.
+ */
+async function nestedBest(
+  taken: Taken,
+  asked: QuiltSpec,
+  options: PlanOptions,
+  solve: Solve,
+): Promise<{ taken: Taken; rows: string[] }> {
+  const own = { taken, rows: writtenRows(asked) };
+  if (taken.nesting === null || !nestsBetter({ unNested: 0, ways: 1 }, taken.nesting)) return own;
+  const { unNested, ways } = taken.nesting;
+  let best: { spec: QuiltSpec; nesting: Nesting } | null = null;
+  for (const spec of unseenTurns(asked)) {
+    const { value } = listAll(spec);
+    const nesting = value === null ? null : nestingOf(value);
+    if (nesting !== null && nestsBetter(nesting, best?.nesting ?? taken.nesting)) best = { spec, nesting };
+  }
+  if (best === null) return own;
+  const laid = layOutQuilt(best.spec).value;
+  const { value } = await planSpec(best.spec, options, solve);
+  if (laid === null || value === null) return own;
+  const nesting = { ...best.nesting, otherwise: { unNested, ways } };
+  return { taken: { ...takenBy(value, laid.top), nesting }, rows: writtenRows(best.spec) };
+}
+
+function faultOf(asked: QuiltSpec, { oblong }: Mirrors, diagnostics: readonly Diagnostic[]): string {
+  if (oblong.length > 0 && turnsAQuarter(asked)) return notSquare(oblong);
+  return diagnostics.find(({ severity }) => severity === "error")?.message ?? "";
 }

@@ -26,7 +26,7 @@ export interface Turning {
 const QUARTERS: readonly QuarterTurn[] = [0, 90, 180, 270];
 
 /** Numbers of chance that are the same for the same seed: the mixing steps of a linear congruence. */
-function chance(seed: number): () => QuarterTurn {
+export function chance(seed: number): () => QuarterTurn {
   let state = (seed * 2654435761 + 12345) % 2 ** 31;
   return () => {
     state = (state * 1103515245 + 12345) % 2 ** 31;
@@ -42,7 +42,7 @@ function chance(seed: number): () => QuarterTurn {
  *    270   0  90
  *    270 180 180
  */
-function aboutCentre({ x, y }: Stand): QuarterTurn {
+export function aboutCentre({ x, y }: Pick<Stand, "x" | "y">): QuarterTurn {
   if (x === 0 && y === 0) return 0;
   if (x <= 0 && y < 0) return 0;
   if (x > 0 && y <= 0) return 90;
@@ -50,7 +50,8 @@ function aboutCentre({ x, y }: Stand): QuarterTurn {
   return 270;
 }
 
-const modulo = (turn: number): QuarterTurn => (((turn % 360) + 360) % 360) as QuarterTurn;
+/** A turn in degrees, from 0 up to a whole turn. */
+export const modulo = (turn: number): QuarterTurn => (((turn % 360) + 360) % 360) as QuarterTurn;
 
 /** Side by side, the right one the mirror image of the left; where there is none, turned to face one another. */
 function inPairs({ column, mirror }: Stand): QuarterTurn {
@@ -116,14 +117,20 @@ export function mirrorTurns({ designs, centre }: QuiltTop): (QuarterTurn | null)
   });
 }
 
-/** Reads `centre,pairs`: keys of arrangements, or their names. */
-export function readArrangements(typed: string): Outcome<string[]> {
-  const known = turnings(0);
+/**
+ * Reads `centre,pairs`: keys of arrangements, or their names; `all` for every one.
+ * @param known those there are: `turnings` or `motifTurnings`
+ */
+export function readArrangements(
+  typed: string,
+  known: readonly { key: string; name: string }[] = turnings(0),
+): Outcome<string[]> {
   const keys: string[] = [];
   const diagnostics: Diagnostic[] = [];
   for (const part of typed.split(",").map((word) => word.trim().toLowerCase())) {
     const found = known.find(({ key, name }) => part === key || part === name);
-    if (found !== undefined) keys.push(found.key);
+    if (part === "all") keys.push(...known.map(({ key }) => key));
+    else if (found !== undefined) keys.push(found.key);
     // The file's own is always there.
     else if (part !== "file")
       diagnostics.push(
@@ -133,5 +140,5 @@ export function readArrangements(typed: string): Outcome<string[]> {
         ),
       );
   }
-  return diagnostics.length > 0 ? { value: null, diagnostics } : { value: keys, diagnostics };
+  return diagnostics.length > 0 ? { value: null, diagnostics } : { value: [...new Set(keys)], diagnostics };
 }

@@ -74,6 +74,19 @@ export function nothingToTurn(): Diagnostic {
   );
 }
 
+/** Motifs are asked for, but no block has parts that are alike. */
+export function noMotifs(): Diagnostic {
+  return error(
+    "NO-MOTIFS",
+    "No block of this quilt has alike parts that can be turned by themselves.",
+    "Name them in the file, in a block: `motifs: 2 x 2` for so many across and down, or `motifs: g` for a code of its grid.",
+  );
+}
+
+/** Why motifs that are not square cannot be turned by quarters. */
+export const onlyHalves = (blocks: readonly string[]): string =>
+  `the motifs of ${blocks.join(", ")} are not square and can only be turned by halves.`;
+
 const SIZES_HELP =
   "Write blocks across and down (4x5), a finished size with its measure (60 x 80 in), or a bed " +
   "(queen, queen drop 12 in, single drop 30 cm at sides and foot); several with commas between them, or semicolons.";

@@ -176,6 +176,26 @@ export function methodUnknown(
   );
 }
 
+/** Why parts of a block that a file names are none that can be turned. */
+export type NotMotifs =
+  | { why: "no code"; code: string; known: readonly string[] }
+  | { why: "one only" | "same all round" | "units across" | "not alike" };
+
+export function motifsNotAlike(where: InDesign, block: string, found: NotMotifs): Diagnostic {
+  const said: Readonly<Record<NotMotifs["why"], string>> = {
+    "no code": found.why === "no code" ? `\`${found.code}\` is no code of its grid` : "",
+    "one only": "there is only one of them, and it turns with the block",
+    "same all round": "they look the same whichever way they are turned",
+    "units across": "a unit lies across the line between two of them",
+    "not alike": "they are not all alike, however they are turned",
+  };
+  const hint =
+    found.why === "no code"
+      ? suggest(found.code, found.known)
+      : "Write how many there are across and down, `motifs: 2 x 2`, or codes of the grid, `motifs: g`; or leave it out.";
+  return say("MOTIFS-NOT-ALIKE", "error", where, `The motifs of block ${block}: ${said[found.why]}.`, hint);
+}
+
 export function onPointUneven(where: InDesign, message: string, hint: string): Diagnostic {
   return say("ON-POINT-UNEVEN", "error", where, message, hint);
 }

@@ -4,6 +4,14 @@ export { type LaidQuilt, layOutQuilt } from "./lay-out-quilt.ts";
 export { type Restated, restate, type SizeChange } from "./restate.ts";
 export { fillRows } from "./setting.ts";
 export { type Divide, type FlatPoint, straightSplit } from "./straight-split.ts";
+export {
+  blockAlikeAfter,
+  type MotifPlace,
+  type Motifs,
+  motifsOf,
+  type TurnedBlock,
+  turnMotifs,
+} from "./turn-motifs.ts";
 export type * from "./types.ts";
 export { type UnitListed, unitList } from "./unit-list.ts";
 export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";

@@ -18,6 +18,7 @@ import {
 import { prepareColours } from "./colours.ts";
 import { demandsOf } from "./demands.ts";
 import { addExact, scaleExact, shiftPoint, surdOfExact, turnPoint } from "./exact.ts";
+import { checkMotifs } from "./find-motifs.ts";
 import { findFoundation } from "./foundation/find-foundation.ts";
 import type { LaidBlock } from "./laid-types.ts";
 import { checkOnPoint, checkStraight, fillRows, type SetRow, setRows } from "./setting.ts";
@@ -42,6 +43,7 @@ export function layOutQuilt(spec: QuiltSpec): Outcome<LaidQuilt> {
   const builder = newBuilder(spec, prepareColours(spec, diagnostics), diagnostics);
   checkMethods(spec, diagnostics);
   const blocks = new Map(spec.blocks.map((block) => [block.key, layOutBlock(block, spec, diagnostics)]));
+  for (const block of blocks.values()) if (block !== null) checkMotifs(block, spec, diagnostics);
   for (const word of [
     spec.binding?.fabric,
     spec.backing?.fabric,

@@ -41,6 +41,7 @@ export function plainBlock(word: FabricWord, across: Rational, down: Rational): 
     grid: [],
     cells: [cell],
     roles: {},
+    motifs: null,
     path: word.path,
     at: word.at,
   };

@@ -160,6 +160,14 @@ export function fillBlock(key: string, written: WrittenBlock, frame: QuiltFrame)
     grid,
     cells,
     roles: roleMap(written.roles, [...path, "roles"], frame),
+    motifs:
+      written.motifs === undefined
+        ? null
+        : {
+            ...written.motifs,
+            path: pathText([...path, "motifs"]),
+            at: frame.document.valueAt([...path, "motifs"]),
+          },
     ...where,
   };
 }

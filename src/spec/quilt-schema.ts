@@ -161,6 +161,17 @@ function roles(description: string) {
     .meta({ description, examples: ["{ star: gold }"] });
 }
 
+/** Parts of a block that are turned by themselves: how many across and down, or codes of its grid. */
+function motifs() {
+  const description = "parts that `arrange` turns: how many across and down, or codes of the grid";
+  return leaf({ description, example: "2 x 2" }, (written) => {
+    const match = /^([1-9]\d{0,2})\s*(?:x|×|by)\s*([1-9]\d{0,2})$/iu.exec(written);
+    if (match === null)
+      return { columns: 0, rows: 0, codes: written.split(/[\s,]+/).filter((code) => code !== "") };
+    return { columns: Number(match[1]), rows: Number(match[2]), codes: [] };
+  });
+}
+
 export function blockSchema(unit: LengthUnit) {
   const sizes = (what: string) =>
     z
@@ -180,6 +191,7 @@ export function blockSchema(unit: LengthUnit) {
         .optional(),
       cell: cellSchema(unit).optional(),
       roles: roles("fabrics of this block's roles").optional(),
+      motifs: motifs().optional(),
     })
     .meta({ description: "a block design", examples: ["{ size: 8, grid: ..., cells: ... }"] });
 }

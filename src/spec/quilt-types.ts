@@ -94,6 +94,18 @@ export interface BlockSpec {
   cells: CellSpec[];
   /** Role to fabric word, for this block's own colours. */
   roles: Record<string, FabricWord>;
+  /** Which parts of it are turned by themselves; null: the largest that are alike. */
+  motifs: MotifsSpec | null;
+  path: string;
+  at: Place | null;
+}
+
+/** The parts of a block that `arrange` turns: so many across and down, or the units of some codes. */
+export interface MotifsSpec {
+  /** 0 when codes are named. */
+  columns: number;
+  rows: number;
+  codes: string[];
   path: string;
   at: Place | null;
 }

@@ -1,10 +1,7 @@
 import { describe, expect, test } from "vitest";
-import {
-  type Arrangements,
-  arrangeBlocks,
-  turnBlocks,
-  writtenRows,
-} from "../../src/choices/arrange-blocks.ts";
+import { type Arrangements, arrangeBlocks } from "../../src/choices/arrange-blocks.ts";
+import { motifTurnings } from "../../src/choices/motif-turnings.ts";
+import { turnBlocks, writtenRows } from "../../src/choices/turned-spec.ts";
 import { mirrorTurns, readArrangements, turnings } from "../../src/choices/turnings.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, fillRows, layOutQuilt } from "../../src/quilt/index.ts";
@@ -14,8 +11,13 @@ import { type QuiltSpec, readSpecFile } from "../../src/spec/index.ts";
 import { faultsOf } from "../support/sound-scene.ts";
 import { OPTIONS, quiltOf, solve, textOf } from "./quilts.ts";
 
-async function arranged(spec: QuiltSpec, seed = 1, only: string[] | null = null): Promise<Arrangements> {
-  const { value } = await arrangeBlocks(spec, seed, OPTIONS, solve, only);
+async function arranged(
+  spec: QuiltSpec,
+  seed = 1,
+  blocks: string[] | null = null,
+  motifs: string[] | null = null,
+): Promise<Arrangements> {
+  const { value } = await arrangeBlocks(spec, seed, OPTIONS, solve, { blocks, motifs });
   if (value === null) throw new Error("not arranged");
   return value;
 }
@@ -62,8 +64,10 @@ test("a print with an up is cut the other way where its block is turned; all of 
     ]),
   );
   // derived geometry: bars 2 x 4 in finished, 1/4 in seams; the print reads one way, so a turned bar is cut lying.
+  // Upright is as the file has it, so it is not shown again.
+  expect(found.arrangements[0]?.same.map(({ key }) => key)).toEqual(["upright"]);
   expect(boats).toMatchObject({
-    upright: ["16 2 1/2 x 4 1/2 in"],
+    file: ["16 2 1/2 x 4 1/2 in"],
     right: ["16 4 1/2 x 2 1/2 in"],
     "by-turns": ["16 4 1/2 x 2 1/2 in"],
     // A block of two bars shows its mirror image upside down.
@@ -84,7 +88,7 @@ test("a print with an up is cut the other way where its block is turned; all of 
   }
   const table = arrangementsTable(found, true);
   // derived geometry: 3 x 3 corners of blocks, and in each of 4 columns 3 places where the bars' seams meet.
-  expect(table).toMatch(/all upright +32 +2 +21 of 21/);
+  expect(table).toMatch(/as the file has it +32 +2 +21 of 21/);
   expect(table).toContain("    rows: |\n      bars> bars> bars> bars>");
   const scene = arrangementsScene(found.name, arrangementPictures(found), spec.fabrics);
   expect(faultsOf(scene)).toEqual([]);
@@ -171,6 +175,11 @@ test("blocks that no turn mirrors are named", async () => {
 }, 60_000);
 
 test("arrangements by name on the command line", () => {
+  expect(readArrangements("all,by-turns").value).toEqual(turnings(0).map(({ key }) => key));
+  expect(readArrangements("Motifs back to back, clockwise", motifTurnings(0)).value).toEqual([
+    "apart",
+    "clockwise",
+  ]);
   expect(readArrangements("centre, Mirrored pairs,file")).toEqual({
     value: ["centre", "pairs"],
     diagnostics: [],

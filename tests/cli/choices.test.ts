@@ -107,6 +107,31 @@ describe("choices on the command line", () => {
     expect(turned.stdout).toContain("  about the centre: goose, bar are not square");
     expect(turned.stdout).toContain("    rows: |\n");
     expect(readFileSync(join(folder, "turned", "arrangements.svg"), "utf8")).toContain("<svg");
+    const geese = join(ROOT, "fixtures/quilts/wild-geese-round.yaml");
+    const inside = await crossgrainHere(
+      ["arrange", geese, "--motifs", "facing,clockwise", "--only", "upright", "--out", "inside"],
+      folder,
+    );
+    expect(inside.stdout).toContain("Motifs that are turned inside their block: round, 4 of 4 x 4 in.");
+    expect(inside.stdout).toContain("      grid: |\n        b> g> g< b>\n");
+    expect(inside.stdout).toContain(
+      "as the file has it: also blocks all upright with motifs running round clockwise",
+    );
+    const told = await crossgrainHere(["arrange", geese, "--motifs", "facing", "--json"], folder);
+    const { arrangements } = JSON.parse(told.stdout) as { arrangements: object[] };
+    expect(arrangements).toMatchObject([
+      { key: "file", grids: [] },
+      {
+        key: "motifs facing",
+        motifs: "facing",
+        grids: [{ block: "round", grid: ["b> g> g< b>", "|  |  |  |", "b> g> g< b>", "|  |  |  |"] }],
+        planned: { methods: [{ count: 36 }], nesting: { places: 55 } },
+      },
+    ]);
+    expect(await crossgrainHere(["arrange", quilt, "--motifs", "facing"], folder)).toMatchObject({
+      code: 1,
+      stderr: expect.stringContaining("NO-MOTIFS"),
+    });
     writeFileSync(join(folder, "tide.yaml"), SMALL);
     for (const command of ["compare", "arrange"]) {
       expect(await crossgrainHere([command, "tide.yaml"], folder)).toMatchObject({ code: 1 });
@@ -115,6 +140,7 @@ describe("choices on the command line", () => {
       ["compare", quilt, "--minutes", "sleep=9"],
       ["arrange", quilt, "--seed", "x"],
       ["arrange", quilt, "--only", "spiral"],
+      ["arrange", quilt, "--motifs", "spiral"],
       ["buy", quilt, "--sizes", "3x3", "--kits", "2"],
       ["buy", quilt, "--sizes", "quen"],
     ]) {

@@ -20,7 +20,15 @@ const seed: Option<number> = {
 
 const only: Option<string | null> = {
   flags: "--only <names>",
-  help: "only these arrangements, and their rows to copy into the file: upright, right, upside-down, left, by-turns, centre, pairs, chance",
+  help: "only these turnings of the blocks, and their rows to copy into the file: upright, right, upside-down, left, by-turns, centre, pairs, chance",
+  standard: "all",
+  absent: null,
+  read: (value) => ({ value }),
+};
+
+const motifs: Option<string | null> = {
+  flags: "--motifs <names>",
+  help: "only these turnings of the motifs in a block, and the grid to copy into the file: upright, right, upside-down, left, facing, stacked, apart, by-turns, clockwise, anticlockwise, centre, chance, or all; beside --only, each with each",
   standard: "all",
   absent: null,
   read: (value) => ({ value }),
@@ -28,24 +36,30 @@ const only: Option<string | null> = {
 
 export const arrange = defineCommand({
   name: "arrange",
-  summary: "turnings of the blocks side by side: pictures, and what each takes",
+  summary: "turnings of blocks, and of the motifs in them, side by side: pictures, and what each takes",
   about:
     "Turns the blocks of a quilt by quarters: all one way, left and right by turns, about the centre, in mirrored " +
-    "pairs, by chance, and as the file has it. Each is planned; where a print has an up, what is bought and cut may " +
-    "change. Tells in how many places the seams nest, and writes a picture of all of them (arrangements.svg).",
+    "pairs, by chance, and as the file has it. Turns the motifs inside the blocks too, their largest alike parts: all " +
+    "one way, in facing pairs, back to back, by turns, running round. Each is planned; where a print has an up, what " +
+    "is bought and cut may change. What looks the same is shown once. Tells in how many places the seams nest, and " +
+    "writes a picture of all of them (arrangements.svg).",
   arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
-  options: { out, replace, json, seed, only },
+  options: { out, replace, json, seed, only, motifs },
   examples: [
     "arrange fixtures/quilts/nine-stars.yaml",
     "arrange my-quilt.yaml --only centre,pairs",
+    "arrange my-quilt.yaml --motifs facing,clockwise",
     "arrange my-quilt.yaml --seed 7 --out ~/quilts/turned",
   ],
   async run([file = ""], values, io) {
     const front = await import("../../index.ts");
-    const { arrangeBlocks, arrangementPictures, arrangementsTable, readArrangements, readSpecFile } = front;
-    const keys = values.only === null ? null : readArrangements(values.only);
-    if (keys !== null && keys.value === null) {
-      report(keys.diagnostics, undefined, io);
+    const { arrangeBlocks, arrangementPictures, arrangementsTable, readSpecFile } = front;
+    const { motifTurnings, readArrangements, turnings } = front;
+    const keys = values.only === null ? null : readArrangements(values.only, turnings(0));
+    const ofMotifs = values.motifs === null ? null : readArrangements(values.motifs, motifTurnings(0));
+    const misread = [keys, ofMotifs].flatMap((read) => (read?.value === null ? read.diagnostics : []));
+    if (misread.length > 0) {
+      report(misread, undefined, io);
       return EXIT.usage;
     }
     const input = await readInput(file, io);
@@ -57,7 +71,8 @@ export const arrange = defineCommand({
     const options = await optionsOf(planning);
     const progress = startProgress(io);
     const { solve } = await poolOf({ ...io, showsProgress: false });
-    const wanted = keys?.value ?? null;
+    const wanted = { blocks: keys?.value ?? null, motifs: ofMotifs?.value ?? null };
+    const chosen = wanted.blocks !== null || wanted.motifs !== null;
     const told = (done: number, of: number) => progress.show(`Planning each arrangement: ${done} of ${of}`);
     const found = await arrangeBlocks(spec.value, values.seed, options, solve, wanted, told);
     progress.clear();
@@ -70,7 +85,7 @@ export const arrange = defineCommand({
       return { ...one, planned: planned === null ? null : figures };
     });
     if (values.json) io.out(`${JSON.stringify({ ...found.value, arrangements: bare }, null, 2)}\n`);
-    else io.out(arrangementsTable(found.value, wanted !== null));
+    else io.out(arrangementsTable(found.value, chosen));
     if (values.json && values.out === null) return EXIT.done;
 
     const [{ drawArrangements }, { usualFolder }, { writeFiles }] = await Promise.all([

@@ -19,7 +19,8 @@ export interface Pictured {
 
 const COLUMNS = 3;
 const GAP = 16;
-const ABOVE = 18;
+/** The name above a picture: its size, the height of its first line and of each that follows. */
+const NAME = { size: 10.5, first: 18, more: 13, most: 2 };
 /** Room under a picture, besides its lines of text. */
 const BELOW = 8;
 const LINE = 12;
@@ -47,21 +48,25 @@ export function arrangementsScene(
   const scale = Number((perTick * TICKS_PER_MM).toFixed(6));
   const lines = pictures.map(({ said }) => wrap(cleanText(said), width, 9, MOST_LINES));
   const below = BELOW + LINE * Math.max(0, ...lines.map(({ length }) => length));
-  const rowHeight = ABOVE + tallest * perTick + below;
+  const names = pictures.map(({ name }) => wrap(cleanText(name), width, NAME.size, NAME.most, true));
+  const above = NAME.first + NAME.more * (Math.max(1, ...names.map(({ length }) => length)) - 1);
+  const rowHeight = above + tallest * perTick + below;
   const head = 28;
   const nodes: SceneNode[] = [
     textIn(cleanText(title), { x: 0, y: 0, width: PAGE_WIDTH, height: 20 }, { size: 15, bold: true }),
   ];
-  for (const [i, { name, top }] of pictures.entries()) {
+  for (const [i, { top }] of pictures.entries()) {
     const x = (i % COLUMNS) * (width + GAP);
     const y = head + Math.floor(i / COLUMNS) * rowHeight;
-    const at = { x, y: y + ABOVE, scale };
+    const at = { x, y: y + above, scale };
     const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
     const whole = rectangle(0, 0, across / TICKS_PER_MM, down / TICKS_PER_MM);
     const blocks = top.blocks.map(({ outline }) => outlineOf(outline));
     const under = at.y + down * perTick + 3;
     nodes.push(
-      textIn(cleanText(name), { x, y, width, height: 15 }, { size: 10.5, bold: true }),
+      ...(names[i] ?? []).map((text, n) =>
+        textIn(text, { x, y: y + n * NAME.more, width, height: 15 }, { size: NAME.size, bold: true }),
+      ),
       ...patchNodes(top.patches, fabrics, at, { id: `top-${i + 1}`, idPrefix }),
       ...outlineNodes(blocks, at, 0.6, `blocks-${i + 1}`),
       ...outlineNodes([whole], at, 1, `edge-${i + 1}`),

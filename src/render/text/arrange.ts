@@ -1,17 +1,16 @@
-import type {
-  ArrangedFabric,
-  ArrangedPiece,
-  Arrangement,
-  Arrangements,
-  Nesting,
-} from "../../choices/arrange-blocks.ts";
+import type { Arrangement, Arrangements } from "../../choices/arrange-blocks.ts";
+import type { ArrangedFabric, ArrangedPiece, Nesting, Taken } from "../../choices/arranged-figures.ts";
+import type { WrittenGrid } from "../../choices/turned-spec.ts";
 import { arrangeWords as words } from "./arrange-words.ts";
 import { money } from "./buy.ts";
 import { choiceWords } from "./choice-words.ts";
 import { alignedLines, type Column } from "./table.ts";
+import { wrapLine } from "./wrap-line.ts";
 
-type Planned = NonNullable<Arrangement["planned"]>;
-type Possible = Arrangement & { planned: Planned };
+/** Columns of a line of running text. */
+const WIDEST = 118;
+
+type Possible = Arrangement & { planned: Taken };
 
 const right = (heading: string): Column => ({ heading, align: "right" });
 
@@ -100,59 +99,134 @@ function cutLines(all: readonly Possible[]): string[] {
     return [
       `  ${fabric}`,
       ...alike,
-      ...groups.map(({ said, names }) => `    ${names.join(", ")}: ${said === "" ? words.noMore : said}`),
+      ...groupLines(
+        groups.map(({ said, names }) => ({ names, said: said === "" ? words.noMore : said })),
+        all,
+        4,
+      ),
     ];
   });
   return lines.length === 0 ? [] : ["", words.cut, ...lines];
 }
 
+const whose = (names: readonly string[], all: readonly Possible[]): string =>
+  names.length === all.length && all.length > 1 ? words.eachOne : names.join("; ");
+
+/** Arrangements that say the same, on one line (or as many as it takes). */
+const groupLines = (
+  groups: readonly { said: string; names: string[] }[],
+  all: readonly Possible[],
+  indent = 2,
+): string[] =>
+  groups.flatMap(({ said, names }) => wrapLine(`${" ".repeat(indent)}${whose(names, all)}: ${said}`, WIDEST));
+
 /** How the seams nest, in words. */
 function nestLines(all: readonly Possible[]): string[] {
-  const groups = grouped(all, ({ planned: { nesting } }) =>
-    nesting === null
-      ? words.noNesting
-      : nesting.unNested === 0
-        ? words.allNest(nesting.places, nesting.ways)
-        : words.someNest(nesting.unNested, nesting.places, nesting.ways, nesting.proven),
-  );
-  const whose = (names: string[]) => (names.length === all.length ? words.eachOne : names.join(", "));
-  return ["", words.nesting, ...groups.map(({ said, names }) => `  ${whose(names)}: ${said}`)];
+  const groups = grouped(all, ({ planned: { nesting } }) => {
+    if (nesting === null) return words.noNesting;
+    const { places, unNested, ways, proven, otherwise } = nesting;
+    const said =
+      unNested === 0 ? words.allNest(places, ways) : words.someNest(unNested, places, ways, proven);
+    return otherwise === null ? said : `${said}${words.turnedUnseen(otherwise.unNested, otherwise.ways)}`;
+  });
+  return ["", words.nesting, ...groupLines(groups, all)];
 }
 
+/** What prints made necessary, once for all arrangements that it is said of. */
 function noteLines(all: readonly Possible[]): string[] {
-  const notes = all.flatMap(({ name, planned }) => planned.notes.map((note) => `  ${name}: ${note}`));
-  return notes.length === 0 ? [] : ["", words.notes, ...notes];
+  const notes = [...new Set(all.flatMap(({ planned }) => planned.notes))];
+  const groups = notes.map((said) => ({
+    said,
+    names: all.filter(({ planned }) => planned.notes.includes(said)).map(({ name }) => name),
+  }));
+  return groups.length === 0 ? [] : ["", words.notes, ...groupLines(groups, all)];
+}
+
+/** How units are made: once when the turning changes nothing of it, else by arrangement. */
+function methodLines(all: readonly Possible[]): string[] {
+  const groups = grouped(all, ({ planned }) =>
+    planned.methods.map(({ unit, method, count }) => words.made(unit, method, count)).join("; "),
+  ).filter(({ said }) => said !== "");
+  if (groups.length === 0) return [];
+  return ["", words.methods, ...groupLines(groups, all)];
+}
+
+/** Which motifs are turned. */
+function motifLines({ motifs }: Arrangements): string[] {
+  if (motifs.length === 0) return [words.noMotifs];
+  const said = motifs.map(({ block, count, size, square }) => words.motifsOf(block, count, size, square));
+  return [words.motifs(said.join("; "))];
+}
+
+/** Arrangements that come out the same to the eye. */
+function sameLines(arrangements: readonly Arrangement[]): string[] {
+  const lines = arrangements.flatMap(({ name, same }) => {
+    if (same.length === 0) return [];
+    const others = same.map((other) => other.name);
+    return wrapLine(`  ${words.looksLike(name, others)}`, WIDEST);
+  });
+  return lines.length === 0 ? [] : ["", words.same, ...lines];
+}
+
+const indented = (lines: readonly string[], by: number): string[] =>
+  lines.map((line) => `${" ".repeat(by)}${line}`);
+
+/** A block's drawing as it is written in the file. */
+function gridToCopy({ block, grid, columns, lines, leaveOut, withoutSpan }: WrittenGrid): string[] {
+  return [
+    `    ${block}:`,
+    ...(columns === null ? [] : [`      columns: [${columns.join(", ")}]`]),
+    ...(lines === null ? [] : [`      lines: [${lines.join(", ")}]`]),
+    ...(leaveOut.length === 0 ? [] : [words.leaveOut(leaveOut)]),
+    ...(withoutSpan.length === 0 ? [] : [words.noSpan(withoutSpan)]),
+    "      grid: |",
+    ...indented(grid, 8),
+  ];
 }
 
 /**
- * What each arrangement of the blocks takes: fabric, price, pieces and sizes to cut, and how its seams nest.
- * @param rows print the rows of each arrangement, to be copied into the file
+ * What is to be written in the file for one arrangement: the rows where blocks are turned, also where that does not
+ * show, and grids where motifs are.
  */
-export function arrangementsTable(found: Arrangements, rows: boolean): string {
-  const { name, arrangements, alike, noMirror, currency } = found;
+function toCopy({ name, key, same, blocks, rows, grids, planned }: Possible): string[] {
+  const turned = blocks !== "file" || (planned.nesting?.otherwise ?? null) !== null;
+  const setting = turned ? ["  setting:", "    rows: |", ...indented(rows, 6)] : [];
+  if (key === "file") {
+    const nested = turned ? ["", words.forNesting, ...setting] : [];
+    return [...nested, ...same.flatMap((other) => ["", words.asInFile(other.name)])];
+  }
+  return [
+    "",
+    words.toCopy([name, ...same.map((other) => other.name)].join("; "), turned),
+    ...(grids.length === 0 ? [] : ["  blocks:", ...grids.flatMap(gridToCopy)]),
+    ...setting,
+  ];
+}
+
+/**
+ * What each arrangement takes: fabric, price, pieces and sizes to cut, methods, and how its seams nest.
+ * @param copy print what is to be copied into the file for each arrangement: its rows, and the grids of its blocks
+ */
+export function arrangementsTable(found: Arrangements, copy: boolean): string {
+  const { name, arrangements, alike, noMirror, currency, motifs } = found;
   const all = possible(arrangements);
   const not = arrangements.flatMap(({ name: way, planned, why }) =>
     planned === null ? [`  ${words.impossible(way, why)}`] : [],
   );
-  const toCopy = all
-    .filter(({ key }) => key !== "file")
-    .flatMap(({ name: way, rows: written }) => [
-      "",
-      words.toCopy(way),
-      "  setting:",
-      "    rows: |",
-      ...written.map((row) => `      ${row}`),
-    ]);
+  const choices = [words.choose, ...(motifs.length === 0 ? [] : [words.chooseMotifs])];
   return [
     words.title(name),
+    ...motifLines(found),
     "",
     ...table(all, currency),
+    ...sameLines(arrangements),
     ...(alike ? ["", words.alike] : cutLines(all)),
+    ...methodLines(all),
     ...nestLines(all),
     ...(noMirror.length === 0 ? [] : ["", words.noMirror(noMirror.join(", "))]),
     ...noteLines(all),
     ...(not.length === 0 ? [] : ["", words.notThisWay, ...not]),
-    ...(rows ? toCopy : ["", words.choose]),
+    ...(copy ? all.flatMap(toCopy) : ["", ...choices]),
     "",
   ].join("\n");
 }
@@ -161,7 +235,7 @@ export function arrangementsTable(found: Arrangements, rows: boolean): string {
 export function arrangementPictures({ arrangements, currency }: Arrangements): {
   name: string;
   said: string;
-  top: Planned["top"];
+  top: Taken["top"];
 }[] {
   const all = possible(arrangements);
   return all.map(({ name, planned }) => {

@@ -9,25 +9,7 @@ import { indented, longLength, measured, measuredSize, partsTold } from "./makin
 import { designName, pressingLines } from "./making-pressing.ts";
 import { makingWords } from "./making-words.ts";
 import { unitRecordLines } from "./units.ts";
-
-/** Columns of a line. */
-const WIDEST = 98;
-
-/** A line broken between words, what follows set in as far as the first and two more. */
-function wrapped(line: string): string[] {
-  const margin = " ".repeat(
-    line.length - line.trimStart().length + (line.trimStart().startsWith("[ ]") ? 4 : 2),
-  );
-  const lines: string[] = [];
-  let rest = line;
-  while (rest.length > WIDEST) {
-    const cut = rest.lastIndexOf(" ", WIDEST);
-    if (cut <= margin.length) break;
-    lines.push(rest.slice(0, cut));
-    rest = margin + rest.slice(cut + 1);
-  }
-  return [...lines, rest];
-}
+import { wrapLine } from "./wrap-line.ts";
 
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): string {
   const size = ({ across, down }: RawSize): string =>
@@ -229,6 +211,6 @@ export function makingSteps(plan: Plan): string {
     ...(pressing === null ? [] : [makingWords.pressTitle, ...indented(pressingLines(pressing, plan)), ""]),
     ...finishingLines(making, plan),
   ]
-    .flatMap(wrapped)
+    .flatMap((line) => wrapLine(line))
     .join("\n");
 }
