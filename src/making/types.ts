@@ -203,6 +203,8 @@ export interface BorderStrips {
   width: Ticks;
   /** Blocks side by side in a pieced border; 0 in a plain one. */
   blocks: number;
+  /** Both rows of a pieced border are the same but for their turn; false where a print lies otherwise in them. */
+  alike: boolean;
   /** A square is sewn to both ends first. */
   cornerstones: boolean;
 }

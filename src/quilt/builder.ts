@@ -79,7 +79,8 @@ interface ColouredUnit {
   patches: { outline: Point[]; fabric: string; role: string; spot: string }[];
 }
 
-interface Coloured {
+/** A block in one colourway. */
+export interface Coloured {
   block: LaidBlock;
   /** Index into the builder's designs; -1 for plain cloth, which needs no picture of its own. */
   design: number;
@@ -181,7 +182,8 @@ function pictureOf(builder: Builder, coloured: Coloured, colourway: string): Blo
   };
 }
 
-function turnsOf(unit: LaidUnit, lying: Lying): Turns {
+/** Every turn of a unit in a block that lies so. */
+export function turnsOf(unit: LaidUnit, lying: Lying): Turns {
   return {
     unit: unit.turn,
     block: lying.turn,

@@ -14,6 +14,8 @@ export interface GridDesign {
   index: number;
   design: BlockDesign;
   patches: GridPatch[];
+  /** Turns of the copies that are meant; null when all of them are. */
+  blockTurns: number[] | null;
   where: { units: readonly InDesign[]; block: InDesign };
 }
 
@@ -28,10 +30,27 @@ function patchesIn(units: readonly number[], { patches }: GridDesign): GridPatch
   return patches.filter(({ patch }) => units.includes(patch.origin.unit ?? -1));
 }
 
+/** Null where the patches do not fill a rectangle, or no order adds them one by one. */
 function sectionOf(units: readonly number[], grid: GridDesign): Section | null {
   const patches = patchesIn(units, grid);
+  // Anything but a rectangle would have to be set into a corner, and so would its neighbour.
+  if (!fillARectangle(patches)) return null;
   const sequence = patchByPatch(patches.map(({ corners }) => corners));
   return sequence === null ? null : { units: [...units], patches, sequence };
+}
+
+function fillARectangle(patches: readonly GridPatch[]): boolean {
+  const corners = patches.flatMap((each) => each.corners);
+  const [[left, right], [upper, lower]] = [span(corners, 0), span(corners, 1)];
+  const twice = patches.reduce((sum, each) => sum + Math.abs(doubleArea(each.corners)), 0);
+  return twice === 2 * (right - left) * (lower - upper);
+}
+
+function doubleArea(corners: readonly Node[]): number {
+  return corners.reduce((sum, [x1, y1], i) => {
+    const [x2, y2] = corners[(i + 1) % corners.length] ?? [x1, y1];
+    return sum + x1 * y2 - x2 * y1;
+  }, 0);
 }
 
 function span(corners: readonly Node[], axis: 0 | 1): [number, number] {
@@ -158,10 +177,16 @@ function addSection(
     across: across * step,
     down: down * step,
     turn,
+    blockTurns: grid.blockTurns,
   });
   const { count } = grid.design;
   const before = known.get(pictureKey(tiles, 0, across, down));
-  if (before !== undefined) {
+  // A part lies one way in all copies of a block: its seams are pressed as they are told there.
+  const otherWay = before?.part.places.some(
+    ({ design, units, turn }) =>
+      design === grid.index && turn !== before.turn && units.join() === section.units.join(),
+  );
+  if (before !== undefined && otherWay !== true) {
     before.part.count += count;
     before.part.places.push(place(before.turn));
     return;
@@ -181,6 +206,7 @@ function addSection(
       unit: grid.design.units[patch?.origin.unit ?? -1]?.kind ?? "",
       part: patch?.origin.part ?? "",
       fabric: patch?.fabric ?? "",
+      up: patch?.up ?? null,
       corners: (tile?.corners ?? []).map(([x, y]) => ({ x: x * step, y: y * step })),
     })),
     seams: section.sequence.seams.map(({ from, to, toward }, i) => {

@@ -19,6 +19,8 @@ export interface FoundationPatch {
   unit: string;
   part: string;
   fabric: string;
+  /** Where a print's up points in the part as it is told, in degrees clockwise; null without direction. */
+  up: number | null;
   corners: { x: Ticks; y: Ticks }[];
 }
 
@@ -52,6 +54,11 @@ export interface FoundationPlace {
   down: Ticks;
   /** Degrees clockwise. */
   turn: 0 | 90 | 180 | 270;
+  /**
+   * Only in the design's blocks that are turned so in the quilt, in degrees clockwise: their prints lie otherwise
+   * than in the others. Null: in all of them.
+   */
+  blockTurns: number[] | null;
 }
 
 /** A part pieced patch by patch on one piece of foundation. */
