@@ -123,7 +123,10 @@ describe("rows of pieced borders", () => {
     expect(rows(tops)).toEqual(["6 top, bottom", "8 left, right"]);
     const stones = trial("pieced-border-rows").replace("width: 2 }", "width: 2, cornerstones: z }");
     expect(rows(stones)).toEqual(["6 left, right", "6 top, bottom"]);
-    const blocks = trial("pieced-border-rows").replace("width: 2 }", "width: 2, cornerstones: { block: t } }");
+    const blocks = trial("pieced-border-rows").replace(
+      "width: 2 }",
+      "width: 2, cornerstones: { block: t } }",
+    );
     expect(rows(blocks)).toEqual(["6 left, right", "6 top, bottom"]);
   });
 
