@@ -283,6 +283,8 @@ export interface Backing {
   halvedAt: Ticks[] | null;
   /** The print has a direction, which all panels share. */
   directional: boolean;
+  /** It lies on its side: the seams asked for go against it. */
+  sideways: boolean;
   /** Beyond the quilt on each side. */
   overhang: Ticks;
 }

@@ -1,4 +1,4 @@
-import { type Builder, type Coloured, type Lying, turnsOf } from "./builder.ts";
+import { type Builder, type Coloured, followOf, type Lying, turnsOf } from "./builder.ts";
 import { wantedInUnit } from "./prints.ts";
 import type { Patch } from "./types.ts";
 
@@ -40,7 +40,7 @@ export function patchesAsPlaced(builder: Builder, coloured: Coloured, lying: Lyi
     const own = coloured.units[patch.origin.unit ?? -1];
     if (own === undefined || patch.up === null) return patch;
     const turns = turnsOf(own.unit, lying);
-    const inBlock = (wantedInUnit(own.follow, turns) * 45 + turns.unit) % 360;
+    const inBlock = (wantedInUnit(followOf(builder, own, lying), turns) * 45 + turns.unit) % 360;
     // Upside down is the same for a two-way print.
     const up = builder.directions.get(patch.fabric) === "two-way" ? inBlock % 180 : inBlock;
     return { ...patch, up };

@@ -250,6 +250,7 @@ function fillBorder(
     extra,
     cut: written.cut ?? "strips",
     join: written.join ?? (written.cut === "lengthwise" ? "no" : "straight"),
+    prints: written.prints ?? null,
     ...where,
   };
 }
