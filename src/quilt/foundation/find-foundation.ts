@@ -3,6 +3,7 @@ import type { FoundationSpec } from "../../spec/foundation-types.ts";
 import type { Builder, Coloured } from "../builder.ts";
 import type { LaidUnit } from "../laid-types.ts";
 import { patchesAsPlaced, placedAlike } from "../placed-alike.ts";
+import { howMade } from "../triangles.ts";
 import { ON_FOUNDATION } from "../units/on-foundation.ts";
 import { type Area, foldedParts } from "./folded.ts";
 import { onGrid } from "./on-grid.ts";
@@ -89,7 +90,13 @@ function piecedOn(
       where,
     }));
   });
-  const parts = piecedParts(grids, foundation, lines, diagnostics);
+  const parts = piecedParts(
+    grids,
+    foundation,
+    lines,
+    { how: howMade(spec), ease: foundation.ease },
+    diagnostics,
+  );
   for (const { places } of parts) {
     for (const { design, units } of places) {
       const own = on.find((one) => one.design === design);

@@ -91,8 +91,12 @@ export const foundationWords = {
   each: (seam: string) =>
     `For every patch after the first: lay it on what is there, right sides together, its edge ${seam} beyond the line; turn the work over and sew on the line, from a few stitches before it to a few beyond; ` +
     `fold the foundation back and trim the seam allowance to ${seam}; fold the patch over and press.`,
-  line: (number: number, patch: number, what: string, run: string, toward: string) =>
-    `Line ${number}: patch ${patch}, ${what}; ${run}; press ${toward}, towards the new patch.`,
+  line: (number: number, patch: number, what: string, run: string, toward: string, crease: string | null) =>
+    `Line ${number}: patch ${patch}, ${what}; ${run}; ${
+      crease === null
+        ? ""
+        : `no edge of it runs along this line: lay it right side up and straight over its place, at least ${crease} beyond it all round, crease it along the line, turn it over the crease and sew in the crease; `
+    }press ${toward}, towards the new patch.`,
   along: (squares: number, between: boolean) =>
     `${between ? "half-way between two printed lines (rule it first)" : "along the line"}, ${halves(squares)} ${squares === 1 ? "square" : "squares"}`,
   slanting: (across: number, down: number, between: boolean) =>

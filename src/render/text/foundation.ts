@@ -49,7 +49,14 @@ function piecedLines(part: PiecedPart, foundation: FoundationMaking, seam: strin
     const patch = part.patches[one.adds - 1];
     const toward = foundationWords.toward(one.toward.x, one.toward.y);
     const what = patch === undefined ? "" : patchSaid(patch, plan);
-    return foundationWords.line(one.number, one.adds, what, runSaid(one, foundation.grid), toward);
+    return foundationWords.line(
+      one.number,
+      one.adds,
+      what,
+      runSaid(one, foundation.grid),
+      toward,
+      patch?.lay === "crease" ? seam : null,
+    );
   });
   const squares = foundationWords.squares(part.finished.across, part.finished.down);
   return [
