@@ -83,8 +83,10 @@ export function checkLaid(plan: Plan): string[] {
       );
       if (laid.length < 3 || short)
         say("does not cover its place and its seam allowance, laid as it is told");
-      const pieces = plan.fabrics.find(({ name }) => name === fabric)?.pieces ?? [];
-      if (!isCutSo(laid, pieces)) say(`is laid in a size that is not cut from ${fabric}`);
+      // Some of the fabrics may be planned without the others.
+      const pieces = plan.fabrics.find(({ name }) => name === fabric)?.pieces;
+      if (pieces !== undefined && !isCutSo(laid, pieces))
+        say(`is laid in a size that is not cut from ${fabric}`);
       const line = part.seams.find(({ adds }) => adds === number);
       if ((line === undefined) !== (lay === "first")) say("is laid first, or added by a line, but not both");
       if (line === undefined || lay !== "edge") continue;

@@ -13,6 +13,7 @@ export const QUILT_WORDS = {
   finished: "Finished block",
   apart: "Its units, set apart",
   arrows: "An arrow in a patch shows where the print's top points.",
+  bothWays: "An arrow with two heads: the print reads both ways.",
 } as const;
 
 /** A size that need not be a whole number of ticks. */
