@@ -2,7 +2,7 @@ import { turnedShape } from "./units/shapes.ts";
 import type { Diagonal, PatchShape, Quarter } from "./units/types.ts";
 
 /*
- * The one place where cloth is turned. A patch is seen in three frames:
+ * The one place where cloth is turned (`turnIn` turns each of its corners). A patch is seen in three frames:
  *
  *     in its unit, as drawn  --  unit, block and placing turn it  -->  in the quilt
  *     in its unit, as drawn  --  turned so that its print's up is at the top  -->  as it is looked at when cut

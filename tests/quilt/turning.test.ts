@@ -119,6 +119,34 @@ describe("a template lands with its print as designed", () => {
   });
 });
 
+describe("a rectangle is cut as its print lies in the quilt", () => {
+  describe.each(KINDS)("%s", (kind) => {
+    test.each(AXES)("up %s", (axis) => {
+      const print = kind === "none" ? "none" : `${kind} ${axis}`;
+      for (const mark of MARKS) {
+        for (const follow of ["upright", "with block"]) {
+          const worked = workOut(`fabrics: [{ name: p, print: ${print} }, { name: b }]
+prints: ${follow}
+blocks: { A: { columns: [1, 3], lines: [4], grid: "r s", cells: { r: { rectangle: p }, s: { rectangle: b } } } }
+setting: { rows: "A${mark} A${mark}" }
+`);
+          const [patch] = worked.top.patches.filter(({ fabric }) => fabric === "p");
+          if (patch === undefined) throw new Error("no patch");
+          const { across, along } = sidesOf(
+            turned(outlineOf(patch), (axis === "across" ? 90 : 0) - (patch.up ?? 0)),
+          );
+          const raw = [across, along].map((side) => side / INCH + 0.5);
+          const [piece] = piecesOf(worked, "p");
+          const cut = [(piece?.across ?? 0) / INCH, (piece?.along ?? 0) / INCH];
+          const loose = kind === "none" ? [raw.sort(), cut.sort()] : [raw, cut];
+          expect([mark, follow, loose[1]]).toEqual([mark, follow, loose[0]]);
+          expect(piece?.turnable).toBe(kind === "none");
+        }
+      }
+    });
+  });
+});
+
 /** Which diagonal leaves such a triangle, its right angle where it is on the bolt. */
 function diagonalOf(points: readonly Spot[]): "rising" | "falling" {
   const corner = points.find((p, i) => {
