@@ -1,10 +1,12 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { checkLaid } from "../../src/audit/check-laid.ts";
 import { auditPlan } from "../../src/audit/index.ts";
 import { listAll, planListed, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import type { PiecedPart } from "../../src/quilt/index.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
+import { make } from "../making/fixture.ts";
 import { INCH, workOut } from "../quilt/reading.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 
@@ -91,6 +93,23 @@ describe.each(UNITS)("%s, %s in", (unit, size) => {
       }
     }
   });
+});
+
+// The audit must hold for whatever the planner may choose, or a sound quilt would be refused.
+test.each([
+  ["a wide seam", "seam: 3/8\n", ", allowance: 1"],
+  ["sixteenths, the trade's constants", "ruler: 1/16 in\nrounding: trade\n", ""],
+  ["prints that turn with their unit", "prints: with unit\n", ", ease: 3/8"],
+  ["motifs", "prints: with block\n", ", ease: 1/8"],
+])("every unit is cut as it is laid: %s", (_, head, more) => {
+  for (const [unit, size] of UNITS) {
+    for (const print of ["one-way", "two-way across", "none"]) {
+      const text = `${head}${QUILT(unit, size, more)}`.replace("print: one-way", `print: ${print}`);
+      const { making, cutLists } = make(text);
+      const fabrics = cutLists.map(({ fabric, pieces }) => ({ name: fabric.name, pieces }));
+      expect([unit, print, checkLaid({ making, fabrics } as unknown as Plan)]).toEqual([unit, print, []]);
+    }
+  }
 });
 
 test("only the printed square goes by a rectangle, the corners stay halved squares", () => {
