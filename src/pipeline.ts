@@ -153,7 +153,8 @@ function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings 
   const name = kits === 1 ? spec.name : `${spec.name}, ${kits} kits`;
   const { ruler, rulerLength, folded, keepFrom, assumptions } = spec;
   const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
-  return { name, ruler, ...chosen, rulerLength, folded, keepFrom, assumptions };
+  const told = assumptions.map(({ fabric, subject, value }) => ({ fabric, subject, value }));
+  return { name, ruler, ...chosen, rulerLength, folded, keepFrom, assumptions: told };
 }
 
 /**

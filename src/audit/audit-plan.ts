@@ -3,6 +3,7 @@ import { checkAmounts } from "./check-amounts.ts";
 import { checkCuts } from "./check-cuts.ts";
 import { checkFoundation } from "./check-foundation.ts";
 import { checkKits } from "./check-kits.ts";
+import { checkLaid } from "./check-laid.ts";
 import { checkOrder } from "./check-order.ts";
 import { checkPieces } from "./check-pieces.ts";
 import { checkSteps } from "./check-steps.ts";
@@ -19,7 +20,8 @@ import { checkWaste } from "./check-waste.ts";
  * every piece has its size, lies only in turns it is allowed and is cut exactly as often as wanted; strips
  * are numbered in cutting order; cuts and steps say what the parts say; every square tick bought is in a
  * piece or in the waste; cloth in fixed sizes is what it was said to be and is paid for; what is bought is
- * enough; outlines lie in their pieces; a gridded foundation is cut on its lines, a piece for every part made on it;
+ * enough; outlines lie in their pieces; a gridded foundation is cut on its lines, a piece for every part made on it, and
+ * patches laid on it as told cover their places;
  * nothing is called proved that is not.
  */
 export function auditPlan(plan: Plan): string[] {
@@ -29,7 +31,7 @@ export function auditPlan(plan: Plan): string[] {
   for (const fabric of plan.fabrics) {
     for (const fault of auditFabric(fabric, plan)) faults.push(`${fabric.name}: ${fault}`);
   }
-  faults.push(...checkTemplates(plan), ...checkFoundation(plan));
+  faults.push(...checkTemplates(plan), ...checkFoundation(plan), ...checkLaid(plan));
   const names = plan.fabrics.map(({ name }) => name);
   if (new Set(names).size < names.length) faults.push("two fabrics have the same name");
   return faults;

@@ -193,7 +193,9 @@ export async function arrangeBlocks(
       before === "" ? await planSpec(asked, options, quick) : { value: null, diagnostics: [] };
     if (done === 0 && value === null) return { value: null, diagnostics };
     const best =
-      value === null || laid === null ? null : await nestedBest(takenBy(value, laid.top), asked, options, quick);
+      value === null || laid === null
+        ? null
+        : await nestedBest(takenBy(value, laid.top), asked, options, quick);
     const planned = best?.taken ?? null;
     const why = planned === null ? before || faultOf(asked, mirrors, diagnostics) : "";
     const same: Arrangement["same"] = [];

@@ -103,6 +103,8 @@ export interface Panels {
   /** Length of each along the selvage. */
   along: Ticks;
   seams: "vertical" | "horizontal";
+  /** The print has a direction and lies on its side in the quilt. */
+  sideways: boolean;
 }
 
 /** Panels for a backing so wide: as many widths as fill one way, each as long as the other way. */
@@ -112,13 +114,16 @@ function panels(
   usable: Ticks,
   seam: Ticks,
   seams: Panels["seams"],
-): Panels | null {
+): Omit<Panels, "sideways"> | null {
   const [fill, along] = seams === "vertical" ? [across, down] : [down, across];
   const count = stripsToJoin(fill, usable, 2 * seam);
   return count === null ? null : { count, along, seams };
 }
 
-/** The panels of a backing: seams down or across the quilt, whichever takes less length. */
+/**
+ * The panels of a backing. One piece has no seams, so that a print alone says how it lies. Of several the seams run as
+ * the file says; where it does not, as a print with a direction stands upright, else whichever way takes less length.
+ */
 export function backingPanels(
   backing: BackingSpec,
   fabric: FabricSpec,
@@ -127,13 +132,16 @@ export function backingPanels(
 ): Panels | null {
   const usable = usableWidth(fabric);
   const [across, down] = [work.top.across + 2 * backing.overhang, work.top.down + 2 * backing.overhang];
-  const ways = (["vertical", "horizontal"] as const)
-    .filter((seams) => backing.seams === "either" || backing.seams === seams)
-    .filter((seams) => {
-      if (backing.seams !== "either" || fabric.print.kind === "none") return true;
-      return (seams === "vertical") === (fabric.print.axis === "along");
-    })
-    .flatMap((seams) => panels(across, down, usable, spec.seam, seams) ?? []);
+  const { kind, axis } = fabric.print;
+  const upright = axis === "along" ? "vertical" : "horizontal";
+  const way = (seams: Panels["seams"]): Panels[] => {
+    const found = panels(across, down, usable, spec.seam, seams);
+    return found === null ? [] : [{ ...found, sideways: kind !== "none" && seams !== upright }];
+  };
+  const free = kind === "none" ? (["vertical", "horizontal"] as const) : ([upright] as const);
+  const whole = free.flatMap(way).filter(({ count }) => count === 1);
+  const asked = backing.seams === "either" ? free : ([backing.seams] as const);
+  const ways = whole.length > 0 ? whole : asked.flatMap(way);
   return ways.sort((a, b) => a.count * a.along - b.count * b.along)[0] ?? null;
 }
 

@@ -1,5 +1,6 @@
 import { pieceJoined, pieceTooWide } from "../diagnostics/planning.ts";
 import {
+  backingSideways,
   backingTooNarrow,
   cannotBeCut,
   mitreDirectional,
@@ -16,7 +17,7 @@ import { joinFromStrips, needsJoin } from "./joins.ts";
 import { letterMarked } from "./letters.ts";
 import { listCuts } from "./list-cuts.ts";
 import { type Marked, mergeMarked } from "./merge.ts";
-import { backingPiece, bindingPiece, waddingPiece } from "./quilt-finishing.ts";
+import { backingPanels, backingPiece, bindingPiece, waddingPiece } from "./quilt-finishing.ts";
 import { foundationPieces } from "./quilt-foundation.ts";
 import { stripPiece, trianglePieces } from "./quilt-strips.ts";
 import { listUnit, type OfFabric } from "./quilt-units.ts";
@@ -151,7 +152,8 @@ function warnOfMitres(
   for (const border of spec.borders) {
     const fabric = fabrics.get(border.fabric?.word ?? "");
     if (border.corners !== "mitred" || fabric === undefined || fabric.print.kind === "none") continue;
-    diagnostics.push(mitreDirectional(border, border.name, fabric.name, spec.prints !== "quilt"));
+    const round = border.prints === null ? spec.prints !== "quilt" : border.prints !== "upright";
+    diagnostics.push(mitreDirectional(border, border.name, fabric.name, round));
   }
 }
 
@@ -194,6 +196,9 @@ function addFinishing(
   }
   const back = of(backing?.fabric ?? null);
   if (backing !== null && back !== undefined) {
+    const panels = backingPanels(backing, back, work, spec);
+    if (panels?.sideways === true)
+      diagnostics.push(backingSideways(backing, back.name, panels.seams, back.print.axis === "along"));
     add(back, orFault(backingPiece(backing, back, work, spec), "backing", back, backing, backing.overhang));
   }
   const padded = of(wadding?.fabric ?? null);

@@ -1,3 +1,4 @@
+import { onBolt } from "../quilt/turning.ts";
 import type { StripDemand, TriangleDemand } from "../quilt/work-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import type { CutPiece } from "./types.ts";
@@ -91,9 +92,12 @@ export function trianglePieces(demand: TriangleDemand, fabric: FabricSpec): CutP
   };
   if (fabric.print.kind === "none") return [piece(Math.ceil(total / share), "any", total)];
   if (demand.subcut === "twice-diagonal") return [piece(Math.max(pair(0, 4), pair(2, 6)), "any", total)];
+  const square = { across: demand.square, along: demand.square, template: null };
+  const onCloth = (diagonal: "rising" | "falling"): CutPiece["diagonal"] =>
+    onBolt({ ...square, diagonal }, fabric.print.axis).diagonal;
   const halves = [
-    { diagonal: "rising" as const, count: pair(7, 3), used: at(7, 3) },
-    { diagonal: "falling" as const, count: pair(1, 5), used: at(1, 5) },
+    { diagonal: onCloth("rising"), count: pair(7, 3), used: at(7, 3) },
+    { diagonal: onCloth("falling"), count: pair(1, 5), used: at(1, 5) },
   ];
   return halves
     .filter(({ count }) => count > 0)

@@ -1,6 +1,7 @@
 import { directionByOtherMethod, directionSpares } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/format.ts";
+import { onBolt, turnLaid } from "../quilt/turning.ts";
 import type { PatchShape, Recipe } from "../quilt/units/types.ts";
 import type { SpotFacts, UnitDemand, UnitWant } from "../quilt/work-types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
@@ -9,7 +10,7 @@ import { usableWidth } from "../stock/usable-width.ts";
 import type { Cloths, Cover, CoverPiece, NextMark } from "./cover.ts";
 import { coverDemand } from "./quilt-ways.ts";
 import type { Listed } from "./record-units.ts";
-import { addShapes, quarterTurned, shapeNumber } from "./shapes.ts";
+import { addShapes, shapeNumber } from "./shapes.ts";
 import type { CutPiece } from "./types.ts";
 
 /** A piece and the fabric it is cut from. */
@@ -230,16 +231,16 @@ function asCutPiece(
 ): CutPiece {
   const directional = fabric.print.kind !== "none";
   // Sizes are told with the print's up along the cloth; on some cloth it runs across.
-  const turned = directional && !piece.fullWidth && piece.note === "" && fabric.print.axis === "across";
-  const [across, along] = turned ? [piece.along, piece.across] : [piece.across, piece.along];
-  const free = !directional && !piece.fullWidth && across !== along;
   const strip = piece.note !== "";
-  const swapped = free && !strip && across > along;
-  const size = swapped ? { across: along, along: across } : { across, along };
-  const turnedOnce = turned || swapped;
+  const axis = directional && !piece.fullWidth && !strip ? fabric.print.axis : "along";
+  const bolt = onBolt({ ...piece, template: piece.shape }, axis);
+  const free = !directional && !piece.fullWidth && bolt.across !== bolt.along;
+  // Free to turn, it is told with its longer side along the selvage.
+  const told = free && !strip && bolt.across > bolt.along ? turnLaid(bolt, 1) : bolt;
+  const size = { across: told.across, along: told.along };
   // Longer than the fabric is wide: it lies along the selvage, beside strips when that takes less.
   const long = free && size.along > usableWidth(fabric);
-  const cut = across * along * piece.count;
+  const cut = size.across * size.along * piece.count;
   const used = areasUsed(piece, need);
   const corners = Math.max(0, cut - used.raw);
   const { trimTo } = recipe;
@@ -254,11 +255,12 @@ function asCutPiece(
     join: "no",
     uses: [{ text: useText(parts, recipe, demand, spec), count: piece.count }],
     subcut: piece.subcut,
-    diagonal: directional ? piece.diagonal : "any",
+    // A plain square is halved either way; a rectangle halved the other way gives mirror images.
+    diagonal: directional || size.across !== size.along ? told.diagonal : "any",
     trimTo: trimTo.needed ? { across: trimTo.across, along: trimTo.along } : null,
     roundedUp: piece.roundedUp,
     note: strip ? piece.note : "",
-    ...(piece.shape === null ? {} : { shape: turnedOnce ? quarterTurned(piece.shape) : piece.shape }),
+    ...(piece.shape === null ? {} : { shape: { ...piece.shape, ...told.template } }),
     corners,
     seams: cut - used.finished - corners,
   };

@@ -1,4 +1,4 @@
-import { matchShapes, type ShapeMatch, type ShapeTurns, turnedShape } from "../quilt/units/shapes.ts";
+import { matchShapes, type ShapeMatch, type ShapeTurns } from "../quilt/units/shapes.ts";
 import type { PatchShape } from "../quilt/units/types.ts";
 import type { Print } from "../spec/types.ts";
 import type { CutShape } from "./types.ts";
@@ -39,9 +39,4 @@ export function addShapes(shape: CutShape, other: CutShape, print: Print): CutSh
     asDrawn: shape.asDrawn + asDrawn,
     reversed: shape.reversed + reversed,
   };
-}
-
-/** The outline turned as its rectangle is, a quarter clockwise. */
-export function quarterTurned(shape: CutShape): CutShape {
-  return { ...shape, ...turnedShape(shape, 1) };
 }

@@ -38,8 +38,8 @@ export interface CutPiece {
   /** Cut after the piece is free, by hand: a square halved or quartered on its diagonals, or by template. */
   subcut: Subcut;
   /**
-   * For `once-diagonal` on a directional print: which diagonal, seen with the fabric's up at the top.
-   * `any` when it does not matter.
+   * For `once-diagonal`: which diagonal, as the piece lies on the bolt, x across and y along the selvage, whichever
+   * way the print's up runs. A piece that may be turned has its longer side along. `any` when it does not matter.
    */
   diagonal: "any" | "rising" | "falling";
   /** Size to trim the sewn unit to, for the maker's information; null when nothing is trimmed. */

@@ -13,6 +13,24 @@ export function cannotBeCut(where: InFile, what: string, fabric: string, usable:
   };
 }
 
+/** Seams that were asked for and a print that lies on its side by them. */
+export function backingSideways(
+  where: InFile,
+  fabric: string,
+  seams: "vertical" | "horizontal",
+  along: boolean,
+): Diagnostic {
+  const other = seams === "vertical" ? "horizontal" : "vertical";
+  return {
+    code: "BACKING-SIDEWAYS",
+    severity: "warning",
+    message: `The backing's seams are ${seams}, so that the print of ${fabric}, whose up runs ${along ? "along the selvage" : "across the fabric"}, lies on its side behind the quilt.`,
+    hint: `To have it upright write \`seams: ${other}\`, or leave \`seams\` out: the print then says how they run.`,
+    path: where.path,
+    at: where.at,
+  };
+}
+
 /** Cloth so narrow that the seams between its panels take all of it. */
 export function backingTooNarrow(
   where: InFile,
@@ -48,7 +66,7 @@ export function mitreDirectional(where: InFile, border: string, fabric: string, 
     message: `Border ${border} is mitred in ${fabric}, a print with a direction: ${what}.`,
     hint: round
       ? `${needed}. Or butt the corners: \`corners: sides first\`.`
-      : `Upright it looks best butted: \`corners: sides first\`. To let it run round the quilt write \`prints: with block\`. ${needed}.`,
+      : `Upright it looks best butted: \`corners: sides first\`. To let it run round the quilt write \`prints: round\` in this border. ${needed}.`,
     path: where.path,
     at: where.at,
   };

@@ -8,6 +8,8 @@ type Sides = BorderStrips["sides"];
 const LEFT_RIGHT: Sides = ["left", "right"];
 const TOP_BOTTOM: Sides = ["top", "bottom"];
 
+const NO_BLOCKS = { blocks: 0, alike: true };
+
 /** The borders from the inside out, in the order of sewing, with the lengths of their strips. */
 export function borderRounds(top: QuiltTop, work: QuiltWork, spec: QuiltSpec): BorderRound[] {
   const { seam } = spec;
@@ -25,7 +27,7 @@ export function borderRounds(top: QuiltTop, work: QuiltWork, spec: QuiltSpec): B
       sewn,
       cut: written === undefined ? sewn : cutLength(work, written, sides, sewn),
       width: raw(sides === LEFT_RIGHT ? side : end),
-      blocks: written?.row == null ? 0 : blocksAlong(top, border, index, sides),
+      ...(written?.row == null ? NO_BLOCKS : blocksAlong(top, border, index, sides, sewn - 2 * seam)),
       cornerstones,
     });
     const first = corners === "tops-first";
@@ -53,26 +55,50 @@ function cutLength(work: QuiltWork, border: BorderSpec, sides: Sides, sewn: Tick
   return found?.run ?? sewn;
 }
 
-/** Blocks of a pieced border along one of these sides. */
-function blocksAlong(top: QuiltTop, border: TopBorder, index: number, sides: Sides): number {
-  const blocks = new Set(
-    top.patches.flatMap(({ origin }) =>
-      origin.border === index && origin.block !== null && top.blocks[origin.block]?.place === "border"
-        ? [origin.block]
-        : [],
-    ),
-  );
-  const [left, upper] = [
-    exactToNumber(border.x) + exactToNumber(border.side),
-    exactToNumber(border.y) + exactToNumber(border.end),
-  ];
-  const along = sides[0];
-  return [...blocks].filter((block) => {
-    const corners = top.blocks[block]?.outline ?? [];
-    const reach = corners.map(({ x, y }) => exactToNumber(along === "left" ? x : y));
-    const edge = along === "left" ? left : upper;
-    return Math.max(...reach) < edge + 1;
-  }).length;
+/**
+ * Blocks laid along one of these sides of a pieced border, those at corners only where this strip reaches into them,
+ * and whether the row opposite is the same but for its turn: a print that stands upright lies otherwise in it.
+ * @param length finished, along the strip
+ */
+function blocksAlong(
+  top: QuiltTop,
+  border: TopBorder,
+  index: number,
+  sides: Sides,
+  length: Ticks,
+): Pick<BorderStrips, "blocks" | "alike"> {
+  const upright = sides[0] === "left";
+  const [x, y] = [exactToNumber(border.x), exactToNumber(border.y)];
+  const [across, down] = [exactToNumber(border.across), exactToNumber(border.down)];
+  const [side, end] = [exactToNumber(border.side), exactToNumber(border.end)];
+  const middle = upright ? y + down / 2 : x + across / 2;
+  const inner = upright ? x + side : y + end;
+  const outer = upright ? x + across - side : y + down - end;
+  const rows = { near: [] as number[], far: [] as number[] };
+  for (const [block, { place, outline }] of top.blocks.entries()) {
+    if (place !== "border") continue;
+    const [xs, ys] = [outline.map((p) => exactToNumber(p.x)), outline.map((p) => exactToNumber(p.y))];
+    const [run, over] = upright ? [ys, xs] : [xs, ys];
+    if (run.some((at) => Math.abs(at - middle) > length / 2 + 1)) continue;
+    if (over.some((at) => at < (upright ? x : y) - 1 || at > (upright ? x + across : y + down) + 1)) continue;
+    if (over.every((at) => at < inner + 1)) rows.near.push(block);
+    else if (over.every((at) => at > outer - 1)) rows.far.push(block);
+  }
+  const own = new Map<number, string[]>();
+  for (const { origin, up } of top.patches) {
+    if (origin.border !== index || origin.block === null || up === null) continue;
+    const turn = top.blocks[origin.block]?.turn ?? 0;
+    own.set(origin.block, [
+      ...(own.get(origin.block) ?? []),
+      `${origin.unit} ${origin.part} ${(up - turn + 360) % 360}`,
+    ]);
+  }
+  const told = (blocks: readonly number[]): string =>
+    blocks
+      .map((block) => (own.get(block) ?? []).sort().join())
+      .sort()
+      .join("\n");
+  return { blocks: rows.near.length, alike: told(rows.near) === told(rows.far) };
 }
 
 /**

@@ -3,8 +3,6 @@ import { type Juncture, layerCounter } from "./junctures.ts";
 import type { Seam } from "./seams.ts";
 import type { Bulk, BulkPoint } from "./types.ts";
 
-/** Places listed with more layers than wanted; the count says how many there are. */
-const MOST_LISTED = 400;
 /** A layer more than wanted outweighs any number of layers within what is wanted. */
 const OVER = 10_000;
 /** More than anything else can weigh. */
@@ -106,7 +104,7 @@ export function bulkOf(
     most,
     places: counts.length,
     atMost: counts.filter((count) => count === most).length,
-    over: over.slice(0, MOST_LISTED),
+    over,
     overCount: over.length,
     proven,
   };

@@ -65,6 +65,7 @@ function planBacking(work: QuiltWork, spec: QuiltSpec): Backing | null {
     seamAt: seamsAt(panels.count, width, spec.seam, wanted),
     halvedAt: panels.count === 2 ? halvesAt(width, spec.seam, wanted) : null,
     directional: fabric.print.kind !== "none",
+    sideways: panels.sideways,
     overhang: backing.overhang,
   };
 }

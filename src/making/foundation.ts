@@ -22,18 +22,25 @@ export function sectionOfRef(ref: number): number | null {
   return ref <= FIRST_MADE ? FIRST_MADE - ref : null;
 }
 
-/** The places of a design's sections, with the letter of each. */
+/**
+ * The places of a design's sections, each once, with the letters of what may lie there: more than one where copies of
+ * the block have their prints lying otherwise.
+ */
 export function sectionsOf(
   foundation: FoundationWork | null,
   design: number,
-): { letter: string; place: FoundationPlace }[] {
-  return (foundation?.parts ?? []).flatMap((part) =>
-    part.kind === "pieced"
-      ? part.places
-          .filter((place) => place.design === design)
-          .map((place) => ({ letter: part.letter, place }))
-      : [],
-  );
+): { letters: string[]; place: FoundationPlace }[] {
+  const found = new Map<string, { letters: string[]; place: FoundationPlace }>();
+  for (const part of foundation?.parts ?? []) {
+    if (part.kind === "folded") continue;
+    for (const place of part.places.filter((each) => each.design === design)) {
+      const key = place.units.join();
+      const before = found.get(key);
+      if (before === undefined) found.set(key, { letters: [part.letter], place });
+      else if (!before.letters.includes(part.letter)) before.letters.push(part.letter);
+    }
+  }
+  return [...found.values()];
 }
 
 function unitsIn(tree: Tree): number[] {
@@ -53,6 +60,7 @@ function withSectionsMade(tree: Tree, sections: readonly (readonly number[])[]):
   const made = (section: number, box: Box): Tree => ({ kind: "cell", box, ref: FIRST_MADE - section });
   const whole = holder(tree, sections);
   if (whole >= 0) return made(whole, tree.box);
+  if (tree.kind === "whorl") return whorlWithSections(tree, sections);
   if (tree.kind !== "join") return tree;
   const parts: Tree[] = [];
   let last = -1;
@@ -65,6 +73,22 @@ function withSectionsMade(tree: Tree, sections: readonly (readonly number[])[]):
     last = own;
   }
   return { ...tree, parts };
+}
+
+/** Several cells of a whorl on one piece of foundation are one; straight lines may then run right across. */
+function whorlWithSections(
+  { cells }: Extract<Tree, { kind: "whorl" }>,
+  sections: readonly (readonly number[])[],
+): Tree {
+  const held = new Map<number, Box[]>();
+  const loose: Cell[] = [];
+  for (const cell of cells) {
+    const section = sections.findIndex((own) => own.includes(cell.ref));
+    if (section < 0) loose.push(cell);
+    else held.set(section, [...(held.get(section) ?? []), cell.box]);
+  }
+  const made = [...held].map(([section, boxes]) => ({ box: boxAround(boxes), ref: FIRST_MADE - section }));
+  return sewingTree([...made, ...loose]);
 }
 
 /**

@@ -84,15 +84,18 @@ export function listJoins(
   for (const [design, { name, units, count }] of top.designs.entries()) {
     const tree = read.designs[design]?.tree;
     if (tree === undefined || count === 0) continue;
-    if (hasWhorl(tree))
-      partial.push({ design, ...whorlsOf(tree, read.scale, seam), divides: dividesOf(units) });
+    const left = leftToSew(foundation, design, tree);
+    // Of parts that are laid on a folded foundation every one is sewn; of one pieced on it, what is not on it.
+    const sewn = left.find(({ like }) => like === null)?.tree ?? tree;
+    if (hasWhorl(sewn))
+      partial.push({ design, ...whorlsOf(sewn, read.scale, seam), divides: dividesOf(units) });
     const sections = sectionsOf(foundation, design);
     const leaf = (ref: number): string => {
       const section = sectionOfRef(ref);
       if (section === null) return units[ref]?.kind ?? "";
-      return foundationName(foundation ?? { per: "unit" }, sections[section]?.letter ?? "");
+      return foundationName(foundation ?? { per: "unit" }, (sections[section]?.letters ?? []).join(" or "));
     };
-    for (const own of leftToSew(foundation, design, tree)) {
+    for (const own of left) {
       const stage = own.like === null ? "block" : "unit";
       const of = { stage, design, count: own.count ?? count } as const;
       const makes = own.like === null ? name : `part ${own.like}`;

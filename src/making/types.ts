@@ -189,6 +189,8 @@ export interface BorderStrips {
   width: Ticks;
   /** Blocks side by side in a pieced border; 0 in a plain one. */
   blocks: number;
+  /** Both rows of a pieced border are the same but for their turn; false where a print lies otherwise in them. */
+  alike: boolean;
   /** A square is sewn to both ends first. */
   cornerstones: boolean;
 }
@@ -267,6 +269,8 @@ export interface Backing {
   halvedAt: Ticks[] | null;
   /** The print has a direction, which all panels share. */
   directional: boolean;
+  /** It lies on its side: the seams asked for go against it. */
+  sideways: boolean;
   /** Beyond the quilt on each side. */
   overhang: Ticks;
 }

@@ -14,7 +14,15 @@ import {
 import type { BorderSpec, DrawnCell } from "../spec/quilt-types.ts";
 import { type BorderWidths, copingFor } from "./borders-fit.ts";
 import { type Frame, type Piece, SIDE } from "./borders-frame.ts";
-import { type Builder, colourwayKnown, patchCount, placeBlock, straightMove, tooLarge } from "./builder.ts";
+import {
+  type Builder,
+  colourwayKnown,
+  type Lying,
+  patchCount,
+  placeBlock,
+  straightMove,
+  tooLarge,
+} from "./builder.ts";
 import {
   addExact,
   exactOfRational,
@@ -62,6 +70,11 @@ function rowBlocks(
   return found;
 }
 
+/** Prints in the blocks of a border that says how they lie: upright, or turning with their block round the quilt. */
+export function followIn({ prints }: BorderSpec): Pick<Lying, "follow"> {
+  return prints === null ? {} : { follow: prints === "upright" ? "quilt" : "block" };
+}
+
 /** Stands blocks side by side along one side of the border, clockwise, their tops to the outside. */
 export function placePieced(
   builder: Builder,
@@ -104,7 +117,7 @@ export function placePieced(
     const corner = upright
       ? point(piece.x, addExact(piece.y, along))
       : point(addExact(piece.x, along), piece.y);
-    const lying = { turn: (turn + drawn.turn) % 360, placement: 0, tilted: false };
+    const lying = { turn: (turn + drawn.turn) % 360, placement: 0, tilted: false, ...followIn(border) };
     placeBlock(
       builder,
       block,

@@ -3,7 +3,7 @@ import { equal, type Rational } from "../length/rational.ts";
 import type { BorderSpec, FabricWord } from "../spec/quilt-types.ts";
 import type { BorderWidths } from "./borders-fit.ts";
 import { type Frame, mitred, type Piece, piecesOf, SIDE } from "./borders-frame.ts";
-import { placePieced } from "./borders-pieced.ts";
+import { followIn, placePieced } from "./borders-pieced.ts";
 import { type Builder, placeBlock, straightMove } from "./builder.ts";
 import {
   addExact,
@@ -124,6 +124,7 @@ function placePlain(
     note: border.extra > 0 ? "cut over-long, trim after sewing" : "",
     place: "border",
     border: index,
+    prints: border.prints,
     path: border.path,
     at: border.at,
   });
@@ -171,7 +172,7 @@ function placeCornerstones(
       );
       return;
     }
-    const lying = { turn, placement: 0, tilted: false };
+    const lying = { turn, placement: 0, tilted: false, ...followIn(border) };
     placeBlock(
       builder,
       filling.block,

@@ -27,6 +27,8 @@ export interface Lying {
   turn: number;
   placement: number;
   tilted: boolean;
+  /** How its prints lie where the place says so; a unit's own word goes before it. */
+  follow?: PrintsFollow;
 }
 
 /** One unit as it is to be sewn, with how often. Units alike in all but number are one entry. */
@@ -78,12 +80,14 @@ export function newBuilder(spec: QuiltSpec, find: FindFabric, diagnostics: Diagn
 interface ColouredUnit {
   unit: LaidUnit;
   fabrics: Record<string, string>;
-  follow: PrintsFollow;
+  /** What the unit itself says of its prints. */
+  follow: PrintsFollow | null;
   /** Patches in the block's frame, with the part and fabric of each. */
   patches: { outline: Point[]; fabric: string; role: string; spot: string }[];
 }
 
-interface Coloured {
+/** A block in one colourway. */
+export interface Coloured {
   block: LaidBlock;
   /** Index into the builder's designs; -1 for plain cloth, which needs no picture of its own. */
   design: number;
@@ -144,7 +148,7 @@ function colourUnit(
   return {
     unit,
     fabrics,
-    follow: unit.cell.prints ?? builder.spec.prints,
+    follow: unit.cell.prints,
     patches,
   };
 }
@@ -185,7 +189,13 @@ function pictureOf(builder: Builder, coloured: Coloured, colourway: string): Blo
   };
 }
 
-function turnsOf(unit: LaidUnit, lying: Lying): Turns {
+/** How the prints of a unit lie in a block that lies so: its own word, its place's, the file's. */
+export function followOf(builder: Builder, { follow }: ColouredUnit, lying: Lying): PrintsFollow {
+  return follow ?? lying.follow ?? builder.spec.prints;
+}
+
+/** Every turn of a unit in a block that lies so. */
+export function turnsOf(unit: LaidUnit, lying: Lying): Turns {
   return {
     unit: unit.turn,
     block: lying.turn,
@@ -201,10 +211,10 @@ function patchesOf(
   move: (p: Point) => Point,
   origin: { place: PatchPlace; block: number | null; border: number | null },
 ): Patch[] {
-  return coloured.units.flatMap(({ unit, follow, patches }, index) => {
-    const turns = turnsOf(unit, lying);
-    const up = seenInQuilt(wantedInUnit(follow, turns), turns);
-    return patches.map(
+  return coloured.units.flatMap((own, index) => {
+    const turns = turnsOf(own.unit, lying);
+    const up = seenInQuilt(wantedInUnit(followOf(builder, own, lying), turns), turns);
+    return own.patches.map(
       (patch): Patch => ({
         outline: patch.outline.map(move),
         fabric: patch.fabric,
@@ -272,7 +282,7 @@ export function placeBlock(
 function countPlacing(builder: Builder, coloured: Coloured, lying: Lying, label: string): void {
   const id = builder.ids.get(coloured) ?? builder.ids.size;
   builder.ids.set(coloured, id);
-  const key = `${id} ${lying.turn} ${lying.placement} ${lying.tilted} ${label}`;
+  const key = `${id} ${lying.turn} ${lying.placement} ${lying.tilted} ${lying.follow ?? ""} ${label}`;
   const before = builder.placings.get(key);
   if (before === undefined) builder.placings.set(key, { coloured, lying, label, count: 1 });
   else before.count += 1;
@@ -281,7 +291,9 @@ function countPlacing(builder: Builder, coloured: Coloured, lying: Lying, label:
 /** Every unit to sew, with how often: the placings of each block taken apart. */
 export function unitInstances(builder: Builder): UnitInstance[] {
   return [...builder.placings.values()].flatMap(({ coloured, lying, label, count }, placing) =>
-    coloured.units.map(({ unit, fabrics, follow }, cell): UnitInstance => {
+    coloured.units.map((own, cell): UnitInstance => {
+      const { unit, fabrics } = own;
+      const follow = followOf(builder, own, lying);
       const wanted = wantedInUnit(follow, turnsOf(unit, lying));
       const prints: Record<string, Eighth> = {};
       for (const [role, fabric] of Object.entries(fabrics)) {

@@ -266,6 +266,7 @@ function placeLongSash(
     note: "",
     place: "sash",
     border: null,
+    prints: null,
     path: sashing.path,
     at: sashing.at,
   });

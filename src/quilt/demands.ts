@@ -81,11 +81,11 @@ function newDemand(
 ): UnitDemand | null {
   const { unit, fabrics, prints } = instance;
   // Other methods are needed only where the wanted one may fail: on a print with an up, or a segment too long.
-  const every = Object.keys(prints).length > 0;
-  const key = JSON.stringify([unit.kind.name, unit.design, unit.method, every], plainly);
+  const printed = Object.keys(prints).sort();
+  const key = JSON.stringify([unit.kind.name, unit.design, unit.method, printed], plainly);
   let made = known.get(key);
   if (made === undefined) {
-    made = { recipes: recipesOf(unit, spec, every, diagnostics), spots: spotFacts(unit, spec) };
+    made = { recipes: recipesOf(unit, spec, new Set(printed), diagnostics), spots: spotFacts(unit, spec) };
     known.set(key, made);
   }
   if (made.recipes === null) return null;
@@ -111,14 +111,15 @@ interface Made {
 function recipesOf(
   unit: LaidUnit,
   spec: QuiltSpec,
-  every: boolean,
+  printed: ReadonlySet<string>,
   diagnostics: Diagnostic[],
 ): Recipe[] | null {
   const how = howMade(spec);
+  const every = printed.size > 0;
   if (unit.method === ON_FOUNDATION) {
     const ease = spec.foundation?.ease ?? 0;
     const methods = every ? ([ON_FOUNDATION, FROM_RECTANGLES] as const) : ([ON_FOUNDATION] as const);
-    return methods.map((method) => foundationRecipe(unit.kind, unit.design, how, ease, method));
+    return methods.map((method) => foundationRecipe(unit.kind, unit.design, how, ease, method, printed));
   }
   const recipes: Recipe[] = [];
   // With one way of making it, that is the way wanted.

@@ -1,6 +1,7 @@
 import { type Rational, rational } from "../length/rational.ts";
 import { type Surd, surd, surdToNumber } from "../length/surd.ts";
 import type { FractionTicks } from "../spec/quilt-types.ts";
+import { turnIn } from "./turn-in.ts";
 import type { Exact, Point } from "./types.ts";
 
 /*
@@ -133,16 +134,7 @@ export function shiftPoint(p: Point, by: Point): Point {
 
 /** A point of an `across` x `down` rectangle, in the frame of the rectangle turned clockwise. */
 export function turnPoint(p: Point, turn: number, across: Exact, down: Exact): Point {
-  switch (turn) {
-    case 90:
-      return { x: subExact(down, p.y), y: p.x };
-    case 180:
-      return { x: subExact(across, p.x), y: subExact(down, p.y) };
-    case 270:
-      return { x: p.y, y: subExact(across, p.x) };
-    default:
-      return p;
-  }
+  return turnIn(p, turn, across, down, subExact);
 }
 
 /** Outline of a rectangle, clockwise from its top left corner. */

@@ -1,9 +1,22 @@
 import { formatLength } from "../length/format.ts";
-import { add, div, floor, fromInteger, mul, type Rational, rational, toNumber } from "../length/rational.ts";
+import { sayPhrase } from "../length/phrase.ts";
+import {
+  add,
+  div,
+  floor,
+  fromInteger,
+  mul,
+  type Rational,
+  rational,
+  toNumber,
+  ZERO,
+} from "../length/rational.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { BlockSpec, BorderSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
-import type { FabricSpec } from "../spec/types.ts";
+import type { Assumption, FabricSpec } from "../spec/types.ts";
 import { fractionOfRational, rationalOfFraction } from "./exact.ts";
+import { layOutQuilt } from "./lay-out-quilt.ts";
+import { commonFactor, finishedSizes, onWholeGrid, usualFactor } from "./restate-factor.ts";
 import { sayLength } from "./say.ts";
 
 /** One size that is no longer what it was. */
@@ -22,19 +35,29 @@ export interface Restated {
   factor: { n: number; d: number } | null;
 }
 
-/** A factor further from 1 than this would make another quilt of it. */
-const MOST_STRETCH = 0.06;
-
 /**
  * Restates a design for another ruler, finished sizes moved to its marks. One factor for the whole design
  * keeps every sum true: the largest length that all finished sizes are multiples of goes to the nearest mark
- * (1 in to 2.5 cm). When that would stretch the quilt by more than 6 %, each cell and width goes to its own
- * nearest mark instead. Cloth is what it is: widths of fabric and pieces written out are left alone.
+ * (1 in to 2.5 cm). When that would stretch the quilt by more than 6 %, each part goes to its own nearest mark and
+ * sums are made of the parts again; where they then no longer meet, 2.5 cm stand for an inch throughout, and what is
+ * cut is rounded up to the marks. Cloth is what it is: widths of fabric and pieces written out are left alone.
  */
 export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
-  const factor = commonFactor(finishedSizes(spec), ruler);
+  const common = commonFactor(finishedSizes(spec), ruler);
+  if (common !== null) return restateBy(onWholeGrid(common, spec), spec, ruler);
+  // Squares are printed alike: what lies on them cannot go to marks of its own.
+  if (spec.foundation === null) {
+    const parts = restateBy(null, spec, ruler);
+    if (!layOutQuilt(parts.spec).diagnostics.some(({ severity }) => severity === "error")) return parts;
+  }
+  return restateBy(usualFactor(spec, ruler), spec, ruler);
+}
+
+/** By one factor, or when it is null every part to its own nearest mark. */
+function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Restated {
   const changes: SizeChange[] = [];
   const nearest = (value: Rational): Rational => {
+    if (value.n === 0n) return value;
     const marks = floor(add(div(value, fromInteger(ruler.mark)), rational(1n, 2n)));
     return mul(rational(marks < 1n ? 1n : marks), fromInteger(ruler.mark));
   };
@@ -55,10 +78,22 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
   const ticks = (path: string, what: string, value: Ticks): Ticks =>
     value === 0 ? 0 : note(path, what, { n: value, d: 1 }, fractionOfRational(nearest(fromInteger(value)))).n;
 
-  const seam = ticks("seam", "seam allowance", spec.seam);
-  const foundation = restateFoundation(spec, seam, told, ticks);
-  const blocks = spec.blocks.map((block) => restateBlock(block, move, told));
+  const grid = spec.foundation === null ? null : told("foundation.grid", "printed squares", gridOf(spec));
+  const folded = spec.foundation?.way === "folded" ? spec.foundation : null;
+  // Folded lines are sewn on printed ones: the seam allowance is as many squares as before.
+  const seam =
+    folded === null || grid === null
+      ? ticks("seam", "seam allowance", spec.seam)
+      : note("seam", "seam allowance", { n: spec.seam, d: 1 }, { n: grid.n * folded.allowance, d: 1 }).n;
+  const foundation = restateFoundation(spec, grid?.n ?? 0, seam, ticks);
+  const blocks = spec.blocks.map((block) => restateBlock(block, move, told, note));
   const { sashing } = spec.setting;
+  const fabrics = spec.fabrics.map((fabric) => onNewLines(fabric, spec.foundation, foundation));
+  const moved = (assumption: Assumption, ticks: Ticks): Ticks => {
+    if (assumption.subject === "straightening") return straightened;
+    return ticks === spec.seam ? seam : fractionOfRational(nearest(fromInteger(ticks))).n;
+  };
+  const straightened = fabrics.find(({ name }) => name === foundation?.fabric.word)?.straighten ?? 0;
   const restated: QuiltSpec = {
     ...spec,
     ruler,
@@ -97,7 +132,7 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
             overhang: ticks("wadding.overhang", "overhang of the wadding", spec.wadding.overhang),
           },
     foundation,
-    fabrics: spec.fabrics.map((fabric) => onNewLines(fabric, spec.foundation, foundation)),
+    fabrics,
     quilting: {
       ...spec.quilting,
       spacing: spec.quilting.told
@@ -105,7 +140,9 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
         : fractionOfRational(nearest(fromInteger(spec.quilting.spacing))).n,
     },
     assumptions: [
-      ...spec.assumptions.filter(({ subject }) => subject !== "ruler marks" && subject !== "bare numbers"),
+      ...spec.assumptions
+        .filter(({ subject }) => subject !== "ruler marks" && subject !== "bare numbers")
+        .map((one) => saidFor(ruler, one, moved)),
       {
         fabric: "",
         subject: "restated",
@@ -116,20 +153,19 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
   return { spec: restated, changes, factor: factor === null ? null : fractionOfRational(factor) };
 }
 
-/**
- * Foundation printed for the other ruler: its squares go with the finished sizes, or when its lines are folded with
- * the seam allowance, which stays as many squares as before. Whether all seams lie on lines still, the layout says.
- */
+function gridOf({ foundation }: QuiltSpec): FractionTicks {
+  return { n: foundation?.grid ?? 0, d: 1 };
+}
+
+/** Foundation printed for the other ruler: its squares go with the finished sizes. */
 function restateFoundation(
   { foundation }: QuiltSpec,
+  grid: Ticks,
   newSeam: Ticks,
-  told: Told,
   ticks: (path: string, what: string, value: Ticks) => Ticks,
 ): QuiltSpec["foundation"] {
   if (foundation === null) return null;
-  const { way, allowance, halves } = foundation;
-  const moved = told("foundation.grid", "printed squares", { n: foundation.grid, d: 1 });
-  const grid = way === "folded" ? Math.round(newSeam / allowance) : roundToEven(moved.n / moved.d, halves);
+  const { way, allowance } = foundation;
   return {
     ...foundation,
     grid,
@@ -148,25 +184,58 @@ function onNewLines(
   return { ...fabric, straighten: Math.ceil(fabric.straighten / before.grid) * after.grid };
 }
 
-/** Whole ticks, an even number of them where squares are halved. */
-function roundToEven(value: number, halves: boolean): Ticks {
-  return halves ? 2 * Math.round(value / 2) : Math.round(value);
+/** An assumption said for another ruler, the lengths of the design moved as they are. */
+function saidFor(
+  ruler: Ruler,
+  assumption: Assumption,
+  moved: (assumption: Assumption, ticks: Ticks) => Ticks,
+): Assumption {
+  if (assumption.phrase === undefined) return assumption;
+  const phrase = assumption.phrase.map((part) =>
+    typeof part === "string" || !part.moves ? part : { ...part, ticks: moved(assumption, part.ticks) },
+  );
+  return { ...assumption, phrase, value: sayPhrase(phrase, ruler) };
 }
 
 type Move = (value: FractionTicks, cells?: number) => FractionTicks;
+type Note = (path: string, what: string, before: FractionTicks, after: FractionTicks) => FractionTicks;
 type Told = (path: string, what: string, value: FractionTicks, cells?: number) => FractionTicks;
 
-function restateBlock(block: BlockSpec, move: Move, told: Told): BlockSpec {
+/**
+ * Strips that add up to a cell or several are moved first, and the block is what they add up to then.
+ * @returns the block's new size; null where no strips say how large a cell is
+ */
+function cellByStrips(
+  cells: readonly CellSpec[],
+  size: FractionTicks,
+  count: number,
+  move: Move,
+): FractionTicks | null {
+  const cell = div(rationalOfFraction(size), fromInteger(count));
+  for (const { strips } of cells) {
+    const sum = (strips ?? []).map(rationalOfFraction).reduce(add, ZERO);
+    const held = div(sum, cell);
+    if (strips === null || held.d !== 1n || held.n < 1n || held.n > BigInt(count)) continue;
+    const moved = strips.map((each) => rationalOfFraction(move(each))).reduce(add, ZERO);
+    return fractionOfRational(mul(div(moved, rational(held.n)), fromInteger(count)));
+  }
+  return null;
+}
+
+function restateBlock(block: BlockSpec, move: Move, told: Told, note: Note): BlockSpec {
   const columns = block.grid[0]?.cells.length ?? 1;
   const rows = block.grid.length;
   const size = (axis: "across" | "down", count: number): FractionTicks | null => {
     const value = block[axis];
+    const strips = value === null ? null : cellByStrips(block.cells, value, count, move);
     // With uneven columns the size is their sum, whatever each was moved to.
     const uneven =
       axis === "across" ? block.columns : (block.lines ?? (columns === rows ? block.columns : null));
     if (value === null) return null;
     if (uneven !== null)
       return fractionOfRational(uneven.map((each) => rationalOfFraction(move(each))).reduce(add));
+    if (strips !== null && value !== null)
+      return note(`${block.path}.size`, `size of block ${block.name}, ${axis}`, value, strips);
     return told(`${block.path}.size`, `size of block ${block.name}, ${axis}`, value, count);
   };
   return {
@@ -225,51 +294,4 @@ function restateBorder(
     end: same ? side : told(`${border.path}.width`, `${border.name}, top and bottom`, border.end),
     extra: ticks(`${border.path}.over-long`, `over-long allowance of ${border.name}`, border.extra),
   };
-}
-
-/** Every finished length a cut depends on; a block's size counts by its cells. */
-function finishedSizes(spec: QuiltSpec): Rational[] {
-  const sizes: Rational[] = [];
-  const put = (value: FractionTicks | null, cells = 1): void => {
-    if (value !== null && value.n !== 0)
-      sizes.push(div(rationalOfFraction(value), fromInteger(Math.max(1, cells))));
-  };
-  for (const block of spec.blocks) {
-    const uneven = block.columns !== null;
-    if (!uneven) put(block.across, block.grid[0]?.cells.length);
-    if (block.lines === null && !uneven) put(block.down, block.grid.length);
-    for (const each of [...(block.columns ?? []), ...(block.lines ?? [])]) put(each);
-    for (const cell of block.cells) {
-      put(cell.corner);
-      put(cell.centre);
-      for (const strip of cell.strips ?? []) put(strip);
-      for (const patch of cell.drawnOn === null ? (cell.patches ?? []) : []) {
-        for (const { x, y } of patch.corners) {
-          put(x);
-          put(y);
-        }
-      }
-    }
-  }
-  put(spec.setting.sashing?.width ?? null);
-  for (const border of spec.borders) {
-    put(border.side);
-    put(border.end);
-  }
-  return sizes;
-}
-
-function gcd(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : gcd(b, a % b);
-}
-
-/** The factor that takes the largest common measure of all sizes to the nearest mark; null when it is too far. */
-function commonFactor(sizes: readonly Rational[], ruler: Ruler): Rational | null {
-  const first = sizes[0];
-  if (first === undefined) return null;
-  const measure = sizes.reduce((a, b) => rational(gcd(a.n * b.d, b.n * a.d), a.d * b.d), first);
-  const marks = floor(add(div(measure, fromInteger(ruler.mark)), rational(1n, 2n)));
-  if (marks < 1n) return null;
-  const factor = div(mul(rational(marks), fromInteger(ruler.mark)), measure);
-  return Math.abs(toNumber(factor) - 1) <= MOST_STRETCH ? factor : null;
 }

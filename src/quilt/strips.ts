@@ -1,6 +1,6 @@
 import { fromInteger, mul, type Rational } from "../length/rational.ts";
 import { addSurd, roundSurdUpToMark, type Surd, surd, surdToNumber, timesRoot2 } from "../length/surd.ts";
-import type { FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
+import type { BorderPrints, FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
 import type { Builder } from "./builder.ts";
 import { exactToNumber, surdOfExact } from "./exact.ts";
 import type { Exact, PatchPlace, Point } from "./types.ts";
@@ -26,6 +26,8 @@ export interface LaidStrip {
   note: string;
   place: PatchPlace;
   border: number | null;
+  /** How a directional print lies; null: as the file says of all prints. */
+  prints: BorderPrints | null;
   path: string;
   at: StripDemand["at"];
 }
@@ -57,11 +59,12 @@ export function addStrip(builder: Builder, strips: StripDemand[], strip: LaidStr
   const fabric = builder.find(strip.word, null, strip.colourway);
   if (fabric === null) return false;
   const direction = builder.directions.get(fabric);
-  const round = spec.prints !== "quilt";
+  const prints = strip.prints ?? (spec.prints === "quilt" ? "upright" : "outwards");
+  const lies = printIn(prints, strip, direction === "two-way");
   builder.patches.push({
     outline: strip.outline,
     fabric,
-    up: direction === undefined ? null : round ? strip.side : 0,
+    up: direction === undefined ? null : lies.up,
     origin: {
       place: strip.place,
       block: null,
@@ -80,7 +83,7 @@ export function addStrip(builder: Builder, strips: StripDemand[], strip: LaidStr
     width: width.ticks,
     roundedUp: run.roundedUp || width.roundedUp,
     count: 1,
-    print: direction === undefined ? null : !round && strip.upright ? "along" : "across",
+    print: direction === undefined ? null : lies.print,
     cut: strip.cut,
     join: strip.join,
     note: strip.note,
@@ -95,6 +98,18 @@ export function addStrip(builder: Builder, strips: StripDemand[], strip: LaidStr
     same.finished += demand.finished;
   }
   return true;
+}
+
+/** Where the print's up points in the quilt, in degrees clockwise, and how it runs in the strip. */
+function printIn(
+  prints: BorderPrints,
+  { upright, side }: LaidStrip,
+  stripe: boolean,
+): { up: number; print: "along" | "across" } {
+  if (prints === "upright") return { up: 0, print: upright ? "along" : "across" };
+  // The lines of a stripe that runs round lie along every side.
+  if (prints === "round" && stripe) return { up: upright ? 0 : 90, print: "along" };
+  return { up: side, print: "across" };
 }
 
 /** A mitred strip is a trapezium: its mean length is one width shorter than its outer edge. */

@@ -10,10 +10,12 @@ import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatLength, formatMeasure, formatSize } from "../length/format.ts";
 import { onMark, roundUpToMark } from "../length/marks.ts";
 import { familyOf } from "../length/measures.ts";
+import { type Phrase, stays } from "../length/phrase.ts";
 import { ceil, floor, type Rational, toTicksExact } from "../length/rational.ts";
 import type { LengthUnit, Ruler, Ticks } from "../length/types.ts";
 import { clothDefaults } from "../stock/defaults.ts";
 import { usableWidth } from "../stock/usable-width.ts";
+import { assumed } from "./assumed.ts";
 import type { WrittenCut } from "./cloth-line.ts";
 import { colourFor } from "./colours.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
@@ -54,6 +56,8 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
   const assume = (subject: string, value: string) =>
     assumptions.push({ fabric: written.name, subject, value });
   const say = (ticks: Ticks) => formatLength(ticks, ruler);
+  const assumeOf = (subject: string, ...phrase: Phrase) =>
+    assumptions.push(assumed(written.name, subject, phrase, ruler));
 
   const widthWritten = written.width ?? common.width;
   const selvageWritten = written.selvage ?? common.selvage;
@@ -61,12 +65,13 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
   const selvage = selvageWritten ? up(selvageWritten.value) : defaults.selvage;
   const shrinkage = written.shrinkage ?? common.shrinkage;
   const cloth = { width, selvage, shrinkAcross: shrinkage?.across ?? 0 };
-  const sides = `${say(width)} less ${say(selvage)} of selvage on each side`;
-  if (!widthWritten) assume("usable width", `${say(usableWidth(cloth))} (${sides})`);
-  else if (!selvageWritten) assume("selvage", `${say(selvage)} on each side`);
+  if (!widthWritten) {
+    const sides = [" (", stays(width), " less ", stays(selvage), " of selvage on each side)"];
+    assumeOf("usable width", stays(usableWidth(cloth)), ...sides);
+  } else if (!selvageWritten) assumeOf("selvage", stays(selvage), " on each side");
 
   const straighten = written.straighten ?? common.straighten;
-  if (!straighten) assume("straightening", say(defaults.straighten));
+  if (!straighten) assumeOf("straightening", stays(defaults.straighten));
   const soldWritten = written.sold ?? common.sold;
   const sold: SoldBy = soldWritten
     ? { unit: soldWritten.unit, step: up(soldWritten.step), least: up(soldWritten.least) }

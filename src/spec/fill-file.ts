@@ -1,7 +1,9 @@
 import { formatLength } from "../length/format.ts";
 import { familyOf, TICKS_PER } from "../length/measures.ts";
+import { stays } from "../length/phrase.ts";
 import { ceil, floor } from "../length/rational.ts";
 import type { DecimalMark, LengthUnit, Ruler } from "../length/types.ts";
+import { assumed } from "./assumed.ts";
 import type { WrittenFile } from "./cut-list-schema.ts";
 import type { Assumption, CutListSpec } from "./types.ts";
 
@@ -41,10 +43,11 @@ export function fillFile(
   const keepFrom = written["keep-from"] ? Number(ceil(written["keep-from"].value)) : defaultKeep;
   if (!unitWritten) assume("bare numbers", inches ? "inches" : "centimetres");
   if (!written.ruler) assume("ruler marks", `every ${formatLength(mark, ruler)}`);
-  if (!written["ruler-length"]) assume("ruler length", formatLength(rulerLength, ruler));
+  if (!written["ruler-length"]) assumptions.push(assumed("", "ruler length", [stays(rulerLength)], ruler));
   if (written.folded === undefined) assume("fold", "folded once, selvage to selvage");
   if (!written.style) assume("cutting", "strips, subcut and trimmed");
-  if (!written["keep-from"]) assume("leftovers kept", `from ${formatLength(keepFrom, ruler)} both ways`);
+  if (!written["keep-from"])
+    assumptions.push(assumed("", "leftovers kept", ["from ", stays(keepFrom), " both ways"], ruler));
   return {
     name: written.name ?? fallbackName,
     ruler,
@@ -69,7 +72,9 @@ export function gatherAssumptions(
     const alike = all.filter((other) => other.fabric !== "" && same(other, assumption));
     if (alike.length === 1) return [assumption];
     if (alike[0] !== assumption) return [];
-    const value = alike.length < fabrics.length ? `${assumption.value} (where not said)` : assumption.value;
-    return [{ ...assumption, fabric: "", value }];
+    if (alike.length === fabrics.length) return [{ ...assumption, fabric: "" }];
+    const more = " (where not said)";
+    const phrase = assumption.phrase === undefined ? {} : { phrase: [...assumption.phrase, more] };
+    return [{ ...assumption, fabric: "", value: `${assumption.value}${more}`, ...phrase }];
   });
 }

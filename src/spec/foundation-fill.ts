@@ -10,7 +10,8 @@ import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatLength } from "../length/format.ts";
 import { familyOf, TICKS_PER } from "../length/measures.ts";
 import { ceil, toTicksExact } from "../length/rational.ts";
-import type { Ticks } from "../length/types.ts";
+import type { Ruler, Ticks } from "../length/types.ts";
+import { assumed } from "./assumed.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
 import type { FileSettings } from "./fill-file.ts";
 import type { FoundationSpec } from "./foundation-types.ts";
@@ -99,7 +100,9 @@ export function fillFoundation(written: WrittenQuilt["foundation"], around: Arou
   if (way === "pieced" && written.allowance === undefined)
     assume("foundation beyond the outermost seam line", squares);
   if (way === "pieced" && written.ease === undefined)
-    assume("patches for the foundation larger by", say(ease));
+    around.assumptions.push(
+      assumed("", "patches for the foundation larger by", [{ ticks: ease, moves: true }], settings.ruler),
+    );
   if (written.hold === undefined || written.after === undefined) assume("foundation", `${hold}, ${after}`);
   return {
     fabric: { word: written.fabric, path: "foundation.fabric", at: where("fabric").at },
@@ -148,13 +151,13 @@ export function straightenedOnLines(
   fabrics: readonly FabricSpec[],
   assumptions: readonly Assumption[],
   foundation: FoundationSpec | null,
-  say: (length: Ticks) => string,
+  ruler: Ruler,
 ): { fabrics: FabricSpec[]; assumptions: Assumption[] } {
   if (foundation === null) return { fabrics: [...fabrics], assumptions: [...assumptions] };
   const { grid } = foundation;
   const name = foundation.fabric.word;
   const straighten = fabrics.find((fabric) => fabric.name === name)?.straighten ?? 0;
-  const assumed = (one: Assumption) => one.fabric === name && one.subject === "straightening";
+  const isAssumed = (one: Assumption) => one.fabric === name && one.subject === "straightening";
   const lost = (straighten: Ticks): Ticks => Math.ceil(straighten / grid) * grid;
   return {
     fabrics: fabrics.map((fabric) =>
@@ -163,7 +166,9 @@ export function straightenedOnLines(
         : fabric,
     ),
     assumptions: assumptions.map((one) =>
-      assumed(one) ? { ...one, value: `${say(lost(straighten))}, to a printed line` } : one,
+      isAssumed(one)
+        ? assumed(name, one.subject, [{ ticks: lost(straighten), moves: true }, ", to a printed line"], ruler)
+        : one,
     ),
   };
 }

@@ -1,9 +1,9 @@
 import { fieldMissing } from "../diagnostics/fields.ts";
 import { sizesDoNotAddUp } from "../diagnostics/quilt.ts";
-import { formatLength } from "../length/format.ts";
 import { familyOf, TICKS_PER } from "../length/measures.ts";
 import { ceil } from "../length/rational.ts";
 import type { Ticks } from "../length/types.ts";
+import { assumed } from "./assumed.ts";
 import { type Path, pathText } from "./document.ts";
 import type { FileSettings } from "./fill-file.ts";
 import { fillFoundation } from "./foundation-fill.ts";
@@ -57,7 +57,7 @@ function withDefault(
 ): Ticks {
   if (written !== undefined) return up(written);
   const value = filling.inches ? inches * TICKS_PER.in : centimetres * TICKS_PER.cm;
-  filling.assumptions.push({ fabric: "", subject, value: formatLength(value, filling.settings.ruler) });
+  filling.assumptions.push(assumed("", subject, [{ ticks: value, moves: true }], filling.settings.ruler));
   return value;
 }
 
@@ -250,6 +250,7 @@ function fillBorder(
     extra,
     cut: written.cut ?? "strips",
     join: written.join ?? (written.cut === "lengthwise" ? "no" : "straight"),
+    prints: written.prints ?? null,
     ...where,
   };
 }

@@ -1,5 +1,4 @@
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import { formatLength } from "../length/format.ts";
 import type { DecimalMark } from "../length/types.ts";
 import type { SourceDocument } from "./document.ts";
 import { fillFile, gatherAssumptions } from "./fill-file.ts";
@@ -50,7 +49,7 @@ export function readQuilt(
     fabrics,
     filled.flatMap((each) => each.assumptions),
     part.quilt.foundation,
-    (length) => formatLength(length, settings.ruler),
+    settings.ruler,
   );
   const assumed = gatherAssumptions(fabrics, onLines.assumptions);
   const assumptions = [...settings.assumptions, ...part.assumptions, ...assumed];

@@ -81,6 +81,15 @@ function prints() {
   );
 }
 
+function borderPrints() {
+  return choice(
+    ["upright", "round", "outwards"],
+    "how a directional print lies in this border: upright in the quilt; running round it, stripes along the border and heads " +
+      "outwards; or its up outwards on every side",
+    "round",
+  );
+}
+
 /** A drawing: one text of several lines, or a list of lines. */
 function drawing(description: string, example: string) {
   return z.union([text(), z.array(text()).min(1)]).meta({ description, examples: [example] });
@@ -278,6 +287,7 @@ function border(unit: LengthUnit) {
         "lengthwise",
       ).optional(),
       join: choice(["no", "straight", "diagonal"], "how long strips are joined", "straight").optional(),
+      prints: borderPrints().optional(),
     })
     .meta({ description: "one border, from the inside out", examples: ["{ fabric: navy, width: 4 }"] });
 }

@@ -19,6 +19,12 @@ export type QuarterTurn = 0 | 90 | 180 | 270;
  */
 export type PrintsFollow = "quilt" | "block" | "unit";
 
+/**
+ * How a directional print lies in a border: upright in the quilt; `round`, a stripe (a print of two ways) along the
+ * border and heads outwards; `outwards`, the up of either kind out of the quilt.
+ */
+export type BorderPrints = "upright" | "round" | "outwards";
+
 /** A word standing for a fabric: a fabric's name, or a role that a colourway gives a fabric. */
 export interface FabricWord {
   word: string;
@@ -179,6 +185,8 @@ export interface BorderSpec {
   extra: Ticks;
   cut: "strips" | "lengthwise" | "either";
   join: "no" | "straight" | "diagonal";
+  /** Null: as the file says of all prints. */
+  prints: BorderPrints | null;
   path: string;
   at: Place | null;
 }

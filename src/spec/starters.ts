@@ -161,8 +161,8 @@ blocks:
   whirl:
     size: 20
     grid: |
-      h  h>
-      h< hv
+      h> hv
+      h  h<
     cells:
       h: { half-square triangle: [petrol, sand] }
   plain: { size: 20, cell: { square: sand } }

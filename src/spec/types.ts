@@ -1,4 +1,5 @@
 import type { Place } from "../diagnostics/types.ts";
+import type { Phrase } from "../length/phrase.ts";
 import type { LengthUnit, Ruler, Ticks } from "../length/types.ts";
 
 /** How a print reads. `along`: its up runs along the selvage; `across`: from selvage to selvage. */
@@ -109,6 +110,8 @@ export interface Assumption {
   subject: string;
   /** The value, printed as the maker's ruler reads. */
   value: string;
+  /** The same as words and lengths, where it holds a length; absent in a plan. */
+  phrase?: Phrase;
 }
 
 /** A plain cut list, validated, defaults filled in, nothing derived. */

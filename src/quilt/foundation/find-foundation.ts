@@ -1,7 +1,9 @@
 import { foundationBlock } from "../../diagnostics/foundation.ts";
 import type { FoundationSpec } from "../../spec/foundation-types.ts";
-import type { Builder } from "../builder.ts";
+import type { Builder, Coloured } from "../builder.ts";
 import type { LaidUnit } from "../laid-types.ts";
+import { patchesAsPlaced, placedAlike } from "../placed-alike.ts";
+import { howMade } from "../triangles.ts";
 import { ON_FOUNDATION } from "../units/on-foundation.ts";
 import { type Area, foldedParts } from "./folded.ts";
 import { onGrid } from "./on-grid.ts";
@@ -14,8 +16,6 @@ export interface Found {
   work: FoundationWork;
   pieced: ReadonlySet<LaidUnit>;
 }
-
-type Coloured = NonNullable<Builder["coloured"] extends Map<string, infer One> ? One : never>;
 
 /** The drawn designs of blocks that are made on the foundation. */
 function designsOn({ spec, coloured }: Builder, foundation: FoundationSpec): Coloured[] {
@@ -80,9 +80,23 @@ function piecedOn(
     if (design === undefined) return [];
     const where = { units: one.units.map(({ unit }) => unit.cell), block: one.block.spec };
     const patches = onGrid(design, lines, where, diagnostics);
-    return patches === null ? [] : [{ index: one.design, design, patches, where }];
+    if (patches === null) return [];
+    const alike = placedAlike(builder, one);
+    return alike.map(({ patches: placed, count, turns }) => ({
+      index: one.design,
+      design: { ...design, count },
+      patches: patches.map(({ corners, patch }, i) => ({ corners, patch: placed[i] ?? patch })),
+      blockTurns: alike.length > 1 ? turns : null,
+      where,
+    }));
   });
-  const parts = piecedParts(grids, foundation, lines, diagnostics);
+  const parts = piecedParts(
+    grids,
+    foundation,
+    lines,
+    { how: howMade(spec), ease: foundation.ease },
+    diagnostics,
+  );
   for (const { places } of parts) {
     for (const { design, units } of places) {
       const own = on.find((one) => one.design === design);
@@ -107,19 +121,17 @@ function nameMethod({ designs }: Builder, index: number, unit: number): void {
 function areasOf(builder: Builder, on: readonly Coloured[], foundation: FoundationSpec): Area[] {
   const { designs } = builder;
   if (foundation.per === "row") return rowsOf(builder, on, foundation);
-  return on.flatMap(({ design: index, block }): Area[] => {
+  return on.flatMap((one): Area[] => {
+    const index = one.design;
     const design = designs[index];
     if (design === undefined) return [];
-    const blocks = [{ index, design, turn: 0 as const }];
-    return [
-      {
-        name: `Block ${design.name}`,
-        blocks,
-        count: design.count,
-        asked: foundation.blocks !== null,
-        where: block.spec,
-      },
-    ];
+    return placedAlike(builder, one).map(({ patches, count }) => ({
+      name: `Block ${design.name}`,
+      blocks: [{ index, design: { ...design, patches }, turn: 0 as const }],
+      count,
+      asked: foundation.blocks !== null,
+      where: one.block.spec,
+    }));
   });
 }
 
@@ -134,7 +146,7 @@ function rowsOf(builder: Builder, on: readonly Coloured[], foundation: Foundatio
     diagnostics.push(foundationBlock(where, message, "Write `per: block`."));
     return [];
   }
-  const known = new Set(on.map(({ design }) => design));
+  const known = new Map(on.map((one) => [one.design, one]));
   const rows = new Map<number, Area["blocks"]>();
   for (const { place, design: index, row, turn } of blocks) {
     const design = designs[index];
@@ -145,7 +157,12 @@ function rowsOf(builder: Builder, on: readonly Coloured[], foundation: Foundatio
       return [];
     }
     const own = rows.get(row) ?? [];
-    rows.set(row, [...own, { index, design, turn: turn as Quarter }]);
+    const coloured = known.get(index);
+    const patches =
+      coloured === undefined
+        ? design.patches
+        : patchesAsPlaced(builder, coloured, { turn, placement: 0, tilted: false });
+    rows.set(row, [...own, { index, design: { ...design, patches }, turn: turn as Quarter }]);
   }
   return [...rows].map(([row, own]) => ({
     name: `Row ${row + 1}`,

@@ -3,10 +3,11 @@ import type { InDesign } from "../../diagnostics/quilt.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import type { FoundationSpec } from "../../spec/foundation-types.ts";
 import type { BlockDesign } from "../types.ts";
+import { type ClothFor, laidCloth } from "./laid.ts";
 import type { GridPatch, Lines } from "./on-grid.ts";
 import { type Node, patchByPatch, type Sequence } from "./sequence.ts";
 import { pictureKey, QUARTERS, type Quarter } from "./turned.ts";
-import type { FoundationPlace, PiecedPart } from "./types.ts";
+import type { FoundationPatch, FoundationPlace, FoundationSeam, PiecedPart } from "./types.ts";
 
 /** A design to be made on foundation, its patches in steps of the grid. */
 export interface GridDesign {
@@ -14,6 +15,8 @@ export interface GridDesign {
   index: number;
   design: BlockDesign;
   patches: GridPatch[];
+  /** Turns of the copies that are meant; null when all of them are. */
+  blockTurns: number[] | null;
   where: { units: readonly InDesign[]; block: InDesign };
 }
 
@@ -28,10 +31,27 @@ function patchesIn(units: readonly number[], { patches }: GridDesign): GridPatch
   return patches.filter(({ patch }) => units.includes(patch.origin.unit ?? -1));
 }
 
+/** Null where the patches do not fill a rectangle, or no order adds them one by one. */
 function sectionOf(units: readonly number[], grid: GridDesign): Section | null {
   const patches = patchesIn(units, grid);
+  // Anything but a rectangle would have to be set into a corner, and so would its neighbour.
+  if (!fillARectangle(patches)) return null;
   const sequence = patchByPatch(patches.map(({ corners }) => corners));
   return sequence === null ? null : { units: [...units], patches, sequence };
+}
+
+function fillARectangle(patches: readonly GridPatch[]): boolean {
+  const corners = patches.flatMap((each) => each.corners);
+  const [[left, right], [upper, lower]] = [span(corners, 0), span(corners, 1)];
+  const twice = patches.reduce((sum, each) => sum + Math.abs(doubleArea(each.corners)), 0);
+  return twice === 2 * (right - left) * (lower - upper);
+}
+
+function doubleArea(corners: readonly Node[]): number {
+  return corners.reduce((sum, [x1, y1], i) => {
+    const [x2, y2] = corners[(i + 1) % corners.length] ?? [x1, y1];
+    return sum + x1 * y2 - x2 * y1;
+  }, 0);
 }
 
 function span(corners: readonly Node[], axis: 0 | 1): [number, number] {
@@ -120,6 +140,7 @@ export function piecedParts(
   grids: readonly GridDesign[],
   foundation: Pick<FoundationSpec, "per" | "allowance">,
   lines: Lines,
+  cloth: ClothFor,
   diagnostics: Diagnostic[],
 ): PiecedPart[] {
   const parts: PiecedPart[] = [];
@@ -128,7 +149,7 @@ export function piecedParts(
     for (const section of sectionsOf(grid, foundation.per, diagnostics)) {
       // A single patch is plain cloth: it needs nothing under it.
       if (section.patches.length < 2) continue;
-      addSection(section, grid, foundation.allowance, lines, parts, known);
+      addSection(section, grid, foundation.allowance, lines, cloth, parts, known);
     }
   }
   return parts;
@@ -139,6 +160,7 @@ function addSection(
   grid: GridDesign,
   allowance: number,
   { step, grid: side }: Lines,
+  cloth: ClothFor,
   parts: PiecedPart[],
   known: Map<string, { part: PiecedPart; turn: Quarter }>,
 ): void {
@@ -158,10 +180,16 @@ function addSection(
     across: across * step,
     down: down * step,
     turn,
+    blockTurns: grid.blockTurns,
   });
   const { count } = grid.design;
   const before = known.get(pictureKey(tiles, 0, across, down));
-  if (before !== undefined) {
+  // A part lies one way in all copies of a block: its seams are pressed as they are told there.
+  const otherWay = before?.part.places.some(
+    ({ design, units, turn }) =>
+      design === grid.index && turn !== before.turn && units.join() === section.units.join(),
+  );
+  if (before !== undefined && otherWay !== true) {
     before.part.count += count;
     before.part.places.push(place(before.turn));
     return;
@@ -169,6 +197,20 @@ function addSection(
   const squares = (steps: number): number => (steps * step) / side;
   const cut = (steps: number): number => Math.ceil(squares(steps)) + 2 * allowance;
   const order = section.sequence.order.map((i) => ({ ...section.patches[i], tile: tiles[i] }));
+  const seams = section.sequence.seams.map(({ from, to, toward }, i): FoundationSeam => {
+    const [x1, y1, x2, y2] = [from[0] - left, from[1] - upper, to[0] - left, to[1] - upper];
+    return {
+      number: i + 1,
+      adds: i + 2,
+      x1: x1 * step,
+      y1: y1 * step,
+      x2: x2 * step,
+      y2: y2 * step,
+      length: Math.round(Math.hypot(x2 - x1, y2 - y1) * step),
+      slanting: x1 !== x2 && y1 !== y2,
+      toward: { x: toward[0] as -1 | 0 | 1, y: toward[1] as -1 | 0 | 1 },
+    };
+  });
   const part: PiecedPart = {
     kind: "pieced",
     letter: letterOf(parts.length),
@@ -176,27 +218,20 @@ function addSection(
     finished: { across: squares(across), down: squares(down) },
     cut: { across: cut(across), down: cut(down) },
     places: [place(0)],
-    patches: order.map(({ patch, tile }, i) => ({
-      number: i + 1,
-      unit: grid.design.units[patch?.origin.unit ?? -1]?.kind ?? "",
-      part: patch?.origin.part ?? "",
-      fabric: patch?.fabric ?? "",
-      corners: (tile?.corners ?? []).map(([x, y]) => ({ x: x * step, y: y * step })),
-    })),
-    seams: section.sequence.seams.map(({ from, to, toward }, i) => {
-      const [x1, y1, x2, y2] = [from[0] - left, from[1] - upper, to[0] - left, to[1] - upper];
+    patches: order.map(({ patch, tile }, i): FoundationPatch => {
+      const corners = (tile?.corners ?? []).map(([x, y]) => ({ x: x * step, y: y * step }));
+      const up = patch?.up ?? null;
       return {
         number: i + 1,
-        adds: i + 2,
-        x1: x1 * step,
-        y1: y1 * step,
-        x2: x2 * step,
-        y2: y2 * step,
-        length: Math.round(Math.hypot(x2 - x1, y2 - y1) * step),
-        slanting: x1 !== x2 && y1 !== y2,
-        toward: { x: toward[0] as -1 | 0 | 1, y: toward[1] as -1 | 0 | 1 },
+        unit: grid.design.units[patch?.origin.unit ?? -1]?.kind ?? "",
+        part: patch?.origin.part ?? "",
+        fabric: patch?.fabric ?? "",
+        up,
+        corners,
+        ...laidCloth(corners, up !== null, seams[i - 1] ?? null, cloth),
       };
     }),
+    seams,
   };
   parts.push(part);
   for (const turn of QUARTERS) {

@@ -1,3 +1,4 @@
+import { turnIn } from "../turn-in.ts";
 import type { Node } from "./sequence.ts";
 
 export type Quarter = 0 | 90 | 180 | 270;
@@ -5,16 +6,8 @@ export const QUARTERS: readonly Quarter[] = [0, 90, 180, 270];
 
 /** A place in a rectangle of `across` x `down`, in the frame of the rectangle turned clockwise. */
 export function turnNode([x, y]: Node, turn: number, across: number, down: number): Node {
-  switch (turn) {
-    case 90:
-      return [down - y, x];
-    case 180:
-      return [across - x, down - y];
-    case 270:
-      return [y, across - x];
-    default:
-      return [x, y];
-  }
+  const turned = turnIn({ x, y }, turn, across, down, (a, b) => a - b);
+  return [turned.x, turned.y];
 }
 
 /** What a picture of patches is made of. */

@@ -19,7 +19,17 @@ export interface FoundationPatch {
   unit: string;
   part: string;
   fabric: string;
+  /** Where a print's up points in the part as it is told, in degrees clockwise; null without direction. */
+  up: number | null;
+  /** The place it is to cover, with its seam allowance all round. */
   corners: { x: Ticks; y: Ticks }[];
+  /**
+   * How its cloth is laid: `first`, over its squares; `edge`, an edge of it one seam allowance beyond the line;
+   * `crease`, over its place and creased along the line, because no edge of it runs along that.
+   */
+  lay: "first" | "edge" | "crease";
+  /** Where the cloth lies, as cut, once it is pressed over: to the nearest tick. */
+  laid: { x: Ticks; y: Ticks }[];
 }
 
 /** A seam of a part, in the order of sewing: it adds the patch of the next number. */
@@ -52,6 +62,11 @@ export interface FoundationPlace {
   down: Ticks;
   /** Degrees clockwise. */
   turn: 0 | 90 | 180 | 270;
+  /**
+   * Only in the design's blocks that are turned so in the quilt, in degrees clockwise: their prints lie otherwise
+   * than in the others. Null: in all of them.
+   */
+  blockTurns: number[] | null;
 }
 
 /** A part pieced patch by patch on one piece of foundation. */

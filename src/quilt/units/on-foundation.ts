@@ -1,6 +1,7 @@
 import * as q from "../../length/rational.ts";
-import { halfSquareExtra, quarterSquareExtra, sideOf } from "./allowance.ts";
-import { areaOf, bounds, edgeLengths, type RootOutline, toRoots, withSeamsBlunted } from "./outlines.ts";
+import { halfSquareExtra, quarterSquareExtra } from "./allowance.ts";
+import { aroundOf, cutOf, type FoundationCut } from "./foundation-cut.ts";
+import { areaOf, edgeLengths, type RootOutline, toRoots, withSeamsBlunted } from "./outlines.ts";
 import { finishRecipe, lie, NOTHING_MORE, type PieceDraft, plain, square, withSeamsAdded } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
@@ -9,80 +10,14 @@ import type { Eighth, HowMade, Lie, Recipe, UnitDesign, UnitKind, UnitPatch } fr
 /** The name of the method, printed where other units have theirs. */
 export const ON_FOUNDATION = "on the foundation";
 
-/** The same with every patch from a rectangle of its own: whatever way a print must point, it can. */
+/** The same with squares that would stand on their point, and their print lean, from upright rectangles. */
 export const FROM_RECTANGLES = "on the foundation, from rectangles";
-
-/** How a patch is cut when it is placed on foundation by eye: close to its shape, and a little larger. */
-type Cut =
-  /** The rectangle round the patch and its seam allowances. */
-  | { kind: "rectangle"; across: RootSum; along: RootSum }
-  /** Standing on its point, cut straight: its side. */
-  | { kind: "on-point"; side: RootSum }
-  /** A right-angled triangle with two equal sides: the sides, and where the right angle points. */
-  | { kind: "half"; leg: RootSum; faces: Eighth }
-  /** The same with its long side upright or level: the long side. */
-  | { kind: "quarter"; long: RootSum; faces: Eighth };
-
-function sameLength(a: RootSum, b: RootSum): boolean {
-  return r.compareRoots(a, b) === 0;
-}
-
-/** Eighths clockwise from up of a direction along an axis or a diagonal. */
-function eighthOf(x: number, y: number): Eighth {
-  const around = ["0,-1", "1,-1", "1,0", "1,1", "0,1", "-1,1", "-1,0", "-1,-1"];
-  return Math.max(0, around.indexOf(`${x},${y}`)) as Eighth;
-}
-
-function aroundOf(outline: RootOutline, seam: q.Rational): Cut {
-  const { across, along } = bounds(withSeamsBlunted(outline, seam));
-  return { kind: "rectangle", across, along };
-}
-
-/*
- *   half:  +--+     quarter:   /\        on-point:  /\
- *          | /                /__\                  \/
- *          |/
- */
-function cutOf(outline: RootOutline, seam: q.Rational): Cut {
-  const box = bounds(outline);
-  const asRectangle = aroundOf(outline, seam);
-  const inBox = outline.map(({ x, y }) => ({
-    x: r.signOf(r.minus(r.times(r.whole(q.fromInteger(2)), r.minus(x, box.x)), box.across)),
-    y: r.signOf(r.minus(r.times(r.whole(q.fromInteger(2)), r.minus(y, box.y)), box.along)),
-  }));
-  const area = areaOf(outline);
-  const half = r.times(r.times(box.across, box.along), r.whole(q.rational(1n, 2n)));
-  if (outline.length === 4 && sameLength(area, half) && inBox.every(({ x, y }) => x === 0 || y === 0))
-    return sameLength(box.across, box.along) ? { kind: "on-point", side: sideOf(box.across) } : asRectangle;
-  if (outline.length !== 3) return asRectangle;
-  if (sameLength(box.across, box.along)) {
-    // The right angle is the corner whose neighbours lie level with it and upright to it.
-    const corner = outline.findIndex((p, i) => {
-      const [a, b] = [outline[(i + 1) % 3], outline[(i + 2) % 3]];
-      if (a === undefined || b === undefined) return false;
-      const level = (one: typeof p, two: typeof p) => sameLength(one.y, two.y);
-      const upright = (one: typeof p, two: typeof p) => sameLength(one.x, two.x);
-      return (level(p, a) && upright(p, b)) || (level(p, b) && upright(p, a));
-    });
-    const at = inBox[corner];
-    if (at !== undefined) return { kind: "half", leg: box.across, faces: eighthOf(at.x, at.y) };
-  }
-  const double = (side: RootSum) => r.times(side, r.whole(q.fromInteger(2)));
-  const apex = inBox.findIndex(({ x, y }) => (x === 0) !== (y === 0));
-  const at = inBox[apex];
-  const onItsSide = sameLength(box.along, double(box.across));
-  if (at !== undefined && (sameLength(box.across, double(box.along)) || onItsSide)) {
-    const long = onItsSide ? box.along : box.across;
-    return { kind: "quarter", long, faces: eighthOf(at.x, at.y) };
-  }
-  return asRectangle;
-}
 
 /** A patch of one unit of the set, and how it is cut. */
 interface Wanted {
   unit: number;
   patch: UnitPatch;
-  cut: Cut;
+  cut: FoundationCut;
 }
 
 const turned = (unit: number, { patch }: Wanted, from: Eighth, faces: Eighth): Lie =>
@@ -148,11 +83,11 @@ function piecesFor(group: readonly Wanted[], how: HowMade, ease: RootSum): Piece
   ];
 }
 
-function facesOf(cut: Cut): Eighth {
+function facesOf(cut: FoundationCut): Eighth {
   return cut.kind === "half" || cut.kind === "quarter" ? cut.faces : 0;
 }
 
-function sizeKey(cut: Cut): string {
+function sizeKey(cut: FoundationCut): string {
   const { kind } = cut;
   const size = "leg" in cut ? cut.leg : "long" in cut ? cut.long : "side" in cut ? cut.side : null;
   const sizes = size === null ? (cut.kind === "rectangle" ? [cut.across, cut.along] : []) : [size];
@@ -164,6 +99,7 @@ function sizeKey(cut: Cut): string {
  * so that their outer edges lie on the straight grain, all larger by the ease; nothing is trimmed but neatened.
  * Derived geometry: finished size + 2 seams; halved squares + seam x (2 + root 2), quartered + seam x (2 + 2 root 2).
  * @param ease in ticks, added to every size
+ * @param printed roles whose print must not lean: only they go by rectangles
  */
 export function foundationRecipe(
   kind: UnitKind,
@@ -171,13 +107,13 @@ export function foundationRecipe(
   how: HowMade,
   ease: number,
   method: typeof ON_FOUNDATION | typeof FROM_RECTANGLES,
+  printed: ReadonlySet<string> = new Set(),
 ): Recipe {
   const patches = kind.patches(design).map((patch) => {
     const outline = toRoots(patch.outline);
-    return {
-      patch,
-      cut: method === FROM_RECTANGLES ? aroundOf(outline, how.seam) : cutOf(outline, how.seam),
-    };
+    const cut = cutOf(outline, how.seam);
+    const leans = method === FROM_RECTANGLES && cut.kind === "on-point" && printed.has(patch.role);
+    return { patch, cut: leans ? aroundOf(outline, how.seam) : cut };
   });
   const kinds = new Set(patches.map(({ cut }) => cut.kind));
   // As many units to a set as leave no half or quarter of a square over.

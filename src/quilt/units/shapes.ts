@@ -1,3 +1,4 @@
+import { turnIn } from "../turn-in.ts";
 import { bounds, type RootOutline, type RootPoint } from "./outlines.ts";
 import * as r from "./roots.ts";
 import type { PatchShape, Quarter, ShapePoint } from "./types.ts";
@@ -37,12 +38,8 @@ function mapped(shape: PatchShape, move: (point: ShapePoint) => ShapePoint, turn
 
 /** The shape turned clockwise by quarters, its corner back at the origin. */
 export function turnedShape(shape: PatchShape, quarters: Quarter): PatchShape {
-  let turned = shape;
-  for (let i = 0; i < quarters; i += 1) {
-    const { along } = boxOfShape(turned);
-    turned = mapped(turned, ({ x, y }) => ({ x: along - y, y: x }), false);
-  }
-  return turned;
+  const { across, along } = boxOfShape(shape);
+  return mapped(shape, (point) => turnIn(point, 90 * quarters, across, along, (a, b) => a - b), false);
 }
 
 /** The shape as its template shows it lying face down, turned over from left to right. */

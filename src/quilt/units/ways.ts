@@ -1,12 +1,7 @@
-import { turnedShape } from "./shapes.ts";
-import type { Diagonal, Eighth, Lie, Quarter, RecipePiece, WayToCut } from "./types.ts";
+import { withUpAtTop } from "../turning.ts";
+import type { Eighth, Lie, Quarter, RecipePiece, WayToCut } from "./types.ts";
 
 const QUARTERS: readonly Quarter[] = [0, 1, 2, 3];
-
-function turnedDiagonal(diagonal: Diagonal, quarters: Quarter): Diagonal {
-  if (diagonal === "any" || quarters % 2 === 0) return diagonal;
-  return diagonal === "rising" ? "falling" : "rising";
-}
 
 /** A patch's print turned with the cloth it is cut from. */
 function turnedLie(lie: Lie, quarters: Quarter): Lie {
@@ -15,16 +10,13 @@ function turnedLie(lie: Lie, quarters: Quarter): Lie {
 
 /**
  * The four ways to lay a piece on a print. At turn `t` the print's up points `t` quarter-turns clockwise of
- * where it pointed at turn 0, in every patch made from the piece; sizes are told as the cloth lies, `along`
- * in the direction of the print's up.
+ * where it pointed at turn 0, in every patch made from the piece; the rest is told with the print's up at the top.
  */
 export function waysToCut(piece: RecipePiece): readonly WayToCut[] {
+  const { across, along, diagonal, template } = piece;
   return QUARTERS.map((turn) => ({
     turn,
-    across: turn % 2 === 0 ? piece.across : piece.along,
-    along: turn % 2 === 0 ? piece.along : piece.across,
-    diagonal: turnedDiagonal(piece.diagonal, turn),
+    ...withUpAtTop({ across, along, diagonal, template }, turn),
     lies: piece.lies.map((list) => list.map((one) => turnedLie(one, turn))),
-    template: piece.template === null ? null : turnedShape(piece.template, turn),
   }));
 }

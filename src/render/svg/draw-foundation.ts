@@ -33,6 +33,8 @@ interface Inside {
   across: number;
   down: number;
   turn: number;
+  /** Only in blocks that are turned so in the quilt; null or absent: in all. */
+  blockTurns?: readonly number[] | null;
 }
 
 function halves(squares: number): string {
@@ -94,11 +96,17 @@ function blockNodes(
       textIn(letter, box, { size: radius * 1.2, bold: true, anchor: "middle" }),
     ];
   });
+  const turns = inside[0]?.blockTurns ?? null;
+  // The block is drawn as it lies unturned: in one that is turned its prints point elsewhere.
+  const patches =
+    turns === null || turns.includes(0)
+      ? design.patches
+      : design.patches.map((patch) => ({ ...patch, up: null }));
   const heading = { x: frame.x, y: frame.y, width: SMALL, height: 14 };
   return {
     nodes: [
-      textIn(cleanText(FOUNDATION_WORDS.block(design.name)), heading, { size: 9.5 }),
-      ...patchNodes(design.patches, fabrics, at, { id: frame.id, idPrefix: frame.idPrefix }),
+      textIn(cleanText(FOUNDATION_WORDS.block(design.name, turns)), heading, { size: 9.5 }),
+      ...patchNodes(patches, fabrics, at, { id: frame.id, idPrefix: frame.idPrefix }),
       ...outlineNodes(outlines, at, 1.8, `${frame.id}-edges`),
       ...marks,
     ],

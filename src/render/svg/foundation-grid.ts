@@ -75,11 +75,15 @@ export function squareCount({ x, y, across, down, side }: Sheet): SceneNode[] {
 }
 
 /** Corners in ticks as a patch that the drawings of blocks know how to paint. */
-export function asPatch({ fabric, corners }: Pick<FoundationPatch, "fabric" | "corners">): Patch {
+export function asPatch({
+  fabric,
+  corners,
+  up = null,
+}: Pick<FoundationPatch, "fabric" | "corners"> & { up?: number | null }): Patch {
   return {
     outline: corners.map(({ x, y }) => ({ x: { n: x, r: 0, d: 1 }, y: { n: y, r: 0, d: 1 } })),
     fabric,
-    up: null,
+    up,
     origin: { place: "block", block: null, unit: null, part: "", border: null },
   };
 }

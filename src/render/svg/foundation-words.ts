@@ -1,3 +1,11 @@
+function turned(degrees: number): string {
+  return degrees === 0
+    ? "not turned"
+    : degrees === 180
+      ? "turned upside down"
+      : `turned to the ${degrees === 90 ? "right" : "left"}`;
+}
+
 /** The words that stand in drawings of gridded foundation. */
 export const FOUNDATION_WORDS = {
   over: "Gridded foundation",
@@ -12,7 +20,10 @@ export const FOUNDATION_WORDS = {
   fold: "Full lines are folded, dashed lines beside them are sewn. Round each part lies its seam allowance. In boxes: the order of pinning.",
   places: "Where it goes, and where its top points",
   blocks: "Blocks on it, from the left, and where the top of each points",
-  block: (name: string) => `block ${name}`,
+  block: (name: string, turns: readonly number[] | null) =>
+    turns === null || turns.length === 0
+      ? `block ${name}`
+      : `block ${name}, ${turns.map(turned).join(" or ")}`,
   fabrics: "Fabrics",
   squares: (across: string, down: string) => `${across} × ${down} squares`,
 } as const;

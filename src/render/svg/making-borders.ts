@@ -101,6 +101,7 @@ function legend(
 ): { number: number; text: string }[] {
   const say = (length: number): string =>
     formatLength(Math.round(length / ruler.mark) * ruler.mark, ruler, { typeset: true });
+  // Lengths are told to the nearest mark; a seam allowance is what it is.
   const numbered = numbersOf(rounds);
   const seen = new Set<number>();
   return numbered.flatMap(({ round, sides, number }) => {
@@ -108,7 +109,8 @@ function legend(
     const strips = own?.strips.find((each) => each.sides === sides);
     if (own === undefined || strips === undefined || seen.has(number)) return [];
     seen.add(number);
-    if (own.kind === "mitred") return [{ number, text: BORDERS_WORDS.mitre(own.name, say(seam)) }];
+    if (own.kind === "mitred")
+      return [{ number, text: BORDERS_WORDS.mitre(own.name, formatLength(seam, ruler, { typeset: true })) }];
     const extra = own.extra > 0 ? BORDERS_WORDS.extra(say(own.extra)) : "";
     const where = BORDERS_WORDS.sides[sides[0] ?? "left"];
     return [{ number, text: BORDERS_WORDS.strips(own.name, where, say(strips.sewn), extra) }];

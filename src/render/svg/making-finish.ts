@@ -110,7 +110,9 @@ function backingNodes(
         ];
   const up: SceneNode[] = backing.directional
     ? [
-        ...arrow([24, box.y + 52], [24, box.y + 16], INK, 1, 1.2),
+        ...(backing.sideways
+          ? arrow([6, box.y + 34], [42, box.y + 34], INK, 1, 1.2)
+          : arrow([24, box.y + 52], [24, box.y + 16], INK, 1, 1.2)),
         textIn(FINISH_WORDS.up, { x: 0, y: box.y + 56, width: LEFT - 4, height: 12 }, { size: 8.5 }),
       ]
     : [];

@@ -1,8 +1,9 @@
 import type { Ruler } from "../../length/types.ts";
 import type { Making, PressedSeam, Pressing } from "../../making/types.ts";
-import type { BlockDesign, QuiltTop } from "../../quilt/types.ts";
+import type { BlockDesign, Patch, QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { freeStretches } from "./free-stretch.ts";
 import { arrow } from "./marks.ts";
 import { INK, PAPER, QUIET_INK } from "./palette.ts";
 import { onPaper } from "./paper.ts";
@@ -35,12 +36,20 @@ export const PRESSING_WORDS = {
 
 const TURN: Record<PressedSeam["press"], number> = { right: 0, down: 90, left: 180, up: 270 };
 
-/** An arrow across a seam's middle; none where there is no room for one. */
-function pressArrow(seam: PressedSeam, at: Placing, tilt: number, room: number): SceneNode[] {
+type Free = ReturnType<typeof freeStretches>;
+
+/** Where the corners of patches lie, in ticks: other seams meet a seam there. */
+function cornersOf(patches: readonly Patch[]): (readonly [number, number])[] {
+  return patches.flatMap(({ outline }) => outline.map(({ x, y }) => [ticksOf(x), ticksOf(y)] as const));
+}
+
+/** An arrow across a seam, where no other seam meets it; none where there is no room for one. */
+function pressArrow(seam: PressedSeam, at: Placing, tilt: number, room: number, free: Free): SceneNode[] {
   const angle = ((TURN[seam.press] + tilt) * Math.PI) / 180;
   const per = at.scale / TICKS_PER_MM;
-  const [x, y] = [at.x + ((seam.x1 + seam.x2) / 2) * per, at.y + ((seam.y1 + seam.y2) / 2) * per];
-  const length = Math.hypot(seam.x2 - seam.x1, seam.y2 - seam.y1) * per;
+  const stretch = free(seam);
+  const [x, y] = [at.x + stretch.x * per, at.y + stretch.y * per];
+  const length = stretch.length * per;
   const reach = Math.min(LONGEST, room * 0.48, length * 0.4);
   if (reach < SHORTEST) return [];
   const [dx, dy] = [Math.cos(angle) * reach, Math.sin(angle) * reach];
@@ -103,6 +112,7 @@ function blockPanel(
   const at = { x: frame.x + 1, y: frame.y + 18, scale };
   const outlines = design.patches.map(({ outline }) => outlineOf(outline));
   const room = roomBetween(seams, ticksOf(design.across), at);
+  const free = freeStretches(cornersOf(design.patches));
   const heading = { x: frame.x, y: frame.y, width: frame.width, height: 14 };
   return {
     nodes: [
@@ -110,7 +120,7 @@ function blockPanel(
       patchLines(outlines, at, `${frame.id}-patches`),
       ...seamLines(seams, at),
       ...outlineNodes([rectangle(0, 0, across, down)], at, 1.2, `${frame.id}-edge`),
-      ...seams.flatMap((seam) => pressArrow(seam, at, 0, room)),
+      ...seams.flatMap((seam) => pressArrow(seam, at, 0, room, free)),
     ],
     height: 18 + down * scale + 14,
   };
@@ -158,6 +168,7 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
   const at = { x: Math.max(2, (PAGE_WIDTH - across * per) / 2), y: head.height + 4, scale };
   const tilt = top.centre.onPoint ? 45 : 0;
   const outlines = top.patches.map(({ outline }) => outlineOf(outline));
+  const free = freeStretches(cornersOf(top.patches));
   const room = tilt === 0 ? roomBetween(pressing.seams, across, at) : LONGEST * 3;
   const whole = rectangle(0, 0, across / TICKS_PER_MM, down / TICKS_PER_MM);
   const ringed = pressing.open.map(({ x, y }) =>
@@ -171,7 +182,7 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
     patchLines(outlines, at, "patches"),
     ...seamLines(pressing.seams, at),
     ...outlineNodes([whole], at, 1.4, "edge"),
-    ...pressing.seams.flatMap((seam) => pressArrow(seam, at, tilt, room)),
+    ...pressing.seams.flatMap((seam) => pressArrow(seam, at, tilt, room, free)),
     ...letters(top, pressing, at),
     ...thick,
     ...ringed,

@@ -32,8 +32,15 @@ export function patchPage(picture: PatchPicture, fabrics: readonly DrawnFabric[]
   });
   const nodes = [...picture.nodes, ...key.nodes];
   let y = key.bottom;
-  if (patches.some(({ up }) => up !== null)) {
-    nodes.push(textIn(QUILT_WORDS.arrows, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
+  const arrowed = new Set(patches.flatMap(({ up, fabric }) => (up === null ? [] : [fabric])));
+  const twoWay = (name: string): boolean =>
+    fabrics.some((fabric) => fabric.name === name && fabric.print?.kind === "two-way");
+  const notes = [
+    ...([...arrowed].every(twoWay) ? [] : [QUILT_WORDS.arrows]),
+    ...([...arrowed].some(twoWay) ? [QUILT_WORDS.bothWays] : []),
+  ];
+  for (const note of notes) {
+    nodes.push(textIn(note, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
     y += 15;
   }
   return {

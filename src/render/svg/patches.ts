@@ -48,18 +48,27 @@ export function clearance([px, py]: Corner, corners: readonly Corner[]): number 
   return Math.min(...distances);
 }
 
-/** An arrow in a patch of a directional print, pointing where the print's up points; none in a tiny one. */
-function printArrow(patch: Patch, corners: readonly Corner[], at: Placing, colour: string): SceneNode[] {
+/**
+ * An arrow in a patch of a directional print, pointing where the print's up points; with two heads where it reads both
+ * ways and has no top. None in a tiny patch.
+ */
+function printArrow(
+  patch: Patch,
+  corners: readonly Corner[],
+  at: Placing,
+  fabric: DrawnFabric | undefined,
+): SceneNode[] {
   if (patch.up === null) return [];
   const centre = centreOf(corners);
   const room = clearance(centre, corners) * at.scale;
   if (room < 3.5) return [];
   const reach = Math.min(14, room * 0.7);
   const weight = Math.min(1, Math.max(0.6, reach / 8));
+  const ends = fabric?.print?.kind === "two-way" ? 2 : 1;
   const angle = (patch.up * Math.PI) / 180;
   const [ux, uy] = [Math.sin(angle) * reach, -Math.cos(angle) * reach];
   const [x, y] = [at.x + centre[0] * at.scale, at.y + centre[1] * at.scale];
-  return arrow([x - ux, y - uy], [x + ux, y + uy], labelOn(colour), 1, weight);
+  return arrow([x - ux, y - uy], [x + ux, y + uy], labelOn(safeColour(fabric?.colour ?? "")), ends, weight);
 }
 
 /**
@@ -81,7 +90,7 @@ export function patchNodes(
     const corners = outlineOf(patch.outline).map(([x, y]): Corner => [x + dx, y + dy]);
     const index = fabrics.findIndex(({ name }) => name === patch.fabric);
     (byFabric[index] ?? others).push(corners);
-    if (withArrows) arrows.push(...printArrow(patch, corners, at, safeColour(fabrics[index]?.colour ?? "")));
+    if (withArrows) arrows.push(...printArrow(patch, corners, at, fabrics[index]));
   }
   const seam = { stroke: INK, strokeWidth: 0.5 / at.scale };
   const groups = byFabric.flatMap((outlines, i): SceneNode[] => {

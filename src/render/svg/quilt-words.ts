@@ -36,6 +36,7 @@ export const QUILT_WORDS = {
     return `${order === 0 ? "As lettered" : "Of the same bags, other heaps"}, ${count} placed ${turned}:`;
   },
   arrows: "An arrow in a patch shows where the print's top points.",
+  bothWays: "An arrow with two heads: the print reads both ways.",
 } as const;
 
 /** A size that need not be a whole number of ticks. */

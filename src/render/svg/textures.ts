@@ -6,6 +6,8 @@ export interface DrawnFabric {
   name: string;
   /** `#rrggbb`. */
   colour: string;
+  /** How its print reads; absent where nothing says. */
+  print?: { kind: "none" | "one-way" | "two-way" };
 }
 
 type Marks = (ink: string) => SceneNode[];

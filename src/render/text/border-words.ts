@@ -16,6 +16,9 @@ export const borderWords = {
   strips: (width: string, cut: string) => `2 strips ${width} wide and ${cut} long`,
   piecedStrips: (blocks: number, width: string, long: string) =>
     `2 rows of ${blocks} ${blocks === 1 ? "block" : "blocks"}, ${width} wide and ${long} long`,
+  /** Rows that an upright print tells apart. */
+  unlike: (sides: string) =>
+    `; the print stands otherwise in the two rows (${sides}): lay both out as in the picture before you sew`,
   trim: (extra: string, long: string) => `; ${extra} over-long, trim to ${long} once sewn`,
   cornerstones: "; sew a corner square to both ends of each first",
   step: (name: string, where: string, what: string, over: string, corners: string, after: string) =>

@@ -25,6 +25,8 @@ export const finishingWords = {
     `To keep the seam out of the middle, cut one panel in half along its length and sew a half to each side of the other: the seams then lie ${list(at)} from the edge.`,
   printUp:
     "The print has a direction: keep it upright on every panel, and its up towards the top of the quilt.",
+  printSideways:
+    "The print lies on its side behind the quilt: these seams go against it. Turn every panel the same way, its up to the right of the backing as you look at its right side.",
   reach: (overhang: string) =>
     `The backing reaches beyond the quilt by ${overhang} on each side; it is trimmed once it is quilted.`,
   wadding: (size: string, packaged: string | null, roll: string) =>

@@ -39,7 +39,31 @@ const WAYS = {
   "1,1": "down to the right",
 } as const;
 
+const ORDINALS = ["first", "second", "third", "fourth", "fifth"];
+
+const HEADS = {
+  0: "heads up",
+  90: "heads to the right",
+  180: "heads down",
+  270: "heads to the left",
+} as const;
+
+const TURNED = {
+  0: "not turned",
+  90: "turned once to the right",
+  180: "turned upside down",
+  270: "turned once to the left",
+} as const;
+
 export const foundationWords = {
+  /** How a print lies in a part, after its fabric. */
+  lies: (up: number, print: "one-way" | "two-way") => {
+    if (print === "two-way")
+      return up % 180 === 0 ? ", its print up and down" : ", its print from side to side";
+    return `, ${HEADS[up as keyof typeof HEADS] ?? "as the picture shows"}`;
+  },
+  forBlocks: (block: string, turns: readonly number[]) =>
+    `For blocks ${block} that are ${turns.map((turn) => TURNED[turn as keyof typeof TURNED] ?? "tilted").join(" or ")} in the quilt.`,
   title: "On the gridded foundation",
   pictures:
     "Lay these pictures beside the machine: they show every piece of foundation with its squares counted, in the order of the sewing.",
@@ -52,6 +76,9 @@ export const foundationWords = {
     `Cut ${counted(count, "piece")} of ${fabric} ${squares} (${size}) on the printed lines, for ${name}.`,
   allowance: (squares: number) =>
     `${counted(squares, "square")} of each lie${squares === 1 ? "s" : ""} beyond the outermost seam line on every side: count from there.`,
+  /** Foundation is cut in whole squares: what is made on it in halves lies nearer to its left and upper edge. */
+  uneven: (name: string, [left, right, above, below]: readonly [number, number, number, number]) =>
+    `Of ${name}, seen from the front, so much lies beyond the outermost seam line: ${halves(left)} ${left === 1 ? "square" : "squares"} at the left and ${halves(right)} at the right, ${halves(above)} above and ${halves(below)} below.`,
   cautions: (hold: "fusible" | "sew-in") =>
     hold === "fusible"
       ? "Glue melts: iron dry on a scrap first, cover bare foundation with a cloth, and let the iron touch patches only."
@@ -64,11 +91,16 @@ export const foundationWords = {
   each: (seam: string) =>
     `For every patch after the first: lay it on what is there, right sides together, its edge ${seam} beyond the line; turn the work over and sew on the line, from a few stitches before it to a few beyond; ` +
     `fold the foundation back and trim the seam allowance to ${seam}; fold the patch over and press.`,
-  line: (number: number, patch: number, what: string, run: string, toward: string) =>
-    `Line ${number}: patch ${patch}, ${what}; ${run}; press ${toward}, towards the new patch.`,
-  along: (squares: number) => `along the line, ${halves(squares)} ${squares === 1 ? "square" : "squares"}`,
-  slanting: (across: number, down: number) =>
-    `from corner to corner, ${halves(across)} across and ${halves(down)} down (rule it first)`,
+  line: (number: number, patch: number, what: string, run: string, toward: string, crease: string | null) =>
+    `Line ${number}: patch ${patch}, ${what}; ${run}; ${
+      crease === null
+        ? ""
+        : `no edge of it runs along this line: lay it right side up and straight over its place, at least ${crease} beyond it all round, crease it along the line, turn it over the crease and sew in the crease; `
+    }press ${toward}, towards the new patch.`,
+  along: (squares: number, between: boolean) =>
+    `${between ? "half-way between two printed lines (rule it first)" : "along the line"}, ${halves(squares)} ${squares === 1 ? "square" : "squares"}`,
+  slanting: (across: number, down: number, between: boolean) =>
+    `${between ? "from point to point, half-way between lines where the picture shows it," : "from corner to corner,"} ${halves(across)} across and ${halves(down)} down (rule it first)`,
   toward: (x: number, y: number) => WAYS[`${x},${y}` as keyof typeof WAYS],
   chain: "Sew line 1 on all of them before line 2.",
   neatenLevel:
@@ -93,8 +125,8 @@ export const foundationWords = {
     hold === "fusible"
       ? "Check the picture, then fuse them all."
       : "Check the picture, then tack every part along its middle.",
-  upright: (lines: number, squares: string, length: string) =>
-    `${counted(lines, "upright line")} first: fold the foundation on the line between two columns, right sides together, and sew on the first printed line beside the fold (${squares}), ${length} long.`,
+  upright: (lines: number, allowance: number, squares: string, length: string) =>
+    `${counted(lines, "upright line")} first: fold the foundation on the line between two columns, right sides together, and sew on the ${ORDINALS[allowance - 1] ?? `${allowance}th`} printed line beside the fold (${squares}), ${length} long.`,
   snip: "Where level lines will cross them, snip the allowances of these seams to the stitching, so that each row can be pressed its own way.",
   level: (lines: number, length: string) =>
     `Then ${counted(lines, "level line")}: fold between two rows in the same way and sew, ${length} long.`,

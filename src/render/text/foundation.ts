@@ -17,28 +17,54 @@ function cutLine(part: FoundationPart, foundation: FoundationMaking, plan: Plan)
   return foundationWords.cut(count, foundation.fabric, squares, size, named(foundation, part));
 }
 
-function patchSaid({ unit, part, fabric }: PiecedPart["patches"][number]): string {
+function patchSaid({ unit, part, fabric, up }: PiecedPart["patches"][number], plan: Plan): string {
   const plain = part === "patch" || part === unit;
-  return `${plain ? unit : `${unit}, ${part}`} [${fabric}]`;
+  const print = plan.fabrics.find(({ name }) => name === fabric)?.print.kind ?? "none";
+  const lies = up === null || print === "none" ? "" : foundationWords.lies(up, print);
+  return `${plain ? unit : `${unit}, ${part}`} [${fabric}]${lies}`;
+}
+
+/** Which blocks a part is for, where the others of their design have their prints lying otherwise. */
+function forBlocks(part: PiecedPart, plan: Plan): string[] {
+  const told = new Set(
+    part.places.flatMap(({ design, blockTurns }) =>
+      blockTurns === null
+        ? []
+        : [foundationWords.forBlocks(plan.top?.designs[design]?.name ?? "", blockTurns)],
+    ),
+  );
+  return [...told];
 }
 
 function runSaid({ x1, y1, x2, y2, slanting }: FoundationSeam, grid: Ticks): string {
   const [across, down] = [Math.abs(x2 - x1) / grid, Math.abs(y2 - y1) / grid];
-  return slanting ? foundationWords.slanting(across, down) : foundationWords.along(across + down);
+  const off = (place: Ticks): boolean => place % grid !== 0;
+  if (slanting) return foundationWords.slanting(across, down, [x1, y1, x2, y2].some(off));
+  return foundationWords.along(across + down, off(x1 === x2 ? x1 : y1));
 }
 
-function piecedLines(part: PiecedPart, foundation: FoundationMaking, seam: string): string[] {
+function piecedLines(part: PiecedPart, foundation: FoundationMaking, seam: string, plan: Plan): string[] {
   const [first] = part.patches;
   const lines = part.seams.map((one) => {
     const patch = part.patches[one.adds - 1];
     const toward = foundationWords.toward(one.toward.x, one.toward.y);
-    const what = patch === undefined ? "" : patchSaid(patch);
-    return foundationWords.line(one.number, one.adds, what, runSaid(one, foundation.grid), toward);
+    const what = patch === undefined ? "" : patchSaid(patch, plan);
+    return foundationWords.line(
+      one.number,
+      one.adds,
+      what,
+      runSaid(one, foundation.grid),
+      toward,
+      patch?.lay === "crease" ? seam : null,
+    );
   });
   const squares = foundationWords.squares(part.finished.across, part.finished.down);
   return [
     `[ ] ${foundationWords.make(named(foundation, part), part.count, squares)}`,
-    ...(first === undefined ? [] : [`    ${foundationWords.first(patchSaid(first), foundation.hold, seam)}`]),
+    ...forBlocks(part, plan).map((line) => `    ${line}`),
+    ...(first === undefined
+      ? []
+      : [`    ${foundationWords.first(patchSaid(first, plan), foundation.hold, seam)}`]),
     ...lines.map((line) => `    ${line}`),
     ...(part.count > 1 ? [`    ${foundationWords.chain}`] : []),
   ];
@@ -61,7 +87,7 @@ function foldedLines(
   ];
   if (lines !== undefined && lines.upright > 0) {
     const fold = `${beside}, ${say(allowance * grid)}, from it`;
-    told.push(foundationWords.upright(lines.upright, fold, say(lines.uprightLength)));
+    told.push(foundationWords.upright(lines.upright, allowance, fold, say(lines.uprightLength)));
     if (lines.level > 0) told.push(foundationWords.snip);
   }
   if (lines !== undefined && lines.level > 0) {
@@ -79,6 +105,20 @@ function foldedLines(
   ];
 }
 
+/** How much of the foundation lies beyond what is made on it: the same all round, but for parts that end half-way. */
+function beyond(foundation: FoundationMaking): string[] {
+  const { allowance, parts } = foundation;
+  const uneven = parts.filter(({ cut, finished }) =>
+    [cut.across - finished.across, cut.down - finished.down].some((more) => more !== 2 * allowance),
+  );
+  const told = uneven.map((part) => {
+    const { cut, finished } = part;
+    const [right, below] = [cut.across - finished.across - allowance, cut.down - finished.down - allowance];
+    return foundationWords.uneven(named(foundation, part), [allowance, right, allowance, below]);
+  });
+  return uneven.length === parts.length ? told : [foundationWords.allowance(allowance), ...told];
+}
+
 /** What is made on the foundation, a title and then lines to tick off; empty when nothing is. */
 export function foundationLines(making: Making, plan: Plan): string[] {
   const { foundation } = making;
@@ -89,7 +129,7 @@ export function foundationLines(making: Making, plan: Plan): string[] {
   const pieced = way === "pieced";
   const made = parts.flatMap((part) =>
     part.kind === "pieced"
-      ? piecedLines(part, foundation, seam)
+      ? piecedLines(part, foundation, seam, plan)
       : foldedLines(
           part,
           foundation.lines.find(({ letter }) => letter === part.letter),
@@ -109,7 +149,7 @@ export function foundationLines(making: Making, plan: Plan): string[] {
       ...(pieced && after === "torn away" ? [foundationWords.shortStitches] : []),
       ...(pieced ? [foundationWords.each(seam)] : []),
       ...parts.map((part) => `[ ] ${cutLine(part, foundation, plan)}`),
-      ...(pieced ? [`    ${foundationWords.allowance(allowance)}`] : []),
+      ...(pieced ? beyond(foundation).map((line) => `    ${line}`) : []),
       ...made,
       ...finish.map((line) => `[ ] ${line}`),
       `[ ] ${pieced ? stays : foundationWords.bulk}`,

@@ -7,10 +7,10 @@ import { indented, measured, measuredSize } from "./making-lines.ts";
 /** One pair of strips: how long, how it is pieced, what it makes of the top. */
 function stripsTold(round: BorderRound, strips: BorderStrips, after: string, plan: Plan): string {
   const say = (length: Ticks): string => measured(length, plan);
-  const { sides, sewn, cut, width, blocks, cornerstones } = strips;
+  const { sides, sewn, cut, width, blocks, alike, cornerstones } = strips;
   const where = borderWords.sides[sides[0] ?? "left"];
   const what = round.pieced
-    ? borderWords.piecedStrips(blocks, say(width), say(sewn))
+    ? borderWords.piecedStrips(blocks, say(width), say(sewn)) + (alike ? "" : borderWords.unlike(where))
     : borderWords.strips(say(width), say(cut));
   const over = round.extra > 0 && cut > sewn ? borderWords.trim(say(cut - sewn), say(sewn)) : "";
   const corners = cornerstones ? borderWords.cornerstones : "";

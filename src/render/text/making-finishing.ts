@@ -12,7 +12,9 @@ function backingTold(backing: Backing, plan: Plan): string[] {
     finishingWords.backing(backing.panels, backing.fabric, panel, size),
     ...(backing.panels === 1 ? [] : [finishingWords.backingSeams(backing.seams, say(backing.seamAt))]),
     ...(backing.halvedAt === null ? [] : [finishingWords.halved(say(backing.halvedAt))]),
-    ...(backing.directional ? [finishingWords.printUp] : []),
+    ...(backing.directional
+      ? [backing.sideways ? finishingWords.printSideways : finishingWords.printUp]
+      : []),
   ];
 }
 
