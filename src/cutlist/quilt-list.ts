@@ -13,11 +13,12 @@ import type { TriangleDemand, UnitDemand } from "../quilt/work-types.ts";
 import type { FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
+import { withBackingAccount, withBindingAccount } from "./finishing-account.ts";
 import { joinFromStrips, needsJoin } from "./joins.ts";
 import { letterMarked } from "./letters.ts";
 import { listCuts } from "./list-cuts.ts";
 import { type Marked, mergeMarked } from "./merge.ts";
-import { backingPanels, backingPiece, bindingPiece, waddingPiece } from "./quilt-finishing.ts";
+import { backingPanels, backingPiece, bindingLength, bindingPiece, waddingPiece } from "./quilt-finishing.ts";
 import { foundationPieces } from "./quilt-foundation.ts";
 import { stripPiece, trianglePieces } from "./quilt-strips.ts";
 import { listUnit, type OfFabric } from "./quilt-units.ts";
@@ -192,14 +193,19 @@ function addFinishing(
   const { binding, backing, wadding } = spec;
   const bound = of(binding?.fabric ?? null);
   if (binding !== null && bound !== undefined) {
-    add(bound, orFault(bindingPiece(binding, bound, work, spec), "binding", bound, binding));
+    const piece = bindingPiece(binding, bound, work, spec);
+    const length = bindingLength(work.top, binding);
+    const told = piece === null ? null : withBindingAccount(piece, binding, length, spec.seam);
+    add(bound, orFault(told, "binding", bound, binding));
   }
   const back = of(backing?.fabric ?? null);
   if (backing !== null && back !== undefined) {
     const panels = backingPanels(backing, back, work, spec);
     if (panels?.sideways === true)
       diagnostics.push(backingSideways(backing, back.name, panels.seams, back.print.axis === "along"));
-    add(back, orFault(backingPiece(backing, back, work, spec), "backing", back, backing, backing.overhang));
+    const piece = backingPiece(backing, back, work, spec);
+    const told = piece === null ? null : withBackingAccount(piece, work, spec.seam);
+    add(back, orFault(told, "backing", back, backing, backing.overhang));
   }
   const padded = of(wadding?.fabric ?? null);
   const piece = waddingPiece(padded ?? null, work, spec, diagnostics);
