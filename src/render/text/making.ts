@@ -1,8 +1,9 @@
-import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
+import { formatLength, type Ticks } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import { foundationLines, isOnFoundation } from "./foundation.ts";
 import { foundationWords } from "./foundation-words.ts";
+import { aboutLength, aboutSize } from "./lengths.ts";
 import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
 import { indented, longLength, measured, measuredSize, partsTold } from "./making-lines.ts";
@@ -31,8 +32,8 @@ function wrapped(line: string): string[] {
 
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): string {
   const size = ({ across, down }: RawSize): string =>
-    formatSize(Math.round(across / making.scale), Math.round(down / making.scale), plan.ruler);
-  const length = formatLength(join.seamLength, plan.ruler);
+    aboutSize(across / making.scale, down / making.scale, plan);
+  const length = aboutLength(join.seamLength, plan);
   return makingWords.join(makes, partsTold(join.from), join.seams, length, size(join.size));
 }
 
