@@ -34,7 +34,8 @@ function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): st
   const size = ({ across, down }: RawSize): string =>
     aboutSize(across / making.scale, down / making.scale, plan);
   const length = aboutLength(join.seamLength, plan);
-  return makingWords.join(makes, partsTold(join.from), join.seams, length, size(join.size));
+  const told = makingWords.join(makes, partsTold(join.from), join.seams, length, size(join.size));
+  return join.trim === undefined ? told : makingWords.trimmed(told, size(join.trim));
 }
 
 export function unitLines(making: Making, plan: Plan): string[] {
@@ -156,7 +157,7 @@ export function trimLines(making: Making, plan: Plan): string[] {
   const neat = sewn.filter((unit) => !unit.trimmed);
   const blocks = new Map<string, string>();
   const kept = new Map<string, string>();
-  for (const { design, makes, size: raw, stage } of making.joins) {
+  for (const { design, makes, size: sewn, trim: raw = sewn, stage } of making.joins) {
     if (stage !== "block" || design === null || makes !== plan.top?.designs[design]?.name) continue;
     const told = size(raw.across / making.scale, raw.down / making.scale);
     if (isOnFoundation(making.foundation, design)) {
