@@ -78,8 +78,7 @@ export function handworkOf(recipe: Recipe): Handwork {
   const shapes = pieces.map((piece) => ({ ...shapeOf(piece), count: piece.countPerSet }));
   const patches = pieces.reduce((sum, { countPerSet }) => sum + countPerSet, 0);
   const templates = recipe.method === "templates";
-  // Patches by template are told with one length of seam in all; joining them takes one seam fewer than patches.
-  const seams = templates ? Math.max(0, patches - 1) : sewn.reduce((sum, { count }) => sum + count, 0);
+  const seams = sewn.reduce((sum, { count }) => sum + count, 0);
   const flipped = recipe.method === "stitch-and-flip";
   const whole = recipe.loose || stripSets.length > 0;
   // Two units come apart by one cut, four by two, eight by four; each further round of sewing is cut once more.

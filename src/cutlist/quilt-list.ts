@@ -238,10 +238,12 @@ function withoutClashingTrims(pieces: readonly Marked[]): Marked[] {
 /** Parts of one size are told together. */
 function noteUnitRounding(demand: UnitDemand, spec: QuiltSpec, diagnostics: Diagnostic[]): void {
   const told = new Map<string, string[]>();
+  const short = new Set<string>();
   for (const piece of demand.recipes[0]?.pieces ?? []) {
     if (piece.otherRounding === null) continue;
     const { across, along } = piece.otherRounding;
     const key = `${formatSize(piece.across, piece.along, spec.ruler)}|${formatSize(across, along, spec.ruler)}`;
+    if (piece.tradeShort) short.add(key);
     const parts = told.get(key) ?? [];
     if (!parts.includes(piece.role)) parts.push(piece.role);
     told.set(key, parts);
@@ -250,7 +252,9 @@ function noteUnitRounding(demand: UnitDemand, spec: QuiltSpec, diagnostics: Diag
     const [taken = "", other = ""] = key.split("|");
     const where = { path: demand.path, at: demand.at };
     const what = `${demand.text}, ${parts.join(" and ")}`;
-    diagnostics.push(roundingDiffers(where, what, taken, other, spec.rounding === "trade"));
+    diagnostics.push(
+      roundingDiffers(where, what, taken, other, short.has(key) ? "too-small" : spec.rounding),
+    );
   }
 }
 
@@ -263,7 +267,7 @@ function noteTriangleRounding(demand: TriangleDemand, spec: QuiltSpec, diagnosti
       demand.text,
       say(demand.square),
       say(demand.otherRounding),
-      spec.rounding === "trade",
+      demand.tradeShort ? "too-small" : spec.rounding,
     ),
   );
 }

@@ -78,15 +78,25 @@ export function roundingDiffers(
   what: string,
   taken: string,
   other: string,
-  trade: boolean,
+  /** By which rounding it was taken; `too-small`: the constants were asked for, and the exact size is cut. */
+  by: "exact" | "trade" | "too-small",
 ): Diagnostic {
+  const [exactly, usual] = ["by exact geometry", "by the usual constants"];
+  const messages = {
+    exact: `squares of ${taken} ${exactly} rounded up; ${other} ${usual}.`,
+    trade: `squares of ${taken} ${usual}; ${other} ${exactly}.`,
+    "too-small": `squares of ${taken} ${exactly} rounded up, as ${other} ${usual} is too small here.`,
+  };
+  const hints = {
+    exact: "For the usual constants write `rounding: trade`.",
+    trade: "For exact sizes write `rounding: exact`.",
+    "too-small": "",
+  };
   return {
     code: "ROUNDING-DIFFERS",
     severity: "info",
-    message: `${what}: squares of ${taken} ${trade ? "by the usual constants" : "by exact geometry rounded up"}; ${other} ${trade ? "by exact geometry" : "by the usual constants"}.`,
-    hint: trade
-      ? "For exact sizes write `rounding: exact`."
-      : "For the usual constants write `rounding: trade`.",
+    message: `${what}: ${messages[by]}`,
+    hint: hints[by],
     path: where.path,
     at: where.at,
   };

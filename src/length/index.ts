@@ -1,4 +1,13 @@
-export { formatLength, formatMeasure, formatNumber, formatSize, type LengthStyle } from "./format.ts";
+export {
+  formatCut,
+  formatCutSize,
+  formatLength,
+  formatMeasure,
+  formatNumber,
+  formatSize,
+  type LengthStyle,
+  nearestMark,
+} from "./format.ts";
 export { onMark, roomToMark, roundDownToMark, roundUpToMark } from "./marks.ts";
 export {
   CENTIMETRE,

@@ -26,7 +26,7 @@ export function planMaking({ top, work }: LaidQuilt, units: readonly UnitRecord[
   const foundation = planFoundation(work.foundation);
   const read = withFixedSeams(readTop(top), foundation);
   const { joins, partial } =
-    read === null ? { joins: [], partial: [] } : listJoins(top, read, seam, foundation);
+    read === null ? { joins: [], partial: [] } : listJoins(top, read, seam, foundation, spec.ruler.mark);
   const scale = read?.scale ?? 1;
   const mitred = top.borders.at(-1)?.kind === "mitred";
   // On foundation the last joining may be inside a part: then the whole is made of what comes off it.

@@ -1,6 +1,7 @@
 import { foundationName } from "../cutlist/index.ts";
 import { exactToNumber, straightSplit } from "../quilt/index.ts";
 import type { BlockDesign, QuiltTop } from "../quilt/types.ts";
+import { asSewn } from "./as-sewn.ts";
 import { leftToSew, rowsAreMade, sectionOfRef, sectionsOf } from "./foundation.ts";
 import type { FoundationMaking } from "./foundation-types.ts";
 import { CORE, type ReadTop } from "./read-top.ts";
@@ -77,6 +78,7 @@ export function listJoins(
   read: ReadTop,
   seam: number,
   foundation: FoundationMaking | null,
+  mark: number,
 ): { joins: JoinStep[]; partial: PartialSeam[] } {
   const allowance = seam * read.scale;
   const joins: JoinStep[] = [];
@@ -99,7 +101,9 @@ export function listJoins(
       const stage = own.like === null ? "block" : "unit";
       const of = { stage, design, count: own.count ?? count } as const;
       const makes = own.like === null ? name : `part ${own.like}`;
-      joins.push(...joinsIn(own.tree, "", makes, leaf, of, read, allowance));
+      const sewn = joinsIn(own.tree, "", makes, leaf, of, read, allowance);
+      const larger = sections.length === 0 ? (top.designs[design] ?? {}) : {};
+      joins.push(...asSewn(sewn, larger, allowance, mark * read.scale, read.scale));
     }
   }
   const leaf = (ref: number): string => cellName(top, read, ref);

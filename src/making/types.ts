@@ -139,7 +139,10 @@ export interface JoinStep {
   at: { x: number; y: number };
   /** Sizes of the parts, in order. */
   parts: RawSize[];
+  /** As it is sewn. */
   size: RawSize;
+  /** What it is trimmed to then, alike on all sides; absent where it comes out true. */
+  trim?: RawSize;
   /** Seams in one of them, and the length of each, in ticks to the nearest. */
   seams: number;
   seamLength: Ticks;

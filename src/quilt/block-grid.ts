@@ -18,12 +18,14 @@ import {
   floor,
   fromInteger,
   mul,
+  ONE,
   type Rational,
   sub,
   toTicksExact,
   ZERO,
 } from "../length/rational.ts";
 import type { BlockSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
+import { designAsSewn, sewnFactor } from "./as-sewn.ts";
 import { warnOfCrookedSeams } from "./crooked-seams.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
@@ -56,8 +58,11 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
   const across = sizesOf(block, "across", columns, rows, spec, diagnostics);
   const down = sizesOf(block, "down", columns, rows, spec, diagnostics);
   if (failed() || across === null || down === null) return null;
-  const units = placeUnits(block, spec, starts(across), starts(down), diagnostics);
+  const placed = placeUnits(block, spec, starts(across), starts(down), diagnostics);
   if (failed()) return null;
+  const factor = { across: factorOf(across, spec), down: factorOf(down, spec) };
+  const larger = !equal(factor.across, ONE) || !equal(factor.down, ONE);
+  const units = larger ? placed.map((unit) => sewnLarger(unit, factor)) : placed;
   warnOfCrookedSeams(block, units, spec, diagnostics);
   return {
     spec: block,
@@ -66,7 +71,20 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
     columns,
     rows,
     units,
+    ...(larger ? { sewn: factor } : {}),
   };
+}
+
+/** Columns or lines of one size may be sewn larger together; sizes of their own are cut as they are. */
+function factorOf(sizes: readonly Rational[], spec: QuiltSpec): Rational {
+  const [first] = sizes;
+  return first !== undefined && sizes.every((size) => equal(size, first)) ? sewnFactor(first, spec) : ONE;
+}
+
+function sewnLarger(unit: LaidUnit, factor: { across: Rational; down: Rational }): LaidUnit {
+  const { across, down } = factor;
+  const own = unit.turn % 180 === 0 ? { across, along: down } : { across: down, along: across };
+  return { ...unit, asSewn: designAsSewn(unit.kind, unit.design, own) };
 }
 
 function total(sizes: readonly Rational[]): Rational {

@@ -6,6 +6,7 @@ import {
   addExact,
   exactOfRational,
   exactOfSurd,
+  fractionOfRational,
   overRoot2,
   point,
   shiftPoint,
@@ -164,6 +165,14 @@ function pictureOf(builder: Builder, coloured: Coloured, colourway: string): Blo
     down: coloured.down,
     columns: block.columns,
     rows: block.rows,
+    ...(block.sewn === undefined
+      ? {}
+      : {
+          sewn: {
+            across: fractionOfRational(block.sewn.across),
+            down: fractionOfRational(block.sewn.down),
+          },
+        }),
     units: block.units.map(
       (unit): DesignUnit => ({
         kind: unit.kind.name,

@@ -32,6 +32,7 @@ export function demandsOf(
       [
         instance.unit.kind.name,
         instance.unit.design,
+        instance.unit.asSewn ?? null,
         instance.unit.method,
         Object.entries(instance.fabrics).sort(([a], [b]) => (a < b ? -1 : 1)),
       ],
@@ -82,7 +83,10 @@ function newDemand(
   const { unit, fabrics, prints } = instance;
   // Other methods are needed only where the wanted one may fail: on a print with an up, or a segment too long.
   const printed = Object.keys(prints).sort();
-  const key = JSON.stringify([unit.kind.name, unit.design, unit.method, printed], plainly);
+  const key = JSON.stringify(
+    [unit.kind.name, unit.design, unit.asSewn ?? null, unit.method, printed],
+    plainly,
+  );
   let made = known.get(key);
   if (made === undefined) {
     made = { recipes: recipesOf(unit, spec, new Set(printed), diagnostics), spots: spotFacts(unit, spec) };
@@ -125,7 +129,7 @@ function recipesOf(
   // With one way of making it, that is the way wanted.
   const wanted = unit.kind.methods.length === 1 ? unit.kind.methods[0]?.name : unit.method;
   for (const method of inOrder(unit)) {
-    const answer = method.recipe(unit.design, how);
+    const answer = method.recipe(unit.asSewn ?? unit.design, how);
     if (answer.ok) recipes.push(answer.recipe);
     else if (method.name === wanted) {
       diagnostics.push(

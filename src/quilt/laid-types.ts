@@ -13,6 +13,8 @@ export interface LaidUnit {
   kind: UnitKind;
   /** Finished unit at turn 0. */
   design: UnitDesign;
+  /** The same as it is sewn, in a block that is sewn larger and trimmed; absent where that is the design. */
+  asSewn?: UnitDesign;
   /** Method names to try, the maker's or the file's first; the first is the maker's when `chosen`. */
   method: string | null;
   turn: QuarterTurn;
@@ -34,4 +36,6 @@ export interface LaidBlock {
   columns: number;
   rows: number;
   units: LaidUnit[];
+  /** How much larger the block is sewn than it finishes, before it is trimmed; absent where it comes out true. */
+  sewn?: { across: Rational; down: Rational };
 }

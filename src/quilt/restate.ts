@@ -13,6 +13,7 @@ import {
 } from "../length/rational.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { BlockSpec, BorderSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
+import { usualStraightenSets } from "../spec/straighten-sets.ts";
 import type { Assumption, FabricSpec } from "../spec/types.ts";
 import { fractionOfRational, rationalOfFraction } from "./exact.ts";
 import { layOutQuilt } from "./lay-out-quilt.ts";
@@ -100,6 +101,12 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
     defaultUnit: ruler.unit,
     seam,
     oversize: ticks("oversize", "room for trimming", spec.oversize),
+    straightenSets: spec.straightenSets.told
+      ? {
+          off: ticks("straighten-sets", "straightening of each strip set", spec.straightenSets.off),
+          told: true,
+        }
+      : { off: usualStraightenSets(ruler.unit === "in"), told: false },
     blocks,
     setting: {
       ...spec.setting,

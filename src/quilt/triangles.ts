@@ -134,6 +134,7 @@ export function placeTriangles(
         square: cut.across,
         roundedUp: cut.roundedUp,
         otherRounding: cut.otherRounding?.across ?? null,
+        tradeShort: cut.tradeShort,
         facing: [...facing].map(([eighth, count]) => ({ eighth, count })).sort((a, b) => a.eighth - b.eighth),
         finished: Math.round(exactToNumber(exactOfRational(area)) * laid.length),
         path: word.path,

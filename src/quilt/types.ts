@@ -81,6 +81,11 @@ export interface BlockDesign {
   units: DesignUnit[];
   /** Patches in the block's frame; `origin.block` is null. */
   patches: Patch[];
+  /**
+   * How much larger it is sewn than it finishes, as fractions; then it is trimmed alike on all sides. Absent where its
+   * cells lie on the ruler's marks.
+   */
+  sewn?: { across: { n: number; d: number }; down: { n: number; d: number } };
   /** How many of it the quilt holds, in any turn. */
   count: number;
 }

@@ -1,7 +1,7 @@
 import { lengthUnreadable, sizeUnreadable } from "../diagnostics/fields.ts";
 import { unitUnknown, unitUnsuited } from "../diagnostics/quilt.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import { formatLength, formatSize } from "../length/format.ts";
+import { formatCut, formatCutSize, formatLength, formatSize } from "../length/format.ts";
 import { parseLength } from "../length/parse.ts";
 import { fromInteger, type Rational, toTicksExact } from "../length/rational.ts";
 import { parseSize } from "../length/size.ts";
@@ -135,11 +135,26 @@ const THEN = {
   template: "cut to a template",
 } as const;
 
+function segmentsSaid(
+  { cut, segment, segmentsPerUnit, strips }: Recipe["stripSets"][number],
+  ruler: Ruler,
+): string {
+  const [strip] = strips;
+  switch (cut) {
+    case "square":
+      return `segments ${formatCut(segment, ruler)} long, ${segmentsPerUnit} to a unit`;
+    case "diamond-45":
+      return `diamonds cut at 45 degrees ${formatCut(strip?.width ?? 0, ruler)} apart, ${segmentsPerUnit} to a unit`;
+    case "triangle-60":
+      return `triangles cut to and fro at 60 degrees, ${segmentsPerUnit} to a unit`;
+  }
+}
+
 function said(recipe: Recipe, ruler: Ruler): MethodSaid {
   const pieces = recipe.pieces.map(
     (piece): PieceSaid => ({
       part: piece.role,
-      size: formatSize(piece.across, piece.along, ruler),
+      size: formatCutSize(piece.across, piece.along, ruler),
       count: piece.countPerSet,
       further: THEN[piece.subcut],
       formula: piece.formula,
@@ -153,9 +168,9 @@ function said(recipe: Recipe, ruler: Ruler): MethodSaid {
     set.strips.map(
       (strip): PieceSaid => ({
         part: `${strip.role}, set ${set.name}`,
-        size: `strip ${formatLength(strip.width, ruler)} wide`,
+        size: `strip ${formatCut(strip.width, ruler)} wide`,
         count: 1,
-        further: `segments ${formatLength(set.segment, ruler)} long, ${set.segmentsPerUnit} to a unit`,
+        further: segmentsSaid(set, ruler),
         formula: strip.formula,
         other: "",
       }),
@@ -166,7 +181,7 @@ function said(recipe: Recipe, ruler: Ruler): MethodSaid {
     method: recipe.method,
     makes: recipe.unitsPerSet,
     pieces: alike([...pieces, ...strips]),
-    trim: trimTo.needed ? formatSize(trimTo.across, trimTo.along, ruler) : "",
+    trim: trimTo.needed ? formatCutSize(trimTo.across, trimTo.along, ruler) : "",
     notes: recipe.notes,
     sources: recipe.sources,
   };

@@ -98,6 +98,8 @@ export interface TriangleDemand {
   square: Ticks;
   roundedUp: boolean;
   otherRounding: Ticks | null;
+  /** The trade's constant was asked for and is too small here. */
+  tradeShort: boolean;
   /**
    * Count by where the right angle points, as the cloth lies with the print's up at the top: eighths. A fabric
    * without direction has them all under 0.

@@ -1,11 +1,13 @@
 import * as q from "../../length/rational.ts";
 import { addSurd, type Surd, scaleSurd, surd } from "../../length/surd.ts";
-import { diagonalOf, straightExtra } from "./allowance.ts";
+import { diagonalOf } from "./allowance.ts";
 import { notSquare } from "./design.ts";
-import { atSurd, toRoots, withSeams } from "./outlines.ts";
+import { sewJoins } from "./join-order.ts";
+import { atSurd, toRoots } from "./outlines.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
 import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft, square, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
+import { enlargedShape } from "./shapes.ts";
 import { templatesMethod } from "./templates.ts";
 import type { Eighth, ExactPoint, HowMade, RecipeStep, UnitDesign, UnitKind, UnitPatch } from "./types.ts";
 
@@ -110,6 +112,7 @@ function patches(design: UnitDesign): readonly UnitPatch[] {
 function diamondStrip(name: string, role: string, design: UnitDesign, how: HowMade): SetDraft {
   const finished = r.fromSurd(part(design.across, q.rational(-1n, 2n), q.rational(1n, 2n)));
   const width = withSeamsAdded(finished, how);
+  const asCut = r.upToMark(width, how.mark);
   const mine = DIAMONDS.filter((eighth) => (eighth % 2 === 0 ? "first" : "second") === role);
   const lying = toRoots(patches(design)[1]?.outline ?? []);
   return {
@@ -117,7 +120,7 @@ function diamondStrip(name: string, role: string, design: UnitDesign, how: HowMa
     cut: "diamond-45",
     segment: plain(diagonalOf(width)),
     segmentsPerUnit: mine.length,
-    shape: { cut: withSeams(lying, how.seam), seam: lying, marks: [] },
+    shape: enlargedShape(lying, r.over(r.whole(q.fromInteger(asCut)), finished)),
     strips: [
       {
         role,
@@ -165,6 +168,8 @@ const fromStrips = methodsOf(NAME)(
     const side = r.fromSurd(diamondSide(design.across));
     const long = diagonalOf(side);
     const raw = withSeamsAdded(side, how);
+    const lying = patches(design).map(({ spot, outline }) => ({ spot, outline: toRoots(outline) }));
+    const sewn = sewJoins(starJoins(), lying, Math.round(q.toNumber(how.seam)));
     return {
       ...NOTHING_MORE,
       unitsPerSet: 1,
@@ -187,15 +192,14 @@ const fromStrips = methodsOf(NAME)(
         }),
       ],
       stripSets: [diamondStrip("A", "first", design, how), diamondStrip("B", "second", design, how)],
-      seams: [
-        { what: "diamond to diamond", length: r.plus(side, straightExtra(how.seam)), count: 8, bias: true },
-        { what: "squares and triangles set in, each edge", length: raw, count: 16, bias: true },
-      ],
+      // Cut from strips, every diamond has two edges off the grain, whichever way it lies in the star.
+      seams: sewn.seams.map((seam) => ({ ...seam, bias: true })),
       steps: [
         { do: "cut-shapes", set: 0 },
         { do: "cut-shapes", set: 1 },
         { do: "cut-triangles", pieces: [4] },
-        ...starJoins(),
+        ...sewn.joins,
+        { do: "trim", by: "point" },
       ],
       sources: [
         "derived geometry: block = (2 + root 2) x side of the diamond",
@@ -213,5 +217,5 @@ export const eightPointedStar: UnitKind = {
   check: (design) => notSquare(design, "An eight-pointed star", "Make both sides alike."),
   roles: () => ["first", "second", "corners", "sides"],
   patches,
-  methods: [fromStrips, templatesMethod(NAME, patches)],
+  methods: [fromStrips, templatesMethod(NAME, patches, starJoins)],
 };

@@ -1,48 +1,50 @@
+import { fromInteger } from "../../length/rational.ts";
+import type { Ticks } from "../../length/types.ts";
 import type { RootOutline } from "./outlines.ts";
+import type { RecipeDraft } from "./recipe.ts";
 import * as r from "./roots.ts";
-import type { RecipeStep } from "./types.ts";
+import {
+  beside,
+  edgesOf,
+  isSetIn,
+  lengthOf,
+  ON_LINE,
+  plainShape,
+  type Shape,
+  type Spot,
+  type Stretch,
+  sharedStretches,
+  slants,
+  touching,
+  turnsOf,
+} from "./seam-lines.ts";
+import type { RecipePress, RecipeStep } from "./types.ts";
 
 /*
  * The order in which patches of any shape are joined. Wherever a straight line runs right across what is to be
- * made, its two sides are made first and joined on that line last. What no line divides grows patch by patch
- * instead, straight seams before those that go round a corner.
+ * made, its two sides are made first and joined on that line last. What no line divides is joined in one of two
+ * ways, whichever turns fewer corners: patch by patch from the one that touches most, or in pairs, pairs of pairs and
+ * so on, with what has to be set in last.
  *
  *     +-----+-----+        the upright line first: each half is then a join of its own
  *     |  a  |  c /|
  *     |-----|   / |
  *     |  b  |  /d |
  *     +-----+-----+
- *
- * Plain numbers serve here: they only say which patch lies on which side, never how long anything is.
  */
 
-interface Spot {
-  x: number;
-  y: number;
+type Join = Extract<RecipeStep, { do: "join" }>;
+
+/** Two groups to be joined, by the names of what was made before. */
+interface Bond {
+  parts: [Group, Group];
+  stretches: Stretch[];
 }
 
-interface Shape {
-  spot: string;
-  corners: Spot[];
-}
-
-/** Ticks within which a point counts as lying on a line. */
-const ON_LINE = 0.5;
-
-type JoinOf = Extract<RecipeStep, { do: "join" }>;
-type Join = Omit<JoinOf, "press">;
-
-function plainly(outline: RootOutline): Spot[] {
-  return outline.map(({ x, y }) => ({ x: r.rootsToNumber(x), y: r.rootsToNumber(y) }));
-}
-
-/** Distance of a point from the line through two others; its sign says on which side. */
-function beside(p: Spot, a: Spot, b: Spot): number {
-  return ((b.x - a.x) * (p.y - a.y) - (b.y - a.y) * (p.x - a.x)) / Math.hypot(b.x - a.x, b.y - a.y);
-}
-
-function edgesOf(corners: readonly Spot[]): [Spot, Spot][] {
-  return corners.map((a, i) => [a, corners[(i + 1) % corners.length] ?? a]);
+interface Group {
+  shapes: readonly Shape[];
+  /** What makes it; null for a single patch. */
+  bond: Bond | null;
 }
 
 /** The two sides of a line that cuts no shape; null when it does, or when all lie on one side. */
@@ -58,26 +60,6 @@ function sides(shapes: readonly Shape[], a: Spot, b: Spot): [Shape[], Shape[]] |
   return one.length > 0 && other.length > 0 ? [one, other] : null;
 }
 
-/** Where the outlines of two groups run along one another: stretches, by the direction they lie in. */
-function shared(one: readonly Shape[], other: readonly Shape[]): { length: number; directions: number } {
-  let length = 0;
-  const directions: Spot[] = [];
-  for (const [a, b] of one.flatMap(({ corners }) => edgesOf(corners))) {
-    const run = Math.hypot(b.x - a.x, b.y - a.y);
-    const unit = { x: (b.x - a.x) / run, y: (b.y - a.y) / run };
-    for (const [c, d] of other.flatMap(({ corners }) => edgesOf(corners))) {
-      if (Math.abs(beside(c, a, b)) > ON_LINE || Math.abs(beside(d, a, b)) > ON_LINE) continue;
-      const at = (p: Spot): number => (p.x - a.x) * unit.x + (p.y - a.y) * unit.y;
-      const overlap = Math.min(run, Math.max(at(c), at(d))) - Math.max(0, Math.min(at(c), at(d)));
-      if (overlap <= ON_LINE) continue;
-      length += overlap;
-      const known = directions.some((each) => Math.abs(each.x * unit.y - each.y * unit.x) < 1e-6);
-      if (!known) directions.push(unit);
-    }
-  }
-  return { length, directions: directions.length };
-}
-
 /** Of the lines that divide the shapes, the one whose seam is longest; the first found among equals. */
 function bestDivision(shapes: readonly Shape[]): [Shape[], Shape[]] | null {
   let best: [Shape[], Shape[]] | null = null;
@@ -85,67 +67,160 @@ function bestDivision(shapes: readonly Shape[]): [Shape[], Shape[]] | null {
   for (const [a, b] of shapes.flatMap(({ corners }) => edgesOf(corners))) {
     const found = sides(shapes, a, b);
     if (found === null) continue;
-    const { length } = shared(...found);
+    const length = lengthOf(sharedStretches(...found));
     if (length > longest + ON_LINE) [best, longest] = [found, length];
   }
   return best;
 }
 
-function nameOf(index: number): string {
-  return `part ${index + 1}`;
+const single = (shape: Shape): Group => ({ shapes: [shape], bond: null });
+
+function bonded(one: Group, other: Group): Group {
+  const stretches = sharedStretches(one.shapes, other.shapes);
+  return { shapes: [...one.shapes, ...other.shapes], bond: { parts: [one, other], stretches } };
 }
 
-/** Joins in order; the last makes all of `shapes`. Returns the name of what is made. */
-function joinAll(shapes: readonly Shape[], joins: Join[]): string {
-  const [only] = shapes;
-  if (only !== undefined && shapes.length === 1) return only.spot;
-  const found = bestDivision(shapes);
-  if (found !== null) {
-    const parts = found.map((side) => joinAll(side, joins));
-    const makes = nameOf(joins.length);
-    joins.push({ do: "join", makes, parts, way: "edge" });
-    return makes;
-  }
-  // Nothing divides it: begin with the patch that touches most, and add the others round it.
-  const touching = (shape: Shape): number =>
-    shapes.filter((each) => each !== shape && shared([shape], [each]).length > 0).length;
-  const start = shapes.reduce((best, shape) => (touching(shape) > touching(best) ? shape : best));
+/** Corners that all seams of a group turn. */
+function turnsIn({ bond }: Group): number {
+  if (bond === null) return 0;
+  return turnsOf(bond.stretches).length + turnsIn(bond.parts[0]) + turnsIn(bond.parts[1]);
+}
+
+/** From the patch that touches most, straight seams before those that turn; null where something touches nothing. */
+function patchByPatch(shapes: readonly Shape[]): Group | null {
+  const neighbours = (shape: Shape): number =>
+    shapes.filter((each) => each !== shape && sharedStretches([shape], [each]).length > 0).length;
+  const counts = new Map(shapes.map((shape) => [shape, neighbours(shape)]));
+  const most = Math.max(...counts.values());
+  const start = shapes.find((shape) => counts.get(shape) === most);
+  if (start === undefined) return null;
+  let group = single(start);
   let left = shapes.filter((shape) => shape !== start);
-  const done = [start];
-  let name = start.spot;
   while (left.length > 0) {
     const ranked = left
-      .map((shape) => ({ shape, ...shared(done, [shape]) }))
-      .filter(({ length }) => length > 0)
-      .sort((a, b) => a.directions - b.directions || b.length - a.length);
+      .map((shape) => ({ shape, stretches: sharedStretches(group.shapes, [shape]) }))
+      .filter(({ stretches }) => stretches.length > 0)
+      .sort(
+        (a, b) =>
+          Number(isSetIn(a.stretches)) - Number(isSetIn(b.stretches)) ||
+          lengthOf(b.stretches) - lengthOf(a.stretches),
+      );
     const [next] = ranked;
-    if (next === undefined) break;
-    const makes = nameOf(joins.length);
-    joins.push({
-      do: "join",
-      makes,
-      parts: [name, next.shape.spot],
-      way: "edge",
-      ...(next.directions > 1 ? { setIn: true as const } : {}),
-    });
-    done.push(next.shape);
+    if (next === undefined) return null;
+    group = bonded(group, single(next.shape));
     left = left.filter((shape) => shape !== next.shape);
-    name = makes;
   }
-  return name;
+  return group;
+}
+
+/** Groups of like numbers of patches first, straight seams before those that turn. */
+function byPairs(shapes: readonly Shape[]): Group | null {
+  let groups = shapes.map(single);
+  while (groups.length > 1) {
+    let best: { rank: [number, number, number]; pair: [Group, Group] } | null = null;
+    for (const [i, one] of groups.entries())
+      for (const other of groups.slice(i + 1)) {
+        const stretches = sharedStretches(one.shapes, other.shapes);
+        if (stretches.length === 0) continue;
+        const [a, b] = [one.shapes.length, other.shapes.length];
+        const rank: [number, number, number] = [Number(isSetIn(stretches)), Math.abs(a - b), a + b];
+        if (best === null || before(rank, best.rank)) best = { rank, pair: [one, other] };
+      }
+    if (best === null) return null;
+    const [one, other] = best.pair;
+    const made = bonded(one, other);
+    groups = groups.flatMap((group) => (group === one ? [made] : group === other ? [] : [group]));
+  }
+  return groups[0] ?? null;
+}
+
+function before(a: readonly number[], b: readonly number[]): boolean {
+  const at = a.findIndex((value, i) => value !== b[i]);
+  return at >= 0 && (a[at] ?? 0) < (b[at] ?? 0);
+}
+
+function grouped(shapes: readonly Shape[]): Group | null {
+  const [only] = shapes;
+  if (only === undefined) return null;
+  if (shapes.length === 1) return single(only);
+  const found = bestDivision(shapes);
+  if (found !== null) {
+    const [one, other] = found.map(grouped);
+    return one == null || other == null ? null : bonded(one, other);
+  }
+  const ways = [byPairs(shapes), patchByPatch(shapes)].filter((way) => way !== null);
+  return ways.reduce<Group | null>(
+    (best, way) => (best === null || turnsIn(way) < turnsIn(best) ? way : best),
+    null,
+  );
+}
+
+/** Single patches to the darker; a patch set in towards itself; what is made of several parts, one way. */
+function pressOf(parts: readonly string[], singles: ReadonlySet<string>, setIn: boolean): RecipePress {
+  const [, last = ""] = parts;
+  if (parts.every((part) => singles.has(part))) return { to: "darker" };
+  return setIn && singles.has(last) ? { to: "part", part: last } : { to: "one-way" };
 }
 
 /**
  * The joins that make a unit of patches cut to shape, in order; the last makes `unit`. Empty for a single patch.
  * @param patches finished outlines by spot; they tile the unit
  */
-export function joinOrder(patches: readonly { spot: string; outline: RootOutline }[]): JoinOf[] {
+export function joinOrder(patches: readonly { spot: string; outline: RootOutline }[]): Join[] {
+  const all = grouped(patches.map(({ spot, outline }) => plainShape(spot, outline)));
+  const singles = new Set(patches.map(({ spot }) => spot));
   const joins: Join[] = [];
-  joinAll(
-    patches.map(({ spot, outline }) => ({ spot, corners: plainly(outline) })),
-    joins,
-  );
-  const last = joins.at(-1);
-  if (last !== undefined) last.makes = "unit";
-  return joins.map((join) => ({ ...join, press: { to: "darker" } }));
+  const tell = (group: Group): string => {
+    if (group.bond === null) return group.shapes[0]?.spot ?? "";
+    const parts = group.bond.parts.map(tell);
+    const makes = group === all ? "unit" : `part ${joins.length + 1}`;
+    const setIn = isSetIn(group.bond.stretches);
+    joins.push({
+      do: "join",
+      makes,
+      parts,
+      way: "edge",
+      press: pressOf(parts, singles, setIn),
+      ...(setIn ? { setIn: true as const } : {}),
+    });
+    return makes;
+  };
+  if (all !== null) tell(all);
+  return joins;
+}
+
+/**
+ * What every join sews: one seam each, as long as the edges it joins and a seam allowance at both ends. The joins
+ * come back with the corners at which their seams turn.
+ * @param seam allowance in ticks
+ */
+export function sewJoins(
+  joins: readonly Join[],
+  patches: readonly { spot: string; outline: RootOutline }[],
+  seam: Ticks,
+): { joins: Join[]; seams: RecipeDraft["seams"] } {
+  const made = new Map(patches.map(({ spot, outline }) => [spot, [plainShape(spot, outline)]]));
+  const sewn = joins.map((join) => {
+    const groups = join.parts.map((part) => made.get(part) ?? []);
+    const stretches = groups
+      .slice(1)
+      .flatMap((group, i) => sharedStretches(groups.slice(0, i + 1).flat(), group));
+    const all = groups.flat();
+    made.set(join.makes, all);
+    const corners = turnsOf(stretches).map(({ x, y }) => ({
+      x: Math.round(x),
+      y: Math.round(y),
+      spots: touching(all, { x, y }),
+    }));
+    return { join, stretches, corners };
+  });
+  return {
+    joins: sewn.map(({ join, corners }) => (corners.length === 0 ? join : { ...join, corners })),
+    seams: sewn.map(({ join, stretches }) => ({
+      what: join.parts.join(" to "),
+      length: r.whole(fromInteger(Math.ceil(lengthOf(stretches) + 2 * seam - ON_LINE))),
+      count: join.parts.length - 1,
+      bias: stretches.some(slants),
+    })),
+  };
 }

@@ -1,10 +1,9 @@
 import * as q from "../../length/rational.ts";
-import { joinOrder } from "./join-order.ts";
+import { joinOrder, sewJoins } from "./join-order.ts";
 import {
   areaOf,
   bounds,
   directionsOf,
-  edgeLengths,
   laidAlong,
   type RootOutline,
   type RootPoint,
@@ -94,7 +93,11 @@ export function templatePiece(
   const box = bounds(raw);
   const lines = { cut: raw, seam: outline, marks: marksOn(outline, neighbours) };
   if (crossesItself(lines)) return null;
-  const upright = isUprightRectangle(outline);
+  // A rectangle off the marks is cut to its template as its neighbours are, or their edges would not meet.
+  const marked = [box.across, box.along].every(
+    (side) => r.compareRoots(side, r.whole(q.fromInteger(r.upToMark(side, how.mark)))) === 0,
+  );
+  const upright = isUprightRectangle(outline) && marked;
   const formula = upright
     ? "finished size + 2 seams"
     : "patch with a seam added along every edge, very sharp points cut off beyond the corner";
@@ -114,36 +117,15 @@ export function templatePiece(
   };
 }
 
-/** The edges of a unit's patches that lie inside it; each is met by a neighbour, so their sum counts seams twice. */
-function innerEdges(
-  outlines: readonly RootOutline[],
-  design: UnitDesign,
-): { length: RootSum; bias: boolean }[] {
-  const rims = (from: RootPoint, to: RootPoint): boolean =>
-    liesOn(from.x, to.x, r.whole(design.across)) || liesOn(from.y, to.y, r.whole(design.along));
-  return outlines.flatMap((outline) => {
-    const lengths = edgeLengths(outline);
-    return outline.flatMap((from, i) => {
-      const to = outline[(i + 1) % outline.length] ?? from;
-      if (rims(from, to)) return [];
-      const straight = r.compareRoots(from.x, to.x) === 0 || r.compareRoots(from.y, to.y) === 0;
-      return [{ length: lengths[i] ?? [], bias: !straight }];
-    });
-  });
-}
-
-/** Both values on the near rim (0) or both on the far one. */
-function liesOn(a: RootSum, b: RootSum, far: RootSum): boolean {
-  return r.compareRoots(a, b) === 0 && (a.length === 0 || r.compareRoots(a, far) === 0);
-}
-
 /**
  * The method that makes any kind: each patch cut by itself from its bounding rectangle. Directional prints
  * stay as the design has them, since every patch is laid by itself.
+ * @param order how the patches are joined, for kinds that have an order of their own
  */
 export function templatesMethod(
   name: string,
   patchesOf: (design: UnitDesign) => readonly UnitPatch[],
+  order: typeof joinOrder = joinOrder,
 ): UnitMethod {
   return {
     name: "templates",
@@ -167,7 +149,8 @@ export function templatesMethod(
           hint: "Draw the patch wider there, or divide it in two.",
         };
       }
-      const inner = innerEdges(outlines, design);
+      const lying = patches.map(({ spot }, i) => ({ spot, outline: outlines[i] ?? [] }));
+      const sewn = sewJoins(order(lying), lying, Math.round(q.toNumber(how.seam)));
       const draft: RecipeDraft = {
         ...NOTHING_MORE,
         kind: name,
@@ -175,15 +158,9 @@ export function templatesMethod(
         unitsPerSet: 1,
         loose: true,
         pieces: pieces.map((piece) => piece.draft),
-        seams: [
-          {
-            what: "patches together, all seams end to end",
-            length: r.times(r.plus(...inner.map((edge) => edge.length)), r.whole({ n: 1n, d: 2n })),
-            count: 1,
-            bias: inner.some((edge) => edge.bias),
-          },
-        ],
-        steps: joinOrder(patches.map(({ spot }, i) => ({ spot, outline: outlines[i] ?? [] }))),
+        true: true,
+        seams: sewn.seams,
+        steps: sewn.joins,
         corners: r.plus(...pieces.map((piece) => piece.waste)),
         sources: [
           "derived geometry: every edge moved outwards by the seam, corners where the moved edges meet, sharp ones blunted",

@@ -70,6 +70,7 @@ export const makingWords = {
   blockTitle: (names: string) => `Block ${names}`,
   block: (name: string, count: number) => `${name} (make ${count})`,
   rowsTitle: "Rows and top",
+  trimmed: (told: string, size: string) => `${told}; trim it to ${size}, alike on all sides`,
   join: (makes: string, parts: string, seams: number, length: string, size: string) =>
     `${makes}: ${parts}; ${seams === 1 ? "1 seam" : `${seams} seams`} ${length} long; measures ${size}`,
   sameRows: (rows: readonly string[], line: "row" | "column") =>

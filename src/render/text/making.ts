@@ -1,8 +1,9 @@
-import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
+import { formatLength, type Ticks } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import { foundationLines, isOnFoundation } from "./foundation.ts";
 import { foundationWords } from "./foundation-words.ts";
+import { aboutLength, aboutSize } from "./lengths.ts";
 import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
 import { indented, longLength, measured, measuredSize, partsTold } from "./making-lines.ts";
@@ -13,9 +14,10 @@ import { wrapLine } from "./wrap-line.ts";
 
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): string {
   const size = ({ across, down }: RawSize): string =>
-    formatSize(Math.round(across / making.scale), Math.round(down / making.scale), plan.ruler);
-  const length = formatLength(join.seamLength, plan.ruler);
-  return makingWords.join(makes, partsTold(join.from), join.seams, length, size(join.size));
+    aboutSize(across / making.scale, down / making.scale, plan);
+  const length = aboutLength(join.seamLength, plan);
+  const told = makingWords.join(makes, partsTold(join.from), join.seams, length, size(join.size));
+  return join.trim === undefined ? told : makingWords.trimmed(told, size(join.trim));
 }
 
 export function unitLines(making: Making, plan: Plan): string[] {
@@ -137,7 +139,7 @@ export function trimLines(making: Making, plan: Plan): string[] {
   const neat = sewn.filter((unit) => !unit.trimmed);
   const blocks = new Map<string, string>();
   const kept = new Map<string, string>();
-  for (const { design, makes, size: raw, stage } of making.joins) {
+  for (const { design, makes, size: sewn, trim: raw = sewn, stage } of making.joins) {
     if (stage !== "block" || design === null || makes !== plan.top?.designs[design]?.name) continue;
     const told = size(raw.across / making.scale, raw.down / making.scale);
     if (isOnFoundation(making.foundation, design)) {

@@ -65,6 +65,7 @@ const PARTS: Readonly<Record<Exclude<PatchPart, "whole" | "template">, string>> 
 
 export const unitWords = {
   list,
+  about: (said: string) => `about ${said}`,
   bag: (letter: string, fabric: string) => `${letter} (${fabric})`,
   heads: (up: Eighth, twoWay: boolean) => (twoWay ? (RUNS[up % 4] ?? "") : HEADS[up]),
   line: LINES,
@@ -145,14 +146,24 @@ export const unitWords = {
     ];
     return `Square one end of each set, then cut ${count} segments ${width} wide (${list(from)}): segments ${name}, ${used} for each unit.`;
   },
-  diamonds: (bag: string, count: number) =>
-    `Trim one end of each ${bag} at 45 degrees, then cut parallel to it, the width of the strip apart: ${count} diamonds.`,
+  diamonds: (bag: string, count: number, apart: string) =>
+    `Trim one end of each ${bag} at 45 degrees: lay the 45-degree line of the ruler on the strip's edge. Cut on, parallel to that end and ${apart} apart, measured square to the cuts: ${count} diamonds.`,
   triangles60: (bag: string, count: number) =>
-    `Cut each ${bag} into triangles, the 60-degree line of the ruler on the strip's edge, to and fro: ${count} triangles.`,
-  join: (parts: readonly string[], way: "across" | "down" | "edge", makes: string, setIn: boolean) => {
+    `Cut each ${bag} into triangles, the 60-degree line of the ruler on the strip's edge, to and fro, each cut beginning where the one before ended: ${count} triangles.`,
+  wideShapes:
+    "Their width is rounded up to the ruler's marks, so their edges lie further than a seam allowance from the seam lines: rule the seam lines on the wrong side from the template, and sew on them.",
+  join: (
+    parts: readonly string[],
+    way: "across" | "down" | "edge",
+    makes: string,
+    setIn: boolean,
+    corners: readonly { across: string; down: string }[],
+  ) => {
     const order = way === "across" ? "side by side, from the left" : "one below another, from the top";
+    const at = corners.map(({ across, down }) => `${across} from its left and ${down} from its top`);
+    const where = at.length === 0 ? "" : ` (in the finished unit ${list(at)})`;
     const how = setIn
-      ? ", the seam going round the corner: sew to a seam allowance from the corner, turn the work there and go on"
+      ? `, the seam going round the corner${where}: sew to a seam allowance from the corner, turn the work there and go on`
       : "";
     const told = way === "edge" ? `${list(parts)} on the edge they share` : `${parts.join(", ")} (${order})`;
     return `Join ${told}${how}${makes === "unit" ? "" : `: ${makes}`}.`;

@@ -7,9 +7,10 @@ import type {
   StripSetRecord,
   UnitRecord,
 } from "../../cutlist/unit-record.ts";
-import { formatLength, formatSize } from "../../length/index.ts";
+import { formatCut, formatCutSize, formatLength } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
+import { aboutLength, aboutSize } from "./lengths.ts";
 import { indented } from "./making-lines.ts";
 import { unitWords } from "./unit-words.ts";
 
@@ -29,7 +30,7 @@ function telling(unit: UnitRecord, plan: Plan): Telling {
     unit,
     plan,
     seam: formatLength(plan.making?.seam ?? 0, plan.ruler),
-    size: ({ across, along }) => formatSize(across, along, plan.ruler),
+    size: ({ across, along }) => aboutSize(across, along, plan),
     twoWay: (fabric) => kinds.get(fabric) === "two-way",
   };
 }
@@ -119,7 +120,6 @@ function flipLines(step: Extract<StepRecord, { do: "flip" }>, batch: BatchRecord
 
 function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
   const { ruler } = tell.plan;
-  const length = (ticks: number): string => formatLength(ticks, ruler);
   const strips = set.strips.map(({ letter, lastLetter, fabric, up }) => {
     const letters = [...new Set([letter, lastLetter].filter((each) => each !== null))].join("/");
     const heads = headsOf(up, fabric, tell);
@@ -130,14 +130,14 @@ function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
     unitWords.stripSet(set.name, strips),
     unitWords.setCount(
       set.fullSets,
-      length(set.fullLength),
+      formatLength(set.fullLength, ruler),
       short,
-      length(set.lastLength),
-      length(set.height),
+      short === 0 ? "" : formatCut(set.lastLength, ruler),
+      aboutLength(set.height, tell.plan),
     ),
     unitWords.segments(
       set.segments,
-      length(set.segment),
+      formatCut(set.segment, ruler),
       set.perFullSet,
       set.fromLast,
       set.fullSets,
@@ -219,11 +219,16 @@ function joinLines(
     return patch === undefined ? part : unitWords.spot(part, patchTold(patch, tell));
   });
   const size = step.size === null ? [] : [unitWords.measures(tell.size(step.size))];
-  return [unitWords.join(parts, step.way, step.makes, step.setIn === true), ...size];
+  const corners = (step.corners ?? []).map(({ x, y }) => ({
+    across: aboutLength(x, tell.plan),
+    down: aboutLength(y, tell.plan),
+  }));
+  return [unitWords.join(parts, step.way, step.makes, step.setIn === true, corners), ...size];
 }
 
 function trimLine(step: Extract<StepRecord, { do: "trim" }>, tell: Telling): string {
-  return unitWords.trim[step.by](tell.size(tell.unit.raw), tell.seam);
+  const { across, along } = step.to ?? tell.unit.raw;
+  return unitWords.trim[step.by](formatCutSize(across, along, tell.plan.ruler), tell.seam);
 }
 
 function stepLines(step: StepRecord, batch: BatchRecord | null, heap: number, tell: Telling): string[] {
@@ -252,8 +257,9 @@ function stepLines(step: StepRecord, batch: BatchRecord | null, heap: number, te
       const bag = unitWords.bag(letters, strip.fabric);
       return [
         set.cut === "diamond-45"
-          ? unitWords.diamonds(bag, set.segments)
+          ? unitWords.diamonds(bag, set.segments, formatCut(strip.width, tell.plan.ruler))
           : unitWords.triangles60(bag, set.segments),
+        ...(step.wide === true ? [unitWords.wideShapes] : []),
       ];
     }
     case "join":
