@@ -1,5 +1,6 @@
 import type { UnitRecord } from "../cutlist/unit-record.ts";
 import type { Ticks } from "../length/types.ts";
+import type { PatchPlace } from "../quilt/types.ts";
 import type { FoundationMaking } from "./foundation-types.ts";
 
 /*
@@ -124,6 +125,17 @@ export interface RawSize {
   down: number;
 }
 
+/** What goes into a joining, as far as it was not made by an earlier one. */
+export type JoinPart =
+  /** Made by an earlier joining, or on foundation: told by its name in `from`. */
+  | { of: "made" }
+  /** Index of the unit in its design. */
+  | { of: "unit"; unit: number }
+  /** Index into the top's `blocks`. */
+  | { of: "block"; block: number }
+  /** One piece of cloth that is no block: a sash, a cornerstone, a plain square. */
+  | { of: "cloth"; place: PatchPlace; fabric: string };
+
 /** One joining: parts side by side (`across`) or one below another (`down`). */
 export interface JoinStep {
   stage: "unit" | "block" | "top" | "border";
@@ -132,6 +144,8 @@ export interface JoinStep {
   /** Letter of what is made, and of each part: the same letter is the same size and make. */
   makes: string;
   from: string[];
+  /** What each part is, in the same order. */
+  takes: JoinPart[];
   way: "across" | "down";
   /** How many are made. */
   count: number;
@@ -167,6 +181,8 @@ export interface DiagonalRow {
   blocks: number;
   /** Names of its blocks from the left. */
   from: string[];
+  /** What they are, in the same order. */
+  takes: JoinPart[];
   /** What is sewn to its left and right end. */
   ends: readonly ["side" | "corner", "side" | "corner"];
   /** Raw height, and raw length along its upper and its lower edge, tip to tip, to the nearest tick. */
@@ -181,6 +197,9 @@ export interface DiagonalRow {
 /** One or two strips of a border that are sewn on together. */
 export interface BorderStrips {
   sides: readonly ("left" | "right" | "top" | "bottom")[];
+  /** Fabric, and what its pieces are for in the cut list; both empty in a pieced border. */
+  fabric: string;
+  use: string;
   /** Raw length it has once it is sewn: what is measured through the middle. */
   sewn: Ticks;
   /** As cut, over-long allowance included. */
@@ -302,6 +321,8 @@ export interface UnitInPlace {
   /** Index into `Making.units`, and into that record's `heaps`. */
   unit: number;
   heap: number;
+  /** Degrees clockwise it is turned in the block as drawn; 0 where that cannot be seen. */
+  turn: 0 | 90 | 180 | 270;
 }
 
 /** Blocks of one design that take the same units: they are sewn alike. */
@@ -315,6 +336,19 @@ export interface BlockMaking {
   units: (UnitInPlace | null)[];
 }
 
+/**
+ * One heap of finished blocks: of one design, out of the same units, pressed alike. Its name is the only one such a
+ * block has.
+ */
+export interface BlockKind {
+  /** The block's name, numbered where its design has several kinds: `pin 2`. */
+  name: string;
+  /** Index into `Making.blocks`. */
+  making: number;
+  variant: BlockPressing["variant"];
+  count: number;
+}
+
 export interface Making {
   seam: Ticks;
   /** What is made on gridded foundation; null when nothing is. */
@@ -325,6 +359,9 @@ export interface Making {
   units: UnitRecord[];
   /** Which units go into the blocks; a design whose prints lie otherwise when it is turned has several. */
   blocks: BlockMaking[];
+  /** The same told apart by how they are pressed too; and by index into the top's `blocks` which it is. */
+  kinds: BlockKind[];
+  kindOf: (number | null)[];
   joins: JoinStep[];
   partial: PartialSeam[];
   /** Rows of a top on point; empty for a straight one, whose rows are in `joins`. */

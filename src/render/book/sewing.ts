@@ -1,11 +1,12 @@
 import type { Plan } from "../../plan/types.ts";
 import { drawSewing, type SewingDrawing } from "../svg/index.ts";
 import { finishingWords } from "../text/finishing-words.ts";
-import { amountLines, onFoundationAndBlocks, topLines, trimLines, unitLines } from "../text/making.ts";
+import { amountLines, onFoundationAndBlocks, trimLines, unitLines } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
 import { pressingLines } from "../text/making-pressing.ts";
 import { makingWords } from "../text/making-words.ts";
+import { topLines } from "../text/rows.ts";
 import type { Block, Section, Step, StepGroup } from "./content.ts";
 import { sentence } from "./typeset.ts";
 import { bookWords } from "./words.ts";

@@ -142,6 +142,9 @@ export const makingWords = {
   partialClose: (side: string) => `Close the first seam: sew on the rest of the ${side} unit`,
   divide: (unit: string, column: number, row: number, at: string, upright: boolean) =>
     `the ${unit} in column ${column}, line ${row} in two, ${at} from its ${upright ? "left" : "upper"} edge`,
+  whorlParts: (name: string, count: number, units: readonly string[]) =>
+    `${name} (make ${count}), its units line by line from the upper left: ${units.join(", ")}.`,
+  towardPlain: "Press all seams towards the plain blocks and triangles.",
   diagonalTitle: "Diagonal rows and top",
   diagonalAbout: (high: string) =>
     `The rows run from the upper left to the lower right; row 1 is at the upper right corner. Pieces are named from the left. Every row is ${high} high, and so long are its seams.`,
