@@ -1,7 +1,7 @@
 import type { UnitRecord } from "../cutlist/unit-record.ts";
 import type { Ticks } from "../length/types.ts";
-import type { QuiltTop, QuiltWork } from "../quilt/index.ts";
-import { exactToNumber, ON_FOUNDATION } from "../quilt/index.ts";
+import type { QuiltTop } from "../quilt/index.ts";
+import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltingSpec } from "../spec/quilt-types.ts";
 import type {
   JoinStep,

@@ -65,7 +65,7 @@ export function blockKinds(
     if (making === null) return null;
     const variant = pressing?.variantOf[block] ?? "";
     const key = `${making} ${variant}`;
-    const kind = found.get(key) ?? { name: "", making, variant, count: 0 };
+    const kind = found.get(key) ?? { name: "", number: 0, making, variant, count: 0 };
     kind.count += 1;
     found.set(key, kind);
     return key;
@@ -82,7 +82,7 @@ export function blockKinds(
     // Another block of the file may have such a name already.
     let number = own.indexOf(kind) + 1;
     while (taken.has(`${plain} ${number}`)) number += own.length;
-    return { ...kind, name: `${plain} ${number}` };
+    return { ...kind, number, name: `${plain} ${number}` };
   });
   return { kinds, kindOf: keys.map((key) => (key === null ? null : order.indexOf(key))) };
 }

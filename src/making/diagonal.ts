@@ -67,6 +67,7 @@ export function diagonalRows(top: QuiltTop, read: ReadTop, seam: Ticks): Diagona
       blocks: names.length,
       from: names.map(({ name }) => name),
       takes: names.map(({ part }) => part),
+      v,
       ends: [cornerLeft ? "corner" : "side", cornerRight ? "corner" : "side"],
       high: Math.round(high / scale) + 2 * seam,
       upper: rawEdge(upperEdge, lowerEdge, scale, seam),

@@ -183,6 +183,8 @@ export interface DiagonalRow {
   from: string[];
   /** What they are, in the same order. */
   takes: JoinPart[];
+  /** Where it begins from row to row in the frame of the rows, in `1 / Making.scale` ticks. */
+  v: number;
   /** What is sewn to its left and right end. */
   ends: readonly ["side" | "corner", "side" | "corner"];
   /** Raw height, and raw length along its upper and its lower edge, tip to tip, to the nearest tick. */
@@ -343,6 +345,8 @@ export interface BlockMaking {
 export interface BlockKind {
   /** The block's name, numbered where its design has several kinds: `pin 2`. */
   name: string;
+  /** The number in it; 0 where its design has one kind only. */
+  number: number;
   /** Index into `Making.blocks`. */
   making: number;
   variant: BlockPressing["variant"];

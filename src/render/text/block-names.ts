@@ -77,8 +77,7 @@ export function partNames(
   making: Making,
   plan: Plan,
 ): string[] {
-  return join.takes.map((part, i) => {
-    const given = join.from[i] ?? "";
+  const named = (part: JoinPart, given: string, size: RawSize | undefined): string => {
     switch (part.of) {
       case "made":
         return given;
@@ -89,15 +88,15 @@ export function partNames(
       case "block":
         return blockNamed(part.block, making, plan) ?? given;
       case "cloth": {
-        const size = join.parts?.[i];
-        if (size === undefined) return given;
         const { scale } = making;
-        const letter = bagsOfSize(part.fabric, size.across / scale, size.down / scale, plan);
+        const letter =
+          size === undefined ? "" : bagsOfSize(part.fabric, size.across / scale, size.down / scale, plan);
         return blockWords.cloth(
           letter,
           part.place === "block" ? part.fabric : `${part.fabric} ${part.place}`,
         );
       }
     }
-  });
+  };
+  return join.takes.map((part, i) => named(part, join.from[i] ?? "", join.parts?.[i]));
 }

@@ -16,6 +16,8 @@ const TOWARD: Readonly<Record<Press, string>> = {
   down: "downwards",
 };
 
+const SHORT: Readonly<Record<Press, string>> = { left: "left", right: "right", up: "up", down: "down" };
+
 const SOFT = {
   sashes: "towards the sashes",
   "plain blocks": "towards the plain blocks",
@@ -26,17 +28,38 @@ export type Turn = keyof typeof TURNED;
 /** The presses of the seams of one joining, from its first part to its last; null where one is pressed in two ways. */
 export type Presses = readonly (Press | null)[];
 
-function pressed(presses: Presses, softly: RowPressing["press"], line: Pressing["lines"]): string {
-  if (softly === "sashes" || softly === "plain blocks") return `Press ${SOFT[softly]}.`;
+/** How the seams of a joining are pressed: which, and where to; `all` is empty where it takes a sentence of its own. */
+export interface Pressed {
+  all: string;
+  way: string;
+  sentence: string;
+}
+
+const UNPRESSED: Pressed = { all: "", way: "", sentence: "" };
+
+function pressed(presses: Presses, softly: RowPressing["press"], line: Pressing["lines"]): Pressed {
   const [first] = presses;
-  if (presses.length === 0 || first === undefined) return "";
-  if (presses.some((press) => press === null)) return "Press each seam as the pressing map shows.";
-  if (presses.every((press) => press === first)) {
-    const seams = presses.length === 1 ? "the seam" : presses.length === 2 ? "both seams" : "all seams";
-    return `Press ${seams} ${TOWARD[first as Press]}.`;
-  }
+  const seams = presses.length === 1 ? "the seam" : presses.length === 2 ? "both seams" : "all seams";
+  const uniform = (way: string): Pressed => ({ all: seams, way, sentence: `Press ${seams} ${way}.` });
+  if (softly === "sashes" || softly === "plain blocks") return uniform(SOFT[softly]);
+  if (first === undefined) return UNPRESSED;
+  if (presses.some((press) => press === null))
+    return { ...UNPRESSED, sentence: "Press each seam as the pressing map shows." };
+  if (presses.every((press) => press === first)) return uniform(TOWARD[first as Press]);
   const from = line === "rows" ? "the left" : "the top";
-  return `Press the seams, from ${from}: ${presses.map((press) => TOWARD[press as Press].replace("to the ", "")).join(", ")}.`;
+  const ways = presses.map((press) => SHORT[press as Press]);
+  return { ...UNPRESSED, sentence: `Press the seams, from ${from}: ${ways.join(", ")}.` };
+}
+
+function linesTold(rows: readonly (string | number)[], line: "row" | "column"): string {
+  const counted = rows.map(Number);
+  const [first = 0] = counted;
+  const run = counted.length > 2 && counted.every((number, i) => number === first + i);
+  return `${line}${rows.length === 1 ? "" : "s"} ${run ? `${first} to ${counted.at(-1)}` : list(rows)}`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function kindsTold(names: readonly { name: string; count: number }[]): string {
@@ -58,35 +81,51 @@ export const blockWords = {
     const [only] = kinds;
     if (kinds.length === 1 && only !== undefined) return `Block ${only.name} (make ${only.count})`;
     const all = kinds.reduce((sum, { count }) => sum + count, 0);
-    return `Block ${name} (${all} in all, in ${kinds.length} kinds: ${kindsTold(kinds)})`;
+    return `Block ${name}: ${all} in all, of ${kinds.length} kinds: ${kindsTold(kinds)}`;
   },
-  first: (name: string) => `${name}, chain-pieced step by step for all of them:`,
-  frame: "The block lies as it is drawn by itself. Parts are named from the left, or from the top.",
-  join: (makes: string, parts: string, across: boolean, press: string, size: string) =>
-    `${makes}: ${parts}, ${across ? "side by side" : "one below another"}.${press === "" ? "" : ` ${press}`} It measures ${size}.`,
+  frame: "It lies as it is drawn by itself, upright. What is joined is named from the left, or from the top.",
+  join: (makes: string, parts: string, press: string, size: string, many: boolean) =>
+    `${makes}: ${parts}.${press === "" ? "" : ` ${press}`} ${many ? "Each" : "It"} measures ${size}.`,
+  /** Lines pressed in more than one way. */
+  pressIn: (all: string, ways: readonly { way: string; rows: readonly string[] }[], line: "row" | "column") =>
+    `Press ${all} ${ways.map(({ way, rows }) => `${way} in ${linesTold(rows, line)}`).join(", ")}.`,
+  way: (across: boolean) => (across ? "side by side" : "one below another"),
+  withWay: (parts: string, across: boolean) => `${parts}, ${across ? "side by side" : "one below another"}`,
   rows: (from: number, to: number, line: string) => `${line}s ${from} to ${to}`,
   whole: (name: string) => `Block ${name}`,
-  single: (name: string, count: number, unit: string) => `${name} (make ${count}) is one ${unit}.`,
+  single: (name: string, count: number, unit: string) => `Block ${name} (make ${count}): one ${unit}.`,
   /** A kind that is sewn as another, out of other heaps. */
   likewise: (
     name: string,
     count: number,
     as: string,
-    parts: readonly string[],
+    instead: readonly { of: string; take: string }[],
+    rows: readonly string[],
     pressings: readonly string[],
-  ) =>
-    `${name} (make ${count}): sewn as ${as}${parts.length === 0 ? ", of the same" : `, of ${parts.join("; ")}`}${
-      pressings.length === 0 ? ", and pressed alike" : `; pressed otherwise: ${pressings.join("; ")}`
-    }.`,
+  ) => {
+    const other = [
+      ...(instead.length === 0
+        ? []
+        : [`with ${list(instead.map(({ of, take }) => `${take} in place of ${of}`))}`]),
+      ...(rows.length === 0 ? [] : [`of ${rows.join("; ")}`]),
+    ];
+    const how = pressings.length === 0 ? "pressed alike" : `but press ${list(pressings)}`;
+    return `Block ${name} (make ${count}): sewn as ${as}${other.length === 0 ? "" : ` ${other.join(", ")}`}, ${how}.`;
+  },
   made: (makes: string, parts: string) => `${makes}: ${parts}`,
-  pressedSo: (makes: string, press: string) => `${makes}: ${press.replace(/^Press /, "").replace(/\.$/, "")}`,
+  pressedSo: (what: string, way: string) => `${what} ${way}`,
+  mapShows: (what: string) => `${what} as the pressing map shows`,
+  lastSeams: (only: boolean, line: "row" | "column") => (only ? "its seams" : `the seams between ${line}s`),
+  checkBlock: (mark: string) =>
+    `Measure each block. One that is up to ${mark} larger is trimmed alike on all four sides; one that is smaller is ` +
+    "not trimmed: press it again, or sew its seams with a little less allowance.",
   pressed,
+  linesTold,
   rowsTitle: "Rows and top",
   diagonalRow: (row: string, parts: string, press: string, upper: string, lower: string) =>
     `${row}: ${parts}.${press === "" ? "" : ` ${press}`} About ${upper} along its upper edge, ${lower} along its lower.`,
   /** Lines of the top sewn alike: `Rows 1 and 3`. */
-  lines: (rows: readonly (string | number)[], line: "row" | "column") =>
-    `${line === "row" ? "Row" : "Column"}${rows.length === 1 ? "" : "s"} ${list(rows)}`,
+  lines: (rows: readonly (string | number)[], line: "row" | "column") => capital(linesTold(rows, line)),
   centre: "Sew together",
   setTriangles: (sides: string, corners: string) =>
     `Side triangles come from ${sides}, corner triangles from ${corners}.`,

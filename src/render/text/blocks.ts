@@ -1,73 +1,104 @@
-import { formatSize } from "../../length/index.ts";
-import type { BlockKind, JoinStep, Making, PressedSeam, RawSize } from "../../making/types.ts";
+import { formatLength, formatSize } from "../../length/index.ts";
+import type { BlockKind, JoinStep, Making, PressedSeam } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
-import { kindNamed, partNames, patchOfKind, unitNamed } from "./block-names.ts";
+import { partNames, patchOfKind, unitNamed } from "./block-names.ts";
 import { blockWords } from "./block-words.ts";
+import { isOnFoundation } from "./foundation.ts";
+import { foundationWords } from "./foundation-words.ts";
+import { joiningLines, lineOf, type ToldJoin } from "./joinings.ts";
 import { indented, partsTold } from "./making-lines.ts";
 import { designName } from "./making-pressing.ts";
 import { pressesOf } from "./pressed.ts";
 
 /** What is told of a block is read off its kinds and its joinings. */
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-interface ToldJoin {
-  makes: string;
-  parts: string;
-  across: boolean;
-  press: string;
-  size: string;
-  /** How many parts, and from what: alike for kinds that are sewn alike. */
-  shape: string;
-}
-
-/** Parts in a row told shortly: `rows 1 to 4`. */
-function madeTold(names: readonly string[], join: JoinStep): string {
+/** Names of what is joined, alike ones counted: `rows 1 to 4`, `2 x U1a, C (sky)`. */
+export function joinedTold(names: readonly string[], join: Pick<JoinStep, "takes" | "way">): string {
   const line = join.way === "down" ? "row" : "column";
-  const made = names.every((part, i) => part === `${line} ${i + 1}`);
-  return made && names.length > 2 ? blockWords.rows(1, names.length, line) : partsTold(names);
+  const made = join.takes.every(({ of }) => of === "made");
+  return made && names.length > 2 && names.every((part, i) => part === `${line} ${i + 1}`)
+    ? blockWords.rows(1, names.length, line)
+    : partsTold(names);
 }
 
 function joinsOf(kind: BlockKind, making: Making, plan: Plan): ToldJoin[] {
   const block = making.blocks[kind.making];
   if (block === undefined) return [];
-  const seams: PressedSeam[] =
-    making.pressing?.blocks.find(({ design, variant }) => design === block.design && variant === kind.variant)
+  const { pressing, scale } = making;
+  const seams: readonly PressedSeam[] =
+    pressing?.blocks.find(({ design, variant }) => design === block.design && variant === kind.variant)
       ?.seams ?? [];
-  const size = ({ across, down }: RawSize): string =>
-    formatSize(Math.round(across / making.scale), Math.round(down / making.scale), plan.ruler);
   const own = making.joins.filter(({ stage, design }) => stage === "block" && design === block.design);
-  return own.map((join, i) => {
+  return own.map((join, i): ToldJoin => {
     const names = partNames(join, block.units, making, plan);
-    const presses = making.pressing === null ? [] : pressesOf(join, seams, making);
+    const across = join.way === "across";
+    const presses = pressing === null ? [] : pressesOf(join, seams, making);
+    const whole = i === own.length - 1;
+    const lined = whole
+      ? { line: across ? ("column" as const) : ("row" as const), number: "" }
+      : lineOf(join.makes);
+    const parts = joinedTold(names, join);
+    const size = formatSize(
+      Math.round(join.size.across / scale),
+      Math.round(join.size.down / scale),
+      plan.ruler,
+    );
     return {
-      makes: i === own.length - 1 ? blockWords.whole(kind.name) : capital(join.makes),
-      parts: madeTold(names, join),
-      across: join.way === "across",
-      press: blockWords.pressed(presses, null, join.way === "across" ? "rows" : "columns"),
-      size: size(join.size),
-      shape: JSON.stringify([
-        i === own.length - 1 ? "" : join.makes,
-        join.way,
-        names.length,
-        size(join.size),
-      ]),
+      ...lined,
+      makes: whole ? blockWords.whole(kind.name) : capital(join.makes),
+      names,
+      // Rows lie side by side, columns one below another: only what is otherwise is said.
+      parts:
+        (lined.line === "row") === across && lined.number !== "" ? parts : blockWords.withWay(parts, across),
+      press: blockWords.pressed(presses, null, across ? "rows" : "columns"),
+      size,
     };
   });
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** One name for another wherever it stands; null where one name stands for two. */
+function replaced(names: readonly string[], other: readonly string[]): { of: string; take: string }[] | null {
+  const found = new Map<string, string>();
+  for (const [i, of] of other.entries()) {
+    const take = names[i] ?? "";
+    if ((found.get(of) ?? take) !== take) return null;
+    found.set(of, take);
+  }
+  return [...found].filter(([of, take]) => of !== take).map(([of, take]) => ({ of, take }));
+}
+
 /** A kind sewn as one told before: only what differs is told. */
-function likewise(kind: BlockKind, joins: readonly ToldJoin[], as: BlockKind, other: readonly ToldJoin[]) {
-  const rows = joins.filter(({ parts }, i) => parts !== other[i]?.parts);
-  const turned = joins.filter(({ press }, i) => press !== other[i]?.press);
+function likewise(
+  kind: BlockKind,
+  joins: readonly ToldJoin[],
+  as: BlockKind,
+  other: readonly ToldJoin[],
+): string {
+  const instead = replaced(
+    joins.flatMap(({ names }) => names),
+    other.flatMap(({ names }) => names),
+  );
+  const rows = instead === null ? joins.filter(({ parts }, i) => parts !== other[i]?.parts) : [];
+  const pressings = joins.flatMap((join, i) => {
+    const { press, number, line, makes } = join;
+    if (press.sentence === other[i]?.press.sentence) return [];
+    const what =
+      i === joins.length - 1
+        ? blockWords.lastSeams(joins.length === 1, line)
+        : number === ""
+          ? makes
+          : blockWords.linesTold([number], line);
+    return [press.way === "" ? blockWords.mapShows(what) : blockWords.pressedSo(what, press.way)];
+  });
   return blockWords.likewise(
     kind.name,
     kind.count,
     as.name,
-    rows.map(({ makes, parts }) => blockWords.made(makes === `Block ${kind.name}` ? "all" : makes, parts)),
-    turned.map(({ makes, press }) =>
-      blockWords.pressedSo(makes === `Block ${kind.name}` ? "the last seams" : makes, press),
-    ),
+    instead ?? [],
+    rows.map(({ makes, parts }) => blockWords.made(makes, parts)),
+    pressings,
   );
 }
 
@@ -77,17 +108,20 @@ function groupsOf(making: Making, plan: Plan): BlockKind[][] {
   for (const kind of making.kinds) {
     const design = making.blocks[kind.making]?.design ?? -1;
     const name = plan.top?.designs[design]?.name ?? "";
-    const shapes = joinsOf(kind, making, plan).map(({ shape }) => shape);
+    const shapes = joinsOf(kind, making, plan).map(({ number, names, size }) => [number, names.length, size]);
     const key = JSON.stringify([name, shapes]);
     groups.set(key, [...(groups.get(key) ?? []), kind]);
   }
   return [...groups.values()];
 }
 
+function designsOf(kinds: readonly BlockKind[], making: Making): number[] {
+  return [...new Set(kinds.map(({ making: at }) => making.blocks[at]?.design ?? -1))];
+}
+
 function titleOf(kinds: readonly BlockKind[], making: Making, plan: Plan): string {
-  const designs = new Set(kinds.map(({ making: at }) => making.blocks[at]?.design ?? -1));
-  const [design = -1] = designs;
-  const name = designs.size === 1 ? designName(plan, design) : (plan.top?.designs[design]?.name ?? "");
+  const [design = -1, more] = designsOf(kinds, making);
+  const name = more === undefined ? designName(plan, design) : (plan.top?.designs[design]?.name ?? "");
   return blockWords.title(name, kinds);
 }
 
@@ -98,13 +132,19 @@ export function kindLines(making: Making, plan: Plan): string[] {
     if (first === undefined) return [];
     const joins = joinsOf(first, making, plan);
     if (joins.length === 0) return singleLines(kinds, making, plan);
-    const lines = joins.map(
-      ({ makes, parts, across, press, size }) => `[ ] ${blockWords.join(makes, parts, across, press, size)}`,
-    );
     const others = kinds
       .slice(1)
       .map((kind) => `[ ] ${likewise(kind, joinsOf(kind, making, plan), first, joins)}`);
-    return [titleOf(kinds, making, plan), ...indented([blockWords.frame, ...lines, ...others]), ""];
+    const held = designsOf(kinds, making).some((design) => isOnFoundation(making.foundation, design));
+    const size = `${first.name} ${joins.at(-1)?.size ?? ""}`;
+    const check = held
+      ? foundationWords.notSquared([size])
+      : blockWords.checkBlock(formatLength(plan.ruler.mark, plan.ruler));
+    return [
+      titleOf(kinds, making, plan),
+      ...indented([blockWords.frame, ...joiningLines(joins), ...others, `[ ] ${check}`]),
+      "",
+    ];
   });
 }
 
@@ -114,9 +154,9 @@ function singleLines(kinds: readonly BlockKind[], making: Making, plan: Plan): s
     const [only] = making.blocks[kind.making]?.units ?? [];
     if (only === undefined || only === null || patchOfKind(kind, making) !== null) return [];
     const unit = unitNamed(only, 0, making, plan);
-    return unit === null ? [] : [blockWords.single(kindNamed(kind, making, plan), kind.count, unit)];
+    return unit === null ? [] : [blockWords.single(kind.name, kind.count, unit)];
   });
   return told.length === 0
     ? []
-    : [titleOf(kinds, making, plan), ...indented(told.map((line) => `[ ] ${capital(line)}`)), ""];
+    : [titleOf(kinds, making, plan), ...indented(told.map((line) => `[ ] ${line}`)), ""];
 }

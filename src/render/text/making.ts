@@ -1,13 +1,13 @@
-import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
+import { formatLength, formatSize } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import { unitNamed } from "./block-names.ts";
 import { kindLines } from "./blocks.ts";
-import { foundationLines, isOnFoundation } from "./foundation.ts";
+import { foundationLines } from "./foundation.ts";
 import { foundationWords } from "./foundation-words.ts";
 import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
-import { indented, longLength, measured, measuredSize, partsTold } from "./making-lines.ts";
+import { indented, longLength, partsTold } from "./making-lines.ts";
 import { designName, pressingLines } from "./making-pressing.ts";
 import { makingWords } from "./making-words.ts";
 import { topLines } from "./rows.ts";
@@ -35,14 +35,38 @@ function wrapped(line: string): string[] {
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): string {
   const size = ({ across, down }: RawSize): string =>
     formatSize(Math.round(across / making.scale), Math.round(down / making.scale), plan.ruler);
-  const length = formatLength(join.seamLength, plan.ruler);
-  return makingWords.join(makes, partsTold(join.from), join.seams, length, size(join.size));
+  return makingWords.join(makes, partsTold(join.from), join.seams, size(join.size));
 }
 
+/** The units, after what goes for all of them. */
 export function unitLines(making: Making, plan: Plan): string[] {
   const blocks = making.units.map((unit) => unitRecordLines(unit, plan)).filter((lines) => lines.length > 0);
-  return blocks.length === 0 ? [] : [makingWords.unitsTitle, ...indented(blocks.flat()), ""];
+  if (blocks.length === 0) return [];
+  const sewn = making.units.filter(({ steps }) => steps.length > 0);
+  const directed = sewn.some(({ heaps }) => heaps.some(({ prints }) => Object.keys(prints).length > 0));
+  const trimmed = sewn.some(({ steps }) => steps.some((step) => step.do === "trim"));
+  const cut = sewn.some(({ steps }) => steps.some((step) => CUT_ONCE_SEWN.has(step.do)));
+  return [
+    makingWords.unitsTitle,
+    ...indented([
+      makingWords.unitsAbout,
+      ...(directed ? [makingWords.heads] : []),
+      makingWords.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
+      ...(cut ? [makingWords.cutSewn] : []),
+      ...blocks.flat(),
+    ]),
+    "",
+  ];
 }
+
+/** Steps in which what is sewn is cut again. */
+const CUT_ONCE_SEWN: ReadonlySet<string> = new Set([
+  "pair",
+  "cross-pair",
+  "small-on-large",
+  "flip",
+  "strip-set",
+]);
 
 /** Blocks kind by kind, then those that need a seam sewn in part first. */
 export function blockLines(making: Making, plan: Plan): string[] {
@@ -99,48 +123,6 @@ export function onFoundationAndBlocks(making: Making, plan: Plan): string[] {
   return [...partLines(making, plan), ...laid, ...blocks];
 }
 
-/** What is trimmed to which size, what only neatened, and how the top is checked. */
-export function trimLines(making: Making, plan: Plan): string[] {
-  const size = (across: Ticks, down: Ticks): string => measuredSize(across, down, plan);
-  const sewn = making.units.filter(({ steps }) => steps.length > 0);
-  const trimmed = sewn.filter((unit) => unit.trimmed);
-  const neat = sewn.filter((unit) => !unit.trimmed);
-  const blocks = new Map<string, string>();
-  const kept = new Map<string, string>();
-  for (const { design, makes, size: raw, stage } of making.joins) {
-    if (stage !== "block" || design === null || makes !== plan.top?.designs[design]?.name) continue;
-    const told = size(raw.across / making.scale, raw.down / making.scale);
-    if (isOnFoundation(making.foundation, design)) {
-      kept.set(makes, makingWords.squareBlockSize(makes, told));
-      continue;
-    }
-    blocks.set(makes, makingWords.squareBlockSize(makes, told));
-  }
-  const { across, down, diagonal } = making.square;
-  return [
-    makingWords.trimTitle,
-    ...indented([
-      ...(trimmed.length === 0
-        ? []
-        : [
-            makingWords.trimUnits([
-              ...new Set(
-                trimmed.map(({ text, raw }) => makingWords.trimUnit(text, size(raw.across, raw.along))),
-              ),
-            ]),
-          ]),
-      ...(neat.length === 0 ? [] : [makingWords.neaten([...new Set(neat.map(({ text }) => text))])]),
-      ...(blocks.size === 0
-        ? []
-        : [makingWords.squareBlock([...blocks.values()], formatLength(plan.ruler.mark, plan.ruler))]),
-      ...(kept.size === 0 ? [] : [foundationWords.notSquared([...kept.values()])]),
-      makingWords.keepPoints(formatLength(making.seam, plan.ruler)),
-      makingWords.squareTop(size(across, down), measured(diagonal, plan)),
-    ]),
-    "",
-  ];
-}
-
 /** The amounts before the steps: seam allowance, seams and thread, with the rules they come from. */
 export function amountLines(making: Making, plan: Plan): string[] {
   const { totals, thread, quilting } = making;
@@ -176,9 +158,8 @@ export function makingSteps(plan: Plan): string {
     ...unitLines(making, plan),
     ...onFoundationAndBlocks(making, plan),
     ...topLines(making, plan),
-    ...borderLines(making, plan),
-    ...trimLines(making, plan),
     ...(pressing === null ? [] : [makingWords.pressTitle, ...indented(pressingLines(pressing, plan)), ""]),
+    ...borderLines(making, plan),
     ...finishingLines(making, plan),
   ]
     .flatMap(wrapped)

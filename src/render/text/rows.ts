@@ -1,34 +1,16 @@
 import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
-import type { DiagonalRow, JoinStep, Making, PressedSeam, RowPressing } from "../../making/types.ts";
+import type { DiagonalRow, Making, PressedSeam, RowPressing } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
-import { partNames } from "./block-names.ts";
+import { partNames, patchOfKind } from "./block-names.ts";
 import { blockWords, type Presses } from "./block-words.ts";
+import { joinedTold } from "./blocks.ts";
+import { joiningLines, lineOf, type ToldJoin } from "./joinings.ts";
 import { indented, measured, measuredSize, partsTold } from "./making-lines.ts";
+import { pinLines } from "./making-pressing.ts";
 import { makingWords } from "./making-words.ts";
 import { pressesOf } from "./pressed.ts";
 
 /** Told of the top: its rows with their pressing, and how they are joined. */
-
-interface Line {
-  numbers: string[];
-  parts: string;
-  text: (numbers: string) => string;
-}
-
-/** Lines sewn alike are told once, by their numbers. */
-function gathered(
-  lines: readonly { number: string; told: (numbers: string) => string }[],
-  line: "row" | "column",
-) {
-  const alike = new Map<string, { numbers: string[]; told: (numbers: string) => string }>();
-  for (const { number, told } of lines) {
-    const key = told("");
-    const group = alike.get(key) ?? { numbers: [], told };
-    group.numbers.push(number);
-    alike.set(key, group);
-  }
-  return [...alike.values()].map(({ numbers, told }) => told(blockWords.lines(numbers, line)));
-}
 
 function softOf(row: number, rows: readonly RowPressing[]): RowPressing["press"] {
   return rows.find((each) => each.row === row)?.press ?? null;
@@ -40,53 +22,43 @@ export function topLines(making: Making, plan: Plan): string[] {
   const joins = making.joins.filter(({ stage }) => stage === "top");
   if (joins.length === 0) return [];
   const { pressing, scale } = making;
-  const line = joins.at(-1)?.way === "across" ? ("column" as const) : ("row" as const);
-  const told = joins.map((join) => {
-    const number = /^(?:row|column) (\d+)$/.exec(join.makes)?.[1] ?? "";
+  const told = joins.map((join): ToldJoin => {
+    const lined = lineOf(join.makes);
+    const across = join.way === "across";
     const names = partNames(join, [], making, plan);
     const presses: Presses = pressing === null ? [] : pressesOf(join, pressing.seams, making);
-    const soft = number === "" ? null : softOf(Number(number), pressing?.rows ?? []);
-    const press = blockWords.pressed(presses, soft, join.way === "across" ? "rows" : "columns");
+    const soft = lined.number === "" ? null : softOf(Number(lined.number), pressing?.rows ?? []);
+    const parts = joinedTold(names, join);
     const size = formatSize(
       Math.round(join.size.across / scale),
       Math.round(join.size.down / scale),
       plan.ruler,
     );
-    return { join, number, names, press, size };
+    return {
+      ...lined,
+      makes: join.makes === "centre" ? blockWords.centre : capital(join.makes),
+      names,
+      parts: lined.number === "" ? blockWords.withWay(parts, across) : parts,
+      press: blockWords.pressed(presses, soft, across ? "rows" : "columns"),
+      size,
+    };
   });
-  const rows = gathered(
-    told
-      .filter(({ number }) => number !== "")
-      .map(({ join, number, names, press, size }) => ({
-        number,
-        told: (makes) =>
-          `[ ] ${blockWords.join(makes, partsTold(names), join.way === "across", press, size)}`,
-      })),
-    line,
-  );
-  const others = told
-    .filter(({ number }) => number === "")
-    .map(({ join, names, press, size }) => {
-      const makes = join.makes === "centre" ? blockWords.centre : capital(join.makes);
-      const parts = namesTold(names, line, join);
-      return `[ ] ${blockWords.join(makes, parts, join.way === "across", press, size)}`;
-    });
   const turned = told.some(({ names }) => names.some((name) => name.includes(" turned ")));
+  const pins = pressing === null ? [] : pinLines(pressing);
+  const lines = joiningLines(told);
   return [
     blockWords.rowsTitle,
-    ...indented([...(turned ? [blockWords.turnedMeans] : []), ...rows, ...others]),
+    ...indented([
+      ...(turned ? [blockWords.turnedMeans] : []),
+      ...lines.slice(0, -1),
+      ...pins,
+      ...lines.slice(-1),
+    ]),
     "",
   ];
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-function namesTold(names: readonly string[], line: "row" | "column", join: JoinStep): string {
-  const made = join.takes.every(({ of }) => of === "made");
-  return made && names.length > 2 && names.every((name, i) => name === `${line} ${i + 1}`)
-    ? blockWords.rows(1, names.length, line)
-    : partsTold(names);
-}
 
 /** Seams of one diagonal row, from its left end: they all lie on lines that go the other way. */
 function diagonalPresses(row: DiagonalRow, making: Making, plan: Plan): Presses {
@@ -105,7 +77,7 @@ function diagonalPresses(row: DiagonalRow, making: Making, plan: Plan): Presses 
     return { a, b, press };
   };
   const high = row.high - 2 * making.seam;
-  const middle = rowMiddle(row, making) / scale;
+  const middle = row.v / scale + high / 2;
   const own = pressing.seams.map(turned).filter(({ a, b }) => {
     const [low, top] = [Math.min(a.v, b.v), Math.max(a.v, b.v)];
     return Math.abs(a.u - b.u) < 4 && low < middle && top > middle && top - low <= high + 4;
@@ -113,19 +85,10 @@ function diagonalPresses(row: DiagonalRow, making: Making, plan: Plan): Presses 
   return own.sort((p, q) => p.a.u - q.a.u).map(({ press }) => press);
 }
 
-/** Where the middle of a diagonal row lies, from row to row, in parts of a tick. */
-function rowMiddle(row: DiagonalRow, making: Making): number {
-  const high = (row.high - 2 * making.seam) * making.scale;
-  const first = making.diagonal[0];
-  const top = first === undefined ? 0 : firstRowAt(making);
-  return top + (row.row - 1) * high + high / 2;
-}
-
-/** The upper edge of the first row: its upper edge runs from the quilt's top edge to its right edge. */
-function firstRowAt(making: Making): number {
-  const first = making.diagonal[0];
-  // The quilt's top edge is u + v = 0: the upper left end of the first row's upper edge lies on it.
-  return first === undefined ? 0 : -first.upperEdge[0];
+/** The block in this place is a single patch. */
+function isPatch(block: number, making: Making): boolean {
+  const kind = making.kinds[making.kindOf[block] ?? -1];
+  return kind !== undefined && patchOfKind(kind, making) !== null;
 }
 
 /** Rows on point with their sizes, how they are joined, and the corners. */
@@ -134,21 +97,20 @@ function diagonalLines(making: Making, plan: Plan): string[] {
   const say = (length: Ticks): string => measured(length, plan);
   const end = (what: "side" | "corner"): string =>
     what === "side" ? makingWords.sideTriangle : makingWords.corner;
-  const rows = gathered(
-    diagonal.map((row) => {
-      const names = partNames(row, [], making, plan);
-      const parts = partsTold([end(row.ends[0]), ...names, end(row.ends[1])]);
-      const soft = softOf(row.row, pressing?.rows ?? []);
-      const told = soft === "plain blocks" ? makingWords.towardPlain : "";
-      const press = told === "" ? blockWords.pressed(diagonalPresses(row, making, plan), soft, "rows") : told;
-      return {
-        number: String(row.row),
-        told: (makes: string) =>
-          `[ ] ${blockWords.diagonalRow(makes, parts, press, say(row.upper), say(row.lower))}`,
-      };
-    }),
-    "row",
+  const plain = diagonal.some(({ takes }) =>
+    takes.some((part) => part.of === "cloth" || (part.of === "block" && isPatch(part.block, making))),
   );
+  const rows = diagonal.map((row) => {
+    const names = partNames(row, [], making, plan);
+    const parts = partsTold([end(row.ends[0]), ...names, end(row.ends[1])]);
+    const soft = softOf(row.row, pressing?.rows ?? []);
+    const press =
+      soft === "plain blocks"
+        ? makingWords.towardTriangles(plain)
+        : blockWords.pressed(diagonalPresses(row, making, plan), soft, "rows").sentence;
+    const makes = blockWords.lines([row.row], "row");
+    return `[ ] ${blockWords.diagonalRow(makes, parts, press, say(row.upper), say(row.lower))}`;
+  });
   const { across, down } = making.borders[0]?.before ?? square;
   const size = measuredSize(across, down, plan);
   const names = diagonal.flatMap((row) => partNames(row, [], making, plan));
@@ -160,6 +122,7 @@ function diagonalLines(making: Making, plan: Plan): string[] {
       ...settingTriangles(plan),
       makingWords.triangles,
       ...rows,
+      ...(pressing === null ? [] : pinLines(pressing)),
       `[ ] ${makingWords.diagonalJoin(diagonal.length)}`,
       `[ ] ${makingWords.diagonalCorners}`,
       `[ ] ${makingWords.diagonalSquare(size, formatLength(seam, plan.ruler))}`,
