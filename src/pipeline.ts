@@ -3,6 +3,7 @@ import { listCuts, listQuiltCuts, recordUnits } from "./cutlist/index.ts";
 import type { CutList } from "./cutlist/types.ts";
 import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
 import type { SearchLimits } from "./engine/types.ts";
+import { formatLength } from "./length/index.ts";
 import type { Ticks } from "./length/types.ts";
 import { type Making, planMaking } from "./making/index.ts";
 import { type FixedPiece, type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
@@ -94,7 +95,7 @@ export async function planListed(
 ): Promise<Outcome<Plan>> {
   const { kits, toHand, notBought } = options;
   const planned = await planCutLists({
-    spec: settle(asked, options),
+    spec: { ...settle(asked, options), assumptions: assumedFor(asked, making) },
     cutLists,
     fixedStock: cutLists.map(({ fabric }) => toHand.find((one) => one.fabric === fabric.name)?.pieces ?? []),
     bolt: cutLists.map(({ fabric }) => (notBought.includes(fabric.name) ? "none" : "as-needed")),
@@ -154,6 +155,14 @@ function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings 
   const { ruler, rulerLength, folded, keepFrom, assumptions } = spec;
   const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
   return { name, ruler, ...chosen, rulerLength, folded, keepFrom, assumptions };
+}
+
+/** What was assumed, the room to square strip sets among it where there are any. */
+function assumedFor(spec: Spec, making: Making | null): Spec["assumptions"] {
+  const squared = making?.units.some(({ stripSets }) => stripSets.some(({ straighten }) => straighten > 0));
+  if (spec.kind === "cut-list" || spec.straightenSets.told || squared !== true) return spec.assumptions;
+  const value = formatLength(spec.straightenSets.off, spec.ruler);
+  return [...spec.assumptions, { fabric: "", subject: "squaring one end of each strip set", value }];
 }
 
 /**

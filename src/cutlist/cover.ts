@@ -9,6 +9,8 @@ export interface Cloths {
   /** Whether the print's up of a part's fabric runs along the selvage. */
   axis(role: string): "along" | "across";
   usable(role: string): Ticks;
+  /** Taken off one end of each strip set, to square it. */
+  straightenSets: Ticks;
 }
 
 /** Pieces of one size for one part of the units. */

@@ -31,7 +31,7 @@ export function coverSets(
     const turns = set.strips.map((strip) => turnKeeping(strip, want, cloths));
     if (turns.includes(undefined)) return null;
     const usable = Math.min(...set.strips.map((strip) => cloths.usable(strip.role)));
-    const counted = countSets(set, want.count, usable);
+    const counted = countSets(set, want.count, usable, cloths.straightenSets);
     if (counted === null) return null;
     const strips = set.strips.map((strip, i) => {
       const made = stripsOf(set, strip, counted, want.count, cloths.usable(strip.role), next);

@@ -1,6 +1,7 @@
 import { directionByOtherMethod, directionSpares } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/format.ts";
+import type { Ticks } from "../length/types.ts";
 import type { PatchShape, Recipe } from "../quilt/units/types.ts";
 import type { SpotFacts, UnitDemand, UnitWant } from "../quilt/work-types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
@@ -38,7 +39,7 @@ export function listUnit(
   next: NextMark,
   diagnostics: Diagnostic[],
 ): ListedUnit {
-  const cloths = clothsOf(demand, fabrics, true);
+  const cloths = clothsOf(demand, fabrics, spec.straightenSets.off, true);
   const chosen = chooseRecipe(demand, cloths, fabrics, next, diagnostics);
   if (chosen === null) return { pieces: [], made: [] };
   const made = chosen.map(({ recipe, cover, wants }): Listed => {
@@ -91,7 +92,12 @@ function gather(
   return [...lines.values()];
 }
 
-function clothsOf(demand: UnitDemand, fabrics: ReadonlyMap<string, FabricSpec>, minded: boolean): Cloths {
+function clothsOf(
+  demand: UnitDemand,
+  fabrics: ReadonlyMap<string, FabricSpec>,
+  straightenSets: Ticks,
+  minded: boolean,
+): Cloths {
   const of = (role: string): FabricSpec | undefined => fabrics.get(demand.fabrics[role] ?? "");
   return {
     direction: (role) => {
@@ -103,6 +109,7 @@ function clothsOf(demand: UnitDemand, fabrics: ReadonlyMap<string, FabricSpec>, 
       const fabric = of(role);
       return fabric === undefined ? 0 : usableWidth(fabric);
     },
+    straightenSets,
   };
 }
 
@@ -163,7 +170,7 @@ function chooseRecipe(
     return mixed;
   }
   diagnostics.push(directionByOtherMethod(where, demand.text, names, wanted.method, null));
-  return free(wanted, clothsOf(demand, fabrics, false), merged);
+  return free(wanted, clothsOf(demand, fabrics, cloths.straightenSets, false), merged);
 }
 
 function sumCloth(parts: readonly Chosen[]): number {

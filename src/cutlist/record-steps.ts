@@ -1,4 +1,5 @@
-import type { Recipe, RecipePress, RecipeStep } from "../quilt/units/types.ts";
+import { sewnSizes } from "../quilt/index.ts";
+import type { RecipePress, RecipeStep } from "../quilt/units/types.ts";
 import type { Listed, RecordOf } from "./record-units.ts";
 import type { StepRecord } from "./unit-record.ts";
 
@@ -10,35 +11,6 @@ function lightness(colour: string): number {
   return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
 }
 
-interface Size {
-  across: number;
-  along: number;
-}
-
-/** Raw sizes of the patches that are upright rectangles, by spot, as they are cut. */
-function spotSizes(recipe: Recipe): Map<string, Size> {
-  const sizes = new Map<string, Size>();
-  for (const { subcut, lies, across, along } of recipe.pieces) {
-    if (subcut !== "none") continue;
-    for (const { spot } of lies.flat()) sizes.set(spot, { across, along });
-  }
-  return sizes;
-}
-
-/** Size of parts joined in a row; null when they do not meet edge to edge. */
-function joined(parts: readonly (Size | undefined)[], way: "across" | "down", seam: number): Size | null {
-  const known = parts.filter((part) => part !== undefined);
-  if (known.length < parts.length || known.length === 0) return null;
-  const seams = 2 * seam * (known.length - 1);
-  const [run, other] = way === "across" ? (["across", "along"] as const) : (["along", "across"] as const);
-  const sides = known.map((part) => part[other]);
-  if (sides.some((side) => side !== sides[0])) return null;
-  const length = known.reduce((sum, part) => sum + part[run], 0) - seams;
-  return run === "across"
-    ? { across: length, along: sides[0] ?? 0 }
-    : { across: sides[0] ?? 0, along: length };
-}
-
 /** The recipe's steps with the fabrics they are pressed to and the sizes they come to. */
 export function recordSteps(listed: Listed, of: RecordOf): StepRecord[] {
   const { recipe, demand } = listed;
@@ -46,7 +18,7 @@ export function recordSteps(listed: Listed, of: RecordOf): StepRecord[] {
   const roleOf = (name: string): string | null =>
     roles.get(name) ?? (Object.hasOwn(demand.fabrics, name) ? name : null);
   const dark = (role: string): number => lightness(of.fabrics.get(demand.fabrics[role] ?? "")?.colour ?? "");
-  const made = spotSizes(recipe);
+  const sizes = sewnSizes(recipe, of.seam);
   const pressTo = (press: RecipePress, between: readonly string[]): StepRecord["pressTo"] => {
     const to = (part: string, role: string | null) =>
       role === null ? null : { part, fabric: demand.fabrics[role] ?? "" };
@@ -59,53 +31,32 @@ export function recordSteps(listed: Listed, of: RecordOf): StepRecord[] {
     return demand.fabrics[first] === demand.fabrics[last] ? null : to(first, first);
   };
   const pieceRole = (index: number): string => recipe.pieces[index]?.role ?? "";
-  const said = (step: RecipeStep): Omit<StepRecord, keyof RecipeStep> => {
+  const pressedTo = (step: RecipeStep): StepRecord["pressTo"] => {
     switch (step.do) {
       case "pair":
-        return { pressTo: pressTo(step.press, [pieceRole(step.under), pieceRole(step.over)]), size: null };
+        return pressTo(step.press, [pieceRole(step.under), pieceRole(step.over)]);
+      case "strip-set": {
+        const strips = recipe.stripSets[step.set]?.strips ?? [];
+        return pressTo(
+          step.press,
+          strips.map(({ role }) => role),
+        );
+      }
+      case "join":
+        return pressTo(step.press, step.parts);
       case "cross-pair":
       case "small-on-large":
-        return { pressTo: pressTo(step.press, []), size: null };
-      case "flip": {
-        const { across = 0, along = 0 } = recipe.pieces[step.base] ?? {};
-        return { pressTo: pressTo(step.press, []), size: { across, along } };
-      }
-      case "strip-set": {
-        const set = recipe.stripSets[step.set];
-        if (set === undefined) return { pressTo: null, size: null };
-        const along =
-          set.strips.reduce((sum, { width }) => sum + width, 0) - 2 * of.seam * (set.strips.length - 1);
-        const size = { across: set.segment, along };
-        for (let i = 1; i <= set.segmentsPerUnit; i += 1) made.set(`${set.name}${i}`, size);
-        return {
-          pressTo: pressTo(
-            step.press,
-            set.strips.map(({ role }) => role),
-          ),
-          size,
-        };
-      }
-      case "join": {
-        const size =
-          step.way === "edge"
-            ? null
-            : joined(
-                step.parts.map((part) => made.get(part)),
-                step.way,
-                of.seam,
-              );
-        if (size !== null) made.set(step.makes, size);
-        return { pressTo: pressTo(step.press, step.parts), size };
-      }
+      case "flip":
+        return pressTo(step.press, []);
       case "trim":
-        return { pressTo: null, size: { across: recipe.trimTo.across, along: recipe.trimTo.along } };
       case "cut-triangles":
       case "cut-shapes":
-        return { pressTo: null, size: null };
+        return null;
     }
   };
-  const trimmed = recipe.trimTo.needed;
-  return recipe.steps
-    .filter((step) => step.do !== "trim" || trimmed || step.by === "ends")
-    .map((step) => ({ ...step, ...said(step) }) as StepRecord);
+  const isDone = (step: RecipeStep): boolean =>
+    step.do !== "trim" || step.to !== undefined || recipe.trimTo.needed || step.by === "ends";
+  return recipe.steps.flatMap((step, i) =>
+    isDone(step) ? [{ ...step, pressTo: pressedTo(step), size: sizes[i] ?? null } as StepRecord] : [],
+  );
 }

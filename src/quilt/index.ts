@@ -9,6 +9,7 @@ export { type UnitListed, unitList } from "./unit-list.ts";
 export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
 export { ON_FOUNDATION } from "./units/on-foundation.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
+export { sewnSizes } from "./units/sewn-sizes.ts";
 export { countSets } from "./units/strip-sets.ts";
 export type { Recipe } from "./units/types.ts";
 export { waysToCut } from "./units/ways.ts";

@@ -2,6 +2,7 @@ import { formatLength } from "../length/format.ts";
 import { add, div, floor, fromInteger, mul, type Rational, rational, toNumber } from "../length/rational.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { BlockSpec, BorderSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
+import { usualStraightenSets } from "../spec/straighten-sets.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { fractionOfRational, rationalOfFraction } from "./exact.ts";
 import { sayLength } from "./say.ts";
@@ -65,6 +66,12 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
     defaultUnit: ruler.unit,
     seam,
     oversize: ticks("oversize", "room for trimming", spec.oversize),
+    straightenSets: spec.straightenSets.told
+      ? {
+          off: ticks("straighten-sets", "straightening of each strip set", spec.straightenSets.off),
+          told: true,
+        }
+      : { off: usualStraightenSets(ruler.unit === "in"), told: false },
     blocks,
     setting: {
       ...spec.setting,

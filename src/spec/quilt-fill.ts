@@ -30,6 +30,7 @@ import type {
   WaddingSpec,
 } from "./quilt-types.ts";
 import { fillQuilting, OVERHANG, USUAL_LAYERS } from "./quilting-schema.ts";
+import { fillStraightenSets } from "./straighten-sets.ts";
 import type { Assumption, FabricSpec } from "./types.ts";
 import type { WrittenLength } from "./written.ts";
 
@@ -87,6 +88,7 @@ export function fillQuilt(
     seam,
     rounding: written.rounding ?? "exact",
     oversize: written.oversize === undefined ? 0 : up(written.oversize),
+    straightenSets: fillStraightenSets(written["straighten-sets"], inches),
     prints: FOLLOWS[written.prints ?? "upright"],
     methods: Object.entries(written.methods ?? {}).map(([unit, method]) => {
       const path: Path = ["methods", unit];

@@ -326,6 +326,10 @@ export function quiltFields(unit: LengthUnit) {
       description: "added to squares of units that are trimmed after sewing",
       example: inches ? "1/8 in" : "0.25 cm",
     }).optional(),
+    "straighten-sets": length(unit, {
+      description: "what squaring one end of a sewn strip set takes, before its first segment",
+      example: inches ? "1/2 in" : "1 cm",
+    }).optional(),
     prints: prints().optional(),
     methods: z
       .record(z.string(), word("a method", "four at a time"))

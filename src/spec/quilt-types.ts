@@ -218,6 +218,8 @@ export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
   rounding: "exact" | "trade";
   /** Added to squares of units that are trimmed after sewing. */
   oversize: Ticks;
+  /** Taken off one end of each strip set before its first segment; `told` when the maker wrote it. */
+  straightenSets: { off: Ticks; told: boolean };
   prints: PrintsFollow;
   /** Method by unit kind, both as written. */
   methods: { unit: string; method: string; path: string; at: Place | null }[];

@@ -88,6 +88,8 @@ export interface Asked {
   trade: RootSum | null;
   /** Room for trimming, already in the measure of this side. */
   room: RootSum;
+  /** The side it is sewn to, as that comes out of the pieces before it, where it may be larger than finished. */
+  meets?: RootSum;
 }
 
 /** A size on the ruler marks. */
@@ -96,18 +98,27 @@ export interface Cut {
   roundedUp: boolean;
   /** The size by the other rounding, when it differs. */
   other: Ticks | null;
+  /** True when the trade's constant was asked for and would have left the piece too small: it is cut exactly. */
+  tradeShort: boolean;
 }
 
-/** The size to cut, rounded UP to the mark from exact geometry or from the trade's constant, as chosen. */
+/**
+ * The size to cut, rounded UP to the mark from exact geometry or from the trade's constant, as chosen. A constant that
+ * leaves less than geometry needs is not used: a piece too small cannot be sewn.
+ */
 export function cutSize(asked: Asked, how: HowMade): Cut {
-  const byGeometry = r.upToMark(r.plus(asked.exact, asked.room), how.mark);
-  const byTrade = r.upToMark(r.plus(asked.trade ?? asked.exact, asked.room), how.mark);
-  const ticks = how.rounding === "exact" ? byGeometry : byTrade;
-  const source = how.rounding === "exact" || asked.trade === null ? asked.exact : asked.trade;
-  const other = how.rounding === "exact" ? byTrade : byGeometry;
+  const exact = r.plus(asked.exact, asked.room);
+  const byGeometry = r.upToMark(r.largest([exact, asked.meets ?? []]), how.mark);
+  const trade = asked.trade === null ? exact : r.plus(asked.trade, asked.room);
+  const byTrade = r.upToMark(r.largest([trade, asked.meets ?? []]), how.mark);
+  const tradeShort = how.rounding === "trade" && r.compareRoots(r.whole(q.fromInteger(byTrade)), exact) < 0;
+  const byConstant = how.rounding === "trade" && !tradeShort;
+  const ticks = byConstant ? byTrade : byGeometry;
+  const other = byConstant ? byGeometry : byTrade;
   return {
     ticks,
-    roundedUp: r.compareRoots(r.whole(q.fromInteger(ticks)), r.plus(source, asked.room)) !== 0,
+    roundedUp: r.compareRoots(r.whole(q.fromInteger(ticks)), byConstant ? trade : exact) !== 0,
     other: other === ticks ? null : other,
+    tradeShort,
   };
 }

@@ -2,10 +2,11 @@ import * as q from "../../length/rational.ts";
 import { addSurd, type Surd, scaleSurd, surd } from "../../length/surd.ts";
 import { diagonalOf, straightExtra } from "./allowance.ts";
 import { notSquare } from "./design.ts";
-import { atSurd, toRoots, withSeams } from "./outlines.ts";
+import { atSurd, toRoots } from "./outlines.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
 import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft, square, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
+import { enlargedShape } from "./shapes.ts";
 import { templatesMethod } from "./templates.ts";
 import type { Eighth, ExactPoint, HowMade, RecipeStep, UnitDesign, UnitKind, UnitPatch } from "./types.ts";
 
@@ -110,6 +111,7 @@ function patches(design: UnitDesign): readonly UnitPatch[] {
 function diamondStrip(name: string, role: string, design: UnitDesign, how: HowMade): SetDraft {
   const finished = r.fromSurd(part(design.across, q.rational(-1n, 2n), q.rational(1n, 2n)));
   const width = withSeamsAdded(finished, how);
+  const asCut = r.upToMark(width, how.mark);
   const mine = DIAMONDS.filter((eighth) => (eighth % 2 === 0 ? "first" : "second") === role);
   const lying = toRoots(patches(design)[1]?.outline ?? []);
   return {
@@ -117,7 +119,7 @@ function diamondStrip(name: string, role: string, design: UnitDesign, how: HowMa
     cut: "diamond-45",
     segment: plain(diagonalOf(width)),
     segmentsPerUnit: mine.length,
-    shape: { cut: withSeams(lying, how.seam), seam: lying, marks: [] },
+    shape: enlargedShape(lying, r.over(r.whole(q.fromInteger(asCut)), finished)),
     strips: [
       {
         role,
@@ -196,6 +198,7 @@ const fromStrips = methodsOf(NAME)(
         { do: "cut-shapes", set: 1 },
         { do: "cut-triangles", pieces: [4] },
         ...starJoins(),
+        { do: "trim", by: "point" },
       ],
       sources: [
         "derived geometry: block = (2 + root 2) x side of the diamond",

@@ -32,11 +32,27 @@ export function flipped(side: RootSum, how: HowMade, corners: number): Flipped {
   };
 }
 
-/** The one step of flipped corners: they are folded out, so their seams are pressed to them. */
+/**
+ * By how much a base cut to the mark is larger than finished size and seams. Squares flipped over its corners are
+ * larger by as much: what is then trimmed off all round leaves their points where they belong. Derived geometry.
+ */
+export function overMark(finished: RootSum, how: HowMade): RootSum {
+  const raw = r.plus(finished, straightExtra(how.seam));
+  return r.minus(r.whole(q.fromInteger(r.upToMark(raw, how.mark))), raw);
+}
+
+/**
+ * The steps of flipped corners: they are folded out, so their seams are pressed to them. A base that was rounded up
+ * is trimmed afterwards.
+ */
 export function flipStep(
   base: number,
   squares: readonly { piece: number; corner: Corner }[],
   role: string,
+  trim: "point" | "round",
 ): RecipeStep[] {
-  return [{ do: "flip", base, squares, press: { to: "part", part: role } }];
+  return [
+    { do: "flip", base, squares, press: { to: "part", part: role } },
+    { do: "trim", by: trim },
+  ];
 }

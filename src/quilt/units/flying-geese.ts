@@ -1,6 +1,6 @@
 import * as q from "../../length/rational.ts";
 import { type Asked, diagonalOf, straightExtra } from "./allowance.ts";
-import { flipped, flipStep } from "./flip.ts";
+import { flipped, flipStep, overMark } from "./flip.ts";
 import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
 import { at } from "./outlines.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
@@ -98,13 +98,16 @@ const stitchAndFlip = method(
   "stitch-and-flip",
   "one rectangle and two squares; one goose, corners cut off",
   (design, how) => {
-    const side = withSeamsAdded(along(design), how);
+    // Half of what the width is over goes off the lower edge, the rest off the upper: the point keeps its seam.
+    const over = r.times(overMark(across(design), how), r.whole(q.rational(1n, 2n)));
+    const high = r.plus(along(design), over);
+    const side = withSeamsAdded(high, how);
     const flip = flipped(side, how, 2);
     return {
       ...NOTHING_MORE,
       unitsPerSet: 1,
       pieces: [
-        patchPiece("goose", across(design), along(design), how, [[lie(0, "goose", 0)]]),
+        patchPiece("goose", across(design), high, how, [[lie(0, "goose", 0)]]),
         square({
           role: "sky",
           side: plain(side),
@@ -128,6 +131,7 @@ const stitchAndFlip = method(
           { piece: 2, corner: "top-right" },
         ],
         "sky",
+        "point",
       ),
       corners: flip.corners,
       bonus: [flip.bonus],

@@ -1,10 +1,11 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
+import type { Ticks } from "../../length/types.ts";
 import { notSquare } from "./design.ts";
 import { bounds, rectangle, toRoots } from "./outlines.ts";
-import { lie, methodsOf, NOTHING_MORE, patchPiece, withSeamsAdded } from "./recipe.ts";
+import { lie, methodsOf, NOTHING_MORE, patchPiece } from "./recipe.ts";
 import * as r from "./roots.ts";
-import type { UnitDesign, UnitKind, UnitMethod, UnitPatch } from "./types.ts";
+import type { HowMade, RecipeStep, UnitDesign, UnitKind, UnitMethod, UnitPatch } from "./types.ts";
 
 /*
  *   +-----------+      round: logs go on clockwise, each over the end of the one before:
@@ -113,35 +114,113 @@ function check(design: UnitDesign): ReturnType<UnitKind["check"]> {
   return null;
 }
 
+/** A log as it is cut, and what is there when it is sewn on. */
+interface CutLog {
+  patch: UnitPatch;
+  /** As it lies in the unit, in ticks. */
+  across: Rational;
+  along: Rational;
+  /** Raw size once it is on, and after the trim that ends its round; null where nothing is trimmed. */
+  trim: { across: Ticks; along: Ticks } | null;
+}
+
+const onMarkAbove = (value: Rational, how: HowMade): Rational =>
+  q.fromInteger(r.upToMark(r.whole(value), how.mark));
+
+/**
+ * Logs as cut: all as wide as the mark above their finished width and two seams, each as long as the side it is sewn
+ * to, which follows from the widths before it. What a round comes out too large is trimmed before the next, so that
+ * no rounding adds up. Derived geometry.
+ */
+function logsAsCut(laying: Laying, design: UnitDesign, how: HowMade): CutLog[] {
+  const least = onMarkAbove(q.add(logWidth(design), q.mul(how.seam, q.fromInteger(2))), how);
+  // With a seam allowance off the marks a round may come out between two of them: one mark more makes it up.
+  return (
+    logsOfWidth(least, laying, design, how) ??
+    logsOfWidth(q.add(least, q.fromInteger(how.mark)), laying, design, how) ??
+    []
+  );
+}
+
+/** The logs cut so wide; null when a round comes out smaller than the mark it is to be trimmed to. */
+function logsOfWidth(width: Rational, laying: Laying, design: UnitDesign, how: HowMade): CutLog[] | null {
+  const [centre, ...around] = patchesOf(laying, design);
+  if (centre === undefined) return [];
+  const seams = q.mul(how.seam, q.fromInteger(2));
+  const finished = logWidth(design);
+  const inside = q.sub(design.across, q.mul(finished, q.fromInteger(2 * design.count)));
+  const middle = onMarkAbove(q.add(inside, seams), how);
+  const cut: CutLog[] = [{ patch: centre, across: middle, along: middle, trim: null }];
+  let size = { across: middle, along: middle };
+  for (const [i, patch] of around.entries()) {
+    const upright = /(left|right)$/.test(patch.spot);
+    // A side off the marks takes a log cut to the mark above; its end is trimmed level.
+    const long = onMarkAbove(upright ? size.along : size.across, how);
+    const grown = q.sub(width, seams);
+    size = upright
+      ? { across: q.add(size.across, grown), along: size.along }
+      : { across: size.across, along: q.add(size.along, grown) };
+    const log: CutLog = {
+      patch,
+      across: upright ? width : long,
+      along: upright ? long : width,
+      trim: null,
+    };
+    if ((i + 1) % laying.order.length === 0) {
+      const round = (i + 1) / laying.order.length;
+      const wanted = q.add(inside, q.mul(finished, q.fromInteger(2 * round)));
+      const target = onMarkAbove(q.add(wanted, seams), how);
+      if (q.compare(size.across, target) < 0) return null;
+      if (q.compare(size.across, target) > 0) {
+        const side = Number(target.n);
+        // The last trim is the unit's own.
+        if (round < design.count) log.trim = { across: side, along: side };
+        size = { across: target, along: target };
+      }
+    }
+    cut.push(log);
+  }
+  return cut;
+}
+
 function cutLogs(laying: Laying): UnitMethod {
   return methodsOf(laying.name)("cut logs", "every log cut to its length before sewing", (design, how) => {
-    const logs = patchesOf(laying, design).map((patch) => ({ patch, box: bounds(toRoots(patch.outline)) }));
+    const logs = logsAsCut(laying, design, how);
+    const upright = ({ patch }: CutLog): boolean => /(left|right)$/.test(patch.spot);
+    const long = (log: CutLog): Rational => (upright(log) ? log.along : log.across);
     return {
       ...NOTHING_MORE,
       unitsPerSet: 1,
       loose: true,
-      pieces: logs.map(({ patch, box }) =>
-        patchPiece(patch.role, box.across, box.along, how, [[lie(0, patch.spot, 0)]]),
-      ),
-      seams: logs.slice(1).map(({ patch, box }) => ({
-        what: `${patch.spot} log`,
-        length: withSeamsAdded(r.largest([box.across, box.along]), how),
+      pieces: logs.map((log) => {
+        const box = bounds(toRoots(log.patch.outline));
+        const piece = patchPiece(log.patch.role, box.across, box.along, how, [[lie(0, log.patch.spot, 0)]]);
+        return {
+          ...piece,
+          across: { ...piece.across, meets: r.whole(log.across) },
+          along: { ...piece.along, meets: r.whole(log.along) },
+        };
+      }),
+      seams: logs.slice(1).map((log) => ({
+        what: `${log.patch.spot} log`,
+        length: r.whole(long(log)),
         count: 1,
         bias: false,
       })),
-      steps: logs.slice(1).map(({ patch }, i) => {
+      steps: logs.slice(1).flatMap(({ patch, trim }, i): RecipeStep[] => {
         const before = i === 0 ? "centre" : `up to ${logs[i]?.patch.spot}`;
         const makes = i === logs.length - 2 ? "unit" : `up to ${patch.spot}`;
         const after = /(right|bottom)$/.test(patch.spot);
-        return {
-          do: "join" as const,
+        const join: RecipeStep = {
+          do: "join",
           makes,
           parts: after ? [before, patch.spot] : [patch.spot, before],
-          way: /(top|bottom)$/.test(patch.spot) ? ("down" as const) : ("across" as const),
-          press: { to: "outside" as const },
+          way: /(top|bottom)$/.test(patch.spot) ? "down" : "across",
+          press: { to: "outside" },
         };
+        return trim === null ? [join] : [join, { do: "trim", by: "round", to: trim }];
       }),
-      sources: ["derived geometry: finished log + 2 seams both ways"],
+      sources: ["derived geometry: log width + 2 seams, as long as the side it is sewn to"],
     };
   });
 }

@@ -2,6 +2,7 @@ import * as q from "../../length/rational.ts";
 import { type Asked, type Cut, cutSize, straightExtra } from "./allowance.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
+import { unitAsSewn } from "./sewn-sizes.ts";
 import { finishShape, type ShapeDraft } from "./shapes.ts";
 import type {
   Bonus,
@@ -38,6 +39,7 @@ export interface PieceDraft {
 export interface SetDraft {
   name: string;
   cut: StripSet["cut"];
+  /** Of no account where the cut slants: there it follows from the strip as cut. */
   segment: Asked;
   segmentsPerUnit: number;
   shape: ShapeDraft | null;
@@ -65,6 +67,8 @@ export interface RecipeDraft {
   biasSides: Recipe["biasSides"];
   notes: readonly string[];
   sources: readonly string[];
+  /** Set where patches are cut exactly, off the marks: the unit comes out true whatever is rounded up. */
+  true?: true;
 }
 
 /** What a kind leaves out most of the time. */
@@ -150,6 +154,7 @@ export function finishPiece(draft: PieceDraft, how: HowMade): RecipePiece {
     freeLay: draft.freeLay === null ? null : finishFreeLay(draft.freeLay, how),
     otherRounding:
       across.other === null && along.other === null ? null : { across: other(across), along: other(along) },
+    tradeShort: across.tradeShort || along.tradeShort,
   };
 }
 
@@ -166,9 +171,30 @@ function finishFreeLay(
   };
 }
 
+/** Along the edge of a strip as cut, how far slanting cuts lie apart that are set on the ruler square to them. */
+const SLANTED = {
+  /** Parallel cuts at 45 degrees, the strip's width apart: width x root 2. */
+  "diamond-45": r.rootOf(q.fromInteger(2)),
+  /** To and fro at 60 degrees: the base of a triangle as high as the strip, width x 2 / root 3. */
+  "triangle-60": r.rootOf(q.rational(4n, 3n)),
+} as const;
+
 function finishSet(draft: SetDraft, how: HowMade): StripSet {
-  // Slanting cuts are set by a line on the ruler, not measured along the edge: the spacing needs no mark.
-  const segment = cutSize(draft.segment, draft.cut === "square" ? how : { ...how, mark: 1 });
+  const strips = draft.strips.map((strip): SetStrip => {
+    const width = cutSize(strip.width, how);
+    return {
+      role: strip.role,
+      width: width.ticks,
+      roundedUp: width.roundedUp,
+      formula: strip.formula,
+      lies: strip.lies,
+    };
+  });
+  const high = r.whole(q.fromInteger(strips[0]?.width ?? 0));
+  const segment =
+    draft.cut === "square"
+      ? cutSize(draft.segment, how)
+      : { ticks: r.upToMark(r.times(high, SLANTED[draft.cut]), 1), roundedUp: false };
   return {
     name: draft.name,
     cut: draft.cut,
@@ -177,16 +203,7 @@ function finishSet(draft: SetDraft, how: HowMade): StripSet {
     mark: how.mark,
     segmentsPerUnit: draft.segmentsPerUnit,
     shape: draft.shape === null ? null : finishShape(draft.shape),
-    strips: draft.strips.map((strip): SetStrip => {
-      const width = cutSize(strip.width, how);
-      return {
-        role: strip.role,
-        width: width.ticks,
-        roundedUp: width.roundedUp,
-        formula: strip.formula,
-        lies: strip.lies,
-      };
-    }),
+    strips,
   };
 }
 
@@ -247,15 +264,40 @@ function areas(
   return { cut, finished, corners, trimmed, seams: cut - finished - corners - trimmed };
 }
 
-function fallsShort(draft: RecipeDraft, how: HowMade): boolean {
-  if (how.rounding === "exact") return false;
-  const short = (asked: Asked): boolean =>
-    r.compareRoots(r.whole(q.fromInteger(cutSize(asked, how).ticks)), r.plus(asked.exact, asked.room)) < 0;
-  return draft.pieces.some((piece) => short(piece.across) || short(piece.along));
+const SHORT_NOTE =
+  "The usual constants fall short of exact geometry at this size: the exact size is cut, or the piece would be too small.";
+
+/** Tells of strips that were rounded up for slanting cuts. */
+function withWideShapes(steps: readonly RecipeStep[], sets: readonly StripSet[]): readonly RecipeStep[] {
+  return steps.map((step) =>
+    step.do === "cut-shapes" && sets[step.set]?.strips.some(({ roundedUp }) => roundedUp) === true
+      ? { ...step, wide: true as const }
+      : step,
+  );
 }
 
-const SHORT_NOTE =
-  "The usual constants fall a little short of exact geometry here: sew a scant seam, or use exact rounding.";
+/** Whether the pieces as cut sew up to more than the unit is to measure. */
+function isLarger(
+  draft: RecipeDraft,
+  made: Pick<Recipe, "pieces" | "stripSets" | "steps" | "trimTo">,
+  how: HowMade,
+): boolean {
+  if (draft.true === true) return false;
+  const asked = draft.pieces.flatMap((piece) => [piece.across, piece.along]);
+  const room = asked.some((one) => one.room.length > 0);
+  const sewn = unitAsSewn(made, Math.round(q.toNumber(how.seam)));
+  const exact = draft.steps.some((step) => step.do === "pair" || step.do === "small-on-large");
+  if (sewn !== null && !exact) {
+    const { across, along } = made.trimTo;
+    return room || sewn.across > across || sewn.along > along;
+  }
+  return (
+    room ||
+    made.pieces.some((piece) => piece.roundedUp) ||
+    made.stripSets.some(({ strips }) => strips.some(({ roundedUp }) => roundedUp)) ||
+    (how.rounding === "trade" && asked.some((one) => one.trade !== null))
+  );
+}
 
 /**
  * Rounds a draft to the ruler and adds up what it costs.
@@ -264,8 +306,15 @@ const SHORT_NOTE =
 export function finishRecipe(draft: RecipeDraft, design: UnitDesign, how: HowMade): Recipe {
   const pieces = draft.pieces.map((piece) => finishPiece(piece, how));
   const stripSets = draft.stripSets.map((set) => finishSet(set, how));
-  const asked = draft.pieces.flatMap((piece) => [piece.across, piece.along]);
-  const raw = (side: q.Rational): number => r.upToMark(withSeamsAdded(r.whole(side), how), 1);
+  // Nothing is trimmed to a size the ruler has no mark for: the unit is left as much larger.
+  const raw = (side: q.Rational): number => r.upToMark(withSeamsAdded(r.whole(side), how), how.mark);
+  const trimTo = { across: raw(design.across), along: raw(design.along) };
+  const needed = isLarger(
+    draft,
+    { pieces, stripSets, steps: draft.steps, trimTo: { ...trimTo, needed: true } },
+    how,
+  );
+  const trims = draft.steps.some((step) => step.do === "trim" && step.to === undefined);
   return {
     kind: draft.kind,
     method: draft.method,
@@ -274,14 +323,11 @@ export function finishRecipe(draft: RecipeDraft, design: UnitDesign, how: HowMad
     pieces,
     stripSets,
     seams: draft.seams.map((seam): RecipeSeam => ({ ...seam, length: r.upToMark(seam.length, 1) })),
-    steps: draft.steps,
-    trimTo: {
-      across: raw(design.across),
-      along: raw(design.along),
-      needed:
-        pieces.some((piece) => piece.roundedUp) ||
-        asked.some((one) => one.room.length > 0 || (how.rounding === "trade" && one.trade !== null)),
-    },
+    steps:
+      needed && !trims && draft.steps.length > 0
+        ? [...draft.steps, { do: "trim", by: "round" }]
+        : withWideShapes(draft.steps, stripSets),
+    trimTo: { ...trimTo, needed },
     areas: areas(draft, { pieces, stripSets }, design),
     bonus: draft.bonus
       .map((one): Bonus => ({ ...one, unfinished: r.downToMark(one.unfinished, how.mark) }))
@@ -289,7 +335,7 @@ export function finishRecipe(draft: RecipeDraft, design: UnitDesign, how: HowMad
       .filter((one) => r.compareRoots(r.whole(q.fromInteger(one.unfinished)), straightExtra(how.seam)) > 0),
     biasSides: draft.biasSides,
     direction: directions(draft),
-    notes: fallsShort(draft, how) ? [...draft.notes, SHORT_NOTE] : draft.notes,
+    notes: pieces.some(({ tradeShort }) => tradeShort) ? [...draft.notes, SHORT_NOTE] : draft.notes,
     sources: draft.sources,
   };
 }

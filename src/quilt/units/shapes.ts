@@ -1,4 +1,6 @@
+import * as q from "../../length/rational.ts";
 import { bounds, type RootOutline, type RootPoint } from "./outlines.ts";
+import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
 import type { PatchShape, Quarter, ShapePoint } from "./types.ts";
 
@@ -12,6 +14,25 @@ export interface ShapeDraft {
   cut: RootOutline;
   seam: RootOutline;
   marks: readonly RootPoint[];
+}
+
+/**
+ * A shape whose edges all lie equally far from its middle, cut from a strip as wide as the ruler allows: the seam line
+ * stays the patch's own, the cut line is the same shape enlarged about its middle.
+ * @param seam the finished patch
+ * @param factor how much larger the cut shape is than the finished one
+ */
+export function enlargedShape(seam: RootOutline, factor: RootSum): ShapeDraft {
+  const share = r.whole(q.rational(1n, BigInt(seam.length)));
+  const middle = {
+    x: r.times(r.plus(...seam.map(({ x }) => x)), share),
+    y: r.times(r.plus(...seam.map(({ y }) => y)), share),
+  };
+  const cut = seam.map(({ x, y }) => ({
+    x: r.plus(middle.x, r.times(r.minus(x, middle.x), factor)),
+    y: r.plus(middle.y, r.times(r.minus(y, middle.y), factor)),
+  }));
+  return { cut, seam, marks: [] };
 }
 
 /** Puts the origin in the corner of the box round the cut line and rounds to the nearest tick. */

@@ -14,6 +14,7 @@ import { areaOf, atSurd, toRoots } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
+import { enlargedShape } from "./shapes.ts";
 import { templatesMethod } from "./templates.ts";
 import type { ExactPoint, HowMade, UnitDesign, UnitKind, UnitPatch } from "./types.ts";
 
@@ -108,7 +109,10 @@ function strip(
     segment: plain(r.times(width, r.times(r.rootOf(q.fromInteger(3)), r.whole(q.rational(2n, 3n))))),
     segmentsPerUnit: mine.length,
     // Every triangle in the strip is this one, every second one on its head.
-    shape: { cut: toRoots(whole(0, design, how.seam)), seam: toRoots(whole(0, design, q.ZERO)), marks: [] },
+    shape: enlargedShape(
+      toRoots(whole(0, design, q.ZERO)),
+      r.over(r.whole(q.fromInteger(r.upToMark(width, how.mark))), r.whole(design.along)),
+    ),
     strips: [
       {
         role,

@@ -1,6 +1,6 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
-import { flipped, flipStep } from "./flip.ts";
+import { flipped, flipStep, overMark } from "./flip.ts";
 import { at } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
@@ -115,7 +115,8 @@ const stitchAndFlip = methodsOf(NAME)(
   "stitch-and-flip",
   "small squares sewn over the corners and folded back",
   (design, how) => {
-    const side = withSeamsAdded(r.whole(legOf(design)), how);
+    const over = r.largest([design.across, design.along].map((whole) => overMark(r.whole(whole), how)));
+    const side = r.plus(withSeamsAdded(r.whole(legOf(design)), how), over);
     const flip = flipped(side, how, design.corners.length);
     const formula = "finished corner + 2 seams";
     const corners = ORDER.filter((corner) => design.corners.includes(corner));
@@ -141,6 +142,7 @@ const stitchAndFlip = methodsOf(NAME)(
         0,
         corners.map((corner, i) => ({ piece: i + 1, corner })),
         "corners",
+        "round",
       ),
       corners: flip.corners,
       bonus: [flip.bonus],

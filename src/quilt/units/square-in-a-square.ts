@@ -1,7 +1,7 @@
 import * as q from "../../length/rational.ts";
 import { type Asked, diagonalOf, sideOf } from "./allowance.ts";
 import { notSquare } from "./design.ts";
-import { flipped, flipStep } from "./flip.ts";
+import { flipped, flipStep, overMark } from "./flip.ts";
 import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
 import { at } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "./recipe.ts";
@@ -127,7 +127,8 @@ const stitchAndFlip = method(
   "stitch-and-flip",
   "one large square and four small ones; corners cut off",
   (design, how) => {
-    const side: RootSum = withSeamsAdded(r.whole(q.mul(design.across, HALF)), how);
+    const over = overMark(r.whole(design.across), how);
+    const side: RootSum = r.plus(withSeamsAdded(r.whole(q.mul(design.across, HALF)), how), over);
     const flip = flipped(side, how, 4);
     return {
       ...NOTHING_MORE,
@@ -155,6 +156,7 @@ const stitchAndFlip = method(
           { piece: 4, corner: "bottom-left" },
         ],
         "corners",
+        "point",
       ),
       corners: flip.corners,
       bonus: [flip.bonus],

@@ -1,3 +1,4 @@
+import type { Ticks } from "../../length/types.ts";
 import type { Corner } from "./types.ts";
 
 /**
@@ -9,6 +10,13 @@ export type RecipePress =
   | { to: "darker" | "outside" | "one-way" | "by-turns" | "open" }
   /** Towards what was named so: a role, a spot, or what an earlier step made. */
   | { to: "part"; part: string };
+
+/** A point where a seam turns: finished ticks from the unit's upper left corner, and the patches that meet there. */
+export interface SetInCorner {
+  x: Ticks;
+  y: Ticks;
+  spots: readonly string[];
+}
 
 /**
  * One thing the hands do to a set, in order. A step names what it takes: `pieces` by their index in the recipe,
@@ -49,11 +57,15 @@ export type RecipeStep =
     }
   /** Strips of one set sewn side by side, then cut into segments named by the set and their place: `A1`, `A2`. */
   | { do: "strip-set"; set: number; press: RecipePress }
-  /** Shapes cut from single strips with slanting cuts. */
-  | { do: "cut-shapes"; set: number }
+  /**
+   * Shapes cut from single strips with slanting cuts. `wide`: the strip was rounded up to the mark, so that the edges
+   * lie further than a seam allowance outside the seam lines, which are the template's.
+   */
+  | { do: "cut-shapes"; set: number; wide?: true }
   /**
    * Parts sewn edge to edge, in order: side by side, one below another, or along the edge they share.
-   * `setIn`: the seam goes round a corner, or stops before the edge.
+   * `setIn`: the seam goes round a corner, or stops before the edge. `corners`: the points where it turns, in
+   * finished ticks of the unit's own frame, with the patches that meet there.
    */
   | {
       do: "join";
@@ -62,10 +74,15 @@ export type RecipeStep =
       way: "across" | "down" | "edge";
       press: RecipePress;
       setIn?: true;
+      corners?: readonly SetInCorner[];
     }
   /**
    * Brought to size. `diagonal`: the ruler's diagonal on the seam; `cross`: both seams into the corners; `point`:
    * a seam allowance beyond the point; `corners`: the seam through the corners of the seam lines; `ends`: only the
-   * ends; `round`: alike on all sides.
+   * ends; `round`: alike on all sides. `to`: a size on the way, raw; absent for the unit's own.
    */
-  | { do: "trim"; by: "diagonal" | "cross" | "point" | "corners" | "ends" | "round" };
+  | {
+      do: "trim";
+      by: "diagonal" | "cross" | "point" | "corners" | "ends" | "round";
+      to?: { across: Ticks; along: Ticks };
+    };

@@ -5,32 +5,38 @@ function setHeight(set: StripSet): Ticks {
   return set.strips.reduce((sum, strip) => sum + strip.width, 0);
 }
 
-/** How many segments a set of this strip length gives. */
-export function segmentsFrom(set: StripSet, stripLength: Ticks): number {
-  const fits = (length: Ticks, size: Ticks): number => Math.max(0, Math.floor(length / size));
+/**
+ * What is lost at the end where the first cut is made. A sewn set is squared there; a single strip that is cut at a
+ * slant needs no squaring, but its first slanting cut costs a triangle as long as the strip is wide.
+ */
+function firstEnd(set: StripSet, straighten: Ticks): Ticks {
   switch (set.cut) {
     case "square":
-      return fits(stripLength, set.segment);
+      return straighten;
     case "diamond-45":
-      // The first slanting cut loses a triangle as long as the strip is wide.
-      return fits(stripLength - setHeight(set), set.segment);
+      return setHeight(set);
     case "triangle-60":
-      // Triangles lean to and fro: every one after the first adds half a base.
-      return Math.max(0, fits(2 * stripLength, set.segment) - 1);
+      return 0;
   }
 }
 
+/**
+ * How many segments a set of this strip length gives.
+ * @param straighten what squaring its end takes, in ticks
+ */
+export function segmentsFrom(set: StripSet, stripLength: Ticks, straighten: Ticks): number {
+  const left = stripLength - firstEnd(set, straighten);
+  const fits = (length: Ticks): number => Math.max(0, Math.floor(length / set.segment));
+  // Triangles lean to and fro: every one after the first adds half a base.
+  return set.cut === "triangle-60" ? Math.max(0, fits(2 * left) - 1) : fits(left);
+}
+
 /** The least strip length that gives so many segments. */
-function lengthForSegments(set: StripSet, segments: number): Ticks {
+function lengthForSegments(set: StripSet, segments: number, straighten: Ticks): Ticks {
   if (segments === 0) return 0;
-  switch (set.cut) {
-    case "square":
-      return segments * set.segment;
-    case "diamond-45":
-      return segments * set.segment + setHeight(set);
-    case "triangle-60":
-      return Math.ceil(((segments + 1) * set.segment) / 2);
-  }
+  const run =
+    set.cut === "triangle-60" ? Math.ceil(((segments + 1) * set.segment) / 2) : segments * set.segment;
+  return run + firstEnd(set, straighten);
 }
 
 /**
@@ -38,24 +44,28 @@ function lengthForSegments(set: StripSet, segments: number): Ticks {
  * of shorter strips, just long enough (to the ruler mark) for the segments still wanted, so no cloth is sewn to be thrown away.
  * @param units finished units wanted
  * @param usableWidth strip length of a full set, selvages off
+ * @param straighten taken off one end of every set to square it, the short one too; slanting cuts need none
  * @returns null when not even one segment fits the width
  */
-export function countSets(set: StripSet, units: number, usableWidth: Ticks): StripSetCount | null {
+export function countSets(
+  set: StripSet,
+  units: number,
+  usableWidth: Ticks,
+  straighten: Ticks,
+): StripSetCount | null {
   const wanted = units * set.segmentsPerUnit;
-  const perFull = segmentsFrom(set, usableWidth);
-  if (perFull === 0) return wanted === 0 ? noSets(perFull, usableWidth) : null;
-  const fullSets = Math.floor(wanted / perFull);
+  const perFull = segmentsFrom(set, usableWidth, straighten);
+  const squared = set.cut === "square" ? straighten : 0;
+  if (perFull === 0 && wanted > 0) return null;
+  const fullSets = perFull === 0 ? 0 : Math.floor(wanted / perFull);
   const lastSegments = wanted - fullSets * perFull;
+  const lastLength = Math.ceil(lengthForSegments(set, lastSegments, straighten) / set.mark) * set.mark;
   return {
     fullSets,
     segmentsPerFullSet: perFull,
-    lastLength: Math.min(usableWidth, Math.ceil(lengthForSegments(set, lastSegments) / set.mark) * set.mark),
+    lastLength: Math.min(usableWidth, lastLength),
     lastSegments,
     fullLength: usableWidth,
-    straighten: 0,
+    straighten: squared,
   };
-}
-
-function noSets(segmentsPerFullSet: number, fullLength: Ticks): StripSetCount {
-  return { fullSets: 0, segmentsPerFullSet, lastLength: 0, lastSegments: 0, fullLength, straighten: 0 };
 }

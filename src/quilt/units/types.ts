@@ -157,6 +157,8 @@ export interface RecipePiece {
   freeLay: { across: Ticks; along: Ticks; roundedUp: boolean; template: PatchShape } | null;
   /** Size the same piece has by the other rounding, when it differs; null when it does not. */
   otherRounding: { across: Ticks; along: Ticks } | null;
+  /** The trade's constant was asked for and is too small here: the piece is cut by exact geometry. */
+  tradeShort: boolean;
 }
 
 /** One way to lay a piece on a directional print. */
@@ -196,7 +198,10 @@ export interface StripSet {
    * `triangle-60`, cuts at 60 degrees leaning to and fro. `segment` is measured along the strip's edge.
    */
   cut: "square" | "diamond-45" | "triangle-60";
-  /** Length of a segment along the strip, as cut. */
+  /**
+   * Length of a segment along the strip, as cut. Slanting cuts are set on the ruler square to them, as far apart as
+   * the strip is wide: along the edge that is no mark, and it follows from the strip as cut.
+   */
   segment: Ticks;
   segmentRoundedUp: boolean;
   /** Ruler mark that the strips of a short last set are cut to, slanting segments included. */
@@ -256,7 +261,10 @@ export interface Recipe {
   stripSets: readonly StripSet[];
   seams: readonly RecipeSeam[];
   steps: readonly RecipeStep[];
-  /** Raw size of the finished unit: trim to it. `needed` is false when the units come out true. */
+  /**
+   * Raw size of the finished unit, on the ruler's marks: trim to it. `needed` is false when the units come out true,
+   * and true whenever the pieces as cut sew up to more.
+   */
   trimTo: { across: Ticks; along: Ticks; needed: boolean };
   areas: RecipeAreas;
   bonus: readonly Bonus[];

@@ -104,8 +104,9 @@ describe.each(UNIT_KINDS.map((kind) => [kind.name, kind] as const))("outlines of
 
 test("the area of a cut outline is the patch, its edges and its corners", () => {
   // derived geometry (Steiner's formula with square corners): area + seam x edges + seam^2 x sum of tan(turn / 2)
-  const kite = recipeOf("eight-pointed star", "from strips", unit(8, 8), QUARTER).stripSets[0]?.shape;
-  const triangle = recipeOf("sixty-degree triangles", "from strips", unit(9, 3), QUARTER).stripSets[0]?.shape;
+  const fine = { ...QUARTER, mark: 1 };
+  const kite = recipeOf("eight-pointed star", "from strips", unit(8, 8), fine).stripSets[0]?.shape;
+  const triangle = recipeOf("sixty-degree triangles", "from strips", unit(9, 3), fine).stripSets[0]?.shape;
   for (const shape of [kite, triangle]) {
     if (shape === null || shape === undefined) throw new Error("no outline");
     const { seam: line } = shape;

@@ -27,12 +27,13 @@ test("the sets counted give every segment wanted, and the short last one is no l
       sets,
       fc.integer({ min: 0, max: 200 }),
       fc.integer({ min: 100, max: 360 }),
-      (set, units, width) => {
+      fc.constantFrom(0, 4 * MARK, 5 * MARK + 700),
+      (set, units, width, straighten) => {
         const usable = width * MARK;
-        const count = countSets(set, units, usable);
+        const count = countSets(set, units, usable, straighten);
         const wanted = units * set.segmentsPerUnit;
         if (count === null) {
-          expect(segmentsFrom(set, usable)).toBe(0);
+          expect(segmentsFrom(set, usable, straighten)).toBe(0);
           return;
         }
         expect(count.fullSets * count.segmentsPerFullSet + count.lastSegments).toBe(wanted);
@@ -41,8 +42,8 @@ test("the sets counted give every segment wanted, and the short last one is no l
         expect(count.lastLength % MARK).toBe(0);
         expect(count.lastLength === 0).toBe(count.lastSegments === 0);
         if (count.lastSegments === 0) return;
-        expect(segmentsFrom(set, count.lastLength)).toBeGreaterThanOrEqual(count.lastSegments);
-        expect(segmentsFrom(set, count.lastLength - MARK)).toBeLessThan(count.lastSegments);
+        expect(segmentsFrom(set, count.lastLength, straighten)).toBeGreaterThanOrEqual(count.lastSegments);
+        expect(segmentsFrom(set, count.lastLength - MARK, straighten)).toBeLessThan(count.lastSegments);
       },
     ),
     { seed: 1880, numRuns: 500 },

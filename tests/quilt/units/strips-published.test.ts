@@ -24,6 +24,9 @@ function set(strips: readonly number[], segment: number, segmentsPerUnit = 1): S
   };
 }
 
+/** The sources cut their first segment at the strip's very end: they leave no room to square a set. */
+const UNSQUARED = 0;
+
 /** Raw height of a set once sewn, in inches, 1/4 in seams. */
 function sewnHeight(made: StripSet): number {
   const raw = made.strips.reduce((sum, strip) => sum + strip.width, 0) / INCH;
@@ -36,9 +39,13 @@ describe("strip piecing", () => {
     const { stripSets } = recipeOf("nine-patch", "strip sets", unit(6, 6), QUARTER);
     const [a, b] = stripSets;
     if (a === undefined || b === undefined) throw new Error("two sets");
-    expect(segmentsFrom(a, 21 * INCH)).toBe(8);
-    expect(countSets(a, 4, 21 * INCH)).toMatchObject({ fullSets: 1, lastSegments: 0 });
-    expect(countSets(b, 4, 21 * INCH)).toMatchObject({ fullSets: 0, lastSegments: 4, lastLength: 10 * INCH });
+    expect(segmentsFrom(a, 21 * INCH, UNSQUARED)).toBe(8);
+    expect(countSets(a, 4, 21 * INCH, UNSQUARED)).toMatchObject({ fullSets: 1, lastSegments: 0 });
+    expect(countSets(b, 4, 21 * INCH, UNSQUARED)).toMatchObject({
+      fullSets: 0,
+      lastSegments: 4,
+      lastLength: 10 * INCH,
+    });
   });
 
   test("four-patches of 8 in: 25 sets of 22 in strips give 100 segments, 50 blocks", () => {
@@ -47,7 +54,7 @@ describe("strip piecing", () => {
     const [a] = recipe.stripSets;
     if (a === undefined) throw new Error("one set");
     expect([a.segment / INCH, a.strips[0]?.width]).toEqual([4.5, 4.5 * INCH]);
-    expect(countSets(a, 50, 22 * INCH)).toMatchObject({
+    expect(countSets(a, 50, 22 * INCH, UNSQUARED)).toMatchObject({
       fullSets: 25,
       segmentsPerFullSet: 4,
       lastLength: 0,
@@ -61,12 +68,12 @@ describe("strip piecing", () => {
     if (a === undefined) throw new Error("one set");
     expect(a.strips.map((strip) => strip.width / INCH)).toEqual([2.5, 2.5, 2.5, 2.5, 2.5]);
     expect(sewnHeight(a)).toBe(10.5);
-    expect(countSets(a, 42, 40 * INCH)).toMatchObject({
+    expect(countSets(a, 42, 40 * INCH, UNSQUARED)).toMatchObject({
       fullSets: 14,
       segmentsPerFullSet: 3,
       lastSegments: 0,
     });
-    const wide = countSets(a, 42, 42 * INCH);
+    const wide = countSets(a, 42, 42 * INCH, UNSQUARED);
     expect(wide).toMatchObject({
       fullSets: 10,
       segmentsPerFullSet: 4,
@@ -79,12 +86,12 @@ describe("strip piecing", () => {
     // "Rail-fence baby quilt blueprint", Raevenfea; there the 25th is pieced from remainders
     const [a] = recipeOf("rails", "strip sets", { ...unit(8, 8), count: 4 }, QUARTER).stripSets;
     if (a === undefined) throw new Error("one set");
-    expect(countSets(a, 25, 42 * INCH)).toMatchObject({
+    expect(countSets(a, 25, 42 * INCH, UNSQUARED)).toMatchObject({
       fullSets: 6,
       lastSegments: 1,
       lastLength: 8.5 * INCH,
     });
-    const wide = countSets(a, 25, 42.5 * INCH);
+    const wide = countSets(a, 25, 42.5 * INCH, UNSQUARED);
     expect(wide).toMatchObject({ fullSets: 5, lastSegments: 0 });
     expect((wide?.fullSets ?? 0) * a.strips.length).toBe(20);
   });
@@ -100,7 +107,7 @@ describe("strip piecing", () => {
     ["four 8 1/2 in squares from 42 in", [2.5, 2.5, 2.5, 2.5], 8.5, 42, 4, 1, 4],
   ] as const)("%s", (_, strips, segment, width, units, sets, perSet) => {
     const made = set(strips, segment);
-    expect(countSets(made, units, width * INCH)).toMatchObject({
+    expect(countSets(made, units, width * INCH, UNSQUARED)).toMatchObject({
       fullSets: sets,
       segmentsPerFullSet: perSet,
       lastSegments: 0,
@@ -112,21 +119,21 @@ describe("strip piecing", () => {
     // "Fussy-Cut Baby Quilt", American Patchwork & Quilting, 2013, trims to 10 in and asks for five
     const made = set([2.5, 2.5, 2.25, 2, 1.75, 1.75], 3.5);
     expect(sewnHeight(made)).toBe(10.25);
-    expect(segmentsFrom(made, 21 * INCH)).toBe(6);
+    expect(segmentsFrom(made, 21 * INCH, UNSQUARED)).toBe(6);
   });
 
   test("10 to 12 segments of 3 1/2, 18 to 21 of 2 in, by the width", () => {
     // "Nine-patch mystery quilt, part 4", equilters.com library: low figures from about 36 in
-    expect([36, 42].map((width) => segmentsFrom(set([1], 3.5), width * INCH))).toEqual([10, 12]);
-    expect([36, 42].map((width) => segmentsFrom(set([1], 2), width * INCH))).toEqual([18, 21]);
+    expect([36, 42].map((width) => segmentsFrom(set([1], 3.5), width * INCH, UNSQUARED))).toEqual([10, 12]);
+    expect([36, 42].map((width) => segmentsFrom(set([1], 2), width * INCH, UNSQUARED))).toEqual([18, 21]);
   });
 
   test("four 25-patches: twelve segments of one set, eight of the other", () => {
     // "Vintage-Inspired Crib Quilt", American Patchwork & Quilting, 2013
     const a = set([2.5, 2.5, 2.5, 2.5, 2.5], 2.5, 3);
     const b = set([2.5, 2.5, 2.5, 2.5, 2.5], 2.5, 2);
-    expect(countSets(a, 4, 42 * INCH)).toMatchObject({ fullSets: 0, lastSegments: 12 });
-    expect(countSets(b, 4, 42 * INCH)).toMatchObject({ fullSets: 0, lastSegments: 8 });
+    expect(countSets(a, 4, 42 * INCH, UNSQUARED)).toMatchObject({ fullSets: 0, lastSegments: 12 });
+    expect(countSets(b, 4, 42 * INCH, UNSQUARED)).toMatchObject({ fullSets: 0, lastSegments: 8 });
   });
 
   test("60 segments of 2 1/2 in: four sets at 40, 42 and 44 in, the last one short", () => {
@@ -136,14 +143,28 @@ describe("strip piecing", () => {
       [42, 16],
       [44, 17],
     ] as const) {
-      const count = countSets(set([2.5], 2.5), 60, width * INCH);
+      const count = countSets(set([2.5], 2.5), 60, width * INCH, UNSQUARED);
       expect(count).toMatchObject({ fullSets: 3, segmentsPerFullSet: perSet, lastSegments: 60 - 3 * perSet });
       expect(count?.lastLength).toBe((60 - 3 * perSet) * 2.5 * INCH);
     }
   });
 
+  test("room to square an end is taken from every set, the short one too", () => {
+    // derived geometry: floor((42 - 1/2) / 3 1/2) = 11 where 12 fill the strip to its end; the twelfth segment of 24
+    // then comes from a short set of 1/2 + 2 x 3 1/2 in
+    const half = INCH / 2;
+    expect(segmentsFrom(set([1], 3.5), 42 * INCH, half)).toBe(11);
+    expect(countSets(set([1], 3.5), 24, 42 * INCH, half)).toMatchObject({
+      fullSets: 2,
+      segmentsPerFullSet: 11,
+      lastSegments: 2,
+      lastLength: 7.5 * INCH,
+      straighten: half,
+    });
+  });
+
   test("a segment wider than the fabric makes no set", () => {
-    expect(countSets(set([2.5], 45), 1, 42 * INCH)).toBeNull();
+    expect(countSets(set([2.5], 45), 1, 42 * INCH, UNSQUARED)).toBeNull();
   });
 
   test.each([
@@ -200,8 +221,8 @@ describe("shapes cut from strips at an angle", () => {
     const [up] = recipeOf("sixty-degree triangles", "from strips", unit(40, 3), QUARTER).stripSets;
     if (up === undefined) throw new Error("a set");
     expect(up.strips[0]?.width).toBe(3.75 * INCH);
-    expect(segmentsFrom(up, 40 * INCH)).toBe(17);
-    expect(countSets({ ...up, segmentsPerUnit: 20 }, 1, 40 * INCH)).toMatchObject({
+    expect(segmentsFrom(up, 40 * INCH, UNSQUARED)).toBe(17);
+    expect(countSets({ ...up, segmentsPerUnit: 20 }, 1, 40 * INCH, UNSQUARED)).toMatchObject({
       fullSets: 1,
       lastSegments: 3,
     });

@@ -158,13 +158,15 @@ describe("quarter-square triangles", () => {
 });
 
 describe("where trade and exact part", () => {
-  test("a metric recipe by constants is told to fall short", () => {
-    // "Metric Flying Geese", Weed 'n' Stitch, 2012: rounds down; exact 2.561 and 3.621 cm
+  test("a metric constant that falls short is not cut: the exact size is, and it is told", () => {
+    // "Metric Flying Geese", Weed 'n' Stitch, 2012: 2.5 cm rounds down the exact 2.561, 3.5 cm the exact 3.621. A
+    // square of 7.5 cm for 5 cm would leave a seam allowance of 0.73 cm, so 7.6 is cut where trade sizes are asked.
     const metric = { ...TRADE, seam: centimetres(0.75), mark: 640 };
     const design = plainDesign(centimetres(5), centimetres(5));
     const trade = recipeOf(HST, "two at a time", design, metric);
-    expect(trade.pieces[0]?.along).toBe(Math.round(7.5 * CM));
-    expect(trade.pieces[0]?.otherRounding?.along).toBe(Math.round(7.6 * CM));
+    expect(trade.pieces[0]?.along).toBe(Math.round(7.6 * CM));
+    expect(trade.pieces[0]?.otherRounding?.along).toBe(Math.round(7.5 * CM));
+    expect(trade.pieces[0]?.tradeShort).toBe(true);
     expect(trade.notes).toHaveLength(1);
     const exact = recipeOf(HST, "two at a time", design, { ...metric, rounding: "exact" });
     expect(exact.pieces[0]?.along).toBe(Math.round(7.6 * CM));
