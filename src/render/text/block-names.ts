@@ -47,7 +47,7 @@ export function kindNamed(kind: BlockKind, making: Making, plan: Plan): string {
 }
 
 /** A block in its place in the rows. */
-function blockNamed(index: number, making: Making, plan: Plan): string | null {
+export function blockNamed(index: number, making: Making, plan: Plan): string | null {
   const block = plan.top?.blocks[index];
   const kind = making.kinds[making.kindOf[index] ?? -1];
   if (block === undefined || kind === undefined) return null;

@@ -83,7 +83,14 @@ export const blockWords = {
     const all = kinds.reduce((sum, { count }) => sum + count, 0);
     return `Block ${name}: ${all} in all, of ${kinds.length} kinds: ${kindsTold(kinds)}`;
   },
-  frame: "It lies as it is drawn by itself, upright. What is joined is named from the left, or from the top.",
+  aboutTitle: "Blocks",
+  frame:
+    "Every block lies upright, as it is drawn by itself. What is joined is named from the left, or from the top.",
+  between: (parts: string, cloth: string, ends: boolean) =>
+    `${parts}, with ${cloth} between them${ends ? " and at both ends" : ""}`,
+  each: (unit: string) => `Each is one ${unit}.`,
+  inside:
+    "The kinds differ in how the seams inside the unit are pressed: as the pressing map shows for each.",
   join: (makes: string, parts: string, press: string, size: string, many: boolean) =>
     `${makes}: ${parts}.${press === "" ? "" : ` ${press}`} ${many ? "Each" : "It"} measures ${size}.`,
   /** Lines pressed in more than one way. */

@@ -14,11 +14,31 @@ import { pressesOf } from "./pressed.ts";
 
 /** Names of what is joined, alike ones counted: `rows 1 to 4`, `2 x U1a, C (sky)`. */
 export function joinedTold(names: readonly string[], join: Pick<JoinStep, "takes" | "way">): string {
+  const sashed = withBetween(names, join);
+  if (sashed !== null) return sashed;
   const line = join.way === "down" ? "row" : "column";
   const made = join.takes.every(({ of }) => of === "made");
   return made && names.length > 2 && names.every((part, i) => part === `${line} ${i + 1}`)
     ? blockWords.rows(1, names.length, line)
     : partsTold(names);
+}
+
+/** `A, B, with C (sky sash) between them`: the same cloth at every other place; null where it is not so. */
+function withBetween(names: readonly string[], { takes }: Pick<JoinStep, "takes">): string | null {
+  if (names.length < 5) return null;
+  for (const first of [0, 1] as const) {
+    const cloth = names.filter((_, i) => i % 2 === first);
+    const others = names.filter((_, i) => i % 2 !== first);
+    const isCloth = takes.every(
+      (part, i) => i % 2 !== first || (part.of === "cloth" && part.place === "sash"),
+    );
+    const between = cloth[0];
+    if (!isCloth || between === undefined || cloth.some((name) => name !== between)) continue;
+    const ends = first === 0 && names.length % 2 === 1;
+    if (first === 1 && names.length % 2 === 0) continue;
+    return blockWords.between(partsTold(others), between, ends);
+  }
+  return null;
 }
 
 function joinsOf(kind: BlockKind, making: Making, plan: Plan): ToldJoin[] {
@@ -127,7 +147,16 @@ function titleOf(kinds: readonly BlockKind[], making: Making, plan: Plan): strin
 
 /** Blocks kind by kind: the first of a design in full, the others by what differs. */
 export function kindLines(making: Making, plan: Plan): string[] {
-  return groupsOf(making, plan).flatMap((kinds) => {
+  const groups = groupsOf(making, plan);
+  const sewn = groups.filter(([kind]) => kind !== undefined && joinsOf(kind, making, plan).length > 0);
+  const isHeld = (kinds: readonly BlockKind[]): boolean =>
+    designsOf(kinds, making).some((design) => isOnFoundation(making.foundation, design));
+  const measured = sewn.some((kinds) => !isHeld(kinds));
+  const about = [
+    ...(sewn.length > 0 ? [blockWords.frame] : []),
+    ...(measured ? [blockWords.checkBlock(formatLength(plan.ruler.mark, plan.ruler))] : []),
+  ];
+  const told = groups.flatMap((kinds) => {
     const [first] = kinds;
     if (first === undefined) return [];
     const joins = joinsOf(first, making, plan);
@@ -135,17 +164,11 @@ export function kindLines(making: Making, plan: Plan): string[] {
     const others = kinds
       .slice(1)
       .map((kind) => `[ ] ${likewise(kind, joinsOf(kind, making, plan), first, joins)}`);
-    const held = designsOf(kinds, making).some((design) => isOnFoundation(making.foundation, design));
     const size = `${first.name} ${joins.at(-1)?.size ?? ""}`;
-    const check = held
-      ? foundationWords.notSquared([size])
-      : blockWords.checkBlock(formatLength(plan.ruler.mark, plan.ruler));
-    return [
-      titleOf(kinds, making, plan),
-      ...indented([blockWords.frame, ...joiningLines(joins), ...others, `[ ] ${check}`]),
-      "",
-    ];
+    const held = isHeld(kinds) ? [foundationWords.notSquared([size])] : [];
+    return [titleOf(kinds, making, plan), ...indented([...joiningLines(joins), ...others, ...held]), ""];
   });
+  return about.length === 0 ? told : [blockWords.aboutTitle, ...indented(about), "", ...told];
 }
 
 /** A block that is one unit has no seams of its own; only which unit it is is told. */
@@ -154,9 +177,10 @@ function singleLines(kinds: readonly BlockKind[], making: Making, plan: Plan): s
     const [only] = making.blocks[kind.making]?.units ?? [];
     if (only === undefined || only === null || patchOfKind(kind, making) !== null) return [];
     const unit = unitNamed(only, 0, making, plan);
-    return unit === null ? [] : [blockWords.single(kind.name, kind.count, unit)];
+    if (unit === null) return [];
+    return kinds.length === 1 ? [blockWords.each(unit)] : [blockWords.single(kind.name, kind.count, unit)];
   });
-  return told.length === 0
-    ? []
-    : [titleOf(kinds, making, plan), ...indented(told.map((line) => `[ ] ${line}`)), ""];
+  if (told.length === 0) return [];
+  const pressed = kinds.some(({ variant }) => variant !== "") ? [blockWords.inside] : [];
+  return [titleOf(kinds, making, plan), ...indented([...told.map((line) => `[ ] ${line}`), ...pressed]), ""];
 }

@@ -1,5 +1,5 @@
 import type { HeapRecord, PatchRecord, StepRecord } from "../../cutlist/unit-record.ts";
-import { indented } from "./making-lines.ts";
+import { indented, measured } from "./making-lines.ts";
 import { headsOf, pressLine, type Telling } from "./unit-telling.ts";
 import { unitWords } from "./unit-words.ts";
 
@@ -59,12 +59,13 @@ function addedTold(
 /** Patches put on one after another round what is there: told shortly, what is alike once. */
 function roundLines(
   steps: readonly Join[],
+  before: string | null,
   patches: ReadonlyMap<string, PatchRecord>,
   tell: Telling,
 ): string[] | null {
   if (steps.length < MANY) return null;
   const lines = steps.map((step, i) => {
-    const told = addedTold(step, i === 0 ? null : (steps[i - 1]?.makes ?? null), patches, tell);
+    const told = addedTold(step, i === 0 ? before : (steps[i - 1]?.makes ?? null), patches, tell);
     return told === null ? null : unitWords.sized(told, sizeOf(step, tell));
   });
   const presses = new Set(steps.map((step) => pressLine(step).join(" ")));
@@ -73,10 +74,18 @@ function roundLines(
   return [unitWords.oneByOne(press), ...indented(lines.filter((line) => line !== null))];
 }
 
-/** A run of joinings in the order of sewing, each with its size and its pressing. */
-export function joinLines(steps: readonly Join[], heap: HeapRecord | undefined, tell: Telling): string[] {
+/**
+ * A run of joinings in the order of sewing, each with its size and its pressing.
+ * @param before what was joined last before them; null for nothing
+ */
+export function joinLines(
+  steps: readonly Join[],
+  before: string | null,
+  heap: HeapRecord | undefined,
+  tell: Telling,
+): string[] {
   const patches = new Map((heap?.patches ?? []).map((patch) => [patch.spot, patch]));
-  const round = roundLines(steps, patches, tell);
+  const round = roundLines(steps, before, patches, tell);
   if (round !== null) return round;
   return steps.flatMap((step) => {
     const parts = step.parts.map((part) => {
@@ -85,8 +94,12 @@ export function joinLines(steps: readonly Join[], heap: HeapRecord | undefined, 
       return step.way === "edge" && patches.has(part) ? unitWords.spot(part, told) : told;
     });
     const makes = step.makes === "unit" ? "" : step.makes;
+    const corners = (step.corners ?? []).map(({ x, y }) => ({
+      across: measured(x, tell.plan),
+      down: measured(y, tell.plan),
+    }));
     return [
-      unitWords.join(parts, step.way, makes, step.setIn === true),
+      unitWords.join(parts, step.way, makes, step.setIn === true, corners),
       ...pressLine(step),
       ...(step.size === null || step.makes === "unit" ? [] : [unitWords.measures(tell.size(step.size))]),
     ];

@@ -110,10 +110,13 @@ export const unitWords = {
       .join(", ")}.`,
   flipBase: (base: string, heads: string) =>
     `Lay ${base} in front of you${heads === "" ? "" : `, ${heads}`}.`,
-  flip: (small: string, corner: Corner, line: keyof typeof LINES, heads: string, seam: string) =>
-    `${CORNERS[corner].charAt(0).toUpperCase()}${CORNERS[corner].slice(1)} corner: lay ${small} on it, right sides together${
-      heads === "" ? "" : `, seen on its wrong side ${heads}`
-    }; rule and sew ${LINES[line]}. Cut ${seam} outside the stitching, fold the triangle out over the corner and press it outwards.`,
+  itsSquare: "the square told",
+  flipEach: (small: string, seam: string) =>
+    `On each corner named lay ${small}, right sides together, edges even; rule the line told on its wrong side and sew on it. Cut ${seam} outside the stitching, fold the triangle out over the corner and press it outwards. One corner after another:`,
+  flipCorner: (corner: Corner, small: string, line: keyof typeof LINES, heads: string) =>
+    `${CORNERS[corner]}${small === "" ? "" : `, ${small}`}: ${LINES[line]}${
+      heads === "" ? "" : `, the piece lying, seen on its wrong side, ${heads}`
+    }`,
   stripSet: (number: number, strips: readonly string[]) =>
     `Set ${number}, strips from the top: ${strips.join(", ")}. Sew them together along their length, every other seam from the other end.`,
   setCount: (full: number, length: string, short: number, shortLength: string, height: string) => {
@@ -140,17 +143,29 @@ export const unitWords = {
     ];
     return `Square one end of each set, then cut ${count} segments ${width} wide (${list(from)}): segments of set ${number}, ${used} for each unit.`;
   },
-  diamonds: (bag: string, count: number) =>
-    `Trim one end of each ${bag} at 45 degrees, then cut parallel to it, the width of the strip apart: ${count} diamonds.`,
+  diamonds: (bag: string, count: number, apart: string) =>
+    `Trim one end of each ${bag} at 45 degrees: lay the 45-degree line of the ruler on the strip's edge. Cut on, parallel to that end and ${apart} apart, measured square to the cuts: ${count} diamonds.`,
   triangles60: (bag: string, count: number) =>
-    `Cut each ${bag} into triangles, the 60-degree line of the ruler on the strip's edge, to and fro: ${count} triangles.`,
-  join: (parts: readonly string[], way: "across" | "down" | "edge", makes: string, setIn: boolean) => {
+    `Cut each ${bag} into triangles, the 60-degree line of the ruler on the strip's edge, to and fro, each cut beginning where the one before ended: ${count} triangles.`,
+  wideShapes:
+    "Their width is rounded up to the ruler's marks, so their edges lie further than a seam allowance from the seam lines: rule the seam lines on the wrong side from the template, and sew on them.",
+  join: (
+    parts: readonly string[],
+    way: "across" | "down" | "edge",
+    makes: string,
+    setIn: boolean,
+    corners: readonly { across: string; down: string }[],
+  ) => {
     const order = way === "across" ? "side by side, from the left" : "one below another, from the top";
+    const at = corners.map(({ across, down }) => `${across} from its left and ${down} from its top`);
+    const where = at.length === 0 ? "" : ` (in the finished unit ${list(at)})`;
     const how = setIn
-      ? ", the seam going round the corner: sew to a seam allowance from the corner, turn the work there and go on"
+      ? ` The seam goes round a corner${where}: sew to a seam allowance from the corner, turn the work there and go on.`
       : "";
-    const told = way === "edge" ? `${list(parts)}, on the edge they share` : `${list(parts)}, ${order}`;
-    return `Sew together ${told}${how}${makes === "" ? "" : `: this makes ${makes}`}.`;
+    const made = makes === "" ? "" : ` This makes ${makes}.`;
+    return way === "edge"
+      ? `Sew together on the edge they share: ${parts.join("; ")}.${how}${made}`
+      : `Sew together ${list(parts)}, ${order}.${how}${made}`;
   },
   made: (part: string) => `what makes ${part}`,
   segment: (set: number) => `a segment of set ${set}`,
@@ -163,17 +178,18 @@ export const unitWords = {
     heads: string,
     minded: boolean,
   ) => {
-    const many = sources.length > 1;
-    const told = sources.map(({ letter, part, count }) => {
-      const piece =
-        part === "whole" || part === "template" ? "" : part.includes("-") ? "half of " : "quarter of ";
-      const which =
-        minded && part !== "whole" && part !== "template"
-          ? `, the one with its ${PARTS[part]} as it was cut`
-          : "";
-      return `${many ? `${count} times ` : ""}${piece === "" ? "" : `a ${piece}`}${letter}${which}`;
-    });
-    return `${told.join(" or ")} (${fabric}${heads === "" ? "" : `, now ${heads}`})`;
+    const letters = [...new Set(sources.map(({ letter }) => letter))].join("/");
+    const shapes = sources.flatMap(({ part }) => (part === "whole" || part === "template" ? [] : [part]));
+    const piece = shapes.length === 0 ? "" : shapes[0]?.includes("-") ? "a half of " : "a quarter of ";
+    const ways = minded
+      ? sources.flatMap(({ letter, part, count }) =>
+          part === "whole" || part === "template"
+            ? []
+            : [`${sources.length > 1 ? `for ${count} of them ${letter}, ` : ""}${PARTS[part]} as it was cut`],
+        )
+      : [];
+    const how = [...ways, ...(heads === "" ? [] : [shapes.length === 0 ? heads : `laid ${heads}`])];
+    return `${piece}${letters} (${[fabric, ...how].join(", ")})`;
   },
   begin: (a: string, b: string, way: "across" | "down" | "edge") =>
     way === "across" ? `${a} to the left of ${b}` : `${a} above ${b}`,
@@ -216,5 +232,5 @@ export const unitWords = {
       : `in ${name} (${count}) ${points} points ${TURNED[turn]}`;
   },
   heap: (name: string, count: number) => `${name} (make ${count}):`,
-  spot: (spot: string, bag: string) => `${spot} ${bag}`,
+  spot: (spot: string, bag: string) => `${spot}, ${bag}`,
 };

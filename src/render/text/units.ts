@@ -74,14 +74,27 @@ function smallLines(
 function flipLines(step: Extract<StepRecord, { do: "flip" }>, batch: BatchRecord, tell: Telling): string[] {
   const base = at(batch, step.base);
   if (base === undefined) return [];
-  const corners = step.squares.flatMap(({ piece, corner }) => {
-    const laid = at(batch, piece);
-    if (laid === undefined) return [];
-    const rising = corner === "top-left" || corner === "bottom-right";
-    const heads = headsOf(laid.faceDown, laid.fabric, tell);
-    return [unitWords.flip(bagOf(laid), corner, rising ? "rising" : "falling", heads, tell.seam)];
+  const laid = step.squares.flatMap(({ piece, corner }) => {
+    const own = at(batch, piece);
+    return own === undefined ? [] : [{ own, corner }];
   });
-  return [unitWords.flipBase(bagOf(base), headsOf(base.up, base.fabric, tell)), ...corners];
+  const bags = new Set(laid.map(({ own }) => bagOf(own)));
+  const [only = ""] = bags;
+  const corners = laid.map(({ own, corner }) => {
+    const rising = corner === "top-left" || corner === "bottom-right";
+    const heads = headsOf(own.faceDown, own.fabric, tell);
+    return unitWords.flipCorner(
+      corner,
+      bags.size > 1 ? bagOf(own) : "",
+      rising ? "rising" : "falling",
+      heads,
+    );
+  });
+  return [
+    unitWords.flipBase(bagOf(base), headsOf(base.up, base.fabric, tell)),
+    unitWords.flipEach(bags.size > 1 ? unitWords.itsSquare : only, tell.seam),
+    ...indented(corners),
+  ];
 }
 
 function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
@@ -115,7 +128,7 @@ function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
 }
 
 function trimLine(step: Extract<StepRecord, { do: "trim" }>, tell: Telling): string {
-  return unitWords.trim[step.by](tell.size(tell.unit.raw), tell.seam);
+  return unitWords.trim[step.by](tell.size(step.to ?? tell.unit.raw), tell.seam);
 }
 
 function stepLines(step: StepRecord, batch: BatchRecord | null, heap: number, tell: Telling): string[] {
@@ -144,12 +157,13 @@ function stepLines(step: StepRecord, batch: BatchRecord | null, heap: number, te
       const bag = unitWords.bag(letters, strip.fabric);
       return [
         set.cut === "diamond-45"
-          ? unitWords.diamonds(bag, set.segments)
+          ? unitWords.diamonds(bag, set.segments, formatLength(strip.width, tell.plan.ruler))
           : unitWords.triangles60(bag, set.segments),
+        ...(step.wide === true ? [unitWords.wideShapes] : []),
       ];
     }
     case "join":
-      return joinLines([step], tell.unit.heaps[heap], tell);
+      return joinLines([step], null, tell.unit.heaps[heap], tell);
     case "cut-triangles":
       // The cutting steps halve and quarter squares.
       return [];
@@ -208,11 +222,13 @@ function toldInOrder(batch: BatchRecord | null, heap: number, tell: Telling): st
     if (step.do === "join" && run?.[0]?.do === "join") run.push(step);
     else runs.push([step]);
   }
+  let last: string | null = null;
   return runs.map((run) => {
     const joins = run.filter((step) => step.do === "join");
-    return joins.length === run.length
-      ? joinLines(joins, tell.unit.heaps[heap], tell)
-      : run.flatMap((step) => stepLines(step, batch, heap, tell));
+    if (joins.length < run.length) return run.flatMap((step) => stepLines(step, batch, heap, tell));
+    const lines = joinLines(joins, last, tell.unit.heaps[heap], tell);
+    last = joins.at(-1)?.makes ?? null;
+    return lines;
   });
 }
 
