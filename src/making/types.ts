@@ -314,6 +314,8 @@ export interface Finishing {
   wadding: Wadding | null;
   backing: Backing | null;
   binding: Binding | null;
+  /** Sizes as they are usual, of what the file does not name: a quilt has both. Null where it does. */
+  unnamed: { backing: { across: Ticks; down: Ticks; overhang: Ticks } | null; wadding: Wadding | null };
   /** Cloth for a hanging sleeve, and the hem at both ends. */
   sleeve: { across: Ticks; down: Ticks; hem: Ticks };
 }

@@ -101,6 +101,12 @@ export const words = {
     "A blunt blade needs force and slips: change it, and wrap the old one before throwing it away.",
     "Do not cut when you are tired. Keep the closed cutter out of children's reach.",
   ],
+  alsoTitle: "Also needed",
+  bindingToo: (edge: string) => `Binding for ${edge} of edge and its corners: the file names none.`,
+  sleeveToo: (size: string) => `To hang it: ${size} of any fabric for a sleeve.`,
+  threadToo: (piecing: string, quilting: string) =>
+    `Thread: about ${piecing} for piecing and ${quilting} for quilting.`,
+  perQuilt: "These are for one quilt.",
   assumptionsTitle: "Assumed, as the file does not say",
   assumedFor: (text: string, fabrics: readonly string[]) => `${text} (${list(fabrics)})`,
   notesTitle: "Please note",
