@@ -27,10 +27,12 @@ function numbers(found: readonly number[]): string {
 }
 
 export const makingWords = {
-  title: (name: string) => `${name}: sewing`,
+  title: (name: string, kits: number) =>
+    kits > 1 ? `${name}: sewing, for one of ${kits}` : `${name}: sewing`,
   cautions: [
-    "Keep fingers clear of the needle; take the foot off the pedal before you reach under it.",
-    "An iron burns: set it back on its heel, press away from your hand, and switch it off when you leave.",
+    "Keep fingers clear of the needle; take the foot off the pedal before you reach under it. Thread it with the machine off.",
+    "Take pins out before they reach the needle: one that is hit breaks it.",
+    "An iron burns: set it back on its heel, press away from your hand, with dry hands at its plug, and switch it off when you leave.",
   ],
   cautionsTitle: "With needle and iron",
   estimates: "Lengths and amounts are estimates: sew one of each, measure it, and go on when it is right.",

@@ -147,7 +147,7 @@ export function makingSteps(plan: Plan): string {
   if (making === undefined) return "";
   const { pressing } = making;
   return [
-    makingWords.title(plan.name),
+    makingWords.title(plan.name, plan.kits ?? 1),
     "",
     `${makingWords.cautionsTitle}:`,
     ...indented(makingWords.cautions),
