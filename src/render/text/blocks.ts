@@ -164,7 +164,8 @@ export function kindLines(making: Making, plan: Plan): string[] {
     const others = kinds
       .slice(1)
       .map((kind) => `[ ] ${likewise(kind, joinsOf(kind, making, plan), first, joins)}`);
-    const size = `${first.name} ${joins.at(-1)?.size ?? ""}`;
+    const { name = "" } = plan.top?.designs[designsOf(kinds, making)[0] ?? -1] ?? {};
+    const size = `${name} ${joins.at(-1)?.size ?? ""}`;
     const held = isHeld(kinds) ? [foundationWords.notSquared([size])] : [];
     return [titleOf(kinds, making, plan), ...indented([...joiningLines(joins), ...others, ...held]), ""];
   });
