@@ -108,9 +108,14 @@ function flagsOf(strip: Part, width: number, run: number, { rulerLength, folded 
   const narrow = [width, ...held.flatMap(({ across, along }) => [across, along])].some(
     (size) => size < NARROW,
   );
+  const cuts = walk(strip).flatMap(({ part }) =>
+    part.parts.length > 1 ? [part.cut === "across" ? part.across : part.along] : [],
+  );
   const flags: StepFlag[] = [];
-  if (run > 2 * reach || width > rulerLength) flags.push("longer-than-ruler");
+  if (cuts.some((length) => length > rulerLength)) flags.push("long-subcut");
+  if (run > 2 * reach) flags.push("longer-than-ruler");
   if (narrow) flags.push("narrow-segment");
   if (run > reach && run <= 2 * reach) flags.push("refold");
+  if (width > rulerLength) flags.push("wide-strip");
   return flags;
 }

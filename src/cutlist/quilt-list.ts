@@ -106,7 +106,13 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<QuiltCu
 export function recordUnits({ made, letters }: QuiltCuts, spec: QuiltSpec): UnitRecord[] {
   const fabrics = new Map(spec.fabrics.map((fabric) => [fabric.name, fabric]));
   const record = { letterOf: (mark: number) => letters.get(mark) ?? "", fabrics, seam: spec.seam };
-  return made.map((listed, index) => recordUnit(listed, index, record));
+  // Units that are one patch go by their bag, so that the numbers of the others have no gaps.
+  let number = 0;
+  return made.map((listed) => {
+    const own = recordUnit(listed, number, record);
+    if (own.name === `U${number + 1}`) number += 1;
+    return own;
+  });
 }
 
 /** A long strip joined from full widths where it must be; a strip that fits in no way is reported. */

@@ -1,6 +1,7 @@
 import type { Ticks } from "../length/types.ts";
 import { exactToNumber, type QuiltWork } from "../quilt/index.ts";
 import type { QuiltTop, TopBorder } from "../quilt/types.ts";
+import type { StripDemand } from "../quilt/work-types.ts";
 import type { BorderSpec, QuiltSpec } from "../spec/quilt-types.ts";
 import type { BorderRound, BorderStrips } from "./types.ts";
 
@@ -24,8 +25,9 @@ export function borderRounds(top: QuiltTop, work: QuiltWork, spec: QuiltSpec): B
     const kind = corners === "mitred" || corners === "cornerstones" ? corners : "butted";
     const strip = (sides: Sides, sewn: Ticks, cornerstones = false): BorderStrips => ({
       sides,
+      ...clothOf(written === undefined ? undefined : stripOf(work, written, sides)),
       sewn,
-      cut: written === undefined ? sewn : cutLength(work, written, sides, sewn),
+      cut: (written === undefined ? undefined : stripOf(work, written, sides))?.run ?? sewn,
       width: raw(sides === LEFT_RIGHT ? side : end),
       ...(written?.row == null ? NO_BLOCKS : blocksAlong(top, border, index, sides, sewn - 2 * seam)),
       cornerstones,
@@ -49,10 +51,13 @@ export function borderRounds(top: QuiltTop, work: QuiltWork, spec: QuiltSpec): B
 }
 
 /** As the cut list has it, over-long allowance included. */
-function cutLength(work: QuiltWork, border: BorderSpec, sides: Sides, sewn: Ticks): Ticks {
+function stripOf(work: QuiltWork, border: BorderSpec, sides: Sides): StripDemand | undefined {
   const what = sides === LEFT_RIGHT ? "sides" : "top and bottom";
-  const found = work.strips.find(({ path, text }) => path === border.path && text.endsWith(`, ${what}`));
-  return found?.run ?? sewn;
+  return work.strips.find(({ path, text }) => path === border.path && text.endsWith(`, ${what}`));
+}
+
+function clothOf(strip: StripDemand | undefined): Pick<BorderStrips, "fabric" | "use"> {
+  return { fabric: strip?.fabric ?? "", use: strip?.text ?? "" };
 }
 
 /**

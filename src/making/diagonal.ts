@@ -2,7 +2,7 @@ import type { Ticks } from "../length/types.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltTop } from "../quilt/types.ts";
 import type { ReadTop } from "./read-top.ts";
-import type { DiagonalRow } from "./types.ts";
+import type { DiagonalRow, JoinPart } from "./types.ts";
 
 /*
  * Rows of blocks on point run from the upper left to the lower right; u runs along them, v from row to row. Each
@@ -25,22 +25,30 @@ export function diagonalRows(top: QuiltTop, read: ReadTop, seam: Ticks): Diagona
     from: number;
     to: number;
     high: number;
-    names: { x: number; name: string }[];
+    names: { x: number; name: string; part: JoinPart }[];
   }
   const rows = new Map<number, Row>();
-  for (const { box, place, design } of read.cells) {
+  for (const { box, place, design, block, fabric } of read.cells) {
     if (place === "setting-triangle") continue;
     const row = rows.get(box.y) ?? { from: box.x, to: box.x, high: box.down, names: [] };
     rows.set(box.y, {
       from: Math.min(row.from, box.x),
       to: Math.max(row.to, box.x + box.across),
       high: box.down,
-      names: [...row.names, { x: box.x, name: top.designs[design ?? -1]?.name ?? "" }],
+      names: [
+        ...row.names,
+        {
+          x: box.x,
+          name: top.designs[design ?? -1]?.name ?? "",
+          part: block === null ? { of: "cloth", place, fabric } : { of: "block", block },
+        },
+      ],
     });
   }
   const [right, bottom] = edgesOf(top, scale);
   const sorted = [...rows].sort(([a], [b]) => a - b);
-  return sorted.map(([v, { from, to, high, names }], i): DiagonalRow => {
+  return sorted.map(([v, { from, to, high, names: unordered }], i): DiagonalRow => {
+    const names = [...unordered].sort((a, b) => a.x - b.x);
     // The quilt's edges in this frame: top u + v = 0, left u = v, right u - v = right, bottom u + v = bottom.
     const [meetsTop, meetsLeft] = [from + v === 0, from === v + high];
     const [meetsRight, meetsBottom] = [to - v === right, to + v + high === bottom];
@@ -57,7 +65,9 @@ export function diagonalRows(top: QuiltTop, read: ReadTop, seam: Ticks): Diagona
     return {
       row: i + 1,
       blocks: names.length,
-      from: [...names].sort((a, b) => a.x - b.x).map(({ name }) => name),
+      from: names.map(({ name }) => name),
+      takes: names.map(({ part }) => part),
+      v,
       ends: [cornerLeft ? "corner" : "side", cornerRight ? "corner" : "side"],
       high: Math.round(high / scale) + 2 * seam,
       upper: rawEdge(upperEdge, lowerEdge, scale, seam),

@@ -81,28 +81,34 @@ function planBinding(work: QuiltWork, spec: QuiltSpec): Binding | null {
   return { fabric: fabric.name, cut, fold, join, width, length, extra, count: piece.count, square };
 }
 
+/** Backing and wadding reach beyond the quilt by 4 in or 10 cm, as where the file says nothing of it. Common practice. */
+const USUAL_OVERHANG = { imperial: 4 * INCH, metric: 10 * CENTIMETRE } as const;
+
+function waddingOf(across: Ticks, down: Ticks, system: keyof typeof ROLL): Wadding {
+  return { across, down, packaged: packagedFor(across, down), roll: rollFor(across, down, ROLL[system]) };
+}
+
 /** Wadding, backing, binding and a sleeve to hang the quilt by. */
 export function planFinishing(work: QuiltWork, spec: QuiltSpec): Finishing {
   const { across, down } = work.top;
+  const system = familyOf(spec.ruler.unit) === "imperial" ? "imperial" : "metric";
   const beyond = spec.wadding?.overhang ?? 0;
-  const size = { across: across + 2 * beyond, down: down + 2 * beyond };
-  const imperial = familyOf(spec.ruler.unit) === "imperial";
-  const roll = ROLL[imperial ? "imperial" : "metric"];
+  const usual = USUAL_OVERHANG[system];
+  const around = { across: across + 2 * usual, down: down + 2 * usual };
+  const backing = planBacking(work, spec);
   return {
     edge: 2 * (across + down),
-    wadding:
-      spec.wadding === null
-        ? null
-        : {
-            ...size,
-            packaged: packagedFor(size.across, size.down),
-            roll: rollFor(size.across, size.down, roll),
-          },
-    backing: planBacking(work, spec),
+    wadding: spec.wadding === null ? null : waddingOf(across + 2 * beyond, down + 2 * beyond, system),
+    backing,
     binding: planBinding(work, spec),
+    unnamed: {
+      backing: backing === null ? { ...around, overhang: usual } : null,
+      wadding: spec.wadding === null ? waddingOf(around.across, around.down, system) : null,
+    },
     // A sleeve 4 in (10 cm) deep, an inch short of the quilt at both ends. Common practice, no source.
-    sleeve: imperial
-      ? { across, down: (17 * INCH) / 2, hem: INCH }
-      : { across, down: 22 * CENTIMETRE, hem: 2.5 * CENTIMETRE },
+    sleeve:
+      system === "imperial"
+        ? { across, down: (17 * INCH) / 2, hem: INCH }
+        : { across, down: 22 * CENTIMETRE, hem: 2.5 * CENTIMETRE },
   };
 }

@@ -3,7 +3,7 @@ import type { Exact, LaidQuilt } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
 import { quiltingThread, seamTotals, threadFor } from "./amounts.ts";
-import { blockMakings } from "./block-makings.ts";
+import { blockKinds, blockMakings } from "./block-makings.ts";
 import { borderFaults, borderRounds } from "./border-rounds.ts";
 import { diagonalFaults, diagonalRows } from "./diagonal.ts";
 import { planFinishing } from "./finishing.ts";
@@ -61,12 +61,14 @@ export function planMaking({ top, work }: LaidQuilt, units: readonly UnitRecord[
     foundation,
     seam,
   );
+  const gathered = blockMakings(work, units, top);
   return {
     seam,
     foundation,
     scale,
     units: [...units],
-    blocks: blockMakings(work, units),
+    blocks: gathered.blocks,
+    ...blockKinds(gathered, top, pressing),
     joins,
     partial,
     diagonal,

@@ -6,7 +6,7 @@ import { leftToSew, rowsAreMade, sectionOfRef, sectionsOf } from "./foundation.t
 import type { FoundationMaking } from "./foundation-types.ts";
 import { CORE, type ReadTop } from "./read-top.ts";
 import { type Box, boxAround, type Cell, type Tree } from "./tiling.ts";
-import type { JoinStep, PartialSeam, RawSize } from "./types.ts";
+import type { JoinPart, JoinStep, PartialSeam, RawSize } from "./types.ts";
 
 type Of = Pick<JoinStep, "stage" | "design" | "count">;
 
@@ -37,12 +37,19 @@ function stripName(name: string, way: Way, index: number): string {
   return [before, middle, after][index] ?? partName(name, way, index);
 }
 
+interface Leaf {
+  name: string;
+  part: JoinPart;
+}
+
+const MADE: JoinPart = { of: "made" };
+
 /** Every joining of a tree, what is sewn first standing first. */
 function joinsIn(
   tree: Tree,
   name: string,
   whole: string,
-  leaf: (ref: number) => string,
+  leaf: (ref: number) => Leaf,
   of: Of,
   read: ReadTop,
   seam: number,
@@ -52,16 +59,18 @@ function joinsIn(
   const before = tree.parts.flatMap((part, i) =>
     joinsIn(part, naming(name, tree.way, i), whole, leaf, of, read, seam, naming),
   );
-  const from = tree.parts.map((part, i) =>
-    part.kind === "cell" ? leaf(part.ref) : naming(name, tree.way, i),
+  const own = tree.parts.map(
+    (part, i): Leaf =>
+      part.kind === "cell" ? leaf(part.ref) : { name: naming(name, tree.way, i), part: MADE },
   );
   const size = raw(tree.box, seam);
   const parts = tree.parts.map((part) => raw(part.box, seam));
   const along = tree.way === "across" ? size.down : size.across;
-  const own: JoinStep = {
+  const made: JoinStep = {
     ...of,
     makes: name === "" ? whole : name,
-    from,
+    from: own.map((each) => each.name),
+    takes: own.map(({ part }) => part),
     way: tree.way,
     at: { x: tree.box.x, y: tree.box.y },
     parts,
@@ -69,7 +78,7 @@ function joinsIn(
     seams: parts.length - 1,
     seamLength: Math.round(along / read.scale),
   };
-  return [...before, own];
+  return [...before, made];
 }
 
 /** The joinings of the blocks, then of the rows and the top, then of the borders, in the order of sewing. */
@@ -92,10 +101,11 @@ export function listJoins(
     if (hasWhorl(sewn))
       partial.push({ design, ...whorlsOf(sewn, read.scale, seam), divides: dividesOf(units) });
     const sections = sectionsOf(foundation, design);
-    const leaf = (ref: number): string => {
+    const leaf = (ref: number): Leaf => {
       const section = sectionOfRef(ref);
-      if (section === null) return units[ref]?.kind ?? "";
-      return foundationName(foundation ?? { per: "unit" }, (sections[section]?.letters ?? []).join(" or "));
+      if (section === null) return { name: units[ref]?.kind ?? "", part: { of: "unit", unit: ref } };
+      const letters = (sections[section]?.letters ?? []).join(" or ");
+      return { name: foundationName(foundation ?? { per: "unit" }, letters), part: MADE };
     };
     for (const own of left) {
       const stage = own.like === null ? "block" : "unit";
@@ -106,7 +116,7 @@ export function listJoins(
       joins.push(...asSewn(sewn, larger, allowance, mark * read.scale, read.scale));
     }
   }
-  const leaf = (ref: number): string => cellName(top, read, ref);
+  const leaf = (ref: number): Leaf => ({ name: cellName(top, read, ref), part: cellPart(read, ref) });
   // Diagonal rows end in triangles, so their sizes and seams are told by the drawing alone.
   if (!read.tilted) {
     const of = { stage: "top", design: null, count: 1 } as const;
@@ -208,6 +218,14 @@ function cellName(top: QuiltTop, read: ReadTop, ref: number): string {
   if (cell === undefined) return "";
   if (cell.design !== null && cell.place === "block") return top.designs[cell.design]?.name ?? "";
   return cell.place === "border" ? "border" : cell.place;
+}
+
+/** What a cell of the top is. */
+export function cellPart(read: ReadTop, ref: number): JoinPart {
+  const cell = read.cells[ref];
+  if (cell === undefined) return MADE;
+  const { block, place, fabric } = cell;
+  return block === null ? { of: "cloth", place, fabric } : { of: "block", block };
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { UnitRecord } from "../cutlist/unit-record.ts";
 import type { Ticks } from "../length/types.ts";
+import type { PatchPlace } from "../quilt/types.ts";
 import type { FoundationMaking } from "./foundation-types.ts";
 
 /*
@@ -124,6 +125,17 @@ export interface RawSize {
   down: number;
 }
 
+/** What goes into a joining, as far as it was not made by an earlier one. */
+export type JoinPart =
+  /** Made by an earlier joining, or on foundation: told by its name in `from`. */
+  | { of: "made" }
+  /** Index of the unit in its design. */
+  | { of: "unit"; unit: number }
+  /** Index into the top's `blocks`. */
+  | { of: "block"; block: number }
+  /** One piece of cloth that is no block: a sash, a cornerstone, a plain square. */
+  | { of: "cloth"; place: PatchPlace; fabric: string };
+
 /** One joining: parts side by side (`across`) or one below another (`down`). */
 export interface JoinStep {
   stage: "unit" | "block" | "top" | "border";
@@ -132,6 +144,8 @@ export interface JoinStep {
   /** Letter of what is made, and of each part: the same letter is the same size and make. */
   makes: string;
   from: string[];
+  /** What each part is, in the same order. */
+  takes: JoinPart[];
   way: "across" | "down";
   /** How many are made. */
   count: number;
@@ -170,6 +184,10 @@ export interface DiagonalRow {
   blocks: number;
   /** Names of its blocks from the left. */
   from: string[];
+  /** What they are, in the same order. */
+  takes: JoinPart[];
+  /** Where it begins from row to row in the frame of the rows, in `1 / Making.scale` ticks. */
+  v: number;
   /** What is sewn to its left and right end. */
   ends: readonly ["side" | "corner", "side" | "corner"];
   /** Raw height, and raw length along its upper and its lower edge, tip to tip, to the nearest tick. */
@@ -184,6 +202,9 @@ export interface DiagonalRow {
 /** One or two strips of a border that are sewn on together. */
 export interface BorderStrips {
   sides: readonly ("left" | "right" | "top" | "bottom")[];
+  /** Fabric, and what its pieces are for in the cut list; both empty in a pieced border. */
+  fabric: string;
+  use: string;
   /** Raw length it has once it is sewn: what is measured through the middle. */
   sewn: Ticks;
   /** As cut, over-long allowance included. */
@@ -300,6 +321,8 @@ export interface Finishing {
   wadding: Wadding | null;
   backing: Backing | null;
   binding: Binding | null;
+  /** Sizes as they are usual, of what the file does not name: a quilt has both. Null where it does. */
+  unnamed: { backing: { across: Ticks; down: Ticks; overhang: Ticks } | null; wadding: Wadding | null };
   /** Cloth for a hanging sleeve, and the hem at both ends. */
   sleeve: { across: Ticks; down: Ticks; hem: Ticks };
 }
@@ -309,6 +332,8 @@ export interface UnitInPlace {
   /** Index into `Making.units`, and into that record's `heaps`. */
   unit: number;
   heap: number;
+  /** Degrees clockwise it is turned in the block as drawn; 0 where that cannot be seen. */
+  turn: 0 | 90 | 180 | 270;
 }
 
 /** Blocks of one design that take the same units: they are sewn alike. */
@@ -322,6 +347,21 @@ export interface BlockMaking {
   units: (UnitInPlace | null)[];
 }
 
+/**
+ * One heap of finished blocks: of one design, out of the same units, pressed alike. Its name is the only one such a
+ * block has.
+ */
+export interface BlockKind {
+  /** The block's name, numbered where its design has several kinds: `pin 2`. */
+  name: string;
+  /** The number in it; 0 where its design has one kind only. */
+  number: number;
+  /** Index into `Making.blocks`. */
+  making: number;
+  variant: BlockPressing["variant"];
+  count: number;
+}
+
 export interface Making {
   seam: Ticks;
   /** What is made on gridded foundation; null when nothing is. */
@@ -332,6 +372,9 @@ export interface Making {
   units: UnitRecord[];
   /** Which units go into the blocks; a design whose prints lie otherwise when it is turned has several. */
   blocks: BlockMaking[];
+  /** The same told apart by how they are pressed too; and by index into the top's `blocks` which it is. */
+  kinds: BlockKind[];
+  kindOf: (number | null)[];
   joins: JoinStep[];
   partial: PartialSeam[];
   /** Rows of a top on point; empty for a straight one, whose rows are in `joins`. */

@@ -19,8 +19,9 @@ export function tableOf({ rulerLength, folded }: Table): CuttingTable {
 }
 
 /**
- * Warnings for one kind of strip: a cut longer than the ruler, one that is in reach when the fabric is
- * folded once more, and parts so narrow that the hand on the ruler comes near the blade.
+ * Warnings for one kind of strip: the cut that takes it off, folded or not, is longer than the ruler, or in reach when
+ * the fabric is folded once more; a cut inside it, unfolded, is; its width is more than the ruler measures; parts are
+ * so narrow that the hand on the ruler comes near the blade.
  */
 export function flagsFor(strip: Part, width: Ticks, run: Ticks, { rulerLength, folded }: Table): StepFlag[] {
   const flags: StepFlag[] = [];
@@ -28,10 +29,16 @@ export function flagsFor(strip: Part, width: Ticks, run: Ticks, { rulerLength, f
   const cutLength = folded && strip.role === "strip" ? Math.ceil(run / 2) : run;
   if (cutLength > rulerLength && Math.ceil(cutLength / 2) <= rulerLength) flags.push("refold");
   else if (cutLength > rulerLength) flags.push("longer-than-ruler");
-  // Subcuts are as long as the strip is wide, and the fabric cannot be folded for them.
-  if (width > rulerLength && !flags.includes("longer-than-ruler")) flags.push("longer-than-ruler");
+  if (longestInside(strip) > rulerLength) flags.push("long-subcut");
+  if (width > rulerLength) flags.push("wide-strip");
   if (width < NARROW || narrowest(strip) < NARROW) flags.push("narrow-segment");
   return flags;
+}
+
+/** The longest cut between the parts of a part: as long as the part is in the direction of the knife. */
+function longestInside(part: Part): Ticks {
+  const inner = Math.max(0, ...part.parts.map(longestInside));
+  return part.cut === null || part.parts.length < 2 ? inner : Math.max(inner, part[part.cut]);
 }
 
 /** Least size of anything under the ruler; what falls away beside it may be as narrow as it likes. */

@@ -138,7 +138,12 @@ export interface SubcutStep {
   how: "whole" | "trimmed" | "stacked";
 }
 
-export type StepFlag = "longer-than-ruler" | "narrow-segment" | "refold";
+/**
+ * `longer-than-ruler`: the cut that takes the strip off, as the fabric is folded, is longer than two placings of the
+ * ruler; `refold`: one more fold brings it into reach. `long-subcut`: a cut inside the strip, which lies unfolded, is
+ * longer than the ruler. `wide-strip`: the strip is wider than the ruler is long, so that its width is measured.
+ */
+export type StepFlag = "longer-than-ruler" | "long-subcut" | "narrow-segment" | "refold" | "wide-strip";
 
 /** One numbered instruction. Wording is made from it by the renderers. */
 export interface CuttingStep {

@@ -56,7 +56,7 @@ export interface Builder {
   coloured: Map<string, Coloured | null>;
   blocks: PlacedBlock[];
   patches: Patch[];
-  placings: Map<string, { coloured: Coloured; lying: Lying; label: string; count: number }>;
+  placings: Map<string, { coloured: Coloured; lying: Lying; label: string; count: number; blocks: number[] }>;
   ids: Map<Coloured, number>;
   /** Fabrics whose print leans on point. */
   tilted: Set<string>;
@@ -284,17 +284,24 @@ export function placeBlock(
       border: as.border,
     }),
   );
-  countPlacing(builder, coloured, lying, as.label);
+  countPlacing(builder, coloured, lying, as.label, index);
   return true;
 }
 
-function countPlacing(builder: Builder, coloured: Coloured, lying: Lying, label: string): void {
+function countPlacing(
+  builder: Builder,
+  coloured: Coloured,
+  lying: Lying,
+  label: string,
+  index: number | null,
+): void {
   const id = builder.ids.get(coloured) ?? builder.ids.size;
   builder.ids.set(coloured, id);
   const key = `${id} ${lying.turn} ${lying.placement} ${lying.tilted} ${lying.follow ?? ""} ${label}`;
-  const before = builder.placings.get(key);
-  if (before === undefined) builder.placings.set(key, { coloured, lying, label, count: 1 });
-  else before.count += 1;
+  const before = builder.placings.get(key) ?? { coloured, lying, label, count: 0, blocks: [] };
+  builder.placings.set(key, before);
+  before.count += 1;
+  if (index !== null) before.blocks.push(index);
 }
 
 /** Every unit to sew, with how often: the placings of each block taken apart. */
@@ -319,10 +326,11 @@ export function unitInstances(builder: Builder): UnitInstance[] {
 
 /** Blocks placed alike, in the order in which they were first placed; which units they take is filled in later. */
 export function blockPlacings(builder: Builder): BlockPlacing[] {
-  return [...builder.placings.values()].map(({ coloured, lying, count }) => ({
+  return [...builder.placings.values()].map(({ coloured, lying, count, blocks }) => ({
     design: coloured.design < 0 ? null : coloured.design,
     turn: (lying.turn + lying.placement) % 360,
     count,
+    blocks,
     units: coloured.units.map(() => null),
   }));
 }

@@ -45,6 +45,8 @@ export interface BlockPlacing {
   /** Degrees clockwise, as `PlacedBlock.turn`. */
   turn: number;
   count: number;
+  /** Indices into the top's `blocks`; empty for plain cloth. */
+  blocks: number[];
   /** By unit of the design; null where a unit has no way to be made. */
   units: (UnitPlace | null)[];
 }

@@ -34,8 +34,24 @@ describe("cuts longer than the maker's ruler", () => {
     ]);
   });
 
-  test("a strip wider than the ruler is long can be cut off, but not subcut in one go", () => {
-    expect(strip(42, 30)).toEqual(["longer-than-ruler"]);
+  test("a strip wider than the ruler is long can be cut off, but not measured or subcut in one go", () => {
+    expect(strip(42, 30)).toEqual(["long-subcut", "wide-strip"]);
+    // Kept whole it is not subcut: 39 in folded once is 19 1/2 in under the ruler.
+    const whole = cutInto("strip", "along", [pieceLeaf(0, 39 * IN, 30 * IN, false)]);
+    expect(flagsFor(whole, 30 * IN, 39 * IN, { rulerLength: 24 * IN, folded: true })).toEqual(["wide-strip"]);
+  });
+
+  test("a rest that is trimmed along the strip lies unfolded", () => {
+    const trimmed = (run: number) => {
+      const row = pieceLeaf(0, run * IN, 2 * IN, false);
+      const rest = cutInto("segment", "across", [row, wasteLeaf("trimming", run * IN, 2 * IN)]);
+      const parts = [pieceLeaf(1, (42 - run) * IN, 4 * IN, false), rest];
+      const table = { rulerLength: 24 * IN, folded: true };
+      return flagsFor(cutInto("strip", "along", parts), 4 * IN, 42 * IN, table);
+    };
+    expect(trimmed(26)).toEqual(["long-subcut"]);
+    expect(trimmed(36)).toEqual(["long-subcut"]);
+    expect(trimmed(24)).toEqual([]);
   });
 
   test("a lengthwise band is not helped by the fold", () => {

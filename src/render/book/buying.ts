@@ -1,6 +1,7 @@
 import { formatLength, formatMeasure, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import {
+  alsoNeeded,
   boughtWords,
   pieceFacts,
   priceOf,
@@ -110,6 +111,16 @@ function weighed(plan: Plan): Section["blocks"] {
   ];
 }
 
+/** What a quilt takes besides its fabrics. */
+function besides(plan: Plan): Section["blocks"] {
+  const lines = alsoNeeded(plan).map(typeset);
+  if (lines.length === 0) return [];
+  return [
+    { kind: "heading", text: textWords.alsoTitle },
+    { kind: "list", items: lines },
+  ];
+}
+
 /** The shopping list: what each fabric is for, how much to ask for, and how much room the plan leaves. */
 export function buyingSection(plan: Plan): Section {
   const sturdy = plan.fabrics.some(({ sturdiness }) => sturdiness.narrowestUsable !== null);
@@ -125,6 +136,7 @@ export function buyingSection(plan: Plan): Section {
       { kind: "text", text: textWords.estimates, tone: "lead" },
       { kind: "table", table: buyTable(plan) },
       ...weighed(plan),
+      ...besides(plan),
       ...(sturdy
         ? [{ kind: "text" as const, text: bookWords.buy.narrowestNote, tone: "quiet" as const }]
         : []),

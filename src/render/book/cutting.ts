@@ -2,6 +2,7 @@ import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { titleFacts } from "../svg/words.ts";
 import {
   alikeLays,
+  FROM_BAGS,
   type Instruction,
   instructionsFor,
   layTitle,
@@ -17,7 +18,7 @@ import { bookWords } from "./words.ts";
 
 function stepOf(instruction: Instruction, id: string): Step {
   const [title = "", ...details] = instruction.phrases;
-  const { strips, parts, flags } = instruction;
+  const { strips, parts, flags, notes } = instruction;
   return {
     id,
     title: sentence(title),
@@ -28,7 +29,7 @@ function stepOf(instruction: Instruction, id: string): Step {
     })),
     where:
       strips.length === 0 || parts.length > 0 ? "" : bookWords.cutting.strips(ranges(strips), strips.length),
-    warnings: flags.map((flag) => textWords.stepFlags[flag]),
+    warnings: [...flags.map((flag) => textWords.stepFlags[flag]), ...notes],
   };
 }
 
@@ -40,9 +41,12 @@ function stepGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
     const title = typeset(layTitle(fabric, lay, alike[i] ?? 1, plan));
     return { title: several ? title : "", steps: [] };
   });
+  const further: StepGroup = { title: textWords.cutFurther, steps: [] };
   for (const [index, instruction] of instructionsFor(plan, fabric).entries()) {
-    groups[instruction.lay]?.steps.push(stepOf(instruction, `${id}-${index + 1}`));
+    const group = instruction.lay === FROM_BAGS ? further : groups[instruction.lay];
+    group?.steps.push(stepOf(instruction, `${id}-${index + 1}`));
   }
+  groups.push(further);
   return groups.filter(({ steps }) => steps.length > 0);
 }
 

@@ -1,11 +1,12 @@
 import type { Plan } from "../../plan/types.ts";
 import { drawSewing, type SewingDrawing } from "../svg/index.ts";
 import { finishingWords } from "../text/finishing-words.ts";
-import { amountLines, onFoundationAndBlocks, topLines, trimLines, unitLines } from "../text/making.ts";
+import { amountLines, onFoundationAndBlocks, unitLines } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
 import { pressingLines } from "../text/making-pressing.ts";
 import { makingWords } from "../text/making-words.ts";
+import { topLines } from "../text/rows.ts";
 import type { Block, Section, Step, StepGroup } from "./content.ts";
 import { sentence } from "./typeset.ts";
 import { bookWords } from "./words.ts";
@@ -51,10 +52,6 @@ export function sewingSection(plan: Plan): Section | null {
   const parts = [unitLines, onFoundationAndBlocks, topLines, borderLines];
   const lines = parts.flatMap((told) => [...told(making, plan), ""]);
   const groups = stepGroups(lines, "sewing");
-  const trimmed = trimLines(making, plan)
-    .slice(1)
-    .filter((line) => line !== "")
-    .map((line) => sentence(line.trim()));
   const drawn = drawSewing(top, making, plan.fabrics, plan.ruler);
   const pictures = (...names: SewingDrawing[]): Block[] =>
     names.flatMap((name) =>
@@ -81,8 +78,6 @@ export function sewingSection(plan: Plan): Section | null {
       { kind: "list", items: told.map(sentence) },
       ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups }]),
       ...pictures("blocks", "assembly", "borders"),
-      { kind: "heading", text: makingWords.trimTitle },
-      { kind: "list", items: trimmed },
       ...pressed,
     ],
   };

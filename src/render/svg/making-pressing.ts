@@ -1,5 +1,5 @@
 import type { Ruler } from "../../length/types.ts";
-import type { Making, PressedSeam, Pressing } from "../../making/types.ts";
+import type { Making, PressedSeam } from "../../making/types.ts";
 import type { BlockDesign, Patch, QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
@@ -29,9 +29,9 @@ export const PRESSING_WORDS = {
   arrows: "Each arrow crosses a seam and points to where its allowances are pressed, right side up.",
   dots: "A dot marks a place with more layers than wanted: press the seam sewn last open there.",
   rings: "A ring marks a place where two seams do not nest: press one of them open there.",
-  letters: "A and B in the blocks: the two ways of pressing them, shown below.",
-  block: (name: string, variant: string, count: number) =>
-    `${name}${variant === "" ? "" : `, pressed ${variant}`}: make ${count}`,
+  numbers:
+    "The number in a block says which of its kinds it is: pressed as shown below, made as the steps say.",
+  block: (name: string, count: number) => `${name}: make ${count}`,
 } as const;
 
 const TURN: Record<PressedSeam["press"], number> = { right: 0, down: 90, left: 180, up: 270 };
@@ -86,18 +86,19 @@ function roomBetween(seams: readonly PressedSeam[], width: number, at: Placing):
   return (Math.min(width, ...gaps) * at.scale) / TICKS_PER_MM;
 }
 
-function letters(top: QuiltTop, pressing: Pressing, at: Placing): SceneNode[] {
+/** The number of every block whose design has several kinds. */
+function numbers(top: QuiltTop, { kinds, kindOf }: Making, at: Placing): SceneNode[] {
   const per = at.scale / TICKS_PER_MM;
   return top.blocks.flatMap(({ outline }, i): SceneNode[] => {
-    const letter = pressing.variantOf[i] ?? "";
+    const number = kinds[kindOf[i] ?? -1]?.number ?? 0;
     const xs = outline.map(({ x }) => ticksOf(x) * per);
     const ys = outline.map(({ y }) => ticksOf(y) * per);
     const [left, upper] = [Math.min(...xs), Math.min(...ys)];
     const [width, height] = [Math.max(...xs) - left, Math.max(...ys) - upper];
-    if (letter === "" || Math.min(width, height) < LEAST_FOR_LETTER) return [];
+    if (number === 0 || Math.min(width, height) < LEAST_FOR_LETTER) return [];
     const size = Math.min(14, height * 0.4);
     const box = { x: at.x + left, y: at.y + upper, width, height };
-    return [textIn(letter, box, { size, bold: true, anchor: "middle" })];
+    return [textIn(String(number), box, { size, bold: true, anchor: "middle" })];
   });
 }
 
@@ -129,24 +130,26 @@ function blockPanel(
 /** What is drawn below the top: blocks pressed alike in different colours once. */
 function panelsOf(
   top: QuiltTop,
-  { blocks }: Pressing,
+  { pressing, kinds, blocks }: Making,
 ): { design: number; seams: readonly PressedSeam[]; title: string }[] {
   const alike = new Map<
     string,
-    { design: number; seams: PressedSeam[]; variant: string; counts: number[] }
+    { design: number; seams: PressedSeam[]; names: string[]; counts: number[] }
   >();
-  for (const { design, variant, count, seams } of blocks) {
+  for (const { design, variant, count, seams } of pressing?.blocks ?? []) {
     if (seams.length === 0) continue;
     const key = JSON.stringify([top.designs[design]?.name, variant, seams]);
-    const group = alike.get(key) ?? { design, seams, variant, counts: [] };
+    const group = alike.get(key) ?? { design, seams, names: [], counts: [] };
     group.counts.push(count);
+    const own = kinds.filter((kind) => kind.variant === variant && blocks[kind.making]?.design === design);
+    group.names.push(...own.map(({ name }) => name));
     alike.set(key, group);
   }
-  return [...alike.values()].map(({ design, seams, variant, counts }) => {
-    const { name = "", colourway = "" } = top.designs[design] ?? {};
-    const called = colourway === "" || counts.length > 1 ? name : `${name}, ${colourway}`;
+  return [...alike.values()].map(({ design, seams, names, counts }) => {
     const count = counts.reduce((sum, each) => sum + each, 0);
-    return { design, seams, title: PRESSING_WORDS.block(called, variant, count) };
+    const called =
+      names.length > 0 && names.length < 4 ? names.join(", ") : (top.designs[design]?.name ?? "");
+    return { design, seams, title: PRESSING_WORDS.block(called, count) };
   });
 }
 
@@ -183,14 +186,14 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
     ...seamLines(pressing.seams, at),
     ...outlineNodes([whole], at, 1.4, "edge"),
     ...pressing.seams.flatMap((seam) => pressArrow(seam, at, tilt, room, free)),
-    ...letters(top, pressing, at),
+    ...numbers(top, making, at),
     ...thick,
     ...ringed,
   ];
   let y = at.y + down * per + 10;
   const notes = [
     PRESSING_WORDS.arrows,
-    ...(pressing.variants === 2 ? [PRESSING_WORDS.letters] : []),
+    ...(making.kinds.some(({ number }) => number > 0) ? [PRESSING_WORDS.numbers] : []),
     ...(ringed.length > 0 ? [PRESSING_WORDS.rings] : []),
     ...(thick.length > 0 ? [PRESSING_WORDS.dots] : []),
   ];
@@ -199,7 +202,7 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
     y += 14;
   }
   y += 8;
-  const panels = panelsOf(top, pressing);
+  const panels = panelsOf(top, making);
   const width = (PAGE_WIDTH - (PANELS - 1) * GAP) / PANELS;
   for (let first = 0; first < panels.length; first += PANELS) {
     let deepest = 0;

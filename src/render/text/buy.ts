@@ -1,6 +1,8 @@
-import { formatLength } from "../../length/index.ts";
+import { formatLength, formatSize } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { boughtWords, costOf, currencyOf, weighedLines } from "./bought.ts";
+import { anyBacking, waddingTold } from "./making-finishing.ts";
+import { longLength } from "./making-lines.ts";
 import { money } from "./money.ts";
 import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
@@ -60,6 +62,31 @@ function assumptionLines(plan: Plan): string[] {
   return ["", `${words.assumptionsTitle}:`, ...assumptionsOf(plan).map((line) => `  ${line}`)];
 }
 
+/** What a quilt takes besides the fabrics of the file; empty for a plain cut list. */
+export function alsoNeeded(plan: Plan): string[] {
+  const { making } = plan;
+  if (making === undefined) return [];
+  const { finishing, thread, quilting } = making;
+  const { kits = 1 } = plan;
+  const { sleeve } = finishing;
+  const isBought = plan.fabrics.some(({ pieces }) =>
+    pieces.some(({ uses }) => uses.some(({ text }) => text === "wadding")),
+  );
+  return [
+    ...anyBacking(finishing, plan),
+    ...(isBought ? [] : waddingTold(finishing, plan)),
+    ...(finishing.binding === null ? [words.bindingToo(formatLength(finishing.edge, plan.ruler))] : []),
+    words.sleeveToo(formatSize(sleeve.across, sleeve.down, plan.ruler)),
+    words.threadToo(longLength(thread.length, plan), longLength(quilting.length, plan)),
+    ...(kits > 1 ? [words.perQuilt] : []),
+  ];
+}
+
+function alsoLines(plan: Plan): string[] {
+  const lines = alsoNeeded(plan);
+  return lines.length === 0 ? [] : ["", `${words.alsoTitle}:`, ...lines.map((line) => `  ${line}`)];
+}
+
 /** The shopping list: what to ask for, fabric by fabric, with what was assumed. */
 export function buyList(plan: Plan): string {
   const priced = plan.fabrics.some((fabric) => priceOf(fabric, plan) !== "");
@@ -89,6 +116,7 @@ export function buyList(plan: Plan): string {
     "",
     ...lines,
     ...(weighed.length === 0 ? [] : ["", `${words.weighedTitle}:`, ...weighed.map((line) => `  ${line}`)]),
+    ...alsoLines(plan),
     ...assumptionLines(plan),
     "",
     words.estimates,

@@ -1,6 +1,11 @@
-import type { CuttingStep, FabricPlan, Plan, StepFlag } from "../../plan/types.ts";
+import { formatLength, roomToMark, type Ticks } from "../../length/index.ts";
+import type { CuttingStep, FabricPlan, Lay, Part, Plan, StepFlag } from "../../plan/types.ts";
+import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, stockOfLay } from "./bought.ts";
+import { diagonalOf, headsOfCut } from "./diagonals.ts";
 import { cutPhrase, filledPhrases, groupsOf, subcutPhrases, type Table } from "./sentence.ts";
+import { unitWords } from "./unit-words.ts";
+import { words } from "./words.ts";
 
 /** One thing to do at the mat: steps of the plan whose strips have one width are cut at one ruler setting. */
 export interface Instruction {
@@ -12,7 +17,12 @@ export interface Instruction {
   /** What is cut from some strips only; empty when `phrases` says it all. */
   parts: { strips: number[]; phrases: string[] }[];
   flags: StepFlag[];
+  /** Said after the flags. */
+  notes: string[];
 }
+
+/** In place of a lay: what is cut further once it is in its bag. */
+export const FROM_BAGS = -1;
 
 function sameCut(a: CuttingStep, b: CuttingStep): boolean {
   return (
@@ -29,10 +39,12 @@ function asInstruction(table: Table, steps: readonly CuttingStep[]): Instruction
   const isStrip = lay !== undefined && stockOfLay(table.fabric, lay)?.strip === true;
   if (isStrip) return asSubcuts(table, steps);
   const cut = cutPhrase(table, first, count);
+  const warned = flagged(steps);
   const whole = {
     lay: first.lay,
     strips: steps.flatMap(({ strips }) => strips),
-    flags: [...new Set(steps.flatMap(({ flags }) => flags))],
+    flags: warned.flags,
+    notes: [...warned.notes, ...borderNotes(table, steps)],
   };
   const read = steps.map((step) => ({ groups: groupsOf(table.fabric, step), strips: step.count }));
   const [one, two] = read;
@@ -59,19 +71,157 @@ function asSubcuts(table: Table, steps: readonly CuttingStep[]): Instruction {
     strips: [],
     parts: [],
     flags: [...new Set(steps.flatMap(({ flags }) => flags))],
+    notes: borderNotes(table, steps),
   };
+}
+
+/** What is said of lengths for a border, which wait until the top is measured. */
+function borderNotes({ plan, fabric, borders }: Table, steps: readonly CuttingStep[]): string[] {
+  const lettersIn = (own: readonly CuttingStep[]): string[] => [
+    ...new Set(
+      own.flatMap(({ subcuts }) =>
+        subcuts.flatMap(({ piece }) => {
+          const cut = fabric.pieces[piece];
+          return cut !== undefined && borders.has(cut.letter) && !cut.fullWidth ? [cut.letter] : [];
+        }),
+      ),
+    ),
+  ];
+  const isWhole = ({ kind, subcuts }: CuttingStep): boolean => kind === "bands" && subcuts.length === 1;
+  const [whole, parts] = [
+    lettersIn(steps.filter(isWhole)),
+    lettersIn(steps.filter((step) => !isWhole(step))),
+  ];
+  const spare = roomToMark(fabric.sturdiness.spareLength, plan.ruler);
+  return [
+    ...(whole.length === 0 || spare <= 0 ? [] : [words.longerLength(whole, formatLength(spare, plan.ruler))]),
+    ...(parts.length === 0 ? [] : [words.leaveLong(parts)]),
+  ];
+}
+
+/** Warnings of steps told together: of all where they are the same, else of the strips they are meant for. */
+function flagged(steps: readonly { strips: readonly number[]; flags: readonly StepFlag[] }[]): {
+  flags: StepFlag[];
+  notes: string[];
+} {
+  const [first] = steps;
+  const alike = steps.every(({ flags }) => flags.join() === first?.flags.join());
+  if (first === undefined || alike) return { flags: [...(first?.flags ?? [])], notes: [] };
+  const notes = steps.flatMap(({ strips, flags }) =>
+    flags.map((flag) => words.flagOf(words.ofStrips(ranges(strips), strips.length), words.stepFlags[flag])),
+  );
+  return { flags: [], notes };
+}
+
+/** `7 to 12`, `1 and 2`, `4`: numbers of strips, as ranges. */
+export function ranges(strips: readonly number[]): string[] {
+  const runs: [first: number, last: number][] = [];
+  for (const number of strips) {
+    const run = runs.at(-1);
+    if (run !== undefined && run[1] === number - 1) run[1] = number;
+    else runs.push([number, number]);
+  }
+  return runs.map(([first, last]) => (first === last ? String(first) : words.range(first, last)));
+}
+
+interface Length {
+  along: Ticks;
+  strips: number[];
+}
+
+/** Lengths of cloth that are cut up lengthwise, with the numbers of the strips in each. */
+function lengthsIn(lay: Lay): Length[] {
+  const numbers = (part: Part): number[] =>
+    part.role === "strip" || part.role === "band" ? [part.number] : part.parts.flatMap(numbers);
+  return lay.root.parts
+    .filter(({ role }) => role === "band-section")
+    .map((section) => ({ along: section.along, strips: numbers(section) }));
+}
+
+/** Lengths that are cut up alike are one thing to do: the lengths cut off, then the strips of each kind. */
+function lengthInstructions(table: Table, lay: number): Instruction[] {
+  const { fabric, plan } = table;
+  const on = fabric.lays[lay];
+  if (on === undefined) return [];
+  const steps = fabric.steps.filter((step) => step.lay === lay && step.kind !== "straighten");
+  const alike = new Map<string, Length[]>();
+  for (const length of lengthsIn(on)) {
+    const kinds = length.strips.map((strip) => steps.find(({ strips }) => strips.includes(strip))?.number);
+    const key = JSON.stringify([length.along, kinds.sort()]);
+    alike.set(key, [...(alike.get(key) ?? []), length]);
+  }
+  return [...alike.values()].map((lengths) => {
+    const all = lengths.flatMap(({ strips }) => strips);
+    const own = steps.filter(({ strips }) => strips.some((strip) => all.includes(strip)));
+    const warned = flagged(
+      own.map(({ strips, flags }) => ({ strips: strips.filter((strip) => all.includes(strip)), flags })),
+    );
+    return {
+      lay,
+      phrases: [words.cutLengths(lengths.length, formatLength(lengths[0]?.along ?? 0, plan.ruler))],
+      strips: all,
+      parts: own.map((step) => {
+        const strips = step.strips.filter((strip) => all.includes(strip));
+        return {
+          strips,
+          phrases: [
+            cutPhrase(table, step, strips.length),
+            ...subcutPhrases(table, groupsOf(fabric, step), strips.length),
+          ],
+        };
+      }),
+      flags: warned.flags,
+      notes: [...warned.notes, ...borderNotes(table, own)],
+    };
+  });
+}
+
+/** Where the right angles of the two halves are. */
+function cornersOf(diagonal: "rising" | "falling"): [string, string] {
+  return diagonal === "rising"
+    ? [unitWords.corner("top-left"), unitWords.corner("bottom-right")]
+    : [unitWords.corner("top-right"), unitWords.corner("bottom-left")];
+}
+
+/** Squares that are halved or quartered and shapes cut by template, once they are in their bags. */
+function fromBags({ fabric }: Table): Instruction[] {
+  return fabric.pieces.flatMap((piece): Instruction[] => {
+    const { letter, count, subcut } = piece;
+    const heads = headsOfCut(piece, fabric);
+    const phrases = {
+      none: [],
+      template: [],
+      "once-diagonal": [
+        words.halveEach(count, letter, diagonalOf(piece), heads),
+        ...(fabric.print.kind === "one-way" && piece.diagonal !== "any"
+          ? [words.keepSorted(cornersOf(piece.diagonal))]
+          : []),
+      ],
+      "twice-diagonal": [words.quarterEach(count, letter, heads)],
+    }[subcut];
+    if (phrases.length === 0) return [];
+    return [{ lay: FROM_BAGS, phrases, strips: [], parts: [], flags: [], notes: [] }];
+  });
 }
 
 /** The cutting steps of a fabric as they are followed at the mat. Cloths cut alike are told once. */
 export function instructionsFor(plan: Plan, fabric: FabricPlan): Instruction[] {
-  const runs: CuttingStep[][] = [];
+  const table = { plan, fabric, borders: borderLetters(plan) };
   const alike = alikeLays(fabric.lays);
-  for (const step of fabric.steps) {
-    if (alike[step.lay] === 0) continue;
-    const run = runs.at(-1);
-    const last = run?.at(-1);
-    if (run !== undefined && last !== undefined && sameCut(last, step)) run.push(step);
-    else runs.push([step]);
-  }
-  return runs.map((run) => asInstruction({ plan, fabric }, run));
+  const inLengths = fabric.lays.map((lay) => new Set(lengthsIn(lay).flatMap(({ strips }) => strips)));
+  const told = fabric.lays.flatMap((_, lay): Instruction[] => {
+    if (alike[lay] === 0) return [];
+    const runs: CuttingStep[][] = [];
+    for (const step of fabric.steps) {
+      if (step.lay !== lay || step.strips.some((strip) => inLengths[lay]?.has(strip))) continue;
+      const run = runs.at(-1);
+      const last = run?.at(-1);
+      if (run !== undefined && last !== undefined && sameCut(last, step)) run.push(step);
+      else runs.push([step]);
+    }
+    const own = [...runs.map((run) => asInstruction(table, run)), ...lengthInstructions(table, lay)];
+    // In the order of the cloth, from its end: what has no strips squares it.
+    return own.sort((a, b) => (a.strips[0] ?? 0) - (b.strips[0] ?? 0));
+  });
+  return [...told, ...fromBags(table)];
 }

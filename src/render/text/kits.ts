@@ -3,7 +3,7 @@ import { formatLength, formatSize } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import { money } from "./buy.ts";
 import { choiceWords } from "./choice-words.ts";
-import { ranges } from "./steps.ts";
+import { ranges } from "./instructions.ts";
 import { alignedLines } from "./table.ts";
 
 type Column = { heading: string; align: "left" | "right" };

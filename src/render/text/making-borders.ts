@@ -1,20 +1,155 @@
 import { formatLength, type Ticks } from "../../length/index.ts";
-import type { BorderRound, BorderStrips, Making } from "../../making/types.ts";
-import type { Plan } from "../../plan/types.ts";
+import type { BorderRound, BorderStrips, Making, PressedSeam } from "../../making/types.ts";
+import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { bagsForUse } from "./bags.ts";
+import { borderRow } from "./border-rows.ts";
 import { borderWords } from "./border-words.ts";
 import { indented, measured, measuredSize } from "./making-lines.ts";
 
-/** One pair of strips: how long, how it is pieced, what it makes of the top. */
-function stripsTold(round: BorderRound, strips: BorderStrips, after: string, plan: Plan): string {
+type CutPieceOf = FabricPlan["pieces"][number];
+
+/** The bag of a pair, and whether its strips are sewn to one run before they are cut to length. */
+interface Bag {
+  letters: string;
+  pieces: readonly CutPieceOf[];
+  joined: boolean;
+}
+
+function bagOf(strips: BorderStrips, plan: Plan): Bag {
+  const pieces = bagsForUse(plan, strips.fabric, strips.use);
+  return {
+    letters: pieces.map(({ letter }) => letter).join("/"),
+    pieces,
+    joined: pieces.some(({ joined }) => joined !== undefined),
+  };
+}
+
+const onSide = (side: string, x: number, y: number) => ({ left: x, right: x, top: y, bottom: y })[side] ?? 0;
+
+/** Which way the seams that sew a pair on are pressed: outwards, unless the map says otherwise. */
+function pressOf(round: BorderRound, strips: BorderStrips, making: Making, plan: Plan): string {
+  const border = plan.top?.borders.find(({ number }) => number === round.number);
+  const { pressing } = making;
+  if (border === undefined || pressing === null || plan.top?.centre.onPoint === true)
+    return borderWords.outwards;
+  const value = ({ n, r, d }: { n: number; r: number; d: number }): number => (n + r * Math.SQRT2) / d;
+  const [x, y, across, down] = [border.x, border.y, border.across, border.down].map(value) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  const [wide, high] = [value(border.side), value(border.end)];
+  const presses = strips.sides.map((side) => {
+    const upright = side === "left" || side === "right";
+    const line = { left: x + wide, right: x + across - wide, top: y + high, bottom: y + down - high }[side];
+    const on = ({ x1, y1, x2, y2 }: PressedSeam): boolean =>
+      Math.abs(onSide(side, x1, y1) - line) < 3 &&
+      Math.abs(onSide(side, x2, y2) - line) < 3 &&
+      // A border outside this one may lie on the same line only in its own length.
+      Math.abs(upright ? y2 - y1 : x2 - x1) > 0;
+    const out = { left: "left", right: "right", top: "up", bottom: "down" }[side];
+    const own = pressing.seams.filter(on);
+    if (own.length === 0 || own.every(({ press }) => press === out)) return "out";
+    return own.every(({ press }) => press !== out) ? "in" : "map";
+  });
+  if (presses.every((press) => press === "out")) return borderWords.outwards;
+  return presses.every((press) => press === "in") ? borderWords.inwards : borderWords.asMap;
+}
+
+/** Squares for the corners of a border, by their bag. */
+function cornerBag(round: BorderRound, plan: Plan): string {
+  const index = round.number - 1;
+  const fabrics = new Set(
+    (plan.top?.patches ?? [])
+      .filter(({ origin }) => origin.border === index && origin.block === null)
+      .filter(({ origin }) => origin.part.includes("corner"))
+      .map(({ fabric }) => fabric),
+  );
+  const side = round.strips[0]?.width ?? 0;
+  return borderWords.list(
+    [...fabrics].flatMap((name) =>
+      (plan.fabrics.find((fabric) => fabric.name === name)?.pieces ?? [])
+        .filter(
+          ({ across, along }) =>
+            Math.abs(across - side) <= plan.ruler.mark && Math.abs(along - side) <= plan.ruler.mark,
+        )
+        .map(({ letter }) => `${letter} (${name})`),
+    ),
+  );
+}
+
+/** One pair: measured, cut or marked, sewn on, pressed, and what it makes of the top. */
+function pairTold(
+  round: BorderRound,
+  strips: BorderStrips,
+  after: string,
+  making: Making,
+  plan: Plan,
+): string {
+  const side = strips.sides[0] ?? "left";
   const say = (length: Ticks): string => measured(length, plan);
-  const { sides, sewn, cut, width, blocks, alike, cornerstones } = strips;
-  const where = borderWords.sides[sides[0] ?? "left"];
-  const what = round.pieced
-    ? borderWords.piecedStrips(blocks, say(width), say(sewn)) + (alike ? "" : borderWords.unlike(where))
-    : borderWords.strips(say(width), say(cut));
-  const over = round.extra > 0 && cut > sewn ? borderWords.trim(say(cut - sewn), say(sewn)) : "";
-  const corners = cornerstones ? borderWords.cornerstones : "";
-  return borderWords.step(round.name, where, what, over, corners, after);
+  const press = pressOf(round, strips, making, plan);
+  const corners = strips.cornerstones ? [borderWords.cornerstones(cornerBag(round, plan))] : [];
+  if (round.pieced) {
+    const rows = strips.sides.map((each) =>
+      borderRow(
+        round.number,
+        each,
+        !strips.cornerstones && round.kind === "butted" && round.strips[0] !== strips,
+        making,
+        plan,
+      ),
+    );
+    const alike = rows.every((row) => row === rows[0]);
+    const told = alike
+      ? [{ where: borderWords.bothRows(side), blocks: rows[0] ?? "" }]
+      : strips.sides.map((each, i) => ({ where: borderWords.rowOf[each], blocks: rows[i] ?? "" }));
+    return [
+      borderWords.pieced(round.name, side, told, borderWords.pressRow),
+      borderWords.piecedFits(say(strips.sewn)),
+      ...corners,
+      borderWords.sewPair(press),
+      borderWords.top(after),
+    ].join(" ");
+  }
+  const { letters, joined } = bagOf(strips, plan);
+  const bag = joined ? `${letters} (${strips.fabric})` : borderWords.bag(2, letters, strips.fabric);
+  const over = round.extra > 0 && strips.cut > strips.sewn;
+  const length = over
+    ? joined
+      ? borderWords.markOnRun(bag, say(strips.cut))
+      : borderWords.mark(bag)
+    : joined
+      ? borderWords.cutFromRun(bag)
+      : borderWords.cutToThat(bag);
+  return [
+    borderWords.measured(round.name, side, say(strips.sewn)),
+    length,
+    ...corners,
+    over ? borderWords.sewMarked(press) : borderWords.sewPair(press),
+    borderWords.top(after),
+  ].join(" ");
+}
+
+/** Strips that are sewn to one run first; one bag for both pairs is told once. */
+function runLines(round: BorderRound, plan: Plan): string[] {
+  const found = new Map<string, { piece: CutPieceOf; fabric: string; pairs: number }>();
+  for (const strips of round.strips) {
+    for (const piece of bagOf(strips, plan).pieces) {
+      if (piece.joined === undefined) continue;
+      const before = found.get(piece.letter);
+      found.set(piece.letter, { piece, fabric: strips.fabric, pairs: (before?.pairs ?? 0) + 1 });
+    }
+  }
+  const { kits = 1 } = plan;
+  return [...found.values()].flatMap(({ piece, fabric, pairs }) => {
+    const count = Math.ceil(piece.count / kits);
+    if (count < 2) return [];
+    const bag = borderWords.bag(count, piece.letter, fabric);
+    const join = piece.join === "diagonal" ? "diagonal" : "straight";
+    return [borderWords.joined(bag, count - 1, join) + (pairs > 1 ? ` ${borderWords.oneRun}` : "")];
+  });
 }
 
 function roundLines(round: BorderRound, making: Making, plan: Plan): string[] {
@@ -29,46 +164,36 @@ function roundLines(round: BorderRound, making: Making, plan: Plan): string[] {
   const lines =
     round.kind === "mitred"
       ? mitreLines(round, making, plan)
-      : [stripsTold(round, first, half, plan), stripsTold(round, second, done, plan)];
-  return round.fit ? [...lines, borderWords.fit(done)] : lines;
+      : [pairTold(round, first, half, making, plan), pairTold(round, second, done, making, plan)];
+  return [...runLines(round, plan), ...lines, ...(round.fit ? [borderWords.fit(done)] : [])];
 }
 
 function mitreLines(round: BorderRound, { seam }: Making, plan: Plan): string[] {
   const [sides, ends] = round.strips;
   if (sides === undefined || ends === undefined) return [];
   const say = (length: Ticks): string => measured(length, plan);
-  const lengths = [sides, ends].map(({ cut }) => say(cut));
+  const told = [sides, ends].map((strips) => {
+    const { letters } = bagOf(strips, plan);
+    return letters === "" ? say(strips.cut) : `${say(strips.cut)}, ${letters} (${strips.fabric})`;
+  });
   const { across, down } = round.after;
   return [
-    borderWords.mitreStrips(
-      round.name,
-      say(sides.width),
-      lengths[0] ?? "",
-      lengths[1] ?? "",
-      say(round.extra),
-    ),
+    borderWords.mitreStrips(round.name, told[0] ?? "", told[1] ?? "", say(round.extra)),
     borderWords.mitreSew(formatLength(seam, plan.ruler)),
     borderWords.mitreFold(formatLength(seam, plan.ruler)),
     borderWords.mitreTrim(formatLength(seam, plan.ruler), measuredSize(across, down, plan)),
   ];
 }
 
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** The borders in the order of sewing. */
 export function borderLines(making: Making, plan: Plan): string[] {
   if (making.borders.length === 0) return [];
-  const first = making.borders[0]?.before ?? { across: 0, down: 0 };
-  const pieced = making.joins.filter(
-    ({ stage, from }) => stage === "border" && from.every((part) => part === "border"),
-  ).length;
   const steps = making.borders.flatMap((round) => roundLines(round, making, plan));
   return [
     borderWords.title,
-    ...indented([
-      borderWords.measure(measured(first.across, plan), measured(first.down, plan)),
-      borderWords.pin,
-      ...(pieced > 0 ? [borderWords.piecedFirst] : []),
-      ...steps.map((line) => `[ ] ${line}`),
-    ]),
+    ...indented([borderWords.measure, borderWords.pin, ...steps.map((line) => `[ ] ${capital(line)}`)]),
     "",
   ];
 }

@@ -1,4 +1,4 @@
-import type { Pressing, QuiltingThread, RowPressing } from "../../making/types.ts";
+import type { Pressing, QuiltingThread } from "../../making/types.ts";
 
 /** Every word the making instructions use besides those of the cutting. Sizes arrive already printed. */
 
@@ -11,35 +11,11 @@ function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-const TOWARD: Record<Exclude<RowPressing["press"], null>, string> = {
-  left: "to the left",
-  right: "to the right",
-  up: "upwards",
-  down: "downwards",
-  sashes: "towards the sashes",
-  "plain blocks": "towards the plain blocks",
-};
-
-const PLACED: Record<Pressing["placed"], string> = {
-  "everywhere alike": "everywhere alike",
-  "every second column": "in every second column, from the second",
-  "every second row": "in every second row, from the second",
-  chequered: "on every other place, like the dark squares of a chequerboard",
-  "blocks turned on their side": "wherever the block lies on its side",
-};
-
 const BY: Record<QuiltingThread["by"], string> = {
   hand: "by hand",
   machine: "by machine",
   "long-arm": "on a frame",
 };
-
-const LINE: Record<Pressing["lines"], string> = { rows: "row", columns: "column" };
-
-/** Rows on point end in setting triangles, which count as plain. */
-function towards(press: Exclude<RowPressing["press"], null>, diagonal: boolean): string {
-  return diagonal && press === "plain blocks" ? "towards the plain blocks and triangles" : TOWARD[press];
-}
 
 /** Numbers in a row told as `1 to 7`, others listed. */
 function numbers(found: readonly number[]): string {
@@ -51,10 +27,12 @@ function numbers(found: readonly number[]): string {
 }
 
 export const makingWords = {
-  title: (name: string) => `${name}: sewing`,
+  title: (name: string, kits: number) =>
+    kits > 1 ? `${name}: sewing, for one of ${kits}` : `${name}: sewing`,
   cautions: [
-    "Keep fingers clear of the needle; take the foot off the pedal before you reach under it.",
-    "An iron burns: set it back on its heel, press away from your hand, and switch it off when you leave.",
+    "Keep fingers clear of the needle; take the foot off the pedal before you reach under it. Thread it with the machine off.",
+    "Take pins out before they reach the needle: one that is hit breaks it.",
+    "An iron burns: set it back on its heel, press away from your hand, with dry hands at its plug, and switch it off when you leave.",
   ],
   cautionsTitle: "With needle and iron",
   estimates: "Lengths and amounts are estimates: sew one of each, measure it, and go on when it is right.",
@@ -67,30 +45,22 @@ export const makingWords = {
     `About ${length} of thread for piecing, needle and bobbin together: ${perSeam} times the seams (two layers of ` +
     `quilting cotton, 2 mm stitches) and ${percent} percent more for ends and breaks.`,
   unitsTitle: "Units",
-  blockTitle: (names: string) => `Block ${names}`,
+  unitsAbout:
+    "Make one first, measure it, then the rest, each step for all of them before the next. Chain-piece: feed one after another " +
+    "under the needle and cut them apart afterwards.",
+  heads:
+    "Heads are the ends of a print's figures that point up. They are told as the work lies in front of you, right side up unless " +
+    "it says otherwise.",
+  beforeTrimming: (seam: string, trimmed: boolean) =>
+    `Measure before you cut anything off. Never cut nearer than ${seam} to a point: the next seam needs it. ` +
+    `${trimmed ? "Where nothing is said of trimming, neaten" : "Neaten"} the edges only: threads and the tips of seams.`,
+  cutSewn:
+    "When you cut apart what is sewn: no pin under the blade, fingers behind the ruler's edge, blade shut after every cut.",
   block: (name: string, count: number) => `${name} (make ${count})`,
-  rowsTitle: "Rows and top",
   trimmed: (told: string, size: string) => `${told}; trim it to ${size}, alike on all sides`,
-  join: (makes: string, parts: string, seams: number, length: string, size: string) =>
-    `${makes}: ${parts}; ${seams === 1 ? "1 seam" : `${seams} seams`} ${length} long; measures ${size}`,
-  sameRows: (rows: readonly string[], line: "row" | "column") =>
-    `${line}${rows.length === 1 ? "" : "s"} ${list(rows)}`,
-  pressTitle: "Pressing",
-  pressRows: (
-    rows: readonly number[],
-    press: Exclude<RowPressing["press"], null>,
-    lines: Pressing["lines"],
-    diagonal: boolean,
-  ) => `${LINE[lines]}${rows.length === 1 ? "" : "s"} ${list(rows)} ${towards(press, diagonal)}`,
-  pressEvery: (press: Exclude<RowPressing["press"], null>, lines: Pressing["lines"], diagonal: boolean) =>
-    `every ${LINE[lines]} ${towards(press, diagonal)}`,
-  press: (parts: readonly string[], diagonal: boolean) =>
-    `Seams between the blocks${diagonal ? ", in diagonal rows" : ""}: press ${list(parts)}.`,
-  asDrawn: (rows: readonly number[], lines: Pressing["lines"]) =>
-    `In ${LINE[lines]}${rows.length === 1 ? "" : "s"} ${list(rows)} press each seam as the pressing map shows.`,
-  inBlock: (row: string, press: string) => `${row} ${press}`,
-  toward: TOWARD,
-  blockPress: (name: string, parts: readonly string[]) => `${name}: press ${list(parts)}.`,
+  join: (makes: string, parts: string, seams: number, size: string) =>
+    `${makes}: ${parts}; ${counted(seams, "seam")}; it measures ${size}`,
+  pressTitle: "Pressing, looked at as a whole",
   nestAll: (junctions: number) => `All ${counted(junctions, "place")} where seams meet nest.`,
   noJunctions: "No seams meet across a joining seam.",
   nestSome: (junctions: number, open: number, proven: boolean) =>
@@ -99,9 +69,9 @@ export const makingWords = {
     }. Press one of the two seams open there:`,
   openAt: (x: string, y: string) => `${x} from the left, ${y} from the top`,
   more: (count: number) => `and ${count} more, ringed in the pressing map`,
-  variants: (placed: Pressing["placed"], alike: number) =>
-    `Press the blocks in two ways, A and B, as the pressing map shows: B ${PLACED[placed]}. ` +
-    `Pressed all alike, ${counted(alike, "place")} would not nest.`,
+  pressOverview: "Every step says how its seams are pressed; the pressing map shows all of them.",
+  variants: (alike: number) =>
+    `Blocks that are pressed in two ways have a number each. Pressed all alike, ${counted(alike, "place")} would not nest.`,
   bulk: (most: number, atMost: number, places: number, proven: boolean) =>
     `Where seams meet, at most ${most} layers of cloth lie on one another (in ${atMost} of ${counted(places, "place")}, slanted seams ` +
     `counted to their worse side); ${
@@ -130,8 +100,6 @@ export const makingWords = {
     `${lines === "rows" ? "Below row" : "Right of column"}${rows.length === 1 ? "" : "s"} ${numbers(rows)}: ${counted(count, "place")}; first ${order
       .map((round) => list(round))
       .join(", then ")}${onwards ? ", then outwards, left and right by turns" : ""}.`,
-  before:
-    "What the pressing map shows inside a unit comes before what the unit's own steps say about pressing.",
   partial: (name: string, divides: readonly string[]) =>
     `Block ${name} cannot be sewn in straight seams alone.${
       divides.length === 0 ? "" : ` To sew straight seams only, divide ${divides.join(", and ")}.`
@@ -143,6 +111,10 @@ export const makingWords = {
   partialClose: (side: string) => `Close the first seam: sew on the rest of the ${side} unit`,
   divide: (unit: string, column: number, row: number, at: string, upright: boolean) =>
     `the ${unit} in column ${column}, line ${row} in two, ${at} from its ${upright ? "left" : "upper"} edge`,
+  whorlParts: (name: string, count: number, units: readonly string[]) =>
+    `${name} (make ${count}), its units line by line from the upper left: ${units.join(", ")}.`,
+  towardTriangles: (plain: boolean) =>
+    `Press all seams towards the ${plain ? "plain blocks and " : ""}triangles.`,
   diagonalTitle: "Diagonal rows and top",
   diagonalAbout: (high: string) =>
     `The rows run from the upper left to the lower right; row 1 is at the upper right corner. Pieces are named from the left. Every row is ${high} high, and so long are its seams.`,
@@ -165,19 +137,6 @@ export const makingWords = {
     "Add the four corner triangles last: fold the long edge in half and match the fold to the middle of the block's edge.",
   diagonalSquare: (size: string, seam: string) =>
     `Square the top: cut off only what lies more than ${seam} outside the points of the blocks; it measures ${size}`,
-  trimTitle: "Trimming and squaring",
-  trimUnits: (units: readonly string[]) => `Trimmed once sewn: ${units.join("; ")}.`,
-  trimUnit: (text: string, size: string) => `${text}, to ${size}`,
-  neaten: (units: readonly string[]) =>
-    `Not trimmed: ${units.join("; ")}. Neaten their edges: cut off threads and the tips of seams, no more.`,
-  squareBlock: (blocks: readonly string[], mark: string) =>
-    `Measure every block: ${blocks.join("; ")}. One that is up to ${mark} larger is trimmed alike on all four sides; one that is ` +
-    "smaller is not trimmed: press it again, or sew its seams with a little less allowance.",
-  squareBlockSize: (name: string, size: string) => `${name} ${size}`,
-  keepPoints: (seam: string) => `Never cut nearer than ${seam} to a point: the next seam needs it.`,
-  squareTop: (size: string, diagonal: string) =>
-    `The finished top: ${size} through its middle, ${diagonal} from corner to corner both ways; where these two differ, pull the ` +
-    "shorter one while you press.",
   quilting: (by: QuiltingThread["by"], lines: QuiltingThread["lines"], spacing: string, told: boolean) =>
     `Quilting ${BY[by]}, lines ${spacing} apart ${lines === "crossed" ? "both ways" : "one way"}${
       told ? "" : " (assumed; `quilting:` in the file says how you do it)"

@@ -1,46 +1,59 @@
-import { formatLength, type Ticks } from "../../length/index.ts";
+import { formatLength } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
-import { foundationLines, isOnFoundation } from "./foundation.ts";
+import { unitNamed } from "./block-names.ts";
+import { kindLines } from "./blocks.ts";
+import { foundationLines } from "./foundation.ts";
 import { foundationWords } from "./foundation-words.ts";
-import { aboutLength, aboutSize } from "./lengths.ts";
+import { aboutSize } from "./lengths.ts";
 import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
-import { indented, longLength, measured, measuredSize, partsTold } from "./making-lines.ts";
+import { indented, longLength, partsTold } from "./making-lines.ts";
 import { designName, pressingLines } from "./making-pressing.ts";
 import { makingWords } from "./making-words.ts";
+import { topLines } from "./rows.ts";
 import { unitRecordLines } from "./units.ts";
 import { wrapLine } from "./wrap-line.ts";
 
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): string {
   const size = ({ across, down }: RawSize): string =>
     aboutSize(across / making.scale, down / making.scale, plan);
-  const length = aboutLength(join.seamLength, plan);
-  const told = makingWords.join(makes, partsTold(join.from), join.seams, length, size(join.size));
+  const told = makingWords.join(makes, partsTold(join.from), join.seams, size(join.size));
   return join.trim === undefined ? told : makingWords.trimmed(told, size(join.trim));
 }
 
+/** The units, after what goes for all of them. */
 export function unitLines(making: Making, plan: Plan): string[] {
   const blocks = making.units.map((unit) => unitRecordLines(unit, plan)).filter((lines) => lines.length > 0);
-  return blocks.length === 0 ? [] : [makingWords.unitsTitle, ...indented(blocks.flat()), ""];
+  if (blocks.length === 0) return [];
+  const sewn = making.units.filter(({ steps }) => steps.length > 0);
+  const directed = sewn.some(({ heaps }) => heaps.some(({ prints }) => Object.keys(prints).length > 0));
+  const trimmed = sewn.some(({ steps }) => steps.some((step) => step.do === "trim"));
+  const cut = sewn.some(({ steps }) => steps.some((step) => CUT_ONCE_SEWN.has(step.do)));
+  return [
+    makingWords.unitsTitle,
+    ...indented([
+      makingWords.unitsAbout,
+      ...(directed ? [makingWords.heads] : []),
+      makingWords.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
+      ...(cut ? [makingWords.cutSewn] : []),
+      ...blocks.flat(),
+    ]),
+    "",
+  ];
 }
 
-/** Blocks sewn alike in different colours are told together. */
+/** Steps in which what is sewn is cut again. */
+const CUT_ONCE_SEWN: ReadonlySet<string> = new Set([
+  "pair",
+  "cross-pair",
+  "small-on-large",
+  "flip",
+  "strip-set",
+]);
+
+/** Blocks kind by kind, then those that need a seam sewn in part first. */
 export function blockLines(making: Making, plan: Plan): string[] {
-  const bySteps = new Map<string, { designs: Map<number, number>; lines: string[] }>();
-  const designs = new Map<number, JoinStep[]>();
-  for (const join of making.joins) {
-    if (join.design === null || join.stage !== "block") continue;
-    designs.set(join.design, [...(designs.get(join.design) ?? []), join]);
-  }
-  for (const [design, joins] of designs) {
-    const { name = "" } = plan.top?.designs[design] ?? {};
-    const lines = joins.map((join) => joinTold(join, join.makes, making, plan));
-    const key = `${name}\n${lines.join("\n")}`;
-    const group = bySteps.get(key) ?? { designs: new Map(), lines };
-    group.designs.set(design, joins[0]?.count ?? 0);
-    bySteps.set(key, group);
-  }
   const partial = making.partial.flatMap(({ design, order, divides }) => {
     const units = plan.top?.designs[design]?.units ?? [];
     const where = divides.map(({ unit, way, at }) => {
@@ -57,15 +70,27 @@ export function blockLines(making: Making, plan: Plan): string[] {
             makingWords.partialClose(first),
           ];
     const title = makingWords.partial(designName(plan, design), where);
-    return [title, ...indented(steps.map((step) => `[ ] ${step}`)), ""];
+    return [
+      title,
+      ...indented([...whorlParts(design, making, plan), ...steps.map((step) => `[ ] ${step}`)]),
+      "",
+    ];
   });
-  return [
-    ...[...bySteps.values()].flatMap(({ designs: own, lines }) => {
-      const names = [...own].map(([design, count]) => makingWords.block(designName(plan, design), count));
-      return [makingWords.blockTitle(names.join(", ")), ...indented(lines.map((line) => `[ ] ${line}`)), ""];
-    }),
-    ...partial,
-  ];
+  return [...kindLines(making, plan), ...partial];
+}
+
+/** The units of a block that has no rows, by their heaps, kind by kind. */
+function whorlParts(design: number, making: Making, plan: Plan): string[] {
+  const units = plan.top?.designs[design]?.units ?? [];
+  return making.kinds
+    .filter((kind) => making.blocks[kind.making]?.design === design)
+    .map((kind) => {
+      const own = making.blocks[kind.making]?.units ?? [];
+      const names = own.map((place, unit) =>
+        place === null ? (units[unit]?.kind ?? "") : (unitNamed(place, 0, making, plan) ?? ""),
+      );
+      return makingWords.whorlParts(kind.name, kind.count, names);
+    });
 }
 
 /** Parts of several units that are sewn before they are laid on a foundation. */
@@ -80,97 +105,6 @@ function partLines(making: Making, plan: Plan): string[] {
 export function onFoundationAndBlocks(making: Making, plan: Plan): string[] {
   const [laid, blocks] = [foundationLines(making, plan), blockLines(making, plan)];
   return [...partLines(making, plan), ...laid, ...blocks];
-}
-
-/** Rows on point with their sizes, how they are joined, and the corners. */
-function diagonalLines(making: Making, plan: Plan): string[] {
-  const { diagonal, square, seam } = making;
-  const say = (length: Ticks): string => measured(length, plan);
-  const end = (what: "side" | "corner"): string =>
-    what === "side" ? makingWords.sideTriangle : makingWords.corner;
-  const rows = diagonal.map(({ row, from, ends, upper, lower }) => {
-    const parts = partsTold([end(ends[0]), ...from, end(ends[1])]);
-    return `[ ] ${makingWords.diagonalRow(row, parts, say(upper), say(lower))}`;
-  });
-  const { across, down } = making.borders[0]?.before ?? square;
-  const size = measuredSize(across, down, plan);
-  return [
-    makingWords.diagonalTitle,
-    ...indented([
-      makingWords.diagonalAbout(say(diagonal[0]?.high ?? 0)),
-      makingWords.triangles,
-      ...rows,
-      `[ ] ${makingWords.diagonalJoin(diagonal.length)}`,
-      `[ ] ${makingWords.diagonalCorners}`,
-      `[ ] ${makingWords.diagonalSquare(size, formatLength(seam, plan.ruler))}`,
-    ]),
-    "",
-  ];
-}
-
-/** Rows of the top; rows sewn alike are told once. */
-export function topLines(making: Making, plan: Plan): string[] {
-  if (making.diagonal.length > 0) return diagonalLines(making, plan);
-  const joins = making.joins.filter(({ stage }) => stage === "top");
-  const alike = new Map<string, { join: JoinStep; rows: string[] }>();
-  for (const join of joins) {
-    const row = /^(?:row|column) (\d+)$/.exec(join.makes)?.[1];
-    const key = joinTold(join, row === undefined ? join.makes : "", making, plan);
-    const group = alike.get(key) ?? { join, rows: [] };
-    if (row !== undefined) group.rows.push(row);
-    alike.set(key, group);
-  }
-  const lines = [...alike.values()].map(({ join, rows }) => {
-    const line = joins.at(-1)?.way === "across" ? "column" : "row";
-    const from = join.from.every((part, i) => part === `${line} ${i + 1}`)
-      ? [`${line}s 1 to ${join.from.length}`]
-      : join.from;
-    const makes = rows.length === 0 ? join.makes : makingWords.sameRows(rows, line);
-    return `[ ] ${joinTold({ ...join, from }, makes, making, plan)}`;
-  });
-  return lines.length === 0 ? [] : [makingWords.rowsTitle, ...indented(lines), ""];
-}
-
-/** What is trimmed to which size, what only neatened, and how the top is checked. */
-export function trimLines(making: Making, plan: Plan): string[] {
-  const size = (across: Ticks, down: Ticks): string => measuredSize(across, down, plan);
-  const sewn = making.units.filter(({ steps }) => steps.length > 0);
-  const trimmed = sewn.filter((unit) => unit.trimmed);
-  const neat = sewn.filter((unit) => !unit.trimmed);
-  const blocks = new Map<string, string>();
-  const kept = new Map<string, string>();
-  for (const { design, makes, size: sewn, trim: raw = sewn, stage } of making.joins) {
-    if (stage !== "block" || design === null || makes !== plan.top?.designs[design]?.name) continue;
-    const told = size(raw.across / making.scale, raw.down / making.scale);
-    if (isOnFoundation(making.foundation, design)) {
-      kept.set(makes, makingWords.squareBlockSize(makes, told));
-      continue;
-    }
-    blocks.set(makes, makingWords.squareBlockSize(makes, told));
-  }
-  const { across, down, diagonal } = making.square;
-  return [
-    makingWords.trimTitle,
-    ...indented([
-      ...(trimmed.length === 0
-        ? []
-        : [
-            makingWords.trimUnits([
-              ...new Set(
-                trimmed.map(({ text, raw }) => makingWords.trimUnit(text, size(raw.across, raw.along))),
-              ),
-            ]),
-          ]),
-      ...(neat.length === 0 ? [] : [makingWords.neaten([...new Set(neat.map(({ text }) => text))])]),
-      ...(blocks.size === 0
-        ? []
-        : [makingWords.squareBlock([...blocks.values()], formatLength(plan.ruler.mark, plan.ruler))]),
-      ...(kept.size === 0 ? [] : [foundationWords.notSquared([...kept.values()])]),
-      makingWords.keepPoints(formatLength(making.seam, plan.ruler)),
-      makingWords.squareTop(size(across, down), measured(diagonal, plan)),
-    ]),
-    "",
-  ];
 }
 
 /** The amounts before the steps: seam allowance, seams and thread, with the rules they come from. */
@@ -197,7 +131,7 @@ export function makingSteps(plan: Plan): string {
   if (making === undefined) return "";
   const { pressing } = making;
   return [
-    makingWords.title(plan.name),
+    makingWords.title(plan.name, plan.kits ?? 1),
     "",
     `${makingWords.cautionsTitle}:`,
     ...indented(makingWords.cautions),
@@ -208,9 +142,8 @@ export function makingSteps(plan: Plan): string {
     ...unitLines(making, plan),
     ...onFoundationAndBlocks(making, plan),
     ...topLines(making, plan),
-    ...borderLines(making, plan),
-    ...trimLines(making, plan),
     ...(pressing === null ? [] : [makingWords.pressTitle, ...indented(pressingLines(pressing, plan)), ""]),
+    ...borderLines(making, plan),
     ...finishingLines(making, plan),
   ]
     .flatMap((line) => wrapLine(line))

@@ -9,15 +9,21 @@ import { words } from "./words.ts";
 export interface Table {
   plan: Plan;
   fabric: FabricPlan;
+  /** Letters of the bags whose lengths wait until the top is measured. */
+  borders: ReadonlySet<string>;
 }
 
 /** How many of a piece a step gives over all its strips, in words. */
-function itemWords({ piece, count }: Taken, strips: number, { plan, fabric }: Table): ItemWords {
+function itemWords({ piece, count }: Taken, strips: number, { plan, fabric, borders }: Table): ItemWords {
   const cut = fabric.pieces[piece];
   if (cut === undefined) throw new Error(`a step cuts piece ${piece}, which ${fabric.name} does not have`);
   const square = cut.across === cut.along;
   const size = square ? formatLength(cut.across, plan.ruler) : formatSize(cut.across, cut.along, plan.ruler);
-  return { count: count * strips, size, square, letter: cut.letter };
+  const own = { count: count * strips, size, square, letter: cut.letter };
+  if (!borders.has(cut.letter) || cut.fullWidth) return own;
+  const [width, long] = [Math.min(cut.across, cut.along), Math.max(cut.across, cut.along)];
+  const say = (length: number): string => formatLength(length, plan.ruler);
+  return { ...own, later: { width: say(width), long: say(long) } };
 }
 
 /** What to do with one group of a strip, said for all `strips` of the step. */
@@ -73,10 +79,11 @@ export function cutPhrase({ plan, fabric }: Table, step: CuttingStep, count: num
       : words.straighten(width);
   }
   const run = formatLength(step.run, plan.ruler);
-  if (step.kind === "bands") return words.cutBands(count, width, run);
+  if (step.kind === "bands") return words.cutBands(count, width);
+  if (found(fabric, step).besideBands) return words.cutBeside(count, width, run);
   const lay = fabric.lays[step.lay];
   const wholeWidth = lay?.source === "bolt" && step.run === lay.across;
-  return words.cutStrips(count, width, wholeWidth ? null : run, found(fabric, step).besideBands);
+  return words.cutStrips(count, width, wholeWidth ? null : run);
 }
 
 /** `subcut 26 squares 4 1/2 in [A]`, `trim the rest to 2 1/2 in and subcut 4 squares 2 1/2 in [C]`. */

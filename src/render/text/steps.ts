@@ -1,7 +1,9 @@
 import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, boughtWords, layTitle, mistakeWords } from "./bought.ts";
-import { type Instruction, instructionsFor } from "./instructions.ts";
+import { diagonalOf, headsOfCut } from "./diagonals.ts";
+import { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
 import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
 
@@ -30,6 +32,7 @@ function indented(lines: readonly string[]): string[] {
 
 /** What a piece is told with: letter, count, size, whether it may turn, and what it is for. */
 export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
+  const borders = borderLetters(plan);
   const index = plan.fabrics.findIndex(({ name }) => name === fabric.name);
   const shaped = (plan.templates ?? []).flatMap(({ name, uses }) => uses.map((use) => ({ name, ...use })));
   return fabric.pieces.map((piece, number) => {
@@ -41,8 +44,8 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
     const square = piece.across === piece.along && !piece.fullWidth;
     const after = {
       none: "",
-      "once-diagonal": words.halved,
-      "twice-diagonal": words.quartered,
+      "once-diagonal": words.halved(diagonalOf(piece), headsOfCut(piece, fabric)),
+      "twice-diagonal": words.quartered(headsOfCut(piece, fabric)),
       template: words.byTemplate(use?.name ?? "", use?.asDrawn ?? 0, use?.reversed ?? 0),
     }[piece.subcut];
     const aslant =
@@ -53,7 +56,13 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
     // A piece without a label is for its own size, which is told already.
     const told = piece.uses.map(({ text }) => text).filter((text) => !sizes.includes(text));
     const uses = piece.label !== "" ? [piece.label] : told;
-    const remarks = [...uses, after, aslant, piece.note].filter((text) => text !== "");
+    // A border's length is what is measured: a printed one would compete with it.
+    const note = !borders.has(piece.letter)
+      ? piece.note
+      : piece.joined === undefined
+        ? words.borderLater
+        : words.joinLater(piece.count);
+    const remarks = [...uses, after, aslant, note].filter((text) => text !== "");
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
     return {
       letter: piece.letter,
@@ -101,17 +110,6 @@ function wrapped(text: string): string[] {
   return [...lines, line];
 }
 
-/** `7 to 12`, `1 and 2`, `4`: numbers of strips, as ranges. */
-export function ranges(strips: readonly number[]): string[] {
-  const runs: [first: number, last: number][] = [];
-  for (const number of strips) {
-    const run = runs.at(-1);
-    if (run !== undefined && run[1] === number - 1) run[1] = number;
-    else runs.push([number, number]);
-  }
-  return runs.map(([first, last]) => (first === last ? String(first) : words.range(first, last)));
-}
-
 /** A step on one line; one too long for that starts a new line with each phrase. */
 function phraseLines(phrases: readonly string[]): string[] {
   const sentence = inOneSentence(phrases);
@@ -136,7 +134,8 @@ function instructionLines(instruction: Instruction, hasDiagrams: boolean): strin
     ]);
     return [first, ...indented(rest)];
   });
-  return [...told, ...indented(each), ...flags.flatMap((flag) => wrapped(`! ${words.stepFlags[flag]}`))];
+  const warned = [...flags.map((flag) => words.stepFlags[flag]), ...instruction.notes];
+  return [...told, ...indented(each), ...warned.flatMap((text) => wrapped(`! ${text}`))];
 }
 
 function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string[] {
@@ -148,6 +147,10 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string
   let lay = fabric.lays.every(({ source }) => source === "bolt") ? 0 : -1;
   for (const [index, instruction] of instructions.entries()) {
     const on = fabric.lays[instruction.lay];
+    if (instruction.lay === FROM_BAGS && lay !== FROM_BAGS) {
+      lay = FROM_BAGS;
+      lines.push(`${words.cutFurther}:`);
+    }
     if (on !== undefined && instruction.lay !== lay) {
       lay = instruction.lay;
       lines.push(layTitle(fabric, on, alike[lay] ?? 1, plan));
@@ -225,6 +228,29 @@ function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] 
   return [words.fabricHeading(number, plan.fabrics.length, fabric.name), ...indented([facts.join("; ")])];
 }
 
+/** A line of a list, what follows its first set in. */
+function hanging(line: string): string[] {
+  const [first = "", ...rest] = wrapped(line);
+  return indented([first, ...indented(rest)]);
+}
+
+/** How every kind of stock is cut, each told once. */
+export function handLines(plan: Plan): string[] {
+  const lays = plan.fabrics.flatMap((fabric) => fabric.lays);
+  const steps = plan.fabrics.flatMap((fabric) => fabric.steps);
+  const pieces = plan.fabrics.flatMap((fabric) => fabric.pieces);
+  const { hand } = words;
+  const bolt = lays.some(({ source }) => source === "bolt");
+  return [
+    ...(bolt ? [plan.folded ? hand.folded : hand.unfolded, hand.square, hand.selvages] : []),
+    ...(lays.some(({ source }) => source === "fixed") ? [hand.fixed] : []),
+    ...(steps.some(({ kind }) => kind === "bands") ? [hand.lengthwise] : []),
+    ...(pieces.some(({ subcut }) => subcut === "once-diagonal" || subcut === "twice-diagonal")
+      ? [hand.diagonal]
+      : []),
+  ];
+}
+
 /**
  * Cautions, then for each fabric its pieces, cutting steps, leftovers and proof, as a handout in text.
  * `hasDiagrams` (default true): strip numbers are told, to be found in the cutting diagrams.
@@ -241,12 +267,21 @@ export function cuttingSteps(plan: Plan, hasDiagrams = true): string {
     ...indented([...leftoverLines(fabric, plan), ...proofLines(fabric, plan)]),
     "",
   ]);
-  const notes = plan.diagnostics.filter(({ severity }) => severity !== "error").map(({ message }) => message);
+  // How a border is joined and cut is told with its bag and in its own step.
+  const notes = plan.diagnostics
+    .filter(
+      ({ severity, code, path }) =>
+        severity !== "error" && !(code === "PIECE-JOINED" && path.startsWith("borders")),
+    )
+    .map(({ message }) => message);
   return [
     words.stepsTitle(plan.name),
     "",
     `${words.cautionsTitle}:`,
     ...indented(words.cautions),
+    "",
+    `${words.handTitle}:`,
+    ...handLines(plan).flatMap((line) => hanging(line)),
     "",
     words.estimates,
     ...(usesFullWidth ? [words.fullWidthMeaning] : []),

@@ -39,28 +39,26 @@ const LINES = {
   falling: "from the upper left to the lower right corner",
 } as const;
 
-/** Where a unit shows which way it stands, at rest: one phrase for each way it may be turned. */
-const AT_REST: Readonly<Record<string, (turned: string) => string>> = {
-  "flying geese": (turned) => `the goose points ${turned}`,
-};
+/** What of a unit shows which way it stands, where something does. */
+const POINTS: Readonly<Record<string, string>> = { "flying geese": "the goose" };
 
 const TURNED = ["up", "right", "down", "left"] as const;
 const AS_DRAWN = [
-  "the unit stands as drawn",
-  "the unit is turned a quarter to the right",
-  "the unit is turned half round",
-  "the unit is turned a quarter to the left",
+  "as drawn",
+  "turned a quarter to the right",
+  "turned half round",
+  "turned a quarter to the left",
 ] as const;
 
 const PARTS: Readonly<Record<Exclude<PatchPart, "whole" | "template">, string>> = {
-  "top-left": "the half with its right angle at the upper left",
-  "top-right": "the half with its right angle at the upper right",
-  "bottom-right": "the half with its right angle at the lower right",
-  "bottom-left": "the half with its right angle at the lower left",
-  top: "the quarter with its long side above",
-  right: "the quarter with its long side at the right",
-  bottom: "the quarter with its long side below",
-  left: "the quarter with its long side at the left",
+  "top-left": "right angle upper left",
+  "top-right": "right angle upper right",
+  "bottom-right": "right angle lower right",
+  "bottom-left": "right angle lower left",
+  top: "long side above",
+  right: "long side at the right",
+  bottom: "long side below",
+  left: "long side at the left",
 };
 
 export const unitWords = {
@@ -75,17 +73,14 @@ export const unitWords = {
     `${name}: ${text}, ${method}: make ${units}`,
   sets: (sets: number, perSet: number, spare: number) => {
     const over = spare === 0 ? "" : `; ${spare} ${spare === 1 ? "is" : "are"} over`;
-    if (perSet === 1) return `One at a time${over}; chain-piece each step for all of them before the next.`;
-    const each = sets === 1 ? `1 set, ${perSet} units from it` : `${sets} sets, ${perSet} units from each`;
-    return `${each}${over}; chain-piece each step for all sets before the next.`;
+    if (perSet === 1) return over === "" ? "" : `Make ${sets}${over}.`;
+    const each =
+      sets === 1 ? `Make 1 set: ${perSet} units from it` : `Make ${sets} sets: ${perSet} units from each`;
+    return `${each}${over}.`;
   },
   batch: (sets: number) => `For ${sets} ${sets === 1 ? "set" : "sets"}:`,
   take: (bags: readonly { count: number; bag: string }[], of: "set" | "unit") =>
     `For each ${of} take ${list(bags.map(({ count, bag }) => `${count} ${bag}`))}.`,
-  halve: (bag: string, line: keyof typeof LINES | null, heads: string) =>
-    `Each ${bag} is cut once on the diagonal${line === null ? "" : `, ${LINES[line]}${heads === "" ? "" : ` with the ${heads} as it lies right side up`}`}.`,
-  quarter: (bag: string) => `Each ${bag} is cut on both diagonals, without moving it between the cuts.`,
-  keepApart: (parts: readonly string[]) => `Keep apart, right side up: ${list(parts)}.`,
   lay: (over: string, under: string, underHeads: string, overHeads: string) =>
     `Lay ${over} on ${under}, right sides together, edges even${
       underHeads === "" ? "" : `; below, ${underHeads}`
@@ -116,12 +111,15 @@ export const unitWords = {
       .join(", ")}.`,
   flipBase: (base: string, heads: string) =>
     `Lay ${base} in front of you${heads === "" ? "" : `, ${heads}`}.`,
-  flip: (small: string, corner: Corner, line: keyof typeof LINES, heads: string, seam: string) =>
-    `${CORNERS[corner]} corner: lay ${small} on it, right sides together${
-      heads === "" ? "" : `, seen on its wrong side ${heads}`
-    }; rule and sew ${LINES[line]}. Cut ${seam} outside the stitching, fold the triangle out over the corner and press it outwards.`,
-  stripSet: (name: string, strips: readonly string[]) =>
-    `Set ${name}, from the top: ${strips.join(", ")}. Sew the strips together along their length, every other seam from the other end.`,
+  itsSquare: "the square told",
+  flipEach: (small: string, seam: string) =>
+    `On each corner named lay ${small}, right sides together, edges even; rule the line told on its wrong side and sew on it. Cut ${seam} outside the stitching, fold the triangle out over the corner and press it outwards. One corner after another:`,
+  flipCorner: (corner: Corner, small: string, line: keyof typeof LINES, heads: string) =>
+    `${CORNERS[corner]}${small === "" ? "" : `, ${small}`}: ${LINES[line]}${
+      heads === "" ? "" : `, the piece lying, seen on its wrong side, ${heads}`
+    }`,
+  stripSet: (number: number, strips: readonly string[]) =>
+    `Set ${number}, strips from the top: ${strips.join(", ")}. Sew them together along their length, every other seam from the other end.`,
   setCount: (full: number, length: string, short: number, shortLength: string, height: string) => {
     const sets = [
       ...(full > 0 ? [`${full} ${full === 1 ? "set" : "sets"} of strips ${length} long`] : []),
@@ -135,7 +133,7 @@ export const unitWords = {
     perSet: number,
     fromLast: number,
     full: number,
-    name: string,
+    number: number,
     used: number,
   ) => {
     const from = [
@@ -144,7 +142,7 @@ export const unitWords = {
         : []),
       ...(fromLast > 0 ? [`${fromLast} from the short one`] : []),
     ];
-    return `Square one end of each set, then cut ${count} segments ${width} wide (${list(from)}): segments ${name}, ${used} for each unit.`;
+    return `Square one end of each set, then cut ${count} segments ${width} wide (${list(from)}): segments of set ${number}, ${used} for each unit.`;
   },
   diamonds: (bag: string, count: number, apart: string) =>
     `Trim one end of each ${bag} at 45 degrees: lay the 45-degree line of the ruler on the strip's edge. Cut on, parallel to that end and ${apart} apart, measured square to the cuts: ${count} diamonds.`,
@@ -163,12 +161,44 @@ export const unitWords = {
     const at = corners.map(({ across, down }) => `${across} from its left and ${down} from its top`);
     const where = at.length === 0 ? "" : ` (in the finished unit ${list(at)})`;
     const how = setIn
-      ? `, the seam going round the corner${where}: sew to a seam allowance from the corner, turn the work there and go on`
+      ? ` The seam goes round a corner${where}: sew to a seam allowance from the corner, turn the work there and go on.`
       : "";
-    const told = way === "edge" ? `${list(parts)} on the edge they share` : `${parts.join(", ")} (${order})`;
-    return `Join ${told}${how}${makes === "unit" ? "" : `: ${makes}`}.`;
+    const made = makes === "" ? "" : ` This makes ${makes}.`;
+    return way === "edge"
+      ? `Sew together on the edge they share: ${parts.join("; ")}.${how}${made}`
+      : `Sew together ${list(parts)}, ${order}.${how}${made}`;
   },
-  log: (log: string, side: string) => `Sew ${log} to the ${side}.`,
+  made: (part: string) => `what makes ${part}`,
+  segment: (set: number) => `a segment of set ${set}`,
+  patch: (letters: string, fabric: string, heads: string) =>
+    `${letters} (${fabric}${heads === "" ? "" : `, ${heads}`})`,
+  /** Halves and quarters of a print are told apart by how they lay when they were cut. */
+  patchFrom: (
+    sources: readonly { letter: string; part: PatchPart; count: number }[],
+    fabric: string,
+    heads: string,
+    minded: boolean,
+  ) => {
+    const letters = [...new Set(sources.map(({ letter }) => letter))].join("/");
+    const shapes = sources.flatMap(({ part }) => (part === "whole" || part === "template" ? [] : [part]));
+    const piece = shapes.length === 0 ? "" : shapes[0]?.includes("-") ? "a half of " : "a quarter of ";
+    const ways = minded
+      ? sources.flatMap(({ letter, part, count }) =>
+          part === "whole" || part === "template"
+            ? []
+            : [`${sources.length > 1 ? `for ${count} of them ${letter}, ` : ""}${PARTS[part]} as it was cut`],
+        )
+      : [];
+    const how = [...ways, ...(heads === "" ? [] : [shapes.length === 0 ? heads : `laid ${heads}`])];
+    return `${piece}${letters} (${[fabric, ...how].join(", ")})`;
+  },
+  begin: (a: string, b: string, way: "across" | "down" | "edge") =>
+    way === "across" ? `${a} to the left of ${b}` : `${a} above ${b}`,
+  added: (what: string, side: "left" | "right" | "top" | "bottom") =>
+    `${what} ${{ left: "on its left", right: "on its right", top: "above it", bottom: "below it" }[side]}`,
+  sized: (what: string, size: string) => (size === "" ? what : `${what}: ${size}`),
+  oneByOne: (press: string) =>
+    `Sew on one after another, as listed, with the size it must measure each time.${press === "" ? "" : ` Every time: ${press.charAt(0).toLowerCase()}${press.slice(1)}`}`,
   press: {
     to: (what: string) => `Press to ${what}.`,
     outside: "Press outwards.",
@@ -190,21 +220,18 @@ export const unitWords = {
     round: (size: string) => `Trim to ${size}, alike on all sides.`,
   },
   measuresUnit: (size: string) => `Each measures ${size}; nothing is trimmed.`,
-  sort: (heaps: readonly string[]) =>
-    `Sort them into heaps, each held so that its print stands as told: ${heaps.join("; ")}.`,
-  heap: (name: string, count: number, says: string) => `${name} ${count}: ${says}`,
-  heapSays: (kind: string, turn: 0 | 1 | 2 | 3, fabric: string, twoWay: boolean) => {
-    const told = AT_REST[kind]?.(TURNED[turn]) ?? AS_DRAWN[turn];
-    return `with ${twoWay ? `the print of ${fabric} upright` : `the heads of ${fabric} up`}, ${told}`;
+  /** Units that one set gives are told apart by how their prints lie. */
+  sort: (heaps: readonly string[]) => `Sort them into heaps, each as the unit is drawn: ${heaps.join("; ")}.`,
+  heapPrints: (name: string, count: number, prints: readonly { fabric: string; heads: string }[]) =>
+    `${name} (${count}) ${list(prints.map(({ fabric, heads }) => `${fabric} ${heads}`))}`,
+  sortUpright: (fabrics: readonly string[], twoWay: boolean, heaps: readonly string[]) =>
+    `Sort them into heaps: turn every unit so that ${twoWay ? `the print of ${list(fabrics)} stands upright` : `the heads of ${list(fabrics)} point up`}. Then ${heaps.join("; ")}.`,
+  heapUpright: (name: string, count: number, kind: string, turn: 0 | 1 | 2 | 3) => {
+    const points = POINTS[kind];
+    return points === undefined
+      ? `${name} (${count}) is the unit ${AS_DRAWN[turn]}`
+      : `in ${name} (${count}) ${points} points ${TURNED[turn]}`;
   },
-  heapPrints: (prints: readonly { fabric: string; heads: string }[]) =>
-    `as the unit is drawn, ${list(prints.map(({ fabric, heads }) => `${fabric} ${heads}`))}`,
-  spot: (spot: string, bag: string) => `${bag} ${spot}`,
-  from: (sources: readonly { letter: string; part: string; heads: string; count: number; all: boolean }[]) =>
-    sources
-      .map(({ letter, part, heads, count, all }) => {
-        const what = part === "" ? letter : `${letter}, ${part}`;
-        return `${all ? "" : `${count} x `}${what}${heads === "" ? "" : ` (${heads})`}`;
-      })
-      .join(" or "),
+  heap: (name: string, count: number) => `${name} (make ${count}):`,
+  spot: (spot: string, bag: string) => `${spot}, ${bag}`,
 };

@@ -2,7 +2,6 @@ import type {
   BatchRecord,
   HeapRecord,
   LaidRecord,
-  PatchRecord,
   StepRecord,
   StripSetRecord,
   UnitRecord,
@@ -10,51 +9,19 @@ import type {
 import { formatCut, formatCutSize, formatLength } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
-import { aboutLength, aboutSize } from "./lengths.ts";
+import { aboutLength } from "./lengths.ts";
 import { indented } from "./making-lines.ts";
+import { joinLines, setNumber } from "./unit-joins.ts";
+import { bagOf, headsOf, pressLine, type Telling, telling } from "./unit-telling.ts";
 import { unitWords } from "./unit-words.ts";
 
 /** What is told of a unit is read off its record; nothing here works out how it is made. */
-
-interface Telling {
-  unit: UnitRecord;
-  plan: Plan;
-  seam: string;
-  size(size: { across: number; along: number }): string;
-  twoWay(fabric: string): boolean;
-}
-
-function telling(unit: UnitRecord, plan: Plan): Telling {
-  const kinds = new Map(plan.fabrics.map(({ name, print }) => [name, print.kind]));
-  return {
-    unit,
-    plan,
-    seam: formatLength(plan.making?.seam ?? 0, plan.ruler),
-    size: ({ across, along }) => aboutSize(across, along, plan),
-    twoWay: (fabric) => kinds.get(fabric) === "two-way",
-  };
-}
-
-const headsOf = (up: Eighth | null, fabric: string, { twoWay }: Telling): string =>
-  up === null ? "" : unitWords.heads(up, twoWay(fabric));
-
-const bagOf = ({ letter, fabric }: LaidRecord): string => unitWords.bag(letter, fabric);
 
 /** Pieces of a set gathered by bag. */
 function taken(batch: BatchRecord): { count: number; bag: string }[] {
   const counts = new Map<string, number>();
   for (const laid of batch.laid) counts.set(bagOf(laid), (counts.get(bagOf(laid)) ?? 0) + 1);
   return [...counts].map(([bag, count]) => ({ bag, count }));
-}
-
-/** Towards what a seam is pressed. */
-function pressLine(step: StepRecord): string[] {
-  if (!("press" in step)) return [];
-  if (step.pressTo !== null) {
-    const { part, fabric } = step.pressTo;
-    return [unitWords.press.to(fabric === "" || fabric === part ? part : fabric)];
-  }
-  return step.press.to === "part" ? [] : [unitWords.press[step.press.to]];
 }
 
 const at = (batch: BatchRecord, piece: number, list = 0): LaidRecord | undefined =>
@@ -108,14 +75,27 @@ function smallLines(
 function flipLines(step: Extract<StepRecord, { do: "flip" }>, batch: BatchRecord, tell: Telling): string[] {
   const base = at(batch, step.base);
   if (base === undefined) return [];
-  const corners = step.squares.flatMap(({ piece, corner }) => {
-    const laid = at(batch, piece);
-    if (laid === undefined) return [];
-    const rising = corner === "top-left" || corner === "bottom-right";
-    const heads = headsOf(laid.faceDown, laid.fabric, tell);
-    return [unitWords.flip(bagOf(laid), corner, rising ? "rising" : "falling", heads, tell.seam)];
+  const laid = step.squares.flatMap(({ piece, corner }) => {
+    const own = at(batch, piece);
+    return own === undefined ? [] : [{ own, corner }];
   });
-  return [unitWords.flipBase(bagOf(base), headsOf(base.up, base.fabric, tell)), ...corners];
+  const bags = new Set(laid.map(({ own }) => bagOf(own)));
+  const [only = ""] = bags;
+  const corners = laid.map(({ own, corner }) => {
+    const rising = corner === "top-left" || corner === "bottom-right";
+    const heads = headsOf(own.faceDown, own.fabric, tell);
+    return unitWords.flipCorner(
+      corner,
+      bags.size > 1 ? bagOf(own) : "",
+      rising ? "rising" : "falling",
+      heads,
+    );
+  });
+  return [
+    unitWords.flipBase(bagOf(base), headsOf(base.up, base.fabric, tell)),
+    unitWords.flipEach(bags.size > 1 ? unitWords.itsSquare : only, tell.seam),
+    ...indented(corners),
+  ];
 }
 
 function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
@@ -127,7 +107,7 @@ function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
   });
   const short = set.lastLength > 0 ? 1 : 0;
   return [
-    unitWords.stripSet(set.name, strips),
+    unitWords.stripSet(setNumber(set.name), strips),
     unitWords.setCount(
       set.fullSets,
       formatLength(set.fullLength, ruler),
@@ -141,89 +121,10 @@ function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
       set.perFullSet,
       set.fromLast,
       set.fullSets,
-      set.name,
+      setNumber(set.name),
       set.segmentsPerUnit,
     ),
   ];
-}
-
-/** Which diagonal makes these two halves. */
-function lineOf(parts: ReadonlySet<string>): "rising" | "falling" | null {
-  if (parts.has("top-left") || parts.has("bottom-right")) return "rising";
-  return parts.has("top-right") || parts.has("bottom-left") ? "falling" : null;
-}
-
-/** The bags that are cut into halves and quarters before they are sewn. */
-function triangleLines(tell: Telling): string[] {
-  const bags = new Map<
-    string,
-    { fabric: string; parts: Set<string>; directed: boolean; kind: "half" | "quarter" }
-  >();
-  for (const { patches } of tell.unit.heaps) {
-    for (const { fabric, from, up } of patches) {
-      for (const { letter, part } of from) {
-        if (part === "whole" || part === "template") continue;
-        const kind = part.includes("-") ? "half" : "quarter";
-        const bag = bags.get(letter) ?? { fabric, parts: new Set<string>(), directed: up !== null, kind };
-        bag.parts.add(part);
-        bags.set(letter, bag);
-      }
-    }
-  }
-  return [...bags].map(([letter, { fabric, parts, directed, kind }]) => {
-    const bag = unitWords.bag(letter, fabric);
-    if (kind === "quarter") return unitWords.quarter(bag);
-    const print = tell.plan.fabrics.find(({ name }) => name === fabric)?.print;
-    const cut = tell.plan.fabrics.flatMap(({ pieces }) => pieces).find((piece) => piece.letter === letter);
-    const slants = directed || cut?.across !== cut?.along;
-    const heads = directed ? unitWords.heads(print?.axis === "across" ? 2 : 0, tell.twoWay(fabric)) : "";
-    return unitWords.halve(
-      bag,
-      slants
-        ? cut?.diagonal === "falling"
-          ? "falling"
-          : cut?.diagonal === "rising"
-            ? "rising"
-            : lineOf(parts)
-        : null,
-      heads,
-    );
-  });
-}
-
-/** A patch by the bag it comes out of: `A (hens)`, with the half and how its print lies where that matters. */
-function patchTold(patch: PatchRecord, tell: Telling): string {
-  const { from, letters, fabric, up } = patch;
-  const heads = headsOf(up, fabric, tell);
-  if (from.length === 0) return unitWords.bag(letters.join("/"), fabric);
-  const many = from.length > 1;
-  const told = from.map(({ letter, part, count }) => ({
-    letter,
-    part: up === null ? "" : unitWords.part(part),
-    heads: "",
-    count,
-    all: !many,
-  }));
-  const body = unitWords.from(told);
-  return `${body} (${fabric}${heads === "" ? "" : `, ${heads} in the unit`})`;
-}
-
-function joinLines(
-  step: Extract<StepRecord, { do: "join" }>,
-  heap: HeapRecord | undefined,
-  tell: Telling,
-): string[] {
-  const patches = new Map((heap?.patches ?? []).map((patch) => [patch.spot, patch]));
-  const parts = step.parts.map((part) => {
-    const patch = patches.get(part);
-    return patch === undefined ? part : unitWords.spot(part, patchTold(patch, tell));
-  });
-  const size = step.size === null ? [] : [unitWords.measures(tell.size(step.size))];
-  const corners = (step.corners ?? []).map(({ x, y }) => ({
-    across: aboutLength(x, tell.plan),
-    down: aboutLength(y, tell.plan),
-  }));
-  return [unitWords.join(parts, step.way, step.makes, step.setIn === true, corners), ...size];
 }
 
 function trimLine(step: Extract<StepRecord, { do: "trim" }>, tell: Telling): string {
@@ -263,52 +164,94 @@ function stepLines(step: StepRecord, batch: BatchRecord | null, heap: number, te
       ];
     }
     case "join":
-      return [...joinLines(step, tell.unit.heaps[heap], tell), ...pressLine(step)];
+      return joinLines([step], null, tell.unit.heaps[heap], tell);
     case "cut-triangles":
-      return triangleLines(tell);
+      // The cutting steps halve and quarter squares.
+      return [];
     case "trim":
       return [trimLine(step, tell)];
   }
 }
 
-/** How a heap of finished units is told from the others: by how its print lies. */
-export function heapTold(heap: HeapRecord, unit: UnitRecord, plan: Plan): string {
-  const tell = telling(unit, plan);
-  const prints = Object.entries(heap.prints).map(([role, up]) => ({ fabric: unit.fabrics[role] ?? "", up }));
-  const fabrics = new Set(prints.map(({ fabric }) => fabric));
+/** How the prints of every heap lie. */
+function heapPrints(heap: HeapRecord, unit: UnitRecord): { fabric: string; up: Eighth }[] {
+  return Object.entries(heap.prints).map(([role, up]) => ({ fabric: unit.fabrics[role] ?? "", up }));
+}
+
+/** Quarter-turns clockwise that make all prints of a heap stand upright; null where none does. */
+function uprightTurn(heap: HeapRecord, unit: UnitRecord): 0 | 1 | 2 | 3 | null {
+  const prints = heapPrints(heap, unit);
   const [first] = prints;
-  if (first === undefined) return "";
-  const alike = fabrics.size === 1 && prints.every(({ up }) => up === first.up);
-  if (alike && first.up % 2 === 0) {
-    const turn = ((((8 - first.up) % 8) / 2) % 4) as 0 | 1 | 2 | 3;
-    return unitWords.heapSays(unit.kind, turn, first.fabric, tell.twoWay(first.fabric));
+  if (first === undefined || first.up % 2 !== 0 || prints.some(({ up }) => up !== first.up)) return null;
+  return ((((8 - first.up) % 8) / 2) % 4) as 0 | 1 | 2 | 3;
+}
+
+/** How finished units are told apart and put into heaps. */
+function sortLines(tell: Telling): string[] {
+  const { unit } = tell;
+  const { heaps } = unit;
+  if (heaps.length < 2) return [];
+  const fabrics = [...new Set(heaps.flatMap((heap) => heapPrints(heap, unit).map(({ fabric }) => fabric)))];
+  const turns = heaps.map((heap) => uprightTurn(heap, unit));
+  if (turns.every((turn) => turn !== null) && new Set(turns).size === turns.length) {
+    const told = heaps.map((heap, i) =>
+      unitWords.heapUpright(heap.name, heap.count, unit.kind, turns[i] ?? 0),
+    );
+    return [
+      unitWords.sortUpright(
+        fabrics,
+        fabrics.every((fabric) => tell.twoWay(fabric)),
+        told,
+      ),
+    ];
   }
-  return unitWords.heapPrints(
-    prints.map(({ fabric, up }) => ({ fabric, heads: unitWords.heads(up, tell.twoWay(fabric)) })),
-  );
+  const told = heaps.map((heap) => {
+    const prints = heapPrints(heap, unit).map(({ fabric, up }) => ({
+      fabric,
+      heads: headsOf(up, fabric, tell),
+    }));
+    return unitWords.heapPrints(heap.name, heap.count, prints);
+  });
+  return [unitWords.sort(told)];
+}
+
+/** Steps of one heap or batch in order; joinings that follow one another are told together. */
+function toldInOrder(batch: BatchRecord | null, heap: number, tell: Telling): string[][] {
+  const runs: StepRecord[][] = [];
+  for (const step of tell.unit.steps) {
+    const run = runs.at(-1);
+    if (step.do === "join" && run?.[0]?.do === "join") run.push(step);
+    else runs.push([step]);
+  }
+  let last: string | null = null;
+  return runs.map((run) => {
+    const joins = run.filter((step) => step.do === "join");
+    if (joins.length < run.length) return run.flatMap((step) => stepLines(step, batch, heap, tell));
+    const lines = joinLines(joins, last, tell.unit.heaps[heap], tell);
+    last = joins.at(-1)?.makes ?? null;
+    return lines;
+  });
 }
 
 /** The steps that are the same for all batches and heaps are told once; those that differ, for each. */
 function bodyOf(tell: Telling): string[] {
   const { unit } = tell;
-  const laidLines = (batch: BatchRecord | null, heap: number): string[] =>
-    unit.steps.flatMap((step) => stepLines(step, batch, heap, tell));
   if (unit.batches.length > 0) {
     return unit.batches.flatMap((batch) => [
       ...(unit.batches.length > 1 ? [unitWords.batch(batch.sets)] : []),
       unitWords.take(taken(batch), unit.unitsPerSet === 1 ? "unit" : "set"),
-      ...laidLines(batch, 0),
+      ...toldInOrder(batch, 0, tell).flat(),
     ]);
   }
-  if (unit.heaps.length === 1) return laidLines(null, 0);
+  if (unit.heaps.length === 1) return toldInOrder(null, 0, tell).flat();
   // What is done to all heaps alike stands first; what differs by how the print lies is told heap by heap.
-  const lines = unit.heaps.map((_, heap) => unit.steps.map((step) => stepLines(step, null, heap, tell)));
+  const lines = unit.heaps.map((_, heap) => toldInOrder(null, heap, tell));
   const [first = []] = lines;
-  return unit.steps.flatMap((_, i) => {
+  return first.flatMap((told, i) => {
     const own = lines.map((each) => (each[i] ?? []).join("\n"));
-    if (own.every((each) => each === own[0])) return first[i] ?? [];
+    if (own.every((each) => each === own[0])) return told;
     return unit.heaps.flatMap(({ name, count }, heap) => [
-      `${name} (${count}):`,
+      unitWords.heap(name, count),
       ...indented(lines[heap]?.[i] ?? []),
     ]);
   });
@@ -319,15 +262,16 @@ export function unitRecordLines(unit: UnitRecord, plan: Plan): string[] {
   if (unit.steps.length === 0) return [];
   const tell = telling(unit, plan);
   const untrimmed = unit.steps.every((step) => step.do !== "trim");
-  const heaps = unit.heaps.map((heap) => unitWords.heap(heap.name, heap.count, heapTold(heap, unit, plan)));
+  const sets = unit.loose ? "" : unitWords.sets(unit.sets, unit.unitsPerSet, unit.spare);
   return [
     `[ ] ${unitWords.title(unit.name, unit.text, unit.method, unit.units)}`,
     ...indented(
       indented([
-        unitWords.sets(unit.sets, unit.unitsPerSet, unit.spare),
+        ...(sets === "" ? [] : [sets]),
         ...bodyOf(tell),
         ...(untrimmed ? [unitWords.measuresUnit(tell.size(unit.raw))] : []),
-        ...(unit.heaps.length > 1 ? [unitWords.sort(heaps)] : []),
+        // Units that are sewn heap by heap are apart already.
+        ...(unit.batches.length > 0 ? sortLines(tell) : []),
       ]),
     ),
   ];

@@ -28,6 +28,8 @@ interface MistakeWords {
 
 /** How an item is named in a step. */
 export interface ItemWords {
+  /** A length for a border: it is cut when the top is measured, and planned to be so long. */
+  later?: { width: string; long: string };
   count: number;
   /** `4 1/2 in` of a square, `2 1/2 x 4 1/2 in` of a rectangle. */
   size: string;
@@ -35,7 +37,9 @@ export interface ItemWords {
   letter: string;
 }
 
-function item({ count, size, square, letter }: ItemWords): string {
+function item({ count, size, square, letter, later }: ItemWords): string {
+  if (later !== undefined)
+    return `${counted(count, "length", "lengths")} ${later.width} wide, about ${later.long} long [${letter}]`;
   const noun = square ? counted(count, "square", "squares") : counted(count, "rectangle", "rectangles");
   return `${noun} ${size} [${letter}]`;
 }
@@ -44,16 +48,16 @@ export const words = {
   // Steps
   straighten: (size: string) => `Straighten the cut end, square to the selvage: trim off ${size}`,
   straightenToLine: (size: string) => `Straighten the cut end on a printed line: trim off ${size}`,
-  cutStrips: (count: number, width: string, run: string | null, besideBands: boolean) =>
-    `Cut ${counted(count, "strip", "strips")} ${width} x ${run ?? FULL_WIDTH}${
-      besideBands ? " from the width beside the lengthwise strips" : ""
-    }`,
-  cutBands: (count: number, width: string, length: string) =>
-    `From a length of ${length}, cut ${counted(
-      count,
-      "lengthwise strip",
-      "lengthwise strips",
-    )} ${width} wide, along the selvage`,
+  cutStrips: (count: number, width: string, run: string | null) =>
+    `Cut ${counted(count, "strip", "strips")} ${width} x ${run ?? FULL_WIDTH}`,
+  cutLengths: (count: number, length: string) =>
+    count === 1
+      ? `Cut off one length of ${length}, the whole width of the cloth`
+      : `Cut off ${count} lengths of ${length}, the whole width of the cloth, and cut up each alike`,
+  cutBands: (count: number, width: string) =>
+    `cut ${counted(count, "strip", "strips")} ${width} wide lengthwise, along the selvage`,
+  cutBeside: (count: number, width: string, run: string) =>
+    `cut ${counted(count, "strip", "strips")} ${width} x ${run} out of the width beside those`,
   subcut: (items: readonly ItemWords[]) => `subcut ${list(items.map(item))}`,
   eachStrip: (counts: readonly number[]) => ` (${list(counts.map(String))} from each strip)`,
   eachAndLast: (each: number, strips: number, last: number) =>
@@ -82,9 +86,15 @@ export const words = {
     count === 1 ? `keep it whole [${letter}]` : `keep ${count} whole [${letter}]`,
   stepFlags: {
     "longer-than-ruler":
-      "This cut is longer than your ruler: mark it first, or slide the ruler on and check that the cut stays straight.",
+      "This cut is longer than your ruler: cut as far as it reaches, slide it on with a hand's length of it still along what is " +
+      "cut, check that it lies in line, and go on.",
+    "long-subcut":
+      "Cuts inside this are longer than your ruler and the cloth lies unfolded: lay all of it on the mat or let the end lie on a " +
+      "chair, never hang; cut as far as the ruler reaches, slide it on with a hand's length of it still along what is cut, and go on.",
     "narrow-segment": "Narrow pieces: hold the ruler on the larger part and keep your fingers well back.",
-    refold: "Fold the fabric once more, so that one placing of the ruler reaches across.",
+    refold: "One placing of the ruler does not reach: fold once more, edge on edge, so that it does.",
+    "wide-strip":
+      "Wider than your ruler is long: measure it with a tape along both selvages and rule the line before you cut.",
   },
 
   // Headings and notes
@@ -93,14 +103,38 @@ export const words = {
   wasteTitle: (plan: string) => `Where the cloth of ${plan} goes`,
   fabricHeading: (number: number, count: number, name: string) => (count === 1 ? name : `${number}. ${name}`),
   estimates: "Amounts are estimates: check them, and your own fabric's usable width, before you cut.",
+  handTitle: "How the cuts are made",
+  hand: {
+    folded:
+      "Off the bolt: fold selvage to selvage, both layers flat, the fold square to the ruler. Strips are cut through both layers.",
+    unfolded:
+      "Off the bolt: the cloth lies in one layer; let what hangs over the edge of the table lie on a chair.",
+    square: "Square the end again after every four strips: cut away only what is crooked.",
+    selvages:
+      "Cut both selvages off a strip before you cut it up; strips kept whole keep theirs until they are sewn.",
+    fixed:
+      "Pieces cut already (fat quarters, squares, scraps): in one layer, pressed, one edge squared first.",
+    lengthwise:
+      "Lengthwise strips: cut off the whole length first, then cut along the selvage with the selvage itself cut away; fold the length end to end where one placing of the ruler does not reach.",
+    diagonal:
+      "Diagonals: lay the ruler from corner to corner, and check both corners before you cut. The edges stretch: do not pull or press them.",
+  },
   cautionsTitle: "Before you pick up the cutter",
   cautions: [
     "Close the blade after every cut, even when you put the cutter down for a moment.",
     "Stand up, cut away from yourself, and never toward the hand that holds the ruler.",
+    "On a long cut stop with the blade down, walk the hand that holds the ruler up beside it, and go on.",
     "Cut on a rotary mat against a ruler, with fingertips and knuckles well back from its edge.",
     "A blunt blade needs force and slips: change it, and wrap the old one before throwing it away.",
+    "No pins in what you cut.",
     "Do not cut when you are tired. Keep the closed cutter out of children's reach.",
   ],
+  alsoTitle: "Also needed",
+  bindingToo: (edge: string) => `Binding for ${edge} of edge and its corners: the file names none.`,
+  sleeveToo: (size: string) => `To hang it: ${size} of any fabric for a sleeve.`,
+  threadToo: (piecing: string, quilting: string) =>
+    `Thread: about ${piecing} for piecing and ${quilting} for quilting.`,
+  perQuilt: "These are for one quilt.",
   assumptionsTitle: "Assumed, as the file does not say",
   assumedFor: (text: string, fabrics: readonly string[]) => `${text} (${list(fabrics)})`,
   notesTitle: "Please note",
@@ -132,8 +166,29 @@ export const words = {
   onBolt: "On the bolt:",
   fullWidthSize: (width: string) => `${width} x ${FULL_WIDTH}`,
   square: "square",
-  halved: "cut once on the diagonal",
-  quartered: "cut twice on the diagonals",
+  halved: (line: string, heads: string) =>
+    `cut once on the diagonal${line === "" ? "" : `, ${line}`}${heads === "" ? "" : `, ${heads}`}`,
+  quartered: (heads: string) => `cut on both diagonals${heads === "" ? "" : `, ${heads}`}`,
+  cutFurther: "Cut further, bag by bag",
+  halveEach: (count: number, letter: string, line: string, heads: string) =>
+    `Cut ${count === 1 ? "the one" : `each of the ${count}`} of [${letter}] once on the diagonal${
+      line === "" ? "" : `, ${line}`
+    }${heads === "" ? "" : `, with the ${heads} as it lies right side up`}: ${2 * count} halves`,
+  quarterEach: (count: number, letter: string, heads: string) =>
+    `Cut ${count === 1 ? "the one" : `each of the ${count}`} of [${letter}] on both diagonals${
+      heads === "" ? "" : `, with the ${heads} as it lies right side up`
+    }, not moving it between the cuts: ${4 * count} quarters`,
+  keepSorted: (corners: readonly [string, string]) =>
+    `two heaps, right side up as they come off the square: right angle ${list(corners)}`,
+  byShape: (letter: string, how: string) => `Cut [${letter}] ${how}`,
+  borderLater: "cut to length when the top is measured",
+  joinLater: (strips: number) =>
+    strips === 1 ? "" : `${strips} strips, sewn end to end and cut to length when the top is measured`,
+  flagOf: (strips: string, flag: string) => `${strips} ${flag.charAt(0).toLowerCase()}${flag.slice(1)}`,
+  longerLength: (letters: readonly string[], spare: string) =>
+    `For a border: ${list(letters.map((letter) => `[${letter}]`))} is cut to length when the top is measured. Cut this length longer by what the cloth allows (${spare} of it is left over).`,
+  leaveLong: (letters: readonly string[]) =>
+    `For a border: ${list(letters.map((letter) => `[${letter}]`))} may wait. Cut what else the strip gives from its other end first, and leave the rest long until the top is measured.`,
   byTemplate: (name: string, asDrawn: number, reversed: number) =>
     `then by template${name === "" ? "" : ` ${name}`}${
       reversed === 0 ? "" : `, ${asDrawn === 0 ? "all" : `${asDrawn} as drawn and ${reversed}`} reversed`

@@ -22,18 +22,24 @@ test("a quilt's plan says how it is sewn, with cautions and the rule behind ever
   expect(told).toContain("An iron burns");
   expect(told).toContain("about 2.5 times the seams");
   expect(told.split("\n").every((line) => line.length <= 98)).toBe(true);
-  const order = ["Units", "Block star", "Rows and top", "Borders", "Pressing", "Finishing"];
+  const order = ["Units", "Blocks", "Block star", "Rows and top", "Pressing", "Borders", "Finishing"];
   const places = order.map((title) => told.indexOf(`\n${title}`));
   expect(places).toEqual([...places].sort((a, b) => a - b));
   expect(places).not.toContain(-1);
 });
 
-test("pressing is told by rows, and a second way of pressing a block is named", () => {
+test("pressing is told in the step that makes the seam, and a second way of pressing a block has its number", () => {
   const flat = told.replace(/\s+/g, " ");
-  expect(flat).toContain("press rows 1 and 3 to the right and row 2 to the left");
+  expect(flat).toContain("Block star: 9 in all, of 2 kinds: star 1 (make 5) and star 2 (make 4)");
   expect(flat).toContain(
-    "star A: press row 1 to the right, row 2 to the left, row 3 to the right and the seams between rows downwards.",
+    "Row 2: U1 turned right, E (boats, heads up), U1 turned left. Press both seams to the left.",
   );
+  expect(flat).toContain("Block star 1: rows 1 to 3, one below another. Press both seams downwards.");
+  expect(flat).toContain(
+    "Block star 2 (make 4): sewn as star 1, but press row 1 to the left, row 2 to the right, row 3 to the left and the seams between rows upwards.",
+  );
+  expect(flat).toContain("Rows 1 and 3: star 1, star 2, star 1. Press both seams to the right.");
+  expect(flat).toContain("Row 2: star 2, star 1, star 2. Press both seams to the left.");
   expect(flat).toContain("Pressed all alike, 24 places would not nest.");
   expect(flat).toContain("All 64 places where seams meet nest.");
 });
@@ -58,18 +64,25 @@ test("every border says its lengths, what is trimmed, how a mitre is sewn and wh
   const text = toldOf(EVERY_BORDER);
   expect(text.split("\n").every((line) => line.length <= 98)).toBe(true);
   const flat = text.replace(/\s+/g, " ");
-  expect(flat).toContain("it should be 18 1/2 in from side to side and 24 1/2 in from top to bottom");
-  expect(flat).toContain("coping, left and right: 2 strips 2 in wide and 24 1/2 in long;");
+  // What is printed of a length is about what it will be; what is measured counts.
+  expect(flat).toContain(
+    "Coping, left and right: measure the top from top to bottom through its middle (about 24 1/2 in). Cut the 2 strips of white to that length.",
+  );
   expect(flat).toContain(
     "This border makes the pieced one outside it come out: the top must measure 21 1/2 x 27 1/2 in now.",
   );
   expect(flat).toContain(
-    "bars, top and bottom: 2 rows of 7 blocks, 2 1/2 in wide and 21 1/2 in long; sew a corner square to both ends",
+    "Bars, top and bottom: sew the blocks end to end: top and bottom alike, from the left, 7 x ",
   );
-  expect(flat).toContain("27 1/2 in long; 2 in over-long, trim to 25 1/2 in once sewn");
+  expect(flat).toMatch(
+    /Each row measures about 21 1\/2 in: .{0,60} Sew a corner square.{0,12} to both ends of each first\./,
+  );
   expect(flat).toContain(
-    "2 strips 4 1/2 in wide and 46 1/4 in long for left and right, 2 strips 40 1/4 in long for top and bottom",
+    "Tops, top and bottom: measure the top from side to side through its middle (about 25 1/2 in). The 2 strips of red are over-long. Mark on both the length you measured",
   );
+  expect(flat).toContain("Only now cut the tails level with the top.");
+  expect(flat).toContain("for left and right two strips of about 46 1/4 in");
+  expect(flat).toContain("for top and bottom two of about 40 1/4 in");
   expect(flat).toContain("begin and stop 1/4 in from the corners of the top");
   expect(flat).toContain("mark a line at 45 degrees");
 });
@@ -97,9 +110,9 @@ test("rows on point are told from corner to corner, corners last", () => {
   const flat = toldOf(onPoint(2, 3)).replace(/\s+/g, " ");
   expect(flat).toContain("Every row is 4 1/2 in high");
   expect(flat).toContain(
-    "row 1: side triangle, patch, side triangle; about 4 1/4 in along its upper edge, 13 1/4 in along its lower",
+    "Row 1: side triangle, patch, side triangle. Press all seams towards the triangles. About 4 1/4 in along its upper edge, 13 1/4 in along its lower.",
   );
-  expect(flat).toContain("row 2: (corner last), 3 x patch, side triangle");
+  expect(flat).toContain("Row 2: (corner last), 3 x patch, side triangle.");
   expect(flat).toContain("Join rows 1 to 2 one to the next, and rows 3 to 4; then the two halves");
   expect(flat).toContain("Add the four corner triangles last");
 });

@@ -1,0 +1,102 @@
+import type { BlockKind, JoinPart, Making, RawSize, UnitInPlace } from "../../making/types.ts";
+import type { Plan } from "../../plan/types.ts";
+import type { Eighth } from "../../quilt/units/types.ts";
+import { blockWords, type Turn } from "./block-words.ts";
+import { unitWords } from "./unit-words.ts";
+
+/** Names of what goes into blocks and rows: heaps of units, bags of single patches, kinds of block. */
+
+const eighth = (up: number, turn: number): Eighth => ((((up + turn / 45) % 8) + 8) % 8) as Eighth;
+
+function twoWay(fabric: string, plan: Plan): boolean {
+  return plan.fabrics.find(({ name }) => name === fabric)?.print.kind === "two-way";
+}
+
+/** A unit in its block by its heap, or by its bag where it is a single patch. */
+export function unitNamed(place: UnitInPlace, turn: number, making: Making, plan: Plan): string | null {
+  const unit = making.units[place.unit];
+  const heap = unit?.heaps[place.heap];
+  if (unit === undefined || heap === undefined) return null;
+  const whole = (((place.turn + turn) % 360) + 360) % 360;
+  if (unit.steps.length > 0) return heap.name + blockWords.turned(whole as Turn);
+  const [patch, more] = heap.patches;
+  if (patch === undefined || more !== undefined || patch.letters.length === 0) return null;
+  const letters = patch.letters.join("/");
+  if (patch.up !== null) {
+    const heads = unitWords.heads(eighth(patch.up, whole), twoWay(patch.fabric, plan));
+    return blockWords.bag(letters, patch.fabric, heads);
+  }
+  const { across, along } = unit.raw;
+  const upright = whole % 180 === 0 ? along > across : across > along;
+  return blockWords.bag(letters, patch.fabric, across === along ? "" : blockWords.lying(upright));
+}
+
+/** A block that is one single patch is told by its bag: its design has nothing to sew. */
+export function patchOfKind(kind: BlockKind, making: Making): UnitInPlace | null {
+  const [only, more] = making.blocks[kind.making]?.units ?? [];
+  if (only === undefined || only === null || more !== undefined) return null;
+  return making.units[only.unit]?.steps.length === 0 ? only : null;
+}
+
+/** A kind's name, said to be a block's where a bag or a unit is called so. */
+export function kindNamed(kind: BlockKind, making: Making, plan: Plan): string {
+  const letters = plan.fabrics.flatMap(({ pieces }) => pieces.map(({ letter }) => letter));
+  const heaps = making.units.flatMap(({ name, heaps }) => [name, ...heaps.map((heap) => heap.name)]);
+  const plain = plan.top?.designs[making.blocks[kind.making]?.design ?? -1]?.name ?? "";
+  return [...letters, ...heaps].includes(plain) ? blockWords.block(kind.name) : kind.name;
+}
+
+/** A block in its place in the rows. */
+export function blockNamed(index: number, making: Making, plan: Plan): string | null {
+  const block = plan.top?.blocks[index];
+  const kind = making.kinds[making.kindOf[index] ?? -1];
+  if (block === undefined || kind === undefined) return null;
+  const turn = (((block.turn % 360) + 360) % 360) as Turn;
+  const patch = patchOfKind(kind, making);
+  const bag = patch === null ? null : unitNamed(patch, turn, making, plan);
+  return bag ?? kindNamed(kind, making, plan) + blockWords.turned(turn);
+}
+
+/** Letters of the bags that hold cloth of this raw size. */
+function bagsOfSize(fabric: string, across: number, down: number, plan: Plan): string {
+  const near = (a: number, b: number): boolean => Math.abs(a - b) <= plan.ruler.mark;
+  const own = plan.fabrics.find(({ name }) => name === fabric)?.pieces ?? [];
+  const found = own.filter(
+    (piece) =>
+      piece.subcut === "none" &&
+      ((near(piece.across, across) && near(piece.along, down)) ||
+        (near(piece.across, down) && near(piece.along, across))),
+  );
+  return found.map(({ letter }) => letter).join("/");
+}
+
+/** Names of the parts of a joining, in order. */
+export function partNames(
+  join: { takes: readonly JoinPart[]; from: readonly string[]; parts?: readonly RawSize[] },
+  units: readonly (UnitInPlace | null)[],
+  making: Making,
+  plan: Plan,
+): string[] {
+  const named = (part: JoinPart, given: string, size: RawSize | undefined): string => {
+    switch (part.of) {
+      case "made":
+        return given;
+      case "unit": {
+        const place = units[part.unit];
+        return (place == null ? null : unitNamed(place, 0, making, plan)) ?? given;
+      }
+      case "block":
+        return blockNamed(part.block, making, plan) ?? given;
+      case "cloth": {
+        const { scale } = making;
+        const letter =
+          size === undefined ? "" : bagsOfSize(part.fabric, size.across / scale, size.down / scale, plan);
+        return blockWords.cloth(
+          letter,
+          part.place === "block" ? part.fabric : `${part.fabric} ${part.place}`,
+        );
+      }
+    }
+  };
+  return join.takes.map((part, i) => named(part, join.from[i] ?? "", join.parts?.[i]));
+}

@@ -1,0 +1,20 @@
+import type { FabricPlan } from "../../plan/types.ts";
+import { unitWords } from "./unit-words.ts";
+
+type Piece = FabricPlan["pieces"][number];
+
+/** Where a print's heads point as the cloth lies on the mat, the selvage up and down; empty without a print. */
+export function headsOnCloth({ print }: Pick<FabricPlan, "print">): string {
+  if (print.kind === "none") return "";
+  return unitWords.heads(print.axis === "across" ? 2 : 0, print.kind === "two-way");
+}
+
+/** Which diagonal a piece is cut on; empty where it does not matter. */
+export function diagonalOf({ diagonal }: Piece): string {
+  return diagonal === "any" ? "" : unitWords.line[diagonal];
+}
+
+/** The heads are told of a piece only where they say how it lies under the ruler. */
+export function headsOfCut(piece: Piece, fabric: Pick<FabricPlan, "print">): string {
+  return piece.diagonal === "any" && piece.subcut === "once-diagonal" ? "" : headsOnCloth(fabric);
+}

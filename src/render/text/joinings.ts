@@ -1,0 +1,52 @@
+import { blockWords, type Pressed } from "./block-words.ts";
+
+/** One joining as it is told; `number` is its row's (or column's), empty where it is none. */
+export interface ToldJoin {
+  makes: string;
+  number: string;
+  line: "row" | "column";
+  names: string[];
+  parts: string;
+  press: Pressed;
+  size: string;
+}
+
+const LINE = /^(row|column) (\d+)$/;
+
+/** `row 3` apart: the word and the number. */
+export function lineOf(makes: string): { line: "row" | "column"; number: string } {
+  const [, line, number] = LINE.exec(makes) ?? [];
+  return { line: line === "column" ? "column" : "row", number: number ?? "" };
+}
+
+/** Joinings in order, each on a line; rows of the same parts together, with how each is pressed. */
+export function joiningLines(joins: readonly ToldJoin[]): string[] {
+  const groups = new Map<string, ToldJoin[]>();
+  for (const [index, join] of joins.entries()) {
+    const { number, parts, size, press } = join;
+    const own = press.all === "" ? press.sentence : press.all;
+    const key = number === "" ? `${index}` : JSON.stringify([parts, size, own]);
+    groups.set(key, [...(groups.get(key) ?? []), join]);
+  }
+  return [...groups.values()].map((group) => {
+    const [first] = group as [ToldJoin];
+    const makes =
+      first.number === ""
+        ? first.makes
+        : blockWords.lines(
+            group.map(({ number }) => number),
+            first.line,
+          );
+    return `[ ] ${blockWords.join(makes, first.parts, pressOfAll(group), first.size, group.length > 1)}`;
+  });
+}
+
+/** One sentence for rows that are pressed in one way or in several. */
+function pressOfAll(group: readonly ToldJoin[]): string {
+  const [first] = group as [ToldJoin];
+  const ways = new Map<string, string[]>();
+  for (const { press, number } of group) ways.set(press.way, [...(ways.get(press.way) ?? []), number]);
+  if (ways.size < 2 || first.press.all === "") return first.press.sentence;
+  const told = [...ways].map(([way, rows]) => ({ way, rows }));
+  return blockWords.pressIn(first.press.all, told, first.line);
+}

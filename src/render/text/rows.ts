@@ -1,0 +1,160 @@
+import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
+import type { DiagonalRow, Making, PressedSeam, RowPressing } from "../../making/types.ts";
+import type { Plan } from "../../plan/types.ts";
+import { partNames, patchOfKind } from "./block-names.ts";
+import { blockWords, type Presses } from "./block-words.ts";
+import { joinedTold } from "./blocks.ts";
+import { joiningLines, lineOf, type ToldJoin } from "./joinings.ts";
+import { indented, measured, measuredSize, partsTold } from "./making-lines.ts";
+import { pinLines } from "./making-pressing.ts";
+import { makingWords } from "./making-words.ts";
+import { pressesOf } from "./pressed.ts";
+
+/** Told of the top: its rows with their pressing, and how they are joined. */
+
+function softOf(row: number, rows: readonly RowPressing[]): RowPressing["press"] {
+  return rows.find((each) => each.row === row)?.press ?? null;
+}
+
+/** Rows of the top; rows sewn alike are told once. */
+export function topLines(making: Making, plan: Plan): string[] {
+  if (making.diagonal.length > 0) return diagonalLines(making, plan);
+  const joins = making.joins.filter(({ stage }) => stage === "top");
+  if (joins.length === 0) return [];
+  const { pressing, scale } = making;
+  const told = joins.map((join): ToldJoin => {
+    const lined = lineOf(join.makes);
+    const across = join.way === "across";
+    const names = partNames(join, [], making, plan);
+    const presses: Presses = pressing === null ? [] : pressesOf(join, pressing.seams, making);
+    const soft = lined.number === "" ? null : softOf(Number(lined.number), pressing?.rows ?? []);
+    const parts = joinedTold(names, join);
+    const size = formatSize(
+      Math.round(join.size.across / scale),
+      Math.round(join.size.down / scale),
+      plan.ruler,
+    );
+    return {
+      ...lined,
+      makes: join.makes === "centre" ? blockWords.centre : capital(join.makes),
+      names,
+      parts: lined.number === "" ? blockWords.withWay(parts, across) : parts,
+      press: blockWords.pressed(presses, soft, across ? "rows" : "columns"),
+      size,
+    };
+  });
+  const turned = told.some(({ names }) => names.some((name) => name.includes(" turned ")));
+  const pins = pressing === null ? [] : pinLines(pressing);
+  const lines = joiningLines(told);
+  return [
+    blockWords.rowsTitle,
+    ...indented([
+      ...(turned ? [blockWords.turnedMeans] : []),
+      ...lines.slice(0, -1),
+      ...pins,
+      ...lines.slice(-1),
+    ]),
+    "",
+  ];
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Seams of one diagonal row, from its left end: they all lie on lines that go the other way. */
+function diagonalPresses(row: DiagonalRow, making: Making, plan: Plan): Presses {
+  const { pressing, scale } = making;
+  const { top } = plan;
+  if (pressing === null || top === null) return [];
+  const number = (value: { n: number; r: number; d: number }): number =>
+    (value.n + value.r * Math.SQRT2) / value.d;
+  const [left, upper] = [number(top.centre.x), number(top.centre.y)];
+  // Into the frame of the rows: u runs along them, v from row to row.
+  const turned = ({ x1, y1, x2, y2, press }: PressedSeam) => {
+    const [a, b] = [
+      { u: (x1 - left + y1 - upper) / Math.SQRT2, v: (y1 - upper - (x1 - left)) / Math.SQRT2 },
+      { u: (x2 - left + y2 - upper) / Math.SQRT2, v: (y2 - upper - (x2 - left)) / Math.SQRT2 },
+    ];
+    return { a, b, press };
+  };
+  const high = row.high - 2 * making.seam;
+  const middle = row.v / scale + high / 2;
+  const own = pressing.seams.map(turned).filter(({ a, b }) => {
+    const [low, top] = [Math.min(a.v, b.v), Math.max(a.v, b.v)];
+    return Math.abs(a.u - b.u) < 4 && low < middle && top > middle && top - low <= high + 4;
+  });
+  return own.sort((p, q) => p.a.u - q.a.u).map(({ press }) => press);
+}
+
+/** The block in this place is a single patch. */
+function isPatch(block: number, making: Making): boolean {
+  const kind = making.kinds[making.kindOf[block] ?? -1];
+  return kind !== undefined && patchOfKind(kind, making) !== null;
+}
+
+/** Rows on point with their sizes, how they are joined, and the corners. */
+function diagonalLines(making: Making, plan: Plan): string[] {
+  const { diagonal, square, seam, pressing } = making;
+  const say = (length: Ticks): string => measured(length, plan);
+  const end = (what: "side" | "corner"): string =>
+    what === "side" ? makingWords.sideTriangle : makingWords.corner;
+  const plain = diagonal.some(({ takes }) =>
+    takes.some((part) => part.of === "cloth" || (part.of === "block" && isPatch(part.block, making))),
+  );
+  const rows = diagonal.map((row) => {
+    const names = partNames(row, [], making, plan);
+    const parts = partsTold([end(row.ends[0]), ...names, end(row.ends[1])]);
+    const soft = softOf(row.row, pressing?.rows ?? []);
+    const press =
+      soft === "plain blocks"
+        ? makingWords.towardTriangles(plain)
+        : blockWords.pressed(diagonalPresses(row, making, plan), soft, "rows").sentence;
+    const makes = blockWords.lines([row.row], "row");
+    return `[ ] ${blockWords.diagonalRow(makes, parts, press, say(row.upper), say(row.lower))}`;
+  });
+  const { across, down } = making.borders[0]?.before ?? square;
+  const size = measuredSize(across, down, plan);
+  const names = diagonal.flatMap((row) => partNames(row, [], making, plan));
+  return [
+    makingWords.diagonalTitle,
+    ...indented([
+      makingWords.diagonalAbout(say(diagonal[0]?.high ?? 0)),
+      ...(names.some((name) => name.includes(" turned ")) ? [blockWords.turnedMeans] : []),
+      ...settingTriangles(plan),
+      makingWords.triangles,
+      ...rows,
+      ...(pressing === null ? [] : pinLines(pressing)),
+      `[ ] ${makingWords.diagonalJoin(diagonal.length)}`,
+      `[ ] ${makingWords.diagonalCorners}`,
+      `[ ] ${makingWords.diagonalSquare(size, formatLength(seam, plan.ruler))}`,
+    ]),
+    "",
+  ];
+}
+
+/** The bags that setting triangles come from, and how a print is minded. */
+function settingTriangles(plan: Plan): string[] {
+  const fabricsOf = (part: string): string[] => [
+    ...new Set(
+      (plan.top?.patches ?? [])
+        .filter(({ origin }) => origin.place === "setting-triangle" && origin.part === part)
+        .map(({ fabric }) => fabric),
+    ),
+  ];
+  const bags = (part: "side" | "corner"): string => {
+    const subcut = part === "side" ? "twice-diagonal" : "once-diagonal";
+    const found = fabricsOf(part).flatMap((name) => {
+      const own = plan.fabrics.find((fabric) => fabric.name === name);
+      const letters = (own?.pieces ?? [])
+        .filter((piece) => piece.subcut === subcut && piece.trimTo === null)
+        .map(({ letter }) => letter);
+      return letters.length === 0 ? [] : [blockWords.cloth(letters.join("/"), name)];
+    });
+    return blockWords.list(found);
+  };
+  const [sides, corners] = [bags("side"), bags("corner")];
+  if (sides === "" || corners === "") return [];
+  const printed = [...new Set([...fabricsOf("side"), ...fabricsOf("corner")])].filter(
+    (name) => (plan.fabrics.find((fabric) => fabric.name === name)?.print.kind ?? "none") !== "none",
+  );
+  return [blockWords.setTriangles(sides, corners), ...printed.map((name) => blockWords.triangleUp(name))];
+}

@@ -1,0 +1,107 @@
+import type { HeapRecord, PatchRecord, StepRecord } from "../../cutlist/unit-record.ts";
+import { indented, measured } from "./making-lines.ts";
+import { headsOf, pressLine, type Telling } from "./unit-telling.ts";
+import { unitWords } from "./unit-words.ts";
+
+type Join = Extract<StepRecord, { do: "join" }>;
+
+/** From so many joinings on, what is alike in them is said once before them. */
+const MANY = 3;
+
+/** A patch by the bag it comes out of: `A (hens)`, with the half and how its print lies where that matters. */
+function patchTold({ from, letters, fabric, up }: PatchRecord, tell: Telling): string {
+  const heads = headsOf(up, fabric, tell);
+  if (from.length === 0) return unitWords.patch(letters.join("/"), fabric, heads);
+  const sources = from.map(({ letter, part, count }) => ({ letter, part, count }));
+  return unitWords.patchFrom(sources, fabric, heads, up !== null);
+}
+
+/** A segment of a strip set by the number of its set; null for anything else. */
+function segmentTold(part: string, tell: Telling): string | null {
+  const set = tell.unit.stripSets.findIndex(
+    ({ name }) => part.startsWith(name) && /^\d+$/.test(part.slice(name.length)),
+  );
+  const name = tell.unit.stripSets[set]?.name;
+  return name === undefined ? null : unitWords.segment(setNumber(name));
+}
+
+/** Sets are numbered: their letters in the record would be taken for bags. */
+export function setNumber(name: string): number {
+  return name.charCodeAt(0) - "A".charCodeAt(0) + 1;
+}
+
+function partTold(part: string, patches: ReadonlyMap<string, PatchRecord>, tell: Telling): string {
+  const patch = patches.get(part);
+  if (patch !== undefined) return patchTold(patch, tell);
+  return segmentTold(part, tell) ?? unitWords.made(part);
+}
+
+const sizeOf = (step: Join, tell: Telling): string => (step.size === null ? "" : tell.size(step.size));
+
+/** `K (light) on its right`: one patch more on what was made before; null where it is another kind of joining. */
+function addedTold(
+  step: Join,
+  before: string | null,
+  patches: ReadonlyMap<string, PatchRecord>,
+  tell: Telling,
+): string | null {
+  const [a = "", b = "", more] = step.parts;
+  if (more !== undefined || step.way === "edge" || step.setIn === true) return null;
+  const added = a === before ? b : b === before ? a : null;
+  if (added === null) {
+    if (before !== null) return null;
+    return unitWords.begin(partTold(a, patches, tell), partTold(b, patches, tell), step.way);
+  }
+  const side = step.way === "across" ? (added === a ? "left" : "right") : added === a ? "top" : "bottom";
+  return unitWords.added(partTold(added, patches, tell), side);
+}
+
+/** Patches put on one after another round what is there: told shortly, what is alike once. */
+function roundLines(
+  steps: readonly Join[],
+  before: string | null,
+  patches: ReadonlyMap<string, PatchRecord>,
+  tell: Telling,
+): string[] | null {
+  if (steps.length < MANY) return null;
+  const lines = steps.map((step, i) => {
+    const told = addedTold(step, i === 0 ? before : (steps[i - 1]?.makes ?? null), patches, tell);
+    return told === null ? null : unitWords.sized(told, sizeOf(step, tell));
+  });
+  const presses = new Set(steps.map((step) => pressLine(step).join(" ")));
+  const [press = ""] = presses;
+  if (presses.size !== 1 || lines.some((line) => line === null)) return null;
+  return [unitWords.oneByOne(press), ...indented(lines.filter((line) => line !== null))];
+}
+
+/**
+ * A run of joinings in the order of sewing, each with its size and its pressing.
+ * @param before what was joined last before them; null for nothing
+ */
+export function joinLines(
+  steps: readonly Join[],
+  before: string | null,
+  heap: HeapRecord | undefined,
+  tell: Telling,
+): string[] {
+  const patches = new Map((heap?.patches ?? []).map((patch) => [patch.spot, patch]));
+  const round = roundLines(steps, before, patches, tell);
+  if (round !== null) return round;
+  return steps.flatMap((step) => {
+    const parts = step.parts.map((part) => {
+      const told = partTold(part, patches, tell);
+      // Along a slanting edge the side each lies on cannot be read off the order.
+      return step.way === "edge" && patches.has(part) ? unitWords.spot(part, told) : told;
+    });
+    const makes = step.makes === "unit" ? "" : step.makes;
+    const corners = (step.corners ?? []).map(({ x, y }) => ({
+      across: measured(x, tell.plan),
+      down: measured(y, tell.plan),
+    }));
+    return [
+      unitWords.join(parts, step.way, makes, step.setIn === true, corners),
+      ...pressLine(step),
+      ...(step.size === null || step.makes === "unit" ? [] : [unitWords.measures(tell.size(step.size))]),
+    ];
+  });
+}
