@@ -27,7 +27,6 @@ export function takeStrips(room: Workroom): void {
     if (unit !== null || place === "setting-triangle" || place === "block") continue;
     const round = border === null ? undefined : making.borders[border];
     const box = boxOf([leveled(patch, room)]);
-    const strips = round?.strips.find(({ sides }) => (sides[0] === "left") === box.along > box.across);
     const mitred = round?.kind === "mitred";
     const over = round?.extra ?? 0;
     const reach = mitred ? 2 * Math.SQRT2 * seam : 0;
@@ -35,7 +34,6 @@ export function takeStrips(room: Workroom): void {
     const square = Math.abs(box.across - box.along) <= NEAR;
     const run = Math.max(box.across, box.along) + 2 * seam + (square && round?.kind === "cornerstones" ? 0 : reach + over);
     const width = Math.min(box.across, box.along) + 2 * seam;
-    void strips;
     const same = room.same.get(patch.fabric) ?? 0;
     // Rounding up to the ruler's marks is trimmed when a border is measured.
     const fits = (a: number, b: number): boolean =>
@@ -54,15 +52,24 @@ export function takeStrips(room: Workroom): void {
       use(room, found.piece.letter, 1);
       continue;
     }
-    const joined = bagsOf(patch.fabric, room).find(({ piece }) => {
-      const left = (piece.joined?.length ?? 0) - (joinedFor.get(room.bags.get(piece.letter) as Bag) ?? 0);
-      return piece.joined !== undefined && piece.along >= width - NEAR && piece.along < width + room.mark + NEAR && left >= run - NEAR;
-    });
+    const joined = bagsOf(patch.fabric, room)
+      .filter((bag) => {
+        const { piece } = bag;
+        const wide = piece.along >= width - NEAR && piece.along < width + room.mark + NEAR;
+        return piece.joined !== undefined && wide && piece.joined.length - (joinedFor.get(bag) ?? 0) >= run - NEAR;
+      })
+      // Of two runs the one that holds whole lengths of this strip is the one joined for it.
+      .sort((a, b) => rest(a, run) - rest(b, run))[0];
     if (joined === undefined) faults.push(`${part}: a strip of ${patch.fabric} of ${said(run)} x ${said(width)} that nobody cuts as it must lie`);
     else joinedFor.set(joined, (joinedFor.get(joined) ?? 0) + run);
   }
   for (const bag of joinedFor.keys()) use(room, bag.piece.letter, free(bag, room));
 }
+
+const rest = ({ piece }: Bag, run: number): number => {
+  const left = (piece.joined?.length ?? 0) % run;
+  return Math.min(left, run - left);
+};
 
 function leveled(patch: Patch, room: Workroom): ReturnType<typeof outlineOf> {
   const outline = outlineOf(patch);

@@ -103,7 +103,7 @@ export function checkCentre(room: Workroom): void {
     .filter(({ place }) => place !== "border")
     .map(({ outline }) => boxOf([outline.map(spotOf)]));
   for (const patch of top.patches)
-    if (patch.origin.block === null && (patch.origin.place === "sash" || patch.origin.place === "cornerstone"))
+    if (patch.origin.block === null && patch.origin.border === null && (patch.origin.place === "sash" || patch.origin.place === "cornerstone"))
       leaves.push(boxOf([outlineOf(patch)]));
   const whole = { x: lengthOf(centre.x), y: lengthOf(centre.y), across: lengthOf(centre.across), along: lengthOf(centre.down) };
   followBoxes(making.joins.filter(({ stage }) => stage === "top"), leaves, whole, false, "the centre", room);

@@ -68,19 +68,20 @@ export function lay(part: Polygon, place: Place, seam: number, near: number): Om
     x: want.x + want.across / 2 - have.x - have.across / 2,
     y: want.y + want.along / 2 - have.y - have.along / 2,
   };
-  const sums = { xx: 1e-7, xy: 0, yy: 1e-7, x: 0, y: 0 };
+  const sums = { xx: 1e-9, xy: 0, yy: 1e-9, x: 0, y: 0 };
   const pairs: { edge: Edge; like: Edge; rim: boolean }[] = [];
   edges.forEach((edge, i) => {
     const like = likeEdge(edge, own);
     if (like === null) return;
     const rim = place.rim[i] === true;
     pairs.push({ edge, like, rim });
-    if (rim) return;
+    // Edges on the rim only say where to lie along a seam that leaves it open.
+    const weight = rim ? 1e-5 : 1;
     const { out } = edge.line;
-    const gap = edge.line.at + seam - like.line.at - dot(middle, out);
-    sums.xx += out.x * out.x;
-    sums.xy += out.x * out.y;
-    sums.yy += out.y * out.y;
+    const gap = weight * (edge.line.at + seam - like.line.at - dot(middle, out));
+    sums.xx += weight * out.x * out.x;
+    sums.xy += weight * out.x * out.y;
+    sums.yy += weight * out.y * out.y;
     sums.x += out.x * gap;
     sums.y += out.y * gap;
   });

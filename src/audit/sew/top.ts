@@ -29,7 +29,8 @@ export function checkDiagonal(room: Workroom): void {
     const next = rows[i + 1];
     const where = `diagonal row ${row.row}`;
     if (row.from.length !== row.blocks) faults.push(`${where}: ${row.blocks} blocks, and ${row.from.length} are named`);
-    if (next !== undefined && !near(row.lower, next.upper))
+    // Tips differ by their seam allowances; the seams between them must be one.
+    if (next !== undefined && row.lowerEdge.some((end, side) => end !== next.upperEdge[side]))
       faults.push(`${where} and ${next.row}: unequal edges, ${said(row.lower)} to ${said(next.upper)}`);
     const tips = (edge: readonly [number, number], other: readonly [number, number]): number =>
       [edge[0] < other[0], edge[1] > other[1]].reduce((sum, sharp) => sum + (sharp ? Math.SQRT2 + 1 : Math.SQRT2 - 1) * seam, 0);
