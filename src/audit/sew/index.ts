@@ -1,5 +1,7 @@
 import type { UnitRecord } from "../../cutlist/unit-record.ts";
+import type { Plan } from "../../plan/types.ts";
 import { checkBags, checkJoined, takeFinishing, takeStrips, takeTriangles } from "./counts.ts";
+import { checkFoundationParts } from "./foundation.ts";
 import { designsByHeap } from "./heaps.ts";
 import { checkBlocks, checkCentre } from "./joins.ts";
 import { checkBorders, checkDiagonal } from "./top.ts";
@@ -16,6 +18,7 @@ export function auditSewing(sewing: Sewing): string[] {
   const room = workroom(sewing);
   const designs = designsByHeap(room);
   sewing.making.units.forEach((record, unit) => checkUnit(record, designs[unit] ?? [], room));
+  checkFoundationParts(room);
   checkBlocks(room);
   checkCentre(room);
   checkDiagonal(room);
@@ -27,6 +30,20 @@ export function auditSewing(sewing: Sewing): string[] {
   checkBags(room);
   return [...new Set(room.faults)];
 }
+
+/** The same for a whole plan; a plan from a plain cut list has nothing to sew. */
+export function auditPlanSewing(plan: Plan): string[] {
+  const { fabrics, making, top, kits = 1, ruler, diagnostics } = plan;
+  if (making === undefined || top === null) return [];
+  return auditSewing({ fabrics, making, top, kits, mark: ruler.mark, givenUp: givenUpIn(diagnostics) });
+}
+
+/** Places of the file whose print could not be kept: no other method could do it, as a warning says. */
+export function givenUpIn(diagnostics: Plan["diagnostics"]): ReadonlySet<string> {
+  return new Set(diagnostics.filter(({ code }) => code === GIVEN_UP).map(({ path }) => path));
+}
+
+const GIVEN_UP = "DIRECTION-OTHER-METHOD";
 
 function workroom(sewing: Sewing): Workroom {
   const bags = new Map<string, Bag>();
