@@ -181,13 +181,12 @@ export function covers(outer: Polygon, inner: Polygon, near: number): boolean {
   return isConvex(outer) || outer.every((spot) => depth(spot, inner) <= near);
 }
 
-/** Beyond this many seams from its corner a point is cut off: what a pattern's blunted points keep at the least. */
+/** A point that would reach farther than so many seams from its corner is cut off. */
 const SHARP = 3;
-const BLUNT = 0.75;
 
 /**
- * A patch with a seam allowance on every edge; points that would reach more than three seams beyond their corner are
- * asked for only so far as a blunted one reaches. Derived geometry: moved edges meet at seam x (n + m) / (1 + n . m).
+ * A patch with a seam allowance on every edge; of points that would reach more than three seams beyond their corner no
+ * more is asked than an allowance as long as each edge. Derived geometry: moved edges meet at seam x (n + m) / (1 + n . m).
  */
 export function withAllowance(patch: Polygon, seam: number): Polygon {
   const edges = edgesOf(patch);
@@ -200,7 +199,7 @@ export function withAllowance(patch: Polygon, seam: number): Polygon {
     const reach = Math.hypot(tip.x - after.from.x, tip.y - after.from.y);
     if (inwards || reach <= SHARP * seam * 1.0001) return [tip];
     const out = { x: (tip.x - after.from.x) / reach, y: (tip.y - after.from.y) / reach };
-    const at = dot(after.from, out) + BLUNT * seam;
+    const at = dot(after.from, out) + seam * dot(n, out);
     // From the tip along a moved edge back to the blunting line.
     const back = (along: Spot): Spot => {
       const run = (at - dot(tip, out)) / dot(along, out);
