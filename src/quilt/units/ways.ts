@@ -25,6 +25,7 @@ export function waysToCut(piece: RecipePiece): readonly WayToCut[] {
     along: turn % 2 === 0 ? piece.along : piece.across,
     diagonal: turnedDiagonal(piece.diagonal, turn),
     lies: piece.lies.map((list) => list.map((one) => turnedLie(one, turn))),
-    template: piece.template === null ? null : turnedShape(piece.template, turn),
+    // Seen with the print's up at the top again, the patch lies turned the other way.
+    template: piece.template === null ? null : turnedShape(piece.template, ((4 - turn) % 4) as Quarter),
   }));
 }
