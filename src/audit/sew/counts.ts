@@ -135,7 +135,9 @@ function triangleFor(
   const place = placeOf(flat, box.across, box.along, room.seam);
   // Only the slanting edges are sewn to blocks; what lies beyond the others is trimmed with the quilt.
   place.rim = edgesOf(flat).map(({ line: { out } }) => Math.abs(out.x) < 0.01 || Math.abs(out.y) < 0.01);
-  for (const bag of bagsOf(patch.fabric, room)) {
+  // Squares that units have taken come last, though both may lie in one bag.
+  const taken = ({ piece }: Bag): number => (room.used.has(piece.letter) ? 1 : 0);
+  for (const bag of bagsOf(patch.fabric, room).sort((a, b) => taken(a) - taken(b) || a.piece.across - b.piece.across)) {
     const { subcut } = bag.piece;
     if (subcut !== "once-diagonal" && subcut !== "twice-diagonal") continue;
     if ((subcut === "twice-diagonal") !== (patch.origin.part === "side")) continue;

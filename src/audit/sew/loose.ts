@@ -71,7 +71,9 @@ function partsFromBags(
       continue;
     }
     const laid = laidOn(bag, part, source, target, designed, manner, room);
-    tell(where, laid, bag, manner, room);
+    if (!laid.enough && source.turn !== null && laidOn(bag, part, { ...source, turn: null }, target, designed, manner, room).enough)
+      room.faults.push(`${where}: ${letterOf(bag)} is not turned as its patch lies`);
+    else tell(where, laid, bag, manner, room);
     checkPrint(where, source, patch, target, bag, record, room);
     const key = `${patch.role} ${source.letter}`;
     const before = taken.get(key) ?? { bag, parts: new Map<string, number>(), mirrored: 0, turned: false };
@@ -81,6 +83,8 @@ function partsFromBags(
     taken.set(key, before);
   }
 }
+
+const letterOf = ({ piece }: Bag): string => piece.letter;
 
 function laidOn(
   bag: Bag,
@@ -107,7 +111,7 @@ function laidOn(
 function tell(where: string, laid: Laid, bag: Bag, manner: Manner, room: Workroom): void {
   const { letter, roundedUp } = bag.piece;
   if (!laid.enough)
-    room.faults.push(`${where}: ${letter} does not cover its patch with a seam allowance all round as it is turned`);
+    room.faults.push(`${where}: ${letter} is too small to cover its patch with a seam allowance all round`);
   if (manner.onLines || manner.rectangles) return;
   const play = NEAR + (manner.trimmed && roundedUp ? room.mark : 0);
   if (laid.beside > play)
