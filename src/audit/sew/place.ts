@@ -100,12 +100,24 @@ export function lay(part: Polygon, place: Place, seam: number, near: number): Om
   };
 }
 
-/** The ways to turn a part of which nothing is told but that it fits: by fifteenths of a right angle and its own edges. */
+/** Sides rounded up one by one tilt a slanting edge by less than so many degrees; it is sewn along itself all the same. */
+const TILT = 2;
+
+/**
+ * The ways to turn a part: as told, but for the tilt of a slanting edge; or, where nothing is told but that it fits, by
+ * sixths of a right angle and by its edges.
+ */
 export function waysToTurn(part: Polygon, patch: Polygon, fixed: number | null): number[] {
-  if (fixed !== null) return [fixed];
+  const angle = ({ line: { out } }: Edge): number => (Math.atan2(out.y, out.x) * 180) / Math.PI;
+  if (fixed !== null) {
+    const own = edgesOf(turnedBy(part, fixed)).map(angle);
+    const tilts = edgesOf(patch).flatMap((edge) =>
+      own.map((each) => ((angle(edge) - each + 540) % 360) - 180).filter((tilt) => Math.abs(tilt) > 1e-3 && Math.abs(tilt) < TILT),
+    );
+    return [fixed, ...tilts.map((tilt) => fixed + tilt)];
+  }
   const quarters = [0, 90, 180, 270];
   const between = Array.from({ length: 24 }, (_, i) => 15 * i).filter((turn) => turn % 90 !== 0);
-  const angle = ({ line: { out } }: Edge): number => (Math.atan2(out.y, out.x) * 180) / Math.PI;
   const longest = edgesOf(patch).reduce((best, each) => (each.length > best.length ? each : best));
   const edges = edgesOf(part).map((edge) => angle(longest) - angle(edge));
   return [...quarters, ...between, ...edges];
