@@ -92,7 +92,11 @@ export function loosePatches(
       // A print that reads both ways may lie upside down: then the part is turned by half a turn more.
       const turnOf = (supply: Supply): PatchSource["turn"] =>
         minded
-          ? ((Math.floor(around(supply.up + (facts.get(spot)?.facing ?? 0) - boltUp) / 2) % 4) as 0 | 1 | 2 | 3)
+          ? ((Math.floor(around(supply.up + (facts.get(spot)?.facing ?? 0) - boltUp) / 2) % 4) as
+              | 0
+              | 1
+              | 2
+              | 3)
           : null;
       sources.set(spot, take(supplies, likeness, want.count, turnOf));
     }

@@ -7,7 +7,11 @@ const TURNS = ["", ">", "v", "<"];
 /** A unit of one square cell: its name, how many parts it has, its methods, and what it needs besides. */
 const UNITS: readonly [kind: string, parts: number, methods: readonly string[], more?: string][] = [
   ["square", 1, ["single pieces"]],
-  ["half-square triangle", 2, ["two at a time", "four at a time", "eight at a time", "single triangles", "templates"]],
+  [
+    "half-square triangle",
+    2,
+    ["two at a time", "four at a time", "eight at a time", "single triangles", "templates"],
+  ],
   ["quarter-square triangle", 2, ["two at a time", "single triangles", "templates"]],
   ["three-patch square", 3, ["single triangles", "templates"]],
   ["four-triangle square", 4, ["single triangles"]],
@@ -43,21 +47,31 @@ export function randomQuilt(seed: number): string {
     ...names.map((name) => `  - { name: ${name}, print: ${pick(PRINTS)} }`),
   ];
   if (foundation)
-    lines.push("  - { name: web, width: 44 in, selvage: 0 }", `foundation: { fabric: web, grid: 1 in, per: unit, ease: 1/4 }`);
+    lines.push(
+      "  - { name: web, width: 44 in, selvage: 0 }",
+      `foundation: { fabric: web, grid: 1 in, per: unit, ease: 1/4 }`,
+    );
   const onPoint = dice.chance(1, 4) && !foundation;
   const columns = foundation ? 2 : dice.between(1, 3);
   const cells: string[] = [];
   const codes = ["a", "b", "c", "d"].slice(0, dice.between(1, 4));
   for (const code of codes) {
     const [kind, parts, methods, more] = foundation
-      ? pick(UNITS.filter(([name]) => name === "square" || name === "half-square triangle" || name === "quarter-square triangle"))
+      ? pick(
+          UNITS.filter(
+            ([name]) =>
+              name === "square" || name === "half-square triangle" || name === "quarter-square triangle",
+          ),
+        )
       : pick(UNITS);
     const fabrics = Array.from({ length: parts }, fabric).join(", ");
     const method = foundation ? "" : `, method: ${pick(methods)}`;
     const needs = more === undefined ? "" : `, ${more}`;
     cells.push(`      ${code}: { ${kind}: ${parts === 1 ? fabrics : `[${fabrics}]`}${method}${needs} }`);
   }
-  cells.push(`      g: { flying geese: [${fabric()}, ${fabric()}]${foundation ? "" : `, method: ${pick(["four at a time", "stitch-and-flip", "single triangles", "templates"])}`} }`);
+  cells.push(
+    `      g: { flying geese: [${fabric()}, ${fabric()}]${foundation ? "" : `, method: ${pick(["four at a time", "stitch-and-flip", "single triangles", "templates"])}`} }`,
+  );
   const row = (): string => Array.from({ length: columns }, () => `${pick(codes)}${pick(TURNS)}`).join(" ");
   lines.push("blocks:");
   const blocks = dice.chance(1, 2) ? ["p", "q"] : ["p"];
@@ -70,25 +84,56 @@ export function randomQuilt(seed: number): string {
       const goose = turned ? ["g> g>", "|  |"] : [`g${pick(["", "v"])} -`, `g${pick(["", "v"])} -`];
       const square = (): string[] => [`${pick(codes)}${pick(TURNS)} -`, "|  |"];
       const [one, other] = [square(), square()];
-      const rows = [`${goose[0]} ${one[0]}`, `${goose[1]} ${one[1]}`, `${other[0]} ${goose[0]}`, `${other[1]} ${goose[1]}`];
-      lines.push(`  ${block}:`, `    size: ${columns * cell}`, `    grid: [${rows.map((each) => `"${each}"`).join(", ")}]`, "    cells:", ...cells);
+      const rows = [
+        `${goose[0]} ${one[0]}`,
+        `${goose[1]} ${one[1]}`,
+        `${other[0]} ${goose[0]}`,
+        `${other[1]} ${goose[1]}`,
+      ];
+      lines.push(
+        `  ${block}:`,
+        `    size: ${columns * cell}`,
+        `    grid: [${rows.map((each) => `"${each}"`).join(", ")}]`,
+        "    cells:",
+        ...cells,
+      );
     } else
-      lines.push(`  ${block}:`, `    size: ${columns * cell}`, `    grid: [${grid.map((each) => `"${each}"`).join(", ")}]`, "    cells:", ...cells.slice(0, -1));
+      lines.push(
+        `  ${block}:`,
+        `    size: ${columns * cell}`,
+        `    grid: [${grid.map((each) => `"${each}"`).join(", ")}]`,
+        "    cells:",
+        ...cells.slice(0, -1),
+      );
   }
   const placed = (): string => `${pick(blocks)}${pick(TURNS)}`;
   lines.push("setting:");
   if (onPoint)
-    lines.push("  layout: on point", "  rows: |", `    ${placed()} ${placed()}`, `       ${placed()}`, `    ${placed()} ${placed()}`, `  triangles: ${fabric()}`);
+    lines.push(
+      "  layout: on point",
+      "  rows: |",
+      `    ${placed()} ${placed()}`,
+      `       ${placed()}`,
+      `    ${placed()} ${placed()}`,
+      `  triangles: ${fabric()}`,
+    );
   else {
-    lines.push(`  rows: ["${placed()} ${placed()}", "${placed()} ${placed()}"]`, `  fill: ${dice.between(2, 4)} x ${dice.between(2, 4)}`);
+    lines.push(
+      `  rows: ["${placed()} ${placed()}", "${placed()} ${placed()}"]`,
+      `  fill: ${dice.between(2, 4)} x ${dice.between(2, 4)}`,
+    );
     if (dice.chance(1, 4) && !foundation)
-      lines.push(`  sashing: { width: ${inches ? 1 : 3}, fabric: ${fabric()}${dice.chance(1, 2) ? `, cornerstones: ${fabric()}` : ""} }`);
+      lines.push(
+        `  sashing: { width: ${inches ? 1 : 3}, fabric: ${fabric()}${dice.chance(1, 2) ? `, cornerstones: ${fabric()}` : ""} }`,
+      );
   }
   const borders = dice.between(0, 2);
   if (borders > 0) lines.push("borders:");
   for (let border = 0; border < borders; border += 1) {
     const corners = pick(["", ", corners: tops first", ", corners: mitred", `, cornerstones: ${fabric()}`]);
-    lines.push(`  - { fabric: ${fabric()}, width: ${inches ? dice.between(1, 4) : dice.between(3, 9)}${corners} }`);
+    lines.push(
+      `  - { fabric: ${fabric()}, width: ${inches ? dice.between(1, 4) : dice.between(3, 9)}${corners} }`,
+    );
   }
   if (dice.chance(1, 2)) lines.push(`binding: ${fabric()}`);
   if (dice.chance(1, 3)) lines.push(`backing: ${fabric()}`);

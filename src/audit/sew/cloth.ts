@@ -40,7 +40,12 @@ export function partOf(bag: Bag, part: PatchPart): Polygon | string {
     return `takes halves of ${letter}, and nobody says on which diagonal`;
   if (diagonal !== "any" && diagonal !== ON_DIAGONAL[part])
     return `takes the ${part} halves of ${letter}, which is cut on the ${diagonal} diagonal as it lies on the bolt`;
-  return { "top-left": [a, b, d], "top-right": [a, b, c], "bottom-right": [b, c, d], "bottom-left": [a, c, d] }[part];
+  return {
+    "top-left": [a, b, d],
+    "top-right": [a, b, c],
+    "bottom-right": [b, c, d],
+    "bottom-left": [a, c, d],
+  }[part];
 }
 
 /** A piece of a set as it is laid, taken from its bag; faults are told under the name of the unit. */
@@ -51,8 +56,10 @@ export function laidPiece(laid: LaidRecord, unit: string, room: Workroom): Piece
     return null;
   }
   const { piece, fabric, same, boltUp } = bag;
-  if (fabric !== laid.fabric) room.faults.push(`${unit} takes ${laid.fabric} from bag ${laid.letter}, which holds ${fabric}`);
-  if (piece.subcut !== "none") room.faults.push(`${unit} sews pieces ${laid.letter} whole, which are cut further`);
+  if (fabric !== laid.fabric)
+    room.faults.push(`${unit} takes ${laid.fabric} from bag ${laid.letter}, which holds ${fabric}`);
+  if (piece.subcut !== "none")
+    room.faults.push(`${unit} sews pieces ${laid.letter} whole, which are cut further`);
   const up = laid.up === null ? null : laid.up * 45;
   const turns = up === null ? null : (up - boltUp + 720) / 90;
   if (turns !== null && !Number.isInteger(turns)) room.faults.push(`${unit} lays ${laid.letter} aslant`);
@@ -65,7 +72,8 @@ export function laidPiece(laid: LaidRecord, unit: string, room: Workroom): Piece
     room.faults.push(
       `${unit} lays ${laid.letter} as ${said(laid.across)} x ${said(laid.along)}, and it is cut ${said(piece.across)} x ${said(piece.along)}`,
     );
-  if (same === 0 && laid.up !== null) room.faults.push(`${unit} says where ${laid.letter} points, which has no direction`);
+  if (same === 0 && laid.up !== null)
+    room.faults.push(`${unit} says where ${laid.letter} points, which has no direction`);
   return {
     across: laid.across,
     along: laid.along,
@@ -76,6 +84,10 @@ export function laidPiece(laid: LaidRecord, unit: string, room: Workroom): Piece
 }
 
 /** Whether a piece laid face down is what its `up` says once it is turned over that mirror. */
-export function turnsOver(up: number | null, faceDown: number | null, mirrored: (angle: number) => number): boolean {
+export function turnsOver(
+  up: number | null,
+  faceDown: number | null,
+  mirrored: (angle: number) => number,
+): boolean {
   return up === null || faceDown === null ? up === faceDown : between(mirrored(faceDown), up, 360) < 0.5;
 }

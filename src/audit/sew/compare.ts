@@ -129,9 +129,7 @@ function ontoSeams(
   const onRim = ({ x, y }: Spot, { x: u, y: v }: Spot): boolean => {
     const at = (a: number, b: number, line: number): boolean =>
       Math.abs(a - line) < NEAR && Math.abs(b - line) < NEAR;
-    return (
-      at(x, u, seam) || at(x, u, raw.across - seam) || at(y, v, seam) || at(y, v, raw.along - seam)
-    );
+    return at(x, u, seam) || at(x, u, raw.across - seam) || at(y, v, seam) || at(y, v, raw.along - seam);
   };
   for (const patch of targets) {
     let best: Seen | null = null;

@@ -1,11 +1,11 @@
 import type { CutPiece } from "../../cutlist/types.ts";
 import type { Patch } from "../../quilt/types.ts";
+import { partOf } from "./cloth.ts";
 import { said } from "./compare.ts";
 import { outlineOf } from "./designed.ts";
 import { layBest, placeOf } from "./place.ts";
 import { between, boxOf, edgesOf, moved, NEAR, turnedBy } from "./polygon.ts";
 import { type Bag, use, type Workroom } from "./types.ts";
-import { partOf } from "./cloth.ts";
 
 /*
  * What is cut besides units: borders, long sashes and their squares, setting triangles, binding, backing, foundation.
@@ -32,7 +32,10 @@ export function takeStrips(room: Workroom): void {
     const reach = mitred ? 2 * Math.SQRT2 * seam : 0;
     const level = box.across >= box.along;
     const square = Math.abs(box.across - box.along) <= NEAR;
-    const run = Math.max(box.across, box.along) + 2 * seam + (square && round?.kind === "cornerstones" ? 0 : reach + over);
+    const run =
+      Math.max(box.across, box.along) +
+      2 * seam +
+      (square && round?.kind === "cornerstones" ? 0 : reach + over);
     const width = Math.min(box.across, box.along) + 2 * seam;
     const same = room.same.get(patch.fabric) ?? 0;
     // Rounding up to the ruler's marks is trimmed when a border is measured.
@@ -56,11 +59,16 @@ export function takeStrips(room: Workroom): void {
       .filter((bag) => {
         const { piece } = bag;
         const wide = piece.along >= width - NEAR && piece.along < width + room.mark + NEAR;
-        return piece.joined !== undefined && wide && piece.joined.length - (joinedFor.get(bag) ?? 0) >= run - NEAR;
+        return (
+          piece.joined !== undefined && wide && piece.joined.length - (joinedFor.get(bag) ?? 0) >= run - NEAR
+        );
       })
       // Of two runs the one that holds whole lengths of this strip is the one joined for it.
       .sort((a, b) => rest(a, run) - rest(b, run))[0];
-    if (joined === undefined) faults.push(`${part}: a strip of ${patch.fabric} of ${said(run)} x ${said(width)} that nobody cuts as it must lie`);
+    if (joined === undefined)
+      faults.push(
+        `${part}: a strip of ${patch.fabric} of ${said(run)} x ${said(width)} that nobody cuts as it must lie`,
+      );
     else joinedFor.set(joined, (joinedFor.get(joined) ?? 0) + run);
   }
   for (const bag of joinedFor.keys()) use(room, bag.piece.letter, free(bag, room));
@@ -83,7 +91,9 @@ export function checkJoined(room: Workroom): void {
     const strips = piece.count / room.kits;
     const makes = strips * piece.across - (strips - 1) * piece.joined.loss;
     if (makes < piece.joined.length - NEAR)
-      room.faults.push(`strips ${piece.letter} make ${said(makes)} once joined, and ${said(piece.joined.length)} is needed`);
+      room.faults.push(
+        `strips ${piece.letter} make ${said(makes)} once joined, and ${said(piece.joined.length)} is needed`,
+      );
   }
 }
 
@@ -96,11 +106,16 @@ export function takeTriangles(room: Workroom): void {
     const outline = outlineOf(patch);
     const box = boxOf([outline]);
     const flat = moved(outline, { x: -box.x, y: -box.y });
-    const key = `${patch.fabric} ${patch.up} ${patch.origin.part} ${flat.map(({ x, y }) => `${Math.round(x / 8)},${Math.round(y / 8)}`).sort().join(" ")}`;
+    const key = `${patch.fabric} ${patch.up} ${patch.origin.part} ${flat
+      .map(({ x, y }) => `${Math.round(x / 8)},${Math.round(y / 8)}`)
+      .sort()
+      .join(" ")}`;
     if (!seen.has(key)) seen.set(key, triangleFor(patch, flat, box, room));
     const found = seen.get(key) ?? null;
     if (found === null) {
-      room.faults.push(`a ${patch.origin.part} setting triangle of ${patch.fabric} that no square gives with its print as designed`);
+      room.faults.push(
+        `a ${patch.origin.part} setting triangle of ${patch.fabric} that no square gives with its print as designed`,
+      );
       continue;
     }
     const own = parts.get(found.bag.piece.letter) ?? { bag: found.bag, counts: new Map<string, number>() };
@@ -137,7 +152,9 @@ function triangleFor(
   place.rim = edgesOf(flat).map(({ line: { out } }) => Math.abs(out.x) < 0.01 || Math.abs(out.y) < 0.01);
   // Squares that units have taken come last, though both may lie in one bag.
   const taken = ({ piece }: Bag): number => (room.used.has(piece.letter) ? 1 : 0);
-  for (const bag of bagsOf(patch.fabric, room).sort((a, b) => taken(a) - taken(b) || a.piece.across - b.piece.across)) {
+  for (const bag of bagsOf(patch.fabric, room).sort(
+    (a, b) => taken(a) - taken(b) || a.piece.across - b.piece.across,
+  )) {
     const { subcut } = bag.piece;
     if (subcut !== "once-diagonal" && subcut !== "twice-diagonal") continue;
     if ((subcut === "twice-diagonal") !== (patch.origin.part === "side")) continue;
@@ -149,7 +166,13 @@ function triangleFor(
       );
       const laid = layBest(cut, place, turns, room.seam, NEAR, false);
       const slack = bag.piece.roundedUp ? room.mark * 2 : 0;
-      if (turns.length > 0 && laid.enough && laid.beside <= NEAR + slack && laid.beyond <= 4 * room.mark + slack) return { bag, part };
+      if (
+        turns.length > 0 &&
+        laid.enough &&
+        laid.beside <= NEAR + slack &&
+        laid.beyond <= 4 * room.mark + slack
+      )
+        return { bag, part };
     }
   }
   return null;
@@ -168,19 +191,29 @@ export function takeFinishing(room: Workroom): void {
   if (binding !== null) {
     const { square, width } = binding;
     take("binding", binding.fabric, binding.count, (piece) =>
-      square === null ? piece.joined !== undefined && near(piece.along, width) : near(piece.across, square) && near(piece.along, square),
+      square === null
+        ? piece.joined !== undefined && near(piece.along, width)
+        : near(piece.across, square) && near(piece.along, square),
     );
   }
   if (backing !== null)
     take("backing", backing.fabric, backing.panels, ({ across, along }) => {
       const { panel } = backing;
-      return (near(across, panel.across) && near(along, panel.along)) || (near(along, panel.across) && near(across, panel.along));
+      return (
+        (near(across, panel.across) && near(along, panel.along)) ||
+        (near(along, panel.across) && near(across, panel.along))
+      );
     });
   for (const { letter, count, cut } of foundation?.parts ?? []) {
     if (foundation === null) break;
     const [across, along] = [cut.across * foundation.grid, cut.down * foundation.grid];
-    take(`foundation ${letter}`, foundation.fabric, count, (piece) =>
-      (near(piece.across, across) && near(piece.along, along)) || (near(piece.along, across) && near(piece.across, along)),
+    take(
+      `foundation ${letter}`,
+      foundation.fabric,
+      count,
+      (piece) =>
+        (near(piece.across, across) && near(piece.along, along)) ||
+        (near(piece.along, across) && near(piece.across, along)),
     );
   }
 }
@@ -191,14 +224,18 @@ export function checkBags(room: Workroom): void {
     const { letter, uses } = piece;
     const count = piece.count / room.kits;
     if (!Number.isInteger(count)) {
-      room.faults.push(`bag ${letter}: ${piece.count} pieces are no whole number for each of ${room.kits} quilts`);
+      room.faults.push(
+        `bag ${letter}: ${piece.count} pieces are no whole number for each of ${room.kits} quilts`,
+      );
       continue;
     }
     const { least, most } = room.used.get(letter) ?? { least: 0, most: 0 };
-    if (count < least - 1e-6) room.faults.push(`bag ${letter}: ${Math.ceil(least)} pieces are used, and ${count} are cut`);
+    if (count < least - 1e-6)
+      room.faults.push(`bag ${letter}: ${Math.ceil(least)} pieces are used, and ${count} are cut`);
     const over = count - Math.max(Math.ceil(least - 1e-6), most);
     const named = uses.map((each) => each.count / room.kits);
-    if (over > 0 && !isSum(over, named)) room.faults.push(`bag ${letter}: ${over} of ${count} pieces are left over, and nobody names them`);
+    if (over > 0 && !isSum(over, named))
+      room.faults.push(`bag ${letter}: ${over} of ${count} pieces are left over, and nobody names them`);
   }
 }
 

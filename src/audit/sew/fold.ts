@@ -70,7 +70,12 @@ function downwards({ across, along, fabric, faceDown }: Piece, x = 0, y = 0): Do
 }
 
 /** The two units of a pair sewn a seam allowance from one diagonal on both sides: upper (left) half of `under` first. */
-export function pairOnLine(under: Piece, over: Piece, line: "rising" | "falling", seam: number): [Seen[], Seen[]] {
+export function pairOnLine(
+  under: Piece,
+  over: Piece,
+  line: "rising" | "falling",
+  seam: number,
+): [Seen[], Seen[]] {
   const side = under.across;
   const [first, second] =
     line === "rising"
@@ -104,7 +109,11 @@ export function pairOnEdges(under: Piece, over: Piece, seam: number): Seen[][] {
   const corners = [a, b, c, d];
   return edges.map((edge, i) => {
     const polygon = [corners[i] ?? middle, corners[(i + 1) % 4] ?? middle, middle];
-    const sewn = folded([{ ...upwards(under), polygon }], [{ ...downwards(over), polygon }], back(edge, seam));
+    const sewn = folded(
+      [{ ...upwards(under), polygon }],
+      [{ ...downwards(over), polygon }],
+      back(edge, seam),
+    );
     // It stands on its point: a quarter of the square is a half of the unit, its seam the unit's diagonal.
     return sewn.map((one) => ({
       ...one,
@@ -115,10 +124,16 @@ export function pairOnEdges(under: Piece, over: Piece, seam: number): Seen[][] {
 }
 
 /** Two units of a pair laid on each other, unlike fabrics facing, seams together, and sewn along the other diagonal. */
-export function crossPair([one, other]: readonly [Seen[], Seen[]], line: "rising" | "falling", seam: number): Seen[][] {
+export function crossPair(
+  [one, other]: readonly [Seen[], Seen[]],
+  line: "rising" | "falling",
+  seam: number,
+): Seen[][] {
   // Both lie as they came off the pair; each is brought to the frame of a square of its size.
   const whole = one.concat(other).flatMap(({ polygon }) => polygon);
-  const side = Math.max(...one.flatMap(({ polygon }) => polygon.map(({ x }) => x))) - Math.min(...one.flatMap(({ polygon }) => polygon.map(({ x }) => x)));
+  const side =
+    Math.max(...one.flatMap(({ polygon }) => polygon.map(({ x }) => x))) -
+    Math.min(...one.flatMap(({ polygon }) => polygon.map(({ x }) => x)));
   if (whole.length === 0 || !Number.isFinite(side)) return [];
   const inFrame = (unit: readonly Seen[]): Seen[] => {
     const x = Math.min(...unit.flatMap(({ polygon }) => polygon.map((spot) => spot.x)));
@@ -130,11 +145,13 @@ export function crossPair([one, other]: readonly [Seen[], Seen[]], line: "rising
       ? [looking.lowerLeft(), [looking.lowerLeft(), looking.upperRight()]]
       : [looking.lowerRight(side), [looking.lowerRight(side), looking.upperLeft(side)]];
   // Turned over about the diagonal that is to be sewn, each half keeps its side and unlike fabrics meet.
-  const over = inFrame(other).map(({ polygon, fabric, up }): Down => ({
-    polygon: reflected(polygon, mirror),
-    fabric,
-    faceDown: up === null ? null : reflectedAngle(up, mirror),
-  }));
+  const over = inFrame(other).map(
+    ({ polygon, fabric, up }): Down => ({
+      polygon: reflected(polygon, mirror),
+      fabric,
+      faceDown: up === null ? null : reflectedAngle(up, mirror),
+    }),
+  );
   return sides.map((cut) => folded(inFrame(one), over, back(cut, seam)));
 }
 

@@ -28,7 +28,9 @@ export function designsByHeap(room: Workroom): DesignedUnit[][][] {
   for (const each of designedUnits(top)) placed.set(each.block, [...(placed.get(each.block) ?? []), each]);
   top.blocks.forEach((block, index) => {
     const name = top.designs[block.design]?.name ?? `block ${block.design + 1}`;
-    const ways = making.blocks.filter(({ design, turns }) => design === block.design && turns.includes(block.turn));
+    const ways = making.blocks.filter(
+      ({ design, turns }) => design === block.design && turns.includes(block.turn),
+    );
     const [way] = ways;
     if (way === undefined || ways.length > 1) {
       faults.push(`${name} turned ${block.turn} degrees is made in ${ways.length} ways, not one`);
@@ -54,7 +56,9 @@ function checkBlockCounts({ making, top, faults }: Workroom): void {
   for (const { design, turns, count } of making.blocks) {
     const placed = top.blocks.filter((block) => block.design === design && turns.includes(block.turn)).length;
     if (placed !== count)
-      faults.push(`${top.designs[design]?.name ?? "a block"}: ${count} blocks are told, and ${placed} are placed`);
+      faults.push(
+        `${top.designs[design]?.name ?? "a block"}: ${count} blocks are told, and ${placed} are placed`,
+      );
   }
 }
 
@@ -64,17 +68,21 @@ type Take = (unit: number, heap: number, designed: DesignedUnit, where: string) 
 function takePlain(room: Workroom, found: readonly unknown[], take: Take): void {
   const { making, top, seam, faults } = room;
   const left = making.units.map(({ heaps }) => heaps.map(({ count }) => count));
-  const inBlocks = new Set(making.blocks.flatMap(({ units }) => units.flatMap((each) => (each === null ? [] : [each.unit]))));
+  const inBlocks = new Set(
+    making.blocks.flatMap(({ units }) => units.flatMap((each) => (each === null ? [] : [each.unit]))),
+  );
   const plain = found.flatMap((_, unit) => {
     const record = making.units[unit];
-    const one = record !== undefined && record.heaps.every(({ patches }) => patches.length === 1);
+    const one = record?.heaps.every(({ patches }) => patches.length === 1) === true;
     // A heap that blocks draw on too is counted with them first.
     return one ? [unit] : [];
   });
   for (const unit of plain)
     if (inBlocks.has(unit)) {
       for (const { units, count } of making.blocks)
-        for (const each of units) if (each?.unit === unit) (left[unit] as number[])[each.heap] = (left[unit]?.[each.heap] ?? 0) - count;
+        for (const each of units)
+          if (each?.unit === unit)
+            (left[unit] as number[])[each.heap] = (left[unit]?.[each.heap] ?? 0) - count;
     }
   for (const patch of top.patches) {
     const { block, unit, place, part } = patch.origin;
@@ -92,9 +100,12 @@ function takePlain(room: Workroom, found: readonly unknown[], take: Take): void 
         for (const turn of [0, 90, 180, 270]) {
           const [across, along] = turn % 180 === 0 ? [box.across, box.along] : [box.along, box.across];
           const fits =
-            Math.abs(record.raw.across - across - 2 * seam) <= NEAR && Math.abs(record.raw.along - along - 2 * seam) <= NEAR;
-          const pointing = same === 0 || up === null || own.up === null || between(own.up * 45 + turn, up, same) < 0.5;
-          if (fits && pointing && (best === null || turn < best.turn)) best = { unit: each, heap: index, turn };
+            Math.abs(record.raw.across - across - 2 * seam) <= NEAR &&
+            Math.abs(record.raw.along - along - 2 * seam) <= NEAR;
+          const pointing =
+            same === 0 || up === null || own.up === null || between(own.up * 45 + turn, up, same) < 0.5;
+          if (fits && pointing && (best === null || turn < best.turn))
+            best = { unit: each, heap: index, turn };
         }
       });
     }
@@ -128,11 +139,17 @@ function takePlain(room: Workroom, found: readonly unknown[], take: Take): void 
 }
 
 /** An outline with its edges level and upright: rows on point lean by an eighth. */
-function levelled(polygon: ReturnType<typeof outlineOf>, onPoint: boolean): { polygon: typeof polygon; degrees: number } {
+function levelled(
+  polygon: ReturnType<typeof outlineOf>,
+  onPoint: boolean,
+): { polygon: typeof polygon; degrees: number } {
   const [a, b] = polygon;
   if (!onPoint || a === undefined || b === undefined) return { polygon, degrees: 0 };
   const leaning = Math.abs(b.x - a.x) > NEAR && Math.abs(b.y - a.y) > NEAR;
   if (!leaning) return { polygon, degrees: 0 };
   const [cos, sin] = [Math.SQRT1_2, Math.SQRT1_2];
-  return { polygon: polygon.map(({ x, y }) => ({ x: x * cos + y * sin, y: -x * sin + y * cos })), degrees: 45 };
+  return {
+    polygon: polygon.map(({ x, y }) => ({ x: x * cos + y * sin, y: -x * sin + y * cos })),
+    degrees: 45,
+  };
 }

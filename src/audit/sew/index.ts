@@ -17,7 +17,7 @@ export type { Sewing } from "./types.ts";
 export function auditSewing(sewing: Sewing): string[] {
   const room = workroom(sewing);
   const designs = designsByHeap(room);
-  sewing.making.units.forEach((record, unit) => checkUnit(record, designs[unit] ?? [], room));
+  for (const [unit, record] of sewing.making.units.entries()) checkUnit(record, designs[unit] ?? [], room);
   checkFoundationParts(room);
   checkBlocks(room);
   checkCentre(room);
@@ -54,7 +54,12 @@ function workroom(sewing: Sewing): Workroom {
     same.set(name, alike);
     for (const piece of pieces) {
       if (bags.has(piece.letter)) faults.push(`two bags have the letter ${piece.letter}`);
-      bags.set(piece.letter, { fabric: name, piece, same: alike, boltUp: alike !== 0 && print.axis === "across" ? 90 : 0 });
+      bags.set(piece.letter, {
+        fabric: name,
+        piece,
+        same: alike,
+        boltUp: alike !== 0 && print.axis === "across" ? 90 : 0,
+      });
     }
   }
   const { making } = sewing;

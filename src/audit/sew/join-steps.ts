@@ -63,31 +63,42 @@ export function checkEdges(
       for (const [j, other] of parts.entries()) {
         if (j <= i) continue;
         const lines = seamLines(group(part), group(other));
-        if (j === i + 1 && lines.length === 0) room.faults.push(`${where}: ${part} and ${other} do not touch`);
+        if (j === i + 1 && lines.length === 0)
+          room.faults.push(`${where}: ${part} and ${other} do not touch`);
         if (j === i + 1 && lines.length > 1 && setIn !== true)
           room.faults.push(`${where}: the seam goes round a corner, and nobody says so`);
-        if (j > i + 1 && lines.length > 0) room.faults.push(`${where}: the seam of ${part} and ${other} is never sewn`);
+        if (j > i + 1 && lines.length > 0)
+          room.faults.push(`${where}: the seam of ${part} and ${other} is never sewn`);
       }
     });
   }
 }
 
 /** Straight lines along which two groups of patches lie against each other. */
-function seamLines(one: readonly Polygon[], other: readonly Polygon[]): { x: number; y: number; at: number }[] {
+function seamLines(
+  one: readonly Polygon[],
+  other: readonly Polygon[],
+): { x: number; y: number; at: number }[] {
   const lines: { x: number; y: number; at: number }[] = [];
   const others = other.flatMap((polygon) => edgesOf(polygon));
   for (const edge of one.flatMap((polygon) => edgesOf(polygon))) {
     const { out, at } = edge.line;
     const along = { x: -out.y, y: out.x };
     for (const { line, from, to } of others) {
-      if (dot(line.out, out) > -0.9999 || Math.abs(dot(from, out) - at) > NEAR || Math.abs(dot(to, out) - at) > NEAR)
+      if (
+        dot(line.out, out) > -0.9999 ||
+        Math.abs(dot(from, out) - at) > NEAR ||
+        Math.abs(dot(to, out) - at) > NEAR
+      )
         continue;
       const [a, b] = [dot(edge.from, along), dot(edge.to, along)];
       const [c, d] = [dot(from, along), dot(to, along)];
       const run = Math.min(Math.max(a, b), Math.max(c, d)) - Math.max(Math.min(a, b), Math.min(c, d));
       if (run <= NEAR) continue;
       const known = lines.some(
-        (each) => Math.abs(each.x * out.y - each.y * out.x) < 0.001 && Math.abs(Math.abs(each.at) - Math.abs(at)) <= 2 * NEAR,
+        (each) =>
+          Math.abs(each.x * out.y - each.y * out.x) < 0.001 &&
+          Math.abs(Math.abs(each.at) - Math.abs(at)) <= 2 * NEAR,
       );
       if (!known) lines.push({ x: out.x, y: out.y, at });
     }
@@ -103,8 +114,7 @@ export function joined(parts: readonly Group[], way: "across" | "down", seam: nu
   for (const next of rest) {
     const level = way === "across";
     const [edge, other] = level ? [whole.along, next.along] : [whole.across, next.across];
-    if (Math.abs(edge - other) > NEAR)
-      return `unequal edges, ${said(edge)} to ${said(other)}`;
+    if (Math.abs(edge - other) > NEAR) return `unequal edges, ${said(edge)} to ${said(other)}`;
     const reach = level ? whole.across : whole.along;
     const out = level ? { x: 1, y: 0 } : { x: 0, y: 1 };
     const at = reach - seam;
@@ -167,6 +177,9 @@ export function sewGroups(
   return last;
 }
 
-export function sameSize(a: { across: number; along: number }, b: { across: number; along: number }): boolean {
+export function sameSize(
+  a: { across: number; along: number },
+  b: { across: number; along: number },
+): boolean {
   return Math.abs(a.across - b.across) <= NEAR && Math.abs(a.along - b.along) <= NEAR;
 }

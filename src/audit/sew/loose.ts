@@ -1,8 +1,8 @@
 import type { HeapRecord, PatchRecord, PatchSource, UnitRecord } from "../../cutlist/unit-record.ts";
 import { bagOf, partOf } from "./cloth.ts";
 import { said } from "./compare.ts";
-import { between, edgesOf, NEAR, type Polygon } from "./polygon.ts";
 import { type Laid, layBest, placeOf, waysToTurn } from "./place.ts";
+import { between, edgesOf, NEAR, type Polygon } from "./polygon.ts";
 import { shapeOfStrip } from "./strips.ts";
 import { type Bag, type DesignedPatch, type DesignedUnit, use, type Workroom } from "./types.ts";
 
@@ -71,7 +71,11 @@ function partsFromBags(
       continue;
     }
     const laid = laidOn(bag, part, source, target, designed, manner, room);
-    if (!laid.enough && source.turn !== null && laidOn(bag, part, { ...source, turn: null }, target, designed, manner, room).enough)
+    if (
+      !laid.enough &&
+      source.turn !== null &&
+      laidOn(bag, part, { ...source, turn: null }, target, designed, manner, room).enough
+    )
       room.faults.push(`${where}: ${letterOf(bag)} is not turned as its patch lies`);
     else tell(where, laid, bag, manner, room);
     checkPrint(where, source, patch, target, bag, record, room);
@@ -100,11 +104,19 @@ function laidOn(
   const fixed = source.turn === null ? null : source.turn * 90;
   const asDrawn = layBest(part, place, waysToTurn(part, target.polygon, fixed), room.seam, NEAR, false);
   const { shape } = bag.piece;
-  if ((asDrawn.enough && asDrawn.beside <= NEAR) || shape === undefined || shape.reversed === 0) return asDrawn;
+  if ((asDrawn.enough && asDrawn.beside <= NEAR) || shape === undefined || shape.reversed === 0)
+    return asDrawn;
   // A template turned face down; its print's up stays where it is.
   const upright = bag.boltUp % 180 === 0;
   const mirrored = part.map(({ x, y }) => (upright ? { x: -x, y } : { x, y: -y })).reverse();
-  const faceDown = layBest(mirrored, place, waysToTurn(mirrored, target.polygon, fixed), room.seam, NEAR, true);
+  const faceDown = layBest(
+    mirrored,
+    place,
+    waysToTurn(mirrored, target.polygon, fixed),
+    room.seam,
+    NEAR,
+    true,
+  );
   return faceDown.enough ? faceDown : asDrawn;
 }
 
@@ -115,9 +127,13 @@ function tell(where: string, laid: Laid, bag: Bag, manner: Manner, room: Workroo
   if (manner.onLines || manner.rectangles) return;
   const play = NEAR + (manner.trimmed && roundedUp ? room.mark : 0);
   if (laid.beside > play)
-    room.faults.push(`${where}: ${letter} is cut ${said(laid.beside)} larger than its seams allow, and sewn so the unit does not come out`);
+    room.faults.push(
+      `${where}: ${letter} is cut ${said(laid.beside)} larger than its seams allow, and sewn so the unit does not come out`,
+    );
   if (laid.beyond > NEAR && !manner.trimmed)
-    room.faults.push(`${where}: ${letter} reaches ${said(laid.beyond)} beyond the raw edge, and nothing trims it`);
+    room.faults.push(
+      `${where}: ${letter} reaches ${said(laid.beyond)} beyond the raw edge, and nothing trims it`,
+    );
 }
 
 function checkPrint(
@@ -162,7 +178,8 @@ function shapeFromStrip(
     room.faults.push(`${where}: nothing is cut for it`);
     return;
   }
-  if (strip.fabric !== patch.fabric) room.faults.push(`${where}: its strip is ${strip.fabric}, not ${patch.fabric}`);
+  if (strip.fabric !== patch.fabric)
+    room.faults.push(`${where}: its strip is ${strip.fabric}, not ${patch.fabric}`);
   const place = placeOf(target.polygon, designed.across, designed.along, room.seam);
   const same = room.same.get(patch.fabric) ?? 0;
   const shape = shapeOfStrip(set);
@@ -177,11 +194,17 @@ function shapeFromStrip(
     room.faults.push(`${where}: nobody says how the print of ${patch.fabric} lies`);
   const laid = layBest(shape, place, turns, room.seam, NEAR, false);
   if (!laid.enough || edgesOf(shape).length === 0)
-    room.faults.push(`${where}: what is cut from its strip does not cover it with a seam allowance all round`);
+    room.faults.push(
+      `${where}: what is cut from its strip does not cover it with a seam allowance all round`,
+    );
   if (laid.beside > NEAR)
-    room.faults.push(`${where}: what is cut from its strip is ${said(laid.beside)} larger than its seams allow`);
+    room.faults.push(
+      `${where}: what is cut from its strip is ${said(laid.beside)} larger than its seams allow`,
+    );
   if (laid.beyond > NEAR && !manner.trimmed)
-    room.faults.push(`${where}: what is cut from its strip reaches ${said(laid.beyond)} beyond the raw edge, and nothing trims it`);
+    room.faults.push(
+      `${where}: what is cut from its strip reaches ${said(laid.beyond)} beyond the raw edge, and nothing trims it`,
+    );
 }
 
 /** Whole pieces that give the parts taken; a role's last piece may leave parts over. */
@@ -202,10 +225,17 @@ function countParts(record: UnitRecord, taken: Taken, room: Workroom): void {
       );
       // Halves come in pairs from each diagonal; all quarters come from one square.
       const [rising = 0, falling = 0, upright = 0, level = 0] = pairs;
-      const most = bag.same === 0 ? Math.ceil(all / share) : subcut === "once-diagonal" ? rising + falling : Math.max(upright, level);
+      const most =
+        bag.same === 0
+          ? Math.ceil(all / share)
+          : subcut === "once-diagonal"
+            ? rising + falling
+            : Math.max(upright, level);
       use(room, letter, bag.same === 0 ? all / share : most, most);
     } else use(room, letter, all);
     if (shape !== undefined && mirrored > shape.reversed)
-      room.faults.push(`${record.name}: ${mirrored} of ${letter} lie face down, and ${shape.reversed} are cut so`);
+      room.faults.push(
+        `${record.name}: ${mirrored} of ${letter} lie face down, and ${shape.reversed} are cut so`,
+      );
   }
 }

@@ -55,12 +55,18 @@ export interface Laid {
 function likeEdge(edge: Edge, own: readonly Edge[]): Edge | null {
   let best: Edge | null = null;
   for (const each of own)
-    if (dot(each.line.out, edge.line.out) > 0.99999 && (best === null || each.length > best.length)) best = each;
+    if (dot(each.line.out, edge.line.out) > 0.99999 && (best === null || each.length > best.length))
+      best = each;
   return best;
 }
 
 /** Lays a part, already turned, by its sewn edges. */
-export function lay(part: Polygon, place: Place, seam: number, near: number): Omit<Laid, "turn" | "mirrored"> {
+export function lay(
+  part: Polygon,
+  place: Place,
+  seam: number,
+  near: number,
+): Omit<Laid, "turn" | "mirrored"> {
   const edges = edgesOf(place.patch);
   const own = edgesOf(part);
   const [have, want] = [boxOf([part]), boxOf([place.wanted])];
@@ -112,7 +118,9 @@ export function waysToTurn(part: Polygon, patch: Polygon, fixed: number | null):
   if (fixed !== null) {
     const own = edgesOf(turnedBy(part, fixed)).map(angle);
     const tilts = edgesOf(patch).flatMap((edge) =>
-      own.map((each) => ((angle(edge) - each + 540) % 360) - 180).filter((tilt) => Math.abs(tilt) > 1e-3 && Math.abs(tilt) < TILT),
+      own
+        .map((each) => ((angle(edge) - each + 540) % 360) - 180)
+        .filter((tilt) => Math.abs(tilt) > 1e-3 && Math.abs(tilt) < TILT),
     );
     return [fixed, ...tilts.map((tilt) => fixed + tilt)];
   }

@@ -205,7 +205,10 @@ export function withAllowance(patch: Polygon, seam: number): Polygon {
       const run = (at - dot(tip, out)) / dot(along, out);
       return { x: tip.x + run * along.x, y: tip.y + run * along.y };
     };
-    const unit = ({ from, to, length }: Edge): Spot => ({ x: (to.x - from.x) / length, y: (to.y - from.y) / length });
+    const unit = ({ from, to, length }: Edge): Spot => ({
+      x: (to.x - from.x) / length,
+      y: (to.y - from.y) / length,
+    });
     return [back(unit(before)), back(unit(after))];
   });
 }

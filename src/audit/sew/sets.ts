@@ -43,7 +43,9 @@ function sewSet(record: UnitRecord, laid: ReadonlyMap<string, Piece>, room: Work
   const at = (piece: number, list = 0): Piece | undefined => laid.get(`${piece} ${list}`);
   const over = (piece: Piece, line: typeof RISING): void => {
     if (!turnsOver(piece.up, piece.faceDown, (angle) => reflectedAngle(angle, line)))
-      complain(`lays ${piece.fabric} face down with its print another way than it will point once folded out`);
+      complain(
+        `lays ${piece.fabric} face down with its print another way than it will point once folded out`,
+      );
   };
   const used = new Set<Piece | undefined>();
   let units: Seen[][] | null = null;
@@ -54,7 +56,11 @@ function sewSet(record: UnitRecord, laid: ReadonlyMap<string, Piece>, room: Work
     const [low, high] = [at(pair.under), at(pair.over)];
     if (low === undefined || high === undefined) return complain("pairs pieces that are not laid");
     used.add(low).add(high);
-    if (Math.abs(low.across - high.across) > NEAR || Math.abs(low.along - high.along) > NEAR || Math.abs(low.across - low.along) > NEAR)
+    if (
+      Math.abs(low.across - high.across) > NEAR ||
+      Math.abs(low.along - high.along) > NEAR ||
+      Math.abs(low.across - low.along) > NEAR
+    )
       return complain(`pairs squares of unequal edges, ${said(low.across)} and ${said(high.across)}`);
     over(high, pair.lines === "edges" ? UPRIGHT : pair.line === "rising" ? RISING : FALLING);
     if (pair.lines === "one") units = pairOnLine(low, high, pair.line, seam);
@@ -63,13 +69,22 @@ function sewSet(record: UnitRecord, laid: ReadonlyMap<string, Piece>, room: Work
     const crossed = record.steps.some(isStep("cross-pair"));
     const [one, other] = units;
     if (crossed && one !== undefined && other !== undefined)
-      units = units.length === 2 ? crossPair([one, other], pair.line, seam) : complain("lays more than two units on each other");
+      units =
+        units.length === 2
+          ? crossPair([one, other], pair.line, seam)
+          : complain("lays more than two units on each other");
   } else if (large.length > 0) {
     const [first, second] = large;
     const base = first === undefined ? undefined : at(first.large);
     const small = [0, 1, 2, 3].map((list) => (first === undefined ? undefined : at(first.small, list)));
     const known = small.filter((piece) => piece !== undefined);
-    if (base === undefined || known.length < 4 || first?.round !== 1 || second?.round !== 2 || large.length !== 2)
+    if (
+      base === undefined ||
+      known.length < 4 ||
+      first?.round !== 1 ||
+      second?.round !== 2 ||
+      large.length !== 2
+    )
       return complain("does not sew its four small squares in two rounds");
     used.add(base);
     known.forEach((piece, list) => {
@@ -84,14 +99,20 @@ function sewSet(record: UnitRecord, laid: ReadonlyMap<string, Piece>, room: Work
       const square = at(piece);
       return square === undefined ? [] : [{ piece: square, corner }];
     });
-    if (base === undefined || squares.length < flip.squares.length) return complain("flips pieces that are not laid");
+    if (base === undefined || squares.length < flip.squares.length)
+      return complain("flips pieces that are not laid");
     used.add(base);
     for (const { piece, corner } of squares) {
       used.add(piece);
       over(piece, corner === "top-left" || corner === "bottom-right" ? RISING : FALLING);
     }
-    if (flip.size !== null && (Math.abs(flip.size.across - base.across) > NEAR || Math.abs(flip.size.along - base.along) > NEAR))
-      complain(`is said to measure ${said(flip.size.across)} x ${said(flip.size.along)} once flipped, and is ${said(base.across)} x ${said(base.along)}`);
+    if (
+      flip.size !== null &&
+      (Math.abs(flip.size.across - base.across) > NEAR || Math.abs(flip.size.along - base.along) > NEAR)
+    )
+      complain(
+        `is said to measure ${said(flip.size.across)} x ${said(flip.size.along)} once flipped, and is ${said(base.across)} x ${said(base.along)}`,
+      );
     units = [flipped(base, squares)];
   }
   if (units === null) return complain("has no step that sews its pieces");
@@ -112,14 +133,17 @@ export function checkSets(
   let spare = 0;
   let sets = 0;
   const trimmed = record.steps.some(isStep("trim"));
-  const minded = !room.givenUp.has(record.path) || record.heaps.some(({ prints }) => Object.keys(prints).length > 0);
+  const minded =
+    !room.givenUp.has(record.path) || record.heaps.some(({ prints }) => Object.keys(prints).length > 0);
   for (const batch of record.batches) {
     sets += batch.sets;
     const laid = laidOf(batch, record, room);
     const units = laid === null ? null : sewSet(record, laid, room);
     if (units === null) continue;
     if (batch.gives.length !== units.length)
-      room.faults.push(`${record.name}: a set gives ${units.length} units, and is said to give ${batch.gives.length}`);
+      room.faults.push(
+        `${record.name}: a set gives ${units.length} units, and is said to give ${batch.gives.length}`,
+      );
     const numbered = record.steps.every((step) => step.do !== "pair" || step.lines === "one");
     const wanted = batch.gives.filter((heap) => heap !== null);
     for (const heap of batch.gives) {
@@ -149,7 +173,9 @@ export function checkSets(
       if (found >= 0) left.splice(found, 1);
       else {
         const fault = left[0] === undefined ? "" : faultOf(left[0], heap);
-        room.faults.push(`${record.heaps[heap]?.name ?? record.name}: no unit of a set serves it: the first ${fault}`);
+        room.faults.push(
+          `${record.heaps[heap]?.name ?? record.name}: no unit of a set serves it: the first ${fault}`,
+        );
         break;
       }
     }
@@ -159,6 +185,8 @@ export function checkSets(
     const { name, count: wants } = record.heaps[heap] ?? { name: record.name, count: 0 };
     if (count < wants) room.faults.push(`${name}: its sets give ${count} units, and ${wants} are wanted`);
   });
-  if (over !== record.spare) room.faults.push(`${record.name}: ${over} units are left over, and ${record.spare} are named`);
-  if (sets !== record.sets) room.faults.push(`${record.name}: ${record.sets} sets are told, and ${sets} are laid`);
+  if (over !== record.spare)
+    room.faults.push(`${record.name}: ${over} units are left over, and ${record.spare} are named`);
+  if (sets !== record.sets)
+    room.faults.push(`${record.name}: ${record.sets} sets are told, and ${sets} are laid`);
 }

@@ -62,8 +62,10 @@ export function checkStripSet(set: StripSetRecord, record: UnitRecord, room: Wor
   const wanted = (heap?.count ?? 0) * segmentsPerUnit;
   if (segments !== wanted) room.faults.push(`${where}: ${segments} segments for ${wanted}`);
   const given = fullSets * perFullSet + fromLast;
-  if (given !== segments) room.faults.push(`${where}: its sets give ${given} segments, and ${segments} are wanted`);
-  const high = set.strips.reduce((sum, { width }) => sum + width, 0) - 2 * room.seam * (set.strips.length - 1);
+  if (given !== segments)
+    room.faults.push(`${where}: its sets give ${given} segments, and ${segments} are wanted`);
+  const high =
+    set.strips.reduce((sum, { width }) => sum + width, 0) - 2 * room.seam * (set.strips.length - 1);
   if (Math.abs(high - set.height) > NEAR)
     room.faults.push(`${where}: it comes out ${said(high)} high, not ${said(set.height)}`);
   if (fullSets > 0 && perFullSet > fitting(set, fullLength, high))
@@ -104,7 +106,8 @@ function takeStrip(
   }
   const { piece, fabric, boltUp } = bag;
   use(room, letter, count);
-  if (fabric !== strip.fabric) room.faults.push(`${where}: bag ${letter} holds ${fabric}, not ${strip.fabric}`);
+  if (fabric !== strip.fabric)
+    room.faults.push(`${where}: bag ${letter} holds ${fabric}, not ${strip.fabric}`);
   // A short strip gathered with other pieces may be written either way.
   const swapped = piece.turnable && Math.abs(piece.along - strip.width) > NEAR;
   const [run, wide] = swapped ? [piece.along, piece.across] : [piece.across, piece.along];

@@ -28,15 +28,22 @@ export function checkDiagonal(room: Workroom): void {
   rows.forEach((row, i) => {
     const next = rows[i + 1];
     const where = `diagonal row ${row.row}`;
-    if (row.from.length !== row.blocks) faults.push(`${where}: ${row.blocks} blocks, and ${row.from.length} are named`);
+    if (row.from.length !== row.blocks)
+      faults.push(`${where}: ${row.blocks} blocks, and ${row.from.length} are named`);
     // Tips differ by their seam allowances; the seams between them must be one.
     if (next !== undefined && row.lowerEdge.some((end, side) => end !== next.upperEdge[side]))
       faults.push(`${where} and ${next.row}: unequal edges, ${said(row.lower)} to ${said(next.upper)}`);
     const tips = (edge: readonly [number, number], other: readonly [number, number]): number =>
-      [edge[0] < other[0], edge[1] > other[1]].reduce((sum, sharp) => sum + (sharp ? Math.SQRT2 + 1 : Math.SQRT2 - 1) * seam, 0);
+      [edge[0] < other[0], edge[1] > other[1]].reduce(
+        (sum, sharp) => sum + (sharp ? Math.SQRT2 + 1 : Math.SQRT2 - 1) * seam,
+        0,
+      );
     const raw = (edge: readonly [number, number], other: readonly [number, number]): number =>
       (edge[1] - edge[0]) / making.scale + tips(edge, other);
-    if (!near(row.upper, raw(row.upperEdge, row.lowerEdge)) || !near(row.lower, raw(row.lowerEdge, row.upperEdge)))
+    if (
+      !near(row.upper, raw(row.upperEdge, row.lowerEdge)) ||
+      !near(row.lower, raw(row.lowerEdge, row.upperEdge))
+    )
       faults.push(`${where}: its edges are not as long as told`);
   });
 }
@@ -52,28 +59,42 @@ export function checkBorders(room: Workroom): void {
     const designed = top.borders[index];
     const where = name === "" ? `border ${index + 1}` : name;
     if (!near(before.across, across) || !near(before.down, down))
-      faults.push(`${where}: it is sewn to a top of ${said(before.across)} x ${said(before.down)}, which is ${said(across)} x ${said(down)}`);
+      faults.push(
+        `${where}: it is sewn to a top of ${said(before.across)} x ${said(before.down)}, which is ${said(across)} x ${said(down)}`,
+      );
     const size = { across: before.across, down: before.down };
     for (const { sides, sewn, cut, width, cornerstones } of strips) {
       const upright = sides[0] === "left";
-      const wide = designed === undefined ? width - 2 * seam : lengthOf(upright ? designed.side : designed.end);
-      if (!near(width, wide + 2 * seam)) faults.push(`${where}: strips are told ${said(width)} wide, and are ${said(wide + 2 * seam)}`);
-      const edge = kind === "mitred" ? (upright ? before.down : before.across) : upright ? size.down : size.across;
+      const wide =
+        designed === undefined ? width - 2 * seam : lengthOf(upright ? designed.side : designed.end);
+      if (!near(width, wide + 2 * seam))
+        faults.push(`${where}: strips are told ${said(width)} wide, and are ${said(wide + 2 * seam)}`);
+      const edge =
+        kind === "mitred" ? (upright ? before.down : before.across) : upright ? size.down : size.across;
       const ends = strips.find(({ sides: [one] }) => one !== sides[0])?.width ?? 0;
       const long = cornerstones ? sewn + 2 * (ends - 2 * seam) : sewn;
-      if (!near(long, edge)) faults.push(`${where}: a strip of ${said(long)} is sewn to an edge of ${said(edge)}`);
-      if (!pieced && cut < sewn + extra - NEAR_TOP) faults.push(`${where}: a strip is cut ${said(cut)} long, shorter than ${said(sewn + extra)}`);
+      if (!near(long, edge))
+        faults.push(`${where}: a strip of ${said(long)} is sewn to an edge of ${said(edge)}`);
+      if (!pieced && cut < sewn + extra - NEAR_TOP)
+        faults.push(`${where}: a strip is cut ${said(cut)} long, shorter than ${said(sewn + extra)}`);
       if (upright) size.across += 2 * wide;
       else size.down += 2 * wide;
     }
     if (!near(size.across, after.across) || !near(size.down, after.down))
-      faults.push(`${where}: the top comes out ${said(size.across)} x ${said(size.down)}, not ${said(after.across)} x ${said(after.down)}`);
+      faults.push(
+        `${where}: the top comes out ${said(size.across)} x ${said(size.down)}, not ${said(after.across)} x ${said(after.down)}`,
+      );
     across = after.across;
     down = after.down;
   });
   const { square } = making;
   if (!near(across, square.across) || !near(down, square.down))
-    faults.push(`the finished top is told as ${said(square.across)} x ${said(square.down)}, and is ${said(across)} x ${said(down)}`);
-  if (!near(lengthOf(top.across) + 2 * seam, square.across) || !near(lengthOf(top.down) + 2 * seam, square.down))
+    faults.push(
+      `the finished top is told as ${said(square.across)} x ${said(square.down)}, and is ${said(across)} x ${said(down)}`,
+    );
+  if (
+    !near(lengthOf(top.across) + 2 * seam, square.across) ||
+    !near(lengthOf(top.down) + 2 * seam, square.down)
+  )
     faults.push("the finished top is not of the size designed");
 }

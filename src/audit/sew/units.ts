@@ -14,7 +14,8 @@ export type Designs = readonly (readonly DesignedUnit[])[];
 /** Follows one record from its bags to its heaps. */
 export function checkUnit(record: UnitRecord, designs: Designs, room: Workroom): void {
   const units = record.heaps.reduce((sum, { count }) => sum + count, 0);
-  if (units !== record.units) room.faults.push(`${record.name}: ${record.units} units are told, and its heaps hold ${units}`);
+  if (units !== record.units)
+    room.faults.push(`${record.name}: ${record.units} units are told, and its heaps hold ${units}`);
   const first = designs.flat()[0];
   if (first === undefined) return;
   checkPatches(record, designs, room);
@@ -46,7 +47,9 @@ function checkTold(record: UnitRecord, designed: DesignedUnit, room: Workroom): 
     );
   for (const step of record.steps) {
     if (step.do === "trim" && step.size !== null && !sameSize(step.size, raw))
-      room.faults.push(`${record.name}: it is trimmed to ${said(step.size.across)} x ${said(step.size.along)}, not its raw size`);
+      room.faults.push(
+        `${record.name}: it is trimmed to ${said(step.size.across)} x ${said(step.size.along)}, not its raw size`,
+      );
     if (step.do !== "strip-set" || step.size === null) continue;
     const set = record.stripSets.find(({ name }) => name === String.fromCharCode(65 + step.set));
     if (set !== undefined && !sameSize(step.size, { across: set.segment, along: set.height }))
@@ -65,10 +68,14 @@ function checkPatches(record: UnitRecord, designs: Designs, room: Workroom): voi
         const target = designed.patches.find(({ spot }) => spot === patch.spot);
         if (target === undefined) room.faults.push(`${name}: ${patch.spot} is made, and not designed`);
         else if (target.fabric !== patch.fabric)
-          room.faults.push(`${name}: ${patch.spot} is made in ${patch.fabric}, and designed in ${target.fabric}`);
+          room.faults.push(
+            `${name}: ${patch.spot} is made in ${patch.fabric}, and designed in ${target.fabric}`,
+          );
         for (const letter of patch.letters)
           if (bagOf(letter, room)?.fabric !== patch.fabric)
-            room.faults.push(`${name}: ${patch.spot} comes out of bag ${letter}, which does not hold ${patch.fabric}`);
+            room.faults.push(
+              `${name}: ${patch.spot} comes out of bag ${letter}, which does not hold ${patch.fabric}`,
+            );
       }
     }
   });
@@ -93,10 +100,17 @@ function looseUnit(record: UnitRecord, designs: Designs, play: number, room: Wor
   const straight = joinsOf(record).every(({ way }) => way !== "edge");
   const spots = record.heaps[0]?.patches.map(({ spot }) => spot) ?? [];
   const rectangles =
-    straight && !onLines && designs.every((own) => own.every(({ patches }) => patches.every(({ polygon }) => isRectangle(polygon))));
+    straight &&
+    !onLines &&
+    designs.every((own) => own.every(({ patches }) => patches.every(({ polygon }) => isRectangle(polygon))));
   const manner: Manner = { trimmed: trims.length > 0 || onLines, onLines, rectangles };
   // Counted once; the other ways in which the quilt has the same heap differ by a turn that prints do not show.
-  checkLoose(record, designs.map((own) => own[0] ?? null), manner, room);
+  checkLoose(
+    record,
+    designs.map((own) => own[0] ?? null),
+    manner,
+    room,
+  );
   checkCutSteps(record, room);
   if (onLines) return;
   const made = followJoins(record, spots, room);
@@ -118,7 +132,13 @@ function looseUnit(record: UnitRecord, designs: Designs, play: number, room: Wor
       }
       const whole = sewGroups(record, groups, room, index > 0);
       if (whole === null) continue;
-      const fault = unlike(whole.seen, designed, { trimmed: manner.trimmed, play: play * groups.size }, room, false);
+      const fault = unlike(
+        whole.seen,
+        designed,
+        { trimmed: manner.trimmed, play: play * groups.size },
+        room,
+        false,
+      );
       if (fault !== null) room.faults.push(`${heap.name} ${fault}`);
     }
   });
@@ -142,7 +162,9 @@ function asItLies(
 /** Whatever is taken in halves, quarters or slanting shapes has a step that cuts it so. */
 function checkCutSteps(record: UnitRecord, room: Workroom): void {
   if (room.onLines.has(record)) return;
-  const parts = record.heaps.flatMap(({ patches }) => patches.flatMap(({ from }) => from.map(({ part }) => part)));
+  const parts = record.heaps.flatMap(({ patches }) =>
+    patches.flatMap(({ from }) => from.map(({ part }) => part)),
+  );
   const halved = parts.some((part) => part !== "whole" && part !== "template");
   if (halved && !record.steps.some((step) => step.do === "cut-triangles"))
     room.faults.push(`${record.name}: its triangles are never cut`);
@@ -157,7 +179,8 @@ function checkCutSteps(record: UnitRecord, room: Workroom): void {
 function stripUnit(record: UnitRecord, designs: Designs, play: number, room: Workroom): void {
   const told = record.steps.filter((step) => step.do === "strip-set").length;
   const kinds = new Set(record.stripSets.map(({ name }) => name));
-  if (told !== kinds.size) room.faults.push(`${record.name}: ${told} strip sets are sewn, and ${kinds.size} are cut`);
+  if (told !== kinds.size)
+    room.faults.push(`${record.name}: ${told} strip sets are sewn, and ${kinds.size} are cut`);
   const trimmed = record.steps.some((step) => step.do === "trim");
   let told1 = false;
   record.heaps.forEach((heap, index) => {

@@ -21,7 +21,8 @@ export const KNOWN: readonly Known[] = [
   },
   {
     unit: /(eight-pointed star|sixty-degree triangles), from strips$/,
-    fault: /give uneven sides|larger than its seams allow|does not cover|is cut .* larger|beyond the raw edge|are cut .* wide/,
+    fault:
+      /give uneven sides|larger than its seams allow|does not cover|is cut .* larger|beyond the raw edge|are cut .* wide/,
     why: "strips are rounded up, and what is cut from them is told for the exact width",
   },
   {

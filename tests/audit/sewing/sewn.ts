@@ -8,9 +8,20 @@ export function sewingOf(text: string, fileName = "quilt.yaml"): Sewing | null {
   if (read.value === null || read.value.kind === "cut-list") return null;
   const { value, diagnostics } = listAll(read.value);
   if (value === null || value.making === null || value.top === null) return null;
-  const fabrics = value.cutLists.map(({ fabric, pieces }) => ({ name: fabric.name, print: fabric.print, pieces }));
+  const fabrics = value.cutLists.map(({ fabric, pieces }) => ({
+    name: fabric.name,
+    print: fabric.print,
+    pieces,
+  }));
   const { ruler } = read.value;
-  return { fabrics, making: value.making, top: value.top, kits: 1, mark: ruler.mark, givenUp: givenUpIn(diagnostics) };
+  return {
+    fabrics,
+    making: value.making,
+    top: value.top,
+    kits: 1,
+    mark: ruler.mark,
+    givenUp: givenUpIn(diagnostics),
+  };
 }
 
 /** The same, which must be there. */
@@ -19,7 +30,9 @@ export function mustSew(text: string): Sewing {
   if (sewing === null) {
     const read = readSpecFile(text, "quilt.yaml");
     const listed = read.value === null ? null : listAll(read.value);
-    const said = [...read.diagnostics, ...(listed?.diagnostics ?? [])].filter(({ severity }) => severity === "error");
+    const said = [...read.diagnostics, ...(listed?.diagnostics ?? [])].filter(
+      ({ severity }) => severity === "error",
+    );
     throw new Error(`${said.map(({ message }) => message).join("; ")}\n${text}`);
   }
   return sewing;
