@@ -33,7 +33,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["plan", "spec"],
     packages: ["csv-parse", "csv-stringify"],
   },
-  audit: { rooms: [], types: ["plan", "cutlist", "length"], packages: [] },
+  audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
   render: {
     rooms: ["length"],
     types: ["plan", "quilt", "cutlist", "making", "stash", "choices"],

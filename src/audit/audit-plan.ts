@@ -11,6 +11,7 @@ import { checkStock } from "./check-stock.ts";
 import { checkTemplates } from "./check-templates.ts";
 import { checkTree } from "./check-tree.ts";
 import { checkWaste } from "./check-waste.ts";
+import { auditPlanSewing } from "./sew/index.ts";
 
 /**
  * Works a plan out again from its parts alone and compares: nothing here comes from the engine or from the
@@ -21,7 +22,7 @@ import { checkWaste } from "./check-waste.ts";
  * are numbered in cutting order; cuts and steps say what the parts say; every square tick bought is in a
  * piece or in the waste; cloth in fixed sizes is what it was said to be and is paid for; what is bought is
  * enough; outlines lie in their pieces; a gridded foundation is cut on its lines, a piece for every part made on it, and
- * patches laid on it as told cover their places;
+ * patches laid on it as told cover their places; sewn from its pieces as told, the quilt comes out as designed;
  * nothing is called proved that is not.
  */
 export function auditPlan(plan: Plan): string[] {
@@ -31,7 +32,12 @@ export function auditPlan(plan: Plan): string[] {
   for (const fabric of plan.fabrics) {
     for (const fault of auditFabric(fabric, plan)) faults.push(`${fabric.name}: ${fault}`);
   }
-  faults.push(...checkTemplates(plan), ...checkFoundation(plan), ...checkLaid(plan));
+  faults.push(
+    ...checkTemplates(plan),
+    ...checkFoundation(plan),
+    ...checkLaid(plan),
+    ...auditPlanSewing(plan),
+  );
   const names = plan.fabrics.map(({ name }) => name);
   if (new Set(names).size < names.length) faults.push("two fabrics have the same name");
   return faults;

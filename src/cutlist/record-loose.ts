@@ -8,7 +8,8 @@ interface Supply {
   likeness: string;
   letter: string;
   part: PatchPart;
-  /** Where its print's up points when the patch faces as its shape is drawn, in eighths. */
+  /** Where its print's up points in a patch that faces as its shape is drawn, in eighths. */
+  up: number;
   left: number;
 }
 
@@ -75,6 +76,7 @@ export function loosePatches(
         likeness: likenessOf(spot, piece.role, up),
         letter: of.letterOf(laid.mark),
         part: partOf(piece.subcut, facts.get(spot)?.pointing ?? null, up, boltUp),
+        up: up - (facts.get(spot)?.facing ?? 0),
         left: count,
       };
     });
@@ -86,9 +88,17 @@ export function loosePatches(
       const up = want.prints[role];
       const likeness = likenessOf(spot, role, up ?? 0);
       const boltUp = print?.axis === "across" ? 2 : 0;
-      const turn =
-        up === undefined || !mindedRoles.has(role) ? null : ((around(up - boltUp) / 2) as 0 | 1 | 2 | 3);
-      sources.set(spot, take(supplies, likeness, want.count, turn));
+      const minded = up !== undefined && mindedRoles.has(role);
+      // A print that reads both ways may lie upside down: then the part is turned by half a turn more.
+      const turnOf = (supply: Supply): PatchSource["turn"] =>
+        minded
+          ? ((Math.floor(around(supply.up + (facts.get(spot)?.facing ?? 0) - boltUp) / 2) % 4) as
+              | 0
+              | 1
+              | 2
+              | 3)
+          : null;
+      sources.set(spot, take(supplies, likeness, want.count, turnOf));
     }
     return sources;
   });
@@ -98,7 +108,7 @@ function take(
   supplies: readonly Supply[],
   likeness: string,
   count: number,
-  turn: PatchSource["turn"],
+  turnOf: (supply: Supply) => PatchSource["turn"],
 ): PatchSource[] {
   const taken: PatchSource[] = [];
   let wanted = count;
@@ -107,7 +117,10 @@ function take(
     const own = Math.min(supply.left, wanted);
     supply.left -= own;
     wanted -= own;
-    const before = taken.find(({ letter, part }) => letter === supply.letter && part === supply.part);
+    const turn = turnOf(supply);
+    const before = taken.find(
+      (one) => one.letter === supply.letter && one.part === supply.part && one.turn === turn,
+    );
     if (before === undefined) taken.push({ letter: supply.letter, part: supply.part, turn, count: own });
     else before.count += own;
   }

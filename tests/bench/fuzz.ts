@@ -2,6 +2,7 @@ import { pack, verify } from "../../src/engine/index.ts";
 import type { PackingProblem } from "../../src/engine/types.ts";
 import { leastCostBySubsets } from "../engine/exact/by-subsets.ts";
 import { faultsOfFile } from "./fuzz-plans.ts";
+import { fuzzSewing } from "./fuzz-sewing.ts";
 import { GRACE, processorTime, SLOW } from "./measure.ts";
 import { randomCutList } from "./random-cut-lists.ts";
 import { randomFile } from "./random-files.ts";
@@ -45,7 +46,7 @@ function isSmall(problem: PackingProblem): boolean {
 
 /**
  * Runs, for each of `count` seeds, a cut list through the engine alone and a file from its text to the
- * audited plan, and tells of those that go wrong; 1 when any does.
+ * audited plan, and tells of those that go wrong; then sews random quilts and all units on paper. 1 when any is wrong.
  */
 export async function fuzz(count: number, first: number, log: (line: string) => void): Promise<number> {
   const watchdog = startWatchdog();
@@ -71,5 +72,6 @@ export async function fuzz(count: number, first: number, log: (line: string) => 
   const slow = `slowest ${Math.round(slowest.ms)} ms (seed ${slowest.seed})`;
   const memory = `most memory ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`;
   log(`${count} random cut lists from seed ${first}: ${wrong} wrong, ${seconds} s, ${slow}, ${memory}`);
-  return wrong > 0 ? 1 : 0;
+  const sewn = fuzzSewing(count, first, log);
+  return wrong + sewn > 0 ? 1 : 0;
 }

@@ -1,0 +1,250 @@
+import type { CutPiece } from "../../cutlist/types.ts";
+import type { Patch } from "../../quilt/types.ts";
+import { partOf } from "./cloth.ts";
+import { said } from "./compare.ts";
+import { outlineOf } from "./designed.ts";
+import { layBest, placeOf } from "./place.ts";
+import { between, boxOf, edgesOf, moved, NEAR, turnedBy } from "./polygon.ts";
+import { type Bag, use, type Workroom } from "./types.ts";
+
+/*
+ * What is cut besides units: borders, long sashes and their squares, setting triangles, binding, backing, foundation.
+ * Every patch of the top has its piece; then no bag may hold fewer than are used, nor more than its uses name.
+ */
+
+const free = (bag: Bag, room: Workroom): number =>
+  bag.piece.count / room.kits - (room.used.get(bag.piece.letter)?.least ?? 0);
+
+const bagsOf = (fabric: string, room: Workroom): Bag[] =>
+  [...room.bags.values()].filter((bag) => bag.fabric === fabric);
+
+/** Strips of borders and long sashes, with the squares between them. */
+export function takeStrips(room: Workroom): void {
+  const { top, making, seam, faults } = room;
+  const joinedFor = new Map<Bag, number>();
+  for (const patch of top.patches) {
+    const { unit, place, border, part } = patch.origin;
+    if (unit !== null || place === "setting-triangle" || place === "block") continue;
+    const round = border === null ? undefined : making.borders[border];
+    const box = boxOf([leveled(patch, room)]);
+    const mitred = round?.kind === "mitred";
+    const over = round?.extra ?? 0;
+    const reach = mitred ? 2 * Math.SQRT2 * seam : 0;
+    const level = box.across >= box.along;
+    const square = Math.abs(box.across - box.along) <= NEAR;
+    const run =
+      Math.max(box.across, box.along) +
+      2 * seam +
+      (square && round?.kind === "cornerstones" ? 0 : reach + over);
+    const width = Math.min(box.across, box.along) + 2 * seam;
+    const same = room.same.get(patch.fabric) ?? 0;
+    // Rounding up to the ruler's marks is trimmed when a border is measured.
+    const fits = (a: number, b: number): boolean =>
+      a >= run - NEAR && a < run + room.mark + NEAR && b >= width - NEAR && b < width + room.mark + NEAR;
+    const points = (bag: Bag, turn: number): boolean =>
+      same === 0 || patch.up === null || between(bag.boltUp + turn, patch.up, same) < 0.5;
+    const found = bagsOf(patch.fabric, room).find((bag) => {
+      const { piece } = bag;
+      if (piece.subcut !== "none" || piece.joined !== undefined || free(bag, room) < 1) return false;
+      return [0, 90, 180, 270].some((turn) => {
+        const [x, y] = turn % 180 === 0 ? [piece.across, piece.along] : [piece.along, piece.across];
+        return points(bag, turn) && (level ? fits(x, y) : fits(y, x));
+      });
+    });
+    if (found !== undefined) {
+      use(room, found.piece.letter, 1);
+      continue;
+    }
+    const joined = bagsOf(patch.fabric, room)
+      .filter((bag) => {
+        const { piece } = bag;
+        const wide = piece.along >= width - NEAR && piece.along < width + room.mark + NEAR;
+        return (
+          piece.joined !== undefined && wide && piece.joined.length - (joinedFor.get(bag) ?? 0) >= run - NEAR
+        );
+      })
+      // Of two runs the one that holds whole lengths of this strip is the one joined for it.
+      .sort((a, b) => rest(a, run) - rest(b, run))[0];
+    if (joined === undefined)
+      faults.push(
+        `${part}: a strip of ${patch.fabric} of ${said(run)} x ${said(width)} that nobody cuts as it must lie`,
+      );
+    else joinedFor.set(joined, (joinedFor.get(joined) ?? 0) + run);
+  }
+  for (const bag of joinedFor.keys()) use(room, bag.piece.letter, free(bag, room));
+}
+
+const rest = ({ piece }: Bag, run: number): number => {
+  const left = (piece.joined?.length ?? 0) % run;
+  return Math.min(left, run - left);
+};
+
+function leveled(patch: Patch, room: Workroom): ReturnType<typeof outlineOf> {
+  const outline = outlineOf(patch);
+  return room.top.centre.onPoint && patch.origin.place !== "border" ? turnedBy(outline, -45) : outline;
+}
+
+/** Strips that are joined must make the length they are for. */
+export function checkJoined(room: Workroom): void {
+  for (const { piece } of room.bags.values()) {
+    if (piece.joined === undefined) continue;
+    const strips = piece.count / room.kits;
+    const makes = strips * piece.across - (strips - 1) * piece.joined.loss;
+    if (makes < piece.joined.length - NEAR)
+      room.faults.push(
+        `strips ${piece.letter} make ${said(makes)} once joined, and ${said(piece.joined.length)} is needed`,
+      );
+  }
+}
+
+/** Setting triangles: halves and quarters of squares, each side and corner covered with its print as designed. */
+export function takeTriangles(room: Workroom): void {
+  const parts = new Map<string, { bag: Bag; counts: Map<string, number> }>();
+  const seen = new Map<string, { bag: Bag; part: string } | null>();
+  for (const patch of room.top.patches) {
+    if (patch.origin.place !== "setting-triangle") continue;
+    const outline = outlineOf(patch);
+    const box = boxOf([outline]);
+    const flat = moved(outline, { x: -box.x, y: -box.y });
+    const key = `${patch.fabric} ${patch.up} ${patch.origin.part} ${flat
+      .map(({ x, y }) => `${Math.round(x / 8)},${Math.round(y / 8)}`)
+      .sort()
+      .join(" ")}`;
+    if (!seen.has(key)) seen.set(key, triangleFor(patch, flat, box, room));
+    const found = seen.get(key) ?? null;
+    if (found === null) {
+      room.faults.push(
+        `a ${patch.origin.part} setting triangle of ${patch.fabric} that no square gives with its print as designed`,
+      );
+      continue;
+    }
+    const own = parts.get(found.bag.piece.letter) ?? { bag: found.bag, counts: new Map<string, number>() };
+    own.counts.set(found.part, (own.counts.get(found.part) ?? 0) + 1);
+    parts.set(found.bag.piece.letter, own);
+  }
+  for (const { bag, counts } of parts.values()) {
+    const of = (part: string): number => counts.get(part) ?? 0;
+    const quarters = bag.piece.subcut === "twice-diagonal";
+    const all = [...counts.values()].reduce((sum, count) => sum + count, 0);
+    const pair = (a: string, b: string): number =>
+      bag.same === 180 ? Math.ceil((of(a) + of(b)) / 2) : Math.max(of(a), of(b));
+    const least =
+      bag.same === 0
+        ? Math.ceil(all / (quarters ? 4 : 2))
+        : quarters
+          ? Math.max(pair("top", "bottom"), pair("left", "right"))
+          : pair("top-left", "bottom-right") + pair("top-right", "bottom-left");
+    use(room, bag.piece.letter, least);
+  }
+}
+
+const HALVES = ["top-left", "top-right", "bottom-right", "bottom-left"] as const;
+const QUARTERS = ["top", "right", "bottom", "left"] as const;
+
+function triangleFor(
+  patch: Patch,
+  flat: ReturnType<typeof outlineOf>,
+  box: { across: number; along: number },
+  room: Workroom,
+): { bag: Bag; part: string } | null {
+  const place = placeOf(flat, box.across, box.along, room.seam);
+  // Only the slanting edges are sewn to blocks; what lies beyond the others is trimmed with the quilt.
+  place.rim = edgesOf(flat).map(({ line: { out } }) => Math.abs(out.x) < 0.01 || Math.abs(out.y) < 0.01);
+  // Squares that units have taken come last, though both may lie in one bag.
+  const taken = ({ piece }: Bag): number => (room.used.has(piece.letter) ? 1 : 0);
+  for (const bag of bagsOf(patch.fabric, room).sort(
+    (a, b) => taken(a) - taken(b) || a.piece.across - b.piece.across,
+  )) {
+    const { subcut } = bag.piece;
+    if (subcut !== "once-diagonal" && subcut !== "twice-diagonal") continue;
+    if ((subcut === "twice-diagonal") !== (patch.origin.part === "side")) continue;
+    for (const part of subcut === "once-diagonal" ? HALVES : QUARTERS) {
+      const cut = partOf(bag, part);
+      if (typeof cut === "string") continue;
+      const turns = [0, 90, 180, 270].filter(
+        (turn) => bag.same === 0 || patch.up === null || between(bag.boltUp + turn, patch.up, bag.same) < 0.5,
+      );
+      const laid = layBest(cut, place, turns, room.seam, NEAR, false);
+      const slack = bag.piece.roundedUp ? room.mark * 2 : 0;
+      if (
+        turns.length > 0 &&
+        laid.enough &&
+        laid.beside <= NEAR + slack &&
+        laid.beyond <= 4 * room.mark + slack
+      )
+        return { bag, part };
+    }
+  }
+  return null;
+}
+
+/** Binding, backing, wadding and foundation, by their sizes. */
+export function takeFinishing(room: Workroom): void {
+  const { finishing, foundation } = room.making;
+  const { binding, backing } = finishing;
+  const take = (what: string, fabric: string, count: number, fits: (piece: CutPiece) => boolean): void => {
+    const bag = bagsOf(fabric, room).find((one) => fits(one.piece) && free(one, room) >= count);
+    if (bag === undefined) room.faults.push(`${what}: ${count} pieces of ${fabric} that nobody cuts`);
+    else use(room, bag.piece.letter, count);
+  };
+  const near = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR;
+  if (binding !== null) {
+    const { square, width } = binding;
+    take("binding", binding.fabric, binding.count, (piece) =>
+      square === null
+        ? piece.joined !== undefined && near(piece.along, width)
+        : near(piece.across, square) && near(piece.along, square),
+    );
+  }
+  if (backing !== null)
+    take("backing", backing.fabric, backing.panels, ({ across, along }) => {
+      const { panel } = backing;
+      return (
+        (near(across, panel.across) && near(along, panel.along)) ||
+        (near(along, panel.across) && near(across, panel.along))
+      );
+    });
+  for (const { letter, count, cut } of foundation?.parts ?? []) {
+    if (foundation === null) break;
+    const [across, along] = [cut.across * foundation.grid, cut.down * foundation.grid];
+    take(
+      `foundation ${letter}`,
+      foundation.fabric,
+      count,
+      (piece) =>
+        (near(piece.across, across) && near(piece.along, along)) ||
+        (near(piece.along, across) && near(piece.across, along)),
+    );
+  }
+}
+
+/** Every bag: enough for what is taken from it, and nothing in it that no use names. */
+export function checkBags(room: Workroom): void {
+  for (const { piece } of room.bags.values()) {
+    const { letter, uses } = piece;
+    const count = piece.count / room.kits;
+    if (!Number.isInteger(count)) {
+      room.faults.push(
+        `bag ${letter}: ${piece.count} pieces are no whole number for each of ${room.kits} quilts`,
+      );
+      continue;
+    }
+    const { least, most } = room.used.get(letter) ?? { least: 0, most: 0 };
+    if (count < least - 1e-6)
+      room.faults.push(`bag ${letter}: ${Math.ceil(least)} pieces are used, and ${count} are cut`);
+    const over = count - Math.max(Math.ceil(least - 1e-6), most);
+    const named = uses.map((each) => each.count / room.kits);
+    if (over > 0 && !isSum(over, named))
+      room.faults.push(`bag ${letter}: ${over} of ${count} pieces are left over, and nobody names them`);
+  }
+}
+
+/** Whether some of the counts add up to a number: uses that nothing here speaks of, such as pieces the file adds. */
+function isSum(wanted: number, counts: readonly number[]): boolean {
+  let sums = new Set([0]);
+  for (const count of counts) {
+    sums = new Set([...sums, ...[...sums].map((sum) => sum + count)].filter((sum) => sum <= wanted));
+    if (sums.has(wanted)) return true;
+  }
+  return false;
+}

@@ -1,0 +1,241 @@
+import type { HeapRecord, PatchRecord, PatchSource, UnitRecord } from "../../cutlist/unit-record.ts";
+import { bagOf, partOf } from "./cloth.ts";
+import { said } from "./compare.ts";
+import { type Laid, layBest, placeOf, waysToTurn } from "./place.ts";
+import { between, edgesOf, NEAR, type Polygon } from "./polygon.ts";
+import { shapeOfStrip } from "./strips.ts";
+import { type Bag, type DesignedPatch, type DesignedUnit, use, type Workroom } from "./types.ts";
+
+/*
+ * Units whose patches are cut to shape before anything is sewn: every part must lie on its patch with an allowance on
+ * every edge and its print as designed, and there must be as many parts as patches.
+ */
+
+/** How a unit is brought to size, for its parts. */
+export interface Manner {
+  /** What lies beyond the rim is cut off: by a step, or with the foundation. */
+  trimmed: boolean;
+  /** Pieced on foundation: every seam is on its line, and what lies beyond it is cut off. */
+  onLines: boolean;
+  /** Sewn as upright rectangles, whose sizes are added up elsewhere. */
+  rectangles: boolean;
+}
+
+/** Parts taken, by unit, role, bag and part. */
+type Taken = Map<string, { bag: Bag; parts: Map<string, number>; mirrored: number; turned: boolean }>;
+
+export function checkLoose(
+  record: UnitRecord,
+  designs: readonly (DesignedUnit | null)[],
+  manner: Manner,
+  room: Workroom,
+): void {
+  const taken: Taken = new Map();
+  record.heaps.forEach((heap, index) => {
+    const designed = designs[index] ?? null;
+    if (designed === null) return;
+    for (const patch of heap.patches) {
+      const target = designed.patches.find(({ spot }) => spot === patch.spot);
+      if (target === undefined) continue;
+      if (patch.from.length === 0) shapeFromStrip(record, heap, patch, target, designed, manner, room);
+      else partsFromBags(record, heap, patch, target, designed, manner, taken, room);
+    }
+  });
+  countParts(record, taken, room);
+}
+
+function partsFromBags(
+  record: UnitRecord,
+  heap: HeapRecord,
+  patch: PatchRecord,
+  target: DesignedPatch,
+  designed: DesignedUnit,
+  manner: Manner,
+  taken: Taken,
+  room: Workroom,
+): void {
+  const where = `${heap.name}, ${patch.spot}`;
+  const count = patch.from.reduce((sum, source) => sum + source.count, 0);
+  if (count !== heap.count) room.faults.push(`${where}: ${count} patches for ${heap.count} units`);
+  for (const source of patch.from) {
+    const bag = bagOf(source.letter, room);
+    if (bag === null) {
+      room.faults.push(`${where}: there is no bag ${source.letter}`);
+      continue;
+    }
+    if (bag.fabric !== patch.fabric)
+      room.faults.push(`${where}: bag ${source.letter} holds ${bag.fabric}, not ${patch.fabric}`);
+    const part = partOf(bag, source.part);
+    if (typeof part === "string") {
+      room.faults.push(`${where} ${part}`);
+      continue;
+    }
+    const laid = laidOn(bag, part, source, target, designed, manner, room);
+    if (
+      !laid.enough &&
+      source.turn !== null &&
+      laidOn(bag, part, { ...source, turn: null }, target, designed, manner, room).enough
+    )
+      room.faults.push(`${where}: ${letterOf(bag)} is not turned as its patch lies`);
+    else tell(where, laid, bag, manner, room);
+    checkPrint(where, source, patch, target, bag, record, room);
+    const key = `${patch.role} ${source.letter}`;
+    const before = taken.get(key) ?? { bag, parts: new Map<string, number>(), mirrored: 0, turned: false };
+    before.parts.set(source.part, (before.parts.get(source.part) ?? 0) + source.count);
+    if (laid.mirrored) before.mirrored += source.count;
+    if (source.turn !== null) before.turned = true;
+    taken.set(key, before);
+  }
+}
+
+const letterOf = ({ piece }: Bag): string => piece.letter;
+
+function laidOn(
+  bag: Bag,
+  part: Polygon,
+  source: PatchSource,
+  target: DesignedPatch,
+  designed: DesignedUnit,
+  manner: Manner,
+  room: Workroom,
+): Laid {
+  const place = placeOf(target.polygon, designed.across, designed.along, room.seam);
+  if (manner.rectangles) place.rim.fill(true);
+  const fixed = source.turn === null ? null : source.turn * 90;
+  const asDrawn = layBest(part, place, waysToTurn(part, target.polygon, fixed), room.seam, NEAR, false);
+  const { shape } = bag.piece;
+  if ((asDrawn.enough && asDrawn.beside <= NEAR) || shape === undefined || shape.reversed === 0)
+    return asDrawn;
+  // A template turned face down; its print's up stays where it is.
+  const upright = bag.boltUp % 180 === 0;
+  const mirrored = part.map(({ x, y }) => (upright ? { x: -x, y } : { x, y: -y })).reverse();
+  const faceDown = layBest(
+    mirrored,
+    place,
+    waysToTurn(mirrored, target.polygon, fixed),
+    room.seam,
+    NEAR,
+    true,
+  );
+  return faceDown.enough ? faceDown : asDrawn;
+}
+
+function tell(where: string, laid: Laid, bag: Bag, manner: Manner, room: Workroom): void {
+  const { letter, roundedUp } = bag.piece;
+  if (!laid.enough)
+    room.faults.push(`${where}: ${letter} is too small to cover its patch with a seam allowance all round`);
+  if (manner.onLines || manner.rectangles) return;
+  const play = NEAR + (manner.trimmed && roundedUp ? room.mark : 0);
+  if (laid.beside > play)
+    room.faults.push(
+      `${where}: ${letter} is cut ${said(laid.beside)} larger than its seams allow, and sewn so the unit does not come out`,
+    );
+  if (laid.beyond > NEAR && !manner.trimmed)
+    room.faults.push(
+      `${where}: ${letter} reaches ${said(laid.beyond)} beyond the raw edge, and nothing trims it`,
+    );
+}
+
+function checkPrint(
+  where: string,
+  source: PatchSource,
+  patch: PatchRecord,
+  target: DesignedPatch,
+  bag: Bag,
+  record: UnitRecord,
+  room: Workroom,
+): void {
+  if (bag.same === 0) return;
+  if (source.turn === null) {
+    if (patch.up !== null || !room.givenUp.has(record.path))
+      room.faults.push(`${where}: nobody says how the print of ${bag.fabric} lies`);
+    return;
+  }
+  const up = bag.boltUp + 90 * source.turn;
+  if (target.up !== null && between(up, target.up, bag.same) > 0.5)
+    room.faults.push(`${where}: the print of ${bag.fabric} points another way than designed`);
+  if (patch.up === null || between(up, patch.up * 45, bag.same) > 0.5)
+    room.faults.push(`${where}: the print of ${bag.fabric} is told to point where it does not`);
+}
+
+/** Patches of a slanting strip: the strip's own width and cuts say what they are. */
+function shapeFromStrip(
+  record: UnitRecord,
+  heap: HeapRecord,
+  patch: PatchRecord,
+  target: DesignedPatch,
+  designed: DesignedUnit,
+  manner: Manner,
+  room: Workroom,
+): void {
+  const where = `${heap.name}, ${patch.spot}`;
+  const heapIndex = record.heaps.indexOf(heap);
+  const set = record.stripSets.find(
+    (each) => each.heap === heapIndex && each.cut !== "square" && each.strips[0]?.role === patch.role,
+  );
+  const strip = set?.strips[0];
+  if (set === undefined || strip === undefined) {
+    room.faults.push(`${where}: nothing is cut for it`);
+    return;
+  }
+  if (strip.fabric !== patch.fabric)
+    room.faults.push(`${where}: its strip is ${strip.fabric}, not ${patch.fabric}`);
+  const place = placeOf(target.polygon, designed.across, designed.along, room.seam);
+  const same = room.same.get(patch.fabric) ?? 0;
+  const shape = shapeOfStrip(set);
+  const turns = waysToTurn(shape, target.polygon, null).filter(
+    (turn) =>
+      same === 0 ||
+      strip.up === null ||
+      target.up === null ||
+      between(strip.up * 45 + turn, target.up, same) < 0.5,
+  );
+  if (same !== 0 && strip.up === null && !room.givenUp.has(record.path))
+    room.faults.push(`${where}: nobody says how the print of ${patch.fabric} lies`);
+  const laid = layBest(shape, place, turns, room.seam, NEAR, false);
+  if (!laid.enough || edgesOf(shape).length === 0)
+    room.faults.push(
+      `${where}: what is cut from its strip does not cover it with a seam allowance all round`,
+    );
+  if (laid.beside > NEAR)
+    room.faults.push(
+      `${where}: what is cut from its strip is ${said(laid.beside)} larger than its seams allow`,
+    );
+  if (laid.beyond > NEAR && !manner.trimmed)
+    room.faults.push(
+      `${where}: what is cut from its strip reaches ${said(laid.beyond)} beyond the raw edge, and nothing trims it`,
+    );
+}
+
+/** Whole pieces that give the parts taken; a role's last piece may leave parts over. */
+function countParts(record: UnitRecord, taken: Taken, room: Workroom): void {
+  for (const { bag, parts, mirrored } of taken.values()) {
+    const { letter, subcut, shape } = bag.piece;
+    const of = (part: string): number => parts.get(part) ?? 0;
+    const all = [...parts.values()].reduce((sum, count) => sum + count, 0);
+    if (subcut === "once-diagonal" || subcut === "twice-diagonal") {
+      const share = subcut === "once-diagonal" ? 2 : 4;
+      const pairs = [
+        ["top-left", "bottom-right"],
+        ["top-right", "bottom-left"],
+        ["top", "bottom"],
+        ["left", "right"],
+      ].map(([a = "", b = ""]) =>
+        bag.same === 360 ? Math.max(of(a), of(b)) : Math.ceil((of(a) + of(b)) / 2),
+      );
+      // Halves come in pairs from each diagonal; all quarters come from one square.
+      const [rising = 0, falling = 0, upright = 0, level = 0] = pairs;
+      const most =
+        bag.same === 0
+          ? Math.ceil(all / share)
+          : subcut === "once-diagonal"
+            ? rising + falling
+            : Math.max(upright, level);
+      use(room, letter, bag.same === 0 ? all / share : most, most);
+    } else use(room, letter, all);
+    if (shape !== undefined && mirrored > shape.reversed)
+      room.faults.push(
+        `${record.name}: ${mirrored} of ${letter} lie face down, and ${shape.reversed} are cut so`,
+      );
+  }
+}

@@ -1,0 +1,21 @@
+import { describe, expect, test } from "vitest";
+import { randomQuilt } from "../../bench/random-quilts.ts";
+import { unknown } from "./known.ts";
+import { faultsByUnit, sewingOf } from "./sewn.ts";
+
+describe("random quilts are sewn from their pieces to the top", () => {
+  for (let first = 1; first <= 60; first += 20)
+    test(`seeds ${first} to ${first + 19}`, () => {
+      const wrong: string[] = [];
+      let sewn = 0;
+      for (let seed = first; seed < first + 20; seed += 1) {
+        const sewing = sewingOf(randomQuilt(seed));
+        if (sewing === null) continue;
+        sewn += 1;
+        wrong.push(...unknown(faultsByUnit(sewing)).map((fault) => `seed ${seed}: ${fault}`));
+      }
+      expect(wrong).toEqual([]);
+      // A file may be declined; most must not be.
+      expect(sewn).toBeGreaterThanOrEqual(16);
+    });
+});
