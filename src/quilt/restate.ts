@@ -1,8 +1,9 @@
 import { formatLength } from "../length/format.ts";
+import { familyOf } from "../length/measures.ts";
 import { add, div, floor, fromInteger, mul, type Rational, rational, toNumber } from "../length/rational.ts";
+import { SQUARED_END } from "../length/squared-end.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { BlockSpec, BorderSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
-import { usualStraightenSets } from "../spec/straighten-sets.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { fractionOfRational, rationalOfFraction } from "./exact.ts";
 import { sayLength } from "./say.ts";
@@ -71,7 +72,7 @@ export function restate(spec: QuiltSpec, ruler: Ruler): Restated {
           off: ticks("straighten-sets", "straightening of each strip set", spec.straightenSets.off),
           told: true,
         }
-      : { off: usualStraightenSets(ruler.unit === "in"), told: false },
+      : { off: SQUARED_END[familyOf(ruler.unit)], told: false },
     blocks,
     setting: {
       ...spec.setting,
