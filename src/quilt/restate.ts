@@ -1,4 +1,5 @@
 import { formatLength } from "../length/format.ts";
+import { familyOf } from "../length/measures.ts";
 import { sayPhrase } from "../length/phrase.ts";
 import {
   add,
@@ -11,9 +12,9 @@ import {
   toNumber,
   ZERO,
 } from "../length/rational.ts";
+import { SQUARED_END } from "../length/squared-end.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { BlockSpec, BorderSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
-import { usualStraightenSets } from "../spec/straighten-sets.ts";
 import type { Assumption, FabricSpec } from "../spec/types.ts";
 import { fractionOfRational, rationalOfFraction } from "./exact.ts";
 import { layOutQuilt } from "./lay-out-quilt.ts";
@@ -106,7 +107,7 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
           off: ticks("straighten-sets", "straightening of each strip set", spec.straightenSets.off),
           told: true,
         }
-      : { off: usualStraightenSets(ruler.unit === "in"), told: false },
+      : { off: SQUARED_END[familyOf(ruler.unit)], told: false },
     blocks,
     setting: {
       ...spec.setting,

@@ -88,7 +88,7 @@ export function fillQuilt(
     seam,
     rounding: written.rounding ?? "exact",
     oversize: written.oversize === undefined ? 0 : up(written.oversize),
-    straightenSets: fillStraightenSets(written["straighten-sets"], inches),
+    straightenSets: fillStraightenSets(written["straighten-sets"], familyOf(settings.defaultUnit)),
     prints: FOLLOWS[written.prints ?? "upright"],
     methods: Object.entries(written.methods ?? {}).map(([unit, method]) => {
       const path: Path = ["methods", unit];

@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { QUARTER_CENTIMETRE_RULER } from "../../src/length/index.ts";
 import { planMaking } from "../../src/making/index.ts";
+import { restate } from "../../src/quilt/index.ts";
 import { INCH, type WorkedOut, workOut } from "../quilt/reading.ts";
 
 /** Small quilts on which sizes did not follow from the pieces as cut; the right figures are derived beside each. */
@@ -124,6 +126,31 @@ describe("sewn sizes follow from the pieces as cut", () => {
         4, 12, 4, 15, 52,
       ]);
     expect(unit?.stripSets).toHaveLength(2);
+  });
+});
+
+test("a trade constant that is too small is told with the size that is cut instead", () => {
+  const worked = workOut(`rounding: trade
+fabrics: [{ name: red }, { name: pale }]
+methods: { half-square triangle: four at a time }
+blocks: { h: { size: 2, cell: { half-square triangle: [red, pale] } } }
+setting: { rows: h, fill: 4 x 4 }
+`);
+  // (2 + 1/2) / 0.64 = 3.906, up to 4 in; root 2 x 2 1/2 + 1/2 = 4.036 is needed, up to 4 1/8 in
+  expect(worked.cutLists[0]?.pieces[0]?.along).toBe(4.125 * INCH);
+  const told = worked.diagnostics.find(({ code }) => code === "ROUNDING-DIFFERS")?.message ?? "";
+  expect(told).toContain("4 1/8 x 4 1/8 in by exact geometry");
+  expect(told).toContain("4 x 4 in by the usual constants is too small here");
+});
+
+test("for a ruler in centimetres the room to square a set is 1 cm, unless the maker wrote it", () => {
+  const { spec } = trial("nine-patches-on-point");
+  expect(restate(spec, QUARTER_CENTIMETRE_RULER).spec.straightenSets).toEqual({ off: 6400, told: false });
+  const { spec: written } = trial("nine-patches-on-point", (text) => `${text}\nstraighten-sets: 1 in\n`);
+  // 2.54 cm, to the nearest quarter of a centimetre
+  expect(restate(written, QUARTER_CENTIMETRE_RULER).spec.straightenSets).toEqual({
+    off: 2.5 * 6400,
+    told: true,
   });
 });
 

@@ -138,11 +138,12 @@ borders: [{ fabric: vines, width: 4 }]
 
 describe("strip sets", () => {
   // Summer Salsa, American Patchwork & Quilting, 2014: from 21 in strips eight segments; four nine-patches take eight
-  // segments of one set and four of the other.
+  // segments of one set and four of the other. These sources cut from the strip's very end, so no set is squared here.
   test("the last set is only as long as its segments need", () => {
     const worked = workOut(`fabrics: [{ name: red, width: 22 in }, { name: white, width: 22 in }]
 blocks: { n: { size: 6, cell: { nine-patch: { corners: red, sides: white, centre: red } } } }
 setting: { rows: n*4 }
+straighten-sets: 0
 `);
     expect(cutsOf(worked, "red")).toEqual(["21 x 2.5 x 2", "10 x 2.5 x 1"]);
     expect(cutsOf(worked, "white")).toEqual(["21 x 2.5 x 1", "10 x 2.5 x 2"]);
@@ -151,12 +152,15 @@ setting: { rows: n*4 }
   // Quick Rail Fence using 2.5-inch strips and scraps: five 2 1/2 in strips, three 10 1/2 in blocks from 40 in, four from
   // 42 in; 42 blocks take 14 sets, 70 strips (or 11 sets of 42 in, the last of them for two blocks).
   test.each([
-    [41, ["40 x 2.5 x 70"]],
-    [43, ["42 x 2.5 x 50", "21 x 2.5 x 5"]],
-  ])("rail blocks at %i in wide", (width, cuts) => {
+    [41, 0, ["40 x 2.5 x 70"]],
+    [43, 0, ["42 x 2.5 x 50", "21 x 2.5 x 5"]],
+    // Four segments of 10 1/2 in fill 42 in to the end: with 1/2 in to square it three are left, as from 40 in.
+    [43, 1 / 2, ["42 x 2.5 x 70"]],
+  ])("rail blocks at %i in wide, %f in to square a set", (width, squared, cuts) => {
     const worked = workOut(`fabrics: [{ name: red, width: ${width} in, selvage: 1/2 in }]
 blocks: { r: { size: 10, cell: { rails: [red, red, red, red, red] } } }
 setting: { rows: r, fill: 6 x 7 }
+straighten-sets: ${squared}
 `);
     expect(cutsOf(worked, "red")).toEqual(cuts);
   });
