@@ -18,11 +18,12 @@ function patchTold({ from, letters, fabric, up }: PatchRecord, tell: Telling): s
 
 /** A segment of a strip set by the number of its set; null for anything else. */
 function segmentTold(part: string, tell: Telling): string | null {
-  const set = tell.unit.stripSets.findIndex(
+  const set = tell.unit.stripSets.find(
     ({ name }) => part.startsWith(name) && /^\d+$/.test(part.slice(name.length)),
   );
-  const name = tell.unit.stripSets[set]?.name;
-  return name === undefined ? null : unitWords.segment(setNumber(name));
+  if (set === undefined) return null;
+  const place = Number(part.slice(set.name.length)) - 1;
+  return unitWords.segment(setNumber(set.name), set.turned[place] === true);
 }
 
 /** Sets are numbered: their letters in the record would be taken for bags. */
@@ -68,7 +69,7 @@ function roundLines(
     const told = addedTold(step, i === 0 ? before : (steps[i - 1]?.makes ?? null), patches, tell);
     return told === null ? null : unitWords.sized(told, sizeOf(step, tell));
   });
-  const presses = new Set(steps.map((step) => pressLine(step).join(" ")));
+  const presses = new Set(steps.map((step) => pressLine(step, tell).join(" ")));
   const [press = ""] = presses;
   if (presses.size !== 1 || lines.some((line) => line === null)) return null;
   return [unitWords.oneByOne(press), ...indented(lines.filter((line) => line !== null))];
@@ -100,7 +101,7 @@ export function joinLines(
     }));
     return [
       unitWords.join(parts, step.way, makes, step.setIn === true, corners),
-      ...pressLine(step),
+      ...pressLine(step, tell),
       ...(step.size === null || step.makes === "unit" ? [] : [unitWords.measures(tell.size(step.size))]),
     ];
   });
