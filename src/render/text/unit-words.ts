@@ -187,7 +187,6 @@ export const unitWords = {
       ? `Sew together on the edge they share: ${parts.join("; ")}.${how}${made}`
       : `Sew together ${list(parts)}, ${order}.${how}${made}`;
   },
-  made: (part: string) => `what makes ${part}`,
   segment: (set: number, turned: boolean) => `a segment of set ${set}${turned ? " turned half round" : ""}`,
   patch: (letters: string, fabric: string, heads: string) =>
     `${letters} (${fabric}${heads === "" ? "" : `, ${heads}`})`,
@@ -210,6 +209,20 @@ export const unitWords = {
       : [];
     const how = [...ways, ...(heads === "" ? [] : [shapes.length === 0 ? heads : `laid ${heads}`])];
     return `${piece}${letters} (${[fabric, ...how].join(", ")})`;
+  },
+  edgeByEdge: (setIn: boolean, press: string) =>
+    `Sew together on the edge they share, one pair after another as listed.${
+      setIn
+        ? " The seam goes round a corner: sew to a seam allowance from the corner, turn the work there and go on."
+        : ""
+    }${press === "" ? "" : ` Every time: ${press.charAt(0).toLowerCase()}${press.slice(1)}`}`,
+  edgePair: (
+    parts: readonly string[],
+    makes: string,
+    corners: readonly { across: string; down: string }[],
+  ) => {
+    const at = corners.map(({ across, down }) => `${across} from its left and ${down} from its top`);
+    return `${list(parts)}${makes === "" ? "" : `: ${makes}`}${at.length === 0 ? "" : `; corner, in the finished unit, ${list(at)}`}`;
   },
   begin: (a: string, b: string, way: "across" | "down" | "edge") =>
     way === "across" ? `${a} to the left of ${b}` : `${a} above ${b}`,
