@@ -161,6 +161,10 @@ function stripSetRecord(batch: StripBatch, listed: Listed, of: RecordOf): StripS
     fromLast: counted.lastSegments,
     segments: units * set.segmentsPerUnit,
     segmentsPerUnit: set.segmentsPerUnit,
+    turned: Array.from(
+      { length: set.segmentsPerUnit },
+      (_, segment) => set.strips[0]?.lies[segment]?.[0]?.print === 4,
+    ),
     straighten: counted.straighten,
   };
 }

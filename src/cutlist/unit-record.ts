@@ -112,6 +112,8 @@ export interface StripSetRecord {
   fromLast: number;
   segments: number;
   segmentsPerUnit: number;
+  /** By segment of a unit: it stands half round, against how the strips lie. */
+  turned: boolean[];
   /** Taken off one end of each set, to square it. */
   straighten: Ticks;
 }

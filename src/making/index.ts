@@ -12,6 +12,7 @@ import { listJoins, sewTogether } from "./joins.ts";
 import { choosePressing } from "./press.ts";
 import { readTop } from "./read-top.ts";
 import type { Making } from "./types.ts";
+import { sewnInColumns, unitPressings } from "./unit-pressing.ts";
 
 export type * from "./types.ts";
 
@@ -24,7 +25,11 @@ export type * from "./types.ts";
 export function planMaking({ top, work }: LaidQuilt, units: readonly UnitRecord[], spec: QuiltSpec): Making {
   const { seam } = spec;
   const foundation = planFoundation(work.foundation);
-  const read = withFixedSeams(readTop(top), foundation);
+  const gathered = blockMakings(work, units, top);
+  const read = withFixedSeams(
+    readTop(top, (design, unit) => sewnInColumns(top, units, gathered.blocks, design, unit)),
+    foundation,
+  );
   const { joins, partial } =
     read === null ? { joins: [], partial: [] } : listJoins(top, read, seam, foundation, spec.ruler.mark);
   const scale = read?.scale ?? 1;
@@ -61,14 +66,15 @@ export function planMaking({ top, work }: LaidQuilt, units: readonly UnitRecord[
     foundation,
     seam,
   );
-  const gathered = blockMakings(work, units, top);
+  const named = blockKinds(gathered, top, pressing);
   return {
     seam,
     foundation,
     scale,
     units: [...units],
     blocks: gathered.blocks,
-    ...blockKinds(gathered, top, pressing),
+    ...named,
+    unitPressing: unitPressings(top, units, gathered.blocks, named.kinds, pressing),
     joins,
     partial,
     diagonal,

@@ -59,7 +59,11 @@ export interface ReadTop {
 }
 
 /** The design in whole parts of a tick; null when its units have roots in their sizes. */
-function readDesign(design: BlockDesign, scale: number): DesignTree | null {
+function readDesign(
+  design: BlockDesign,
+  scale: number,
+  inColumns: (unit: number) => boolean,
+): DesignTree | null {
   const cells: Cell[] = [];
   for (const [ref, unit] of design.units.entries()) {
     const sizes = [unit.x, unit.y, unit.across, unit.down].map((size) => wholeOf(size, scale));
@@ -69,21 +73,30 @@ function readDesign(design: BlockDesign, scale: number): DesignTree | null {
   }
   const patches: Patch[][] = design.units.map(() => []);
   for (const patch of design.patches) patches[patch.origin.unit ?? -1]?.push(patch);
-  const units = patches.map((own) => {
+  const units = patches.map((own, unit) => {
     const boxes = own.map((patch) => boxOfPatch(patch, scale));
     const found = boxes.filter((box) => box !== null);
     if (found.length < 2 || found.length !== boxes.length) return null;
-    return sewingTree(found.map((box, ref) => ({ box, ref })));
+    return sewingTree(
+      found.map((box, ref) => ({ box, ref })),
+      inColumns(unit) ? "across" : "down",
+    );
   });
   const plain = design.units.length === 1 && design.patches.length === 1;
   return { tree: sewingTree(cells), units, plain, fixed: [] };
 }
 
-/** The top as trees of joinings; null when it is not made of rectangles in rows. */
-export function readTop(top: QuiltTop): ReadTop | null {
+/**
+ * The top as trees of joinings; null when it is not made of rectangles in rows.
+ * @param inColumns whether a unit of a design is sewn in columns first, as it lies in the block
+ */
+export function readTop(
+  top: QuiltTop,
+  inColumns: (design: number, unit: number) => boolean = () => false,
+): ReadTop | null {
   const scale = scaleOf(top);
   if (scale === null) return null;
-  const designs = top.designs.map((design) => readDesign(design, scale));
+  const designs = top.designs.map((design, i) => readDesign(design, scale, (unit) => inColumns(i, unit)));
   const known = designs.filter((design) => design !== null);
   if (known.length !== designs.length) return null;
   const tilted = top.centre.onPoint;

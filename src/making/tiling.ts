@@ -46,13 +46,14 @@ export function turnBox(box: Box, turn: number, across: number, down: number): B
  * Divides a tiling into rows wherever a line runs right across it, otherwise into columns, and each part
  * likewise: so the longest straight seams come last. `cells` must tile their bounding box.
  */
-export function sewingTree(cells: readonly Cell[]): Tree {
+export function sewingTree(cells: readonly Cell[], last: "across" | "down" = "down"): Tree {
   const box = boxAround(cells.map((cell) => cell.box));
   const [only] = cells;
   if (only !== undefined && cells.length === 1) return { kind: "cell", box: only.box, ref: only.ref };
-  for (const way of ["down", "across"] as const) {
+  const other = last === "down" ? "across" : "down";
+  for (const way of [last, other] as const) {
     const parts = divide(cells, way);
-    if (parts.length > 1) return { kind: "join", box, way, parts: parts.map(sewingTree) };
+    if (parts.length > 1) return { kind: "join", box, way, parts: parts.map((part) => sewingTree(part)) };
   }
   return { kind: "whorl", box, cells: [...cells] };
 }

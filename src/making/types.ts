@@ -362,6 +362,26 @@ export interface BlockKind {
   count: number;
 }
 
+/**
+ * How the seams inside the units of one record are pressed where the pressing of the blocks decides it; as the unit
+ * lies at turn 0.
+ */
+export interface UnitPressing {
+  /** Index into `Making.units`. */
+  unit: number;
+  /** One where all are pressed alike; else each for the kinds of block (indices into `kinds`) that take them. */
+  ways: {
+    kinds: number[];
+    count: number;
+    /** What is sewn first: rows, joined one below another, or columns, joined side by side. */
+    lines: "rows" | "columns";
+    /** In each line the presses of its seams, from its start; empty where a line is one patch. */
+    inner: Press[][];
+    /** Of the seams between the lines, in order. */
+    between: Press[];
+  }[];
+}
+
 export interface Making {
   seam: Ticks;
   /** What is made on gridded foundation; null when nothing is. */
@@ -375,6 +395,7 @@ export interface Making {
   /** The same told apart by how they are pressed too; and by index into the top's `blocks` which it is. */
   kinds: BlockKind[];
   kindOf: (number | null)[];
+  unitPressing: UnitPressing[];
   joins: JoinStep[];
   partial: PartialSeam[];
   /** Rows of a top on point; empty for a straight one, whose rows are in `joins`. */

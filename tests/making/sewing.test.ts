@@ -126,7 +126,8 @@ describe("pressing in published practice", () => {
     const block = pressingOf(make(read("four-patch-orchard.yaml"))).blocks.find(
       ({ seams }) => seams.length > 0,
     );
-    const pairs = block?.seams.filter(({ x1, x2 }) => x1 === x2).map(({ press }) => press);
-    expect(pairs?.sort()).toEqual(["left", "right"]);
+    // Its pairs are segments of one strip set, which stand side by side.
+    const pairs = block?.seams.filter(({ y1, y2 }) => y1 === y2).map(({ press }) => press);
+    expect(pairs?.sort()).toEqual(["down", "up"]);
   });
 });

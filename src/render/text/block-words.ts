@@ -91,7 +91,7 @@ export const blockWords = {
     `${parts}, with ${cloth} between them${ends ? " and at both ends" : ""}`,
   each: (unit: string) => `Each is one ${unit}.`,
   inside:
-    "The kinds differ in how the seams inside the unit are pressed: as the pressing map shows for each.",
+    "The kinds differ in how the seams inside the unit are pressed: see the steps of the unit and the pressing map.",
   join: (makes: string, parts: string, press: string, size: string, many: boolean) =>
     `${makes}: ${parts}.${press === "" ? "" : ` ${press}`} ${many ? "Each" : "It"} measures ${size}.`,
   /** Lines pressed in more than one way. */

@@ -177,8 +177,9 @@ export function kindLines(making: Making, plan: Plan): string[] {
 /** A block that is one unit has no seams of its own; only which unit it is is told. */
 function singleLines(kinds: readonly BlockKind[], making: Making, plan: Plan): string[] {
   const told = kinds.flatMap((kind) => {
-    const [only] = making.blocks[kind.making]?.units ?? [];
-    if (only === undefined || only === null || patchOfKind(kind, making) !== null) return [];
+    const [only, more] = making.blocks[kind.making]?.units ?? [];
+    if (only === undefined || only === null || more !== undefined || patchOfKind(kind, making) !== null)
+      return [];
     const unit = unitNamed(only, 0, making, plan);
     if (unit === null) return [];
     return kinds.length === 1 ? [blockWords.each(unit)] : [blockWords.single(kind.name, kind.count, unit)];

@@ -88,13 +88,15 @@ function borderNotes({ plan, fabric, borders }: Table, steps: readonly CuttingSt
     ),
   ];
   const isWhole = ({ kind, subcuts }: CuttingStep): boolean => kind === "bands" && subcuts.length === 1;
-  const [whole, parts] = [
-    lettersIn(steps.filter(isWhole)),
-    lettersIn(steps.filter((step) => !isWhole(step))),
-  ];
+  // In a strip that gives nothing else the length can be left as long as the strip.
+  const isAlone = ({ kind, subcuts }: CuttingStep): boolean => kind === "strips" && subcuts.length === 1;
+  const whole = lettersIn(steps.filter(isWhole));
+  const alone = lettersIn(steps.filter(isAlone));
+  const parts = lettersIn(steps.filter((step) => !isWhole(step) && !isAlone(step)));
   const spare = roomToMark(fabric.sturdiness.spareLength, plan.ruler);
   return [
     ...(whole.length === 0 || spare <= 0 ? [] : [words.longerLength(whole, formatLength(spare, plan.ruler))]),
+    ...(alone.length === 0 ? [] : [words.leaveWhole(alone)]),
     ...(parts.length === 0 ? [] : [words.leaveLong(parts)]),
   ];
 }

@@ -18,11 +18,12 @@ function patchTold({ from, letters, fabric, up }: PatchRecord, tell: Telling): s
 
 /** A segment of a strip set by the number of its set; null for anything else. */
 function segmentTold(part: string, tell: Telling): string | null {
-  const set = tell.unit.stripSets.findIndex(
+  const set = tell.unit.stripSets.find(
     ({ name }) => part.startsWith(name) && /^\d+$/.test(part.slice(name.length)),
   );
-  const name = tell.unit.stripSets[set]?.name;
-  return name === undefined ? null : unitWords.segment(setNumber(name));
+  if (set === undefined) return null;
+  const place = Number(part.slice(set.name.length)) - 1;
+  return unitWords.segment(setNumber(set.name), set.turned[place] === true);
 }
 
 /** Sets are numbered: their letters in the record would be taken for bags. */
@@ -33,7 +34,7 @@ export function setNumber(name: string): number {
 function partTold(part: string, patches: ReadonlyMap<string, PatchRecord>, tell: Telling): string {
   const patch = patches.get(part);
   if (patch !== undefined) return patchTold(patch, tell);
-  return segmentTold(part, tell) ?? unitWords.made(part);
+  return segmentTold(part, tell) ?? part;
 }
 
 const sizeOf = (step: Join, tell: Telling): string => (step.size === null ? "" : tell.size(step.size));
@@ -68,7 +69,7 @@ function roundLines(
     const told = addedTold(step, i === 0 ? before : (steps[i - 1]?.makes ?? null), patches, tell);
     return told === null ? null : unitWords.sized(told, sizeOf(step, tell));
   });
-  const presses = new Set(steps.map((step) => pressLine(step).join(" ")));
+  const presses = new Set(steps.map((step) => pressLine(step, tell).join(" ")));
   const [press = ""] = presses;
   if (presses.size !== 1 || lines.some((line) => line === null)) return null;
   return [unitWords.oneByOne(press), ...indented(lines.filter((line) => line !== null))];
@@ -87,21 +88,61 @@ export function joinLines(
   const patches = new Map((heap?.patches ?? []).map((patch) => [patch.spot, patch]));
   const round = roundLines(steps, before, patches, tell);
   if (round !== null) return round;
-  return steps.flatMap((step) => {
-    const parts = step.parts.map((part) => {
-      const told = partTold(part, patches, tell);
-      // Along a slanting edge the side each lies on cannot be read off the order.
-      return step.way === "edge" && patches.has(part) ? unitWords.spot(part, told) : told;
-    });
-    const makes = step.makes === "unit" ? "" : step.makes;
-    const corners = (step.corners ?? []).map(({ x, y }) => ({
-      across: measured(x, tell.plan),
-      down: measured(y, tell.plan),
-    }));
-    return [
-      unitWords.join(parts, step.way, makes, step.setIn === true, corners),
-      ...pressLine(step),
-      ...(step.size === null || step.makes === "unit" ? [] : [unitWords.measures(tell.size(step.size))]),
-    ];
+  return runsOf(steps, tell).flatMap((run) =>
+    run.length < MANY ? run.flatMap((step) => stepTold(step, patches, tell)) : edgeLines(run, patches, tell),
+  );
+}
+
+/** Joinings on slanting edges that are sewn and pressed alike, one after another. */
+function runsOf(steps: readonly Join[], tell: Telling): Join[][] {
+  const runs: Join[][] = [];
+  const key = (step: Join): string => JSON.stringify([step.setIn === true, pressLine(step, tell)]);
+  for (const step of steps) {
+    const run = runs.at(-1);
+    const last = run?.[0];
+    if (last !== undefined && step.way === "edge" && last.way === "edge" && key(last) === key(step))
+      run?.push(step);
+    else runs.push([step]);
+  }
+  return runs;
+}
+
+function cornersTold(step: Join, tell: Telling): { across: string; down: string }[] {
+  return (step.corners ?? []).map(({ x, y }) => ({
+    across: measured(x, tell.plan),
+    down: measured(y, tell.plan),
+  }));
+}
+
+function edgePart(part: string, patches: ReadonlyMap<string, PatchRecord>, tell: Telling): string {
+  const told = partTold(part, patches, tell);
+  return patches.has(part) ? unitWords.spot(part, told) : told;
+}
+
+function edgeLines(run: readonly Join[], patches: ReadonlyMap<string, PatchRecord>, tell: Telling): string[] {
+  const [first] = run;
+  if (first === undefined) return [];
+  const items = run.map((step) =>
+    unitWords.edgePair(
+      step.parts.map((part) => edgePart(part, patches, tell)),
+      step.makes === "unit" ? "" : step.makes,
+      cornersTold(step, tell),
+    ),
+  );
+  const press = pressLine(first, tell).join(" ");
+  return [unitWords.edgeByEdge(first.setIn === true, press), ...indented(items)];
+}
+
+function stepTold(step: Join, patches: ReadonlyMap<string, PatchRecord>, tell: Telling): string[] {
+  const parts = step.parts.map((part) => {
+    // Along a slanting edge the side each lies on cannot be read off the order.
+    return step.way === "edge" ? edgePart(part, patches, tell) : partTold(part, patches, tell);
   });
+  const makes = step.makes === "unit" ? "" : step.makes;
+  const corners = cornersTold(step, tell);
+  return [
+    unitWords.join(parts, step.way, makes, step.setIn === true, corners),
+    ...pressLine(step, tell),
+    ...(step.size === null || step.makes === "unit" ? [] : [unitWords.measures(tell.size(step.size))]),
+  ];
 }

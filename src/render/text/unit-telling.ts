@@ -12,6 +12,8 @@ export interface Telling {
   seam: string;
   size(size: { across: number; along: number }): string;
   twoWay(fabric: string): boolean;
+  /** The pressing of the blocks decides how the seams inside are pressed: told once, after the steps. */
+  pressedInBlocks: boolean;
 }
 
 export function telling(unit: UnitRecord, plan: Plan): Telling {
@@ -22,6 +24,8 @@ export function telling(unit: UnitRecord, plan: Plan): Telling {
     seam: formatLength(plan.making?.seam ?? 0, plan.ruler),
     size: ({ across, along }) => aboutSize(across, along, plan),
     twoWay: (fabric) => kinds.get(fabric) === "two-way",
+    pressedInBlocks:
+      plan.making?.unitPressing.some((each) => plan.making?.units[each.unit] === unit) === true,
   };
 }
 
@@ -35,8 +39,8 @@ export function bagOf({ letter, fabric }: LaidRecord): string {
 }
 
 /** Towards what a seam is pressed. */
-export function pressLine(step: StepRecord): string[] {
-  if (!("press" in step)) return [];
+export function pressLine(step: StepRecord, { pressedInBlocks }: Telling): string[] {
+  if (!("press" in step) || (pressedInBlocks && (step.do === "join" || step.do === "strip-set"))) return [];
   if (step.pressTo !== null) {
     const { part, fabric } = step.pressTo;
     return [unitWords.press.to(fabric === "" || fabric === part ? part : fabric)];

@@ -1,4 +1,5 @@
 import type { PatchPart } from "../../cutlist/unit-record.ts";
+import type { Press } from "../../making/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
 
 /**
@@ -49,6 +50,25 @@ const AS_DRAWN = [
   "turned half round",
   "turned a quarter to the left",
 ] as const;
+
+const PRESSED: Readonly<Record<Press, string>> = {
+  left: "to the left",
+  right: "to the right",
+  up: "upwards",
+  down: "downwards",
+};
+
+/** Presses of seams in order: all one way, away from the middle, towards it, or each by itself. */
+function pressedTold(presses: readonly Press[]): string {
+  const [first] = presses;
+  if (first === undefined) return "";
+  if (presses.every((press) => press === first)) return PRESSED[first];
+  const half = presses.length / 2;
+  const [before, after] = [presses.slice(0, half), presses.slice(half)];
+  const split = before.every((press) => press === before[0]) && after.every((press) => press === after[0]);
+  if (Number.isInteger(half) && split) return first === "left" || first === "up" ? "outwards" : "inwards";
+  return presses.map((press) => PRESSED[press]).join(", ");
+}
 
 const PARTS: Readonly<Record<Exclude<PatchPart, "whole" | "template">, string>> = {
   "top-left": "right angle upper left",
@@ -168,8 +188,7 @@ export const unitWords = {
       ? `Sew together on the edge they share: ${parts.join("; ")}.${how}${made}`
       : `Sew together ${list(parts)}, ${order}.${how}${made}`;
   },
-  made: (part: string) => `what makes ${part}`,
-  segment: (set: number) => `a segment of set ${set}`,
+  segment: (set: number, turned: boolean) => `a segment of set ${set}${turned ? " turned half round" : ""}`,
   patch: (letters: string, fabric: string, heads: string) =>
     `${letters} (${fabric}${heads === "" ? "" : `, ${heads}`})`,
   /** Halves and quarters of a print are told apart by how they lay when they were cut. */
@@ -192,6 +211,20 @@ export const unitWords = {
     const how = [...ways, ...(heads === "" ? [] : [shapes.length === 0 ? heads : `laid ${heads}`])];
     return `${piece}${letters} (${[fabric, ...how].join(", ")})`;
   },
+  edgeByEdge: (setIn: boolean, press: string) =>
+    `Sew together on the edge they share, one pair after another as listed.${
+      setIn
+        ? " The seam goes round a corner: sew to a seam allowance from the corner, turn the work there and go on."
+        : ""
+    }${press === "" ? "" : ` Every time: ${press.charAt(0).toLowerCase()}${press.slice(1)}`}`,
+  edgePair: (
+    parts: readonly string[],
+    makes: string,
+    corners: readonly { across: string; down: string }[],
+  ) => {
+    const at = corners.map(({ across, down }) => `${across} from its left and ${down} from its top`);
+    return `${list(parts)}${makes === "" ? "" : `: ${makes}`}${at.length === 0 ? "" : `; corner, in the finished unit, ${list(at)}`}`;
+  },
   begin: (a: string, b: string, way: "across" | "down" | "edge") =>
     way === "across" ? `${a} to the left of ${b}` : `${a} above ${b}`,
   added: (what: string, side: "left" | "right" | "top" | "bottom") =>
@@ -207,6 +240,28 @@ export const unitWords = {
     open: "Press open.",
     darker: "Press to one side, always the same.",
     all: "Press the seams all round one way.",
+  },
+  forKinds: (count: number, kinds: readonly string[]) => `${count} of them, for ${list(kinds)}, `,
+  /** Lines are sewn and pressed before they are joined. */
+  insidePressed: (
+    whose: string,
+    lines: "rows" | "columns",
+    inner: readonly (readonly Press[])[],
+    between: readonly Press[],
+  ) => {
+    const line = lines === "rows" ? "row" : "column";
+    const ways = new Map<string, number[]>();
+    for (const [i, presses] of inner.entries())
+      if (presses.length > 0)
+        ways.set(pressedTold(presses), [...(ways.get(pressedTold(presses)) ?? []), i + 1]);
+    const parts = [...ways].map(
+      ([way, numbers]) => `${line}${numbers.length === 1 ? "" : "s"} ${list(numbers.map(String))} ${way}`,
+    );
+    const joined = pressedTold(between);
+    const from = lines === "rows" ? "from the top" : "from the left";
+    if (parts.length === 0)
+      return `Press ${whose}so that they nest later: ${between.length === 1 ? "the seam" : "the seams"} ${joined}.`;
+    return `Press ${whose}so that they nest later: before you join the ${line}s the seams in ${list(parts)}, counted ${from}; then the seams between them ${joined}.`;
   },
   measures: (size: string) => `It measures ${size}.`,
   trim: {

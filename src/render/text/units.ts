@@ -136,17 +136,17 @@ function stepLines(step: StepRecord, batch: BatchRecord | null, heap: number, te
   const own = tell.unit.stripSets.filter((set) => set.heap === heap);
   switch (step.do) {
     case "pair":
-      return batch === null ? [] : [...pairLines(step, batch, tell), ...pressLine(step)];
+      return batch === null ? [] : [...pairLines(step, batch, tell), ...pressLine(step, tell)];
     case "cross-pair":
-      return [unitWords.crossPair(tell.seam), ...pressLine(step)];
+      return [unitWords.crossPair(tell.seam), ...pressLine(step, tell)];
     case "small-on-large":
-      return batch === null ? [] : [...smallLines(step, batch, tell), ...pressLine(step)];
+      return batch === null ? [] : [...smallLines(step, batch, tell), ...pressLine(step, tell)];
     case "flip":
       return batch === null ? [] : flipLines(step, batch, tell);
     case "strip-set": {
       const name = "ABCDEFGH".charAt(step.set);
       const set = own.find((each) => each.name === name);
-      return set === undefined ? [] : [...stripSetLines(set, tell), ...pressLine(step)];
+      return set === undefined ? [] : [...stripSetLines(set, tell), ...pressLine(step, tell)];
     }
     case "cut-shapes": {
       const set = own[step.set];
@@ -257,6 +257,18 @@ function bodyOf(tell: Telling): string[] {
   });
 }
 
+/** How the seams inside are pressed so that they nest: told in place of the recipe's own pressing. */
+function insideLines({ unit, plan }: Telling): string[] {
+  const { making } = plan;
+  const own = making?.unitPressing.find((each) => making.units[each.unit] === unit);
+  if (making === undefined || own === undefined) return [];
+  return own.ways.map(({ kinds, count, lines, inner, between }) => {
+    const names = kinds.flatMap((kind) => making.kinds[kind]?.name ?? []);
+    const whose = own.ways.length === 1 ? "" : unitWords.forKinds(count, names);
+    return unitWords.insidePressed(whose, lines, inner, between);
+  });
+}
+
 /** One kind of unit: what it is, the bags it takes, its steps, its heaps. Empty for a single patch. */
 export function unitRecordLines(unit: UnitRecord, plan: Plan): string[] {
   if (unit.steps.length === 0) return [];
@@ -269,6 +281,7 @@ export function unitRecordLines(unit: UnitRecord, plan: Plan): string[] {
       indented([
         ...(sets === "" ? [] : [sets]),
         ...bodyOf(tell),
+        ...insideLines(tell),
         ...(untrimmed ? [unitWords.measuresUnit(tell.size(unit.raw))] : []),
         // Units that are sewn heap by heap are apart already.
         ...(unit.batches.length > 0 ? sortLines(tell) : []),

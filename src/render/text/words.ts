@@ -110,8 +110,7 @@ export const words = {
     unfolded:
       "Off the bolt: the cloth lies in one layer; let what hangs over the edge of the table lie on a chair.",
     square: "Square the end again after every four strips: cut away only what is crooked.",
-    selvages:
-      "Cut both selvages off a strip before you cut it up; strips kept whole keep theirs until they are sewn.",
+    selvages: "Cut both selvages off a strip before you cut it up or join it to another.",
     fixed:
       "Pieces cut already (fat quarters, squares, scraps): in one layer, pressed, one edge squared first.",
     lengthwise:
@@ -187,6 +186,8 @@ export const words = {
   flagOf: (strips: string, flag: string) => `${strips} ${flag.charAt(0).toLowerCase()}${flag.slice(1)}`,
   longerLength: (letters: readonly string[], spare: string) =>
     `For a border: ${list(letters.map((letter) => `[${letter}]`))} is cut to length when the top is measured. Cut this length longer by what the cloth allows (${spare} of it is left over).`,
+  leaveWhole: (letters: readonly string[]) =>
+    `For a border: leave the strips of ${list(letters.map((letter) => `[${letter}]`))} whole until the top is measured.`,
   leaveLong: (letters: readonly string[]) =>
     `For a border: ${list(letters.map((letter) => `[${letter}]`))} may wait. Cut what else the strip gives from its other end first, and leave the rest long until the top is measured.`,
   byTemplate: (name: string, asDrawn: number, reversed: number) =>

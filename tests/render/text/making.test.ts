@@ -110,9 +110,11 @@ test("rows on point are told from corner to corner, corners last", () => {
   const flat = toldOf(onPoint(2, 3)).replace(/\s+/g, " ");
   expect(flat).toContain("Every row is 4 1/2 in high");
   expect(flat).toContain(
-    "Row 1: side triangle, patch, side triangle. Press all seams towards the triangles. About 4 1/4 in along its upper edge, 13 1/4 in along its lower.",
+    "Row 1: side triangle, patch 1, side triangle. Press all seams towards the triangles. About 4 1/4 in along its upper edge, 13 1/4 in along its lower.",
   );
-  expect(flat).toContain("Row 2: (corner last), 3 x patch, side triangle.");
+  expect(flat).toContain(
+    "Row 2: (corner last), patch 1, patch 2, patch 1, side triangle. Press the seams, from the left: left, right, left, right.",
+  );
   expect(flat).toContain("Join rows 1 to 2 one to the next, and rows 3 to 4; then the two halves");
   expect(flat).toContain("Add the four corner triangles last");
 });
