@@ -7,6 +7,7 @@ import { parseSize } from "../length/size.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { fileFields } from "./cut-list-schema.ts";
 import { fabricSchema } from "./fabric-schema.ts";
+import { backing, binding, wadding, word } from "./finishing-schema.ts";
 import { foundationSchema } from "./foundation-schema.ts";
 import { minutesSchema } from "./minutes-schema.ts";
 import type { QuarterTurn } from "./quilt-types.ts";
@@ -70,7 +71,6 @@ function turn(description: string) {
   });
 }
 
-const word = (description: string, example: string) => words({ description, example });
 const PRINTS = ["upright", "with block", "with unit"] as const;
 
 function prints() {
@@ -290,47 +290,6 @@ function border(unit: LengthUnit) {
       prints: borderPrints().optional(),
     })
     .meta({ description: "one border, from the inside out", examples: ["{ fabric: navy, width: 4 }"] });
-}
-
-function binding(unit: LengthUnit) {
-  const full = z.strictObject({
-    fabric: word("fabric of the binding", "navy"),
-    width: length(unit, { description: "cut width of the strips", example: "2 1/2" }, true).optional(),
-    fold: choice(["double", "single"], "folded double or single", "double").optional(),
-    cut: choice(["straight", "bias"], "strips across the fabric, or on the bias", "straight").optional(),
-    join: choice(["diagonal", "straight"], "how strips are joined", "diagonal").optional(),
-    extra: length(unit, {
-      description: "length beyond the edges, for corners and closing",
-      example: "10",
-    }).optional(),
-  });
-  return z
-    .union([word("fabric of the binding", "navy"), full])
-    .meta({ description: "the binding", examples: ["navy"] });
-}
-
-function backing(unit: LengthUnit) {
-  const full = z.strictObject({
-    fabric: word("fabric of the backing", "ticking"),
-    overhang: length(unit, { description: "beyond the quilt on each side", example: "4" }).optional(),
-    seams: choice(
-      ["vertical", "horizontal", "either"],
-      "which way the panels are joined",
-      "either",
-    ).optional(),
-  });
-  return z
-    .union([word("fabric of the backing", "ticking"), full])
-    .meta({ description: "the backing", examples: ["ticking"] });
-}
-
-function wadding(unit: LengthUnit) {
-  return z
-    .strictObject({
-      fabric: word("one of the fabrics, when it is bought by length", "wadding roll").optional(),
-      overhang: length(unit, { description: "beyond the quilt on each side", example: "4" }).optional(),
-    })
-    .meta({ description: "the wadding", examples: ["{ overhang: 4 }"] });
 }
 
 /** What a quilt file says beyond its head and fabrics. */
