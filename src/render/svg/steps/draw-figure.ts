@@ -100,12 +100,28 @@ export function cutNodes([a, b]: Segment): SceneNode[] {
   ];
 }
 
-/** A broad arrow across a seam. */
-export function pressNodes(at: Corner, to: Corner): { nodes: SceneNode[]; reach: Segment } {
-  const tail: Corner = [at[0] - to[0] * 6, at[1] - to[1] * 6];
-  const tip: Corner = [at[0] + to[0] * 9, at[1] + to[1] * 9];
-  const halo = line(tail[0], tail[1], tip[0], tip[1], { stroke: PAPER, strokeWidth: 5 });
-  return { nodes: [halo, ...arrow(tail, tip, INK, 1, 2)], reach: [tail, tip] };
+/** A broad arrow across a seam, edged in paper so that it stands on any cloth. */
+export function pressNodes(at: Corner, to: Corner, size = 1): { nodes: SceneNode[]; reach: Segment } {
+  const place = (along: number, beside: number): Corner => [
+    at[0] + (to[0] * along - to[1] * beside) * size,
+    at[1] + (to[1] * along + to[0] * beside) * size,
+  ];
+  const outline = [
+    place(-7, -1.5),
+    place(1, -1.5),
+    place(1, -5),
+    place(9, 0),
+    place(1, 5),
+    place(1, 1.5),
+    place(-7, 1.5),
+  ];
+  return {
+    nodes: [
+      region([outline], { fill: INK, stroke: PAPER, strokeWidth: 1.6 }),
+      region([outline], { fill: INK }),
+    ],
+    reach: [place(-7, 0), place(9, 0)],
+  };
 }
 
 /** The way of a print: a filled head on its right side, an open one on its wrong side; two for two ways. */
@@ -247,6 +263,17 @@ export function extentOf(drawn: Figure): ReturnType<typeof boundsOf> {
   return boundsOf([...drawn.layers.flatMap(({ corners }) => corners), ...(drawn.trim ?? [])]);
 }
 
+/** Arrows keep small where patches are. */
+function arrowSize(outlines: readonly (readonly Corner[])[]): number {
+  const narrowest = Math.min(
+    ...outlines.map((corners) => {
+      const { x, y, right, bottom } = boundsOf(corners);
+      return Math.min(right - x, bottom - y);
+    }),
+  );
+  return Math.min(1, Math.max(0.5, narrowest / 34));
+}
+
 /** One picture, its upper left corner at the view's place. */
 export function figureNodes(drawn: Figure, view: View): SceneNode[] {
   const { x, y } = extentOf(drawn);
@@ -256,7 +283,8 @@ export function figureNodes(drawn: Figure, view: View): SceneNode[] {
   const [ruled, sewn, cuts, torn] = [drawn.ruled, drawn.sewn, drawn.cuts, drawn.torn].map((all) =>
     all.map(segment),
   ) as [Segment[], Segment[], Segment[], Segment[]];
-  const pressed = drawn.pressed.map(({ at, to }) => pressNodes(put(at), to));
+  const size = arrowSize(outlines);
+  const pressed = drawn.pressed.map(({ at, to }) => pressNodes(put(at), to, size));
   const box = drawn.trim?.map(put) ?? [];
   const trim = box.map((a, i): Segment => [a, box[(i + 1) % box.length] ?? a]);
   const stops = drawn.stops.map(put);

@@ -20,7 +20,7 @@ const SAYS = 13;
 const HEAD_SIZE = 9.5;
 const HEAD_LINE = 12.5;
 /** Tallest picture, by the columns a panel takes, and the tallest of a pile of strips. */
-const TALLEST = { 1: 124, 2: 430, 3: 690 } as const;
+const TALLEST = { 1: 140, 2: 430, 3: 690 } as const;
 const TALLEST_PILE = 720;
 /** Lowest strip that holds its letter. */
 const LOWEST = 9.5;
@@ -56,6 +56,11 @@ function fitted(figures: readonly Figure[], rows: number, width: number, tallest
   return { lines, scale: Math.min(across, down, most) };
 }
 
+/** Room that cuts take beyond the cloth. */
+const CUT_ROOM = 9;
+/** Pictures of many parts may be larger than the rest. */
+const BUSY = 5;
+
 /** A panel laid out: its words, its pictures in rows, and how high it is. */
 export function layPanel(
   panel: Panel,
@@ -66,10 +71,17 @@ export function layPanel(
   const width = COLUMN * columns + BETWEEN * (columns - 1);
   const inner = width - 2 * EDGE;
   const { lowest } = panel;
-  const pile = lowest !== undefined && lowest * fitted(panel.figures, 1, inner, TALLEST[1], most).scale < LOWEST;
+  const pile =
+    lowest !== undefined && lowest * fitted(panel.figures, 1, inner, TALLEST[1], most).scale < LOWEST;
   const tries = pile ? [1] : [1, 2, 3].filter((rows) => rows <= panel.figures.length);
   const [first, ...others] = tries.map((rows) =>
-    fitted(panel.figures, rows, inner, pile ? TALLEST_PILE : TALLEST[columns], columns === 1 ? most : most * 4),
+    fitted(
+      panel.figures,
+      rows,
+      inner,
+      pile ? TALLEST_PILE : TALLEST[columns],
+      columns === 1 ? most * (panel.figures.some(({ layers }) => layers.length >= BUSY) ? 2 : 1) : most * 4,
+    ),
   );
   if (first === undefined) throw new Error("A panel without a picture");
   const best = others.reduce((a, b) => (b.scale > a.scale * 1.15 ? b : a), first);
@@ -86,8 +98,10 @@ export function layPanel(
       heights: boxes.map(({ y, bottom }) => (bottom - y) * down),
     };
   });
+  const roomOf = (figures: readonly Figure[]): number =>
+    figures.some(({ cuts }) => cuts.length > 0) ? CUT_ROOM : 0;
   const rowHeights = rows.map(
-    ({ figures, heights }) => Math.max(...heights) + (says(figures) ? SAYS + 3 : 0),
+    ({ figures, heights }) => Math.max(...heights) + 2 * roomOf(figures) + (says(figures) ? SAYS + 3 : 0),
   );
   const height = EDGE + headHeight + rowHeights.reduce((a, b) => a + b, 0) + (rows.length - 1) * 8 + EDGE + 4;
   return {
@@ -110,7 +124,7 @@ export function layPanel(
         );
       let top = y + EDGE + headHeight;
       for (const [r, row] of rows.entries()) {
-        nodes.push(...rowNodes(row, left, top, inner, best.scale, down, view));
+        nodes.push(...rowNodes(row, left, top + roomOf(row.figures), inner, best.scale, down, view));
         top += (rowHeights[r] ?? 0) + 8;
       }
       return nodes;
@@ -149,7 +163,12 @@ function rowNodes(
       nodes.push(
         textIn(
           each.says,
-          { x: middle - need / 2, y: top + tallest + 3, width: need, height: SAYS },
+          {
+            x: middle - need / 2,
+            y: top + tallest + (figures.some(({ cuts }) => cuts.length > 0) ? CUT_ROOM : 0) + 3,
+            width: need,
+            height: SAYS,
+          },
           { size: 9, anchor: "middle" },
         ),
       );

@@ -14,7 +14,7 @@ import { titleBlock } from "../title-block.ts";
 import { spokenSize } from "../words.ts";
 import { wrongPattern } from "./draw-figure.ts";
 import { BETWEEN, type LaidPanel, layPanel } from "./draw-panel.ts";
-import { keyNodes } from "./key.ts";
+import { keyNodes, type Signs } from "./key.ts";
 import type { Panel } from "./panel.ts";
 import type { StepFabric } from "./step-fabric.ts";
 import { settingPanels } from "./triangles.ts";
@@ -136,6 +136,26 @@ function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], r
   return [...units, ...setting];
 }
 
+/** Which signs the pictures use. */
+function signsOf(told: readonly Told[], fabrics: readonly StepFabric[]): Signs {
+  const figures = told.flatMap(({ groups }) =>
+    groups.flatMap(({ panels }) => panels.flatMap((panel) => panel.figures)),
+  );
+  const layers = figures.flatMap((each) => each.layers);
+  const kindOf = (name: string) => fabrics.find((fabric) => fabric.name === name)?.print.kind;
+  const ways = new Set(layers.filter(({ up }) => up !== null).map(({ fabric }) => kindOf(fabric)));
+  return {
+    wrong: layers.some(({ side }) => side === "wrong"),
+    ruled: figures.some(({ ruled }) => ruled.length > 0),
+    sewn: figures.some(({ sewn }) => sewn.length > 0),
+    cut: figures.some(({ cuts }) => cuts.length > 0),
+    pressed: figures.some(({ pressed }) => pressed.length > 0),
+    oneWay: ways.has("one-way"),
+    twoWay: ways.has("two-way"),
+    stops: figures.some(({ stops }) => stops.length > 0),
+  };
+}
+
 /** How every unit is sewn, in pictures: one scene for each sheet, none where nothing is sewn from units. */
 export function unitStepsScenes(
   top: QuiltTop,
@@ -153,6 +173,7 @@ export function unitStepsScenes(
   const used = new Set(
     making.units.filter(({ steps }) => steps.length > 0).flatMap(({ fabrics: own }) => Object.values(own)),
   );
+  const shown = signsOf(told, fabrics);
   const headOf = (page: number, pages: number): { nodes: SceneNode[]; height: number } => {
     const idPrefix = idOf(page);
     const head = titleBlock({
@@ -168,12 +189,11 @@ export function unitStepsScenes(
       heading: QUILT_WORDS.fabrics,
       top: head.height,
     });
-    const key = keyNodes({ fabrics, idPrefix }, list.bottom);
+    const key = keyNodes({ fabrics, idPrefix }, shown, list.bottom);
     return { nodes: [...head.nodes, ...list.nodes, ...key.nodes], height: key.bottom + 8 };
   };
   // The head of the first sheet is higher than the others'; how many sheets there are does not change them.
   const heights = [headOf(0, 2).height, headOf(1, 2).height];
-  const sheets: Told[][] = [];
   const strips = told.map((each) => stripsOf(each, { fabrics, idPrefix: "" }).map(({ height }) => height));
   const pages: { unit: number; strip: number; y: number }[][] = [[]];
   let y = heights[0] ?? 0;
@@ -187,7 +207,6 @@ export function unitStepsScenes(
       y += height + (strip === own.length - 1 ? 10 : 0);
     }
   }
-  void sheets;
   return pages.map((entries, page): Scene => {
     const idPrefix = idOf(page);
     const head = headOf(page, pages.length);

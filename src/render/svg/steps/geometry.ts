@@ -117,33 +117,73 @@ export function holds(corners: readonly Corner[], [x, y]: Corner): boolean {
 /** Full points of sharp corners reach this many seams at most; beyond it they are cut straight off. */
 const LONGEST_POINT = 4;
 
+/** Where two lines meet; null where they run alike. */
+function meetingOf(a: Line, b: Line): Corner | null {
+  const cross = a.run[0] * b.run[1] - a.run[1] * b.run[0];
+  if (Math.abs(cross) < 1e-6) return null;
+  const t = ((b.at[0] - a.at[0]) * b.run[1] - (b.at[1] - a.at[1]) * b.run[0]) / cross;
+  return [a.at[0] + a.run[0] * t, a.at[1] + a.run[1] * t];
+}
+
 /**
- * An outline with a seam allowance outside every edge.
+ * A finished patch as it shows in what it is sewn into: with its allowance outside the edges that are raw still.
  * @param corners clockwise as seen
+ * @param sewn whether the edge between two of its corners is sewn: in stretches, since only part of it may be
  */
-export function withAllowance(corners: readonly Corner[], seam: number): Corner[] {
-  const count = corners.length;
-  const out = corners.map((from, i): Corner => {
-    const to = corners[(i + 1) % count] ?? from;
-    const { run } = lineThrough(from, to);
-    return [run[1], -run[0]];
+export function withRawEdges(
+  corners: readonly Corner[],
+  seam: number,
+  sewn: (from: Corner, to: Corner) => readonly (readonly [Corner, Corner])[],
+): Corner[] {
+  const edges = corners.flatMap((from, i) => {
+    const to = corners[(i + 1) % corners.length] ?? from;
+    return stretches(from, to, sewn(from, to));
   });
-  return corners.flatMap(([x, y], i): Corner[] => {
-    const before = out[(i + count - 1) % count] ?? [0, 0];
-    const after = out[i] ?? [0, 0];
-    // The moved edges meet seam x (n1 + n2) / (1 + n1 . n2) from the corner.
-    const stretch = 1 + before[0] * after[0] + before[1] * after[1];
-    const reach = Math.sqrt(2 / Math.max(stretch, 1e-9));
-    if (reach <= LONGEST_POINT) {
-      const by = seam / stretch;
-      return [[x + by * (before[0] + after[0]), y + by * (before[1] + after[1])]];
+  return edges.flatMap((own, i): Corner[] => {
+    const before = edges[(i + edges.length - 1) % edges.length] ?? own;
+    const lines = [before, own].map(({ from, to, raw }) =>
+      beside(lineThrough(from, to), raw ? -seam : 0),
+    ) as [Line, Line];
+    const met = meetingOf(...lines);
+    const ends = (): Corner[] =>
+      lines.map(({ run }, k): Corner => {
+        const by = (k === 0 ? before : own).raw ? seam : 0;
+        return [own.from[0] + run[1] * by, own.from[1] - run[0] * by];
+      });
+    if (met === null) return before.raw === own.raw ? ends().slice(1) : ends();
+    const reach = Math.hypot(met[0] - own.from[0], met[1] - own.from[1]);
+    return reach <= LONGEST_POINT * seam ? [met] : ends();
+  });
+}
+
+/** An edge as its sewn and raw stretches, in order. */
+function stretches(
+  from: Corner,
+  to: Corner,
+  sewn: readonly (readonly [Corner, Corner])[],
+): { from: Corner; to: Corner; raw: boolean }[] {
+  const { run } = lineThrough(from, to);
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const at = ([x, y]: Corner): number => (x - from[0]) * run[0] + (y - from[1]) * run[1];
+  const spans = sewn
+    .map(([a, b]) => [Math.min(at(a), at(b)), Math.max(at(a), at(b))] as const)
+    .sort((a, b) => a[0] - b[0]);
+  const slack = length * 1e-3;
+  const found: { start: number; end: number; raw: boolean }[] = [];
+  let done = 0;
+  for (const [start, end] of spans) {
+    if (start > done + slack) found.push({ start: done, end: start, raw: true });
+    if (end > done + slack) {
+      const last = found.at(-1);
+      if (last !== undefined && !last.raw) last.end = end;
+      else found.push({ start: Math.max(start, done), end, raw: false });
+      done = end;
     }
-    const forth = seam * 1.5;
-    return [
-      [x + seam * before[0] - forth * before[1], y + seam * before[1] + forth * before[0]],
-      [x + seam * after[0] + forth * after[1], y + seam * after[1] - forth * after[0]],
-    ];
-  });
+  }
+  if (done < length - slack) found.push({ start: done, end: length, raw: true });
+  const place = (t: number): Corner =>
+    t <= slack ? from : t >= length - slack ? to : [from[0] + run[0] * t, from[1] + run[1] * t];
+  return found.map(({ start, end, raw }) => ({ from: place(start), to: place(end), raw }));
 }
 
 /** Where edges of two outlines run along one another. */

@@ -3,7 +3,7 @@ import type { Ruler } from "../../../length/types.ts";
 import { type Corner, centreOf } from "../patches.ts";
 import { spokenSize } from "../words.ts";
 import { type ClothLayer, type Figure, figure, movedBy, type Segment } from "./cloth-layer.ts";
-import { boundsOf, sharedEdges, withAllowance } from "./geometry.ts";
+import { boundsOf, sharedEdges, withRawEdges } from "./geometry.ts";
 import { middleOf } from "./mat.ts";
 import { isTurned, segmentOf, setNamed } from "./mat-strips.ts";
 import type { Made, Panel } from "./panel.ts";
@@ -103,17 +103,16 @@ export function layerOf(patch: PlacedPatch, corners = patch.corners): ClothLayer
   return { corners: [...corners], fabric, letter, role, up, side: "right" };
 }
 
-/** Patches sewn together: their allowances show round the outside only, under the finished patches. */
+/** Patches sewn together, as they show: their allowances only where they are raw still. */
 export function sewnTogether(spots: readonly string[], work: JoinWork): ClothLayer[] {
   const own = spots.map((spot) => work.patches.get(spot)).filter((patch) => patch !== undefined);
-  return [
-    ...own.map((patch) => ({
-      ...layerOf(patch, withAllowance(patch.corners, work.seam)),
-      letter: "",
-      up: null,
-    })),
-    ...own.map((patch) => layerOf(patch)),
-  ];
+  return own.map((patch) => {
+    const others = own.filter((other) => other !== patch);
+    const corners = withRawEdges(patch.corners, work.seam, (from, to) =>
+      others.flatMap((other) => sharedEdges([from, to], other.corners, SLACK)),
+    );
+    return layerOf(patch, corners);
+  });
 }
 
 interface Met {
@@ -234,8 +233,8 @@ export function roundsOf(joins: readonly NumberedJoin[], work: JoinWork): Round[
       const [a, b] = [reach(part, step.parts, work), reach(best, step.parts, work)];
       return a > b || (a === b && size(part) > size(best)) ? part : best;
     });
-    const row = step.way !== "edge";
-    const base = row ? (step.parts[0] ?? hub) : hub;
+    // In a row of several each is sewn to the one before.
+    const base = step.way !== "edge" && step.parts.length > 2 ? (step.parts[0] ?? hub) : hub;
     rounds.push({
       joins: [join],
       base,
@@ -262,11 +261,16 @@ function pressing(
   work: JoinWork,
 ): { at: Corner; to: Corner; onto: string; part: string }[] {
   const byNumber = new Map(round.joins.map(({ step, number }) => [number, step]));
-  return opened.seams.flatMap(({ part, onto, edges, out, number }) => {
+  // One arrow tells it for all the edges along which a part is sewn on.
+  const longest = opened.seams.filter(
+    (seam) =>
+      !opened.seams.some((other) => other.part === seam.part && total(other.edges) > total(seam.edges)),
+  );
+  return longest.flatMap(({ part, onto, edges, out, number }) => {
     const step = byNumber.get(number);
-    const longest = [...edges].sort((a, b) => lengthOf(b) - lengthOf(a))[0];
-    if (step === undefined || longest === undefined) return [];
-    const at = middleOf(longest);
+    const edge = [...edges].sort((a, b) => lengthOf(b) - lengthOf(a))[0];
+    if (step === undefined || edge === undefined) return [];
+    const at = middleOf(edge);
     const way = (sign: number) => ({ at, to: [out[0] * sign, out[1] * sign] as Corner, onto, part });
     if (step.press.to === "open") return [way(1), way(-1)];
     const named = step.pressTo?.part ?? (step.press.to === "part" ? step.press.part : null);

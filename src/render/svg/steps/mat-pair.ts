@@ -308,10 +308,10 @@ export function sewCrossPair(
         says: STEP_WORDS.cutPress,
         figures: halves.map(({ layers, seam: sewing }, i) => {
           const on = chord(whole, sewing);
-          const to: Corner = [sewing.run[1], -sewing.run[0]];
+          // The middle of the seam is where four points meet: the arrow stands beside it.
+          const beyond: Segment | null = on === null ? null : [on[0], middleOf(on)];
           return figure(layers, {
-            // The middle of the seam is where four points meet: the arrow stands beside it.
-            pressed: on === null ? [] : [{ at: middleOf([on[0], middleOf(on)]), to }],
+            pressed: beyond === null ? [] : pressedAcross(sewing, beyond, step, { below: "", out: "" }),
             sign: i === 0 ? "" : "and",
           });
         }),

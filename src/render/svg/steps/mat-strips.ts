@@ -91,8 +91,8 @@ export function stripSetPanels(
   const cuts = Array.from({ length: shown + (start > 0 ? 1 : 0) }, (_, i): Segment => {
     const x = start > 0 ? start + i * set.segment : (i + 1) * set.segment;
     return [
-      [x, 0],
       [x, set.height],
+      [x, 0],
     ];
   }).filter(([[x]]) => x < length - 1);
   const segmentBox = (i: number): Corner[] =>

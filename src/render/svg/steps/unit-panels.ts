@@ -52,12 +52,22 @@ function numbered(number: number, drafts: readonly PanelDraft[]): Panel[] {
   }));
 }
 
-function trimPanel(layers: readonly ClothLayer[], unit: UnitRecord, by: string, ruler: Ruler): PanelDraft {
+/** What is cut off all round, and the units it leaves. */
+function trimPanel(
+  layers: readonly ClothLayer[],
+  unit: UnitRecord,
+  by: string,
+  now: readonly Figure[],
+  ruler: Ruler,
+): PanelDraft {
   const size = spokenSize(unit.raw.across, unit.raw.along, ruler);
   const box = boxCorners({ x: 0, y: 0, right: unit.raw.across, bottom: unit.raw.along });
   return {
     says: by === "ends" ? STEP_WORDS.ends(size) : STEP_WORDS.trim(size),
-    figures: [figure([...layers], { trim: box, lettered: false })],
+    figures: [
+      figure([...layers], { trim: box, lettered: false }),
+      ...now.map((each, i): Figure => ({ ...each, sign: i === 0 ? "then" : "and" })),
+    ],
   };
 }
 
@@ -68,6 +78,14 @@ function nowPanel(figures: Figure[], unit: UnitRecord, ruler: Ruler): Panel {
     says: `${STEP_WORDS.now} ${spokenSize(unit.raw.across, unit.raw.along, ruler)}`,
     figures: figures.map((each, i) => ({ ...each, sign: i === 0 ? "" : "and" })),
   };
+}
+
+/** The trim with what it leaves, or what there is now where nothing is trimmed. */
+function lastPanels(layers: readonly ClothLayer[], now: Figure[], unit: UnitRecord, ruler: Ruler): Panel[] {
+  const index = unit.steps.findIndex((step) => step.do === "trim");
+  const step = unit.steps[index];
+  if (step?.do !== "trim") return [nowPanel(now, unit, ruler)];
+  return numbered(index + 1, [trimPanel(layers, unit, step.by, now, ruler)]);
 }
 
 /** Units sewn before they are cut, of one batch. */
@@ -104,8 +122,6 @@ function batchPictures(
       const sewn = sewFlips(step, batch, of.seam);
       made = sewn.made;
       add(sewn.panels);
-    } else if (step.do === "trim") {
-      add([trimPanel(made[0]?.layers ?? [], unit, step.by, of.ruler)]);
     }
   }
   const finished = made.map(({ layers }, i) => ({
@@ -120,7 +136,7 @@ function batchPictures(
     const says = own == null ? STEP_WORDS.spare : STEP_WORDS.heap(own.name, own.count);
     return [figure(layers, { says, lettered: false })];
   });
-  panels.push(nowPanel(shown, unit, of.ruler));
+  panels.push(...lastPanels(made[0]?.layers ?? [], shown, unit, of.ruler));
   return { panels, finished };
 }
 
@@ -193,13 +209,9 @@ function heapPictures(
         : [{ number: "", says: "", figures: [exploded(work, outline)] }]),
     );
   }
-  const trim = unit.steps.findIndex((step) => step.do === "trim");
-  const step = unit.steps[trim];
-  if (first && step?.do === "trim")
-    panels.push(...numbered(trim + 1, [trimPanel(layers, unit, step.by, of.ruler)]));
   const finished = trimmedTo(layers, unit.raw);
   const now = figure(finished, { says: STEP_WORDS.heap(heap.name, heap.count), lettered: false });
-  panels.push(nowPanel([now], unit, of.ruler));
+  panels.push(...(first ? lastPanels(layers, [now], unit, of.ruler) : [nowPanel([now], unit, of.ruler)]));
   return { panels, finished: [{ heap: heapIndex, layers: finished }] };
 }
 
