@@ -176,22 +176,26 @@ function numberNodes(
   above: readonly (readonly Corner[])[],
   taken: Taken,
 ): SceneNode[] {
-  const width = Math.max(12, textWidth(text, 8.5, true) + 6);
-  const place = (at: Corner): SceneNode[] => {
+  const words = textWidth(text, 8.5, true);
+  const width = Math.max(12, words + 6);
+  const place = (at: Corner, width: number): SceneNode[] => {
     const box = { x: at[0] - width / 2, y: at[1] - 6, width, height: 12 };
     taken.boxes.push(box);
     return numberMark(text, box);
   };
   if (on.length > 0) {
-    const at = roomIn(on, above, taken, width, 12);
-    return at === null ? [] : place(at);
+    for (const wide of [width, Math.max(11, words + 2)]) {
+      const at = roomIn(on, above, taken, wide, 12);
+      if (at !== null) return place(at, wide);
+    }
+    return [];
   }
   const free = [0.5, 0.35, 0.65, 0.2, 0.8]
     .flatMap((t) => along.map(([a, b]): Corner => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t]))
     .find(
       ([x, y]) => !taken.boxes.some((box) => meets({ x: x - width / 2, y: y - 6, width, height: 12 }, box)),
     );
-  return free === undefined ? [] : place(free);
+  return free === undefined ? [] : place(free, width);
 }
 
 /** Letter and arrow of one piece, side by side or one above the other where there is room; else what fits. */
@@ -274,8 +278,8 @@ function arrowSize(outlines: readonly (readonly Corner[])[]): number {
   return Math.min(1, Math.max(0.5, narrowest / 34));
 }
 
-/** One picture, its upper left corner at the view's place. */
-export function figureNodes(drawn: Figure, view: View): SceneNode[] {
+/** One picture, its upper left corner at the view's place, and the numbers and letters that found no room. */
+export function drawFigure(drawn: Figure, view: View): { nodes: SceneNode[]; missing: string[] } {
   const { x, y } = extentOf(drawn);
   const put = ([px, py]: Corner): Corner => [view.x + (px - x) * view.across, view.y + (py - y) * view.down];
   const segment = ([a, b]: Segment): Segment => [put(a), put(b)];
@@ -301,13 +305,25 @@ export function figureNodes(drawn: Figure, view: View): SceneNode[] {
     ],
   };
   const cloth = drawn.layers.map((layer, i) => clothNodes(layer, outlines[i] ?? [], view));
-  const numbers = drawn.numbers.flatMap((number) =>
-    numberNodes({ ...number, on: number.on.map(put), along: (number.along ?? []).map(segment) }, [], taken),
-  );
-  const marks = drawn.layers.flatMap((layer, i) =>
-    marksOf(layer, outlines[i] ?? [], outlines.slice(i + 1), taken, view, drawn.lettered),
-  );
-  return [
+  const missing: string[] = [];
+  const numbers = drawn.numbers.flatMap((number) => {
+    const nodes = numberNodes(
+      { ...number, on: number.on.map(put), along: (number.along ?? []).map(segment) },
+      [],
+      taken,
+    );
+    if (nodes.length === 0) missing.push(number.text);
+    return nodes;
+  });
+  const written = new Set<string>();
+  const marks = drawn.layers.flatMap((layer, i) => {
+    const own = marksOf(layer, outlines[i] ?? [], outlines.slice(i + 1), taken, view, drawn.lettered);
+    if (own.some(({ kind }) => kind === "text")) written.add(layer.letter);
+    return own;
+  });
+  if (drawn.lettered)
+    for (const { letter } of drawn.layers) if (letter !== "" && !written.has(letter)) missing.push(letter);
+  const nodes = [
     ...cloth,
     ...torn.flatMap(tornNodes),
     ...ruled.flatMap(ruledNodes),
@@ -319,4 +335,5 @@ export function figureNodes(drawn: Figure, view: View): SceneNode[] {
     ...numbers,
     ...marks,
   ];
+  return { nodes, missing };
 }

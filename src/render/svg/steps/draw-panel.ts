@@ -6,9 +6,8 @@ import { line, path, rect, type SceneNode } from "../scene.ts";
 import { textIn } from "../text.ts";
 import { wrap } from "../text-fit.ts";
 import type { Figure } from "./cloth-layer.ts";
-import { extentOf, figureNodes } from "./draw-figure.ts";
+import { drawFigure, extentOf, type View } from "./draw-figure.ts";
 import type { Panel } from "./panel.ts";
-import type { StepFabric } from "./step-fabric.ts";
 
 export const COLUMNS = 3;
 export const BETWEEN = 12;
@@ -17,13 +16,15 @@ const COLUMN = (PAGE_WIDTH - (COLUMNS - 1) * BETWEEN) / COLUMNS;
 const EDGE = 9;
 const SIGN = 24;
 const SAYS = 13;
+/** Between two rows of pictures in a panel: an arrow down stands in it. */
+const ROW_GAP = 18;
 const HEAD_SIZE = 9.5;
 const HEAD_LINE = 12.5;
 /** Tallest picture, by the columns a panel takes, and the tallest of a pile of strips. */
-const TALLEST = { 1: 140, 2: 430, 3: 690 } as const;
-const TALLEST_PILE = 720;
+const TALLEST = { 1: 140, 2: 430, 3: 640 } as const;
+const TALLEST_PILE = 660;
 /** Lowest strip that holds its letter. */
-const LOWEST = 9.5;
+const LOWEST = 8.8;
 
 export interface LaidPanel {
   width: number;
@@ -50,7 +51,7 @@ function fitted(figures: readonly Figure[], rows: number, width: number, tallest
     each.reduce((sum, one) => sum + extentOf(one).right - extentOf(one).x, 0),
   );
   const signs = lines.map((each, i) => each.length * (i === 0 ? SIGN : SIGN) - SIGN);
-  const under = lines.filter(says).length * SAYS + (lines.length - 1) * 8;
+  const under = lines.filter(says).length * SAYS + (lines.length - 1) * ROW_GAP;
   const across = Math.min(...lines.map((_, i) => (width - (signs[i] ?? 0) - 6) / (widest[i] ?? 1)));
   const down = (tallest - under - 10) / highest.reduce((a, b) => a + b, 0);
   return { lines, scale: Math.min(across, down, most) };
@@ -61,30 +62,56 @@ const CUT_ROOM = 9;
 /** Pictures of many parts may be larger than the rest. */
 const BUSY = 5;
 
-/** A panel laid out: its words, its pictures in rows, and how high it is. */
-export function layPanel(
-  panel: Panel,
-  most: number,
-  view: { fabrics: readonly StepFabric[]; idPrefix: string },
-): LaidPanel {
-  const columns = panel.columns ?? 1;
-  const width = COLUMN * columns + BETWEEN * (columns - 1);
-  const inner = width - 2 * EDGE;
-  const { lowest } = panel;
-  const pile =
-    lowest !== undefined && lowest * fitted(panel.figures, 1, inner, TALLEST[1], most).scale < LOWEST;
-  const tries = pile ? [1] : [1, 2, 3].filter((rows) => rows <= panel.figures.length);
+/** Steps by which a picture is enlarged until its numbers and letters find room. */
+const LARGER = [1, 1.25, 1.6, 2, 2.6, 3.4, 4.5, 6] as const;
+
+const widthOf = (columns: number): number => COLUMN * columns + BETWEEN * (columns - 1);
+
+interface Chosen {
+  columns: 1 | 2 | 3;
+  lines: Figure[][];
+  scale: number;
+  pile: boolean;
+}
+
+/** How large a panel is drawn: as the others, or larger where its numbers and letters would find no room. */
+function chosen(panel: Panel, most: number, view: Pick<View, "fabrics" | "idPrefix">): Chosen {
+  const { figures, lowest, columns: from = 1 } = panel;
+  const inner = widthOf(from) - 2 * EDGE;
+  const busy = figures.some(({ numbers, layers }) => numbers.length > 0 || layers.length >= BUSY);
+  const pile = lowest !== undefined && lowest * fitted(figures, 1, inner, TALLEST[1], most).scale < LOWEST;
+  const tries = pile ? [1] : [1, 2, 3].filter((rows) => rows <= figures.length);
   const [first, ...others] = tries.map((rows) =>
-    fitted(
-      panel.figures,
-      rows,
-      inner,
-      pile ? TALLEST_PILE : TALLEST[columns],
-      columns === 1 ? most * (panel.figures.some(({ layers }) => layers.length >= BUSY) ? 2 : 1) : most * 4,
-    ),
+    fitted(figures, rows, inner, pile ? TALLEST_PILE : TALLEST[from], busy || from > 1 ? most * 2 : most),
   );
   if (first === undefined) throw new Error("A panel without a picture");
-  const best = others.reduce((a, b) => (b.scale > a.scale * 1.15 ? b : a), first);
+  const best = others.reduce((a, b) => (b.scale > a.scale * 1.35 ? b : a), first);
+  if (pile || !busy) return { columns: from, ...best, pile };
+  const found = LARGER.map((factor) => best.scale * factor).map((scale): Chosen | null => {
+    const columns = ([1, 2, 3] as const).find(
+      (each) =>
+        each >= from &&
+        fitted(figures, best.lines.length, widthOf(each) - 2 * EDGE, TALLEST[3], scale).scale >=
+          scale * 0.999,
+    );
+    return columns === undefined ? null : { columns, lines: best.lines, scale, pile };
+  });
+  const possible = found.filter((each) => each !== null);
+  const enough = possible.find(({ scale }) =>
+    figures.every(
+      (each) => drawFigure(each, { ...view, x: 0, y: 0, across: scale, down: scale }).missing.length === 0,
+    ),
+  );
+  return enough ?? possible.at(-1) ?? { columns: from, ...best, pile };
+}
+
+/** A panel laid out: its words, its pictures in rows, and how high it is. */
+export function layPanel(panel: Panel, most: number, view: Pick<View, "fabrics" | "idPrefix">): LaidPanel {
+  const best = chosen(panel, most, view);
+  const { lowest } = panel;
+  const { pile } = best;
+  const width = widthOf(best.columns);
+  const inner = width - 2 * EDGE;
   const down = pile && lowest !== undefined ? LOWEST / lowest : best.scale;
   const badge = panel.number === "" ? 0 : Math.max(16, textWidth(panel.number, 8.5, true) + 9);
   const room = inner - (badge === 0 ? 0 : badge + 6);
@@ -103,7 +130,8 @@ export function layPanel(
   const rowHeights = rows.map(
     ({ figures, heights }) => Math.max(...heights) + 2 * roomOf(figures) + (says(figures) ? SAYS + 3 : 0),
   );
-  const height = EDGE + headHeight + rowHeights.reduce((a, b) => a + b, 0) + (rows.length - 1) * 8 + EDGE + 4;
+  const height =
+    EDGE + headHeight + rowHeights.reduce((a, b) => a + b, 0) + (rows.length - 1) * ROW_GAP + EDGE + 4;
   return {
     width,
     height,
@@ -124,8 +152,10 @@ export function layPanel(
         );
       let top = y + EDGE + headHeight;
       for (const [r, row] of rows.entries()) {
+        if (r > 0 && row.figures[0]?.sign === "then")
+          nodes.push(...downNodes(x + width / 2, top - ROW_GAP + 3));
         nodes.push(...rowNodes(row, left, top + roomOf(row.figures), inner, best.scale, down, view));
-        top += (rowHeights[r] ?? 0) + 8;
+        top += (rowHeights[r] ?? 0) + ROW_GAP;
       }
       return nodes;
     },
@@ -139,7 +169,7 @@ function rowNodes(
   inner: number,
   across: number,
   down: number,
-  view: { fabrics: readonly StepFabric[]; idPrefix: string },
+  view: Pick<View, "fabrics" | "idPrefix">,
 ): SceneNode[] {
   const total = widths.reduce((a, b) => a + b, 0) + (figures.length - 1) * SIGN;
   const tallest = Math.max(...heights);
@@ -153,7 +183,7 @@ function rowNodes(
       x += SIGN;
     }
     const y = top + (tallest - high) / 2;
-    nodes.push(...figureNodes(each, { ...view, x, y, across, down }));
+    nodes.push(...drawFigure(each, { ...view, x, y, across, down }).nodes);
     if (each.says !== "") {
       const need = Math.min(
         figures.length === 1 ? inner : Math.max(slots, wide + SIGN) - 2,
@@ -176,6 +206,21 @@ function rowNodes(
     x += wide;
   }
   return nodes;
+}
+
+/** From one row of pictures to the next. */
+function downNodes(x: number, y: number): SceneNode[] {
+  const ink = { stroke: INK, strokeWidth: 1.2 };
+  const head = path(
+    [
+      [x - 3.6, y + 7],
+      [x, y + 12],
+      [x + 3.6, y + 7],
+    ],
+    false,
+    { fill: "none", ...ink },
+  );
+  return [line(x, y, x, y + 12, ink), head];
 }
 
 /** Between two pictures: what comes of it, one beside the other, one laid onto the other. */

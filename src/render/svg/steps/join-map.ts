@@ -1,10 +1,8 @@
 import { figure, type Segment } from "./cloth-layer.ts";
 import { boundsOf, sharedEdges } from "./geometry.ts";
-import { type JoinWork, type NumberedJoin, sewnTogether } from "./joins.ts";
+import { type JoinWork, type NumberedJoin, SLACK, sewnTogether } from "./join-work.ts";
 import type { Panel } from "./panel.ts";
 import { STEP_WORDS } from "./words.ts";
-
-const SLACK = 40;
 
 /** Seams that a join sews, in the finished unit. */
 function seamsOf({ step }: NumberedJoin, work: JoinWork): Segment[] {

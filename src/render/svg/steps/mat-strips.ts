@@ -60,7 +60,7 @@ export function stripSetPanels(
   const shown = Math.min(SHOWN, total);
   const goesOn = total > shown;
   const length = set.segment * shown + (goesOn ? set.segment * 0.45 : set.straighten);
-  const gap = Math.max(set.height * 0.05, 1);
+  const gap = Math.min(set.height * 0.05, 0.08 * Math.min(...set.strips.map(({ width }) => width)));
   let y = 0;
   const strips = set.strips.map((strip): ClothLayer => {
     const top = y;
@@ -118,10 +118,13 @@ export function stripSetPanels(
     ];
     return way.map((sign) => ({ at, to: [0, sign] as Corner }));
   });
+  // Of very many arrows a few tell the way.
+  const every = Math.ceil(pressed.length / 10);
   const width = spokenLength(set.segment, ruler);
   return [
     {
       says: STEP_WORDS.strips,
+      lowest: Math.min(...set.strips.map((strip) => strip.width)),
       figures: [
         figure(strips, {
           torn: torn(y - gap),
@@ -135,7 +138,7 @@ export function stripSetPanels(
         figure(sewn, {
           sewn: seams,
           cuts,
-          pressed,
+          pressed: pressed.filter((_, i) => i % every === 0),
           torn: torn(set.height),
           numbers: Array.from({ length: shown }, (_, i) => ({ text: String(i + 1), on: segmentBox(i) })),
           lettered: false,

@@ -5,20 +5,14 @@ import { spokenSize } from "../words.ts";
 import { type ClothLayer, type Figure, figure, movedBy } from "./cloth-layer.ts";
 import { boxCorners } from "./geometry.ts";
 import { joinMap } from "./join-map.ts";
-import {
-  type JoinWork,
-  joinPanels,
-  joinWork,
-  layerOf,
-  type NumberedJoin,
-  roundsOf,
-  segmentUnit,
-  sewnTogether,
-} from "./joins.ts";
+import { joinPanels } from "./join-pictures.ts";
+import { roundsOf } from "./join-rounds.ts";
+import { type JoinWork, joinWork, layerOf, type NumberedJoin, sewnTogether } from "./join-work.ts";
 import { trimmedTo } from "./mat.ts";
 import { sewFlips } from "./mat-flip.ts";
 import { type Hearts, sewGeese, sewHearts } from "./mat-large.ts";
 import { sewCrossPair, sewPair } from "./mat-pair.ts";
+import { segmentUnit } from "./mat-segments.ts";
 import { segmentOf, setNamed, shapePanels, stripSetPanels } from "./mat-strips.ts";
 import type { Made, Panel, PanelDraft, PanelGroup } from "./panel.ts";
 import type { StepFabric } from "./step-fabric.ts";
@@ -43,6 +37,8 @@ export interface UnitPictures {
 /** Pictures of joins above which a map stands for those in the middle. */
 const MOST_ROUNDS = 9;
 const BEFORE_MAP = 3;
+/** Joins so few are drawn again for every heap. */
+const FEW_ROUNDS = 2;
 
 /** `1` for one picture of a step, `1a`, `1b` ... for several. */
 function numbered(number: number, drafts: readonly PanelDraft[]): Panel[] {
@@ -149,7 +145,7 @@ function joinedPanels(joins: readonly NumberedJoin[], work: JoinWork, ruler: Rul
 }
 
 /** The patches of a unit set apart from its middle, lettered, their prints as they lie. */
-function exploded(work: JoinWork, outline: UnitOutline): Figure {
+function sameAgain(joins: readonly NumberedJoin[], work: JoinWork, outline: UnitOutline): Panel {
   const middle: Corner = [outline.across / 2, outline.along / 2];
   const layers = [...work.patches.values()].map((patch) => {
     const xs = patch.corners.map(([x]) => x);
@@ -157,7 +153,8 @@ function exploded(work: JoinWork, outline: UnitOutline): Figure {
     const at: Corner = [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
     return movedBy(layerOf(patch), (at[0] - middle[0]) * 0.3, (at[1] - middle[1]) * 0.3);
   });
-  return figure(layers);
+  const [first, last] = [joins[0]?.number, joins.at(-1)?.number];
+  return { number: `${first}–${last}`, says: STEP_WORDS.alike, figures: [figure(layers)] };
 }
 
 function shifted(layers: readonly ClothLayer[], by: number): ClothLayer[] {
@@ -184,7 +181,7 @@ function heapPictures(
     const add = (drafts: readonly PanelDraft[]): void => {
       panels.push(...numbered(i + 1, drafts));
     };
-    if (step.do === "cut-triangles" && first) add(trianglePanels(unit, of.fabrics));
+    if (step.do === "cut-triangles" && unit.heaps.length === 1) add(trianglePanels(unit, of.fabrics));
     else if (step.do === "strip-set" || step.do === "cut-shapes") {
       const set = own.find(({ name }) => name === "ABCDEFGH".charAt(step.set));
       if (set === undefined) continue;
@@ -203,11 +200,8 @@ function heapPictures(
   }
   if (joins.length > 0) {
     layers = shifted(sewnTogether([...work.patches.keys()], work), of.seam);
-    panels.push(
-      ...(first
-        ? joinedPanels(joins, work, of.ruler)
-        : [{ number: "", says: "", figures: [exploded(work, outline)] }]),
-    );
+    const few = roundsOf(joins, work).length <= FEW_ROUNDS;
+    panels.push(...(first || few ? joinedPanels(joins, work, of.ruler) : [sameAgain(joins, work, outline)]));
   }
   const finished = trimmedTo(layers, unit.raw);
   const now = figure(finished, { says: STEP_WORDS.heap(heap.name, heap.count), lettered: false });
@@ -229,10 +223,14 @@ export function unitPictures(unit: UnitRecord, index: number, of: StepsOf): Unit
     };
   }
   const all = unit.heaps.map((heap, i) => ({ heap, ...heapPictures(unit, index, i, of) }));
+  // Of several heaps the triangles are cut together, before any is sewn.
+  const cutFirst = unit.heaps.length === 1 ? -1 : unit.steps.findIndex((step) => step.do === "cut-triangles");
+  const cut = cutFirst < 0 ? [] : numbered(cutFirst + 1, trianglePanels(unit, of.fabrics));
   const groups = all.flatMap(({ heap, panels }): PanelGroup[] =>
     panels.length === 0
       ? []
       : [{ heading: unit.heaps.length === 1 ? "" : STEP_WORDS.heapOf(heap.name, heap.count), panels }],
   );
+  if (cut.length > 0 && groups.length > 0) groups.unshift({ heading: "", panels: cut });
   return groups.length === 0 ? null : { groups, finished: all.flatMap(({ finished }) => finished) };
 }
