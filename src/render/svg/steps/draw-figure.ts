@@ -319,6 +319,7 @@ export function drawFigure(drawn: Figure, view: View): { nodes: SceneNode[]; mis
   const marks = drawn.layers.flatMap((layer, i) => {
     const own = marksOf(layer, outlines[i] ?? [], outlines.slice(i + 1), taken, view, drawn.lettered);
     if (own.some(({ kind }) => kind === "text")) written.add(layer.letter);
+    if (drawn.lettered && layer.up !== null && !own.some(({ kind }) => kind !== "text")) missing.push("up");
     return own;
   });
   if (drawn.lettered)

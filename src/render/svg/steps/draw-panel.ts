@@ -29,7 +29,7 @@ const LOWEST = 8.8;
 export interface LaidPanel {
   width: number;
   height: number;
-  draw(x: number, y: number, height: number): SceneNode[];
+  draw(x: number, y: number, height: number, idPrefix: string): SceneNode[];
 }
 
 interface Row {
@@ -75,7 +75,7 @@ interface Chosen {
 }
 
 /** How large a panel is drawn: as the others, or larger where its numbers and letters would find no room. */
-function chosen(panel: Panel, most: number, view: Pick<View, "fabrics" | "idPrefix">): Chosen {
+function chosen(panel: Panel, most: number, fabrics: View["fabrics"]): Chosen {
   const { figures, lowest, columns: from = 1 } = panel;
   const inner = widthOf(from) - 2 * EDGE;
   const busy = figures.some(({ numbers, layers }) => numbers.length > 0 || layers.length >= BUSY);
@@ -99,15 +99,17 @@ function chosen(panel: Panel, most: number, view: Pick<View, "fabrics" | "idPref
   const possible = found.filter((each) => each !== null);
   const enough = possible.find(({ scale }) =>
     figures.every(
-      (each) => drawFigure(each, { ...view, x: 0, y: 0, across: scale, down: scale }).missing.length === 0,
+      (each) =>
+        drawFigure(each, { fabrics, idPrefix: "", x: 0, y: 0, across: scale, down: scale }).missing.length ===
+        0,
     ),
   );
   return enough ?? possible.at(-1) ?? { columns: from, ...best, pile };
 }
 
 /** A panel laid out: its words, its pictures in rows, and how high it is. */
-export function layPanel(panel: Panel, most: number, view: Pick<View, "fabrics" | "idPrefix">): LaidPanel {
-  const best = chosen(panel, most, view);
+export function layPanel(panel: Panel, most: number, fabrics: View["fabrics"]): LaidPanel {
+  const best = chosen(panel, most, fabrics);
   const { lowest } = panel;
   const { pile } = best;
   const width = widthOf(best.columns);
@@ -135,7 +137,7 @@ export function layPanel(panel: Panel, most: number, view: Pick<View, "fabrics" 
   return {
     width,
     height,
-    draw(x, y, framed) {
+    draw(x, y, framed, idPrefix) {
       const nodes: SceneNode[] = [
         rect({ x, y, width, height: framed }, { fill: PAPER, stroke: RULE, strokeWidth: 0.7 }, 4),
       ];
@@ -154,7 +156,9 @@ export function layPanel(panel: Panel, most: number, view: Pick<View, "fabrics" 
       for (const [r, row] of rows.entries()) {
         if (r > 0 && row.figures[0]?.sign === "then")
           nodes.push(...downNodes(x + width / 2, top - ROW_GAP + 3));
-        nodes.push(...rowNodes(row, left, top + roomOf(row.figures), inner, best.scale, down, view));
+        nodes.push(
+          ...rowNodes(row, left, top + roomOf(row.figures), inner, best.scale, down, { fabrics, idPrefix }),
+        );
         top += (rowHeights[r] ?? 0) + ROW_GAP;
       }
       return nodes;

@@ -38,7 +38,7 @@ interface Told {
 /** Blocks of a page that are never parted: a row of panels, with the title above it where it is the first. */
 interface Strip {
   height: number;
-  draw(y: number): SceneNode[];
+  draw(y: number, idPrefix: string): SceneNode[];
 }
 
 function rowsOf(panels: readonly LaidPanel[]): LaidPanel[][] {
@@ -56,10 +56,10 @@ function rowsOf(panels: readonly LaidPanel[]): LaidPanel[][] {
   return rows;
 }
 
-function stripsOf(told: Told, view: { fabrics: readonly StepFabric[]; idPrefix: string }): Strip[] {
+function stripsOf(told: Told, fabrics: readonly StepFabric[]): Strip[] {
   const lines = wrap(cleanText(told.title), PAGE_WIDTH, 11.5, 2, true);
   return told.groups.flatMap(({ heading, panels }, g) => {
-    const laid = panels.map((panel) => layPanel(panel, told.most, view));
+    const laid = panels.map((panel) => layPanel(panel, told.most, fabrics));
     return rowsOf(laid).map((row, r): Strip => {
       const title = g === 0 && r === 0 ? lines : [];
       const sub = r === 0 && heading !== "" ? heading : "";
@@ -67,7 +67,7 @@ function stripsOf(told: Told, view: { fabrics: readonly StepFabric[]; idPrefix: 
       const high = Math.max(...row.map(({ height }) => height));
       return {
         height: above + high + BETWEEN,
-        draw(y) {
+        draw(y, idPrefix) {
           const nodes: SceneNode[] = title.map((text, i) =>
             textIn(
               text,
@@ -85,7 +85,7 @@ function stripsOf(told: Told, view: { fabrics: readonly StepFabric[]; idPrefix: 
             );
           let x = 0;
           for (const panel of row) {
-            nodes.push(...panel.draw(x, y + above, high));
+            nodes.push(...panel.draw(x, y + above, high, idPrefix));
             x += panel.width + BETWEEN;
           }
           return nodes;
@@ -194,11 +194,11 @@ export function unitStepsScenes(
   };
   // The head of the first sheet is higher than the others'; how many sheets there are does not change them.
   const heights = [headOf(0, 2).height, headOf(1, 2).height];
-  const strips = told.map((each) => stripsOf(each, { fabrics, idPrefix: "" }).map(({ height }) => height));
+  const strips = told.map((each) => stripsOf(each, fabrics));
   const pages: { unit: number; strip: number; y: number }[][] = [[]];
   let y = heights[0] ?? 0;
   for (const [unit, own] of strips.entries()) {
-    for (const [strip, height] of own.entries()) {
+    for (const [strip, { height }] of own.entries()) {
       if (y + height > PAGE_HEIGHT && (pages.at(-1)?.length ?? 0) > 0) {
         pages.push([]);
         y = heights[1] ?? 0;
@@ -213,10 +213,9 @@ export function unitStepsScenes(
     const nodes = [...head.nodes];
     let bottom = head.height;
     for (const entry of entries) {
-      const own = told[entry.unit];
-      const drawn = own === undefined ? undefined : stripsOf(own, { fabrics, idPrefix })[entry.strip];
+      const drawn = strips[entry.unit]?.[entry.strip];
       if (drawn === undefined) continue;
-      nodes.push(...drawn.draw(entry.y));
+      nodes.push(...drawn.draw(entry.y, idPrefix));
       bottom = entry.y + drawn.height;
     }
     return {

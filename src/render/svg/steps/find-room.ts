@@ -45,10 +45,16 @@ export function roomIn(
 ): Corner | null {
   const box = boundsOf(outline);
   if (box.right - box.x < width || box.bottom - box.y < height) return null;
-  const covers = above.filter((other) => {
-    const b = boundsOf(other);
-    return b.x < box.right && b.right > box.x && b.y < box.bottom && b.bottom > box.y;
+  const near = (b: ReturnType<typeof boundsOf>): boolean =>
+    b.x < box.right && b.right > box.x && b.y < box.bottom && b.bottom > box.y;
+  const covers = above.filter((other) => near(boundsOf(other)));
+  const strokes = taken.strokes.filter(([a, b]) => {
+    const { x, y, right, bottom } = boundsOf([a, b]);
+    return near({ x: x - AIR, y: y - AIR, right: right + AIR, bottom: bottom + AIR });
   });
+  const boxes = taken.boxes.filter(({ x, y, width: w, height: h }) =>
+    near({ x: x - AIR, y: y - AIR, right: x + w + AIR, bottom: y + h + AIR }),
+  );
   const edges = [...edgesOf(outline), ...covers.flatMap(edgesOf)];
   let best: Corner | null = null;
   let most = 0;
@@ -67,12 +73,12 @@ export function roomIn(
       };
       const core = { x: at[0] - width / 2, y: at[1] - height / 2, width, height };
       if (edges.some((edge) => enters(edge, core))) continue;
-      if (taken.strokes.some((stroke) => enters(stroke, own))) continue;
-      if (taken.boxes.some((other) => meets(own, other))) continue;
+      if (strokes.some((stroke) => enters(stroke, own))) continue;
+      if (boxes.some((other) => meets(own, other))) continue;
       const air = Math.min(
         ...edges.map((edge) => farFrom(at, edge)),
-        ...taken.strokes.map((stroke) => farFrom(at, stroke)),
-        ...taken.boxes.map(
+        ...strokes.map((stroke) => farFrom(at, stroke)),
+        ...boxes.map(
           (other) => Math.hypot(other.x + other.width / 2 - at[0], other.y + other.height / 2 - at[1]) / 1.5,
         ),
       );
