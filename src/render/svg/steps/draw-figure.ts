@@ -278,8 +278,18 @@ function arrowSize(outlines: readonly (readonly Corner[])[]): number {
   return Math.min(1, Math.max(0.5, narrowest / 34));
 }
 
-/** One picture, its upper left corner at the view's place, and the numbers and letters that found no room. */
-export function drawFigure(drawn: Figure, view: View): { nodes: SceneNode[]; missing: string[] } {
+/** One picture, its upper left corner at the view's place. */
+export function drawFigure(drawn: Figure, view: View): SceneNode[] {
+  return laidOut(drawn, view, false).nodes;
+}
+
+/** Whether every number, letter and print arrow of a picture finds room at this size. */
+export function hasRoom(drawn: Figure, view: View): boolean {
+  return laidOut(drawn, view, true).missing === 0;
+}
+
+/** @param trial gives up at the first mark that finds no room */
+function laidOut(drawn: Figure, view: View, trial: boolean): { nodes: SceneNode[]; missing: number } {
   const { x, y } = extentOf(drawn);
   const put = ([px, py]: Corner): Corner => [view.x + (px - x) * view.across, view.y + (py - y) * view.down];
   const segment = ([a, b]: Segment): Segment => [put(a), put(b)];
@@ -305,25 +315,27 @@ export function drawFigure(drawn: Figure, view: View): { nodes: SceneNode[]; mis
     ],
   };
   const cloth = drawn.layers.map((layer, i) => clothNodes(layer, outlines[i] ?? [], view));
-  const missing: string[] = [];
+  let missing = 0;
   const numbers = drawn.numbers.flatMap((number) => {
+    if (trial && missing > 0) return [];
     const nodes = numberNodes(
       { ...number, on: number.on.map(put), along: (number.along ?? []).map(segment) },
       [],
       taken,
     );
-    if (nodes.length === 0) missing.push(number.text);
+    if (nodes.length === 0) missing += 1;
     return nodes;
   });
   const written = new Set<string>();
   const marks = drawn.layers.flatMap((layer, i) => {
+    if (trial && missing > 0) return [];
     const own = marksOf(layer, outlines[i] ?? [], outlines.slice(i + 1), taken, view, drawn.lettered);
     if (own.some(({ kind }) => kind === "text")) written.add(layer.letter);
-    if (drawn.lettered && layer.up !== null && !own.some(({ kind }) => kind !== "text")) missing.push("up");
+    if (drawn.lettered && layer.up !== null && !own.some(({ kind }) => kind !== "text")) missing += 1;
     return own;
   });
-  if (drawn.lettered)
-    for (const { letter } of drawn.layers) if (letter !== "" && !written.has(letter)) missing.push(letter);
+  if (drawn.lettered && drawn.layers.some(({ letter }) => letter !== "" && !written.has(letter)))
+    missing += 1;
   const nodes = [
     ...cloth,
     ...torn.flatMap(tornNodes),

@@ -6,7 +6,7 @@ import { line, path, rect, type SceneNode } from "../scene.ts";
 import { textIn } from "../text.ts";
 import { wrap } from "../text-fit.ts";
 import type { Figure } from "./cloth-layer.ts";
-import { drawFigure, extentOf, type View } from "./draw-figure.ts";
+import { drawFigure, extentOf, hasRoom, type View } from "./draw-figure.ts";
 import type { Panel } from "./panel.ts";
 
 export const COLUMNS = 3;
@@ -87,7 +87,9 @@ function chosen(panel: Panel, most: number, fabrics: View["fabrics"]): Chosen {
   if (first === undefined) throw new Error("A panel without a picture");
   const best = others.reduce((a, b) => (b.scale > a.scale * 1.35 ? b : a), first);
   if (pile || !busy) return { columns: from, ...best, pile };
-  const found = LARGER.map((factor) => best.scale * factor).map((scale): Chosen | null => {
+  const largest = fitted(figures, best.lines.length, widthOf(COLUMNS) - 2 * EDGE, TALLEST[3], Infinity).scale;
+  const scales = LARGER.map((factor) => best.scale * factor).filter((scale) => scale < largest);
+  const found = [...scales, largest].map((scale): Chosen | null => {
     const columns = ([1, 2, 3] as const).find(
       (each) =>
         each >= from &&
@@ -98,11 +100,7 @@ function chosen(panel: Panel, most: number, fabrics: View["fabrics"]): Chosen {
   });
   const possible = found.filter((each) => each !== null);
   const enough = possible.find(({ scale }) =>
-    figures.every(
-      (each) =>
-        drawFigure(each, { fabrics, idPrefix: "", x: 0, y: 0, across: scale, down: scale }).missing.length ===
-        0,
-    ),
+    figures.every((each) => hasRoom(each, { fabrics, idPrefix: "", x: 0, y: 0, across: scale, down: scale })),
   );
   return enough ?? possible.at(-1) ?? { columns: from, ...best, pile };
 }
@@ -187,7 +185,7 @@ function rowNodes(
       x += SIGN;
     }
     const y = top + (tallest - high) / 2;
-    nodes.push(...drawFigure(each, { ...view, x, y, across, down }).nodes);
+    nodes.push(...drawFigure(each, { ...view, x, y, across, down }));
     if (each.says !== "") {
       const need = Math.min(
         figures.length === 1 ? inner : Math.max(slots, wide + SIGN) - 2,
@@ -199,7 +197,7 @@ function rowNodes(
           each.says,
           {
             x: middle - need / 2,
-            y: top + tallest + (figures.some(({ cuts }) => cuts.length > 0) ? CUT_ROOM : 0) + 3,
+            y: y + high + (each.cuts.length > 0 ? CUT_ROOM : 0) + 3,
             width: need,
             height: SAYS,
           },

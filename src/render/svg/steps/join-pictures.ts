@@ -60,9 +60,10 @@ function pressing(round: Round, opened: Opened, work: JoinWork): PressedSeam[] {
 }
 
 /** How far parts are set apart: their allowances clear of each other, and a gap that grows with what is joined. */
-function gapOf(spots: readonly string[], work: JoinWork): number {
+function gapOf(spots: readonly string[], parts: number, work: JoinWork): number {
   const box = boundsOf(spots.flatMap((spot) => work.patches.get(spot)?.corners ?? []));
-  return 2 * work.seam + 0.1 * Math.max(box.right - box.x, box.bottom - box.y);
+  const extent = Math.max(box.right - box.x, box.bottom - box.y);
+  return 2 * work.seam + (0.1 * extent * 3) / Math.max(3, parts);
 }
 
 /** A pile of many strips: each lettered, close together, and the seams and their pressing beside it. */
@@ -101,7 +102,8 @@ function roundFigures(round: Round, work: JoinWork, ruler: Ruler): PanelDraft {
   const spots = names.flatMap((name) => work.parts.get(name) ?? []);
   const said = sayingOf(round);
   if (names.length > PILE) return { says: said, ...pileFigures(round, names, work) };
-  const opened = setApart(round.added, round.base, gapOf(spots, work), work);
+  const row = round.joins.length === 1 && round.joins[0]?.step.way !== "edge";
+  const opened = setApart(round.added, round.base, gapOf(spots, row ? names.length : 1, work), work);
   const at = (name: string): Corner => opened.shift.get(name) ?? [0, 0];
   const layers = names.flatMap((name) =>
     sewnTogether(work.parts.get(name) ?? [], work).map((layer) => movedBy(layer, ...at(name))),

@@ -86,7 +86,7 @@ export function sewFlips(
         says: STEP_WORDS.sewCutFold,
         figures: [
           figure(laid, { sewn: lines, cuts, lettered: false }),
-          figure(layers, { pressed, sign: "then" }),
+          figure(layers, { pressed, sign: "then", lettered: false }),
         ],
       },
     ];
