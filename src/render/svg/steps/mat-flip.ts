@@ -43,8 +43,10 @@ function placed(square: ClothLayer, corner: CornerName, across: number, along: n
   return { square: moved, line: lineThrough(...ends[corner]) };
 }
 
+/** Squares on neighbouring corners that overlap; those on opposite ones never reach each other's seam. */
 function overlap(a: ClothLayer, b: ClothLayer): boolean {
   const [p, q] = [boundsOf(a.corners), boundsOf(b.corners)];
+  if (Math.abs(p.x - q.x) > 1 && Math.abs(p.y - q.y) > 1) return false;
   return p.x < q.right - 1 && q.x < p.right - 1 && p.y < q.bottom - 1 && q.y < p.bottom - 1;
 }
 
