@@ -182,7 +182,7 @@ function both(
         says: STEP_WORDS.layRuleBoth,
         figures: [figure([over], { ruled: lines }), figure([under], { sign: "onto" })],
       },
-      { says: STEP_WORDS.sewBoth, figures: [figure(stack, { ruled: lines, sewn })] },
+      { says: STEP_WORDS.sewBothEach, figures: [figure(stack, { ruled: lines, sewn })] },
       {
         says: STEP_WORDS.cutQuarters,
         figures: [figure(stack, { sewn, cuts: [...crosswise, ...lines], lettered: false })],

@@ -45,3 +45,19 @@ export function unitOutlines(top: QuiltTop, making: Making): Map<number, UnitOut
   }
   return found;
 }
+
+/**
+ * The same of a row of triangles with three equal sides whose ends are trimmed once it is sewn: the part triangles at
+ * its ends are whole until then. Up and down by turns, the first standing on its base about the row's left edge.
+ */
+export function wholeTriangles(outline: UnitOutline): UnitOutline {
+  const half = outline.along / Math.sqrt(3);
+  const patches = outline.patches.map(({ spot }, k) => {
+    const [point, base] = k % 2 === 0 ? [0, outline.along] : [outline.along, 0];
+    const left: Corner = [(k - 1) * half, base];
+    const right: Corner = [(k + 1) * half, base];
+    const tip: Corner = [k * half, point];
+    return { spot, corners: k % 2 === 0 ? [tip, right, left] : [left, right, tip] };
+  });
+  return { ...outline, patches };
+}

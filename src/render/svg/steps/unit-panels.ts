@@ -17,7 +17,7 @@ import { segmentOf, setNamed, shapePanels, stripSetPanels } from "./mat-strips.t
 import type { Made, Panel, PanelDraft, PanelGroup } from "./panel.ts";
 import type { StepFabric } from "./step-fabric.ts";
 import { trianglePanels } from "./triangles.ts";
-import type { UnitOutline } from "./unit-outlines.ts";
+import { type UnitOutline, wholeTriangles } from "./unit-outlines.ts";
 import { STEP_WORDS } from "./words.ts";
 
 /** What the pictures of units are drawn from, besides their records. */
@@ -169,8 +169,10 @@ function heapPictures(
   of: StepsOf,
 ): { panels: Panel[]; finished: UnitPictures["finished"] } {
   const heap = unit.heaps[heapIndex];
-  const outline = of.outlines.get(index);
-  if (heap === undefined || outline === undefined) return { panels: [], finished: [] };
+  const finishedOutline = of.outlines.get(index);
+  if (heap === undefined || finishedOutline === undefined) return { panels: [], finished: [] };
+  const slanting = unit.stripSets.some(({ cut }) => cut === "triangle-60");
+  const outline = slanting ? wholeTriangles(finishedOutline) : finishedOutline;
   const work = joinWork(unit, heap, heapIndex, outline, of.seam);
   const panels: Panel[] = [];
   const joins: NumberedJoin[] = [];

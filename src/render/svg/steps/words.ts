@@ -18,6 +18,7 @@ export const STEP_WORDS = {
   layThird: "lay one on each corner still bare",
   layCorner: "rule the line, lay on the corner",
   sewBoth: "sew on both sides of the line",
+  sewBothEach: "sew on both sides of each line",
   sewBothCut: "sew on both sides of the line, cut on it",
   sewRound: "sew all round",
   sewCutFold: "sew on the line, cut outside it, fold out",
@@ -42,7 +43,7 @@ export const STEP_WORDS = {
   now: "now",
   measures: (size: string) => size,
   heap: (name: string, count: number) => `${name}: ${count}`,
-  spare: "over",
+  spare: "spare",
   segmentsFrom: (count: number, width: string) => `${count} segments, ${width} wide`,
   setsOf: (full: number, short: number) =>
     [
