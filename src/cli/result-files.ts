@@ -22,8 +22,10 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     planJson,
     wasteTable,
   } = await import("../index.ts");
-  const [{ drawBlocks, drawFabric, drawFoundation, drawSewing, drawTemplate, drawTop }, { bookPage }] =
-    await Promise.all([loadDrawings(), loadBook()]);
+  const [
+    { drawBlocks, drawFabric, drawFoundation, drawSewing, drawTemplate, drawTop, drawUnitSteps },
+    { bookPage },
+  ] = await Promise.all([loadDrawings(), loadBook()]);
   const drawings = plan.fabrics.map(
     (fabric, index) => [numbered("cut", index, fabric.name), drawFabric(plan, index)] as const,
   );
@@ -43,6 +45,8 @@ export async function resultFiles(plan: Plan): Promise<Files> {
         );
   const sewing =
     top === null || making === undefined ? [] : drawSewing(top, making, plan.fabrics, plan.ruler);
+  const steps =
+    top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler);
   return {
     "plan.json": planJson(plan),
     "book.html": bookPage(
@@ -57,6 +61,9 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     ...Object.fromEntries(blocks),
     ...Object.fromEntries(templates),
     ...Object.fromEntries(foundations),
+    ...Object.fromEntries(
+      steps.map((svg, i) => [steps.length === 1 ? "units.svg" : `units-${i + 1}.svg`, svg]),
+    ),
     ...Object.fromEntries(sewing.map(({ name, svg }) => [`${name}.svg`, svg])),
     "cuts.csv": cutsCsv(plan),
     "waste.txt": wasteTable(plan),

@@ -1,5 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
-import { drawSewing, type SewingDrawing } from "../svg/index.ts";
+import { drawSewing, drawUnitSteps, type SewingDrawing } from "../svg/index.ts";
 import { finishingWords } from "../text/finishing-words.ts";
 import { amountLines, onFoundationAndBlocks, unitLines } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
@@ -57,6 +57,10 @@ export function sewingSection(plan: Plan): Section | null {
     names.flatMap((name) =>
       drawn.filter((each) => each.name === name).map(({ svg }) => ({ kind: "picture", svg })),
     );
+  const unitSteps: Block[] = drawUnitSteps(top, making, plan.fabrics, plan.ruler).map((svg) => ({
+    kind: "picture",
+    svg,
+  }));
   const pressed: Block[] =
     pressing === null
       ? []
@@ -77,6 +81,7 @@ export function sewingSection(plan: Plan): Section | null {
       { kind: "text", text: bookWords.sewing.lead, tone: "lead" },
       { kind: "list", items: told.map(sentence) },
       ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups }]),
+      ...unitSteps,
       ...pictures("blocks", "assembly", "borders"),
       ...pressed,
     ],

@@ -5,4 +5,5 @@ export { type DrawnSheet, drawTemplate, drawTemplateSheets, onPaper } from "./dr
 export { drawTop, type TopOptions } from "./draw-top.ts";
 export { drawUnits } from "./draw-units.ts";
 export { drawSewing, type SewingDrawing } from "./making-drawings.ts";
+export { drawUnitSteps } from "./steps/draw-unit-steps.ts";
 export type { DrawnFabric } from "./textures.ts";

@@ -1,0 +1,239 @@
+import type { Ruler } from "../../../length/types.ts";
+import type { Making } from "../../../making/types.ts";
+import type { QuiltTop } from "../../../quilt/types.ts";
+import { toSvg } from "../canvas.ts";
+import { fabricList } from "../fabric-list.ts";
+import { PAGE_HEIGHT, PAGE_WIDTH } from "../frame.ts";
+import { onPaper } from "../paper.ts";
+import { QUILT_WORDS } from "../quilt-words.ts";
+import type { Scene, SceneNode } from "../scene.ts";
+import { textIn } from "../text.ts";
+import { cleanText, isolated, wrap } from "../text-fit.ts";
+import { fabricPatterns } from "../textures.ts";
+import { titleBlock } from "../title-block.ts";
+import { spokenSize } from "../words.ts";
+import { wrongPattern } from "./draw-figure.ts";
+import { BETWEEN, type LaidPanel, layPanel } from "./draw-panel.ts";
+import { keyNodes, type Signs } from "./key.ts";
+import type { Panel } from "./panel.ts";
+import type { StepFabric } from "./step-fabric.ts";
+import { settingPanels } from "./triangles.ts";
+import { unitOutlines } from "./unit-outlines.ts";
+import { unitPictures } from "./unit-panels.ts";
+import { STEP_WORDS } from "./words.ts";
+
+/** Longest side of a raw unit in its pictures: pieces are drawn to one scale as far as they fit. */
+const UNIT_SIDE = 128;
+/** No piece is drawn larger than this to the tick, so that small units keep their scale beside large ones. */
+const TITLE = 15;
+const HEADING = 16;
+
+interface Told {
+  title: string;
+  groups: { heading: string; panels: Panel[] }[];
+  /** Page units to a tick. */
+  most: number;
+}
+
+/** Blocks of a page that are never parted: a row of panels, with the title above it where it is the first. */
+interface Strip {
+  height: number;
+  draw(y: number, idPrefix: string): SceneNode[];
+}
+
+function rowsOf(panels: readonly LaidPanel[]): LaidPanel[][] {
+  const rows: LaidPanel[][] = [];
+  let used = PAGE_WIDTH + 1;
+  for (const panel of panels) {
+    if (used + panel.width > PAGE_WIDTH + 0.5) {
+      rows.push([panel]);
+      used = panel.width + BETWEEN;
+    } else {
+      rows.at(-1)?.push(panel);
+      used += panel.width + BETWEEN;
+    }
+  }
+  return rows;
+}
+
+function stripsOf(told: Told, fabrics: readonly StepFabric[]): Strip[] {
+  const lines = wrap(cleanText(told.title), PAGE_WIDTH, 11.5, 2, true);
+  return told.groups.flatMap(({ heading, panels }, g) => {
+    const laid = panels.map((panel) => layPanel(panel, told.most, fabrics));
+    return rowsOf(laid).map((row, r): Strip => {
+      const title = g === 0 && r === 0 ? lines : [];
+      const sub = r === 0 && heading !== "" ? heading : "";
+      const above = title.length * TITLE + (title.length > 0 ? 6 : 0) + (sub === "" ? 0 : HEADING);
+      const high = Math.max(...row.map(({ height }) => height));
+      return {
+        height: above + high + BETWEEN,
+        draw(y, idPrefix) {
+          const nodes: SceneNode[] = title.map((text, i) =>
+            textIn(
+              text,
+              { x: 0, y: y + i * TITLE, width: PAGE_WIDTH, height: TITLE },
+              { size: 11.5, bold: true },
+            ),
+          );
+          if (sub !== "")
+            nodes.push(
+              textIn(
+                sub,
+                { x: 0, y: y + above - HEADING, width: PAGE_WIDTH, height: HEADING - 3 },
+                { size: 10 },
+              ),
+            );
+          let x = 0;
+          for (const panel of row) {
+            nodes.push(...panel.draw(x, y + above, high, idPrefix));
+            x += panel.width + BETWEEN;
+          }
+          return nodes;
+        },
+      };
+    });
+  });
+}
+
+/** Letters of the bags that units take: the other triangles are those of the setting. */
+function ofUnits(making: Making): Set<string> {
+  return new Set(
+    making.units.flatMap(({ heaps }) =>
+      heaps.flatMap(({ patches }) => patches.flatMap(({ letters }) => letters)),
+    ),
+  );
+}
+
+/** What is told of every unit with steps, then of the setting triangles. */
+function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], ruler: Ruler): Told[] {
+  const outlines = unitOutlines(top, making);
+  const of = { seam: making.seam, fabrics, ruler, outlines };
+  const units = making.units.flatMap((unit, index): Told[] => {
+    const pictures = unitPictures(unit, index, of);
+    if (pictures === null) return [];
+    return [
+      {
+        title: STEP_WORDS.unit(unit.name, unit.text, unit.method, unit.units),
+        groups: pictures.groups,
+        most: UNIT_SIDE / Math.max(unit.raw.across, unit.raw.along),
+      },
+    ];
+  });
+  const known = ofUnits(making);
+  const setting = fabrics.flatMap((fabric) =>
+    fabric.pieces
+      .filter(({ letter, subcut }) => !known.has(letter) && subcut.endsWith("diagonal"))
+      .map(
+        (piece): Told => ({
+          title: STEP_WORDS.triangles(
+            `${piece.count} ${piece.letter}, ${isolated(fabric.name)}, ${spokenSize(piece.across, piece.along, ruler)}`,
+          ),
+          groups: [{ heading: "", panels: [{ number: "", ...settingPanels(piece, fabric) }] }],
+          most: UNIT_SIDE / Math.max(piece.across, piece.along),
+        }),
+      ),
+  );
+  return [...units, ...setting];
+}
+
+/** Which signs the pictures use. */
+function signsOf(told: readonly Told[], fabrics: readonly StepFabric[]): Signs {
+  const figures = told.flatMap(({ groups }) =>
+    groups.flatMap(({ panels }) => panels.flatMap((panel) => panel.figures)),
+  );
+  const layers = figures.flatMap((each) => each.layers);
+  const kindOf = (name: string) => fabrics.find((fabric) => fabric.name === name)?.print.kind;
+  const ways = new Set(layers.filter(({ up }) => up !== null).map(({ fabric }) => kindOf(fabric)));
+  return {
+    wrong: layers.some(({ side }) => side === "wrong"),
+    ruled: figures.some(({ ruled }) => ruled.length > 0),
+    sewn: figures.some(({ sewn }) => sewn.length > 0),
+    cut: figures.some(({ cuts }) => cuts.length > 0),
+    pressed: figures.some(({ pressed }) => pressed.length > 0),
+    oneWay: ways.has("one-way"),
+    twoWay: ways.has("two-way"),
+    stops: figures.some(({ stops }) => stops.length > 0),
+  };
+}
+
+/** How every unit is sewn, in pictures: one scene for each sheet, none where nothing is sewn from units. */
+export function unitStepsScenes(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly StepFabric[],
+  ruler: Ruler,
+): Scene[] {
+  const told = toldOf(top, making, fabrics, ruler);
+  if (told.length === 0) return [];
+  const name = cleanText(top.name);
+  const idOf = (page: number): string => `steps-${page + 1}-`;
+  const facts = [
+    { caption: "Units", value: String(making.units.filter(({ steps }) => steps.length > 0).length) },
+  ];
+  const used = new Set(
+    making.units.filter(({ steps }) => steps.length > 0).flatMap(({ fabrics: own }) => Object.values(own)),
+  );
+  const shown = signsOf(told, fabrics);
+  const headOf = (page: number, pages: number): { nodes: SceneNode[]; height: number } => {
+    const idPrefix = idOf(page);
+    const head = titleBlock({
+      over: STEP_WORDS.over,
+      name: STEP_WORDS.name(name, page + 1, pages),
+      colour: null,
+      facts: page === 0 ? facts : [],
+    });
+    if (page > 0) return head;
+    const list = fabricList(fabrics, used, {
+      idPrefix,
+      scale: 1,
+      heading: QUILT_WORDS.fabrics,
+      top: head.height,
+    });
+    const key = keyNodes({ fabrics, idPrefix }, shown, list.bottom);
+    return { nodes: [...head.nodes, ...list.nodes, ...key.nodes], height: key.bottom + 8 };
+  };
+  // The head of the first sheet is higher than the others'; how many sheets there are does not change them.
+  const heights = [headOf(0, 2).height, headOf(1, 2).height];
+  const strips = told.map((each) => stripsOf(each, fabrics));
+  const pages: { unit: number; strip: number; y: number }[][] = [[]];
+  let y = heights[0] ?? 0;
+  for (const [unit, own] of strips.entries()) {
+    for (const [strip, { height }] of own.entries()) {
+      if (y + height > PAGE_HEIGHT && (pages.at(-1)?.length ?? 0) > 0) {
+        pages.push([]);
+        y = heights[1] ?? 0;
+      }
+      pages.at(-1)?.push({ unit, strip, y });
+      y += height + (strip === own.length - 1 ? 10 : 0);
+    }
+  }
+  return pages.map((entries, page): Scene => {
+    const idPrefix = idOf(page);
+    const head = headOf(page, pages.length);
+    const nodes = [...head.nodes];
+    let bottom = head.height;
+    for (const entry of entries) {
+      const drawn = strips[entry.unit]?.[entry.strip];
+      if (drawn === undefined) continue;
+      nodes.push(...drawn.draw(entry.y, idPrefix));
+      bottom = entry.y + drawn.height;
+    }
+    return {
+      idPrefix,
+      title: `${STEP_WORDS.over}: ${STEP_WORDS.name(name, page + 1, pages.length)}`,
+      description: STEP_WORDS.description(new Set(entries.map(({ unit }) => unit)).size),
+      patterns: [...fabricPatterns(fabrics, 1), wrongPattern()],
+      ...onPaper(nodes, bottom),
+    };
+  });
+}
+
+/** The same as SVG documents, one for each sheet. */
+export function drawUnitSteps(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly StepFabric[],
+  ruler: Ruler,
+): string[] {
+  return unitStepsScenes(top, making, fabrics, ruler).map(toSvg);
+}

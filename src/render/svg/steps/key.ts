@@ -1,0 +1,88 @@
+import { INK, PAPER } from "../palette.ts";
+import type { Corner } from "../patches.ts";
+import { type Cell, section } from "../rows.ts";
+import { circle, type SceneNode } from "../scene.ts";
+import { textIn } from "../text.ts";
+import { clothNodes, cutNodes, pressNodes, printNodes, ruledNodes, sewnNodes } from "./draw-figure.ts";
+import { boxCorners } from "./geometry.ts";
+import type { StepFabric } from "./step-fabric.ts";
+import { STEP_WORDS } from "./words.ts";
+
+type Draw = (x: number, y: number) => SceneNode[];
+
+/** Which signs stand in the pictures; only those are explained. */
+export interface Signs {
+  wrong: boolean;
+  ruled: boolean;
+  sewn: boolean;
+  cut: boolean;
+  pressed: boolean;
+  oneWay: boolean;
+  twoWay: boolean;
+  stops: boolean;
+}
+
+/** What the signs of the pictures mean. */
+export function keyNodes(
+  view: { fabrics: readonly StepFabric[]; idPrefix: string },
+  shown: Signs,
+  top: number,
+): { nodes: SceneNode[]; bottom: number } {
+  const fabric = view.fabrics[0]?.name ?? "";
+  const swatch =
+    (side: "right" | "wrong"): Draw =>
+    (x, y) => [
+      clothNodes(
+        { corners: [], fabric, letter: "", role: "", up: null, side },
+        boxCorners({ x, y: y - 6.5, right: x + 28, bottom: y + 6.5 }),
+        view,
+      ),
+    ];
+  const over = (x: number, y: number): [Corner, Corner] => [
+    [x, y],
+    [x + 28, y],
+  ];
+  const print = (x: number, y: number, side: "right" | "wrong", twoWay: boolean): SceneNode[] =>
+    printNodes([x, y], 0, 7, INK, side, twoWay);
+  const { key } = STEP_WORDS;
+  const all: [boolean, string, Draw][] = [
+    [shown.wrong, key.right, swatch("right")],
+    [shown.wrong, key.wrong, swatch("wrong")],
+    [shown.ruled, key.ruled, (x, y) => ruledNodes(over(x, y))],
+    [shown.sewn, key.sewn, (x, y) => sewnNodes(over(x, y))],
+    [
+      shown.cut,
+      key.cut,
+      (x, y) =>
+        cutNodes([
+          [x + 5, y],
+          [x + 19, y],
+        ]),
+    ],
+    [shown.pressed, key.press, (x, y) => pressNodes([x + 12, y], [1, 0]).nodes],
+    [
+      shown.oneWay,
+      shown.wrong ? key.printBoth : key.print,
+      (x, y) => [
+        ...print(x + 7, y, "right", false),
+        ...(shown.wrong ? print(x + 21, y, "wrong", false) : []),
+      ],
+    ],
+    [shown.twoWay, key.twoWay, (x, y) => print(x + 14, y, "right", true)],
+    [shown.stops, key.stop, (x, y) => [circle(x + 14, y, 3, { fill: PAPER, stroke: INK, strokeWidth: 1.4 })]],
+  ];
+  const cells = all
+    .filter(([used]) => used)
+    .map(
+      ([, words, draw]): Cell =>
+        (box) => [
+          ...draw(box.x + 2, box.y + box.height / 2),
+          textIn(
+            words,
+            { x: box.x + 40, y: box.y, width: box.width - 40, height: box.height },
+            { size: 9.5 },
+          ),
+        ],
+    );
+  return section(key.heading, cells, { columns: 4, cellHeight: 20, top });
+}
