@@ -3,6 +3,9 @@ import type { Ticks } from "../length/types.ts";
 import type { PatchPlace } from "../quilt/types.ts";
 import type { Finishing, QuiltingThread, ThreadEstimate } from "./finishing-types.ts";
 import type { FoundationMaking } from "./foundation-types.ts";
+import type { BlockKind, UnitPressing } from "./kind-types.ts";
+
+export type { BlockKind, UnitPressing } from "./kind-types.ts";
 
 export type * from "./finishing-types.ts";
 
@@ -265,41 +268,6 @@ export interface BlockMaking {
   count: number;
   /** By unit of the design; null where nothing makes it. */
   units: (UnitInPlace | null)[];
-}
-
-/**
- * One heap of finished blocks: of one design, out of the same units, pressed alike. Its name is the only one such a
- * block has.
- */
-export interface BlockKind {
-  /** The block's name, numbered where its design has several kinds: `pin 2`. */
-  name: string;
-  /** The number in it; 0 where its design has one kind only. */
-  number: number;
-  /** Index into `Making.blocks`. */
-  making: number;
-  variant: BlockPressing["variant"];
-  count: number;
-}
-
-/**
- * How the seams inside the units of one record are pressed where the pressing of the blocks decides it; as the unit
- * lies at turn 0.
- */
-export interface UnitPressing {
-  /** Index into `Making.units`. */
-  unit: number;
-  /** One where all are pressed alike; else each for the kinds of block (indices into `kinds`) that take them. */
-  ways: {
-    kinds: number[];
-    count: number;
-    /** What is sewn first: rows, joined one below another, or columns, joined side by side. */
-    lines: "rows" | "columns";
-    /** In each line the presses of its seams, from its start; empty where a line is one patch. */
-    inner: Press[][];
-    /** Of the seams between the lines, in order. */
-    between: Press[];
-  }[];
 }
 
 export interface Making {

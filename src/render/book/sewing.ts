@@ -48,7 +48,8 @@ export function sewingSection(plan: Plan): Section | null {
   const { making, top } = plan;
   if (making === undefined || top === null) return null;
   const { pressing } = making;
-  const told = amountLines(making, plan);
+  // Thread is told where it is bought.
+  const told = amountLines(making, plan).slice(0, 2);
   const parts = [unitLines, onFoundationAndBlocks, topLines, borderLines];
   const lines = parts.flatMap((told) => [...told(making, plan), ""]);
   const groups = stepGroups(lines, "sewing");
