@@ -16,7 +16,7 @@ const HOLDS: Readonly<Record<PartRole, readonly PartRole[]>> = {
 };
 
 /** Parts that may hold a single part filling them; others would be cut by no cut. */
-const MAY_HOLD_ONE: readonly PartRole[] = ["stock", "strip", "band", "rest"];
+const MAY_HOLD_ONE: readonly PartRole[] = ["stock", "band-section", "strip", "band", "rest"];
 
 /** What waste within a part is called. */
 const WASTE_WITHIN: Readonly<Partial<Record<PartRole, WasteCause>>> = {

@@ -24,6 +24,27 @@ export interface Filling {
   sheet?: { index: number; transposed: boolean; strips: Filling[] };
 }
 
+/**
+ * Strips of a narrower run, so much length of which may be used at no further cost. It may be made longer, up to one of
+ * `ends` (ascending, all beyond `length`), which takes as much of the roll.
+ */
+export interface RestLevels {
+  /** Levels from `first` up to but not including `end`. */
+  first: number;
+  end: number;
+  length: number;
+  ends: readonly number[];
+  /** No strip higher than this is listed. */
+  listedTo: number;
+  /** Rests that are alike have one number. */
+  twin: number;
+}
+
+/** First level of whole sheets. */
+export function firstSheet({ stripLevels, rests = [] }: Pick<StripOracle, "stripLevels" | "rests">): number {
+  return rests.at(-1)?.end ?? stripLevels;
+}
+
 /** What a filling must be worth at some prices to be of use. */
 export interface ValueFloor {
   prices: Float64Array;
@@ -58,8 +79,13 @@ export interface StripOracle {
    * one more of it would count for in length (a nominal figure that no bound rests on).
    */
   readonly heights: readonly number[];
-  /** The first so many levels are strips of the roll; levels after them are whole sheets. */
+  /**
+   * The first so many levels are strips of the roll; after them come the strips of every rest in turn, then whole
+   * sheets.
+   */
   readonly stripLevels: number;
+  /** Widths beside something on the roll that may be cut into strips of their own; absent without such. */
+  readonly rests?: readonly RestLevels[];
   /** Table cells that one question about a sheet takes, about, all sheets together; absent without sheets. */
   readonly sheetCells?: number;
   /** Strips higher than this are not listed; Infinity when every useful height is. */

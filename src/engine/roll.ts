@@ -6,7 +6,7 @@ import { greedyStrips } from "./greedy.ts";
 import { heightMemory, searchHeights } from "./heights.ts";
 import { createMaster, type Master } from "./master.ts";
 import { metered } from "./metered.ts";
-import { countKinds, type Filling, type StripOracle } from "./oracle.ts";
+import { countKinds, type Filling, firstSheet, type RestLevels, type StripOracle } from "./oracle.ts";
 import { jointOracle } from "./oracle-joint.ts";
 import { type SheetSize, sheetOracle } from "./oracle-sheet.ts";
 import { oracleForThree } from "./oracle-three.ts";
@@ -21,7 +21,9 @@ import type { CuttingStyle, SearchStats } from "./types.ts";
 /** The least length of strips of one run that holds every kind, and how far it is proved. */
 export interface RollAnswer {
   strips: StripCount[];
+  /** Infinity when no plan was found. */
   length: number;
+  /** Infinity when there is none: proved. */
   lower: number;
   boundKind: "area" | "dual" | "exhausted";
 }
@@ -41,6 +43,8 @@ export interface RollQuestion {
   small?: boolean;
   /** Sheets already on the table, to be used before the roll. */
   given: readonly GivenSheet[];
+  /** Widths beside something on the roll, each so long: cut into strips at no further cost. Default: none. */
+  rests?: readonly Rest[];
   report(length: number, lower: number): void;
 }
 
@@ -48,6 +52,14 @@ export interface RollQuestion {
 export interface GivenSheet {
   sheet: SheetSize;
   count: number;
+}
+
+/** The width that remains beside bands, and how long it is. */
+export interface Rest {
+  across: number;
+  along: number;
+  /** It may be made as long as one of these (ascending, all beyond `along`), which takes as much of the roll. */
+  ends: readonly number[];
 }
 
 export function makeOracle(
@@ -69,9 +81,9 @@ export function lengthOf(strips: readonly StripCount[], bands: readonly { along:
 
 /** Solves the roll problem. Every kind must fit the run in some lie (the caller has checked). */
 export function solveRoll(question: RollQuestion): RollAnswer {
-  const { run } = question;
+  const { run, rests = [] } = question;
   // A fixed size as wide as the run can share its strip with nothing: it is set aside and added back.
-  const alone = question.given.length === 0;
+  const alone = question.given.length === 0 && rests.length === 0;
   const fills = (kind: Kind) =>
     kind.lies.length === 1 &&
     kind.lies[0]!.width === run &&
@@ -107,6 +119,11 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   };
 }
 
+/** Some lie of the kind fits the sheet. */
+export function canHold(sheet: SheetSize, { lies }: Pick<Kind, "lies">): boolean {
+  return lies.some((lie) => mayHold(sheet, lie));
+}
+
 function mayHold(sheet: SheetSize, lie: { width: number; height: number }): boolean {
   if (lie.width <= sheet.across && lie.height <= sheet.along) return true;
   return sheet.firstCut === "either" && lie.height <= sheet.across && lie.width <= sheet.along;
@@ -134,21 +151,25 @@ function fullStrip(kind: Kind, index: number, kinds: number): Filling {
 }
 
 function solveScaled(question: RollQuestion): RollAnswer {
-  const { kinds, run, clock, solver, stats, enough, ceiling, given } = question;
+  const { kinds, run, clock, solver, stats, enough, ceiling, given, rests = [] } = question;
   const demand = kinds.map((kind) => kind.demand);
   if (kinds.length === 0) return { strips: [], length: 0, lower: 0, boundKind: "area" };
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   // Where heights stand for something else, the lies of a kind may differ in area.
   const areaOf = ({ lies }: Kind) => Math.min(...lies.map(({ width, height }) => width * height));
   const area = kinds.reduce((sum, kind) => sum + areaOf(kind) * kind.demand, 0);
-  const lent = given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0);
+  const lent =
+    given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0) +
+    rests.reduce((sum, rest) => sum + rest.across * rest.along, 0);
+  const onRoll = kinds.map(asOnRoll);
   const areaBound = Math.max(0, Math.ceil((area - lent) / run));
   let best = firstStrips(question, frames, demand, areaBound);
-  let length = best === null ? Infinity : lengthOf(best);
+  const taken = (strips: readonly StripCount[]) => lengthOf(strips) + overhang(strips, rests, given.length);
+  let length = best === null ? Infinity : taken(best);
   let lower = areaBound;
   let boundKind: RollAnswer["boundKind"] = "area";
   const raise = (value: number, kind: RollAnswer["boundKind"]) => {
-    if (value <= lower) return;
+    if (value <= lower || unlisted) return;
     lower = Math.min(value, length);
     boundKind = kind;
     question.report(length, lower);
@@ -158,26 +179,38 @@ function solveScaled(question: RollQuestion): RollAnswer {
     length <= lower || (enough !== null && length <= enough) || (ceiling !== null && lower > ceiling);
   if (done()) return answer();
   const longest = Number.isFinite(length) ? length : safeLength(question, demand);
+  if (!sheetsHold(question, demand))
+    return { strips: [], length: Infinity, lower: Infinity, boundKind: "dual" };
   const joint = jointOracle(
     kinds,
-    makeOracle(question.style, kinds, run, longest),
+    makeOracle(question.style, onRoll, run, longest),
     given.map(({ sheet }, index) => ({
       oracle: sheetOracle(question.style, frames, sheet, index),
       height: Math.max(1, Math.round((sheet.across * sheet.along) / run)),
     })),
+    rests.map(({ across, along, ends }) => ({
+      oracle: makeOracle(question.style, onRoll, across, ends.at(-1) ?? along),
+      length: along,
+      ends,
+    })),
   );
   const oracle = metered(joint, clock);
-  const vector = oracle.heights.map((_, level) => given[level - oracle.stripLevels]?.count ?? 0);
+  // Where not every strip of a rest could be listed, only the area says what it can hold.
+  const unlisted =
+    joint.rests?.some(({ listedTo, length, ends }) => listedTo < (ends.at(-1) ?? length)) === true;
+  const sheetsFrom = firstSheet(oracle);
+  const vector = oracle.heights.map((_, level) => given[level - sheetsFrom]?.count ?? 0);
   const master = createMaster(oracle, demand, solver);
   const offer = (strips: StripCount[] | null) => {
     if (strips === null) return;
-    const exact = dropSurplus(frames, demand, strips);
-    const total = lengthOf(exact);
+    const exact = dropSurplus(frames, demand, onRests(oracle, strips, given.length));
+    const total = taken(exact);
     if (total >= length) return;
     best = exact;
     length = total;
     question.report(length, lower);
   };
+  const isPart = given.length > 0 || rests.length > 0;
   const small = (budget: number) => (wanted: readonly number[]) =>
     solvePart(question, wanted, Math.min(budget, clock.left()));
   try {
@@ -194,11 +227,11 @@ function solveScaled(question: RollQuestion): RollAnswer {
       raise(found.lower, "exhausted");
       return done() || !found.open;
     };
-    if (given.length > 0 || !Number.isFinite(length))
+    if (isPart || !Number.isFinite(length))
       offer(poolProgram(master, vector, solver, Math.min(300, clock.left())));
     /** Decides everything below the present plan at once, as long as few enough fillings can matter. */
     const program = (until: Clock): boolean => {
-      while (given.length === 0 && Number.isFinite(length) && !done() && !until.expired()) {
+      while (!isPart && Number.isFinite(length) && !done() && !until.expired()) {
         const found = programOverAll(master, root.cut, length, solver, until, stats);
         if (found.answer === "unknown") return false;
         if (found.answer === "none") raise(length, "exhausted");
@@ -226,7 +259,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
       if (best === null || done()) return;
       offer(rebuildStrips(best, kinds.length, small(each), lower, REBUILD_ROUNDS, () => until.expired()));
     };
-    const isSmall = question.small === true || given.length > 0;
+    const isSmall = question.small === true || isPart;
     if (!isSmall && stripsIn(master, root.values) >= MANY_STRIPS) {
       // With many copies the rounding loses next to nothing, and lengths are too many to decide one by one.
       roundDown(vast ? 200 : 1000);
@@ -310,6 +343,7 @@ function solvePart(question: RollQuestion, wanted: readonly number[], budget: nu
     kinds: question.kinds.map((kind, k) => ({ ...kind, demand: wanted[k]! })),
     clock,
     given: [],
+    rests: [],
     enough: null,
     ceiling: null,
     small: true,
@@ -339,7 +373,7 @@ function firstStrips(
     return Number.isFinite(two.length) ? two.strips : null;
   }
   const strips = greedyStrips(
-    oracleForTwo(kinds, run),
+    oracleForTwo(kinds.map(asOnRoll), run),
     demand,
     areaPrices(kinds, demand, run, areaBound),
     [],
@@ -357,12 +391,90 @@ function areaPrices(
   return wholePrices(areas, demand, length).prices;
 }
 
+/** False when the sheets given cannot hold, even in fractions, what nothing else can: proved in whole numbers. */
+function sheetsHold(
+  { kinds, run, style, given, rests = [], solver, clock }: RollQuestion,
+  demand: readonly number[],
+): boolean {
+  const widest = Math.max(run, ...rests.map(({ across }) => across));
+  const only = kinds.map((kind, k) =>
+    asOnRoll(kind).lies.some(({ width }) => width <= widest) ? 0 : demand[k]!,
+  );
+  if (only.every((count) => count === 0)) return true;
+  const held = kinds.filter((_, k) => only[k]! > 0);
+  if (held.some((kind) => !given.some(({ sheet }) => canHold(sheet, kind)))) return false;
+  const frames: Frames = { upright: held, transposed: transposeKinds(held) };
+  const sheets = given.map(({ sheet }, index) => ({
+    oracle: sheetOracle(style, frames, sheet, index),
+    height: 1,
+  }));
+  const oracle = metered(jointOracle(held, null, sheets), clock);
+  const master = createMaster(
+    oracle,
+    only.filter((count) => count > 0),
+    solver,
+  );
+  try {
+    return (
+      master.testVector(
+        given.map(({ count }) => count),
+        () => clock.expired(),
+      ).cut === null
+    );
+  } finally {
+    master.dispose();
+  }
+}
+
 /** A length that surely holds every kind the roll can take, when some fit only a sheet. */
 function safeLength({ kinds, run }: RollQuestion, demand: readonly number[]): number {
-  const fitting = kinds.map((kind) => kind.lies.some((lie) => lie.width <= run));
+  const fitting = kinds.map((kind) => asOnRoll(kind).lies.some((lie) => lie.width <= run));
   const wanted = demand.map((count, k) => (fitting[k] ? count : 0));
-  const strips = greedyStrips(oracleForTwo(kinds, run), wanted, areaPrices(kinds, demand, run, 1), []);
+  const strips = greedyStrips(
+    oracleForTwo(kinds.map(asOnRoll), run),
+    wanted,
+    areaPrices(kinds, demand, run, 1),
+    [],
+  );
   return 1 + lengthOf(strips ?? []);
+}
+
+/** What strips of the roll may hold: an item that belongs in bands lies in none. */
+export function asOnRoll(kind: Kind): Kind {
+  return kind.place === "bands" ? { ...kind, lies: [] } : kind;
+}
+
+/** Strips of every rest gathered to one filling of it, numbered after the `sheets` given. */
+function onRests(oracle: StripOracle, strips: readonly StripCount[], sheets: number): StripCount[] {
+  const { rests = [] } = oracle;
+  if (rests.length === 0) return [...strips];
+  const inRest = ({ filling }: StripCount, rest: RestLevels) =>
+    filling.level >= rest.first && filling.level < rest.end;
+  const others = strips.filter((strip) => !rests.some((rest) => inRest(strip, rest)));
+  const gathered = rests.flatMap((rest, r): StripCount[] => {
+    const held = strips.filter((strip) => inRest(strip, rest));
+    if (held.length === 0) return [];
+    const counts = oracle.kinds.map((_, k) =>
+      held.reduce((sum, { filling, count }) => sum + filling.counts[k]! * count, 0),
+    );
+    const list = held.flatMap(({ filling, count }) => Array.from({ length: count }, () => filling));
+    const sheet = { index: sheets + r, transposed: false, strips: list };
+    return [{ filling: { level: -1, height: 0, counts, segments: [], sheet }, count: 1 }];
+  });
+  return [...others, ...gathered];
+}
+
+/** Length of the strips on one sheet or rest. */
+export function lengthOn(strips: readonly StripCount[], index: number): number {
+  return strips.reduce((sum, { filling: { sheet } }) => {
+    if (sheet?.index !== index) return sum;
+    return sum + sheet.strips.reduce((length, { height }) => length + height, 0);
+  }, 0);
+}
+
+/** How much longer the rests are made than they are. */
+function overhang(strips: readonly StripCount[], rests: readonly Rest[], sheets: number): number {
+  return rests.reduce((sum, { along }, r) => sum + Math.max(0, lengthOn(strips, sheets + r) - along), 0);
 }
 
 /** The best whole-number use of the fillings found so far. */
@@ -373,19 +485,36 @@ function poolProgram(
   milliseconds: number,
 ): StripCount[] | null {
   const { pool, demand, oracle } = master;
+  const sheetsFrom = firstSheet(oracle);
   const rows = coverRows(
     pool.map((filling) => filling.counts),
     demand,
   );
   if (rows === null) return null;
-  const program: IntegerProgram = {
+  const program = {
     costs: pool.map((filling) => (filling.level < oracle.stripLevels ? filling.height : 0)),
     lower: pool.map(() => 0),
-    upper: pool.map((filling) => (filling.level < oracle.stripLevels ? Infinity : given[filling.level]!)),
+    upper: pool.map((filling) => (filling.level < sheetsFrom ? Infinity : given[filling.level]!)),
     whole: pool.map(() => true),
     rows,
-  };
-  for (let level = oracle.stripLevels; level < oracle.heights.length; level++) {
+  } satisfies IntegerProgram;
+  for (const { first, end, length, ends } of oracle.rests ?? []) {
+    const columns = pool.flatMap(({ level }, p) => (level >= first && level < end ? [p] : []));
+    const values = columns.map((p) => pool[p]!.height);
+    // What the strips take beyond the rest is a length of its own.
+    const beyond = program.costs.length;
+    program.costs.push(1);
+    program.lower.push(0);
+    program.upper.push(Math.max(0, (ends.at(-1) ?? 0) - length));
+    program.whole.push(false);
+    program.rows.push({
+      lower: -Infinity,
+      upper: length,
+      columns: [...columns, beyond],
+      values: [...values, -1],
+    });
+  }
+  for (let level = sheetsFrom; level < oracle.heights.length; level++) {
     const columns = pool.flatMap((filling, p) => (filling.level === level ? [p] : []));
     program.rows.push({ lower: -Infinity, upper: given[level]!, columns, values: columns.map(() => 1) });
   }

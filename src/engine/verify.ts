@@ -152,7 +152,8 @@ function checkSegment(
     const width = swap ? item.along : item.across;
     stacked += (swap ? item.across : item.along) * use.count;
     rows += use.count;
-    const exact = problem.style === "strips-2";
+    // A band is as wide as its widest item; narrower ones are trimmed.
+    const exact = problem.style === "strips-2" && place === "strips";
     if (exact ? width !== segment.across : width > segment.across)
       faults.push(`item ${use.item} is ${width} wide in a segment of ${segment.across}`);
     cut[use.item]! += use.count * segment.count * times;

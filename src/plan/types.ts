@@ -39,7 +39,7 @@ export type PartRole =
  *                    ── waste (strip end)
  *           ── uncut-end (waste)
  *
- * A strip, band or rest may hold a single part that fills it; every other inner part has two or more.
+ * A strip, band, rest or band section may hold a single part that fills it; every other inner part has two or more.
  * Waste has the role that says where it lies: `straightening`, `uncut-end`, or `waste`.
  */
 export interface Part {

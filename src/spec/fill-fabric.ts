@@ -1,6 +1,7 @@
 import { mixUnpriced } from "../diagnostics/cloth.ts";
 import {
   clothTooMuch,
+  fullWidthLengthwise,
   labelRepeated,
   lengthOffMarks,
   lengthRoundedUp,
@@ -168,6 +169,8 @@ function fillPiece(
   if (!onMark(across, ruler) || !onMark(along, ruler)) {
     diagnostics.push(lengthOffMarks(where, name, shown, formatLength(ruler.mark, ruler)));
   }
+  const cut = piece.cut ?? "strips";
+  if (size.fullWidth && cut === "lengthwise") diagnostics.push(fullWidthLengthwise(where, name, shown));
   return {
     label: piece.label,
     across,
@@ -175,7 +178,7 @@ function fillPiece(
     fullWidth: size.fullWidth,
     count: piece.count,
     turn: piece.turn ?? (print.kind === "none" ? "free" : "fixed"),
-    cut: piece.cut ?? "strips",
+    cut: size.fullWidth ? "strips" : cut,
     join: piece.join ?? "no",
     note: piece.note,
     at,

@@ -79,6 +79,27 @@ export function randomBandRoll(seed: number, shape: ProblemShape): PackingProble
   return { ...problem, items };
 }
 
+/** A roll with bands, and a few sheets beside it that cost nothing or little. */
+export function randomBandRollAndSheets(seed: number, shape: ProblemShape): PackingProblem {
+  const problem = randomBandRoll(seed, shape);
+  const dice = new Dice(seed ^ 0x2545f491);
+  const width = problem.roll!.width;
+  const priced = dice.chance(1, 3);
+  const sheets = Array.from({ length: dice.between(1, 2) }, (): SheetStock => {
+    const across = dice.between(1, width);
+    const along = dice.between(Math.ceil(width / 2), 2 * width);
+    const firstCut = dice.chance(1, 4) ? "none" : dice.chance(1, 2) ? "across" : "either";
+    return {
+      across,
+      along,
+      available: dice.between(1, 2),
+      cost: priced ? dice.between(0, width) : 0,
+      firstCut,
+    };
+  });
+  return { ...problem, sheets };
+}
+
 /** Sheets of up to three kinds with costs; enough of the biggest for everything that fits at all. */
 export function randomSheets(seed: number, shape: ProblemShape): PackingProblem {
   const dice = new Dice(seed);
