@@ -2,7 +2,7 @@ import { createMaster } from "./master.ts";
 import { metered } from "./metered.ts";
 import { sheetOracle } from "./oracle-sheet.ts";
 import { wholePrices } from "./prices.ts";
-import { type Kind, transposeKinds } from "./reduce.ts";
+import { areaOfOne, fitsRun, type Kind, transposeKinds } from "./reduce.ts";
 import { asOnRoll, canHold, makeOracle, type Rest, type RollQuestion } from "./roll.ts";
 
 /** Most table cells for all widths together. */
@@ -39,7 +39,7 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
     const known = oracles.get(width);
     if (known !== undefined) return known;
     const onRoll = wanted.map(asOnRoll);
-    const fits = onRoll.some((kind) => kind.lies.some((lie) => lie.width <= width && lie.height <= limit));
+    const fits = onRoll.some((kind) => fitsRun(kind, width));
     const made = fits ? metered(makeOracle(style, onRoll, width, limit), clock) : null;
     oracles.set(width, made);
     return made;
@@ -83,10 +83,10 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
     return { prices, tableAt, lent };
   };
 
-  const area = wanted.map(({ lies }) => (lies[0]!.width * lies[0]!.height) / run);
+  const area = wanted.map((kind) => areaOfOne(kind) / run);
   const priced = [pricing(wholePrices(area, caps, limit).prices)];
   const strips = wanted.filter((kind) => kind.place !== "bands");
-  const fit = strips.every(({ lies }) => lies.some(({ width, height }) => width <= run && height <= limit));
+  const fit = strips.every((kind) => fitsRun(kind, run));
   if (strips.length > 0 && fit) {
     const whole = metered(makeOracle(style, strips, run, limit), clock);
     const master = createMaster(

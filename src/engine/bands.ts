@@ -9,7 +9,7 @@ import {
   nothingBanded,
   oneGroupEach,
 } from "./plain-bands.ts";
-import type { Kind } from "./reduce.ts";
+import { areaOfOne, type Kind } from "./reduce.ts";
 import { restEnds } from "./rest-ends.ts";
 import { canHold, type GivenSheet, lengthOn, type Rest, type RollQuestion, solveRoll } from "./roll.ts";
 
@@ -144,7 +144,7 @@ function areaBound(kinds: readonly Kind[], run: number, given: readonly GivenShe
 }
 
 function areaOf(kinds: readonly Kind[]): number {
-  return kinds.reduce((sum, kind) => sum + kind.lies[0]!.width * kind.lies[0]!.height * kind.demand, 0);
+  return kinds.reduce((sum, kind) => sum + areaOfOne(kind) * kind.demand, 0);
 }
 
 /** Groups of one size leave the same rests, whatever bands are in them. */

@@ -109,5 +109,10 @@ export function fitTo(filling: Filling, caps: readonly number[]): Filling {
       }),
     }))
     .filter((segment) => segment.stack.length > 0);
-  return { ...filling, counts, segments };
+  const { end } = filling;
+  // Of the end of a strip no more counts than its run still wants.
+  if (end !== undefined) counts[end.kind] = Math.min(filling.counts[end.kind]!, caps[end.kind]!);
+  if (end === undefined || counts[end.kind]! > 0) return { ...filling, counts, segments };
+  const { end: _, ...bare } = filling;
+  return { ...bare, counts, segments };
 }

@@ -1,5 +1,6 @@
 import type { Filling, StripOracle } from "./oracle.ts";
 import { ceilMulDiv, type WholePrices, wholePrices } from "./prices.ts";
+import { areaOfOne } from "./reduce.ts";
 import { restHolds } from "./rest-lengths.ts";
 import type { LinearModel, Solver } from "./solver/types.ts";
 
@@ -280,5 +281,5 @@ function spread(levels: readonly number[], most: number): number[] {
 
 /** Prices by area, when the linear program gives none. */
 function areaPrices(oracle: StripOracle): number[] {
-  return oracle.kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / oracle.run);
+  return oracle.kinds.map((kind) => areaOfOne(kind) / oracle.run);
 }

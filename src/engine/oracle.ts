@@ -1,4 +1,4 @@
-import type { Kind } from "./reduce.ts";
+import { givenByEnd, type Kind } from "./reduce.ts";
 
 /** A piece of a strip as wide as its widest item: what the first cut across the strip frees. */
 export interface Segment {
@@ -20,6 +20,8 @@ export interface Filling {
   /** Copies of every kind it holds. */
   counts: number[];
   segments: Segment[];
+  /** What is left of the strip, joined into a run: its kind, and how long it is. */
+  end?: { kind: number; length: number };
   /** On a sheet: which of the sheets offered, its strips and the way they run; `segments` is then empty. */
   sheet?: { index: number; transposed: boolean; strips: Filling[] };
 }
@@ -132,12 +134,18 @@ export function plainStarters(oracle: StripOracle, caps: readonly number[]): Fil
   return oracle.kinds.flatMap((kind, k) => {
     const only = new Float64Array(oracle.kinds.length);
     only[k] = 1;
-    return kind.lies
-      .filter((lie) => lie.width <= oracle.run)
-      .map((lie) => oracle.heights.indexOf(lie.height))
+    const heights = kind.lies.filter((lie) => lie.width <= oracle.run).map(({ height }) => height);
+    return [...heights, ...(kind.run === undefined ? [] : [kind.run.height])]
+      .map((height) => oracle.heights.indexOf(height))
       .filter((level) => level >= 0)
       .map((level) => oracle.filling(level, only, caps));
   });
+}
+
+/** What the end of a strip gives to its run. */
+export function endGives(kinds: readonly Kind[], { kind, length }: NonNullable<Filling["end"]>): number {
+  const { run } = kinds[kind]!;
+  return run === undefined ? 0 : givenByEnd(run, length);
 }
 
 /** Counts of every kind in some segments. */

@@ -1,4 +1,5 @@
 import { normalPositions } from "./positions.ts";
+import { fitsRun } from "./reduce.ts";
 import type { Rest, RollQuestion } from "./roll.ts";
 
 /** Ends of strips farther than this beyond a band are not listed: there would be too many. */
@@ -19,9 +20,10 @@ export function restEnds({ kinds, style }: Pick<RollQuestion, "kinds" | "style">
     const key = `${across}x${along}`;
     const before = known.get(key);
     if (before !== undefined) return before;
-    const heights = strips.flatMap(({ lies }) =>
-      lies.filter((lie) => lie.width <= across).map(({ height }) => height),
-    );
+    const heights = strips.flatMap(({ lies, run }) => {
+      if (run !== undefined) return fitsRun({ lies, run }, across) ? [run.height] : [];
+      return lies.filter((lie) => lie.width <= across).map(({ height }) => height);
+    });
     const highest = Math.max(0, ...heights);
     const wanted = Math.min(limit, along + (style === "strips-3" && highest > 0 ? limit : highest));
     const farthest = Math.min(wanted, along + Math.max(highest, FARTHEST));

@@ -13,7 +13,7 @@ import { oracleForThree } from "./oracle-three.ts";
 import { oracleForTwo } from "./oracle-two.ts";
 import { wholePrices } from "./prices.ts";
 import { rebuildStrips, wholePart } from "./rebuild.ts";
-import { gcd, type Kind, transposeKinds } from "./reduce.ts";
+import { areaOfOne, fitsRun, gcd, type Kind, transposeKinds } from "./reduce.ts";
 import type { IntegerProgram, Solver } from "./solver/types.ts";
 import { searchTiers } from "./tier-tree.ts";
 import type { CuttingStyle, SearchStats } from "./types.ts";
@@ -90,13 +90,17 @@ export function solveRoll(question: RollQuestion): RollAnswer {
     !question.given.some(({ sheet }) => mayHold(sheet, kind.lies[0]!));
   const set = question.kinds.filter(fills);
   const others = question.kinds.filter((kind) => !fills(kind));
-  const step = alone ? others.flatMap((kind) => kind.lies.map((lie) => lie.height)).reduce(gcd, 0) || 1 : 1;
+  const heights = others.flatMap(({ lies, run: joined }) =>
+    joined === undefined ? lies.map(({ height }) => height) : [joined.height],
+  );
+  const step = alone ? heights.reduce(gcd, 0) || 1 : 1;
   const setLength = set.reduce((sum, kind) => sum + kind.lies[0]!.height * kind.demand, 0);
   const inner = solveScaled({
     ...question,
     kinds: others.map((kind) => ({
       ...kind,
       lies: kind.lies.map((lie) => ({ ...lie, height: lie.height / step })),
+      ...(kind.run === undefined ? {} : { run: { ...kind.run, height: kind.run.height / step } }),
     })),
     enough: question.enough === null ? null : Math.floor((question.enough - setLength) / step),
     ceiling: question.ceiling === null ? null : Math.floor((question.ceiling - setLength) / step),
@@ -119,8 +123,9 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   };
 }
 
-/** Some lie of the kind fits the sheet. */
-export function canHold(sheet: SheetSize, { lies }: Pick<Kind, "lies">): boolean {
+/** Some lie of the kind fits the sheet, or a strip of the run. */
+export function canHold(sheet: SheetSize, { lies, run }: Pick<Kind, "lies" | "run">): boolean {
+  if (run !== undefined) return run.height <= sheet.along && fitsRun({ lies, run }, sheet.across);
   return lies.some((lie) => mayHold(sheet, lie));
 }
 
@@ -135,12 +140,13 @@ function renumber(filling: Filling, indexOf: readonly number[], kinds: number, s
     width: segment.width,
     stack: segment.stack.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
   }));
-  if (filling.sheet === undefined)
-    return { level: -1, height: filling.height * step, counts: countKinds(segments, kinds), segments };
   const counts = new Array<number>(kinds).fill(0);
   filling.counts.forEach((copies, k) => {
     counts[indexOf[k]!] = copies;
   });
+  const end = filling.end === undefined ? {} : { end: { ...filling.end, kind: indexOf[filling.end.kind]! } };
+  if (filling.sheet === undefined)
+    return { level: -1, height: filling.height * step, counts, segments, ...end };
   const strips = filling.sheet.strips.map((strip) => renumber(strip, indexOf, kinds, 1));
   return { level: -1, height: filling.height, counts, segments, sheet: { ...filling.sheet, strips } };
 }
@@ -156,8 +162,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
   if (kinds.length === 0) return { strips: [], length: 0, lower: 0, boundKind: "area" };
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   // Where heights stand for something else, the lies of a kind may differ in area.
-  const areaOf = ({ lies }: Kind) => Math.min(...lies.map(({ width, height }) => width * height));
-  const area = kinds.reduce((sum, kind) => sum + areaOf(kind) * kind.demand, 0);
+  const area = kinds.reduce((sum, kind) => sum + areaOfOne(kind) * kind.demand, 0);
   const lent =
     given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0) +
     rests.reduce((sum, rest) => sum + rest.across * rest.along, 0);
@@ -273,8 +278,10 @@ function solveScaled(question: RollQuestion): RollAnswer {
       return answer();
     }
     /** Branch and price over how many strips are at least so high: for demands of many sizes. */
+    const joins = kinds.some((kind) => kind.run !== undefined);
     const tiers = (until: Clock): boolean => {
-      if (!Number.isFinite(length) || length - 1 > oracle.listedTo) return false;
+      // What is left of a strip matters to a run, which tiers know nothing of.
+      if (joins || !Number.isFinite(length) || length - 1 > oracle.listedTo) return false;
       const took = (strips: StripCount[]) => {
         offer(strips);
         return length;
@@ -387,7 +394,7 @@ function areaPrices(
   run: number,
   length: number,
 ): Float64Array {
-  const areas = kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / run);
+  const areas = kinds.map((kind) => areaOfOne(kind) / run);
   return wholePrices(areas, demand, length).prices;
 }
 
@@ -397,9 +404,7 @@ function sheetsHold(
   demand: readonly number[],
 ): boolean {
   const widest = Math.max(run, ...rests.map(({ across }) => across));
-  const only = kinds.map((kind, k) =>
-    asOnRoll(kind).lies.some(({ width }) => width <= widest) ? 0 : demand[k]!,
-  );
+  const only = kinds.map((kind, k) => (fitsRun(asOnRoll(kind), widest) ? 0 : demand[k]!));
   if (only.every((count) => count === 0)) return true;
   const held = kinds.filter((_, k) => only[k]! > 0);
   if (held.some((kind) => !given.some(({ sheet }) => canHold(sheet, kind)))) return false;
@@ -428,7 +433,7 @@ function sheetsHold(
 
 /** A length that surely holds every kind the roll can take, when some fit only a sheet. */
 function safeLength({ kinds, run }: RollQuestion, demand: readonly number[]): number {
-  const fitting = kinds.map((kind) => asOnRoll(kind).lies.some((lie) => lie.width <= run));
+  const fitting = kinds.map((kind) => fitsRun(asOnRoll(kind), run));
   const wanted = demand.map((count, k) => (fitting[k] ? count : 0));
   const strips = greedyStrips(
     oracleForTwo(kinds.map(asOnRoll), run),

@@ -4,8 +4,8 @@ import { solveBands } from "./bands.ts";
 import type { Clock } from "./clock.ts";
 import type { Filling } from "./oracle.ts";
 import type { BandAnswer } from "./plain-bands.ts";
-import { type Kind, transposeKinds } from "./reduce.ts";
-import { lengthOf, type RollQuestion, solveRoll } from "./roll.ts";
+import { fitsRun, type Kind, transposeKinds } from "./reduce.ts";
+import { canHold, lengthOf, type RollQuestion, solveRoll } from "./roll.ts";
 import type { SheetGroup } from "./sheet-groups.ts";
 import { solveSheets } from "./sheets.ts";
 import type { Solver } from "./solver/types.ts";
@@ -43,8 +43,8 @@ const MOST_ALIKE = 60;
 /** Solves for whatever stock there is: a roll, fixed sheets, or both. */
 export function solveStock(question: StockQuestion): StockAnswer {
   const { kinds, groups, roll } = question;
-  const fitsSheet = (kind: Kind) => groups.some((group) => kind.lies.some((lie) => fits(lie, group)));
-  const fitsRoll = (kind: Kind) => roll !== null && kind.lies.some((lie) => lie.width <= roll.run);
+  const fitsSheet = (kind: Kind) => groups.some((group) => canHold(group, kind));
+  const fitsRoll = (kind: Kind) => roll !== null && fitsRun(kind, roll.run);
   const placeable = kinds.map((kind) => kind.demand === 0 || fitsSheet(kind) || fitsRoll(kind));
   if (placeable.includes(false)) {
     // The rest is still worked out, so that the maker sees how far the cloth goes.
@@ -67,10 +67,6 @@ export function solveStock(question: StockQuestion): StockAnswer {
   if (groups.length === 0) return place(withGiven(inner, []));
   if (groups.every((group) => group.cost === 0)) return place(withGiven(inner, allOf(inner)));
   return place(pricedMix(inner));
-}
-
-function fits(lie: { width: number; height: number }, group: SheetGroup): boolean {
-  return lie.width <= group.across && lie.height <= group.along;
 }
 
 function allOf({ kinds, groups }: StockQuestion): number[] {
@@ -261,6 +257,7 @@ function spreadOut(answer: StockAnswer, kinds: readonly Kind[], wanted: readonly
     return {
       ...filling,
       counts,
+      ...(filling.end === undefined ? {} : { end: { ...filling.end, kind: indexOf[filling.end.kind]! } }),
       segments: filling.segments.map((segment) => ({
         width: segment.width,
         stack: segment.stack.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),

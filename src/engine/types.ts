@@ -22,6 +22,22 @@ export interface PackingItem {
    * `either`: whichever is shorter.
    */
   place: "strips" | "bands" | "either";
+  /** What is made by joining strips; `across`, `demand` and `turnable` then say nothing. */
+  run?: JoinedRun;
+}
+
+/**
+ * Strips of one width (the item's `along`) sewn end to end. Whole strips feed it, and what is left at the end of a strip
+ * of exactly that width; each source is fed whole.
+ *
+ *     k sources make  their sum - (k - 1) x loss,  which must reach `length`
+ */
+export interface JoinedRun {
+  length: number;
+  /** What one join takes. */
+  loss: number;
+  /** Shorter ends are not joined. */
+  leastEnd: number;
 }
 
 /** A bolt: fixed width, as long as wanted up to `available`. */
@@ -76,6 +92,8 @@ export interface StripColumn {
   /** Strip width, measured square to its run. */
   along: number;
   segments: SegmentUse[];
+  /** What is left of the strip, joined into a run: its item, and how long it is. */
+  end?: { item: number; across: number };
 }
 
 export interface StripSection {

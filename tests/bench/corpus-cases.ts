@@ -51,7 +51,7 @@ export function corpusCases(data: string): BenchCase[] {
       }
     }
   }
-  return [...cases, ...bandCases(folder)];
+  return [...cases, ...bandCases(folder), ...joinedCases(folder)];
 }
 
 interface BandOptimum {
@@ -69,6 +69,47 @@ function bandCases(folder: string): BenchCase[] {
     const known = { "strips-2": entry?.["strips-2+bands"], rule_of_thumb: entry?.rule_of_thumb };
     return {
       ...{ set: "bands", name: instance.name, style: "strips-2", variant: "strips-2 and bands", problem },
+      known: knownValues(problem, entry === undefined ? undefined : known, "strips-2"),
+    };
+  });
+}
+
+interface JoinedInstance extends CorpusInstance {
+  runs: {
+    h: number;
+    lengths: { length: number; count: number }[];
+    join_loss: number;
+    least_end: number;
+  }[];
+}
+
+interface JoinedOptimum {
+  "strips-2+joined": StyleOptimum;
+  rule_of_thumb: number;
+}
+
+/** Borders and bindings joined from strips and from the ends of strips, one chain for each run. */
+function joinedCases(folder: string): BenchCase[] {
+  const instances = readJson<{ instances: JoinedInstance[] }>(join(folder, "joined.json"))?.instances ?? [];
+  const optima = readJson<{ results: Record<string, JoinedOptimum> }>(join(folder, "optimum2.json"))?.results;
+  return instances.map((instance): BenchCase => {
+    const plain = problemOf(instance, "strips-2");
+    const runs = instance.runs.map(({ h, lengths, join_loss, least_end }): PackingItem => {
+      const length = lengths.reduce((sum, each) => sum + each.length * each.count, 0);
+      const run = { length, loss: join_loss, leastEnd: least_end };
+      return { across: instance.width!, along: h, demand: 1, turnable: false, place: "strips", run };
+    });
+    const problem = { ...plain, items: [...plain.items, ...runs] };
+    const entry = optima?.[instance.name];
+    const known = { "strips-2": entry?.["strips-2+joined"], rule_of_thumb: entry?.rule_of_thumb };
+    return {
+      ...{
+        set: "joined",
+        name: instance.name,
+        style: "strips-2",
+        variant: "strips-2 and joined runs",
+        problem,
+      },
       known: knownValues(problem, entry === undefined ? undefined : known, "strips-2"),
     };
   });
