@@ -105,7 +105,8 @@ export async function planListed(
     solve,
   });
   if (planned.value === null) return planned;
-  const value = making === null ? planned.value : { ...planned.value, making };
+  const value =
+    making === null ? planned.value : { ...planned.value, making: asJoined(making, planned.value) };
   assertSound(value);
   return { ...planned, value };
 }
@@ -140,6 +141,17 @@ export function listAll(spec: Spec): Outcome<Listed> {
     value: value === null ? null : { cutLists: value, top, making: planMaking(laid.value, spec) },
     diagnostics: [...laid.diagnostics, ...diagnostics],
   };
+}
+
+/** The binding is told with the strips that the plan joins it from: ends of strips may serve as well. */
+function asJoined(making: Making, { fabrics, kits = 1 }: Plan): Making {
+  const { binding } = making.finishing;
+  if (binding === null || kits > 1) return making;
+  const pieces = fabrics.find(({ name }) => name === binding.fabric)?.pieces ?? [];
+  const own = pieces.filter(({ joined }) => joined !== undefined && joined.whole !== "");
+  if (own.length === 0) return making;
+  const count = own.reduce((sum, piece) => sum + piece.count, 0);
+  return { ...making, finishing: { ...making.finishing, binding: { ...binding, count } } };
 }
 
 function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings {

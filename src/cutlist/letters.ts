@@ -11,7 +11,12 @@ export function letterAt(index: number): string {
  * full tie-break, so that the same list always gets the same letters.
  */
 export function letterPieces(pieces: readonly CutPiece[]): CutPiece[] {
-  return [...pieces].sort(largestFirst).map((piece, index) => ({ ...piece, letter: letterAt(index) }));
+  return letterOrder(pieces).map((at, index) => ({ ...pieces[at]!, letter: letterAt(index) }));
+}
+
+/** The order in which pieces are lettered, as indices into them. */
+export function letterOrder(pieces: readonly CutPiece[]): number[] {
+  return pieces.map((_, index) => index).sort((a, b) => largestFirst(pieces[a]!, pieces[b]!));
 }
 
 function largestFirst(a: CutPiece, b: CutPiece): number {

@@ -32,12 +32,12 @@ export function pieceTooWide(
   };
 }
 
-/** A long piece is sewn from full-width strips; `note` says how many and how. */
-export function pieceJoined(where: PieceAt, note: string): Diagnostic {
+/** A long piece is cut from strips sewn end to end; `lengths` says what is cut: `2 lengths of 44 1/2 in`. */
+export function pieceJoined(where: PieceAt, lengths: string): Diagnostic {
   return {
     code: "PIECE-JOINED",
     severity: "info",
-    message: `${where.piece} in ${where.fabric} is longer than the fabric is wide. ${note}`,
+    message: `${where.piece} in ${where.fabric} is longer than the fabric is wide: ${lengths} ${/^1 length[^s]/.test(lengths) ? "is" : "are"} cut from strips joined end to end.`,
     hint: "",
     path: where.path,
     at: where.at,

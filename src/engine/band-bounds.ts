@@ -3,7 +3,7 @@ import { metered } from "./metered.ts";
 import { sheetOracle } from "./oracle-sheet.ts";
 import { wholePrices } from "./prices.ts";
 import { areaOfOne, fitsRun, type Kind, transposeKinds } from "./reduce.ts";
-import { asOnRoll, canHold, makeOracle, type Rest, type RollQuestion } from "./roll.ts";
+import { asOnRoll, canHold, makeOracle, type Rest, type RollQuestion } from "./roll-question.ts";
 
 /** Most table cells for all widths together. */
 const MOST_CELLS = 30_000_000;

@@ -11,7 +11,9 @@ import {
 } from "./plain-bands.ts";
 import { areaOfOne, type Kind } from "./reduce.ts";
 import { restEnds } from "./rest-ends.ts";
-import { canHold, type GivenSheet, lengthOn, type Rest, type RollQuestion, solveRoll } from "./roll.ts";
+import { lengthOn } from "./rest-strips.ts";
+import { solveRoll } from "./roll.ts";
+import { canHold, type GivenSheet, type Rest, type RollQuestion } from "./roll-question.ts";
 
 /** Arrangements worth a look, the most promising first. */
 interface ArrangementList {

@@ -3,7 +3,7 @@ import { type Clock, startClock } from "./clock.ts";
 import type { Filling } from "./oracle.ts";
 import { withSolver } from "./pack.ts";
 import { transposeKinds } from "./reduce.ts";
-import { makeOracle } from "./roll.ts";
+import { makeOracle } from "./roll-question.ts";
 import { highsSolver } from "./solver/highs.ts";
 import type { Solver } from "./solver/types.ts";
 import type { CuttingTable, PackingProblem, PackingResult, SearchLimits, SearchStats } from "./types.ts";

@@ -1,7 +1,7 @@
 import type { Filling, StripOracle } from "./oracle.ts";
 import { ceilMulDiv, type WholePrices, wholePrices } from "./prices.ts";
 import { areaOfOne } from "./reduce.ts";
-import { restHolds } from "./rest-lengths.ts";
+import { restHolds } from "./rest-holds.ts";
 import type { LinearModel, Solver } from "./solver/types.ts";
 
 /**

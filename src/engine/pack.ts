@@ -3,7 +3,7 @@ import { type Clock, startClock } from "./clock.ts";
 import { toLayouts } from "./layouts.ts";
 import type { Filling } from "./oracle.ts";
 import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./reduce.ts";
-import { lengthOf } from "./roll.ts";
+import { lengthOf } from "./roll-question.ts";
 import { groupSheets, type SheetGroup } from "./sheet-groups.ts";
 import { absentSolver } from "./solver/absent.ts";
 import { dropSolver, highsSolver } from "./solver/highs.ts";

@@ -1,6 +1,6 @@
 import type { BandGroup } from "./band-sections.ts";
 import { share } from "./clock.ts";
-import type { RollAnswer, RollQuestion } from "./roll.ts";
+import type { RollAnswer, RollQuestion } from "./roll-question.ts";
 
 export interface BandAnswer extends RollAnswer {
   /** Band groups in the plan; the rest beside group g is the sheet with index `given.length + g`. */

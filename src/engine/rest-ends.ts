@@ -1,6 +1,6 @@
 import { normalPositions } from "./positions.ts";
 import { fitsRun } from "./reduce.ts";
-import type { Rest, RollQuestion } from "./roll.ts";
+import type { Rest, RollQuestion } from "./roll-question.ts";
 
 /** Ends of strips farther than this beyond a band are not listed: there would be too many. */
 const FARTHEST = 200_000;

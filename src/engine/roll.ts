@@ -1,83 +1,29 @@
 import { programOverAll } from "./all-fillings.ts";
 import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
 import { type Clock, share } from "./clock.ts";
-import { coverRows } from "./cover.ts";
 import { greedyStrips } from "./greedy.ts";
 import { heightMemory, searchHeights } from "./heights.ts";
 import { createMaster, type Master } from "./master.ts";
 import { metered } from "./metered.ts";
-import { countKinds, type Filling, firstSheet, type RestLevels, type StripOracle } from "./oracle.ts";
+import { countKinds, type Filling, firstSheet } from "./oracle.ts";
 import { jointOracle } from "./oracle-joint.ts";
-import { type SheetSize, sheetOracle } from "./oracle-sheet.ts";
-import { oracleForThree } from "./oracle-three.ts";
+import { sheetOracle } from "./oracle-sheet.ts";
 import { oracleForTwo } from "./oracle-two.ts";
+import { poolProgram } from "./pool-program.ts";
 import { wholePrices } from "./prices.ts";
 import { rebuildStrips, wholePart } from "./rebuild.ts";
 import { areaOfOne, fitsRun, gcd, type Kind, transposeKinds } from "./reduce.ts";
-import type { IntegerProgram, Solver } from "./solver/types.ts";
+import { onRests, overhang } from "./rest-strips.ts";
+import {
+  asOnRoll,
+  lengthOf,
+  makeOracle,
+  mayHold,
+  type RollAnswer,
+  type RollQuestion,
+} from "./roll-question.ts";
+import { sheetsHold } from "./sheets-hold.ts";
 import { searchTiers } from "./tier-tree.ts";
-import type { CuttingStyle, SearchStats } from "./types.ts";
-
-/** The least length of strips of one run that holds every kind, and how far it is proved. */
-export interface RollAnswer {
-  strips: StripCount[];
-  /** Infinity when no plan was found. */
-  length: number;
-  /** Infinity when there is none: proved. */
-  lower: number;
-  boundKind: "area" | "dual" | "exhausted";
-}
-
-export interface RollQuestion {
-  kinds: readonly Kind[];
-  run: number;
-  style: CuttingStyle;
-  solver: Solver;
-  clock: Clock;
-  stats: SearchStats;
-  /** Good enough: the search ends at a plan no longer than this; null to go on to the proof. */
-  enough: number | null;
-  /** The search ends once the bound is beyond this: such a plan would be of no use. */
-  ceiling: number | null;
-  /** Part of a larger problem: a quick answer is worth more than a proof. */
-  small?: boolean;
-  /** Sheets already on the table, to be used before the roll. */
-  given: readonly GivenSheet[];
-  /** Widths beside something on the roll, each so long: cut into strips at no further cost. Default: none. */
-  rests?: readonly Rest[];
-  report(length: number, lower: number): void;
-}
-
-/** Sheets of one kind that may be used at no further cost. */
-export interface GivenSheet {
-  sheet: SheetSize;
-  count: number;
-}
-
-/** The width that remains beside bands, and how long it is. */
-export interface Rest {
-  across: number;
-  along: number;
-  /** It may be made as long as one of these (ascending, all beyond `along`), which takes as much of the roll. */
-  ends: readonly number[];
-}
-
-export function makeOracle(
-  style: CuttingStyle,
-  kinds: readonly Kind[],
-  run: number,
-  longest: number,
-): StripOracle {
-  return style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, longest);
-}
-
-/** Length taken from the roll by strips and by groups of bands; sheets take none. */
-export function lengthOf(strips: readonly StripCount[], bands: readonly { along: number }[] = []): number {
-  return strips.reduce(
-    (sum, { filling, count }) => (filling.sheet === undefined ? sum + filling.height * count : sum),
-    bands.reduce((sum, group) => sum + group.along, 0),
-  );
-}
 
 /** Solves the roll problem. Every kind must fit the run in some lie (the caller has checked). */
 export function solveRoll(question: RollQuestion): RollAnswer {
@@ -121,17 +67,6 @@ export function solveRoll(question: RollQuestion): RollAnswer {
     lower: inner.lower * step + setLength,
     boundKind: inner.boundKind,
   };
-}
-
-/** Some lie of the kind fits the sheet, or a strip of the run. */
-export function canHold(sheet: SheetSize, { lies, run }: Pick<Kind, "lies" | "run">): boolean {
-  if (run !== undefined) return run.height <= sheet.along && fitsRun({ lies, run }, sheet.across);
-  return lies.some((lie) => mayHold(sheet, lie));
-}
-
-function mayHold(sheet: SheetSize, lie: { width: number; height: number }): boolean {
-  if (lie.width <= sheet.across && lie.height <= sheet.along) return true;
-  return sheet.firstCut === "either" && lie.height <= sheet.across && lie.width <= sheet.along;
 }
 
 /** A filling of some of the kinds, in the numbering of all; heights are scaled back, on sheets they never were. */
@@ -398,39 +333,6 @@ function areaPrices(
   return wholePrices(areas, demand, length).prices;
 }
 
-/** False when the sheets given cannot hold, even in fractions, what nothing else can: proved in whole numbers. */
-function sheetsHold(
-  { kinds, run, style, given, rests = [], solver, clock }: RollQuestion,
-  demand: readonly number[],
-): boolean {
-  const widest = Math.max(run, ...rests.map(({ across }) => across));
-  const only = kinds.map((kind, k) => (fitsRun(asOnRoll(kind), widest) ? 0 : demand[k]!));
-  if (only.every((count) => count === 0)) return true;
-  const held = kinds.filter((_, k) => only[k]! > 0);
-  if (held.some((kind) => !given.some(({ sheet }) => canHold(sheet, kind)))) return false;
-  const frames: Frames = { upright: held, transposed: transposeKinds(held) };
-  const sheets = given.map(({ sheet }, index) => ({
-    oracle: sheetOracle(style, frames, sheet, index),
-    height: 1,
-  }));
-  const oracle = metered(jointOracle(held, null, sheets), clock);
-  const master = createMaster(
-    oracle,
-    only.filter((count) => count > 0),
-    solver,
-  );
-  try {
-    return (
-      master.testVector(
-        given.map(({ count }) => count),
-        () => clock.expired(),
-      ).cut === null
-    );
-  } finally {
-    master.dispose();
-  }
-}
-
 /** A length that surely holds every kind the roll can take, when some fit only a sheet. */
 function safeLength({ kinds, run }: RollQuestion, demand: readonly number[]): number {
   const fitting = kinds.map((kind) => fitsRun(asOnRoll(kind), run));
@@ -442,90 +344,4 @@ function safeLength({ kinds, run }: RollQuestion, demand: readonly number[]): nu
     [],
   );
   return 1 + lengthOf(strips ?? []);
-}
-
-/** What strips of the roll may hold: an item that belongs in bands lies in none. */
-export function asOnRoll(kind: Kind): Kind {
-  return kind.place === "bands" ? { ...kind, lies: [] } : kind;
-}
-
-/** Strips of every rest gathered to one filling of it, numbered after the `sheets` given. */
-function onRests(oracle: StripOracle, strips: readonly StripCount[], sheets: number): StripCount[] {
-  const { rests = [] } = oracle;
-  if (rests.length === 0) return [...strips];
-  const inRest = ({ filling }: StripCount, rest: RestLevels) =>
-    filling.level >= rest.first && filling.level < rest.end;
-  const others = strips.filter((strip) => !rests.some((rest) => inRest(strip, rest)));
-  const gathered = rests.flatMap((rest, r): StripCount[] => {
-    const held = strips.filter((strip) => inRest(strip, rest));
-    if (held.length === 0) return [];
-    const counts = oracle.kinds.map((_, k) =>
-      held.reduce((sum, { filling, count }) => sum + filling.counts[k]! * count, 0),
-    );
-    const list = held.flatMap(({ filling, count }) => Array.from({ length: count }, () => filling));
-    const sheet = { index: sheets + r, transposed: false, strips: list };
-    return [{ filling: { level: -1, height: 0, counts, segments: [], sheet }, count: 1 }];
-  });
-  return [...others, ...gathered];
-}
-
-/** Length of the strips on one sheet or rest. */
-export function lengthOn(strips: readonly StripCount[], index: number): number {
-  return strips.reduce((sum, { filling: { sheet } }) => {
-    if (sheet?.index !== index) return sum;
-    return sum + sheet.strips.reduce((length, { height }) => length + height, 0);
-  }, 0);
-}
-
-/** How much longer the rests are made than they are. */
-function overhang(strips: readonly StripCount[], rests: readonly Rest[], sheets: number): number {
-  return rests.reduce((sum, { along }, r) => sum + Math.max(0, lengthOn(strips, sheets + r) - along), 0);
-}
-
-/** The best whole-number use of the fillings found so far. */
-function poolProgram(
-  master: Master,
-  given: readonly number[],
-  solver: Solver,
-  milliseconds: number,
-): StripCount[] | null {
-  const { pool, demand, oracle } = master;
-  const sheetsFrom = firstSheet(oracle);
-  const rows = coverRows(
-    pool.map((filling) => filling.counts),
-    demand,
-  );
-  if (rows === null) return null;
-  const program = {
-    costs: pool.map((filling) => (filling.level < oracle.stripLevels ? filling.height : 0)),
-    lower: pool.map(() => 0),
-    upper: pool.map((filling) => (filling.level < sheetsFrom ? Infinity : given[filling.level]!)),
-    whole: pool.map(() => true),
-    rows,
-  } satisfies IntegerProgram;
-  for (const { first, end, length, ends } of oracle.rests ?? []) {
-    const columns = pool.flatMap(({ level }, p) => (level >= first && level < end ? [p] : []));
-    const values = columns.map((p) => pool[p]!.height);
-    // What the strips take beyond the rest is a length of its own.
-    const beyond = program.costs.length;
-    program.costs.push(1);
-    program.lower.push(0);
-    program.upper.push(Math.max(0, (ends.at(-1) ?? 0) - length));
-    program.whole.push(false);
-    program.rows.push({
-      lower: -Infinity,
-      upper: length,
-      columns: [...columns, beyond],
-      values: [...values, -1],
-    });
-  }
-  for (let level = sheetsFrom; level < oracle.heights.length; level++) {
-    const columns = pool.flatMap((filling, p) => (filling.level === level ? [p] : []));
-    program.rows.push({ lower: -Infinity, upper: given[level]!, columns, values: columns.map(() => 1) });
-  }
-  const outcome = solver.integer(program, milliseconds);
-  if (outcome.values === null) return null;
-  return pool
-    .map((filling, p) => ({ filling, count: Math.round(outcome.values![p]!) }))
-    .filter(({ count }) => count > 0);
 }

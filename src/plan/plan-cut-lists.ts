@@ -10,7 +10,7 @@ import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
-import { lengthLimit, purchaseFor } from "../stock/index.ts";
+import { lengthLimit, purchaseFor, usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
 import { cheapestMix, mixOfPieces } from "./cheapest-mix.ts";
 import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts";
@@ -19,8 +19,9 @@ import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed } from "./fixed-pieces.ts";
 import { tableOf } from "./flag-steps.ts";
 import { listTemplates } from "./list-templates.ts";
-import type { FixedPiece } from "./pose-problem.ts";
+import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
+import { settleRuns } from "./settle-runs.ts";
 import { kitShares, splitKits } from "./split-kits.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
 
@@ -42,15 +43,16 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   );
 
   const first = await chooseCutLists(fabrics, kits, spec, limits, solve);
-  const { chosen, mixes } = await weigh(first, fabrics, spec, limits, solve);
-  const told: Diagnostic[] = [...(request.diagnostics ?? []), ...chosen.flatMap((one) => one.diagnostics)];
-  const short = chosen.filter(({ result }) => result.status === "infeasible");
+  const { chosen: weighed, mixes } = await weigh(first, fabrics, spec, limits, solve);
+  const told: Diagnostic[] = [...(request.diagnostics ?? []), ...weighed.flatMap((one) => one.diagnostics)];
+  const short = weighed.filter(({ result }) => result.status === "infeasible");
   if (short.length > 0) {
     const wanting = await countMissing(short, limits, solve);
     const missing = short.flatMap((one, i) => tellMissing(one, wanting[i] ?? null, spec));
     return { value: null, diagnostics: [...told, ...missing] };
   }
 
+  const chosen = await settleAll(weighed, spec, limits, solve);
   const eased = await easeWork(chosen, spec, limits, solve);
   chosen.forEach(({ problem }, i) => {
     assertRight(problem, eased[i]!);
@@ -127,6 +129,57 @@ async function weigh(
     chosen: first.map((one, i) => mixOf(i)?.chosen ?? one),
     mixes: first.map((one, i) => mixOf(i)?.mix ?? mixOfPieces(one)),
   };
+}
+
+/**
+ * Settles which strips and ends make each run. Where stacked subcuts are allowed the pieces are then packed once more
+ * with them: what is proved without them says nothing there, so only the area bounds such a fabric.
+ */
+async function settleAll(
+  weighed: readonly Chosen[],
+  { style }: PlanSettings,
+  limits: SearchLimits,
+  solve: Solve,
+): Promise<Chosen[]> {
+  const settled = weighed.map((one): Chosen => {
+    const found = settleRuns(one.cutList, usableWidth(one.cutList.fabric), one.result);
+    if (found === null) return one;
+    assertRight(one.problem, one.result);
+    const sources = { usable: one.problem.roll?.width ?? null, fixedStock: one.fixedStock };
+    const posed = posePackingProblem(found.cutList, sources, style);
+    const problem = { ...posed, sheets: one.problem.sheets };
+    const result = { ...one.result, layouts: found.layouts };
+    const bounded =
+      style === one.problem.style
+        ? {}
+        : { least: Math.min(one.least, leastByArea(one.problem)), onlyWay: false };
+    const bound = { ...result.bound, style, ...(style === one.problem.style ? {} : { value: 0 }) };
+    const status = style === one.problem.style ? result.status : "best-found";
+    return { ...one, cutList: found.cutList, problem, result: { ...result, status, bound }, ...bounded };
+  });
+  const stacked = settled.filter((one, i) => one.problem.style !== weighed[i]!.problem.style);
+  if (stacked.length === 0) return settled;
+  const again = await solve(stacked.map(({ problem }) => ({ kind: "pack", problem, limits })));
+  return settled.map((one) => {
+    const at = stacked.indexOf(one);
+    const better = at < 0 ? undefined : again[at];
+    if (better === undefined || better.status === "infeasible" || better.objective >= one.result.objective)
+      return one;
+    return { ...one, result: { ...better, bound: one.result.bound, status: "best-found" } };
+  });
+}
+
+/** Length of bolt that the area alone takes, whatever the style, beside all the cloth in fixed sizes. */
+function leastByArea({ items, roll, sheets }: PackingProblem): number {
+  if (roll === null) return 0;
+  const wanted = items.reduce((sum, { across, along, demand, run }) => {
+    return sum + (run === undefined ? across * demand : run.length) * along;
+  }, 0);
+  const there = sheets.reduce(
+    (sum, { across, along, available }) => sum + across * along * (available ?? 0),
+    0,
+  );
+  return Math.max(0, Math.ceil((wanted - there) / roll.width));
 }
 
 /**

@@ -1,5 +1,5 @@
-import type { CutList } from "../cutlist/types.ts";
-import type { CuttingStyle, PackingItem, PackingProblem } from "../engine/types.ts";
+import type { CutList, CutPiece } from "../cutlist/types.ts";
+import type { CuttingStyle, JoinedRun, PackingItem, PackingProblem } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FixedStock } from "./types.ts";
 
@@ -48,10 +48,13 @@ export function posePackingProblem(
       demand: piece.count,
       turnable: piece.turnable,
       place: piece.cut === "lengthwise" ? "bands" : piece.cut,
+      ...openRun(piece),
     }),
   );
+  // What is left of a strip is joined as it is: that is worked out without stacked subcuts.
+  const joins = items.some(({ run }) => run !== undefined);
   return {
-    style,
+    style: joins ? "strips-2" : style,
     items,
     roll: usable === null ? null : { width: usable, available: null, costPerLength: 1 },
     sheets: fixedStock.map(({ across, along, available, strip = false, price = null }) => ({
@@ -62,6 +65,13 @@ export function posePackingProblem(
       firstCut: strip ? "none" : "either",
     })),
   };
+}
+
+/** A run of which it is not settled yet how many strips and which ends make it. */
+function openRun({ joined }: CutPiece): { run?: JoinedRun } {
+  if (joined === undefined || joined.run !== undefined) return {};
+  const { length, loss, leastEnd } = joined;
+  return { run: { length, loss, leastEnd } };
 }
 
 /** What a hundredth of the currency counts beside one piece of cloth: more than all pieces together. */
