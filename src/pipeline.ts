@@ -52,6 +52,8 @@ export const USUAL_OPTIONS: PlanOptions = {
 /** Counted milliseconds for all fabrics together, and the least and most for one of them. */
 const SEARCH = { together: 3000, least: 300, most: 2000, thorough: 30_000 } as const;
 
+const SHARED = { first: SEARCH.least, most: SEARCH.most, together: SEARCH.together } as const;
+
 /** Milliseconds by the clock after which even counted work ends: only on a machine many times slower than usual. */
 const GUARD = { least: 5000, times: 5 } as const;
 
@@ -101,6 +103,7 @@ export async function planListed(
     kits,
     top,
     limits: limitsFor(cutLists, options),
+    effort: shares(options) ? SHARED : null,
     diagnostics,
     solve,
   });
@@ -168,7 +171,13 @@ function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings 
 function limitsFor(cutLists: readonly CutList[], options: PlanOptions): SearchLimits {
   if (options.budget !== null) return { budget: options.budget };
   const effort = effortFor(cutLists, options);
-  return { effort, budget: GUARD.least + GUARD.times * effort };
+  const guarded = shares(options) ? SEARCH.most : effort;
+  return { effort, budget: GUARD.least + GUARD.times * guarded };
+}
+
+/** The usual search: what easy fabrics do not need goes to the others. */
+function shares({ budget, effort, thorough }: PlanOptions): boolean {
+  return budget === null && effort === null && !thorough;
 }
 
 /** Many fabrics share the work, so that a whole quilt is planned while the maker waits. */

@@ -132,8 +132,9 @@ function toResult(
   );
   if (answer.missing !== null) {
     const missing = dealMissing(problem, layouts);
+    if (late && !answer.impossible) stats.cutShort = true;
     return {
-      status: "infeasible",
+      status: answer.impossible ? "infeasible" : "none-found",
       objective: cost,
       rollLength,
       bound: { ...bound, value: 0 },

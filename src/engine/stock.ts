@@ -35,6 +35,8 @@ export interface StockAnswer {
   bands: BandGroup[];
   /** Kinds left over when no plan holds everything; null when all are placed. */
   missing: number[] | null;
+  /** That there is no plan is proved. */
+  impossible: boolean;
 }
 
 /** Most choices of priced sheets beside a roll that are tried one by one, and most sheets of one kind in them. */
@@ -55,6 +57,7 @@ export function solveStock(question: StockQuestion): StockAnswer {
     });
     return {
       ...rest,
+      impossible: true,
       missing: kinds.map((kind, k) => (placeable[k] ? (rest.missing?.[k] ?? 0) : kind.demand)),
     };
   }
@@ -62,7 +65,15 @@ export function solveStock(question: StockQuestion): StockAnswer {
   const place = (answer: StockAnswer): StockAnswer =>
     wanted.length === kinds.length ? answer : spreadOut(answer, kinds, wanted);
   if (wanted.length === 0)
-    return { strips: [], lower: 0, boundKind: "area", groupOf: () => 0, bands: [], missing: null };
+    return {
+      strips: [],
+      lower: 0,
+      boundKind: "area",
+      groupOf: () => 0,
+      bands: [],
+      missing: null,
+      impossible: false,
+    };
   const inner = { ...question, kinds: wanted };
   if (roll === null) return place(sheetsOnly(inner));
   if (groups.length === 0) return place(withGiven(inner, []));
@@ -86,6 +97,7 @@ function sheetsOnly(question: StockQuestion): StockAnswer {
       groupOf,
       bands: [],
       missing: answer.attempt.left,
+      impossible: answer.impossible,
     };
   }
   return {
@@ -95,6 +107,7 @@ function sheetsOnly(question: StockQuestion): StockAnswer {
     groupOf,
     bands: [],
     missing: null,
+    impossible: false,
   };
 }
 
@@ -141,6 +154,7 @@ function withGiven(question: StockQuestion, counts: readonly number[]): StockAns
     groupOf,
     bands: answer.groups,
     missing: null,
+    impossible: answer.lower === Infinity,
   };
   if (!Number.isFinite(answer.length))
     return { ...result, strips: [], bands: [], lower: 0, missing: question.kinds.map((kind) => kind.demand) };
@@ -166,7 +180,8 @@ function cutShort(question: StockQuestion, answer: StockAnswer, available: numbe
       left[k]! -= copies * count;
     });
   }
-  return { ...answer, strips, bands: [], lower: 0, missing: left };
+  const impossible = answer.lower > available * question.roll!.costPerLength;
+  return { ...answer, strips, bands: [], lower: 0, missing: left, impossible };
 }
 
 /** Every choice of priced sheets, cheapest first, each with the least roll beside it. */
@@ -205,17 +220,17 @@ function pricedMix(question: StockQuestion): StockAnswer {
       groupOf,
       bands: answer.groups,
       missing: null,
+      impossible: false,
     };
     question.report(cost, Math.min(lower, cost));
   }
   if (choices.length > MOST_CHOICES) lower = Math.min(lower, choices[MOST_CHOICES]!.cost);
-  if (best === null)
-    return {
-      ...withGiven(question, most),
-      missing: question.kinds.map((kind) => kind.demand),
-      strips: [],
-      bands: [],
-    };
+  if (best === null) {
+    // With all there is on the table at no cost there is no plan either, or none was found.
+    const all = withGiven(question, most);
+    const missing = question.kinds.map((kind) => kind.demand);
+    return { ...all, missing, strips: [], bands: [], lower: 0 };
+  }
   const frames: Frames = { upright: question.kinds, transposed: transposeKinds(question.kinds) };
   const demand = question.kinds.map((kind) => kind.demand);
   const strips = dropSurplus(frames, demand, best.strips);

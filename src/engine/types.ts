@@ -157,17 +157,25 @@ export interface CuttingTable {
 
 /** The engine's answer. */
 export interface PackingResult {
-  /** `infeasible` carries no layouts and says in `missing` which items could not be placed. */
-  status: "proven" | "best-found" | "infeasible";
+  /**
+   * Without a plan `missing` says which items the fullest attempt leaves over: `infeasible` when there is none, which is
+   * proved, `none-found` when the search ended before it could tell.
+   */
+  status: "proven" | "best-found" | "infeasible" | "none-found";
   /** Roll length times its cost plus the cost of the sheets used. */
   objective: number;
   /** Length taken from the roll; 0 when none is. */
   rollLength: number;
   bound: LowerBound;
   layouts: StockLayout[];
-  /** Items left over when `infeasible`: index and how many, for the best that could be done. */
+  /** Items left over when there is no plan: index and how many, for the best that could be done. */
   missing: { item: number; count: number }[];
   stats: SearchStats;
+}
+
+/** Whether everything is placed. */
+export function hasPlan({ status }: Pick<PackingResult, "status">): boolean {
+  return status === "proven" || status === "best-found";
 }
 
 /** Limits and hooks for a search. All optional; without them the search runs to its own end. */

@@ -1,4 +1,11 @@
-import type { PackingProblem, PackingResult, Section, SegmentUse, StripSection } from "./types.ts";
+import {
+  hasPlan,
+  type PackingProblem,
+  type PackingResult,
+  type Section,
+  type SegmentUse,
+  type StripSection,
+} from "./types.ts";
 
 /**
  * Decides whether a result is a right answer to its problem, sharing nothing with the search: sizes fit,
@@ -61,8 +68,8 @@ export function verify(problem: PackingProblem, result: PackingResult): string[]
     if (cut[i]! + missing[i]! !== item.demand)
       faults.push(`item ${i}: ${cut[i]} cut, ${missing[i]} missing, ${item.demand} wanted`);
   });
-  if (result.status === "infeasible") {
-    if (result.missing.length === 0) faults.push("infeasible, but nothing is missing");
+  if (!hasPlan(result)) {
+    if (result.missing.length === 0) faults.push(`${result.status}, but nothing is missing`);
   } else {
     if (result.missing.length > 0) faults.push("items missing from a plan that claims to be whole");
     if (cost !== result.objective) faults.push(`objective ${result.objective}, layouts cost ${cost}`);

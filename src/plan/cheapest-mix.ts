@@ -1,5 +1,5 @@
 import type { CutList } from "../cutlist/types.ts";
-import { atMost } from "../engine/index.ts";
+import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
@@ -93,7 +93,7 @@ function begin(weighed: Weighed): State {
   const { chosen, offers } = weighed;
   const { problem, result, fixedStock } = chosen;
   const counts = offers.map(() => 0);
-  const cost = result.status === "infeasible" ? Infinity : boltCost(chosen.cutList, result.rollLength);
+  const cost = !hasPlan(result) ? Infinity : boltCost(chosen.cutList, result.rollLength);
   const best: Packed = { counts, problem, fixedStock: [...fixedStock], result, cost };
   const { listed, cut } = choicesOf(weighed, cost);
   const proved = Number.isFinite(cost) ? boltCost(chosen.cutList, chosen.least) : cost;
@@ -168,9 +168,13 @@ function pose(
 function learn(state: State, choice: Choice, packed: Omit<Packed, "cost">): void {
   const { chosen, offers } = state.weighed;
   const { result } = packed;
-  if (result.status === "infeasible") {
-    // With neither plan nor proof of none the choice stays open.
-    state.cut = true;
+  if (!hasPlan(result)) {
+    // With neither plan nor proof of none the choice stays open; with that proof so are those with fewer pieces dead.
+    if (result.status === "none-found") state.cut = true;
+    else
+      state.open = state.open.filter(({ counts }) =>
+        counts.some((count, i) => count > (choice.counts[i] ?? 0)),
+      );
     return;
   }
   const used = usedOf(packed);

@@ -1,5 +1,5 @@
 import type { CutList } from "../cutlist/types.ts";
-import { atMost, type EngineJob } from "../engine/index.ts";
+import { atMost, type EngineJob, hasPlan } from "../engine/index.ts";
 import type { CuttingStyle, PackingResult, SearchLimits } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { everyPart } from "./parts.ts";
@@ -54,7 +54,7 @@ export async function findNarrowest(
     );
     asked.forEach((state, i) => {
       const result = results[i]!;
-      const fits = result.status !== "infeasible" && result.rollLength <= state.trial.lengthLimit;
+      const fits = hasPlan(result) && result.rollLength <= state.trial.lengthLimit;
       if (fits) state.works = widths[i]!;
       else state.least = widths[i]! + 1;
     });

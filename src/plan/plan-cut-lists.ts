@@ -1,5 +1,6 @@
 import type { CutList } from "../cutlist/types.ts";
 import {
+  noneFound,
   notProven,
   pieceTooWide,
   searchCutShort,
@@ -7,7 +8,7 @@ import {
   type Wanting,
 } from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import { ruleOfThumb, verify } from "../engine/index.ts";
+import { hasPlan, ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import { lengthLimit, purchaseFor, usableWidth } from "../stock/index.ts";
@@ -42,13 +43,16 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     withFixedStock(cutList, boltOf(index), fixedStock[index] ?? [], kits),
   );
 
-  const first = await chooseCutLists(fabrics, kits, spec, limits, solve);
+  const first = await chooseCutLists(fabrics, kits, spec, limits, solve, request.effort ?? null);
   const { chosen: weighed, mixes } = await weigh(first, fabrics, spec, limits, solve);
   const told: Diagnostic[] = [...(request.diagnostics ?? []), ...weighed.flatMap((one) => one.diagnostics)];
-  const short = weighed.filter(({ result }) => result.status === "infeasible");
+  const short = weighed.filter(({ result }) => !hasPlan(result));
   if (short.length > 0) {
     const wanting = await countMissing(short, limits, solve);
-    const missing = short.flatMap((one, i) => tellMissing(one, wanting[i] ?? null, spec));
+    const stacked = await tryStacked(short, limits, solve);
+    const missing = short.flatMap((one, i) =>
+      tellMissing(one, wanting[i] ?? null, stacked[i] ?? false, spec),
+    );
     return { value: null, diagnostics: [...told, ...missing] };
   }
 
@@ -163,8 +167,7 @@ async function settleAll(
   return settled.map((one) => {
     const at = stacked.indexOf(one);
     const better = at < 0 ? undefined : again[at];
-    if (better === undefined || better.status === "infeasible" || better.objective >= one.result.objective)
-      return one;
+    if (better === undefined || !hasPlan(better) || better.objective >= one.result.objective) return one;
     return { ...one, result: { ...better, bound: one.result.bound, status: "best-found" } };
   });
 }
@@ -243,10 +246,24 @@ function assertRight(problem: PackingProblem, result: PackingResult): void {
   if (faults.length > 0) throw new Error(`the engine's answer is wrong: ${faults.join("; ")}`);
 }
 
+/** Whether fabrics that are short without stacked subcuts would do with them. */
+async function tryStacked(short: readonly Chosen[], limits: SearchLimits, solve: Solve): Promise<boolean[]> {
+  const open = short.filter(({ problem }) => {
+    const joins = problem.items.some(({ run }) => run !== undefined);
+    return problem.roll === null && problem.style === "strips-2" && !joins;
+  });
+  if (open.length === 0) return [];
+  const results = await solve(
+    open.map(({ problem }) => ({ kind: "pack", problem: { ...problem, style: "strips-3" }, limits })),
+  );
+  return short.map((one) => open.includes(one) && hasPlan(results[open.indexOf(one)]!));
+}
+
 /** With a bolt of any length only width can be what is missing; without one, cloth is. */
 function tellMissing(
   { cutList, problem, result }: Chosen,
   wanting: Wanting | null,
+  stacked: boolean,
   { ruler }: PlanSettings,
 ): Diagnostic[] {
   const { fabric, pieces } = cutList;
@@ -256,8 +273,10 @@ function tellMissing(
     const said = missing.map(
       ({ piece, count }) => `${count} of ${formatSize(piece.across, piece.along, ruler)} [${piece.letter}]`,
     );
-    return [stockShort(fabric.name, said, wanting, fabric.at)];
+    if (result.status === "none-found") return [noneFound(fabric.name, said, wanting, fabric.at)];
+    return [stockShort(fabric.name, said, wanting, fabric.at, stacked)];
   }
+  if (result.status === "none-found") return [noneFound(fabric.name, [], wanting, fabric.at)];
   return missing.map(({ piece }) => {
     const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
     return pieceTooWide(
