@@ -75,9 +75,8 @@ export function canHold(sheet: SheetSize, { lies, run }: Pick<Kind, "lies" | "ru
   return lies.some((lie) => mayHold(sheet, lie));
 }
 
-export function mayHold(sheet: SheetSize, lie: { width: number; height: number }): boolean {
-  if (lie.width <= sheet.across && lie.height <= sheet.along) return true;
-  return sheet.firstCut === "either" && lie.height <= sheet.across && lie.width <= sheet.along;
+export function mayHold(sheet: SheetSize, { width, height }: { width: number; height: number }): boolean {
+  return width <= sheet.across && height <= sheet.along;
 }
 
 /** What strips of the roll may hold: an item that belongs in bands lies in none. */

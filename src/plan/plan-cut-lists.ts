@@ -11,13 +11,14 @@ import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { hasPlan, ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
+import type { FabricSpec } from "../spec/types.ts";
 import { lengthLimit, purchaseFor, usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
 import { cheapestMix, mixOfPieces } from "./cheapest-mix.ts";
 import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts";
 import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
-import { fixedStockOf, gatherFixed } from "./fixed-pieces.ts";
+import { fixedStockOf, gatherFixed, squareUpOf } from "./fixed-pieces.ts";
 import { tableOf } from "./flag-steps.ts";
 import { listTemplates } from "./list-templates.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
@@ -25,6 +26,7 @@ import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { settleRuns } from "./settle-runs.ts";
 import { kitShares, splitKits } from "./split-kits.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
+import { useInOrder } from "./use-in-order.ts";
 
 /** More cloths of one kind than are ever cut into for one fabric. */
 const MOST_CLOTHS = 9999;
@@ -56,7 +58,8 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     return { value: null, diagnostics: [...told, ...missing] };
   }
 
-  const chosen = await settleAll(weighed, spec, limits, solve);
+  const ordered = await useInOrder(weighed, limits, solve);
+  const chosen = await settleAll(ordered, spec, limits, solve);
   const eased = await easeWork(chosen, spec, limits, solve);
   chosen.forEach(({ problem }, i) => {
     assertRight(problem, eased[i]!);
@@ -101,6 +104,12 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   return { value, diagnostics: told };
 }
 
+function asInHand(piece: FixedPiece, fabric: FabricSpec): FixedPiece {
+  const lost = fabric.squareUp ?? 0;
+  if (lost === 0 || piece.strip === true || piece.squareUp !== undefined) return piece;
+  return { ...piece, squareUp: squareUpOf(piece.across >= usableWidth(fabric), lost) };
+}
+
 type Offered = Fabric & { offers: FixedPiece[] };
 
 /** Everything a fabric may be cut from: what its file says and what is asked beside it. */
@@ -108,7 +117,8 @@ function withFixedStock(cutList: CutList, asked: Bolt, beside: readonly FixedPie
   const { fabric, pieces } = cutList;
   const most = Math.min(MOST_CLOTHS, kits * pieces.reduce((sum, { count }) => sum + count, 0));
   const { toHand, offers } = fixedStockOf(fabric, most);
-  const given = [...toHand, ...beside];
+  // What comes from elsewhere is squared like all pieces in hand.
+  const given = [...toHand, ...beside.map((piece) => asInHand(piece, fabric))];
   const bolt = fabric.yardage ? asked : "none";
   // Where nothing comes off the bolt there is nothing to weigh: the least money in pieces is one search.
   if (bolt === "none") return { cutList, bolt, fixedStock: gatherFixed([...given, ...offers]), offers: [] };

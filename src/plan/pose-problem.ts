@@ -1,7 +1,7 @@
 import type { CutList, CutPiece } from "../cutlist/types.ts";
 import type { CuttingStyle, JoinedRun, PackingItem, PackingProblem } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
-import type { FixedStock } from "./types.ts";
+import type { FixedStock, SquareUp } from "./types.ts";
 
 /** Cloth to hand: fat quarters, precuts, scraps. Usable size, as it lies with its selvage upright. */
 export interface FixedPiece {
@@ -16,11 +16,16 @@ export interface FixedPiece {
   strip?: boolean;
   /** Taken off each edge before; the size is what that leaves. Default 0. */
   trim?: Ticks;
+  /** Lost in squaring it, of each side. Default: what the fabric says. */
+  squareUp?: SquareUp;
   /** Price of one in hundredths; null without one. Default null. */
   price?: number | null;
   /** Sign or code of the price. Default: empty. */
   currency?: string;
 }
+
+/** Cloth that is square as it is. */
+export const UNSQUARED: SquareUp = { across: 0, along: 0 };
 
 /** Where the cloth comes from. */
 export interface Sources {
@@ -57,13 +62,16 @@ export function posePackingProblem(
     style: joins ? "strips-2" : style,
     items,
     roll: usable === null ? null : { width: usable, available: null, costPerLength: 1 },
-    sheets: fixedStock.map(({ across, along, available, strip = false, price = null }) => ({
-      across,
-      along,
-      available,
-      cost: usable === null ? (price ?? 0) * perMoney(fixedStock) + 1 : 0,
-      firstCut: strip ? "none" : "either",
-    })),
+    sheets: fixedStock.map(
+      ({ across, along, available, strip = false, price = null, squareUp = UNSQUARED }) => ({
+        // One side is straightened before the first cut, the other as the end of every strip.
+        across: Math.max(1, across - squareUp.across),
+        along: Math.max(1, along - squareUp.along),
+        available,
+        cost: usable === null ? (price ?? 0) * perMoney(fixedStock) + 1 : 0,
+        firstCut: strip ? "none" : "either",
+      }),
+    ),
   };
 }
 

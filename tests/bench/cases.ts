@@ -23,6 +23,15 @@ export interface BenchCase {
   variant: string;
   problem: PackingProblem;
   known: KnownValues;
+  /** Solves what is more than one problem; its `problem` then says nothing. */
+  run?(limit: number): Promise<Outcome>;
+}
+
+/** What came of a case that is more than one problem. */
+export interface Outcome {
+  value: number | null;
+  bound: number | null;
+  proven: boolean;
 }
 
 /** Sizes and copies of a case. */

@@ -80,6 +80,43 @@ describe("joined borders", () => {
   });
 });
 
+describe("cloth in hand", () => {
+  // derived geometry: 36 in less 1/2 in squared off leave seven strips of 4 1/2 in.
+  test("is squared first: seven strips of 4 1/2 in come from 36 in, not eight", async () => {
+    const { value, diagnostics } = await planOf(textOf("own-length-squared"));
+    expect(value).toBeNull();
+    expect(diagnostics).toMatchObject([{ code: "STOCK-SHORT" }]);
+    expect(diagnostics[0]?.message).toContain("1 of 42 x 4 1/2 in");
+    const seven = textOf("own-length-squared").replace("x WOF, 8", "x WOF, 7");
+    expect((await fabricOf(seven, "moss")).stock).toMatchObject([{ used: 1 }]);
+  });
+
+  test("is used as it is where its size is said to be usable", async () => {
+    const text = textOf("own-length-squared").replace("WOF x 36 in, 1", "WOF x 36 in, 1, usable size");
+    expect((await fabricOf(text, "moss")).stock).toMatchObject([{ used: 1 }]);
+    const settable = textOf("own-length-squared").replace("    have:", "    square-up: 0 in\n    have:");
+    expect((await fabricOf(settable, "moss")).stock).toMatchObject([{ used: 1 }]);
+  });
+
+  // derived geometry: 20 1/2 x 17 1/2 in hold 4 x 3 squares of 4 1/2 in.
+  test("sixteen squares of 4 1/2 in do not come from a fat quarter as sold", async () => {
+    const text = (count: number) =>
+      `name: Sky\nfabrics: [{ name: Sky, yardage: no, have: ["fat quarter, 1"], pieces: ["sq 4 1/2 square, ${count}"] }]`;
+    expect((await planOf(text(12))).value).not.toBeNull();
+    expect((await planOf(text(13))).diagnostics).toMatchObject([{ code: "STOCK-SHORT" }]);
+  });
+
+  test("is used in the order a maker would: what is cut already, then quarters, the length untouched", async () => {
+    const sky = await fabricOf(textOf("scraps-before-yardage"), "sky");
+    const used = (sky.stock ?? []).map(({ name, used: count }) => [name, count]);
+    expect(used).toEqual([
+      ["5 in square", 30],
+      ["fat quarter", 1],
+      ["piece WOF x 36 in", 0],
+    ]);
+  });
+});
+
 describe("one tight cloth", () => {
   const easy = Array.from(
     { length: 9 },
