@@ -5,7 +5,13 @@ import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
 import type { SearchLimits } from "./engine/types.ts";
 import type { Ticks } from "./length/types.ts";
 import { type Making, planMaking } from "./making/index.ts";
-import { type FixedPiece, type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
+import {
+  type FixedPiece,
+  type PlanSettings,
+  planCutLists,
+  type SharedEffort,
+  type Solve,
+} from "./plan/index.ts";
 import type { Plan } from "./plan/types.ts";
 import { layOutQuilt, type QuiltTop } from "./quilt/index.ts";
 import { onBoltsOf, readSpecFile } from "./spec/index.ts";
@@ -21,6 +27,8 @@ export interface PlanOptions {
   budget: number | null;
   /** Most counted work for one fabric, the same on every machine; of no account beside a `budget`. */
   effort: number | null;
+  /** How fabrics share the work of the first search; absent for the usual way, or none beside the limits above. */
+  shared?: SharedEffort | null;
   /** How many times everything is cut, all together: kits for a class. */
   kits: number;
   /** Usable width to try on every fabric of a usual width; null: as the file says. */
@@ -51,8 +59,6 @@ export const USUAL_OPTIONS: PlanOptions = {
 
 /** Counted milliseconds for all fabrics together, and the least and most for one of them. */
 const SEARCH = { together: 3000, least: 300, most: 2000, thorough: 30_000 } as const;
-
-const SHARED = { first: SEARCH.least, most: SEARCH.most, together: SEARCH.together } as const;
 
 /** Milliseconds by the clock after which even counted work ends: only on a machine many times slower than usual. */
 const GUARD = { least: 5000, times: 5 } as const;
@@ -103,7 +109,7 @@ export async function planListed(
     kits,
     top,
     limits: limitsFor(cutLists, options),
-    effort: shares(options) ? SHARED : null,
+    effort: options.shared === undefined ? sharedFor(cutLists, options) : options.shared,
     diagnostics,
     solve,
   });
@@ -171,13 +177,20 @@ function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings 
 function limitsFor(cutLists: readonly CutList[], options: PlanOptions): SearchLimits {
   if (options.budget !== null) return { budget: options.budget };
   const effort = effortFor(cutLists, options);
-  const guarded = shares(options) ? SEARCH.most : effort;
+  const guarded = shares(options) || options.shared ? SEARCH.most : effort;
   return { effort, budget: GUARD.least + GUARD.times * guarded };
 }
 
 /** The usual search: what easy fabrics do not need goes to the others. */
 function shares({ budget, effort, thorough }: PlanOptions): boolean {
   return budget === null && effort === null && !thorough;
+}
+
+/** How so many fabrics share the work; null where limits are given that hold for each. */
+export function sharedFor(cutLists: readonly CutList[], options: PlanOptions): SharedEffort | null {
+  if (!shares(options)) return null;
+  const { least, most, together } = SEARCH;
+  return { first: Math.min(least, Math.floor(together / Math.max(1, cutLists.length))), most, together };
 }
 
 /** Many fabrics share the work, so that a whole quilt is planned while the maker waits. */

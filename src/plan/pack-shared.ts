@@ -31,7 +31,7 @@ export async function packShared(
       };
     });
   if (effort === null) return solve(within(undefined));
-  const first = Math.min(effort.first, Math.floor(effort.together / Math.max(1, problems.length)));
+  const { first } = effort;
   const results = await solve(within(first));
   const open = results.flatMap(({ status }, i) =>
     status === "best-found" || status === "none-found" ? [i] : [],

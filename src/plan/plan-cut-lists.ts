@@ -106,7 +106,9 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
 
 function asInHand(piece: FixedPiece, fabric: FabricSpec): FixedPiece {
   const lost = fabric.squareUp ?? 0;
-  if (lost === 0 || piece.strip === true || piece.squareUp !== undefined) return piece;
+  // The drawer's table holds usable sizes.
+  if (lost === 0 || piece.strip === true || piece.from === "stash" || piece.squareUp !== undefined)
+    return piece;
   return { ...piece, squareUp: squareUpOf(piece.across >= usableWidth(fabric), lost) };
 }
 
