@@ -129,7 +129,7 @@ export function runNote(run: JoinedRun, strips: number, ends: number): string {
   const joins = strips + ends - 1;
   const seams = `${joins} ${run.join} ${joins === 1 ? "join" : "joins"}`;
   const strip = strips === 0 ? [] : [strips === 1 ? "1 strip" : `${strips} strips`];
-  const end = ends === 0 ? [] : [ends === 1 ? "1 strip end" : `${ends} strip ends`];
+  const end = ends === 0 ? [] : [ends === 1 ? "1 shorter strip" : `${ends} shorter strips`];
   const sources = listed([...strip, ...end]);
   if (run.whole !== "") {
     const which = ends === 0 ? "" : `${sources}, `;

@@ -80,7 +80,7 @@ function asSource(piece: CutPiece, item: number, sources: readonly Source[], ind
     across: source.across,
     fullWidth: source.whole,
     count: source.count,
-    uses: [{ text: source.whole ? text : `${text} (end of a strip)`, count: source.count }],
+    uses: [{ text: source.whole ? text : `${text} (a shorter strip)`, count: source.count }],
     // The whole run is told once, with its first source.
     note: index === 0 ? runNote(joined!, wholes, ends) : "",
     joined: { ...joined!, run: item },
