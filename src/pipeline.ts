@@ -6,7 +6,13 @@ import type { SearchLimits } from "./engine/types.ts";
 import { formatLength } from "./length/index.ts";
 import type { Ticks } from "./length/types.ts";
 import { type Making, planMaking } from "./making/index.ts";
-import { type FixedPiece, type PlanSettings, planCutLists, type Solve } from "./plan/index.ts";
+import {
+  type FixedPiece,
+  type PlanSettings,
+  planCutLists,
+  type SharedEffort,
+  type Solve,
+} from "./plan/index.ts";
 import type { Plan } from "./plan/types.ts";
 import { layOutQuilt, type QuiltTop } from "./quilt/index.ts";
 import { onBoltsOf, readSpecFile } from "./spec/index.ts";
@@ -22,6 +28,8 @@ export interface PlanOptions {
   budget: number | null;
   /** Most counted work for one fabric, the same on every machine; of no account beside a `budget`. */
   effort: number | null;
+  /** How fabrics share the work of the first search; absent for the usual way, or none beside the limits above. */
+  shared?: SharedEffort | null;
   /** How many times everything is cut, all together: kits for a class. */
   kits: number;
   /** Usable width to try on every fabric of a usual width; null: as the file says. */
@@ -102,11 +110,13 @@ export async function planListed(
     kits,
     top,
     limits: limitsFor(cutLists, options),
+    effort: options.shared === undefined ? sharedFor(cutLists, options) : options.shared,
     diagnostics,
     solve,
   });
   if (planned.value === null) return planned;
-  const value = making === null ? planned.value : { ...planned.value, making };
+  const value =
+    making === null ? planned.value : { ...planned.value, making: asJoined(making, planned.value) };
   assertSound(value);
   return { ...planned, value };
 }
@@ -150,6 +160,17 @@ export function listAll(spec: Spec): Outcome<Listed> {
   };
 }
 
+/** The binding is told with the strips that the plan joins it from: ends of strips may serve as well. */
+function asJoined(making: Making, { fabrics, kits = 1 }: Plan): Making {
+  const { binding } = making.finishing;
+  if (binding === null || kits > 1) return making;
+  const pieces = fabrics.find(({ name }) => name === binding.fabric)?.pieces ?? [];
+  const own = pieces.filter(({ joined }) => joined !== undefined && joined.whole !== "");
+  if (own.length === 0) return making;
+  const count = own.reduce((sum, piece) => sum + piece.count, 0);
+  return { ...making, finishing: { ...making.finishing, binding: { ...binding, count } } };
+}
+
 function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings {
   const name = kits === 1 ? spec.name : `${spec.name}, ${kits} kits`;
   const { ruler, rulerLength, folded, keepFrom, assumptions } = spec;
@@ -173,7 +194,20 @@ function assumedFor(spec: Spec, making: Making | null): Spec["assumptions"] {
 function limitsFor(cutLists: readonly CutList[], options: PlanOptions): SearchLimits {
   if (options.budget !== null) return { budget: options.budget };
   const effort = effortFor(cutLists, options);
-  return { effort, budget: GUARD.least + GUARD.times * effort };
+  const guarded = shares(options) || options.shared ? SEARCH.most : effort;
+  return { effort, budget: GUARD.least + GUARD.times * guarded };
+}
+
+/** The usual search: what easy fabrics do not need goes to the others. */
+function shares({ budget, effort, thorough }: PlanOptions): boolean {
+  return budget === null && effort === null && !thorough;
+}
+
+/** How so many fabrics share the work; null where limits are given that hold for each. */
+export function sharedFor(cutLists: readonly CutList[], options: PlanOptions): SharedEffort | null {
+  if (!shares(options)) return null;
+  const { least, most, together } = SEARCH;
+  return { first: Math.min(least, Math.floor(together / Math.max(1, cutLists.length))), most, together };
 }
 
 /** Many fabrics share the work, so that a whole quilt is planned while the maker waits. */

@@ -6,6 +6,7 @@ import { checkKits } from "./check-kits.ts";
 import { checkLaid } from "./check-laid.ts";
 import { checkOrder } from "./check-order.ts";
 import { checkPieces } from "./check-pieces.ts";
+import { checkRuns } from "./check-runs.ts";
 import { checkSteps } from "./check-steps.ts";
 import { checkStock } from "./check-stock.ts";
 import { checkTemplates } from "./check-templates.ts";
@@ -18,7 +19,8 @@ import { auditPlanSewing } from "./sew/index.ts";
  * code that builds plans. Returns what is wrong in plain words, each with its fabric; empty when all holds.
  *
  * In the order checked: parts tile their parents without gap or overlap and every cut runs edge to edge;
- * every piece has its size, lies only in turns it is allowed and is cut exactly as often as wanted; strips
+ * every piece has its size, lies only in turns it is allowed and is cut exactly as often as wanted; what is
+ * joined end to end makes the length it is for; strips
  * are numbered in cutting order; cuts and steps say what the parts say; every square tick bought is in a
  * piece or in the waste; cloth in fixed sizes is what it was said to be and is paid for; what is bought is
  * enough; outlines lie in their pieces; a gridded foundation is cut on its lines, a piece for every part made on it, and
@@ -49,6 +51,7 @@ function auditFabric(fabric: FabricPlan, plan: Plan): string[] {
   if (broken.length > 0) return broken;
   return [
     ...checkPieces(fabric),
+    ...checkRuns(fabric),
     ...fabric.lays.flatMap((lay) => checkOrder(lay)),
     ...checkCuts(fabric),
     ...checkSteps(fabric, plan),

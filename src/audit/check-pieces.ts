@@ -5,7 +5,9 @@ import { at, walk } from "./walk.ts";
 export function checkPieces({ pieces, lays, usable }: FabricPlan): string[] {
   const faults: string[] = [];
   const counts = pieces.map(() => 0);
-  for (const { part, within } of lays.flatMap(({ root }) => walk(root))) {
+  for (const { source, part, within } of lays.flatMap((lay) =>
+    walk(lay.root).map((placed) => ({ ...placed, source: lay.source })),
+  )) {
     if (part.piece === null) continue;
     const piece = pieces[part.piece];
     if (piece === undefined) {
@@ -17,8 +19,9 @@ export function checkPieces({ pieces, lays, usable }: FabricPlan): string[] {
     const [across, along] = part.turned ? [piece.along, piece.across] : [piece.across, piece.along];
     if (part.across !== across || part.along !== along)
       faults.push(`${at(part)} is not the size of ${piece.letter}, ${across} x ${along}`);
+    // Where a piece may lie is a rule for the bolt: on cloth of a fixed size its grain is all that matters.
     const inBand = within.some(({ role }) => role === "band");
-    if (inBand ? piece.cut === "strips" : piece.cut === "lengthwise")
+    if (source === "bolt" && (inBand ? piece.cut === "strips" : piece.cut === "lengthwise"))
       faults.push(
         `${at(part)} is cut ${inBand ? "lengthwise" : "from a strip"}, which ${piece.letter} must not be`,
       );

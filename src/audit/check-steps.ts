@@ -37,8 +37,8 @@ function checkStraightening({ root }: Lay, steps: readonly CuttingStep[]): strin
   if (told.length !== (part === undefined ? 0 : 1)) return ["the straightened end is not told of once"];
   const [step] = told;
   if (part === undefined || step === undefined) return [];
-  const right =
-    step.width === part.along && step.run === part.across && step.count === 1 && step.strips.length === 0;
+  const [width, run] = root.cut === "along" ? [part.across, part.along] : [part.along, part.across];
+  const right = step.width === width && step.run === run && step.count === 1 && step.strips.length === 0;
   return right && step === steps[0] ? [] : ["the step that straightens the end is wrong"];
 }
 

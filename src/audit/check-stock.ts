@@ -19,6 +19,12 @@ export function checkStock(fabric: FabricPlan): string[] {
     const count = used.get(name) ?? 0;
     if (kind.used !== count) faults.push(`${kind.used} of ${name} are said to be used, ${count} are cut`);
     if (count > available) faults.push(`${count} of ${name} are cut, there are ${available}`);
+    const lost = kind.squareUp ?? { across: 0, along: 0 };
+    if (
+      ![lost.across, lost.along].every((side) => Number.isSafeInteger(side) && side >= 0) ||
+      (kind.strip && lost.along > 0)
+    )
+      faults.push(`${lost.across} x ${lost.along} is lost in squaring ${name}`);
     if (!(Number.isSafeInteger(trim) && trim >= 0)) faults.push(`${trim} is trimmed off ${name}`);
     if (from !== "shop" && price !== null) faults.push(`${name} is there already, and has a price`);
   }

@@ -16,7 +16,7 @@ const HOLDS: Readonly<Record<PartRole, readonly PartRole[]>> = {
 };
 
 /** Parts that may hold a single part filling them; others would be cut by no cut. */
-const MAY_HOLD_ONE: readonly PartRole[] = ["stock", "strip", "band", "rest"];
+const MAY_HOLD_ONE: readonly PartRole[] = ["stock", "band-section", "strip", "band", "rest"];
 
 /** What waste within a part is called. */
 const WASTE_WITHIN: Readonly<Partial<Record<PartRole, WasteCause>>> = {
@@ -105,21 +105,32 @@ function checkNoStack(segment: Part, within: readonly Part[]): string[] {
   return [];
 }
 
-/** The straightened end comes first on a bolt, what stays uncut comes last. */
-function checkEnds({ root, source }: Lay, { straighten }: FabricPlan): string[] {
+/** The straightened end comes first, what stays uncut comes last. */
+function checkEnds({ root, source, name }: Lay, { straighten: ofBolt, stock = [] }: FabricPlan): string[] {
   const faults: string[] = [];
+  // A piece of a fixed size is squared on the side of its first cut, by as much as is said of it.
+  const squareUp = stock.find((kind) => kind.name === name)?.squareUp ?? { across: 0, along: 0 };
+  const upright = root.cut === "along";
+  const straighten = source === "bolt" ? ofBolt : upright ? squareUp.across : squareUp.along;
+  const atEnds = source === "bolt" ? 0 : upright ? squareUp.along : squareUp.across;
+  for (const strip of root.parts.filter(({ role }) => role === "strip")) {
+    const end = strip.parts.at(-1);
+    const left = end?.cause !== "strip-end" ? 0 : upright ? end.along : end.across;
+    if (left < atEnds) faults.push(`${at(strip)} leaves ${left} to square its end, wanted ${atEnds}`);
+  }
   root.parts.forEach((part, index) => {
-    const first = index === 0 && source === "bolt";
+    const first = index === 0;
+    const lost = root.cut === "along" ? part.across : part.along;
     const last = index === root.parts.length - 1;
     if ((part.role === "straightening") !== (part.cause === "straightening"))
       faults.push(`${at(part)} is called ${part.cause}`);
     if ((part.role === "uncut-end") !== (part.cause === "uncut-end"))
       faults.push(`${at(part)} is called ${part.cause}`);
-    if (part.role === "straightening" && (!first || part.along !== straighten))
+    if (part.role === "straightening" && (!first || lost !== straighten))
       faults.push(`${at(part)} is not the straightened end`);
     if (part.role === "uncut-end" && !last) faults.push(`${at(part)} does not lie last`);
   });
-  if (source === "bolt" && straighten > 0 && root.parts[0]?.role !== "straightening")
-    faults.push("the end of the bolt is not straightened");
+  if (straighten > 0 && root.parts[0]?.role !== "straightening")
+    faults.push(`${source === "bolt" ? "the end of the bolt" : name} is not straightened`);
   return faults;
 }

@@ -1,6 +1,6 @@
 import { nothingToCompare } from "../diagnostics/choices.ts";
 import type { Outcome } from "../diagnostics/types.ts";
-import { effortFor, listAll, type PlanOptions } from "../pipeline.ts";
+import { effortFor, listAll, type PlanOptions, sharedFor } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
 import { findUnitKind, layOutQuilt, type UnitDemand } from "../quilt/index.ts";
 import type { Spec, StepMinutes } from "../spec/index.ts";
@@ -33,7 +33,8 @@ export async function compareMethods(
   const listed = listAll(spec);
   if (listed.value === null) return { value: null, diagnostics: listed.diagnostics };
   const effort = effortFor(listed.value.cutLists, options);
-  const ways = waysOfMaking(spec, { ...options, effort }, minutes, quickSolve(solve));
+  const shared = sharedFor(listed.value.cutLists, options);
+  const ways = waysOfMaking(spec, { ...options, effort, shared }, minutes, quickSolve(solve));
 
   const filed = await ways({});
   if (filed.made === null) return { value: null, diagnostics: filed.diagnostics };

@@ -84,7 +84,7 @@ function inFatQuarters(spec: Spec, told: Diagnostic[]): Outcome<FatQuarters> {
   const fabrics = listed.value.cutLists.flatMap(({ fabric, pieces }) => {
     // Printed foundation is no colour and is not sold so.
     if (fabric.name === foundation) return [];
-    const large = pieces.find((piece) => !fits(piece, across, along));
+    const large = pieces.find((piece) => !fits(piece, across, along, fabric.squareUp ?? 0));
     if (large === undefined) {
       const most = pieces.reduce((sum, { count }) => sum + count, 0);
       return [{ name: fabric.name, most, offered: fabric.readyCut.some((cut) => cut.name === name) }];
@@ -100,8 +100,9 @@ function sizeOf({ across, along }: CutPiece, { ruler }: Spec): string {
   return formatSize(across, along, ruler);
 }
 
-function fits(piece: CutPiece, across: number, along: number): boolean {
+/** The piece comes from cloth so large, squared. */
+function fits(piece: CutPiece, across: number, along: number, squareUp: number): boolean {
   if (piece.fullWidth) return false;
-  const lies = (x: number, y: number) => x <= across && y <= along;
+  const lies = (x: number, y: number) => x <= across - squareUp && y <= along - squareUp;
   return lies(piece.across, piece.along) || (piece.turnable && lies(piece.along, piece.across));
 }

@@ -5,7 +5,7 @@ import type { Solve } from "../plan/index.ts";
 /** The answer that a trial of a narrower width is given: not looked into. */
 function unanswered({ problem }: EngineJob): PackingResult {
   return {
-    status: "infeasible",
+    status: "none-found",
     objective: 0,
     rollLength: 0,
     bound: { value: 0, kind: "area", style: problem.style },

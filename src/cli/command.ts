@@ -8,8 +8,10 @@ export const EXIT = {
   fileErrors: 1,
   /** The command line itself is wrong. */
   usage: 2,
-  /** The file is right but no plan of it is possible. */
+  /** The file is right but no plan of it is possible: proved. */
   noPlan: 3,
+  /** The file is right, and no plan of it was found; there may be one. */
+  noneFound: 4,
   /** A fault of this program. */
   ourFault: 70,
 } as const;

@@ -11,7 +11,7 @@ const ABOUT =
 const CLOSING = `
 A FILE of - reads standard input. Amounts are estimates: check before you cut.
 Ends with 0 when done, 1 when the file has errors, 2 for a wrong command line,
-3 when no plan is possible, 70 for a fault of this program.`;
+3 when no plan is possible (proved), 4 when none was found, 70 for a fault of this program.`;
 
 function toParserOption(option: Option<unknown>): ParserOption {
   const help = option.standard === "" ? option.help : `${option.help} (without it: ${option.standard})`;

@@ -1,5 +1,5 @@
 import { formatDiagnostic } from "../diagnostics/index.ts";
-import { NO_PLAN_CODES } from "../diagnostics/planning.ts";
+import { NO_PLAN_CODES, NONE_FOUND_CODE } from "../diagnostics/planning.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
@@ -22,7 +22,10 @@ export function report(diagnostics: readonly Diagnostic[], source: string | unde
 export function exitCodeOf(diagnostics: readonly Diagnostic[]): ExitCode {
   const errors = diagnostics.filter(({ severity }) => severity === "error");
   if (errors.length === 0) return EXIT.done;
-  return errors.every(({ code }) => NO_PLAN_CODES.includes(code)) ? EXIT.noPlan : EXIT.fileErrors;
+  const noPlan = ({ code }: Diagnostic) => NO_PLAN_CODES.includes(code);
+  if (!errors.every((error) => noPlan(error) || error.code === NONE_FOUND_CODE)) return EXIT.fileErrors;
+  // One fabric that is proved impossible settles it, whatever was found of the others.
+  return errors.some(noPlan) ? EXIT.noPlan : EXIT.noneFound;
 }
 
 /** Ends a command that has no result: to people on the talking stream, to programs as JSON as well. */

@@ -10,7 +10,7 @@ export function forKits(cutList: CutList, kits: number): CutList {
     ...piece,
     count: piece.count * kits,
     uses: piece.uses.map((use) => ({ ...use, count: use.count * kits })),
-    note: joined === undefined || piece.note === "" ? piece.note : `For each kit: ${piece.note}`,
+    note: joined === undefined ? piece.note : `For each kit: ${piece.note}`,
     ...(piece.shape === undefined
       ? {}
       : {

@@ -4,7 +4,7 @@ import { formatLength, formatSize } from "../length/format.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { CutListSpec, FabricSpec, PieceSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/index.ts";
-import { joinFromStrips, needsJoin } from "./joins.ts";
+import { joinFromStrips, lengthsSaid, needsJoin } from "./joins.ts";
 import { letterPieces } from "./letters.ts";
 import { mergePieces } from "./merge.ts";
 import type { CutList, CutPiece } from "./types.ts";
@@ -39,7 +39,7 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
     if (piece.cut === "strips" && needsJoin(piece, usable)) {
       const joined = joinFromStrips(piece, usable, ruler);
       if (joined !== null) {
-        diagnostics.push(pieceJoined(where, joined.note));
+        diagnostics.push(pieceJoined(where, lengthsSaid(joined.joined!)));
         return joined;
       }
     }

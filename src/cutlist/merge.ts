@@ -1,5 +1,6 @@
 import type { PatchShape } from "../quilt/units/types.ts";
 import type { Print } from "../spec/types.ts";
+import { fromWholeStrips, runsTogether } from "./joins.ts";
 import { addShapes, shapeNumber } from "./shapes.ts";
 import type { CutPiece, PieceUse } from "./types.ts";
 
@@ -36,6 +37,11 @@ export function mergeMarked(pieces: readonly Marked[], print: Print): Marked[] {
     if (before === undefined) merged.set(key, piece);
     else {
       const sum = together(before, piece);
+      // One run saves strips; where a join more would take one more, runs stay apart.
+      if (sum.joined !== undefined && sum.count > before.count + piece.count) {
+        merged.set(`${key} ${merged.size}`, piece);
+        continue;
+      }
       if (before.shape !== undefined && piece.shape !== undefined)
         sum.shape = addShapes(before.shape, piece.shape, print);
       merged.set(key, sum);
@@ -48,7 +54,7 @@ function sameness(piece: CutPiece): string {
   const { across, along } = piece;
   const size = piece.turnable ? [Math.min(across, along), Math.max(across, along)] : [across, along];
   const trim = piece.trimTo === null ? [] : [piece.trimTo.across, piece.trimTo.along];
-  const joined = piece.joined === undefined ? [] : [piece.joined.loss];
+  const joined = piece.joined === undefined ? [] : [piece.joined.loss, piece.joined.join];
   return JSON.stringify([
     size,
     piece.turnable,
@@ -59,12 +65,18 @@ function sameness(piece: CutPiece): string {
     piece.diagonal,
     trim,
     joined,
-    // Strips joined for one purpose are counted for that purpose: two sets would share no strip.
-    piece.joined === undefined ? "" : piece.label + piece.note,
+    // Lengths of one width are cut from one run, sides and ends; a binding is a run of its own.
+    piece.joined?.whole ?? "",
   ]);
 }
 
 function together(a: CutPiece, b: CutPiece): CutPiece {
+  if (a.joined !== undefined && b.joined !== undefined) {
+    const joined = runsTogether(a.joined, b.joined);
+    const piece = { ...a, label: listOf(a.label, b.label, ", "), uses: [...a.uses, ...b.uses], joined };
+    const whole = fromWholeStrips({ ...piece, roundedUp: a.roundedUp || b.roundedUp });
+    if (whole !== null) return whole;
+  }
   const merged: CutPiece = {
     ...a,
     label: listOf(a.label, b.label, ", "),

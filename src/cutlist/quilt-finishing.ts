@@ -16,7 +16,7 @@ import type { QuiltWork } from "../quilt/index.ts";
 import type { BackingSpec, BindingSpec, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
-import { lossPerJoin, stripsToJoin } from "./joins.ts";
+import { fromWholeStrips, leastEnd, lossPerJoin, stripsToJoin } from "./joins.ts";
 import { PLAIN_PIECE } from "./quilt-strips.ts";
 import type { CutPiece } from "./types.ts";
 import { PACKETS, packagedFor } from "./wadding-sizes.ts";
@@ -37,19 +37,23 @@ export function bindingPiece(
   const usable = usableWidth(fabric);
   const said = `${formatLength(length, spec.ruler)} of ${binding.fold}-fold binding`;
   if (binding.cut === "bias") return biasPiece(binding, length, usable, said, spec);
-  const loss = lossPerJoin(binding.join, binding.width, spec.ruler);
-  const strips = stripsToJoin(length, usable, loss);
-  if (strips === null) return null;
-  return {
+  return fromWholeStrips({
     ...PLAIN_PIECE,
     across: usable,
     along: binding.width,
     fullWidth: true,
-    count: strips,
-    uses: [{ text: `binding, ${said}`, count: strips }],
-    note: `sew end to end with ${strips - 1} ${binding.join} ${strips === 2 ? "join" : "joins"} for ${said}`,
-    joined: { length, loss },
-  };
+    count: 1,
+    uses: [{ text: `binding, ${said}`, count: 1 }],
+    joined: {
+      length,
+      loss: lossPerJoin(binding.join, binding.width, spec.ruler),
+      join: binding.join,
+      leastEnd: leastEnd(spec.ruler),
+      lengths: [],
+      whole: said,
+      note: "",
+    },
+  });
 }
 
 /**

@@ -14,7 +14,7 @@ import type { FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
 import { withBackingAccount, withBindingAccount } from "./finishing-account.ts";
-import { joinFromStrips, needsJoin } from "./joins.ts";
+import { joinFromStrips, lengthsSaid, needsJoin } from "./joins.ts";
 import { letterMarked } from "./letters.ts";
 import { listCuts } from "./list-cuts.ts";
 import { type Marked, mergeMarked } from "./merge.ts";
@@ -128,12 +128,8 @@ function settled(
   if (piece.cut === "strips" && needsJoin(piece, usable)) {
     const joined = joinFromStrips(piece, usable, spec.ruler);
     if (joined !== null) {
-      diagnostics.push(pieceJoined(at, joined.note));
-      // What is joined is cut to length again: only the seams and offcuts change, not the finished border.
-      const cut = joined.across * joined.along * joined.count;
-      const finished = piece.across * piece.along * piece.count - (piece.seams ?? 0);
-      const lengths = piece.across * piece.along * piece.count;
-      return { ...joined, corners: Math.max(0, cut - lengths), seams: Math.min(cut, lengths) - finished };
+      diagnostics.push(pieceJoined(at, lengthsSaid(joined.joined!)));
+      return joined;
     }
   }
   const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;

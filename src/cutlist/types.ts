@@ -55,11 +55,35 @@ export interface CutPiece {
   seams?: number;
   /** For `template`, and for strips that are cut up aslant: the outline, seam line and count; absent otherwise. */
   shape?: CutShape;
+  /** On strips that are sewn end to end: what they make together. Absent when the strips are used as they are. */
+  joined?: JoinedRun;
+}
+
+/**
+ * Strips sewn end to end in one run. Whole strips feed it, and what is left at the end of a strip of just its width.
+ *
+ *     k strips and ends make  their sum - (k - 1) x loss
+ */
+export interface JoinedRun {
+  /** What they must make together, and what each join takes. */
+  length: Ticks;
+  loss: Ticks;
+  join: "straight" | "diagonal";
+  /** Shorter ends of strips are not joined. */
+  leastEnd: Ticks;
+  /** What is cut from the run, in the order sewn; `said` is the length as the maker's ruler reads. */
+  lengths: { length: Ticks; count: number; said: string }[];
+  /** What the whole run is for, when nothing is cut from it: `206 in of double-fold binding`. */
+  whole: string;
+  /** Square ticks of the lengths that show in the end; absent where nobody knows. */
+  finished?: number;
+  /** What else is said of the pieces, joined or not. */
+  note: string;
   /**
-   * On full-width strips that are sewn end to end: the length they must make together and what each join
-   * takes, so that a narrower bolt can be tried. Absent when the strips are used as they are.
+   * Set once it is settled how many strips and which ends make the run: the number of the run. Pieces of a fabric with
+   * one number are joined together.
    */
-  joined?: { length: Ticks; loss: Ticks };
+  run?: number;
 }
 
 /** All that is cut from one fabric. */

@@ -247,3 +247,14 @@ export function soldUnreadable(where: InFile, found: string, why: string): Diagn
     "For example `by 1/8 yd`, `by 10 cm in m` or `by 1/4 yd, least 1/2 yd`.",
   );
 }
+
+/** A strip of the whole width cannot lie along the selvage. `other` is the side that was given, as printed. */
+export function fullWidthLengthwise(where: InFile, name: string, other: string): Diagnostic {
+  return say(
+    "WOF-LENGTHWISE",
+    "error",
+    where,
+    `${name} runs across the whole width of fabric (\`WOF\`), so it cannot be cut lengthwise as well.`,
+    `Leave out \`lengthwise\`, or say how long it is: \`${other} x 60 in, 3, cut lengthwise\`.`,
+  );
+}

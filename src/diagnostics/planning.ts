@@ -1,7 +1,10 @@
 import type { Diagnostic, Place } from "./types.ts";
 
-/** Codes that mean: the file is right, but no plan can be made from it. */
+/** Codes that mean: the file is right, but no plan can be made from it. That is proved. */
 export const NO_PLAN_CODES: readonly string[] = ["PIECE-TOO-WIDE", "STOCK-SHORT"];
+
+/** The file is right, and no plan was found: there may be one all the same. */
+export const NONE_FOUND_CODE = "NONE-FOUND";
 
 interface PieceAt {
   /** The maker's name of the piece, or its size. */
@@ -32,12 +35,12 @@ export function pieceTooWide(
   };
 }
 
-/** A long piece is sewn from full-width strips; `note` says how many and how. */
-export function pieceJoined(where: PieceAt, note: string): Diagnostic {
+/** A long piece is cut from strips sewn end to end; `lengths` says what is cut: `2 lengths of 44 1/2 in`. */
+export function pieceJoined(where: PieceAt, lengths: string): Diagnostic {
   return {
     code: "PIECE-JOINED",
     severity: "info",
-    message: `${where.piece} in ${where.fabric} is longer than the fabric is wide. ${note}`,
+    message: `${where.piece} in ${where.fabric} is longer than the fabric is wide: ${lengths} ${/^1 length[^s]/.test(lengths) ? "is" : "are"} cut from strips joined end to end.`,
     hint: "",
     path: where.path,
     at: where.at,
@@ -72,12 +75,35 @@ export interface Wanting {
   proven: boolean;
 }
 
+/** No way was found to cut everything from the cloth there is, and that there is none is not proved. */
+export function noneFound(
+  fabric: string,
+  missing: readonly string[],
+  wanting: Wanting | null,
+  at: Place | null,
+): Diagnostic {
+  const left = missing.length === 0 ? "" : ` The fullest attempt leaves ${missing.join(", ")}.`;
+  const enough =
+    wanting === null
+      ? ""
+      : ` With ${wanting.more} more ${wanting.cloth}${wanting.more === 1 ? "" : "s"} it can be done.`;
+  return {
+    code: NONE_FOUND_CODE,
+    severity: "error",
+    message: `${fabric}: no way was found to cut everything from this cloth, and it is not proved that there is none.${left}${enough}`,
+    hint: "Search longer (`--thorough`), let more pieces turn, add cloth, or let the rest be bought from the bolt.",
+    path: "",
+    at,
+  };
+}
+
 /** There is not enough cloth to hand, and no bolt to take the rest from. */
 export function stockShort(
   fabric: string,
   missing: readonly string[],
   wanting: Wanting | null,
   at: Place | null,
+  stacked = false,
 ): Diagnostic {
   const plural = ({ cloth, more }: Wanting) => `${more} more ${cloth}${more === 1 ? "" : "s"}`;
   const short =
@@ -90,7 +116,9 @@ export function stockShort(
     code: "STOCK-SHORT",
     severity: "error",
     message: `${fabric}: ${short}. Still to cut: ${missing.join(", ")}.`,
-    hint: "Add cloth, or let the rest be bought from the bolt.",
+    hint: stacked
+      ? "With stacked subcuts (`--style strips-3`) all of it comes from this cloth. Or add cloth, or let the rest be bought from the bolt."
+      : "Add cloth, or let the rest be bought from the bolt.",
     path: "",
     at,
   };

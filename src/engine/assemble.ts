@@ -1,6 +1,6 @@
 import type { Filling, Placed, Segment } from "./oracle.ts";
 import type { Kind } from "./reduce.ts";
-import type { SegmentUse, StackUse, StripSection } from "./types.ts";
+import type { SegmentUse, StackUse, StripColumn, StripSection } from "./types.ts";
 
 /** A filling and how many strips are cut so. */
 export interface StripCount {
@@ -32,7 +32,11 @@ export function dropSurplus(
   const kept: StripCount[] = [];
   while (queue.length > 0) {
     const strip = queue.pop()!;
-    const kind = strip.filling.counts.findIndex((copies, k) => copies > 0 && surplus[k]! > 0);
+    // Of a run only a whole source can be left out: it may turn out longer than it need be.
+    const isRun = (k: number) => frames.upright[k]!.run !== undefined;
+    const kind = strip.filling.counts.findIndex(
+      (copies, k) => copies > 0 && (isRun(k) ? surplus[k]! >= copies : surplus[k]! > 0),
+    );
     if (kind < 0) {
       if (strip.filling.counts.some((copies) => copies > 0)) kept.push(strip);
       continue;
@@ -68,7 +72,7 @@ function withoutOnSheet(frames: Frames, filling: Filling, kind: number, copies: 
     left -= out;
     const rest =
       out > 0 ? withoutInStrip(transposed ? frames.transposed : frames.upright, strip, kind, out) : strip;
-    if (rest.segments.length > 0) kept.push(rest);
+    if (rest.segments.length > 0 || rest.end !== undefined) kept.push(rest);
   }
   const counts = filling.counts.slice();
   counts[kind]! -= copies;
@@ -89,7 +93,9 @@ function withoutInStrip(kinds: readonly Kind[], filling: Filling, kind: number, 
   const counts = filling.counts.slice();
   counts[kind]! -= copies;
   const height = Math.max(0, ...segments.map((segment) => heightOf(kinds, segment.stack)));
-  return { level: filling.level, height: Math.min(filling.height, height), counts, segments };
+  const { level, end } = filling;
+  if (end !== undefined && end.kind !== kind) return { level, height: filling.height, counts, segments, end };
+  return { level, height: Math.min(filling.height, height), counts, segments };
 }
 
 export function widthOf(kinds: readonly Kind[], stack: readonly Placed[]): number {
@@ -141,7 +147,14 @@ export function toSections(
   for (const { filling, count } of sorted) {
     // Where a kind stands for several items, strips that look alike may yield different ones.
     for (let n = 0; n < (single ? 1 : count); n++) {
-      const column = { along: filling.height, segments: gatherSegments(kinds, filling, deal) };
+      const { end } = filling;
+      const column: StripColumn = {
+        along: filling.height,
+        segments: gatherSegments(kinds, filling, deal),
+        ...(end === undefined
+          ? {}
+          : { end: { item: kinds[end.kind]!.sources[0]!.item, across: end.length } }),
+      };
       const key = JSON.stringify(column);
       const known = sections.get(key);
       const times = single ? count : 1;
@@ -204,7 +217,9 @@ function stackText(stack: readonly Placed[]): string {
 }
 
 function signature(filling: Filling): string {
-  return filling.segments.map((segment) => `${segment.width}:${stackText(segment.stack)}`).join("|");
+  const { segments, end } = filling;
+  const last = end === undefined ? "" : `|${end.kind}:${end.length}`;
+  return segments.map((segment) => `${segment.width}:${stackText(segment.stack)}`).join("|") + last;
 }
 
 function compareText(a: string, b: string): number {

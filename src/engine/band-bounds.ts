@@ -1,10 +1,9 @@
-import type { BandGroup } from "./band-sections.ts";
 import { createMaster } from "./master.ts";
 import { metered } from "./metered.ts";
 import { sheetOracle } from "./oracle-sheet.ts";
 import { wholePrices } from "./prices.ts";
-import { type Kind, transposeKinds } from "./reduce.ts";
-import { makeOracle, type RollQuestion } from "./roll.ts";
+import { areaOfOne, fitsRun, type Kind, transposeKinds } from "./reduce.ts";
+import { asOnRoll, canHold, makeOracle, type Rest, type RollQuestion } from "./roll-question.ts";
 
 /** Most table cells for all widths together. */
 const MOST_CELLS = 30_000_000;
@@ -13,7 +12,7 @@ const MOST_CELLS = 30_000_000;
 const LONGEST = 2_000_000;
 
 /** No plan with these band groups, and so many of every kind in bands, is shorter. */
-export type BandBound = (groups: readonly BandGroup[], banded: readonly number[], along: number) => number;
+export type BandBound = (rests: readonly Rest[], banded: readonly number[], along: number) => number;
 
 /**
  * A bound for arrangements of bands. At whole-number prices, what is wanted of the strips must be held by the rests
@@ -27,7 +26,9 @@ export type BandBound = (groups: readonly BandGroup[], banded: readonly number[]
  */
 export function bandBounds(question: RollQuestion, limit: number): BandBound {
   const { kinds, run, style, given, clock, solver, stats } = question;
-  const demand = kinds.map((kind) => (kind.place === "bands" ? 0 : kind.demand));
+  /** What lies in no band may lie in strips, or only on the sheets given. */
+  const inBands = (kind: Kind) => kind.place === "bands" && !given.some(({ sheet }) => canHold(sheet, kind));
+  const demand = kinds.map((kind) => (inBands(kind) ? 0 : kind.demand));
   const inStrips = kinds.map((kind, k): Kind => ({ ...kind, demand: demand[k]! }));
   const wanted = inStrips.filter((kind) => kind.demand > 0);
   if (wanted.length === 0 || limit > LONGEST) return (_groups, _banded, along) => along;
@@ -37,8 +38,9 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
   const oracleAt = (width: number) => {
     const known = oracles.get(width);
     if (known !== undefined) return known;
-    const fits = wanted.some((kind) => kind.lies.some((lie) => lie.width <= width && lie.height <= limit));
-    const made = fits ? metered(makeOracle(style, wanted, width, limit), clock) : null;
+    const onRoll = wanted.map(asOnRoll);
+    const fits = onRoll.some((kind) => fitsRun(kind, width));
+    const made = fits ? metered(makeOracle(style, onRoll, width, limit), clock) : null;
     oracles.set(width, made);
     return made;
   };
@@ -81,22 +83,31 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
     return { prices, tableAt, lent };
   };
 
-  const area = wanted.map(({ lies }) => (lies[0]!.width * lies[0]!.height) / run);
+  const area = wanted.map((kind) => areaOfOne(kind) / run);
   const priced = [pricing(wholePrices(area, caps, limit).prices)];
-  const whole = oracleAt(run);
-  if (whole !== null) {
-    const master = createMaster(whole, caps, solver);
+  const strips = wanted.filter((kind) => kind.place !== "bands");
+  const fit = strips.every((kind) => fitsRun(kind, run));
+  if (strips.length > 0 && fit) {
+    const whole = metered(makeOracle(style, strips, run, limit), clock);
+    const master = createMaster(
+      whole,
+      strips.map((kind) => kind.demand),
+      solver,
+    );
     try {
       const root = master.solveRoot(limit, new Array(whole.heights.length).fill(0), () => clock.expired());
-      priced.push(pricing(root.cut.prices));
+      const at = new Map(strips.map((kind, s) => [kind, root.cut.prices[s]!]));
+      priced.push(pricing(Float64Array.from(wanted, (kind) => at.get(kind) ?? 0)));
     } finally {
       stats.columns += master.counts.columns;
       stats.lpSolves += master.counts.lpSolves;
       master.dispose();
     }
   }
-  return (groups, banded, along) => {
+  return (rests, banded, along) => {
     let least = along;
+    const left = limit - along;
+    if (left < 0) return limit;
     for (const { prices, tableAt, lent } of priced) {
       const full = tableAt(run);
       if (full === null) continue;
@@ -104,21 +115,46 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
       indexOf.forEach((k, w) => {
         missing += prices[w]! * (kinds[k]!.demand - banded[k]!);
       });
-      let known = true;
-      for (const group of groups) {
-        const table = tableAt(run - group.across);
-        if (table === null) known = false;
-        else missing -= table[Math.min(limit, group.along)]!;
-      }
-      if (!known || missing <= 0) continue;
-      least = Math.max(least, along + firstHolding(full, missing));
+      const held = heldByRests(rests, tableAt, left);
+      if (held === null || missing <= 0) continue;
+      let shortest = Infinity;
+      held.forEach((value, more) => {
+        if (value > -Infinity) shortest = Math.min(shortest, more + firstHolding(full, missing - value));
+      });
+      least = Math.max(least, along + shortest);
     }
     return Math.min(least, limit);
   };
 }
 
+/**
+ * The most that the rests can hold together when so much length is added to them, for every such length; null when
+ * that is not known of all.
+ */
+function heldByRests(
+  rests: readonly Rest[],
+  tableAt: (width: number) => Float64Array | null,
+  left: number,
+): Map<number, number> | null {
+  let held = new Map([[0, 0]]);
+  for (const { across, along, ends } of rests) {
+    const table = tableAt(across);
+    if (table === null) return null;
+    const grown = new Map<number, number>();
+    for (const [more, value] of held)
+      for (const end of [along, ...ends]) {
+        const total = more + end - along;
+        if (total > left || end >= table.length) break;
+        grown.set(total, Math.max(grown.get(total) ?? -Infinity, value + table[end]!));
+      }
+    held = grown;
+  }
+  return held;
+}
+
 /** First length whose table entry reaches `wanted`; the table's length when none does. Entries never fall. */
 function firstHolding(table: Float64Array, wanted: number): number {
+  if (wanted <= 0) return 0;
   let low = 0;
   let high = table.length;
   while (low < high) {

@@ -1,5 +1,4 @@
 import type { Kind } from "./reduce.ts";
-import type { CuttingStyle } from "./types.ts";
 
 /** A lengthwise band: items one after another down the roll, all within its width. */
 export interface Band {
@@ -45,22 +44,15 @@ export function statesOf(demand: readonly number[]): States {
 
 /**
  * For every state, the band groups that hold exactly it and that no other group of that state beats both
- * ways. In strips-2 the items of a band share its width; in strips-3 narrower ones are trimmed.
+ * ways. A band is as wide as its widest item; narrower ones are trimmed.
  */
-export function bandGroups(
-  kinds: readonly Kind[],
-  states: States,
-  width: number,
-  style: CuttingStyle,
-): BandGroup[][] {
+export function bandGroups(kinds: readonly Kind[], states: States, width: number): BandGroup[][] {
   const single: Band[][] = Array.from({ length: states.size }, () => []);
   const widths = [...new Set(kinds.flatMap((kind) => kind.lies.map((lie) => lie.width)))];
   for (const bandWidth of widths.filter((w) => w <= width)) {
     // The shortest lie that suits the band, kind by kind: any state is then one row of items.
     const lies = kinds.map((kind) => {
-      const fit = kind.lies.flatMap((lie, l) =>
-        (style === "strips-2" ? lie.width === bandWidth : lie.width <= bandWidth) ? [l] : [],
-      );
+      const fit = kind.lies.flatMap((lie, l) => (lie.width <= bandWidth ? [l] : []));
       return fit.length === 0
         ? -1
         : fit.reduce((a, b) => (kind.lies[b]!.height < kind.lies[a]!.height ? b : a));
@@ -68,6 +60,8 @@ export function bandGroups(
     for (let state = 1; state < states.size; state++) {
       const counts = states.countsOf(state);
       if (counts.some((count, k) => count > 0 && lies[k]! < 0)) continue;
+      // A band as wide as nothing in it is a narrower band too.
+      if (!counts.some((count, k) => count > 0 && kinds[k]!.lies[lies[k]!]!.width === bandWidth)) continue;
       const items = counts.flatMap((count, kind) =>
         Array.from({ length: count }, () => ({ kind, lie: lies[kind]! })),
       );

@@ -9,9 +9,11 @@ import {
   nothingBanded,
   oneGroupEach,
 } from "./plain-bands.ts";
-import { lastAtMost, normalPositions } from "./positions.ts";
-import type { Kind } from "./reduce.ts";
-import { type GivenSheet, type RollQuestion, solveRoll } from "./roll.ts";
+import { areaOfOne, type Kind } from "./reduce.ts";
+import { restEnds } from "./rest-ends.ts";
+import { lengthOn } from "./rest-strips.ts";
+import { solveRoll } from "./roll.ts";
+import { canHold, type GivenSheet, type Rest, type RollQuestion } from "./roll-question.ts";
 
 /** Arrangements worth a look, the most promising first. */
 interface ArrangementList {
@@ -28,11 +30,8 @@ const MOST_ARRANGEMENTS = 20_000;
 /** Arrangements tried before the whole list is made, when there are too many to list. */
 const FIRST_TRIES = 12;
 const MOST_VISITS = 200_000;
-const MOST_STRETCHES = 1_000_000;
-/** Milliseconds one of them takes, about. */
-const STRETCH = 0.004;
-/** Ends of strips farther than this beyond the longest band are not listed: there would be too many. */
-const FARTHEST = 200_000;
+/** Before there is a plan, how far a plan may reach beyond the bands, in widths of the roll. */
+const ROOM_BEYOND = 4;
 
 /**
  * The least length when some items may or must be cut lengthwise. Every arrangement of the band items is
@@ -59,22 +58,33 @@ export function solveBands(question: RollQuestion): BandAnswer {
   const attempt = (arrangement: Arrangement, within: Clock = clock): void => {
     const caps = [question.ceiling, Number.isFinite(length) ? length - 1 : null].filter((c) => c !== null);
     const ceiling = caps.length === 0 ? null : Math.min(...caps);
-    const answer = solveRoll(withRest({ ...question, clock: within }, arrangement, ceiling));
-    lower = Math.min(lower, arrangement.along + answer.lower);
+    // With stacks there is no end to how long a rest may be made before there is a plan.
+    const whole = ceiling !== null || question.style === "strips-2";
+    const cap = whole ? (ceiling ?? Infinity) : arrangement.along + ROOM_BEYOND * run;
+    const ends = restEnds(question, cap);
+    const rests = arrangement.groups.map((group) => ends.beside(run - group.across, group.along));
+    const answer = solveRoll(withRest({ ...question, clock: within }, arrangement, rests, ceiling));
+    const proved = whole && rests.every((rest) => rest.whole);
+    const least = proved ? arrangement.along + answer.lower : area;
+    lower = Math.min(lower, least);
     const total = arrangement.along + answer.length;
     if (total < length) {
       length = total;
-      best = { ...answer, length: total, groups: arrangement.groups.map((group) => named(group, bandable)) };
+      const groups = arrangement.groups.map((group, g) => {
+        const along = Math.max(group.along, lengthOn(answer.strips, question.given.length + g));
+        return { ...named(group, bandable), along };
+      });
+      best = { ...answer, length: total, groups };
       // Arrangements not looked at yet may be shorter than those that were: only the area bounds them all.
       question.report(length, Math.min(area, length));
     }
     const key = keyOf(arrangement);
-    if (arrangement.along + answer.lower >= length) closed.add(key);
+    if (least >= length) closed.add(key);
     else open.add(key);
   };
   // Two plain arrangements first: their length keeps the list of the others short.
   attempt(oneGroupEach(question, bandable));
-  if (kinds.every((kind) => kind.place !== "bands")) attempt(nothingBanded(question));
+  if (kinds.every((kind) => mayStay(question, kind))) attempt(nothingBanded(question));
   let found = arrangements({ ...question, clock: share(clock, 0.2, Infinity) }, bandable, length);
   if (!found.complete || found.dropped < length) {
     // Too many: a shorter plan first, so that fewer of them can matter.
@@ -104,13 +114,17 @@ export function solveBands(question: RollQuestion): BandAnswer {
   return { ...best, lower: Math.min(lower, length), boundKind: complete ? "exhausted" : "area" };
 }
 
-function withRest(question: RollQuestion, arrangement: Arrangement, ceiling: number | null): RollQuestion {
-  const rest = arrangement.groups.map(
-    (group): GivenSheet => ({
-      sheet: { across: question.run - group.across, along: group.along, firstCut: "across" },
-      count: 1,
-    }),
-  );
+/** Not all of the kind need lie in bands: it may lie in strips, or a sheet on the table can hold one. */
+function mayStay({ given }: RollQuestion, kind: Kind): boolean {
+  return kind.place !== "bands" || kind.demand === 0 || given.some(({ sheet }) => canHold(sheet, kind));
+}
+
+function withRest(
+  question: RollQuestion,
+  arrangement: Arrangement,
+  rests: readonly Rest[],
+  ceiling: number | null,
+): RollQuestion {
   return {
     kinds: question.kinds.map((kind, k) => ({ ...kind, demand: kind.demand - arrangement.banded[k]! })),
     run: question.run,
@@ -118,7 +132,8 @@ function withRest(question: RollQuestion, arrangement: Arrangement, ceiling: num
     solver: question.solver,
     clock: question.clock,
     stats: question.stats,
-    given: [...question.given, ...rest],
+    given: question.given,
+    rests,
     enough: null,
     ceiling: ceiling === null ? null : ceiling - arrangement.along,
     report: () => {},
@@ -131,7 +146,7 @@ function areaBound(kinds: readonly Kind[], run: number, given: readonly GivenShe
 }
 
 function areaOf(kinds: readonly Kind[]): number {
-  return kinds.reduce((sum, kind) => sum + kind.lies[0]!.width * kind.lies[0]!.height * kind.demand, 0);
+  return kinds.reduce((sum, kind) => sum + areaOfOne(kind) * kind.demand, 0);
 }
 
 /** Groups of one size leave the same rests, whatever bands are in them. */
@@ -142,41 +157,15 @@ function keyOf({ groups, banded }: Pick<Arrangement, "groups" | "banded">): stri
 
 /** Every arrangement that may lead to a plan shorter than `limit`, or the most promising of them. */
 function arrangements(question: RollQuestion, bandable: readonly number[], limit: number): ArrangementList {
-  const { kinds, run, style, given, clock } = question;
+  const { kinds, run, given, clock } = question;
   const demand = bandable.map((k) => kinds[k]!.demand);
   const states = statesOf(demand);
   if (states.size > MOST_STATES) return { list: [], complete: false, dropped: Infinity };
   const bandKinds = bandable.map((k) => kinds[k]!);
-  const groups = bandGroups(bandKinds, states, run, style);
+  const groups = bandGroups(bandKinds, states, run);
   const area = areaBound(kinds, run, given);
-  const strips = kinds.filter((kind) => kind.place !== "bands" && kind.demand > 0);
-  const longestBand = Math.max(0, ...groups.flat().map((group) => group.along));
   let complete = true;
-  /**
-   * Ends of strips laid one below another in some width. An overhang as high as a strip is never needed: that strip
-   * may as well be cut across the full width.
-   */
-  const endsWithin = (width: number) => {
-    const heights = strips.flatMap(({ lies }) =>
-      lies.filter((lie) => lie.width <= width).map(({ height }) => height),
-    );
-    const highest = Math.max(0, ...heights);
-    // With stacks a strip may be as high as the whole plan, and so may the overhang.
-    const overhang = style === "strips-3" && highest > 0 ? limit : highest;
-    const wanted = Math.min(limit, longestBand + overhang);
-    const farthest = Math.min(
-      Number.isFinite(wanted) ? wanted : longestBand + highest,
-      longestBand + Math.max(highest, FARTHEST),
-    );
-    return { overhang, ends: normalPositions(heights, farthest), whole: farthest >= wanted };
-  };
-  const known = new Map<number, ReturnType<typeof endsWithin>>();
-  const endsBeside = (group: BandGroup) => {
-    const width = run - group.across;
-    const found = known.get(width) ?? endsWithin(width);
-    known.set(width, found);
-    return found;
-  };
+  const ends = restEnds(question, limit);
   const bound = bandBounds(question, limit);
   let list: Arrangement[] = [];
   let dropped = Infinity;
@@ -185,73 +174,27 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
   const seen = new Set<string>();
   const chosen: BandGroup[] = [];
   let visits = 0;
-  let stretches = 0;
   let timeUp = false;
-  const tired = () => {
-    if (!timeUp && (stretches & 255) === 0) {
-      clock.charge(256 * STRETCH);
-      timeUp = clock.expired();
-    }
-    return timeUp;
-  };
-  const full = () => stretches > MOST_STRETCHES;
   const record = (counts: readonly number[]): void => {
     const banded = kinds.map(() => 0);
     bandable.forEach((k, b) => {
       banded[k] = demand[b]! - counts[b]!;
     });
-    if (kinds.some((kind, k) => kind.place === "bands" && banded[k] !== kind.demand)) return;
-    stretch(
-      chosen,
-      0,
-      [],
-      banded,
-      chosen.reduce((sum, group) => sum + group.along, 0),
-    );
-  };
-  /** A group may be longer than its bands, so that the strips beside them come out even. */
-  const stretch = (
-    from: readonly BandGroup[],
-    g: number,
-    done: BandGroup[],
-    banded: number[],
-    along: number,
-  ): void => {
-    stretches++;
-    if (full() || tired()) {
-      complete = false;
-      return;
-    }
-    if (g === from.length) {
-      const key = keyOf({ groups: done, banded });
-      if (seen.has(key)) return;
-      seen.add(key);
-      const least = Math.max(area, bound(done, banded, along));
-      // What can be no shorter than the plan there is need not be looked at.
-      if (least < Math.min(limit, dropped)) list.push({ groups: done, banded, along, least });
-      if (list.length >= 2 * MOST_ARRANGEMENTS) {
-        sort();
-        dropped = list[MOST_ARRANGEMENTS]!.least;
-        list = list.slice(0, MOST_ARRANGEMENTS);
-      }
-      return;
-    }
-    const group = from[g]!;
-    const twin = from.findLastIndex((other, o) => o < g && alike(other, group));
-    const least = twin < 0 ? 0 : done[twin]!.along;
-    if (least <= group.along) stretch(from, g + 1, [...done, group], banded, along);
-    const { ends, overhang, whole } = endsBeside(group);
-    complete &&= whole;
-    // Of groups alike, those after are stretched no less.
-    for (let e = lastAtMost(ends, Math.max(group.along, least - 1)) + 1; e < ends.sums.length; e++) {
-      const end = ends.sums[e]!;
-      const longer = along + end - group.along;
-      if (end >= group.along + overhang || longer >= limit) break;
-      if (full() || timeUp) {
-        complete = false;
-        break;
-      }
-      stretch(from, g + 1, [...done, { ...group, along: end }], banded, longer);
+    if (kinds.some((kind, k) => banded[k] !== kind.demand && !mayStay(question, kind))) return;
+    const groups = chosen.slice();
+    const key = keyOf({ groups, banded });
+    if (seen.has(key)) return;
+    seen.add(key);
+    const along = groups.reduce((sum, group) => sum + group.along, 0);
+    const rests = groups.map((group) => ends.beside(run - group.across, group.along));
+    complete &&= rests.every(({ whole }) => whole);
+    const least = Math.max(area, bound(rests, banded, along));
+    // What can be no shorter than the plan there is need not be looked at.
+    if (least < Math.min(limit, dropped)) list.push({ groups, banded, along, least });
+    if (list.length >= 2 * MOST_ARRANGEMENTS) {
+      sort();
+      dropped = list[MOST_ARRANGEMENTS]!.least;
+      list = list.slice(0, MOST_ARRANGEMENTS);
     }
   };
   /** Groups that hold the same first kind come in one order only: `last` is the one before. */
@@ -283,8 +226,8 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
         chosen.pop();
       }
     }
-    // Or the rest of the first kind stays in strips.
-    if (kinds[bandable[first]!]!.place === "either") {
+    // Or the rest of the first kind stays in strips or on sheets.
+    if (mayStay(question, kinds[bandable[first]!]!)) {
       const left = counts.slice();
       left[first] = 0;
       const more = skipped.slice();
@@ -300,8 +243,4 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
   );
   sort();
   return { list, complete, dropped };
-}
-
-function alike(one: BandGroup, other: BandGroup): boolean {
-  return one.across === other.across && one.along === other.along;
 }

@@ -1,5 +1,5 @@
 import type { StripCount } from "./assemble.ts";
-import type { Filling, StripOracle } from "./oracle.ts";
+import { type Filling, firstSheet, type StripOracle } from "./oracle.ts";
 
 /**
  * Fills the sheets on the table and then strip after strip by price per step of height: always the best
@@ -14,19 +14,22 @@ export function greedyStrips(
 ): StripCount[] | null {
   const { strips, left } = greedySheets(oracle, demand, prices, sheets);
   const floor = prices.map((price) => Math.max(1, price));
+  for (const { first, end, length } of oracle.rests ?? []) {
+    const levels = Array.from({ length: end - first }, (_, i) => first + i);
+    let room = length;
+    for (;;) {
+      const next = bestByHeight(oracle, left.slice(), floor, levels, room);
+      if (next === null) break;
+      strips.push({ filling: next, count: 1 });
+      take(left, next, 1);
+      room -= next.height;
+    }
+  }
+  const levels = Array.from({ length: oracle.stripLevels }, (_, level) => level);
   for (;;) {
     if (left.every((count) => count === 0)) return strips;
-    // A fresh array every round: oracles keep tables for the arrays they were last asked about.
-    const caps = left.slice();
-    const values = oracle.values(floor, caps);
-    let best = -1;
-    for (let level = 0; level < oracle.stripLevels; level++) {
-      const height = oracle.heights[level]!;
-      if (values[level]! <= 0) continue;
-      if (best < 0 || values[level]! * oracle.heights[best]! > values[best]! * height) best = level;
-    }
-    if (best < 0) return null;
-    const filling = fitTo(oracle.filling(best, floor, caps), caps);
+    const filling = bestByHeight(oracle, left.slice(), floor, levels, Infinity);
+    if (filling === null) return null;
     let times = Infinity;
     filling.counts.forEach((copies, k) => {
       if (copies > 0) times = Math.min(times, Math.floor(left[k]! / copies));
@@ -34,6 +37,27 @@ export function greedyStrips(
     strips.push({ filling, count: times });
     take(left, filling, times);
   }
+}
+
+/**
+ * The best filling per step of height among strips no higher than the room, holding no more than is wanted.
+ * @param caps a fresh array every time: oracles keep tables for the arrays they were last asked about
+ */
+function bestByHeight(
+  oracle: StripOracle,
+  caps: number[],
+  prices: Float64Array,
+  levels: readonly number[],
+  room: number,
+): Filling | null {
+  const values = oracle.values(prices, caps, levels);
+  let best = -1;
+  for (const level of levels) {
+    const height = oracle.heights[level]!;
+    if (height > room || values[level]! <= 0) continue;
+    if (best < 0 || values[level]! * oracle.heights[best]! > values[best]! * height) best = level;
+  }
+  return best < 0 ? null : fitTo(oracle.filling(best, prices, caps), caps);
 }
 
 /** Fills the sheets one after another, the one worth most first; tells what is left over. */
@@ -48,7 +72,7 @@ export function greedySheets(
   const strips: StripCount[] = [];
   const floor = prices.map((price) => Math.max(1, price));
   for (;;) {
-    const levels = free.flatMap((count, level) => (count > 0 && level >= oracle.stripLevels ? [level] : []));
+    const levels = free.flatMap((count, level) => (count > 0 && level >= firstSheet(oracle) ? [level] : []));
     if (levels.length === 0 || left.every((count) => count === 0)) return { strips, left };
     const caps = left.slice();
     const values = oracle.values(floor, caps, levels);
@@ -85,5 +109,10 @@ export function fitTo(filling: Filling, caps: readonly number[]): Filling {
       }),
     }))
     .filter((segment) => segment.stack.length > 0);
-  return { ...filling, counts, segments };
+  const { end } = filling;
+  // Of the end of a strip no more counts than its run still wants.
+  if (end !== undefined) counts[end.kind] = Math.min(filling.counts[end.kind]!, caps[end.kind]!);
+  if (end === undefined || counts[end.kind]! > 0) return { ...filling, counts, segments };
+  const { end: _, ...bare } = filling;
+  return { ...bare, counts, segments };
 }

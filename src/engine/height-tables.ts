@@ -1,35 +1,45 @@
 import type { HeightCut } from "./master.ts";
 import { type CutFloor, LISTING_CUTS } from "./vector-fill.ts";
 
+/** Strips of one run, highest first, and the length they are cut from: all of it, or no more than that. */
+export interface Stretch {
+  levels: readonly number[];
+  length: number;
+  exact: boolean;
+}
+
 /**
- * What a strip of each level must be worth to the tightest cuts, so that the best strips for the rest of the length
- * satisfy them. Null for a level that no vector of this length can use.
+ * What a strip of each level must be worth to the tightest cuts, so that the best strips for the rest of the lengths
+ * satisfy them. Null for a level that no vector of these lengths can use.
  */
 export function levelFloors(
   heights: readonly number[],
+  stretches: readonly Stretch[],
   cuts: readonly HeightCut[],
   wanted: readonly number[],
-  length: number,
 ): (CutFloor[] | null)[] {
-  const usable = heights.map((height, level) => ({ height, level })).filter(({ height }) => height <= length);
-  const found = heights.map((height): { floor: CutFloor; spare: number }[] | null =>
-    height <= length ? [] : null,
-  );
+  const found = heights.map((): { floor: CutFloor; spare: number }[] | null => null);
+  for (const { levels } of stretches) for (const level of levels) found[level] = [];
   cuts.forEach((cut, c) => {
-    const best = exactTable(
-      usable.map(({ height, level }) => ({ height, value: cut.values[level]! })),
-      length,
-    );
-    for (const { height, level } of usable) {
-      const floor = wanted[c]! - best[length - height]!;
-      const spare = cut.values[level]! - floor;
-      if (spare < 0) found[level] = null;
-      else
-        found[level]?.push({
-          floor: { cut, prices: cut.prices, floor },
-          spare: spare / Math.max(1, cut.total),
-        });
-    }
+    const tables = stretches.map(({ levels, length, exact }) => {
+      const things = levels.map((level) => ({ height: heights[level]!, value: cut.values[level]! }));
+      return exact ? exactTable(things, length) : withinTable(things, length);
+    });
+    const most = tables.reduce((sum, table, s) => sum + table[stretches[s]!.length]!, 0);
+    stretches.forEach(({ levels, length }, s) => {
+      const table = tables[s]!;
+      const others = tables.reduce((sum, one, o) => (o === s ? sum : sum + one[stretches[o]!.length]!), 0);
+      for (const level of levels) {
+        const floor = wanted[c]! - others - table[length - heights[level]!]!;
+        const spare = cut.values[level]! - floor;
+        if (!(spare >= 0) || most === -Infinity) found[level] = null;
+        else
+          found[level]?.push({
+            floor: { cut, prices: cut.prices, floor },
+            spare: spare / Math.max(1, cut.total),
+          });
+      }
+    });
   });
   return found.map(
     (list) =>
@@ -38,6 +48,13 @@ export function levelFloors(
         .slice(0, LISTING_CUTS)
         .map(({ floor }) => floor) ?? null,
   );
+}
+
+/** Best value of strips of together no more than each length. */
+function withinTable(things: readonly { height: number; value: number }[], length: number): Float64Array {
+  const best = exactTable(things, length);
+  for (let at = 1; at <= length; at++) if (best[at - 1]! > best[at]!) best[at] = best[at - 1]!;
+  return best;
 }
 
 /** Best value of strips of exactly each length; -Infinity where no strips add up to it. */
@@ -52,27 +69,33 @@ function exactTable(things: readonly { height: number; value: number }[], length
   return best;
 }
 
-/** tables[d][room]: best value of levels d, d+1, ... filling exactly `room`. */
+/**
+ * tables[d][room]: best value of the levels after depth d filling `room` more of their stretch, and of all stretches
+ * that follow it.
+ */
 function suffixTables(
   heights: readonly number[],
-  levels: readonly number[],
+  stretches: readonly Stretch[],
   cut: HeightCut,
-  length: number,
 ): Float64Array[] {
-  const last = new Float64Array(length + 1).fill(-Infinity);
-  last[0] = 0;
-  const tables: Float64Array[] = [last];
-  for (let d = levels.length - 1; d >= 0; d--) {
-    const table = tables[0]!.slice();
-    const height = heights[levels[d]!]!;
-    const value = cut.values[levels[d]!]!;
-    for (let at = height; at <= length; at++) {
-      const candidate = table[at - height]! + value;
-      if (candidate > table[at]!) table[at] = candidate;
+  const tables: Float64Array[] = [];
+  let behind = 0;
+  for (const { levels, length, exact } of [...stretches].reverse()) {
+    let table = new Float64Array(length + 1).fill(exact ? -Infinity : behind);
+    table[0] = behind;
+    for (let d = levels.length - 1; d >= 0; d--) {
+      tables.push(table);
+      table = table.slice();
+      const height = heights[levels[d]!]!;
+      const value = cut.values[levels[d]!]!;
+      for (let at = height; at <= length; at++) {
+        const candidate = table[at - height]! + value;
+        if (candidate > table[at]!) table[at] = candidate;
+      }
     }
-    tables.unshift(table);
+    behind = table[length]!;
   }
-  return tables;
+  return tables.reverse();
 }
 
 /** The cuts at work in a search for one length, with what the strips chosen so far are worth to each. */
@@ -89,17 +112,17 @@ export interface CutTables {
   ended(): { cut: HeightCut; times: number }[];
 }
 
-/** Starts with nothing chosen. `wanted[c]` is what cut c asks of the strips; `levels` are in the search's order. */
+/** Starts with nothing chosen. `wanted[c]` is what cut c asks of the strips; depths go through all stretches in turn. */
 export function cutTables(
   heights: readonly number[],
-  levels: readonly number[],
-  length: number,
+  stretches: readonly Stretch[],
   cuts: readonly HeightCut[],
   wanted: readonly number[],
 ): CutTables {
+  const levels = stretches.flatMap((stretch) => stretch.levels);
   const known = cuts.slice();
   const totals = wanted.slice();
-  const tables = cuts.map((cut) => suffixTables(heights, levels, cut, length));
+  const tables = cuts.map((cut) => suffixTables(heights, stretches, cut));
   /** What one strip of each level is worth to each cut. */
   const worthTo = (cut: HeightCut) => Float64Array.from(levels, (level) => cut.values[level]!);
   const worths = cuts.map(worthTo);
@@ -121,12 +144,12 @@ export function cutTables(
       totals.push(total);
       worths.push(worth);
       times.push(0);
-      tables.push(suffixTables(heights, levels, cut, length));
+      tables.push(suffixTables(heights, stretches, cut));
     },
     isDeadEnd(depth, count, left) {
       const gains = gained[depth]!;
       const ends = (c: number) =>
-        gains[c]! + count * worths[c]![depth]! + tables[c]![depth + 1]![left]! < totals[c]!;
+        gains[c]! + count * worths[c]![depth]! + tables[c]![depth]![left]! < totals[c]!;
       if (!ends(sharpest)) {
         let c = 0;
         while (c < totals.length && !ends(c)) c++;

@@ -1,8 +1,10 @@
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
 import { decideVector, EASY, HARD, QUICK } from "./decide-vector.ts";
-import { cutTables, levelFloors } from "./height-tables.ts";
-import { type HeightCut, levelsUsed, type Master, wantedOfStrips } from "./master.ts";
+import { cutTables, levelFloors, type Stretch } from "./height-tables.ts";
+import { type HeightCut, levelsUsed, type Master, wantedBesideSheets } from "./master.ts";
+import { firstSheet } from "./oracle.ts";
+import { type Lengths, lengthsOf, stretchesOf } from "./rest-lengths.ts";
 import type { Solver } from "./solver/types.ts";
 import { splitFinder } from "./split-fillings.ts";
 import type { SearchStats } from "./types.ts";
@@ -81,6 +83,9 @@ const CELL = 4e-6;
  *
  *     length V:  n1*H1 + n2*H2 + ... = V
  *     cut:       n1*G(H1) + n2*G(H2) + ... >= total     for every set of prices
+ *
+ * Strips of rests stand in the vector as well, together no longer than their rest; only vectors to which no further
+ * strip of a rest can be added are looked at, since a strip more never does harm.
  */
 export function searchHeights(
   master: Master,
@@ -95,7 +100,7 @@ export function searchHeights(
   // A length left undecided holds the bound down, but longer plans may still be found.
   let firstOpen: number | null = null;
   for (let length = lower; length < upper; length++) {
-    const verdict = decideLength(master, solver, memory, given, length, clock, stats);
+    const verdict = decideEach(master, solver, memory, given, length, clock, stats);
     if (verdict.answer === "filled")
       return { lower: firstOpen ?? length, strips: verdict.strips, open: firstOpen !== null };
     if (verdict.answer === "unknown") firstOpen ??= length;
@@ -104,7 +109,13 @@ export function searchHeights(
   return { lower: firstOpen ?? upper, strips: null, open: firstOpen !== null };
 }
 
-function decideLength(
+type Verdict =
+  | { answer: "filled"; strips: StripCount[] }
+  | { answer: "dead" }
+  | { answer: "unknown" | "stopped" };
+
+/** Decides one length: as it is dealt out to the roll and to longer rests in every way that may serve. */
+function decideEach(
   master: Master,
   solver: Solver,
   memory: HeightMemory,
@@ -112,26 +123,62 @@ function decideLength(
   length: number,
   clock: Clock,
   stats: SearchStats,
-): { answer: "filled"; strips: StripCount[] } | { answer: "dead" } | { answer: "unknown" | "stopped" } {
+): Verdict {
+  const { oracle } = master;
+  const { rests = [] } = oracle;
+  const cellsEach = rests.reduce(
+    (sum, { ends, length: least }) => sum + ends.length * length + least,
+    (oracle.stripLevels + 1) * length,
+  );
+  const cuts = sharpestCuts(memory, MOST_CELLS / Math.max(1, cellsEach));
+  if (oracle.rests !== undefined) clock.charge(cellsEach * cuts.length * CELL);
+  let steps = 0;
+  const tired = () => (++steps & 255) === 0 && clock.expired();
+  const ways = lengthsOf(oracle, cuts, given, length, tired);
+  if (ways === null) return { answer: "stopped" };
+  let undecided = false;
+  for (const lengths of ways) {
+    const verdict = decideLength(master, solver, memory, given, lengths, clock, stats);
+    if (verdict.answer === "filled" || verdict.answer === "stopped") return verdict;
+    undecided ||= verdict.answer === "unknown";
+  }
+  return { answer: undecided ? "unknown" : "dead" };
+}
+
+/** Table cells that one cut takes. */
+function cellsOf(stretches: readonly Stretch[]): number {
+  return stretches.reduce((sum, { levels, length }) => sum + levels.length * length, 0);
+}
+
+function decideLength(
+  master: Master,
+  solver: Solver,
+  memory: HeightMemory,
+  given: readonly number[],
+  lengths: Lengths,
+  clock: Clock,
+  stats: SearchStats,
+): Verdict {
   const { lists, vectors } = memory;
-  const heights = master.oracle.heights.slice(0, master.oracle.stripLevels);
+  const heights = master.oracle.heights.slice(0, firstSheet(master.oracle));
+  const all = stretchesOf(master.oracle, lengths);
+  const length = lengths.roll;
   // A plan of this length might use a strip too high to be listed.
   if (length > master.oracle.listedTo) return { answer: "stopped" };
-  const looked = sharpestCuts(memory, (4 * MOST_CELLS) / (heights.length * length));
+  const looked = sharpestCuts(memory, (4 * MOST_CELLS) / Math.max(1, cellsOf(all)));
   if (looked.length === 0 || clock.expired()) return { answer: "stopped" };
-  clock.charge(heights.length * length * looked.length * CELL);
-  const wantedOf = (cut: HeightCut) => wantedOfStrips(cut, given);
-  const floors = levelFloors(heights, looked, looked.map(wantedOf), length);
-  const levels = heights.flatMap((_, level) => (floors[level] === null ? [] : [level]));
-  if (levels.length === 0 && (length > 0 || looked.some((cut) => wantedOf(cut) > 0)))
-    return { answer: "dead" };
-  const cells = levels.length * length;
+  clock.charge(cellsOf(all) * looked.length * CELL);
+  const wantedOf = (cut: HeightCut) => wantedBesideSheets(cut, given);
+  const floors = levelFloors(heights, all, looked, looked.map(wantedOf));
+  const stretches = all.map((one) => ({ ...one, levels: one.levels.filter((level) => floors[level]) }));
+  const levels = stretches.flatMap((stretch) => stretch.levels);
+  const bare = length > 0 && stretches[0]!.levels.length === 0;
+  if (bare || (levels.length === 0 && looked.some((cut) => wantedOf(cut) > 0))) return { answer: "dead" };
+  const cells = cellsOf(stretches);
   const cuts = sharpestCuts(memory, (0.75 * MOST_CELLS) / Math.max(1, cells));
   if (cuts.length === 0) return { answer: "stopped" };
-  // Highest first: few of them fit, so the tree is narrow at its root.
-  levels.reverse();
   clock.charge(cells * cuts.length * CELL);
-  const tables = cutTables(heights, levels, length, cuts, cuts.map(wantedOf));
+  const tables = cutTables(heights, stretches, cuts, cuts.map(wantedOf));
   const counts = new Array<number>(levels.length).fill(0);
   const pending: number[][] = [];
   let steps = 0;
@@ -195,11 +242,18 @@ function decideLength(
     return null;
   };
 
-  const visit = (depth: number, room: number): StripCount[] | "stop" | null => {
+  const ends: number[] = [];
+  for (const stretch of stretches) ends.push((ends.at(-1) ?? 0) + stretch.levels.length);
+  const lowest = stretches.map((stretch) => heights[stretch.levels.at(-1)!] ?? Infinity);
+
+  const visit = (s: number, depth: number, room: number): StripCount[] | "stop" | null => {
     stats.nodes++;
     if ((stats.nodes & 15) === 0 && clock.expired()) return "stop";
-    if (depth === levels.length) {
-      if (room !== 0) return null;
+    if (depth === ends[s]) {
+      const { exact } = stretches[s]!;
+      if (exact ? room !== 0 : room >= lowest[s]!) return null;
+      const next = stretches[s + 1];
+      if (next !== undefined) return visit(s + 1, depth, next.length);
       if (clock.expired()) return "stop";
       const vector = given.slice();
       levels.forEach((level, d) => {
@@ -215,14 +269,14 @@ function decideLength(
       counts[depth] = count;
       if (tables.isDeadEnd(depth, count, left) || (count > 0 && isNeedless(level))) continue;
       tables.choose(depth, count);
-      const found = visit(depth + 1, left);
+      const found = visit(s, depth + 1, left);
       if (found !== null) return found;
     }
     counts[depth] = 0;
     return null;
   };
 
-  const found = visit(0, length);
+  const found = visit(0, 0, length);
   for (const { cut, times } of tables.ended()) memory.ended.set(cut, (memory.ended.get(cut) ?? 0) + times);
   if (found === "stop") return { answer: "stopped" };
   if (found !== null) return { answer: "filled", strips: found };

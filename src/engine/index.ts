@@ -5,4 +5,5 @@ export { lessenWork } from "./lessen-work.ts";
 export { pack } from "./pack.ts";
 export { ruleOfThumb } from "./rule-of-thumb.ts";
 export type * from "./types.ts";
+export { hasPlan } from "./types.ts";
 export { verify } from "./verify.ts";

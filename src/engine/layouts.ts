@@ -138,6 +138,9 @@ function scale(sections: readonly Section[], step: number): Section[] {
       ...section,
       column: {
         along: section.column.along * step,
+        ...(section.column.end === undefined
+          ? {}
+          : { end: { ...section.column.end, across: section.column.end.across * step } }),
         segments: section.column.segments.map((segment) => ({ ...segment, across: segment.across * step })),
       },
     };

@@ -3,10 +3,17 @@ import { type Clock, startClock } from "./clock.ts";
 import type { Filling } from "./oracle.ts";
 import { withSolver } from "./pack.ts";
 import { transposeKinds } from "./reduce.ts";
-import { makeOracle } from "./roll.ts";
+import { makeOracle } from "./roll-question.ts";
 import { highsSolver } from "./solver/highs.ts";
 import type { Solver } from "./solver/types.ts";
-import type { CuttingTable, PackingProblem, PackingResult, SearchLimits, SearchStats } from "./types.ts";
+import {
+  type CuttingTable,
+  hasPlan,
+  type PackingProblem,
+  type PackingResult,
+  type SearchLimits,
+  type SearchStats,
+} from "./types.ts";
 import { verify } from "./verify.ts";
 import { fewKindColumns, plainColumns } from "./work-columns.ts";
 import { ANY_TABLE, cutsOf, measureStrips, type StripCuts, type StripShape, workOf } from "./work-measure.ts";
@@ -38,7 +45,7 @@ export async function lessenWork(
   table: CuttingTable = ANY_TABLE,
   now?: () => number,
 ): Promise<PackingResult> {
-  if (result.status === "infeasible" || lengthLimit < result.rollLength) return result;
+  if (!hasPlan(result) || lengthLimit < result.rollLength) return result;
   const clock = startClock(limits, now);
   const most = Math.min(lengthLimit, problem.roll?.available ?? lengthLimit);
   return withSolver(

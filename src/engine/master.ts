@@ -1,5 +1,7 @@
 import type { Filling, StripOracle } from "./oracle.ts";
 import { ceilMulDiv, type WholePrices, wholePrices } from "./prices.ts";
+import { areaOfOne } from "./reduce.ts";
+import { restHolds } from "./rest-holds.ts";
 import type { LinearModel, Solver } from "./solver/types.ts";
 
 /**
@@ -60,8 +62,8 @@ export function heightCut(oracle: StripOracle, demand: readonly number[], whole:
   };
 }
 
-/** What the cut asks of the roll's strips alone, once `given` sheets have held what they can. */
-export function wantedOfStrips(cut: HeightCut, given: readonly number[]): number {
+/** What the cut asks of strips, once `given` sheets have held what they can. */
+export function wantedBesideSheets(cut: HeightCut, given: readonly number[]): number {
   return given.reduce((left, count, level) => left - count * cut.values[level]!, cut.total);
 }
 
@@ -70,7 +72,6 @@ export function wantedOfStrips(cut: HeightCut, given: readonly number[]): number
  * step of height (the Farley-style dual bound of column generation, in whole numbers throughout).
  */
 export function fractionalBound(oracle: StripOracle, cut: HeightCut, given: readonly number[]): number {
-  const wanted = wantedOfStrips(cut, given);
   let bestHeight = 1;
   let bestValue = 0;
   for (let level = 0; level < oracle.stripLevels; level++) {
@@ -81,6 +82,13 @@ export function fractionalBound(oracle: StripOracle, cut: HeightCut, given: read
       bestValue = value;
     }
   }
+  // So much length is worth no less than this to strips of the roll.
+  const rate = (length: number) =>
+    bestValue === 0 || length === 0 ? 0 : ceilMulDiv(length, bestValue, bestHeight) - 1;
+  const wanted = (oracle.rests ?? []).reduce(
+    (left, rest) => left - restHolds(oracle, rest, cut, rate),
+    wantedBesideSheets(cut, given),
+  );
   if (bestValue === 0 || wanted <= 0) return 0;
   const bound = ceilMulDiv(wanted, bestHeight, bestValue);
   if (cut.tall === null || cut.tall.numerator === 0) return bound;
@@ -107,6 +115,12 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
   const columnOf: number[] = [];
   const heightRow = new Map<number, { row: number; credit: number }>();
   let lengthGuess = 1;
+  /** Row and credit that lend the length of every rest: sum of strip heights - credit >= 0, credit <= length. */
+  const lentRests = (oracle.rests ?? []).map((rest) => {
+    const row = model.addRow(0, Infinity, [], []);
+    return { ...rest, row, credit: model.addColumn(-1, 0, 0, [row], [-1]) };
+  });
+  const restOf = (level: number) => lentRests.find(({ first, end }) => level >= first && level < end);
 
   const add = (filling: Filling): void => {
     // Counts beyond the demand stay as they are: the oracle prices them so, and only then does pricing end.
@@ -128,6 +142,11 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
       rows.push(line.row);
       values.push(1);
     }
+    const rest = restOf(filling.level);
+    if (rest !== undefined) {
+      rows.push(rest.row);
+      values.push(filling.height);
+    }
     columnOf.push(model.addColumn(filling.height, 0, Infinity, rows, values));
   };
 
@@ -143,6 +162,7 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
   const solveRoot = (upper: number, given: readonly number[], stop: () => boolean): RootOutcome => {
     lengthGuess = upper;
     const restore = lend(given);
+    for (const { credit, length } of lentRests) model.setColumnBounds(credit, 0, length);
     let best: { bound: number; cut: HeightCut } | null = null;
     let outcome = run();
     for (let round = 0; round < 2000; round++) {
@@ -151,7 +171,12 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
       const cut = heightCut(oracle, demand, whole);
       const bound = fractionalBound(oracle, cut, given);
       if (best === null || bound > best.bound || (bound === best.bound && round > 0)) best = { bound, cut };
-      const gains = improving(oracle, cut.values, whole.scale, (level) => oracle.heights[level]!);
+      const prices = outcome.prices;
+      const priceOf = (level: number) => {
+        const rest = restOf(level);
+        return oracle.heights[level]! * (rest === undefined ? 1 : 1 - Math.max(0, prices[rest.row] ?? 0));
+      };
+      const gains = improving(oracle, cut.values, whole.scale, priceOf);
       if (gains.length === 0 || stop()) break;
       const before = pool.length;
       for (const level of spread(gains, 8)) add(oracle.filling(level, whole.prices, demand));
@@ -164,6 +189,7 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
       best = { bound: fractionalBound(oracle, cut, given), cut };
     }
     restore();
+    for (const { credit } of lentRests) model.setColumnBounds(credit, 0, 0);
     return { ...best, values: poolValues(outcome.values) };
   };
 
@@ -255,5 +281,5 @@ function spread(levels: readonly number[], most: number): number[] {
 
 /** Prices by area, when the linear program gives none. */
 function areaPrices(oracle: StripOracle): number[] {
-  return oracle.kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / oracle.run);
+  return oracle.kinds.map((kind) => areaOfOne(kind) / oracle.run);
 }

@@ -1,5 +1,5 @@
 import type { Clock } from "./clock.ts";
-import type { StripOracle } from "./oracle.ts";
+import { firstSheet, type StripOracle } from "./oracle.ts";
 
 /** Milliseconds a cell of the oracle's tables takes, about. */
 const CELL = 1e-6;
@@ -11,7 +11,8 @@ const FILLING = { strips: 12, sheets: 2 } as const;
 export function metered(oracle: StripOracle, clock: Clock): StripOracle {
   if (!clock.counted) return oracle;
   const kinds = oracle.kinds.reduce((sum, kind) => sum + kind.lies.length, 0);
-  const { stripLevels, heights, sheetCells = 0 } = oracle;
+  const { heights, sheetCells = 0 } = oracle;
+  const stripLevels = firstSheet(oracle);
   const strip = (Math.min(oracle.run, 4000) + 50) * kinds * CELL;
   const sheet = (sheetCells * CELL) / Math.max(1, heights.length - stripLevels);
   const charge = (strips: number, sheets: number) => clock.charge(0.01 + strip * strips + sheet * sheets);

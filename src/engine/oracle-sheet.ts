@@ -71,10 +71,13 @@ export function oracleForSheet(
   const prepared = ways.map((way) => {
     const usable = way.oracle.heights.filter((height) => height <= way.room);
     const room = way.single ? (usable.at(-1) ?? 0) : way.room;
-    const lowest = way.single ? usable.length - 1 : 0;
-    const positions: Positions = normalPositions(usable, room);
-    const backs = usable.map((height) => stepBack(positions, height));
-    return { ...way, room, lowest, usable, positions, backs };
+    // A run is joined from strips of just its own height: then a lower strip may hold what the highest does not.
+    const joins = way.oracle.kinds.some((kind) => kind.run !== undefined);
+    const lowest = way.single && !joins ? usable.length - 1 : 0;
+    const sizes = usable.map((height) => (way.single ? room : height));
+    const positions: Positions = normalPositions(sizes, room);
+    const backs = sizes.map((size) => stepBack(positions, size));
+    return { ...way, room, lowest, usable, sizes, positions, backs };
   });
 
   const table = (
@@ -132,7 +135,7 @@ export function oracleForSheet(
       kept.counts.forEach((copies, k) => {
         left[k]! -= copies;
       });
-      if (kept.segments.length > 0) strips.push(kept);
+      if (kept.segments.length > 0 || kept.end !== undefined) strips.push(kept);
     }
     return sheetFilling(level, height, { index, transposed: way.transposed, strips }, kinds.length);
   };
@@ -154,14 +157,9 @@ export function oracleForSheet(
       if (rowFloors.some(({ floor, beside }) => beside(way.room) < floor)) continue;
       const types: StripType[] = [];
       for (let l = way.usable.length - 1; l >= Math.max(0, way.lowest); l--) {
-        const strips = way.oracle.fillings(
-          l,
-          floorsOfPart(rowFloors, way.room - way.usable[l]!),
-          caps,
-          limit,
-        );
+        const strips = way.oracle.fillings(l, floorsOfPart(rowFloors, way.room - way.sizes[l]!), caps, limit);
         if (strips === null) return null;
-        for (const strip of strips) types.push({ width: way.usable[l]!, counts: strip.counts, strip });
+        for (const strip of strips) types.push({ width: way.sizes[l]!, counts: strip.counts, strip });
         if (types.length > limit.most || limit.stop()) return null;
       }
       const rows = rowsOf({ run: way.room, caps, floors: rowFloors, limit }, withoutDominated(types));

@@ -10,7 +10,7 @@ import {
   type ValueFloor,
 } from "./oracle.ts";
 import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
-import type { Kind } from "./reduce.ts";
+import { fitsRun, givenByEnd, type Kind } from "./reduce.ts";
 
 /**
  * Fillings of strips-2: segments side by side, one item each. In a strip of height H a kind has one useful
@@ -18,7 +18,12 @@ import type { Kind } from "./reduce.ts";
  */
 export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
   const fitting = kinds.flatMap((kind) => kind.lies.filter((lie) => lie.width <= run));
-  const heights = [...new Set(fitting.map((lie) => lie.height))].sort((a, b) => a - b);
+  const runs = kinds.flatMap((kind, k) =>
+    kind.run !== undefined && fitsRun(kind, run) ? [{ k, run: kind.run }] : [],
+  );
+  const heights = [
+    ...new Set([...fitting, ...runs.map((each) => each.run)].map(({ height }) => height)),
+  ].sort((a, b) => a - b);
   const positions: Positions = normalPositions(
     fitting.map((lie) => lie.width),
     run,
@@ -47,6 +52,30 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
         addOnce(table, backFor(width * bundle.copies), price * bundle.copies, null);
   };
 
+  /** Runs that what is left of a strip of each level may be joined into. */
+  const runsAt = heights.map((height) => runs.filter((each) => each.run.height === height));
+
+  /** The best end of a strip at these prices: which run, and the position it begins at. */
+  const bestEnd = (
+    level: number,
+    table: Float64Array,
+    prices: Float64Array,
+    caps: readonly number[],
+  ): { value: number; kind: number; at: number } => {
+    const best = { value: table[size - 1]!, kind: -1, at: size - 1 };
+    for (const { k, run: joined } of runsAt[level]!) {
+      const cap = caps[k]!;
+      if (prices[k]! <= 0 || cap <= 0) continue;
+      for (let at = 0; at < size; at++) {
+        const gives = givenByEnd(joined, run - positions.sums[at]!);
+        if (gives === 0) break;
+        const value = table[at]! + prices[k]! * Math.min(cap, gives);
+        if (value > best.value) Object.assign(best, { value, kind: k, at });
+      }
+    }
+    return best;
+  };
+
   const values = (
     prices: Float64Array,
     caps: readonly number[],
@@ -67,7 +96,8 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
         if (lie < 0 || (!fresh && grown![k]! >= 0)) continue;
         add(table, k, kinds[k]!.lies[lie]!.width, prices[k]!, caps[k]!);
       }
-      result[level] = table[size - 1]!;
+      result[level] =
+        runsAt[level]!.length === 0 ? table[size - 1]! : bestEnd(level, table, prices, caps).value;
       before = lies;
     }
     return result;
@@ -94,7 +124,8 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
       }
     }
     const segments: Segment[] = [];
-    let at = size - 1;
+    const joined = bestEnd(level, table, prices, caps);
+    let { at } = joined;
     for (let l = layers.length - 1; l >= 0; l--) {
       const layer = layers[l]!;
       const lie = lies[layer.kind]!;
@@ -105,7 +136,16 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
         if (!layer.free) break;
       }
     }
-    return { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
+    const filling = { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
+    return joined.kind < 0 ? filling : withEnd(filling, joined.kind);
+  };
+
+  /** The same with all that is left of the strip joined into a run. */
+  const withEnd = (filling: Filling, kind: number): Filling => {
+    const length = filling.segments.reduce((left, { width }) => left - width, run);
+    const counts = filling.counts.slice();
+    counts[kind] = givenByEnd(kinds[kind]!.run!, length);
+    return { ...filling, counts, end: { kind, length } };
   };
 
   const fillings = (
@@ -134,17 +174,48 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
       }
       return rest;
     });
+    const joinable = runsAt[level]!.filter(({ k }) => caps[k]! > 0);
+    /** The same when what is left over may be joined into a run as well. */
+    const withRuns = rests.map((rest, f) => {
+      const { prices } = floors[f]!;
+      const most = joinable.reduce((best, { k }) => Math.max(best, prices[k]!), 0);
+      if (most === 0) return { most, rest };
+      return {
+        most,
+        rest: rest.map((table) => {
+          const grown = table.slice();
+          for (let at = 1; at < size; at++)
+            grown[at] = Math.max(
+              grown[at]!,
+              grown[at - 1]! + most * (positions.sums[at]! - positions.sums[at - 1]!),
+            );
+          return grown;
+        }),
+      };
+    });
     const found: Filling[] = [];
     const counts = new Array<number>(kinds.length).fill(0);
     const tired = stepCounter(limit, 50);
     const worth = floors.map(() => 0);
+    const plain = (): Filling => {
+      const segments: Segment[] = [];
+      for (const { k, segment } of order) for (let c = counts[k]!; c > 0; c--) segments.push(segment);
+      return { level, height: heights[level]!, counts: counts.slice(), segments };
+    };
     const visit = (d: number, room: number): boolean => {
       if (tired()) return false;
       if (d === order.length) {
+        for (const { k, run: joined } of joinable) {
+          const gives = givenByEnd(joined, room);
+          const held = Math.min(caps[k]!, gives);
+          if (gives === 0 || floors.some(({ prices, floor }, f) => worth[f]! + held * prices[k]! < floor))
+            continue;
+          found.push(withEnd(plain(), k));
+          if (found.length > limit.most) return false;
+        }
+        if (joinable.length > 0 && floors.some(({ floor }, f) => worth[f]! < floor)) return true;
         if (order.some(({ k, width }) => counts[k]! < caps[k]! && width <= room)) return true;
-        const segments: Segment[] = [];
-        for (const { k, segment } of order) for (let c = counts[k]!; c > 0; c--) segments.push(segment);
-        found.push({ level, height: heights[level]!, counts: counts.slice(), segments });
+        found.push(plain());
         return found.length <= limit.most;
       }
       const { k, width } = order[d]!;
@@ -152,7 +223,11 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
         const left = room - c * width;
         const at = lastAtMost(positions, left);
         if (
-          floors.some(({ prices, floor }, f) => worth[f]! + c * prices[k]! + rests[f]![d + 1]![at]! < floor)
+          floors.some(({ prices, floor }, f) => {
+            const { most, rest } = withRuns[f]!;
+            const beyond = rest[d + 1]![at]! + most * (left - positions.sums[at]!);
+            return worth[f]! + c * prices[k]! + beyond < floor;
+          })
         )
           continue;
         counts[k] = c;

@@ -1,4 +1,4 @@
-import type { Kind } from "./reduce.ts";
+import { givenByEnd, type Kind } from "./reduce.ts";
 
 /** A piece of a strip as wide as its widest item: what the first cut across the strip frees. */
 export interface Segment {
@@ -20,8 +20,31 @@ export interface Filling {
   /** Copies of every kind it holds. */
   counts: number[];
   segments: Segment[];
+  /** What is left of the strip, joined into a run: its kind, and how long it is. */
+  end?: { kind: number; length: number };
   /** On a sheet: which of the sheets offered, its strips and the way they run; `segments` is then empty. */
   sheet?: { index: number; transposed: boolean; strips: Filling[] };
+}
+
+/**
+ * Strips of a narrower run, so much length of which may be used at no further cost. It may be made longer, up to one of
+ * `ends` (ascending, all beyond `length`), which takes as much of the roll.
+ */
+export interface RestLevels {
+  /** Levels from `first` up to but not including `end`. */
+  first: number;
+  end: number;
+  length: number;
+  ends: readonly number[];
+  /** No strip higher than this is listed. */
+  listedTo: number;
+  /** Rests that are alike have one number. */
+  twin: number;
+}
+
+/** First level of whole sheets. */
+export function firstSheet({ stripLevels, rests = [] }: Pick<StripOracle, "stripLevels" | "rests">): number {
+  return rests.at(-1)?.end ?? stripLevels;
 }
 
 /** What a filling must be worth at some prices to be of use. */
@@ -58,8 +81,13 @@ export interface StripOracle {
    * one more of it would count for in length (a nominal figure that no bound rests on).
    */
   readonly heights: readonly number[];
-  /** The first so many levels are strips of the roll; levels after them are whole sheets. */
+  /**
+   * The first so many levels are strips of the roll; after them come the strips of every rest in turn, then whole
+   * sheets.
+   */
   readonly stripLevels: number;
+  /** Widths beside something on the roll that may be cut into strips of their own; absent without such. */
+  readonly rests?: readonly RestLevels[];
   /** Table cells that one question about a sheet takes, about, all sheets together; absent without sheets. */
   readonly sheetCells?: number;
   /** Strips higher than this are not listed; Infinity when every useful height is. */
@@ -106,12 +134,18 @@ export function plainStarters(oracle: StripOracle, caps: readonly number[]): Fil
   return oracle.kinds.flatMap((kind, k) => {
     const only = new Float64Array(oracle.kinds.length);
     only[k] = 1;
-    return kind.lies
-      .filter((lie) => lie.width <= oracle.run)
-      .map((lie) => oracle.heights.indexOf(lie.height))
+    const heights = kind.lies.filter((lie) => lie.width <= oracle.run).map(({ height }) => height);
+    return [...heights, ...(kind.run === undefined ? [] : [kind.run.height])]
+      .map((height) => oracle.heights.indexOf(height))
       .filter((level) => level >= 0)
       .map((level) => oracle.filling(level, only, caps));
   });
+}
+
+/** What the end of a strip gives to its run. */
+export function endGives(kinds: readonly Kind[], { kind, length }: NonNullable<Filling["end"]>): number {
+  const { run } = kinds[kind]!;
+  return run === undefined ? 0 : givenByEnd(run, length);
 }
 
 /** Counts of every kind in some segments. */

@@ -3,7 +3,7 @@ import { type Clock, startClock } from "./clock.ts";
 import { toLayouts } from "./layouts.ts";
 import type { Filling } from "./oracle.ts";
 import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./reduce.ts";
-import { lengthOf } from "./roll.ts";
+import { lengthOf } from "./roll-question.ts";
 import { groupSheets, type SheetGroup } from "./sheet-groups.ts";
 import { absentSolver } from "./solver/absent.ts";
 import { dropSolver, highsSolver } from "./solver/highs.ts";
@@ -37,7 +37,7 @@ export async function pack(
   await highsSolver().catch(() => null);
   const clock = startClock(limits, now);
   const stats: SearchStats = { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 };
-  const step = problem.items.reduce((g, item) => gcd(gcd(g, item.across), item.along), 0) || 1;
+  const step = stepOf(problem);
   const kinds = gatherKinds(divided(problem.items, step));
   const groups = groupSheets(problem.sheets, step);
   const roll =
@@ -91,8 +91,25 @@ function isSolverFault(fault: unknown): boolean {
   return fault instanceof Error && /^Highs|wasm|abort/i.test(`${fault.name} ${fault.message}`);
 }
 
+/** What all sizes are whole multiples of; where ends of strips are joined, the stock's widths as well. */
+function stepOf({ items, roll, sheets }: PackingProblem): number {
+  const sizes = items.flatMap(({ across, along, run }) =>
+    run === undefined ? [across, along] : [along, run.length, run.loss, run.leastEnd],
+  );
+  const joins = items.some(({ run }) => run !== undefined);
+  const widths = joins ? [...(roll === null ? [] : [roll.width]), ...sheets.map(({ across }) => across)] : [];
+  return [...sizes, ...widths].reduce(gcd, 0) || 1;
+}
+
 function divided(items: readonly PackingItem[], step: number): PackingItem[] {
-  return items.map((item) => ({ ...item, across: item.across / step, along: item.along / step }));
+  return items.map(({ run, ...item }) => ({
+    ...item,
+    across: item.across / step,
+    along: item.along / step,
+    ...(run === undefined
+      ? {}
+      : { run: { length: run.length / step, loss: run.loss / step, leastEnd: run.leastEnd / step } }),
+  }));
 }
 
 function toResult(
@@ -115,8 +132,9 @@ function toResult(
   );
   if (answer.missing !== null) {
     const missing = dealMissing(problem, layouts);
+    if (late && !answer.impossible) stats.cutShort = true;
     return {
-      status: "infeasible",
+      status: answer.impossible ? "infeasible" : "none-found",
       objective: cost,
       rollLength,
       bound: { ...bound, value: 0 },
@@ -149,19 +167,26 @@ function costOf(
 
 /** What the layouts do not hold, item by item. */
 function dealMissing(problem: PackingProblem, layouts: PackingResult["layouts"]): PackingResult["missing"] {
-  const left = problem.items.map((item) => item.demand);
+  const left = problem.items.map(({ demand, run }) => (run === undefined ? demand : run.length - run.loss));
   const take = (segments: readonly SegmentUse[], times: number): void => {
     for (const segment of segments)
       for (const use of segment.stack) left[use.item]! -= use.count * segment.count * times;
   };
   const visit = (sections: readonly Section[], times: number): void => {
     for (const section of sections)
-      if (section.kind === "strips") take(section.column.segments, times * section.count);
-      else {
+      if (section.kind === "strips") {
+        take(section.column.segments, times * section.count);
+        const { end } = section.column;
+        if (end !== undefined)
+          left[end.item]! -= (end.across - problem.items[end.item]!.run!.loss) * times * section.count;
+      } else {
         take(section.bands, times * section.count);
         visit(section.rest, times * section.count);
       }
   };
   for (const layout of layouts) visit(layout.sections, layout.count);
-  return left.flatMap((count, item) => (count > 0 ? [{ item, count }] : []));
+  return left.flatMap((count, item) => {
+    if (count <= 0) return [];
+    return [{ item, count: problem.items[item]!.run === undefined ? count : 1 }];
+  });
 }

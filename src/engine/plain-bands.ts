@@ -1,6 +1,6 @@
 import type { BandGroup } from "./band-sections.ts";
 import { share } from "./clock.ts";
-import type { RollAnswer, RollQuestion } from "./roll.ts";
+import type { RollAnswer, RollQuestion } from "./roll-question.ts";
 
 export interface BandAnswer extends RollAnswer {
   /** Band groups in the plan; the rest beside group g is the sheet with index `given.length + g`. */
@@ -38,7 +38,7 @@ function renumbered(group: BandGroup, numberOf: (kind: number) => number): BandG
 }
 
 /** Many band items: fill groups as long as the longest item, side by side and end to end, one after another. */
-export function oneGroupEach({ kinds, run, style }: RollQuestion, bandable: readonly number[]): Arrangement {
+export function oneGroupEach({ kinds, run }: RollQuestion, bandable: readonly number[]): Arrangement {
   const left = kinds.map((kind, k) => (bandable.includes(k) ? kind.demand : 0));
   const groups: BandGroup[] = [];
   const lieOf = (k: number) => {
@@ -56,10 +56,10 @@ export function oneGroupEach({ kinds, run, style }: RollQuestion, bandable: read
       while (left[k]! > 0 && group.across + width <= run) {
         const items: { kind: number; lie: number }[] = [];
         let room = along;
-        // End to end, items of this width (or narrower, where stacks may be trimmed).
+        // End to end, items of this width or narrower.
         for (const other of order) {
           const lie = kinds[other]!.lies[lieOf(other)]!;
-          if (style === "strips-2" ? lie.width !== width : lie.width > width) continue;
+          if (lie.width > width) continue;
           while (left[other]! > 0 && lie.height <= room) {
             items.push({ kind: bandable.indexOf(other), lie: lieOf(other) });
             left[other]!--;

@@ -12,6 +12,34 @@ export interface Kind {
   place: PackingItem["place"];
   /** The problem's items it stands for, in their order. */
   sources: Source[];
+  /**
+   * Strips joined end to end. It then has no lies, and its demand is what the sources must give beyond what joining
+   * them takes: `length - loss`, where each gives its length less `loss`.
+   */
+  run?: RunKind;
+}
+
+export interface RunKind {
+  height: number;
+  loss: number;
+  leastEnd: number;
+}
+
+/** Least area that one of a kind takes; of a run, one step of its demand. */
+export function areaOfOne({ lies, run }: Pick<Kind, "lies" | "run">): number {
+  if (run !== undefined) return run.height;
+  return lies.reduce((least, { width, height }) => Math.min(least, width * height), Infinity);
+}
+
+/** What the rest of a strip gives to a run, or 0 when it is too short to be joined. */
+export function givenByEnd({ loss, leastEnd }: RunKind, length: number): number {
+  return length < leastEnd ? 0 : Math.max(0, length - loss);
+}
+
+/** A strip so long can hold one of the kind, in some lie or as a part of the run. */
+export function fitsRun({ lies, run }: Pick<Kind, "lies" | "run">, length: number): boolean {
+  if (run !== undefined) return givenByEnd(run, length) > 0;
+  return lies.some(({ width }) => width <= length);
 }
 
 export interface Lie {
@@ -45,6 +73,10 @@ export function gcd(a: number, b: number): number {
 export function gatherKinds(items: readonly PackingItem[]): Kind[] {
   const byKey = new Map<string, { item: PackingItem; sources: Source[] }>();
   items.forEach((item, index) => {
+    if (item.run !== undefined) {
+      byKey.set(`run ${index}`, { item, sources: [{ item: index, demand: 1, swapped: false }] });
+      return;
+    }
     if (item.demand === 0) return;
     const square = item.across === item.along;
     const turnable = item.turnable && !square;
@@ -66,6 +98,11 @@ export function gatherKinds(items: readonly PackingItem[]): Kind[] {
     }
   });
   const kinds = [...byKey.values()].map(({ item, sources }): Kind => {
+    if (item.run !== undefined) {
+      const { length, loss, leastEnd } = item.run;
+      const run = { height: item.along, loss, leastEnd };
+      return { lies: [], demand: Math.max(1, length - loss), place: "strips", sources, run };
+    }
     const upright = { width: item.across, height: item.along, turned: false };
     const lies: Lie[] = [upright];
     if (item.turnable) lies.push({ width: upright.height, height: upright.width, turned: true });
@@ -78,7 +115,8 @@ export function gatherKinds(items: readonly PackingItem[]): Kind[] {
 
 /** The same kinds, in the same order, as they lie where strips run along the sheet. */
 export function transposeKinds(kinds: readonly Kind[]): Kind[] {
-  return kinds.map((kind) => ({
+  // A run is joined from strips across the cloth only.
+  return kinds.map(({ run: _, ...kind }) => ({
     ...kind,
     lies: kind.lies
       .map((lie) => ({ width: lie.height, height: lie.width, turned: lie.turned }))
@@ -90,9 +128,11 @@ const PLACES: readonly PackingItem["place"][] = ["bands", "either", "strips"];
 
 /** Largest first: by the longer side, then the shorter, fixed kinds before free ones. */
 function compareKinds(p: Kind, q: Kind): number {
-  const a = p.lies[0]!;
-  const b = q.lies[0]!;
+  const [a, b] = [p, q].map(({ lies, run, demand }) =>
+    run === undefined ? lies[0]! : { width: demand, height: run.height },
+  ) as [Lie, Lie];
   return (
+    Number(q.run !== undefined) - Number(p.run !== undefined) ||
     Math.max(b.width, b.height) - Math.max(a.width, a.height) ||
     Math.min(b.width, b.height) - Math.min(a.width, a.height) ||
     p.lies.length - q.lies.length ||
@@ -117,7 +157,12 @@ export function checkProblem(problem: PackingProblem): void {
     whole(item.across, 1, `items[${i}].across`);
     whole(item.along, 1, `items[${i}].along`);
     whole(item.demand, 0, `items[${i}].demand`);
-    area += item.across * item.along * item.demand;
+    if (item.run !== undefined) {
+      whole(item.run.length, 1, `items[${i}].run.length`);
+      whole(item.run.loss, 0, `items[${i}].run.loss`);
+      whole(item.run.leastEnd, 1, `items[${i}].run.leastEnd`);
+    }
+    area += (item.run === undefined ? item.across * item.demand : item.run.length) * item.along;
   });
   if (problem.roll !== null) {
     whole(problem.roll.width, 1, "roll.width");

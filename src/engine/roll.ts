@@ -1,90 +1,52 @@
 import { programOverAll } from "./all-fillings.ts";
 import { dropSurplus, type Frames, type StripCount } from "./assemble.ts";
 import { type Clock, share } from "./clock.ts";
-import { coverRows } from "./cover.ts";
 import { greedyStrips } from "./greedy.ts";
 import { heightMemory, searchHeights } from "./heights.ts";
 import { createMaster, type Master } from "./master.ts";
 import { metered } from "./metered.ts";
-import { countKinds, type Filling, type StripOracle } from "./oracle.ts";
+import { countKinds, type Filling, firstSheet } from "./oracle.ts";
 import { jointOracle } from "./oracle-joint.ts";
-import { type SheetSize, sheetOracle } from "./oracle-sheet.ts";
-import { oracleForThree } from "./oracle-three.ts";
+import { sheetOracle } from "./oracle-sheet.ts";
 import { oracleForTwo } from "./oracle-two.ts";
+import { poolProgram } from "./pool-program.ts";
 import { wholePrices } from "./prices.ts";
 import { rebuildStrips, wholePart } from "./rebuild.ts";
-import { gcd, type Kind, transposeKinds } from "./reduce.ts";
-import type { IntegerProgram, Solver } from "./solver/types.ts";
+import { areaOfOne, fitsRun, gcd, type Kind, transposeKinds } from "./reduce.ts";
+import { onRests, overhang } from "./rest-strips.ts";
+import {
+  asOnRoll,
+  lengthOf,
+  makeOracle,
+  mayHold,
+  type RollAnswer,
+  type RollQuestion,
+} from "./roll-question.ts";
+import { sheetsHold } from "./sheets-hold.ts";
 import { searchTiers } from "./tier-tree.ts";
-import type { CuttingStyle, SearchStats } from "./types.ts";
-
-/** The least length of strips of one run that holds every kind, and how far it is proved. */
-export interface RollAnswer {
-  strips: StripCount[];
-  length: number;
-  lower: number;
-  boundKind: "area" | "dual" | "exhausted";
-}
-
-export interface RollQuestion {
-  kinds: readonly Kind[];
-  run: number;
-  style: CuttingStyle;
-  solver: Solver;
-  clock: Clock;
-  stats: SearchStats;
-  /** Good enough: the search ends at a plan no longer than this; null to go on to the proof. */
-  enough: number | null;
-  /** The search ends once the bound is beyond this: such a plan would be of no use. */
-  ceiling: number | null;
-  /** Part of a larger problem: a quick answer is worth more than a proof. */
-  small?: boolean;
-  /** Sheets already on the table, to be used before the roll. */
-  given: readonly GivenSheet[];
-  report(length: number, lower: number): void;
-}
-
-/** Sheets of one kind that may be used at no further cost. */
-export interface GivenSheet {
-  sheet: SheetSize;
-  count: number;
-}
-
-export function makeOracle(
-  style: CuttingStyle,
-  kinds: readonly Kind[],
-  run: number,
-  longest: number,
-): StripOracle {
-  return style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, longest);
-}
-
-/** Length taken from the roll by strips and by groups of bands; sheets take none. */
-export function lengthOf(strips: readonly StripCount[], bands: readonly { along: number }[] = []): number {
-  return strips.reduce(
-    (sum, { filling, count }) => (filling.sheet === undefined ? sum + filling.height * count : sum),
-    bands.reduce((sum, group) => sum + group.along, 0),
-  );
-}
 
 /** Solves the roll problem. Every kind must fit the run in some lie (the caller has checked). */
 export function solveRoll(question: RollQuestion): RollAnswer {
-  const { run } = question;
+  const { run, rests = [] } = question;
   // A fixed size as wide as the run can share its strip with nothing: it is set aside and added back.
-  const alone = question.given.length === 0;
+  const alone = question.given.length === 0 && rests.length === 0;
   const fills = (kind: Kind) =>
     kind.lies.length === 1 &&
     kind.lies[0]!.width === run &&
     !question.given.some(({ sheet }) => mayHold(sheet, kind.lies[0]!));
   const set = question.kinds.filter(fills);
   const others = question.kinds.filter((kind) => !fills(kind));
-  const step = alone ? others.flatMap((kind) => kind.lies.map((lie) => lie.height)).reduce(gcd, 0) || 1 : 1;
+  const heights = others.flatMap(({ lies, run: joined }) =>
+    joined === undefined ? lies.map(({ height }) => height) : [joined.height],
+  );
+  const step = alone ? heights.reduce(gcd, 0) || 1 : 1;
   const setLength = set.reduce((sum, kind) => sum + kind.lies[0]!.height * kind.demand, 0);
   const inner = solveScaled({
     ...question,
     kinds: others.map((kind) => ({
       ...kind,
       lies: kind.lies.map((lie) => ({ ...lie, height: lie.height / step })),
+      ...(kind.run === undefined ? {} : { run: { ...kind.run, height: kind.run.height / step } }),
     })),
     enough: question.enough === null ? null : Math.floor((question.enough - setLength) / step),
     ceiling: question.ceiling === null ? null : Math.floor((question.ceiling - setLength) / step),
@@ -107,23 +69,19 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   };
 }
 
-function mayHold(sheet: SheetSize, lie: { width: number; height: number }): boolean {
-  if (lie.width <= sheet.across && lie.height <= sheet.along) return true;
-  return sheet.firstCut === "either" && lie.height <= sheet.across && lie.width <= sheet.along;
-}
-
 /** A filling of some of the kinds, in the numbering of all; heights are scaled back, on sheets they never were. */
 function renumber(filling: Filling, indexOf: readonly number[], kinds: number, step: number): Filling {
   const segments = filling.segments.map((segment) => ({
     width: segment.width,
     stack: segment.stack.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
   }));
-  if (filling.sheet === undefined)
-    return { level: -1, height: filling.height * step, counts: countKinds(segments, kinds), segments };
   const counts = new Array<number>(kinds).fill(0);
   filling.counts.forEach((copies, k) => {
     counts[indexOf[k]!] = copies;
   });
+  const end = filling.end === undefined ? {} : { end: { ...filling.end, kind: indexOf[filling.end.kind]! } };
+  if (filling.sheet === undefined)
+    return { level: -1, height: filling.height * step, counts, segments, ...end };
   const strips = filling.sheet.strips.map((strip) => renumber(strip, indexOf, kinds, 1));
   return { level: -1, height: filling.height, counts, segments, sheet: { ...filling.sheet, strips } };
 }
@@ -134,21 +92,24 @@ function fullStrip(kind: Kind, index: number, kinds: number): Filling {
 }
 
 function solveScaled(question: RollQuestion): RollAnswer {
-  const { kinds, run, clock, solver, stats, enough, ceiling, given } = question;
+  const { kinds, run, clock, solver, stats, enough, ceiling, given, rests = [] } = question;
   const demand = kinds.map((kind) => kind.demand);
   if (kinds.length === 0) return { strips: [], length: 0, lower: 0, boundKind: "area" };
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   // Where heights stand for something else, the lies of a kind may differ in area.
-  const areaOf = ({ lies }: Kind) => Math.min(...lies.map(({ width, height }) => width * height));
-  const area = kinds.reduce((sum, kind) => sum + areaOf(kind) * kind.demand, 0);
-  const lent = given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0);
+  const area = kinds.reduce((sum, kind) => sum + areaOfOne(kind) * kind.demand, 0);
+  const lent =
+    given.reduce((sum, { sheet, count }) => sum + sheet.across * sheet.along * count, 0) +
+    rests.reduce((sum, rest) => sum + rest.across * rest.along, 0);
+  const onRoll = kinds.map(asOnRoll);
   const areaBound = Math.max(0, Math.ceil((area - lent) / run));
   let best = firstStrips(question, frames, demand, areaBound);
-  let length = best === null ? Infinity : lengthOf(best);
+  const taken = (strips: readonly StripCount[]) => lengthOf(strips) + overhang(strips, rests, given.length);
+  let length = best === null ? Infinity : taken(best);
   let lower = areaBound;
   let boundKind: RollAnswer["boundKind"] = "area";
   const raise = (value: number, kind: RollAnswer["boundKind"]) => {
-    if (value <= lower) return;
+    if (value <= lower || unlisted) return;
     lower = Math.min(value, length);
     boundKind = kind;
     question.report(length, lower);
@@ -158,26 +119,38 @@ function solveScaled(question: RollQuestion): RollAnswer {
     length <= lower || (enough !== null && length <= enough) || (ceiling !== null && lower > ceiling);
   if (done()) return answer();
   const longest = Number.isFinite(length) ? length : safeLength(question, demand);
+  if (!sheetsHold(question, demand))
+    return { strips: [], length: Infinity, lower: Infinity, boundKind: "dual" };
   const joint = jointOracle(
     kinds,
-    makeOracle(question.style, kinds, run, longest),
+    makeOracle(question.style, onRoll, run, longest),
     given.map(({ sheet }, index) => ({
       oracle: sheetOracle(question.style, frames, sheet, index),
       height: Math.max(1, Math.round((sheet.across * sheet.along) / run)),
     })),
+    rests.map(({ across, along, ends }) => ({
+      oracle: makeOracle(question.style, onRoll, across, ends.at(-1) ?? along),
+      length: along,
+      ends,
+    })),
   );
   const oracle = metered(joint, clock);
-  const vector = oracle.heights.map((_, level) => given[level - oracle.stripLevels]?.count ?? 0);
+  // Where not every strip of a rest could be listed, only the area says what it can hold.
+  const unlisted =
+    joint.rests?.some(({ listedTo, length, ends }) => listedTo < (ends.at(-1) ?? length)) === true;
+  const sheetsFrom = firstSheet(oracle);
+  const vector = oracle.heights.map((_, level) => given[level - sheetsFrom]?.count ?? 0);
   const master = createMaster(oracle, demand, solver);
   const offer = (strips: StripCount[] | null) => {
     if (strips === null) return;
-    const exact = dropSurplus(frames, demand, strips);
-    const total = lengthOf(exact);
+    const exact = dropSurplus(frames, demand, onRests(oracle, strips, given.length));
+    const total = taken(exact);
     if (total >= length) return;
     best = exact;
     length = total;
     question.report(length, lower);
   };
+  const isPart = given.length > 0 || rests.length > 0;
   const small = (budget: number) => (wanted: readonly number[]) =>
     solvePart(question, wanted, Math.min(budget, clock.left()));
   try {
@@ -194,11 +167,11 @@ function solveScaled(question: RollQuestion): RollAnswer {
       raise(found.lower, "exhausted");
       return done() || !found.open;
     };
-    if (given.length > 0 || !Number.isFinite(length))
+    if (isPart || !Number.isFinite(length))
       offer(poolProgram(master, vector, solver, Math.min(300, clock.left())));
     /** Decides everything below the present plan at once, as long as few enough fillings can matter. */
     const program = (until: Clock): boolean => {
-      while (given.length === 0 && Number.isFinite(length) && !done() && !until.expired()) {
+      while (!isPart && Number.isFinite(length) && !done() && !until.expired()) {
         const found = programOverAll(master, root.cut, length, solver, until, stats);
         if (found.answer === "unknown") return false;
         if (found.answer === "none") raise(length, "exhausted");
@@ -226,7 +199,7 @@ function solveScaled(question: RollQuestion): RollAnswer {
       if (best === null || done()) return;
       offer(rebuildStrips(best, kinds.length, small(each), lower, REBUILD_ROUNDS, () => until.expired()));
     };
-    const isSmall = question.small === true || given.length > 0;
+    const isSmall = question.small === true || isPart;
     if (!isSmall && stripsIn(master, root.values) >= MANY_STRIPS) {
       // With many copies the rounding loses next to nothing, and lengths are too many to decide one by one.
       roundDown(vast ? 200 : 1000);
@@ -240,8 +213,10 @@ function solveScaled(question: RollQuestion): RollAnswer {
       return answer();
     }
     /** Branch and price over how many strips are at least so high: for demands of many sizes. */
+    const joins = kinds.some((kind) => kind.run !== undefined);
     const tiers = (until: Clock): boolean => {
-      if (!Number.isFinite(length) || length - 1 > oracle.listedTo) return false;
+      // What is left of a strip matters to a run, which tiers know nothing of.
+      if (joins || !Number.isFinite(length) || length - 1 > oracle.listedTo) return false;
       const took = (strips: StripCount[]) => {
         offer(strips);
         return length;
@@ -310,6 +285,7 @@ function solvePart(question: RollQuestion, wanted: readonly number[], budget: nu
     kinds: question.kinds.map((kind, k) => ({ ...kind, demand: wanted[k]! })),
     clock,
     given: [],
+    rests: [],
     enough: null,
     ceiling: null,
     small: true,
@@ -339,7 +315,7 @@ function firstStrips(
     return Number.isFinite(two.length) ? two.strips : null;
   }
   const strips = greedyStrips(
-    oracleForTwo(kinds, run),
+    oracleForTwo(kinds.map(asOnRoll), run),
     demand,
     areaPrices(kinds, demand, run, areaBound),
     [],
@@ -353,45 +329,19 @@ function areaPrices(
   run: number,
   length: number,
 ): Float64Array {
-  const areas = kinds.map((kind) => (kind.lies[0]!.width * kind.lies[0]!.height) / run);
+  const areas = kinds.map((kind) => areaOfOne(kind) / run);
   return wholePrices(areas, demand, length).prices;
 }
 
 /** A length that surely holds every kind the roll can take, when some fit only a sheet. */
 function safeLength({ kinds, run }: RollQuestion, demand: readonly number[]): number {
-  const fitting = kinds.map((kind) => kind.lies.some((lie) => lie.width <= run));
+  const fitting = kinds.map((kind) => fitsRun(asOnRoll(kind), run));
   const wanted = demand.map((count, k) => (fitting[k] ? count : 0));
-  const strips = greedyStrips(oracleForTwo(kinds, run), wanted, areaPrices(kinds, demand, run, 1), []);
-  return 1 + lengthOf(strips ?? []);
-}
-
-/** The best whole-number use of the fillings found so far. */
-function poolProgram(
-  master: Master,
-  given: readonly number[],
-  solver: Solver,
-  milliseconds: number,
-): StripCount[] | null {
-  const { pool, demand, oracle } = master;
-  const rows = coverRows(
-    pool.map((filling) => filling.counts),
-    demand,
+  const strips = greedyStrips(
+    oracleForTwo(kinds.map(asOnRoll), run),
+    wanted,
+    areaPrices(kinds, demand, run, 1),
+    [],
   );
-  if (rows === null) return null;
-  const program: IntegerProgram = {
-    costs: pool.map((filling) => (filling.level < oracle.stripLevels ? filling.height : 0)),
-    lower: pool.map(() => 0),
-    upper: pool.map((filling) => (filling.level < oracle.stripLevels ? Infinity : given[filling.level]!)),
-    whole: pool.map(() => true),
-    rows,
-  };
-  for (let level = oracle.stripLevels; level < oracle.heights.length; level++) {
-    const columns = pool.flatMap((filling, p) => (filling.level === level ? [p] : []));
-    program.rows.push({ lower: -Infinity, upper: given[level]!, columns, values: columns.map(() => 1) });
-  }
-  const outcome = solver.integer(program, milliseconds);
-  if (outcome.values === null) return null;
-  return pool
-    .map((filling, p) => ({ filling, count: Math.round(outcome.values![p]!) }))
-    .filter(({ count }) => count > 0);
+  return 1 + lengthOf(strips ?? []);
 }

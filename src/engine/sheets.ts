@@ -11,7 +11,7 @@ import { jointOracle } from "./oracle-joint.ts";
 import { sheetOracle } from "./oracle-sheet.ts";
 import { wholePrices } from "./prices.ts";
 import type { Kind } from "./reduce.ts";
-import { transposeKinds } from "./reduce.ts";
+import { areaOfOne, transposeKinds } from "./reduce.ts";
 import type { SheetGroup } from "./sheet-groups.ts";
 import type { Solver } from "./solver/types.ts";
 import { stripsOnSheets } from "./strips-on-sheets.ts";
@@ -71,7 +71,7 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
   );
   const oracle = metered(joint, clock);
   const all = offers.map(({ available }) => available);
-  const areaDuals = kinds.map((kind) => kind.lies[0]!.width * kind.lies[0]!.height);
+  const areaDuals = kinds.map(areaOfOne);
   const areaTotal = areaDuals.reduce((sum, area, k) => sum + area * demand[k]!, 0);
   const areaWhole = wholePrices(
     areaDuals.map((area) => area / areaTotal),

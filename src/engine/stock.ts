@@ -4,8 +4,9 @@ import { solveBands } from "./bands.ts";
 import type { Clock } from "./clock.ts";
 import type { Filling } from "./oracle.ts";
 import type { BandAnswer } from "./plain-bands.ts";
-import { type Kind, transposeKinds } from "./reduce.ts";
-import { lengthOf, type RollQuestion, solveRoll } from "./roll.ts";
+import { fitsRun, type Kind, transposeKinds } from "./reduce.ts";
+import { solveRoll } from "./roll.ts";
+import { canHold, lengthOf, type RollQuestion } from "./roll-question.ts";
 import type { SheetGroup } from "./sheet-groups.ts";
 import { solveSheets } from "./sheets.ts";
 import type { Solver } from "./solver/types.ts";
@@ -34,6 +35,8 @@ export interface StockAnswer {
   bands: BandGroup[];
   /** Kinds left over when no plan holds everything; null when all are placed. */
   missing: number[] | null;
+  /** That there is no plan is proved. */
+  impossible: boolean;
 }
 
 /** Most choices of priced sheets beside a roll that are tried one by one, and most sheets of one kind in them. */
@@ -43,8 +46,8 @@ const MOST_ALIKE = 60;
 /** Solves for whatever stock there is: a roll, fixed sheets, or both. */
 export function solveStock(question: StockQuestion): StockAnswer {
   const { kinds, groups, roll } = question;
-  const fitsSheet = (kind: Kind) => groups.some((group) => kind.lies.some((lie) => fits(lie, group)));
-  const fitsRoll = (kind: Kind) => roll !== null && kind.lies.some((lie) => lie.width <= roll.run);
+  const fitsSheet = (kind: Kind) => groups.some((group) => canHold(group, kind));
+  const fitsRoll = (kind: Kind) => roll !== null && fitsRun(kind, roll.run);
   const placeable = kinds.map((kind) => kind.demand === 0 || fitsSheet(kind) || fitsRoll(kind));
   if (placeable.includes(false)) {
     // The rest is still worked out, so that the maker sees how far the cloth goes.
@@ -54,6 +57,7 @@ export function solveStock(question: StockQuestion): StockAnswer {
     });
     return {
       ...rest,
+      impossible: true,
       missing: kinds.map((kind, k) => (placeable[k] ? (rest.missing?.[k] ?? 0) : kind.demand)),
     };
   }
@@ -61,16 +65,20 @@ export function solveStock(question: StockQuestion): StockAnswer {
   const place = (answer: StockAnswer): StockAnswer =>
     wanted.length === kinds.length ? answer : spreadOut(answer, kinds, wanted);
   if (wanted.length === 0)
-    return { strips: [], lower: 0, boundKind: "area", groupOf: () => 0, bands: [], missing: null };
+    return {
+      strips: [],
+      lower: 0,
+      boundKind: "area",
+      groupOf: () => 0,
+      bands: [],
+      missing: null,
+      impossible: false,
+    };
   const inner = { ...question, kinds: wanted };
   if (roll === null) return place(sheetsOnly(inner));
   if (groups.length === 0) return place(withGiven(inner, []));
   if (groups.every((group) => group.cost === 0)) return place(withGiven(inner, allOf(inner)));
   return place(pricedMix(inner));
-}
-
-function fits(lie: { width: number; height: number }, group: SheetGroup): boolean {
-  return lie.width <= group.across && lie.height <= group.along;
 }
 
 function allOf({ kinds, groups }: StockQuestion): number[] {
@@ -89,6 +97,7 @@ function sheetsOnly(question: StockQuestion): StockAnswer {
       groupOf,
       bands: [],
       missing: answer.attempt.left,
+      impossible: answer.impossible,
     };
   }
   return {
@@ -98,6 +107,7 @@ function sheetsOnly(question: StockQuestion): StockAnswer {
     groupOf,
     bands: [],
     missing: null,
+    impossible: false,
   };
 }
 
@@ -144,6 +154,7 @@ function withGiven(question: StockQuestion, counts: readonly number[]): StockAns
     groupOf,
     bands: answer.groups,
     missing: null,
+    impossible: answer.lower === Infinity,
   };
   if (!Number.isFinite(answer.length))
     return { ...result, strips: [], bands: [], lower: 0, missing: question.kinds.map((kind) => kind.demand) };
@@ -169,7 +180,8 @@ function cutShort(question: StockQuestion, answer: StockAnswer, available: numbe
       left[k]! -= copies * count;
     });
   }
-  return { ...answer, strips, bands: [], lower: 0, missing: left };
+  const impossible = answer.lower > available * question.roll!.costPerLength;
+  return { ...answer, strips, bands: [], lower: 0, missing: left, impossible };
 }
 
 /** Every choice of priced sheets, cheapest first, each with the least roll beside it. */
@@ -208,17 +220,17 @@ function pricedMix(question: StockQuestion): StockAnswer {
       groupOf,
       bands: answer.groups,
       missing: null,
+      impossible: false,
     };
     question.report(cost, Math.min(lower, cost));
   }
   if (choices.length > MOST_CHOICES) lower = Math.min(lower, choices[MOST_CHOICES]!.cost);
-  if (best === null)
-    return {
-      ...withGiven(question, most),
-      missing: question.kinds.map((kind) => kind.demand),
-      strips: [],
-      bands: [],
-    };
+  if (best === null) {
+    // With all there is on the table at no cost there is no plan either, or none was found.
+    const all = withGiven(question, most);
+    const missing = question.kinds.map((kind) => kind.demand);
+    return { ...all, missing, strips: [], bands: [], lower: 0 };
+  }
   const frames: Frames = { upright: question.kinds, transposed: transposeKinds(question.kinds) };
   const demand = question.kinds.map((kind) => kind.demand);
   const strips = dropSurplus(frames, demand, best.strips);
@@ -261,6 +273,7 @@ function spreadOut(answer: StockAnswer, kinds: readonly Kind[], wanted: readonly
     return {
       ...filling,
       counts,
+      ...(filling.end === undefined ? {} : { end: { ...filling.end, kind: indexOf[filling.end.kind]! } }),
       segments: filling.segments.map((segment) => ({
         width: segment.width,
         stack: segment.stack.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),

@@ -22,6 +22,22 @@ export interface PackingItem {
    * `either`: whichever is shorter.
    */
   place: "strips" | "bands" | "either";
+  /** What is made by joining strips; `across`, `demand` and `turnable` then say nothing. */
+  run?: JoinedRun;
+}
+
+/**
+ * Strips of one width (the item's `along`) sewn end to end. Whole strips feed it, and what is left at the end of a strip
+ * of exactly that width; each source is fed whole.
+ *
+ *     k sources make  their sum - (k - 1) x loss,  which must reach `length`
+ */
+export interface JoinedRun {
+  length: number;
+  /** What one join takes. */
+  loss: number;
+  /** Shorter ends are not joined. */
+  leastEnd: number;
 }
 
 /** A bolt: fixed width, as long as wanted up to `available`. */
@@ -76,6 +92,8 @@ export interface StripColumn {
   /** Strip width, measured square to its run. */
   along: number;
   segments: SegmentUse[];
+  /** What is left of the strip, joined into a run: its item, and how long it is. */
+  end?: { item: number; across: number };
 }
 
 export interface StripSection {
@@ -139,17 +157,25 @@ export interface CuttingTable {
 
 /** The engine's answer. */
 export interface PackingResult {
-  /** `infeasible` carries no layouts and says in `missing` which items could not be placed. */
-  status: "proven" | "best-found" | "infeasible";
+  /**
+   * Without a plan `missing` says which items the fullest attempt leaves over: `infeasible` when there is none, which is
+   * proved, `none-found` when the search ended before it could tell.
+   */
+  status: "proven" | "best-found" | "infeasible" | "none-found";
   /** Roll length times its cost plus the cost of the sheets used. */
   objective: number;
   /** Length taken from the roll; 0 when none is. */
   rollLength: number;
   bound: LowerBound;
   layouts: StockLayout[];
-  /** Items left over when `infeasible`: index and how many, for the best that could be done. */
+  /** Items left over when there is no plan: index and how many, for the best that could be done. */
   missing: { item: number; count: number }[];
   stats: SearchStats;
+}
+
+/** Whether everything is placed. */
+export function hasPlan({ status }: Pick<PackingResult, "status">): boolean {
+  return status === "proven" || status === "best-found";
 }
 
 /** Limits and hooks for a search. All optional; without them the search runs to its own end. */

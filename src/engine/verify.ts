@@ -1,4 +1,11 @@
-import type { PackingProblem, PackingResult, Section, SegmentUse, StripSection } from "./types.ts";
+import {
+  hasPlan,
+  type PackingProblem,
+  type PackingResult,
+  type Section,
+  type SegmentUse,
+  type StripSection,
+} from "./types.ts";
 
 /**
  * Decides whether a result is a right answer to its problem, sharing nothing with the search: sizes fit,
@@ -53,11 +60,16 @@ export function verify(problem: PackingProblem, result: PackingResult): string[]
   const missing = problem.items.map(() => 0);
   for (const m of result.missing) missing[m.item]! += m.count;
   problem.items.forEach((item, i) => {
+    if (item.run !== undefined) {
+      if (missing[i] === 0 && cut[i]! < item.run.length - item.run.loss)
+        faults.push(`item ${i}: its sources make ${cut[i]! + item.run.loss}, ${item.run.length} wanted`);
+      return;
+    }
     if (cut[i]! + missing[i]! !== item.demand)
       faults.push(`item ${i}: ${cut[i]} cut, ${missing[i]} missing, ${item.demand} wanted`);
   });
-  if (result.status === "infeasible") {
-    if (result.missing.length === 0) faults.push("infeasible, but nothing is missing");
+  if (!hasPlan(result)) {
+    if (result.missing.length === 0) faults.push(`${result.status}, but nothing is missing`);
   } else {
     if (result.missing.length > 0) faults.push("items missing from a plan that claims to be whole");
     if (cost !== result.objective) faults.push(`objective ${result.objective}, layouts cost ${cost}`);
@@ -120,7 +132,20 @@ function checkStrip(
   faults: string[],
 ): void {
   const width = column.segments.reduce((sum, segment) => sum + segment.across * segment.count, 0);
-  if (width > run) faults.push(`segments take ${width} of a strip of ${run}`);
+  const { end } = column;
+  if (end !== undefined) {
+    const item = problem.items[end.item];
+    if (item?.run === undefined || transposed)
+      faults.push(`the end of a strip is joined to item ${end.item}`);
+    else {
+      if (item.along !== column.along)
+        faults.push(`item ${end.item} is ${item.along} wide, the end of a strip ${column.along}`);
+      if (end.across < item.run.leastEnd)
+        faults.push(`an end of ${end.across} is joined to item ${end.item}`);
+      cut[end.item]! += (end.across - item.run.loss) * times * count;
+    }
+  }
+  if (width + (end?.across ?? 0) > run) faults.push(`segments take ${width} of a strip of ${run}`);
   for (const segment of column.segments)
     checkSegment(problem, segment, column.along, transposed, times * count, cut, faults, "strips");
 }
@@ -139,6 +164,7 @@ function checkSegment(
   let rows = 0;
   for (const use of segment.stack) {
     const item = problem.items[use.item];
+    if (item?.run !== undefined) faults.push(`item ${use.item} is joined from strips, and lies in one`);
     if (!item || !Number.isSafeInteger(use.count) || use.count < 1) {
       faults.push(`stack names item ${use.item} ${use.count} times`);
       continue;
@@ -152,7 +178,8 @@ function checkSegment(
     const width = swap ? item.along : item.across;
     stacked += (swap ? item.across : item.along) * use.count;
     rows += use.count;
-    const exact = problem.style === "strips-2";
+    // A band is as wide as its widest item; narrower ones are trimmed.
+    const exact = problem.style === "strips-2" && place === "strips";
     if (exact ? width !== segment.across : width > segment.across)
       faults.push(`item ${use.item} is ${width} wide in a segment of ${segment.across}`);
     cut[use.item]! += use.count * segment.count * times;

@@ -5,9 +5,8 @@ import type { Finishing, QuiltingThread, ThreadEstimate } from "./finishing-type
 import type { FoundationMaking } from "./foundation-types.ts";
 import type { BlockKind, UnitPressing } from "./kind-types.ts";
 
-export type { BlockKind, UnitPressing } from "./kind-types.ts";
-
 export type * from "./finishing-types.ts";
+export type { BlockKind, UnitPressing } from "./kind-types.ts";
 
 /*
  * How the cut pieces become the quilt: the order of sewing, which way every seam is pressed, and what the

@@ -6,6 +6,7 @@ import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { listSteps } from "./list-steps.ts";
 import { orderCuts } from "./order-cuts.ts";
+import { UNSQUARED } from "./pose-problem.ts";
 import type { PlanSettings } from "./request.ts";
 import { mistakesIn } from "./spoiled-strip.ts";
 import { listLeftovers, markKept, sumWaste } from "./sum-waste.ts";
@@ -79,7 +80,8 @@ function asBought(mix: Mix, stock: readonly FixedStock[], purchase: Purchase | n
 function stockOf({ fixedStock }: Chosen, result: PackingResult): FixedStock[] {
   return usedOf({ result, fixedStock }).map(({ piece, count }) => {
     const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
-    return { name, across, along, trim, from, strip, available, used: count, price };
+    const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
+    return { name, across, along, trim, ...squared, from, strip, available, used: count, price };
   });
 }
 
@@ -98,8 +100,9 @@ function buildLays(
       for (let i = 0; i < layout.count; i++) onBolt.push(layout);
       continue;
     }
-    const { name, across, along, strip = false } = sheet;
-    const cloth: Cloth = { source: "fixed", name, across, along, straighten: 0, strip };
+    const { name, across, along, strip = false, squareUp = UNSQUARED } = sheet;
+    const straighten = layout.firstCut === "along" ? squareUp.across : squareUp.along;
+    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip };
     const lay = buildLay(cloth, [layout], problem.items);
     for (let i = 0; i < layout.count; i++) lays.push(lay);
   }

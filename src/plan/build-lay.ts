@@ -10,6 +10,7 @@ export interface Cloth {
   name: string;
   across: Ticks;
   along: Ticks;
+  /** Cut off the side that is cut first. */
   straighten: Ticks;
   /** It is one strip already, cut as high as it is. */
   strip: boolean;

@@ -1,5 +1,5 @@
 import type { CutList } from "../cutlist/types.ts";
-import { atMost } from "../engine/index.ts";
+import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
@@ -26,8 +26,12 @@ const MOST_LISTED = 20_000;
 const MOST_PACKED = 24;
 /** Packed side by side in one round. */
 const AT_ONCE = 2;
-/** Most milliseconds for one choice; and how many times what a plan gets, since one choice decides on money. */
+/** Most counted milliseconds for one choice, and for all choices of a fabric together. */
 const BUDGET = 1500;
+const TOGETHER = 3000;
+/** With less than this left no choice is taken up. */
+const LEAST_EFFORT = 50;
+/** A choice may take so many times what a plan gets, since one choice decides on money. */
 const TIMES = 3;
 
 /** How many of each offer, and what that costs. */
@@ -57,6 +61,8 @@ interface State {
   proved: number;
   /** Not every choice was listed. */
   cut: boolean;
+  /** Counted milliseconds still to be had. */
+  left: number;
 }
 
 /**
@@ -71,7 +77,7 @@ export async function cheapestMix(
   limits: SearchLimits,
   solve: Solve,
 ): Promise<Mixed[]> {
-  const states = fabrics.map(begin);
+  const states = fabrics.map((one) => begin(one, limits.effort ?? Infinity));
   for (let round = 0; round * AT_ONCE < MOST_PACKED; round++) {
     const asked = states.flatMap((state) =>
       state.open.splice(0, AT_ONCE).map((choice) => ({ state, choice })),
@@ -79,25 +85,41 @@ export async function cheapestMix(
     if (asked.length === 0) break;
     const posed = asked.map(({ state, choice }) => pose(state.weighed, choice.counts, settings));
     const results = await solve(
-      posed.map(({ problem }) => ({ kind: "pack", problem, limits: atMost(limits, BUDGET, TIMES) })),
+      posed.map(({ problem }, i) => {
+        const { state } = asked[i]!;
+        return {
+          kind: "pack",
+          problem,
+          limits: atMost(limits, Math.min(BUDGET, state.left / AT_ONCE), TIMES),
+        };
+      }),
     );
     asked.forEach(({ state, choice }, i) => {
+      state.left -= results[i]!.stats.milliseconds;
       learn(state, choice, { ...posed[i]!, result: results[i]! });
     });
-    for (const state of states) state.open = state.open.filter(({ least }) => least < state.best.cost);
+    for (const state of states) {
+      state.open = state.open.filter(({ least }) => least < state.best.cost);
+      // What is left open is told as such: the mix is then not called proved.
+      if (state.left < LEAST_EFFORT) {
+        state.cut ||= state.open.length > 0;
+        state.open = [];
+      }
+    }
   }
   return states.map(conclude);
 }
 
-function begin(weighed: Weighed): State {
+function begin(weighed: Weighed, effort: number): State {
   const { chosen, offers } = weighed;
   const { problem, result, fixedStock } = chosen;
   const counts = offers.map(() => 0);
-  const cost = result.status === "infeasible" ? Infinity : boltCost(chosen.cutList, result.rollLength);
+  const cost = !hasPlan(result) ? Infinity : boltCost(chosen.cutList, result.rollLength);
   const best: Packed = { counts, problem, fixedStock: [...fixedStock], result, cost };
   const { listed, cut } = choicesOf(weighed, cost);
   const proved = Number.isFinite(cost) ? boltCost(chosen.cutList, chosen.least) : cost;
-  return { weighed, open: listed, best, tried: [best], proved, cut };
+  const left = TOGETHER * Math.min(1, (TIMES * effort) / BUDGET);
+  return { weighed, open: listed, best, tried: [best], proved, cut, left };
 }
 
 /** Every choice that may cost less than `most`, the least costly first. */
@@ -168,9 +190,13 @@ function pose(
 function learn(state: State, choice: Choice, packed: Omit<Packed, "cost">): void {
   const { chosen, offers } = state.weighed;
   const { result } = packed;
-  if (result.status === "infeasible") {
-    // With neither plan nor proof of none the choice stays open.
-    state.cut = true;
+  if (!hasPlan(result)) {
+    // With neither plan nor proof of none the choice stays open; with that proof so are those with fewer pieces dead.
+    if (result.status === "none-found") state.cut = true;
+    else
+      state.open = state.open.filter(({ counts }) =>
+        counts.some((count, i) => count > (choice.counts[i] ?? 0)),
+      );
     return;
   }
   const used = usedOf(packed);

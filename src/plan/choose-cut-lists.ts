@@ -3,9 +3,11 @@ import type { CutList } from "../cutlist/types.ts";
 import { waysOfJoining } from "../cutlist/ways-of-joining.ts";
 import { joinCompared } from "../diagnostics/planning.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
+import { hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength } from "../length/format.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
+import { packShared, type SharedEffort } from "./pack-shared.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanSettings, Solve } from "./request.ts";
 
@@ -40,6 +42,7 @@ export async function chooseCutLists(
   settings: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
+  effort: SharedEffort | null = null,
 ): Promise<Chosen[]> {
   const ways = fabrics.map(({ cutList, fixedStock, bolt }) => {
     const usable = usableWidth(cutList.fabric);
@@ -55,7 +58,8 @@ export async function chooseCutLists(
       };
     });
   });
-  const results = await solve(ways.flat().map(({ problem }) => ({ kind: "pack", problem, limits })));
+  const problems = ways.flat().map(({ problem }) => problem);
+  const results = await packShared(problems, limits, effort, solve);
   let next = 0;
   return ways.map((alternatives) => {
     const packed = alternatives.map((way) => ({ ...way, result: results[next++]! }));
@@ -70,7 +74,7 @@ type Packed = ReturnType<typeof waysOfJoining>[number] & {
 };
 
 function choose(packed: readonly Packed[], settings: PlanSettings): Chosen {
-  const possible = packed.filter(({ result }) => result.status !== "infeasible");
+  const possible = packed.filter(({ result }) => hasPlan(result));
   const ranked = possible
     .map((way) => ({ ...way, buy: purchaseFor(way.cutList.fabric, way.result.rollLength) }))
     .sort((a, b) => a.buy.length - b.buy.length || a.result.objective - b.result.objective);

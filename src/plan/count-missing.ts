@@ -1,5 +1,5 @@
 import type { Wanting } from "../diagnostics/planning.ts";
-import { atMost, type EngineJob } from "../engine/index.ts";
+import { atMost, type EngineJob, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, SearchLimits } from "../engine/types.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import type { FixedPiece } from "./pose-problem.ts";
@@ -29,10 +29,11 @@ export async function countMissing(
   let next = 0;
   return asked.map((ask, i): Wanting | null => {
     if (ask === null) return null;
-    const { status, objective } = results[next++]!;
+    const result = results[next++]!;
     const piece = short[i]?.fixedStock[ask.kind];
-    if (status === "infeasible" || piece === undefined) return null;
-    return { cloth: piece.name, more: objective, toHand: piece.available, proven: status === "proven" };
+    if (!hasPlan(result) || piece === undefined) return null;
+    const { objective: more, status } = result;
+    return { cloth: piece.name, more, toHand: piece.available, proven: status === "proven" };
   });
 }
 

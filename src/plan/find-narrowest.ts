@@ -1,6 +1,5 @@
-import { stripsToJoin } from "../cutlist/joins.ts";
 import type { CutList } from "../cutlist/types.ts";
-import { atMost, type EngineJob } from "../engine/index.ts";
+import { atMost, type EngineJob, hasPlan } from "../engine/index.ts";
 import type { CuttingStyle, PackingResult, SearchLimits } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { everyPart } from "./parts.ts";
@@ -55,7 +54,7 @@ export async function findNarrowest(
     );
     asked.forEach((state, i) => {
       const result = results[i]!;
-      const fits = result.status !== "infeasible" && result.rollLength <= state.trial.lengthLimit;
+      const fits = hasPlan(result) && result.rollLength <= state.trial.lengthLimit;
       if (fits) state.works = widths[i]!;
       else state.least = widths[i]! + 1;
     });
@@ -101,13 +100,22 @@ function leastWidth({ cutList, lengthLimit, usable }: Trial): Ticks {
   return Math.max(most, length > 0 ? Math.ceil(area / length) : most);
 }
 
-/** Narrowest width at which every joined run is still made of as many strips. */
+/**
+ * Narrowest width at which every joined run is still made of as many whole strips, beside the ends of strips that are
+ * joined to them; the usual width where a run has no whole strip.
+ */
 function leastForJoined(cutList: CutList, usable: Ticks): Ticks {
   let most = 0;
-  for (const { joined, count } of cutList.pieces) {
-    if (joined === undefined) continue;
-    const least = Math.ceil((joined.length + (count - 1) * joined.loss) / count);
-    if (stripsToJoin(joined.length, least, joined.loss) !== count) return usable;
+  for (const piece of cutList.pieces) {
+    const { joined, count, fullWidth } = piece;
+    if (joined === undefined || !fullWidth) continue;
+    const ends = cutList.pieces.filter(
+      (other) => other !== piece && joined.run !== undefined && other.joined?.run === joined.run,
+    );
+    const sources = ends.reduce((sum, end) => sum + end.count, count);
+    const length = ends.reduce((sum, end) => sum + end.across * end.count, 0);
+    const least = Math.ceil((joined.length + (sources - 1) * joined.loss - length) / count);
+    if (least <= joined.loss) return usable;
     most = Math.max(most, least);
   }
   return most;

@@ -1,6 +1,8 @@
+import type { Ticks } from "../length/types.ts";
 import type { FabricSpec, FixedClothSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/index.ts";
 import type { FixedPiece } from "./pose-problem.ts";
+import type { SquareUp } from "./types.ts";
 
 /** Cloth of fixed sizes that one fabric may be cut from, besides the bolt. */
 export interface FixedStockOf {
@@ -17,7 +19,7 @@ export interface FixedStockOf {
 export function fixedStockOf(fabric: FabricSpec, most: number): FixedStockOf {
   const usable = usableWidth(fabric);
   const read = (cloth: FixedClothSpec, from: "to-hand" | "shop"): FixedPiece => {
-    const { trim, count, strip, price, currency } = cloth;
+    const { trim, count, strip, price, currency, squareUp = 0 } = cloth;
     return {
       name: from === "shop" ? `bought ${cloth.name}` : cloth.name,
       across: (cloth.fullWidth ? usable : cloth.across) - 2 * trim,
@@ -26,6 +28,7 @@ export function fixedStockOf(fabric: FabricSpec, most: number): FixedStockOf {
       from,
       strip,
       trim,
+      ...(squareUp === 0 ? {} : { squareUp: squareUpOf(cloth.fullWidth, squareUp) }),
       price,
       currency,
     };
@@ -35,6 +38,11 @@ export function fixedStockOf(fabric: FabricSpec, most: number): FixedStockOf {
     toHand: fabric.have.map((cloth) => read(cloth, "to-hand")).filter(fit),
     offers: fabric.readyCut.map((cloth) => read(cloth, "shop")).filter(fit),
   };
+}
+
+/** What squaring takes: a piece as wide as the fabric has its selvages for two sides. */
+export function squareUpOf(fullWidth: boolean, lost: Ticks): SquareUp {
+  return { across: fullWidth ? 0 : lost, along: lost };
 }
 
 /**
@@ -58,7 +66,9 @@ export function gatherFixed(pieces: readonly FixedPiece[]): FixedPiece[] {
 }
 
 function sameKind(a: Omit<FixedPiece, "available">, b: Omit<FixedPiece, "available">): boolean {
-  const key = ({ name, across, along, from = "to-hand", strip = false, trim = 0, price = null }: typeof a) =>
-    JSON.stringify([name, across, along, from, strip, trim, price]);
+  const key = (piece: typeof a) => {
+    const { name, across, along, from = "to-hand", strip = false, trim = 0, price = null, squareUp } = piece;
+    return JSON.stringify([name, across, along, from, strip, trim, price, squareUp]);
+  };
   return key(a) === key(b);
 }

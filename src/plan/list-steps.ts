@@ -12,7 +12,8 @@ export function listSteps(lays: readonly Lay[], table: Table): CuttingStep[] {
   lays.forEach(({ root }, lay) => {
     const kinds = new Map<number, Part[]>();
     for (const part of everyPart(root)) {
-      if (part.role === "straightening") steps.push(straightenStep(part, lay, steps.length + 1));
+      if (part.role === "straightening")
+        steps.push(straightenStep(part, root.cut === "along", lay, steps.length + 1));
       if (part.role !== "strip" && part.role !== "band") continue;
       const alike = kinds.get(part.kind);
       if (alike === undefined) kinds.set(part.kind, [part]);
@@ -23,8 +24,8 @@ export function listSteps(lays: readonly Lay[], table: Table): CuttingStep[] {
   return steps;
 }
 
-function straightenStep(part: Part, lay: number, number: number): CuttingStep {
-  const { along: width, across: run } = part;
+function straightenStep(part: Part, upright: boolean, lay: number, number: number): CuttingStep {
+  const [width, run] = upright ? [part.across, part.along] : [part.along, part.across];
   return { number, lay, kind: "straighten", count: 1, width, run, strips: [], subcuts: [], flags: [] };
 }
 

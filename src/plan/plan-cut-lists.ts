@@ -1,5 +1,6 @@
 import type { CutList } from "../cutlist/types.ts";
 import {
+  noneFound,
   notProven,
   pieceTooWide,
   searchCutShort,
@@ -7,22 +8,25 @@ import {
   type Wanting,
 } from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import { ruleOfThumb, verify } from "../engine/index.ts";
+import { hasPlan, ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
-import { lengthLimit, purchaseFor } from "../stock/index.ts";
+import type { FabricSpec } from "../spec/types.ts";
+import { lengthLimit, purchaseFor, usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
 import { cheapestMix, mixOfPieces } from "./cheapest-mix.ts";
 import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts";
 import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
-import { fixedStockOf, gatherFixed } from "./fixed-pieces.ts";
+import { fixedStockOf, gatherFixed, squareUpOf } from "./fixed-pieces.ts";
 import { tableOf } from "./flag-steps.ts";
 import { listTemplates } from "./list-templates.ts";
-import type { FixedPiece } from "./pose-problem.ts";
+import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
+import { settleRuns } from "./settle-runs.ts";
 import { kitShares, splitKits } from "./split-kits.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
+import { useInOrder } from "./use-in-order.ts";
 
 /** More cloths of one kind than are ever cut into for one fabric. */
 const MOST_CLOTHS = 9999;
@@ -41,16 +45,21 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     withFixedStock(cutList, boltOf(index), fixedStock[index] ?? [], kits),
   );
 
-  const first = await chooseCutLists(fabrics, kits, spec, limits, solve);
-  const { chosen, mixes } = await weigh(first, fabrics, spec, limits, solve);
-  const told: Diagnostic[] = [...(request.diagnostics ?? []), ...chosen.flatMap((one) => one.diagnostics)];
-  const short = chosen.filter(({ result }) => result.status === "infeasible");
+  const first = await chooseCutLists(fabrics, kits, spec, limits, solve, request.effort ?? null);
+  const { chosen: weighed, mixes } = await weigh(first, fabrics, spec, limits, solve);
+  const told: Diagnostic[] = [...(request.diagnostics ?? []), ...weighed.flatMap((one) => one.diagnostics)];
+  const short = weighed.filter(({ result }) => !hasPlan(result));
   if (short.length > 0) {
     const wanting = await countMissing(short, limits, solve);
-    const missing = short.flatMap((one, i) => tellMissing(one, wanting[i] ?? null, spec));
+    const stacked = await tryStacked(short, limits, solve);
+    const missing = short.flatMap((one, i) =>
+      tellMissing(one, wanting[i] ?? null, stacked[i] ?? false, spec),
+    );
     return { value: null, diagnostics: [...told, ...missing] };
   }
 
+  const ordered = await useInOrder(weighed, limits, solve);
+  const chosen = await settleAll(ordered, spec, limits, solve);
   const eased = await easeWork(chosen, spec, limits, solve);
   chosen.forEach(({ problem }, i) => {
     assertRight(problem, eased[i]!);
@@ -95,6 +104,14 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   return { value, diagnostics: told };
 }
 
+function asInHand(piece: FixedPiece, fabric: FabricSpec): FixedPiece {
+  const lost = fabric.squareUp ?? 0;
+  // The drawer's table holds usable sizes.
+  if (lost === 0 || piece.strip === true || piece.from === "stash" || piece.squareUp !== undefined)
+    return piece;
+  return { ...piece, squareUp: squareUpOf(piece.across >= usableWidth(fabric), lost) };
+}
+
 type Offered = Fabric & { offers: FixedPiece[] };
 
 /** Everything a fabric may be cut from: what its file says and what is asked beside it. */
@@ -102,7 +119,8 @@ function withFixedStock(cutList: CutList, asked: Bolt, beside: readonly FixedPie
   const { fabric, pieces } = cutList;
   const most = Math.min(MOST_CLOTHS, kits * pieces.reduce((sum, { count }) => sum + count, 0));
   const { toHand, offers } = fixedStockOf(fabric, most);
-  const given = [...toHand, ...beside];
+  // What comes from elsewhere is squared like all pieces in hand.
+  const given = [...toHand, ...beside.map((piece) => asInHand(piece, fabric))];
   const bolt = fabric.yardage ? asked : "none";
   // Where nothing comes off the bolt there is nothing to weigh: the least money in pieces is one search.
   if (bolt === "none") return { cutList, bolt, fixedStock: gatherFixed([...given, ...offers]), offers: [] };
@@ -127,6 +145,56 @@ async function weigh(
     chosen: first.map((one, i) => mixOf(i)?.chosen ?? one),
     mixes: first.map((one, i) => mixOf(i)?.mix ?? mixOfPieces(one)),
   };
+}
+
+/**
+ * Settles which strips and ends make each run. Where stacked subcuts are allowed the pieces are then packed once more
+ * with them: what is proved without them says nothing there, so only the area bounds such a fabric.
+ */
+async function settleAll(
+  weighed: readonly Chosen[],
+  { style }: PlanSettings,
+  limits: SearchLimits,
+  solve: Solve,
+): Promise<Chosen[]> {
+  const settled = weighed.map((one): Chosen => {
+    const found = settleRuns(one.cutList, usableWidth(one.cutList.fabric), one.result);
+    if (found === null) return one;
+    assertRight(one.problem, one.result);
+    const sources = { usable: one.problem.roll?.width ?? null, fixedStock: one.fixedStock };
+    const posed = posePackingProblem(found.cutList, sources, style);
+    const problem = { ...posed, sheets: one.problem.sheets };
+    const result = { ...one.result, layouts: found.layouts };
+    const bounded =
+      style === one.problem.style
+        ? {}
+        : { least: Math.min(one.least, leastByArea(one.problem)), onlyWay: false };
+    const bound = { ...result.bound, style, ...(style === one.problem.style ? {} : { value: 0 }) };
+    const status = style === one.problem.style ? result.status : "best-found";
+    return { ...one, cutList: found.cutList, problem, result: { ...result, status, bound }, ...bounded };
+  });
+  const stacked = settled.filter((one, i) => one.problem.style !== weighed[i]!.problem.style);
+  if (stacked.length === 0) return settled;
+  const again = await solve(stacked.map(({ problem }) => ({ kind: "pack", problem, limits })));
+  return settled.map((one) => {
+    const at = stacked.indexOf(one);
+    const better = at < 0 ? undefined : again[at];
+    if (better === undefined || !hasPlan(better) || better.objective >= one.result.objective) return one;
+    return { ...one, result: { ...better, bound: one.result.bound, status: "best-found" } };
+  });
+}
+
+/** Length of bolt that the area alone takes, whatever the style, beside all the cloth in fixed sizes. */
+function leastByArea({ items, roll, sheets }: PackingProblem): number {
+  if (roll === null) return 0;
+  const wanted = items.reduce((sum, { across, along, demand, run }) => {
+    return sum + (run === undefined ? across * demand : run.length) * along;
+  }, 0);
+  const there = sheets.reduce(
+    (sum, { across, along, available }) => sum + across * along * (available ?? 0),
+    0,
+  );
+  return Math.max(0, Math.ceil((wanted - there) / roll.width));
 }
 
 /**
@@ -190,10 +258,24 @@ function assertRight(problem: PackingProblem, result: PackingResult): void {
   if (faults.length > 0) throw new Error(`the engine's answer is wrong: ${faults.join("; ")}`);
 }
 
+/** Whether fabrics that are short without stacked subcuts would do with them. */
+async function tryStacked(short: readonly Chosen[], limits: SearchLimits, solve: Solve): Promise<boolean[]> {
+  const open = short.filter(({ problem }) => {
+    const joins = problem.items.some(({ run }) => run !== undefined);
+    return problem.roll === null && problem.style === "strips-2" && !joins;
+  });
+  if (open.length === 0) return [];
+  const results = await solve(
+    open.map(({ problem }) => ({ kind: "pack", problem: { ...problem, style: "strips-3" }, limits })),
+  );
+  return short.map((one) => open.includes(one) && hasPlan(results[open.indexOf(one)]!));
+}
+
 /** With a bolt of any length only width can be what is missing; without one, cloth is. */
 function tellMissing(
   { cutList, problem, result }: Chosen,
   wanting: Wanting | null,
+  stacked: boolean,
   { ruler }: PlanSettings,
 ): Diagnostic[] {
   const { fabric, pieces } = cutList;
@@ -203,8 +285,10 @@ function tellMissing(
     const said = missing.map(
       ({ piece, count }) => `${count} of ${formatSize(piece.across, piece.along, ruler)} [${piece.letter}]`,
     );
-    return [stockShort(fabric.name, said, wanting, fabric.at)];
+    if (result.status === "none-found") return [noneFound(fabric.name, said, wanting, fabric.at)];
+    return [stockShort(fabric.name, said, wanting, fabric.at, stacked)];
   }
+  if (result.status === "none-found") return [noneFound(fabric.name, [], wanting, fabric.at)];
   return missing.map(({ piece }) => {
     const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
     return pieceTooWide(

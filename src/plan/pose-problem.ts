@@ -1,7 +1,7 @@
-import type { CutList } from "../cutlist/types.ts";
-import type { CuttingStyle, PackingItem, PackingProblem } from "../engine/types.ts";
+import type { CutList, CutPiece } from "../cutlist/types.ts";
+import type { CuttingStyle, JoinedRun, PackingItem, PackingProblem } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
-import type { FixedStock } from "./types.ts";
+import type { FixedStock, SquareUp } from "./types.ts";
 
 /** Cloth to hand: fat quarters, precuts, scraps. Usable size, as it lies with its selvage upright. */
 export interface FixedPiece {
@@ -16,11 +16,16 @@ export interface FixedPiece {
   strip?: boolean;
   /** Taken off each edge before; the size is what that leaves. Default 0. */
   trim?: Ticks;
+  /** Lost in squaring it, of each side. Default: what the fabric says. */
+  squareUp?: SquareUp;
   /** Price of one in hundredths; null without one. Default null. */
   price?: number | null;
   /** Sign or code of the price. Default: empty. */
   currency?: string;
 }
+
+/** Cloth that is square as it is. */
+export const UNSQUARED: SquareUp = { across: 0, along: 0 };
 
 /** Where the cloth comes from. */
 export interface Sources {
@@ -48,20 +53,33 @@ export function posePackingProblem(
       demand: piece.count,
       turnable: piece.turnable,
       place: piece.cut === "lengthwise" ? "bands" : piece.cut,
+      ...openRun(piece),
     }),
   );
+  // What is left of a strip is joined as it is: that is worked out without stacked subcuts.
+  const joins = items.some(({ run }) => run !== undefined);
   return {
-    style,
+    style: joins ? "strips-2" : style,
     items,
     roll: usable === null ? null : { width: usable, available: null, costPerLength: 1 },
-    sheets: fixedStock.map(({ across, along, available, strip = false, price = null }) => ({
-      across,
-      along,
-      available,
-      cost: usable === null ? (price ?? 0) * perMoney(fixedStock) + 1 : 0,
-      firstCut: strip ? "none" : "either",
-    })),
+    sheets: fixedStock.map(
+      ({ across, along, available, strip = false, price = null, squareUp = UNSQUARED }) => ({
+        // One side is straightened before the first cut, the other as the end of every strip.
+        across: Math.max(1, across - squareUp.across),
+        along: Math.max(1, along - squareUp.along),
+        available,
+        cost: usable === null ? (price ?? 0) * perMoney(fixedStock) + 1 : 0,
+        firstCut: strip ? "none" : "either",
+      }),
+    ),
   };
+}
+
+/** A run of which it is not settled yet how many strips and which ends make it. */
+function openRun({ joined }: CutPiece): { run?: JoinedRun } {
+  if (joined === undefined || joined.run !== undefined) return {};
+  const { length, loss, leastEnd } = joined;
+  return { run: { length, loss, leastEnd } };
 }
 
 /** What a hundredth of the currency counts beside one piece of cloth: more than all pieces together. */

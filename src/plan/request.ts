@@ -4,6 +4,7 @@ import type { EngineJob } from "../engine/index.ts";
 import type { PackingResult, SearchLimits } from "../engine/types.ts";
 import type { QuiltTop } from "../quilt/types.ts";
 import type { CutListSpec } from "../spec/types.ts";
+import type { SharedEffort } from "./pack-shared.ts";
 import type { FixedPiece } from "./pose-problem.ts";
 
 /** What a plan needs to know of the maker's file besides the cut lists. Both kinds of file have it. */
@@ -36,5 +37,7 @@ export interface PlanRequest {
   diagnostics?: readonly Diagnostic[];
   /** How long to search. Default: to the end. */
   limits?: SearchLimits;
+  /** How the first packing of all fabrics shares its work. Default: each may take what `limits` allow. */
+  effort?: SharedEffort | null;
   solve: Solve;
 }

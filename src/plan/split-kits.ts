@@ -1,4 +1,4 @@
-import { atMost } from "../engine/index.ts";
+import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StripSection } from "../engine/types.ts";
 import { lengthLimit, purchaseFor } from "../stock/index.ts";
 import { buildLay } from "./build-lay.ts";
@@ -72,8 +72,7 @@ export async function splitKits(
     );
     // What already takes too much cloth need not be made easy to cut.
     const fits = asked.map(({ one, some }, i) => {
-      const { status, rollLength } = found[i]!;
-      return status !== "infeasible" && rollLength <= share(one, some);
+      return hasPlan(found[i]!) && found[i]!.rollLength <= share(one, some);
     });
     const fitting = asked.map((_, i) => i).filter((i) => fits[i]);
     const eased = await solve(

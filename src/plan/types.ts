@@ -39,7 +39,7 @@ export type PartRole =
  *                    ── waste (strip end)
  *           ── uncut-end (waste)
  *
- * A strip, band or rest may hold a single part that fills it; every other inner part has two or more.
+ * A strip, band, rest or band section may hold a single part that fills it; every other inner part has two or more.
  * Waste has the role that says where it lies: `straightening`, `uncut-end`, or `waste`.
  */
 export interface Part {
@@ -76,6 +76,15 @@ export interface Lay {
   root: Part;
 }
 
+/**
+ * What squaring takes off cloth of a fixed size: of the side that strips are cut from before the first of them is cut,
+ * of the other at the end of every strip.
+ */
+export interface SquareUp {
+  across: Ticks;
+  along: Ticks;
+}
+
 /** One kind of cloth in a fixed size that the fabric may be cut from besides the bolt. */
 export interface FixedStock {
   /** Lays of it have this name; no two kinds of a fabric share one. */
@@ -85,6 +94,8 @@ export interface FixedStock {
   along: Ticks;
   /** Taken off each edge before it is cut. */
   trim: Ticks;
+  /** Lost in squaring it; absent where nothing is. */
+  squareUp?: SquareUp;
   /** `to-hand` and `stash`: there already. `shop`: bought ready cut. */
   from: "to-hand" | "stash" | "shop";
   /** A strip that is cut already: it is only subcut. */

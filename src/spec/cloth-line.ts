@@ -15,6 +15,8 @@ export interface WrittenCut {
   across: Ticks | null;
   along: Ticks;
   strip: boolean;
+  /** It can be used as it is: cut to size by machine, or said to be the usable size. */
+  square: boolean;
   trim: Ticks;
   /** How many there are, or the most that may be bought; null when that is not said. */
   count: number | null;
@@ -38,7 +40,8 @@ function readKind(text: string, unit: LengthUnit): Read<Omit<WrittenCut, "trim" 
   const signed = (name: string) => (comma ? name.replace(/(\d)\.(?=\d)/g, "$1,") : name);
   if (trade !== null) {
     const { name, across, along, strip } = trade;
-    return { value: { name: signed(name), across, along, strip } };
+    // Squares and strips are sold cut to size.
+    return { value: { name: signed(name), across, along, strip, square: strip || across === along } };
   }
   const [, inner] = /^(.*\S)\s+strips?$/i.exec(text) ?? [];
   const size = readSize(inner ?? text, unit);
@@ -50,7 +53,9 @@ function readKind(text: string, unit: LengthUnit): Read<Omit<WrittenCut, "trim" 
   const strip = inner !== undefined && (fullWidth || wide >= long);
   const said = formatMeasure(long, unit);
   const name = `${strip ? "strip" : "piece"} ${fullWidth ? "WOF" : formatMeasure(wide, unit)} x ${said}`;
-  return { value: { name: signed(name), across: fullWidth ? null : wide, along: long, strip } };
+  return {
+    value: { name: signed(name), across: fullWidth ? null : wide, along: long, strip, square: strip },
+  };
 }
 
 function readTrim(text: string, unit: LengthUnit): Read<Ticks> {
@@ -75,6 +80,8 @@ function readLine(text: string, key: "have" | "ready-cut", unit: LengthUnit): Re
       const trim = readTrim(trimmed, unit);
       if ("why" in trim) return trim;
       cloth.trim = trim.value;
+    } else if (/^usable(?: size)?$/i.test(word)) {
+      cloth.square = true;
     } else if (count !== undefined) {
       cloth.count = Number(count);
       if (cloth.count < 1 || cloth.count > MOST)

@@ -84,6 +84,10 @@ function clothFields(unit: LengthUnit) {
       description: "length lost in straightening the cut end",
       example: pick("1 in", "2.5 cm"),
     }).optional(),
+    "square-up": length(unit, {
+      description: "what squaring takes off cloth of a fixed size, off one edge each way",
+      example: pick("1/2 in", "1 cm"),
+    }).optional(),
     sold: sold(unit).optional(),
     price: price().optional(),
     spare: length(unit, {

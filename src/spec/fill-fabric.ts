@@ -1,6 +1,7 @@
 import { mixUnpriced } from "../diagnostics/cloth.ts";
 import {
   clothTooMuch,
+  fullWidthLengthwise,
   labelRepeated,
   lengthOffMarks,
   lengthRoundedUp,
@@ -82,6 +83,11 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
   if (!written.print && !common.print) assume("print", "none: pieces may be turned");
   const price = written.price ?? common.price ?? null;
   const readyCut = written["ready-cut"] ?? common["ready-cut"] ?? [];
+  const have = written.have ?? common.have ?? [];
+  const squareUpWritten = written["square-up"] ?? common["square-up"];
+  const squareUp = squareUpWritten ? up(squareUpWritten.value) : defaults.squareUp;
+  if (!squareUpWritten && [...have, ...readyCut].some(({ square }) => !square))
+    assume("squaring cloth of a fixed size", `${say(squareUp)} off one edge each way`);
   const yardage = written.yardage ?? common.yardage ?? true;
 
   const fabric: FabricSpec = {
@@ -96,8 +102,9 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
     sold,
     price: price && { ...price, per: price.per ?? (familyOf(sold.unit) === "imperial" ? "yd" : "m") },
     spare: up((written.spare ?? common.spare)?.value ?? { n: 0n, d: 1n }),
-    have: (written.have ?? common.have ?? []).map(fixedCloth),
-    readyCut: readyCut.map(fixedCloth),
+    squareUp,
+    have: have.map((cut) => fixedCloth(cut, squareUp)),
+    readyCut: readyCut.map((cut) => fixedCloth(cut, squareUp)),
     yardage,
     note: written.note ?? "",
     pieces: [],
@@ -126,9 +133,10 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
   return { fabric: { ...fabric, pieces }, assumptions, diagnostics };
 }
 
-function fixedCloth({ across, price, ...cut }: WrittenCut): FixedClothSpec {
+function fixedCloth({ across, price, square, ...cut }: WrittenCut, squareUp: Ticks): FixedClothSpec {
   return {
     ...cut,
+    ...(square || squareUp === 0 ? {} : { squareUp }),
     across: across ?? 0,
     fullWidth: across === null,
     price: price?.hundredths ?? null,
@@ -173,6 +181,8 @@ function fillPiece(
   if (!onMark(across, ruler) || !onMark(along, ruler)) {
     diagnostics.push(lengthOffMarks(where, name, shown, formatLength(ruler.mark, ruler)));
   }
+  const cut = piece.cut ?? "strips";
+  if (size.fullWidth && cut === "lengthwise") diagnostics.push(fullWidthLengthwise(where, name, shown));
   return {
     label: piece.label,
     across,
@@ -180,7 +190,7 @@ function fillPiece(
     fullWidth: size.fullWidth,
     count: piece.count,
     turn: piece.turn ?? (print.kind === "none" ? "free" : "fixed"),
-    cut: piece.cut ?? "strips",
+    cut: size.fullWidth ? "strips" : cut,
     join: piece.join ?? "no",
     note: piece.note,
     at,

@@ -64,6 +64,8 @@ export interface FixedClothSpec {
   strip: boolean;
   /** Taken off each edge before it is used, pinked edges for example. */
   trim: Ticks;
+  /** Lost off one edge each way in squaring it. Default 0. */
+  squareUp?: Ticks;
   /** How many are to hand, or the most that can be bought; null for as many as wanted. */
   count: number | null;
   /** Price of one in hundredths; null for what is to hand, and where none is given. */
@@ -87,6 +89,8 @@ export interface FabricSpec {
   shrinkAlong: number;
   /** Length lost in straightening the cut end. */
   straighten: Ticks;
+  /** Lost off one edge each way in squaring cloth of a fixed size. Default 0. */
+  squareUp?: Ticks;
   sold: SoldBy;
   price: Price | null;
   /** Extra length the maker wants beyond the plan. */

@@ -6,29 +6,33 @@ export interface ClothDefaults {
   width: Ticks;
   selvage: Ticks;
   straighten: Ticks;
+  /** Lost off one edge each way in squaring cloth of a fixed size. */
+  squareUp: Ticks;
   sold: { unit: "yd" | "m"; step: Ticks; least: Ticks };
 }
 
 /**
  * Quilting cotton by the yard: 43 in with selvages of 1/2 in leaves 42 in, the middle of what ten published
  * sources count on (40 to 45 in: extension leaflets, magazines and teachers' handouts). An end cut at a counter is
- * up to an inch out of square. Sold in eighths of a yard: common practice, no source.
+ * up to an inch out of square; half an inch squares a fat quarter or a piece from the drawer (common practice, no source). Sold in eighths of a yard: common practice, no source.
  */
 const IMPERIAL: ClothDefaults = {
   width: 43 * INCH,
   selvage: INCH / 2,
   straighten: INCH,
+  squareUp: INCH / 2,
   sold: { unit: "yd", step: YARD / 8, least: YARD / 8 },
 };
 
 /**
- * Quilting cotton by the metre: 110 cm wide with selvages of 1.5 cm, 2.5 cm for straightening, sold in steps of
+ * Quilting cotton by the metre: 110 cm wide with selvages of 1.5 cm, 2.5 cm for straightening, 1 cm for squaring a piece, sold in steps of
  * 10 cm: common practice, no source.
  */
 const METRIC: ClothDefaults = {
   width: 110 * CENTIMETRE,
   selvage: (3 * CENTIMETRE) / 2,
   straighten: (5 * CENTIMETRE) / 2,
+  squareUp: CENTIMETRE,
   sold: { unit: "m", step: METRE / 10, least: METRE / 10 },
 };
 

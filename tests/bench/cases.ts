@@ -23,6 +23,15 @@ export interface BenchCase {
   variant: string;
   problem: PackingProblem;
   known: KnownValues;
+  /** Solves what is more than one problem; its `problem` then says nothing. */
+  run?(limit: number): Promise<Outcome>;
+}
+
+/** What came of a case that is more than one problem. */
+export interface Outcome {
+  value: number | null;
+  bound: number | null;
+  proven: boolean;
 }
 
 /** Sizes and copies of a case. */
@@ -35,7 +44,11 @@ export function sizeOf(problem: PackingProblem): { sizes: number; pieces: number
 
 /** Area of everything to be cut, as a floor of the cost of a roll or of equal sheets. */
 export function areaFloor(problem: PackingProblem): number {
-  const area = problem.items.reduce((sum, item) => sum + item.across * item.along * item.demand, 0);
+  const area = problem.items.reduce(
+    (sum, { across, along, demand, run }) =>
+      sum + (run === undefined ? across * demand : run.length - run.loss) * along,
+    0,
+  );
   if (problem.roll !== null && problem.sheets.length === 0) {
     return Math.ceil(area / problem.roll.width) * problem.roll.costPerLength;
   }

@@ -8,6 +8,7 @@ interface CorpusPiece {
   h: number;
   count: number;
   turn: boolean;
+  place?: "bands";
 }
 
 interface CorpusInstance {
@@ -24,7 +25,11 @@ interface StyleOptimum {
   proven: boolean;
 }
 
-type Optima = Record<string, Partial<Record<CuttingStyle, StyleOptimum>> & { rule_of_thumb?: number }>;
+type Optimum = Partial<Record<CuttingStyle, StyleOptimum | undefined>> & {
+  rule_of_thumb?: number | undefined;
+};
+
+type Optima = Record<string, Optimum>;
 
 const STYLES: readonly CuttingStyle[] = ["strips-2", "strips-3"];
 
@@ -46,7 +51,68 @@ export function corpusCases(data: string): BenchCase[] {
       }
     }
   }
-  return cases;
+  return [...cases, ...bandCases(folder), ...joinedCases(folder)];
+}
+
+interface BandOptimum {
+  "strips-2+bands": StyleOptimum;
+  rule_of_thumb: number;
+}
+
+/** Long pieces cut lengthwise beside strips: a band may hold pieces of several widths. */
+function bandCases(folder: string): BenchCase[] {
+  const instances = readJson<{ instances: CorpusInstance[] }>(join(folder, "bands.json"))?.instances ?? [];
+  const optima = readJson<{ results: Record<string, BandOptimum> }>(join(folder, "optimum2.json"))?.results;
+  return instances.map((instance): BenchCase => {
+    const problem = problemOf(instance, "strips-2");
+    const entry = optima?.[instance.name];
+    const known = { "strips-2": entry?.["strips-2+bands"], rule_of_thumb: entry?.rule_of_thumb };
+    return {
+      ...{ set: "bands", name: instance.name, style: "strips-2", variant: "strips-2 and bands", problem },
+      known: knownValues(problem, entry === undefined ? undefined : known, "strips-2"),
+    };
+  });
+}
+
+interface JoinedInstance extends CorpusInstance {
+  runs: {
+    h: number;
+    lengths: { length: number; count: number }[];
+    join_loss: number;
+    least_end: number;
+  }[];
+}
+
+interface JoinedOptimum {
+  "strips-2+joined": StyleOptimum;
+  rule_of_thumb: number;
+}
+
+/** Borders and bindings joined from strips and from the ends of strips, one chain for each run. */
+function joinedCases(folder: string): BenchCase[] {
+  const instances = readJson<{ instances: JoinedInstance[] }>(join(folder, "joined.json"))?.instances ?? [];
+  const optima = readJson<{ results: Record<string, JoinedOptimum> }>(join(folder, "optimum2.json"))?.results;
+  return instances.map((instance): BenchCase => {
+    const plain = problemOf(instance, "strips-2");
+    const runs = instance.runs.map(({ h, lengths, join_loss, least_end }): PackingItem => {
+      const length = lengths.reduce((sum, each) => sum + each.length * each.count, 0);
+      const run = { length, loss: join_loss, leastEnd: least_end };
+      return { across: instance.width!, along: h, demand: 1, turnable: false, place: "strips", run };
+    });
+    const problem = { ...plain, items: [...plain.items, ...runs] };
+    const entry = optima?.[instance.name];
+    const known = { "strips-2": entry?.["strips-2+joined"], rule_of_thumb: entry?.rule_of_thumb };
+    return {
+      ...{
+        set: "joined",
+        name: instance.name,
+        style: "strips-2",
+        variant: "strips-2 and joined runs",
+        problem,
+      },
+      known: knownValues(problem, entry === undefined ? undefined : known, "strips-2"),
+    };
+  });
 }
 
 function readJson<T>(file: string): T | null {
@@ -60,7 +126,7 @@ function problemOf(instance: CorpusInstance, style: CuttingStyle): PackingProble
       along: piece.h,
       demand: piece.count,
       turnable: piece.turn,
-      place: "strips",
+      place: piece.place ?? "strips",
     }),
   );
   if (instance.stock === undefined) {
@@ -78,11 +144,7 @@ function problemOf(instance: CorpusInstance, style: CuttingStyle): PackingProble
 }
 
 /** Stacking only adds ways of cutting, so the strips-2 value can be reached in strips-3 too. */
-function knownValues(
-  problem: PackingProblem,
-  entry: Optima[string] | undefined,
-  style: CuttingStyle,
-): KnownValues {
+function knownValues(problem: PackingProblem, entry: Optimum | undefined, style: CuttingStyle): KnownValues {
   const own = entry?.[style];
   const reached = own?.value ?? entry?.["strips-2"]?.value ?? null;
   const optimum = own?.proven === true ? own.value : null;

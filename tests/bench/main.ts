@@ -9,6 +9,7 @@ import { corpusCases } from "./corpus-cases.ts";
 import { fuzz } from "./fuzz.ts";
 import { literatureCases } from "./literature-cases.ts";
 import { type BenchRecord, measure } from "./measure.ts";
+import { mixCases } from "./mix-cases.ts";
 import { type BenchOptions, readOptions, USAGE } from "./options.ts";
 import { caseLine, headLine, summaryLine } from "./table.ts";
 import { startWatchdog } from "./watchdog.ts";
@@ -51,7 +52,7 @@ async function main(args: readonly string[]): Promise<number> {
 }
 
 function chosenCases(options: BenchOptions): BenchCase[] {
-  return [...corpusCases(options.data), ...literatureCases(options.data)].filter(
+  return [...corpusCases(options.data), ...mixCases(options.data), ...literatureCases(options.data)].filter(
     (bench) =>
       (options.only.length === 0 || options.only.includes(bench.set)) &&
       options.styles.includes(bench.style) &&
@@ -62,7 +63,8 @@ function chosenCases(options: BenchOptions): BenchCase[] {
 async function runAll(cases: readonly BenchCase[], options: BenchOptions): Promise<BenchRecord[]> {
   const watchdog = startWatchdog();
   // The first solve loads the solver; its time belongs to no case.
-  await pack(cases[0]!.problem, { budget: 1000 }).catch(() => null);
+  const first = cases.find(({ run }) => run === undefined) ?? cases[0]!;
+  await pack(first.problem, { budget: 1000 }).catch(() => null);
   const records: BenchRecord[] = [];
   let set = "";
   for (const bench of cases) {

@@ -42,6 +42,7 @@ export async function measure(
   limit: number,
   by: "budget" | "effort" = "budget",
 ): Promise<BenchRecord> {
+  if (bench.run !== undefined) return measureRun(bench, bench.run, limit);
   const start = performance.now();
   let result: PackingResult | null = null;
   const faults: string[] = [];
@@ -67,6 +68,40 @@ export async function measure(
     optimum: bench.known.optimum,
     reached: bench.known.reached,
     floor: bench.known.floor,
+    faults,
+  };
+}
+
+async function measureRun(
+  bench: BenchCase,
+  run: NonNullable<BenchCase["run"]>,
+  limit: number,
+): Promise<BenchRecord> {
+  const { set, name, style, variant, known } = bench;
+  const start = performance.now();
+  const found = await run(limit);
+  const ms = Math.round((performance.now() - start) * 10) / 10;
+  const { value, bound, proven } = found;
+  const faults: string[] = [];
+  if (value === null && known.reached !== null) faults.push(`no plan, but ${known.reached} is reached`);
+  if (value !== null && value < known.floor)
+    faults.push(`value ${value} is below ${known.floor}, which nothing is`);
+  if (proven && known.optimum !== null && value !== known.optimum)
+    faults.push(`proven ${value}, but the least is ${known.optimum}`);
+  const { optimum, reached, floor, ruleOfThumb: thumb } = known;
+  return {
+    set,
+    name,
+    style,
+    value,
+    bound,
+    proven,
+    ms,
+    ruleOfThumb: thumb,
+    variant,
+    optimum,
+    reached,
+    floor,
     faults,
   };
 }

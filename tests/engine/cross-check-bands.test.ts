@@ -2,10 +2,23 @@ import { describe, expect, test } from "vitest";
 import type { PackingProblem } from "../../src/engine/types.ts";
 import { expectLeast, forSeeds } from "./exact/agreement.ts";
 import { leastCostBySubsets } from "./exact/by-subsets.ts";
-import { randomBandRoll } from "./exact/random-problems.ts";
+import { randomBandRoll, randomBandRollAndSheets } from "./exact/random-problems.ts";
 
 describe("lengthwise bands beside strips: the least length is the one found by every sub-multiset", () => {
   for (const style of ["strips-2", "strips-3"] as const) {
+    test(`16 tiny problems with sheets beside the roll in ${style}`, async () => {
+      await forSeeds(4101, 4116, async (seed) => {
+        const problem = randomBandRollAndSheets(seed, {
+          style,
+          sizes: [2, 3],
+          copies: [1, 3],
+          pieces: 5,
+          width: [6, 16],
+        });
+        await expectLeast(problem, leastCostBySubsets(problem), `seed ${seed}`);
+      });
+    });
+
     test(`20 tiny problems in ${style}`, async () => {
       await forSeeds(4001, 4020, async (seed) => {
         const problem = randomBandRoll(seed, {

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { startClock } from "../../src/engine/clock.ts";
 import { pack, withSolver } from "../../src/engine/pack.ts";
 import { gatherKinds } from "../../src/engine/reduce.ts";
-import { lengthOf } from "../../src/engine/roll.ts";
+import { lengthOf } from "../../src/engine/roll-question.ts";
 import { absentSolver } from "../../src/engine/solver/absent.ts";
 import { dropSolver, highsSolver } from "../../src/engine/solver/highs.ts";
 import type { IntegerOutcome, LinearOutcome, Solver } from "../../src/engine/solver/types.ts";

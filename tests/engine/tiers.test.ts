@@ -3,7 +3,7 @@ import { dropSurplus } from "../../src/engine/assemble.ts";
 import { startClock } from "../../src/engine/clock.ts";
 import { oracleForTwo } from "../../src/engine/oracle-two.ts";
 import { gatherKinds, transposeKinds } from "../../src/engine/reduce.ts";
-import { lengthOf } from "../../src/engine/roll.ts";
+import { lengthOf } from "../../src/engine/roll-question.ts";
 import { highsSolver } from "../../src/engine/solver/highs.ts";
 import { searchTiers } from "../../src/engine/tier-tree.ts";
 import { leastLength, mostShortfall, tierCut, tierSteps } from "../../src/engine/tiers.ts";

@@ -60,7 +60,7 @@ describe("what precuts yield", () => {
     ["2 1/2 in strips, 40", "2 1/2 x 4 1/2", 360],
     ["1 1/2 in strips, 2", "1 1/2 x 6 1/2", 12],
     ["5 in strips, 1", "5 square", 8],
-    ["long quarter, 1", "4 1/2 square", 18],
+    ["long quarter, 1, usable size", "4 1/2 square", 18],
     ["metric fat quarter, 1", "5 square", 12],
   ])("%s: %s, %i and no more", async (cloth, piece, count) => {
     expect(await holds(cloth, piece, count)).toBe(true);
@@ -83,7 +83,7 @@ describe("what precuts yield", () => {
     // Two rows of 1 1/4 in would make 66; as a strip it gives 33, each trimmed from 2 1/2 to 1 1/4 in.
     expect(await holds("2 1/2 in strips, 1", "1 1/4 square", 33)).toBe(true);
     expect(await holds("2 1/2 in strips, 1", "1 1/4 square", 34)).toBe(false);
-    expect(await holds("2 1/2 x WOF, 1", "1 1/4 square", 66)).toBe(true);
+    expect(await holds("2 1/2 x WOF, 1, usable size", "1 1/4 square", 66)).toBe(true);
   });
 
   test("a directional print keeps its up on a strip", async () => {

@@ -50,7 +50,7 @@ function shortestSection(
   return best;
 }
 
-/** Per state, extents of one band: in strips-2 all its pieces are exactly as wide as it is. */
+/** Per state, extents of one band: its pieces are no wider than it is. */
 function singleBands(space: SubsetSpace, problem: PackingProblem): Extent[][] {
   const lies = problem.items.map((item) => (item.place === "strips" ? [] : liesOf(item)));
   const widths = [...new Set(lies.flat().map((lie) => lie.across))];
@@ -60,9 +60,7 @@ function singleBands(space: SubsetSpace, problem: PackingProblem): Extent[][] {
     const rows = [0];
     for (let state = 1; state < space.size; state++) {
       const item = space.countsOf(state).findIndex((count) => count > 0);
-      const fitting = lies[item]!.filter((lie) =>
-        problem.style === "strips-2" ? lie.across === across : lie.across <= across,
-      );
+      const fitting = lies[item]!.filter((lie) => lie.across <= across);
       const shortest = Math.min(Number.POSITIVE_INFINITY, ...fitting.map((lie) => lie.along));
       const row = shortest + rows[state - space.single(item)]!;
       rows.push(row);

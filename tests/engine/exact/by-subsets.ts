@@ -14,15 +14,18 @@ export function leastCostBySubsets(problem: PackingProblem): number {
   const space = subsetSpace(problem.items.map((item) => item.demand));
   const strips = stripExtents(space, problem);
   // A sheet whose first cut runs along is the turned sheet, with every piece turned along with it.
-  const onTurnedSheet = stripExtents(space, { ...problem, items: problem.items.map(swapped) });
+  // On a sheet only an item's own grain matters, not where it belongs on the roll.
+  const free = problem.items.map((item): PackingItem => ({ ...item, place: "either" }));
+  const onSheet = stripExtents(space, { ...problem, items: free });
+  const onTurnedSheet = stripExtents(space, { ...problem, items: free.map(swapped) });
   const most = problem.items.reduce((sum, item) => sum + item.demand, 0);
   let cost = new Array<number>(space.size).fill(Number.POSITIVE_INFINITY);
   cost[0] = 0;
   for (const sheet of problem.sheets) {
     const across =
       sheet.firstCut === "none"
-        ? inOneStrip(strips, sheet.across)
-        : lengthsFromStrips(space, strips, sheet.across);
+        ? inOneStrip(onSheet, sheet.across)
+        : lengthsFromStrips(space, onSheet, sheet.across);
     const along = sheet.firstCut === "either" ? lengthsFromStrips(space, onTurnedSheet, sheet.along) : null;
     const held = across.map(
       (length, state) =>

@@ -79,6 +79,53 @@ export function randomBandRoll(seed: number, shape: ProblemShape): PackingProble
   return { ...problem, items };
 }
 
+/** A roll with bands, and a few sheets beside it that cost nothing or little. */
+export function randomBandRollAndSheets(seed: number, shape: ProblemShape): PackingProblem {
+  const problem = randomBandRoll(seed, shape);
+  const dice = new Dice(seed ^ 0x2545f491);
+  const width = problem.roll!.width;
+  const priced = dice.chance(1, 3);
+  const sheets = Array.from({ length: dice.between(1, 2) }, (): SheetStock => {
+    const across = dice.between(1, width);
+    const along = dice.between(Math.ceil(width / 2), 2 * width);
+    const firstCut = dice.chance(1, 4) ? "none" : dice.chance(1, 2) ? "across" : "either";
+    return {
+      across,
+      along,
+      available: dice.between(1, 2),
+      cost: priced ? dice.between(0, width) : 0,
+      firstCut,
+    };
+  });
+  return { ...problem, sheets };
+}
+
+/** A roll with one or two runs to be joined, and now and then strips that are cut already. */
+export function randomJoinedRoll(seed: number, shape: ProblemShape): PackingProblem {
+  const problem = randomRoll(seed, shape);
+  const dice = new Dice(seed ^ 0x1b873593);
+  const { width } = problem.roll!;
+  const heights = problem.items.flatMap(({ across, along }) => [across, along]);
+  const runs = Array.from({ length: dice.between(1, 2) }, (): PackingItem => {
+    const along = dice.chance(2, 3) ? heights[dice.between(0, heights.length - 1)]! : dice.between(1, width);
+    const loss = dice.between(0, Math.floor(width / 4));
+    const run = { length: loss + dice.between(1, 5 * width), loss, leastEnd: dice.between(1, width) };
+    return { across: width, along, demand: 1, turnable: false, place: "strips", run };
+  });
+  const sheets = dice.chance(1, 3)
+    ? [
+        {
+          across: dice.between(Math.ceil(width / 2), width + 4),
+          along: dice.between(1, width),
+          available: dice.between(1, 3),
+          cost: 0,
+          firstCut: "none" as const,
+        },
+      ]
+    : [];
+  return { ...problem, items: [...problem.items, ...runs], sheets };
+}
+
 /** Sheets of up to three kinds with costs; enough of the biggest for everything that fits at all. */
 export function randomSheets(seed: number, shape: ProblemShape): PackingProblem {
   const dice = new Dice(seed);

@@ -1,0 +1,116 @@
+import { lostInRun, runNote } from "../cutlist/joins.ts";
+import { letterOrder, letterPieces } from "../cutlist/letters.ts";
+import type { CutList, CutPiece } from "../cutlist/types.ts";
+import type { PackingResult, Section, SegmentUse, StockLayout } from "../engine/types.ts";
+import type { Ticks } from "../length/types.ts";
+
+/** A cut list whose runs are told as the strips and ends that make them, and the packing of those. */
+export interface Settled {
+  cutList: CutList;
+  layouts: StockLayout[];
+}
+
+/** A source of a run: which, how long, how many, and whether it is a whole strip of the bolt. */
+interface Source {
+  item: number;
+  across: Ticks;
+  count: number;
+  whole: boolean;
+}
+
+/**
+ * Puts the strips and ends that feed each run in place of the run, as pieces of their own sizes: from here on they are
+ * pieces like all others. Null when nothing is joined.
+ */
+export function settleRuns(cutList: CutList, usable: Ticks, result: PackingResult): Settled | null {
+  const isOpen = ({ joined }: CutPiece) => joined !== undefined && joined.run === undefined;
+  if (!cutList.pieces.some(isOpen)) return null;
+  const sources = sourcesIn(result, usable);
+  /** New pieces, each with the item it came from and its length; null for what was no run. */
+  const made = cutList.pieces.flatMap(
+    (piece, item): { piece: CutPiece; item: number; across: Ticks | null }[] => {
+      if (!isOpen(piece)) return [{ piece, item, across: null }];
+      const own = sources.filter((source) => source.item === item);
+      return own.map((source, s) => ({ piece: asSource(piece, item, own, s), item, across: source.across }));
+    },
+  );
+  const order = letterOrder(made.map(({ piece }) => piece));
+  const indexOf = (item: number, across: Ticks | null) =>
+    order.indexOf(made.findIndex((one) => one.item === item && one.across === across));
+  return {
+    cutList: { fabric: cutList.fabric, pieces: letterPieces(made.map(({ piece }) => piece)) },
+    layouts: result.layouts.map((layout) => ({
+      ...layout,
+      sections: layout.sections.map((section) => withSources(section, indexOf)),
+    })),
+  };
+}
+
+/** All sources of all runs, equal ones together: whole strips first, then ends, longest first. */
+function sourcesIn({ layouts }: PackingResult, usable: Ticks): Source[] {
+  const found: Source[] = [];
+  const visit = (sections: readonly Section[], times: number): void => {
+    for (const section of sections) {
+      if (section.kind === "bands") {
+        visit(section.rest, times * section.count);
+        continue;
+      }
+      const { end } = section.column;
+      if (end === undefined) continue;
+      const known = found.find(({ item, across }) => item === end.item && across === end.across);
+      const count = times * section.count;
+      if (known !== undefined) known.count += count;
+      else found.push({ ...end, count, whole: end.across === usable });
+    }
+  };
+  for (const layout of layouts) visit(layout.sections, layout.count);
+  return found.sort((a, b) => a.item - b.item || b.across - a.across);
+}
+
+function asSource(piece: CutPiece, item: number, sources: readonly Source[], index: number): CutPiece {
+  const source = sources[index]!;
+  const wholes = sources.reduce((sum, { whole, count }) => sum + (whole ? count : 0), 0);
+  const ends = sources.reduce((sum, { whole, count }) => sum + (whole ? 0 : count), 0);
+  const text = piece.uses.map((use) => use.text).join("; ");
+  const { joined, along } = piece;
+  const { corners: _c, seams: _s, ...plain } = piece;
+  const area = sources.reduce((sum, { across, count }) => sum + across * along * count, 0);
+  return {
+    ...plain,
+    across: source.across,
+    fullWidth: source.whole,
+    count: source.count,
+    uses: [{ text: source.whole ? text : `${text} (a shorter strip)`, count: source.count }],
+    // The whole run is told once, with its first source.
+    note: index === 0 ? runNote(joined!, wholes, ends) : "",
+    joined: { ...joined!, run: item },
+    ...(index === 0
+      ? lostInRun(joined!, along, area)
+      : joined!.finished === undefined
+        ? {}
+        : { corners: 0, seams: 0 }),
+  };
+}
+
+function withSources<S extends Section>(
+  section: S,
+  indexOf: (item: number, across: Ticks | null) => number,
+): S {
+  const segment = (use: SegmentUse): SegmentUse => ({
+    ...use,
+    stack: use.stack.map((each) => ({ ...each, item: indexOf(each.item, null) })),
+  });
+  if (section.kind === "bands")
+    return {
+      ...section,
+      bands: section.bands.map(segment),
+      rest: section.rest.map((strip) => withSources(strip, indexOf)),
+    };
+  const { end, ...column } = section.column;
+  const segments = column.segments.map(segment);
+  if (end !== undefined) {
+    const item = indexOf(end.item, end.across);
+    segments.push({ across: end.across, count: 1, stack: [{ item, turned: false, count: 1 }] });
+  }
+  return { ...section, column: { ...column, segments } };
+}

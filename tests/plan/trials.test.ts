@@ -1,0 +1,147 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { auditPlan } from "../../src/audit/index.ts";
+import { quickSolve, withoutEasing } from "../../src/choices/quick-solve.ts";
+import { exitCodeOf } from "../../src/cli/report.ts";
+import type { Outcome } from "../../src/diagnostics/types.ts";
+import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
+import type { FabricPlan, Plan } from "../../src/plan/types.ts";
+import { IN, solveHere } from "../support/cut-list-spec.ts";
+
+const folder = new URL("../../fixtures/trials/", import.meta.url);
+
+function textOf(name: string): string {
+  return readFileSync(new URL(`${name}.yaml`, folder), "utf8");
+}
+
+function planOf(text: string, options: Partial<PlanOptions> = {}): Promise<Outcome<Plan>> {
+  return planQuilt(
+    text,
+    "trial.yaml",
+    { ...USUAL_OPTIONS, ...options },
+    withoutEasing(quickSolve(solveHere)),
+  );
+}
+
+/** The plan of one fabric of a trial; it has passed its audit. */
+async function fabricOf(text: string, name: string, options: Partial<PlanOptions> = {}): Promise<FabricPlan> {
+  const { value } = await planOf(text, options);
+  if (value === null) throw new Error("no plan");
+  expect(auditPlan(value)).toEqual([]);
+  const found = value.fabrics.find((fabric) => fabric.name === name);
+  if (found === undefined) throw new Error(`no ${name}`);
+  return found;
+}
+
+describe("pieces cut lengthwise", () => {
+  test("come from a length in the drawer", async () => {
+    const navy = await fabricOf(textOf("border-from-drawer"), "Navy");
+    expect(navy.purchase).toBeNull();
+    expect(navy.stock).toMatchObject([{ used: 1 }]);
+  });
+
+  test("come from it where nothing may be bought", async () => {
+    const text = textOf("border-from-drawer").replace("    have:", "    yardage: no\n    have:");
+    expect((await fabricOf(text, "Navy")).purchase).toBeNull();
+  });
+
+  test("come from a piece sold ready cut", async () => {
+    const text = textOf("border-from-drawer").replace(
+      "have:\n      - 8 x 66 in, 1",
+      "ready-cut:\n      - 8 x 66 in, $4, at most 1",
+    );
+    const navy = await fabricOf(text, "Navy");
+    expect(navy.purchase).toBeNull();
+    expect(navy.mix).toMatchObject({ cost: 400, proven: true });
+  });
+
+  // derived geometry: four borders side by side take 14 of 42 in; the rest, 28 in wide, holds the strips in 60 3/8 in.
+  test("leave a width beside them that is a roll of its own", async () => {
+    const moss = await fabricOf(textOf("long-borders-beside-strips"), "Moss");
+    expect(moss.bound).toMatchObject({ used: 62.5 * IN, lengthProven: true });
+    expect(moss.purchase?.text).toBe("1 7/8 yd");
+  });
+});
+
+describe("joined borders", () => {
+  // derived geometry: 2 x 44 1/2 + 2 x 45 1/2 = 180 in; five strips of 42 in less four joins of 1/2 in make 208 in.
+  test("are cut from one run, sides and ends", async () => {
+    const edge = await fabricOf(textOf("border-in-one-run"), "edge");
+    expect(edge.pieces).toMatchObject([{ count: 5, fullWidth: true, joined: { length: 180 * IN } }]);
+    expect(edge.purchase?.text).toBe("3/4 yd");
+    expect(edge.bound.purchaseProven).toBe(true);
+  });
+
+  // derived geometry: 2 x 75 1/4 + 2 x 87 1/4 = 325 in; eight strips less seven joins make 332 1/2 in.
+  test("on point, mitred", async () => {
+    const plum = await fabricOf(textOf("fitted-border"), "plum");
+    const outer = plum.pieces.find(({ joined }) => joined?.whole === "");
+    expect(outer).toMatchObject({ count: 8, along: 6.5 * IN, joined: { length: 325 * IN } });
+  });
+});
+
+describe("cloth in hand", () => {
+  // derived geometry: 36 in less 1/2 in squared off leave seven strips of 4 1/2 in.
+  test("is squared first: seven strips of 4 1/2 in come from 36 in, not eight", async () => {
+    const { value, diagnostics } = await planOf(textOf("own-length-squared"));
+    expect(value).toBeNull();
+    expect(diagnostics).toMatchObject([{ code: "STOCK-SHORT" }]);
+    expect(diagnostics[0]?.message).toContain("1 of 42 x 4 1/2 in");
+    const seven = textOf("own-length-squared").replace("x WOF, 8", "x WOF, 7");
+    expect((await fabricOf(seven, "moss")).stock).toMatchObject([{ used: 1 }]);
+  });
+
+  test("is used as it is where its size is said to be usable", async () => {
+    const text = textOf("own-length-squared").replace("WOF x 36 in, 1", "WOF x 36 in, 1, usable size");
+    expect((await fabricOf(text, "moss")).stock).toMatchObject([{ used: 1 }]);
+    const settable = textOf("own-length-squared").replace("    have:", "    square-up: 0 in\n    have:");
+    expect((await fabricOf(settable, "moss")).stock).toMatchObject([{ used: 1 }]);
+  });
+
+  // derived geometry: 20 1/2 x 17 1/2 in hold 4 x 3 squares of 4 1/2 in.
+  test("sixteen squares of 4 1/2 in do not come from a fat quarter as sold", async () => {
+    const text = (count: number) =>
+      `name: Sky\nfabrics: [{ name: Sky, yardage: no, have: ["fat quarter, 1"], pieces: ["sq 4 1/2 square, ${count}"] }]`;
+    expect((await planOf(text(12))).value).not.toBeNull();
+    expect((await planOf(text(13))).diagnostics).toMatchObject([{ code: "STOCK-SHORT" }]);
+  });
+
+  test("is used in the order a maker would: what is cut already, then quarters, the length untouched", async () => {
+    const sky = await fabricOf(textOf("scraps-before-yardage"), "sky");
+    const used = (sky.stock ?? []).map(({ name, used: count }) => [name, count]);
+    expect(used).toEqual([
+      ["5 in square", 30],
+      ["fat quarter", 1],
+      ["piece WOF x 36 in", 0],
+    ]);
+  });
+});
+
+describe("one tight cloth", () => {
+  const easy = Array.from(
+    { length: 9 },
+    (_, i) => `  - name: Easy ${i}\n    pieces:\n      - a${i} 3 x 4, 10\n      - b${i} 2 x ${5 + i}, 7\n`,
+  ).join("");
+
+  test("is cut all the same among nine easy fabrics", async () => {
+    const alone = textOf("one-tight-cloth");
+    for (const text of [alone, `${alone}${easy}`])
+      expect((await fabricOf(text, "Tight", { style: "strips-3" })).stock).toMatchObject([{ used: 1 }]);
+  });
+
+  test("is proved too small without stacked subcuts, and they are offered", async () => {
+    const { value, diagnostics } = await planOf(textOf("one-tight-cloth"), { style: "strips-2" });
+    expect(value).toBeNull();
+    const [error] = diagnostics.filter(({ severity }) => severity === "error");
+    expect(error).toMatchObject({ code: "STOCK-SHORT" });
+    expect(error?.hint).toContain("--style strips-3");
+    expect(exitCodeOf(diagnostics)).toBe(3);
+  });
+
+  test("is not called too small when the search was too short to tell", async () => {
+    const { value, diagnostics } = await planOf(textOf("one-tight-cloth"), { style: "strips-3", effort: 1 });
+    expect(value).toBeNull();
+    expect(diagnostics).toMatchObject([{ code: "NONE-FOUND", severity: "error" }]);
+    expect(exitCodeOf(diagnostics)).toBe(4);
+  });
+});
