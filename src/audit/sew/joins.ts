@@ -156,8 +156,8 @@ export function checkBlocks(room: Workroom): void {
       const [wide, high] = onSide ? [raw.along, raw.across] : [raw.across, raw.along];
       const [across, along] = [wide - 2 * room.seam, high - 2 * room.seam];
       const more = Math.max(across - box.across, along - box.along);
-      if (more <= NEAR || more > room.mark + NEAR) return box;
-      slack = room.mark * design.units.length;
+      if (more <= NEAR || more > room.mark * Math.max(unit.columns, unit.rows) + NEAR) return box;
+      slack = room.mark * (design.columns + design.rows);
       return { ...box, across, along };
     });
     const whole = { x: 0, y: 0, across: lengthOf(design.across), along: lengthOf(design.down) };

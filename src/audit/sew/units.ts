@@ -43,7 +43,7 @@ function checkTold(record: UnitRecord, designed: DesignedUnit, room: Workroom): 
   const raw = { across: designed.across + 2 * room.seam, along: designed.along + 2 * room.seam };
   const more = [record.raw.across - raw.across, record.raw.along - raw.along];
   // Rounded up to a mark it is larger; then its block is trimmed, which the blocks are held to.
-  if (more.some((each) => each < -NEAR || each > room.mark + NEAR))
+  if (more.some((each) => each < -NEAR || each > room.mark * (room.cells.get(record) ?? 1) + NEAR))
     room.faults.push(
       `${record.name}: its raw size is told as ${said(record.raw.across)} x ${said(record.raw.along)}, and is ${said(raw.across)} x ${said(raw.along)}`,
     );
