@@ -1,10 +1,18 @@
 import type { StepRecord, UnitRecord } from "../../cutlist/unit-record.ts";
 import { said, seenBehind } from "./compare.ts";
-import { dot, edgesOf, moved, NEAR, type Polygon, turnedBy } from "./polygon.ts";
+import { dot, edgesOf, moved, NEAR, type Polygon, rectangleOf, turnedBy, within } from "./polygon.ts";
 import type { Group } from "./strips.ts";
 import type { DesignedUnit, Workroom } from "./types.ts";
 
 type Join = Extract<StepRecord, { do: "join" }>;
+
+type Trim = Extract<StepRecord, { do: "trim" }>;
+
+/** Size that a trim on the way brings to, before more is sewn on; null for the trim of the whole unit. */
+export function onTheWay(step: Trim): { across: number; along: number } | null {
+  const { to } = step as Trim & { to?: { across: number; along: number } };
+  return to ?? null;
+}
 
 export function joinsOf(record: UnitRecord): Join[] {
   return record.steps.filter((step): step is Join => step.do === "join");
@@ -158,7 +166,21 @@ export function sewGroups(
 ): Group | null {
   const groups = new Map(start);
   let last: Group | null = start.size === 1 ? ([...start.values()][0] ?? null) : null;
-  for (const { makes, parts, way, size } of joinsOf(record)) {
+  let name = "";
+  for (const step of record.steps) {
+    const to = step.do === "trim" ? onTheWay(step) : null;
+    if (to !== null && last !== null) {
+      const trimmed = trimmedTo(last, to);
+      if (trimmed === null && !quiet)
+        room.faults.push(
+          `${record.name}: ${name} is too small to be trimmed to ${said(to.across)} x ${said(to.along)}`,
+        );
+      if (trimmed === null) return null;
+      groups.set(name, trimmed);
+      last = trimmed;
+    }
+    if (step.do !== "join") continue;
+    const { makes, parts, way, size } = step;
     const own = parts.map((part) => groups.get(part));
     const known = own.filter((group) => group !== undefined);
     if (known.length < own.length || way === "edge") return null;
@@ -173,8 +195,23 @@ export function sewGroups(
       );
     groups.set(makes, whole);
     last = whole;
+    name = makes;
   }
   return last;
+}
+
+/** Trimmed alike on all sides; null when it is too small. */
+function trimmedTo({ across, along, seen }: Group, to: { across: number; along: number }): Group | null {
+  const off = { x: (across - to.across) / 2, y: (along - to.along) / 2 };
+  if (off.x < -NEAR || off.y < -NEAR) return null;
+  const frame = rectangleOf(to.across, to.along);
+  return {
+    ...to,
+    seen: seen.map((one) => ({
+      ...one,
+      polygon: within(moved(one.polygon, { x: -off.x, y: -off.y }), frame),
+    })),
+  };
 }
 
 export function sameSize(

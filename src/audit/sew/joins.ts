@@ -1,7 +1,7 @@
 import type { JoinStep } from "../../making/types.ts";
 import { said } from "./compare.ts";
 import { lengthOf, outlineOf, spotOf } from "./designed.ts";
-import { boxOf } from "./polygon.ts";
+import { boxOf, NEAR } from "./polygon.ts";
 import type { Workroom } from "./types.ts";
 
 /*
@@ -16,11 +16,16 @@ interface Box {
   along: number;
 }
 
-const sameBox = (a: Box, b: Box, near: number): boolean =>
-  Math.abs(a.x - b.x) <= near &&
-  Math.abs(a.y - b.y) <= near &&
+const sameBox = (a: Box, b: Box, near: number, shift = near): boolean =>
+  Math.abs(a.x - b.x) <= shift &&
+  Math.abs(a.y - b.y) <= shift &&
   Math.abs(a.across - b.across) <= near &&
   Math.abs(a.along - b.along) <= near;
+
+/** What a joining is trimmed to once it is sewn; else the size it has. */
+function broughtTo(join: JoinStep): JoinStep["size"] {
+  return (join as JoinStep & { trim?: JoinStep["size"] }).trim ?? join.size;
+}
 
 /** Sizes of one joining: equal edges, and the size it is said to measure. */
 function checkSizes(join: JoinStep, room: Workroom): void {
@@ -35,6 +40,9 @@ function checkSizes(join: JoinStep, room: Workroom): void {
   const sewn = parts.reduce((sum, part) => sum + part[run], 0) - 2 * room.seam * scale * (parts.length - 1);
   if (Math.abs(sewn - size[run]) > near || Math.abs((first?.[other] ?? 0) - size[other]) > near)
     room.faults.push(`${where}: it measures ${said(sewn / scale)}, not ${said(size[run] / scale)}`);
+  const trim = broughtTo(join);
+  if (trim.across > size.across + near || trim.down > size.down + near)
+    room.faults.push(`${where}: it is too small for what it is to be trimmed to`);
   if (from.length !== parts.length || seams !== parts.length - 1)
     room.faults.push(`${where}: ${seams} seams join ${parts.length} parts`);
   if (Math.abs(seamLength - size[other] / scale) > 2)
@@ -51,10 +59,13 @@ function followBoxes(
   partial: boolean,
   what: string,
   room: Workroom,
+  slack = 0,
 ): void {
   const { scale } = room.making;
   const seam = room.seam * scale;
   const near = 2 * scale;
+  // What is sewn larger than designed, to be trimmed, lies so much beside its place.
+  const shift = near + slack * scale;
   let table = leaves.map(({ x, y, across, along }) => ({
     x: x * scale,
     y: y * scale,
@@ -65,7 +76,7 @@ function followBoxes(
     let { x, y } = join.at;
     join.parts.forEach((part, i) => {
       const box = { x, y, across: part.across - 2 * seam, along: part.down - 2 * seam };
-      const found = table.findIndex((each) => sameBox(each, box, near));
+      const found = table.findIndex((each) => sameBox(each, box, near, shift));
       if (found >= 0) table.splice(found, 1);
       else {
         // The parts of a seam that is sewn in two goes have no joinings of their own.
@@ -88,8 +99,8 @@ function followBoxes(
     table.push({
       x: join.at.x,
       y: join.at.y,
-      across: join.size.across - 2 * seam,
-      along: join.size.down - 2 * seam,
+      across: broughtTo(join).across - 2 * seam,
+      along: broughtTo(join).down - 2 * seam,
     });
   }
   const scaled = {
@@ -129,15 +140,29 @@ export function checkBlocks(room: Workroom): void {
         room.faults.push(`${design.name}, joining ${makes}: made ${count} times for ${design.count} blocks`);
     // What is sewn on foundation is followed there.
     if (onFoundation.has(index)) return;
-    const leaves = design.units.map((unit) => ({
-      x: lengthOf(unit.x),
-      y: lengthOf(unit.y),
-      across: lengthOf(unit.across),
-      along: lengthOf(unit.down),
-    }));
+    let slack = 0;
+    const leaves = design.units.map((unit, number) => {
+      const box = {
+        x: lengthOf(unit.x),
+        y: lengthOf(unit.y),
+        across: lengthOf(unit.across),
+        along: lengthOf(unit.down),
+      };
+      // As its record leaves it: rounded up to a mark it is larger than designed, and its block is trimmed.
+      const way = making.blocks.find((each) => each.design === index);
+      const raw = making.units[way?.units[number]?.unit ?? -1]?.raw;
+      if (raw === undefined) return box;
+      const onSide = unit.turn % 180 !== 0;
+      const [wide, high] = onSide ? [raw.along, raw.across] : [raw.across, raw.along];
+      const [across, along] = [wide - 2 * room.seam, high - 2 * room.seam];
+      const more = Math.max(across - box.across, along - box.along);
+      if (more <= NEAR || more > room.mark * Math.max(unit.columns, unit.rows) + NEAR) return box;
+      slack = room.mark * (design.columns + design.rows);
+      return { ...box, across, along };
+    });
     const whole = { x: 0, y: 0, across: lengthOf(design.across), along: lengthOf(design.down) };
     const partial = making.partial.some((each) => each.design === index);
-    followBoxes(joins, leaves, whole, partial, design.name, room);
+    followBoxes(joins, leaves, whole, partial, design.name, room, slack);
   });
 }
 

@@ -197,7 +197,8 @@ function shapeFromStrip(
     room.faults.push(
       `${where}: what is cut from its strip does not cover it with a seam allowance all round`,
     );
-  if (laid.beside > NEAR)
+  // Told to be wide, it is sewn on the seam lines of its template, whatever lies beyond them.
+  if (laid.beside > (isWide(record) ? 2 * room.mark : NEAR))
     room.faults.push(
       `${where}: what is cut from its strip is ${said(laid.beside)} larger than its seams allow`,
     );
@@ -205,6 +206,10 @@ function shapeFromStrip(
     room.faults.push(
       `${where}: what is cut from its strip reaches ${said(laid.beyond)} beyond the raw edge, and nothing trims it`,
     );
+}
+
+function isWide(record: UnitRecord): boolean {
+  return record.steps.some((step) => step.do === "cut-shapes" && (step as { wide?: true }).wide === true);
 }
 
 /** Whole pieces that give the parts taken; a role's last piece may leave parts over. */

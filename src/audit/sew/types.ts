@@ -55,6 +55,8 @@ export interface Workroom extends Sewing {
   seam: number;
   /** Records whose patches are pieced on the printed lines of a foundation. */
   onLines: ReadonlySet<UnitRecord>;
+  /** By record, the most cells of a block that one of its units covers either way: each may be rounded up. */
+  cells: ReadonlyMap<UnitRecord, number>;
   faults: string[];
   /** By bag letter: pieces used so far in one quilt, and how many more may be left over by rounding up to whole pieces. */
   used: Map<string, { least: number; most: number }>;
