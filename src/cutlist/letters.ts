@@ -24,15 +24,9 @@ export function letterPieces(pieces: readonly CutPiece[], first = 0): CutPiece[]
 
 /** The same for pieces with marks. */
 export function letterMarked(pieces: readonly Marked[], first: number): Marked[] {
-  return letterOrder(pieces.map(({ piece }) => piece)).map((at, index) => {
-    const { piece, marks } = pieces[at]!;
-    return { piece: { ...piece, letter: letterAt(first + index) }, marks };
-  });
-}
-
-/** The order in which pieces are lettered, as indices into them. */
-export function letterOrder(pieces: readonly CutPiece[]): number[] {
-  return pieces.map((_, index) => index).sort((a, b) => largestFirst(pieces[a]!, pieces[b]!));
+  return [...pieces]
+    .sort((a, b) => largestFirst(a.piece, b.piece))
+    .map(({ piece, marks }, index) => ({ piece: { ...piece, letter: letterAt(first + index) }, marks }));
 }
 
 function largestFirst(a: CutPiece, b: CutPiece): number {

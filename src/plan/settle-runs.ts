@@ -1,5 +1,4 @@
 import { lostInRun, runNote } from "../cutlist/joins.ts";
-import { letterOrder, letterPieces } from "../cutlist/letters.ts";
 import type { CutList, CutPiece } from "../cutlist/types.ts";
 import type { PackingResult, Section, SegmentUse, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
@@ -34,11 +33,10 @@ export function settleRuns(cutList: CutList, usable: Ticks, result: PackingResul
       return own.map((source, s) => ({ piece: asSource(piece, item, own, s), item, across: source.across }));
     },
   );
-  const order = letterOrder(made.map(({ piece }) => piece));
   const indexOf = (item: number, across: Ticks | null) =>
-    order.indexOf(made.findIndex((one) => one.item === item && one.across === across));
+    made.findIndex((one) => one.item === item && one.across === across);
   return {
-    cutList: { fabric: cutList.fabric, pieces: letterPieces(made.map(({ piece }) => piece)) },
+    cutList: { fabric: cutList.fabric, pieces: made.map(({ piece }) => piece) },
     layouts: result.layouts.map((layout) => ({
       ...layout,
       sections: layout.sections.map((section) => withSources(section, indexOf)),
@@ -77,6 +75,8 @@ function asSource(piece: CutPiece, item: number, sources: readonly Source[], ind
   const area = sources.reduce((sum, { across, count }) => sum + across * along * count, 0);
   return {
     ...plain,
+    // Letters are the quilt's and stay: a further length of the same run is its second, its third.
+    letter: index === 0 ? plain.letter : `${plain.letter}${index + 1}`,
     across: source.across,
     fullWidth: source.whole,
     count: source.count,

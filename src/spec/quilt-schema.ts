@@ -12,7 +12,7 @@ import { foundationSchema } from "./foundation-schema.ts";
 import { minutesSchema } from "./minutes-schema.ts";
 import type { QuarterTurn } from "./quilt-types.ts";
 import { mostLayersSchema, quiltingSchema } from "./quilting-schema.ts";
-import { choice, leaf, length, refuse, text, words } from "./written.ts";
+import { choice, leaf, length, refuse, text } from "./written.ts";
 
 /** More cells than this across or down are no block and no quilt. */
 const MOST_CELLS = 500;

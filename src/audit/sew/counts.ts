@@ -18,6 +18,23 @@ const free = (bag: Bag, room: Workroom): number =>
 const bagsOf = (fabric: string, room: Workroom): Bag[] =>
   [...room.bags.values()].filter((bag) => bag.fabric === fabric);
 
+/** The bags whose strips are sewn end to end with this one's: strips of several lengths may make one run. */
+function runOf(bag: Bag, room: Workroom): Bag[] {
+  const { joined } = bag.piece;
+  if (joined?.run === undefined) return [bag];
+  return bagsOf(bag.fabric, room).filter(({ piece }) => piece.joined?.run === joined.run);
+}
+
+/** One bag for each run: the first of those that feed it. */
+function runsOf(fabric: string, room: Workroom): Bag[] {
+  return bagsOf(fabric, room).filter((bag) => bag.piece.joined !== undefined && runOf(bag, room)[0] === bag);
+}
+
+/** Takes whatever is still in the bags of a run. */
+function useRun(bag: Bag, room: Workroom): void {
+  for (const each of runOf(bag, room)) use(room, each.piece.letter, free(each, room));
+}
+
 /** Strips of borders and long sashes, with the squares between them. */
 export function takeStrips(room: Workroom): void {
   const { top, making, seam, faults } = room;
@@ -55,7 +72,7 @@ export function takeStrips(room: Workroom): void {
       use(room, found.piece.letter, 1);
       continue;
     }
-    const joined = bagsOf(patch.fabric, room)
+    const joined = runsOf(patch.fabric, room)
       .filter((bag) => {
         const { piece } = bag;
         const wide = piece.along >= width - NEAR && piece.along < width + room.mark + NEAR;
@@ -71,7 +88,7 @@ export function takeStrips(room: Workroom): void {
       );
     else joinedFor.set(joined, (joinedFor.get(joined) ?? 0) + run);
   }
-  for (const bag of joinedFor.keys()) use(room, bag.piece.letter, free(bag, room));
+  for (const bag of joinedFor.keys()) useRun(bag, room);
 }
 
 const rest = ({ piece }: Bag, run: number): number => {
@@ -86,10 +103,13 @@ function leveled(patch: Patch, room: Workroom): ReturnType<typeof outlineOf> {
 
 /** Strips that are joined must make the length they are for. */
 export function checkJoined(room: Workroom): void {
-  for (const { piece } of room.bags.values()) {
-    if (piece.joined === undefined) continue;
-    const strips = piece.count / room.kits;
-    const makes = strips * piece.across - (strips - 1) * piece.joined.loss;
+  for (const bag of room.bags.values()) {
+    const { piece } = bag;
+    const run = runOf(bag, room);
+    if (piece.joined === undefined || run[0] !== bag) continue;
+    const strips = run.reduce((sum, each) => sum + each.piece.count / room.kits, 0);
+    const cloth = run.reduce((sum, each) => sum + (each.piece.count / room.kits) * each.piece.across, 0);
+    const makes = cloth - (strips - 1) * piece.joined.loss;
     if (makes < piece.joined.length - NEAR)
       room.faults.push(
         `strips ${piece.letter} make ${said(makes)} once joined, and ${said(piece.joined.length)} is needed`,
@@ -190,11 +210,21 @@ export function takeFinishing(room: Workroom): void {
   const near = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR;
   if (binding !== null) {
     const { square, width } = binding;
-    take("binding", binding.fabric, binding.count, (piece) =>
-      square === null
-        ? piece.joined !== undefined && near(piece.along, width)
-        : near(piece.across, square) && near(piece.along, square),
-    );
+    if (square === null) {
+      const strips = (bag: Bag): number => runOf(bag, room).reduce((sum, each) => sum + free(each, room), 0);
+      const run = runsOf(binding.fabric, room).find(
+        (bag) => near(bag.piece.along, width) && strips(bag) >= binding.count,
+      );
+      if (run === undefined)
+        room.faults.push(`binding: ${binding.count} strips of ${binding.fabric} that nobody cuts`);
+      else useRun(run, room);
+    } else
+      take(
+        "binding",
+        binding.fabric,
+        binding.count,
+        (piece) => near(piece.across, square) && near(piece.along, square),
+      );
   }
   if (backing !== null)
     take("backing", backing.fabric, backing.panels, ({ across, along }) => {
