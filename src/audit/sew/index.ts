@@ -63,7 +63,16 @@ function workroom(sewing: Sewing): Workroom {
     }
   }
   const { making } = sewing;
-  return { ...sewing, bags, same, seam: making.seam, faults, used: new Map(), onLines: onLinesOf(sewing) };
+  return {
+    ...sewing,
+    bags,
+    same,
+    seam: making.seam,
+    faults,
+    used: new Map(),
+    parts: new Map(),
+    onLines: onLinesOf(sewing),
+  };
 }
 
 /** Records of what is pieced patch by patch on a foundation. */

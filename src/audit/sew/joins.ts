@@ -1,7 +1,8 @@
 import type { JoinStep } from "../../making/types.ts";
+import type { BlockDesign, Exact } from "../../quilt/types.ts";
 import { said } from "./compare.ts";
-import { lengthOf, outlineOf, spotOf } from "./designed.ts";
-import { boxOf } from "./polygon.ts";
+import { lengthOf, outlineOf, sewnLarger, spotOf } from "./designed.ts";
+import { boxOf, NEAR } from "./polygon.ts";
 import type { Workroom } from "./types.ts";
 
 /*
@@ -48,7 +49,7 @@ function followBoxes(
   joins: readonly JoinStep[],
   leaves: readonly Box[],
   whole: Box,
-  partial: boolean,
+  { partial, larger }: { partial: boolean; larger: { across: number; down: number } },
   what: string,
   room: Workroom,
 ): void {
@@ -62,7 +63,8 @@ function followBoxes(
     along: along * scale,
   }));
   for (const join of joins) {
-    let { x, y } = join.at;
+    const at = { x: join.at.x * larger.across, y: join.at.y * larger.down };
+    let { x, y } = at;
     join.parts.forEach((part, i) => {
       const box = { x, y, across: part.across - 2 * seam, along: part.down - 2 * seam };
       const found = table.findIndex((each) => sameBox(each, box, near));
@@ -86,8 +88,7 @@ function followBoxes(
       else y += box.along;
     });
     table.push({
-      x: join.at.x,
-      y: join.at.y,
+      ...at,
       across: join.size.across - 2 * seam,
       along: join.size.down - 2 * seam,
     });
@@ -105,6 +106,35 @@ function followBoxes(
     partial && Math.abs(area - scaled.across * scaled.along) <= near * (scaled.across + scaled.along);
   if (!done && !tiled)
     room.faults.push(`${what}: its joinings leave ${table.length} parts that are never sewn together`);
+}
+
+/**
+ * A block sewn larger is trimmed once, by its last joining, to the mark at or above its raw size; no other joining is
+ * trimmed. One unit is a block by itself and trimmed as such.
+ */
+function checkTrim(joins: readonly JoinStep[], design: BlockDesign, room: Workroom): void {
+  const { scale } = room.making;
+  const last = joins.at(-1);
+  for (const join of joins)
+    if (join.trim !== undefined && (join !== last || design.sewn === undefined))
+      room.faults.push(`${design.name}, joining ${join.makes}: it is trimmed, and comes out true`);
+  if (last === undefined || design.sewn === undefined) return;
+  const { trim, size } = last;
+  if (trim === undefined) {
+    room.faults.push(`${design.name}: it is sewn larger than designed, and nothing trims it`);
+    return;
+  }
+  for (const [told, sewn, finished] of [
+    [trim.across, size.across, lengthOf(design.across)],
+    [trim.down, size.down, lengthOf(design.down)],
+  ] as const) {
+    const raw = finished + 2 * room.seam;
+    const [to, from] = [told / scale, sewn / scale];
+    if (to < raw - NEAR || to >= raw + room.mark - NEAR || to > from + NEAR)
+      room.faults.push(
+        `${design.name}: sewn to ${said(from)}, it is trimmed to ${said(to)}, and ${said(raw)} is its raw size`,
+      );
+  }
 }
 
 /** Units into blocks. */
@@ -129,15 +159,23 @@ export function checkBlocks(room: Workroom): void {
         room.faults.push(`${design.name}, joining ${makes}: made ${count} times for ${design.count} blocks`);
     // What is sewn on foundation is followed there.
     if (onFoundation.has(index)) return;
-    const leaves = design.units.map((unit) => ({
-      x: lengthOf(unit.x),
-      y: lengthOf(unit.y),
-      across: lengthOf(unit.across),
-      along: lengthOf(unit.down),
-    }));
-    const whole = { x: 0, y: 0, across: lengthOf(design.across), along: lengthOf(design.down) };
+    const larger = sewnLarger(design);
+    const asSewn = (unit: { x: Exact; y: Exact; across: Exact; down: Exact }): Box => ({
+      x: lengthOf(unit.x) * larger.across,
+      y: lengthOf(unit.y) * larger.down,
+      across: lengthOf(unit.across) * larger.across,
+      along: lengthOf(unit.down) * larger.down,
+    });
+    const leaves = design.units.map(asSewn);
+    const whole = {
+      x: 0,
+      y: 0,
+      across: lengthOf(design.across) * larger.across,
+      along: lengthOf(design.down) * larger.down,
+    };
     const partial = making.partial.some((each) => each.design === index);
-    followBoxes(joins, leaves, whole, partial, design.name, room);
+    followBoxes(joins, leaves, whole, { partial, larger }, design.name, room);
+    checkTrim(joins, design, room);
   });
 }
 
@@ -172,7 +210,7 @@ export function checkCentre(room: Workroom): void {
     making.joins.filter(({ stage }) => stage === "top"),
     leaves,
     whole,
-    false,
+    { partial: false, larger: { across: 1, down: 1 } },
     "the centre",
     room,
   );
