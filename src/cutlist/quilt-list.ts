@@ -9,6 +9,8 @@ import {
 import type { Diagnostic, Outcome, Place } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import type { QuiltWork } from "../quilt/index.ts";
+import { onBolt } from "../quilt/turning.ts";
+import type { PatchShape } from "../quilt/units/types.ts";
 import type { TriangleDemand, UnitDemand } from "../quilt/work-types.ts";
 import type { FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
@@ -23,6 +25,7 @@ import { foundationPieces } from "./quilt-foundation.ts";
 import { stripPiece, trianglePieces } from "./quilt-strips.ts";
 import { listUnit, type OfFabric } from "./quilt-units.ts";
 import { type Listed, recordUnit } from "./record-units.ts";
+import { isHalfTurned } from "./shapes.ts";
 import { shareSpares } from "./share-spares.ts";
 import type { CutList, CutPiece } from "./types.ts";
 import type { UnitRecord } from "./unit-record.ts";
@@ -34,6 +37,8 @@ export interface QuiltCuts {
   made: Listed[];
   /** By mark, the letter of the bag that its pieces are in. */
   letters: ReadonlyMap<number, string>;
+  /** Marks of pieces whose template is their bag's turned half round. */
+  halfTurned: ReadonlySet<number>;
 }
 
 /**
@@ -89,6 +94,8 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<QuiltCu
   for (const list of written.value ?? []) add(list.fabric, ...list.pieces);
   if (diagnostics.some((each) => each.severity === "error")) return { value: null, diagnostics };
   const letters = new Map<number, string>();
+  const halfTurned = new Set<number>();
+  const templates = templatesByMark(made, fabrics);
   let lettered = 0;
   const all = spec.fabrics.map((fabric): CutList => {
     const own = found.filter((each) => each.fabric === fabric.name);
@@ -96,16 +103,40 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<QuiltCu
     const bags = letterMarked(shareSpares(merged, fabric, made, fabrics), lettered);
     lettered += bags.length;
     for (const { piece, marks } of bags) for (const mark of marks) letters.set(mark, piece.letter);
+    for (const { piece, marks } of bags)
+      for (const mark of marks)
+        if (isHalfTurned(piece.shape, templates.get(mark), fabric.print)) halfTurned.add(mark);
     return { fabric, pieces: bags.map(({ piece }) => piece) };
   });
   const cutLists = all.filter((list) => list.pieces.length > 0);
-  return { value: { cutLists, made, letters }, diagnostics };
+  return { value: { cutLists, made, letters, halfTurned }, diagnostics };
+}
+
+/** Templates as they lie on the bolt, by the mark of the pieces that are cut along them. */
+function templatesByMark(
+  made: readonly Listed[],
+  fabrics: ReadonlyMap<string, FabricSpec>,
+): Map<number, PatchShape> {
+  const found = new Map<number, PatchShape>();
+  for (const { demand, cover } of made)
+    for (const piece of cover.pieces) {
+      if (piece.shape === null) continue;
+      const axis = fabrics.get(demand.fabrics[piece.role] ?? "")?.print.axis ?? "along";
+      const { template } = onBolt({ ...piece, template: piece.shape }, axis);
+      if (template !== null) for (const mark of piece.marks) found.set(mark, template);
+    }
+  return found;
 }
 
 /** The record of how every unit of the quilt is made. */
-export function recordUnits({ made, letters }: QuiltCuts, spec: QuiltSpec): UnitRecord[] {
+export function recordUnits({ made, letters, halfTurned }: QuiltCuts, spec: QuiltSpec): UnitRecord[] {
   const fabrics = new Map(spec.fabrics.map((fabric) => [fabric.name, fabric]));
-  const record = { letterOf: (mark: number) => letters.get(mark) ?? "", fabrics, seam: spec.seam };
+  const record = {
+    letterOf: (mark: number) => letters.get(mark) ?? "",
+    halfTurned: (mark: number) => halfTurned.has(mark),
+    fabrics,
+    seam: spec.seam,
+  };
   // Units that are one patch go by their bag, so that the numbers of the others have no gaps.
   let number = 0;
   return made.map((listed) => {

@@ -10,6 +10,8 @@ interface Supply {
   part: PatchPart;
   /** Where its print's up points in a patch that faces as its shape is drawn, in eighths. */
   up: number;
+  /** Its bag's template lies half round to it. */
+  halfTurned: boolean;
   left: number;
 }
 
@@ -77,6 +79,7 @@ export function loosePatches(
         letter: of.letterOf(laid.mark),
         part: partOf(piece.subcut, facts.get(spot)?.pointing ?? null, up, boltUp),
         up: up - (facts.get(spot)?.facing ?? 0),
+        halfTurned: piece.subcut === "template" && of.halfTurned?.(laid.mark) === true,
         left: count,
       };
     });
@@ -92,11 +95,9 @@ export function loosePatches(
       // A print that reads both ways may lie upside down: then the part is turned by half a turn more.
       const turnOf = (supply: Supply): PatchSource["turn"] =>
         minded
-          ? ((Math.floor(around(supply.up + (facts.get(spot)?.facing ?? 0) - boltUp) / 2) % 4) as
-              | 0
-              | 1
-              | 2
-              | 3)
+          ? ((Math.floor(
+              around(supply.up + (facts.get(spot)?.facing ?? 0) - boltUp + (supply.halfTurned ? 4 : 0)) / 2,
+            ) % 4) as 0 | 1 | 2 | 3)
           : null;
       sources.set(spot, take(supplies, likeness, want.count, turnOf));
     }

@@ -30,6 +30,8 @@ export interface Listed {
 /** What the record needs to know of the quilt's cloth and settings. */
 export interface RecordOf {
   letterOf(mark: number): string;
+  /** Whether the template of the bag is that of these pieces turned half round, which a two-way print allows. */
+  halfTurned?(mark: number): boolean;
   fabrics: ReadonlyMap<string, FabricSpec>;
   /** Seam allowance in ticks. */
   seam: Ticks;

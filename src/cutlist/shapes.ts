@@ -40,3 +40,16 @@ export function addShapes(shape: CutShape, other: CutShape, print: Print): CutSh
     reversed: shape.reversed + reversed,
   };
 }
+
+/** Whether pieces with a template of their own are cut from their bag's template turned half round. */
+export function isHalfTurned(
+  bag: PatchShape | undefined,
+  own: PatchShape | undefined,
+  print: Print,
+): boolean {
+  if (bag === undefined || own === undefined || print.kind !== "two-way") return false;
+  const upright = print.axis === "along";
+  const match = matchShapes(bag, own, "half", upright);
+  const straight = matchShapes(bag, own, "none", upright);
+  return match !== null && straight?.mirrored !== match.mirrored;
+}

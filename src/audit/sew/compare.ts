@@ -23,8 +23,6 @@ export interface Finish {
   trimmed: boolean;
   /** By how much seams may lie beside their lines: rounded widths, where the rest is trimmed off. */
   play: number;
-  /** Raw size it is to have: a mark larger than designed at the most, where its block is trimmed. */
-  raw: { across: number; along: number };
 }
 
 /** Lengths as people hear them: millimetres, to a tenth. */
@@ -67,13 +65,12 @@ export function unlike(
 function unlikeAsItLies(
   sewn: readonly Seen[],
   designed: DesignedUnit,
-  { trimmed, play: rounding, raw }: Finish,
+  { trimmed, play }: Finish,
   room: Workroom,
   minded: boolean,
 ): string | null {
   const { seam } = room;
-  const larger = { x: raw.across - designed.across - 2 * seam, y: raw.along - designed.along - 2 * seam };
-  const play = rounding + Math.max(0, larger.x, larger.y);
+  const raw = { across: designed.across + 2 * seam, along: designed.along + 2 * seam };
   const box = boxOf(sewn.map(({ polygon }) => polygon));
   const [wide, high] = [box.across - raw.across, box.along - raw.along];
   if (wide < -NEAR || high < -NEAR)
@@ -84,7 +81,7 @@ function unlikeAsItLies(
   const centred = sewn.map((seen) => ({ ...seen, polygon: moved(seen.polygon, middle) }));
   const targets = designed.patches.map((patch) => ({
     ...patch,
-    polygon: moved(patch.polygon, { x: seam + larger.x / 2, y: seam + larger.y / 2 }),
+    polygon: moved(patch.polygon, { x: seam, y: seam }),
   }));
   const fits = (seen: Seen, patch: DesignedPatch): boolean =>
     seen.fabric === patch.fabric &&

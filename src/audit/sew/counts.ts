@@ -5,7 +5,7 @@ import { said } from "./compare.ts";
 import { outlineOf } from "./designed.ts";
 import { layBest, placeOf } from "./place.ts";
 import { between, boxOf, edgesOf, moved, NEAR, turnedBy } from "./polygon.ts";
-import { type Bag, use, type Workroom } from "./types.ts";
+import { type Bag, squaresFor, use, type Workroom } from "./types.ts";
 
 /*
  * What is cut besides units: borders, long sashes and their squares, setting triangles, binding, backing, foundation.
@@ -27,7 +27,9 @@ function runOf(bag: Bag, room: Workroom): Bag[] {
 
 /** One bag for each run: the first of those that feed it. */
 function runsOf(fabric: string, room: Workroom): Bag[] {
-  return bagsOf(fabric, room).filter((bag) => bag.piece.joined !== undefined && runOf(bag, room)[0] === bag);
+  return bagsOf(fabric, room).filter(
+    (bag) => bag.piece.joined !== undefined && runOf(bag, room)[0] === bag,
+  );
 }
 
 /** Takes whatever is still in the bags of a run. */
@@ -142,20 +144,7 @@ export function takeTriangles(room: Workroom): void {
     own.counts.set(found.part, (own.counts.get(found.part) ?? 0) + 1);
     parts.set(found.bag.piece.letter, own);
   }
-  for (const { bag, counts } of parts.values()) {
-    const of = (part: string): number => counts.get(part) ?? 0;
-    const quarters = bag.piece.subcut === "twice-diagonal";
-    const all = [...counts.values()].reduce((sum, count) => sum + count, 0);
-    const pair = (a: string, b: string): number =>
-      bag.same === 180 ? Math.ceil((of(a) + of(b)) / 2) : Math.max(of(a), of(b));
-    const least =
-      bag.same === 0
-        ? Math.ceil(all / (quarters ? 4 : 2))
-        : quarters
-          ? Math.max(pair("top", "bottom"), pair("left", "right"))
-          : pair("top-left", "bottom-right") + pair("top-right", "bottom-left");
-    use(room, bag.piece.letter, least);
-  }
+  for (const { bag, counts } of parts.values()) use(room, bag.piece.letter, squaresFor(bag, counts));
 }
 
 const HALVES = ["top-left", "top-right", "bottom-right", "bottom-left"] as const;
@@ -171,7 +160,8 @@ function triangleFor(
   // Only the slanting edges are sewn to blocks; what lies beyond the others is trimmed with the quilt.
   place.rim = edgesOf(flat).map(({ line: { out } }) => Math.abs(out.x) < 0.01 || Math.abs(out.y) < 0.01);
   // Squares that units have taken come last, though both may lie in one bag.
-  const taken = ({ piece }: Bag): number => (room.used.has(piece.letter) ? 1 : 0);
+  const taken = ({ piece }: Bag): number =>
+    room.used.has(piece.letter) || room.parts.has(piece.letter) ? 1 : 0;
   for (const bag of bagsOf(patch.fabric, room).sort(
     (a, b) => taken(a) - taken(b) || a.piece.across - b.piece.across,
   )) {
@@ -250,9 +240,12 @@ export function takeFinishing(room: Workroom): void {
 
 /** Every bag: enough for what is taken from it, and nothing in it that no use names. */
 export function checkBags(room: Workroom): void {
-  for (const { piece } of room.bags.values()) {
+  for (const bag of room.bags.values()) {
+    const { piece } = bag;
     const { letter, uses } = piece;
     const count = piece.count / room.kits;
+    const squares = squaresFor(bag, room.parts.get(letter) ?? new Map());
+    if (squares > 0) use(room, letter, squares);
     if (!Number.isInteger(count)) {
       room.faults.push(
         `bag ${letter}: ${piece.count} pieces are no whole number for each of ${room.kits} quilts`,

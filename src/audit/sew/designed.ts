@@ -1,4 +1,4 @@
-import type { Exact, Patch, PlacedBlock, Point, QuiltTop } from "../../quilt/types.ts";
+import type { BlockDesign, Exact, Patch, PlacedBlock, Point, QuiltTop } from "../../quilt/types.ts";
 import { clockwise, type Polygon, type Spot } from "./polygon.ts";
 import type { DesignedUnit } from "./types.ts";
 
@@ -28,7 +28,14 @@ export interface PlacedUnit {
   designed: DesignedUnit;
 }
 
-/** Every unit of every placed block, as designed; prints as they lie in the quilt. */
+/** By how much a block is sewn larger than it finishes, before it is trimmed whole; 1 where it comes out true. */
+export function sewnLarger({ sewn }: Pick<BlockDesign, "sewn">): { across: number; down: number } {
+  return sewn === undefined
+    ? { across: 1, down: 1 }
+    : { across: sewn.across.n / sewn.across.d, down: sewn.down.n / sewn.down.d };
+}
+
+/** Every unit of every placed block, as large as it is sewn; prints as they lie in the quilt. */
 export function designedUnits(top: QuiltTop): PlacedUnit[] {
   const own = new Map<number, Patch[]>();
   for (const patch of top.patches) {
@@ -47,13 +54,14 @@ function unitsOf(block: PlacedBlock, index: number, patches: readonly Patch[], t
   if (design === undefined || p0 === undefined || p1 === undefined) return [];
   const angle = Math.atan2(p1.y - p0.y, p1.x - p0.x);
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const larger = sewnLarger(design);
   const inBlock = ({ x, y }: Spot): Spot => ({
-    x: (x - p0.x) * cos + (y - p0.y) * sin,
-    y: -(x - p0.x) * sin + (y - p0.y) * cos,
+    x: ((x - p0.x) * cos + (y - p0.y) * sin) * larger.across,
+    y: (-(x - p0.x) * sin + (y - p0.y) * cos) * larger.down,
   });
   return design.units.map((unit, number): PlacedUnit => {
-    const [x, y] = [lengthOf(unit.x), lengthOf(unit.y)];
-    const [wide, high] = [lengthOf(unit.across), lengthOf(unit.down)];
+    const [x, y] = [lengthOf(unit.x) * larger.across, lengthOf(unit.y) * larger.down];
+    const [wide, high] = [lengthOf(unit.across) * larger.across, lengthOf(unit.down) * larger.down];
     const atTurn0 = (spot: Spot): Spot => {
       const [a, b] = [spot.x - x, spot.y - y];
       if (unit.turn === 90) return { x: b, y: wide - a };

@@ -99,9 +99,10 @@ function takePlain(room: Workroom, found: readonly unknown[], take: Take): void 
         if (own === undefined || own.fabric !== patch.fabric || (left[each]?.[index] ?? 0) <= 0) return;
         for (const turn of [0, 90, 180, 270]) {
           const [across, along] = turn % 180 === 0 ? [box.across, box.along] : [box.along, box.across];
-          const fits =
-            Math.abs(record.raw.across - across - 2 * seam) <= NEAR &&
-            Math.abs(record.raw.along - along - 2 * seam) <= NEAR;
+          // Plain cloth is cut to the mark above, as the sashes and blocks beside it are.
+          const upToMark = (raw: number, finished: number): boolean =>
+            raw >= finished + 2 * seam - NEAR && raw < finished + 2 * seam + room.mark - NEAR;
+          const fits = upToMark(record.raw.across, across) && upToMark(record.raw.along, along);
           const pointing =
             same === 0 || up === null || own.up === null || between(own.up * 45 + turn, up, same) < 0.5;
           if (fits && pointing && (best === null || turn < best.turn))
@@ -116,8 +117,13 @@ function takePlain(room: Workroom, found: readonly unknown[], take: Take): void 
     }
     (left[chosen.unit] as number[])[chosen.heap] = (left[chosen.unit]?.[chosen.heap] ?? 0) - 1;
     const onSide = chosen.turn % 180 !== 0;
-    const [across, along] = onSide ? [box.along, box.across] : [box.across, box.along];
-    const flat = moved(level.polygon, { x: -box.x, y: -box.y });
+    const { raw } = making.units[chosen.unit] as UnitRecord;
+    const [across, along] = [raw.across - 2 * seam, raw.along - 2 * seam];
+    const [wide, high] = onSide ? [along, across] : [across, along];
+    const flat = moved(level.polygon, { x: -box.x, y: -box.y }).map(({ x, y }) => ({
+      x: (x * wide) / box.across,
+      y: (y * high) / box.along,
+    }));
     take(
       chosen.unit,
       chosen.heap,

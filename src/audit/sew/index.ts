@@ -70,20 +70,9 @@ function workroom(sewing: Sewing): Workroom {
     seam: making.seam,
     faults,
     used: new Map(),
+    parts: new Map(),
     onLines: onLinesOf(sewing),
-    cells: cellsOf(sewing),
   };
-}
-
-function cellsOf({ making, top }: Sewing): ReadonlyMap<UnitRecord, number> {
-  const found = new Map<UnitRecord, number>();
-  for (const { design, units } of making.blocks)
-    for (const [number, place] of units.entries()) {
-      const record = making.units[place?.unit ?? -1];
-      const { columns = 1, rows = 1 } = top.designs[design]?.units[number] ?? {};
-      if (record !== undefined) found.set(record, Math.max(columns, rows, found.get(record) ?? 1));
-    }
-  return found;
 }
 
 /** Records of what is pieced patch by patch on a foundation. */

@@ -1,18 +1,10 @@
 import type { StepRecord, UnitRecord } from "../../cutlist/unit-record.ts";
 import { said, seenBehind } from "./compare.ts";
-import { dot, edgesOf, moved, NEAR, type Polygon, rectangleOf, turnedBy, within } from "./polygon.ts";
+import { dot, edgesOf, moved, NEAR, type Polygon, turnedBy } from "./polygon.ts";
 import type { Group } from "./strips.ts";
 import type { DesignedUnit, Workroom } from "./types.ts";
 
 type Join = Extract<StepRecord, { do: "join" }>;
-
-type Trim = Extract<StepRecord, { do: "trim" }>;
-
-/** Size that a trim on the way brings to, before more is sewn on; null for the trim of the whole unit. */
-export function onTheWay(step: Trim): { across: number; along: number } | null {
-  const { to } = step as Trim & { to?: { across: number; along: number } };
-  return to ?? null;
-}
 
 export function joinsOf(record: UnitRecord): Join[] {
   return record.steps.filter((step): step is Join => step.do === "join");
@@ -114,9 +106,40 @@ function seamLines(
   return lines;
 }
 
-/** Rectangles side by side or one below another, right sides together, their edges equal. */
-export function joined(parts: readonly Group[], way: "across" | "down", seam: number): Group | string {
-  const [first, ...rest] = parts;
+/** Cut off beyond a size, at the right and below. */
+function cutLevel({ across, along, seen }: Group): Group {
+  const within = seenBehind(seen, { out: { x: 1, y: 0 }, at: across });
+  return { across, along, seen: seenBehind(within, { out: { x: 0, y: 1 }, at: along }) };
+}
+
+/** Trimmed alike on all sides; what is smaller already keeps its size. */
+function trimmedRound(group: Group, to: { across: number; along: number }): Group {
+  const across = Math.min(group.across, to.across);
+  const along = Math.min(group.along, to.along);
+  const shift = { x: (across - group.across) / 2, y: (along - group.along) / 2 };
+  let { seen } = group;
+  seen = seen.map((one) => ({ ...one, polygon: moved(one.polygon, shift) }));
+  seen = seenBehind(seen, { out: { x: -1, y: 0 }, at: 0 });
+  seen = seenBehind(seen, { out: { x: 0, y: -1 }, at: 0 });
+  return cutLevel({ across, along, seen });
+}
+
+/**
+ * Rectangles side by side or one below another, right sides together, their edges equal; or, where the step says that
+ * what stands out is cut level, unequal by less than a ruler mark.
+ */
+export function joined(
+  parts: readonly Group[],
+  way: "across" | "down",
+  seam: number,
+  mark = 0,
+): Group | string {
+  const side = Math.min(...parts.map((part) => (way === "across" ? part.along : part.across)));
+  const [first, ...rest] = parts.map((part) => {
+    const out = (way === "across" ? part.along : part.across) - side;
+    if (out <= NEAR || out >= mark) return part;
+    return cutLevel(way === "across" ? { ...part, along: side } : { ...part, across: side });
+  });
   if (first === undefined) return "nothing is joined";
   let whole = first;
   for (const next of rest) {
@@ -166,25 +189,25 @@ export function sewGroups(
 ): Group | null {
   const groups = new Map(start);
   let last: Group | null = start.size === 1 ? ([...start.values()][0] ?? null) : null;
-  let name = "";
+  let before: string | null = null;
   for (const step of record.steps) {
-    const to = step.do === "trim" ? onTheWay(step) : null;
-    if (to !== null && last !== null) {
-      const trimmed = trimmedTo(last, to);
-      if (trimmed === null && !quiet)
-        room.faults.push(
-          `${record.name}: ${name} is too small to be trimmed to ${said(to.across)} x ${said(to.along)}`,
-        );
-      if (trimmed === null) return null;
-      groups.set(name, trimmed);
-      last = trimmed;
+    if (step.do === "trim" && step.to !== undefined) {
+      const group: Group | null = before === null ? null : (groups.get(before) ?? null);
+      if (group === null || before === null) {
+        if (!quiet) room.faults.push(`${record.name} trims what is not joined yet`);
+        return null;
+      }
+      if (!quiet) checkTrim(record, step.to, step.size, group, room);
+      last = trimmedRound(group, step.to);
+      groups.set(before, last);
     }
     if (step.do !== "join") continue;
-    const { makes, parts, way, size } = step;
+    const { makes, parts, way, size, level } = step;
+    before = makes;
     const own = parts.map((part) => groups.get(part));
     const known = own.filter((group) => group !== undefined);
     if (known.length < own.length || way === "edge") return null;
-    const whole = joined(known, way, room.seam);
+    const whole = joined(known, way, room.seam, level === true ? room.mark : 0);
     if (typeof whole === "string") {
       if (!quiet) room.faults.push(`${record.name}, joining ${parts.join(", ")}: ${whole}`);
       return null;
@@ -195,23 +218,23 @@ export function sewGroups(
       );
     groups.set(makes, whole);
     last = whole;
-    name = makes;
   }
   return last;
 }
 
-/** Trimmed alike on all sides; null when it is too small. */
-function trimmedTo({ across, along, seen }: Group, to: { across: number; along: number }): Group | null {
-  const off = { x: (across - to.across) / 2, y: (along - to.along) / 2 };
-  if (off.x < -NEAR || off.y < -NEAR) return null;
-  const frame = rectangleOf(to.across, to.along);
-  return {
-    ...to,
-    seen: seen.map((one) => ({
-      ...one,
-      polygon: within(moved(one.polygon, { x: -off.x, y: -off.y }), frame),
-    })),
-  };
+/** A trim on the way: never larger than what is there, never by more than rounding up can make of it. */
+function checkTrim(
+  record: UnitRecord,
+  to: { across: number; along: number },
+  told: { across: number; along: number } | null,
+  group: Group,
+  room: Workroom,
+): void {
+  const where = `${record.name}: trimmed on the way to ${said(to.across)} x ${said(to.along)}`;
+  if (to.across > group.across + NEAR || to.along > group.along + NEAR)
+    room.faults.push(`${where}, it is only ${said(group.across)} x ${said(group.along)}`);
+  if (told !== null && !sameSize(told, to))
+    room.faults.push(`${where}, it is said to measure ${said(told.across)} x ${said(told.along)}`);
 }
 
 export function sameSize(

@@ -1,6 +1,7 @@
 import type { JoinStep } from "../../making/types.ts";
+import type { BlockDesign, Exact } from "../../quilt/types.ts";
 import { said } from "./compare.ts";
-import { lengthOf, outlineOf, spotOf } from "./designed.ts";
+import { lengthOf, outlineOf, sewnLarger, spotOf } from "./designed.ts";
 import { boxOf, NEAR } from "./polygon.ts";
 import type { Workroom } from "./types.ts";
 
@@ -16,16 +17,11 @@ interface Box {
   along: number;
 }
 
-const sameBox = (a: Box, b: Box, near: number, shift = near): boolean =>
-  Math.abs(a.x - b.x) <= shift &&
-  Math.abs(a.y - b.y) <= shift &&
+const sameBox = (a: Box, b: Box, near: number): boolean =>
+  Math.abs(a.x - b.x) <= near &&
+  Math.abs(a.y - b.y) <= near &&
   Math.abs(a.across - b.across) <= near &&
   Math.abs(a.along - b.along) <= near;
-
-/** What a joining is trimmed to once it is sewn; else the size it has. */
-function broughtTo(join: JoinStep): JoinStep["size"] {
-  return (join as JoinStep & { trim?: JoinStep["size"] }).trim ?? join.size;
-}
 
 /** Sizes of one joining: equal edges, and the size it is said to measure. */
 function checkSizes(join: JoinStep, room: Workroom): void {
@@ -40,9 +36,6 @@ function checkSizes(join: JoinStep, room: Workroom): void {
   const sewn = parts.reduce((sum, part) => sum + part[run], 0) - 2 * room.seam * scale * (parts.length - 1);
   if (Math.abs(sewn - size[run]) > near || Math.abs((first?.[other] ?? 0) - size[other]) > near)
     room.faults.push(`${where}: it measures ${said(sewn / scale)}, not ${said(size[run] / scale)}`);
-  const trim = broughtTo(join);
-  if (trim.across > size.across + near || trim.down > size.down + near)
-    room.faults.push(`${where}: it is too small for what it is to be trimmed to`);
   if (from.length !== parts.length || seams !== parts.length - 1)
     room.faults.push(`${where}: ${seams} seams join ${parts.length} parts`);
   if (Math.abs(seamLength - size[other] / scale) > 2)
@@ -56,16 +49,13 @@ function followBoxes(
   joins: readonly JoinStep[],
   leaves: readonly Box[],
   whole: Box,
-  partial: boolean,
+  { partial, larger }: { partial: boolean; larger: { across: number; down: number } },
   what: string,
   room: Workroom,
-  slack = 0,
 ): void {
   const { scale } = room.making;
   const seam = room.seam * scale;
   const near = 2 * scale;
-  // What is sewn larger than designed, to be trimmed, lies so much beside its place.
-  const shift = near + slack * scale;
   let table = leaves.map(({ x, y, across, along }) => ({
     x: x * scale,
     y: y * scale,
@@ -73,10 +63,11 @@ function followBoxes(
     along: along * scale,
   }));
   for (const join of joins) {
-    let { x, y } = join.at;
+    const at = { x: join.at.x * larger.across, y: join.at.y * larger.down };
+    let { x, y } = at;
     join.parts.forEach((part, i) => {
       const box = { x, y, across: part.across - 2 * seam, along: part.down - 2 * seam };
-      const found = table.findIndex((each) => sameBox(each, box, near, shift));
+      const found = table.findIndex((each) => sameBox(each, box, near));
       if (found >= 0) table.splice(found, 1);
       else {
         // The parts of a seam that is sewn in two goes have no joinings of their own.
@@ -97,10 +88,9 @@ function followBoxes(
       else y += box.along;
     });
     table.push({
-      x: join.at.x,
-      y: join.at.y,
-      across: broughtTo(join).across - 2 * seam,
-      along: broughtTo(join).down - 2 * seam,
+      ...at,
+      across: join.size.across - 2 * seam,
+      along: join.size.down - 2 * seam,
     });
   }
   const scaled = {
@@ -116,6 +106,35 @@ function followBoxes(
     partial && Math.abs(area - scaled.across * scaled.along) <= near * (scaled.across + scaled.along);
   if (!done && !tiled)
     room.faults.push(`${what}: its joinings leave ${table.length} parts that are never sewn together`);
+}
+
+/**
+ * A block sewn larger is trimmed once, by its last joining, to the mark at or above its raw size; no other joining is
+ * trimmed. One unit is a block by itself and trimmed as such.
+ */
+function checkTrim(joins: readonly JoinStep[], design: BlockDesign, room: Workroom): void {
+  const { scale } = room.making;
+  const last = joins.at(-1);
+  for (const join of joins)
+    if (join.trim !== undefined && (join !== last || design.sewn === undefined))
+      room.faults.push(`${design.name}, joining ${join.makes}: it is trimmed, and comes out true`);
+  if (last === undefined || design.sewn === undefined) return;
+  const { trim, size } = last;
+  if (trim === undefined) {
+    room.faults.push(`${design.name}: it is sewn larger than designed, and nothing trims it`);
+    return;
+  }
+  for (const [told, sewn, finished] of [
+    [trim.across, size.across, lengthOf(design.across)],
+    [trim.down, size.down, lengthOf(design.down)],
+  ] as const) {
+    const raw = finished + 2 * room.seam;
+    const [to, from] = [told / scale, sewn / scale];
+    if (to < raw - NEAR || to >= raw + room.mark - NEAR || to > from + NEAR)
+      room.faults.push(
+        `${design.name}: sewn to ${said(from)}, it is trimmed to ${said(to)}, and ${said(raw)} is its raw size`,
+      );
+  }
 }
 
 /** Units into blocks. */
@@ -140,29 +159,23 @@ export function checkBlocks(room: Workroom): void {
         room.faults.push(`${design.name}, joining ${makes}: made ${count} times for ${design.count} blocks`);
     // What is sewn on foundation is followed there.
     if (onFoundation.has(index)) return;
-    let slack = 0;
-    const leaves = design.units.map((unit, number) => {
-      const box = {
-        x: lengthOf(unit.x),
-        y: lengthOf(unit.y),
-        across: lengthOf(unit.across),
-        along: lengthOf(unit.down),
-      };
-      // As its record leaves it: rounded up to a mark it is larger than designed, and its block is trimmed.
-      const way = making.blocks.find((each) => each.design === index);
-      const raw = making.units[way?.units[number]?.unit ?? -1]?.raw;
-      if (raw === undefined) return box;
-      const onSide = unit.turn % 180 !== 0;
-      const [wide, high] = onSide ? [raw.along, raw.across] : [raw.across, raw.along];
-      const [across, along] = [wide - 2 * room.seam, high - 2 * room.seam];
-      const more = Math.max(across - box.across, along - box.along);
-      if (more <= NEAR || more > room.mark * Math.max(unit.columns, unit.rows) + NEAR) return box;
-      slack = room.mark * (design.columns + design.rows);
-      return { ...box, across, along };
+    const larger = sewnLarger(design);
+    const asSewn = (unit: { x: Exact; y: Exact; across: Exact; down: Exact }): Box => ({
+      x: lengthOf(unit.x) * larger.across,
+      y: lengthOf(unit.y) * larger.down,
+      across: lengthOf(unit.across) * larger.across,
+      along: lengthOf(unit.down) * larger.down,
     });
-    const whole = { x: 0, y: 0, across: lengthOf(design.across), along: lengthOf(design.down) };
+    const leaves = design.units.map(asSewn);
+    const whole = {
+      x: 0,
+      y: 0,
+      across: lengthOf(design.across) * larger.across,
+      along: lengthOf(design.down) * larger.down,
+    };
     const partial = making.partial.some((each) => each.design === index);
-    followBoxes(joins, leaves, whole, partial, design.name, room, slack);
+    followBoxes(joins, leaves, whole, { partial, larger }, design.name, room);
+    checkTrim(joins, design, room);
   });
 }
 
@@ -197,7 +210,7 @@ export function checkCentre(room: Workroom): void {
     making.joins.filter(({ stage }) => stage === "top"),
     leaves,
     whole,
-    false,
+    { partial: false, larger: { across: 1, down: 1 } },
     "the centre",
     room,
   );

@@ -4,7 +4,7 @@ import { said } from "./compare.ts";
 import { type Laid, layBest, placeOf, waysToTurn } from "./place.ts";
 import { between, edgesOf, NEAR, type Polygon } from "./polygon.ts";
 import { shapeOfStrip } from "./strips.ts";
-import { type Bag, type DesignedPatch, type DesignedUnit, use, type Workroom } from "./types.ts";
+import { type Bag, type DesignedPatch, type DesignedUnit, use, usePart, type Workroom } from "./types.ts";
 
 /*
  * Units whose patches are cut to shape before anything is sewn: every part must lie on its patch with an allowance on
@@ -197,8 +197,10 @@ function shapeFromStrip(
     room.faults.push(
       `${where}: what is cut from its strip does not cover it with a seam allowance all round`,
     );
-  // Told to be wide, it is sewn on the seam lines of its template, whatever lies beyond them.
-  if (laid.beside > (isWide(record) ? 2 * room.mark : NEAR))
+  // Its seam lines are ruled from the template where the strip is told to be wide.
+  const index = record.stripSets.filter((each) => each.heap === heapIndex).indexOf(set);
+  const wide = record.steps.some((step) => step.do === "cut-shapes" && step.set === index && step.wide);
+  if (laid.beside > (wide ? room.mark : NEAR))
     room.faults.push(
       `${where}: what is cut from its strip is ${said(laid.beside)} larger than its seams allow`,
     );
@@ -208,36 +210,14 @@ function shapeFromStrip(
     );
 }
 
-function isWide(record: UnitRecord): boolean {
-  return record.steps.some((step) => step.do === "cut-shapes" && (step as { wide?: true }).wide === true);
-}
-
-/** Whole pieces that give the parts taken; a role's last piece may leave parts over. */
+/** Pieces taken whole, and parts of squares, which all units share. */
 function countParts(record: UnitRecord, taken: Taken, room: Workroom): void {
   for (const { bag, parts, mirrored } of taken.values()) {
     const { letter, subcut, shape } = bag.piece;
-    const of = (part: string): number => parts.get(part) ?? 0;
     const all = [...parts.values()].reduce((sum, count) => sum + count, 0);
-    if (subcut === "once-diagonal" || subcut === "twice-diagonal") {
-      const share = subcut === "once-diagonal" ? 2 : 4;
-      const pairs = [
-        ["top-left", "bottom-right"],
-        ["top-right", "bottom-left"],
-        ["top", "bottom"],
-        ["left", "right"],
-      ].map(([a = "", b = ""]) =>
-        bag.same === 360 ? Math.max(of(a), of(b)) : Math.ceil((of(a) + of(b)) / 2),
-      );
-      // Halves come in pairs from each diagonal; all quarters come from one square.
-      const [rising = 0, falling = 0, upright = 0, level = 0] = pairs;
-      const most =
-        bag.same === 0
-          ? Math.ceil(all / share)
-          : subcut === "once-diagonal"
-            ? rising + falling
-            : Math.max(upright, level);
-      use(room, letter, bag.same === 0 ? all / share : most, most);
-    } else use(room, letter, all);
+    if (subcut === "once-diagonal" || subcut === "twice-diagonal")
+      for (const [part, count] of parts) usePart(room, letter, part, count);
+    else use(room, letter, all);
     if (shape !== undefined && mirrored > shape.reversed)
       room.faults.push(
         `${record.name}: ${mirrored} of ${letter} lie face down, and ${shape.reversed} are cut so`,

@@ -153,7 +153,7 @@ export function checkSets(
     }
     const faultOf = (unit: Seen[], heap: number): string | null => {
       for (const designed of designs[heap] ?? []) {
-        const fault = unlike(unit, designed, { trimmed, play, raw: record.raw }, room, minded);
+        const fault = unlike(unit, designed, { trimmed, play }, room, minded);
         if (fault !== null) return fault;
       }
       return null;

@@ -55,14 +55,36 @@ export interface Workroom extends Sewing {
   seam: number;
   /** Records whose patches are pieced on the printed lines of a foundation. */
   onLines: ReadonlySet<UnitRecord>;
-  /** By record, the most cells of a block that one of its units covers either way: each may be rounded up. */
-  cells: ReadonlyMap<UnitRecord, number>;
   faults: string[];
   /** By bag letter: pieces used so far in one quilt, and how many more may be left over by rounding up to whole pieces. */
   used: Map<string, { least: number; most: number }>;
+  /** By bag letter: halves and quarters taken so far for the units of one quilt, by part; they share its squares. */
+  parts: Map<string, Map<string, number>>;
 }
 
 export function use(room: Workroom, letter: string, least: number, most = least): void {
   const before = room.used.get(letter) ?? { least: 0, most: 0 };
   room.used.set(letter, { least: before.least + least, most: before.most + most });
+}
+
+/** Takes halves or quarters of the squares in a bag. */
+export function usePart(room: Workroom, letter: string, part: string, count: number): void {
+  const own = room.parts.get(letter) ?? new Map<string, number>();
+  own.set(part, (own.get(part) ?? 0) + count);
+  room.parts.set(letter, own);
+}
+
+/** The fewest squares of a bag that give so many halves or quarters of each part, whoever takes them. */
+export function squaresFor({ piece, same }: Bag, parts: ReadonlyMap<string, number>): number {
+  const of = (part: string): number => parts.get(part) ?? 0;
+  const all = [...parts.values()].reduce((sum, count) => sum + count, 0);
+  const quarters = piece.subcut === "twice-diagonal";
+  if (same === 0) return Math.ceil(all / (quarters ? 4 : 2));
+  // A print that reads alike from both ends does not tell a triangle from the one opposite.
+  const pair = (a: string, b: string): number =>
+    same === 180 ? Math.ceil((of(a) + of(b)) / 2) : Math.max(of(a), of(b));
+  // Halves come in pairs from each diagonal; all quarters come from one square.
+  return quarters
+    ? Math.max(pair("top", "bottom"), pair("left", "right"))
+    : pair("top-left", "bottom-right") + pair("top-right", "bottom-left");
 }

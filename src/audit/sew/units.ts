@@ -1,7 +1,7 @@
 import type { UnitRecord } from "../../cutlist/unit-record.ts";
 import { bagOf } from "./cloth.ts";
 import { said, unlike } from "./compare.ts";
-import { checkEdges, followJoins, halfTurned, joinsOf, onTheWay, sameSize, sewGroups } from "./join-steps.ts";
+import { checkEdges, followJoins, halfTurned, joinsOf, sameSize, sewGroups } from "./join-steps.ts";
 import { checkLoose, type Manner } from "./loose.ts";
 import { boxOf, NEAR, type Polygon, rectangleOf } from "./polygon.ts";
 import { checkSets } from "./sets.ts";
@@ -41,14 +41,13 @@ function playOf(record: UnitRecord, room: Workroom): number {
 /** Sizes told: the raw unit, and what a trim or a strip set is said to measure. */
 function checkTold(record: UnitRecord, designed: DesignedUnit, room: Workroom): void {
   const raw = { across: designed.across + 2 * room.seam, along: designed.along + 2 * room.seam };
-  const more = [record.raw.across - raw.across, record.raw.along - raw.along];
-  // Rounded up to a mark it is larger; then its block is trimmed, which the blocks are held to.
-  if (more.some((each) => each < -NEAR || each > room.mark * (room.cells.get(record) ?? 1) + NEAR))
+  if (!sameSize(record.raw, raw))
     room.faults.push(
       `${record.name}: its raw size is told as ${said(record.raw.across)} x ${said(record.raw.along)}, and is ${said(raw.across)} x ${said(raw.along)}`,
     );
   for (const step of record.steps) {
-    if (step.do === "trim" && !onTheWay(step) && step.size !== null && !sameSize(step.size, record.raw))
+    // What is trimmed on the way is measured where it is sewn.
+    if (step.do === "trim" && step.to === undefined && step.size !== null && !sameSize(step.size, raw))
       room.faults.push(
         `${record.name}: it is trimmed to ${said(step.size.across)} x ${said(step.size.along)}, not its raw size`,
       );
@@ -137,7 +136,7 @@ function looseUnit(record: UnitRecord, designs: Designs, play: number, room: Wor
       const fault = unlike(
         whole.seen,
         designed,
-        { trimmed: manner.trimmed, play: play * groups.size, raw: record.raw },
+        { trimmed: manner.trimmed, play: play * groups.size },
         room,
         false,
       );
@@ -210,13 +209,7 @@ function stripUnit(record: UnitRecord, designs: Designs, play: number, room: Wor
         );
         const whole = sewGroups(record, laid, room, told1 || code > 0);
         if (whole === null) break;
-        const fault = unlike(
-          whole.seen,
-          designed,
-          { trimmed, play: play * segments.size, raw: record.raw },
-          room,
-          minded,
-        );
+        const fault = unlike(whole.seen, designed, { trimmed, play: play * segments.size }, room, minded);
         found = fault === null;
         first ??= fault;
       }

@@ -2,7 +2,7 @@ import * as q from "../../length/rational.ts";
 import { type Asked, type Cut, cutSize, straightExtra } from "./allowance.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
-import { unitAsSewn } from "./sewn-sizes.ts";
+import { levelledSteps, unitAsSewn } from "./sewn-sizes.ts";
 import { finishShape, type ShapeDraft } from "./shapes.ts";
 import type {
   Bonus,
@@ -315,6 +315,11 @@ export function finishRecipe(draft: RecipeDraft, design: UnitDesign, how: HowMad
     how,
   );
   const trims = draft.steps.some((step) => step.do === "trim" && step.to === undefined);
+  const steps: RecipeStep[] =
+    needed && !trims && draft.steps.length > 0
+      ? [...draft.steps, { do: "trim", by: "round" }]
+      : [...draft.steps];
+  const made = { pieces, stripSets, steps: withWideShapes(steps, stripSets), trimTo: { ...trimTo, needed } };
   return {
     kind: draft.kind,
     method: draft.method,
@@ -323,10 +328,7 @@ export function finishRecipe(draft: RecipeDraft, design: UnitDesign, how: HowMad
     pieces,
     stripSets,
     seams: draft.seams.map((seam): RecipeSeam => ({ ...seam, length: r.upToMark(seam.length, 1) })),
-    steps:
-      needed && !trims && draft.steps.length > 0
-        ? [...draft.steps, { do: "trim", by: "round" }]
-        : withWideShapes(draft.steps, stripSets),
+    steps: levelledSteps(made, Math.round(q.toNumber(how.seam))),
     trimTo: { ...trimTo, needed },
     areas: areas(draft, { pieces, stripSets }, design),
     bonus: draft.bonus

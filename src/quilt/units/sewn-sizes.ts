@@ -65,7 +65,26 @@ function pairSide(side: Ticks, lines: "one" | "both" | "edges", seam: Ticks): nu
  * @param seam allowance in ticks
  */
 export function sewnSizes(recipe: Sewn, seam: Ticks): (SewnSize | null)[] {
+  return sewnSteps(recipe, seam).sizes;
+}
+
+/** Ticks by which edges may differ and still be even: sums of lengths that were each rounded to a tick. */
+const EVEN = 3;
+
+/** The recipe's steps, with joins told to be cut level where a part as cut stands out beyond the others. */
+export function levelledSteps(recipe: Sewn, seam: Ticks): RecipeStep[] {
+  const { uneven } = sewnSteps(recipe, seam);
+  return recipe.steps.map((step) =>
+    step.do === "join" && uneven.has(step) ? { ...step, level: true as const } : step,
+  );
+}
+
+function sewnSteps(
+  recipe: Sewn,
+  seam: Ticks,
+): { sizes: (SewnSize | null)[]; uneven: ReadonlySet<RecipeStep> } {
   const made = spotSizes(recipe);
+  const uneven = new Set<RecipeStep>();
   // What a pair leaves, before it is rounded: a second seam across it starts from there.
   let pairs = 0;
   const sizeAfter = (step: RecipeStep): SewnSize | null => {
@@ -98,7 +117,11 @@ export function sewnSizes(recipe: Sewn, seam: Ticks): (SewnSize | null)[] {
       case "join": {
         const parts = step.parts.map((part) => made.get(part));
         const size = step.way === "edge" ? null : joined(parts, step.way, seam);
-        if (size !== null) made.set(step.makes, size);
+        if (size !== null) {
+          made.set(step.makes, size);
+          const other = step.way === "across" ? "along" : "across";
+          if (parts.some((part) => part !== undefined && part[other] - size[other] > EVEN)) uneven.add(step);
+        }
         return size;
       }
       case "trim": {
@@ -118,7 +141,7 @@ export function sewnSizes(recipe: Sewn, seam: Ticks): (SewnSize | null)[] {
         return null;
     }
   };
-  return recipe.steps.map(sizeAfter);
+  return { sizes: recipe.steps.map(sizeAfter), uneven };
 }
 
 function segmentSize(recipe: Sewn, index: number, seam: Ticks): SewnSize {

@@ -66,6 +66,7 @@ export type RecipeStep =
    * Parts sewn edge to edge, in order: side by side, one below another, or along the edge they share.
    * `setIn`: the seam goes round a corner, or stops before the edge. `corners`: the points where it turns, in
    * finished ticks of the unit's own frame, with the patches that meet there.
+   * `level`: rounded up to the mark, one part stands out beyond the others at one end and is cut level with them.
    */
   | {
       do: "join";
@@ -75,6 +76,7 @@ export type RecipeStep =
       press: RecipePress;
       setIn?: true;
       corners?: readonly SetInCorner[];
+      level?: true;
     }
   /**
    * Brought to size. `diagonal`: the ruler's diagonal on the seam; `cross`: both seams into the corners; `point`:

@@ -67,7 +67,7 @@ function roundLines(
   if (steps.length < MANY) return null;
   const lines = steps.map((step, i) => {
     const told = addedTold(step, i === 0 ? before : (steps[i - 1]?.makes ?? null), patches, tell);
-    return told === null ? null : unitWords.sized(told, sizeOf(step, tell));
+    return told === null ? null : unitWords.sized(told, sizeOf(step, tell), step.level === true);
   });
   const presses = new Set(steps.map((step) => pressLine(step, tell).join(" ")));
   const [press = ""] = presses;
@@ -142,6 +142,7 @@ function stepTold(step: Join, patches: ReadonlyMap<string, PatchRecord>, tell: T
   const corners = cornersTold(step, tell);
   return [
     unitWords.join(parts, step.way, makes, step.setIn === true, corners),
+    ...(step.level === true ? [unitWords.level] : []),
     ...pressLine(step, tell),
     ...(step.size === null || step.makes === "unit" ? [] : [unitWords.measures(tell.size(step.size))]),
   ];

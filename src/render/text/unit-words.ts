@@ -229,7 +229,10 @@ export const unitWords = {
     way === "across" ? `${a} to the left of ${b}` : `${a} above ${b}`,
   added: (what: string, side: "left" | "right" | "top" | "bottom") =>
     `${what} ${{ left: "on its left", right: "on its right", top: "above it", bottom: "below it" }[side]}`,
-  sized: (what: string, size: string) => (size === "" ? what : `${what}: ${size}`),
+  sized: (what: string, size: string, level: boolean) =>
+    `${what}${size === "" ? "" : `: ${size}`}${level ? ", once the end that stands out is cut level" : ""}`,
+  level:
+    "Rounded up, one part is a little longer: lay them even at one end, sew, and cut the other end level.",
   oneByOne: (press: string) =>
     `Sew on one after another, as listed, with the size it must measure each time.${press === "" ? "" : ` Every time: ${press.charAt(0).toLowerCase()}${press.slice(1)}`}`,
   press: {

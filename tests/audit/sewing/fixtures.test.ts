@@ -8,7 +8,7 @@ import { faultsByUnit, mustSew, sewingOf } from "./sewn.ts";
 
 const FIXTURES = fileURLToPath(new URL("../../../fixtures/quilts", import.meta.url));
 /** Files on which something was once wrong, kept beside the project or where `CROSSGRAIN_DATA` says. */
-const DATA = process.env.CROSSGRAIN_DATA ?? fileURLToPath(new URL("../../../../shared", import.meta.url));
+const DATA = process.env["CROSSGRAIN_DATA"] ?? fileURLToPath(new URL("../../../../shared", import.meta.url));
 const TRIALS = `${DATA}/trials`;
 
 const filesOf = (folder: string): string[] => readdirSync(folder).filter((name) => name.endsWith(".yaml"));
