@@ -8,6 +8,7 @@ export type * from "./types.ts";
 export { type UnitListed, unitList } from "./unit-list.ts";
 export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
 export { ON_FOUNDATION } from "./units/on-foundation.ts";
+export { plainDesign } from "./units/design.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 export { countSets } from "./units/strip-sets.ts";
 export type { Recipe } from "./units/types.ts";

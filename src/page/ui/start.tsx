@@ -1,0 +1,3 @@
+export function startPage(): void {
+  document.getElementById("page")!.textContent = "hello";
+}
