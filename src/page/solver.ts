@@ -1,3 +1,4 @@
+// @ts-expect-error the module itself, past its package's door, has no types
 import * as highs from "../../node_modules/highs/build/highs.mjs";
 
 /*
@@ -7,7 +8,7 @@ import * as highs from "../../node_modules/highs/build/highs.mjs";
 type Load = (options: object) => Promise<unknown>;
 type Receive = (instance: WebAssembly.Instance, module: WebAssembly.Module) => void;
 
-const load = (highs as unknown as { default: Load }).default;
+const load = (highs as { default: Load }).default;
 let compiled: WebAssembly.Module | null = null;
 
 /** Gives the compiled module; it has to come before the first search. */

@@ -1,5 +1,5 @@
 export { colourFor, readColour } from "./colours.ts";
-export { jsonSchema } from "./json-schema.ts";
+export { jsonSchema, keysAt, nodeAt, type SchemaNode } from "./json-schema.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
 export { readPieceLine } from "./piece-line.ts";
 export { readDrawing } from "./quilt-drawing.ts";
