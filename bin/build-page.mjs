@@ -34,7 +34,11 @@ async function programText(root) {
     target: "es2022",
     jsx: "automatic",
     jsxImportSource: "preact",
-    define: { "process.env.NODE_ENV": '"production"', "process.versions": "undefined", "process.platform": '""' },
+    define: {
+      "process.env.NODE_ENV": '"production"',
+      "process.versions": "undefined",
+      "process.platform": '""',
+    },
     charset: "utf8",
     legalComments: "none",
     plugins: [withoutNode(root)],
@@ -57,7 +61,9 @@ export async function buildPage(root) {
   const [program, style, boot] = await Promise.all([
     programText(root),
     transform(source("style/page.css"), { loader: "css", minify: true }).then(({ code }) => code.trim()),
-    transform(source("boot.js"), { loader: "js", minify: true, target: "es2022" }).then(({ code }) => code.trim()),
+    transform(source("boot.js"), { loader: "js", minify: true, target: "es2022" }).then(({ code }) =>
+      code.trim(),
+    ),
   ]);
   const policy = [
     "default-src 'none'",

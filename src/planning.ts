@@ -33,5 +33,15 @@ export {
   priceOf,
   totalPrice,
 } from "./render/text/index.ts";
-export { colourFor, jsonSchema, keysAt, nodeAt, readColour, readDrawing, readSpecFile, type SchemaNode, type Spec } from "./spec/index.ts";
+export {
+  colourFor,
+  jsonSchema,
+  keysAt,
+  nodeAt,
+  readColour,
+  readDrawing,
+  readSpecFile,
+  type SchemaNode,
+  type Spec,
+} from "./spec/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";

@@ -29,6 +29,8 @@ export const budget = aboveZero(
 
 export const out = text("--out <folder>", "folder to write into", "out/NAME, after the plan's name");
 
+export const pageFile = text("--out <file>", "HTML file to write", "out/crossgrain.html");
+
 export const pdf = toggle("--pdf", "write the cutting book as a PDF too");
 
 export const paper = choice(

@@ -21,7 +21,10 @@ export async function readFile(file: File): Promise<Opened> {
 /** Lets the maker choose a file; null when she does not. */
 export async function openFile(): Promise<Opened> {
   try {
-    const file = await fileOpen({ extensions: [".yaml", ".yml", ".json"], mimeTypes: ["text/yaml", "application/json"] });
+    const file = await fileOpen({
+      extensions: [".yaml", ".yml", ".json"],
+      mimeTypes: ["text/yaml", "application/json"],
+    });
     const read = await readFile(file);
     handle = read !== null && "text" in read ? (file.handle ?? null) : handle;
     return read;
@@ -40,7 +43,9 @@ export async function saveFile(text: string, name: string, asNew: boolean): Prom
   const blob = new Blob([text], { type: "text/yaml" });
   const fileName = /\.(ya?ml|json)$/i.test(name) ? name : `${name || "quilt"}.yaml`;
   try {
-    handle = (await fileSave(blob, { fileName, extensions: [".yaml", ".yml", ".json"] }, asNew ? null : handle)) ?? null;
+    handle =
+      (await fileSave(blob, { fileName, extensions: [".yaml", ".yml", ".json"] }, asNew ? null : handle)) ??
+      null;
     return handle?.name ?? fileName;
   } catch (error) {
     if ((error as Error).name === "AbortError") return null;

@@ -1,5 +1,5 @@
-import type { Answer, Ask, ShowWhat } from "./planner/messages.ts";
 import { type Kept, keepsOf } from "./planner/keeps.ts";
+import type { Answer, Ask, ShowWhat } from "./planner/messages.ts";
 
 /** A worker as the session needs it. */
 export interface WorkerPort {
@@ -68,7 +68,8 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
 
   const share = (entries: readonly Kept[], from: Hand): void => {
     keeps.keep(entries);
-    for (const hand of [inHand, spare]) if (hand !== from) hand.port.post({ kind: "keep", entries: [...entries] });
+    for (const hand of [inHand, spare])
+      if (hand !== from) hand.port.post({ kind: "keep", entries: [...entries] });
   };
 
   const swap = (): void => {

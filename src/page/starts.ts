@@ -97,11 +97,11 @@ blocks:
   A:
     name: House
     size: 7 x 15
-    cell: { rails: [madder, moss, lanterns, night], turn: 90 }
+    cell: { rails: [madder, moss, lanterns, night] }
   B:
     name: Neighbour
     size: 7 x 15
-    cell: { rails: [lanterns, madder, moss, madder], turn: 90 }
+    cell: { rails: [lanterns, madder, moss, madder] }
 
 setting:
   rows: A B

@@ -50,7 +50,10 @@ async function keepNow(key: string, text: string, name: string): Promise<void> {
     const at = Date.now();
     const older = before?.older ?? [];
     const last = older[0]?.at ?? 0;
-    const grown = before !== undefined && before.text !== text && at - last > EVERY ? [{ at: before.at, text: before.text }, ...older] : older;
+    const grown =
+      before !== undefined && before.text !== text && at - last > EVERY
+        ? [{ at: before.at, text: before.text }, ...older]
+        : older;
     await set(`quilt ${key}`, { key, name, text, at, older: grown.slice(0, MOST_OLDER) } satisfies Draft);
     const keys = (await get<string[]>(LIST)) ?? [];
     if (!keys.includes(key)) await set(LIST, [key, ...keys]);
@@ -74,5 +77,8 @@ export function hearOthers(isOurs: (key: string) => boolean, warn: () => void): 
 
 export async function forget(key: string): Promise<void> {
   await del(`quilt ${key}`);
-  await set(LIST, ((await get<string[]>(LIST)) ?? []).filter((one) => one !== key));
+  await set(
+    LIST,
+    ((await get<string[]>(LIST)) ?? []).filter((one) => one !== key),
+  );
 }

@@ -1,9 +1,9 @@
+import { EIGHTH_INCH_RULER, findUnitKind, QUARTER_CENTIMETRE_RULER } from "../planning.ts";
 import { lengthText } from "./document/block-edits.ts";
 import { setMethod, setPrint, setStyle } from "./document/fabric-edits.ts";
 import { readModel, ticksOf } from "./document/model.ts";
 import { setSashing, widenBorder } from "./document/quilt-edits.ts";
 import { withValue } from "./document/text-edit.ts";
-import { findUnitKind, EIGHTH_INCH_RULER, QUARTER_CENTIMETRE_RULER } from "../planning.ts";
 import type { Amounts } from "./planner/amounts.ts";
 import { words } from "./words/en.ts";
 
@@ -30,7 +30,8 @@ export function ideasFor(text: string): Idea[] {
   const kinds = new Set(model.blocks.flatMap(({ units }) => units.map(({ cell }) => cell.kind)));
   for (const kind of kinds)
     for (const { name } of findUnitKind(kind)?.methods ?? [])
-      if (name !== "templates") add(`method ${kind} ${name}`, say.method(kind, name), setMethod(text, kind, name));
+      if (name !== "templates")
+        add(`method ${kind} ${name}`, say.method(kind, name), setMethod(text, kind, name));
   model.borders.forEach(({ width, fabric, block }, i) => {
     const now = ticksOf(width, model.unit);
     if (now === null || block !== "") return;
@@ -39,7 +40,11 @@ export function ideasFor(text: string): Idea[] {
       const said = readModel(made).borders[i]?.width ?? "";
       add(`border ${i} ${marks}`, say.narrower(`${i + 1}`, said), made);
     }
-    add(`border ${i} lengthwise`, say.lengthwise(`${i + 1} (${fabric})`), withValue(text, ["borders", i, "cut"], "lengthwise"));
+    add(
+      `border ${i} lengthwise`,
+      say.lengthwise(`${i + 1} (${fabric})`),
+      withValue(text, ["borders", i, "cut"], "lengthwise"),
+    );
   });
   const { sashing } = model.setting;
   const sash = sashing === null ? null : ticksOf(sashing.width, model.unit);
@@ -53,7 +58,10 @@ export function ideasFor(text: string): Idea[] {
 }
 
 /** What an idea changes: money where every fabric has a price, else cloth; below zero saves. */
-export function saving(now: Amounts, then: Amounts): { cost: number | null; length: number; fabrics: string[] } {
+export function saving(
+  now: Amounts,
+  then: Amounts,
+): { cost: number | null; length: number; fabrics: string[] } {
   const of = (name: string) => now.fabrics.find(({ fabric }) => fabric === name);
   let [cost, length]: [number | null, number] = [0, 0];
   const fabrics: string[] = [];
@@ -62,7 +70,8 @@ export function saving(now: Amounts, then: Amounts): { cost: number | null; leng
     const more = (after.length ?? 0) - (before?.length ?? 0);
     length += more;
     if (more !== 0) fabrics.push(after.fabric);
-    cost = cost === null || after.cost === null || before?.cost == null ? null : cost + after.cost - before.cost;
+    cost =
+      cost === null || after.cost === null || before?.cost == null ? null : cost + after.cost - before.cost;
   }
   return { cost, length, fabrics };
 }

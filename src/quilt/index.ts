@@ -7,8 +7,8 @@ export { type Divide, type FlatPoint, straightSplit } from "./straight-split.ts"
 export type * from "./types.ts";
 export { type UnitListed, unitList } from "./unit-list.ts";
 export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
-export { ON_FOUNDATION } from "./units/on-foundation.ts";
 export { plainDesign } from "./units/design.ts";
+export { ON_FOUNDATION } from "./units/on-foundation.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 export { countSets } from "./units/strip-sets.ts";
 export type { Recipe } from "./units/types.ts";

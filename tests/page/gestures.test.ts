@@ -3,8 +3,8 @@ import { parseDocument } from "yaml";
 import * as block from "../../src/page/document/block-edits.ts";
 import * as fabric from "../../src/page/document/fabric-edits.ts";
 import { readModel } from "../../src/page/document/model.ts";
-import { patchesOf } from "../../src/page/document/unit-patches.ts";
 import * as quilt from "../../src/page/document/quilt-edits.ts";
+import { patchesOf } from "../../src/page/document/unit-patches.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
 import { QUILTS } from "./quilts.ts";
 
@@ -17,7 +17,15 @@ function dice(seed: number): (below: number) => number {
   };
 }
 
-const KINDS = ["square", "rectangle", "half-square triangle", "quarter-square triangle", "flying geese", "four-patch", "rails"];
+const KINDS = [
+  "square",
+  "rectangle",
+  "half-square triangle",
+  "quarter-square triangle",
+  "flying geese",
+  "four-patch",
+  "rails",
+];
 
 /** One gesture, any at all: some change nothing, as a hand at a table does too. */
 function anyGesture(text: string, roll: (below: number) => number): string {
@@ -44,7 +52,8 @@ function anyGesture(text: string, roll: (below: number) => number): string {
     case 4:
     case 5: {
       const unit = drawn === undefined ? null : block.unitOn(drawn, square);
-      const patch = unit === null || drawn === undefined ? undefined : of(patchesOf(unit, drawn, model) ?? []);
+      const patch =
+        unit === null || drawn === undefined ? undefined : of(patchesOf(unit, drawn, model) ?? []);
       const reach = roll(2) === 0 ? "patch" : "alike";
       return patch === undefined ? text : block.colourPatch(text, key, square, patch.part, cloth, reach);
     }
@@ -57,7 +66,13 @@ function anyGesture(text: string, roll: (below: number) => number): string {
     case 9:
       return quilt.swapPlaced(text, place, { row: roll(3), column: roll(3) });
     case 10:
-      return quilt.fillTurns(text, key, (["alike", "by-turns", "round", "chance"] as const)[roll(4)]!, 90 * roll(4), roll(9));
+      return quilt.fillTurns(
+        text,
+        key,
+        (["alike", "by-turns", "round", "chance"] as const)[roll(4)]!,
+        90 * roll(4),
+        roll(9),
+      );
     case 11:
       return roll(3) > 0 ? text : quilt.sizeQuilt(text, 1 + roll(6), 1 + roll(6));
     case 12:
@@ -69,13 +84,27 @@ function anyGesture(text: string, roll: (below: number) => number): string {
     case 15:
       return quilt.removeBorder(text, roll(3));
     case 16:
-      return model.borders.length === 0 ? text : quilt.widenBorder(text, roll(model.borders.length), roll(9) - 4, 2032);
+      return model.borders.length === 0
+        ? text
+        : quilt.widenBorder(text, roll(model.borders.length), roll(9) - 4, 2032);
     case 17:
-      return quilt.setFinishing(text, (["binding", "backing", "wadding"] as const)[roll(3)]!, roll(4) === 0 ? null : cloth);
+      return quilt.setFinishing(
+        text,
+        (["binding", "backing", "wadding"] as const)[roll(3)]!,
+        roll(4) === 0 ? null : cloth,
+      );
     case 18:
-      return fabric.setColour(text, roll(model.fabrics.length), `#${(0x100000 + roll(0xefffff)).toString(16)}`);
+      return fabric.setColour(
+        text,
+        roll(model.fabrics.length),
+        `#${(0x100000 + roll(0xefffff)).toString(16)}`,
+      );
     case 19:
-      return fabric.setPrint(text, roll(model.fabrics.length), (["none", "one-way", "two-way"] as const)[roll(3)]!);
+      return fabric.setPrint(
+        text,
+        roll(model.fabrics.length),
+        (["none", "one-way", "two-way"] as const)[roll(3)]!,
+      );
     case 20:
       return fabric.renameFabric(text, roll(model.fabrics.length), `${cloth.slice(0, 12)} ${roll(99)}`);
     default:
@@ -84,7 +113,8 @@ function anyGesture(text: string, roll: (below: number) => number): string {
 }
 
 /** Notes of a file: what stands after a `#` that begins one. */
-const notesOf = (text: string): string[] => [...text.matchAll(/(?:^|\s)(# .*)$/gm)].map((match) => match[1]!.trim());
+const notesOf = (text: string): string[] =>
+  [...text.matchAll(/(?:^|\s)(# .*)$/gm)].map((match) => match[1]!.trim());
 
 const COUNT = Number(process.env.GESTURES ?? 60);
 
@@ -114,9 +144,12 @@ describe("gestures at random", () => {
       const roll = dice(7);
       for (let i = 0; i < 10; i++) {
         const next = anyGesture(text, roll);
-        const codes = checkQuilt(next, name).diagnostics.filter(({ severity }) => severity === "error").map(({ code }) => code);
+        const codes = checkQuilt(next, name)
+          .diagnostics.filter(({ severity }) => severity === "error")
+          .map(({ code }) => code);
         // A gesture may leave a design that cannot be sewn so; it never leaves a file that cannot be read.
-        for (const code of codes) expect(code).not.toMatch(/^(YAML|KEY|TYPE|FILE|CODE-UNKNOWN|FABRIC-UNKNOWN)/);
+        for (const code of codes)
+          expect(code).not.toMatch(/^(YAML|KEY|TYPE|FILE|CODE-UNKNOWN|FABRIC-UNKNOWN)/);
       }
     }
   });

@@ -65,7 +65,9 @@ describe("an edit of the text", () => {
   test("writes several lines as a block with the margin there was", () => {
     const made = withValue(QUILT, ["blocks", "star", "grid"], "a b\nc d\n");
     expect(made).toContain("    grid: |\n      a b\n      c d\n    cells:\n");
-    expect(withValue(QUILT, ["setting", "rows"], "a b\nc d\n")).toContain("  rows: |\n    a b\n    c d\n  fill: 3 x 3");
+    expect(withValue(QUILT, ["setting", "rows"], "a b\nc d\n")).toContain(
+      "  rows: |\n    a b\n    c d\n  fill: 3 x 3",
+    );
   });
 
   test("adds to lists and takes from them", () => {
@@ -99,7 +101,10 @@ describe("an edit of the text", () => {
 
   test("a file in JSON stays JSON", () => {
     const json = '{\n  "name": "Stars",\n  "fabrics": [{ "name": "night" }],\n  "borders": []\n}\n';
-    const made = withItem(withValue(json, ["fabrics", 0, "colour"], "navy"), ["borders"], 0, { fabric: "night", width: "3" });
+    const made = withItem(withValue(json, ["fabrics", 0, "colour"], "navy"), ["borders"], 0, {
+      fabric: "night",
+      width: "3",
+    });
     expect(JSON.parse(withValue(made, ["setting"], { rows: "a b\nc d" }))).toEqual({
       name: "Stars",
       fabrics: [{ name: "night", colour: "navy" }],

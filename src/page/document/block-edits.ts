@@ -1,6 +1,13 @@
-import { findUnitKind, formatLength, EIGHTH_INCH_RULER, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import { EIGHTH_INCH_RULER, findUnitKind, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
 import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
-import { type BlockModel, type CellModel, type QuiltModel, readCellModel, readModel, type UnitModel } from "./model.ts";
+import {
+  type BlockModel,
+  type CellModel,
+  type QuiltModel,
+  readCellModel,
+  readModel,
+  type UnitModel,
+} from "./model.ts";
 import { readText, valueAt, withoutValue, withValue } from "./text-edit.ts";
 import { outlinesOf, wordOf } from "./unit-patches.ts";
 import { sameValue, type Value } from "./values.ts";
@@ -73,7 +80,8 @@ function withWords(text: string, block: BlockModel, words: readonly (readonly st
   const written = gridOf(text, block.key);
   const old = linesOf(written);
   const known = new Set([...Object.keys(block.cells), "-", "|", "."]);
-  const same = old.length === words.length && old.every((line, r) => cellsOf(line).length === words[r]!.length);
+  const same =
+    old.length === words.length && old.every((line, r) => cellsOf(line).length === words[r]!.length);
   const lines = same
     ? old.map((line, r) =>
         words[r]!.reduce((made, word, c) => {
@@ -82,8 +90,11 @@ function withWords(text: string, block: BlockModel, words: readonly (readonly st
           const before = readCode(was, known);
           const now = readCode(word, known);
           const covered = /^[-|.]$/;
-          const alike = covered.test(was) && covered.test(word) ? was === word || (word !== "." && was !== ".") : false;
-          return alike || (before.code === now.code && before.turn === now.turn) ? made : withWord(made, c, word);
+          const alike =
+            covered.test(was) && covered.test(word) ? was === word || (word !== "." && was !== ".") : false;
+          return alike || (before.code === now.code && before.turn === now.turn)
+            ? made
+            : withWord(made, c, word);
         }, line),
       )
     : asLines(words).split("\n");
@@ -129,7 +140,12 @@ function asGrid(text: string, block: BlockModel): string {
   if (block.form === "grid") return text;
   const cell = valueAt(readText(text), [...blockPath(block.key), "cell"]) as Value;
   const path = blockPath(block.key);
-  const made = withValue(withValue(text, [...path, "grid"], "a", "size"), [...path, "cells"], { a: cell }, "grid");
+  const made = withValue(
+    withValue(text, [...path, "grid"], "a", "size"),
+    [...path, "cells"],
+    { a: cell },
+    "grid",
+  );
   return withoutValue(made, [...path, "cell"]);
 }
 
@@ -148,7 +164,8 @@ function withoutUnused(text: string, key: string, code: string): string {
 export function layUnit(text: string, key: string, area: Area, laid: Laid): string {
   const gridded = asGridIfNeeded(text, key, area);
   const block = blockNamed(readModel(gridded), key);
-  if (block === null || area.column + area.columns > block.columns || area.row + area.rows > block.rows) return text;
+  if (block === null || area.column + area.columns > block.columns || area.row + area.rows > block.rows)
+    return text;
   if (area.column < 0 || area.row < 0) return text;
   const wanted = cellValue(laid);
   const there = Object.values(block.cells).find((cell) => sameCell(cell, wanted, laid.kind));
@@ -234,7 +251,14 @@ export function turnUnit(text: string, key: string, square: Square, quarters: nu
 export type Reach = "patch" | "alike";
 
 /** Gives a patch a fabric: the one unit, or every unit in the block drawn with the same code. */
-export function colourPatch(text: string, key: string, square: Square, part: string, fabric: string, reach: Reach): string {
+export function colourPatch(
+  text: string,
+  key: string,
+  square: Square,
+  part: string,
+  fabric: string,
+  reach: Reach,
+): string {
   const model = readModel(text);
   const block = blockNamed(model, key);
   const unit = block === null ? null : unitOn(block, square);
@@ -263,7 +287,11 @@ export function colourPatch(text: string, key: string, square: Square, part: str
   const grown = there === undefined ? withValue(text, [...blockPath(key), "cells", code], value) : text;
   const squares = wordsOf(block);
   cover(squares, unit, marked(code, unit.turn - (there?.turn ?? 0)));
-  return withWords(grown, { ...block, cells: { ...block.cells, [code]: readCellModel(code, value) } }, squares);
+  return withWords(
+    grown,
+    { ...block, cells: { ...block.cells, [code]: readCellModel(code, value) } },
+    squares,
+  );
 }
 
 function sizeOf(block: BlockModel, unit: UnitModel): [number, number] {
@@ -273,11 +301,19 @@ function sizeOf(block: BlockModel, unit: UnitModel): [number, number] {
 }
 
 /** One fabric word of a cell replaced, in the form the cell is written in. */
-function withWord2(text: string, path: readonly string[], cell: CellModel, parts: readonly string[], part: string, fabric: string): string {
+function withWord2(
+  text: string,
+  path: readonly string[],
+  cell: CellModel,
+  parts: readonly string[],
+  part: string,
+  fabric: string,
+): string {
   const [name] = Object.keys(cell.written).filter((each) => findUnitKind(each) !== null);
   if (name === undefined) return text;
   const written = cell.written[name];
-  if (Array.isArray(written) && written.length > 1) return withValue(text, [...path, name, parts.indexOf(part)], fabric);
+  if (Array.isArray(written) && written.length > 1)
+    return withValue(text, [...path, name, parts.indexOf(part)], fabric);
   if (typeof written === "object" && written !== null && !Array.isArray(written))
     return withValue(text, [...path, name, part], fabric);
   if (parts.length === 1) return withValue(text, [...path, name], fabric);
@@ -298,7 +334,11 @@ export function resizeGrid(text: string, key: string, columns: number, rows: num
     else cover(words, unit, marked(unit.cell.code, unit.turn - unit.cell.turn));
   }
   for (const uneven of ["columns", "lines"] as const) made = withoutValue(made, [...blockPath(key), uneven]);
-  if (block.across !== null && block.across !== undefined && valueAt(readText(made), [...blockPath(key), "size"]) === undefined)
+  if (
+    block.across !== null &&
+    block.across !== undefined &&
+    valueAt(readText(made), [...blockPath(key), "size"]) === undefined
+  )
     made = withValue(made, [...blockPath(key), "size"], lengthText(block.across, readModel(made)));
   const bare = { ...block, cells: block.cells };
   made = withWords(made, bare, words);

@@ -19,7 +19,8 @@ export function withWord(line: string, index: number, word: string): string {
   const spread = spreadOut(line);
   const words = wordsOf(spread);
   const old = words[index];
-  if (old === undefined || old.text === word) return old === undefined ? line : spread === line ? line : spread;
+  if (old === undefined || old.text === word)
+    return old === undefined ? line : spread === line ? line : spread;
   const next = words[index + 1];
   const before = spread.slice(0, old.at);
   if (next === undefined) return (before + word).trimEnd();

@@ -35,8 +35,7 @@ function withCloth(text: string): string {
 
 /** Places in the file whose value names a fabric outright. */
 function placesNaming(value: unknown, name: string, path: (string | number)[]): (string | number)[][] {
-  if (typeof value === "string")
-    return fabricKey(value) === fabricKey(name) && naming(path) ? [path] : [];
+  if (typeof value === "string") return fabricKey(value) === fabricKey(name) && naming(path) ? [path] : [];
   if (typeof value !== "object" || value === null) return [];
   return Object.entries(value).flatMap(([key, one]) =>
     placesNaming(one, name, [...path, Array.isArray(value) ? Number(key) : key]),
@@ -48,9 +47,33 @@ function naming(path: readonly (string | number)[]): boolean {
   const [section] = path;
   const last = path.at(-1);
   if (section === "fabrics") return path.length === 3 && last === "name";
-  if (["name", "grid", "rows", "method", "prints", "note", "size", "width", "block", "layout", "corners", "part"].includes(String(last)))
+  if (
+    [
+      "name",
+      "grid",
+      "rows",
+      "method",
+      "prints",
+      "note",
+      "size",
+      "width",
+      "block",
+      "layout",
+      "corners",
+      "part",
+    ].includes(String(last))
+  )
     return section === "blocks" && path.includes("roles");
-  return ["blocks", "colourways", "setting", "borders", "binding", "backing", "wadding", "foundation"].includes(String(section));
+  return [
+    "blocks",
+    "colourways",
+    "setting",
+    "borders",
+    "binding",
+    "backing",
+    "wadding",
+    "foundation",
+  ].includes(String(section));
 }
 
 /** Another name for a fabric, wherever the file names it. */
@@ -72,13 +95,17 @@ export function fabricIsUsed(text: string, index: number): boolean {
 
 /** Takes away a fabric nothing is made of; one in use stays. */
 export function removeFabric(text: string, index: number): string {
-  return fabricIsUsed(text, index) || readModel(text).fabrics.length < 2 ? text : withoutValue(text, ["fabrics", index]);
+  return fabricIsUsed(text, index) || readModel(text).fabrics.length < 2
+    ? text
+    : withoutValue(text, ["fabrics", index]);
 }
 
 /** How a kind of unit is made, unless a cell says otherwise. */
 export function setMethod(text: string, kind: string, method: string): string {
   const there = valueAt(readText(text), ["methods"]) as Record<string, Value> | undefined;
-  const key = Object.keys(there ?? {}).find((name) => fabricKey(name.replaceAll("-", " ")) === fabricKey(kind.replaceAll("-", " ")));
+  const key = Object.keys(there ?? {}).find(
+    (name) => fabricKey(name.replaceAll("-", " ")) === fabricKey(kind.replaceAll("-", " ")),
+  );
   return there === undefined
     ? withValue(text, ["methods"], { [kind]: method }, "fabrics")
     : withValue(text, ["methods", key ?? kind], method);

@@ -10,7 +10,8 @@ interface Edge {
 }
 
 const key = ([x, y]: Point): string => `${x},${y}`;
-const cross = (a: Point, b: Point, c: Point): number => (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+const cross = (a: Point, b: Point, c: Point): number =>
+  (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 
 /** Twice the area; above zero when the corners run clockwise as seen (y down). */
 function area2(ring: Ring): number {
@@ -91,7 +92,8 @@ export function restOf(rings: readonly Ring[], columns: number, rows: number): R
     loops.push(ring);
   }
   const left = columns * rows * 2 - patches.reduce((sum, ring) => sum + area2(ring), 0);
-  if (loops.some((loop) => area2(loop) <= 0) || loops.reduce((sum, loop) => sum + area2(loop), 0) !== left) return null;
+  if (loops.some((loop) => area2(loop) <= 0) || loops.reduce((sum, loop) => sum + area2(loop), 0) !== left)
+    return null;
   return loops.map(straightened);
 }
 
@@ -103,7 +105,10 @@ function nextEdge({ from, to }: Edge, open: readonly Edge[]): Edge | null {
     return ((angle + 3 * Math.PI) % (2 * Math.PI)) - Math.PI;
   };
   const leaving = open.filter((edge) => key(edge.from) === key(to));
-  return leaving.reduce<Edge | null>((best, edge) => (best === null || turn(edge) > turn(best) ? edge : best), null);
+  return leaving.reduce<Edge | null>(
+    (best, edge) => (best === null || turn(edge) > turn(best) ? edge : best),
+    null,
+  );
 }
 
 /** Without corners at which the edge runs straight on. */
@@ -130,7 +135,10 @@ export function freePatches(
   if (rest === null || drawn.length === 0) return null;
   const fabrics = [...new Set(drawn.map(({ fabric }) => fabric))];
   const partOf = (fabric: string): string => `shape ${fabrics.indexOf(fabric) + 1}`;
-  const written = (part: string, ring: Ring): Value => ({ part, corners: ring.map(([x, y]): Value => [x, y]) });
+  const written = (part: string, ring: Ring): Value => ({
+    part,
+    corners: ring.map(([x, y]): Value => [x, y]),
+  });
   const patches = [
     ...drawn.map(({ ring, fabric }) => written(partOf(fabric), clockwise(ring))),
     ...rest.map((ring) => written("ground", ring)),

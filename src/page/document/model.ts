@@ -112,7 +112,11 @@ const list = (value: unknown): unknown[] => (Array.isArray(value) ? value : []);
 const text = (value: unknown): string =>
   typeof value === "string" || typeof value === "number" ? String(value) : "";
 
-const NOWHERE = { value: null, valueAt: () => ({ file: "", line: 1, column: 1 }), keyAt: () => ({ file: "", line: 1, column: 1 }) };
+const NOWHERE = {
+  value: null,
+  valueAt: () => ({ file: "", line: 1, column: 1 }),
+  keyAt: () => ({ file: "", line: 1, column: 1 }),
+};
 
 /** A length in ticks; null when it is none. */
 export function ticksOf(written: unknown, unit: Unit): number | null {
@@ -133,7 +137,9 @@ function unitOf(written: unknown): Unit {
 }
 
 /** Fields of a cell that name no unit. */
-const FIELDS = new Set("turn span method prints corner corners strips count centre leaning patches drawn-on".split(" "));
+const FIELDS = new Set(
+  "turn span method prints corner corners strips count centre leaning patches drawn-on".split(" "),
+);
 
 export function readCellModel(code: string, written: unknown): CellModel {
   const all = dict(written);
@@ -165,8 +171,10 @@ function readBlock(key: string, value: unknown, unit: Unit): BlockModel {
       : Object.entries(dict(written.cells)).map(([code, cell]) => [code, readCellModel(code, cell)]),
   );
   const known = new Set(Object.keys(cells));
-  const drawn = form === "cell" ? [{ cells: [{ code: "cell", turn: 0 }] }] : readDrawing(
-    linesOf(written.grid).join("\n"), [], known, NOWHERE, []);
+  const drawn =
+    form === "cell"
+      ? [{ cells: [{ code: "cell", turn: 0 }] }]
+      : readDrawing(linesOf(written.grid).join("\n"), [], known, NOWHERE, []);
   const rows = drawn.length;
   const columns = Math.max(0, ...drawn.map((row) => row.cells.length));
   const size = sizeOf(written.size, unit);
@@ -193,14 +201,17 @@ function readBlock(key: string, value: unknown, unit: Unit): BlockModel {
         while (mark(row + down, column) === "|") down += 1;
       }
       for (let r = row; r < row + down; r++)
-        for (let c = column; c < column + across; c++) if (covered[r]?.[c] !== undefined) covered[r]![c] = true;
+        for (let c = column; c < column + across; c++)
+          if (covered[r]?.[c] !== undefined) covered[r]![c] = true;
       units.push({ cell, column, row, columns: across, rows: down, turn: all });
     });
   });
   const empties = covered.flatMap((line, row) =>
     line.flatMap((full, column) => (full ? [] : [{ column, row }])),
   );
-  const roles = Object.fromEntries(Object.entries(dict(written.roles)).map(([role, word]) => [role, text(word)]));
+  const roles = Object.fromEntries(
+    Object.entries(dict(written.roles)).map(([role, word]) => [role, text(word)]),
+  );
   const sized = size !== null || widths.length > 0;
   return {
     key,
@@ -257,7 +268,9 @@ function filled(drawn: PlacedModel[][], across: number, down: number, onPoint: b
   return Array.from({ length: count }, (_, r) => {
     const row = drawn[r % drawn.length] ?? [];
     const length = onPoint && r % 2 === 1 ? across - 1 : across;
-    return Array.from({ length }, (_, c) => row[c % Math.max(1, row.length)]!).filter((one) => one !== undefined);
+    return Array.from({ length }, (_, c) => row[c % Math.max(1, row.length)]!).filter(
+      (one) => one !== undefined,
+    );
   });
 }
 
@@ -314,7 +327,12 @@ export function readModel(source: string): QuiltModel {
 }
 
 /** The fabric a word stands for in a block: itself, or what a role leads to. Null when it leads nowhere. */
-export function fabricFor(word: string, block: Pick<BlockModel, "roles">, model: QuiltModel, colourway = ""): FabricModel | null {
+export function fabricFor(
+  word: string,
+  block: Pick<BlockModel, "roles">,
+  model: QuiltModel,
+  colourway = "",
+): FabricModel | null {
   let at = word;
   for (let hops = 0; hops < 12; hops++) {
     const fabric = model.fabrics.find(({ name }) => fabricKey(name) === fabricKey(at));

@@ -1,5 +1,5 @@
-import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
 import { lengthText } from "./block-edits.ts";
+import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
 import { type PlacedModel, readModel, ticksOf } from "./model.ts";
 import { readText, valueAt, withItem, withoutValue, withValue } from "./text-edit.ts";
 import type { Value } from "./values.ts";
@@ -66,13 +66,20 @@ export type FillRule = "alike" | "by-turns" | "round" | "chance";
 
 /** A whole number from two others and a seed, the same on every machine (a multiply and shift mix). */
 function mixed(seed: number, row: number, column: number): number {
-  let h = Math.imul(seed + 1, 0x9e3779b1) ^ Math.imul(row + 1, 0x85ebca6b) ^ Math.imul(column + 1, 0xc2b2ae35);
+  let h =
+    Math.imul(seed + 1, 0x9e3779b1) ^ Math.imul(row + 1, 0x85ebca6b) ^ Math.imul(column + 1, 0xc2b2ae35);
   h = Math.imul(h ^ (h >>> 15), 0x2c1b3c6d);
   h = Math.imul(h ^ (h >>> 12), 0x297a2d39);
   return (h ^ (h >>> 15)) >>> 0;
 }
 
-export function turnBy(rule: FillRule, { row, column }: Place, size: { rows: number; columns: number }, first: number, seed: number): number {
+export function turnBy(
+  rule: FillRule,
+  { row, column }: Place,
+  size: { rows: number; columns: number },
+  first: number,
+  seed: number,
+): number {
   switch (rule) {
     case "alike":
       return first;
@@ -96,7 +103,12 @@ export function fillTurns(text: string, block: string, rule: FillRule, first: nu
     row.flatMap((placed, c) =>
       placed.block !== block
         ? []
-        : [{ at: { row: r, column: c }, placed: { ...placed, turn: turnBy(rule, { row: r, column: c }, size, first, seed) } }],
+        : [
+            {
+              at: { row: r, column: c },
+              placed: { ...placed, turn: turnBy(rule, { row: r, column: c }, size, first, seed) },
+            },
+          ],
     ),
   );
   return places.length === 0 ? text : withPlaced(text, places);
@@ -153,9 +165,12 @@ export function setLayout(text: string, layout: "straight" | "on point", triangl
 export function setSashing(text: string, sashing: { width: string; fabric: string } | null): string {
   if (sashing === null) return withoutValue(text, ["setting", "sashing"]);
   const there = readModel(text).setting.sashing;
-  if (there === null) return withValue(text, ["setting", "sashing"], { width: sashing.width, fabric: sashing.fabric });
+  if (there === null)
+    return withValue(text, ["setting", "sashing"], { width: sashing.width, fabric: sashing.fabric });
   const wide = withValue(text, ["setting", "sashing", "width"], sashing.width);
-  return sashing.fabric === there.fabric ? wide : withValue(wide, ["setting", "sashing", "fabric"], sashing.fabric);
+  return sashing.fabric === there.fabric
+    ? wide
+    : withValue(wide, ["setting", "sashing", "fabric"], sashing.fabric);
 }
 
 /** Squares where sashes cross; null for long sashes without. */
@@ -184,7 +199,12 @@ export function removeBorder(text: string, index: number): string {
   return borders.length <= 1 ? withoutValue(text, ["borders"]) : withoutValue(text, ["borders", index]);
 }
 
-export function setBorder(text: string, index: number, field: "fabric" | "width" | "corners", value: string): string {
+export function setBorder(
+  text: string,
+  index: number,
+  field: "fabric" | "width" | "corners",
+  value: string,
+): string {
   return withValue(text, ["borders", index, field], value);
 }
 
@@ -204,7 +224,8 @@ export function setFinishing(text: string, what: Finishing, fabric: string | nul
   if (fabric === null) return withoutValue(text, [what]);
   const there = valueAt(readText(text), [what]);
   const inches = ["in", "yd"].includes(readModel(text).unit);
-  if (what === "wadding") return there === undefined ? withValue(text, ["wadding"], { overhang: inches ? 4 : 10 }) : text;
+  if (what === "wadding")
+    return there === undefined ? withValue(text, ["wadding"], { overhang: inches ? 4 : 10 }) : text;
   if (typeof there === "object" && there !== null) return withValue(text, [what, "fabric"], fabric);
   return withValue(text, [what], fabric);
 }

@@ -1,4 +1,13 @@
-import { type Document, isMap, isScalar, isSeq, type Node, type Pair, parseDocument, type YAMLMap } from "yaml";
+import {
+  type Document,
+  isMap,
+  isScalar,
+  isSeq,
+  type Node,
+  type Pair,
+  parseDocument,
+  type YAMLMap,
+} from "yaml";
 import { sameValue, type Value, writtenText, writtenValue } from "./values.ts";
 
 /**
@@ -22,7 +31,8 @@ export function nodeAt(doc: Document.Parsed, path: Path): Node | null {
   let node = doc.contents as Node | null;
   for (const step of path) {
     if (isSeq(node)) node = (node.items[Number(step)] as Node | undefined) ?? null;
-    else if (isMap(node)) node = (node.items.find((pair) => keyOf(pair) === String(step))?.value as Node) ?? null;
+    else if (isMap(node))
+      node = (node.items.find((pair) => keyOf(pair) === String(step))?.value as Node) ?? null;
     else return null;
   }
   return node;
@@ -102,14 +112,21 @@ function replaced(text: string, doc: Document.Parsed, path: Path, value: Value):
   return splice(text, range[0], range[1], old.endsWith("\n") ? `${by}\n` : by);
 }
 
-function addedToMap(text: string, map: YAMLMap, key: string, value: Value, after: string | null): string | null {
+function addedToMap(
+  text: string,
+  map: YAMLMap,
+  key: string,
+  value: Value,
+  after: string | null,
+): string | null {
   const json = isJson(text);
   const name = writtenText(key, json);
   const range = map.range;
   if (range === null || range === undefined) return null;
   const pairs = map.items as Pair[];
   if (map.flow === true || pairs.length === 0) {
-    if (pairs.length === 0) return splice(text, range[0], range[1], `{ ${name}: ${writtenValue(value, json)} }`);
+    if (pairs.length === 0)
+      return splice(text, range[0], range[1], `{ ${name}: ${writtenValue(value, json)} }`);
     const last = (after === null ? undefined : pairs.find((pair) => keyOf(pair) === after)) ?? pairs.at(-1)!;
     return splice(text, endOfPair(last), endOfPair(last), `, ${name}: ${writtenValue(value, json)}`);
   }
@@ -162,7 +179,8 @@ function removed(text: string, doc: Document.Parsed, path: Path): string | null 
   const from = (one: Pair | Node): number => (isMap(parent) ? startOf((one as Pair).key) : startOf(one));
   const to = (one: Pair | Node): number => (isMap(parent) ? endOfPair(one as Pair) : endOf(one as Node));
   if (parent.flow === true) {
-    if (items.length === 1) return splice(text, parent.range[0], parent.range[1], isSeq(parent) ? "[]" : "{}");
+    if (items.length === 1)
+      return splice(text, parent.range[0], parent.range[1], isSeq(parent) ? "[]" : "{}");
     const next = items[index + 1];
     if (next !== undefined) return splice(text, from(item), from(next), "");
     return splice(text, to(items[index - 1]!), to(item), "");
@@ -175,7 +193,11 @@ function removed(text: string, doc: Document.Parsed, path: Path): string | null 
 }
 
 /** Changes the plain value as the edit should: what the edited text has to mean. */
-function changed(value: unknown, path: Path, change: (parent: unknown, step: string | number) => void): unknown {
+function changed(
+  value: unknown,
+  path: Path,
+  change: (parent: unknown, step: string | number) => void,
+): unknown {
   const copy = structuredClone(value ?? {});
   let parent: unknown = copy;
   for (const step of path.slice(0, -1)) parent = (parent as Record<string | number, unknown>)[step];

@@ -89,12 +89,18 @@ export interface Offered {
 
 const described = (path: readonly (string | number)[]): string => {
   const node = nodeAt(schemaNow(), path);
-  return node?.description ?? node?.anyOf?.find(({ description }) => description !== undefined)?.description ?? "";
+  return (
+    node?.description ?? node?.anyOf?.find(({ description }) => description !== undefined)?.description ?? ""
+  );
 };
 
 /** What may be written at a place: keys that the format knows there, or values. */
 export function offeredAt({ path, key }: TextPlace, fabrics: readonly string[]): Offered[] {
-  if (key === null) return [...new Set(keysAt(schemaNow(), path))].map((label) => ({ label, detail: described([...path, label]) }));
+  if (key === null)
+    return [...new Set(keysAt(schemaNow(), path))].map((label) => ({
+      label,
+      detail: described([...path, label]),
+    }));
   const node = nodeAt(schemaNow(), [...path, key]);
   const nodes = node === null ? [] : [node, ...(node.anyOf ?? [])];
   const values = nodes.flatMap((one) => one.enum ?? []);
@@ -103,7 +109,10 @@ export function offeredAt({ path, key }: TextPlace, fabrics: readonly string[]):
 }
 
 /** What the format says of a key: its meaning and an example; null for a word that is none. */
-export function helpFor(path: readonly (string | number)[], key: string): { meaning: string; example: string } | null {
+export function helpFor(
+  path: readonly (string | number)[],
+  key: string,
+): { meaning: string; example: string } | null {
   const node = nodeAt(schemaNow(), [...path, key]);
   const meaning = described([...path, key]);
   if (node === null || meaning === "") return null;

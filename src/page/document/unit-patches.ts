@@ -1,5 +1,20 @@
-import { findUnitKind, fromInteger, parseLength, plainDesign, type Rational, surdToNumber } from "../../planning.ts";
-import { type BlockModel, type CellModel, type FabricModel, fabricFor, type QuiltModel, type Unit, type UnitModel } from "./model.ts";
+import {
+  findUnitKind,
+  fromInteger,
+  parseLength,
+  plainDesign,
+  type Rational,
+  surdToNumber,
+} from "../../planning.ts";
+import {
+  type BlockModel,
+  type CellModel,
+  type FabricModel,
+  fabricFor,
+  type QuiltModel,
+  type Unit,
+  type UnitModel,
+} from "./model.ts";
 
 /** A patch on the paper: corners in ticks from the block's top left, and what it is made of. */
 export interface PaperPatch {
@@ -52,14 +67,16 @@ export function outlinesOf(
     count: strips.length > 0 ? strips.length : count,
     centre: lengthOf(written.centre, unit),
     leaning: written.leaning === "falling" ? ("falling" as const) : ("rising" as const),
-    patches: (Array.isArray(written.patches) ? written.patches : []).map((one: { part?: unknown; corners?: unknown }, i) => ({
-      role: String(one?.part ?? ""),
-      spot: `${String(one?.part ?? "")} ${i + 1}`,
-      corners: (Array.isArray(one?.corners) ? one.corners : []).map((point: unknown[]) => ({
-        x: corner(point?.[0], across, on?.[1]),
-        y: corner(point?.[1], down, on?.[2]),
-      })),
-    })),
+    patches: (Array.isArray(written.patches) ? written.patches : []).map(
+      (one: { part?: unknown; corners?: unknown }, i) => ({
+        role: String(one?.part ?? ""),
+        spot: `${String(one?.part ?? "")} ${i + 1}`,
+        corners: (Array.isArray(one?.corners) ? one.corners : []).map((point: unknown[]) => ({
+          x: corner(point?.[0], across, on?.[1]),
+          y: corner(point?.[1], down, on?.[2]),
+        })),
+      }),
+    ),
   };
   try {
     if (kind.check(design) !== null) return null;
@@ -77,7 +94,12 @@ export function outlinesOf(
 }
 
 /** A point of a unit of this size, turned clockwise with it. */
-function turned([x, y]: readonly [number, number], wide: number, high: number, turn: number): [number, number] {
+function turned(
+  [x, y]: readonly [number, number],
+  wide: number,
+  high: number,
+  turn: number,
+): [number, number] {
   if (turn === 90) return [high - y, x];
   if (turn === 180) return [wide - x, high - y];
   if (turn === 270) return [y, wide - x];
@@ -85,7 +107,12 @@ function turned([x, y]: readonly [number, number], wide: number, high: number, t
 }
 
 /** The patches of a unit where it lies in its block; null where its kind does not come in that shape. */
-export function patchesOf(unit: UnitModel, block: BlockModel, model: QuiltModel, colourway = ""): PaperPatch[] | null {
+export function patchesOf(
+  unit: UnitModel,
+  block: BlockModel,
+  model: QuiltModel,
+  colourway = "",
+): PaperPatch[] | null {
   const { xs, ys } = block;
   const [x, y] = [xs[unit.column] ?? 0, ys[unit.row] ?? 0];
   const across = (xs[unit.column + unit.columns] ?? xs.at(-1)!) - x;

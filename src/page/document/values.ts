@@ -5,7 +5,8 @@ export type Value = string | number | boolean | Value[] | { [key: string]: Value
 
 /** Whether a text without quotes means itself wherever a value may stand, inside brackets too. */
 function meansItself(text: string): boolean {
-  if (text === "" || text !== text.trim() || /[\n,[\]{}#&*!|>'"%@`]|: |:$|^[-?:](\s|$)/.test(text)) return false;
+  if (text === "" || text !== text.trim() || /[\n,[\]{}#&*!|>'"%@`]|: |:$|^[-?:](\s|$)/.test(text))
+    return false;
   try {
     const [back] = parse(`[${text}]`) as unknown[];
     // `4` and `1/2` are read as written by the file reader whatever YAML takes them for; true and null are not.
@@ -39,6 +40,7 @@ export function sameValue(a: unknown, b: unknown): boolean {
   const [left, right] = [Object.entries(a), Object.entries(b)];
   const other = b as Record<string, unknown>;
   return (
-    left.length === right.length && left.every(([key, one]) => Object.hasOwn(b, key) && sameValue(one, other[key]))
+    left.length === right.length &&
+    left.every(([key, one]) => Object.hasOwn(b, key) && sameValue(one, other[key]))
   );
 }

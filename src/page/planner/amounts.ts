@@ -1,4 +1,4 @@
-import { type FabricPlan, pieceFacts, type Plan, priceOf, totalPrice } from "../../planning.ts";
+import { type FabricPlan, type Plan, pieceFacts, priceOf, totalPrice } from "../../planning.ts";
 import { NOTHING_YET } from "./complete.ts";
 
 /** One size cut from a fabric: what it is, how many, and what for. */
@@ -43,9 +43,15 @@ export interface Amounts {
 }
 
 function strips({ steps }: FabricPlan): WhyStrips[] {
-  return steps
-    .filter(({ kind }) => kind !== "straighten")
-    .map(({ kind, count, width }) => ({ count, width, lengthwise: kind === "bands" }));
+  const all: WhyStrips[] = [];
+  for (const { kind, count, width } of steps) {
+    if (kind === "straighten") continue;
+    const lengthwise = kind === "bands";
+    const same = all.find((one) => one.width === width && one.lengthwise === lengthwise);
+    if (same === undefined) all.push({ count, width, lengthwise });
+    else same.count += count;
+  }
+  return all;
 }
 
 /** What to buy of each fabric of a plan, and why. The stand-in for what is not drawn yet is left out. */
@@ -66,7 +72,12 @@ export function amountsOf(plan: Plan): Amounts {
           price: priceOf(fabric, plan),
           uncut: sturdiness.spareLength,
           proven: mix === undefined ? bound.purchaseProven || bound.lengthProven : mix.proven,
-          pieces: pieceFacts(fabric, plan).map(({ letter, count, size, uses }) => ({ letter, count, size, uses })),
+          pieces: pieceFacts(fabric, plan).map(({ letter, count, size, uses }) => ({
+            letter,
+            count,
+            size,
+            uses,
+          })),
           strips: strips(fabric),
           width,
         };

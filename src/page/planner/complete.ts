@@ -1,5 +1,5 @@
-import { asLines, marked } from "../document/drawing-text.ts";
 import { freeCode } from "../document/block-edits.ts";
+import { asLines, marked } from "../document/drawing-text.ts";
 import { type BlockModel, readModel } from "../document/model.ts";
 import { readText, valueAt, withItem, withValue } from "../document/text-edit.ts";
 
@@ -33,7 +33,9 @@ function filled(text: string, block: BlockModel): string {
     for (let r = 0; r < unit.rows; r++)
       for (let c = 0; c < unit.columns; c++) {
         const line = words[unit.row + r];
-        if (line !== undefined) line[unit.column + c] = c > 0 ? "-" : r > 0 ? "|" : marked(unit.cell.code, unit.turn - unit.cell.turn);
+        if (line !== undefined)
+          line[unit.column + c] =
+            c > 0 ? "-" : r > 0 ? "|" : marked(unit.cell.code, unit.turn - unit.cell.turn);
       }
   }
   const path = ["blocks", block.key];

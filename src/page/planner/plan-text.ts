@@ -128,6 +128,8 @@ export async function tryText(text: string, name: string, around: Around): Promi
   const read = readSpecFile(completed(text).text, name);
   if (read.value === null) return null;
   const spec = read.value;
-  const planned = await unless(Overtaken, () => planSpec(spec, USUAL_OPTIONS, withoutEasing(quickSolve(solveKeeping(around)))));
+  const planned = await unless(Overtaken, () =>
+    planSpec(spec, USUAL_OPTIONS, withoutEasing(quickSolve(solveKeeping(around)))),
+  );
   return planned?.value == null ? null : amountsOf(planned.value);
 }

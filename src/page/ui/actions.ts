@@ -1,5 +1,5 @@
 import { batch } from "@preact/signals";
-import { historyOf, type History } from "../history.ts";
+import { type History, historyOf } from "../history.ts";
 import type { Session } from "../session.ts";
 import { keepDraft } from "../store.ts";
 import { words } from "../words/en.ts";

@@ -11,7 +11,10 @@ import { lengthSaid } from "./steps.tsx";
 const SHOWN = ["crib", "twin", "full", "queen"];
 
 /** Whole blocks that come nearest to covering a bed, with a drop of 10 in on three sides except a cradle's. */
-function blocksFor(top: Top, bed: { name: string; across: number; along: number }): { across: number; down: number } {
+function blocksFor(
+  top: Top,
+  bed: { name: string; across: number; along: number },
+): { across: number; down: number } {
   const drop = bed.name === "crib" ? 0 : 10 * 25.4;
   const now = counts();
   const each = { across: mm(top.centre.across) / now.across, down: mm(top.centre.down) / now.down };
@@ -32,16 +35,29 @@ export function Beds({ top }: { top: Top }) {
   const per = most / 200;
   return (
     <>
-      <svg class="beds" viewBox={`${-per} ${-per} ${widest + 2 * per} ${most + 2 * per}`} role="img" aria-label={words.sizeNow(lengthSaid(w * UNIT), lengthSaid(h * UNIT), counts().across, counts().down)}>
+      <svg
+        class="beds"
+        viewBox={`${-per} ${-per} ${widest + 2 * per} ${most + 2 * per}`}
+        role="img"
+        aria-label={words.sizeNow(lengthSaid(w * UNIT), lengthSaid(h * UNIT), counts().across, counts().down)}
+      >
         {beds.map(({ name, across, along }) => (
           <g key={name}>
             <rect class="bed" x="0" y="0" width={across / UNIT} height={along / UNIT} stroke-width={per} />
+            <text
+              x={across / UNIT - per * 2}
+              y={along / UNIT - per * 3}
+              style={{ fontSize: `${per * 9}px` }}
+              text-anchor="end"
+            >
+              {words.beds[name] ?? name}
+            </text>
           </g>
         ))}
         <rect class="thisquilt" x="0" y="0" width={w} height={h} stroke-width={per * 2} />
       </svg>
       <p class="figure">
-        {lengthSaid(w * UNIT)} × {lengthSaid(h * UNIT)}
+        {lengthSaid(w * UNIT).replace(/ [a-z]+$/, "")} × {lengthSaid(h * UNIT)}
       </p>
       <div class="row">
         {beds.map((bed) => (
@@ -52,7 +68,10 @@ export function Beds({ top }: { top: Top }) {
             aria-label={words.forBed(words.beds[bed.name] ?? bed.name)}
             onClick={() => {
               const { across, down } = blocksFor(top, bed);
-              edit((text) => sizeQuilt(text, across, down), `${words.forBed(words.beds[bed.name] ?? bed.name)}: ${across} × ${down}.`);
+              edit(
+                (text) => sizeQuilt(text, across, down),
+                `${words.forBed(words.beds[bed.name] ?? bed.name)}: ${across} × ${down}.`,
+              );
               state.placed.value = null;
             }}
           >

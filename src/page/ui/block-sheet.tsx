@@ -1,13 +1,14 @@
-import { addBlock, resizeGrid, sizeBlock, unitOn, lengthText } from "../document/block-edits.ts";
-import { putBlock } from "../document/quilt-edits.ts";
+import { addBlock, lengthText, resizeGrid, sizeBlock, unitOn } from "../document/block-edits.ts";
 import type { BlockModel } from "../document/model.ts";
+import { putBlock } from "../document/quilt-edits.ts";
 import { patchesOf } from "../document/unit-patches.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { BlockPicture, blockSize, Swatch } from "./cloth.tsx";
 import { Corners, cornersOpen } from "./corners.tsx";
 import { Faults } from "./faults.tsx";
-import { blockOnPaper, colour, Paper, squareName, turn } from "./paper.tsx";
+import { blockOnPaper, colour, squareName, turn } from "./laying.ts";
+import { Paper } from "./paper.tsx";
 import { Pile } from "./pile.tsx";
 import { QuiltPicture } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
@@ -15,7 +16,10 @@ import { Label, lengthSaid, rulerMark, Stepper } from "./steps.tsx";
 import { Tray } from "./tray.tsx";
 
 const countIn = (key: string): number =>
-  state.model.value.setting.rows.reduce((sum, row) => sum + row.filter(({ block }) => block === key).length, 0);
+  state.model.value.setting.rows.reduce(
+    (sum, row) => sum + row.filter(({ block }) => block === key).length,
+    0,
+  );
 
 /** A new block takes the place of every other one of the block in hand, so that it is seen in the quilt at once. */
 function anotherBlock(block: BlockModel): void {
@@ -25,7 +29,11 @@ function anotherBlock(block: BlockModel): void {
     key = added.key;
     return state.model.value.setting.rows.reduce(
       (made, row, r) =>
-        row.reduce((all, one, c) => (one.block === block.key && (r + c) % 2 === 1 ? putBlock(all, { row: r, column: c }, key) : all), made),
+        row.reduce(
+          (all, one, c) =>
+            one.block === block.key && (r + c) % 2 === 1 ? putBlock(all, { row: r, column: c }, key) : all,
+          made,
+        ),
       added.text,
     );
   }, words.anotherBlock);
@@ -39,7 +47,10 @@ function Facts({ block }: { block: BlockModel }) {
     edit((text) => resizeGrid(text, block.key, columns, rows), `${columns} × ${rows} ${words.blockSquares}.`);
   const grow = (by: number) => {
     const next = Math.max(wide, Math.round(size / wide) * wide + by * wide);
-    edit((text) => sizeBlock(text, block.key, lengthText(next, state.model.value)), `${lengthSaid(next)} ${words.finished}.`);
+    edit(
+      (text) => sizeBlock(text, block.key, lengthText(next, state.model.value)),
+      `${lengthSaid(next)} ${words.finished}.`,
+    );
   };
   const same = block.columns === block.rows;
   return (
@@ -82,7 +93,12 @@ function PatchList({ block }: { block: BlockModel }) {
   return (
     <div class="row patches" role="group" aria-label={words.patchesOf(squareName(at))}>
       {parts.map((patch) => (
-        <button key={patch.part} type="button" class="act" onClick={() => colour(block, unit, at, patch.part)}>
+        <button
+          key={patch.part}
+          type="button"
+          class="act"
+          onClick={() => colour(block, unit, at, patch.part)}
+        >
           {patch.fabric === null ? null : <Swatch fabric={patch.fabric} />}
           {patch.part}
         </button>
@@ -119,7 +135,12 @@ export function InTheQuilt() {
         {words.seeQuilt}
       </button>
       {top === null ? null : (
-        <button type="button" class="bare" aria-label={words.seeQuilt} onClick={() => (state.sheet.value = "quilt")}>
+        <button
+          type="button"
+          class="bare"
+          aria-label={words.seeQuilt}
+          onClick={() => (state.sheet.value = "quilt")}
+        >
           <QuiltPicture top={top} model={model} prefix="inq-" label={model.name} tile={40} />
         </button>
       )}
@@ -147,7 +168,13 @@ export function BlockSheet() {
         {blocks.length < 2 ? null : (
           <div class="choice" role="group" aria-label={words.blocksLabel}>
             {blocks.map(({ key, name }) => (
-              <button key={key} type="button" class="pickword" aria-pressed={key === block.key} onClick={() => (state.sheet.value = { block: key })}>
+              <button
+                key={key}
+                type="button"
+                class="pickword"
+                aria-pressed={key === block.key}
+                onClick={() => (state.sheet.value = { block: key })}
+              >
                 {name}
               </button>
             ))}

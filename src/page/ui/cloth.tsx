@@ -1,6 +1,6 @@
 import type { ComponentChildren } from "preact";
 import { fabricPatterns } from "../../planning.ts";
-import { type BlockModel, fabricFor, type FabricModel, type QuiltModel } from "../document/model.ts";
+import { type BlockModel, type FabricModel, fabricFor, type QuiltModel } from "../document/model.ts";
 import { patchesOf } from "../document/unit-patches.ts";
 
 type Corner = readonly [number, number];
@@ -14,14 +14,42 @@ export function pathOf(corners: readonly Corner[], decimals = 2): string {
 
 function mark(node: Mark, key: number) {
   if (node.kind === "circle")
-    return <circle key={key} cx={node.x} cy={node.y} r={node.radius} fill={node.paint.fill ?? "none"} stroke={node.paint.stroke} stroke-width={node.paint.strokeWidth} />;
+    return (
+      <circle
+        key={key}
+        cx={node.x}
+        cy={node.y}
+        r={node.radius}
+        fill={node.paint.fill ?? "none"}
+        stroke={node.paint.stroke}
+        stroke-width={node.paint.strokeWidth}
+      />
+    );
   if (node.kind === "line")
-    return <line key={key} x1={node.x1} y1={node.y1} x2={node.x2} y2={node.y2} stroke={node.paint.stroke} stroke-width={node.paint.strokeWidth} />;
+    return (
+      <line
+        key={key}
+        x1={node.x1}
+        y1={node.y1}
+        x2={node.x2}
+        y2={node.y2}
+        stroke={node.paint.stroke}
+        stroke-width={node.paint.strokeWidth}
+      />
+    );
   return null;
 }
 
 /** Textures of the fabrics, as in the book: the second sign beside colour. `tile` is how wide one tile is drawn. */
-export function Textures({ prefix, fabrics, tile }: { prefix: string; fabrics: readonly FabricModel[]; tile: number }) {
+export function Textures({
+  prefix,
+  fabrics,
+  tile,
+}: {
+  prefix: string;
+  fabrics: readonly FabricModel[];
+  tile: number;
+}) {
   return (
     <defs>
       {fabricPatterns(fabrics, 1).map(({ id, size, nodes }) => (
@@ -45,7 +73,17 @@ export const textureOf = (prefix: string, index: number): string | null =>
   index % 10 === 0 ? null : `url(#${prefix}fabric-${index + 1})`;
 
 /** Shapes of one fabric: its colour, then its texture. */
-export function Cloth({ d, fabric, prefix, seam }: { d: string; fabric: FabricModel | null; prefix: string | null; seam: number }) {
+export function Cloth({
+  d,
+  fabric,
+  prefix,
+  seam,
+}: {
+  d: string;
+  fabric: FabricModel | null;
+  prefix: string | null;
+  seam: number;
+}) {
   const texture = fabric === null || prefix === null ? null : textureOf(prefix, fabric.index);
   return (
     <>
@@ -82,13 +120,31 @@ export function blockSize(block: BlockModel): [number, number] {
 }
 
 /** A block by itself, turned; its size is what the style says. */
-export function BlockPicture({ block, model, turn = 0, colourway = "", label }: { block: BlockModel; model: QuiltModel; turn?: number; colourway?: string; label?: string }) {
+export function BlockPicture({
+  block,
+  model,
+  turn = 0,
+  colourway = "",
+  label,
+}: {
+  block: BlockModel;
+  model: QuiltModel;
+  turn?: number;
+  colourway?: string;
+  label?: string;
+}) {
   const [w, h] = blockSize(block);
   const seam = Math.max(w, h) / 130;
   const lies = turn % 180 === 0;
   const view = lies ? `0 0 ${w} ${h}` : `${(w - h) / 2} ${(h - w) / 2} ${h} ${w}`;
   return (
-    <svg class="pic" viewBox={view} role={label === undefined ? undefined : "img"} aria-label={label} aria-hidden={label === undefined}>
+    <svg
+      class="pic"
+      viewBox={view}
+      role={label === undefined ? undefined : "img"}
+      aria-label={label}
+      aria-hidden={label === undefined}
+    >
       <g transform={`rotate(${turn} ${w / 2} ${h / 2})`}>
         <rect class="sheet" x="0" y="0" width={w} height={h} stroke-width={seam} />
         {blockGroups(block, model, colourway).map(({ fabric, d }) => (
@@ -105,7 +161,13 @@ export function Swatch({ fabric, size = 26 }: { fabric: FabricModel; size?: numb
   const texture = textureOf(prefix, fabric.index);
   return (
     <svg class="swatch" width={size} height={size} viewBox="0 0 26 26" aria-hidden="true">
-      <Textures prefix={prefix} fabrics={Array.from({ length: fabric.index + 1 }, (_, i) => (i === fabric.index ? fabric : { ...fabric, index: i }))} tile={8} />
+      <Textures
+        prefix={prefix}
+        fabrics={Array.from({ length: fabric.index + 1 }, (_, i) =>
+          i === fabric.index ? fabric : { ...fabric, index: i },
+        )}
+        tile={8}
+      />
       <rect class="hair" x=".5" y=".5" width="25" height="25" fill={fabric.colour} />
       {texture === null ? null : <rect x="1" y="1" width="24" height="24" fill={texture} />}
     </svg>
@@ -115,7 +177,15 @@ export function Swatch({ fabric, size = 26 }: { fabric: FabricModel; size?: numb
 /** A line of stitches between regions. */
 export const Stitches = () => <div class="stitches" aria-hidden="true" />;
 
-export function Leaf({ title, children, name }: { title?: string; children: ComponentChildren; name?: string }) {
+export function Leaf({
+  title,
+  children,
+  name,
+}: {
+  title?: string;
+  children: ComponentChildren;
+  name?: string;
+}) {
   return (
     <section class={`leaf ${name ?? ""}`} aria-label={title}>
       {children}

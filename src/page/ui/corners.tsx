@@ -1,8 +1,8 @@
 import { signal } from "@preact/signals";
 import { useRef } from "preact/hooks";
 import { layUnit } from "../document/block-edits.ts";
-import type { BlockModel } from "../document/model.ts";
 import { freePatches, type Ring } from "../document/free-patches.ts";
+import type { BlockModel } from "../document/model.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { pathOf } from "./cloth.tsx";
@@ -31,7 +31,10 @@ function close(): void {
 }
 
 /** Half squares: the points corners may stand on. */
-const points = (block: BlockModel): { columns: number; rows: number } => ({ columns: 2 * block.columns, rows: 2 * block.rows });
+const points = (block: BlockModel): { columns: number; rows: number } => ({
+  columns: 2 * block.columns,
+  rows: 2 * block.rows,
+});
 
 function finish(block: BlockModel): void {
   const { fabrics } = state.model.value;
@@ -45,7 +48,8 @@ function finish(block: BlockModel): void {
   const area = { column: 0, row: 0, columns: block.columns, rows: block.rows };
   const on = `${columns} x ${rows}`;
   edit(
-    (text) => layUnit(text, block.key, area, { kind: "drawn patches", words: [], turn: 0, drawn: { ...laid, on } }),
+    (text) =>
+      layUnit(text, block.key, area, { kind: "drawn patches", words: [], turn: 0, drawn: { ...laid, on } }),
     words.cornersDone(drawn.value.length),
   );
   close();
@@ -86,19 +90,26 @@ export function Corners({ block }: { block: BlockModel }) {
   const { columns, rows } = points(block);
   const scale = SIDE / Math.max(columns, rows);
   const [w, h] = [columns * scale, rows * scale];
-  const colourOf = (name: string): string => state.model.value.fabrics.find((fabric) => fabric.name === name)?.colour ?? "none";
+  const colourOf = (name: string): string =>
+    state.model.value.fabrics.find((fabric) => fabric.name === name)?.colour ?? "none";
   const pointed = (event: PointerEvent) => {
     const box = svg.current?.getBoundingClientRect();
     if (box === undefined) return;
     const per = (w + 2 * MARGIN) / box.width;
-    const [px, py] = [((event.clientX - box.left) * per - MARGIN) / scale, ((event.clientY - box.top) * per - MARGIN) / scale];
+    const [px, py] = [
+      ((event.clientX - box.left) * per - MARGIN) / scale,
+      ((event.clientY - box.top) * per - MARGIN) / scale,
+    ];
     tap(block, Math.min(columns, Math.max(0, Math.round(px))), Math.min(rows, Math.max(0, Math.round(py))));
   };
   const key = (event: KeyboardEvent) => {
     const { x, y } = at.value;
     const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
     if (step !== undefined)
-      at.value = { x: Math.min(columns, Math.max(0, x + step[0]!)), y: Math.min(rows, Math.max(0, y + step[1]!)) };
+      at.value = {
+        x: Math.min(columns, Math.max(0, x + step[0]!)),
+        y: Math.min(rows, Math.max(0, y + step[1]!)),
+      };
     else if (event.key === " ") tap(block, x, y);
     else if (event.key === "Enter") {
       if (ring.value.length > 2) closeRing(block);
@@ -110,14 +121,35 @@ export function Corners({ block }: { block: BlockModel }) {
   const scaled = (ring: Ring) => ring.map(([x, y]) => [x * scale, y * scale] as const);
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a drawing surface that takes keys */}
-      <svg ref={svg} class="paper" viewBox={`${-MARGIN} ${-MARGIN} ${w + 2 * MARGIN} ${h + 2 * MARGIN}`} role="application" aria-label={words.drawCorners} tabIndex={0} onPointerUp={pointed} onKeyDown={key}>
+      <svg
+        ref={svg}
+        class="paper"
+        viewBox={`${-MARGIN} ${-MARGIN} ${w + 2 * MARGIN} ${h + 2 * MARGIN}`}
+        role="application"
+        aria-label={words.drawCorners}
+        tabIndex={0}
+        onPointerUp={pointed}
+        onKeyDown={key}
+      >
         <rect class="sheet" x="0" y="0" width={w} height={h} />
-        <path class="squares" d={Array.from({ length: columns - 1 }, (_, i) => `M${(i + 1) * scale} 0V${h}`).join("") + Array.from({ length: rows - 1 }, (_, i) => `M0 ${(i + 1) * scale}H${w}`).join("")} />
+        <path
+          class="squares"
+          d={
+            Array.from({ length: columns - 1 }, (_, i) => `M${(i + 1) * scale} 0V${h}`).join("") +
+            Array.from({ length: rows - 1 }, (_, i) => `M0 ${(i + 1) * scale}H${w}`).join("")
+          }
+        />
         {drawn.value.map(({ ring, fabric }, i) => (
           <path key={i} class="seam" d={pathOf(scaled(ring))} fill={colourOf(fabric)} stroke-width="1.4" />
         ))}
-        {ring.value.length === 0 ? null : <polyline class="next" points={scaled(ring.value).map((point) => point.join(" ")).join(" ")} />}
+        {ring.value.length === 0 ? null : (
+          <polyline
+            class="next"
+            points={scaled(ring.value)
+              .map((point) => point.join(" "))
+              .join(" ")}
+          />
+        )}
         {ring.value.map(([x, y], i) => (
           <circle key={i} class="cornerdot" cx={x * scale} cy={y * scale} r={i === 0 ? 8 : 5} />
         ))}

@@ -1,4 +1,5 @@
-import { fabricFor } from "../document/model.ts";
+import { lengthText } from "../document/block-edits.ts";
+import { fabricFor, ticksOf } from "../document/model.ts";
 import {
   addBorder,
   type Finishing,
@@ -10,8 +11,6 @@ import {
   setSashRing,
   widenBorder,
 } from "../document/quilt-edits.ts";
-import { lengthText } from "../document/block-edits.ts";
-import { ticksOf } from "../document/model.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { Stitches, Swatch } from "./cloth.tsx";
@@ -21,7 +20,8 @@ import { Label, lengthSaid, rulerMark, Stepper } from "./steps.tsx";
 const NO_ROLES = { roles: {} };
 const clothOf = (word: string) => fabricFor(word, NO_ROLES, state.model.value);
 const firstName = (): string => state.model.value.fabrics[state.firstFabric.value]?.name ?? "";
-const usual = (inches: string, centimetres: string): string => (["in", "yd"].includes(state.model.value.unit) ? inches : centimetres);
+const usual = (inches: string, centimetres: string): string =>
+  ["in", "yd"].includes(state.model.value.unit) ? inches : centimetres;
 
 function Borders() {
   const { borders, unit } = state.model.value;
@@ -35,7 +35,10 @@ function Borders() {
           const width = ticksOf(border.width, unit);
           const name = border.block === "" ? border.fabric : words.borderPieced;
           const widen = (marks: number) =>
-            edit((text) => widenBorder(text, i, marks, rulerMark()), () => `${name} ${lengthSaid(ticksOf(state.model.value.borders[i]?.width, unit) ?? 0)}.`);
+            edit(
+              (text) => widenBorder(text, i, marks, rulerMark()),
+              () => `${name} ${lengthSaid(ticksOf(state.model.value.borders[i]?.width, unit) ?? 0)}.`,
+            );
           return (
             <li key={i} class={held ? "held" : ""}>
               <button
@@ -55,12 +58,26 @@ function Borders() {
               {width === null ? (
                 <span class="figure">{border.width}</span>
               ) : (
-                <Stepper what={`${words.border(i + 1, name)}, ${words.width}`} value={lengthSaid(width)} less={() => widen(-4)} more={() => widen(4)} />
+                <Stepper
+                  what={`${words.border(i + 1, name)}, ${words.width}`}
+                  value={lengthSaid(width)}
+                  less={() => widen(-4)}
+                  more={() => widen(4)}
+                />
               )}
               {!held ? null : (
                 <div class="row">
                   {border.block !== "" ? null : (
-                    <button type="button" class="act" onClick={() => edit((text) => setBorder(text, i, "fabric", firstName()), words.useFabric(firstName()))}>
+                    <button
+                      type="button"
+                      class="act"
+                      onClick={() =>
+                        edit(
+                          (text) => setBorder(text, i, "fabric", firstName()),
+                          words.useFabric(firstName()),
+                        )
+                      }
+                    >
                       {words.useFabric(firstName())}
                     </button>
                   )}
@@ -69,7 +86,18 @@ function Borders() {
                       type="button"
                       class="act"
                       aria-pressed={border.corners === "mitred"}
-                      onClick={() => edit((text) => setBorder(text, i, "corners", border.corners === "mitred" ? "sides first" : "mitred"), words.corner4)}
+                      onClick={() =>
+                        edit(
+                          (text) =>
+                            setBorder(
+                              text,
+                              i,
+                              "corners",
+                              border.corners === "mitred" ? "sides first" : "mitred",
+                            ),
+                          words.corner4,
+                        )
+                      }
                     >
                       {words.corner4}
                     </button>
@@ -103,29 +131,60 @@ function Sashing() {
   const step = 4 * rulerMark();
   const widen = (by: number) => {
     const next = Math.max(step, width + by * step);
-    edit((text) => setSashing(text, { width: lengthText(next, state.model.value), fabric: sashing.fabric }), `${words.sashing} ${lengthSaid(next)}.`);
+    edit(
+      (text) => setSashing(text, { width: lengthText(next, state.model.value), fabric: sashing.fabric }),
+      `${words.sashing} ${lengthSaid(next)}.`,
+    );
   };
   return (
     <>
       <h3>{words.sashing}</h3>
       <div class="row">
         {fabric === null ? null : <Swatch fabric={fabric} />}
-        <Stepper what={`${words.sashing}, ${words.width}`} value={lengthSaid(width)} less={() => widen(-1)} more={() => widen(1)} />
-        <button type="button" class="act" onClick={() => edit((text) => setSashing(text, { width: sashing.width, fabric: firstName() }), words.useFabric(firstName()))}>
+        <Stepper
+          what={`${words.sashing}, ${words.width}`}
+          value={lengthSaid(width)}
+          less={() => widen(-1)}
+          more={() => widen(1)}
+        />
+        <button
+          type="button"
+          class="act"
+          onClick={() =>
+            edit(
+              (text) => setSashing(text, { width: sashing.width, fabric: firstName() }),
+              words.useFabric(firstName()),
+            )
+          }
+        >
           {words.useFabric(firstName())}
         </button>
         <button
           type="button"
           class="act"
           aria-pressed={sashing.cornerstones !== ""}
-          onClick={() => edit((text) => setCornerstones(text, sashing.cornerstones === "" ? firstName() : null), words.cornerstones)}
+          onClick={() =>
+            edit(
+              (text) => setCornerstones(text, sashing.cornerstones === "" ? firstName() : null),
+              words.cornerstones,
+            )
+          }
         >
           {words.cornerstones}
         </button>
-        <button type="button" class="act" aria-pressed={sashing.ring} onClick={() => edit((text) => setSashRing(text, !sashing.ring), words.sashRing)}>
+        <button
+          type="button"
+          class="act"
+          aria-pressed={sashing.ring}
+          onClick={() => edit((text) => setSashRing(text, !sashing.ring), words.sashRing)}
+        >
           {words.sashRing}
         </button>
-        <button type="button" class="act" onClick={() => edit((text) => setSashing(text, null), words.removeSashing)}>
+        <button
+          type="button"
+          class="act"
+          onClick={() => edit((text) => setSashing(text, null), words.removeSashing)}
+        >
           {words.removeSashing}
         </button>
       </div>
@@ -155,12 +214,26 @@ function Finish() {
               </span>
               <span class="row tight">
                 {what === "wadding" && there ? null : what !== "wadding" && now === first ? null : (
-                  <button type="button" class="act" aria-label={`${words[what]}: ${what === "wadding" ? words.addBorder : words.useFabric(first)}`} onClick={() => edit((text) => setFinishing(text, what, first), `${words[what]}: ${first}`)}>
+                  <button
+                    type="button"
+                    class="act"
+                    aria-label={`${words[what]}: ${what === "wadding" ? words.addBorder : words.useFabric(first)}`}
+                    onClick={() =>
+                      edit((text) => setFinishing(text, what, first), `${words[what]}: ${first}`)
+                    }
+                  >
                     {what === "wadding" ? words.wadding : words.useFabric(first)}
                   </button>
                 )}
                 {!there ? null : (
-                  <button type="button" class="act" aria-label={`${words[what]}: ${words.none}`} onClick={() => edit((text) => setFinishing(text, what, null), `${words[what]}: ${words.none}`)}>
+                  <button
+                    type="button"
+                    class="act"
+                    aria-label={`${words[what]}: ${words.none}`}
+                    onClick={() =>
+                      edit((text) => setFinishing(text, what, null), `${words[what]}: ${words.none}`)
+                    }
+                  >
                     {words.none}
                   </button>
                 )}
@@ -184,7 +257,10 @@ export function Edges() {
         <Label
           onClick={() => {
             const count = state.model.value.borders.length;
-            edit((text) => addBorder(text, firstName(), usual("3", "8")), words.border(count + 1, firstName()));
+            edit(
+              (text) => addBorder(text, firstName(), usual("3", "8")),
+              words.border(count + 1, firstName()),
+            );
             state.borderInHand.value = count;
             state.placed.value = null;
           }}
@@ -192,7 +268,16 @@ export function Edges() {
           {words.addBorder}
         </Label>
         {setting.sashing === null ? (
-          <Label onClick={() => edit((text) => setSashing(text, { width: usual("1 1/2", "4"), fabric: firstName() }), words.addSashing)}>{words.addSashing}</Label>
+          <Label
+            onClick={() =>
+              edit(
+                (text) => setSashing(text, { width: usual("1 1/2", "4"), fabric: firstName() }),
+                words.addSashing,
+              )
+            }
+          >
+            {words.addSashing}
+          </Label>
         ) : null}
       </div>
       <Sashing />

@@ -1,24 +1,32 @@
-import { formatLength, EIGHTH_INCH_RULER, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
-import { addFabric, fabricIsUsed, removeFabric, renameFabric, setCloth, setColour, setPrint } from "../document/fabric-edits.ts";
-import { ideasFor, saving } from "../suggest.ts";
+import { EIGHTH_INCH_RULER, formatLength, formatMeasure, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import {
+  addFabric,
+  fabricIsUsed,
+  removeFabric,
+  renameFabric,
+  setCloth,
+  setColour,
+  setPrint,
+} from "../document/fabric-edits.ts";
 import type { Amount } from "../planner/amounts.ts";
+import { ideasFor, saving } from "../suggest.ts";
 import { words } from "../words/en.ts";
 import { edit, sessionInHand } from "./actions.ts";
 import { amountText, changeOf, stateOf, sumText } from "./amount-lines.ts";
 import { Swatch } from "./cloth.tsx";
 import { Faults } from "./faults.tsx";
-import { fabricNamed, Folds, Proof } from "./pile.tsx";
+import { Folds, fabricNamed, Proof } from "./pile.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
-import { formatMeasure } from "../../planning.ts";
 
-const rulerNow = () => (["in", "yd"].includes(state.model.value.unit) ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER);
+const rulerNow = () =>
+  ["in", "yd"].includes(state.model.value.unit) ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
 const short = (ticks: number): string => formatLength(ticks, rulerNow(), { typeset: true });
 
-/** Each use once, without the counts that are told elsewhere. */
+/** Each use once, in short: how its units are made is told where the fabric is opened. */
 function usesOf(amount: Amount): string {
-  const all = amount.pieces.flatMap(({ uses }) => uses);
-  return [...new Set(all)].slice(0, 4).join(", ");
+  const all = amount.pieces.flatMap(({ uses }) => uses.map((use) => use.split(/[:,]/)[0] ?? ""));
+  return [...new Set(all)].slice(0, 5).join(", ");
 }
 
 function Table() {
@@ -46,7 +54,12 @@ function Table() {
                 <div>
                   <Folds amount={amount} wide={120} high={11} />
                   <span>
-                    <button type="button" class="act" aria-pressed={open} onClick={() => (state.opened.value = open ? null : amount.fabric)}>
+                    <button
+                      type="button"
+                      class="act"
+                      aria-pressed={open}
+                      onClick={() => (state.opened.value = open ? null : amount.fabric)}
+                    >
                       {amount.fabric}
                     </button>
                     <span class="quiet uses">{usesOf(amount)}</span>
@@ -115,7 +128,9 @@ function Saving() {
     now === null
       ? []
       : all
-          .flatMap((one) => (one.amounts === null ? [] : [{ ...one, ...saving(now, one.amounts), then: one.amounts }]))
+          .flatMap((one) =>
+            one.amounts === null ? [] : [{ ...one, ...saving(now, one.amounts), after: one.amounts }],
+          )
           .filter(({ cost, length }) => (cost === null ? length < 0 : cost < 0 || (cost === 0 && length < 0)))
           .sort((a, b) => (a.cost ?? a.length) - (b.cost ?? b.length));
   const unit = now?.fabrics[0]?.unit ?? "yd";
@@ -126,19 +141,33 @@ function Saving() {
         <Label onClick={planWays}>{words.tryWays}</Label>
       ) : (
         <>
-          {open ? <p class="quiet">{words.trying}</p> : better.length === 0 ? <p class="quiet">{words.nothingSaves}</p> : null}
+          {open ? (
+            <p class="quiet">{words.trying}</p>
+          ) : better.length === 0 ? (
+            <p class="quiet">{words.nothingSaves}</p>
+          ) : null}
           <ul class="savings">
-            {better.map(({ key, label, text, length, then, fabrics }) => (
+            {better.map(({ key, label, text, length, after, fabrics }) => (
               <li key={key}>
                 <b class="amount">{words.changeLess(formatMeasure(-length, unit, { typeset: true }))}</b>
                 <span>
                   {label}
                   <span class="quiet">
                     {" "}
-                    {fabrics.map((name) => `${name} ${amountText(then.fabrics.find(({ fabric }) => fabric === name)!)}`).join(", ")}
+                    {fabrics
+                      .map(
+                        (name) =>
+                          `${name} ${amountText(after.fabrics.find(({ fabric }) => fabric === name)!)}`,
+                      )
+                      .join(", ")}
                   </span>
                 </span>
-                <button type="button" class="act" aria-label={`${words.take}: ${label}`} onClick={() => edit(() => text, words.took(label))}>
+                <button
+                  type="button"
+                  class="act"
+                  aria-label={`${words.take}: ${label}`}
+                  onClick={() => edit(() => text, words.took(label))}
+                >
                   {words.take}
                 </button>
               </li>
@@ -174,12 +203,24 @@ function ClothLeaf({ name }: { name: string }) {
         </label>
         <label>
           <span>{words.colour}</span>
-          <input type="color" value={fabric.colour} onChange={({ currentTarget }) => edit((text) => setColour(text, fabric.index, currentTarget.value), `${name}: ${words.colour}`)} />
+          <input
+            type="color"
+            value={fabric.colour}
+            onChange={({ currentTarget }) =>
+              edit((text) => setColour(text, fabric.index, currentTarget.value), `${name}: ${words.colour}`)
+            }
+          />
         </label>
       </div>
       <div class="row choice" role="group" aria-label={words.print}>
         {Object.entries(words.prints).map(([value, said]) => (
-          <button key={value} type="button" class="pickword" aria-pressed={print === value} onClick={() => edit((text) => setPrint(text, fabric.index, value), `${name}: ${said}`)}>
+          <button
+            key={value}
+            type="button"
+            class="pickword"
+            aria-pressed={print === value}
+            onClick={() => edit((text) => setPrint(text, fabric.index, value), `${name}: ${said}`)}
+          >
             {said}
           </button>
         ))}
@@ -209,7 +250,9 @@ function Shop() {
       <input
         value={String(cloth[what] ?? "")}
         placeholder={usual}
-        onChange={({ currentTarget }) => edit((text) => setCloth(text, what, currentTarget.value.trim()), `${label}: ${currentTarget.value}`)}
+        onChange={({ currentTarget }) =>
+          edit((text) => setCloth(text, what, currentTarget.value.trim()), `${label}: ${currentTarget.value}`)
+        }
       />
     </label>
   );
@@ -235,7 +278,12 @@ function Shop() {
         {state.model.value.fabrics
           .filter(({ name }) => state.amounts.value?.fabrics.every(({ fabric }) => fabric !== name) ?? false)
           .map((fabric) => (
-            <button key={fabric.name} type="button" class="act" onClick={() => (state.opened.value = fabric.name)}>
+            <button
+              key={fabric.name}
+              type="button"
+              class="act"
+              onClick={() => (state.opened.value = fabric.name)}
+            >
               <Swatch fabric={fabric} /> {fabric.name}
             </button>
           ))}

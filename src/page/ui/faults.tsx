@@ -1,7 +1,7 @@
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
-import { showLine } from "./text-place.ts";
 import * as state from "./state.ts";
+import { showLine } from "./text-place.ts";
 
 /** A word in the file that a hint offers another for: `Did you mean x?` makes a mending that is one tap. */
 function mending(message: string, hint: string): { from: string; to: string } | null {
@@ -45,7 +45,11 @@ export function Faults() {
                     <p class="quiet">{hint}</p>
                     <div class="row">
                       {better === null || at === null ? null : (
-                        <button type="button" class="act" onClick={() => mend(at.line, better.from, better.to)}>
+                        <button
+                          type="button"
+                          class="act"
+                          onClick={() => mend(at.line, better.from, better.to)}
+                        >
                           {words.mend}: {better.to}
                         </button>
                       )}
@@ -79,4 +83,3 @@ export function Faults() {
     </div>
   );
 }
-

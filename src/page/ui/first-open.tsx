@@ -71,7 +71,15 @@ export function FirstOpen() {
               onClick={() => takeText(start.text, null)}
             >
               <span class="shelfpic">
-                {top === undefined ? null : <QuiltPicture top={top} model={readModel(start.text)} prefix={`${start.key}-`} label="" tile={42} />}
+                {top === undefined ? null : (
+                  <QuiltPicture
+                    top={top}
+                    model={readModel(start.text)}
+                    prefix={`${start.key}-`}
+                    label=""
+                    tile={42}
+                  />
+                )}
               </span>
               <span class="pt">{start.name}</span>
               <span class="ps">{words.sizeFacts(String(start.across), String(start.down))}</span>
@@ -79,11 +87,23 @@ export function FirstOpen() {
             </button>
           );
         })}
-        <button type="button" class="pick" style={{ "--w": 44, "--h": 52 }} onClick={() => takeText(EMPTY_SHEET, null)}>
+        <button
+          type="button"
+          class="pick"
+          style={{ "--w": 44, "--h": 52 }}
+          onClick={() => takeText(EMPTY_SHEET, null)}
+        >
           <span class="shelfpic">
             <svg class="pic" viewBox="0 0 44 52" aria-hidden="true">
               <rect class="sheet" x=".2" y=".2" width="43.6" height="51.6" stroke-width=".4" />
-              <path class="squares" stroke-width=".25" d={Array.from({ length: 10 }, (_, i) => `M${4 * (i + 1)} 0V52`).join("") + Array.from({ length: 12 }, (_, i) => `M0 ${4 * (i + 1)}H44`).join("")} />
+              <path
+                class="squares"
+                stroke-width=".25"
+                d={
+                  Array.from({ length: 10 }, (_, i) => `M${4 * (i + 1)} 0V52`).join("") +
+                  Array.from({ length: 12 }, (_, i) => `M0 ${4 * (i + 1)}H44`).join("")
+                }
+              />
               <path class="pencil" d="M0 0L8 8M8 0V8H0" />
             </svg>
           </span>

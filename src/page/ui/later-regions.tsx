@@ -1,5 +1,5 @@
+import { strToU8, zipSync } from "fflate";
 import { useEffect, useRef, useState } from "preact/hooks";
-import { zipSync, strToU8 } from "fflate";
 import { saveOther } from "../files.ts";
 import type { Shown, ShowWhat } from "../planner/messages.ts";
 import { words } from "../words/en.ts";
@@ -20,7 +20,6 @@ function useShown<W extends ShowWhat>(what: W): Extract<Shown, { what: W }> | nu
 
 /** A finished drawing of the worker's own making, as it would be printed: on white in the dark too. */
 function Drawing({ svg, name }: { svg: string; name: string }) {
-  // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by this program, every text in it escaped
   return <div class="printed" role="figure" aria-label={name} dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
@@ -49,7 +48,13 @@ export function CutRegion() {
           <>
             <div class="choice" role="group" aria-label={words.columns.fabric}>
               {shown.fabrics.map(({ name }, i) => (
-                <button key={name} type="button" class="pickword" aria-pressed={fabric.name === name} onClick={() => setAt(i)}>
+                <button
+                  key={name}
+                  type="button"
+                  class="pickword"
+                  aria-pressed={fabric.name === name}
+                  onClick={() => setAt(i)}
+                >
                   {name}
                 </button>
               ))}
@@ -61,7 +66,6 @@ export function CutRegion() {
       {shown === null ? null : (
         <section class="leaf" aria-label={words.steps}>
           <h2>{words.steps}</h2>
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: long lines scroll by keys too */}
           <pre class="lines" tabIndex={0}>
             {shown.steps}
           </pre>
@@ -78,12 +82,15 @@ export function SewRegion() {
     <div class="spread cut">
       <section class="leaf" aria-label={words.sewTitle}>
         <h2>{words.sewTitle}</h2>
-        {shown === null ? <Waiting /> : shown.drawings.map(({ name, svg }) => <Drawing key={name} svg={svg} name={name} />)}
+        {shown === null ? (
+          <Waiting />
+        ) : (
+          shown.drawings.map(({ name, svg }) => <Drawing key={name} svg={svg} name={name} />)
+        )}
       </section>
       {shown === null ? null : (
         <section class="leaf" aria-label={words.steps}>
           <h2>{words.steps}</h2>
-          {/* biome-ignore lint/a11y/noNoninteractiveTabindex: long lines scroll by keys too */}
           <pre class="lines" tabIndex={0}>
             {shown.steps}
           </pre>
@@ -93,14 +100,24 @@ export function SewRegion() {
   );
 }
 
+/** The book to look at: the page lets no script run but its own. */
+const withoutScripts = (html: string): string => html.replace(/<script[\s\S]*?<\/script>/g, "");
+
 /** The book of the quilt, as it prints, to print or to hand on. */
 export function PatternRegion() {
   const shown = useShown("book");
   const frame = useRef<HTMLIFrameElement>(null);
   const base = fileNameOf(state.model.value.name).replace(/\.yaml$/, "");
   const zip = (html: string) => {
-    const files = { [`${base}.yaml`]: strToU8(state.text.value), "book.html": strToU8(html), "plan.json": strToU8(`${JSON.stringify(state.plan.value)}\n`) };
-    void saveOther(new Blob([zipSync(files) as Uint8Array<ArrayBuffer>], { type: "application/zip" }), `${base}.zip`);
+    const files = {
+      [`${base}.yaml`]: strToU8(state.text.value),
+      "book.html": strToU8(html),
+      "plan.json": strToU8(`${JSON.stringify(state.plan.value)}\n`),
+    };
+    void saveOther(
+      new Blob([zipSync(files) as Uint8Array<ArrayBuffer>], { type: "application/zip" }),
+      `${base}.zip`,
+    );
   };
   return (
     <div class="spread book">
@@ -114,10 +131,19 @@ export function PatternRegion() {
               <Label strong onClick={() => frame.current?.contentWindow?.print()}>
                 {words.print2}
               </Label>
-              <Label onClick={() => void saveOther(new Blob([shown.html], { type: "text/html" }), `${base}.html`)}>{words.saveBook}</Label>
+              <Label
+                onClick={() => void saveOther(new Blob([shown.html], { type: "text/html" }), `${base}.html`)}
+              >
+                {words.saveBook}
+              </Label>
               <Label onClick={() => zip(shown.html)}>{words.saveZip}</Label>
             </div>
-            <iframe ref={frame} class="bookframe" title={words.bookTitle} srcdoc={shown.html} />
+            <iframe
+              ref={frame}
+              class="bookframe"
+              title={words.bookTitle}
+              srcdoc={withoutScripts(shown.html)}
+            />
           </>
         )}
       </section>

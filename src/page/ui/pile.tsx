@@ -1,8 +1,16 @@
-import type { FabricModel } from "../document/model.ts";
 import { fabricKey } from "../../planning.ts";
+import type { FabricModel } from "../document/model.ts";
 import type { Amount } from "../planner/amounts.ts";
 import { words } from "../words/en.ts";
-import { type AmountState, amountText, changeOf, changesSaid, foldsOf, stateOf, sumText } from "./amount-lines.ts";
+import {
+  type AmountState,
+  amountText,
+  changeOf,
+  changesSaid,
+  foldsOf,
+  stateOf,
+  sumText,
+} from "./amount-lines.ts";
 import { Textures, textureOf } from "./cloth.tsx";
 import * as state from "./state.ts";
 

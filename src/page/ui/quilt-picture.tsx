@@ -32,7 +32,17 @@ function groupsOf(top: Top, fabrics: readonly FabricModel[]): Group[] {
 }
 
 /** The patches of a top, a shape for each fabric. */
-export function Patches({ top, model, prefix, tile }: { top: Top; model: QuiltModel; prefix: string; tile: number }) {
+export function Patches({
+  top,
+  model,
+  prefix,
+  tile,
+}: {
+  top: Top;
+  model: QuiltModel;
+  prefix: string;
+  tile: number;
+}) {
   const groups = useMemo(() => groupsOf(top, model.fabrics), [top, model.fabrics]);
   const seam = mm(top.across) / 700;
   return (
@@ -46,7 +56,19 @@ export function Patches({ top, model, prefix, tile }: { top: Top; model: QuiltMo
 }
 
 /** The whole top as a picture; its size is what the style says. */
-export function QuiltPicture({ top, model, prefix, label, tile = 26 }: { top: Top; model: QuiltModel; prefix: string; label: string; tile?: number }) {
+export function QuiltPicture({
+  top,
+  model,
+  prefix,
+  label,
+  tile = 26,
+}: {
+  top: Top;
+  model: QuiltModel;
+  prefix: string;
+  label: string;
+  tile?: number;
+}) {
   const [w, h] = [mm(top.across), mm(top.down)];
   return (
     <svg class="pic" viewBox={`0 0 ${w} ${h}`} role="img" aria-label={label}>

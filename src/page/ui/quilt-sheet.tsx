@@ -1,20 +1,29 @@
 import { useRef } from "preact/hooks";
-import { fillTurns, putBlock, setLayout, sizeQuilt, swapPlaced, turnPlaced, type FillRule, type Place } from "../document/quilt-edits.ts";
 import { blockNamed } from "../document/block-edits.ts";
 import type { PlacedModel } from "../document/model.ts";
+import {
+  type FillRule,
+  fillTurns,
+  type Place,
+  putBlock,
+  setLayout,
+  sizeQuilt,
+  swapPlaced,
+  turnPlaced,
+} from "../document/quilt-edits.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
-import { BlockPicture } from "./cloth.tsx";
+import { Beds } from "./beds.tsx";
+import { BlockPicture, pathOf, UNIT } from "./cloth.tsx";
 import { Edges } from "./edges.tsx";
 import { Faults } from "./faults.tsx";
 import { Pile } from "./pile.tsx";
 import { mm, outline, Patches, type Top } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
 import { Label, lengthSaid, Stepper } from "./steps.tsx";
-import { pathOf, UNIT } from "./cloth.tsx";
-import { Beds } from "./beds.tsx";
 
-const placedAt = ({ row, column }: Place): PlacedModel | null => state.model.value.setting.rows[row]?.[column] ?? null;
+const placedAt = ({ row, column }: Place): PlacedModel | null =>
+  state.model.value.setting.rows[row]?.[column] ?? null;
 
 const nameOf = (key: string): string => blockNamed(state.model.value, key)?.name ?? key;
 
@@ -36,7 +45,8 @@ export function take(at: Place): void {
   state.borderInHand.value = null;
   state.placed.value = at;
   const placed = placedAt(at);
-  if (placed !== null) state.said.value = `${words.placedAt(nameOf(placed.block), at.row + 1, at.column + 1)}. ${words.placedTurns[placed.turn] ?? ""}`;
+  if (placed !== null)
+    state.said.value = `${words.placedAt(nameOf(placed.block), at.row + 1, at.column + 1)}. ${words.placedTurns[placed.turn] ?? ""}`;
 }
 
 /** The quilt with a place to tap for every block and ring. */
@@ -46,10 +56,15 @@ function QuiltPaper({ top }: { top: Top }) {
   const model = state.model.value;
   const [w, h] = [mm(top.across), mm(top.down)];
   const margin = Math.max(w, h) / 16;
-  const blocks = top.blocks.map((block, index) => ({ ...block, index })).filter(({ place }) => place === "block");
+  const blocks = top.blocks
+    .map((block, index) => ({ ...block, index }))
+    .filter(({ place }) => place === "block");
   const rows = [...new Set(blocks.map(({ row }) => row))];
   const inHand = state.placed.value ?? { row: 0, column: 0 };
-  const held = state.placed.value === null ? undefined : blocks.find(({ row, column }) => row === inHand.row && column === inHand.column);
+  const held =
+    state.placed.value === null
+      ? undefined
+      : blocks.find(({ row, column }) => row === inHand.row && column === inHand.column);
   const ring = top.borders[state.borderInHand.value ?? -1];
   const per = margin / 20;
   const key = (event: KeyboardEvent) => {
@@ -60,7 +75,12 @@ function QuiltPaper({ top }: { top: Top }) {
       const next = { row: inHand.row + step[0]!, column: inHand.column + step[1]! };
       if (placedAt(next) !== null) {
         const swapping = state.swapping.value;
-        if (swapping) state.said.value = words.placedAt(nameOf(placedAt(next)?.block ?? ""), next.row + 1, next.column + 1);
+        if (swapping)
+          state.said.value = words.placedAt(
+            nameOf(placedAt(next)?.block ?? ""),
+            next.row + 1,
+            next.column + 1,
+          );
         if (swapping) focusOn(next);
         else {
           take(next);
@@ -71,7 +91,8 @@ function QuiltPaper({ top }: { top: Top }) {
       const target = event.target as Element;
       const [row, column] = (target.getAttribute("data-at") ?? "").split(",").map(Number);
       if (row !== undefined && column !== undefined && !Number.isNaN(row)) take({ row, column });
-    } else if ((event.key === "t" || event.key === "T") && placed !== null) turnTo((placed.turn + (event.shiftKey ? 270 : 90)) % 360);
+    } else if ((event.key === "t" || event.key === "T") && placed !== null)
+      turnTo((placed.turn + (event.shiftKey ? 270 : 90)) % 360);
     else if (event.key === "x" || event.key === "X") {
       state.swapping.value = true;
       state.said.value = words.swapTo;
@@ -80,7 +101,9 @@ function QuiltPaper({ top }: { top: Top }) {
     event.stopPropagation();
   };
   const focusOn = ({ row, column }: Place) =>
-    requestAnimationFrame(() => (svg.current?.querySelector(`[data-at="${row},${column}"]`) as SVGElement | null)?.focus());
+    requestAnimationFrame(() =>
+      (svg.current?.querySelector(`[data-at="${row},${column}"]`) as SVGElement | null)?.focus(),
+    );
   return (
     <svg
       ref={svg}
@@ -98,8 +121,18 @@ function QuiltPaper({ top }: { top: Top }) {
       <g aria-hidden="true">
         {marks(top).map(({ at, text, down }) => (
           <g key={`${down}${at}`}>
-            <path class="rul" stroke-width={per} d={down ? `M${-per * 3} ${at}H${-per * 9}` : `M${at} ${-per * 3}V${-per * 9}`} />
-            <text class="ru" font-size={per * 9} x={down ? -per * 10 : at} y={down ? at + per * 3 : -per * 11} text-anchor={down ? "end" : "middle"}>
+            <path
+              class="rul"
+              stroke-width={per}
+              d={down ? `M${-per * 3} ${at}H${-per * 9}` : `M${at} ${-per * 3}V${-per * 9}`}
+            />
+            <text
+              class="ru"
+              font-size={per * 9}
+              x={down ? -per * 10 : at}
+              y={down ? at + per * 3 : -per * 11}
+              text-anchor={down ? "end" : "middle"}
+            >
               {text}
             </text>
           </g>
@@ -113,8 +146,6 @@ function QuiltPaper({ top }: { top: Top }) {
         </g>
       )}
       {rows.map((row) => (
-        // biome-ignore lint/a11y/useSemanticElements: a row of a drawing is no table row
-        // biome-ignore lint/a11y/useFocusableInteractive: its cells take the focus
         <g role="row" key={row}>
           {blocks
             .filter((block) => block.row === row)
@@ -128,11 +159,15 @@ function QuiltPaper({ top }: { top: Top }) {
                   class="cell"
                   d={pathOf(outline(block.outline))}
                   data-at={`${at.row},${at.column}`}
-                  // biome-ignore lint/a11y/useSemanticElements: a cell of a drawing is no table cell
                   role="gridcell"
                   tabIndex={own ? 0 : -1}
                   aria-selected={state.placed.value !== null && own}
-                  aria-label={words.placedCell(nameOf(placed?.block ?? ""), at.row + 1, at.column + 1, placed?.turn ?? 0)}
+                  aria-label={words.placedCell(
+                    nameOf(placed?.block ?? ""),
+                    at.row + 1,
+                    at.column + 1,
+                    placed?.turn ?? 0,
+                  )}
                   onPointerDown={(event) => {
                     if (event.pointerType === "mouse") drag.current = at;
                   }}
@@ -156,7 +191,12 @@ function QuiltPaper({ top }: { top: Top }) {
 /** Stitches down the middle of a ring. */
 function RingLine({ ring, per }: { ring: Top["borders"][number]; per: number }) {
   const [side, end] = [mm(ring.side) / 2, mm(ring.end) / 2];
-  const box = { x: mm(ring.x) + side, y: mm(ring.y) + end, width: mm(ring.across) - 2 * side, height: mm(ring.down) - 2 * end };
+  const box = {
+    x: mm(ring.x) + side,
+    y: mm(ring.y) + end,
+    width: mm(ring.across) - 2 * side,
+    height: mm(ring.down) - 2 * end,
+  };
   return (
     <g aria-hidden="true">
       <rect class="heldhalo" stroke-width={per * 5} {...box} />
@@ -171,7 +211,8 @@ function marks(top: Top): { at: number; text: string; down: boolean }[] {
   const step = inches ? 304.8 : 200;
   const along = (end: number, down: boolean) => {
     const all = [];
-    for (let at = 0; at < end - step / 2; at += step) all.push({ at, text: String(Math.round(inches ? at / 25.4 : at / 10)), down });
+    for (let at = 0; at < end - step / 2; at += step)
+      all.push({ at, text: String(Math.round(inches ? at / 25.4 : at / 10)), down });
     all.push({ at: end, text: lengthSaid(end * UNIT).replace(/ .*$/, ""), down });
     return all;
   };
@@ -237,21 +278,37 @@ let chance = 0;
 
 function fill(block: string, rule: FillRule, first: number): void {
   if (rule === "chance") chance += 1;
-  edit((text) => fillTurns(text, block, rule, first, chance), `${words.fillAll(nameOf(block))}: ${words.rules[rule]}`);
+  edit(
+    (text) => fillTurns(text, block, rule, first, chance),
+    `${words.fillAll(nameOf(block))}: ${words.rules[rule]}`,
+  );
 }
 
 function Size() {
   const { top } = state.laid.value;
   const { across, down } = counts();
   const resize = (wide: number, high: number) =>
-    edit((text) => sizeQuilt(text, wide, high), () => `${wide} ${words.across}, ${high} ${words.down}.`);
+    edit(
+      (text) => sizeQuilt(text, wide, high),
+      () => `${wide} ${words.across}, ${high} ${words.down}.`,
+    );
   return (
     <section class="leaf size" aria-labelledby="size-title">
       <h3 id="size-title">{words.size}</h3>
       {top === null ? null : <Beds top={top} />}
       <div class="row">
-        <Stepper what={words.across} value={`${across} ${words.across}`} less={() => resize(across - 1, down)} more={() => resize(across + 1, down)} />
-        <Stepper what={words.down} value={`${down} ${words.down}`} less={() => resize(across, down - 1)} more={() => resize(across, down + 1)} />
+        <Stepper
+          what={words.across}
+          value={`${across} ${words.across}`}
+          less={() => resize(across - 1, down)}
+          more={() => resize(across + 1, down)}
+        />
+        <Stepper
+          what={words.down}
+          value={`${down} ${words.down}`}
+          less={() => resize(across, down - 1)}
+          more={() => resize(across, down + 1)}
+        />
       </div>
     </section>
   );
@@ -281,8 +338,16 @@ export function QuiltSheet() {
             ))}
           </span>
           {model.blocks.map((block) => (
-            <button key={block.key} type="button" class="act" onClick={() => (state.sheet.value = { block: block.key })}>
-              {words.blockIn(block.name, model.setting.rows.flat().filter((one) => one.block === block.key).length)}
+            <button
+              key={block.key}
+              type="button"
+              class="act"
+              onClick={() => (state.sheet.value = { block: block.key })}
+            >
+              {words.blockIn(
+                block.name,
+                model.setting.rows.flat().filter((one) => one.block === block.key).length,
+              )}
             </button>
           ))}
         </div>

@@ -1,14 +1,13 @@
 import { useRef } from "preact/hooks";
+import { setName } from "../document/fabric-edits.ts";
 import { saveFile } from "../files.ts";
 import { words } from "../words/en.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
-import { setName } from "../document/fabric-edits.ts";
-import { Textures, textureOf } from "./cloth.tsx";
+import { Textures, textureOf, UNIT } from "./cloth.tsx";
 import { openFromDisk } from "./opening.ts";
 import { mm } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
 import { lengthSaid } from "./steps.tsx";
-import { UNIT } from "./cloth.tsx";
 
 /** Takes a fabric in hand: the first becomes the second, as when a third is picked up. */
 export function takeFabric(index: number): void {
@@ -18,7 +17,10 @@ export function takeFabric(index: number): void {
     state.secondFabric.value = state.firstFabric.value;
     state.firstFabric.value = index;
   }
-  state.said.value = words.fabricsInHand(fabrics[state.firstFabric.value]?.name ?? "", fabrics[state.secondFabric.value]?.name ?? "");
+  state.said.value = words.fabricsInHand(
+    fabrics[state.firstFabric.value]?.name ?? "",
+    fabrics[state.secondFabric.value]?.name ?? "",
+  );
 }
 
 function Dots() {
@@ -29,10 +31,11 @@ function Dots() {
     if (step === undefined) return;
     event.preventDefault();
     takeFabric((state.firstFabric.value + step + fabrics.length) % fabrics.length);
-    requestAnimationFrame(() => (list.current?.querySelector('[aria-pressed="true"]') as HTMLElement | null)?.focus());
+    requestAnimationFrame(() =>
+      (list.current?.querySelector('[aria-pressed="true"]') as HTMLElement | null)?.focus(),
+    );
   };
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a row of things to take, no form
     <div ref={list} class="dots" role="group" aria-label={words.fabricsLabel} onKeyDown={move}>
       {fabrics.map((fabric, i) => {
         const first = i === state.firstFabric.value;
@@ -75,7 +78,13 @@ export async function save(asNew: boolean): Promise<void> {
 }
 
 export const fileNameOf = (name: string): string =>
-  `${name.normalize("NFC").toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "") || "quilt"}.yaml`;
+  `${
+    name
+      .normalize("NFC")
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, "-")
+      .replace(/^-|-$/g, "") || "quilt"
+  }.yaml`;
 
 /** The upper selvage: name, the words of work, a dot for each fabric, what is kept. */
 export function Selvage() {
@@ -90,7 +99,9 @@ export function Selvage() {
           aria-label={words.fabricName}
           value={name}
           size={Math.max(8, name.length)}
-          onChange={({ currentTarget }) => edit((text) => setName(text, currentTarget.value.trim() || name), currentTarget.value)}
+          onChange={({ currentTarget }) =>
+            edit((text) => setName(text, currentTarget.value.trim() || name), currentTarget.value)
+          }
         />
         {top === null ? null : (
           <span class="qsize">
@@ -102,7 +113,11 @@ export function Selvage() {
         <ol>
           {state.REGIONS.map((one) => (
             <li key={one}>
-              <button type="button" aria-current={one === region ? "page" : undefined} onClick={() => (state.region.value = one)}>
+              <button
+                type="button"
+                aria-current={one === region ? "page" : undefined}
+                onClick={() => (state.region.value = one)}
+              >
                 {words.regions[one]}
               </button>
             </li>
@@ -142,7 +157,12 @@ export function LowerSelvage() {
           <button type="button" class="act" onClick={() => void save(true)}>
             {words.saveAs}
           </button>
-          <button type="button" class="act" aria-pressed={state.textOpen.value} onClick={() => (state.textOpen.value = !state.textOpen.value)}>
+          <button
+            type="button"
+            class="act"
+            aria-pressed={state.textOpen.value}
+            onClick={() => (state.textOpen.value = !state.textOpen.value)}
+          >
             {state.textOpen.value ? words.putTextAway : words.showText}
           </button>
         </>

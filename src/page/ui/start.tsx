@@ -161,20 +161,32 @@ function Page() {
 
 /** Regions one after another by F6; the words of work by alt and a figure; undo and redo; a fabric by its number. */
 function keys(event: KeyboardEvent): void {
-  const typing = event.target instanceof HTMLElement && (event.target.isContentEditable || /^(INPUT|TEXTAREA)$/.test(event.target.tagName));
+  const typing =
+    event.target instanceof HTMLElement &&
+    (event.target.isContentEditable || /^(INPUT|TEXTAREA)$/.test(event.target.tagName));
   const command = event.ctrlKey || event.metaKey;
   if (command && !typing && event.key.toLowerCase() === "z") {
     if (event.shiftKey) redo();
     else undo();
   } else if (command && !typing && event.key.toLowerCase() === "y") redo();
   else if (command && event.key.toLowerCase() === "s") void save(event.shiftKey);
-  else if (event.altKey && /^[1-5]$/.test(event.key) && state.text.value !== "") state.region.value = state.REGIONS[Number(event.key) - 1]!;
+  else if (event.altKey && /^[1-5]$/.test(event.key) && state.text.value !== "")
+    state.region.value = state.REGIONS[Number(event.key) - 1]!;
   else if (event.key === "F6") {
     const leaves = [...document.querySelectorAll<HTMLElement>("header, .leaf, .lower")];
     const now = leaves.findIndex((leaf) => leaf.contains(document.activeElement));
     const next = leaves[(now + (event.shiftKey ? -1 : 1) + leaves.length) % leaves.length];
-    (next?.querySelector<HTMLElement>('[tabindex="0"], button:not([tabindex="-1"]), input, a') ?? next)?.focus();
-  } else if (!typing && !command && !event.altKey && /^[1-9]$/.test(event.key) && event.target instanceof SVGElement) takeFabric(Number(event.key) - 1);
+    (
+      next?.querySelector<HTMLElement>('[tabindex="0"], button:not([tabindex="-1"]), input, a') ?? next
+    )?.focus();
+  } else if (
+    !typing &&
+    !command &&
+    !event.altKey &&
+    /^[1-9]$/.test(event.key) &&
+    event.target instanceof SVGElement
+  )
+    takeFabric(Number(event.key) - 1);
   else return;
   event.preventDefault();
 }
@@ -198,7 +210,9 @@ export function startPage(): void {
   state.said.subscribe((sentence) => {
     spokenPlace.textContent = sentence;
   });
-  const given = JSON.parse(document.getElementById("quilt")?.textContent ?? "null") as { text: string } | null;
+  const given = JSON.parse(document.getElementById("quilt")?.textContent ?? "null") as {
+    text: string;
+  } | null;
   if (given !== null) takeText(given.text, null);
   render(<Page />, document.getElementById("page")!);
 }

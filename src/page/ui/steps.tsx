@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { formatLength, EIGHTH_INCH_RULER, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import { EIGHTH_INCH_RULER, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
 import { words } from "../words/en.ts";
 import * as state from "./state.ts";
 
@@ -10,11 +10,23 @@ export const rulerMark = (): number => (inches() ? EIGHTH_INCH_RULER : QUARTER_C
 
 /** A length to read on the page. */
 export function lengthSaid(ticks: number): string {
-  return formatLength(Math.round(ticks), inches() ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER, { typeset: true });
+  return formatLength(Math.round(ticks), inches() ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER, {
+    typeset: true,
+  });
 }
 
 /** A figure with less and more beside it: by tap or key, nothing by dragging alone. */
-export function Stepper({ what, value, less, more }: { what: string; value: ComponentChildren; less: () => void; more: () => void }) {
+export function Stepper({
+  what,
+  value,
+  less,
+  more,
+}: {
+  what: string;
+  value: ComponentChildren;
+  less: () => void;
+  more: () => void;
+}) {
   return (
     <span class="stepper" role="group" aria-label={what}>
       <button type="button" class="act" aria-label={words.less(what)} onClick={less}>
@@ -29,9 +41,24 @@ export function Stepper({ what, value, less, more }: { what: string; value: Comp
 }
 
 /** Fabrics to choose one from, as small swatches with their names. */
-export function Label({ children, onClick, strong = false, pressed }: { children: ComponentChildren; onClick: () => void; strong?: boolean; pressed?: boolean }) {
+export function Label({
+  children,
+  onClick,
+  strong = false,
+  pressed,
+}: {
+  children: ComponentChildren;
+  onClick: () => void;
+  strong?: boolean;
+  pressed?: boolean;
+}) {
   return (
-    <button type="button" class={strong ? "label strong" : "label"} onClick={onClick} {...(pressed === undefined ? {} : { "aria-pressed": pressed })}>
+    <button
+      type="button"
+      class={strong ? "label strong" : "label"}
+      onClick={onClick}
+      {...(pressed === undefined ? {} : { "aria-pressed": pressed })}
+    >
       {children}
     </button>
   );

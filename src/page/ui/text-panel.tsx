@@ -2,7 +2,7 @@ import { autocompletion, type CompletionContext, type CompletionResult } from "@
 import { defaultKeymap, indentWithTab } from "@codemirror/commands";
 import { yaml } from "@codemirror/lang-yaml";
 import { defaultHighlightStyle, syntaxHighlighting } from "@codemirror/language";
-import { type Diagnostic as Mark, lintGutter, setDiagnostics } from "@codemirror/lint";
+import { lintGutter, type Diagnostic as Mark, setDiagnostics } from "@codemirror/lint";
 import { Annotation, EditorState } from "@codemirror/state";
 import { EditorView, hoverTooltip, keymap, lineNumbers } from "@codemirror/view";
 import { useEffect, useRef } from "preact/hooks";
@@ -62,9 +62,22 @@ function marksOf(all: readonly Diagnostic[], view: EditorView): Mark[] {
     const line = doc.line(at.line);
     const from = Math.min(line.to, line.from + Math.max(0, at.column - 1));
     const word = /^[^\s,:{}[\]]+/.exec(line.text.slice(from - line.from))?.[0].length ?? 0;
-    return [{ from, to: Math.min(line.to, from + Math.max(1, word)), severity, message: `${message} ${hint}`.trim() }];
+    return [
+      {
+        from,
+        to: Math.min(line.to, from + Math.max(1, word)),
+        severity,
+        message: `${message} ${hint}`.trim(),
+      },
+    ];
   });
 }
+
+/** An act as a key of the editor takes it: it always answers that it was done. */
+const does = (act: () => void) => (): boolean => {
+  act();
+  return true;
+};
 
 /** Only what differs is replaced, so that the cursor stays where it is. */
 function bring(view: EditorView, text: string): void {
@@ -102,10 +115,10 @@ export function TextPanel() {
           autocompletion({ override: [complete], icons: false }),
           hover,
           keymap.of([
-            { key: "Mod-z", run: () => (undo(), true) },
-            { key: "Mod-y", run: () => (redo(), true) },
-            { key: "Shift-Mod-z", run: () => (redo(), true) },
-            { key: "Escape", run: (at) => (at.contentDOM.blur(), true) },
+            { key: "Mod-z", run: does(undo) },
+            { key: "Mod-y", run: does(redo) },
+            { key: "Shift-Mod-z", run: does(redo) },
+            { key: "Escape", run: (at) => does(() => at.contentDOM.blur())() },
             ...defaultKeymap.filter(({ key }) => key !== indentWithTab.key),
           ]),
           EditorView.contentAttributes.of({ "aria-label": words.textTitle }),
@@ -130,7 +143,10 @@ export function TextPanel() {
     const editor = view.current;
     if (editor === null || wanted === null || wanted.line > editor.state.doc.lines) return;
     const line = editor.state.doc.line(wanted.line);
-    editor.dispatch({ selection: { anchor: line.from }, effects: EditorView.scrollIntoView(line.from, { y: "center" }) });
+    editor.dispatch({
+      selection: { anchor: line.from },
+      effects: EditorView.scrollIntoView(line.from, { y: "center" }),
+    });
     editor.focus();
   }, [wanted]);
   return (

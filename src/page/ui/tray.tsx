@@ -12,7 +12,10 @@ export const UNITS = unitList()
   .filter((name) => name !== "drawn patches" && name !== "rectangle");
 
 /** Squares a unit takes where one tap lays it, before it is turned. */
-export const usualSpan = (kind: string): { columns: number; rows: number } => ({ columns: LONG.has(kind) ? 2 : 1, rows: 1 });
+export const usualSpan = (kind: string): { columns: number; rows: number } => ({
+  columns: LONG.has(kind) ? 2 : 1,
+  rows: 1,
+});
 
 /** Fabrics of a unit from the two in hand, in the order of its parts: first, second, first ... */
 export function wordsInHand(kind: string): string[] {
@@ -40,7 +43,11 @@ function turnsOf(kind: string): number[] {
 }
 
 function shapes(kind: string, turn: number, cloths: readonly string[]): string[] {
-  return specimen(kind, turn).map(({ part, d }) => `${cloths[partsOf(kind).indexOf(part) % 2]} ${d}`);
+  // The corners of a patch in any order: it is where they lie that is seen.
+  const corners = (d: string): string => d.replace(/[MZ]/g, "").split("L").sort().join(" ");
+  return specimen(kind, turn).map(
+    ({ part, d }) => `${cloths[partsOf(kind).indexOf(part) % 2]} ${corners(d)}`,
+  );
 }
 
 const SIDE = 32 * UNIT;
@@ -53,13 +60,20 @@ function specimen(kind: string, turn: number): { part: string; d: string }[] {
   const [w, h] = lies ? [wide, high] : [high, wide];
   return (made?.patches ?? []).map(({ part, corners }) => ({
     part,
-    d: [...pathOf(
+    d: pathOf(
       corners.map(([x, y]) => {
-        const [px, py] = turn === 90 ? [high - y, x] : turn === 180 ? [wide - x, high - y] : turn === 270 ? [y, wide - x] : [x, y];
+        const [px, py] =
+          turn === 90
+            ? [high - y, x]
+            : turn === 180
+              ? [wide - x, high - y]
+              : turn === 270
+                ? [y, wide - x]
+                : [x, y];
         return [(px + (SIDE - w) / 2) / UNIT, (py + (SIDE - h) / 2) / UNIT];
       }),
-      0,
-    )].join(""),
+      1,
+    ),
   }));
 }
 
@@ -72,7 +86,13 @@ export function UnitPicture({ kind, turn }: { kind: string; turn: number }) {
   return (
     <svg viewBox="-1 -1 34 34" aria-hidden="true">
       {specimen(kind, turn).map(({ part, d }, i) => (
-        <Cloth key={i} d={d} fabric={(parts.indexOf(part) % 2 === 0 ? first : second) ?? null} prefix={null} seam={0.6} />
+        <Cloth
+          key={i}
+          d={d}
+          fabric={(parts.indexOf(part) % 2 === 0 ? first : second) ?? null}
+          prefix={null}
+          seam={0.6}
+        />
       ))}
     </svg>
   );
@@ -91,7 +111,13 @@ export function Tools() {
     <div class="tools">
       <div class="choice" role="group" aria-label={words.toolsLabel}>
         {tools.map((tool) => (
-          <button key={tool} type="button" class="pickword" aria-pressed={state.tool.value === tool} onClick={() => (state.tool.value = tool)}>
+          <button
+            key={tool}
+            type="button"
+            class="pickword"
+            aria-pressed={state.tool.value === tool}
+            onClick={() => (state.tool.value = tool)}
+          >
             {words.tools[tool]}
           </button>
         ))}
@@ -99,7 +125,13 @@ export function Tools() {
       {state.tool.value === "colour" ? (
         <div class="choice" role="group" aria-label={words.reachLabel}>
           {(["patch", "alike"] as const).map((reach) => (
-            <button key={reach} type="button" class="pickword" aria-pressed={state.reach.value === reach} onClick={() => (state.reach.value = reach)}>
+            <button
+              key={reach}
+              type="button"
+              class="pickword"
+              aria-pressed={state.reach.value === reach}
+              onClick={() => (state.reach.value = reach)}
+            >
               {words.reach[reach]}
             </button>
           ))}
@@ -120,23 +152,33 @@ export function Tray() {
     else {
       const turns = TURNS.get(state.unitInHand.value) ?? [0];
       const now = turns.indexOf(state.turnInHand.value);
-      takeUnit(state.unitInHand.value, turns[(now + (event.key === "ArrowRight" ? 1 : -1) + turns.length) % turns.length]!);
+      takeUnit(
+        state.unitInHand.value,
+        turns[(now + (event.key === "ArrowRight" ? 1 : -1) + turns.length) % turns.length]!,
+      );
     }
-    requestAnimationFrame(() => (document.querySelector(".tray [aria-pressed=true]") as HTMLElement | null)?.focus());
+    requestAnimationFrame(() =>
+      (document.querySelector(".tray [aria-pressed=true]") as HTMLElement | null)?.focus(),
+    );
   };
   const kind = state.unitInHand.value;
   return (
     <section class="leaf tray" aria-labelledby="units-title">
       <h3 id="units-title">{words.units}</h3>
       <Tools />
-      {/* biome-ignore lint/a11y/noStaticElementInteractions: arrows move between the buttons inside */}
       <ul onKeyDown={move}>
         {UNITS.map((unit) => {
           const held = unit === kind && state.tool.value === "lay";
           const turns = TURNS.get(unit) ?? [0];
           return (
             <li key={unit} class={held ? "unit held" : "unit"}>
-              <button type="button" class="rest" aria-pressed={held} tabIndex={unit === kind ? 0 : -1} onClick={() => takeUnit(unit, 0)}>
+              <button
+                type="button"
+                class="rest"
+                aria-pressed={held}
+                tabIndex={unit === kind ? 0 : -1}
+                onClick={() => takeUnit(unit, 0)}
+              >
                 <UnitPicture kind={unit} turn={0} />
                 <span>{words.unitNamed(unit)}</span>
               </button>
@@ -165,8 +207,17 @@ export function Tray() {
 }
 
 /** Whether a unit comes in a shape of so many squares of a block. */
-export function comesIn(kind: string, unit: Pick<UnitModel, "columns" | "rows">, size: { across: number; down: number }, turn: number): boolean {
+export function comesIn(
+  kind: string,
+  unit: Pick<UnitModel, "columns" | "rows">,
+  size: { across: number; down: number },
+  turn: number,
+): boolean {
   if (findUnitKind(kind) === null) return false;
   const [w, h] = turn % 180 === 0 ? [size.across, size.down] : [size.down, size.across];
-  return unit.columns > 0 && unit.rows > 0 && outlinesOf(readCellModel("", { [kind]: "x" }), w, h, state.model.value.unit) !== null;
+  return (
+    unit.columns > 0 &&
+    unit.rows > 0 &&
+    outlinesOf(readCellModel("", { [kind]: "x" }), w, h, state.model.value.unit) !== null
+  );
 }

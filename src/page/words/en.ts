@@ -24,14 +24,17 @@ export const words = {
   sizeFacts: (across: string, down: string) => `${across} × ${down} in`,
   fabricCount: (count: number) => counted(count, "fabric", "fabrics"),
   scale: "36 in on all four",
-  notQuilt: "This file holds a cut list, not a drawing. Its amounts and its text are here; there is nothing to draw.",
-  unreadable: (name: string) => `${name} cannot be read as a quilt. It stays as it is; what is wrong is told beside the text.`,
+  notQuilt:
+    "This file holds a cut list, not a drawing. Its amounts and its text are here; there is nothing to draw.",
+  unreadable: (name: string) =>
+    `${name} cannot be read as a quilt. It stays as it is; what is wrong is told beside the text.`,
   tooLarge: (name: string) => `${name} is too large for a quilt file: more than 1 MB. Is it the right file?`,
   notText: (name: string) => `${name} is no text. A quilt file ends in .yaml, .yml or .json.`,
   opened: (name: string) => `${name} is open.`,
   saved: (name: string) => `Saved as ${name}.`,
   notSaved: "It could not be saved there. It is kept in this browser all the same.",
-  elsewhere: "This quilt is open in another window too. What is kept last is what stays: save one of them under another name.",
+  elsewhere:
+    "This quilt is open in another window too. What is kept last is what stays: save one of them under another name.",
 
   fabricsLabel: "Fabrics to take in hand",
   dot: (name: string, number: number) => `${name}, fabric ${number}`,
@@ -46,7 +49,8 @@ export const words = {
   seeQuilt: "In the quilt",
   anotherBlock: "Another block",
   blocksLabel: "Blocks",
-  paper: (name: string, columns: number, rows: number) => `Squared paper, block ${name}, ${columns} across, ${rows} down`,
+  paper: (name: string, columns: number, rows: number) =>
+    `Squared paper, block ${name}, ${columns} across, ${rows} down`,
   square: (name: string) => `square ${name}`,
   emptySquare: (name: string) => `${name}, empty`,
   unitOn: (name: string, kind: string, turn: number) => `${name}, ${kind}, ${TURNS[turn] ?? "up"}`,
@@ -81,10 +85,12 @@ export const words = {
   leftEmpty: (count: number) => `${counted(count, "square is", "squares are")} empty: not counted.`,
   drawCorners: "Draw a patch by its corners",
   cornersHelp: "Tap corners in turn; tap the first again to close the patch.",
-  corner: (number: number, across: string, down: string) => `Corner ${number} at ${across} across, ${down} down.`,
+  corner: (number: number, across: string, down: string) =>
+    `Corner ${number} at ${across} across, ${down} down.`,
   closeCorners: "Close the patch",
   stopCorners: "Stop",
-  cornersDone: (count: number) => `${counted(count, "patch", "patches")} drawn; the rest of the block is the second fabric.`,
+  cornersDone: (count: number) =>
+    `${counted(count, "patch", "patches")} drawn; the rest of the block is the second fabric.`,
   cornersBad: "These corners make no patch: they need room between them, and edges that do not cross.",
   pointLabel: (across: string, down: string) => `corner at ${across} across, ${down} down`,
 
@@ -97,7 +103,9 @@ export const words = {
   placedAt: (name: string, row: number, column: number) => `${name}, row ${row}, block ${column}`,
   placedCell: (name: string, row: number, column: number, turn: number) =>
     `${name}, row ${row}, block ${column}${turn === 0 ? "" : `, turned ${TURNS[turn]}`}`,
-  placedTurns: { 0: "as drawn", 90: "turned right", 180: "upside down", 270: "turned left" } as Readonly<Record<number, string>>,
+  placedTurns: { 0: "as drawn", 90: "turned right", 180: "upside down", 270: "turned left" } as Readonly<
+    Record<number, string>
+  >,
   sameFabric: "the same",
   turnHelp: "Tap a block of the quilt to turn it, swap it or put another there.",
   drawIt: "Draw this block",
@@ -125,16 +133,32 @@ export const words = {
   wadding: "wadding",
   none: "none",
   size: "Size",
-  sizeNow: (across: string, down: string, wide: number, high: number) => `${wide} across, ${high} down, ${across} × ${down}.`,
+  sizeNow: (across: string, down: string, wide: number, high: number) =>
+    `${wide} across, ${high} down, ${across} × ${down}.`,
   thisQuilt: "this quilt",
-  beds: { crib: "cradle", twin: "single bed", full: "double bed", queen: "queen bed" } as Readonly<Record<string, string>>,
+  beds: { crib: "cradle", twin: "single bed", full: "double bed", queen: "queen bed" } as Readonly<
+    Record<string, string>
+  >,
   forBed: (bed: string) => `To cover a ${bed}`,
   corner4: "mitred corners",
 
   // Amounts
   toBuy: "To buy",
-  columns: { fabric: "Fabric", buy: "Buy", least: "Least?", change: "Change", price: "Price", uncut: "Uncut" },
-  states: { before: "as before", "so-far": "so far", proven: "proven", found: "best found", none: "not counted" },
+  columns: {
+    fabric: "Fabric",
+    buy: "Buy",
+    least: "Least?",
+    change: "Change",
+    price: "Price",
+    uncut: "Uncut",
+  },
+  states: {
+    before: "as before",
+    "so-far": "so far",
+    proven: "proven",
+    found: "best found",
+    none: "not counted",
+  },
   changeMore: (amount: string) => `${amount} more`,
   changeLess: (amount: string) => `${amount} less`,
   nothingToBuy: "none",
@@ -175,7 +199,9 @@ export const words = {
   fabricName: "Name",
   colour: "Colour",
   print: "Print",
-  prints: { none: "no way up", "two-way": "both ways", "one-way": "one way up" } as Readonly<Record<string, string>>,
+  prints: { none: "no way up", "two-way": "both ways", "one-way": "one way up" } as Readonly<
+    Record<string, string>
+  >,
   takeFabricAway: "Take this fabric away",
   inUse: "It is in the quilt, so it stays.",
   newFabric: (number: number) => `fabric ${number}`,
@@ -187,7 +213,8 @@ export const words = {
   notesTitle: "Good to know",
   showInText: "Show in the text",
   mend: "Put it right",
-  broken: "The planner has stopped three times on this quilt. Undo the last change, or save the file and open the page again.",
+  broken:
+    "The planner has stopped three times on this quilt. Undo the last change, or save the file and open the page again.",
   textTitle: "The text",
   showText: "The text",
   putTextAway: "Put the text away",
