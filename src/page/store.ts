@@ -1,4 +1,4 @@
-import { del, get, set } from "idb-keyval";
+import { get, set } from "idb-keyval";
 import { keptAt } from "./ui/state.ts";
 import { words } from "./words/en.ts";
 
@@ -73,12 +73,4 @@ export function hearOthers(isOurs: (key: string) => boolean, warn: () => void): 
   channel.onmessage = ({ data }: MessageEvent<{ key: string; mine: string }>) => {
     if (data.mine !== mine && isOurs(data.key)) warn();
   };
-}
-
-export async function forget(key: string): Promise<void> {
-  await del(`quilt ${key}`);
-  await set(
-    LIST,
-    ((await get<string[]>(LIST)) ?? []).filter((one) => one !== key),
-  );
 }

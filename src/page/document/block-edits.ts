@@ -82,24 +82,31 @@ function withWords(text: string, block: BlockModel, words: readonly (readonly st
   const known = new Set([...Object.keys(block.cells), "-", "|", "."]);
   const same =
     old.length === words.length && old.every((line, r) => cellsOf(line).length === words[r]!.length);
-  const lines = same
-    ? old.map((line, r) =>
-        words[r]!.reduce((made, word, c) => {
-          const was = cellsOf(made)[c] ?? "";
-          // `g:90` and `g>` say the same: what says the same is left as she wrote it.
-          const before = readCode(was, known);
-          const now = readCode(word, known);
-          const covered = /^[-|.]$/;
-          const alike =
-            covered.test(was) && covered.test(word) ? was === word || (word !== "." && was !== ".") : false;
-          return alike || (before.code === now.code && before.turn === now.turn)
-            ? made
-            : withWord(made, c, word);
-        }, line),
-      )
-    : asLines(words).split("\n");
+  // A drawing whose columns stand under one another is kept so; any other spacing is the maker's own.
+  const trim = asLines(old.map(cellsOf)) === old.map((line) => line.trim()).join("\n");
+  const lines =
+    same && !trim
+      ? old.map((line, r) =>
+          words[r]!.reduce((made, word, c) => {
+            const kept = keptWord(cellsOf(made)[c] ?? "", word, known);
+            return withWord(made, c, kept);
+          }, line),
+        )
+      : asLines(
+          same
+            ? words.map((line, r) => line.map((word, c) => keptWord(cellsOf(old[r]!)[c] ?? "", word, known)))
+            : words,
+        ).split("\n");
   const value = inTheForm(written, lines);
   return withValue(text, [...blockPath(block.key), "grid"], value as Value, "size");
+}
+
+/** The new word of a square, or the old one where that says the same: `g:90` and `g>` do, and any two marks of cover. */
+function keptWord(was: string, word: string, known: ReadonlySet<string>): string {
+  const covered = /^[-|.]$/;
+  if (covered.test(was) && covered.test(word)) return word !== "." && was !== "." ? was : word;
+  const [before, now] = [readCode(was, known), readCode(word, known)];
+  return before.code === now.code && before.turn === now.turn ? was : word;
 }
 
 function readCode(word: string, known: ReadonlySet<string>): { code: string; turn: number } {

@@ -125,8 +125,15 @@ function addedToMap(
   if (range === null || range === undefined) return null;
   const pairs = map.items as Pair[];
   if (map.flow === true || pairs.length === 0) {
-    if (pairs.length === 0)
-      return splice(text, range[0], range[1], `{ ${name}: ${writtenValue(value, json)} }`);
+    if (pairs.length === 0) {
+      // An empty map on a line of its own key grows downwards, a line for each pair.
+      const head = text.slice(lineStart(text, range[0]), range[0]);
+      const alone = /^( *)[^\s{[#-][^{[#]*: *$/.exec(head);
+      if (alone === null || json)
+        return splice(text, range[0], range[1], `{ ${name}: ${writtenValue(value, json)} }`);
+      const line = `\n${" ".repeat(alone[1]!.length + 2)}${name}: ${writtenValue(value, json)}`;
+      return splice(text, lineStart(text, range[0]) + head.trimEnd().length, range[1], line);
+    }
     const last = (after === null ? undefined : pairs.find((pair) => keyOf(pair) === after)) ?? pairs.at(-1)!;
     return splice(text, endOfPair(last), endOfPair(last), `, ${name}: ${writtenValue(value, json)}`);
   }

@@ -44,17 +44,20 @@ export function Beds({ top }: { top: Top }) {
         {beds.map(({ name, across, along }) => (
           <g key={name}>
             <rect class="bed" x="0" y="0" width={across / UNIT} height={along / UNIT} stroke-width={per} />
-            <text
-              x={across / UNIT - per * 2}
-              y={along / UNIT - per * 3}
-              style={{ fontSize: `${per * 9}px` }}
-              text-anchor="end"
-            >
-              {words.beds[name] ?? name}
-            </text>
           </g>
         ))}
         <rect class="thisquilt" x="0" y="0" width={w} height={h} stroke-width={per * 2} />
+        {beds.map(({ name, across, along }) => (
+          <text
+            key={name}
+            x={across / UNIT - per * 3}
+            y={along / UNIT - per * 4}
+            style={{ fontSize: `${per * 9}px` }}
+            text-anchor="end"
+          >
+            {words.beds[name] ?? name}
+          </text>
+        ))}
       </svg>
       <p class="figure">
         {lengthSaid(w * UNIT).replace(/ [a-z]+$/, "")} × {lengthSaid(h * UNIT)}

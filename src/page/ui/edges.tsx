@@ -217,12 +217,12 @@ function Finish() {
                   <button
                     type="button"
                     class="act"
-                    aria-label={`${words[what]}: ${what === "wadding" ? words.addBorder : words.useFabric(first)}`}
+                    aria-label={`${words[what]}: ${what === "wadding" ? words.addWadding : words.useFabric(first)}`}
                     onClick={() =>
                       edit((text) => setFinishing(text, what, first), `${words[what]}: ${first}`)
                     }
                   >
-                    {what === "wadding" ? words.wadding : words.useFabric(first)}
+                    {what === "wadding" ? words.addWadding : words.useFabric(first)}
                   </button>
                 )}
                 {!there ? null : (

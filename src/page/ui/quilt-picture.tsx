@@ -71,7 +71,12 @@ export function QuiltPicture({
 }) {
   const [w, h] = [mm(top.across), mm(top.down)];
   return (
-    <svg class="pic" viewBox={`0 0 ${w} ${h}`} role="img" aria-label={label}>
+    <svg
+      class="pic"
+      viewBox={`0 0 ${w} ${h}`}
+      role={label === "" ? "presentation" : "img"}
+      aria-label={label === "" ? undefined : label}
+    >
       <Patches top={top} model={model} prefix={prefix} tile={tile} />
       <rect class="hair" x="0" y="0" width={w} height={h} stroke-width={w / 200} />
     </svg>

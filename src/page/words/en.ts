@@ -131,15 +131,16 @@ export const words = {
   binding: "binding",
   backing: "backing",
   wadding: "wadding",
+  addWadding: "Add it",
   none: "none",
   size: "Size",
   sizeNow: (across: string, down: string, wide: number, high: number) =>
     `${wide} across, ${high} down, ${across} × ${down}.`,
   thisQuilt: "this quilt",
-  beds: { crib: "cradle", twin: "single bed", full: "double bed", queen: "queen bed" } as Readonly<
+  beds: { crib: "cradle", twin: "single", full: "double", queen: "queen" } as Readonly<
     Record<string, string>
   >,
-  forBed: (bed: string) => `To cover a ${bed}`,
+  forBed: (bed: string) => `To cover a ${bed === "cradle" ? bed : `${bed} bed`}`,
   corner4: "mitred corners",
 
   // Amounts
