@@ -19,10 +19,11 @@ export {
   TICKS_PER,
   toNumber,
 } from "./length/index.ts";
-export { listAll, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
+export { type Listed, listAll, type PlanOptions, planListed, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { bookPage } from "./render/book/index.ts";
+export { planJson } from "./render/json/index.ts";
 export { drawBlock, drawFabric, drawSewing, drawTop } from "./render/svg/index.ts";
 export { fabricPatterns } from "./render/svg/textures.ts";
 export {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import * as block from "../../src/page/document/block-edits.ts";
+import { colourPlaced, setColourway } from "../../src/page/document/colourway-edits.ts";
 import { withWord } from "../../src/page/document/drawing-text.ts";
 import { freePatches, type Ring, restOf } from "../../src/page/document/free-patches.ts";
 import { readModel } from "../../src/page/document/model.ts";
@@ -8,6 +9,7 @@ import { helpFor, offeredAt, placeAt } from "../../src/page/document/text-help.t
 import { patchesOf } from "../../src/page/document/unit-patches.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
+import { layOutQuilt, readSpecFile } from "../../src/planning.ts";
 import { QUILTS, quiltNamed } from "./quilts.ts";
 
 const errors = (text: string) =>
@@ -221,6 +223,30 @@ describe("the quilt", () => {
     expect(rows.map((row) => row.length)).toEqual(size);
     expect(rows.flat().filter(({ turn }) => turn === 90)).toHaveLength(1);
     expect(rows[1]?.[1]?.turn).toBe(90);
+  });
+
+  test("one placing in other colours: a colourway of its own, which the planner lays out the same", () => {
+    const star = STARTS[0]!.text;
+    const at = { row: 1, column: 1 };
+    const once = colourPlaced(star, at, "night", "chalk");
+    const twice = colourPlaced(once, at, "chalk", "night");
+    expect(errors(twice)).toEqual([]);
+    const model = readModel(twice);
+    expect(model.setting.rows.flat().filter(({ colourway }) => colourway !== "")).toHaveLength(1);
+    expect(model.colourways).toEqual({ "way-1": { night: "chalk", chalk: "night" } });
+    const spec = readSpecFile(twice, "q").value;
+    const top = spec?.kind === "quilt" ? layOutQuilt(spec).value?.top : undefined;
+    const design = top?.designs.find(({ colourway }) => colourway === "way-1");
+    const drawn = model.blocks[0]!;
+    const onPaper = drawn.units.flatMap((unit) =>
+      (patchesOf(unit, drawn, model, "way-1") ?? []).map(({ fabric }) => fabric?.name ?? ""),
+    );
+    expect(design?.patches.map(({ fabric }) => fabric).sort()).toEqual(onPaper.sort());
+    // A second block in the first one's colours shares them until it is changed.
+    const shared = setColourway(twice, { row: 0, column: 0 }, "way-1");
+    const apart = colourPlaced(shared, { row: 0, column: 0 }, "lanterns", "night");
+    expect(readModel(apart).colourways).toMatchObject({ "way-2": { like: "way-1", lanterns: "night" } });
+    expect(errors(apart)).toEqual([]);
   });
 
   test("rules turn as they say", () => {

@@ -146,10 +146,7 @@ describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
     await page.locator(".cm-content").click();
     await page.keyboard.press("Control+End");
     await page.keyboard.type("\nbindign: x\n");
-    await page.waitForSelector(".faults li");
-    expect(await page.locator(".faults li").first().textContent()).toContain(
-      "There is no key `bindign` here.",
-    );
+    await page.locator(".faults li", { hasText: "There is no key `bindign` here." }).first().waitFor();
     expect(await page.locator(".cm-lintRange-error").count()).toBeGreaterThan(0);
     await page.getByRole("button", { name: /^Put it right/ }).click();
     await page.waitForFunction(() => !document.body.textContent?.includes("bindign"));

@@ -10,6 +10,7 @@ import { type Around, planText, tryText } from "../../src/page/planner/plan-text
 import { show } from "../../src/page/planner/show.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import { ideasFor, saving } from "../../src/page/suggest.ts";
+import type { Plan } from "../../src/plan/types.ts";
 import { bookPage } from "../../src/render/book/index.ts";
 import { planJson } from "../../src/render/json/index.ts";
 import { drawFabric } from "../../src/render/svg/index.ts";
@@ -22,9 +23,9 @@ const MOST = 1e8;
 async function told(
   text: string,
   around: Partial<Around> = {},
-): Promise<{ answers: Answer[]; solved: number }> {
+): Promise<{ answers: Answer[]; solved: number; plan: Plan | null }> {
   const answers: Answer[] = [];
-  await planText(1, text, "quilt.yaml", {
+  const plan = await planText(1, text, "quilt.yaml", {
     keeps: keepsOf(MOST),
     overtaken: () => false,
     pause: () => Promise.resolve(),
@@ -34,7 +35,7 @@ async function told(
       around.tell?.(answer);
     },
   });
-  return { answers, solved: answers.filter(({ kind }) => kind === "kept").length };
+  return { plan, answers, solved: answers.filter(({ kind }) => kind === "kept").length };
 }
 
 const only = <K extends Answer["kind"]>(
@@ -57,8 +58,9 @@ describe("the page plans as the command line does", () => {
     const text = quiltNamed(name);
     const expected = (await planQuilt(text, "quilt.yaml", USUAL_OPTIONS, solveHere)).value;
     if (expected === null) throw new Error("the fixture cannot be planned");
-    const { plan, whole } = only((await told(text)).answers, "planned");
-    expect(whole).toBe(true);
+    const { plan, answers } = await told(text);
+    expect(only(answers, "planned").whole).toBe(true);
+    if (plan === null) throw new Error("the page cannot plan it");
     expect(planJson(plan)).toBe(planJson(expected));
     const cutting = show(plan, "cutting");
     if (cutting.what !== "cutting") throw new Error("asked for the cutting");
@@ -67,14 +69,16 @@ describe("the page plans as the command line does", () => {
     expect(cutting.steps).toBe(cuttingSteps(expected));
     expect(cutting.buy).toBe(buyList(expected));
     const book = show(plan, "book");
-    expect(book.what === "book" && book.html).toBe(bookPage(expected, drawings));
+    if (book.what !== "book") throw new Error("asked for the book");
+    expect(book.html).toBe(bookPage(expected, drawings));
+    expect(book.json).toBe(planJson(expected));
   });
 
   test.each(STARTS)(
     "$name can be planned whole, of the size it says",
     async ({ text, across, down, fabrics }) => {
-      const { answers } = await told(text);
-      const { plan } = only(answers, "planned");
+      const { plan } = await told(text);
+      if (plan === null) throw new Error("it cannot be planned");
       const inches = ({ n, r, d }: { n: number; r: number; d: number }) => (n + r * Math.SQRT2) / d / 16256;
       expect([plan.top?.across, plan.top?.down].map((size) => size && inches(size))).toEqual([across, down]);
       expect(plan.fabrics.length).toBe(fabrics);
@@ -128,9 +132,9 @@ describe("a design that is not finished", () => {
     const text = layUnit(EMPTY_SHEET, "A", area, { kind: "square", words: ["lanterns"], turn: 0 });
     expect(completed(text).empty).toBe(12);
     const { answers } = await told(text);
-    const { top, empty } = only(answers, "laid");
+    const { picture, empty } = only(answers, "laid");
     expect(empty).toBe(12);
-    expect(top?.patches.filter(({ fabric }) => fabric === "lanterns")).toHaveLength(9);
+    expect(picture?.groups.find(({ fabric }) => fabric === "lanterns")?.d.match(/M/g)).toHaveLength(9);
     const { amounts, whole } = only(answers, "planned");
     expect(whole).toBe(false);
     expect(amounts.fabrics.map(({ fabric }) => fabric)).not.toContain(NOTHING_YET);

@@ -338,6 +338,9 @@ export function fabricFor(
     const fabric = model.fabrics.find(({ name }) => fabricKey(name) === fabricKey(at));
     const next = roleIn(colourway, at, model, 0) ?? block.roles[at];
     if (next === undefined || next === at) return fabric ?? null;
+    // A word that means a fabric means that fabric, whatever its name may stand for elsewhere.
+    const meant = model.fabrics.find(({ name }) => fabricKey(name) === fabricKey(next));
+    if (meant !== undefined) return meant;
     at = next;
   }
   return null;

@@ -22,7 +22,8 @@ function spelledOut(text: string): string {
   return withoutValue(written, ["setting", "fill"]);
 }
 
-function withPlaced(text: string, places: readonly { at: Place; placed: PlacedModel }[]): string {
+/** The rows with some places filled otherwise; the text as it was where a place is none. */
+export function withPlaced(text: string, places: readonly { at: Place; placed: PlacedModel }[]): string {
   const made = spelledOut(text);
   const written = valueAt(readText(made), ["setting", "rows"]);
   const lines = linesOf(written);

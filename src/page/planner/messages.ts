@@ -1,8 +1,7 @@
-import type { Diagnostic, Plan } from "../../planning.ts";
+import type { Diagnostic } from "../../planning.ts";
 import type { Amounts } from "./amounts.ts";
 import type { Kept } from "./keeps.ts";
-
-type Top = NonNullable<Plan["top"]>;
+import type { Picture } from "./picture.ts";
 
 /** What the page asks of a worker. A newer `plan` overtakes an older one. */
 export type Ask =
@@ -20,15 +19,15 @@ export type ShowWhat = "cutting" | "sewing" | "book";
 export type Shown =
   | { what: "cutting"; fabrics: { name: string; svg: string }[]; steps: string; buy: string }
   | { what: "sewing"; drawings: { name: string; svg: string }[]; steps: string }
-  | { what: "book"; html: string };
+  | { what: "book"; html: string; json: string };
 
 /** What a worker answers, in this order for one `plan`: taken, laid, amounts (perhaps), planned or failed. */
 export type Answer =
   | { kind: "ready" }
   | { kind: "taken"; id: number }
-  | { kind: "laid"; id: number; top: Top | null; diagnostics: Diagnostic[]; empty: number }
+  | { kind: "laid"; id: number; picture: Picture | null; diagnostics: Diagnostic[]; empty: number }
   | { kind: "amounts"; id: number; amounts: Amounts }
-  | { kind: "planned"; id: number; plan: Plan; amounts: Amounts; whole: boolean }
+  | { kind: "planned"; id: number; amounts: Amounts; diagnostics: Diagnostic[]; whole: boolean }
   | { kind: "failed"; id: number; diagnostics: Diagnostic[] }
   | { kind: "broken"; id: number; message: string }
   | { kind: "kept"; entries: Kept[] }

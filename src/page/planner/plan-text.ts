@@ -1,7 +1,12 @@
 import {
+  type Diagnostic,
   type EngineJob,
+  type Listed,
   layOutQuilt,
+  listAll,
+  type Plan,
   type PlanOptions,
+  planListed,
   planSpec,
   quickSolve,
   readSpecFile,
@@ -11,9 +16,10 @@ import {
   withoutEasing,
 } from "../../planning.ts";
 import { type Amounts, amountsOf } from "./amounts.ts";
-import { completed } from "./complete.ts";
+import { type Completed, completed } from "./complete.ts";
 import { jobText, type Keeps, type Kept } from "./keeps.ts";
 import type { Answer } from "./messages.ts";
+import { pictureOf } from "./picture.ts";
 
 /** Counted milliseconds of search for each fabric in the first, quick pass. */
 const QUICK = 40;
@@ -29,6 +35,7 @@ export interface Around {
 }
 
 type Solve = Parameters<typeof planSpec>[2];
+type Planned = ReturnType<typeof planSpec>;
 
 /** Thrown inside a search that nobody waits for any more. */
 class Overtaken extends Error {}
@@ -76,51 +83,71 @@ async function unless<T>(kind: new () => Error, work: () => Promise<T>): Promise
   }
 }
 
+/** A quilt read and listed: what both passes plan. */
+interface Ready {
+  spec: Spec;
+  listed: Listed;
+  diagnostics: Diagnostic[];
+}
+
 /** The quick plan: kept results, no easing, no narrower widths, little search. */
-function quickly(spec: Spec, around: Around): ReturnType<typeof planSpec> {
+function quickly({ spec, listed, diagnostics }: Ready, around: Around): Planned {
   const options: PlanOptions = { ...USUAL_OPTIONS, effort: QUICK };
-  return planSpec(spec, options, withoutEasing(quickSolve(solveKeeping(around))));
+  return planListed(spec, listed, diagnostics, options, withoutEasing(quickSolve(solveKeeping(around))));
+}
+
+/** Reads a text and lists what is cut, telling what can be drawn of it; null where it cannot be planned. */
+function readyText(
+  id: number,
+  whole: Completed,
+  name: string,
+  { tell }: Around,
+): (Ready & { read: Diagnostic[] }) | null {
+  const { empty } = whole;
+  const read = readSpecFile(whole.text, name);
+  const spec = read.value;
+  const listed = spec === null ? null : listAll(spec);
+  // Where the cutting cannot be listed the top can often be drawn all the same.
+  const laid =
+    spec?.kind === "quilt" && listed?.value == null ? layOutQuilt(spec).value?.top : listed?.value?.top;
+  const diagnostics = [...read.diagnostics, ...(listed?.diagnostics ?? [])];
+  tell({ kind: "laid", id, picture: laid == null ? null : pictureOf(laid), diagnostics, empty });
+  if (spec !== null && listed?.value != null)
+    return { spec, listed: listed.value, diagnostics: listed.diagnostics, read: read.diagnostics };
+  tell({ kind: "failed", id, diagnostics });
+  return null;
 }
 
 /**
  * From a text to what the page shows of it, told piece by piece: the top as laid out, quick amounts, then the plan
  * that the command line makes of the same text, to the byte. Squares with nothing on them are left out of the amounts.
+ * @returns the plan; null where there is none, or a newer question has come
  */
-export async function planText(id: number, text: string, name: string, around: Around): Promise<void> {
+export async function planText(id: number, text: string, name: string, around: Around): Promise<Plan | null> {
   const { tell } = around;
   const whole = completed(text);
-  const read = readSpecFile(whole.text, name);
-  if (read.value === null) {
-    tell({ kind: "laid", id, top: null, diagnostics: read.diagnostics, empty: whole.empty });
-    tell({ kind: "failed", id, diagnostics: read.diagnostics });
-    return;
-  }
-  const spec = read.value;
-  if (spec.kind === "quilt") {
-    const laid = layOutQuilt(spec);
-    const diagnostics = [...read.diagnostics, ...laid.diagnostics];
-    tell({ kind: "laid", id, top: laid.value?.top ?? null, diagnostics, empty: whole.empty });
-    if (laid.value === null) {
-      tell({ kind: "failed", id, diagnostics });
-      return;
-    }
-  }
+  const ready = readyText(id, whole, name, around);
+  if (ready === null) return null;
+  const { spec, listed } = ready;
   await around.pause();
-  if (around.overtaken()) return;
-  let planned = await unless(NotKept, () => planSpec(spec, USUAL_OPTIONS, solveFromKeeps(around)));
+  if (around.overtaken()) return null;
+  const thoroughly = (solve: Solve) => planListed(spec, listed, ready.diagnostics, USUAL_OPTIONS, solve);
+  let planned = await unless(NotKept, () => thoroughly(solveFromKeeps(around)));
   if (planned === null) {
-    const quick = await unless(Overtaken, () => quickly(spec, around));
-    if (quick === null || around.overtaken()) return;
+    const quick = await unless(Overtaken, () => quickly(ready, around));
+    if (quick === null || around.overtaken()) return null;
     if (quick.value !== null) tell({ kind: "amounts", id, amounts: amountsOf(quick.value) });
-    planned = await unless(Overtaken, () => planSpec(spec, USUAL_OPTIONS, solveKeeping(around)));
-    if (planned === null || around.overtaken()) return;
+    planned = await unless(Overtaken, () => thoroughly(solveKeeping(around)));
+    if (planned === null || around.overtaken()) return null;
   }
-  const diagnostics = [...read.diagnostics, ...planned.diagnostics];
-  if (planned.value === null) tell({ kind: "failed", id, diagnostics });
-  else {
-    const plan = { ...planned.value, diagnostics };
-    tell({ kind: "planned", id, plan, amounts: amountsOf(plan), whole: whole.empty === 0 });
+  const diagnostics = [...ready.read, ...planned.diagnostics];
+  if (planned.value === null) {
+    tell({ kind: "failed", id, diagnostics });
+    return null;
   }
+  const plan = { ...planned.value, diagnostics };
+  tell({ kind: "planned", id, amounts: amountsOf(plan), diagnostics, whole: whole.empty === 0 });
+  return plan;
 }
 
 /** Amounts of another text of the same quilt, for setting beside it; null where it cannot be planned. */

@@ -7,6 +7,7 @@ import {
   drawSewing,
   makingSteps,
   type Plan,
+  planJson,
 } from "../../planning.ts";
 import type { Shown, ShowWhat } from "./messages.ts";
 
@@ -27,6 +28,7 @@ export function show(plan: Plan, what: ShowWhat): Shown {
     case "book":
       return {
         what,
+        json: planJson(plan),
         html: bookPage(
           plan,
           cutting().map(({ svg }) => svg),

@@ -37,12 +37,12 @@ export function workerLoop(port: Port): (ask: Ask) => void {
         overtaken: () => newest !== id,
         pause: port.pause,
         tell(answer: Answer) {
-          if (answer.kind === "planned") last = answer.plan;
           if (answer.kind === "kept" || newest === id) port.post(answer);
         },
       };
       try {
-        await planText(id, text, name, around);
+        const plan = await planText(id, text, name, around);
+        if (newest === id) last = plan;
       } catch (error) {
         port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
       }

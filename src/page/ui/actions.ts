@@ -33,7 +33,7 @@ function show(text: string): void {
       state.amountsBefore.value = state.amounts.value;
     state.text.value = text;
     state.progress.value = "before";
-    state.plan.value = null;
+    state.planned.value = false;
     state.shown.value = null;
     state.suggestions.value = [];
     state.broken.value = "";

@@ -39,6 +39,13 @@ export function difference(before: Amount, now: Amount): { ticks: number; text: 
   return { ticks, text: ticks > 0 ? words.changeMore(size) : words.changeLess(size) };
 }
 
+/** A difference in cloth alone: `⅛ yd more`, `the same`. */
+export function costText(ticks: number, unit: Amount["unit"]): string {
+  if (ticks === 0) return words.sameFabric;
+  const size = formatMeasure(Math.abs(ticks), unit, { typeset: true });
+  return ticks > 0 ? words.changeMore(size) : words.changeLess(size);
+}
+
 /** Folds of cloth an amount is drawn as: eighths of a yard, or 10 cm; above two yards one fold is twice as much. */
 export function foldsOf({ length, unit }: Amount): number {
   if (length === null || length === 0) return 0;

@@ -1,10 +1,10 @@
 import { MATTRESS_SIZES } from "../../planning.ts";
 import { sizeQuilt } from "../document/quilt-edits.ts";
+import type { Picture } from "../planner/picture.ts";
+import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
-import { UNIT } from "./cloth.tsx";
-import { mm, type Top } from "./quilt-picture.tsx";
-import { counts } from "./quilt-sheet.tsx";
+import { counts } from "./counts.ts";
 import * as state from "./state.ts";
 import { lengthSaid } from "./steps.tsx";
 
@@ -12,13 +12,13 @@ const SHOWN = ["crib", "twin", "full", "queen"];
 
 /** Whole blocks that come nearest to covering a bed, with a drop of 10 in on three sides except a cradle's. */
 function blocksFor(
-  top: Top,
+  top: Picture,
   bed: { name: string; across: number; along: number },
 ): { across: number; down: number } {
   const drop = bed.name === "crib" ? 0 : 10 * 25.4;
   const now = counts();
-  const each = { across: mm(top.centre.across) / now.across, down: mm(top.centre.down) / now.down };
-  const edges = { across: mm(top.across) - mm(top.centre.across), down: mm(top.down) - mm(top.centre.down) };
+  const each = { across: top.centre.across / now.across, down: top.centre.down / now.down };
+  const edges = { across: top.across - top.centre.across, down: top.down - top.centre.down };
   const of = (length: number, edge: number, one: number) => Math.max(1, Math.round((length - edge) / one));
   return {
     across: of(bed.across / UNIT + 2 * drop, edges.across, each.across),
@@ -27,9 +27,9 @@ function blocksFor(
 }
 
 /** The quilt among beds, drawn to one scale; a bed tapped gives the quilt the blocks to cover it. */
-export function Beds({ top }: { top: Top }) {
+export function Beds({ top }: { top: Picture }) {
   const beds = MATTRESS_SIZES.filter(({ name, region }) => region === "US" && SHOWN.includes(name));
-  const [w, h] = [mm(top.across), mm(top.down)];
+  const [w, h] = [top.across, top.down];
   const most = Math.max(h, w, ...beds.map(({ along }) => along / UNIT));
   const widest = Math.max(w, ...beds.map(({ across }) => across / UNIT));
   const per = most / 200;

@@ -15,6 +15,8 @@ import * as state from "./state.ts";
 import { Label, lengthSaid, rulerMark, Stepper } from "./steps.tsx";
 import { Tray } from "./tray.tsx";
 
+const HELP = { lay: words.helpPaper, colour: words.helpColour, off: words.helpOff };
+
 const countIn = (key: string): number =>
   state.model.value.setting.rows.reduce(
     (sum, row) => sum + row.filter(({ block }) => block === key).length,
@@ -183,7 +185,7 @@ export function BlockSheet() {
         <Facts block={block} />
         {cornersOpen.value ? <Corners block={block} /> : <Paper block={block} />}
         <p class="said" aria-hidden="true">
-          {state.said.value}
+          {state.said.value || HELP[state.tool.value]}
         </p>
         {cornersOpen.value ? null : (
           <>

@@ -1,16 +1,10 @@
 import type { ComponentChildren } from "preact";
 import { fabricPatterns } from "../../planning.ts";
-import { type BlockModel, type FabricModel, fabricFor, type QuiltModel } from "../document/model.ts";
+import type { BlockModel, FabricModel, QuiltModel } from "../document/model.ts";
 import { patchesOf } from "../document/unit-patches.ts";
+import { type Corner, pathOf, UNIT } from "../planner/picture.ts";
 
-type Corner = readonly [number, number];
 type Mark = ReturnType<typeof fabricPatterns>[number]["nodes"][number];
-
-/** An outline as a path, to so many decimals. */
-export function pathOf(corners: readonly Corner[], decimals = 2): string {
-  const num = (value: number): string => String(Number(value.toFixed(decimals)));
-  return `M${corners.map(([x, y]) => `${num(x)} ${num(y)}`).join("L")}Z`;
-}
 
 function mark(node: Mark, key: number) {
   if (node.kind === "circle")
@@ -112,9 +106,6 @@ export function blockGroups(block: BlockModel, model: QuiltModel, colourway = ""
   return [...groups.values()];
 }
 
-/** Ticks to one unit of a picture: a millimetre. */
-export const UNIT = 640;
-
 export function blockSize(block: BlockModel): [number, number] {
   return [(block.xs.at(-1) ?? 1) / UNIT, (block.ys.at(-1) ?? 1) / UNIT];
 }
@@ -192,5 +183,3 @@ export function Leaf({
     </section>
   );
 }
-
-export { fabricFor };

@@ -3,9 +3,9 @@ import { useRef } from "preact/hooks";
 import { layUnit } from "../document/block-edits.ts";
 import { freePatches, type Ring } from "../document/free-patches.ts";
 import type { BlockModel } from "../document/model.ts";
+import { pathOf } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
-import { pathOf } from "./cloth.tsx";
 import * as state from "./state.ts";
 import { Label, lengthSaid } from "./steps.tsx";
 

@@ -45,12 +45,12 @@ function Borders() {
                 type="button"
                 class="act ring"
                 aria-pressed={held}
-                aria-label={words.border(i + 1, name)}
                 onClick={() => {
                   state.borderInHand.value = held ? null : i;
                   state.placed.value = null;
                 }}
               >
+                <span class="heard">{words.borderHeard}</span>
                 <span class="no">{i + 1}</span>
                 {fabric === null ? null : <Swatch fabric={fabric} />}
                 {name}

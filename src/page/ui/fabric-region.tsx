@@ -121,7 +121,7 @@ export function planWays(): void {
 }
 
 function Saving() {
-  const all = state.suggestions.value;
+  const all = state.suggestions.value.filter(({ label }) => label !== "");
   const now = state.amounts.value;
   const open = all.some(({ done }) => !done);
   const better =

@@ -1,16 +1,17 @@
 import { useEffect, useState } from "preact/hooks";
 import { layOutQuilt, readSpecFile } from "../../planning.ts";
 import { readModel } from "../document/model.ts";
+import { type Picture, pictureOf } from "../planner/picture.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
 import { type Draft, drafts } from "../store.ts";
 import { words } from "../words/en.ts";
 import { openFromDisk, takeText } from "./opening.ts";
-import { QuiltPicture, type Top } from "./quilt-picture.tsx";
+import { QuiltPicture } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
 
 /** The three quilts, laid out once the page stands; their places are kept free until then. */
-function useTops(): ReadonlyMap<string, Top> {
-  const [tops, setTops] = useState<ReadonlyMap<string, Top>>(new Map());
+function useTops(): ReadonlyMap<string, Picture> {
+  const [tops, setTops] = useState<ReadonlyMap<string, Picture>>(new Map());
   useEffect(() => {
     let left = [...STARTS];
     const next = () => {
@@ -19,7 +20,7 @@ function useTops(): ReadonlyMap<string, Top> {
       left = rest;
       const spec = readSpecFile(start.text, start.key).value;
       const top = spec?.kind === "quilt" ? layOutQuilt(spec).value?.top : undefined;
-      if (top !== undefined) setTops((before) => new Map([...before, [start.key, top]]));
+      if (top !== undefined) setTops((before) => new Map([...before, [start.key, pictureOf(top)]]));
       window.setTimeout(next);
     };
     const timer = window.setTimeout(next);
@@ -42,6 +43,20 @@ function LeftOff() {
           {draft.name || words.theQuilt}, {when(draft.at)}
         </button>
       ))}
+      {kept.slice(0, 8).map(({ key, name, older }) =>
+        older.length === 0 ? null : (
+          <details key={key} class="notes">
+            <summary>
+              {name || words.theQuilt}: {words.earlier(older.length)}
+            </summary>
+            {older.map(({ at, text }) => (
+              <button key={at} type="button" class="act" onClick={() => takeText(text, null)}>
+                {when(at)}
+              </button>
+            ))}
+          </details>
+        ),
+      )}
     </div>
   );
 }

@@ -10,10 +10,10 @@ import { Label } from "./steps.tsx";
 
 /** What the worker draws for this region, asked for once there is a plan. */
 function useShown<W extends ShowWhat>(what: W): Extract<Shown, { what: W }> | null {
-  const plan = state.plan.value;
+  const planned = state.planned.value;
   useEffect(() => {
-    if (plan !== null) sessionInHand()?.show(what);
-  }, [plan, what]);
+    if (planned) sessionInHand()?.show(what);
+  }, [planned, what]);
   const shown = state.shown.value;
   return shown?.what === what ? (shown as Extract<Shown, { what: W }>) : null;
 }
@@ -108,11 +108,11 @@ export function PatternRegion() {
   const shown = useShown("book");
   const frame = useRef<HTMLIFrameElement>(null);
   const base = fileNameOf(state.model.value.name).replace(/\.yaml$/, "");
-  const zip = (html: string) => {
+  const zip = ({ html, json }: { html: string; json: string }) => {
     const files = {
       [`${base}.yaml`]: strToU8(state.text.value),
       "book.html": strToU8(html),
-      "plan.json": strToU8(`${JSON.stringify(state.plan.value)}\n`),
+      "plan.json": strToU8(json),
     };
     void saveOther(
       new Blob([zipSync(files) as Uint8Array<ArrayBuffer>], { type: "application/zip" }),
@@ -136,7 +136,7 @@ export function PatternRegion() {
               >
                 {words.saveBook}
               </Label>
-              <Label onClick={() => zip(shown.html)}>{words.saveZip}</Label>
+              <Label onClick={() => zip(shown)}>{words.saveZip}</Label>
             </div>
             <iframe
               ref={frame}

@@ -2,9 +2,10 @@ import { useRef } from "preact/hooks";
 import { type Area, emptySquare, type Square, unitOn } from "../document/block-edits.ts";
 import type { BlockModel } from "../document/model.ts";
 import { patchesOf } from "../document/unit-patches.ts";
+import { pathOf } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
-import { Cloth, pathOf, Textures } from "./cloth.tsx";
+import { Cloth, Textures } from "./cloth.tsx";
 import { colour, layAt, layOver, squareName, turn } from "./laying.ts";
 import * as state from "./state.ts";
 

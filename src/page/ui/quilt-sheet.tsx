@@ -11,28 +11,20 @@ import {
   swapPlaced,
   turnPlaced,
 } from "../document/quilt-edits.ts";
+import type { Picture, RingPicture } from "../planner/picture.ts";
+import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { Beds } from "./beds.tsx";
-import { BlockPicture, pathOf, UNIT } from "./cloth.tsx";
+import { BlockPicture } from "./cloth.tsx";
+import { counts } from "./counts.ts";
 import { Edges } from "./edges.tsx";
 import { Faults } from "./faults.tsx";
 import { Pile } from "./pile.tsx";
-import { mm, outline, Patches, type Top } from "./quilt-picture.tsx";
+import { nameOf, PlacedHand, placedAt, turnTo } from "./placed-hand.tsx";
+import { Patches } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
 import { Label, lengthSaid, Stepper } from "./steps.tsx";
-
-const placedAt = ({ row, column }: Place): PlacedModel | null =>
-  state.model.value.setting.rows[row]?.[column] ?? null;
-
-const nameOf = (key: string): string => blockNamed(state.model.value, key)?.name ?? key;
-
-/** Columns and rows of blocks as the file counts them: on point every second row stands between. */
-export function counts(): { across: number; down: number } {
-  const { rows, layout } = state.model.value.setting;
-  const across = Math.max(0, ...rows.map((row) => row.length));
-  return { across, down: layout === "on point" ? Math.ceil(rows.length / 2) : rows.length };
-}
 
 export function take(at: Place): void {
   const before = state.placed.value;
@@ -50,15 +42,12 @@ export function take(at: Place): void {
 }
 
 /** The quilt with a place to tap for every block and ring. */
-function QuiltPaper({ top }: { top: Top }) {
+function QuiltPaper({ top }: { top: Picture }) {
   const svg = useRef<SVGSVGElement>(null);
   const drag = useRef<Place | null>(null);
   const model = state.model.value;
-  const [w, h] = [mm(top.across), mm(top.down)];
+  const { across: w, down: h, blocks } = top;
   const margin = Math.max(w, h) / 16;
-  const blocks = top.blocks
-    .map((block, index) => ({ ...block, index }))
-    .filter(({ place }) => place === "block");
   const rows = [...new Set(blocks.map(({ row }) => row))];
   const inHand = state.placed.value ?? { row: 0, column: 0 };
   const held =
@@ -141,8 +130,8 @@ function QuiltPaper({ top }: { top: Top }) {
       {ring === undefined ? null : <RingLine ring={ring} per={per} />}
       {held === undefined ? null : (
         <g aria-hidden="true">
-          <path class="heldhalo" stroke-width={per * 6} d={pathOf(outline(held.outline))} />
-          <path class="heldline" stroke-width={per * 2.6} d={pathOf(outline(held.outline))} />
+          <path class="heldhalo" stroke-width={per * 6} d={held.d} />
+          <path class="heldline" stroke-width={per * 2.6} d={held.d} />
         </g>
       )}
       {rows.map((row) => (
@@ -155,9 +144,9 @@ function QuiltPaper({ top }: { top: Top }) {
               const own = at.row === inHand.row && at.column === inHand.column;
               return (
                 <path
-                  key={block.index}
+                  key={block.column}
                   class="cell"
-                  d={pathOf(outline(block.outline))}
+                  d={block.d}
                   data-at={`${at.row},${at.column}`}
                   role="gridcell"
                   tabIndex={own ? 0 : -1}
@@ -189,13 +178,13 @@ function QuiltPaper({ top }: { top: Top }) {
 }
 
 /** Stitches down the middle of a ring. */
-function RingLine({ ring, per }: { ring: Top["borders"][number]; per: number }) {
-  const [side, end] = [mm(ring.side) / 2, mm(ring.end) / 2];
+function RingLine({ ring, per }: { ring: RingPicture; per: number }) {
+  const [side, end] = [ring.side / 2, ring.end / 2];
   const box = {
-    x: mm(ring.x) + side,
-    y: mm(ring.y) + end,
-    width: mm(ring.across) - 2 * side,
-    height: mm(ring.down) - 2 * end,
+    x: ring.x + side,
+    y: ring.y + end,
+    width: ring.across - 2 * side,
+    height: ring.down - 2 * end,
   };
   return (
     <g aria-hidden="true">
@@ -206,7 +195,7 @@ function RingLine({ ring, per }: { ring: Top["borders"][number]; per: number }) 
 }
 
 /** Marks along two edges, every foot or every half metre, and where the quilt ends. */
-function marks(top: Top): { at: number; text: string; down: boolean }[] {
+function marks(top: Picture): { at: number; text: string; down: boolean }[] {
   const inches = ["in", "yd"].includes(state.model.value.unit);
   const step = inches ? 304.8 : 200;
   const along = (end: number, down: boolean) => {
@@ -216,72 +205,7 @@ function marks(top: Top): { at: number; text: string; down: boolean }[] {
     all.push({ at: end, text: lengthSaid(end * UNIT).replace(/ .*$/, ""), down });
     return all;
   };
-  return [...along(mm(top.across), false), ...along(mm(top.down), true)];
-}
-
-function turnTo(turn: number): void {
-  const at = state.placed.value;
-  if (at !== null) edit((text) => turnPlaced(text, at, turn), words.placedTurns[turn] ?? "");
-}
-
-/** The block in hand: its four turns, and what can be done with it. */
-function PlacedHand() {
-  const at = state.placed.value;
-  const placed = at === null ? null : placedAt(at);
-  const model = state.model.value;
-  const block = placed === null ? null : blockNamed(model, placed.block);
-  if (at === null || placed === null || block === null) return <p class="quiet">{words.turnHelp}</p>;
-  return (
-    <>
-      <h3>{words.placedAt(block.name, at.row + 1, at.column + 1)}</h3>
-      <div class="four" role="group" aria-label={words.placedAt(block.name, at.row + 1, at.column + 1)}>
-        {[0, 90, 180, 270].map((turn) => (
-          <button key={turn} type="button" aria-pressed={placed.turn === turn} onClick={() => turnTo(turn)}>
-            <BlockPicture block={block} model={model} turn={turn} colourway={placed.colourway} />
-            {words.placedTurns[turn]}
-          </button>
-        ))}
-      </div>
-      <div class="row">
-        <Label onClick={() => (state.sheet.value = { block: block.key })}>{words.drawIt}</Label>
-        <Label
-          pressed={state.swapping.value}
-          onClick={() => {
-            state.swapping.value = !state.swapping.value;
-            if (state.swapping.value) state.said.value = words.swapTo;
-          }}
-        >
-          {words.swapWith}
-        </Label>
-        {model.blocks
-          .filter(({ key }) => key !== block.key)
-          .slice(0, 6)
-          .map(({ key, name }) => (
-            <Label key={key} onClick={() => edit((text) => putBlock(text, at, key), words.putHere(name))}>
-              {words.putHere(name)}
-            </Label>
-          ))}
-      </div>
-      <div class="row" role="group" aria-label={words.fillAll(block.name)}>
-        <span class="figure">{words.fillAll(block.name)}</span>
-        {(Object.keys(words.rules) as FillRule[]).map((rule) => (
-          <button key={rule} type="button" class="act" onClick={() => fill(block.key, rule, placed.turn)}>
-            {words.rules[rule]}
-          </button>
-        ))}
-      </div>
-    </>
-  );
-}
-
-let chance = 0;
-
-function fill(block: string, rule: FillRule, first: number): void {
-  if (rule === "chance") chance += 1;
-  edit(
-    (text) => fillTurns(text, block, rule, first, chance),
-    `${words.fillAll(nameOf(block))}: ${words.rules[rule]}`,
-  );
+  return [...along(top.across, false), ...along(top.down, true)];
 }
 
 function Size() {
@@ -353,7 +277,7 @@ export function QuiltSheet() {
         </div>
         <div class={stale ? "stale" : ""}>{top === null ? null : <QuiltPaper top={top} />}</div>
         <p class="said" aria-hidden="true">
-          {state.said.value}
+          {state.said.value || words.helpQuilt}
         </p>
         <Faults />
       </section>

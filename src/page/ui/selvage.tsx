@@ -1,11 +1,11 @@
 import { useRef } from "preact/hooks";
 import { setName } from "../document/fabric-edits.ts";
 import { saveFile } from "../files.ts";
+import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
-import { Textures, textureOf, UNIT } from "./cloth.tsx";
+import { Textures, textureOf } from "./cloth.tsx";
 import { openFromDisk } from "./opening.ts";
-import { mm } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
 import { lengthSaid } from "./steps.tsx";
 
@@ -105,7 +105,7 @@ export function Selvage() {
         />
         {top === null ? null : (
           <span class="qsize">
-            {lengthSaid(mm(top.across) * UNIT).replace(/ .*$/, "")} × {lengthSaid(mm(top.down) * UNIT)}
+            {lengthSaid(top.across * UNIT).replace(/ .*$/, "")} × {lengthSaid(top.down * UNIT)}
           </span>
         )}
       </div>

@@ -38,8 +38,8 @@ function heard(answer: Answer): void {
   if (!("id" in answer) || !isCurrent(answer.id)) return;
   switch (answer.kind) {
     case "laid": {
-      const top = answer.top ?? state.laid.value.top;
-      state.laid.value = { top, stale: answer.top === null, empty: answer.empty };
+      const top = answer.picture ?? state.laid.value.top;
+      state.laid.value = { top, stale: answer.picture === null, empty: answer.empty };
       state.faults.value = answer.diagnostics;
       return;
     }
@@ -50,8 +50,8 @@ function heard(answer: Answer): void {
     case "planned":
       state.amounts.value = answer.amounts;
       state.progress.value = "done";
-      state.faults.value = answer.plan.diagnostics;
-      state.plan.value = answer.whole ? answer.plan : null;
+      state.faults.value = answer.diagnostics;
+      state.planned.value = answer.whole;
       sayChanges();
       return;
     case "failed":
@@ -150,6 +150,7 @@ function Page() {
       </a>
       <Selvage />
       <main id="work" class={state.textOpen.value ? "withtext" : ""} tabIndex={-1}>
+        <h1 class="heard">{state.model.value.name || words.theQuilt}</h1>
         <Region />
         {state.textOpen.value ? <TextPanel /> : null}
       </main>
@@ -207,6 +208,10 @@ export function startPage(): void {
       state.said.value = words.elsewhere;
     },
   );
+  // A sheet just taken up begins with its own help.
+  state.sheet.subscribe(() => {
+    state.said.value = "";
+  });
   state.said.subscribe((sentence) => {
     spokenPlace.textContent = sentence;
   });

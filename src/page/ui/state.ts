@@ -1,8 +1,9 @@
 import { computed, signal } from "@preact/signals";
-import type { Diagnostic, Plan } from "../../planning.ts";
+import type { Diagnostic } from "../../planning.ts";
 import { readModel } from "../document/model.ts";
 import type { Amounts } from "../planner/amounts.ts";
 import type { Shown } from "../planner/messages.ts";
+import type { Picture } from "../planner/picture.ts";
 
 /** Words of work, in the order of the work. */
 export const REGIONS = ["draw", "fabric", "cut", "sew", "pattern"] as const;
@@ -24,10 +25,8 @@ export const fileName = signal("");
 /** When it was last kept in this browser; empty before. */
 export const keptAt = signal("");
 
-type Top = NonNullable<Plan["top"]>;
-
 /** The top as last laid out. `stale`: the text has a fault and this is from before it. */
-export const laid = signal<{ top: Top | null; stale: boolean; empty: number }>({
+export const laid = signal<{ top: Picture | null; stale: boolean; empty: number }>({
   top: null,
   stale: false,
   empty: 0,
@@ -40,15 +39,15 @@ export const progress = signal<Progress>("before");
 export const amounts = signal<Amounts | null>(null);
 /** Amounts as they were before the last edit: what a change is told against. */
 export const amountsBefore = signal<Amounts | null>(null);
-/** The plan of the text as it stands; null while there is none. */
-export const plan = signal<Plan | null>(null);
+/** There is a plan of the text as it stands, and nothing of it is empty. */
+export const planned = signal(false);
 export const broken = signal("");
 
 /** Drawings made by the worker for the region in sight. */
 export const shown = signal<Shown | null>(null);
 
-/** What lies in the hand: two fabrics, and a unit or the brush or nothing. */
-export type Tool = "look" | "lay" | "colour" | "off";
+/** What lies in the hand: two fabrics, and a unit, the brush, or nothing that takes off. */
+export type Tool = "lay" | "colour" | "off";
 export const tool = signal<Tool>("lay");
 export const firstFabric = signal(0);
 export const secondFabric = signal(1);

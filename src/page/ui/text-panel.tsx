@@ -121,7 +121,7 @@ export function TextPanel() {
             { key: "Escape", run: (at) => does(() => at.contentDOM.blur())() },
             ...defaultKeymap.filter(({ key }) => key !== indentWithTab.key),
           ]),
-          EditorView.contentAttributes.of({ "aria-label": words.textTitle }),
+          EditorView.contentAttributes.of({ "aria-label": words.textTitle, tabindex: "0" }),
           EditorView.updateListener.of((update) => {
             if (update.docChanged && update.transactions.every((one) => one.annotation(fromPage) !== true))
               typed(update.state.doc.toString());

@@ -1,8 +1,9 @@
 import { findUnitKind, unitList } from "../../planning.ts";
 import { readCellModel, type UnitModel } from "../document/model.ts";
 import { outlinesOf } from "../document/unit-patches.ts";
+import { pathOf, UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
-import { Cloth, pathOf, UNIT } from "./cloth.tsx";
+import { Cloth } from "./cloth.tsx";
 import * as state from "./state.ts";
 
 /** Units of the tray with how many squares one usually takes. Patches of free shape have a drawing of their own. */

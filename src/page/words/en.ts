@@ -51,7 +51,6 @@ export const words = {
   blocksLabel: "Blocks",
   paper: (name: string, columns: number, rows: number) =>
     `Squared paper, block ${name}, ${columns} across, ${rows} down`,
-  square: (name: string) => `square ${name}`,
   emptySquare: (name: string) => `${name}, empty`,
   unitOn: (name: string, kind: string, turn: number) => `${name}, ${kind}, ${TURNS[turn] ?? "up"}`,
   across: "across",
@@ -59,10 +58,9 @@ export const words = {
   less: (what: string) => `${what}: less`,
   more: (what: string) => `${what}: more`,
   units: "Units",
-  turns: TURNS,
   unitNamed: (kind: string) => kind,
   unitTurned: (kind: string, turn: number) => `${kind}, ${TURNS[turn] ?? "up"}`,
-  tools: { lay: "Lay", colour: "Colour", off: "Take off", look: "Look" },
+  tools: { lay: "Lay", colour: "Colour", off: "Take off" },
   toolsLabel: "What a tap does",
   reach: { patch: "this patch", alike: "all like it" },
   reachLabel: "How far a colour goes",
@@ -70,7 +68,6 @@ export const words = {
   spanFrom: (from: string) => `From ${from}: now tap the last square.`,
   spanStart: "Tap the first square, then the last.",
   patchesOf: (name: string) => `Patches of ${name}`,
-  patchFabric: (part: string, fabric: string) => `${part}: ${fabric}`,
   turnIt: "Turn",
   nineTogether: "Nine together",
   laid: (kind: string, turn: number, squares: string) => `${kind}, ${TURNS[turn] ?? "up"}, on ${squares}.`,
@@ -81,7 +78,6 @@ export const words = {
   doesNotFit: (kind: string) => NO_FIT[kind] ?? `${kind} does not come in that shape.`,
   noRoom: "There is no room for it there.",
   nothingThere: "Nothing lies there yet.",
-  allDrawn: "Every square is drawn.",
   leftEmpty: (count: number) => `${counted(count, "square is", "squares are")} empty: not counted.`,
   drawCorners: "Draw a patch by its corners",
   cornersHelp: "Tap corners in turn; tap the first again to close the patch.",
@@ -92,7 +88,6 @@ export const words = {
   cornersDone: (count: number) =>
     `${counted(count, "patch", "patches")} drawn; the rest of the block is the second fabric.`,
   cornersBad: "These corners make no patch: they need room between them, and edges that do not cross.",
-  pointLabel: (across: string, down: string) => `corner at ${across} across, ${down} down`,
 
   // The quilt
   theQuilt: "The quilt",
@@ -113,11 +108,23 @@ export const words = {
   swapTo: "Now tap the block to swap it with.",
   swapped: "Swapped.",
   putHere: (name: string) => `Put ${name} here`,
+  coloursHere: "Colours of this one",
+  colourHere: (word: string, fabric: string) => `${word} in ${fabric}`,
+  colouredHere: (word: string, fabric: string) => `${word} in ${fabric}, in this block alone.`,
+  ownColours: "as the block",
+  colourways: "Its colours",
+  printTurns: "A print here has an up: each turn is planned for itself.",
+  helpQuilt: "Tap a block. Borders, sashing and size are beside it.",
+  helpPaper: "Take a unit, tap squares; tap again to turn it.",
+  helpColour: "Take a fabric, tap patches.",
+  helpOff: "Tap what is to come off.",
+  earlier: (count: number) => `${counted(count, "earlier state", "earlier states")}`,
   fillAll: (name: string) => `Turn all ${name}`,
   rules: { alike: "all this way", "by-turns": "by turns", round: "round the middle", chance: "by chance" },
   bordersTitle: "Borders, from the inside out",
   border: (number: number, fabric: string) => `border ${number}, ${fabric}`,
   borderPieced: "pieced",
+  borderHeard: "border",
   width: "width",
   addBorder: "Add a border",
   removeBorder: "Take it away",
@@ -136,7 +143,6 @@ export const words = {
   size: "Size",
   sizeNow: (across: string, down: string, wide: number, high: number) =>
     `${wide} across, ${high} down, ${across} × ${down}.`,
-  thisQuilt: "this quilt",
   beds: { crib: "cradle", twin: "single", full: "double", queen: "queen" } as Readonly<
     Record<string, string>
   >,
@@ -167,7 +173,6 @@ export const words = {
   sumLabel: (count: number) => `All ${count}`,
   noChange: "no change in the fabric",
   changes: (list: readonly string[]) => list.join(", "),
-  folds: (each: string) => `one fold is ${each}`,
   why: (amount: string) => `Why ${amount}`,
   whyPiece: (count: number, size: string) => `${count} of ${size}`,
   whyStrips: (count: number, width: string, lengthwise: boolean) =>
@@ -178,7 +183,6 @@ export const words = {
   trying: "Each is really planned; this takes a moment.",
   nothingSaves: "None of the ways tried buys less.",
   take: "Take it",
-  noFabric: "no fabric",
   suggestion: {
     method: (kind: string, method: string) => `${kind}: ${method}`,
     style: "strips cut once more along their length",
@@ -195,7 +199,6 @@ export const words = {
   wide: "wide",
   atATime: "at a time",
   perYard: "price",
-  noPrice: "no price",
   anotherFabric: "Another fabric",
   fabricName: "Name",
   colour: "Colour",
@@ -204,10 +207,7 @@ export const words = {
     Record<string, string>
   >,
   takeFabricAway: "Take this fabric away",
-  inUse: "It is in the quilt, so it stays.",
   newFabric: (number: number) => `fabric ${number}`,
-  seeGrey: "See in grey",
-  seeColour: "See in colour",
 
   // Faults
   faultsTitle: "To put right",
