@@ -147,6 +147,15 @@ describe("a design that is not finished", () => {
     for (const { text } of [...QUILTS, ...STARTS]) expect(completed(text)).toEqual({ text, empty: 0 });
   });
 
+  test("half-written text is never a fault of the planner's own", async () => {
+    for (const tail of ["b", "borders: [", "x: {", "  - a", "\tq", "&a [*a]", "- - -", "? :"]) {
+      for (const text of [EMPTY_SHEET + tail, tail]) {
+        const { answers } = await told(text, { overtaken: () => true });
+        expect(["failed", "laid"], tail).toContain(answers.at(-1)?.kind);
+      }
+    }
+  });
+
   test("a faulty text is told of, with its places, and nothing is planned", async () => {
     const { answers } = await told(quiltNamed("nine-stars").replace(/fabric: [\w ]+/, "fabric: nowhere"));
     expect(answers.map(({ kind }) => kind)).toEqual(["laid", "failed"]);

@@ -113,6 +113,23 @@ describe("an edit of the text", () => {
     });
   });
 
+  test("a text that cannot be read whole is cut where that is sure, and else left as it is", () => {
+    for (const tail of ["b", "x: {", "  - a", "y: [1, 2", '"q']) {
+      const text = QUILT + tail;
+      for (const made of [
+        withValue(text, ["setting", "fill"], "4 x 5"),
+        withValue(text, ["methods"], { rails: "single pieces" }, "fabrics"),
+        withItem(text, ["fabrics"], 2, { name: "moss" }),
+        withoutValue(text, ["setting"]),
+        withoutValue(text, ["fabrics", 0]),
+      ]) {
+        expect(made.endsWith(tail)).toBe(true);
+        for (const note of ["# Nine stars", "# from the drawer", "# corners"])
+          expect(made.includes(note) || made.length < text.length).toBe(true);
+      }
+    }
+  });
+
   test("a file that ends without a line end is added to on a line of its own", () => {
     expect(withValue("name: a\nbinding: b", ["backing"], "c")).toBe("name: a\nbinding: b\nbacking: c\n");
   });

@@ -90,6 +90,8 @@ export interface SettingModel {
 }
 
 export interface QuiltModel {
+  /** The text can be read whole, whatever it says. */
+  sound: boolean;
   kind: "quilt" | "cut-list" | "unreadable";
   name: string;
   unit: Unit;
@@ -296,6 +298,7 @@ export function readModel(source: string): QuiltModel {
   const blocks = Object.entries(dict(file.blocks)).map(([key, block]) => readBlock(key, block, unit));
   const known = new Set(blocks.map(({ key }) => key));
   return {
+    sound: doc.errors.length === 0,
     kind: file.blocks !== undefined ? "quilt" : file.fabrics !== undefined ? "cut-list" : "unreadable",
     name: text(file.name),
     unit,

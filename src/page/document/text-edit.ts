@@ -212,15 +212,29 @@ function changed(
   return copy;
 }
 
-function checked(text: string | null, wanted: unknown): string | null {
+/** The cut text where it means what was wanted and brings no fault that was not there; else null. */
+function checked(text: string | null, wanted: unknown, before: Document.Parsed): string | null {
   if (text === null) return null;
   const doc = readText(text);
-  return doc.errors.length === 0 && sameValue(doc.toJS(), wanted) ? text : null;
+  return doc.errors.length <= before.errors.length && sameValue(plain(doc), wanted) ? text : null;
 }
 
-/** The parser's own printing: comments and order stay, spacing may not. */
+/** The whole as plain values; null where aliases run in circles or are too many. */
+function plain(doc: Document.Parsed): unknown {
+  try {
+    return doc.toJS();
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * The parser's own printing: comments and order stay, spacing may not. A text the parser cannot read whole is never
+ * printed anew, since what it did not understand would be lost: it stays as it is.
+ */
 function printed(text: string, change: (doc: Document.Parsed) => void): string {
   const doc = readText(text);
+  if (doc.errors.length > 0) return text;
   change(doc);
   return doc.toString({ lineWidth: 0 });
 }
@@ -240,7 +254,7 @@ export function withValue(text: string, path: Path, value: Value, after: string 
     return withValue(text, parentPath, typeof key === "number" ? [value] : { [key]: value }, after);
   }
   const step = path.at(-1)!;
-  const wanted = changed(doc.toJS(), path, (at, key) => {
+  const wanted = changed(plain(doc), path, (at, key) => {
     (at as Record<string | number, unknown>)[key] = value;
   });
   const there = isSeq(parent)
@@ -251,7 +265,7 @@ export function withValue(text: string, path: Path, value: Value, after: string 
     : isMap(parent)
       ? addedToMap(text, parent, String(step), value, after)
       : addedToSeq(text, doc, parentPath, Number(step), value);
-  return checked(cut, wanted) ?? printed(text, (whole) => whole.setIn(path, whole.createNode(value)));
+  return checked(cut, wanted, doc) ?? printed(text, (whole) => whole.setIn(path, whole.createNode(value)));
 }
 
 /** The text with a value put into a list before its item `at`. */
@@ -259,10 +273,10 @@ export function withItem(text: string, path: Path, at: number, value: Value): st
   const doc = readText(text);
   const list = valueAt(doc, path);
   if (!Array.isArray(list)) return withValue(text, path, [value]);
-  const wanted = changed(doc.toJS(), [...path, 0], (items) => void (items as unknown[]).splice(at, 0, value));
+  const wanted = changed(plain(doc), [...path, 0], (items) => void (items as unknown[]).splice(at, 0, value));
   const cut = addedToSeq(text, doc, path, at, value);
   return (
-    checked(cut, wanted) ??
+    checked(cut, wanted, doc) ??
     printed(text, (whole) => {
       const seq = whole.getIn(path);
       if (isSeq(seq)) seq.items.splice(at, 0, whole.createNode(value));
@@ -274,9 +288,11 @@ export function withItem(text: string, path: Path, at: number, value: Value): st
 export function withoutValue(text: string, path: Path): string {
   const doc = readText(text);
   if (valueAt(doc, path) === undefined) return text;
-  const wanted = changed(doc.toJS(), path, (at, key) => {
+  const wanted = changed(plain(doc), path, (at, key) => {
     if (Array.isArray(at)) at.splice(Number(key), 1);
     else delete (at as Record<string | number, unknown>)[key];
   });
-  return checked(removed(text, doc, path), wanted) ?? printed(text, (whole) => void whole.deleteIn(path));
+  return (
+    checked(removed(text, doc, path), wanted, doc) ?? printed(text, (whole) => void whole.deleteIn(path))
+  );
 }

@@ -91,6 +91,10 @@ export function edit(change: (text: string) => string, say: string | (() => stri
     history.push(after, typeof say === "string" ? say : "");
     show(after);
   }
+  if (!changed && !state.model.value.sound) {
+    state.said.value = words.textFirst;
+    return false;
+  }
   const sentence = typeof say === "string" ? say : say();
   if (sentence !== "") state.said.value = sentence;
   return changed;

@@ -133,7 +133,8 @@ export function TextPanel() {
     return () => editor.destroy();
   }, []);
   useEffect(() => {
-    if (view.current !== null) bring(view.current, text);
+    // The newest text, not the one this was drawn for: letters may have been typed since.
+    if (view.current !== null && text === state.text.peek()) bring(view.current, text);
   }, [text]);
   useEffect(() => {
     const editor = view.current;

@@ -210,12 +210,13 @@ export const words = {
   newFabric: (number: number) => `fabric ${number}`,
 
   // Faults
+  textFirst: "The text has a fault that has to be put right first.",
   faultsTitle: "To put right",
   notesTitle: "Good to know",
   showInText: "Show in the text",
   mend: "Put it right",
   broken:
-    "The planner has stopped three times on this quilt. Undo the last change, or save the file and open the page again.",
+    "The planner has stopped on this quilt. Undo the last change, or save the file and open the page again.",
   textTitle: "The text",
   showText: "The text",
   putTextAway: "Put the text away",
