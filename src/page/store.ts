@@ -15,10 +15,7 @@ const LIST = "quilts";
 /** A state of its own is kept at most this often. */
 const EVERY = 60_000;
 const MOST_OLDER = 60;
-const PAUSE = 250;
 
-let timer = 0;
-let refused = false;
 const channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel("crossgrain");
 const mine = `${Date.now()}-${Math.random()}`;
 
@@ -37,11 +34,25 @@ export function newKey(): string {
   return `${Date.now().toString(36)}${Math.floor(Math.random() * 1e6).toString(36)}`;
 }
 
-/** Keeps a text shortly after the hand rests. */
+let waiting: { key: string; text: string; name: string } | null = null;
+let writing = false;
+
+/** Keeps a text at once; while one is being written, of those that come meanwhile the newest. */
 export function keepDraft(key: string, text: string, name: string): void {
   if (key === "" || typeof window === "undefined") return;
-  window.clearTimeout(timer);
-  timer = window.setTimeout(() => void keepNow(key, text, name), PAUSE);
+  keptAt.value = "";
+  waiting = { key, text, name };
+  if (!writing) void write();
+}
+
+async function write(): Promise<void> {
+  writing = true;
+  while (waiting !== null) {
+    const { key, text, name } = waiting;
+    waiting = null;
+    await keepNow(key, text, name);
+  }
+  writing = false;
 }
 
 async function keepNow(key: string, text: string, name: string): Promise<void> {
@@ -58,12 +69,12 @@ async function keepNow(key: string, text: string, name: string): Promise<void> {
     const keys = (await get<string[]>(LIST)) ?? [];
     if (!keys.includes(key)) await set(LIST, [key, ...keys]);
     const time = new Date(at);
-    keptAt.value = words.kept(`${time.getHours()}:${String(time.getMinutes()).padStart(2, "0")}`);
+    // A newer text is on its way: only it is worth telling.
+    if (waiting === null)
+      keptAt.value = words.kept(`${time.getHours()}:${String(time.getMinutes()).padStart(2, "0")}`);
     channel?.postMessage({ key, mine });
-    refused = false;
   } catch {
-    if (!refused) keptAt.value = words.notKept;
-    refused = true;
+    keptAt.value = words.notKept;
   }
 }
 

@@ -116,7 +116,7 @@ function anyGesture(text: string, roll: (below: number) => number): string {
 const notesOf = (text: string): string[] =>
   [...text.matchAll(/(?:^|\s)(# .*)$/gm)].map((match) => match[1]!.trim());
 
-const COUNT = Number(process.env.GESTURES ?? 60);
+const COUNT = Number(process.env.GESTURES ?? 40);
 
 describe("gestures at random", () => {
   test.each(QUILTS)("$name: the file stays a file, what the page does not know stays in it", ({ text }) => {
@@ -140,7 +140,7 @@ describe("gestures at random", () => {
   });
 
   test("a quilt of blocks that was sound stays one that can be read", () => {
-    for (const { text, name } of QUILTS.slice(0, 4)) {
+    for (const { text, name } of QUILTS.slice(0, 3)) {
       const roll = dice(7);
       for (let i = 0; i < 10; i++) {
         const next = anyGesture(text, roll);

@@ -41,7 +41,14 @@ export function mouse(page: Page): Hand {
 }
 
 export function finger(page: Page): Hand {
-  const press: Hand["press"] = (name, within) => button(page, name, within).tap();
+  const press: Hand["press"] = async (name, within) => {
+    // On a phone a unit opens to its turns once it is in hand.
+    const [unit = "", turn] = typeof name === "string" ? name.split(", ") : [];
+    const closed =
+      turn !== undefined && (await page.locator(`.tray [aria-label="${name}"]:visible`).count()) === 0;
+    if (closed && within === undefined) await button(page, unit, ".tray").tap();
+    await button(page, name, within).tap();
+  };
   return {
     press,
     square: (name) => cell(page, name).tap({ force: true }),
@@ -64,6 +71,12 @@ const focused = (page: Page): Promise<string> =>
 
 export function keys(page: Page): Hand {
   const key = (name: string) => page.keyboard.press(name);
+  /** A key that moves on: the page has a moment to bring the focus along. */
+  const step = async (name: string): Promise<void> => {
+    const before = await focused(page);
+    await key(name);
+    for (let i = 0; i < 50 && (await focused(page)) === before; i++) await page.waitForTimeout(20);
+  };
   /** Tabs until what has the focus says so; a group of things is one stop, in which arrows move. */
   const tabTo = async (there: (name: string) => boolean): Promise<void> => {
     for (let i = 0; i < 120; i++) {
@@ -78,9 +91,8 @@ export function keys(page: Page): Hand {
       const [, row = "", column = ""] = COLUMNS.exec((await focused(page)).split(",")[0] ?? "") ?? [];
       const [, toRow = "", toColumn = ""] = COLUMNS.exec(name) ?? [];
       if (row === toRow && column === toColumn) return;
-      if (row !== toRow) await key(row < toRow ? "ArrowDown" : "ArrowUp");
-      else await key(Number(column) < Number(toColumn) ? "ArrowRight" : "ArrowLeft");
-      await page.waitForTimeout(30);
+      if (row !== toRow) await step(row < toRow ? "ArrowDown" : "ArrowUp");
+      else await step(Number(column) < Number(toColumn) ? "ArrowRight" : "ArrowLeft");
     }
     throw new Error(`square ${name} not reached`);
   };
@@ -106,7 +118,7 @@ export function keys(page: Page): Hand {
         for (let i = 0; i < 60; i++) {
           const at = await focused(page);
           if (at === wanted) break;
-          await key(
+          await step(
             group === "dots"
               ? "ArrowRight"
               : at.split(", ")[0] !== unit
@@ -115,7 +127,6 @@ export function keys(page: Page): Hand {
                   ? "Enter"
                   : "ArrowRight",
           );
-          await page.waitForTimeout(40);
         }
         if ((await focused(page)).split(", second")[0] !== wanted.split(", second")[0])
           throw new Error(`${wanted} not reached`);
@@ -131,8 +142,8 @@ export function keys(page: Page): Hand {
       await onPaper(from);
       const [, row = "", column = ""] = COLUMNS.exec(from) ?? [];
       const [, toRow = "", toColumn = ""] = COLUMNS.exec(to) ?? [];
-      for (let i = Number(column); i < Number(toColumn); i++) await key("Shift+ArrowRight");
-      for (let i = row.charCodeAt(0); i < toRow.charCodeAt(0); i++) await key("Shift+ArrowDown");
+      for (let i = Number(column); i < Number(toColumn); i++) await step("Shift+ArrowRight");
+      for (let i = row.charCodeAt(0); i < toRow.charCodeAt(0); i++) await step("Shift+ArrowDown");
       await key("Enter");
     },
   };

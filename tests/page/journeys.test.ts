@@ -21,6 +21,8 @@ import { QUILTS, quiltNamed } from "./quilts.ts";
 
 /** All journeys, every quilt: `npm run journeys`. Every run has the first of each kind. */
 const ALL = process.env.JOURNEYS === "all";
+/** All regions in all modes take a while. */
+const PATIENCE = ALL ? 600_000 : 120_000;
 if (CHROMIUM === null) console.warn("Chromium is not installed: the journeys on the page are skipped.");
 
 let browser: Browser;
@@ -83,55 +85,59 @@ describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
     },
   );
 
-  test("no accessibility fault, no sideways scroll, every target 44 px", async () => {
-    const widths = ALL ? [320, 390, 768, 1280, 1920] : [320, 1280];
-    const modes = ALL
-      ? [
-          { colorScheme: "light" },
-          { colorScheme: "dark" },
-          { colorScheme: "light", forcedColors: "active", reducedMotion: "reduce" },
-        ]
-      : [{ colorScheme: "light" }];
-    for (const mode of modes) {
-      const page = await openPage(browser, mode as object);
-      const look = async (where: string) => {
-        expect(await axe(page), where).toEqual([]);
-        for (const width of widths) {
-          await page.setViewportSize({ width, height: 900 });
-          const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-          expect(over, `${where} at ${width}`).toBeLessThanOrEqual(0);
-          const small = await page.evaluate(() =>
-            [...document.querySelectorAll("button, summary, input")].flatMap((one) => {
-              const { width, height } = one.getBoundingClientRect();
-              return height > 0 && (height < 43.5 || width < 43.5) ? [one.outerHTML.slice(0, 120)] : [];
-            }),
-          );
-          expect(small, `${where} at ${width}`).toEqual([]);
+  test(
+    "no accessibility fault, no sideways scroll, every target 44 px",
+    async () => {
+      const widths = ALL ? [320, 390, 768, 1280, 1920] : [320, 1280];
+      const modes = ALL
+        ? [
+            { colorScheme: "light" },
+            { colorScheme: "dark" },
+            { colorScheme: "light", forcedColors: "active", reducedMotion: "reduce" },
+          ]
+        : [{ colorScheme: "light" }];
+      for (const mode of modes) {
+        const page = await openPage(browser, mode as object);
+        const look = async (where: string) => {
+          expect(await axe(page), where).toEqual([]);
+          for (const width of widths) {
+            await page.setViewportSize({ width, height: 900 });
+            const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+            expect(over, `${where} at ${width}`).toBeLessThanOrEqual(0);
+            const small = await page.evaluate(() =>
+              [...document.querySelectorAll("button, summary, input")].flatMap((one) => {
+                const { width, height } = one.getBoundingClientRect();
+                return height > 0 && (height < 43.5 || width < 43.5) ? [one.outerHTML.slice(0, 120)] : [];
+              }),
+            );
+            expect(small, `${where} at ${width}`).toEqual([]);
+          }
+          await page.setViewportSize({ width: 1280, height: 900 });
+        };
+        await look("first open");
+        await page.getByRole("button", { name: /^Lantern Lane/ }).click();
+        await settled(page);
+        await page.locator('[data-at="1,2"]').click();
+        await look("quilt");
+        await page.getByRole("button", { name: "Draw this block" }).click();
+        await look("block");
+        if (ALL) {
+          await page.getByRole("button", { name: "Draw a patch by its corners" }).click();
+          await look("corners");
+          await page.getByRole("button", { name: "Stop" }).click();
+          for (const region of ["Fabric", "Cut", "Sew"]) {
+            await page.getByRole("button", { name: region, exact: true }).click();
+            if (region === "Fabric") await page.getByRole("button", { name: "chalk", exact: true }).click();
+            else await page.waitForSelector(".printed svg");
+            await look(region);
+          }
         }
-        await page.setViewportSize({ width: 1280, height: 900 });
-      };
-      await look("first open");
-      await page.getByRole("button", { name: /^Lantern Lane/ }).click();
-      await settled(page);
-      await page.locator('[data-at="1,2"]').click();
-      await look("quilt");
-      await page.getByRole("button", { name: "Draw this block" }).click();
-      await look("block");
-      if (ALL) {
-        await page.getByRole("button", { name: "Draw a patch by its corners" }).click();
-        await look("corners");
-        await page.getByRole("button", { name: "Stop" }).click();
-        for (const region of ["Fabric", "Cut", "Sew"]) {
-          await page.getByRole("button", { name: region, exact: true }).click();
-          if (region === "Fabric") await page.getByRole("button", { name: "chalk", exact: true }).click();
-          else await page.waitForSelector(".printed svg");
-          await look(region);
-        }
+        expect(faultsOf(page)).toEqual([]);
+        await page.context().close();
       }
-      expect(faultsOf(page)).toEqual([]);
-      await page.context().close();
-    }
-  });
+    },
+    PATIENCE,
+  );
 
   test("a quilt handed out in its page opens on it; what is typed is drawn; a fault is told in its place", async () => {
     const folder = emptyFolder();
@@ -149,7 +155,9 @@ describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
     await page.locator(".faults li", { hasText: "There is no key `bindign` here." }).first().waitFor();
     expect(await page.locator(".cm-lintRange-error").count()).toBeGreaterThan(0);
     await page.getByRole("button", { name: /^Put it right/ }).click();
-    await page.waitForFunction(() => !document.body.textContent?.includes("bindign"));
+    await page.waitForFunction(
+      () => !document.querySelector(".cm-content")?.textContent?.includes("bindign"),
+    );
     expect(faultsOf(page)).toEqual([]);
     await page.context().close();
   });
