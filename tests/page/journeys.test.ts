@@ -83,6 +83,7 @@ describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
       expect(faultsOf(page)).toEqual([]);
       await page.context().close();
     },
+    PATIENCE,
   );
 
   test(

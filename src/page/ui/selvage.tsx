@@ -30,10 +30,10 @@ function Dots() {
     const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
     if (step === undefined) return;
     event.preventDefault();
-    takeFabric((state.firstFabric.value + step + fabrics.length) % fabrics.length);
-    requestAnimationFrame(() =>
-      (list.current?.querySelector('[aria-pressed="true"]') as HTMLElement | null)?.focus(),
-    );
+    // Arrows look for a fabric; Enter takes it.
+    const dots = [...(list.current?.querySelectorAll<HTMLElement>("button") ?? [])];
+    const at = dots.indexOf(document.activeElement as HTMLElement);
+    dots[(at + step + dots.length) % dots.length]?.focus();
   };
   return (
     <div ref={list} class="dots" role="group" aria-label={words.fabricsLabel} onKeyDown={move}>

@@ -158,9 +158,9 @@ export function Tray() {
         turns[(now + (event.key === "ArrowRight" ? 1 : -1) + turns.length) % turns.length]!,
       );
     }
-    requestAnimationFrame(() =>
-      (document.querySelector(".tray [aria-pressed=true]") as HTMLElement | null)?.focus(),
-    );
+    const pressed =
+      step === undefined ? ".tray .turns [aria-pressed=true]" : ".tray .rest[aria-pressed=true]";
+    requestAnimationFrame(() => document.querySelector<HTMLElement>(pressed)?.focus());
   };
   const kind = state.unitInHand.value;
   return (
