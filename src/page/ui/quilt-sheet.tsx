@@ -1,22 +1,10 @@
 import { useRef } from "preact/hooks";
-import { blockNamed } from "../document/block-edits.ts";
-import type { PlacedModel } from "../document/model.ts";
-import {
-  type FillRule,
-  fillTurns,
-  type Place,
-  putBlock,
-  setLayout,
-  sizeQuilt,
-  swapPlaced,
-  turnPlaced,
-} from "../document/quilt-edits.ts";
+import { type Place, setLayout, sizeQuilt, swapPlaced } from "../document/quilt-edits.ts";
 import type { Picture, RingPicture } from "../planner/picture.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { Beds } from "./beds.tsx";
-import { BlockPicture } from "./cloth.tsx";
 import { counts } from "./counts.ts";
 import { Edges } from "./edges.tsx";
 import { Faults } from "./faults.tsx";
@@ -24,7 +12,7 @@ import { Pile } from "./pile.tsx";
 import { nameOf, PlacedHand, placedAt, turnTo } from "./placed-hand.tsx";
 import { Patches } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
-import { Label, lengthSaid, Stepper } from "./steps.tsx";
+import { lengthSaid, Stepper } from "./steps.tsx";
 
 export function take(at: Place): void {
   const before = state.placed.value;
