@@ -3,6 +3,7 @@ import { mkdirSync, readdirSync, renameSync, rmSync, statSync, utimesSync, write
 import { basename, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "esbuild";
+import { buildPage } from "./build-page.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const target = join(root, ".build");
@@ -32,6 +33,9 @@ export async function buildAll() {
     writeFileSync(partial, file.contents);
     renameSync(partial, file.path);
   }
+  const page = join(target, "page.html");
+  writeFileSync(`${page}.${process.pid}`, await buildPage(root));
+  renameSync(`${page}.${process.pid}`, page);
   // As old as the sources it was made from: a file saved while bundling makes it stale again.
   utimesSync(join(target, "main.js"), started, started);
   const kept = new Set(outputFiles.map((file) => basename(file.path)));

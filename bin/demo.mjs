@@ -16,8 +16,12 @@ const DEMOS = [
   ["quilts/allotments", "allotments"],
 ];
 const io = processIo();
+const page = join(into, "crossgrain.html");
 for (const [file, folder] of DEMOS) {
   const words = ["plan", `fixtures/${file}.yaml`, "--out", join(into, folder), ...replace];
   const code = await main(words, io);
   if (code !== 0) process.exit(code);
 }
+const code = await main(["page", "--out", page], { ...io, talk: () => {} });
+if (code !== 0) process.exit(code);
+io.talk(`To draw a quilt yourself, open ${page} with a double click.\n`);

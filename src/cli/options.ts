@@ -34,6 +34,8 @@ export const replace = toggle(
   "write over files that are in the way, though this program did not write them or you have changed them",
 );
 
+export const pageFile = text("--out <file>", "HTML file to write", "out/crossgrain.html");
+
 export const pdf = toggle("--pdf", "write the cutting book as a PDF too");
 
 export const paper = choice(

@@ -16,6 +16,7 @@ export type * from "./types.ts";
 export { type UnitListed, unitList } from "./unit-list.ts";
 export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
 export { type UnitTurns, unitTurns } from "./unit-turns.ts";
+export { plainDesign } from "./units/design.ts";
 export { ON_FOUNDATION } from "./units/on-foundation.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 export { sewnSizes } from "./units/sewn-sizes.ts";

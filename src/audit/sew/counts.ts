@@ -27,9 +27,7 @@ function runOf(bag: Bag, room: Workroom): Bag[] {
 
 /** One bag for each run: the first of those that feed it. */
 function runsOf(fabric: string, room: Workroom): Bag[] {
-  return bagsOf(fabric, room).filter(
-    (bag) => bag.piece.joined !== undefined && runOf(bag, room)[0] === bag,
-  );
+  return bagsOf(fabric, room).filter((bag) => bag.piece.joined !== undefined && runOf(bag, room)[0] === bag);
 }
 
 /** Takes whatever is still in the bags of a run. */

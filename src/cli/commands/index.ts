@@ -4,6 +4,7 @@ import { buy } from "./buy.ts";
 import { check } from "./check.ts";
 import { compare } from "./compare.ts";
 import { newFile } from "./new.ts";
+import { page } from "./page.ts";
 import { picture } from "./picture.ts";
 import { pieces } from "./pieces.ts";
 import { plan } from "./plan.ts";
@@ -19,6 +20,7 @@ export const commands: readonly Command[] = [
   compare,
   arrange,
   picture,
+  page,
   check,
   newFile,
   sizes,

@@ -1,0 +1,89 @@
+// Makes the page: one HTML file with program, solver and style inside it, which opens by double click.
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { build, transform } from "esbuild";
+
+/** Most bytes of the page: it travels by mail and on memory sticks. */
+const MOST_BYTES = 3_000_000;
+
+/** Modules of Node that packages name and a browser has not; nothing of them is called on the page. */
+const NODE_MODULES = /^(node:)?(os|util|fs|tty|path|url|module|stream|buffer)$/;
+
+const withoutNode = (root) => ({
+  name: "without-node",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: NODE_MODULES }, ({ path }) => ({ path, namespace: "absent" }));
+    onLoad({ filter: /./, namespace: "absent" }, () => ({
+      contents: "module.exports = { release: () => '', inspect: { custom: Symbol('inspect') }, env: {} };",
+      loader: "js",
+    }));
+    onResolve({ filter: /^highs$/ }, () => ({ path: join(root, "src/page/solver.ts") }));
+  },
+});
+
+async function programText(root) {
+  const { outputFiles } = await build({
+    absWorkingDir: root,
+    entryPoints: ["src/page/main.tsx"],
+    bundle: true,
+    minify: true,
+    format: "iife",
+    platform: "browser",
+    target: "es2022",
+    jsx: "automatic",
+    jsxImportSource: "preact",
+    define: {
+      "process.env.NODE_ENV": '"production"',
+      "process.versions": "undefined",
+      "process.platform": '""',
+    },
+    charset: "utf8",
+    legalComments: "none",
+    plugins: [withoutNode(root)],
+    write: false,
+    logLevel: "warning",
+    logOverride: { "empty-import-meta": "silent" },
+  });
+  return outputFiles[0].text;
+}
+
+const packed = (bytes) => gzipSync(bytes, { level: 9 }).toString("base64");
+const hashOf = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+
+/**
+ * The whole page as text. The one script that is written in it is let run by its hash, and what that starts by
+ * `strict-dynamic`; nothing can be fetched. Styles are let be, since the book that is looked at on the page has its own.
+ */
+export async function buildPage(root) {
+  const source = (name) => readFileSync(join(root, "src/page", name), "utf8");
+  const [program, style, boot] = await Promise.all([
+    programText(root),
+    transform(source("style/page.css"), { loader: "css", minify: true }).then(({ code }) => code.trim()),
+    transform(source("boot.js"), { loader: "js", minify: true, target: "es2022" }).then(({ code }) =>
+      code.trim(),
+    ),
+  ]);
+  const policy = [
+    "default-src 'none'",
+    `script-src ${hashOf(boot)} 'strict-dynamic' 'wasm-unsafe-eval'`,
+    "worker-src blob:",
+    "style-src 'unsafe-inline'",
+    "img-src data: blob:",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+  const parts = {
+    policy,
+    style,
+    program: packed(program),
+    solver: packed(readFileSync(join(root, "node_modules/highs/build/highs.wasm"))),
+    boot,
+  };
+  const page = source("page.html").replace(/\{\{(\w+)\}\}/g, (_, name) => parts[name]);
+  if (page.length > MOST_BYTES) {
+    throw new Error(`The page has grown to ${page.length} bytes; at most ${MOST_BYTES} are allowed.`);
+  }
+  return page;
+}

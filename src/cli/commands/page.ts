@@ -1,0 +1,59 @@
+import { readFile } from "node:fs/promises";
+import { basename, dirname, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import { defineCommand, EXIT } from "../command.ts";
+import { pageFile, replace } from "../options.ts";
+import { readInput } from "../read.ts";
+import { failWith, report } from "../report.ts";
+
+/** The page without a quilt in it, made when the program is bundled. */
+const PAGE = new URL("./page.html", import.meta.url);
+
+const EMPTY = '<script type="application/json" id="quilt">null</script>';
+
+/** A quilt's text inside the page, where no letter of it can end the element that holds it. */
+function withQuilt(page: string, text: string): string {
+  const data = JSON.stringify({ text }).replaceAll("<", "\\u003c");
+  return page.replace(EMPTY, () => EMPTY.replace("null", () => data));
+}
+
+export const page = defineCommand({
+  name: "page",
+  summary: "the drawing page: draw a quilt and see what it takes, in a browser",
+  about:
+    "Writes one HTML file that opens by double click, from a folder or a memory stick, and needs no network: squared " +
+    "paper, units and fabrics to draw a quilt with, and beside it what to buy. With a file the page opens on that " +
+    "quilt, to hand to a class. The file itself is not changed.",
+  arguments: [
+    {
+      name: "[file]",
+      help: "the quilt to open on, YAML or JSON; none: begin with a picture or an empty sheet",
+    },
+  ],
+  options: { out: pageFile, replace },
+  examples: ["page", "page fixtures/quilts/nine-stars.yaml --out nine-stars.html"],
+  async run([file], values, io) {
+    let made = await readFile(fileURLToPath(PAGE), "utf8");
+    const inputs = file === undefined ? [] : [resolve(io.folder, file)];
+    if (file !== undefined) {
+      const input = await readInput(file, io);
+      if (input.value === null) return failWith(input.diagnostics, undefined, false, io);
+      made = withQuilt(made, input.value.text);
+    }
+    const { writeFiles } = await import("../write.ts");
+    const out = values.out ?? "out/crossgrain.html";
+    const path = resolve(io.folder, out);
+    const written = await writeFiles({
+      folder: dirname(path),
+      named: dirname(out),
+      by: "page",
+      files: { [basename(path)]: made },
+      inputs,
+      replace: values.replace,
+    });
+    if (written.value === null) return failWith(written.diagnostics, undefined, false, io);
+    report(written.diagnostics, undefined, io);
+    io.talk(`${out} written: open it with a double click, or with your browser\n`);
+    return EXIT.done;
+  },
+});

@@ -1,0 +1,298 @@
+import {
+  type Document,
+  isMap,
+  isScalar,
+  isSeq,
+  type Node,
+  type Pair,
+  parseDocument,
+  type YAMLMap,
+} from "yaml";
+import { sameValue, type Value, writtenText, writtenValue } from "./values.ts";
+
+/**
+ * Edits of a YAML or JSON text that leave every letter alone that need not change: comments, order, spelling, blank
+ * lines. Each edit is cut into the text at the place the parser names, and read back; where the cut text does not
+ * mean what was wanted, the parser's own printing of the changed document is taken instead.
+ */
+export type Path = readonly (string | number)[];
+
+export function readText(text: string): Document.Parsed {
+  return parseDocument(text, { strict: false, uniqueKeys: false, logLevel: "error" });
+}
+
+const isJson = (text: string): boolean => text.trimStart().startsWith("{");
+
+function keyOf(pair: Pair): string {
+  return isScalar(pair.key) ? String(pair.key.value) : "";
+}
+
+export function nodeAt(doc: Document.Parsed, path: Path): Node | null {
+  let node = doc.contents as Node | null;
+  for (const step of path) {
+    if (isSeq(node)) node = (node.items[Number(step)] as Node | undefined) ?? null;
+    else if (isMap(node))
+      node = (node.items.find((pair) => keyOf(pair) === String(step))?.value as Node) ?? null;
+    else return null;
+  }
+  return node;
+}
+
+/** The plain value at a path; undefined where there is none. */
+export function valueAt(doc: Document.Parsed, path: Path): unknown {
+  return (nodeAt(doc, path) as { toJS?(doc: Document.Parsed): unknown } | null)?.toJS?.(doc);
+}
+
+const splice = (text: string, from: number, to: number, by: string): string =>
+  text.slice(0, from) + by + text.slice(to);
+
+const lineStart = (text: string, at: number): number => text.lastIndexOf("\n", at - 1) + 1;
+
+/** Just past the end of the line on which the character before `at` stands. */
+function pastLine(text: string, at: number): number {
+  if (at > 0 && text[at - 1] === "\n") return at;
+  const end = text.indexOf("\n", at);
+  return end === -1 ? text.length : end + 1;
+}
+
+function endOf(node: Node | null | undefined): number {
+  const range = node?.range;
+  if (range === null || range === undefined) return 0;
+  return range[1];
+}
+
+const endOfPair = (pair: Pair): number =>
+  Math.max(endOf(pair.value as Node | null), endOf(pair.key as Node | null));
+
+const startOf = (node: unknown): number => (node as Node).range?.[0] ?? 0;
+
+const column = (text: string, at: number): number => at - lineStart(text, at);
+
+/** Several lines as a literal block under a key that stands at `indent`. */
+function literal(lines: string, indent: number): string {
+  const margin = " ".repeat(indent + 2);
+  return `|\n${lines
+    .replace(/\n+$/, "")
+    .split("\n")
+    .map((line) => margin + line)
+    .join("\n")}\n`;
+}
+
+/** Inside brackets a text of several lines has to be quoted. */
+function inBrackets(doc: Document.Parsed, path: Path): boolean {
+  for (let depth = 0; depth <= path.length; depth++) {
+    const node = nodeAt(doc, path.slice(0, depth)) as { flow?: boolean } | null;
+    if (node?.flow === true) return true;
+  }
+  return false;
+}
+
+function replaced(text: string, doc: Document.Parsed, path: Path, value: Value): string | null {
+  const node = nodeAt(doc, path);
+  const range = node?.range;
+  if (node === null || range === null || range === undefined) return null;
+  const old = text.slice(range[0], range[1]);
+  const json = isJson(text);
+  if (typeof value === "string" && value.includes("\n") && !inBrackets(doc, path.slice(0, -1))) {
+    const keyStart = text.slice(lineStart(text, range[0]), range[0]).search(/[^\s-]/);
+    if (keyStart < 0) return null;
+    // A literal block keeps its own margin.
+    const margin = /^[|>][^\n]*\n( +)/.exec(old)?.[1]?.length;
+    const by = literal(value, margin === undefined ? keyStart : margin - 2);
+    const to = old.endsWith("\n") ? range[1] : pastLine(text, range[1]);
+    return splice(text, range[0], to, by);
+  }
+  let by = writtenValue(value, json);
+  // The kind of quotes she chose stays.
+  if (isScalar(node) && typeof value === "string" && !json) {
+    if (node.type === "QUOTE_DOUBLE") by = JSON.stringify(value);
+    if (node.type === "QUOTE_SINGLE") by = `'${value.replaceAll("'", "''")}'`;
+  }
+  if (range[0] === range[1] && text[range[0] - 1] === ":") by = ` ${by}`;
+  return splice(text, range[0], range[1], old.endsWith("\n") ? `${by}\n` : by);
+}
+
+function addedToMap(
+  text: string,
+  map: YAMLMap,
+  key: string,
+  value: Value,
+  after: string | null,
+): string | null {
+  const json = isJson(text);
+  const name = writtenText(key, json);
+  const range = map.range;
+  if (range === null || range === undefined) return null;
+  const pairs = map.items as Pair[];
+  if (map.flow === true || pairs.length === 0) {
+    if (pairs.length === 0) {
+      // An empty map on a line of its own key grows downwards, a line for each pair.
+      const head = text.slice(lineStart(text, range[0]), range[0]);
+      const alone = /^( *)[^\s{[#-][^{[#]*: *$/.exec(head);
+      if (alone === null || json)
+        return splice(text, range[0], range[1], `{ ${name}: ${writtenValue(value, json)} }`);
+      const line = `\n${" ".repeat(alone[1]!.length + 2)}${name}: ${writtenValue(value, json)}`;
+      return splice(text, lineStart(text, range[0]) + head.trimEnd().length, range[1], line);
+    }
+    const last = (after === null ? undefined : pairs.find((pair) => keyOf(pair) === after)) ?? pairs.at(-1)!;
+    return splice(text, endOfPair(last), endOfPair(last), `, ${name}: ${writtenValue(value, json)}`);
+  }
+  const indent = column(text, startOf(pairs[0]!.key));
+  const last = (after === null ? undefined : pairs.find((pair) => keyOf(pair) === after)) ?? pairs.at(-1)!;
+  let at = pastLine(text, endOfPair(last));
+  // What trails a nested value (blank lines, the next heading's note) belongs to what comes after.
+  const tail = text.slice(lineStart(text, startOf(last.key)), at);
+  const trimmed = tail.replace(/(\n[ \t]*)+$/, "\n");
+  at -= tail.length - trimmed.length;
+  const lead = at > 0 && text[at - 1] !== "\n" ? "\n" : "";
+  const many = typeof value === "string" && value.includes("\n");
+  const written = many ? literal(value as string, indent) : `${writtenValue(value, json)}\n`;
+  return splice(text, at, at, `${lead}${" ".repeat(indent)}${name}: ${written}`);
+}
+
+function addedToSeq(text: string, doc: Document.Parsed, path: Path, at: number, value: Value): string | null {
+  const seq = nodeAt(doc, path);
+  if (!isSeq(seq) || seq.range === null || seq.range === undefined) return null;
+  const json = isJson(text);
+  const by = writtenValue(value, json);
+  const items = seq.items as Node[];
+  if (items.length === 0) return splice(text, seq.range[0], seq.range[1], `[${by}]`);
+  if (seq.flow === true) {
+    const next = items[at];
+    if (next !== undefined) return splice(text, startOf(next), startOf(next), `${by}, `);
+    const end = endOf(items.at(-1));
+    return splice(text, end, end, `, ${by}`);
+  }
+  const dash = text.slice(lineStart(text, startOf(items[0])), startOf(items[0])).lastIndexOf("-");
+  if (dash < 0) return null;
+  const next = items[at];
+  let place = next === undefined ? pastLine(text, endOf(items.at(-1))) : lineStart(text, startOf(next));
+  if (next === undefined) {
+    const head = text.slice(0, place);
+    place = head.replace(/(\n[ \t]*)+$/, "\n").length;
+  }
+  const lead = place > 0 && text[place - 1] !== "\n" ? "\n" : "";
+  return splice(text, place, place, `${lead}${" ".repeat(dash)}- ${by}\n`);
+}
+
+function removed(text: string, doc: Document.Parsed, path: Path): string | null {
+  const parent = nodeAt(doc, path.slice(0, -1));
+  const step = path.at(-1)!;
+  if (!(isMap(parent) || isSeq(parent)) || parent.range === null || parent.range === undefined) return null;
+  const items = parent.items as (Pair | Node)[];
+  const index = isSeq(parent) ? Number(step) : items.findIndex((one) => keyOf(one as Pair) === String(step));
+  const item = items[index];
+  if (item === undefined) return null;
+  const from = (one: Pair | Node): number => (isMap(parent) ? startOf((one as Pair).key) : startOf(one));
+  const to = (one: Pair | Node): number => (isMap(parent) ? endOfPair(one as Pair) : endOf(one as Node));
+  if (parent.flow === true) {
+    if (items.length === 1)
+      return splice(text, parent.range[0], parent.range[1], isSeq(parent) ? "[]" : "{}");
+    const next = items[index + 1];
+    if (next !== undefined) return splice(text, from(item), from(next), "");
+    return splice(text, to(items[index - 1]!), to(item), "");
+  }
+  if (items.length === 1) return null;
+  const start = lineStart(text, from(item));
+  const head = text.slice(start, from(item));
+  if (isSeq(parent) ? !/^\s*-\s*$/.test(head) : head.trim() !== "") return null;
+  return splice(text, start, pastLine(text, to(item)), "");
+}
+
+/** Changes the plain value as the edit should: what the edited text has to mean. */
+function changed(
+  value: unknown,
+  path: Path,
+  change: (parent: unknown, step: string | number) => void,
+): unknown {
+  const copy = structuredClone(value ?? {});
+  let parent: unknown = copy;
+  for (const step of path.slice(0, -1)) parent = (parent as Record<string | number, unknown>)[step];
+  if (typeof parent === "object" && parent !== null) change(parent, path.at(-1)!);
+  return copy;
+}
+
+/** The cut text where it means what was wanted and brings no fault that was not there; else null. */
+function checked(text: string | null, wanted: unknown, before: Document.Parsed): string | null {
+  if (text === null) return null;
+  const doc = readText(text);
+  return doc.errors.length <= before.errors.length && sameValue(plain(doc), wanted) ? text : null;
+}
+
+/** The whole as plain values; null where aliases run in circles or are too many. */
+function plain(doc: Document.Parsed): unknown {
+  try {
+    return doc.toJS();
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * The parser's own printing: comments and order stay, spacing may not. A text the parser cannot read whole is never
+ * printed anew, since what it did not understand would be lost: it stays as it is.
+ */
+function printed(text: string, change: (doc: Document.Parsed) => void): string {
+  const doc = readText(text);
+  if (doc.errors.length > 0) return text;
+  change(doc);
+  return doc.toString({ lineWidth: 0 });
+}
+
+/**
+ * The text with a value written at a path. What lies between is made where it is missing.
+ * @param after key of the same map behind which a new one is put; at the end where there is none of that name
+ */
+export function withValue(text: string, path: Path, value: Value, after: string | null = null): string {
+  const doc = readText(text);
+  if (sameValue(valueAt(doc, path), value)) return text;
+  const parentPath = path.slice(0, -1);
+  const parent = nodeAt(doc, parentPath);
+  if (!isMap(parent) && !isSeq(parent)) {
+    if (path.length < 2) return text;
+    const key = path.at(-1)!;
+    return withValue(text, parentPath, typeof key === "number" ? [value] : { [key]: value }, after);
+  }
+  const step = path.at(-1)!;
+  const wanted = changed(plain(doc), path, (at, key) => {
+    (at as Record<string | number, unknown>)[key] = value;
+  });
+  const there = isSeq(parent)
+    ? parent.items[Number(step)] !== undefined
+    : parent.items.some((pair) => keyOf(pair) === String(step));
+  const cut = there
+    ? replaced(text, doc, path, value)
+    : isMap(parent)
+      ? addedToMap(text, parent, String(step), value, after)
+      : addedToSeq(text, doc, parentPath, Number(step), value);
+  return checked(cut, wanted, doc) ?? printed(text, (whole) => whole.setIn(path, whole.createNode(value)));
+}
+
+/** The text with a value put into a list before its item `at`. */
+export function withItem(text: string, path: Path, at: number, value: Value): string {
+  const doc = readText(text);
+  const list = valueAt(doc, path);
+  if (!Array.isArray(list)) return withValue(text, path, [value]);
+  const wanted = changed(plain(doc), [...path, 0], (items) => void (items as unknown[]).splice(at, 0, value));
+  const cut = addedToSeq(text, doc, path, at, value);
+  return (
+    checked(cut, wanted, doc) ??
+    printed(text, (whole) => {
+      const seq = whole.getIn(path);
+      if (isSeq(seq)) seq.items.splice(at, 0, whole.createNode(value));
+    })
+  );
+}
+
+/** The text without what stands at a path; the text itself where there is nothing. */
+export function withoutValue(text: string, path: Path): string {
+  const doc = readText(text);
+  if (valueAt(doc, path) === undefined) return text;
+  const wanted = changed(plain(doc), path, (at, key) => {
+    if (Array.isArray(at)) at.splice(Number(key), 1);
+    else delete (at as Record<string | number, unknown>)[key];
+  });
+  return (
+    checked(removed(text, doc, path), wanted, doc) ?? printed(text, (whole) => void whole.deleteIn(path))
+  );
+}

@@ -1,0 +1,36 @@
+import type { Diagnostic } from "../../planning.ts";
+import type { Amounts } from "./amounts.ts";
+import type { Kept } from "./keeps.ts";
+import type { Picture } from "./picture.ts";
+
+/** What the page asks of a worker. A newer `plan` overtakes an older one. */
+export type Ask =
+  | { kind: "start"; solver: WebAssembly.Module | null; keeps: Kept[] }
+  | { kind: "plan"; id: number; text: string; name: string }
+  | { kind: "keep"; entries: Kept[] }
+  /** Drawings and text of the plan last told, made when they are looked at. */
+  | { kind: "show"; id: number; what: ShowWhat }
+  /** Other texts of the same quilt, each to be planned and set beside it. */
+  | { kind: "try"; id: number; texts: { key: string; text: string }[] };
+
+export type ShowWhat = "cutting" | "sewing" | "book";
+
+/** What is made for looking at. */
+export type Shown =
+  | { what: "cutting"; fabrics: { name: string; svg: string }[]; steps: string; buy: string }
+  | { what: "sewing"; drawings: { name: string; svg: string }[]; steps: string }
+  | { what: "book"; html: string; json: string };
+
+/** What a worker answers, in this order for one `plan`: taken, laid, amounts (perhaps), planned or failed. */
+export type Answer =
+  | { kind: "ready" }
+  | { kind: "taken"; id: number }
+  | { kind: "laid"; id: number; picture: Picture | null; diagnostics: Diagnostic[]; empty: number }
+  | { kind: "amounts"; id: number; amounts: Amounts }
+  | { kind: "planned"; id: number; amounts: Amounts; diagnostics: Diagnostic[]; whole: boolean }
+  | { kind: "failed"; id: number; diagnostics: Diagnostic[] }
+  | { kind: "broken"; id: number; message: string }
+  | { kind: "kept"; entries: Kept[] }
+  | { kind: "shown"; id: number; shown: Shown }
+  | { kind: "tried"; id: number; key: string; amounts: Amounts | null }
+  | { kind: "triedAll"; id: number };

@@ -1,0 +1,88 @@
+import type { Plan } from "../../planning.ts";
+import { keepsOf } from "./keeps.ts";
+import type { Answer, Ask } from "./messages.ts";
+import { planText, tryText } from "./plan-text.ts";
+import { show } from "./show.ts";
+
+/** The part of a worker's world that is used; handed in, so that the loop runs in a test too. */
+export interface Port {
+  post(answer: Answer): void;
+  /** Lets waiting messages in. */
+  pause(): Promise<void>;
+  /** Gives the solver's compiled module to whoever loads it. */
+  useSolver(module: WebAssembly.Module): void;
+}
+
+/** Characters of jobs and results held by one worker. */
+export const MOST_KEPT = 30_000_000;
+
+/** The worker's side: takes asks one after another, the newest `plan` before all older ones. */
+export function workerLoop(port: Port): (ask: Ask) => void {
+  const keeps = keepsOf(MOST_KEPT);
+  let newest = 0;
+  let tries = 0;
+  let waiting: Extract<Ask, { kind: "plan" }> | null = null;
+  let busy = false;
+  let last: Plan | null = null;
+
+  const run = async (): Promise<void> => {
+    if (busy) return;
+    busy = true;
+    while (waiting !== null) {
+      const { id, text, name } = waiting;
+      waiting = null;
+      port.post({ kind: "taken", id });
+      const around = {
+        keeps,
+        overtaken: () => newest !== id,
+        pause: port.pause,
+        tell(answer: Answer) {
+          if (answer.kind === "kept" || newest === id) port.post(answer);
+        },
+      };
+      try {
+        const plan = await planText(id, text, name, around);
+        if (newest === id) last = plan;
+      } catch (error) {
+        port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
+      }
+    }
+    busy = false;
+  };
+
+  const tryAll = async (id: number, texts: readonly { key: string; text: string }[]): Promise<void> => {
+    for (const { key, text } of texts) {
+      await port.pause();
+      if (tries !== id) return;
+      const around = { keeps, overtaken: () => tries !== id, pause: port.pause, tell: () => {} };
+      const amounts = await tryText(text, "", around).catch(() => null);
+      if (tries === id) port.post({ kind: "tried", id, key, amounts });
+    }
+    port.post({ kind: "triedAll", id });
+  };
+
+  return (ask) => {
+    switch (ask.kind) {
+      case "start":
+        if (ask.solver !== null) port.useSolver(ask.solver);
+        keeps.keep(ask.keeps);
+        port.post({ kind: "ready" });
+        return;
+      case "keep":
+        keeps.keep(ask.entries);
+        return;
+      case "plan":
+        newest = ask.id;
+        waiting = ask;
+        void run();
+        return;
+      case "show":
+        if (last !== null) port.post({ kind: "shown", id: ask.id, shown: show(last, ask.what) });
+        return;
+      case "try":
+        tries = ask.id;
+        void tryAll(ask.id, ask.texts);
+        return;
+    }
+  };
+}

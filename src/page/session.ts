@@ -1,0 +1,134 @@
+import { type Kept, keepsOf } from "./planner/keeps.ts";
+import type { Answer, Ask, ShowWhat } from "./planner/messages.ts";
+
+/** A worker as the session needs it. */
+export interface WorkerPort {
+  post(ask: Ask): void;
+  end(): void;
+}
+
+export interface SessionOptions {
+  /** Starts a worker that tells `heard` all it answers, and `died` when it breaks down. */
+  start(heard: (answer: Answer) => void, died: () => void): WorkerPort;
+  /** Calls back after so many milliseconds; returns how to call it off. */
+  later(milliseconds: number, call: () => void): () => void;
+  heard(answer: Answer): void;
+  /** Characters of results kept for workers to come. */
+  most: number;
+}
+
+export interface Session {
+  /** Plans a text; whatever is being planned is given up. Returns the number its answers carry. */
+  plan(text: string, name: string): number;
+  show(what: ShowWhat): number;
+  /** Plans other texts in a worker of their own; empty ends it. */
+  tryTexts(texts: { key: string; text: string }[]): number;
+  end(): void;
+}
+
+/** Milliseconds a question waits for a busy worker before the spare is taken: a solve cannot be interrupted. */
+const PATIENCE = 60;
+/** A worker that has died so often in a row is not started again for the same question. */
+const MOST_DEATHS = 3;
+
+interface Hand {
+  port: WorkerPort;
+  ready: boolean;
+}
+
+/** Which worker does what: one plans, a spare stands ready, a third tries suggestions when there are any. */
+export function openSession({ start, later, heard, most }: SessionOptions): Session {
+  const keeps = keepsOf(most);
+  let asked = 0;
+  let taken = 0;
+  let current: Extract<Ask, { kind: "plan" }> | null = null;
+  let callOff = () => {};
+  let deaths = 0;
+  let inHand: Hand;
+  let spare: Hand;
+  let trier: Hand | null = null;
+
+  const fresh = (): Hand => {
+    const hand: Hand = { port: { post() {}, end() {} }, ready: false };
+    hand.port = start(
+      (answer) => {
+        if (answer.kind === "ready") hand.ready = true;
+        else if (answer.kind === "kept") share(answer.entries, hand);
+        else if (hand === inHand || hand === trier) {
+          if (answer.kind === "taken") taken = Math.max(taken, answer.id);
+          if (answer.kind === "planned" || answer.kind === "failed") deaths = 0;
+          heard(answer);
+        }
+      },
+      () => died(hand),
+    );
+    hand.port.post({ kind: "start", solver: null, keeps: keeps.all() });
+    return hand;
+  };
+
+  const share = (entries: readonly Kept[], from: Hand): void => {
+    keeps.keep(entries);
+    for (const hand of [inHand, spare])
+      if (hand !== from) hand.port.post({ kind: "keep", entries: [...entries] });
+  };
+
+  const swap = (): void => {
+    inHand.port.end();
+    inHand = spare;
+    spare = fresh();
+    if (current !== null) inHand.port.post(current);
+  };
+
+  const died = (hand: Hand): void => {
+    if (hand === spare) {
+      deaths += 1;
+      if (deaths <= MOST_DEATHS) spare = fresh();
+    } else if (hand === inHand) {
+      deaths += 1;
+      if (deaths <= MOST_DEATHS) swap();
+      else if (current !== null) heard({ kind: "broken", id: current.id, message: "" });
+    }
+  };
+
+  const watch = (id: number): void => {
+    callOff();
+    callOff = later(PATIENCE, () => {
+      if (taken >= id || current?.id !== id) return;
+      // A spare that has not come up yet would only make the wait longer.
+      if (spare.ready) swap();
+      else watch(id);
+    });
+  };
+
+  inHand = fresh();
+  spare = fresh();
+  return {
+    plan(text, name) {
+      asked += 1;
+      current = { kind: "plan", id: asked, text, name };
+      inHand.port.post(current);
+      watch(asked);
+      return asked;
+    },
+    show(what) {
+      asked += 1;
+      inHand.port.post({ kind: "show", id: asked, what });
+      return asked;
+    },
+    tryTexts(texts) {
+      asked += 1;
+      if (texts.length === 0) {
+        trier?.port.end();
+        trier = null;
+        return asked;
+      }
+      trier ??= fresh();
+      trier.port.post({ kind: "try", id: asked, texts });
+      return asked;
+    },
+    end() {
+      callOff();
+      for (const hand of [inHand, spare, trier]) hand?.port.end();
+    },
+  };
+}

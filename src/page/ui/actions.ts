@@ -1,0 +1,122 @@
+import { batch } from "@preact/signals";
+import { type History, historyOf } from "../history.ts";
+import type { Session } from "../session.ts";
+import { keepDraft } from "../store.ts";
+import { words } from "../words/en.ts";
+import * as state from "./state.ts";
+
+let history: History = historyOf("");
+let session: Session | null = null;
+/** Under which the quilt in hand is kept in this browser. */
+let draft = "";
+
+/** Letters typed one after another are undone together. */
+const TYPED = "typed";
+
+export function useSession(opened: Session): void {
+  session = opened;
+}
+
+export const sessionInHand = (): Session | null => session;
+export const canUndo = (): boolean => state.text.value !== "" && history.canUndo();
+export const canRedo = (): boolean => state.text.value !== "" && history.canRedo();
+export const draftInHand = (): string => draft;
+
+/** The last question asked of the planner: answers to older ones are let go. */
+let asked = 0;
+export const isCurrent = (id: number): boolean => id === asked;
+
+function show(text: string): void {
+  batch(() => {
+    // A change is told against the last amounts that were known for sure.
+    if (state.progress.value === "done" || state.progress.value === "so-far")
+      state.amountsBefore.value = state.amounts.value;
+    state.text.value = text;
+    state.progress.value = "before";
+    state.planned.value = false;
+    state.shown.value = null;
+    state.suggestions.value = [];
+    state.broken.value = "";
+  });
+  session?.tryTexts([]);
+  askPlan();
+  keepDraft(draft, text, state.model.value.name);
+}
+
+let asking = false;
+
+/** Many edits in one turn of the hand (a drag) are one question. */
+function askPlan(): void {
+  if (asking) return;
+  asking = true;
+  queueMicrotask(() => {
+    asking = false;
+    if (session !== null && state.text.value !== "") asked = session.plan(state.text.value, "quilt.yaml");
+  });
+}
+
+/** Puts a quilt on the table. */
+export function begin(text: string, name: string, key: string): void {
+  history = historyOf(text, (what) => what === TYPED);
+  draft = key;
+  batch(() => {
+    state.amounts.value = null;
+    state.amountsBefore.value = null;
+    state.laid.value = { top: null, stale: false, empty: 0 };
+    state.faults.value = [];
+    state.fileName.value = name;
+    state.placed.value = null;
+    state.borderInHand.value = null;
+    state.opened.value = null;
+    state.square.value = { column: 0, row: 0 };
+    state.firstFabric.value = 0;
+    state.secondFabric.value = 1;
+    state.tool.value = "lay";
+    state.said.value = "";
+    state.progress.value = "before";
+    state.region.value = "draw";
+  });
+  show(text);
+  const [block] = state.model.value.blocks;
+  const empty = state.model.value.blocks.some(({ empties }) => empties.length > 0);
+  state.sheet.value = empty && block !== undefined ? { block: block.key } : "quilt";
+}
+
+/** One gesture: an edit of the text, told in a sentence. Returns whether anything changed. */
+export function edit(change: (text: string) => string, say: string | (() => string) = ""): boolean {
+  const before = state.text.value;
+  const after = change(before);
+  const changed = after !== before;
+  if (changed) {
+    history.push(after, typeof say === "string" ? say : "");
+    show(after);
+  }
+  if (!changed && !state.model.value.sound) {
+    state.said.value = words.textFirst;
+    return false;
+  }
+  const sentence = typeof say === "string" ? say : say();
+  if (sentence !== "") state.said.value = sentence;
+  return changed;
+}
+
+/** Typing in the text itself. */
+export function typed(text: string): void {
+  if (text === state.text.value) return;
+  history.push(text, TYPED);
+  show(text);
+}
+
+export function undo(): void {
+  const back = history.undo();
+  if (back === null) return;
+  show(back.text);
+  state.said.value = `${words.undo}: ${back.what === TYPED ? words.textTitle : back.what}`;
+}
+
+export function redo(): void {
+  const on = history.redo();
+  if (on === null) return;
+  show(on.text);
+  state.said.value = `${words.redo}: ${on.what === TYPED ? words.textTitle : on.what}`;
+}

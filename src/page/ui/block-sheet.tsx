@@ -1,0 +1,226 @@
+import { addBlock, lengthText, resizeGrid, sizeBlock, unitOn } from "../document/block-edits.ts";
+import type { BlockModel } from "../document/model.ts";
+import { putBlock } from "../document/quilt-edits.ts";
+import { patchesOf } from "../document/unit-patches.ts";
+import { words } from "../words/en.ts";
+import { edit } from "./actions.ts";
+import { BlockPicture, blockSize, Swatch } from "./cloth.tsx";
+import { Corners, cornersOpen } from "./corners.tsx";
+import { Faults } from "./faults.tsx";
+import { blockOnPaper, colour, squareName, turn } from "./laying.ts";
+import { Paper } from "./paper.tsx";
+import { Pile } from "./pile.tsx";
+import { QuiltPicture } from "./quilt-picture.tsx";
+import * as state from "./state.ts";
+import { Label, lengthSaid, rulerMark, Stepper } from "./steps.tsx";
+import { Tray } from "./tray.tsx";
+
+const HELP = { lay: words.helpPaper, colour: words.helpColour, off: words.helpOff };
+
+const countIn = (key: string): number =>
+  state.model.value.setting.rows.reduce(
+    (sum, row) => sum + row.filter(({ block }) => block === key).length,
+    0,
+  );
+
+/** A new block takes the place of every other one of the block in hand, so that it is seen in the quilt at once. */
+function anotherBlock(block: BlockModel): void {
+  let key = "";
+  edit((text) => {
+    const added = addBlock(text, block.columns, block.rows);
+    key = added.key;
+    return state.model.value.setting.rows.reduce(
+      (made, row, r) =>
+        row.reduce(
+          (all, one, c) =>
+            one.block === block.key && (r + c) % 2 === 1 ? putBlock(all, { row: r, column: c }, key) : all,
+          made,
+        ),
+      added.text,
+    );
+  }, words.anotherBlock);
+  if (key !== "") state.sheet.value = { block: key };
+}
+
+function Facts({ block }: { block: BlockModel }) {
+  const size = block.across ?? 0;
+  const wide = 8 * rulerMark();
+  const resize = (columns: number, rows: number) =>
+    edit((text) => resizeGrid(text, block.key, columns, rows), `${columns} × ${rows} ${words.blockSquares}.`);
+  const grow = (by: number) => {
+    const next = Math.max(wide, Math.round(size / wide) * wide + by * wide);
+    edit(
+      (text) => sizeBlock(text, block.key, lengthText(next, state.model.value)),
+      `${lengthSaid(next)} ${words.finished}.`,
+    );
+  };
+  const same = block.columns === block.rows;
+  return (
+    <div class="facts">
+      <Stepper
+        what={words.blockSquares}
+        value={
+          <>
+            <b>
+              {block.columns} × {block.rows}
+            </b>{" "}
+            {words.blockSquares}
+          </>
+        }
+        less={() => resize(block.columns - 1, same ? block.rows - 1 : block.rows)}
+        more={() => resize(block.columns + 1, same ? block.rows + 1 : block.rows)}
+      />
+      <Stepper
+        what={words.finished}
+        value={
+          <>
+            <b>{lengthSaid(size)}</b> {words.finished}
+          </>
+        }
+        less={() => grow(-1)}
+        more={() => grow(1)}
+      />
+      <span class="figure quiet">{words.inTheQuilt(countIn(block.key))}</span>
+    </div>
+  );
+}
+
+/** The patches of the square in hand, each to be coloured by name. */
+function PatchList({ block }: { block: BlockModel }) {
+  const at = state.square.value;
+  const unit = unitOn(block, at);
+  if (unit === null) return null;
+  const patches = patchesOf(unit, block, state.model.value) ?? [];
+  const parts = patches.filter(({ part }, i) => patches.findIndex((one) => one.part === part) === i);
+  return (
+    <div class="row patches" role="group" aria-label={words.patchesOf(squareName(at))}>
+      {parts.map((patch) => (
+        <button
+          key={patch.part}
+          type="button"
+          class="act"
+          onClick={() => colour(block, unit, at, patch.part)}
+        >
+          {patch.fabric === null ? null : <Swatch fabric={patch.fabric} />}
+          {patch.part}
+        </button>
+      ))}
+      <button type="button" class="act" onClick={() => turn(block, at, 1)}>
+        {words.turnIt}
+      </button>
+    </div>
+  );
+}
+
+/** The block by itself, nine times, as in a quilt: a pinwheel is seen to be one. */
+function NineTogether({ block }: { block: BlockModel }) {
+  const [w, h] = blockSize(block);
+  const model = state.model.value;
+  return (
+    <figure class="nine">
+      <figcaption>{words.nineTogether}</figcaption>
+      <div class="ninegrid" style={{ aspectRatio: `${w} / ${h}` }}>
+        {Array.from({ length: 9 }, (_, i) => (
+          <BlockPicture key={i} block={block} model={model} />
+        ))}
+      </div>
+    </figure>
+  );
+}
+
+export function InTheQuilt() {
+  const { top, stale } = state.laid.value;
+  const model = state.model.value;
+  return (
+    <div class={stale ? "inquilt stale" : "inquilt"}>
+      <button type="button" class="act" onClick={() => (state.sheet.value = "quilt")}>
+        {words.seeQuilt}
+      </button>
+      {top === null ? null : (
+        <button
+          type="button"
+          class="bare"
+          aria-label={words.seeQuilt}
+          onClick={() => (state.sheet.value = "quilt")}
+        >
+          <QuiltPicture top={top} model={model} prefix="inq-" label={model.name} tile={40} />
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** A block on squared paper with the units beside it. */
+export function BlockSheet() {
+  const block = blockOnPaper();
+  if (block === null) {
+    state.sheet.value = "quilt";
+    return null;
+  }
+  const { blocks } = state.model.value;
+  return (
+    <div class="spread draw">
+      <section class="leaf work1" aria-label={block.name}>
+        <h2>
+          {block.name}
+          <button type="button" class="act" onClick={() => anotherBlock(block)}>
+            {words.anotherBlock}
+          </button>
+        </h2>
+        {blocks.length < 2 ? null : (
+          <div class="choice" role="group" aria-label={words.blocksLabel}>
+            {blocks.map(({ key, name }) => (
+              <button
+                key={key}
+                type="button"
+                class="pickword"
+                aria-pressed={key === block.key}
+                onClick={() => (state.sheet.value = { block: key })}
+              >
+                {name}
+              </button>
+            ))}
+          </div>
+        )}
+        <Facts block={block} />
+        {cornersOpen.value ? <Corners block={block} /> : <Paper block={block} />}
+        <p class="said" aria-hidden="true">
+          {state.said.value || HELP[state.tool.value]}
+        </p>
+        {cornersOpen.value ? null : (
+          <>
+            <PatchList block={block} />
+            <div class="row">
+              <Label
+                pressed={state.spanning.value}
+                onClick={() => {
+                  state.spanning.value = !state.spanning.value;
+                  state.areaFrom.value = null;
+                  state.tool.value = "lay";
+                  if (state.spanning.value) state.said.value = words.spanStart;
+                }}
+              >
+                {words.span}
+              </Label>
+              <Label
+                onClick={() => {
+                  cornersOpen.value = true;
+                  state.said.value = words.cornersHelp;
+                }}
+              >
+                {words.drawCorners}
+              </Label>
+            </div>
+          </>
+        )}
+        <Faults />
+      </section>
+      <Tray />
+      <div class="side">
+        <NineTogether block={block} />
+        <InTheQuilt />
+        <Pile />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,314 @@
+import { EIGHTH_INCH_RULER, formatLength, formatMeasure, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import {
+  addFabric,
+  fabricIsUsed,
+  removeFabric,
+  renameFabric,
+  setCloth,
+  setColour,
+  setPrint,
+} from "../document/fabric-edits.ts";
+import type { Amount } from "../planner/amounts.ts";
+import { ideasFor, saving } from "../suggest.ts";
+import { words } from "../words/en.ts";
+import { edit, sessionInHand } from "./actions.ts";
+import { amountText, changeOf, stateOf, sumText } from "./amount-lines.ts";
+import { Swatch } from "./cloth.tsx";
+import { Faults } from "./faults.tsx";
+import { Folds, fabricNamed, Proof } from "./pile.tsx";
+import * as state from "./state.ts";
+import { Label } from "./steps.tsx";
+
+const rulerNow = () =>
+  ["in", "yd"].includes(state.model.value.unit) ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
+const short = (ticks: number): string => formatLength(ticks, rulerNow(), { typeset: true });
+
+/** Each use once, in short: how its units are made is told where the fabric is opened. */
+function usesOf(amount: Amount): string {
+  const all = amount.pieces.flatMap(({ uses }) => uses.map((use) => use.split(/[:,]/)[0] ?? ""));
+  return [...new Set(all)].slice(0, 5).join(", ");
+}
+
+function Table() {
+  const all = state.amounts.value?.fabrics ?? [];
+  const failed = state.progress.value === "failed";
+  return (
+    <table class="bigpile">
+      <thead>
+        <tr>
+          <th scope="col">{words.columns.fabric}</th>
+          <th scope="col">{words.columns.buy}</th>
+          <th scope="col">{words.columns.least}</th>
+          <th scope="col">{words.columns.change}</th>
+          <th scope="col">{words.columns.price}</th>
+          <th scope="col">{words.columns.uncut}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {all.map((amount) => {
+          const change = changeOf(amount);
+          const open = state.opened.value === amount.fabric;
+          return (
+            <tr key={amount.fabric} class={open ? "open" : ""}>
+              <th scope="row">
+                <div>
+                  <Folds amount={amount} wide={120} high={11} />
+                  <span>
+                    <button
+                      type="button"
+                      class="act"
+                      aria-pressed={open}
+                      onClick={() => (state.opened.value = open ? null : amount.fabric)}
+                    >
+                      {amount.fabric}
+                    </button>
+                    <span class="quiet uses">{usesOf(amount)}</span>
+                  </span>
+                </div>
+              </th>
+              <td class="amount">{failed ? "–" : amountText(amount)}</td>
+              <td>
+                <Proof of={stateOf(amount)} />
+              </td>
+              <td>{change === null ? null : <span class="change">{change.text}</span>}</td>
+              <td>{amount.price}</td>
+              <td>{amount.uncut === 0 ? "" : short(amount.uncut)}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+      <tfoot>
+        <tr>
+          <th scope="row">{words.sumLabel(all.length)}</th>
+          <td class="amount">{failed ? "" : sumText(all)}</td>
+          <td />
+          <td />
+          <td>{state.amounts.value?.total}</td>
+          <td />
+        </tr>
+      </tfoot>
+    </table>
+  );
+}
+
+function Why({ amount }: { amount: Amount }) {
+  return (
+    <>
+      <h3>{words.why(amountText(amount))}</h3>
+      <ul class="why">
+        {amount.pieces.map(({ letter, count, size, uses }) => (
+          <li key={letter}>
+            <span class="bag">{letter}</span>
+            <span>{words.whyPiece(count, size)}</span>
+            <span class="quiet">{uses.join(", ")}</span>
+          </li>
+        ))}
+      </ul>
+      <ul class="why strips">
+        {amount.strips.map(({ count, width, lengthwise }, i) => (
+          <li key={i}>{words.whyStrips(count, short(width), lengthwise)}</li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** Plans every idea in a worker of its own; what buys less is shown as it comes. */
+export function planWays(): void {
+  const ideas = ideasFor(state.text.value);
+  state.suggestions.value = ideas.map((idea) => ({ ...idea, amounts: null, done: false }));
+  sessionInHand()?.tryTexts(ideas.map(({ key, text }) => ({ key, text })));
+}
+
+function Saving() {
+  const all = state.suggestions.value.filter(({ label }) => label !== "");
+  const now = state.amounts.value;
+  const open = all.some(({ done }) => !done);
+  const better =
+    now === null
+      ? []
+      : all
+          .flatMap((one) =>
+            one.amounts === null ? [] : [{ ...one, ...saving(now, one.amounts), after: one.amounts }],
+          )
+          .filter(({ cost, length }) => (cost === null ? length < 0 : cost < 0 || (cost === 0 && length < 0)))
+          .sort((a, b) => (a.cost ?? a.length) - (b.cost ?? b.length));
+  const unit = now?.fabrics[0]?.unit ?? "yd";
+  return (
+    <>
+      <h3>{words.whatWouldSave}</h3>
+      {all.length === 0 ? (
+        <Label onClick={planWays}>{words.tryWays}</Label>
+      ) : (
+        <>
+          {open ? (
+            <p class="quiet">{words.trying}</p>
+          ) : better.length === 0 ? (
+            <p class="quiet">{words.nothingSaves}</p>
+          ) : null}
+          <ul class="savings">
+            {better.map(({ key, label, text, length, after, fabrics }) => (
+              <li key={key}>
+                <b class="amount">{words.changeLess(formatMeasure(-length, unit, { typeset: true }))}</b>
+                <span>
+                  {label}
+                  <span class="quiet">
+                    {" "}
+                    {fabrics
+                      .map(
+                        (name) =>
+                          `${name} ${amountText(after.fabrics.find(({ fabric }) => fabric === name)!)}`,
+                      )
+                      .join(", ")}
+                  </span>
+                </span>
+                <button
+                  type="button"
+                  class="act"
+                  aria-label={`${words.take}: ${label}`}
+                  onClick={() => edit(() => text, words.took(label))}
+                >
+                  {words.take}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </>
+  );
+}
+
+function ClothLeaf({ name }: { name: string }) {
+  const fabric = fabricNamed(name);
+  const amount = state.amounts.value?.fabrics.find((one) => one.fabric === name);
+  if (fabric === null) return null;
+  const used = fabricIsUsed(state.text.value, fabric.index);
+  const print = fabric.print.split(" ")[0] ?? "none";
+  return (
+    <section class="leaf clothleaf" aria-label={name}>
+      <h2>
+        <Swatch fabric={fabric} size={40} /> {name}
+      </h2>
+      <div class="row fields">
+        <label>
+          <span>{words.fabricName}</span>
+          <input
+            value={name}
+            onChange={({ currentTarget }) => {
+              const wish = currentTarget.value.trim();
+              if (edit((text) => renameFabric(text, fabric.index, wish), wish)) state.opened.value = wish;
+            }}
+          />
+        </label>
+        <label>
+          <span>{words.colour}</span>
+          <input
+            type="color"
+            value={fabric.colour}
+            onChange={({ currentTarget }) =>
+              edit((text) => setColour(text, fabric.index, currentTarget.value), `${name}: ${words.colour}`)
+            }
+          />
+        </label>
+      </div>
+      <div class="row choice" role="group" aria-label={words.print}>
+        {Object.entries(words.prints).map(([value, said]) => (
+          <button
+            key={value}
+            type="button"
+            class="pickword"
+            aria-pressed={print === value}
+            onClick={() => edit((text) => setPrint(text, fabric.index, value), `${name}: ${said}`)}
+          >
+            {said}
+          </button>
+        ))}
+      </div>
+      {amount === undefined ? null : <Why amount={amount} />}
+      {used || state.model.value.fabrics.length < 2 ? null : (
+        <Label
+          onClick={() => {
+            state.opened.value = null;
+            edit((text) => removeFabric(text, fabric.index), words.takeFabricAway);
+          }}
+        >
+          {words.takeFabricAway}
+        </Label>
+      )}
+    </section>
+  );
+}
+
+const MORE_COLOURS = ["#6f8a52", "#ad4234", "#7d9fb5", "#8b5a78", "#5b4a3c", "#c9b18a"];
+
+function Shop() {
+  const { cloth } = state.model.value;
+  const field = (what: "width" | "sold" | "price", label: string, usual: string) => (
+    <label key={what}>
+      <span>{label}</span>
+      <input
+        value={String(cloth[what] ?? "")}
+        placeholder={usual}
+        onChange={({ currentTarget }) =>
+          edit((text) => setCloth(text, what, currentTarget.value.trim()), `${label}: ${currentTarget.value}`)
+        }
+      />
+    </label>
+  );
+  return (
+    <div class="shop">
+      <h3>{words.shop}</h3>
+      <div class="row fields">
+        {field("width", words.wide, "43 in")}
+        {field("sold", words.atATime, "by 1/8 yd")}
+        {field("price", words.perYard, "$12.50 per yd")}
+      </div>
+      <div class="row">
+        <Label
+          onClick={() => {
+            const { fabrics } = state.model.value;
+            const name = words.newFabric(fabrics.length + 1);
+            edit((text) => addFabric(text, name, MORE_COLOURS[fabrics.length % MORE_COLOURS.length]!), name);
+            state.opened.value = name;
+          }}
+        >
+          {words.anotherFabric}
+        </Label>
+        {state.model.value.fabrics
+          .filter(({ name }) => state.amounts.value?.fabrics.every(({ fabric }) => fabric !== name) ?? false)
+          .map((fabric) => (
+            <button
+              key={fabric.name}
+              type="button"
+              class="act"
+              onClick={() => (state.opened.value = fabric.name)}
+            >
+              <Swatch fabric={fabric} /> {fabric.name}
+            </button>
+          ))}
+      </div>
+    </div>
+  );
+}
+
+/** The pile grown to a table, and the fabric in hand opened beside it. */
+export function FabricRegion() {
+  return (
+    <div class="spread fab">
+      <section class="leaf" aria-label={words.toBuy}>
+        <h2>{words.toBuy}</h2>
+        <Table />
+        <p class="quiet estimates">{words.estimates}</p>
+        <Faults />
+        <Shop />
+      </section>
+      <div class="side1">
+        {state.opened.value === null ? null : <ClothLeaf name={state.opened.value} />}
+        <section class="leaf" aria-label={words.whatWouldSave}>
+          <Saving />
+        </section>
+      </div>
+    </div>
+  );
+}

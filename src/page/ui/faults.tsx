@@ -1,0 +1,85 @@
+import { words } from "../words/en.ts";
+import { edit } from "./actions.ts";
+import * as state from "./state.ts";
+import { showLine } from "./text-place.ts";
+
+/** A word in the file that a hint offers another for: `Did you mean x?` makes a mending that is one tap. */
+function mending(message: string, hint: string): { from: string; to: string } | null {
+  const to = /Did you mean `([^`]+)`/.exec(hint)?.[1];
+  const from = /`([^`]+)`/.exec(message)?.[1];
+  return to === undefined || from === undefined ? null : { from, to };
+}
+
+function mend(line: number, from: string, to: string): void {
+  edit((text) => {
+    const lines = text.split("\n");
+    const own = lines[line - 1];
+    if (own === undefined || !own.includes(from)) return text;
+    lines[line - 1] = own.replace(from, to);
+    return lines.join("\n");
+  }, `${from} → ${to}`);
+}
+
+/** What has to be put right, numbered as in the text, in words that say what to do; then what is good to know. */
+export function Faults() {
+  const all = state.faults.value;
+  const errors = all.filter(({ severity }) => severity === "error");
+  const notes = all.filter(({ severity, code }) => severity !== "error" && code !== "FABRIC-UNUSED");
+  if (errors.length === 0 && notes.length === 0 && state.broken.value === "") return null;
+  return (
+    <div class="faultbox">
+      {state.broken.value === "" ? null : <p class="alarm">{words.broken}</p>}
+      {errors.length === 0 ? null : (
+        <>
+          <h3>{words.faultsTitle}</h3>
+          <ol class="faults">
+            {errors.map(({ message, hint, at }, i) => {
+              const better = at === null ? null : mending(message, hint);
+              return (
+                <li key={i}>
+                  <span class="pinno" aria-hidden="true">
+                    {i + 1}
+                  </span>
+                  <div>
+                    <p>{message}</p>
+                    <p class="quiet">{hint}</p>
+                    <div class="row">
+                      {better === null || at === null ? null : (
+                        <button
+                          type="button"
+                          class="act"
+                          onClick={() => mend(at.line, better.from, better.to)}
+                        >
+                          {words.mend}: {better.to}
+                        </button>
+                      )}
+                      {at === null ? null : (
+                        <button type="button" class="act" onClick={() => showLine(at.line)}>
+                          {words.showInText}
+                        </button>
+                      )}
+                    </div>
+                  </div>
+                </li>
+              );
+            })}
+          </ol>
+        </>
+      )}
+      {notes.length === 0 ? null : (
+        <details class="notes">
+          <summary>
+            {words.notesTitle} ({notes.length})
+          </summary>
+          <ul>
+            {notes.map(({ message, hint }, i) => (
+              <li key={i}>
+                {message} <span class="quiet">{hint}</span>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </div>
+  );
+}

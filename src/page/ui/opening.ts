@@ -1,0 +1,32 @@
+import { forgetFile, type Opened, openFile } from "../files.ts";
+import { newKey } from "../store.ts";
+import { words } from "../words/en.ts";
+import { begin } from "./actions.ts";
+import * as state from "./state.ts";
+
+/** Puts what was opened on the table, or says why it cannot be. The file itself is never touched. */
+export function take(opened: Opened): void {
+  if (opened === null) return;
+  if ("problem" in opened) {
+    state.said.value = opened.problem;
+    return;
+  }
+  begin(opened.text, opened.name, newKey());
+  const { kind } = state.model.value;
+  if (kind === "quilt") {
+    state.said.value = words.opened(opened.name);
+    return;
+  }
+  state.said.value = kind === "cut-list" ? words.notQuilt : words.unreadable(opened.name);
+  state.textOpen.value = true;
+}
+
+export async function openFromDisk(): Promise<void> {
+  take(await openFile());
+}
+
+/** A quilt from the shelf or from those left off, with no file yet. */
+export function takeText(text: string, key: string | null): void {
+  forgetFile();
+  begin(text, "", key ?? newKey());
+}

@@ -1,0 +1,158 @@
+import { useEffect } from "preact/hooks";
+import { blockNamed } from "../document/block-edits.ts";
+import { colourPlaced, setColourway, wordsOfPlaced } from "../document/colourway-edits.ts";
+import type { PlacedModel } from "../document/model.ts";
+import { type FillRule, fillTurns, type Place, putBlock, turnPlaced } from "../document/quilt-edits.ts";
+import { saving } from "../suggest.ts";
+import { words } from "../words/en.ts";
+import { edit, sessionInHand } from "./actions.ts";
+import { costText } from "./amount-lines.ts";
+import { BlockPicture, Swatch } from "./cloth.tsx";
+import * as state from "./state.ts";
+import { Label } from "./steps.tsx";
+
+export const placedAt = ({ row, column }: Place): PlacedModel | null =>
+  state.model.value.setting.rows[row]?.[column] ?? null;
+
+export const nameOf = (key: string): string => blockNamed(state.model.value, key)?.name ?? key;
+
+export function turnTo(turn: number): void {
+  const at = state.placed.value;
+  if (at !== null) edit((text) => turnPlaced(text, at, turn), words.placedTurns[turn] ?? "");
+}
+
+const TURNS = [0, 90, 180, 270];
+
+/** Plans the other turns of the block in hand once the amounts stand, where a print has a way up. */
+function usePlannedTurns(at: Place | null, printed: boolean): void {
+  const settled = state.progress.value === "done";
+  const text = state.text.value;
+  const place = at === null ? "" : `${at.row},${at.column}`;
+  useEffect(() => {
+    if (!settled || !printed || place === "") return;
+    const [row = 0, column = 0] = place.split(",").map(Number);
+    const ideas = TURNS.map((turn) => ({
+      key: `turn ${turn}`,
+      label: "",
+      text: turnPlaced(text, { row, column }, turn),
+    }));
+    state.suggestions.value = ideas.map((idea) => ({ ...idea, amounts: null, done: false }));
+    sessionInHand()?.tryTexts(ideas);
+  }, [settled, printed, place, text]);
+}
+
+/** What a turn costs against the quilt as it stands; empty while it is not known. */
+function costOfTurn(turn: number): string {
+  const now = state.amounts.value;
+  const then = state.suggestions.value.find(({ key }) => key === `turn ${turn}`)?.amounts;
+  if (now === null || then == null) return "";
+  return costText(saving(now, then).length, now.fabrics[0]?.unit ?? "yd");
+}
+
+let chance = 0;
+
+function fill(block: string, rule: FillRule, first: number): void {
+  if (rule === "chance") chance += 1;
+  edit(
+    (text) => fillTurns(text, block, rule, first, chance),
+    `${words.fillAll(nameOf(block))}: ${words.rules[rule]}`,
+  );
+}
+
+/** The fabrics of this one placing: each can be another here while the block elsewhere stays as it is. */
+function ColoursHere({ at, placed }: { at: Place; placed: PlacedModel }) {
+  const model = state.model.value;
+  const first = model.fabrics[state.firstFabric.value]?.name ?? "";
+  const ways = Object.keys(model.colourways);
+  return (
+    <>
+      <h3>{words.coloursHere}</h3>
+      <div class="row patches" role="group" aria-label={words.coloursHere}>
+        {wordsOfPlaced(model, at).map(({ word, fabric }) => (
+          <button
+            key={word}
+            type="button"
+            class="act"
+            aria-label={words.colourHere(word, first)}
+            onClick={() =>
+              edit((text) => colourPlaced(text, at, word, first), words.colouredHere(word, first))
+            }
+          >
+            {fabric === null ? null : <Swatch fabric={fabric} />}
+            {word}
+          </button>
+        ))}
+      </div>
+      {ways.length === 0 ? null : (
+        <div class="choice" role="group" aria-label={words.colourways}>
+          {["", ...ways].map((way) => (
+            <button
+              key={way}
+              type="button"
+              class="pickword"
+              aria-pressed={placed.colourway === way}
+              onClick={() => edit((text) => setColourway(text, at, way), way || words.ownColours)}
+            >
+              {way || words.ownColours}
+            </button>
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
+
+/** The block in hand: its four turns, its colours here, and what can be done with it. */
+export function PlacedHand() {
+  const at = state.placed.value;
+  const placed = at === null ? null : placedAt(at);
+  const model = state.model.value;
+  const block = placed === null ? null : blockNamed(model, placed.block);
+  const printed = model.fabrics.some(({ print }) => print !== "none");
+  usePlannedTurns(block === null ? null : at, printed);
+  if (at === null || placed === null || block === null) return <p class="quiet">{words.turnHelp}</p>;
+  return (
+    <>
+      <h3>{words.placedAt(block.name, at.row + 1, at.column + 1)}</h3>
+      <div class="four" role="group" aria-label={words.placedAt(block.name, at.row + 1, at.column + 1)}>
+        {TURNS.map((turn) => (
+          <button key={turn} type="button" aria-pressed={placed.turn === turn} onClick={() => turnTo(turn)}>
+            <BlockPicture block={block} model={model} turn={turn} colourway={placed.colourway} />
+            {words.placedTurns[turn]}
+            {printed ? <i class="quiet">{costOfTurn(turn)}</i> : null}
+          </button>
+        ))}
+      </div>
+      {printed ? <p class="quiet">{words.printTurns}</p> : null}
+      <div class="row">
+        <Label onClick={() => (state.sheet.value = { block: block.key })}>{words.drawIt}</Label>
+        <Label
+          pressed={state.swapping.value}
+          onClick={() => {
+            state.swapping.value = !state.swapping.value;
+            if (state.swapping.value) state.said.value = words.swapTo;
+          }}
+        >
+          {words.swapWith}
+        </Label>
+        {model.blocks
+          .filter(({ key }) => key !== block.key)
+          .slice(0, 6)
+          .map(({ key, name }) => (
+            <Label key={key} onClick={() => edit((text) => putBlock(text, at, key), words.putHere(name))}>
+              {words.putHere(name)}
+            </Label>
+          ))}
+      </div>
+      <div class="row" role="group" aria-label={words.fillAll(block.name)}>
+        <span class="figure">{words.fillAll(block.name)}</span>
+        {(Object.keys(words.rules) as FillRule[]).map((rule) => (
+          <button key={rule} type="button" class="act" onClick={() => fill(block.key, rule, placed.turn)}>
+            {words.rules[rule]}
+          </button>
+        ))}
+      </div>
+      <ColoursHere at={at} placed={placed} />
+    </>
+  );
+}

@@ -1,0 +1,282 @@
+import { useRef } from "preact/hooks";
+import { type Place, setLayout, sizeQuilt, swapPlaced } from "../document/quilt-edits.ts";
+import type { Picture, RingPicture } from "../planner/picture.ts";
+import { UNIT } from "../planner/picture.ts";
+import { words } from "../words/en.ts";
+import { edit } from "./actions.ts";
+import { Beds } from "./beds.tsx";
+import { counts } from "./counts.ts";
+import { Edges } from "./edges.tsx";
+import { Faults } from "./faults.tsx";
+import { Pile } from "./pile.tsx";
+import { nameOf, PlacedHand, placedAt, turnTo } from "./placed-hand.tsx";
+import { Patches } from "./quilt-picture.tsx";
+import * as state from "./state.ts";
+import { lengthSaid, Stepper } from "./steps.tsx";
+
+export function take(at: Place): void {
+  const before = state.placed.value;
+  if (state.swapping.value && before !== null) {
+    state.swapping.value = false;
+    edit((text) => swapPlaced(text, before, at), words.swapped);
+    state.placed.value = at;
+    return;
+  }
+  state.borderInHand.value = null;
+  state.placed.value = at;
+  const placed = placedAt(at);
+  if (placed !== null)
+    state.said.value = `${words.placedAt(nameOf(placed.block), at.row + 1, at.column + 1)}. ${words.placedTurns[placed.turn] ?? ""}`;
+}
+
+/** The quilt with a place to tap for every block and ring. */
+function QuiltPaper({ top }: { top: Picture }) {
+  const svg = useRef<SVGSVGElement>(null);
+  const drag = useRef<Place | null>(null);
+  const model = state.model.value;
+  const { across: w, down: h, blocks } = top;
+  const margin = Math.max(w, h) / 16;
+  const rows = [...new Set(blocks.map(({ row }) => row))];
+  const inHand = state.placed.value ?? { row: 0, column: 0 };
+  const held =
+    state.placed.value === null
+      ? undefined
+      : blocks.find(({ row, column }) => row === inHand.row && column === inHand.column);
+  const ring = top.borders[state.borderInHand.value ?? -1];
+  const per = margin / 20;
+  const key = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const step = { ArrowLeft: [0, -1], ArrowRight: [0, 1], ArrowUp: [-1, 0], ArrowDown: [1, 0] }[event.key];
+    const placed = placedAt(inHand);
+    if (step !== undefined) {
+      const next = { row: inHand.row + step[0]!, column: inHand.column + step[1]! };
+      if (placedAt(next) !== null) {
+        const swapping = state.swapping.value;
+        if (swapping)
+          state.said.value = words.placedAt(
+            nameOf(placedAt(next)?.block ?? ""),
+            next.row + 1,
+            next.column + 1,
+          );
+        if (swapping) focusOn(next);
+        else {
+          take(next);
+          focusOn(next);
+        }
+      }
+    } else if (event.key === "Enter" || event.key === " ") {
+      const target = event.target as Element;
+      const [row, column] = (target.getAttribute("data-at") ?? "").split(",").map(Number);
+      if (row !== undefined && column !== undefined && !Number.isNaN(row)) take({ row, column });
+    } else if ((event.key === "t" || event.key === "T") && placed !== null)
+      turnTo((placed.turn + (event.shiftKey ? 270 : 90)) % 360);
+    else if (event.key === "x" || event.key === "X") {
+      state.swapping.value = true;
+      state.said.value = words.swapTo;
+    } else return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  const focusOn = ({ row, column }: Place) =>
+    requestAnimationFrame(() =>
+      (svg.current?.querySelector(`[data-at="${row},${column}"]`) as SVGElement | null)?.focus(),
+    );
+  return (
+    <svg
+      ref={svg}
+      class="paper quilt"
+      viewBox={`${-margin} ${-margin} ${w + 2 * margin} ${h + 2 * margin}`}
+      role="grid"
+      aria-label={words.quiltGrid(rows.length, counts().across)}
+      onKeyDown={key}
+      onPointerUp={() => {
+        drag.current = null;
+      }}
+    >
+      <Patches top={top} model={model} prefix="quilt-" tile={Math.max(w, h) / 60} />
+      <rect class="hair" x="0" y="0" width={w} height={h} stroke-width={per * 1.4} />
+      <g aria-hidden="true">
+        {marks(top).map(({ at, text, down }) => (
+          <g key={`${down}${at}`}>
+            <path
+              class="rul"
+              stroke-width={per}
+              d={down ? `M${-per * 3} ${at}H${-per * 9}` : `M${at} ${-per * 3}V${-per * 9}`}
+            />
+            <text
+              class="ru"
+              font-size={per * 9}
+              x={down ? -per * 10 : at}
+              y={down ? at + per * 3 : -per * 11}
+              text-anchor={down ? "end" : "middle"}
+            >
+              {text}
+            </text>
+          </g>
+        ))}
+      </g>
+      {ring === undefined ? null : <RingLine ring={ring} per={per} />}
+      {held === undefined ? null : (
+        <g aria-hidden="true">
+          <path class="heldhalo" stroke-width={per * 6} d={held.d} />
+          <path class="heldline" stroke-width={per * 2.6} d={held.d} />
+        </g>
+      )}
+      {rows.map((row) => (
+        <g role="row" key={row}>
+          {blocks
+            .filter((block) => block.row === row)
+            .map((block) => {
+              const at = { row: block.row, column: block.column };
+              const placed = placedAt(at);
+              const own = at.row === inHand.row && at.column === inHand.column;
+              return (
+                <path
+                  key={block.column}
+                  class="cell"
+                  d={block.d}
+                  data-at={`${at.row},${at.column}`}
+                  role="gridcell"
+                  tabIndex={own ? 0 : -1}
+                  aria-selected={state.placed.value !== null && own}
+                  aria-label={words.placedCell(
+                    nameOf(placed?.block ?? ""),
+                    at.row + 1,
+                    at.column + 1,
+                    placed?.turn ?? 0,
+                  )}
+                  onPointerDown={(event) => {
+                    if (event.pointerType === "mouse") drag.current = at;
+                  }}
+                  onPointerUp={() => {
+                    const from = drag.current;
+                    drag.current = null;
+                    if (from !== null && (from.row !== at.row || from.column !== at.column)) {
+                      edit((text) => swapPlaced(text, from, at), words.swapped);
+                      state.placed.value = at;
+                    } else take(at);
+                  }}
+                />
+              );
+            })}
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+/** Stitches down the middle of a ring. */
+function RingLine({ ring, per }: { ring: RingPicture; per: number }) {
+  const [side, end] = [ring.side / 2, ring.end / 2];
+  const box = {
+    x: ring.x + side,
+    y: ring.y + end,
+    width: ring.across - 2 * side,
+    height: ring.down - 2 * end,
+  };
+  return (
+    <g aria-hidden="true">
+      <rect class="heldhalo" stroke-width={per * 5} {...box} />
+      <rect class="next" stroke-width={per * 3} stroke-dasharray={`${per * 8} ${per * 5}`} {...box} />
+    </g>
+  );
+}
+
+/** Marks along two edges, every foot or every half metre, and where the quilt ends. */
+function marks(top: Picture): { at: number; text: string; down: boolean }[] {
+  const inches = ["in", "yd"].includes(state.model.value.unit);
+  const step = inches ? 304.8 : 200;
+  const along = (end: number, down: boolean) => {
+    const all = [];
+    for (let at = 0; at < end - step / 2; at += step)
+      all.push({ at, text: String(Math.round(inches ? at / 25.4 : at / 10)), down });
+    all.push({ at: end, text: lengthSaid(end * UNIT).replace(/ .*$/, ""), down });
+    return all;
+  };
+  return [...along(top.across, false), ...along(top.down, true)];
+}
+
+function Size() {
+  const { top } = state.laid.value;
+  const { across, down } = counts();
+  const resize = (wide: number, high: number) =>
+    edit(
+      (text) => sizeQuilt(text, wide, high),
+      () => `${wide} ${words.across}, ${high} ${words.down}.`,
+    );
+  return (
+    <section class="leaf size" aria-labelledby="size-title">
+      <h3 id="size-title">{words.size}</h3>
+      {top === null ? null : <Beds top={top} />}
+      <div class="row">
+        <Stepper
+          what={words.across}
+          value={`${across} ${words.across}`}
+          less={() => resize(across - 1, down)}
+          more={() => resize(across + 1, down)}
+        />
+        <Stepper
+          what={words.down}
+          value={`${down} ${words.down}`}
+          less={() => resize(across, down - 1)}
+          more={() => resize(across, down + 1)}
+        />
+      </div>
+    </section>
+  );
+}
+
+/** The whole quilt: blocks set, turned and swapped, its edges and its size. */
+export function QuiltSheet() {
+  const { top, stale } = state.laid.value;
+  const model = state.model.value;
+  const first = model.fabrics[state.firstFabric.value]?.name ?? "";
+  return (
+    <div class="spread set">
+      <section class="leaf work1" aria-label={words.theQuilt}>
+        <h2>{words.theQuilt}</h2>
+        <div class="row">
+          <span class="choice" role="group" aria-label={words.layoutLabel}>
+            {(["straight", "on point"] as const).map((layout) => (
+              <button
+                key={layout}
+                type="button"
+                class="pickword"
+                aria-pressed={model.setting.layout === layout}
+                onClick={() => edit((text) => setLayout(text, layout, first), words.layouts[layout])}
+              >
+                {words.layouts[layout]}
+              </button>
+            ))}
+          </span>
+          {model.blocks.map((block) => (
+            <button
+              key={block.key}
+              type="button"
+              class="act"
+              onClick={() => (state.sheet.value = { block: block.key })}
+            >
+              {words.blockIn(
+                block.name,
+                model.setting.rows.flat().filter((one) => one.block === block.key).length,
+              )}
+            </button>
+          ))}
+        </div>
+        <div class={stale ? "stale" : ""}>{top === null ? null : <QuiltPaper top={top} />}</div>
+        <p class="said" aria-hidden="true">
+          {state.said.value || words.helpQuilt}
+        </p>
+        <Faults />
+      </section>
+      <section class="leaf hand" aria-label={words.inHandFirst}>
+        <PlacedHand />
+        <Edges />
+      </section>
+      <div class="side">
+        <Pile />
+        <Size />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,172 @@
+import { useRef } from "preact/hooks";
+import { setName } from "../document/fabric-edits.ts";
+import { saveFile } from "../files.ts";
+import { UNIT } from "../planner/picture.ts";
+import { words } from "../words/en.ts";
+import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
+import { Textures, textureOf } from "./cloth.tsx";
+import { openFromDisk } from "./opening.ts";
+import * as state from "./state.ts";
+import { lengthSaid } from "./steps.tsx";
+
+/** Takes a fabric in hand: the first becomes the second, as when a third is picked up. */
+export function takeFabric(index: number): void {
+  const { fabrics } = state.model.value;
+  if (fabrics[index] === undefined) return;
+  if (state.firstFabric.value !== index) {
+    state.secondFabric.value = state.firstFabric.value;
+    state.firstFabric.value = index;
+  }
+  state.said.value = words.fabricsInHand(
+    fabrics[state.firstFabric.value]?.name ?? "",
+    fabrics[state.secondFabric.value]?.name ?? "",
+  );
+}
+
+function Dots() {
+  const { fabrics } = state.model.value;
+  const list = useRef<HTMLDivElement>(null);
+  const move = (event: KeyboardEvent) => {
+    const step = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+    if (step === undefined) return;
+    event.preventDefault();
+    // Arrows look for a fabric; Enter takes it.
+    const dots = [...(list.current?.querySelectorAll<HTMLElement>("button") ?? [])];
+    const at = dots.indexOf(document.activeElement as HTMLElement);
+    dots[(at + step + dots.length) % dots.length]?.focus();
+  };
+  return (
+    <div ref={list} class="dots" role="group" aria-label={words.fabricsLabel} onKeyDown={move}>
+      {fabrics.map((fabric, i) => {
+        const first = i === state.firstFabric.value;
+        const second = i === state.secondFabric.value && !first;
+        const prefix = `dot${i}-`;
+        const texture = textureOf(prefix, i);
+        return (
+          <button
+            key={fabric.name}
+            type="button"
+            class={second ? "second" : ""}
+            aria-pressed={first}
+            aria-label={`${words.dot(fabric.name, i + 1)}${second ? `, ${words.inHandSecond}` : ""}`}
+            tabIndex={first ? 0 : -1}
+            onClick={() => takeFabric(i)}
+          >
+            <svg width="24" height="24" viewBox="0 0 24 24" aria-hidden="true">
+              <Textures prefix={prefix} fabrics={fabrics} tile={8} />
+              <circle class="hair" cx="12" cy="12" r="11" fill={fabric.colour} />
+              {texture === null ? null : <circle cx="12" cy="12" r="10.5" fill={texture} />}
+            </svg>
+            <span>{first || second ? fabric.name : i + 1}</span>
+          </button>
+        );
+      })}
+    </div>
+  );
+}
+
+export async function save(asNew: boolean): Promise<void> {
+  const { name } = state.model.value;
+  try {
+    const saved = await saveFile(state.text.value, state.fileName.value || fileNameOf(name), asNew);
+    if (saved === null) return;
+    state.fileName.value = saved;
+    state.said.value = words.saved(saved);
+  } catch {
+    state.said.value = words.notSaved;
+  }
+}
+
+export const fileNameOf = (name: string): string =>
+  `${
+    name
+      .normalize("NFC")
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, "-")
+      .replace(/^-|-$/g, "") || "quilt"
+  }.yaml`;
+
+/** The upper selvage: name, the words of work, a dot for each fabric, what is kept. */
+export function Selvage() {
+  const { top } = state.laid.value;
+  const region = state.region.value;
+  const { name } = state.model.value;
+  return (
+    <header class="selvage">
+      <div class="qname">
+        <input
+          class="nameinput"
+          aria-label={words.fabricName}
+          value={name}
+          size={Math.max(8, name.length)}
+          onChange={({ currentTarget }) =>
+            edit((text) => setName(text, currentTarget.value.trim() || name), currentTarget.value)
+          }
+        />
+        {top === null ? null : (
+          <span class="qsize">
+            {lengthSaid(top.across * UNIT).replace(/ .*$/, "")} × {lengthSaid(top.down * UNIT)}
+          </span>
+        )}
+      </div>
+      <nav class="work" aria-label={words.workLabel}>
+        <ol>
+          {state.REGIONS.map((one) => (
+            <li key={one}>
+              <button
+                type="button"
+                aria-current={one === region ? "page" : undefined}
+                onClick={() => (state.region.value = one)}
+              >
+                {words.regions[one]}
+              </button>
+            </li>
+          ))}
+        </ol>
+      </nav>
+      <Dots />
+      <div class="kept">
+        <span class="k">{state.keptAt.value}</span>
+        <button type="button" class="act" disabled={!canUndo()} onClick={undo}>
+          {words.undo}
+        </button>
+        <button type="button" class="act" disabled={!canRedo()} onClick={redo}>
+          {words.redo}
+        </button>
+      </div>
+    </header>
+  );
+}
+
+/** The lower selvage: what leads away from the quilt, and its text. */
+export function LowerSelvage() {
+  const first = state.region.value === "first";
+  return (
+    <footer class="lower">
+      {first ? null : (
+        <>
+          <button type="button" class="act" onClick={() => (state.region.value = "first")}>
+            {words.home}
+          </button>
+          <button type="button" class="act" onClick={() => void openFromDisk()}>
+            {words.open}
+          </button>
+          <button type="button" class="act" onClick={() => void save(false)}>
+            {words.save}
+          </button>
+          <button type="button" class="act" onClick={() => void save(true)}>
+            {words.saveAs}
+          </button>
+          <button
+            type="button"
+            class="act"
+            aria-pressed={state.textOpen.value}
+            onClick={() => (state.textOpen.value = !state.textOpen.value)}
+          >
+            {state.textOpen.value ? words.putTextAway : words.showText}
+          </button>
+        </>
+      )}
+    </footer>
+  );
+}

@@ -1,0 +1,223 @@
+import { render } from "preact";
+import type { Answer } from "../planner/messages.ts";
+import { MOST_KEPT } from "../planner/worker.ts";
+import { openSession, type WorkerPort } from "../session.ts";
+import { hearOthers } from "../store.ts";
+import { words } from "../words/en.ts";
+import { draftInHand, isCurrent, redo, undo, useSession } from "./actions.ts";
+import { changesSaid } from "./amount-lines.ts";
+import { BlockSheet } from "./block-sheet.tsx";
+import { FabricRegion } from "./fabric-region.tsx";
+import { Faults } from "./faults.tsx";
+import { FirstOpen } from "./first-open.tsx";
+import { CutRegion, PatternRegion, SewRegion } from "./later-regions.tsx";
+import { takeText } from "./opening.ts";
+import { Pile, ShortPile } from "./pile.tsx";
+import { QuiltSheet } from "./quilt-sheet.tsx";
+import { LowerSelvage, Selvage, save, takeFabric } from "./selvage.tsx";
+import * as state from "./state.ts";
+import { TextPanel } from "./text-panel.tsx";
+
+/** What the boot script leaves behind: the program's own address, for workers, and the solver, packed. */
+interface Packed {
+  url: string;
+  solver(): Promise<ArrayBuffer>;
+}
+
+function heard(answer: Answer): void {
+  if (answer.kind === "tried") {
+    state.suggestions.value = state.suggestions.value.map((one) =>
+      one.key === answer.key ? { ...one, amounts: answer.amounts, done: true } : one,
+    );
+    return;
+  }
+  if (answer.kind === "shown") {
+    state.shown.value = answer.shown;
+    return;
+  }
+  if (!("id" in answer) || !isCurrent(answer.id)) return;
+  switch (answer.kind) {
+    case "laid": {
+      const top = answer.picture ?? state.laid.value.top;
+      state.laid.value = { top, stale: answer.picture === null, empty: answer.empty };
+      state.faults.value = answer.diagnostics;
+      return;
+    }
+    case "amounts":
+      state.amounts.value = answer.amounts;
+      state.progress.value = "so-far";
+      return;
+    case "planned":
+      state.amounts.value = answer.amounts;
+      state.progress.value = "done";
+      state.faults.value = answer.diagnostics;
+      state.planned.value = answer.whole;
+      sayChanges();
+      return;
+    case "failed":
+      state.faults.value = answer.diagnostics;
+      state.progress.value = "failed";
+      return;
+    case "broken":
+      state.broken.value = answer.message || "broken";
+      state.progress.value = "failed";
+      return;
+  }
+}
+
+const spoken = () => document.getElementById("spoken");
+let speaking = 0;
+
+/** Amounts are told once the hand rests, only those that changed. */
+function sayChanges(): void {
+  window.clearTimeout(speaking);
+  speaking = window.setTimeout(() => {
+    const place = spoken();
+    if (place !== null) place.textContent = `${state.said.value} ${changesSaid()}`.trim();
+  }, 900);
+}
+
+function startWorkers(packed: Packed): void {
+  const compiled = packed.solver().then((bytes) => WebAssembly.compile(bytes));
+  const start = (hear: (answer: Answer) => void, died: () => void): WorkerPort => {
+    const worker = new Worker(packed.url);
+    worker.onmessage = ({ data }: MessageEvent<Answer>) => hear(data);
+    worker.onerror = () => died();
+    // Until the solver has come, what is asked waits; the order stays.
+    let sent = Promise.resolve();
+    return {
+      post(ask) {
+        sent = sent.then(async () => {
+          worker.postMessage(ask.kind === "start" ? { ...ask, solver: await compiled } : ask);
+        });
+      },
+      end: () => worker.terminate(),
+    };
+  };
+  useSession(
+    openSession({
+      start,
+      later(milliseconds, call) {
+        const timer = window.setTimeout(call, milliseconds);
+        return () => window.clearTimeout(timer);
+      },
+      heard,
+      most: MOST_KEPT,
+    }),
+  );
+}
+
+function Region() {
+  switch (state.region.value) {
+    case "first":
+      return <FirstOpen />;
+    case "draw":
+      if (state.model.value.kind !== "quilt")
+        return (
+          <div class="spread">
+            <p class="said">{state.said.value}</p>
+            <Faults />
+            <Pile />
+          </div>
+        );
+      return state.sheet.value === "quilt" ? <QuiltSheet /> : <BlockSheet />;
+    case "fabric":
+      return <FabricRegion />;
+    case "cut":
+      return <CutRegion />;
+    case "sew":
+      return <SewRegion />;
+    case "pattern":
+      return <PatternRegion />;
+  }
+}
+
+function Page() {
+  if (state.region.value === "first")
+    return (
+      <div class="frame">
+        <header class="selvage bare">
+          <div class="qname">{words.program}</div>
+        </header>
+        <FirstOpen />
+        <LowerSelvage />
+      </div>
+    );
+  return (
+    <div class="frame">
+      <a class="skip" href="#work">
+        {words.skip}
+      </a>
+      <Selvage />
+      <main id="work" class={state.textOpen.value ? "withtext" : ""} tabIndex={-1}>
+        <h1 class="heard">{state.model.value.name || words.theQuilt}</h1>
+        <Region />
+        {state.textOpen.value ? <TextPanel /> : null}
+      </main>
+      <LowerSelvage />
+      <ShortPile />
+    </div>
+  );
+}
+
+/** Regions one after another by F6; the words of work by alt and a figure; undo and redo; a fabric by its number. */
+function keys(event: KeyboardEvent): void {
+  const typing =
+    event.target instanceof HTMLElement &&
+    (event.target.isContentEditable || /^(INPUT|TEXTAREA)$/.test(event.target.tagName));
+  const command = event.ctrlKey || event.metaKey;
+  if (command && !typing && event.key.toLowerCase() === "z") {
+    if (event.shiftKey) redo();
+    else undo();
+  } else if (command && !typing && event.key.toLowerCase() === "y") redo();
+  else if (command && event.key.toLowerCase() === "s") void save(event.shiftKey);
+  else if (event.altKey && /^[1-5]$/.test(event.key) && state.text.value !== "")
+    state.region.value = state.REGIONS[Number(event.key) - 1]!;
+  else if (event.key === "F6") {
+    const leaves = [...document.querySelectorAll<HTMLElement>("header, .leaf, .lower")];
+    const now = leaves.findIndex((leaf) => leaf.contains(document.activeElement));
+    const next = leaves[(now + (event.shiftKey ? -1 : 1) + leaves.length) % leaves.length];
+    (
+      next?.querySelector<HTMLElement>('[tabindex="0"], button:not([tabindex="-1"]), input, a') ?? next
+    )?.focus();
+  } else if (
+    !typing &&
+    !command &&
+    !event.altKey &&
+    /^[1-9]$/.test(event.key) &&
+    event.target instanceof SVGElement
+  )
+    takeFabric(Number(event.key) - 1);
+  else return;
+  event.preventDefault();
+}
+
+/** Draws the page and starts what plans for it. */
+export function startPage(): void {
+  startWorkers((globalThis as unknown as { crossgrain: Packed }).crossgrain);
+  const spokenPlace = document.createElement("div");
+  spokenPlace.id = "spoken";
+  spokenPlace.className = "heard";
+  spokenPlace.setAttribute("aria-live", "polite");
+  spokenPlace.setAttribute("role", "status");
+  document.body.append(spokenPlace);
+  document.addEventListener("keydown", keys);
+  hearOthers(
+    (key) => key === draftInHand() && state.region.value !== "first",
+    () => {
+      state.said.value = words.elsewhere;
+    },
+  );
+  // A sheet just taken up begins with its own help.
+  state.sheet.subscribe(() => {
+    state.said.value = "";
+  });
+  state.said.subscribe((sentence) => {
+    spokenPlace.textContent = sentence;
+  });
+  const given = JSON.parse(document.getElementById("quilt")?.textContent ?? "null") as {
+    text: string;
+  } | null;
+  if (given !== null) takeText(given.text, null);
+  render(<Page />, document.getElementById("page")!);
+}

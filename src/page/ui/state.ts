@@ -1,0 +1,82 @@
+import { computed, signal } from "@preact/signals";
+import type { Diagnostic } from "../../planning.ts";
+import { readModel } from "../document/model.ts";
+import type { Amounts } from "../planner/amounts.ts";
+import type { Shown } from "../planner/messages.ts";
+import type { Picture } from "../planner/picture.ts";
+
+/** Words of work, in the order of the work. */
+export const REGIONS = ["draw", "fabric", "cut", "sew", "pattern"] as const;
+export type Region = (typeof REGIONS)[number];
+
+/** The quilt's text: everything else follows from it. */
+export const text = signal("");
+export const model = computed(() => readModel(text.value));
+
+/** Where on the page one is; `first` before a quilt is chosen. */
+export const region = signal<Region | "first">("first");
+/** On the drawing table: the whole quilt, or a block by its key. */
+export const sheet = signal<{ block: string } | "quilt">("quilt");
+/** The text is open beside the drawing. */
+export const textOpen = signal(false);
+
+/** Name on disk; empty for what has never been saved. */
+export const fileName = signal("");
+/** When it was last kept in this browser; empty before. */
+export const keptAt = signal("");
+
+/** The top as last laid out. `stale`: the text has a fault and this is from before it. */
+export const laid = signal<{ top: Picture | null; stale: boolean; empty: number }>({
+  top: null,
+  stale: false,
+  empty: 0,
+});
+export const faults = signal<readonly Diagnostic[]>([]);
+
+/** How far the amounts are: from before, searched quickly, searched to the end, or impossible just now. */
+export type Progress = "before" | "so-far" | "done" | "failed";
+export const progress = signal<Progress>("before");
+export const amounts = signal<Amounts | null>(null);
+/** Amounts as they were before the last edit: what a change is told against. */
+export const amountsBefore = signal<Amounts | null>(null);
+/** There is a plan of the text as it stands, and nothing of it is empty. */
+export const planned = signal(false);
+export const broken = signal("");
+
+/** Drawings made by the worker for the region in sight. */
+export const shown = signal<Shown | null>(null);
+
+/** What lies in the hand: two fabrics, and a unit, the brush, or nothing that takes off. */
+export type Tool = "lay" | "colour" | "off";
+export const tool = signal<Tool>("lay");
+export const firstFabric = signal(0);
+export const secondFabric = signal(1);
+export const unitInHand = signal("square");
+export const turnInHand = signal(0);
+export const reach = signal<"patch" | "alike">("patch");
+
+/** The place in hand on the paper, and the far corner of an area being chosen. */
+export const square = signal({ column: 0, row: 0 });
+export const areaFrom = signal<{ column: number; row: number } | null>(null);
+/** The next tap ends an area instead of laying one square. */
+export const spanning = signal(false);
+
+/** The placed block in hand in the quilt; null when none is. */
+export const placed = signal<{ row: number; column: number } | null>(null);
+export const swapping = signal(false);
+export const borderInHand = signal<number | null>(null);
+/** Fabric whose amounts are opened up. */
+export const opened = signal<string | null>(null);
+
+/** The sentence under the drawing; screen readers hear it. */
+export const said = signal("");
+
+/** Other ways, each really planned; null while none have been asked for. */
+export interface Suggestion {
+  key: string;
+  label: string;
+  text: string;
+  amounts: Amounts | null;
+  done: boolean;
+}
+export const suggestions = signal<readonly Suggestion[]>([]);

@@ -1,0 +1,301 @@
+import { describe, expect, test } from "vitest";
+import * as block from "../../src/page/document/block-edits.ts";
+import { colourPlaced, setColourway } from "../../src/page/document/colourway-edits.ts";
+import { withWord } from "../../src/page/document/drawing-text.ts";
+import { freePatches, type Ring, restOf } from "../../src/page/document/free-patches.ts";
+import { readModel } from "../../src/page/document/model.ts";
+import * as quilt from "../../src/page/document/quilt-edits.ts";
+import { helpFor, offeredAt, placeAt } from "../../src/page/document/text-help.ts";
+import { patchesOf } from "../../src/page/document/unit-patches.ts";
+import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
+import { checkQuilt } from "../../src/pipeline.ts";
+import { layOutQuilt, readSpecFile } from "../../src/planning.ts";
+import { QUILTS, quiltNamed } from "./quilts.ts";
+
+const errors = (text: string) =>
+  checkQuilt(text, "q")
+    .diagnostics.filter(({ severity }) => severity === "error")
+    .map(({ code }) => code);
+const area = (column: number, row: number, columns = 1, rows = 1) => ({ column, row, columns, rows });
+
+describe("a text drawing", () => {
+  test("changes one word and leaves the others in their places", () => {
+    expect(withWord("  c   gv  -   c", 1, "h>")).toBe("  c   h>  -   c");
+    expect(withWord("a b c", 1, "long")).toBe("a long c");
+    expect(withWord("a b*3 c", 2, "x")).toBe("a b x b c");
+    expect(withWord("a b", 1, "c")).toBe("a c");
+    expect(withWord("a b", 7, "c")).toBe("a b");
+  });
+});
+
+describe("the paper", () => {
+  test("shows every unit of every quilt: the same patches as the planner lays out", () => {
+    for (const { text, name } of QUILTS) {
+      const model = readModel(text);
+      for (const drawn of model.blocks) {
+        expect(drawn.empties, `${name} ${drawn.key}`).toEqual([]);
+        for (const unit of drawn.units) {
+          const patches = patchesOf(unit, drawn, model);
+          expect(patches, `${name} ${drawn.key} ${unit.cell.code}`).not.toBeNull();
+          for (const { corners } of patches ?? [])
+            for (const [x, y] of corners) {
+              expect(x).toBeGreaterThanOrEqual(drawn.xs[unit.column]! - 1);
+              expect(y).toBeLessThanOrEqual(drawn.ys[unit.row + unit.rows]! + 1);
+            }
+        }
+      }
+    }
+  });
+
+  test("a star drawn on an empty sheet is the star of the first quilt", () => {
+    const geese = ["chalk", "night"];
+    let text = EMPTY_SHEET;
+    for (const [column, row] of [
+      [0, 0],
+      [3, 0],
+      [0, 3],
+      [3, 3],
+    ] as const)
+      text = block.layUnit(text, "A", area(column, row), { kind: "square", words: ["chalk"], turn: 0 });
+    text = block.layUnit(text, "A", area(1, 1, 2, 2), { kind: "square", words: ["lanterns"], turn: 0 });
+    text = block.layUnit(text, "A", area(1, 0, 2, 1), { kind: "flying geese", words: geese, turn: 180 });
+    text = block.layUnit(text, "A", area(1, 3, 2, 1), { kind: "flying geese", words: geese, turn: 0 });
+    text = block.layUnit(text, "A", area(0, 1, 1, 2), { kind: "flying geese", words: geese, turn: 90 });
+    text = block.layUnit(text, "A", area(3, 1, 1, 2), { kind: "flying geese", words: geese, turn: 270 });
+    expect(errors(text)).toEqual([]);
+    expect(text).toContain(
+      "      s  fv - s\n      f> q  - f<\n      |  |  - |\n      s  f  - s\n    cells:\n      s: { square: chalk }\n",
+    );
+    const [drawn] = readModel(text).blocks;
+    expect(drawn?.units).toHaveLength(9);
+    expect(Object.keys(drawn?.cells ?? {})).toHaveLength(3);
+  });
+
+  test("turning on the spot four times comes back; a long unit with no room turns end for end", () => {
+    const text = quiltNamed("nine-stars");
+    const key = readModel(text).blocks[0]!.key;
+    let turned = text;
+    const square = { column: 0, row: 0 };
+    for (let i = 0; i < 4; i++) turned = block.turnUnit(turned, key, square, 1);
+    expect(readModel(turned).blocks[0]?.units).toEqual(readModel(text).blocks[0]?.units);
+  });
+
+  test("a unit taken off leaves empty squares, its cell goes when nothing uses it", () => {
+    const text = block.layUnit(EMPTY_SHEET, "A", area(0, 0), {
+      kind: "rails",
+      words: ["night", "chalk"],
+      turn: 0,
+    });
+    const gone = block.emptySquare(text, "A", { column: 0, row: 0 });
+    expect(readModel(gone).blocks[0]?.empties).toHaveLength(16);
+    expect(readModel(gone).blocks[0]?.cells).toEqual({});
+  });
+
+  test("a colour for one patch leaves its like alone, for all alike takes them with it", () => {
+    const text = STARTS[0]!.text;
+    const model = readModel(text);
+    const star = model.blocks[0]!;
+    const unit = star.units.find(({ cell }) => cell.code === "c")!;
+    const cloth = "night";
+    const count = (made: string) => {
+      const now = readModel(made);
+      return now.blocks[0]!.units.filter((one) =>
+        patchesOf(one, now.blocks[0]!, now)?.every(({ fabric }) => fabric?.name === cloth),
+      ).length;
+    };
+    const alike = star.units.filter(({ cell }) => cell.code === unit.cell.code).length;
+    const before = count(text);
+    const one = block.colourPatch(text, star.key, unit, "patch", cloth, "patch");
+    const all = block.colourPatch(text, star.key, unit, "patch", cloth, "alike");
+    expect(errors(one)).toEqual([]);
+    expect([count(one) - before, count(all) - before]).toEqual([1, alike]);
+  });
+});
+
+describe("patches by their corners", () => {
+  const half: Ring = [
+    [0, 0],
+    [8, 0],
+    [0, 8],
+  ];
+
+  test("what they leave of the paper is a patch too", () => {
+    expect(restOf([half], 8, 8)).toEqual([
+      [
+        [8, 0],
+        [8, 8],
+        [0, 8],
+      ],
+    ]);
+    expect(
+      restOf(
+        [
+          half,
+          [
+            [8, 0],
+            [8, 8],
+            [0, 8],
+          ],
+        ],
+        8,
+        8,
+      ),
+    ).toEqual([]);
+  });
+
+  test("patches that lie on one another, cross, or float in the middle are refused", () => {
+    expect(
+      restOf(
+        [
+          half,
+          [
+            [0, 0],
+            [8, 8],
+            [0, 8],
+          ],
+        ],
+        8,
+        8,
+      ),
+    ).toBeNull();
+    expect(restOf([half, half], 8, 8)).toBeNull();
+    expect(
+      restOf(
+        [
+          [
+            [3, 3],
+            [5, 3],
+            [4, 5],
+          ],
+        ],
+        8,
+        8,
+      ),
+    ).toBeNull();
+    expect(
+      restOf(
+        [
+          [
+            [0, 0],
+            [4, 0],
+            [8, 0],
+          ],
+        ],
+        8,
+        8,
+      ),
+    ).toBeNull();
+  });
+
+  test("become a block that can be planned, of every orientation", () => {
+    const mountain: Ring = [
+      [0, 8],
+      [4, 2],
+      [8, 8],
+    ];
+    for (const ring of [half, mountain, [...mountain].reverse()]) {
+      const made = freePatches([{ ring, fabric: "night" }], "chalk", 8, 8);
+      const laid = {
+        kind: "drawn patches",
+        words: [],
+        turn: 0,
+        drawn: { patches: made!.patches, words: made!.words, on: "8 x 8" },
+      };
+      const text = block.layUnit(EMPTY_SHEET, "A", area(0, 0, 4, 4), laid);
+      expect(errors(text)).toEqual([]);
+      const model = readModel(text);
+      expect(
+        new Set(
+          patchesOf(model.blocks[0]!.units[0]!, model.blocks[0]!, model)?.map(({ fabric }) => fabric?.name),
+        ),
+      ).toEqual(new Set(["night", "chalk"]));
+    }
+  });
+});
+
+describe("the quilt", () => {
+  const text = quiltNamed("nine-stars");
+
+  test("one block turned in a quilt that is filled: the rest stay as they were", () => {
+    const size = readModel(text).setting.rows.map((row) => row.length);
+    const made = quilt.turnPlaced(text, { row: 1, column: 1 }, 90);
+    const { rows } = readModel(made).setting;
+    expect(rows.map((row) => row.length)).toEqual(size);
+    expect(rows.flat().filter(({ turn }) => turn === 90)).toHaveLength(1);
+    expect(rows[1]?.[1]?.turn).toBe(90);
+  });
+
+  test("one placing in other colours: a colourway of its own, which the planner lays out the same", () => {
+    const star = STARTS[0]!.text;
+    const at = { row: 1, column: 1 };
+    const once = colourPlaced(star, at, "night", "chalk");
+    const twice = colourPlaced(once, at, "chalk", "night");
+    expect(errors(twice)).toEqual([]);
+    const model = readModel(twice);
+    expect(model.setting.rows.flat().filter(({ colourway }) => colourway !== "")).toHaveLength(1);
+    expect(model.colourways).toEqual({ "way-1": { night: "chalk", chalk: "night" } });
+    const spec = readSpecFile(twice, "q").value;
+    const top = spec?.kind === "quilt" ? layOutQuilt(spec).value?.top : undefined;
+    const design = top?.designs.find(({ colourway }) => colourway === "way-1");
+    const drawn = model.blocks[0]!;
+    const onPaper = drawn.units.flatMap((unit) =>
+      (patchesOf(unit, drawn, model, "way-1") ?? []).map(({ fabric }) => fabric?.name ?? ""),
+    );
+    expect(design?.patches.map(({ fabric }) => fabric).sort()).toEqual(onPaper.sort());
+    // A second block in the first one's colours shares them until it is changed.
+    const shared = setColourway(twice, { row: 0, column: 0 }, "way-1");
+    const apart = colourPlaced(shared, { row: 0, column: 0 }, "lanterns", "night");
+    expect(readModel(apart).colourways).toMatchObject({ "way-2": { like: "way-1", lanterns: "night" } });
+    expect(errors(apart)).toEqual([]);
+  });
+
+  test("rules turn as they say", () => {
+    const size = { rows: 4, columns: 4 };
+    const turns = (rule: quilt.FillRule) =>
+      [0, 3].flatMap((row) => [0, 3].map((column) => quilt.turnBy(rule, { row, column }, size, 0, 5)));
+    expect(turns("alike")).toEqual([0, 0, 0, 0]);
+    expect(turns("round")).toEqual([0, 90, 270, 180]);
+    expect(turns("by-turns")).toEqual([0, 90, 90, 0]);
+    expect(turns("chance")).toEqual(turns("chance"));
+  });
+
+  test("straight, on point and back; larger and smaller; all can be planned", () => {
+    const cloth = readModel(text).fabrics[0]!.name;
+    const onPoint = quilt.setLayout(text, "on point", cloth);
+    expect(errors(onPoint)).toEqual([]);
+    expect(errors(quilt.setLayout(onPoint, "straight", cloth))).toEqual([]);
+    expect(errors(quilt.sizeQuilt(onPoint, 4, 5))).toEqual([]);
+    const turned = quilt.turnPlaced(text, { row: 0, column: 0 }, 180);
+    expect(errors(quilt.setLayout(turned, "on point", cloth))).toEqual([]);
+    expect(readModel(quilt.sizeQuilt(turned, 5, 2)).setting.rows.map((row) => row.length)).toEqual([5, 5]);
+  });
+});
+
+describe("help with the text", () => {
+  const at = (before: string) => offeredAt(placeAt(before), ["night", "chalk"]).map(({ label }) => label);
+
+  test("offers the keys of the place", () => {
+    expect(at("name: x\n")).toEqual(expect.arrayContaining(["fabrics", "blocks", "setting", "borders"]));
+    expect(at("fabrics:\n  - { name: a, ")).toEqual(expect.arrayContaining(["colour", "width", "print"]));
+    expect(at("fabrics:\n  - name: a\n    ")).toEqual(expect.arrayContaining(["colour", "width", "print"]));
+    expect(at("blocks:\n  star:\n    size: 8\n    ")).toEqual(
+      expect.arrayContaining(["grid", "cells", "roles"]),
+    );
+    expect(at("setting:\n  rows: a\n  sashing: { ")).toEqual(
+      expect.arrayContaining(["width", "fabric", "ring"]),
+    );
+    expect(at("borders:\n  - { fabric: night, width: 3 }\n  - { ")).toEqual(
+      expect.arrayContaining(["corners", "join"]),
+    );
+  });
+
+  test("offers the words a key takes, and the fabrics where a fabric may stand", () => {
+    expect(at("setting:\n  layout: ")).toEqual(["straight", "on point"]);
+    expect(at("borders:\n  - { fabric: ")).toEqual(["night", "chalk"]);
+  });
+
+  test("says what a key means", () => {
+    expect(helpFor(["borders", 0], "over-long")?.meaning).toContain("trimmed after sewing");
+    expect(helpFor([], "no such key")).toBeNull();
+  });
+});

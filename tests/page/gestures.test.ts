@@ -1,0 +1,156 @@
+import { describe, expect, test } from "vitest";
+import { parseDocument } from "yaml";
+import * as block from "../../src/page/document/block-edits.ts";
+import * as fabric from "../../src/page/document/fabric-edits.ts";
+import { readModel } from "../../src/page/document/model.ts";
+import * as quilt from "../../src/page/document/quilt-edits.ts";
+import { patchesOf } from "../../src/page/document/unit-patches.ts";
+import { checkQuilt } from "../../src/pipeline.ts";
+import { QUILTS } from "./quilts.ts";
+
+/** Whole numbers below a bound, the same on every run. */
+function dice(seed: number): (below: number) => number {
+  let state = seed >>> 0;
+  return (below) => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return Math.floor((state / 2 ** 32) * below);
+  };
+}
+
+const KINDS = [
+  "square",
+  "rectangle",
+  "half-square triangle",
+  "quarter-square triangle",
+  "flying geese",
+  "four-patch",
+  "rails",
+];
+
+/** One gesture, any at all: some change nothing, as a hand at a table does too. */
+function anyGesture(text: string, roll: (below: number) => number): string {
+  const model = readModel(text);
+  const of = <T>(all: readonly T[]): T | undefined => all[roll(Math.max(1, all.length))];
+  const drawn = of(model.blocks);
+  const cloth = of(model.fabrics)?.name ?? "";
+  const place = { row: roll(model.setting.rows.length + 1), column: roll(5) };
+  const square = { column: roll(drawn?.columns ?? 1), row: roll(drawn?.rows ?? 1) };
+  const key = drawn?.key ?? "";
+  switch (roll(22)) {
+    case 0:
+    case 1:
+      return block.layUnit(
+        text,
+        key,
+        { ...square, columns: 1 + roll(2), rows: 1 + roll(2) },
+        { kind: of(KINDS) ?? "square", words: [cloth, of(model.fabrics)?.name ?? cloth], turn: 90 * roll(4) },
+      );
+    case 2:
+      return block.turnUnit(text, key, square, 1 + roll(3));
+    case 3:
+      return block.emptySquare(text, key, square);
+    case 4:
+    case 5: {
+      const unit = drawn === undefined ? null : block.unitOn(drawn, square);
+      const patch =
+        unit === null || drawn === undefined ? undefined : of(patchesOf(unit, drawn, model) ?? []);
+      const reach = roll(2) === 0 ? "patch" : "alike";
+      return patch === undefined ? text : block.colourPatch(text, key, square, patch.part, cloth, reach);
+    }
+    case 6:
+      return roll(4) > 0 ? text : block.resizeGrid(text, key, 1 + roll(5), 1 + roll(5));
+    case 7:
+      return block.sizeBlock(text, key, String(4 + roll(9)));
+    case 8:
+      return quilt.turnPlaced(text, place, 90 * roll(4));
+    case 9:
+      return quilt.swapPlaced(text, place, { row: roll(3), column: roll(3) });
+    case 10:
+      return quilt.fillTurns(
+        text,
+        key,
+        (["alike", "by-turns", "round", "chance"] as const)[roll(4)]!,
+        90 * roll(4),
+        roll(9),
+      );
+    case 11:
+      return roll(3) > 0 ? text : quilt.sizeQuilt(text, 1 + roll(6), 1 + roll(6));
+    case 12:
+      return roll(3) > 0 ? text : quilt.setLayout(text, roll(2) === 0 ? "straight" : "on point", cloth);
+    case 13:
+      return quilt.setSashing(text, roll(2) === 0 ? null : { width: String(1 + roll(3)), fabric: cloth });
+    case 14:
+      return quilt.addBorder(text, cloth, String(1 + roll(5)));
+    case 15:
+      return quilt.removeBorder(text, roll(3));
+    case 16:
+      return model.borders.length === 0
+        ? text
+        : quilt.widenBorder(text, roll(model.borders.length), roll(9) - 4, 2032);
+    case 17:
+      return quilt.setFinishing(
+        text,
+        (["binding", "backing", "wadding"] as const)[roll(3)]!,
+        roll(4) === 0 ? null : cloth,
+      );
+    case 18:
+      return fabric.setColour(
+        text,
+        roll(model.fabrics.length),
+        `#${(0x100000 + roll(0xefffff)).toString(16)}`,
+      );
+    case 19:
+      return fabric.setPrint(
+        text,
+        roll(model.fabrics.length),
+        (["none", "one-way", "two-way"] as const)[roll(3)]!,
+      );
+    case 20:
+      return fabric.renameFabric(text, roll(model.fabrics.length), `${cloth.slice(0, 12)} ${roll(99)}`);
+    default:
+      return fabric.setMethod(text, "flying geese", roll(2) === 0 ? "stitch-and-flip" : "four at a time");
+  }
+}
+
+/** Notes of a file: what stands after a `#` that begins one. */
+const notesOf = (text: string): string[] =>
+  [...text.matchAll(/(?:^|\s)(# .*)$/gm)].map((match) => match[1]!.trim());
+
+const COUNT = Number(process.env.GESTURES ?? 40);
+
+describe("gestures at random", () => {
+  test.each(QUILTS)("$name: the file stays a file, what the page does not know stays in it", ({ text }) => {
+    const roll = dice(text.length);
+    // A key the page has never heard of, as a later program may write.
+    let now = `${text}x-own: { kept: [1, 2], as: it is }   # mine\n`;
+    const heads = notesOf(now.slice(0, now.search(/^\w/m)));
+    let changes = 0;
+    for (let i = 0; i < COUNT; i++) {
+      const next = anyGesture(now, roll);
+      if (next === now) continue;
+      changes += 1;
+      const doc = parseDocument(next, { uniqueKeys: true });
+      expect(doc.errors.map(({ message }) => message)).toEqual([]);
+      expect(doc.toJS()["x-own"]).toEqual({ kept: [1, 2], as: "it is" });
+      now = next;
+    }
+    expect(changes).toBeGreaterThan(COUNT / 4);
+    expect(notesOf(now)).toEqual(expect.arrayContaining(heads));
+    expect(now).toContain("# mine");
+  });
+
+  test("a quilt of blocks that was sound stays one that can be read", () => {
+    for (const { text, name } of QUILTS.slice(0, 3)) {
+      const roll = dice(7);
+      for (let i = 0; i < 10; i++) {
+        const next = anyGesture(text, roll);
+        const codes = checkQuilt(next, name)
+          .diagnostics.filter(({ severity }) => severity === "error")
+          .map(({ code }) => code);
+        // A gesture may leave a design that cannot be sewn so; it never leaves a file that cannot be read.
+        for (const code of codes)
+          expect(code).not.toMatch(/^(YAML|KEY|TYPE|FILE|CODE-UNKNOWN|FABRIC-UNKNOWN)/);
+      }
+    }
+  });
+});

@@ -1,0 +1,189 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { formatMeasure } from "../../src/planning.ts";
+import { crossgrain } from "../cli/run.ts";
+import {
+  axe,
+  CHROMIUM,
+  emptyFolder,
+  faultsOf,
+  launch,
+  openPage,
+  planOfCommandLine,
+  planOnPage,
+  savedText,
+  settled,
+} from "./browser.ts";
+import { drawStarQuilt, finger, type Hand, keys, mouse } from "./hands.ts";
+import { QUILTS, quiltNamed } from "./quilts.ts";
+
+/** All journeys, every quilt: `npm run journeys`. Every run has the first of each kind. */
+const ALL = process.env.JOURNEYS === "all";
+/** All regions in all modes take a while. */
+const PATIENCE = ALL ? 600_000 : 120_000;
+if (CHROMIUM === null) console.warn("Chromium is not installed: the journeys on the page are skipped.");
+
+let browser: Browser;
+
+describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
+
+  const ways: {
+    name: string;
+    options: object;
+    hand: (page: Awaited<ReturnType<typeof openPage>>) => Hand;
+  }[] = [
+    { name: "by pointer", options: {}, hand: mouse },
+    ...(ALL
+      ? [
+          {
+            name: "by touch",
+            options: { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true },
+            hand: finger,
+          },
+          { name: "by keys alone", options: {}, hand: keys },
+        ]
+      : []),
+  ];
+  test.each(ways)(
+    "a star quilt from nothing, $name: drawn, counted, saved, the plan of the command line",
+    async ({ options, hand }) => {
+      const page = await openPage(browser, options);
+      await drawStarQuilt(hand(page));
+      await settled(page);
+      const text = await savedText(page);
+      const expected = planOfCommandLine(text);
+      expect(expected.top?.blocks).toHaveLength(9);
+      expect(expected.top?.borders).toHaveLength(1);
+      expect(new Set(expected.top?.designs[0]?.patches.map(({ fabric }) => fabric))).toEqual(
+        new Set(["chalk", "night", "lanterns"]),
+      );
+      const amounts = await page.locator(".pile .amount").allTextContents();
+      expect(amounts).toEqual(
+        expected.fabrics.map(({ purchase, sold }) =>
+          formatMeasure(purchase?.length ?? 0, sold.unit, { typeset: true }),
+        ),
+      );
+      expect(await planOnPage(page)).toEqual(expected);
+      // Back to the empty sheet, a gesture at a time, and forth again.
+      await page.getByRole("button", { name: "Draw", exact: true }).click();
+      const undo = page.getByRole("button", { name: "Undo", exact: true });
+      for (let i = 0; i < 40 && (await undo.isEnabled()); i++) await undo.click();
+      expect(await savedText(page)).toContain(". . . .\n      . . . .");
+      const redo = page.getByRole("button", { name: "Redo", exact: true });
+      for (let i = 0; i < 40 && (await redo.isEnabled()); i++) await redo.click();
+      expect(await savedText(page)).toBe(text);
+      expect(faultsOf(page)).toEqual([]);
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
+  test(
+    "no accessibility fault, no sideways scroll, every target 44 px",
+    async () => {
+      const widths = ALL ? [320, 390, 768, 1280, 1920] : [320, 1280];
+      const modes = ALL
+        ? [
+            { colorScheme: "light" },
+            { colorScheme: "dark" },
+            { colorScheme: "light", forcedColors: "active", reducedMotion: "reduce" },
+          ]
+        : [{ colorScheme: "light" }];
+      for (const mode of modes) {
+        const page = await openPage(browser, mode as object);
+        const look = async (where: string) => {
+          expect(await axe(page), where).toEqual([]);
+          for (const width of widths) {
+            await page.setViewportSize({ width, height: 900 });
+            const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+            expect(over, `${where} at ${width}`).toBeLessThanOrEqual(0);
+            const small = await page.evaluate(() =>
+              [...document.querySelectorAll("button, summary, input")].flatMap((one) => {
+                const { width, height } = one.getBoundingClientRect();
+                return height > 0 && (height < 43.5 || width < 43.5) ? [one.outerHTML.slice(0, 120)] : [];
+              }),
+            );
+            expect(small, `${where} at ${width}`).toEqual([]);
+          }
+          await page.setViewportSize({ width: 1280, height: 900 });
+        };
+        await look("first open");
+        await page.getByRole("button", { name: /^Lantern Lane/ }).click();
+        await settled(page);
+        await page.locator('[data-at="1,2"]').click();
+        await look("quilt");
+        await page.getByRole("button", { name: "Draw this block" }).click();
+        await look("block");
+        if (ALL) {
+          await page.getByRole("button", { name: "Draw a patch by its corners" }).click();
+          await look("corners");
+          await page.getByRole("button", { name: "Stop" }).click();
+          for (const region of ["Fabric", "Cut", "Sew"]) {
+            await page.getByRole("button", { name: region, exact: true }).click();
+            if (region === "Fabric") await page.getByRole("button", { name: "chalk", exact: true }).click();
+            else await page.waitForSelector(".printed svg");
+            await look(region);
+          }
+        }
+        expect(faultsOf(page)).toEqual([]);
+        await page.context().close();
+      }
+    },
+    PATIENCE,
+  );
+
+  test("a quilt handed out in its page opens on it; what is typed is drawn; a fault is told in its place", async () => {
+    const folder = emptyFolder();
+    const [from, to] = [join(folder, "quilt.yaml"), join(folder, "handed out.html")];
+    // A name that would end the element it travels in, were it not guarded.
+    writeFileSync(from, quiltNamed("nine-stars").replace(/^name: .*$/m, 'name: "Stars </script><b>"'));
+    expect(crossgrain(["page", from, "--out", to]).code).toBe(0);
+    const page = await openPage(browser, {}, to);
+    await settled(page);
+    expect(await page.getByLabel("Name").inputValue()).toBe("Stars </script><b>");
+    await page.getByRole("button", { name: "The text", exact: true }).click();
+    await page.locator(".cm-content").click();
+    await page.keyboard.press("Control+End");
+    await page.keyboard.type("\nbindign: x\n");
+    await page.locator(".faults li", { hasText: "There is no key `bindign` here." }).first().waitFor();
+    expect(await page.locator(".cm-lintRange-error").count()).toBeGreaterThan(0);
+    await page.getByRole("button", { name: /^Put it right/ }).click();
+    await page.waitForFunction(
+      () => !document.querySelector(".cm-content")?.textContent?.includes("bindign"),
+    );
+    expect(faultsOf(page)).toEqual([]);
+    await page.context().close();
+  });
+
+  test("what was drawn is still there when the page is opened again", async () => {
+    const page = await openPage(browser);
+    await page.getByRole("button", { name: /^Nine stars/ }).click();
+    await page.getByRole("button", { name: "Add a border", exact: true }).click();
+    await page.waitForFunction(() => document.querySelector(".kept .k")?.textContent?.startsWith("Kept"));
+    await page.reload();
+    await page.getByRole("button", { name: /^Nine stars, \d/ }).click();
+    expect(await page.locator(".rings .ring").count()).toBe(2);
+    await page.context().close();
+  });
+
+  test.skipIf(!ALL).each(QUILTS)("$name: the plan of the command line", async ({ name, text }) => {
+    const folder = emptyFolder();
+    const to = join(folder, "page.html");
+    const from = join(folder, name);
+    writeFileSync(from, text);
+    crossgrain(["page", from, "--out", to]);
+    const page = await openPage(browser, {}, to);
+    await settled(page);
+    expect(await planOnPage(page)).toEqual(planOfCommandLine(text));
+    expect(faultsOf(page)).toEqual([]);
+    await page.context().close();
+  });
+});

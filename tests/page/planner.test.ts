@@ -1,0 +1,194 @@
+import { describe, expect, test } from "vitest";
+import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
+import { layUnit } from "../../src/page/document/block-edits.ts";
+import { setColour } from "../../src/page/document/fabric-edits.ts";
+import { widenBorder } from "../../src/page/document/quilt-edits.ts";
+import { completed, NOTHING_YET } from "../../src/page/planner/complete.ts";
+import { keepsOf } from "../../src/page/planner/keeps.ts";
+import type { Answer } from "../../src/page/planner/messages.ts";
+import { type Around, planText, tryText } from "../../src/page/planner/plan-text.ts";
+import { show } from "../../src/page/planner/show.ts";
+import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
+import { ideasFor, saving } from "../../src/page/suggest.ts";
+import type { Plan } from "../../src/plan/types.ts";
+import { bookPage } from "../../src/render/book/index.ts";
+import { planJson } from "../../src/render/json/index.ts";
+import { drawFabric } from "../../src/render/svg/index.ts";
+import { buyList, cuttingSteps } from "../../src/render/text/index.ts";
+import { QUILTS, quiltNamed } from "./quilts.ts";
+
+const MOST = 1e8;
+
+/** What the planner tells of a text, and how many searches it made. */
+async function told(
+  text: string,
+  around: Partial<Around> = {},
+): Promise<{ answers: Answer[]; solved: number; plan: Plan | null }> {
+  const answers: Answer[] = [];
+  const plan = await planText(1, text, "quilt.yaml", {
+    keeps: keepsOf(MOST),
+    overtaken: () => false,
+    pause: () => Promise.resolve(),
+    ...around,
+    tell: (answer) => {
+      answers.push(answer);
+      around.tell?.(answer);
+    },
+  });
+  return { plan, answers, solved: answers.filter(({ kind }) => kind === "kept").length };
+}
+
+const only = <K extends Answer["kind"]>(
+  answers: readonly Answer[],
+  kind: K,
+): Extract<Answer, { kind: K }> => {
+  const found = answers.find((answer) => answer.kind === kind);
+  if (found === undefined) throw new Error(`no ${kind} among ${answers.map((answer) => answer.kind)}`);
+  return found as Extract<Answer, { kind: K }>;
+};
+
+/** Quick ones every time; all of them where there is time. */
+const SOME =
+  process.env.ALL_QUILTS === undefined
+    ? ["nine-stars", "regatta", "salsa-on-point", "vintage-crib"]
+    : QUILTS.map(({ name }) => name.replace(".yaml", ""));
+
+describe("the page plans as the command line does", () => {
+  test.each(SOME)("%s: plan, drawings, text and book to the byte", async (name) => {
+    const text = quiltNamed(name);
+    const expected = (await planQuilt(text, "quilt.yaml", USUAL_OPTIONS, solveHere)).value;
+    if (expected === null) throw new Error("the fixture cannot be planned");
+    const { plan, answers } = await told(text);
+    expect(only(answers, "planned").whole).toBe(true);
+    if (plan === null) throw new Error("the page cannot plan it");
+    expect(planJson(plan)).toBe(planJson(expected));
+    const cutting = show(plan, "cutting");
+    if (cutting.what !== "cutting") throw new Error("asked for the cutting");
+    const drawings = expected.fabrics.map((_, i) => drawFabric(expected, i));
+    expect(cutting.fabrics.map(({ svg }) => svg)).toEqual(drawings);
+    expect(cutting.steps).toBe(cuttingSteps(expected));
+    expect(cutting.buy).toBe(buyList(expected));
+    const book = show(plan, "book");
+    if (book.what !== "book") throw new Error("asked for the book");
+    expect(book.html).toBe(bookPage(expected, drawings));
+    expect(book.json).toBe(planJson(expected));
+  });
+
+  test.each(STARTS)(
+    "$name can be planned whole, of the size it says",
+    async ({ text, across, down, fabrics }) => {
+      const { plan } = await told(text);
+      if (plan === null) throw new Error("it cannot be planned");
+      const inches = ({ n, r, d }: { n: number; r: number; d: number }) => (n + r * Math.SQRT2) / d / 16256;
+      expect([plan.top?.across, plan.top?.down].map((size) => size && inches(size))).toEqual([across, down]);
+      expect(plan.fabrics.length).toBe(fabrics);
+      expect(plan.diagnostics.filter(({ severity }) => severity !== "info")).toEqual([]);
+    },
+  );
+});
+
+describe("two passes", () => {
+  test("amounts come before the plan, and are called proven only where they stay", async () => {
+    const { answers } = await told(quiltNamed("meadow-geese"));
+    expect(answers.map(({ kind }) => kind).filter((kind) => kind !== "kept")).toEqual([
+      "laid",
+      "amounts",
+      "planned",
+    ]);
+    const [quick, full] = [only(answers, "amounts").amounts, only(answers, "planned").amounts];
+    for (const amount of quick.fabrics) {
+      const later = full.fabrics.find(({ fabric }) => fabric === amount.fabric);
+      if (amount.proven) expect(later?.length).toBe(amount.length);
+      else expect(later?.length ?? 0).toBeLessThanOrEqual(amount.length ?? 0);
+    }
+  });
+
+  test("what was solved before is not solved again: a colour none, a border only what is cut with it", async () => {
+    const keeps = keepsOf(MOST);
+    const text = quiltNamed("nine-stars");
+    const first = await told(text, { keeps });
+    expect(first.solved).toBeGreaterThan(3);
+    const coloured = await told(setColour(text, 0, "#123456"), { keeps });
+    expect(coloured.solved).toBe(0);
+    expect(coloured.answers.map(({ kind }) => kind)).toEqual(["laid", "planned"]);
+    const [start] = STARTS;
+    const whole = await told(start!.text, { keeps });
+    const wider = await told(widenBorder(start!.text, 0, 4, 2032), { keeps });
+    expect(wider.solved).toBeGreaterThan(0);
+    expect(wider.solved).toBeLessThan(whole.solved);
+  });
+
+  test("a newer question ends an older search between two jobs", async () => {
+    let asked = 0;
+    const { answers, solved } = await told(quiltNamed("nine-stars"), { overtaken: () => ++asked > 3 });
+    expect(answers.some(({ kind }) => kind === "planned")).toBe(false);
+    expect(solved).toBeLessThan(4);
+  });
+});
+
+describe("a design that is not finished", () => {
+  test("is laid out as far as it goes, and what is drawn is counted", async () => {
+    const area = { column: 1, row: 1, columns: 2, rows: 2 };
+    const text = layUnit(EMPTY_SHEET, "A", area, { kind: "square", words: ["lanterns"], turn: 0 });
+    expect(completed(text).empty).toBe(12);
+    const { answers } = await told(text);
+    const { picture, empty } = only(answers, "laid");
+    expect(empty).toBe(12);
+    expect(picture?.groups.find(({ fabric }) => fabric === "lanterns")?.d.match(/M/g)).toHaveLength(9);
+    const { amounts, whole } = only(answers, "planned");
+    expect(whole).toBe(false);
+    expect(amounts.fabrics.map(({ fabric }) => fabric)).not.toContain(NOTHING_YET);
+    expect(amounts.fabrics.find(({ fabric }) => fabric === "lanterns")?.pieces).toMatchObject([
+      { count: 9, size: "4 1/2 in square" },
+    ]);
+  });
+
+  test("one without empty squares is not touched", () => {
+    for (const { text } of [...QUILTS, ...STARTS]) expect(completed(text)).toEqual({ text, empty: 0 });
+  });
+
+  test("half-written text is never a fault of the planner's own", async () => {
+    for (const tail of ["b", "borders: [", "x: {", "  - a", "\tq", "&a [*a]", "- - -", "? :"]) {
+      for (const text of [EMPTY_SHEET + tail, tail]) {
+        const { answers } = await told(text, { overtaken: () => true });
+        expect(["failed", "laid"], tail).toContain(answers.at(-1)?.kind);
+      }
+    }
+  });
+
+  test("a faulty text is told of, with its places, and nothing is planned", async () => {
+    const { answers } = await told(quiltNamed("nine-stars").replace(/fabric: [\w ]+/, "fabric: nowhere"));
+    expect(answers.map(({ kind }) => kind)).toEqual(["laid", "failed"]);
+    const [fault] = only(answers, "failed").diagnostics;
+    expect(fault?.at?.line).toBeGreaterThan(1);
+  });
+});
+
+describe("what would save", () => {
+  test("is really planned, and what the plan of the changed text says", async () => {
+    const text = STARTS[1]!.text;
+    const now = only((await told(text)).answers, "planned").amounts;
+    const idea = ideasFor(text).find(({ key }) => key === "style");
+    expect(idea?.text).toContain("style: strips-3");
+    const around = {
+      keeps: keepsOf(MOST),
+      overtaken: () => false,
+      pause: () => Promise.resolve(),
+      tell: () => {},
+    };
+    const then = await tryText(idea!.text, "quilt.yaml", around);
+    const real = only((await told(idea!.text)).answers, "planned").amounts;
+    expect(then?.fabrics.map(({ length }) => length)).toEqual(real.fabrics.map(({ length }) => length));
+    const { length, fabrics } = saving(now, real);
+    // An eighth of a yard of chalk: its corners are cut from a strip that is cut once more.
+    expect([length, fabrics]).toEqual([-16256 * 4.5, ["chalk"]]);
+  });
+
+  test("every idea is a file that can be read", async () => {
+    const ideas = ideasFor(quiltNamed("allotments"));
+    expect(ideas.map(({ key }) => key)).toEqual(
+      expect.arrayContaining(["style", "sash", "free seedlings", "border 1 lengthwise"]),
+    );
+    for (const { text } of ideas) expect(completed(text).text).toBe(text);
+  });
+});

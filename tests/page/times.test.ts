@@ -1,0 +1,103 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, test } from "vitest";
+import { crossgrain } from "../cli/run.ts";
+import { CHROMIUM, emptyFolder, launch, openPage, settled } from "./browser.ts";
+import { quiltNamed } from "./quilts.ts";
+
+/** A sampler of 20 x 20 blocks of nine units. */
+function sampler(): string {
+  const rows = Array.from({ length: 20 }, (_, r) =>
+    Array.from({ length: 20 }, (_, c) => "ABCD"[(r + c) % 4]).join(" "),
+  );
+  const grid = [
+    "    grid: |",
+    "      c   gv  -   c",
+    "      g>  m   -   g<",
+    "      |   |   -   |",
+    "      c   g   -   c",
+  ];
+  const block = (key: string, heart: string) => [
+    `  ${key}:`,
+    "    size: 8",
+    ...grid,
+    "    cells:",
+    "      c: { square: chalk }",
+    "      g: { flying geese: [chalk, night] }",
+    `      m: { square: ${heart} }`,
+  ];
+  return [
+    "name: Sampler",
+    "units: in",
+    "fabrics:",
+    ...["night", "chalk", "gold", "moss", "rust", "plum"].map(
+      (name, i) => `  - { name: ${name}, colour: "#${i}${i}5577" }`,
+    ),
+    "blocks:",
+    ...block("A", "gold"),
+    ...block("B", "moss"),
+    ...block("C", "rust"),
+    ...block("D", "plum"),
+    "setting:",
+    "  rows: |",
+    ...rows.map((row) => `    ${row}`),
+    "borders:",
+    "  - { fabric: night, width: 4 }",
+    "",
+  ].join("\n");
+}
+
+// Printed, never judged: a clock says as much of the machine as of the page.
+describe.skipIf(CHROMIUM === null || process.env.JOURNEYS !== "times")(
+  "times from gesture to picture and amounts",
+  () => {
+    test.each([
+      { name: "nine-stars", text: quiltNamed("nine-stars") },
+      { name: "allotments", text: quiltNamed("allotments") },
+      { name: "sampler 20 x 20", text: sampler() },
+    ])(
+      "$name",
+      async ({ name, text }) => {
+        const folder = emptyFolder();
+        const [from, to] = [join(folder, "quilt.yaml"), join(folder, "page.html")];
+        writeFileSync(from, text);
+        crossgrain(["page", from, "--out", to]);
+        const browser = await launch();
+        const page = await openPage(browser, {}, to);
+        await settled(page);
+        const timed = (what: string, act: string) =>
+          page.evaluate(
+            async ([label, script]) => {
+              const frame = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+              const states = () => [...document.querySelectorAll(".pile .state")];
+              const begun = performance.now();
+              (document.querySelector(script!) as HTMLElement).click();
+              const handled = performance.now() - begun;
+              await frame();
+              const drawn = performance.now() - begun;
+              const until = async (good: () => boolean) => {
+                for (let i = 0; i < 3000 && !good(); i++)
+                  await new Promise((resolve) => setTimeout(resolve, 4));
+                return performance.now() - begun;
+              };
+              const first = await until(
+                () => states().length > 0 && states().every((one) => !one.matches(".before")),
+              );
+              const last = await until(() => states().every((one) => one.matches(".proven, .found")));
+              return `${label}: handled ${handled.toFixed(0)}, drawn ${drawn.toFixed(0)}, amounts ${first.toFixed(0)}, settled ${last.toFixed(0)} ms`;
+            },
+            [what, act],
+          );
+        const lines: string[] = [];
+        for (let i = 0; i < 2; i++)
+          lines.push(await timed("border wider", '.rings .stepper button[aria-label$="more"]'));
+        await page.locator('[data-at="0,0"]').click();
+        lines.push(await timed("block turned", ".four button:nth-child(2)"));
+        lines.push(await timed("back again", ".four button:nth-child(1)"));
+        console.log([name, ...lines].join("\n  "));
+        await browser.close();
+      },
+      300_000,
+    );
+  },
+);
