@@ -25,7 +25,7 @@ import {
   ZERO,
 } from "../length/rational.ts";
 import type { BlockSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
-import { designAsSewn, sewnFactor } from "./as-sewn.ts";
+import { designAsSewn, markFor, sewnFactor } from "./as-sewn.ts";
 import { warnOfCrookedSeams } from "./crooked-seams.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
@@ -60,9 +60,8 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
   if (failed() || across === null || down === null) return null;
   const placed = placeUnits(block, spec, starts(across), starts(down), diagnostics);
   if (failed()) return null;
-  const factor = { across: factorOf(across, spec), down: factorOf(down, spec) };
+  const { units, factor } = asSewn(placed, across, down, spec);
   const larger = !equal(factor.across, ONE) || !equal(factor.down, ONE);
-  const units = larger ? placed.map((unit) => sewnLarger(unit, factor)) : placed;
   warnOfCrookedSeams(block, units, spec, diagnostics);
   return {
     spec: block,
@@ -81,10 +80,43 @@ function factorOf(sizes: readonly Rational[], spec: QuiltSpec): Rational {
   return first !== undefined && sizes.every((size) => equal(size, first)) ? sewnFactor(first, spec) : ONE;
 }
 
-function sewnLarger(unit: LaidUnit, factor: { across: Rational; down: Rational }): LaidUnit {
-  const { across, down } = factor;
+function betweenMarks(design: LaidUnit["design"], { seam, ruler: { mark } }: QuiltSpec): boolean {
+  return markFor(design, { seam: fromInteger(seam), mark }) !== mark;
+}
+
+/**
+ * The units of a block as large as they are sewn: larger as its columns and its lines ask; alike both ways where a
+ * unit would not keep its shape otherwise.
+ */
+function asSewn(
+  placed: readonly LaidUnit[],
+  across: readonly Rational[],
+  down: readonly Rational[],
+  spec: QuiltSpec,
+): { units: LaidUnit[]; factor: { across: Rational; down: Rational } } {
+  const own = { across: factorOf(across, spec), down: factorOf(down, spec) };
+  const both = compare(own.across, own.down) >= 0 ? own.across : own.down;
+  for (const factor of [own, { across: both, down: both }]) {
+    const units = placed.map((unit) => sewnLarger(unit, factor, placed.length > 1 ? spec : null));
+    const known = units.filter((unit) => unit !== null);
+    if (known.length === placed.length) return { units: known, factor };
+  }
+  return { units: [...placed], factor: { across: ONE, down: ONE } };
+}
+
+function sewnLarger(
+  unit: LaidUnit,
+  { across, down }: { across: Rational; down: Rational },
+  /** Null where it has no neighbours in its block. */
+  beside: QuiltSpec | null,
+): LaidUnit | null {
   const own = unit.turn % 180 === 0 ? { across, along: down } : { across: down, along: across };
-  return { ...unit, asSewn: designAsSewn(unit.kind, unit.design, own) };
+  const larger = designAsSewn(unit.kind, unit.design, own);
+  if (larger === null) return null;
+  const asItIs = equal(across, ONE) && equal(down, ONE);
+  // Between the marks it must meet units of fewer cells that are not.
+  const between = beside !== null && betweenMarks(larger, beside);
+  return asItIs && !between ? unit : { ...unit, asSewn: larger };
 }
 
 function total(sizes: readonly Rational[]): Rational {
