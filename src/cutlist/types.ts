@@ -57,9 +57,10 @@ export interface CutPiece {
   shape?: CutShape;
   /**
    * On full-width strips that are sewn end to end: the length they must make together and what each join
-   * takes, so that a narrower bolt can be tried. Absent when the strips are used as they are.
+   * takes, so that a narrower bolt can be tried. Absent when the strips are used as they are. `perKit`: cut for several
+   * kits, each of which joins its own share to that length; then the strips stay as they are.
    */
-  joined?: { length: Ticks; loss: Ticks };
+  joined?: { length: Ticks; loss: Ticks; perKit?: true };
 }
 
 /** All that is cut from one fabric. */

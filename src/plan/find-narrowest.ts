@@ -105,7 +105,7 @@ function leastWidth({ cutList, lengthLimit, usable }: Trial): Ticks {
 function leastForJoined(cutList: CutList, usable: Ticks): Ticks {
   let most = 0;
   for (const { joined, count } of cutList.pieces) {
-    if (joined === undefined) continue;
+    if (joined === undefined || joined.perKit === true) continue;
     const least = Math.ceil((joined.length + (count - 1) * joined.loss) / count);
     if (stripsToJoin(joined.length, least, joined.loss) !== count) return usable;
     most = Math.max(most, least);
