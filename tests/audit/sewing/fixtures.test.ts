@@ -2,6 +2,10 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { auditSewing } from "../../../src/audit/sew/index.ts";
+import { forKits as asKits } from "../../../src/cutlist/for-kits.ts";
+import { listAll } from "../../../src/pipeline.ts";
+import type { QuiltSpec } from "../../../src/spec/quilt-types.ts";
+import { readSpecFile } from "../../../src/spec/read-spec-file.ts";
 import { STARTERS } from "../../../src/spec/starters.ts";
 import { unknown } from "./known.ts";
 import { faultsByUnit, mustSew, sewingOf } from "./sewn.ts";
@@ -39,14 +43,11 @@ describe("kits", () => {
   const text = readFileSync(`${FIXTURES}/wild-geese-round.yaml`, "utf8");
   const forKits = (kits: number) => {
     const sewing = mustSew(text);
-    const fabrics = sewing.fabrics.map((fabric) => ({
-      ...fabric,
-      pieces: fabric.pieces.map((piece) => ({
-        ...piece,
-        count: piece.count * kits,
-        uses: piece.uses.map((use) => ({ ...use, count: use.count * kits })),
-      })),
-    }));
+    const { value } = listAll(readSpecFile(text, "quilt.yaml").value as QuiltSpec);
+    const fabrics = (value?.cutLists ?? []).map((list) => {
+      const { fabric, pieces } = asKits(list, kits);
+      return { name: fabric.name, print: fabric.print, pieces };
+    });
     return { ...sewing, fabrics, kits };
   };
 
