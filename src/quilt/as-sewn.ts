@@ -13,6 +13,7 @@ import {
 } from "../length/rational.ts";
 import type { Ticks } from "../length/types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
+import type { SewnStop } from "./types.ts";
 import { toRoots } from "./units/outlines.ts";
 import { rootsToNumber } from "./units/roots.ts";
 import type { UnitDesign, UnitKind } from "./units/types.ts";
@@ -75,6 +76,17 @@ function keepsShape(kind: UnitKind, design: UnitDesign, larger: UnitDesign): boo
     const other = stretched[i];
     return other !== undefined && Math.abs(x - other.x) < 1 && Math.abs(y - other.y) < 1;
   });
+}
+
+/** Where a place in a block comes to lie when it is sewn larger, in ticks; the place itself where it is not. */
+export function sewnAt(stops: readonly SewnStop[] | undefined, place: number): number {
+  let [at, to] = [0, 0];
+  for (const stop of stops ?? []) {
+    const [nextAt, nextTo] = [stop.at.n / stop.at.d, stop.to.n / stop.to.d];
+    if (place <= nextAt || stop === stops?.at(-1)) return to + ((place - at) * (nextTo - to)) / (nextAt - at);
+    [at, to] = [nextAt, nextTo];
+  }
+  return place;
 }
 
 const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));

@@ -60,8 +60,8 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
   if (failed() || across === null || down === null) return null;
   const placed = placeUnits(block, spec, starts(across), starts(down), diagnostics);
   if (failed()) return null;
-  const { units, factor } = asSewn(placed, across, down, spec);
-  const larger = !equal(factor.across, ONE) || !equal(factor.down, ONE);
+  const { units, factors } = asSewn(placed, across, down, spec);
+  const larger = [...factors.across, ...factors.down].some((factor) => !equal(factor, ONE));
   warnOfCrookedSeams(block, units, spec, diagnostics);
   return {
     spec: block,
@@ -70,14 +70,35 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
     columns,
     rows,
     units,
-    ...(larger ? { sewn: factor } : {}),
+    ...(larger ? { sewn: { across: stops(across, factors.across), down: stops(down, factors.down) } } : {}),
   };
 }
 
-/** Columns or lines of one size may be sewn larger together; sizes of their own are cut as they are. */
-function factorOf(sizes: readonly Rational[], spec: QuiltSpec): Rational {
-  const [first] = sizes;
-  return first !== undefined && sizes.every((size) => equal(size, first)) ? sewnFactor(first, spec) : ONE;
+/** By column, or by line: how much larger it is sewn. */
+interface Factors {
+  across: readonly Rational[];
+  down: readonly Rational[];
+}
+
+/** Where columns end as they finish and as they are sewn. */
+function stops(sizes: readonly Rational[], factors: readonly Rational[]): { at: Rational; to: Rational }[] {
+  let [at, to] = [ZERO, ZERO];
+  return sizes.map((size, i) => {
+    at = add(at, size);
+    to = add(to, mul(size, factors[i] ?? ONE));
+    return { at, to };
+  });
+}
+
+/** How much larger what covers some columns is sewn than it finishes. */
+function factorOver(
+  sizes: readonly Rational[],
+  factors: readonly Rational[],
+  from: number,
+  count: number,
+): Rational {
+  const own = stops(sizes.slice(from, from + count), factors.slice(from, from + count)).at(-1);
+  return own === undefined ? ONE : div(own.to, own.at);
 }
 
 function betweenMarks(design: LaidUnit["design"], { seam, ruler: { mark } }: QuiltSpec): boolean {
@@ -93,15 +114,25 @@ function asSewn(
   across: readonly Rational[],
   down: readonly Rational[],
   spec: QuiltSpec,
-): { units: LaidUnit[]; factor: { across: Rational; down: Rational } } {
-  const own = { across: factorOf(across, spec), down: factorOf(down, spec) };
-  const both = compare(own.across, own.down) >= 0 ? own.across : own.down;
-  for (const factor of [own, { across: both, down: both }]) {
-    const units = placed.map((unit) => sewnLarger(unit, factor, placed.length > 1 ? spec : null));
+): { units: LaidUnit[]; factors: Factors } {
+  const own = {
+    across: across.map((size) => sewnFactor(size, spec)),
+    down: down.map((size) => sewnFactor(size, spec)),
+  };
+  const most = [...own.across, ...own.down].reduce((a, b) => (compare(a, b) >= 0 ? a : b), ONE);
+  const alike = { across: across.map(() => most), down: down.map(() => most) };
+  for (const factors of [own, alike]) {
+    const units = placed.map((unit) => {
+      const factor = {
+        across: factorOver(across, factors.across, unit.column, unit.columns),
+        down: factorOver(down, factors.down, unit.row, unit.rows),
+      };
+      return sewnLarger(unit, factor, placed.length > 1 ? spec : null);
+    });
     const known = units.filter((unit) => unit !== null);
-    if (known.length === placed.length) return { units: known, factor };
+    if (known.length === placed.length) return { units: known, factors };
   }
-  return { units: [...placed], factor: { across: ONE, down: ONE } };
+  return { units: [...placed], factors: { across: across.map(() => ONE), down: down.map(() => ONE) } };
 }
 
 function sewnLarger(

@@ -11,6 +11,7 @@ import { unknown } from "./known.ts";
 import { faultsByUnit, mustSew, sewingOf } from "./sewn.ts";
 
 const FIXTURES = fileURLToPath(new URL("../../../fixtures/quilts", import.meta.url));
+const MENDED = fileURLToPath(new URL("../../../fixtures/trials", import.meta.url));
 /** Files on which something was once wrong, kept beside the project or where `CROSSGRAIN_DATA` says. */
 const DATA = process.env["CROSSGRAIN_DATA"] ?? fileURLToPath(new URL("../../../../shared", import.meta.url));
 const TRIALS = `${DATA}/trials`;
@@ -29,6 +30,18 @@ describe("quilts come out as designed", () => {
 
   test("the starters with a design are sewn", () => {
     expect(STARTERS.filter(({ text }) => sewingOf(text) !== null).length).toBe(STARTERS.length - 1);
+  });
+});
+
+describe("mended trials come out as designed", () => {
+  test.each(filesOf(MENDED))("%s", (name) => {
+    const sewing = sewingOf(readFileSync(`${MENDED}/${name}`, "utf8"), name);
+    if (sewing !== null) expect(auditSewing(sewing)).toEqual([]);
+  });
+
+  test("columns of their own sizes, off the marks, and seams off them are sewn", () => {
+    for (const name of ["uneven-columns", "seams-off-the-marks"])
+      expect(sewingOf(readFileSync(`${MENDED}/${name}.yaml`, "utf8"))).not.toBeNull();
   });
 });
 
