@@ -39,9 +39,8 @@ describe("mended trials come out as designed", () => {
     if (sewing !== null) expect(auditSewing(sewing)).toEqual([]);
   });
 
-  test("columns of their own sizes, off the marks, and seams off them are sewn", () => {
-    for (const name of ["uneven-columns", "seams-off-the-marks"])
-      expect(sewingOf(readFileSync(`${MENDED}/${name}.yaml`, "utf8"))).not.toBeNull();
+  test("columns of their own sizes, off the marks, are sewn", () => {
+    expect(sewingOf(readFileSync(`${MENDED}/uneven-columns.yaml`, "utf8"))).not.toBeNull();
   });
 });
 
