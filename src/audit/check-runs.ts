@@ -8,7 +8,8 @@ import type { FabricPlan } from "../plan/types.ts";
 export function checkRuns({ pieces }: FabricPlan): string[] {
   const runs = new Map<string, CutPiece[]>();
   pieces.forEach((piece, index) => {
-    if (piece.joined === undefined) return;
+    // Kits share out whole strips; the sewing audit follows each kit's own share.
+    if (piece.joined === undefined || piece.joined.perKit === true) return;
     const key = piece.joined.run === undefined ? `piece ${index}` : `run ${piece.joined.run}`;
     runs.set(key, [...(runs.get(key) ?? []), piece]);
   });

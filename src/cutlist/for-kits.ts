@@ -2,12 +2,13 @@ import type { CutList, CutPiece } from "./types.ts";
 
 /**
  * The cut list of so many kits cut together. Strips that are joined end to end stay whole strips of one kit, so
- * how many of them a narrower bolt would take is no longer told.
+ * that a narrower bolt is not tried for them.
  */
 export function forKits(cutList: CutList, kits: number): CutList {
   if (kits === 1) return cutList;
   const times = ({ joined, ...piece }: CutPiece): CutPiece => ({
     ...piece,
+    ...(joined === undefined ? {} : { joined: { ...joined, perKit: true as const } }),
     count: piece.count * kits,
     uses: piece.uses.map((use) => ({ ...use, count: use.count * kits })),
     note: joined === undefined ? piece.note : `For each kit: ${piece.note}`,

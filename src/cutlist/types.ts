@@ -84,6 +84,8 @@ export interface JoinedRun {
    * one number are joined together.
    */
   run?: number;
+  /** Cut for several kits, each of which joins its own share to that length: then the strips stay as they are. */
+  perKit?: true;
 }
 
 /** All that is cut from one fabric. */

@@ -1,3 +1,4 @@
+import { sewnAt } from "../quilt/as-sewn.ts";
 import type { BlockDesign } from "../quilt/types.ts";
 import type { JoinStep, RawSize } from "./types.ts";
 
@@ -15,20 +16,30 @@ export function asSewn(
   scale: number,
 ): JoinStep[] {
   if (sewn === undefined) return [...joins];
-  const [wide, high] = [sewn.across.n / sewn.across.d, sewn.down.n / sewn.down.d];
   const seams = 2 * allowance;
-  const larger = ({ across, down }: RawSize): RawSize => ({
-    across: (across - seams) * wide + seams,
-    down: (down - seams) * high + seams,
+  const run = (stops: typeof sewn.across, from: number, raw: number): number =>
+    (sewnAt(stops, (from + raw - seams) / scale) - sewnAt(stops, from / scale)) * scale + seams;
+  const larger = ({ across, down }: RawSize, at: { x: number; y: number }): RawSize => ({
+    across: run(sewn.across, at.x, across),
+    down: run(sewn.down, at.y, down),
   });
+  const partsOf = ({ parts, at, way }: JoinStep): RawSize[] => {
+    let { x, y } = at;
+    return parts.map((part) => {
+      const sized = larger(part, { x, y });
+      if (way === "across") x += part.across - seams;
+      else y += part.down - seams;
+      return sized;
+    });
+  };
   const up = (side: number): number => Math.ceil(side / mark - 1e-6) * mark;
   return joins.map((join, i) => {
-    const size = larger(join.size);
+    const size = larger(join.size, join.at);
     const last = i === joins.length - 1;
     const { across, down } = join.size;
     return {
       ...join,
-      parts: join.parts.map(larger),
+      parts: partsOf(join),
       size,
       seamLength: Math.round((join.way === "across" ? size.down : size.across) / scale),
       ...(last ? { trim: { across: up(across), down: up(down) } } : {}),

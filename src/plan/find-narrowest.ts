@@ -108,7 +108,7 @@ function leastForJoined(cutList: CutList, usable: Ticks): Ticks {
   let most = 0;
   for (const piece of cutList.pieces) {
     const { joined, count, fullWidth } = piece;
-    if (joined === undefined || !fullWidth) continue;
+    if (joined === undefined || joined.perKit === true || !fullWidth) continue;
     const ends = cutList.pieces.filter(
       (other) => other !== piece && joined.run !== undefined && other.joined?.run === joined.run,
     );

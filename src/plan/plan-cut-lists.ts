@@ -237,7 +237,9 @@ async function tryNarrower(
     const { cutList } = chosen[i]!;
     const [lay] = plan.lays;
     // Strips used at whatever length the cloth gives say nothing of how long they must be.
-    const pinned = cutList.pieces.some((piece) => piece.fullWidth && piece.joined === undefined);
+    const pinned = cutList.pieces.some(
+      (piece) => piece.fullWidth && (piece.joined === undefined || piece.joined.perKit),
+    );
     if (plan.lays.length !== 1 || lay === undefined || plan.purchase === null || pinned) return null;
     const most = lengthLimit(cutList.fabric, plan.purchase.length);
     return { cutList, style, usable: plan.usable, lengthLimit: most, lay };

@@ -77,7 +77,7 @@ export function posePackingProblem(
 
 /** A run of which it is not settled yet how many strips and which ends make it. */
 function openRun({ joined }: CutPiece): { run?: JoinedRun } {
-  if (joined === undefined || joined.run !== undefined) return {};
+  if (joined === undefined || joined.run !== undefined || joined.perKit === true) return {};
   const { length, loss, leastEnd } = joined;
   return { run: { length, loss, leastEnd } };
 }

@@ -22,7 +22,8 @@ interface Source {
  * pieces like all others. Null when nothing is joined.
  */
 export function settleRuns(cutList: CutList, usable: Ticks, result: PackingResult): Settled | null {
-  const isOpen = ({ joined }: CutPiece) => joined !== undefined && joined.run === undefined;
+  const isOpen = ({ joined }: CutPiece) =>
+    joined !== undefined && joined.run === undefined && joined.perKit !== true;
   if (!cutList.pieces.some(isOpen)) return null;
   const sources = sourcesIn(result, usable);
   /** New pieces, each with the item it came from and its length; null for what was no run. */

@@ -8,9 +8,14 @@ import {
   ONE,
   type Rational,
   sub,
+  toNumber,
   toTicksExact,
 } from "../length/rational.ts";
+import type { Ticks } from "../length/types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
+import type { SewnStop } from "./types.ts";
+import { toRoots } from "./units/outlines.ts";
+import { rootsToNumber } from "./units/roots.ts";
 import type { UnitDesign, UnitKind } from "./units/types.ts";
 
 /*
@@ -28,14 +33,14 @@ export function sewnFactor(cell: Rational, spec: Pick<QuiltSpec, "seam" | "ruler
 }
 
 /**
- * A unit's design as it is sewn in such a block, every length of it with the cells it covers. One that has no such
- * size of its kind stays as it is.
+ * A unit's design as it is sewn in such a block, every length of it with the cells it covers; null where its kind has
+ * no such size, or another shape at it.
  */
 export function designAsSewn(
   kind: UnitKind,
   design: UnitDesign,
   factor: { across: Rational; along: Rational },
-): UnitDesign {
+): UnitDesign | null {
   const { across, along } = factor;
   if (equal(across, ONE) && equal(along, ONE)) return design;
   const wide = <T extends Rational | null>(value: T) => (value === null ? null : mul(value, across));
@@ -51,5 +56,52 @@ export function designAsSewn(
       corners: patch.corners.map(({ x, y }) => ({ x: mul(x, across), y: mul(y, along) })),
     })),
   };
-  return kind.check(larger) === null ? larger : design;
+  return kind.check(larger) === null && keepsShape(kind, design, larger) ? larger : null;
+}
+
+/** Whether every patch of the larger unit is that of the other, stretched: a corner of 45 degrees need not be. */
+function keepsShape(kind: UnitKind, design: UnitDesign, larger: UnitDesign): boolean {
+  const [wide, high] = [
+    toNumber(larger.across) / toNumber(design.across),
+    toNumber(larger.along) / toNumber(design.along),
+  ];
+  const spots = (one: UnitDesign): { x: number; y: number }[] =>
+    kind
+      .patches(one)
+      .flatMap(({ outline }) =>
+        toRoots(outline).map(({ x, y }) => ({ x: rootsToNumber(x), y: rootsToNumber(y) })),
+      );
+  const stretched = spots(design).map(({ x, y }) => ({ x: x * wide, y: y * high }));
+  return spots(larger).every(({ x, y }, i) => {
+    const other = stretched[i];
+    return other !== undefined && Math.abs(x - other.x) < 1 && Math.abs(y - other.y) < 1;
+  });
+}
+
+/** Where a place in a block comes to lie when it is sewn larger, in ticks; the place itself where it is not. */
+export function sewnAt(stops: readonly SewnStop[] | undefined, place: number): number {
+  let [at, to] = [0, 0];
+  for (const stop of stops ?? []) {
+    const [nextAt, nextTo] = [stop.at.n / stop.at.d, stop.to.n / stop.to.d];
+    if (place <= nextAt || stop === stops?.at(-1)) return to + ((place - at) * (nextTo - to)) / (nextAt - at);
+    [at, to] = [nextAt, nextTo];
+  }
+  return place;
+}
+
+const gcd = (a: number, b: number): number => (b === 0 ? a : gcd(b, a % b));
+
+/**
+ * The marks to which a unit is cut that covers several cells. Where two seam allowances lie off the ruler's marks, one
+ * cell may come out on them and two cannot: then the unit is cut and trimmed between them, or it would not meet what
+ * is sewn of single cells. Derived geometry.
+ */
+export function markFor(design: UnitDesign, { seam, mark }: { seam: Rational; mark: Ticks }): Ticks {
+  const seams = toTicksExact(mul(seam, fromInteger(2)));
+  if (seams === null || seams % mark === 0) return mark;
+  const offMarks = [design.across, design.along].some((side) => {
+    const [raw, own] = [toTicksExact(add(side, fromInteger(seams))), toTicksExact(side)];
+    return raw !== null && own !== null && raw % mark !== 0 && raw % gcd(mark, seams) === 0;
+  });
+  return offMarks ? gcd(mark, seams) : mark;
 }

@@ -25,7 +25,7 @@ import {
   ZERO,
 } from "../length/rational.ts";
 import type { BlockSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
-import { designAsSewn, sewnFactor } from "./as-sewn.ts";
+import { designAsSewn, markFor, sewnFactor } from "./as-sewn.ts";
 import { warnOfCrookedSeams } from "./crooked-seams.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
@@ -60,9 +60,8 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
   if (failed() || across === null || down === null) return null;
   const placed = placeUnits(block, spec, starts(across), starts(down), diagnostics);
   if (failed()) return null;
-  const factor = { across: factorOf(across, spec), down: factorOf(down, spec) };
-  const larger = !equal(factor.across, ONE) || !equal(factor.down, ONE);
-  const units = larger ? placed.map((unit) => sewnLarger(unit, factor)) : placed;
+  const { units, factors } = asSewn(placed, across, down, spec);
+  const larger = [...factors.across, ...factors.down].some((factor) => !equal(factor, ONE));
   warnOfCrookedSeams(block, units, spec, diagnostics);
   return {
     spec: block,
@@ -71,20 +70,84 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
     columns,
     rows,
     units,
-    ...(larger ? { sewn: factor } : {}),
+    ...(larger ? { sewn: { across: stops(across, factors.across), down: stops(down, factors.down) } } : {}),
   };
 }
 
-/** Columns or lines of one size may be sewn larger together; sizes of their own are cut as they are. */
-function factorOf(sizes: readonly Rational[], spec: QuiltSpec): Rational {
-  const [first] = sizes;
-  return first !== undefined && sizes.every((size) => equal(size, first)) ? sewnFactor(first, spec) : ONE;
+/** By column, or by line: how much larger it is sewn. */
+interface Factors {
+  across: readonly Rational[];
+  down: readonly Rational[];
 }
 
-function sewnLarger(unit: LaidUnit, factor: { across: Rational; down: Rational }): LaidUnit {
-  const { across, down } = factor;
+/** Where columns end as they finish and as they are sewn. */
+function stops(sizes: readonly Rational[], factors: readonly Rational[]): { at: Rational; to: Rational }[] {
+  let [at, to] = [ZERO, ZERO];
+  return sizes.map((size, i) => {
+    at = add(at, size);
+    to = add(to, mul(size, factors[i] ?? ONE));
+    return { at, to };
+  });
+}
+
+/** How much larger what covers some columns is sewn than it finishes. */
+function factorOver(
+  sizes: readonly Rational[],
+  factors: readonly Rational[],
+  from: number,
+  count: number,
+): Rational {
+  const own = stops(sizes.slice(from, from + count), factors.slice(from, from + count)).at(-1);
+  return own === undefined ? ONE : div(own.to, own.at);
+}
+
+function betweenMarks(design: LaidUnit["design"], { seam, ruler: { mark } }: QuiltSpec): boolean {
+  return markFor(design, { seam: fromInteger(seam), mark }) !== mark;
+}
+
+/**
+ * The units of a block as large as they are sewn: larger as its columns and its lines ask; alike both ways where a
+ * unit would not keep its shape otherwise.
+ */
+function asSewn(
+  placed: readonly LaidUnit[],
+  across: readonly Rational[],
+  down: readonly Rational[],
+  spec: QuiltSpec,
+): { units: LaidUnit[]; factors: Factors } {
+  const own = {
+    across: across.map((size) => sewnFactor(size, spec)),
+    down: down.map((size) => sewnFactor(size, spec)),
+  };
+  const most = [...own.across, ...own.down].reduce((a, b) => (compare(a, b) >= 0 ? a : b), ONE);
+  const alike = { across: across.map(() => most), down: down.map(() => most) };
+  for (const factors of [own, alike]) {
+    const units = placed.map((unit) => {
+      const factor = {
+        across: factorOver(across, factors.across, unit.column, unit.columns),
+        down: factorOver(down, factors.down, unit.row, unit.rows),
+      };
+      return sewnLarger(unit, factor, placed.length > 1 ? spec : null);
+    });
+    const known = units.filter((unit) => unit !== null);
+    if (known.length === placed.length) return { units: known, factors };
+  }
+  return { units: [...placed], factors: { across: across.map(() => ONE), down: down.map(() => ONE) } };
+}
+
+function sewnLarger(
+  unit: LaidUnit,
+  { across, down }: { across: Rational; down: Rational },
+  /** Null where it has no neighbours in its block. */
+  beside: QuiltSpec | null,
+): LaidUnit | null {
   const own = unit.turn % 180 === 0 ? { across, along: down } : { across: down, along: across };
-  return { ...unit, asSewn: designAsSewn(unit.kind, unit.design, own) };
+  const larger = designAsSewn(unit.kind, unit.design, own);
+  if (larger === null) return null;
+  const asItIs = equal(across, ONE) && equal(down, ONE);
+  // Between the marks it must meet units of fewer cells that are not.
+  const between = beside !== null && betweenMarks(larger, beside);
+  return asItIs && !between ? unit : { ...unit, asSewn: larger };
 }
 
 function total(sizes: readonly Rational[]): Rational {

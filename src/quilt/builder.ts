@@ -1,5 +1,6 @@
 import { colourwayUnknown, type InDesign, quiltTooLarge } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
+import type { Rational } from "../length/rational.ts";
 import type { BlockSpec, PrintsFollow, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FindFabric } from "./colours.ts";
 import {
@@ -15,7 +16,16 @@ import {
 } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
 import { directionsOf, seenInQuilt, type Turns, wantedInUnit } from "./prints.ts";
-import type { BlockDesign, DesignUnit, Exact, Patch, PatchPlace, PlacedBlock, Point } from "./types.ts";
+import type {
+  BlockDesign,
+  DesignUnit,
+  Exact,
+  Patch,
+  PatchPlace,
+  PlacedBlock,
+  Point,
+  SewnStop,
+} from "./types.ts";
 import { wordsByRole } from "./unit-of-cell.ts";
 import type { Eighth } from "./units/types.ts";
 import type { BlockPlacing } from "./work-types.ts";
@@ -154,6 +164,11 @@ function colourUnit(
   };
 }
 
+const stopOf = ({ at, to }: { at: Rational; to: Rational }): SewnStop => ({
+  at: fractionOfRational(at),
+  to: fractionOfRational(to),
+});
+
 /** The block by itself, upright. */
 function pictureOf(builder: Builder, coloured: Coloured, colourway: string): BlockDesign {
   const { block } = coloured;
@@ -169,8 +184,8 @@ function pictureOf(builder: Builder, coloured: Coloured, colourway: string): Blo
       ? {}
       : {
           sewn: {
-            across: fractionOfRational(block.sewn.across),
-            down: fractionOfRational(block.sewn.down),
+            across: block.sewn.across.map(stopOf),
+            down: block.sewn.down.map(stopOf),
           },
         }),
     units: block.units.map(

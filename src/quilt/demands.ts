@@ -2,6 +2,7 @@ import { foundationMethod } from "../diagnostics/foundation.ts";
 import { unitUnsuited } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
+import { markFor } from "./as-sewn.ts";
 import type { UnitInstance } from "./builder.ts";
 import type { LaidUnit } from "./laid-types.ts";
 import { saySize } from "./say.ts";
@@ -129,7 +130,9 @@ function recipesOf(
   // With one way of making it, that is the way wanted.
   const wanted = unit.kind.methods.length === 1 ? unit.kind.methods[0]?.name : unit.method;
   for (const method of inOrder(unit)) {
-    const answer = method.recipe(unit.asSewn ?? unit.design, how);
+    const design = unit.asSewn ?? unit.design;
+    const mark = unit.asSewn === undefined ? how.mark : markFor(design, how);
+    const answer = method.recipe(design, { ...how, mark });
     if (answer.ok) recipes.push(answer.recipe);
     else if (method.name === wanted) {
       diagnostics.push(

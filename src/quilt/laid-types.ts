@@ -36,6 +36,9 @@ export interface LaidBlock {
   columns: number;
   rows: number;
   units: LaidUnit[];
-  /** How much larger the block is sewn than it finishes, before it is trimmed; absent where it comes out true. */
-  sewn?: { across: Rational; down: Rational };
+  /**
+   * Where its columns and lines end as they finish and as they are sewn, before the block is trimmed; absent where it
+   * comes out true.
+   */
+  sewn?: { across: { at: Rational; to: Rational }[]; down: { at: Rational; to: Rational }[] };
 }

@@ -82,12 +82,18 @@ export interface BlockDesign {
   /** Patches in the block's frame; `origin.block` is null. */
   patches: Patch[];
   /**
-   * How much larger it is sewn than it finishes, as fractions; then it is trimmed alike on all sides. Absent where its
-   * cells lie on the ruler's marks.
+   * Where its columns and its lines end as they finish (`at`) and as they are sewn (`to`), in ticks: it is sewn larger
+   * and then trimmed alike on all sides. Absent where its cells lie on the ruler's marks.
    */
-  sewn?: { across: { n: number; d: number }; down: { n: number; d: number } };
+  sewn?: { across: SewnStop[]; down: SewnStop[] };
   /** How many of it the quilt holds, in any turn. */
   count: number;
+}
+
+/** The end of a column or line of a block, in ticks from its edge. */
+export interface SewnStop {
+  at: { n: number; d: number };
+  to: { n: number; d: number };
 }
 
 export interface PlacedBlock {

@@ -124,14 +124,12 @@ describe("folded", () => {
 });
 
 describe("planned", () => {
-  /** All of it, or the foundation alone. */
-  const planned = async (text: string, kits = 1, alone = false): Promise<Plan> => {
+  const planned = async (text: string, kits = 1): Promise<Plan> => {
     const options = { ...USUAL_OPTIONS, kits, effort: 100 };
     const read = readSpecFile(text, "quilt.yaml");
     const listed = read.value === null ? null : listAll(read.value).value;
     if (read.value === null || listed === null) throw new Error("not read");
-    const cutLists = listed.cutLists.filter(({ fabric }) => !alone || fabric.name === "gridded web");
-    const { value } = await planListed(read.value, { ...listed, cutLists }, [], options, solveHere);
+    const { value } = await planListed(read.value, listed, [], options, solveHere);
     if (value === null) throw new Error("no plan");
     return value;
   };
@@ -189,8 +187,8 @@ describe("planned", () => {
       "width: 44 in, selvage: 0, sold: by 1/4 yd",
       "width: 22 in, selvage: 0, yardage: no, ready-cut: [22 x 18 in]",
     );
-    expect(webOf(await planned(panels, 1, true))?.lays).toHaveLength(4);
-    const two = webOf(await planned(FIXTURE, 2, true));
+    expect(webOf(await planned(panels))?.lays).toHaveLength(4);
+    const two = webOf(await planned(FIXTURE, 2));
     // 72 squares: eleven strips of seven, 66 in and 1 in: 72 in, 2 yd.
     expect(two?.pieces.map(({ count }) => count)).toEqual([72]);
     expect(two?.purchase?.length).toBe(72 * INCH);

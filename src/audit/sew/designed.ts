@@ -1,4 +1,4 @@
-import type { BlockDesign, Exact, Patch, PlacedBlock, Point, QuiltTop } from "../../quilt/types.ts";
+import type { BlockDesign, Exact, Patch, PlacedBlock, Point, QuiltTop, SewnStop } from "../../quilt/types.ts";
 import { clockwise, type Polygon, type Spot } from "./polygon.ts";
 import type { DesignedUnit } from "./types.ts";
 
@@ -28,11 +28,23 @@ export interface PlacedUnit {
   designed: DesignedUnit;
 }
 
-/** By how much a block is sewn larger than it finishes, before it is trimmed whole; 1 where it comes out true. */
-export function sewnLarger({ sewn }: Pick<BlockDesign, "sewn">): { across: number; down: number } {
-  return sewn === undefined
-    ? { across: 1, down: 1 }
-    : { across: sewn.across.n / sewn.across.d, down: sewn.down.n / sewn.down.d };
+/** Where a place in a block lies while it is sewn larger than it finishes, before it is trimmed whole. */
+export function placeAsSewn({ sewn }: Pick<BlockDesign, "sewn">, { x, y }: Spot): Spot {
+  const at = (stops: readonly SewnStop[] | undefined, place: number): number => {
+    const known = [
+      { at: 0, to: 0 },
+      ...(stops ?? []).map((stop) => ({ at: stop.at.n / stop.at.d, to: stop.to.n / stop.to.d })),
+    ];
+    const next = Math.max(
+      1,
+      known.findIndex((stop) => stop.at >= place - 1e-6),
+    );
+    const [from, to] = [known[next - 1], known[next]];
+    return from === undefined || to === undefined
+      ? place
+      : from.to + ((place - from.at) * (to.to - from.to)) / (to.at - from.at);
+  };
+  return { x: at(sewn?.across, x), y: at(sewn?.down, y) };
 }
 
 /** Every unit of every placed block, as large as it is sewn; prints as they lie in the quilt. */
@@ -54,16 +66,19 @@ function unitsOf(block: PlacedBlock, index: number, patches: readonly Patch[], t
   if (design === undefined || p0 === undefined || p1 === undefined) return [];
   const angle = Math.atan2(p1.y - p0.y, p1.x - p0.x);
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const larger = sewnLarger(design);
   const inBlock = ({ x, y }: Spot): Spot => ({
-    x: ((x - p0.x) * cos + (y - p0.y) * sin) * larger.across,
-    y: (-(x - p0.x) * sin + (y - p0.y) * cos) * larger.down,
+    x: (x - p0.x) * cos + (y - p0.y) * sin,
+    y: -(x - p0.x) * sin + (y - p0.y) * cos,
   });
   return design.units.map((unit, number): PlacedUnit => {
-    const [x, y] = [lengthOf(unit.x) * larger.across, lengthOf(unit.y) * larger.down];
-    const [wide, high] = [lengthOf(unit.across) * larger.across, lengthOf(unit.down) * larger.down];
+    const [x, y] = [lengthOf(unit.x), lengthOf(unit.y)];
+    const [across, down] = [lengthOf(unit.across), lengthOf(unit.down)];
+    const from = placeAsSewn(design, { x, y });
+    const to = placeAsSewn(design, { x: x + across, y: y + down });
+    const [wide, high] = [to.x - from.x, to.y - from.y];
     const atTurn0 = (spot: Spot): Spot => {
-      const [a, b] = [spot.x - x, spot.y - y];
+      // A unit over several columns is larger as a whole.
+      const [a, b] = [((spot.x - x) * wide) / across, ((spot.y - y) * high) / down];
       if (unit.turn === 90) return { x: b, y: wide - a };
       if (unit.turn === 180) return { x: wide - a, y: high - b };
       if (unit.turn === 270) return { x: high - b, y: a };

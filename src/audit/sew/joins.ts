@@ -1,7 +1,7 @@
 import type { JoinStep } from "../../making/types.ts";
 import type { BlockDesign, Exact } from "../../quilt/types.ts";
 import { said } from "./compare.ts";
-import { lengthOf, outlineOf, sewnLarger, spotOf } from "./designed.ts";
+import { lengthOf, outlineOf, placeAsSewn, spotOf } from "./designed.ts";
 import { boxOf, NEAR } from "./polygon.ts";
 import type { Workroom } from "./types.ts";
 
@@ -49,7 +49,7 @@ function followBoxes(
   joins: readonly JoinStep[],
   leaves: readonly Box[],
   whole: Box,
-  { partial, larger }: { partial: boolean; larger: { across: number; down: number } },
+  { partial, design }: { partial: boolean; design: Pick<BlockDesign, "sewn"> },
   what: string,
   room: Workroom,
 ): void {
@@ -63,7 +63,8 @@ function followBoxes(
     along: along * scale,
   }));
   for (const join of joins) {
-    const at = { x: join.at.x * larger.across, y: join.at.y * larger.down };
+    const sewn = placeAsSewn(design, { x: join.at.x / scale, y: join.at.y / scale });
+    const at = { x: sewn.x * scale, y: sewn.y * scale };
     let { x, y } = at;
     join.parts.forEach((part, i) => {
       const box = { x, y, across: part.across - 2 * seam, along: part.down - 2 * seam };
@@ -159,22 +160,17 @@ export function checkBlocks(room: Workroom): void {
         room.faults.push(`${design.name}, joining ${makes}: made ${count} times for ${design.count} blocks`);
     // What is sewn on foundation is followed there.
     if (onFoundation.has(index)) return;
-    const larger = sewnLarger(design);
-    const asSewn = (unit: { x: Exact; y: Exact; across: Exact; down: Exact }): Box => ({
-      x: lengthOf(unit.x) * larger.across,
-      y: lengthOf(unit.y) * larger.down,
-      across: lengthOf(unit.across) * larger.across,
-      along: lengthOf(unit.down) * larger.down,
-    });
-    const leaves = design.units.map(asSewn);
-    const whole = {
-      x: 0,
-      y: 0,
-      across: lengthOf(design.across) * larger.across,
-      along: lengthOf(design.down) * larger.down,
+    const asSewn = (x: number, y: number, across: Exact, down: Exact): Box => {
+      const from = placeAsSewn(design, { x, y });
+      const to = placeAsSewn(design, { x: x + lengthOf(across), y: y + lengthOf(down) });
+      return { ...from, across: to.x - from.x, along: to.y - from.y };
     };
+    const leaves = design.units.map((unit) =>
+      asSewn(lengthOf(unit.x), lengthOf(unit.y), unit.across, unit.down),
+    );
+    const whole = asSewn(0, 0, design.across, design.down);
     const partial = making.partial.some((each) => each.design === index);
-    followBoxes(joins, leaves, whole, { partial, larger }, design.name, room);
+    followBoxes(joins, leaves, whole, { partial, design }, design.name, room);
     checkTrim(joins, design, room);
   });
 }
@@ -210,7 +206,7 @@ export function checkCentre(room: Workroom): void {
     making.joins.filter(({ stage }) => stage === "top"),
     leaves,
     whole,
-    { partial: false, larger: { across: 1, down: 1 } },
+    { partial: false, design: {} },
     "the centre",
     room,
   );

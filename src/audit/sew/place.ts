@@ -60,6 +60,23 @@ function likeEdge(edge: Edge, own: readonly Edge[]): Edge | null {
   return best;
 }
 
+/**
+ * How far a part with one seam slides along it, at the least, to cover its patch; 0 where no sliding helps. A tilted
+ * half reaches its raw edges only from one end on.
+ */
+function slideAlong(seam: Edge, part: Polygon, { wanted }: Place): number {
+  const along = { x: -seam.line.out.y, y: seam.line.out.x };
+  let [least, most] = [-Infinity, Infinity];
+  for (const { line } of edgesOf(part)) {
+    const run = dot(line.out, along);
+    if (Math.abs(run) < 0.01) continue;
+    const lacking = Math.max(...wanted.map((spot) => dot(spot, line.out))) - line.at;
+    if (run > 0) least = Math.max(least, lacking / run);
+    else most = Math.min(most, lacking / run);
+  }
+  return least <= most ? Math.min(Math.max(0, least), most) : 0;
+}
+
 /** Lays a part, already turned, by its sewn edges. */
 export function lay(
   part: Polygon,
@@ -92,10 +109,15 @@ export function lay(
     sums.y += out.y * gap;
   });
   const by = sums.xx * sums.yy - sums.xy * sums.xy;
-  const shift = {
+  const bySeams = {
     x: middle.x + (sums.x * sums.yy - sums.y * sums.xy) / by,
     y: middle.y + (sums.y * sums.xx - sums.x * sums.xy) / by,
   };
+  const sewn = edges.filter((_, i) => place.rim[i] !== true);
+  const [only] = sewn;
+  const slid = sewn.length === 1 && only !== undefined ? slideAlong(only, moved(part, bySeams), place) : 0;
+  const along = only === undefined ? { x: 0, y: 0 } : { x: -only.line.out.y, y: only.line.out.x };
+  const shift = { x: bySeams.x + slid * along.x, y: bySeams.y + slid * along.y };
   const laid = moved(part, shift);
   const past = ({ edge, like }: (typeof pairs)[number]): number =>
     like.line.at + dot(shift, edge.line.out) - edge.line.at - seam;

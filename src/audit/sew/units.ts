@@ -35,7 +35,11 @@ function playOf(record: UnitRecord, room: Workroom): number {
     ...record.batches.flatMap(({ laid }) => laid.map(({ letter }) => letter)),
   ]);
   const rounded = [...letters].some((letter) => bagOf(letter, room)?.piece.roundedUp === true);
-  return rounded ? room.mark : 0;
+  // Segments are rounded up as their strips are, and no bag tells: what comes out larger is trimmed alike on all sides.
+  const segments =
+    record.stripSets.some(({ cut }) => cut === "square") &&
+    record.steps.some((step) => step.do === "trim" && step.by === "round");
+  return rounded || segments ? room.mark : 0;
 }
 
 /** Sizes told: the raw unit, and what a trim or a strip set is said to measure. */

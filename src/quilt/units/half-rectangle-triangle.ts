@@ -39,18 +39,47 @@ function diagonal(design: UnitDesign): RootSum {
  * same triangle enlarged, so side a becomes a + seam x (a + b + diagonal) / b (derived geometry; a = b gives
  * the half-square rule).
  */
-function side(a: Rational, b: Rational, design: UnitDesign, how: HowMade): Asked {
+function side(a: Rational, b: Rational, design: UnitDesign, how: HowMade): RootSum {
   const sum = r.plus(r.whole(q.add(a, b)), diagonal(design));
-  const exact = r.plus(r.whole(a), r.times(sum, r.whole(q.div(how.seam, b))));
-  return { exact, trade: null, room: r.whole(how.oversize) };
+  return r.plus(r.whole(a), r.times(sum, r.whole(q.div(how.seam, b))));
+}
+
+/**
+ * Both sides on the ruler's marks. Rounded up one by one they tilt the diagonal, and with it the halves that are sewn
+ * along it: a half must still reach all raw edges, or its flatter side is cut a mark larger. Derived geometry: tilted,
+ * the foot of its right angle moves along the diagonal by its height times the difference of the slopes.
+ */
+function sides(design: UnitDesign, how: HowMade): { across: Asked; along: Asked } {
+  const exact = {
+    across: side(design.across, design.along, design, how),
+    along: side(design.along, design.across, design, how),
+  };
+  const [w, h] = [r.rootsToNumber(exact.across), r.rootsToNumber(exact.along)];
+  const room = r.whole(how.oversize);
+  const up = (length: RootSum): number => r.upToMark(r.plus(length, room), how.mark);
+  const cut = { across: up(exact.across), along: up(exact.along) };
+  const height = (w * h) / Math.hypot(w, h);
+  const short = (): number => {
+    const flatter = Math.max(0, cut.across / cut.along - w / h);
+    const steeper = Math.max(0, cut.along / cut.across - h / w);
+    return Math.hypot(w, h) + height * (flatter + steeper) - Math.hypot(cut.across, cut.along);
+  };
+  // A tick is lost in doubles; every mark brings the slope nearer, and then the half is larger all round.
+  while (short() > 1) cut[cut.across / cut.along > w / h ? "along" : "across"] += how.mark;
+  const asked = (one: RootSum, ticks: number): Asked => ({
+    exact: one,
+    trade: null,
+    room,
+    meets: r.whole(q.fromInteger(ticks)),
+  });
+  return { across: asked(exact.across, cut.across), along: asked(exact.along, cut.along) };
 }
 
 function halves(role: "upper" | "lower", design: UnitDesign, how: HowMade): PieceDraft {
   const formula = "finished side + seam x (both sides + diagonal) / other side";
   return {
     role,
-    across: side(design.across, design.along, design, how),
-    along: side(design.along, design.across, design, how),
+    ...sides(design, how),
     subcut: "once-diagonal",
     diagonal: design.leaning,
     lies: [[lie(0, role, 0), lie(1, role, 4)]],
@@ -64,7 +93,7 @@ const singleTriangles = methodsOf(NAME)(
   "single triangles",
   "rectangles cut on the diagonal first; two units leaning one way",
   (design, how) => {
-    const across = side(design.across, design.along, design, how).exact;
+    const across = side(design.across, design.along, design, how);
     // The cut rectangle is the finished one enlarged, and so is its diagonal.
     const length = r.over(r.times(diagonal(design), across), r.whole(design.across));
     return {

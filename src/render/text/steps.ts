@@ -59,7 +59,7 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
     // A border's length is what is measured: a printed one would compete with it.
     const note = !borders.has(piece.letter)
       ? piece.note
-      : piece.joined === undefined
+      : piece.joined === undefined || piece.joined.perKit === true
         ? words.borderLater
         : words.joinLater(piece.count);
     const remarks = [...uses, after, aslant, note].filter((text) => text !== "");
