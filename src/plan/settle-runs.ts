@@ -25,7 +25,7 @@ export function settleRuns(cutList: CutList, usable: Ticks, result: PackingResul
   const isOpen = ({ joined }: CutPiece) =>
     joined !== undefined && joined.run === undefined && joined.perKit !== true;
   if (!cutList.pieces.some(isOpen)) return null;
-  const sources = sourcesIn(result, usable);
+  const sources = neededOf(sourcesIn(result, usable), cutList);
   /** New pieces, each with the item it came from and its length; null for what was no run. */
   const made = cutList.pieces.flatMap(
     (piece, item): { piece: CutPiece; item: number; across: Ticks | null }[] => {
@@ -34,8 +34,10 @@ export function settleRuns(cutList: CutList, usable: Ticks, result: PackingResul
       return own.map((source, s) => ({ piece: asSource(piece, item, own, s), item, across: source.across }));
     },
   );
-  const indexOf = (item: number, across: Ticks | null) =>
-    made.findIndex((one) => one.item === item && one.across === across);
+  const indexOf = (item: number, across: Ticks | null): number | null => {
+    const index = made.findIndex((one) => one.item === item && one.across === across);
+    return index < 0 ? null : index;
+  };
   return {
     cutList: { fabric: cutList.fabric, pieces: made.map(({ piece }) => piece) },
     layouts: result.layouts.map((layout) => ({
@@ -64,6 +66,24 @@ function sourcesIn({ layouts }: PackingResult, usable: Ticks): Source[] {
   };
   for (const layout of layouts) visit(layout.sections, layout.count);
   return found.sort((a, b) => a.item - b.item || b.across - a.across);
+}
+
+/**
+ * The sources without those that a run does not need: ends of strips cost no cloth, but every one is a cut and a join
+ * more. The shortest go first.
+ */
+function neededOf(sources: readonly Source[], { pieces }: CutList): Source[] {
+  let kept = [...sources];
+  const ends = sources.filter(({ whole }) => !whole).sort((a, b) => a.across - b.across);
+  for (const end of ends) {
+    const run = pieces[end.item]?.joined;
+    const others = kept.filter((source) => source.item === end.item && source !== end);
+    if (run === undefined || others.length === 0) continue;
+    const strips = others.reduce((sum, { count }) => sum + count, 0);
+    const length = others.reduce((sum, { across, count }) => sum + across * count, 0);
+    if (length - (strips - 1) * run.loss >= run.length) kept = kept.filter((source) => source !== end);
+  }
+  return kept;
 }
 
 function asSource(piece: CutPiece, item: number, sources: readonly Source[], index: number): CutPiece {
@@ -95,11 +115,11 @@ function asSource(piece: CutPiece, item: number, sources: readonly Source[], ind
 
 function withSources<S extends Section>(
   section: S,
-  indexOf: (item: number, across: Ticks | null) => number,
+  indexOf: (item: number, across: Ticks | null) => number | null,
 ): S {
   const segment = (use: SegmentUse): SegmentUse => ({
     ...use,
-    stack: use.stack.map((each) => ({ ...each, item: indexOf(each.item, null) })),
+    stack: use.stack.map((each) => ({ ...each, item: indexOf(each.item, null) ?? each.item })),
   });
   if (section.kind === "bands")
     return {
@@ -109,8 +129,8 @@ function withSources<S extends Section>(
     };
   const { end, ...column } = section.column;
   const segments = column.segments.map(segment);
-  if (end !== undefined) {
-    const item = indexOf(end.item, end.across);
+  const item = end === undefined ? null : indexOf(end.item, end.across);
+  if (end !== undefined && item !== null) {
     segments.push({ across: end.across, count: 1, stack: [{ item, turned: false, count: 1 }] });
   }
   return { ...section, column: { ...column, segments } };
