@@ -1,3 +1,4 @@
+import type { Clock } from "./clock.ts";
 import { createMaster } from "./master.ts";
 import { metered } from "./metered.ts";
 import { sheetOracle } from "./oracle-sheet.ts";
@@ -115,7 +116,7 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
       indexOf.forEach((k, w) => {
         missing += prices[w]! * (kinds[k]!.demand - banded[k]!);
       });
-      const held = heldByRests(rests, tableAt, left);
+      const held = heldByRests(rests, tableAt, left, clock);
       if (held === null || missing <= 0) continue;
       let shortest = Infinity;
       held.forEach((value, more) => {
@@ -127,6 +128,9 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
   };
 }
 
+/** Milliseconds that one entry of a map takes, about. */
+const ENTRY = 1e-4;
+
 /**
  * The most that the rests can hold together when so much length is added to them, for every such length; null when
  * that is not known of all.
@@ -135,11 +139,13 @@ function heldByRests(
   rests: readonly Rest[],
   tableAt: (width: number) => Float64Array | null,
   left: number,
+  clock: Clock,
 ): Map<number, number> | null {
   let held = new Map([[0, 0]]);
   for (const { across, along, ends } of rests) {
     const table = tableAt(across);
     if (table === null) return null;
+    clock.charge(held.size * (ends.length + 1) * ENTRY);
     const grown = new Map<number, number>();
     for (const [more, value] of held)
       for (const end of [along, ...ends]) {
@@ -147,9 +153,21 @@ function heldByRests(
         if (total > left || end >= table.length) break;
         grown.set(total, Math.max(grown.get(total) ?? -Infinity, value + table[end]!));
       }
-    held = grown;
+    held = undominated(grown);
   }
   return held;
+}
+
+/** What no smaller addition holds as well: of two lengths the longer is only of use when it holds more. */
+function undominated(held: ReadonlyMap<number, number>): Map<number, number> {
+  const kept = new Map<number, number>();
+  let most = -Infinity;
+  for (const [more, value] of [...held].sort(([a], [b]) => a - b)) {
+    if (value <= most) continue;
+    most = value;
+    kept.set(more, value);
+  }
+  return kept;
 }
 
 /** First length whose table entry reaches `wanted`; the table's length when none does. Entries never fall. */
