@@ -16,7 +16,7 @@ import { type Path, pathText, type SourceDocument } from "./document.ts";
 import type { FileSettings } from "./fill-file.ts";
 import type { FoundationSpec } from "./foundation-types.ts";
 import type { WrittenQuilt } from "./quilt-schema.ts";
-import type { Assumption, FabricSpec } from "./types.ts";
+import type { Assumption, FabricSpec, FixedClothSpec } from "./types.ts";
 
 /** What filling in needs to know of the file around. */
 interface Around {
@@ -162,7 +162,14 @@ export function straightenedOnLines(
   return {
     fabrics: fabrics.map((fabric) =>
       fabric.name === name
-        ? { ...fabric, straighten: lost(fabric.straighten), note: withNote(fabric.note) }
+        ? {
+            ...fabric,
+            straighten: lost(fabric.straighten),
+            squareUp: 0,
+            have: fabric.have.map(asPrinted),
+            readyCut: fabric.readyCut.map(asPrinted),
+            note: withNote(fabric.note),
+          }
         : fabric,
     ),
     assumptions: assumptions.map((one) =>
@@ -171,6 +178,11 @@ export function straightenedOnLines(
         : one,
     ),
   };
+}
+
+/** Printed lines are square to one another: a piece of foundation is not squared, only cut on its lines. */
+function asPrinted({ squareUp: _, ...cloth }: FixedClothSpec): FixedClothSpec {
+  return cloth;
 }
 
 function withNote(note: string): string {

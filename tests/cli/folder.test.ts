@@ -257,7 +257,7 @@ describe("a folder used again", () => {
       expect(
         (await writeFiles(result(folder, { [`${by}.svg`]: by, [`${by}-old.svg`]: by }, { by }))).value,
       ).not.toBeNull();
-    expect(Object.keys(contents(folder))).toHaveLength(7);
+    expect(Object.keys(contents(folder))).toHaveLength(9);
     await writeFiles(result(folder, { "plan.svg": "new" }));
     const { ".crossgrain.json": _list, ...seen } = contents(folder);
     expect(seen).toEqual({
@@ -265,6 +265,8 @@ describe("a folder used again", () => {
       "arrange.svg": "arrange",
       "compare-old.svg": "compare",
       "compare.svg": "compare",
+      "page-old.svg": "page",
+      "page.svg": "page",
       "plan.svg": "new",
     });
   });

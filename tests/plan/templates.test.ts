@@ -30,11 +30,11 @@ describe("templates of a plan", () => {
     // mirror the others.
     expect(counts(plan)).toEqual([
       "sky A: 2 + 2",
-      "canvas A: 4 + 0",
-      "canvas B: 2 + 2",
-      "sea A: 4 + 4",
-      "sea B: 2 + 0",
-      "sea D: 2 + 2",
+      "canvas B: 4 + 0",
+      "canvas C: 2 + 2",
+      "sea D: 4 + 4",
+      "sea E: 2 + 0",
+      "sea G: 2 + 2",
     ]);
     expect(plan.templates?.map(({ print }) => print.kind)).toEqual(["one-way", ...Array(5).fill("none")]);
   });

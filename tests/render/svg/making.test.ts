@@ -40,13 +40,13 @@ test.each(Object.entries(quilts))("%s is drawn whole, its words apart and on the
   for (const scene of scenes) expect(faultsOf(scene)).toEqual([]);
 });
 
-test("both ways of pressing a block are drawn and lettered", () => {
+test("both ways of pressing a block are drawn and numbered", () => {
   const quilt = made("nine-stars");
   const svg = drawPressing(quilt.top, quilt.making, EIGHTH_INCH_RULER) ?? "";
-  expect(svg).toContain("star, pressed A: make 5");
-  expect(svg).toContain("star, pressed B: make 4");
-  expect(svg.match(/>A<\/text>/g)).toHaveLength(5);
-  expect(svg.match(/>B<\/text>/g)).toHaveLength(4);
+  expect(svg).toContain("star 1: make 5");
+  expect(svg).toContain("star 2: make 4");
+  expect(svg.match(/>1<\/text>/g)).toHaveLength(5);
+  expect(svg.match(/>2<\/text>/g)).toHaveLength(4);
 });
 
 test("rows are numbered and the backing shows its panels", () => {

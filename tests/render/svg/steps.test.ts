@@ -298,8 +298,10 @@ test.each(Object.entries(busiest))(
     const texts = scenes.flatMap(({ nodes }) => textsOf(nodes).map(({ text }) => text));
     const steps = quilt.making.units[0]?.steps ?? [];
     if (steps.length > 1)
-      for (const number of steps.keys()) expect(texts, `join ${number + 1}`).toContain(String(number + 1));
-    else expect(texts.filter((text) => /^[A-Z]$/.test(text)).length).toBeGreaterThanOrEqual(60);
+      // A trim on the way, after a round that rounding up made too large, is told in words.
+      for (const [number, step] of steps.entries())
+        if (step.do === "join") expect(texts, `join ${number + 1}`).toContain(String(number + 1));
+        else expect(texts.filter((text) => /^[A-Z]$/.test(text)).length).toBeGreaterThanOrEqual(60);
   },
 );
 

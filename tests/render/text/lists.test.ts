@@ -47,7 +47,9 @@ test("every line of the waste table adds up to what was bought", async () => {
 test("CSV is quoted where needed and runs no formula", async () => {
   const plan = await named("=SUM(A1:A9)", 'Lamp, "warm"');
   const [head, first] = cutsCsv(plan).split("\r\n");
-  expect(head).toBe("fabric,letter,label,count,across (in),along (in),turn,note");
+  expect(head).toBe(
+    "fabric,letter,label,count,across (in),along (in),turn,print,cut,cut further,diagonal,note",
+  );
   expect(first).toMatch(/^'=SUM\(A1:A9\),A,/);
   expect(cutsCsv(plan)).toContain('"Lamp, ""warm""",');
   expect(buyCsv(plan).endsWith("\r\n")).toBe(true);
