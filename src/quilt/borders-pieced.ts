@@ -12,17 +12,10 @@ import {
   ZERO,
 } from "../length/rational.ts";
 import type { BorderSpec, DrawnCell } from "../spec/quilt-types.ts";
+import { straightMove } from "./block-moves.ts";
 import { type BorderWidths, copingFor } from "./borders-fit.ts";
 import { type Frame, type Piece, SIDE } from "./borders-frame.ts";
-import {
-  type Builder,
-  colourwayKnown,
-  type Lying,
-  patchCount,
-  placeBlock,
-  straightMove,
-  tooLarge,
-} from "./builder.ts";
+import { type Builder, colourwayKnown, type Lying, patchCount, placeBlock, tooLarge } from "./builder.ts";
 import {
   addExact,
   exactOfRational,

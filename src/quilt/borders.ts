@@ -1,10 +1,11 @@
 import { borderDoesNotFit } from "../diagnostics/quilt.ts";
 import { equal, type Rational } from "../length/rational.ts";
 import type { BorderSpec, FabricWord } from "../spec/quilt-types.ts";
+import { straightMove } from "./block-moves.ts";
 import type { BorderWidths } from "./borders-fit.ts";
 import { type Frame, mitred, type Piece, piecesOf, SIDE } from "./borders-frame.ts";
 import { followIn, placePieced } from "./borders-pieced.ts";
-import { type Builder, placeBlock, straightMove } from "./builder.ts";
+import { type Builder, placeBlock } from "./builder.ts";
 import {
   addExact,
   point,

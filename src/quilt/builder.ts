@@ -3,17 +3,7 @@ import type { Diagnostic } from "../diagnostics/types.ts";
 import type { Rational } from "../length/rational.ts";
 import type { BlockSpec, PrintsFollow, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FindFabric } from "./colours.ts";
-import {
-  addExact,
-  exactOfRational,
-  exactOfSurd,
-  fractionOfRational,
-  overRoot2,
-  point,
-  shiftPoint,
-  subExact,
-  turnPoint,
-} from "./exact.ts";
+import { exactOfRational, exactOfSurd, fractionOfRational, point, shiftPoint, turnPoint } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
 import { directionsOf, seenInQuilt, type Turns, wantedInUnit } from "./prints.ts";
 import type {
@@ -375,38 +365,4 @@ export function tooLarge(builder: Builder, patches: number): boolean {
     ),
   );
   return true;
-}
-
-/**
- * The way from an upright block to its place: turned in its own rectangle, moved, then carried into the top.
- * @param corner where the top left corner of the turned block lies in the centre's frame
- */
-export function straightMove(
-  block: LaidBlock,
-  turn: number,
-  corner: Point,
-  carry: (p: Point) => Point,
-): (p: Point) => Point {
-  const [across, down] = [exactOfRational(block.across), exactOfRational(block.down)];
-  return (p) => carry(shiftPoint(turnPoint(p, turn, across, down), corner));
-}
-
-/**
- * The same on point: the block's corner that was top left (after its own turn) points up.
- * @param top where that corner lies
- */
-export function tiltedMove(
-  block: LaidBlock,
-  turn: number,
-  top: Point,
-  carry: (p: Point) => Point,
-): (p: Point) => Point {
-  const [across, down] = [exactOfRational(block.across), exactOfRational(block.down)];
-  return (p) => {
-    const { x, y } = turnPoint(p, turn, across, down);
-    return carry({
-      x: addExact(top.x, overRoot2(subExact(x, y))),
-      y: addExact(top.y, overRoot2(addExact(x, y))),
-    });
-  };
 }

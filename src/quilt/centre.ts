@@ -1,7 +1,8 @@
 import { onPointUneven, sizesDoNotAddUp } from "../diagnostics/quilt.ts";
 import { add, equal, type Rational, ZERO } from "../length/rational.ts";
 import type { PlainOrBlock, SashingSpec } from "../spec/quilt-types.ts";
-import { type Builder, patchCount, placeBlock, straightMove, tiltedMove, tooLarge } from "./builder.ts";
+import { straightMove, tiltedMove } from "./block-moves.ts";
+import { type Builder, patchCount, placeBlock, tooLarge } from "./builder.ts";
 import {
   diagonalExact,
   exactOfFraction,
