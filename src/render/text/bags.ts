@@ -5,5 +5,10 @@ export function bagsForUse(plan: Plan, fabric: string, use: string): FabricPlan[
   if (use === "") return [];
   const own = plan.fabrics.find(({ name }) => name === fabric)?.pieces ?? [];
   // A piece that serves several uses has them in one, parted so.
-  return own.filter(({ uses }) => uses.some(({ text }) => text.split("; ").includes(use)));
+  const found = own.filter(({ uses }) => uses.some(({ text }) => text.split("; ").includes(use)));
+  // Strips of other lengths that are sewn into the same run are found by the run.
+  const runs = found.flatMap(({ joined }) => (joined?.run === undefined ? [] : [joined.run]));
+  return own.filter(
+    (piece) => found.includes(piece) || (piece.joined?.run !== undefined && runs.includes(piece.joined.run)),
+  );
 }

@@ -1,3 +1,4 @@
+import type { HeapRecord, UnitRecord } from "../../cutlist/unit-record.ts";
 import type { BlockKind, JoinPart, Making, RawSize, UnitInPlace } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Eighth } from "../../quilt/units/types.ts";
@@ -12,13 +13,38 @@ function twoWay(fabric: string, plan: Plan): boolean {
   return plan.fabrics.find(({ name }) => name === fabric)?.print.kind === "two-way";
 }
 
-/** A unit in its block by its heap, or by its bag where it is a single patch. */
-export function unitNamed(place: UnitInPlace, turn: number, making: Making, plan: Plan): string | null {
+/**
+ * Where the heads of a unit's print point, when all its prints have an up and point one way: the unit lies in its heap
+ * with them up, so that a turn would be told from another start. Null where a turn has to tell it.
+ */
+function headsIn(heap: HeapRecord, unit: UnitRecord, turn: number, plan: Plan): string | null {
+  const prints = Object.entries(heap.prints);
+  const [first] = prints;
+  if (first === undefined || unit.heaps.length < 2) return null;
+  const [, up] = first;
+  const alike = prints.every(([role, own]) => own === up && !twoWay(unit.fabrics[role] ?? "", plan));
+  return alike && up % 2 === 0 ? unitWords.heads(eighth(up, turn), false) : null;
+}
+
+/**
+ * A unit in its block by its heap, or by its bag where it is a single patch.
+ * @param drawn degrees clockwise by which the block's drawing turns it; null where that is not known
+ */
+export function unitNamed(
+  place: UnitInPlace,
+  turn: number,
+  making: Making,
+  plan: Plan,
+  drawn: number | null = null,
+): string | null {
   const unit = making.units[place.unit];
   const heap = unit?.heaps[place.heap];
   if (unit === undefined || heap === undefined) return null;
   const whole = (((place.turn + turn) % 360) + 360) % 360;
-  if (unit.steps.length > 0) return heap.name + blockWords.turned(whole as Turn);
+  if (unit.steps.length > 0) {
+    const heads = drawn === null ? null : headsIn(heap, unit, drawn + turn, plan);
+    return heads === null ? heap.name + blockWords.turned(whole as Turn) : blockWords.heap(heap.name, heads);
+  }
   const [patch, more] = heap.patches;
   if (patch === undefined || more !== undefined || patch.letters.length === 0) return null;
   const letters = patch.letters.join("/");
@@ -72,7 +98,12 @@ function bagsOfSize(fabric: string, across: number, down: number, plan: Plan): s
 
 /** Names of the parts of a joining, in order. */
 export function partNames(
-  join: { takes: readonly JoinPart[]; from: readonly string[]; parts?: readonly RawSize[] },
+  join: {
+    takes: readonly JoinPart[];
+    from: readonly string[];
+    parts?: readonly RawSize[];
+    design?: number | null;
+  },
   units: readonly (UnitInPlace | null)[],
   making: Making,
   plan: Plan,
@@ -83,7 +114,8 @@ export function partNames(
         return given;
       case "unit": {
         const place = units[part.unit];
-        return (place == null ? null : unitNamed(place, 0, making, plan)) ?? given;
+        const drawn = plan.top?.designs[join.design ?? -1]?.units[part.unit]?.turn ?? null;
+        return (place == null ? null : unitNamed(place, 0, making, plan, drawn)) ?? given;
       }
       case "block":
         return blockNamed(part.block, making, plan) ?? given;

@@ -67,6 +67,7 @@ function kindsTold(names: readonly { name: string; count: number }[]): string {
 }
 
 export const blockWords = {
+  heap: (name: string, heads: string) => `${name} (${heads})`,
   trimmed: (sewn: string, size: string) => `${sewn}; trim it to ${size}, alike on all sides`,
   list,
   turned: (turn: Turn) => TURNED[turn],

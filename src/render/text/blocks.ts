@@ -180,7 +180,8 @@ function singleLines(kinds: readonly BlockKind[], making: Making, plan: Plan): s
     const [only, more] = making.blocks[kind.making]?.units ?? [];
     if (only === undefined || only === null || more !== undefined || patchOfKind(kind, making) !== null)
       return [];
-    const unit = unitNamed(only, 0, making, plan);
+    const drawn = plan.top?.designs[making.blocks[kind.making]?.design ?? -1]?.units[0]?.turn ?? null;
+    const unit = unitNamed(only, 0, making, plan, drawn);
     if (unit === null) return [];
     return kinds.length === 1 ? [blockWords.each(unit)] : [blockWords.single(kind.name, kind.count, unit)];
   });

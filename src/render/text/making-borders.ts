@@ -134,20 +134,21 @@ function pairTold(
 
 /** Strips that are sewn to one run first; one bag for both pairs is told once. */
 function runLines(round: BorderRound, plan: Plan): string[] {
-  const found = new Map<string, { piece: CutPieceOf; fabric: string; pairs: number }>();
+  const found = new Map<string, { pieces: CutPieceOf[]; fabric: string; pairs: number }>();
   for (const strips of round.strips) {
-    for (const piece of bagOf(strips, plan).pieces) {
-      if (piece.joined === undefined) continue;
-      const before = found.get(piece.letter);
-      found.set(piece.letter, { piece, fabric: strips.fabric, pairs: (before?.pairs ?? 0) + 1 });
+    const own = bagOf(strips, plan).pieces.filter(({ joined }) => joined !== undefined);
+    const runs = new Set(own.map(({ joined, letter }) => String(joined?.run ?? letter)));
+    for (const run of runs) {
+      const pieces = own.filter(({ joined, letter }) => String(joined?.run ?? letter) === run);
+      found.set(run, { pieces, fabric: strips.fabric, pairs: (found.get(run)?.pairs ?? 0) + 1 });
     }
   }
   const { kits = 1 } = plan;
-  return [...found.values()].flatMap(({ piece, fabric, pairs }) => {
-    const count = Math.ceil(piece.count / kits);
+  return [...found.values()].flatMap(({ pieces, fabric, pairs }) => {
+    const count = pieces.reduce((sum, piece) => sum + Math.ceil(piece.count / kits), 0);
     if (count < 2) return [];
-    const bag = borderWords.bag(count, piece.letter, fabric);
-    const join = piece.join === "diagonal" ? "diagonal" : "straight";
+    const bag = borderWords.bag(count, borderWords.list(pieces.map(({ letter }) => letter)), fabric);
+    const join = pieces[0]?.join === "diagonal" ? "diagonal" : "straight";
     return [borderWords.joined(bag, count - 1, join) + (pairs > 1 ? ` ${borderWords.oneRun}` : "")];
   });
 }

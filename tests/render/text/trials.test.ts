@@ -69,8 +69,8 @@ describe("triangles of a print, half of the blocks turned", () => {
 
   test("blocks are told apart by the heap they take, rows by the turns of their blocks", () => {
     expect(quilt.sewing).toContain("Block A: 8 in all, of 2 kinds: A 1 (make 4) and A 2 (make 4)");
-    expect(quilt.sewing).toContain("Block A 1 (make 4): one U1a.");
-    expect(quilt.sewing).toContain("Block A 2 (make 4): one U1b.");
+    expect(quilt.sewing).toContain("Block A 1 (make 4): one U1a (heads up).");
+    expect(quilt.sewing).toContain("Block A 2 (make 4): one U1b (heads to the left).");
     // A bag is called A too: the block is never called so alone.
     expect(quilt.sewing).toContain(
       "Rows 1 and 2: block A 1, block A 2 turned right, block A 1, block A 2 turned right. Press all seams to the right in row 1, to the left in row 2.",
@@ -91,9 +91,11 @@ describe("triangles of a print, half of the blocks turned", () => {
 test("kinds that differ in their heaps only are told by what takes the place of what", () => {
   const { sewing } = listed("triangles-one-way");
   expect(sewing).toContain(
-    "Rows 1 and 2: 2 x U1a. Press the seam to the right in row 1, to the left in row 2.",
+    "Rows 1 and 2: 2 x U1a (heads up). Press the seam to the right in row 1, to the left in row 2.",
   );
-  expect(sewing).toContain("Block pin 2 (make 1): sewn as pin 1 with U1b in place of U1a, pressed alike.");
+  expect(sewing).toContain(
+    "Block pin 2 (make 1): sewn as pin 1 with U1b (heads to the left) in place of U1a (heads up), pressed alike.",
+  );
   expect(sewing).toContain("Row 1: pin 1, pin 2 turned right. Press the seam to the right.");
   expect(sewing).toContain("Row 2: pin 3 turned left, pin 1. Press the seam to the left.");
   // From the raw edges level on the front to the fold sewn down at the back, in this order.
