@@ -26,9 +26,13 @@ export function stripsToJoin(length: Ticks, usable: Ticks, loss: Ticks): number 
   return usable > loss ? Math.ceil((length - loss) / (usable - loss)) : null;
 }
 
-/** True when the piece is longer than the fabric is wide and the maker allows it to be joined. */
+/**
+ * True when the piece is longer than the fabric is wide and the maker allows it to be joined. One that must lie as
+ * written is joined across only: along the selvage it may be as long as it likes.
+ */
 export function needsJoin(piece: CutPiece, usable: Ticks): boolean {
-  return piece.join !== "no" && !piece.fullWidth && Math.max(piece.across, piece.along) > usable;
+  const run = piece.turnable ? Math.max(piece.across, piece.along) : piece.across;
+  return piece.join !== "no" && !piece.fullWidth && run > usable;
 }
 
 /** Shorter ends of strips are not worth a join: 8 in, or 20 cm on a metric ruler. Common practice, no source. */
