@@ -31,7 +31,6 @@ export const borderWords = {
     "Lengths are what you measure through the middle of the top, not along its edges. What is printed is about what it should be; " +
     "where yours is more than a thumb's width off, look for a seam first.",
   pin: "Fold strip and top edge in half: pin the middles and the ends first, then the quarters, then between, and ease what is over.",
-  sides: PAIR,
   bag: (count: number, letters: string, fabric: string) =>
     letters === ""
       ? `${counted(count, "strip")} of ${fabric}`

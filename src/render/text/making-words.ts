@@ -123,8 +123,6 @@ export const makingWords = {
     "reaches beyond it and is trimmed off once the seam is pressed.",
   sideTriangle: "side triangle",
   corner: "(corner last)",
-  diagonalRow: (row: number, parts: string, upper: string, lower: string) =>
-    `row ${row}: ${parts}; about ${upper} along its upper edge, ${lower} along its lower`,
   diagonalJoin: (rows: number) => {
     const half = Math.floor(rows / 2);
     const order =

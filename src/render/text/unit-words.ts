@@ -82,13 +82,11 @@ const PARTS: Readonly<Record<Exclude<PatchPart, "whole" | "template">, string>> 
 };
 
 export const unitWords = {
-  list,
   about: (said: string) => `about ${said}`,
   bag: (letter: string, fabric: string) => `${letter} (${fabric})`,
   heads: (up: Eighth, twoWay: boolean) => (twoWay ? (RUNS[up % 4] ?? "") : HEADS[up]),
   line: LINES,
   corner: (corner: Corner) => CORNERS[corner],
-  part: (part: PatchPart) => (part === "whole" || part === "template" ? "" : PARTS[part]),
   title: (name: string, text: string, method: string, units: number) =>
     `${name}: ${text}, ${method}: make ${units}`,
   sets: (sets: number, perSet: number, spare: number) => {
@@ -117,8 +115,6 @@ export const unitWords = {
   crossPair: (seam: string) =>
     `On the wrong side of one of the two, rule the other diagonal, across its seam. Lay the two on each other, unlike fabrics facing, seams nested. Sew ${seam} from the line on both sides of it. Cut on the line.`,
   ruleSmall: (bag: string) => `On the wrong side of each ${bag} rule a line from corner to corner.`,
-  ruleSmallAs: (bag: string, ways: readonly string[]) =>
-    `Rule the lines on the wrong side of each ${bag} so that, in its corner, they lie as told: ${list(ways)}.`,
   firstSmall: (small: string, large: string, largeHeads: string, seam: string) =>
     `Lay two ${small} on the upper left and lower right corners of ${large}${
       largeHeads === "" ? "" : ` (${largeHeads})`
