@@ -28,7 +28,7 @@ export function assembleFabric(
   const usable = usableWidth(fabric);
   const stock = stockOf(chosen, result);
   const purchase = result.rollLength === 0 ? null : purchaseFor(fabric, result.rollLength);
-  const lays = buildLays(chosen, result, purchase).map((lay) => ({
+  const lays = buildLays(chosen, result, purchase, settings.keepFrom).map((lay) => ({
     ...lay,
     root: markKept(lay.root, settings.keepFrom),
   }));
@@ -89,6 +89,7 @@ function buildLays(
   { cutList, problem, fixedStock }: Chosen,
   result: PackingResult,
   purchase: Purchase | null,
+  keepFrom: Ticks,
 ): Lay[] {
   const { fabric } = cutList;
   const lays: Lay[] = [];
@@ -102,7 +103,7 @@ function buildLays(
     }
     const { name, across, along, strip = false, squareUp = UNSQUARED } = sheet;
     const straighten = layout.firstCut === "along" ? squareUp.across : squareUp.along;
-    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip };
+    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom };
     const lay = buildLay(cloth, [layout], problem.items);
     for (let i = 0; i < layout.count; i++) lays.push(lay);
   }
@@ -114,6 +115,7 @@ function buildLays(
       along: afterWashing(purchase.length, fabric.shrinkAlong),
       straighten: fabric.straighten,
       strip: false,
+      keepFrom,
     };
     lays.push(buildLay(cloth, onBolt, problem.items));
   }

@@ -72,7 +72,9 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     const result = split?.result ?? eased[i]!;
     const made = assembleFabric(one, result, ruleOfThumb(one.problem), mixes[i] ?? null, spec);
     const [lay] = made.lays;
-    return split === null || lay === undefined ? made : { ...made, kitShares: kitShares(lay, split, one) };
+    return split === null || lay === undefined
+      ? made
+      : { ...made, kitShares: kitShares(lay, split, one, spec.keepFrom) };
   });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
   const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === true).map(({ name }) => name);

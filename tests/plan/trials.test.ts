@@ -33,6 +33,21 @@ async function fabricOf(text: string, name: string, options: Partial<PlanOptions
   return found;
 }
 
+describe("leftovers", () => {
+  // What the steps leave: the rest of a strip is trimmed to 2 1/2 in before its last pieces are cut from it.
+  test("are as high as the trim before them", async () => {
+    const { leftovers, lays, pieces } = await fabricOf(textOf("leftovers-as-cut"), "dusk");
+    const trimmed = pieces.filter(({ label }) => label === "bar");
+    expect(trimmed).toHaveLength(1);
+    const ends = leftovers.filter(({ cause }) => cause === "strip-end");
+    // The strips that are trimmed leave 6 1/2 in and 1/2 in: 42 less 26 1/2 or 32 1/2 and bars of 4 1/2 in.
+    for (const { along } of ends) expect(along).toBe(2.5 * IN);
+    const inStrips = lays.flatMap(({ root }) => root.parts.flatMap((strip) => strip.parts));
+    for (const part of inStrips.filter(({ cause }) => cause === "strip-end"))
+      expect(part.along).not.toBe(3.5 * IN);
+  });
+});
+
 describe("pieces cut lengthwise", () => {
   test("come from a length in the drawer", async () => {
     const navy = await fabricOf(textOf("border-from-drawer"), "Navy");
