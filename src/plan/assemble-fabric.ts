@@ -16,6 +16,7 @@ import type { FabricPlan, FixedStock, Lay, Mix, PlanBound, Purchase } from "./ty
  * Everything about one fabric, from its final packing.
  * @param thumb length by the rule of thumb; null when there is none.
  * @param mix how the purchase was weighed; null when nothing was
+ * @param kits how many quilts are cut together
  */
 export function assembleFabric(
   chosen: Chosen,
@@ -23,6 +24,7 @@ export function assembleFabric(
   thumb: Ticks | null,
   mix: Mix | null,
   settings: PlanSettings,
+  kits: number,
 ): FabricPlan {
   const { fabric, pieces } = chosen.cutList;
   const usable = usableWidth(fabric);
@@ -57,7 +59,7 @@ export function assembleFabric(
     steps: listSteps(lays, settings),
     cuts: orderCuts(lays),
     waste: sumWaste(lays, bought),
-    leftovers: listLeftovers(lays),
+    leftovers: listLeftovers(lays, pieces, settings.keepFrom, kits),
     sturdiness: {
       narrowestUsable: null,
       spareLength: uncutLength(lays),

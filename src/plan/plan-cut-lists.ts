@@ -70,7 +70,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     const split = splits[i] ?? null;
     if (split !== null) assertRight(one.problem, split.result);
     const result = split?.result ?? eased[i]!;
-    const made = assembleFabric(one, result, ruleOfThumb(one.problem), mixes[i] ?? null, spec);
+    const made = assembleFabric(one, result, ruleOfThumb(one.problem), mixes[i] ?? null, spec, kits);
     const [lay] = made.lays;
     return split === null || lay === undefined
       ? made

@@ -78,6 +78,50 @@ describe("pieces cut lengthwise", () => {
   });
 });
 
+describe("what sewing leaves of pieces", () => {
+  const rests = ({ leftovers }: FabricPlan): [number, number, number, string][] =>
+    leftovers
+      .filter(({ lay }) => lay === -1)
+      .map(({ count, across, along, cause }) => [count, across / IN, along / IN, cause]);
+
+  // derived geometry: five strips of 42 in less four joins of 1/2 in make 208 in for 180 in; six strips less five
+  // diagonal joins of 2 1/2 in make 239 1/2 in for 206 in.
+  test("the ends of a border's run and of the binding are left over, for every kit", async () => {
+    const text = textOf("border-in-one-run");
+    expect(rests(await fabricOf(text, "edge"))).toEqual([[1, 28, 4.5, "run-end"]]);
+    expect(rests(await fabricOf(text, "charms"))).toEqual([[1, 33.5, 2.5, "run-end"]]);
+    expect(rests(await fabricOf(text, "edge", { kits: 2 }))).toEqual([[2, 28, 4.5, "run-end"]]);
+  });
+
+  // derived geometry: 40 1/2 x 50 1/2 in and 4 in all round; two panels of 42 in less a seam of 1/2 in make 83 1/2 in.
+  test("so are both sides of a backing, beyond what it must measure", async () => {
+    const text = textOf("backing-sideways");
+    expect(rests(await fabricOf(text, "birds"))).toEqual([[2, 12.5, 48.5, "panel-side"]]);
+    expect(rests(await fabricOf(text.replace("horizontal", "vertical"), "birds", { kits: 2 }))).toEqual([
+      [4, 17.5, 58.5, "panel-side"],
+    ]);
+  });
+
+  test("the audit misses one that is not told, and finds one that is not there", async () => {
+    const { value } = await planOf(textOf("backing-sideways"));
+    if (value === null) throw new Error("no plan");
+    const spoiled = (change: (fabric: FabricPlan) => FabricPlan): string[] =>
+      auditPlan({ ...value, fabrics: value.fabrics.map(change) });
+    const without = spoiled((fabric) => ({
+      ...fabric,
+      leftovers: fabric.leftovers.filter(({ lay }) => lay >= 0),
+    }));
+    expect(without).toEqual(["birds: an offcut worth keeping is not listed"]);
+    const wider = spoiled((fabric) => ({
+      ...fabric,
+      leftovers: fabric.leftovers.map((rest) =>
+        rest.lay < 0 ? { ...rest, across: rest.across + IN } : rest,
+      ),
+    }));
+    expect(wider[0]).toMatch(/panel-side is not there 2 times/);
+  });
+});
+
 describe("joined borders", () => {
   // derived geometry: 2 x 44 1/2 + 2 x 45 1/2 = 180 in; five strips of 42 in less four joins of 1/2 in make 208 in.
   test("are cut from one run, sides and ends", async () => {

@@ -258,6 +258,8 @@ export const words = {
     trimming: "trimming",
     "strip-end": "strip ends",
     "uncut-end": "uncut end",
+    "run-end": "end of joined strips, once sewn",
+    "panel-side": "sides of the panels, once sewn",
   },
   inPercent: "in percent of what is bought",
   inSewing: "what sewing makes of the pieces, in percent of them",
