@@ -189,6 +189,15 @@ describe("cloth in hand", () => {
   });
 });
 
+test("a strip of full width that is to be cut lengthwise is refused in the maker's words", async () => {
+  const { value, diagnostics } = await planOf(textOf("binding-lengthwise"));
+  expect(value).toBeNull();
+  const [error] = diagnostics.filter(({ severity }) => severity === "error");
+  expect(error?.message).toContain("cannot be cut lengthwise as well");
+  expect(error).toMatchObject({ at: { line: 6 }, hint: expect.stringContaining("cut lengthwise") });
+  expect(exitCodeOf(diagnostics)).toBe(1);
+});
+
 describe("one tight cloth", () => {
   const easy = Array.from(
     { length: 9 },
