@@ -6,6 +6,7 @@ import { exitCodeOf } from "../../src/cli/report.ts";
 import type { Outcome } from "../../src/diagnostics/types.ts";
 import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
+import { makingSteps } from "../../src/render/text/making.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
 
 const folder = new URL("../../fixtures/trials/", import.meta.url);
@@ -137,6 +138,18 @@ describe("joined borders", () => {
     const outer = plum.pieces.find(({ joined }) => joined?.whole === "");
     expect(outer).toMatchObject({ count: 8, along: 6.5 * IN, joined: { length: 325 * IN } });
   });
+
+  // derived geometry: 4 x 9 root 2 = 50.91 in and 54 = 18 x 3 leave 1.544 in on each side, 5 x 9 root 2 = 63.64 and
+  // 66 = 22 x 3 leave 1.180 in; 1.544 and 1/2 in lie below 2 1/8. Lengths 64 1/4 and 54 1/2, twice each, are 237 1/2 in.
+  test("a border that is to fit is cut in one width all round, from one run, and told so", async () => {
+    const { value } = await planOf(textOf("fitted-border"));
+    const leaf = value?.fabrics.find(({ name }) => name === "leaf");
+    const spacer = leaf?.pieces.filter(({ uses }) => uses.some(({ text }) => text.startsWith("spacer")));
+    expect(spacer).toMatchObject([{ count: 6, along: 2.125 * IN, joined: { length: 237.5 * IN } }]);
+    const sewing = value === null ? "" : makingSteps(value).replace(/\s+/g, " ");
+    expect(sewing).toContain("This border, cut 2 1/8 in wide all round,");
+    expect(sewing).toContain("the top must measure 54 1/2 x 66 1/2 in now");
+  });
 });
 
 describe("cloth in hand", () => {
@@ -174,6 +187,15 @@ describe("cloth in hand", () => {
       ["piece WOF x 36 in", 0],
     ]);
   });
+});
+
+test("a strip of full width that is to be cut lengthwise is refused in the maker's words", async () => {
+  const { value, diagnostics } = await planOf(textOf("binding-lengthwise"));
+  expect(value).toBeNull();
+  const [error] = diagnostics.filter(({ severity }) => severity === "error");
+  expect(error?.message).toContain("cannot be cut lengthwise as well");
+  expect(error).toMatchObject({ at: { line: 6 }, hint: expect.stringContaining("cut lengthwise") });
+  expect(exitCodeOf(diagnostics)).toBe(1);
 });
 
 describe("one tight cloth", () => {

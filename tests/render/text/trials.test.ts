@@ -192,6 +192,19 @@ test("lengthwise strips are told by the length they come out of", async () => {
     const strips = [...(told ?? "").matchAll(/cut (\d+) strips? 4 in wide lengthwise/g)];
     expect(strips.reduce((sum, [, each]) => sum + Number(each), 0)).toBeLessThanOrEqual(14 * count);
   }
+  // Every strip has its number in the diagram and is told once; 24 handles come off lengthwise.
+  const before = canvas.slice(0, canvas.indexOf("Left over"));
+  const numbers = [
+    ...before.matchAll(/(?:Strips?|strips) ((?:\d+(?: to \d+)?(?:, | and )?)+)(?::| of the diagram)/g),
+  ]
+    .filter(({ index }) => before.slice(index - 2, index) !== "! ")
+    .flatMap(([, list = ""]) => [...list.matchAll(/(\d+)(?: to (\d+))?/g)])
+    .flatMap(([, first, last = first]) =>
+      Array.from({ length: Number(last) - Number(first) + 1 }, (_, i) => Number(first) + i),
+    );
+  expect(numbers.sort((a, b) => a - b)).toEqual(Array.from({ length: numbers.length }, (_, i) => i + 1));
+  const handles = [...before.matchAll(/(?:subcut (\d+) rectangles 4 x 24 in|keep (\d+) whole) \[B\]/g)];
+  expect(handles.reduce((sum, [, cut, kept]) => sum + Number(cut ?? kept), 0)).toBe(24);
 });
 
 test("how the cuts are made is said once, by kind of stock; a class's sewing is for one", async () => {
