@@ -44,7 +44,7 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
     const square = piece.across === piece.along && !piece.fullWidth;
     const after = {
       none: "",
-      "once-diagonal": words.halved(diagonalOf(piece), headsOfCut(piece, fabric)),
+      "once-diagonal": words.halved(diagonalOf(piece, fabric), headsOfCut(piece, fabric)),
       "twice-diagonal": words.quartered(headsOfCut(piece, fabric)),
       template: words.byTemplate(use?.name ?? "", use?.asDrawn ?? 0, use?.reversed ?? 0),
     }[piece.subcut];

@@ -86,6 +86,9 @@ export const unitWords = {
   bag: (letter: string, fabric: string) => `${letter} (${fabric})`,
   heads: (up: Eighth, twoWay: boolean) => (twoWay ? (RUNS[up % 4] ?? "") : HEADS[up]),
   line: LINES,
+  /** How a plain rectangle lies while it is cut: `line` alone would do for the mirror image too. */
+  standing: (line: string, upright: boolean) =>
+    `${line} as it lies right side up, its long sides ${upright ? "upright" : "level"}`,
   corner: (corner: Corner) => CORNERS[corner],
   title: (name: string, text: string, method: string, units: number) =>
     `${name}: ${text}, ${method}: make ${units}`,
