@@ -14,6 +14,7 @@ import { makingWords } from "./making-words.ts";
 import { topLines } from "./rows.ts";
 import { withTables } from "./table-lines.ts";
 import { unitGroups } from "./unit-groups.ts";
+import { unitWords } from "./unit-words.ts";
 import { unitGroupLines } from "./units.ts";
 import { wrapLine } from "./wrap-line.ts";
 
@@ -26,7 +27,8 @@ function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): st
 
 /** The units, after what goes for all of them. */
 export function unitLines(making: Making, plan: Plan): string[] {
-  const blocks = unitGroups(plan).map((group) => unitGroupLines(group, plan));
+  const groups = unitGroups(plan);
+  const blocks = groups.map((group) => unitGroupLines(group, plan));
   if (blocks.length === 0) return [];
   const sewn = making.units.filter(({ steps }) => steps.length > 0);
   const directed = sewn.some(({ heaps }) => heaps.some(({ prints }) => Object.keys(prints).length > 0));
@@ -39,6 +41,7 @@ export function unitLines(making: Making, plan: Plan): string[] {
       ...(directed ? [makingWords.heads] : []),
       makingWords.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
       ...(cut ? [makingWords.cutSewn] : []),
+      ...(groups.some(({ units }) => units.length > 1) ? [unitWords.group.alike] : []),
       ...blocks.flat(),
     ]),
     "",

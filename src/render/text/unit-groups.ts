@@ -1,6 +1,7 @@
 import type { HeapRecord, LaidRecord, StepRecord, UnitRecord } from "../../cutlist/unit-record.ts";
 import type { Making } from "../../making/types.ts";
 import type { FabricPlan } from "../../plan/types.ts";
+import { unitWords } from "./unit-words.ts";
 
 /*
  * Units that are alike but for their fabrics are one thing to do for hands: they are told once, with a table of the
@@ -71,6 +72,9 @@ function bagsOf(unit: UnitRecord): { letters: string[]; roles: string[]; fabric:
   return found;
 }
 
+/** Letters of the shortest role that stands for its bag. */
+const SHORTEST = 3;
+
 /** A heap in the steps of a group, where each unit has one of its own. */
 export function heapCalled(index: number): string {
   return `heap ${"abcdefghijklmnopqrstuvwxyz".charAt(index)}`;
@@ -79,19 +83,21 @@ export function heapCalled(index: number): string {
 /** A unit with its bags called by their roles, or numbered where one bag serves several. */
 function renamed(unit: UnitRecord): Renamed {
   const bags = bagsOf(unit);
-  const numbered = bags.some(({ roles }) => roles.length > 1);
+  // A short name would be taken for a bag's letter.
+  const numbered = bags.some(({ roles }) => roles.length > 1 || roles.some((role) => role.length < SHORTEST));
   const columns = bags.map(({ letters, roles, fabric }, i) => {
     const [role = ""] = roles;
     const alike = bags.filter((bag) => bag.roles[0] === role);
     const place = alike.findIndex((bag) => bag.letters === letters);
-    const name = numbered ? `bag ${i + 1}` : alike.length === 1 ? role : `${role}, bag ${place + 1}`;
+    const { bag, role: called, roleBag } = unitWords.group;
+    const name = numbered ? bag(i + 1) : alike.length === 1 ? called(role) : roleBag(role, place + 1);
     return { name, letters, fabric };
   });
   const named = (letter: string): string =>
     columns.find((each) => each.letters.includes(letter))?.name ?? letter;
   const roleNamed = (role: string): string => {
     const own = columns.filter((_, i) => bags[i]?.roles.includes(role));
-    return own.length === 1 ? (own[0]?.name ?? role) : role;
+    return own.length === 1 ? (own[0]?.name ?? role) : unitWords.group.role(role);
   };
   const names = (letters: readonly string[]): string[] => [...new Set(letters.map(named))];
   const laid = (each: LaidRecord): LaidRecord => ({
@@ -152,7 +158,8 @@ function likeness({ told }: Renamed, unit: UnitRecord, twoWay: readonly string[]
     stripSets.map(({ name, heap, cut, strips, height, segment, segmentsPerUnit, turned, straighten }) => [
       ...[name, heap, cut, strips, height, segment, segmentsPerUnit, turned, straighten],
     ]),
-    steps.map((step) => ({ ...step, pressTo: step.pressTo === null ? null : "" })),
+    // Towards which side a seam is pressed is drawn in the pictures too.
+    steps,
   ]);
 }
 
@@ -171,7 +178,9 @@ export function unitGroups({ making, fabrics }: Looked): UnitGroup[] {
     const own = renamed(unit);
     const twoWay = [
       ...own.columns.flatMap(({ name, fabric }) => (both.has(fabric) ? [name] : [])),
-      ...Object.entries(unit.fabrics).flatMap(([role, fabric]) => (both.has(fabric) ? [role] : [])),
+      ...Object.entries(unit.fabrics).flatMap(([role, fabric]) =>
+        both.has(fabric) ? [unitWords.group.role(role)] : [],
+      ),
     ];
     const inBlocks = making?.unitPressing.some((each) => each.unit === index) === true;
     const key = likeness(own, unit, twoWay, inBlocks);

@@ -102,8 +102,12 @@ export const unitWords = {
     over: "Over",
     heap: (heap: string) => `In ${heap}`,
     heapOf: (name: string, count: number) => `${name}: ${count}`,
+    /** A bag by what it is in the unit: in capitals, so that it is not taken for a place on the table. */
+    role: (role: string) => role.toUpperCase(),
+    roleBag: (role: string, number: number) => `${role.toUpperCase()} ${number}`,
+    bag: (number: number) => `BAG ${number}`,
     alike:
-      "They are sewn alike. The steps call each bag by the head of its column; keep the units apart by name.",
+      "Units that stand in a table are sewn alike: the steps call each bag by the head of its column, and their counts are for one row. Keep the units apart by name.",
     perSet: (perSet: number) => `Each set gives ${perSet} units.`,
     /** A line that goes for some units of the group only. */
     own: (names: readonly string[], line: string) => `${list(names)}: ${line}`,

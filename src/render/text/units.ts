@@ -349,7 +349,7 @@ export function unitGroupLines(group: UnitGroup, plan: Plan): string[] {
   const table = groupTable(group);
   const head = alone
     ? [sets].filter((line) => line !== "")
-    : [...[table.headings, ...table.rows].map((row) => row.join(CELL)), unitWords.group.alike, ...perSet];
+    : [...[table.headings, ...table.rows].map((row) => row.join(CELL)), ...perSet];
   return [
     `[ ] ${titleOf(group)}`,
     ...indented(

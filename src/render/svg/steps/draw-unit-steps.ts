@@ -139,11 +139,19 @@ function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], r
       });
       return STEP_WORDS.alsoTakes(name, count, bags);
     });
+    // How the seams are pressed follows from the blocks, and may differ from one to another: the words tell it.
+    const inBlocks = making.unitPressing.some((own) => making.units[own.unit] === unit);
+    const bare = ({ figures, ...panel }: Panel): Panel => ({
+      ...panel,
+      figures: figures.map((each) => ({ ...each, pressed: [] })),
+    });
     return [
       {
         title: STEP_WORDS.unit(unit.name, unit.text, unit.method, unit.units),
-        under: others,
-        groups: pictures.groups,
+        under: [...others, ...(inBlocks ? [STEP_WORDS.pressedInBlocks] : [])],
+        groups: inBlocks
+          ? pictures.groups.map((group) => ({ ...group, panels: group.panels.map(bare) }))
+          : pictures.groups,
         most: UNIT_SIDE / Math.max(unit.raw.across, unit.raw.along),
       },
     ];
