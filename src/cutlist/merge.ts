@@ -89,6 +89,7 @@ function together(a: CutPiece, b: CutPiece): CutPiece {
   // What is joined for two purposes is as long as both.
   if (a.joined !== undefined && b.joined !== undefined)
     merged.joined = { ...a.joined, length: a.joined.length + b.joined.length };
+  if (a.pair === true || b.pair === true) merged.pair = true;
   if (a.corners !== undefined || b.corners !== undefined)
     merged.corners = (a.corners ?? 0) + (b.corners ?? 0);
   if (a.seams !== undefined || b.seams !== undefined) merged.seams = (a.seams ?? 0) + (b.seams ?? 0);

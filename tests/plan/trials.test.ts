@@ -5,6 +5,7 @@ import { quickSolve, withoutEasing } from "../../src/choices/quick-solve.ts";
 import { exitCodeOf } from "../../src/cli/report.ts";
 import type { Outcome } from "../../src/diagnostics/types.ts";
 import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
+import { everyPart } from "../../src/plan/parts.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
@@ -149,6 +150,34 @@ describe("joined borders", () => {
     const sewing = value === null ? "" : makingSteps(value).replace(/\s+/g, " ");
     expect(sewing).toContain("This border, cut 2 1/8 in wide all round,");
     expect(sewing).toContain("the top must measure 54 1/2 x 66 1/2 in now");
+  });
+});
+
+describe("a pair of borders", () => {
+  // derived geometry: 27 in hold the block of 20 1/2 in and one side of 3 1/2 in standing beside it. The other side lying
+  // across, with two ends of 26 1/2 in, makes 20 1/2 + 3 x 3 1/2 = 31 in; both sides lying across make 34 1/2 in.
+  test("is cut from one grain, though one across and one along would take less", async () => {
+    const fabric = await fabricOf(
+      `name: Pair
+fabrics: [{ name: moss, width: 28 in, selvage: 1/2 in }]
+blocks: { a: { size: 20, cell: { square: moss } } }
+setting: { rows: a }
+borders: [{ fabric: moss, width: 3 }]
+`,
+      "moss",
+    );
+    const sides = fabric.pieces.findIndex(({ uses }) => uses.some(({ text }) => text === "border 1, sides"));
+    const cut = fabric.lays
+      .flatMap(({ root }) => [...everyPart(root)])
+      .filter(({ piece }) => piece === sides)
+      .map(({ across, along }) => [across / IN, along / IN]);
+    expect(cut).toEqual([
+      [20.5, 3.5],
+      [20.5, 3.5],
+    ]);
+    expect(fabric.bound.used).toBe(34.5 * IN);
+    // What was proved speaks of any cutting; this one is longer by what the pair costs.
+    expect(fabric.bound).toMatchObject({ least: 31 * IN, lengthProven: false });
   });
 });
 
