@@ -104,6 +104,36 @@ describe("what sewing leaves of pieces", () => {
     ]);
   });
 
+  // derived geometry: 107 cm of sand less 1 cm hold 13 segments of 8 cm; 36 units take 72 + 36: 5 sets and 7, 2 sets and
+  // 10. Clay is 134 cm wide, two strips of it in the first set and one in the second.
+  test("strips wider cloth gives are cut to the length of their set, and what is over is left", async () => {
+    const { value } = await planOf(`name: Clay
+units: cm
+fabrics: [{ name: sand, width: 110 cm, selvage: 1.5 cm }, { name: clay, width: 137 cm, selvage: 1.5 cm }]
+blocks: { n: { size: 19.5, cell: { nine-patch: [clay, sand, clay], method: strip sets } } }
+setting: { rows: n, fill: 6 x 6 }
+`);
+    if (value === null) throw new Error("no plan");
+    const [set, other] = value.making?.units[0]?.stripSets ?? [];
+    expect([set?.fullSets, set?.fullLength, other?.fullSets]).toEqual([5, 107 * 6400, 2]);
+    expect(set?.strips.map(({ beyond }) => beyond / 6400)).toEqual([27, 0, 27]);
+    const sewing = makingSteps(value).replace(/\s+/g, " ");
+    expect(sewing.match(/\(clay\) are longer than that: cut each to 107 cm before you sew it/g)).toHaveLength(
+      2,
+    );
+    const clay = value.fabrics.find(({ name }) => name === "clay");
+    expect(clay?.leftovers.filter(({ cause }) => cause === "set-end")).toEqual([
+      { lay: -1, across: 27 * 6400, along: 8 * 6400, count: 12, cause: "set-end" },
+    ]);
+    expect(auditPlan(value)).toEqual([]);
+    const sets = value.making!.units[0]!.stripSets;
+    const strips = sets[0]!.strips.map((strip) => ({ ...strip, beyond: 0 }));
+    const units = [{ ...value.making!.units[0]!, stripSets: [{ ...sets[0]!, strips }, ...sets.slice(1)] }];
+    expect(auditPlan({ ...value, making: { ...value.making!, units } })[0]).toContain(
+      "are longer than the set",
+    );
+  });
+
   test("the audit misses one that is not told, and finds one that is not there", async () => {
     const { value } = await planOf(textOf("backing-sideways"));
     if (value === null) throw new Error("no plan");
