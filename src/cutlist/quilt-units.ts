@@ -266,6 +266,9 @@ function asCutPiece(
     trimTo: trimTo.needed ? { across: trimTo.across, along: trimTo.along } : null,
     roundedUp: piece.roundedUp,
     note: strip ? piece.note : "",
+    ...(piece.beyond === undefined
+      ? {}
+      : { rests: [{ cause: "set-end", count: piece.count, across: piece.beyond }] }),
     ...(piece.shape === null ? {} : { shape: { ...piece.shape, ...told.template } }),
     corners,
     seams: cut - used.finished - corners,

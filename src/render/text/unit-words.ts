@@ -169,6 +169,8 @@ export const unitWords = {
     ];
     return `Make ${list(sets)}; each is ${height} high.`;
   },
+  longerStrips: (bag: string, length: string) =>
+    `The strips of ${bag} are longer than that: cut each to ${length} before you sew it, and keep the rest.`,
   segments: (
     count: number,
     width: string,

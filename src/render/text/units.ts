@@ -113,6 +113,9 @@ function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
     return `${bagTold(letters, fabric, tell)}${heads === "" ? "" : `, ${heads}`}`;
   });
   const short = set.lastLength > 0 ? 1 : 0;
+  const longer = set.strips.flatMap(({ letter, fabric, beyond }) =>
+    letter === null || beyond <= 0 ? [] : [unitWords.bag(letter, fabric)],
+  );
   return [
     unitWords.stripSet(setNumber(set.name), strips),
     unitWords.setCount(
@@ -122,6 +125,7 @@ function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
       short === 0 ? "" : formatCut(set.lastLength, ruler),
       aboutLength(set.height, tell.plan),
     ),
+    ...[...new Set(longer)].map((bag) => unitWords.longerStrips(bag, formatLength(set.fullLength, ruler))),
     unitWords.segments(
       set.segments,
       formatCut(set.segment, ruler),
