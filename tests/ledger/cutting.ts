@@ -49,6 +49,8 @@ class Cloth {
   readonly parted = new Map<string, number>();
   readonly leftovers = new Map<string, number>();
   used = 0;
+  /** Cut up lengthwise: what is left beside the bands is not told strip by strip. */
+  inLengths = false;
 
   constructor(
     readonly fabric: string,
@@ -75,7 +77,8 @@ class Cloth {
 /** How many of each listed piece come from every strip. */
 function perStrip(total: number, strips: number, told: string, index: number, of: number): number[] | null {
   const each = told === "" ? "" : told.replace(/^\(|\)$/g, "");
-  if (each === "") return strips === 1 ? [total] : null;
+  // Strips told together are cut alike.
+  if (each === "") return total % strips === 0 ? Array(strips).fill(total / strips) : null;
   const all = /^([\d, and]+) from each strip$/.exec(each);
   if (all !== null) {
     const counts = numbersIn(all[1] ?? "");
@@ -124,7 +127,10 @@ function fromStrips(phrases: readonly string[], strips: number, height: number, 
   const rests = Array<number>(strips).fill(run);
   for (const phrase of phrases) {
     const kept = /^keep (?:(\d+) whole|it whole) \[([A-Z]+\d*)\]$/.exec(phrase);
-    const trimmed = new RegExp(`^trim the rest to (${NUM}) (?:in|cm) and subcut (.*)$`).exec(phrase);
+    const trimmed = new RegExp(`^trim (?:the rest )?to (${NUM}) (?:in|cm) and subcut (.*)$`).exec(phrase);
+    const off = new RegExp(
+      `^cut (?:off (${NUM}) (?:in|cm), trim it|(${NUM}) (?:in|cm) off each, trim that) to (${NUM}) (?:in|cm) and subcut (.*)$`,
+    ).exec(phrase);
     if (kept !== null) {
       const bag = cloth.bags.get(kept[2] ?? "");
       const fits = bag !== undefined && [bag.across, bag.along].some((d) => same(d, high));
@@ -137,6 +143,13 @@ function fromStrips(phrases: readonly string[], strips: number, height: number, 
       if (lower > high) cloth.fault(`"${phrase}" from ${high}`);
       high = lower;
       subcuts(trimmed[2] ?? "", strips, high, rests, cloth);
+    } else if (off !== null) {
+      const [block, lower] = [valueOf(off[1] ?? off[2] ?? ""), valueOf(off[3] ?? "")];
+      cloth.left(block, high - lower, "trimming", strips);
+      const blocks = Array<number>(strips).fill(block);
+      subcuts(off[4] ?? "", strips, lower, blocks, cloth);
+      if (blocks.some((rest) => !same(rest, 0))) cloth.fault(`"${phrase}" does not use up what is cut off`);
+      for (let s = 0; s < strips; s += 1) rests[s] = (rests[s] ?? 0) - block;
     } else if (phrase.startsWith("subcut ")) subcuts(phrase.slice(7), strips, high, rests, cloth);
     else cloth.fault(`cannot read "${phrase}"`);
   }
@@ -146,9 +159,32 @@ function fromStrips(phrases: readonly string[], strips: number, height: number, 
   }
 }
 
+/** Lengths of cloth cut up lengthwise: bands along the selvage, and strips out of the width beside them. */
+function lengths(count: number, along: number, parts: readonly string[], cloth: Cloth): void {
+  cloth.used += count * along;
+  cloth.inLengths = true;
+  let wide = 0;
+  let beside = 0;
+  for (const part of parts) {
+    const own = new RegExp(
+      `^Strips? ([\\d, and to]+): cut (\\d+) strips? (${NUM}) (?:in|cm) (?:wide lengthwise, along the selvage|x (${NUM}) (?:in|cm) out of the width beside those); (.*)\\.$`,
+    ).exec(part);
+    const strips = numbersIn(own?.[1] ?? "");
+    if (own === null || strips.length !== Number(own[2])) {
+      cloth.fault(`cannot read "${part}"`);
+      continue;
+    }
+    const [, , , high = "", run] = own;
+    if (run === undefined) wide += valueOf(high) * strips.length;
+    else beside = Math.max(beside, valueOf(run));
+    fromStrips((own[5] ?? "").split("; "), strips.length, valueOf(high), run === undefined ? along : valueOf(run), cloth);
+  }
+  if (wide / count + beside > cloth.usable + 1e-6) cloth.fault(`lengths of ${along} are cut ${wide / count} and ${beside} wide`);
+}
+
 /** One numbered step, its lines joined to one text and its parts apart. */
 function step(text: string, parts: readonly string[], cloth: Cloth): void {
-  const straight = new RegExp(`^Straighten the cut end, square to the selvage: trim off (${NUM}) (?:in|cm)\\.$`).exec(text);
+  const straight = new RegExp(`^Straighten the cut end(?:, square to the selvage:| on a printed line:) trim off (${NUM}) (?:in|cm)\\.$`).exec(text);
   if (straight !== null) {
     cloth.used += valueOf(straight[1] ?? "");
     return;
@@ -160,6 +196,13 @@ function step(text: string, parts: readonly string[], cloth: Cloth): void {
     if (Number(parted) !== Number(count) * times || Number(count) !== cloth.bags.get(letter)?.count)
       cloth.fault(`"${text}" does not agree with [${letter}]`);
     cloth.parted.set(letter, Number(parted));
+    return;
+  }
+  const length = new RegExp(
+    `^Cut off (one|\\d+) lengths? of (${NUM}) (?:in|cm), the whole width of the cloth(?:, and cut up each alike)?:$`,
+  ).exec(text);
+  if (length !== null) {
+    lengths(length[1] === "one" ? 1 : Number(length[1]), valueOf(length[2] ?? ""), parts, cloth);
     return;
   }
   const cut = new RegExp(`^Cut (\\d+) strips? (${NUM}) (?:in|cm) x WOF(?:; (.*)\\.|:)$`).exec(text);
@@ -261,6 +304,7 @@ function readFabric(name: string, body: string[], keep: number, cutting: Cutting
   for (const key of new Set([...printed.keys(), ...cloth.leftovers.keys()])) {
     if (!cloth.leftovers.has(key) && cloth.leftovers.has(turned(key))) continue;
     if (!printed.has(key) && printed.has(turned(key))) continue;
+    if (cloth.inLengths) continue;
     if (printed.get(key) !== cloth.leftovers.get(key))
       cloth.fault(`left over ${key}: printed ${printed.get(key) ?? 0}, left ${cloth.leftovers.get(key) ?? 0}`);
   }
