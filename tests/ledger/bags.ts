@@ -19,7 +19,13 @@ const BAG = /^(?:a (half|quarter) of )?([A-Z]+\d*(?:\/[A-Z]+\d*)*) \((.*)\)$/;
 const UNIT = new RegExp(`^(U\\d+[a-z]?|(?:motif|unit|block) [A-Z]+)(${TURN})?(?: \\(([^()]*)\\))?$`);
 
 /** Both ways a rectangle may lie. */
-export const both = ({ w, h }: Size): Size[] => (same(w, h) ? [{ w, h }] : [{ w, h }, { w: h, h: w }]);
+export const both = ({ w, h }: Size): Size[] =>
+  same(w, h)
+    ? [{ w, h }]
+    : [
+        { w, h },
+        { w: h, h: w },
+      ];
 
 /** What there is of everything, and what has been used. All counts are of single parts: halves are counted as halves. */
 export class Stock {
@@ -42,7 +48,8 @@ export class Stock {
 
   bagsOf(letters: string): Bag[] {
     const bags = letters.split("/").map((letter) => this.cutting.bags.get(letter));
-    for (const [i, bag] of bags.entries()) if (bag === undefined) this.fault(`there is no bag ${letters.split("/")[i]}`);
+    for (const [i, bag] of bags.entries())
+      if (bag === undefined) this.fault(`there is no bag ${letters.split("/")[i]}`);
     return bags.filter((bag) => bag !== undefined);
   }
 
@@ -54,7 +61,11 @@ export class Stock {
     if (/^U\d/.test(letters)) return null;
     const bags = this.bagsOf(letters);
     for (const { fabric, letter } of bags)
-      if (inside !== fabric && !inside.startsWith(`${fabric},`) && !new RegExp(`^${escaped(fabric)} (sash|cornerstone)$`).test(inside))
+      if (
+        inside !== fabric &&
+        !inside.startsWith(`${fabric},`) &&
+        !new RegExp(`^${escaped(fabric)} (sash|cornerstone)$`).test(inside)
+      )
         this.fault(`${letter} is ${fabric}, told as ${text}`);
     const part = piece === "half" ? 2 : piece === "quarter" ? 4 : 1;
     const how = inside.slice(bags[0]?.fabric.length ?? 0);
@@ -119,11 +130,18 @@ export class Stock {
     }
     for (const { letters } of groups) {
       const all = [...letters];
-      const sum = (of: (letter: string) => number): number => all.reduce((total, letter) => total + of(letter), 0);
-      const cut = sum((letter) => (this.cutting.bags.get(letter)?.count ?? 0) * (this.cutting.bags.get(letter)?.parts ?? 1));
-      const taken = [...this.taken].reduce((total, [key, count]) => (letters.has(key.split("/")[0] ?? "") ? total + count : total), 0);
+      const sum = (of: (letter: string) => number): number =>
+        all.reduce((total, letter) => total + of(letter), 0);
+      const cut = sum(
+        (letter) => (this.cutting.bags.get(letter)?.count ?? 0) * (this.cutting.bags.get(letter)?.parts ?? 1),
+      );
+      const taken = [...this.taken].reduce(
+        (total, [key, count]) => (letters.has(key.split("/")[0] ?? "") ? total + count : total),
+        0,
+      );
       const over = sum((letter) => this.over.get(letter) ?? 0);
-      if (cut !== taken + over) this.fault(`bag ${all.join("/")}: ${cut} cut, ${taken} used, ${over} named as over`);
+      if (cut !== taken + over)
+        this.fault(`bag ${all.join("/")}: ${cut} cut, ${taken} used, ${over} named as over`);
     }
     for (const [name, { made, used, over }] of this.made)
       if (made !== used + over) this.fault(`${name}: ${made} made, ${used} used, ${over} named as over`);
@@ -133,11 +151,18 @@ export class Stock {
 export const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
 /** All widths that parts may add up to when their other side is `level`; null where none fits. */
-export function sumsOf(parts: readonly Part[], level: number, long: "w" | "h", mark: number): number[] | null {
+export function sumsOf(
+  parts: readonly Part[],
+  level: number,
+  long: "w" | "h",
+  mark: number,
+): number[] | null {
   const short = long === "w" ? "h" : "w";
   let sums = [0];
   for (const { sizes, count } of parts) {
-    const lengths = sizes.filter((size) => Math.abs(size[short] - level) <= mark + 1e-6).map((size) => size[long]);
+    const lengths = sizes
+      .filter((size) => Math.abs(size[short] - level) <= mark + 1e-6)
+      .map((size) => size[long]);
     if (lengths.length === 0) return null;
     sums = sums.flatMap((sum) => lengths.map((length) => sum + count * length));
     sums = [...new Set(sums.map((sum) => sum.toFixed(5)))].map(Number);

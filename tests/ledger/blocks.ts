@@ -22,7 +22,9 @@ export class Names {
 
   /** The parts of a list, each as often as it is told: `2 x U1`. `A, B, with C between them` is read too. */
   parts(text: string): string[] {
-    const sash = /^(.*), with ([A-Z]+\d*(?:\/[A-Z]+)* \([^()]*\)) between them( and at both ends)?$/.exec(text);
+    const sash = /^(.*), with ([A-Z]+\d*(?:\/[A-Z]+)* \([^()]*\)) between them( and at both ends)?$/.exec(
+      text,
+    );
     if (sash !== null) {
       const inner = this.parts(sash[1] ?? "");
       const all = inner.flatMap((part, i) => (i === 0 ? [part] : [sash[2] ?? "", part]));
@@ -30,13 +32,17 @@ export class Names {
     }
     let held = text;
     for (const [i, name] of this.names.entries())
-      held = held.replace(new RegExp(`(^|, |\\d x |and )((?:block )?${escaped(name)})(?=, | turned|$| and)`, "g"), `$1\u0001${i}\u0002$2\u0003`);
+      held = held.replace(
+        new RegExp(`(^|, |\\d x |and )((?:block )?${escaped(name)})(?=, | turned|$| and)`, "g"),
+        `$1\u0001${i}\u0002$2\u0003`,
+      );
     held = held.replace(/\u0001(\d+)\u0002(block )?[^\u0003]*\u0003/g, "\u0001$1\u0002$2");
     return listed(held).flatMap((part) => {
       const whole = part.replace(/\u0001(\d+)\u0002(block )?/, (_, i: string) => this.names[Number(i)] ?? "");
       const many = /^(\d+) x (.*)$/.exec(whole);
       const lines = /^(row|column)s (\d+) to (\d+)$/.exec(whole);
-      if (lines !== null) return numbersIn(`${lines[2]} to ${lines[3]}`).map((number) => `${lines[1]} ${number}`);
+      if (lines !== null)
+        return numbersIn(`${lines[2]} to ${lines[3]}`).map((number) => `${lines[1]} ${number}`);
       return many === null ? [whole] : Array<string>(Number(many[1])).fill(many[2] ?? "");
     });
   }
@@ -45,7 +51,9 @@ export class Names {
 const PRESS = String.raw`(?:Press [^.]*\.)`;
 
 export function readJoining(text: string, names: Names, fault: (what: string) => void): Joining | null {
-  const at = new RegExp(`^\\[ \\] (.+?): (.+?)(, (?:one below another|side by side))?\\.( ${PRESS})? (?:Each|It) measures (about )?${SIZE}(?:; trim it to ${SIZE}, alike on all sides)?\\.$`).exec(text);
+  const at = new RegExp(
+    `^\\[ \\] (.+?): (.+?)(, (?:one below another|side by side))?\\.( ${PRESS})? (?:Each|It) measures (about )?${SIZE}(?:; trim it to ${SIZE}, alike on all sides)?\\.$`,
+  ).exec(text);
   if (at === null) return null;
   const [, makes = "", told = "", way, press, about, w, h, tw, th] = at;
   const rows = /^(Row|Column)s? ([\d, and to]+)$/.exec(makes);
@@ -53,9 +61,19 @@ export function readJoining(text: string, names: Names, fault: (what: string) =>
   if (parts.length > 1 && press === undefined) fault(`"${makes}" is not pressed`);
   if (rows !== null && press !== undefined) pressedAll(numbersIn(rows[2] ?? ""), press, parts.length, fault);
   return {
-    makes: rows === null ? [makes.replace(/^Part/, "part")] : numbersIn(rows[2] ?? "").map((number) => `${(rows[1] ?? "").toLowerCase()} ${number}`),
+    makes:
+      rows === null
+        ? [makes.replace(/^Part/, "part")]
+        : numbersIn(rows[2] ?? "").map((number) => `${(rows[1] ?? "").toLowerCase()} ${number}`),
     parts,
-    down: way === undefined ? (rows?.[1] === "Column" ? true : rows === null ? null : false) : way.includes("below"),
+    down:
+      way === undefined
+        ? rows?.[1] === "Column"
+          ? true
+          : rows === null
+            ? null
+            : false
+        : way.includes("below"),
     size: sizeOf(w, h),
     about: about !== undefined,
     trim: tw === undefined ? null : sizeOf(tw, th),
@@ -63,23 +81,41 @@ export function readJoining(text: string, names: Names, fault: (what: string) =>
 }
 
 /** Every line that is told at once is pressed one way, and every seam of a line that is told seam by seam. */
-function pressedAll(rows: readonly number[], press: string, parts: number, fault: (what: string) => void): void {
-  const own = [...press.matchAll(/ in (?:rows?|columns?) ((?:\d+(?:, \d+)*(?: and \d+)?|\d+ to \d+))/g)].flatMap((each) => numbersIn(each[1] ?? ""));
-  if (own.length > 0 && [...own].sort((a, b) => a - b).join() !== [...rows].sort((a, b) => a - b).join()) fault(`${press} does not press rows ${rows.join()}`);
+function pressedAll(
+  rows: readonly number[],
+  press: string,
+  parts: number,
+  fault: (what: string) => void,
+): void {
+  const own = [
+    ...press.matchAll(/ in (?:rows?|columns?) ((?:\d+(?:, \d+)*(?: and \d+)?|\d+ to \d+))/g),
+  ].flatMap((each) => numbersIn(each[1] ?? ""));
+  if (own.length > 0 && [...own].sort((a, b) => a - b).join() !== [...rows].sort((a, b) => a - b).join())
+    fault(`${press} does not press rows ${rows.join()}`);
   const each = /from the (?:left|top): ([^.]*)\./.exec(press)?.[1]?.split(", ").length;
   if (each !== undefined && each !== parts - 1) fault(`${press} presses ${each} of ${parts - 1} seams`);
-  if ((press.includes("both seams") && parts !== 3) || (press.includes("the seam ") && parts !== 2)) fault(`${press} for ${parts - 1} seams`);
+  if ((press.includes("both seams") && parts !== 3) || (press.includes("the seam ") && parts !== 2))
+    fault(`${press} for ${parts - 1} seams`);
 }
 
 /** Whether parts with these sizes sew to the size told. */
-export function fits(join: Joining, sizes: (name: string) => Size[], allowance: number, mark: number): boolean {
+export function fits(
+  join: Joining,
+  sizes: (name: string) => Size[],
+  allowance: number,
+  mark: number,
+): boolean {
   const parts: Part[] = join.parts.map((name) => ({ name, count: 1, sizes: sizes(name) }));
   if (parts.some((part) => part.sizes.length === 0)) return true;
   const room = join.about ? mark : 0;
   return (["w", "h"] as const).some((long) => {
     if (join.down !== null && (long === "h") !== join.down) return false;
     const sums = sumsOf(parts, join.size[long === "w" ? "h" : "w"], long, room);
-    return sums?.some((sum) => Math.abs(sum - (parts.length - 1) * 2 * allowance - join.size[long]) <= room + 1e-6) === true;
+    return (
+      sums?.some(
+        (sum) => Math.abs(sum - (parts.length - 1) * 2 * allowance - join.size[long]) <= room + 1e-6,
+      ) === true
+    );
   });
 }
 
@@ -106,13 +142,21 @@ export class BlockReader {
   ) {}
 
   title(text: string): boolean {
-    const one = /^Block (.*) \(make (\d+)\)$/.exec(text);
     const many = /^Block (.*): (\d+) in all, of (\d+) kinds: (.*)$/.exec(text);
+    const one = many === null ? /^Block (.*) \(make (\d+)\)$/.exec(text) : null;
     if (one === null && many === null) return false;
-    const own = one === null ? [...(many?.[4] ?? "").matchAll(/(?:^|, | and )((?:(?!, | and ).)+?) \(make (\d+)\)/g)].map((each): [string, number] => [each[1] ?? "", Number(each[2])]) : [[one[1] ?? "", Number(one[2])] as [string, number]];
-    if (many !== null && own.reduce((sum, [, count]) => sum + count, 0) !== Number(many[2])) this.stock.fault(`"${text}" does not add up`);
-    if (many !== null && own.length !== Number(many[3])) this.stock.fault(`"${text}" does not name ${many[3]} kinds`);
-    for (const [name, count] of own) this.kinds.set(name, { count, leaves: new Map(), rows: new Map(), seams: 0, size: null });
+    const own =
+      one === null
+        ? [...(many?.[4] ?? "").matchAll(/(?:^|, | and )((?:(?!, | and ).)+?) \(make (\d+)\)/g)].map(
+            (each): [string, number] => [each[1] ?? "", Number(each[2])],
+          )
+        : [[one[1] ?? "", Number(one[2])] as [string, number]];
+    if (many !== null && own.reduce((sum, [, count]) => sum + count, 0) !== Number(many[2]))
+      this.stock.fault(`"${text}" does not add up`);
+    if (many !== null && own.length !== Number(many[3]))
+      this.stock.fault(`"${text}" does not name ${many[3]} kinds`);
+    for (const [name, count] of own)
+      this.kinds.set(name, { count, leaves: new Map(), rows: new Map(), seams: 0, size: null });
     this.current = own.map(([name]) => name);
     this.made = new Map();
     return true;
@@ -130,18 +174,27 @@ export class BlockReader {
       kind.size = this.stock.sizesOf(single[3] ?? "")[0] ?? null;
       return;
     }
-    const like = /^\[ \] Block (.*) \(make (\d+)\): sewn as (.*?)(?: with (.*?))?(?:,? of (rows? .*?))?, (pressed alike|but press .*)\.$/.exec(text);
+    const like =
+      /^\[ \] Block (.*) \(make (\d+)\): sewn as (.*?)(?: with (.*?))?(?:,? of (rows? .*?))?, (pressed alike|but press .*)\.$/.exec(
+        text,
+      );
     if (like !== null) return this.likewise(like, fault);
     const join = readJoining(text, this.names, fault);
     if (join === null) {
-      if (!/^The kinds differ in how the seams inside the unit are pressed: |^Made on foundation, not squared up: /.test(text)) fault(`cannot read "${text}"`);
+      if (
+        !/^The kinds differ in how the seams inside the unit are pressed: |^Made on foundation, not squared up: /.test(
+          text,
+        )
+      )
+        fault(`cannot read "${text}"`);
       return;
     }
     this.joined(join, fault);
   }
 
   private counted(name: string, told: string | undefined, fault: (what: string) => void): void {
-    if (told !== undefined && this.kinds.get(name)?.count !== Number(told)) fault(`${name} is made ${told} times and ${this.kinds.get(name)?.count}`);
+    if (told !== undefined && this.kinds.get(name)?.count !== Number(told))
+      fault(`${name} is made ${told} times and ${this.kinds.get(name)?.count}`);
   }
 
   private joined(join: Joining, fault: (what: string) => void): void {
@@ -149,8 +202,10 @@ export class BlockReader {
     const whole = name.startsWith("Block ") ? name.slice(6) : null;
     const kind = this.kinds.get(whole ?? this.current[0] ?? "");
     if (kind === undefined) return fault(`cannot tell what "${name}" is`);
-    const sizes = (part: string): Size[] => (this.made.has(part) ? [this.made.get(part)?.size ?? { w: 0, h: 0 }] : this.stock.sizesOf(part));
-    if (!fits(join, sizes, this.seam, this.mark)) fault(`${join.parts.join(", ")} do not measure ${join.size.w} x ${join.size.h}`);
+    const sizes = (part: string): Size[] =>
+      this.made.has(part) ? [this.made.get(part)?.size ?? { w: 0, h: 0 }] : this.stock.sizesOf(part);
+    if (!fits(join, sizes, this.seam, this.mark))
+      fault(`${join.parts.join(", ")} do not measure ${join.size.w} x ${join.size.h}`);
     for (const makes of join.makes) {
       kind.seams += join.parts.length - 1;
       for (const part of join.parts) {
@@ -170,7 +225,10 @@ export class BlockReader {
     }
   }
 
-  private likewise([text, name = "", count, as = "", instead, rows]: RegExpExecArray, fault: (what: string) => void): void {
+  private likewise(
+    [text, name = "", count, as = "", instead, rows]: RegExpExecArray,
+    fault: (what: string) => void,
+  ): void {
     const [own, other] = [this.kinds.get(name), this.kinds.get(as)];
     if (own === undefined || other === undefined) return fault(`cannot read "${text}"`);
     this.counted(name, count, fault);
@@ -185,8 +243,10 @@ export class BlockReader {
     for (const row of rows === undefined ? [] : rows.split("; ")) {
       const at = /^(rows? [^:]*): (.*)$/.exec(row);
       for (const line of numbersIn((at?.[1] ?? "").replace(/^rows? /, ""))) {
-        for (const part of other.rows.get(`row ${line}`) ?? []) own.leaves.set(part, (own.leaves.get(part) ?? 0) - 1);
-        for (const part of this.names.parts(at?.[2] ?? "")) own.leaves.set(part, (own.leaves.get(part) ?? 0) + 1);
+        for (const part of other.rows.get(`row ${line}`) ?? [])
+          own.leaves.set(part, (own.leaves.get(part) ?? 0) - 1);
+        for (const part of this.names.parts(at?.[2] ?? ""))
+          own.leaves.set(part, (own.leaves.get(part) ?? 0) + 1);
       }
     }
     own.seams = other.seams;
@@ -208,10 +268,11 @@ export class BlockReader {
 export function blockNames(lines: readonly Line[]): string[] {
   return lines.flatMap(({ text, indent }) => {
     if (indent > 0) return [];
-    const one = /^Block (.*) \(make \d+\)$/.exec(text)?.[1];
     const many = /^Block (.*): \d+ in all, of \d+ kinds: (.*)$/.exec(text)?.[2];
+    const one = /^Block (.*) \(make \d+\)$/.exec(text)?.[1];
     if (many === undefined) return one === undefined ? [] : [one];
-    return [...many.matchAll(/(?:^|, | and )((?:(?!, | and ).)+?) \(make \d+\)/g)].map((each) => each[1] ?? "");
+    return [...many.matchAll(/(?:^|, | and )((?:(?!, | and ).)+?) \(make \d+\)/g)].map(
+      (each) => each[1] ?? "",
+    );
   });
 }
-

@@ -21,7 +21,6 @@ export interface Cutting {
   unit: string;
 }
 
-
 function bagOf(line: string, fabric: string, usable: number): Bag | null {
   const at = new RegExp(
     `^\\[([A-Z]+\\d*)\\] +(\\d+) +(?:(${NUM}) (?:in|cm) x WOF|(${NUM}) (?:in|cm) square|(${NUM}) x (${NUM}) (?:in|cm))(?: +(either way|as written))?(?: +(.*))?$`,
@@ -109,20 +108,33 @@ function subcuts(text: string, strips: number, height: number, rests: number[], 
     const [, count, , side, a, b, wide, long] = found;
     const dims = [valueOf(side ?? a ?? wide ?? ""), valueOf(side ?? b ?? long ?? "")];
     const [p = 0, q = 0] = dims;
-    if (!([p, q].some((d) => same(d, bag.across)) && [p, q].some((d) => same(d, bag.along)) && same(p * q, bag.across * bag.along)))
+    if (
+      !(
+        [p, q].some((d) => same(d, bag.across)) &&
+        [p, q].some((d) => same(d, bag.along)) &&
+        same(p * q, bag.across * bag.along)
+      )
+    )
       cloth.fault(`[${bag.letter}] is ${bag.across} x ${bag.along} in its list, cut as ${item}`);
     const run = same(q, height) ? p : same(p, height) ? q : Number.NaN;
     if (Number.isNaN(run)) cloth.fault(`"${item}" does not lie in a strip ${height} high`);
     const counts = perStrip(Number(count), strips, (at?.[2] ?? "").trim(), i, items.length);
     if (counts === null || counts.length !== strips || counts.reduce((x, y) => x + y, 0) !== Number(count))
       cloth.fault(`"${text}" on ${strips} strips does not add up to ${count}`);
-    for (const [s, each] of (counts ?? []).entries()) rests[s] = (rests[s] ?? 0) - each * (Number.isNaN(run) ? 0 : run);
+    for (const [s, each] of (counts ?? []).entries())
+      rests[s] = (rests[s] ?? 0) - each * (Number.isNaN(run) ? 0 : run);
     cloth.take(bag.letter, Number(count));
   }
 }
 
 /** What is cut from strips of one kind, phrase by phrase. */
-function fromStrips(phrases: readonly string[], strips: number, height: number, run: number, cloth: Cloth): void {
+function fromStrips(
+  phrases: readonly string[],
+  strips: number,
+  height: number,
+  run: number,
+  cloth: Cloth,
+): void {
   let high = height;
   const rests = Array<number>(strips).fill(run);
   for (const phrase of phrases) {
@@ -134,7 +146,8 @@ function fromStrips(phrases: readonly string[], strips: number, height: number, 
     if (kept !== null) {
       const bag = cloth.bags.get(kept[2] ?? "");
       const fits = bag !== undefined && [bag.across, bag.along].some((d) => same(d, high));
-      if (!fits || Number(kept[1] ?? 1) !== strips) cloth.fault(`"${phrase}" of ${strips} strips ${high} wide`);
+      if (!fits || Number(kept[1] ?? 1) !== strips)
+        cloth.fault(`"${phrase}" of ${strips} strips ${high} wide`);
       cloth.take(kept[2] ?? "", strips);
       rests.fill(0);
     } else if (trimmed !== null) {
@@ -177,19 +190,31 @@ function lengths(count: number, along: number, parts: readonly string[], cloth: 
     const [, , , high = "", run] = own;
     if (run === undefined) wide += valueOf(high) * strips.length;
     else beside = Math.max(beside, valueOf(run));
-    fromStrips((own[5] ?? "").split("; "), strips.length, valueOf(high), run === undefined ? along : valueOf(run), cloth);
+    fromStrips(
+      (own[5] ?? "").split("; "),
+      strips.length,
+      valueOf(high),
+      run === undefined ? along : valueOf(run),
+      cloth,
+    );
   }
-  if (wide / count + beside > cloth.usable + 1e-6) cloth.fault(`lengths of ${along} are cut ${wide / count} and ${beside} wide`);
+  if (wide / count + beside > cloth.usable + 1e-6)
+    cloth.fault(`lengths of ${along} are cut ${wide / count} and ${beside} wide`);
 }
 
 /** One numbered step, its lines joined to one text and its parts apart. */
 function step(text: string, parts: readonly string[], cloth: Cloth): void {
-  const straight = new RegExp(`^Straighten the cut end(?:, square to the selvage:| on a printed line:) trim off (${NUM}) (?:in|cm)\\.$`).exec(text);
+  const straight = new RegExp(
+    `^Straighten the cut end(?:, square to the selvage:| on a printed line:) trim off (${NUM}) (?:in|cm)\\.$`,
+  ).exec(text);
   if (straight !== null) {
     cloth.used += valueOf(straight[1] ?? "");
     return;
   }
-  const further = /^Cut each of the (\d+) of \[([A-Z]+)\] (once on the diagonal|on both diagonals)(.*?): (\d+) (halves|quarters)(; two heaps, [^.]*)?\.$/.exec(text);
+  const further =
+    /^Cut each of the (\d+) of \[([A-Z]+)\] (once on the diagonal|on both diagonals)(.*?): (\d+) (halves|quarters)(; two heaps, [^.]*)?\.$/.exec(
+      text,
+    );
   if (further !== null) {
     const [, count, letter = "", , , parted, kind] = further;
     const times = kind === "halves" ? 2 : 4;
@@ -214,7 +239,8 @@ function step(text: string, parts: readonly string[], cloth: Cloth): void {
   cloth.used += Number(count) * valueOf(high);
   if (rest !== undefined) {
     const at = /^(.*?)(?:; strips? ([\d, and to]+) of the diagram)?$/.exec(rest);
-    if (at?.[2] !== undefined && numbersIn(at[2]).length !== Number(count)) cloth.fault(`strips ${at[2]} are not ${count}`);
+    if (at?.[2] !== undefined && numbersIn(at[2]).length !== Number(count))
+      cloth.fault(`strips ${at[2]} are not ${count}`);
     fromStrips((at?.[1] ?? "").split("; "), Number(count), valueOf(high), cloth.usable, cloth);
     return;
   }
@@ -275,14 +301,20 @@ function readFabric(name: string, body: string[], keep: number, cutting: Cutting
     else if (numbered !== null) {
       close();
       own = { text: numbered[1] ?? "", parts: [] };
-    } else if (/^(Left over and worth keeping:|Nothing big enough to keep is left over\.|Cut further, bag by bag:)$/.test(text)) close();
+    } else if (
+      /^(Left over and worth keeping:|Nothing big enough to keep is left over\.|Cut further, bag by bag:)$/.test(
+        text,
+      )
+    )
+      close();
     else if (left !== null) printed.set(left[0], (printed.get(left[0]) ?? 0) + left[1]);
     else if (SAID.some((said) => said.test(text))) {
       const spare = new RegExp(`^Length left uncut: (${NUM}) `).exec(text)?.[1];
       if (spare !== undefined) uncut = valueOf(spare);
     } else if (own !== null && warned) {
       // The rest of a warning.
-    } else if (own !== null && /^Strips? [\d, and to]+: /.test(text)) (own as { parts: string[] }).parts.push(text);
+    } else if (own !== null && /^Strips? [\d, and to]+: /.test(text))
+      (own as { parts: string[] }).parts.push(text);
     else if (own !== null) {
       const { parts } = own as { text: string; parts: string[] };
       if (parts.length > 0) parts[parts.length - 1] += ` ${text}`;
@@ -292,21 +324,25 @@ function readFabric(name: string, body: string[], keep: number, cutting: Cutting
   close();
   for (const bag of cutting.bags.values()) {
     if (bag.fabric !== name) continue;
-    if (cloth.cut.get(bag.letter) !== bag.count) cloth.fault(`[${bag.letter}] lists ${bag.count}, cut ${cloth.cut.get(bag.letter) ?? 0}`);
+    if (cloth.cut.get(bag.letter) !== bag.count)
+      cloth.fault(`[${bag.letter}] lists ${bag.count}, cut ${cloth.cut.get(bag.letter) ?? 0}`);
     if (bag.parts === 2 || bag.parts === 4) {
       if (/diagonal/.test(bag.use) && cloth.parted.get(bag.letter) !== bag.count * bag.parts)
         cloth.fault(`[${bag.letter}] is not cut further`);
     }
   }
   const bought = purchase(heading);
-  if (!same(bought, cloth.used + uncut)) cloth.fault(`bought ${bought}, cut ${cloth.used}, left uncut ${uncut}`);
+  if (!same(bought, cloth.used + uncut))
+    cloth.fault(`bought ${bought}, cut ${cloth.used}, left uncut ${uncut}`);
   cloth.left(usable, uncut, "uncut end", 1);
   for (const key of new Set([...printed.keys(), ...cloth.leftovers.keys()])) {
     if (!cloth.leftovers.has(key) && cloth.leftovers.has(turned(key))) continue;
     if (!printed.has(key) && printed.has(turned(key))) continue;
     if (cloth.inLengths) continue;
     if (printed.get(key) !== cloth.leftovers.get(key))
-      cloth.fault(`left over ${key}: printed ${printed.get(key) ?? 0}, left ${cloth.leftovers.get(key) ?? 0}`);
+      cloth.fault(
+        `left over ${key}: printed ${printed.get(key) ?? 0}, left ${cloth.leftovers.get(key) ?? 0}`,
+      );
   }
   return cloth.faults;
 }
@@ -314,7 +350,11 @@ function readFabric(name: string, body: string[], keep: number, cutting: Cutting
 /** Reads the cutting steps and follows every cut: what is wrong in them, and the bags they fill. */
 export function readCutting(steps: string, keep: number): { cutting: Cutting; faults: Fault[] } {
   const lines = unwrapped(steps, 96);
-  const cutting: Cutting = { bags: new Map(), usable: new Map(), unit: / cm x WOF| cm square/.test(steps) ? "cm" : "in" };
+  const cutting: Cutting = {
+    bags: new Map(),
+    usable: new Map(),
+    unit: / cm x WOF| cm square/.test(steps) ? "cm" : "in",
+  };
   const faults: Fault[] = [];
   const heads = lines.flatMap(({ text, indent }, i) => (indent === 0 && /^\d+\. /.test(text) ? [i] : []));
   // Letters run on through the quilt, so bags are read before any cut is followed.
@@ -326,4 +366,3 @@ export function readCutting(steps: string, keep: number): { cutting: Cutting; fa
   if (heads.length === 0 || cutting.bags.size === 0) faults.push("no fabric is cut");
   return { cutting, faults };
 }
-

@@ -14,7 +14,8 @@ const SAID = [
   /^Rounded up, one part is a little longer: /,
 ];
 
-const PRESS = /^Press (to .+|outwards|all seams one way|the other way from the row before|open|to one side, always the same|the seams all round one way)\.$/;
+const PRESS =
+  /^Press (to .+|outwards|all seams one way|the other way from the row before|open|to one side, always the same|the seams all round one way)\.$/;
 
 interface Sets {
   number: number;
@@ -94,29 +95,40 @@ export class UnitReader {
     }
     if (indent <= 6 && this.heaps.size > 0 && this.batches === 0) this.now = this.make;
     const told = [this.count, this.take, this.lay, this.strip, this.shapes, this.join, this.finish];
-    if (!told.some((read) => read.call(this, text)) && !SAID.some((said) => said.test(text))) this.fault(`cannot read "${text}"`);
+    if (!told.some((read) => read.call(this, text)) && !SAID.some((said) => said.test(text)))
+      this.fault(`cannot read "${text}"`);
   }
 
   /** A line of a list: corners of a flip, pieces put on in turn, pairs on slanting edges. */
   private item(text: string): boolean {
     if (this.listing === "flip") {
-      const at = /^(upper|lower) (left|right)(?:, ([A-Z]+ \(.*?\)))?: from the (?:lower|upper) left to the (?:lower|upper) right corner/.exec(text);
+      const at =
+        /^(upper|lower) (left|right)(?:, ([A-Z]+ \(.*?\)))?: from the (?:lower|upper) left to the (?:lower|upper) right corner/.exec(
+          text,
+        );
       if (at === null) return false;
       const bag = at[3] ?? this.small;
       this.laid.set(bag, (this.laid.get(bag) ?? 0) + 1);
-      this.stock.seams += this.sets;
+      this.stock.seams += this.per();
       return true;
     }
     if (this.listing === "round") return this.added(text);
     const at = /^(.+)$/.exec(text.replace(/; corner, in the finished unit, .*$/, ""));
     const [pair = "", makes = "unit"] = (at?.[1] ?? "").split(": ");
-    this.edge(listed(pair.replace(/^([^,()]+), /, "$1@ ").replace(/ and ([^,()]+), /, " and $1@ ")).map((part) => part.replace("@", ",")), makes);
+    this.edge(
+      listed(pair.replace(/^([^,()]+), /, "$1@ ").replace(/ and ([^,()]+), /, " and $1@ ")).map((part) =>
+        part.replace("@", ","),
+      ),
+      makes,
+    );
     this.press = true;
     return true;
   }
 
   private added(text: string): boolean {
-    const at = new RegExp(`^(.+) (above|below|on its left|on its right|to the left of)(?: (.+))?: ${SIZE}(, once the end that stands out is cut level)?$`).exec(text);
+    const at = new RegExp(
+      `^(.+) (above|below|on its left|on its right|to the left of)(?: (.+))?: ${SIZE}(, once the end that stands out is cut level)?$`,
+    ).exec(text);
     if (at === null) return false;
     const [, first = "", side = "", second, w = "", h = "", level] = at;
     const other = second === "it" || second === undefined ? null : second;
@@ -124,15 +136,29 @@ export class UnitReader {
     if (other !== null) this.take1(other);
     const long = side === "above" || side === "below" ? "h" : "w";
     const size = { w: valueOf(w), h: valueOf(h) };
-    const before = other === null ? (this.measured === null ? [] : [this.measured]) : this.stock.sizesOf(other);
-    this.fits([{ name: first, count: 1, sizes: this.stock.sizesOf(first) }, { name: "", count: 1, sizes: before }], long, size, level !== undefined);
+    const before =
+      other === null ? (this.measured === null ? [] : [this.measured]) : this.stock.sizesOf(other);
+    this.fits(
+      [
+        { name: first, count: 1, sizes: this.stock.sizesOf(first) },
+        { name: "", count: 1, sizes: before },
+      ],
+      long,
+      size,
+      level !== undefined,
+    );
     this.measured = size;
     this.stock.seams += this.now;
     this.press = true;
     return true;
   }
 
-  private fits(parts: { name: string; count: number; sizes: Size[] }[], long: "w" | "h", size: Size, level = false): void {
+  private fits(
+    parts: { name: string; count: number; sizes: Size[] }[],
+    long: "w" | "h",
+    size: Size,
+    level = false,
+  ): void {
     if (parts.some(({ sizes }) => sizes.length === 0)) return;
     const count = parts.reduce((sum, part) => sum + part.count, 0);
     const short = long === "w" ? "h" : "w";
@@ -142,7 +168,9 @@ export class UnitReader {
   }
 
   private take1(text: string): void {
-    const [spot, bag] = /^([^(]+?), ((?:a half of |a quarter of )?[A-Z]+\d*(?:\/[A-Z]+\d*)* \(.*\))$/.exec(text)?.slice(1) ?? ["", text];
+    const [spot, bag] = /^([^(]+?), ((?:a half of |a quarter of )?[A-Z]+\d*(?:\/[A-Z]+\d*)* \(.*\))$/
+      .exec(text)
+      ?.slice(1) ?? ["", text];
     if (this.parts.has(text)) {
       this.parts.set(text, (this.parts.get(text) ?? 0) - 1);
       return;
@@ -163,13 +191,15 @@ export class UnitReader {
     const sets = /^Make (\d+) sets?: (\d+) units from (?:each|it)(?:; (\d+) (?:is|are) over)?\.$/.exec(text);
     if (sets !== null) {
       [this.sets, this.perSet, this.over] = [Number(sets[1]), Number(sets[2]), Number(sets[3] ?? 0)];
-      if (this.sets * this.perSet !== this.make + this.over) this.fault(`${this.sets} sets of ${this.perSet} are not ${this.make} and ${this.over} over`);
+      if (this.sets * this.perSet !== this.make + this.over)
+        this.fault(`${this.sets} sets of ${this.perSet} are not ${this.make} and ${this.over} over`);
       return true;
     }
     const batch = /^For (\d+) sets?:$/.exec(text);
     if (batch === null) return false;
     this.checkLaid();
-    this.batches += Number(batch[1]);
+    this.ofBatch = Number(batch[1]);
+    this.batches += this.ofBatch;
     return true;
   }
 
@@ -178,34 +208,33 @@ export class UnitReader {
     if (at === null) return false;
     this.checkLaid();
     if (this.sets === 0) this.sets = this.make;
-    const times = this.batches > 0 ? this.lastBatch() : this.sets;
-    this.batch = listed(at[2] ?? "").map((each) => ({ count: Number(each.split(" ")[0]), bag: each.replace(/^\d+ /, "") }));
+    const times = this.per();
+    this.batch = listed(at[2] ?? "").map((each) => ({
+      count: Number(each.split(" ")[0]),
+      bag: each.replace(/^\d+ /, ""),
+    }));
     for (const { bag, count } of this.batch) this.stock.takeBag(bag, count * times);
     return true;
   }
 
-  private told = 0;
-  private lastBatch(): number {
-    const own = this.batches - this.told;
-    this.told = this.batches;
-    return own;
-  }
+  private ofBatch: number | null = null;
 
+  /** How often what is told now is done: for every set, or for those of one way of laying. */
   private per(): number {
-    return this.batches > 0 ? this.batches - (this.before ?? 0) : this.sets;
+    return this.ofBatch ?? this.sets;
   }
-  private before: number | null = null;
 
   private put(bag: string, count: number): void {
     this.laid.set(bag, (this.laid.get(bag) ?? 0) + count);
   }
 
   private checkLaid(): void {
-    for (const { bag, count } of this.batch) if (this.laid.get(bag) !== count) this.fault(`takes ${count} ${bag}, lays ${this.laid.get(bag) ?? 0}`);
-    for (const bag of this.laid.keys()) if (!this.batch.some((own) => own.bag === bag)) this.fault(`lays ${bag}, which was not taken`);
+    for (const { bag, count } of this.batch)
+      if (this.laid.get(bag) !== count) this.fault(`takes ${count} ${bag}, lays ${this.laid.get(bag) ?? 0}`);
+    for (const bag of this.laid.keys())
+      if (!this.batch.some((own) => own.bag === bag)) this.fault(`lays ${bag}, which was not taken`);
     this.batch = [];
     this.laid = new Map();
-    this.before = this.batches;
   }
 
   private bagSize(text: string): Size {
@@ -214,26 +243,36 @@ export class UnitReader {
   }
 
   private lay(text: string): boolean {
-    const sewn = new RegExp(`^Sew (${NUM}) (?:in|cm) from the line on both sides of it\\. Cut on the line\\.$`).exec(text);
+    const sewn = new RegExp(
+      `^Sew (${NUM}) (?:in|cm) from the line on both sides of it\\. Cut on the line\\.$`,
+    ).exec(text);
     if (sewn !== null) {
       this.allowance(sewn[1] ?? "");
       this.seams(this.per(), 2);
       return true;
     }
-    const around = new RegExp(`^Sew (${NUM}) (?:in|cm) inside the edge all the way round\\. Cut on both diagonals without moving the layers\\.$`).exec(text);
-    const eight = new RegExp(`^Sew (${NUM}) (?:in|cm) from each line on both sides of it\\. Cut apart down the middle both ways, then on both lines\\.$`).exec(text);
+    const around = new RegExp(
+      `^Sew (${NUM}) (?:in|cm) inside the edge all the way round\\. Cut on both diagonals without moving the layers\\.$`,
+    ).exec(text);
+    const eight = new RegExp(
+      `^Sew (${NUM}) (?:in|cm) from each line on both sides of it\\. Cut apart down the middle both ways, then on both lines\\.$`,
+    ).exec(text);
     if (around !== null || eight !== null) {
       this.allowance((around ?? eight)?.[1] ?? "");
       this.seams(this.per(), 4);
       return true;
     }
-    const cross = new RegExp(`^On the wrong side of one of the two, rule the other diagonal, across its seam\\. .* Sew (${NUM}) (?:in|cm) from the line on both sides of it\\. Cut on the line\\.$`).exec(text);
+    const cross = new RegExp(
+      `^On the wrong side of one of the two, rule the other diagonal, across its seam\\. .* Sew (${NUM}) (?:in|cm) from the line on both sides of it\\. Cut on the line\\.$`,
+    ).exec(text);
     if (cross !== null) {
       this.allowance(cross[1] ?? "");
       this.seams(this.per(), 2);
       return true;
     }
-    const pair = /^Lay ([A-Z]+ \([^()]*\)) on ([A-Z]+ \([^()]*\)), right sides together, edges even/.exec(text);
+    const pair = /^Lay ([A-Z]+ \([^()]*\)) on ([A-Z]+ \([^()]*\)), right sides together, edges even/.exec(
+      text,
+    );
     if (pair !== null) {
       this.put(pair[1] ?? "", 1);
       this.put(pair[2] ?? "", 1);
@@ -242,7 +281,9 @@ export class UnitReader {
       this.raw = [a];
       return true;
     }
-    const hearts = new RegExp(`^Lay two ([A-Z]+ \\([^()]*\\)) on the upper left and lower right corners of ([A-Z]+ \\([^()]*\\))(?: \\([^()]*\\))?, .* Sew (${NUM}) (?:in|cm) from`).exec(text);
+    const hearts = new RegExp(
+      `^Lay two ([A-Z]+ \\([^()]*\\)) on the upper left and lower right corners of ([A-Z]+ \\([^()]*\\))(?: \\([^()]*\\))?, .* Sew (${NUM}) (?:in|cm) from`,
+    ).exec(text);
     if (hearts !== null) {
       this.put(hearts[1] ?? "", 2);
       this.put(hearts[2] ?? "", 1);
@@ -250,7 +291,9 @@ export class UnitReader {
       this.seams(this.per(), 2);
       return true;
     }
-    const four = new RegExp(`^On each heart lay one ([A-Z]+ \\([^()]*\\)) on .* Sew (${NUM}) (?:in|cm) from .*: four geese from each set\\.$`).exec(text);
+    const four = new RegExp(
+      `^On each heart lay one ([A-Z]+ \\([^()]*\\)) on .* Sew (${NUM}) (?:in|cm) from .*: four geese from each set\\.$`,
+    ).exec(text);
     if (four !== null) {
       this.put(four[1] ?? "", 2);
       this.allowance(four[2] ?? "");
@@ -263,7 +306,9 @@ export class UnitReader {
       this.raw = both(this.bagSize(base[1] ?? ""));
       return true;
     }
-    const flip = new RegExp(`^On each corner named lay (.+?), right sides together, .* Cut (${NUM}) (?:in|cm) outside the stitching, .* press it outwards\\. One corner after another:$`).exec(text);
+    const flip = new RegExp(
+      `^On each corner named lay (.+?), right sides together, .* Cut (${NUM}) (?:in|cm) outside the stitching, .* press it outwards\\. One corner after another:$`,
+    ).exec(text);
     if (flip === null) return false;
     this.small = flip[1] ?? "";
     this.allowance(flip[2] ?? "");
@@ -276,30 +321,52 @@ export class UnitReader {
   }
 
   private strip(text: string): boolean {
-    const set = /^Set (\d+), strips from the top: (.*)\. Sew them together along their length, every other seam from the other end\.$/.exec(text);
+    const set =
+      /^Set (\d+), strips from the top: (.*)\. Sew them together along their length, every other seam from the other end\.$/.exec(
+        text,
+      );
     if (set !== null) {
       this.strips.push({ at: set[1] ?? "", bags: listed(set[2] ?? "") });
       this.press = false;
       return true;
     }
-    const made = new RegExp(`^Make (?:(\\d+) sets? of strips (${NUM}) (?:in|cm) long)?(?: and )?(?:1 short set of strips (${NUM}) (?:in|cm) long)?; each is (${NUM}) (?:in|cm) high\\.$`).exec(text);
+    const made = new RegExp(
+      `^Make (?:(\\d+) sets? of strips (${NUM}) (?:in|cm) long)?(?: and )?(?:1 short set of strips (${NUM}) (?:in|cm) long)?; each is (${NUM}) (?:in|cm) high\\.$`,
+    ).exec(text);
     if (made !== null) {
-      this.setsMade(Number(made[1] ?? 0), valueOf(made[2] ?? "0"), made[3] === undefined ? null : valueOf(made[3]), valueOf(made[4] ?? ""));
+      this.setsMade(
+        Number(made[1] ?? 0),
+        valueOf(made[2] ?? "0"),
+        made[3] === undefined ? null : valueOf(made[3]),
+        valueOf(made[4] ?? ""),
+      );
       return true;
     }
-    const cut = new RegExp(`^Square one end of each set, then cut (\\d+) segments (${NUM}) (?:in|cm) wide \\((?:(\\d+) from (?:the|each) (?:long )?set)?(?: and )?(?:(\\d+) from the short one)?\\): segments of set (\\d+), (\\d+) for each unit\\.$`).exec(text);
+    const cut = new RegExp(
+      `^Square one end of each set, then cut (\\d+) segments (${NUM}) (?:in|cm) wide \\((?:(\\d+) from (?:the|each) (?:long )?set)?(?: and )?(?:(\\d+) from the short one)?\\): segments of set (\\d+), (\\d+) for each unit\\.$`,
+    ).exec(text);
     if (cut === null) return false;
     const [, segments, width = "", each = "0", last = "0", number, perUnit] = cut;
     const own = this.made1;
     if (own === null || number !== this.strips.at(-1)?.at) this.fault(`"${text}" before its set`);
     else {
       const room = (length: number, count: number): void => {
-        if (count * valueOf(width) + this.keep.square > length + 1e-6) this.fault(`${count} segments of ${width} from ${length}`);
+        if (count * valueOf(width) + this.keep.square > length + 1e-6)
+          this.fault(`${count} segments of ${width} from ${length}`);
       };
       if (own.full > 0) room(own.length, Number(each));
       if (own.short !== null) room(own.short, Number(last));
-      if (own.full * Number(each) + (own.short === null ? 0 : Number(last)) !== Number(segments)) this.fault(`"${text}" from ${own.full} sets`);
-      this.stripSets.push({ number: Number(number), pieces: 0, segments: Number(segments), width: valueOf(width), height: own.height, perUnit: Number(perUnit), used: 0 });
+      if (own.full * Number(each) + (own.short === null ? 0 : Number(last)) !== Number(segments))
+        this.fault(`"${text}" from ${own.full} sets`);
+      this.stripSets.push({
+        number: Number(number),
+        pieces: 0,
+        segments: Number(segments),
+        width: valueOf(width),
+        height: own.height,
+        perUnit: Number(perUnit),
+        used: 0,
+      });
     }
     return true;
   }
@@ -331,12 +398,16 @@ export class UnitReader {
         if (full === 0) high += own;
       }
     }
-    if (!same(high - (bags.length - 1) * 2 * this.seam, height)) this.fault(`a set of ${bags.join(", ")} is not ${height} high`);
+    if (!same(high - (bags.length - 1) * 2 * this.seam, height))
+      this.fault(`a set of ${bags.join(", ")} is not ${height} high`);
     this.stock.seams += (full + (short === null ? 0 : 1)) * (bags.length - 1);
   }
 
   private shapes(text: string): boolean {
-    const at = /^(?:Trim one end of each|Cut each) ([A-Z]+(?:\/[A-Z]+)* \([^()]*\)) .*: (\d+) (?:diamonds|triangles)\.$/.exec(text);
+    const at =
+      /^(?:Trim one end of each|Cut each) ([A-Z]+(?:\/[A-Z]+)* \([^()]*\)) .*: (\d+) (?:diamonds|triangles)\.$/.exec(
+        text,
+      );
     if (at === null) return false;
     const bags = this.stock.bag(at[1] ?? "")?.bags ?? [];
     const all = bags.reduce((sum, bag) => sum + bag.count * bag.parts, 0);
@@ -345,20 +416,32 @@ export class UnitReader {
   }
 
   private join(text: string): boolean {
-    const round = /^Sew on one after another, as listed, with the size it must measure each time\.( Every time: press .*\.)?$/.exec(text);
-    const edges = /^Sew together on the edge they share, one pair after another as listed\.( The seam goes round a corner: .*? go on\.)?( Every time: press .*\.)?$/.exec(text);
+    const round =
+      /^Sew on one after another, as listed, with the size it must measure each time\.( Every time: press .*\.)?$/.exec(
+        text,
+      );
+    const edges =
+      /^Sew together on the edge they share, one pair after another as listed\.( The seam goes round a corner: .*? go on\.)?( Every time: press .*\.)?$/.exec(
+        text,
+      );
     if (round !== null || edges !== null) {
       this.pressed();
       if ((round?.[1] ?? edges?.[2]) === undefined) this.unpressed = true;
       this.listing = round === null ? "edges" : "round";
       return true;
     }
-    const edge = /^Sew together on the edge they share: (.*?)\.(?: The seam goes round a corner.*? go on\.)?(?: This makes (.*)\.)?$/.exec(text);
+    const edge =
+      /^Sew together on the edge they share: (.*?)\.(?: The seam goes round a corner.*? go on\.)?(?: This makes (.*)\.)?$/.exec(
+        text,
+      );
     if (edge !== null) {
       this.edge((edge[1] ?? "").split("; "), edge[2] ?? "unit");
       return true;
     }
-    const straight = /^Sew together (.*), (side by side, from the left|one below another, from the top)\.(?: This makes (.*)\.)?$/.exec(text);
+    const straight =
+      /^Sew together (.*), (side by side, from the left|one below another, from the top)\.(?: This makes (.*)\.)?$/.exec(
+        text,
+      );
     if (straight === null) return false;
     const parts = listed(straight[1] ?? "").map((name) => {
       const segment = /^a segment of set (\d+)( turned half round)?$/.exec(name);
@@ -376,7 +459,8 @@ export class UnitReader {
     this.seams(this.now, parts.length - 1);
     return true;
   }
-  private readonly joined: { parts: { name: string; count: number; sizes: Size[] }[]; long: "w" | "h" }[] = [];
+  private readonly joined: { parts: { name: string; count: number; sizes: Size[] }[]; long: "w" | "h" }[] =
+    [];
 
   private finish(text: string): boolean {
     if (PRESS.test(text)) {
@@ -400,19 +484,23 @@ export class UnitReader {
       else {
         if (trim !== null) this.trimmed(size);
         else this.untrimmed(size);
+        if (this.measured !== null) this.measured = size;
         this.size = size;
       }
       return true;
     }
     const sort = /^Sort them into heaps(?:, each as the unit is drawn)?: (.*)\.$/.exec(text);
     if (sort === null) return false;
-    for (const heap of (sort[1] ?? "").matchAll(/(U\d+[a-z]) \((\d+)\)/g)) this.heaps.set(heap[1] ?? "", Number(heap[2]));
+    for (const heap of (sort[1] ?? "").matchAll(/(U\d+[a-z]) \((\d+)\)/g))
+      this.heaps.set(heap[1] ?? "", Number(heap[2]));
     return true;
   }
 
   private untrimmed(size: Size): void {
-    if (this.raw.length > 0 && !this.raw.some(({ w, h }) => same(w, size.w) && same(h, size.h))) this.fault(`its base does not measure ${size.w} x ${size.h}`);
-    if (this.measured !== null && !(same(this.measured.w, size.w) && same(this.measured.h, size.h))) this.fault(`measures ${size.w} x ${size.h}, not ${this.measured.w} x ${this.measured.h}`);
+    if (this.raw.length > 0 && !this.raw.some(({ w, h }) => same(w, size.w) && same(h, size.h)))
+      this.fault(`its base does not measure ${size.w} x ${size.h}`);
+    if (this.measured !== null && !(same(this.measured.w, size.w) && same(this.measured.h, size.h)))
+      this.fault(`measures ${size.w} x ${size.h}, not ${this.measured.w} x ${this.measured.h}`);
     for (const { parts, long } of this.joined) this.fits(parts, long, size);
   }
 
@@ -421,8 +509,10 @@ export class UnitReader {
     const [raw] = this.raw;
     const takes = this.kind.includes("two at a time") ? (this.kind.startsWith("quarter-square") ? 2 : 1) : 0;
     const spare = raw === undefined ? 0 : Math.min(raw.w, raw.h) - takes * this.seam * Math.SQRT2 - size.w;
-    if (takes > 0 && this.kind.includes("-square triangle") && (spare < -1e-6 || spare > this.keep.mark * 2)) this.fault(`squares of ${raw?.w} do not make ${size.w}`);
-    if (this.measured !== null && (this.measured.w < size.w - 1e-6 || this.measured.h < size.h - 1e-6)) this.fault(`${this.measured.w} x ${this.measured.h} is trimmed to more`);
+    if (takes > 0 && this.kind.includes("-square triangle") && (spare < -1e-6 || spare > this.keep.mark * 2))
+      this.fault(`squares of ${raw?.w} do not make ${size.w}`);
+    if (this.measured !== null && (this.measured.w < size.w - 1e-6 || this.measured.h < size.h - 1e-6))
+      this.fault(`${this.measured.w} x ${this.measured.h} is trimmed to more`);
   }
 
   /** At the end: everything laid, pressed, counted and put into its heaps. */
@@ -433,11 +523,18 @@ export class UnitReader {
     if (this.isNested && this.nested !== this.make) this.fault(`${this.nested} of ${this.make} are pressed`);
     if (this.size === null) this.fault("its size is not told");
     for (const [name, left] of this.parts) if (left > 0) this.fault(`${name} is made and never joined`);
+    const [only] = this.stripSets;
+    // A unit that is one segment has nothing more to sew.
+    if (only !== undefined && this.stripSets.length === 1 && only.perUnit === 1 && this.joined.length === 0)
+      only.used = 1;
     for (const set of this.stripSets) {
-      if (set.used !== set.perUnit) this.fault(`${set.perUnit} segments of set ${set.number} told, ${set.used} sewn`);
-      if (set.segments !== set.perUnit * this.make) this.fault(`${set.segments} segments of set ${set.number} for ${this.make} units`);
+      if (set.used !== set.perUnit)
+        this.fault(`${set.perUnit} segments of set ${set.number} told, ${set.used} sewn`);
+      if (set.segments !== set.perUnit * this.make)
+        this.fault(`${set.segments} segments of set ${set.number} for ${this.make} units`);
     }
-    if (this.batches > 0 && this.batches !== this.sets) this.fault(`${this.batches} sets told, ${this.sets} to make`);
+    if (this.batches > 0 && this.batches !== this.sets)
+      this.fault(`${this.batches} sets told, ${this.sets} to make`);
     if (this.heaps.size === 0) this.stock.make(this.name, this.make + this.over, this.size, this.over);
     else {
       const sum = [...this.heaps.values()].reduce((a, b) => a + b, 0);
