@@ -1,8 +1,8 @@
 import { escaped, type Part, type Size, type Stock, sumsOf } from "./bags.ts";
-import { type Line, listed, NUM, numbersIn, valueOf } from "./printed.ts";
+import { amountOf, type Line, listed, NUM, numbersIn } from "./printed.ts";
 
 export const SIZE = `(?:about )?(${NUM}) x (${NUM}) (?:in|cm)`;
-export const sizeOf = (w = "", h = ""): Size => ({ w: valueOf(w), h: valueOf(h) });
+export const sizeOf = (w = "", h = ""): Size => ({ w: amountOf(w), h: amountOf(h) });
 
 /** A joining as told: `Rows 1 and 3: ... Press ... Each measures ...`. */
 export interface Joining {

@@ -1,4 +1,4 @@
-import { type Fault, NUM, numbersIn, same, unwrapped, valueOf } from "./printed.ts";
+import { amountOf, type Fault, NUM, numbersIn, same, unwrapped } from "./printed.ts";
 
 /** A bag as the list of pieces tells it. `across` is null for a strip of the whole width. */
 export interface Bag {
@@ -33,8 +33,8 @@ function bagOf(line: string, fabric: string, usable: number): Bag | null {
     letter,
     fabric,
     count: Number(count),
-    across: strip === undefined ? valueOf(square ?? across ?? "") : usable,
-    along: valueOf(strip ?? square ?? along ?? ""),
+    across: strip === undefined ? amountOf(square ?? across ?? "") : usable,
+    along: amountOf(strip ?? square ?? along ?? ""),
     whole: strip !== undefined,
     lies,
     use,
@@ -106,7 +106,7 @@ function subcuts(text: string, strips: number, height: number, rests: number[], 
       continue;
     }
     const [, count, , side, a, b, wide, long] = found;
-    const dims = [valueOf(side ?? a ?? wide ?? ""), valueOf(side ?? b ?? long ?? "")];
+    const dims = [amountOf(side ?? a ?? wide ?? ""), amountOf(side ?? b ?? long ?? "")];
     const [p = 0, q = 0] = dims;
     if (
       !(
@@ -151,13 +151,13 @@ function fromStrips(
       cloth.take(kept[2] ?? "", strips);
       rests.fill(0);
     } else if (trimmed !== null) {
-      const lower = valueOf(trimmed[1] ?? "");
+      const lower = amountOf(trimmed[1] ?? "");
       for (const rest of rests) cloth.left(rest, high - lower, "trimming", 1);
       if (lower > high) cloth.fault(`"${phrase}" from ${high}`);
       high = lower;
       subcuts(trimmed[2] ?? "", strips, high, rests, cloth);
     } else if (off !== null) {
-      const [block, lower] = [valueOf(off[1] ?? off[2] ?? ""), valueOf(off[3] ?? "")];
+      const [block, lower] = [amountOf(off[1] ?? off[2] ?? ""), amountOf(off[3] ?? "")];
       cloth.left(block, high - lower, "trimming", strips);
       const blocks = Array<number>(strips).fill(block);
       subcuts(off[4] ?? "", strips, lower, blocks, cloth);
@@ -188,13 +188,13 @@ function lengths(count: number, along: number, parts: readonly string[], cloth: 
       continue;
     }
     const [, , , high = "", run] = own;
-    if (run === undefined) wide += valueOf(high) * strips.length;
-    else beside = Math.max(beside, valueOf(run));
+    if (run === undefined) wide += amountOf(high) * strips.length;
+    else beside = Math.max(beside, amountOf(run));
     fromStrips(
       (own[5] ?? "").split("; "),
       strips.length,
-      valueOf(high),
-      run === undefined ? along : valueOf(run),
+      amountOf(high),
+      run === undefined ? along : amountOf(run),
       cloth,
     );
   }
@@ -208,7 +208,7 @@ function step(text: string, parts: readonly string[], cloth: Cloth): void {
     `^Straighten the cut end(?:, square to the selvage:| on a printed line:) trim off (${NUM}) (?:in|cm)\\.$`,
   ).exec(text);
   if (straight !== null) {
-    cloth.used += valueOf(straight[1] ?? "");
+    cloth.used += amountOf(straight[1] ?? "");
     return;
   }
   const further =
@@ -227,7 +227,7 @@ function step(text: string, parts: readonly string[], cloth: Cloth): void {
     `^Cut off (one|\\d+) lengths? of (${NUM}) (?:in|cm), the whole width of the cloth(?:, and cut up each alike)?:$`,
   ).exec(text);
   if (length !== null) {
-    lengths(length[1] === "one" ? 1 : Number(length[1]), valueOf(length[2] ?? ""), parts, cloth);
+    lengths(length[1] === "one" ? 1 : Number(length[1]), amountOf(length[2] ?? ""), parts, cloth);
     return;
   }
   const cut = new RegExp(`^Cut (\\d+) strips? (${NUM}) (?:in|cm) x WOF(?:; (.*)\\.|:)$`).exec(text);
@@ -236,12 +236,12 @@ function step(text: string, parts: readonly string[], cloth: Cloth): void {
     return;
   }
   const [, count, high = "", rest] = cut;
-  cloth.used += Number(count) * valueOf(high);
+  cloth.used += Number(count) * amountOf(high);
   if (rest !== undefined) {
     const at = /^(.*?)(?:; strips? ([\d, and to]+) of the diagram)?$/.exec(rest);
     if (at?.[2] !== undefined && numbersIn(at[2]).length !== Number(count))
       cloth.fault(`strips ${at[2]} are not ${count}`);
-    fromStrips((at?.[1] ?? "").split("; "), Number(count), valueOf(high), cloth.usable, cloth);
+    fromStrips((at?.[1] ?? "").split("; "), Number(count), amountOf(high), cloth.usable, cloth);
     return;
   }
   let told = 0;
@@ -249,7 +249,7 @@ function step(text: string, parts: readonly string[], cloth: Cloth): void {
     const own = /^Strips? ([\d, and to]+): (.*)\.$/.exec(part);
     const strips = own === null ? 0 : numbersIn(own[1] ?? "").length;
     if (own === null) cloth.fault(`cannot read "${part}"`);
-    else fromStrips((own[2] ?? "").split("; "), strips, valueOf(high), cloth.usable, cloth);
+    else fromStrips((own[2] ?? "").split("; "), strips, amountOf(high), cloth.usable, cloth);
     told += strips;
   }
   if (told !== Number(count)) cloth.fault(`"${text}" tells of ${told} strips`);
@@ -259,7 +259,7 @@ const LENGTH_OF = { yd: 36, m: 100 } as const;
 
 function purchase(text: string): number {
   const at = new RegExp(`^buy (${NUM}) (yd|m);`).exec(text);
-  return at === null ? Number.NaN : valueOf(at[1] ?? "") * LENGTH_OF[at[2] as "yd" | "m"];
+  return at === null ? Number.NaN : amountOf(at[1] ?? "") * LENGTH_OF[at[2] as "yd" | "m"];
 }
 
 /** Lines that tell no count of pieces: proof, spare length, what a mistake costs. */
@@ -273,14 +273,14 @@ function leftover(text: string): [string, number] | null {
   const at = new RegExp(`^(?:(\\d+) of )?(${NUM}) x (${NUM}) (?:in|cm) \\(([^)]*)\\)$`).exec(text);
   if (at === null) return null;
   const [, count = "1", a = "", b = "", cause = ""] = at;
-  return [`${valueOf(a).toFixed(4)} x ${valueOf(b).toFixed(4)} ${cause}`, Number(count)];
+  return [`${amountOf(a).toFixed(4)} x ${amountOf(b).toFixed(4)} ${cause}`, Number(count)];
 }
 
 const turned = (key: string): string => key.replace(/^(\S+) x (\S+)/, "$2 x $1");
 
 function readFabric(name: string, body: string[], keep: number, cutting: Cutting): Fault[] {
   const heading = body[0] ?? "";
-  const usable = valueOf(new RegExp(`usable width (${NUM}) `).exec(heading)?.[1] ?? "");
+  const usable = amountOf(new RegExp(`usable width (${NUM}) `).exec(heading)?.[1] ?? "");
   cutting.usable.set(name, usable);
   const cloth = new Cloth(name, usable, cutting.bags, keep);
   const printed = new Map<string, number>();
@@ -310,7 +310,7 @@ function readFabric(name: string, body: string[], keep: number, cutting: Cutting
     else if (left !== null) printed.set(left[0], (printed.get(left[0]) ?? 0) + left[1]);
     else if (SAID.some((said) => said.test(text))) {
       const spare = new RegExp(`^Length left uncut: (${NUM}) `).exec(text)?.[1];
-      if (spare !== undefined) uncut = valueOf(spare);
+      if (spare !== undefined) uncut = amountOf(spare);
     } else if (own !== null && warned) {
       // The rest of a warning.
     } else if (own !== null && /^Strips? [\d, and to]+: /.test(text))

@@ -1,7 +1,7 @@
 import { Stock } from "./bags.ts";
 import { BlockReader, blockNames, Names } from "./blocks.ts";
 import { readCutting } from "./cutting.ts";
-import { type Fault, type Line, NUM, unwrapped, valueOf } from "./printed.ts";
+import { amountOf, type Fault, type Line, NUM, unwrapped } from "./printed.ts";
 import { TopReader } from "./tops.ts";
 import { UnitReader } from "./units.ts";
 
@@ -31,7 +31,7 @@ function amounts(lines: readonly Line[], faults: Fault[]): { seam: number; seams
       `^Seam allowance (${NUM}) (?:in|cm)\\. Sizes are as sewn, seam allowance included\\.$`,
     ).exec(text);
     const total = /^About \d+ (?:yd|m) of piecing seams, (\d+) seams? in all\.$/.exec(text);
-    if (allowance !== null) seam = valueOf(allowance[1] ?? "");
+    if (allowance !== null) seam = amountOf(allowance[1] ?? "");
     else if (total !== null) seams = Number(total[1]);
     else if (
       !/^(Lengths and amounts are estimates|About \d+ (yd|m) of thread|Quilting |Keep fingers|Take pins|An iron burns)/.test(

@@ -12,9 +12,9 @@ export type Fault = string;
 export const NUM = String.raw`\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?`;
 
 /** The value of a printed number: `4 1/2`, `3/8`, `6.75`. */
-export function valueOf(printed: string): number {
+export function amountOf(printed: string): number {
   const [whole = "", part] = printed.trim().split(" ");
-  if (part !== undefined) return Number(whole) + valueOf(part);
+  if (part !== undefined) return Number(whole) + amountOf(part);
   const [over = "", under] = whole.split("/");
   return under === undefined ? Number(over) : Number(over) / Number(under);
 }

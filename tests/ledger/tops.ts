@@ -1,6 +1,6 @@
 import type { Size, Stock } from "./bags.ts";
 import { fits, type Names, readJoining, SIZE, sizeOf } from "./blocks.ts";
-import { type Line, listed, NUM, numbersIn, same, valueOf } from "./printed.ts";
+import { amountOf, type Line, listed, NUM, numbersIn, same } from "./printed.ts";
 
 const MEASURE = `(${NUM}) (?:in|cm)`;
 
@@ -88,7 +88,7 @@ export class TopReader {
       /^\[ \] Join rows 1 to (\d+)(?:, one to the next| one to the next, and rows \d+ to (\d+); .*)\. Match the seams/.exec(
         text,
       );
-    if (about !== null) this.high = valueOf(about[1] ?? "");
+    if (about !== null) this.high = amountOf(about[1] ?? "");
     else if (from !== null) this.bags = { side: from[1] ?? "", corner: from[2] ?? "" };
     else if (row !== null) {
       const all = this.names.parts(row[2] ?? "").filter((part) => part !== "(corner last)");
@@ -98,7 +98,7 @@ export class TopReader {
       for (const part of own) this.stock.take(part, 1);
       this.row.side += sides;
       this.stock.seams += all.length - 1;
-      const told = [valueOf(row[4] ?? ""), valueOf(row[5] ?? "")].sort((a, b) => a - b);
+      const told = [amountOf(row[4] ?? ""), amountOf(row[5] ?? "")].sort((a, b) => a - b);
       this.edges(row[1] ?? "", own, sides, told);
       this.rows.set(`row ${row[1]}`, { used: 0, size: { w: 0, h: this.high } });
     } else if (join !== null) {
@@ -210,7 +210,7 @@ export class TopReader {
     const before = (upright ? this.top?.h : this.top?.w) ?? 0;
     const cornered = corners ? this.cornered : 0;
     if (press === undefined) this.fault(`${name} is not pressed`);
-    if (!this.near(valueOf(about), corners ? before - cornered : before))
+    if (!this.near(amountOf(about), corners ? before - cornered : before))
       this.fault(`${name}: measures about ${about}, the top ${before}`);
     const from =
       /^Cut two lengths of (?:that|about (.*?) (?:in|cm)) from the run of (.*?)(?:\.|: they are over-long\. .*)$/.exec(
@@ -219,7 +219,7 @@ export class TopReader {
     const cut =
       /^Cut the 2 strips (.*) to that length\.$/.exec(how) ?? /^The 2 strips (.*) are over-long\. /.exec(how);
     if (from === null && cut === null) this.fault(`${name}: cannot read "${how}"`);
-    const width = this.strips(from?.[2] ?? cut?.[1] ?? "", valueOf(from?.[1] ?? about));
+    const width = this.strips(from?.[2] ?? cut?.[1] ?? "", amountOf(from?.[1] ?? about));
     this.after(name, upright, width, sizeOf(w, h));
     this.cornered = upright ? 2 * (width - 2 * this.seam) : 2 * (width - 2 * this.seam);
     return true;
@@ -262,7 +262,7 @@ export class TopReader {
       const sum =
         sizes.reduce((total, size) => total + ((side === "left and right" ? size?.h : size?.w) ?? 0), 0) -
         (parts.length - 1) * 2 * this.seam;
-      if (!this.near(sum, valueOf(long))) this.fault(`${name}: a row of ${sum}, told ${long}`);
+      if (!this.near(sum, amountOf(long))) this.fault(`${name}: a row of ${sum}, told ${long}`);
       width = (side === "left and right" ? sizes[0]?.w : sizes[0]?.h) ?? 0;
     }
     this.after(name, side === "left and right", width, sizeOf(w, h));
@@ -277,11 +277,11 @@ export class TopReader {
     ).exec(text);
     if (strips !== null) {
       const [, name = "", sides = "", a = "", ends = "", b = ""] = strips;
-      const widths = [this.strips(a, valueOf(sides)), this.strips(b, valueOf(ends))];
+      const widths = [this.strips(a, amountOf(sides)), this.strips(b, amountOf(ends))];
       if (!same(widths[0] ?? 0, widths[1] ?? 0)) this.fault(`${name}: strips of two widths`);
       this.mitre = { width: widths[0] ?? 0, name };
       const more = 2 * (this.mitre.width - 2 * this.seam);
-      if (valueOf(sides) < (this.top?.h ?? 0) + more || valueOf(ends) < (this.top?.w ?? 0) + more)
+      if (amountOf(sides) < (this.top?.h ?? 0) + more || amountOf(ends) < (this.top?.w ?? 0) + more)
         this.fault(`${name}: strips too short for their mitres`);
       return true;
     }
@@ -333,12 +333,12 @@ export class TopReader {
       if (!this.near(size.w, w) || !this.near(size.h, h))
         this.fault(`the finished top measures ${w} x ${h}, told ${size.w} x ${size.h}`);
       // A side that is no mark is told to the nearest, and the diagonal of it too.
-      if (Math.abs(Math.hypot(size.w, size.h) - valueOf(press[3] ?? "")) > this.mark + 1e-6)
+      if (Math.abs(Math.hypot(size.w, size.h) - amountOf(press[3] ?? "")) > this.mark + 1e-6)
         this.fault(`from corner to corner ${Math.hypot(w, h)}, told ${press[3]}`);
     } else if (backing !== null) this.stock.takeBag(backing[2] ?? "", Number(backing[1] ?? 1));
     else if (unnamed !== null) {
-      const beyond = 2 * valueOf(unnamed[3] ?? "");
-      const off = [valueOf(unnamed[1] ?? "") - w - beyond, valueOf(unnamed[2] ?? "") - h - beyond];
+      const beyond = 2 * amountOf(unnamed[3] ?? "");
+      const off = [amountOf(unnamed[1] ?? "") - w - beyond, amountOf(unnamed[2] ?? "") - h - beyond];
       if (off.some((more) => more < -1e-6 || more > this.mark + 1e-6))
         this.fault(`"${text}" round ${w} x ${h}`);
     } else if (binding !== null) {
@@ -346,17 +346,17 @@ export class TopReader {
       this.stock.takeBag(bag, Number(count));
       this.bound = Number(count);
       const [own] = this.stock.bag(bag)?.bags ?? [];
-      if (own !== undefined && !same(Math.min(own.across, own.along), valueOf(wide)))
+      if (own !== undefined && !same(Math.min(own.across, own.along), amountOf(wide)))
         this.fault(`binding ${wide} wide from ${own.along}`);
-      if (Math.abs(2 * (w + h) + valueOf(more) - valueOf(round)) > this.mark * 4)
+      if (Math.abs(2 * (w + h) + amountOf(more) - amountOf(round)) > this.mark * 4)
         this.fault(`binding of ${round} round ${w} x ${h}`);
     } else if (joins !== null) {
       if (Number(joins[1]) !== this.bound - 1)
         this.fault(`${this.bound} strips of binding with ${joins[1]} joins`);
     } else if (edge !== null) {
-      if (Math.abs(2 * (w + h) - valueOf(edge[1] ?? "")) > this.mark * 4)
+      if (Math.abs(2 * (w + h) - amountOf(edge[1] ?? "")) > this.mark * 4)
         this.fault(`${text} round ${w} x ${h}`);
-    } else if (seam !== null && !same(valueOf(seam[1] ?? ""), this.seam))
+    } else if (seam !== null && !same(amountOf(seam[1] ?? ""), this.seam))
       this.fault(`"${text}" with an allowance of ${this.seam}`);
     else if (!FINISHING.test(text)) this.fault(`cannot read "${text}"`);
   }

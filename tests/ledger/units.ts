@@ -1,5 +1,5 @@
 import { both, type Size, type Stock, sumsOf } from "./bags.ts";
-import { type Line, listed, NUM, same, valueOf } from "./printed.ts";
+import { amountOf, type Line, listed, NUM, same } from "./printed.ts";
 
 const SIZE = `(?:about )?(${NUM}) x (${NUM}) (?:in|cm)`;
 
@@ -135,7 +135,7 @@ export class UnitReader {
     this.take1(first);
     if (other !== null) this.take1(other);
     const long = side === "above" || side === "below" ? "h" : "w";
-    const size = { w: valueOf(w), h: valueOf(h) };
+    const size = { w: amountOf(w), h: amountOf(h) };
     const before =
       other === null ? (this.measured === null ? [] : [this.measured]) : this.stock.sizesOf(other);
     this.fits(
@@ -317,7 +317,7 @@ export class UnitReader {
   }
 
   private allowance(told: string): void {
-    if (!same(valueOf(told), this.seam)) this.fault(`a seam of ${told} where the allowance is ${this.seam}`);
+    if (!same(amountOf(told), this.seam)) this.fault(`a seam of ${told} where the allowance is ${this.seam}`);
   }
 
   private strip(text: string): boolean {
@@ -336,9 +336,9 @@ export class UnitReader {
     if (made !== null) {
       this.setsMade(
         Number(made[1] ?? 0),
-        valueOf(made[2] ?? "0"),
-        made[3] === undefined ? null : valueOf(made[3]),
-        valueOf(made[4] ?? ""),
+        amountOf(made[2] ?? "0"),
+        made[3] === undefined ? null : amountOf(made[3]),
+        amountOf(made[4] ?? ""),
       );
       return true;
     }
@@ -351,7 +351,7 @@ export class UnitReader {
     if (own === null || number !== this.strips.at(-1)?.at) this.fault(`"${text}" before its set`);
     else {
       const room = (length: number, count: number): void => {
-        if (count * valueOf(width) + this.keep.square > length + 1e-6)
+        if (count * amountOf(width) + this.keep.square > length + 1e-6)
           this.fault(`${count} segments of ${width} from ${length}`);
       };
       if (own.full > 0) room(own.length, Number(each));
@@ -362,7 +362,7 @@ export class UnitReader {
         number: Number(number),
         pieces: 0,
         segments: Number(segments),
-        width: valueOf(width),
+        width: amountOf(width),
         height: own.height,
         perUnit: Number(perUnit),
         used: 0,
@@ -479,7 +479,7 @@ export class UnitReader {
     const trim = new RegExp(`^Trim (?:to|both ends square:) ${SIZE}(,.*|:.*| so that .*)?\\.?$`).exec(text);
     const found = measures ?? trim;
     if (found !== null) {
-      const size = { w: valueOf(found[1] ?? ""), h: valueOf(found[2] ?? "") };
+      const size = { w: amountOf(found[1] ?? ""), h: amountOf(found[2] ?? "") };
       if (measures !== null && measures[3] === undefined) this.measured = size;
       else {
         if (trim !== null) this.trimmed(size);
