@@ -34,6 +34,7 @@ export class Stock {
   readonly made = new Map<string, { made: number; used: number; over: number; size: Size | null }>();
   readonly over = new Map<string, number>();
   seams = 0;
+  private readonly rests = new Map<string, number>();
 
   constructor(readonly cutting: Cutting) {}
 
@@ -116,8 +117,22 @@ export class Stock {
     });
   }
 
+  /** What is left of joined strips and panels, by their fabric; smaller ends are not kept. */
+  leave(fabric: string, a: number, b: number, cause: string, count: number, keep: number): void {
+    if (Math.min(a, b) < keep - 1e-6) return;
+    this.rests.set(`${fabric}: ${a.toFixed(4)} x ${b.toFixed(4)} ${cause}, once sewn`, count);
+  }
+
+  private settleRests(): void {
+    for (const key of new Set([...this.rests.keys(), ...this.cutting.onceSewn.keys()])) {
+      const [told, left] = [this.cutting.onceSewn.get(key) ?? 0, this.rests.get(key) ?? 0];
+      if (told !== left) this.fault(`left over of ${key}: printed ${told}, left ${left}`);
+    }
+  }
+
   /** That every bag is used up, or what is over is named. */
   settle(): void {
+    this.settleRests();
     const groups: { letters: Set<string>; taken: number }[] = [];
     for (const letters of [...this.cutting.bags.keys(), ...this.taken.keys()]) {
       const own = new Set(letters.split("/"));

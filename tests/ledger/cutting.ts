@@ -19,6 +19,8 @@ export interface Cutting {
   bags: Map<string, Bag>;
   usable: Map<string, number>;
   unit: string;
+  /** Leftovers that are there only once something is sewn: fabric, size and cause to how many. */
+  onceSewn: Map<string, number>;
 }
 
 function bagOf(line: string, fabric: string, usable: number): Bag | null {
@@ -212,11 +214,11 @@ function step(text: string, parts: readonly string[], cloth: Cloth): void {
     return;
   }
   const further =
-    /^Cut each of the (\d+) of \[([A-Z]+)\] (once on the diagonal|on both diagonals)(.*?): (\d+) (halves|quarters)(; two heaps, [^.]*)?\.$/.exec(
+    /^Cut (?:each of the (\d+)|the one) of \[([A-Z]+)\] (once on the diagonal|on both diagonals)(.*?): (\d+) (halves|quarters)(; two heaps, [^.]*)?\.$/.exec(
       text,
     );
   if (further !== null) {
-    const [, count, letter = "", , , parted, kind] = further;
+    const [, count = "1", letter = "", , , parted, kind] = further;
     const times = kind === "halves" ? 2 : 4;
     if (Number(parted) !== Number(count) * times || Number(count) !== cloth.bags.get(letter)?.count)
       cloth.fault(`"${text}" does not agree with [${letter}]`);
@@ -307,6 +309,7 @@ function readFabric(name: string, body: string[], keep: number, cutting: Cutting
       )
     )
       close();
+    else if (left?.[0].endsWith(", once sewn")) cutting.onceSewn.set(`${name}: ${left[0]}`, left[1]);
     else if (left !== null) printed.set(left[0], (printed.get(left[0]) ?? 0) + left[1]);
     else if (SAID.some((said) => said.test(text))) {
       const spare = new RegExp(`^Length left uncut: (${NUM}) `).exec(text)?.[1];
@@ -353,6 +356,7 @@ export function readCutting(steps: string, keep: number): { cutting: Cutting; fa
   const cutting: Cutting = {
     bags: new Map(),
     usable: new Map(),
+    onceSewn: new Map(),
     unit: / cm x WOF| cm square/.test(steps) ? "cm" : "in",
   };
   const faults: Fault[] = [];

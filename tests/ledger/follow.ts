@@ -87,7 +87,7 @@ export function follow(steps: string, sewing: string): Fault[] {
   );
   const { seam, seams } = amounts([...before, ...head.filter(({ indent }) => indent > 0)], faults);
   const blocks = new BlockReader(stock, names, seam, mark);
-  const top = new TopReader(stock, names, seam, mark);
+  const top = new TopReader(stock, names, seam, mark, keep);
   let made = false;
   const blocksDone = (): void => {
     if (!made) blocks.done();

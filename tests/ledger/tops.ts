@@ -8,7 +8,7 @@ const MEASURE = `(${NUM}) (?:in|cm)`;
 export class TopReader {
   private top: Size | null = null;
   private readonly rows = new Map<string, { used: number; size: Size }>();
-  private readonly runs = new Map<string, { length: number; width: number; cut: number }>();
+  private readonly runs = new Map<string, { length: number; width: number; cut: number; fabric: string }>();
   private row = { side: 0, corner: 0 };
   private bags = { side: "", corner: "" };
   private high = 0;
@@ -18,6 +18,7 @@ export class TopReader {
     private readonly names: Names,
     private readonly seam: number,
     private readonly mark: number,
+    private readonly keep: number,
   ) {}
 
   private fault(what: string): void {
@@ -169,7 +170,7 @@ export class TopReader {
     );
     if (Number(at[4]) !== Number(at[1]) - 1) this.fault(`${at[1]} strips with ${at[4]} joins`);
     const takes = at[5] === "straight" ? 2 * this.seam : width;
-    this.runs.set(name, { length: sum - Number(at[4]) * takes, width, cut: 0 });
+    this.runs.set(name, { length: sum - Number(at[4]) * takes, width, cut: 0, fabric: at[3] ?? "" });
     return true;
   }
 
@@ -200,7 +201,7 @@ export class TopReader {
 
   private plain(text: string): boolean {
     const at = new RegExp(
-      `^\\[ \\] (.*), (left and right|top and bottom): measure the top .* \\(about ${MEASURE}\\)\\. (.*?) (?:Match middles and ends, sew\\.|Match middle to middle and the marks to the ends of the top, sew\\.)( Press [^.]*\\.)?(?: Only now cut the tails level with the top\\.)? The top measures about ${SIZE}\\.$`,
+      `^\\[ \\] (.*), (left and right|top and bottom): measure the top .* \\(about ${MEASURE}\\)\\. (.*?) (?:Match middles and ends, sew\\.|Match middle to middle and the marks to the ends of the top, sew\\.)( Press [^.]*\\.)?(?: Only now cut the tails level with the top\\.)?(?: The top measures about ${SIZE}\\.)?$`,
     ).exec(this.unCornered(text));
     if (at === null) return false;
     const corners = /Sew a corner square/.test(text);
@@ -220,7 +221,10 @@ export class TopReader {
       /^Cut the 2 strips (.*) to that length\.$/.exec(how) ?? /^The 2 strips (.*) are over-long\. /.exec(how);
     if (from === null && cut === null) this.fault(`${name}: cannot read "${how}"`);
     const width = this.strips(from?.[2] ?? cut?.[1] ?? "", amountOf(from?.[1] ?? about));
-    this.after(name, upright, width, sizeOf(w, h));
+    // A border that is to fit tells what the top must measure once it is on all round.
+    const more = 2 * (width - 2 * this.seam);
+    const made = { w: (this.top?.w ?? 0) + (upright ? more : 0), h: (this.top?.h ?? 0) + (upright ? 0 : more) };
+    this.after(name, upright, width, w === undefined ? made : sizeOf(w, h));
     this.cornered = upright ? 2 * (width - 2 * this.seam) : 2 * (width - 2 * this.seam);
     return true;
   }
@@ -288,12 +292,14 @@ export class TopReader {
     const done = new RegExp(`^\\[ \\] Open it out: .* the top measures about ${SIZE}$`).exec(text);
     if (done === null) {
       const fit = new RegExp(
-        `^\\[ \\] This border makes the pieced one outside it come out: the top must measure ${SIZE} now\\. `,
+        `^\\[ \\] This border(?:, cut ${MEASURE} wide all round,)? makes the pieced one outside it come out: the top must measure ${SIZE} now\\. `,
       ).exec(text);
       if (fit !== null) {
-        const size = sizeOf(fit[1], fit[2]);
-        if (!same(size.w, this.top?.w ?? 0) || !same(size.h, this.top?.h ?? 0))
-          this.fault(`"${text}" where the top measures ${this.top?.w} x ${this.top?.h}`);
+        const size = sizeOf(fit[2], fit[3]);
+        const { w, h } = this.top ?? { w: 0, h: 0 };
+        if (w < size.w - this.mark || h < size.h - this.mark || w > size.w + 1 || h > size.h + 1)
+          this.fault(`"${text}" where the top measures ${w} x ${h}`);
+        this.top = size;
         return true;
       }
       return /^\[ \] Pin each strip middle to middle|^\[ \] At each corner fold the top on the diagonal|^Lengths are what you measure through|^Fold strip and top edge in half/.test(
@@ -317,7 +323,7 @@ export class TopReader {
     const press = new RegExp(
       `^\\[ \\] Press the top: it measures ${SIZE}, and ${MEASURE} from corner to corner both ways`,
     ).exec(text);
-    const backing = new RegExp(`^\\[ \\] Backing: (?:(\\d+) panels|one piece) (.*?\\)), ${SIZE}`).exec(text);
+    const backing = new RegExp(`^\\[ \\] Backing: (?:(\\d+) panels|one piece) (.*?\\)), ${SIZE}(?: each; .* trim to ${SIZE})?\\.$`).exec(text);
     const unnamed = new RegExp(
       `^\\[ \\] Backing: ${SIZE} or larger, ${MEASURE} beyond the quilt on each side\\.`,
     ).exec(text);
@@ -335,7 +341,7 @@ export class TopReader {
       // A side that is no mark is told to the nearest, and the diagonal of it too.
       if (Math.abs(Math.hypot(size.w, size.h) - amountOf(press[3] ?? "")) > this.mark + 1e-6)
         this.fault(`from corner to corner ${Math.hypot(w, h)}, told ${press[3]}`);
-    } else if (backing !== null) this.stock.takeBag(backing[2] ?? "", Number(backing[1] ?? 1));
+    } else if (backing !== null) this.backed(backing, text);
     else if (unnamed !== null) {
       const beyond = 2 * amountOf(unnamed[3] ?? "");
       const off = [amountOf(unnamed[1] ?? "") - w - beyond, amountOf(unnamed[2] ?? "") - h - beyond];
@@ -345,12 +351,14 @@ export class TopReader {
       const [, count, bag = "", wide = "", round = "", more = ""] = binding;
       this.stock.takeBag(bag, Number(count));
       this.bound = Number(count);
+      this.binding = { bag, round: amountOf(round) };
       const [own] = this.stock.bag(bag)?.bags ?? [];
       if (own !== undefined && !same(Math.min(own.across, own.along), amountOf(wide)))
         this.fault(`binding ${wide} wide from ${own.along}`);
       if (Math.abs(2 * (w + h) + amountOf(more) - amountOf(round)) > this.mark * 4)
         this.fault(`binding of ${round} round ${w} x ${h}`);
     } else if (joins !== null) {
+      this.boundEnd(Number(joins[1]), text.includes(" straight join"));
       if (Number(joins[1]) !== this.bound - 1)
         this.fault(`${this.bound} strips of binding with ${joins[1]} joins`);
     } else if (edge !== null) {
@@ -361,8 +369,36 @@ export class TopReader {
     else if (!FINISHING.test(text)) this.fault(`cannot read "${text}"`);
   }
   private bound = 1;
+  private binding = { bag: "", round: 0 };
+
+  /** What is over of the binding once its strips are joined. */
+  private boundEnd(joins: number, straight: boolean): void {
+    const bags = this.stock.bag(this.binding.bag)?.bags ?? [];
+    const width = Math.min(...bags.map((bag) => Math.min(bag.across, bag.along)));
+    const long = bags.reduce((sum, bag) => sum + bag.count * (bag.whole ? bag.across : Math.max(bag.across, bag.along)), 0);
+    const rest = long - joins * (straight ? 2 * this.seam : width) - this.binding.round;
+    if (rest < -1e-6) this.fault(`${long} of strips do not bind ${this.binding.round}`);
+    this.stock.leave(bags[0]?.fabric ?? "", rest, width, "end of joined strips", 1, this.keep);
+  }
+
+  /** Panels and what is trimmed off their sides. */
+  private backed([, panels, bag = "", , , across, down]: RegExpExecArray, text: string): void {
+    this.stock.takeBag(bag, Number(panels ?? 1));
+    const [own] = this.stock.bag(bag)?.bags ?? [];
+    if (panels === undefined || own === undefined) return;
+    if (across === undefined || down === undefined) return this.fault(`cannot read "${text}"`);
+    const [w, h] = [amountOf(across), amountOf(down)];
+    // Panels lie side by side or one below another; whichever the trimmed size allows.
+    const wide = Number(panels) * own.across - (Number(panels) - 1) * 2 * this.seam;
+    const upright = same(own.along, h);
+    const rest = wide - (upright ? w : h);
+    if (rest < -1e-6) this.fault(`"${text}" from panels ${own.across} wide`);
+    this.stock.leave(own.fabric, rest / 2, own.along, "sides of the panels", 2, this.keep);
+  }
 
   done(): void {
+    for (const { length, cut, width, fabric } of this.runs.values())
+      this.stock.leave(fabric, length - cut, width, "end of joined strips", 1, this.keep);
     for (const [row, { used }] of this.rows) if (used !== 1) this.fault(`${row} is joined ${used} times`);
     if (this.top === null) this.fault("the size of the top is never told");
   }
