@@ -112,11 +112,12 @@ export function filledPhrases(
   const [begins, ...rest] = last.groups;
   if (all?.kind !== "whole" || more !== undefined || begins?.kind !== "whole" || last.strips !== 1)
     return null;
+  // What is trimmed from the last strip alone would read as trimmed from all.
+  if (rest.length > 0) return null;
   const [[each, other], [few, another]] = [all.items, begins.items];
   if (each === undefined || few === undefined || other !== undefined || another !== undefined) return null;
   if (each.piece !== few.piece || few.count > each.count) return null;
   const total = { piece: each.piece, count: each.count * full.strips + few.count };
   const share = words.eachAndLast(each.count, full.strips, few.count);
-  const subcut = words.subcut([itemWords(total, 1, table)]) + share;
-  return [subcut, ...rest.map((group) => groupPhrase(group, false, 1, table))];
+  return [words.subcut([itemWords(total, 1, table)]) + share];
 }
