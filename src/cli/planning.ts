@@ -55,14 +55,19 @@ function doing(jobs: readonly EngineJob[]): string {
   return job?.limits.target === undefined ? "Looking for the least fabric" : "Trying other widths and ways";
 }
 
-/** Engine jobs on the machine's threads, with progress on the terminal. */
-export async function poolOf(io: Io): Promise<{ solve: Solve; clear(): void }> {
-  const { solveInPool } = await import("./pool.ts");
+/**
+ * Engine jobs on the machine's threads, with progress on the terminal. All of them together are held to the usual work
+ * of one command, unless a time or a thorough search is asked for.
+ */
+export async function poolOf(
+  io: Io,
+  options: Pick<PlanOptions, "budget" | "effort" | "thorough">,
+): Promise<{ solve: Solve; clear(): void }> {
+  const [{ solveInPool }, { heldToLimit }] = await Promise.all([import("./pool.ts"), import("../index.ts")]);
   const progress = startProgress(io);
-  return {
-    solve: (jobs) => solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`)),
-    clear: () => progress.clear(),
-  };
+  const solve: Solve = (jobs) =>
+    solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`));
+  return { solve: heldToLimit(solve, options), clear: () => progress.clear() };
 }
 
 /** What the options of a planning command ask of a plan. */
@@ -108,7 +113,7 @@ export async function planText(
   }
   const usual = await optionsOf(values);
   const options = { ...usual, kits: beside.kits, usable: width?.value ?? null };
-  const pool = await poolOf(io);
+  const pool = await poolOf(io, options);
   const sources = { stash, fatQuarters: beside.fatQuarters };
   const outcome = await planWith(spec, options, sources, pool.solve);
   pool.clear();

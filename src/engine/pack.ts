@@ -1,6 +1,6 @@
 import type { Filling } from "./oracles/oracle.ts";
 import type { Frames, StripCount } from "./problem/assemble.ts";
-import { type Clock, startClock } from "./problem/clock.ts";
+import { type Clock, endedBy, startClock } from "./problem/clock.ts";
 import { toLayouts } from "./problem/layouts.ts";
 import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./problem/reduce.ts";
 import { lengthOf } from "./problem/roll-question.ts";
@@ -36,7 +36,14 @@ export async function pack(
   // Loading the solver is not part of the search's time.
   await highsSolver().catch(() => null);
   const clock = startClock(limits, now);
-  const stats: SearchStats = { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 };
+  const stats: SearchStats = {
+    columns: 0,
+    nodes: 0,
+    lpSolves: 0,
+    mipSolves: 0,
+    milliseconds: 0,
+    cutShort: null,
+  };
   const step = stepOf(problem);
   const kinds = gatherKinds(divided(problem.items, step));
   const groups = groupSheets(problem.sheets, step);
@@ -64,7 +71,7 @@ export async function pack(
     () => load(clock),
   );
   stats.milliseconds = clock.spent();
-  return toResult(problem, kinds, groups, step, answer, stats, clock.wasLate());
+  return toResult(problem, kinds, groups, step, answer, stats, clock);
 }
 
 /**
@@ -119,7 +126,7 @@ function toResult(
   step: number,
   answer: StockAnswer,
   stats: SearchStats,
-  late: boolean,
+  clock: Clock,
 ): PackingResult {
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const bound: LowerBound = { value: answer.lower, kind: answer.boundKind, style: problem.style };
@@ -132,7 +139,7 @@ function toResult(
   );
   if (answer.missing !== null) {
     const missing = dealMissing(problem, layouts);
-    if (late && !answer.impossible) stats.cutShort = true;
+    if (!answer.impossible) stats.cutShort = endedBy(clock);
     return {
       status: answer.impossible ? "infeasible" : "none-found",
       objective: cost,
@@ -145,7 +152,7 @@ function toResult(
   }
   const status = cost === bound.value ? "proven" : "best-found";
   // What was proved before time was up is no less proved.
-  if (late && status !== "proven") stats.cutShort = true;
+  if (status !== "proven") stats.cutShort = endedBy(clock);
   return {
     status,
     objective: cost,

@@ -141,8 +141,11 @@ export interface SearchStats {
   lpSolves: number;
   mipSolves: number;
   milliseconds: number;
-  /** True when time or the caller ended the search: on another machine it may end elsewhere. */
-  cutShort?: boolean;
+  /**
+   * What ended the search before it could tell all: counted work, or time and the caller (on another machine it may
+   * then end elsewhere). Null when it came to its own end.
+   */
+  cutShort: "work" | "clock" | null;
 }
 
 /** What the ruler on the table can do, in the problem's own steps. */

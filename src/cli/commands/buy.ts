@@ -40,7 +40,7 @@ async function buySizes(
   }
   const options = await optionsOf(values);
   const progress = startProgress(io);
-  const { solve } = await poolOf({ ...io, showsProgress: false });
+  const { solve } = await poolOf({ ...io, showsProgress: false }, options);
   const found = await severalSizes(spec.value, asked.value, options, solve, (done, of) =>
     progress.show(`Planning each size: ${done} of ${of}`),
   );
