@@ -2,16 +2,16 @@ import type { Filling } from "./oracles/oracle.ts";
 import type { Frames, StripCount } from "./problem/assemble.ts";
 import { type Clock, endedBy, startClock } from "./problem/clock.ts";
 import { toLayouts } from "./problem/layouts.ts";
-import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./problem/reduce.ts";
+import { checkProblem, gatherKinds, type Kind, transposeKinds } from "./problem/reduce.ts";
 import { lengthOf } from "./problem/roll-question.ts";
 import { groupSheets, type SheetGroup } from "./problem/sheet-groups.ts";
+import { divided, stepOf } from "./problem/steps.ts";
 import { type StockAnswer, solveStock } from "./search/stock.ts";
 import { absentSolver } from "./solver/absent.ts";
 import { dropSolver, highsSolver } from "./solver/highs.ts";
 import type { Solver } from "./solver/types.ts";
 import type {
   LowerBound,
-  PackingItem,
   PackingProblem,
   PackingResult,
   SearchLimits,
@@ -98,28 +98,8 @@ function isSolverFault(fault: unknown): boolean {
   return fault instanceof Error && /^Highs|wasm|abort/i.test(`${fault.name} ${fault.message}`);
 }
 
-/** What all sizes are whole multiples of; where ends of strips are joined, the stock's widths as well. */
-function stepOf({ items, roll, sheets }: PackingProblem): number {
-  const sizes = items.flatMap(({ across, along, run }) =>
-    run === undefined ? [across, along] : [along, run.length, run.loss, run.leastEnd],
-  );
-  const joins = items.some(({ run }) => run !== undefined);
-  const widths = joins ? [...(roll === null ? [] : [roll.width]), ...sheets.map(({ across }) => across)] : [];
-  return [...sizes, ...widths].reduce(gcd, 0) || 1;
-}
-
-function divided(items: readonly PackingItem[], step: number): PackingItem[] {
-  return items.map(({ run, ...item }) => ({
-    ...item,
-    across: item.across / step,
-    along: item.along / step,
-    ...(run === undefined
-      ? {}
-      : { run: { length: run.length / step, loss: run.loss / step, leastEnd: run.leastEnd / step } }),
-  }));
-}
-
-function toResult(
+/** The answer in the problem's own steps and items. */
+export function toResult(
   problem: PackingProblem,
   kinds: readonly Kind[],
   groups: readonly SheetGroup[],

@@ -174,6 +174,8 @@ export interface PackingResult {
   /** Items left over when there is no plan: index and how many, for the best that could be done. */
   missing: { item: number; count: number }[];
   stats: SearchStats;
+  /** Where stock was chosen by several aims: what it comes to in each, and the least that is proved. */
+  aims?: { value: number; bound: number }[];
 }
 
 /** Whether everything is placed. */

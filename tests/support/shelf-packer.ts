@@ -97,4 +97,4 @@ export function shelfPack({ items, roll, style }: PackingProblem): PackingResult
 
 /** Stands in for the engine. */
 export const solveByShelves: Solve = async (jobs) =>
-  jobs.map((job: EngineJob) => (job.kind === "pack" ? shelfPack(job.problem) : job.result));
+  jobs.map((job: EngineJob) => (job.kind === "lessen-work" ? job.result : shelfPack(job.problem)));
