@@ -23,7 +23,7 @@ export interface Mixed {
 }
 
 /** Most counted milliseconds for the mixes of a fabric, and as many times what a plan gets: one choice decides on money. */
-const TOGETHER = 1500;
+const TOGETHER = 2800;
 const TIMES = 3;
 
 /**

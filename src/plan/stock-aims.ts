@@ -74,7 +74,15 @@ function portionsOf(cutList: CutList, { problem, result }: Chosen): StockAims["p
   return portions;
 }
 
-/** The problem with only as much of every kind of cloth as is cut into. */
-export function onlyUsed(problem: PackingProblem, used: readonly { count: number }[]): PackingProblem {
-  return { ...problem, sheets: problem.sheets.map((sheet, i) => ({ ...sheet, available: used[i]!.count })) };
+/** The problem with only as much of every kind of cloth as is cut into; what `stays` lies there as before. */
+export function onlyUsed(
+  problem: PackingProblem,
+  used: readonly { count: number }[],
+  stays: (sheet: number) => boolean = () => false,
+): PackingProblem {
+  const left = (sheet: number) => !stays(sheet);
+  return {
+    ...problem,
+    sheets: problem.sheets.map((one, i) => (left(i) ? { ...one, available: used[i]!.count } : one)),
+  };
 }

@@ -66,7 +66,9 @@ function spare(state: State, found: PackingResult): void {
   const length = (used: number) => (used === 0 ? 0 : purchaseFor(cutList.fabric, used).length);
   if (length(found.rollLength) > length(result.rollLength)) return;
   // What is spared stays whole: easing the work takes no more of it either.
-  const problem = onlyUsed(chosen.problem, usedOf({ result: found, fixedStock }));
+  const usable = usableWidth(cutList.fabric);
+  const isCut = (sheet: number) => classOf(fixedStock[sheet]!, usable) === CLASSES.cut;
+  const problem = onlyUsed(chosen.problem, usedOf({ result: found, fixedStock }), isCut);
   state.chosen = { ...chosen, problem, result: asProved(found, result) };
 }
 

@@ -68,6 +68,11 @@ export function chooseStock(question: ChoosingQuestion): ChosenStock {
     if (at >= 0 && values[at]! < before[at]!) best = found;
   };
   try {
+    // With all the sheets there are the roll is shortest: what is proved of it holds for every choice.
+    const all = { portion: portions.length - 1, counts: available };
+    const first = packChoice(question, all, true);
+    if (first.found !== null) offer(first.found);
+    if (first.failedTo >= 0) failed.push({ ...all, portion: first.failedTo });
     aims.forEach((_, aim) => {
       let open = Infinity;
       const skipped: StockChoice[] = [];
@@ -118,6 +123,7 @@ export function chooseStock(question: ChoosingQuestion): ChosenStock {
 function packChoice(
   question: ChoosingQuestion,
   choice: StockChoice,
+  toTheEnd = false,
 ): { found: Found | null; failedTo: number } {
   const { portions, kinds, groups } = question;
   const length = portions[choice.portion]!.length;
@@ -125,8 +131,8 @@ function packChoice(
   const { answer, groupOf } = rollWith(
     { ...question, clock, report: () => {} },
     choice.counts,
-    length,
-    length,
+    toTheEnd ? null : length,
+    toTheEnd ? null : length,
   );
   const failedTo = portions.findLastIndex((one) => one.length < answer.lower);
   const whole = stockAnswer(answer, groupOf);
