@@ -93,3 +93,4 @@ export function loadComparisonDrawing() {
 export function loadArrangementDrawing() {
   return import("./render/svg/draw-arrangements.ts");
 }
+export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
