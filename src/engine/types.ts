@@ -141,8 +141,11 @@ export interface SearchStats {
   lpSolves: number;
   mipSolves: number;
   milliseconds: number;
-  /** True when time or the caller ended the search: on another machine it may end elsewhere. */
-  cutShort?: boolean;
+  /**
+   * What ended the search before it could tell all: counted work, or time and the caller (on another machine it may
+   * then end elsewhere). Null when it came to its own end.
+   */
+  cutShort: "work" | "clock" | null;
 }
 
 /** What the ruler on the table can do, in the problem's own steps. */
@@ -171,6 +174,8 @@ export interface PackingResult {
   /** Items left over when there is no plan: index and how many, for the best that could be done. */
   missing: { item: number; count: number }[];
   stats: SearchStats;
+  /** Where stock was chosen by several aims: what it comes to in each, and the least that is proved. */
+  aims?: { value: number; bound: number }[];
 }
 
 /** Whether everything is placed. */

@@ -80,7 +80,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
       : { ...made, kitShares: kitShares(lay, split, one, spec.keepFrom) };
   });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
-  const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === true).map(({ name }) => name);
+  const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === "clock").map(({ name }) => name);
   if (hasty.length > 0) told.push(searchCutShort(hasty));
   const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
