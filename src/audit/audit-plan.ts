@@ -57,7 +57,7 @@ function auditFabric(fabric: FabricPlan, plan: Plan): string[] {
     ...checkSteps(fabric, plan),
     ...checkStock(fabric),
     ...checkKits(fabric, plan),
-    ...checkWaste(fabric, plan.keepFrom),
+    ...checkWaste(fabric, plan),
     ...checkAmounts(fabric, plan),
   ];
 }

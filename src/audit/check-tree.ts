@@ -86,13 +86,36 @@ function checkPlace(part: Part, parent: Part, within: readonly Part[]): string[]
   if (!HOLDS[parent.role].includes(part.role)) faults.push(`${at(part)} cannot come from a ${parent.role}`);
   if (part.cut !== null && part.cut === parent.cut)
     faults.push(`${at(part)} is cut the same way as ${at(parent)}`);
-  if (part.role === "waste" && part.cause !== WASTE_WITHIN[parent.role])
-    faults.push(`${at(part)} is called ${part.cause}`);
+  const called = isTrimmedRun(parent, within.slice(0, -1)) ? "strip-end" : WASTE_WITHIN[parent.role];
+  if (part.role === "waste" && part.cause !== called) faults.push(`${at(part)} is called ${part.cause}`);
   if (part.cause === "strip-end" && parent.parts.at(-1) !== part)
     faults.push(`${at(part)} is an end, but does not lie last`);
   const cutsIn = within.filter(({ role }) => role === "segment").length;
   if (part.role === "segment" && cutsIn > 1) faults.push(`${at(part)} is cut once too often`);
   return faults;
+}
+
+/**
+ * Whether a row of pieces was trimmed in one block that was the last of its strip: the strip's end was trimmed with
+ * it, so what is left at the row's end is an end and no trimming.
+ */
+function isTrimmedRun(run: Part, above: readonly Part[]): boolean {
+  const [strip, block] = above.slice(-2);
+  return (
+    run.role === "segment" &&
+    block?.role === "segment" &&
+    strip?.role === "strip" &&
+    strip.parts.at(-1) === block &&
+    block.parts[0] === run &&
+    block.parts.every((part) => part === run || part.cause === "trimming")
+  );
+}
+
+/** What is left at the end of a strip, trimmed with the last block of it or not; undefined where nothing is. */
+function endOfStrip(strip: Part): Part | undefined {
+  const last = strip.parts.at(-1);
+  const inner = last?.role === "segment" ? last.parts[0]?.parts.at(-1) : last;
+  return inner?.cause === "strip-end" ? inner : undefined;
 }
 
 /** Without stacked subcuts a segment is a row of pieces and the trimming beside it. */
@@ -101,7 +124,8 @@ function checkNoStack(segment: Part, within: readonly Part[]): string[] {
   const nested = within.at(-1)?.role === "segment";
   const rows = segment.parts.filter(({ cause }) => cause === null).length;
   if (!inBand && !nested && rows > 1) return [`${at(segment)} is stacked, which strips-2 does not allow`];
-  if (!inBand && nested && rows < segment.parts.length) return [`${at(segment)} is trimmed once too often`];
+  const trims = segment.parts.some(({ cause }) => cause !== null && cause !== "strip-end");
+  if (!inBand && nested && trims) return [`${at(segment)} is trimmed once too often`];
   return [];
 }
 
@@ -114,8 +138,8 @@ function checkEnds({ root, source, name }: Lay, { straighten: ofBolt, stock = []
   const straighten = source === "bolt" ? ofBolt : upright ? squareUp.across : squareUp.along;
   const atEnds = source === "bolt" ? 0 : upright ? squareUp.along : squareUp.across;
   for (const strip of root.parts.filter(({ role }) => role === "strip")) {
-    const end = strip.parts.at(-1);
-    const left = end?.cause !== "strip-end" ? 0 : upright ? end.along : end.across;
+    const end = endOfStrip(strip);
+    const left = end === undefined ? 0 : upright ? end.along : end.across;
     if (left < atEnds) faults.push(`${at(strip)} leaves ${left} to square its end, wanted ${atEnds}`);
   }
   root.parts.forEach((part, index) => {

@@ -1,4 +1,4 @@
-import type { FabricPlan, Leftover, WasteCause } from "../plan/types.ts";
+import type { FabricPlan, Leftover, Plan, WasteCause } from "../plan/types.ts";
 import { leaves } from "./walk.ts";
 
 const CAUSES: readonly WasteCause[] = [
@@ -11,7 +11,8 @@ const CAUSES: readonly WasteCause[] = [
 ];
 
 /** Every square tick bought is in a piece or under one cause, and the offcuts to keep are really there. */
-export function checkWaste(fabric: FabricPlan, keepFrom: number): string[] {
+export function checkWaste(fabric: FabricPlan, plan: Plan): string[] {
+  const { keepFrom } = plan;
   const { waste, lays, purchase, width, selvage, leftovers } = fabric;
   const faults: string[] = [];
   const areas = new Map<WasteCause, number>();
@@ -41,6 +42,10 @@ export function checkWaste(fabric: FabricPlan, keepFrom: number): string[] {
     areas.set("selvage", (areas.get("selvage") ?? 0) + selvages);
     areas.set("shrinkage", (areas.get("shrinkage") ?? 0) + whole - selvages - lay.across * lay.along);
   });
+  for (const rest of sewnRests(fabric, plan)) {
+    if (Math.min(rest.across, rest.along) < keepFrom) continue;
+    kept.set(keyOf(rest), (kept.get(keyOf(rest)) ?? 0) + rest.count);
+  }
   if (waste.bought !== bought) faults.push(`bought area ${waste.bought}, expected ${bought}`);
   if (waste.pieces !== pieces) faults.push(`area in pieces ${waste.pieces}, expected ${pieces}`);
   if (waste.lines.map(({ cause }) => cause).join() !== CAUSES.join())
@@ -52,6 +57,37 @@ export function checkWaste(fabric: FabricPlan, keepFrom: number): string[] {
   const sum = waste.lines.reduce((total, { area }) => total + area, waste.pieces);
   if (sum !== waste.bought) faults.push(`pieces and waste are ${sum}, bought ${waste.bought}`);
   return [...faults, ...checkLeftovers(leftovers, kept)];
+}
+
+/**
+ * What sewing leaves of pieces: a run of joined strips beyond its length, and panels beyond the backing or wadding they
+ * make, half on each side.
+ */
+function sewnRests({ name, pieces }: FabricPlan, { making, kits = 1 }: Plan): Leftover[] {
+  const rests: Leftover[] = [];
+  const runs = new Map<string, { made: number; along: number; count: number }>();
+  for (const { across, along, count, joined, letter } of pieces) {
+    if (joined === undefined) continue;
+    const key = joined.run === undefined ? letter : `run ${joined.run}`;
+    const times = joined.perKit === true ? kits : 1;
+    // Every strip but the first loses a join.
+    const before = runs.get(key) ?? { made: joined.loss - joined.length, along, count: times };
+    runs.set(key, { ...before, made: before.made + (count / times) * (across - joined.loss) });
+  }
+  for (const { made, along, count } of runs.values())
+    if (made > 0) rests.push({ lay: -1, across: made, along, count, cause: "run-end" });
+  for (const { across, along, count, fullWidth, joined, uses } of pieces) {
+    const { backing, wadding } = making?.finishing ?? { backing: null, wadding: null };
+    const isBacking = backing?.fabric === name && uses.some(({ text }) => text === "backing panels");
+    const isWadding = uses.some(({ text }) => text === "wadding");
+    const made = isBacking ? backing : isWadding ? wadding : null;
+    if (!fullWidth || joined !== undefined || made === null || making === undefined) continue;
+    const panels = count / kits;
+    const wide = panels * across - (isBacking ? (panels - 1) * 2 * making.seam : 0);
+    const side = Math.floor((wide - (along === made.down ? made.across : made.down)) / 2);
+    if (side > 0) rests.push({ lay: -1, across: side, along, count: 2 * kits, cause: "panel-side" });
+  }
+  return rests;
 }
 
 function checkLeftovers(leftovers: readonly Leftover[], kept: Map<string, number>): string[] {

@@ -68,14 +68,12 @@ function otherwise(
   made: readonly Listed[],
   diagnostics: readonly Diagnostic[],
 ): string | null {
-  // Of the kinds chosen here only: another kind may be made two ways in the file too.
+  // Of the kinds chosen here only: another kind may be made two ways in the file too. What is done instead is of
+  // no interest: it stands in a row of its own.
   const lost = diagnostics.find(
-    ({ code, message }) =>
-      code === "DIRECTION-OTHER-METHOD" &&
-      Object.keys(methods).some((unit) => message.startsWith(`${unit} finishing `)),
-  );
-  // What would be done instead is of no interest here: it stands in a row of its own.
-  if (lost !== undefined) return lost.message.replace(/ Made [^.]* instead\.$/, "");
+    (each) => each.lost !== undefined && Object.hasOwn(methods, each.lost.kind),
+  )?.lost;
+  if (lost !== undefined) return lost.why;
   const kept = work.units.some(({ recipes: [recipe] }) => {
     const { kind = "", method = "" } = recipe ?? {};
     return method === ON_FOUNDATION && Object.hasOwn(methods, kind);

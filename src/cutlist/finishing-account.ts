@@ -31,14 +31,18 @@ export function withBindingAccount(
 
 /**
  * Backing shows as much as the top does; its edge lies under the binding, its panels' seams are hidden, and what
- * reaches beyond the quilt is cut off.
+ * reaches beyond the quilt is cut off, the allowances of its seams there too.
  */
-export function withBackingAccount(piece: CutPiece, { top }: Pick<QuiltWork, "top">, seam: Ticks): CutPiece {
+export function withBackingAccount(
+  piece: CutPiece,
+  { top }: Pick<QuiltWork, "top">,
+  seam: Ticks,
+  seams: "vertical" | "horizontal",
+): CutPiece {
   const cut = areaOf(piece);
   const raw = Math.min(cut, top.across * top.down);
   const seen = Math.max(0, top.across - 2 * seam) * Math.max(0, top.down - 2 * seam);
-  // Panels are sewn along their length, which covers one way of the quilt.
-  const inSeams = (piece.count - 1) * 2 * seam * Math.min(piece.along, Math.max(top.across, top.down));
-  const seams = Math.min(cut - seen, raw - seen + inSeams);
-  return { ...piece, seams, corners: cut - seen - seams };
+  const inSeams = (piece.count - 1) * 2 * seam * (seams === "vertical" ? top.down : top.across);
+  const hidden = Math.min(cut - seen, raw - seen + inSeams);
+  return { ...piece, seams: hidden, corners: cut - seen - hidden };
 }

@@ -21,6 +21,7 @@ export function forKits(cutList: CutList, kits: number): CutList {
             reversed: piece.shape.reversed * kits,
           },
         }),
+    ...(piece.sides === undefined ? {} : { sides: { ...piece.sides, count: piece.sides.count * kits } }),
     ...(piece.corners === undefined ? {} : { corners: piece.corners * kits }),
     ...(piece.seams === undefined ? {} : { seams: piece.seams * kits }),
   });

@@ -67,6 +67,7 @@ function sameness(piece: CutPiece): string {
     joined,
     // Lengths of one width are cut from one run, sides and ends; a binding is a run of its own.
     piece.joined?.whole ?? "",
+    piece.sides ?? null,
   ]);
 }
 

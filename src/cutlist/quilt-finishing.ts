@@ -181,12 +181,16 @@ export function backingPiece(
       note,
     };
   }
+  const sewn = best.count * usable - 2 * spec.seam * (best.count - 1);
+  const over = sewn - (best.seams === "vertical" ? across : down);
   return {
     ...PLAIN_PIECE,
     across: usable,
     along: best.along,
     fullWidth: true,
     count: best.count,
+    // Trimmed alike on both sides, as the places of the seams are told.
+    ...(over > 1 ? { sides: { count: 2, across: Math.floor(over / 2) } } : {}),
     uses: [{ text: "backing panels", count: best.count }],
     note,
   };

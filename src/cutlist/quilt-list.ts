@@ -237,7 +237,8 @@ function addFinishing(
     if (panels?.sideways === true)
       diagnostics.push(backingSideways(backing, back.name, panels.seams, back.print.axis === "along"));
     const piece = backingPiece(backing, back, work, spec);
-    const told = piece === null ? null : withBackingAccount(piece, work, spec.seam);
+    const told =
+      piece === null ? null : withBackingAccount(piece, work, spec.seam, panels?.seams ?? "vertical");
     add(back, orFault(told, "backing", back, backing, backing.overhang));
   }
   const padded = of(wadding?.fabric ?? null);

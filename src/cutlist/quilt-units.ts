@@ -145,6 +145,7 @@ function chooseRecipe(
     return null;
   }
   const names = [...new Set(directional.map((role) => demand.fabrics[role] ?? ""))].join(" and ");
+  const unit = { kind: wanted.kind, text: demand.text };
   const all = demand.recipes.flatMap((recipe) => free(recipe, cloths));
   const first = all.find((each) => each.recipe === wanted);
   if (first !== undefined && (demand.chosen || first.cover.spare <= 0)) {
@@ -157,7 +158,7 @@ function chooseRecipe(
   const best = [...all].sort((a, b) => a.cover.cloth - b.cover.cloth)[0];
   if (best !== undefined && (mixed === null || best.cover.cloth < sumCloth(mixed))) {
     if (best.recipe !== wanted) {
-      diagnostics.push(directionByOtherMethod(where, demand.text, names, wanted.method, best.recipe.method));
+      diagnostics.push(directionByOtherMethod(where, unit, names, wanted.method, best.recipe.method));
     } else if (best.cover.spare > 0) {
       diagnostics.push(directionSpares(where, demand.text, wanted.method, best.cover.spare));
     }
@@ -167,10 +168,10 @@ function chooseRecipe(
     const others = [...new Set(mixed.map(({ recipe }) => recipe.method))].filter(
       (name) => name !== wanted.method,
     );
-    diagnostics.push(directionByOtherMethod(where, demand.text, names, wanted.method, others.join(" and ")));
+    diagnostics.push(directionByOtherMethod(where, unit, names, wanted.method, others.join(" and ")));
     return mixed;
   }
-  diagnostics.push(directionByOtherMethod(where, demand.text, names, wanted.method, null));
+  diagnostics.push(directionByOtherMethod(where, unit, names, wanted.method, null));
   return free(wanted, clothsOf(demand, fabrics, cloths.straightenSets, false), merged);
 }
 

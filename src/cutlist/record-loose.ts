@@ -46,6 +46,20 @@ function partOf(
 }
 
 /**
+ * Whether a piece is cut a quarter clockwise from how its recipe sees it: where the print's up runs across the cloth,
+ * and where plain cloth is told with its longer side along the selvage.
+ */
+function liesOnSide(
+  { across, along, freeLay }: Recipe["pieces"][number],
+  print: { kind: string; axis: string } | undefined,
+  minded: boolean,
+): boolean {
+  if (print !== undefined && print.kind !== "none") return minded && print.axis === "across";
+  const lies = freeLay ?? { across, along };
+  return lies.across > lies.along;
+}
+
+/**
  * Gives the patches of every unit the pieces they come out of: any piece of the right shape and print serves. By
  * want and spot. As the pieces were counted from the same needs, nothing is ever missing.
  */
@@ -71,7 +85,7 @@ export function loosePatches(
   const supplies = batches.flatMap(({ count, laid }): Supply[] => {
     const piece = recipe.pieces[laid.piece];
     if (piece === undefined) return [];
-    const boltUp = printOf(piece.role)?.axis === "across" && laid.turn !== null ? 2 : 0;
+    const boltUp = liesOnSide(piece, printOf(piece.role), laid.turn !== null) ? 2 : 0;
     return (piece.lies[laid.list] ?? []).map(({ spot, print }) => {
       const up = print + 2 * (laid.turn ?? 0);
       return {

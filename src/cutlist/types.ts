@@ -55,6 +55,8 @@ export interface CutPiece {
   seams?: number;
   /** For `template`, and for strips that are cut up aslant: the outline, seam line and count; absent otherwise. */
   shape?: CutShape;
+  /** Cut off the sides once the pieces are sewn side by side, each so wide; absent where nothing is. */
+  sides?: { count: number; across: Ticks };
   /** On strips that are sewn end to end: what they make together. Absent when the strips are used as they are. */
   joined?: JoinedRun;
 }

@@ -104,22 +104,26 @@ export function colourwayUnknown(where: InDesign, word: string, known: readonly 
   return say("COLOURWAY-UNKNOWN", "error", where, `There is no colourway \`${word}\`.`, suggest(word, known));
 }
 
-/** `to` is null when no method keeps the direction at all. */
+/** `unit` is told by its kind and its text; `to` is null when no method keeps the direction at all. */
 export function directionByOtherMethod(
   where: InDesign,
-  unit: string,
+  unit: { kind: string; text: string },
   fabric: string,
   from: string,
   to: string | null,
 ): Diagnostic {
   const instead = to === null ? "No other method can do it either." : `Made ${to} instead.`;
-  return say(
-    "DIRECTION-OTHER-METHOD",
-    "warning",
-    where,
-    `${unit}: made ${from}, the print of ${fabric} would not all point the way it should. ${instead}`,
-    "To keep the first method, let the print turn with the unit: `prints: with unit`.",
-  );
+  const why = `${unit.text}: made ${from}, the print of ${fabric} would not all point the way it should.`;
+  return {
+    ...say(
+      "DIRECTION-OTHER-METHOD",
+      "warning",
+      where,
+      `${why} ${instead}`,
+      "To keep the first method, let the print turn with the unit: `prints: with unit`.",
+    ),
+    lost: { kind: unit.kind, why: to === null ? `${why} ${instead}` : why },
+  };
 }
 
 export function directionSpares(where: InDesign, unit: string, method: string, spare: number): Diagnostic {

@@ -21,6 +21,8 @@ export interface Diagnostic {
   path: string;
   /** Where in the file; null when there is no file or no single place. */
   at: Place | null;
+  /** For those who choose between methods: the kind of unit it speaks of, and why a method cannot be had for it. */
+  lost?: { kind: string; why: string };
 }
 
 /** What every phase before the plan returns: a value when one could be made, and all it has to say. */

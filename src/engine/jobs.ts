@@ -1,4 +1,4 @@
-import { lessenWork } from "./lessen-work.ts";
+import { lessenWork } from "./easing/lessen-work.ts";
 import { pack } from "./pack.ts";
 import type { CuttingTable, PackingProblem, PackingResult, SearchLimits } from "./types.ts";
 

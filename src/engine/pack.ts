@@ -1,14 +1,14 @@
-import type { Frames, StripCount } from "./assemble.ts";
-import { type Clock, startClock } from "./clock.ts";
-import { toLayouts } from "./layouts.ts";
-import type { Filling } from "./oracle.ts";
-import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./reduce.ts";
-import { lengthOf } from "./roll-question.ts";
-import { groupSheets, type SheetGroup } from "./sheet-groups.ts";
+import type { Filling } from "./oracles/oracle.ts";
+import type { Frames, StripCount } from "./problem/assemble.ts";
+import { type Clock, startClock } from "./problem/clock.ts";
+import { toLayouts } from "./problem/layouts.ts";
+import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./problem/reduce.ts";
+import { lengthOf } from "./problem/roll-question.ts";
+import { groupSheets, type SheetGroup } from "./problem/sheet-groups.ts";
+import { type StockAnswer, solveStock } from "./search/stock.ts";
 import { absentSolver } from "./solver/absent.ts";
 import { dropSolver, highsSolver } from "./solver/highs.ts";
 import type { Solver } from "./solver/types.ts";
-import { type StockAnswer, solveStock } from "./stock.ts";
 import type {
   LowerBound,
   PackingItem,

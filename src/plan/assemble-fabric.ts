@@ -16,6 +16,7 @@ import type { FabricPlan, FixedStock, Lay, Mix, PlanBound, Purchase } from "./ty
  * Everything about one fabric, from its final packing.
  * @param thumb length by the rule of thumb; null when there is none.
  * @param mix how the purchase was weighed; null when nothing was
+ * @param kits how many quilts are cut together
  */
 export function assembleFabric(
   chosen: Chosen,
@@ -23,12 +24,13 @@ export function assembleFabric(
   thumb: Ticks | null,
   mix: Mix | null,
   settings: PlanSettings,
+  kits: number,
 ): FabricPlan {
   const { fabric, pieces } = chosen.cutList;
   const usable = usableWidth(fabric);
   const stock = stockOf(chosen, result);
   const purchase = result.rollLength === 0 ? null : purchaseFor(fabric, result.rollLength);
-  const lays = buildLays(chosen, result, purchase).map((lay) => ({
+  const lays = buildLays(chosen, result, purchase, settings.keepFrom).map((lay) => ({
     ...lay,
     root: markKept(lay.root, settings.keepFrom),
   }));
@@ -57,7 +59,7 @@ export function assembleFabric(
     steps: listSteps(lays, settings),
     cuts: orderCuts(lays),
     waste: sumWaste(lays, bought),
-    leftovers: listLeftovers(lays),
+    leftovers: listLeftovers(lays, pieces, settings.keepFrom, kits),
     sturdiness: {
       narrowestUsable: null,
       spareLength: uncutLength(lays),
@@ -89,6 +91,7 @@ function buildLays(
   { cutList, problem, fixedStock }: Chosen,
   result: PackingResult,
   purchase: Purchase | null,
+  keepFrom: Ticks,
 ): Lay[] {
   const { fabric } = cutList;
   const lays: Lay[] = [];
@@ -102,7 +105,7 @@ function buildLays(
     }
     const { name, across, along, strip = false, squareUp = UNSQUARED } = sheet;
     const straighten = layout.firstCut === "along" ? squareUp.across : squareUp.along;
-    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip };
+    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom };
     const lay = buildLay(cloth, [layout], problem.items);
     for (let i = 0; i < layout.count; i++) lays.push(lay);
   }
@@ -114,6 +117,7 @@ function buildLays(
       along: afterWashing(purchase.length, fabric.shrinkAlong),
       straighten: fabric.straighten,
       strip: false,
+      keepFrom,
     };
     lays.push(buildLay(cloth, onBolt, problem.items));
   }

@@ -14,6 +14,8 @@ export interface Cloth {
   straighten: Ticks;
   /** It is one strip already, cut as high as it is. */
   strip: boolean;
+  /** Offcuts at least this big both ways are kept. */
+  keepFrom: Ticks;
 }
 
 /**
@@ -22,7 +24,7 @@ export interface Cloth {
  */
 export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: readonly PackingItem[]): Lay {
   const swapped = layouts.some((layout) => layout.firstCut === "along");
-  const frame: Frame = { items, swapped };
+  const frame: Frame = { items, swapped, keepFrom: cloth.keepFrom };
   const [run, room] = swapped ? [cloth.along, cloth.across] : [cloth.across, cloth.along];
   const sections = layouts.flatMap((layout) =>
     layout.sections.flatMap((section) => copies(cloth.strip ? asHighAs(room, section) : section, run, frame)),
@@ -93,6 +95,7 @@ function segmentsIn(strip: Part): number {
 
 function endOf(strip: Part): number {
   const last = strip.parts.at(-1);
+  if (last?.role === "segment") return endOf(last.parts[0] ?? last);
   return last?.cause === "strip-end" ? last.across : 0;
 }
 

@@ -8,6 +8,8 @@ export interface Frame {
   items: readonly PackingItem[];
   /** True for a sheet whose strips run along it: parts are built lying down and transposed afterwards. */
   swapped: boolean;
+  /** Offcuts at least this big both ways are kept. */
+  keepFrom: Ticks;
 }
 
 interface Cell {
@@ -26,14 +28,14 @@ interface Stack {
 /**
  * One strip with its subcuts, at the origin. Pieces as high as the strip come first, widest first; then
  * stacked segments; then, by height, runs of pieces that are trimmed. A run is cut off in one block,
- * trimmed once and then subcut: fewer cuts than trimming each piece, and one long offcut. The strip's
- * end lies last, at full height.
+ * trimmed once and then subcut: fewer cuts than trimming each piece, and one long offcut. For the last run the
+ * whole rest of the strip is trimmed, its end too, unless that would waste the end (`trimsEnd`).
  *
- *     +-----+-----+---+---+-------+-----+
- *     |     |     | D | E | trim  |     |
- *     |  A  |  A  +---+---+--+--+-+ end |
- *     |     |     | D | F |C |C |C|     |
- *     +-----+-----+---+---+--+--+-+-----+
+ *     +-----+-----+---+---+----------+
+ *     |     |     | D | E |   trim   |
+ *     |  A  |  A  +---+---+--+--+----+
+ *     |     |     | D | F |C |C | end|
+ *     +-----+-----+---+---+--+--+----+
  */
 export function buildStrip(column: StripColumn, run: Ticks, frame: Frame): Part {
   const height = column.along;
@@ -55,11 +57,31 @@ export function buildStrip(column: StripColumn, run: Ticks, frame: Frame): Part 
     else trimmed.set(only.along, [...(trimmed.get(only.along) ?? []), ...leaves]);
   }
   const stacks = [...stacked.values()].flatMap((stack) => buildStacks(stack, height));
-  const blocks = [...trimmed].sort(([a], [b]) => b - a).map(([, pieces]) => buildTrimmedRun(pieces, height));
-  const parts = [...whole.sort(widestFirst), ...stacks.sort(widestFirst), ...blocks];
-  const end = run - parts.reduce((sum, part) => sum + part.across, 0);
-  if (end > 0) parts.push(wasteLeaf("strip-end", end, height));
+  const runs = [...trimmed].sort(([a], [b]) => b - a).map(([, pieces]) => pieces);
+  const last = runs.at(-1) ?? [];
+  const parts = [...whole.sort(widestFirst), ...stacks.sort(widestFirst)];
+  const end = run - widthOf(parts) - widthOf(runs.flat());
+  const trimmedToo = trimsEnd(last, end, height, frame.keepFrom);
+  for (const pieces of runs)
+    parts.push(buildTrimmedRun(pieces, pieces === last && trimmedToo ? end : 0, height));
+  if (end > 0 && !trimmedToo) parts.push(wasteLeaf("strip-end", end, height));
   return cutInto("strip", "along", parts);
+}
+
+/**
+ * Whether the end of a strip is trimmed together with the run of pieces before it, in one cut. Not where the end is
+ * the longer of the two, nor where it is worth keeping as high as the strip: if it would not be when trimmed, or if
+ * that saves no cut because the run is one piece.
+ */
+function trimsEnd(run: readonly Part[], end: Ticks, height: Ticks, keepFrom: Ticks): boolean {
+  const [piece] = run;
+  if (piece === undefined || end <= 0 || end > widthOf(run)) return false;
+  if (Math.min(end, height) < keepFrom) return true;
+  return run.length > 1 && piece.along >= keepFrom;
+}
+
+function widthOf(parts: readonly Part[]): Ticks {
+  return parts.reduce((sum, part) => sum + part.across, 0);
 }
 
 /** A lengthwise band: its pieces one below the other, what is left of it last. */
@@ -98,10 +120,11 @@ function rowsOf({ cells, across, count }: Stack): Part[] {
     });
 }
 
-/** Pieces of one height, cut as a block off a higher strip. */
-function buildTrimmedRun(pieces: readonly Part[], height: Ticks): Part {
+/** Pieces of one height, cut as a block off a higher strip, and the strip's end where it is trimmed with them. */
+function buildTrimmedRun(pieces: readonly Part[], end: Ticks, height: Ticks): Part {
   const sorted = [...pieces].sort(widestFirst);
   const [first] = sorted;
+  if (end > 0) sorted.push(wasteLeaf("strip-end", end, first?.along ?? height));
   const run = sorted.length === 1 && first !== undefined ? first : cutInto("segment", "along", sorted);
   return cutInto("segment", "across", [run, wasteLeaf("trimming", run.across, height - run.along)]);
 }

@@ -70,9 +70,11 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     const split = splits[i] ?? null;
     if (split !== null) assertRight(one.problem, split.result);
     const result = split?.result ?? eased[i]!;
-    const made = assembleFabric(one, result, ruleOfThumb(one.problem), mixes[i] ?? null, spec);
+    const made = assembleFabric(one, result, ruleOfThumb(one.problem), mixes[i] ?? null, spec, kits);
     const [lay] = made.lays;
-    return split === null || lay === undefined ? made : { ...made, kitShares: kitShares(lay, split, one) };
+    return split === null || lay === undefined
+      ? made
+      : { ...made, kitShares: kitShares(lay, split, one, spec.keepFrom) };
   });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
   const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === true).map(({ name }) => name);

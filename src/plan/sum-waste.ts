@@ -1,6 +1,8 @@
+import type { CutPiece } from "../cutlist/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { everyPart } from "./parts.ts";
-import type { Lay, Leftover, Part, WasteCause, WasteSummary } from "./types.ts";
+import { restsOfSewing } from "./sewn-rests.ts";
+import type { Lay, Leftover, LeftoverCause, Part, WasteCause, WasteSummary } from "./types.ts";
 
 const CAUSES: readonly WasteCause[] = [
   "shrinkage",
@@ -56,8 +58,16 @@ export function markKept(part: Part, keepFrom: Ticks): Part {
   return { ...part, keep, parts: part.parts.map((inner) => markKept(inner, keepFrom)) };
 }
 
-/** Offcuts worth keeping, biggest first, equal ones of one lay counted together. */
-export function listLeftovers(lays: readonly Lay[]): Leftover[] {
+/** In the order told where sizes are equal. */
+const TOLD: readonly LeftoverCause[] = [...CAUSES, "run-end", "panel-side"];
+
+/** Offcuts worth keeping, biggest first, equal ones of one lay counted together; what sewing leaves with them. */
+export function listLeftovers(
+  lays: readonly Lay[],
+  pieces: readonly CutPiece[],
+  keepFrom: Ticks,
+  kits: number,
+): Leftover[] {
   const found = new Map<string, Leftover>();
   lays.forEach(({ root }, lay) => {
     for (const { keep, cause, across, along } of everyPart(root)) {
@@ -67,11 +77,14 @@ export function listLeftovers(lays: readonly Lay[]): Leftover[] {
       found.set(key, { lay, across, along, count, cause });
     }
   });
-  return [...found.values()].sort(
+  const rests = restsOfSewing(pieces, kits).filter(
+    ({ across, along }) => Math.min(across, along) >= keepFrom,
+  );
+  return [...found.values(), ...rests].sort(
     (a, b) =>
       b.across * b.along - a.across * a.along ||
       a.lay - b.lay ||
       b.across - a.across ||
-      CAUSES.indexOf(a.cause) - CAUSES.indexOf(b.cause),
+      TOLD.indexOf(a.cause) - TOLD.indexOf(b.cause),
   );
 }

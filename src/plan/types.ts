@@ -211,12 +211,19 @@ export interface WasteSummary {
   lines: WasteLine[];
 }
 
+/**
+ * Why cloth is left over to keep. Besides what cutting leaves: `run-end`, of strips joined end to end, and `panel-side`, of
+ * panels sewn side by side; both lie in pieces until they are sewn.
+ */
+export type LeftoverCause = WasteCause | "run-end" | "panel-side";
+
 export interface Leftover {
+  /** Index into `lays`; -1 for what sewing leaves. */
   lay: number;
   across: Ticks;
   along: Ticks;
   count: number;
-  cause: WasteCause;
+  cause: LeftoverCause;
 }
 
 /** A strip cut wrongly and cut once more. */

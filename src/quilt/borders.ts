@@ -1,5 +1,6 @@
 import { borderDoesNotFit } from "../diagnostics/quilt.ts";
 import { equal, type Rational } from "../length/rational.ts";
+import { compareSurd } from "../length/surd.ts";
 import type { BorderSpec, FabricWord } from "../spec/quilt-types.ts";
 import { straightMove } from "./block-moves.ts";
 import type { BorderWidths } from "./borders-fit.ts";
@@ -14,6 +15,7 @@ import {
   sameExact,
   scaleExact,
   subExact,
+  surdOfExact,
   ZERO_EXACT,
 } from "./exact.ts";
 import type { LaidBlock } from "./laid-types.ts";
@@ -116,6 +118,8 @@ function placePlain(
     outline: isMitred ? mitred(frame, piece.name) : rectangle(piece.x, piece.y, piece.across, piece.down),
     length: isMitred ? addExact(inside, scaleExact(width, 2)) : inside,
     width,
+    // One that is to fit is trimmed to what the pieced one wants anyway: one width serves all round, from one run.
+    ...(border.fit ? { cutFor: wider(frame.side, frame.end) } : {}),
     upright,
     side: SIDE[piece.name],
     mitred: isMitred,
@@ -129,6 +133,10 @@ function placePlain(
     path: border.path,
     at: border.at,
   });
+}
+
+function wider(a: Exact, b: Exact): Exact {
+  return compareSurd(surdOfExact(a), surdOfExact(b)) < 0 ? b : a;
 }
 
 function placeCornerstones(

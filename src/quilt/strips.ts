@@ -15,6 +15,8 @@ export interface LaidStrip {
   /** Finished length along the strip at its longest, and width across it. */
   length: Exact;
   width: Exact;
+  /** Finished width it is cut for, where it is trimmed to its own once sewn on; absent: its own. */
+  cutFor?: Exact;
   /** The strip stands upright in the quilt: a side border. */
   upright: boolean;
   /** Degrees clockwise from a top border; what a print that turns with the quilt's edge follows. */
@@ -75,7 +77,7 @@ export function addStrip(builder: Builder, strips: StripDemand[], strip: LaidStr
   });
   const seam = fromInteger(spec.seam);
   const run = onMarkAbove(cutLengthOf(surdOfExact(strip.length), seam, strip.mitred), spec);
-  const width = onMarkAbove(cutLengthOf(surdOfExact(strip.width), seam, false), spec);
+  const width = onMarkAbove(cutLengthOf(surdOfExact(strip.cutFor ?? strip.width), seam, false), spec);
   const demand: StripDemand = {
     text: strip.text,
     fabric,

@@ -17,7 +17,7 @@ const SEAMS = { in: ["1/4", "3/8", "1/8"], cm: ["0.75", "1", "0.6"] } as const;
 const PRINTS = ["none", "one-way along", "two-way along", "one-way across", "two-way across"];
 const PARTS = ["x", "y", "z", "w"];
 
-const TWICE = ["flying geese", "rectangle", "rails", "nine-patch", "snowball"];
+const TWICE = ["rectangle", "rails", "nine-patch", "snowball"];
 const DRAWN =
   "drawn-on: 4 x 4, patches: [{ part: a, corners: [[0, 0], [4, 0], [0, 4]] }, { part: b, corners: [[4, 0], [4, 4], [1, 4], [1, 3]] }, { part: c, corners: [[1, 3], [1, 4], [0, 4]] }]";
 
@@ -33,13 +33,18 @@ const WAYS: Way[] = UNIT_KINDS.flatMap((kind) =>
   kind.methods.flatMap(({ name: method }): Way[] => {
     const roles = kind.name === "drawn patches" ? 3 : partsOf(kind.name);
     const one = { kind: kind.name, method, roles };
-    if (kind.name === "half-rectangle triangle") return [{ ...one, shape: "high" }];
+    if (kind.name === "half-rectangle triangle")
+      return [
+        { ...one, shape: "high" },
+        { ...one, shape: "wide" },
+      ];
     if (kind.name === "flying geese" || kind.name === "sixty-degree triangles")
       return [{ ...one, shape: "wide" }];
     return TWICE.includes(kind.name)
       ? [
           { ...one, shape: "square" },
           { ...one, shape: "wide" },
+          { ...one, shape: "high" },
         ]
       : [{ ...one, shape: "square" }];
   }),

@@ -11,8 +11,8 @@ binding: { fabric: red, width: 2 1/2 }
 backing: { fabric: back, overhang: 4 }
 `;
 
-function accounts(fabric: string, use: RegExp) {
-  const list = workOut(QUILT).cutLists.find((each) => each.fabric.name === fabric);
+function accounts(fabric: string, use: RegExp, quilt = QUILT) {
+  const list = workOut(quilt).cutLists.find((each) => each.fabric.name === fabric);
   const piece = list?.pieces.find(({ uses }) => uses.some(({ text }) => use.test(text)));
   if (piece === undefined) throw new Error("no such piece");
   const cut = piece.across * piece.along * piece.count;
@@ -34,4 +34,16 @@ test("binding shows its outer layer once round, and what is over of its strips i
   expect(seen).toBe(82);
   expect(hidden).toBe(92 * 2.5 - 82);
   expect(off).toBe(3 * 42 * 2.5 - 92 * 2.5);
+});
+
+test("the seams of a pieced backing are hidden as far as the quilt reaches; the rest of the panels is cut off", () => {
+  // 40 x 50 in finished, 40 1/2 x 50 1/2 raw; level seams: two panels 48 1/2 in long, one seam 40 1/2 in within the quilt
+  const quilt = QUILT.replace("2 x 2", "4 x 5").replace("overhang: 4", "overhang: 4, seams: horizontal");
+  const hidden = 40.5 * 50.5 - 40 * 50 + 0.5 * 40.5;
+  expect(accounts("back", /^backing/, quilt)).toEqual([
+    2 * 42 * 48.5,
+    2000,
+    hidden,
+    2 * 42 * 48.5 - 2000 - hidden,
+  ]);
 });

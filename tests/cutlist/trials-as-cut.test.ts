@@ -57,6 +57,27 @@ describe("strip sets are counted things", () => {
   });
 });
 
+describe("halves of rectangles", () => {
+  // In the block / runs from the lower left; a quarter clockwise, to lie along the selvage, it is \\. Two leanings are
+  // two bags, and the upper half of / has its right angle at the upper left: turned, at the upper right.
+  test("that lie wide are cut on the diagonal that they have on the bolt", () => {
+    const worked = trial("half-rectangles-wide");
+    const red = worked.cutLists.find(({ fabric: { name } }) => name === "red")?.pieces ?? [];
+    expect(red.map(({ across, along, count, diagonal }) => [across < along, count, diagonal])).toEqual([
+      [true, 1, "falling"],
+      [true, 1, "rising"],
+    ]);
+    const parts = worked.units.map(({ heaps }) =>
+      (heaps[0]?.patches[0]?.from ?? []).map(({ part }) => part).sort(),
+    );
+    // Two halves of one rectangle: both its corners.
+    expect(parts).toEqual([
+      ["bottom-left", "top-right"],
+      ["bottom-right", "top-left"],
+    ]);
+  });
+});
+
 describe("sewn sizes follow from the pieces as cut", () => {
   test("rails: strips of 1 7/8 sew to 4 5/8, trimmed to 4 1/2", () => {
     const [unit] = trial("rails-rounded").units;

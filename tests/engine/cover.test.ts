@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { coverRows, meetsDemand } from "../../src/engine/cover.ts";
-import type { Filling } from "../../src/engine/oracle.ts";
+import { coverRows, meetsDemand } from "../../src/engine/filling/cover.ts";
+import { fillVector } from "../../src/engine/filling/vector-fill.ts";
+import type { Filling } from "../../src/engine/oracles/oracle.ts";
 import { highsSolver } from "../../src/engine/solver/highs.ts";
-import { fillVector } from "../../src/engine/vector-fill.ts";
 
 const filling = (counts: number[]): Filling => ({ level: 0, height: 5, counts, segments: [] });
 const stats = () => ({ columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { workOf } from "../../src/engine/easing/work-measure.ts";
 import { lessenWork, pack, verify } from "../../src/engine/index.ts";
 import type {
   CuttingStyle,
@@ -9,7 +10,6 @@ import type {
   SegmentUse,
   StripSection,
 } from "../../src/engine/types.ts";
-import { workOf } from "../../src/engine/work-measure.ts";
 
 function item(across: number, along: number, demand: number, turnable = false): PackingItem {
   return { across, along, demand, turnable, place: "strips" };

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { rowStates } from "../../src/engine/row-states.ts";
+import { rowStates } from "../../src/engine/oracles/row-states.ts";
 
 test("the table keeps, of equal counts, the one with most room, as a plain map does", () => {
   const move = fc.record({

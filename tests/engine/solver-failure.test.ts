@@ -1,14 +1,14 @@
 import { describe, expect, test } from "vitest";
-import { startClock } from "../../src/engine/clock.ts";
 import { pack, withSolver } from "../../src/engine/pack.ts";
-import { gatherKinds } from "../../src/engine/reduce.ts";
-import { lengthOf } from "../../src/engine/roll-question.ts";
+import { startClock } from "../../src/engine/problem/clock.ts";
+import { gatherKinds } from "../../src/engine/problem/reduce.ts";
+import { lengthOf } from "../../src/engine/problem/roll-question.ts";
+import { verify } from "../../src/engine/problem/verify.ts";
+import { type StockAnswer, solveStock } from "../../src/engine/search/stock.ts";
 import { absentSolver } from "../../src/engine/solver/absent.ts";
 import { dropSolver, highsSolver } from "../../src/engine/solver/highs.ts";
 import type { IntegerOutcome, LinearOutcome, Solver } from "../../src/engine/solver/types.ts";
-import { type StockAnswer, solveStock } from "../../src/engine/stock.ts";
 import type { PackingProblem } from "../../src/engine/types.ts";
-import { verify } from "../../src/engine/verify.ts";
 
 const items = [
   { across: 17, along: 42, demand: 12, turnable: true, place: "strips" as const },

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { countKinds } from "../../src/engine/oracle.ts";
-import { oracleForThree } from "../../src/engine/oracle-three.ts";
-import { gatherKinds } from "../../src/engine/reduce.ts";
-import { splitFinder } from "../../src/engine/split-fillings.ts";
+import { countKinds } from "../../src/engine/oracles/oracle.ts";
+import { oracleForThree } from "../../src/engine/oracles/oracle-three.ts";
+import { splitFinder } from "../../src/engine/oracles/split-fillings.ts";
+import { gatherKinds } from "../../src/engine/problem/reduce.ts";
 
 const HEIGHTS = [7, 9, 10, 13];
 const kinds = gatherKinds(

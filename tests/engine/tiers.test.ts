@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
-import { dropSurplus } from "../../src/engine/assemble.ts";
-import { startClock } from "../../src/engine/clock.ts";
-import { oracleForTwo } from "../../src/engine/oracle-two.ts";
-import { gatherKinds, transposeKinds } from "../../src/engine/reduce.ts";
-import { lengthOf } from "../../src/engine/roll-question.ts";
+import { oracleForTwo } from "../../src/engine/oracles/oracle-two.ts";
+import { dropSurplus } from "../../src/engine/problem/assemble.ts";
+import { startClock } from "../../src/engine/problem/clock.ts";
+import { gatherKinds, transposeKinds } from "../../src/engine/problem/reduce.ts";
+import { lengthOf } from "../../src/engine/problem/roll-question.ts";
 import { highsSolver } from "../../src/engine/solver/highs.ts";
-import { searchTiers } from "../../src/engine/tier-tree.ts";
-import { leastLength, mostShortfall, tierCut, tierSteps } from "../../src/engine/tiers.ts";
+import { searchTiers } from "../../src/engine/tiers/tier-tree.ts";
+import { leastLength, mostShortfall, tierCut, tierSteps } from "../../src/engine/tiers/tiers.ts";
 import { leastCostBySubsets } from "./exact/by-subsets.ts";
 import { Dice, randomRoll } from "./exact/random-problems.ts";
 

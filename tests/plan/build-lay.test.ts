@@ -17,7 +17,7 @@ function drawn(part: Part): string {
 }
 
 const ITEMS = [item(6, 8), item(4, 3), item(3, 3), item(2, 4)];
-const FRAME = { items: ITEMS, swapped: false };
+const FRAME = { items: ITEMS, swapped: false, keepFrom: 4 };
 
 function use(index: number, turned = false, count = 1) {
   return { item: index, turned, count };
@@ -35,6 +35,24 @@ describe("a strip", () => {
     };
     const strip = buildStrip(column, 30, FRAME);
     expect(drawn(strip)).toBe("[6x8 | 6x8 | [[4x3 | 3x3 | 3x3] / (10x5)] | (8x8)]");
+  });
+
+  // The rest of the strip is trimmed in one cut, as a maker would; but an end worth keeping as high as the strip
+  // stays so where trimmed it would not be kept, and one longer than the pieces is not cut up for them.
+  test("has its end trimmed with the last run", () => {
+    const column = (count: number): StripColumn => ({
+      along: 8,
+      segments: [
+        { across: 6, count: 1, stack: [use(0)] },
+        { across: 3, count, stack: [use(2)] },
+      ],
+    });
+    const strip = (count: number, keepFrom: number) =>
+      drawn(buildStrip(column(count), 20, { ...FRAME, keepFrom }));
+    expect(strip(3, 3)).toBe("[6x8 | [[3x3 | 3x3 | 3x3 | (5x3)] / (14x5)]]");
+    expect(strip(3, 6)).toBe("[6x8 | [[3x3 | 3x3 | 3x3 | (5x3)] / (14x5)]]");
+    expect(strip(3, 4)).toBe("[6x8 | [[3x3 | 3x3 | 3x3] / (9x5)] | (5x8)]");
+    expect(strip(2, 3)).toBe("[6x8 | [[3x3 | 3x3] / (6x5)] | (8x8)]");
   });
 
   test("takes equal stacks apart row by row where they need a trim", () => {
@@ -62,7 +80,15 @@ describe("a strip", () => {
 });
 
 describe("a lay", () => {
-  const cloth = { source: "bolt", name: "bolt", across: 30, along: 60, straighten: 2, strip: false } as const;
+  const cloth = {
+    source: "bolt",
+    name: "bolt",
+    across: 30,
+    along: 60,
+    straighten: 2,
+    strip: false,
+    keepFrom: 4,
+  } as const;
 
   test("is straightened, cut lengthwise first, then into strips from the widest down", () => {
     const layout = {
@@ -135,6 +161,7 @@ describe("a lay", () => {
       along: 20,
       straighten: 0,
       strip: false,
+      keepFrom: 4,
     } as const;
     const { root } = buildLay(scrap, [{ ...layout, sections: [...layout.sections] }], ITEMS);
     expect(root).toMatchObject({ x: 0, y: 0, across: 10, along: 20, cut: "along" });

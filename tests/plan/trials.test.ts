@@ -6,6 +6,7 @@ import { exitCodeOf } from "../../src/cli/report.ts";
 import type { Outcome } from "../../src/diagnostics/types.ts";
 import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
+import { makingSteps } from "../../src/render/text/making.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
 
 const folder = new URL("../../fixtures/trials/", import.meta.url);
@@ -32,6 +33,21 @@ async function fabricOf(text: string, name: string, options: Partial<PlanOptions
   if (found === undefined) throw new Error(`no ${name}`);
   return found;
 }
+
+describe("leftovers", () => {
+  // What the steps leave: the rest of a strip is trimmed to 2 1/2 in before its last pieces are cut from it.
+  test("are as high as the trim before them", async () => {
+    const { leftovers, lays, pieces } = await fabricOf(textOf("leftovers-as-cut"), "dusk");
+    const trimmed = pieces.filter(({ label }) => label === "bar");
+    expect(trimmed).toHaveLength(1);
+    const ends = leftovers.filter(({ cause }) => cause === "strip-end");
+    // The strips that are trimmed leave 6 1/2 in and 1/2 in: 42 less 26 1/2 or 32 1/2 and bars of 4 1/2 in.
+    for (const { along } of ends) expect(along).toBe(2.5 * IN);
+    const inStrips = lays.flatMap(({ root }) => root.parts.flatMap((strip) => strip.parts));
+    for (const part of inStrips.filter(({ cause }) => cause === "strip-end"))
+      expect(part.along).not.toBe(3.5 * IN);
+  });
+});
 
 describe("pieces cut lengthwise", () => {
   test("come from a length in the drawer", async () => {
@@ -63,6 +79,50 @@ describe("pieces cut lengthwise", () => {
   });
 });
 
+describe("what sewing leaves of pieces", () => {
+  const rests = ({ leftovers }: FabricPlan): [number, number, number, string][] =>
+    leftovers
+      .filter(({ lay }) => lay === -1)
+      .map(({ count, across, along, cause }) => [count, across / IN, along / IN, cause]);
+
+  // derived geometry: five strips of 42 in less four joins of 1/2 in make 208 in for 180 in; six strips less five
+  // diagonal joins of 2 1/2 in make 239 1/2 in for 206 in.
+  test("the ends of a border's run and of the binding are left over, for every kit", async () => {
+    const text = textOf("border-in-one-run");
+    expect(rests(await fabricOf(text, "edge"))).toEqual([[1, 28, 4.5, "run-end"]]);
+    expect(rests(await fabricOf(text, "charms"))).toEqual([[1, 33.5, 2.5, "run-end"]]);
+    expect(rests(await fabricOf(text, "edge", { kits: 2 }))).toEqual([[2, 28, 4.5, "run-end"]]);
+  });
+
+  // derived geometry: 40 1/2 x 50 1/2 in and 4 in all round; two panels of 42 in less a seam of 1/2 in make 83 1/2 in.
+  test("so are both sides of a backing, beyond what it must measure", async () => {
+    const text = textOf("backing-sideways");
+    expect(rests(await fabricOf(text, "birds"))).toEqual([[2, 12.5, 48.5, "panel-side"]]);
+    expect(rests(await fabricOf(text.replace("horizontal", "vertical"), "birds", { kits: 2 }))).toEqual([
+      [4, 17.5, 58.5, "panel-side"],
+    ]);
+  });
+
+  test("the audit misses one that is not told, and finds one that is not there", async () => {
+    const { value } = await planOf(textOf("backing-sideways"));
+    if (value === null) throw new Error("no plan");
+    const spoiled = (change: (fabric: FabricPlan) => FabricPlan): string[] =>
+      auditPlan({ ...value, fabrics: value.fabrics.map(change) });
+    const without = spoiled((fabric) => ({
+      ...fabric,
+      leftovers: fabric.leftovers.filter(({ lay }) => lay >= 0),
+    }));
+    expect(without).toEqual(["birds: an offcut worth keeping is not listed"]);
+    const wider = spoiled((fabric) => ({
+      ...fabric,
+      leftovers: fabric.leftovers.map((rest) =>
+        rest.lay < 0 ? { ...rest, across: rest.across + IN } : rest,
+      ),
+    }));
+    expect(wider[0]).toMatch(/panel-side is not there 2 times/);
+  });
+});
+
 describe("joined borders", () => {
   // derived geometry: 2 x 44 1/2 + 2 x 45 1/2 = 180 in; five strips of 42 in less four joins of 1/2 in make 208 in.
   test("are cut from one run, sides and ends", async () => {
@@ -77,6 +137,18 @@ describe("joined borders", () => {
     const plum = await fabricOf(textOf("fitted-border"), "plum");
     const outer = plum.pieces.find(({ joined }) => joined?.whole === "");
     expect(outer).toMatchObject({ count: 8, along: 6.5 * IN, joined: { length: 325 * IN } });
+  });
+
+  // derived geometry: 4 x 9 root 2 = 50.91 in and 54 = 18 x 3 leave 1.544 in on each side, 5 x 9 root 2 = 63.64 and
+  // 66 = 22 x 3 leave 1.180 in; 1.544 and 1/2 in lie below 2 1/8. Lengths 64 1/4 and 54 1/2, twice each, are 237 1/2 in.
+  test("a border that is to fit is cut in one width all round, from one run, and told so", async () => {
+    const { value } = await planOf(textOf("fitted-border"));
+    const leaf = value?.fabrics.find(({ name }) => name === "leaf");
+    const spacer = leaf?.pieces.filter(({ uses }) => uses.some(({ text }) => text.startsWith("spacer")));
+    expect(spacer).toMatchObject([{ count: 6, along: 2.125 * IN, joined: { length: 237.5 * IN } }]);
+    const sewing = value === null ? "" : makingSteps(value).replace(/\s+/g, " ");
+    expect(sewing).toContain("This border, cut 2 1/8 in wide all round,");
+    expect(sewing).toContain("the top must measure 54 1/2 x 66 1/2 in now");
   });
 });
 
@@ -115,6 +187,15 @@ describe("cloth in hand", () => {
       ["piece WOF x 36 in", 0],
     ]);
   });
+});
+
+test("a strip of full width that is to be cut lengthwise is refused in the maker's words", async () => {
+  const { value, diagnostics } = await planOf(textOf("binding-lengthwise"));
+  expect(value).toBeNull();
+  const [error] = diagnostics.filter(({ severity }) => severity === "error");
+  expect(error?.message).toContain("cannot be cut lengthwise as well");
+  expect(error).toMatchObject({ at: { line: 6 }, hint: expect.stringContaining("cut lengthwise") });
+  expect(exitCodeOf(diagnostics)).toBe(1);
 });
 
 describe("one tight cloth", () => {

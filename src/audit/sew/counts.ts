@@ -53,7 +53,10 @@ export function takeStrips(room: Workroom): void {
       Math.max(box.across, box.along) +
       2 * seam +
       (square && round?.kind === "cornerstones" ? 0 : reach + over);
-    const width = Math.min(box.across, box.along) + 2 * seam;
+    // A border that is to fit is cut in one width, the widest it has anywhere, and trimmed once it is sewn on.
+    const alike = round?.fit === true ? top.patches.filter(({ origin }) => origin.border === border) : [];
+    const narrow = [box, ...alike.map((each) => boxOf([leveled(each, room)]))];
+    const width = Math.max(...narrow.map((each) => Math.min(each.across, each.along))) + 2 * seam;
     const same = room.same.get(patch.fabric) ?? 0;
     // Rounding up to the ruler's marks is trimmed when a border is measured.
     const fits = (a: number, b: number): boolean =>

@@ -7,7 +7,13 @@ import type { Book, Section } from "./content.ts";
 import { coverOf } from "./cover.ts";
 import { cuttingSection } from "./cutting.ts";
 import { foundationSection } from "./foundation.ts";
-import { assumptionSection, cautionSection, glossarySection, readingSection } from "./front-matter.ts";
+import {
+  assumptionSection,
+  cautionSection,
+  glossarySection,
+  handSection,
+  readingSection,
+} from "./front-matter.ts";
 import { labelSection } from "./labels.ts";
 import { quiltSection } from "./quilt-pages.ts";
 import { finishingSection, sewingSection } from "./sewing.ts";
@@ -33,6 +39,7 @@ export function bookOf(plan: Plan, diagrams?: readonly string[], comparison: Com
   const sections = [
     readingSection(plan),
     cautionSection(),
+    handSection(plan),
     buyingSection(plan),
     ...plan.fabrics.map((_, index) =>
       cuttingSection(plan, index, diagrams?.[index] ?? drawFabric(plan, index)),

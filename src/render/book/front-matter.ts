@@ -1,6 +1,6 @@
 import { formatLength, formatSize, TICKS_PER } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
-import { assumptionsOf, words as textWords } from "../text/index.ts";
+import { assumptionsOf, handLines, words as textWords } from "../text/index.ts";
 import type { Block, Book, Section } from "./content.ts";
 import { typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
@@ -45,6 +45,12 @@ export function cautionSection(): Section {
       ],
     },
   ]);
+}
+
+/** How the cuts are made, each kind of stock once. Null when nothing is cut. */
+export function handSection(plan: Plan): Section | null {
+  const items = handLines(plan).map(typeset);
+  return items.length === 0 ? null : section("hand", textWords.handTitle, false, [{ kind: "list", items }]);
 }
 
 /** What the file left open, and what planning has to say. Null when there is neither. */

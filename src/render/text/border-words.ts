@@ -70,9 +70,9 @@ export const borderWords = {
   piecedFits: (long: string) =>
     `Each row measures about ${long}: take its seams in or out until it is as long as the top.`,
   pressRow: "Press its seams one way.",
-  fit: (size: string) =>
-    `This border makes the pieced one outside it come out: the top must measure ${size} now. Trim the border alike on ` +
-    "opposite sides, or take its seams in or out, until it does.",
+  fit: (width: string, size: string) =>
+    `This border, cut ${width} wide all round, makes the pieced one outside it come out: the top must measure ${size} now. ` +
+    "Trim the border alike on opposite sides until it does; where the top is smaller, let the border's seams out.",
   mitreStrips: (name: string, sides: string, ends: string, extra: string) =>
     `${name}, mitred: for left and right two strips of about ${sides}, for top and bottom two of about ${ends}; ${extra} of it is to spare. ` +
     "Measure the top through its middle both ways. Mark on every strip its middle and, about it, the length of the edge it meets; mark the middle of each edge.",

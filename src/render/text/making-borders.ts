@@ -1,4 +1,4 @@
-import { formatLength, type Ticks } from "../../length/index.ts";
+import { formatCut, formatLength, type Ticks } from "../../length/index.ts";
 import type { BorderRound, BorderStrips, Making, PressedSeam } from "../../making/types.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { bagsForUse } from "./bags.ts";
@@ -128,7 +128,8 @@ function pairTold(
     length,
     ...corners,
     over ? borderWords.sewMarked(press) : borderWords.sewPair(press),
-    borderWords.top(after),
+    // One that is to fit is trimmed when it is on all round; until then it measures what its strips give.
+    ...(round.fit ? [] : [borderWords.top(after)]),
   ].join(" ");
 }
 
@@ -166,7 +167,18 @@ function roundLines(round: BorderRound, making: Making, plan: Plan): string[] {
     round.kind === "mitred"
       ? mitreLines(round, making, plan)
       : [pairTold(round, first, half, making, plan), pairTold(round, second, done, making, plan)];
-  return [...runLines(round, plan), ...lines, ...(round.fit ? [borderWords.fit(done)] : [])];
+  return [
+    ...runLines(round, plan),
+    ...lines,
+    ...(round.fit ? [borderWords.fit(cutWidth(first, plan), done)] : []),
+  ];
+}
+
+/** Width that the strips of a pair are cut in, as the ruler is set. */
+function cutWidth(strips: BorderStrips, plan: Plan): string {
+  const [piece] = bagOf(strips, plan).pieces;
+  if (piece === undefined) return measured(strips.width, plan);
+  return formatCut(Math.min(piece.across, piece.along), plan.ruler);
 }
 
 function mitreLines(round: BorderRound, { seam }: Making, plan: Plan): string[] {

@@ -39,8 +39,13 @@ function groupPhrase(group: StripGroup, first: boolean, strips: number, table: T
       return words.subcut(said(group.items, strips)) + (each ? words.eachStrip(counts) : "");
     }
     case "trimmed": {
-      const trim = first ? words.trim : words.trimRest;
-      return trim(formatLength(group.height, ruler)) + words.subcut(said(group.items, strips));
+      const height = formatLength(group.height, ruler);
+      const rest = first ? words.trim : words.trimRest;
+      const trim =
+        group.cutOff === null
+          ? rest(height)
+          : words.trimOff(strips, formatLength(group.cutOff, ruler), height);
+      return trim + words.subcut(said(group.items, strips));
     }
     case "stacked": {
       const segments = group.count * strips;

@@ -11,13 +11,14 @@ export interface Taken {
  * What one strip gives, in the words of its own frame: `run` is a size along the strip, `height` one square
  * to it, wherever the strip lies on the cloth.
  *
- * `whole`: as high as the strip. `trimmed`: the rest of the strip is trimmed to `height`, then subcut.
+ * `whole`: as high as the strip. `trimmed`: the rest of the strip is trimmed to `height`, then subcut; or, where what
+ * follows stays as high as the strip, a block of `cutOff` along the strip is cut off first (null elsewhere).
  * `stacked`: segments `run` long are cut again, along the strip, into rows.
  */
 export type StripGroup =
   | { kind: "uncut"; piece: number }
   | { kind: "whole"; items: Taken[] }
-  | { kind: "trimmed"; height: Ticks; items: Taken[] }
+  | { kind: "trimmed"; height: Ticks; cutOff: Ticks | null; items: Taken[] }
   | { kind: "stacked"; run: Ticks; count: number; rows: StackRow[] };
 
 /** `count` equal rows of a stack; `items` is what all of them give. */
@@ -89,7 +90,12 @@ export function readStrip(strip: Part): StripGroup[] {
       const items = takenFrom(first);
       return height(first) === height(strip)
         ? { kind: "whole", items }
-        : { kind: "trimmed", height: height(first), items };
+        : {
+            kind: "trimmed",
+            height: height(first),
+            cutOff: segment === strip.parts.at(-1) ? null : run(segment),
+            items,
+          };
     }
     return {
       kind: "stacked",
@@ -112,7 +118,7 @@ export function readStrip(strip: Part): StripGroup[] {
 
 function isLike(a: StripGroup, b: StripGroup): boolean {
   if (a.kind === "whole") return b.kind === "whole";
-  if (a.kind === "trimmed") return b.kind === "trimmed" && a.height === b.height;
+  if (a.kind === "trimmed") return b.kind === "trimmed" && a.height === b.height && a.cutOff === b.cutOff;
   if (a.kind === "stacked" && b.kind === "stacked") {
     return a.run === b.run && JSON.stringify(a.rows) === JSON.stringify(b.rows);
   }

@@ -68,6 +68,10 @@ export const words = {
     `${count === 1 ? "Strip" : "Strips"} ${list(ranges)}:`,
   trimRest: (height: string) => `trim the rest to ${height} and `,
   trim: (height: string) => `trim to ${height} and `,
+  trimOff: (strips: number, run: string, height: string) =>
+    strips === 1
+      ? `cut off ${run}, trim it to ${height} and `
+      : `cut ${run} off each, trim that to ${height} and `,
   stack: (segments: number, run: string, items: readonly ItemWords[]) =>
     `subcut ${counted(segments, "segment", "segments")} ${run} and cut ${
       segments === 1 ? "it" : "each"
@@ -254,6 +258,8 @@ export const words = {
     trimming: "trimming",
     "strip-end": "strip ends",
     "uncut-end": "uncut end",
+    "run-end": "end of joined strips, once sewn",
+    "panel-side": "sides of the panels, once sewn",
   },
   inPercent: "in percent of what is bought",
   inSewing: "what sewing makes of the pieces, in percent of them",

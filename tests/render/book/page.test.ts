@@ -86,7 +86,7 @@ test("a quilt's drawings and its book take less than 1.5 s of the processor", as
 
 describe("sections", () => {
   test("appear only when they have content", async () => {
-    const always = ["reading", "cautions", "buy", "fabric-1"];
+    const always = ["reading", "cautions", "hand", "buy", "fabric-1"];
     const smallest = idsOf(documentOf(bookPage(await smallestPlan())));
     expect(smallest).toEqual([...always, "labels", "waste", "glossary"]);
     const quilt = idsOf(documentOf(bookPage(await quiltPlan())));

@@ -55,6 +55,40 @@ describe("pressing arrows", () => {
     }
   });
 
+  // Straight and on point, the top and every block: an arrow lies across its seam, and its head is where it is pressed.
+  test.each(["arrows-on-seams", "nine-patches-on-point", "turned-cabins"])(
+    "point to where it is pressed: %s",
+    (name) => {
+      const { top, making } = make(trial(name));
+      const nodes = pressingScene(top, making, EIGHTH_INCH_RULER)?.nodes ?? [];
+      const shafts = shaftsIn(nodes)
+        .map(({ shaft }) => shaft)
+        .filter(({ paint }) => paint.stroke === INK);
+      const turned = top.centre.onPoint ? Math.PI / 4 : 0;
+      const told = (x1: number, y1: number, x2: number, y2: number, tilt: number): string => {
+        const angle = Math.atan2(y2 - y1, x2 - x1) - tilt;
+        const quarter = Math.round(angle / (Math.PI / 2));
+        // It points straight across, to a hundredth of a turn.
+        expect(Math.abs(angle - quarter * (Math.PI / 2))).toBeLessThan(0.06);
+        return ["right", "down", "left", "up"][(quarter + 4) % 4] ?? "";
+      };
+      const onTop = making.pressing?.seams ?? [];
+      const inBlocks = (making.pressing?.blocks ?? []).flatMap(({ seams }) => seams);
+      expect(onTop.length).toBeGreaterThan(0);
+      if (name !== "arrows-on-seams") expect(inBlocks.length).toBeGreaterThan(0);
+      // The arrows of the top come first, seam by seam; those of the blocks follow.
+      const [ofTop, ofBlocks] = [shafts.slice(0, onTop.length), shafts.slice(onTop.length)];
+      expect(ofTop.map(({ x1, y1, x2, y2 }) => told(x1, y1, x2, y2, turned))).toEqual(
+        onTop.map(({ press }) => press),
+      );
+      const counts = (words: readonly string[]) =>
+        ["right", "down", "left", "up"].map((way) => words.filter((word) => word === way).length > 0);
+      expect(counts(ofBlocks.map(({ x1, y1, x2, y2 }) => told(x1, y1, x2, y2, 0)))).toEqual(
+        counts(inBlocks.map(({ press }) => press)),
+      );
+    },
+  );
+
   test("take the free stretch nearest to the middle", () => {
     const free = freeStretches([
       [0, 0],

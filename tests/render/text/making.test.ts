@@ -69,7 +69,7 @@ test("every border says its lengths, what is trimmed, how a mitre is sewn and wh
     "Coping, left and right: measure the top from top to bottom through its middle (about 24 1/2 in). Cut the 2 strips of white to that length.",
   );
   expect(flat).toContain(
-    "This border makes the pieced one outside it come out: the top must measure 21 1/2 x 27 1/2 in now.",
+    "This border, cut 2 in wide all round, makes the pieced one outside it come out: the top must measure 21 1/2 x 27 1/2 in now.",
   );
   expect(flat).toContain(
     "Bars, top and bottom: sew the blocks end to end: top and bottom alike, from the left, 7 x ",

@@ -5,7 +5,8 @@ import type { Plan } from "../../../src/plan/types.ts";
 import { buyList, cuttingSteps } from "../../../src/render/text/index.ts";
 import { makingSteps } from "../../../src/render/text/making.ts";
 import { readSpecFile } from "../../../src/spec/index.ts";
-import { solveHere } from "../../support/cut-list-spec.ts";
+import { readStash, takePlan } from "../../../src/stash/index.ts";
+import { IN, solveHere } from "../../support/cut-list-spec.ts";
 
 /** Small quilts whose handout could once not be followed from the first cut to the last row. */
 const FILES = new URL("../../../fixtures/trials/", import.meta.url);
@@ -191,6 +192,19 @@ test("lengthwise strips are told by the length they come out of", async () => {
     const strips = [...(told ?? "").matchAll(/cut (\d+) strips? 4 in wide lengthwise/g)];
     expect(strips.reduce((sum, [, each]) => sum + Number(each), 0)).toBeLessThanOrEqual(14 * count);
   }
+  // Every strip has its number in the diagram and is told once; 24 handles come off lengthwise.
+  const before = canvas.slice(0, canvas.indexOf("Left over"));
+  const numbers = [
+    ...before.matchAll(/(?:Strips?|strips) ((?:\d+(?: to \d+)?(?:, | and )?)+)(?::| of the diagram)/g),
+  ]
+    .filter(({ index }) => before.slice(index - 2, index) !== "! ")
+    .flatMap(([, list = ""]) => [...list.matchAll(/(\d+)(?: to (\d+))?/g)])
+    .flatMap(([, first, last = first]) =>
+      Array.from({ length: Number(last) - Number(first) + 1 }, (_, i) => Number(first) + i),
+    );
+  expect(numbers.sort((a, b) => a - b)).toEqual(Array.from({ length: numbers.length }, (_, i) => i + 1));
+  const handles = [...before.matchAll(/(?:subcut (\d+) rectangles 4 x 24 in|keep (\d+) whole) \[B\]/g)];
+  expect(handles.reduce((sum, [, cut, kept]) => sum + Number(cut ?? kept), 0)).toBe(24);
 });
 
 test("how the cuts are made is said once, by kind of stock; a class's sewing is for one", async () => {
@@ -201,4 +215,49 @@ test("how the cuts are made is said once, by kind of stock; a class's sewing is 
   expect(steps.match(/fold selvage to selvage/g)).toHaveLength(1);
   expect(steps).not.toContain("Lengthwise strips:");
   expect(sewing).toMatch(/^Gg dir, 3 kits: sewing, for one of 3 /);
+});
+
+describe("leftovers as cut", () => {
+  /** `3 1/2` in inches. */
+  const inches = (text: string): number =>
+    text
+      .split(" ")
+      .reduce((sum, part) => sum + part.split("/").reduce((n, d, i) => (i === 0 ? +d : n / +d), 0), 0);
+
+  // Followed from the paper alone: every strip is 42 in long, and a trim leaves the rest of the strip as low as it says.
+  test("what a trimmed strip leaves is as wide as it was trimmed to, in the list, the plan and the drawer", async () => {
+    const { plan, steps } = await told("leftovers-as-cut");
+    const from = /Cut \d+ strips? ([\d /]+) in x WOF:((?:(?! \d+\. ).)*)/g;
+    const ends: string[] = [];
+    for (const [, width = "", each = ""] of steps.matchAll(from))
+      for (const [, numbers = "", cuts = ""] of each.matchAll(/Strips? ([\d ,toand]+): ([^.]*)\./g)) {
+        if (cuts.includes("keep")) continue;
+        const [first = 0, last = first] = [...numbers.matchAll(/\d+/g)].map(Number);
+        const many = last - first + 1;
+        let left = 42;
+        let high = inches(width);
+        for (const cut of cuts.split(";")) {
+          const trim = /trim (?:the rest )?to ([\d /]+) in/.exec(cut);
+          if (trim !== null) high = inches(trim[1] ?? "");
+          for (const [, count = "", a = "", b = ""] of cut.matchAll(
+            /(\d+) rectangles? ([\d /]+) x ([\d /]+) in/g,
+          ))
+            left -= (+count / many) * (inches(a) === high ? inches(b) : inches(a));
+        }
+        if (left >= 2 && high >= 2) for (let i = 0; i < many; i++) ends.push(`${left} x ${high}`);
+      }
+    const dusk = plan.fabrics[0];
+    const strips = (dusk?.leftovers ?? []).filter(({ cause }) => cause === "strip-end");
+    const listed = strips.flatMap(({ across, along, count }) =>
+      Array.from({ length: count }, () => `${across / IN} x ${along / IN}`),
+    );
+    expect(ends.length).toBeGreaterThan(0);
+    expect(ends.sort()).toEqual(listed.sort());
+    expect(steps).toContain("6 1/2 x 2 1/2 in (strip ends)");
+    const empty = readStash("fabric,width,length,pieces,note\n", "drawer.csv", "in").value;
+    const kept = empty === null ? [] : (takePlan(empty, plan, "drawer.csv").value?.kept ?? []);
+    expect(kept.map(({ across, along }) => `${across / IN} x ${along / IN}`).sort()).toEqual(
+      [...new Set([...listed, "42 x 3.5"])].sort(),
+    );
+  });
 });

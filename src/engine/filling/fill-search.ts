@@ -1,0 +1,121 @@
+import type { Filling } from "../oracles/oracle.ts";
+import type { StripCount } from "../problem/assemble.ts";
+import type { HeightCut } from "../search/master.ts";
+
+/**
+ * Looks for whole-number uses of the listed fillings that hold the demand, depth first, filling after
+ * filling. A branch dies when, at the prices of some cut or counting some one kind, the strips left cannot
+ * hold what is still wanted. `filled` and `impossible` are exact when the list is complete; `unknown` means
+ * the node limit was reached.
+ */
+export function searchFill(
+  fillings: readonly Filling[],
+  vector: readonly number[],
+  demand: readonly number[],
+  cuts: readonly HeightCut[],
+  mostNodes: number,
+): { answer: "filled"; strips: StripCount[] } | { answer: "impossible" } | { answer: "unknown" } {
+  const levels = [...new Set(fillings.map((filling) => filling.level))].sort((a, b) => a - b);
+  // Fewest strips first, highest first: their fillings are the hardest to place.
+  levels.sort((a, b) => vector[a]! - vector[b]! || b - a);
+  const order = levels.flatMap((level) => {
+    const list = fillings.filter((filling) => filling.level === level);
+    const worth = (filling: Filling) => (cuts.length === 0 ? 0 : worthOf(filling, cuts[0]!.prices));
+    return list.map((filling) => ({ filling, value: worth(filling) })).sort((a, b) => b.value - a.value);
+  });
+  const list = order.map(({ filling }) => filling);
+  const prices = [
+    ...cuts.map((cut) => cut.prices),
+    ...demand.map((_, k) => Float64Array.from(demand, (_, i) => (i === k ? 1 : 0))),
+  ];
+  // reach[c][p]: the most one strip of filling p's level can hold at prices c, using fillings p and later.
+  const reach = prices.map((price) => {
+    const table = new Float64Array(list.length);
+    for (let p = list.length - 1; p >= 0; p--) {
+      const later = list[p + 1]?.level === list[p]!.level ? table[p + 1]! : 0;
+      table[p] = Math.max(later, cappedValue(list[p]!, price, demand));
+    }
+    return table;
+  });
+  // after[c][p]: the most that all levels behind filling p's level can hold.
+  const after = prices.map((_, c) => {
+    const table = new Float64Array(list.length);
+    let behind = 0;
+    for (let p = list.length - 1; p >= 0; p--) {
+      table[p] = behind;
+      if (p === 0 || list[p - 1]!.level !== list[p]!.level) behind += vector[list[p]!.level]! * reach[c]![p]!;
+    }
+    return table;
+  });
+  const left = demand.slice();
+  const chosen = new Array<number>(list.length).fill(0);
+  let nodes = 0;
+
+  const holds = (p: number, strips: number): boolean => {
+    for (let c = 0; c < prices.length; c++) {
+      const price = prices[c]!;
+      let wanted = 0;
+      for (let k = 0; k < left.length; k++) if (left[k]! > 0) wanted += left[k]! * price[k]!;
+      if (wanted > (p < list.length ? strips * reach[c]![p]! + after[c]![p]! : 0)) return false;
+    }
+    return true;
+  };
+
+  /** levelEnd[p]: index of the first filling of the next level. */
+  const levelEnd = new Array<number>(list.length);
+  for (let p = list.length - 1; p >= 0; p--)
+    levelEnd[p] = list[p + 1]?.level === list[p]!.level ? levelEnd[p + 1]! : p + 1;
+  const stripsAt = (p: number): number => (p < list.length ? vector[list[p]!.level]! : 0);
+  const take = (filling: Filling, count: number): void => {
+    filling.counts.forEach((copies, k) => {
+      left[k]! -= copies * count;
+    });
+  };
+
+  /** Uses filling p or a later one of its level, then goes on to the next level. */
+  const visit = (p: number, strips: number): "found" | "stop" | null => {
+    if (left.every((count) => count <= 0)) return "found";
+    if (p >= list.length) return null;
+    const end = levelEnd[p]!;
+    for (let q = p; q < end && strips > 0; q++) {
+      if (++nodes > mostNodes) return "stop";
+      if (!holds(q, strips)) return null;
+      const filling = list[q]!;
+      // More copies than the scarcest use asks for are wasted.
+      let useful = 0;
+      filling.counts.forEach((copies, k) => {
+        if (copies > 0 && left[k]! > 0) useful = Math.max(useful, Math.ceil(left[k]! / copies));
+      });
+      for (let count = Math.min(strips, useful); count >= 1; count--) {
+        take(filling, count);
+        chosen[q] = count;
+        const rest = strips - count;
+        const outcome =
+          q + 1 < end && rest > 0
+            ? holds(q + 1, rest)
+              ? visit(q + 1, rest)
+              : null
+            : visit(end, stripsAt(end));
+        if (outcome !== null) return outcome;
+        take(filling, -count);
+      }
+      chosen[q] = 0;
+    }
+    return holds(end, stripsAt(end)) ? visit(end, stripsAt(end)) : null;
+  };
+
+  if (list.length === 0) return { answer: "impossible" };
+  const outcome = holds(0, vector[list[0]!.level]!) ? visit(0, vector[list[0]!.level]!) : null;
+  if (outcome === "stop") return { answer: "unknown" };
+  if (outcome === null) return { answer: "impossible" };
+  const strips = list.map((filling, p) => ({ filling, count: chosen[p]! })).filter(({ count }) => count > 0);
+  return { answer: "filled", strips };
+}
+
+function worthOf(filling: Filling, prices: Float64Array): number {
+  return filling.counts.reduce((sum, copies, k) => sum + copies * prices[k]!, 0);
+}
+
+function cappedValue(filling: Filling, prices: Float64Array, demand: readonly number[]): number {
+  return filling.counts.reduce((sum, copies, k) => sum + Math.min(copies, demand[k]!) * prices[k]!, 0);
+}

@@ -1,0 +1,400 @@
+import type { Kind } from "../problem/reduce.ts";
+import { addFree, addOnce, bundles } from "./knapsack.ts";
+import {
+  countKinds,
+  type Filling,
+  type ListingLimit,
+  type Placed,
+  plainStarters,
+  type Segment,
+  type StripOracle,
+  stepCounter,
+  type ValueFloor,
+} from "./oracle.ts";
+import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
+import {
+  countStack,
+  floorsOfPart,
+  narrowed,
+  type RowFloor,
+  rowsOf,
+  type StackType,
+  withoutDominated,
+} from "./stack-rows.ts";
+
+interface Choice {
+  kind: number;
+  lie: number;
+  width: number;
+  height: number;
+}
+
+/**
+ * Fillings of strips-3: segments side by side, in each a stack of items no wider than the segment, every
+ * item trimmed narrower where it is. Two levels of knapsack over normal positions: first the best stack of
+ * every width and height, then the best row of stacks for every strip height.
+ *
+ * No strip higher than `longest` is asked about; higher than the heights listed, `tallRate` covers them.
+ */
+export function oracleForThree(kinds: readonly Kind[], run: number, longest: number): StripOracle {
+  const choices: Choice[] = kinds.flatMap((kind, k) =>
+    kind.lies
+      .map((lie, l) => ({ kind: k, lie: l, width: lie.width, height: lie.height }))
+      .filter((choice) => choice.width <= run),
+  );
+  const widths = [...new Set(choices.map((choice) => choice.width))].sort((a, b) => a - b);
+  const choicesAt = widths.map((width) => choices.filter((choice) => choice.width === width));
+  const across = normalPositions(widths, run);
+  const {
+    upright,
+    at: positionOf,
+    listedTo,
+  } = listedHeights(choices, longest, widths.length * across.sums.length);
+  const tallest = upright.limit;
+  const heights = positionOf.map((v) => upright.sums[v]!);
+  const acrossBacks = new Map<number, Int32Array>();
+  const acrossBack = (width: number): Int32Array => cached(acrossBacks, width, () => stepBack(across, width));
+  const uprightBacks = new Map<number, Int32Array>();
+  const uprightBack = (height: number): Int32Array =>
+    cached(uprightBacks, height, () => stepBack(upright, height));
+  const lastAcross = across.sums.length - 1;
+
+  /** How often a segment as wide as `widths[j]` can be needed: each holds an item exactly that wide. */
+  const segmentCap = (j: number, caps: readonly number[]): number =>
+    choicesAt[j]!.reduce((sum, choice) => sum + caps[choice.kind]!, 0);
+
+  const addChoice = (
+    table: Float64Array,
+    choice: Choice,
+    price: number,
+    cap: number,
+    note: ((taken: Uint8Array, copies: number, free: boolean) => void) | null,
+  ): void => {
+    if (price <= 0 || cap <= 0 || choice.height > tallest) return;
+    const free = cap >= Math.floor(tallest / choice.height);
+    for (const bundle of free ? [{ thing: 0, copies: 1 }] : bundles(0, cap)) {
+      if (bundle.copies * choice.height > tallest) continue;
+      const taken = note === null ? null : new Uint8Array(table.length);
+      const back = uprightBack(choice.height * bundle.copies);
+      if (free) addFree(table, back, price, taken);
+      else addOnce(table, back, price * bundle.copies, taken);
+      if (note !== null) note(taken!, bundle.copies, free);
+    }
+  };
+
+  const recent: { prices: Float64Array; caps: readonly number[]; tables: Float64Array[] }[] = [];
+  /**
+   * Best stack value for every segment width (outer) and height position (inner). Kept for the few prices last
+   * asked for: fillings are read off right after the values, and listed height after height by the same prices.
+   */
+  const stackTables = (prices: Float64Array, caps: readonly number[]): Float64Array[] => {
+    const known = recent.find((entry) => entry.prices === prices && entry.caps === caps);
+    if (known !== undefined) return known.tables;
+    let table = new Float64Array(upright.sums.length);
+    const tables = widths.map((_, j) => {
+      table = table.slice();
+      for (const choice of choicesAt[j]!)
+        addChoice(table, choice, prices[choice.kind]!, caps[choice.kind]!, null);
+      return table;
+    });
+    recent.unshift({ prices, caps, tables });
+    if (recent.length > RECENT_TABLES) recent.pop();
+    return tables;
+  };
+
+  const fillRow = (
+    row: Float64Array,
+    value: (j: number) => number,
+    caps: readonly number[],
+    note: ((j: number, taken: Uint8Array, copies: number, free: boolean) => void) | null,
+  ): void => {
+    row.fill(0);
+    let narrower = 0;
+    let narrowerFree = true;
+    for (let j = 0; j < widths.length; j++) {
+      const worth = value(j);
+      const width = widths[j]!;
+      const most = Math.floor(run / width);
+      const cap = segmentCap(j, caps);
+      // A wider segment worth no more than a narrower one that may be had freely is never needed.
+      if (worth <= 0 || cap <= 0 || (narrowerFree && worth <= narrower)) continue;
+      const free = cap >= most;
+      for (const bundle of free ? [{ thing: 0, copies: 1 }] : bundles(0, cap)) {
+        const taken = note === null ? null : new Uint8Array(row.length);
+        const back = acrossBack(width * bundle.copies);
+        if (free) addFree(row, back, worth, taken);
+        else addOnce(row, back, worth * bundle.copies, taken);
+        if (note !== null) note(j, taken!, bundle.copies, free);
+      }
+      narrower = worth;
+      narrowerFree = free;
+    }
+  };
+
+  const values = (
+    prices: Float64Array,
+    caps: readonly number[],
+    levels?: readonly number[],
+  ): Float64Array => {
+    const result = new Float64Array(heights.length);
+    const stacks = stackTables(prices, caps);
+    const row = new Float64Array(across.sums.length);
+    const count = levels === undefined ? heights.length : levels.length;
+    let previous = -1;
+    for (let n = 0; n < count; n++) {
+      const level = levels === undefined ? n : levels[n]!;
+      const v = positionOf[level]!;
+      if (previous >= 0 && stacks.every((table) => table[v] === table[positionOf[previous]!])) {
+        result[level] = result[previous]!;
+      } else {
+        fillRow(row, (j) => stacks[j]![v]!, caps, null);
+        result[level] = row[lastAcross]!;
+      }
+      previous = level;
+    }
+    return result;
+  };
+
+  const buildStack = (j: number, height: number, prices: Float64Array, caps: readonly number[]): Placed[] => {
+    const table = new Float64Array(upright.sums.length);
+    const layers: { choice: Choice; taken: Uint8Array; copies: number; free: boolean }[] = [];
+    for (let i = 0; i <= j; i++)
+      for (const choice of choicesAt[i]!)
+        addChoice(table, choice, prices[choice.kind]!, caps[choice.kind]!, (taken, copies, free) =>
+          layers.push({ choice, taken, copies, free }),
+        );
+    const placed: Placed[] = [];
+    let at = lastAtMost(upright, height);
+    for (let l = layers.length - 1; l >= 0; l--) {
+      const { choice, taken, copies, free } = layers[l]!;
+      const back = uprightBack(choice.height * copies);
+      while (taken[at] === 1) {
+        for (let c = 0; c < copies; c++) placed.push({ kind: choice.kind, lie: choice.lie });
+        at = back[at]!;
+        if (!free) break;
+      }
+    }
+    return placed;
+  };
+
+  const filling = (level: number, prices: Float64Array, caps: readonly number[]): Filling => {
+    const height = heights[level]!;
+    const stacks = stackTables(prices, caps);
+    const row = new Float64Array(across.sums.length);
+    const layers: { j: number; taken: Uint8Array; copies: number; free: boolean }[] = [];
+    fillRow(
+      row,
+      (j) => stacks[j]![positionOf[level]!]!,
+      caps,
+      (j, taken, copies, free) => layers.push({ j, taken, copies, free }),
+    );
+    const segments: Segment[] = [];
+    let at = lastAcross;
+    for (let l = layers.length - 1; l >= 0; l--) {
+      const { j, taken, copies, free } = layers[l]!;
+      const back = acrossBack(widths[j]! * copies);
+      let stack: Placed[] | null = null;
+      while (taken[at] === 1) {
+        stack ??= buildStack(j, height, prices, caps);
+        for (let c = 0; c < copies; c++) segments.push(narrowed(kinds, stack));
+        at = back[at]!;
+        if (!free) break;
+      }
+    }
+    return { level, height, counts: countKinds(segments, kinds.length), segments };
+  };
+
+  /**
+   * What the search for stacks goes by in strips of one height: the lies that fit, widest first, and the best value
+   * of the lies from each on per position of height (`rests[f][d]`; caps ignored: never too low).
+   */
+  const stackSearch = (height: number, floors: readonly ValueFloor[], caps: readonly number[]) => {
+    const order = choices
+      .filter((choice) => choice.height <= height && caps[choice.kind]! > 0)
+      .sort((a, b) => b.width - a.width || b.height - a.height || a.kind - b.kind);
+    const size = lastAtMost(upright, height) + 1;
+    const rests = floors.map(({ prices }) => {
+      const rest: Float64Array[] = [new Float64Array(size)];
+      for (let d = order.length - 1; d >= 0; d--) {
+        const table = rest.at(-1)!.slice();
+        addFree(table, uprightBack(order[d]!.height), prices[order[d]!.kind]!, null);
+        rest.push(table);
+      }
+      return rest.reverse();
+    });
+    return { height, order, rests, caps };
+  };
+
+  /** All stacks as wide as `widths[j]` exactly that are worth enough and can take nothing more. */
+  const stacksOf = (
+    j: number,
+    { height, order, rests, caps }: ReturnType<typeof stackSearch>,
+    floors: readonly ValueFloor[],
+    limit: ListingLimit,
+  ): { stack: Placed[]; value: number }[] | null => {
+    const first = order.findIndex(({ width }) => width <= widths[j]!);
+    if (first < 0) return [];
+    const found: { stack: Placed[]; value: number }[] = [];
+    const used = kinds.map(() => 0);
+    const stack: Placed[] = [];
+    const tired = stepCounter(limit, 50);
+    const worth = floors.map(() => 0);
+    const visit = (d: number, room: number): boolean => {
+      if (tired()) return false;
+      const widest = stack.length > 0 ? kinds[stack[0]!.kind]!.lies[stack[0]!.lie]!.width : 0;
+      if (d === order.length) {
+        if (widest !== widths[j]) return true;
+        for (let e = first; e < order.length; e++)
+          if (used[order[e]!.kind]! < caps[order[e]!.kind]! && order[e]!.height <= room) return true;
+        found.push({ stack: stack.slice(), value: worth[0]! });
+        return found.length <= limit.most;
+      }
+      const choice = order[d]!;
+      // Nothing as wide as the segment is left to choose: the stack belongs to a narrower segment.
+      if (choice.width < widths[j]! && widest < widths[j]!) return true;
+      const top = Math.min(caps[choice.kind]! - used[choice.kind]!, Math.floor(room / choice.height));
+      for (let c = top; c >= 0; c--) {
+        const left = room - c * choice.height;
+        const at = lastAtMost(upright, left);
+        let enough = true;
+        for (let f = 0; enough && f < floors.length; f++) {
+          const { prices, floor } = floors[f]!;
+          enough = worth[f]! + c * prices[choice.kind]! + rests[f]![d + 1]![at]! >= floor;
+        }
+        if (!enough) continue;
+        for (let f = 0; f < floors.length; f++) worth[f]! += c * floors[f]!.prices[choice.kind]!;
+        used[choice.kind]! += c;
+        for (let n = 0; n < c; n++) stack.push({ kind: choice.kind, lie: choice.lie });
+        const going = visit(d + 1, left);
+        for (let f = 0; f < floors.length; f++) worth[f]! -= c * floors[f]!.prices[choice.kind]!;
+        stack.length -= c;
+        used[choice.kind]! -= c;
+        if (!going) return false;
+      }
+      return true;
+    };
+    return visit(first, height) ? found : null;
+  };
+
+  /** Every kind as often as it fits. One array, since tables are known by it. */
+  const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
+  /** The most that fits beside, in any room of a strip of this height; how often a kind is wanted is left aside. */
+  const besideAt = (level: number, prices: Float64Array): ((room: number) => number) => {
+    const tables = stackTables(prices, loose);
+    const row = new Float64Array(across.sums.length);
+    widths.forEach((width, j) => {
+      addFree(row, acrossBack(width), tables[j]![positionOf[level]!]!, null);
+    });
+    return (room) => row[lastAtMost(across, room)]!;
+  };
+
+  /** Stacks that fillings worth enough may hold, and the floors with the most that fits beside them. */
+  const listStacks = (
+    level: number,
+    floors: readonly ValueFloor[],
+    caps: readonly number[],
+    limit: ListingLimit,
+  ): { types: StackType[]; rowFloors: RowFloor[] } | null => {
+    const height = heights[level]!;
+    const rowFloors = floors.map((floor) => ({ ...floor, beside: besideAt(level, floor.prices) }));
+    const search = stackSearch(height, floors, caps);
+    const types: StackType[] = [];
+    for (let j = widths.length - 1; j >= 0; j--) {
+      if (widths[j]! > run) continue;
+      const list = stacksOf(j, search, floorsOfPart(rowFloors, run - widths[j]!), limit);
+      if (list === null) return null;
+      list.sort((a, b) => b.value - a.value);
+      for (const { stack } of list)
+        types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
+    }
+    return { types: withoutDominated(types), rowFloors };
+  };
+
+  const fillings = (
+    level: number,
+    floors: readonly ValueFloor[],
+    caps: readonly number[],
+    limit: ListingLimit,
+  ): Filling[] | null => {
+    const listed = listStacks(level, floors, caps, limit);
+    if (listed === null) return null;
+    const rows = rowsOf({ run, caps, floors: listed.rowFloors, limit }, listed.types);
+    if (rows === null) return null;
+    return rows.map((stacks): Filling => {
+      const segments = stacks.map(({ stack }) => narrowed(kinds, stack));
+      return { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
+    });
+  };
+
+  const tallRate = (prices: Float64Array): { numerator: number; denominator: number } => {
+    const denominator = 10_000;
+    const row = new Float64Array(across.sums.length);
+    let rate = 0;
+    widths.forEach((width, j) => {
+      for (const choice of choicesAt[j]!)
+        rate = Math.max(rate, Math.ceil((prices[choice.kind]! * denominator) / choice.height));
+      addFree(row, acrossBack(width), rate, null);
+    });
+    return { numerator: row[lastAcross]!, denominator };
+  };
+
+  const oracle: StripOracle = {
+    kinds,
+    run,
+    heights,
+    stripLevels: heights.length,
+    listedTo,
+    values,
+    filling,
+    starters: (caps) => plainStarters(oracle, caps),
+    fillings,
+    stacks: (...question) => listStacks(...question)?.types ?? null,
+    tallRate,
+  };
+  return oracle;
+}
+
+/** Sets of prices whose stack tables are kept: those of one listing, and of what was asked before it. */
+const RECENT_TABLES = 4;
+
+/** Most strip heights listed, and most table cells for all of them, so that no question takes long. */
+const MOST_HEIGHTS = 1500;
+const MOST_CELLS = 12_000_000;
+
+/**
+ * Normal positions of strip heights, and which of them are asked about: all up to `listedTo`, beyond that only
+ * the items' own heights, so that every item has a strip to lie in.
+ */
+function listedHeights(
+  choices: readonly Choice[],
+  longest: number,
+  cellsEach: number,
+): { upright: Positions; at: number[]; listedTo: number } {
+  const sizes = choices.map((choice) => choice.height).filter((height) => height <= longest);
+  const highest = Math.max(0, ...sizes);
+  const lowest = Math.min(...sizes);
+  const most = Math.min(MOST_HEIGHTS, Math.max(150, Math.floor(MOST_CELLS / Math.max(1, cellsEach))));
+  let upright = normalPositions(sizes, Math.min(longest, Math.max(highest, 2000)));
+  // Sums of a few items are enough to find the cut-off without listing millions.
+  while (upright.sums.length <= most && upright.limit < longest && upright.limit < 2_000_000)
+    upright = normalPositions(sizes, Math.min(longest, upright.limit * 4));
+  const complete = upright.limit === longest && upright.sums.length <= most + 1;
+  const last = Math.min(most, upright.sums.length - 1);
+  const listedTo = complete ? longest : upright.sums[last]!;
+  const own = new Set(sizes);
+  const at = upright.sums.flatMap((sum, v) =>
+    sum >= lowest && (sum <= listedTo || own.has(sum)) ? [v] : [],
+  );
+  const limit = Math.max(listedTo, highest);
+  const sums = upright.sums.slice(0, lastAtMost(upright, limit) + 1);
+  return { upright: { sums, limit }, at, listedTo };
+}
+
+function cached<K, V>(store: Map<K, V>, key: K, make: () => V): V {
+  let value = store.get(key);
+  if (value === undefined) {
+    value = make();
+    store.set(key, value);
+  }
+  return value;
+}

@@ -1,0 +1,80 @@
+import type { SearchLimits } from "../types.ts";
+
+/** The search's view of how much it may still do, and of the caller's wish to stop. Everything in milliseconds. */
+export interface Clock {
+  expired(): boolean;
+  /** What is left; Infinity without a limit. */
+  left(): number;
+  spent(): number;
+  /**
+   * Tells of work done. Where work is counted this is what time is made of; where the wall's clock runs, nothing
+   * need be told.
+   */
+  charge(milliseconds: number): void;
+  /** Work is counted: a search under this clock ends at the same place on every machine. */
+  readonly counted: boolean;
+  /** Whatever is still allowed by count, the caller's time is up or the caller wants to stop. */
+  late(): boolean;
+  /** It was once found late: what came out may be otherwise on another machine. */
+  wasLate(): boolean;
+}
+
+/** What asking whether time is up counts for: about what the searches do between two such questions. */
+const ASKED = 0.3;
+
+/**
+ * Starts counting now. With `limits.effort` the clock is made of counted work, and the wall's clock
+ * (`limits.budget`) only ends what has gone on far too long; without it the wall's clock is the only one.
+ * `now` tells milliseconds.
+ */
+export function startClock(limits: SearchLimits, now: () => number = () => performance.now()): Clock {
+  const begun = now();
+  const end = limits.budget === undefined ? Infinity : begun + limits.budget;
+  let foundLate = false;
+  const late = () => {
+    foundLate ||= now() >= end || limits.shouldStop?.() === true;
+    return foundLate;
+  };
+  const wasLate = () => foundLate;
+  const { effort } = limits;
+  if (effort === undefined)
+    return {
+      expired: late,
+      late,
+      wasLate,
+      left: () => end - now(),
+      spent: () => now() - begun,
+      charge: () => {},
+      counted: false,
+    };
+  let done = 0;
+  return {
+    expired() {
+      done += ASKED;
+      return done >= effort || late();
+    },
+    late,
+    wasLate,
+    left: () => effort - done,
+    spent: () => done,
+    charge(milliseconds) {
+      done += milliseconds;
+    },
+    counted: true,
+  };
+}
+
+/** The same limits with so much counted work at most, and at most so many `times` what they allow. */
+export function atMost(limits: SearchLimits, most: number, times = 1): SearchLimits {
+  return { ...limits, effort: Math.min(most, times * (limits.effort ?? most)) };
+}
+
+/** A clock that runs out after a part of what is left, and after so many milliseconds at most. */
+export function share(clock: Clock, part: number, most: number): Clock {
+  const until = clock.spent() + Math.min(most, clock.left() * part);
+  return {
+    ...clock,
+    expired: () => clock.expired() || clock.spent() >= until,
+    left: () => Math.min(clock.left(), until - clock.spent()),
+  };
+}

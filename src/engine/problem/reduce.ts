@@ -1,0 +1,179 @@
+import type { PackingItem, PackingProblem } from "../types.ts";
+
+/**
+ * A size to cut in the reduced problem. Items of one size (up to a quarter-turn, where turning is allowed)
+ * are one kind, and all lengths are divided by their greatest common divisor.
+ */
+export interface Kind {
+  /** The ways it may lie: width along the strip, height square to it. One or two, narrowest first. */
+  lies: Lie[];
+  demand: number;
+  /** Where its items may be cut: see `PackingItem.place`. */
+  place: PackingItem["place"];
+  /** The problem's items it stands for, in their order. */
+  sources: Source[];
+  /**
+   * Strips joined end to end. It then has no lies, and its demand is what the sources must give beyond what joining
+   * them takes: `length - loss`, where each gives its length less `loss`.
+   */
+  run?: RunKind;
+}
+
+export interface RunKind {
+  height: number;
+  loss: number;
+  leastEnd: number;
+}
+
+/** Least area that one of a kind takes; of a run, one step of its demand. */
+export function areaOfOne({ lies, run }: Pick<Kind, "lies" | "run">): number {
+  if (run !== undefined) return run.height;
+  return lies.reduce((least, { width, height }) => Math.min(least, width * height), Infinity);
+}
+
+/** What the rest of a strip gives to a run, or 0 when it is too short to be joined. */
+export function givenByEnd({ loss, leastEnd }: RunKind, length: number): number {
+  return length < leastEnd ? 0 : Math.max(0, length - loss);
+}
+
+/** A strip so long can hold one of the kind, in some lie or as a part of the run. */
+export function fitsRun({ lies, run }: Pick<Kind, "lies" | "run">, length: number): boolean {
+  if (run !== undefined) return givenByEnd(run, length) > 0;
+  return lies.some(({ width }) => width <= length);
+}
+
+export interface Lie {
+  width: number;
+  height: number;
+  /** Turned relative to the first source item. */
+  turned: boolean;
+}
+
+export interface Source {
+  item: number;
+  demand: number;
+  /** The source item's `across` is the first source's `along`. */
+  swapped: boolean;
+}
+
+/** Greatest common divisor of two whole numbers. */
+export function gcd(a: number, b: number): number {
+  while (b > 0) {
+    const rest = a % b;
+    a = b;
+    b = rest;
+  }
+  return a;
+}
+
+/**
+ * Gathers items into kinds, lying as on a roll. Kinds are sorted by size so that the order of the items never
+ * changes a plan.
+ */
+export function gatherKinds(items: readonly PackingItem[]): Kind[] {
+  const byKey = new Map<string, { item: PackingItem; sources: Source[] }>();
+  items.forEach((item, index) => {
+    if (item.run !== undefined) {
+      byKey.set(`run ${index}`, { item, sources: [{ item: index, demand: 1, swapped: false }] });
+      return;
+    }
+    if (item.demand === 0) return;
+    const square = item.across === item.along;
+    const turnable = item.turnable && !square;
+    const short = Math.min(item.across, item.along);
+    const long = Math.max(item.across, item.along);
+    const key = `${item.place}:${turnable ? `t${short}x${long}` : `f${item.across}x${item.along}`}`;
+    const entry = byKey.get(key);
+    if (entry === undefined) {
+      byKey.set(key, {
+        item: { ...item, turnable },
+        sources: [{ item: index, demand: item.demand, swapped: false }],
+      });
+    } else {
+      entry.sources.push({
+        item: index,
+        demand: item.demand,
+        swapped: turnable && item.across !== entry.item.across,
+      });
+    }
+  });
+  const kinds = [...byKey.values()].map(({ item, sources }): Kind => {
+    if (item.run !== undefined) {
+      const { length, loss, leastEnd } = item.run;
+      const run = { height: item.along, loss, leastEnd };
+      return { lies: [], demand: Math.max(1, length - loss), place: "strips", sources, run };
+    }
+    const upright = { width: item.across, height: item.along, turned: false };
+    const lies: Lie[] = [upright];
+    if (item.turnable) lies.push({ width: upright.height, height: upright.width, turned: true });
+    lies.sort((p, q) => p.width - q.width);
+    const demand = sources.reduce((sum, s) => sum + s.demand, 0);
+    return { lies, demand, place: item.place, sources };
+  });
+  return kinds.sort(compareKinds);
+}
+
+/** The same kinds, in the same order, as they lie where strips run along the sheet. */
+export function transposeKinds(kinds: readonly Kind[]): Kind[] {
+  // A run is joined from strips across the cloth only.
+  return kinds.map(({ run: _, ...kind }) => ({
+    ...kind,
+    lies: kind.lies
+      .map((lie) => ({ width: lie.height, height: lie.width, turned: lie.turned }))
+      .sort((p, q) => p.width - q.width),
+  }));
+}
+
+const PLACES: readonly PackingItem["place"][] = ["bands", "either", "strips"];
+
+/** Largest first: by the longer side, then the shorter, fixed kinds before free ones. */
+function compareKinds(p: Kind, q: Kind): number {
+  const [a, b] = [p, q].map(({ lies, run, demand }) =>
+    run === undefined ? lies[0]! : { width: demand, height: run.height },
+  ) as [Lie, Lie];
+  return (
+    Number(q.run !== undefined) - Number(p.run !== undefined) ||
+    Math.max(b.width, b.height) - Math.max(a.width, a.height) ||
+    Math.min(b.width, b.height) - Math.min(a.width, a.height) ||
+    p.lies.length - q.lies.length ||
+    b.width - a.width ||
+    PLACES.indexOf(p.place) - PLACES.indexOf(q.place)
+  );
+}
+
+/**
+ * Checks that a problem is one the engine can count exactly.
+ * @throws RangeError naming the first field that is not a whole number in range: a caller's fault.
+ */
+export function checkProblem(problem: PackingProblem): void {
+  const whole = (value: number, least: number, field: string) => {
+    if (!Number.isSafeInteger(value) || value < least)
+      throw new RangeError(
+        `packing problem: ${field} is ${value}, expected a whole number of at least ${least}`,
+      );
+  };
+  let area = 0;
+  problem.items.forEach((item, i) => {
+    whole(item.across, 1, `items[${i}].across`);
+    whole(item.along, 1, `items[${i}].along`);
+    whole(item.demand, 0, `items[${i}].demand`);
+    if (item.run !== undefined) {
+      whole(item.run.length, 1, `items[${i}].run.length`);
+      whole(item.run.loss, 0, `items[${i}].run.loss`);
+      whole(item.run.leastEnd, 1, `items[${i}].run.leastEnd`);
+    }
+    area += (item.run === undefined ? item.across * item.demand : item.run.length) * item.along;
+  });
+  if (problem.roll !== null) {
+    whole(problem.roll.width, 1, "roll.width");
+    whole(problem.roll.costPerLength, 0, "roll.costPerLength");
+    if (problem.roll.available !== null) whole(problem.roll.available, 0, "roll.available");
+  }
+  problem.sheets.forEach((sheet, i) => {
+    whole(sheet.across, 1, `sheets[${i}].across`);
+    whole(sheet.along, 1, `sheets[${i}].along`);
+    whole(sheet.cost, 0, `sheets[${i}].cost`);
+    if (sheet.available !== null) whole(sheet.available, 0, `sheets[${i}].available`);
+  });
+  whole(area, 0, "total area");
+}

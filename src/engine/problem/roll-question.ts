@@ -1,0 +1,85 @@
+import type { StripOracle } from "../oracles/oracle.ts";
+import type { SheetSize } from "../oracles/oracle-sheet.ts";
+import { oracleForThree } from "../oracles/oracle-three.ts";
+import { oracleForTwo } from "../oracles/oracle-two.ts";
+import type { Solver } from "../solver/types.ts";
+import type { CuttingStyle, SearchStats } from "../types.ts";
+import type { StripCount } from "./assemble.ts";
+import type { Clock } from "./clock.ts";
+import { fitsRun, type Kind } from "./reduce.ts";
+
+/** The least length of strips of one run that holds every kind, and how far it is proved. */
+export interface RollAnswer {
+  strips: StripCount[];
+  /** Infinity when no plan was found. */
+  length: number;
+  /** Infinity when there is none: proved. */
+  lower: number;
+  boundKind: "area" | "dual" | "exhausted";
+}
+
+export interface RollQuestion {
+  kinds: readonly Kind[];
+  run: number;
+  style: CuttingStyle;
+  solver: Solver;
+  clock: Clock;
+  stats: SearchStats;
+  /** Good enough: the search ends at a plan no longer than this; null to go on to the proof. */
+  enough: number | null;
+  /** The search ends once the bound is beyond this: such a plan would be of no use. */
+  ceiling: number | null;
+  /** Part of a larger problem: a quick answer is worth more than a proof. */
+  small?: boolean;
+  /** Sheets already on the table, to be used before the roll. */
+  given: readonly GivenSheet[];
+  /** Widths beside something on the roll, each so long: cut into strips at no further cost. Default: none. */
+  rests?: readonly Rest[];
+  report(length: number, lower: number): void;
+}
+
+/** Sheets of one kind that may be used at no further cost. */
+export interface GivenSheet {
+  sheet: SheetSize;
+  count: number;
+}
+
+/** The width that remains beside bands, and how long it is. */
+export interface Rest {
+  across: number;
+  along: number;
+  /** It may be made as long as one of these (ascending, all beyond `along`), which takes as much of the roll. */
+  ends: readonly number[];
+}
+
+export function makeOracle(
+  style: CuttingStyle,
+  kinds: readonly Kind[],
+  run: number,
+  longest: number,
+): StripOracle {
+  return style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, longest);
+}
+
+/** Length taken from the roll by strips and by groups of bands; sheets take none. */
+export function lengthOf(strips: readonly StripCount[], bands: readonly { along: number }[] = []): number {
+  return strips.reduce(
+    (sum, { filling, count }) => (filling.sheet === undefined ? sum + filling.height * count : sum),
+    bands.reduce((sum, group) => sum + group.along, 0),
+  );
+}
+
+/** Some lie of the kind fits the sheet, or a strip of the run. */
+export function canHold(sheet: SheetSize, { lies, run }: Pick<Kind, "lies" | "run">): boolean {
+  if (run !== undefined) return run.height <= sheet.along && fitsRun({ lies, run }, sheet.across);
+  return lies.some((lie) => mayHold(sheet, lie));
+}
+
+export function mayHold(sheet: SheetSize, { width, height }: { width: number; height: number }): boolean {
+  return width <= sheet.across && height <= sheet.along;
+}
+
+/** What strips of the roll may hold: an item that belongs in bands lies in none. */
+export function asOnRoll(kind: Kind): Kind {
+  return kind.place === "bands" ? { ...kind, lies: [] } : kind;
+}

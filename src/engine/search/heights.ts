@@ -1,0 +1,296 @@
+import { type Lengths, lengthsOf, stretchesOf } from "../bands/rest-lengths.ts";
+import { type FillingLists, fillingLists, listLevel, tightestCuts } from "../filling/vector-fill.ts";
+import { firstSheet } from "../oracles/oracle.ts";
+import { splitFinder } from "../oracles/split-fillings.ts";
+import type { StripCount } from "../problem/assemble.ts";
+import type { Clock } from "../problem/clock.ts";
+import type { Solver } from "../solver/types.ts";
+import type { SearchStats } from "../types.ts";
+import { decideVector, EASY, HARD, QUICK } from "./decide-vector.ts";
+import { cutTables, levelFloors, type Stretch } from "./height-tables.ts";
+import { type HeightCut, levelsUsed, type Master, wantedBesideSheets } from "./master.ts";
+
+/** What the search over strip heights came to. */
+export interface HeightSearch {
+  /** No plan is shorter than this. */
+  lower: number;
+  /** A plan of exactly `lower`, when one was found. */
+  strips: StripCount[] | null;
+  /** The search ran out of time or room before it could decide. */
+  open: boolean;
+}
+
+/** What is known of the problem from one search to the next. */
+export interface HeightMemory {
+  cuts: HeightCut[];
+  lists: FillingLists;
+  /** What is known of the vectors met: no plan has them, or an easy try left them open. */
+  vectors: Map<string, "dead" | "hard">;
+  /** Linear programs since the last that gave a cut. */
+  fruitless: number;
+  /** How many branches each cut has ended. */
+  ended: Map<HeightCut, number>;
+}
+
+export function heightMemory(master: Master, root: HeightCut): HeightMemory {
+  const stacked = master.oracle.stacks !== undefined;
+  const lists = fillingLists(stacked ? splitFinder(master.oracle) : null);
+  return { cuts: [root], lists, vectors: new Map(), fruitless: 0, ended: new Map() };
+}
+
+/** So many cuts at most: those that have ended most branches, newer ones first among equals. */
+function sharpestCuts({ cuts, ended }: HeightMemory, most: number): HeightCut[] {
+  if (cuts.length <= most) return cuts.slice();
+  const order = cuts.map((cut, index) => ({ cut, index, times: ended.get(cut) ?? 0 }));
+  order.sort((p, q) => q.times - p.times || q.index - p.index);
+  return order.slice(0, Math.floor(most)).map(({ cut }) => cut);
+}
+
+function keyOf(vector: readonly number[]): string {
+  return levelsUsed(vector)
+    .map((level) => `${level}*${vector[level]}`)
+    .join();
+}
+
+/** Vectors remembered at most. */
+const MOST_VECTORS = 100_000;
+
+/**
+ * After so many linear programs in a row without a cut the fillings are asked first, which is quicker where they
+ * are few; the linear program still gets its turn so often.
+ */
+const FRUITLESS = { most: 24, turn: 32 };
+
+/** Upper limit on table cells per length tried, so that memory stays small. */
+const MOST_CELLS = 12_000_000;
+
+/** So many levels found useful, and no more are asked about: needless ones are low. */
+const LEVELS_USEFUL = 12;
+
+/** Fillings listed to see whether a level is of any use, and milliseconds for it, about. */
+const LEVEL_LISTED = 100;
+const LISTING = 0.5;
+
+/** Milliseconds a table cell takes, about; told to the clock. */
+const CELL = 4e-6;
+
+/**
+ * Decides lengths one by one, from `lower` up. For each it looks for a vector of strip heights of exactly
+ * that length that satisfies every cut known so far (depth-first, bounded by a table per cut). A vector
+ * found is put to the linear program: either it yields a new cut that kills it and its like, or its strips
+ * are filled by a whole-number program over all fillings that can matter. A length whose vectors are all
+ * dead is proved too short.
+ *
+ *     length V:  n1*H1 + n2*H2 + ... = V
+ *     cut:       n1*G(H1) + n2*G(H2) + ... >= total     for every set of prices
+ *
+ * Strips of rests stand in the vector as well, together no longer than their rest; only vectors to which no further
+ * strip of a rest can be added are looked at, since a strip more never does harm.
+ */
+export function searchHeights(
+  master: Master,
+  solver: Solver,
+  memory: HeightMemory,
+  given: readonly number[],
+  lower: number,
+  upper: number,
+  clock: Clock,
+  stats: SearchStats,
+): HeightSearch {
+  // A length left undecided holds the bound down, but longer plans may still be found.
+  let firstOpen: number | null = null;
+  for (let length = lower; length < upper; length++) {
+    const verdict = decideEach(master, solver, memory, given, length, clock, stats);
+    if (verdict.answer === "filled")
+      return { lower: firstOpen ?? length, strips: verdict.strips, open: firstOpen !== null };
+    if (verdict.answer === "unknown") firstOpen ??= length;
+    if (verdict.answer === "stopped") return { lower: firstOpen ?? length, strips: null, open: true };
+  }
+  return { lower: firstOpen ?? upper, strips: null, open: firstOpen !== null };
+}
+
+type Verdict =
+  | { answer: "filled"; strips: StripCount[] }
+  | { answer: "dead" }
+  | { answer: "unknown" | "stopped" };
+
+/** Decides one length: as it is dealt out to the roll and to longer rests in every way that may serve. */
+function decideEach(
+  master: Master,
+  solver: Solver,
+  memory: HeightMemory,
+  given: readonly number[],
+  length: number,
+  clock: Clock,
+  stats: SearchStats,
+): Verdict {
+  const { oracle } = master;
+  const { rests = [] } = oracle;
+  const cellsEach = rests.reduce(
+    (sum, { ends, length: least }) => sum + ends.length * length + least,
+    (oracle.stripLevels + 1) * length,
+  );
+  const cuts = sharpestCuts(memory, MOST_CELLS / Math.max(1, cellsEach));
+  if (oracle.rests !== undefined) clock.charge(cellsEach * cuts.length * CELL);
+  let steps = 0;
+  const tired = () => (++steps & 255) === 0 && clock.expired();
+  const ways = lengthsOf(oracle, cuts, given, length, tired);
+  if (ways === null) return { answer: "stopped" };
+  let undecided = false;
+  for (const lengths of ways) {
+    const verdict = decideLength(master, solver, memory, given, lengths, clock, stats);
+    if (verdict.answer === "filled" || verdict.answer === "stopped") return verdict;
+    undecided ||= verdict.answer === "unknown";
+  }
+  return { answer: undecided ? "unknown" : "dead" };
+}
+
+/** Table cells that one cut takes. */
+function cellsOf(stretches: readonly Stretch[]): number {
+  return stretches.reduce((sum, { levels, length }) => sum + levels.length * length, 0);
+}
+
+function decideLength(
+  master: Master,
+  solver: Solver,
+  memory: HeightMemory,
+  given: readonly number[],
+  lengths: Lengths,
+  clock: Clock,
+  stats: SearchStats,
+): Verdict {
+  const { lists, vectors } = memory;
+  const heights = master.oracle.heights.slice(0, firstSheet(master.oracle));
+  const all = stretchesOf(master.oracle, lengths);
+  const length = lengths.roll;
+  // A plan of this length might use a strip too high to be listed.
+  if (length > master.oracle.listedTo) return { answer: "stopped" };
+  const looked = sharpestCuts(memory, (4 * MOST_CELLS) / Math.max(1, cellsOf(all)));
+  if (looked.length === 0 || clock.expired()) return { answer: "stopped" };
+  clock.charge(cellsOf(all) * looked.length * CELL);
+  const wantedOf = (cut: HeightCut) => wantedBesideSheets(cut, given);
+  const floors = levelFloors(heights, all, looked, looked.map(wantedOf));
+  const stretches = all.map((one) => ({ ...one, levels: one.levels.filter((level) => floors[level]) }));
+  const levels = stretches.flatMap((stretch) => stretch.levels);
+  const bare = length > 0 && stretches[0]!.levels.length === 0;
+  if (bare || (levels.length === 0 && looked.some((cut) => wantedOf(cut) > 0))) return { answer: "dead" };
+  const cells = cellsOf(stretches);
+  const cuts = sharpestCuts(memory, (0.75 * MOST_CELLS) / Math.max(1, cells));
+  if (cuts.length === 0) return { answer: "stopped" };
+  clock.charge(cells * cuts.length * CELL);
+  const tables = cutTables(heights, stretches, cuts, cuts.map(wantedOf));
+  const counts = new Array<number>(levels.length).fill(0);
+  const pending: number[][] = [];
+  let steps = 0;
+
+  /** From this level on there are too many fillings to look at all of them. */
+  let tooMany = heights.length;
+  let useful = 0;
+  const use = new Map<number, boolean>();
+  /** Some plan of this length, if there is any, has no strip of this level: whatever it held is needless. */
+  const isNeedless = (level: number): boolean => {
+    if (lists.needless === null || level >= tooMany) return false;
+    let needless = use.get(level);
+    if (needless === undefined) {
+      const limit = { most: LEVEL_LISTED, stop: () => clock.expired() };
+      clock.charge(LISTING);
+      const found = listLevel(master, level, floors[level]!, lists, limit);
+      if (found === null) tooMany = level;
+      else if (found.length > 0 && ++useful === LEVELS_USEFUL) tooMany = level + 1;
+      needless = found !== null && found.length === 0;
+      use.set(level, needless);
+    }
+    return needless;
+  };
+
+  const remember = (vector: readonly number[], known: "dead" | "hard") => {
+    if (vectors.size < MOST_VECTORS) vectors.set(keyOf(vector), known);
+  };
+
+  const visitVector = (vector: number[]): StripCount[] | null | "stop" => {
+    const known = vectors.get(keyOf(vector));
+    if (known === "dead") return null;
+    if (known === "hard") {
+      pending.push(vector);
+      return null;
+    }
+    const late = memory.fruitless - FRUITLESS.most;
+    if (late >= 0 && late % FRUITLESS.turn !== 0) {
+      memory.fruitless++;
+      const quick = decideVector(master, solver, memory.cuts, vector, lists, QUICK, clock, stats);
+      if (quick.answer === "filled") return quick.strips;
+      if (quick.answer === "impossible") {
+        remember(vector, "dead");
+        return null;
+      }
+    }
+    const test = master.testVector(vector, () => clock.expired());
+    if (test.cut !== null) {
+      memory.fruitless = 0;
+      memory.cuts.push(test.cut);
+      clock.charge(cells * CELL);
+      tables.add(test.cut, wantedOf(test.cut), counts);
+      return cells * tables.size() > MOST_CELLS ? "stop" : null;
+    }
+    memory.fruitless++;
+    const outcome = decideVector(master, solver, memory.cuts, vector, lists, EASY, clock, stats);
+    if (outcome.answer === "filled") return outcome.strips;
+    // What the end of the time left undecided is as open as before.
+    if (outcome.answer === "impossible") remember(vector, "dead");
+    else if (!clock.expired()) remember(vector, "hard");
+    if (outcome.answer === "unknown") pending.push(vector);
+    return null;
+  };
+
+  const ends: number[] = [];
+  for (const stretch of stretches) ends.push((ends.at(-1) ?? 0) + stretch.levels.length);
+  const lowest = stretches.map((stretch) => heights[stretch.levels.at(-1)!] ?? Infinity);
+
+  const visit = (s: number, depth: number, room: number): StripCount[] | "stop" | null => {
+    stats.nodes++;
+    if ((stats.nodes & 15) === 0 && clock.expired()) return "stop";
+    if (depth === ends[s]) {
+      const { exact } = stretches[s]!;
+      if (exact ? room !== 0 : room >= lowest[s]!) return null;
+      const next = stretches[s + 1];
+      if (next !== undefined) return visit(s + 1, depth, next.length);
+      if (clock.expired()) return "stop";
+      const vector = given.slice();
+      levels.forEach((level, d) => {
+        vector[level] = counts[d]!;
+      });
+      return visitVector(vector);
+    }
+    const level = levels[depth]!;
+    const height = heights[level]!;
+    for (let count = Math.floor(room / height); count >= 0; count--) {
+      if ((++steps & 255) === 0 && clock.expired()) return "stop";
+      const left = room - count * height;
+      counts[depth] = count;
+      if (tables.isDeadEnd(depth, count, left) || (count > 0 && isNeedless(level))) continue;
+      tables.choose(depth, count);
+      const found = visit(s, depth + 1, left);
+      if (found !== null) return found;
+    }
+    counts[depth] = 0;
+    return null;
+  };
+
+  const found = visit(0, 0, length);
+  for (const { cut, times } of tables.ended()) memory.ended.set(cut, (memory.ended.get(cut) ?? 0) + times);
+  if (found === "stop") return { answer: "stopped" };
+  if (found !== null) return { answer: "filled", strips: found };
+  // The hard ones last: one that can be filled elsewhere would have made them needless. Those with most to spare
+  // come first, since they are likeliest to be filled.
+  let undecided = false;
+  const spare = (vector: number[]) => tightestCuts(vector, memory.cuts, 1)[0]!.part;
+  const ordered = pending.map((vector) => ({ vector, part: spare(vector) })).sort((a, b) => b.part - a.part);
+  for (const { vector } of ordered) {
+    if (clock.expired()) return { answer: "stopped" };
+    const outcome = decideVector(master, solver, memory.cuts, vector, lists, HARD, clock, stats);
+    if (outcome.answer === "filled") return outcome;
+    if (outcome.answer === "unknown") undecided = true;
+    else remember(vector, "dead");
+  }
+  return { answer: undecided ? "unknown" : "dead" };
+}
