@@ -1,3 +1,4 @@
+import { nestDivided, nestSizes } from "./nested/nest.ts";
 import type { Filling } from "./oracles/oracle.ts";
 import type { Frames, StripCount } from "./problem/assemble.ts";
 import { type Clock, startClock } from "./problem/clock.ts";
@@ -93,19 +94,21 @@ function isSolverFault(fault: unknown): boolean {
 
 /** What all sizes are whole multiples of; where ends of strips are joined, the stock's widths as well. */
 function stepOf({ items, roll, sheets }: PackingProblem): number {
-  const sizes = items.flatMap(({ across, along, run }) =>
-    run === undefined ? [across, along] : [along, run.length, run.loss, run.leastEnd],
-  );
+  const sizes = items.flatMap(({ across, along, run, nest }) => {
+    if (nest !== undefined) return nestSizes(nest);
+    return run === undefined ? [across, along] : [along, run.length, run.loss, run.leastEnd];
+  });
   const joins = items.some(({ run }) => run !== undefined);
   const widths = joins ? [...(roll === null ? [] : [roll.width]), ...sheets.map(({ across }) => across)] : [];
   return [...sizes, ...widths].reduce(gcd, 0) || 1;
 }
 
 function divided(items: readonly PackingItem[], step: number): PackingItem[] {
-  return items.map(({ run, ...item }) => ({
+  return items.map(({ run, nest, ...item }) => ({
     ...item,
     across: item.across / step,
     along: item.along / step,
+    ...(nest === undefined ? {} : { nest: nestDivided(nest, step) }),
     ...(run === undefined
       ? {}
       : { run: { length: run.length / step, loss: run.loss / step, leastEnd: run.leastEnd / step } }),

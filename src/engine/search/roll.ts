@@ -31,6 +31,7 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   // A fixed size as wide as the run can share its strip with nothing: it is set aside and added back.
   const alone = question.given.length === 0 && rests.length === 0;
   const fills = (kind: Kind) =>
+    kind.nested === undefined &&
     kind.lies.length === 1 &&
     kind.lies[0]!.width === run &&
     !question.given.some(({ sheet }) => mayHold(sheet, kind.lies[0]!));
@@ -213,10 +214,10 @@ function solveScaled(question: RollQuestion): RollAnswer {
       return answer();
     }
     /** Branch and price over how many strips are at least so high: for demands of many sizes. */
-    const joins = kinds.some((kind) => kind.run !== undefined);
+    const plain = kinds.every((kind) => kind.run === undefined && kind.nested === undefined);
     const tiers = (until: Clock): boolean => {
-      // What is left of a strip matters to a run, which tiers know nothing of.
-      if (joins || !Number.isFinite(length) || length - 1 > oracle.listedTo) return false;
+      // Tiers know nothing of joined runs, to which what is left of a strip matters, nor of shapes that nest.
+      if (!plain || !Number.isFinite(length) || length - 1 > oracle.listedTo) return false;
       const took = (strips: StripCount[]) => {
         offer(strips);
         return length;

@@ -31,6 +31,9 @@ export interface NestRun {
 /** A closed outline whose corners all point outwards, in whole ticks. */
 type Convex = readonly ShapePoint[];
 
+/** Corners are rounded to ticks: what should be one advance may come out as two, so many ticks apart. */
+const NEAR = 2;
+
 /** The convex hull of some points, corners in one sense, without corners on straight edges. */
 export function hullOf(points: readonly ShapePoint[]): ShapePoint[] {
   const sorted = [...points].sort((a, b) => a.x - b.x || a.y - b.y);
@@ -124,7 +127,7 @@ export function nestRun(outline: readonly ShapePoint[], halfTurns: boolean): Nes
   return {
     height,
     first,
-    advances: short === long ? [short] : [short, long],
+    advances: long - short <= NEAR ? [long] : [short, long],
     alternates: true,
     startsTurned,
   };

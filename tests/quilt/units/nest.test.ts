@@ -1,7 +1,14 @@
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import { halfTurned, hullOf, leastAdvance, nestRun, runLength, startOf } from "../../../src/quilt/units/nest.ts";
+import {
+  halfTurned,
+  hullOf,
+  leastAdvance,
+  nestRun,
+  runLength,
+  startOf,
+} from "../../../src/quilt/units/nest.ts";
 import { overlap } from "../../support/polygons.ts";
 
 interface Point {
