@@ -51,7 +51,7 @@ export function nestedCases(data: string): BenchCase[] {
   });
 }
 
-/** Lies of a strip that runs along the cloth do not matter on a bolt. */
+/** Lies in a strip that runs along the cloth do not matter on a bolt; those of a rectangle follow from the others. */
 function itemOf({ count, lies }: NestedShape): PackingItem {
   const across = lies.map(
     ({ height, first, advances }): NestLie => ({ turned: false, height, first, advances }),
@@ -59,6 +59,10 @@ function itemOf({ count, lies }: NestedShape): PackingItem {
   const [{ first, height }] = lies as [NestedShape["lies"][number]];
   return {
     ...{ across: first, along: height, demand: count, turnable: false, place: "strips" },
-    nest: { across, along: [] },
+    nest: { across, along: across.map((lie) => ({ ...lie, height: lie.first, ...plainRun(lie.height) })) },
   };
+}
+
+function plainRun(first: number): Pick<NestLie, "first" | "advances"> {
+  return { first, advances: [first] };
 }

@@ -44,6 +44,21 @@ export function nestArea(height: number, advances: readonly number[]): number {
   return (height * advances.reduce((sum, advance) => sum + advance, 0)) / advances.length;
 }
 
+/**
+ * True when no run saves anything, in either direction: the shapes stand side by side as their rectangles do, and a
+ * rectangle turned from strips that run across to strips that run along is the same rectangle.
+ */
+export function isPlain({ across, along }: Nest): boolean {
+  const plain = ({ first, advances }: NestLie) => advances.every((advance) => advance === first);
+  const same = (a: NestLie, b: NestLie) =>
+    a.turned === b.turned && a.height === b.first && a.first === b.height;
+  return (
+    [...across, ...along].every(plain) &&
+    across.length === along.length &&
+    across.every((lie) => along.some((other) => same(lie, other)))
+  );
+}
+
 /** All lengths of a nest that sizes are measured by. */
 export function nestSizes({ across, along }: Nest): number[] {
   return [...across, ...along].flatMap(({ height, first, advances }) => [height, first, ...advances]);

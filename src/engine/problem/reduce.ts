@@ -1,4 +1,4 @@
-import { type Nest, nestArea, nestFault } from "../nested/nest.ts";
+import { isPlain, type Nest, nestArea, nestFault } from "../nested/nest.ts";
 import type { PackingItem, PackingProblem } from "../types.ts";
 
 /**
@@ -115,6 +115,10 @@ export function gatherKinds(items: readonly PackingItem[]): Kind[] {
       const { length, loss, leastEnd } = item.run;
       const run = { height: item.along, loss, leastEnd };
       return { lies: [], demand: Math.max(1, length - loss), place: "strips", sources, run };
+    }
+    if (item.nest !== undefined && isPlain(item.nest)) {
+      const lies = nestLies(item.nest.across).map(({ advances: _, ...lie }) => lie);
+      return { lies, demand: item.demand, place: "strips", sources };
     }
     if (item.nest !== undefined) {
       const nested = { otherLies: nestLies(item.nest.along) };

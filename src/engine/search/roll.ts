@@ -200,6 +200,14 @@ function solveScaled(question: RollQuestion): RollAnswer {
       if (best === null || done()) return;
       offer(rebuildStrips(best, kinds.length, small(each), lower, REBUILD_ROUNDS, () => until.expired()));
     };
+    // Where sizes are fine, lengths are many: those the first plan leaves open had better be few.
+    if (!isPart && question.small !== true && length - lower > MANY_LENGTHS) {
+      offer(poolProgram(master, vector, solver, Math.min(300, clock.left() / 8)));
+      roundDown(300);
+      if (done()) return answer();
+      if (search(share(clock, 0.6, 4000)) || clock.expired()) return answer();
+      if (program(share(clock, 0.6, 6000)) || clock.expired()) return answer();
+    }
     const isSmall = question.small === true || isPart;
     if (!isSmall && stripsIn(master, root.values) >= MANY_STRIPS) {
       // With many copies the rounding loses next to nothing, and lengths are too many to decide one by one.
@@ -266,6 +274,8 @@ function solveScaled(question: RollQuestion): RollAnswer {
   }
 }
 
+/** So many steps of length between the first plan and the bound are many. */
+const MANY_LENGTHS = 400;
 /** From so many strips on, a plan is rounded from the linear program before anything else is tried. */
 const MANY_STRIPS = 120;
 /** With so many strips a plan is good enough when what may be saved yet is less than one part in so many. */
