@@ -1,3 +1,5 @@
+import type { Nest } from "./nested/nest.ts";
+
 /**
  * The cutting engine's own words: items, rolls, sheets, strips, columns. It knows whole numbers and
  * nothing of quilts. `across` is the direction strips run on a roll; `along` is the roll's length.
@@ -24,6 +26,11 @@ export interface PackingItem {
   place: "strips" | "bands" | "either";
   /** What is made by joining strips; `across`, `demand` and `turnable` then say nothing. */
   run?: JoinedRun;
+  /**
+   * A shape, equal ones of which stand closer than their rectangles, in one of these lies. `across` and `along` are then
+   * its rectangle, which only the rule of thumb goes by. It is cut in strips, in strips-2.
+   */
+  nest?: Nest;
 }
 
 /**
@@ -84,6 +91,7 @@ export interface SegmentUse {
   across: number;
   /** How many of them the strip holds. */
   count: number;
+  /** Of an item that nests: the run, its shapes one after another along the strip. */
   stack: StackUse[];
 }
 

@@ -223,7 +223,10 @@ export class TopReader {
     const width = this.strips(from?.[2] ?? cut?.[1] ?? "", amountOf(from?.[1] ?? about));
     // A border that is to fit tells what the top must measure once it is on all round.
     const more = 2 * (width - 2 * this.seam);
-    const made = { w: (this.top?.w ?? 0) + (upright ? more : 0), h: (this.top?.h ?? 0) + (upright ? 0 : more) };
+    const made = {
+      w: (this.top?.w ?? 0) + (upright ? more : 0),
+      h: (this.top?.h ?? 0) + (upright ? 0 : more),
+    };
     this.after(name, upright, width, w === undefined ? made : sizeOf(w, h));
     this.cornered = upright ? 2 * (width - 2 * this.seam) : 2 * (width - 2 * this.seam);
     return true;
@@ -323,7 +326,9 @@ export class TopReader {
     const press = new RegExp(
       `^\\[ \\] Press the top: it measures ${SIZE}, and ${MEASURE} from corner to corner both ways`,
     ).exec(text);
-    const backing = new RegExp(`^\\[ \\] Backing: (?:(\\d+) panels|one piece) (.*?\\)), ${SIZE}(?: each; .* trim to ${SIZE})?\\.$`).exec(text);
+    const backing = new RegExp(
+      `^\\[ \\] Backing: (?:(\\d+) panels|one piece) (.*?\\)), ${SIZE}(?: each; .* trim to ${SIZE})?\\.$`,
+    ).exec(text);
     const unnamed = new RegExp(
       `^\\[ \\] Backing: ${SIZE} or larger, ${MEASURE} beyond the quilt on each side\\.`,
     ).exec(text);
@@ -375,7 +380,10 @@ export class TopReader {
   private boundEnd(joins: number, straight: boolean): void {
     const bags = this.stock.bag(this.binding.bag)?.bags ?? [];
     const width = Math.min(...bags.map((bag) => Math.min(bag.across, bag.along)));
-    const long = bags.reduce((sum, bag) => sum + bag.count * (bag.whole ? bag.across : Math.max(bag.across, bag.along)), 0);
+    const long = bags.reduce(
+      (sum, bag) => sum + bag.count * (bag.whole ? bag.across : Math.max(bag.across, bag.along)),
+      0,
+    );
     const rest = long - joins * (straight ? 2 * this.seam : width) - this.binding.round;
     if (rest < -1e-6) this.fault(`${long} of strips do not bind ${this.binding.round}`);
     this.stock.leave(bags[0]?.fabric ?? "", rest, width, "end of joined strips", 1, this.keep);

@@ -115,7 +115,12 @@ describe("units alike but for fabric", () => {
       "Make",
     ]);
     expect(step?.table?.rows.map((row) => row[0]?.text)).toEqual(["U1", "U2"]);
-    const scenes = unitStepsScenes(quilt.made.top, making, stepFabrics(quilt.made.cutLists), quilt.made.spec.ruler);
+    const scenes = unitStepsScenes(
+      quilt.made.top,
+      making,
+      stepFabrics(quilt.made.cutLists),
+      quilt.made.spec.ruler,
+    );
     const words = scenes.flatMap(({ nodes }) => textsOf(nodes).map(({ text: word }) => word));
     expect(words.filter((word) => /^U\d+: .* make/.test(word)).map((word) => word.slice(0, 2))).toEqual([
       "U1",
