@@ -103,7 +103,10 @@ function listOf(a: string, b: string, separator: string): string {
 }
 
 function mergeUses(uses: readonly PieceUse[]): PieceUse[] {
-  const counts = new Map<string, number>();
-  for (const use of uses) counts.set(use.text, (counts.get(use.text) ?? 0) + use.count);
-  return [...counts].map(([text, count]) => ({ text, count }));
+  const merged = new Map<string, PieceUse>();
+  for (const use of uses) {
+    const key = JSON.stringify([use.text, use.own === true]);
+    merged.set(key, { ...use, count: (merged.get(key)?.count ?? 0) + use.count });
+  }
+  return [...merged.values()];
 }

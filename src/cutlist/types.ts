@@ -7,6 +7,8 @@ export interface PieceUse {
   /** For example `block Harbour, half-square triangles` or the maker's own label. */
   text: string;
   count: number;
+  /** Written in a quilt's file by the maker: no step of the quilt sews it. */
+  own?: true;
 }
 
 /** How a cut rectangle is cut further once it is a rectangle (triangles), after the plan's cuts. */

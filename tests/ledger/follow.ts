@@ -59,7 +59,7 @@ function over(text: string, stock: Stock): boolean {
     );
   if (at === null) return false;
   for (const each of (at[1] ?? "").split("; ")) {
-    const own = /^(\d+) (?:halves of |half of |quarters? of |of )?([A-Z]+\d*) \(.*\)$/.exec(each);
+    const own = /^(\d+) (?:halves of |half of |quarters? of |of )([A-Z]+\d*) \(.*\)$/.exec(each);
     if (own === null) stock.fault(`cannot read "${each}"`);
     else stock.over.set(own[2] ?? "", (stock.over.get(own[2] ?? "") ?? 0) + Number(own[1]));
   }

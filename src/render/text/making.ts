@@ -11,6 +11,7 @@ import { finishingLines } from "./making-finishing.ts";
 import { indented, longLength, partsTold } from "./making-lines.ts";
 import { designName, pressingLines } from "./making-pressing.ts";
 import { makingWords } from "./making-words.ts";
+import { ownPieces, partsOver } from "./over.ts";
 import { topLines } from "./rows.ts";
 import { withTables } from "./table-lines.ts";
 import { unitGroups } from "./unit-groups.ts";
@@ -43,6 +44,7 @@ export function unitLines(making: Making, plan: Plan): string[] {
       ...(cut ? [makingWords.cutSewn] : []),
       ...(groups.some(({ units }) => units.length > 1) ? [unitWords.group.alike] : []),
       ...blocks.flat(),
+      ...partsOver(plan),
     ]),
     "",
   ];
@@ -150,6 +152,7 @@ export function makingSteps(plan: Plan): string {
     ...(pressing === null ? [] : [makingWords.pressTitle, ...indented(pressingLines(pressing, plan)), ""]),
     ...borderLines(making, plan),
     ...finishingLines(making, plan),
+    ...indented(ownPieces(plan)),
   ];
   return withTables(lines)
     .flatMap(({ line, row }) => (row ? [line] : wrapLine(line)))

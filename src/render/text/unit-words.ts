@@ -318,5 +318,13 @@ export const unitWords = {
       : `in ${counted(name, count)} ${points} points ${TURNED[turn]}`;
   },
   heap: (name: string, count: number) => (count === 0 ? `For ${name}:` : `${name} (make ${count}):`),
+  over: (count: number, parts: 2 | 4 | 1, bag: string) => {
+    const what = parts === 2 ? (count === 1 ? "half" : "halves") : count === 1 ? "quarter" : "quarters";
+    return `${count} ${what} of ${bag}`;
+  },
+  allOver: (bags: readonly string[]) => `Over when all units are sewn: ${bags.join("; ")}.`,
+  ownPieces: (count: number, bag: string) => `${count} of ${bag}`,
+  allOwn: (bags: readonly string[]) =>
+    `Sewn by no step here, as the file lists them by themselves: ${bags.join("; ")}.`,
   spot: (spot: string, bag: string) => `${spot}, ${bag}`,
 };
