@@ -2,6 +2,7 @@ import { Stock } from "./bags.ts";
 import { BlockReader, blockNames, Names } from "./blocks.ts";
 import { readCutting } from "./cutting.ts";
 import { amountOf, type Fault, type Line, NUM, unwrapped } from "./printed.ts";
+import { withoutTables } from "./tables.ts";
 import { TopReader } from "./tops.ts";
 import { UnitReader } from "./units.ts";
 
@@ -11,7 +12,7 @@ const TITLES =
 
 /** Told of all units or blocks alike: no bag, no count. */
 const GENERAL =
-  /^(Make one first, measure it|Heads are the ends of a print's figures|Measure before you cut anything off\.|When you cut apart what is sewn|Every block lies upright|Measure each block\.|Turned right is a quarter turn|Chain-piece)/;
+  /^(Make one first, measure it|Heads are the ends of a print's figures|Measure before you cut anything off\.|When you cut apart what is sewn|Every block lies upright|Measure each block\.|Turned right is a quarter turn|Chain-piece|Units that stand in a table are sewn alike)/;
 
 function section(lines: readonly Line[]): { title: string; lines: Line[] }[] {
   const found: { title: string; lines: Line[] }[] = [];
@@ -95,7 +96,7 @@ export function follow(steps: string, sewing: string): Fault[] {
   };
   namedOver(stock);
   for (const { title, lines: own } of sections) {
-    if (title === "Units") readUnits(own, stock, seam, { square, mark });
+    if (title === "Units") readUnits(withoutTables(own, stock.faults), stock, seam, { square, mark });
     else if (blocks.title(title))
       for (const line of own.filter(({ text }) => !GENERAL.test(text))) blocks.line(line);
     else if (title === "Blocks")
