@@ -398,7 +398,10 @@ export class TopReader {
     this.stock.takeBag(bag, Number(panels ?? 1));
     const [own] = this.stock.bag(bag)?.bags ?? [];
     if (panels === undefined || own === undefined) return;
-    if (across === undefined || down === undefined) return this.fault(`cannot read "${text}"`);
+    if (across === undefined || down === undefined) {
+      this.fault(`cannot read "${text}"`);
+      return;
+    }
     const [w, h] = [amountOf(across), amountOf(down)];
     // Panels lie side by side or one below another; whichever the trimmed size allows.
     const wide = Number(panels) * own.across - (Number(panels) - 1) * 2 * this.seam;
