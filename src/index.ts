@@ -27,6 +27,7 @@ export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
+export { unitsCsv } from "./render/csv/units.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
 export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
 export { comparisonTable } from "./render/text/compare.ts";
