@@ -15,11 +15,12 @@ import type { FabricSpec } from "../spec/types.ts";
 import { lengthLimit, purchaseFor, usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
 import { cheapestMix, mixOfPieces } from "./cheapest-mix.ts";
-import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts";
+import type { Chosen, Fabric } from "./choose-cut-lists.ts";
 import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed, squareUpOf } from "./fixed-pieces.ts";
 import { tableOf } from "./flag-steps.ts";
+import { chooseFromHand, type LengthInHand, ontoLength } from "./length-in-hand.ts";
 import { listTemplates } from "./list-templates.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
@@ -45,8 +46,17 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     withFixedStock(cutList, boltOf(index), fixedStock[index] ?? [], kits),
   );
 
-  const first = await chooseCutLists(fabrics, kits, spec, limits, solve, request.effort ?? null);
-  const { chosen: weighed, mixes } = await weigh(first, fabrics, spec, limits, solve);
+  const { inHand = [], effort = null } = request;
+  const first = await chooseFromHand(fabrics, inHand, kits, spec, limits, solve, effort);
+  const lengths = first.map(({ length }) => length);
+  const { chosen: weighed, mixes } = await weigh(
+    first.map(({ chosen }) => chosen),
+    // Where the length in hand is enough nothing need be weighed.
+    fabrics.map((one, i) => (lengths[i] === null ? one : { ...one, offers: [] })),
+    spec,
+    limits,
+    solve,
+  );
   const told: Diagnostic[] = [...(request.diagnostics ?? []), ...weighed.flatMap((one) => one.diagnostics)];
   const short = weighed.filter(({ result }) => !hasPlan(result));
   if (short.length > 0) {
@@ -59,8 +69,14 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   }
 
   const ordered = await useInOrder(weighed, limits, solve);
-  const chosen = await settleAll(ordered, spec, limits, solve);
-  const eased = await easeWork(chosen, spec, limits, solve);
+  const settled = await settleAll(ordered, spec, limits, solve);
+  const easy = await easeWork(settled, lengths, spec, limits, solve);
+  const done = settled.map((one, i) => {
+    const [result, length] = [easy[i]!, lengths[i] ?? null];
+    return length === null ? { chosen: one, result } : ontoLength(one, result, length);
+  });
+  const chosen = done.map((one) => one.chosen);
+  const eased = done.map(({ result }) => result);
   chosen.forEach(({ problem }, i) => {
     assertRight(problem, eased[i]!);
   });
@@ -201,10 +217,11 @@ function leastByArea({ items, roll, sheets }: PackingProblem): number {
 
 /**
  * The same purchase with less work. A sparing maker keeps the least length; one who wants it simple may use
- * all that the shop's rounding gives.
+ * all that the shop's rounding, or the length in hand, gives.
  */
 function easeWork(
   chosen: readonly Chosen[],
+  lengths: readonly (LengthInHand | null)[],
   settings: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
@@ -212,9 +229,13 @@ function easeWork(
   const { prefer } = settings;
   const table = tableOf(settings);
   return solve(
-    chosen.map(({ cutList: { fabric }, problem, result }) => {
-      const purchase = purchaseFor(fabric, result.rollLength);
-      const all = result.rollLength === 0 ? 0 : lengthLimit(fabric, purchase.length);
+    chosen.map(({ cutList: { fabric }, problem, result }, i) => {
+      const there = lengths[i] ?? null;
+      const given =
+        there === null
+          ? lengthLimit(fabric, purchaseFor(fabric, result.rollLength).length)
+          : there.length - there.straighten;
+      const all = result.rollLength === 0 ? 0 : given;
       return {
         kind: "lessen-work",
         table,
