@@ -70,7 +70,7 @@ function lettersAgain(pieces: readonly Marked[], { bags }: LettersOfFabric): (st
 }
 
 /** What tells one bag of a fabric from another, however wide the bolt is. */
-function bagKey(piece: CutPiece): string {
+export function bagKey(piece: CutPiece): string {
   const { across, along, fullWidth, turnable, cut, join, subcut, diagonal, trimTo, label, joined } = piece;
   const size = fullWidth ? [0, along] : turnable ? [across, along].sort((a, b) => a - b) : [across, along];
   return JSON.stringify([

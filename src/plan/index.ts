@@ -6,4 +6,6 @@ export type { SharedEffort } from "./pack-shared.ts";
 export { planCutLists } from "./plan-cut-lists.ts";
 export { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 export type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
+export { asSource, type Source } from "./settle-runs.ts";
+export { listLeftovers } from "./sum-waste.ts";
 export * from "./types.ts";

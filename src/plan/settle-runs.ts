@@ -10,7 +10,7 @@ export interface Settled {
 }
 
 /** A source of a run: which, how long, how many, and whether it is a whole strip of the bolt. */
-interface Source {
+export interface Source {
   item: number;
   across: Ticks;
   count: number;
@@ -86,7 +86,8 @@ function neededOf(sources: readonly Source[], { pieces }: CutList): Source[] {
   return kept;
 }
 
-function asSource(piece: CutPiece, item: number, sources: readonly Source[], index: number): CutPiece {
+/** A source as a piece of its own. */
+export function asSource(piece: CutPiece, item: number, sources: readonly Source[], index: number): CutPiece {
   const source = sources[index]!;
   const wholes = sources.reduce((sum, { whole, count }) => sum + (whole ? count : 0), 0);
   const ends = sources.reduce((sum, { whole, count }) => sum + (whole ? 0 : count), 0);

@@ -7,46 +7,41 @@ export interface Rectangle {
   along: Ticks;
 }
 
-/** What comes of a part that is cut: pieces into their bags, and cloth in hand. */
-export interface CutApart {
-  /** Indices of pieces. */
-  pieces: number[];
-  cloth: Rectangle[];
-}
-
 /** What decides how a part is cut apart. */
 export interface Cutting {
   /** The piece leaves that are cut. */
   told: ReadonlySet<Part>;
-  /** Where the cloth really ends on its right, and where the plan has it end. */
-  ends: Ticks;
-  planned: Ticks;
+  /** Strips that cannot be used. */
+  spoiled: ReadonlySet<Part>;
+  /** The size of the cloth as planned, and where it really ends: narrower or wider cloth, edges not squared yet. */
+  planned: Rectangle;
+  ends: Rectangle;
+}
+
+/** Where a part that begins at `from` ends: what reaches the planned end reaches the real one, which may lie farther out. */
+function endOf(from: Ticks, size: Ticks, planned: Ticks, ends: Ticks): Ticks {
+  return from + size === planned ? ends : Math.min(ends, from + size);
 }
 
 /**
- * Cuts a part as far as its pieces are told. What holds none of them stays in one piece; neighbours of such a kind stay
- * together. On cloth that is narrower than planned nothing beyond its end is there.
+ * The cloth that a part leaves when it is cut as far as its pieces are told. What holds none of them stays in one piece;
+ * neighbours of such a kind stay together. On cloth that is narrower than planned nothing beyond its end is there.
  */
-export function cutApart(part: Part, cutting: Cutting): CutApart {
-  const { told, ends, planned } = cutting;
-  const holds = (inner: Part): boolean => told.has(inner) || inner.parts.some(holds);
-  const pieces: number[] = [];
+export function restsOf(part: Part, { told, spoiled, planned, ends }: Cutting): Rectangle[] {
+  const holds = (inner: Part): boolean =>
+    told.has(inner) || spoiled.has(inner) || inner.parts.some(holds);
   const cloth: Rectangle[] = [];
-  const keep = (x: Ticks, across: Ticks, along: Ticks): void => {
-    // Cloth that reaches the planned end reaches the real one, which may lie farther out.
-    const right = x + across === planned ? ends : Math.min(ends, x + across);
-    if (right > x && along > 0) cloth.push({ across: right - x, along });
+  const keep = ({ x, y }: Part, across: Ticks, along: Ticks): void => {
+    const right = endOf(x, across, planned.across, ends.across);
+    const lower = endOf(y, along, planned.along, ends.along);
+    if (right > x && lower > y) cloth.push({ across: right - x, along: lower - y });
   };
   const visit = (inner: Part): void => {
-    if (told.has(inner) && inner.piece !== null) {
-      pieces.push(inner.piece);
-      // A full strip of wider cloth leaves more beside it.
-      if (inner.x + inner.across === planned && ends > planned)
-        cloth.push({ across: ends - planned, along: inner.along });
-      return;
-    }
-    if (!holds(inner)) {
-      keep(inner.x, inner.across, inner.along);
+    if (spoiled.has(inner)) return;
+    if (told.has(inner)) {
+      // Wider cloth leaves more beside a piece that lies last.
+      if (inner.x + inner.across === planned.across && ends.across > planned.across)
+        cloth.push({ across: ends.across - planned.across, along: inner.along });
       return;
     }
     let run: Part[] = [];
@@ -54,8 +49,8 @@ export function cutApart(part: Part, cutting: Cutting): CutApart {
       const [first] = run;
       if (first === undefined) return;
       const sum = (side: "across" | "along") => run.reduce((total, one) => total + one[side], 0);
-      if (inner.cut === "along") keep(first.x, sum("across"), first.along);
-      else keep(first.x, first.across, sum("along"));
+      if (inner.cut === "along") keep(first, sum("across"), first.along);
+      else keep(first, first.across, sum("along"));
       run = [];
     };
     for (const each of inner.parts) {
@@ -66,6 +61,7 @@ export function cutApart(part: Part, cutting: Cutting): CutApart {
     }
     flush();
   };
-  visit(part);
-  return { pieces, cloth };
+  if (holds(part)) visit(part);
+  else keep(part, part.across, part.along);
+  return cloth;
 }

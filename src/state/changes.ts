@@ -1,0 +1,49 @@
+import type { Ticks } from "../length/types.ts";
+import type { FabricPlan } from "../plan/types.ts";
+import type { Served } from "./still-wanted.ts";
+import type { Work } from "./take-stock.ts";
+
+/** So many of a bag. */
+export interface OfBag {
+  letter: string;
+  count: number;
+}
+
+/** What one entry of the work changed in the plan of a fabric. */
+export interface Change {
+  fabric: string;
+  /** What lies in the bags now, by bag. */
+  cut: OfBag[];
+  /** What was lost and is cut again. */
+  lost: OfBag[];
+  /** Cut pieces that serve for another bag. */
+  served: Served[];
+  /** Usable width as measured; null where it is as planned. */
+  width: Ticks | null;
+  /** How many pieces are still to cut. */
+  still: number;
+  /** To be bought more than was; null when nothing is. */
+  more: string | null;
+}
+
+/** What became of a fabric. */
+export function changeOf(before: FabricPlan, after: FabricPlan, work: Work, served: readonly Served[]): Change {
+  const cut = after.done?.cut ?? [];
+  const ready = (after.stock ?? []).filter(({ from, used }) => from === "shop" && used > 0);
+  const more = [
+    ...(after.purchase === null ? [] : [after.purchase.text]),
+    ...ready.map(({ name, used }) => `${used} ${name.replace(/^bought /, "")}`),
+  ];
+  return {
+    fabric: after.name,
+    cut: after.pieces.flatMap(({ letter }, i) => ((cut[i] ?? 0) > 0 ? [{ letter, count: cut[i]! }] : [])),
+    lost: before.pieces.flatMap(({ letter }, i) => {
+      const count = work.lost[i] ?? 0;
+      return count > 0 ? [{ letter, count }] : [];
+    }),
+    served: [...served],
+    width: work.width === before.usable ? null : work.width,
+    still: after.pieces.reduce((sum, { count }, i) => sum + Math.max(0, count - (cut[i] ?? 0)), 0),
+    more: more.length === 0 ? null : more.join(", "),
+  };
+}
