@@ -49,7 +49,12 @@ export function workStripUnknown(
   last: number,
   begun: boolean,
 ): Diagnostic {
-  const there = last === 0 ? "no strip of it is left to cut" : last === 1 ? "it has strip 1 only" : `its strips are 1 to ${last}`;
+  const there =
+    last === 0
+      ? "no strip of it is left to cut"
+      : last === 1
+        ? "it has strip 1 only"
+        : `its strips are 1 to ${last}`;
   return told(
     "WORK-STRIP-UNKNOWN",
     where,
@@ -101,7 +106,12 @@ export function workNoneToSpoil(where: InFile, letter: string, count: number, cu
 }
 
 export function workMeasureWrong(where: InFile, why: string): Diagnostic {
-  return told("WORK-MEASURE-WRONG", where, `${why}.`, "Measure between the selvages; a length from its straight end.");
+  return told(
+    "WORK-MEASURE-WRONG",
+    where,
+    `${why}.`,
+    "Measure between the selvages; a length from its straight end.",
+  );
 }
 
 /** The file speaks of another plan than the one the quilt's file makes. */
@@ -159,7 +169,12 @@ export function workSaidAgain(fabric: string): Diagnostic {
 }
 
 export function workNothingToUndo(file: string): Diagnostic {
-  return told("WORK-NOTHING-TO-UNDO", { path: "", at: null }, `${file} says nothing that could be taken back.`, "");
+  return told(
+    "WORK-NOTHING-TO-UNDO",
+    { path: "", at: null },
+    `${file} says nothing that could be taken back.`,
+    "",
+  );
 }
 
 /** The folder holds a work file, and a plan from the beginning is written into it. */

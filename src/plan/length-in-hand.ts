@@ -25,7 +25,10 @@ export interface FromHand {
 }
 
 /** The length as one cloth among others. */
-function asCloth({ cutList: { fabric } }: Pick<Fabric, "cutList">, { length, straighten }: LengthInHand): FixedPiece {
+function asCloth(
+  { cutList: { fabric } }: Pick<Fabric, "cutList">,
+  { length, straighten }: LengthInHand,
+): FixedPiece {
   const squareUp = { across: 0, along: straighten };
   const across = usableWidth(fabric);
   return { name: LENGTH_IN_HAND, across, along: length, available: 1, from: "to-hand", squareUp };
@@ -96,9 +99,7 @@ export function ontoLength(
   );
   const others = result.layouts.filter(({ stock }) => stock === "sheet");
   const laid =
-    sections.length === 0
-      ? []
-      : [{ stock: "sheet", sheet, count: 1, firstCut: "across", sections } as const];
+    sections.length === 0 ? [] : [{ stock: "sheet", sheet, count: 1, firstCut: "across", sections } as const];
   const { problem } = chosen;
   const along = cloth.along - length.straighten;
   const posed = { across: cloth.across, along, available: 1, cost: 0, firstCut: "either" } as const;

@@ -22,6 +22,8 @@ import { fixedStockOf, gatherFixed, squareUpOf } from "./fixed-pieces.ts";
 import { tableOf } from "./flag-steps.ts";
 import { chooseFromHand, type LengthInHand, ontoLength } from "./length-in-hand.ts";
 import { listTemplates } from "./list-templates.ts";
+import { fromOneGrain, type Packed, splitPairs } from "./one-grain.ts";
+import type { SharedEffort } from "./pack-shared.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { settleRuns } from "./settle-runs.ts";
@@ -47,16 +49,8 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   );
 
   const { inHand = [], effort = null } = request;
-  const first = await chooseFromHand(fabrics, inHand, kits, spec, limits, solve, effort);
-  const lengths = first.map(({ length }) => length);
-  const { chosen: weighed, mixes } = await weigh(
-    first.map(({ chosen }) => chosen),
-    // Where the length in hand is enough nothing need be weighed.
-    fabrics.map((one, i) => (lengths[i] === null ? one : { ...one, offers: [] })),
-    spec,
-    limits,
-    solve,
-  );
+  const begun = await weighFromHand(fabrics, inHand, kits, spec, limits, solve, effort);
+  const { chosen: weighed, mixes, lengths } = begun;
   const told: Diagnostic[] = [...(request.diagnostics ?? []), ...weighed.flatMap((one) => one.diagnostics)];
   const short = weighed.filter(({ result }) => !hasPlan(result));
   if (short.length > 0) {
@@ -68,32 +62,28 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     return { value: null, diagnostics: [...told, ...missing] };
   }
 
-  const ordered = await useInOrder(weighed, limits, solve);
-  const settled = await settleAll(ordered, spec, limits, solve);
-  const easy = await easeWork(settled, lengths, spec, limits, solve);
-  const done = settled.map((one, i) => {
-    const [result, length] = [easy[i]!, lengths[i] ?? null];
-    return length === null ? { chosen: one, result } : ontoLength(one, result, length);
+  const free = await packToTheEnd(weighed, mixes, lengths, spec, limits, solve);
+  const packed = await fromOneGrain(free, cutLists, async (asked) => {
+    const own = asked.map(({ fabric, cutList }) => ({ ...fabrics[fabric]!, cutList }));
+    const there = asked.map(({ fabric }) => inHand[fabric] ?? null);
+    const begun = await weighFromHand(own, there, kits, spec, limits, solve, effort);
+    return packToTheEnd(begun.chosen, begun.mixes, begun.lengths, spec, limits, solve);
   });
-  const chosen = done.map((one) => one.chosen);
-  const eased = done.map(({ result }) => result);
-  chosen.forEach(({ problem }, i) => {
-    assertRight(problem, eased[i]!);
-  });
-  const batches = chosen.map((one, i) => ({ chosen: one, eased: eased[i]! }));
-  const splits = kits === 1 ? [] : await splitKits(batches, kits, spec, limits, solve);
+  const [chosen, eased] = [packed.map((one) => one.chosen), packed.map((one) => one.eased)];
+  const splits = kits === 1 ? [] : await splitKits(packed, kits, spec, limits, solve);
   const plans = chosen.map((one, i) => {
-    const split = splits[i] ?? null;
+    const shared = splits[i] ?? null;
+    const split = shared === null || splitPairs(one.cutList, shared.result).length > 0 ? null : shared;
     if (split !== null) assertRight(one.problem, split.result);
     const result = split?.result ?? eased[i]!;
-    const made = assembleFabric(one, result, ruleOfThumb(one.problem), mixes[i] ?? null, spec, kits);
+    const made = assembleFabric(one, result, ruleOfThumb(one.problem), packed[i]?.mix ?? null, spec, kits);
     const [lay] = made.lays;
     return split === null || lay === undefined
       ? made
       : { ...made, kitShares: kitShares(lay, split, one, spec.keepFrom) };
   });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
-  const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === true).map(({ name }) => name);
+  const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === "clock").map(({ name }) => name);
   if (hasty.length > 0) told.push(searchCutShort(hasty));
   const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
@@ -143,6 +133,54 @@ function withFixedStock(cutList: CutList, asked: Bolt, beside: readonly FixedPie
   // Where nothing comes off the bolt there is nothing to weigh: the least money in pieces is one search.
   if (bolt === "none") return { cutList, bolt, fixedStock: gatherFixed([...given, ...offers]), offers: [] };
   return { cutList, bolt, fixedStock: gatherFixed(given), offers: gatherFixed(offers) };
+}
+
+/** The first packing of each fabric from what is in hand of its bolt, weighed against what is sold ready cut. */
+async function weighFromHand(
+  fabrics: readonly Offered[],
+  inHand: readonly (LengthInHand | null)[],
+  kits: number,
+  settings: PlanSettings,
+  limits: SearchLimits,
+  solve: Solve,
+  effort: SharedEffort | null,
+): Promise<{ chosen: Chosen[]; mixes: (Mix | null)[]; lengths: (LengthInHand | null)[] }> {
+  const first = await chooseFromHand(fabrics, inHand, kits, settings, limits, solve, effort);
+  const lengths = first.map(({ length }) => length);
+  const chosen = first.map((one) => one.chosen);
+  // Where the length in hand is enough nothing need be weighed.
+  const offered = fabrics.map((one, i) => (lengths[i] == null ? one : { ...one, offers: [] }));
+  return { ...(await weigh(chosen, offered, settings, limits, solve)), lengths };
+}
+
+/** From the cut lists settled on to the packing that is cut. Those with no plan at all stay as they are. */
+async function packToTheEnd(
+  weighed: readonly Chosen[],
+  mixes: readonly (Mix | null)[],
+  lengths: readonly (LengthInHand | null)[],
+  settings: PlanSettings,
+  limits: SearchLimits,
+  solve: Solve,
+): Promise<Packed[]> {
+  const able = weighed.filter(({ result }) => hasPlan(result));
+  const there = able.map((one) => lengths[weighed.indexOf(one)] ?? null);
+  const ordered = await useInOrder(able, limits, solve);
+  const settled = await settleAll(ordered, settings, limits, solve);
+  const easy = await easeWork(settled, there, settings, limits, solve);
+  const done = settled.map((one, i) => {
+    const [result, length] = [easy[i]!, there[i] ?? null];
+    return length === null ? { chosen: one, result } : ontoLength(one, result, length);
+  });
+  const chosen = done.map((one) => one.chosen);
+  const eased = done.map(({ result }) => result);
+  chosen.forEach(({ problem }, i) => {
+    assertRight(problem, eased[i]!);
+  });
+  return weighed.map((one, i) => {
+    const at = able.indexOf(one);
+    const mix = mixes[i] ?? null;
+    return at < 0 ? { chosen: one, eased: one.result, mix } : { chosen: chosen[at]!, eased: eased[at]!, mix };
+  });
 }
 
 /** The cheapest mix for the fabrics that are sold ready cut as well, the others as they are. */

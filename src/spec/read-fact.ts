@@ -76,8 +76,7 @@ function readWhat(text: string): Read<What> {
     if (count === null) return { problem: `\`${pieces[1]}\` is no number of pieces` };
     return { value: { of: "pieces", count, letter: (pieces[2] ?? "").toUpperCase() } };
   }
-  if (/^(?:|all|everything|all of it)$/i.test(plain))
-    return { value: { of: "all", cloth: null } };
+  if (/^(?:|all|everything|all of it)$/i.test(plain)) return { value: { of: "all", cloth: null } };
   return { value: { of: "all", cloth: plain.replace(/^all of (?:the )?/i, "") } };
 }
 
@@ -121,7 +120,8 @@ export function readFact(written: string, unit: LengthUnit): Read<Fact> {
   if (inHand !== null) return readCloth(inHand[1] ?? "", unit);
   const inBag = /^(.+) in (?:the|its|my) bag$/i.exec(text);
   const said = inBag !== null ? { kind: "in-bag" as const, rest: inBag[1] ?? "" } : splitKind(text);
-  if (said === null) return { problem: "it does not say what happened (cut, cut off, spoiled, wide, left, in hand)" };
+  if (said === null)
+    return { problem: "it does not say what happened (cut, cut off, spoiled, wide, left, in hand)" };
   const what = readWhat(said.rest);
   if ("problem" in what) return what;
   const { value } = what;

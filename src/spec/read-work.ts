@@ -47,15 +47,13 @@ export function readWorkFile(text: string, fileName: string, unit: LengthUnit): 
       thorough: planned?.thorough ?? false,
       fatQuarters: planned?.["fat-quarters"] ?? false,
       width: planned?.width === undefined ? null : ticks(planned.width.value),
-      cloth: (planned?.cloth ?? []).map(
-        ({ fabric, name, size, count }): Planned["cloth"][number] => ({
-          fabric,
-          name,
-          across: ticks(size.across),
-          along: ticks(size.along),
-          count,
-        }),
-      ),
+      cloth: (planned?.cloth ?? []).map(({ fabric, name, size, count }): Planned["cloth"][number] => ({
+        fabric,
+        name,
+        across: ticks(size.across),
+        along: ticks(size.along),
+        count,
+      })),
     },
     said: (said ?? []).map(
       (entry, i): SaidOf => ({

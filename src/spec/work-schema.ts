@@ -22,7 +22,8 @@ const fact = (unit: LengthUnit) =>
     },
   );
 
-const toggle = (description: string) => z.boolean().meta({ description, example: true, written: {} }).optional();
+const toggle = (description: string) =>
+  z.boolean().meta({ description, example: true, written: {} }).optional();
 
 /** The file of the work, for the measure of bare numbers. */
 export function workSchema(unit: LengthUnit) {
@@ -38,10 +39,18 @@ export function workSchema(unit: LengthUnit) {
     prefer: choice(["sparing", "simple"], "what was aimed at", "simple").optional(),
     thorough: toggle("searched longer"),
     "fat-quarters": toggle("every colour from fat quarters"),
-    width: length(unit, { description: "usable width tried on every bolt", example: "41 in" }, true).optional(),
+    width: length(
+      unit,
+      { description: "usable width tried on every bolt", example: "41 in" },
+      true,
+    ).optional(),
     cloth: z
       .array(cloth)
-      .meta({ description: "cloth from the drawer that was offered", example: "- fabric: ivory", written: {} })
+      .meta({
+        description: "cloth from the drawer that was offered",
+        example: "- fabric: ivory",
+        written: {},
+      })
       .optional(),
   });
   const said = z.strictObject({

@@ -80,4 +80,3 @@ function entriesOf(text: string): unknown[] {
   const said: unknown = (document.toJS() as { said?: unknown } | null)?.said;
   return Array.isArray(said) ? said : [];
 }
-

@@ -27,7 +27,12 @@ export interface Change {
 }
 
 /** What became of a fabric. */
-export function changeOf(before: FabricPlan, after: FabricPlan, work: Work, served: readonly Served[]): Change {
+export function changeOf(
+  before: FabricPlan,
+  after: FabricPlan,
+  work: Work,
+  served: readonly Served[],
+): Change {
   const cut = after.done?.cut ?? [];
   const ready = (after.stock ?? []).filter(({ from, used }) => from === "shop" && used > 0);
   const more = [

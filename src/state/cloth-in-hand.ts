@@ -25,6 +25,23 @@ export function restPiece({ across, along }: Rectangle, count: number, ruler: Ru
   return { name, across, along, available: count, from: "to-hand", begun: true, squareUp: SQUARE };
 }
 
+/** Rests, equal ones together. */
+export function restPieces(rests: readonly Rectangle[], ruler: Ruler): FixedPiece[] {
+  return gathered(rests).map((rest) => restPiece(rest, rest.count, ruler));
+}
+
+/** A bolt, or a length of it in hand. */
+export function isRoll({ source, name }: Lay): boolean {
+  return source === "bolt" || name === LENGTH_IN_HAND;
+}
+
+/** Cloth in hand as the plan tells of it, none of it cut into. */
+export function asStock(piece: FixedPiece): FixedStock {
+  const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
+  const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
+  return { name, across, along, trim, ...squared, from, strip, available, used: 0, price };
+}
+
 /** What is there of a fabric after the work that is told of, by the plan it was done from. */
 export function clothInHand(fabric: FabricPlan, work: Work, ruler: Ruler): ClothThere {
   const { lays } = fabric;
@@ -34,16 +51,15 @@ export function clothInHand(fabric: FabricPlan, work: Work, ruler: Ruler): Cloth
   const begun = new Map<string, number>();
   lays.forEach((lay, l) => {
     const kind = stockOf(fabric, lay);
-    const isRoll = lay.source === "bolt" || lay.name === LENGTH_IN_HAND;
     const untouched = work.strips[l]!.size === 0;
     if (!untouched) begun.set(lay.name, (begun.get(lay.name) ?? 0) + 1);
-    if (untouched && !isRoll) return;
+    if (untouched && !isRoll(lay)) return;
     const straighten = lay.source === "bolt" ? fabric.straighten : (kind?.squareUp?.along ?? 0);
     const left = untouched
       ? { rests: [], remaining: lay.along, straighten }
       : { ...cutFrom(fabric, lay, work, l), straighten: 0 };
     rests.push(...left.rests);
-    if (isRoll) {
+    if (isRoll(lay)) {
       rolls.push({
         length: { length: left.remaining, straighten: left.straighten },
         bolt: lay.source === "bolt",
@@ -55,10 +71,11 @@ export function clothInHand(fabric: FabricPlan, work: Work, ruler: Ruler): Cloth
   for (const { count, ...rectangle } of work.besides) cloth.push(restPiece(rectangle, count, ruler));
   rolls.sort((a, b) => Number(b.bolt) - Number(a.bolt));
   const [first = null, ...others] = rolls;
-  const roll = work.left === null ? (first?.length ?? null) : measured(fabric, first?.length ?? null, work.left);
+  const roll =
+    work.left === null ? (first?.length ?? null) : measured(fabric, first?.length ?? null, work.left);
   for (const { length } of others) cloth.push(...shorter(work.width, length));
   return {
-    cloth: [...gathered(rests).map((rest) => restPiece(rest, rest.count, ruler)), ...cloth],
+    cloth: [...restPieces(rests, ruler), ...cloth],
     roll: roll === null || roll.length <= roll.straighten ? null : roll,
   };
 }
@@ -73,12 +90,13 @@ function shorter(width: Ticks, { length, straighten }: LengthInHand): FixedPiece
   return [{ name: "shorter length", across: width, along: length, available: 1, from: "to-hand", squareUp }];
 }
 
-function stockOf({ stock = [] }: FabricPlan, lay: Lay): FixedStock | null {
+/** The kind of cloth that a lay is of; null for the bolt. */
+export function stockOf({ stock = [] }: FabricPlan, lay: Lay): FixedStock | null {
   return lay.source === "bolt" ? null : (stock.find(({ name }) => name === lay.name) ?? null);
 }
 
 /** What a lay that is cut into leaves: rests of its strips, and how much of it is uncut. */
-function cutFrom(
+export function cutFrom(
   fabric: FabricPlan,
   lay: Lay,
   work: Work,
@@ -111,7 +129,7 @@ function cutFrom(
 }
 
 /** What is left of a fat quarter or scrap: straight where strips came off, and as it was on the other sides. */
-function remainder(lay: Lay, kind: FixedStock | null, size: Ticks, ruler: Ruler): FixedPiece {
+export function remainder(lay: Lay, kind: FixedStock | null, size: Ticks, ruler: Ruler): FixedPiece {
   const upright = lay.root.cut === "along";
   const across = upright ? size : lay.across;
   const along = upright ? lay.along : size;
@@ -120,8 +138,8 @@ function remainder(lay: Lay, kind: FixedStock | null, size: Ticks, ruler: Ruler)
   return { ...restPiece({ across, along }, 1, ruler), squareUp };
 }
 
-/** Cloth of a kind that is not cut into; of what is sold ready cut, what was bought of it and what more there is to buy. */
-function stillWhole(
+/** Cloth of a kind that is not cut into; of what is sold ready cut, what was bought of it. */
+export function stillWhole(
   fabric: FabricPlan,
   kind: FixedStock,
   begun: number,
@@ -129,7 +147,7 @@ function stillWhole(
   ruler: Ruler,
 ): FixedPiece[] {
   if (kind.name === LENGTH_IN_HAND) return [];
-  const { name, along, trim, strip, squareUp, from, available, used, price } = kind;
+  const { name, along, trim, strip, squareUp, from, available, used } = kind;
   const across = kind.across === fabric.usable ? work.width : kind.across;
   const plain = { across, along, trim, strip, ...(squareUp === undefined ? {} : { squareUp }) };
   const there = (from === "shop" ? used : available) - begun;
@@ -143,9 +161,7 @@ function stillWhole(
     available: there,
     from: from === "shop" ? "to-hand" : from,
   };
-  const offered = fabric.mix === undefined || from !== "shop" ? 0 : available - used;
-  const more: FixedPiece = { ...plain, name, available: offered, from: "shop", price };
-  return [...(there > 0 ? [own] : []), ...(offered > 0 ? [more] : [])];
+  return there > 0 ? [own] : [];
 }
 
 function gathered(rests: readonly Rectangle[]): (Rectangle & { count: number })[] {
@@ -156,16 +172,3 @@ function gathered(rests: readonly Rectangle[]): (Rectangle & { count: number })[
   }
   return [...found.values()];
 }
-
-/** Whether all that was said is that strips are cut as planned: then the rest of the plan stands. */
-export function wentAsPlanned(fabric: FabricPlan, work: Work): boolean {
-  const states = work.strips.flatMap((strips) => [...strips.values()]);
-  return (
-    work.width === fabric.usable &&
-    work.left === null &&
-    work.besides.length === 0 &&
-    work.lost.every((count) => count === 0) &&
-    states.every((state) => state === "cut")
-  );
-}
-

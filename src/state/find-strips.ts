@@ -18,7 +18,11 @@ export function numberedParts(part: Part): Part[] {
   return part.number > 0 ? [part] : part.parts.flatMap(numberedParts);
 }
 
-const plain = (name: string) => name.toLowerCase().replace(/[\s_-]+/g, " ").trim();
+const plain = (name: string) =>
+  name
+    .toLowerCase()
+    .replace(/[\s_-]+/g, " ")
+    .trim();
 
 /** Lays by what a maker calls them: `bolt`, `fat quarter`, `fat quarter 2`. */
 function laysCalled({ lays }: FabricPlan, cloth: string): number[] {

@@ -1,5 +1,6 @@
-import type { CutList, CutPiece } from "../cutlist/types.ts";
+import { planWith } from "../choices/plan-with.ts";
 import { bagKey, forKits, letterPieces, waysOfJoining } from "../cutlist/index.ts";
+import type { CutList, CutPiece } from "../cutlist/types.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { workFabricUnknown, workMeasureWrong, workOtherPlan } from "../diagnostics/work.ts";
 import type { Ticks } from "../length/types.ts";
@@ -7,6 +8,7 @@ import {
   asJoined,
   assertSound,
   assumedFor,
+  heldToLimit,
   type Listed,
   limitsFor,
   listAll,
@@ -15,18 +17,24 @@ import {
   sharedFor,
   USUAL_OPTIONS,
 } from "../pipeline.ts";
-import { planWith } from "../choices/plan-with.ts";
-import { listTemplates, type Solve } from "../plan/index.ts";
+import { type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
-import { onBoltsOf, type Planned, readSpecFile, readWorkFile, type SaidOf, type Spec } from "../spec/index.ts";
+import {
+  onBoltsOf,
+  type Planned,
+  readSpecFile,
+  readWorkFile,
+  type SaidOf,
+  type Spec,
+} from "../spec/index.ts";
 import { beforeWashing, usableWidth } from "../stock/index.ts";
 import { type Change, changeOf } from "./changes.ts";
-import { clothInHand, restPiece, wentAsPlanned } from "./cloth-in-hand.ts";
+import { clothInHand, restPiece } from "./cloth-in-hand.ts";
 import { fingerprint } from "./fingerprint.ts";
 import { keepRest } from "./keep-rest.ts";
 import { planRest, type Search } from "./plan-rest.ts";
 import { putBack } from "./put-back.ts";
-import { type Cut, isRun, stillWanted, type StillWanted } from "./still-wanted.ts";
+import { type Cut, isRun, type StillWanted, stillWanted } from "./still-wanted.ts";
 import { takeStock, type Work } from "./take-stock.ts";
 
 /** A plan that was gone on with. */
@@ -42,6 +50,8 @@ interface State {
   listed: Listed;
   plan: Plan;
   notBought: readonly string[];
+  /** Cloth ready cut that is for sale besides what the file says, by fabric. */
+  offers: ReadonlyMap<string, readonly FixedPiece[]>;
 }
 
 /** The options that a plan was made with. */
@@ -110,8 +120,20 @@ async function begin(
   if (planned.value === null || listed.value === null)
     return { value: null, diagnostics: planned.diagnostics };
   const { plan, fromFatQuarters } = planned.value;
-  const value = { spec: asked, listed: listed.value, plan, notBought: fromFatQuarters };
+  const offers = new Map(fromFatQuarters.map((name) => [name, offeredOf(plan, name, asked)]));
+  const value = { spec: asked, listed: listed.value, plan, notBought: fromFatQuarters, offers };
   return { value, diagnostics: planned.diagnostics };
+}
+
+/** What a plan may buy ready cut of a fabric though its file names no such cloth. */
+function offeredOf({ fabrics }: Plan, name: string, spec: Spec): FixedPiece[] {
+  const said = spec.fabrics.find((fabric) => fabric.name === name)?.readyCut ?? [];
+  const { stock = [] } = fabrics.find((fabric) => fabric.name === name) ?? {};
+  return stock
+    .filter((kind) => kind.from === "shop" && !said.some((cut) => kind.name === `bought ${cut.name}`))
+    .map(({ name: called, across, along, available, price }) => {
+      return { name: called, across, along, available, from: "shop", price };
+    });
 }
 
 /** Goes on from one entry of the work. */
@@ -125,15 +147,22 @@ async function step(
   const at = { path: entry.facts[0]?.path ?? "", at: entry.facts[0]?.at ?? null };
   const names = state.plan.fabrics.map(({ name }) => name);
   const own = state.plan.fabrics.find(({ name }) => name === entry.fabric);
-  if (own === undefined)
-    return { value: null, diagnostics: [workFabricUnknown(at, entry.fabric, names)] };
+  if (own === undefined) return { value: null, diagnostics: [workFabricUnknown(at, entry.fabric, names)] };
   if (fingerprint(own) !== entry.plan)
     return { value: null, diagnostics: [workOtherPlan(at, entry.fabric, first)] };
   const stock = takeStock(own, entry);
   if (stock.value === null) return { value: null, diagnostics: stock.diagnostics };
   const work = stock.value;
   if (work.width > own.width)
-    return { value: null, diagnostics: [workMeasureWrong(at, "The usable width cannot be more than the width of the fabric with its selvages")] };
+    return {
+      value: null,
+      diagnostics: [
+        workMeasureWrong(
+          at,
+          "The usable width cannot be more than the width of the fabric with its selvages",
+        ),
+      ],
+    };
   const relisted = work.width === own.usable ? null : listAgain(state, own.name, work.width);
   if (relisted !== null && relisted.value === null) return { value: null, diagnostics: relisted.diagnostics };
   const { spec, listed } = relisted?.value ?? state;
@@ -149,7 +178,10 @@ async function step(
     if (list === undefined || (!spoken && sameList(list, before))) continue;
     const done = spoken ? work : takeStock(fabric, { ...entry, facts: [] }).value!;
     const bolt = state.notBought.includes(fabric.name) || !list.fabric.yardage ? "none" : "as-needed";
-    const next = await nextFabric({ fabric, list, work: done, bolt, options, search });
+    const next = await nextFabric({
+      ...{ fabric, list, work: done, bolt, options, search },
+      offers: state.offers.get(fabric.name) ?? [],
+    });
     told.push(...next.diagnostics);
     if (next.value === null) return { value: null, diagnostics: told };
     fabrics[index] = next.value.fabric;
@@ -176,6 +208,8 @@ interface Next {
   list: CutList;
   work: Work;
   bolt: "none" | "as-needed";
+  /** Cloth ready cut that there is to buy besides what the file says. */
+  offers: readonly FixedPiece[];
   options: PlanOptions;
   search: Search;
 }
@@ -186,16 +220,17 @@ async function nextFabric({
   list,
   work,
   bolt,
+  offers,
   options,
   search,
 }: Next): Promise<Outcome<{ fabric: FabricPlan; served: StillWanted["served"] }>> {
   const { ruler, keepFrom } = search.settings;
-  const bought = [...(fabric.done?.bought ?? []), ...(fabric.purchase === null ? [] : [fabric.purchase.text])];
-  if (wentAsPlanned(fabric, work))
-    return {
-      value: { fabric: keepRest(fabric, work, bought, search.settings, options.kits), served: [] },
-      diagnostics: [],
-    };
+  const bought = [
+    ...(fabric.done?.bought ?? []),
+    ...(fabric.purchase === null ? [] : [fabric.purchase.text]),
+  ];
+  const standing = keepRest(fabric, work, bought, search.settings, options.kits);
+  if (standing !== null) return { value: { fabric: standing, served: [] }, diagnostics: [] };
   const there = clothInHand(fabric, work, ruler);
   const pieces = settledWay(list, fabric, work.width, options.kits, search);
   const cut = fabric.pieces.flatMap((piece, i): Cut[] => {
@@ -208,6 +243,7 @@ async function nextFabric({
   const cloth = [
     ...over.map(({ rectangle, count }) => restPiece(rectangle, count, ruler)),
     ...there.cloth,
+    ...offers,
   ];
   const planned = await planRest(list.fabric, still, { ...there, cloth }, bolt, work.width, search);
   if (planned.value === null) return { value: null, diagnostics: planned.diagnostics };
@@ -231,7 +267,9 @@ function settledWay(
   kits: number,
   { settings }: Search,
 ): CutPiece[] {
-  const ways = waysOfJoining(list, usable, settings.ruler).map(({ cutList }) => forKits(cutList, kits).pieces);
+  const ways = waysOfJoining(list, usable, settings.ruler).map(
+    ({ cutList }) => forKits(cutList, kits).pieces,
+  );
   const [only = [], another] = ways;
   if (another === undefined) return only;
   const keys = new Set(fabric.pieces.map(bagKey));
@@ -245,11 +283,13 @@ function settledWay(
 }
 
 /** The file on a fabric of another width, with the lists made again; bags keep their letters. */
-function listAgain({ spec, listed }: State, name: string, width: Ticks): Outcome<{ spec: Spec; listed: Listed }> {
+function listAgain(
+  { spec, listed }: State,
+  name: string,
+  width: Ticks,
+): Outcome<{ spec: Spec; listed: Listed }> {
   const fabrics = spec.fabrics.map((fabric) =>
-    fabric.name !== name
-      ? fabric
-      : { ...fabric, width: widthFor(fabric, width) },
+    fabric.name !== name ? fabric : { ...fabric, width: widthFor(fabric, width) },
   );
   const next = listed.cutLists.reduce((sum, { pieces }) => sum + pieces.length, 0);
   const known = new Map(
@@ -279,7 +319,7 @@ function searchFor(spec: Spec, { cutLists }: Listed, options: PlanOptions, solve
   return {
     settings: { ...settle(spec, options), assumptions: [] },
     limits: limitsFor(cutLists, options),
-    effort: sharedFor(cutLists, options),
-    solve,
+    effort: sharedFor(options),
+    solve: heldToLimit(solve, options),
   };
 }

@@ -6,8 +6,8 @@ import {
   type Bolt,
   type FixedPiece,
   gatherFixed,
-  planCutLists,
   type PlanSettings,
+  planCutLists,
   type SharedEffort,
   type Solve,
 } from "../plan/index.ts";
@@ -30,7 +30,11 @@ export interface RestPlanned {
 }
 
 /** Whether anything that is still to cut can come from a cloth. */
-function holdsAny({ across, along, strip = false }: FixedPiece, pieces: readonly CutPiece[], usable: number): boolean {
+function holdsAny(
+  { across, along, strip = false }: FixedPiece,
+  pieces: readonly CutPiece[],
+  usable: number,
+): boolean {
   return pieces.some((piece) => {
     if (piece.joined !== undefined && piece.joined.perKit !== true)
       return across >= piece.joined.leastEnd && along >= piece.along;
@@ -54,7 +58,11 @@ export async function planRest(
   const own: FabricSpec = { ...fabric, have: [] };
   const useful = cloth.filter((piece) => holdsAny(piece, pieces, usable));
   const others = cloth.filter((piece) => !useful.includes(piece));
-  if (pieces.length === 0) return { value: { rest: nothingLeft(own, settings), kept: named(others, roll, usable) }, diagnostics: [] };
+  if (pieces.length === 0)
+    return {
+      value: { rest: nothingLeft(own, settings), kept: named(others, roll, usable) },
+      diagnostics: [],
+    };
   const planned = await planCutLists({
     spec: { ...settings, assumptions: [] },
     cutLists: [{ fabric: own, pieces: [...pieces] }],
@@ -98,7 +106,7 @@ function nothingLeft(fabric: FabricSpec, settings: PlanSettings): FabricPlan {
     bound: { value: 0, kind: "exhausted", style: settings.style },
     layouts: [],
     missing: [],
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 },
+    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
   } as const;
   const chosen = {
     cutList: { fabric, pieces: [] },

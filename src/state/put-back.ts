@@ -1,6 +1,7 @@
 import type { CutPiece } from "../cutlist/types.ts";
 import { asSource, type FixedPiece, listLeftovers, type Source } from "../plan/index.ts";
-import type { Done, FabricPlan, FixedStock, Part } from "../plan/types.ts";
+import type { Done, FabricPlan, Part } from "../plan/types.ts";
+import { asStock } from "./cloth-in-hand.ts";
 import { isOfBag, isRun, type Wanted } from "./still-wanted.ts";
 
 /** What a fabric's plan is put together from once what is left of it has been planned. */
@@ -69,13 +70,17 @@ function sourcesOf({ piece, sources }: Wanted, rest: FabricPlan, first: number):
       known.cut += cut;
     }
   };
-  for (const { piece: own, count } of sources) add(own.letter, own.across, own.across === rest.usable, count, count);
+  for (const { piece: own, count } of sources)
+    add(own.letter, own.across, own.across === rest.usable, count, count);
   for (const own of rest.pieces)
     if (isOfBag(piece, own.letter) && isRun(own)) add(null, own.across, own.fullWidth, own.count, 0);
   const letters = new Set(found.flatMap(({ letter }) => (letter === null ? [] : [letter])));
   return found.map(({ letter, cut, ...source }, index) => {
     const made = asSource(piece, first, found, index);
-    return { piece: { ...made, across: source.across, letter: letter ?? nextLetter(piece.letter, letters) }, cut };
+    return {
+      piece: { ...made, across: source.across, letter: letter ?? nextLetter(piece.letter, letters) },
+      cut,
+    };
   });
 }
 
@@ -89,10 +94,4 @@ function nextLetter(letter: string, taken: Set<string>): string {
 function withPlaces(part: Part, places: readonly number[]): Part {
   if (part.parts.length === 0) return part.piece === null ? part : { ...part, piece: places[part.piece]! };
   return { ...part, parts: part.parts.map((inner) => withPlaces(inner, places)) };
-}
-
-function asStock(piece: FixedPiece): FixedStock {
-  const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
-  const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
-  return { name, across, along, trim, ...squared, from, strip, available, used: 0, price };
 }

@@ -28,8 +28,7 @@ function endOf(from: Ticks, size: Ticks, planned: Ticks, ends: Ticks): Ticks {
  * neighbours of such a kind stay together. On cloth that is narrower than planned nothing beyond its end is there.
  */
 export function restsOf(part: Part, { told, spoiled, planned, ends }: Cutting): Rectangle[] {
-  const holds = (inner: Part): boolean =>
-    told.has(inner) || spoiled.has(inner) || inner.parts.some(holds);
+  const holds = (inner: Part): boolean => told.has(inner) || spoiled.has(inner) || inner.parts.some(holds);
   const cloth: Rectangle[] = [];
   const keep = ({ x, y }: Part, across: Ticks, along: Ticks): void => {
     const right = endOf(x, across, planned.across, ends.across);

@@ -47,6 +47,16 @@ export function isOfBag(bag: CutPiece, letter: string): boolean {
   return isRun(bag) && letter.startsWith(bag.letter) && /^\d+$/.test(letter.slice(bag.letter.length));
 }
 
+/** Whether a cut piece lies in this bag and is what the bag is for: on cloth of another width it may have another size. */
+function fills(bag: CutPiece, cut: CutPiece): boolean {
+  if (!isOfBag(bag, cut.letter)) return false;
+  if (isRun(bag))
+    return cut.along === bag.along && (cut.fullWidth || cut.across >= (bag.joined?.leastEnd ?? 0));
+  if (bag.fullWidth || cut.fullWidth) return bag.fullWidth && cut.fullWidth && cut.along === bag.along;
+  const upright = cut.across === bag.across && cut.along === bag.along;
+  return upright || (bag.turnable && cut.across === bag.along && cut.along === bag.across);
+}
+
 /**
  * What is still to cut when so much lies in the bags. A bag's own pieces come first; what is over serves for other bags of
  * the size.
@@ -55,7 +65,7 @@ export function isOfBag(bag: CutPiece, letter: string): boolean {
  */
 export function stillWanted(pieces: readonly CutPiece[], cut: readonly Cut[]): StillWanted {
   const wanted = pieces.map((piece): Wanted => {
-    const own = cut.filter(({ piece: { letter }, count }) => count > 0 && isOfBag(piece, letter));
+    const own = cut.filter(({ piece: made, count }) => count > 0 && fills(piece, made));
     if (isRun(piece)) return { piece, cut: 0, sources: own, still: null };
     const count = own.reduce((sum, each) => sum + each.count, 0);
     return { piece, cut: Math.min(count, piece.count), sources: [], still: null };
@@ -63,7 +73,7 @@ export function stillWanted(pieces: readonly CutPiece[], cut: readonly Cut[]): S
   const served: Served[] = [];
   const over: StillWanted["over"] = [];
   for (const { piece, count } of cut) {
-    const bag = wanted.find((each) => isOfBag(each.piece, piece.letter));
+    const bag = wanted.find((each) => fills(each.piece, piece));
     if (bag !== undefined && isRun(bag.piece)) continue;
     let spare = count - (bag?.cut ?? 0);
     for (const other of wanted) {

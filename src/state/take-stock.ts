@@ -1,11 +1,6 @@
 import type { InFile } from "../diagnostics/reading.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import {
-  workLetterUnknown,
-  workNoneToSpoil,
-  workTooFew,
-  workTooMany,
-} from "../diagnostics/work.ts";
+import { workLetterUnknown, workNoneToSpoil, workTooFew, workTooMany } from "../diagnostics/work.ts";
 import type { Ticks } from "../length/types.ts";
 import { LENGTH_IN_HAND } from "../plan/index.ts";
 import type { FabricPlan, Part } from "../plan/types.ts";
@@ -38,7 +33,10 @@ function pieceLeaves(part: Part): Part[] {
 }
 
 /** Cloth that is as wide as the bolt: what is measured of the width holds for it. */
-export function isFullWidth({ usable }: FabricPlan, { source, name, across }: FabricPlan["lays"][number]): boolean {
+export function isFullWidth(
+  { usable }: FabricPlan,
+  { source, name, across }: FabricPlan["lays"][number],
+): boolean {
   return source === "bolt" || name === LENGTH_IN_HAND || across === usable;
 }
 
@@ -68,7 +66,13 @@ export function takeStock(fabric: FabricPlan, said: SaidOf): Outcome<Work> {
   return { value: diagnostics.length > 0 ? null : work, diagnostics };
 }
 
-function markStrips(fabric: FabricPlan, work: Work, fact: Fact, where: InFile, diagnostics: Diagnostic[]): void {
+function markStrips(
+  fabric: FabricPlan,
+  work: Work,
+  fact: Fact,
+  where: InFile,
+  diagnostics: Diagnostic[],
+): void {
   if (fact.kind !== "cut" && fact.kind !== "cut-off" && fact.kind !== "spoiled") return;
   if (fact.what.of === "pieces") return;
   const found = findStrips(fabric, fact.what, where);
@@ -103,14 +107,26 @@ function take(work: Work, leaf: Part): void {
   work.bags[leaf.piece!]! += 1;
 }
 
-function countPieces(fabric: FabricPlan, work: Work, fact: Fact, where: InFile, diagnostics: Diagnostic[]): void {
+function countPieces(
+  fabric: FabricPlan,
+  work: Work,
+  fact: Fact,
+  where: InFile,
+  diagnostics: Diagnostic[],
+): void {
   if (fact.kind !== "cut" && fact.kind !== "spoiled" && fact.kind !== "in-bag") return;
   const what: What = fact.what;
   if (what.of !== "pieces") return;
   const { letter, count } = what;
   const piece = fabric.pieces.findIndex((one) => one.letter === letter);
   if (piece < 0) {
-    diagnostics.push(workLetterUnknown(where, letter, fabric.pieces.map((one) => one.letter)));
+    diagnostics.push(
+      workLetterUnknown(
+        where,
+        letter,
+        fabric.pieces.map((one) => one.letter),
+      ),
+    );
     return;
   }
   const cut = work.bags[piece]!;
