@@ -66,6 +66,11 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["engine"],
     packages: [],
   },
+  state: {
+    rooms: ["length", "diagnostics", "stock", "spec", "cutlist", "plan", "pipeline", "choices"],
+    types: ["engine"],
+    packages: [],
+  },
   planning: {
     rooms: [
       "pipeline",
@@ -105,6 +110,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   index: {
     rooms: [
       "pipeline",
+      "state",
       "choices",
       "diagnostics",
       "length",
@@ -126,7 +132,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   cli: {
     rooms: ["index", "diagnostics"],
-    types: ["plan", "quilt", "length", "spec", "engine", "stash", "choices"],
+    types: ["plan", "quilt", "length", "spec", "engine", "stash", "choices", "state"],
     packages: ["commander"],
   },
 };
