@@ -36,7 +36,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
   render: {
     rooms: ["length"],
-    types: ["plan", "quilt", "cutlist", "making", "stash", "choices"],
+    types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "state"],
     packages: ["cli-table3", "csv-stringify"],
   },
   "render/svg": {

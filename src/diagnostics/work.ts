@@ -137,12 +137,36 @@ export function workNotOurs(file: string, found: string): Diagnostic {
   );
 }
 
+/** No plan lies in the folder. */
+export function workNoPlan(folder: string): Diagnostic {
+  return told(
+    "WORK-NO-PLAN",
+    { path: "", at: null },
+    `There is no plan.json in ${folder}: nothing tells which plan the cutting began with.`,
+    "Plan first (crossgrain plan FILE), or name the folder of the plan with --out.",
+  );
+}
+
+/** The file was written into while the plan was worked out. */
+export function workChangedMeanwhile(file: string): Diagnostic {
+  return told(
+    "WORK-CHANGED-MEANWHILE",
+    { path: "", at: null },
+    `${file} was changed while this was worked out. Nothing was written.`,
+    "Say it again: the strip numbers may be others now.",
+  );
+}
+
 /** The plan in the folder was made otherwise. */
-export function workPlannedOtherwise(folder: string, what: string): Diagnostic {
+export function workPlannedOtherwise(folder: string, fabrics: readonly string[]): Diagnostic {
   return told(
     "WORK-PLANNED-OTHERWISE",
     { path: "", at: null },
-    `The plan in ${folder} is not the one this command makes: ${what}.`,
+    `The plan in ${folder} is not the one that this command starts from: ${
+      fabrics.length === 0
+        ? "its fabrics are others"
+        : `${fabrics.map(quote).join(", ")} ${fabrics.length === 1 ? "is" : "are"} cut otherwise there`
+    }.`,
     "Name the same quilt and the same options it was planned with, such as --kits 12 or --stash stash.csv; or plan again first.",
   );
 }
@@ -154,6 +178,18 @@ export function workPlannedFixed(option: string): Diagnostic {
     `${option} is settled by the plan that the cutting began with, and cannot change in the middle.`,
     "Leave the option out.",
   );
+}
+
+/** What was said is kept, and the files of the plan could not be written. */
+export function workLeftOut(file: string): Diagnostic {
+  return {
+    code: "WORK-LEFT-OUT",
+    severity: "warning",
+    message: `What you said is kept in ${file}; the files of the plan are still those from before it.`,
+    hint: "Once nothing is in the way, run crossgrain go-on FILE with nothing new said.",
+    path: "",
+    at: null,
+  };
 }
 
 /** The very same was said last. */

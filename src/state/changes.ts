@@ -18,8 +18,10 @@ export interface Change {
   lost: OfBag[];
   /** Cut pieces that serve for another bag. */
   served: Served[];
-  /** Usable width as measured; null where it is as planned. */
-  width: Ticks | null;
+  /** Usable width as measured, and as it was planned with; null where it is as planned. */
+  width: { now: Ticks; planned: Ticks } | null;
+  /** Letters that are new in this fabric, and those that nothing is called any more. */
+  letters: { more: string[]; gone: string[] };
   /** How many pieces are still to cut. */
   still: number;
   /** To be bought more than was; null when nothing is. */
@@ -47,8 +49,14 @@ export function changeOf(
       return count > 0 ? [{ letter, count }] : [];
     }),
     served: [...served],
-    width: work.width === before.usable ? null : work.width,
+    width: work.width === before.usable ? null : { now: work.width, planned: before.usable },
+    letters: { more: notIn(after, before), gone: notIn(before, after) },
     still: after.pieces.reduce((sum, { count }, i) => sum + Math.max(0, count - (cut[i] ?? 0)), 0),
     more: more.length === 0 ? null : more.join(", "),
   };
+}
+
+function notIn({ pieces }: FabricPlan, other: FabricPlan): string[] {
+  const known = new Set(other.pieces.map(({ letter }) => letter));
+  return pieces.flatMap(({ letter }) => (known.has(letter) ? [] : [letter]));
 }

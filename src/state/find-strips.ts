@@ -37,8 +37,10 @@ function laysCalled({ lays }: FabricPlan, cloth: string): number[] {
 /** The lay that is meant where none is named: the bolt, a length of it in hand, or the only cloth there is. */
 function usualLay({ lays }: FabricPlan): number | null {
   const bolt = lays.findIndex(({ source }) => source === "bolt");
-  if (bolt >= 0) return bolt;
   const length = lays.findIndex(({ name }) => name === LENGTH_IN_HAND);
+  // Beside a length in hand a bolt is one that is bought on top of it.
+  if (bolt >= 0 && length >= 0) return null;
+  if (bolt >= 0) return bolt;
   if (length >= 0) return length;
   return lays.length === 1 ? 0 : null;
 }

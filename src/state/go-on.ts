@@ -1,8 +1,14 @@
 import { planWith } from "../choices/plan-with.ts";
-import { bagKey, forKits, letterPieces, waysOfJoining } from "../cutlist/index.ts";
-import type { CutList, CutPiece } from "../cutlist/types.ts";
+import { letterAt } from "../cutlist/index.ts";
+import type { CutList } from "../cutlist/types.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import { workFabricUnknown, workMeasureWrong, workOtherPlan } from "../diagnostics/work.ts";
+import {
+  workFabricUnknown,
+  workMeasureWrong,
+  workOtherPlan,
+  workPlannedOtherwise,
+  workSaidAgain,
+} from "../diagnostics/work.ts";
 import type { Ticks } from "../length/types.ts";
 import {
   asJoined,
@@ -20,6 +26,7 @@ import {
 import { type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import {
+  addEntry,
   onBoltsOf,
   type Planned,
   readSpecFile,
@@ -29,19 +36,19 @@ import {
 } from "../spec/index.ts";
 import { beforeWashing, usableWidth } from "../stock/index.ts";
 import { type Change, changeOf } from "./changes.ts";
-import { clothInHand, restPiece } from "./cloth-in-hand.ts";
 import { fingerprint } from "./fingerprint.ts";
-import { keepRest } from "./keep-rest.ts";
-import { planRest, type Search } from "./plan-rest.ts";
-import { putBack } from "./put-back.ts";
-import { type Cut, isRun, type StillWanted, stillWanted } from "./still-wanted.ts";
+import { nextFabric } from "./next-fabric.ts";
+import type { Search } from "./plan-rest.ts";
+import { readWords } from "./read-words.ts";
 import { takeStock, type Work } from "./take-stock.ts";
 
 /** A plan that was gone on with. */
 export interface GoneOn {
   plan: Plan;
-  /** What each entry of the work changed, in order. */
+  /** What was changed by what is said now; by all that was said where nothing new is. */
   changes: Change[];
+  /** The file of the work, with what is said now. */
+  workText: string;
 }
 
 /** A plan on the way through what was said. */
@@ -72,40 +79,89 @@ export function optionsFor({ kits, style, prefer, thorough, width, cloth }: Plan
   return { ...USUAL_OPTIONS, kits, style, prefer, thorough, usable: width, toHand };
 }
 
+/** What there is to go on from, and what is said of it now. */
+export interface GoOnRequest {
+  /** Text of the quilt's file, and its name. */
+  quilt: { text: string; name: string };
+  /** Text of the file of the work, and its name. */
+  work: { text: string; name: string };
+  /** What is said now: `ivory: cut to strip 6`. */
+  words: readonly string[];
+  /** What was said last is meant once more. */
+  again: boolean;
+  /** The plan that lies in the folder, where nothing has been said yet, and what the folder is called. */
+  made: { plan: Plan; folder: string } | null;
+}
+
 /**
  * From the text of a quilt's file and that of its work to the plan of what is left to do: what lies cut is used first,
  * then rests and cloth in hand, then what is left of the bolt, and only then more is bought. Without anything said it is
  * the plan of the file. Pure: the same texts give the same plan.
- * @param work text of the file of the work, and its name
  */
-export async function goOn(
-  text: string,
-  fileName: string,
-  work: { text: string; name: string },
-  solve: Solve,
-): Promise<Outcome<GoneOn>> {
-  const read = readSpecFile(text, fileName);
+export async function goOn(request: GoOnRequest, solve: Solve): Promise<Outcome<GoneOn>> {
+  const { quilt, work, words, again, made } = request;
+  const read = readSpecFile(quilt.text, quilt.name);
   if (read.value === null) return { value: null, diagnostics: read.diagnostics };
   const file = readWorkFile(work.text, work.name, read.value.defaultUnit);
   if (file.value === null) return { value: null, diagnostics: file.diagnostics };
   const { planned, said } = file.value;
+  const names = read.value.fabrics.map(({ name }) => name);
+  const now = readWords(words, names, read.value.defaultUnit);
+  if (now.value === null) return { value: null, diagnostics: now.diagnostics };
   const options = optionsFor(planned);
   const begun = await begin(read.value, options, planned.fatQuarters, solve);
   if (begun.value === null) return { value: null, diagnostics: [...read.diagnostics, ...begun.diagnostics] };
+  const otherwise = made === null ? null : plannedOtherwise(begun.value.plan, made);
+  if (otherwise !== null) return { value: null, diagnostics: [otherwise] };
   let state = begun.value;
+  let text = work.text;
   const changes: Change[] = [];
   const told = [...read.diagnostics, ...begun.diagnostics];
   const spoken = new Set<string>();
-  for (const entry of said) {
+  const entries = [...said, ...now.value.map((entry) => ({ ...entry, plan: null }))];
+  for (const entry of entries) {
+    if (entry.plan === null && !again && saidLast(said, entry)) {
+      told.push(workSaidAgain(entry.fabric));
+      continue;
+    }
     const next = await step(state, entry, !spoken.has(entry.fabric), options, solve);
+    if (next.value === null) return { value: null, diagnostics: [...told, ...next.diagnostics] };
+    if (entry.plan === null) {
+      const { fabric } = entry;
+      const own = state.plan.fabrics.find(({ name }) => name === fabric)!;
+      text = addEntry(text, { fabric, plan: fingerprint(own), facts: entry.facts.map((fact) => fact.text) });
+    }
     told.push(...next.diagnostics);
-    if (next.value === null) return { value: null, diagnostics: told };
     state = next.value.state;
-    changes.push(...next.value.changes);
+    if (entry.plan === null || words.length === 0) changes.push(...next.value.changes);
     spoken.add(entry.fabric);
   }
-  if (said.length > 0) assertSound(state.plan);
-  return { value: { plan: { ...state.plan, diagnostics: told }, changes }, diagnostics: told };
+  if (entries.length > 0) assertSound(state.plan);
+  const plan = { ...state.plan, diagnostics: told };
+  return { value: { plan, changes, workText: text }, diagnostics: told };
+}
+
+/** Whether the very same was said of the fabric last. */
+function saidLast(said: readonly SaidOf[], { fabric, facts }: Pick<SaidOf, "fabric" | "facts">): boolean {
+  const last = said.findLast((entry) => entry.fabric === fabric);
+  const texts = (all: readonly { text: string }[]) => JSON.stringify(all.map(({ text }) => text));
+  return last !== undefined && texts(last.facts) === texts(facts);
+}
+
+/** What is wrong where the plan that was cut from is not the one that the file and the options make. */
+function plannedOtherwise(
+  plan: Plan,
+  { plan: made, folder }: NonNullable<GoOnRequest["made"]>,
+): Diagnostic | null {
+  const others = plan.fabrics.filter((fabric) => {
+    const own = made.fabrics.find(({ name }) => name === fabric.name);
+    return own === undefined || fingerprint(own) !== fingerprint(fabric);
+  });
+  if (others.length === 0 && made.fabrics.length === plan.fabrics.length) return null;
+  return workPlannedOtherwise(
+    folder,
+    others.map(({ name }) => name),
+  );
 }
 
 async function begin(
@@ -139,7 +195,7 @@ function offeredOf({ fabrics }: Plan, name: string, spec: Spec): FixedPiece[] {
 /** Goes on from one entry of the work. */
 async function step(
   state: State,
-  entry: SaidOf,
+  entry: Omit<SaidOf, "plan"> & { plan: string | null },
   first: boolean,
   options: PlanOptions,
   solve: Solve,
@@ -148,11 +204,11 @@ async function step(
   const names = state.plan.fabrics.map(({ name }) => name);
   const own = state.plan.fabrics.find(({ name }) => name === entry.fabric);
   if (own === undefined) return { value: null, diagnostics: [workFabricUnknown(at, entry.fabric, names)] };
-  if (fingerprint(own) !== entry.plan)
+  if (entry.plan !== null && fingerprint(own) !== entry.plan)
     return { value: null, diagnostics: [workOtherPlan(at, entry.fabric, first)] };
   const stock = takeStock(own, entry);
   if (stock.value === null) return { value: null, diagnostics: stock.diagnostics };
-  const work = stock.value;
+  const work = withinReach(own, stock.value);
   if (work.width > own.width)
     return {
       value: null,
@@ -176,10 +232,10 @@ async function step(
     const spoken = fabric === own;
     // A narrower fabric may ask more of another, as where strips of both are sewn together.
     if (list === undefined || (!spoken && sameList(list, before))) continue;
-    const done = spoken ? work : takeStock(fabric, { ...entry, facts: [] }).value!;
+    const done = spoken ? work : takeStock(fabric, { facts: [] }).value!;
     const bolt = state.notBought.includes(fabric.name) || !list.fabric.yardage ? "none" : "as-needed";
     const next = await nextFabric({
-      ...{ fabric, list, work: done, bolt, options, search },
+      ...{ fabric, list, work: done, bolt, options, search, taken: lettersTaken(state.plan) },
       offers: state.offers.get(fabric.name) ?? [],
     });
     told.push(...next.diagnostics);
@@ -203,95 +259,39 @@ async function step(
   return { value: { state: { ...state, spec, listed, plan: value }, changes }, diagnostics: told };
 }
 
-interface Next {
-  fabric: FabricPlan;
-  list: CutList;
-  work: Work;
-  bolt: "none" | "as-needed";
-  /** Cloth ready cut that there is to buy besides what the file says. */
-  offers: readonly FixedPiece[];
-  options: PlanOptions;
-  search: Search;
+/**
+ * Strips that are as long as the fabric is wide lie cut already: on wider cloth the rest is cut as wide as they are, so
+ * that all of a bag are of one length.
+ */
+function withinReach({ pieces, usable, done }: FabricPlan, work: Work): Work {
+  const lying = pieces.some(({ fullWidth }, i) => fullWidth && (done?.cut[i] ?? 0) > 0);
+  return lying && work.width > usable ? { ...work, width: usable } : work;
 }
 
-/** The plan of one fabric from what is there of it. */
-async function nextFabric({
-  fabric,
-  list,
-  work,
-  bolt,
-  offers,
-  options,
-  search,
-}: Next): Promise<Outcome<{ fabric: FabricPlan; served: StillWanted["served"] }>> {
-  const { ruler, keepFrom } = search.settings;
-  const bought = [
-    ...(fabric.done?.bought ?? []),
-    ...(fabric.purchase === null ? [] : [fabric.purchase.text]),
-  ];
-  const standing = keepRest(fabric, work, bought, search.settings, options.kits);
-  if (standing !== null) return { value: { fabric: standing, served: [] }, diagnostics: [] };
-  const there = clothInHand(fabric, work, ruler);
-  const pieces = settledWay(list, fabric, work.width, options.kits, search);
-  const cut = fabric.pieces.flatMap((piece, i): Cut[] => {
-    const count = work.bags[i] ?? 0;
-    // A strip is as long as the fabric is wide, whatever was thought of that.
-    return count === 0 ? [] : [{ piece: piece.fullWidth ? { ...piece, across: work.width } : piece, count }];
-  });
-  const { wanted, served, over } = stillWanted(pieces, cut);
-  const still = wanted.flatMap((each) => (each.still === null ? [] : [asOneWay(each.still)]));
-  const cloth = [
-    ...over.map(({ rectangle, count }) => restPiece(rectangle, count, ruler)),
-    ...there.cloth,
-    ...offers,
-  ];
-  const planned = await planRest(list.fabric, still, { ...there, cloth }, bolt, work.width, search);
-  if (planned.value === null) return { value: null, diagnostics: planned.diagnostics };
-  const { rest, kept } = planned.value;
-  const made = putBack({ rest, wanted, bought, kept, keepFrom, kits: options.kits });
-  return { value: { fabric: made, served }, diagnostics: planned.diagnostics };
-}
-
-/** A long piece that is kept whole is not to be joined after all. */
-function asOneWay(piece: CutPiece): CutPiece {
-  return piece.cut === "either" && piece.joined === undefined && piece.join !== "no"
-    ? { ...piece, join: "no" }
-    : piece;
-}
-
-/** The list of a fabric with its long pieces made as they were, in the bags that there are. */
-function settledWay(
-  list: CutList,
-  fabric: FabricPlan,
-  usable: Ticks,
-  kits: number,
-  { settings }: Search,
-): CutPiece[] {
-  const ways = waysOfJoining(list, usable, settings.ruler).map(
-    ({ cutList }) => forKits(cutList, kits).pieces,
+/** How many letters the bags of a plan have taken, run of strips and all. */
+function lettersTaken({ fabrics }: Plan): number {
+  const used = new Set(
+    fabrics.flatMap(({ pieces }) => pieces.map(({ letter }) => letter.replace(/\d+$/, ""))),
   );
-  const [only = [], another] = ways;
-  if (another === undefined) return only;
-  const keys = new Set(fabric.pieces.map(bagKey));
-  const alike = (pieces: readonly CutPiece[]) => pieces.filter((piece) => keys.has(bagKey(piece))).length;
-  const runs = (pieces: readonly CutPiece[]) => pieces.filter(isRun).length;
-  const wanted = new Set(fabric.pieces.filter(isRun).map(({ joined }) => joined?.run)).size;
-  const [best = only] = [...ways].sort(
-    (a, b) => Math.abs(runs(a) - wanted) - Math.abs(runs(b) - wanted) || alike(b) - alike(a),
-  );
-  return letterPieces(best, 0, { bags: fabric.pieces, next: fabric.pieces.length + list.pieces.length });
+  let taken = 0;
+  for (let index = 0, left = used.size; left > 0; index++) {
+    if (!used.has(letterAt(index))) continue;
+    taken = index + 1;
+    left -= 1;
+  }
+  return taken;
 }
 
 /** The file on a fabric of another width, with the lists made again; bags keep their letters. */
 function listAgain(
-  { spec, listed }: State,
+  { spec, listed, plan }: State,
   name: string,
   width: Ticks,
 ): Outcome<{ spec: Spec; listed: Listed }> {
   const fabrics = spec.fabrics.map((fabric) =>
     fabric.name !== name ? fabric : { ...fabric, width: widthFor(fabric, width) },
   );
-  const next = listed.cutLists.reduce((sum, { pieces }) => sum + pieces.length, 0);
+  const next = lettersTaken(plan);
   const known = new Map(
     spec.fabrics.map((fabric) => {
       const list = listed.cutLists.find((one) => one.fabric.name === fabric.name);

@@ -41,7 +41,7 @@ export function isFullWidth(
 }
 
 /** Reads what was said against the diagram it was said of. Every problem is told. */
-export function takeStock(fabric: FabricPlan, said: SaidOf): Outcome<Work> {
+export function takeStock(fabric: FabricPlan, said: Pick<SaidOf, "facts">): Outcome<Work> {
   const { pieces, lays, usable, done } = fabric;
   const diagnostics: Diagnostic[] = [];
   const work: Work = {

@@ -21,7 +21,7 @@ export function askedFor(
 
 /** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
 export function boughtWords(
-  { purchase, sold, stock = [] }: FabricPlan,
+  { purchase, sold, stock = [], done }: FabricPlan,
   { decimal }: Pick<Ruler, "decimal">,
 ): string {
   const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
@@ -29,7 +29,8 @@ export function boughtWords(
     ...(purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { decimal })]),
     ...readyCut(shop),
   ];
-  return all.length === 0 ? words.noPurchase : words.together(all);
+  if (all.length > 0) return words.together(all);
+  return done === undefined ? words.noPurchase : words.nothingMore;
 }
 
 /** What a fabric costs in hundredths; null without a price. */

@@ -62,7 +62,9 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
       : piece.joined === undefined || piece.joined.perKit === true
         ? words.borderLater
         : words.joinLater(piece.count);
-    const remarks = [...uses, after, aslant, note].filter((text) => text !== "");
+    const cut = fabric.done?.cut[number] ?? 0;
+    const done = cut === 0 ? "" : words.cutOf(cut, piece.count);
+    const remarks = [done, ...uses, after, aslant, note].filter((text) => text !== "");
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
     return {
       letter: piece.letter,
@@ -172,6 +174,12 @@ export function leftoverSizes(fabric: FabricPlan, plan: Plan): string[] {
     const key = `${size} ${cause}`;
     counts.set(key, { size, cause: words.causes[cause], count: (counts.get(key)?.count ?? 0) + count });
   }
+  for (const { across, along, available } of fabric.done?.kept ?? []) {
+    if (Math.min(across, along) < plan.keepFrom) continue;
+    const size = formatSize(room(across), room(along), plan.ruler);
+    const key = `${size} put by`;
+    counts.set(key, { size, cause: words.putBy, count: (counts.get(key)?.count ?? 0) + available });
+  }
   return [...counts.values()].map(({ size, cause, count }) => `${words.leftover(count, size)} (${cause})`);
 }
 
@@ -219,8 +227,13 @@ function mixProof({ mix, bound }: FabricPlan): string[] {
 function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] {
   const facts = [
     fabric.purchase === null && fabric.mix === undefined
-      ? words.noPurchase
+      ? fabric.done === undefined
+        ? words.noPurchase
+        : words.fromRest
       : words.buyAmount(boughtWords(fabric, plan.ruler)),
+    ...(fabric.done === undefined || fabric.done.bought.length === 0
+      ? []
+      : [words.boughtBefore(fabric.done.bought)]),
     words.usableWidth(formatLength(roomToMark(fabric.usable, plan.ruler), plan.ruler)),
     ...(fabric.print.kind === "none" ? [] : [words.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
     ...(fabric.note === "" ? [] : [fabric.note]),

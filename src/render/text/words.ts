@@ -145,6 +145,11 @@ export const words = {
   leftoversNone: "Nothing big enough to keep is left over.",
   leftover: (count: number, size: string) => (count === 1 ? size : `${count} of ${size}`),
   noPurchase: "cut from pieces you have",
+  nothingMore: "nothing more",
+  fromRest: "cut from what you have of it",
+  boughtBefore: (amounts: readonly string[]) => `bought already: ${list(amounts)}`,
+  cutOf: (cut: number, count: number) => (cut === count ? "all cut" : `${cut} cut, ${count - cut} to go`),
+  putBy: "put by",
   readyCut: (count: number, name: string) =>
     `${count} ${count === 1 ? name.replace(/^bought /, "") : severalOf(name.replace(/^bought /, ""))}`.replace(
       /^(\d+) (?=\d)/,
