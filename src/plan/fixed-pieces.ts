@@ -73,8 +73,18 @@ export function gatherPlaced(pieces: readonly FixedPiece[]): { kinds: FixedPiece
 
 function sameKind(a: Omit<FixedPiece, "available">, b: Omit<FixedPiece, "available">): boolean {
   const key = (piece: typeof a) => {
-    const { name, across, along, from = "to-hand", strip = false, trim = 0, price = null, squareUp } = piece;
-    return JSON.stringify([name, across, along, from, strip, trim, price, squareUp]);
+    const {
+      name,
+      across,
+      along,
+      from = "to-hand",
+      strip = false,
+      trim = 0,
+      price = null,
+      squareUp,
+      begun,
+    } = piece;
+    return JSON.stringify([name, across, along, from, strip, trim, price, squareUp, begun]);
   };
   return key(a) === key(b);
 }

@@ -100,6 +100,8 @@ export interface FixedStock {
   from: "to-hand" | "stash" | "shop";
   /** A strip that is cut already: it is only subcut. */
   strip: boolean;
+  /** Left of cloth that is cut into already: straight on the sides where it was. Absent elsewhere. */
+  begun?: true;
   /** How many there are, or the most that could be of use. */
   available: number;
   /** How many are cut into. */

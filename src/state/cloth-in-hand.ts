@@ -14,14 +14,11 @@ export interface ClothThere {
   roll: LengthInHand | null;
 }
 
-/** The name of a rest, one of several of a size included. */
-const REST = / rest(?: \(\d+\))?$/;
-
 const SQUARE = { across: 0, along: 0 };
 
 /** A rest by its size: what is cut already is used up before anything else. */
 export function restPiece({ across, along }: Rectangle, count: number, ruler: Ruler): FixedPiece {
-  const name = `${formatSize(across, along, ruler)} rest`;
+  const name = `rest of ${formatSize(across, along, ruler)}`;
   return { name, across, along, available: count, from: "to-hand", begun: true, squareUp: SQUARE };
 }
 
@@ -39,7 +36,8 @@ export function isRoll({ source, name }: Lay): boolean {
 export function asStock(piece: FixedPiece): FixedStock {
   const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
   const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
-  return { name, across, along, trim, ...squared, from, strip, available, used: 0, price };
+  const begun = piece.begun === true ? { begun: true as const } : {};
+  return { name, across, along, trim, ...squared, from, strip, ...begun, available, used: 0, price };
 }
 
 /** What is there of a fabric after the work that is told of, by the plan it was done from. */
@@ -151,7 +149,7 @@ export function stillWhole(
   const across = kind.across === fabric.usable ? work.width : kind.across;
   const plain = { across, along, trim, strip, ...(squareUp === undefined ? {} : { squareUp }) };
   const there = (from === "shop" ? used : available) - begun;
-  if (REST.test(name)) {
+  if (kind.begun === true) {
     const rest = restPiece({ across, along }, there, ruler);
     return there > 0 ? [{ ...rest, ...(squareUp === undefined ? {} : { squareUp }) }] : [];
   }

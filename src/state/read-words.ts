@@ -50,7 +50,9 @@ export function readWords(
       continue;
     }
     if (current === null) {
-      if (name === null) diagnostics.push(workFabricUnsaid(written, fabrics));
+      // A fabric that nobody knows is told of once.
+      if (name === null && diagnostics.every(({ code }) => code !== "WORK-FABRIC-UNKNOWN"))
+        diagnostics.push(workFabricUnsaid(written, fabrics));
       continue;
     }
     const fact: SaidFact = { text: written, fact: read.value, path: "", at: null };

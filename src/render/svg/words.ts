@@ -86,7 +86,8 @@ export function buyWords(fabric: FabricPlan, { decimal }: Pick<Ruler, "decimal">
     .filter(({ from, used }) => from === "shop" && used > 0)
     .map(({ name, used }) => `${used} × ${name.replace(/^bought /, "")}`);
   const all = [...yardage, ...readyCut];
-  return all.length === 0 ? "nothing: cut from cloth in hand" : all.join(" + ");
+  if (all.length === 0) return fabric.done === undefined ? "nothing: cut from cloth in hand" : "nothing more";
+  return fabric.done === undefined ? all.join(" + ") : `${all.join(" + ")} more`;
 }
 
 export interface Fact {

@@ -29,7 +29,7 @@ export function boughtWords(
     ...(purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { decimal })]),
     ...readyCut(shop),
   ];
-  if (all.length > 0) return words.together(all);
+  if (all.length > 0) return done === undefined ? words.together(all) : words.more(words.together(all));
   return done === undefined ? words.noPurchase : words.nothingMore;
 }
 
@@ -63,6 +63,7 @@ export function stockOfLay({ stock = [] }: FabricPlan, lay: Lay): FixedStock | n
 /** `On fat quarters (2, each cut the same):`, `On the bolt:`. */
 export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan): string {
   if (lay.source === "bolt") return words.onBolt;
+  if (lay.name === words.lengthInHand) return words.onLength;
   const kind = stockOfLay(fabric, lay);
   const size = formatSize(lay.across, lay.along, plan.ruler);
   const trimmed =
