@@ -15,7 +15,7 @@ export interface LengthInHand {
 }
 
 /** What such a length is called among the cloth of a plan. */
-export const LENGTH_IN_HAND = "length in hand";
+export const LENGTH_IN_HAND = "rest of the bolt";
 
 /** A fabric with the first packing of its cut list, and the length in hand that all of it comes from. */
 export interface FromHand {

@@ -40,10 +40,15 @@ export function settleRuns(cutList: CutList, usable: Ticks, result: PackingResul
   };
   return {
     cutList: { fabric: cutList.fabric, pieces: made.map(({ piece }) => piece) },
-    layouts: result.layouts.map((layout) => ({
-      ...layout,
-      sections: layout.sections.map((section) => withSources(section, indexOf)),
-    })),
+    layouts: result.layouts.flatMap((layout) => {
+      const sections = layout.sections.map((section) => withSources(section, indexOf));
+      if (layout.stock === "roll") return [{ ...layout, sections }];
+      // A piece of cloth that gave nothing but an end nobody needs stays whole.
+      const useful = sections.filter(
+        (section) => section.kind === "bands" || section.column.segments.length > 0,
+      );
+      return useful.length === 0 ? [] : [{ ...layout, sections: useful }];
+    }),
   };
 }
 

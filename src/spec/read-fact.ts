@@ -116,8 +116,10 @@ export function readFact(written: string, unit: LengthUnit): Read<Fact> {
     const length = none ? { value: 0 } : readTicks(left[1] ?? "", unit, 0);
     return "problem" in length ? length : { value: { kind: "left", length: length.value } };
   }
-  const inHand = /^(.+) in hand$/i.exec(text) ?? /^in hand (.+)$/i.exec(text);
-  if (inHand !== null) return readCloth(inHand[1] ?? "", unit);
+  // What is said of strips may name a cloth of any name.
+  const inHand =
+    /^\d.* in hand$/i.test(text) || /^in hand /i.test(text) ? text.replace(/ ?\bin hand\b ?/i, "") : null;
+  if (inHand !== null) return readCloth(inHand, unit);
   const inBag = /^(.+) in (?:the|its|my) bag$/i.exec(text);
   const said = inBag !== null ? { kind: "in-bag" as const, rest: inBag[1] ?? "" } : splitKind(text);
   if (said === null)

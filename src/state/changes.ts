@@ -1,7 +1,7 @@
 import type { Ticks } from "../length/types.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import type { Served } from "./still-wanted.ts";
-import type { Work } from "./take-stock.ts";
+import type { Taken, Work } from "./take-stock.ts";
 
 /** So many of a bag. */
 export interface OfBag {
@@ -18,6 +18,8 @@ export interface Change {
   lost: OfBag[];
   /** Cut pieces that serve for another bag. */
   served: Served[];
+  /** Strips that nothing was said of, and what they were taken as. */
+  taken: Taken[];
   /** Usable width as measured, and as it was planned with; null where it is as planned. */
   width: { now: Ticks; planned: Ticks } | null;
   /** Letters that are new in this fabric, and those that nothing is called any more. */
@@ -49,6 +51,7 @@ export function changeOf(
       return count > 0 ? [{ letter, count }] : [];
     }),
     served: [...served],
+    taken: work.taken,
     width: work.width === before.usable ? null : { now: work.width, planned: before.usable },
     letters: { more: notIn(after, before), gone: notIn(before, after) },
     still: after.pieces.reduce((sum, { count }, i) => sum + Math.max(0, count - (cut[i] ?? 0)), 0),

@@ -108,6 +108,7 @@ export function cutFrom(
   const cutting: Cutting = {
     told: work.told,
     spoiled: new Set(strips.filter(({ number }) => states.get(number) === "spoiled")),
+    off: new Set(strips.filter(({ number }) => states.get(number) === "cut-off")),
     planned: { across: lay.across, along: lay.along },
     // The side of the first cut is straight by now; the ends of strips are not.
     ends: {

@@ -25,7 +25,8 @@ const plain = (name: string) =>
     .trim();
 
 /** Lays by what a maker calls them: `bolt`, `fat quarter`, `fat quarter 2`. */
-function laysCalled({ lays }: FabricPlan, cloth: string): number[] {
+function laysCalled({ lays }: FabricPlan, called: string): number[] {
+  const cloth = called.replace(/^(?:the|my) /i, "");
   const [, name = cloth, nth] = /^(.+?) (\d+)$/.exec(cloth) ?? [];
   const named = (wanted: string) => lays.flatMap((lay, i) => (plain(lay.name) === plain(wanted) ? [i] : []));
   const all = named(cloth);

@@ -13,6 +13,8 @@ export interface Cutting {
   told: ReadonlySet<Part>;
   /** Strips that cannot be used. */
   spoiled: ReadonlySet<Part>;
+  /** Strips that are cut off and not cut up. */
+  off: ReadonlySet<Part>;
   /** The size of the cloth as planned, and where it really ends: narrower or wider cloth, edges not squared yet. */
   planned: Rectangle;
   ends: Rectangle;
@@ -27,8 +29,9 @@ function endOf(from: Ticks, size: Ticks, planned: Ticks, ends: Ticks): Ticks {
  * The cloth that a part leaves when it is cut as far as its pieces are told. What holds none of them stays in one piece;
  * neighbours of such a kind stay together. On cloth that is narrower than planned nothing beyond its end is there.
  */
-export function restsOf(part: Part, { told, spoiled, planned, ends }: Cutting): Rectangle[] {
-  const holds = (inner: Part): boolean => told.has(inner) || spoiled.has(inner) || inner.parts.some(holds);
+export function restsOf(part: Part, { told, spoiled, off, planned, ends }: Cutting): Rectangle[] {
+  const apart = (inner: Part): boolean => off.has(inner) || holds(inner);
+  const holds = (inner: Part): boolean => told.has(inner) || spoiled.has(inner) || inner.parts.some(apart);
   const cloth: Rectangle[] = [];
   const keep = ({ x, y }: Part, across: Ticks, along: Ticks): void => {
     const right = endOf(x, across, planned.across, ends.across);
@@ -56,6 +59,9 @@ export function restsOf(part: Part, { told, spoiled, planned, ends }: Cutting): 
       if (holds(each)) {
         flush();
         visit(each);
+      } else if (off.has(each)) {
+        flush();
+        keep(each, each.across, each.along);
       } else run.push(each);
     }
     flush();

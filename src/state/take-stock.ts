@@ -10,6 +10,13 @@ import { findStrips, numberedParts } from "./find-strips.ts";
 /** What was done to a strip. `begun`: some of its pieces are cut. */
 export type StripState = "cut" | "cut-off" | "spoiled" | "begun";
 
+/** Strips of a cloth that come before one that is told of. */
+export interface Taken {
+  cloth: string;
+  as: "cut" | "cut-off";
+  numbers: number[];
+}
+
 /** What is known of the work on a fabric, by the plan that it was done from. */
 export interface Work {
   /** By lay, then by number. */
@@ -24,6 +31,8 @@ export interface Work {
   width: Ticks;
   /** Length of the bolt as measured; null when it was not. */
   left: Ticks | null;
+  /** Strips that nothing is said of, taken as cut or as cut off since they come before others. */
+  taken: Taken[];
   /** Cloth told of besides. */
   besides: { across: Ticks; along: Ticks; count: number }[];
 }
@@ -51,6 +60,7 @@ export function takeStock(fabric: FabricPlan, said: Pick<SaidOf, "facts">): Outc
     lost: pieces.map(() => 0),
     width: usable,
     left: null,
+    taken: [],
     besides: [],
   };
   for (const { fact } of said.facts) {
@@ -61,8 +71,10 @@ export function takeStock(fabric: FabricPlan, said: Pick<SaidOf, "facts">): Outc
   const whereOf = (i: number): InFile => ({ path: said.facts[i]!.path, at: said.facts[i]!.at });
   const facts = said.facts.map(({ fact }, i) => ({ fact, where: whereOf(i) }));
   for (const { fact, where } of facts) markStrips(fabric, work, fact, where, diagnostics);
+  takeThoseBefore(fabric, work);
   settleStrips(fabric, work);
   for (const { fact, where } of facts) countPieces(fabric, work, fact, where, diagnostics);
+  takeThoseBefore(fabric, work);
   return { value: diagnostics.length > 0 ? null : work, diagnostics };
 }
 
@@ -85,6 +97,23 @@ function markStrips(
     // What is spoiled stays so, in whatever order it is said.
     if (strips.get(number) !== "spoiled") strips.set(number, fact.kind);
   }
+}
+
+/**
+ * Strips come off a cloth in their order. Those before one that is told of are off as well: where only a spoiled one is told of,
+ * cut as planned; else cut off and not cut up.
+ */
+function takeThoseBefore({ lays }: FabricPlan, work: Work): void {
+  lays.forEach(({ root, name }, l) => {
+    const states = work.strips[l]!;
+    const last = Math.max(0, ...states.keys());
+    const as = [...states.values()].every((state) => state === "spoiled") ? "cut" : "cut-off";
+    const numbers = numberedParts(root).flatMap(({ number }) =>
+      number < last && !states.has(number) ? [number] : [],
+    );
+    for (const number of numbers) states.set(number, as);
+    if (numbers.length > 0) work.taken.push({ cloth: name, as, numbers });
+  });
 }
 
 /** Pieces of the strips that are cut go into their bags; those of cloth that is not there do not. */

@@ -50,7 +50,7 @@ function tally(letters: readonly string[]): Map<string, number> {
 
 /** How a lay is told of; null for the one that is meant where none is named. */
 function nameOf(fabric: FabricPlan, lay: Lay): string | null {
-  const isRoll = (one: Lay) => one.source === "bolt" || one.name === "length in hand";
+  const isRoll = (one: Lay) => one.source === "bolt" || one.name === "rest of the bolt";
   const rolls = fabric.lays.filter(isRoll);
   if (rolls.length === 1 && isRoll(lay)) return null;
   const same = fabric.lays.filter(({ name }) => name === lay.name);
@@ -76,19 +76,24 @@ function mishap(plan: Plan, dice: Dice): Told | null {
     Array.from({ length: fabric.done?.cut[i] ?? 0 }, () => letter),
   );
   const lettersOf = (pieces: readonly number[]) => pieces.map((piece) => fabric.pieces[piece]!.letter);
-  const isBolt = lay.source === "bolt" || lay.name === "length in hand";
-  const top = lay.root.parts.filter((part) => strips(part).some(({ number }) => number <= last));
-  const used = top.reduce((sum, part) => sum + part.along, 0);
+  const isBolt = lay.source === "bolt" || lay.name === "rest of the bolt";
   const straighten = lay.root.parts.find(({ role }) => role === "straightening")?.along ?? 0;
-  let left = isBolt && lay.root.cut === "across" ? lay.along - straighten - used : null;
+  const leftAfter = (number: number): number | null => {
+    const top = lay.root.parts.filter((part) => strips(part).some((strip) => strip.number <= number));
+    const used = top.reduce((sum, part) => sum + part.along, 0);
+    return isBolt && lay.root.cut === "across" ? lay.along - straighten - used : null;
+  };
+  let left = leftAfter(last);
   let known: Map<string, number> | null = tally([...before, ...lettersOf(cut)]);
   const kind = dice.between(0, 7);
   if (kind === 1) {
     const spoiled = dice.between(1, all.length);
-    words.push(`strip ${spoiled} spoiled${of === "" ? "" : ""}`.replace(" spoiled", `${of} spoiled`));
-    const kept = all.filter(({ number }) => number <= last && number !== spoiled).flatMap(piecesIn);
+    words.push(`strip ${spoiled}${of} spoiled`);
+    // Where nothing else is said, those before it count as cut.
+    const through = last === 0 ? spoiled : last;
+    const kept = all.filter(({ number }) => number <= through && number !== spoiled).flatMap(piecesIn);
     known = tally([...before, ...lettersOf(kept)]);
-    if (spoiled > last) left = null;
+    left = leftAfter(Math.max(last, spoiled));
   } else if (kind === 2 && known.size > 0) {
     const [letter, count] = [...known][dice.between(0, known.size - 1)]!;
     const lost = dice.between(1, count);
@@ -108,7 +113,7 @@ function mishap(plan: Plan, dice: Dice): Told | null {
     words.push(`${inches(dice.between(2, 30) * 16256)} x ${inches(dice.between(2, 30) * 16256)} in hand`);
   } else if (kind === 7 && last < all.length) {
     words.push(`strip ${last + 1}${of} cut off`);
-    left = null;
+    left = leftAfter(last + 1);
   }
   if (words.length === 0) return null;
   words[0] = `${fabric.name}: ${words[0]}`;

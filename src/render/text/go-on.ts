@@ -2,14 +2,18 @@ import { formatLength, roomToMark } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Change } from "../../state/index.ts";
 import { goOnWords } from "./go-on-words.ts";
+import { ranges } from "./instructions.ts";
 
 function changeLines(change: Change, { ruler, said = [] }: Plan, last: boolean): string[] {
-  const { cut, lost, served, width, letters, still, more } = change;
+  const { cut, lost, served, taken, width, letters, still, more } = change;
   const facts = said.findLast(({ fabric }) => fabric === change.fabric)?.facts ?? [];
   const length = (ticks: number) => formatLength(roomToMark(ticks, ruler), ruler);
   const lines = [
     ...(last && facts.length > 0 ? [goOnWords.said(facts)] : []),
     ...(width === null ? [] : [goOnWords.width(length(width.now), length(width.planned))]),
+    ...taken.map(({ numbers, cloth, as }) =>
+      goOnWords.taken(ranges(numbers), numbers.length === 1, cloth === "bolt" ? "" : cloth, as),
+    ),
     goOnWords.cut(cut),
     ...(lost.length === 0 ? [] : [goOnWords.lost(lost)]),
     ...served.map((each) => goOnWords.served(each)),

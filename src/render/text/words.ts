@@ -175,8 +175,8 @@ export const words = {
     }${trimmed}:`,
   trimmedFirst: (edge: string, size: string) => `, after trimming ${edge} off every edge, to ${size}`,
   onBolt: "On the bolt:",
-  lengthInHand: "length in hand",
-  onLength: "On the length you have left:",
+  lengthInHand: "rest of the bolt",
+  onLength: "On the rest of the bolt:",
   fullWidthSize: (width: string) => `${width} x ${FULL_WIDTH}`,
   square: "square",
   halved: (line: string, heads: string) =>
