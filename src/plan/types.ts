@@ -281,6 +281,8 @@ export interface Done {
   bought: string[];
   /** Cloth in hand of which nothing that is still to cut can come. */
   kept: FixedStock[];
+  /** Cloth of the drawer that was cut into, as it was before. */
+  took: { across: Ticks; along: Ticks; count: number }[];
 }
 
 export interface FabricPlan {

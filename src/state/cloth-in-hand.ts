@@ -32,6 +32,17 @@ export function isRoll({ source, name }: Lay): boolean {
   return source === "bolt" || name === LENGTH_IN_HAND;
 }
 
+/** Cloth of the drawer that is cut into by now. */
+export function tookOf(fabric: FabricPlan, work: Work): { across: Ticks; along: Ticks; count: number }[] {
+  const now = fabric.lays.flatMap((lay, l) =>
+    work.strips[l]!.size > 0 && stockOf(fabric, lay)?.from === "stash" ? [lay] : [],
+  );
+  return gathered([
+    ...(fabric.done?.took ?? []).flatMap(({ count, ...size }) => Array.from({ length: count }, () => size)),
+    ...now,
+  ]);
+}
+
 /** Cloth in hand as the plan tells of it, none of it cut into. */
 export function asStock(piece: FixedPiece): FixedStock {
   const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;

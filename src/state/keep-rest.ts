@@ -10,7 +10,16 @@ import {
   sumWaste,
 } from "../plan/index.ts";
 import type { FabricPlan, FixedStock, Lay, Part } from "../plan/types.ts";
-import { asStock, cutFrom, isRoll, remainder, restPieces, stillWhole, stockOf } from "./cloth-in-hand.ts";
+import {
+  asStock,
+  cutFrom,
+  isRoll,
+  remainder,
+  restPieces,
+  stillWhole,
+  stockOf,
+  tookOf,
+} from "./cloth-in-hand.ts";
 import { numberedParts } from "./find-strips.ts";
 import type { Work } from "./take-stock.ts";
 
@@ -130,7 +139,12 @@ export function keepRest(
     waste: sumWaste(next, null),
     leftovers: listLeftovers(next, pieces, keepFrom, kits),
     sturdiness: { narrowestUsable: null, spareLength: 0 },
-    done: { cut: [...work.bags], bought: [...bought], kept: stock.filter((kind) => kind.used === 0) },
+    done: {
+      cut: [...work.bags],
+      bought: [...bought],
+      kept: stock.filter((kind) => kind.used === 0),
+      took: tookOf(fabric, work),
+    },
   };
 }
 

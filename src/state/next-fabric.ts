@@ -5,7 +5,7 @@ import type { Ticks } from "../length/types.ts";
 import type { PlanOptions } from "../pipeline.ts";
 import type { FixedPiece } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
-import { clothInHand, restPiece } from "./cloth-in-hand.ts";
+import { clothInHand, restPiece, tookOf } from "./cloth-in-hand.ts";
 import { keepRest } from "./keep-rest.ts";
 import { planRest, type Search } from "./plan-rest.ts";
 import { putBack } from "./put-back.ts";
@@ -61,7 +61,11 @@ export async function nextFabric({
   const planned = await planRest(list.fabric, still, { ...there, cloth }, bolt, work.width, search);
   if (planned.value === null) return { value: null, diagnostics: planned.diagnostics };
   const { rest, kept } = planned.value;
-  const made = putBack({ rest, wanted, bought, kept, keepFrom, kits: options.kits });
+  const made = putBack({
+    ...{ rest, wanted, bought, kept, took: tookOf(fabric, work) },
+    keepFrom,
+    kits: options.kits,
+  });
   return { value: { fabric: made, served }, diagnostics: planned.diagnostics };
 }
 

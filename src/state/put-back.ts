@@ -12,6 +12,7 @@ export interface Parts {
   bought: readonly string[];
   /** Cloth in hand that was not offered to the plan. */
   kept: readonly FixedPiece[];
+  took: Done["took"];
   keepFrom: number;
   kits: number;
 }
@@ -25,7 +26,7 @@ interface Bag {
  * The plan of a fabric that is gone on with: its bags are all that the quilt needs, with how many of each are cut; lays and
  * steps are what is left to do.
  */
-export function putBack({ rest, wanted, bought, kept, keepFrom, kits }: Parts): FabricPlan {
+export function putBack({ rest, wanted, bought, kept, took, keepFrom, kits }: Parts): FabricPlan {
   const bags: Bag[] = [];
   for (const each of wanted) {
     if (isRun(each.piece)) bags.push(...sourcesOf(each, rest, bags.length));
@@ -38,7 +39,12 @@ export function putBack({ rest, wanted, bought, kept, keepFrom, kits }: Parts): 
     return at;
   });
   const lays = rest.lays.map((lay) => ({ ...lay, root: withPlaces(lay.root, places) }));
-  const done: Done = { cut: bags.map(({ cut }) => cut), bought: [...bought], kept: kept.map(asStock) };
+  const done: Done = {
+    cut: bags.map(({ cut }) => cut),
+    bought: [...bought],
+    kept: kept.map(asStock),
+    took: [...took],
+  };
   return {
     ...rest,
     pieces,

@@ -146,6 +146,12 @@ export function describe(plan: Plan, fabric: FabricPlan): string {
   );
 }
 
+/** How many of a bag are still to cut, where some lie cut. */
+export function stillWords(count: number, cut: number): string {
+  if (cut === 0) return countWords(count);
+  return cut === count ? `all ${count} cut` : `${count - cut} more, ${cut} cut`;
+}
+
 export function countWords(count: number): string {
   return `${count} piece${count === 1 ? "" : "s"}`;
 }
