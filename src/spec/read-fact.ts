@@ -63,6 +63,7 @@ function readWhat(text: string): Read<What> {
       ? { problem: `\`${toStrip[1]}\` is no number of a strip` }
       : { value: { of: "to-strip", last, cloth: clothOf(toStrip[2]) } };
   }
+  if (/^strips?$/i.test(plain)) return { problem: "it does not say which strips" };
   const strips = /^strips? (.+?)(?: of (.+))?$/i.exec(plain);
   if (strips !== null) {
     const numbers = readNumbers(strips[1] ?? "");

@@ -1,6 +1,6 @@
 import { auditPlan } from "../../src/audit/index.ts";
 import type { EngineJob } from "../../src/engine/index.ts";
-import { goOn, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
+import { goOn, quickSolve, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { planCutLists, type Solve } from "../../src/plan/index.ts";
 import type { FabricPlan, Lay, Part, Plan } from "../../src/plan/types.ts";
@@ -18,10 +18,10 @@ const DECLINED = [
   "STRIP-TOO-SHORT",
 ];
 
-/** Searches of at most so much counted work each. */
+/** Searches of at most so much counted work each; one that was done before is not done again. */
 function within(effort: number): Solve {
   const held = (job: EngineJob): EngineJob => ({ ...job, limits: { ...job.limits, effort } });
-  return (jobs) => solveHere(jobs.map(held));
+  return quickSolve((jobs) => solveHere(jobs.map(held)));
 }
 
 /** What was said of one fabric, and what lies cut by it, counted from the diagram. */

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { goOn, planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
+import { goOn, planQuilt, quickSolve, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { goneOnList } from "../../src/render/text/go-on.ts";
 import { addEntry, beginWork, USUALLY_PLANNED, withoutLastEntry } from "../../src/spec/index.ts";
@@ -13,12 +13,14 @@ import { IN } from "../support/cut-list-spec.ts";
  */
 const TIDE = readFileSync(new URL("../../fixtures/cutlists/tide-pool.yaml", import.meta.url), "utf8");
 const quilt = { text: TIDE, name: "tide-pool.yaml" };
+/** Each search is done once, however often the work is gone through. */
+const solve = quickSolve(solveHere);
 const BEGUN = beginWork(USUALLY_PLANNED);
 
 async function go(words: readonly string[], text = BEGUN, more: { again?: boolean; made?: Plan } = {}) {
   const made = more.made === undefined ? null : { plan: more.made, folder: "out/tide-pool" };
   const work = { text, name: "work.yaml" };
-  return goOn({ quilt, work, words, again: more.again === true, made }, solveHere);
+  return goOn({ quilt, work, words, again: more.again === true, made }, solve);
 }
 
 async function gone(words: readonly string[], text = BEGUN) {
@@ -43,7 +45,7 @@ const rollOf = ({ lays }: FabricPlan) => lays.find(({ name }) => name === "rest 
 
 describe("a plan that is gone on with", () => {
   test("is the plan of the file where nothing is said", async () => {
-    const usual = await planQuilt(TIDE, "tide-pool.yaml", USUAL_OPTIONS, solveHere);
+    const usual = await planQuilt(TIDE, "tide-pool.yaml", USUAL_OPTIONS, solve);
     const { plan, changes, workText } = await gone([]);
     expect(plan).toEqual(usual.value);
     expect(changes).toEqual([]);
@@ -62,10 +64,13 @@ describe("a plan that is gone on with", () => {
       [1, 2.5 * IN],
     ]);
     expect(changes[0]?.still).toBe(7);
-    // The end of strip 3, 42 less 8 squares of 4 1/2.
+    // What 9 squares of 4 1/2 leave of 42 in, twice, and what 8 of them leave.
     expect(
       sea.done?.kept.map(({ across, along, available }) => [across / IN, along / IN, available]),
-    ).toEqual([[6, 4.5, 1]]);
+    ).toEqual([
+      [1.5, 4.5, 2],
+      [6, 4.5, 1],
+    ]);
     expect(plan.fabrics[1]?.done).toBeUndefined();
     expect(plan.said).toEqual([{ fabric: "Night sea", facts: ["cut to strip 3"] }]);
   });
@@ -130,13 +135,16 @@ describe("a plan that is gone on with", () => {
   });
 
   test("a length that is shorter than planned, and cloth in hand besides", async () => {
-    // 7 1/2 in hold [A] alone; [C] needs 2 1/2 in more.
-    const short = await gone(["Night sea: cut to strip 3; 7 1/2 in left"]);
-    expect(short.changes[0]?.more === null).toBe(true);
-    const shorter = await gone(["Night sea: cut to strip 3; 5 in left"]);
-    expect(shorter.changes[0]?.more).toBe("1/8 yd");
-    const helped = await gone(["Night sea: cut to strip 3; 5 in left; 43 x 3 in in hand"]);
-    expect(helped.changes[0]?.more).toBeNull();
+    // Wanted are 3 strips of 2 1/2 for [A] and one for 2 of the 4 of [C]: the end of strip 3 holds the other 2.
+    const more = async (left: string) =>
+      (await gone([`Night sea: cut to strip 3; ${left}`])).changes[0]?.more;
+    expect(await more("10 in left")).toBeNull();
+    // 2 1/2 in more, and 1 in to straighten: 3 1/2 of 4 1/2.
+    expect(await more("7 1/2 in left")).toBe("1/8 yd");
+    // 5 in more, and 1 in: 6 of 9.
+    expect(await more("5 in left")).toBe("1/4 yd");
+    // A piece of 43 x 3 in is one of the strips.
+    expect(await more("5 in left; 43 x 3 in in hand")).toBe("1/8 yd");
   });
 
   test("all cut: nothing is left to do, and the rests are told of", async () => {

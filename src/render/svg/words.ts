@@ -134,7 +134,7 @@ export function describe(plan: Plan, fabric: FabricPlan): string {
     for (const inner of part.parts) walk(inner, lay);
   };
   for (const [i, lay] of fabric.lays.entries()) walk(lay.root, i);
-  const pieces = fabric.pieces.reduce((sum, piece) => sum + piece.count, 0);
+  const pieces = fabric.pieces.reduce((sum, { count }, i) => sum + count - (fabric.done?.cut[i] ?? 0), 0);
   const nothing = fabric.purchase === null && fabric.mix === undefined;
   const buy = nothing ? "Nothing to buy." : `Buy ${buyWords(fabric, plan.ruler)}.`;
   const sizes = fabric.pieces
