@@ -5,9 +5,9 @@ import { faultsOfState } from "../bench/fuzz-state.ts";
 const EFFORT = 6;
 
 describe("random plans, stopped at a random strip with a random mishap", () => {
-  test("seeds 1 to 12: the audit passes, cut pieces are used, no more is bought than afresh", async () => {
+  test("seeds 1 to 7: the audit passes, cut pieces are used, no more is bought than afresh", async () => {
     const wrong: string[] = [];
-    for (let seed = 1; seed <= 12; seed++) {
+    for (let seed = 1; seed <= 7; seed++) {
       const faults = await faultsOfState(seed, EFFORT);
       if (faults.length > 0) wrong.push(`seed ${seed}: ${faults.join("; ")}`);
     }
