@@ -22,6 +22,8 @@ export interface Change {
   taken: Taken[];
   /** Usable width as measured, and as it was planned with; null where it is as planned. */
   width: { now: Ticks; planned: Ticks } | null;
+  /** Usable width as measured where the rest is cut narrower, as wide as the strips that lie cut; null elsewhere. */
+  wider: { measured: Ticks; kept: Ticks } | null;
   /** Letters that are new in this fabric, and those that nothing is called any more. */
   letters: { more: string[]; gone: string[] };
   /** How many pieces are still to cut. */
@@ -53,6 +55,7 @@ export function changeOf(
     served: [...served],
     taken: work.taken,
     width: work.width === before.usable ? null : { now: work.width, planned: before.usable },
+    wider: work.wider === null ? null : { measured: work.wider, kept: work.width },
     letters: { more: notIn(after, before), gone: notIn(before, after) },
     still: after.pieces.reduce((sum, { count }, i) => sum + Math.max(0, count - (cut[i] ?? 0)), 0),
     more: more.length === 0 ? null : more.join(", "),

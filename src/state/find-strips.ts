@@ -49,7 +49,8 @@ function usualLay({ lays }: FabricPlan): number | null {
 /** Every name that a cloth of the plan can be told by. */
 export function clothNames({ lays }: FabricPlan): string[] {
   const counts = new Map<string, number>();
-  for (const { name } of lays) counts.set(name, (counts.get(name) ?? 0) + 1);
+  for (const name of lays.map((lay) => lay.name.replace(/^bought /, "")))
+    counts.set(name, (counts.get(name) ?? 0) + 1);
   return [...counts].map(([name, count]) => (count === 1 ? name : `${name} 1`));
 }
 

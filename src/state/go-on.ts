@@ -265,7 +265,7 @@ async function step(
  */
 function withinReach({ pieces, usable, done }: FabricPlan, work: Work): Work {
   const lying = pieces.some(({ fullWidth }, i) => fullWidth && (done?.cut[i] ?? 0) > 0);
-  return lying && work.width > usable ? { ...work, width: usable } : work;
+  return lying && work.width > usable ? { ...work, width: usable, wider: work.width } : work;
 }
 
 /** How many letters the bags of a plan have taken, run of strips and all. */

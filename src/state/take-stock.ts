@@ -29,6 +29,8 @@ export interface Work {
   lost: number[];
   /** Usable width: as measured, else as planned. */
   width: Ticks;
+  /** Width as measured where that is more than the strips that lie cut are long; null elsewhere. */
+  wider: Ticks | null;
   /** Length of the bolt as measured; null when it was not. */
   left: Ticks | null;
   /** Strips that nothing is said of, taken as cut or as cut off since they come before others. */
@@ -59,6 +61,7 @@ export function takeStock(fabric: FabricPlan, said: Pick<SaidOf, "facts">): Outc
     bags: pieces.map((_, i) => done?.cut[i] ?? 0),
     lost: pieces.map(() => 0),
     width: usable,
+    wider: null,
     left: null,
     taken: [],
     besides: [],

@@ -125,6 +125,16 @@ describe("a plan that is gone on with", () => {
     expect(changes[0]).toMatchObject({ lost: [{ letter: "B", count: 2 }], still: 9 });
   });
 
+  test("wider than the strips that lie cut: the rest is cut as wide as they are", async () => {
+    const first = await gone(["Night sea: cut to strip 4"]);
+    const { sea, plan, changes } = await gone(["Night sea: 42 1/2 in wide"], first.workText);
+    expect(sea.usable).toBe(42 * IN);
+    expect(cut(sea)).toEqual({ A: 1, B: 26, C: 0 });
+    expect(goneOnList(plan, changes)).toContain(
+      "strips of 42 in lie cut, so the rest is planned 42 in wide too",
+    );
+  });
+
   test("a strip that is cut off waits in one piece", async () => {
     const { sea } = await gone(["Night sea: cut to strip 1; strip 2 cut off"]);
     expect(cut(sea)).toEqual({ A: 0, B: 9, C: 0 });

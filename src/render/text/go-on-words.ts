@@ -16,6 +16,8 @@ export const goOnWords = {
   lost: (bags: readonly OfBag[]) => `Lost, and to be cut again: ${list(bags.map(bag))}.`,
   served: ({ from, to, count }: { from: string; to: string; count: number }) =>
     `${count} of [${from}] ${count === 1 ? "goes" : "go"} into bag [${to}]: the size is the same, and [${from}] needs no more.`,
+  wider: (measured: string, kept: string) =>
+    `The fabric is ${measured} wide; strips of ${kept} lie cut, so the rest is planned ${kept} wide too.`,
   taken: (strips: readonly string[], one: boolean, cloth: string, as: "cut" | "cut-off") =>
     `${one ? "Strip" : "Strips"} ${list(strips)}${cloth === "" ? "" : ` of ${cloth}`} ${one ? "comes" : "come"} before what you told of: taken as ${
       as === "cut" ? "cut as planned" : "cut off and not cut up"

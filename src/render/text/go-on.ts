@@ -5,12 +5,13 @@ import { goOnWords } from "./go-on-words.ts";
 import { ranges } from "./instructions.ts";
 
 function changeLines(change: Change, { ruler, said = [] }: Plan, last: boolean): string[] {
-  const { cut, lost, served, taken, width, letters, still, more } = change;
+  const { cut, lost, served, taken, width, wider, letters, still, more } = change;
   const facts = said.findLast(({ fabric }) => fabric === change.fabric)?.facts ?? [];
   const length = (ticks: number) => formatLength(roomToMark(ticks, ruler), ruler);
   const lines = [
     ...(last && facts.length > 0 ? [goOnWords.said(facts)] : []),
     ...(width === null ? [] : [goOnWords.width(length(width.now), length(width.planned))]),
+    ...(wider === null ? [] : [goOnWords.wider(length(wider.measured), length(wider.kept))]),
     ...taken.map(({ numbers, cloth, as }) =>
       goOnWords.taken(ranges(numbers), numbers.length === 1, cloth === "bolt" ? "" : cloth, as),
     ),
