@@ -32,6 +32,18 @@ export interface Change {
   more: string | null;
 }
 
+/** What is bought by a plan, as the shop says it: `3/8 yd`, `2 fat quarters`. */
+export function amountsOf({ purchase, stock = [] }: FabricPlan): string[] {
+  const ready = stock.filter(({ from, used }) => from === "shop" && used > 0);
+  return [
+    ...(purchase === null ? [] : [purchase.text]),
+    ...ready.map(({ name, used }) => {
+      const called = name.replace(/^bought /, "");
+      return `${used} ${used === 1 ? called : called.replace(/\b(quarter|eighth|square|strip|piece)\b/, "$1s")}`;
+    }),
+  ];
+}
+
 /** What became of a fabric. */
 export function changeOf(
   before: FabricPlan,
@@ -40,11 +52,7 @@ export function changeOf(
   served: readonly Served[],
 ): Change {
   const cut = after.done?.cut ?? [];
-  const ready = (after.stock ?? []).filter(({ from, used }) => from === "shop" && used > 0);
-  const more = [
-    ...(after.purchase === null ? [] : [after.purchase.text]),
-    ...ready.map(({ name, used }) => `${used} ${name.replace(/^bought /, "")}`),
-  ];
+  const more = amountsOf(after);
   return {
     fabric: after.name,
     cut: after.pieces.flatMap(({ letter }, i) => ((cut[i] ?? 0) > 0 ? [{ letter, count: cut[i]! }] : [])),

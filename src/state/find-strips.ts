@@ -22,7 +22,8 @@ const plain = (name: string) =>
   name
     .toLowerCase()
     .replace(/[\s_-]+/g, " ")
-    .trim();
+    .trim()
+    .replace(/^bought /, "");
 
 /** Lays by what a maker calls them: `bolt`, `fat quarter`, `fat quarter 2`. */
 function laysCalled({ lays }: FabricPlan, called: string): number[] {

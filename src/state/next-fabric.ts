@@ -5,6 +5,7 @@ import type { Ticks } from "../length/types.ts";
 import type { PlanOptions } from "../pipeline.ts";
 import type { FixedPiece } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
+import { amountsOf } from "./changes.ts";
 import { clothInHand, restPiece, tookOf } from "./cloth-in-hand.ts";
 import { keepRest } from "./keep-rest.ts";
 import { planRest, type Search } from "./plan-rest.ts";
@@ -38,10 +39,7 @@ export async function nextFabric({
   taken,
 }: Next): Promise<Outcome<{ fabric: FabricPlan; served: StillWanted["served"] }>> {
   const { ruler, keepFrom } = search.settings;
-  const bought = [
-    ...(fabric.done?.bought ?? []),
-    ...(fabric.purchase === null ? [] : [fabric.purchase.text]),
-  ];
+  const bought = [...(fabric.done?.bought ?? []), ...amountsOf(fabric)];
   const standing = keepRest(fabric, work, bought, search.settings, options.kits);
   if (standing !== null) return { value: { fabric: standing, served: [] }, diagnostics: [] };
   const there = clothInHand(fabric, work, ruler);
