@@ -37,7 +37,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   render: {
     rooms: ["length"],
     types: ["plan", "quilt", "cutlist", "making", "stash", "choices"],
-    packages: ["cli-table3", "csv-stringify"],
+    packages: ["string-width", "csv-stringify"],
   },
   "render/svg": {
     rooms: ["length", "render"],
