@@ -18,6 +18,7 @@ export { readSizes } from "./choices/read-sizes.ts";
 export { type SeveralSizes, severalSizes } from "./choices/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
 export { readArrangements, turnings } from "./choices/turnings.ts";
+export { diagnosticsJson } from "./diagnostics/answer.ts";
 export { nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
 export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
@@ -27,7 +28,18 @@ export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
-export { buyJson, planJson } from "./render/json/index.ts";
+export type * from "./render/json/index.ts";
+export {
+  arrangementsJson,
+  buyJson,
+  buySizesJson,
+  comparisonJson,
+  planJson,
+  stashJson,
+  undoneJson,
+  unitSizesJson,
+  unitsJson,
+} from "./render/json/index.ts";
 export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
 export { comparisonTable } from "./render/text/compare.ts";
 export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
@@ -36,7 +48,14 @@ export { sizesTable } from "./render/text/several-sizes.ts";
 export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";
 export { widthsList } from "./render/text/widths.ts";
-export { jsonSchema, METRES_IN_A_YARD, readSpecFile, STARTERS, USUAL_MINUTES } from "./spec/index.ts";
+export {
+  jsonSchema,
+  METRES_IN_A_YARD,
+  publishedSchema,
+  readSpecFile,
+  STARTERS,
+  USUAL_MINUTES,
+} from "./spec/index.ts";
 export {
   addCloth,
   emptyStash,

@@ -35,7 +35,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
   render: {
-    rooms: ["length"],
+    rooms: ["length", "diagnostics"],
     types: ["plan", "quilt", "cutlist", "making", "stash", "choices"],
     packages: ["string-width", "csv-stringify"],
   },

@@ -2,6 +2,7 @@ export { colourFor, readColour } from "./colours.ts";
 export { jsonSchema, keysAt, nodeAt, type SchemaNode } from "./json-schema.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
 export { readPieceLine } from "./piece-line.ts";
+export { publishedSchema } from "./published-schema.ts";
 export { readDrawing } from "./quilt-drawing.ts";
 export type * from "./quilt-types.ts";
 export { MOST_CHARACTERS, readSpecFile } from "./read-spec-file.ts";

@@ -53,7 +53,7 @@ export const arrange = defineCommand({
   ],
   async run([file = ""], values, io) {
     const front = await import("../../index.ts");
-    const { arrangeBlocks, arrangementPictures, arrangementsTable, readSpecFile } = front;
+    const { arrangeBlocks, arrangementPictures, arrangementsJson, arrangementsTable, readSpecFile } = front;
     const { motifTurnings, readArrangements, turnings } = front;
     const keys = values.only === null ? null : readArrangements(values.only, turnings(0));
     const ofMotifs = values.motifs === null ? null : readArrangements(values.motifs, motifTurnings(0));
@@ -78,13 +78,7 @@ export const arrange = defineCommand({
     progress.clear();
     if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
     report(spec.diagnostics, text, io);
-    const { arrangements } = found.value;
-    // The drawn tops are for the picture; their rows say the same.
-    const bare = arrangements.map(({ planned, ...one }) => {
-      const { top: _top, ...figures } = planned ?? { top: null };
-      return { ...one, planned: planned === null ? null : figures };
-    });
-    if (values.json) io.out(`${JSON.stringify({ ...found.value, arrangements: bare }, null, 2)}\n`);
+    if (values.json) io.out(arrangementsJson(found.value, spec.value.ruler, spec.diagnostics));
     else io.out(arrangementsTable(found.value, chosen));
     if (values.json && values.out === null) return EXIT.done;
 

@@ -29,7 +29,9 @@ async function buySizes(
 ): Promise<ExitCode> {
   const input = await readInput(file, io);
   if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-  const { readSizes, readSpecFile, severalSizes, sizesCsv, sizesTable } = await import("../../index.ts");
+  const { buySizesJson, readSizes, readSpecFile, severalSizes, sizesCsv, sizesTable } = await import(
+    "../../index.ts"
+  );
   const { text: source, name } = input.value;
   const spec = readSpecFile(source, name);
   if (spec.value === null) return failWith(spec.diagnostics, source, values.json, io);
@@ -46,9 +48,10 @@ async function buySizes(
   );
   progress.clear();
   if (found.value === null) return failWith(found.diagnostics, source, values.json, io);
-  report([...spec.diagnostics, ...found.diagnostics], source, io);
+  const told = [...spec.diagnostics, ...found.diagnostics];
+  report(told, source, io);
   const { value } = found;
-  if (values.json) io.out(`${JSON.stringify(value, null, 2)}\n`);
+  if (values.json) io.out(buySizesJson(value, spec.value.ruler, told));
   else io.out(values.csv ? sizesCsv(value) : sizesTable(value));
   return EXIT.done;
 }

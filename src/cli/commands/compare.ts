@@ -57,6 +57,7 @@ export const compare = defineCommand({
     if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
     const {
       compareMethods,
+      comparisonJson,
       comparisonTable,
       loadComparisonDrawing,
       METRES_IN_A_YARD,
@@ -78,9 +79,10 @@ export const compare = defineCommand({
     );
     progress.clear();
     if (found.value === null) return failWith(found.diagnostics, text, json, io);
-    report([...spec.diagnostics, ...found.diagnostics], text, io);
+    const told = [...spec.diagnostics, ...found.diagnostics];
+    report(told, text, io);
     const { ruler } = spec.value;
-    io.out(json ? `${JSON.stringify(found.value, null, 2)}\n` : comparisonTable(found.value, ruler));
+    io.out(json ? comparisonJson(found.value, ruler, told) : comparisonTable(found.value, ruler));
     if (json && values.out === null) return EXIT.done;
 
     const [{ drawComparison }, { usualFolder }, { writeFiles }] = await Promise.all([

@@ -33,20 +33,19 @@ function ended(diagnostics: readonly Diagnostic[], text: string | undefined, io:
 async function show(file: string, values: Values, io: Io): Promise<ExitCode> {
   const read = await openStash(file, values.unit ?? "in", io);
   if (read.value === null) return failWith(read.diagnostics, undefined, values.json, io);
-  const { stashList } = await import("../../index.ts");
+  const { stashJson, stashList } = await import("../../index.ts");
   const { stash, text } = read.value;
   const cloths = stash.rows.flatMap(({ cloth, line }) => (cloth === null ? [] : [{ line, ...cloth }]));
   if (values.json) {
-    io.out(
-      `${JSON.stringify({ ticksPerMillimetre: 640, cloths, diagnostics: read.diagnostics }, null, 2)}\n`,
-    );
+    const told = { action: "show" as const, cloths, diagnostics: read.diagnostics };
+    io.out(stashJson(told, spokenIn(values)));
   } else io.out(stashList(stash, spokenIn(values)));
   return ended(read.diagnostics, text, io);
 }
 
 async function add(words: readonly string[], file: string, values: Values, io: Io): Promise<ExitCode> {
   const [fabric = "", size = ""] = words;
-  const { addCloth, clothLines, readCloth } = await import("../../index.ts");
+  const { addCloth, clothLines, readCloth, stashJson } = await import("../../index.ts");
   const spoken = spokenIn(values);
   const cloth = readCloth(fabric, size, values.count ?? 1, values.note ?? "", values.unit ?? "in");
   if (cloth.value === null) {
@@ -60,16 +59,16 @@ async function add(words: readonly string[], file: string, values: Values, io: I
   }));
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
   const lines = clothLines([added], spoken);
-  io.out(
-    values.json ? `${JSON.stringify({ added }, null, 2)}\n` : `Added to ${file}:\n${lines.join("\n")}\n`,
-  );
+  const { diagnostics } = done;
+  if (values.json) io.out(stashJson({ action: "add", added, diagnostics }, spoken));
+  else io.out(`Added to ${file}:\n${lines.join("\n")}\n`);
   return ended(done.diagnostics, undefined, io);
 }
 
 async function take(planFile: string, file: string, values: Values, io: Io): Promise<ExitCode> {
   const input = await readInput(planFile, io);
   if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-  const { clothLines, readPlan, takePlan } = await import("../../index.ts");
+  const { clothLines, readPlan, stashJson, takePlan } = await import("../../index.ts");
   const plan = readPlan(input.value.text, input.value.name);
   if (plan.value === null) return failWith(plan.diagnostics, undefined, values.json, io);
   const { value } = plan;
@@ -83,7 +82,7 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
   });
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
   const { used, kept } = done.value;
-  if (values.json) io.out(`${JSON.stringify(done.value, null, 2)}\n`);
+  if (values.json) io.out(stashJson({ action: "take", used, kept, diagnostics: done.diagnostics }, spoken));
   else {
     const part = (title: string, cloths: typeof used) =>
       cloths.length === 0 ? [`${title}: nothing`] : [`${title}:`, ...clothLines(cloths, spoken)];
@@ -97,7 +96,7 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
 async function suits(quilt: string, file: string, values: Values, io: Io): Promise<ExitCode> {
   const input = await readInput(quilt, io);
   if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-  const { readSpecFile, suitsList, suitsOf } = await import("../../index.ts");
+  const { readSpecFile, stashJson, suitsList, suitsOf } = await import("../../index.ts");
   const { text, name } = input.value;
   const spec = readSpecFile(text, name);
   if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
@@ -111,8 +110,10 @@ async function suits(quilt: string, file: string, values: Values, io: Io): Promi
   report(opened.diagnostics, opened.value.text, io);
   if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
   const { plan, fabrics } = found.value;
-  io.out(values.json ? `${JSON.stringify({ fabrics }, null, 2)}\n` : suitsList(plan.name, fabrics));
-  return ended([...spec.diagnostics, ...found.diagnostics], text, io);
+  const diagnostics = [...spec.diagnostics, ...found.diagnostics];
+  const told = { action: "suits" as const, fabrics, diagnostics };
+  io.out(values.json ? stashJson(told, plan.ruler.unit) : suitsList(plan.name, fabrics));
+  return ended(diagnostics, text, io);
 }
 
 /** What each action is given after its name. */
