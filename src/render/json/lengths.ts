@@ -41,6 +41,7 @@ const NOT_TOLD: ReadonlySet<string> = new Set([
     "assumptions",
     "rest",
     "blocks",
+    "minutes",
   ],
 ]);
 
