@@ -46,9 +46,8 @@ export const arrange = defineCommand({
   arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
   options: { out, replace, json, seed, only, motifs },
   examples: [
-    "arrange fixtures/quilts/nine-stars.yaml",
+    "new blocks > my-quilt.yaml",
     "arrange my-quilt.yaml --only centre,pairs",
-    "arrange my-quilt.yaml --motifs facing,clockwise",
     "arrange my-quilt.yaml --seed 7 --out ~/quilts/turned",
   ],
   async run([file = ""], values, io) {

@@ -63,8 +63,9 @@ export const buy = defineCommand({
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
   options: { json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable, ruler, sizes, csv },
   examples: [
-    "buy fixtures/cutlists/harbour-lights.yaml",
-    'buy fixtures/quilts/nine-stars.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
+    "new blocks > my-quilt.yaml",
+    "buy my-quilt.yaml",
+    'buy my-quilt.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
   ],
   async run([file = ""], values, io) {
     if (values.sizes !== null) {

@@ -10,7 +10,7 @@ export const check = defineCommand({
   about: "",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
   options: { json },
-  examples: ["check fixtures/cutlists/harbour-lights.yaml"],
+  examples: ["new blocks > my-quilt.yaml", "check my-quilt.yaml"],
   async run([file = ""], values, io) {
     const input = await readInput(file, io);
     if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);

@@ -48,9 +48,9 @@ export const compare = defineCommand({
     minutes,
   },
   examples: [
-    "compare fixtures/quilts/geese-and-bars.yaml",
-    "compare fixtures/quilts/lighthouse-sampler.yaml --out ~/quilts/sampler",
-    "compare my-quilt.yaml --minutes seam=0.5,trim=1",
+    "new blocks > my-quilt.yaml",
+    "compare my-quilt.yaml",
+    "compare my-quilt.yaml --minutes seam=0.5,trim=1 --out ~/quilts/ways",
   ],
   async run([file = ""], values, io) {
     const input = await readInput(file, io);

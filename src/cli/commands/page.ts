@@ -18,7 +18,7 @@ export const page = defineCommand({
     },
   ],
   options: { out: pageFile, replace },
-  examples: ["page", "page fixtures/quilts/nine-stars.yaml --out nine-stars.html"],
+  examples: ["page", "new blocks > my-quilt.yaml", "page my-quilt.yaml --out my-quilt.html"],
   async run([file], values, io) {
     const { emptyPage, withQuilt } = await import("../page-file.ts");
     let made = await emptyPage();
