@@ -59,7 +59,8 @@ function wholeWidth(size: string, bare: LengthUnit): { along: Ticks; said: "in" 
   const [, after] = /^\s*(?:wof|width of fabric)\s*(?:x|×|by)\s*(.+)$/i.exec(size) ?? [];
   const [, first] = /^\s*(.+?)\s*(?:x|×|by)\s*(?:wof|width of fabric)\s*$/i.exec(size) ?? [];
   const read = parseLength(after ?? first ?? size, bare);
-  if (!read.ok) return null;
+  // A number alone may be anything.
+  if (!read.ok || (after === undefined && first === undefined && read.unit === null)) return null;
   const said = familyOf(read.unit ?? bare) === "imperial" ? "in" : "cm";
   return { along: Number(floor(read.value)), said };
 }

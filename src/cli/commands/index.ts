@@ -3,7 +3,7 @@ import { arrange } from "./arrange.ts";
 import { buy } from "./buy.ts";
 import { check } from "./check.ts";
 import { compare } from "./compare.ts";
-import { completion } from "./completion.ts";
+import { completionOf } from "./completion.ts";
 import { newFile } from "./new.ts";
 import { page } from "./page.ts";
 import { picture } from "./picture.ts";
@@ -27,5 +27,5 @@ export const commands: readonly Command[] = [
   sizes,
   stash,
   schema,
-  completion,
+  completionOf(() => commands),
 ];
