@@ -18,6 +18,7 @@ export { readSizes } from "./choices/read-sizes.ts";
 export { type SeveralSizes, severalSizes } from "./choices/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
 export { readArrangements, turnings } from "./choices/turnings.ts";
+export { diagnosticsJson } from "./diagnostics/answer.ts";
 export { nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
 export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
@@ -28,7 +29,18 @@ export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
 export { unitsCsv } from "./render/csv/units.ts";
-export { buyJson, planJson } from "./render/json/index.ts";
+export type * from "./render/json/index.ts";
+export {
+  arrangementsJson,
+  buyJson,
+  buySizesJson,
+  comparisonJson,
+  planJson,
+  stashJson,
+  undoneJson,
+  unitSizesJson,
+  unitsJson,
+} from "./render/json/index.ts";
 export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
 export { comparisonTable } from "./render/text/compare.ts";
 export { goneOnList } from "./render/text/go-on.ts";
@@ -43,6 +55,7 @@ export {
   jsonSchema,
   METRES_IN_A_YARD,
   type Planned as PlannedWork,
+  publishedSchema,
   readSpecFile,
   readWorkFile,
   STARTERS,

@@ -35,9 +35,9 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
   render: {
-    rooms: ["length"],
+    rooms: ["length", "diagnostics"],
     types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "state"],
-    packages: ["cli-table3", "csv-stringify"],
+    packages: ["string-width", "csv-stringify"],
   },
   "render/svg": {
     rooms: ["length", "render"],

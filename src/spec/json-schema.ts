@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { cutListSchema } from "./cut-list-schema.ts";
 import { quiltSchema } from "./quilt-schema.ts";
 import { workSchema } from "./work-schema.ts";

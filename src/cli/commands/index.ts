@@ -3,6 +3,7 @@ import { arrange } from "./arrange.ts";
 import { buy } from "./buy.ts";
 import { check } from "./check.ts";
 import { compare } from "./compare.ts";
+import { completionOf } from "./completion.ts";
 import { goOn } from "./go-on.ts";
 import { newFile } from "./new.ts";
 import { page } from "./page.ts";
@@ -28,4 +29,5 @@ export const commands: readonly Command[] = [
   sizes,
   stash,
   schema,
+  completionOf(() => commands),
 ];

@@ -56,12 +56,12 @@ export const plan = defineCommand({
     decimal,
   },
   examples: [
-    "plan fixtures/cutlists/harbour-lights.yaml",
-    "plan harbour-lights.yaml --out ~/quilts/harbour --prefer simple",
-    "plan harbour-lights.yaml --stash stash.csv",
-    "plan harbour-lights.yaml --kits 12",
-    "plan harbour-lights.yaml --pdf --paper letter",
-    "plan harbour-lights.yaml --png 1600 --markdown",
+    "new cut-list > my-cuts.yaml",
+    "plan my-cuts.yaml",
+    "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
+    "plan my-cuts.yaml --kits 12 --out kits",
+    "plan my-cuts.yaml --pdf --paper letter --out printed",
+    "plan my-cuts.yaml --png 1600 --markdown --out pictures",
   ],
   async run([file = ""], values, io) {
     const beside = { ...values, kits: values.kits ?? 1 };
