@@ -27,15 +27,18 @@ export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
-export { buyJson, planJson } from "./render/json/index.ts";
+export { buyJson, planJson, savingsJson } from "./render/json/index.ts";
 export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
 export { comparisonTable } from "./render/text/compare.ts";
 export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
 export { kitsList } from "./render/text/kits.ts";
+export { savingsList } from "./render/text/savings.ts";
+export { changeSaid } from "./render/text/savings-words.ts";
 export { sizesTable } from "./render/text/several-sizes.ts";
 export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";
 export { widthsList } from "./render/text/widths.ts";
+export { findSavings } from "./savings/index.ts";
 export { jsonSchema, METRES_IN_A_YARD, readSpecFile, STARTERS, USUAL_MINUTES } from "./spec/index.ts";
 export {
   addCloth,

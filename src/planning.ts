@@ -34,6 +34,7 @@ export {
   priceOf,
   totalPrice,
 } from "./render/text/index.ts";
+export { changeSaid } from "./render/text/savings-words.ts";
 export {
   colourFor,
   jsonSchema,

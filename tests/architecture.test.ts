@@ -36,7 +36,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
   render: {
     rooms: ["length"],
-    types: ["plan", "quilt", "cutlist", "making", "stash", "choices"],
+    types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "savings"],
     packages: ["cli-table3", "csv-stringify"],
   },
   "render/svg": {
@@ -66,6 +66,12 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["engine"],
     packages: [],
   },
+  edits: { rooms: ["length", "stock", "spec", "quilt"], types: [], packages: ["yaml"] },
+  savings: {
+    rooms: ["length", "diagnostics", "spec", "quilt", "pipeline", "choices", "edits"],
+    types: ["plan"],
+    packages: [],
+  },
   planning: {
     rooms: [
       "pipeline",
@@ -84,7 +90,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     packages: [],
   },
   page: {
-    rooms: ["planning"],
+    rooms: ["planning", "edits", "savings"],
     types: [],
     packages: [
       "preact",
@@ -120,6 +126,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
       "render/fonts",
       "engine",
       "stash",
+      "savings",
     ],
     types: ["cutlist"],
     packages: [],

@@ -23,6 +23,8 @@ export interface Session {
   show(what: ShowWhat): number;
   /** Plans other texts in a worker of their own; empty ends it. */
   tryTexts(texts: { key: string; text: string }[]): number;
+  /** Looks for changes to a text that buy less, in the same worker. */
+  save(text: string): number;
   end(): void;
 }
 
@@ -124,6 +126,12 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       }
       trier ??= fresh();
       trier.port.post({ kind: "try", id: asked, texts });
+      return asked;
+    },
+    save(text) {
+      asked += 1;
+      trier ??= fresh();
+      trier.port.post({ kind: "save", id: asked, text });
       return asked;
     },
     end() {

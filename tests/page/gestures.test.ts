@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { parseDocument } from "yaml";
-import * as block from "../../src/page/document/block-edits.ts";
-import * as fabric from "../../src/page/document/fabric-edits.ts";
-import { readModel } from "../../src/page/document/model.ts";
-import * as quilt from "../../src/page/document/quilt-edits.ts";
-import { patchesOf } from "../../src/page/document/unit-patches.ts";
+import * as block from "../../src/edits/block-edits.ts";
+import * as fabric from "../../src/edits/fabric-edits.ts";
+import { readModel } from "../../src/edits/model.ts";
+import * as quilt from "../../src/edits/quilt-edits.ts";
+import { patchesOf } from "../../src/edits/unit-patches.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
 import { QUILTS } from "./quilts.ts";
 

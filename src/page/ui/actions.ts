@@ -36,6 +36,7 @@ function show(text: string): void {
     state.planned.value = false;
     state.shown.value = null;
     state.suggestions.value = [];
+    state.savings.value = null;
     state.broken.value = "";
   });
   session?.tryTexts([]);
@@ -119,4 +120,14 @@ export function redo(): void {
   if (on === null) return;
   show(on.text);
   state.said.value = `${words.redo}: ${on.what === TYPED ? words.textTitle : on.what}`;
+}
+
+let savingsNumber = 0;
+export const savingsAsked = (): number => savingsNumber;
+
+/** Looks for changes that buy less; they come in as they are found. */
+export function lookForSavings(): void {
+  if (session === null) return;
+  state.savings.value = { done: 0, of: 0, finished: false, found: [] };
+  savingsNumber = session.save(state.text.value);
 }

@@ -1,7 +1,7 @@
-import { addBlock, lengthText, resizeGrid, sizeBlock, unitOn } from "../document/block-edits.ts";
-import type { BlockModel } from "../document/model.ts";
-import { putBlock } from "../document/quilt-edits.ts";
-import { patchesOf } from "../document/unit-patches.ts";
+import { addBlock, lengthText, resizeGrid, sizeBlock, unitOn } from "../../edits/block-edits.ts";
+import type { BlockModel } from "../../edits/model.ts";
+import { putBlock } from "../../edits/quilt-edits.ts";
+import { patchesOf } from "../../edits/unit-patches.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { BlockPicture, blockSize, Swatch } from "./cloth.tsx";

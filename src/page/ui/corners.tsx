@@ -1,8 +1,8 @@
 import { signal } from "@preact/signals";
 import { useRef } from "preact/hooks";
-import { layUnit } from "../document/block-edits.ts";
-import { freePatches, type Ring } from "../document/free-patches.ts";
-import type { BlockModel } from "../document/model.ts";
+import { layUnit } from "../../edits/block-edits.ts";
+import { freePatches, type Ring } from "../../edits/free-patches.ts";
+import type { BlockModel } from "../../edits/model.ts";
 import { pathOf } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";

@@ -1,5 +1,5 @@
-import { lengthText } from "../document/block-edits.ts";
-import { fabricFor, ticksOf } from "../document/model.ts";
+import { lengthText } from "../../edits/block-edits.ts";
+import { fabricFor, ticksOf } from "../../edits/model.ts";
 import {
   addBorder,
   type Finishing,
@@ -10,7 +10,7 @@ import {
   setSashing,
   setSashRing,
   widenBorder,
-} from "../document/quilt-edits.ts";
+} from "../../edits/quilt-edits.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { Stitches, Swatch } from "./cloth.tsx";

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
+import { readModel } from "../../edits/model.ts";
 import { layOutQuilt, readSpecFile } from "../../planning.ts";
-import { readModel } from "../document/model.ts";
 import { type Picture, pictureOf } from "../planner/picture.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
 import { type Draft, drafts } from "../store.ts";

@@ -1,5 +1,5 @@
+import type { FabricModel } from "../../edits/model.ts";
 import { fabricKey } from "../../planning.ts";
-import type { FabricModel } from "../document/model.ts";
 import type { Amount } from "../planner/amounts.ts";
 import { words } from "../words/en.ts";
 import {

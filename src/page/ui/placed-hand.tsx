@@ -1,9 +1,9 @@
 import { useEffect } from "preact/hooks";
-import { blockNamed } from "../document/block-edits.ts";
-import { colourPlaced, setColourway, wordsOfPlaced } from "../document/colourway-edits.ts";
-import type { PlacedModel } from "../document/model.ts";
-import { type FillRule, fillTurns, type Place, putBlock, turnPlaced } from "../document/quilt-edits.ts";
-import { saving } from "../suggest.ts";
+import { blockNamed } from "../../edits/block-edits.ts";
+import { colourPlaced, setColourway, wordsOfPlaced } from "../../edits/colourway-edits.ts";
+import type { PlacedModel } from "../../edits/model.ts";
+import { type FillRule, fillTurns, type Place, putBlock, turnPlaced } from "../../edits/quilt-edits.ts";
+import { difference } from "../../savings/index.ts";
 import { words } from "../words/en.ts";
 import { edit, sessionInHand } from "./actions.ts";
 import { costText } from "./amount-lines.ts";
@@ -46,7 +46,7 @@ function costOfTurn(turn: number): string {
   const now = state.amounts.value;
   const then = state.suggestions.value.find(({ key }) => key === `turn ${turn}`)?.amounts;
   if (now === null || then == null) return "";
-  return costText(saving(now, then).length, now.fabrics[0]?.unit ?? "yd");
+  return costText(difference(now.fabrics, then.fabrics).length, now.fabrics[0]?.unit ?? "yd");
 }
 
 let chance = 0;

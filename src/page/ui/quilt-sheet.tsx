@@ -1,5 +1,5 @@
 import { useRef } from "preact/hooks";
-import { type Place, setLayout, sizeQuilt, swapPlaced } from "../document/quilt-edits.ts";
+import { type Place, setLayout, sizeQuilt, swapPlaced } from "../../edits/quilt-edits.ts";
 import type { Picture, RingPicture } from "../planner/picture.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";

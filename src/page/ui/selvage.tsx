@@ -1,5 +1,5 @@
 import { useRef } from "preact/hooks";
-import { setName } from "../document/fabric-edits.ts";
+import { setName } from "../../edits/fabric-edits.ts";
 import { saveFile } from "../files.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";

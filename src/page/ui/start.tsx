@@ -4,7 +4,7 @@ import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
 import { hearOthers } from "../store.ts";
 import { words } from "../words/en.ts";
-import { draftInHand, isCurrent, redo, undo, useSession } from "./actions.ts";
+import { draftInHand, isCurrent, redo, savingsAsked, undo, useSession } from "./actions.ts";
 import { changesSaid } from "./amount-lines.ts";
 import { BlockSheet } from "./block-sheet.tsx";
 import { FabricRegion } from "./fabric-region.tsx";
@@ -29,6 +29,17 @@ function heard(answer: Answer): void {
     state.suggestions.value = state.suggestions.value.map((one) =>
       one.key === answer.key ? { ...one, amounts: answer.amounts, done: true } : one,
     );
+    return;
+  }
+  const savings = state.savings.value;
+  if (answer.kind === "trying" || answer.kind === "saves" || answer.kind === "triedAll") {
+    if (savings !== null && answer.id === savingsAsked())
+      state.savings.value =
+        answer.kind === "trying"
+          ? { ...savings, done: answer.done, of: answer.of }
+          : answer.kind === "saves"
+            ? { ...savings, found: [...savings.found, answer.saving] }
+            : { ...savings, finished: true };
     return;
   }
   if (answer.kind === "shown") {

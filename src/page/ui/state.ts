@@ -1,8 +1,8 @@
 import { computed, signal } from "@preact/signals";
+import { readModel } from "../../edits/model.ts";
 import type { Diagnostic } from "../../planning.ts";
-import { readModel } from "../document/model.ts";
 import type { Amounts } from "../planner/amounts.ts";
-import type { Shown } from "../planner/messages.ts";
+import type { FoundSaving, Shown } from "../planner/messages.ts";
 import type { Picture } from "../planner/picture.ts";
 
 /** Words of work, in the order of the work. */
@@ -80,3 +80,13 @@ export interface Suggestion {
   done: boolean;
 }
 export const suggestions = signal<readonly Suggestion[]>([]);
+
+/** Changes that buy less, as they are found; null while none have been looked for. */
+export interface Savings {
+  done: number;
+  /** How many changes there are to plan; 0 before that is known. */
+  of: number;
+  finished: boolean;
+  found: readonly FoundSaving[];
+}
+export const savings = signal<Savings | null>(null);

@@ -6,8 +6,8 @@ import { lintGutter, type Diagnostic as Mark, setDiagnostics } from "@codemirror
 import { Annotation, EditorState } from "@codemirror/state";
 import { EditorView, hoverTooltip, keymap, lineNumbers } from "@codemirror/view";
 import { useEffect, useRef } from "preact/hooks";
+import { helpFor, offeredAt, placeAt } from "../../edits/text-help.ts";
 import type { Diagnostic } from "../../planning.ts";
-import { helpFor, offeredAt, placeAt } from "../document/text-help.ts";
 import { words } from "../words/en.ts";
 import { redo, typed, undo } from "./actions.ts";
 import * as state from "./state.ts";

@@ -1,4 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
+import type { Savings } from "../../savings/try-ideas.ts";
 
 /** Columns of a line before a value is spread over several: a piece of cloth on a lay fits on one. */
 const WIDEST = 220;
@@ -35,4 +36,16 @@ export function buyJson(plan: Plan): string {
     return { name, usable, purchase, stock, mix, price, bound, sturdiness };
   });
   return `${readable({ format, version, ticksPerMillimetre, name, fabrics, diagnostics }, "")}\n`;
+}
+
+/** What would save, for programs: each change with what it alters and what is then bought. */
+export function savingsJson({ plan, savings, tried }: Savings): string {
+  const { format, version, ticksPerMillimetre, name } = plan;
+  const listed = savings.map(({ idea, bought, difference }) => ({
+    change: idea.change,
+    difference,
+    fabrics: bought.map(({ fabric, length, cost }) => ({ fabric, length, cost })),
+    text: idea.text,
+  }));
+  return `${readable({ format, version, ticksPerMillimetre, name, tried, savings: listed }, "")}\n`;
 }

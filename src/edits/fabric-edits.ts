@@ -1,4 +1,4 @@
-import { fabricKey } from "../../planning.ts";
+import { fabricKey } from "../stock/index.ts";
 import { readModel } from "./model.ts";
 import { readText, valueAt, withItem, withoutValue, withValue } from "./text-edit.ts";
 import type { Value } from "./values.ts";

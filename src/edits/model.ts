@@ -1,14 +1,14 @@
 import {
-  colourFor,
-  fabricKey,
-  findUnitKind,
+  EIGHTH_INCH_RULER,
   parseLength,
   parseSize,
-  readColour,
-  readDrawing,
+  QUARTER_CENTIMETRE_RULER,
   TICKS_PER,
   toNumber,
-} from "../../planning.ts";
+} from "../length/index.ts";
+import { findUnitKind } from "../quilt/index.ts";
+import { colourFor, readColour, readDrawing } from "../spec/index.ts";
+import { fabricKey } from "../stock/index.ts";
 import { cellsOf, linesOf } from "./drawing-text.ts";
 import { readText } from "./text-edit.ts";
 
@@ -75,9 +75,24 @@ export interface PlacedModel {
 export interface BorderModel {
   width: string;
   fabric: string;
+  /** Block a pieced border is made of; empty for a plain one. */
   block: string;
   corners: string;
   name: string;
+  /** Fabric, or block, of the squares in its corners; empty where there are none. */
+  stones: string;
+  stoneBlock: string;
+}
+
+export interface SashingModel {
+  width: string;
+  fabric: string;
+  /** Block the sashes are made of; empty for plain ones. */
+  block: string;
+  /** Fabric of the squares where sashes cross, or the block they are; empty where sashes run on. */
+  cornerstones: string;
+  stoneBlock: string;
+  ring: boolean;
 }
 
 export interface SettingModel {
@@ -86,7 +101,7 @@ export interface SettingModel {
   rows: PlacedModel[][];
   filled: boolean;
   triangles: string;
-  sashing: { width: string; fabric: string; cornerstones: string; ring: boolean } | null;
+  sashing: SashingModel | null;
 }
 
 export interface QuiltModel {
@@ -124,6 +139,11 @@ const NOWHERE = {
 export function ticksOf(written: unknown, unit: Unit): number | null {
   const read = parseLength(text(written), unit);
   return read.ok && toNumber(read.value) > 0 ? toNumber(read.value) : null;
+}
+
+/** The usual ruler in the measure of a file: eighths of an inch, or quarters of a centimetre. */
+export function rulerOf({ unit }: Pick<QuiltModel, "unit">): typeof EIGHTH_INCH_RULER {
+  return unit === "in" || unit === "yd" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
 }
 
 function sizeOf(written: unknown, unit: Unit): { across: number; down: number } | null {
@@ -257,7 +277,9 @@ function readSetting(value: unknown, known: ReadonlySet<string>): SettingModel {
         : {
             width: text(sashing.width),
             fabric: text(sashing.fabric),
-            cornerstones: typeof corner === "string" ? corner : "",
+            block: text(sashing.block),
+            cornerstones: text(corner),
+            stoneBlock: text(dict(corner).block),
             ring: sashing.ring === true,
           },
   };
@@ -319,6 +341,8 @@ export function readModel(source: string): QuiltModel {
         block: text(border.block),
         corners: text(border.corners),
         name: text(border.name),
+        stones: text(border.cornerstones),
+        stoneBlock: text(dict(border.cornerstones).block),
       };
     }),
     binding: fabricOf(file.binding),

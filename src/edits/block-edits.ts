@@ -1,4 +1,5 @@
-import { EIGHTH_INCH_RULER, findUnitKind, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import { formatLength } from "../length/index.ts";
+import { findUnitKind } from "../quilt/index.ts";
 import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
 import {
   type BlockModel,
@@ -6,6 +7,7 @@ import {
   type QuiltModel,
   readCellModel,
   readModel,
+  rulerOf,
   type UnitModel,
 } from "./model.ts";
 import { readText, valueAt, withoutValue, withValue } from "./text-edit.ts";
@@ -355,9 +357,7 @@ export function resizeGrid(text: string, key: string, columns: number, rows: num
 
 /** A length the way the file's ruler reads, without its measure. */
 export function lengthText(ticks: number, model: QuiltModel): string {
-  const ruler = model.unit === "in" || model.unit === "yd" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
-  const said = formatLength(Math.round(ticks), ruler, { unit: false });
-  return said;
+  return formatLength(Math.round(ticks), rulerOf(model), { unit: false });
 }
 
 /** Another finished size of a block. */
