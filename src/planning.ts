@@ -2,6 +2,7 @@
  * The light door: from a text to lists, plan, drawings, text and book, with nothing that needs files, fonts or a
  * machine of its own. What runs in a browser comes in here; `index.ts` is the door for programs on a computer.
  */
+export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
 export { type Diagnostic, formatDiagnostic, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";

@@ -367,14 +367,35 @@ export function sizeBlock(text: string, key: string, size: string): string {
   return withValue(made, [...blockPath(key), "size"], size);
 }
 
-/** A new empty block beside the others; its key is the first free letter. */
-export function addBlock(text: string, columns: number, rows: number): { text: string; key: string } {
+/** A new empty block beside the others, of their size unless one is given; its key is the first free letter. */
+export function addBlock(
+  text: string,
+  columns: number,
+  rows: number,
+  wished: string | null = null,
+): { text: string; key: string } {
   const model = readModel(text);
   const taken = new Set(model.blocks.map(({ key }) => key));
   const key = [..."ABCDEFGHIJKLMNOPQRSTUWXYZ"].find((letter) => !taken.has(letter)) ?? `B${taken.size + 1}`;
   const like = model.blocks[0];
-  const size = like?.across == null ? "8" : lengthText(like.across, model);
+  const size = wished ?? (like?.across == null ? "8" : lengthText(like.across, model));
   const grid = asLines(Array.from({ length: rows }, () => Array<string>(columns).fill(".")));
   const value = { size, grid: grid.split("\n"), cells: {} };
   return { text: withValue(text, [...blockPath(key)], value), key };
+}
+
+/** A block just like another, to be changed by itself. */
+export function copyBlock(text: string, key: string): { text: string; key: string } {
+  const like = valueAt(readText(text), [...blockPath(key)]);
+  const added = addBlock(text, 1, 1);
+  if (typeof like !== "object" || like === null) return { text, key };
+  const { name: _name, ...rest } = like as { [key: string]: Value };
+  return { text: withValue(added.text, [...blockPath(added.key)], rest), key: added.key };
+}
+
+/** Another name for a block, as it is printed; the word in the rows stays. Empty takes the name away. */
+export function nameBlock(text: string, key: string, name: string): string {
+  return name === "" || name === key
+    ? withoutValue(text, [...blockPath(key), "name"])
+    : withValue(text, [...blockPath(key), "name"], name);
 }

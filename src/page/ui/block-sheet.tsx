@@ -1,6 +1,15 @@
-import { addBlock, lengthText, resizeGrid, sizeBlock, unitOn } from "../../edits/block-edits.ts";
+import {
+  addBlock,
+  copyBlock,
+  lengthText,
+  nameBlock,
+  resizeGrid,
+  sizeBlock,
+  unitOn,
+} from "../../edits/block-edits.ts";
 import type { BlockModel } from "../../edits/model.ts";
 import { putBlock } from "../../edits/quilt-edits.ts";
+import { ringsOf } from "../../edits/ring-edits.ts";
 import { patchesOf } from "../../edits/unit-patches.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
@@ -8,6 +17,7 @@ import { BlockPicture, blockSize, Swatch } from "./cloth.tsx";
 import { Corners, cornersOpen } from "./corners.tsx";
 import { Faults } from "./faults.tsx";
 import { blockOnPaper, colour, squareName, turn } from "./laying.ts";
+import { MotifLeaf } from "./motifs.tsx";
 import { Paper } from "./paper.tsx";
 import { Pile } from "./pile.tsx";
 import { QuiltPicture } from "./quilt-picture.tsx";
@@ -24,10 +34,20 @@ const countIn = (key: string): number =>
   );
 
 /** A new block takes the place of every other one of the block in hand, so that it is seen in the quilt at once. */
-function anotherBlock(block: BlockModel): void {
+const anotherBlock = (block: BlockModel): void =>
+  newBlock(block, (text) => addBlock(text, block.columns, block.rows), words.anotherBlock);
+
+const copyOf = (block: BlockModel): void =>
+  newBlock(block, (text) => copyBlock(text, block.key), words.copyBlock);
+
+function newBlock(
+  block: BlockModel,
+  make: (text: string) => { text: string; key: string },
+  sentence: string,
+): void {
   let key = "";
   edit((text) => {
-    const added = addBlock(text, block.columns, block.rows);
+    const added = make(text);
     key = added.key;
     return state.model.value.setting.rows.reduce(
       (made, row, r) =>
@@ -38,7 +58,7 @@ function anotherBlock(block: BlockModel): void {
         ),
       added.text,
     );
-  }, words.anotherBlock);
+  }, sentence);
   if (key !== "") state.sheet.value = { block: key };
 }
 
@@ -55,6 +75,55 @@ function Facts({ block }: { block: BlockModel }) {
     );
   };
   const same = block.columns === block.rows;
+  const [across, down] = [block.across ?? 0, block.down ?? 0];
+  const rings = ringsOf(state.text.value, block.key);
+  const sizeTo = (wide2: number, high: number) =>
+    edit(
+      (text) =>
+        sizeBlock(
+          text,
+          block.key,
+          `${lengthText(wide2, state.model.value)} x ${lengthText(high, state.model.value)}`,
+        ),
+      `${lengthSaid(wide2)} × ${lengthSaid(high)} ${words.finished}.`,
+    );
+  // Squares of a long block are counted each way; a square block keeps as many down as across.
+  const long = across !== down || !same;
+  const half = 4 * rulerMark();
+  if (long)
+    return (
+      <div class="facts">
+        <Stepper
+          what={words.across}
+          value={<b>{`${block.columns} ${words.across}`}</b>}
+          less={() => resize(block.columns - 1, block.rows)}
+          more={() => resize(block.columns + 1, block.rows)}
+        />
+        <Stepper
+          what={words.down}
+          value={<b>{`${block.rows} ${words.down}`}</b>}
+          less={() => resize(block.columns, block.rows - 1)}
+          more={() => resize(block.columns, block.rows + 1)}
+        />
+        <Stepper
+          what={words.width2}
+          value={`${lengthSaid(across)} ${words.width2}`}
+          less={() => sizeTo(Math.max(half, across - half), down)}
+          more={() => sizeTo(across + half, down)}
+        />
+        {rings.length > 0 ? (
+          <span class="figure">{`${lengthSaid(down)} ${words.height}`}</span>
+        ) : (
+          <Stepper
+            what={words.height}
+            value={`${lengthSaid(down)} ${words.height}`}
+            less={() => sizeTo(across, Math.max(half, down - half))}
+            more={() => sizeTo(across, down + half)}
+          />
+        )}
+        <Where block={block} />
+      </div>
+    );
   return (
     <div class="facts">
       <Stepper
@@ -80,9 +149,17 @@ function Facts({ block }: { block: BlockModel }) {
         less={() => grow(-1)}
         more={() => grow(1)}
       />
-      <span class="figure quiet">{words.inTheQuilt(countIn(block.key))}</span>
+      <Where block={block} />
     </div>
   );
+}
+
+/** How often the block is in the quilt, and in which ring it stands. */
+function Where({ block }: { block: BlockModel }) {
+  const count = countIn(block.key);
+  const rings = ringsOf(state.text.value, block.key).map((ring) => words.inRing[ring]);
+  const told = [...(count > 0 || rings.length === 0 ? [words.inTheQuilt(count)] : []), ...rings];
+  return <span class="figure quiet">{told.join(", ")}</span>;
 }
 
 /** The patches of the square in hand, each to be coloured by name. */
@@ -162,7 +239,18 @@ export function BlockSheet() {
     <div class="spread draw">
       <section class="leaf work1" aria-label={block.name}>
         <h2>
-          {block.name}
+          <input
+            class="nameinput"
+            aria-label={words.blockName}
+            value={block.name}
+            size={Math.max(6, block.name.length)}
+            onChange={({ currentTarget }) =>
+              edit((text) => nameBlock(text, block.key, currentTarget.value.trim()), currentTarget.value)
+            }
+          />
+          <button type="button" class="act" onClick={() => copyOf(block)}>
+            {words.copyBlock}
+          </button>
           <button type="button" class="act" onClick={() => anotherBlock(block)}>
             {words.anotherBlock}
           </button>
@@ -218,6 +306,7 @@ export function BlockSheet() {
       <Tray />
       <div class="side">
         <NineTogether block={block} />
+        <MotifLeaf key={block.key} block={block} />
         <InTheQuilt />
         <Pile />
       </div>
