@@ -17,6 +17,7 @@ function Borders() {
   return (
     <>
       <h3>{words.bordersTitle}</h3>
+      <p class="hint">{words.hints.edges}</p>
       <ol class="rings">
         {borders.map((border, i) => {
           const held = state.borderInHand.value === i;

@@ -84,6 +84,9 @@ export function Pile() {
   return (
     <section class="leaf pile" aria-labelledby="pile-title">
       <h3 id="pile-title">{words.toBuy}</h3>
+      <p class="hint">
+        {all.some(({ unit }) => unit === "m" || unit === "cm") ? words.hints.pileMetric : words.hints.pile}
+      </p>
       <ul>
         {all.map((amount) => {
           const change = changeOf(amount);

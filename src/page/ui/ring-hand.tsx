@@ -98,7 +98,8 @@ export function BorderHand({ index }: { index: number }) {
     {
       label: words.cornerSquares,
       pressed: squares,
-      act: () => edit((text) => setBorderStones(text, index, squares ? null : first), words.cornerSquares),
+      act: () =>
+        edit((text) => setBorderStones(text, index, squares ? null : secondName()), words.cornerSquares),
     },
     ...(border.stones === ""
       ? []

@@ -25,6 +25,7 @@ export function SavingsList() {
   return (
     <>
       <h3>{words.whatWouldSave}</h3>
+      <p class="hint">{words.hints.savings}</p>
       {now === null ? (
         <Label onClick={lookForSavings}>{words.tryWays}</Label>
       ) : (

@@ -1,22 +1,25 @@
 import { render } from "preact";
+import { readDropped } from "../files.ts";
 import type { Answer } from "../planner/messages.ts";
 import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
-import { hearOthers } from "../store.ts";
+import { hearOthers, onConflict } from "../store.ts";
 import { words } from "../words/en.ts";
-import { draftInHand, isCurrent, redo, savingsAsked, undo, useSession } from "./actions.ts";
+import { draftInHand, isCurrent, keptElsewhere, redo, savingsAsked, undo, useSession } from "./actions.ts";
 import { changesSaid } from "./amount-lines.ts";
 import { BlockSheet } from "./block-sheet.tsx";
 import { FabricRegion } from "./fabric-region.tsx";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
 import { CutRegion, PatternRegion, SewRegion } from "./later-regions.tsx";
-import { takeText } from "./opening.ts";
+import { lookOnDisk, Notices } from "./notices.tsx";
+import { take, takeText } from "./opening.ts";
 import { Pile, ShortPile } from "./pile.tsx";
 import { QuiltSheet } from "./quilt-sheet.tsx";
 import { LowerSelvage, Selvage, save, takeFabric } from "./selvage.tsx";
 import * as state from "./state.ts";
 import { TextPanel } from "./text-panel.tsx";
+import { Tour } from "./tour.tsx";
 
 /** What the boot script leaves behind: the program's own address, for workers, and the solver, packed. */
 interface Packed {
@@ -155,11 +158,13 @@ function Page() {
       </div>
     );
   return (
-    <div class="frame">
+    <div class={state.grey.value ? "frame grey" : "frame"}>
       <a class="skip" href="#work">
         {words.skip}
       </a>
       <Selvage />
+      <Notices />
+      <Tour />
       <main id="work" class={state.textOpen.value ? "withtext" : ""} tabIndex={-1}>
         <h1 class="heard">{state.model.value.name || words.theQuilt}</h1>
         <Region />
@@ -216,9 +221,16 @@ export function startPage(): void {
   hearOthers(
     (key) => key === draftInHand() && state.region.value !== "first",
     () => {
-      state.said.value = words.elsewhere;
+      state.elsewhere.value = words.elsewhere;
     },
   );
+  onConflict(keptElsewhere);
+  window.addEventListener("focus", () => void lookOnDisk());
+  document.addEventListener("dragover", (event) => event.preventDefault());
+  document.addEventListener("drop", (event) => {
+    event.preventDefault();
+    if (event.dataTransfer !== null) void readDropped(event.dataTransfer).then(take);
+  });
   // A sheet just taken up begins with its own help.
   state.sheet.subscribe(() => {
     state.said.value = "";

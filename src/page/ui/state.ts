@@ -20,8 +20,15 @@ export const sheet = signal<{ block: string } | "quilt">("quilt");
 /** The text is open beside the drawing. */
 export const textOpen = signal(false);
 
+/** Pictures are seen without their colours, for light and dark. */
+export const grey = signal(false);
+
 /** Name on disk; empty for what has never been saved. */
 export const fileName = signal("");
+/** The file as something else has written it meanwhile; null while it is as it was here. */
+export const onDisk = signal<{ name: string; text: string; stamp: number } | null>(null);
+/** What another window does with this quilt; empty while none has it. */
+export const elsewhere = signal("");
 /** When it was last kept in this browser; empty before. */
 export const keptAt = signal("");
 
