@@ -380,7 +380,7 @@ export function addBlock(
   const like = model.blocks[0];
   const size = wished ?? (like?.across == null ? "8" : lengthText(like.across, model));
   const grid = asLines(Array.from({ length: rows }, () => Array<string>(columns).fill(".")));
-  const value = { size, grid: grid.split("\n"), cells: {} };
+  const value = { size, grid: `${grid}\n`, cells: {} };
   return { text: withValue(text, [...blockPath(key)], value), key };
 }
 

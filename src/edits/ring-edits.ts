@@ -95,8 +95,18 @@ export function widenPieced(text: string, index: number, marks: number): string 
   const { mark } = rulerOf(model);
   if (border === undefined || now === null || block?.across == null) return text;
   const width = Math.max(mark, Math.round(now / mark) * mark + marks * mark);
-  const deep = sizeBlock(text, block.key, `${lengthText(block.across, model)} x ${lengthText(width, model)}`);
+  // A square block stays square, so that what lies on it still comes in that shape.
+  const across = block.across === block.down ? width : block.across;
+  const deep = sizeBlock(text, block.key, `${lengthText(across, model)} x ${lengthText(width, model)}`);
   return setBorder(deep, index, "width", lengthText(width, model));
+}
+
+/** A plain border before a pieced one, as wide as the pieced one needs to come out; none where there is one. */
+export function fitBefore(text: string, index: number, fabric: string): string {
+  const { borders } = readModel(text);
+  return (borders[index]?.block ?? "") === "" || borders.slice(0, index).some(({ width }) => width === "fit")
+    ? text
+    : withItem(text, ["borders"], index, { fabric, width: "fit" });
 }
 
 /** Squares in the corners of a border, of a fabric; null for none. */

@@ -112,6 +112,23 @@ function replaced(text: string, doc: Document.Parsed, path: Path, value: Value):
   return splice(text, range[0], range[1], old.endsWith("\n") ? `${by}\n` : by);
 }
 
+/** A value after its key, over as many lines as makers give it: drawings and lists of groups downwards, the rest on one. */
+function spreadOver(value: Value, indent: number, json: boolean): string {
+  const margin = " ".repeat(indent + 2);
+  if (typeof value === "string" && value.includes("\n")) return ` ${literal(value, indent)}`;
+  if (json || typeof value !== "object") return ` ${writtenValue(value, json)}\n`;
+  if (Array.isArray(value))
+    return value.length > 0 && value.every((one) => typeof one === "object")
+      ? `\n${value.map((one) => `${margin}- ${writtenValue(one, json)}\n`).join("")}`
+      : ` ${writtenValue(value, json)}\n`;
+  const pairs = Object.entries(value);
+  return pairs.some(([, one]) => typeof one === "string" && one.includes("\n"))
+    ? `\n${pairs
+        .map(([key, one]) => `${margin}${writtenText(key, json)}:${spreadOver(one, indent + 2, json)}`)
+        .join("")}`
+    : ` ${writtenValue(value, json)}\n`;
+}
+
 function addedToMap(
   text: string,
   map: YAMLMap,
@@ -145,9 +162,7 @@ function addedToMap(
   const trimmed = tail.replace(/(\n[ \t]*)+$/, "\n");
   at -= tail.length - trimmed.length;
   const lead = at > 0 && text[at - 1] !== "\n" ? "\n" : "";
-  const many = typeof value === "string" && value.includes("\n");
-  const written = many ? literal(value as string, indent) : `${writtenValue(value, json)}\n`;
-  return splice(text, at, at, `${lead}${" ".repeat(indent)}${name}: ${written}`);
+  return splice(text, at, at, `${lead}${" ".repeat(indent)}${name}:${spreadOver(value, indent, json)}`);
 }
 
 function addedToSeq(text: string, doc: Document.Parsed, path: Path, at: number, value: Value): string | null {

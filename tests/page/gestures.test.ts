@@ -4,7 +4,9 @@ import * as block from "../../src/edits/block-edits.ts";
 import * as fabric from "../../src/edits/fabric-edits.ts";
 import { readModel } from "../../src/edits/model.ts";
 import * as quilt from "../../src/edits/quilt-edits.ts";
+import * as ring from "../../src/edits/ring-edits.ts";
 import { patchesOf } from "../../src/edits/unit-patches.ts";
+import { historyOf } from "../../src/page/history.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
 import { QUILTS } from "./quilts.ts";
 
@@ -36,7 +38,7 @@ function anyGesture(text: string, roll: (below: number) => number): string {
   const place = { row: roll(model.setting.rows.length + 1), column: roll(5) };
   const square = { column: roll(drawn?.columns ?? 1), row: roll(drawn?.rows ?? 1) };
   const key = drawn?.key ?? "";
-  switch (roll(22)) {
+  switch (roll(30)) {
     case 0:
     case 1:
       return block.layUnit(
@@ -107,6 +109,32 @@ function anyGesture(text: string, roll: (below: number) => number): string {
       );
     case 20:
       return fabric.renameFabric(text, roll(model.fabrics.length), `${cloth.slice(0, 12)} ${roll(99)}`);
+    case 22: {
+      const inside = { across: 24 * 16256, down: (20 + roll(9)) * 16256 };
+      return ring.pieceBorder(text, roll(model.borders.length + 1), inside, cloth, cloth).text;
+    }
+    case 23:
+      return roll(2) === 0
+        ? ring.plainBorder(text, roll(2), cloth)
+        : ring.widenPieced(text, roll(2), roll(5) - 2);
+    case 24:
+      return roll(2) === 0 ? ring.pieceSashes(text).text : ring.plainSashes(text, cloth);
+    case 25:
+      return roll(2) === 0 ? ring.pieceSashStones(text).text : ring.pieceBorderStones(text, roll(2)).text;
+    case 26:
+      return ring.setBorderStones(text, roll(2), roll(3) === 0 ? null : cloth);
+    case 27:
+      return roll(3) > 0
+        ? text
+        : roll(2) === 0
+          ? block.copyBlock(text, key).text
+          : block.nameBlock(text, key, `Name ${roll(9)}`);
+    case 28:
+      return quilt.fillBlocks(
+        text,
+        key,
+        (["everywhere", "every-other", "rows", "columns", "edge"] as const)[roll(5)]!,
+      );
     default:
       return fabric.setMethod(text, "flying geese", roll(2) === 0 ? "stitch-and-flip" : "four at a time");
   }
@@ -125,6 +153,7 @@ describe("gestures at random", () => {
     let now = `${text}x-own: { kept: [1, 2], as: it is }   # mine\n`;
     const heads = notesOf(now.slice(0, now.search(/^\w/m)));
     let changes = 0;
+    const history = historyOf(now);
     for (let i = 0; i < COUNT; i++) {
       const next = anyGesture(now, roll);
       if (next === now) continue;
@@ -133,7 +162,13 @@ describe("gestures at random", () => {
       expect(doc.errors.map(({ message }) => message)).toEqual([]);
       expect(doc.toJS()["x-own"]).toEqual({ kept: [1, 2], as: "it is" });
       now = next;
+      history.push(now, `${i}`);
     }
+    const last = now;
+    for (let i = 0; i < changes; i++) history.undo();
+    expect(history.canUndo()).toBe(false);
+    for (let i = 1; i < changes; i++) history.redo();
+    expect(history.redo()?.text).toBe(last);
     expect(changes).toBeGreaterThan(COUNT / 4);
     expect(notesOf(now)).toEqual(expect.arrayContaining(heads));
     expect(now).toContain("# mine");

@@ -17,7 +17,6 @@ function Borders() {
   return (
     <>
       <h3>{words.bordersTitle}</h3>
-      <p class="hint">{words.hints.edges}</p>
       <ol class="rings">
         {borders.map((border, i) => {
           const held = state.borderInHand.value === i;
@@ -153,6 +152,7 @@ export function Edges() {
           </Label>
         ) : null}
       </div>
+      <p class="hint">{words.hints.edges}</p>
       <Sashing />
       <Finish />
     </>

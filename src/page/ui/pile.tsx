@@ -84,9 +84,6 @@ export function Pile() {
   return (
     <section class="leaf pile" aria-labelledby="pile-title">
       <h3 id="pile-title">{words.toBuy}</h3>
-      <p class="hint">
-        {all.some(({ unit }) => unit === "m" || unit === "cm") ? words.hints.pileMetric : words.hints.pile}
-      </p>
       <ul>
         {all.map((amount) => {
           const change = changeOf(amount);
@@ -108,6 +105,9 @@ export function Pile() {
       <p class="sum">
         <span>{failed ? "" : words.sum(sumText(all), state.amounts.value?.total ?? "")}</span>
         <span class="quiet">{empty > 0 ? words.leftEmpty(empty) : changesSaid()}</span>
+      </p>
+      <p class="hint">
+        {all.some(({ unit }) => unit === "m" || unit === "cm") ? words.hints.pileMetric : words.hints.pile}
       </p>
     </section>
   );

@@ -72,7 +72,7 @@ export function CornerHandle({
             width={w + (drag.across - now.across) * pitch.x}
             height={h + (drag.down - now.down) * pitch.y}
           />
-          <text class="ru" font-size={per * 14} x={w / 2} y={h / 2} text-anchor="middle">
+          <text class="ru big" font-size={per * 14} x={w / 2} y={h / 2} text-anchor="middle">
             {drag.across} × {drag.down}
           </text>
         </g>
@@ -177,10 +177,10 @@ export function RingHandle({
         <rect class="next" stroke-width={per * 3} stroke-dasharray={`${per * 8} ${per * 5}`} {...box} />
         {shown === 0 || width === null ? null : (
           <text
-            class="ru"
+            class="ru big"
             font-size={per * 14}
             x={ring.x + ring.across / 2}
-            y={per * -16}
+            y={ring.y + ring.down / 2}
             text-anchor="middle"
           >
             {lengthSaid(Math.max(mark, width + shown))}

@@ -211,7 +211,6 @@ function Size() {
   return (
     <section class="leaf size" aria-labelledby="size-title">
       <h3 id="size-title">{words.size}</h3>
-      <p class="hint">{words.hints.size}</p>
       {top === null ? null : <Beds top={top} />}
       <div class="row">
         <Stepper
@@ -227,6 +226,7 @@ function Size() {
           more={() => sizeTo(across, down + 1)}
         />
       </div>
+      <p class="hint">{words.hints.size}</p>
     </section>
   );
 }

@@ -2,6 +2,7 @@ import { blockNamed } from "../../edits/block-edits.ts";
 import { fabricFor } from "../../edits/model.ts";
 import { removeBorder, setBorder } from "../../edits/quilt-edits.ts";
 import {
+  fitBefore,
   type Pieced,
   pieceBorder,
   pieceBorderStones,
@@ -95,6 +96,17 @@ export function BorderHand({ index }: { index: number }) {
             state.sheet.value = { block: border.block };
           },
         },
+    ...(plain || state.model.value.borders.slice(0, index).some(({ width }) => width === "fit")
+      ? []
+      : [
+          {
+            label: words.fitIt,
+            act: () => {
+              state.borderInHand.value = index + 1;
+              edit((text) => fitBefore(text, index, secondName()), words.fitIt);
+            },
+          },
+        ]),
     {
       label: words.cornerSquares,
       pressed: squares,

@@ -84,8 +84,9 @@ const hover = hoverTooltip((view, pos) => {
 
 function marksOf(all: readonly Diagnostic[], view: EditorView): Mark[] {
   const { doc } = view.state;
-  return all.flatMap(({ at, severity, message, hint }): Mark[] => {
-    if (at === null || at.line > doc.lines) return [];
+  return all.flatMap(({ at, severity, message, hint, code }): Mark[] => {
+    // A fabric in the drawer that nothing is made of yet is no fault while one draws.
+    if (at === null || at.line > doc.lines || code === "FABRIC-UNUSED") return [];
     const line = doc.line(at.line);
     const from = Math.min(line.to, line.from + Math.max(0, at.column - 1));
     const word = /^[^\s,:{}[\]]+/.exec(line.text.slice(from - line.from))?.[0].length ?? 0;

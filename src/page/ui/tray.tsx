@@ -166,7 +166,6 @@ export function Tray() {
   return (
     <section class="leaf tray" aria-labelledby="units-title">
       <h3 id="units-title">{words.units}</h3>
-      <p class="hint">{words.hints.tray}</p>
       <Tools />
       <ul onKeyDown={move}>
         {UNITS.map((unit) => {

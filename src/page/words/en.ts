@@ -44,12 +44,10 @@ export const words = {
 
   // Help, where the hand is
   hints: {
-    tray: "A unit, then squares. Again on the same square turns it. Arrows and Enter do it too.",
     edges: "Borders go round in the fabric in hand; tap one to change it.",
     size: "Whole blocks: here, or by the folded corner of the quilt.",
     pile: "One fold is an eighth of a yard. Tap one to see why.",
     pileMetric: "One fold is 10 cm. Tap one to see why.",
-    hand: "Tap a block of the quilt; drag it onto another to swap them.",
     savings: "Nothing is changed before you take it; undo takes it back.",
   },
 
@@ -162,6 +160,7 @@ export const words = {
   borderPieced: (block: string) => `pieced, ${block}`,
   fitted: "as it fits",
   pieceIt: "Piece it",
+  fitIt: "Make it come out, with a border inside it",
   piecedBorder: "The border is pieced now: draw its block, top to the outside.",
   piecedSashes: "The sashes are pieced now: draw one, upright as it lies beside a block.",
   drawBlock: (name: string) => `Draw ${name}`,
