@@ -22,7 +22,7 @@ export { nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
 export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export { EIGHTH_INCH_RULER, floor, parseLength, QUARTER_CENTIMETRE_RULER } from "./length/index.ts";
-export { checkQuilt, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
+export { checkQuilt, heldToLimit, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
@@ -96,3 +96,4 @@ export function loadComparisonDrawing() {
 export function loadArrangementDrawing() {
   return import("./render/svg/draw-arrangements.ts");
 }
+export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";

@@ -12,6 +12,7 @@ import {
   planCutLists,
   type SharedEffort,
   type Solve,
+  withinWork,
 } from "./plan/index.ts";
 import type { Plan } from "./plan/types.ts";
 import { layOutQuilt, type QuiltTop } from "./quilt/index.ts";
@@ -58,8 +59,14 @@ export const USUAL_OPTIONS: PlanOptions = {
   notBought: [],
 };
 
-/** Counted milliseconds for all fabrics together, and the least and most for one of them. */
-const SEARCH = { together: 3000, least: 300, most: 2000, thorough: 30_000 } as const;
+/**
+ * Counted milliseconds: for a plan in all, for the first search of all its fabrics and each of its rounds, the least and
+ * most for one fabric where it is limited by itself.
+ */
+const SEARCH = {
+  ...{ inAll: 3000, together: 2400, rounds: [75, 300, 1200] },
+  ...{ least: 300, most: 1200, thorough: 30_000 },
+} as const;
 
 /** Milliseconds by the clock after which even counted work ends: only on a machine many times slower than usual. */
 const GUARD = { least: 5000, times: 5 } as const;
@@ -110,9 +117,9 @@ export async function planListed(
     kits,
     top,
     limits: limitsFor(cutLists, options),
-    effort: options.shared === undefined ? sharedFor(cutLists, options) : options.shared,
+    effort: options.shared === undefined ? sharedFor(options) : options.shared,
     diagnostics,
-    solve,
+    solve: heldToLimit(solve, options),
   });
   if (planned.value === null) return planned;
   const value =
@@ -198,16 +205,22 @@ function limitsFor(cutLists: readonly CutList[], options: PlanOptions): SearchLi
   return { effort, budget: GUARD.least + GUARD.times * guarded };
 }
 
+type Limiting = Pick<PlanOptions, "budget" | "effort" | "thorough">;
+
 /** The usual search: what easy fabrics do not need goes to the others. */
-function shares({ budget, effort, thorough }: PlanOptions): boolean {
+function shares({ budget, effort, thorough }: Limiting): boolean {
   return budget === null && effort === null && !thorough;
 }
 
-/** How so many fabrics share the work; null where limits are given that hold for each. */
-export function sharedFor(cutLists: readonly CutList[], options: PlanOptions): SharedEffort | null {
-  if (!shares(options)) return null;
-  const { least, most, together } = SEARCH;
-  return { first: Math.min(least, Math.floor(together / Math.max(1, cutLists.length))), most, together };
+/** How fabrics share the work; null where limits are given that hold for each. */
+export function sharedFor(options: Limiting): SharedEffort | null {
+  const { rounds, together } = SEARCH;
+  return shares(options) ? { rounds, together } : null;
+}
+
+/** The solver, held to the work that a command may do in all unless something else is asked for. */
+export function heldToLimit(solve: Solve, options: Limiting): Solve {
+  return shares(options) ? withinWork(solve, SEARCH.inAll) : solve;
 }
 
 /** Many fabrics share the work, so that a whole quilt is planned while the maker waits. */

@@ -87,6 +87,14 @@ function sewnRests({ name, pieces }: FabricPlan, { making, kits = 1 }: Plan): Le
     const side = Math.floor((wide - (along === made.down ? made.across : made.down)) / 2);
     if (side > 0) rests.push({ lay: -1, across: side, along, count: 2 * kits, cause: "panel-side" });
   }
+  // A strip longer than the set it is sewn into is cut to the set's length.
+  for (const { strips, fullSets, fullLength } of (making?.units ?? []).flatMap(({ stripSets }) => stripSets))
+    for (const { fabric, letter } of strips) {
+      const cut = fabric === name ? pieces.find((piece) => piece.letter === letter) : undefined;
+      if (cut === undefined || fullSets === 0 || cut.across <= fullLength) continue;
+      const rest = { across: cut.across - fullLength, along: cut.along, count: fullSets * kits };
+      rests.push({ lay: -1, ...rest, cause: "set-end" });
+    }
   return rests;
 }
 

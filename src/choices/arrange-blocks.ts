@@ -7,7 +7,7 @@ import { exactToNumber, layOutQuilt, type Motifs, motifsOf, turnMotifs } from ".
 import type { QuiltSpec, Spec } from "../spec/index.ts";
 import { type Nesting, nestingOf, nestsBetter, pictureOf, type Taken, takenBy } from "./arranged-figures.ts";
 import { type MotifTurning, motifTurnings, suits } from "./motif-turnings.ts";
-import { quickSolve } from "./quick-solve.ts";
+import { quickSolve, withoutEasing } from "./quick-solve.ts";
 import {
   type Mirrors,
   mirrorsOf,
@@ -168,7 +168,7 @@ export async function arrangeBlocks(
   told: Told = () => {},
 ): Promise<Outcome<Arrangements>> {
   if (spec.kind === "cut-list") return { value: null, diagnostics: [nothingToTurn()] };
-  const quick = quickSolve(solve);
+  const quick = withoutEasing(quickSolve(solve));
   const motifs = spec.blocks.flatMap((block) => motifsOf(block, spec) ?? []);
   if (motifs.length === 0 && wanted.motifs !== null) {
     const { value, diagnostics } = layOutQuilt(spec);

@@ -33,7 +33,7 @@ export async function compareMethods(
   const listed = listAll(spec);
   if (listed.value === null) return { value: null, diagnostics: listed.diagnostics };
   const effort = effortFor(listed.value.cutLists, options);
-  const shared = sharedFor(listed.value.cutLists, options);
+  const shared = sharedFor(options);
   const ways = waysOfMaking(spec, { ...options, effort, shared }, minutes, quickSolve(solve));
 
   const filed = await ways({});

@@ -8,7 +8,7 @@ import type { Plan } from "../plan/types.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltSpec, Spec } from "../spec/index.ts";
 import { type Fit, fitSize, inBlocks, type Sized } from "./fit-size.ts";
-import { quickSolve } from "./quick-solve.ts";
+import { quickSolve, withoutEasing } from "./quick-solve.ts";
 import type { InBlocks, SizeAsked } from "./read-sizes.ts";
 
 /** What one size takes of one fabric. */
@@ -69,7 +69,7 @@ export async function severalSizes(
   const diagnostics: Diagnostic[] = [];
   const fits = asked.map((size) => settled(spec, size, diagnostics));
   if (diagnostics.some(({ severity }) => severity === "error")) return { value: null, diagnostics };
-  const quick = quickSolve(solve);
+  const quick = withoutEasing(quickSolve(solve));
   const sizes: SizePlanned[] = [];
   const widths = new Set<string>();
   for (const [done, fit] of fits.entries()) {

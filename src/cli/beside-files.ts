@@ -13,14 +13,14 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
   if (beside.stash !== null) files["stash.txt"] = stashUse(plan, beside.stash);
   if (beside.fatQuarters) files["fat-quarters.txt"] = fatQuarterList(plan, fromFatQuarters);
   if (beside.kits > 1) {
-    const pool = await poolOf(io);
+    const pool = await poolOf(io, options);
     const kits = await compareKits(spec, plan, options, pool.solve);
     pool.clear();
     if (kits.value === null) report(kits.diagnostics, undefined, io);
     else files["kits.txt"] = kitsList(kits.value);
   }
   if (beside.usable !== null) {
-    const pool = await poolOf(io);
+    const pool = await poolOf(io, options);
     const widths = await compareWidths(spec, plan, options, sources, pool.solve);
     pool.clear();
     if (widths.value === null) report(widths.diagnostics, undefined, io);

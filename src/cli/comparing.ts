@@ -8,7 +8,7 @@ import { startProgress } from "./progress.ts";
 export async function comparisonOf({ spec, options }: Planned, io: Io): Promise<Outcome<Comparison>> {
   const { compareMethods, USUAL_MINUTES } = await import("../index.ts");
   const progress = startProgress(io);
-  const { solve } = await poolOf({ ...io, showsProgress: false });
+  const { solve } = await poolOf({ ...io, showsProgress: false }, options);
   const minutes = spec.kind === "quilt" ? spec.minutes : USUAL_MINUTES;
   const found = await compareMethods(spec, options, minutes, solve, (done, of) =>
     progress.show(`Planning each way: ${done} of at most ${of}`),

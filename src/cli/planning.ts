@@ -55,14 +55,19 @@ function doing(jobs: readonly EngineJob[]): string {
   return job?.limits.target === undefined ? "Looking for the least fabric" : "Trying other widths and ways";
 }
 
-/** Engine jobs on the machine's threads, with progress on the terminal. */
-export async function poolOf(io: Io): Promise<{ solve: Solve; clear(): void }> {
-  const { solveInPool } = await import("./pool.ts");
+/**
+ * Engine jobs on the machine's threads, with progress on the terminal. All of them together are held to the usual work
+ * of one command, unless a time or a thorough search is asked for.
+ */
+export async function poolOf(
+  io: Io,
+  options: Pick<PlanOptions, "budget" | "effort" | "thorough">,
+): Promise<{ solve: Solve; clear(): void }> {
+  const [{ solveInPool }, { heldToLimit }] = await Promise.all([import("./pool.ts"), import("../index.ts")]);
   const progress = startProgress(io);
-  return {
-    solve: (jobs) => solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`)),
-    clear: () => progress.clear(),
-  };
+  const solve: Solve = (jobs) =>
+    solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`));
+  return { solve: heldToLimit(solve, options), clear: () => progress.clear() };
 }
 
 /** What the options of a planning command ask of a plan. */
@@ -75,7 +80,8 @@ export async function optionsOf(values: PlanningValues): Promise<PlanOptions> {
 
 /**
  * Plans a text, with the machine's threads and progress on the terminal, and tells all there is to tell.
- * `reworded` is for a text the maker has not written: its places are then not shown.
+ * `reworded` is for a text the maker has not written: its places are then not shown. With `amountsOnly` the first cutting
+ * found is left as it is, and no narrower width is tried: that changes no amount.
  */
 export async function planText(
   text: string,
@@ -84,8 +90,9 @@ export async function planText(
   io: Io,
   reworded: ((diagnostic: Diagnostic) => Diagnostic) | null = null,
   beside: Beside = NOTHING_BESIDE,
+  amountsOnly = false,
 ): Promise<Planned | { code: ExitCode }> {
-  const { planWith, readSpecFile } = await import("../index.ts");
+  const { planWith, quickSolve, readSpecFile, withoutEasing } = await import("../index.ts");
   const source = reworded === null ? text : undefined;
   const said = (all: readonly Diagnostic[]) => (reworded === null ? all : all.map(reworded));
   const read = readSpecFile(text, name, beside.decimal ?? null);
@@ -108,9 +115,10 @@ export async function planText(
   }
   const usual = await optionsOf(values);
   const options = { ...usual, kits: beside.kits, usable: width?.value ?? null };
-  const pool = await poolOf(io);
+  const pool = await poolOf(io, options);
   const sources = { stash, fatQuarters: beside.fatQuarters };
-  const outcome = await planWith(spec, options, sources, pool.solve);
+  const solve = amountsOnly ? withoutEasing(quickSolve(pool.solve)) : pool.solve;
+  const outcome = await planWith(spec, options, sources, solve);
   pool.clear();
   const diagnostics = [...read.diagnostics, ...(restated?.diagnostics ?? []), ...outcome.diagnostics];
   if (outcome.value === null) return { code: failWith(said(diagnostics), source, values.json, io) };
@@ -139,8 +147,9 @@ export async function planFile(
   values: PlanningValues,
   io: Io,
   beside: Beside = NOTHING_BESIDE,
+  amountsOnly = false,
 ): Promise<Planned | { code: ExitCode }> {
   const input = await readInput(file, io);
   if (input.value === null) return { code: failWith(input.diagnostics, undefined, values.json, io) };
-  return planText(input.value.text, input.value.name, values, io, null, beside);
+  return planText(input.value.text, input.value.name, values, io, null, beside, amountsOnly);
 }

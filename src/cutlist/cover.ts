@@ -28,6 +28,8 @@ export interface CoverPiece {
   /** What is made from all of them, by spot: more than needed when there are spares; parts of patches for strips. */
   made: { spot: string; count: number }[];
   note: string;
+  /** On a strip longer than the set it is sewn into: by how much. */
+  beyond?: Ticks;
   /** Numbers by which the record finds the bag these pieces end up in. */
   marks: number[];
 }
@@ -64,7 +66,13 @@ export interface StripBatch {
   want: number;
   counted: StripSetCount;
   /** By strip of the set: the bags of the full strips and of the short ones, and where its print's up points. */
-  strips: { full: number | null; last: number | null; turn: Quarter | null }[];
+  strips: {
+    full: number | null;
+    last: number | null;
+    turn: Quarter | null;
+    /** By how much a full strip is longer than the set. */
+    beyond: Ticks;
+  }[];
 }
 
 export type CoverBatch = LaidBatch | LooseBatch | StripBatch;

@@ -21,7 +21,9 @@ export function forKits(cutList: CutList, kits: number): CutList {
             reversed: piece.shape.reversed * kits,
           },
         }),
-    ...(piece.sides === undefined ? {} : { sides: { ...piece.sides, count: piece.sides.count * kits } }),
+    ...(piece.rests === undefined
+      ? {}
+      : { rests: piece.rests.map((rest) => ({ ...rest, count: rest.count * kits })) }),
     ...(piece.corners === undefined ? {} : { corners: piece.corners * kits }),
     ...(piece.seams === undefined ? {} : { seams: piece.seams * kits }),
   });

@@ -67,7 +67,6 @@ function sameness(piece: CutPiece): string {
     joined,
     // Lengths of one width are cut from one run, sides and ends; a binding is a run of its own.
     piece.joined?.whole ?? "",
-    piece.sides ?? null,
   ]);
 }
 
@@ -89,6 +88,8 @@ function together(a: CutPiece, b: CutPiece): CutPiece {
   // What is joined for two purposes is as long as both.
   if (a.joined !== undefined && b.joined !== undefined)
     merged.joined = { ...a.joined, length: a.joined.length + b.joined.length };
+  if (a.rests !== undefined || b.rests !== undefined) merged.rests = [...(a.rests ?? []), ...(b.rests ?? [])];
+  if (a.pair === true || b.pair === true) merged.pair = true;
   if (a.corners !== undefined || b.corners !== undefined)
     merged.corners = (a.corners ?? 0) + (b.corners ?? 0);
   if (a.seams !== undefined || b.seams !== undefined) merged.seams = (a.seams ?? 0) + (b.seams ?? 0);
@@ -102,7 +103,10 @@ function listOf(a: string, b: string, separator: string): string {
 }
 
 function mergeUses(uses: readonly PieceUse[]): PieceUse[] {
-  const counts = new Map<string, number>();
-  for (const use of uses) counts.set(use.text, (counts.get(use.text) ?? 0) + use.count);
-  return [...counts].map(([text, count]) => ({ text, count }));
+  const merged = new Map<string, PieceUse>();
+  for (const use of uses) {
+    const key = JSON.stringify([use.text, use.own === true]);
+    merged.set(key, { ...use, count: (merged.get(key)?.count ?? 0) + use.count });
+  }
+  return [...merged.values()];
 }

@@ -190,7 +190,7 @@ export function backingPiece(
     fullWidth: true,
     count: best.count,
     // Trimmed alike on both sides, as the places of the seams are told.
-    ...(over > 1 ? { sides: { count: 2, across: Math.floor(over / 2) } } : {}),
+    ...(over > 1 ? { rests: [{ cause: "panel-side", count: 2, across: Math.floor(over / 2) }] } : {}),
     uses: [{ text: "backing panels", count: best.count }],
     note,
   };

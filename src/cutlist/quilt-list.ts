@@ -91,7 +91,7 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<QuiltCu
   addFinishing(spec, work, fabrics, add, diagnostics);
   const written = listCuts({ ...spec, kind: "cut-list" });
   diagnostics.push(...written.diagnostics);
-  for (const list of written.value ?? []) add(list.fabric, ...list.pieces);
+  for (const list of written.value ?? []) add(list.fabric, ...list.pieces.map(asOwn));
   if (diagnostics.some((each) => each.severity === "error")) return { value: null, diagnostics };
   const letters = new Map<number, string>();
   const halfTurned = new Set<number>();
@@ -247,6 +247,11 @@ function addFinishing(
 }
 
 /** One square may serve units trimmed to different sizes: then each use says its own. */
+/** Said to be the maker's own, so that nobody looks for the step that sews it. */
+function asOwn(piece: CutPiece): CutPiece {
+  return { ...piece, uses: piece.uses.map((use) => ({ ...use, own: true })) };
+}
+
 function withoutClashingTrims(pieces: readonly Marked[]): Marked[] {
   const key = (piece: CutPiece): string =>
     JSON.stringify([

@@ -38,7 +38,8 @@ export function coverSets(
       pieces.push(...made);
       const markOf = (fullWidth: boolean): number | null =>
         made.find((piece) => piece.fullWidth === fullWidth)?.marks[0] ?? null;
-      return { full: markOf(true), last: markOf(false), turn: turns[i] ?? null };
+      const beyond = cloths.usable(strip.role) - counted.fullLength;
+      return { full: markOf(true), last: markOf(false), turn: turns[i] ?? null, beyond };
     });
     batches.push({ kind: "strips", set: number, want: index, counted, strips });
   }
@@ -94,6 +95,7 @@ function stripsOf(
             shape: shape(counted.fullSets * counted.segmentsPerFullSet),
             made: share(counted.fullSets * counted.segmentsPerFullSet),
             note: `strip set ${set.name}`,
+            ...(usable > counted.fullLength ? { beyond: usable - counted.fullLength } : {}),
             marks: [next()],
           },
         ];

@@ -30,6 +30,7 @@ export function stripPiece(strip: StripDemand, fabric: FabricSpec): CutPiece {
     uses: [{ text: strip.text, count: strip.count }],
     roundedUp: strip.roundedUp,
     note: strip.note,
+    ...(strip.path.startsWith("borders") && strip.print === null ? { pair: true as const } : {}),
     corners: 0,
     seams: Math.max(0, cut - strip.finished),
   };

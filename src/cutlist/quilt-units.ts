@@ -2,7 +2,7 @@ import { directionByOtherMethod, directionSpares } from "../diagnostics/quilt.ts
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/format.ts";
 import type { Ticks } from "../length/types.ts";
-import { onBolt, turnLaid } from "../quilt/turning.ts";
+import { quartersToBolt, turnLaid } from "../quilt/turning.ts";
 import type { PatchShape, Recipe } from "../quilt/units/types.ts";
 import type { SpotFacts, UnitDemand, UnitWant } from "../quilt/work-types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
@@ -238,13 +238,11 @@ function asCutPiece(
   spec: QuiltSpec,
 ): CutPiece {
   const directional = fabric.print.kind !== "none";
-  // Sizes are told with the print's up along the cloth; on some cloth it runs across.
+  // Strips are told as they are cut already.
   const strip = piece.note !== "";
-  const axis = directional && !piece.fullWidth && !strip ? fabric.print.axis : "along";
-  const bolt = onBolt({ ...piece, template: piece.shape }, axis);
-  const free = !directional && !piece.fullWidth && bolt.across !== bolt.along;
-  // Free to turn, it is told with its longer side along the selvage.
-  const told = free && !strip && bolt.across > bolt.along ? turnLaid(bolt, 1) : bolt;
+  const quarters = piece.fullWidth || strip ? 0 : quartersToBolt(piece, fabric.print);
+  const told = turnLaid({ ...piece, template: piece.shape }, quarters);
+  const free = !directional && !piece.fullWidth && told.across !== told.along;
   const size = { across: told.across, along: told.along };
   // Longer than the fabric is wide: it lies along the selvage, beside strips when that takes less.
   const long = free && size.along > usableWidth(fabric);
@@ -268,6 +266,9 @@ function asCutPiece(
     trimTo: trimTo.needed ? { across: trimTo.across, along: trimTo.along } : null,
     roundedUp: piece.roundedUp,
     note: strip ? piece.note : "",
+    ...(piece.beyond === undefined
+      ? {}
+      : { rests: [{ cause: "set-end", count: piece.count, across: piece.beyond }] }),
     ...(piece.shape === null ? {} : { shape: { ...piece.shape, ...told.template } }),
     corners,
     seams: cut - used.finished - corners,

@@ -1,3 +1,4 @@
+import { quartersToBolt } from "../quilt/turning.ts";
 import type { Eighth, Recipe } from "../quilt/units/types.ts";
 import { type LooseBatch, sameness } from "./cover.ts";
 import type { Listed, RecordOf } from "./record-units.ts";
@@ -46,20 +47,6 @@ function partOf(
 }
 
 /**
- * Whether a piece is cut a quarter clockwise from how its recipe sees it: where the print's up runs across the cloth,
- * and where plain cloth is told with its longer side along the selvage.
- */
-function liesOnSide(
-  { across, along, freeLay }: Recipe["pieces"][number],
-  print: { kind: string; axis: string } | undefined,
-  minded: boolean,
-): boolean {
-  if (print !== undefined && print.kind !== "none") return minded && print.axis === "across";
-  const lies = freeLay ?? { across, along };
-  return lies.across > lies.along;
-}
-
-/**
  * Gives the patches of every unit the pieces they come out of: any piece of the right shape and print serves. By
  * want and spot. As the pieces were counted from the same needs, nothing is ever missing.
  */
@@ -85,7 +72,8 @@ export function loosePatches(
   const supplies = batches.flatMap(({ count, laid }): Supply[] => {
     const piece = recipe.pieces[laid.piece];
     if (piece === undefined) return [];
-    const boltUp = liesOnSide(piece, printOf(piece.role), laid.turn !== null) ? 2 : 0;
+    const cloth = printOf(piece.role);
+    const boltUp = cloth === undefined ? 0 : 2 * quartersToBolt(piece.freeLay ?? piece, cloth);
     return (piece.lies[laid.list] ?? []).map(({ spot, print }) => {
       const up = print + 2 * (laid.turn ?? 0);
       return {

@@ -150,6 +150,7 @@ function stripSetRecord(batch: StripBatch, listed: Listed, of: RecordOf): StripS
         fabric: listed.demand.fabrics[role] ?? "",
         letter: letterOf(full),
         lastLetter: letterOf(last),
+        beyond: full == null ? 0 : (batch.strips[i]?.beyond ?? 0),
         width,
         up: turn == null ? null : eighth(2 * turn),
       };

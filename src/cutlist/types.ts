@@ -7,6 +7,8 @@ export interface PieceUse {
   /** For example `block Harbour, half-square triangles` or the maker's own label. */
   text: string;
   count: number;
+  /** Written in a quilt's file by the maker: no step of the quilt sews it. */
+  own?: true;
 }
 
 /** How a cut rectangle is cut further once it is a rectangle (triangles), after the plan's cuts. */
@@ -55,8 +57,10 @@ export interface CutPiece {
   seams?: number;
   /** For `template`, and for strips that are cut up aslant: the outline, seam line and count; absent otherwise. */
   shape?: CutShape;
-  /** Cut off the sides once the pieces are sewn side by side, each so wide; absent where nothing is. */
-  sides?: { count: number; across: Ticks };
+  /** Borders that face each other in the quilt: every two are cut from one grain. Absent elsewhere. */
+  pair?: true;
+  /** What sewing leaves of the pieces, each as long as they are; absent where nothing is. */
+  rests?: PieceRest[];
   /** On strips that are sewn end to end: what they make together. Absent when the strips are used as they are. */
   joined?: JoinedRun;
 }
@@ -88,6 +92,16 @@ export interface JoinedRun {
   run?: number;
   /** Cut for several kits, each of which joins its own share to that length: then the strips stay as they are. */
   perKit?: true;
+}
+
+/**
+ * Cloth of pieces that sewing leaves, so far across. `panel-side`: cut off panels once they are sewn side by side.
+ * `set-end`: cut off strips that are longer than the set they are sewn into.
+ */
+export interface PieceRest {
+  cause: "panel-side" | "set-end";
+  count: number;
+  across: Ticks;
 }
 
 /** All that is cut from one fabric. */

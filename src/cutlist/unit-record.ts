@@ -95,6 +95,8 @@ export interface StripSetRecord {
     /** Bag of the full-width strips, and of those of the short set; null where there is none. */
     letter: string | null;
     lastLetter: string | null;
+    /** By how much a full-width strip is longer than the set: it is cut to the set's length first. */
+    beyond: Ticks;
     width: Ticks;
     up: Eighth | null;
   }[];

@@ -1,5 +1,6 @@
 /** The cutting engine's front door. */
 
+export type { StockAims } from "./choose.ts";
 export { lessenWork } from "./easing/lessen-work.ts";
 export { type EngineJob, runJob } from "./jobs.ts";
 export { pack } from "./pack.ts";

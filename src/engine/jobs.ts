@@ -1,3 +1,4 @@
+import { choose, type StockAims } from "./choose.ts";
 import { lessenWork } from "./easing/lessen-work.ts";
 import { pack } from "./pack.ts";
 import type { CuttingTable, PackingProblem, PackingResult, SearchLimits } from "./types.ts";
@@ -5,6 +6,7 @@ import type { CuttingTable, PackingProblem, PackingResult, SearchLimits } from "
 /** One thing for the engine to do, as plain data, so that it can be sent to a worker thread. */
 export type EngineJob =
   | { kind: "pack"; problem: PackingProblem; limits: SearchLimits }
+  | { kind: "choose"; problem: PackingProblem; choice: StockAims; limits: SearchLimits }
   | {
       kind: "lessen-work";
       problem: PackingProblem;
@@ -21,6 +23,8 @@ export function runJob(job: EngineJob): Promise<PackingResult> {
   switch (job.kind) {
     case "pack":
       return pack(job.problem, job.limits);
+    case "choose":
+      return choose(job.problem, job.choice, job.limits);
     case "lessen-work":
       return lessenWork(job.problem, job.result, job.lengthLimit, job.limits, job.table);
   }

@@ -1,17 +1,17 @@
 import type { Filling } from "./oracles/oracle.ts";
 import type { Frames, StripCount } from "./problem/assemble.ts";
-import { type Clock, startClock } from "./problem/clock.ts";
+import { type Clock, endedBy, startClock } from "./problem/clock.ts";
 import { toLayouts } from "./problem/layouts.ts";
-import { checkProblem, gatherKinds, gcd, type Kind, transposeKinds } from "./problem/reduce.ts";
+import { checkProblem, gatherKinds, type Kind, transposeKinds } from "./problem/reduce.ts";
 import { lengthOf } from "./problem/roll-question.ts";
 import { groupSheets, type SheetGroup } from "./problem/sheet-groups.ts";
+import { divided, stepOf } from "./problem/steps.ts";
 import { type StockAnswer, solveStock } from "./search/stock.ts";
 import { absentSolver } from "./solver/absent.ts";
 import { dropSolver, highsSolver } from "./solver/highs.ts";
 import type { Solver } from "./solver/types.ts";
 import type {
   LowerBound,
-  PackingItem,
   PackingProblem,
   PackingResult,
   SearchLimits,
@@ -36,7 +36,14 @@ export async function pack(
   // Loading the solver is not part of the search's time.
   await highsSolver().catch(() => null);
   const clock = startClock(limits, now);
-  const stats: SearchStats = { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 };
+  const stats: SearchStats = {
+    columns: 0,
+    nodes: 0,
+    lpSolves: 0,
+    mipSolves: 0,
+    milliseconds: 0,
+    cutShort: null,
+  };
   const step = stepOf(problem);
   const kinds = gatherKinds(divided(problem.items, step));
   const groups = groupSheets(problem.sheets, step);
@@ -64,7 +71,7 @@ export async function pack(
     () => load(clock),
   );
   stats.milliseconds = clock.spent();
-  return toResult(problem, kinds, groups, step, answer, stats, clock.wasLate());
+  return toResult(problem, kinds, groups, step, answer, stats, clock);
 }
 
 /**
@@ -91,35 +98,15 @@ function isSolverFault(fault: unknown): boolean {
   return fault instanceof Error && /^Highs|wasm|abort/i.test(`${fault.name} ${fault.message}`);
 }
 
-/** What all sizes are whole multiples of; where ends of strips are joined, the stock's widths as well. */
-function stepOf({ items, roll, sheets }: PackingProblem): number {
-  const sizes = items.flatMap(({ across, along, run }) =>
-    run === undefined ? [across, along] : [along, run.length, run.loss, run.leastEnd],
-  );
-  const joins = items.some(({ run }) => run !== undefined);
-  const widths = joins ? [...(roll === null ? [] : [roll.width]), ...sheets.map(({ across }) => across)] : [];
-  return [...sizes, ...widths].reduce(gcd, 0) || 1;
-}
-
-function divided(items: readonly PackingItem[], step: number): PackingItem[] {
-  return items.map(({ run, ...item }) => ({
-    ...item,
-    across: item.across / step,
-    along: item.along / step,
-    ...(run === undefined
-      ? {}
-      : { run: { length: run.length / step, loss: run.loss / step, leastEnd: run.leastEnd / step } }),
-  }));
-}
-
-function toResult(
+/** The answer in the problem's own steps and items. */
+export function toResult(
   problem: PackingProblem,
   kinds: readonly Kind[],
   groups: readonly SheetGroup[],
   step: number,
   answer: StockAnswer,
   stats: SearchStats,
-  late: boolean,
+  clock: Clock,
 ): PackingResult {
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const bound: LowerBound = { value: answer.lower, kind: answer.boundKind, style: problem.style };
@@ -132,7 +119,7 @@ function toResult(
   );
   if (answer.missing !== null) {
     const missing = dealMissing(problem, layouts);
-    if (late && !answer.impossible) stats.cutShort = true;
+    if (!answer.impossible) stats.cutShort = endedBy(clock);
     return {
       status: answer.impossible ? "infeasible" : "none-found",
       objective: cost,
@@ -145,7 +132,7 @@ function toResult(
   }
   const status = cost === bound.value ? "proven" : "best-found";
   // What was proved before time was up is no less proved.
-  if (late && status !== "proven") stats.cutShort = true;
+  if (status !== "proven") stats.cutShort = endedBy(clock);
   return {
     status,
     objective: cost,

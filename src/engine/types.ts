@@ -1,3 +1,5 @@
+import type { Nest } from "./nested/nest.ts";
+
 /**
  * The cutting engine's own words: items, rolls, sheets, strips, columns. It knows whole numbers and
  * nothing of quilts. `across` is the direction strips run on a roll; `along` is the roll's length.
@@ -24,6 +26,11 @@ export interface PackingItem {
   place: "strips" | "bands" | "either";
   /** What is made by joining strips; `across`, `demand` and `turnable` then say nothing. */
   run?: JoinedRun;
+  /**
+   * A shape, equal ones of which stand closer than their rectangles, in one of these lies. `across` and `along` are then
+   * its rectangle, which only the rule of thumb goes by. It is cut in strips, in strips-2.
+   */
+  nest?: Nest;
 }
 
 /**
@@ -84,6 +91,7 @@ export interface SegmentUse {
   across: number;
   /** How many of them the strip holds. */
   count: number;
+  /** Of an item that nests: the run, its shapes one after another along the strip. */
   stack: StackUse[];
 }
 
@@ -141,8 +149,11 @@ export interface SearchStats {
   lpSolves: number;
   mipSolves: number;
   milliseconds: number;
-  /** True when time or the caller ended the search: on another machine it may end elsewhere. */
-  cutShort?: boolean;
+  /**
+   * What ended the search before it could tell all: counted work, or time and the caller (on another machine it may
+   * then end elsewhere). Null when it came to its own end.
+   */
+  cutShort: "work" | "clock" | null;
 }
 
 /** What the ruler on the table can do, in the problem's own steps. */
@@ -171,6 +182,8 @@ export interface PackingResult {
   /** Items left over when there is no plan: index and how many, for the best that could be done. */
   missing: { item: number; count: number }[];
   stats: SearchStats;
+  /** Where stock was chosen by several aims: what it comes to in each, and the least that is proved. */
+  aims?: { value: number; bound: number }[];
 }
 
 /** Whether everything is placed. */

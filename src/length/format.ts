@@ -1,4 +1,4 @@
-import { onMark } from "./marks.ts";
+import { isBetweenMarks, onMark } from "./marks.ts";
 import { TICKS_PER } from "./measures.ts";
 import type { DecimalMark, LengthUnit, Ruler, Ticks } from "./types.ts";
 
@@ -146,27 +146,43 @@ export function formatSize(across: Ticks, along: Ticks, ruler: Ruler, style: Len
   return style.unit === false && first.unit === ruler.unit ? numbers : `${numbers} ${first.unit}`;
 }
 
+/** Set before a length between the ruler's marks. */
+const EXACTLY = "exactly ";
+
+/** A length on the cloth: one between the marks that the seam allowances ask for is marked as exact. */
+export function formatExact(ticks: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
+  return (isBetweenMarks(ticks, ruler) ? EXACTLY : "") + formatLength(ticks, ruler, style);
+}
+
+/** A size on the cloth, across first; the same. */
+export function formatExactSize(across: Ticks, along: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
+  const between = isBetweenMarks(across, ruler) || isBetweenMarks(along, ruler);
+  return (between ? EXACTLY : "") + formatSize(across, along, ruler, style);
+}
+
 /**
- * A length to cut, as the ruler reads: the one place that prints what a blade is set to.
- * @throws Error for a length off the marks, which no ruler can set: a promise of ours is broken then, as everything that
+ * A length to cut, as the ruler reads: the one place that prints what a blade is set to. One that the seam allowances ask
+ * for between the marks is marked as exact.
+ * @throws Error for any other length off the marks, which no ruler can set: a promise of ours is broken then, as everything that
  *   derives from a design is rounded up to a mark
  */
 export function formatCut(ticks: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
-  if (!onMark(ticks, ruler)) {
+  if (!onMark(ticks, ruler) && !isBetweenMarks(ticks, ruler)) {
     const said = formatLength(ticks, ruler);
     throw new Error(`${said} is no mark of a ruler with marks every ${formatLength(ruler.mark, ruler)}`);
   }
-  return formatLength(ticks, ruler, style);
+  return formatExact(ticks, ruler, style);
 }
 
 /** A size to cut or to trim to, across first; the same promise. */
 export function formatCutSize(across: Ticks, along: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
   for (const side of [across, along]) formatCut(side, ruler);
-  return formatSize(across, along, ruler, style);
+  return formatExactSize(across, along, ruler, style);
 }
 
 /** The nearest mark, and whether that is the length itself: for what is measured and not cut. */
 export function nearestMark(ticks: Ticks, ruler: Ruler): { ticks: Ticks; exact: boolean } {
-  if (onMark(ticks, ruler) || ticks < ruler.mark) return { ticks, exact: true };
+  if (onMark(ticks, ruler) || isBetweenMarks(ticks, ruler) || ticks < ruler.mark)
+    return { ticks, exact: true };
   return { ticks: Math.round(ticks / ruler.mark) * ruler.mark, exact: false };
 }

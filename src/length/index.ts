@@ -1,6 +1,8 @@
 export {
   formatCut,
   formatCutSize,
+  formatExact,
+  formatExactSize,
   formatLength,
   formatMeasure,
   formatNumber,
@@ -8,7 +10,14 @@ export {
   type LengthStyle,
   nearestMark,
 } from "./format.ts";
-export { onMark, roomToMark, roundDownToMark, roundUpToMark } from "./marks.ts";
+export {
+  isBetweenMarks,
+  onMark,
+  roomToMark,
+  roundDownToMark,
+  roundUpToMark,
+  rulerWithSeams,
+} from "./marks.ts";
 export {
   CENTIMETRE,
   EIGHTH_INCH_RULER,

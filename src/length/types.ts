@@ -13,6 +13,11 @@ export interface Ruler {
   unit: "in" | "cm" | "mm";
   /** Distance between two usable marks, in ticks (1/8 in = 2032, 0.25 cm = 1600, 1 mm = 640). */
   mark: Ticks;
+  /**
+   * Where two seam allowances of the quilt lie off the marks: the longest length that divides both. What covers several
+   * cells of a block cannot lie on the marks then as its neighbours do; it is measured between them, and told as exact.
+   */
+  between?: Ticks;
   /** The mark between whole and tenths where the maker writes a comma; a point where it is left out. */
   decimal?: DecimalMark;
 }

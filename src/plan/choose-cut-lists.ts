@@ -22,6 +22,8 @@ export interface Chosen {
   /** The long pieces can be made in this way only. */
   onlyWay: boolean;
   diagnostics: Diagnostic[];
+  /** The cloth it is cut from was chosen with all there is in view. */
+  ordered?: boolean;
 }
 
 /** A fabric, and the cloth it may be cut from. */

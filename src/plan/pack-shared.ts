@@ -2,19 +2,16 @@ import { hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import type { Solve } from "./request.ts";
 
-/** Counted work for several problems: for each at first, for each at most, and for all together. */
+/** Counted work for several problems: for each at most in every round, and for all rounds together. */
 export interface SharedEffort {
-  first: number;
-  most: number;
+  rounds: readonly number[];
   together: number;
 }
 
-/** What an open problem is given the second time: one of a few amounts, so that it seldom hangs on the others. */
-const LEVELS = [1, 1 / 2, 1 / 4] as const;
-
 /**
- * Packs problems with little work each, and those left open once more with what the others did not need. A hard one is
- * searched just as far among easy ones as by itself.
+ * Packs problems in rounds of more and more work each: every round takes up what the one before left open. The amounts
+ * are fixed, so that a problem is searched just as far among easy ones as by itself. Where the work left is not enough
+ * for all of a round, those come first that are nearest to their bound.
  */
 export async function packShared(
   problems: readonly PackingProblem[],
@@ -22,35 +19,45 @@ export async function packShared(
   effort: SharedEffort | null,
   solve: Solve,
 ): Promise<PackingResult[]> {
-  const within = (most: number | undefined) =>
-    problems.map((problem) => {
-      return {
-        kind: "pack" as const,
-        problem,
-        limits: most === undefined ? limits : { ...limits, effort: most },
-      };
+  const jobOf = (problem: PackingProblem, most: number | undefined) => ({
+    kind: "pack" as const,
+    problem,
+    limits: most === undefined ? limits : { ...limits, effort: most },
+  });
+  if (effort === null) return solve(problems.map((problem) => jobOf(problem, undefined)));
+  let left = effort.together;
+  const results: (PackingResult | undefined)[] = problems.map(() => undefined);
+  for (const [round, each] of effort.rounds.entries()) {
+    const open = problems.flatMap((_, i) => (isOpen(results[i]) ? [i] : []));
+    const [first] = effort.rounds;
+    const room = round === 0 ? open.length : Math.floor(Math.max(0, left) / each);
+    const asked = open.sort((a, b) => gapOf(results[a]) - gapOf(results[b]) || a - b).slice(0, room);
+    // So many problems that a little for each is too much: they get what there is.
+    const little = Math.min(first ?? each, Math.max(1, Math.floor(effort.together / problems.length)));
+    const found = await solve(asked.map((i) => jobOf(problems[i]!, round === 0 ? little : each)));
+    for (const { stats } of found) left -= stats.milliseconds;
+    asked.forEach((i, at) => {
+      results[i] = better(results[i], found[at]!);
     });
-  if (effort === null) return solve(within(undefined));
-  const { first } = effort;
-  const results = await solve(within(first));
-  const open = results.flatMap(({ status }, i) =>
-    status === "best-found" || status === "none-found" ? [i] : [],
-  );
-  const left = effort.together - results.reduce((sum, { stats }) => sum + stats.milliseconds, 0);
-  const more = LEVELS.map((part) => Math.floor(part * effort.most)).find(
-    (each) => each * open.length <= left,
-  );
-  if (open.length === 0 || more === undefined || more <= first) return results;
-  const jobs = within(more);
-  const again = await solve(open.map((i) => jobs[i]!));
-  return results.map((result, i) => better(result, again[open.indexOf(i)]));
+  }
+  return results.filter((result) => result !== undefined);
 }
 
-function better(one: PackingResult, other: PackingResult | undefined): PackingResult {
-  if (other === undefined) return one;
+function isOpen(result: PackingResult | undefined): boolean {
+  return result === undefined || result.status === "best-found" || result.status === "none-found";
+}
+
+/** How far above its bound a plan is, as a part of it. */
+function gapOf(result: PackingResult | undefined): number {
+  if (result === undefined || !hasPlan(result)) return 1;
+  return (result.objective - result.bound.value) / Math.max(1, result.objective);
+}
+
+function better(one: PackingResult | undefined, other: PackingResult): PackingResult {
+  if (one === undefined) return other;
   if (!hasPlan(one) || !hasPlan(other)) return hasPlan(one) ? one : other;
-  if (one.objective < other.objective) return one;
   // What was proved in either search holds.
   const bound = one.bound.value > other.bound.value ? one.bound : other.bound;
-  return { ...other, bound, status: other.objective === bound.value ? "proven" : other.status };
+  const best = one.objective < other.objective ? one : other;
+  return { ...best, bound, status: best.objective === bound.value ? "proven" : best.status };
 }

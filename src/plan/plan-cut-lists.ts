@@ -21,6 +21,7 @@ import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed, squareUpOf } from "./fixed-pieces.ts";
 import { tableOf } from "./flag-steps.ts";
 import { listTemplates } from "./list-templates.ts";
+import { fromOneGrain, type Packed, splitPairs } from "./one-grain.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { settleRuns } from "./settle-runs.ts";
@@ -58,26 +59,28 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     return { value: null, diagnostics: [...told, ...missing] };
   }
 
-  const ordered = await useInOrder(weighed, limits, solve);
-  const chosen = await settleAll(ordered, spec, limits, solve);
-  const eased = await easeWork(chosen, spec, limits, solve);
-  chosen.forEach(({ problem }, i) => {
-    assertRight(problem, eased[i]!);
+  const free = await packToTheEnd(weighed, mixes, spec, limits, solve);
+  const packed = await fromOneGrain(free, cutLists, async (asked) => {
+    const own = asked.map(({ fabric, cutList }) => ({ ...fabrics[fabric]!, cutList }));
+    const begun = await chooseCutLists(own, kits, spec, limits, solve, request.effort ?? null);
+    const again = await weigh(begun, own, spec, limits, solve);
+    return packToTheEnd(again.chosen, again.mixes, spec, limits, solve);
   });
-  const batches = chosen.map((one, i) => ({ chosen: one, eased: eased[i]! }));
-  const splits = kits === 1 ? [] : await splitKits(batches, kits, spec, limits, solve);
+  const [chosen, eased] = [packed.map((one) => one.chosen), packed.map((one) => one.eased)];
+  const splits = kits === 1 ? [] : await splitKits(packed, kits, spec, limits, solve);
   const plans = chosen.map((one, i) => {
-    const split = splits[i] ?? null;
+    const shared = splits[i] ?? null;
+    const split = shared === null || splitPairs(one.cutList, shared.result).length > 0 ? null : shared;
     if (split !== null) assertRight(one.problem, split.result);
     const result = split?.result ?? eased[i]!;
-    const made = assembleFabric(one, result, ruleOfThumb(one.problem), mixes[i] ?? null, spec, kits);
+    const made = assembleFabric(one, result, ruleOfThumb(one.problem), packed[i]?.mix ?? null, spec, kits);
     const [lay] = made.lays;
     return split === null || lay === undefined
       ? made
       : { ...made, kitShares: kitShares(lay, split, one, spec.keepFrom) };
   });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
-  const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === true).map(({ name }) => name);
+  const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === "clock").map(({ name }) => name);
   if (hasty.length > 0) told.push(searchCutShort(hasty));
   const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
@@ -127,6 +130,28 @@ function withFixedStock(cutList: CutList, asked: Bolt, beside: readonly FixedPie
   // Where nothing comes off the bolt there is nothing to weigh: the least money in pieces is one search.
   if (bolt === "none") return { cutList, bolt, fixedStock: gatherFixed([...given, ...offers]), offers: [] };
   return { cutList, bolt, fixedStock: gatherFixed(given), offers: gatherFixed(offers) };
+}
+
+/** From the cut lists settled on to the packing that is cut. Those with no plan at all stay as they are. */
+async function packToTheEnd(
+  weighed: readonly Chosen[],
+  mixes: readonly (Mix | null)[],
+  settings: PlanSettings,
+  limits: SearchLimits,
+  solve: Solve,
+): Promise<Packed[]> {
+  const able = weighed.filter(({ result }) => hasPlan(result));
+  const ordered = await useInOrder(able, limits, solve);
+  const chosen = await settleAll(ordered, settings, limits, solve);
+  const eased = await easeWork(chosen, settings, limits, solve);
+  chosen.forEach(({ problem }, i) => {
+    assertRight(problem, eased[i]!);
+  });
+  return weighed.map((one, i) => {
+    const at = able.indexOf(one);
+    const mix = mixes[i] ?? null;
+    return at < 0 ? { chosen: one, eased: one.result, mix } : { chosen: chosen[at]!, eased: eased[at]!, mix };
+  });
 }
 
 /** The cheapest mix for the fabrics that are sold ready cut as well, the others as they are. */

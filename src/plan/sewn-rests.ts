@@ -3,15 +3,16 @@ import type { Leftover } from "./types.ts";
 
 /**
  * Cloth of pieces that sewing leaves: the end of every joined run that what is cut from it does not take, and the sides of
- * panels sewn side by side. Derived geometry: a run of k strips has their sum, less (k - 1) joins, less its lengths.
+ * panels sewn side by side and the ends of strips longer than their set. Derived geometry: a run of k strips has their sum, less (k - 1) joins, less its lengths.
  * @param kits cut together; each joins its own share of the strips
  */
 export function restsOfSewing(pieces: readonly CutPiece[], kits: number): Leftover[] {
   const runs = new Map<string, CutPiece[]>();
   const rests: Leftover[] = [];
   pieces.forEach((piece, index) => {
-    const { joined, sides, along } = piece;
-    if (sides !== undefined) rests.push({ lay: -1, ...sides, along, cause: "panel-side" });
+    const { joined, along } = piece;
+    for (const { cause, count, across } of piece.rests ?? [])
+      rests.push({ lay: -1, across, along, count, cause });
     if (joined === undefined) return;
     const key = joined.run === undefined ? `piece ${index}` : `run ${joined.run}`;
     runs.set(key, [...(runs.get(key) ?? []), piece]);
@@ -25,5 +26,15 @@ export function restsOfSewing(pieces: readonly CutPiece[], kits: number): Leftov
     const across = cloth - (strips - 1) * first.joined.loss - first.joined.length;
     if (across > 0) rests.push({ lay: -1, across, along: first.along, count, cause: "run-end" });
   }
-  return rests;
+  return gathered(rests);
+}
+
+/** Rests of one size and cause as one. */
+function gathered(rests: readonly Leftover[]): Leftover[] {
+  const found = new Map<string, Leftover>();
+  for (const rest of rests) {
+    const key = `${rest.across} ${rest.along} ${rest.cause}`;
+    found.set(key, { ...rest, count: rest.count + (found.get(key)?.count ?? 0) });
+  }
+  return [...found.values()];
 }

@@ -59,7 +59,7 @@ export function markKept(part: Part, keepFrom: Ticks): Part {
 }
 
 /** In the order told where sizes are equal. */
-const TOLD: readonly LeftoverCause[] = [...CAUSES, "run-end", "panel-side"];
+const TOLD: readonly LeftoverCause[] = [...CAUSES, "run-end", "panel-side", "set-end"];
 
 /** Offcuts worth keeping, biggest first, equal ones of one lay counted together; what sewing leaves with them. */
 export function listLeftovers(

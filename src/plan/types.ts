@@ -212,10 +212,10 @@ export interface WasteSummary {
 }
 
 /**
- * Why cloth is left over to keep. Besides what cutting leaves: `run-end`, of strips joined end to end, and `panel-side`, of
- * panels sewn side by side; both lie in pieces until they are sewn.
+ * Why cloth is left over to keep. Besides what cutting leaves: `run-end`, of strips joined end to end, `panel-side`, of
+ * panels sewn side by side, and `set-end`, of strips longer than their set; these lie in pieces until they are sewn.
  */
-export type LeftoverCause = WasteCause | "run-end" | "panel-side";
+export type LeftoverCause = WasteCause | "run-end" | "panel-side" | "set-end";
 
 export interface Leftover {
   /** Index into `lays`; -1 for what sewing leaves. */

@@ -1,43 +1,27 @@
 import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
-import { INCH } from "../length/measures.ts";
-import type { Ticks } from "../length/types.ts";
-import { TRADE_SIZES, usableWidth } from "../stock/index.ts";
+import { purchaseFor, usableWidth } from "../stock/index.ts";
 import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
-import type { FixedPiece } from "./pose-problem.ts";
 import type { Solve } from "./request.ts";
-
-/**
- * Cloth to hand in the order a maker uses it up: what is cut already, scraps, what is sold as a quarter, lengths of the
- * bolt. Common practice, no source.
- */
-const CLASSES = { cut: 0, scrap: 1, quarter: 2, length: 3 } as const;
-
-/** A piece with a side so long is a length rather than a scrap: 1 yd. Common practice, no source. */
-const LENGTH_FROM = 36 * INCH;
+import { CLASSES, classOf, onlyUsed, stockAims } from "./stock-aims.ts";
 
 /** Most work for one question, which a plan in hand has all but answered. */
 const EFFORT = 120;
 
-/** How precious a piece is; what is cut already is used up first. */
-export function classOf({ name, across, along, strip = false }: FixedPiece, usable: Ticks): number {
-  if (strip || / square$/.test(name)) return CLASSES.cut;
-  if (TRADE_SIZES.some((size) => name === size.name || name.endsWith(` ${size.name}`)))
-    return CLASSES.quarter;
-  return across >= usable || Math.max(across, along) >= LENGTH_FROM ? CLASSES.length : CLASSES.scrap;
-}
-
 interface State {
   chosen: Chosen;
-  /** Kinds of cloth that might be left whole, most precious and largest first. */
-  open: number[];
+  /** Cloth that is less precious than what is cut into lies beside it. */
+  open: boolean;
   several: boolean;
 }
 
+/** Most work for choosing the cloth of one fabric. */
+const CHOOSING = 400;
+
 /**
- * Leaves precious cloth whole where what is less precious will do, for the same purchase: lengths first, then quarters,
- * then scraps, the largest of a class before the others. Each kind is cut into as little as it is found possible.
+ * Leaves precious cloth whole where what is less precious will do, for the same purchase: of own lengths as little as
+ * can be is cut into, then of quarters, of scraps, of what is cut already.
  */
 export async function useInOrder(
   chosen: readonly Chosen[],
@@ -45,11 +29,17 @@ export async function useInOrder(
   solve: Solve,
 ): Promise<Chosen[]> {
   const states = chosen.map(begin);
-  for (const state of states) {
-    for (let sheet = state.open.shift(); sheet !== undefined; sheet = state.open.shift())
-      await spare(state, sheet, limits, solve);
-    await fillFirst(state, limits, solve);
-  }
+  const asked = states.filter(({ open }) => open);
+  const results = await solve(
+    asked.map(({ chosen: { problem, fixedStock }, chosen: one }) => {
+      const choice = stockAims(one, fixedStock);
+      return { kind: "choose", problem, choice, limits: atMost(limits, CHOOSING) };
+    }),
+  );
+  asked.forEach((state, i) => {
+    spare(state, results[i]!);
+  });
+  for (const state of states) await fillFirst(state, limits, solve);
   return states.map((state) => state.chosen);
 }
 
@@ -60,35 +50,26 @@ function begin(chosen: Chosen): State {
   const bought = fixedStock.some(({ from }) => from === "shop");
   const several = new Set(classes).size > 1;
   if (!hasPlan(result) || !several || (bought && problem.roll === null))
-    return { chosen, open: [], several: false };
+    return { chosen, open: false, several: false };
   const used = usedOf({ result, fixedStock });
-  const area = (index: number) => fixedStock[index]!.across * fixedStock[index]!.along;
-  const open = fixedStock
-    .map((_, index) => index)
-    .filter(
-      (index) =>
-        used[index]!.count > 0 && classes[index]! > CLASSES.cut && fixedStock[index]!.from !== "shop",
-    )
-    .sort((a, b) => classes[b]! - classes[a]! || area(b) - area(a) || a - b);
-  return { chosen, open, several };
+  const precious = used.some(
+    ({ piece, count }, i) => count > 0 && classes[i]! > CLASSES.cut && piece.from !== "shop",
+  );
+  return { chosen, open: precious && chosen.ordered !== true, several };
 }
 
-/** Cuts into as few of one kind as is found possible for the same purchase. */
-async function spare(state: State, sheet: number, limits: SearchLimits, solve: Solve): Promise<void> {
-  const { fixedStock, result } = state.chosen;
-  const most = usedOf({ result, fixedStock })[sheet]!.count;
-  for (let count = 0; count < most; count++) {
-    const problem = withAvailable(state.chosen.problem, sheet, count);
-    const found = await within(problem, result.rollLength, limits, solve);
-    if (found === null) continue;
-    state.chosen = { ...state.chosen, problem, result: asProved(found, result) };
-    break;
-  }
-  // What is spared so far stays whole: easing the work takes no more of it either.
-  const now = usedOf({ result: state.chosen.result, fixedStock })[sheet]!.count;
-  state.chosen = { ...state.chosen, problem: withAvailable(state.chosen.problem, sheet, now) };
-  const still = usedOf({ result: state.chosen.result, fixedStock });
-  state.open = state.open.filter((index) => still[index]!.count > 0);
+/** Takes the cloth chosen, as long as no more is bought. */
+function spare(state: State, found: PackingResult): void {
+  const { chosen } = state;
+  const { result, cutList, fixedStock } = chosen;
+  if (!hasPlan(found)) return;
+  const length = (used: number) => (used === 0 ? 0 : purchaseFor(cutList.fabric, used).length);
+  if (length(found.rollLength) > length(result.rollLength)) return;
+  // What is spared stays whole: easing the work takes no more of it either.
+  const usable = usableWidth(cutList.fabric);
+  const isCut = (sheet: number) => classOf(fixedStock[sheet]!, usable) === CLASSES.cut;
+  const problem = onlyUsed(chosen.problem, usedOf({ result: found, fixedStock }), isCut);
+  state.chosen = { ...chosen, problem, result: asProved(found, result) };
 }
 
 /** A plan that takes no more of the bolt; null when none is found. */
@@ -135,10 +116,6 @@ async function fillFirst(state: State, limits: SearchLimits, solve: Solve): Prom
   const now = usedOf({ result: both, fixedStock });
   if (now.some(({ count }, i) => !isFirst[i] && count > used[i]!.count)) return;
   state.chosen = { ...state.chosen, result: asProved(both, result) };
-}
-
-function withAvailable(problem: PackingProblem, sheet: number, available: number): PackingProblem {
-  return { ...problem, sheets: problem.sheets.map((one, i) => (i === sheet ? { ...one, available } : one)) };
 }
 
 /** What was proved of the purchase with all the cloth on the table holds with less of it. */

@@ -132,7 +132,8 @@ function recipesOf(
   for (const method of inOrder(unit)) {
     const design = unit.asSewn ?? unit.design;
     const mark = unit.asSewn === undefined ? how.mark : markFor(design, how);
-    const answer = method.recipe(design, { ...how, mark });
+    const between = mark === how.mark ? {} : { ruler: how.mark };
+    const answer = method.recipe(design, { ...how, mark, ...between });
     if (answer.ok) recipes.push(answer.recipe);
     else if (method.name === wanted) {
       diagnostics.push(

@@ -1,4 +1,5 @@
 import { formatLength } from "../length/format.ts";
+import { rulerWithSeams } from "../length/marks.ts";
 import { familyOf } from "../length/measures.ts";
 import { sayPhrase } from "../length/phrase.ts";
 import {
@@ -98,7 +99,7 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
   const straightened = fabrics.find(({ name }) => name === foundation?.fabric.word)?.straighten ?? 0;
   const restated: QuiltSpec = {
     ...spec,
-    ruler,
+    ruler: rulerWithSeams(ruler, seam),
     defaultUnit: ruler.unit,
     seam,
     oversize: ticks("oversize", "room for trimming", spec.oversize),

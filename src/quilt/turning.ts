@@ -48,6 +48,18 @@ export function withUpAtTop<T extends Laid>(laid: T, print: Quarter): T {
 }
 
 /**
+ * Quarters clockwise from a piece with its print's up at the top to how it is cut, y along the selvage: a print whose up
+ * runs across the fabric has it to the right; plain cloth lies with its longer side along the selvage.
+ */
+export function quartersToBolt(
+  { across, along }: { across: number; along: number },
+  print: { kind: string; axis: "along" | "across" },
+): 0 | 1 {
+  const onItsSide = print.kind === "none" ? across > along : print.axis === "across";
+  return onItsSide ? 1 : 0;
+}
+
+/**
  * How it lies on the bolt, y along the selvage: a print whose up runs across the fabric has it to the right.
  * @param laid with its print's up at the top
  */

@@ -1,4 +1,5 @@
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { rulerWithSeams } from "../length/marks.ts";
 import type { DecimalMark } from "../length/types.ts";
 import type { SourceDocument } from "./document.ts";
 import { fillFile, gatherAssumptions } from "./fill-file.ts";
@@ -53,7 +54,8 @@ export function readQuilt(
   );
   const assumed = gatherAssumptions(fabrics, onLines.assumptions);
   const assumptions = [...settings.assumptions, ...part.assumptions, ...assumed];
-  return { value: { ...settings, fabrics: onLines.fabrics, ...part.quilt, assumptions }, diagnostics };
+  const ruler = rulerWithSeams(settings.ruler, part.quilt.seam);
+  return { value: { ...settings, ruler, fabrics: onLines.fabrics, ...part.quilt, assumptions }, diagnostics };
 }
 
 /** Of a file with faults, the design when all its own fields are right: a wrong fabric should not hide wrong cells. */

@@ -10,6 +10,7 @@ import { fuzz } from "./fuzz.ts";
 import { literatureCases } from "./literature-cases.ts";
 import { type BenchRecord, measure } from "./measure.ts";
 import { mixCases } from "./mix-cases.ts";
+import { nestedCases } from "./nested-cases.ts";
 import { type BenchOptions, readOptions, USAGE } from "./options.ts";
 import { caseLine, headLine, summaryLine } from "./table.ts";
 import { startWatchdog } from "./watchdog.ts";
@@ -52,7 +53,9 @@ async function main(args: readonly string[]): Promise<number> {
 }
 
 function chosenCases(options: BenchOptions): BenchCase[] {
-  return [...corpusCases(options.data), ...mixCases(options.data), ...literatureCases(options.data)].filter(
+  const { data } = options;
+  const all = [...corpusCases(data), ...mixCases(data), ...nestedCases(data), ...literatureCases(data)];
+  return all.filter(
     (bench) =>
       (options.only.length === 0 || options.only.includes(bench.set)) &&
       options.styles.includes(bench.style) &&

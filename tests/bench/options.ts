@@ -24,7 +24,7 @@ export interface BenchOptions {
 
 export const USAGE = `npm run bench -- [options]
   --data DIR          folder with corpus/ and benchmarks/ (default ../shared beside the project)
-  --only SET[,SET]    bolts, fixed, bands, joined, mixes, or the name of a literature set
+  --only SET[,SET]    bolts, fixed, bands, joined, mixes, nested, or the name of a literature set
   --style STYLE       strips-2, strips-3 or both (default both)
   --limit MS          time for one case (default 10000)
   --name REGEX        only cases whose name matches

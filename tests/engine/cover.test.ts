@@ -5,7 +5,7 @@ import type { Filling } from "../../src/engine/oracles/oracle.ts";
 import { highsSolver } from "../../src/engine/solver/highs.ts";
 
 const filling = (counts: number[]): Filling => ({ level: 0, height: 5, counts, segments: [] });
-const stats = () => ({ columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 });
+const stats = () => ({ columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null });
 
 test("a kind that is wanted asks for a row, with no more than is wanted in any column", () => {
   expect(coverRows([[4, 1]], [3, 2])).toEqual([

@@ -36,7 +36,7 @@ function cutSo(problem: PackingProblem, bound: number, ...sections: StripSection
     bound: { value: bound, kind: "dual", style: problem.style },
     layouts: [{ stock: "roll", sheet: -1, count: 1, firstCut: "across", sections }],
     missing: [],
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 },
+    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
   };
   expect(verify(problem, result)).toEqual([]);
   return result;
@@ -257,7 +257,7 @@ describe("plans whose simplest form is known", () => {
   test("what cannot be bettered comes back itself", async () => {
     const problem = onRoll(40, [item(10, 5, 8)]);
     const plan = cutSo(problem, 10, strip(5, 2, segment(10, 4, 0)));
-    expect(await lessenWork(problem, plan, 100)).toBe(plan);
+    expect((await lessenWork(problem, plan, 100)).layouts).toBe(plan.layouts);
   });
 
   test("thousands of copies take no longer than a few", async () => {
@@ -306,7 +306,7 @@ for (const style of ["strips-2", "strips-3"] as const) {
           expect(workOf(problem, eased, table).total).toBeLessThanOrEqual(
             workOf(problem, result, table).total,
           );
-          expect(await lessen(eased)).toBe(eased);
+          expect((await lessen(eased)).layouts).toBe(eased.layouts);
           expect((await lessen(result)).layouts).toEqual(eased.layouts);
         }),
         RUNS,

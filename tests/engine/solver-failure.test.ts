@@ -24,7 +24,7 @@ function solveWith(solver: Solver): StockAnswer {
     style: "strips-2",
     solver,
     clock: startClock({ effort: 300 }),
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 },
+    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
     target: null,
     report: () => {},
   });
@@ -113,21 +113,23 @@ function faulty(
 }
 
 /** Problems that ask for linear programs only, and for whole-number programs as well. */
-const fixed = (across: number, along: number, demand: number, turnable: boolean) => ({
-  ...{ across, along, demand, turnable },
+const either = (across: number, along: number, demand: number) => ({
+  ...{ across, along, demand, turnable: true },
   place: "strips" as const,
 });
 const PROBLEMS: Record<"linear" | "integer", PackingProblem> = {
   linear: { style: "strips-2", items, roll: { width: 120, available: null, costPerLength: 1 }, sheets: [] },
   integer: {
-    style: "strips-3",
+    style: "strips-2",
     items: [
-      fixed(9, 1, 13, false),
-      fixed(42, 2, 14, false),
-      fixed(42, 39, 8, true),
-      fixed(14, 18, 17, false),
+      either(31, 30, 3),
+      either(27, 20, 11),
+      either(15, 28, 11),
+      either(29, 16, 3),
+      either(23, 12, 12),
+      either(29, 18, 3),
     ],
-    roll: { width: 83, available: null, costPerLength: 1 },
+    roll: { width: 60, available: null, costPerLength: 1 },
     sheets: [],
   },
 };

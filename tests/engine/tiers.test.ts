@@ -28,7 +28,7 @@ test("branching over tiers alone, nothing listed, comes to the least length of e
     searchTiers({
       oracle: oracleForTwo(kinds, roll!.width),
       ...{ demand, pool: [], lower: 0, upper, solver, clock: startClock({}), listed: 0 },
-      stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 },
+      stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
       offer(strips) {
         upper = Math.min(upper, lengthOf(dropSurplus(frames, demand, strips)));
         return upper;

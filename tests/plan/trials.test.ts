@@ -5,6 +5,7 @@ import { quickSolve, withoutEasing } from "../../src/choices/quick-solve.ts";
 import { exitCodeOf } from "../../src/cli/report.ts";
 import type { Outcome } from "../../src/diagnostics/types.ts";
 import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
+import { everyPart } from "../../src/plan/parts.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
@@ -103,6 +104,36 @@ describe("what sewing leaves of pieces", () => {
     ]);
   });
 
+  // derived geometry: 107 cm of sand less 1 cm hold 13 segments of 8 cm; 36 units take 72 + 36: 5 sets and 7, 2 sets and
+  // 10. Clay is 134 cm wide, two strips of it in the first set and one in the second.
+  test("strips wider cloth gives are cut to the length of their set, and what is over is left", async () => {
+    const { value } = await planOf(`name: Clay
+units: cm
+fabrics: [{ name: sand, width: 110 cm, selvage: 1.5 cm }, { name: clay, width: 137 cm, selvage: 1.5 cm }]
+blocks: { n: { size: 19.5, cell: { nine-patch: [clay, sand, clay], method: strip sets } } }
+setting: { rows: n, fill: 6 x 6 }
+`);
+    if (value === null) throw new Error("no plan");
+    const [set, other] = value.making?.units[0]?.stripSets ?? [];
+    expect([set?.fullSets, set?.fullLength, other?.fullSets]).toEqual([5, 107 * 6400, 2]);
+    expect(set?.strips.map(({ beyond }) => beyond / 6400)).toEqual([27, 0, 27]);
+    const sewing = makingSteps(value).replace(/\s+/g, " ");
+    expect(sewing.match(/\(clay\) are longer than that: cut each to 107 cm before you sew it/g)).toHaveLength(
+      2,
+    );
+    const clay = value.fabrics.find(({ name }) => name === "clay");
+    expect(clay?.leftovers.filter(({ cause }) => cause === "set-end")).toEqual([
+      { lay: -1, across: 27 * 6400, along: 8 * 6400, count: 12, cause: "set-end" },
+    ]);
+    expect(auditPlan(value)).toEqual([]);
+    const sets = value.making!.units[0]!.stripSets;
+    const strips = sets[0]!.strips.map((strip) => ({ ...strip, beyond: 0 }));
+    const units = [{ ...value.making!.units[0]!, stripSets: [{ ...sets[0]!, strips }, ...sets.slice(1)] }];
+    expect(auditPlan({ ...value, making: { ...value.making!, units } })[0]).toContain(
+      "are longer than the set",
+    );
+  });
+
   test("the audit misses one that is not told, and finds one that is not there", async () => {
     const { value } = await planOf(textOf("backing-sideways"));
     if (value === null) throw new Error("no plan");
@@ -149,6 +180,34 @@ describe("joined borders", () => {
     const sewing = value === null ? "" : makingSteps(value).replace(/\s+/g, " ");
     expect(sewing).toContain("This border, cut 2 1/8 in wide all round,");
     expect(sewing).toContain("the top must measure 54 1/2 x 66 1/2 in now");
+  });
+});
+
+describe("a pair of borders", () => {
+  // derived geometry: 27 in hold the block of 20 1/2 in and one side of 3 1/2 in standing beside it. The other side lying
+  // across, with two ends of 26 1/2 in, makes 20 1/2 + 3 x 3 1/2 = 31 in; both sides lying across make 34 1/2 in.
+  test("is cut from one grain, though one across and one along would take less", async () => {
+    const fabric = await fabricOf(
+      `name: Pair
+fabrics: [{ name: moss, width: 28 in, selvage: 1/2 in }]
+blocks: { a: { size: 20, cell: { square: moss } } }
+setting: { rows: a }
+borders: [{ fabric: moss, width: 3 }]
+`,
+      "moss",
+    );
+    const sides = fabric.pieces.findIndex(({ uses }) => uses.some(({ text }) => text === "border 1, sides"));
+    const cut = fabric.lays
+      .flatMap(({ root }) => [...everyPart(root)])
+      .filter(({ piece }) => piece === sides)
+      .map(({ across, along }) => [across / IN, along / IN]);
+    expect(cut).toEqual([
+      [20.5, 3.5],
+      [20.5, 3.5],
+    ]);
+    expect(fabric.bound.used).toBe(34.5 * IN);
+    // What was proved speaks of any cutting; this one is longer by what the pair costs.
+    expect(fabric.bound).toMatchObject({ least: 31 * IN, lengthProven: false });
   });
 });
 

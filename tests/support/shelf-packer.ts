@@ -91,10 +91,10 @@ export function shelfPack({ items, roll, style }: PackingProblem): PackingResult
     bound: { value: Math.ceil(area / width), kind: "area", style },
     layouts: [{ stock: "roll", sheet: -1, count: 1, firstCut: "across", sections }],
     missing: [],
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0 },
+    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
   };
 }
 
 /** Stands in for the engine. */
 export const solveByShelves: Solve = async (jobs) =>
-  jobs.map((job: EngineJob) => (job.kind === "pack" ? shelfPack(job.problem) : job.result));
+  jobs.map((job: EngineJob) => (job.kind === "lessen-work" ? job.result : shelfPack(job.problem)));

@@ -76,6 +76,12 @@ export function checkStripSet(set: StripSetRecord, record: UnitRecord, room: Wor
   for (const strip of set.strips) {
     const same = room.same.get(strip.fabric) ?? 0;
     if (same === 0 && strip.up !== null) room.faults.push(`${where}: ${strip.fabric} has no direction`);
+    const bag = strip.letter === null ? null : bagOf(strip.letter, room);
+    const longer = fullSets > 0 && bag !== null ? bag.piece.across - fullLength : 0;
+    if (Math.abs(longer - strip.beyond) > NEAR)
+      room.faults.push(
+        `${where}: strips ${strip.letter} are longer than the set by ${said(longer)}, told ${said(strip.beyond)}`,
+      );
     if (fullSets > 0) takeStrip(strip, strip.letter, fullLength, fullSets, where, room);
     if (fromLast > 0) takeStrip(strip, strip.lastLetter, lastLength, 1, where, room);
   }

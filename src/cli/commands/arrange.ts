@@ -70,7 +70,7 @@ export const arrange = defineCommand({
     const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
     const options = await optionsOf(planning);
     const progress = startProgress(io);
-    const { solve } = await poolOf({ ...io, showsProgress: false });
+    const { solve } = await poolOf({ ...io, showsProgress: false }, options);
     const wanted = { blocks: keys?.value ?? null, motifs: ofMotifs?.value ?? null };
     const chosen = wanted.blocks !== null || wanted.motifs !== null;
     const told = (done: number, of: number) => progress.show(`Planning each arrangement: ${done} of ${of}`);

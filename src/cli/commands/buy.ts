@@ -40,7 +40,7 @@ async function buySizes(
   }
   const options = await optionsOf(values);
   const progress = startProgress(io);
-  const { solve } = await poolOf({ ...io, showsProgress: false });
+  const { solve } = await poolOf({ ...io, showsProgress: false }, options);
   const found = await severalSizes(spec.value, asked.value, options, solve, (done, of) =>
     progress.show(`Planning each size: ${done} of ${of}`),
   );
@@ -78,7 +78,9 @@ export const buy = defineCommand({
       return EXIT.usage;
     }
     const beside = { ...values, kits: values.kits ?? 1 };
-    const made = await planFile(file, values, io, beside);
+    // The JSON tells how much room to spare there is, and kits and widths are set beside the whole plan.
+    const whole = values.json || beside.kits > 1 || values.usable !== null;
+    const made = await planFile(file, values, io, beside, !whole);
     if ("code" in made) return made.code;
     const { buyCsv, buyJson, buyList } = await import("../../index.ts");
     if (values.csv) {

@@ -69,7 +69,7 @@ export const compare = defineCommand({
     const { style, budget, json } = values;
     const options = await optionsOf({ style, prefer: null, thorough: false, budget, json });
     const progress = startProgress(io);
-    const { solve } = await poolOf({ ...io, showsProgress: false });
+    const { solve } = await poolOf({ ...io, showsProgress: false }, options);
     const own = spec.value.kind === "quilt" ? spec.value.minutes : USUAL_MINUTES;
     const { yard, ...typed } = values.minutes;
     const steps = { ...own, ...typed, ...(yard === undefined ? {} : { metre: yard / METRES_IN_A_YARD }) };

@@ -103,10 +103,9 @@ async function suits(quilt: string, file: string, values: Values, io: Io): Promi
   if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
   const opened = await openStash(file, values.unit ?? spec.value.defaultUnit, io);
   if (opened.value === null) return failWith(opened.diagnostics, undefined, values.json, io);
-  const [options, pool] = await Promise.all([
-    optionsOf({ style: null, prefer: null, thorough: false, budget: null, json: values.json }),
-    poolOf(io),
-  ]);
+  const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
+  const options = await optionsOf(planning);
+  const pool = await poolOf(io, options);
   const found = await suitsOf(spec.value, opened.value.stash, options, pool.solve);
   pool.clear();
   report(opened.diagnostics, opened.value.text, io);

@@ -110,7 +110,11 @@ export function solveBands(question: RollQuestion): BandAnswer {
   }
   lower = Math.min(lower, dropped);
   if (!complete) lower = Math.min(lower, area);
-  if (best === null) return { strips: [], length: Infinity, lower: 0, boundKind: "area", groups: [] };
+  if (best === null) {
+    // Without a plan it is known at most that there is none up to the ceiling.
+    const proved = question.ceiling === null ? 0 : Math.min(lower, question.ceiling + 1);
+    return { strips: [], length: Infinity, lower: proved, boundKind: "area", groups: [] };
+  }
   return { ...best, lower: Math.min(lower, length), boundKind: complete ? "exhausted" : "area" };
 }
 

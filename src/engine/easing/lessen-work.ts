@@ -35,7 +35,7 @@ const MOST_TRIED = 1000;
  * roll; of equal work the shorter, of equal length the one whose waste is gathered in the largest strip ends.
  * Strips are rearranged among those of the roll, among those beside one group of bands and among those of one
  * sheet; the bands, and what lies on which sheet, stay as they are. The bound of `result` stays as it was proved.
- * Returns `result` itself when nothing better is found.
+ * Returns the plan of `result` when nothing better is found. `stats.milliseconds` tells of the easing alone.
  */
 export async function lessenWork(
   problem: PackingProblem,
@@ -47,17 +47,22 @@ export async function lessenWork(
 ): Promise<PackingResult> {
   if (!hasPlan(result) || lengthLimit < result.rollLength) return result;
   const clock = startClock(limits, now);
+  /** How the easing ended, beside how the search did: the clock's word is the graver. */
+  const told = (best: PackingResult): PackingResult => {
+    const { cutShort } = result.stats;
+    const ended = cutShort === "clock" || !clock.wasLate() ? cutShort : "clock";
+    return { ...best, stats: { ...best.stats, milliseconds: clock.spent(), cutShort: ended } };
+  };
   const most = Math.min(lengthLimit, problem.roll?.available ?? lengthLimit);
   return withSolver(
     (solver) => {
       // Repeated until it changes nothing, so that a plan once eased is not eased again.
       for (let best = result; ; ) {
-        if (clock.expired()) return best;
+        if (clock.expired()) return told(best);
         const better = easeOnce({ problem, lengthLimit: most, table, beside: [] }, best, clock, solver);
         const parts = easeParts(problem, better ?? best, table, clock, solver);
-        if (better === null && parts === null) return best;
+        if (better === null && parts === null) return told(best);
         best = parts ?? better ?? best;
-        if (clock.wasLate()) best = { ...best, stats: { ...best.stats, cutShort: true } };
       }
     },
     () => highsSolver(clock),

@@ -1,3 +1,4 @@
+import { oracleForNested } from "../nested/oracle-nested.ts";
 import { fitsRun, givenByEnd, type Kind } from "../problem/reduce.ts";
 import { addFree, addOnce, bundles } from "./knapsack.ts";
 import {
@@ -17,6 +18,7 @@ import { lastAtMost, normalPositions, type Positions, stepBack } from "./positio
  * lie, the narrowest that is no higher than H; heights other than item heights are never needed.
  */
 export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
+  if (kinds.some((kind) => kind.nested !== undefined)) return oracleForNested(kinds, run);
   const fitting = kinds.flatMap((kind) => kind.lies.filter((lie) => lie.width <= run));
   const runs = kinds.flatMap((kind, k) =>
     kind.run !== undefined && fitsRun(kind, run) ? [{ k, run: kind.run }] : [],

@@ -1,6 +1,7 @@
+import { nestLength } from "../nested/nest.ts";
 import type { Filling, Placed, Segment } from "../oracles/oracle.ts";
 import type { SegmentUse, StackUse, StripColumn, StripSection } from "../types.ts";
-import type { Kind } from "./reduce.ts";
+import type { Kind, Lie } from "./reduce.ts";
 
 /** A filling and how many strips are cut so. */
 export interface StripCount {
@@ -98,11 +99,22 @@ function withoutInStrip(kinds: readonly Kind[], filling: Filling, kind: number, 
   return { level, height: Math.min(filling.height, height), counts, segments };
 }
 
+/** The lie that all of a segment lie in when they are a run of shapes; null when they are rectangles. */
+function nestOf(kinds: readonly Kind[], stack: readonly Placed[]): Lie | null {
+  const [first] = stack;
+  if (first === undefined || kinds[first.kind]!.nested === undefined) return null;
+  return kinds[first.kind]!.lies[first.lie]!;
+}
+
 export function widthOf(kinds: readonly Kind[], stack: readonly Placed[]): number {
+  const nest = nestOf(kinds, stack);
+  if (nest !== null) return nestLength(nest.width, nest.advances!, stack.length);
   return Math.max(...stack.map(({ kind, lie }) => kinds[kind]!.lies[lie]!.width));
 }
 
 export function heightOf(kinds: readonly Kind[], stack: readonly Placed[]): number {
+  const nest = nestOf(kinds, stack);
+  if (nest !== null) return nest.height;
   return stack.reduce((sum, { kind, lie }) => sum + kinds[kind]!.lies[lie]!.height, 0);
 }
 

@@ -1,4 +1,4 @@
-import type { SearchLimits } from "../types.ts";
+import type { SearchLimits, SearchStats } from "../types.ts";
 
 /** The search's view of how much it may still do, and of the caller's wish to stop. Everything in milliseconds. */
 export interface Clock {
@@ -62,6 +62,12 @@ export function startClock(limits: SearchLimits, now: () => number = () => perfo
     },
     counted: true,
   };
+}
+
+/** What ended the search under a clock; null when it came to its own end. */
+export function endedBy(clock: Clock): SearchStats["cutShort"] {
+  if (clock.wasLate()) return "clock";
+  return clock.left() <= 0 ? "work" : null;
 }
 
 /** The same limits with so much counted work at most, and at most so many `times` what they allow. */

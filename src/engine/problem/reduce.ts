@@ -1,3 +1,4 @@
+import { isPlain, type Nest, nestArea, nestFault } from "../nested/nest.ts";
 import type { PackingItem, PackingProblem } from "../types.ts";
 
 /**
@@ -17,6 +18,8 @@ export interface Kind {
    * them takes: `length - loss`, where each gives its length less `loss`.
    */
   run?: RunKind;
+  /** A shape: each of its lies is that of a run, and these are its lies where strips run the other way. */
+  nested?: { otherLies: Lie[] };
 }
 
 export interface RunKind {
@@ -28,7 +31,11 @@ export interface RunKind {
 /** Least area that one of a kind takes; of a run, one step of its demand. */
 export function areaOfOne({ lies, run }: Pick<Kind, "lies" | "run">): number {
   if (run !== undefined) return run.height;
-  return lies.reduce((least, { width, height }) => Math.min(least, width * height), Infinity);
+  return lies.reduce(
+    (least, { width, height, advances }) =>
+      Math.min(least, advances === undefined ? width * height : nestArea(height, advances)),
+    Infinity,
+  );
 }
 
 /** What the rest of a strip gives to a run, or 0 when it is too short to be joined. */
@@ -47,6 +54,8 @@ export interface Lie {
   height: number;
   /** Turned relative to the first source item. */
   turned: boolean;
+  /** Of a shape that nests: how much further the next of a run begins; `width` is then what a run of one takes. */
+  advances?: readonly number[];
 }
 
 export interface Source {
@@ -78,6 +87,10 @@ export function gatherKinds(items: readonly PackingItem[]): Kind[] {
       return;
     }
     if (item.demand === 0) return;
+    if (item.nest !== undefined) {
+      byKey.set(`nest ${index}`, { item, sources: [{ item: index, demand: item.demand, swapped: false }] });
+      return;
+    }
     const square = item.across === item.along;
     const turnable = item.turnable && !square;
     const short = Math.min(item.across, item.along);
@@ -103,6 +116,14 @@ export function gatherKinds(items: readonly PackingItem[]): Kind[] {
       const run = { height: item.along, loss, leastEnd };
       return { lies: [], demand: Math.max(1, length - loss), place: "strips", sources, run };
     }
+    if (item.nest !== undefined && isPlain(item.nest)) {
+      const lies = nestLies(item.nest.across).map(({ advances: _, ...lie }) => lie);
+      return { lies, demand: item.demand, place: "strips", sources };
+    }
+    if (item.nest !== undefined) {
+      const nested = { otherLies: nestLies(item.nest.along) };
+      return { lies: nestLies(item.nest.across), demand: item.demand, place: "strips", sources, nested };
+    }
     const upright = { width: item.across, height: item.along, turned: false };
     const lies: Lie[] = [upright];
     if (item.turnable) lies.push({ width: upright.height, height: upright.width, turned: true });
@@ -113,26 +134,40 @@ export function gatherKinds(items: readonly PackingItem[]): Kind[] {
   return kinds.sort(compareKinds);
 }
 
+function nestLies(lies: Nest["across"]): Lie[] {
+  return lies
+    .map(({ turned, height, first, advances }) => ({ width: first, height, turned, advances }))
+    .sort((p, q) => p.width - q.width || p.height - q.height);
+}
+
 /** The same kinds, in the same order, as they lie where strips run along the sheet. */
 export function transposeKinds(kinds: readonly Kind[]): Kind[] {
   // A run is joined from strips across the cloth only.
-  return kinds.map(({ run: _, ...kind }) => ({
-    ...kind,
-    lies: kind.lies
-      .map((lie) => ({ width: lie.height, height: lie.width, turned: lie.turned }))
-      .sort((p, q) => p.width - q.width),
-  }));
+  return kinds.map(({ run: _, ...kind }) => {
+    if (kind.nested !== undefined)
+      return { ...kind, lies: kind.nested.otherLies, nested: { otherLies: kind.lies } };
+    return {
+      ...kind,
+      lies: kind.lies
+        .map((lie) => ({ width: lie.height, height: lie.width, turned: lie.turned }))
+        .sort((p, q) => p.width - q.width),
+    };
+  });
 }
 
 const PLACES: readonly PackingItem["place"][] = ["bands", "either", "strips"];
 
+/** Of a shape that fits strips of the other direction only. */
+const NO_LIE: Lie = { width: 0, height: 0, turned: false };
+
 /** Largest first: by the longer side, then the shorter, fixed kinds before free ones. */
 function compareKinds(p: Kind, q: Kind): number {
   const [a, b] = [p, q].map(({ lies, run, demand }) =>
-    run === undefined ? lies[0]! : { width: demand, height: run.height },
+    run === undefined ? (lies[0] ?? NO_LIE) : { width: demand, height: run.height },
   ) as [Lie, Lie];
   return (
     Number(q.run !== undefined) - Number(p.run !== undefined) ||
+    Number(q.nested !== undefined) - Number(p.nested !== undefined) ||
     Math.max(b.width, b.height) - Math.max(a.width, a.height) ||
     Math.min(b.width, b.height) - Math.min(a.width, a.height) ||
     p.lies.length - q.lies.length ||
@@ -157,6 +192,10 @@ export function checkProblem(problem: PackingProblem): void {
     whole(item.across, 1, `items[${i}].across`);
     whole(item.along, 1, `items[${i}].along`);
     whole(item.demand, 0, `items[${i}].demand`);
+    const fault = item.nest === undefined ? null : nestFault(item.nest);
+    if (fault !== null) throw new RangeError(`packing problem: items[${i}].nest has ${fault}`);
+    if (item.nest !== undefined && (problem.style !== "strips-2" || item.place !== "strips"))
+      throw new RangeError(`packing problem: items[${i}].nest is cut in strips of strips-2 only`);
     if (item.run !== undefined) {
       whole(item.run.length, 1, `items[${i}].run.length`);
       whole(item.run.loss, 0, `items[${i}].run.loss`);

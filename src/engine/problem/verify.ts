@@ -1,9 +1,11 @@
 import {
   hasPlan,
+  type PackingItem,
   type PackingProblem,
   type PackingResult,
   type Section,
   type SegmentUse,
+  type StackUse,
   type StripSection,
 } from "../types.ts";
 
@@ -164,6 +166,13 @@ function checkSegment(
   let rows = 0;
   for (const use of segment.stack) {
     const item = problem.items[use.item];
+    if (item?.nest !== undefined) {
+      checkNest(item.nest, use, segment, height, transposed, faults);
+      if (place !== "strips" || problem.style !== "strips-2" || segment.stack.length > 1)
+        faults.push(`item ${use.item} nests in strips of its own run only`);
+      cut[use.item]! += use.count * segment.count * times;
+      continue;
+    }
     if (item?.run !== undefined) faults.push(`item ${use.item} is joined from strips, and lies in one`);
     if (!item || !Number.isSafeInteger(use.count) || use.count < 1) {
       faults.push(`stack names item ${use.item} ${use.count} times`);
@@ -187,4 +196,23 @@ function checkSegment(
   if (stacked > height) faults.push(`a stack of ${stacked} in a height of ${height}`);
   if (problem.style === "strips-2" && rows > 1 && place === "strips")
     faults.push("stacked items in a style without stacked subcuts");
+}
+
+/** A run of shapes takes first and the advances between them, in a lie that the stock's direction allows. */
+function checkNest(
+  { across, along }: NonNullable<PackingItem["nest"]>,
+  { item, turned, count }: StackUse,
+  segment: SegmentUse,
+  height: number,
+  transposed: boolean,
+  faults: string[],
+): void {
+  const fits = (transposed ? along : across).some((lie) => {
+    if (lie.turned !== turned || lie.height > height) return false;
+    let length = lie.first;
+    for (let i = 0; i < count - 1; i++) length += lie.advances[i % lie.advances.length]!;
+    return length === segment.across;
+  });
+  if (!fits || !Number.isSafeInteger(count) || count < 1)
+    faults.push(`a run of ${count} of item ${item} takes ${segment.across} in a height of ${height}`);
 }

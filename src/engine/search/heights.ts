@@ -9,6 +9,7 @@ import type { SearchStats } from "../types.ts";
 import { decideVector, EASY, HARD, QUICK } from "./decide-vector.ts";
 import { cutTables, levelFloors, type Stretch } from "./height-tables.ts";
 import { type HeightCut, levelsUsed, type Master, wantedBesideSheets } from "./master.ts";
+import { type TableCache, tableCache } from "./table-cache.ts";
 
 /** What the search over strip heights came to. */
 export interface HeightSearch {
@@ -30,12 +31,13 @@ export interface HeightMemory {
   fruitless: number;
   /** How many branches each cut has ended. */
   ended: Map<HeightCut, number>;
+  tables: TableCache;
 }
 
 export function heightMemory(master: Master, root: HeightCut): HeightMemory {
   const stacked = master.oracle.stacks !== undefined;
   const lists = fillingLists(stacked ? splitFinder(master.oracle) : null);
-  return { cuts: [root], lists, vectors: new Map(), fruitless: 0, ended: new Map() };
+  return { cuts: [root], lists, vectors: new Map(), fruitless: 0, ended: new Map(), tables: tableCache() };
 }
 
 /** So many cuts at most: those that have ended most branches, newer ones first among equals. */
@@ -167,9 +169,18 @@ function decideLength(
   if (length > master.oracle.listedTo) return { answer: "stopped" };
   const looked = sharpestCuts(memory, (4 * MOST_CELLS) / Math.max(1, cellsOf(all)));
   if (looked.length === 0 || clock.expired()) return { answer: "stopped" };
-  clock.charge(cellsOf(all) * looked.length * CELL);
+  const alone = all.length === 1;
+  /** Tables found again cost nothing. */
+  const charged = <T>(cells: number, make: () => T): T => {
+    const before = memory.tables.cells;
+    const made = make();
+    clock.charge((alone ? memory.tables.cells - before : cells) * CELL);
+    return made;
+  };
   const wantedOf = (cut: HeightCut) => wantedBesideSheets(cut, given);
-  const floors = levelFloors(heights, all, looked, looked.map(wantedOf));
+  const floors = charged(cellsOf(all) * looked.length, () =>
+    levelFloors(heights, all, looked, looked.map(wantedOf), memory.tables),
+  );
   const stretches = all.map((one) => ({ ...one, levels: one.levels.filter((level) => floors[level]) }));
   const levels = stretches.flatMap((stretch) => stretch.levels);
   const bare = length > 0 && stretches[0]!.levels.length === 0;
@@ -177,8 +188,9 @@ function decideLength(
   const cells = cellsOf(stretches);
   const cuts = sharpestCuts(memory, (0.75 * MOST_CELLS) / Math.max(1, cells));
   if (cuts.length === 0) return { answer: "stopped" };
-  clock.charge(cells * cuts.length * CELL);
-  const tables = cutTables(heights, stretches, cuts, cuts.map(wantedOf));
+  const tables = charged(cells * cuts.length, () =>
+    cutTables(heights, stretches, cuts, cuts.map(wantedOf), memory.tables),
+  );
   const counts = new Array<number>(levels.length).fill(0);
   const pending: number[][] = [];
   let steps = 0;
@@ -228,8 +240,7 @@ function decideLength(
     if (test.cut !== null) {
       memory.fruitless = 0;
       memory.cuts.push(test.cut);
-      clock.charge(cells * CELL);
-      tables.add(test.cut, wantedOf(test.cut), counts);
+      charged(cells, () => tables.add(test.cut!, wantedOf(test.cut!), counts));
       return cells * tables.size() > MOST_CELLS ? "stop" : null;
     }
     memory.fruitless++;

@@ -31,6 +31,7 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   // A fixed size as wide as the run can share its strip with nothing: it is set aside and added back.
   const alone = question.given.length === 0 && rests.length === 0;
   const fills = (kind: Kind) =>
+    kind.nested === undefined &&
     kind.lies.length === 1 &&
     kind.lies[0]!.width === run &&
     !question.given.some(({ sheet }) => mayHold(sheet, kind.lies[0]!));
@@ -199,6 +200,14 @@ function solveScaled(question: RollQuestion): RollAnswer {
       if (best === null || done()) return;
       offer(rebuildStrips(best, kinds.length, small(each), lower, REBUILD_ROUNDS, () => until.expired()));
     };
+    // Where sizes are fine, lengths are many: those the first plan leaves open had better be few.
+    if (!isPart && question.small !== true && length - lower > MANY_LENGTHS) {
+      offer(poolProgram(master, vector, solver, Math.min(300, clock.left() / 8)));
+      roundDown(300);
+      if (done()) return answer();
+      if (search(share(clock, 0.6, 4000)) || clock.expired()) return answer();
+      if (program(share(clock, 0.6, 6000)) || clock.expired()) return answer();
+    }
     const isSmall = question.small === true || isPart;
     if (!isSmall && stripsIn(master, root.values) >= MANY_STRIPS) {
       // With many copies the rounding loses next to nothing, and lengths are too many to decide one by one.
@@ -213,10 +222,10 @@ function solveScaled(question: RollQuestion): RollAnswer {
       return answer();
     }
     /** Branch and price over how many strips are at least so high: for demands of many sizes. */
-    const joins = kinds.some((kind) => kind.run !== undefined);
+    const plain = kinds.every((kind) => kind.run === undefined && kind.nested === undefined);
     const tiers = (until: Clock): boolean => {
-      // What is left of a strip matters to a run, which tiers know nothing of.
-      if (joins || !Number.isFinite(length) || length - 1 > oracle.listedTo) return false;
+      // Tiers know nothing of joined runs, to which what is left of a strip matters, nor of shapes that nest.
+      if (!plain || !Number.isFinite(length) || length - 1 > oracle.listedTo) return false;
       const took = (strips: StripCount[]) => {
         offer(strips);
         return length;
@@ -265,6 +274,8 @@ function solveScaled(question: RollQuestion): RollAnswer {
   }
 }
 
+/** So many steps of length between the first plan and the bound are many. */
+const MANY_LENGTHS = 400;
 /** From so many strips on, a plan is rounded from the linear program before anything else is tried. */
 const MANY_STRIPS = 120;
 /** With so many strips a plan is good enough when what may be saved yet is less than one part in so many. */

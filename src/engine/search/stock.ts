@@ -112,7 +112,7 @@ function sheetsOnly(question: StockQuestion): StockAnswer {
 }
 
 /** Sheets on the table at no further cost, then the roll. */
-function rollWith(
+export function rollWith(
   question: StockQuestion,
   counts: readonly number[],
   enough: number | null,

@@ -42,7 +42,7 @@ function workOfLinear(rows: number, columns: number, iterations: number): number
 }
 
 function workOfInteger(rows: number, columns: number, iterations: number, nodes: number): number {
-  return 3 + columns * 0.02 + iterations * (0.02 + rows * 8e-4 + columns * 1e-4) + nodes * 0.2;
+  return 3 + columns * 0.06 + iterations * (0.02 + rows * 8e-4 + columns * 1e-4) + nodes * 0.2;
 }
 
 /**
@@ -165,15 +165,20 @@ function runInteger(
     model.run();
     return 0;
   }
+  const { rows, costs } = program;
+  const workOf = (iterations: number, nodes: number) =>
+    workOfInteger(rows.length, costs.length, Math.max(0, iterations), Math.max(0, nodes));
   let work = 0;
   model.run({
     [highs.constants.callbackType.mipInterrupt]: (event) => {
       const { mip_total_lp_iterations: iterations = 0n, mip_node_count: nodes = 0n } = event.data;
-      work = workOfInteger(program.rows.length, program.costs.length, Number(iterations), Number(nodes));
+      work = workOf(Number(iterations), Number(nodes));
       if (work > most || meter.late()) event.interrupt();
     },
   });
-  return work;
+  // The interrupt is asked now and then only: what came after the last time, or all of a short run, is told here.
+  const counted = (name: string) => Number(model.info.get(name) ?? 0);
+  return Math.max(work, workOf(counted("simplex_iteration_count"), counted("mip_node_count")));
 }
 
 function hasPoint(model: HighsModel): boolean {

@@ -108,9 +108,14 @@ export interface Cut {
  */
 export function cutSize(asked: Asked, how: HowMade): Cut {
   const exact = r.plus(asked.exact, asked.room);
-  const byGeometry = r.upToMark(r.largest([exact, asked.meets ?? []]), how.mark);
+  const up = (value: RootSum): Ticks => {
+    const near = r.upToMark(value, how.mark);
+    const even = r.compareRoots(r.whole(q.fromInteger(near)), value) === 0;
+    return even || how.ruler === undefined ? near : r.upToMark(value, how.ruler);
+  };
+  const byGeometry = up(r.largest([exact, asked.meets ?? []]));
   const trade = asked.trade === null ? exact : r.plus(asked.trade, asked.room);
-  const byTrade = r.upToMark(r.largest([trade, asked.meets ?? []]), how.mark);
+  const byTrade = up(r.largest([trade, asked.meets ?? []]));
   const tradeShort = how.rounding === "trade" && r.compareRoots(r.whole(q.fromInteger(byTrade)), exact) < 0;
   const byConstant = how.rounding === "trade" && !tradeShort;
   const ticks = byConstant ? byTrade : byGeometry;

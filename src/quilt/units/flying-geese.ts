@@ -1,5 +1,5 @@
 import * as q from "../../length/rational.ts";
-import { type Asked, diagonalOf, straightExtra } from "./allowance.ts";
+import { type Asked, cutSize, diagonalOf, straightExtra } from "./allowance.ts";
 import { flipped, flipStep, overMark } from "./flip.ts";
 import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
 import { at } from "./outlines.ts";
@@ -8,7 +8,7 @@ import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
 import { templatesMethod } from "./templates.ts";
-import type { UnitDesign, UnitKind } from "./types.ts";
+import type { HowMade, UnitDesign, UnitKind } from "./types.ts";
 
 /*
  *   +---------------+
@@ -35,6 +35,14 @@ const along = (design: UnitDesign): RootSum => r.whole(design.along);
 const besideDiagonal = (side: RootSum, seam: q.Rational): RootSum =>
   r.minus(diagonalOf(side), straightExtra(seam));
 
+/**
+ * The point lies half as deep as the large square is wide, and the small ones must reach a seam allowance beyond it. On one
+ * ruler's marks both are rounded up so that they do; not so where one is rounded further than the other.
+ */
+function beyondPoint(large: number, { seam }: HowMade): RootSum {
+  return r.times(r.plus(r.whole(q.fromInteger(large)), straightExtra(seam)), r.whole(q.rational(1n, 2n)));
+}
+
 /*
  * Two small squares on opposite corners of the large one, sewn either side of its diagonal and cut; then one
  * more on the remaining corner of each half. The four geese are the four quarters of the large square, base
@@ -47,8 +55,12 @@ const fourAtATime = method(
   (design, how) => {
     // Room to trim goes on the small squares, as charts with a trimming step print it (1/8 in: 5 1/4 and 3 in
     // for 2 x 4, "Quadruple Square Method", Quilting Passion, 2004).
-    const small: Asked = { ...halvedSquare(along(design), how), room: r.whole(how.oversize) };
     const large = quarteredSquare(across(design), how);
+    const small: Asked = {
+      ...halvedSquare(along(design), how),
+      room: r.whole(how.oversize),
+      ...(how.ruler === undefined ? {} : { meets: beyondPoint(cutSize(large, how).ticks, how) }),
+    };
     return {
       ...NOTHING_MORE,
       unitsPerSet: 4,

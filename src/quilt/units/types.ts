@@ -87,6 +87,8 @@ export interface HowMade {
   seam: Rational;
   /** Distance between usable ruler marks. */
   mark: Ticks;
+  /** Where `mark` lies between the ruler's own: those. What does not come out even is rounded up to them. */
+  ruler?: Ticks;
   /** `exact`: true geometry rounded up to the mark; `trade`: the constants makers know (7/8, 1 1/4 ...). */
   rounding: "exact" | "trade";
   /** Added to squares of units that are trimmed after sewing; zero when they are to come out true. */

@@ -88,6 +88,7 @@ function stepMarkup(step: Step, number: number): Markup {
         " ",
         element("span", { class: "what" }, step.title),
       ),
+      step.table === undefined ? null : tableMarkup(step.table, step.id),
       lines(step.details),
       step.parts.map(({ title, details }) =>
         element("div", { class: "part" }, element("p", { class: "where" }, title), lines(details)),

@@ -15,6 +15,8 @@ export interface Step {
   /** Said first and large. */
   title: string;
   details: string[];
+  /** Stands before the details: what each of several alike takes. */
+  table?: Table;
   /** What is done with some strips only. */
   parts: { title: string; details: string[] }[];
   /** Where to look in the diagram; empty when nowhere. */

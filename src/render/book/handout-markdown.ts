@@ -1,6 +1,6 @@
 import { fitText } from "../svg/text-fit.ts";
 import type { Book } from "./content.ts";
-import { type HandoutPart, handoutOf } from "./handout.ts";
+import { type HandoutPart, handoutOf, type StepTable } from "./handout.ts";
 
 /**
  * Text as it may stand in a line of Markdown: what could be read as a mark of it is escaped (CommonMark 0.31.2,
@@ -31,6 +31,10 @@ function tableLines({ headings, right, rows }: HandoutPart & { kind: "table" }):
   ];
 }
 
+function stepTable({ headings, rows }: StepTable): string[] {
+  return tableLines({ kind: "table", headings, right: headings.map(() => false), rows });
+}
+
 function partLines(part: HandoutPart): string[] {
   switch (part.kind) {
     case "title":
@@ -44,10 +48,11 @@ function partLines(part: HandoutPart): string[] {
     case "table":
       return tableLines(part);
     case "steps":
-      return part.steps.flatMap(({ number, title, inner }) => {
+      return part.steps.flatMap(({ number, title, table, inner }) => {
         const indent = " ".repeat(`${number}. `.length);
         return [
           `${number}. **${say(title)}**`,
+          ...(table === null ? [] : ["", ...stepTable(table).map((line) => `${indent}${line}`), ""]),
           ...inner.flatMap((group) => [
             ...(group.title === "" ? [] : [`${indent}- ${say(group.title)}`]),
             ...group.lines.map((text) => `${indent}${group.title === "" ? "" : "  "}- ${say(text)}`),

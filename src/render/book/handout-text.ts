@@ -81,8 +81,13 @@ function partLines(part: HandoutPart): string[] {
     case "table":
       return tableLines(part);
     case "steps":
-      return part.steps.flatMap(({ number, title, inner }) => [
+      return part.steps.flatMap(({ number, title, table, inner }) => [
         ...wrapped(title, `${number}. `.padStart(4), "    "),
+        ...(table === null
+          ? []
+          : tableLines({ kind: "table", right: table.headings.map(() => false), ...table }).map(
+              (line) => `    ${line}`,
+            )),
         ...inner.flatMap((group) => [
           ...(group.title === "" ? [] : wrapped(group.title, "    ", "    ")),
           ...group.lines.flatMap((text) => wrapped(text, "    - ", "      ")),

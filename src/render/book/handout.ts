@@ -13,8 +13,19 @@ export type HandoutPart =
   /** Numbered steps, each with what belongs to it; `inner` has a title of its own or none. */
   | {
       kind: "steps";
-      steps: { number: number; title: string; inner: { title: string; lines: string[] }[] }[];
+      steps: {
+        number: number;
+        title: string;
+        table: StepTable | null;
+        inner: { title: string; lines: string[] }[];
+      }[];
     };
+
+/** What each of several alike takes, before what is done with them. */
+export interface StepTable {
+  headings: string[];
+  rows: string[][];
+}
 
 /** Sections that speak of drawings, or are printed to be cut up. */
 const WITH_DRAWINGS: ReadonlySet<string> = new Set(["reading", "labels", "quilt", "waste", "templates"]);
@@ -29,7 +40,7 @@ function tablePart({ columns, rows, caption, captionSeen }: Table): HandoutPart[
   ];
 }
 
-function stepOf({ title, details, parts, warnings }: Step, number: number) {
+function stepOf({ title, table, details, parts, warnings }: Step, number: number) {
   const inner = [
     { title: "", lines: details },
     ...parts.map((part) => ({ title: part.title, lines: part.details })),
@@ -37,6 +48,13 @@ function stepOf({ title, details, parts, warnings }: Step, number: number) {
   return {
     number,
     title,
+    table:
+      table === undefined
+        ? null
+        : {
+            headings: table.columns.map(({ heading }) => heading),
+            rows: table.rows.map((row) => row.map(({ text }) => text)),
+          },
     inner: [...inner, { title: "", lines: warnings }].filter(({ lines }) => lines.length > 0),
   };
 }

@@ -7,8 +7,9 @@ import { finishingLines } from "../text/making-finishing.ts";
 import { pressingLines } from "../text/making-pressing.ts";
 import { makingWords } from "../text/making-words.ts";
 import { topLines } from "../text/rows.ts";
+import { rowOf } from "../text/table-lines.ts";
 import type { Block, Section, Step, StepGroup } from "./content.ts";
-import { sentence } from "./typeset.ts";
+import { sentence, typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
 
 /** Begins a line that is ticked off. */
@@ -22,7 +23,9 @@ function stepGroups(lines: readonly string[], id: string): StepGroup[] {
   for (const line of lines) {
     const text = line.trim();
     const group = groups.at(-1);
-    if (text === "") fresh = true;
+    const row = rowOf(line);
+    if (row !== null) addRow(group?.steps.at(-1), row);
+    else if (text === "") fresh = true;
     else if (group === undefined || fresh) {
       groups.push({ title: sentence(text), steps: [] });
       fresh = false;
@@ -37,6 +40,26 @@ function stepGroups(lines: readonly string[], id: string): StepGroup[] {
     }
   }
   return groups;
+}
+
+/** Letters from which a cell is told in as much room as there is. */
+const WORDY = 8;
+
+/** A row of the table of a step; the first one says what the columns are. */
+function addRow(to: Step | undefined, row: readonly string[]): void {
+  if (to === undefined) return;
+  if (to.table === undefined) {
+    const columns = row.map((heading) => ({
+      heading: sentence(heading),
+      align: "left" as const,
+      wordy: false,
+    }));
+    to.table = { caption: to.title, captionSeen: false, columns, rows: [], summed: false, ticks: [] };
+    return;
+  }
+  for (const [c, column] of to.table.columns.entries())
+    column.wordy = column.wordy === true || (row[c]?.length ?? 0) > WORDY;
+  to.table.rows.push(row.map((text) => ({ text: typeset(text), notes: [], swatch: null })));
 }
 
 function step(id: string, title: string): Step {

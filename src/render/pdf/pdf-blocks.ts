@@ -1,4 +1,4 @@
-import type { Block, Label, Step, StepGroup } from "../book/content.ts";
+import type { Block, Label, Step, StepGroup, Table } from "../book/content.ts";
 import { DAY } from "../book/style.ts";
 import { bookWords } from "../book/words.ts";
 import { safeColour } from "../svg/palette.ts";
@@ -38,6 +38,20 @@ function stepLines(
   ];
 }
 
+/** About as high as a row of a table is. */
+const ROW = 20;
+const STEP_INDENT = 22;
+
+function drawInStep(sheet: Sheet, table: Table): void {
+  const { left, width } = sheet;
+  sheet.y += 3;
+  sheet.left = left + STEP_INDENT;
+  sheet.width = width - STEP_INDENT;
+  drawTable(sheet, table);
+  sheet.left = left;
+  sheet.width = width;
+}
+
 function drawSteps(sheet: Sheet, groups: readonly StepGroup[]): void {
   let number = 0;
   for (const { title, steps } of groups) {
@@ -46,17 +60,21 @@ function drawSteps(sheet: Sheet, groups: readonly StepGroup[]): void {
       number += 1;
       const lines = stepLines(step, number);
       const heights = lines.map(({ text, ...style }) => heightOf(sheet, text, style));
+      const tableHigh = step.table === undefined ? 0 : (step.table.rows.length + 2) * ROW;
       ensure(
         sheet,
         Math.min(
-          heights.reduce((sum, high) => sum + high + 1, 12),
+          heights.reduce((sum, high) => sum + high + 1, 12 + tableHigh),
           sheet.bottom - sheet.top,
         ),
       );
       rule(sheet, sheet.y);
       sheet.y += 5;
       square(sheet, sheet.left, sheet.y, 13, null);
-      for (const { text, ...style } of lines) paragraph(sheet, text, { ...style, after: 1 });
+      for (const [i, { text, ...style }] of lines.entries()) {
+        paragraph(sheet, text, { ...style, after: 1 });
+        if (i === 0 && step.table !== undefined) drawInStep(sheet, step.table);
+      }
       sheet.y += 5;
     }
   }

@@ -131,6 +131,8 @@ export const blockWords = {
   pressed,
   linesTold,
   rowsTitle: "Rows and top",
+  /** A top of one block: nothing is joined before its borders. */
+  begins: (block: string, size: string) => `The top begins as one ${block}, ${size}.`,
   diagonalRow: (row: string, parts: string, press: string, upper: string, lower: string) =>
     `${row}: ${parts}.${press === "" ? "" : ` ${press}`} About ${upper} along its upper edge, ${lower} along its lower.`,
   /** Lines of the top sewn alike: `Rows 1 and 3`. */

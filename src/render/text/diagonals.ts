@@ -9,9 +9,14 @@ export function headsOnCloth({ print }: Pick<FabricPlan, "print">): string {
   return unitWords.heads(print.axis === "across" ? 2 : 0, print.kind === "two-way");
 }
 
-/** Which diagonal a piece is cut on; empty where it does not matter. */
-export function diagonalOf({ diagonal }: Piece): string {
-  return diagonal === "any" ? "" : unitWords.line[diagonal];
+/**
+ * Which diagonal a piece is cut on; empty where it does not matter. A plain rectangle has no heads to tell how it lies:
+ * laid on its long side the same corners would give mirror images.
+ */
+export function diagonalOf({ diagonal, across, along }: Piece, { print }: Pick<FabricPlan, "print">): string {
+  if (diagonal === "any") return "";
+  const line = unitWords.line[diagonal];
+  return print.kind === "none" && across !== along ? unitWords.standing(line, across < along) : line;
 }
 
 /** The heads are told of a piece only where they say how it lies under the ruler. */

@@ -194,7 +194,7 @@ function fromBags({ fabric }: Table): Instruction[] {
       none: [],
       template: [],
       "once-diagonal": [
-        words.halveEach(count, letter, diagonalOf(piece), heads),
+        words.halveEach(count, letter, diagonalOf(piece, fabric), heads),
         ...(fabric.print.kind === "one-way" && piece.diagonal !== "any"
           ? [words.keepSorted(cornersOf(piece.diagonal))]
           : []),

@@ -2,6 +2,7 @@ import { formatCut, formatLength, type Ticks } from "../../length/index.ts";
 import type { BorderRound, BorderStrips, Making, PressedSeam } from "../../making/types.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { bagsForUse } from "./bags.ts";
+import { blockNamed } from "./block-names.ts";
 import { borderRow } from "./border-rows.ts";
 import { borderWords } from "./border-words.ts";
 import { indented, measured, measuredSize } from "./making-lines.ts";
@@ -57,26 +58,20 @@ function pressOf(round: BorderRound, strips: BorderStrips, making: Making, plan:
   return presses.every((press) => press === "in") ? borderWords.inwards : borderWords.asMap;
 }
 
-/** Squares for the corners of a border, by their bag. */
-function cornerBag(round: BorderRound, plan: Plan): string {
-  const index = round.number - 1;
-  const fabrics = new Set(
-    (plan.top?.patches ?? [])
-      .filter(({ origin }) => origin.border === index && origin.block === null)
-      .filter(({ origin }) => origin.part.includes("corner"))
-      .map(({ fabric }) => fabric),
+/** Squares for the corners of a border, by their bag; blocks by their names. */
+function cornerBag(round: BorderRound, making: Making, plan: Plan): string {
+  const bags = plan.fabrics.flatMap(({ name }) =>
+    bagsForUse(plan, name, `corners of ${round.name}`).map(({ letter }) => `${letter} (${name})`),
   );
-  const side = round.strips[0]?.width ?? 0;
-  return borderWords.list(
-    [...fabrics].flatMap((name) =>
-      (plan.fabrics.find((fabric) => fabric.name === name)?.pieces ?? [])
-        .filter(
-          ({ across, along }) =>
-            Math.abs(across - side) <= plan.ruler.mark && Math.abs(along - side) <= plan.ruler.mark,
-        )
-        .map(({ letter }) => `${letter} (${name})`),
+  if (bags.length > 0) return borderWords.list(bags);
+  const index = round.number - 1;
+  const own = new Set(
+    (plan.top?.patches ?? []).flatMap(({ origin }) =>
+      origin.border === index && origin.place === "cornerstone" && origin.block !== null ? [origin.block] : [],
     ),
   );
+  const named = [...own].flatMap((block) => blockNamed(block, making, plan) ?? []);
+  return [...new Set(named.map((name) => name.replace(/ turned .*$/, "")))].join(", ");
 }
 
 /** One pair: measured, cut or marked, sewn on, pressed, and what it makes of the top. */
@@ -90,7 +85,7 @@ function pairTold(
   const side = strips.sides[0] ?? "left";
   const say = (length: Ticks): string => measured(length, plan);
   const press = pressOf(round, strips, making, plan);
-  const corners = strips.cornerstones ? [borderWords.cornerstones(cornerBag(round, plan))] : [];
+  const corners = strips.cornerstones ? [borderWords.cornerstones(cornerBag(round, making, plan))] : [];
   if (round.pieced) {
     const rows = strips.sides.map((each) =>
       borderRow(

@@ -11,8 +11,12 @@ import { finishingLines } from "./making-finishing.ts";
 import { indented, longLength, partsTold } from "./making-lines.ts";
 import { designName, pressingLines } from "./making-pressing.ts";
 import { makingWords } from "./making-words.ts";
+import { ownPieces, partsOver } from "./over.ts";
 import { topLines } from "./rows.ts";
-import { unitRecordLines } from "./units.ts";
+import { withTables } from "./table-lines.ts";
+import { unitGroups } from "./unit-groups.ts";
+import { unitWords } from "./unit-words.ts";
+import { unitGroupLines } from "./units.ts";
 import { wrapLine } from "./wrap-line.ts";
 
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): string {
@@ -24,7 +28,8 @@ function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): st
 
 /** The units, after what goes for all of them. */
 export function unitLines(making: Making, plan: Plan): string[] {
-  const blocks = making.units.map((unit) => unitRecordLines(unit, plan)).filter((lines) => lines.length > 0);
+  const groups = unitGroups(plan);
+  const blocks = groups.map((group) => unitGroupLines(group, plan));
   if (blocks.length === 0) return [];
   const sewn = making.units.filter(({ steps }) => steps.length > 0);
   const directed = sewn.some(({ heaps }) => heaps.some(({ prints }) => Object.keys(prints).length > 0));
@@ -37,7 +42,9 @@ export function unitLines(making: Making, plan: Plan): string[] {
       ...(directed ? [makingWords.heads] : []),
       makingWords.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
       ...(cut ? [makingWords.cutSewn] : []),
+      ...(groups.some(({ units }) => units.length > 1) ? [unitWords.group.alike] : []),
       ...blocks.flat(),
+      ...partsOver(plan),
     ]),
     "",
   ];
@@ -130,7 +137,7 @@ export function makingSteps(plan: Plan): string {
   const { making } = plan;
   if (making === undefined) return "";
   const { pressing } = making;
-  return [
+  const lines = [
     makingWords.title(plan.name, plan.kits ?? 1),
     "",
     `${makingWords.cautionsTitle}:`,
@@ -145,7 +152,9 @@ export function makingSteps(plan: Plan): string {
     ...(pressing === null ? [] : [makingWords.pressTitle, ...indented(pressingLines(pressing, plan)), ""]),
     ...borderLines(making, plan),
     ...finishingLines(making, plan),
-  ]
-    .flatMap((line) => wrapLine(line))
+    ...indented(ownPieces(plan)),
+  ];
+  return withTables(lines)
+    .flatMap(({ line, row }) => (row ? [line] : wrapLine(line)))
     .join("\n");
 }

@@ -1,7 +1,7 @@
 import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
 import type { DiagonalRow, Making, PressedSeam, RowPressing } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
-import { partNames, patchOfKind } from "./block-names.ts";
+import { blockNamed, partNames, patchOfKind } from "./block-names.ts";
 import { blockWords, type Presses } from "./block-words.ts";
 import { joinedTold } from "./blocks.ts";
 import { joiningLines, lineOf, type ToldJoin } from "./joinings.ts";
@@ -16,11 +16,21 @@ function softOf(row: number, rows: readonly RowPressing[]): RowPressing["press"]
   return rows.find((each) => each.row === row)?.press ?? null;
 }
 
+/** A top of a single block, which has no rows: told where borders go round it. */
+function singleLines(making: Making, plan: Plan): string[] {
+  const index = plan.top?.blocks.findIndex(({ place }) => place === "block") ?? -1;
+  const before = making.borders[0]?.before;
+  const name = index < 0 ? null : blockNamed(index, making, plan);
+  if (name === null || before === undefined) return [];
+  const size = measuredSize(before.across, before.down, plan);
+  return [blockWords.rowsTitle, ...indented([`[ ] ${blockWords.begins(name, size)}`]), ""];
+}
+
 /** Rows of the top; rows sewn alike are told once. */
 export function topLines(making: Making, plan: Plan): string[] {
   if (making.diagonal.length > 0) return diagonalLines(making, plan);
   const joins = making.joins.filter(({ stage }) => stage === "top");
-  if (joins.length === 0) return [];
+  if (joins.length === 0) return singleLines(making, plan);
   const { pressing, scale } = making;
   const told = joins.map((join): ToldJoin => {
     const lined = lineOf(join.makes);

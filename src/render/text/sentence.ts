@@ -1,4 +1,4 @@
-import { formatLength, formatSize } from "../../length/index.ts";
+import { formatExact, formatExactSize, formatLength } from "../../length/index.ts";
 import type { CuttingStep, FabricPlan, Plan } from "../../plan/types.ts";
 import type { FoundStrip, StripGroup, Taken } from "./strip-reading.ts";
 import { findStrip, gathered, readStrip } from "./strip-reading.ts";
@@ -18,7 +18,9 @@ function itemWords({ piece, count }: Taken, strips: number, { plan, fabric, bord
   const cut = fabric.pieces[piece];
   if (cut === undefined) throw new Error(`a step cuts piece ${piece}, which ${fabric.name} does not have`);
   const square = cut.across === cut.along;
-  const size = square ? formatLength(cut.across, plan.ruler) : formatSize(cut.across, cut.along, plan.ruler);
+  const size = square
+    ? formatExact(cut.across, plan.ruler)
+    : formatExactSize(cut.across, cut.along, plan.ruler);
   const own = { count: count * strips, size, square, letter: cut.letter };
   if (!borders.has(cut.letter) || cut.fullWidth) return own;
   const [width, long] = [Math.min(cut.across, cut.along), Math.max(cut.across, cut.along)];
@@ -39,7 +41,7 @@ function groupPhrase(group: StripGroup, first: boolean, strips: number, table: T
       return words.subcut(said(group.items, strips)) + (each ? words.eachStrip(counts) : "");
     }
     case "trimmed": {
-      const height = formatLength(group.height, ruler);
+      const height = formatExact(group.height, ruler);
       const rest = first ? words.trim : words.trimRest;
       const trim =
         group.cutOff === null
@@ -55,7 +57,7 @@ function groupPhrase(group: StripGroup, first: boolean, strips: number, table: T
         return words.stack(segments, formatLength(group.run, ruler), said(merged, 1));
       }
       const rows = group.rows.map(({ height, count, items }) =>
-        words.rows(count, formatLength(height, ruler), said(items, 1)),
+        words.rows(count, formatExact(height, ruler), said(items, 1)),
       );
       return words.stackOfRows(segments, formatLength(group.run, ruler), rows);
     }
@@ -76,7 +78,7 @@ export function groupsOf(fabric: FabricPlan, step: CuttingStep): StripGroup[] {
 
 /** What to cut first: `Cut 3 strips 4 1/2 in x WOF`, for `count` strips of the step's width. */
 export function cutPhrase({ plan, fabric }: Table, step: CuttingStep, count: number): string {
-  const width = formatLength(step.width, plan.ruler);
+  const width = formatExact(step.width, plan.ruler);
   if (step.kind === "straighten") {
     // A printed foundation has its own square lines: the selvage is no better a guide.
     return plan.making?.foundation?.fabric === fabric.name
@@ -110,11 +112,12 @@ export function filledPhrases(
   const [begins, ...rest] = last.groups;
   if (all?.kind !== "whole" || more !== undefined || begins?.kind !== "whole" || last.strips !== 1)
     return null;
+  // What is trimmed from the last strip alone would read as trimmed from all.
+  if (rest.length > 0) return null;
   const [[each, other], [few, another]] = [all.items, begins.items];
   if (each === undefined || few === undefined || other !== undefined || another !== undefined) return null;
   if (each.piece !== few.piece || few.count > each.count) return null;
   const total = { piece: each.piece, count: each.count * full.strips + few.count };
   const share = words.eachAndLast(each.count, full.strips, few.count);
-  const subcut = words.subcut([itemWords(total, 1, table)]) + share;
-  return [subcut, ...rest.map((group) => groupPhrase(group, false, 1, table))];
+  return [words.subcut([itemWords(total, 1, table)]) + share];
 }

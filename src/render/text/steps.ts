@@ -1,4 +1,4 @@
-import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
+import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, boughtWords, layTitle, mistakeWords } from "./bought.ts";
@@ -37,14 +37,14 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
   const shaped = (plan.templates ?? []).flatMap(({ name, uses }) => uses.map((use) => ({ name, ...use })));
   return fabric.pieces.map((piece, number) => {
     const use = shaped.find((each) => each.fabric === index && each.piece === number);
-    const across = formatLength(piece.across, plan.ruler);
+    const across = formatExact(piece.across, plan.ruler);
     const size = piece.fullWidth
-      ? words.fullWidthSize(formatLength(piece.along, plan.ruler))
-      : formatSize(piece.across, piece.along, plan.ruler);
+      ? words.fullWidthSize(formatExact(piece.along, plan.ruler))
+      : formatExactSize(piece.across, piece.along, plan.ruler);
     const square = piece.across === piece.along && !piece.fullWidth;
     const after = {
       none: "",
-      "once-diagonal": words.halved(diagonalOf(piece), headsOfCut(piece, fabric)),
+      "once-diagonal": words.halved(diagonalOf(piece, fabric), headsOfCut(piece, fabric)),
       "twice-diagonal": words.quartered(headsOfCut(piece, fabric)),
       template: words.byTemplate(use?.name ?? "", use?.asDrawn ?? 0, use?.reversed ?? 0),
     }[piece.subcut];

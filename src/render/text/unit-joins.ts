@@ -11,9 +11,10 @@ const MANY = 3;
 /** A patch by the bag it comes out of: `A (hens)`, with the half and how its print lies where that matters. */
 function patchTold({ from, letters, fabric, up }: PatchRecord, tell: Telling): string {
   const heads = headsOf(up, fabric, tell);
-  if (from.length === 0) return unitWords.patch(letters.join("/"), fabric, heads);
+  const told = tell.grouped ? "" : fabric;
+  if (from.length === 0) return unitWords.patch(letters.join("/"), told, heads);
   const sources = from.map(({ letter, part, count }) => ({ letter, part, count }));
-  return unitWords.patchFrom(sources, fabric, heads, up !== null);
+  return unitWords.patchFrom(sources, told, heads, up !== null);
 }
 
 /** A segment of a strip set by the number of its set; null for anything else. */

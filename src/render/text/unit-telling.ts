@@ -3,12 +3,15 @@ import { formatLength } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Eighth } from "../../quilt/units/types.ts";
 import { aboutSize } from "./lengths.ts";
+import type { UnitGroup } from "./unit-groups.ts";
 import { unitWords } from "./unit-words.ts";
 
 /** What the steps of a unit are told with. */
 export interface Telling {
   unit: UnitRecord;
   plan: Plan;
+  /** Bags are called by the columns of a table, which says their letters and fabrics. */
+  grouped: boolean;
   seam: string;
   size(size: { across: number; along: number }): string;
   twoWay(fabric: string): boolean;
@@ -16,16 +19,22 @@ export interface Telling {
   pressedInBlocks: boolean;
 }
 
-export function telling(unit: UnitRecord, plan: Plan): Telling {
+/**
+ * @param group the units it is told with, and which of them it is
+ */
+export function telling(group: UnitGroup, index: number, plan: Plan): Telling {
   const kinds = new Map(plan.fabrics.map(({ name, print }) => [name, print.kind]));
+  const unit = group.told[index] as UnitRecord;
+  const grouped = group.units.length > 1;
   return {
     unit,
     plan,
+    grouped,
     seam: formatLength(plan.making?.seam ?? 0, plan.ruler),
     size: ({ across, along }) => aboutSize(across, along, plan),
-    twoWay: (fabric) => kinds.get(fabric) === "two-way",
+    twoWay: (fabric) => (grouped ? group.twoWay.includes(fabric) : kinds.get(fabric) === "two-way"),
     pressedInBlocks:
-      plan.making?.unitPressing.some((each) => plan.making?.units[each.unit] === unit) === true,
+      plan.making?.unitPressing.some((each) => plan.making?.units[each.unit] === group.units[index]) === true,
   };
 }
 
@@ -34,8 +43,13 @@ export function headsOf(up: Eighth | null, fabric: string, { twoWay }: Telling):
   return up === null ? "" : unitWords.heads(up, twoWay(fabric));
 }
 
-export function bagOf({ letter, fabric }: LaidRecord): string {
-  return unitWords.bag(letter, fabric);
+/** A bag by its letter and fabric, or by the column of the table that says both. */
+export function bagTold(letters: string, fabric: string, { grouped }: Telling): string {
+  return grouped ? letters : unitWords.bag(letters, fabric);
+}
+
+export function bagOf({ letter, fabric }: LaidRecord, tell: Telling): string {
+  return bagTold(letter, fabric, tell);
 }
 
 /** Towards what a seam is pressed. */

@@ -12,6 +12,9 @@ function list(parts: readonly string[]): string {
   return `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
 }
 
+/** A heap with how many belong to it; 0 where a table says it. */
+const counted = (name: string, count: number): string => (count === 0 ? name : `${name} (${count})`);
+
 /** Where the heads of a print point. */
 const HEADS: Readonly<Record<Eighth, string>> = {
   0: "heads up",
@@ -86,9 +89,32 @@ export const unitWords = {
   bag: (letter: string, fabric: string) => `${letter} (${fabric})`,
   heads: (up: Eighth, twoWay: boolean) => (twoWay ? (RUNS[up % 4] ?? "") : HEADS[up]),
   line: LINES,
+  /** How a plain rectangle lies while it is cut: `line` alone would do for the mirror image too. */
+  standing: (line: string, upright: boolean) =>
+    `${line} as it lies right side up, its long sides ${upright ? "upright" : "level"}`,
   corner: (corner: Corner) => CORNERS[corner],
   title: (name: string, text: string, method: string, units: number) =>
     `${name}: ${text}, ${method}: make ${units}`,
+  /** Units alike but for fabric, told once. */
+  groupTitle: (names: readonly string[], text: string, method: string, units: number) =>
+    `${list(names)}: ${text}, ${method}: make ${units} in all`,
+  group: {
+    unit: "Unit",
+    make: "Make",
+    sets: "Sets",
+    over: "Over",
+    heap: (heap: string) => `In ${heap}`,
+    heapOf: (name: string, count: number) => `${name}: ${count}`,
+    /** A bag by what it is in the unit: in capitals, so that it is not taken for a place on the table. */
+    role: (role: string) => role.toUpperCase(),
+    roleBag: (role: string, number: number) => `${role.toUpperCase()} ${number}`,
+    bag: (number: number) => `BAG ${number}`,
+    alike:
+      "Units that stand in a table are sewn alike: the steps call each bag by the head of its column, and their counts are for one row. Keep the units apart by name.",
+    perSet: (perSet: number) => `Each set gives ${perSet} units.`,
+    /** A line that goes for some units of the group only. */
+    own: (names: readonly string[], line: string) => `${list(names)}: ${line}`,
+  },
   sets: (sets: number, perSet: number, spare: number) => {
     const over = spare === 0 ? "" : `; ${spare} ${spare === 1 ? "is" : "are"} over`;
     if (perSet === 1) return over === "" ? "" : `Make ${sets}${over}.`;
@@ -143,6 +169,8 @@ export const unitWords = {
     ];
     return `Make ${list(sets)}; each is ${height} high.`;
   },
+  longerStrips: (bag: string, length: string) =>
+    `The strips of ${bag} are longer than that: cut each to ${length} before you sew it, and keep the rest.`,
   segments: (
     count: number,
     width: string,
@@ -185,8 +213,10 @@ export const unitWords = {
       : `Sew together ${list(parts)}, ${order}.${how}${made}`;
   },
   segment: (set: number, turned: boolean) => `a segment of set ${set}${turned ? " turned half round" : ""}`,
-  patch: (letters: string, fabric: string, heads: string) =>
-    `${letters} (${fabric}${heads === "" ? "" : `, ${heads}`})`,
+  patch: (letters: string, fabric: string, heads: string) => {
+    const said = [fabric, heads].filter((each) => each !== "");
+    return said.length === 0 ? letters : `${letters} (${said.join(", ")})`;
+  },
   /** Halves and quarters of a print are told apart by how they lay when they were cut. */
   patchFrom: (
     sources: readonly { letter: string; part: PatchPart; count: number }[],
@@ -205,7 +235,8 @@ export const unitWords = {
         )
       : [];
     const how = [...ways, ...(heads === "" ? [] : [shapes.length === 0 ? heads : `laid ${heads}`])];
-    return `${piece}${letters} (${[fabric, ...how].join(", ")})`;
+    const said = [fabric, ...how].filter((each) => each !== "");
+    return said.length === 0 ? `${piece}${letters}` : `${piece}${letters} (${said.join(", ")})`;
   },
   edgeByEdge: (setIn: boolean, press: string) =>
     `Sew together on the edge they share, one pair after another as listed.${
@@ -277,15 +308,23 @@ export const unitWords = {
   /** Units that one set gives are told apart by how their prints lie. */
   sort: (heaps: readonly string[]) => `Sort them into heaps, each as the unit is drawn: ${heaps.join("; ")}.`,
   heapPrints: (name: string, count: number, prints: readonly { fabric: string; heads: string }[]) =>
-    `${name} (${count}) ${list(prints.map(({ fabric, heads }) => `${fabric} ${heads}`))}`,
+    `${counted(name, count)} ${list(prints.map(({ fabric, heads }) => `${fabric} ${heads}`))}`,
   sortUpright: (fabrics: readonly string[], twoWay: boolean, heaps: readonly string[]) =>
     `Sort them into heaps: turn every unit so that ${twoWay ? `the print of ${list(fabrics)} stands upright` : `the heads of ${list(fabrics)} point up`}. Then ${heaps.join("; ")}.`,
   heapUpright: (name: string, count: number, kind: string, turn: 0 | 1 | 2 | 3) => {
     const points = POINTS[kind];
     return points === undefined
-      ? `${name} (${count}) is the unit ${AS_DRAWN[turn]}`
-      : `in ${name} (${count}) ${points} points ${TURNED[turn]}`;
+      ? `${counted(name, count)} is the unit ${AS_DRAWN[turn]}`
+      : `in ${counted(name, count)} ${points} points ${TURNED[turn]}`;
   },
-  heap: (name: string, count: number) => `${name} (make ${count}):`,
+  heap: (name: string, count: number) => (count === 0 ? `For ${name}:` : `${name} (make ${count}):`),
+  over: (count: number, parts: 2 | 4 | 1, bag: string) => {
+    const what = parts === 2 ? (count === 1 ? "half" : "halves") : count === 1 ? "quarter" : "quarters";
+    return `${count} ${what} of ${bag}`;
+  },
+  allOver: (bags: readonly string[]) => `Over when all units are sewn: ${bags.join("; ")}.`,
+  ownPieces: (count: number, bag: string) => `${count} of ${bag}`,
+  allOwn: (bags: readonly string[]) =>
+    `Sewn by no step here, as the file lists them by themselves: ${bags.join("; ")}.`,
   spot: (spot: string, bag: string) => `${spot}, ${bag}`,
 };

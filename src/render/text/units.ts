@@ -11,16 +11,18 @@ import type { Plan } from "../../plan/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
 import { aboutLength } from "./lengths.ts";
 import { indented } from "./making-lines.ts";
+import { CELL } from "./table-lines.ts";
+import { heapCalled, type UnitGroup, type UnitTable } from "./unit-groups.ts";
 import { joinLines, setNumber } from "./unit-joins.ts";
-import { bagOf, headsOf, pressLine, type Telling, telling } from "./unit-telling.ts";
+import { bagOf, bagTold, headsOf, pressLine, type Telling, telling } from "./unit-telling.ts";
 import { unitWords } from "./unit-words.ts";
 
 /** What is told of a unit is read off its record; nothing here works out how it is made. */
 
 /** Pieces of a set gathered by bag. */
-function taken(batch: BatchRecord): { count: number; bag: string }[] {
+function taken(batch: BatchRecord, tell: Telling): { count: number; bag: string }[] {
   const counts = new Map<string, number>();
-  for (const laid of batch.laid) counts.set(bagOf(laid), (counts.get(bagOf(laid)) ?? 0) + 1);
+  for (const laid of batch.laid) counts.set(bagOf(laid, tell), (counts.get(bagOf(laid, tell)) ?? 0) + 1);
   return [...counts].map(([bag, count]) => ({ bag, count }));
 }
 
@@ -34,16 +36,16 @@ function pairLines(step: Extract<StepRecord, { do: "pair" }>, batch: BatchRecord
   const [under, over] = [at(batch, step.under), at(batch, step.over)];
   if (under === undefined || over === undefined) return [];
   const lay = unitWords.lay(
-    bagOf(over),
-    bagOf(under),
+    bagOf(over, tell),
+    bagOf(under, tell),
     headsOf(under.up, under.fabric, tell),
     headsOf(over.faceDown, over.fabric, tell),
   );
   switch (step.lines) {
     case "one":
-      return [lay, unitWords.drawLine(bagOf(over), step.line), unitWords.sewBoth(tell.seam)];
+      return [lay, unitWords.drawLine(bagOf(over, tell), step.line), unitWords.sewBoth(tell.seam)];
     case "both":
-      return [lay, unitWords.drawBoth(bagOf(over)), unitWords.sewBothDiagonals(tell.seam)];
+      return [lay, unitWords.drawBoth(bagOf(over, tell)), unitWords.sewBothDiagonals(tell.seam)];
     case "edges":
       return [lay, unitWords.sewEdges(tell.seam), unitWords.biasEdges];
   }
@@ -64,10 +66,15 @@ function smallLines(
     return [{ corner, heads: headsOf(laid.faceDown, laid.fabric, tell) }];
   });
   const heads = corners.length === 0 ? [] : [unitWords.smallHeads(corners)];
-  if (step.round === 2) return [unitWords.secondSmall(bagOf(small), tell.seam), ...heads];
+  if (step.round === 2) return [unitWords.secondSmall(bagOf(small, tell), tell.seam), ...heads];
   return [
-    unitWords.ruleSmall(bagOf(small)),
-    unitWords.firstSmall(bagOf(small), bagOf(large), headsOf(large.up, large.fabric, tell), tell.seam),
+    unitWords.ruleSmall(bagOf(small, tell)),
+    unitWords.firstSmall(
+      bagOf(small, tell),
+      bagOf(large, tell),
+      headsOf(large.up, large.fabric, tell),
+      tell.seam,
+    ),
     ...heads,
   ];
 }
@@ -79,20 +86,20 @@ function flipLines(step: Extract<StepRecord, { do: "flip" }>, batch: BatchRecord
     const own = at(batch, piece);
     return own === undefined ? [] : [{ own, corner }];
   });
-  const bags = new Set(laid.map(({ own }) => bagOf(own)));
+  const bags = new Set(laid.map(({ own }) => bagOf(own, tell)));
   const [only = ""] = bags;
   const corners = laid.map(({ own, corner }) => {
     const rising = corner === "top-left" || corner === "bottom-right";
     const heads = headsOf(own.faceDown, own.fabric, tell);
     return unitWords.flipCorner(
       corner,
-      bags.size > 1 ? bagOf(own) : "",
+      bags.size > 1 ? bagOf(own, tell) : "",
       rising ? "rising" : "falling",
       heads,
     );
   });
   return [
-    unitWords.flipBase(bagOf(base), headsOf(base.up, base.fabric, tell)),
+    unitWords.flipBase(bagOf(base, tell), headsOf(base.up, base.fabric, tell)),
     unitWords.flipEach(bags.size > 1 ? unitWords.itsSquare : only, tell.seam),
     ...indented(corners),
   ];
@@ -103,9 +110,12 @@ function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
   const strips = set.strips.map(({ letter, lastLetter, fabric, up }) => {
     const letters = [...new Set([letter, lastLetter].filter((each) => each !== null))].join("/");
     const heads = headsOf(up, fabric, tell);
-    return `${unitWords.bag(letters, fabric)}${heads === "" ? "" : `, ${heads}`}`;
+    return `${bagTold(letters, fabric, tell)}${heads === "" ? "" : `, ${heads}`}`;
   });
   const short = set.lastLength > 0 ? 1 : 0;
+  const longer = set.strips.flatMap(({ letter, fabric, beyond }) =>
+    letter === null || beyond <= 0 ? [] : [unitWords.bag(letter, fabric)],
+  );
   return [
     unitWords.stripSet(setNumber(set.name), strips),
     unitWords.setCount(
@@ -115,6 +125,7 @@ function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
       short === 0 ? "" : formatCut(set.lastLength, ruler),
       aboutLength(set.height, tell.plan),
     ),
+    ...[...new Set(longer)].map((bag) => unitWords.longerStrips(bag, formatLength(set.fullLength, ruler))),
     unitWords.segments(
       set.segments,
       formatCut(set.segment, ruler),
@@ -155,7 +166,7 @@ function stepLines(step: StepRecord, batch: BatchRecord | null, heap: number, te
       const letters = [...new Set([strip.letter, strip.lastLetter].filter((each) => each !== null))].join(
         "/",
       );
-      const bag = unitWords.bag(letters, strip.fabric);
+      const bag = bagTold(letters, strip.fabric, tell);
       return [
         set.cut === "diamond-45"
           ? unitWords.diamonds(bag, set.segments, formatCut(strip.width, tell.plan.ruler))
@@ -239,7 +250,7 @@ function bodyOf(tell: Telling): string[] {
   if (unit.batches.length > 0) {
     return unit.batches.flatMap((batch) => [
       ...(unit.batches.length > 1 ? [unitWords.batch(batch.sets)] : []),
-      unitWords.take(taken(batch), unit.unitsPerSet === 1 ? "unit" : "set"),
+      unitWords.take(taken(batch, tell), unit.unitsPerSet === 1 ? "unit" : "set"),
       ...toldInOrder(batch, 0, tell).flat(),
     ]);
   }
@@ -258,7 +269,7 @@ function bodyOf(tell: Telling): string[] {
 }
 
 /** How the seams inside are pressed so that they nest: told in place of the recipe's own pressing. */
-function insideLines({ unit, plan }: Telling): string[] {
+function insideLines(unit: UnitRecord, plan: Plan): string[] {
   const { making } = plan;
   const own = making?.unitPressing.find((each) => making.units[each.unit] === unit);
   if (making === undefined || own === undefined) return [];
@@ -269,22 +280,96 @@ function insideLines({ unit, plan }: Telling): string[] {
   });
 }
 
-/** One kind of unit: what it is, the bags it takes, its steps, its heaps. Empty for a single patch. */
-export function unitRecordLines(unit: UnitRecord, plan: Plan): string[] {
-  if (unit.steps.length === 0) return [];
-  const tell = telling(unit, plan);
-  const untrimmed = unit.steps.every((step) => step.do !== "trim");
-  const sets = unit.loose ? "" : unitWords.sets(unit.sets, unit.unitsPerSet, unit.spare);
+/** Lines of several units one beside another: what is the same is told once, what differs for each by name. */
+function together(names: readonly string[], lines: readonly (readonly string[])[]): string[] {
+  const most = Math.max(...lines.map((own) => own.length));
+  return Array.from({ length: most }, (_, i) => lines.map((own) => own[i] ?? "")).flatMap((told) => {
+    const ways = [...new Set(told)].filter((line) => line !== "");
+    if (ways.length === 1 && told.every((line) => line !== "")) return ways;
+    return ways.map((way) => {
+      const whose = names.filter((_, unit) => told[unit] === way);
+      // What is set in stays so.
+      return way.replace(/^ */, (margin) => `${margin}${unitWords.group.own(whose, "")}`);
+    });
+  });
+}
+
+/** What each unit of a group takes, and how many are made. */
+function groupTable({ units, columns }: UnitGroup): UnitTable {
+  const words = unitWords.group;
+  const [first] = units;
+  const heaps = (first?.heaps.length ?? 1) > 1 ? (first?.heaps ?? []) : [];
+  const sets = first !== undefined && !first.loose && first.unitsPerSet > 1;
+  const over = units.some(({ spare }) => spare > 0);
+  return {
+    headings: [
+      words.unit,
+      ...columns.map(({ name }) => name),
+      ...(sets ? [words.sets] : []),
+      words.make,
+      ...heaps.map((_, i) => words.heap(heapCalled(i))),
+      ...(over ? [words.over] : []),
+    ],
+    rows: units.map((unit, u) => [
+      unit.name,
+      ...columns.map(({ bags }) => unitWords.bag(bags[u]?.letters.join("/") ?? "", bags[u]?.fabric ?? "")),
+      ...(sets ? [String(unit.sets)] : []),
+      String(unit.units),
+      ...heaps.map((_, i) => words.heapOf(unit.heaps[i]?.name ?? "", unit.heaps[i]?.count ?? 0)),
+      ...(over ? [String(unit.spare)] : []),
+    ]),
+  };
+}
+
+function titleOf({ units }: UnitGroup): string {
+  const [first] = units;
+  if (first === undefined) return "";
+  if (units.length === 1) return unitWords.title(first.name, first.text, first.method, first.units);
+  const all = units.reduce((sum, unit) => sum + unit.units, 0);
+  return unitWords.groupTitle(
+    units.map(({ name }) => name),
+    first.text,
+    first.method,
+    all,
+  );
+}
+
+/**
+ * Units that are sewn alike: what they are, the bags each takes, the steps, the heaps. A table stands as lines whose
+ * cells are parted by tabs.
+ */
+export function unitGroupLines(group: UnitGroup, plan: Plan): string[] {
+  const { units } = group;
+  const [first] = units;
+  if (first === undefined) return [];
+  const names = units.map(({ name }) => name);
+  const tells = units.map((_, i) => telling(group, i, plan));
+  const [tell] = tells;
+  if (tell === undefined) return [];
+  const untrimmed = first.steps.every((step) => step.do !== "trim");
+  const sets = first.loose ? "" : unitWords.sets(first.sets, first.unitsPerSet, first.spare);
+  const alone = units.length === 1;
+  const perSet = first.loose || first.unitsPerSet === 1 ? [] : [unitWords.group.perSet(first.unitsPerSet)];
+  const table = groupTable(group);
+  const head = alone
+    ? [sets].filter((line) => line !== "")
+    : [...[table.headings, ...table.rows].map((row) => row.join(CELL)), ...perSet];
   return [
-    `[ ] ${unitWords.title(unit.name, unit.text, unit.method, unit.units)}`,
+    `[ ] ${titleOf(group)}`,
     ...indented(
       indented([
-        ...(sets === "" ? [] : [sets]),
-        ...bodyOf(tell),
-        ...insideLines(tell),
-        ...(untrimmed ? [unitWords.measuresUnit(tell.size(unit.raw))] : []),
+        ...head,
+        ...together(
+          names,
+          tells.map((each) => bodyOf(each)),
+        ),
+        ...together(
+          names,
+          units.map((unit) => insideLines(unit, plan)),
+        ),
+        ...(untrimmed ? [unitWords.measuresUnit(tell.size(first.raw))] : []),
         // Units that are sewn heap by heap are apart already.
-        ...(unit.batches.length > 0 ? sortLines(tell) : []),
+        ...(first.batches.length > 0 ? sortLines(tell) : []),
       ]),
     ),
   ];

@@ -260,6 +260,7 @@ export const words = {
     "uncut-end": "uncut end",
     "run-end": "end of joined strips, once sewn",
     "panel-side": "sides of the panels, once sewn",
+    "set-end": "ends of strips longer than their set",
   },
   inPercent: "in percent of what is bought",
   inSewing: "what sewing makes of the pieces, in percent of them",

@@ -8,6 +8,7 @@ import type { ClothLayer, Figure } from "../../../src/render/svg/steps/cloth-lay
 import { clothNodes, printNodes } from "../../../src/render/svg/steps/draw-figure.ts";
 import { unitStepsScenes } from "../../../src/render/svg/steps/draw-unit-steps.ts";
 import { type StepsOf, unitPictures } from "../../../src/render/svg/steps/unit-panels.ts";
+import { unitGroups } from "../../../src/render/text/unit-groups.ts";
 import { type Made, make } from "../../making/fixture.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 import { quiltOfUnit, STEP_WAYS, stepFabrics, stepsOf } from "../../support/step-quilts.ts";
@@ -322,11 +323,22 @@ test.each([
     expect(scene.height).toBeLessThanOrEqual(950);
   }
   const texts = scenes.flatMap(({ nodes }) => textsOf(nodes).map(({ text }) => text));
-  for (const { name: unit, heaps, steps } of quilt.making.units) {
-    if (steps.length === 0) continue;
-    expect(texts.some((text) => text.startsWith(`${unit}: `))).toBe(true);
-    for (const heap of heaps) expect(texts).toContain(`${heap.name}: ${heap.count}`);
-  }
+  const groups = unitGroups({ making: quilt.making, fabrics: stepFabrics(quilt.cutLists) });
+  expect(groups.flatMap(({ units }) => units)).toHaveLength(
+    quilt.making.units.filter(({ steps }) => steps.length > 0).length,
+  );
+  for (const { units } of groups)
+    for (const [i, { name: unit, heaps, units: count }] of units.entries()) {
+      // Units sewn alike are drawn once; of the others a line says which bags they take.
+      const told = texts.filter(
+        (text) =>
+          text.startsWith(i === 0 ? `${unit}: ` : `${unit} is sewn so too, with `) &&
+          !/: \d+$/.test(text.replace(/make \d+$/, "")),
+      );
+      expect(told).toHaveLength(1);
+      if (i > 0) expect(told[0]).toContain(`make ${count}`);
+      else for (const heap of heaps) expect(texts).toContain(`${heap.name}: ${heap.count}`);
+    }
   const of = stepsOf(quilt);
   for (const [index, unit] of quilt.making.units.entries())
     if (unit.kind !== "drawn patches") expect(wrongIn(unit, index, of)).toEqual([]);

@@ -43,6 +43,18 @@ function listed(name: string): { plan: Plan; sewing: string } {
 const between = (text: string, from: string, to: string): string =>
   text.slice(text.indexOf(from), text.indexOf(to, text.indexOf(from)));
 
+// Held the other way round, the same two corners give mirror images: a plain piece has no heads to tell them apart.
+test("a plain rectangle that is halved is told with the way it lies", async () => {
+  const { steps } = await told("half-rectangles-wide");
+  const lies = "as it lies right side up, its long sides upright";
+  expect(steps).toContain(
+    `once on the diagonal, from the upper left to the lower right corner ${lies}: 2 halves`,
+  );
+  expect(steps).toContain(
+    `once on the diagonal, from the lower left to the upper right corner ${lies}: 2 halves`,
+  );
+});
+
 describe("triangles of a print, half of the blocks turned", () => {
   let quilt: Told;
   beforeAll(async () => {

@@ -1,6 +1,7 @@
 import type { Ruler } from "../../../length/types.ts";
 import type { Making } from "../../../making/types.ts";
 import type { QuiltTop } from "../../../quilt/types.ts";
+import { unitGroups } from "../../text/unit-groups.ts";
 import { toSvg } from "../canvas.ts";
 import { fabricList } from "../fabric-list.ts";
 import { PAGE_HEIGHT, PAGE_WIDTH } from "../frame.ts";
@@ -27,9 +28,12 @@ const UNIT_SIDE = 128;
 /** No piece is drawn larger than this to the tick, so that small units keep their scale beside large ones. */
 const TITLE = 15;
 const HEADING = 16;
+const UNDER = 10;
 
 interface Told {
   title: string;
+  /** Units sewn as the pictures show, with other bags: a line for each. */
+  under: string[];
   groups: { heading: string; panels: Panel[] }[];
   /** Page units to a tick. */
   most: number;
@@ -58,12 +62,18 @@ function rowsOf(panels: readonly LaidPanel[]): LaidPanel[][] {
 
 function stripsOf(told: Told, fabrics: readonly StepFabric[]): Strip[] {
   const lines = wrap(cleanText(told.title), PAGE_WIDTH, 11.5, 2, true);
+  const under = told.under.flatMap((line) => wrap(cleanText(line), PAGE_WIDTH, UNDER, 3, false));
   return told.groups.flatMap(({ heading, panels }, g) => {
     const laid = panels.map((panel) => layPanel(panel, told.most, fabrics));
     return rowsOf(laid).map((row, r): Strip => {
       const title = g === 0 && r === 0 ? lines : [];
       const sub = r === 0 && heading !== "" ? heading : "";
-      const above = title.length * TITLE + (title.length > 0 ? 6 : 0) + (sub === "" ? 0 : HEADING);
+      const below = title.length > 0 ? under : [];
+      const above =
+        title.length * TITLE +
+        below.length * HEADING +
+        (title.length > 0 ? 6 : 0) +
+        (sub === "" ? 0 : HEADING);
       const high = Math.max(...row.map(({ height }) => height));
       return {
         height: above + high + BETWEEN,
@@ -73,6 +83,15 @@ function stripsOf(told: Told, fabrics: readonly StepFabric[]): Strip[] {
               text,
               { x: 0, y: y + i * TITLE, width: PAGE_WIDTH, height: TITLE },
               { size: 11.5, bold: true },
+            ),
+          );
+          nodes.push(
+            ...below.map((text, i) =>
+              textIn(
+                text,
+                { x: 0, y: y + title.length * TITLE + i * HEADING, width: PAGE_WIDTH, height: HEADING },
+                { size: UNDER },
+              ),
             ),
           );
           if (sub !== "")
@@ -108,13 +127,31 @@ function ofUnits(making: Making): Set<string> {
 function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], ruler: Ruler): Told[] {
   const outlines = unitOutlines(top, making);
   const of = { seam: making.seam, fabrics, ruler, outlines };
-  const units = making.units.flatMap((unit, index): Told[] => {
-    const pictures = unitPictures(unit, index, of);
-    if (pictures === null) return [];
+  // Units that are sewn alike have one set of pictures, in the fabrics of the first.
+  const units = unitGroups({ making, fabrics }).flatMap(({ units: alike, columns }): Told[] => {
+    const [unit] = alike;
+    const pictures = unit === undefined ? null : unitPictures(unit, making.units.indexOf(unit), of);
+    if (unit === undefined || pictures === null) return [];
+    const others = alike.slice(1).map(({ name, units: count }, i) => {
+      const bags = columns.map(({ name: column, bags: own }) => {
+        const { letters = [], fabric = "" } = own[i + 1] ?? {};
+        return STEP_WORDS.column(column, letters.join("/"), isolated(fabric));
+      });
+      return STEP_WORDS.alsoTakes(name, count, bags);
+    });
+    // How the seams are pressed follows from the blocks, and may differ from one to another: the words tell it.
+    const inBlocks = making.unitPressing.some((own) => making.units[own.unit] === unit);
+    const bare = ({ figures, ...panel }: Panel): Panel => ({
+      ...panel,
+      figures: figures.map((each) => ({ ...each, pressed: [] })),
+    });
     return [
       {
         title: STEP_WORDS.unit(unit.name, unit.text, unit.method, unit.units),
-        groups: pictures.groups,
+        under: [...others, ...(inBlocks ? [STEP_WORDS.pressedInBlocks] : [])],
+        groups: inBlocks
+          ? pictures.groups.map((group) => ({ ...group, panels: group.panels.map(bare) }))
+          : pictures.groups,
         most: UNIT_SIDE / Math.max(unit.raw.across, unit.raw.along),
       },
     ];
@@ -125,6 +162,7 @@ function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], r
       .filter(({ letter, subcut }) => !known.has(letter) && subcut.endsWith("diagonal"))
       .map(
         (piece): Told => ({
+          under: [],
           title: STEP_WORDS.triangles(
             `${piece.count} ${piece.letter}, ${isolated(fabric.name)}, ${spokenSize(piece.across, piece.along, ruler)}`,
           ),

@@ -5,6 +5,10 @@ export const STEP_WORDS = {
     pages === 1 ? name : `${name}, sheet ${page} of ${pages}`,
   unit: (name: string, text: string, method: string, count: number) =>
     `${name}: ${text}, ${method}: make ${count}`,
+  column: (name: string, letters: string, fabric: string) => `${name} ${letters} (${fabric})`,
+  alsoTakes: (name: string, count: number, bags: readonly string[]) =>
+    `${name} is sewn so too, with ${bags.join("; ")}: make ${count}`,
+  pressedInBlocks: "Press as the sewing steps say, so that the seams nest.",
   sets: (sets: number, perSet: number) =>
     perSet === 1 ? `${sets} ×` : `${sets} ${sets === 1 ? "set" : "sets"} of ${perSet}`,
   batch: (sets: number) => (sets === 1 ? "For one set:" : `For ${sets} sets:`),

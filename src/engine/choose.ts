@@ -1,0 +1,77 @@
+import { toResult, withSolver } from "./pack.ts";
+import { type Clock, startClock } from "./problem/clock.ts";
+import { checkProblem, gatherKinds } from "./problem/reduce.ts";
+import { lengthOf } from "./problem/roll-question.ts";
+import { groupSheets } from "./problem/sheet-groups.ts";
+import { divided, stepOf } from "./problem/steps.ts";
+import { chooseStock, type Portion } from "./search/choose-stock.ts";
+import { highsSolver } from "./solver/highs.ts";
+import type { PackingProblem, PackingResult, SearchLimits, SearchStats } from "./types.ts";
+
+/** Stock to choose from, and what is to be least, in order. */
+export interface StockAims {
+  /** Lengths of the roll that can be bought, ascending, the first of them nothing at no price; whole steps. */
+  portions: readonly Portion[];
+  /** What one sheet of every kind counts in each aim, whole numbers. Of the first, portions count their price too. */
+  aims: readonly (readonly number[])[];
+}
+
+/**
+ * The stock that comes to least in the first aim, among such in the second, and so on, and a plan on it. `result.aims`
+ * tells what it comes to in each and the least that is proved. What sheets and roll cost in the problem says nothing here.
+ * @throws RangeError when the problem holds anything but whole numbers in range.
+ */
+export async function choose(
+  problem: PackingProblem,
+  { portions, aims }: StockAims,
+  limits: SearchLimits = {},
+): Promise<PackingResult> {
+  checkProblem(problem);
+  await highsSolver().catch(() => null);
+  const clock = startClock(limits);
+  const stats: SearchStats = {
+    ...{ columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
+  };
+  const step = stepOf(problem);
+  const kinds = gatherKinds(divided(problem.items, step));
+  // Sheets alike in size may count differently: none are gathered.
+  const sheets = problem.sheets.map((sheet, i) => ({ ...sheet, cost: i }));
+  const groups = groupSheets(sheets, step);
+  const roll = { run: Math.floor((problem.roll?.width ?? 0) / step), available: null, costPerLength: 1 };
+  const found = await withSolver(
+    (solver) =>
+      chooseStock({
+        ...{ kinds, groups, roll, solver, clock, stats, target: null, report: () => {} },
+        style: problem.style,
+        portions: portions.map(({ length, price }) => ({ length: Math.floor(length / step), price })),
+        aims: aims.map((costs) => groups.map(({ cost }) => costs[cost]!)),
+      }),
+    () => highsSolver(clock),
+  );
+  stats.milliseconds = clock.spent();
+  return told(problem, found, { kinds, groups, step, stats, clock });
+}
+
+function told(
+  problem: PackingProblem,
+  { answer, values, bounds }: ReturnType<typeof chooseStock>,
+  from: {
+    kinds: Parameters<typeof toResult>[1];
+    groups: Parameters<typeof toResult>[2];
+    step: number;
+    stats: SearchStats;
+    clock: Clock;
+  },
+): PackingResult {
+  const { kinds, groups, step, stats, clock } = from;
+  const none = {
+    ...{ strips: [], lower: 0, boundKind: "dual" as const, groupOf: () => 0, bands: [] },
+    ...{ missing: kinds.map(({ demand }) => demand), impossible: bounds[0] === Infinity },
+  };
+  const free = groups.map((group) => ({ ...group, cost: 0 }));
+  if (answer === null) return toResult(problem, kinds, free, step, none, stats, clock);
+  const lower = Math.min(answer.lower, lengthOf(answer.strips, answer.bands));
+  const proved = lower * step * (problem.roll?.costPerLength ?? 0);
+  const result = toResult(problem, kinds, free, step, { ...answer, lower: proved }, stats, clock);
+  return { ...result, aims: values.map((value, i) => ({ value, bound: bounds[i]! })) };
+}
