@@ -171,7 +171,8 @@ function withoutUnused(text: string, key: string, code: string): string {
  * @returns the text as it was when there is no such block or the area leaves the paper
  */
 export function layUnit(text: string, key: string, area: Area, laid: Laid): string {
-  const gridded = asGridIfNeeded(text, key, area);
+  const drawn = blockNamed(readModel(text), key);
+  const gridded = drawn === null ? text : asGrid(text, drawn);
   const block = blockNamed(readModel(gridded), key);
   if (block === null || area.column + area.columns > block.columns || area.row + area.rows > block.rows)
     return text;
@@ -192,11 +193,6 @@ export function layUnit(text: string, key: string, area: Area, laid: Laid): stri
   made = withWords(made, { ...block, cells: { ...block.cells, [code]: readCellModel(code, wanted) } }, words);
   for (const old of new Set(gone)) if (old !== code) made = withoutUnused(made, key, old);
   return made;
-}
-
-function asGridIfNeeded(text: string, key: string, _area: Area): string {
-  const block = blockNamed(readModel(text), key);
-  return block === null ? text : asGrid(text, block);
 }
 
 function sameCell(cell: CellModel, wanted: { [key: string]: Value }, kind: string): boolean {

@@ -50,9 +50,10 @@ export const savings = defineCommand({
     const { changeSaid, findSavings, savingsJson, savingsList } = await import("../../index.ts");
     const { text, name } = input.value;
     const progress = startProgress(io);
-    const { solve } = await poolOf({ ...io, showsProgress: false });
     const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
-    const found = await findSavings(text, name, await optionsOf(planning), solve, (done, of) =>
+    const options = await optionsOf(planning);
+    const { solve } = await poolOf({ ...io, showsProgress: false }, options);
+    const found = await findSavings(text, name, options, solve, (done, of) =>
       progress.show(`Planning each change: ${done} of at most ${of}`),
     );
     progress.clear();
