@@ -11,6 +11,7 @@ import { colourFor, readColour, readDrawing } from "../spec/index.ts";
 import { fabricKey } from "../stock/index.ts";
 import { cellsOf, linesOf } from "./drawing-text.ts";
 import { readText } from "./text-edit.ts";
+import { keepingLast } from "./values.ts";
 
 /*
  * What the page can show of a file, whatever state it is in: where something is missing or wrong, the rest is still
@@ -300,8 +301,10 @@ function filled(drawn: PlacedModel[][], across: number, down: number, onPoint: b
 
 const fabricOf = (value: unknown): string => text(value) || text(dict(value).fabric);
 
-/** Everything the page shows of a file. */
-export function readModel(source: string): QuiltModel {
+/** Everything the page shows of a file. Models are looked at, never changed: the last few are kept. */
+export const readModel = keepingLast(4, modelOf);
+
+function modelOf(source: string): QuiltModel {
   const doc = readText(source);
   let whole: unknown = null;
   try {

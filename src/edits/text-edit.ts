@@ -8,7 +8,7 @@ import {
   parseDocument,
   type YAMLMap,
 } from "yaml";
-import { sameValue, type Value, writtenText, writtenValue } from "./values.ts";
+import { keepingLast, sameValue, type Value, writtenText, writtenValue } from "./values.ts";
 
 /**
  * Edits of a YAML or JSON text that leave every letter alone that need not change: comments, order, spelling, blank
@@ -17,9 +17,11 @@ import { sameValue, type Value, writtenText, writtenValue } from "./values.ts";
  */
 export type Path = readonly (string | number)[];
 
-export function readText(text: string): Document.Parsed {
-  return parseDocument(text, { strict: false, uniqueKeys: false, logLevel: "error" });
-}
+const parsed = (text: string): Document.Parsed =>
+  parseDocument(text, { strict: false, uniqueKeys: false, logLevel: "error" });
+
+/** One gesture asks for the same text a dozen times; documents read here are looked at, never changed. */
+export const readText = keepingLast(4, parsed);
 
 const isJson = (text: string): boolean => text.trimStart().startsWith("{");
 
@@ -248,7 +250,7 @@ function plain(doc: Document.Parsed): unknown {
  * printed anew, since what it did not understand would be lost: it stays as it is.
  */
 function printed(text: string, change: (doc: Document.Parsed) => void): string {
-  const doc = readText(text);
+  const doc = parsed(text);
   if (doc.errors.length > 0) return text;
   change(doc);
   return doc.toString({ lineWidth: 0 });
