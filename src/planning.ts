@@ -20,7 +20,17 @@ export {
   TICKS_PER,
   toNumber,
 } from "./length/index.ts";
-export { type Listed, listAll, type PlanOptions, planListed, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
+export {
+  type Cutting,
+  type Listed,
+  listAll,
+  listCutting,
+  type PlanOptions,
+  planCutting,
+  planListed,
+  planSpec,
+  USUAL_OPTIONS,
+} from "./pipeline.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { bookPage } from "./render/book/index.ts";

@@ -27,6 +27,17 @@ export function setCloth(text: string, field: "width" | "sold" | "price", value:
     : withValue(withCloth(text), ["all-fabrics", field], value);
 }
 
+/** What holds for one fabric where it differs from the others; empty takes it away. */
+export function setOwnCloth(
+  text: string,
+  index: number,
+  field: "width" | "sold" | "price",
+  value: string,
+): string {
+  const path = ["fabrics", index, field];
+  return value === "" ? withoutValue(text, path) : withValue(text, path, value);
+}
+
 function withCloth(text: string): string {
   const doc = readText(text);
   if (valueAt(doc, ["all-fabrics"]) !== undefined) return text;

@@ -25,6 +25,8 @@ export interface FabricModel {
   name: string;
   colour: string;
   print: string;
+  /** Its width where it has one of its own. */
+  width: string;
   index: number;
 }
 
@@ -318,6 +320,7 @@ function modelOf(source: string): QuiltModel {
     name: text(dict(one).name),
     colour: readColour(text(dict(one).colour)) ?? colourFor(index),
     print: text(dict(one).print) || text(dict(file["all-fabrics"]).print) || "none",
+    width: text(dict(one).width),
     index,
   }));
   const blocks = Object.entries(dict(file.blocks)).map(([key, block]) => readBlock(key, block, unit));

@@ -101,6 +101,16 @@ export function widenPieced(text: string, index: number, marks: number): string 
   return setBorder(deep, index, "width", lengthText(width, model));
 }
 
+/** Another width of a border as it is written; the blocks of a pieced one become as deep. */
+export function setRingWidth(text: string, index: number, width: string): string {
+  const model = readModel(text);
+  const block = blockNamed(model, model.borders[index]?.block ?? "");
+  if (model.borders[index] === undefined) return text;
+  if (block?.across == null) return setBorder(text, index, "width", width);
+  const across = block.across === block.down ? width : lengthText(block.across, model);
+  return setBorder(sizeBlock(text, block.key, `${across} x ${width}`), index, "width", width);
+}
+
 /** A plain border before a pieced one, as wide as the pieced one needs to come out; none where there is one. */
 export function fitBefore(text: string, index: number, fabric: string): string {
   const { borders } = readModel(text);

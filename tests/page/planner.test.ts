@@ -111,7 +111,7 @@ describe("two passes", () => {
     expect(first.solved).toBeGreaterThan(3);
     const coloured = await told(setColour(text, 0, "#123456"), { keeps });
     expect(coloured.solved).toBe(0);
-    expect(coloured.answers.map(({ kind }) => kind)).toEqual(["laid", "planned"]);
+    expect(coloured.answers.map(({ kind }) => kind)).toEqual(["laid", "amounts", "planned"]);
     const [start] = STARTS;
     const whole = await told(start!.text, { keeps });
     const wider = await told(widenBorder(start!.text, 0, 4, 2032), { keeps });

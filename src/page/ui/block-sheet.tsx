@@ -22,8 +22,9 @@ import { Paper } from "./paper.tsx";
 import { Pile } from "./pile.tsx";
 import { QuiltPicture } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
-import { Label, lengthSaid, rulerMark, Stepper } from "./steps.tsx";
+import { Label, lengthSaid, lengthTyped, rulerMark, Stepper, sizeTyped } from "./steps.tsx";
 import { Tray } from "./tray.tsx";
+import { ColumnFields, UnitFields } from "./unit-fields.tsx";
 
 const HELP = { lay: words.helpPaper, colour: words.helpColour, off: words.helpOff };
 
@@ -87,6 +88,10 @@ function Facts({ block }: { block: BlockModel }) {
         ),
       `${lengthSaid(wide2)} × ${lengthSaid(high)} ${words.finished}.`,
     );
+  const sized = (wide2: string | null, high: string | null) => {
+    if (wide2 === null || high === null) return;
+    edit((text) => sizeBlock(text, block.key, `${wide2} x ${high}`), `${wide2} × ${high} ${words.finished}.`);
+  };
   // Squares of a long block are counted each way; a square block keeps as many down as across.
   const long = across !== down || !same;
   const half = 4 * rulerMark();
@@ -107,7 +112,12 @@ function Facts({ block }: { block: BlockModel }) {
         />
         <Stepper
           what={words.width2}
-          value={`${lengthSaid(across)} ${words.width2}`}
+          value=""
+          typed={{
+            now: lengthSaid(across),
+            after: words.width2,
+            take: (wish) => sized(lengthTyped(wish), lengthText(down, state.model.value)),
+          }}
           less={() => sizeTo(Math.max(half, across - half), down)}
           more={() => sizeTo(across + half, down)}
         />
@@ -116,7 +126,12 @@ function Facts({ block }: { block: BlockModel }) {
         ) : (
           <Stepper
             what={words.height}
-            value={`${lengthSaid(down)} ${words.height}`}
+            value=""
+            typed={{
+              now: lengthSaid(down),
+              after: words.height,
+              take: (wish) => sized(lengthText(across, state.model.value), lengthTyped(wish)),
+            }}
             less={() => sizeTo(across, Math.max(half, down - half))}
             more={() => sizeTo(across, down + half)}
           />
@@ -141,11 +156,15 @@ function Facts({ block }: { block: BlockModel }) {
       />
       <Stepper
         what={words.finished}
-        value={
-          <>
-            <b>{lengthSaid(size)}</b> {words.finished}
-          </>
-        }
+        value=""
+        typed={{
+          now: lengthSaid(size),
+          after: words.finished,
+          take: (wish) => {
+            const made = sizeTyped(wish);
+            if (made !== null) edit((text) => sizeBlock(text, block.key, made), `${made} ${words.finished}.`);
+          },
+        }}
         less={() => grow(-1)}
         more={() => grow(1)}
       />
@@ -161,6 +180,8 @@ function Where({ block }: { block: BlockModel }) {
   const told = [...(count > 0 || rings.length === 0 ? [words.inTheQuilt(count)] : []), ...rings];
   return <span class="figure quiet">{told.join(", ")}</span>;
 }
+
+const wholeOf = ({ columns, rows }: BlockModel) => ({ column: 0, row: 0, columns, rows });
 
 /** The patches of the square in hand, each to be coloured by name. */
 function PatchList({ block }: { block: BlockModel }) {
@@ -235,6 +256,12 @@ export function BlockSheet() {
     return null;
   }
   const { blocks } = state.model.value;
+  const wished = cornersOpen.value;
+  // Squares that are no longer there cannot be drawn on.
+  const corners =
+    wished === null || wished.column + wished.columns > block.columns || wished.row + wished.rows > block.rows
+      ? null
+      : wished;
   return (
     <div class="spread draw">
       <section class="leaf work1" aria-label={block.name}>
@@ -271,13 +298,14 @@ export function BlockSheet() {
           </div>
         )}
         <Facts block={block} />
-        {cornersOpen.value ? <Corners block={block} /> : <Paper block={block} />}
+        {corners === null ? <Paper block={block} /> : <Corners block={block} area={corners} />}
         <p class="said" aria-hidden="true">
           {state.said.value || HELP[state.tool.value]}
         </p>
-        {cornersOpen.value ? null : (
+        {corners !== null ? null : (
           <>
             <PatchList block={block} />
+            <UnitFields block={block} />
             <div class="row">
               <Label
                 pressed={state.spanning.value}
@@ -292,13 +320,23 @@ export function BlockSheet() {
               </Label>
               <Label
                 onClick={() => {
-                  cornersOpen.value = true;
+                  cornersOpen.value = wholeOf(block);
                   state.said.value = words.cornersHelp;
                 }}
               >
                 {words.drawCorners}
               </Label>
+              <Label
+                onClick={() => {
+                  const unit = unitOn(block, state.square.value);
+                  cornersOpen.value = unit ?? { ...state.square.value, columns: 1, rows: 1 };
+                  state.said.value = words.cornersHelp;
+                }}
+              >
+                {words.drawCornersHere}
+              </Label>
             </div>
+            <ColumnFields block={block} />
           </>
         )}
         <Faults />

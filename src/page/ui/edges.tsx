@@ -1,13 +1,13 @@
 import { ticksOf } from "../../edits/model.ts";
 import { addBorder, type Finishing, setFinishing, setSashing, widenBorder } from "../../edits/quilt-edits.ts";
-import { widenPieced } from "../../edits/ring-edits.ts";
+import { setRingWidth, widenPieced } from "../../edits/ring-edits.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { Stitches, Swatch } from "./cloth.tsx";
 import { BorderHand, clothOf, firstName, nameOf } from "./ring-hand.tsx";
 import { Sashing } from "./sashing.tsx";
 import * as state from "./state.ts";
-import { Label, lengthSaid, rulerMark, Stepper } from "./steps.tsx";
+import { Label, lengthSaid, lengthTyped, rulerMark, Stepper } from "./steps.tsx";
 
 const usual = (inches: string, centimetres: string): string =>
   ["in", "yd"].includes(state.model.value.unit) ? inches : centimetres;
@@ -50,7 +50,15 @@ function Borders() {
               ) : (
                 <Stepper
                   what={`${words.border(i + 1, name)}, ${words.width}`}
-                  value={lengthSaid(width)}
+                  value=""
+                  typed={{
+                    now: lengthSaid(width),
+                    take: (wish) => {
+                      const made = lengthTyped(wish);
+                      if (made !== null)
+                        edit((text) => setRingWidth(text, i, made), `${name} ${lengthSaid(width)}.`);
+                    },
+                  }}
                   less={() => widen(-4)}
                   more={() => widen(4)}
                 />

@@ -5,6 +5,7 @@ import {
   renameFabric,
   setCloth,
   setColour,
+  setOwnCloth,
   setPrint,
 } from "../../edits/fabric-edits.ts";
 import { EIGHTH_INCH_RULER, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
@@ -133,6 +134,19 @@ function ClothLeaf({ name }: { name: string }) {
               const wish = currentTarget.value.trim();
               if (edit((text) => renameFabric(text, fabric.index, wish), wish)) state.opened.value = wish;
             }}
+          />
+        </label>
+        <label>
+          <span>{words.ownWidth}</span>
+          <input
+            value={fabric.width}
+            placeholder={String(state.model.value.cloth.width ?? "43 in")}
+            onChange={({ currentTarget }) =>
+              edit(
+                (text) => setOwnCloth(text, fabric.index, "width", currentTarget.value.trim()),
+                `${name}: ${words.ownWidth} ${currentTarget.value}`,
+              )
+            }
           />
         </label>
         <label>

@@ -7,7 +7,7 @@ import { edit } from "./actions.ts";
 import { Swatch } from "./cloth.tsx";
 import { Choices, clothOf, firstName, nameOf, piece } from "./ring-hand.tsx";
 import * as state from "./state.ts";
-import { lengthSaid, rulerMark, Stepper } from "./steps.tsx";
+import { lengthSaid, lengthTyped, rulerMark, Stepper } from "./steps.tsx";
 
 /** The strips between blocks: their width, fabric or block, and what stands where they cross. */
 export function Sashing() {
@@ -34,7 +34,18 @@ export function Sashing() {
         {fabric === null ? null : <Swatch fabric={fabric} />}
         <Stepper
           what={`${words.sashing}, ${words.width}`}
-          value={lengthSaid(width)}
+          value=""
+          typed={{
+            now: lengthSaid(width),
+            take: (wish) => {
+              const made = lengthTyped(wish);
+              if (made !== null)
+                edit(
+                  (text) => setSashing(text, { width: made, fabric: sashing.fabric }),
+                  `${words.sashing} ${made}.`,
+                );
+            },
+          }}
           less={() => widen(-1)}
           more={() => widen(1)}
         />

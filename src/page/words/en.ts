@@ -117,6 +117,23 @@ export const words = {
   cornersHelp: "Tap corners in turn; tap the first again to close the patch.",
   corner: (number: number, across: string, down: string) =>
     `Corner ${number} at ${across} across, ${down} down.`,
+  drawCornersHere: "On this square alone",
+  noLength: (wish: string) => `“${wish}” is no length. For example: 4 1/2`,
+  usual: "as usual",
+  unitFieldsLabel: (kind: string) => `More of this ${kind}`,
+  unitFields: {
+    count: "strips",
+    strips: "width of each strip",
+    corner: "corner",
+    centre: "centre",
+    leaning: "slant",
+  },
+  leanOther: "Let it slant the other way",
+  ownSizes: "Columns and lines of their own size",
+  columnsField: "columns, from the left",
+  linesField: "lines, from the top",
+  columnsBad: (count: number) => `${count} sizes with a comma between, for example: 3, 7, 3`,
+  ownWidth: "width of its own",
   closeCorners: "Close the patch",
   stopCorners: "Stop",
   cornersDone: (count: number) =>
