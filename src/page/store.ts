@@ -110,6 +110,19 @@ async function keepNow(key: string, text: string, name: string): Promise<void> {
   }
 }
 
+/**
+ * Whether another window has kept a quilt since this one did. Asked when this window is taken up again: pages opened
+ * from a folder hear nothing of one another.
+ */
+export async function keptByAnother(key: string): Promise<boolean> {
+  try {
+    const kept = key === "" ? undefined : await get<Draft>(`quilt ${key}`);
+    return kept !== undefined && seen.has(key) && kept.at !== seen.get(key) && !writing;
+  } catch {
+    return false;
+  }
+}
+
 /** Tells when another window keeps the same quilt. */
 export function hearOthers(isOurs: (key: string) => boolean, warn: () => void): void {
   if (channel === null) return;

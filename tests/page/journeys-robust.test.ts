@@ -118,7 +118,7 @@ describe.skipIf(CHROMIUM === null || !ALL)("nothing is lost, and it is said", ()
     await drop(page, "large.jpg", [], 30_000_000);
     await said(page, /large\.jpg is too large/);
     expect(await savedText(page)).toBe(mine);
-    await drop(page, "list.yaml", "fabrics:\n  - name: sky\n    pieces: [4 1/2 square, 26]\n");
+    await drop(page, "list.yaml", "fabrics:\n  - name: sky\n    pieces:\n      - clouds 4 1/2 square, 26\n");
     await said(page, /This file holds a cut list/);
     await settled(page);
     await drop(page, "letter.yaml", "Dear Ann,\nthe quilt is done.\n");
@@ -193,6 +193,9 @@ describe.skipIf(CHROMIUM === null || !ALL)("nothing is lost, and it is said", ()
     await second.goto(`file://${PAGE}`);
     await second.getByRole("button", { name: /^Nine stars, \d/ }).click();
     await border(second);
+    await second.waitForFunction(() => document.querySelector(".kept .k")?.textContent?.startsWith("Kept"));
+    await page.bringToFront();
+    await page.evaluate(() => window.dispatchEvent(new Event("focus")));
     await said(page, "This quilt is being drawn in another window too.");
     await border(page);
     await border(page);

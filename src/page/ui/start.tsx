@@ -3,7 +3,7 @@ import { readDropped } from "../files.ts";
 import type { Answer } from "../planner/messages.ts";
 import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
-import { hearOthers, onConflict } from "../store.ts";
+import { hearOthers, keptByAnother, onConflict } from "../store.ts";
 import { words } from "../words/en.ts";
 import { draftInHand, isCurrent, keptElsewhere, redo, savingsAsked, undo, useSession } from "./actions.ts";
 import { changesSaid } from "./amount-lines.ts";
@@ -225,7 +225,12 @@ export function startPage(): void {
     },
   );
   onConflict(keptElsewhere);
-  window.addEventListener("focus", () => void lookOnDisk());
+  window.addEventListener("focus", () => {
+    void lookOnDisk();
+    void keptByAnother(draftInHand()).then((so) => {
+      if (so && state.region.value !== "first") state.elsewhere.value = words.elsewhere;
+    });
+  });
   document.addEventListener("dragover", (event) => event.preventDefault());
   document.addEventListener("drop", (event) => {
     event.preventDefault();
