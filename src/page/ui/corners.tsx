@@ -30,11 +30,11 @@ function close(): void {
   drawn.value = [];
 }
 
-/** Half squares: the points corners may stand on. */
-const points = (area: Area): { columns: number; rows: number } => ({
-  columns: 2 * area.columns,
-  rows: 2 * area.rows,
-});
+/** The points corners may stand on: half squares, and quarters where there are few squares. */
+function points({ columns, rows }: Area): { columns: number; rows: number } {
+  const each = Math.max(columns, rows) > 2 ? 2 : 4;
+  return { columns: each * columns, rows: each * rows };
+}
 
 const ends = (all: readonly number[], from: number, count: number): number =>
   (all[from + count] ?? 0) - (all[from] ?? 0);
@@ -171,7 +171,14 @@ export function Corners({ block, area }: { block: BlockModel; area: Area }) {
         <Label onClick={() => (ring.value.length > 2 ? closeRing(area) : finish(block, area))} strong>
           {words.closeCorners}
         </Label>
-        <Label onClick={close}>{words.stopCorners}</Label>
+        <Label
+          onClick={() => {
+            close();
+            state.said.value = "";
+          }}
+        >
+          {words.stopCorners}
+        </Label>
       </div>
     </>
   );

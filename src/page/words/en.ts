@@ -117,7 +117,7 @@ export const words = {
   cornersHelp: "Tap corners in turn; tap the first again to close the patch.",
   corner: (number: number, across: string, down: string) =>
     `Corner ${number} at ${across} across, ${down} down.`,
-  drawCornersHere: "On this square alone",
+  drawCornersHere: "Draw corners on this square",
   noLength: (wish: string) => `“${wish}” is no length. For example: 4 1/2`,
   usual: "as usual",
   unitFieldsLabel: (kind: string) => `More of this ${kind}`,
