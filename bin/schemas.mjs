@@ -16,6 +16,7 @@ const ANSWERS = [
   ["units", "UnitsAnswer", "sizes --json without a unit"],
   ["sizes", "SizesAnswer", "sizes --json"],
   ["compare", "CompareAnswer", "compare --json"],
+  ["savings", "SavingsAnswer", "savings --json"],
   ["arrange", "ArrangeAnswer", "arrange --json"],
   ["stash", "StashAnswer", "stash --json"],
   ["diagnostics", "DiagnosticsAnswer", "check --json, and every answer without a result"],

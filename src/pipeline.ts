@@ -103,13 +103,33 @@ export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): 
  */
 export async function planListed(
   asked: Spec,
+  listed: Listed,
+  diagnostics: readonly Diagnostic[],
+  options: PlanOptions,
+  solve: Solve,
+): Promise<Outcome<Plan>> {
+  const planned = await planCutting(asked, listed, diagnostics, options, solve);
+  if (planned.value === null) return planned;
+  const { making } = listed;
+  const value =
+    making === null ? planned.value : { ...planned.value, making: asJoined(making, planned.value) };
+  assertSound(value);
+  return { ...planned, value };
+}
+
+/**
+ * The cutting alone, for amounts that are wanted at once: nothing is said of the sewing, and no audit has passed it, so
+ * that nothing may be cut by it. `planListed` makes the same cutting and audits it.
+ */
+export async function planCutting(
+  asked: Spec,
   { cutLists, top, making }: Listed,
   diagnostics: readonly Diagnostic[],
   options: PlanOptions,
   solve: Solve,
 ): Promise<Outcome<Plan>> {
   const { kits, toHand, notBought } = options;
-  const planned = await planCutLists({
+  return planCutLists({
     spec: { ...settle(asked, options), assumptions: assumedFor(asked, making) },
     cutLists,
     fixedStock: cutLists.map(({ fabric }) => toHand.find((one) => one.fabric === fabric.name)?.pieces ?? []),
@@ -121,11 +141,6 @@ export async function planListed(
     diagnostics,
     solve: heldToLimit(solve, options),
   });
-  if (planned.value === null) return planned;
-  const value =
-    making === null ? planned.value : { ...planned.value, making: asJoined(making, planned.value) };
-  assertSound(value);
-  return { ...planned, value };
 }
 
 /** What is wrong with a file, without planning it. */
@@ -144,33 +159,44 @@ export interface Listed {
   making: Making | null;
 }
 
+/** What is to be cut, with the sewing still to be worked out: amounts need none of it. */
+export interface Cutting extends Listed {
+  making: null;
+  sewn(): Listed;
+}
+
 /**
- * The cut lists of either kind of file.
+ * The cut lists of either kind of file, and how the pieces are sewn together.
  * @param known letters that bags have already, by fabric
  */
 export function listAll(
   spec: Spec,
   known: ReadonlyMap<string, LettersOfFabric> | null = null,
 ): Outcome<Listed> {
+  const { value, diagnostics } = listCutting(spec, known);
+  return { value: value === null ? null : value.sewn(), diagnostics };
+}
+
+/** The cut lists alone. */
+export function listCutting(
+  spec: Spec,
+  known: ReadonlyMap<string, LettersOfFabric> | null = null,
+): Outcome<Cutting> {
   if (spec.kind === "cut-list") {
     const { value, diagnostics } = listCuts(spec, known);
-    return { value: value === null ? null : { cutLists: value, top: null, making: null }, diagnostics };
+    if (value === null) return { value, diagnostics };
+    const listed = { cutLists: value, top: null, making: null };
+    return { value: { ...listed, sewn: () => listed }, diagnostics };
   }
-  const laid = layOutQuilt(spec);
-  if (laid.value === null) return { value: null, diagnostics: laid.diagnostics };
-  const { top, work } = laid.value;
+  const { value: laid, diagnostics: found } = layOutQuilt(spec);
+  if (laid === null) return { value: null, diagnostics: found };
+  const { top, work } = laid;
   const { value, diagnostics } = listQuiltCuts(spec, work, known);
-  return {
-    value:
-      value === null
-        ? null
-        : {
-            cutLists: value.cutLists,
-            top,
-            making: planMaking(laid.value, recordUnits(value, spec), spec),
-          },
-    diagnostics: [...laid.diagnostics, ...diagnostics],
-  };
+  const all = [...found, ...diagnostics];
+  if (value === null) return { value, diagnostics: all };
+  const { cutLists } = value;
+  const sewn = () => ({ cutLists, top, making: planMaking(laid, recordUnits(value, spec), spec) });
+  return { value: { cutLists, top, making: null, sewn }, diagnostics: all };
 }
 
 /** The binding is told with the strips that the plan joins it from: ends of strips may serve as well. */

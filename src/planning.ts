@@ -2,6 +2,7 @@
  * The light door: from a text to lists, plan, drawings, text and book, with nothing that needs files, fonts or a
  * machine of its own. What runs in a browser comes in here; `index.ts` is the door for programs on a computer.
  */
+export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
 export { type Diagnostic, formatDiagnostic, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
@@ -19,7 +20,17 @@ export {
   TICKS_PER,
   toNumber,
 } from "./length/index.ts";
-export { type Listed, listAll, type PlanOptions, planListed, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
+export {
+  type Cutting,
+  type Listed,
+  listAll,
+  listCutting,
+  type PlanOptions,
+  planCutting,
+  planListed,
+  planSpec,
+  USUAL_OPTIONS,
+} from "./pipeline.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { bookPage } from "./render/book/index.ts";
@@ -34,6 +45,7 @@ export {
   priceOf,
   totalPrice,
 } from "./render/text/index.ts";
+export { changeSaid } from "./render/text/savings-words.ts";
 export {
   colourFor,
   jsonSchema,

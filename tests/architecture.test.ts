@@ -36,7 +36,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
   render: {
     rooms: ["length", "diagnostics"],
-    types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "state"],
+    types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "savings", "state"],
     packages: ["string-width", "csv-stringify"],
   },
   "render/svg": {
@@ -71,6 +71,12 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["engine"],
     packages: [],
   },
+  edits: { rooms: ["length", "stock", "spec", "quilt"], types: [], packages: ["yaml"] },
+  savings: {
+    rooms: ["length", "diagnostics", "spec", "quilt", "pipeline", "choices", "edits"],
+    types: ["plan"],
+    packages: [],
+  },
   planning: {
     rooms: [
       "pipeline",
@@ -89,7 +95,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     packages: [],
   },
   page: {
-    rooms: ["planning"],
+    rooms: ["planning", "edits", "savings"],
     types: [],
     packages: [
       "preact",
@@ -126,6 +132,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
       "render/fonts",
       "engine",
       "stash",
+      "savings",
     ],
     types: ["cutlist"],
     packages: [],

@@ -8,7 +8,7 @@ const FORMAT = "crossgrain folder";
 const VERSION = 1;
 
 /** The command that wrote a file. One command takes away only what it wrote itself. */
-export const WRITERS = ["plan", "compare", "arrange", "picture", "page"] as const;
+export const WRITERS = ["plan", "compare", "arrange", "picture", "page", "savings"] as const;
 
 export type Writer = (typeof WRITERS)[number];
 

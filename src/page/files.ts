@@ -4,6 +4,44 @@ import { words } from "./words/en.ts";
 const MOST_BYTES = 1_000_000;
 
 let handle: FileSystemFileHandle | null = null;
+/** When the file was last written, as it was when it was read or saved here. */
+let stamp = 0;
+
+/** A file as it is on disk now. */
+export interface OnDisk {
+  name: string;
+  text: string;
+  stamp: number;
+}
+
+/** The file that is open, where something else has written it since; null where not, or where no browser can tell. */
+export async function changedOnDisk(): Promise<OnDisk | null> {
+  if (handle === null) return null;
+  try {
+    const file = await handle.getFile();
+    return file.lastModified === stamp
+      ? null
+      : { name: file.name, text: await file.text(), stamp: file.lastModified };
+  } catch {
+    // Moved or taken away: saving asks for a place again.
+    return null;
+  }
+}
+
+/** The maker has seen how the file is now. */
+export function seenOnDisk(found: OnDisk): void {
+  stamp = found.stamp;
+}
+
+async function remember(opened: FileSystemFileHandle | null): Promise<void> {
+  handle = opened;
+  stamp = 0;
+  try {
+    stamp = opened === null ? 0 : (await opened.getFile()).lastModified;
+  } catch {
+    handle = null;
+  }
+}
 
 export type Opened = { text: string; name: string } | { problem: string } | null;
 
@@ -26,7 +64,7 @@ export async function openFile(): Promise<Opened> {
       mimeTypes: ["text/yaml", "application/json"],
     });
     const read = await readFile(file);
-    handle = read !== null && "text" in read ? (file.handle ?? null) : handle;
+    if (read !== null && "text" in read) await remember(file.handle ?? null);
     return read;
   } catch {
     return null;
@@ -35,7 +73,24 @@ export async function openFile(): Promise<Opened> {
 
 /** A quilt that came from nowhere on disk. */
 export function forgetFile(): void {
-  handle = null;
+  void remember(null);
+}
+
+/** A file that was dropped on the page, with its handle where the browser gives one. */
+export async function readDropped(data: DataTransfer): Promise<Opened> {
+  const [item] = data.items;
+  const file = item?.getAsFile() ?? null;
+  if (item === undefined || file === null) return null;
+  const asked = (item as { getAsFileSystemHandle?(): Promise<FileSystemHandle | null> })
+    .getAsFileSystemHandle;
+  // Asked for at once: the browser forgets what was dropped when the hand is away.
+  const opened = asked?.call(item).catch(() => null);
+  const read = await readFile(file);
+  if (read !== null && "text" in read) {
+    const found = (await opened) ?? null;
+    await remember(found?.kind === "file" ? (found as FileSystemFileHandle) : null);
+  }
+  return read;
 }
 
 /** Saves to the file that was opened, or under a name to be chosen; null when she thinks better of it. */
@@ -43,9 +98,10 @@ export async function saveFile(text: string, name: string, asNew: boolean): Prom
   const blob = new Blob([text], { type: "text/yaml" });
   const fileName = /\.(ya?ml|json)$/i.test(name) ? name : `${name || "quilt"}.yaml`;
   try {
-    handle =
+    await remember(
       (await fileSave(blob, { fileName, extensions: [".yaml", ".yml", ".json"] }, asNew ? null : handle)) ??
-      null;
+        null,
+    );
     return handle?.name ?? fileName;
   } catch (error) {
     if ((error as Error).name === "AbortError") return null;

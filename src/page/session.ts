@@ -23,13 +23,23 @@ export interface Session {
   show(what: ShowWhat): number;
   /** Plans other texts in a worker of their own; empty ends it. */
   tryTexts(texts: { key: string; text: string }[]): number;
+  /** Looks for changes to a text that buy less, in the same worker. */
+  save(text: string): number;
   end(): void;
 }
 
 /** Milliseconds a question waits for a busy worker before the spare is taken: a solve cannot be interrupted. */
 const PATIENCE = 60;
+/**
+ * Milliseconds without a word after which a worker that plans is taken for dead, since nothing tells when one is killed
+ * from outside: far longer than any one search may last.
+ */
+const SILENCE = 45_000;
 /** A worker that has died so often in a row is not started again for the same question. */
 const MOST_DEATHS = 3;
+
+/** Answers after which no more come to one question. */
+const LAST: ReadonlySet<Answer["kind"]> = new Set(["planned", "failed", "broken"]);
 
 interface Hand {
   port: WorkerPort;
@@ -43,6 +53,7 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
   let taken = 0;
   let current: Extract<Ask, { kind: "plan" }> | null = null;
   let callOff = () => {};
+  let listenOff = () => {};
   let deaths = 0;
   let inHand: Hand;
   let spare: Hand;
@@ -53,8 +64,11 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
     hand.port = start(
       (answer) => {
         if (answer.kind === "ready") hand.ready = true;
-        else if (answer.kind === "kept") share(answer.entries, hand);
-        else if (hand === inHand || hand === trier) {
+        else if (answer.kind === "kept") {
+          share(answer.entries, hand);
+          if (hand === inHand) listen(asked);
+        } else if (hand === inHand || hand === trier) {
+          if (hand === inHand) listen(LAST.has(answer.kind) ? 0 : asked);
           if (answer.kind === "taken") taken = Math.max(taken, answer.id);
           if (answer.kind === "planned" || answer.kind === "failed") deaths = 0;
           heard(answer);
@@ -72,11 +86,19 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       if (hand !== from) hand.port.post({ kind: "keep", entries: [...entries] });
   };
 
+  /** Waits for the next word of the worker in hand; for none where nothing is being planned. */
+  const listen = (id: number): void => {
+    listenOff();
+    const hand = inHand;
+    listenOff = id === 0 ? () => {} : later(SILENCE, () => hand === inHand && died(hand));
+  };
+
   const swap = (): void => {
     inHand.port.end();
     inHand = spare;
     spare = fresh();
     if (current !== null) inHand.port.post(current);
+    listen(current?.id ?? 0);
   };
 
   const died = (hand: Hand): void => {
@@ -108,6 +130,7 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       current = { kind: "plan", id: asked, text, name };
       inHand.port.post(current);
       watch(asked);
+      listen(asked);
       return asked;
     },
     show(what) {
@@ -126,8 +149,15 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       trier.port.post({ kind: "try", id: asked, texts });
       return asked;
     },
+    save(text) {
+      asked += 1;
+      trier ??= fresh();
+      trier.port.post({ kind: "save", id: asked, text });
+      return asked;
+    },
     end() {
       callOff();
+      listenOff();
       for (const hand of [inHand, spare, trier]) hand?.port.end();
     },
   };

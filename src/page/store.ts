@@ -16,6 +16,20 @@ const LIST = "quilts";
 const EVERY = 60_000;
 const MOST_OLDER = 60;
 
+/** When each quilt was last kept as this window knows it: another time in the store is another window's work. */
+const seen = new Map<string, number>();
+
+/** A quilt taken up from the store. */
+export function tookUp({ key, at }: Pick<Draft, "key" | "at">): void {
+  seen.set(key, at);
+}
+
+let conflict: (key: string, text: string, name: string) => void = () => {};
+/** What is done when another window has kept the same quilt meanwhile. */
+export function onConflict(act: (key: string, text: string, name: string) => void): void {
+  conflict = act;
+}
+
 const channel = typeof BroadcastChannel === "undefined" ? null : new BroadcastChannel("crossgrain");
 const mine = `${Date.now()}-${Math.random()}`;
 
@@ -55,9 +69,26 @@ async function write(): Promise<void> {
   writing = false;
 }
 
+/** Where there is no room, older states make way before the quilt itself does. */
+async function setWithin(draft: Draft): Promise<void> {
+  for (const most of [MOST_OLDER, 10, 0]) {
+    try {
+      await set(`quilt ${draft.key}`, { ...draft, older: draft.older.slice(0, most) } satisfies Draft);
+      return;
+    } catch (error) {
+      if (most === 0) throw error;
+    }
+  }
+}
+
 async function keepNow(key: string, text: string, name: string): Promise<void> {
   try {
     const before = await get<Draft>(`quilt ${key}`);
+    if (before !== undefined && before.at !== seen.get(key)) {
+      if (before.text !== text) conflict(key, text, name);
+      else seen.set(key, before.at);
+      return;
+    }
     const at = Date.now();
     const older = before?.older ?? [];
     const last = older[0]?.at ?? 0;
@@ -65,7 +96,8 @@ async function keepNow(key: string, text: string, name: string): Promise<void> {
       before !== undefined && before.text !== text && at - last > EVERY
         ? [{ at: before.at, text: before.text }, ...older]
         : older;
-    await set(`quilt ${key}`, { key, name, text, at, older: grown.slice(0, MOST_OLDER) } satisfies Draft);
+    await setWithin({ key, name, text, at, older: grown.slice(0, MOST_OLDER) });
+    seen.set(key, at);
     const keys = (await get<string[]>(LIST)) ?? [];
     if (!keys.includes(key)) await set(LIST, [key, ...keys]);
     const time = new Date(at);
@@ -75,6 +107,19 @@ async function keepNow(key: string, text: string, name: string): Promise<void> {
     channel?.postMessage({ key, mine });
   } catch {
     keptAt.value = words.notKept;
+  }
+}
+
+/**
+ * Whether another window has kept a quilt since this one did. Asked when this window is taken up again: pages opened
+ * from a folder hear nothing of one another.
+ */
+export async function keptByAnother(key: string): Promise<boolean> {
+  try {
+    const kept = key === "" ? undefined : await get<Draft>(`quilt ${key}`);
+    return kept !== undefined && seen.has(key) && kept.at !== seen.get(key) && !writing;
+  } catch {
+    return false;
   }
 }
 

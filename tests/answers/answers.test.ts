@@ -64,6 +64,7 @@ describe("every other answer is as its schema says", () => {
     ["sizes.schema.json", ["sizes", "half-square triangle", "10", "--unit", "cm", "--seam", "6 mm"]],
     ["plan.schema.json", ["pieces", "2 1/2 x 4 1/2:24", "4 1/2:20"]],
     ["compare.schema.json", ["compare", quilt]],
+    ["savings.schema.json", ["savings", quilt]],
     ["arrange.schema.json", ["arrange", quilt, "--only", "upside-down,centre"]],
     ["diagnostics.schema.json", ["check", quilt]],
     ["diagnostics.schema.json", ["check", `${ROOT}/fixtures/bad/KEY-UNKNOWN-misspelt/input.yaml`]],

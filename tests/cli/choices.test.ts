@@ -170,3 +170,29 @@ describe("restating a quilt for another ruler", () => {
     expect(stderr).toMatch("NOTHING-TO-RESTATE");
   });
 });
+
+test("savings lists what buys less, and writes the file with a change made, notes kept", async () => {
+  const folder = emptyFolder();
+  const quilt = join(ROOT, "fixtures", "quilts", "nine-stars.yaml");
+  const told = await crossgrainHere(
+    ["savings", quilt, "--take", "1", "--out", "less.yaml", "--json"],
+    folder,
+  );
+  const { savings } = JSON.parse(told.stdout) as {
+    savings: {
+      text: string;
+      difference: { length: number };
+      fabrics: { fabric: string; length: number }[];
+    }[];
+  };
+  const written = readFileSync(join(folder, "less.yaml"), "utf8");
+  expect(written).toBe(savings[0]!.text);
+  expect(savings[0]!.difference.length).toBeLessThan(0);
+  const bought = JSON.parse((await crossgrainHere(["buy", "less.yaml", "--json"], folder)).stdout) as {
+    fabrics: { name: string; purchase: { length: number } | null }[];
+  };
+  expect(bought.fabrics.map(({ name, purchase }) => [name, purchase?.length ?? null])).toEqual(
+    savings[0]!.fabrics.map(({ fabric, length }) => [fabric, length]),
+  );
+  expect(await crossgrainHere(["savings", quilt, "--take", "1"], folder)).toMatchObject({ code: 2 });
+});

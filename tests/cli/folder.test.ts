@@ -257,7 +257,7 @@ describe("a folder used again", () => {
       expect(
         (await writeFiles(result(folder, { [`${by}.svg`]: by, [`${by}-old.svg`]: by }, { by }))).value,
       ).not.toBeNull();
-    expect(Object.keys(contents(folder))).toHaveLength(9);
+    expect(Object.keys(contents(folder))).toHaveLength(11);
     await writeFiles(result(folder, { "plan.svg": "new" }));
     const { ".crossgrain.json": _list, ...seen } = contents(folder);
     expect(seen).toEqual({
@@ -268,6 +268,8 @@ describe("a folder used again", () => {
       "page-old.svg": "page",
       "page.svg": "page",
       "plan.svg": "new",
+      "savings-old.svg": "savings",
+      "savings.svg": "savings",
     });
   });
 

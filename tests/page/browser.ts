@@ -27,6 +27,7 @@ export async function openPage(
   browser: Browser,
   options: BrowserContextOptions = {},
   file = PAGE,
+  before: () => void = () => {},
 ): Promise<Page> {
   const context = await browser.newContext({
     viewport: { width: 1280, height: 900 },
@@ -37,6 +38,7 @@ export async function openPage(
     for (const name of ["showOpenFilePicker", "showSaveFilePicker", "showDirectoryPicker"])
       delete (globalThis as Record<string, unknown>)[name];
   });
+  await context.addInitScript(before);
   const page = await context.newPage();
   page.setDefaultTimeout(30_000);
   const told: string[] = [];

@@ -1,15 +1,18 @@
 import { describe, expect, test } from "vitest";
-import * as block from "../../src/page/document/block-edits.ts";
-import { colourPlaced, setColourway } from "../../src/page/document/colourway-edits.ts";
-import { withWord } from "../../src/page/document/drawing-text.ts";
-import { freePatches, type Ring, restOf } from "../../src/page/document/free-patches.ts";
-import { readModel } from "../../src/page/document/model.ts";
-import * as quilt from "../../src/page/document/quilt-edits.ts";
-import { helpFor, offeredAt, placeAt } from "../../src/page/document/text-help.ts";
-import { patchesOf } from "../../src/page/document/unit-patches.ts";
+import * as block from "../../src/edits/block-edits.ts";
+import { colourPlaced, setColourway } from "../../src/edits/colourway-edits.ts";
+import { withWord } from "../../src/edits/drawing-text.ts";
+import { freePatches, type Ring, restOf } from "../../src/edits/free-patches.ts";
+import { readModel } from "../../src/edits/model.ts";
+import { withGrid } from "../../src/edits/motif-edits.ts";
+import * as quilt from "../../src/edits/quilt-edits.ts";
+import * as ring from "../../src/edits/ring-edits.ts";
+import { helpFor, offeredAt, placeAt } from "../../src/edits/text-help.ts";
+import { patchesOf } from "../../src/edits/unit-patches.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
-import { layOutQuilt, readSpecFile } from "../../src/planning.ts";
+import { layOutQuilt, motifTurned, motifWays, readSpecFile } from "../../src/planning.ts";
+import type { QuiltSpec } from "../../src/spec/index.ts";
 import { QUILTS, quiltNamed } from "./quilts.ts";
 
 const errors = (text: string) =>
@@ -210,6 +213,78 @@ describe("patches by their corners", () => {
         ),
       ).toEqual(new Set(["night", "chalk"]));
     }
+  });
+});
+
+describe("rings of blocks", () => {
+  const text = quiltNamed("nine-stars");
+  const inside = { across: 24 * 16256, down: 24 * 16256 };
+
+  test("a border is pieced of blocks that go a whole number of times round, and plain again without a trace", () => {
+    const made = ring.pieceBorder(text, 0, inside, "chalk", "chalk");
+    expect(made.text).toContain("  A:\n    size: 3 x 3\n    grid: |\n      .\n    cells: {}\nsetting:\n");
+    const drawn = block.layUnit(made.text, made.key, area(0, 0), {
+      kind: "half-square triangle",
+      words: ["night", "chalk"],
+      turn: 0,
+    });
+    expect(errors(drawn)).toEqual([]);
+    expect(errors(ring.widenPieced(drawn, 0, 8))).toEqual([]);
+    const plain = ring.setBorderStones(ring.plainBorder(drawn, 0, "night"), 0, null);
+    expect(readModel(plain)).toEqual(readModel(text));
+  });
+
+  test("where no block goes round, a border that fits comes before it", () => {
+    const wide = { across: 24.125 * 16256, down: 27.875 * 16256 };
+    const made = ring.pieceBorder(text, 0, wide, "chalk", "boats");
+    const { borders } = readModel(made.text);
+    expect(borders.map(({ width, block: key }) => [width, key])).toEqual([
+      ["fit", ""],
+      ["3", made.key],
+    ]);
+    const laid = { kind: "square", words: ["night"], turn: 0 };
+    expect(errors(block.layUnit(made.text, made.key, area(0, 0), laid))).toEqual([]);
+  });
+
+  test("sashes and their crossings are blocks too, as wide as they are", () => {
+    const sashed = quilt.setCornerstones(quilt.setSashing(text, { width: "2", fabric: "night" }), "chalk");
+    const sash = ring.pieceSashes(sashed);
+    let made = block.layUnit(sash.text, sash.key, area(0, 0, 1, 4), {
+      kind: "rails",
+      words: ["night", "chalk"],
+      turn: 0,
+    });
+    const stones = ring.pieceSashStones(made);
+    made = block.layUnit(stones.text, stones.key, area(0, 0, 2, 2), {
+      kind: "square-in-a-square",
+      words: ["night", "boats"],
+      turn: 0,
+    });
+    expect(errors(made)).toEqual([]);
+    const wider = quilt.setSashing(made, { width: "3", fabric: "" });
+    expect(errors(wider)).toEqual([]);
+    const plain = quilt.setCornerstones(ring.plainSashes(wider, "night"), "chalk");
+    expect(readModel(plain).blocks.map(({ key }) => key)).not.toContain(sash.key);
+  });
+});
+
+describe("motifs inside a block", () => {
+  test("every way is a text whose block is drawn as arrange draws it; one alone turns and comes back", () => {
+    const text = quiltNamed("wild-geese-round").replace(/^foundation:.*\n/m, "");
+    const specOf = (made: string) => readSpecFile(made, "q").value as QuiltSpec;
+    const found = motifWays(specOf(text), "round", 1);
+    expect(found?.motifs.places).toHaveLength(4);
+    const drawings = new Set<string>();
+    for (const { grid } of found?.ways ?? []) {
+      const made = withGrid(text, grid);
+      expect(errors(made)).toEqual([]);
+      drawings.add(JSON.stringify(readModel(made).blocks[0]?.units));
+      expect(made.replace(/grid: \|\n(?: {6}.*\n)+/, "")).toBe(text.replace(/grid: \|\n(?: {6}.*\n)+/, ""));
+    }
+    expect(drawings.size).toBe(found?.ways.length);
+    let turned = text;
+    for (let i = 0; i < 4; i++) turned = withGrid(turned, motifTurned(specOf(turned), "round", 1)!);
+    expect(readModel(turned).blocks[0]?.units).toEqual(readModel(text).blocks[0]?.units);
   });
 });
 

@@ -1,10 +1,15 @@
 import { describe, expect, test } from "vitest";
 import { parseDocument } from "yaml";
-import * as block from "../../src/page/document/block-edits.ts";
-import * as fabric from "../../src/page/document/fabric-edits.ts";
-import { readModel } from "../../src/page/document/model.ts";
-import * as quilt from "../../src/page/document/quilt-edits.ts";
-import { patchesOf } from "../../src/page/document/unit-patches.ts";
+import * as block from "../../src/edits/block-edits.ts";
+import { colourPlaced } from "../../src/edits/colourway-edits.ts";
+import * as fabric from "../../src/edits/fabric-edits.ts";
+import { readModel } from "../../src/edits/model.ts";
+import * as quilt from "../../src/edits/quilt-edits.ts";
+import * as ring from "../../src/edits/ring-edits.ts";
+import { setColumns, setUnitField } from "../../src/edits/unit-edits.ts";
+import { patchesOf } from "../../src/edits/unit-patches.ts";
+import { historyOf } from "../../src/page/history.ts";
+import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
 import { QUILTS } from "./quilts.ts";
 
@@ -36,7 +41,7 @@ function anyGesture(text: string, roll: (below: number) => number): string {
   const place = { row: roll(model.setting.rows.length + 1), column: roll(5) };
   const square = { column: roll(drawn?.columns ?? 1), row: roll(drawn?.rows ?? 1) };
   const key = drawn?.key ?? "";
-  switch (roll(22)) {
+  switch (roll(34)) {
     case 0:
     case 1:
       return block.layUnit(
@@ -107,6 +112,53 @@ function anyGesture(text: string, roll: (below: number) => number): string {
       );
     case 20:
       return fabric.renameFabric(text, roll(model.fabrics.length), `${cloth.slice(0, 12)} ${roll(99)}`);
+    case 22: {
+      const inside = { across: 24 * 16256, down: (20 + roll(9)) * 16256 };
+      return ring.pieceBorder(text, roll(model.borders.length + 1), inside, cloth, cloth).text;
+    }
+    case 23:
+      return roll(2) === 0
+        ? ring.plainBorder(text, roll(2), cloth)
+        : ring.widenPieced(text, roll(2), roll(5) - 2);
+    case 24:
+      return roll(2) === 0 ? ring.pieceSashes(text).text : ring.plainSashes(text, cloth);
+    case 25:
+      return roll(2) === 0 ? ring.pieceSashStones(text).text : ring.pieceBorderStones(text, roll(2)).text;
+    case 26:
+      return ring.setBorderStones(text, roll(2), roll(3) === 0 ? null : cloth);
+    case 27:
+      return roll(3) > 0
+        ? text
+        : roll(2) === 0
+          ? block.copyBlock(text, key).text
+          : block.nameBlock(text, key, `Name ${roll(9)}`);
+    case 28:
+      return quilt.fillBlocks(
+        text,
+        key,
+        (["everywhere", "every-other", "rows", "columns", "edge"] as const)[roll(5)]!,
+      );
+    case 29:
+      return setUnitField(
+        text,
+        key,
+        square,
+        (["count", "strips", "corner", "centre", "leaning"] as const)[roll(5)]!,
+        ["", "2", "1 1/2", "2, 1, 1 1/4", "falling", "wide"][roll(6)]!,
+      );
+    case 30:
+      return setColumns(
+        text,
+        key,
+        roll(2) === 0 ? "columns" : "lines",
+        Array.from({ length: drawn?.columns ?? 1 }, () => `${1 + roll(4)} 1/2`),
+      );
+    case 31:
+      return roll(2) === 0
+        ? ring.setRingWidth(text, roll(3), `${1 + roll(5)} 3/8`)
+        : fabric.setOwnCloth(text, roll(model.fabrics.length), "width", roll(2) === 0 ? "" : "22 in");
+    case 32:
+      return colourPlaced(text, place, cloth, of(model.fabrics)?.name ?? cloth);
     default:
       return fabric.setMethod(text, "flying geese", roll(2) === 0 ? "stitch-and-flip" : "four at a time");
   }
@@ -119,25 +171,38 @@ const notesOf = (text: string): string[] =>
 const COUNT = Number(process.env.GESTURES ?? 40);
 
 describe("gestures at random", () => {
-  test.each(QUILTS)("$name: the file stays a file, what the page does not know stays in it", ({ text }) => {
-    const roll = dice(text.length);
-    // A key the page has never heard of, as a later program may write.
-    let now = `${text}x-own: { kept: [1, 2], as: it is }   # mine\n`;
-    const heads = notesOf(now.slice(0, now.search(/^\w/m)));
-    let changes = 0;
-    for (let i = 0; i < COUNT; i++) {
-      const next = anyGesture(now, roll);
-      if (next === now) continue;
-      changes += 1;
-      const doc = parseDocument(next, { uniqueKeys: true });
-      expect(doc.errors.map(({ message }) => message)).toEqual([]);
-      expect(doc.toJS()["x-own"]).toEqual({ kept: [1, 2], as: "it is" });
-      now = next;
-    }
-    expect(changes).toBeGreaterThan(COUNT / 4);
-    expect(notesOf(now)).toEqual(expect.arrayContaining(heads));
-    expect(now).toContain("# mine");
-  });
+  const sheets = [...STARTS, { name: "An empty sheet", text: EMPTY_SHEET }];
+  test.each([...sheets, ...QUILTS])(
+    "$name: the file stays a file, what the page does not know stays in it",
+    ({ text }) => {
+      const roll = dice(text.length);
+      // A key the page has never heard of, as a later program may write.
+      let now = `${text}x-own: { kept: [1, 2], as: it is }   # mine\n`;
+      const heads = notesOf(now.slice(0, now.search(/^\w/m)));
+      let changes = 0;
+      const history = historyOf(now);
+      for (let i = 0; i < COUNT; i++) {
+        const next = anyGesture(now, roll);
+        if (next === now) continue;
+        changes += 1;
+        const doc = parseDocument(next, { uniqueKeys: true });
+        expect(doc.errors.map(({ message }) => message)).toEqual([]);
+        expect(doc.toJS()["x-own"]).toEqual({ kept: [1, 2], as: "it is" });
+        now = next;
+        history.push(now, `${i}`);
+      }
+      const last = now;
+      let first: string | undefined;
+      for (let i = 0; i < changes; i++) first = history.undo()?.text;
+      expect(first).toBe(`${text}x-own: { kept: [1, 2], as: it is }   # mine\n`);
+      expect(history.canUndo()).toBe(false);
+      for (let i = 1; i < changes; i++) history.redo();
+      expect(history.redo()?.text).toBe(last);
+      expect(changes).toBeGreaterThan(COUNT / 4);
+      expect(notesOf(now)).toEqual(expect.arrayContaining(heads));
+      expect(now).toContain("# mine");
+    },
+  );
 
   test("a quilt of blocks that was sound stays one that can be read", () => {
     for (const { text, name } of QUILTS.slice(0, 3)) {

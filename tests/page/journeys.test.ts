@@ -126,6 +126,10 @@ describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
           await page.getByRole("button", { name: "Draw a patch by its corners" }).click();
           await look("corners");
           await page.getByRole("button", { name: "Stop" }).click();
+          await page.getByRole("button", { name: "snowball", exact: true }).first().click();
+          await page.locator('.paper [aria-label^="b2,"]').click({ force: true });
+          await page.getByText("Columns and lines of their own size").click();
+          await look("more of a unit");
           for (const region of ["Fabric", "Cut", "Sew"]) {
             await page.getByRole("button", { name: region, exact: true }).click();
             if (region === "Fabric") await page.getByRole("button", { name: "chalk", exact: true }).click();

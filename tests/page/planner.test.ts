@@ -1,20 +1,21 @@
 import { describe, expect, test } from "vitest";
+import { layUnit } from "../../src/edits/block-edits.ts";
+import { setColour } from "../../src/edits/fabric-edits.ts";
+import { widenBorder } from "../../src/edits/quilt-edits.ts";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
-import { layUnit } from "../../src/page/document/block-edits.ts";
-import { setColour } from "../../src/page/document/fabric-edits.ts";
-import { widenBorder } from "../../src/page/document/quilt-edits.ts";
 import { completed, NOTHING_YET } from "../../src/page/planner/complete.ts";
 import { keepsOf } from "../../src/page/planner/keeps.ts";
 import type { Answer } from "../../src/page/planner/messages.ts";
-import { type Around, planText, tryText } from "../../src/page/planner/plan-text.ts";
+import { type Around, planText } from "../../src/page/planner/plan-text.ts";
 import { show } from "../../src/page/planner/show.ts";
+import { workerLoop } from "../../src/page/planner/worker.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
-import { ideasFor, saving } from "../../src/page/suggest.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import { bookPage } from "../../src/render/book/index.ts";
 import { planJson } from "../../src/render/json/index.ts";
 import { drawFabric } from "../../src/render/svg/index.ts";
 import { buyList, cuttingSteps } from "../../src/render/text/index.ts";
+import { bySaving, findSavings } from "../../src/savings/index.ts";
 import { QUILTS, quiltNamed } from "./quilts.ts";
 
 const MOST = 1e8;
@@ -110,7 +111,7 @@ describe("two passes", () => {
     expect(first.solved).toBeGreaterThan(3);
     const coloured = await told(setColour(text, 0, "#123456"), { keeps });
     expect(coloured.solved).toBe(0);
-    expect(coloured.answers.map(({ kind }) => kind)).toEqual(["laid", "planned"]);
+    expect(coloured.answers.map(({ kind }) => kind)).toEqual(["laid", "amounts", "planned"]);
     const [start] = STARTS;
     const whole = await told(start!.text, { keeps });
     const wider = await told(widenBorder(start!.text, 0, 4, 2032), { keeps });
@@ -165,30 +166,32 @@ describe("a design that is not finished", () => {
 });
 
 describe("what would save", () => {
-  test("is really planned, and what the plan of the changed text says", async () => {
-    const text = STARTS[1]!.text;
-    const now = only((await told(text)).answers, "planned").amounts;
-    const idea = ideasFor(text).find(({ key }) => key === "style");
-    expect(idea?.text).toContain("style: strips-3");
-    const around = {
-      keeps: keepsOf(MOST),
-      overtaken: () => false,
-      pause: () => Promise.resolve(),
-      tell: () => {},
-    };
-    const then = await tryText(idea!.text, "quilt.yaml", around);
-    const real = only((await told(idea!.text)).answers, "planned").amounts;
-    expect(then?.fabrics.map(({ length }) => length)).toEqual(real.fabrics.map(({ length }) => length));
-    const { length, fabrics } = saving(now, real);
-    // An eighth of a yard of chalk: its corners are cut from a strip that is cut once more.
-    expect([length, fabrics]).toEqual([-16256 * 4.5, ["chalk"]]);
-  });
-
-  test("every idea is a file that can be read", async () => {
-    const ideas = ideasFor(quiltNamed("allotments"));
-    expect(ideas.map(({ key }) => key)).toEqual(
-      expect.arrayContaining(["style", "sash", "free seedlings", "border 1 lengthwise"]),
+  test("the page's list is the command's: same changes, same amounts", async () => {
+    const { text } = STARTS[1]!;
+    const found = (await findSavings(text, "quilt.yaml", USUAL_OPTIONS, solveHere, () => {})).value;
+    const answers: Answer[] = [];
+    await new Promise<void>((resolve) => {
+      const take = workerLoop({
+        post(answer) {
+          answers.push(answer);
+          if (answer.kind === "triedAll") resolve();
+        },
+        pause: () => Promise.resolve(),
+        useSolver() {},
+      });
+      take({ kind: "save", id: 1, text });
+    });
+    const onPage = answers.flatMap((answer) => (answer.kind === "saves" ? [answer.saving] : []));
+    onPage.sort((a, b) => bySaving(a.difference, b.difference));
+    expect(onPage.map(({ key, difference }) => [key, difference])).toEqual(
+      found?.savings.map(({ idea, difference }) => [idea.key, difference]),
     );
-    for (const { text } of ideas) expect(completed(text).text).toBe(text);
+    // An eighth of a yard of chalk: its corners are cut from a strip that is cut once more.
+    const style = onPage.find(({ key }) => key === "style");
+    expect(style?.difference).toEqual({ cost: null, length: -16256 * 4.5, fabrics: ["chalk"] });
+    const real = only((await told(style!.text)).answers, "planned").amounts;
+    expect(style?.amounts.fabrics.map(({ length }) => length)).toEqual(
+      real.fabrics.map(({ length }) => length),
+    );
   });
 });

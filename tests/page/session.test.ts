@@ -7,7 +7,7 @@ import { openSession } from "../../src/page/session.ts";
 function stage() {
   const workers: { asks: Ask[]; ended: boolean; hear(answer: Answer): void; die(): void }[] = [];
   const heard: Answer[] = [];
-  let timers: (() => void)[] = [];
+  let timers: { after: number; call: () => void }[] = [];
   const session = openSession({
     start(hear, die) {
       const worker = { asks: [] as Ask[], ended: false, hear, die };
@@ -17,19 +17,20 @@ function stage() {
         end: () => void Object.assign(worker, { ended: true }),
       };
     },
-    later(_, call) {
-      timers.push(call);
+    later(after, call) {
+      const timer = { after, call };
+      timers.push(timer);
       return () => {
-        timers = timers.filter((one) => one !== call);
+        timers = timers.filter((one) => one !== timer);
       };
     },
     heard: (answer) => void heard.push(answer),
     most: 1e6,
   });
-  const wait = () => {
-    const due = timers;
-    timers = [];
-    for (const call of due) call();
+  const wait = (milliseconds = 60) => {
+    const due = timers.filter(({ after }) => after <= milliseconds);
+    timers = timers.filter(({ after }) => after > milliseconds);
+    for (const { call } of due) call();
   };
   const plansOf = (worker: number) =>
     workers[worker]!.asks.flatMap((ask) => (ask.kind === "plan" ? [ask.text] : []));
@@ -82,6 +83,20 @@ describe("a session", () => {
     expect(plansOf(1)).toEqual(["a"]);
     for (let i = 1; i < workers.length && i < 9; i++) workers[i]!.die();
     expect(heard.at(-1)?.kind).toBe("broken");
+  });
+
+  test("a worker that falls silent in the middle of a search is replaced; one that has done is left", () => {
+    const { workers, session, wait, plansOf } = stage();
+    for (const worker of workers) worker.hear({ kind: "ready" });
+    const id = session.plan("a", "q");
+    workers[0]!.hear({ kind: "taken", id });
+    workers[0]!.hear({ kind: "kept", entries: [] });
+    wait(60_000);
+    expect(workers[0]!.ended).toBe(true);
+    expect(plansOf(1)).toEqual(["a"]);
+    workers[1]!.hear({ kind: "failed", id, diagnostics: [] });
+    wait(60_000);
+    expect(workers[1]!.ended).toBe(false);
   });
 
   test("results found by one worker reach the other and all later ones", () => {

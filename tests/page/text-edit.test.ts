@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
-import { withItem, withoutValue, withValue } from "../../src/page/document/text-edit.ts";
+import { withItem, withoutValue, withValue } from "../../src/edits/text-edit.ts";
 
 const QUILT = `# Nine stars
 name: Stars   # for the fair

@@ -1,7 +1,7 @@
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, test } from "vitest";
-import { crossgrain } from "../cli/run.ts";
+import { crossgrain, ROOT } from "../cli/run.ts";
 import { CHROMIUM, emptyFolder, launch, openPage, settled } from "./browser.ts";
 import { quiltNamed } from "./quilts.ts";
 
@@ -52,6 +52,7 @@ describe.skipIf(CHROMIUM === null || process.env.JOURNEYS !== "times")(
   "times from gesture to picture and amounts",
   () => {
     test.each([
+      { name: "tide-pool", text: readFileSync(join(ROOT, "fixtures/cutlists/tide-pool.yaml"), "utf8") },
       { name: "nine-stars", text: quiltNamed("nine-stars") },
       { name: "allotments", text: quiltNamed("allotments") },
       { name: "sampler 20 x 20", text: sampler() },
@@ -65,11 +66,11 @@ describe.skipIf(CHROMIUM === null || process.env.JOURNEYS !== "times")(
         const browser = await launch();
         const page = await openPage(browser, {}, to);
         await settled(page);
-        const timed = (what: string, act: string) =>
+        const timed = (what: string, act: string, pile = ".pile") =>
           page.evaluate(
-            async ([label, script]) => {
+            async ([label, script, where]) => {
               const frame = () => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-              const states = () => [...document.querySelectorAll(".pile .state")];
+              const states = () => [...document.querySelectorAll(`${where} .state`)];
               const begun = performance.now();
               (document.querySelector(script!) as HTMLElement).click();
               const handled = performance.now() - begun;
@@ -86,14 +87,25 @@ describe.skipIf(CHROMIUM === null || process.env.JOURNEYS !== "times")(
               const last = await until(() => states().every((one) => one.matches(".proven, .found")));
               return `${label}: handled ${handled.toFixed(0)}, drawn ${drawn.toFixed(0)}, amounts ${first.toFixed(0)}, settled ${last.toFixed(0)} ms`;
             },
-            [what, act],
+            [what, act, pile],
           );
         const lines: string[] = [];
-        for (let i = 0; i < 2; i++)
-          lines.push(await timed("border wider", '.rings .stepper button[aria-label$="more"]'));
-        await page.locator('[data-at="0,0"]').click();
-        lines.push(await timed("block turned", ".four button:nth-child(2)"));
-        lines.push(await timed("back again", ".four button:nth-child(1)"));
+        if ((await page.locator(".rings").count()) > 0) {
+          for (let i = 0; i < 2; i++)
+            lines.push(await timed("border wider", '.rings .stepper button[aria-label$="more"]'));
+          await page.locator('[data-at="0,0"]').click();
+          lines.push(await timed("block turned", ".four button:nth-child(2)"));
+          lines.push(await timed("back again", ".four button:nth-child(1)"));
+        }
+        // Taken back, all is known already; then a colour, which changes no cutting.
+        await page.getByRole("button", { name: "Fabric", exact: true }).click();
+        await page.locator(".bigpile th .act").first().click();
+        await page.getByRole("button", { name: "one way up" }).click();
+        await page.waitForFunction(
+          () => !document.querySelector(".bigpile .before, .bigpile .so-far, .bigpile .none"),
+        );
+        lines.push(await timed("print taken back", ".kept .act:not(:disabled)", ".bigpile"));
+        lines.push(await timed("print again", ".kept .act:nth-of-type(2)", ".bigpile"));
         console.log([name, ...lines].join("\n  "));
         await browser.close();
       },

@@ -10,6 +10,7 @@ import { page } from "./page.ts";
 import { picture } from "./picture.ts";
 import { pieces } from "./pieces.ts";
 import { plan } from "./plan.ts";
+import { savings } from "./savings.ts";
 import { schema } from "./schema.ts";
 import { sizes } from "./sizes.ts";
 import { stash } from "./stash.ts";
@@ -22,6 +23,7 @@ export const commands: readonly Command[] = [
   pieces,
   compare,
   arrange,
+  savings,
   picture,
   page,
   check,

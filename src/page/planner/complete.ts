@@ -1,7 +1,7 @@
-import { freeCode } from "../document/block-edits.ts";
-import { asLines, marked } from "../document/drawing-text.ts";
-import { type BlockModel, readModel } from "../document/model.ts";
-import { readText, valueAt, withItem, withValue } from "../document/text-edit.ts";
+import { freeCode } from "../../edits/block-edits.ts";
+import { asLines, marked } from "../../edits/drawing-text.ts";
+import { type BlockModel, readModel } from "../../edits/model.ts";
+import { readText, valueAt, withItem, withValue } from "../../edits/text-edit.ts";
 
 /** Name of the stand-in for cloth that has not been chosen; no maker writes it. */
 export const NOTHING_YET = "(nothing yet)";

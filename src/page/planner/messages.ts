@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../../planning.ts";
+import type { Change, Difference } from "../../savings/index.ts";
 import type { Amounts } from "./amounts.ts";
 import type { Kept } from "./keeps.ts";
 import type { Picture } from "./picture.ts";
@@ -11,7 +12,9 @@ export type Ask =
   /** Drawings and text of the plan last told, made when they are looked at. */
   | { kind: "show"; id: number; what: ShowWhat }
   /** Other texts of the same quilt, each to be planned and set beside it. */
-  | { kind: "try"; id: number; texts: { key: string; text: string }[] };
+  | { kind: "try"; id: number; texts: { key: string; text: string }[] }
+  /** Changes to a text that buy less, each really planned. */
+  | { kind: "save"; id: number; text: string };
 
 export type ShowWhat = "cutting" | "sewing" | "book";
 
@@ -33,4 +36,15 @@ export type Answer =
   | { kind: "kept"; entries: Kept[] }
   | { kind: "shown"; id: number; shown: Shown }
   | { kind: "tried"; id: number; key: string; amounts: Amounts | null }
+  | { kind: "trying"; id: number; done: number; of: number }
+  | { kind: "saves"; id: number; saving: FoundSaving }
   | { kind: "triedAll"; id: number };
+
+/** A change that buys less, with the text it makes and what is then bought. */
+export interface FoundSaving {
+  key: string;
+  change: Change;
+  text: string;
+  amounts: Amounts;
+  difference: Difference;
+}

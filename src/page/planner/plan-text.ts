@@ -1,11 +1,12 @@
 import {
+  type Cutting,
   type Diagnostic,
   type EngineJob,
-  type Listed,
   layOutQuilt,
-  listAll,
+  listCutting,
   type Plan,
   type PlanOptions,
+  planCutting,
   planListed,
   planSpec,
   quickSolve,
@@ -86,14 +87,14 @@ async function unless<T>(kind: new () => Error, work: () => Promise<T>): Promise
 /** A quilt read and listed: what both passes plan. */
 interface Ready {
   spec: Spec;
-  listed: Listed;
+  cutting: Cutting;
   diagnostics: Diagnostic[];
 }
 
-/** The quick plan: kept results, no easing, no narrower widths, little search. */
-function quickly({ spec, listed, diagnostics }: Ready, around: Around): Planned {
+/** The quick plan: kept results, no easing, no narrower widths, little search, and no thought of the sewing. */
+function quickly({ spec, cutting, diagnostics }: Ready, around: Around): Planned {
   const options: PlanOptions = { ...USUAL_OPTIONS, effort: QUICK };
-  return planListed(spec, listed, diagnostics, options, withoutEasing(quickSolve(solveKeeping(around))));
+  return planCutting(spec, cutting, diagnostics, options, withoutEasing(quickSolve(solveKeeping(around))));
 }
 
 /** Reads a text and lists what is cut, telling what can be drawn of it; null where it cannot be planned. */
@@ -106,14 +107,14 @@ function readyText(
   const { empty } = whole;
   const read = readSpecFile(whole.text, name);
   const spec = read.value;
-  const listed = spec === null ? null : listAll(spec);
+  const cutting = spec === null ? null : listCutting(spec);
   // Where the cutting cannot be listed the top can often be drawn all the same.
   const laid =
-    spec?.kind === "quilt" && listed?.value == null ? layOutQuilt(spec).value?.top : listed?.value?.top;
-  const diagnostics = [...read.diagnostics, ...(listed?.diagnostics ?? [])];
+    spec?.kind === "quilt" && cutting?.value == null ? layOutQuilt(spec).value?.top : cutting?.value?.top;
+  const diagnostics = [...read.diagnostics, ...(cutting?.diagnostics ?? [])];
   tell({ kind: "laid", id, picture: laid == null ? null : pictureOf(laid), diagnostics, empty });
-  if (spec !== null && listed?.value != null)
-    return { spec, listed: listed.value, diagnostics: listed.diagnostics, read: read.diagnostics };
+  if (spec !== null && cutting?.value != null)
+    return { spec, cutting: cutting.value, diagnostics: cutting.diagnostics, read: read.diagnostics };
   tell({ kind: "failed", id, diagnostics });
   return null;
 }
@@ -128,18 +129,22 @@ export async function planText(id: number, text: string, name: string, around: A
   const whole = completed(text);
   const ready = readyText(id, whole, name, around);
   if (ready === null) return null;
-  const { spec, listed } = ready;
+  const { spec, cutting } = ready;
   await around.pause();
   if (around.overtaken()) return null;
-  const thoroughly = (solve: Solve) => planListed(spec, listed, ready.diagnostics, USUAL_OPTIONS, solve);
-  let planned = await unless(NotKept, () => thoroughly(solveFromKeeps(around)));
-  if (planned === null) {
-    const quick = await unless(Overtaken, () => quickly(ready, around));
-    if (quick === null || around.overtaken()) return null;
-    if (quick.value !== null) tell({ kind: "amounts", id, amounts: amountsOf(quick.value) });
-    planned = await unless(Overtaken, () => thoroughly(solveKeeping(around)));
-    if (planned === null || around.overtaken()) return null;
-  }
+  // Amounts first: what is kept needs no search, and how it is sewn changes no amount.
+  const kept = await unless(NotKept, () =>
+    planCutting(spec, cutting, ready.diagnostics, USUAL_OPTIONS, solveFromKeeps(around)),
+  );
+  const first = kept ?? (await unless(Overtaken, () => quickly(ready, around)));
+  if (first === null || around.overtaken()) return null;
+  if (first.value !== null) tell({ kind: "amounts", id, amounts: amountsOf(first.value) });
+  await around.pause();
+  if (around.overtaken()) return null;
+  const planned = await unless(Overtaken, () =>
+    planListed(spec, cutting.sewn(), ready.diagnostics, USUAL_OPTIONS, solveKeeping(around)),
+  );
+  if (planned === null || around.overtaken()) return null;
   const diagnostics = [...ready.read, ...planned.diagnostics];
   if (planned.value === null) {
     tell({ kind: "failed", id, diagnostics });

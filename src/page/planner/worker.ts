@@ -1,4 +1,5 @@
 import type { Plan } from "../../planning.ts";
+import { difference, ideasFor, saves, tryIdeas } from "../../savings/index.ts";
 import { keepsOf } from "./keeps.ts";
 import type { Answer, Ask } from "./messages.ts";
 import { planText, tryText } from "./plan-text.ts";
@@ -61,6 +62,30 @@ export function workerLoop(port: Port): (ask: Ask) => void {
     port.post({ kind: "triedAll", id });
   };
 
+  /** Tells every change that buys less as it is found. */
+  const save = async (id: number, text: string): Promise<void> => {
+    const around = { keeps, overtaken: () => tries !== id, pause: port.pause, tell: () => {} };
+    const planned = (of: string) => tryText(of, "", around).catch(() => null);
+    const now = await planned(text);
+    const families = ideasFor(text);
+    const of = families.reduce((sum, family) => sum + family.length, 0);
+    let done = 0;
+    if (now !== null)
+      await tryIdeas(now.fabrics, families, async (idea) => {
+        await port.pause();
+        if (tries !== id) return "stop";
+        done += 1;
+        port.post({ kind: "trying", id, done, of });
+        const amounts = await planned(idea.text);
+        if (tries !== id) return "stop";
+        if (amounts === null) return null;
+        const change = difference(now.fabrics, amounts.fabrics);
+        if (saves(change)) port.post({ kind: "saves", id, saving: { ...idea, amounts, difference: change } });
+        return amounts.fabrics;
+      });
+    if (tries === id) port.post({ kind: "triedAll", id });
+  };
+
   return (ask) => {
     switch (ask.kind) {
       case "start":
@@ -82,6 +107,10 @@ export function workerLoop(port: Port): (ask: Ask) => void {
       case "try":
         tries = ask.id;
         void tryAll(ask.id, ask.texts);
+        return;
+      case "save":
+        tries = ask.id;
+        void save(ask.id, ask.text);
         return;
     }
   };

@@ -1,7 +1,7 @@
 import { batch } from "@preact/signals";
 import { type History, historyOf } from "../history.ts";
 import type { Session } from "../session.ts";
-import { keepDraft } from "../store.ts";
+import { keepDraft, newKey } from "../store.ts";
 import { words } from "../words/en.ts";
 import * as state from "./state.ts";
 
@@ -22,6 +22,20 @@ export const canUndo = (): boolean => state.text.value !== "" && history.canUndo
 export const canRedo = (): boolean => state.text.value !== "" && history.canRedo();
 export const draftInHand = (): string => draft;
 
+/** From now on this window keeps the quilt as one of its own. */
+export function keepApart(): void {
+  draft = newKey();
+  state.elsewhere.value = "";
+  keepDraft(draft, state.text.value, state.model.value.name);
+}
+
+/** Another window has kept the same quilt meanwhile: neither overwrites the other. */
+export function keptElsewhere(key: string): void {
+  if (key !== draft) return;
+  keepApart();
+  state.elsewhere.value = words.keptApart;
+}
+
 /** The last question asked of the planner: answers to older ones are let go. */
 let asked = 0;
 export const isCurrent = (id: number): boolean => id === asked;
@@ -36,6 +50,7 @@ function show(text: string): void {
     state.planned.value = false;
     state.shown.value = null;
     state.suggestions.value = [];
+    state.savings.value = null;
     state.broken.value = "";
   });
   session?.tryTexts([]);
@@ -73,6 +88,8 @@ export function begin(text: string, name: string, key: string): void {
     state.secondFabric.value = 1;
     state.tool.value = "lay";
     state.said.value = "";
+    state.onDisk.value = null;
+    state.elsewhere.value = "";
     state.progress.value = "before";
     state.region.value = "draw";
   });
@@ -119,4 +136,14 @@ export function redo(): void {
   if (on === null) return;
   show(on.text);
   state.said.value = `${words.redo}: ${on.what === TYPED ? words.textTitle : on.what}`;
+}
+
+let savingsNumber = 0;
+export const savingsAsked = (): number => savingsNumber;
+
+/** Looks for changes that buy less; they come in as they are found. */
+export function lookForSavings(): void {
+  if (session === null) return;
+  state.savings.value = { done: 0, of: 0, finished: false, found: [] };
+  savingsNumber = session.save(state.text.value);
 }

@@ -1,5 +1,5 @@
+import { sizeQuilt } from "../../edits/quilt-edits.ts";
 import { MATTRESS_SIZES } from "../../planning.ts";
-import { sizeQuilt } from "../document/quilt-edits.ts";
 import type { Picture } from "../planner/picture.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";

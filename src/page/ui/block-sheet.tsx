@@ -1,19 +1,30 @@
-import { addBlock, lengthText, resizeGrid, sizeBlock, unitOn } from "../document/block-edits.ts";
-import type { BlockModel } from "../document/model.ts";
-import { putBlock } from "../document/quilt-edits.ts";
-import { patchesOf } from "../document/unit-patches.ts";
+import {
+  addBlock,
+  copyBlock,
+  lengthText,
+  nameBlock,
+  resizeGrid,
+  sizeBlock,
+  unitOn,
+} from "../../edits/block-edits.ts";
+import type { BlockModel } from "../../edits/model.ts";
+import { putBlock } from "../../edits/quilt-edits.ts";
+import { ringsOf } from "../../edits/ring-edits.ts";
+import { patchesOf } from "../../edits/unit-patches.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { BlockPicture, blockSize, Swatch } from "./cloth.tsx";
 import { Corners, cornersOpen } from "./corners.tsx";
 import { Faults } from "./faults.tsx";
 import { blockOnPaper, colour, squareName, turn } from "./laying.ts";
+import { MotifLeaf } from "./motifs.tsx";
 import { Paper } from "./paper.tsx";
 import { Pile } from "./pile.tsx";
 import { QuiltPicture } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
-import { Label, lengthSaid, rulerMark, Stepper } from "./steps.tsx";
+import { Label, lengthSaid, lengthTyped, rulerMark, Stepper, sizeTyped } from "./steps.tsx";
 import { Tray } from "./tray.tsx";
+import { ColumnFields, UnitFields } from "./unit-fields.tsx";
 
 const HELP = { lay: words.helpPaper, colour: words.helpColour, off: words.helpOff };
 
@@ -24,10 +35,20 @@ const countIn = (key: string): number =>
   );
 
 /** A new block takes the place of every other one of the block in hand, so that it is seen in the quilt at once. */
-function anotherBlock(block: BlockModel): void {
+const anotherBlock = (block: BlockModel): void =>
+  newBlock(block, (text) => addBlock(text, block.columns, block.rows), words.anotherBlock);
+
+const copyOf = (block: BlockModel): void =>
+  newBlock(block, (text) => copyBlock(text, block.key), words.copyBlock);
+
+function newBlock(
+  block: BlockModel,
+  make: (text: string) => { text: string; key: string },
+  sentence: string,
+): void {
   let key = "";
   edit((text) => {
-    const added = addBlock(text, block.columns, block.rows);
+    const added = make(text);
     key = added.key;
     return state.model.value.setting.rows.reduce(
       (made, row, r) =>
@@ -38,7 +59,7 @@ function anotherBlock(block: BlockModel): void {
         ),
       added.text,
     );
-  }, words.anotherBlock);
+  }, sentence);
   if (key !== "") state.sheet.value = { block: key };
 }
 
@@ -55,6 +76,69 @@ function Facts({ block }: { block: BlockModel }) {
     );
   };
   const same = block.columns === block.rows;
+  const [across, down] = [block.across ?? 0, block.down ?? 0];
+  const rings = ringsOf(state.text.value, block.key);
+  const sizeTo = (wide2: number, high: number) =>
+    edit(
+      (text) =>
+        sizeBlock(
+          text,
+          block.key,
+          `${lengthText(wide2, state.model.value)} x ${lengthText(high, state.model.value)}`,
+        ),
+      `${lengthSaid(wide2)} × ${lengthSaid(high)} ${words.finished}.`,
+    );
+  const sized = (wide2: string | null, high: string | null) => {
+    if (wide2 === null || high === null) return;
+    edit((text) => sizeBlock(text, block.key, `${wide2} x ${high}`), `${wide2} × ${high} ${words.finished}.`);
+  };
+  // Squares of a long block are counted each way; a square block keeps as many down as across.
+  const long = across !== down || !same;
+  const half = 4 * rulerMark();
+  if (long)
+    return (
+      <div class="facts">
+        <Stepper
+          what={words.across}
+          value={<b>{`${block.columns} ${words.across}`}</b>}
+          less={() => resize(block.columns - 1, block.rows)}
+          more={() => resize(block.columns + 1, block.rows)}
+        />
+        <Stepper
+          what={words.down}
+          value={<b>{`${block.rows} ${words.down}`}</b>}
+          less={() => resize(block.columns, block.rows - 1)}
+          more={() => resize(block.columns, block.rows + 1)}
+        />
+        <Stepper
+          what={words.width2}
+          value=""
+          typed={{
+            now: lengthSaid(across),
+            after: words.width2,
+            take: (wish) => sized(lengthTyped(wish), lengthText(down, state.model.value)),
+          }}
+          less={() => sizeTo(Math.max(half, across - half), down)}
+          more={() => sizeTo(across + half, down)}
+        />
+        {rings.length > 0 ? (
+          <span class="figure">{`${lengthSaid(down)} ${words.height}`}</span>
+        ) : (
+          <Stepper
+            what={words.height}
+            value=""
+            typed={{
+              now: lengthSaid(down),
+              after: words.height,
+              take: (wish) => sized(lengthText(across, state.model.value), lengthTyped(wish)),
+            }}
+            less={() => sizeTo(across, Math.max(half, down - half))}
+            more={() => sizeTo(across, down + half)}
+          />
+        )}
+        <Where block={block} />
+      </div>
+    );
   return (
     <div class="facts">
       <Stepper
@@ -72,18 +156,32 @@ function Facts({ block }: { block: BlockModel }) {
       />
       <Stepper
         what={words.finished}
-        value={
-          <>
-            <b>{lengthSaid(size)}</b> {words.finished}
-          </>
-        }
+        value=""
+        typed={{
+          now: lengthSaid(size),
+          after: words.finished,
+          take: (wish) => {
+            const made = sizeTyped(wish);
+            if (made !== null) edit((text) => sizeBlock(text, block.key, made), `${made} ${words.finished}.`);
+          },
+        }}
         less={() => grow(-1)}
         more={() => grow(1)}
       />
-      <span class="figure quiet">{words.inTheQuilt(countIn(block.key))}</span>
+      <Where block={block} />
     </div>
   );
 }
+
+/** How often the block is in the quilt, and in which ring it stands. */
+function Where({ block }: { block: BlockModel }) {
+  const count = countIn(block.key);
+  const rings = ringsOf(state.text.value, block.key).map((ring) => words.inRing[ring]);
+  const told = [...(count > 0 || rings.length === 0 ? [words.inTheQuilt(count)] : []), ...rings];
+  return <span class="figure quiet">{told.join(", ")}</span>;
+}
+
+const wholeOf = ({ columns, rows }: BlockModel) => ({ column: 0, row: 0, columns, rows });
 
 /** The patches of the square in hand, each to be coloured by name. */
 function PatchList({ block }: { block: BlockModel }) {
@@ -158,11 +256,28 @@ export function BlockSheet() {
     return null;
   }
   const { blocks } = state.model.value;
+  const wished = cornersOpen.value;
+  // Squares that are no longer there cannot be drawn on.
+  const corners =
+    wished === null || wished.column + wished.columns > block.columns || wished.row + wished.rows > block.rows
+      ? null
+      : wished;
   return (
     <div class="spread draw">
       <section class="leaf work1" aria-label={block.name}>
         <h2>
-          {block.name}
+          <input
+            class="nameinput"
+            aria-label={words.blockName}
+            value={block.name}
+            size={Math.max(6, block.name.length)}
+            onChange={({ currentTarget }) =>
+              edit((text) => nameBlock(text, block.key, currentTarget.value.trim()), currentTarget.value)
+            }
+          />
+          <button type="button" class="act" onClick={() => copyOf(block)}>
+            {words.copyBlock}
+          </button>
           <button type="button" class="act" onClick={() => anotherBlock(block)}>
             {words.anotherBlock}
           </button>
@@ -183,13 +298,14 @@ export function BlockSheet() {
           </div>
         )}
         <Facts block={block} />
-        {cornersOpen.value ? <Corners block={block} /> : <Paper block={block} />}
+        {corners === null ? <Paper block={block} /> : <Corners block={block} area={corners} />}
         <p class="said" aria-hidden="true">
           {state.said.value || HELP[state.tool.value]}
         </p>
-        {cornersOpen.value ? null : (
+        {corners !== null ? null : (
           <>
             <PatchList block={block} />
+            <UnitFields block={block} />
             <div class="row">
               <Label
                 pressed={state.spanning.value}
@@ -204,13 +320,23 @@ export function BlockSheet() {
               </Label>
               <Label
                 onClick={() => {
-                  cornersOpen.value = true;
+                  cornersOpen.value = wholeOf(block);
                   state.said.value = words.cornersHelp;
                 }}
               >
                 {words.drawCorners}
               </Label>
+              <Label
+                onClick={() => {
+                  const unit = unitOn(block, state.square.value);
+                  cornersOpen.value = unit ?? { ...state.square.value, columns: 1, rows: 1 };
+                  state.said.value = words.cornersHelp;
+                }}
+              >
+                {words.drawCornersHere}
+              </Label>
             </div>
+            <ColumnFields block={block} />
           </>
         )}
         <Faults />
@@ -218,6 +344,7 @@ export function BlockSheet() {
       <Tray />
       <div class="side">
         <NineTogether block={block} />
+        <MotifLeaf key={block.key} block={block} />
         <InTheQuilt />
         <Pile />
       </div>

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from "preact";
+import type { BlockModel, FabricModel, QuiltModel } from "../../edits/model.ts";
+import { patchesOf } from "../../edits/unit-patches.ts";
 import { fabricPatterns } from "../../planning.ts";
-import type { BlockModel, FabricModel, QuiltModel } from "../document/model.ts";
-import { patchesOf } from "../document/unit-patches.ts";
 import { type Corner, pathOf, UNIT } from "../planner/picture.ts";
 
 type Mark = ReturnType<typeof fabricPatterns>[number]["nodes"][number];

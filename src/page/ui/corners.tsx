@@ -1,16 +1,16 @@
 import { signal } from "@preact/signals";
 import { useRef } from "preact/hooks";
-import { layUnit } from "../document/block-edits.ts";
-import { freePatches, type Ring } from "../document/free-patches.ts";
-import type { BlockModel } from "../document/model.ts";
+import { type Area, layUnit } from "../../edits/block-edits.ts";
+import { freePatches, type Ring } from "../../edits/free-patches.ts";
+import type { BlockModel } from "../../edits/model.ts";
 import { pathOf } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";
 import { Label, lengthSaid } from "./steps.tsx";
 
-/** The paper is open for drawing patches by their corners. */
-export const cornersOpen = signal(false);
+/** The squares open for drawing patches by their corners: the whole block or some of it; null while none are. */
+export const cornersOpen = signal<Area | null>(null);
 
 interface Drawn {
   ring: Ring;
@@ -25,27 +25,29 @@ const SIDE = 420;
 const MARGIN = 30;
 
 function close(): void {
-  cornersOpen.value = false;
+  cornersOpen.value = null;
   ring.value = [];
   drawn.value = [];
 }
 
-/** Half squares: the points corners may stand on. */
-const points = (block: BlockModel): { columns: number; rows: number } => ({
-  columns: 2 * block.columns,
-  rows: 2 * block.rows,
-});
+/** The points corners may stand on: half squares, and quarters where there are few squares. */
+function points({ columns, rows }: Area): { columns: number; rows: number } {
+  const each = Math.max(columns, rows) > 2 ? 2 : 4;
+  return { columns: each * columns, rows: each * rows };
+}
 
-function finish(block: BlockModel): void {
+const ends = (all: readonly number[], from: number, count: number): number =>
+  (all[from + count] ?? 0) - (all[from] ?? 0);
+
+function finish(block: BlockModel, area: Area): void {
   const { fabrics } = state.model.value;
   const ground = fabrics[state.secondFabric.value]?.name ?? fabrics[0]?.name ?? "";
-  const { columns, rows } = points(block);
+  const { columns, rows } = points(area);
   const laid = freePatches(drawn.value, ground, columns, rows);
   if (laid === null) {
     state.said.value = words.cornersBad;
     return;
   }
-  const area = { column: 0, row: 0, columns: block.columns, rows: block.rows };
   const on = `${columns} x ${rows}`;
   edit(
     (text) =>
@@ -55,25 +57,30 @@ function finish(block: BlockModel): void {
   close();
 }
 
-function tap(block: BlockModel, x: number, y: number): void {
+function tap(block: BlockModel, area: Area, x: number, y: number): void {
   at.value = { x, y };
   const now = ring.value;
   const [first] = now;
   if (first !== undefined && now.length > 2 && first[0] === x && first[1] === y) {
-    closeRing(block);
+    closeRing(area);
     return;
   }
   if (now.some(([px, py]) => px === x && py === y)) return;
   ring.value = [...now, [x, y]];
-  const { columns, rows } = points(block);
-  const said = (part: number, of: number, whole: number | null) => lengthSaid(((whole ?? 0) * part) / of);
-  state.said.value = words.corner(now.length + 1, said(x, columns, block.across), said(y, rows, block.down));
+  const { columns, rows } = points(area);
+  const across = ends(block.xs, area.column, area.columns);
+  const down = ends(block.ys, area.row, area.rows);
+  state.said.value = words.corner(
+    now.length + 1,
+    lengthSaid((across * x) / columns),
+    lengthSaid((down * y) / rows),
+  );
 }
 
-function closeRing(block: BlockModel): void {
+function closeRing(area: Area): void {
   const fabric = state.model.value.fabrics[state.firstFabric.value]?.name ?? "";
   const next = [...drawn.value, { ring: ring.value, fabric }];
-  const { columns, rows } = points(block);
+  const { columns, rows } = points(area);
   if (freePatches(next, "", columns, rows) === null) {
     state.said.value = words.cornersBad;
     ring.value = [];
@@ -85,9 +92,9 @@ function closeRing(block: BlockModel): void {
 }
 
 /** Squared paper on which patches are drawn by their corners; points can be tapped or reached with arrows. */
-export function Corners({ block }: { block: BlockModel }) {
+export function Corners({ block, area }: { block: BlockModel; area: Area }) {
   const svg = useRef<SVGSVGElement>(null);
-  const { columns, rows } = points(block);
+  const { columns, rows } = points(area);
   const scale = SIDE / Math.max(columns, rows);
   const [w, h] = [columns * scale, rows * scale];
   const colourOf = (name: string): string =>
@@ -100,7 +107,12 @@ export function Corners({ block }: { block: BlockModel }) {
       ((event.clientX - box.left) * per - MARGIN) / scale,
       ((event.clientY - box.top) * per - MARGIN) / scale,
     ];
-    tap(block, Math.min(columns, Math.max(0, Math.round(px))), Math.min(rows, Math.max(0, Math.round(py))));
+    tap(
+      block,
+      area,
+      Math.min(columns, Math.max(0, Math.round(px))),
+      Math.min(rows, Math.max(0, Math.round(py))),
+    );
   };
   const key = (event: KeyboardEvent) => {
     const { x, y } = at.value;
@@ -110,10 +122,10 @@ export function Corners({ block }: { block: BlockModel }) {
         x: Math.min(columns, Math.max(0, x + step[0]!)),
         y: Math.min(rows, Math.max(0, y + step[1]!)),
       };
-    else if (event.key === " ") tap(block, x, y);
+    else if (event.key === " ") tap(block, area, x, y);
     else if (event.key === "Enter") {
-      if (ring.value.length > 2) closeRing(block);
-      else if (drawn.value.length > 0) finish(block);
+      if (ring.value.length > 2) closeRing(area);
+      else if (drawn.value.length > 0) finish(block, area);
     } else if (event.key === "Escape") close();
     else return;
     event.preventDefault();
@@ -156,10 +168,17 @@ export function Corners({ block }: { block: BlockModel }) {
         <circle class="heldline" cx={at.value.x * scale} cy={at.value.y * scale} r="11" />
       </svg>
       <div class="row">
-        <Label onClick={() => (ring.value.length > 2 ? closeRing(block) : finish(block))} strong>
+        <Label onClick={() => (ring.value.length > 2 ? closeRing(area) : finish(block, area))} strong>
           {words.closeCorners}
         </Label>
-        <Label onClick={close}>{words.stopCorners}</Label>
+        <Label
+          onClick={() => {
+            close();
+            state.said.value = "";
+          }}
+        >
+          {words.stopCorners}
+        </Label>
       </div>
     </>
   );

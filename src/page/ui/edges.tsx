@@ -1,25 +1,14 @@
-import { lengthText } from "../document/block-edits.ts";
-import { fabricFor, ticksOf } from "../document/model.ts";
-import {
-  addBorder,
-  type Finishing,
-  removeBorder,
-  setBorder,
-  setCornerstones,
-  setFinishing,
-  setSashing,
-  setSashRing,
-  widenBorder,
-} from "../document/quilt-edits.ts";
+import { ticksOf } from "../../edits/model.ts";
+import { addBorder, type Finishing, setFinishing, setSashing, widenBorder } from "../../edits/quilt-edits.ts";
+import { setRingWidth, widenPieced } from "../../edits/ring-edits.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { Stitches, Swatch } from "./cloth.tsx";
+import { BorderHand, clothOf, firstName, nameOf } from "./ring-hand.tsx";
+import { Sashing } from "./sashing.tsx";
 import * as state from "./state.ts";
-import { Label, lengthSaid, rulerMark, Stepper } from "./steps.tsx";
+import { Label, lengthSaid, lengthTyped, rulerMark, Stepper } from "./steps.tsx";
 
-const NO_ROLES = { roles: {} };
-const clothOf = (word: string) => fabricFor(word, NO_ROLES, state.model.value);
-const firstName = (): string => state.model.value.fabrics[state.firstFabric.value]?.name ?? "";
 const usual = (inches: string, centimetres: string): string =>
   ["in", "yd"].includes(state.model.value.unit) ? inches : centimetres;
 
@@ -33,10 +22,11 @@ function Borders() {
           const held = state.borderInHand.value === i;
           const fabric = clothOf(border.fabric);
           const width = ticksOf(border.width, unit);
-          const name = border.block === "" ? border.fabric : words.borderPieced;
+          const name = border.block === "" ? border.fabric : words.borderPieced(nameOf(border.block));
           const widen = (marks: number) =>
             edit(
-              (text) => widenBorder(text, i, marks, rulerMark()),
+              (text) =>
+                border.block === "" ? widenBorder(text, i, marks, rulerMark()) : widenPieced(text, i, marks),
               () => `${name} ${lengthSaid(ticksOf(state.model.value.borders[i]?.width, unit) ?? 0)}.`,
             );
           return (
@@ -56,138 +46,28 @@ function Borders() {
                 {name}
               </button>
               {width === null ? (
-                <span class="figure">{border.width}</span>
+                <span class="figure">{border.width === "fit" ? words.fitted : border.width}</span>
               ) : (
                 <Stepper
                   what={`${words.border(i + 1, name)}, ${words.width}`}
-                  value={lengthSaid(width)}
+                  value=""
+                  typed={{
+                    now: lengthSaid(width),
+                    take: (wish) => {
+                      const made = lengthTyped(wish);
+                      if (made !== null)
+                        edit((text) => setRingWidth(text, i, made), `${name} ${lengthSaid(width)}.`);
+                    },
+                  }}
                   less={() => widen(-4)}
                   more={() => widen(4)}
                 />
               )}
-              {!held ? null : (
-                <div class="row">
-                  {border.block !== "" ? null : (
-                    <button
-                      type="button"
-                      class="act"
-                      onClick={() =>
-                        edit(
-                          (text) => setBorder(text, i, "fabric", firstName()),
-                          words.useFabric(firstName()),
-                        )
-                      }
-                    >
-                      {words.useFabric(firstName())}
-                    </button>
-                  )}
-                  {border.block !== "" ? null : (
-                    <button
-                      type="button"
-                      class="act"
-                      aria-pressed={border.corners === "mitred"}
-                      onClick={() =>
-                        edit(
-                          (text) =>
-                            setBorder(
-                              text,
-                              i,
-                              "corners",
-                              border.corners === "mitred" ? "sides first" : "mitred",
-                            ),
-                          words.corner4,
-                        )
-                      }
-                    >
-                      {words.corner4}
-                    </button>
-                  )}
-                  <button
-                    type="button"
-                    class="act"
-                    onClick={() => {
-                      state.borderInHand.value = null;
-                      edit((text) => removeBorder(text, i), words.removeBorder);
-                    }}
-                  >
-                    {words.removeBorder}
-                  </button>
-                </div>
-              )}
+              {held ? <BorderHand index={i} /> : null}
             </li>
           );
         })}
       </ol>
-    </>
-  );
-}
-
-function Sashing() {
-  const { setting, unit } = state.model.value;
-  const sashing = setting.sashing;
-  if (sashing === null) return null;
-  const width = ticksOf(sashing.width, unit) ?? 0;
-  const fabric = clothOf(sashing.fabric);
-  const step = 4 * rulerMark();
-  const widen = (by: number) => {
-    const next = Math.max(step, width + by * step);
-    edit(
-      (text) => setSashing(text, { width: lengthText(next, state.model.value), fabric: sashing.fabric }),
-      `${words.sashing} ${lengthSaid(next)}.`,
-    );
-  };
-  return (
-    <>
-      <h3>{words.sashing}</h3>
-      <div class="row">
-        {fabric === null ? null : <Swatch fabric={fabric} />}
-        <Stepper
-          what={`${words.sashing}, ${words.width}`}
-          value={lengthSaid(width)}
-          less={() => widen(-1)}
-          more={() => widen(1)}
-        />
-        <button
-          type="button"
-          class="act"
-          onClick={() =>
-            edit(
-              (text) => setSashing(text, { width: sashing.width, fabric: firstName() }),
-              words.useFabric(firstName()),
-            )
-          }
-        >
-          {words.useFabric(firstName())}
-        </button>
-        <button
-          type="button"
-          class="act"
-          aria-pressed={sashing.cornerstones !== ""}
-          onClick={() =>
-            edit(
-              (text) => setCornerstones(text, sashing.cornerstones === "" ? firstName() : null),
-              words.cornerstones,
-            )
-          }
-        >
-          {words.cornerstones}
-        </button>
-        <button
-          type="button"
-          class="act"
-          aria-pressed={sashing.ring}
-          onClick={() => edit((text) => setSashRing(text, !sashing.ring), words.sashRing)}
-        >
-          {words.sashRing}
-        </button>
-        <button
-          type="button"
-          class="act"
-          onClick={() => edit((text) => setSashing(text, null), words.removeSashing)}
-        >
-          {words.removeSashing}
-        </button>
-      </div>
     </>
   );
 }
@@ -280,6 +160,7 @@ export function Edges() {
           </Label>
         ) : null}
       </div>
+      <p class="hint">{words.hints.edges}</p>
       <Sashing />
       <Finish />
     </>

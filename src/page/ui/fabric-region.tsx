@@ -1,4 +1,3 @@
-import { EIGHTH_INCH_RULER, formatLength, formatMeasure, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
 import {
   addFabric,
   fabricIsUsed,
@@ -6,16 +5,18 @@ import {
   renameFabric,
   setCloth,
   setColour,
+  setOwnCloth,
   setPrint,
-} from "../document/fabric-edits.ts";
+} from "../../edits/fabric-edits.ts";
+import { EIGHTH_INCH_RULER, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
-import { ideasFor, saving } from "../suggest.ts";
 import { words } from "../words/en.ts";
-import { edit, sessionInHand } from "./actions.ts";
+import { edit } from "./actions.ts";
 import { amountText, changeOf, stateOf, sumText } from "./amount-lines.ts";
 import { Swatch } from "./cloth.tsx";
 import { Faults } from "./faults.tsx";
 import { Folds, fabricNamed, Proof } from "./pile.tsx";
+import { SavingsList } from "./savings-list.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
 
@@ -113,72 +114,6 @@ function Why({ amount }: { amount: Amount }) {
   );
 }
 
-/** Plans every idea in a worker of its own; what buys less is shown as it comes. */
-export function planWays(): void {
-  const ideas = ideasFor(state.text.value);
-  state.suggestions.value = ideas.map((idea) => ({ ...idea, amounts: null, done: false }));
-  sessionInHand()?.tryTexts(ideas.map(({ key, text }) => ({ key, text })));
-}
-
-function Saving() {
-  const all = state.suggestions.value.filter(({ label }) => label !== "");
-  const now = state.amounts.value;
-  const open = all.some(({ done }) => !done);
-  const better =
-    now === null
-      ? []
-      : all
-          .flatMap((one) =>
-            one.amounts === null ? [] : [{ ...one, ...saving(now, one.amounts), after: one.amounts }],
-          )
-          .filter(({ cost, length }) => (cost === null ? length < 0 : cost < 0 || (cost === 0 && length < 0)))
-          .sort((a, b) => (a.cost ?? a.length) - (b.cost ?? b.length));
-  const unit = now?.fabrics[0]?.unit ?? "yd";
-  return (
-    <>
-      <h3>{words.whatWouldSave}</h3>
-      {all.length === 0 ? (
-        <Label onClick={planWays}>{words.tryWays}</Label>
-      ) : (
-        <>
-          {open ? (
-            <p class="quiet">{words.trying}</p>
-          ) : better.length === 0 ? (
-            <p class="quiet">{words.nothingSaves}</p>
-          ) : null}
-          <ul class="savings">
-            {better.map(({ key, label, text, length, after, fabrics }) => (
-              <li key={key}>
-                <b class="amount">{words.changeLess(formatMeasure(-length, unit, { typeset: true }))}</b>
-                <span>
-                  {label}
-                  <span class="quiet">
-                    {" "}
-                    {fabrics
-                      .map(
-                        (name) =>
-                          `${name} ${amountText(after.fabrics.find(({ fabric }) => fabric === name)!)}`,
-                      )
-                      .join(", ")}
-                  </span>
-                </span>
-                <button
-                  type="button"
-                  class="act"
-                  aria-label={`${words.take}: ${label}`}
-                  onClick={() => edit(() => text, words.took(label))}
-                >
-                  {words.take}
-                </button>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-    </>
-  );
-}
-
 function ClothLeaf({ name }: { name: string }) {
   const fabric = fabricNamed(name);
   const amount = state.amounts.value?.fabrics.find((one) => one.fabric === name);
@@ -199,6 +134,19 @@ function ClothLeaf({ name }: { name: string }) {
               const wish = currentTarget.value.trim();
               if (edit((text) => renameFabric(text, fabric.index, wish), wish)) state.opened.value = wish;
             }}
+          />
+        </label>
+        <label>
+          <span>{words.ownWidth}</span>
+          <input
+            value={fabric.width}
+            placeholder={String(state.model.value.cloth.width ?? "43 in")}
+            onChange={({ currentTarget }) =>
+              edit(
+                (text) => setOwnCloth(text, fabric.index, "width", currentTarget.value.trim()),
+                `${name}: ${words.ownWidth} ${currentTarget.value}`,
+              )
+            }
           />
         </label>
         <label>
@@ -306,7 +254,7 @@ export function FabricRegion() {
       <div class="side1">
         {state.opened.value === null ? null : <ClothLeaf name={state.opened.value} />}
         <section class="leaf" aria-label={words.whatWouldSave}>
-          <Saving />
+          <SavingsList />
         </section>
       </div>
     </div>

@@ -1,13 +1,14 @@
 import { useEffect, useState } from "preact/hooks";
+import { readModel } from "../../edits/model.ts";
 import { layOutQuilt, readSpecFile } from "../../planning.ts";
-import { readModel } from "../document/model.ts";
 import { type Picture, pictureOf } from "../planner/picture.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
-import { type Draft, drafts } from "../store.ts";
+import { type Draft, drafts, tookUp } from "../store.ts";
 import { words } from "../words/en.ts";
 import { openFromDisk, takeText } from "./opening.ts";
 import { QuiltPicture } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
+import { startTour } from "./tour.tsx";
 
 /** The three quilts, laid out once the page stands; their places are kept free until then. */
 function useTops(): ReadonlyMap<string, Picture> {
@@ -39,7 +40,15 @@ function LeftOff() {
     <div class="again">
       <span class="quiet">{words.leftOff}</span>
       {kept.slice(0, 8).map((draft) => (
-        <button key={draft.key} type="button" class="act" onClick={() => takeText(draft.text, draft.key)}>
+        <button
+          key={draft.key}
+          type="button"
+          class="act"
+          onClick={() => {
+            tookUp(draft);
+            takeText(draft.text, draft.key);
+          }}
+        >
           {draft.name || words.theQuilt}, {when(draft.at)}
         </button>
       ))}
@@ -137,6 +146,16 @@ export function FirstOpen() {
       <LeftOff />
       <p class="said">{state.said.value}</p>
       <div class="row">
+        <button
+          type="button"
+          class="act"
+          onClick={() => {
+            takeText(EMPTY_SHEET, null);
+            startTour();
+          }}
+        >
+          {words.tourStart}
+        </button>
         <button type="button" class="act" onClick={() => void openFromDisk()}>
           {words.open}
         </button>

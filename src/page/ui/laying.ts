@@ -7,9 +7,9 @@ import {
   type Square,
   turnUnit,
   unitOn,
-} from "../document/block-edits.ts";
-import type { BlockModel, UnitModel } from "../document/model.ts";
-import { type PaperPatch, patchesOf } from "../document/unit-patches.ts";
+} from "../../edits/block-edits.ts";
+import type { BlockModel, UnitModel } from "../../edits/model.ts";
+import { type PaperPatch, patchesOf } from "../../edits/unit-patches.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";

@@ -1,7 +1,7 @@
 import { useRef } from "preact/hooks";
-import { type Area, emptySquare, type Square, unitOn } from "../document/block-edits.ts";
-import type { BlockModel } from "../document/model.ts";
-import { patchesOf } from "../document/unit-patches.ts";
+import { type Area, emptySquare, type Square, unitOn } from "../../edits/block-edits.ts";
+import type { BlockModel } from "../../edits/model.ts";
+import { patchesOf } from "../../edits/unit-patches.ts";
 import { pathOf } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";

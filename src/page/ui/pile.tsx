@@ -1,5 +1,5 @@
+import type { FabricModel } from "../../edits/model.ts";
 import { fabricKey } from "../../planning.ts";
-import type { FabricModel } from "../document/model.ts";
 import type { Amount } from "../planner/amounts.ts";
 import { words } from "../words/en.ts";
 import {
@@ -105,6 +105,9 @@ export function Pile() {
       <p class="sum">
         <span>{failed ? "" : words.sum(sumText(all), state.amounts.value?.total ?? "")}</span>
         <span class="quiet">{empty > 0 ? words.leftEmpty(empty) : changesSaid()}</span>
+      </p>
+      <p class="hint">
+        {all.some(({ unit }) => unit === "m" || unit === "cm") ? words.hints.pileMetric : words.hints.pile}
       </p>
     </section>
   );

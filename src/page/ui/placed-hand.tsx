@@ -1,15 +1,24 @@
+import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
-import { blockNamed } from "../document/block-edits.ts";
-import { colourPlaced, setColourway, wordsOfPlaced } from "../document/colourway-edits.ts";
-import type { PlacedModel } from "../document/model.ts";
-import { type FillRule, fillTurns, type Place, putBlock, turnPlaced } from "../document/quilt-edits.ts";
-import { saving } from "../suggest.ts";
+import { blockNamed } from "../../edits/block-edits.ts";
+import { colourPlaced, setColourway, wordsOfPlaced } from "../../edits/colourway-edits.ts";
+import type { PlacedModel } from "../../edits/model.ts";
+import {
+  type FillRule,
+  fillBlocks,
+  fillTurns,
+  type Place,
+  type PutRule,
+  putBlock,
+  turnPlaced,
+} from "../../edits/quilt-edits.ts";
+import { difference } from "../../savings/index.ts";
 import { words } from "../words/en.ts";
 import { edit, sessionInHand } from "./actions.ts";
 import { costText } from "./amount-lines.ts";
 import { BlockPicture, Swatch } from "./cloth.tsx";
 import * as state from "./state.ts";
-import { Label } from "./steps.tsx";
+import { Label, Stepper } from "./steps.tsx";
 
 export const placedAt = ({ row, column }: Place): PlacedModel | null =>
   state.model.value.setting.rows[row]?.[column] ?? null;
@@ -46,17 +55,16 @@ function costOfTurn(turn: number): string {
   const now = state.amounts.value;
   const then = state.suggestions.value.find(({ key }) => key === `turn ${turn}`)?.amounts;
   if (now === null || then == null) return "";
-  return costText(saving(now, then).length, now.fabrics[0]?.unit ?? "yd");
+  return costText(difference(now.fabrics, then.fabrics).length, now.fabrics[0]?.unit ?? "yd");
 }
 
-let chance = 0;
+/** Number of the last turning by chance; the same number turns the same blocks the same way again. */
+const chance = signal(0);
 
-function fill(block: string, rule: FillRule, first: number): void {
-  if (rule === "chance") chance += 1;
-  edit(
-    (text) => fillTurns(text, block, rule, first, chance),
-    `${words.fillAll(nameOf(block))}: ${words.rules[rule]}`,
-  );
+function fill(block: string, rule: FillRule, first: number, number = chance.value + 1): void {
+  if (rule === "chance") chance.value = number;
+  const said = rule === "chance" ? words.chanceNumber(number) : words.rules[rule];
+  edit((text) => fillTurns(text, block, rule, first, number), `${words.fillAll(nameOf(block))}: ${said}`);
 }
 
 /** The fabrics of this one placing: each can be another here while the block elsewhere stays as it is. */
@@ -151,7 +159,35 @@ export function PlacedHand() {
             {words.rules[rule]}
           </button>
         ))}
+        {chance.value === 0 ? null : (
+          <Stepper
+            what={words.rules.chance}
+            value={words.chanceNumber(chance.value)}
+            less={() => fill(block.key, "chance", placed.turn, Math.max(1, chance.value - 1))}
+            more={() => fill(block.key, "chance", placed.turn)}
+          />
+        )}
       </div>
+      {model.blocks.length < 2 ? null : (
+        <div class="row" role="group" aria-label={words.fillWith(block.name)}>
+          <span class="figure">{words.fillWith(block.name)}</span>
+          {(Object.keys(words.puts) as PutRule[]).map((rule) => (
+            <button
+              key={rule}
+              type="button"
+              class="act"
+              onClick={() =>
+                edit(
+                  (text) => fillBlocks(text, block.key, rule),
+                  `${words.fillWith(block.name)} ${words.puts[rule]}.`,
+                )
+              }
+            >
+              {words.puts[rule]}
+            </button>
+          ))}
+        </div>
+      )}
       <ColoursHere at={at} placed={placed} />
     </>
   );

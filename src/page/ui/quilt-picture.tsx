@@ -1,5 +1,5 @@
+import type { QuiltModel } from "../../edits/model.ts";
 import { fabricKey } from "../../planning.ts";
-import type { QuiltModel } from "../document/model.ts";
 import type { Picture } from "../planner/picture.ts";
 import { Cloth, Textures } from "./cloth.tsx";
 

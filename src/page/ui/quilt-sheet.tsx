@@ -1,6 +1,7 @@
 import { useRef } from "preact/hooks";
-import { type Place, setLayout, sizeQuilt, swapPlaced } from "../document/quilt-edits.ts";
-import type { Picture, RingPicture } from "../planner/picture.ts";
+import { type Place, setLayout, swapPlaced } from "../../edits/quilt-edits.ts";
+import { ringsOf } from "../../edits/ring-edits.ts";
+import type { Picture } from "../planner/picture.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
@@ -10,6 +11,7 @@ import { Edges } from "./edges.tsx";
 import { Faults } from "./faults.tsx";
 import { Pile } from "./pile.tsx";
 import { nameOf, PlacedHand, placedAt, turnTo } from "./placed-hand.tsx";
+import { CornerHandle, type Point, RingHandle, ringPath, sizeTo } from "./quilt-handles.tsx";
 import { Patches } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
 import { lengthSaid, Stepper } from "./steps.tsx";
@@ -44,6 +46,12 @@ function QuiltPaper({ top }: { top: Picture }) {
       : blocks.find(({ row, column }) => row === inHand.row && column === inHand.column);
   const ring = top.borders[state.borderInHand.value ?? -1];
   const per = margin / 20;
+  const pointOf = (event: PointerEvent): Point => {
+    const box = svg.current?.getBoundingClientRect();
+    if (box === undefined) return { x: 0, y: 0 };
+    const scale = (w + 2 * margin) / box.width;
+    return { x: (event.clientX - box.left) * scale - margin, y: (event.clientY - box.top) * scale - margin };
+  };
   const key = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const step = { ArrowLeft: [0, -1], ArrowRight: [0, 1], ArrowUp: [-1, 0], ArrowDown: [1, 0] }[event.key];
@@ -85,10 +93,9 @@ function QuiltPaper({ top }: { top: Picture }) {
     <svg
       ref={svg}
       class="paper quilt"
+      role="group"
+      aria-label={words.theQuilt}
       viewBox={`${-margin} ${-margin} ${w + 2 * margin} ${h + 2 * margin}`}
-      role="grid"
-      aria-label={words.quiltGrid(rows.length, counts().across)}
-      onKeyDown={key}
       onPointerUp={() => {
         drag.current = null;
       }}
@@ -115,70 +122,72 @@ function QuiltPaper({ top }: { top: Picture }) {
           </g>
         ))}
       </g>
-      {ring === undefined ? null : <RingLine ring={ring} per={per} />}
+      <g aria-hidden="true">
+        {top.borders.map((one, i) => (
+          <path
+            key={i}
+            class="cell"
+            d={ringPath(one)}
+            fill-rule="evenodd"
+            onPointerUp={() => {
+              state.placed.value = null;
+              state.borderInHand.value = i;
+            }}
+          />
+        ))}
+      </g>
       {held === undefined ? null : (
         <g aria-hidden="true">
           <path class="heldhalo" stroke-width={per * 6} d={held.d} />
           <path class="heldline" stroke-width={per * 2.6} d={held.d} />
         </g>
       )}
-      {rows.map((row) => (
-        <g role="row" key={row}>
-          {blocks
-            .filter((block) => block.row === row)
-            .map((block) => {
-              const at = { row: block.row, column: block.column };
-              const placed = placedAt(at);
-              const own = at.row === inHand.row && at.column === inHand.column;
-              return (
-                <path
-                  key={block.column}
-                  class="cell"
-                  d={block.d}
-                  data-at={`${at.row},${at.column}`}
-                  role="gridcell"
-                  tabIndex={own ? 0 : -1}
-                  aria-selected={state.placed.value !== null && own}
-                  aria-label={words.placedCell(
-                    nameOf(placed?.block ?? ""),
-                    at.row + 1,
-                    at.column + 1,
-                    placed?.turn ?? 0,
-                  )}
-                  onPointerDown={(event) => {
-                    if (event.pointerType === "mouse") drag.current = at;
-                  }}
-                  onPointerUp={() => {
-                    const from = drag.current;
-                    drag.current = null;
-                    if (from !== null && (from.row !== at.row || from.column !== at.column)) {
-                      edit((text) => swapPlaced(text, from, at), words.swapped);
-                      state.placed.value = at;
-                    } else take(at);
-                  }}
-                />
-              );
-            })}
-        </g>
-      ))}
+      <g role="grid" aria-label={words.quiltGrid(rows.length, counts().across)} onKeyDown={key}>
+        {rows.map((row) => (
+          <g role="row" key={row}>
+            {blocks
+              .filter((block) => block.row === row)
+              .map((block) => {
+                const at = { row: block.row, column: block.column };
+                const placed = placedAt(at);
+                const own = at.row === inHand.row && at.column === inHand.column;
+                return (
+                  <path
+                    key={block.column}
+                    class="cell"
+                    d={block.d}
+                    data-at={`${at.row},${at.column}`}
+                    role="gridcell"
+                    tabIndex={own ? 0 : -1}
+                    aria-selected={state.placed.value !== null && own}
+                    aria-label={words.placedCell(
+                      nameOf(placed?.block ?? ""),
+                      at.row + 1,
+                      at.column + 1,
+                      placed?.turn ?? 0,
+                    )}
+                    onPointerDown={(event) => {
+                      if (event.pointerType === "mouse") drag.current = at;
+                    }}
+                    onPointerUp={() => {
+                      const from = drag.current;
+                      drag.current = null;
+                      if (from !== null && (from.row !== at.row || from.column !== at.column)) {
+                        edit((text) => swapPlaced(text, from, at), words.swapped);
+                        state.placed.value = at;
+                      } else take(at);
+                    }}
+                  />
+                );
+              })}
+          </g>
+        ))}
+      </g>
+      {ring === undefined ? null : (
+        <RingHandle ring={ring} index={state.borderInHand.value ?? 0} per={per} at={pointOf} />
+      )}
+      <CornerHandle top={top} per={per} at={pointOf} />
     </svg>
-  );
-}
-
-/** Stitches down the middle of a ring. */
-function RingLine({ ring, per }: { ring: RingPicture; per: number }) {
-  const [side, end] = [ring.side / 2, ring.end / 2];
-  const box = {
-    x: ring.x + side,
-    y: ring.y + end,
-    width: ring.across - 2 * side,
-    height: ring.down - 2 * end,
-  };
-  return (
-    <g aria-hidden="true">
-      <rect class="heldhalo" stroke-width={per * 5} {...box} />
-      <rect class="next" stroke-width={per * 3} stroke-dasharray={`${per * 8} ${per * 5}`} {...box} />
-    </g>
   );
 }
 
@@ -199,11 +208,6 @@ function marks(top: Picture): { at: number; text: string; down: boolean }[] {
 function Size() {
   const { top } = state.laid.value;
   const { across, down } = counts();
-  const resize = (wide: number, high: number) =>
-    edit(
-      (text) => sizeQuilt(text, wide, high),
-      () => `${wide} ${words.across}, ${high} ${words.down}.`,
-    );
   return (
     <section class="leaf size" aria-labelledby="size-title">
       <h3 id="size-title">{words.size}</h3>
@@ -212,16 +216,17 @@ function Size() {
         <Stepper
           what={words.across}
           value={`${across} ${words.across}`}
-          less={() => resize(across - 1, down)}
-          more={() => resize(across + 1, down)}
+          less={() => sizeTo(across - 1, down)}
+          more={() => sizeTo(across + 1, down)}
         />
         <Stepper
           what={words.down}
           value={`${down} ${words.down}`}
-          less={() => resize(across, down - 1)}
-          more={() => resize(across, down + 1)}
+          less={() => sizeTo(across, down - 1)}
+          more={() => sizeTo(across, down + 1)}
         />
       </div>
+      <p class="hint">{words.hints.size}</p>
     </section>
   );
 }
@@ -256,10 +261,7 @@ export function QuiltSheet() {
               class="act"
               onClick={() => (state.sheet.value = { block: block.key })}
             >
-              {words.blockIn(
-                block.name,
-                model.setting.rows.flat().filter((one) => one.block === block.key).length,
-              )}
+              {whereOf(block)}
             </button>
           ))}
         </div>
@@ -279,4 +281,11 @@ export function QuiltSheet() {
       </div>
     </div>
   );
+}
+
+/** A block with how often it is in the rows, or the ring it stands in. */
+function whereOf({ key, name }: { key: string; name: string }): string {
+  const count = state.model.value.setting.rows.flat().filter(({ block }) => block === key).length;
+  const [ring] = ringsOf(state.text.value, key);
+  return count === 0 && ring !== undefined ? `${name}, ${words.inRing[ring]}` : words.blockIn(name, count);
 }

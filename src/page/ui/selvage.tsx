@@ -1,10 +1,11 @@
 import { useRef } from "preact/hooks";
-import { setName } from "../document/fabric-edits.ts";
+import { setName } from "../../edits/fabric-edits.ts";
 import { saveFile } from "../files.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
 import { Textures, textureOf } from "./cloth.tsx";
+import { lookOnDisk } from "./notices.tsx";
 import { openFromDisk } from "./opening.ts";
 import * as state from "./state.ts";
 import { lengthSaid } from "./steps.tsx";
@@ -67,6 +68,8 @@ function Dots() {
 
 export async function save(asNew: boolean): Promise<void> {
   const { name } = state.model.value;
+  // Asked at every save: what something else has written meanwhile is not written over unseen.
+  if (!asNew && (await lookOnDisk()) !== null) return;
   try {
     const saved = await saveFile(state.text.value, state.fileName.value || fileNameOf(name), asNew);
     if (saved === null) return;
@@ -164,6 +167,14 @@ export function LowerSelvage() {
             onClick={() => (state.textOpen.value = !state.textOpen.value)}
           >
             {state.textOpen.value ? words.putTextAway : words.showText}
+          </button>
+          <button
+            type="button"
+            class="act"
+            aria-pressed={state.grey.value}
+            onClick={() => (state.grey.value = !state.grey.value)}
+          >
+            {words.inGrey}
           </button>
         </>
       )}

@@ -1,22 +1,25 @@
 import { render } from "preact";
+import { readDropped } from "../files.ts";
 import type { Answer } from "../planner/messages.ts";
 import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
-import { hearOthers } from "../store.ts";
+import { hearOthers, keptByAnother, onConflict } from "../store.ts";
 import { words } from "../words/en.ts";
-import { draftInHand, isCurrent, redo, undo, useSession } from "./actions.ts";
+import { draftInHand, isCurrent, keptElsewhere, redo, savingsAsked, undo, useSession } from "./actions.ts";
 import { changesSaid } from "./amount-lines.ts";
 import { BlockSheet } from "./block-sheet.tsx";
 import { FabricRegion } from "./fabric-region.tsx";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
 import { CutRegion, PatternRegion, SewRegion } from "./later-regions.tsx";
-import { takeText } from "./opening.ts";
+import { lookOnDisk, Notices } from "./notices.tsx";
+import { take, takeText } from "./opening.ts";
 import { Pile, ShortPile } from "./pile.tsx";
 import { QuiltSheet } from "./quilt-sheet.tsx";
 import { LowerSelvage, Selvage, save, takeFabric } from "./selvage.tsx";
 import * as state from "./state.ts";
 import { TextPanel } from "./text-panel.tsx";
+import { Tour } from "./tour.tsx";
 
 /** What the boot script leaves behind: the program's own address, for workers, and the solver, packed. */
 interface Packed {
@@ -29,6 +32,17 @@ function heard(answer: Answer): void {
     state.suggestions.value = state.suggestions.value.map((one) =>
       one.key === answer.key ? { ...one, amounts: answer.amounts, done: true } : one,
     );
+    return;
+  }
+  const savings = state.savings.value;
+  if (answer.kind === "trying" || answer.kind === "saves" || answer.kind === "triedAll") {
+    if (savings !== null && answer.id === savingsAsked())
+      state.savings.value =
+        answer.kind === "trying"
+          ? { ...savings, done: answer.done, of: answer.of }
+          : answer.kind === "saves"
+            ? { ...savings, found: [...savings.found, answer.saving] }
+            : { ...savings, finished: true };
     return;
   }
   if (answer.kind === "shown") {
@@ -144,11 +158,13 @@ function Page() {
       </div>
     );
   return (
-    <div class="frame">
+    <div class={state.grey.value ? "frame grey" : "frame"}>
       <a class="skip" href="#work">
         {words.skip}
       </a>
       <Selvage />
+      <Notices />
+      <Tour />
       <main id="work" class={state.textOpen.value ? "withtext" : ""} tabIndex={-1}>
         <h1 class="heard">{state.model.value.name || words.theQuilt}</h1>
         <Region />
@@ -205,9 +221,21 @@ export function startPage(): void {
   hearOthers(
     (key) => key === draftInHand() && state.region.value !== "first",
     () => {
-      state.said.value = words.elsewhere;
+      state.elsewhere.value = words.elsewhere;
     },
   );
+  onConflict(keptElsewhere);
+  window.addEventListener("focus", () => {
+    void lookOnDisk();
+    void keptByAnother(draftInHand()).then((so) => {
+      if (so && state.region.value !== "first") state.elsewhere.value = words.elsewhere;
+    });
+  });
+  document.addEventListener("dragover", (event) => event.preventDefault());
+  document.addEventListener("drop", (event) => {
+    event.preventDefault();
+    if (event.dataTransfer !== null) void readDropped(event.dataTransfer).then(take);
+  });
   // A sheet just taken up begins with its own help.
   state.sheet.subscribe(() => {
     state.said.value = "";

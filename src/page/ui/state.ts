@@ -1,8 +1,8 @@
 import { computed, signal } from "@preact/signals";
+import { readModel } from "../../edits/model.ts";
 import type { Diagnostic } from "../../planning.ts";
-import { readModel } from "../document/model.ts";
 import type { Amounts } from "../planner/amounts.ts";
-import type { Shown } from "../planner/messages.ts";
+import type { FoundSaving, Shown } from "../planner/messages.ts";
 import type { Picture } from "../planner/picture.ts";
 
 /** Words of work, in the order of the work. */
@@ -20,8 +20,15 @@ export const sheet = signal<{ block: string } | "quilt">("quilt");
 /** The text is open beside the drawing. */
 export const textOpen = signal(false);
 
+/** Pictures are seen without their colours, for light and dark. */
+export const grey = signal(false);
+
 /** Name on disk; empty for what has never been saved. */
 export const fileName = signal("");
+/** The file as something else has written it meanwhile; null while it is as it was here. */
+export const onDisk = signal<{ name: string; text: string; stamp: number } | null>(null);
+/** What another window does with this quilt; empty while none has it. */
+export const elsewhere = signal("");
 /** When it was last kept in this browser; empty before. */
 export const keptAt = signal("");
 
@@ -80,3 +87,13 @@ export interface Suggestion {
   done: boolean;
 }
 export const suggestions = signal<readonly Suggestion[]>([]);
+
+/** Changes that buy less, as they are found; null while none have been looked for. */
+export interface Savings {
+  done: number;
+  /** How many changes there are to plan; 0 before that is known. */
+  of: number;
+  finished: boolean;
+  found: readonly FoundSaving[];
+}
+export const savings = signal<Savings | null>(null);

@@ -3,18 +3,45 @@ import { defaultKeymap, indentWithTab } from "@codemirror/commands";
 import { yaml } from "@codemirror/lang-yaml";
 import { defaultHighlightStyle, syntaxHighlighting } from "@codemirror/language";
 import { lintGutter, type Diagnostic as Mark, setDiagnostics } from "@codemirror/lint";
-import { Annotation, EditorState } from "@codemirror/state";
-import { EditorView, hoverTooltip, keymap, lineNumbers } from "@codemirror/view";
+import { Annotation, EditorState, StateEffect, StateField } from "@codemirror/state";
+import {
+  Decoration,
+  type DecorationSet,
+  EditorView,
+  hoverTooltip,
+  keymap,
+  lineNumbers,
+} from "@codemirror/view";
 import { useEffect, useRef } from "preact/hooks";
+import { placeFor, type Stretch, stretchFor } from "../../edits/places.ts";
+import { helpFor, offeredAt, placeAt } from "../../edits/text-help.ts";
 import type { Diagnostic } from "../../planning.ts";
-import { helpFor, offeredAt, placeAt } from "../document/text-help.ts";
 import { words } from "../words/en.ts";
 import { redo, typed, undo } from "./actions.ts";
 import * as state from "./state.ts";
-import { lineWanted } from "./text-place.ts";
+import { lineWanted, placeInHand, takePlace } from "./text-place.ts";
 
 /** Marks a change that came from the page, which is not to be taken for typing. */
 const fromPage = Annotation.define<boolean>();
+
+/** The place in hand on the drawing, lit in the text. */
+const lightUp = StateEffect.define<Stretch | null>();
+const lit = StateField.define<DecorationSet>({
+  create: () => Decoration.none,
+  update(now, { changes, effects }) {
+    let next = now.map(changes);
+    for (const effect of effects)
+      if (effect.is(lightUp))
+        next =
+          effect.value === null || effect.value.from >= effect.value.to
+            ? Decoration.none
+            : Decoration.set([
+                Decoration.mark({ class: "cm-inhand" }).range(effect.value.from, effect.value.to),
+              ]);
+    return next;
+  },
+  provide: (field) => EditorView.decorations.from(field),
+});
 
 function complete(context: CompletionContext): CompletionResult | null {
   const before = context.state.sliceDoc(0, context.pos);
@@ -57,8 +84,9 @@ const hover = hoverTooltip((view, pos) => {
 
 function marksOf(all: readonly Diagnostic[], view: EditorView): Mark[] {
   const { doc } = view.state;
-  return all.flatMap(({ at, severity, message, hint }): Mark[] => {
-    if (at === null || at.line > doc.lines) return [];
+  return all.flatMap(({ at, severity, message, hint, code }): Mark[] => {
+    // A fabric in the drawer that nothing is made of yet is no fault while one draws.
+    if (at === null || at.line > doc.lines || code === "FABRIC-UNUSED") return [];
     const line = doc.line(at.line);
     const from = Math.min(line.to, line.from + Math.max(0, at.column - 1));
     const word = /^[^\s,:{}[\]]+/.exec(line.text.slice(from - line.from))?.[0].length ?? 0;
@@ -114,6 +142,7 @@ export function TextPanel() {
           syntaxHighlighting(defaultHighlightStyle),
           autocompletion({ override: [complete], icons: false }),
           hover,
+          lit,
           keymap.of([
             { key: "Mod-z", run: does(undo) },
             { key: "Mod-y", run: does(redo) },
@@ -125,6 +154,11 @@ export function TextPanel() {
           EditorView.updateListener.of((update) => {
             if (update.docChanged && update.transactions.every((one) => one.annotation(fromPage) !== true))
               typed(update.state.doc.toString());
+            // Where the cursor is put, that is taken in hand on the drawing.
+            else if (update.selectionSet && !update.docChanged && update.view.hasFocus) {
+              const place = placeFor(update.state.doc.toString(), update.state.selection.main.head);
+              if (place !== null) takePlace(place);
+            }
           }),
         ],
       }),
@@ -136,6 +170,22 @@ export function TextPanel() {
     // The newest text, not the one this was drawn for: letters may have been typed since.
     if (view.current !== null && text === state.text.peek()) bring(view.current, text);
   }, [text]);
+  const lightFor = JSON.stringify(placeInHand());
+  useEffect(() => {
+    const editor = view.current;
+    if (editor === null) return;
+    const doc = editor.state.doc.toString();
+    const inHand = placeInHand();
+    const stretch = inHand === null || doc !== state.text.peek() ? null : stretchFor(doc, inHand);
+    editor.dispatch({
+      effects: [
+        lightUp.of(stretch),
+        ...(stretch === null || editor.hasFocus
+          ? []
+          : [EditorView.scrollIntoView(stretch.from, { y: "nearest", yMargin: 40 })]),
+      ],
+    });
+  }, [text, lightFor]);
   useEffect(() => {
     const editor = view.current;
     if (editor !== null) editor.dispatch(setDiagnostics(editor.state, marksOf(faults, editor)));

@@ -1,6 +1,6 @@
+import { readCellModel, type UnitModel } from "../../edits/model.ts";
+import { outlinesOf } from "../../edits/unit-patches.ts";
 import { findUnitKind, unitList } from "../../planning.ts";
-import { readCellModel, type UnitModel } from "../document/model.ts";
-import { outlinesOf } from "../document/unit-patches.ts";
 import { pathOf, UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { Cloth } from "./cloth.tsx";

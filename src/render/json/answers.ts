@@ -8,6 +8,7 @@ import type { Diagnostic } from "../../diagnostics/types.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { UnitSizes } from "../../quilt/unit-sizes.ts";
+import type { BoughtIn, Savings } from "../../savings/try-ideas.ts";
 import type { StashCloth } from "../../stash/types.ts";
 
 /*
@@ -51,6 +52,23 @@ export interface UnitsAnswer extends Head<"crossgrain units"> {
 
 /** `sizes UNIT SIZE --json`. */
 export interface SizesAnswer extends Head<"crossgrain sizes">, UnitSizes, Lengths {}
+
+/** A change of the file that would save, and what is then bought of each fabric it concerns. */
+export interface SavingTold {
+  change: Savings["savings"][number]["idea"]["change"];
+  difference: Savings["savings"][number]["difference"];
+  fabrics: Pick<BoughtIn, "fabric" | "length" | "cost">[];
+  text: string;
+}
+
+/** `savings --json`. */
+export interface SavingsAnswer extends Head<"crossgrain savings">, Lengths {
+  name: string;
+  /** Ideas that were planned. */
+  tried: number;
+  savings: SavingTold[];
+  diagnostics: Diagnostic[];
+}
 
 /** `compare --json`. */
 export interface CompareAnswer extends Head<"crossgrain compare">, Comparison, Lengths {

@@ -8,12 +8,14 @@ import type { LengthUnit, Ruler } from "../../length/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { UnitSizes } from "../../quilt/unit-sizes.ts";
+import type { Savings } from "../../savings/try-ideas.ts";
 import type {
   ArrangeAnswer,
   BuyAnswer,
   BuySizesAnswer,
   CompareAnswer,
   PlanAnswer,
+  SavingsAnswer,
   SizesAnswer,
   StashAdded,
   StashAnswer,
@@ -123,4 +125,17 @@ export function stashJson(told: StashTold, spoken: LengthUnit): string {
 /** Changes of the drawer taken back. */
 export function undoneJson(told: Omit<StashUndone, keyof Head<string>>): string {
   return printed({ ...head("crossgrain stash"), ...told } satisfies StashUndone);
+}
+
+/** What would save, for programs: each change with what it alters and what is then bought. */
+export function savingsJson({ plan, savings, tried }: Savings): string {
+  const listed = savings.map(({ idea, bought, difference }) => ({
+    change: idea.change,
+    difference,
+    fabrics: bought.map(({ fabric, length, cost }) => ({ fabric, length, cost })),
+    text: idea.text,
+  }));
+  const lengths = lengthTable(listed, onRuler(plan.ruler));
+  const rest = { name: plan.name, tried, savings: listed, lengths, diagnostics: plan.diagnostics };
+  return printed({ ...head("crossgrain savings"), ...rest } satisfies SavingsAnswer);
 }

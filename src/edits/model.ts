@@ -1,16 +1,17 @@
 import {
-  colourFor,
-  fabricKey,
-  findUnitKind,
+  EIGHTH_INCH_RULER,
   parseLength,
   parseSize,
-  readColour,
-  readDrawing,
+  QUARTER_CENTIMETRE_RULER,
   TICKS_PER,
   toNumber,
-} from "../../planning.ts";
+} from "../length/index.ts";
+import { findUnitKind } from "../quilt/index.ts";
+import { colourFor, readColour, readDrawing } from "../spec/index.ts";
+import { fabricKey } from "../stock/index.ts";
 import { cellsOf, linesOf } from "./drawing-text.ts";
 import { readText } from "./text-edit.ts";
+import { keepingLast } from "./values.ts";
 
 /*
  * What the page can show of a file, whatever state it is in: where something is missing or wrong, the rest is still
@@ -24,6 +25,8 @@ export interface FabricModel {
   name: string;
   colour: string;
   print: string;
+  /** Its width where it has one of its own. */
+  width: string;
   index: number;
 }
 
@@ -75,9 +78,24 @@ export interface PlacedModel {
 export interface BorderModel {
   width: string;
   fabric: string;
+  /** Block a pieced border is made of; empty for a plain one. */
   block: string;
   corners: string;
   name: string;
+  /** Fabric, or block, of the squares in its corners; empty where there are none. */
+  stones: string;
+  stoneBlock: string;
+}
+
+export interface SashingModel {
+  width: string;
+  fabric: string;
+  /** Block the sashes are made of; empty for plain ones. */
+  block: string;
+  /** Fabric of the squares where sashes cross, or the block they are; empty where sashes run on. */
+  cornerstones: string;
+  stoneBlock: string;
+  ring: boolean;
 }
 
 export interface SettingModel {
@@ -86,7 +104,7 @@ export interface SettingModel {
   rows: PlacedModel[][];
   filled: boolean;
   triangles: string;
-  sashing: { width: string; fabric: string; cornerstones: string; ring: boolean } | null;
+  sashing: SashingModel | null;
 }
 
 export interface QuiltModel {
@@ -124,6 +142,11 @@ const NOWHERE = {
 export function ticksOf(written: unknown, unit: Unit): number | null {
   const read = parseLength(text(written), unit);
   return read.ok && toNumber(read.value) > 0 ? toNumber(read.value) : null;
+}
+
+/** The usual ruler in the measure of a file: eighths of an inch, or quarters of a centimetre. */
+export function rulerOf({ unit }: Pick<QuiltModel, "unit">): typeof EIGHTH_INCH_RULER {
+  return unit === "in" || unit === "yd" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
 }
 
 function sizeOf(written: unknown, unit: Unit): { across: number; down: number } | null {
@@ -257,7 +280,9 @@ function readSetting(value: unknown, known: ReadonlySet<string>): SettingModel {
         : {
             width: text(sashing.width),
             fabric: text(sashing.fabric),
-            cornerstones: typeof corner === "string" ? corner : "",
+            block: text(sashing.block),
+            cornerstones: text(corner),
+            stoneBlock: text(dict(corner).block),
             ring: sashing.ring === true,
           },
   };
@@ -278,8 +303,10 @@ function filled(drawn: PlacedModel[][], across: number, down: number, onPoint: b
 
 const fabricOf = (value: unknown): string => text(value) || text(dict(value).fabric);
 
-/** Everything the page shows of a file. */
-export function readModel(source: string): QuiltModel {
+/** Everything the page shows of a file. Models are looked at, never changed: the last few are kept. */
+export const readModel = keepingLast(4, modelOf);
+
+function modelOf(source: string): QuiltModel {
   const doc = readText(source);
   let whole: unknown = null;
   try {
@@ -293,6 +320,7 @@ export function readModel(source: string): QuiltModel {
     name: text(dict(one).name),
     colour: readColour(text(dict(one).colour)) ?? colourFor(index),
     print: text(dict(one).print) || text(dict(file["all-fabrics"]).print) || "none",
+    width: text(dict(one).width),
     index,
   }));
   const blocks = Object.entries(dict(file.blocks)).map(([key, block]) => readBlock(key, block, unit));
@@ -319,6 +347,8 @@ export function readModel(source: string): QuiltModel {
         block: text(border.block),
         corners: text(border.corners),
         name: text(border.name),
+        stones: text(border.cornerstones),
+        stoneBlock: text(dict(border.cornerstones).block),
       };
     }),
     binding: fabricOf(file.binding),

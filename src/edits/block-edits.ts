@@ -1,4 +1,5 @@
-import { EIGHTH_INCH_RULER, findUnitKind, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import { formatLength } from "../length/index.ts";
+import { findUnitKind } from "../quilt/index.ts";
 import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
 import {
   type BlockModel,
@@ -6,6 +7,7 @@ import {
   type QuiltModel,
   readCellModel,
   readModel,
+  rulerOf,
   type UnitModel,
 } from "./model.ts";
 import { readText, valueAt, withoutValue, withValue } from "./text-edit.ts";
@@ -169,7 +171,8 @@ function withoutUnused(text: string, key: string, code: string): string {
  * @returns the text as it was when there is no such block or the area leaves the paper
  */
 export function layUnit(text: string, key: string, area: Area, laid: Laid): string {
-  const gridded = asGridIfNeeded(text, key, area);
+  const drawn = blockNamed(readModel(text), key);
+  const gridded = drawn === null ? text : asGrid(text, drawn);
   const block = blockNamed(readModel(gridded), key);
   if (block === null || area.column + area.columns > block.columns || area.row + area.rows > block.rows)
     return text;
@@ -190,11 +193,6 @@ export function layUnit(text: string, key: string, area: Area, laid: Laid): stri
   made = withWords(made, { ...block, cells: { ...block.cells, [code]: readCellModel(code, wanted) } }, words);
   for (const old of new Set(gone)) if (old !== code) made = withoutUnused(made, key, old);
   return made;
-}
-
-function asGridIfNeeded(text: string, key: string, _area: Area): string {
-  const block = blockNamed(readModel(text), key);
-  return block === null ? text : asGrid(text, block);
 }
 
 function sameCell(cell: CellModel, wanted: { [key: string]: Value }, kind: string): boolean {
@@ -355,9 +353,7 @@ export function resizeGrid(text: string, key: string, columns: number, rows: num
 
 /** A length the way the file's ruler reads, without its measure. */
 export function lengthText(ticks: number, model: QuiltModel): string {
-  const ruler = model.unit === "in" || model.unit === "yd" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
-  const said = formatLength(Math.round(ticks), ruler, { unit: false });
-  return said;
+  return formatLength(Math.round(ticks), rulerOf(model), { unit: false });
 }
 
 /** Another finished size of a block. */
@@ -367,14 +363,35 @@ export function sizeBlock(text: string, key: string, size: string): string {
   return withValue(made, [...blockPath(key), "size"], size);
 }
 
-/** A new empty block beside the others; its key is the first free letter. */
-export function addBlock(text: string, columns: number, rows: number): { text: string; key: string } {
+/** A new empty block beside the others, of their size unless one is given; its key is the first free letter. */
+export function addBlock(
+  text: string,
+  columns: number,
+  rows: number,
+  wished: string | null = null,
+): { text: string; key: string } {
   const model = readModel(text);
   const taken = new Set(model.blocks.map(({ key }) => key));
   const key = [..."ABCDEFGHIJKLMNOPQRSTUWXYZ"].find((letter) => !taken.has(letter)) ?? `B${taken.size + 1}`;
   const like = model.blocks[0];
-  const size = like?.across == null ? "8" : lengthText(like.across, model);
+  const size = wished ?? (like?.across == null ? "8" : lengthText(like.across, model));
   const grid = asLines(Array.from({ length: rows }, () => Array<string>(columns).fill(".")));
-  const value = { size, grid: grid.split("\n"), cells: {} };
+  const value = { size, grid: `${grid}\n`, cells: {} };
   return { text: withValue(text, [...blockPath(key)], value), key };
+}
+
+/** A block just like another, to be changed by itself. */
+export function copyBlock(text: string, key: string): { text: string; key: string } {
+  const like = valueAt(readText(text), [...blockPath(key)]);
+  const added = addBlock(text, 1, 1);
+  if (typeof like !== "object" || like === null) return { text, key };
+  const { name: _name, ...rest } = like as { [key: string]: Value };
+  return { text: withValue(added.text, [...blockPath(added.key)], rest), key: added.key };
+}
+
+/** Another name for a block, as it is printed; the word in the rows stays. Empty takes the name away. */
+export function nameBlock(text: string, key: string, name: string): string {
+  return name === "" || name === key
+    ? withoutValue(text, [...blockPath(key), "name"])
+    : withValue(text, [...blockPath(key), "name"], name);
 }

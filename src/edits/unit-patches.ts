@@ -1,11 +1,5 @@
-import {
-  findUnitKind,
-  fromInteger,
-  parseLength,
-  plainDesign,
-  type Rational,
-  surdToNumber,
-} from "../../planning.ts";
+import { fromInteger, parseLength, type Rational, surdToNumber } from "../length/index.ts";
+import { findUnitKind, plainDesign } from "../quilt/index.ts";
 import {
   type BlockModel,
   type CellModel,

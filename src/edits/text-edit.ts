@@ -8,7 +8,7 @@ import {
   parseDocument,
   type YAMLMap,
 } from "yaml";
-import { sameValue, type Value, writtenText, writtenValue } from "./values.ts";
+import { keepingLast, sameValue, type Value, writtenText, writtenValue } from "./values.ts";
 
 /**
  * Edits of a YAML or JSON text that leave every letter alone that need not change: comments, order, spelling, blank
@@ -17,9 +17,11 @@ import { sameValue, type Value, writtenText, writtenValue } from "./values.ts";
  */
 export type Path = readonly (string | number)[];
 
-export function readText(text: string): Document.Parsed {
-  return parseDocument(text, { strict: false, uniqueKeys: false, logLevel: "error" });
-}
+const parsed = (text: string): Document.Parsed =>
+  parseDocument(text, { strict: false, uniqueKeys: false, logLevel: "error" });
+
+/** One gesture asks for the same text a dozen times; documents read here are looked at, never changed. */
+export const readText = keepingLast(4, parsed);
 
 const isJson = (text: string): boolean => text.trimStart().startsWith("{");
 
@@ -112,6 +114,23 @@ function replaced(text: string, doc: Document.Parsed, path: Path, value: Value):
   return splice(text, range[0], range[1], old.endsWith("\n") ? `${by}\n` : by);
 }
 
+/** A value after its key, over as many lines as makers give it: drawings and lists of groups downwards, the rest on one. */
+function spreadOver(value: Value, indent: number, json: boolean): string {
+  const margin = " ".repeat(indent + 2);
+  if (typeof value === "string" && value.includes("\n")) return ` ${literal(value, indent)}`;
+  if (json || typeof value !== "object") return ` ${writtenValue(value, json)}\n`;
+  if (Array.isArray(value))
+    return value.length > 0 && value.every((one) => typeof one === "object")
+      ? `\n${value.map((one) => `${margin}- ${writtenValue(one, json)}\n`).join("")}`
+      : ` ${writtenValue(value, json)}\n`;
+  const pairs = Object.entries(value);
+  return pairs.some(([, one]) => typeof one === "string" && one.includes("\n"))
+    ? `\n${pairs
+        .map(([key, one]) => `${margin}${writtenText(key, json)}:${spreadOver(one, indent + 2, json)}`)
+        .join("")}`
+    : ` ${writtenValue(value, json)}\n`;
+}
+
 function addedToMap(
   text: string,
   map: YAMLMap,
@@ -145,9 +164,7 @@ function addedToMap(
   const trimmed = tail.replace(/(\n[ \t]*)+$/, "\n");
   at -= tail.length - trimmed.length;
   const lead = at > 0 && text[at - 1] !== "\n" ? "\n" : "";
-  const many = typeof value === "string" && value.includes("\n");
-  const written = many ? literal(value as string, indent) : `${writtenValue(value, json)}\n`;
-  return splice(text, at, at, `${lead}${" ".repeat(indent)}${name}: ${written}`);
+  return splice(text, at, at, `${lead}${" ".repeat(indent)}${name}:${spreadOver(value, indent, json)}`);
 }
 
 function addedToSeq(text: string, doc: Document.Parsed, path: Path, at: number, value: Value): string | null {
@@ -233,7 +250,7 @@ function plain(doc: Document.Parsed): unknown {
  * printed anew, since what it did not understand would be lost: it stays as it is.
  */
 function printed(text: string, change: (doc: Document.Parsed) => void): string {
-  const doc = readText(text);
+  const doc = parsed(text);
   if (doc.errors.length > 0) return text;
   change(doc);
   return doc.toString({ lineWidth: 0 });

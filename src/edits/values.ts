@@ -44,3 +44,18 @@ export function sameValue(a: unknown, b: unknown): boolean {
     left.every(([key, one]) => Object.hasOwn(b, key) && sameValue(one, other[key]))
   );
 }
+
+/** A function of a text that remembers its last few answers. */
+export function keepingLast<T>(most: number, of: (text: string) => T): (text: string) => T {
+  const kept = new Map<string, T>();
+  return (text) => {
+    const found = kept.get(text) ?? of(text);
+    kept.delete(text);
+    kept.set(text, found);
+    for (const oldest of kept.keys()) {
+      if (kept.size <= most) break;
+      kept.delete(oldest);
+    }
+    return found;
+  };
+}

@@ -1,4 +1,4 @@
-import { lengthText } from "./block-edits.ts";
+import { lengthText, sizeBlock } from "./block-edits.ts";
 import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
 import { type PlacedModel, readModel, ticksOf } from "./model.ts";
 import { readText, valueAt, withItem, withoutValue, withValue } from "./text-edit.ts";
@@ -115,6 +115,33 @@ export function fillTurns(text: string, block: string, rule: FillRule, first: nu
   return places.length === 0 ? text : withPlaced(text, places);
 }
 
+/** Rules that put one block in many places. */
+export type PutRule = "everywhere" | "every-other" | "rows" | "columns" | "edge";
+
+const PUTS: Readonly<
+  Record<PutRule, (row: number, column: number, last: { row: number; column: number }) => boolean>
+> = {
+  everywhere: () => true,
+  "every-other": (row, column) => (row + column) % 2 === 1,
+  rows: (row) => row % 2 === 1,
+  columns: (_, column) => column % 2 === 1,
+  edge: (row, column, last) => row === 0 || column === 0 || row === last.row || column === last.column,
+};
+
+/** Puts a block, as drawn, in every place a rule names. */
+export function fillBlocks(text: string, block: string, rule: PutRule): string {
+  const { rows } = readModel(text).setting;
+  const places = rows.flatMap((row, r) =>
+    row.flatMap((placed, c) => {
+      const named = PUTS[rule](r, c, { row: rows.length - 1, column: row.length - 1 });
+      return !named || placed.block === block
+        ? []
+        : [{ at: { row: r, column: c }, placed: { block, turn: 0, colourway: "" } }];
+    }),
+  );
+  return places.length === 0 ? text : withPlaced(text, places);
+}
+
 /** Another number of blocks across and down; the drawing is repeated or cut short. */
 export function sizeQuilt(text: string, across: number, down: number): string {
   if (across < 1 || down < 1 || across > 100 || down > 100) return text;
@@ -168,7 +195,15 @@ export function setSashing(text: string, sashing: { width: string; fabric: strin
   const there = readModel(text).setting.sashing;
   if (there === null)
     return withValue(text, ["setting", "sashing"], { width: sashing.width, fabric: sashing.fabric });
-  const wide = withValue(text, ["setting", "sashing", "width"], sashing.width);
+  let wide = withValue(text, ["setting", "sashing", "width"], sashing.width);
+  const own = readModel(wide).blocks;
+  // Blocks that sashes and their crossings are made of stay as wide as the sashes.
+  const sash = own.find(({ key }) => key === there.block);
+  if (sash?.down != null)
+    wide = sizeBlock(wide, sash.key, `${sashing.width} x ${lengthText(sash.down, readModel(wide))}`);
+  if (own.some(({ key }) => key === there.stoneBlock))
+    wide = sizeBlock(wide, there.stoneBlock, sashing.width);
+  if (there.block !== "") return wide;
   return sashing.fabric === there.fabric
     ? wide
     : withValue(wide, ["setting", "sashing", "fabric"], sashing.fabric);

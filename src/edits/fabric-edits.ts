@@ -1,4 +1,4 @@
-import { fabricKey } from "../../planning.ts";
+import { fabricKey } from "../stock/index.ts";
 import { readModel } from "./model.ts";
 import { readText, valueAt, withItem, withoutValue, withValue } from "./text-edit.ts";
 import type { Value } from "./values.ts";
@@ -25,6 +25,17 @@ export function setCloth(text: string, field: "width" | "sold" | "price", value:
   return value === ""
     ? withoutValue(text, ["all-fabrics", field])
     : withValue(withCloth(text), ["all-fabrics", field], value);
+}
+
+/** What holds for one fabric where it differs from the others; empty takes it away. */
+export function setOwnCloth(
+  text: string,
+  index: number,
+  field: "width" | "sold" | "price",
+  value: string,
+): string {
+  const path = ["fabrics", index, field];
+  return value === "" ? withoutValue(text, path) : withValue(text, path, value);
 }
 
 function withCloth(text: string): string {

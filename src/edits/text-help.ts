@@ -1,4 +1,4 @@
-import { jsonSchema, keysAt, nodeAt, type SchemaNode } from "../../planning.ts";
+import { jsonSchema, keysAt, nodeAt, type SchemaNode } from "../spec/index.ts";
 
 /** Where in the file's structure a place of the text lies, told by indents and brackets alone: the text may be half written. */
 export interface TextPlace {

@@ -1,0 +1,85 @@
+import { useState } from "preact/hooks";
+import { blockNamed } from "../../edits/block-edits.ts";
+import { type BlockModel, readModel } from "../../edits/model.ts";
+import { type Grid, withGrid } from "../../edits/motif-edits.ts";
+import { type MotifWays, motifTurned, motifWays, readSpecFile } from "../../planning.ts";
+import { words } from "../words/en.ts";
+import { edit } from "./actions.ts";
+import { BlockPicture } from "./cloth.tsx";
+import * as state from "./state.ts";
+import { Label } from "./steps.tsx";
+
+/** The text the ways were drawn for, so that a picture is not drawn twice. */
+interface Drawn {
+  text: string;
+  key: string;
+  found: MotifWays | null;
+}
+
+let drawn: Drawn = { text: "", key: "", found: null };
+
+function waysOf(text: string, key: string): MotifWays | null {
+  if (drawn.text === text && drawn.key === key) return drawn.found;
+  const spec = readSpecFile(text, "").value;
+  const found = spec?.kind === "quilt" ? motifWays(spec, key, 1) : null;
+  drawn = { text, key, found };
+  return found;
+}
+
+function turnOne(key: string, index: number): void {
+  const spec = readSpecFile(state.text.value, "").value;
+  const grid = spec?.kind === "quilt" ? motifTurned(spec, key, index) : null;
+  if (grid !== null) edit((text) => withGrid(text, grid), words.motifOne(index + 1));
+}
+
+function Way({ name, grid, block }: { name: string; grid: Grid; block: BlockModel }) {
+  const text = state.text.value;
+  const made = withGrid(text, grid);
+  const model = readModel(made);
+  const turned = blockNamed(model, block.key);
+  if (turned === null) return null;
+  return (
+    <button
+      type="button"
+      aria-pressed={made === text}
+      onClick={() => edit((now) => withGrid(now, grid), `${words.motifs}: ${name}.`)}
+    >
+      <BlockPicture block={turned} model={model} />
+      {name}
+    </button>
+  );
+}
+
+/** The like parts of a block turned as blocks are: every way as a picture, side by side, and each part alone. */
+export function MotifLeaf({ block }: { block: BlockModel }) {
+  const [open, setOpen] = useState(false);
+  if (block.empties.length > 0 || block.units.length < 2) return null;
+  if (!open) return <Label onClick={() => setOpen(true)}>{words.motifsTry}</Label>;
+  const found = waysOf(state.text.value, block.key);
+  if (found === null) return <p class="quiet">{words.noMotifs}</p>;
+  const { motifs, ways } = found;
+  return (
+    <section class="leaf motifs" aria-label={words.motifs}>
+      <h3>{words.motifs}</h3>
+      <p class="quiet">{words.motifsHelp(motifs.places.length)}</p>
+      <div class="four ways" role="group" aria-label={words.motifs}>
+        {ways.map(({ key, grid }) => (
+          <Way key={key} name={words.motifWays[key] ?? key} grid={grid} block={block} />
+        ))}
+      </div>
+      <div class="row" role="group" aria-label={words.motifsTry}>
+        {motifs.places.slice(0, 16).map((_, i) => (
+          <button
+            key={i}
+            type="button"
+            class="act"
+            aria-label={words.motifOne(i + 1)}
+            onClick={() => turnOne(block.key, i)}
+          >
+            {i + 1}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}

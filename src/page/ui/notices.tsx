@@ -1,0 +1,53 @@
+import { changedOnDisk, type OnDisk, seenOnDisk } from "../files.ts";
+import { words } from "../words/en.ts";
+import { edit, keepApart } from "./actions.ts";
+import * as state from "./state.ts";
+
+/** Looks whether the file that is open here has been changed by something else. */
+export async function lookOnDisk(): Promise<OnDisk | null> {
+  const found = await changedOnDisk();
+  state.onDisk.value = found !== null && found.text !== state.text.value ? found : null;
+  return state.onDisk.value;
+}
+
+function answered(found: OnDisk): void {
+  seenOnDisk(found);
+  state.onDisk.value = null;
+}
+
+/** What happened to the quilt elsewhere, with what can be done: nothing is taken or overwritten unasked. */
+export function Notices() {
+  const found = state.onDisk.value;
+  return (
+    <>
+      {found === null ? null : (
+        <div class="notice" role="alert">
+          <span>{words.diskChanged(found.name)}</span>
+          <button
+            type="button"
+            class="act"
+            onClick={() => {
+              answered(found);
+              edit(() => found.text, words.diskTaken);
+            }}
+          >
+            {words.takeDisk}
+          </button>
+          <button type="button" class="act" onClick={() => answered(found)}>
+            {words.keepMine}
+          </button>
+        </div>
+      )}
+      {state.elsewhere.value === "" ? null : (
+        <div class="notice" role="alert">
+          <span>{state.elsewhere.value}</span>
+          {state.elsewhere.value === words.elsewhere ? (
+            <button type="button" class="act" onClick={keepApart}>
+              {words.keepApart}
+            </button>
+          ) : null}
+        </div>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,234 @@
+import { signal } from "@preact/signals";
+import { ticksOf } from "../../edits/model.ts";
+import { sizeQuilt, widenBorder } from "../../edits/quilt-edits.ts";
+import { widenPieced } from "../../edits/ring-edits.ts";
+import { type Picture, type RingPicture, UNIT } from "../planner/picture.ts";
+import { words } from "../words/en.ts";
+import { edit } from "./actions.ts";
+import { counts } from "./counts.ts";
+import * as state from "./state.ts";
+import { lengthSaid, rulerMark } from "./steps.tsx";
+
+/** What a drag would make of the quilt's size or a border's width, shown while the pointer is down. */
+const corner = signal<{ across: number; down: number } | null>(null);
+const widening = signal<{ index: number; marks: number } | null>(null);
+let start: { x: number; y: number } | null = null;
+
+export interface Point {
+  x: number;
+  y: number;
+}
+
+export function sizeTo(across: number, down: number): void {
+  const [wide, high] = [Math.max(1, across), Math.max(1, down)];
+  edit(
+    (text) => sizeQuilt(text, wide, high),
+    () => `${wide} ${words.across}, ${high} ${words.down}.`,
+  );
+}
+
+/** Whole blocks that come nearest to a corner dragged to a point. */
+function blocksTo(top: Picture, { x, y }: Point): { across: number; down: number } {
+  const now = counts();
+  const of = (to: number, whole: number, centre: number, count: number) =>
+    Math.min(100, Math.max(1, Math.round((to - (whole - centre)) / (centre / count))));
+  return {
+    across: of(x, top.across, top.centre.across, now.across),
+    down: of(y, top.down, top.centre.down, now.down),
+  };
+}
+
+/** The quilt's lower right corner folded back: it drags by whole blocks, and arrows move it. */
+export function CornerHandle({
+  top,
+  per,
+  at,
+}: {
+  top: Picture;
+  per: number;
+  at: (event: PointerEvent) => Point;
+}) {
+  const { across: w, down: h } = top;
+  const fold = per * 17;
+  const drag = corner.value;
+  const now = counts();
+  const key = (event: KeyboardEvent) => {
+    const step = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, -1], ArrowDown: [0, 1] }[event.key];
+    if (step === undefined) return;
+    sizeTo(now.across + step[0]!, now.down + step[1]!);
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  const pitch = { x: top.centre.across / now.across, y: top.centre.down / now.down };
+  return (
+    <>
+      {drag === null ? null : (
+        <g aria-hidden="true">
+          <rect
+            class="next"
+            stroke-width={per * 2}
+            x="0"
+            y="0"
+            width={w + (drag.across - now.across) * pitch.x}
+            height={h + (drag.down - now.down) * pitch.y}
+          />
+          <text class="ru big" font-size={per * 14} x={w / 2} y={h / 2} text-anchor="middle">
+            {drag.across} × {drag.down}
+          </text>
+        </g>
+      )}
+      <path
+        class="foldcorner"
+        stroke-width={per}
+        d={`M${w - fold} ${h}L${w} ${h - fold}L${w - fold} ${h - fold}Z`}
+        role="slider"
+        tabIndex={0}
+        aria-label={words.quiltCorner}
+        aria-valuemin={1}
+        aria-valuemax={100}
+        aria-valuenow={now.across}
+        aria-valuetext={`${now.across} ${words.across}, ${now.down} ${words.down}`}
+        onKeyDown={key}
+        onPointerDown={(event) => {
+          event.currentTarget.setPointerCapture(event.pointerId);
+          corner.value = { across: now.across, down: now.down };
+          event.stopPropagation();
+        }}
+        onPointerMove={(event) => {
+          if (corner.value !== null) corner.value = blocksTo(top, at(event));
+        }}
+        onPointerUp={(event) => {
+          const made = corner.value;
+          corner.value = null;
+          event.stopPropagation();
+          if (made !== null && (made.across !== now.across || made.down !== now.down))
+            sizeTo(made.across, made.down);
+        }}
+        onPointerCancel={() => {
+          corner.value = null;
+        }}
+      />
+    </>
+  );
+}
+
+/** How far a point has moved away from the middle of the quilt, by the side it began at. */
+function outward(ring: RingPicture, from: Point, to: Point): number {
+  const sides = [
+    { off: Math.abs(from.x - ring.x), by: from.x - to.x },
+    { off: Math.abs(ring.x + ring.across - from.x), by: to.x - from.x },
+    { off: Math.abs(from.y - ring.y), by: from.y - to.y },
+    { off: Math.abs(ring.y + ring.down - from.y), by: to.y - from.y },
+  ];
+  return sides.reduce((best, side) => (side.off < best.off ? side : best)).by;
+}
+
+function widen(index: number, marks: number): void {
+  const { borders } = state.model.value;
+  const border = borders[index];
+  if (border === undefined || marks === 0) return;
+  edit(
+    (text) =>
+      border.block === "" ? widenBorder(text, index, marks, rulerMark()) : widenPieced(text, index, marks),
+    () => {
+      const now = state.model.value.borders[index];
+      return `${words.border(index + 1, now?.fabric || now?.block || "")} ${lengthSaid(ticksOf(now?.width, state.model.value.unit) ?? 0)}.`;
+    },
+  );
+}
+
+/** The middle of a ring: its stitches, to be dragged by the marks of the ruler, or moved by + and −. */
+export function RingHandle({
+  ring,
+  index,
+  per,
+  at,
+}: {
+  ring: RingPicture;
+  index: number;
+  per: number;
+  at: (event: PointerEvent) => Point;
+}) {
+  const border = state.model.value.borders[index];
+  const width = ticksOf(border?.width, state.model.value.unit);
+  const drag = widening.value;
+  const [side, end] = [ring.side / 2, ring.end / 2];
+  const box = {
+    x: ring.x + side,
+    y: ring.y + end,
+    width: Math.max(0, ring.across - 2 * side),
+    height: Math.max(0, ring.down - 2 * end),
+  };
+  const mark = rulerMark();
+  const key = (event: KeyboardEvent) => {
+    const marks = { "+": 1, "=": 1, ArrowUp: 1, ArrowRight: 1, "-": -1, ArrowDown: -1, ArrowLeft: -1 }[
+      event.key
+    ];
+    if (marks === undefined) return;
+    widen(index, marks);
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  const shown = drag?.index === index ? drag.marks * mark : 0;
+  return (
+    <>
+      <g aria-hidden="true">
+        <rect class="heldhalo" stroke-width={per * 5} {...box} />
+        <rect class="next" stroke-width={per * 3} stroke-dasharray={`${per * 8} ${per * 5}`} {...box} />
+        {shown === 0 || width === null ? null : (
+          <text
+            class="ru big"
+            font-size={per * 14}
+            x={ring.x + ring.across / 2}
+            y={ring.y + ring.down / 2}
+            text-anchor="middle"
+          >
+            {lengthSaid(Math.max(mark, width + shown))}
+          </text>
+        )}
+      </g>
+      {width === null ? null : (
+        <rect
+          class="ringgrip"
+          stroke-width={Math.max(per * 12, Math.min(ring.side, ring.end))}
+          role="slider"
+          tabIndex={0}
+          aria-label={`${words.border(index + 1, border?.fabric || border?.block || "")}, ${words.width}`}
+          aria-valuenow={Math.round(width / mark)}
+          aria-valuetext={lengthSaid(width)}
+          onKeyDown={key}
+          onPointerDown={(event) => {
+            event.currentTarget.setPointerCapture(event.pointerId);
+            start = at(event);
+            widening.value = { index, marks: 0 };
+            event.stopPropagation();
+          }}
+          onPointerMove={(event) => {
+            if (start === null || widening.value === null) return;
+            const marks = Math.round((outward(ring, start, at(event)) * UNIT) / mark);
+            // Never thinner than a mark.
+            widening.value = { index, marks: Math.max(marks, 1 - Math.round(width / mark)) };
+          }}
+          onPointerUp={(event) => {
+            const marks = widening.value?.marks ?? 0;
+            widening.value = null;
+            start = null;
+            event.stopPropagation();
+            widen(index, marks);
+          }}
+          onPointerCancel={() => {
+            widening.value = null;
+            start = null;
+          }}
+          {...box}
+        />
+      )}
+    </>
+  );
+}
+
+/** A ring as a shape with a hole, to be tapped. */
+export function ringPath({ x, y, across, down, side, end }: RingPicture): string {
+  const [right, low] = [x + across, y + down];
+  return `M${x} ${y}H${right}V${low}H${x}ZM${x + side} ${y + end}V${low - end}H${right - side}V${y + end}Z`;
+}

@@ -1,0 +1,264 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { crossgrain } from "../cli/run.ts";
+import { CHROMIUM, emptyFolder, faultsOf, launch, openPage, PAGE, savedText, settled } from "./browser.ts";
+import { quiltNamed } from "./quilts.ts";
+
+/** What goes wrong on other people's machines: `npm run journeys` goes through all of it. */
+const ALL = process.env.JOURNEYS === "all";
+
+const begin = (page: Page) => page.getByRole("button", { name: /^Nine stars/ }).click();
+const border = (page: Page) => page.getByRole("button", { name: "Add a border", exact: true }).click();
+const said = (page: Page, sentence: RegExp | string) =>
+  page.getByText(sentence).filter({ visible: true }).first().waitFor();
+
+/** Ten thousand placed blocks of one square each. */
+const HUNDRED = `blocks:
+  A: { size: 1, cell: { square: night } }
+  B: { size: 1, cell: { square: boats } }
+setting:
+  rows: |
+    A B
+    B A
+  fill: 100 x 100`;
+
+/** A file dropped on the page, as from a folder. */
+async function drop(page: Page, name: string, content: number[] | string, bytes = 0): Promise<void> {
+  await page.evaluate(
+    ([called, given, size]) => {
+      const data = new DataTransfer();
+      const body =
+        typeof given === "string" ? given : size === 0 ? new Uint8Array(given) : new Uint8Array(size);
+      data.items.add(new File([body], called));
+      document.dispatchEvent(new DragEvent("drop", { dataTransfer: data, bubbles: true, cancelable: true }));
+    },
+    [name, content, bytes] as const,
+  );
+}
+
+describe.skipIf(CHROMIUM === null || !ALL)("nothing is lost, and it is said", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
+  const opened = (before: () => void = () => {}, file = PAGE) => openPage(browser, {}, file, before);
+
+  test("storage refused: one draws and saves all the same", async () => {
+    const page = await opened(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException("refused", "SecurityError");
+      };
+    });
+    await begin(page);
+    await border(page);
+    await said(page, "Not kept: this browser has no room for it. Save a file.");
+    expect(await savedText(page)).toContain("borders:");
+    expect(faultsOf(page)).toEqual([]);
+    await page.context().close();
+  });
+
+  test("storage full: older states make way, then it is said; with room again it is kept", async () => {
+    const page = await opened(() => {
+      const put = IDBObjectStore.prototype.put;
+      IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...given: Parameters<typeof put>) {
+        if ((globalThis as { full?: boolean }).full === true)
+          throw new DOMException("no room", "QuotaExceededError");
+        return put.apply(this, given);
+      };
+    });
+    await begin(page);
+    await page.waitForFunction(() => document.querySelector(".kept .k")?.textContent?.startsWith("Kept"));
+    await page.evaluate(() => Object.assign(globalThis, { full: true }));
+    await border(page);
+    await said(page, /^Not kept/);
+    await page.evaluate(() => Object.assign(globalThis, { full: false }));
+    await border(page);
+    await page.waitForFunction(() => document.querySelector(".kept .k")?.textContent?.startsWith("Kept"));
+    await page.reload();
+    await page.getByRole("button", { name: /^Nine stars, \d/ }).click();
+    expect(await page.locator(".rings .ring").count()).toBe(3);
+    await page.context().close();
+  });
+
+  test("a worker that breaks down in the middle: the spare plans on; all break down: it is said, the text stays", async () => {
+    const page = await opened(() => {
+      const made: Worker[] = [];
+      Object.assign(globalThis, { made });
+      const Own = Worker;
+      globalThis.Worker = class extends Own {
+        constructor(url: string | URL) {
+          super(url);
+          made.push(this);
+        }
+      };
+    });
+    await begin(page);
+    await page.evaluate(() => {
+      const [first] = (globalThis as unknown as { made: Worker[] }).made;
+      first!.dispatchEvent(new ErrorEvent("error", { message: "out of memory" }));
+    });
+    await settled(page);
+    await border(page);
+    await page.evaluate(async () => {
+      const { made } = globalThis as unknown as { made: Worker[] };
+      for (let i = 0; i < made.length && i < 30; i++)
+        made[i]!.dispatchEvent(new ErrorEvent("error", { message: "out of memory" }));
+    });
+    await said(page, /^The planner has stopped on this quilt/);
+    expect((await savedText(page)).match(/width: 3/g)).toHaveLength(2);
+    // The next change asks anew.
+    await border(page);
+    await settled(page);
+    await page.context().close();
+  });
+
+  test("files of the wrong kind: the quilt in hand stays, what is wrong is said", async () => {
+    const page = await opened();
+    await begin(page);
+    await border(page);
+    await settled(page);
+    const mine = await savedText(page);
+    await drop(page, "photo.jpg", [0xff, 0xd8, 0xff, 0xe0, 0, 0x10]);
+    await said(page, /photo\.jpg is no text/);
+    await drop(page, "large.jpg", [], 30_000_000);
+    await said(page, /large\.jpg is too large/);
+    expect(await savedText(page)).toBe(mine);
+    await drop(page, "list.yaml", "fabrics:\n  - name: sky\n    pieces:\n      - clouds 4 1/2 square, 26\n");
+    await said(page, /This file holds a cut list/);
+    await settled(page);
+    await drop(page, "letter.yaml", "Dear Ann,\nthe quilt is done.\n");
+    await said(page, /letter\.yaml cannot be read as a quilt/);
+    expect(await savedText(page)).toBe("Dear Ann,\nthe quilt is done.\n");
+    // What was drawn before waits where it was left off.
+    await page.getByRole("button", { name: "Other quilts", exact: true }).click();
+    await page.getByRole("button", { name: /^Nine stars, \d/ }).click();
+    expect(await savedText(page)).toBe(mine);
+    expect(faultsOf(page)).toEqual([]);
+    await page.context().close();
+  });
+
+  test("the file changed on disk meanwhile: not written over unseen, either side can be taken", async () => {
+    const page = await opened(() => {
+      const disk = { text: "", stamp: 1 };
+      const handle = {
+        kind: "file",
+        name: "stars.yaml",
+        getFile: async () => new File([disk.text], "stars.yaml", { lastModified: disk.stamp }),
+        createWritable: async () => {
+          const parts: BlobPart[] = [];
+          return new WritableStream({
+            write: (part: BlobPart) => void parts.push(part),
+            close: async () => {
+              disk.text = await new Blob(parts).text();
+              disk.stamp += 1;
+            },
+          });
+        },
+        queryPermission: async () => "granted",
+        requestPermission: async () => "granted",
+      };
+      Object.assign(globalThis, { disk, showOpenFilePicker: async () => [handle] });
+      Object.assign(globalThis, { showSaveFilePicker: async () => handle });
+    });
+    const disk = () => page.evaluate(() => (globalThis as unknown as { disk: { text: string } }).disk.text);
+    const write = (text: string) =>
+      page.evaluate((given) => {
+        const { disk: on } = globalThis as unknown as { disk: { text: string; stamp: number } };
+        Object.assign(on, { text: given, stamp: on.stamp + 10 });
+      }, text);
+    const press = (name: string) => page.getByRole("button", { name, exact: true }).click();
+    const first = quiltNamed("nine-stars");
+    await write(first);
+    await page.getByRole("button", { name: "Open a file", exact: true }).click();
+    await page.waitForSelector(".rings");
+    await border(page);
+    const other = first.replace("width: 3", "width: 5");
+    await write(other);
+    await press("Save");
+    await said(page, "stars.yaml has been changed on disk since it was opened here.");
+    expect(await disk()).toBe(other);
+    await press("Take what is on disk");
+    await press("Undo");
+    await press("Save");
+    await said(page, "Saved as stars.yaml.");
+    expect((await disk()).match(/width: 3/g)).toHaveLength(2);
+    await write(other);
+    await press("Save");
+    await press("Keep what is here");
+    await press("Save");
+    await page.waitForFunction(
+      () => !(globalThis as unknown as { disk: { text: string } }).disk.text.includes("width: 5"),
+    );
+    expect(faultsOf(page)).toEqual([]);
+    await page.context().close();
+  });
+
+  test("the same quilt in two windows: each keeps its own", async () => {
+    const page = await opened();
+    await begin(page);
+    await page.waitForFunction(() => document.querySelector(".kept .k")?.textContent?.startsWith("Kept"));
+    const second = await page.context().newPage();
+    await second.goto(`file://${PAGE}`);
+    await second.getByRole("button", { name: /^Nine stars, \d/ }).click();
+    await border(second);
+    await second.waitForFunction(() => document.querySelector(".kept .k")?.textContent?.startsWith("Kept"));
+    await page.bringToFront();
+    await page.evaluate(() => window.dispatchEvent(new Event("focus")));
+    await said(page, "This quilt is being drawn in another window too.");
+    await page.getByRole("button", { name: "Add sashing", exact: true }).click();
+    await said(page, /kept as a quilt of its own/);
+    expect((await savedText(second)).match(/width: 3/g)).toHaveLength(2);
+    expect(await savedText(page)).toContain("sashing:");
+    await page.context().close();
+  });
+
+  test("a quilt of 100 x 100 blocks is drawn, edited and taken back; one that is too large says so and stays", async () => {
+    const folder = emptyFolder();
+    const [from, to] = [join(folder, "quilt.yaml"), join(folder, "page.html")];
+    const stars = quiltNamed("nine-stars");
+    const text = stars.replace(/blocks:[\s\S]*?fill: 3 x 3/, HUNDRED);
+    writeFileSync(from, text);
+    expect(crossgrain(["page", from, "--out", to]).code).toBe(0);
+    const page = await opened(undefined, to);
+    page.setDefaultTimeout(120_000);
+    await settled(page);
+    expect(await page.locator('[data-at="99,99"]').count()).toBe(1);
+    await border(page);
+    await settled(page);
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
+    expect(await savedText(page)).toBe(text);
+    const large = stars.replace("fill: 3 x 3", "fill: 100 x 100");
+    await drop(page, "large.yaml", large);
+    await said(page, /at most 60,000 can be worked out/);
+    expect(await savedText(page)).toBe(large);
+    expect(faultsOf(page)).toEqual([]);
+    await page.context().close();
+  }, 300_000);
+
+  test("what is in hand is lit in the text, and the text takes in hand", async () => {
+    const page = await opened();
+    await begin(page);
+    await page
+      .getByRole("button", { name: "Draw this block" })
+      .or(page.getByRole("button", { name: /^Star, 9/ }))
+      .first()
+      .click();
+    await page.getByRole("button", { name: "The text", exact: true }).click();
+    await page.locator('.paper [aria-label^="a1,"]').focus();
+    await page.waitForFunction(() => document.querySelector(".cm-inhand")?.textContent === "c");
+    await page.keyboard.press("ArrowRight");
+    await page.waitForFunction(() => document.querySelector(".cm-inhand")?.textContent === "gv");
+    // The other way: a click on the goose at the right takes its square in hand.
+    await page.locator(".cm-line", { hasText: "g>  m" }).click();
+    await page.keyboard.press("End");
+    await page.waitForFunction(() =>
+      document.querySelector('.paper [tabindex="0"]')?.getAttribute("aria-label")?.startsWith("b4,"),
+    );
+    await page.context().close();
+  });
+});
