@@ -94,15 +94,23 @@ function laidRecord(laid: LaidPiece, listed: Listed, of: RecordOf): LaidRecord {
   };
 }
 
-/** The direction in which every unit of a set comes out, by role. */
-function printsOf(unit: number, batch: LaidBatch, listed: Listed, of: RecordOf): Record<string, Eighth> {
+/** The direction in which a unit of a set comes out, by role; null when one role would point two ways in it. */
+function printsOf(
+  unit: number,
+  batch: LaidBatch,
+  listed: Listed,
+  of: RecordOf,
+): Record<string, Eighth> | null {
   const prints: Record<string, Eighth> = {};
   for (const { piece: index, list, turn } of batch.laid) {
     const piece = listed.recipe.pieces[index];
     const kind = piece === undefined ? null : directed(piece.role, listed, of);
     if (piece === undefined || turn === null || kind === null) continue;
     for (const lie of piece.lies[list] ?? []) {
-      if (lie.unit === unit) prints[piece.role] = ((lie.print + 2 * turn) % sameness(kind)) as Eighth;
+      if (lie.unit !== unit) continue;
+      const print = ((lie.print + 2 * turn) % sameness(kind)) as Eighth;
+      if (prints[piece.role] !== undefined && prints[piece.role] !== print) return null;
+      prints[piece.role] = print;
     }
   }
   return prints;
@@ -121,7 +129,9 @@ function batchRecord(batch: LaidBatch, listed: Listed, of: RecordOf): BatchRecor
     laid: batch.laid.map((laid) => laidRecord(laid, listed, of)),
     gives: Array.from({ length: recipe.unitsPerSet }, (_, unit) => {
       if (!minded) return 0;
-      const found = wants.findIndex((want) => samePrints(want.prints, printsOf(unit, batch, listed, of)));
+      const prints = printsOf(unit, batch, listed, of);
+      if (prints === null) return null;
+      const found = wants.findIndex((want) => samePrints(want.prints, prints));
       return found < 0 ? null : found;
     }),
   };
@@ -172,8 +182,17 @@ function stripSetRecord(batch: StripBatch, listed: Listed, of: RecordOf): StripS
   };
 }
 
-/** Seams between strips are sewn once for every set, the others once for every unit or set of units. */
-function seamRecords(recipe: Recipe, sets: number, strips: readonly StripSetRecord[]): SeamRecord[] {
+/**
+ * Seams between strips are sewn once for every set, the others once for every unit or set of units. Of loose pieces a
+ * set is only cut together: no more units are sewn than are wanted.
+ */
+function seamRecords(
+  recipe: Recipe,
+  sets: number,
+  units: number,
+  strips: readonly StripSetRecord[],
+): SeamRecord[] {
+  const times = recipe.loose ? units / recipe.unitsPerSet : sets;
   const between = strips.flatMap(({ name, strips: own, fullSets, fullLength, lastLength }): SeamRecord[] => {
     const shared = { what: `strip to strip, set ${name}`, bias: false };
     const each = own.length - 1;
@@ -184,7 +203,7 @@ function seamRecords(recipe: Recipe, sets: number, strips: readonly StripSetReco
   });
   const others = recipe.seams
     .filter(({ strips: ofStrips }) => ofStrips !== true)
-    .map(({ what, length, count, bias }) => ({ what, length, count: count * sets, bias }));
+    .map(({ what, length, count, bias }) => ({ what, length, count: Math.ceil(count * times), bias }));
   return [...between, ...others];
 }
 
@@ -268,7 +287,7 @@ export function recordUnit(listed: Listed, index: number, of: RecordOf): UnitRec
     batches,
     stripSets,
     steps: recordSteps(listed, of),
-    seams: seamRecords(recipe, sets, stripSets),
+    seams: seamRecords(recipe, sets, units, stripSets),
     bonus: recipe.bonus.map(({ kind, count, unfinished }) => ({ kind, count: count * sets, unfinished })),
   };
 }

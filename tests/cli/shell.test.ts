@@ -36,7 +36,7 @@ function shellFolder(): {
 }
 
 /** Those that plan take seconds each: they are tried where all is asked for, as .ci/run does. */
-const PLANNING = ["plan", "buy", "pieces", "compare", "arrange", "picture", "stash"];
+const PLANNING = ["plan", "buy", "pieces", "compare", "arrange", "picture", "stash", "go-on"];
 const all = process.env.PACKAGE === "all";
 
 const withExamples = commands.filter(({ examples }) => examples.length > 0);
