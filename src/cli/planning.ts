@@ -65,10 +65,11 @@ function doing(jobs: readonly EngineJob[]): string {
 export async function poolOf(
   io: Io,
   options: Pick<PlanOptions, "budget" | "effort" | "thorough">,
+  tellOfStopping = false,
 ): Promise<{ solve: Solve; clear(): void }> {
   const [{ solveInPool }, { heldToLimit }] = await Promise.all([import("./pool.ts"), import("../index.ts")]);
   const progress = startProgress(io);
-  const long = options.thorough || (options.budget ?? 0) >= WORTH_TELLING;
+  const long = tellOfStopping && (options.thorough || (options.budget ?? 0) >= WORTH_TELLING);
   let told = !long;
   const tell = () => {
     if (!told) io.talk("Searching for long; Ctrl-C keeps the best plan so far.\n");
@@ -124,7 +125,7 @@ export async function planText(
   }
   const usual = await optionsOf(values);
   const options = { ...usual, kits: beside.kits, usable: width?.value ?? null };
-  const pool = await poolOf(io, options);
+  const pool = await poolOf(io, options, true);
   const sources = { stash, fatQuarters: beside.fatQuarters };
   const solve = amountsOnly ? withoutEasing(quickSolve(pool.solve)) : pool.solve;
   const outcome = await planWith(spec, options, sources, solve);

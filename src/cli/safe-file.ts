@@ -12,8 +12,8 @@ const PATIENCE = 10_000;
 /** How often a change is begun again because somebody else writes the file at the same time. */
 const TRIES = 5;
 
-/** How many states before this one are kept. */
-const KEPT = 9;
+/** How many states before this one can be kept. */
+export const KEPT = 9;
 
 /** No run waits this long. In milliseconds. */
 const OLD = 600_000;
@@ -52,10 +52,11 @@ function stepPath(folder: string, name: string, step: number): string {
 }
 
 /** Moves the states before this one a step on, so that `.bak` may be replaced; it stays where it is. */
-async function keepSteps(disk: Disk, folder: string, name: string): Promise<void> {
+async function keepSteps(disk: Disk, folder: string, name: string, keep: number): Promise<void> {
+  if (keep < 2) return;
   const at = (step: number) => stepPath(folder, name, step);
   if ((await disk.kind(at(1))) === null) return;
-  for (let step = KEPT - 1; step >= 2; step--)
+  for (let step = keep - 1; step >= 2; step--)
     if ((await disk.kind(at(step))) !== null) await disk.rename(at(step), at(step + 1));
   const part = join(folder, `.${name}.part-${randomUUID()}`);
   await disk.link(at(1), part);
@@ -65,13 +66,13 @@ async function keepSteps(disk: Disk, folder: string, name: string): Promise<void
 
 /**
  * Changes a file whole or not at all. The new one is written beside it, brought onto the disk and renamed into
- * place; the one before stays as NAME.bak. Whenever the machine stops, the file is the old or the new. Two runs at
+ * place; the one before stays as NAME.bak, and `keep` of them in all. Whenever the machine stops, the file is the old or the new. Two runs at
  * once wait for one another. Somebody who takes no lock, as a spreadsheet, may save the file meanwhile: it is read again
  * just before the new one takes its place, and when it is another one the change is begun again from that. `named` is
  * what the maker calls the file.
  */
 export async function changeSafely<T>(
-  { path: written, named }: { path: string; named: string },
+  { path: written, named, keep = 1 }: { path: string; named: string; keep?: number },
   change: Change<T>,
   disk: Disk = realDisk,
   patience: number = PATIENCE,
@@ -86,7 +87,7 @@ export async function changeSafely<T>(
     try {
       await sweep(disk, folder, name);
       for (let tried = 0; tried < TRIES; tried++) {
-        const done = await changeOnce(disk, { path, folder, name }, change, () => lock.holds());
+        const done = await changeOnce(disk, { path, folder, name, keep }, change, () => lock.holds());
         if (done === "edited") continue;
         return done === "not-ours" ? { value: null, diagnostics: [stashBusy(named, lockPath)] } : done;
       }
@@ -104,12 +105,14 @@ interface Where {
   path: string;
   folder: string;
   name: string;
+  /** How many states before this one are kept. */
+  keep: number;
 }
 
 /** One try at a change; `edited` when somebody else saved the file while it was worked out. */
 async function changeOnce<T>(
   disk: Disk,
-  { path, folder, name }: Where,
+  { path, folder, name, keep }: Where,
   change: Change<T>,
   mayGoOn: () => Promise<boolean>,
 ): Promise<Outcome<T> | "edited" | "not-ours"> {
@@ -122,7 +125,7 @@ async function changeOnce<T>(
     const mode = old === null ? undefined : await disk.mode(path);
     await disk.write(made, value.bytes, mode);
     if (old !== null) {
-      await keepSteps(disk, folder, name);
+      await keepSteps(disk, folder, name, keep);
       const before = part();
       await disk.link(path, before);
       await disk.rename(before, stepPath(folder, name, 1));

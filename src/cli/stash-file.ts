@@ -6,7 +6,7 @@ import type { Stash } from "../stash/types.ts";
 import type { Disk } from "./disk.ts";
 import type { Io } from "./io.ts";
 import { readInput } from "./read.ts";
-import { changeSafely } from "./safe-file.ts";
+import { changeSafely, KEPT } from "./safe-file.ts";
 
 /** A table of cloth that was read, with the text it came from for showing a row that is wrong. */
 export interface ReadTable {
@@ -57,7 +57,7 @@ export async function changeStash<T>(
       : readStash(text, named, bare);
   };
   return changeSafely(
-    { path, named },
+    { path, named, keep: KEPT },
     (old) => {
       const read = readOld(old);
       const told: Diagnostic[] = read.diagnostics;

@@ -5,12 +5,16 @@ import { expect, onTestFinished, test } from "vitest";
 import { realDisk } from "../../src/cli/disk.ts";
 import { type Change, changeSafely, undoSafely } from "../../src/cli/safe-file.ts";
 
-function table(start: string): { folder: string; where: { path: string; named: string }; now: () => string } {
+function table(start: string): {
+  folder: string;
+  where: { path: string; named: string; keep: number };
+  now: () => string;
+} {
   const folder = mkdtempSync(join(tmpdir(), "crossgrain-undo-"));
   onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
   const path = join(folder, "stash.csv");
   writeFileSync(path, start);
-  return { folder, where: { path, named: "stash.csv" }, now: () => readFileSync(path, "utf8") };
+  return { folder, where: { path, named: "stash.csv", keep: 9 }, now: () => readFileSync(path, "utf8") };
 }
 
 /** Adds a letter at the end. */

@@ -55,10 +55,11 @@ export const goOn = defineCommand({
     markdown,
   },
   examples: [
-    'go-on harbour-lights.yaml "night sea: cut to strip 6" "40 in wide"',
-    'go-on harbour-lights.yaml "sand: strip 7 spoiled"',
-    'go-on harbour-lights.yaml "sand: 20 of C cut; 2 of C spoiled"',
-    "go-on harbour-lights.yaml --undo",
+    "new cut-list > my-cuts.yaml",
+    "plan my-cuts.yaml --out mine",
+    'go-on my-cuts.yaml "night: cut to strip 1" --out mine',
+    'go-on my-cuts.yaml "gulls: strip 1 spoiled" --out mine',
+    "go-on my-cuts.yaml --undo --out mine",
   ],
   async run([file = "", ...words], values, io): Promise<ExitCode> {
     const input = await readInput(file, io);
