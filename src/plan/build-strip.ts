@@ -1,11 +1,18 @@
+import type { NestedCut } from "../cutlist/types.ts";
 import type { PackingItem, SegmentUse, StackUse, StripColumn } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
+import { buildRun } from "./build-run.ts";
 import { byLikeness, cutInto, pieceLeaf, wasteLeaf } from "./parts.ts";
 import type { Part } from "./types.ts";
 
+/** What is laid: its size, and how it stands in strips where it is a shape. */
+export type LaidItem = Pick<PackingItem, "across" | "along"> & {
+  stands?: Pick<NestedCut, "across" | "along">;
+};
+
 /** What the builders need besides the layout: the items, and whether the layout's axes are swapped. */
 export interface Frame {
-  items: readonly PackingItem[];
+  items: readonly LaidItem[];
   /** True for a sheet whose strips run along it: parts are built lying down and transposed afterwards. */
   swapped: boolean;
   /** Offcuts at least this big both ways are kept. */
@@ -43,6 +50,14 @@ export function buildStrip(column: StripColumn, run: Ticks, frame: Frame): Part 
   const stacked = new Map<string, Stack>();
   const trimmed = new Map<Ticks, Part[]>();
   for (const { across, count, ...segment } of column.segments) {
+    const nest = frame.items[segment.stack[0]?.item ?? -1]?.stands;
+    if (nest !== undefined && segment.stack[0] !== undefined) {
+      const run = buildRun(nest, segment.stack[0], across, height, frame.swapped);
+      const leaves = Array.from({ length: count }, () => run);
+      if (run.along === height) whole.push(...leaves);
+      else trimmed.set(run.along, [...(trimmed.get(run.along) ?? []), ...leaves]);
+      continue;
+    }
     const cells = cellsOf(segment.stack, frame);
     const [only] = cells;
     // A segment wider than its only piece leaves cloth that belongs to the strip's end.

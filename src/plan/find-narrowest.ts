@@ -94,6 +94,7 @@ function leastWidth({ cutList, lengthLimit, usable }: Trial): Ticks {
     const free = piece.fullWidth ? 0 : piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
     most = Math.max(most, free);
     // A full-width strip takes its length of the bolt at any width.
+    if (piece.nest !== undefined) continue;
     if (!piece.fullWidth) area += piece.across * piece.along * piece.count;
     else length -= piece.along * piece.count;
   }

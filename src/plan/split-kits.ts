@@ -2,7 +2,7 @@ import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StripSection } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { lengthLimit, purchaseFor } from "../stock/index.ts";
-import { buildLay } from "./build-lay.ts";
+import { buildLay, laidItems } from "./build-lay.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { tableOf } from "./flag-steps.ts";
 import { everyPart, likeness } from "./parts.ts";
@@ -176,7 +176,7 @@ export function kitShares(lay: Lay, { groups }: Split, chosen: Chosen, keepFrom:
         keepFrom,
       },
       result.layouts,
-      chosen.problem.items,
+      laidItems(chosen.problem.items, chosen.cutList.pieces),
     );
     const strips: number[] = [];
     for (const part of everyPart(own.root)) {

@@ -46,6 +46,8 @@ export async function lessenWork(
   now?: () => number,
 ): Promise<PackingResult> {
   if (!hasPlan(result) || lengthLimit < result.rollLength) return result;
+  // The work of a run of shapes is not measured yet: its strips stay as they were found.
+  if (problem.items.some(({ nest }) => nest !== undefined)) return result;
   const clock = startClock(limits, now);
   /** How the easing ended, beside how the search did: the clock's word is the graver. */
   const told = (best: PackingResult): PackingResult => {

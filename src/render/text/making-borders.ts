@@ -67,7 +67,9 @@ function cornerBag(round: BorderRound, making: Making, plan: Plan): string {
   const index = round.number - 1;
   const own = new Set(
     (plan.top?.patches ?? []).flatMap(({ origin }) =>
-      origin.border === index && origin.place === "cornerstone" && origin.block !== null ? [origin.block] : [],
+      origin.border === index && origin.place === "cornerstone" && origin.block !== null
+        ? [origin.block]
+        : [],
     ),
   );
   const named = [...own].flatMap((block) => blockNamed(block, making, plan) ?? []);

@@ -14,7 +14,8 @@ export function partsOver(plan: Plan): string[] {
     for (const { patches } of heaps)
       for (const { from } of patches)
         for (const { letter, part, count } of from)
-          if (part !== "whole" && part !== "template") used.set(letter, (used.get(letter) ?? 0) + count * kits);
+          if (part !== "whole" && part !== "template")
+            used.set(letter, (used.get(letter) ?? 0) + count * kits);
   const over = plan.fabrics.flatMap(({ name, pieces }) =>
     pieces.flatMap(({ letter, subcut, count }) => {
       const parts = PARTS[subcut];

@@ -1,5 +1,6 @@
 import { formatExact, formatExactSize, formatLength } from "../../length/index.ts";
 import type { CuttingStep, FabricPlan, Plan } from "../../plan/types.ts";
+import { shapeNoun } from "./shape-words.ts";
 import type { FoundStrip, StripGroup, Taken } from "./strip-reading.ts";
 import { findStrip, gathered, readStrip } from "./strip-reading.ts";
 import type { ItemWords } from "./words.ts";
@@ -21,7 +22,8 @@ function itemWords({ piece, count }: Taken, strips: number, { plan, fabric, bord
   const size = square
     ? formatExact(cut.across, plan.ruler)
     : formatExactSize(cut.across, cut.along, plan.ruler);
-  const own = { count: count * strips, size, square, letter: cut.letter };
+  const shape = cut.nest === undefined ? {} : { shape: shapeNoun(cut.nest) };
+  const own = { count: count * strips, size, square, letter: cut.letter, ...shape };
   if (!borders.has(cut.letter) || cut.fullWidth) return own;
   const [width, long] = [Math.min(cut.across, cut.along), Math.max(cut.across, cut.along)];
   const say = (length: number): string => formatLength(length, plan.ruler);

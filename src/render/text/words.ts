@@ -35,9 +35,12 @@ export interface ItemWords {
   size: string;
   square: boolean;
   letter: string;
+  /** Of shapes cut aslant: what one and what several are called. */
+  shape?: readonly [one: string, many: string];
 }
 
-function item({ count, size, square, letter, later }: ItemWords): string {
+function item({ count, size, square, letter, later, shape }: ItemWords): string {
+  if (shape !== undefined) return `${counted(count, ...shape)} [${letter}]`;
   if (later !== undefined)
     return `${counted(count, "length", "lengths")} ${later.width} wide, about ${later.long} long [${letter}]`;
   const noun = square ? counted(count, "square", "squares") : counted(count, "rectangle", "rectangles");
