@@ -19,7 +19,9 @@ export function checkNested({ pieces, lays, print }: FabricPlan, { ruler }: Plan
     if (part.shapes === undefined) continue;
     const inStrip = within.some(({ role }) => role === "strip") && part.parts.length === 0;
     if (!inStrip) faults.push(`${at(part)} is a run of shapes outside strips`);
-    faults.push(...checkRun(part, piece, print.kind === "one-way"));
+    // Along a strip its pieces follow one another.
+    const across = within.find(({ role }) => role === "strip")?.cut === "along";
+    faults.push(...checkRun(part, piece, print.kind === "one-way", ruler.mark, across));
   }
   return [...faults, ...pieces.flatMap((piece) => checkShape(piece, ruler.mark))];
 }
@@ -38,7 +40,7 @@ function outlinesOf({ x, y, turned, shapes = [] }: Part, cut: readonly Spot[]): 
   );
 }
 
-function checkRun(part: Part, piece: CutPiece, oneWay: boolean): string[] {
+function checkRun(part: Part, piece: CutPiece, oneWay: boolean, mark: number, across: boolean): string[] {
   const faults: string[] = [];
   const cut = piece.shape?.cut ?? [];
   if (!isConvex(cut)) return [`${piece.letter} stands in runs, and its outline has a notch or none`];
@@ -47,11 +49,10 @@ function checkRun(part: Part, piece: CutPiece, oneWay: boolean): string[] {
     faults.push(`${at(part)} has shapes turned half round, which the print of ${piece.letter} forbids`);
   const outlines = outlinesOf(part, cut);
   const all = boxOf(outlines.flat());
-  const fills =
-    all.left === part.x &&
-    all.top === part.y &&
-    all.right === part.x + part.across &&
-    all.bottom === part.y + part.along;
+  // The strip is on the marks: it may be a little higher than what is cut from it by a template.
+  const beyond = { x: part.x + part.across - all.right, y: part.y + part.along - all.bottom };
+  const [run, height] = across ? [beyond.x, beyond.y] : [beyond.y, beyond.x];
+  const fills = all.left === part.x && all.top === part.y && run === 0 && height >= 0 && height < mark;
   if (!fills) faults.push(`${at(part)} is not the box round its shapes`);
   outlines.forEach((a, i) => {
     const { right, bottom } = boxOf(a);

@@ -1,3 +1,4 @@
+export { runLength, startOf } from "../quilt/units/nest.ts";
 export { joinFromStrips, lossPerJoin, stripsToJoin } from "./joins.ts";
 export { letterAt, letterPieces } from "./letters.ts";
 export { listCuts } from "./list-cuts.ts";

@@ -68,8 +68,8 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
 /** How far the piece sticks out of the usable width in the turn that suits it best; 0 when it fits. */
 function tooWideBy(piece: CutPiece, usable: Ticks): Ticks {
   // A shape lies one way in its strip, whichever way the strip runs.
-  const least =
-    piece.turnable && piece.nest === undefined ? Math.min(piece.across, piece.along) : piece.across;
+  const [lie] = piece.nest?.across ?? [];
+  const least = lie?.first ?? (piece.turnable ? Math.min(piece.across, piece.along) : piece.across);
   return Math.max(0, least - usable);
 }
 

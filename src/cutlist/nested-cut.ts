@@ -1,5 +1,5 @@
-import type { Ruler } from "../length/types.ts";
-import { nestRun } from "../quilt/units/nest.ts";
+import type { Ruler, Ticks } from "../length/types.ts";
+import { hullOf, nestRun } from "../quilt/units/nest.ts";
 import { turnedShape } from "../quilt/units/shapes.ts";
 import type { PatchShape, ShapePoint } from "../quilt/units/types.ts";
 import type { Print, ShapeSpec } from "../spec/types.ts";
@@ -32,6 +32,7 @@ export function shapePiece(
   const { height, setting, ...shape } = stripShape(spec, ruler);
   const halfTurns = mayHalfTurn(print, turn);
   const run = nestRun(shape.cut, halfTurns);
+  const lengthwise = nestRun(transposed(turnedShape(shape, 1).cut), halfTurns);
   const turnable = turn === "free";
   const told: SlantSetting = halfTurns || setting.by === "square" ? setting : { ...setting, by: "template" };
   const nest: NestedCut = {
@@ -40,25 +41,50 @@ export function shapePiece(
     halfTurns,
     // The edge that lies on the strip is set: where the strip runs along the cloth, the shape lies turned.
     across: [{ ...run, turned: false }],
-    along: turnable ? [{ ...run, turned: true }] : [],
+    along: turnable ? [{ ...lengthwise, turned: true }] : [],
   };
   const upright = { ...shape, asDrawn: count, reversed: 0 };
-  return { across: run.first, along: height, turnable, shape: upright, nest };
+  return { across: upToMark(run.first, ruler), along: height, turnable, shape: upright, nest };
+}
+
+/** The rectangle of a shape is one that a ruler could cut. */
+function upToMark(size: Ticks, { mark }: Ruler): Ticks {
+  return Math.ceil(size / mark) * mark;
+}
+
+/** The same bag, told to stand in strips where that is closer than one rectangle for each. */
+export function standingInStrips(piece: CutPiece, print: Print, ruler: Ruler): CutPiece {
+  const nest = nestByTemplate(piece, print, ruler);
+  if (nest === null || piece.shape === undefined) return piece;
+  // What the rectangles lost beside the shapes is no longer in the pieces.
+  const beside = Math.round(piece.count * (piece.across * piece.along - areaWithin(piece.shape.cut)));
+  const corners = piece.corners === undefined ? {} : { corners: Math.max(0, piece.corners - beside) };
+  return { ...piece, ...corners, nest };
+}
+
+function areaWithin(line: readonly ShapePoint[]): number {
+  const twice = line.reduce((sum, a, i) => {
+    const b = line[(i + 1) % line.length] ?? a;
+    return sum + a.x * b.y - b.x * a.y;
+  }, 0);
+  return Math.abs(twice) / 2;
 }
 
 /**
  * How pieces that are cut by one template stand in strips, laid in every way their print allows.
  * Null where they stand no closer than their rectangles, and where some are cut with the template turned face down.
  */
-export function nestByTemplate(piece: CutPiece, print: Print): NestedCut | null {
+function nestByTemplate(piece: CutPiece, print: Print, ruler: Ruler): NestedCut | null {
   const { shape, subcut, turnable, cut, fullWidth, count } = piece;
   if (subcut !== "template" || shape === undefined || cut !== "strips" || fullWidth || count < 2) return null;
   if (shape.asDrawn > 0 && shape.reversed > 0) return null;
   const halfTurns = mayHalfTurn(print, turnable ? "free" : "fixed");
-  const lie = (outline: readonly ShapePoint[], turned: boolean): NestedLie => ({
-    ...nestRun(outline, halfTurns),
-    turned,
-  });
+  if (hullOf(shape.cut).length < shape.cut.length) return null;
+  const lie = (outline: readonly ShapePoint[], turned: boolean): NestedLie => {
+    const run = nestRun(outline, halfTurns);
+    // The strip is cut on the marks; the template lies at its upper edge.
+    return { ...run, height: upToMark(run.height, ruler), turned };
+  };
   const upright = shape.cut;
   const turned = turnable ? turnedShape(shape as PatchShape, 1).cut : null;
   const across = [lie(upright, false), ...(turned === null ? [] : [lie(turned, true)])];

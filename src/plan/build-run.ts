@@ -1,7 +1,7 @@
+import { runLength, startOf } from "../cutlist/index.ts";
 import type { NestedCut } from "../cutlist/types.ts";
 import type { StackUse } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
-import { runLength, startOf } from "../quilt/units/nest.ts";
 import { runLeaf } from "./parts.ts";
 import type { Part } from "./types.ts";
 

@@ -4,7 +4,6 @@ import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";
 import { cutPhrase, filledPhrases, groupsOf, subcutPhrases, type Table } from "./sentence.ts";
-import { slantPhrases } from "./shape-words.ts";
 import { unitWords } from "./unit-words.ts";
 import { words } from "./words.ts";
 
@@ -51,37 +50,21 @@ function asInstruction(table: Table, steps: readonly CuttingStep[]): Instruction
   const [one, two] = read;
   if (one !== undefined && second === undefined) {
     const told = subcutPhrases(table, one.groups, one.strips);
-    return { ...whole, phrases: [cut, ...told, ...slants(table, steps)], parts: [] };
+    return { ...whole, phrases: [cut, ...told], parts: [] };
   }
   if (one !== undefined && two !== undefined && steps.length === 2) {
     const filled = filledPhrases(table, one, two);
-    if (filled !== null) return { ...whole, phrases: [cut, ...filled, ...slants(table, steps)], parts: [] };
+    if (filled !== null) return { ...whole, phrases: [cut, ...filled], parts: [] };
   }
   const parts = steps.map((step) => ({
     strips: step.strips,
-    phrases: [...subcutPhrases(table, groupsOf(table.fabric, step), step.count), ...slants(table, [step])],
+    phrases: subcutPhrases(table, groupsOf(table.fabric, step), step.count),
   }));
   return { ...whole, phrases: [cut], parts };
 }
 
-/** How the strips of these steps are cut up into shapes, each kind of shape told once. */
-function slants({ plan, fabric }: Table, steps: readonly CuttingStep[]): string[] {
-  const cut = new Set(steps.flatMap(({ subcuts }) => subcuts.map(({ piece }) => piece)));
-  const index = plan.fabrics.indexOf(fabric);
-  return [...cut].flatMap((number) => {
-    const piece = fabric.pieces[number];
-    const template = plan.templates?.find(({ uses }) =>
-      uses.some((use) => use.fabric === index && use.piece === number),
-    );
-    return piece === undefined ? [] : slantPhrases(piece, template?.name ?? "", plan.ruler);
-  });
-}
-
 function asSubcuts(table: Table, steps: readonly CuttingStep[]): Instruction {
-  const phrases = [
-    ...steps.flatMap((step) => subcutPhrases(table, groupsOf(table.fabric, step), step.count)),
-    ...slants(table, steps),
-  ];
+  const phrases = steps.flatMap((step) => subcutPhrases(table, groupsOf(table.fabric, step), step.count));
   const [begins = "", ...rest] = phrases;
   return {
     lay: steps[0]?.lay ?? 0,

@@ -1,9 +1,10 @@
 import type { CutPiece, NestedCut } from "../../cutlist/types.ts";
 import { formatExact, formatLength } from "../../length/index.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
-import type { ShapeKind } from "../../spec/types.ts";
 
 /** The words for shapes that stand alternately in strips. */
+type ShapeKind = NonNullable<NestedCut["spec"]>["kind"];
+
 const nouns: Readonly<Record<ShapeKind, readonly [one: string, many: string]>> = {
   triangle: ["triangle", "triangles"],
   "right triangle": ["right triangle", "right triangles"],
@@ -22,10 +23,10 @@ const words = {
   blunt: "point cut off",
   alternately: "standing alternately",
   sameWay: "all the same way up",
+  reversed: ", turned face down",
   shown: (template: string) => `shown full size in template ${template}`,
-  open: "open the strip out to one layer",
   slant: (angle: number, edge: string) =>
-    `lay the ${angle}-degree line of the ruler on its ${edge} and cut the end aslant`,
+    `lay the ${angle}-degree line of the ruler on its ${edge} and cut its end aslant`,
   lowerEdge: "lower edge",
   lean: { right: ", leaning to the right", left: ", leaning to the left" },
   points: "then cut from point to point, the ruler leaning the other way for every cut",
@@ -71,12 +72,16 @@ export function shapeSize(along: Ticks, ruler: Ruler): string {
   return words.strip(formatExact(along, ruler));
 }
 
-/** How shapes stand in the strip. */
-export function shapeStanding({ halfTurns }: NestedCut): string {
-  return halfTurns ? words.alternately : words.sameWay;
+/** How shapes stand in the strip; empty where nothing need be said. */
+export function shapeStanding({ halfTurns, setting, across }: NestedCut): string {
+  if (across.some(({ alternates }) => alternates)) return words.alternately;
+  return halfTurns || setting.by === "square" ? "" : words.sameWay;
 }
 
-export const shownInTemplate = words.shown;
+/** Where the outline is shown. */
+export function shownInTemplate({ name, reversed }: { name: string; reversed: number }): string {
+  return `${words.shown(name)}${reversed > 0 ? words.reversed : ""}`;
+}
 
 /** How a strip is cut up into shapes: the first slanting cut, then what the ruler is set to. */
 export function slantPhrases({ along, nest }: CutPiece, template: string, ruler: Ruler): string[] {
@@ -89,19 +94,16 @@ export function slantPhrases({ along, nest }: CutPiece, template: string, ruler:
     angle === null ? [] : [`${words.slant(angle, words.lowerEdge)}${by === "square" ? lean : ""}`];
   switch (by) {
     case "points":
-      return [words.open, ...first, words.points];
+      return [...first, words.points];
     case "edge":
-      return [words.open, ...first, words.edge(say(step))];
+      return [...first, words.edge(say(step))];
     case "square":
-      return [words.open, ...first, words.square(say(step))];
+      return [...first, words.square(say(step))];
     case "marks":
-      return [words.open, words.marks(say(step), say(step / 2))];
+      return [words.marks(say(step), say(step / 2))];
     case "rectangles":
       return [words.rectangles(say(step), say(along)), words.corners[spec?.lean ?? "right"]];
     case "template":
-      return [
-        words.open,
-        words.template(template, halfTurns && nest.across.some(({ alternates }) => alternates)),
-      ];
+      return [words.template(template, halfTurns && nest.across.some(({ alternates }) => alternates))];
   }
 }

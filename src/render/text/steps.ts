@@ -56,7 +56,7 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
         : [
             ...shapeFacts(piece.nest, plan.ruler),
             shapeStanding(piece.nest),
-            ...(ruled === null || use === undefined ? [] : [shownInTemplate(use.name)]),
+            ...(ruled === null || use === undefined ? [] : [shownInTemplate(use)]),
           ];
     const aslant =
       use !== undefined && piece.subcut === "none" && ruled === null
@@ -265,6 +265,7 @@ export function handLines(plan: Plan): string[] {
     ...(pieces.some(({ subcut }) => subcut === "once-diagonal" || subcut === "twice-diagonal")
       ? [hand.diagonal]
       : []),
+    ...(pieces.some(({ nest }) => nest !== undefined) ? [hand.aslant] : []),
   ];
 }
 

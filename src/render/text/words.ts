@@ -122,6 +122,8 @@ export const words = {
       "Pieces cut already (fat quarters, squares, scraps): in one layer, pressed, one edge squared first.",
     lengthwise:
       "Lengthwise strips: cut off the whole length first, then cut along the selvage with the selvage itself cut away; fold the length end to end where one placing of the ruler does not reach.",
+    aslant:
+      "Slanting cuts: in one layer, right side up; of two layers folded together one gives the shape reversed. After every third or fourth, check that the ruler's line still lies on the edge, and cut the slant afresh where it does not.",
     diagonal:
       "Diagonals: lay the ruler from corner to corner, and check both corners before you cut. The edges stretch: do not pull or press them.",
   },
