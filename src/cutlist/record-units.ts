@@ -172,8 +172,17 @@ function stripSetRecord(batch: StripBatch, listed: Listed, of: RecordOf): StripS
   };
 }
 
-/** Seams between strips are sewn once for every set, the others once for every unit or set of units. */
-function seamRecords(recipe: Recipe, sets: number, strips: readonly StripSetRecord[]): SeamRecord[] {
+/**
+ * Seams between strips are sewn once for every set, the others once for every unit or set of units. Of loose pieces a
+ * set is only cut together: no more units are sewn than are wanted.
+ */
+function seamRecords(
+  recipe: Recipe,
+  sets: number,
+  units: number,
+  strips: readonly StripSetRecord[],
+): SeamRecord[] {
+  const times = recipe.loose ? units / recipe.unitsPerSet : sets;
   const between = strips.flatMap(({ name, strips: own, fullSets, fullLength, lastLength }): SeamRecord[] => {
     const shared = { what: `strip to strip, set ${name}`, bias: false };
     const each = own.length - 1;
@@ -184,7 +193,7 @@ function seamRecords(recipe: Recipe, sets: number, strips: readonly StripSetReco
   });
   const others = recipe.seams
     .filter(({ strips: ofStrips }) => ofStrips !== true)
-    .map(({ what, length, count, bias }) => ({ what, length, count: count * sets, bias }));
+    .map(({ what, length, count, bias }) => ({ what, length, count: Math.ceil(count * times), bias }));
   return [...between, ...others];
 }
 
@@ -268,7 +277,7 @@ export function recordUnit(listed: Listed, index: number, of: RecordOf): UnitRec
     batches,
     stripSets,
     steps: recordSteps(listed, of),
-    seams: seamRecords(recipe, sets, stripSets),
+    seams: seamRecords(recipe, sets, units, stripSets),
     bonus: recipe.bonus.map(({ kind, count, unfinished }) => ({ kind, count: count * sets, unfinished })),
   };
 }

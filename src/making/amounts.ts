@@ -4,6 +4,7 @@ import type { QuiltTop } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltingSpec } from "../spec/quilt-types.ts";
 import type {
+  DiagonalRow,
   JoinStep,
   PartialSeam,
   PressedSeam,
@@ -15,7 +16,7 @@ import type {
 /**
  * Length of all piecing seams, from cut edge to cut edge, by where they are sewn.
  * @param partial seams of blocks that `joins` does not hold
- * @param diagonal seams between blocks of a top on point, which `joins` does not hold
+ * @param diagonal seams between blocks of a top on point, which `joins` does not hold, and its rows
  * @param seam seam allowance in ticks
  */
 export function seamTotals(
@@ -23,7 +24,7 @@ export function seamTotals(
   joins: readonly JoinStep[],
   partial: readonly PartialSeam[],
   top: QuiltTop,
-  diagonal: readonly PressedSeam[],
+  diagonal: { seams: readonly PressedSeam[]; rows: readonly DiagonalRow[] },
   seam: Ticks,
 ): SeamTotals {
   let [seams, inUnits] = [0, 0];
@@ -43,18 +44,27 @@ export function seamTotals(
     seams += own * count;
     at.block += seamLength * count;
   }
-  for (const { x1, y1, x2, y2 } of diagonal) {
+  for (const { x1, y1, x2, y2 } of diagonal.seams) {
     seams += 1;
     at.top += Math.round(Math.hypot(x2 - x1, y2 - y1)) + 2 * seam;
   }
-  for (const { kind, across, down, side, end } of top.borders) {
+  // The corner triangles above the first and below the last row lie on no seam between blocks.
+  for (const edge of [diagonal.rows[0]?.upper, diagonal.rows.at(-1)?.lower]) {
+    if (edge === undefined) continue;
+    seams += 1;
+    at.top += edge;
+  }
+  for (const [index, { kind, across, down, side, end }] of top.borders.entries()) {
     const joined = kind !== "mitred";
     if (joined && !top.centre.onPoint) continue;
     // Four strips along what the border goes round; at its corners four slanting seams, or the ends sewn across.
     const [wide, high, width, height] = [across, down, side, end].map(exactToNumber);
     const round = 2 * ((wide ?? 0) + (high ?? 0)) - 4 * ((width ?? 0) + (height ?? 0));
     at.border += Math.ceil(round + 4 * (joined ? (width ?? 0) : Math.SQRT2 * (width ?? 0)));
-    seams += joined ? 4 : 8;
+    // Every block, strip and corner square of a border has one seam to what is there before it.
+    const pieces = joined ? piecesOfBorder(top, index) : 8;
+    seams += pieces;
+    if (joined) at.border += (pieces - 4) * ((width ?? 0) + 2 * seam);
   }
   const { unit, block, border } = at;
   return {
@@ -65,6 +75,12 @@ export function seamTotals(
     total: unit + block + at.top + border,
     seams,
   };
+}
+
+function piecesOfBorder(top: QuiltTop, border: number): number {
+  const own = top.patches.filter(({ origin }) => origin.border === border);
+  const blocks = new Set(own.flatMap(({ origin }) => (origin.block === null ? [] : [origin.block])));
+  return blocks.size + own.filter(({ origin }) => origin.block === null).length;
 }
 
 /**

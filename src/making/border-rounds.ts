@@ -28,14 +28,20 @@ export function borderRounds(top: QuiltTop, work: QuiltWork, spec: QuiltSpec): B
       ...clothOf(written === undefined ? undefined : stripOf(work, written, sides)),
       sewn,
       cut: (written === undefined ? undefined : stripOf(work, written, sides))?.run ?? sewn,
-      width: raw(sides === LEFT_RIGHT ? side : end),
+      width:
+        written?.fit === true
+          ? (stripOf(work, written, sides)?.width ?? raw(side))
+          : raw(sides === LEFT_RIGHT ? side : end),
       ...(written?.row == null ? NO_BLOCKS : blocksAlong(top, border, index, sides, sewn - 2 * seam)),
       cornerstones,
     });
     const first = corners === "tops-first";
     const [one, two] = first ? [TOP_BOTTOM, LEFT_RIGHT] : [LEFT_RIGHT, TOP_BOTTOM];
     const across1 = first ? before.across : before.down;
-    const across2 = kind === "butted" ? (first ? after.down : after.across) : before.across;
+    // A fitted border is trimmed once it is on all round: until then the top is as wide as its strips make it.
+    const cut = written?.fit === true ? (stripOf(work, written, one)?.width ?? 0) - 2 * seam : null;
+    const met = first ? before.down + 2 * (cut ?? end) : before.across + 2 * (cut ?? side);
+    const across2 = kind === "butted" ? Math.round(met) : before.across;
     return {
       number: border.number,
       name: border.name,
@@ -118,7 +124,7 @@ export function borderFaults(
   const faults: string[] = [];
   const near = (a: Ticks, b: Ticks): boolean => Math.abs(a - b) <= 2;
   let size: { across: Ticks; down: Ticks } | null = null;
-  for (const { name, kind, strips, before, after } of rounds) {
+  for (const { name, kind, fit, strips, before, after } of rounds) {
     if (size !== null && !(near(size.across, before.across) && near(size.down, before.down))) {
       faults.push(`${name} does not begin where the last border ended`);
     }
@@ -135,6 +141,7 @@ export function borderFaults(
       if (upright) size.across += wider;
       else size.down += wider;
     }
+    if (fit && size.across >= after.across - 2 && size.down >= after.down - 2) size = { ...after };
     if (!(near(size.across, after.across) && near(size.down, after.down))) {
       faults.push(`${name} comes out at another size`);
     }

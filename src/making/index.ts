@@ -60,7 +60,7 @@ export function planMaking({ top, work }: LaidQuilt, units: readonly UnitRecord[
       joins,
       partial,
       top,
-      slanting,
+      { seams: slanting, rows: diagonal },
       seam,
     ),
     foundation,

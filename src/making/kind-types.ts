@@ -22,9 +22,13 @@ export interface BlockKind {
 export interface UnitPressing {
   /** Index into `Making.units`. */
   unit: number;
-  /** One where all are pressed alike; else each for the kinds of block (indices into `kinds`) that take them. */
+  /** One where all are pressed alike; else each for the kinds of block that take them. */
   ways: {
-    kinds: number[];
+    /**
+     * Kind of block (index into `kinds`), and which of its units of this record, from 1, counted along its rows from the
+     * upper left as the block lies by itself; null: all of them.
+     */
+    places: { kind: number; which: number[] | null }[];
     count: number;
     /** What is sewn first: rows, joined one below another, or columns, joined side by side. */
     lines: "rows" | "columns";

@@ -82,7 +82,7 @@ export function sewnInColumns(
   return (last.way === "across") === (turn % 180 === 0);
 }
 
-type Way = Omit<UnitPressing["ways"][number], "kinds" | "count">;
+type Way = Omit<UnitPressing["ways"][number], "places" | "count">;
 
 /**
  * The seams read as rows (or columns) that are sewn first and then joined; null where the unit is not sewn so, as a
@@ -119,6 +119,15 @@ function readAsLines(unit: DesignUnit, seams: readonly PressedSeam[]): Way | nul
   };
 }
 
+/** Units of a block along its rows from the upper left. */
+function readingOrder(units: readonly DesignUnit[]): number[] {
+  const at = units.map(({ x, y }) => [exactToNumber(y), exactToNumber(x)] as const);
+  return [...units.keys()].sort((a, b) => {
+    const [[ay = 0, ax = 0] = [], [by = 0, bx = 0] = []] = [at[a], at[b]];
+    return Math.abs(ay - by) > NEAR ? ay - by : ax - bx;
+  });
+}
+
 /**
  * How the seams inside units are pressed so that they nest in the blocks: for every record whose units are sewn in
  * rows or columns, in each way in which some of them are pressed. What is not told goes by the unit's own steps.
@@ -140,9 +149,20 @@ export function unitPressings(
       (each) => each.design === block?.design && each.variant === kind.variant,
     )?.seams;
     if (block === undefined || design === undefined || seams === undefined) continue;
-    for (const [i, place] of block.units.entries()) {
+    const order = readingOrder(design.units);
+    const met = new Map<number, number>();
+    for (const i of order) {
       const unit = design.units[i];
-      if (place === null || unit === undefined || (units[place.unit]?.steps.length ?? 0) === 0) continue;
+      const place = block.units[i];
+      if (
+        place === undefined ||
+        place === null ||
+        unit === undefined ||
+        (units[place.unit]?.steps.length ?? 0) === 0
+      )
+        continue;
+      const number = (met.get(place.unit) ?? 0) + 1;
+      met.set(place.unit, number);
       const way = readAsLines(unit, seams);
       if (way === undefined) continue;
       if (way === null) {
@@ -151,12 +171,17 @@ export function unitPressings(
       }
       const key = JSON.stringify(way);
       const ways = found.get(place.unit) ?? new Map<string, UnitPressing["ways"][number]>();
-      const before = ways.get(key) ?? { ...way, kinds: [], count: 0 };
+      const before = ways.get(key) ?? { ...way, places: [], count: 0 };
       before.count += kind.count;
-      if (!before.kinds.includes(index)) before.kinds.push(index);
+      const own = before.places.find((each) => each.kind === index);
+      if (own === undefined) before.places.push({ kind: index, which: [number] });
+      else own.which?.push(number);
       ways.set(key, before);
       found.set(place.unit, ways);
     }
+    for (const [unit, all] of met)
+      for (const { places } of found.get(unit)?.values() ?? [])
+        for (const own of places) if (own.kind === index && own.which?.length === all) own.which = null;
   }
   return [...found]
     .filter(([unit]) => !unread.has(unit))

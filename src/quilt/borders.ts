@@ -1,5 +1,5 @@
 import { borderDoesNotFit } from "../diagnostics/quilt.ts";
-import { equal, type Rational } from "../length/rational.ts";
+import { equal, fromInteger, type Rational } from "../length/rational.ts";
 import { compareSurd } from "../length/surd.ts";
 import type { BorderSpec, FabricWord } from "../spec/quilt-types.ts";
 import { straightMove } from "./block-moves.ts";
@@ -9,6 +9,7 @@ import { followIn, placePieced } from "./borders-pieced.ts";
 import { type Builder, placeBlock } from "./builder.ts";
 import {
   addExact,
+  exactOfRational,
   point,
   rationalOfExact,
   rectangle,
@@ -21,7 +22,7 @@ import {
 import type { LaidBlock } from "./laid-types.ts";
 import { fillingOf, lyingSize } from "./plain-block.ts";
 import { sayLength } from "./say.ts";
-import { addStrip } from "./strips.ts";
+import { addStrip, cutLengthOf, type LaidStrip, onMarkAbove } from "./strips.ts";
 import type { Exact, TopBorder } from "./types.ts";
 import type { StripDemand } from "./work-types.ts";
 
@@ -119,7 +120,7 @@ function placePlain(
     length: isMitred ? addExact(inside, scaleExact(width, 2)) : inside,
     width,
     // One that is to fit is trimmed to what the pieced one wants anyway: one width serves all round, from one run.
-    ...(border.fit ? { cutFor: wider(frame.side, frame.end) } : {}),
+    ...(border.fit ? fitted(builder, border, frame, upright) : {}),
     upright,
     side: SIDE[piece.name],
     mitred: isMitred,
@@ -133,6 +134,20 @@ function placePlain(
     path: border.path,
     at: border.at,
   });
+}
+
+/** The width a fitted border is cut in, and how much longer the pair that is sewn across the other must be. */
+function fitted(
+  { spec }: Builder,
+  border: BorderSpec,
+  frame: Frame,
+  upright: boolean,
+): Pick<LaidStrip, "cutFor" | "longFor"> {
+  const cutFor = wider(frame.side, frame.end);
+  if (border.corners !== (upright ? "tops-first" : "sides-first")) return { cutFor };
+  const cut = onMarkAbove(cutLengthOf(surdOfExact(cutFor), fromInteger(spec.seam), false), spec).ticks;
+  const both = fromInteger(2 * (cut - 2 * spec.seam));
+  return { cutFor, longFor: addExact(upright ? frame.down : frame.across, exactOfRational(both)) };
 }
 
 function wider(a: Exact, b: Exact): Exact {

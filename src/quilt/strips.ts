@@ -15,6 +15,8 @@ export interface LaidStrip {
   /** Finished length along the strip at its longest, and width across it. */
   length: Exact;
   width: Exact;
+  /** Finished length it is cut for, where what it is sewn across is trimmed only when it is on; absent: its own. */
+  longFor?: Exact;
   /** Finished width it is cut for, where it is trimmed to its own once sewn on; absent: its own. */
   cutFor?: Exact;
   /** The strip stands upright in the quilt: a side border. */
@@ -76,7 +78,7 @@ export function addStrip(builder: Builder, strips: StripDemand[], strip: LaidStr
     },
   });
   const seam = fromInteger(spec.seam);
-  const run = onMarkAbove(cutLengthOf(surdOfExact(strip.length), seam, strip.mitred), spec);
+  const run = onMarkAbove(cutLengthOf(surdOfExact(strip.longFor ?? strip.length), seam, strip.mitred), spec);
   const width = onMarkAbove(cutLengthOf(surdOfExact(strip.cutFor ?? strip.width), seam, false), spec);
   const demand: StripDemand = {
     text: strip.text,

@@ -44,7 +44,7 @@ const laysOf = (f: FabricPlan, name: string) => f.lays.filter((lay) => lay.name 
 
 const CORRUPTIONS: Readonly<Record<string, (fabric: FabricPlan) => void>> = {
   "one strip more is cut than there is": (f) => {
-    stockOf(f, "2 1/2 in strip").available = 1;
+    stockOf(f, "2 1/2 in strip").available = stockOf(f, "2 1/2 in strip").used - 1;
   },
   "a cloth is used and not counted": (f) => {
     stockOf(f, "10 in square").used -= 1;

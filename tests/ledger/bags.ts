@@ -118,9 +118,15 @@ export class Stock {
   }
 
   /** What is left of joined strips and panels, by their fabric; smaller ends are not kept. */
-  leave(fabric: string, a: number, b: number, cause: string, count: number, keep: number): void {
+  leave(fabric: string, a: number, b: number, cause: string, count: number, keep: number, slack = 0): void {
     if (Math.min(a, b) < keep - 1e-6) return;
-    this.rests.set(`${fabric}: ${a.toFixed(4)} x ${b.toFixed(4)} ${cause}, once sewn`, count);
+    const told = [...this.cutting.onceSewn.keys()].find((key) => {
+      const at = /^(.*): ([\d.]+) x ([\d.]+) (.*), once sewn$/.exec(key);
+      const near = Number(at?.[2]) <= a + 1e-6 && Number(at?.[2]) >= a - slack - 1e-6;
+      return at?.[1] === fabric && at[4] === cause && near && same(Number(at[3]), b);
+    });
+    if (told !== undefined) this.rests.set(told, count);
+    else this.rests.set(`${fabric}: ${a.toFixed(4)} x ${b.toFixed(4)} ${cause}, once sewn`, count);
   }
 
   private settleRests(): void {

@@ -34,11 +34,11 @@ export class Names {
     for (const [i, name] of this.names.entries())
       held = held.replace(
         new RegExp(`(^|, |\\d x |and )((?:block )?${escaped(name)})(?=, | turned|$| and)`, "g"),
-        `$1\u0001${i}\u0002$2\u0003`,
+        `$1⟨${i}⟩$2⟪`,
       );
-    held = held.replace(/\u0001(\d+)\u0002(block )?[^\u0003]*\u0003/g, "\u0001$1\u0002$2");
+    held = held.replace(/⟨(\d+)⟩(block )?[^⟪]*⟪/g, "⟨$1⟩$2");
     return listed(held).flatMap((part) => {
-      const whole = part.replace(/\u0001(\d+)\u0002(block )?/, (_, i: string) => this.names[Number(i)] ?? "");
+      const whole = part.replace(/⟨(\d+)⟩(block )?/, (_, i: string) => this.names[Number(i)] ?? "");
       const many = /^(\d+) x (.*)$/.exec(whole);
       const lines = /^(row|column)s (\d+) to (\d+)$/.exec(whole);
       if (lines !== null)
@@ -168,7 +168,10 @@ export class BlockReader {
     if (single !== null) {
       const name = single[1] ?? this.current[0] ?? "";
       const kind = this.kinds.get(name);
-      if (kind === undefined) return fault(`cannot read "${text}"`);
+      if (kind === undefined) {
+        fault(`cannot read "${text}"`);
+        return;
+      }
       this.counted(name, single[2], fault);
       kind.leaves.set(single[3] ?? "", 1);
       kind.size = this.stock.sizesOf(single[3] ?? "")[0] ?? null;
@@ -178,7 +181,10 @@ export class BlockReader {
       /^\[ \] Block (.*) \(make (\d+)\): sewn as (.*?)(?: with (.*?))?(?:,? of (rows? .*?))?, (pressed alike|but press .*)\.$/.exec(
         text,
       );
-    if (like !== null) return this.likewise(like, fault);
+    if (like !== null) {
+      this.likewise(like, fault);
+      return;
+    }
     const join = readJoining(text, this.names, fault);
     if (join === null) {
       if (
@@ -201,7 +207,10 @@ export class BlockReader {
     const name = join.makes[0] ?? "";
     const whole = name.startsWith("Block ") ? name.slice(6) : null;
     const kind = this.kinds.get(whole ?? this.current[0] ?? "");
-    if (kind === undefined) return fault(`cannot tell what "${name}" is`);
+    if (kind === undefined) {
+      fault(`cannot tell what "${name}" is`);
+      return;
+    }
     const sizes = (part: string): Size[] =>
       this.made.has(part) ? [this.made.get(part)?.size ?? { w: 0, h: 0 }] : this.stock.sizesOf(part);
     if (!fits(join, sizes, this.seam, this.mark))
@@ -230,7 +239,10 @@ export class BlockReader {
     fault: (what: string) => void,
   ): void {
     const [own, other] = [this.kinds.get(name), this.kinds.get(as)];
-    if (own === undefined || other === undefined) return fault(`cannot read "${text}"`);
+    if (own === undefined || other === undefined) {
+      fault(`cannot read "${text}"`);
+      return;
+    }
     this.counted(name, count, fault);
     for (const [leaf, times] of other.leaves) own.leaves.set(leaf, times);
     for (const change of instead === undefined ? [] : listed(instead)) {

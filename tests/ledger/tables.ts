@@ -27,7 +27,8 @@ function inRow(text: string, row: Row): string {
       told = told.replace(`For ${heap}:`, `${name} (make ${count}):`).replaceAll(heap, `${name} (${count})`);
     }
   }
-  return told;
+  // Of a half or a quarter the brackets hold the fabric and how it lies.
+  return told.replaceAll(/(a (?:half|quarter) of [A-Z/]+ \([^()]*)\) \(/g, "$1, ");
 }
 
 /** What is printed of a set in the words of a unit that stands alone. */
@@ -79,8 +80,7 @@ export function withoutTables(lines: readonly Line[], faults: Fault[]): Line[] {
     });
     i += 1 + names.length;
     const steps: Line[] = [];
-    while (i < lines.length && !(lines[i]!.text.startsWith("[ ] ") || lines[i]!.indent < line.indent))
-      steps.push(lines[i++]!);
+    while (i < lines.length && lines[i]!.indent > line.indent) steps.push(lines[i++]!);
     const all = rows.reduce((sum, row) => sum + Number(row.get("Make")), 0);
     if (all !== Number(title[3])) faults.push(`${all} units in the table, ${title[3]} in its title`);
     if (heads[0] !== "Unit" || rows.some((row, n) => row.get("Unit") !== names[n]))

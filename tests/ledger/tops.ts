@@ -8,7 +8,10 @@ const MEASURE = `(${NUM}) (?:in|cm)`;
 export class TopReader {
   private top: Size | null = null;
   private readonly rows = new Map<string, { used: number; size: Size }>();
-  private readonly runs = new Map<string, { length: number; width: number; cut: number; fabric: string }>();
+  private readonly runs = new Map<
+    string,
+    { length: number; width: number; cut: number; cuts: number; fabric: string }
+  >();
   private row = { side: 0, corner: 0 };
   private bags = { side: "", corner: "" };
   private high = 0;
@@ -170,7 +173,7 @@ export class TopReader {
     );
     if (Number(at[4]) !== Number(at[1]) - 1) this.fault(`${at[1]} strips with ${at[4]} joins`);
     const takes = at[5] === "straight" ? 2 * this.seam : width;
-    this.runs.set(name, { length: sum - Number(at[4]) * takes, width, cut: 0, fabric: at[3] ?? "" });
+    this.runs.set(name, { length: sum - Number(at[4]) * takes, width, cut: 0, cuts: 0, fabric: at[3] ?? "" });
     return true;
   }
 
@@ -179,6 +182,7 @@ export class TopReader {
     const run = this.runs.get(bag);
     if (run !== undefined) {
       run.cut += 2 * length;
+      run.cuts += 2;
       if (run.cut > run.length + 1e-6) this.fault(`${run.cut} is cut from a run of ${run.length}`);
       return run.width;
     }
@@ -394,7 +398,10 @@ export class TopReader {
     this.stock.takeBag(bag, Number(panels ?? 1));
     const [own] = this.stock.bag(bag)?.bags ?? [];
     if (panels === undefined || own === undefined) return;
-    if (across === undefined || down === undefined) return this.fault(`cannot read "${text}"`);
+    if (across === undefined || down === undefined) {
+      this.fault(`cannot read "${text}"`);
+      return;
+    }
     const [w, h] = [amountOf(across), amountOf(down)];
     // Panels lie side by side or one below another; whichever the trimmed size allows.
     const wide = Number(panels) * own.across - (Number(panels) - 1) * 2 * this.seam;
@@ -405,8 +412,11 @@ export class TopReader {
   }
 
   done(): void {
-    for (const { length, cut, width, fabric } of this.runs.values())
-      this.stock.leave(fabric, length - cut, width, "end of joined strips", 1, this.keep);
+    // Lengths are told to the nearest mark, and cut to the next above: half a mark each.
+    for (const { length, cut, width, fabric, cuts } of this.runs.values())
+      this.stock.leave(
+        ...([fabric, length - cut, width, "end of joined strips", 1, this.keep, cuts * this.mark] as const),
+      );
     for (const [row, { used }] of this.rows) if (used !== 1) this.fault(`${row} is joined ${used} times`);
     if (this.top === null) this.fault("the size of the top is never told");
   }

@@ -11,6 +11,7 @@ const SAID = [
   /^The small squares, seen on the wrong side: /,
   /^Their width is rounded up to the ruler's marks/,
   /^All outer edges are bias now: /,
+  /^Places are counted in the block as it lies by itself, /,
   /^Rounded up, one part is a little longer: /,
 ];
 

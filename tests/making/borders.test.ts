@@ -63,7 +63,14 @@ describe("borders take the top from size to size", () => {
       ...round,
       strips: round.strips.map((strip) => ({ ...strip, width: strip.width + 100 })),
     });
-    expect(wrong(wider, 0)).toContainEqual(expect.stringContaining("another size"));
+    const plain = making.borders.findIndex(({ fit }) => !fit);
+    expect(wrong(wider, plain)).toContainEqual(expect.stringContaining("another size"));
+    // One that is to fit is trimmed: too narrow is a fault, too wide is not.
+    const narrower = (round: BorderRound): BorderRound => ({
+      ...round,
+      strips: round.strips.map((strip) => ({ ...strip, width: strip.width - 100_000 })),
+    });
+    for (const at of making.borders.keys()) expect(wrong(narrower, at).length).toBeGreaterThan(0);
     expect(borderFaults(making.borders, making.seam, { across: 1, down: 1 })).toContainEqual(
       expect.stringContaining("does not make the quilt"),
     );

@@ -48,15 +48,28 @@ export function takeStrips(room: Workroom): void {
     const over = round?.extra ?? 0;
     const reach = mitred ? 2 * Math.SQRT2 * seam : 0;
     const level = box.across >= box.along;
-    const square = Math.abs(box.across - box.along) <= NEAR;
-    const run =
-      Math.max(box.across, box.along) +
-      2 * seam +
-      (square && round?.kind === "cornerstones" ? 0 : reach + over);
     // A border that is to fit is cut in one width, the widest it has anywhere, and trimmed once it is sewn on.
     const alike = round?.fit === true ? top.patches.filter(({ origin }) => origin.border === border) : [];
     const narrow = [box, ...alike.map((each) => boxOf([leveled(each, room)]))];
-    const width = Math.max(...narrow.map((each) => Math.min(each.across, each.along))) + 2 * seam;
+    const wide = Math.max(...narrow.map((each) => Math.min(each.across, each.along)));
+    const square = Math.abs(box.across - box.along) <= NEAR;
+    // The pair sewn on last crosses the other while that is as wide as it was cut.
+    const crossed = alike
+      .map((each) => boxOf([leveled(each, room)]))
+      .filter((each) => !(level === each.across >= each.along));
+    const crosses =
+      crossed.length > 0 &&
+      crossed.every((each) => (level ? box.x <= each.x + NEAR : box.y <= each.y + NEAR));
+    const beyond =
+      !crosses || mitred
+        ? 0
+        : 2 * (wide - Math.min(...crossed.map((each) => Math.min(each.across, each.along))));
+    const run =
+      beyond +
+      Math.max(box.across, box.along) +
+      2 * seam +
+      (square && round?.kind === "cornerstones" ? 0 : reach + over);
+    const width = wide + 2 * seam;
     const same = room.same.get(patch.fabric) ?? 0;
     // Rounding up to the ruler's marks is trimmed when a border is measured.
     const fits = (a: number, b: number): boolean =>

@@ -55,7 +55,7 @@ export function checkBorders(room: Workroom): void {
   let down = lengthOf(top.centre.down) + 2 * seam;
   if (making.borders.length !== top.borders.length)
     faults.push(`${top.borders.length} borders are designed, and ${making.borders.length} told`);
-  making.borders.forEach(({ name, kind, strips, before, after, extra, pieced }, index) => {
+  making.borders.forEach(({ name, kind, strips, before, after, extra, pieced, fit }, index) => {
     const designed = top.borders[index];
     const where = name === "" ? `border ${index + 1}` : name;
     if (!near(before.across, across) || !near(before.down, down))
@@ -63,10 +63,20 @@ export function checkBorders(room: Workroom): void {
         `${where}: it is sewn to a top of ${said(before.across)} x ${said(before.down)}, which is ${said(across)} x ${said(down)}`,
       );
     const size = { across: before.across, down: before.down };
+    // A fitted border is cut in one width all round, on a mark of the ruler, and trimmed when it is on.
+    const oneWidth =
+      designed === undefined || !fit
+        ? null
+        : Math.ceil(
+            (Math.max(lengthOf(designed.side), lengthOf(designed.end)) + 2 * seam - NEAR_TOP) / room.mark,
+          ) *
+            room.mark -
+          2 * seam;
     for (const { sides, sewn, cut, width, cornerstones } of strips) {
       const upright = sides[0] === "left";
       const wide =
-        designed === undefined ? width - 2 * seam : lengthOf(upright ? designed.side : designed.end);
+        oneWidth ??
+        (designed === undefined ? width - 2 * seam : lengthOf(upright ? designed.side : designed.end));
       if (!near(width, wide + 2 * seam))
         faults.push(`${where}: strips are told ${said(width)} wide, and are ${said(wide + 2 * seam)}`);
       const edge =
@@ -80,6 +90,8 @@ export function checkBorders(room: Workroom): void {
       if (upright) size.across += 2 * wide;
       else size.down += 2 * wide;
     }
+    if (fit && size.across > after.across - NEAR_TOP) size.across = after.across;
+    if (fit && size.down > after.down - NEAR_TOP) size.down = after.down;
     if (!near(size.across, after.across) || !near(size.down, after.down))
       faults.push(
         `${where}: the top comes out ${said(size.across)} x ${said(size.down)}, not ${said(after.across)} x ${said(after.down)}`,

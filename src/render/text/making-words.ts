@@ -132,7 +132,7 @@ export const makingWords = {
     return `${order}. Match the seams and let the points of the triangles reach beyond.`;
   },
   diagonalCorners:
-    "Add the four corner triangles last: fold the long edge in half and match the fold to the middle of the block's edge.",
+    "Add the four corner triangles last: fold the long edge in half and match the fold to the middle of the block's edge. Press towards the triangles.",
   diagonalSquare: (size: string, seam: string) =>
     `Square the top: cut off only what lies more than ${seam} outside the points of the blocks; it measures ${size}`,
   quilting: (by: QuiltingThread["by"], lines: QuiltingThread["lines"], spacing: string, told: boolean) =>

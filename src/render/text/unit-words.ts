@@ -271,6 +271,11 @@ export const unitWords = {
     darker: "Press to one side, always the same.",
     all: "Press the seams all round one way.",
   },
+  placesIn: (name: string, which: readonly number[]) =>
+    `${which.length === 1 ? "place" : "places"} ${list(which.map(String))} in ${name}`,
+  /** Places are those of this unit in the block. */
+  countedSo:
+    "Places are counted in the block as it lies by itself, along its rows from the upper left, only those of this unit.",
   forKinds: (count: number, kinds: readonly string[]) => `${count} of them, for ${list(kinds)}, `,
   /** Lines are sewn and pressed before they are joined. */
   insidePressed: (

@@ -273,11 +273,17 @@ function insideLines(unit: UnitRecord, plan: Plan): string[] {
   const { making } = plan;
   const own = making?.unitPressing.find((each) => making.units[each.unit] === unit);
   if (making === undefined || own === undefined) return [];
-  return own.ways.map(({ kinds, count, lines, inner, between }) => {
-    const names = kinds.flatMap((kind) => making.kinds[kind]?.name ?? []);
+  const counted = own.ways.some(({ places }) => places.some(({ which }) => which !== null));
+  const told = own.ways.map(({ places, count, lines, inner, between }) => {
+    const names = places.flatMap(({ kind, which }) => {
+      const name = making.kinds[kind]?.name;
+      if (name === undefined) return [];
+      return [which === null ? name : unitWords.placesIn(name, which)];
+    });
     const whose = own.ways.length === 1 ? "" : unitWords.forKinds(count, names);
     return unitWords.insidePressed(whose, lines, inner, between);
   });
+  return counted ? [...told, unitWords.countedSo] : told;
 }
 
 /** Lines of several units one beside another: what is the same is told once, what differs for each by name. */

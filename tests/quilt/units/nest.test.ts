@@ -164,7 +164,7 @@ describe.skipIf(!existsSync(SHARED))("the corpus beside the project", () => {
         lies++;
         const { corners, turned_advances, advance_with_an_up } = lie.geometry;
         const outline = corners.map(([x, y]) => ({ x: Math.round(x * unit), y: Math.round(y * unit) }));
-        const up = (value: number) => Math.ceil((value - 1) / ticks);
+        const up = (value: number) => Math.ceil((value - 1) / ticks) + 0;
         const free = nestRun(outline, true);
         const fixed = nestRun(outline, false);
         const where = `${name} ${lie.height}`;

@@ -66,7 +66,7 @@ describe("a step as a maker writes it", () => {
       strip(2.5, 1, segments(2.5, 4, [1, 1])),
     ]);
     expect(steps).toEqual([
-      "Cut 3 strips 4 1/2 in x WOF; subcut 26 squares 4 1/2 in [A] (9 from each strip, 8 from the last); trim the rest to 2 1/2 in and subcut 2 squares 2 1/2 in [B]",
+      "Cut 3 strips 4 1/2 in x WOF | 1,2: subcut 18 squares 4 1/2 in [A] (9 from each strip) | 3: subcut 8 squares 4 1/2 in [A]; trim the rest to 2 1/2 in and subcut 2 squares 2 1/2 in [B]",
       "Cut 1 strip 2 1/2 in x WOF; subcut 4 squares 2 1/2 in [B]",
     ]);
   });

@@ -1,0 +1,53 @@
+import { spawnSync } from "node:child_process";
+import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+/*
+ * Puts every listed fault into a copy of the sources, one at a time, and runs the tests of the rooms named with it:
+ * at least nine in ten must be caught by an assertion. `npm run faults`, or `npm run faults -- WORD` for those whose
+ * file or description holds the word.
+ */
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const word = process.argv[2] ?? "";
+const faults = JSON.parse(readFileSync(join(root, "tests/faults/faults.json"), "utf8")).filter(
+  ({ file, what }) => `${file} ${what}`.includes(word),
+);
+
+const copy = mkdtempSync(join(tmpdir(), "faults-"));
+for (const part of ["src", "tests", "fixtures", "bin", "package.json", "tsconfig.json"])
+  cpSync(join(root, part), join(copy, part), { recursive: true });
+symlinkSync(join(root, "node_modules"), join(copy, "node_modules"));
+
+/** `caught` by an assertion; `broken` where tests fail otherwise, as by an error thrown; `unseen`. */
+function look({ file, from, to, tests }) {
+  const path = join(copy, file);
+  const sound = readFileSync(path, "utf8");
+  if (!sound.includes(from)) return "gone";
+  writeFileSync(
+    path,
+    sound.replace(from, () => to),
+  );
+  const rooms = tests.map((room) => `tests/${room}`);
+  const ran = spawnSync(
+    "npx",
+    ["vitest", "run", "--config", "tests/vitest.config.ts", "--reporter=json", "--bail=1", ...rooms],
+    { cwd: copy, encoding: "utf8", maxBuffer: 1 << 28, timeout: 600_000 },
+  );
+  writeFileSync(path, sound);
+  if (ran.status === 0) return "unseen";
+  const said = /"failureMessages":\["(.{0,200})/.exec(ran.stdout)?.[1] ?? "";
+  return said.startsWith("AssertionError") || said.includes("Property failed") ? "caught" : "broken";
+}
+
+let caught = 0;
+for (const fault of faults) {
+  const found = look(fault);
+  if (found === "caught" || found === "broken") caught++;
+  console.log(`${found.padEnd(7)} ${fault.file}: ${fault.what}`);
+}
+rmSync(copy, { recursive: true, force: true });
+console.log(`${caught} of ${faults.length} faults are noticed`);
+process.exitCode = caught >= 0.9 * faults.length ? 0 : 1;
