@@ -49,10 +49,11 @@ function checkRun(part: Part, piece: CutPiece, oneWay: boolean, mark: number, ac
     faults.push(`${at(part)} has shapes turned half round, which the print of ${piece.letter} forbids`);
   const outlines = outlinesOf(part, cut);
   const all = boxOf(outlines.flat());
-  // The strip is on the marks: it may be a little higher than what is cut from it by a template.
+  // Strip and run are cut on the marks: they may be a little larger than the shapes.
   const beyond = { x: part.x + part.across - all.right, y: part.y + part.along - all.bottom };
   const [run, height] = across ? [beyond.x, beyond.y] : [beyond.y, beyond.x];
-  const fills = all.left === part.x && all.top === part.y && run === 0 && height >= 0 && height < mark;
+  const fills =
+    all.left === part.x && all.top === part.y && run >= 0 && run < mark && height >= 0 && height < mark;
   if (!fills) faults.push(`${at(part)} is not the box round its shapes`);
   outlines.forEach((a, i) => {
     const { right, bottom } = boxOf(a);

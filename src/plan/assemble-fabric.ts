@@ -30,7 +30,7 @@ export function assembleFabric(
   const usable = usableWidth(fabric);
   const stock = stockOf(chosen, result);
   const purchase = result.rollLength === 0 ? null : purchaseFor(fabric, result.rollLength);
-  const lays = buildLays(chosen, result, purchase, settings.keepFrom).map((lay) => ({
+  const lays = buildLays(chosen, result, purchase, settings).map((lay) => ({
     ...lay,
     root: markKept(lay.root, settings.keepFrom),
   }));
@@ -91,7 +91,7 @@ function buildLays(
   { cutList, problem, fixedStock }: Chosen,
   result: PackingResult,
   purchase: Purchase | null,
-  keepFrom: Ticks,
+  { keepFrom, ruler: { mark } }: PlanSettings,
 ): Lay[] {
   const { fabric } = cutList;
   const lays: Lay[] = [];
@@ -106,7 +106,7 @@ function buildLays(
     }
     const { name, across, along, strip = false, squareUp = UNSQUARED } = sheet;
     const straighten = layout.firstCut === "along" ? squareUp.across : squareUp.along;
-    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom };
+    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom, mark };
     const lay = buildLay(cloth, [layout], items);
     for (let i = 0; i < layout.count; i++) lays.push(lay);
   }
@@ -119,6 +119,7 @@ function buildLays(
       straighten: fabric.straighten,
       strip: false,
       keepFrom,
+      mark,
     };
     lays.push(buildLay(cloth, onBolt, items));
   }

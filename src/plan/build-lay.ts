@@ -17,6 +17,8 @@ export interface Cloth {
   strip: boolean;
   /** Offcuts at least this big both ways are kept. */
   keepFrom: Ticks;
+  /** Between two marks of the ruler. Default: every tick is one. */
+  mark?: Ticks;
 }
 
 /** Items as they are laid, with how those stand that are shapes; a piece has its item's index. */
@@ -33,7 +35,7 @@ export function laidItems(items: readonly PackingItem[], pieces: readonly CutPie
  */
 export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: readonly LaidItem[]): Lay {
   const swapped = layouts.some((layout) => layout.firstCut === "along");
-  const frame: Frame = { items, swapped, keepFrom: cloth.keepFrom };
+  const frame: Frame = { items, swapped, keepFrom: cloth.keepFrom, mark: cloth.mark ?? 1 };
   const [run, room] = swapped ? [cloth.along, cloth.across] : [cloth.across, cloth.along];
   const sections = layouts.flatMap((layout) =>
     layout.sections.flatMap((section) => copies(cloth.strip ? asHighAs(room, section) : section, run, frame)),

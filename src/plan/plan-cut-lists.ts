@@ -11,6 +11,7 @@ import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { hasPlan, ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
+import { roomToMark } from "../length/marks.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { lengthLimit, purchaseFor, usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
@@ -77,7 +78,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     const [lay] = made.lays;
     return split === null || lay === undefined
       ? made
-      : { ...made, kitShares: kitShares(lay, split, one, spec.keepFrom) };
+      : { ...made, kitShares: kitShares(lay, split, one, spec) };
   });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
   const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === "clock").map(({ name }) => name);
@@ -340,5 +341,7 @@ function tellMissing(
 
 function tellUnproven(plan: FabricPlan, { result, least }: Chosen, { ruler }: PlanSettings): Diagnostic[] {
   if (result.rollLength === least || plan.bound.lengthProven) return [];
-  return [notProven(plan.name, formatLength(plan.bound.used, ruler), formatLength(least, ruler))];
+  // What is proved of shapes lies off the marks: a little less is proved as well.
+  const proved = formatLength(roomToMark(least, ruler), ruler);
+  return [notProven(plan.name, formatLength(plan.bound.used, ruler), proved)];
 }

@@ -201,7 +201,7 @@ function leftoverLines(fabric: FabricPlan, plan: Plan): string[] {
 /** What was proved about a fabric and how much room the plan leaves. */
 export function proofLines(fabric: FabricPlan, plan: Plan): string[] {
   const { bound, sturdiness } = fabric;
-  const gap = formatLength(bound.used - bound.least, plan.ruler);
+  const gap = formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler);
   const style = words.styles[bound.style];
   const lines = [...mixProof(fabric)];
   // With nothing off the bolt there is no length to prove anything of.
