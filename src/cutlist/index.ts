@@ -3,6 +3,7 @@ export { joinFromStrips, lossPerJoin, stripsToJoin } from "./joins.ts";
 export { letterAt, letterPieces } from "./letters.ts";
 export { listCuts } from "./list-cuts.ts";
 export { mergePieces } from "./merge.ts";
+export { areaOfShape } from "./nested-cut.ts";
 export { backingPanels, bindingLength, bindingPiece } from "./quilt-finishing.ts";
 export { foundationName } from "./quilt-foundation.ts";
 export { listQuiltCuts, type QuiltCuts, recordUnits } from "./quilt-list.ts";

@@ -57,12 +57,15 @@ export function standingInStrips(piece: CutPiece, print: Print, ruler: Ruler): C
   const nest = nestByTemplate(piece, print, ruler);
   if (nest === null || piece.shape === undefined) return piece;
   // What the rectangles lost beside the shapes is no longer in the pieces.
-  const beside = Math.round(piece.count * (piece.across * piece.along - areaWithin(piece.shape.cut)));
+  const beside = Math.round(piece.count * (piece.across * piece.along - areaOfShape(piece)));
   const corners = piece.corners === undefined ? {} : { corners: Math.max(0, piece.corners - beside) };
   return { ...piece, ...corners, nest };
 }
 
-function areaWithin(line: readonly ShapePoint[]): number {
+/** Square ticks of one piece: within its outline where it is cut to one, else of its rectangle. */
+export function areaOfShape({ across, along, shape }: CutPiece): number {
+  const line = shape?.cut ?? [];
+  if (line.length === 0) return across * along;
   const twice = line.reduce((sum, a, i) => {
     const b = line[(i + 1) % line.length] ?? a;
     return sum + a.x * b.y - b.x * a.y;

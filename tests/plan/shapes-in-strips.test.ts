@@ -189,3 +189,26 @@ test.each(Object.keys(SPOILT))("the audit notices when %s", (name) => {
   SPOILT[name]!(runsIn(fabric)[0]!, fabric);
   expect(auditPlan(spoilt).length).toBeGreaterThan(0);
 });
+
+test("with stacked subcuts nothing is called proved that was proved without them", async () => {
+  const file = cloth(["{ shape: triangle, side: 4, count: 60 }"]).replace(
+    "units: in",
+    "units: in\nstyle: strips-3",
+  );
+  const { fabrics } = await planOf(file);
+  // 60 triangles of 4 1/4 in by 4.907 in are 625.7 square inches: 14.9 in of cloth 42 in wide.
+  expect(fabrics[0]!.bound).toMatchObject({ used: 17 * IN, lengthProven: false, style: "strips-3" });
+  expect(fabrics[0]!.bound.least / IN).toBeCloseTo((60 * 4.25 * 4.25) / TAN60 / 42, 3);
+});
+
+test("a run that is trimmed is cut off on the ruler's marks", async () => {
+  const file = cloth([
+    "{ shape: triangle, side: 3, count: 5 }",
+    "{ shape: triangle, side: 2, count: 5 }",
+    "bars 2 x 9, 9",
+  ]);
+  const made = await planOf(file);
+  for (const { shapes, across } of runsIn(made.fabrics[0]!))
+    if (shapes!.length < 5) expect((across * 8) % IN).toBe(0);
+  expect(cuttingSteps(made)).not.toMatch(/\d\.\d/);
+});
