@@ -290,3 +290,13 @@ describe("hostile files", () => {
     );
   });
 });
+
+describe("measures off the finest step", () => {
+  // A step is 1/16256 in: 44 1/3 in are 720682 2/3 of them, and 1/3 in 5418 2/3.
+  test("cloth is never taken to be wider than it is, nor its selvage narrower", () => {
+    const { fabrics } = read(
+      'name: T\nfabrics: [{ name: Sea, width: 44 1/3 in, selvage: 1/3 in, pieces: ["a 4 x 4, 1"] }]\n',
+    );
+    expect([fabrics[0]?.width, fabrics[0]?.selvage]).toEqual([720_682, 5419]);
+  });
+});

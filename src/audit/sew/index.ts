@@ -5,6 +5,7 @@ import { checkFoundationParts } from "./foundation.ts";
 import { designsByHeap } from "./heaps.ts";
 import { checkBlocks, checkCentre } from "./joins.ts";
 import { checkBorders, checkDiagonal } from "./top.ts";
+import { checkNesting, checkSeams } from "./totals.ts";
 import type { Bag, Sewing, Workroom } from "./types.ts";
 import { checkUnit } from "./units.ts";
 
@@ -28,6 +29,8 @@ export function auditSewing(sewing: Sewing): string[] {
   takeStrips(room);
   checkJoined(room);
   checkBags(room);
+  checkSeams(room);
+  checkNesting(room);
   return [...new Set(room.faults)];
 }
 

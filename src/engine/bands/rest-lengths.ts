@@ -1,4 +1,4 @@
-import type { StripOracle } from "../oracles/oracle.ts";
+import type { RestLevels, StripOracle } from "../oracles/oracle.ts";
 import type { Stretch } from "../search/height-tables.ts";
 import { type HeightCut, wantedBesideSheets } from "../search/master.ts";
 import { heldWithin } from "./rest-holds.ts";
@@ -7,6 +7,11 @@ import { heldWithin } from "./rest-holds.ts";
 export interface Lengths {
   roll: number;
   rests: number[];
+}
+
+/** The longest a rest may be made when so much is dealt out. */
+export function longestWithin({ length: least, ends }: RestLevels, length: number): number {
+  return Math.max(least, ends.findLast((end) => end - least <= length) ?? 0);
 }
 
 /**
@@ -34,10 +39,7 @@ export function lengthsOf(
         if (held > roll[at]!) roll[at] = held;
       }
     }
-    const within = rests.map((rest) => {
-      const longest = Math.max(rest.length, ...rest.ends.filter((end) => end - rest.length <= length));
-      return heldWithin(heights, rest, cut, longest);
-    });
+    const within = rests.map((rest) => heldWithin(heights, rest, cut, longestWithin(rest, length)));
     const tables = [roll];
     for (let r = rests.length - 1; r >= 0; r--) {
       const rest = rests[r]!;

@@ -1,4 +1,4 @@
-import { type Lengths, lengthsOf, stretchesOf } from "../bands/rest-lengths.ts";
+import { type Lengths, lengthsOf, longestWithin, stretchesOf } from "../bands/rest-lengths.ts";
 import { type FillingLists, fillingLists, listLevel, tightestCuts } from "../filling/vector-fill.ts";
 import { firstSheet } from "../oracles/oracle.ts";
 import { splitFinder } from "../oracles/split-fillings.ts";
@@ -129,11 +129,14 @@ function decideEach(
   const { oracle } = master;
   const { rests = [] } = oracle;
   const cellsEach = rests.reduce(
-    (sum, { ends, length: least }) => sum + ends.length * length + least,
+    (sum, rest) =>
+      sum + rest.ends.length * length + (rest.end - rest.first + 1) * longestWithin(rest, length),
     (oracle.stripLevels + 1) * length,
   );
   const cuts = sharpestCuts(memory, MOST_CELLS / Math.max(1, cellsEach));
   if (oracle.rests !== undefined) clock.charge(cellsEach * cuts.length * CELL);
+  // Where no dealing out holds, nothing below would ask.
+  if (clock.expired()) return { answer: "stopped" };
   let steps = 0;
   const tired = () => (++steps & 255) === 0 && clock.expired();
   const ways = lengthsOf(oracle, cuts, given, length, tired);

@@ -23,6 +23,8 @@ export const choiceWords = {
         strips === 1 ? "strip" : "strips"
       } ${ranges.join(", ")}`,
     dealt: (fabrics: readonly string[]) => `Dealt out by count when all is cut: ${fabrics.join(", ")}.`,
+    inYours:
+      "In the kit, count it first. Squares that are cut on a diagonal may lie in their bag as halves or quarters.",
     bag: (kits: number) => `Into each of the ${kits} bags:`,
     none: "nothing",
   },

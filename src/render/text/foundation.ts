@@ -3,6 +3,7 @@ import type { FoldedLines, FoundationMaking } from "../../making/foundation-type
 import type { Making } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { FoldedPart, FoundationPart, FoundationSeam, PiecedPart } from "../../quilt/foundation/types.ts";
+import { bagOfPatch } from "./foundation-bags.ts";
 import { foundationWords } from "./foundation-words.ts";
 
 /** `motif A`. */
@@ -17,11 +18,13 @@ function cutLine(part: FoundationPart, foundation: FoundationMaking, plan: Plan)
   return foundationWords.cut(count, foundation.fabric, squares, size, named(foundation, part));
 }
 
-function patchSaid({ unit, part, fabric, up }: PiecedPart["patches"][number], plan: Plan): string {
+function patchSaid(patch: PiecedPart["patches"][number], of: PiecedPart, plan: Plan): string {
+  const { unit, part, fabric, up } = patch;
   const plain = part === "patch" || part === unit;
   const print = plan.fabrics.find(({ name }) => name === fabric)?.print.kind ?? "none";
   const lies = up === null || print === "none" ? "" : foundationWords.lies(up, print);
-  return `${plain ? unit : `${unit}, ${part}`} [${fabric}]${lies}`;
+  const bag = plan.making === undefined ? fabric : bagOfPatch(patch, of, plan.making);
+  return `${plain ? unit : `${unit}, ${part}`}, ${bag}${lies}`;
 }
 
 /** Which blocks a part is for, where the others of their design have their prints lying otherwise. */
@@ -48,7 +51,7 @@ function piecedLines(part: PiecedPart, foundation: FoundationMaking, seam: strin
   const lines = part.seams.map((one) => {
     const patch = part.patches[one.adds - 1];
     const toward = foundationWords.toward(one.toward.x, one.toward.y);
-    const what = patch === undefined ? "" : patchSaid(patch, plan);
+    const what = patch === undefined ? "" : patchSaid(patch, part, plan);
     return foundationWords.line(
       one.number,
       one.adds,
@@ -64,7 +67,7 @@ function piecedLines(part: PiecedPart, foundation: FoundationMaking, seam: strin
     ...forBlocks(part, plan).map((line) => `    ${line}`),
     ...(first === undefined
       ? []
-      : [`    ${foundationWords.first(patchSaid(first, plan), foundation.hold, seam)}`]),
+      : [`    ${foundationWords.first(patchSaid(first, part, plan), foundation.hold, seam)}`]),
     ...lines.map((line) => `    ${line}`),
     ...(part.count > 1 ? [`    ${foundationWords.chain}`] : []),
   ];

@@ -38,15 +38,7 @@ export function kitsList({ kits, batch, single, fabrics }: Kits): string {
   const sum = (of: (fabric: Kits["fabrics"][number]) => number | null | undefined) =>
     fabrics.reduce((total, fabric) => total + (of(fabric) ?? 0), 0);
   const less = sum(({ separately }) => separately?.cost) - sum(({ together }) => together?.cost);
-  const bags = single.fabrics.flatMap(({ name, pieces }) => [
-    `  ${name}`,
-    ...pieces.map((piece) => {
-      const size = piece.fullWidth
-        ? `${formatLength(piece.along, batch.ruler)} x ${choiceWords.fullWidth}`
-        : formatSize(piece.across, piece.along, batch.ruler);
-      return `    [${piece.letter}] ${piece.count} of ${size}${piece.label === "" ? "" : `, ${piece.label}`}`;
-    }),
-  ]);
+  const bags = bagLines(single.fabrics, batch.ruler);
   return [
     title(single.name, kits),
     "",
@@ -59,6 +51,25 @@ export function kitsList({ kits, batch, single, fabrics }: Kits): string {
     "",
     ...shareLines(batch),
   ].join("\n");
+}
+
+/** What lies in the bags of one kit, fabric by fabric. */
+function bagLines(fabrics: Plan["fabrics"], ruler: Plan["ruler"], kits = 1): string[] {
+  return fabrics.flatMap(({ name, pieces }) => [
+    `  ${name}`,
+    ...pieces.map((piece) => {
+      const size = piece.fullWidth
+        ? `${formatLength(piece.along, ruler)} x ${choiceWords.fullWidth}`
+        : formatSize(piece.across, piece.along, ruler);
+      const count = Math.ceil(piece.count / kits);
+      return `    [${piece.letter}] ${count} of ${size}${piece.label === "" ? "" : `, ${piece.label}`}`;
+    }),
+  ]);
+}
+
+/** For the paper of one pupil: what its kit holds; empty where one quilt is planned. */
+export function ownKitLines({ fabrics, ruler, kits = 1 }: Plan): string[] {
+  return kits === 1 ? [] : [choiceWords.kits.inYours, "", ...bagLines(fabrics, ruler, kits), ""];
 }
 
 /** Which strips fill which kits, where that could be had for nothing; the rest is dealt out by count. */

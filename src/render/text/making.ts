@@ -5,6 +5,7 @@ import { unitNamed } from "./block-names.ts";
 import { kindLines } from "./blocks.ts";
 import { foundationLines } from "./foundation.ts";
 import { foundationWords } from "./foundation-words.ts";
+import { ownKitLines } from "./kits.ts";
 import { aboutSize } from "./lengths.ts";
 import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
@@ -146,6 +147,7 @@ export function makingSteps(plan: Plan): string {
     makingWords.estimates,
     ...amountLines(making, plan),
     "",
+    ...ownKitLines(plan),
     ...unitLines(making, plan),
     ...onFoundationAndBlocks(making, plan),
     ...topLines(making, plan),

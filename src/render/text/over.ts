@@ -9,17 +9,17 @@ const PARTS = { "once-diagonal": 2, "twice-diagonal": 4, none: 1, template: 1 } 
  */
 export function partsOver(plan: Plan): string[] {
   const { making, kits = 1 } = plan;
+  // The paper speaks of one quilt, the pieces are for all.
   const used = new Map<string, number>();
   for (const { heaps } of making?.units ?? [])
     for (const { patches } of heaps)
       for (const { from } of patches)
         for (const { letter, part, count } of from)
-          if (part !== "whole" && part !== "template")
-            used.set(letter, (used.get(letter) ?? 0) + count * kits);
+          if (part !== "whole" && part !== "template") used.set(letter, (used.get(letter) ?? 0) + count);
   const over = plan.fabrics.flatMap(({ name, pieces }) =>
     pieces.flatMap(({ letter, subcut, count }) => {
       const parts = PARTS[subcut];
-      const rest = parts * count - (used.get(letter) ?? 0);
+      const rest = Math.floor((parts * count) / kits) - (used.get(letter) ?? 0);
       return parts === 1 || !used.has(letter) || rest <= 0
         ? []
         : [unitWords.over(rest, parts, unitWords.bag(letter, name))];
@@ -30,9 +30,10 @@ export function partsOver(plan: Plan): string[] {
 
 /** Pieces that the maker's file lists by themselves: cut with the rest, and sewn by no step here. */
 export function ownPieces(plan: Plan): string[] {
+  const { kits = 1 } = plan;
   const own = plan.fabrics.flatMap(({ name, pieces }) =>
     pieces.flatMap(({ letter, uses }) => {
-      const count = uses.reduce((sum, use) => sum + (use.own === true ? use.count : 0), 0);
+      const count = uses.reduce((sum, use) => sum + (use.own === true ? use.count : 0), 0) / kits;
       return count === 0 ? [] : [unitWords.ownPieces(count, unitWords.bag(letter, name))];
     }),
   );

@@ -304,7 +304,7 @@ export function cuttingSteps(plan: Plan, hasDiagrams = true): string {
     words.estimates,
     ...(usesFullWidth ? [words.fullWidthMeaning] : []),
     "",
-    ...(notes.length === 0 ? [] : [`${words.notesTitle}:`, ...indented(notes), ""]),
+    ...(notes.length === 0 ? [] : [`${words.notesTitle}:`, ...indented([...new Set(notes)]), ""]),
     ...blocks.flat(),
   ].join("\n");
 }

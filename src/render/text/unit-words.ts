@@ -323,6 +323,8 @@ export const unitWords = {
       : `in ${counted(name, count)} ${points} points ${TURNED[turn]}`;
   },
   heap: (name: string, count: number) => (count === 0 ? `For ${name}:` : `${name} (make ${count}):`),
+  shareOf: (share: "whole" | "half" | "quarter", bag: string) =>
+    share === "whole" ? bag : `a ${share} of ${bag}`,
   over: (count: number, parts: 2 | 4 | 1, bag: string) => {
     const what = parts === 2 ? (count === 1 ? "half" : "halves") : count === 1 ? "quarter" : "quarters";
     return `${count} ${what} of ${bag}`;

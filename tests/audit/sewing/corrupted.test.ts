@@ -450,6 +450,35 @@ const CORRUPTIONS: Corruption[] = [
       laid.faceDown = laid.faceDown === null ? 2 : (((laid.faceDown + 2) % 8) as typeof laid.faceDown);
     },
   ],
+  [
+    "a seam too few in the sum",
+    "sampler",
+    (s) => {
+      s.making.totals.seams -= 1;
+    },
+  ],
+  [
+    "a seam too many in the sum on point",
+    "on point",
+    (s) => {
+      s.making.totals.seams += 1;
+    },
+  ],
+  [
+    "a seam between blocks pressed the other way",
+    "sampler",
+    (s) => {
+      const seam = must(must(s.making.pressing).seams.find(({ level }) => level === "row"));
+      seam.press = seam.press === "left" ? "right" : "left";
+    },
+  ],
+  [
+    "a place said to nest that does not",
+    "sampler",
+    (s) => {
+      must(s.making.pressing).open.push({ ...must(s.making.pressing).seams[0] } as never);
+    },
+  ],
 ];
 
 const TEXTS = { sampler: SAMPLER, "on point": ON_POINT } as const;
