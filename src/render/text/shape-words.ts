@@ -1,5 +1,5 @@
 import type { CutPiece, NestedCut } from "../../cutlist/types.ts";
-import { formatExact, formatLength } from "../../length/index.ts";
+import { formatExact, formatExactSize, formatLength } from "../../length/index.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
 
 /** The words for shapes that stand alternately in strips. */
@@ -36,7 +36,7 @@ const words = {
     `then cut at every ${step}, measured square to the cut before, all leaning the same way`,
   marks: (step: string, half: string) =>
     `mark its lower edge at every ${step} and its upper edge ${half} further on, and cut from mark to mark`,
-  rectangles: (step: string, height: string) => `cut rectangles ${step} x ${height}`,
+  rectangles: (size: string) => `cut rectangles ${size}`,
   corners: {
     right: "cut each from its upper left to its lower right corner",
     left: "cut each from its upper right to its lower left corner",
@@ -102,7 +102,7 @@ export function slantPhrases({ along, nest }: CutPiece, template: string, ruler:
     case "marks":
       return [words.marks(say(step), say(step / 2))];
     case "rectangles":
-      return [words.rectangles(say(step), say(along)), words.corners[spec?.lean ?? "right"]];
+      return [words.rectangles(formatExactSize(step, along, ruler)), words.corners[spec?.lean ?? "right"]];
     case "template":
       return [words.template(template, halfTurns && nest.across.some(({ alternates }) => alternates))];
   }
