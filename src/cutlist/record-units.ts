@@ -94,15 +94,23 @@ function laidRecord(laid: LaidPiece, listed: Listed, of: RecordOf): LaidRecord {
   };
 }
 
-/** The direction in which every unit of a set comes out, by role. */
-function printsOf(unit: number, batch: LaidBatch, listed: Listed, of: RecordOf): Record<string, Eighth> {
+/** The direction in which a unit of a set comes out, by role; null when one role would point two ways in it. */
+function printsOf(
+  unit: number,
+  batch: LaidBatch,
+  listed: Listed,
+  of: RecordOf,
+): Record<string, Eighth> | null {
   const prints: Record<string, Eighth> = {};
   for (const { piece: index, list, turn } of batch.laid) {
     const piece = listed.recipe.pieces[index];
     const kind = piece === undefined ? null : directed(piece.role, listed, of);
     if (piece === undefined || turn === null || kind === null) continue;
     for (const lie of piece.lies[list] ?? []) {
-      if (lie.unit === unit) prints[piece.role] = ((lie.print + 2 * turn) % sameness(kind)) as Eighth;
+      if (lie.unit !== unit) continue;
+      const print = ((lie.print + 2 * turn) % sameness(kind)) as Eighth;
+      if (prints[piece.role] !== undefined && prints[piece.role] !== print) return null;
+      prints[piece.role] = print;
     }
   }
   return prints;
@@ -121,7 +129,9 @@ function batchRecord(batch: LaidBatch, listed: Listed, of: RecordOf): BatchRecor
     laid: batch.laid.map((laid) => laidRecord(laid, listed, of)),
     gives: Array.from({ length: recipe.unitsPerSet }, (_, unit) => {
       if (!minded) return 0;
-      const found = wants.findIndex((want) => samePrints(want.prints, printsOf(unit, batch, listed, of)));
+      const prints = printsOf(unit, batch, listed, of);
+      if (prints === null) return null;
+      const found = wants.findIndex((want) => samePrints(want.prints, prints));
       return found < 0 ? null : found;
     }),
   };

@@ -69,6 +69,13 @@ describe("the work of a plan, counted by hand", () => {
     expect(workOf(problem, plan)).toMatchObject({ strips: 1, settings: 3, kinds: 1, subcuts: 6, trims: 0 });
   });
 
+  test("a stack that does not fill its strip is trimmed in every segment", () => {
+    const problem = onRoll(40, [item(10, 3, 6), item(8, 7, 1)], "strips-3");
+    const pair = { across: 10, count: 3, stack: [{ item: 0, turned: false, count: 2 }] };
+    const plan = cutSo(problem, 1, strip(7, 1, pair, segment(8, 1, 1)));
+    expect(workOf(problem, plan)).toMatchObject({ strips: 1, trims: 3 });
+  });
+
   test("strips of the whole width need no subcut", () => {
     const problem = onRoll(40, [item(40, 4, 5)]);
     const plan = cutSo(problem, 20, strip(4, 5, segment(40, 1, 0)));

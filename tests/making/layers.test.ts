@@ -31,6 +31,12 @@ describe("layers where seams meet", () => {
     expect(layersAt({ ...NONE, before: true, after: true }, true)).toBe(6);
   });
 
+  // Derived as above: three where the part's own seam is pressed, and again three of its allowance folded back.
+  test("pressed open, the part that is joined itself is thick on its own side", () => {
+    expect(layersAt({ ...NONE, last: true, before: true, after: null }, true)).toBe(6);
+    expect(layersAt({ ...NONE, last: false, before: null, after: true }, true)).toBe(6);
+  });
+
   // Away from the point, as makers press geese: both slanted seams would be folded back upon themselves.
   test("pressed away from a goose's point it is thinner", () => {
     const slants: Around["slants"] = [

@@ -18,4 +18,13 @@ describe("random quilts are sewn from their pieces to the top", () => {
       // A file may be declined; most must not be.
       expect(sewn).toBeGreaterThanOrEqual(16);
     });
+
+  // In a set of four geese one may have its two skies pointing two ways: it is spare, whatever the next seam says.
+  test.each([1235, 1835, 1920])("seed %i, where a goose of a set is of no use", (seed) => {
+    const sewing = sewingOf(randomQuilt(seed));
+    expect(sewing === null ? null : unknown(faultsByUnit(sewing))).toEqual([]);
+    expect(sewing?.making.units.some(({ method, spare }) => method === "four at a time" && spare > 0)).toBe(
+      true,
+    );
+  });
 });

@@ -144,6 +144,22 @@ function holdsAll(
 }
 
 describe.each(UNIT_KINDS.map((kind) => [kind.name, kind] as const))("%s", (_, kind) => {
+  // The line runs across the corner it is flipped out of: `/` at the upper left and lower right, `\` at the others.
+  test("a square flipped over a corner has the line of its corner", () => {
+    fc.assert(
+      fc.property(designsOf(kind.name), exactly, (design, how) => {
+        for (const { steps, pieces } of recipes(kind, design, how))
+          for (const step of steps)
+            for (const { piece, corner } of step.do === "flip" ? step.squares : [])
+              expect([corner, pieces[piece]?.diagonal]).toEqual([
+                corner,
+                corner === "top-left" || corner === "bottom-right" ? "rising" : "falling",
+              ]);
+      }),
+      { numRuns: 5 },
+    );
+  });
+
   test("patches fill the unit exactly", () => {
     fc.assert(
       fc.property(designsOf(kind.name), (design) => {
