@@ -184,7 +184,8 @@ function fromStrips(
       cloth.left(block, high - lower, "trimming", strips);
       const blocks = Array<number>(strips).fill(block);
       subcuts(off[4] ?? "", strips, lower, blocks, cloth);
-      if (blocks.some((rest) => !Number.isNaN(rest) && !same(rest, 0))) cloth.fault(`"${phrase}" does not use up what is cut off`);
+      if (blocks.some((rest) => !Number.isNaN(rest) && !same(rest, 0)))
+        cloth.fault(`"${phrase}" does not use up what is cut off`);
       for (let s = 0; s < strips; s += 1) rests[s] = (rests[s] ?? 0) - block;
     } else if (phrase.startsWith("subcut ")) subcuts(phrase.slice(7), strips, high, rests, cloth);
     else if (!ASLANT.test(phrase)) cloth.fault(`cannot read "${phrase}"`);
