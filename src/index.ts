@@ -27,18 +27,34 @@ export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
+export { unitsCsv } from "./render/csv/units.ts";
 export { buyJson, planJson } from "./render/json/index.ts";
 export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
 export { comparisonTable } from "./render/text/compare.ts";
+export { goneOnList } from "./render/text/go-on.ts";
 export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
 export { kitsList } from "./render/text/kits.ts";
 export { sizesTable } from "./render/text/several-sizes.ts";
 export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";
 export { widthsList } from "./render/text/widths.ts";
-export { jsonSchema, METRES_IN_A_YARD, readSpecFile, STARTERS, USUAL_MINUTES } from "./spec/index.ts";
+export {
+  beginWork,
+  jsonSchema,
+  METRES_IN_A_YARD,
+  type Planned as PlannedWork,
+  readSpecFile,
+  readWorkFile,
+  STARTERS,
+  USUAL_MINUTES,
+  USUALLY_PLANNED,
+  WORK_NAME,
+  withoutLastEntry,
+  workJsonSchema,
+} from "./spec/index.ts";
 export {
   addCloth,
+  clothToHand,
   emptyStash,
   printStash,
   readCloth,
@@ -48,6 +64,7 @@ export {
   type StashCloth,
   takePlan,
 } from "./stash/index.ts";
+export { type Change, goOn } from "./state/index.ts";
 
 import type { Solve } from "./plan/index.ts";
 

@@ -36,7 +36,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
   render: {
     rooms: ["length"],
-    types: ["plan", "quilt", "cutlist", "making", "stash", "choices"],
+    types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "state"],
     packages: ["cli-table3", "csv-stringify"],
   },
   "render/svg": {
@@ -63,6 +63,11 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   choices: {
     rooms: ["length", "diagnostics", "stock", "spec", "quilt", "cutlist", "plan", "stash", "pipeline"],
+    types: ["engine"],
+    packages: [],
+  },
+  state: {
+    rooms: ["length", "diagnostics", "stock", "spec", "cutlist", "plan", "pipeline", "choices"],
     types: ["engine"],
     packages: [],
   },
@@ -105,6 +110,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   index: {
     rooms: [
       "pipeline",
+      "state",
       "choices",
       "diagnostics",
       "length",
@@ -126,7 +132,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   cli: {
     rooms: ["index", "diagnostics"],
-    types: ["plan", "quilt", "length", "spec", "engine", "stash", "choices"],
+    types: ["plan", "quilt", "length", "spec", "engine", "stash", "choices", "state"],
     packages: ["commander"],
   },
 };

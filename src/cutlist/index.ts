@@ -1,6 +1,7 @@
 export { runLength, startOf } from "../quilt/units/nest.ts";
-export { joinFromStrips, lossPerJoin, stripsToJoin } from "./joins.ts";
-export { letterAt, letterPieces } from "./letters.ts";
+export { forKits } from "./for-kits.ts";
+export { fromWholeStrips, joinFromStrips, lossPerJoin, runNote, stripsToJoin } from "./joins.ts";
+export { bagKey, type LettersOfFabric, letterAt, letterPieces } from "./letters.ts";
 export { listCuts } from "./list-cuts.ts";
 export { mergePieces } from "./merge.ts";
 export { areaOfShape } from "./nested-cut.ts";

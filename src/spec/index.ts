@@ -1,11 +1,17 @@
 export { colourFor, readColour } from "./colours.ts";
-export { jsonSchema, keysAt, nodeAt, type SchemaNode } from "./json-schema.ts";
+export { jsonSchema, keysAt, nodeAt, type SchemaNode, workJsonSchema } from "./json-schema.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
 export { readPieceLine } from "./piece-line.ts";
 export { readDrawing } from "./quilt-drawing.ts";
 export type * from "./quilt-types.ts";
+export { readFact } from "./read-fact.ts";
 export { MOST_CHARACTERS, readSpecFile } from "./read-spec-file.ts";
+export { readWorkFile } from "./read-work.ts";
 export type { Spec } from "./spec.ts";
 export { STARTERS, type Starter } from "./starters.ts";
 export { METRES_IN_A_YARD, type StepMinutes, USUAL_MINUTES } from "./step-minutes.ts";
 export type * from "./types.ts";
+export { WORK_NAME } from "./work-schema.ts";
+export type * from "./work-types.ts";
+export { USUALLY_PLANNED } from "./work-types.ts";
+export { addEntry, beginWork, type NewEntry, withoutLastEntry } from "./write-work.ts";

@@ -1,8 +1,10 @@
-import { resolve } from "node:path";
+import { join, resolve } from "node:path";
+import { workLeftAside } from "../../diagnostics/work.ts";
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { comparisonOf } from "../comparing.ts";
+import { realDisk } from "../disk.ts";
 import {
   budget,
   compared,
@@ -91,6 +93,9 @@ export const plan = defineCommand({
     const written = await writeFiles({ folder, named, by: "plan", files, inputs, replace: values.replace });
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
     report(written.diagnostics, undefined, io);
+    const { WORK_NAME } = await import("../../index.ts");
+    if ((await realDisk.kind(join(folder, WORK_NAME))) !== null)
+      report([workLeftAside(join(named, WORK_NAME))], undefined, io);
     if (values.json) io.out(planJson(made.plan));
     else {
       const all = [buyList(made.plan), ...Object.values(besides), cuttingSteps(made.plan)];
