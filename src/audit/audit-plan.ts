@@ -5,6 +5,7 @@ import { checkDone } from "./check-done.ts";
 import { checkFoundation } from "./check-foundation.ts";
 import { checkKits } from "./check-kits.ts";
 import { checkLaid } from "./check-laid.ts";
+import { checkNested } from "./check-nested.ts";
 import { checkOrder } from "./check-order.ts";
 import { checkPieces } from "./check-pieces.ts";
 import { checkRuns } from "./check-runs.ts";
@@ -20,7 +21,8 @@ import { auditPlanSewing } from "./sew/index.ts";
  * code that builds plans. Returns what is wrong in plain words, each with its fabric; empty when all holds.
  *
  * In the order checked: parts tile their parents without gap or overlap and every cut runs edge to edge;
- * what is done already is of pieces and cloth that there are; every piece has its size, lies only in turns it is allowed and is cut exactly as often as is still wanted; what is
+ * what is done already is of pieces and cloth that there are; every piece has its size, shapes that stand alternately do not overlap and have
+ * their allowance, every piece lies only in turns it is allowed and is cut exactly as often as is still wanted; what is
  * joined end to end makes the length it is for; strips
  * are numbered in cutting order; cuts and steps say what the parts say; every square tick bought is in a
  * piece or in the waste; cloth in fixed sizes is what it was said to be and is paid for; what is bought is
@@ -53,6 +55,7 @@ function auditFabric(fabric: FabricPlan, plan: Plan): string[] {
   return [
     ...checkDone(fabric, plan),
     ...checkPieces(fabric),
+    ...checkNested(fabric, plan),
     ...checkRuns(fabric),
     ...fabric.lays.flatMap((lay) => checkOrder(lay)),
     ...checkCuts(fabric),

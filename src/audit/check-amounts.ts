@@ -1,3 +1,4 @@
+import type { CutPiece } from "../cutlist/types.ts";
 import type { FabricPlan, Lay, Plan } from "../plan/types.ts";
 
 const TICKS = { mm: 640, cm: 6400, in: 16256, yd: 585216, m: 640000 } as const;
@@ -51,11 +52,25 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
   const narrowest = sturdiness.narrowestUsable;
   const widest = Math.max(
     0,
-    ...pieces.map((p) => (p.fullWidth ? 0 : p.turnable ? Math.min(p.across, p.along) : p.across)),
+    // Of a shape the box round it is meant: its rectangle is larger by what rounds it to the marks.
+    ...pieces.map((p) =>
+      p.nest !== undefined
+        ? Math.min(...sidesOf(p))
+        : p.fullWidth
+          ? 0
+          : p.turnable
+            ? Math.min(p.across, p.along)
+            : p.across,
+    ),
   );
   if (narrowest !== null && !(narrowest > 0 && narrowest >= widest && narrowest <= usable))
     faults.push(`narrowest width ${narrowest} is not between ${widest} and ${usable}`);
   return faults;
+}
+
+function sidesOf({ shape }: CutPiece): [number, number] {
+  const cut = shape?.cut ?? [];
+  return [Math.max(0, ...cut.map(({ x }) => x)), Math.max(0, ...cut.map(({ y }) => y))];
 }
 
 /** What one strip cut wrongly costs: its width once more, taken from the spare before any is bought. */

@@ -1,5 +1,5 @@
 import type { FabricPlan, Plan } from "../plan/types.ts";
-import { isStripOrBand, leaves, walk } from "./walk.ts";
+import { isStripOrBand, leaves, piecesIn, walk } from "./walk.ts";
 
 /** Kits said to come from strips of their own do: every strip fills some, and what it holds is what they need. */
 export function checkKits(fabric: FabricPlan, { kits = 1 }: Plan): string[] {
@@ -25,8 +25,8 @@ export function checkKits(fabric: FabricPlan, { kits = 1 }: Plan): string[] {
       if (strip === undefined) faults.push(`${where} are filled from strip ${number}, which is not there`);
       if (given.has(number)) faults.push(`strip ${number} fills two groups of kits`);
       given.add(number);
-      for (const { piece } of strip === undefined ? [] : leaves(strip)) {
-        if (piece !== null) held[piece] = (held[piece] ?? 0) + 1;
+      for (const leaf of strip === undefined ? [] : leaves(strip)) {
+        if (leaf.piece !== null) held[leaf.piece] = (held[leaf.piece] ?? 0) + piecesIn(leaf);
       }
     }
     pieces.forEach(({ letter, count }, piece) => {

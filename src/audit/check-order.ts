@@ -57,6 +57,7 @@ function shapeOf(part: Part): string {
     part.cut,
     part.piece,
     part.turned,
+    part.shapes ?? [],
     part.cause,
     part.parts.map(shapeOf),
   ]);

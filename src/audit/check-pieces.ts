@@ -1,5 +1,5 @@
 import type { FabricPlan } from "../plan/types.ts";
-import { at, walk } from "./walk.ts";
+import { at, piecesIn, walk } from "./walk.ts";
 
 /** Every piece is cut to its size, in a turn and place it is allowed, exactly as often as wanted. */
 export function checkPieces({ pieces, lays, usable, done }: FabricPlan): string[] {
@@ -14,10 +14,11 @@ export function checkPieces({ pieces, lays, usable, done }: FabricPlan): string[
       faults.push(`${at(part)} is piece ${part.piece}, which is not in the cut list`);
       continue;
     }
-    counts[part.piece] = (counts[part.piece] ?? 0) + 1;
+    counts[part.piece] = (counts[part.piece] ?? 0) + piecesIn(part);
     if (part.turned && !piece.turnable) faults.push(`${at(part)} lies turned, but ${piece.letter} must not`);
     const [across, along] = part.turned ? [piece.along, piece.across] : [piece.across, piece.along];
-    if (part.across !== across || part.along !== along)
+    // How a run of shapes fills its part is looked at shape by shape.
+    if (part.shapes === undefined && (part.across !== across || part.along !== along))
       faults.push(`${at(part)} is not the size of ${piece.letter}, ${across} x ${along}`);
     // Where a piece may lie is a rule for the bolt: on cloth of a fixed size its grain is all that matters.
     const inBand = within.some(({ role }) => role === "band");

@@ -1,5 +1,5 @@
 import type { CuttingStep, FabricPlan, Lay, Part, Plan, StepFlag } from "../plan/types.ts";
-import { isStripOrBand, leaves, walk } from "./walk.ts";
+import { isStripOrBand, leaves, piecesIn, walk } from "./walk.ts";
 
 /** Parts narrower than this under the ruler are flagged: 1 in. Common practice, no source. */
 const NARROW = 16256;
@@ -82,12 +82,20 @@ function checkStrip(strip: Part, step: CuttingStep, plan: Plan): string[] {
     const segmentAcross = lying ? segment.across : segment.along;
     for (const leaf of leaves(segment)) {
       if (leaf.piece === null) continue;
-      const key = [leaf.piece, leaf.turned, leaf.across, leaf.along, how, segmentAcross].join(" ");
-      held.set(key, (held.get(key) ?? 0) + 1);
+      const key = [
+        leaf.piece,
+        leaf.turned,
+        leaf.across,
+        leaf.along,
+        how,
+        segmentAcross,
+        leaf.shapes?.length,
+      ].join(" ");
+      held.set(key, (held.get(key) ?? 0) + piecesIn(leaf));
     }
   }
-  for (const { piece, turned, across, along, how, segmentAcross, perStrip } of step.subcuts) {
-    const key = [piece, turned, across, along, how, segmentAcross].join(" ");
+  for (const { piece, turned, across, along, how, segmentAcross, perStrip, run } of step.subcuts) {
+    const key = [piece, turned, across, along, how, segmentAcross, run].join(" ");
     if (held.get(key) !== perStrip)
       faults.push(`strip ${strip.number} does not hold ${perStrip} of piece ${piece} so`);
     held.delete(key);

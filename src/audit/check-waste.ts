@@ -1,4 +1,5 @@
 import type { FabricPlan, Leftover, Plan, WasteCause } from "../plan/types.ts";
+import { areaOf } from "./shapes.ts";
 import { leaves } from "./walk.ts";
 
 const CAUSES: readonly WasteCause[] = [
@@ -22,7 +23,13 @@ export function checkWaste(fabric: FabricPlan, plan: Plan): string[] {
   lays.forEach((lay, index) => {
     for (const leaf of leaves(lay.root)) {
       const area = leaf.across * leaf.along;
-      if (leaf.cause === null) pieces += area;
+      if (leaf.shapes !== undefined) {
+        // What lies between shapes is trimmed off; a half square tick counts with the shapes.
+        const cut = fabric.pieces[leaf.piece ?? -1]?.shape?.cut ?? [];
+        const inShapes = Math.ceil(leaf.shapes.length * areaOf(cut));
+        pieces += inShapes;
+        areas.set("trimming", (areas.get("trimming") ?? 0) + area - inShapes);
+      } else if (leaf.cause === null) pieces += area;
       else areas.set(leaf.cause, (areas.get(leaf.cause) ?? 0) + area);
       const big = leaf.across >= keepFrom && leaf.along >= keepFrom;
       const keep = leaf.cause !== null && leaf.cause !== "straightening" && big;

@@ -22,6 +22,11 @@ export function leaves(root: Part): Part[] {
   return root.parts.length === 0 ? [root] : root.parts.flatMap(leaves);
 }
 
+/** How many pieces a leaf holds: a run of shapes holds several. */
+export function piecesIn({ piece, shapes }: Part): number {
+  return piece === null ? 0 : (shapes?.length ?? 1);
+}
+
 export function isStripOrBand(part: Part): boolean {
   return part.role === "strip" || part.role === "band";
 }

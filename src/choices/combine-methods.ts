@@ -1,4 +1,4 @@
-import { listQuiltCuts } from "../cutlist/index.ts";
+import { areaOfShape, listQuiltCuts } from "../cutlist/index.ts";
 import type { CutList, CutPiece } from "../cutlist/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FabricPlan } from "../plan/types.ts";
@@ -87,12 +87,15 @@ const NO_PART = { fabric: null, base: NO_CLOTH };
  * Halves and quarters that one kind of unit leaves over may serve another, so that the squares of two kinds together
  * are fewer than of each: only what is used of them counts towards a least.
  */
-function leastOfPiece({ across, along, count, subcut, corners = 0 }: CutPiece): {
+function leastOfPiece(piece: CutPiece): {
   area: number;
   count: number;
 } {
+  const { across, along, count, subcut, corners = 0 } = piece;
   const each = across * along;
-  if (subcut === "none" || subcut === "template") return { area: each * count, count };
+  // Among more of their like, pieces of a template may stand closer than their rectangles.
+  if (subcut === "template") return { area: areaOfShape(piece) * count, count };
+  if (subcut === "none") return { area: each * count, count };
   const area = Math.max(0, each * count - corners);
   // Not rounded: parts of squares of several kinds add up to whole ones.
   return { area, count: area / each };

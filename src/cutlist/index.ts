@@ -1,8 +1,10 @@
+export { runLength, startOf } from "../quilt/units/nest.ts";
 export { forKits } from "./for-kits.ts";
 export { fromWholeStrips, joinFromStrips, lossPerJoin, runNote, stripsToJoin } from "./joins.ts";
 export { bagKey, type LettersOfFabric, letterAt, letterPieces } from "./letters.ts";
 export { listCuts } from "./list-cuts.ts";
 export { mergePieces } from "./merge.ts";
+export { areaOfShape } from "./nested-cut.ts";
 export { backingPanels, bindingLength, bindingPiece } from "./quilt-finishing.ts";
 export { foundationName } from "./quilt-foundation.ts";
 export { listQuiltCuts, type QuiltCuts, recordUnits } from "./quilt-list.ts";

@@ -2,11 +2,12 @@ import { pieceJoined, pieceTooWide } from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
-import type { CutListSpec, FabricSpec, PieceSpec } from "../spec/types.ts";
+import type { CutListSpec, FabricSpec, PieceSpec, Print } from "../spec/types.ts";
 import { usableWidth } from "../stock/index.ts";
 import { joinFromStrips, lengthsSaid, needsJoin } from "./joins.ts";
 import { type LettersOfFabric, letterPieces } from "./letters.ts";
 import { mergePieces } from "./merge.ts";
+import { shapePiece } from "./nested-cut.ts";
 import type { CutList, CutPiece } from "./types.ts";
 
 /**
@@ -37,7 +38,7 @@ export function listCuts(
 function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics: Diagnostic[]): CutPiece[] {
   const usable = usableWidth(fabric);
   const pieces = fabric.pieces.map((written, i) => {
-    const piece = asCutPiece(written, usable, ruler);
+    const piece = asCutPiece(written, usable, fabric.print, ruler);
     const where = {
       piece: written.label === "" ? `Piece ${i + 1}` : written.label,
       fabric: fabric.name,
@@ -74,11 +75,13 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
 
 /** How far the piece sticks out of the usable width in the turn that suits it best; 0 when it fits. */
 function tooWideBy(piece: CutPiece, usable: Ticks): Ticks {
-  const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
+  // A shape lies one way in its strip, whichever way the strip runs.
+  const [lie] = piece.nest?.across ?? [];
+  const least = lie?.first ?? (piece.turnable ? Math.min(piece.across, piece.along) : piece.across);
   return Math.max(0, least - usable);
 }
 
-function asCutPiece(written: PieceSpec, usable: Ticks, ruler: Ruler): CutPiece {
+function asCutPiece(written: PieceSpec, usable: Ticks, print: Print, ruler: Ruler): CutPiece {
   let { across, along } = written;
   let turnable = written.turn === "free" && across !== along;
   if (written.fullWidth) {
@@ -89,6 +92,8 @@ function asCutPiece(written: PieceSpec, usable: Ticks, ruler: Ruler): CutPiece {
     [across, along] = [Math.min(across, along), Math.max(across, along)];
     turnable = false;
   }
+  const shaped = written.shape === undefined ? null : shapePiece(written.shape, written, print, ruler);
+  if (shaped !== null) ({ across, along, turnable } = shaped);
   return {
     letter: "",
     label: written.label,
@@ -107,5 +112,6 @@ function asCutPiece(written: PieceSpec, usable: Ticks, ruler: Ruler): CutPiece {
     trimTo: null,
     roundedUp: false,
     note: written.note,
+    ...(shaped === null ? {} : { shape: shaped.shape!, nest: shaped.nest! }),
   };
 }

@@ -67,6 +67,8 @@ function sameness(piece: CutPiece): string {
     joined,
     // Lengths of one width are cut from one run, sides and ends; a binding is a run of its own.
     piece.joined?.whole ?? "",
+    // A run holds shapes of one hand only.
+    piece.nest === undefined ? null : [piece.nest.halfTurns, piece.nest.spec?.lean ?? ""],
   ]);
 }
 

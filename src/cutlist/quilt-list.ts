@@ -20,6 +20,7 @@ import { joinFromStrips, lengthsSaid, needsJoin } from "./joins.ts";
 import { type LettersOfFabric, letterMarked } from "./letters.ts";
 import { listCuts } from "./list-cuts.ts";
 import { type Marked, mergeMarked } from "./merge.ts";
+import { standingInStrips } from "./nested-cut.ts";
 import { backingPanels, backingPiece, bindingLength, bindingPiece, waddingPiece } from "./quilt-finishing.ts";
 import { foundationPieces } from "./quilt-foundation.ts";
 import { stripPiece, trianglePieces } from "./quilt-strips.ts";
@@ -115,7 +116,7 @@ export function listQuiltCuts(
     for (const { piece, marks } of bags)
       for (const mark of marks)
         if (isHalfTurned(piece.shape, templates.get(mark), fabric.print)) halfTurned.add(mark);
-    return { fabric, pieces: bags.map(({ piece }) => piece) };
+    return { fabric, pieces: bags.map(({ piece }) => standingInStrips(piece, fabric.print, spec.ruler)) };
   });
   const cutLists = all.filter((list) => list.pieces.length > 0);
   return { value: { cutLists, made, letters, halfTurned }, diagnostics };

@@ -1,6 +1,7 @@
 import type { Ticks } from "../length/types.ts";
+import type { NestRun } from "../quilt/units/nest.ts";
 import type { PatchShape } from "../quilt/units/types.ts";
-import type { FabricSpec } from "../spec/types.ts";
+import type { FabricSpec, ShapeSpec } from "../spec/types.ts";
 
 /** What a cut piece is for: printed on bag labels and in the cut list. */
 export interface PieceUse {
@@ -22,6 +23,38 @@ export interface CutShape extends PatchShape {
   /** How many are cut with the template as drawn, and how many with it turned face down. */
   asDrawn: number;
   reversed: number;
+}
+
+/** How the slanting cuts of a strip are set. */
+export interface SlantSetting {
+  /** Where the ruler has a line for it; null where two marks or a template say it. */
+  angle: 30 | 45 | 60 | null;
+  /**
+   * `points`: from point to point, each cut the other way. `edge`: at every `step` along the edge that is the longer side of
+   * the next, lower and upper edge in turn. `square`: at every `step` square to the cut before. `marks`: to marks at every
+   * `step` along an edge, those of the upper edge half a step further. `rectangles`: rectangles `step` long, each cut from
+   * corner to corner. `template`: beside a template.
+   */
+  by: "points" | "edge" | "square" | "marks" | "rectangles" | "template";
+  /** What is measured, on the ruler's marks; 0 where nothing is. */
+  step: Ticks;
+}
+
+/** How a shape stands in strips that run across the cloth, and along it. */
+export interface NestedLie extends NestRun {
+  /** The shape as its outline has it lies turned a quarter. */
+  turned: boolean;
+}
+
+/** Equal shapes that stand alternately in strips. */
+export interface NestedCut {
+  /** As the maker wrote it; null for a piece that is cut by its template. */
+  spec: ShapeSpec | null;
+  setting: SlantSetting;
+  /** Every second one may be turned half round: a print with an up forbids it. */
+  halfTurns: boolean;
+  across: readonly NestedLie[];
+  along: readonly NestedLie[];
 }
 
 /** One size to cut from one fabric. */
@@ -57,6 +90,8 @@ export interface CutPiece {
   seams?: number;
   /** For `template`, and for strips that are cut up aslant: the outline, seam line and count; absent otherwise. */
   shape?: CutShape;
+  /** The shapes stand alternately in strips; absent where each is cut from a rectangle of its own. */
+  nest?: NestedCut;
   /** Borders that face each other in the quilt: every two are cut from one grain. Absent elsewhere. */
   pair?: true;
   /** What sewing leaves of the pieces, each as long as they are; absent where nothing is. */

@@ -1,5 +1,7 @@
 import type { Nest } from "./nested/nest.ts";
 
+export type { Nest } from "./nested/nest.ts";
+
 /**
  * The cutting engine's own words: items, rolls, sheets, strips, columns. It knows whole numbers and
  * nothing of quilts. `across` is the direction strips run on a roll; `along` is the roll's length.

@@ -1,7 +1,7 @@
 import type { PackingResult, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { afterWashing, purchaseFor, usableWidth } from "../stock/index.ts";
-import { buildLay, type Cloth } from "./build-lay.ts";
+import { buildLay, type Cloth, laidItems } from "./build-lay.ts";
 import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { listSteps } from "./list-steps.ts";
@@ -30,7 +30,7 @@ export function assembleFabric(
   const usable = usableWidth(fabric);
   const stock = stockOf(chosen, result);
   const purchase = result.rollLength === 0 ? null : purchaseFor(fabric, result.rollLength);
-  const lays = buildLays(chosen, result, purchase, settings.keepFrom).map((lay) => ({
+  const lays = buildLays(chosen, result, purchase, settings).map((lay) => ({
     ...lay,
     root: markKept(lay.root, settings.keepFrom),
   }));
@@ -58,7 +58,7 @@ export function assembleFabric(
     bound: boundOf(chosen, result, purchase, thumb, settings.style),
     steps: listSteps(lays, settings),
     cuts: orderCuts(lays),
-    waste: sumWaste(lays, bought),
+    waste: sumWaste(lays, pieces, bought),
     leftovers: listLeftovers(lays, pieces, settings.keepFrom, kits),
     sturdiness: {
       narrowestUsable: null,
@@ -92,10 +92,11 @@ function buildLays(
   { cutList, problem, fixedStock }: Chosen,
   result: PackingResult,
   purchase: Purchase | null,
-  keepFrom: Ticks,
+  { keepFrom, ruler: { mark } }: PlanSettings,
 ): Lay[] {
   const { fabric } = cutList;
   const lays: Lay[] = [];
+  const items = laidItems(problem.items, cutList.pieces);
   const onBolt: StockLayout[] = [];
   // Cloth in the order it was given: what is there already before what is bought.
   for (const layout of [...result.layouts].sort((a, b) => a.sheet - b.sheet)) {
@@ -106,8 +107,8 @@ function buildLays(
     }
     const { name, across, along, strip = false, squareUp = UNSQUARED } = sheet;
     const straighten = layout.firstCut === "along" ? squareUp.across : squareUp.along;
-    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom };
-    const lay = buildLay(cloth, [layout], problem.items);
+    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom, mark };
+    const lay = buildLay(cloth, [layout], items);
     for (let i = 0; i < layout.count; i++) lays.push(lay);
   }
   if (purchase !== null) {
@@ -119,8 +120,9 @@ function buildLays(
       straighten: fabric.straighten,
       strip: false,
       keepFrom,
+      mark,
     };
-    lays.push(buildLay(cloth, onBolt, problem.items));
+    lays.push(buildLay(cloth, onBolt, items));
   }
   return lays;
 }

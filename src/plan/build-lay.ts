@@ -1,6 +1,7 @@
+import type { CutPiece } from "../cutlist/types.ts";
 import type { PackingItem, Section, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
-import { buildBand, buildStrip, type Frame } from "./build-strip.ts";
+import { buildBand, buildStrip, type Frame, type LaidItem } from "./build-strip.ts";
 import { byLikeness, cutInto, everyPart, likeness, moved, transposed, wasteLeaf } from "./parts.ts";
 import type { Lay, Part } from "./types.ts";
 
@@ -16,15 +17,25 @@ export interface Cloth {
   strip: boolean;
   /** Offcuts at least this big both ways are kept. */
   keepFrom: Ticks;
+  /** Between two marks of the ruler. Default: every tick is one. */
+  mark?: Ticks;
+}
+
+/** Items as they are laid, with how those stand that are shapes; a piece has its item's index. */
+export function laidItems(items: readonly PackingItem[], pieces: readonly CutPiece[]): LaidItem[] {
+  return items.map(({ across, along }, i) => {
+    const stands = pieces[i]?.nest;
+    return stands === undefined ? { across, along } : { across, along, stands };
+  });
 }
 
 /**
  * Turns one layout into a lay: parts with coordinates, in cutting order. Lengthwise sections are cut
  * first, while the cloth is long; then strips, widest first, equal strips together.
  */
-export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: readonly PackingItem[]): Lay {
+export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: readonly LaidItem[]): Lay {
   const swapped = layouts.some((layout) => layout.firstCut === "along");
-  const frame: Frame = { items, swapped, keepFrom: cloth.keepFrom };
+  const frame: Frame = { items, swapped, keepFrom: cloth.keepFrom, mark: cloth.mark ?? 1 };
   const [run, room] = swapped ? [cloth.along, cloth.across] : [cloth.across, cloth.along];
   const sections = layouts.flatMap((layout) =>
     layout.sections.flatMap((section) => copies(cloth.strip ? asHighAs(room, section) : section, run, frame)),

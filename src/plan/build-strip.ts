@@ -1,15 +1,24 @@
+import type { NestedCut } from "../cutlist/types.ts";
 import type { PackingItem, SegmentUse, StackUse, StripColumn } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
+import { buildRun } from "./build-run.ts";
 import { byLikeness, cutInto, pieceLeaf, wasteLeaf } from "./parts.ts";
 import type { Part } from "./types.ts";
 
+/** What is laid: its size, and how it stands in strips where it is a shape. */
+export type LaidItem = Pick<PackingItem, "across" | "along"> & {
+  stands?: Pick<NestedCut, "across" | "along">;
+};
+
 /** What the builders need besides the layout: the items, and whether the layout's axes are swapped. */
 export interface Frame {
-  items: readonly PackingItem[];
+  items: readonly LaidItem[];
   /** True for a sheet whose strips run along it: parts are built lying down and transposed afterwards. */
   swapped: boolean;
   /** Offcuts at least this big both ways are kept. */
   keepFrom: Ticks;
+  /** Between two marks of the ruler. Default: every tick is one. */
+  mark?: Ticks;
 }
 
 interface Cell {
@@ -42,7 +51,12 @@ export function buildStrip(column: StripColumn, run: Ticks, frame: Frame): Part 
   const whole: Part[] = [];
   const stacked = new Map<string, Stack>();
   const trimmed = new Map<Ticks, Part[]>();
+  for (const part of buildRuns(column, run, frame)) {
+    if (part.along === height) whole.push(part);
+    else trimmed.set(part.along, [...(trimmed.get(part.along) ?? []), part]);
+  }
   for (const { across, count, ...segment } of column.segments) {
+    if (standsIn(frame, segment.stack)) continue;
     const cells = cellsOf(segment.stack, frame);
     const [only] = cells;
     // A segment wider than its only piece leaves cloth that belongs to the strip's end.
@@ -66,6 +80,33 @@ export function buildStrip(column: StripColumn, run: Ticks, frame: Frame): Part 
     parts.push(buildTrimmedRun(pieces, pieces === last && trimmedToo ? end : 0, height));
   if (end > 0 && !trimmedToo) parts.push(wasteLeaf("strip-end", end, height));
   return cutInto("strip", "along", parts);
+}
+
+function standsIn({ items }: Frame, [first]: readonly StackUse[]): boolean {
+  return first !== undefined && items[first.item]?.stands !== undefined;
+}
+
+/**
+ * The runs of shapes in a strip. Each is cut off on a mark of the ruler as far as what is left of the strip allows, those
+ * that must be cut off to be trimmed before all others.
+ */
+function buildRuns({ segments, along: height, end }: StripColumn, run: Ticks, frame: Frame): Part[] {
+  const { mark = 1, items, swapped } = frame;
+  const used = segments.reduce((sum, { across, count }) => sum + across * count, 0);
+  let room = end === undefined ? run - used : 0;
+  const runs = segments.flatMap(({ across, count, stack: [first] }) => {
+    const stands = items[first?.item ?? -1]?.stands;
+    if (first === undefined || stands === undefined) return [];
+    return Array.from({ length: count }, () => buildRun(stands, first, across, height, swapped));
+  });
+  return runs
+    .sort((a, b) => Number(a.along === height) - Number(b.along === height))
+    .map((part) => {
+      const more = (mark - (part.across % mark)) % mark;
+      if (more > room) return part;
+      room -= more;
+      return { ...part, across: part.across + more };
+    });
 }
 
 /**

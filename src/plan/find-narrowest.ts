@@ -91,6 +91,10 @@ function leastWidth({ cutList, lengthLimit, usable }: Trial): Ticks {
   let length = lengthLimit;
   let most = leastForJoined(cutList, usable);
   for (const piece of cutList.pieces) {
+    if (piece.nest !== undefined) {
+      most = Math.max(most, Math.min(...piece.nest.across.map(({ first }) => first)));
+      continue;
+    }
     const free = piece.fullWidth ? 0 : piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
     most = Math.max(most, free);
     // A full-width strip takes its length of the bolt at any width.

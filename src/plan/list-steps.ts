@@ -1,6 +1,6 @@
 import type { Ticks } from "../length/types.ts";
 import { flagsFor, type Table } from "./flag-steps.ts";
-import { everyPart } from "./parts.ts";
+import { everyPart, piecesIn } from "./parts.ts";
 import type { CuttingStep, Lay, Part, SubcutStep } from "./types.ts";
 
 /**
@@ -57,16 +57,18 @@ function listSubcuts(strip: Part, strips: number): SubcutStep[] {
     const rows = segment.parts.filter((part) => part.cause === null).length;
     const how = segment.parts.length === 0 ? "whole" : rows > 1 ? "stacked" : "trimmed";
     const segmentAcross = strip.cut === "along" ? segment.across : segment.along;
-    for (const { piece, turned, across, along } of everyPart(segment)) {
+    for (const part of everyPart(segment)) {
+      const { piece, turned, across, along, shapes } = part;
       if (piece === null) continue;
-      const key = `${piece} ${turned} ${how} ${segmentAcross}`;
+      const key = `${piece} ${turned} ${how} ${segmentAcross} ${shapes?.length}`;
       const before = byKey.get(key)?.perStrip ?? 0;
-      const perStrip = before + 1;
+      const perStrip = before + piecesIn(part);
       byKey.set(key, {
         piece,
         turned,
         count: perStrip * strips,
         perStrip,
+        ...(shapes === undefined ? {} : { run: shapes.length }),
         segmentAcross,
         across,
         along,

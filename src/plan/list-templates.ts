@@ -15,10 +15,10 @@ function alike(a: Print, b: Print): boolean {
 export function listTemplates(fabrics: readonly FabricPlan[]): Template[] {
   const found: Template[] = [];
   for (const [fabric, { pieces, print }] of fabrics.entries()) {
-    for (const [piece, { shape, subcut }] of pieces.entries()) {
+    for (const [piece, { shape, subcut, nest }] of pieces.entries()) {
       if (shape === undefined) continue;
       const { asDrawn, reversed, ...lines } = shape;
-      const from = subcut === "template" ? ("rectangle" as const) : ("strip" as const);
+      const from = subcut === "template" && nest === undefined ? ("rectangle" as const) : ("strip" as const);
       const known = found.flatMap((template) => {
         const match = alike(template.print, print) ? matchOnCloth(template, lines, print) : null;
         return match === null ? [] : [{ template, match }];

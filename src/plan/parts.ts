@@ -1,5 +1,5 @@
 import type { Ticks } from "../length/types.ts";
-import type { Part, PartRole, WasteCause } from "./types.ts";
+import type { Part, PartRole, PlacedShape, WasteCause } from "./types.ts";
 
 /** Builders of parts. All make a part at the origin; `moved` and `stackedUp` put it in its place. */
 
@@ -23,6 +23,22 @@ function blank(role: PartRole, across: Ticks, along: Ticks): Part {
 
 export function pieceLeaf(piece: number, across: Ticks, along: Ticks, turned: boolean): Part {
   return { ...blank("piece", across, along), piece, turned };
+}
+
+/** A run of shapes: one leaf that holds them all. */
+export function runLeaf(
+  piece: number,
+  across: Ticks,
+  along: Ticks,
+  turned: boolean,
+  shapes: PlacedShape[],
+): Part {
+  return { ...pieceLeaf(piece, across, along, turned), shapes };
+}
+
+/** How many pieces a leaf is. */
+export function piecesIn({ piece, shapes }: Pick<Part, "piece" | "shapes">): number {
+  return piece === null ? 0 : (shapes?.length ?? 1);
 }
 
 export function wasteLeaf(cause: WasteCause, across: Ticks, along: Ticks): Part {
@@ -60,6 +76,9 @@ export function transposed(part: Part): Part {
     along: part.across,
     cut: part.cut === null ? null : part.cut === "across" ? "along" : "across",
     parts: part.parts.map(transposed),
+    ...(part.shapes === undefined
+      ? {}
+      : { shapes: part.shapes.map(({ x, y, halfTurned }) => ({ x: y, y: x, halfTurned })) }),
   };
 }
 
@@ -82,7 +101,9 @@ export function likeness(part: Part): string {
 
 function describe(part: Part): string {
   const size = `${part.across}x${part.along}`;
-  if (part.parts.length === 0) return `${size}${part.cause ?? `#${part.piece}${part.turned ? "t" : ""}`}`;
+  const run = part.shapes === undefined ? "" : `r${part.shapes.length}`;
+  if (part.parts.length === 0)
+    return `${size}${part.cause ?? `#${part.piece}${part.turned ? "t" : ""}${run}`}`;
   return `${size}${part.role}${part.cut}[${part.parts.map(likeness).join(",")}]`;
 }
 

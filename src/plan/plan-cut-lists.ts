@@ -1,3 +1,4 @@
+import { areaOfShape } from "../cutlist/index.ts";
 import type { CutList } from "../cutlist/types.ts";
 import {
   noneFound,
@@ -11,6 +12,7 @@ import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { hasPlan, ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
+import { roomToMark } from "../length/marks.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { lengthLimit, purchaseFor, usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
@@ -80,7 +82,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     const [lay] = made.lays;
     return split === null || lay === undefined
       ? made
-      : { ...made, kitShares: kitShares(lay, split, one, spec.keepFrom) };
+      : { ...made, kitShares: kitShares(lay, split, one, spec) };
   });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
   const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === "clock").map(({ name }) => name);
@@ -178,7 +180,10 @@ async function packToTheEnd(
   });
   return weighed.map((one, i) => {
     const at = able.indexOf(one);
-    const mix = mixes[i] ?? null;
+    // What was weighed without stacked subcuts says nothing of them.
+    const weighedSo = one.problem.style === settings.style;
+    const known = mixes[i] ?? null;
+    const mix = known === null || weighedSo ? known : { ...known, proven: false };
     return at < 0 ? { chosen: one, eased: one.result, mix } : { chosen: chosen[at]!, eased: eased[at]!, mix };
   });
 }
@@ -215,16 +220,14 @@ async function settleAll(
 ): Promise<Chosen[]> {
   const settled = weighed.map((one): Chosen => {
     const found = settleRuns(one.cutList, usableWidth(one.cutList.fabric), one.result);
-    if (found === null) return one;
+    if (found === null) return one.problem.style === style ? one : boundedByArea(one, style);
     assertRight(one.problem, one.result);
     const sources = { usable: one.problem.roll?.width ?? null, fixedStock: one.fixedStock };
     const posed = posePackingProblem(found.cutList, sources, style);
     const problem = { ...posed, sheets: one.problem.sheets };
     const result = { ...one.result, layouts: found.layouts };
     const bounded =
-      style === one.problem.style
-        ? {}
-        : { least: Math.min(one.least, leastByArea(one.problem)), onlyWay: false };
+      style === one.problem.style ? {} : { least: Math.min(one.least, leastByArea(one)), onlyWay: false };
     const bound = { ...result.bound, style, ...(style === one.problem.style ? {} : { value: 0 }) };
     const status = style === one.problem.style ? result.status : "best-found";
     return { ...one, cutList: found.cutList, problem, result: { ...result, status, bound }, ...bounded };
@@ -240,10 +243,19 @@ async function settleAll(
   });
 }
 
+/** Shapes stand in strips without stacked subcuts: where those are allowed, that says nothing of the least. */
+function boundedByArea(one: Chosen, style: PlanSettings["style"]): Chosen {
+  const bound = { ...one.result.bound, style, value: 0 };
+  const least = Math.min(one.least, leastByArea(one));
+  return { ...one, result: { ...one.result, status: "best-found", bound }, least, onlyWay: false };
+}
+
 /** Length of bolt that the area alone takes, whatever the style, beside all the cloth in fixed sizes. */
-function leastByArea({ items, roll, sheets }: PackingProblem): number {
+function leastByArea({ cutList, problem: { items, roll, sheets } }: Chosen): number {
   if (roll === null) return 0;
-  const wanted = items.reduce((sum, { across, along, demand, run }) => {
+  const wanted = items.reduce((sum, { across, along, demand, run }, i) => {
+    const piece = cutList.pieces[i];
+    if (piece?.nest !== undefined) return sum + areaOfShape(piece) * demand;
     return sum + (run === undefined ? across * demand : run.length) * along;
   }, 0);
   const there = sheets.reduce(
@@ -324,7 +336,7 @@ function assertRight(problem: PackingProblem, result: PackingResult): void {
 /** Whether fabrics that are short without stacked subcuts would do with them. */
 async function tryStacked(short: readonly Chosen[], limits: SearchLimits, solve: Solve): Promise<boolean[]> {
   const open = short.filter(({ problem }) => {
-    const joins = problem.items.some(({ run }) => run !== undefined);
+    const joins = problem.items.some(({ run, nest }) => run !== undefined || nest !== undefined);
     return problem.roll === null && problem.style === "strips-2" && !joins;
   });
   if (open.length === 0) return [];
@@ -374,5 +386,7 @@ function tellMissing(
 
 function tellUnproven(plan: FabricPlan, { result, least }: Chosen, { ruler }: PlanSettings): Diagnostic[] {
   if (result.rollLength === least || plan.bound.lengthProven) return [];
-  return [notProven(plan.name, formatLength(plan.bound.used, ruler), formatLength(least, ruler))];
+  // What is proved of shapes lies off the marks: a little less is proved as well.
+  const proved = formatLength(roomToMark(least, ruler), ruler);
+  return [notProven(plan.name, formatLength(plan.bound.used, ruler), proved)];
 }

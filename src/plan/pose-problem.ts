@@ -1,5 +1,5 @@
-import type { CutList, CutPiece } from "../cutlist/types.ts";
-import type { CuttingStyle, JoinedRun, PackingItem, PackingProblem } from "../engine/types.ts";
+import type { CutList, CutPiece, NestedLie } from "../cutlist/types.ts";
+import type { CuttingStyle, JoinedRun, Nest, PackingItem, PackingProblem } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FixedStock, SquareUp } from "./types.ts";
 
@@ -56,10 +56,11 @@ export function posePackingProblem(
       turnable: piece.turnable,
       place: piece.cut === "lengthwise" ? "bands" : piece.cut,
       ...openRun(piece),
+      ...nestOf(piece),
     }),
   );
-  // What is left of a strip is joined as it is: that is worked out without stacked subcuts.
-  const joins = items.some(({ run }) => run !== undefined);
+  // What is left of a strip is joined as it is, and shapes stand in whole strips: without stacked subcuts.
+  const joins = items.some(({ run, nest }) => run !== undefined || nest !== undefined);
   return {
     style: joins ? "strips-2" : style,
     items,
@@ -75,6 +76,12 @@ export function posePackingProblem(
       }),
     ),
   };
+}
+
+function nestOf({ nest }: CutPiece): { nest?: Nest } {
+  if (nest === undefined) return {};
+  const lie = ({ turned, height, first, advances }: NestedLie) => ({ turned, height, first, advances });
+  return { nest: { across: nest.across.map(lie), along: nest.along.map(lie) } };
 }
 
 /** A run of which it is not settled yet how many strips and which ends make it. */

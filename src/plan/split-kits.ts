@@ -1,8 +1,7 @@
 import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StripSection } from "../engine/types.ts";
-import type { Ticks } from "../length/types.ts";
 import { lengthLimit, purchaseFor } from "../stock/index.ts";
-import { buildLay } from "./build-lay.ts";
+import { buildLay, laidItems } from "./build-lay.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { tableOf } from "./flag-steps.ts";
 import { everyPart, likeness } from "./parts.ts";
@@ -158,7 +157,12 @@ function together(batch: PackingResult, groups: Split["groups"], length: number)
  * Which strips of the whole lay fill which kits: every group is laid by itself, and takes of each kind of strip the
  * first that no group before it has.
  */
-export function kitShares(lay: Lay, { groups }: Split, chosen: Chosen, keepFrom: Ticks): KitShare[] {
+export function kitShares(
+  lay: Lay,
+  { groups }: Split,
+  chosen: Chosen,
+  { keepFrom, ruler: { mark } }: PlanSettings,
+): KitShare[] {
   const free = new Map<string, number[]>();
   for (const part of everyPart(lay.root)) {
     if (part.role === "strip") free.set(likeness(part), [...(free.get(likeness(part)) ?? []), part.number]);
@@ -174,9 +178,10 @@ export function kitShares(lay: Lay, { groups }: Split, chosen: Chosen, keepFrom:
         straighten: 0,
         strip: false,
         keepFrom,
+        mark,
       },
       result.layouts,
-      chosen.problem.items,
+      laidItems(chosen.problem.items, chosen.cutList.pieces),
     );
     const strips: number[] = [];
     for (const part of everyPart(own.root)) {

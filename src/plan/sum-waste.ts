@@ -26,9 +26,15 @@ export interface Bought {
  * Waste by cause, in square ticks. The sums are whole numbers and come out exactly: what is bought is in a
  * piece or under one cause. Shrinkage is what the bolt loses before it is cut, so it is had by difference.
  *
+ * What lies between shapes and beside them is trimmed off; half a square tick of a shape is counted with it.
+ *
  * @param bought null when no bolt is cut.
  */
-export function sumWaste(lays: readonly Lay[], bought: Bought | null): WasteSummary {
+export function sumWaste(
+  lays: readonly Lay[],
+  list: readonly CutPiece[],
+  bought: Bought | null,
+): WasteSummary {
   const areas = new Map<WasteCause, number>(CAUSES.map((cause) => [cause, 0]));
   let pieces = 0;
   let total = 0;
@@ -36,7 +42,11 @@ export function sumWaste(lays: readonly Lay[], bought: Bought | null): WasteSumm
     for (const part of everyPart(lay.root)) {
       if (part.parts.length > 0) continue;
       const area = part.across * part.along;
-      if (part.cause === null) pieces += area;
+      if (part.shapes !== undefined) {
+        const inShapes = Math.ceil((part.shapes.length * twiceArea(list[part.piece ?? -1])) / 2);
+        pieces += inShapes;
+        areas.set("trimming", (areas.get("trimming") ?? 0) + area - inShapes);
+      } else if (part.cause === null) pieces += area;
       else areas.set(part.cause, (areas.get(part.cause) ?? 0) + area);
     }
     if (lay.source === "fixed" || bought === null) {
@@ -49,6 +59,16 @@ export function sumWaste(lays: readonly Lay[], bought: Bought | null): WasteSumm
     areas.set("shrinkage", bought.width * bought.length - selvages - lay.across * lay.along);
   }
   return { bought: total, pieces, lines: CAUSES.map((cause) => ({ cause, area: areas.get(cause) ?? 0 })) };
+}
+
+/** Twice the area within a piece's outline: a whole number of square ticks. */
+function twiceArea(piece: CutPiece | undefined): number {
+  const line = piece?.shape?.cut ?? [];
+  const sum = line.reduce((total, a, i) => {
+    const b = line[(i + 1) % line.length] ?? a;
+    return total + a.x * b.y - b.x * a.y;
+  }, 0);
+  return Math.abs(sum);
 }
 
 /** Marks the offcuts that are at least `keepFrom` both ways. Straightening scraps are never kept. */

@@ -24,6 +24,14 @@ export type PartRole =
   | "waste"
   | "uncut-end";
 
+/** One of a run of shapes: where the corner of the box round it lies, from the corner of the run. */
+export interface PlacedShape {
+  x: Ticks;
+  y: Ticks;
+  /** Turned half round from its outline. */
+  halfTurned: boolean;
+}
+
 /**
  * One rectangle of cloth and how it is cut. x runs from the left selvage's inner edge across the usable
  * width, y from the raw cut end down the bolt. Children tile their parent exactly: with `cut` "across" they
@@ -55,6 +63,8 @@ export interface Part {
   piece: number | null;
   /** The piece lies turned a quarter from its size as written. */
   turned: boolean;
+  /** On a piece leaf that is a run of shapes: every one of them, as they stand one after another. Absent elsewhere. */
+  shapes?: PlacedShape[];
   /** On a waste leaf. */
   cause: WasteCause | null;
   /** On a waste leaf: big enough to keep. */
@@ -139,6 +149,8 @@ export interface SubcutStep {
   /** Total over all strips of the step. */
   count: number;
   perStrip: number;
+  /** Of shapes that stand alternately: how many a run holds. `across` and `along` are then the run's. */
+  run?: number;
   /** Size along the strip of what is first cut off it: the piece itself, a run to trim, or a stack. */
   segmentAcross: Ticks;
   /** Size of the piece as it lies. */

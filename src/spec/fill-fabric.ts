@@ -22,8 +22,9 @@ import { colourFor } from "./colours.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
 import type { WrittenCloth, WrittenFabric } from "./fabric-schema.ts";
 import type { ReadPiece } from "./piece-schema.ts";
+import type { ReadShape } from "./shape-schema.ts";
 import type { WrittenPrice } from "./sold.ts";
-import type { Assumption, FabricSpec, FixedClothSpec, PieceSpec, Print, SoldBy } from "./types.ts";
+import type { Assumption, FabricSpec, FixedClothSpec, PieceSpec, Print, ShapeSpec, SoldBy } from "./types.ts";
 
 /** What filling in a fabric needs to know of the file around it. */
 export interface FileFrame {
@@ -122,8 +123,12 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
     diagnostics.push(selvagesTooWide(where, say(2 * selvage), say(width)));
   }
   const pieces = (written.pieces ?? []).map((piece, i) =>
-    fillPiece(piece, [...path, "pieces", i], print, frame, diagnostics),
+    piece.shape === null
+      ? fillPiece(piece, [...path, "pieces", i], print, frame, diagnostics)
+      : fillShape(piece, piece.shape, [...path, "pieces", i], print, frame, defaults.seam),
   );
+  if ((written.pieces ?? []).some(({ shape }) => shape !== null && shape.seam === null))
+    assumeOf("seam allowance of shapes", stays(defaults.seam));
   diagnostics.push(...repeatedLabels(pieces, path, document));
   const area = pieces.reduce(
     (sum, piece) => sum + (piece.fullWidth ? width : piece.across) * piece.along * piece.count,
@@ -194,6 +199,35 @@ function fillPiece(
     join: piece.join ?? "no",
     note: piece.note,
     at,
+  };
+}
+
+/** A shape keeps its finished sizes: what is cut lies on the marks, whatever they are. */
+function fillShape(
+  piece: ReadPiece,
+  { kind, side, height, angle, seam, tips, lean }: ReadShape,
+  path: Path,
+  print: Print,
+  { document }: FileFrame,
+  usualSeam: Ticks,
+): PieceSpec {
+  const shape: ShapeSpec = {
+    ...{ kind, angle, tips, lean, side: up(side) },
+    height: height === null ? null : up(height),
+    seam: seam === null ? usualSeam : up(seam),
+  };
+  return {
+    label: piece.label,
+    across: up(piece.size.across),
+    along: up(piece.size.along),
+    fullWidth: false,
+    count: piece.count,
+    turn: piece.turn ?? (print.kind === "none" ? "free" : "fixed"),
+    cut: "strips",
+    join: "no",
+    shape,
+    note: piece.note,
+    at: document.valueAt(path),
   };
 }
 

@@ -15,10 +15,21 @@ function wrongKind(issue: Issue): boolean {
   return issue.code === "invalid_type";
 }
 
-/** Replaces a union's issues by those of the one branch the maker meant. */
+/** How many keys of the value itself a branch of a union does not know. */
+function keysUnknown(branch: readonly Issue[]): number {
+  return branch.reduce(
+    (sum, issue) =>
+      sum + (issue.code === "unrecognized_keys" && issue.path.length === 0 ? issue.keys.length : 0),
+    0,
+  );
+}
+
+/** Replaces a union's issues by those of the one branch the maker meant: the first that knows most of its keys. */
 function flatten(issue: Issue): Issue[] {
   if (issue.code !== "invalid_union") return [issue];
-  const meant = issue.errors.find((branch) => branch.length > 0 && !branch.some(wrongKind));
+  const possible = issue.errors.filter((branch) => branch.length > 0 && !branch.some(wrongKind));
+  const fewest = Math.min(...possible.map(keysUnknown));
+  const meant = possible.find((branch) => keysUnknown(branch) === fewest);
   if (meant === undefined) return [issue];
   return meant.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] })).flatMap(flatten);
 }

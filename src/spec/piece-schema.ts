@@ -1,6 +1,7 @@
 import * as z from "zod";
 import type { LengthUnit } from "../length/types.ts";
 import { readPieceLine, type WrittenSize } from "./piece-line.ts";
+import { type ReadShape, shapeFields, shapeOf } from "./shape-schema.ts";
 import {
   checkSize,
   choice,
@@ -21,6 +22,8 @@ export interface ReadPiece {
   turn: "free" | "fixed" | null;
   cut: "strips" | "lengthwise" | "either" | null;
   join: "no" | "straight" | "diagonal" | null;
+  /** Of a shape: the rectangle of `size` then says about how large it is. */
+  shape: ReadShape | null;
   note: string;
 }
 
@@ -45,6 +48,7 @@ function line(unit: LengthUnit) {
       turn: value.turn ?? null,
       cut: value.cut ?? null,
       join: value.join ?? null,
+      shape: null,
       note: readWords(value.note, "note", context),
     };
   });
@@ -84,16 +88,45 @@ function mapping(unit: LengthUnit) {
         turn: written.turn ?? null,
         cut: written.cut ?? null,
         join: written.join ?? null,
+        shape: null,
         note: written.note ?? "",
       }),
     );
+}
+
+/** A shape cut aslant from strips: `shape: triangle`, `side: 4`. */
+function shaped(unit: LengthUnit) {
+  return z
+    .strictObject({
+      label: words({ description: "a short name for the bag label", example: "sails" }).optional(),
+      ...shapeFields(unit),
+      count: count("how many to cut"),
+      turn: choice(["free", "fixed"], "whether it may lie turned", "fixed").optional(),
+      note: words({ description: "anything to print with the piece", example: "rim" }, "note").optional(),
+    })
+    .transform((written, context): ReadPiece => {
+      const shape = shapeOf(written, context);
+      if (shape === null) return z.NEVER;
+      const { side, high } = shape;
+      const size = { text: written.shape, across: side, along: high, fullWidth: false };
+      return {
+        label: written.label ?? "",
+        size,
+        count: written.count,
+        turn: written.turn ?? null,
+        cut: null,
+        join: null,
+        shape,
+        note: written.note ?? "",
+      };
+    });
 }
 
 /** The sizes to cut from one fabric. */
 export function pieces(unit: LengthUnit) {
   const description = "the sizes to cut, one to a line";
   return z
-    .array(z.union([line(unit), mapping(unit)]))
+    .array(z.union([line(unit), mapping(unit), shaped(unit)]))
     .min(1)
     .meta({ description, example: "- sky 2 1/2 x 4 1/2, 24", written: {} });
 }

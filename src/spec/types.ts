@@ -48,8 +48,35 @@ export interface PieceSpec {
   cut: "strips" | "lengthwise" | "either";
   /** Whether a piece longer than the usable width may be joined from strips, and how. */
   join: "no" | "straight" | "diagonal";
+  /** A shape cut aslant from a strip; `across` and `along` then only say about how large it is. */
+  shape?: ShapeSpec;
   note: string;
   at: Place | null;
+}
+
+/** Shapes that are cut aslant from a strip. */
+export type ShapeKind =
+  | "triangle"
+  | "right triangle"
+  | "diamond"
+  | "parallelogram"
+  | "trapezoid"
+  | "half hexagon";
+
+/** A shape as it is to be finished; what is cut has the seam allowance outside every edge. */
+export interface ShapeSpec {
+  kind: ShapeKind;
+  /** The side that lies along the strip; of a half hexagon one of the three equal sides. */
+  side: Ticks;
+  /** Square to that side. Null where the angle says it. */
+  height: Ticks | null;
+  /** Degrees between that side and a slanting one. Null where the height says it. */
+  angle: number | null;
+  seam: Ticks;
+  /** Of triangles: the point that lies at the strip's edge is cut whole, or off at one seam beyond its corner. */
+  tips: "sharp" | "blunt";
+  /** Where the slanting sides of a diamond or parallelogram lean; where the point of a right triangle lies. */
+  lean: "right" | "left";
 }
 
 /** Cloth of one fabric in a fixed size: to hand, or sold ready cut. */

@@ -136,7 +136,7 @@ export function keepRest(
     },
     steps: listSteps(next, settings),
     cuts: orderCuts(next),
-    waste: sumWaste(next, null),
+    waste: sumWaste(next, pieces, null),
     leftovers: listLeftovers(next, pieces, keepFrom, kits),
     sturdiness: { narrowestUsable: null, spareLength: 0 },
     done: {

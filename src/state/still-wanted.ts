@@ -84,7 +84,8 @@ export function stillWanted(pieces: readonly CutPiece[], cut: readonly Cut[]): S
       spare -= moved;
       served.push({ from: piece.letter, to: other.piece.letter, count: moved });
     }
-    if (spare > 0) over.push({ rectangle: { across: piece.across, along: piece.along }, count: spare });
+    if (spare > 0 && piece.nest === undefined)
+      over.push({ rectangle: { across: piece.across, along: piece.along }, count: spare });
   }
   return { wanted: wanted.map((each) => ({ ...each, still: stillOf(each) })), served, over };
 }
@@ -92,6 +93,8 @@ export function stillWanted(pieces: readonly CutPiece[], cut: readonly Cut[]): S
 /** Whether a piece that is cut can be a piece of another bag: the same size, and its grain where that matters. */
 function serves(cut: CutPiece, bag: CutPiece): boolean {
   if (cut.fullWidth || bag.fullWidth || isRun(cut) || isRun(bag)) return false;
+  // A shape is no rectangle, whatever the box round it.
+  if (cut.nest !== undefined || bag.nest !== undefined) return false;
   const upright = cut.across === bag.across && cut.along === bag.along;
   const turned = cut.across === bag.along && cut.along === bag.across;
   // How a piece lay that was free to turn is not known.

@@ -128,15 +128,20 @@ function settleStrips(fabric: FabricPlan, work: Work): void {
       for (const leaf of pieceLeaves(strip)) {
         const there = leaf.x + leaf.across <= ends || fabric.pieces[leaf.piece!]!.fullWidth;
         if (state === "cut" && there) take(work, leaf);
-        else if (state === "spoiled" || (state === "cut" && !there)) work.lost[leaf.piece!]! += 1;
+        else if (state === "spoiled" || (state === "cut" && !there)) work.lost[leaf.piece!]! += held(leaf);
       }
     }
   });
 }
 
-function take(work: Work, leaf: Part): void {
+/** How many pieces a leaf is: a run of shapes is several. */
+function held({ shapes }: Part): number {
+  return shapes?.length ?? 1;
+}
+
+function take(work: Work, leaf: Part, count = held(leaf)): void {
   work.told.add(leaf);
-  work.bags[leaf.piece!]! += 1;
+  work.bags[leaf.piece!]! += count;
 }
 
 function countPieces(
@@ -193,9 +198,11 @@ function takeInOrder(fabric: FabricPlan, work: Work, piece: number, count: numbe
       for (const leaf of pieceLeaves(strip)) {
         const there = leaf.x + leaf.across <= ends || fabric.pieces[piece]!.fullWidth;
         if (open === 0 || leaf.piece !== piece || !there || work.told.has(leaf)) continue;
-        take(work, leaf);
+        // Of a run that is begun the shapes still to cut are planned anew.
+        const count = Math.min(open, held(leaf));
+        take(work, leaf, count);
         work.strips[l]!.set(strip.number, "begun");
-        open -= 1;
+        open -= count;
       }
     }
   });

@@ -8,6 +8,8 @@ export interface ClothDefaults {
   straighten: Ticks;
   /** Lost off one edge each way in squaring cloth of a fixed size. */
   squareUp: Ticks;
+  /** Allowance of a seam: 1/4 in, 0.75 cm. Common practice, no source. */
+  seam: Ticks;
   sold: { unit: "yd" | "m"; step: Ticks; least: Ticks };
 }
 
@@ -21,6 +23,7 @@ const IMPERIAL: ClothDefaults = {
   selvage: INCH / 2,
   straighten: INCH,
   squareUp: INCH / 2,
+  seam: INCH / 4,
   sold: { unit: "yd", step: YARD / 8, least: YARD / 8 },
 };
 
@@ -33,6 +36,7 @@ const METRIC: ClothDefaults = {
   selvage: (3 * CENTIMETRE) / 2,
   straighten: (5 * CENTIMETRE) / 2,
   squareUp: CENTIMETRE,
+  seam: (3 * CENTIMETRE) / 4,
   sold: { unit: "m", step: METRE / 10, least: METRE / 10 },
 };
 

@@ -50,7 +50,7 @@ class Cloth {
   readonly parted = new Map<string, number>();
   readonly leftovers = new Map<string, number>();
   used = 0;
-  /** Cut up lengthwise: what is left beside the bands is not told strip by strip. */
+  /** Cut up lengthwise, or by template: what is left is not told strip by strip. */
   inLengths = false;
 
   constructor(
@@ -69,7 +69,7 @@ class Cloth {
   }
 
   left(a: number, b: number, cause: string, count: number): void {
-    if (Math.min(a, b) < this.keep - 1e-6 || count === 0) return;
+    if (Number.isNaN(a) || Math.min(a, b) < this.keep - 1e-6 || count === 0) return;
     const key = `${a.toFixed(4)} x ${b.toFixed(4)} ${cause}`;
     this.leftovers.set(key, (this.leftovers.get(key) ?? 0) + count);
   }
@@ -96,11 +96,32 @@ const ITEM = new RegExp(
   `^(\\d+) (?:(squares?) (${NUM}) (?:in|cm)|rectangles? (${NUM}) x (${NUM}) (?:in|cm)|lengths? (${NUM}) (?:in|cm) wide, about (${NUM}) (?:in|cm) long) \\[([A-Z]+\\d*)\\]$`,
 );
 
+/** Pieces that stand alternately in a strip by their template: they take what the template says, which is not told. */
+const IN_RUN = /^(\d+) pieces? \[([A-Z]+\d*)\]$/;
+
+/** How such a strip is cut up: nothing is counted in it. */
+const ASLANT =
+  /^(?:\[[A-Z]+\d*\]: )?lay template T\d+ on it as in the diagram, [^;]* every (?:second )?time, and cut along a ruler on its edge$/;
+
 /** `subcut 8 squares 4 1/2 in [J] and 2 squares ... (4 and 1 from each strip)` on strips of one kind. */
 function subcuts(text: string, strips: number, height: number, rests: number[], cloth: Cloth): void {
   const at = /^(.*?)( \([^()]*(?:from each strip|from the last)[^()]*\))?$/.exec(text);
   const items = (at?.[1] ?? "").split(/(?<=\]), | and /);
   for (const [i, item] of items.entries()) {
+    const inRun = IN_RUN.exec(item);
+    const shape = cloth.bags.get(inRun?.[2] ?? "");
+    if (inRun !== null && shape !== undefined) {
+      const counts = perStrip(Number(inRun[1]), strips, (at?.[2] ?? "").trim(), i, items.length);
+      if (counts === null || counts.reduce((x, y) => x + y, 0) !== Number(inRun[1]))
+        cloth.fault(`"${text}" on ${strips} strips does not add up to ${inRun[1]}`);
+      if (![shape.across, shape.along].some((side) => same(side, height)))
+        cloth.fault(`"${item}" does not stand in a strip ${height} high`);
+      if (!/by template T\d+/.test(shape.use)) cloth.fault(`[${shape.letter}] has no template`);
+      rests.fill(Number.NaN);
+      cloth.inLengths = true;
+      cloth.take(shape.letter, Number(inRun[1]));
+      continue;
+    }
     const found = ITEM.exec(item);
     const bag = cloth.bags.get(found?.[8] ?? "");
     if (found === null || bag === undefined) {
@@ -163,10 +184,11 @@ function fromStrips(
       cloth.left(block, high - lower, "trimming", strips);
       const blocks = Array<number>(strips).fill(block);
       subcuts(off[4] ?? "", strips, lower, blocks, cloth);
-      if (blocks.some((rest) => !same(rest, 0))) cloth.fault(`"${phrase}" does not use up what is cut off`);
+      if (blocks.some((rest) => !Number.isNaN(rest) && !same(rest, 0)))
+        cloth.fault(`"${phrase}" does not use up what is cut off`);
       for (let s = 0; s < strips; s += 1) rests[s] = (rests[s] ?? 0) - block;
     } else if (phrase.startsWith("subcut ")) subcuts(phrase.slice(7), strips, high, rests, cloth);
-    else cloth.fault(`cannot read "${phrase}"`);
+    else if (!ASLANT.test(phrase)) cloth.fault(`cannot read "${phrase}"`);
   }
   for (const rest of rests) {
     if (rest < -1e-6) cloth.fault(`${phrases.join("; ")} needs more than ${run}`);

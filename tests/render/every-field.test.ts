@@ -114,6 +114,7 @@ const PIECE: Table<CutPiece> = {
   corners: "an area, for the waste",
   seams: "an area, for the waste",
   shape: "told by its template, which is drawn",
+  nest: "told by the strip and its slanting cuts, held to counts by hand in tests/plan/shapes-in-strips",
   pair: "kept by the plan and looked at by its audit",
   rests: "told as leftovers, which are the plan's",
   joined: "told by its note, and by the step that sews the run",

@@ -15,6 +15,7 @@ import {
   type SearchLimits,
   type SearchStats,
 } from "../types.ts";
+import { setAsideRuns } from "./set-aside.ts";
 import { fewKindColumns, plainColumns } from "./work-columns.ts";
 import { ANY_TABLE, cutsOf, measureStrips, type StripCuts, type StripShape, workOf } from "./work-measure.ts";
 import { inSteps, partsOf, tableIn } from "./work-parts.ts";
@@ -46,6 +47,17 @@ export async function lessenWork(
   now?: () => number,
 ): Promise<PackingResult> {
   if (!hasPlan(result) || lengthLimit < result.rollLength) return result;
+  const aside = setAsideRuns(problem, result);
+  if (aside !== null) {
+    const rest = {
+      ...aside.problem,
+      roll: problem.roll === null ? null : { ...problem.roll, available: null },
+    };
+    const most = Math.min(lengthLimit, problem.roll?.available ?? lengthLimit) - aside.length;
+    const eased = await lessenWork(rest, aside.result, most, limits, table, now);
+    const whole = aside.putBack(eased);
+    return verify(problem, whole).length === 0 ? whole : result;
+  }
   const clock = startClock(limits, now);
   /** How the easing ended, beside how the search did: the clock's word is the graver. */
   const told = (best: PackingResult): PackingResult => {

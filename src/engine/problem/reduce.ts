@@ -29,9 +29,10 @@ export interface RunKind {
 }
 
 /** Least area that one of a kind takes; of a run, one step of its demand. */
-export function areaOfOne({ lies, run }: Pick<Kind, "lies" | "run">): number {
+export function areaOfOne({ lies, run, nested }: Pick<Kind, "lies" | "run" | "nested">): number {
   if (run !== undefined) return run.height;
-  return lies.reduce(
+  // On a sheet its strips may run the other way, where a shape may stand closer.
+  return [...lies, ...(nested?.otherLies ?? [])].reduce(
     (least, { width, height, advances }) =>
       Math.min(least, advances === undefined ? width * height : nestArea(height, advances)),
     Infinity,

@@ -1,5 +1,5 @@
 import { stringify } from "csv-stringify/sync";
-import type { CutPiece } from "../../cutlist/types.ts";
+import type { CutPiece, NestedCut } from "../../cutlist/types.ts";
 import { formatLength } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 
@@ -27,6 +27,18 @@ const csvWords = {
     "once-diagonal": "in half on the diagonal",
     "twice-diagonal": "in quarters on both diagonals",
     template: "along the template",
+  },
+  aslant: (angle: number | null, by: NestedCut["setting"]["by"], step: string, height: string) => {
+    const from = `aslant from strips ${height}`;
+    const at = angle === null ? from : `${from} at ${angle} degrees`;
+    return {
+      points: `${at}, from point to point`,
+      edge: `${at}, at every ${step} along the longer edge`,
+      square: `${at}, at every ${step} square to the cut`,
+      marks: `${at}, marks at every ${step}`,
+      rectangles: `${at}, rectangles ${step} long cut corner to corner`,
+      template: `${at}, along the template`,
+    }[by];
   },
   diagonal: ({ subcut, diagonal }: CutPiece) =>
     subcut !== "once-diagonal" || diagonal === "any"
@@ -61,17 +73,25 @@ export function cutsCsv(plan: Plan): string {
       piece.letter,
       piece.label,
       piece.count,
-      piece.fullWidth ? "WOF" : formatLength(piece.across, plan.ruler, bare),
+      piece.fullWidth ? "WOF" : piece.nest?.spec != null ? "" : formatLength(piece.across, plan.ruler, bare),
       formatLength(piece.along, plan.ruler, bare),
       piece.turnable ? "free" : "fixed",
       csvWords.print[fabric.print.kind](fabric.print.axis),
       csvWords.cut[piece.cut],
-      csvWords.subcut[piece.subcut],
+      cutFurther(piece, plan),
       csvWords.diagonal(piece),
       piece.note,
     ]),
   );
   return csv(header, rows);
+}
+
+/** What is done with a piece, or a strip of shapes, once it is off the cloth. */
+function cutFurther({ subcut, along, nest }: CutPiece, { ruler }: Plan): string {
+  if (nest === undefined) return csvWords.subcut[subcut];
+  const { angle, by, step } = nest.setting;
+  const bare = { unit: false, decimal: undefined } as const;
+  return csvWords.aslant(angle, by, formatLength(step, ruler, bare), formatLength(along, ruler, bare));
 }
 
 function inMoney(hundredths: number | null): string {

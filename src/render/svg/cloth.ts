@@ -3,7 +3,8 @@ import type { ClothChunk } from "./chunks.ts";
 import { type Frame, TICKS_PER_MM } from "./frame.ts";
 import { hatchFill } from "./hatch.ts";
 import { INK, PAPER, WASTE_GROUND, WASTE_INK } from "./palette.ts";
-import { type Box, group, type RectNode, rect, type SceneNode } from "./scene.ts";
+import { runOutlines } from "./run-outlines.ts";
+import { type Box, group, path, type RectNode, rect, type SceneNode } from "./scene.ts";
 import { shapingLines } from "./shaping-lines.ts";
 
 /** Parts of the tree below and including `part`, parents first. */
@@ -44,7 +45,7 @@ export function clothGroup(
   const { scale, idPrefix } = frame;
   const from = chunks[0]!.from;
   const to = chunks[chunks.length - 1]!.to;
-  const pieces: RectNode[] = [];
+  const pieces: SceneNode[] = [];
   const shaping: SceneNode[] = [];
   const keeps: RectNode[] = [];
   const strips: RectNode[] = [];
@@ -55,7 +56,11 @@ export function clothGroup(
       const shape = rect(inMillimetres(part, chunk));
       if (part.role === "strip" || part.role === "band" || part.role === "band-section") strips.push(shape);
       if (part.parts.length > 0) continue;
-      if (part.piece !== null) {
+      if (part.shapes !== undefined) {
+        // What lies between the shapes falls away.
+        waste.set("trimming", [...(waste.get("trimming") ?? []), shape]);
+        pieces.push(...runOutlines(part, frame.fabric.pieces).map((points) => path(points, true)));
+      } else if (part.piece !== null) {
         pieces.push(shape);
         shaping.push(...shapingLines([part], frame.fabric.pieces));
       } else if (part.cause !== null) {

@@ -9,7 +9,7 @@ import { type Box, group, line, rect, type SceneNode } from "./scene.ts";
 import { anyShaped } from "./shaping-lines.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
-import { CAUTION, HEADINGS, percent, SIGN_WORDS, spokenSize, stillWords, WASTE_WORDS } from "./words.ts";
+import { CAUTION, HEADINGS, percent, pieceWords, SIGN_WORDS, stillWords, WASTE_WORDS } from "./words.ts";
 
 const PRINT = 9.5;
 const SMALL = 9;
@@ -28,7 +28,7 @@ function pieceCells(frame: Frame): Cell[] {
   const { pieces } = frame.fabric;
   const words = pieces.map((piece, i) => ({
     letter: piece.letter,
-    size: spokenSize(piece.across, piece.along, frame.ruler),
+    size: pieceWords(piece, frame.ruler),
     count: stillWords(piece.count, frame.fabric.done?.cut[i] ?? 0),
     label: cleanText(piece.label),
   }));

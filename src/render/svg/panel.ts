@@ -85,8 +85,8 @@ function stripsOf(
 /** What a strip holds, for strips too thin to letter: `A ×4, C ×12`. */
 function contents(strip: Part, frame: Frame): string {
   const counts = new Map<number, number>();
-  for (const { piece } of allParts(strip)) {
-    if (piece !== null) counts.set(piece, (counts.get(piece) ?? 0) + 1);
+  for (const { piece, shapes } of allParts(strip)) {
+    if (piece !== null) counts.set(piece, (counts.get(piece) ?? 0) + (shapes?.length ?? 1));
   }
   return [...counts]
     .map(([piece, count]) => `${frame.fabric.pieces[piece]?.letter ?? ""} ×${count}`)

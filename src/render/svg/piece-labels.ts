@@ -2,10 +2,12 @@ import type { Ticks } from "../../length/types.ts";
 import type { Part } from "../../plan/types.ts";
 import { allParts } from "./cloth.ts";
 import type { Frame } from "./frame.ts";
+import { TICKS_PER_MM } from "./frame.ts";
 import { fitPieceLabel, fitWords } from "./labels.ts";
 import { arrow, numberMark } from "./marks.ts";
 import { textWidth } from "./metrics.ts";
 import { WASTE_GROUND } from "./palette.ts";
+import { boxWithin, runOutlines } from "./run-outlines.ts";
 import { type Box, rect, type SceneNode, type TextNode } from "./scene.ts";
 import { boxOfText, lineHeight, textIn } from "./text.ts";
 import { sizeWords, spokenSize } from "./words.ts";
@@ -95,25 +97,36 @@ function grounds(texts: readonly TextNode[], colour: string): SceneNode[] {
   });
 }
 
+/** Each shape of a run as a part to write on: the room in its middle. */
+function shapesAsLeaves(leaf: Part, frame: Frame): Part[] {
+  if (leaf.shapes === undefined) return [leaf];
+  return runOutlines(leaf, frame.fabric.pieces).map((points): Part => {
+    const { x, y, width, height } = boxWithin(points);
+    const [across, along] = [width * TICKS_PER_MM, height * TICKS_PER_MM];
+    return { ...leaf, x: x * TICKS_PER_MM, y: y * TICKS_PER_MM, across, along };
+  });
+}
+
 /** Labels for the pieces of one strip (or of cloth outside strips). */
 function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) => Box): Labelled {
   const result: Labelled = { nodes: [], keyed: [] };
   const sized = new Map<string, number>();
   const unfit = new Map<number, Box[]>();
-  for (const leaf of leaves) {
+  for (const leaf of leaves.flatMap((each) => shapesAsLeaves(each, frame))) {
     const piece = frame.fabric.pieces[leaf.piece ?? -1];
     if (piece === undefined || leaf.piece === null) continue;
     const box = toPage(leaf);
     const shape = `${leaf.piece}:${leaf.turned}`;
     const cap = sized.get(shape);
-    const sizes = cap === undefined ? sizeWords(piece, frame.ruler) : [];
+    const sizes = cap === undefined && leaf.shapes === undefined ? sizeWords(piece, frame.ruler) : [];
     const fit = fitPieceLabel(box, { letter: piece.letter, sizes }, frame.label, cap ?? 16);
     if (fit === null) {
       unfit.set(leaf.piece, [...(unfit.get(leaf.piece) ?? []), box]);
       continue;
     }
     // A line to cut along must not run through the words.
-    if (piece.subcut !== "none") result.nodes.push(...grounds(fit.texts, frame.colour));
+    if (piece.subcut !== "none" && leaf.shapes === undefined)
+      result.nodes.push(...grounds(fit.texts, frame.colour));
     result.nodes.push(...fit.texts);
     if (cap === undefined) result.nodes.push(...printMark(box, frame, fit.texts));
     sized.set(shape, fit.letterSize);

@@ -40,6 +40,14 @@ export function spokenSize(across: Ticks, along: Ticks, ruler: Ruler): string {
   return `≈ ${formatSize(near(across), near(along), ruler, { typeset: true })}`;
 }
 
+/** What is told of a piece in the list: its size, or the strip that a shape is cut from. */
+export function pieceWords({ across, along, nest }: FabricPlan["pieces"][number], ruler: Ruler): string {
+  const { spec, setting } = nest ?? { spec: null, setting: null };
+  if (spec === null) return spokenSize(across, along, ruler);
+  const angle = setting?.angle == null ? "" : `${setting.angle}° `;
+  return `${angle}${spec.kind}, from strips ${spokenLength(along, ruler)}`;
+}
+
 /** A piece's size from the longest way of saying it to the shortest. */
 export function sizeWords(piece: FabricPlan["pieces"][number], ruler: Ruler): string[] {
   const full = formatSize(piece.across, piece.along, ruler, { typeset: true });
@@ -138,7 +146,7 @@ export function describe(plan: Plan, fabric: FabricPlan): string {
   const nothing = fabric.purchase === null && fabric.mix === undefined;
   const buy = nothing ? "Nothing to buy." : `Buy ${buyWords(fabric, plan.ruler)}.`;
   const sizes = fabric.pieces
-    .map((p) => `${p.letter}, ${p.count} of ${spokenSize(p.across, p.along, plan.ruler)}`)
+    .map((p) => `${p.letter}, ${p.count} of ${pieceWords(p, plan.ruler)}`)
     .join("; ");
   return (
     `${buy} ${strips.size} strip${strips.size === 1 ? "" : "s"} and ${pieces} piece${pieces === 1 ? "" : "s"}: ` +

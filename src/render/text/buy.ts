@@ -1,4 +1,4 @@
-import { formatLength, formatSize } from "../../length/index.ts";
+import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { boughtWords, costOf, currencyOf, weighedLines } from "./bought.ts";
 import { anyBacking, waddingTold } from "./making-finishing.ts";
@@ -14,7 +14,7 @@ export function proofOf(fabric: FabricPlan, plan: Plan): string {
   const { bound, mix } = fabric;
   if (mix !== undefined) return mix.proven ? words.proofShort.purchase : words.proofShort.open;
   if (bound.purchaseProven || bound.lengthProven) return words.proofShort.purchase;
-  return words.proofShort.found(formatLength(bound.used - bound.least, plan.ruler));
+  return words.proofShort.found(formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler));
 }
 
 /** What a fabric costs; empty without a price. */

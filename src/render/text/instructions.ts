@@ -49,7 +49,8 @@ function asInstruction(table: Table, steps: readonly CuttingStep[]): Instruction
   const read = steps.map((step) => ({ groups: groupsOf(table.fabric, step), strips: step.count }));
   const [one, two] = read;
   if (one !== undefined && second === undefined) {
-    return { ...whole, phrases: [cut, ...subcutPhrases(table, one.groups, one.strips)], parts: [] };
+    const told = subcutPhrases(table, one.groups, one.strips);
+    return { ...whole, phrases: [cut, ...told], parts: [] };
   }
   if (one !== undefined && two !== undefined && steps.length === 2) {
     const filled = filledPhrases(table, one, two);

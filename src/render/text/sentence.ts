@@ -1,5 +1,6 @@
 import { formatExact, formatExactSize, formatLength } from "../../length/index.ts";
 import type { CuttingStep, FabricPlan, Plan } from "../../plan/types.ts";
+import { shapeNoun, slantPhrases } from "./shape-words.ts";
 import type { FoundStrip, StripGroup, Taken } from "./strip-reading.ts";
 import { findStrip, gathered, readStrip } from "./strip-reading.ts";
 import type { ItemWords } from "./words.ts";
@@ -21,7 +22,8 @@ function itemWords({ piece, count }: Taken, strips: number, { plan, fabric, bord
   const size = square
     ? formatExact(cut.across, plan.ruler)
     : formatExactSize(cut.across, cut.along, plan.ruler);
-  const own = { count: count * strips, size, square, letter: cut.letter };
+  const shape = cut.nest === undefined ? {} : { shape: shapeNoun(cut.nest) };
+  const own = { count: count * strips, size, square, letter: cut.letter, ...shape };
   if (!borders.has(cut.letter) || cut.fullWidth) return own;
   const [width, long] = [Math.min(cut.across, cut.along), Math.max(cut.across, cut.along)];
   const say = (length: number): string => formatLength(length, plan.ruler);
@@ -93,9 +95,26 @@ export function cutPhrase({ plan, fabric }: Table, step: CuttingStep, count: num
   return words.cutStrips(count, width, wholeWidth ? null : run);
 }
 
+/** How a strip is cut up into the shapes among what it gives; where there are several, each by its letter. */
+function slants(items: readonly Taken[], { plan, fabric }: Table): string[] {
+  const index = plan.fabrics.indexOf(fabric);
+  return items.flatMap(({ piece: number }) => {
+    const piece = fabric.pieces[number];
+    if (piece?.nest === undefined) return [];
+    const template = plan.templates?.find(({ uses }) =>
+      uses.some((use) => use.fabric === index && use.piece === number),
+    );
+    const told = slantPhrases(piece, template?.name ?? "", plan.ruler);
+    return items.length === 1 ? told : told.map((phrase) => `[${piece.letter}]: ${phrase}`);
+  });
+}
+
 /** `subcut 26 squares 4 1/2 in [A]`, `trim the rest to 2 1/2 in and subcut 4 squares 2 1/2 in [C]`. */
 export function subcutPhrases(table: Table, groups: readonly StripGroup[], strips: number): string[] {
-  return groups.map((group, index) => groupPhrase(group, index === 0, strips, table));
+  return groups.flatMap((group, index) => {
+    const items = "items" in group ? group.items : [];
+    return [groupPhrase(group, index === 0, strips, table), ...slants(items, table)];
+  });
 }
 
 /**
@@ -119,5 +138,5 @@ export function filledPhrases(
   if (each.piece !== few.piece || few.count > each.count) return null;
   const total = { piece: each.piece, count: each.count * full.strips + few.count };
   const share = words.eachAndLast(each.count, full.strips, few.count);
-  return [words.subcut([itemWords(total, 1, table)]) + share];
+  return [words.subcut([itemWords(total, 1, table)]) + share, ...slants([each], table)];
 }

@@ -4,6 +4,7 @@ import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, boughtWords, layTitle, mistakeWords, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";
 import { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
+import { shapeFacts, shapeSize, shapeStanding, shownInTemplate } from "./shape-words.ts";
 import { alignedLines } from "./table.ts";
 import { words } from "./words.ts";
 
@@ -48,13 +49,29 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
       "twice-diagonal": words.quartered(headsOfCut(piece, fabric)),
       template: words.byTemplate(use?.name ?? "", use?.asDrawn ?? 0, use?.reversed ?? 0),
     }[piece.subcut];
+    const ruled = piece.nest?.spec == null ? null : piece.nest;
+    const standing =
+      piece.nest === undefined
+        ? []
+        : [
+            ...shapeFacts(piece.nest, plan.ruler),
+            shapeStanding(piece.nest),
+            ...(ruled === null || use === undefined ? [] : [shownInTemplate(use)]),
+          ];
     const aslant =
-      use !== undefined && piece.subcut === "none" ? words.aslant(use.name, use.asDrawn + use.reversed) : "";
+      use !== undefined && piece.subcut === "none" && ruled === null
+        ? words.aslant(use.name, use.asDrawn + use.reversed)
+        : "";
     const sizes = [piece, { across: piece.along, along: piece.across }].map(({ across, along }) =>
       formatSize(across, along, plan.ruler),
     );
     // A piece without a label is for its own size, which is told already.
-    const told = piece.uses.map(({ text }) => text).filter((text) => !sizes.includes(text));
+    const told =
+      ruled === null
+        ? piece.uses.map(({ text }) => text).filter((text) => !sizes.includes(text))
+        : piece.label === ""
+          ? []
+          : [piece.label];
     const uses = piece.label !== "" ? [piece.label] : told;
     // A border's length is what is measured: a printed one would compete with it.
     const note = !borders.has(piece.letter)
@@ -64,13 +81,13 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
         : words.joinLater(piece.count);
     const cut = fabric.done?.cut[number] ?? 0;
     const done = cut === 0 ? "" : words.cutOf(cut, piece.count);
-    const remarks = [done, ...uses, after, aslant, note].filter((text) => text !== "");
+    const remarks = [done, ...uses, after, aslant, ...standing, note].filter((text) => text !== "");
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
     return {
       letter: piece.letter,
       count: piece.count,
-      size: square ? `${across} ${words.square}` : size,
-      turn,
+      size: ruled !== null ? shapeSize(piece.along, plan.ruler) : square ? `${across} ${words.square}` : size,
+      turn: ruled === null ? turn : "",
       uses,
       remarks,
     };
@@ -195,7 +212,7 @@ function leftoverLines(fabric: FabricPlan, plan: Plan): string[] {
 /** What was proved about a fabric and how much room the plan leaves. */
 export function proofLines(fabric: FabricPlan, plan: Plan): string[] {
   const { bound, sturdiness } = fabric;
-  const gap = formatLength(bound.used - bound.least, plan.ruler);
+  const gap = formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler);
   const style = words.styles[bound.style];
   const lines = [...mixProof(fabric)];
   // With nothing off the bolt there is no length to prove anything of.
@@ -269,6 +286,7 @@ export function handLines(plan: Plan): string[] {
     ...(pieces.some(({ subcut }) => subcut === "once-diagonal" || subcut === "twice-diagonal")
       ? [hand.diagonal]
       : []),
+    ...(pieces.some(({ nest }) => nest !== undefined) ? [hand.aslant] : []),
   ];
 }
 

@@ -46,8 +46,10 @@ export function findStrip(part: Part, number: number, besideBands = false): Foun
   return null;
 }
 
-function pieceLeaves(part: Part): number[] {
-  return part.piece === null ? part.parts.flatMap(pieceLeaves) : [part.piece];
+/** Every piece of a part; a run of shapes counts each of them. */
+function piecesOf(part: Part): Taken[] {
+  if (part.piece === null) return part.parts.flatMap(piecesOf);
+  return [{ piece: part.piece, count: part.shapes?.length ?? 1 }];
 }
 
 /** Counts added up for each piece, in the order pieces first appear. */
@@ -58,7 +60,7 @@ export function gathered(items: readonly Taken[]): Taken[] {
 }
 
 function takenFrom(part: Part): Taken[] {
-  return gathered(pieceLeaves(part).map((piece) => ({ piece, count: 1 })));
+  return gathered(piecesOf(part));
 }
 
 /** Rows of one height and with the same pieces in them, told once. */
@@ -83,7 +85,8 @@ export function readStrip(strip: Part): StripGroup[] {
   const height = (part: Part): Ticks => part[lies === "across" ? "along" : "across"];
 
   const groupOf = (segment: Part): StripGroup => {
-    if (segment.piece !== null && run(segment) === run(strip)) return { kind: "uncut", piece: segment.piece };
+    if (segment.piece !== null && segment.shapes === undefined && run(segment) === run(strip))
+      return { kind: "uncut", piece: segment.piece };
     const rows = segment.cut === strip.cut ? [segment] : segment.parts.filter((row) => row.cause === null);
     const [first] = rows.length === 0 ? [segment] : rows;
     if (rows.length < 2 && first !== undefined) {

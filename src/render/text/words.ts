@@ -35,9 +35,12 @@ export interface ItemWords {
   size: string;
   square: boolean;
   letter: string;
+  /** Of shapes cut aslant: what one and what several are called. */
+  shape?: readonly [one: string, many: string];
 }
 
-function item({ count, size, square, letter, later }: ItemWords): string {
+function item({ count, size, square, letter, later, shape }: ItemWords): string {
+  if (shape !== undefined) return `${counted(count, ...shape)} [${letter}]`;
   if (later !== undefined)
     return `${counted(count, "length", "lengths")} ${later.width} wide, about ${later.long} long [${letter}]`;
   const noun = square ? counted(count, "square", "squares") : counted(count, "rectangle", "rectangles");
@@ -121,6 +124,8 @@ export const words = {
       "Rests of what you have cut: in one layer, pressed. Their cut edges are straight: measure from one of them.",
     lengthwise:
       "Lengthwise strips: cut off the whole length first, then cut along the selvage with the selvage itself cut away; fold the length end to end where one placing of the ruler does not reach.",
+    aslant:
+      "Slanting cuts: in one layer, right side up; of two layers folded together one gives the shape reversed. After every third or fourth, check that the ruler's line still lies on the edge, and cut the slant afresh where it does not.",
     diagonal:
       "Diagonals: lay the ruler from corner to corner, and check both corners before you cut. The edges stretch: do not pull or press them.",
   },
