@@ -1,12 +1,9 @@
-// Makes the page: one HTML file with program, solver and style inside it, which opens by double click.
+// Makes the parts of the page, which `src/cli/page-file.ts` puts together to one HTML file that opens by double click.
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import { gzipSync } from "node:zlib";
+import { brotliCompressSync, constants } from "node:zlib";
 import { build, transform } from "esbuild";
-
-/** Most bytes of the page: it travels by mail and on memory sticks. */
-const MOST_BYTES = 3_000_000;
 
 /** Modules of Node that packages name and a browser has not; nothing of them is called on the page. */
 const NODE_MODULES = /^(node:)?(os|util|fs|tty|path|url|module|stream|buffer)$/;
@@ -49,14 +46,14 @@ async function programText(root) {
   return outputFiles[0].text;
 }
 
-const packed = (bytes) => gzipSync(bytes, { level: 9 }).toString("base64");
 const hashOf = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 
 /**
- * The whole page as text. The one script that is written in it is let run by its hash, and what that starts by
- * `strict-dynamic`; nothing can be fetched. Styles are let be, since the book that is looked at on the page has its own.
+ * The page without its program and solver, and the program. The one script that is written in the page is let run by its
+ * hash, and what that starts by `strict-dynamic`; nothing can be fetched. Styles are let be, since the book that is looked
+ * at on the page has its own. `quality` is how hard the program is pressed, 1 to 11.
  */
-export async function buildPage(root) {
+export async function pageParts(root, quality) {
   const source = (name) => readFileSync(join(root, "src/page", name), "utf8");
   const [program, style, boot] = await Promise.all([
     programText(root),
@@ -74,16 +71,8 @@ export async function buildPage(root) {
     "base-uri 'none'",
     "form-action 'none'",
   ].join("; ");
-  const parts = {
-    policy,
-    style,
-    program: packed(program),
-    solver: packed(readFileSync(join(root, "node_modules/highs/build/highs.wasm"))),
-    boot,
-  };
-  const page = source("page.html").replace(/\{\{(\w+)\}\}/g, (_, name) => parts[name]);
-  if (page.length > MOST_BYTES) {
-    throw new Error(`The page has grown to ${page.length} bytes; at most ${MOST_BYTES} are allowed.`);
-  }
-  return page;
+  const parts = { policy, style, boot };
+  const shell = source("page.html").replace(/\{\{(\w+)\}\}/g, (left, name) => parts[name] ?? left);
+  const pressed = brotliCompressSync(program, { params: { [constants.BROTLI_PARAM_QUALITY]: quality } });
+  return { "page-shell.html": shell, "page-program.br": pressed };
 }

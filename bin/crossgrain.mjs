@@ -1,8 +1,11 @@
 #!/usr/bin/env node
 import { existsSync } from "node:fs";
 
-const built = new URL("../.build/main.js", import.meta.url);
-if (existsSync(built)) {
+// A clone is bundled into .build, the package holds dist.
+const built = ["../.build/main.js", "../dist/main.js"]
+  .map((path) => new URL(path, import.meta.url))
+  .find((path) => existsSync(path));
+if (built !== undefined) {
   const { start } = await import(built.href);
   await start();
 } else {

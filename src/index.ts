@@ -18,6 +18,7 @@ export { readSizes } from "./choices/read-sizes.ts";
 export { type SeveralSizes, severalSizes } from "./choices/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
 export { readArrangements, turnings } from "./choices/turnings.ts";
+export { diagnosticsJson } from "./diagnostics/answer.ts";
 export { nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
 export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
@@ -27,9 +28,23 @@ export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
-export { buyJson, planJson, savingsJson } from "./render/json/index.ts";
+export { unitsCsv } from "./render/csv/units.ts";
+export type * from "./render/json/index.ts";
+export {
+  arrangementsJson,
+  buyJson,
+  buySizesJson,
+  comparisonJson,
+  planJson,
+  savingsJson,
+  stashJson,
+  undoneJson,
+  unitSizesJson,
+  unitsJson,
+} from "./render/json/index.ts";
 export { arrangementPictures, arrangementsTable } from "./render/text/arrange.ts";
 export { comparisonTable } from "./render/text/compare.ts";
+export { goneOnList } from "./render/text/go-on.ts";
 export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
 export { kitsList } from "./render/text/kits.ts";
 export { savingsList } from "./render/text/savings.ts";
@@ -39,9 +54,24 @@ export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";
 export { widthsList } from "./render/text/widths.ts";
 export { findSavings } from "./savings/index.ts";
-export { jsonSchema, METRES_IN_A_YARD, readSpecFile, STARTERS, USUAL_MINUTES } from "./spec/index.ts";
+export {
+  beginWork,
+  jsonSchema,
+  METRES_IN_A_YARD,
+  type Planned as PlannedWork,
+  publishedSchema,
+  readSpecFile,
+  readWorkFile,
+  STARTERS,
+  USUAL_MINUTES,
+  USUALLY_PLANNED,
+  WORK_NAME,
+  withoutLastEntry,
+  workJsonSchema,
+} from "./spec/index.ts";
 export {
   addCloth,
+  clothToHand,
   emptyStash,
   printStash,
   readCloth,
@@ -51,6 +81,7 @@ export {
   type StashCloth,
   takePlan,
 } from "./stash/index.ts";
+export { type Change, goOn } from "./state/index.ts";
 
 import type { Solve } from "./plan/index.ts";
 

@@ -1,5 +1,5 @@
 import { auditPlan } from "./audit/index.ts";
-import { listCuts, listQuiltCuts, recordUnits } from "./cutlist/index.ts";
+import { type LettersOfFabric, listCuts, listQuiltCuts, recordUnits } from "./cutlist/index.ts";
 import type { CutList } from "./cutlist/types.ts";
 import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
 import type { SearchLimits } from "./engine/types.ts";
@@ -165,16 +165,25 @@ export interface Cutting extends Listed {
   sewn(): Listed;
 }
 
-/** The cut lists of either kind of file, and how the pieces are sewn together. */
-export function listAll(spec: Spec): Outcome<Listed> {
-  const { value, diagnostics } = listCutting(spec);
+/** What `listCutting` finds, and how the pieces are sewn together. */
+export function listAll(
+  spec: Spec,
+  known: ReadonlyMap<string, LettersOfFabric> | null = null,
+): Outcome<Listed> {
+  const { value, diagnostics } = listCutting(spec, known);
   return { value: value === null ? null : value.sewn(), diagnostics };
 }
 
-/** The cut lists alone. */
-export function listCutting(spec: Spec): Outcome<Cutting> {
+/**
+ * The cut lists of either kind of file.
+ * @param known letters that bags have already, by fabric
+ */
+export function listCutting(
+  spec: Spec,
+  known: ReadonlyMap<string, LettersOfFabric> | null = null,
+): Outcome<Cutting> {
   if (spec.kind === "cut-list") {
-    const { value, diagnostics } = listCuts(spec);
+    const { value, diagnostics } = listCuts(spec, known);
     if (value === null) return { value, diagnostics };
     const listed = { cutLists: value, top: null, making: null };
     return { value: { ...listed, sewn: () => listed }, diagnostics };
@@ -182,7 +191,7 @@ export function listCutting(spec: Spec): Outcome<Cutting> {
   const { value: laid, diagnostics: found } = layOutQuilt(spec);
   if (laid === null) return { value: null, diagnostics: found };
   const { top, work } = laid;
-  const { value, diagnostics } = listQuiltCuts(spec, work);
+  const { value, diagnostics } = listQuiltCuts(spec, work, known);
   const all = [...found, ...diagnostics];
   if (value === null) return { value, diagnostics: all };
   const { cutLists } = value;
@@ -191,7 +200,7 @@ export function listCutting(spec: Spec): Outcome<Cutting> {
 }
 
 /** The binding is told with the strips that the plan joins it from: ends of strips may serve as well. */
-function asJoined(making: Making, { fabrics, kits = 1 }: Plan): Making {
+export function asJoined(making: Making, { fabrics, kits = 1 }: Plan): Making {
   const { binding } = making.finishing;
   if (binding === null || kits > 1) return making;
   const pieces = fabrics.find(({ name }) => name === binding.fabric)?.pieces ?? [];
@@ -201,7 +210,8 @@ function asJoined(making: Making, { fabrics, kits = 1 }: Plan): Making {
   return { ...making, finishing: { ...making.finishing, binding: { ...binding, count } } };
 }
 
-function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings {
+/** What a plan needs to know of the file, as the options decide it. */
+export function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings {
   const name = kits === 1 ? spec.name : `${spec.name}, ${kits} kits`;
   const { ruler, rulerLength, folded, keepFrom, assumptions } = spec;
   const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
@@ -210,7 +220,7 @@ function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings 
 }
 
 /** What was assumed, the room to square strip sets among it where there are any. */
-function assumedFor(spec: Spec, making: Making | null): Spec["assumptions"] {
+export function assumedFor(spec: Spec, making: Making | null): Spec["assumptions"] {
   const squared = making?.units.some(({ stripSets }) => stripSets.some(({ straighten }) => straighten > 0));
   if (spec.kind === "cut-list" || spec.straightenSets.told || squared !== true) return spec.assumptions;
   const value = formatLength(spec.straightenSets.off, spec.ruler);
@@ -221,7 +231,7 @@ function assumedFor(spec: Spec, making: Making | null): Spec["assumptions"] {
  * Work is counted, so that a plan does not depend on the machine; the clock only ends what goes on far too long,
  * unless a time is asked for.
  */
-function limitsFor(cutLists: readonly CutList[], options: PlanOptions): SearchLimits {
+export function limitsFor(cutLists: readonly CutList[], options: PlanOptions): SearchLimits {
   if (options.budget !== null) return { budget: options.budget };
   const effort = effortFor(cutLists, options);
   const guarded = shares(options) || options.shared ? SEARCH.most : effort;
@@ -253,7 +263,8 @@ export function effortFor(cutLists: readonly CutList[], { thorough, effort }: Pl
   return Math.min(SEARCH.most, Math.max(SEARCH.least, Math.floor(SEARCH.together / cutLists.length)));
 }
 
-function assertSound(plan: Plan): void {
+/** @throws Error when the plan does not pass the audit: our fault. */
+export function assertSound(plan: Plan): void {
   const faults = auditPlan(plan);
   if (faults.length > 0) throw new Error(`the plan does not pass its audit: ${faults.join("; ")}`);
 }

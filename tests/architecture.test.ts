@@ -35,9 +35,9 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
   render: {
-    rooms: ["length"],
-    types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "savings"],
-    packages: ["cli-table3", "csv-stringify"],
+    rooms: ["length", "diagnostics"],
+    types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "savings", "state"],
+    packages: ["string-width", "csv-stringify"],
   },
   "render/svg": {
     rooms: ["length", "render"],
@@ -70,6 +70,11 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   savings: {
     rooms: ["length", "diagnostics", "spec", "quilt", "pipeline", "choices", "edits"],
     types: ["plan"],
+    packages: [],
+  },
+  state: {
+    rooms: ["length", "diagnostics", "stock", "spec", "cutlist", "plan", "pipeline", "choices"],
+    types: ["engine"],
     packages: [],
   },
   planning: {
@@ -111,6 +116,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   index: {
     rooms: [
       "pipeline",
+      "state",
       "choices",
       "diagnostics",
       "length",
@@ -133,7 +139,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   cli: {
     rooms: ["index", "diagnostics"],
-    types: ["plan", "quilt", "length", "spec", "engine", "stash", "choices"],
+    types: ["plan", "quilt", "length", "spec", "engine", "stash", "choices", "state"],
     packages: ["commander"],
   },
 };

@@ -1,6 +1,7 @@
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import { checkAmounts } from "./check-amounts.ts";
 import { checkCuts } from "./check-cuts.ts";
+import { checkDone } from "./check-done.ts";
 import { checkFoundation } from "./check-foundation.ts";
 import { checkKits } from "./check-kits.ts";
 import { checkLaid } from "./check-laid.ts";
@@ -19,7 +20,7 @@ import { auditPlanSewing } from "./sew/index.ts";
  * code that builds plans. Returns what is wrong in plain words, each with its fabric; empty when all holds.
  *
  * In the order checked: parts tile their parents without gap or overlap and every cut runs edge to edge;
- * every piece has its size, lies only in turns it is allowed and is cut exactly as often as wanted; what is
+ * what is done already is of pieces and cloth that there are; every piece has its size, lies only in turns it is allowed and is cut exactly as often as is still wanted; what is
  * joined end to end makes the length it is for; strips
  * are numbered in cutting order; cuts and steps say what the parts say; every square tick bought is in a
  * piece or in the waste; cloth in fixed sizes is what it was said to be and is paid for; what is bought is
@@ -50,6 +51,7 @@ function auditFabric(fabric: FabricPlan, plan: Plan): string[] {
   // What follows reads the parts; it would only repeat in other words that they are broken.
   if (broken.length > 0) return broken;
   return [
+    ...checkDone(fabric, plan),
     ...checkPieces(fabric),
     ...checkRuns(fabric),
     ...fabric.lays.flatMap((lay) => checkOrder(lay)),

@@ -2,7 +2,7 @@ import type { FabricPlan } from "../plan/types.ts";
 import { at, walk } from "./walk.ts";
 
 /** Every piece is cut to its size, in a turn and place it is allowed, exactly as often as wanted. */
-export function checkPieces({ pieces, lays, usable }: FabricPlan): string[] {
+export function checkPieces({ pieces, lays, usable, done }: FabricPlan): string[] {
   const faults: string[] = [];
   const counts = pieces.map(() => 0);
   for (const { source, part, within } of lays.flatMap((lay) =>
@@ -27,7 +27,8 @@ export function checkPieces({ pieces, lays, usable }: FabricPlan): string[] {
       );
   }
   pieces.forEach(({ letter, count, fullWidth, across }, index) => {
-    if (counts[index] !== count) faults.push(`${letter} is cut ${counts[index]} times, wanted ${count}`);
+    const still = count - (done?.cut[index] ?? 0);
+    if (counts[index] !== still) faults.push(`${letter} is cut ${counts[index]} times, wanted ${still}`);
     if (fullWidth && across !== usable) faults.push(`${letter} is not as wide as the fabric`);
   });
   const letters = new Set(pieces.map(({ letter }) => letter));

@@ -6,7 +6,7 @@ const NARROW = 16256;
 
 /** The written steps say what the parts say: every strip in one step, its sizes, counts and warnings. */
 export function checkSteps(fabric: FabricPlan, plan: Plan): string[] {
-  const { lays, steps, pieces } = fabric;
+  const { lays, steps, pieces, done } = fabric;
   const faults: string[] = [];
   steps.forEach(({ number }, index) => {
     if (number !== index + 1) faults.push(`step ${number} is the ${index + 1}. in the list`);
@@ -26,7 +26,8 @@ export function checkSteps(fabric: FabricPlan, plan: Plan): string[] {
   pieces.forEach(({ letter, count }, index) => {
     const subcuts = steps.flatMap((step) => step.subcuts).filter(({ piece }) => piece === index);
     const told = subcuts.reduce((sum, subcut) => sum + subcut.count, 0);
-    if (told !== count) faults.push(`the steps cut ${told} of ${letter}, wanted ${count}`);
+    const still = count - (done?.cut[index] ?? 0);
+    if (told !== still) faults.push(`the steps cut ${told} of ${letter}, wanted ${still}`);
   });
   return faults;
 }

@@ -1,6 +1,7 @@
 import type { CutPiece, Subcut } from "../cutlist/types.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
+import type { Ticks } from "../length/types.ts";
 import type { Listed } from "../pipeline.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import { exactToNumber, type QuiltTop } from "../quilt/index.ts";
@@ -9,6 +10,8 @@ import type { QuiltSpec } from "../spec/index.ts";
 /** One size to cut for an arrangement. */
 export interface ArrangedPiece {
   letter: string;
+  across: Ticks;
+  along: Ticks;
   /** Across x along, as the ruler reads. */
   size: string;
   count: number;
@@ -20,7 +23,10 @@ export interface ArrangedPiece {
 /** What one fabric comes to in an arrangement. */
 export interface ArrangedFabric {
   fabric: string;
+  /** As the shop says it; empty when nothing is bought. */
   buy: string;
+  /** What is bought from the bolt. */
+  length: Ticks;
   /** Hundredths; null without a price. */
   cost: number | null;
   /** No smaller purchase can do. */
@@ -77,10 +83,13 @@ function fabricOf({ name, purchase, bound, pieces }: FabricPlan, { ruler }: Plan
   return {
     fabric: name,
     buy: purchase?.text ?? "",
+    length: purchase?.length ?? 0,
     cost: purchase === null ? 0 : purchase.cost,
     proven: bound.purchaseProven,
     pieces: pieces.map(({ letter, across, along, count, subcut, diagonal }) => ({
       letter,
+      across,
+      along,
       size: formatSize(across, along, ruler),
       count,
       subcut,

@@ -1,4 +1,5 @@
 import type { Listed } from "../cutlist/index.ts";
+import type { Ticks } from "../length/types.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import type { StepMinutes } from "../spec/index.ts";
 import { handworkOf } from "./handwork.ts";
@@ -8,7 +9,7 @@ export interface FabricFigures {
   fabric: string;
   /** As the shop says it; empty when nothing is bought. */
   buy: string;
-  length: number;
+  length: Ticks;
   /** Hundredths; null without a price. */
   cost: number | null;
   /** No smaller purchase can do; false when the search ended before that was settled. */
@@ -19,8 +20,8 @@ export interface FabricFigures {
 export interface BonusUnits {
   kind: string;
   count: number;
-  /** Side before it is sewn in, in ticks. */
-  unfinished: number;
+  /** Side before it is sewn in. */
+  unfinished: Ticks;
 }
 
 /**
@@ -41,8 +42,7 @@ export interface Figures {
   /** Lines drawn to sew along. */
   marks: number;
   seams: number;
-  /** Ticks. */
-  seamLength: number;
+  seamLength: Ticks;
   presses: number;
   /** Cut edges off the straight grain that are handled before they lie in a seam. */
   biasEdges: number;

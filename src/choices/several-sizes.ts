@@ -16,6 +16,8 @@ export interface SizeFabric {
   fabric: string;
   /** As the shop says it; empty when nothing is bought. */
   buy: string;
+  /** What is bought from the bolt. */
+  length: Ticks;
   /** Hundredths; null without a price. */
   cost: number | null;
   /** No smaller purchase can do. */
@@ -140,6 +142,7 @@ function planned(
   const fabrics = plan.fabrics.map(({ name, purchase, bound }) => ({
     fabric: name,
     buy: purchase?.text ?? "",
+    length: purchase?.length ?? 0,
     cost: purchase === null ? 0 : purchase.cost,
     proven: bound.purchaseProven,
   }));

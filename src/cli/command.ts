@@ -22,6 +22,8 @@ export interface Argument {
   /** As commander reads it: `<file>` or `<sizes...>`. */
   name: string;
   help: string;
+  /** The words it takes, where they are few. */
+  words?: readonly string[];
 }
 
 // biome-ignore lint/suspicious/noExplicitAny: a table of options with values of many types

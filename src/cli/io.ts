@@ -1,3 +1,4 @@
+import { writeSync } from "node:fs";
 import { styleText } from "node:util";
 
 /** The part of `node:util` styles this program uses. */
@@ -26,11 +27,32 @@ function wantsColour(stream: Stream): boolean {
   return stream.isTTY === true && (NO_COLOR === undefined || NO_COLOR === "") && TERM !== "dumb";
 }
 
+const WHY: Readonly<Record<string, string>> = {
+  ENOSPC: "the disk is full",
+  EIO: "the disk does not answer",
+  EDQUOT: "your share of the disk is full",
+};
+
+/** What was printed did not get where it was sent. */
+function tellUnwritten(code: string): void {
+  const why = WHY[code] ?? "the system says";
+  try {
+    writeSync(
+      2,
+      `error: the output could not be written: ${why} (${code}). What is there of it is not whole.\n`,
+    );
+  } catch {
+    // Nobody is left to tell.
+  }
+}
+
 /** The process's own streams. A reader that closes early (`| head`) ends the program quietly. */
 export function processIo(): Io {
   for (const stream of [process.stdout, process.stderr]) {
     stream.on("error", (error: NodeJS.ErrnoException) => {
-      process.exit(error.code === "EPIPE" ? 0 : 70);
+      if (error.code === "EPIPE") process.exit(0);
+      if (stream === process.stdout) tellUnwritten(error.code ?? error.message);
+      process.exit(70);
     });
   }
   const coloured = wantsColour(process.stderr);

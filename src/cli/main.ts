@@ -1,3 +1,4 @@
+import { VERSION } from "./about.ts";
 import type { ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
 import type { Io } from "./io.ts";
@@ -6,9 +7,6 @@ import { lightenSolver } from "./light-solver.ts";
 import { runCommandLine } from "./program.ts";
 
 export { processIo };
-
-/** Shown by `--version`; a test keeps it equal to package.json. */
-export const VERSION = "0.1.0";
 
 function tellOurFault(error: unknown, io: Io): void {
   const what = error instanceof Error ? error.message : String(error);

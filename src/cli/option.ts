@@ -9,6 +9,8 @@ export interface Option<T> {
   absent: T;
   /** Reads the value; null for a bare switch, whose value is then `true`. */
   read: ((text: string) => Read<T>) | null;
+  /** The words it takes, where they are few: a shell can offer them. */
+  words?: readonly string[];
 }
 
 /** A value, or what is wrong with the text. */
@@ -38,7 +40,7 @@ export function choice<const T extends string>(
     const value = words.find((word) => word === typed);
     return value === undefined ? { problem: `Use one of: ${words.join(", ")}.` } : { value };
   };
-  return { flags, help: `${help}: ${words.join(" or ")}`, standard, absent: null, read };
+  return { flags, help: `${help}: ${words.join(" or ")}`, standard, absent: null, read, words };
 }
 
 /** An option that takes a number above zero. */

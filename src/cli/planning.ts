@@ -48,6 +48,9 @@ export interface Planned {
   fromFatQuarters: string[];
 }
 
+/** Milliseconds of search for a fabric from which it is told how to end it. */
+const WORTH_TELLING = 10_000;
+
 /** What a batch of searches is for, to be told while it runs. */
 function doing(jobs: readonly EngineJob[]): string {
   const [job] = jobs;
@@ -65,8 +68,14 @@ export async function poolOf(
 ): Promise<{ solve: Solve; clear(): void }> {
   const [{ solveInPool }, { heldToLimit }] = await Promise.all([import("./pool.ts"), import("../index.ts")]);
   const progress = startProgress(io);
+  const long = options.thorough || (options.budget ?? 0) >= WORTH_TELLING;
+  let told = !long;
+  const tell = () => {
+    if (!told) io.talk("Searching for long; Ctrl-C keeps the best plan so far.\n");
+    told = true;
+  };
   const solve: Solve = (jobs) =>
-    solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`));
+    solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`), tell);
   return { solve: heldToLimit(solve, options), clear: () => progress.clear() };
 }
 

@@ -4,6 +4,7 @@ import { Worker } from "node:worker_threads";
 import type { EngineJob } from "../engine/index.ts";
 import { runJob } from "../engine/index.ts";
 import type { PackingResult } from "../engine/types.ts";
+import { stopFlag, wantsStop, whileSearching } from "./stopping.ts";
 import type { Ready, Solved, WorkerTask } from "./worker.ts";
 
 /** Told how many jobs are done of how many. */
@@ -68,9 +69,25 @@ let batches = 0;
  * in the order of the jobs. A job whose worker broke down is solved again in this thread; an error it throws here
  * is thrown to the caller.
  */
-export async function solveInPool(
+export function solveInPool(
   jobs: readonly EngineJob[],
   onProgress?: JobProgress,
+  onBegin?: () => void,
+): Promise<PackingResult[]> {
+  return whileSearching(() => solveAll(jobs, onProgress, onBegin));
+}
+
+/** Counted or real milliseconds from which a search is long enough to wish it stopped. */
+const LONG = 5000;
+
+function isLong({ limits: { effort, budget } }: EngineJob): boolean {
+  return Math.min(effort ?? Infinity, budget ?? Infinity) >= LONG;
+}
+
+async function solveAll(
+  jobs: readonly EngineJob[],
+  onProgress: JobProgress | undefined,
+  onBegin: (() => void) | undefined,
 ): Promise<PackingResult[]> {
   const results: (PackingResult | undefined)[] = jobs.map(() => undefined);
   let done = 0;
@@ -81,17 +98,26 @@ export async function solveInPool(
   };
   const solveHere = async (id: number) => {
     const job = jobs[id];
-    if (job !== undefined) keep(id, await runJob(job));
+    if (job === undefined) return;
+    keep(id, await runJob({ ...job, limits: { ...job.limits, shouldStop: () => wantsStop() } }));
   };
 
   batches += 1;
   const batch = batches;
   const taken = new Int32Array(new SharedArrayBuffer(4));
   const threads = existsSync(WORKER) ? Math.min(availableParallelism(), jobs.length, MOST_THREADS) : 1;
-  const task = { batch, jobs: jobs.map(sendable), taken };
+  const task = { batch, jobs: jobs.map(sendable), taken, stop: stopFlag() };
   const others: ReturnType<typeof ask> = [];
+  // A thread that searches hears nothing: where it may take long, this one stays free for Ctrl-C.
+  if (existsSync(WORKER) && jobs.some(isLong)) others.push(...ask(threads, task, keep));
+  onBegin?.();
+  const all = others.length > 0;
   const begun = performance.now();
-  for (let id = Atomics.add(taken, 0, 1); id < jobs.length; id = Atomics.add(taken, 0, 1)) {
+  for (
+    let id = all ? jobs.length : Atomics.add(taken, 0, 1);
+    id < jobs.length;
+    id = Atomics.add(taken, 0, 1)
+  ) {
     const left = jobs.length - id;
     const worthwhile = helpers.size > 0 || performance.now() - begun >= ALONE;
     if (others.length === 0 && threads > 1 && left > 1 && worthwhile)

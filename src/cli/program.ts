@@ -1,14 +1,14 @@
 import { CommanderError, InvalidArgumentError, Command as Parser, Option as ParserOption } from "commander";
+import { ABOUT } from "./about.ts";
 import type { Command, ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
 import { commands } from "./commands/index.ts";
 import type { Io } from "./io.ts";
 import type { Option } from "./option.ts";
 
-const ABOUT =
-  "Turns a cut list into fabric to buy, a cutting plan with the least waste, cutting diagrams and the order of cutting.";
-
 const CLOSING = `
+To begin: crossgrain new blocks > my-quilt.yaml, then crossgrain plan my-quilt.yaml
+
 A FILE of - reads standard input. Amounts are estimates: check before you cut.
 Ends with 0 when done, 1 when the file has errors, 2 for a wrong command line,
 3 when no plan is possible (proved), 4 when none was found, 70 for a fault of this program.`;
@@ -47,13 +47,13 @@ function addCommand(program: Parser, command: Command, io: Io, finish: (code: Ex
 /** The whole command line as a commander program. `finish` is told each command's exit code. */
 export function buildProgram(version: string, io: Io, finish: (code: ExitCode) => void): Parser {
   const program = new Parser("crossgrain");
-  program.description(ABOUT).version(version, "--version", "print the version");
-  program.helpOption("--help", "print this help").helpCommand("help [command]", "help for a command");
+  program.description(ABOUT).version(version, "-V, --version", "print the version");
+  program.helpOption("-h, --help", "print this help").helpCommand("help [command]", "help for a command");
   program.configureOutput({ writeOut: io.out, writeErr: io.talk });
   program.exitOverride().addHelpText("after", CLOSING);
   for (const command of commands) addCommand(program, command, io, finish);
   for (const parser of program.commands) {
-    parser.helpOption("--help", "print this help").exitOverride();
+    parser.helpOption("-h, --help", "print this help").exitOverride();
     parser
       .configureOutput(program.configureOutput())
       .showHelpAfterError(`See: crossgrain ${parser.name()} --help`);

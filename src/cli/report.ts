@@ -1,3 +1,4 @@
+import { diagnosticsJson } from "../diagnostics/answer.ts";
 import { formatDiagnostic } from "../diagnostics/index.ts";
 import { NO_PLAN_CODES, NONE_FOUND_CODE } from "../diagnostics/planning.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
@@ -36,7 +37,7 @@ export function failWith(
   io: Io,
 ): ExitCode {
   report(diagnostics, source, io);
-  if (asJson) io.out(`${JSON.stringify({ diagnostics }, null, 2)}\n`);
+  if (asJson) io.out(diagnosticsJson(diagnostics));
   const code = exitCodeOf(diagnostics);
   // A phase that gives neither a value nor an error breaks its contract.
   return code === EXIT.done ? EXIT.ourFault : code;

@@ -20,6 +20,7 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     loadDrawings,
     makingSteps,
     planJson,
+    unitsCsv,
     wasteTable,
   } = await import("../index.ts");
   const [
@@ -47,6 +48,7 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     top === null || making === undefined ? [] : drawSewing(top, making, plan.fabrics, plan.ruler);
   const steps =
     top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler);
+  const units = unitsCsv(plan);
   return {
     "plan.json": planJson(plan),
     "book.html": bookPage(
@@ -66,6 +68,7 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     ),
     ...Object.fromEntries(sewing.map(({ name, svg }) => [`${name}.svg`, svg])),
     "cuts.csv": cutsCsv(plan),
+    ...(units === "" ? {} : { "units.csv": units }),
     "waste.txt": wasteTable(plan),
     ...Object.fromEntries(drawings),
   };

@@ -1,5 +1,6 @@
-export { joinFromStrips, lossPerJoin, stripsToJoin } from "./joins.ts";
-export { letterAt, letterPieces } from "./letters.ts";
+export { forKits } from "./for-kits.ts";
+export { fromWholeStrips, joinFromStrips, lossPerJoin, runNote, stripsToJoin } from "./joins.ts";
+export { bagKey, type LettersOfFabric, letterAt, letterPieces } from "./letters.ts";
 export { listCuts } from "./list-cuts.ts";
 export { mergePieces } from "./merge.ts";
 export { backingPanels, bindingLength, bindingPiece } from "./quilt-finishing.ts";

@@ -15,18 +15,80 @@ export function letterAt(index: number): string {
  * full tie-break, so that the same list always gets the same letters.
  * @param first how many letters the quilt's earlier fabrics have taken
  */
-export function letterPieces(pieces: readonly CutPiece[], first = 0): CutPiece[] {
+export function letterPieces(
+  pieces: readonly CutPiece[],
+  first = 0,
+  known: LettersOfFabric | null = null,
+): CutPiece[] {
   return letterMarked(
     pieces.map((piece) => ({ piece, marks: [] })),
     first,
+    known,
   ).map(({ piece }) => piece);
 }
 
 /** The same for pieces with marks. */
-export function letterMarked(pieces: readonly Marked[], first: number): Marked[] {
-  return [...pieces]
-    .sort((a, b) => largestFirst(a.piece, b.piece))
-    .map(({ piece, marks }, index) => ({ piece: { ...piece, letter: letterAt(first + index) }, marks }));
+export function letterMarked(
+  pieces: readonly Marked[],
+  first: number,
+  known: LettersOfFabric | null = null,
+): Marked[] {
+  const sorted = [...pieces].sort((a, b) => largestFirst(a.piece, b.piece));
+  const named = known === null ? sorted.map(() => null) : lettersAgain(sorted, known);
+  // No two fabrics begin new letters at the same place: `first` counts what those before have taken.
+  const from = first + (known?.next ?? 0);
+  return sorted.map(({ piece, marks }, index) => {
+    const letter = named[index] ?? letterAt(from + index);
+    return { piece: { ...piece, letter }, marks };
+  });
+}
+
+/**
+ * Letters that the bags of a fabric have already, and where new ones begin: a list that is made again, as for a narrower
+ * bolt, keeps them.
+ */
+export interface LettersOfFabric {
+  bags: readonly CutPiece[];
+  /** How many letters the whole quilt has taken. */
+  next: number;
+}
+
+/** The letter each piece had: that of the bag just like it, else of one for the same use; null for a new piece. */
+function lettersAgain(pieces: readonly Marked[], { bags }: LettersOfFabric): (string | null)[] {
+  const free = [...bags];
+  const letters = pieces.map((): string | null => null);
+  for (const keyOf of [bagKey, useKey]) {
+    pieces.forEach(({ piece }, i) => {
+      if (letters[i] !== null) return;
+      const at = free.findIndex((bag) => keyOf(bag) === keyOf(piece));
+      if (at < 0) return;
+      letters[i] = free[at]!.letter;
+      free.splice(at, 1);
+    });
+  }
+  return letters;
+}
+
+/** What tells one bag of a fabric from another, however wide the bolt is. */
+export function bagKey(piece: CutPiece): string {
+  const { across, along, fullWidth, turnable, cut, join, subcut, diagonal, trimTo, label, joined } = piece;
+  const size = fullWidth ? [0, along] : turnable ? [across, along].sort((a, b) => a - b) : [across, along];
+  return JSON.stringify([
+    size,
+    turnable,
+    cut,
+    join,
+    subcut,
+    diagonal,
+    trimTo,
+    label,
+    joined?.whole,
+    useKey(piece),
+  ]);
+}
+
+function useKey({ uses }: CutPiece): string {
+  return JSON.stringify(uses.map(({ text }) => text));
 }
 
 function largestFirst(a: CutPiece, b: CutPiece): number {

@@ -5,7 +5,7 @@ import type { Ruler, Ticks } from "../length/types.ts";
 import type { CutListSpec, FabricSpec, PieceSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/index.ts";
 import { joinFromStrips, lengthsSaid, needsJoin } from "./joins.ts";
-import { letterPieces } from "./letters.ts";
+import { type LettersOfFabric, letterPieces } from "./letters.ts";
 import { mergePieces } from "./merge.ts";
 import type { CutList, CutPiece } from "./types.ts";
 
@@ -13,12 +13,20 @@ import type { CutList, CutPiece } from "./types.ts";
  * Lists what is to be cut from each fabric of a plain cut list: equal sizes gathered, full-width pieces
  * given their width, pieces that are too long joined from strips where the maker allows it, lettered
  * largest first. Every piece that fits in no way is reported; one such piece leaves no value.
+ * @param known letters that bags have already, by fabric
  */
-export function listCuts(spec: CutListSpec): Outcome<CutList[]> {
+export function listCuts(
+  spec: CutListSpec,
+  known: ReadonlyMap<string, LettersOfFabric> | null = null,
+): Outcome<CutList[]> {
   const diagnostics: Diagnostic[] = [];
   let lettered = 0;
   const value = spec.fabrics.map((fabric, index): CutList => {
-    const pieces = letterPieces(listFabric(fabric, index, spec.ruler, diagnostics), lettered);
+    const pieces = letterPieces(
+      listFabric(fabric, index, spec.ruler, diagnostics),
+      lettered,
+      known?.get(fabric.name) ?? null,
+    );
     lettered += pieces.length;
     return { fabric, pieces };
   });

@@ -17,7 +17,7 @@ import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
 import { withBackingAccount, withBindingAccount } from "./finishing-account.ts";
 import { joinFromStrips, lengthsSaid, needsJoin } from "./joins.ts";
-import { letterMarked } from "./letters.ts";
+import { type LettersOfFabric, letterMarked } from "./letters.ts";
 import { listCuts } from "./list-cuts.ts";
 import { type Marked, mergeMarked } from "./merge.ts";
 import { backingPanels, backingPiece, bindingLength, bindingPiece, waddingPiece } from "./quilt-finishing.ts";
@@ -45,8 +45,13 @@ export interface QuiltCuts {
  * Lists what is to be cut from each fabric for a quilt laid out: units by their methods, borders and sashes,
  * setting triangles, binding, backing and wadding, and pieces the file adds; sizes alike gathered, each with
  * what it is for.
+ * @param known letters that bags have already, by fabric
  */
-export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<QuiltCuts> {
+export function listQuiltCuts(
+  spec: QuiltSpec,
+  work: QuiltWork,
+  known: ReadonlyMap<string, LettersOfFabric> | null = null,
+): Outcome<QuiltCuts> {
   const diagnostics: Diagnostic[] = [];
   const fabrics = new Map(spec.fabrics.map((fabric) => [fabric.name, fabric]));
   const found: OfFabric[] = [];
@@ -100,7 +105,11 @@ export function listQuiltCuts(spec: QuiltSpec, work: QuiltWork): Outcome<QuiltCu
   const all = spec.fabrics.map((fabric): CutList => {
     const own = found.filter((each) => each.fabric === fabric.name);
     const merged = mergeMarked(withoutClashingTrims(own), fabric.print);
-    const bags = letterMarked(shareSpares(merged, fabric, made, fabrics), lettered);
+    const bags = letterMarked(
+      shareSpares(merged, fabric, made, fabrics),
+      lettered,
+      known?.get(fabric.name) ?? null,
+    );
     lettered += bags.length;
     for (const { piece, marks } of bags) for (const mark of marks) letters.set(mark, piece.letter);
     for (const { piece, marks } of bags)

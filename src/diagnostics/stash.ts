@@ -98,6 +98,41 @@ export function stashBusy(file: string, lock: string): Diagnostic {
   };
 }
 
+/** Somebody saved the table each time it was about to be changed. */
+export function stashEdited(file: string): Diagnostic {
+  return {
+    code: "STASH-EDITED",
+    severity: "error",
+    message: `${file} is being saved by another program again and again. Nothing was changed.`,
+    hint: "Close it in the spreadsheet, or wait until it is saved, and run the command again.",
+    path: "",
+    at: null,
+  };
+}
+
+export function stashNothingToUndo(file: string): Diagnostic {
+  return {
+    code: "STASH-NOTHING-TO-UNDO",
+    severity: "error",
+    message: `No change of ${file} is kept that could be taken back.`,
+    hint: "`crossgrain stash add` and `stash take` keep the table before them; a table edited by hand is not kept.",
+    path: "",
+    at: null,
+  };
+}
+
+/** How a size that may be meant otherwise was taken. */
+export function stashSizeTaken(size: string, taken: string, otherwise: string): Diagnostic {
+  return {
+    code: "STASH-SIZE-TAKEN",
+    severity: "info",
+    message: `${quote(size)} is taken as ${taken}. ${otherwise}`,
+    hint: "",
+    path: "",
+    at: null,
+  };
+}
+
 const WHY: Readonly<Record<string, string>> = {
   EACCES: "you have no permission to write in its folder",
   EPERM: "you have no permission to write in its folder",

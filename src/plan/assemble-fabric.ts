@@ -83,7 +83,8 @@ function stockOf({ fixedStock }: Chosen, result: PackingResult): FixedStock[] {
   return usedOf({ result, fixedStock }).map(({ piece, count }) => {
     const { name, across, along, available, from = "to-hand", strip = false, trim = 0, price = null } = piece;
     const squared = piece.squareUp === undefined || strip ? {} : { squareUp: piece.squareUp };
-    return { name, across, along, trim, ...squared, from, strip, available, used: count, price };
+    const begun = piece.begun === true ? { begun: true as const } : {};
+    return { name, across, along, trim, ...squared, from, strip, ...begun, available, used: count, price };
   });
 }
 

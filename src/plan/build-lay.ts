@@ -1,7 +1,7 @@
 import type { PackingItem, Section, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { buildBand, buildStrip, type Frame } from "./build-strip.ts";
-import { byLikeness, cutInto, everyPart, likeness, transposed, wasteLeaf } from "./parts.ts";
+import { byLikeness, cutInto, everyPart, likeness, moved, transposed, wasteLeaf } from "./parts.ts";
 import type { Lay, Part } from "./types.ts";
 
 /** The cloth a layout is cut from: its name and its usable size, straightening included. */
@@ -37,6 +37,17 @@ export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: r
   const root = numbered(cutInto("stock", "across", parts));
   const { source, name, across, along } = cloth;
   return { source, name, across, along, root: swapped ? transposed(root) : root };
+}
+
+/**
+ * What is still to cut of a lay when some of its strips are cut off: the others move up and are numbered anew.
+ * @param left parts of its root that are still there
+ * @param name what the cloth is called from now on
+ */
+export function layOfRest(lay: Lay, left: readonly Part[], name: string): Lay {
+  const parts = left.map((part) => moved(part, -part.x, -part.y));
+  const root = numbered(cutInto("stock", lay.root.cut ?? "across", parts));
+  return { source: "fixed", name, across: root.across, along: root.along, root };
 }
 
 /** A strip that is cut already stays as high as it is: lower pieces are trimmed from it. */

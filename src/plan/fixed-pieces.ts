@@ -45,30 +45,46 @@ export function squareUpOf(fullWidth: boolean, lost: Ticks): SquareUp {
   return { across: fullWidth ? 0 : lost, along: lost };
 }
 
-/**
- * Like pieces together, each kind under a name of its own: lays are told by it.
- */
+/** Like pieces together, each kind under a name of its own: lays are told by it. */
 export function gatherFixed(pieces: readonly FixedPiece[]): FixedPiece[] {
+  return gatherPlaced(pieces).kinds;
+}
+
+/** The same, with the kind that each piece has become. */
+export function gatherPlaced(pieces: readonly FixedPiece[]): { kinds: FixedPiece[]; kindOf: number[] } {
   const gathered: FixedPiece[] = [];
+  const kindOf: number[] = [];
   for (const piece of pieces) {
     const { available, ...kind } = piece;
     const at = gathered.findIndex(({ available: _, ...known }) => sameKind(known, kind));
     const found = gathered[at];
     if (found !== undefined) gathered[at] = { ...found, available: found.available + available };
     else gathered.push(piece);
+    kindOf.push(found === undefined ? gathered.length - 1 : at);
   }
   const names = new Map<string, number>();
-  return gathered.map((piece) => {
+  const kinds = gathered.map((piece) => {
     const before = names.get(piece.name) ?? 0;
     names.set(piece.name, before + 1);
     return before === 0 ? piece : { ...piece, name: `${piece.name} (${before + 1})` };
   });
+  return { kinds, kindOf };
 }
 
 function sameKind(a: Omit<FixedPiece, "available">, b: Omit<FixedPiece, "available">): boolean {
   const key = (piece: typeof a) => {
-    const { name, across, along, from = "to-hand", strip = false, trim = 0, price = null, squareUp } = piece;
-    return JSON.stringify([name, across, along, from, strip, trim, price, squareUp]);
+    const {
+      name,
+      across,
+      along,
+      from = "to-hand",
+      strip = false,
+      trim = 0,
+      price = null,
+      squareUp,
+      begun,
+    } = piece;
+    return JSON.stringify([name, across, along, from, strip, trim, price, squareUp, begun]);
   };
   return key(a) === key(b);
 }

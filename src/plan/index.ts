@@ -1,6 +1,15 @@
+export { assembleFabric } from "./assemble-fabric.ts";
+export { layOfRest } from "./build-lay.ts";
+export { gatherFixed, gatherPlaced } from "./fixed-pieces.ts";
+export { LENGTH_IN_HAND, type LengthInHand } from "./length-in-hand.ts";
+export { listSteps } from "./list-steps.ts";
+export { listTemplates } from "./list-templates.ts";
+export { orderCuts } from "./order-cuts.ts";
 export type { SharedEffort } from "./pack-shared.ts";
 export { planCutLists } from "./plan-cut-lists.ts";
 export { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 export type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
+export { asSource, type Source } from "./settle-runs.ts";
+export { listLeftovers, sumWaste } from "./sum-waste.ts";
 export * from "./types.ts";
 export { withinWork } from "./work-limit.ts";

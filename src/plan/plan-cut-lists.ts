@@ -15,13 +15,15 @@ import type { FabricSpec } from "../spec/types.ts";
 import { lengthLimit, purchaseFor, usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
 import { cheapestMix, mixOfPieces } from "./cheapest-mix.ts";
-import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts";
+import type { Chosen, Fabric } from "./choose-cut-lists.ts";
 import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed, squareUpOf } from "./fixed-pieces.ts";
 import { tableOf } from "./flag-steps.ts";
+import { chooseFromHand, type LengthInHand, ontoLength } from "./length-in-hand.ts";
 import { listTemplates } from "./list-templates.ts";
 import { fromOneGrain, type Packed, splitPairs } from "./one-grain.ts";
+import type { SharedEffort } from "./pack-shared.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { settleRuns } from "./settle-runs.ts";
@@ -46,8 +48,9 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     withFixedStock(cutList, boltOf(index), fixedStock[index] ?? [], kits),
   );
 
-  const first = await chooseCutLists(fabrics, kits, spec, limits, solve, request.effort ?? null);
-  const { chosen: weighed, mixes } = await weigh(first, fabrics, spec, limits, solve);
+  const { inHand = [], effort = null } = request;
+  const begun = await weighFromHand(fabrics, inHand, kits, spec, limits, solve, effort);
+  const { chosen: weighed, mixes, lengths } = begun;
   const told: Diagnostic[] = [...(request.diagnostics ?? []), ...weighed.flatMap((one) => one.diagnostics)];
   const short = weighed.filter(({ result }) => !hasPlan(result));
   if (short.length > 0) {
@@ -59,12 +62,12 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     return { value: null, diagnostics: [...told, ...missing] };
   }
 
-  const free = await packToTheEnd(weighed, mixes, spec, limits, solve);
+  const free = await packToTheEnd(weighed, mixes, lengths, spec, limits, solve);
   const packed = await fromOneGrain(free, cutLists, async (asked) => {
     const own = asked.map(({ fabric, cutList }) => ({ ...fabrics[fabric]!, cutList }));
-    const begun = await chooseCutLists(own, kits, spec, limits, solve, request.effort ?? null);
-    const again = await weigh(begun, own, spec, limits, solve);
-    return packToTheEnd(again.chosen, again.mixes, spec, limits, solve);
+    const there = asked.map(({ fabric }) => inHand[fabric] ?? null);
+    const begun = await weighFromHand(own, there, kits, spec, limits, solve, effort);
+    return packToTheEnd(begun.chosen, begun.mixes, begun.lengths, spec, limits, solve);
   });
   const [chosen, eased] = [packed.map((one) => one.chosen), packed.map((one) => one.eased)];
   const splits = kits === 1 ? [] : await splitKits(packed, kits, spec, limits, solve);
@@ -132,18 +135,44 @@ function withFixedStock(cutList: CutList, asked: Bolt, beside: readonly FixedPie
   return { cutList, bolt, fixedStock: gatherFixed(given), offers: gatherFixed(offers) };
 }
 
+/** The first packing of each fabric from what is in hand of its bolt, weighed against what is sold ready cut. */
+async function weighFromHand(
+  fabrics: readonly Offered[],
+  inHand: readonly (LengthInHand | null)[],
+  kits: number,
+  settings: PlanSettings,
+  limits: SearchLimits,
+  solve: Solve,
+  effort: SharedEffort | null,
+): Promise<{ chosen: Chosen[]; mixes: (Mix | null)[]; lengths: (LengthInHand | null)[] }> {
+  const first = await chooseFromHand(fabrics, inHand, kits, settings, limits, solve, effort);
+  const lengths = first.map(({ length }) => length);
+  const chosen = first.map((one) => one.chosen);
+  // Where the length in hand is enough nothing need be weighed.
+  const offered = fabrics.map((one, i) => (lengths[i] == null ? one : { ...one, offers: [] }));
+  return { ...(await weigh(chosen, offered, settings, limits, solve)), lengths };
+}
+
 /** From the cut lists settled on to the packing that is cut. Those with no plan at all stay as they are. */
 async function packToTheEnd(
   weighed: readonly Chosen[],
   mixes: readonly (Mix | null)[],
+  lengths: readonly (LengthInHand | null)[],
   settings: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
 ): Promise<Packed[]> {
   const able = weighed.filter(({ result }) => hasPlan(result));
+  const there = able.map((one) => lengths[weighed.indexOf(one)] ?? null);
   const ordered = await useInOrder(able, limits, solve);
-  const chosen = await settleAll(ordered, settings, limits, solve);
-  const eased = await easeWork(chosen, settings, limits, solve);
+  const settled = await settleAll(ordered, settings, limits, solve);
+  const easy = await easeWork(settled, there, settings, limits, solve);
+  const done = settled.map((one, i) => {
+    const [result, length] = [easy[i]!, there[i] ?? null];
+    return length === null ? { chosen: one, result } : ontoLength(one, result, length);
+  });
+  const chosen = done.map((one) => one.chosen);
+  const eased = done.map(({ result }) => result);
   chosen.forEach(({ problem }, i) => {
     assertRight(problem, eased[i]!);
   });
@@ -226,10 +255,11 @@ function leastByArea({ items, roll, sheets }: PackingProblem): number {
 
 /**
  * The same purchase with less work. A sparing maker keeps the least length; one who wants it simple may use
- * all that the shop's rounding gives.
+ * all that the shop's rounding, or the length in hand, gives.
  */
 function easeWork(
   chosen: readonly Chosen[],
+  lengths: readonly (LengthInHand | null)[],
   settings: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
@@ -237,9 +267,13 @@ function easeWork(
   const { prefer } = settings;
   const table = tableOf(settings);
   return solve(
-    chosen.map(({ cutList: { fabric }, problem, result }) => {
-      const purchase = purchaseFor(fabric, result.rollLength);
-      const all = result.rollLength === 0 ? 0 : lengthLimit(fabric, purchase.length);
+    chosen.map(({ cutList: { fabric }, problem, result }, i) => {
+      const there = lengths[i] ?? null;
+      const given =
+        there === null
+          ? lengthLimit(fabric, purchaseFor(fabric, result.rollLength).length)
+          : there.length - there.straighten;
+      const all = result.rollLength === 0 ? 0 : given;
       return {
         kind: "lessen-work",
         table,

@@ -14,6 +14,8 @@ export interface FixedPiece {
   from?: FixedStock["from"];
   /** A strip that is cut already: it is only subcut. Default false. */
   strip?: boolean;
+  /** Left of what is cut already: it is used up first. Default false. */
+  begun?: boolean;
   /** Taken off each edge before; the size is what that leaves. Default 0. */
   trim?: Ticks;
   /** Lost in squaring it, of each side. Default: what the fabric says. */

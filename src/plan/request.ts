@@ -4,6 +4,7 @@ import type { EngineJob } from "../engine/index.ts";
 import type { PackingResult, SearchLimits } from "../engine/types.ts";
 import type { QuiltTop } from "../quilt/types.ts";
 import type { CutListSpec } from "../spec/types.ts";
+import type { LengthInHand } from "./length-in-hand.ts";
 import type { SharedEffort } from "./pack-shared.ts";
 import type { FixedPiece } from "./pose-problem.ts";
 
@@ -29,6 +30,8 @@ export interface PlanRequest {
    * `cutLists`. Default `as-needed`.
    */
   bolt?: Bolt | readonly Bolt[];
+  /** A length of the bolt that is there already, for each in the order of `cutLists`. Default: none. */
+  inHand?: readonly (LengthInHand | null)[];
   /** How many times everything is cut, all together: kits for a class. Default 1. */
   kits?: number;
   /** The quilt top the cut lists came from, carried in the plan for drawing. Default null. */

@@ -10,7 +10,7 @@ export interface Settled {
 }
 
 /** A source of a run: which, how long, how many, and whether it is a whole strip of the bolt. */
-interface Source {
+export interface Source {
   item: number;
   across: Ticks;
   count: number;
@@ -40,10 +40,15 @@ export function settleRuns(cutList: CutList, usable: Ticks, result: PackingResul
   };
   return {
     cutList: { fabric: cutList.fabric, pieces: made.map(({ piece }) => piece) },
-    layouts: result.layouts.map((layout) => ({
-      ...layout,
-      sections: layout.sections.map((section) => withSources(section, indexOf)),
-    })),
+    layouts: result.layouts.flatMap((layout) => {
+      const sections = layout.sections.map((section) => withSources(section, indexOf));
+      if (layout.stock === "roll") return [{ ...layout, sections }];
+      // A piece of cloth that gave nothing but an end nobody needs stays whole.
+      const useful = sections.filter(
+        (section) => section.kind === "bands" || section.column.segments.length > 0,
+      );
+      return useful.length === 0 ? [] : [{ ...layout, sections: useful }];
+    }),
   };
 }
 
@@ -86,7 +91,8 @@ function neededOf(sources: readonly Source[], { pieces }: CutList): Source[] {
   return kept;
 }
 
-function asSource(piece: CutPiece, item: number, sources: readonly Source[], index: number): CutPiece {
+/** A source as a piece of its own. */
+export function asSource(piece: CutPiece, item: number, sources: readonly Source[], index: number): CutPiece {
   const source = sources[index]!;
   const wholes = sources.reduce((sum, { whole, count }) => sum + (whole ? count : 0), 0);
   const ends = sources.reduce((sum, { whole, count }) => sum + (whole ? 0 : count), 0);

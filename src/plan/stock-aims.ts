@@ -21,8 +21,11 @@ const MOST_PORTIONS = 2000;
 const TIMES_AREA = 2;
 
 /** How precious a piece is; what is cut already is used up first. */
-export function classOf({ name, across, along, strip = false }: FixedPiece, usable: Ticks): number {
-  if (strip || / square$/.test(name)) return CLASSES.cut;
+export function classOf(
+  { name, across, along, strip = false, begun = false }: FixedPiece,
+  usable: Ticks,
+): number {
+  if (strip || begun || / square$/.test(name)) return CLASSES.cut;
   if (TRADE_SIZES.some((size) => name === size.name || name.endsWith(` ${size.name}`)))
     return CLASSES.quarter;
   return across >= usable || Math.max(across, along) >= LENGTH_FROM ? CLASSES.length : CLASSES.scrap;

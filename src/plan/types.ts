@@ -100,6 +100,8 @@ export interface FixedStock {
   from: "to-hand" | "stash" | "shop";
   /** A strip that is cut already: it is only subcut. */
   strip: boolean;
+  /** Left of cloth that is cut into already: straight on the sides where it was. Absent elsewhere. */
+  begun?: true;
   /** How many there are, or the most that could be of use. */
   available: number;
   /** How many are cut into. */
@@ -268,6 +270,21 @@ export interface KitShare {
   strips: number[];
 }
 
+/**
+ * What is done of a fabric already. `lays`, `steps` and `purchase` then tell what is left to do: `pieces` still count all
+ * that the quilt needs.
+ */
+export interface Done {
+  /** By index into `pieces`: how many lie cut in their bags. */
+  cut: number[];
+  /** Amounts that the work so far was bought by, as the shop says them. */
+  bought: string[];
+  /** Cloth in hand of which nothing that is still to cut can come. */
+  kept: FixedStock[];
+  /** Cloth of the drawer that was cut into, as it was before. */
+  took: { across: Ticks; along: Ticks; count: number }[];
+}
+
 export interface FabricPlan {
   name: string;
   colour: string;
@@ -299,6 +316,14 @@ export interface FabricPlan {
   sturdiness: Sturdiness;
   /** Kits of a class that are cut from whole strips of their own; absent where they are dealt out by count. */
   kitShares?: KitShare[];
+  /** What is done already; absent where the work has not begun. */
+  done?: Done;
+}
+
+/** What was said of the work while it was done: of a fabric, in the order said. */
+export interface Said {
+  fabric: string;
+  facts: string[];
 }
 
 /** Everything printed or drawn is a function of this. Plain data: it survives JSON unchanged. */
@@ -318,6 +343,8 @@ export interface Plan {
   fabrics: FabricPlan[];
   /** How many quilts are cut together; absent for one. */
   kits?: number;
+  /** What the plan has been gone on with from; absent where the work has not begun. */
+  said?: Said[];
   /** The quilt top for drawing; null when the plan came from a plain cut list. */
   top: QuiltTop | null;
   /** Outlines to copy at full size; absent when every piece stays a rectangle. */

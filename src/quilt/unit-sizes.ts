@@ -3,9 +3,9 @@ import { unitUnknown, unitUnsuited } from "../diagnostics/quilt.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatCut, formatCutSize, formatLength, formatSize } from "../length/format.ts";
 import { parseLength } from "../length/parse.ts";
-import { fromInteger, type Rational, toTicksExact } from "../length/rational.ts";
+import { fromInteger, type Rational, toNumber, toTicksExact } from "../length/rational.ts";
 import { parseSize } from "../length/size.ts";
-import type { Ruler } from "../length/types.ts";
+import type { Ruler, Ticks } from "../length/types.ts";
 import { saySize } from "./say.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
@@ -27,6 +27,9 @@ export interface SizesAsked {
 /** One piece of a method, in words. */
 export interface PieceSaid {
   part: string;
+  /** As cut; null where that follows from the width of the fabric. */
+  across: Ticks | null;
+  along: Ticks;
   size: string;
   count: number;
   /** How it is cut further; empty when it is not. */
@@ -42,6 +45,8 @@ export interface MethodSaid {
   pieces: PieceSaid[];
   /** Empty when the units come out true. */
   trim: string;
+  /** The same in ticks; null when they do. */
+  trimTo: { across: Ticks; along: Ticks } | null;
   notes: readonly string[];
   sources: readonly string[];
 }
@@ -50,7 +55,13 @@ export interface MethodSaid {
 export interface UnitSizes {
   unit: string;
   finished: string;
-  seam: string;
+  /** Finished, to the nearest tick. */
+  across: Ticks;
+  down: Ticks;
+  /** Seam allowance, to the nearest tick; `seamText` as the ruler reads it, empty where it lies between ticks. */
+  seam: Ticks;
+  seamText: string;
+  ruler: Ruler;
   methods: MethodSaid[];
 }
 
@@ -88,12 +99,16 @@ export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
     const answer = method.recipe(design, how);
     return answer.ok ? [said(answer.recipe, ruler)] : [];
   });
-  const seamText = toTicksExact(seam);
+  const seamTicks = toTicksExact(seam);
   return {
     value: {
       unit: kind.name,
       finished,
-      seam: seamText === null ? "" : formatLength(seamText, ruler),
+      across: Math.round(toNumber(size.across)),
+      down: Math.round(toNumber(size.down)),
+      seam: Math.round(toNumber(seam)),
+      seamText: seamTicks === null ? "" : formatLength(seamTicks, ruler),
+      ruler,
       methods,
     },
     diagnostics,
@@ -154,6 +169,8 @@ function said(recipe: Recipe, ruler: Ruler): MethodSaid {
   const pieces = recipe.pieces.map(
     (piece): PieceSaid => ({
       part: piece.role,
+      across: piece.across,
+      along: piece.along,
       size: formatCutSize(piece.across, piece.along, ruler),
       count: piece.countPerSet,
       further: THEN[piece.subcut],
@@ -168,6 +185,8 @@ function said(recipe: Recipe, ruler: Ruler): MethodSaid {
     set.strips.map(
       (strip): PieceSaid => ({
         part: `${strip.role}, set ${set.name}`,
+        across: null,
+        along: strip.width,
         size: `strip ${formatCut(strip.width, ruler)} wide`,
         count: 1,
         further: segmentsSaid(set, ruler),
@@ -176,12 +195,13 @@ function said(recipe: Recipe, ruler: Ruler): MethodSaid {
       }),
     ),
   );
-  const { trimTo } = recipe;
+  const { needed, ...trimTo } = recipe.trimTo;
   return {
     method: recipe.method,
     makes: recipe.unitsPerSet,
     pieces: alike([...pieces, ...strips]),
-    trim: trimTo.needed ? formatCutSize(trimTo.across, trimTo.along, ruler) : "",
+    trim: needed ? formatCutSize(trimTo.across, trimTo.along, ruler) : "",
+    trimTo: needed ? trimTo : null,
     notes: recipe.notes,
     sources: recipe.sources,
   };

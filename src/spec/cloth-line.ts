@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { clothUnreadable } from "../diagnostics/cloth.ts";
 import { formatMeasure } from "../length/format.ts";
 import { parseLength } from "../length/parse.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { choiceUnknown } from "../diagnostics/fields.ts";
 import { parseLength } from "../length/parse.ts";
 import type { LengthUnit } from "../length/types.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import * as say from "../diagnostics/fields.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { have, readyCut, yardage } from "./cloth-line.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { countNotWhole } from "../diagnostics/fields.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { choice, leaf, length, refuse, words } from "./written.ts";

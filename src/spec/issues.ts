@@ -1,4 +1,4 @@
-import type { z } from "zod";
+import type * as z from "zod";
 import * as say from "../diagnostics/fields.ts";
 import { nearest } from "../diagnostics/nearest.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";

@@ -1,6 +1,7 @@
-import { z } from "zod";
+import * as z from "zod";
 import { cutListSchema } from "./cut-list-schema.ts";
 import { quiltSchema } from "./quilt-schema.ts";
+import { workSchema } from "./work-schema.ts";
 
 /** A node of a JSON Schema, as far as we look into it. */
 export interface SchemaNode {
@@ -60,4 +61,9 @@ export function jsonSchema(): object {
   const { $schema, ...cutList } = describeSchema(cutListSchema("in")) as SchemaNode & { $schema?: string };
   const { $schema: _same, ...quilt } = describeSchema(quiltSchema("in")) as SchemaNode & { $schema?: string };
   return { $schema, title: "Crossgrain file", anyOf: [cutList, quilt] };
+}
+
+/** The JSON Schema of the file that keeps what is cut of a quilt. */
+export function workJsonSchema(): object {
+  return describeSchema(workSchema("in"));
 }

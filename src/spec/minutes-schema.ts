@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { minutesUnreadable } from "../diagnostics/fields.ts";
 import { METRES_IN_A_YARD, type StepMinutes, USUAL_MINUTES } from "./step-minutes.ts";
 import { leaf, refuse } from "./written.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { LengthUnit } from "../length/types.ts";
 import { readPieceLine, type WrittenSize } from "./piece-line.ts";
 import {

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { sizeUnreadable } from "../diagnostics/fields.ts";
 import { gridsizeUnreadable, turnNotQuarter } from "../diagnostics/quilt-file.ts";
 import { parseLength } from "../length/parse.ts";

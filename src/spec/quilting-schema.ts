@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import { countNotWhole } from "../diagnostics/fields.ts";
 import { TICKS_PER } from "../length/measures.ts";
 import { ceil } from "../length/rational.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import * as say from "../diagnostics/fields.ts";
 import { parseLength } from "../length/parse.ts";
 import { compare, type Rational, sign } from "../length/rational.ts";

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import * as say from "../diagnostics/fields.ts";
 import type { InFile } from "../diagnostics/reading.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";

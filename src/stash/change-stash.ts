@@ -38,9 +38,15 @@ function endOf(raw: string): string {
 }
 
 /** A length as its column is written: in the heading's measure without naming it, else with its measure. */
-function lengthCell(ticks: Ticks, measure: LengthUnit | null, spoken: LengthUnit): string {
-  if (measure === null) return formatMeasure(ticks, spoken);
-  return formatMeasure(ticks, measure, { unit: false });
+function lengthCell(ticks: Ticks, measure: LengthUnit | null, spoken: LengthUnit, stash: Stash): string {
+  const { decimal } = stash;
+  if (measure === null) return formatMeasure(ticks, spoken, { decimal });
+  return formatMeasure(ticks, measure, { unit: false, decimal });
+}
+
+/** A cell that a spreadsheet would run as a formula gets an apostrophe before it, which reading takes off again. */
+function guarded(text: string): string {
+  return /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
 }
 
 function newRow(cloth: StashCloth, stash: Stash, spoken: LengthUnit): StashRow {
@@ -49,11 +55,11 @@ function newRow(cloth: StashCloth, stash: Stash, spoken: LengthUnit): StashRow {
   const put = (place: number | null, text: string) => {
     if (place !== null) cells[place] = text;
   };
-  put(columns.fabric, cloth.fabric);
-  put(columns.width, lengthCell(cloth.across, measures.width, spoken));
-  put(columns.length, lengthCell(cloth.along, measures.length, spoken));
+  put(columns.fabric, guarded(cloth.fabric));
+  put(columns.width, lengthCell(cloth.across, measures.width, spoken, stash));
+  put(columns.length, lengthCell(cloth.along, measures.length, spoken, stash));
   put(columns.count, String(cloth.count));
-  put(columns.note, cloth.note);
+  put(columns.note, guarded(cloth.note));
   return { raw: asRaw(cells, stash, stash.lineEnd), cells, line: 0, cloth };
 }
 

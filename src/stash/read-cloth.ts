@@ -1,8 +1,8 @@
-import { stashClothUnreadable } from "../diagnostics/stash.ts";
-import type { Outcome } from "../diagnostics/types.ts";
-import { floor, parseSize } from "../length/index.ts";
-import type { LengthUnit } from "../length/types.ts";
-import { tradeSize } from "../stock/index.ts";
+import { stashClothUnreadable, stashSizeTaken } from "../diagnostics/stash.ts";
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { CENTIMETRE, familyOf, floor, formatMeasure, INCH, parseLength, parseSize } from "../length/index.ts";
+import type { LengthUnit, Ticks } from "../length/types.ts";
+import { TRADE_SIZES, tradeSize } from "../stock/index.ts";
 import type { StashCloth } from "./types.ts";
 
 /** Reads a cloth as said on a command line: a fabric and a size, `21 x 18 in` or `fat quarter`. */
@@ -30,9 +30,48 @@ export function readCloth(
   }
   if (trade !== null)
     return refuse(`"${size}" says how wide the strips are; how long is wanted too, as 42 x 2 1/2 in`);
+  const whole = wholeWidth(size, bare);
+  if (whole !== null) {
+    const { along, said } = whole;
+    const across = usableWidth(said);
+    if (along <= 0) return refuse(`"${size}" is no size of a cloth`);
+    const taken = `the whole usable width, ${formatMeasure(across, said)}, by ${formatMeasure(along, said)}`;
+    const other = `For another width write both: "40 x ${formatMeasure(along, said)}".`;
+    return {
+      value: { fabric: name, across, along, count, note },
+      diagnostics: [stashSizeTaken(size, taken, other)],
+    };
+  }
   const read = parseSize(size, bare);
   if (!read.ok) return refuse(`"${size}" is not a size: ${read.problem.message}`);
   const [across, along] = [Number(floor(read.across)), Number(floor(read.along))];
   if (across <= 0 || along <= 0) return refuse(`"${size}" is no size of a cloth`);
-  return { value: { fabric: name, across, along, count, note }, diagnostics: [] };
+  return { value: { fabric: name, across, along, count, note }, diagnostics: doubt(size, across, along) };
+}
+
+/** Usable width where none is said: inch by inch the usual 42 in, else what 110 cm cloth leaves. Common practice. */
+function usableWidth(said: LengthUnit): Ticks {
+  return familyOf(said) === "imperial" ? 42 * INCH : 107 * CENTIMETRE;
+}
+
+/** Cloth cut off the bolt: a length alone (`1/2 yd`), or `WOF x 20 in`. */
+function wholeWidth(size: string, bare: LengthUnit): { along: Ticks; said: "in" | "cm" } | null {
+  const [, after] = /^\s*(?:wof|width of fabric)\s*(?:x|×|by)\s*(.+)$/i.exec(size) ?? [];
+  const [, first] = /^\s*(.+?)\s*(?:x|×|by)\s*(?:wof|width of fabric)\s*$/i.exec(size) ?? [];
+  const read = parseLength(after ?? first ?? size, bare);
+  // A number alone may be anything.
+  if (!read.ok || (after === undefined && first === undefined && read.unit === null)) return null;
+  const said = familyOf(read.unit ?? bare) === "imperial" ? "in" : "cm";
+  return { along: Number(floor(read.value)), said };
+}
+
+/** A fat quarter is named both ways round in shops, and lies only one way. */
+function doubt(size: string, across: Ticks, along: Ticks): Diagnostic[] {
+  const quarter = TRADE_SIZES.find((trade) => trade.across === along && trade.along === across);
+  if (quarter === undefined || quarter.across === null) return [];
+  const unit = across % INCH === 0 ? "in" : "cm";
+  const say = (ticks: Ticks) => formatMeasure(ticks, unit);
+  const taken = `${say(across)} across the fabric and ${say(along)} along the selvage`;
+  const other = `A ${quarter.name} lies the other way: "${quarter.name}", or "${say(along)} x ${say(across)}".`;
+  return [stashSizeTaken(size, taken, other)];
 }

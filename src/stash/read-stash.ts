@@ -71,11 +71,19 @@ export function readStash(text: string, file: string, bare: LengthUnit): Outcome
       columns,
       measures,
       delimiter,
+      ...(decimalOf(read, columns) === "," ? { decimal: "comma" as const } : {}),
       lineEnd: lineEnd ?? "\n",
       rows: read,
     },
     diagnostics,
   };
+}
+
+/** The mark before tenths in the table's sizes, as it is met more often. */
+function decimalOf(rows: readonly StashRow[], { width, length }: StashColumns): string {
+  const cells = rows.flatMap((row) => [row.cells[width] ?? "", row.cells[length] ?? ""]);
+  const marks = cells.flatMap((cell) => /\d([.,])\d/.exec(cell)?.[1] ?? []);
+  return marks.filter((mark) => mark === ",").length * 2 > marks.length ? "," : ".";
 }
 
 function fail(diagnostic: Diagnostic): Outcome<Stash> {
@@ -168,7 +176,7 @@ function readRow(
   bare: LengthUnit,
 ): ReadRow {
   const cell = (place: number | null) => (place === null ? "" : (cells[place] ?? "").trim());
-  const fabric = cell(columns.fabric);
+  const fabric = unguarded(cell(columns.fabric));
   if (fabric === "") return { problem: "it names no fabric" };
   const size = readSize(cell(columns.width), cell(columns.length), measures, bare);
   if ("problem" in size) return size;
@@ -178,8 +186,11 @@ function readRow(
     return { problem: `how many is "${cell(columns.count)}"; a whole number up to ${MOST} is expected` };
   }
   const { across, along, guessed } = size;
-  return { cloth: { fabric, across, along, count, note: cell(columns.note) }, guessed };
+  return { cloth: { fabric, across, along, count, note: unguarded(cell(columns.note)) }, guessed };
 }
+
+/** Without the apostrophe that keeps a spreadsheet from running it. */
+const unguarded = (text: string) => text.replace(/^'(?=[=+\-@])/, "");
 
 type ReadSize = { across: Ticks; along: Ticks; guessed: boolean } | { problem: string };
 

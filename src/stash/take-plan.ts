@@ -1,7 +1,7 @@
 import { stashLacks } from "../diagnostics/stash.ts";
 import type { Outcome } from "../diagnostics/types.ts";
 import { formatSize, roomToMark } from "../length/index.ts";
-import type { Plan } from "../plan/types.ts";
+import type { FixedStock, Plan } from "../plan/types.ts";
 import { addCloth, removeCloth } from "./change-stash.ts";
 import { FROM_STASH } from "./to-hand.ts";
 import type { Stash, StashCloth } from "./types.ts";
@@ -22,25 +22,40 @@ function gathered(cloths: readonly StashCloth[]): StashCloth[] {
   return [...found.values()];
 }
 
+/** Rests of what was cut before that nothing more is cut from, large enough to keep. */
+function restsPutBy(
+  stock: readonly FixedStock[],
+  { keepFrom }: Plan,
+): Pick<StashCloth, "across" | "along" | "count">[] {
+  return stock.flatMap(({ across, along, available, used, begun }) =>
+    begun === true && available > used && Math.min(across, along) >= keepFrom
+      ? [{ across, along, count: available - used }]
+      : [],
+  );
+}
+
 /**
  * The table after a plan has been cut: the pieces of cloth it lays out are gone, the offcuts worth keeping are
  * added, those of what was bought too. All of it or nothing.
  */
 export function takePlan(stash: Stash, plan: Plan, file: string): Outcome<Taken> {
   const used = gathered(
-    plan.fabrics.flatMap(({ name, lays }) =>
-      lays
+    plan.fabrics.flatMap(({ name, lays, done }) => [
+      ...(done?.took ?? []).map((size) => ({ fabric: name, ...size, note: "" })),
+      ...lays
         .filter((lay) => lay.source === "fixed" && lay.name.startsWith(FROM_STASH))
         .map(({ across, along }) => ({ fabric: name, across, along, count: 1, note: "" })),
-    ),
+    ]),
   );
   const note = `left from ${plan.name}`;
   const kept = gathered(
-    plan.fabrics.flatMap(({ name, leftovers }) =>
-      leftovers.map(({ across, along, count }) => {
-        const room = (length: number) => roomToMark(length, plan.ruler);
-        return { fabric: name, across: room(across), along: room(along), count, note };
-      }),
+    plan.fabrics.flatMap(({ name, leftovers, stock = [], done }) =>
+      [...leftovers, ...restsPutBy([...stock, ...(done?.kept ?? [])], plan)].map(
+        ({ across, along, count }) => {
+          const room = (length: number) => roomToMark(length, plan.ruler);
+          return { fabric: name, across: room(across), along: room(along), count, note };
+        },
+      ),
     ),
   );
   let left = stash;

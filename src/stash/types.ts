@@ -1,4 +1,4 @@
-import type { LengthUnit, Ticks } from "../length/types.ts";
+import type { DecimalMark, LengthUnit, Ticks } from "../length/types.ts";
 
 /** Pieces of one cloth, one size. Usable size as it lies with its selvage upright, edges squared. */
 export interface StashCloth {
@@ -38,6 +38,8 @@ export interface Stash {
   /** Measure named in the heading of the width and of the length; else null. */
   measures: { width: LengthUnit | null; length: LengthUnit | null };
   delimiter: "," | ";" | "\t";
+  /** Mark before tenths in its sizes; absent for a point. */
+  decimal?: DecimalMark;
   lineEnd: "\n" | "\r\n" | "\r";
   rows: readonly StashRow[];
 }

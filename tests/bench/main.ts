@@ -7,6 +7,7 @@ import { compareWithBaseline, writeBaseline } from "./baseline.ts";
 import type { BenchCase } from "./cases.ts";
 import { corpusCases } from "./corpus-cases.ts";
 import { fuzz } from "./fuzz.ts";
+import { fuzzState } from "./fuzz-state.ts";
 import { literatureCases } from "./literature-cases.ts";
 import { type BenchRecord, measure } from "./measure.ts";
 import { mixCases } from "./mix-cases.ts";
@@ -32,6 +33,7 @@ async function main(args: readonly string[]): Promise<number> {
     console.error(`${options}\n\n${USAGE}`);
     return 2;
   }
+  if (options.goOn !== null) return fuzzState(options.goOn, options.seed, console.log);
   if (options.fuzz !== null) return fuzz(options.fuzz, options.seed, console.log);
   const cases = chosenCases(options);
   if (cases.length === 0) {

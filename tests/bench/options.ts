@@ -16,6 +16,8 @@ export interface BenchOptions {
   name: RegExp | null;
   /** Number of random cut lists; null when the cases are to be run. */
   fuzz: number | null;
+  /** Number of random plans to go on with; null when there are other things to run. */
+  goOn: number | null;
   /** Where the random cut lists start: a failure names its seed. */
   seed: number;
   /** Write the baseline instead of comparing with it. */
@@ -31,9 +33,11 @@ export const USAGE = `npm run bench -- [options]
   --json FILE         write one record per case and style
   --baseline          write fixtures/bench-baseline.json from this run
   --fuzz [N]          N random cut lists instead of the cases (default 10000)
+  --go-on [N]         N random plans stopped, spoiled and gone on with (default 200)
   --seed N            first seed of the random cut lists (default 1)`;
 
-const DEFAULT_FUZZ = 10_000;
+/** How many are run where an option stands without its number. */
+const USUAL_COUNTS: Readonly<Record<string, number>> = { "--fuzz": 10_000, "--go-on": 200 };
 
 /** Reads the options, or says in words what is wrong with them. */
 export function readOptions(args: readonly string[], root: URL): BenchOptions | string {
@@ -41,7 +45,7 @@ export function readOptions(args: readonly string[], root: URL): BenchOptions | 
   let positionals: string[];
   try {
     ({ values, positionals } = parseArgs({
-      args: withFuzzCount(args),
+      args: withCounts(args),
       allowPositionals: true,
       options: {
         data: { type: "string", default: fileURLToPath(new URL("../shared", root)) },
@@ -52,6 +56,7 @@ export function readOptions(args: readonly string[], root: URL): BenchOptions | 
         json: { type: "string" },
         baseline: { type: "boolean", default: false },
         fuzz: { type: "string" },
+        "go-on": { type: "string" },
         seed: { type: "string", default: "1" },
       },
     }));
@@ -61,7 +66,7 @@ export function readOptions(args: readonly string[], root: URL): BenchOptions | 
   if (positionals.length > 0) return `unexpected word: ${positionals[0]}`;
   const styles = stylesOf(String(values.style));
   if (styles === null) return `unknown style: ${values.style}; use strips-2, strips-3 or both`;
-  for (const key of ["limit", "fuzz", "seed"]) {
+  for (const key of ["limit", "fuzz", "go-on", "seed"]) {
     const value = values[key];
     if (value !== undefined && !/^[1-9]\d*$/.test(String(value)))
       return `--${key} ${value}: not a whole number`;
@@ -76,6 +81,7 @@ export function readOptions(args: readonly string[], root: URL): BenchOptions | 
     json: values.json === undefined ? null : String(values.json),
     name: values.name === undefined ? null : new RegExp(String(values.name)),
     fuzz: values.fuzz === undefined ? null : Number(values.fuzz),
+    goOn: values["go-on"] === undefined ? null : Number(values["go-on"]),
     seed: Number(values.seed),
     baseline: values.baseline === true,
   };
@@ -86,10 +92,11 @@ function stylesOf(word: string): CuttingStyle[] | null {
   return word === "strips-2" || word === "strips-3" ? [word] : null;
 }
 
-/** `--fuzz` may stand without its number. */
-function withFuzzCount(args: readonly string[]): string[] {
+/** `--fuzz` and `--go-on` may stand without their number. */
+function withCounts(args: readonly string[]): string[] {
   return args.flatMap((word, index) => {
-    if (word !== "--fuzz") return [word];
-    return /^\d+$/.test(args[index + 1] ?? "") ? [word] : [word, String(DEFAULT_FUZZ)];
+    const usual = USUAL_COUNTS[word];
+    if (usual === undefined || /^\d+$/.test(args[index + 1] ?? "")) return [word];
+    return [word, String(usual)];
   });
 }

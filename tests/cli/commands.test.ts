@@ -74,7 +74,8 @@ describe("plan", () => {
 
   test("threads change nothing: the same plan as one search after another", async () => {
     const folder = folderWithQuilt();
-    const threaded = JSON.parse(crossgrain(["plan", "tide.yaml", "--json"], { folder }).stdout) as Plan;
+    const printed = crossgrain(["plan", "tide.yaml", "--json"], { folder }).stdout;
+    const { lengths: _told, ...threaded } = JSON.parse(printed) as Plan & { lengths: object };
     const { value } = await planQuilt(SMALL, "tide.yaml", USUAL_OPTIONS, solveHere);
     expect(threaded).toEqual(JSON.parse(JSON.stringify(value)));
   });

@@ -64,7 +64,7 @@ describe("a table as makers keep it", () => {
       { fabric: "Rust", across: 10 * CM, along: 12.5 * CM, count: 3, note: "" },
       "cm",
     );
-    expect(printStash(more)).toBe(`${text};3;12.5;Rust;10;\r\n`);
+    expect(printStash(more)).toBe(`${text};3;12,5;Rust;10;\r\n`);
     const fewer = removeCloth(value!, {
       fabric: "sky",
       across: 55.5 * CM,
@@ -215,6 +215,39 @@ describe("cloth added and taken", () => {
     );
     expect(readCloth("Sky", "21", 1, "", "in").diagnostics[0]?.code).toBe("STASH-CLOTH-UNREADABLE");
     expect(readCloth("Sky", "1 x 1 in", 1.5, "", "in").value).toBeNull();
+  });
+
+  test("cloth cut off the bolt is the whole usable width long, and that is told", () => {
+    for (const [size, across, along] of [
+      ["1/2 yd", 42 * IN, 18 * IN],
+      ["WOF x 20 in", 42 * IN, 20 * IN],
+      ["50 cm", 107 * CM, 50 * CM],
+      ["wof x 0,5 m", 107 * CM, 50 * CM],
+    ] as const) {
+      const { value, diagnostics } = readCloth("Sky", size, 1, "", "in");
+      expect(value, size).toMatchObject({ across, along });
+      expect(diagnostics.map(({ code }) => code)).toEqual(["STASH-SIZE-TAKEN"]);
+      expect(diagnostics[0]?.message).toContain("the whole usable width");
+    }
+  });
+
+  test("a fat quarter written the other way round is taken as written, and doubted", () => {
+    const { value, diagnostics } = readCloth("Sky", "18 x 21 in", 1, "", "in");
+    expect(value).toMatchObject({ across: 18 * IN, along: 21 * IN });
+    expect(diagnostics[0]?.message).toContain("18 in across the fabric and 21 in along the selvage");
+    expect(diagnostics[0]?.message).toContain('"21 in x 18 in"');
+    expect(readCloth("Sky", "50 x 55 cm", 1, "", "in").diagnostics).toHaveLength(1);
+    for (const plain of ["21 x 18 in", "20 x 20 in", "fat quarter"])
+      expect(readCloth("Sky", plain, 1, "", "in").diagnostics).toEqual([]);
+  });
+
+  test("a name that a spreadsheet would run is guarded, and read back as it was", () => {
+    const cloth = { fabric: "=1+1", across: 21 * IN, along: 18 * IN, count: 2, note: "-5 off" };
+    const text = printStash(addCloth(emptyStash(), cloth, "in"));
+    expect(text).toContain("'=1+1,21 in,18 in,2,'-5 off\n");
+    const again = readStash(text, "stash.csv", "in").value!;
+    expect(again.rows[0]?.cloth).toEqual(cloth);
+    expect(removeCloth(again, cloth)?.rows).toEqual([]);
   });
 
   test("cloth to hand: alike sizes together, the biggest first, near names told", () => {

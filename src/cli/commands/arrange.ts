@@ -46,14 +46,13 @@ export const arrange = defineCommand({
   arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
   options: { out, replace, json, seed, only, motifs },
   examples: [
-    "arrange fixtures/quilts/nine-stars.yaml",
+    "new blocks > my-quilt.yaml",
     "arrange my-quilt.yaml --only centre,pairs",
-    "arrange my-quilt.yaml --motifs facing,clockwise",
     "arrange my-quilt.yaml --seed 7 --out ~/quilts/turned",
   ],
   async run([file = ""], values, io) {
     const front = await import("../../index.ts");
-    const { arrangeBlocks, arrangementPictures, arrangementsTable, readSpecFile } = front;
+    const { arrangeBlocks, arrangementPictures, arrangementsJson, arrangementsTable, readSpecFile } = front;
     const { motifTurnings, readArrangements, turnings } = front;
     const keys = values.only === null ? null : readArrangements(values.only, turnings(0));
     const ofMotifs = values.motifs === null ? null : readArrangements(values.motifs, motifTurnings(0));
@@ -78,13 +77,7 @@ export const arrange = defineCommand({
     progress.clear();
     if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
     report(spec.diagnostics, text, io);
-    const { arrangements } = found.value;
-    // The drawn tops are for the picture; their rows say the same.
-    const bare = arrangements.map(({ planned, ...one }) => {
-      const { top: _top, ...figures } = planned ?? { top: null };
-      return { ...one, planned: planned === null ? null : figures };
-    });
-    if (values.json) io.out(`${JSON.stringify({ ...found.value, arrangements: bare }, null, 2)}\n`);
+    if (values.json) io.out(arrangementsJson(found.value, spec.value.ruler, spec.diagnostics));
     else io.out(arrangementsTable(found.value, chosen));
     if (values.json && values.out === null) return EXIT.done;
 

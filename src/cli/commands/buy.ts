@@ -29,7 +29,9 @@ async function buySizes(
 ): Promise<ExitCode> {
   const input = await readInput(file, io);
   if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-  const { readSizes, readSpecFile, severalSizes, sizesCsv, sizesTable } = await import("../../index.ts");
+  const { buySizesJson, readSizes, readSpecFile, severalSizes, sizesCsv, sizesTable } = await import(
+    "../../index.ts"
+  );
   const { text: source, name } = input.value;
   const spec = readSpecFile(source, name);
   if (spec.value === null) return failWith(spec.diagnostics, source, values.json, io);
@@ -46,9 +48,10 @@ async function buySizes(
   );
   progress.clear();
   if (found.value === null) return failWith(found.diagnostics, source, values.json, io);
-  report([...spec.diagnostics, ...found.diagnostics], source, io);
+  const told = [...spec.diagnostics, ...found.diagnostics];
+  report(told, source, io);
   const { value } = found;
-  if (values.json) io.out(`${JSON.stringify(value, null, 2)}\n`);
+  if (values.json) io.out(buySizesJson(value, spec.value.ruler, told));
   else io.out(values.csv ? sizesCsv(value) : sizesTable(value));
   return EXIT.done;
 }
@@ -60,8 +63,9 @@ export const buy = defineCommand({
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
   options: { json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable, ruler, sizes, csv },
   examples: [
-    "buy fixtures/cutlists/harbour-lights.yaml",
-    'buy fixtures/quilts/nine-stars.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
+    "new blocks > my-quilt.yaml",
+    "buy my-quilt.yaml",
+    'buy my-quilt.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
   ],
   async run([file = ""], values, io) {
     if (values.sizes !== null) {

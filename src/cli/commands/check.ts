@@ -1,3 +1,4 @@
+import { diagnosticsJson } from "../../diagnostics/answer.ts";
 import { defineCommand } from "../command.ts";
 import { json } from "../options.ts";
 import { readInput } from "../read.ts";
@@ -9,7 +10,7 @@ export const check = defineCommand({
   about: "",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
   options: { json },
-  examples: ["check fixtures/cutlists/harbour-lights.yaml"],
+  examples: ["new blocks > my-quilt.yaml", "check my-quilt.yaml"],
   async run([file = ""], values, io) {
     const input = await readInput(file, io);
     if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
@@ -17,7 +18,7 @@ export const check = defineCommand({
     const { diagnostics } = checkQuilt(input.value.text, input.value.name);
     report(diagnostics, input.value.text, io);
     const code = exitCodeOf(diagnostics);
-    if (values.json) io.out(`${JSON.stringify({ diagnostics }, null, 2)}\n`);
+    if (values.json) io.out(diagnosticsJson(diagnostics));
     else if (code === 0) io.out(`${input.value.name}: no errors\n`);
     return code;
   },

@@ -48,15 +48,16 @@ export const compare = defineCommand({
     minutes,
   },
   examples: [
-    "compare fixtures/quilts/geese-and-bars.yaml",
-    "compare fixtures/quilts/lighthouse-sampler.yaml --out ~/quilts/sampler",
-    "compare my-quilt.yaml --minutes seam=0.5,trim=1",
+    "new blocks > my-quilt.yaml",
+    "compare my-quilt.yaml",
+    "compare my-quilt.yaml --minutes seam=0.5,trim=1 --out ~/quilts/ways",
   ],
   async run([file = ""], values, io) {
     const input = await readInput(file, io);
     if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
     const {
       compareMethods,
+      comparisonJson,
       comparisonTable,
       loadComparisonDrawing,
       METRES_IN_A_YARD,
@@ -78,9 +79,10 @@ export const compare = defineCommand({
     );
     progress.clear();
     if (found.value === null) return failWith(found.diagnostics, text, json, io);
-    report([...spec.diagnostics, ...found.diagnostics], text, io);
+    const told = [...spec.diagnostics, ...found.diagnostics];
+    report(told, text, io);
     const { ruler } = spec.value;
-    io.out(json ? `${JSON.stringify(found.value, null, 2)}\n` : comparisonTable(found.value, ruler));
+    io.out(json ? comparisonJson(found.value, ruler, told) : comparisonTable(found.value, ruler));
     if (json && values.out === null) return EXIT.done;
 
     const [{ drawComparison }, { usualFolder }, { writeFiles }] = await Promise.all([

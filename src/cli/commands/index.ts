@@ -3,6 +3,8 @@ import { arrange } from "./arrange.ts";
 import { buy } from "./buy.ts";
 import { check } from "./check.ts";
 import { compare } from "./compare.ts";
+import { completionOf } from "./completion.ts";
+import { goOn } from "./go-on.ts";
 import { newFile } from "./new.ts";
 import { page } from "./page.ts";
 import { picture } from "./picture.ts";
@@ -16,6 +18,7 @@ import { stash } from "./stash.ts";
 /** Every command, in the order of the help. A new one is a file of its own and a line here. */
 export const commands: readonly Command[] = [
   plan,
+  goOn,
   buy,
   pieces,
   compare,
@@ -28,4 +31,5 @@ export const commands: readonly Command[] = [
   sizes,
   stash,
   schema,
+  completionOf(() => commands),
 ];

@@ -1,21 +1,8 @@
-import { readFile } from "node:fs/promises";
 import { basename, dirname, resolve } from "node:path";
-import { fileURLToPath } from "node:url";
 import { defineCommand, EXIT } from "../command.ts";
 import { pageFile, replace } from "../options.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
-
-/** The page without a quilt in it, made when the program is bundled. */
-const PAGE = new URL("./page.html", import.meta.url);
-
-const EMPTY = '<script type="application/json" id="quilt">null</script>';
-
-/** A quilt's text inside the page, where no letter of it can end the element that holds it. */
-function withQuilt(page: string, text: string): string {
-  const data = JSON.stringify({ text }).replaceAll("<", "\\u003c");
-  return page.replace(EMPTY, () => EMPTY.replace("null", () => data));
-}
 
 export const page = defineCommand({
   name: "page",
@@ -31,9 +18,10 @@ export const page = defineCommand({
     },
   ],
   options: { out: pageFile, replace },
-  examples: ["page", "page fixtures/quilts/nine-stars.yaml --out nine-stars.html"],
+  examples: ["page", "new blocks > my-quilt.yaml", "page my-quilt.yaml --out my-quilt.html"],
   async run([file], values, io) {
-    let made = await readFile(fileURLToPath(PAGE), "utf8");
+    const { emptyPage, withQuilt } = await import("../page-file.ts");
+    let made = await emptyPage();
     const inputs = file === undefined ? [] : [resolve(io.folder, file)];
     if (file !== undefined) {
       const input = await readInput(file, io);

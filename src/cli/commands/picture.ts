@@ -23,8 +23,10 @@ export const picture = defineCommand({
   arguments: [{ name: "<drawings...>", help: "SVG drawings" }],
   options: { width, font, replace },
   examples: [
-    "picture out/harbour-lights/cut-1-night-sea.svg",
-    "picture out/allotments/top.svg out/allotments/pressing.svg --width 2400",
+    "new blocks > my-quilt.yaml",
+    "plan my-quilt.yaml --out mine",
+    "picture mine/top.svg",
+    "picture mine/top.svg mine/pressing.svg --width 2400",
   ],
   async run(drawings, values, io) {
     const [{ fontsFor }, { pictureFiles }, { writeFiles }] = await Promise.all([

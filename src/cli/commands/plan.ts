@@ -1,8 +1,10 @@
-import { resolve } from "node:path";
+import { join, resolve } from "node:path";
+import { workLeftAside } from "../../diagnostics/work.ts";
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { comparisonOf } from "../comparing.ts";
+import { realDisk } from "../disk.ts";
 import {
   budget,
   compared,
@@ -54,12 +56,12 @@ export const plan = defineCommand({
     decimal,
   },
   examples: [
-    "plan fixtures/cutlists/harbour-lights.yaml",
-    "plan harbour-lights.yaml --out ~/quilts/harbour --prefer simple",
-    "plan harbour-lights.yaml --stash stash.csv",
-    "plan harbour-lights.yaml --kits 12",
-    "plan harbour-lights.yaml --pdf --paper letter",
-    "plan harbour-lights.yaml --png 1600 --markdown",
+    "new cut-list > my-cuts.yaml",
+    "plan my-cuts.yaml",
+    "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
+    "plan my-cuts.yaml --kits 12 --out kits",
+    "plan my-cuts.yaml --pdf --paper letter --out printed",
+    "plan my-cuts.yaml --png 1600 --markdown --out pictures",
   ],
   async run([file = ""], values, io) {
     const beside = { ...values, kits: values.kits ?? 1 };
@@ -91,6 +93,9 @@ export const plan = defineCommand({
     const written = await writeFiles({ folder, named, by: "plan", files, inputs, replace: values.replace });
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
     report(written.diagnostics, undefined, io);
+    const { WORK_NAME } = await import("../../index.ts");
+    if ((await realDisk.kind(join(folder, WORK_NAME))) !== null)
+      report([workLeftAside(join(named, WORK_NAME))], undefined, io);
     if (values.json) io.out(planJson(made.plan));
     else {
       const all = [buyList(made.plan), ...Object.values(besides), cuttingSteps(made.plan)];

@@ -8,8 +8,8 @@ export const schema = defineCommand({
   options: {},
   examples: ["schema > crossgrain.schema.json"],
   async run(_words, _values, io) {
-    const { jsonSchema } = await import("../../index.ts");
-    io.out(`${JSON.stringify(jsonSchema(), null, 2)}\n`);
+    const { publishedSchema } = await import("../../index.ts");
+    io.out(`${JSON.stringify(publishedSchema(), null, 2)}\n`);
     return EXIT.done;
   },
 });

@@ -3,7 +3,7 @@ import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts
 import { defineCommand, EXIT } from "../command.ts";
 import { choice, text, toggle } from "../option.ts";
 import { json } from "../options.ts";
-import { report } from "../report.ts";
+import { failWith } from "../report.ts";
 
 const unit = choice("--unit <unit>", "measure of numbers written without one", "in", ["in", "cm", "mm"]);
 const seam = text("--seam <length>", "seam allowance", "1/4 in, or 0.75 cm");
@@ -38,7 +38,7 @@ function methodText(method: MethodSaid): string {
 }
 
 function sizesText(sizes: UnitSizes): string {
-  const head = `${sizes.unit}, finishing ${sizes.finished}, seam ${sizes.seam}`;
+  const head = `${sizes.unit}, finishing ${sizes.finished}, seam ${sizes.seamText}`;
   return `${head}\n\n${sizes.methods.map(methodText).join("\n\n")}\n`;
 }
 
@@ -71,7 +71,9 @@ export const sizes = defineCommand({
     "sizes --picture > units.svg",
   ],
   async run([kind, size], values, io) {
-    const { loadDrawings, unitList, unitSizes, unitTurns } = await import("../../index.ts");
+    const { loadDrawings, unitList, unitSizes, unitSizesJson, unitsJson, unitTurns } = await import(
+      "../../index.ts"
+    );
     if (values.picture) {
       const units = unitTurns(kind ?? null);
       if (units.length === 0) {
@@ -84,7 +86,7 @@ export const sizes = defineCommand({
     }
     if (kind === undefined) {
       const units = unitList();
-      io.out(values.json ? `${JSON.stringify(units, null, 2)}\n` : listText(units));
+      io.out(values.json ? unitsJson(units) : listText(units));
       return EXIT.done;
     }
     if (size === undefined) {
@@ -100,10 +102,10 @@ export const sizes = defineCommand({
       rounding: values.rounding ?? "exact",
     });
     if (found.value === null) {
-      report(found.diagnostics, undefined, io);
+      failWith(found.diagnostics, undefined, values.json, io);
       return EXIT.usage;
     }
-    io.out(values.json ? `${JSON.stringify(found.value, null, 2)}\n` : sizesText(found.value));
+    io.out(values.json ? unitSizesJson(found.value) : sizesText(found.value));
     return EXIT.done;
   },
 });

@@ -12,9 +12,11 @@ import { changeStash, openStash } from "../stash-file.ts";
 const stashOption = text("--stash <file>", "the table of your cloth (CSV)", "stash.csv");
 const count = aboveZero("--count <number>", "how many to add", "1");
 const note = text("--note <text>", "a note kept with what is added", "none");
+const steps = aboveZero("--steps <number>", "how many changes to take back", "1");
 const unit = choice("--unit <unit>", "measure of numbers written without one", "in", ["in", "cm", "mm"]);
 
 interface Values {
+  steps: number | null;
   stash: string | null;
   count: number | null;
   note: string | null;
@@ -33,20 +35,19 @@ function ended(diagnostics: readonly Diagnostic[], text: string | undefined, io:
 async function show(file: string, values: Values, io: Io): Promise<ExitCode> {
   const read = await openStash(file, values.unit ?? "in", io);
   if (read.value === null) return failWith(read.diagnostics, undefined, values.json, io);
-  const { stashList } = await import("../../index.ts");
+  const { stashJson, stashList } = await import("../../index.ts");
   const { stash, text } = read.value;
   const cloths = stash.rows.flatMap(({ cloth, line }) => (cloth === null ? [] : [{ line, ...cloth }]));
   if (values.json) {
-    io.out(
-      `${JSON.stringify({ ticksPerMillimetre: 640, cloths, diagnostics: read.diagnostics }, null, 2)}\n`,
-    );
+    const told = { action: "show" as const, cloths, diagnostics: read.diagnostics };
+    io.out(stashJson(told, spokenIn(values)));
   } else io.out(stashList(stash, spokenIn(values)));
   return ended(read.diagnostics, text, io);
 }
 
 async function add(words: readonly string[], file: string, values: Values, io: Io): Promise<ExitCode> {
   const [fabric = "", size = ""] = words;
-  const { addCloth, clothLines, readCloth } = await import("../../index.ts");
+  const { addCloth, clothLines, readCloth, stashJson } = await import("../../index.ts");
   const spoken = spokenIn(values);
   const cloth = readCloth(fabric, size, values.count ?? 1, values.note ?? "", values.unit ?? "in");
   if (cloth.value === null) {
@@ -60,16 +61,17 @@ async function add(words: readonly string[], file: string, values: Values, io: I
   }));
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
   const lines = clothLines([added], spoken);
-  io.out(
-    values.json ? `${JSON.stringify({ added }, null, 2)}\n` : `Added to ${file}:\n${lines.join("\n")}\n`,
-  );
-  return ended(done.diagnostics, undefined, io);
+  const { diagnostics } = done;
+  const told = [...cloth.diagnostics, ...diagnostics];
+  if (values.json) io.out(stashJson({ action: "add", added, diagnostics: told }, spoken));
+  else io.out(`Added to ${file}:\n${lines.join("\n")}\n`);
+  return ended(told, undefined, io);
 }
 
 async function take(planFile: string, file: string, values: Values, io: Io): Promise<ExitCode> {
   const input = await readInput(planFile, io);
   if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-  const { clothLines, readPlan, takePlan } = await import("../../index.ts");
+  const { clothLines, readPlan, stashJson, takePlan } = await import("../../index.ts");
   const plan = readPlan(input.value.text, input.value.name);
   if (plan.value === null) return failWith(plan.diagnostics, undefined, values.json, io);
   const { value } = plan;
@@ -83,7 +85,7 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
   });
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
   const { used, kept } = done.value;
-  if (values.json) io.out(`${JSON.stringify(done.value, null, 2)}\n`);
+  if (values.json) io.out(stashJson({ action: "take", used, kept, diagnostics: done.diagnostics }, spoken));
   else {
     const part = (title: string, cloths: typeof used) =>
       cloths.length === 0 ? [`${title}: nothing`] : [`${title}:`, ...clothLines(cloths, spoken)];
@@ -97,7 +99,7 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
 async function suits(quilt: string, file: string, values: Values, io: Io): Promise<ExitCode> {
   const input = await readInput(quilt, io);
   if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-  const { readSpecFile, suitsList, suitsOf } = await import("../../index.ts");
+  const { readSpecFile, stashJson, suitsList, suitsOf } = await import("../../index.ts");
   const { text, name } = input.value;
   const spec = readSpecFile(text, name);
   if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
@@ -111,8 +113,30 @@ async function suits(quilt: string, file: string, values: Values, io: Io): Promi
   report(opened.diagnostics, opened.value.text, io);
   if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
   const { plan, fabrics } = found.value;
-  io.out(values.json ? `${JSON.stringify({ fabrics }, null, 2)}\n` : suitsList(plan.name, fabrics));
-  return ended([...spec.diagnostics, ...found.diagnostics], text, io);
+  const diagnostics = [...spec.diagnostics, ...found.diagnostics];
+  const told = { action: "suits" as const, fabrics, diagnostics };
+  io.out(values.json ? stashJson(told, plan.ruler.unit) : suitsList(plan.name, fabrics));
+  return ended(diagnostics, text, io);
+}
+
+async function undo(file: string, values: Values, io: Io): Promise<ExitCode> {
+  const wanted = values.steps ?? 1;
+  if (!Number.isInteger(wanted)) {
+    io.talk(`error: --steps is a whole number, for example 2; it is ${wanted}\n`);
+    return EXIT.usage;
+  }
+  const [{ undoSafely }, { undoneJson }] = await Promise.all([
+    import("../safe-file.ts"),
+    import("../../index.ts"),
+  ]);
+  const done = await undoSafely({ path: resolve(io.folder, file), named: file }, wanted);
+  if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
+  const { steps, left } = done.value;
+  const changes = (count: number) => `${count} change${count === 1 ? "" : "s"}`;
+  if (values.json) io.out(undoneJson({ action: "undo", steps, left, diagnostics: done.diagnostics }));
+  else io.out(`${changes(steps)} of ${file} taken back; ${changes(left)} before it could be too.\n`);
+  io.talk(`The table as it was until now is ${file}.undone\n`);
+  return EXIT.done;
 }
 
 /** What each action is given after its name. */
@@ -121,6 +145,7 @@ const TAKES: Readonly<Record<string, readonly string[]>> = {
   add: ["FABRIC", "SIZE"],
   take: ["PLAN.json"],
   suits: ["FILE"],
+  undo: [],
 };
 
 export const stash = defineCommand({
@@ -129,21 +154,25 @@ export const stash = defineCommand({
   about:
     "Keeps a table that a spreadsheet opens too: fabric, width, length, how many, note. Sizes are the usable ones, " +
     "width across the fabric, length along the selvage. `show` lists it; `add FABRIC SIZE` adds cloth; `take PLAN` " +
-    "takes out what a plan made with --stash uses and puts in the offcuts worth keeping; `suits FILE` tells which fabrics of a quilt the drawer covers. The table is changed whole " +
+    "takes out what a plan made with --stash uses and puts in the offcuts worth keeping; `suits FILE` tells which fabrics of a quilt the drawer covers; `undo` takes back the last change of add or take, up to nine of them. The table is changed whole " +
     "or not at all, and the one before is kept beside it as .bak.",
   arguments: [
-    { name: "<action>", help: `${Object.keys(TAKES).join(", ")}` },
+    { name: "<action>", help: `${Object.keys(TAKES).join(", ")}`, words: Object.keys(TAKES) },
     {
       name: "[words...]",
-      help: 'for add: fabric and size, "21 x 18 in" or "fat quarter"; for take: plan.json',
+      help: 'for add: fabric and size, "21 x 18 in", "fat quarter", "1/2 yd" or "WOF x 20 in"; for take: plan.json',
     },
   ],
-  options: { stash: stashOption, count, note, unit, json },
+  options: { stash: stashOption, count, note, steps, unit, json },
   examples: [
-    "stash show",
     'stash add "Night sea" "21 x 18 in" --count 3 --note "blue drawer"',
-    "stash suits harbour-lights.yaml",
-    "stash take out/harbour-lights/plan.json",
+    'stash add "Chalk" "1/2 yd"',
+    "stash show",
+    "new cut-list > my-cuts.yaml",
+    "stash suits my-cuts.yaml",
+    "plan my-cuts.yaml --stash stash.csv --out mine",
+    "stash take mine/plan.json",
+    "stash undo",
   ],
   async run([action = "", ...words], values, io) {
     const takes = Object.hasOwn(TAKES, action) ? TAKES[action] : undefined;
@@ -159,6 +188,7 @@ export const stash = defineCommand({
     const file = values.stash ?? "stash.csv";
     if (action === "add") return add(words, file, values, io);
     if (action === "take") return take(words[0] ?? "", file, values, io);
+    if (action === "undo") return undo(file, values, io);
     if (action === "suits") return suits(words[0] ?? "", file, values, io);
     return show(file, values, io);
   },

@@ -1,5 +1,6 @@
 import type { Plan } from "../../plan/types.ts";
-import { drawSewing, drawUnitSteps, type SewingDrawing } from "../svg/index.ts";
+import { drawSewing, drawUnitSteps } from "../svg/index.ts";
+import type { SewingDrawing } from "../svg/making-drawings.ts";
 import { finishingWords } from "../text/finishing-words.ts";
 import { amountLines, onFoundationAndBlocks, unitLines } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";

@@ -1,5 +1,6 @@
 import type { Plan } from "../../plan/types.ts";
-import { type DrawnSheet, drawTemplateSheets, onPaper } from "../svg/index.ts";
+import type { DrawnSheet } from "../svg/draw-template.ts";
+import { drawTemplateSheets, onPaper } from "../svg/index.ts";
 import { cornerWords, countWords, fromWords, purposeWords } from "../svg/template-words.ts";
 import type { Block, Section, Table } from "./content.ts";
 import { templateWords as words } from "./template-words.ts";

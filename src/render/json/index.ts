@@ -1,51 +1,139 @@
+import type { Arrangements } from "../../choices/arrange-blocks.ts";
+import type { Comparison } from "../../choices/comparison.ts";
+import type { SeveralSizes } from "../../choices/several-sizes.ts";
+import { type Head, head } from "../../diagnostics/answer.ts";
+import type { Diagnostic } from "../../diagnostics/types.ts";
+import { formatLength, formatMeasure } from "../../length/index.ts";
+import type { LengthUnit, Ruler } from "../../length/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { UnitListed } from "../../quilt/unit-list.ts";
+import type { UnitSizes } from "../../quilt/unit-sizes.ts";
 import type { Savings } from "../../savings/try-ideas.ts";
+import type {
+  ArrangeAnswer,
+  BuyAnswer,
+  BuySizesAnswer,
+  CompareAnswer,
+  PlanAnswer,
+  SizesAnswer,
+  StashAdded,
+  StashAnswer,
+  StashShown,
+  StashSuits,
+  StashTaken,
+  StashUndone,
+  UnitsAnswer,
+} from "./answers.ts";
+import { lengthTable } from "./lengths.ts";
+import { readable } from "./readable.ts";
 
-/** Columns of a line before a value is spread over several: a piece of cloth on a lay fits on one. */
-const WIDEST = 220;
+export type * from "./answers.ts";
 
-/** JSON that people can read too: what fits on one line stays on one, the rest is indented. */
-function readable(value: unknown, margin: string): string {
-  if (typeof value !== "object" || value === null) return JSON.stringify(value);
-  const inner = `${margin}  `;
-  const parts = Array.isArray(value)
-    ? value.map((part) => ({ name: "", text: readable(part, inner) }))
-    : Object.entries(value)
-        .filter(([, part]) => part !== undefined)
-        .map(([key, part]) => ({ name: `${JSON.stringify(key)}:`, text: readable(part, inner) }));
-  const [open, close] = Array.isArray(value) ? "[]" : "{}";
-  const columns = parts.reduce(
-    (sum, { name, text }) => sum + name.length + text.length + 1,
-    margin.length + 1,
-  );
-  if (columns <= WIDEST && parts.every(({ text }) => !text.includes("\n")))
-    return `${open}${parts.map(({ name, text }) => name + text).join(",")}${close}`;
-  const lines = parts.map(({ name, text }) => `${inner}${name}${name === "" ? "" : " "}${text}`);
-  return `${open}\n${lines.join(",\n")}\n${margin}${close}`;
+/** An answer as text, with a line end at the end. */
+function printed(answer: object): string {
+  return `${readable(answer)}\n`;
 }
 
-/** The plan as a file, keys in the order of the types, a line end at the end. */
+const onRuler = (ruler: Ruler) => (ticks: number) => formatLength(ticks, ruler);
+
+/** The plan as a file, keys in the order of the types, then its lengths in words. */
 export function planJson(plan: Plan): string {
-  return `${readable(plan, "")}\n`;
+  return printed({ ...plan, lengths: lengthTable(plan, onRuler(plan.ruler)) } satisfies PlanAnswer);
 }
 
-/** The shopping list for programs. Lengths are ticks, money hundredths, as in the plan. */
-export function buyJson(plan: Plan): string {
-  const { format, version, ticksPerMillimetre, name, diagnostics } = plan;
-  const fabrics = plan.fabrics.map(({ name, usable, purchase, stock, mix, price, bound, sturdiness }) => {
-    return { name, usable, purchase, stock, mix, price, bound, sturdiness };
+/** The shopping list for programs. */
+export function buyJson({ name, ruler, diagnostics, ...plan }: Plan): string {
+  const fabrics = plan.fabrics.map(({ name, usable, purchase, stock, mix, price, bound, sturdiness }) => ({
+    ...{ name, usable, purchase, price, bound, sturdiness },
+    ...(stock === undefined ? {} : { stock }),
+    ...(mix === undefined ? {} : { mix }),
+  }));
+  const lengths = lengthTable(fabrics, onRuler(ruler));
+  return printed({ ...head("crossgrain buy"), name, fabrics, lengths, diagnostics } satisfies BuyAnswer);
+}
+
+/** One design in several sizes. */
+export function buySizesJson(sizes: SeveralSizes, ruler: Ruler, diagnostics: readonly Diagnostic[]): string {
+  const lengths = lengthTable(sizes, onRuler(ruler));
+  const told = [...diagnostics];
+  return printed({
+    ...head("crossgrain buy sizes"),
+    ...sizes,
+    lengths,
+    diagnostics: told,
+  } satisfies BuySizesAnswer);
+}
+
+/** Every kind of unit. */
+export function unitsJson(units: UnitListed[]): string {
+  return printed({ ...head("crossgrain units"), units } satisfies UnitsAnswer);
+}
+
+/** Cut sizes of one unit. */
+export function unitSizesJson(sizes: UnitSizes): string {
+  const lengths = lengthTable(sizes, onRuler(sizes.ruler));
+  return printed({ ...head("crossgrain sizes"), ...sizes, lengths } satisfies SizesAnswer);
+}
+
+/** Ways of making side by side. */
+export function comparisonJson(
+  comparison: Comparison,
+  ruler: Ruler,
+  diagnostics: readonly Diagnostic[],
+): string {
+  const lengths = lengthTable(comparison, onRuler(ruler));
+  const told = [...diagnostics];
+  return printed({
+    ...head("crossgrain compare"),
+    ...comparison,
+    lengths,
+    diagnostics: told,
+  } satisfies CompareAnswer);
+}
+
+/** Arrangements side by side. The drawn tops are for the picture; their rows say the same. */
+export function arrangementsJson(
+  { arrangements, ...found }: Arrangements,
+  ruler: Ruler,
+  diagnostics: readonly Diagnostic[],
+): string {
+  const bare = arrangements.map(({ planned, ...one }) => {
+    if (planned === null) return { ...one, planned };
+    const { top: _top, ...figures } = planned;
+    return { ...one, planned: figures };
   });
-  return `${readable({ format, version, ticksPerMillimetre, name, fabrics, diagnostics }, "")}\n`;
+  const lengths = lengthTable({ bare, found }, onRuler(ruler));
+  const rest = { arrangements: bare, lengths, diagnostics: [...diagnostics] };
+  return printed({ ...head("crossgrain arrange"), ...found, ...rest } satisfies ArrangeAnswer);
 }
 
-/** What would save, for programs: each change with what it alters and what is then bought. */
+/** What an action on the drawer tells besides its head and lengths. */
+export type StashTold =
+  | Omit<StashShown, keyof Head<string> | "lengths">
+  | Omit<StashAdded, keyof Head<string> | "lengths">
+  | Omit<StashTaken, keyof Head<string> | "lengths">
+  | Omit<StashSuits, keyof Head<string> | "lengths">;
+
+/** What an action on the drawer did. `spoken`: the measure its lengths are told in. */
+export function stashJson(told: StashTold, spoken: LengthUnit): string {
+  const { diagnostics, ...rest } = told;
+  const lengths = lengthTable(rest, (ticks) => formatMeasure(ticks, spoken));
+  return printed({ ...head("crossgrain stash"), ...rest, lengths, diagnostics } as StashAnswer);
+}
+
+/** Changes of the drawer taken back. */
+export function undoneJson(told: Omit<StashUndone, keyof Head<string>>): string {
+  return printed({ ...head("crossgrain stash"), ...told } satisfies StashUndone);
+}
+
+/** What would save: each change with what it alters and what is then bought. */
 export function savingsJson({ plan, savings, tried }: Savings): string {
-  const { format, version, ticksPerMillimetre, name } = plan;
   const listed = savings.map(({ idea, bought, difference }) => ({
     change: idea.change,
     difference,
     fabrics: bought.map(({ fabric, length, cost }) => ({ fabric, length, cost })),
     text: idea.text,
   }));
-  return `${readable({ format, version, ticksPerMillimetre, name, tried, savings: listed }, "")}\n`;
+  const lengths = lengthTable(listed, onRuler(plan.ruler));
+  return printed({ ...head("crossgrain savings"), name: plan.name, tried, savings: listed, lengths });
 }

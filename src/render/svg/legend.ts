@@ -9,7 +9,7 @@ import { type Box, group, line, rect, type SceneNode } from "./scene.ts";
 import { anyShaped } from "./shaping-lines.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
-import { CAUTION, countWords, HEADINGS, percent, SIGN_WORDS, spokenSize, WASTE_WORDS } from "./words.ts";
+import { CAUTION, HEADINGS, percent, SIGN_WORDS, spokenSize, stillWords, WASTE_WORDS } from "./words.ts";
 
 const PRINT = 9.5;
 const SMALL = 9;
@@ -26,10 +26,10 @@ function part(box: Box, from: number, to: number): Box {
 /** One line per piece: letter, size, how many, and what the maker calls it. */
 function pieceCells(frame: Frame): Cell[] {
   const { pieces } = frame.fabric;
-  const words = pieces.map((piece) => ({
+  const words = pieces.map((piece, i) => ({
     letter: piece.letter,
     size: spokenSize(piece.across, piece.along, frame.ruler),
-    count: countWords(piece.count),
+    count: stillWords(piece.count, frame.fabric.done?.cut[i] ?? 0),
     label: cleanText(piece.label),
   }));
   const letters = Math.max(16, ...words.map(({ letter }) => textWidth(letter, PRINT, true) + 8));

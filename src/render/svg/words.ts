@@ -86,7 +86,8 @@ export function buyWords(fabric: FabricPlan, { decimal }: Pick<Ruler, "decimal">
     .filter(({ from, used }) => from === "shop" && used > 0)
     .map(({ name, used }) => `${used} × ${name.replace(/^bought /, "")}`);
   const all = [...yardage, ...readyCut];
-  return all.length === 0 ? "nothing: cut from cloth in hand" : all.join(" + ");
+  if (all.length === 0) return fabric.done === undefined ? "nothing: cut from cloth in hand" : "nothing more";
+  return fabric.done === undefined ? all.join(" + ") : `${all.join(" + ")} more`;
 }
 
 export interface Fact {
@@ -133,7 +134,7 @@ export function describe(plan: Plan, fabric: FabricPlan): string {
     for (const inner of part.parts) walk(inner, lay);
   };
   for (const [i, lay] of fabric.lays.entries()) walk(lay.root, i);
-  const pieces = fabric.pieces.reduce((sum, piece) => sum + piece.count, 0);
+  const pieces = fabric.pieces.reduce((sum, { count }, i) => sum + count - (fabric.done?.cut[i] ?? 0), 0);
   const nothing = fabric.purchase === null && fabric.mix === undefined;
   const buy = nothing ? "Nothing to buy." : `Buy ${buyWords(fabric, plan.ruler)}.`;
   const sizes = fabric.pieces
@@ -143,6 +144,12 @@ export function describe(plan: Plan, fabric: FabricPlan): string {
     `${buy} ${strips.size} strip${strips.size === 1 ? "" : "s"} and ${pieces} piece${pieces === 1 ? "" : "s"}: ` +
     `${sizes}. ${wasteShare(fabric, plan.ruler)} of the cloth is in no piece. ${proofWords(fabric, plan.ruler)}.`
   );
+}
+
+/** How many of a bag are still to cut, where some lie cut. */
+export function stillWords(count: number, cut: number): string {
+  if (cut === 0) return countWords(count);
+  return cut === count ? `all ${count} cut` : `${count - cut} more, ${cut} cut`;
 }
 
 export function countWords(count: number): string {

@@ -21,7 +21,7 @@ export function askedFor(
 
 /** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
 export function boughtWords(
-  { purchase, sold, stock = [] }: FabricPlan,
+  { purchase, sold, stock = [], done }: FabricPlan,
   { decimal }: Pick<Ruler, "decimal">,
 ): string {
   const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
@@ -29,7 +29,8 @@ export function boughtWords(
     ...(purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { decimal })]),
     ...readyCut(shop),
   ];
-  return all.length === 0 ? words.noPurchase : words.together(all);
+  if (all.length > 0) return done === undefined ? words.together(all) : words.more(words.together(all));
+  return done === undefined ? words.noPurchase : words.nothingMore;
 }
 
 /** What a fabric costs in hundredths; null without a price. */
@@ -62,6 +63,7 @@ export function stockOfLay({ stock = [] }: FabricPlan, lay: Lay): FixedStock | n
 /** `On fat quarters (2, each cut the same):`, `On the bolt:`. */
 export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan): string {
   if (lay.source === "bolt") return words.onBolt;
+  if (lay.name === words.lengthInHand) return words.onLength;
   const kind = stockOfLay(fabric, lay);
   const size = formatSize(lay.across, lay.along, plan.ruler);
   const trimmed =

@@ -1,7 +1,7 @@
 import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../length/index.ts";
-import type { FabricPlan, Plan } from "../../plan/types.ts";
+import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
 import { borderLetters } from "./borders-cut.ts";
-import { alikeLays, boughtWords, layTitle, mistakeWords } from "./bought.ts";
+import { alikeLays, boughtWords, layTitle, mistakeWords, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";
 import { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
 import { alignedLines } from "./table.ts";
@@ -62,7 +62,9 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
       : piece.joined === undefined || piece.joined.perKit === true
         ? words.borderLater
         : words.joinLater(piece.count);
-    const remarks = [...uses, after, aslant, note].filter((text) => text !== "");
+    const cut = fabric.done?.cut[number] ?? 0;
+    const done = cut === 0 ? "" : words.cutOf(cut, piece.count);
+    const remarks = [done, ...uses, after, aslant, note].filter((text) => text !== "");
     const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
     return {
       letter: piece.letter,
@@ -172,6 +174,15 @@ export function leftoverSizes(fabric: FabricPlan, plan: Plan): string[] {
     const key = `${size} ${cause}`;
     counts.set(key, { size, cause: words.causes[cause], count: (counts.get(key)?.count ?? 0) + count });
   }
+  // What is in hand and not cut into is put by as well.
+  const whole = fabric.done === undefined ? [] : (fabric.stock ?? []).filter(({ from }) => from !== "shop");
+  for (const { across, along, available: there, used } of [...whole, ...(fabric.done?.kept ?? [])]) {
+    const available = there - used;
+    if (available === 0 || Math.min(across, along) < plan.keepFrom) continue;
+    const size = formatSize(room(across), room(along), plan.ruler);
+    const key = `${size} put by`;
+    counts.set(key, { size, cause: words.putBy, count: (counts.get(key)?.count ?? 0) + available });
+  }
   return [...counts.values()].map(({ size, cause, count }) => `${words.leftover(count, size)} (${cause})`);
 }
 
@@ -219,8 +230,13 @@ function mixProof({ mix, bound }: FabricPlan): string[] {
 function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] {
   const facts = [
     fabric.purchase === null && fabric.mix === undefined
-      ? words.noPurchase
+      ? fabric.done === undefined
+        ? words.noPurchase
+        : words.fromRest
       : words.buyAmount(boughtWords(fabric, plan.ruler)),
+    ...(fabric.done === undefined || fabric.done.bought.length === 0
+      ? []
+      : [words.boughtBefore(fabric.done.bought)]),
     words.usableWidth(formatLength(roomToMark(fabric.usable, plan.ruler), plan.ruler)),
     ...(fabric.print.kind === "none" ? [] : [words.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
     ...(fabric.note === "" ? [] : [fabric.note]),
@@ -240,10 +256,15 @@ export function handLines(plan: Plan): string[] {
   const steps = plan.fabrics.flatMap((fabric) => fabric.steps);
   const pieces = plan.fabrics.flatMap((fabric) => fabric.pieces);
   const { hand } = words;
-  const bolt = lays.some(({ source }) => source === "bolt");
+  const isRoll = ({ source, name }: Lay) => source === "bolt" || name === words.lengthInHand;
+  const bolt = lays.some(isRoll);
+  const begun = plan.fabrics.flatMap((fabric) =>
+    fabric.lays.flatMap((lay) => (isRoll(lay) ? [] : [stockOfLay(fabric, lay)?.begun === true])),
+  );
   return [
     ...(bolt ? [plan.folded ? hand.folded : hand.unfolded, hand.square, hand.selvages] : []),
-    ...(lays.some(({ source }) => source === "fixed") ? [hand.fixed] : []),
+    ...(begun.includes(false) ? [hand.fixed] : []),
+    ...(begun.includes(true) ? [hand.rests] : []),
     ...(steps.some(({ kind }) => kind === "bands") ? [hand.lengthwise] : []),
     ...(pieces.some(({ subcut }) => subcut === "once-diagonal" || subcut === "twice-diagonal")
       ? [hand.diagonal]

@@ -1,22 +1,4 @@
-import Table from "cli-table3";
-
-const BARE = {
-  top: "",
-  "top-mid": "",
-  "top-left": "",
-  "top-right": "",
-  bottom: "",
-  "bottom-mid": "",
-  "bottom-left": "",
-  "bottom-right": "",
-  left: "",
-  "left-mid": "",
-  mid: "",
-  "mid-mid": "",
-  right: "",
-  "right-mid": "",
-  middle: "  ",
-} as const;
+import stringWidth from "string-width";
 
 /** A column: its heading and on which side its cells line up. */
 export interface Column {
@@ -24,18 +6,19 @@ export interface Column {
   align: "left" | "right";
 }
 
-/** Rows as aligned lines with two spaces between columns. Wide (CJK) letters count double. */
+/** Rows as aligned lines with two spaces between columns, an empty one a space wide. Wide (CJK) letters count double. */
 export function alignedLines(columns: readonly Column[], rows: readonly (readonly string[])[]): string[] {
   const headed = columns.some(({ heading }) => heading !== "");
-  const table = new Table({
-    chars: BARE,
-    style: { "padding-left": 0, "padding-right": 0, head: [], border: [], compact: true },
-    colAligns: columns.map(({ align }) => align),
-    ...(headed ? { head: columns.map(({ heading }) => heading) } : {}),
-  });
-  table.push(...rows.map((row) => [...row]));
-  return table
-    .toString()
-    .split("\n")
-    .map((line) => line.trimEnd());
+  const lines = [...(headed ? [columns.map(({ heading }) => heading)] : []), ...rows];
+  const widths = columns.map((_, at) => Math.max(1, ...lines.map((cells) => stringWidth(cells[at] ?? ""))));
+  const padded = (cell: string, at: number) => {
+    const room = " ".repeat((widths[at] ?? 0) - stringWidth(cell));
+    return columns[at]?.align === "right" ? room + cell : cell + room;
+  };
+  return lines.map((cells) =>
+    columns
+      .map((_, at) => padded(cells[at] ?? "", at))
+      .join("  ")
+      .trimEnd(),
+  );
 }

@@ -16,7 +16,7 @@ const FULL_WIDTH = "WOF";
 
 /** `fat quarters`, `10 in squares`, `stash pieces 21 x 18 in`. */
 function severalOf(name: string): string {
-  return name.replace(/\b(quarter|eighth|square|strip|piece)\b/, "$1s");
+  return name.replace(/\b(quarter|eighth|square|strip|piece|rest)\b/, "$1s");
 }
 
 /** What a spoiled strip costs, printed. */
@@ -117,6 +117,8 @@ export const words = {
     selvages: "Cut both selvages off a strip before you cut it up or join it to another.",
     fixed:
       "Pieces cut already (fat quarters, squares, scraps): in one layer, pressed, one edge squared first.",
+    rests:
+      "Rests of what you have cut: in one layer, pressed. Their cut edges are straight: measure from one of them.",
     lengthwise:
       "Lengthwise strips: cut off the whole length first, then cut along the selvage with the selvage itself cut away; fold the length end to end where one placing of the ruler does not reach.",
     diagonal:
@@ -145,6 +147,11 @@ export const words = {
   leftoversNone: "Nothing big enough to keep is left over.",
   leftover: (count: number, size: string) => (count === 1 ? size : `${count} of ${size}`),
   noPurchase: "cut from pieces you have",
+  nothingMore: "nothing more",
+  fromRest: "cut from what you have of it",
+  boughtBefore: (amounts: readonly string[]) => `bought already: ${list(amounts)}`,
+  cutOf: (cut: number, count: number) => (cut === count ? "all cut" : `${cut} cut, ${count - cut} to go`),
+  putBy: "put by",
   readyCut: (count: number, name: string) =>
     `${count} ${count === 1 ? name.replace(/^bought /, "") : severalOf(name.replace(/^bought /, ""))}`.replace(
       /^(\d+) (?=\d)/,
@@ -153,6 +160,7 @@ export const words = {
   together: (parts: readonly string[]) => list(parts),
   weighedTitle: "Weighed at the prices given",
   instead: ([taken = "", ...others]: readonly string[]) => `${taken}, against ${list(others)}`,
+  more: (amount: string) => `${amount} more`,
   buyAmount: (amount: string) => `buy ${amount}`,
   usableWidth: (size: string) => `usable width ${size}`,
   print: {
@@ -167,6 +175,8 @@ export const words = {
     }${trimmed}:`,
   trimmedFirst: (edge: string, size: string) => `, after trimming ${edge} off every edge, to ${size}`,
   onBolt: "On the bolt:",
+  lengthInHand: "rest of the bolt",
+  onLength: "On the rest of the bolt:",
   fullWidthSize: (width: string) => `${width} x ${FULL_WIDTH}`,
   square: "square",
   halved: (line: string, heads: string) =>

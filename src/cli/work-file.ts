@@ -1,0 +1,93 @@
+import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
+import { workChangedMeanwhile, workMeasureWrong, workPlannedFixed } from "../diagnostics/work.ts";
+import type { PlannedWork } from "../index.ts";
+import type { Spec } from "../spec/index.ts";
+import { readWidth } from "./asking.ts";
+import type { Io } from "./io.ts";
+import { report } from "./report.ts";
+import { changeSafely } from "./safe-file.ts";
+import { openStash } from "./stash-file.ts";
+
+const NOWHERE = { path: "", at: null };
+
+/** What a plan can be asked for besides its file, as typed. */
+export interface AskedOfPlan {
+  kits: number | null;
+  style: PlannedWork["style"];
+  prefer: PlannedWork["prefer"];
+  thorough: boolean;
+  fatQuarters: boolean;
+  usable: string | null;
+  stash: string | null;
+}
+
+/** How the plan was made that the cutting begins with. */
+export async function plannedAs(asked: AskedOfPlan, spec: Spec, io: Io): Promise<Outcome<PlannedWork>> {
+  const { clothToHand } = await import("../index.ts");
+  const { kits, style, prefer, thorough, fatQuarters, usable, stash } = asked;
+  const width = usable === null ? null : await readWidth(usable, spec.defaultUnit);
+  if (width !== null && "problem" in width)
+    return { value: null, diagnostics: [workMeasureWrong(NOWHERE, width.problem)] };
+  const cloth: PlannedWork["cloth"] = [];
+  if (stash !== null) {
+    const opened = await openStash(stash, spec.defaultUnit, io);
+    if (opened.value === null) return { value: null, diagnostics: opened.diagnostics };
+    report(opened.diagnostics, opened.value.text, io);
+    const names = spec.fabrics.map(({ name }) => name);
+    for (const { fabric, pieces } of clothToHand(opened.value.stash, names, spec.ruler).toHand)
+      for (const { name, across, along, available } of pieces)
+        cloth.push({ fabric, name, across, along, count: available });
+  }
+  const planned = {
+    kits: kits ?? 1,
+    style,
+    prefer,
+    thorough,
+    fatQuarters,
+    width: width?.value ?? null,
+    cloth,
+  };
+  return { value: planned, diagnostics: [] };
+}
+
+/** Options that are asked for and are not those that the cutting began with. */
+export async function recordedAs(
+  asked: AskedOfPlan,
+  text: string,
+  named: string,
+  spec: Spec,
+): Promise<Diagnostic[]> {
+  const { readWorkFile } = await import("../index.ts");
+  const read = readWorkFile(text, named, spec.defaultUnit);
+  if (read.value === null) return read.diagnostics;
+  const { planned } = read.value;
+  const width = asked.usable === null ? null : await readWidth(asked.usable, spec.defaultUnit);
+  const changed: [string, boolean][] = [
+    ["--kits", asked.kits !== null && asked.kits !== planned.kits],
+    ["--style", asked.style !== null && asked.style !== planned.style],
+    ["--prefer", asked.prefer !== null && asked.prefer !== planned.prefer],
+    ["--thorough", asked.thorough && !planned.thorough],
+    ["--fat-quarters", asked.fatQuarters && !planned.fatQuarters],
+    ["--width", width !== null && (!("value" in width) || width.value !== planned.width)],
+    ["--stash", asked.stash !== null && planned.cloth.length === 0],
+  ];
+  return changed.flatMap(([option, differs]) => (differs ? [workPlannedFixed(option)] : []));
+}
+
+/**
+ * Writes the file of the work, whole or not at all, the one before kept as .bak. Refused where it has been changed since it
+ * was read.
+ * @param before the text as it was read; null where there was no file
+ */
+export async function keepWork(
+  file: { path: string; named: string },
+  before: string | null,
+  text: string,
+): Promise<Outcome<true>> {
+  if (text === before) return { value: true, diagnostics: [] };
+  return changeSafely(file, (old): Outcome<{ bytes: Uint8Array; told: true }> => {
+    const now = old === null ? null : new TextDecoder().decode(old);
+    if (now !== before) return { value: null, diagnostics: [workChangedMeanwhile(file.named)] };
+    return { value: { bytes: new TextEncoder().encode(text), told: true }, diagnostics: [] };
+  });
+}
