@@ -166,7 +166,7 @@ export interface Cutting extends Listed {
 }
 
 /**
- * The cut lists of either kind of file, and how the pieces are sewn together.
+ * What `listCutting` finds, and how the pieces are sewn together.
  * @param known letters that bags have already, by fabric
  */
 export function listAll(
@@ -177,7 +177,10 @@ export function listAll(
   return { value: value === null ? null : value.sewn(), diagnostics };
 }
 
-/** The cut lists alone. */
+/**
+ * The cut lists of either kind of file.
+ * @param known letters that bags have already, by fabric
+ */
 export function listCutting(
   spec: Spec,
   known: ReadonlyMap<string, LettersOfFabric> | null = null,

@@ -87,10 +87,15 @@ test("every picture is one the demo draws, and says in words what it shows", () 
     })),
   ];
   expect(pictures.length).toBeGreaterThanOrEqual(4);
-  for (const { words, path } of pictures) {
+  for (const { words } of pictures) expect(words.length, words).toBeGreaterThan(30);
+  // The first is the page, taken in a browser; the others are drawings.
+  const drawings = pictures.filter(({ path }) => path !== "out/page.png");
+  expect(drawings.length).toBe(pictures.length - 1);
+  expect(readme.indexOf("out/page.png")).toBeLessThan(readme.search(/out\/[\w-]+\/[^/]+\.svg/));
+  expect(readFileSync(join(ROOT, "out/page.png")).toString("latin1", 1, 4)).toBe("PNG");
+  for (const { path } of drawings) {
     // The demo's test holds these folders to what the program draws today; `npm run demo` makes them anew.
     expect(path).toMatch(/^out\/(?:harbour-lights|winter-orchard|allotments)\/[^/]+\.svg$/);
     expect(existsSync(join(ROOT, path)), path).toBe(true);
-    expect(words.length, path).toBeGreaterThan(30);
   }
 });

@@ -13,7 +13,10 @@ const at = { row: 0, column: 0 };
 const area = { column: 0, row: 0, columns: 1, rows: 1 };
 const cloth = (words: string[]) => ({ kind: "half-square triangle", words, turn: 180 });
 
-/** Each kind of edit with the most searches it may cost once the quilt as it was has been planned: work is counted, not timed. */
+/**
+ * Each kind of edit with the most searches it may cost, of about forty for the whole, once the quilt as it was has been
+ * planned: work is counted, not timed. A few rounds more or fewer for the fabrics an edit touches are the engine's own.
+ */
 const EDITS: readonly { name: string; most: number; edit(text: string): string }[] = [
   { name: "the name", most: 0, edit: (text) => fabric.setName(text, "Another name") },
   { name: "a colour of a fabric", most: 0, edit: (text) => fabric.setColour(text, 0, "#123456") },
@@ -43,7 +46,7 @@ const EDITS: readonly { name: string; most: number; edit(text: string): string }
     most: 18,
     edit: (text) => block.layUnit(text, "N", area, cloth(["chalk", "moss"])),
   },
-  { name: "one placing in other colours", most: 15, edit: (text) => colourPlaced(text, at, "night", "moss") },
+  { name: "one placing in other colours", most: 20, edit: (text) => colourPlaced(text, at, "night", "moss") },
   { name: "a print with an up", most: 10, edit: (text) => fabric.setPrint(text, 0, "one-way") },
   { name: "a row of blocks more", most: 41, edit: (text) => quilt.sizeQuilt(text, 4, 6) },
 ];

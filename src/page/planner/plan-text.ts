@@ -141,8 +141,12 @@ export async function planText(id: number, text: string, name: string, around: A
   if (first.value !== null) tell({ kind: "amounts", id, amounts: amountsOf(first.value) });
   await around.pause();
   if (around.overtaken()) return null;
+  // Working out the sewing takes as long as a search: a newer question is heard before and after it.
+  const listed = cutting.sewn();
+  await around.pause();
+  if (around.overtaken()) return null;
   const planned = await unless(Overtaken, () =>
-    planListed(spec, cutting.sewn(), ready.diagnostics, USUAL_OPTIONS, solveKeeping(around)),
+    planListed(spec, listed, ready.diagnostics, USUAL_OPTIONS, solveKeeping(around)),
   );
   if (planned === null || around.overtaken()) return null;
   const diagnostics = [...ready.read, ...planned.diagnostics];

@@ -127,7 +127,7 @@ export function undoneJson(told: Omit<StashUndone, keyof Head<string>>): string 
   return printed({ ...head("crossgrain stash"), ...told } satisfies StashUndone);
 }
 
-/** What would save, for programs: each change with what it alters and what is then bought. */
+/** What would save: each change with what it alters and what is then bought. */
 export function savingsJson({ plan, savings, tried }: Savings): string {
   const listed = savings.map(({ idea, bought, difference }) => ({
     change: idea.change,
