@@ -58,8 +58,10 @@ export function standingInStrips(piece: CutPiece, print: Print, ruler: Ruler): C
   if (nest === null || piece.shape === undefined) return piece;
   // What the rectangles lost beside the shapes is no longer in the pieces.
   const beside = Math.round(piece.count * (piece.across * piece.along - areaOfShape(piece)));
-  const corners = piece.corners === undefined ? {} : { corners: Math.max(0, piece.corners - beside) };
-  return { ...piece, ...corners, nest };
+  if (piece.corners === undefined || piece.seams === undefined) return { ...piece, nest };
+  // Blunted tips and roots rounded outwards: what they take more than the corners comes off the allowances.
+  const corners = Math.max(0, piece.corners - beside);
+  return { ...piece, corners, seams: piece.seams + Math.min(0, piece.corners - beside), nest };
 }
 
 /** Square ticks of one piece: within its outline where it is cut to one, else of its rectangle. */

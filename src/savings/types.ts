@@ -1,8 +1,10 @@
+import type { Ticks } from "../length/types.ts";
+
 /** What one fabric comes to: enough to set two plans side by side. */
 export interface Bought {
   fabric: string;
   /** Length to ask for, in ticks; null where nothing comes off a bolt. */
-  length: number | null;
+  length: Ticks | null;
   /** Hundredths of the currency; null where the file gives no price. */
   cost: number | null;
 }
@@ -35,7 +37,8 @@ export type Family = readonly Idea[];
 export interface Difference {
   /** Hundredths; null where a price is missing. */
   cost: number | null;
-  length: number;
+  /** Ticks. */
+  length: Ticks;
   /** Fabrics of which another amount is bought. */
   fabrics: string[];
 }

@@ -17,6 +17,17 @@ function joined(node: SchemaNode): SchemaNode {
   if (node.anyOf === undefined) return node;
   const { anyOf, ...rest } = node;
   const ways = anyOf.map(joined);
+  const told = toldByKey(ways);
+  if (told !== null) {
+    const { key, way, others } = told;
+    return {
+      ...rest,
+      if: { type: "object", required: [key] },
+      // biome-ignore lint/suspicious/noThenProperty: a keyword of JSON Schema
+      then: way,
+      else: joined({ anyOf: others }),
+    } as SchemaNode;
+  }
   const kinds = ways.flatMap(kindsOf);
   const apart =
     ways.every((way) => way.type !== undefined && way.anyOf === undefined) &&
@@ -32,6 +43,25 @@ function joined(node: SchemaNode): SchemaNode {
         ? {}
         : { enum: words };
   return { ...others, ...choice, ...rest, type: kinds as unknown as string };
+}
+
+/** Of two groups of keys the one that is told by a key it needs and the other does not know; null where there are no two. */
+function toldByKey(
+  ways: readonly SchemaNode[],
+): { key: string; way: SchemaNode; others: SchemaNode[] } | null {
+  const groups = ways.filter(({ properties }) => properties !== undefined);
+  const [one, other] = groups;
+  if (groups.length !== 2 || one === undefined || other === undefined) return null;
+  for (const [way, against] of [
+    [other, one],
+    [one, other],
+  ] as const) {
+    const key = asList((way as Node).required)
+      .map(String)
+      .find((name) => against.properties?.[name] === undefined);
+    if (key !== undefined) return { key, way, others: ways.filter((each) => each !== way) };
+  }
+  return null;
 }
 
 /** Every node inside, changed from the leaves up. */

@@ -151,8 +151,8 @@ describe("planned", () => {
     // What the maker reads: patches in their order, nothing trimmed or squared up.
     const told = makingSteps(plan).replaceAll(/\s+/g, " ");
     const order = [
-      "patch 1, rectangle [dusk]",
-      "Line 1: patch 2, flying geese, goose",
+      "patch 1, rectangle, C (dusk)",
+      "Line 1: patch 2, flying geese, goose, a quarter of E (straw)",
       "Line 2: patch 3",
       "Line 3: patch 4",
     ];
