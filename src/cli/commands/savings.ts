@@ -37,6 +37,7 @@ export const savings = defineCommand({
   arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
   options: { take, out: changedFile, replace: usual.replace, json: usual.json },
   examples: [
+    "new blocks > my-quilt.yaml",
     "savings my-quilt.yaml",
     "savings my-quilt.yaml --take 1 --out my-quilt-less.yaml",
   ],
