@@ -367,7 +367,15 @@ export class TopReader {
       if (Math.abs(2 * (w + h) + amountOf(more) - amountOf(round)) > this.mark * 4)
         this.fault(`binding of ${round} round ${w} x ${h}`);
     } else if (joins !== null) {
-      this.boundEnd(Number(joins[1]), text.includes(" straight join"));
+      const straight = text.includes(" straight join");
+      this.boundEnd(Number(joins[1]), straight);
+      const [own] = this.stock.bag(this.binding.bag)?.bags ?? [];
+      const takes = new RegExp(`each takes ${MEASURE}\\.$`).exec(text)?.[1] ?? "";
+      if (
+        own !== undefined &&
+        !same(amountOf(takes), straight ? 2 * this.seam : Math.min(own.across, own.along))
+      )
+        this.fault(`a join said to take ${takes}`);
       if (Number(joins[1]) !== this.bound - 1)
         this.fault(`${this.bound} strips of binding with ${joins[1]} joins`);
     } else if (edge !== null) {
