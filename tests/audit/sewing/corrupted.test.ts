@@ -451,6 +451,13 @@ const CORRUPTIONS: Corruption[] = [
     },
   ],
   [
+    "a border strip told shorter than its edge",
+    "sampler",
+    (s) => {
+      must(s.making.borders[0]?.strips[0]).sewn -= 16256;
+    },
+  ],
+  [
     "a seam too few in the sum",
     "sampler",
     (s) => {
