@@ -36,4 +36,4 @@ for (const { path, contents } of await bundle(target, true))
   writeFileSync(join(target, basename(path)), contents);
 for (const [name, text] of Object.entries({ ...(await pageParts(root, 11)), ...(await declarations()) }))
   writeFileSync(join(target, name), text);
-cpSync(join(root, "schemas"), join(target, "schemas"), { recursive: true });
+cpSync(join(root, "src/schemas"), join(target, "schemas"), { recursive: true });

@@ -6,7 +6,7 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { createGenerator } from "ts-json-schema-generator";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const into = process.argv[2] ?? join(root, "schemas");
+const into = process.argv[2] ?? join(root, "src/schemas");
 
 /** File, type and title of each schema. */
 const ANSWERS = [

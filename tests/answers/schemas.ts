@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
 
-const FOLDER = new URL("../../schemas/", import.meta.url);
+const FOLDER = new URL("../../src/schemas/", import.meta.url);
 
 export interface Schema {
   $id: string;
