@@ -1,6 +1,6 @@
 import type { CutPiece } from "../cutlist/types.ts";
 import type { FabricPlan, Part, Plan } from "../plan/types.ts";
-import { boxOf, isConvex, overlap, type Spot } from "./shapes.ts";
+import { boxOf, type Edge, edgesOf, isConvex, overlap, type Spot } from "./shapes.ts";
 import { at, walk } from "./walk.ts";
 
 /** Ticks by which a corner rounded to whole ticks may lie beside where it should. */
@@ -66,23 +66,8 @@ function checkRun(part: Part, piece: CutPiece, oneWay: boolean, mark: number, ac
   return faults;
 }
 
-interface Edge {
-  from: Spot;
-  x: number;
-  y: number;
-  long: number;
-}
-
-function edges(line: readonly Spot[]): Edge[] {
-  return line.map((from, i) => {
-    const to = line[(i + 1) % line.length] ?? from;
-    const long = Math.hypot(to.x - from.x, to.y - from.y);
-    return { from, x: (to.x - from.x) / long, y: (to.y - from.y) / long, long };
-  });
-}
-
 /** How far a spot lies inside an edge of a line that runs clockwise as drawn. */
-function inside({ from, x, y }: Edge, spot: Spot): number {
+function inside({ from, run: { x, y } }: Edge, spot: Spot): number {
   return (spot.y - from.y) * x - (spot.x - from.x) * y;
 }
 
@@ -97,7 +82,7 @@ function checkShape({ letter, along, shape, nest }: CutPiece, mark: number): str
   if (box.left !== 0 || box.top !== 0 || box.bottom !== along || along % mark !== 0)
     faults.push(`the strip of ${letter}, ${along}, is not on the marks or not as high as its shape`);
   if (setting.step % mark !== 0) faults.push(`${letter} is set to ${setting.step}, off the ruler's marks`);
-  for (const edge of edges(cut)) {
+  for (const edge of edgesOf(cut)) {
     const least = Math.min(...seam.map((spot) => inside(edge, spot)));
     if (least < spec.seam - NEAR) faults.push(`an edge of ${letter} has an allowance of ${least}`);
     // A point that is cut off, and one rounded to the marks, may have more; never as much as would be another shape.
@@ -115,33 +100,42 @@ type Nest = NonNullable<CutPiece["nest"]>;
 function finishedRight(seam: readonly Spot[], spec: NonNullable<Nest["spec"]>): boolean {
   const near = (a: number, b: number) => Math.abs(a - b) <= NEAR;
   const { top, bottom } = boxOf(seam);
-  const level = edges(seam).filter(({ y, long }) => Math.abs(y) * long <= NEAR);
-  const slanting = edges(seam).filter(({ y, long }) => Math.abs(y) * long > NEAR);
-  const base = Math.max(...level.map(({ long }) => long));
+  const level = edgesOf(seam).filter(({ run: { y }, length }) => Math.abs(y) * length <= NEAR);
+  const slanting = edgesOf(seam).filter(({ run: { y }, length }) => Math.abs(y) * length > NEAR);
+  const base = Math.max(...level.map(({ length }) => length));
   const degrees = spec.angle ?? (spec.height === null ? 60 : null);
   const wanted = spec.kind === "half hexagon" ? 2 * spec.side : spec.side;
   if (!near(base, wanted)) return false;
   if (spec.height !== null && !near(bottom - top, spec.height)) return false;
   const sideways = spec.kind === "diamond" || spec.kind === "half hexagon";
-  if (sideways && !slanting.every(({ long }) => near(long, spec.side))) return false;
+  if (sideways && !slanting.every(({ length }) => near(length, spec.side))) return false;
   const corners = ["triangle", "right triangle"].includes(spec.kind) ? 3 : 4;
   if (seam.length !== corners) return false;
-  if (spec.kind === "right triangle") return slanting.some(({ x, long }) => Math.abs(x) * long <= NEAR);
+  if (spec.kind === "right triangle")
+    return slanting.some(({ run: { x }, length }) => Math.abs(x) * length <= NEAR);
   const lean = degrees === null ? base / 2 / (bottom - top) : 1 / Math.tan((degrees * Math.PI) / 180);
-  return slanting.every(({ x, y, long }) => Math.abs(Math.abs(x) - lean * Math.abs(y)) * long <= NEAR);
+  return slanting.every(
+    ({ run: { x, y }, length }) => Math.abs(Math.abs(x) - lean * Math.abs(y)) * length <= NEAR,
+  );
 }
 
 /** The outline is what the cuts make when they are set as told. */
 function setRight(cut: readonly Spot[], { angle, by, step }: Nest["setting"]): boolean {
   const near = (a: number, b: number) => Math.abs(a - b) <= NEAR;
   const { right, bottom } = boxOf(cut);
-  const all = edges(cut);
-  const base = Math.max(...all.filter(({ y, long }) => Math.abs(y) * long <= NEAR).map(({ long }) => long));
-  const slanting = all.filter(({ x, y, long }) => Math.min(Math.abs(x), Math.abs(y)) * long > NEAR);
+  const all = edgesOf(cut);
+  const base = Math.max(
+    ...all.filter(({ run: { y }, length }) => Math.abs(y) * length <= NEAR).map(({ length }) => length),
+  );
+  const slanting = all.filter(
+    ({ run: { x, y }, length }) => Math.min(Math.abs(x), Math.abs(y)) * length > NEAR,
+  );
   const lean = angle === null ? null : 1 / Math.tan((angle * Math.PI) / 180);
   const ruled =
     lean === null ||
-    slanting.every(({ x, y, long }) => Math.abs(Math.abs(x) - lean * Math.abs(y)) * long <= NEAR);
+    slanting.every(
+      ({ run: { x, y }, length }) => Math.abs(Math.abs(x) - lean * Math.abs(y)) * length <= NEAR,
+    );
   if (!ruled) return false;
   switch (by) {
     case "points":
@@ -149,7 +143,7 @@ function setRight(cut: readonly Spot[], { angle, by, step }: Nest["setting"]): b
     case "edge":
       return angle !== null && near(base, step) && cut.length === 4;
     case "square":
-      return angle !== null && slanting.length === 2 && near(base * Math.abs(slanting[0]?.y ?? 0), step);
+      return angle !== null && slanting.length === 2 && near(base * Math.abs(slanting[0]?.run.y ?? 0), step);
     case "marks":
       return (
         cut.length === 3 &&

@@ -1,27 +1,9 @@
 import type { CutPiece, CutShape } from "../cutlist/types.ts";
 import type { Plan } from "../plan/types.ts";
-
-interface Spot {
-  x: number;
-  y: number;
-}
+import { edgesOf, signedAreaOf } from "./shapes.ts";
 
 /** Ticks by which a point rounded to whole ticks may lie beside where it should. */
 const NEAR = 6;
-
-interface Edge {
-  from: Spot;
-  run: Spot;
-  length: number;
-}
-
-function edgesOf(line: readonly Spot[]): Edge[] {
-  return line.map((from, i) => {
-    const to = line[(i + 1) % line.length] ?? from;
-    const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-    return { from, run: { x: (to.x - from.x) / length, y: (to.y - from.y) / length }, length };
-  });
-}
 
 /** Ticks of an edge below which its direction, taken between whole ticks, says too little. */
 const SHORT = 640;
@@ -91,19 +73,11 @@ export function checkTemplates(plan: Plan): string[] {
               ({ use, template }) =>
                 use.asDrawn + use.reversed === shape.asDrawn + shape.reversed &&
                 template.cut.length === shape.cut.length &&
-                Math.abs(areaOf(template.cut) - areaOf(shape.cut)) <=
+                Math.abs(signedAreaOf(template.cut) - signedAreaOf(shape.cut)) <=
                   NEAR * (template.across + template.along),
             );
       if (!right) faults.push(`${fabric.name}: the templates do not say what ${piece.letter} is cut to`);
     }
   }
   return faults;
-}
-
-function areaOf(line: readonly Spot[]): number {
-  const twice = line.reduce((sum, a, i) => {
-    const b = line[(i + 1) % line.length] ?? a;
-    return sum + a.x * b.y - b.x * a.y;
-  }, 0);
-  return twice / 2;
 }

@@ -4,13 +4,17 @@ export interface Spot {
   y: number;
 }
 
-/** Area within an outline, whichever way round: a whole or half number of square ticks. */
-export function areaOf(line: readonly Spot[]): number {
+/** Area within an outline, negative where it runs the other way round: a whole or half number of square ticks. */
+export function signedAreaOf(line: readonly Spot[]): number {
   const twice = line.reduce((sum, a, i) => {
     const b = line[(i + 1) % line.length] ?? a;
     return sum + a.x * b.y - b.x * a.y;
   }, 0);
-  return Math.abs(twice) / 2;
+  return twice / 2;
+}
+
+export function areaOf(line: readonly Spot[]): number {
+  return Math.abs(signedAreaOf(line));
 }
 
 /** The box round an outline. */
@@ -46,4 +50,19 @@ export function overlap(a: readonly Spot[], b: readonly Spot[]): boolean {
       return mostA > leastB && mostB > leastA;
     }),
   );
+}
+
+/** An edge of an outline: where it begins, its direction of length one, and how long it is. */
+export interface Edge {
+  from: Spot;
+  run: Spot;
+  length: number;
+}
+
+export function edgesOf(line: readonly Spot[]): Edge[] {
+  return line.map((from, i) => {
+    const to = line[(i + 1) % line.length] ?? from;
+    const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+    return { from, run: { x: (to.x - from.x) / length, y: (to.y - from.y) / length }, length };
+  });
 }

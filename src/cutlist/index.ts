@@ -1,4 +1,3 @@
-export { runLength, startOf } from "../quilt/units/nest.ts";
 export { forKits } from "./for-kits.ts";
 export { fromWholeStrips, joinFromStrips, lossPerJoin, runNote, stripsToJoin } from "./joins.ts";
 export { bagKey, type LettersOfFabric, letterAt, letterPieces } from "./letters.ts";

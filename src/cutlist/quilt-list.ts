@@ -256,12 +256,12 @@ function addFinishing(
   if (wadding !== null && padded !== undefined) add(padded, orFault(piece, "wadding", padded, wadding));
 }
 
-/** One square may serve units trimmed to different sizes: then each use says its own. */
 /** Said to be the maker's own, so that nobody looks for the step that sews it. */
 function asOwn(piece: CutPiece): CutPiece {
   return { ...piece, uses: piece.uses.map((use) => ({ ...use, own: true })) };
 }
 
+/** One square may serve units trimmed to different sizes: then each use says its own. */
 function withoutClashingTrims(pieces: readonly Marked[]): Marked[] {
   const key = (piece: CutPiece): string =>
     JSON.stringify([

@@ -3,6 +3,7 @@ import { type Clock, startClock } from "./problem/clock.ts";
 import { checkProblem, gatherKinds } from "./problem/reduce.ts";
 import { lengthOf } from "./problem/roll-question.ts";
 import { groupSheets } from "./problem/sheet-groups.ts";
+import { freshStats } from "./problem/stats.ts";
 import { divided, stepOf } from "./problem/steps.ts";
 import { chooseStock, type Portion } from "./search/choose-stock.ts";
 import { highsSolver } from "./solver/highs.ts";
@@ -29,9 +30,7 @@ export async function choose(
   checkProblem(problem);
   await highsSolver().catch(() => null);
   const clock = startClock(limits);
-  const stats: SearchStats = {
-    ...{ columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
-  };
+  const stats = freshStats();
   const step = stepOf(problem);
   const kinds = gatherKinds(divided(problem.items, step));
   // Sheets alike in size may count differently: none are gathered.

@@ -3,6 +3,7 @@
 export type { StockAims } from "./choose.ts";
 export { lessenWork } from "./easing/lessen-work.ts";
 export { type EngineJob, runJob } from "./jobs.ts";
+export { nestLength } from "./nested/nest.ts";
 export { pack } from "./pack.ts";
 export { atMost } from "./problem/clock.ts";
 export { ruleOfThumb } from "./problem/rule-of-thumb.ts";

@@ -5,6 +5,7 @@ import { toLayouts } from "./problem/layouts.ts";
 import { checkProblem, gatherKinds, type Kind, transposeKinds } from "./problem/reduce.ts";
 import { lengthOf } from "./problem/roll-question.ts";
 import { groupSheets, type SheetGroup } from "./problem/sheet-groups.ts";
+import { freshStats } from "./problem/stats.ts";
 import { divided, stepOf } from "./problem/steps.ts";
 import { type StockAnswer, solveStock } from "./search/stock.ts";
 import { absentSolver } from "./solver/absent.ts";
@@ -36,14 +37,7 @@ export async function pack(
   // Loading the solver is not part of the search's time.
   await highsSolver().catch(() => null);
   const clock = startClock(limits, now);
-  const stats: SearchStats = {
-    columns: 0,
-    nodes: 0,
-    lpSolves: 0,
-    mipSolves: 0,
-    milliseconds: 0,
-    cutShort: null,
-  };
+  const stats = freshStats();
   const step = stepOf(problem);
   const kinds = gatherKinds(divided(problem.items, step));
   const groups = groupSheets(problem.sheets, step);

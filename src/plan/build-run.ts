@@ -1,5 +1,5 @@
-import { runLength, startOf } from "../cutlist/index.ts";
 import type { NestedCut } from "../cutlist/types.ts";
+import { nestLength } from "../engine/index.ts";
 import type { StackUse } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { runLeaf } from "./parts.ts";
@@ -20,11 +20,14 @@ export function buildRun(
   along: boolean,
 ): Part {
   const lie = (along ? nest.along : nest.across).find(
-    (each) => each.turned === turned && each.height <= height && runLength(each, count) === length,
+    (each) =>
+      each.turned === turned &&
+      each.height <= height &&
+      nestLength(each.first, each.advances, count) === length,
   );
   if (lie === undefined) throw new Error(`no run of ${count} of item ${item} takes ${length} of a strip`);
   const shapes = Array.from({ length: count }, (_, i) => ({
-    x: startOf(lie.advances, i),
+    x: nestLength(0, lie.advances, i + 1),
     y: 0,
     halfTurned: lie.alternates && (i % 2 === 1) !== lie.startsTurned,
   }));

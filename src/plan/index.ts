@@ -6,6 +6,7 @@ export { listSteps } from "./list-steps.ts";
 export { listTemplates } from "./list-templates.ts";
 export { orderCuts } from "./order-cuts.ts";
 export type { SharedEffort } from "./pack-shared.ts";
+export { piecesIn } from "./parts.ts";
 export { planCutLists } from "./plan-cut-lists.ts";
 export { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 export type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";

@@ -2,7 +2,7 @@ import type { InFile } from "../diagnostics/reading.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { workLetterUnknown, workNoneToSpoil, workTooFew, workTooMany } from "../diagnostics/work.ts";
 import type { Ticks } from "../length/types.ts";
-import { LENGTH_IN_HAND } from "../plan/index.ts";
+import { LENGTH_IN_HAND, piecesIn } from "../plan/index.ts";
 import type { FabricPlan, Part } from "../plan/types.ts";
 import type { Fact, SaidOf, What } from "../spec/index.ts";
 import { findStrips, numberedParts } from "./find-strips.ts";
@@ -128,18 +128,14 @@ function settleStrips(fabric: FabricPlan, work: Work): void {
       for (const leaf of pieceLeaves(strip)) {
         const there = leaf.x + leaf.across <= ends || fabric.pieces[leaf.piece!]!.fullWidth;
         if (state === "cut" && there) take(work, leaf);
-        else if (state === "spoiled" || (state === "cut" && !there)) work.lost[leaf.piece!]! += held(leaf);
+        else if (state === "spoiled" || (state === "cut" && !there))
+          work.lost[leaf.piece!]! += piecesIn(leaf);
       }
     }
   });
 }
 
-/** How many pieces a leaf is: a run of shapes is several. */
-function held({ shapes }: Part): number {
-  return shapes?.length ?? 1;
-}
-
-function take(work: Work, leaf: Part, count = held(leaf)): void {
+function take(work: Work, leaf: Part, count = piecesIn(leaf)): void {
   work.told.add(leaf);
   work.bags[leaf.piece!]! += count;
 }
@@ -199,7 +195,7 @@ function takeInOrder(fabric: FabricPlan, work: Work, piece: number, count: numbe
         const there = leaf.x + leaf.across <= ends || fabric.pieces[piece]!.fullWidth;
         if (open === 0 || leaf.piece !== piece || !there || work.told.has(leaf)) continue;
         // Of a run that is begun the shapes still to cut are planned anew.
-        const count = Math.min(open, held(leaf));
+        const count = Math.min(open, piecesIn(leaf));
         take(work, leaf, count);
         work.strips[l]!.set(strip.number, "begun");
         open -= count;

@@ -25,7 +25,6 @@ import { solveHere } from "../support/cut-list-spec.ts";
 
 type Paper = "text" | "csv" | "html" | "pdf" | "drawing";
 const ALL: readonly Paper[] = ["text", "csv", "html", "pdf", "drawing"];
-const SEWN = ALL;
 const TOLD: readonly Paper[] = ["text", "html", "pdf"];
 
 /** How a field is changed in a plan, and the papers that must change; or why no hand needs it. */
@@ -178,20 +177,20 @@ const UNIT: Table<UnitRecord> = {
     change: (u) => {
       u.name = "U77";
     },
-    in: SEWN,
+    in: ALL,
   },
   kind: "said in its text",
   method: {
     change: (u) => {
       u.method = "by gate posts";
     },
-    in: SEWN,
+    in: ALL,
   },
   text: {
     change: (u) => {
       u.text = "gate post finishing 9 x 9 in";
     },
-    in: SEWN,
+    in: ALL,
   },
   path: "the place in the file, for messages",
   demand: "an index",
@@ -202,7 +201,7 @@ const UNIT: Table<UnitRecord> = {
     change: (u) => {
       u.raw.across += IN;
     },
-    in: SEWN,
+    in: ALL,
   },
   trimmed: "told by its step",
   unitsPerSet: {
@@ -223,7 +222,7 @@ const UNIT: Table<UnitRecord> = {
     change: (u) => {
       u.units += 5;
     },
-    in: SEWN,
+    in: ALL,
   },
   sets: {
     change: (u) => {
@@ -243,21 +242,21 @@ const UNIT: Table<UnitRecord> = {
     change: (u) => {
       source(u).letter = "QQ";
     },
-    in: SEWN,
+    in: ALL,
     where: isLoose,
   },
   batches: {
     change: (u) => {
       laid(u).letter = "QQ";
     },
-    in: SEWN,
+    in: ALL,
     where: hasBatch,
   },
   stripSets: {
     change: (u) => {
       firstSet(u).strips[0]!.letter = "QQ";
     },
-    in: SEWN,
+    in: ALL,
     where: (u) => hasSet(u) && firstSet(u).fullSets > 0,
   },
   steps: { change: (u) => void u.steps.pop(), in: TOLD },
@@ -273,14 +272,14 @@ const SET: Table<StripSetRecord> = {
     change: (s) => {
       s.strips[0]!.letter = "QQ";
     },
-    in: SEWN,
+    in: ALL,
     where: (s) => s.fullSets > 0,
   },
   fullSets: {
     change: (s) => {
       s.fullSets += 3;
     },
-    in: SEWN,
+    in: ALL,
   },
   fullLength: {
     change: (s) => {
@@ -299,13 +298,13 @@ const SET: Table<StripSetRecord> = {
     change: (s) => {
       s.height += IN;
     },
-    in: SEWN,
+    in: ALL,
   },
   segment: {
     change: (s) => {
       s.segment += IN;
     },
-    in: SEWN,
+    in: ALL,
   },
   perFullSet: {
     change: (s) => {
@@ -324,7 +323,7 @@ const SET: Table<StripSetRecord> = {
     change: (s) => {
       s.segments += 3;
     },
-    in: SEWN,
+    in: ALL,
   },
   segmentsPerUnit: {
     change: (s) => {
@@ -345,7 +344,7 @@ const LAID: Table<LaidRecord> = {
     change: (l) => {
       l.letter = "QQ";
     },
-    in: SEWN,
+    in: ALL,
   },
   across: "the bag's size",
   along: "the bag's size",
@@ -370,7 +369,7 @@ const SOURCE: Table<PatchSource> = {
     change: (s) => {
       s.letter = "QQ";
     },
-    in: SEWN,
+    in: ALL,
   },
   part: {
     change: (s) => {
@@ -393,13 +392,13 @@ const HEAP: Table<HeapRecord> = {
     change: (h) => {
       h.name = "U7z";
     },
-    in: SEWN,
+    in: ALL,
   },
   count: {
     change: (h) => {
       h.count += 3;
     },
-    in: SEWN,
+    in: ALL,
   },
   prints: {
     change: (h) =>

@@ -3,10 +3,9 @@
  * clockwise as seen. Angles are degrees clockwise.
  */
 
-export interface Spot {
-  x: number;
-  y: number;
-}
+import { areaOf, type Spot } from "../shapes.ts";
+
+export { areaOf, type Spot };
 
 export type Polygon = readonly Spot[];
 
@@ -20,16 +19,6 @@ export interface Line {
 }
 
 export const dot = (a: Spot, b: Spot): number => a.x * b.x + a.y * b.y;
-
-export function areaOf(polygon: Polygon): number {
-  let twice = 0;
-  for (let i = 0; i < polygon.length; i += 1) {
-    const a = polygon[i] as Spot;
-    const b = polygon[(i + 1) % polygon.length] as Spot;
-    twice += a.x * b.y - b.x * a.y;
-  }
-  return Math.abs(twice) / 2;
-}
 
 export function rectangleOf(across: number, along: number, x = 0, y = 0): Polygon {
   return [

@@ -132,17 +132,3 @@ export function nestRun(outline: readonly ShapePoint[], halfTurns: boolean): Nes
     startsTurned,
   };
 }
-
-/** What a run of so many shapes takes along the strip. */
-export function runLength(run: Pick<NestRun, "first" | "advances">, count: number): Ticks {
-  return count < 1 ? 0 : run.first + startOf(run.advances, count - 1);
-}
-
-/** Where shape `index` of a run begins, from 0. */
-export function startOf(advances: readonly Ticks[], index: number): Ticks {
-  const round = advances.reduce((sum, advance) => sum + advance, 0);
-  const turns = Math.floor(index / advances.length);
-  return (
-    turns * round + advances.slice(0, index % advances.length).reduce((sum, advance) => sum + advance, 0)
-  );
-}

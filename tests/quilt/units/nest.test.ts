@@ -1,14 +1,8 @@
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
-import {
-  halfTurned,
-  hullOf,
-  leastAdvance,
-  nestRun,
-  runLength,
-  startOf,
-} from "../../../src/quilt/units/nest.ts";
+import { nestLength } from "../../../src/engine/nested/nest.ts";
+import { halfTurned, hullOf, leastAdvance, nestRun } from "../../../src/quilt/units/nest.ts";
 import { overlap } from "../../support/polygons.ts";
 
 interface Point {
@@ -26,7 +20,7 @@ function laid(outline: readonly Point[], count: number, halfTurns: boolean, less
   const shape = hullOf(outline);
   return Array.from({ length: count }, (_, i) => {
     const turned = run.alternates && (i % 2 === 1) !== run.startsTurned;
-    const start = startOf(run.advances, i) - less * i;
+    const start = nestLength(0, run.advances, i + 1) - less * i;
     return (turned ? halfTurned(shape) : shape).map(({ x, y }) => ({ x: x + start, y }));
   });
 }
@@ -56,8 +50,8 @@ describe("runs of equal shapes", () => {
     expect(run.advances.length).toBe(1);
     expect(run.advances[0]! / INCH).toBeCloseTo(2.433, 3);
     // 16 from 42 in: 4.866 + 15 x 2.433 = 41.36.
-    expect(runLength(run, 16)).toBeLessThan(42 * INCH);
-    expect(runLength(run, 17)).toBeGreaterThan(42 * INCH);
+    expect(nestLength(run.first, run.advances, 16)).toBeLessThan(42 * INCH);
+    expect(nestLength(run.first, run.advances, 17)).toBeGreaterThan(42 * INCH);
     const upright = nestRun(shape, false);
     expect(upright).toMatchObject({ alternates: false, advances: [upright.first] });
   });
@@ -70,7 +64,9 @@ describe("runs of equal shapes", () => {
     ];
     const run = nestRun(shape, true);
     expect(run).toMatchObject({ first: 3000, height: 5000, advances: [0, 3000] });
-    expect([1, 2, 3, 4].map((count) => runLength(run, count))).toEqual([3000, 3000, 6000, 6000]);
+    expect([1, 2, 3, 4].map((count) => nestLength(run.first, run.advances, count))).toEqual([
+      3000, 3000, 6000, 6000,
+    ]);
     const mirrored = nestRun(
       shape.map(({ x, y }) => ({ x: 3000 - x, y })),
       true,
@@ -116,7 +112,7 @@ describe("runs of equal shapes", () => {
       for (const halfTurns of [true, false]) {
         expect(anyOverlap(laid(shape, 5, halfTurns)), JSON.stringify(shape)).toBe(false);
         const run = nestRun(shape, halfTurns);
-        expect(runLength(run, 5)).toBeLessThanOrEqual(5 * run.first);
+        expect(nestLength(run.first, run.advances, 5)).toBeLessThanOrEqual(5 * run.first);
         // No neighbours but those that touch nothing before: the last stands as near as it may.
         const turned = halfTurned(shape);
         for (const [before, next] of halfTurns
