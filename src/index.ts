@@ -3,7 +3,7 @@
  * everything the lists and drawings show.
  *
  *     const { value: plan, diagnostics } = await planQuilt(text, "quilt.yaml", USUAL_OPTIONS, solveHere);
- *     if (plan !== null) console.log(buyList(plan), cuttingSteps(plan));
+ *     if (plan !== null) console.log(buyList(plan), cuttingSteps(plan, true));
  */
 
 export { auditPlan } from "./audit/index.ts";
@@ -20,7 +20,7 @@ export { suitsOf } from "./choices/suits.ts";
 export { readArrangements, turnings } from "./choices/turnings.ts";
 export { diagnosticsJson } from "./diagnostics/answer.ts";
 export { nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
-export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
+export { type Diagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export { EIGHTH_INCH_RULER, floor, parseLength, QUARTER_CENTIMETRE_RULER } from "./length/index.ts";
 export { checkQuilt, heldToLimit, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
@@ -82,6 +82,7 @@ export {
   takePlan,
 } from "./stash/index.ts";
 export { type Change, goOn } from "./state/index.ts";
+export { english, formatDiagnostic, type Words, wordAll, wordDiagnostic } from "./words/index.ts";
 
 import type { Solve } from "./plan/index.ts";
 

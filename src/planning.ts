@@ -4,7 +4,7 @@
  */
 export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
-export { type Diagnostic, formatDiagnostic, type Outcome } from "./diagnostics/index.ts";
+export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
   EIGHTH_INCH_RULER,
@@ -58,3 +58,4 @@ export {
   type Spec,
 } from "./spec/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
+export { english, formatDiagnostic, type Words, wordAll, wordDiagnostic } from "./words/index.ts";

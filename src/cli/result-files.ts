@@ -1,4 +1,5 @@
 import type { Plan } from "../plan/types.ts";
+import type { Words } from "../words/index.ts";
 import { fileNamePart } from "./file-names.ts";
 import type { Files } from "./write.ts";
 
@@ -10,7 +11,7 @@ function numbered(what: string, index: number, name: string): string {
 }
 
 /** Every file of a plan: the plan itself, its book, lists and steps as text, tables, a drawing for each fabric. */
-export async function resultFiles(plan: Plan): Promise<Files> {
+export async function resultFiles(plan: Plan, words: Words): Promise<Files> {
   const {
     buyCsv,
     buyList,
@@ -50,14 +51,14 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler);
   const units = unitsCsv(plan);
   return {
-    "plan.json": planJson(plan),
+    "plan.json": planJson(plan, words),
     "book.html": bookPage(
       plan,
       drawings.map(([, svg]) => svg),
     ),
     "buy.txt": buyList(plan),
     "buy.csv": buyCsv(plan),
-    "steps.txt": cuttingSteps(plan),
+    "steps.txt": cuttingSteps(plan, true, words),
     ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan) }),
     ...(top === null ? {} : { "top.svg": drawTop(top, plan.fabrics, plan.ruler) }),
     ...Object.fromEntries(blocks),

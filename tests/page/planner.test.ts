@@ -16,6 +16,7 @@ import { planJson } from "../../src/render/json/index.ts";
 import { drawFabric } from "../../src/render/svg/index.ts";
 import { buyList, cuttingSteps } from "../../src/render/text/index.ts";
 import { bySaving, findSavings } from "../../src/savings/index.ts";
+import { english } from "../../src/words/index.ts";
 import { QUILTS, quiltNamed } from "./quilts.ts";
 
 const MOST = 1e8;
@@ -62,17 +63,17 @@ describe("the page plans as the command line does", () => {
     const { plan, answers } = await told(text);
     expect(only(answers, "planned").whole).toBe(true);
     if (plan === null) throw new Error("the page cannot plan it");
-    expect(planJson(plan)).toBe(planJson(expected));
+    expect(planJson(plan, english)).toBe(planJson(expected, english));
     const cutting = show(plan, "cutting");
     if (cutting.what !== "cutting") throw new Error("asked for the cutting");
     const drawings = expected.fabrics.map((_, i) => drawFabric(expected, i));
     expect(cutting.fabrics.map(({ svg }) => svg)).toEqual(drawings);
-    expect(cutting.steps).toBe(cuttingSteps(expected));
+    expect(cutting.steps).toBe(cuttingSteps(expected, true, english));
     expect(cutting.buy).toBe(buyList(expected));
     const book = show(plan, "book");
     if (book.what !== "book") throw new Error("asked for the book");
     expect(book.html).toBe(bookPage(expected, drawings));
-    expect(book.json).toBe(planJson(expected));
+    expect(book.json).toBe(planJson(expected, english));
   });
 
   test.each(STARTS)(

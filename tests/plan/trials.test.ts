@@ -9,6 +9,7 @@ import { everyPart } from "../../src/plan/parts.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
+import { allSaid, said } from "../support/in-words.ts";
 
 const folder = new URL("../../fixtures/trials/", import.meta.url);
 
@@ -219,7 +220,7 @@ describe("cloth in hand", () => {
     const { value, diagnostics } = await planOf(textOf("own-length-squared"));
     expect(value).toBeNull();
     expect(diagnostics).toMatchObject([{ code: "STOCK-SHORT" }]);
-    expect(diagnostics[0]?.message).toContain("1 of 42 x 4 1/2 in");
+    expect(said(diagnostics[0])?.message).toContain("1 of 42 x 4 1/2 in");
     const seven = textOf("own-length-squared").replace("x WOF, 8", "x WOF, 7");
     expect((await fabricOf(seven, "moss")).stock).toMatchObject([{ used: 1 }]);
   });
@@ -253,7 +254,7 @@ describe("cloth in hand", () => {
 test("a strip of full width that is to be cut lengthwise is refused in the maker's words", async () => {
   const { value, diagnostics } = await planOf(textOf("binding-lengthwise"));
   expect(value).toBeNull();
-  const [error] = diagnostics.filter(({ severity }) => severity === "error");
+  const [error] = allSaid(diagnostics).filter(({ severity }) => severity === "error");
   expect(error?.message).toContain("cannot be cut lengthwise as well");
   expect(error).toMatchObject({ at: { line: 6 }, hint: expect.stringContaining("cut lengthwise") });
   expect(exitCodeOf(diagnostics)).toBe(1);
@@ -274,7 +275,7 @@ describe("one tight cloth", () => {
   test("is proved too small without stacked subcuts, and they are offered", async () => {
     const { value, diagnostics } = await planOf(textOf("one-tight-cloth"), { style: "strips-2" });
     expect(value).toBeNull();
-    const [error] = diagnostics.filter(({ severity }) => severity === "error");
+    const [error] = allSaid(diagnostics).filter(({ severity }) => severity === "error");
     expect(error).toMatchObject({ code: "STOCK-SHORT" });
     expect(error?.hint).toContain("--style strips-3");
     expect(exitCodeOf(diagnostics)).toBe(3);

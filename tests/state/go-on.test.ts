@@ -5,6 +5,7 @@ import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { goneOnList } from "../../src/render/text/go-on.ts";
 import { addEntry, beginWork, USUALLY_PLANNED, withoutLastEntry } from "../../src/spec/index.ts";
 import { IN } from "../support/cut-list-spec.ts";
+import { allSaid } from "../support/in-words.ts";
 
 /**
  * The tide pool's first fabric, 42 in usable, 27 in bought, 1 in straightened off. Its diagram: strips 1 to 3 of 4 1/2 in
@@ -25,7 +26,12 @@ async function go(words: readonly string[], text = BEGUN, more: { again?: boolea
 
 async function gone(words: readonly string[], text = BEGUN) {
   const { value, diagnostics } = await go(words, text);
-  if (value === null) throw new Error(diagnostics.map(({ message }) => message).join("; "));
+  if (value === null)
+    throw new Error(
+      allSaid(diagnostics)
+        .map(({ message }) => message)
+        .join("; "),
+    );
   return { ...value, sea: value.plan.fabrics[0]! };
 }
 

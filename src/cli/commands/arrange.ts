@@ -77,8 +77,8 @@ export const arrange = defineCommand({
     progress.clear();
     if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
     report(spec.diagnostics, text, io);
-    if (values.json) io.out(arrangementsJson(found.value, spec.value.ruler, spec.diagnostics));
-    else io.out(arrangementsTable(found.value, chosen));
+    if (values.json) io.out(arrangementsJson(found.value, spec.value.ruler, spec.diagnostics, io.words));
+    else io.out(arrangementsTable(found.value, chosen, io.words));
     if (values.json && values.out === null) return EXIT.done;
 
     const [{ drawArrangements }, { usualFolder }, { writeFiles }] = await Promise.all([

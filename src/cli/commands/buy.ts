@@ -51,7 +51,7 @@ async function buySizes(
   const told = [...spec.diagnostics, ...found.diagnostics];
   report(told, source, io);
   const { value } = found;
-  if (values.json) io.out(buySizesJson(value, spec.value.ruler, told));
+  if (values.json) io.out(buySizesJson(value, spec.value.ruler, told, io.words));
   else io.out(values.csv ? sizesCsv(value) : sizesTable(value));
   return EXIT.done;
 }
@@ -92,7 +92,7 @@ export const buy = defineCommand({
       return EXIT.done;
     }
     const lists = [buyList(made.plan), ...Object.values(await besideFiles(made, beside, io))];
-    io.out(values.json ? buyJson(made.plan) : lists.join("\n"));
+    io.out(values.json ? buyJson(made.plan, io.words) : lists.join("\n"));
     return EXIT.done;
   },
 });

@@ -1,4 +1,5 @@
 import { diagnosticsJson } from "../../diagnostics/answer.ts";
+import { wordAll } from "../../words/index.ts";
 import { defineCommand } from "../command.ts";
 import { json } from "../options.ts";
 import { readInput } from "../read.ts";
@@ -18,7 +19,7 @@ export const check = defineCommand({
     const { diagnostics } = checkQuilt(input.value.text, input.value.name);
     report(diagnostics, input.value.text, io);
     const code = exitCodeOf(diagnostics);
-    if (values.json) io.out(diagnosticsJson(diagnostics));
+    if (values.json) io.out(diagnosticsJson(wordAll(diagnostics, io.words)));
     else if (code === 0) io.out(`${input.value.name}: no errors\n`);
     return code;
   },

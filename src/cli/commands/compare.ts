@@ -82,7 +82,11 @@ export const compare = defineCommand({
     const told = [...spec.diagnostics, ...found.diagnostics];
     report(told, text, io);
     const { ruler } = spec.value;
-    io.out(json ? comparisonJson(found.value, ruler, told) : comparisonTable(found.value, ruler));
+    io.out(
+      json
+        ? comparisonJson(found.value, ruler, told, io.words)
+        : comparisonTable(found.value, ruler, io.words),
+    );
     if (json && values.out === null) return EXIT.done;
 
     const [{ drawComparison }, { usualFolder }, { writeFiles }] = await Promise.all([
@@ -90,7 +94,7 @@ export const compare = defineCommand({
       import("../file-names.ts"),
       import("../write.ts"),
     ]);
-    const drawing = drawComparison(found.value, ruler.unit === "in");
+    const drawing = drawComparison(found.value, ruler.unit === "in", io.words);
     const named = values.out ?? usualFolder(found.value.name);
     const folder = resolve(io.folder, named);
     const inputs = file === "-" ? [] : [resolve(io.folder, file)];

@@ -1,7 +1,8 @@
 import { join, resolve } from "node:path";
 import type { Outcome } from "../../diagnostics/types.ts";
-import { FACT_EXAMPLES, workLeftOut, workNoPlan, workNothingToUndo } from "../../diagnostics/work.ts";
+import { workLeftOut, workNoPlan, workNothingToUndo } from "../../diagnostics/work.ts";
 import type { Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import { realDisk } from "../disk.ts";
@@ -30,7 +31,7 @@ export const goOn = defineCommand({
   about:
     "Say what has happened at the mat, by the strip numbers of the cutting diagram and the letters of the bags. What is left is planned again from what is really there: pieces that lie cut first, then rests and the " +
     "cloth in hand, and only what they cannot give is bought. Bags keep their letters. All that was said is kept in work.yaml beside the plan; the other files of the folder are those of the new plan. " +
-    `${FACT_EXAMPLES} Where a quilt has several fabrics, begin with the fabric and a colon.`,
+    `${english.factExamples} Where a quilt has several fabrics, begin with the fabric and a colon.`,
   arguments: [
     { name: "<file>", help: "the quilt or cut list that was planned" },
     { name: "[facts...]", help: 'what has happened: "ivory: cut to strip 6" "40 in wide"' },
@@ -83,7 +84,7 @@ export const goOn = defineCommand({
       return EXIT.usage;
     }
     if (words.length === 0 && !values.undo && old === null) {
-      io.talk(`error: nothing has been said of the work yet.\n${FACT_EXAMPLES}\n`);
+      io.talk(`error: nothing has been said of the work yet.\n${io.words.factExamples}\n`);
       return EXIT.usage;
     }
     const before = old?.value?.text ?? null;
@@ -122,7 +123,7 @@ export const goOn = defineCommand({
       import("../printed-files.ts"),
       import("../write.ts"),
     ]);
-    const results = await resultFiles(plan);
+    const results = await resultFiles(plan, io.words);
     const printed = await printedFiles(plan, results, values, null, io);
     const list = front.goneOnList(plan, changes);
     const files = { ...results, ...printed, "gone-on.txt": list };
@@ -138,8 +139,8 @@ export const goOn = defineCommand({
     if (written.value === null)
       return failWith([...written.diagnostics, workLeftOut(workNamed)], undefined, values.json, io);
     report(written.diagnostics, undefined, io);
-    if (values.json) io.out(front.planJson(plan));
-    else io.out([list, front.buyList(plan), front.cuttingSteps(plan)].join("\n"));
+    if (values.json) io.out(front.planJson(plan, io.words));
+    else io.out([list, front.buyList(plan), front.cuttingSteps(plan, true, io.words)].join("\n"));
     io.talk(`${written.value.length} files written into ${named}; what was said is kept in ${workNamed}\n`);
     return EXIT.done;
   },

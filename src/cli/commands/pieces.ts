@@ -77,7 +77,11 @@ export const pieces = defineCommand({
     const made = await planText(file, "command line", planning, io, reworded);
     if ("code" in made) return made.code === EXIT.fileErrors ? EXIT.usage : made.code;
     const { buyList, cuttingSteps, planJson } = await import("../../index.ts");
-    io.out(values.json ? planJson(made.plan) : `${buyList(made.plan)}\n${cuttingSteps(made.plan, false)}`);
+    io.out(
+      values.json
+        ? planJson(made.plan, io.words)
+        : `${buyList(made.plan)}\n${cuttingSteps(made.plan, false, io.words)}`,
+    );
     return EXIT.done;
   },
 });

@@ -73,7 +73,7 @@ export const plan = defineCommand({
     await (await import("../pool.ts")).endThreads();
     const { buyList, cuttingSteps, makingSteps, planJson, wasteTable } = await import("../../index.ts");
     if (values.json && values.out === null) {
-      io.out(planJson(made.plan));
+      io.out(planJson(made.plan, io.words));
       return EXIT.done;
     }
     const [{ usualFolder }, { resultFiles }, { printedFiles }, { writeFiles }] = await Promise.all([
@@ -83,7 +83,7 @@ export const plan = defineCommand({
       import("../write.ts"),
     ]);
     const named = values.out ?? usualFolder(made.plan.name);
-    const results = await resultFiles(made.plan);
+    const results = await resultFiles(made.plan, io.words);
     const printed = await printedFiles(made.plan, results, values, comparison?.value ?? null, io);
     const files = { ...results, ...printed, ...besides };
     const folder = resolve(io.folder, named);
@@ -96,9 +96,9 @@ export const plan = defineCommand({
     const { WORK_NAME } = await import("../../index.ts");
     if ((await realDisk.kind(join(folder, WORK_NAME))) !== null)
       report([workLeftAside(join(named, WORK_NAME))], undefined, io);
-    if (values.json) io.out(planJson(made.plan));
+    if (values.json) io.out(planJson(made.plan, io.words));
     else {
-      const all = [buyList(made.plan), ...Object.values(besides), cuttingSteps(made.plan)];
+      const all = [buyList(made.plan), ...Object.values(besides), cuttingSteps(made.plan, true, io.words)];
       if (made.plan.making !== undefined) all.push(makingSteps(made.plan));
       io.out([...all, wasteTable(made.plan)].join("\n"));
     }

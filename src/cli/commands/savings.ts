@@ -59,7 +59,7 @@ export const savings = defineCommand({
     );
     progress.clear();
     if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
-    io.out(values.json ? savingsJson(found.value) : savingsList(found.value, file));
+    io.out(values.json ? savingsJson(found.value, io.words) : savingsList(found.value, file));
     if (values.take === null || values.out === null) return EXIT.done;
 
     const taken = found.value.savings[values.take - 1];

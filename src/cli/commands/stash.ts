@@ -40,7 +40,7 @@ async function show(file: string, values: Values, io: Io): Promise<ExitCode> {
   const cloths = stash.rows.flatMap(({ cloth, line }) => (cloth === null ? [] : [{ line, ...cloth }]));
   if (values.json) {
     const told = { action: "show" as const, cloths, diagnostics: read.diagnostics };
-    io.out(stashJson(told, spokenIn(values)));
+    io.out(stashJson(told, spokenIn(values), io.words));
   } else io.out(stashList(stash, spokenIn(values)));
   return ended(read.diagnostics, text, io);
 }
@@ -63,7 +63,7 @@ async function add(words: readonly string[], file: string, values: Values, io: I
   const lines = clothLines([added], spoken);
   const { diagnostics } = done;
   const told = [...cloth.diagnostics, ...diagnostics];
-  if (values.json) io.out(stashJson({ action: "add", added, diagnostics: told }, spoken));
+  if (values.json) io.out(stashJson({ action: "add", added, diagnostics: told }, spoken, io.words));
   else io.out(`Added to ${file}:\n${lines.join("\n")}\n`);
   return ended(told, undefined, io);
 }
@@ -85,7 +85,8 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
   });
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
   const { used, kept } = done.value;
-  if (values.json) io.out(stashJson({ action: "take", used, kept, diagnostics: done.diagnostics }, spoken));
+  if (values.json)
+    io.out(stashJson({ action: "take", used, kept, diagnostics: done.diagnostics }, spoken, io.words));
   else {
     const part = (title: string, cloths: typeof used) =>
       cloths.length === 0 ? [`${title}: nothing`] : [`${title}:`, ...clothLines(cloths, spoken)];
@@ -115,7 +116,7 @@ async function suits(quilt: string, file: string, values: Values, io: Io): Promi
   const { plan, fabrics } = found.value;
   const diagnostics = [...spec.diagnostics, ...found.diagnostics];
   const told = { action: "suits" as const, fabrics, diagnostics };
-  io.out(values.json ? stashJson(told, plan.ruler.unit) : suitsList(plan.name, fabrics));
+  io.out(values.json ? stashJson(told, plan.ruler.unit, io.words) : suitsList(plan.name, fabrics));
   return ended(diagnostics, text, io);
 }
 
@@ -133,7 +134,8 @@ async function undo(file: string, values: Values, io: Io): Promise<ExitCode> {
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
   const { steps, left } = done.value;
   const changes = (count: number) => `${count} change${count === 1 ? "" : "s"}`;
-  if (values.json) io.out(undoneJson({ action: "undo", steps, left, diagnostics: done.diagnostics }));
+  if (values.json)
+    io.out(undoneJson({ action: "undo", steps, left, diagnostics: done.diagnostics }, io.words));
   else io.out(`${changes(steps)} of ${file} taken back; ${changes(left)} before it could be too.\n`);
   io.talk(`The table as it was until now is ${file}.undone\n`);
   return EXIT.done;

@@ -5,6 +5,7 @@ import {
   drawBlock,
   drawFabric,
   drawSewing,
+  english,
   makingSteps,
   type Plan,
   planJson,
@@ -17,7 +18,7 @@ export function show(plan: Plan, what: ShowWhat): Shown {
   const cutting = () => fabrics.map(({ name }, index) => ({ name, svg: drawFabric(plan, index) }));
   switch (what) {
     case "cutting":
-      return { what, fabrics: cutting(), steps: cuttingSteps(plan), buy: buyList(plan) };
+      return { what, fabrics: cutting(), steps: cuttingSteps(plan, true, english), buy: buyList(plan) };
     case "sewing": {
       const blocks = (top?.designs ?? [])
         .filter(({ count }) => count > 0)
@@ -28,7 +29,7 @@ export function show(plan: Plan, what: ShowWhat): Shown {
     case "book":
       return {
         what,
-        json: planJson(plan),
+        json: planJson(plan, english),
         html: bookPage(
           plan,
           cutting().map(({ svg }) => svg),

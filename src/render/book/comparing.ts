@@ -1,5 +1,6 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
 import { drawComparison } from "../svg/draw-comparison.ts";
 import { type ComparisonPart, comparisonParts } from "../text/compare.ts";
 import { compareWords } from "../text/compare-words.ts";
@@ -30,7 +31,7 @@ function tableOf({ title, columns, rows }: ComparisonPart): Block[] {
 
 /** The ways of making side by side: the picture, what each takes, and the best of them together. */
 export function comparingSection(comparison: Comparison, plan: Plan): Section {
-  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, plan.ruler);
+  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, plan.ruler, english);
   const [heading = "", ...lines] = best;
   return {
     id: "comparison",
@@ -42,7 +43,7 @@ export function comparingSection(comparison: Comparison, plan: Plan): Section {
     titledByDrawing: false,
     blocks: [
       { kind: "text", text: compareWords.about.replaceAll("\n", " "), tone: "lead" },
-      { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in") },
+      { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in", english) },
       ...tableOf(fabric),
       ...list([...fabric.notes, ...(open ? [compareWords.notProven] : [])]),
       ...tableOf(work),

@@ -1,5 +1,6 @@
 import { formatLength, formatSize, TICKS_PER } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
+import { english, wordAll } from "../../words/index.ts";
 import { assumptionsOf, handLines, words as textWords } from "../text/index.ts";
 import type { Block, Book, Section } from "./content.ts";
 import { typeset } from "./typeset.ts";
@@ -56,9 +57,8 @@ export function handSection(plan: Plan): Section | null {
 /** What the file left open, and what planning has to say. Null when there is neither. */
 export function assumptionSection(plan: Plan): Section | null {
   const assumed = assumptionsOf(plan).map(typeset);
-  const notes = plan.diagnostics
-    .filter(({ severity }) => severity !== "error")
-    .map(({ message }) => typeset(message));
+  const noted = plan.diagnostics.filter(({ severity }) => severity !== "error");
+  const notes = wordAll(noted, english).map(({ message }) => typeset(message));
   if (assumed.length + notes.length === 0) return null;
   const { title, lead } = bookWords.assumed;
   return section("assumptions", title, false, [

@@ -1,6 +1,7 @@
 import type { Arrangement, Arrangements } from "../../choices/arrange-blocks.ts";
 import type { ArrangedFabric, ArrangedPiece, Nesting, Taken } from "../../choices/arranged-figures.ts";
 import type { WrittenGrid } from "../../choices/turned-spec.ts";
+import { type Words, wordAll } from "../../words/index.ts";
 import { arrangeWords as words } from "./arrange-words.ts";
 import { money } from "./buy.ts";
 import { choiceWords } from "./choice-words.ts";
@@ -133,11 +134,12 @@ function nestLines(all: readonly Possible[]): string[] {
 }
 
 /** What prints made necessary, once for all arrangements that it is said of. */
-function noteLines(all: readonly Possible[]): string[] {
-  const notes = [...new Set(all.flatMap(({ planned }) => planned.notes))];
+function noteLines(all: readonly Possible[], language: Words): string[] {
+  const notesOf = ({ planned }: Possible) => wordAll(planned.notes, language).map(({ message }) => message);
+  const notes = [...new Set(all.flatMap(notesOf))];
   const groups = notes.map((said) => ({
     said,
-    names: all.filter(({ planned }) => planned.notes.includes(said)).map(({ name }) => name),
+    names: all.filter((one) => notesOf(one).includes(said)).map(({ name }) => name),
   }));
   return groups.length === 0 ? [] : ["", words.notes, ...groupLines(groups, all)];
 }
@@ -207,11 +209,11 @@ function toCopy({ name, key, same, blocks, rows, grids, planned }: Possible): st
  * What each arrangement takes: fabric, price, pieces and sizes to cut, methods, and how its seams nest.
  * @param copy print what is to be copied into the file for each arrangement: its rows, and the grids of its blocks
  */
-export function arrangementsTable(found: Arrangements, copy: boolean): string {
+export function arrangementsTable(found: Arrangements, copy: boolean, language: Words): string {
   const { name, arrangements, alike, noMirror, currency, motifs } = found;
   const all = possible(arrangements);
   const not = arrangements.flatMap(({ name: way, planned, why }) =>
-    planned === null ? [`  ${words.impossible(way, why)}`] : [],
+    planned === null && why !== null ? [`  ${words.impossible(way, language.whyNot(why))}`] : [],
   );
   const choices = [words.choose, ...(motifs.length === 0 ? [] : [words.chooseMotifs])];
   return [
@@ -224,7 +226,7 @@ export function arrangementsTable(found: Arrangements, copy: boolean): string {
     ...methodLines(all),
     ...nestLines(all),
     ...(noMirror.length === 0 ? [] : ["", words.noMirror(noMirror.join(", "))]),
-    ...noteLines(all),
+    ...noteLines(all, language),
     ...(not.length === 0 ? [] : ["", words.notThisWay, ...not]),
     ...(copy ? all.flatMap(toCopy) : ["", ...choices]),
     "",

@@ -2,6 +2,7 @@ import type { BestCombination, Comparison, MethodRow } from "../../choices/compa
 import type { FabricFigures, Figures } from "../../choices/making-figures.ts";
 import { formatLength } from "../../length/format.ts";
 import type { Ruler } from "../../length/types.ts";
+import type { Words } from "../../words/index.ts";
 import { money } from "./buy.ts";
 import { choiceWords } from "./choice-words.ts";
 import { compareWords as words } from "./compare-words.ts";
@@ -213,7 +214,7 @@ export interface ComparisonParts {
 }
 
 /** The parts of a comparison in words, as `comparisonTable` prints them. */
-export function comparisonParts(comparison: Comparison, ruler: Ruler): ComparisonParts {
+export function comparisonParts(comparison: Comparison, ruler: Ruler, language: Words): ComparisonParts {
   const { rows, filed, best, minutes, currency } = comparison;
   const spoken = { ruler, currency };
   const all = [filed, best.figures, ...rows.map(({ figures }) => figures)];
@@ -223,9 +224,9 @@ export function comparisonParts(comparison: Comparison, ruler: Ruler): Compariso
   return {
     fabric: fabricTable(comparison, spoken),
     work: workTable(comparison, spoken),
-    impossible: rows
-      .filter(({ figures }) => figures === null)
-      .map((row) => words.impossible(nameOf(row), row.why)),
+    impossible: rows.flatMap((row) =>
+      row.why === null ? [] : [words.impossible(nameOf(row), language.whyNot(row.why))],
+    ),
     open: all.some((figures) => figures?.fabrics.some(({ proven }) => !proven)),
     best: bestLines(comparison, spoken),
     minutes: [words.figures, words.minutes(said.join(", "))],
@@ -233,8 +234,8 @@ export function comparisonParts(comparison: Comparison, ruler: Ruler): Compariso
 }
 
 /** Every way of making each kind of unit, side by side, and the best combination. */
-export function comparisonTable(comparison: Comparison, ruler: Ruler): string {
-  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, ruler);
+export function comparisonTable(comparison: Comparison, ruler: Ruler, language: Words): string {
+  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, ruler, language);
   return [
     words.title(comparison.name),
     words.about,

@@ -1,5 +1,6 @@
 import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
+import { type Words, wordAll } from "../../words/index.ts";
 import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, boughtWords, layTitle, mistakeWords, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";
@@ -294,7 +295,7 @@ export function handLines(plan: Plan): string[] {
  * Cautions, then for each fabric its pieces, cutting steps, leftovers and proof, as a handout in text.
  * `hasDiagrams` (default true): strip numbers are told, to be found in the cutting diagrams.
  */
-export function cuttingSteps(plan: Plan, hasDiagrams = true): string {
+export function cuttingSteps(plan: Plan, hasDiagrams: boolean, language: Words): string {
   const usesFullWidth = plan.fabrics.some(({ lays }) => lays.some(({ source }) => source === "bolt"));
   const blocks = plan.fabrics.map((fabric, index) => [
     ...headingLines(fabric, index + 1, plan),
@@ -307,12 +308,11 @@ export function cuttingSteps(plan: Plan, hasDiagrams = true): string {
     "",
   ]);
   // How a border is joined and cut is told with its bag and in its own step.
-  const notes = plan.diagnostics
-    .filter(
-      ({ severity, code, path }) =>
-        severity !== "error" && !(code === "PIECE-JOINED" && path.startsWith("borders")),
-    )
-    .map(({ message }) => message);
+  const noted = plan.diagnostics.filter(
+    ({ severity, told, path }) =>
+      severity !== "error" && !(told === "pieceJoined" && path.startsWith("borders")),
+  );
+  const notes = wordAll(noted, language).map(({ message }) => message);
   return [
     words.stepsTitle(plan.name),
     "",

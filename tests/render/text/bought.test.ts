@@ -5,6 +5,7 @@ import type { Plan } from "../../../src/plan/types.ts";
 import { labelSection } from "../../../src/render/book/labels.ts";
 import { cuttingSteps } from "../../../src/render/text/index.ts";
 import { words } from "../../../src/render/text/words.ts";
+import { english } from "../../../src/words/index.ts";
 import { cutListSpec, fabric, IN, piece, solveHere } from "../../support/cut-list-spec.ts";
 
 async function planned(spare: number, kits = 1): Promise<Plan> {
@@ -23,15 +24,15 @@ async function planned(spare: number, kits = 1): Promise<Plan> {
 test("a spoiled strip: taken from what is left, or bought, with its price", async () => {
   // derived geometry: strips of 7 in and three of 2 in are 13 in, bought as 13 1/2 in (3/8 yd): 1/2 in is left. A strip
   // of 2 in more is 15 in, one of 7 in more 20 in: 1/2 and 5/8 yd.
-  expect(cuttingSteps(await planned(0))).toContain(
+  expect(cuttingSteps(await planned(0), true, english)).toContain(
     "If a 2 in strip is cut wrongly, 1/8 yd more is needed ($1.50); for a 7 in one 1/4 yd ($3.00).",
   );
   // With 3 in to spare 18 in are bought, and 5 in left: a 2 in strip comes out of them.
-  expect(cuttingSteps(await planned(3 * IN))).toContain(
+  expect(cuttingSteps(await planned(3 * IN), true, english)).toContain(
     "If a 2 in strip is cut wrongly, the length left takes it; for a 7 in one 1/8 yd more is needed ($1.50).",
   );
   // With 8 in to spare 22 1/2 in are bought, and 9 1/2 in left.
-  expect(cuttingSteps(await planned(8 * IN))).toContain(
+  expect(cuttingSteps(await planned(8 * IN), true, english)).toContain(
     "If a strip is cut wrongly, the length left uncut is enough to cut it again (widest 7 in).",
   );
 });

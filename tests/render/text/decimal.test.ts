@@ -10,6 +10,7 @@ import { cutsCsv } from "../../../src/render/csv/index.ts";
 import { drawFabric } from "../../../src/render/svg/index.ts";
 import { buyList, cuttingSteps, wasteTable } from "../../../src/render/text/index.ts";
 import { decimalOf, readSpecFile } from "../../../src/spec/read-spec-file.ts";
+import { english } from "../../../src/words/index.ts";
 import { sampleFabric, samplePiece, samplePlan } from "../../support/sample-plan.ts";
 
 const COMMA = { ...QUARTER_CENTIMETRE_RULER, decimal: "comma" } as const;
@@ -55,7 +56,7 @@ test("everything printed and drawn keeps to the comma; tables for programs keep 
   const book = bookOf(plan);
   const told = [
     buyList(plan),
-    cuttingSteps(plan),
+    cuttingSteps(plan, true, english),
     wasteTable(plan),
     handoutText(book),
     JSON.stringify(book.sections.map(({ blocks }) => blocks.map((block) => ({ ...block, svg: "" })))),

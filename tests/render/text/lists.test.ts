@@ -3,6 +3,7 @@ import type { Plan } from "../../../src/plan/types.ts";
 import { buyCsv, cutsCsv } from "../../../src/render/csv/index.ts";
 import { buyJson, type PlanAnswer, planJson } from "../../../src/render/json/index.ts";
 import { buyList, wasteTable } from "../../../src/render/text/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { goodPlan } from "../../support/good-plan.ts";
 
 /** The sample plan with other names, for what names can do to a table. */
@@ -57,7 +58,7 @@ test("CSV is quoted where needed and runs no formula", async () => {
 
 test("JSON reads back as the plan", async () => {
   const plan = await goodPlan();
-  const { lengths: _told, ...printed } = JSON.parse(planJson(plan)) as PlanAnswer;
+  const { lengths: _told, ...printed } = JSON.parse(planJson(plan, english)) as PlanAnswer;
   expect(printed).toEqual(JSON.parse(JSON.stringify(plan)));
-  expect(JSON.parse(buyJson(plan)).fabrics).toHaveLength(2);
+  expect(JSON.parse(buyJson(plan, english)).fabrics).toHaveLength(2);
 });

@@ -6,6 +6,7 @@ import type { Solve } from "../../../src/plan/request.ts";
 import type { Plan } from "../../../src/plan/types.ts";
 import { cuttingSteps, instructionsFor } from "../../../src/render/text/index.ts";
 import type { CutListSpec } from "../../../src/spec/types.ts";
+import { english } from "../../../src/words/index.ts";
 import { CM, cutListSpec, fabric, fullWidth, IN, piece } from "../../support/cut-list-spec.ts";
 import { answering, borders } from "../../support/hand-made-packings.ts";
 
@@ -134,7 +135,7 @@ describe("a step as a maker writes it", () => {
 describe("the handout", () => {
   test("cautions come before the first cut, and amounts are called estimates", async () => {
     const { spec, solve } = borders();
-    const text = cuttingSteps(await planned(spec, solve));
+    const text = cuttingSteps(await planned(spec, solve), true, english);
     expect(text.indexOf("Close the blade after every cut")).toBeGreaterThan(0);
     expect(text.indexOf("Close the blade after every cut")).toBeLessThan(text.indexOf("  1. "));
     expect(text).toMatch("Amounts are estimates: check them");
@@ -142,7 +143,7 @@ describe("the handout", () => {
 
   test("lines stay within a page and end without blanks", async () => {
     const { spec, solve } = borders();
-    for (const line of cuttingSteps(await planned(spec, solve)).split("\n")) {
+    for (const line of cuttingSteps(await planned(spec, solve), true, english).split("\n")) {
       expect(line.length).toBeLessThanOrEqual(110);
       expect(line).toBe(line.trimEnd());
     }

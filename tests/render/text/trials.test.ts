@@ -6,6 +6,7 @@ import { buyList, cuttingSteps } from "../../../src/render/text/index.ts";
 import { makingSteps } from "../../../src/render/text/making.ts";
 import { readSpecFile } from "../../../src/spec/index.ts";
 import { readStash, takePlan } from "../../../src/stash/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { IN, solveHere } from "../../support/cut-list-spec.ts";
 
 /** Small quilts whose handout could once not be followed from the first cut to the last row. */
@@ -25,7 +26,7 @@ async function told(name: string, kits = 1, until = ""): Promise<Told> {
   const options = { ...USUAL_OPTIONS, kits, effort: until === "" ? 60 : 10 };
   const { value } = await planQuilt(text, `${name}.yaml`, options, solveHere);
   if (value === null) throw new Error(`no plan for ${name}`);
-  return { plan: value, steps: flat(cuttingSteps(value)), sewing: flat(makingSteps(value)) };
+  return { plan: value, steps: flat(cuttingSteps(value, true, english)), sewing: flat(makingSteps(value)) };
 }
 
 /** The sewing of a quilt that is listed and not planned: the letters are the same. */

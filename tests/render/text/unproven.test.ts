@@ -4,6 +4,7 @@ import { bookOf, bookPage, handoutMarkdown, handoutText } from "../../../src/ren
 import { buyCsv } from "../../../src/render/csv/index.ts";
 import { drawFabric } from "../../../src/render/svg/index.ts";
 import { buyList, cuttingSteps } from "../../../src/render/text/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { goodPlan } from "../../support/good-plan.ts";
 
 /** The plan with what is proved of its fabrics taken away, as `open` says. */
@@ -37,7 +38,7 @@ function boasts(text: string): string[] {
 
 const PRINTS: Record<string, (plan: Plan) => string> = {
   "buy list": buyList,
-  steps: cuttingSteps,
+  steps: (plan) => cuttingSteps(plan, true, english),
   diagram: (plan) => plan.fabrics.map((_, i) => drawFabric(plan, i)).join("\n"),
   book: (plan) => bookPage(plan),
   "handout in text": (plan) => handoutText(bookOf(plan)),

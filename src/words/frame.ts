@@ -1,5 +1,5 @@
-import { visible } from "./quote.ts";
-import type { Diagnostic, Place } from "./types.ts";
+import { visible } from "../diagnostics/quote.ts";
+import type { Place, WordedDiagnostic } from "../diagnostics/types.ts";
 
 const WIDEST = 100;
 
@@ -22,7 +22,7 @@ function frame(source: string, at: Place): string {
  * A diagnostic as it is printed: where, what, the line with a caret when the text is at hand, what would help. No
  * trailing newline.
  */
-export function formatDiagnostic(diagnostic: Diagnostic, sourceText?: string): string {
+export function formatDiagnostic(diagnostic: WordedDiagnostic, sourceText?: string): string {
   const { at, code, severity, message, hint, path } = diagnostic;
   const where = at === null ? "" : `${visible(at.file)}:${at.line}:${at.column}: `;
   const field = path === "" ? "" : ` (${visible(path)})`;
