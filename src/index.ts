@@ -48,7 +48,6 @@ export { goneOnList } from "./render/text/go-on.ts";
 export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
 export { kitsList } from "./render/text/kits.ts";
 export { savingsList } from "./render/text/savings.ts";
-export { changeSaid } from "./render/text/savings-words.ts";
 export { sizesTable } from "./render/text/several-sizes.ts";
 export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";

@@ -45,7 +45,6 @@ export {
   priceOf,
   totalPrice,
 } from "./render/text/index.ts";
-export { changeSaid } from "./render/text/savings-words.ts";
 export {
   colourFor,
   jsonSchema,

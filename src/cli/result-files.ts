@@ -49,17 +49,17 @@ export async function resultFiles(plan: Plan, words: Words): Promise<Files> {
     top === null || making === undefined ? [] : drawSewing(top, making, plan.fabrics, plan.ruler);
   const steps =
     top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler);
-  const units = unitsCsv(plan);
+  const units = unitsCsv(plan, words);
   return {
     "plan.json": planJson(plan, words),
     "book.html": bookPage(
       plan,
       drawings.map(([, svg]) => svg),
     ),
-    "buy.txt": buyList(plan),
-    "buy.csv": buyCsv(plan),
+    "buy.txt": buyList(plan, words),
+    "buy.csv": buyCsv(plan, words),
     "steps.txt": cuttingSteps(plan, true, words),
-    ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan) }),
+    ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan, words) }),
     ...(top === null ? {} : { "top.svg": drawTop(top, plan.fabrics, plan.ruler) }),
     ...Object.fromEntries(blocks),
     ...Object.fromEntries(templates),
@@ -68,9 +68,9 @@ export async function resultFiles(plan: Plan, words: Words): Promise<Files> {
       steps.map((svg, i) => [steps.length === 1 ? "units.svg" : `units-${i + 1}.svg`, svg]),
     ),
     ...Object.fromEntries(sewing.map(({ name, svg }) => [`${name}.svg`, svg])),
-    "cuts.csv": cutsCsv(plan),
+    "cuts.csv": cutsCsv(plan, words),
     ...(units === "" ? {} : { "units.csv": units }),
-    "waste.txt": wasteTable(plan),
+    "waste.txt": wasteTable(plan, words),
     ...Object.fromEntries(drawings),
   };
 }

@@ -93,7 +93,10 @@ test("the sampler has every kind of unit that can be made in several ways, in it
   ]);
   const row = (unit: string, method: string) =>
     rows.find((each) => each.unit === unit && each.method === method);
-  expect(row("rails", "strip sets")).toMatchObject({ figures: null, why: { because: "print", fault: { facts: { fabric: "gulls" } } } });
+  expect(row("rails", "strip sets")).toMatchObject({
+    figures: null,
+    why: { because: "print", fault: { facts: { fabric: "gulls" } } },
+  });
   expect(row("flying geese", "four at a time")?.figures?.direction).toBe("spares");
   expect(row("flying geese", "stitch-and-flip")).toMatchObject({
     filed: true,

@@ -186,7 +186,7 @@ describe("four geese to a block, three blocks by three", () => {
     );
     expect(new Set(pictures).size).toBe(12);
     for (const one of found.arrangements.slice(1)) await expectSamePlan(pasted(GULLS, found, one.name), one);
-    const scene = arrangementsScene(found.name, arrangementPictures(found), quiltOf(GULLS).fabrics);
+    const scene = arrangementsScene(found.name, arrangementPictures(found, english), quiltOf(GULLS).fabrics);
     expect(faultsOf(scene)).toEqual([]);
   }, 60_000);
 
@@ -387,7 +387,7 @@ describe("the drawing", () => {
     const found = await arranged(GULLS, ["upright", "right", "facing"]);
     const said =
       "$1,215.50 · gulls over the harbour 11 7/8 yd · foam on the evening sea 12 1/8 yd · seams nest: 172 of 386";
-    const pictures = arrangementPictures(found).flatMap((one) =>
+    const pictures = arrangementPictures(found, english).flatMap((one) =>
       Array.from({ length: 6 }, () => ({ ...one, said })),
     );
     expect(pictures).toHaveLength(24);
@@ -398,6 +398,8 @@ describe("the drawing", () => {
     const text = GULLS.replace("3 x 3", "1 x 5").replaceAll("gulls", "gulls over the harbour in the evening");
     const found = await arranged(text, ["anticlockwise", "upright"], ["by-turns", "centre"]);
     expect(found.arrangements.length).toBeGreaterThan(2);
-    expect(faultsOf(arrangementsScene(found.name, arrangementPictures(found), fabrics(text)))).toEqual([]);
+    expect(
+      faultsOf(arrangementsScene(found.name, arrangementPictures(found, english), fabrics(text))),
+    ).toEqual([]);
   }, 60_000);
 });

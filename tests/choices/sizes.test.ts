@@ -9,6 +9,7 @@ import { sizesCsv } from "../../src/render/csv/sizes.ts";
 import { sizesTable } from "../../src/render/text/several-sizes.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { MATTRESS_SIZES, mattressSize } from "../../src/stock/index.ts";
+import { english } from "../../src/words/index.ts";
 import { said } from "../support/in-words.ts";
 import { OPTIONS, quiltOf, solve, textOf } from "./quilts.ts";
 
@@ -162,11 +163,11 @@ test("one table of all sizes; each is what planning that size alone gives", asyn
     const { value: plan } = await planSpec(inBlocks(spec, size.blocks), OPTIONS, solve);
     expect(size.fabrics.map(({ buy }) => buy)).toEqual(plan?.fabrics.map(({ purchase }) => purchase?.text));
   }
-  const table = sizesTable(value);
+  const table = sizesTable(value, english);
   expect(table).toMatch(/^Size +2x2 +5×6 +crib$/m);
   expect(table).toMatch(/^make star +4 +30 +\d+$/m);
   expect(table).toContain("crib: US crib mattress 28 x 52 in, drop 8 in at both sides and foot");
-  const lines = sizesCsv(value).trimEnd().split("\r\n");
+  const lines = sizesCsv(value, english).trimEnd().split("\r\n");
   expect(lines[0]).toBe("Size,2x2,5×6,crib");
   expect(lines.every((line) => line.split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/).length === 4)).toBe(true);
 }, 60_000);

@@ -65,7 +65,7 @@ async function printed(name: string): Promise<Printed> {
   const text = readFileSync(new URL(`../../fixtures/${name}.yaml`, import.meta.url), "utf8");
   const { value } = await planQuilt(text, name, { ...USUAL_OPTIONS, effort: 3 }, solveHere);
   if (value === null) throw new Error(`no plan for ${name}`);
-  return { steps: cuttingSteps(value, true, english), sewing: makingSteps(value) };
+  return { steps: cuttingSteps(value, true, english), sewing: makingSteps(value, english) };
 }
 
 const texts = new Map<string, Printed>();

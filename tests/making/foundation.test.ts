@@ -152,7 +152,7 @@ describe("planned", () => {
       "Straighten the cut end on a printed line: trim off 1 in",
     );
     // What the maker reads: patches in their order, nothing trimmed or squared up.
-    const told = makingSteps(plan).replaceAll(/\s+/g, " ");
+    const told = makingSteps(plan, english).replaceAll(/\s+/g, " ");
     const order = [
       "patch 1, rectangle, C (dusk)",
       "Line 1: patch 2, flying geese, goose, a quarter of E (straw)",

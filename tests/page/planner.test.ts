@@ -69,7 +69,7 @@ describe("the page plans as the command line does", () => {
     const drawings = expected.fabrics.map((_, i) => drawFabric(expected, i));
     expect(cutting.fabrics.map(({ svg }) => svg)).toEqual(drawings);
     expect(cutting.steps).toBe(cuttingSteps(expected, true, english));
-    expect(cutting.buy).toBe(buyList(expected));
+    expect(cutting.buy).toBe(buyList(expected, english));
     const book = show(plan, "book");
     if (book.what !== "book") throw new Error("asked for the book");
     expect(book.html).toBe(bookPage(expected, drawings));

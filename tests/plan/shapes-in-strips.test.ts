@@ -98,7 +98,7 @@ describe("equal shapes stand alternately", () => {
     expect(steps).toContain("lay the 45-degree line of the ruler on its lower edge");
     expect(steps).toContain("cut at every 2 5/8 in, measured square to the cut before");
     expect(steps).toContain("cut at every 6 7/8 in, measured along the edge where the piece is longer");
-    expect(cutsCsv(plan)).toContain("aslant from strips 4 1/4 at 60 degrees, from point to point");
+    expect(cutsCsv(plan, english)).toContain("aslant from strips 4 1/4 at 60 degrees, from point to point");
   });
 
   test("the drawing holds every outline, and none of the rectangles", () => {

@@ -8,6 +8,7 @@ import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.t
 import { everyPart } from "../../src/plan/parts.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
+import { english } from "../../src/words/index.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
 import { allSaid, said } from "../support/in-words.ts";
 
@@ -118,7 +119,7 @@ setting: { rows: n, fill: 6 x 6 }
     const [set, other] = value.making?.units[0]?.stripSets ?? [];
     expect([set?.fullSets, set?.fullLength, other?.fullSets]).toEqual([5, 107 * 6400, 2]);
     expect(set?.strips.map(({ beyond }) => beyond / 6400)).toEqual([27, 0, 27]);
-    const sewing = makingSteps(value).replace(/\s+/g, " ");
+    const sewing = makingSteps(value, english).replace(/\s+/g, " ");
     expect(sewing.match(/\(clay\) are longer than that: cut each to 107 cm before you sew it/g)).toHaveLength(
       2,
     );
@@ -180,7 +181,7 @@ describe("joined borders", () => {
     // derived geometry: sides of 45 root 2 + 1/2, up to 64 1/4; the top between them of 36 root 2 + 1/2 and twice the
     // 1 5/8 that the spacer is wide until it is trimmed, up to 54 3/4; two of each.
     expect(spacer).toMatchObject([{ count: 6, along: 2.125 * IN, joined: { length: 238 * IN } }]);
-    const sewing = value === null ? "" : makingSteps(value).replace(/\s+/g, " ");
+    const sewing = value === null ? "" : makingSteps(value, english).replace(/\s+/g, " ");
     expect(sewing).toContain("This border, cut 2 1/8 in wide all round,");
     expect(sewing).toContain("the top must measure 54 1/2 x 66 1/2 in now");
   });

@@ -442,8 +442,8 @@ function papersOf(plan: Plan, wanted: readonly Paper[]): Papers {
   const { top, making } = plan;
   const of = (paper: Paper, make: () => string): string => (wanted.includes(paper) ? make() : "");
   return {
-    text: of("text", () => cuttingSteps(plan, true, english) + makingSteps(plan)),
-    csv: of("csv", () => cutsCsv(plan) + unitsCsv(plan)),
+    text: of("text", () => cuttingSteps(plan, true, english) + makingSteps(plan, english)),
+    csv: of("csv", () => cutsCsv(plan, english) + unitsCsv(plan, english)),
     html: of("html", () => pageOf(bookOf(plan, []))),
     // The PDF prints the same content; that it prints all of it is held by its own tests.
     pdf: of("pdf", () => JSON.stringify(bookOf(plan, []))),

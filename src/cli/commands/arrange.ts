@@ -86,7 +86,7 @@ export const arrange = defineCommand({
       import("../file-names.ts"),
       import("../write.ts"),
     ]);
-    const pictures = arrangementPictures(found.value);
+    const pictures = arrangementPictures(found.value, io.words);
     const drawing = drawArrangements(found.value.name, pictures, spec.value.fabrics);
     const named = values.out ?? usualFolder(found.value.name);
     const folder = resolve(io.folder, named);

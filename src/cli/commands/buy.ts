@@ -52,7 +52,7 @@ async function buySizes(
   report(told, source, io);
   const { value } = found;
   if (values.json) io.out(buySizesJson(value, spec.value.ruler, told, io.words));
-  else io.out(values.csv ? sizesCsv(value) : sizesTable(value));
+  else io.out(values.csv ? sizesCsv(value, io.words) : sizesTable(value, io.words));
   return EXIT.done;
 }
 
@@ -88,10 +88,10 @@ export const buy = defineCommand({
     if ("code" in made) return made.code;
     const { buyCsv, buyJson, buyList } = await import("../../index.ts");
     if (values.csv) {
-      io.out(buyCsv(made.plan));
+      io.out(buyCsv(made.plan, io.words));
       return EXIT.done;
     }
-    const lists = [buyList(made.plan), ...Object.values(await besideFiles(made, beside, io))];
+    const lists = [buyList(made.plan, io.words), ...Object.values(await besideFiles(made, beside, io))];
     io.out(values.json ? buyJson(made.plan, io.words) : lists.join("\n"));
     return EXIT.done;
   },

@@ -125,7 +125,7 @@ export const goOn = defineCommand({
     ]);
     const results = await resultFiles(plan, io.words);
     const printed = await printedFiles(plan, results, values, null, io);
-    const list = front.goneOnList(plan, changes);
+    const list = front.goneOnList(plan, changes, io.words);
     const files = { ...results, ...printed, "gone-on.txt": list };
     const kept = await keepWork({ path, named: workNamed }, before, workText);
     if (kept.value === null) return failWith(kept.diagnostics, undefined, values.json, io);
@@ -140,7 +140,7 @@ export const goOn = defineCommand({
       return failWith([...written.diagnostics, workLeftOut(workNamed)], undefined, values.json, io);
     report(written.diagnostics, undefined, io);
     if (values.json) io.out(front.planJson(plan, io.words));
-    else io.out([list, front.buyList(plan), front.cuttingSteps(plan, true, io.words)].join("\n"));
+    else io.out([list, front.buyList(plan, io.words), front.cuttingSteps(plan, true, io.words)].join("\n"));
     io.talk(`${written.value.length} files written into ${named}; what was said is kept in ${workNamed}\n`);
     return EXIT.done;
   },

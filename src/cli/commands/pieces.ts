@@ -80,7 +80,7 @@ export const pieces = defineCommand({
     io.out(
       values.json
         ? planJson(made.plan, io.words)
-        : `${buyList(made.plan)}\n${cuttingSteps(made.plan, false, io.words)}`,
+        : `${buyList(made.plan, io.words)}\n${cuttingSteps(made.plan, false, io.words)}`,
     );
     return EXIT.done;
   },

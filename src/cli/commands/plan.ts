@@ -98,9 +98,13 @@ export const plan = defineCommand({
       report([workLeftAside(join(named, WORK_NAME))], undefined, io);
     if (values.json) io.out(planJson(made.plan, io.words));
     else {
-      const all = [buyList(made.plan), ...Object.values(besides), cuttingSteps(made.plan, true, io.words)];
-      if (made.plan.making !== undefined) all.push(makingSteps(made.plan));
-      io.out([...all, wasteTable(made.plan)].join("\n"));
+      const all = [
+        buyList(made.plan, io.words),
+        ...Object.values(besides),
+        cuttingSteps(made.plan, true, io.words),
+      ];
+      if (made.plan.making !== undefined) all.push(makingSteps(made.plan, io.words));
+      io.out([...all, wasteTable(made.plan, io.words)].join("\n"));
     }
     io.talk(`${written.value.length} files written into ${named}\n`);
     return EXIT.done;

@@ -48,7 +48,7 @@ export const savings = defineCommand({
     }
     const input = await readInput(file, io);
     if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-    const { changeSaid, findSavings, savingsJson, savingsList } = await import("../../index.ts");
+    const { findSavings, savingsJson, savingsList } = await import("../../index.ts");
     const { text, name } = input.value;
     const progress = startProgress(io);
     const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
@@ -59,7 +59,7 @@ export const savings = defineCommand({
     );
     progress.clear();
     if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
-    io.out(values.json ? savingsJson(found.value, io.words) : savingsList(found.value, file));
+    io.out(values.json ? savingsJson(found.value, io.words) : savingsList(found.value, file, io.words));
     if (values.take === null || values.out === null) return EXIT.done;
 
     const taken = found.value.savings[values.take - 1];
@@ -81,7 +81,7 @@ export const savings = defineCommand({
     });
     if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
     report(written.diagnostics, undefined, io);
-    io.talk(`${values.out} written: ${changeSaid(taken.idea.change)}\n`);
+    io.talk(`${values.out} written: ${io.words.changeSaid(taken.idea.change)}\n`);
     return EXIT.done;
   },
 });

@@ -41,7 +41,7 @@ async function show(file: string, values: Values, io: Io): Promise<ExitCode> {
   if (values.json) {
     const told = { action: "show" as const, cloths, diagnostics: read.diagnostics };
     io.out(stashJson(told, spokenIn(values), io.words));
-  } else io.out(stashList(stash, spokenIn(values)));
+  } else io.out(stashList(stash, spokenIn(values), io.words));
   return ended(read.diagnostics, text, io);
 }
 
@@ -60,7 +60,7 @@ async function add(words: readonly string[], file: string, values: Values, io: I
     diagnostics: [],
   }));
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
-  const lines = clothLines([added], spoken);
+  const lines = clothLines([added], spoken, io.words);
   const { diagnostics } = done;
   const told = [...cloth.diagnostics, ...diagnostics];
   if (values.json) io.out(stashJson({ action: "add", added, diagnostics: told }, spoken, io.words));
@@ -89,7 +89,7 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
     io.out(stashJson({ action: "take", used, kept, diagnostics: done.diagnostics }, spoken, io.words));
   else {
     const part = (title: string, cloths: typeof used) =>
-      cloths.length === 0 ? [`${title}: nothing`] : [`${title}:`, ...clothLines(cloths, spoken)];
+      cloths.length === 0 ? [`${title}: nothing`] : [`${title}:`, ...clothLines(cloths, spoken, io.words)];
     const lines = [...part(`Taken out of ${file}`, used), "", ...part("Offcuts put in", kept)];
     io.out(`${lines.join("\n")}\n`);
   }
@@ -116,7 +116,7 @@ async function suits(quilt: string, file: string, values: Values, io: Io): Promi
   const { plan, fabrics } = found.value;
   const diagnostics = [...spec.diagnostics, ...found.diagnostics];
   const told = { action: "suits" as const, fabrics, diagnostics };
-  io.out(values.json ? stashJson(told, plan.ruler.unit, io.words) : suitsList(plan.name, fabrics));
+  io.out(values.json ? stashJson(told, plan.ruler.unit, io.words) : suitsList(plan.name, fabrics, io.words));
   return ended(diagnostics, text, io);
 }
 

@@ -18,13 +18,22 @@ export function show(plan: Plan, what: ShowWhat): Shown {
   const cutting = () => fabrics.map(({ name }, index) => ({ name, svg: drawFabric(plan, index) }));
   switch (what) {
     case "cutting":
-      return { what, fabrics: cutting(), steps: cuttingSteps(plan, true, english), buy: buyList(plan) };
+      return {
+        what,
+        fabrics: cutting(),
+        steps: cuttingSteps(plan, true, english),
+        buy: buyList(plan, english),
+      };
     case "sewing": {
       const blocks = (top?.designs ?? [])
         .filter(({ count }) => count > 0)
         .map((design) => ({ name: design.name, svg: drawBlock(design, fabrics, ruler) }));
       const sewing = top === null || making === undefined ? [] : drawSewing(top, making, fabrics, ruler);
-      return { what, drawings: [...blocks, ...sewing], steps: making === undefined ? "" : makingSteps(plan) };
+      return {
+        what,
+        drawings: [...blocks, ...sewing],
+        steps: making === undefined ? "" : makingSteps(plan, english),
+      };
     }
     case "book":
       return {

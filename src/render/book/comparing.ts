@@ -3,7 +3,7 @@ import type { Plan } from "../../plan/types.ts";
 import { english } from "../../words/index.ts";
 import { drawComparison } from "../svg/draw-comparison.ts";
 import { type ComparisonPart, comparisonParts } from "../text/compare.ts";
-import { compareWords } from "../text/compare-words.ts";
+
 import type { Block, Section, Table } from "./content.ts";
 import { typeset } from "./typeset.ts";
 
@@ -36,19 +36,19 @@ export function comparingSection(comparison: Comparison, plan: Plan): Section {
   return {
     id: "comparison",
     over: "",
-    title: compareWords.bookTitle,
+    title: english.compare.bookTitle,
     swatch: null,
-    running: compareWords.bookTitle,
+    running: english.compare.bookTitle,
     newSheet: true,
     titledByDrawing: false,
     blocks: [
-      { kind: "text", text: compareWords.about.replaceAll("\n", " "), tone: "lead" },
+      { kind: "text", text: english.compare.about.replaceAll("\n", " "), tone: "lead" },
       { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in", english) },
       ...tableOf(fabric),
-      ...list([...fabric.notes, ...(open ? [compareWords.notProven] : [])]),
+      ...list([...fabric.notes, ...(open ? [english.compare.notProven] : [])]),
       ...tableOf(work),
       ...list(work.notes),
-      ...(impossible.length === 0 ? [] : [{ kind: "heading" as const, text: compareWords.notThisWay }]),
+      ...(impossible.length === 0 ? [] : [{ kind: "heading" as const, text: english.compare.notThisWay }]),
       ...list(impossible),
       { kind: "heading", text: heading },
       ...list(lines),

@@ -4,7 +4,7 @@ import { planCutLists } from "../../../src/plan/plan-cut-lists.ts";
 import type { Plan } from "../../../src/plan/types.ts";
 import { labelSection } from "../../../src/render/book/labels.ts";
 import { cuttingSteps } from "../../../src/render/text/index.ts";
-import { words } from "../../../src/render/text/words.ts";
+
 import { english } from "../../../src/words/index.ts";
 import { cutListSpec, fabric, IN, piece, solveHere } from "../../support/cut-list-spec.ts";
 
@@ -38,12 +38,12 @@ test("a spoiled strip: taken from what is left, or bought, with its price", asyn
 });
 
 test("cloths cut alike are told together, each kind in its own words", () => {
-  expect(words.onPieces("2 1/2 in strip", 3, true, "")).toBe(
+  expect(english.cutting.onPieces("2 1/2 in strip", 3, true, "")).toBe(
     "On 2 1/2 in strips, cut already (3, each cut the same):",
   );
-  expect(words.onPieces("fat quarter", 1, false, "")).toBe("On one fat quarter:");
-  expect(words.readyCut(2, "bought 10 in square")).toBe("2 of 10 in squares");
-  expect(words.readyCut(1, "bought fat quarter")).toBe("1 fat quarter");
+  expect(english.cutting.onPieces("fat quarter", 1, false, "")).toBe("On one fat quarter:");
+  expect(english.cutting.readyCut(2, "bought 10 in square")).toBe("2 of 10 in squares");
+  expect(english.cutting.readyCut(1, "bought fat quarter")).toBe("1 fat quarter");
 });
 
 test("bag labels of a class count what one kit holds", async () => {

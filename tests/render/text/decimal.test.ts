@@ -55,9 +55,9 @@ test("everything printed and drawn keeps to the comma; tables for programs keep 
   const plan = await samplePlan([sampleFabric("Lin", [samplePiece(41_600, 73_600, 99)], cloth)], {}, COMMA);
   const book = bookOf(plan);
   const told = [
-    buyList(plan),
+    buyList(plan, english),
     cuttingSteps(plan, true, english),
-    wasteTable(plan),
+    wasteTable(plan, english),
     handoutText(book),
     JSON.stringify(book.sections.map(({ blocks }) => blocks.map((block) => ({ ...block, svg: "" })))),
     [...drawFabric(plan, 0).matchAll(/<(?:text|desc|title)[^>]*>([^<]*)</g)]
@@ -70,5 +70,5 @@ test("everything printed and drawn keeps to the comma; tables for programs keep 
   expect(told[0]).toMatch(/\d,\d m/);
   expect(told[0]).toMatch(/€\d+,\d\d/);
   expect(told[3]).toContain("6,5 × 11,5 cm");
-  expect(cutsCsv(plan)).toContain(",6.5,11.5,");
+  expect(cutsCsv(plan, english)).toContain(",6.5,11.5,");
 });

@@ -13,7 +13,7 @@ import { answering, borders } from "../../support/hand-made-packings.ts";
 /** The steps of the only fabric, each in one line. */
 function told(plan: Plan): string[] {
   return plan.fabrics.flatMap((fabric) =>
-    instructionsFor(plan, fabric).map(({ phrases, parts }) =>
+    instructionsFor(plan, fabric, english).map(({ phrases, parts }) =>
       [phrases.join("; "), ...parts.map((part) => `${part.strips.join()}: ${part.phrases.join("; ")}`)].join(
         " | ",
       ),

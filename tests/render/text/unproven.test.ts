@@ -37,7 +37,7 @@ function boasts(text: string): string[] {
 }
 
 const PRINTS: Record<string, (plan: Plan) => string> = {
-  "buy list": buyList,
+  "buy list": (one) => buyList(one, english),
   steps: (plan) => cuttingSteps(plan, true, english),
   diagram: (plan) => plan.fabrics.map((_, i) => drawFabric(plan, i)).join("\n"),
   book: (plan) => bookPage(plan),
@@ -64,7 +64,7 @@ test("the table for other programs says yes and no", async () => {
       .trim()
       .split(/\r?\n/)
       .map((line) => line.split(",").at(-1) ?? "");
-  expect(last(buyCsv(await goodPlan()))).toEqual(["proven", "yes", "yes"]);
-  expect(last(buyCsv(await unproven(lengthOpen)))).toEqual(["proven", "no", "no"]);
-  expect(last(buyCsv(await unproven(mixOpen)))).toEqual(["proven", "no", "no"]);
+  expect(last(buyCsv(await goodPlan(), english))).toEqual(["proven", "yes", "yes"]);
+  expect(last(buyCsv(await unproven(lengthOpen), english))).toEqual(["proven", "no", "no"]);
+  expect(last(buyCsv(await unproven(mixOpen), english))).toEqual(["proven", "no", "no"]);
 });

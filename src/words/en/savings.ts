@@ -3,7 +3,7 @@ import type { Change } from "../../savings/types.ts";
 const TURNED: Readonly<Record<number, string>> = { 0: "as drawn", 90: "to the right" };
 
 /** The words of what would save, for the list on the terminal and on the page. */
-export const savingsWords = {
+export const savings = {
   title: (name: string) => `${name}: what would save`,
   columns: ["", "Saves", "Change", "Then to buy"],
   none: (tried: number) => `None of the ${tried} changes that were planned buys less.`,

@@ -48,12 +48,12 @@ const words = {
 } as const;
 
 /** What shapes are called: the maker's shape, or pieces of a template. */
-export function shapeNoun({ spec }: NestedCut): readonly [one: string, many: string] {
+function shapeNoun({ spec }: NestedCut): readonly [one: string, many: string] {
   return spec === null ? words.piece : nouns[spec.kind];
 }
 
 /** `60 degrees, 4 in side finished`: what is told of a shape cut by a ruler. */
-export function shapeFacts({ spec }: NestedCut, ruler: Ruler): string[] {
+function shapeFacts({ spec }: NestedCut, ruler: Ruler): string[] {
   if (spec === null) return [];
   const { kind, side, height, angle, tips } = spec;
   const degrees = angle ?? (height === null ? 60 : null);
@@ -68,23 +68,23 @@ export function shapeFacts({ spec }: NestedCut, ruler: Ruler): string[] {
 }
 
 /** What a bag of shapes is told with instead of a size: `strips 4 1/4 in`. */
-export function shapeSize(along: Ticks, ruler: Ruler): string {
+function shapeSize(along: Ticks, ruler: Ruler): string {
   return words.strip(formatExact(along, ruler));
 }
 
 /** How shapes stand in the strip; empty where nothing need be said. */
-export function shapeStanding({ halfTurns, setting, across }: NestedCut): string {
+function shapeStanding({ halfTurns, setting, across }: NestedCut): string {
   if (across.some(({ alternates }) => alternates)) return words.alternately;
   return halfTurns || setting.by === "square" ? "" : words.sameWay;
 }
 
 /** Where the outline is shown. */
-export function shownInTemplate({ name, reversed }: { name: string; reversed: number }): string {
+function shownInTemplate({ name, reversed }: { name: string; reversed: number }): string {
   return `${words.shown(name)}${reversed > 0 ? words.reversed : ""}`;
 }
 
 /** How a strip is cut up into shapes: the first slanting cut, then what the ruler is set to. */
-export function slantPhrases({ along, nest }: CutPiece, template: string, ruler: Ruler): string[] {
+function slantPhrases({ along, nest }: CutPiece, template: string, ruler: Ruler): string[] {
   if (nest === undefined) return [];
   const { setting, spec, halfTurns } = nest;
   const { angle, by, step } = setting;
@@ -107,3 +107,6 @@ export function slantPhrases({ along, nest }: CutPiece, template: string, ruler:
       return [words.template(template, halfTurns && nest.across.some(({ alternates }) => alternates))];
   }
 }
+
+/** What is said of pieces cut aslant and of shapes in strips. */
+export const shapes = { shapeNoun, shapeFacts, shapeSize, shapeStanding, shownInTemplate, slantPhrases };

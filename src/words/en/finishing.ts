@@ -9,7 +9,7 @@ function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-export const finishingWords = {
+export const finishing = {
   title: "Finishing",
   square: (size: string, diagonal: string) =>
     `Press the top: it measures ${size}, and ${diagonal} from corner to corner both ways; cut off threads only.`,

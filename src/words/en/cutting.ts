@@ -47,7 +47,7 @@ function item({ count, size, square, letter, later, shape }: ItemWords): string 
   return `${noun} ${size} [${letter}]`;
 }
 
-export const words = {
+export const cutting = {
   // Steps
   straighten: (size: string) => `Straighten the cut end, square to the selvage: trim off ${size}`,
   straightenToLine: (size: string) => `Straighten the cut end on a printed line: trim off ${size}`,

@@ -8,7 +8,7 @@ const bag = ({ letter, count }: { letter: string; count: number }) => `${count} 
 
 type OfBag = { letter: string; count: number };
 
-export const goOnWords = {
+export const goOn = {
   title: (plan: string) => `Gone on with ${plan}`,
   said: (facts: readonly string[]) => `You said: ${facts.join("; ")}.`,
   cut: (bags: readonly OfBag[]) =>

@@ -1,7 +1,7 @@
 const twoWays = (ways: 1 | 2) => (ways === 2 ? ", the block pressed in two ways" : "");
 
 /** The words of arrangements of blocks side by side. */
-export const arrangeWords = {
+export const arrange = {
   title: (name: string) => `${name}: its blocks turned, and the motifs in them`,
   way: "Turned",
   motifs: (said: string) => `Motifs that are turned inside their block: ${said}.`,

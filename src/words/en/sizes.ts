@@ -1,5 +1,5 @@
 /** The words of the table of one design in several sizes. */
-export const sizesWords = {
+export const sizes = {
   title: (name: string) => `Requirements for ${name}, by size`,
   size: "Size",
   asked: "asked for",

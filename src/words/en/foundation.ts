@@ -55,7 +55,7 @@ const TURNED = {
   270: "turned once to the left",
 } as const;
 
-export const foundationWords = {
+export const foundation = {
   /** How a print lies in a part, after its fabric. */
   lies: (up: number, print: "one-way" | "two-way") => {
     if (print === "two-way")

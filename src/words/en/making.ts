@@ -26,7 +26,7 @@ function numbers(found: readonly number[]): string {
     : list(found);
 }
 
-export const makingWords = {
+export const making = {
   title: (name: string, kits: number) =>
     kits > 1 ? `${name}: sewing, for one of ${kits}` : `${name}: sewing`,
   cautions: [

@@ -84,7 +84,7 @@ const PARTS: Readonly<Record<Exclude<PatchPart, "whole" | "template">, string>> 
   left: "long side at the left",
 };
 
-export const unitWords = {
+export const units = {
   about: (said: string) => `about ${said}`,
   bag: (letter: string, fabric: string) => `${letter} (${fabric})`,
   heads: (up: Eighth, twoWay: boolean) => (twoWay ? (RUNS[up % 4] ?? "") : HEADS[up]),

@@ -14,7 +14,7 @@ const COLUMNS = {
 } as const;
 
 /** The words of the comparison of ways of making. */
-export const compareWords = {
+export const compare = {
   title: (name: string) => `Ways of making ${name}`,
   bookTitle: "Ways of making it",
   about:

@@ -66,7 +66,7 @@ function kindsTold(names: readonly { name: string; count: number }[]): string {
   return list(names.map(({ name, count }) => `${name} (make ${count})`));
 }
 
-export const blockWords = {
+export const blocks = {
   heap: (name: string, heads: string) => `${name} (${heads})`,
   trimmed: (sewn: string, size: string) => `${sewn}; trim it to ${size}, alike on all sides`,
   list,

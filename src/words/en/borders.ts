@@ -25,7 +25,7 @@ const PAIR = {
 
 export type Side = keyof typeof ALONG;
 
-export const borderWords = {
+export const borders = {
   title: "Borders",
   measure:
     "Lengths are what you measure through the middle of the top, not along its edges. What is printed is about what it should be; " +

@@ -4,7 +4,7 @@ function kitRange(first: number, last: number): string {
 }
 
 /** The words of the tables that set choices side by side. Sizes and amounts arrive already printed. */
-export const choiceWords = {
+export const choices = {
   fullWidth: "WOF",
   kits: {
     title: (name: string, kits: number) => `${kits} kits of ${name}`,
