@@ -105,7 +105,7 @@ describe("fat quarters before the bolt", () => {
       {
         code: "STOCK-SHORT",
         severity: "error",
-        message: "Sea: the cloth to hand does not hold everything. Still to cut: 2 of 3 x 17 in [B].",
+        message: "Sea: the fabric to hand does not hold everything. Still to cut: 2 of 3 x 17 in [B].",
       },
     ]);
   });

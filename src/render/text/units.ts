@@ -3,18 +3,17 @@ import type {
   HeapRecord,
   LaidRecord,
   StepRecord,
-  StripSetRecord,
   UnitRecord,
 } from "../../cutlist/unit-record.ts";
-import { formatCut, formatCutSize, formatLength } from "../../length/index.ts";
+import { formatCut, formatCutSize } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
 import type { Words } from "../../words/index.ts";
-import { aboutLength } from "./lengths.ts";
 import { indented } from "./making-lines.ts";
 import { CELL } from "./table-lines.ts";
 import { heapCalled, type UnitGroup, type UnitTable } from "./unit-groups.ts";
-import { joinLines, setNumber } from "./unit-joins.ts";
+import { joinLines } from "./unit-joins.ts";
+import { stripSetLines } from "./unit-strip-sets.ts";
 import { bagOf, bagTold, headsOf, pressLine, type Telling, telling } from "./unit-telling.ts";
 
 /** What is told of a unit is read off its record; nothing here works out how it is made. */
@@ -114,39 +113,6 @@ function flipLines(
     words.units.flipBase(bagOf(base, tell, words), headsOf(base.up, base.fabric, tell, words)),
     words.units.flipEach(bags.size > 1 ? words.units.itsSquare : only, tell.seam),
     ...indented(corners),
-  ];
-}
-
-function stripSetLines(set: StripSetRecord, tell: Telling, words: Words): string[] {
-  const { ruler } = tell.plan;
-  const strips = set.strips.map(({ letter, lastLetter, fabric, up }) => {
-    const letters = [...new Set([letter, lastLetter].filter((each) => each !== null))].join("/");
-    const heads = headsOf(up, fabric, tell, words);
-    return `${bagTold(letters, fabric, tell, words)}${heads === "" ? "" : `, ${heads}`}`;
-  });
-  const short = set.lastLength > 0 ? 1 : 0;
-  const longer = set.strips.flatMap(({ letter, fabric, beyond }) =>
-    letter === null || beyond <= 0 ? [] : [words.units.bag(letter, fabric)],
-  );
-  return [
-    words.units.stripSet(setNumber(set.name), strips),
-    words.units.setCount(
-      set.fullSets,
-      formatLength(set.fullLength, ruler),
-      short,
-      short === 0 ? "" : formatCut(set.lastLength, ruler),
-      aboutLength(set.height, tell.plan, words),
-    ),
-    ...[...new Set(longer)].map((bag) => words.units.longerStrips(bag, formatLength(set.fullLength, ruler))),
-    words.units.segments(
-      set.segments,
-      formatCut(set.segment, ruler),
-      set.perFullSet,
-      set.fromLast,
-      set.fullSets,
-      setNumber(set.name),
-      set.segmentsPerUnit,
-    ),
   ];
 }
 

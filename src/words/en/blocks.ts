@@ -1,11 +1,7 @@
 import type { Press, Pressing, RowPressing } from "../../making/types.ts";
+import { list } from "./language.ts";
 
 /** Words for sewing units to blocks, blocks to rows and rows to the top. Sizes arrive already printed. */
-
-function list(parts: readonly (string | number)[]): string {
-  if (parts.length < 3) return parts.join(" and ");
-  return `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
-}
 
 const TURNED = { 0: "", 90: " turned right", 180: " turned half round", 270: " turned left" } as const;
 

@@ -1,13 +1,6 @@
+import { counted, list } from "./language.ts";
+
 /** Words for sewing borders on. Sizes arrive already printed. */
-
-function list(parts: readonly (string | number)[]): string {
-  if (parts.length < 3) return parts.join(" and ");
-  return `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
-}
-
-function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
 
 const ALONG = {
   left: "from top to bottom",

@@ -17,7 +17,7 @@ export const choices = {
     },
     separate: (kits: number) => `${kits} bought apart`,
     saved: (amount: string) => `Cutting together saves ${amount}.`,
-    shares: "Whole strips for whole kits, at no more cloth: cut these, and they fill these bags.",
+    shares: "Whole strips for whole kits, at no more fabric: cut these, and they fill these bags.",
     filled: (first: number, last: number, ranges: readonly string[], strips: number) =>
       `${first === last ? "Kit" : "Kits"} ${kitRange(first, last)}: ${
         strips === 1 ? "strip" : "strips"
@@ -49,7 +49,8 @@ export const choices = {
     columns: { fabric: "fabric", count: "how many", size: "width x length", note: "note" },
     empty: "The stash is empty.",
     area: { in: "square yards", cm: "square metres" },
-    holds: (count: number, area: string) => `${count} ${count === 1 ? "piece" : "pieces"} of cloth, ${area}.`,
+    holds: (count: number, area: string) =>
+      `${count} ${count === 1 ? "piece" : "pieces"} of fabric, ${area}.`,
   },
   suits: {
     columns: ["Fabric", "The drawer covers", "Pieces used", "Still to buy", "Without it"],

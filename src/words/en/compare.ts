@@ -36,7 +36,7 @@ export const compare = {
     [COLUMNS.apart]: "Cut apart: cuts after sewing, where units are cut apart or corners cut off.",
     [COLUMNS.bias]: "Bias edges: cut edges off the straight grain, which stretch until they are sewn.",
     [COLUMNS.trims]: "Trims: units brought to size after sewing.",
-    [COLUMNS.corners]: "Corners: cloth cut off after sewing, or beside a template.",
+    [COLUMNS.corners]: "Corners: fabric cut off after sewing, or beside a template.",
     [COLUMNS.print]:
       "Print: whether every print with an up keeps it; `spares`: by sewing more units than are needed.",
   } as Readonly<Record<string, string>>,
@@ -56,7 +56,7 @@ export const compare = {
   proved: (of: number, measure: "cost" | "cloth") =>
     measure === "cost"
       ? `Proved: none of the ${of} combinations costs less.`
-      : `Proved: none of the ${of} combinations takes less cloth.`,
+      : `Proved: none of the ${of} combinations takes less fabric.`,
   notProved: (tried: number, of: number, bound: string) =>
     `Best of ${tried} combinations worked out, of ${of}; a better one is not ruled out${bound}.`,
   atLeast: (amount: string) => ` (none costs less than ${amount})`,

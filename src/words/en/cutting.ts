@@ -2,15 +2,9 @@
  * Every word the text output uses, so that another language is one more file like this one.
  * Sizes arrive already printed; counts arrive as numbers, so that each language makes its own plurals.
  */
-
-function counted(count: number, one: string, many: string): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
-
-function list(parts: readonly string[]): string {
-  if (parts.length < 3) return parts.join(" and ");
-  return `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
-}
+import { bladeCautions, estimates } from "./cautions.ts";
+import { aOrAn, counted, list } from "./language.ts";
+import { wasteCauses } from "./waste.ts";
 
 const FULL_WIDTH = "WOF";
 
@@ -55,8 +49,8 @@ export const cutting = {
     `Cut ${counted(count, "strip", "strips")} ${width} x ${run ?? FULL_WIDTH}`,
   cutLengths: (count: number, length: string) =>
     count === 1
-      ? `Cut off one length of ${length}, the whole width of the cloth`
-      : `Cut off ${count} lengths of ${length}, the whole width of the cloth, and cut up each alike`,
+      ? `Cut off one length of ${length}, the whole width of the fabric`
+      : `Cut off ${count} lengths of ${length}, the whole width of the fabric, and cut up each alike`,
   cutBands: (count: number, width: string) =>
     `cut ${counted(count, "strip", "strips")} ${width} wide lengthwise, along the selvage`,
   cutBeside: (count: number, width: string, run: string) =>
@@ -96,7 +90,7 @@ export const cutting = {
       "This cut is longer than your ruler: cut as far as it reaches, slide it on with a hand's length of it still along what is " +
       "cut, check that it lies in line, and go on.",
     "long-subcut":
-      "Cuts inside this are longer than your ruler and the cloth lies unfolded: lay all of it on the mat or let the end lie on a " +
+      "Cuts inside this are longer than your ruler and the fabric lies unfolded: lay all of it on the mat or let the end lie on a " +
       "chair, never hang; cut as far as the ruler reaches, slide it on with a hand's length of it still along what is cut, and go on.",
     "narrow-segment": "Narrow pieces: hold the ruler on the larger part and keep your fingers well back.",
     refold: "One placing of the ruler does not reach: fold once more, edge on edge, so that it does.",
@@ -107,15 +101,15 @@ export const cutting = {
   // Headings and notes
   buyTitle: (plan: string) => `Fabric to buy for ${plan}`,
   stepsTitle: (plan: string) => `Cutting steps for ${plan}`,
-  wasteTitle: (plan: string) => `Where the cloth of ${plan} goes`,
+  wasteTitle: (plan: string) => `Where the fabric of ${plan} goes`,
   fabricHeading: (number: number, count: number, name: string) => (count === 1 ? name : `${number}. ${name}`),
-  estimates: "Amounts are estimates: check them, and your own fabric's usable width, before you cut.",
+  estimates,
   handTitle: "How the cuts are made",
   hand: {
     folded:
       "Off the bolt: fold selvage to selvage, both layers flat, the fold square to the ruler. Strips are cut through both layers.",
     unfolded:
-      "Off the bolt: the cloth lies in one layer; let what hangs over the edge of the table lie on a chair.",
+      "Off the bolt: the fabric lies in one layer; let what hangs over the edge of the table lie on a chair.",
     square: "Square the end again after every four strips: cut away only what is crooked.",
     selvages: "Cut both selvages off a strip before you cut it up or join it to another.",
     fixed:
@@ -130,15 +124,7 @@ export const cutting = {
       "Diagonals: lay the ruler from corner to corner, and check both corners before you cut. The edges stretch: do not pull or press them.",
   },
   cautionsTitle: "Before you pick up the cutter",
-  cautions: [
-    "Close the blade after every cut, even when you put the cutter down for a moment.",
-    "Stand up, cut away from yourself, and never toward the hand that holds the ruler.",
-    "On a long cut stop with the blade down, walk the hand that holds the ruler up beside it, and go on.",
-    "Cut on a rotary mat against a ruler, with fingertips and knuckles well back from its edge.",
-    "A blunt blade needs force and slips: change it, and wrap the old one before throwing it away.",
-    "No pins in what you cut.",
-    "Do not cut when you are tired. Keep the closed cutter out of children's reach.",
-  ],
+  cautions: Object.values(bladeCautions),
   alsoTitle: "Also needed",
   bindingToo: (edge: string) => `Binding for ${edge} of edge and its corners: the file names none.`,
   sleeveToo: (size: string) => `To hang it: ${size} of any fabric for a sleeve.`,
@@ -204,7 +190,7 @@ export const cutting = {
     strips === 1 ? "" : `${strips} strips, sewn end to end and cut to length when the top is measured`,
   flagOf: (strips: string, flag: string) => `${strips} ${flag.charAt(0).toLowerCase()}${flag.slice(1)}`,
   longerLength: (letters: readonly string[], spare: string) =>
-    `For a border: ${list(letters.map((letter) => `[${letter}]`))} is cut to length when the top is measured. Cut this length longer by what the cloth allows (${spare} of it is left over).`,
+    `For a border: ${list(letters.map((letter) => `[${letter}]`))} is cut to length when the top is measured. Cut this length longer by what the fabric allows (${spare} of it is left over).`,
   leaveWhole: (letters: readonly string[]) =>
     `For a border: leave the strips of ${list(letters.map((letter) => `[${letter}]`))} whole until the top is measured.`,
   leaveLong: (letters: readonly string[]) =>
@@ -237,11 +223,11 @@ export const cutting = {
     if (worst.more === "")
       return `If a strip is cut wrongly, the length left uncut is enough to cut it again (widest ${worst.width}).`;
     const needed = `${worst.more} more is needed${price(worst)}`;
-    if (usual.width === worst.width) return `If a ${worst.width} strip is cut wrongly, ${needed}.`;
+    if (usual.width === worst.width) return `If ${aOrAn(`${worst.width} strip`)} is cut wrongly, ${needed}.`;
     if (usual.more === "")
-      return `If a ${usual.width} strip is cut wrongly, the length left takes it; for a ${worst.width} one ${needed}.`;
+      return `If ${aOrAn(`${usual.width} strip`)} is cut wrongly, the length left takes it; for ${aOrAn(`${worst.width} one`)} ${needed}.`;
     const often = `${usual.more} more is needed${price(usual)}`;
-    return `If a ${usual.width} strip is cut wrongly, ${often}; for a ${worst.width} one ${worst.more}${price(worst)}.`;
+    return `If ${aOrAn(`${usual.width} strip`)} is cut wrongly, ${often}; for ${aOrAn(`${worst.width} one`)} ${worst.more}${price(worst)}.`;
   },
 
   // Tables
@@ -266,17 +252,7 @@ export const cutting = {
   total: "total",
   turnFree: "either way",
   turnFixed: "as written",
-  causes: {
-    shrinkage: "shrinkage",
-    selvage: "selvage",
-    straightening: "straightening",
-    trimming: "trimming",
-    "strip-end": "strip ends",
-    "uncut-end": "uncut end",
-    "run-end": "end of joined strips, once sewn",
-    "panel-side": "sides of the panels, once sewn",
-    "set-end": "ends of strips longer than their set",
-  },
+  causes: wasteCauses,
   inPercent: "in percent of what is bought",
   inSewing: "what sewing makes of the pieces, in percent of them",
   inArea: (unit: string) => `in ${unit}`,

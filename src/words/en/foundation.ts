@@ -1,19 +1,12 @@
-/** Every word about gridded foundation in the sewing. Sizes and counts of squares arrive already printed. */
+import { counted, list } from "./language.ts";
 
-function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
+/** Every word about gridded foundation in the sewing. Sizes and counts of squares arrive already printed. */
 
 /** Halves as makers write them. */
 function halves(squares: number): string {
   const whole = Math.floor(squares);
   if (whole === squares) return String(squares);
   return whole === 0 ? "1/2" : `${whole} 1/2`;
-}
-
-function list(parts: readonly (string | number)[]): string {
-  if (parts.length < 3) return parts.join(" and ");
-  return `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
 }
 
 /** `6 columns 18 squares wide`, or `columns 18, 10 and 18 squares wide`. */
@@ -81,7 +74,7 @@ export const foundation = {
     `Of ${name}, seen from the front, so much lies beyond the outermost seam line: ${halves(left)} ${left === 1 ? "square" : "squares"} at the left and ${halves(right)} at the right, ${halves(above)} above and ${halves(below)} below.`,
   cautions: (hold: "fusible" | "sew-in") =>
     hold === "fusible"
-      ? "Glue melts: iron dry on a scrap first, cover bare foundation with a cloth, and let the iron touch patches only."
+      ? "Glue melts: iron dry on a scrap first, cover bare foundation with a pressing cloth, and let the iron touch patches only."
       : "Test the iron on a scrap: some foundations shrink or melt.",
   make: (name: string, count: number, squares: string) => `${name} (make ${count}), ${squares} finished`,
   first: (what: string, hold: "fusible" | "sew-in", seam: string) =>

@@ -1,8 +1,6 @@
-/** What is said of work that a plan was gone on from. */
+import { list } from "./language.ts";
 
-function list(items: readonly string[]): string {
-  return items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
-}
+/** What is said of work that a plan was gone on from. */
 
 const bag = ({ letter, count }: { letter: string; count: number }) => `${count} of [${letter}]`;
 

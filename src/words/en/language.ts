@@ -1,5 +1,5 @@
 const RULES = new Intl.PluralRules("en");
-const LISTS = new Intl.ListFormat("en", { type: "conjunction" });
+const LISTS = new Intl.ListFormat("en-GB", { type: "conjunction" });
 
 /** A number with what is counted: `1 strip`, `3 strips`. */
 export function counted(count: number, one: string, many = `${one}s`): string {
@@ -13,10 +13,21 @@ export function plural<Word>(count: number, one: Word, many: Word): Word {
 
 /** `A`, `A and B`, `A, B and C`: no comma before the last. */
 export function list(parts: readonly (string | number)[]): string {
-  const said = LISTS.format(parts.map(String));
-  return parts.length > 2
-    ? LISTS.formatToParts(parts.map(String))
-        .map(({ type, value }) => (type === "literal" ? value.replace(", and ", " and ") : value))
-        .join("")
-    : said;
+  return LISTS.format(parts.map(String));
+}
+
+/** With `a` or `an`, as it is spoken: `an 8 in strip`, `an 11.5 cm strip`, `a unit`. */
+export function aOrAn(what: string): string {
+  const [number] = /^\d+/.exec(what) ?? [];
+  // Eight, eighty and eight hundred; eleven and eighteen, also in thousands.
+  const vowel =
+    number === undefined
+      ? /^(?:[aeio]|u(?!ni|se))/i.test(what)
+      : number.startsWith("8") || /^1[18](?:\d{3})*$/.test(number);
+  return `${vowel ? "an" : "a"} ${what}`;
+}
+
+/** With a capital letter, as a sentence or a heading begins. */
+export function capital(text: string): string {
+  return `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 }

@@ -1,15 +1,8 @@
 import type { Pressing, QuiltingThread } from "../../making/types.ts";
+import { bladeCautions, sewingCautions } from "./cautions.ts";
+import { counted, list } from "./language.ts";
 
 /** Every word the making instructions use besides those of the cutting. Sizes arrive already printed. */
-
-function list(parts: readonly (string | number)[]): string {
-  if (parts.length < 3) return parts.join(" and ");
-  return `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
-}
-
-function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
 
 const BY: Record<QuiltingThread["by"], string> = {
   hand: "by hand",
@@ -29,11 +22,7 @@ function numbers(found: readonly number[]): string {
 export const making = {
   title: (name: string, kits: number) =>
     kits > 1 ? `${name}: sewing, for one of ${kits}` : `${name}: sewing`,
-  cautions: [
-    "Keep fingers clear of the needle; take the foot off the pedal before you reach under it. Thread it with the machine off.",
-    "Take pins out before they reach the needle: one that is hit breaks it.",
-    "An iron burns: set it back on its heel, press away from your hand, with dry hands at its plug, and switch it off when you leave.",
-  ],
+  cautions: Object.values(sewingCautions),
   cautionsTitle: "With needle and iron",
   estimates: "Lengths and amounts are estimates: sew one of each, measure it, and go on when it is right.",
   seam: (seam: string) => `Seam allowance ${seam}. Sizes are as sewn, seam allowance included.`,
@@ -54,8 +43,7 @@ export const making = {
   beforeTrimming: (seam: string, trimmed: boolean) =>
     `Measure before you cut anything off. Never cut nearer than ${seam} to a point: the next seam needs it. ` +
     `${trimmed ? "Where nothing is said of trimming, neaten" : "Neaten"} the edges only: threads and the tips of seams.`,
-  cutSewn:
-    "When you cut apart what is sewn: no pin under the blade, fingers behind the ruler's edge, blade shut after every cut.",
+  cutSewn: `You also cut apart what is sewn. ${[bladeCautions.pins, bladeCautions.fingers, bladeCautions.shut].join(" ")}`,
   block: (name: string, count: number) => `${name} (make ${count})`,
   trimmed: (told: string, size: string) => `${told}; trim it to ${size}, alike on all sides`,
   join: (makes: string, parts: string, seams: number, size: string) =>
@@ -73,7 +61,7 @@ export const making = {
   variants: (alike: number) =>
     `Blocks that are pressed in two ways have a number each. Pressed all alike, ${counted(alike, "place")} would not nest.`,
   bulk: (most: number, atMost: number, places: number, proven: boolean) =>
-    `Where seams meet, at most ${most} layers of cloth lie on one another (in ${atMost} of ${counted(places, "place")}, slanted seams ` +
+    `Where seams meet, at most ${most} layers of fabric lie on one another (in ${atMost} of ${counted(places, "place")}, slanted seams ` +
     `counted to their worse side); ${
       proven
         ? "no pressing that nests as well is thinner on the whole (proved)."

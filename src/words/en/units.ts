@@ -1,16 +1,12 @@
 import type { PatchPart } from "../../cutlist/unit-record.ts";
 import type { Press } from "../../making/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
+import { list } from "./language.ts";
 
 /**
  * Every word the steps of a unit use. Sizes arrive already printed. Bags are told as `A (hens)`: a letter and its
  * fabric. A print's heads are the ends of its figures that point up.
  */
-
-function list(parts: readonly string[]): string {
-  if (parts.length < 3) return parts.join(" and ");
-  return `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
-}
 
 /** A heap with how many belong to it; 0 where a table says it. */
 const counted = (name: string, count: number): string => (count === 0 ? name : `${name} (${count})`);

@@ -127,7 +127,7 @@ describe("a step as a maker writes it", () => {
     const plan = await planned(spec, solve);
     expect(told(plan)).toEqual([
       "Straighten the cut end, square to the selvage: trim off 1/2 in",
-      "Cut off one length of 60 in, the whole width of the cloth | 1,2: cut 2 strips 6 in wide lengthwise, along the selvage; keep 2 whole [A] | 3,4,5,6: cut 4 strips 12 in x 30 in out of the width beside those; subcut 12 rectangles 9 x 12 in [B] (3 from each strip)",
+      "Cut off one length of 60 in, the whole width of the fabric | 1,2: cut 2 strips 6 in wide lengthwise, along the selvage; keep 2 whole [A] | 3,4,5,6: cut 4 strips 12 in x 30 in out of the width beside those; subcut 12 rectangles 9 x 12 in [B] (3 from each strip)",
     ]);
   });
 });

@@ -8,7 +8,7 @@ export const cloth: WordsOf<ClothFacts> = {
       key === "have"
         ? "For example `fat quarter, 3`, `10 in squares, 12`, `2 1/2 in strips, 4` or `21 x 18 in, 2, trim 1/4 in`."
         : "For example `fat quarter, $3.50`, `10 in squares, $0.90, at most 42` or `2 1/2 in strips, $1.20`.";
-    return { message: `${quote(written)} is no cloth: ${why}.`, hint: example };
+    return { message: `${quote(written)} is no piece of fabric: ${why}.`, hint: example };
   },
 
   mixUnpriced: ({ fabric, why }) => ({

@@ -21,7 +21,7 @@ export const fields: WordsOf<FieldsFacts> = {
   },
 
   clothTooMuch: ({ fabric }) => {
-    const message = `${quote(fabric)}: its pieces come to more cloth than can be worked out at once.`;
+    const message = `${quote(fabric)}: its pieces come to more fabric than can be worked out at once.`;
     return { message, hint: "Check the sizes, the counts and their measures." };
   },
 

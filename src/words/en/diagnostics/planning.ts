@@ -40,8 +40,8 @@ export const planning: WordsOf<PlanningFacts> = {
         ? ""
         : ` With ${wanting.more} more ${wanting.cloth}${wanting.more === 1 ? "" : "s"} it can be done.`;
     return {
-      message: `${fabric}: no way was found to cut everything from this cloth, and it is not proved that there is none.${left}${enough}`,
-      hint: "Search longer (`--thorough`), let more pieces turn, add cloth, or let the rest be bought from the bolt.",
+      message: `${fabric}: no way was found to cut everything from this fabric, and it is not proved that there is none.${left}${enough}`,
+      hint: "Search longer (`--thorough`), let more pieces turn, add fabric, or let the rest be bought from the bolt.",
     };
   },
 
@@ -49,15 +49,15 @@ export const planning: WordsOf<PlanningFacts> = {
     const plural = ({ cloth, more }: Wanting) => `${more} more ${cloth}${more === 1 ? "" : "s"}`;
     const short =
       wanting === null
-        ? "the cloth to hand does not hold everything"
+        ? "the fabric to hand does not hold everything"
         : `${wanting.proven ? "" : "at most "}${plural(wanting)} ${
             wanting.more === 1 ? "is" : "are"
           } needed: ${wanting.toHand} to hand, ${wanting.toHand + wanting.more} hold everything`;
     return {
       message: `${fabric}: ${short}. Still to cut: ${missing.join(", ")}.`,
       hint: stacked
-        ? "With stacked subcuts (`--style strips-3`) all of it comes from this cloth. Or add cloth, or let the rest be bought from the bolt."
-        : "Add cloth, or let the rest be bought from the bolt.",
+        ? "With stacked subcuts (`--style strips-3`) all of it comes from this fabric. Or add fabric, or let the rest be bought from the bolt."
+        : "Add fabric, or let the rest be bought from the bolt.",
     };
   },
 

@@ -19,7 +19,7 @@ export const quiltPlan: WordsOf<QuiltPlanFacts> = {
     const { usable, seams, size } = found;
     return {
       message: `The ${what} of ${size} cannot be pieced from ${fabric}: its usable width is ${usable}, and the seams on both sides of a panel take ${seams} of it.`,
-      hint: `Expected: cloth much wider than ${seams}, for example \`- { name: ${fabric}, width: 44 in }\`, or a wide backing, \`width: 108 in\`.`,
+      hint: `Expected: fabric much wider than ${seams}, for example \`- { name: ${fabric}, width: 44 in }\`, or a wide backing, \`width: 108 in\`.`,
     };
   },
 

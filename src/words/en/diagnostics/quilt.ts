@@ -1,6 +1,7 @@
 import { nearest } from "../../../diagnostics/nearest.ts";
 import type { NotMotifs, QuiltFacts } from "../../../diagnostics/quilt.ts";
 import type { WordsOf } from "../../diagnostics.ts";
+import { aOrAn, capital } from "../language.ts";
 
 /** "Did you mean" when a known word is near, else the list of known words. */
 function suggest(word: string, known: readonly string[]): string {
@@ -122,7 +123,7 @@ export const quilt: WordsOf<QuiltFacts> = {
   }),
 
   roleUnknown: ({ unit, role, known }) => ({
-    message: `A ${unit} has no part \`${role}\`.`,
+    message: `${capital(aOrAn(unit))} has no part \`${role}\`.`,
     hint: suggest(role, known),
   }),
 

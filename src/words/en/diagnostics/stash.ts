@@ -46,7 +46,7 @@ export const stash: WordsOf<StashFacts> = {
   }),
 
   stashNearName: ({ fabric, inStash }) => ({
-    message: `The stash has no ${quote(fabric)}, but it has ${quote(inStash)}. Cloth is used where the names are the same.`,
+    message: `The stash has no ${quote(fabric)}, but it has ${quote(inStash)}. Fabric is used where the names are the same.`,
     hint: "",
   }),
 

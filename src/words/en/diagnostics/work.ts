@@ -47,8 +47,8 @@ export const work: WordsOf<WorkFacts> = {
   workClothUnknown: ({ cloth, known }) => ({
     message:
       cloth === ""
-        ? "This fabric is cut from several cloths, and none is named."
-        : `${quote(cloth)} is no cloth that this fabric is cut from.`,
+        ? "This fabric is cut from several pieces, and none is named."
+        : `${quote(cloth)} is no piece that this fabric is cut from.`,
     hint:
       known.length === 0
         ? "Nothing of it is left to cut."
