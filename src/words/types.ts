@@ -4,6 +4,7 @@ import type { arrange } from "./en/arrange.ts";
 import type { blocks } from "./en/blocks.ts";
 import type { borders } from "./en/borders.ts";
 import type { choices } from "./en/choices.ts";
+import type { commandLine } from "./en/command-line/index.ts";
 import type { compare } from "./en/compare.ts";
 import type { cutting } from "./en/cutting.ts";
 import type { finishing } from "./en/finishing.ts";
@@ -68,4 +69,6 @@ export interface Words {
   changeSaid: Wide<typeof changeSaid>;
   /** Tables for spreadsheets: headings and cells. */
   tables: { buy: Wide<typeof buyTable>; cuts: Wide<typeof cutsTable>; units: Wide<typeof unitsTable> };
+  /** The command line: its help, what it tells while it works, what is wrong with a command. */
+  commandLine: Wide<typeof commandLine>;
 }

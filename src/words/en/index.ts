@@ -3,6 +3,7 @@ import { arrange } from "./arrange.ts";
 import { blocks } from "./blocks.ts";
 import { borders } from "./borders.ts";
 import { choices } from "./choices.ts";
+import { commandLine } from "./command-line/index.ts";
 import { compare } from "./compare.ts";
 import { cutting } from "./cutting.ts";
 import { diagnostics } from "./diagnostics/index.ts";
@@ -39,5 +40,6 @@ export const english: Words = {
   sizes,
   units,
   changeSaid,
+  commandLine,
   tables: { buy: buyTable, cuts: cutsTable, units: unitsTable },
 };
