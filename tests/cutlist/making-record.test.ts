@@ -122,3 +122,13 @@ setting: { rows: round, fill: 3 x 3 }
     expect(new Set(block?.units.map((place) => place?.heap))).toEqual(new Set([0, 1, 2, 3]));
   });
 });
+
+test("sets that are laid alike and give alike are one thing to do", () => {
+  const worked = make(`fabrics: [{ name: pears, print: one-way }, { name: cream }]
+blocks: { b: { size: 4 x 2, cell: { flying geese: [pears, cream], method: four at a time } } }
+setting: { rows: ["b bv", "b bv", "b bv", "b bv"] }
+`);
+  // Each set gives one goose of each direction; four up and four down are wanted: four sets, all laid alike.
+  const unit = only(worked);
+  expect(unit.batches.map(({ sets }) => sets)).toEqual([4]);
+});
