@@ -31,7 +31,9 @@ test("odd numbers of two units share the square that each would cut for its last
 });
 
 test("what each use takes of a shared bag adds up to the squares cut", () => {
-  const cut = workOut(quilt("one-way", "[dark, birds]")).cutLists.find(({ fabric }) => fabric.name === "birds");
+  const cut = workOut(quilt("one-way", "[dark, birds]")).cutLists.find(
+    ({ fabric }) => fabric.name === "birds",
+  );
   for (const { uses, count } of cut?.pieces ?? []) {
     expect(uses.reduce((sum, use) => sum + use.count, 0)).toBe(count);
     expect(uses.every((use) => use.count >= 0)).toBe(true);
