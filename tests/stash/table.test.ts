@@ -275,6 +275,7 @@ describe("cloth added and taken", () => {
       fabrics: [
         {
           name: "Sky",
+          stock: [{ name: "stash piece", from: "stash" }],
           lays: [lay, lay],
           leftovers: [{ lay: 0, across: 5 * IN, along: 6 * IN, count: 2, cause: "uncut-end" }],
         },
