@@ -1,5 +1,6 @@
-const RULES = new Intl.PluralRules("en");
-const LISTS = new Intl.ListFormat("en-GB", { type: "conjunction" });
+// Made when first asked for: making them takes longer than printing the help.
+let rules: Intl.PluralRules | undefined;
+let lists: Intl.ListFormat | undefined;
 
 /** A number with what is counted: `1 strip`, `3 strips`. */
 export function counted(count: number, one: string, many = `${one}s`): string {
@@ -8,12 +9,14 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 
 /** One of two words, by the language's rule for a number. */
 export function plural<Word>(count: number, one: Word, many: Word): Word {
-  return RULES.select(count) === "one" ? one : many;
+  rules ??= new Intl.PluralRules("en");
+  return rules.select(count) === "one" ? one : many;
 }
 
 /** `A`, `A and B`, `A, B and C`: no comma before the last. */
 export function list(parts: readonly (string | number)[]): string {
-  return LISTS.format(parts.map(String));
+  lists ??= new Intl.ListFormat("en-GB", { type: "conjunction" });
+  return lists.format(parts.map(String));
 }
 
 /** With `a` or `an`, as it is spoken: `an 8 in strip`, `an 11.5 cm strip`, `a unit`. */
