@@ -30,7 +30,7 @@ export interface PlanAnswer extends Plan, Lengths {}
 /** What is bought of one fabric, and how far that is proved. */
 export type BoughtFabric = Pick<
   FabricPlan,
-  "name" | "usable" | "purchase" | "stock" | "mix" | "price" | "bound" | "sturdiness"
+  "name" | "usable" | "purchase" | "stock" | "mix" | "price" | "bound" | "sturdiness" | "stacked"
 >;
 
 /** `buy --json`. */

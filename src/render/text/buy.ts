@@ -1,6 +1,6 @@
 import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
-import { boughtWords, costOf, currencyOf, weighedLines } from "./bought.ts";
+import { boughtWords, costOf, currencyOf, stackedWords, weighedLines } from "./bought.ts";
 import { anyBacking, waddingTold } from "./making-finishing.ts";
 import { longLength } from "./making-lines.ts";
 import { money } from "./money.ts";
@@ -111,10 +111,15 @@ export function buyList(plan: Plan): string {
     rows,
   );
   const weighed = weighedLines(plan);
+  const stacked = plan.fabrics.flatMap((fabric) => {
+    const said = stackedWords(fabric, plan);
+    return said === "" ? [] : [`${fabric.name}: ${said}`];
+  });
   return [
     words.buyTitle(plan.name),
     "",
     ...lines,
+    ...(stacked.length === 0 ? [] : ["", ...stacked]),
     ...(weighed.length === 0 ? [] : ["", `${words.weighedTitle}:`, ...weighed.map((line) => `  ${line}`)]),
     ...alsoLines(plan),
     ...assumptionLines(plan),

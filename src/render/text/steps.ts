@@ -1,7 +1,7 @@
 import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
 import { borderLetters } from "./borders-cut.ts";
-import { alikeLays, boughtWords, layTitle, mistakeWords, stockOfLay } from "./bought.ts";
+import { alikeLays, boughtWords, layTitle, mistakeWords, stackedWords, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";
 import { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
 import { shapeFacts, shapeSize, shapeStanding, shownInTemplate } from "./shape-words.ts";
@@ -231,8 +231,8 @@ export function proofLines(fabric: FabricPlan, plan: Plan): string[] {
   }
   if (sturdiness.spareLength > 0)
     lines.push(words.spareLength(formatLength(roomToMark(sturdiness.spareLength, plan.ruler), plan.ruler)));
-  const mistake = mistakeWords(fabric, plan);
-  return mistake === "" ? lines : [...lines, mistake];
+  const told = [stackedWords(fabric, plan), mistakeWords(fabric, plan)];
+  return [...lines, ...told.filter((text) => text !== "")];
 }
 
 /** What was proved of a purchase that has cloth ready cut in it. */
