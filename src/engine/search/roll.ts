@@ -230,7 +230,9 @@ function runStages(open: OpenRoll): void {
   if (!isSmall && search.length - search.lower > MANY_LENGTHS) {
     fromPool(open, 300, 1 / 8);
     roundDown(open, 300);
-    if (isDone(search) || decideLengths(open, share(clock, 0.6, 4000)) || clock.expired()) return;
+    if (isDone(search) || decideLengths(open, share(clock, 0.4, 4000)) || clock.expired()) return;
+    rebuild(open, share(clock, 0.5, 1500), 150);
+    if (isDone(search) || decideLengths(open, share(clock, 0.4, 4000)) || clock.expired()) return;
   }
   if (!isSmall && style === "strips-2") {
     if (decideLengths(open, share(clock, 0.1, 150)) || clock.expired()) return;
