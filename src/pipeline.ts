@@ -39,6 +39,8 @@ export interface PlanOptions {
   toHand: readonly ClothFor[];
   /** Fabrics of which nothing may be bought. */
   notBought: readonly string[];
+  /** Where neither file nor options name a style: say what the freer one would save. */
+  suggestStacks?: boolean;
 }
 
 /** Cloth there is of one fabric. */
@@ -139,6 +141,7 @@ export async function planCutting(
     limits: limitsFor(cutLists, options),
     effort: options.shared === undefined ? sharedFor(options) : options.shared,
     diagnostics,
+    suggestStacks: options.suggestStacks === true && options.style === null && asked.styleOpen === true,
     solve: heldToLimit(solve, options),
   });
 }

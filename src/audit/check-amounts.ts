@@ -39,7 +39,7 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
     if (purchase.cost !== costOf(fabric, purchase.length)) faults.push(`cost ${purchase.cost} is wrong`);
   }
 
-  faults.push(...checkMistakes(fabric, bolt, used));
+  faults.push(...checkMistakes(fabric, bolt, used), ...checkStacked(fabric));
 
   if (bound.style !== plan.style) faults.push(`the bound speaks of ${bound.style}`);
   if (!(bound.least >= 0 && bound.least <= used))
@@ -123,4 +123,18 @@ function lengthSaid(text: string): number {
   const [, whole = "0", top, bottom, decimal = "0", unit = "mm"] = found;
   const fraction = top === undefined ? 0 : Number(top) / Number(bottom);
   return Math.round((Number(whole) + fraction + Number(decimal)) * TICKS[unit as keyof typeof TICKS]);
+}
+
+/** What is said to save does save, in a style that was not asked for. */
+function checkStacked(fabric: FabricPlan): string[] {
+  const { stacked, purchase, bound, sold } = fabric;
+  if (stacked === undefined) return [];
+  const { length, needed, cost, text } = stacked.purchase;
+  const faults: string[] = [];
+  if (purchase === null || length >= purchase.length || stacked.strips < 1 || bound.style !== "strips-2")
+    faults.push("stacked subcuts are said to save what they do not");
+  if (length < needed || length % sold.step !== 0 || lengthSaid(text) !== length)
+    faults.push(`"${text}" is not what stacked subcuts would take`);
+  if (cost !== costOf(fabric, length)) faults.push(`cost ${cost} with stacked subcuts is wrong`);
+  return faults;
 }

@@ -133,7 +133,7 @@ export async function planText(
     return { code: EXIT.usage };
   }
   const usual = await optionsOf(values);
-  const options = { ...usual, kits: beside.kits, usable: width?.value ?? null };
+  const options = { ...usual, kits: beside.kits, usable: width?.value ?? null, suggestStacks: true };
   const pool = await poolOf(io, options, true);
   const sources = { stash, fatQuarters: beside.fatQuarters };
   const solve = amountsOnly ? withoutEasing(quickSolve(pool.solve)) : pool.solve;

@@ -1,4 +1,3 @@
-import { areaOfShape } from "../cutlist/index.ts";
 import type { CutList } from "../cutlist/types.ts";
 import {
   noneFound,
@@ -22,6 +21,7 @@ import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed, squareUpOf } from "./fixed-pieces.ts";
 import { tableOf } from "./flag-steps.ts";
+import { leastByArea } from "./least-by-area.ts";
 import { chooseFromHand, type LengthInHand, ontoLength } from "./length-in-hand.ts";
 import { listTemplates } from "./list-templates.ts";
 import { fromOneGrain, type Packed, splitPairs } from "./one-grain.ts";
@@ -30,6 +30,7 @@ import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { settleRuns } from "./settle-runs.ts";
 import { kitShares, splitKits } from "./split-kits.ts";
+import { tryStackedCuts } from "./stacked-cuts.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
 import { useInOrder } from "./use-in-order.ts";
 
@@ -89,6 +90,12 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   if (hasty.length > 0) told.push(searchCutShort(hasty));
   const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
+  const asked = packed.map((one) => ({ chosen: one.chosen, result: one.eased }));
+  const stacked =
+    request.suggestStacks === true && kits === 1 && mixes.every((mix) => mix === null) && inHand.length === 0
+      ? await tryStackedCuts(asked, limits, solve)
+      : [];
+
   const templates = listTemplates(plans);
   const value: Plan = {
     format: "crossgrain plan",
@@ -105,6 +112,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     fabrics: plans.map((plan, i) => ({
       ...plan,
       sturdiness: { ...plan.sturdiness, narrowestUsable: narrowest[i] ?? null },
+      ...(stacked[i] == null ? {} : { stacked: stacked[i] }),
     })),
     ...(kits === 1 ? {} : { kits }),
     top,
@@ -248,21 +256,6 @@ function boundedByArea(one: Chosen, style: PlanSettings["style"]): Chosen {
   const bound = { ...one.result.bound, style, value: 0 };
   const least = Math.min(one.least, leastByArea(one));
   return { ...one, result: { ...one.result, status: "best-found", bound }, least, onlyWay: false };
-}
-
-/** Length of bolt that the area alone takes, whatever the style, beside all the cloth in fixed sizes. */
-function leastByArea({ cutList, problem: { items, roll, sheets } }: Chosen): number {
-  if (roll === null) return 0;
-  const wanted = items.reduce((sum, { across, along, demand, run }, i) => {
-    const piece = cutList.pieces[i];
-    if (piece?.nest !== undefined) return sum + areaOfShape(piece) * demand;
-    return sum + (run === undefined ? across * demand : run.length) * along;
-  }, 0);
-  const there = sheets.reduce(
-    (sum, { across, along, available }) => sum + across * along * (available ?? 0),
-    0,
-  );
-  return Math.max(0, Math.ceil((wanted - there) / roll.width));
 }
 
 /**

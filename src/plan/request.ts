@@ -40,6 +40,8 @@ export interface PlanRequest {
   diagnostics?: readonly Diagnostic[];
   /** How long to search. Default: to the end. */
   limits?: SearchLimits;
+  /** Look whether strips cut once more along their length would buy less, and say so. Default: no. */
+  suggestStacks?: boolean;
   /** How the first packing of all fabrics shares its work. Default: each may take what `limits` allow. */
   effort?: SharedEffort | null;
   solve: Solve;

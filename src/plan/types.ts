@@ -297,6 +297,12 @@ export interface Done {
   took: { across: Ticks; along: Ticks; count: number }[];
 }
 
+/** What would be bought if strips might be cut once more along their length, and how many of them would be. */
+export interface StackedCuts {
+  purchase: Purchase;
+  strips: number;
+}
+
 export interface FabricPlan {
   name: string;
   colour: string;
@@ -326,6 +332,8 @@ export interface FabricPlan {
   waste: WasteSummary;
   leftovers: Leftover[];
   sturdiness: Sturdiness;
+  /** Less to buy in the freer style; absent where it saves nothing, and where the style was chosen. */
+  stacked?: StackedCuts;
   /** Kits of a class that are cut from whole strips of their own; absent where they are dealt out by count. */
   kitShares?: KitShare[];
   /** What is done already; absent where the work has not begun. */

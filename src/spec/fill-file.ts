@@ -53,6 +53,7 @@ export function fillFile(
     ruler,
     defaultUnit: unit,
     style: written.style ?? "strips-2",
+    ...(written.style === undefined ? { styleOpen: true as const } : {}),
     prefer: written.prefer ?? "sparing",
     rulerLength,
     folded: written.folded ?? true,

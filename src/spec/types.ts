@@ -153,6 +153,8 @@ export interface CutListSpec {
   /** Unit of bare numbers in the file. */
   defaultUnit: LengthUnit;
   style: "strips-2" | "strips-3";
+  /** The file names no style. */
+  styleOpen?: true;
   prefer: "sparing" | "simple";
   /** Longest cut one placing of the maker's ruler can make. */
   rulerLength: Ticks;

@@ -76,7 +76,7 @@ async function runAll(cases: readonly BenchCase[], options: BenchOptions): Promi
     if (bench.set !== set) console.log(`\n${bench.set}\n${headLine()}`);
     set = bench.set;
     watchdog.beat(`${bench.set} ${bench.name} ${bench.style}`, options.limit);
-    const record = await measure(bench, options.limit);
+    const record = await measure(bench, options.limit, options.work ? "effort" : "budget");
     records.push(record);
     console.log(caseLine(bench, record));
   }

@@ -10,6 +10,8 @@ export interface BenchOptions {
   styles: readonly CuttingStyle[];
   /** Milliseconds a case may take. */
   limit: number;
+  /** The limit is counted work, which says the same on a busy machine. */
+  work: boolean;
   /** File for the records; null for none. */
   json: string | null;
   /** Keeps only the cases whose name it matches; null for all. */
@@ -29,6 +31,7 @@ export const USAGE = `npm run bench -- [options]
   --only SET[,SET]    bolts, fixed, bands, joined, mixes, nested, or the name of a literature set
   --style STYLE       strips-2, strips-3 or both (default both)
   --limit MS          time for one case (default 10000)
+  --work              the limit counts work, not time: the same on a busy machine
   --name REGEX        only cases whose name matches
   --json FILE         write one record per case and style
   --baseline          write fixtures/bench-baseline.json from this run
@@ -52,6 +55,7 @@ export function readOptions(args: readonly string[], root: URL): BenchOptions | 
         only: { type: "string", default: "" },
         style: { type: "string", default: "both" },
         limit: { type: "string", default: "10000" },
+        work: { type: "boolean", default: false },
         name: { type: "string" },
         json: { type: "string" },
         baseline: { type: "boolean", default: false },
@@ -78,6 +82,7 @@ export function readOptions(args: readonly string[], root: URL): BenchOptions | 
       .filter((word) => word !== ""),
     styles,
     limit: Number(values.limit),
+    work: values.work === true,
     json: values.json === undefined ? null : String(values.json),
     name: values.name === undefined ? null : new RegExp(String(values.name)),
     fuzz: values.fuzz === undefined ? null : Number(values.fuzz),

@@ -3,9 +3,9 @@ import { coverRows, meetsDemand } from "../../src/engine/filling/cover.ts";
 import { fillVector } from "../../src/engine/filling/vector-fill.ts";
 import type { Filling } from "../../src/engine/oracles/oracle.ts";
 import { highsSolver } from "../../src/engine/solver/highs.ts";
+import type { IntegerProgram } from "../../src/engine/solver/types.ts";
 
 const filling = (counts: number[]): Filling => ({ level: 0, height: 5, counts, segments: [] });
-const stats = () => ({ columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null });
 
 test("a kind that is wanted asks for a row, with no more than is wanted in any column", () => {
   expect(coverRows([[4, 1]], [3, 2])).toEqual([
@@ -18,9 +18,10 @@ test("a kind that is wanted asks for a row, with no more than is wanted in any c
 test("a kind of which nothing is wanted makes no strip impossible", async () => {
   // As beside bands: the first kind lies in them whole, so the strips are asked for the second alone.
   const solver = await highsSolver();
-  const outcome = fillVector([filling([0, 2])], [2], [0, 3], true, solver, 1000, stats());
+  const solve = (program: IntegerProgram) => solver.integer(program, 1000);
+  const outcome = fillVector([filling([0, 2])], [2], [0, 3], true, solve);
   expect(outcome.answer).toBe("filled");
-  expect(fillVector([filling([0, 2])], [1], [0, 3], true, solver, 1000, stats()).answer).toBe("impossible");
+  expect(fillVector([filling([0, 2])], [1], [0, 3], true, solve).answer).toBe("impossible");
 });
 
 test("what strips hold is counted in whole numbers", () => {

@@ -2,8 +2,7 @@ import { countKinds, type Filling, type ListingLimit, type Segment } from "../or
 import { narrowed, type StackType } from "../oracles/stack-rows.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import { levelsUsed, type Master } from "../search/master.ts";
-import type { IntegerProgram, Solver } from "../solver/types.ts";
-import type { SearchStats } from "../types.ts";
+import type { IntegerProgram, ProgramSolver } from "../solver/types.ts";
 import { coverRows, meetsDemand } from "./cover.ts";
 import { type FillOutcome, floorsAt, type TightCut } from "./vector-fill.ts";
 
@@ -22,9 +21,7 @@ export function fillByStacks(
   vector: readonly number[],
   tight: readonly TightCut[],
   limit: ListingLimit,
-  solver: Solver,
-  milliseconds: number,
-  stats: SearchStats,
+  solve: ProgramSolver,
 ): FillOutcome {
   const { oracle, demand } = master;
   if (oracle.stacks === undefined || tight.length === 0) return { answer: "unknown" };
@@ -38,8 +35,7 @@ export function fillByStacks(
   }
   const program = stackProgram(columns, levels, vector, demand, oracle.run);
   if (program === null) return { answer: "impossible" };
-  stats.mipSolves++;
-  const outcome = solver.integer(program, milliseconds);
+  const outcome = solve(program);
   if (outcome.status === "infeasible") return { answer: "impossible" };
   if (outcome.values === null) return { answer: "unknown" };
   const strips = levels.map((level) => {

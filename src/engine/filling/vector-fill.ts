@@ -1,8 +1,7 @@
 import type { Filling, ListingLimit, ValueFloor } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import { type HeightCut, levelsUsed, type Master } from "../search/master.ts";
-import type { Solver } from "../solver/types.ts";
-import type { SearchStats } from "../types.ts";
+import type { ProgramSolver } from "../solver/types.ts";
 import { coverRows, meetsDemand } from "./cover.ts";
 
 export type FillOutcome =
@@ -19,9 +18,7 @@ export function fillVector(
   vector: readonly number[],
   demand: readonly number[],
   complete: boolean,
-  solver: Solver,
-  milliseconds: number,
-  stats: SearchStats,
+  solve: ProgramSolver,
 ): FillOutcome {
   const usable = fillings.filter((filling) => (vector[filling.level] ?? 0) > 0);
   if (usable.length === 0) return complete ? { answer: "impossible" } : { answer: "unknown" };
@@ -35,17 +32,13 @@ export function fillVector(
     if (columns.length > 0)
       rows.push({ lower: -Infinity, upper: vector[level]!, columns, values: columns.map(() => 1) });
   }
-  stats.mipSolves++;
-  const outcome = solver.integer(
-    {
-      costs: usable.map(() => 0),
-      lower: usable.map(() => 0),
-      upper: usable.map((filling) => vector[filling.level]!),
-      whole: usable.map(() => true),
-      rows,
-    },
-    milliseconds,
-  );
+  const outcome = solve({
+    costs: usable.map(() => 0),
+    lower: usable.map(() => 0),
+    upper: usable.map((filling) => vector[filling.level]!),
+    whole: usable.map(() => true),
+    rows,
+  });
   if (outcome.values !== null) {
     const strips = usable
       .map((filling, p) => ({ filling, count: Math.round(outcome.values![p]!) }))

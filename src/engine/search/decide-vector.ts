@@ -33,48 +33,47 @@ export const QUICK: Effort = { fillings: 1_000, nodes: 2_000, solver: 0, stacks:
 export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200, stacks: 80 };
 export const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000, stacks: 5_000 };
 
+/** What the question is asked with: the linear program, the cuts known and the lists made so far. */
+export interface VectorQuestion {
+  master: Master;
+  solver: Solver;
+  cuts: readonly HeightCut[];
+  lists: FillingLists;
+  clock: Clock;
+  stats: SearchStats;
+}
+
 /** Can these strips, which hold the demand in fractions, hold it in whole numbers? */
 export function decideVector(
-  master: Master,
-  solver: Solver,
-  cuts: readonly HeightCut[],
+  { master, solver, cuts, lists, clock, stats }: VectorQuestion,
   vector: readonly number[],
-  lists: FillingLists,
   effort: Effort,
-  clock: Clock,
-  stats: SearchStats,
 ): FillOutcome {
   const limit = Math.min(effort.solver, clock.left());
+  const stop = () => clock.expired();
   const tight = tightestCuts(vector, cuts, 6);
-  const all = fillingsWithin(master, vector, tight.slice(0, LISTING_CUTS), lists, {
-    most: effort.fillings,
-    stop: () => clock.expired(),
-  });
+  const listing = tight.slice(0, LISTING_CUTS);
+  const all = fillingsWithin(master, vector, listing, lists, { most: effort.fillings, stop });
   if (effort.solver === 0 && all === null) return { answer: "unknown" };
+  const { pool, demand } = master;
   if (all === null) {
-    const listing = { most: STACKS_LISTED, stop: () => clock.expired() };
-    const stacked = fillByStacks(
-      master,
-      vector,
-      tight.slice(0, LISTING_CUTS),
-      listing,
-      solver,
-      Math.min(effort.stacks, limit),
-      stats,
-    );
+    const most = { most: STACKS_LISTED, stop };
+    const stacked = fillByStacks(master, vector, listing, most, (program) => {
+      stats.mipSolves++;
+      return solver.integer(program, Math.min(effort.stacks, limit));
+    });
     if (stacked.answer !== "unknown") return stacked;
-    const some = fillVector(master.pool, vector, master.demand, false, solver, Math.min(200, limit), stats);
+    stats.mipSolves++;
+    const some = fillVector(pool, vector, demand, false, (program) =>
+      solver.integer(program, Math.min(200, limit)),
+    );
     return some.answer === "filled" ? some : { answer: "unknown" };
   }
-  const searched = searchFill(
-    all,
-    vector,
-    master.demand,
-    tight.map(({ cut }) => cut),
-    effort.nodes,
-  );
+  const within = tight.map(({ cut }) => cut);
+  const searched = searchFill(all, vector, demand, within, effort.nodes);
   if (searched.answer !== "unknown") return searched;
   clock.charge(effort.nodes * FILL_NODE);
   if (effort.solver === 0) return searched;
-  return fillVector(all, vector, master.demand, true, solver, limit, stats);
+  stats.mipSolves++;
+  return fillVector(all, vector, demand, true, (program) => solver.integer(program, limit));
 }

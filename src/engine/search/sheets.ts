@@ -1,7 +1,6 @@
 import { greedySheets } from "../filling/greedy.ts";
-import { fillingLists } from "../filling/vector-fill.ts";
+import { type FillingLists, fillingLists } from "../filling/vector-fill.ts";
 import { metered } from "../oracles/metered.ts";
-import type { Filling, StripOracle } from "../oracles/oracle.ts";
 import { jointOracle } from "../oracles/oracle-joint.ts";
 import { sheetOracle } from "../oracles/oracle-sheet.ts";
 import { dropSurplus, type Frames, type StripCount } from "../problem/assemble.ts";
@@ -11,15 +10,18 @@ import { areaOfOne, transposeKinds } from "../problem/reduce.ts";
 import type { SheetGroup } from "../problem/sheet-groups.ts";
 import type { Solver } from "../solver/types.ts";
 import type { CuttingStyle, SearchStats } from "../types.ts";
-import { cheapestVector, type Offer } from "./cheapest-vector.ts";
 import { decideVector, EASY, type Effort, HARD } from "./decide-vector.ts";
 import { jitteredPrices } from "./jitter.ts";
-import { createMaster, type HeightCut, heightCut } from "./master.ts";
+import { createMaster, type HeightCut, heightCut, type Master } from "./master.ts";
 import { wholePrices } from "./prices.ts";
+import { aimOf, leastChoice, type StockChoice } from "./stock-vector.ts";
 import { stripsOnSheets } from "./strips-on-sheets.ts";
 
 /** Greedy fillings tried for a choice of sheets before the exact search looks at it. */
 const GREEDY_TRIES = 40;
+
+/** Nodes of one look for the cheapest choice. */
+const MOST_NODES = 2_000_000;
 
 /** From so many kinds of sheets on, none is tried on its own. */
 const MOST_GROUPS = 4;
@@ -46,141 +48,77 @@ export interface SheetsAnswer {
   attempt: { sheets: StripCount[]; left: number[] };
 }
 
+/** Where the search for the cheapest choice of sheets stands. */
+interface SheetSearch {
+  question: SheetsQuestion;
+  frames: Frames;
+  demand: readonly number[];
+  master: Master;
+  cuts: HeightCut[];
+  lists: FillingLists;
+  /** Choices of which no plan was found. */
+  failed: StockChoice[];
+  best: StripCount[] | null;
+  cost: number;
+  lower: number;
+  /** Least cost of a choice that was given up undecided. */
+  open: number;
+  /** Proved from the length of strips; null before that was asked. */
+  floor: number | null;
+}
+
+/** No plan yet, and nothing left undecided. */
+const NONE = Number.MAX_SAFE_INTEGER;
+
 /**
  * The cheapest choice of fixed sheets that holds everything. Choices are taken in order of cost (cheapest
  * first among those that satisfy every cut known); each is refuted by a new cut or by exhaustion, or it is
  * filled, and is then the optimum.
  */
 export function solveSheets(question: SheetsQuestion): SheetsAnswer {
-  const { kinds, groups, clock, stats, solver } = question;
+  const { kinds, groups, clock, stats, solver, style } = question;
   const demand = kinds.map((kind) => kind.demand);
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const pieces = demand.reduce((sum, count) => sum + count, 0);
-  const offers: Offer[] = groups.map((group) => ({
-    cost: group.cost,
-    available: Math.min(group.available ?? pieces, pieces),
-  }));
+  const available = groups.map((group) => Math.min(group.available ?? pieces, pieces));
   const unit = Math.max(1, Math.max(...groups.map((group) => group.cost)) / 10_000);
   const joint = jointOracle(
     kinds,
     null,
     groups.map((group, index) => ({
-      oracle: sheetOracle(question.style, frames, group, index),
+      oracle: sheetOracle(style, frames, group, index),
       height: Math.max(1, Math.round(group.cost / unit)),
     })),
   );
   const oracle = metered(joint, clock);
-  const all = offers.map(({ available }) => available);
-  const areaDuals = kinds.map(areaOfOne);
-  const areaTotal = areaDuals.reduce((sum, area, k) => sum + area * demand[k]!, 0);
-  const areaWhole = wholePrices(
-    areaDuals.map((area) => area / areaTotal),
+  const areas = kinds.map(areaOfOne);
+  const area = areas.reduce((sum, one, k) => sum + one * demand[k]!, 0);
+  const byArea = wholePrices(
+    areas.map((one) => one / area),
     demand,
     1,
   );
-  const cuts: HeightCut[] = [heightCut(oracle, demand, areaWhole)];
-  let best: StripCount[] | null = null;
-  let cost = Number.MAX_SAFE_INTEGER;
-  const costOf = (sheets: readonly StripCount[]) =>
-    sheets.reduce((sum, { filling, count }) => sum + groups[filling.sheet!.index]!.cost * count, 0);
-  const offer = (sheets: readonly StripCount[]) => {
-    const exact = dropSurplus(frames, demand, sheets);
-    const total = costOf(exact);
-    if (total >= cost) return;
-    best = exact;
-    cost = total;
-  };
-  const attempt = greedySheets(oracle, demand, areaWhole.prices, all);
-  if (attempt.left.every((count) => count === 0)) offer(attempt.strips);
-  if (question.style === "strips-3") {
-    // A plan without stacks is a plan with them: the best of those found quickly is where this search starts.
-    const two = solveSheets({
-      ...question,
-      style: "strips-2",
-      clock: share(clock, 0.25, 1500),
-      report: () => {},
-    });
-    if (two.sheets !== null) offer(two.sheets);
-  }
-  const answer = (lower: number, impossible: boolean): SheetsAnswer => ({
-    sheets: best,
-    cost,
-    lower,
-    impossible,
-    attempt: { sheets: attempt.strips, left: attempt.left },
-  });
   const master = createMaster(oracle, demand, solver);
-  const lists = fillingLists(null);
-  const failed: number[][] = [];
-  let open = Number.MAX_SAFE_INTEGER;
-  let lower = 0;
+  const search: SheetSearch = {
+    ...{ question, frames, demand, master, failed: [], best: null, cost: NONE, lower: 0, open: NONE },
+    ...{ cuts: [heightCut(oracle, demand, byArea)], floor: null, lists: fillingLists(null) },
+  };
+  const attempt = greedySheets(oracle, demand, byArea.prices, available);
+  if (attempt.left.every((count) => count === 0)) offer(search, attempt.strips);
+  if (style === "strips-3") {
+    // A plan without stacks is a plan with them: the best of those found quickly is where this search starts.
+    const quick = share(clock, 0.25, 1500);
+    const two = solveSheets({ ...question, style: "strips-2", clock: quick, report: () => {} });
+    if (two.sheets !== null) offer(search, two.sheets);
+  }
   try {
-    const root = master.solveRoot(
-      1,
-      all.map(() => 0),
-      () => clock.expired(),
-    );
-    cuts.push(root.cut);
-    const full = master.testVector(all, () => clock.expired());
-    if (full.cut !== null) return answer(0, true);
-    const tryMany = (vector: readonly number[], goal: number) => {
-      for (let n = 0; n < GREEDY_TRIES && cost > goal && !clock.expired(); n++) {
-        const base = n % 2 === 0 ? areaWhole.prices : cuts[(n >> 1) % cuts.length]!.prices;
-        const prices = n < 2 ? base : jitteredPrices(base, n, 0.15 + 0.05 * (n % 8));
-        tryGreedy(oracle, demand, prices, vector, offer, master.add);
-      }
-    };
-    tryMany(all, 0);
-    let stripsTried = false;
-    /** Proved from the length of the strips. */
-    let floor = 0;
-    for (;;) {
-      const next = cheapestVector(offers, cuts, failed, cost, 2_000_000);
-      if (!next.complete) open = Math.min(open, lower);
-      if (next.vector === null) {
-        if (best === null)
-          return answer(Math.min(open, 0), next.complete && open === Number.MAX_SAFE_INTEGER);
-        return answer(Math.min(cost, open), false);
-      }
-      const vector = next.vector;
-      const price = vector.reduce((sum, count, level) => sum + count * groups[level]!.cost, 0);
-      lower = Math.min(price, open);
-      if (best !== null) question.report(cost, lower);
-      if (
-        clock.expired() ||
-        (question.target !== null && (cost <= question.target || lower > question.target))
-      )
-        return answer(Math.min(lower, cost), false);
-      const test = master.testVector(vector, () => clock.expired());
-      if (test.cut !== null) {
-        cuts.push(test.cut);
-        continue;
-      }
-      tryMany(vector, price);
-      if (cost > price && !stripsTried) {
-        stripsTried = true;
-        const inner = { ...question, clock: share(clock, 0.4, 6000) };
-        groups.forEach((_, index) => {
-          if (cost <= price || groups.length > MOST_GROUPS) return;
-          const { plans, least } = stripsOnSheets(inner, index, frames);
-          for (const plan of plans) offer(plan);
-          if (groups.length === 1) floor = least * groups[0]!.cost;
-        });
-      }
-      if (price < floor && cost > price) {
-        failed.push(vector);
-        continue;
-      }
-      if (cost <= price) continue;
-      let outcome = decideVector(master, solver, cuts, vector, lists, EASY, clock, stats);
-      if (outcome.answer === "unknown" && !clock.expired())
-        outcome = decideVector(master, solver, cuts, vector, lists, hard(clock), clock, stats);
-      if (outcome.answer === "filled") offer(outcome.strips);
-      else {
-        failed.push(vector);
-        if (outcome.answer === "unknown") open = Math.min(open, price);
-      }
-    }
+    const none = available.map(() => 0);
+    search.cuts.push(master.solveRoot(1, none, () => clock.expired()).cut);
+    const impossible = master.testVector(available, () => clock.expired()).cut !== null;
+    if (!impossible) tryGreedy(search, available, 0);
+    const answer = impossible ? { lower: 0, impossible } : searchChoices(search, available);
+    const { best, cost } = search;
+    return { ...answer, sheets: best, cost, attempt: { sheets: attempt.strips, left: attempt.left } };
   } finally {
     stats.columns += master.counts.columns;
     stats.lpSolves += master.counts.lpSolves;
@@ -188,20 +126,101 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
   }
 }
 
+function offer(search: SheetSearch, sheets: readonly StripCount[]): void {
+  const { question, frames, demand } = search;
+  const exact = dropSurplus(frames, demand, sheets);
+  const total = exact.reduce(
+    (sum, { filling, count }) => sum + question.groups[filling.sheet!.index]!.cost * count,
+    0,
+  );
+  if (total >= search.cost) return;
+  search.best = exact;
+  search.cost = total;
+}
+
+/** Choice after choice, cheapest first, until one is filled or time is up. */
+function searchChoices(
+  search: SheetSearch,
+  available: readonly number[],
+): Pick<SheetsAnswer, "lower" | "impossible"> {
+  const { question, cuts, failed } = search;
+  const { groups, clock, target } = question;
+  const basis = { available, aims: [groups.map(({ cost }) => cost)], prices: [0] };
+  for (;;) {
+    const asked = cuts.map(({ values, total }) => ({ sheets: [...values], portions: [0], total }));
+    const below = search.cost;
+    const rest = { aim: 0, within: [], cuts: asked, failed, below, mostNodes: MOST_NODES };
+    const next = leastChoice({ ...basis, ...rest });
+    if (!next.complete) search.open = Math.min(search.open, search.lower);
+    if (next.choice === null) {
+      if (search.best !== null) return { lower: Math.min(search.cost, search.open), impossible: false };
+      return { lower: Math.min(search.open, 0), impossible: next.complete && search.open === NONE };
+    }
+    const price = aimOf(basis, 0, next.choice);
+    search.lower = Math.min(price, search.open);
+    if (search.best !== null) question.report(search.cost, search.lower);
+    const enough = target !== null && (search.cost <= target || search.lower > target);
+    if (clock.expired() || enough) return { lower: Math.min(search.lower, search.cost), impossible: false };
+    tryChoice(search, next.choice, price);
+  }
+}
+
+/** Refutes a choice, or finds a plan on it; else it has failed. */
+function tryChoice(search: SheetSearch, choice: StockChoice, price: number): void {
+  const { question, master, cuts, failed } = search;
+  const { solver, clock, stats } = question;
+  const { cut } = master.testVector(choice.counts, () => clock.expired());
+  if (cut !== null) {
+    cuts.push(cut);
+    return;
+  }
+  tryGreedy(search, choice.counts, price);
+  if (search.cost > price) search.floor ??= floorByStrips(search, price);
+  if (search.cost <= price) return;
+  if (price < (search.floor ?? 0)) {
+    failed.push(choice);
+    return;
+  }
+  const asked = { master, solver, cuts, clock, stats, lists: search.lists };
+  let outcome = decideVector(asked, choice.counts, EASY);
+  if (outcome.answer === "unknown" && !clock.expired())
+    outcome = decideVector(asked, choice.counts, hard(clock));
+  if (outcome.answer === "filled") {
+    offer(search, outcome.strips);
+    return;
+  }
+  failed.push(choice);
+  if (outcome.answer === "unknown") search.open = Math.min(search.open, price);
+}
+
+/** Fills the sheets of a choice greedily, by prices changed a little every time, until one holds everything for `price`. */
+function tryGreedy(search: SheetSearch, sheets: readonly number[], price: number): void {
+  const { question, master, demand, cuts } = search;
+  const byArea = cuts[0]!.prices;
+  for (let n = 0; n < GREEDY_TRIES && search.cost > price && !question.clock.expired(); n++) {
+    const base = n % 2 === 0 ? byArea : cuts[(n >> 1) % cuts.length]!.prices;
+    const prices = n < 2 ? base : jitteredPrices(base, n, 0.15 + 0.05 * (n % 8));
+    const { strips, left } = greedySheets(master.oracle, demand, prices, sheets);
+    for (const { filling } of strips) master.add(filling);
+    if (left.every((count) => count === 0)) offer(search, strips);
+  }
+}
+
+/** Lays the least length of strips onto sheets of each kind; where there is one kind, says what that proves. */
+function floorByStrips(search: SheetSearch, price: number): number {
+  const { question, frames } = search;
+  const { groups } = question;
+  const inner = { ...question, clock: share(question.clock, 0.4, 6000) };
+  let floor = 0;
+  for (let index = 0; index < groups.length && groups.length <= MOST_GROUPS && search.cost > price; index++) {
+    const { plans, least } = stripsOnSheets(inner, index, frames);
+    for (const plan of plans) offer(search, plan);
+    if (groups.length === 1) floor = least * groups[0]!.cost;
+  }
+  return floor;
+}
+
 /** The hard look takes a share of what is left, so that one stubborn choice does not eat the whole budget. */
 function hard(clock: Clock): Effort {
   return { ...HARD, solver: Math.min(HARD.solver, Math.max(200, clock.left() / 3)) };
-}
-
-function tryGreedy(
-  oracle: StripOracle,
-  demand: readonly number[],
-  prices: Float64Array,
-  sheets: readonly number[],
-  offer: (sheets: readonly StripCount[]) => void,
-  keep: (filling: Filling) => void,
-): void {
-  const { strips, left } = greedySheets(oracle, demand, prices, sheets);
-  for (const { filling } of strips) keep(filling);
-  if (left.every((count) => count === 0)) offer(strips);
 }

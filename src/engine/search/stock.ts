@@ -146,7 +146,9 @@ function withGiven(question: StockQuestion, counts: readonly number[]): StockAns
   const { costPerLength, available } = question.roll!;
   const target =
     question.target === null || costPerLength === 0 ? null : Math.floor(question.target / costPerLength);
-  const { answer, groupOf } = rollWith(question, counts, target, target);
+  // A plan longer than the roll is of no use either.
+  const most = target === null || available === null ? (target ?? available) : Math.min(target, available);
+  const { answer, groupOf } = rollWith(question, counts, target, most);
   const result: StockAnswer = {
     strips: answer.strips,
     lower: answer.lower * costPerLength,

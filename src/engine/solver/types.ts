@@ -65,3 +65,6 @@ export interface Solver {
     start?: Float64Array,
   ): IntegerOutcome;
 }
+
+/** A solver of whole-number programs whose time is set already. */
+export type ProgramSolver = (program: IntegerProgram) => IntegerOutcome;

@@ -33,7 +33,7 @@ export interface PlanAnswer extends Omit<Plan, "diagnostics">, Lengths {
 /** What is bought of one fabric, and how far that is proved. */
 export type BoughtFabric = Pick<
   FabricPlan,
-  "name" | "usable" | "purchase" | "stock" | "mix" | "price" | "bound" | "sturdiness"
+  "name" | "usable" | "purchase" | "stock" | "mix" | "price" | "bound" | "sturdiness" | "stacked"
 >;
 
 /** `buy --json`. */

@@ -51,11 +51,14 @@ export function planJson(plan: Plan, words: Words): string {
 /** The shopping list for programs. */
 export function buyJson({ name, ruler, diagnostics: told, ...plan }: Plan, words: Words): string {
   const diagnostics = wordAll(told, words);
-  const fabrics = plan.fabrics.map(({ name, usable, purchase, stock, mix, price, bound, sturdiness }) => ({
-    ...{ name, usable, purchase, price, bound, sturdiness },
-    ...(stock === undefined ? {} : { stock }),
-    ...(mix === undefined ? {} : { mix }),
-  }));
+  const fabrics = plan.fabrics.map(
+    ({ name, usable, purchase, stock, mix, price, bound, sturdiness, stacked }) => ({
+      ...{ name, usable, purchase, price, bound, sturdiness },
+      ...(stacked === undefined ? {} : { stacked }),
+      ...(stock === undefined ? {} : { stock }),
+      ...(mix === undefined ? {} : { mix }),
+    }),
+  );
   const lengths = lengthTable(fabrics, onRuler(ruler));
   return printed({ ...head("crossgrain buy"), name, fabrics, lengths, diagnostics } satisfies BuyAnswer);
 }

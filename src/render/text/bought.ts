@@ -91,6 +91,22 @@ export function alikeLays(lays: readonly Lay[]): number[] {
   return counts;
 }
 
+/** What less would be bought if strips were cut once more, in a sentence; empty where nothing. */
+export function stackedWords(
+  { stacked, purchase, price, sold }: FabricPlan,
+  { ruler }: Pick<Plan, "ruler">,
+  words: Words,
+): string {
+  if (stacked === undefined || purchase === null) return "";
+  const length = (ticks: number) => formatMeasure(ticks, sold.unit, { decimal: ruler.decimal });
+  const { cost } = stacked.purchase;
+  const saved =
+    cost === null || purchase.cost === null
+      ? length(purchase.length - stacked.purchase.length)
+      : money(purchase.cost - cost, price?.currency ?? "", ruler);
+  return words.cutting.stacked(length(stacked.purchase.length), saved, stacked.strips);
+}
+
 /** What a spoiled strip costs, in a sentence; empty where no strip comes off a bolt. */
 export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan, words: Words): string {
   const { mistakes } = sturdiness;

@@ -1,7 +1,7 @@
 import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { boughtWords, costOf, currencyOf, weighedLines } from "./bought.ts";
+import { boughtWords, costOf, currencyOf, stackedWords, weighedLines } from "./bought.ts";
 import { anyBacking, waddingTold } from "./making-finishing.ts";
 import { longLength } from "./making-lines.ts";
 import { money } from "./money.ts";
@@ -116,10 +116,15 @@ export function buyList(plan: Plan, words: Words): string {
     rows,
   );
   const weighed = weighedLines(plan, words);
+  const stacked = plan.fabrics.flatMap((fabric) => {
+    const said = stackedWords(fabric, plan, words);
+    return said === "" ? [] : [`${fabric.name}: ${said}`];
+  });
   return [
     words.cutting.buyTitle(plan.name),
     "",
     ...lines,
+    ...(stacked.length === 0 ? [] : ["", ...stacked]),
     ...(weighed.length === 0
       ? []
       : ["", `${words.cutting.weighedTitle}:`, ...weighed.map((line) => `  ${line}`)]),

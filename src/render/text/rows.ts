@@ -6,6 +6,7 @@ import type { Words } from "../../words/index.ts";
 import { blockNamed, partNames, patchOfKind } from "./block-names.ts";
 import { joinedTold } from "./blocks.ts";
 import { joiningLines, lineOf, type ToldJoin } from "./joinings.ts";
+import { aboutSize } from "./lengths.ts";
 import { indented, measured, measuredSize, partsTold } from "./making-lines.ts";
 import { pinLines } from "./making-pressing.ts";
 
@@ -40,11 +41,7 @@ export function topLines(making: Making, plan: Plan, words: Words): string[] {
     const presses: Presses = pressing === null ? [] : pressesOf(join, pressing.seams, making);
     const soft = lined.number === "" ? null : softOf(Number(lined.number), pressing?.rows ?? []);
     const parts = joinedTold(names, join, words);
-    const size = formatSize(
-      Math.round(join.size.across / scale),
-      Math.round(join.size.down / scale),
-      plan.ruler,
-    );
+    const size = aboutSize(join.size.across / scale, join.size.down / scale, plan, words);
     return {
       ...lined,
       makes: join.makes === "centre" ? words.blocks.centre : capital(join.makes),

@@ -3,7 +3,7 @@ import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
 import { borderLetters } from "./borders-cut.ts";
-import { alikeLays, boughtWords, layTitle, mistakeWords, stockOfLay } from "./bought.ts";
+import { alikeLays, boughtWords, layTitle, mistakeWords, stackedWords, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";
 import { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
 
@@ -250,8 +250,8 @@ export function proofLines(fabric: FabricPlan, plan: Plan, words: Words): string
     lines.push(
       words.cutting.spareLength(formatLength(roomToMark(sturdiness.spareLength, plan.ruler), plan.ruler)),
     );
-  const mistake = mistakeWords(fabric, plan, words);
-  return mistake === "" ? lines : [...lines, mistake];
+  const told = [stackedWords(fabric, plan, words), mistakeWords(fabric, plan, words)];
+  return [...lines, ...told.filter((text) => text !== "")];
 }
 
 /** What was proved of a purchase that has cloth ready cut in it. */

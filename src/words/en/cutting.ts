@@ -211,6 +211,9 @@ export const cutting = {
   provenLength: (style: string) => `Proven: cut ${style}, no plan uses less length.`,
   notProven: (style: string, gap: string) =>
     `Best found: cut ${style}, at most ${gap} longer than the least possible.`,
+  /** Less to buy for more work; `strips` are turned once more. */
+  stacked: (amount: string, saved: string, strips: number) =>
+    `${amount} would do, ${saved} less, if ${strips === 1 ? "one strip were" : `${strips} strips were`} turned and cut once more along ${strips === 1 ? "its" : "their"} length: write "style: strips-3" in the file.`,
   saving: (size: string) => `Saves ${size} against cutting each size from strips of its own.`,
   narrowest: (size: string) => `Still works on fabric as narrow as ${size} usable.`,
   spareLength: (size: string) => `Length left uncut: ${size}.`,
