@@ -185,6 +185,17 @@ export function nameUnusable(where: InFile, field: string, why: string): Diagnos
   return say("NAME-UNUSABLE", "error", where, `\`${field}\` ${why}.`, "For example `Night sea`.");
 }
 
+/** A part of the pattern that is named twice. */
+export function partRepeated(where: InFile, part: string): Diagnostic {
+  return say(
+    "PART-REPEATED",
+    "error",
+    where,
+    `The part ${quote(part)} is named twice; a pattern has each part once.`,
+    "Name every part once, in the order you want, for example `parts: [requirements, cutting, units]`.",
+  );
+}
+
 export function percentUnreadable(where: InFile, found: string, most: number): Diagnostic {
   return say(
     "PERCENT-UNREADABLE",
