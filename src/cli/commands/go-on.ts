@@ -123,7 +123,7 @@ export const goOn = defineCommand({
       import("../write.ts"),
     ]);
     const results = await resultFiles(plan);
-    const printed = await printedFiles(plan, results, values, null, io);
+    const printed = await printedFiles(plan, results, values, null, null, io);
     const list = front.goneOnList(plan, changes);
     const files = { ...results, ...printed, "gone-on.txt": list };
     const kept = await keepWork({ path, named: workNamed }, before, workText);

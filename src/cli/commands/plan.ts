@@ -5,6 +5,7 @@ import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { comparisonOf } from "../comparing.ts";
 import { realDisk } from "../disk.ts";
+import { text } from "../option.ts";
 import {
   budget,
   compared,
@@ -22,8 +23,15 @@ import {
   style,
   thorough,
 } from "../options.ts";
+import { patternFor } from "../pattern.ts";
 import { planFile } from "../planning.ts";
 import { failWith, report } from "../report.ts";
+
+const sizes = text(
+  "--sizes <sizes>",
+  "sizes the pattern is for besides the file's own: blocks (3x3,4x5), finished sizes (60 x 80 in) or beds (queen); each is planned whole",
+  "those that `pattern: sizes` in the file names",
+);
 
 export const plan = defineCommand({
   name: "plan",
@@ -31,7 +39,7 @@ export const plan = defineCommand({
   about:
     "Works out what to buy and how to cut it with the least waste, prints the buy list, the cutting steps and " +
     "where the cloth goes, and writes them into a folder (files of yours in the way are named and not written over) together with a cutting diagram for each fabric (SVG), " +
-    "a book to work from (book.html, which also prints), for a quilt how it is sewn (sewing.txt, and blocks, assembly, pressing, borders and finishing as SVG), tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written " +
+    "a bench book to work from (book.html, which also prints), for a quilt the pattern to hand out or to sell (pattern.html), how it is sewn (sewing.txt, and blocks, assembly, pressing, borders and finishing as SVG), tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written " +
     "only when --out names a folder.",
   arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
   options: {
@@ -45,6 +53,7 @@ export const plan = defineCommand({
     stash,
     fatQuarters,
     kits,
+    sizes,
     usable,
     ruler,
     pdf,
@@ -61,6 +70,8 @@ export const plan = defineCommand({
     "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
     "plan my-cuts.yaml --kits 12 --out kits",
     "plan my-cuts.yaml --pdf --paper letter --out printed",
+    "new quilt > my-quilt.yaml",
+    "plan my-quilt.yaml --sizes 3x3,4x5 --out for-sale",
     "plan my-cuts.yaml --png 1600 --markdown --out pictures",
   ],
   async run([file = ""], values, io) {
@@ -70,6 +81,8 @@ export const plan = defineCommand({
     const besides = await besideFiles(made, beside, io);
     const comparison = values.compare ? await comparisonOf(made, io) : null;
     if (comparison?.value === null) return failWith(comparison.diagnostics, undefined, values.json, io);
+    const pattern = await patternFor(made, values.sizes, values, io);
+    if ("code" in pattern) return pattern.code;
     await (await import("../pool.ts")).endThreads();
     const { buyList, cuttingSteps, makingSteps, planJson, wasteTable } = await import("../../index.ts");
     if (values.json && values.out === null) {
@@ -83,8 +96,15 @@ export const plan = defineCommand({
       import("../write.ts"),
     ]);
     const named = values.out ?? usualFolder(made.plan.name);
-    const results = await resultFiles(made.plan);
-    const printed = await printedFiles(made.plan, results, values, comparison?.value ?? null, io);
+    const results = await resultFiles(made.plan, pattern.value);
+    const printed = await printedFiles(
+      made.plan,
+      results,
+      values,
+      comparison?.value ?? null,
+      pattern.value,
+      io,
+    );
     const files = { ...results, ...printed, ...besides };
     const folder = resolve(io.folder, named);
     const inputs = [file, values.stash, values.font].flatMap((name) =>

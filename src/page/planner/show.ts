@@ -29,10 +29,7 @@ export function show(plan: Plan, what: ShowWhat): Shown {
       return {
         what,
         json: planJson(plan),
-        html: bookPage(
-          plan,
-          cutting().map(({ svg }) => svg),
-        ),
+        html: bookPage(plan),
       };
   }
 }

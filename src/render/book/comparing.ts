@@ -38,8 +38,7 @@ export function comparingSection(comparison: Comparison, plan: Plan): Section {
     title: compareWords.bookTitle,
     swatch: null,
     running: compareWords.bookTitle,
-    newSheet: true,
-    titledByDrawing: false,
+    newSheet: false,
     blocks: [
       { kind: "text", text: compareWords.about.replaceAll("\n", " "), tone: "lead" },
       { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in") },

@@ -34,7 +34,7 @@ function stepOf(instruction: Instruction, id: string): Step {
 }
 
 /** The steps, gathered by the cloth they are done on. */
-function stepGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
+export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
   const alike = alikeLays(fabric.lays);
   const several = fabric.lays.some(({ source }) => source === "fixed");
   const groups = fabric.lays.map((lay, i): StepGroup => {
@@ -50,12 +50,12 @@ function stepGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
   return groups.filter(({ steps }) => steps.length > 0);
 }
 
-function piecesTable(plan: Plan, fabric: FabricPlan): Table {
+export function piecesTable(plan: Plan, fabric: FabricPlan): Table {
   const { letter, count, size, use } = bookWords.cutting.columns;
   const plain = (text: string, notes: string[] = []) => ({ text, notes, swatch: null });
   return {
     caption: bookWords.cutting.pieces,
-    captionSeen: true,
+    captionSeen: false,
     columns: [
       { heading: sentence(letter), align: "left" },
       { heading: sentence(count), align: "right" },
@@ -88,20 +88,23 @@ export function cuttingSection(plan: Plan, index: number, svg: string): Section 
     title: fabric.name,
     swatch: fabric.colour,
     running: fabric.name,
-    newSheet: true,
-    titledByDrawing: true,
+    newSheet: false,
+    bench: true,
     blocks: [
-      { kind: "facts", facts: titleFacts(fabric, plan.ruler) },
-      ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
       {
-        kind: "bench",
-        svg,
-        table: piecesTable(plan, fabric),
-        groups: stepGroups(plan, fabric, id),
+        kind: "text",
+        tone: "quiet",
+        text: titleFacts(fabric, plan.ruler)
+          .map(({ caption, value }) => `${caption}: ${value}`)
+          .join(" · "),
       },
-      { kind: "heading", text: bookWords.cutting.after },
+      ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
+      { kind: "picture", svg },
+      { kind: "steps", columns: 2, groups: cuttingGroups(plan, fabric, id) },
+      { kind: "table", table: piecesTable(plan, fabric) },
       {
         kind: "list",
+        columns: 2,
         items: [
           ...(leftovers.length === 0
             ? [textWords.leftoversNone]

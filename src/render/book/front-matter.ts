@@ -6,7 +6,7 @@ import { typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
 
 function section(id: string, title: string, newSheet: boolean, blocks: Block[]): Section {
-  return { id, over: "", title, swatch: null, running: "", newSheet, titledByDrawing: false, blocks };
+  return { id, over: "", title, swatch: null, running: "", newSheet, blocks };
 }
 
 /** A size that shows how sizes are written: 2 1/2 by 4 1/2 in, 6.5 by 11.5 cm. */
@@ -25,9 +25,9 @@ export function readingSection(plan: Plan): Section {
     ({ pieces, lays }) =>
       pieces.some(({ fullWidth }) => fullWidth) || lays.some(({ source }) => source === "bolt"),
   );
-  return section("reading", title, true, [
+  return section("reading", title, false, [
     { kind: "text", text: lead, tone: "lead" },
-    { kind: "list", items: (wide ? [...said, textWords.fullWidthMeaning] : said).map(typeset) },
+    { kind: "list", columns: 2, items: (wide ? [...said, textWords.fullWidthMeaning] : said).map(typeset) },
   ]);
 }
 
@@ -50,7 +50,9 @@ export function cautionSection(): Section {
 /** How the cuts are made, each kind of stock once. Null when nothing is cut. */
 export function handSection(plan: Plan): Section | null {
   const items = handLines(plan).map(typeset);
-  return items.length === 0 ? null : section("hand", textWords.handTitle, false, [{ kind: "list", items }]);
+  return items.length === 0
+    ? null
+    : section("hand", textWords.handTitle, false, [{ kind: "list", items, columns: 2 }]);
 }
 
 /** What the file left open, and what planning has to say. Null when there is neither. */
@@ -66,13 +68,13 @@ export function assumptionSection(plan: Plan): Section | null {
       ? []
       : [
           { kind: "text" as const, text: lead, tone: "lead" as const },
-          { kind: "list" as const, items: assumed },
+          { kind: "list" as const, items: assumed, columns: 2 as const },
         ]),
     ...(notes.length === 0
       ? []
       : [
           { kind: "heading" as const, text: bookWords.assumed.notes },
-          { kind: "list" as const, items: notes },
+          { kind: "list" as const, items: notes, columns: 2 as const },
         ]),
   ]);
 }

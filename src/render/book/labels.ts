@@ -34,8 +34,7 @@ export function labelSection(plan: Plan): Section | null {
     title: bookWords.labels.title,
     swatch: null,
     running: "",
-    newSheet: true,
-    titledByDrawing: false,
+    newSheet: false,
     blocks: [
       { kind: "text", text: kits === 1 ? lead : leadKits(kits), tone: "lead" },
       { kind: "labels", labels },

@@ -37,15 +37,14 @@ export function wasteSection(plan: Plan): Section {
     title: bookWords.waste.title,
     swatch: null,
     running: "",
-    newSheet: true,
-    titledByDrawing: false,
+    newSheet: false,
     blocks: [
       ...tables,
       ...(kept.length === 0
         ? []
         : [
             { kind: "heading" as const, text: bookWords.waste.leftovers },
-            { kind: "list" as const, items: kept },
+            { kind: "list" as const, items: kept, columns: 2 as const },
           ]),
     ],
   };

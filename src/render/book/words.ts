@@ -10,8 +10,8 @@ function counted(count: number, one: string, many: string): string {
 export const bookWords = {
   language: "en",
   title: (plan: string) => plan || "A quilt",
-  documentTitle: (plan: string) => `${plan || "A quilt"}: cutting book`,
-  subtitle: "The cutting book",
+  documentTitle: (plan: string, kind: string) => `${plan || "A quilt"}: ${kind.toLowerCase()}`,
+  subtitle: "The bench book",
   contents: "In this book",
   skip: "Skip to the book",
   clear: "Clear all ticks",
@@ -80,7 +80,7 @@ export const bookWords = {
     spare: "spare after cutting",
     narrowest: "works down to",
     have: "from cloth to hand",
-    spoiledTaken: (width: string) => `takes a spoiled ${width} strip`,
+    spoiledTaken: (width: string) => `the spare takes a spoiled ${width} strip`,
     spoiledMore: (width: string, more: string) => `a spoiled ${width} strip: ${more} more`,
     none: "–",
     narrowestNote: "Works down to is the narrowest usable width at which the same amount is still enough.",
@@ -104,11 +104,6 @@ export const bookWords = {
     count: (count: number) => counted(count, "piece", "pieces"),
     leadKits: (kits: number) =>
       `Print this sheet ${kits} times, once for each kit. Cut along the dashed lines and put one label in each bag.`,
-  },
-
-  quilt: {
-    title: "The quilt",
-    blocks: "Blocks and their units",
   },
 
   waste: {
@@ -217,8 +212,9 @@ export const bookWords = {
     ] as readonly (readonly [string, RegExp, string])[],
   },
 
-  sewing: {
-    title: "Sewing",
-    lead: "Sew one of each first, measure it, and go on when it is right.",
+  making: {
+    bags: "Bags",
+    titles: { blocks: "Blocks", setting: "Rows and top" },
   },
+  pictureOf: "Pictures of this step",
 } as const;

@@ -27,26 +27,29 @@ function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): st
   return join.trim === undefined ? told : makingWords.trimmed(told, size(join.trim));
 }
 
-/** The units, after what goes for all of them. */
-export function unitLines(making: Making, plan: Plan): string[] {
+/** What goes for all units, before the first. */
+export function unitsAbout(making: Making, plan: Plan): string[] {
   const groups = unitGroups(plan);
-  const blocks = groups.map((group) => unitGroupLines(group, plan));
-  if (blocks.length === 0) return [];
   const sewn = making.units.filter(({ steps }) => steps.length > 0);
   const directed = sewn.some(({ heaps }) => heaps.some(({ prints }) => Object.keys(prints).length > 0));
   const trimmed = sewn.some(({ steps }) => steps.some((step) => step.do === "trim"));
   const cut = sewn.some(({ steps }) => steps.some((step) => CUT_ONCE_SEWN.has(step.do)));
   return [
+    makingWords.unitsAbout,
+    ...(directed ? [makingWords.heads] : []),
+    makingWords.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
+    ...(cut ? [makingWords.cutSewn] : []),
+    ...(groups.some(({ units }) => units.length > 1) ? [unitWords.group.alike] : []),
+  ];
+}
+
+/** The units, after what goes for all of them. */
+export function unitLines(making: Making, plan: Plan): string[] {
+  const blocks = unitGroups(plan).map((group) => unitGroupLines(group, plan));
+  if (blocks.length === 0) return [];
+  return [
     makingWords.unitsTitle,
-    ...indented([
-      makingWords.unitsAbout,
-      ...(directed ? [makingWords.heads] : []),
-      makingWords.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
-      ...(cut ? [makingWords.cutSewn] : []),
-      ...(groups.some(({ units }) => units.length > 1) ? [unitWords.group.alike] : []),
-      ...blocks.flat(),
-      ...partsOver(plan),
-    ]),
+    ...indented([...unitsAbout(making, plan), ...blocks.flat(), ...partsOver(plan)]),
     "",
   ];
 }
@@ -62,7 +65,12 @@ const CUT_ONCE_SEWN: ReadonlySet<string> = new Set([
 
 /** Blocks kind by kind, then those that need a seam sewn in part first. */
 export function blockLines(making: Making, plan: Plan): string[] {
-  const partial = making.partial.flatMap(({ design, order, divides }) => {
+  return [...kindLines(making, plan), ...partialLines(making, plan)];
+}
+
+/** Blocks that need a seam sewn in part first. */
+export function partialLines(making: Making, plan: Plan): string[] {
+  return making.partial.flatMap(({ design, order, divides }) => {
     const units = plan.top?.designs[design]?.units ?? [];
     const where = divides.map(({ unit, way, at }) => {
       const { kind = "", column = 0, row = 0 } = units[unit] ?? {};
@@ -84,7 +92,6 @@ export function blockLines(making: Making, plan: Plan): string[] {
       "",
     ];
   });
-  return [...kindLines(making, plan), ...partial];
 }
 
 /** The units of a block that has no rows, by their heaps, kind by kind. */
@@ -102,7 +109,7 @@ function whorlParts(design: number, making: Making, plan: Plan): string[] {
 }
 
 /** Parts of several units that are sewn before they are laid on a foundation. */
-function partLines(making: Making, plan: Plan): string[] {
+export function partLines(making: Making, plan: Plan): string[] {
   const lines = making.joins
     .filter(({ stage }) => stage === "unit")
     .map((join) => `[ ] ${joinTold(join, makingWords.block(join.makes, join.count), making, plan)}`);

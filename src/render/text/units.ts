@@ -244,28 +244,58 @@ function toldInOrder(batch: BatchRecord | null, heap: number, tell: Telling): st
   });
 }
 
+/** What is told of one step, or of joinings that follow one another: which steps of the unit, from 1; 0 before the first. */
+export interface ToldRun {
+  from: number;
+  to: number;
+  lines: string[];
+}
+
+/** First and last step of every run that is told together, in the order of `toldInOrder`. */
+function runsOf({ steps }: UnitRecord): { from: number; to: number }[] {
+  const runs: { from: number; to: number; join: boolean }[] = [];
+  for (const [i, step] of steps.entries()) {
+    const run = runs.at(-1);
+    const join = step.do === "join";
+    if (join && run?.join === true) run.to = i + 1;
+    else runs.push({ from: i + 1, to: i + 1, join });
+  }
+  return runs;
+}
+
 /** The steps that are the same for all batches and heaps are told once; those that differ, for each. */
-function bodyOf(tell: Telling): string[] {
+function bodyOf(tell: Telling): ToldRun[] {
   const { unit } = tell;
+  const runs = runsOf(unit);
+  const numbered = (told: readonly string[][]): ToldRun[] =>
+    told.map((lines, i) => ({ from: runs[i]?.from ?? 0, to: runs[i]?.to ?? 0, lines }));
   if (unit.batches.length > 0) {
     return unit.batches.flatMap((batch) => [
-      ...(unit.batches.length > 1 ? [unitWords.batch(batch.sets)] : []),
-      unitWords.take(taken(batch, tell), unit.unitsPerSet === 1 ? "unit" : "set"),
-      ...toldInOrder(batch, 0, tell).flat(),
+      {
+        from: 0,
+        to: 0,
+        lines: [
+          ...(unit.batches.length > 1 ? [unitWords.batch(batch.sets)] : []),
+          unitWords.take(taken(batch, tell), unit.unitsPerSet === 1 ? "unit" : "set"),
+        ],
+      },
+      ...numbered(toldInOrder(batch, 0, tell)),
     ]);
   }
-  if (unit.heaps.length === 1) return toldInOrder(null, 0, tell).flat();
+  if (unit.heaps.length === 1) return numbered(toldInOrder(null, 0, tell));
   // What is done to all heaps alike stands first; what differs by how the print lies is told heap by heap.
   const lines = unit.heaps.map((_, heap) => toldInOrder(null, heap, tell));
   const [first = []] = lines;
-  return first.flatMap((told, i) => {
-    const own = lines.map((each) => (each[i] ?? []).join("\n"));
-    if (own.every((each) => each === own[0])) return told;
-    return unit.heaps.flatMap(({ name, count }, heap) => [
-      unitWords.heap(name, count),
-      ...indented(lines[heap]?.[i] ?? []),
-    ]);
-  });
+  return numbered(
+    first.map((told, i) => {
+      const own = lines.map((each) => (each[i] ?? []).join("\n"));
+      if (own.every((each) => each === own[0])) return told;
+      return unit.heaps.flatMap(({ name, count }, heap) => [
+        unitWords.heap(name, count),
+        ...indented(lines[heap]?.[i] ?? []),
+      ]);
+    }),
+  );
 }
 
 /** How the seams inside are pressed so that they nest: told in place of the recipe's own pressing. */
@@ -340,43 +370,62 @@ function titleOf({ units }: UnitGroup): string {
   );
 }
 
-/**
- * Units that are sewn alike: what they are, the bags each takes, the steps, the heaps. A table stands as lines whose
- * cells are parted by tabs.
- */
-export function unitGroupLines(group: UnitGroup, plan: Plan): string[] {
+/** Units that are sewn alike, told in parts: pictures of the steps stand between them. */
+export interface ToldGroup {
+  title: string;
+  /** Sets, or what a set gives. */
+  head: string[];
+  /** Bags of each unit of the group; null for one alone. */
+  table: UnitTable | null;
+  runs: ToldRun[];
+  /** Pressing inside, size, heaps. */
+  after: string[];
+}
+
+/** Units that are sewn alike: what they are, the bags each takes, the steps, the heaps. */
+export function toldGroup(group: UnitGroup, plan: Plan): ToldGroup | null {
   const { units } = group;
-  const [first] = units;
-  if (first === undefined) return [];
   const names = units.map(({ name }) => name);
   const tells = units.map((_, i) => telling(group, i, plan));
-  const [tell] = tells;
-  if (tell === undefined) return [];
+  const [[first], [tell]] = [units, tells];
+  if (first === undefined || tell === undefined) return null;
   const untrimmed = first.steps.every((step) => step.do !== "trim");
   const sets = first.loose ? "" : unitWords.sets(first.sets, first.unitsPerSet, first.spare);
   const alone = units.length === 1;
   const perSet = first.loose || first.unitsPerSet === 1 ? [] : [unitWords.group.perSet(first.unitsPerSet)];
-  const table = groupTable(group);
-  const head = alone
-    ? [sets].filter((line) => line !== "")
-    : [...[table.headings, ...table.rows].map((row) => row.join(CELL)), ...perSet];
+  const bodies = tells.map(bodyOf);
+  return {
+    title: titleOf(group),
+    head: alone ? [sets].filter((line) => line !== "") : perSet,
+    table: alone ? null : groupTable(group),
+    runs: (bodies[0] ?? []).map(({ from, to }, i) => ({
+      from,
+      to,
+      lines: together(
+        names,
+        bodies.map((body) => body[i]?.lines ?? []),
+      ),
+    })),
+    after: [
+      ...together(
+        names,
+        units.map((unit) => insideLines(unit, plan)),
+      ),
+      ...(untrimmed ? [unitWords.measuresUnit(tell.size(first.raw))] : []),
+      // Units that are sewn heap by heap are apart already.
+      ...(first.batches.length > 0 ? sortLines(tell) : []),
+    ],
+  };
+}
+
+/** The same as lines. A table stands as lines whose cells are parted by tabs. */
+export function unitGroupLines(group: UnitGroup, plan: Plan): string[] {
+  const told = toldGroup(group, plan);
+  if (told === null) return [];
+  const { title, head, table, runs, after } = told;
+  const rows = table === null ? [] : [table.headings, ...table.rows].map((row) => row.join(CELL));
   return [
-    `[ ] ${titleOf(group)}`,
-    ...indented(
-      indented([
-        ...head,
-        ...together(
-          names,
-          tells.map((each) => bodyOf(each)),
-        ),
-        ...together(
-          names,
-          units.map((unit) => insideLines(unit, plan)),
-        ),
-        ...(untrimmed ? [unitWords.measuresUnit(tell.size(first.raw))] : []),
-        // Units that are sewn heap by heap are apart already.
-        ...(first.batches.length > 0 ? sortLines(tell) : []),
-      ]),
-    ),
+    `[ ] ${title}`,
+    ...indented(indented([...rows, ...head, ...runs.flatMap(({ lines }) => lines), ...after])),
   ];
 }

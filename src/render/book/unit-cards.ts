@@ -1,0 +1,72 @@
+import type { StepPicture } from "../svg/steps/draw-step-pictures.ts";
+import type { ToldGroup, ToldRun } from "../text/units.ts";
+import type { Card, CardPicture } from "./content.ts";
+import { typeset } from "./typeset.ts";
+
+const pictured = ({ svg, width, height, heading }: StepPicture): CardPicture => ({
+  svg,
+  width,
+  height,
+  caption: heading,
+});
+
+function lineOf(line: string): string {
+  const said = typeset(line.trim()).replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
+  return line.startsWith(" ") ? `  ${said}` : said;
+}
+
+/** Runs of each batch; what is said before its first step goes with that step. */
+function batchesOf(runs: readonly ToldRun[]): ToldRun[][] {
+  const batches: ToldRun[][] = [];
+  let before: string[] = [];
+  let last = Number.POSITIVE_INFINITY;
+  for (const run of runs) {
+    if (run.from === 0) {
+      before = [...run.lines];
+      last = Number.POSITIVE_INFINITY;
+      continue;
+    }
+    if (run.from <= last) batches.push([]);
+    last = run.from;
+    batches.at(-1)?.push({ ...run, lines: [...before, ...run.lines] });
+    before = [];
+  }
+  return batches;
+}
+
+/** Pictures under their headings, in order: those of one batch or heap together. */
+function headed(pictures: readonly StepPicture[]): StepPicture[][] {
+  const found: StepPicture[][] = [];
+  for (const picture of pictures) {
+    if (found.at(-1)?.[0]?.heading === picture.heading) found.at(-1)?.push(picture);
+    else found.push([picture]);
+  }
+  return found;
+}
+
+function cardsOfBatch(runs: readonly ToldRun[], pictures: readonly StepPicture[]): Card[] {
+  // What there is when all is done stands with the last step.
+  const told = runs.filter(
+    ({ lines, from, to }) =>
+      lines.length > 0 || pictures.some((each) => each.from >= from && each.to <= to && each.from > 0),
+  );
+  return told.map(({ from, to, lines }, i): Card => {
+    const own = pictures.filter(
+      (each) =>
+        (each.from >= from && each.to <= to && each.from > 0) || (each.from === 0 && i === told.length - 1),
+    );
+    return {
+      number: from === to ? String(from) : `${from}–${to}`,
+      pictures: own.map(pictured),
+      lines: lines.map(lineOf),
+    };
+  });
+}
+
+/** The steps of units that are sewn alike: each with its pictures and its words. */
+export function unitCards({ runs }: ToldGroup, pictures: readonly StepPicture[]): Card[] {
+  const batches = batchesOf(runs);
+  if (batches.length < 2) return cardsOfBatch(batches[0] ?? [], pictures);
+  const own = headed(pictures);
+  return batches.flatMap((batch, i) => cardsOfBatch(batch, own[i] ?? []));
+}
