@@ -79,7 +79,7 @@ function stepMarkup(step: Step, ticked: boolean): Markup {
         );
   return element(
     "li",
-    { class: "step" },
+    { class: step.light === true ? "step light" : "step" },
     tickBox(step.id, ticked),
     element(
       "div",

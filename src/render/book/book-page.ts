@@ -49,7 +49,7 @@ function sizeRules({ sections }: LaidBook): string {
 const TICKED: ReadonlySet<string> = new Set(["steps", "beside", "heading"]);
 
 function sectionMarkup(section: LaidSection, ticked: boolean): Markup {
-  const { id, title, over, swatch, fresh, bench } = section;
+  const { id, title, over, swatch, fresh } = section;
   const heading = `${id}-title`;
   const counted =
     ticked &&
@@ -61,7 +61,7 @@ function sectionMarkup(section: LaidSection, ticked: boolean): Markup {
     {
       id,
       "aria-labelledby": heading,
-      class: [fresh ? "fresh" : "", bench === true ? "bench" : ""].join(" ").trim() || null,
+      class: fresh ? "fresh" : null,
     },
     element(
       "div",

@@ -1,6 +1,5 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
-import { drawFabric } from "../svg/index.ts";
 import { buyingSection } from "./buying.ts";
 import { comparingSection } from "./comparing.ts";
 import type { Book, Section } from "./content.ts";
@@ -26,12 +25,6 @@ function fingerprint(text: string): string {
     hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193) >>> 0;
   }
   return hash.toString(16).padStart(8, "0");
-}
-
-/** Page units a cutting diagram is high, by how many different strips it shows. */
-function roomFor({ lays }: Plan["fabrics"][number]): number {
-  const kinds = new Set(lays.flatMap((lay) => lay.root.parts.map(({ kind, along }) => `${kind} ${along}`)));
-  return Math.min(430, 130 + 34 * kinds.size);
 }
 
 const SEWN: readonly MakingPart[] = [
@@ -66,13 +59,7 @@ export function bookOf(plan: Plan, diagrams?: readonly string[], comparison: Com
     cautionSection(),
     handSection(plan),
     readingSection(plan),
-    ...plan.fabrics.map((fabric, index) =>
-      cuttingSection(
-        plan,
-        index,
-        diagrams?.[index] ?? drawFabric(plan, index, { bare: { room: roomFor(fabric) } }),
-      ),
-    ),
+    ...plan.fabrics.map((_, index) => cuttingSection(plan, index, diagrams?.[index])),
     labelSection(plan),
     ...SEWN.map((part) => parts[part] ?? null),
     templateSection(plan),

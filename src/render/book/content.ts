@@ -14,8 +14,9 @@ export interface Step {
   number?: number;
   /** Unique in the book and the same for the same plan, so that a tick can be remembered. */
   id: string;
-  /** Said first and large. */
+  /** Said first, in bold unless it is a whole sentence. */
   title: string;
+  light?: boolean;
   details: string[];
   /** Stands before the details: what each of several alike takes. */
   table?: Table;
@@ -115,8 +116,6 @@ export interface Section {
   running: string;
   /** Begins a new sheet in print. */
   newSheet: boolean;
-  /** On a wide screen its first drawing stays in sight beside the rest. */
-  bench?: boolean;
   blocks: Block[];
 }
 

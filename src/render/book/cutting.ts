@@ -1,4 +1,5 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { drawFabric } from "../svg/index.ts";
 import { titleFacts } from "../svg/words.ts";
 import {
   alikeLays,
@@ -7,12 +8,10 @@ import {
   instructionsFor,
   layTitle,
   leftoverSizes,
-  pieceFacts,
-  proofLines,
   ranges,
 } from "../text/index.ts";
 import { words as textWords } from "../text/words.ts";
-import type { Section, Step, StepGroup, Table } from "./content.ts";
+import type { Section, Step, StepGroup } from "./content.ts";
 import { sentence, typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
 
@@ -50,38 +49,38 @@ export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string): StepG
   return groups.filter(({ steps }) => steps.length > 0);
 }
 
-export function piecesTable(plan: Plan, fabric: FabricPlan): Table {
-  const { letter, count, size, use } = bookWords.cutting.columns;
-  const plain = (text: string, notes: string[] = []) => ({ text, notes, swatch: null });
-  return {
-    caption: bookWords.cutting.pieces,
-    captionSeen: false,
-    columns: [
-      { heading: sentence(letter), align: "left" },
-      { heading: sentence(count), align: "right" },
-      { heading: sentence(size), align: "left" },
-      { heading: sentence(use), align: "left", wordy: true },
-    ],
-    rows: pieceFacts(fabric, plan).map((piece) => {
-      const [first = "", ...more] = piece.remarks.map(typeset);
-      return [
-        plain(piece.letter),
-        plain(String(piece.count)),
-        plain(typeset(piece.size), piece.turn === "" ? [] : [piece.turn]),
-        plain(first, more),
-      ];
-    }),
-    summed: false,
-    ticks: [],
-  };
+/** Facts of a diagram's title that stand in the list of what to buy: bought, used, how good. */
+const BOUGHT: ReadonlySet<number> = new Set([0, 1, 5]);
+
+/** Different strips that a diagram beside its steps still shows, and how wide it is and how high a wide one, in page units. */
+const MOST_BESIDE = 7;
+const BESIDE_WIDTH = 390;
+const WIDE_ROOM = 430;
+
+/** Different strips of a fabric, over all its cloth. */
+function kindsOf({ lays }: FabricPlan): number {
+  return new Set(lays.flatMap((lay, i) => lay.root.parts.map(({ role, along }) => `${i} ${role} ${along}`)))
+    .size;
 }
 
-/** One fabric at the mat: its diagram (`svg`) beside its pieces and steps, then what is left of it. */
-export function cuttingSection(plan: Plan, index: number, svg: string): Section {
+/** One fabric at the mat: its diagram beside its steps, then what is left of it. */
+export function cuttingSection(plan: Plan, index: number, diagram?: string): Section {
   const fabric = plan.fabrics[index];
   if (fabric === undefined) throw new Error(`There is no fabric ${index}`);
   const id = `fabric-${index + 1}`;
   const leftovers = leftoverSizes(fabric, plan);
+  const wide = kindsOf(fabric) > MOST_BESIDE;
+  const bare = wide ? { room: WIDE_ROOM } : { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH };
+  const svg = diagram ?? drawFabric(plan, index, { bare });
+  const groups = cuttingGroups(plan, fabric, id);
+  // What is bought, used, spared and proved stands in the list of what to buy.
+  const facts = titleFacts(fabric, plan.ruler)
+    .filter((_, i) => !BOUGHT.has(i))
+    .map(({ caption, value }) => `${caption}: ${value}`);
+  const left =
+    leftovers.length === 0
+      ? textWords.leftoversNone
+      : `${textWords.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`;
   return {
     id,
     over: bookWords.cutting.over(index + 1, plan.fabrics.length),
@@ -89,29 +88,16 @@ export function cuttingSection(plan: Plan, index: number, svg: string): Section 
     swatch: fabric.colour,
     running: fabric.name,
     newSheet: false,
-    bench: true,
     blocks: [
-      {
-        kind: "text",
-        tone: "quiet",
-        text: titleFacts(fabric, plan.ruler)
-          .map(({ caption, value }) => `${caption}: ${value}`)
-          .join(" · "),
-      },
+      { kind: "text", tone: "quiet", text: facts.join(" · ") },
       ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
-      { kind: "picture", svg },
-      { kind: "steps", columns: 2, groups: cuttingGroups(plan, fabric, id) },
-      { kind: "table", table: piecesTable(plan, fabric) },
-      {
-        kind: "list",
-        columns: 2,
-        items: [
-          ...(leftovers.length === 0
-            ? [textWords.leftoversNone]
-            : [`${textWords.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`]),
-          ...proofLines(fabric, plan).map(typeset),
-        ],
-      },
+      ...(wide
+        ? [
+            { kind: "picture" as const, svg },
+            { kind: "steps" as const, columns: 2 as const, groups },
+          ]
+        : [{ kind: "beside" as const, svg, groups }]),
+      { kind: "text", tone: "quiet", text: left },
     ],
   };
 }

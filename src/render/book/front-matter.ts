@@ -1,5 +1,6 @@
 import { formatLength, formatSize, TICKS_PER } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
+import { drawHatches } from "../svg/index.ts";
 import { assumptionsOf, handLines, words as textWords } from "../text/index.ts";
 import type { Block, Book, Section } from "./content.ts";
 import { typeset } from "./typeset.ts";
@@ -25,8 +26,10 @@ export function readingSection(plan: Plan): Section {
     ({ pieces, lays }) =>
       pieces.some(({ fullWidth }) => fullWidth) || lays.some(({ source }) => source === "bolt"),
   );
+  const hatches = drawHatches(plan);
   return section("reading", title, false, [
     { kind: "text", text: lead, tone: "lead" },
+    ...(hatches === null ? [] : [{ kind: "picture" as const, svg: hatches }]),
     { kind: "list", columns: 2, items: (wide ? [...said, textWords.fullWidthMeaning] : said).map(typeset) },
   ]);
 }

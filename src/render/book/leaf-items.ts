@@ -70,7 +70,7 @@ function filled(heights: readonly number[], columns: number, most: number): numb
 }
 
 /** The least height at which parts fit in so many columns, one column after another. */
-function balancedHeight(heights: readonly number[], columns: number): number {
+export function balancedHeight(heights: readonly number[], columns: number): number {
   const whole = heights.reduce((total, own) => total + own, 0);
   for (let most = Math.max(whole / columns, ...heights, 0); most < whole; most += 2) {
     const found = filled(heights, columns, most + 0.01);

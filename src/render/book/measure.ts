@@ -72,7 +72,7 @@ export function stepHigh(step: Step, width: number): number {
   const lines = (texts: readonly string[], type: Type): number =>
     sum(texts.map((text) => high(text, inner, type)));
   return (
-    high(`${step.number ?? 99}. ${step.title}`, room, TYPE.body, true) +
+    high(`${step.number ?? 99}. ${step.title}`, room, TYPE.body, step.light !== true) +
     (step.table === undefined ? 0 : tableHigh(step.table, room) + 4) +
     lines(step.details, TYPE.body) +
     sum(step.parts.map((part) => high(part.title, room, TYPE.small, true) + lines(part.details, TYPE.body))) +
@@ -102,6 +102,10 @@ export function columnsOf({ columns, rows, ticks }: Table, width: number): numbe
   const flexible = columns.map((column, c) => (c === 0 ? !wordy : column.wordy === true));
   const most = room * Math.max(0.22, 0.8 / columns.length);
   const fixed = natural.map((own, c) => (flexible[c] === true ? 0 : Math.min(own, most)));
+  const noted = rows.some((row) => (row[0]?.notes.length ?? 0) > 0);
+  const whole = sum(natural);
+  // Short cells stand near one another: what is left of the width is shared by all columns.
+  if (!wordy && !noted && whole <= room) return natural.map((own) => own + (room - whole) / natural.length);
   const rest = room - sum(fixed);
   const shares = flexible.filter(Boolean).length || 1;
   return fixed.map((own, c) => (flexible[c] === true ? Math.max(50, rest / shares) : own));
@@ -189,11 +193,29 @@ export function cardHigh(card: Card): number {
   return beside ? Math.max(pictures, words) : pictures + words + 2;
 }
 
-export const LABELS = { columns: 4, height: 64 } as const;
+/** A tool that can hurt, or a rule about it. */
+export interface CautionPart {
+  text: string;
+  tool: boolean;
+}
+
+/** Cautions one under another: they fill three columns. */
+export function cautionParts({ tools }: Block & { kind: "cautions" }): CautionPart[] {
+  return tools.flatMap(({ tool, rules }) => [
+    { text: tool, tool: true },
+    ...rules.map((rule) => ({ text: rule, tool: false })),
+  ]);
+}
+
+export function cautionHigh({ text, tool }: CautionPart, width: number): number {
+  return tool ? high(text, width, TYPE.body, true) + 1 : high(text, width - 9, TYPE.small) + 1.5;
+}
+
+export const LABELS = { columns: 4, height: 66 } as const;
 
 /** Uses that fit under a label's size and count. */
 export function labelUses({ uses }: Label): string[] {
-  return uses.slice(0, 2);
+  return uses.slice(0, 3);
 }
 
 export const FACT_COLUMNS = 4;
@@ -220,16 +242,6 @@ export function blockHigh(block: Block): number {
         Math.max(...block.facts.slice(r * FACT_COLUMNS, (r + 1) * FACT_COLUMNS).map(factHigh)),
       );
       return sum(rows);
-    }
-    case "cautions": {
-      const room = (width - GAP.column * (block.tools.length - 1)) / Math.max(1, block.tools.length);
-      return Math.max(
-        ...block.tools.map(
-          ({ tool, rules }) =>
-            high(tool, room, TYPE.body, true) +
-            sum(rules.map((rule) => high(`• ${rule}`, room - 9, TYPE.small) + 1.5)),
-        ),
-      );
     }
     default:
       return 0;

@@ -1,9 +1,11 @@
 import type { Block, Book, Card, Section, Step, StepGroup } from "./content.ts";
-import { balanced, gridItem, type Item, items, scaled, single } from "./leaf-items.ts";
+import { balanced, balancedHeight, gridItem, type Item, items, scaled, single } from "./leaf-items.ts";
 import {
   blockHigh,
   cardForm,
   cardHigh,
+  cautionHigh,
+  cautionParts,
   columnsOf,
   GAP,
   groupHigh,
@@ -150,7 +152,7 @@ function tableItem(block: Block & { kind: "table" }): Item | null {
 }
 
 /** A block as something that can be laid on pages. */
-function itemOf(block: Block, count: { steps: number }): Item | null {
+function itemOf(block: Block, count: { steps: number }, tightness: number): Item | null {
   switch (block.kind) {
     case "list": {
       const columns = block.columns ?? 1;
@@ -164,6 +166,11 @@ function itemOf(block: Block, count: { steps: number }): Item | null {
         ({ term, meaning }) => high(term, width, TYPE.small, true) + high(meaning, width, TYPE.small) + 4,
       );
       return balanced(block.terms, heights, 3, (some) => ({ ...block, terms: some }));
+    }
+    case "cautions": {
+      const width = (LEAF.width - 2 * GAP.column) / 3;
+      const heights = cautionParts(block).map((part) => cautionHigh(part, width));
+      return single(block, balancedHeight(heights, 3));
     }
     case "steps":
       return stepItem(numbered(block.groups, count), block.columns ?? 1);
@@ -182,7 +189,11 @@ function itemOf(block: Block, count: { steps: number }): Item | null {
       return tableItem(block);
     case "picture": {
       const size = sizeOf(block.svg);
-      return scaled(block, size, Math.min((LEAF.width * (block.share ?? 1)) / size.width, PER_UNIT * 1.35));
+      return scaled(
+        block,
+        size,
+        Math.min((LEAF.width * (block.share ?? 1)) / size.width, PER_UNIT * 1.35) * tightness,
+      );
     }
     case "full-size":
       return null;
@@ -199,8 +210,24 @@ function headHigh({ over, title, swatch }: Section): number {
 /** Less of a page than this is left free only where nothing can be broken. */
 const LEAST_KEPT = 40;
 
-/** Breaks a book into pages: nothing that is done at one go is broken over two, and a heading stays with what it heads. */
+/** Shares of their size that drawings and gaps are tried at, where that saves a page that would be nearly empty. */
+const TIGHTER = [0.88, 0.78] as const;
+/** Less of the last page than this is no page. */
+const NEARLY_EMPTY = 0.3;
+
+/** A book on its pages, a little tighter where the last page would hold next to nothing. */
 export function laidOut(book: Book): LaidBook {
+  const usual = laidAt(book, 1);
+  if ((usual.fill.at(-1) ?? 1) >= NEARLY_EMPTY) return usual;
+  for (const tightness of TIGHTER) {
+    const other = laidAt(book, tightness);
+    if (other.fill.length < usual.fill.length) return other;
+  }
+  return usual;
+}
+
+/** Breaks a book into pages: nothing that is done at one go is broken over two, and a heading stays with what it heads. */
+function laidAt(book: Book, tightness: number): LaidBook {
   const fill: number[] = [];
   // The cover has a page to itself.
   let y: number = LEAF.height + 1;
@@ -212,17 +239,18 @@ export function laidOut(book: Book): LaidBook {
     const blocks: LaidBlock[] = [];
     const count = { steps: 0 };
     const head = headHigh(section);
-    const pending = section.blocks.map((block) => ({ block, item: itemOf(block, count) }));
+    const pending = section.blocks.map((block) => ({ block, item: itemOf(block, count, tightness) }));
     const leastFrom = (i: number): number => {
       const next = pending[i];
       if (next === undefined || next.item === null) return 0;
       const own = next.item.least + GAP.block;
-      return next.block.kind === "heading" || (next.block.kind === "text" && next.block.tone === "lead")
+      return next.block.kind === "heading" ||
+        (next.block.kind === "text" && (i === 0 || next.block.tone === "lead"))
         ? own + leastFrom(i + 1)
         : own;
     };
     let fresh = false;
-    let gap: number = y === 0 ? 0 : GAP.section;
+    let gap: number = y === 0 ? 0 : GAP.section * tightness;
     const wanted = head + Math.max(LEAST_KEPT, leastFrom(0));
     if (section.newSheet || y > LEAF.height || y + gap + Math.min(wanted, LEAF.height) > LEAF.height) {
       turn();
@@ -240,8 +268,9 @@ export function laidOut(book: Book): LaidBook {
       }
       let rest: Item | null = item;
       while (rest !== null) {
-        let above: number = y === 0 ? 0 : GAP.block;
-        const follows: number = rest === item && block.kind === "heading" ? leastFrom(i + 1) : 0;
+        let above: number = y === 0 ? 0 : GAP.block * tightness;
+        const heads = block.kind === "heading" || (block.kind === "text" && i === 0);
+        const follows: number = rest === item && heads ? leastFrom(i + 1) : 0;
         let begins = false;
         if (y > 0 && y + above + Math.min(rest.least + follows, LEAF.height) > LEAF.height + 0.01) {
           turn();

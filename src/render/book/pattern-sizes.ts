@@ -1,5 +1,5 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
-import { instructionsFor, pieceFacts } from "../text/index.ts";
+import { instructionsFor, pieceFacts, words as textWords } from "../text/index.ts";
 import type { Block, Table } from "./content.ts";
 import { cuttingGroups } from "./cutting.ts";
 import { patternWords as words } from "./pattern-words.ts";
@@ -115,12 +115,18 @@ function piecesTable(name: string, sizes: readonly PatternSize[]): Table {
   };
 }
 
+/** Squaring the end is said once for all fabrics. */
+const STRAIGHTEN = new RegExp(`^${textWords.straighten("").replace(/\s+$/, "")}`);
+const isStraighten = (said: string): boolean => STRAIGHTEN.test(said);
+
 /** How a fabric is cut for one size, a line for each setting of the ruler. */
 function cutLines(plan: Plan, fabric: FabricPlan): string[] {
-  return instructionsFor(plan, fabric).map(({ phrases, parts, notes }) => {
-    const inner = parts.map((part) => part.phrases.join("; "));
-    return sentence(`${[...phrases, ...inner, ...notes].join("; ")}.`);
-  });
+  return instructionsFor(plan, fabric)
+    .map(({ phrases, parts, notes }) => {
+      const inner = parts.map((part) => part.phrases.join("; "));
+      return sentence(`${[...phrases, ...inner, ...notes].join("; ")}.`);
+    })
+    .filter((said) => !isStraighten(said));
 }
 
 /** One fabric of the pattern: its pieces for every size, and how they are cut. */
@@ -133,7 +139,7 @@ export function fabricBlocks(fabric: FabricPlan, index: number, sizes: readonly 
     const groups = cuttingGroups(only.plan, own, `cut-${index + 1}`).map(({ title, steps }) => ({
       title,
       // The pattern has no cutting diagram to look at.
-      steps: steps.map((step) => ({ ...step, where: "" })),
+      steps: steps.filter(({ title: said }) => !isStraighten(said)).map((step) => ({ ...step, where: "" })),
     }));
     return [table, { kind: "steps", groups, columns: 2 }];
   }

@@ -32,7 +32,7 @@ export const patternWords = {
     caption: "Fabric to buy",
   },
   cutting: {
-    lead: "Sizes are as cut, seam allowance included. Put the pieces of one letter into one bag.",
+    lead: "Sizes are as cut, seam allowance included. Put the pieces of one letter into one bag. Straighten the cut end of each fabric first, square to the selvage.",
     caption: (fabric: string) => `Pieces of ${fabric}`,
     bag: "bag",
     size: "size",

@@ -52,7 +52,6 @@ export const PRINT_STYLE = `
   .beside { display: flex; gap: ${GAP.column}pt; align-items: flex-start; }
   .beside .drawing { flex: none; }
   .beside .work { flex: 1; min-width: 0; }
-  section.bench { display: block; }
 
   .cards { grid-template-columns: repeat(3, minmax(0, 1fr)); gap: ${GAP.card}pt; }
   .card { break-inside: avoid; }
@@ -87,7 +86,8 @@ export const PRINT_STYLE = `
   .where, .warning { ${set(TYPE.small)} }
   .warning { background: none; margin: 0; padding: 0 0 0 6pt; border-left-width: 2pt; }
 
-  .cautions { grid-template-columns: repeat(3, 1fr); gap: ${GAP.column}pt; ${set(TYPE.small)} }
+  .cautions { display: block; columns: 3; column-gap: ${GAP.column}pt; ${set(TYPE.small)} }
+  .caution li { break-inside: avoid; }
   .caution { background: none; padding: 0; border: 0; }
   .caution h3 { ${set(TYPE.body)} margin: 0; }
   .caution ul { padding-left: 9pt; }

@@ -132,6 +132,7 @@ th .said, td .said { display: inline; min-width: 0; }
 .step { display: flex; gap: .9rem; padding: .8rem 0; border-top: 1px solid var(--line); }
 .step .told { flex: 1; min-width: 0; }
 .step label { display: block; min-height: 1.85rem; padding: .1rem 0 .25rem; font-weight: 600; cursor: pointer; }
+.step.light label, .step.light .label-like { font-weight: 400; }
 .step .count { color: var(--accent); }
 .then { padding-left: 1.05rem; }
 .then li::marker { content: "→  "; color: var(--quiet); }
@@ -157,11 +158,6 @@ th .said, td .said { display: inline; min-width: 0; }
 
 @media (min-width: 46rem) { .cover { grid-template-columns: minmax(0, 1fr) minmax(0, 1.05fr); } }
 @media screen and (min-width: 68rem) {
-  section.bench { display: grid; grid-template-columns: minmax(0, 1.3fr) minmax(0, 1fr); column-gap: 2.4rem; align-items: start; }
-  section.bench > .part-of { grid-column: 2; }
-  section.bench > .section-head, section.bench > .part-of.facts, section.bench > .part-of.text { grid-column: 1 / -1; }
-  section.bench > .part-of.picture { grid-column: 1; grid-row: 4 / span 60; position: sticky; top: 1rem; max-height: calc(100vh - 2rem); overflow: auto; }
-  section.bench .two { columns: auto; }
   .beside { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); align-items: start; }
   .card.span-2 { grid-column: span 2; }
   .card.aside { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 1rem; }
@@ -183,12 +179,6 @@ th .said, td .said { display: inline; min-width: 0; }
   #buy td:not(.ticks) .said { overflow-wrap: break-word; }
   #buy td:not(.ticks) .note { flex-basis: 100%; }
   .labels { grid-template-columns: 1fr; }
-  section.bench .table table, section.bench .table tbody { display: block; }
-  section.bench .table thead { display: block; position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  section.bench .table tbody tr { display: grid; grid-template-columns: 2rem 2.6rem minmax(0, 1fr); padding: .5rem 0;
-    border-top: 1px solid var(--line); }
-  section.bench .table tbody tr > * { border: 0; padding: 0 .7rem 0 0; }
-  section.bench .table tbody td.wordy { grid-column: 3; color: var(--quiet); }
 }
 
 ${PRINT_STYLE}`;

@@ -53,5 +53,5 @@ function addRow(to: Step | undefined, row: readonly string[]): void {
 }
 
 function step(id: string, title: string): Step {
-  return { id, title: sentence(title), details: [], parts: [], where: "", warnings: [] };
+  return { id, title: sentence(title), light: true, details: [], parts: [], where: "", warnings: [] };
 }

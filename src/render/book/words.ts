@@ -48,7 +48,7 @@ export const bookWords = {
       "Rulers along the top and the left side show how far across the fabric and how far down its length you are.",
       "A number in a circle is a strip, in the order of cutting. The steps beside the diagram use the same numbers.",
       "A letter is a size of piece. Everything with one letter goes in one bag, and the bag labels carry the same letter.",
-      "Hatched cloth is in no piece. Each way of hatching is one reason, named under the diagram, so that it reads in black and white too.",
+      "Hatched cloth is in no piece. Each way of hatching is one reason, named above, so that it reads in black and white too.",
       "The long arrow is the lengthwise grain, along the selvage. A second arrow shows which way a print runs.",
       "When many strips are cut just alike, one is drawn and a break in the drawing says how many more there are.",
     ],
@@ -90,12 +90,8 @@ export const bookWords = {
   cutting: {
     over: (number: number, count: number) =>
       count === 1 ? "Cutting" : `Cutting, fabric ${number} of ${count}`,
-    pieces: "Pieces",
-    columns: { letter: "bag", count: "cut", size: "size", use: "for" },
     strips: (ranges: readonly string[], count: number) =>
       `${count === 1 ? "Strip" : "Strips"} ${ranges.join(", ")} in the diagram`,
-    steps: "Steps",
-    after: "When all is cut",
   },
 
   labels: {
@@ -108,7 +104,6 @@ export const bookWords = {
 
   waste: {
     title: "Waste and leftovers",
-    leftovers: "Left over and worth keeping",
   },
 
   assumed: {

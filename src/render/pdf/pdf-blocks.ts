@@ -1,5 +1,7 @@
 import type { Block, Label } from "../book/content.ts";
 import {
+  cautionHigh,
+  cautionParts,
   FACT_COLUMNS,
   factHigh,
   GAP,
@@ -174,22 +176,19 @@ function drawFacts(sheet: Sheet, { facts }: Block & { kind: "facts" }, at: Place
   }
 }
 
-function drawCautions(sheet: Sheet, { tools }: Block & { kind: "cautions" }, at: Place): void {
-  const width = (at.width - GAP.column * (tools.length - 1)) / Math.max(1, tools.length);
-  for (const [c, { tool, rules }] of tools.entries()) {
-    const x = at.x + c * (width + GAP.column);
-    let { y } = at;
-    marked(sheet, "H3", () => {
-      y = textAt(sheet, tool, { x, y, width }, TYPE.body, { bold: true, colour: DAY.alarm });
-    });
-    within(sheet, "L", () => {
-      for (const rule of rules) {
-        within(sheet, "LI", () =>
-          marked(sheet, "LBody", () => {
-            y = textAt(sheet, `• ${rule}`, { x, y, width: width - 9 }, TYPE.small) + 1.5;
-          }),
-        );
-      }
-    });
-  }
+function drawCautions(
+  sheet: Sheet,
+  block: Block & { kind: "cautions" },
+  at: Place & { height: number },
+): void {
+  inColumns(cautionParts(block), 3, at, cautionHigh, ({ text, tool }, { x, y, width }) => {
+    if (tool) {
+      marked(sheet, "H3", () =>
+        textAt(sheet, text, { x, y, width }, TYPE.body, { bold: true, colour: DAY.alarm }),
+      );
+      return;
+    }
+    aside(sheet, () => textAt(sheet, "•", { x, y, width: 9 }, TYPE.small, { colour: DAY.alarm }));
+    marked(sheet, "P", () => textAt(sheet, text, { x: x + 9, y, width: width - 9 }, TYPE.small));
+  });
 }

@@ -35,7 +35,7 @@ function drawStep(sheet: Sheet, step: Step, at: Place, ticked: boolean): void {
   within(sheet, "LI", () => {
     marked(sheet, "LBody", () => {
       y = textAt(sheet, `${step.number ?? ""}. ${step.title}`, { x: left, y, width: room }, TYPE.body, {
-        bold: true,
+        bold: step.light !== true,
       });
     });
     if (step.table !== undefined) {

@@ -19,7 +19,7 @@ export interface DrawOptions {
   /** Starts every id; default `cut-N-` with N the fabric's number from 1. */
   idPrefix?: string;
   /** Without a head, and so many page units high at most where it can be read so: to stand among words. */
-  bare?: { room: number };
+  bare?: { room: number; width?: number };
 }
 
 function frameFor(fabric: FabricPlan, plan: Plan, idPrefix: string, scale: number): Frame {
@@ -60,7 +60,7 @@ export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOption
   const allSigns: SignsUsed = { gathered: true, keys: false, keeps: true };
   const below = legend(frameAt(1), allSigns, 0).bottom;
   const room = bare?.room ?? Math.max(380, PAGE_HEIGHT - head.height - below - 2 * MARGIN - 14);
-  const { frame, placed, height } = arrangePanels(frameAt, options.view ?? "usual", room);
+  const { frame, placed, height } = arrangePanels(frameAt, options.view ?? "usual", room, bare?.width);
 
   const nodes: SceneNode[] = [...head.nodes];
   let keyed = false;
@@ -76,14 +76,15 @@ export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOption
     keys: keyed,
     keeps: hasKeeps(placed),
   };
-  const foot = legend(frame, used, bottom + 14, bare !== undefined);
+  // On a page the pieces are told, and once for all diagrams what their signs mean.
+  const foot = bare === undefined ? legend(frame, used, bottom + 14) : { nodes: [], bottom };
   nodes.push(...foot.nodes);
   return {
     idPrefix,
     title: `${HEADINGS.drawing}: ${name}`,
     description: describe(plan, fabric),
     patterns: hatchPatterns(causesOf(frame), frame.scale),
-    ...onPaper(nodes, foot.bottom),
+    ...onPaper(nodes, foot.bottom, bare?.width),
   };
 }
 

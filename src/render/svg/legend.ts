@@ -130,12 +130,7 @@ function signCells(frame: Frame, used: SignsUsed): Cell[] {
 }
 
 /** Everything below the cloth, from `top` down: pieces, waste, signs and the caution. */
-export function legend(
-  frame: Frame,
-  used: SignsUsed,
-  top: number,
-  bare = false,
-): { nodes: SceneNode[]; bottom: number } {
+export function legend(frame: Frame, used: SignsUsed, top: number): { nodes: SceneNode[]; bottom: number } {
   const nodes: SceneNode[] = [];
   let y = top;
   const add = (heading: string, cells: Cell[], columns: number, cellHeight: number): void => {
@@ -143,15 +138,6 @@ export function legend(
     nodes.push(...made.nodes);
     y = made.bottom;
   };
-  if (bare) {
-    // The page tells the pieces, and once for all diagrams what the signs mean.
-    const cells = wasteCells(frame);
-    return section("", cells, {
-      columns: Math.min(3, Math.max(1, cells.length)),
-      cellHeight: 17,
-      top: y - 16,
-    });
-  }
   add(HEADINGS.pieces, pieceCells(frame), frame.fabric.pieces.length > 3 ? 2 : 1, 14);
   add(HEADINGS.waste, wasteCells(frame), 3, 17);
   add(HEADINGS.signs, signCells(frame, used), 2, 17);

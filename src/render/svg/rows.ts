@@ -19,7 +19,7 @@ export function section(
   const perColumn = Math.ceil(cells.length / columns);
   const width = (PAGE_WIDTH - (columns - 1) * BETWEEN) / columns;
   const head = { x: 0, y: top, width: PAGE_WIDTH, height: HEADING - 4 };
-  const nodes: SceneNode[] = heading === "" ? [] : [textIn(heading, head, { size: 10.5, bold: true })];
+  const nodes: SceneNode[] = [textIn(heading, head, { size: 10.5, bold: true })];
   for (const [i, cell] of cells.entries()) {
     const column = Math.floor(i / perColumn);
     const y = top + HEADING + (i % perColumn) * cellHeight;
