@@ -50,7 +50,8 @@ const TICKED: ReadonlySet<string> = new Set(["steps", "beside", "heading"]);
 
 function sectionMarkup(section: LaidSection, ticked: boolean): Markup {
   const { id, title, over, swatch, fresh } = section;
-  const heading = `${id}-title`;
+  // Drawings have titles with ids of their own.
+  const heading = `${id}-heading`;
   const counted =
     ticked &&
     section.blocks.some(
@@ -73,7 +74,7 @@ function sectionMarkup(section: LaidSection, ticked: boolean): Markup {
     section.blocks.map(({ block, fresh: begins }, i) =>
       element(
         "div",
-        { class: begins ? `part-of ${block.kind} fresh` : `part-of ${block.kind}` },
+        { class: begins ? `part-of of-${block.kind} fresh` : `part-of of-${block.kind}` },
         blockMarkup(block, blockId(id, i), ticked),
       ),
     ),

@@ -89,10 +89,11 @@ export type Block =
   | { kind: "text"; text: string; tone: "plain" | "lead" | "quiet" }
   /** With `tick`: something to do, ticked off as a whole; the id of its box. */
   | { kind: "heading"; text: string; tick?: string }
-  | { kind: "list"; items: string[]; columns?: 1 | 2 }
+  /** With `keep`: stays on the page of what follows. */
+  | { kind: "list"; items: string[]; columns?: 1 | 2; keep?: true }
   | { kind: "facts"; facts: Fact[] }
   | { kind: "cautions"; tools: { tool: string; rules: string[] }[] }
-  | { kind: "table"; table: Table }
+  | { kind: "table"; table: Table; keep?: true }
   /** As wide as its share of the page, all of it where nothing is said. */
   | { kind: "picture"; svg: string; share?: number }
   /** A drawing that must be printed at exactly its own size, on a page by itself. */

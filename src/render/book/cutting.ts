@@ -12,6 +12,7 @@ import {
 } from "../text/index.ts";
 import { words as textWords } from "../text/words.ts";
 import type { Section, Step, StepGroup } from "./content.ts";
+import { sizeOf } from "./measure.ts";
 import { sentence, typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
 
@@ -55,6 +56,7 @@ const BOUGHT: ReadonlySet<number> = new Set([0, 1, 5]);
 /** Different strips that a diagram beside its steps still shows, and how wide it is and how high a wide one, in page units. */
 const MOST_BESIDE = 7;
 const BESIDE_WIDTH = 390;
+const TALLEST_BESIDE = 430;
 const WIDE_ROOM = 430;
 
 /** Different strips of a fabric, over all its cloth. */
@@ -69,9 +71,13 @@ export function cuttingSection(plan: Plan, index: number, diagram?: string): Sec
   if (fabric === undefined) throw new Error(`There is no fabric ${index}`);
   const id = `fabric-${index + 1}`;
   const leftovers = leftoverSizes(fabric, plan);
-  const wide = kindsOf(fabric) > MOST_BESIDE;
-  const bare = wide ? { room: WIDE_ROOM } : { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH };
-  const svg = diagram ?? drawFabric(plan, index, { bare });
+  const narrow =
+    kindsOf(fabric) > MOST_BESIDE
+      ? null
+      : (diagram ??
+        drawFabric(plan, index, { bare: { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH } }));
+  const wide = narrow === null || sizeOf(narrow).height > TALLEST_BESIDE;
+  const svg = wide ? (diagram ?? drawFabric(plan, index, { bare: { room: WIDE_ROOM } })) : narrow;
   const groups = cuttingGroups(plan, fabric, id);
   // What is bought, used, spared and proved stands in the list of what to buy.
   const facts = titleFacts(fabric, plan.ruler)

@@ -70,8 +70,10 @@ function unitsPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
     const own = pictures.get(making.units.indexOf(first)) ?? [];
     return [
       { kind: "heading", text: typeset(said.title), tick: `units-${i + 1}` },
-      ...(said.table === null ? [] : [{ kind: "table" as const, table: bagTable(said.table) }]),
-      ...list(said.head),
+      ...(said.table === null
+        ? []
+        : [{ kind: "table" as const, table: bagTable(said.table), keep: true as const }]),
+      ...list(said.head).map((block) => ({ ...block, keep: true as const })),
       { kind: "cards", cards: unitCards(said, own) },
       ...list(said.after),
     ];

@@ -207,6 +207,12 @@ function headHigh({ over, title, swatch }: Section): number {
   return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + 8;
 }
 
+/** What stands above something and belongs to it. */
+function isHead(block: Block, place: number): boolean {
+  if (block.kind === "text") return place === 0 || block.tone === "lead";
+  return block.kind === "heading" || ("keep" in block && block.keep === true);
+}
+
 /** Less of a page than this is left free only where nothing can be broken. */
 const LEAST_KEPT = 40;
 
@@ -244,10 +250,7 @@ function laidAt(book: Book, tightness: number): LaidBook {
       const next = pending[i];
       if (next === undefined || next.item === null) return 0;
       const own = next.item.least + GAP.block;
-      return next.block.kind === "heading" ||
-        (next.block.kind === "text" && (i === 0 || next.block.tone === "lead"))
-        ? own + leastFrom(i + 1)
-        : own;
+      return isHead(next.block, i) ? own + leastFrom(i + 1) : own;
     };
     let fresh = false;
     let gap: number = y === 0 ? 0 : GAP.section * tightness;
@@ -269,8 +272,7 @@ function laidAt(book: Book, tightness: number): LaidBook {
       let rest: Item | null = item;
       while (rest !== null) {
         let above: number = y === 0 ? 0 : GAP.block * tightness;
-        const heads = block.kind === "heading" || (block.kind === "text" && i === 0);
-        const follows: number = rest === item && heads ? leastFrom(i + 1) : 0;
+        const follows: number = rest === item && isHead(block, i) ? leastFrom(i + 1) : 0;
         let begins = false;
         if (y > 0 && y + above + Math.min(rest.least + follows, LEAF.height) > LEAF.height + 0.01) {
           turn();

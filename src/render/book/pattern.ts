@@ -133,8 +133,8 @@ function colouring(plan: Plan): Block[] {
   const [blank, textured] = drawColouring(plan.top, plan.fabrics);
   return [
     { kind: "text", text: words.colouring, tone: "plain" },
-    { kind: "picture", svg: blank, share: 0.92 },
-    { kind: "picture", svg: textured, share: 0.6 },
+    { kind: "picture", svg: blank, share: 0.64 },
+    { kind: "picture", svg: textured, share: 0.44 },
   ];
 }
 

@@ -31,7 +31,7 @@ export const PRINT_STYLE = `
   .plain-list li + li { margin-top: 0; }
   .two { columns: 2; column-gap: ${GAP.column}pt; }
 
-  .cover { display: flex; flex-direction: column; height: ${LEAF.height}pt; padding: 0; gap: 0; break-after: page; }
+  .cover { display: flex; flex-direction: column; align-items: stretch; height: ${LEAF.height}pt; padding: 0; gap: 0; break-after: page; }
   .cover .over { ${set(TYPE.body)} }
   .cover .facts { padding-bottom: 6pt; border-bottom: 1.1pt dashed var(--line); }
   .cover-line { ${set(TYPE.lead)} margin: 0; }
@@ -47,8 +47,8 @@ export const PRINT_STYLE = `
   .drawing { overflow: visible; break-inside: avoid; }
   .drawing svg { min-width: 0; max-width: 100%; height: auto; }
   .full-size { overflow: visible; border: 0; break-inside: avoid; }
-  .part-of.full-size { break-before: page; margin: 0; }
-  .part-of.beside { break-inside: avoid; }
+  .of-full-size { break-before: page; margin: 0; }
+  .of-beside { break-inside: avoid; }
   .beside { display: flex; gap: ${GAP.column}pt; align-items: flex-start; }
   .beside .drawing { flex: none; }
   .beside .work { flex: 1; min-width: 0; }

@@ -114,7 +114,7 @@ th .said, td .said { display: inline; min-width: 0; }
 .part-of { margin-top: 1rem; }
 .part-of > * + * { margin-top: 1rem; }
 .two { columns: 2 22rem; column-gap: 2.4rem; }
-.two > *, .two li, .two .step { break-inside: avoid; }
+.two > li, .two .step { break-inside: avoid; }
 .beside { display: grid; gap: 1rem 2rem; grid-template-columns: minmax(0, 1fr); }
 .beside .drawing svg { min-width: 0; }
 .cards { display: grid; gap: 1.2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 15rem), 1fr)); align-items: start; }

@@ -9,6 +9,7 @@ import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 /** Words of the pictures of a whole quilt. */
 export const PICTURE_WORDS = {
   blank: "Colouring page: the quilt in outline",
+  toColour: "To be coloured by hand.",
   textured: "Colouring page: the quilt, a texture for each fabric",
 } as const;
 
@@ -58,7 +59,7 @@ export function drawColouring(
   fabrics: readonly DrawnFabric[],
 ): [blank: string, textured: string] {
   const white = fabrics.map((fabric): DrawnFabric => ({ name: fabric.name, colour: PAPER }));
-  const about = { description: "", width: 700 };
+  const about = { description: PICTURE_WORDS.toColour, width: 700 };
   const { width, height, nodes } = topPicture(
     { ...top, patches: [] },
     white,
@@ -72,7 +73,7 @@ export function drawColouring(
     height,
     idPrefix: "blank-",
     title: PICTURE_WORDS.blank,
-    description: "",
+    description: PICTURE_WORDS.toColour,
     patterns: [],
     nodes: [
       ...nodes,
@@ -80,7 +81,7 @@ export function drawColouring(
         top.patches.map(({ outline }) => outlineOf(outline)),
         at,
         0.6,
-        "patches",
+        "lines",
       ),
     ],
   });

@@ -11,6 +11,7 @@ import { signsOf, type Told, toldOf } from "./draw-unit-steps.ts";
 import { keyNodes } from "./key.ts";
 import type { Panel } from "./panel.ts";
 import type { StepFabric } from "./step-fabric.ts";
+import { STEP_WORDS } from "./words.ts";
 
 /** One picture of a step, to stand above its sentence. Sizes are in page units. */
 export interface StepPicture {
@@ -24,7 +25,15 @@ export interface StepPicture {
   height: number;
 }
 
+/** Pictures among words are a little smaller than those on a sheet of their own; their letters are not. */
+const AMONG_WORDS = 0.78;
+
 const NUMBER = /^(\d+)[a-z]?(?:–(\d+))?$/;
+
+/** What a picture shows, in the words that stand in it. */
+function described({ says, figures }: Panel): string {
+  return [says, ...figures.map((each) => each.says)].filter((said) => said !== "").join("; ");
+}
 
 function pictureOf(
   panel: Panel,
@@ -33,7 +42,7 @@ function pictureOf(
   fabrics: readonly StepFabric[],
   idPrefix: string,
 ): StepPicture {
-  const laid = layPanel(panel, most, fabrics);
+  const laid = layPanel(panel, most * AMONG_WORDS, fabrics);
   const [, first = "0", last = first] = NUMBER.exec(panel.number) ?? [];
   const used = new Set(panel.figures.flatMap(({ layers }) => layers.map(({ fabric }) => fabric)));
   // Textures go by the place of a fabric among all.
@@ -46,11 +55,8 @@ function pictureOf(
     width,
     height,
     idPrefix,
-    title: [panel.number, panel.says].filter((part) => part !== "").join(": "),
-    description: panel.figures
-      .map(({ says }) => says)
-      .filter((said) => said !== "")
-      .join("; "),
+    title: panel.number === "" ? STEP_WORDS.now : STEP_WORDS.step(panel.number),
+    description: described(panel),
     patterns: [...patterns, ...(turned ? [wrongPattern()] : [])],
     nodes: laid.draw(1, 1, laid.height, idPrefix),
   };
@@ -105,8 +111,8 @@ export function drawStepKey(
     width: PAGE_WIDTH,
     height: Math.ceil(bottom + 4),
     idPrefix,
-    title: "Signs of the pictures",
-    description: "",
+    title: STEP_WORDS.key.heading,
+    description: STEP_WORDS.key.about,
     patterns: [...fabricPatterns(fabrics.slice(0, 1), 1), wrongPattern()],
     nodes,
   });
