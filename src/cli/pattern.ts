@@ -1,4 +1,4 @@
-import type { PatternSize } from "../render/book/index.ts";
+import type { PatternSize } from "../index.ts";
 import type { PatternSpec } from "../spec/index.ts";
 import { EXIT, type ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";

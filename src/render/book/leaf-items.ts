@@ -13,18 +13,22 @@ export function single(block: Block, height: number): Item {
   return { least: height, take: () => ({ block, height, scale: 1, rest: null }) };
 }
 
-/** Share of its size that a drawing may be set smaller, to stay on the page it begins on. */
-const SNUG = 0.66;
 /** Share of a page that a drawing takes at most. */
 const TALLEST = 0.9;
 
-/** A drawing; set smaller where the page it begins on has less room. */
-export function scaled(block: Block, size: { width: number; height: number }, scale: number): Item {
+/** A drawing; set smaller, but not under `least`, where the page it begins on has less room. */
+export function scaled(
+  block: Block,
+  size: { width: number; height: number },
+  scale: number,
+  least: number,
+): Item {
   const full = Math.min(scale, (LEAF.height * TALLEST) / size.height);
+  const small = Math.min(full, least);
   return {
-    least: size.height * full * SNUG,
+    least: size.height * small,
     take(free) {
-      const own = Math.min(full, Math.max(free, size.height * full * SNUG) / size.height);
+      const own = Math.min(full, Math.max(free / size.height, small));
       return { block, height: size.height * own, scale: own, rest: null };
     },
   };

@@ -22,7 +22,7 @@ import { makingWords } from "../text/making-words.ts";
 import { partsOver } from "../text/over.ts";
 import { topLines } from "../text/rows.ts";
 import { unitGroups } from "../text/unit-groups.ts";
-import { toldGroup } from "../text/units.ts";
+import { toldGroup } from "../text/unit-told.ts";
 import type { Block, Section, Table } from "./content.ts";
 import { stepGroups } from "./told-steps.ts";
 import { sentence, typeset } from "./typeset.ts";

@@ -40,9 +40,19 @@ export const GAP = {
 /** The condensed face is nine tenths as wide as the one that is measured. */
 const CONDENSED = 0.9;
 
+/** Lines of texts that were broken before: pages are tried at several tightnesses, and then printed. */
+const known = new Map<string, string[]>();
+const MOST_KNOWN = 20_000;
+
 /** A text broken into lines in the face of the book. */
 export function linesIn(text: string, width: number, { size }: Type, bold = false): string[] {
-  return wrap(text, width / CONDENSED, size, Number.POSITIVE_INFINITY, bold);
+  const key = `${width} ${size} ${bold} ${text}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const lines = wrap(text, width / CONDENSED, size, Number.POSITIVE_INFINITY, bold);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(key, lines);
+  return lines;
 }
 
 /** How high a text stands. */

@@ -151,6 +151,18 @@ function tableItem(block: Block & { kind: "table" }): Item | null {
   });
 }
 
+/** Share of its size that a drawing without words may be set smaller. */
+const SNUG = 0.6;
+/** Points of the smallest letters. */
+const SMALLEST_LETTERS = 6;
+
+/** The smallest scale at which the words of a drawing can be read. */
+function leastScale(svg: string, full: number): number {
+  const sizes = [...svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size));
+  const readable = sizes.length === 0 ? 0 : SMALLEST_LETTERS / Math.min(...sizes);
+  return Math.min(full, Math.max(full * SNUG, readable));
+}
+
 /** A block as something that can be laid on pages. */
 function itemOf(block: Block, count: { steps: number }, tightness: number): Item | null {
   switch (block.kind) {
@@ -189,11 +201,9 @@ function itemOf(block: Block, count: { steps: number }, tightness: number): Item
       return tableItem(block);
     case "picture": {
       const size = sizeOf(block.svg);
-      return scaled(
-        block,
-        size,
-        Math.min((LEAF.width * (block.share ?? 1)) / size.width, PER_UNIT * 1.35) * tightness,
-      );
+      const full = Math.min((LEAF.width * (block.share ?? 1)) / size.width, PER_UNIT * 1.35);
+      const least = leastScale(block.svg, full);
+      return scaled(block, size, Math.max(least, full * tightness), least);
     }
     case "full-size":
       return null;
@@ -216,20 +226,22 @@ function isHead(block: Block, place: number): boolean {
 /** Less of a page than this is left free only where nothing can be broken. */
 const LEAST_KEPT = 40;
 
-/** Shares of their size that drawings and gaps are tried at, where that saves a page that would be nearly empty. */
-const TIGHTER = [0.88, 0.78] as const;
-/** Less of the last page than this is no page. */
+/** Shares of their size that drawings and gaps are tried at, where pages would be nearly empty. */
+const TIGHTER = [0.94, 0.88, 0.8] as const;
+/** Less of a page than this is no page; of the last one less will do. */
+const HALF_EMPTY = 0.55;
 const NEARLY_EMPTY = 0.3;
 
-/** A book on its pages, a little tighter where the last page would hold next to nothing. */
+const emptiest = ({ fill }: LaidBook): number => Math.min(1, ...fill.slice(0, -1));
+
+/** A book on its pages, a little tighter where that saves a page or fills one. */
 export function laidOut(book: Book): LaidBook {
   const usual = laidAt(book, 1);
-  if ((usual.fill.at(-1) ?? 1) >= NEARLY_EMPTY) return usual;
-  for (const tightness of TIGHTER) {
-    const other = laidAt(book, tightness);
-    if (other.fill.length < usual.fill.length) return other;
-  }
-  return usual;
+  if ((usual.fill.at(-1) ?? 1) >= NEARLY_EMPTY && emptiest(usual) >= HALF_EMPTY) return usual;
+  return TIGHTER.map((tightness) => laidAt(book, tightness)).reduce((best, other) => {
+    if (other.fill.length !== best.fill.length) return other.fill.length < best.fill.length ? other : best;
+    return emptiest(best) < HALF_EMPTY && emptiest(other) > emptiest(best) ? other : best;
+  }, usual);
 }
 
 /** Breaks a book into pages: nothing that is done at one go is broken over two, and a heading stays with what it heads. */

@@ -1,5 +1,6 @@
 import type { StepPicture } from "../svg/steps/draw-step-pictures.ts";
-import type { ToldGroup, ToldRun } from "../text/units.ts";
+import type { ToldGroup } from "../text/unit-told.ts";
+import type { ToldRun } from "../text/units.ts";
 import type { Card, CardPicture } from "./content.ts";
 import { typeset } from "./typeset.ts";
 
@@ -44,22 +45,34 @@ function headed(pictures: readonly StepPicture[]): StepPicture[][] {
   return found;
 }
 
+/** Pictures of one card: two rows. */
+const MOST_PICTURES = 6;
+
+function chunked(pictures: readonly StepPicture[]): StepPicture[][] {
+  return Array.from({ length: Math.ceil(pictures.length / 3) }, (_, i) => pictures.slice(3 * i, 3 * i + 3));
+}
+
 function cardsOfBatch(runs: readonly ToldRun[], pictures: readonly StepPicture[]): Card[] {
   // What there is when all is done stands with the last step.
   const told = runs.filter(
     ({ lines, from, to }) =>
       lines.length > 0 || pictures.some((each) => each.from >= from && each.to <= to && each.from > 0),
   );
-  return told.map(({ from, to, lines }, i): Card => {
+  return told.flatMap(({ from, to, lines }, i): Card[] => {
     const own = pictures.filter(
       (each) =>
         (each.from >= from && each.to <= to && each.from > 0) || (each.from === 0 && i === told.length - 1),
     );
-    return {
-      number: from === to ? String(from) : `${from}–${to}`,
-      pictures: own.map(pictured),
-      lines: lines.map(lineOf),
-    };
+    const number = from === to ? String(from) : `${from}–${to}`;
+    return [
+      { number, pictures: own.slice(0, MOST_PICTURES).map(pictured), lines: lines.map(lineOf) },
+      // A step of many pictures goes on in cards that need no words of their own.
+      ...chunked(own.slice(MOST_PICTURES)).map((some) => ({
+        number: "",
+        pictures: some.map(pictured),
+        lines: [],
+      })),
+    ];
   });
 }
 

@@ -16,8 +16,8 @@ import { ownPieces, partsOver } from "./over.ts";
 import { topLines } from "./rows.ts";
 import { withTables } from "./table-lines.ts";
 import { unitGroups } from "./unit-groups.ts";
+import { unitGroupLines } from "./unit-told.ts";
 import { unitWords } from "./unit-words.ts";
-import { unitGroupLines } from "./units.ts";
 import { wrapLine } from "./wrap-line.ts";
 
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): string {
