@@ -27,5 +27,8 @@ for (const file of files) {
   if (plan?.top == null) continue;
   const [bench, pattern] = [told(bookOf(plan)), told(patternOf(plan, spec.pattern))];
   const numbers = [plan.fabrics.length, bench.pages, `${bench.least} %`, pattern.pages, `${pattern.least} %`];
-  console.log(relative(root, file).padEnd(44), ...numbers.map((each, i) => String(each).padStart([7, 5, 5, 7, 5][i])));
+  console.log(
+    relative(root, file).padEnd(44),
+    ...numbers.map((each, i) => String(each).padStart([7, 5, 5, 7, 5][i])),
+  );
 }

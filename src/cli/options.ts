@@ -36,7 +36,7 @@ export const replace = toggle(
 
 export const pageFile = text("--out <file>", "HTML file to write", "out/crossgrain.html");
 
-export const pdf = toggle("--pdf", "write the cutting book as a PDF too");
+export const pdf = toggle("--pdf", "write the bench book, and the pattern of a quilt, as PDF too");
 
 export const paper = choice(
   "--paper <size>",

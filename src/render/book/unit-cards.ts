@@ -2,6 +2,7 @@ import type { StepPicture } from "../svg/steps/draw-step-pictures.ts";
 import type { ToldGroup } from "../text/unit-told.ts";
 import type { ToldRun } from "../text/units.ts";
 import type { Card, CardPicture } from "./content.ts";
+import { pictureHigh, pictureRows } from "./measure.ts";
 import { typeset } from "./typeset.ts";
 
 const pictured = ({ svg, width, height, heading }: StepPicture): CardPicture => ({
@@ -45,11 +46,23 @@ function headed(pictures: readonly StepPicture[]): StepPicture[][] {
   return found;
 }
 
-/** Pictures of one card: two rows. */
-const MOST_PICTURES = 6;
+/** Points that the pictures of one card are high at most, a single one excepted. */
+const TALLEST = 270;
 
-function chunked(pictures: readonly StepPicture[]): StepPicture[][] {
-  return Array.from({ length: Math.ceil(pictures.length / 3) }, (_, i) => pictures.slice(3 * i, 3 * i + 3));
+/** Pictures of a step in as many cards as they need: a card is never broken over two pages. */
+function inCards(pictures: readonly CardPicture[]): CardPicture[][] {
+  const cards: CardPicture[][] = [];
+  const highOf = (some: CardPicture[]): number =>
+    pictureRows({ number: "", pictures: some, lines: [] }, 3).reduce(
+      (sum, row) => sum + Math.max(...row.map(pictureHigh)),
+      0,
+    );
+  for (const picture of pictures) {
+    const last = cards.at(-1);
+    if (last === undefined || highOf([...last, picture]) > TALLEST) cards.push([picture]);
+    else last.push(picture);
+  }
+  return cards;
 }
 
 function cardsOfBatch(runs: readonly ToldRun[], pictures: readonly StepPicture[]): Card[] {
@@ -64,14 +77,11 @@ function cardsOfBatch(runs: readonly ToldRun[], pictures: readonly StepPicture[]
         (each.from >= from && each.to <= to && each.from > 0) || (each.from === 0 && i === told.length - 1),
     );
     const number = from === to ? String(from) : `${from}–${to}`;
+    const [first = [], ...others] = inCards(own.map(pictured));
     return [
-      { number, pictures: own.slice(0, MOST_PICTURES).map(pictured), lines: lines.map(lineOf) },
+      { number, pictures: first, lines: lines.map(lineOf) },
       // A step of many pictures goes on in cards that need no words of their own.
-      ...chunked(own.slice(MOST_PICTURES)).map((some) => ({
-        number: "",
-        pictures: some.map(pictured),
-        lines: [],
-      })),
+      ...others.map((some) => ({ number: "", pictures: some, lines: [] })),
     ];
   });
 }
