@@ -150,7 +150,7 @@ export function fabricBlocks(fabric: FabricPlan, index: number, sizes: readonly 
       const lines = own === undefined ? [] : cutLines(plan, own);
       if (lines.length === 0) return [];
       return [
-        { kind: "text", text: cutting.strips(heading), tone: "plain" },
+        { kind: "heading", text: cutting.strips(heading) },
         { kind: "list", items: lines, columns: 2 },
       ];
     }),

@@ -193,7 +193,13 @@ export function patternOf(plan: Plan, pattern: PatternSpec, others: readonly Pat
   if (top === null) throw new Error("a pattern without a quilt");
   const finished = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
   const own: PatternSize = { heading: finished, finished, plan };
-  const sizes = [own, ...others.map((size) => ({ ...size, plan: relettered(size.plan, plan) }))];
+  const sizes = [own, ...others.map((size) => ({ ...size, plan: relettered(size.plan, plan) }))].map(
+    (size) => ({
+      ...size,
+      // A size stands on one line where it heads a column.
+      heading: size.heading.replaceAll(" ", "\u00a0"),
+    }),
+  );
   const making = makingParts(plan);
   const glance = making.pressing?.blocks.filter(({ kind }) => kind === "picture") ?? [];
   const partOf = (part: PatternPart): Section | null => {

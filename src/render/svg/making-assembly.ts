@@ -173,7 +173,8 @@ export function assemblyScene(
   y += 8 + (tilted ? 2 * APART : 0);
   const [left, upper] = [ticksOf(top.centre.x) / TICKS_PER_MM, ticksOf(top.centre.y) / TICKS_PER_MM];
   const [across, down] = [ticksOf(top.centre.across) / TICKS_PER_MM, ticksOf(top.centre.down) / TICKS_PER_MM];
-  const apart = lines.length > 24 ? 9 : APART;
+  // However many rows there are, the cloth keeps most of the height.
+  const apart = Math.min(lines.length > 24 ? 9 : APART, (tallest * 0.4) / lines.length);
   const step: Corner = tilted ? [-Math.SQRT1_2, Math.SQRT1_2] : columns ? [1, 0] : [0, 1];
   const opened: Corner = [lines.length * apart * step[0], lines.length * apart * step[1]];
   const wide = Math.abs(opened[0]) + (tilted ? 2 * APART : 0);
@@ -222,7 +223,7 @@ export function assemblyScene(
       );
     }
   }
-  const pinned = pinNodes(pins, at, moved);
+  const pinned = apart < 2 * PIN * 0.8 ? [] : pinNodes(pins, at, moved);
   nodes.push(...pinned);
   if (pinned.length > 0) {
     const told = pinLines.map((text, i) =>
