@@ -97,7 +97,10 @@ describe("a pattern", () => {
     expect(tables.length).toBe(plan.fabrics.length);
     const [other] = others;
     for (const [f, { columns, rows }] of tables.entries()) {
-      expect(columns.slice(-2).map(({ heading }) => heading)).toEqual([book.cover.facts[0]?.value, "2x2"]);
+      expect(columns.slice(-2).map(({ heading }) => heading.replaceAll("\u00a0", " "))).toEqual([
+        book.cover.facts[0]?.value,
+        "2x2",
+      ]);
       const [own, second] = [plan.fabrics[f], other?.plan.fabrics[f]];
       for (const row of rows) {
         const piece = own?.pieces.find(({ letter }) => letter === row[0]?.text);
