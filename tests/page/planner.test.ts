@@ -72,7 +72,7 @@ describe("the page plans as the command line does", () => {
     expect(cutting.buy).toBe(buyList(expected, english));
     const book = show(plan, "book");
     if (book.what !== "book") throw new Error("asked for the book");
-    expect(book.html).toBe(bookPage(expected, drawings));
+    expect(book.html).toBe(bookPage(expected));
     expect(book.json).toBe(planJson(expected, english));
   });
 

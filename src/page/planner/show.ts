@@ -39,10 +39,7 @@ export function show(plan: Plan, what: ShowWhat): Shown {
       return {
         what,
         json: planJson(plan, english),
-        html: bookPage(
-          plan,
-          cutting().map(({ svg }) => svg),
-        ),
+        html: bookPage(plan),
       };
   }
 }
