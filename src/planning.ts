@@ -36,17 +36,25 @@ export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./
 export { bookPage } from "./render/book/index.ts";
 export { planJson } from "./render/json/index.ts";
 export { drawBlock, drawFabric, drawSewing, drawTop } from "./render/svg/index.ts";
+export { runOutlines } from "./render/svg/run-outlines.ts";
 export { fabricPatterns } from "./render/svg/textures.ts";
+export { goneOnList } from "./render/text/go-on.ts";
 export {
   buyList,
   cuttingSteps,
+  FROM_BAGS,
+  instructionsFor,
   makingSteps,
   pieceFacts,
   priceOf,
   totalPrice,
+  words as cuttingWords,
 } from "./render/text/index.ts";
 export { changeSaid } from "./render/text/savings-words.ts";
 export {
+  addEntry,
+  beforeEntry,
+  beginWork,
   colourFor,
   jsonSchema,
   keysAt,
@@ -54,7 +62,24 @@ export {
   readColour,
   readDrawing,
   readSpecFile,
+  readWorkFile,
   type SchemaNode,
   type Spec,
+  USUALLY_PLANNED,
+  WORK_NAME,
 } from "./spec/index.ts";
+export {
+  type Change,
+  clothsOf,
+  fingerprint,
+  goOn,
+  numberedParts,
+  openFrom,
+  type SpokenCloth,
+  type StripPlace,
+  spoiledFact,
+  stopFacts,
+  tickFacts,
+  toldStrips,
+} from "./state/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";

@@ -80,6 +80,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   planning: {
     rooms: [
       "pipeline",
+      "state",
       "choices",
       "diagnostics",
       "length",

@@ -21,6 +21,8 @@ export interface Session {
   /** Plans a text; whatever is being planned is given up. Returns the number its answers carry. */
   plan(text: string, name: string): number;
   show(what: ShowWhat): number;
+  /** Asks for the mat of the plan last told, with what was said of the work. */
+  mat(work: string, otherwise?: string): number;
   /** Plans other texts in a worker of their own; empty ends it. */
   tryTexts(texts: { key: string; text: string }[]): number;
   /** Looks for changes to a text that buy less, in the same worker. */
@@ -136,6 +138,11 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
     show(what) {
       asked += 1;
       inHand.port.post({ kind: "show", id: asked, what });
+      return asked;
+    },
+    mat(work, otherwise) {
+      asked += 1;
+      inHand.port.post({ kind: "mat", id: asked, work, ...(otherwise === undefined ? {} : { otherwise }) });
       return asked;
     },
     tryTexts(texts) {

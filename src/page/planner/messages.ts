@@ -2,6 +2,7 @@ import type { Diagnostic } from "../../planning.ts";
 import type { Change, Difference } from "../../savings/index.ts";
 import type { Amounts } from "./amounts.ts";
 import type { Kept } from "./keeps.ts";
+import type { Mat } from "./mat.ts";
 import type { Picture } from "./picture.ts";
 
 /** What the page asks of a worker. A newer `plan` overtakes an older one. */
@@ -11,6 +12,8 @@ export type Ask =
   | { kind: "keep"; entries: Kept[] }
   /** Drawings and text of the plan last told, made when they are looked at. */
   | { kind: "show"; id: number; what: ShowWhat }
+  /** The mat of the plan last told, as the work stands, or `otherwise` where that does not fit; a newer one overtakes. */
+  | { kind: "mat"; id: number; work: string; otherwise?: string }
   /** Other texts of the same quilt, each to be planned and set beside it. */
   | { kind: "try"; id: number; texts: { key: string; text: string }[] }
   /** Changes to a text that buy less, each really planned. */
@@ -34,6 +37,7 @@ export type Answer =
   | { kind: "failed"; id: number; diagnostics: Diagnostic[] }
   | { kind: "broken"; id: number; message: string }
   | { kind: "kept"; entries: Kept[] }
+  | { kind: "mat"; id: number; mat: Mat }
   | { kind: "shown"; id: number; shown: Shown }
   | { kind: "tried"; id: number; key: string; amounts: Amounts | null }
   | { kind: "trying"; id: number; done: number; of: number }

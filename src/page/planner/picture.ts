@@ -47,6 +47,9 @@ const outline = (points: Top["patches"][number]["outline"], decimals: number): s
     decimals,
   );
 
+/** An outline of the top as a path, in millimetres. */
+export const outlinePath = (points: Top["patches"][number]["outline"]): string => outline(points, 1);
+
 export function pictureOf(top: Top): Picture {
   const groups = new Map<string, string[]>();
   for (const { fabric, outline: points } of top.patches) {

@@ -1,5 +1,5 @@
 import { strToU8, zipSync } from "fflate";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import { saveOther } from "../files.ts";
 import type { Shown, ShowWhat } from "../planner/messages.ts";
 import { words } from "../words/en.ts";
@@ -19,59 +19,17 @@ function useShown<W extends ShowWhat>(what: W): Extract<Shown, { what: W }> | nu
 }
 
 /** A finished drawing of the worker's own making, as it would be printed: on white in the dark too. */
-function Drawing({ svg, name }: { svg: string; name: string }) {
+export function Drawing({ svg, name }: { svg: string; name: string }) {
   return <div class="printed" role="figure" aria-label={name} dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
-function Waiting() {
+export function Waiting() {
   const impossible = state.progress.value === "failed" || state.laid.value.empty > 0;
   return (
     <>
       <p class="quiet">{impossible ? words.noPlanYet : words.waiting}</p>
       {impossible ? <Label onClick={() => (state.region.value = "draw")}>{words.backToDraw}</Label> : null}
     </>
-  );
-}
-
-/** The cutting of every fabric, as the command line draws it, with its steps. */
-export function CutRegion() {
-  const shown = useShown("cutting");
-  const [at, setAt] = useState(0);
-  const fabric = shown?.fabrics[Math.min(at, shown.fabrics.length - 1)];
-  return (
-    <div class="spread cut">
-      <section class="leaf" aria-label={words.cutTitle}>
-        <h2>{words.cutTitle}</h2>
-        {shown === null || fabric === undefined ? (
-          <Waiting />
-        ) : (
-          <>
-            <div class="choice" role="group" aria-label={words.columns.fabric}>
-              {shown.fabrics.map(({ name }, i) => (
-                <button
-                  key={name}
-                  type="button"
-                  class="pickword"
-                  aria-pressed={fabric.name === name}
-                  onClick={() => setAt(i)}
-                >
-                  {name}
-                </button>
-              ))}
-            </div>
-            <Drawing svg={fabric.svg} name={words.drawingOf(fabric.name)} />
-          </>
-        )}
-      </section>
-      {shown === null ? null : (
-        <section class="leaf" aria-label={words.steps}>
-          <h2>{words.steps}</h2>
-          <pre class="lines" tabIndex={0}>
-            {shown.steps}
-          </pre>
-        </section>
-      )}
-    </div>
   );
 }
 

@@ -5,13 +5,25 @@ import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
 import { hearOthers, keptByAnother, onConflict } from "../store.ts";
 import { words } from "../words/en.ts";
-import { draftInHand, isCurrent, keptElsewhere, redo, savingsAsked, undo, useSession } from "./actions.ts";
+import {
+  askMat,
+  draftInHand,
+  isCurrent,
+  isMat,
+  keptElsewhere,
+  laidMat,
+  redo,
+  savingsAsked,
+  undo,
+  useSession,
+} from "./actions.ts";
 import { changesSaid } from "./amount-lines.ts";
 import { BlockSheet } from "./block-sheet.tsx";
+import { CutRegion } from "./cut-region.tsx";
 import { FabricRegion } from "./fabric-region.tsx";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
-import { CutRegion, PatternRegion, SewRegion } from "./later-regions.tsx";
+import { PatternRegion, SewRegion } from "./later-regions.tsx";
 import { lookOnDisk, Notices } from "./notices.tsx";
 import { take, takeText } from "./opening.ts";
 import { Pile, ShortPile } from "./pile.tsx";
@@ -49,6 +61,10 @@ function heard(answer: Answer): void {
     state.shown.value = answer.shown;
     return;
   }
+  if (answer.kind === "mat") {
+    if (isMat(answer.id)) laidMat(answer.mat);
+    return;
+  }
   if (!("id" in answer) || !isCurrent(answer.id)) return;
   switch (answer.kind) {
     case "laid": {
@@ -66,6 +82,7 @@ function heard(answer: Answer): void {
       state.progress.value = "done";
       state.faults.value = answer.diagnostics;
       state.planned.value = answer.whole;
+      if (state.region.value === "cut") askMat();
       sayChanges();
       return;
     case "failed":

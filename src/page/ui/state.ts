@@ -2,6 +2,7 @@ import { computed, signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
 import type { Diagnostic } from "../../planning.ts";
 import type { Amounts } from "../planner/amounts.ts";
+import type { Mat } from "../planner/mat.ts";
 import type { FoundSaving, Shown } from "../planner/messages.ts";
 import type { Picture } from "../planner/picture.ts";
 
@@ -12,6 +13,16 @@ export type Region = (typeof REGIONS)[number];
 /** The quilt's text: everything else follows from it. */
 export const text = signal("");
 export const model = computed(() => readModel(text.value));
+
+/** What was said of the work at the mat, as its file has it; empty while nothing has been said. */
+export const work = signal("");
+/** The diagrams to cut from; null while they are being worked out. */
+export const mat = signal<Mat | null>(null);
+/** Fabric on the mat, and the strip in hand on it; null for the next that is to be cut. */
+export const onMat = signal("");
+export const strip = signal<{ lay: number; number: number } | null>(null);
+/** Bag whose pieces are looked at, by index; null for none. */
+export const bagInHand = signal<number | null>(null);
 
 /** Where on the page one is; `first` before a quilt is chosen. */
 export const region = signal<Region | "first">("first");

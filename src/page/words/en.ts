@@ -1,10 +1,12 @@
-/** Every word of the page, so that another language is one more file like this one. */
+import { counted } from "./counted.ts";
+import { tableWords } from "./table.ts";
 
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+/** Every word of the page, so that another language is one more set of files like these. */
 
 const TURNS: Readonly<Record<number, string>> = { 0: "up", 90: "right", 180: "down", 270: "left" };
 
 export const words = {
+  ...tableWords,
   program: "Crossgrain",
   regions: { draw: "Draw", fabric: "Fabric", cut: "Cut", sew: "Sew", pattern: "Pattern" },
   workLabel: "The work",
@@ -307,8 +309,7 @@ export const words = {
   showText: "The text",
   putTextAway: "Put the text away",
 
-  // Cut, sew, pattern
-  cutTitle: "Cut",
+  // Sew, pattern
   sewTitle: "Sew",
   patternTitle: "The pattern",
   waiting: "Being drawn.",
