@@ -34,9 +34,12 @@ export {
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { bookPage } from "./render/book/index.ts";
+export { sewingParts } from "./render/book/sewing-parts.ts";
+export { typeset } from "./render/book/typeset.ts";
 export { planJson } from "./render/json/index.ts";
 export { drawBlock, drawFabric, drawSewing, drawTop } from "./render/svg/index.ts";
 export { runOutlines } from "./render/svg/run-outlines.ts";
+export { unitStepPictures } from "./render/svg/steps/unit-step-pictures.ts";
 export { fabricPatterns } from "./render/svg/textures.ts";
 export { goneOnList } from "./render/text/go-on.ts";
 export {

@@ -53,7 +53,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   "render/png": { rooms: [], types: [], packages: ["@resvg/resvg-js"] },
   "render/book": {
     rooms: ["length", "render", "render/svg"],
-    types: ["plan", "quilt", "making", "choices"],
+    types: ["plan", "quilt", "cutlist", "making", "choices"],
     packages: [],
   },
   pipeline: {

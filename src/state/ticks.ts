@@ -19,7 +19,9 @@ function listed(numbers: readonly number[]): string[] {
     if (run !== undefined && run[1] === number - 1) run[1] = number;
     else runs.push([number, number]);
   }
-  const told = runs.map(([first, last]) => (first === last ? `${first}` : `${first} to ${last}`));
+  const told = runs.flatMap(([first, last]) =>
+    last - first < 2 ? [first, last].slice(0, last - first + 1).map(String) : [`${first} to ${last}`],
+  );
   const facts: string[] = [];
   for (let i = 0; i < told.length; i += MOST_RANGES) {
     const some = told.slice(i, i + MOST_RANGES);

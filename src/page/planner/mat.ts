@@ -21,6 +21,7 @@ import {
   readWorkFile,
   type SpokenCloth,
   toldStrips,
+  typeset,
   USUALLY_PLANNED,
   WORK_NAME,
 } from "../../planning.ts";
@@ -53,7 +54,7 @@ export interface StripWords {
   lay: number;
   number: number;
   title: string;
-  then: string[];
+  gives: string[];
   /** What a blade or a print asks for. */
   mind: string[];
 }
@@ -112,14 +113,20 @@ function wordsOf(plan: Plan, fabric: FabricPlan): StripWords[] {
         told.find(({ parts }) => parts.length > 0) ??
         told.find(({ strips }) => strips.includes(number)) ??
         told[0];
-      const [title = "", ...then] =
+      const [title = "", ...gives] =
         own === undefined
           ? []
           : own.parts.length > 0
             ? own.parts.flatMap(({ phrases }) => phrases)
             : own.phrases;
       const flags = own?.flags.map((flag) => cuttingWords.stepFlags[flag]) ?? [];
-      return { lay: step.lay, number, title, then, mind: [...flags, ...(own?.notes ?? [])] };
+      return {
+        lay: step.lay,
+        number,
+        title: typeset(title),
+        gives: gives.map(typeset),
+        mind: [...flags, ...(own?.notes ?? [])].map(typeset),
+      };
     }),
   );
 }
@@ -143,13 +150,15 @@ function matFabric(plan: Plan, index: number, rest: Plan, told: MatFabric["told"
     bags: facts.map(({ letter, count, size, uses }, i) => ({
       letter,
       count,
-      size,
-      uses,
+      size: typeset(size),
+      uses: uses.map(typeset),
       lay: done?.cut[i] ?? 0,
       place: places[i] ?? "",
     })),
     told,
-    further: instructionsFor(plan, fabric).flatMap(({ lay, phrases }) => (lay === FROM_BAGS ? phrases : [])),
+    further: instructionsFor(plan, fabric).flatMap(({ lay, phrases }) =>
+      lay === FROM_BAGS ? phrases.map(typeset) : [],
+    ),
     width: say(fabric.usable),
     narrowest: sturdiness.narrowestUsable === null ? "" : say(sturdiness.narrowestUsable),
     buy: [
@@ -224,7 +233,8 @@ function asMat(begun: Gone, rest: Gone, work: string, base: string, open: Entrie
       told.map(({ lay, number, state }) => ({ lay, number, cut: state === "cut" })),
     );
   });
-  const changed = changes.length === 0 ? [] : goneOnList(plan, changes).trimEnd().split("\n").slice(2);
+  const changed =
+    changes.length === 0 ? [] : goneOnList(plan, changes).trimEnd().split("\n").slice(2).map(typeset);
   const ticked = open.map(({ fabric }) => fabric);
   const mat = { work, base, ticked, fabrics, changed, problems: rest.problems, steps: cuttingSteps(plan) };
   return { mat, rest: rest.plan };

@@ -4,6 +4,7 @@ import type { Amounts } from "./amounts.ts";
 import type { Kept } from "./keeps.ts";
 import type { Mat } from "./mat.ts";
 import type { Picture } from "./picture.ts";
+import type { Sewing } from "./sewing.ts";
 
 /** What the page asks of a worker. A newer `plan` overtakes an older one. */
 export type Ask =
@@ -24,7 +25,7 @@ export type ShowWhat = "cutting" | "sewing" | "book";
 /** What is made for looking at. */
 export type Shown =
   | { what: "cutting"; fabrics: { name: string; svg: string }[]; steps: string; buy: string }
-  | { what: "sewing"; drawings: { name: string; svg: string }[]; steps: string }
+  | { what: "sewing"; sewing: Sewing | null }
   | { what: "book"; html: string; json: string };
 
 /** What a worker answers, in this order for one `plan`: taken, laid, amounts (perhaps), planned or failed. */

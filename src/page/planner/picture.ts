@@ -30,7 +30,7 @@ export interface Picture {
 }
 
 /** An exact length in millimetres, for drawing only. */
-function mm({ n, r, d, root }: Exact): number {
+export function mm({ n, r, d, root }: Exact): number {
   return (n + r * Math.sqrt(root ?? 2)) / d / UNIT;
 }
 

@@ -1,30 +1,16 @@
-import {
-  bookPage,
-  buyList,
-  cuttingSteps,
-  drawBlock,
-  drawFabric,
-  drawSewing,
-  makingSteps,
-  type Plan,
-  planJson,
-} from "../../planning.ts";
+import { bookPage, buyList, cuttingSteps, drawFabric, type Plan, planJson } from "../../planning.ts";
 import type { Shown, ShowWhat } from "./messages.ts";
+import { sewingOf } from "./sewing.ts";
 
 /** The command line's own drawings and text of a plan. */
 export function show(plan: Plan, what: ShowWhat): Shown {
-  const { top, making, fabrics, ruler } = plan;
+  const { fabrics } = plan;
   const cutting = () => fabrics.map(({ name }, index) => ({ name, svg: drawFabric(plan, index) }));
   switch (what) {
     case "cutting":
       return { what, fabrics: cutting(), steps: cuttingSteps(plan), buy: buyList(plan) };
-    case "sewing": {
-      const blocks = (top?.designs ?? [])
-        .filter(({ count }) => count > 0)
-        .map((design) => ({ name: design.name, svg: drawBlock(design, fabrics, ruler) }));
-      const sewing = top === null || making === undefined ? [] : drawSewing(top, making, fabrics, ruler);
-      return { what, drawings: [...blocks, ...sewing], steps: making === undefined ? "" : makingSteps(plan) };
-    }
+    case "sewing":
+      return { what, sewing: sewingOf(plan) };
     case "book":
       return {
         what,

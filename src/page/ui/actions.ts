@@ -2,6 +2,7 @@ import { batch } from "@preact/signals";
 import { type History, historyOf } from "../history.ts";
 import type { Mat } from "../planner/mat.ts";
 import type { Session } from "../session.ts";
+import { keepSewn, NOTHING_SEWN, type Sewn, sewnOf } from "../sewn.ts";
 import { keepDraft, newKey } from "../store.ts";
 import { words } from "../words/en.ts";
 import * as state from "./state.ts";
@@ -135,6 +136,10 @@ export function begin(text: string, name: string, key: string, work = ""): void 
     state.progress.value = "before";
     state.region.value = "draw";
   });
+  state.sewn.value = NOTHING_SEWN;
+  void sewnOf(key).then((sewn) => {
+    if (draft === key) state.sewn.value = sewn;
+  });
   show(text);
   const [block] = state.model.value.blocks;
   const empty = state.model.value.blocks.some(({ empties }) => empties.length > 0);
@@ -157,6 +162,14 @@ export function edit(change: (text: string) => string, say: string | (() => stri
   const sentence = typeof say === "string" ? say : say();
   if (sentence !== "") state.said.value = sentence;
   return changed;
+}
+
+/** How far the sewing is; kept at once. */
+export function sew(change: Partial<Sewn>): void {
+  state.sewn.value = { ...state.sewn.value, ...change };
+  keepSewn(draft, state.sewn.value, () => {
+    state.keptAt.value = words.notKept;
+  });
 }
 
 /** Typing in the text itself. */

@@ -153,8 +153,8 @@ function InHand({ fabric }: { fabric: MatFabric }) {
       </p>
       <h2>{told?.title ?? strip.width}</h2>
       <StripAlone strip={strip} fabric={fabric} />
-      <ul class="then">
-        {told?.then.map((line) => (
+      <ul class="gives">
+        {told?.gives.map((line) => (
           <li key={line}>{line}</li>
         ))}
         {told?.mind.map((line) => (
@@ -276,7 +276,7 @@ function More({ fabric }: { fabric: MatFabric }) {
         {fabric.further.length === 0 ? null : (
           <>
             <h3>{words.further}</h3>
-            <ul class="then">
+            <ul class="gives">
               {fabric.further.map((line) => (
                 <li key={line}>{line}</li>
               ))}

@@ -9,7 +9,7 @@ import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
 
 /** What the worker draws for this region, asked for once there is a plan. */
-function useShown<W extends ShowWhat>(what: W): Extract<Shown, { what: W }> | null {
+export function useShown<W extends ShowWhat>(what: W): Extract<Shown, { what: W }> | null {
   const planned = state.planned.value;
   useEffect(() => {
     if (planned) sessionInHand()?.show(what);
@@ -30,31 +30,6 @@ export function Waiting() {
       <p class="quiet">{impossible ? words.noPlanYet : words.waiting}</p>
       {impossible ? <Label onClick={() => (state.region.value = "draw")}>{words.backToDraw}</Label> : null}
     </>
-  );
-}
-
-/** How the pieces are sewn together: blocks, rows, pressing, borders, finishing. */
-export function SewRegion() {
-  const shown = useShown("sewing");
-  return (
-    <div class="spread cut">
-      <section class="leaf" aria-label={words.sewTitle}>
-        <h2>{words.sewTitle}</h2>
-        {shown === null ? (
-          <Waiting />
-        ) : (
-          shown.drawings.map(({ name, svg }) => <Drawing key={name} svg={svg} name={name} />)
-        )}
-      </section>
-      {shown === null ? null : (
-        <section class="leaf" aria-label={words.steps}>
-          <h2>{words.steps}</h2>
-          <pre class="lines" tabIndex={0}>
-            {shown.steps}
-          </pre>
-        </section>
-      )}
-    </div>
   );
 }
 

@@ -54,7 +54,7 @@ export function Piece({ part, fabric, held }: { part: MatPart; fabric: MatFabric
         </>
       )}
       {bag == null ? (
-        part.says === "" ? null : (
+        part.says === "" || Math.min(part.across, part.along) < 55 ? null : (
           <Says part={part} text={part.keep ? words.keepPiece(part.says) : part.says} size={26} />
         )
       ) : Math.min(part.across, part.along) < SMALLEST && part.d === "" ? null : (
@@ -146,11 +146,17 @@ function Ruler({ across }: { across: number }) {
   );
 }
 
-function LayDrawing({ lay, fabric }: { lay: MatLay; fabric: MatFabric }) {
+/** Least part of the width that a small cloth is drawn in. */
+const LEAST = 0.4;
+
+function LayDrawing({ lay, fabric, widest }: { lay: MatLay; fabric: MatFabric; widest: number }) {
   const strips = lay.strips;
+  // All cloths to one scale, as far as a small one can still be read.
+  const part = Math.max(LEAST, (lay.across + EDGE + NUMBERS) / (widest + EDGE + NUMBERS));
   return (
     <svg
       class="matlay"
+      style={{ width: `${100 * part}%` }}
       viewBox={`${-EDGE} -46 ${lay.across + EDGE + NUMBERS} ${lay.along + 46 + EDGE}`}
       role="group"
       aria-label={words.matLabel(lay.bolt ? fabric.name : `${fabric.name}, ${lay.name}`)}
@@ -181,6 +187,7 @@ function LayDrawing({ lay, fabric }: { lay: MatLay; fabric: MatFabric }) {
 /** The cloth of a fabric, unrolled as wide as there is room, the strip in hand lit. Arrows go from strip to strip. */
 export function MatDrawing({ fabric, style }: { fabric: MatFabric; style: Record<string, string> }) {
   const place = useRef<HTMLDivElement>(null);
+  const widest = Math.max(...fabric.lays.map(({ across }) => across));
   const now = stripOnMat.value;
   useLayoutEffect(() => {
     const box = place.current;
@@ -217,7 +224,7 @@ export function MatDrawing({ fabric, style }: { fabric: MatFabric; style: Record
   return (
     <div ref={place} class="matcloth" style={style} onKeyDown={move} tabIndex={-1}>
       {fabric.lays.map((lay, i) => (
-        <LayDrawing key={`${fabric.name} ${i}`} lay={lay} fabric={fabric} />
+        <LayDrawing key={`${fabric.name} ${i}`} lay={lay} fabric={fabric} widest={widest} />
       ))}
     </div>
   );

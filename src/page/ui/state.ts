@@ -5,6 +5,7 @@ import type { Amounts } from "../planner/amounts.ts";
 import type { Mat } from "../planner/mat.ts";
 import type { FoundSaving, Shown } from "../planner/messages.ts";
 import type { Picture } from "../planner/picture.ts";
+import { NOTHING_SEWN, type Sewn } from "../sewn.ts";
 
 /** Words of work, in the order of the work. */
 export const REGIONS = ["draw", "fabric", "cut", "sew", "pattern"] as const;
@@ -60,6 +61,9 @@ export const amountsBefore = signal<Amounts | null>(null);
 /** There is a plan of the text as it stands, and nothing of it is empty. */
 export const planned = signal(false);
 export const broken = signal("");
+
+/** How far the sewing is. */
+export const sewn = signal<Sewn>(NOTHING_SEWN);
 
 /** Drawings made by the worker for the region in sight. */
 export const shown = signal<Shown | null>(null);

@@ -310,7 +310,6 @@ export const words = {
   putTextAway: "Put the text away",
 
   // Sew, pattern
-  sewTitle: "Sew",
   patternTitle: "The pattern",
   waiting: "Being drawn.",
   noPlanYet: "There is no plan yet: a square is empty or something has to be put right.",

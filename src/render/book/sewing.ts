@@ -17,7 +17,7 @@ import { bookWords } from "./words.ts";
 const TICK = "[ ] ";
 
 /** Groups of told lines: a title, then lines to tick with what belongs to each under it. */
-function stepGroups(lines: readonly string[], id: string): StepGroup[] {
+export function stepGroups(lines: readonly string[], id: string): StepGroup[] {
   const groups: StepGroup[] = [];
   let fresh = true;
   let number = 0;

@@ -30,7 +30,7 @@ const TITLE = 15;
 const HEADING = 16;
 const UNDER = 10;
 
-interface Told {
+export interface Told {
   title: string;
   /** Units sewn as the pictures show, with other bags: a line for each. */
   under: string[];
@@ -124,7 +124,7 @@ function ofUnits(making: Making): Set<string> {
 }
 
 /** What is told of every unit with steps, then of the setting triangles. */
-function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], ruler: Ruler): Told[] {
+export function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], ruler: Ruler): Told[] {
   const outlines = unitOutlines(top, making);
   const of = { seam: making.seam, fabrics, ruler, outlines };
   // Units that are sewn alike have one set of pictures, in the fabrics of the first.
@@ -175,7 +175,7 @@ function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], r
 }
 
 /** Which signs the pictures use. */
-function signsOf(told: readonly Told[], fabrics: readonly StepFabric[]): Signs {
+export function signsOf(told: readonly Told[], fabrics: readonly StepFabric[]): Signs {
   const figures = told.flatMap(({ groups }) =>
     groups.flatMap(({ panels }) => panels.flatMap((panel) => panel.figures)),
   );

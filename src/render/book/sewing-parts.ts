@@ -1,0 +1,36 @@
+import type { UnitRecord } from "../../cutlist/unit-record.ts";
+import type { Plan } from "../../plan/types.ts";
+import { onFoundationAndBlocks } from "../text/making.ts";
+import { borderLines } from "../text/making-borders.ts";
+import { finishingLines } from "../text/making-finishing.ts";
+import { topLines } from "../text/rows.ts";
+import { unitGroups } from "../text/unit-groups.ts";
+import { unitGroupLines } from "../text/units.ts";
+import type { Step, StepGroup } from "./content.ts";
+import { stepGroups } from "./sewing.ts";
+
+/** The sewing by what is in hand, as the book tells it: units that are sewn alike are one step. */
+export interface SewingParts {
+  units: { units: UnitRecord[]; count: number; step: Step }[];
+  blocks: StepGroup[];
+  rows: StepGroup[];
+  borders: StepGroup[];
+  finishing: StepGroup[];
+}
+
+/** Null for a plain cut list, which nobody says how to sew. */
+export function sewingParts(plan: Plan): SewingParts | null {
+  const { making, top } = plan;
+  if (making === undefined || top === null) return null;
+  return {
+    units: unitGroups(plan).flatMap((group, i) => {
+      const [step] = stepGroups(["-", ...unitGroupLines(group, plan)], `unit-${i + 1}`)[0]?.steps ?? [];
+      const count = group.units.reduce((sum, { units }) => sum + units, 0);
+      return step === undefined ? [] : [{ units: group.units, count, step }];
+    }),
+    blocks: stepGroups(onFoundationAndBlocks(making, plan), "blocks"),
+    rows: stepGroups(topLines(making, plan), "rows"),
+    borders: stepGroups(borderLines(making, plan), "borders"),
+    finishing: stepGroups(finishingLines(making, plan), "finishing"),
+  };
+}
