@@ -2,6 +2,9 @@
  * The light door: from a text to lists, plan, drawings, text and book, with nothing that needs files, fonts or a
  * machine of its own. What runs in a browser comes in here; `index.ts` is the door for programs on a computer.
  */
+
+export { arrangeBlocks } from "./choices/arrange-blocks.ts";
+export { compareMethods } from "./choices/compare-methods.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
 export { type Diagnostic, formatDiagnostic, type Outcome } from "./diagnostics/index.ts";
@@ -68,6 +71,7 @@ export {
   readWorkFile,
   type SchemaNode,
   type Spec,
+  USUAL_MINUTES,
   USUALLY_PLANNED,
   WORK_NAME,
 } from "./spec/index.ts";

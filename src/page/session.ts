@@ -1,5 +1,5 @@
 import { type Kept, keepsOf } from "./planner/keeps.ts";
-import type { Answer, Ask, ShowWhat } from "./planner/messages.ts";
+import type { Answer, Ask, ChooseWhat, ShowWhat } from "./planner/messages.ts";
 
 /** A worker as the session needs it. */
 export interface WorkerPort {
@@ -27,6 +27,8 @@ export interface Session {
   tryTexts(texts: { key: string; text: string }[]): number;
   /** Looks for changes to a text that buy less, in the same worker. */
   save(text: string): number;
+  /** Sets ways of making, or turnings, beside one another, in the same worker. */
+  choose(what: ChooseWhat, text: string): number;
   end(): void;
 }
 
@@ -160,6 +162,12 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       asked += 1;
       trier ??= fresh();
       trier.port.post({ kind: "save", id: asked, text });
+      return asked;
+    },
+    choose(what, text) {
+      asked += 1;
+      trier ??= fresh();
+      trier.port.post({ kind: "choose", id: asked, what, text });
       return asked;
     },
     end() {

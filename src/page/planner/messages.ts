@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../planning.ts";
 import type { Change, Difference } from "../../savings/index.ts";
 import type { Amounts } from "./amounts.ts";
+import type { Chosen } from "./choosing.ts";
 import type { Kept } from "./keeps.ts";
 import type { Mat } from "./mat.ts";
 import type { Picture } from "./picture.ts";
@@ -18,7 +19,12 @@ export type Ask =
   /** Other texts of the same quilt, each to be planned and set beside it. */
   | { kind: "try"; id: number; texts: { key: string; text: string }[] }
   /** Changes to a text that buy less, each really planned. */
-  | { kind: "save"; id: number; text: string };
+  | { kind: "save"; id: number; text: string }
+  /** Ways of making its units, or turnings of its blocks. */
+  | { kind: "choose"; id: number; what: ChooseWhat; text: string };
+
+/** What is set beside one another, each really planned. */
+export type ChooseWhat = "ways" | "turnings";
 
 export type ShowWhat = "cutting" | "sewing" | "book";
 
@@ -43,7 +49,9 @@ export type Answer =
   | { kind: "tried"; id: number; key: string; amounts: Amounts | null }
   | { kind: "trying"; id: number; done: number; of: number }
   | { kind: "saves"; id: number; saving: FoundSaving }
-  | { kind: "triedAll"; id: number };
+  | { kind: "triedAll"; id: number }
+  | { kind: "choosing"; id: number; done: number; of: number }
+  | { kind: "chosen"; id: number; chosen: Chosen };
 
 /** A change that buys less, with the text it makes and what is then bought. */
 export interface FoundSaving {

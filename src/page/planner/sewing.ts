@@ -43,7 +43,7 @@ export interface SewnSeam {
   x2: number;
   y2: number;
   press: "left" | "right" | "up" | "down";
-  /** Fabrics on both sides of its middle: that under which its allowances lie, and the other. */
+  /** Fabrics along both its sides: those under which its allowances lie, and the others. */
   under: string;
   beside: string;
 }
@@ -72,6 +72,8 @@ export interface Sewing {
   units: SewUnit[];
   /** What the signs in the pictures of units mean. */
   key: string;
+  /** What goes for every block. */
+  aboutBlocks: string[];
   blocks: SewGroup[];
   rows: SewGroup[];
   borders: SewGroup[];
@@ -175,9 +177,12 @@ const AWAY: Readonly<Record<SewnSeam["press"], Point>> = {
   down: [0, 1],
 };
 
+/** Places along a seam at which the cloth on both sides of it is looked up, off the corners of patches. */
+const SAMPLES = [0.07, 0.19, 0.31, 0.43, 0.57, 0.69, 0.81, 0.93];
+
 type Seam = Pick<SewnSeam, "x1" | "y1" | "x2" | "y2" | "press">;
 
-/** Patches and seams inside a box; fabrics are looked up a little beside each seam's middle. */
+/** Patches and seams inside a box, and which cloth lies along both sides of each seam. */
 function pressPicture(
   name: string,
   box: Box,
@@ -216,12 +221,19 @@ function pressPicture(
       })
       .map((seam): SewnSeam => {
         const [dx, dy] = AWAY[seam.press];
-        // A little off the middle: where a seam crosses, the corner of four patches lies on it.
-        const [mx, my] = [seam.x1 * 0.52 + seam.x2 * 0.48, seam.y1 * 0.52 + seam.y2 * 0.48];
+        const along = (side: 1 | -1): string => {
+          const found = SAMPLES.map((t) =>
+            fabricAt([
+              seam.x1 + (seam.x2 - seam.x1) * t + dx * 2 * side,
+              seam.y1 + (seam.y2 - seam.y1) * t + dy * 2 * side,
+            ]),
+          );
+          return [...new Set(found)].filter((fabric) => fabric !== "").join(", ");
+        };
         return {
           ...seam,
-          under: fabricAt([mx + dx * 2, my + dy * 2]),
-          beside: fabricAt([mx - dx * 2, my - dy * 2]),
+          under: along(1),
+          beside: along(-1),
         };
       }),
   };
@@ -327,6 +339,7 @@ export function sewingOf(plan: Plan): Sewing | null {
         blocks: designs.flatMap((design, b) => (design >= 0 && takes(design) ? [b] : [])),
       };
     }),
+    aboutBlocks: parts.aboutBlocks,
     blocks,
     rows: withFirst(groupsOf(parts.rows, "rows"), svgOf("assembly"), rowPresses(top, making)),
     borders: withFirst(groupsOf(parts.borders, "borders"), svgOf("borders")),

@@ -1,8 +1,9 @@
 import type { Plan } from "../../planning.ts";
 import { difference, ideasFor, saves, tryIdeas } from "../../savings/index.ts";
+import { chooseTurnings, chooseWays } from "./choosing.ts";
 import { keepsOf } from "./keeps.ts";
 import { matOf } from "./mat.ts";
-import type { Answer, Ask } from "./messages.ts";
+import type { Answer, Ask, ChooseWhat } from "./messages.ts";
 import { Overtaken, planText, solveKeeping, tryText, unless } from "./plan-text.ts";
 import { show } from "./show.ts";
 
@@ -111,6 +112,24 @@ export function workerLoop(port: Port): (ask: Ask) => void {
     if (tries === id) port.post({ kind: "triedAll", id });
   };
 
+  /** Sets ways of making, or turnings, beside one another. */
+  const choose = async (id: number, what: ChooseWhat, text: string): Promise<void> => {
+    const overtaken = () => tries !== id;
+    const around = { keeps, overtaken, pause: port.pause, tell: () => {} };
+    const told = (done: number, of: number) => {
+      if (!overtaken()) port.post({ kind: "choosing", id, done, of });
+    };
+    try {
+      const solve = solveKeeping(around);
+      const chosen = await unless(Overtaken, () =>
+        what === "ways" ? chooseWays(text, solve, told) : chooseTurnings(text, solve, told),
+      );
+      if (chosen !== null && !overtaken()) port.post({ kind: "chosen", id, chosen });
+    } catch (error) {
+      port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
+    }
+  };
+
   return (ask) => {
     switch (ask.kind) {
       case "start":
@@ -136,6 +155,10 @@ export function workerLoop(port: Port): (ask: Ask) => void {
       case "try":
         tries = ask.id;
         void tryAll(ask.id, ask.texts);
+        return;
+      case "choose":
+        tries = ask.id;
+        void choose(ask.id, ask.what, ask.text);
         return;
       case "save":
         tries = ask.id;

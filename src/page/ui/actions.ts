@@ -1,6 +1,7 @@
 import { batch } from "@preact/signals";
 import { type History, historyOf } from "../history.ts";
 import type { Mat } from "../planner/mat.ts";
+import type { ChooseWhat } from "../planner/messages.ts";
 import type { Session } from "../session.ts";
 import { keepSewn, NOTHING_SEWN, type Sewn, sewnOf } from "../sewn.ts";
 import { keepDraft, newKey } from "../store.ts";
@@ -90,6 +91,7 @@ function show(text: string): void {
     state.mat.value = null;
     state.suggestions.value = [];
     state.savings.value = null;
+    state.choosing.value = null;
     state.broken.value = "";
   });
   session?.tryTexts([]);
@@ -211,4 +213,14 @@ export function lookForSavings(): void {
   if (session === null) return;
   state.savings.value = { done: 0, of: 0, finished: false, found: [] };
   savingsNumber = session.save(state.text.value);
+}
+
+let choosingNumber = 0;
+export const choosingAsked = (): number => choosingNumber;
+
+/** Sets ways of making, or turnings, beside one another. */
+export function lookForWays(what: ChooseWhat): void {
+  if (session === null) return;
+  state.choosing.value = { what, done: 0, of: 0, chosen: null };
+  choosingNumber = session.choose(what, state.text.value);
 }

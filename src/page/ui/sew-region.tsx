@@ -167,7 +167,8 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
               dangerouslySetInnerHTML={{ __html: now.svg }}
             />
             <figcaption aria-live="polite">
-              {now.number === "" ? null : <span class="no">{now.number}</span>} {now.says}
+              {now.number === "" ? null : <span class="no">{now.number}</span>}{" "}
+              {now.says.charAt(0).toUpperCase() + now.says.slice(1)}
               {now.heading === "" ? null : <span class="quiet"> {now.heading}</span>}
             </figcaption>
           </figure>
@@ -251,6 +252,13 @@ function GroupStop({ stop }: { stop: Exclude<Stop, { kind: "unit" }> }) {
           </li>
         ))}
       </ul>
+      {stop.kind !== "blocks"
+        ? null
+        : sewingShown.value?.aboutBlocks.map((line) => (
+            <p key={line} class="quiet">
+              {line}
+            </p>
+          ))}
       {press === undefined ? null : (
         <>
           <h3>

@@ -7,6 +7,7 @@ import { hearOthers, keptByAnother, onConflict } from "../store.ts";
 import { words } from "../words/en.ts";
 import {
   askMat,
+  choosingAsked,
   draftInHand,
   isCurrent,
   isMat,
@@ -56,6 +57,15 @@ function heard(answer: Answer): void {
           : answer.kind === "saves"
             ? { ...savings, found: [...savings.found, answer.saving] }
             : { ...savings, finished: true };
+    return;
+  }
+  const choosing = state.choosing.value;
+  if (answer.kind === "choosing" || answer.kind === "chosen") {
+    if (choosing !== null && answer.id === choosingAsked())
+      state.choosing.value =
+        answer.kind === "chosen"
+          ? { ...choosing, chosen: answer.chosen }
+          : { ...choosing, done: answer.done, of: answer.of };
     return;
   }
   if (answer.kind === "shown") {

@@ -2,8 +2,9 @@ import { computed, signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
 import type { Diagnostic } from "../../planning.ts";
 import type { Amounts } from "../planner/amounts.ts";
+import type { Chosen } from "../planner/choosing.ts";
 import type { Mat } from "../planner/mat.ts";
-import type { FoundSaving, Shown } from "../planner/messages.ts";
+import type { ChooseWhat, FoundSaving, Shown } from "../planner/messages.ts";
 import type { Picture } from "../planner/picture.ts";
 import { NOTHING_SEWN, type Sewn } from "../sewn.ts";
 
@@ -112,3 +113,12 @@ export interface Savings {
   found: readonly FoundSaving[];
 }
 export const savings = signal<Savings | null>(null);
+
+/** Ways of making or turnings beside one another; null while none have been asked for. */
+export interface Choosing {
+  what: ChooseWhat;
+  done: number;
+  of: number;
+  chosen: Chosen | null;
+}
+export const choosing = signal<Choosing | null>(null);

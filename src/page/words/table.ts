@@ -59,6 +59,29 @@ export const tableWords = {
   isEnough: "What is there is enough.",
   saidSoFar: "What has been said",
 
+  // Ways of making, turnings
+  choicesTitle: "Other ways, side by side",
+  waysAsk: "Ways of making",
+  turningsAsk: "Turnings",
+  choosing: (done: number, of: number) =>
+    of === 0 ? "Each is really planned; this takes a moment." : `Each is really planned: ${done} of ${of}.`,
+  noWays: "Nothing in this quilt can be made, or turned, in another way.",
+  wayColumns: {
+    way: "Way",
+    buy: "Buy",
+    cuts: "Cuts",
+    seams: "Seams",
+    bias: "Bias edges",
+    minutes: "Minutes",
+    nest: "Seams that nest",
+  },
+  unitKind: (unit: string, count: number) => `${unit}, ${count}`,
+  asNow: "as it is",
+  sameBuy: "the same",
+  bestWay: "The best of all together",
+  takeWay: (name: string) => `Take it: ${name}`,
+  nests: (nested: number, places: number) => `${nested} of ${places}`,
+
   // At the machine
   sewTitle: "Sew",
   sewList: "All that is sewn",

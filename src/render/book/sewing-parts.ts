@@ -1,5 +1,6 @@
 import type { UnitRecord } from "../../cutlist/unit-record.ts";
 import type { Plan } from "../../plan/types.ts";
+import { blockWords } from "../text/block-words.ts";
 import { onFoundationAndBlocks } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
@@ -8,10 +9,13 @@ import { unitGroups } from "../text/unit-groups.ts";
 import { unitGroupLines } from "../text/units.ts";
 import type { Step, StepGroup } from "./content.ts";
 import { stepGroups } from "./sewing.ts";
+import { sentence } from "./typeset.ts";
 
 /** The sewing by what is in hand, as the book tells it: units that are sewn alike are one step. */
 export interface SewingParts {
   units: { units: UnitRecord[]; count: number; step: Step }[];
+  /** What goes for every block. */
+  aboutBlocks: string[];
   blocks: StepGroup[];
   rows: StepGroup[];
   borders: StepGroup[];
@@ -22,13 +26,18 @@ export interface SewingParts {
 export function sewingParts(plan: Plan): SewingParts | null {
   const { making, top } = plan;
   if (making === undefined || top === null) return null;
+  const blocks = stepGroups(onFoundationAndBlocks(making, plan), "blocks");
+  const isAbout = ({ title }: StepGroup): boolean => title === sentence(blockWords.aboutTitle);
   return {
     units: unitGroups(plan).flatMap((group, i) => {
       const [step] = stepGroups(["-", ...unitGroupLines(group, plan)], `unit-${i + 1}`)[0]?.steps ?? [];
       const count = group.units.reduce((sum, { units }) => sum + units, 0);
       return step === undefined ? [] : [{ units: group.units, count, step }];
     }),
-    blocks: stepGroups(onFoundationAndBlocks(making, plan), "blocks"),
+    aboutBlocks: blocks
+      .filter(isAbout)
+      .flatMap(({ steps }) => steps.flatMap(({ title, details }) => [title, ...details])),
+    blocks: blocks.filter((group) => !isAbout(group)),
     rows: stepGroups(topLines(making, plan), "rows"),
     borders: stepGroups(borderLines(making, plan), "borders"),
     finishing: stepGroups(finishingLines(making, plan), "finishing"),

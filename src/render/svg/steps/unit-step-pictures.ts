@@ -60,7 +60,8 @@ export function unitStepPictures(
     pictures: groups.flatMap(({ heading, panels }, g) =>
       panels.map((panel, p): StepPicture => {
         const idPrefix = `step-${u + 1}-${g + 1}-${p + 1}-`;
-        const laid = layPanel(panel, most, fabrics);
+        // What it says is told beside the picture, in the letters of the page.
+        const laid = layPanel({ ...panel, number: "", says: "" }, most, fabrics);
         const nodes = laid.draw(EDGE, EDGE, laid.height, idPrefix);
         const { number, says } = panel;
         return { number, says, heading, svg: asSvg(nodes, laid, says, fabrics, idPrefix) };
