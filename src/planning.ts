@@ -39,8 +39,19 @@ export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./
 export { bookPage } from "./render/book/index.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
 export { typeset } from "./render/book/typeset.ts";
+export { buyCsv, cutsCsv } from "./render/csv/index.ts";
+export { unitsCsv } from "./render/csv/units.ts";
 export { planJson } from "./render/json/index.ts";
-export { drawBlock, drawFabric, drawSewing, drawTop } from "./render/svg/index.ts";
+export {
+  drawBlock,
+  drawBlocks,
+  drawFabric,
+  drawFoundation,
+  drawSewing,
+  drawTemplate,
+  drawTop,
+  drawUnitSteps,
+} from "./render/svg/index.ts";
 export { runOutlines } from "./render/svg/run-outlines.ts";
 export { unitStepPictures } from "./render/svg/steps/unit-step-pictures.ts";
 export { fabricPatterns } from "./render/svg/textures.ts";
@@ -54,6 +65,7 @@ export {
   pieceFacts,
   priceOf,
   totalPrice,
+  wasteTable,
   words as cuttingWords,
 } from "./render/text/index.ts";
 export { changeSaid } from "./render/text/savings-words.ts";

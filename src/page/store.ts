@@ -46,6 +46,18 @@ export async function drafts(): Promise<Draft[]> {
   }
 }
 
+/** Begins the keys of quilts handed to a class, which are no quilts of her own to open again. */
+export const CLASS = "class-";
+
+/** A quilt kept here; null where it is not, or the browser keeps nothing for a page. */
+export async function draftOf(key: string): Promise<Draft | null> {
+  try {
+    return (await get<Draft>(`quilt ${key}`)) ?? null;
+  } catch {
+    return null;
+  }
+}
+
 export function newKey(): string {
   return `${Date.now().toString(36)}${Math.floor(Math.random() * 1e6).toString(36)}`;
 }
@@ -110,7 +122,7 @@ async function keepNow({ key, text, name, work }: Keeping): Promise<void> {
     await setWithin({ key, name, text, ...worked(work), at, older: grown.slice(0, MOST_OLDER) });
     seen.set(key, at);
     const keys = (await get<string[]>(LIST)) ?? [];
-    if (!keys.includes(key)) await set(LIST, [key, ...keys]);
+    if (!keys.includes(key) && !key.startsWith(CLASS)) await set(LIST, [key, ...keys]);
     const time = new Date(at);
     // A newer text is on its way: only it is worth telling.
     if (waiting === null)

@@ -26,13 +26,12 @@ export type Ask =
 /** What is set beside one another, each really planned. */
 export type ChooseWhat = "ways" | "turnings";
 
-export type ShowWhat = "cutting" | "sewing" | "book";
+export type ShowWhat = "sewing" | "book";
 
 /** What is made for looking at. */
 export type Shown =
-  | { what: "cutting"; fabrics: { name: string; svg: string }[]; steps: string; buy: string }
   | { what: "sewing"; sewing: Sewing | null }
-  | { what: "book"; html: string; json: string };
+  | { what: "book"; html: string; files: Record<string, string> };
 
 /** What a worker answers, in this order for one `plan`: taken, laid, amounts (perhaps), planned or failed. */
 export type Answer =

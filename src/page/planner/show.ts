@@ -1,24 +1,11 @@
-import { bookPage, buyList, cuttingSteps, drawFabric, type Plan, planJson } from "../../planning.ts";
+import type { Plan } from "../../planning.ts";
+import { everythingOf } from "./everything.ts";
 import type { Shown, ShowWhat } from "./messages.ts";
 import { sewingOf } from "./sewing.ts";
 
 /** The command line's own drawings and text of a plan. */
 export function show(plan: Plan, what: ShowWhat): Shown {
-  const { fabrics } = plan;
-  const cutting = () => fabrics.map(({ name }, index) => ({ name, svg: drawFabric(plan, index) }));
-  switch (what) {
-    case "cutting":
-      return { what, fabrics: cutting(), steps: cuttingSteps(plan), buy: buyList(plan) };
-    case "sewing":
-      return { what, sewing: sewingOf(plan) };
-    case "book":
-      return {
-        what,
-        json: planJson(plan),
-        html: bookPage(
-          plan,
-          cutting().map(({ svg }) => svg),
-        ),
-      };
-  }
+  if (what === "sewing") return { what, sewing: sewingOf(plan) };
+  const files = everythingOf(plan);
+  return { what, html: files["book.html"] ?? "", files };
 }

@@ -150,6 +150,10 @@ export function begin(text: string, name: string, key: string, work = ""): void 
 
 /** One gesture: an edit of the text, told in a sentence. Returns whether anything changed. */
 export function edit(change: (text: string) => string, say: string | (() => string) = ""): boolean {
+  if (state.forClass.value) {
+    state.said.value = words.classOnly;
+    return false;
+  }
   const before = state.text.value;
   const after = change(before);
   const changed = after !== before;
@@ -176,7 +180,7 @@ export function sew(change: Partial<Sewn>): void {
 
 /** Typing in the text itself. */
 export function typed(text: string): void {
-  if (text === state.text.value) return;
+  if (text === state.text.value || state.forClass.value) return;
   history.push(text, TYPED);
   show(text);
 }

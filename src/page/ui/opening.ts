@@ -1,5 +1,5 @@
 import { forgetFile, type Opened, openFile } from "../files.ts";
-import { newKey } from "../store.ts";
+import { CLASS, draftOf, newKey, tookUp } from "../store.ts";
 import { words } from "../words/en.ts";
 import { begin, sayOfWork } from "./actions.ts";
 import * as state from "./state.ts";
@@ -9,6 +9,10 @@ export function take(opened: Opened): void {
   if (opened === null) return;
   if ("problem" in opened) {
     state.said.value = opened.problem;
+    return;
+  }
+  if (state.forClass.value && !isWorkFile(opened.text)) {
+    state.said.value = words.classOnly;
     return;
   }
   if (isWorkFile(opened.text)) {
@@ -39,6 +43,19 @@ function takeWork(text: string): void {
 
 export async function openFromDisk(): Promise<void> {
   take(await openFile());
+}
+
+/** A quilt handed to a class: her own ticks are kept in her own browser, by what the quilt says. */
+export async function takeForClass(text: string): Promise<void> {
+  state.forClass.value = true;
+  const bytes = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
+  const mark = [...new Uint8Array(bytes.slice(0, 12))].map((byte) => byte.toString(16).padStart(2, "0"));
+  const key = `${CLASS}${mark.join("")}`;
+  const kept = await draftOf(key);
+  if (kept !== null) tookUp(kept);
+  forgetFile();
+  begin(text, "", key, kept?.work ?? "");
+  state.region.value = "cut";
 }
 
 /** A quilt from the shelf or from those left off, with no file yet. */

@@ -1,5 +1,7 @@
 import { render } from "preact";
+import { quiltIn } from "../address.ts";
 import { readDropped } from "../files.ts";
+import { givenIn } from "../page-copy.ts";
 import type { Answer } from "../planner/messages.ts";
 import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
@@ -24,12 +26,12 @@ import { CutRegion } from "./cut-region.tsx";
 import { FabricRegion } from "./fabric-region.tsx";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
-import { PatternRegion } from "./later-regions.tsx";
 import { lookOnDisk, Notices } from "./notices.tsx";
-import { take, takeText } from "./opening.ts";
+import { take, takeForClass, takeText } from "./opening.ts";
+import { PatternRegion } from "./pattern-region.tsx";
 import { Pile, ShortPile } from "./pile.tsx";
 import { QuiltSheet } from "./quilt-sheet.tsx";
-import { LowerSelvage, Selvage, save, takeFabric } from "./selvage.tsx";
+import { LowerSelvage, regionsThere, Selvage, save, takeFabric } from "./selvage.tsx";
 import { SewRegion } from "./sew-region.tsx";
 import * as state from "./state.ts";
 import { TextPanel } from "./text-panel.tsx";
@@ -214,10 +216,11 @@ function keys(event: KeyboardEvent): void {
     if (event.shiftKey) redo();
     else undo();
   } else if (command && !typing && event.key.toLowerCase() === "y") redo();
-  else if (command && event.key.toLowerCase() === "s") void save(event.shiftKey);
-  else if (event.altKey && /^[1-5]$/.test(event.key) && state.text.value !== "")
-    state.region.value = state.REGIONS[Number(event.key) - 1]!;
-  else if (event.key === "F6") {
+  else if (command && event.key.toLowerCase() === "s" && !state.forClass.value) void save(event.shiftKey);
+  else if (event.altKey && /^[1-5]$/.test(event.key) && state.text.value !== "") {
+    const region = state.REGIONS[Number(event.key) - 1]!;
+    if (regionsThere().includes(region)) state.region.value = region;
+  } else if (event.key === "F6") {
     const leaves = [...document.querySelectorAll<HTMLElement>("header, .leaf, .lower")];
     const now = leaves.findIndex((leaf) => leaf.contains(document.activeElement));
     const next = leaves[(now + (event.shiftKey ? -1 : 1) + leaves.length) % leaves.length];
@@ -234,6 +237,21 @@ function keys(event: KeyboardEvent): void {
     takeFabric(Number(event.key) - 1);
   else return;
   event.preventDefault();
+}
+
+/** The quilt that the page was handed out with, or that its address holds. */
+function takeGiven(): void {
+  const given = givenIn(document);
+  if (given?.class === true) {
+    void takeForClass(given.text);
+    return;
+  }
+  const sent = quiltIn(location.hash);
+  if (sent !== null && "text" in sent) {
+    takeText(sent.text, null);
+    state.said.value = words.fromAddress;
+  } else if (given !== null) takeText(given.text, null, given.work);
+  if (sent !== null && "problem" in sent) state.said.value = words.addressProblem[sent.problem];
 }
 
 /** Draws the page and starts what plans for it. */
@@ -271,9 +289,6 @@ export function startPage(): void {
   state.said.subscribe((sentence) => {
     spokenPlace.textContent = sentence;
   });
-  const given = JSON.parse(document.getElementById("quilt")?.textContent ?? "null") as {
-    text: string;
-  } | null;
-  if (given !== null) takeText(given.text, null);
+  takeGiven();
   render(<Page />, document.getElementById("page")!);
 }

@@ -26,6 +26,9 @@ export const strip = signal<{ lay: number; number: number } | null>(null);
 /** Bag whose pieces are looked at, by index; null for none. */
 export const bagInHand = signal<number | null>(null);
 
+/** The page is a copy for a class: its quilt is cut and sewn, and not changed. */
+export const forClass = signal(false);
+
 /** Where on the page one is; `first` before a quilt is chosen. */
 export const region = signal<Region | "first">("first");
 /** On the drawing table: the whole quilt, or a block by its key. */

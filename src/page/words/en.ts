@@ -310,16 +310,11 @@ export const words = {
   putTextAway: "Put the text away",
 
   // Sew, pattern
-  patternTitle: "The pattern",
   waiting: "Being drawn.",
   noPlanYet: "There is no plan yet: a square is empty or something has to be put right.",
   backToDraw: "Back to the drawing",
   drawingOf: (name: string) => `Cutting of ${name}`,
   steps: "Steps",
-  bookTitle: "The book, as it will print",
-  print2: "Print",
-  saveBook: "Save the book",
-  saveZip: "Everything, zipped",
 } as const;
 
 const NO_FIT: Readonly<Record<string, string>> = {

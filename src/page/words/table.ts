@@ -82,6 +82,28 @@ export const tableWords = {
   takeWay: (name: string) => `Take it: ${name}`,
   nests: (nested: number, places: number) => `${nested} of ${places}`,
 
+  // Handing out
+  patternTitle: "The pattern",
+  bookTitle: "The book, as it will print",
+  print2: "Print",
+  saveBook: "Save the book",
+  saveZip: "Everything, zipped",
+  paperLabel: "Paper",
+  papers: { a4: "A4", letter: "Letter" },
+  oneForClass: "One file for the class",
+  classSaved: "Whoever opens it cuts and sews with ticks of her own; the quilt in it cannot be changed.",
+  classOnly: "This page was handed to a class: the quilt in it is not changed.",
+  pageCopy: "This page with the quilt in it",
+  inAddress: "Put the quilt in the address",
+  addressCopied: "The address holds the quilt, and is copied. Nothing is sent anywhere.",
+  addressThere: "The address of this page holds the quilt now: copy it from there. Nothing is sent anywhere.",
+  addressTooLong: "This quilt is too long for an address. Hand on a file instead.",
+  fromAddress: "The quilt in the address is on the table.",
+  addressProblem: {
+    version: "The quilt in this address was put there by a newer page: open it with that.",
+    broken: "The quilt in this address is not whole: it was cut off or changed on its way.",
+  },
+
   // At the machine
   sewTitle: "Sew",
   sewList: "All that is sewn",
