@@ -22,6 +22,7 @@ import {
   tick,
 } from "./at-the-mat.ts";
 import { awake, useAwake } from "./awake.ts";
+import { inkOn, mixed } from "./ink-on.ts";
 import { Drawing, Waiting } from "./later-regions.tsx";
 import { givesOf, MatDrawing, stateWord } from "./mat-drawing.tsx";
 import { openFromDisk } from "./opening.ts";
@@ -77,19 +78,20 @@ function StripLine({ fabric }: { fabric: MatFabric }) {
             type="button"
             class={cut ? "done" : ""}
             aria-pressed={held}
-            aria-label={words.stripHeard(
-              strip.number,
-              strip.width,
-              givesOf(fabric, strip).join(", "),
-              stateWord(fabric, strip),
-            )}
             onClick={() => {
               takeStrip(strip);
               state.bagInHand.value = null;
             }}
           >
-            <span class="no">{cut ? "✓" : strip.number}</span>
+            <span class="heard">{words.stripNumber(strip.number)} </span>
+            <span class="no" aria-hidden="true">
+              {cut ? "✓" : strip.number}
+            </span>
             <span>{strip.width.replace(/ .*$/, "")}</span>
+            <span class="heard">
+              {" "}
+              {[...givesOf(fabric, strip), stateWord(fabric, strip)].filter((one) => one !== "").join(", ")}
+            </span>
           </button>
         );
       })}
@@ -314,6 +316,12 @@ function More({ fabric }: { fabric: MatFabric }) {
   );
 }
 
+/** The fabric as it is, as it is where it is cut, and what is read on both. */
+function coloursOf({ colour }: MatFabric): Record<string, string> {
+  const cut = mixed(colour, 0.5, "#3c5557");
+  return { "--fabric": colour, "--oncloth": inkOn(colour), "--cut": cut, "--oncut": inkOn(cut) };
+}
+
 /** The mat: the length unrolled, the strip in hand lit, ticks that are the state of the work, and planning again from there. */
 export function CutRegion() {
   const planned = state.planned.value;
@@ -336,13 +344,13 @@ export function CutRegion() {
       <div class={isPlanningAgain.value ? "mat stale" : "mat"}>
         <section class="leaf onmat" aria-label={words.cutTitle}>
           <Folded onMat={fabric} />
-          <MatDrawing fabric={fabric} style={{ "--fabric": fabric.colour }} />
+          <MatDrawing fabric={fabric} style={coloursOf(fabric)} />
         </section>
         <section
           class="leaf atstrip"
           aria-label={words.steps}
           aria-busy={isPlanningAgain.value}
-          style={{ "--fabric": fabric.colour }}
+          style={coloursOf(fabric)}
         >
           {isPlanningAgain.value ? <p class="over">{words.again}</p> : null}
           <InHand fabric={fabric} />

@@ -40,27 +40,32 @@ function Says({ part, text, size }: { part: MatPart; text: string; size: number 
   );
 }
 
+/** A piece without its letter. */
 export function Piece({ part, fabric, held }: { part: MatPart; fabric: MatFabric; held: boolean }) {
   const bag = part.bag === null ? null : fabric.bags[part.bag];
   const box = { x: part.x, y: part.y, width: part.across, height: part.along };
+  if (part.d === "")
+    return <rect class={`mp${bag == null ? " waste" : ""}${held ? " picked" : ""}`} {...box} />;
   return (
     <>
-      {part.d === "" ? (
-        <rect class={`mp${bag == null ? " waste" : ""}${held ? " picked" : ""}`} {...box} />
-      ) : (
-        <>
-          <rect class="mp waste" {...box} />
-          <path class={held ? "mp picked" : "mp"} d={part.d} />
-        </>
-      )}
-      {bag == null ? (
-        part.says === "" || Math.min(part.across, part.along) < 55 ? null : (
-          <Says part={part} text={part.keep ? words.keepPiece(part.says) : part.says} size={26} />
-        )
-      ) : Math.min(part.across, part.along) < SMALLEST && part.d === "" ? null : (
-        <Says part={part} text={bag.letter} size={LARGEST} />
-      )}
+      <rect class="mp waste" {...box} />
+      <path class={held ? "mp picked" : "mp"} d={part.d} />
     </>
+  );
+}
+
+/** The letter of a piece's bag, or how large a rest is that is kept. */
+export function Letter({ part, fabric }: { part: MatPart; fabric: MatFabric }) {
+  const bag = part.bag === null ? null : fabric.bags[part.bag];
+  if (bag != null)
+    return Math.min(part.across, part.along) < SMALLEST && part.d === "" ? null : (
+      <Says part={part} text={bag.letter} size={LARGEST} />
+    );
+  if (part.says === "" || Math.min(part.across, part.along) < 55) return null;
+  return (
+    <g class="ofrest">
+      <Says part={part} text={part.keep ? words.keepPiece(part.says) : part.says} size={26} />
+    </g>
   );
 }
 
@@ -103,6 +108,20 @@ function Strip({ strip, fabric }: { strip: MatStrip; fabric: MatFabric }) {
   );
 }
 
+/** The letters of a strip: apart from it, since what is a button is told by its name alone. */
+function Letters({ strip, fabric }: { strip: MatStrip; fabric: MatFabric }) {
+  const now = stripOnMat.value;
+  const lit = now !== null && now.lay === strip.lay && now.number === strip.number;
+  const cut = isTicked(fabric.name, strip);
+  return (
+    <g class={`mletters${lit ? " lit" : ""}${cut ? " cut" : ""}`} aria-hidden="true">
+      {strip.parts.map((part, i) => (
+        <Letter key={i} part={part} fabric={fabric} />
+      ))}
+    </g>
+  );
+}
+
 /** The number of a strip beside it; a tick where it is cut. Lengthwise strips have it at their foot. */
 function NumberOf({ strip, fabric, lay }: { strip: MatStrip; fabric: MatFabric; lay: MatLay }) {
   const inBand = strip.lengthwise || strip.across < lay.across - 1;
@@ -114,7 +133,7 @@ function NumberOf({ strip, fabric, lay }: { strip: MatStrip; fabric: MatFabric; 
   const y =
     inBand && strip.lengthwise ? strip.y + strip.along - high - 8 : strip.y + (strip.along - high) / 2;
   return (
-    <g class={lit ? "mno lit" : "mno"} onClick={() => takeStrip(strip)}>
+    <g class={lit ? "mno lit" : "mno"} aria-hidden="true" onClick={() => takeStrip(strip)}>
       <rect x={x} y={y} width="52" height={high} rx={high / 2} />
       {cut ? (
         <path d={`M${x + 16} ${y + high * 0.52}l8 ${high * 0.24}l13 -${high * 0.5}`} />
@@ -176,6 +195,9 @@ function LayDrawing({ lay, fabric, widest }: { lay: MatLay; fabric: MatFabric; w
       ))}
       {strips.map((strip) => (
         <Strip key={strip.number} strip={strip} fabric={fabric} />
+      ))}
+      {strips.map((strip) => (
+        <Letters key={strip.number} strip={strip} fabric={fabric} />
       ))}
       {strips.map((strip) => (
         <NumberOf key={strip.number} strip={strip} fabric={fabric} lay={lay} />

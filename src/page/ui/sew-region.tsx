@@ -160,12 +160,7 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
       <div class="sewing">
         {now === undefined ? null : (
           <figure class="bigstep">
-            <div
-              class="printed"
-              role="img"
-              aria-label={now.says}
-              dangerouslySetInnerHTML={{ __html: now.svg }}
-            />
+            <div class="printed" dangerouslySetInnerHTML={{ __html: now.svg }} />
             <figcaption aria-live="polite">
               {now.number === "" ? null : <span class="no">{now.number}</span>}{" "}
               {now.says.charAt(0).toUpperCase() + now.says.slice(1)}

@@ -3,7 +3,7 @@ import type { MatStrip } from "../planner/mat-parts.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { cutOf } from "./at-the-mat.ts";
-import { Piece } from "./mat-drawing.tsx";
+import { Letter, Piece } from "./mat-drawing.tsx";
 import * as state from "./state.ts";
 import { lengthSaid } from "./steps.tsx";
 
@@ -36,6 +36,7 @@ export function StripAlone({ strip, fabric }: { strip: MatStrip; fabric: MatFabr
       {lying.map((part, i) => (
         <g key={i} onClick={() => (state.bagInHand.value = part.bag)}>
           <Piece part={part} fabric={fabric} held={part.bag !== null && part.bag === state.bagInHand.value} />
+          <Letter part={part} fabric={fabric} />
         </g>
       ))}
       {told.map((end) => (

@@ -16,6 +16,7 @@ export const tableWords = {
     `Strip ${number} is cut. ${left === 0 ? "All strips of this fabric are cut." : `${counted(left, "strip", "strips")} left.`}`,
   stripNotCut: (number: number) => `Strip ${number} is not cut after all.`,
   stripLine: "Strips",
+  stripNumber: (number: number) => `strip ${number},`,
   allCut: "All of it is cut.",
   nothingOnMat: "Nothing is left to cut of this fabric.",
   stripsLeft: (count: number) => (count === 0 ? "✓ cut" : counted(count, "strip", "strips")),
