@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, test } from "vitest";
+import { parse } from "yaml";
 import { goOn, planSpec, quickSolve, readSpecFile, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import {
   addEntry,
@@ -9,6 +11,7 @@ import {
   readFact,
   readWorkFile,
   USUALLY_PLANNED,
+  workJsonSchema,
 } from "../../src/spec/index.ts";
 import {
   clothsOf,
@@ -115,6 +118,19 @@ describe("what is ticked at the mat", () => {
     expect(beforeEntry(noted, 2)).toBe(noted);
     const read = readWorkFile(beforeEntry(more.replace("- fabric: b", "- fabric: b # mine"), 1), "w", "in");
     expect(read.value?.said).toHaveLength(1);
+  });
+
+  test("the published schema takes what is written, and refuses what is not", () => {
+    const schema = new URL("../../src/schemas/work.schema.json", import.meta.url);
+    const valid = new Ajv2020({ strict: false }).compile(JSON.parse(readFileSync(schema, "utf8")));
+    expect(JSON.parse(readFileSync(schema, "utf8"))).toEqual({
+      ...workJsonSchema(),
+      $id: "urn:crossgrain:work:1",
+    });
+    const ticked = addEntry(BEGUN, { fabric: "a", plan: "0", facts: ["strip 1 cut", "40 in wide"] });
+    expect([BEGUN, ticked].map((text) => valid(parse(text)))).toEqual([true, true]);
+    expect(valid(parse(ticked.replace("facts:", "fact:")))).toBe(false);
+    expect(valid(parse(BEGUN.replace("crossgrain work", "shopping list")))).toBe(false);
   });
 
   test("ticks, and the same said by command, give the same file and the same plan", async () => {

@@ -183,6 +183,9 @@ export interface AtTheMat {
   plan: Plan;
 }
 
+const errorsOf = (all: readonly Diagnostic[]): Diagnostic[] =>
+  all.filter(({ severity }) => severity === "error");
+
 interface Gone {
   plan: Plan;
   changes: Change[];
@@ -201,7 +204,9 @@ export async function matOf(
   const from = async (text: string): Promise<Gone> => {
     const request = { quilt, work: { text, name: WORK_NAME }, words: [], again: false, made: null };
     const gone = await goOn(request, solve);
-    return gone.value === null ? { ...nothing, problems: gone.diagnostics } : { ...gone.value, problems: [] };
+    return gone.value === null
+      ? { ...nothing, problems: errorsOf(gone.diagnostics) }
+      : { ...gone.value, problems: [] };
   };
   const unit = readSpecFile(quilt.text, quilt.name).value?.defaultUnit ?? "in";
   const read = work === "" ? null : readWorkFile(work, WORK_NAME, unit);
