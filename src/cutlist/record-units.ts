@@ -137,6 +137,16 @@ function batchRecord(batch: LaidBatch, listed: Listed, of: RecordOf): BatchRecor
   };
 }
 
+/** Sets that are laid alike and give alike counted as one: they are one thing to do. */
+function together(batches: readonly BatchRecord[]): BatchRecord[] {
+  const known = new Map<string, BatchRecord>();
+  for (const { sets, ...same } of batches) {
+    const key = JSON.stringify(same);
+    known.set(key, { sets: sets + (known.get(key)?.sets ?? 0), ...same });
+  }
+  return [...known.values()];
+}
+
 function height(set: StripSet, seam: Ticks): Ticks {
   const widths = set.strips.reduce((sum, { width }) => sum + width, 0);
   return widths - 2 * seam * (set.strips.length - 1);
@@ -242,7 +252,7 @@ export function recordUnit(listed: Listed, index: number, of: RecordOf): UnitRec
   const bound = cover.batches.filter((batch) => batch.kind === "sets");
   const loose = cover.batches.filter((batch) => batch.kind === "loose");
   const strips = cover.batches.filter((batch) => batch.kind === "strips");
-  const batches = bound.map((batch) => batchRecord(batch, listed, of));
+  const batches = together(bound.map((batch) => batchRecord(batch, listed, of)));
   const stripSets = strips
     .map((batch) => stripSetRecord(batch, listed, of))
     .filter((record) => record !== null);

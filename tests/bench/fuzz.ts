@@ -1,7 +1,7 @@
 import { pack, verify } from "../../src/engine/index.ts";
 import type { PackingProblem } from "../../src/engine/types.ts";
 import { leastCostBySubsets } from "../engine/exact/by-subsets.ts";
-import { faultsOfFile } from "./fuzz-plans.ts";
+import { faultsOfFile, SEARCHES } from "./fuzz-plans.ts";
 import { fuzzSewing } from "./fuzz-sewing.ts";
 import { GRACE, processorTime, SLOW } from "./measure.ts";
 import { randomCutList } from "./random-cut-lists.ts";
@@ -14,15 +14,12 @@ const EFFORT = { alone: 100, wholeWay: 40 } as const;
 /** Sub-multisets up to which an answer is compared with the least cost found by working through them all. */
 const SMALL = 120;
 
-/** What is wrong with the engine's answer to the cut list of a seed; empty when nothing is. */
+/** What is wrong with the engine's answer to the cut list of a seed; empty when nothing is. Looks at no clock. */
 export async function faultsOfSeed(seed: number, effort: number): Promise<string[]> {
   const problem = randomCutList(seed);
-  const start = processorTime();
   try {
     const result = await pack(problem, { effort });
-    const ms = processorTime() - start;
     const faults = verify(problem, result);
-    if (ms > effort * SLOW + GRACE) faults.push(`hung: took ${Math.round(ms)} ms of ${effort}`);
     if (isSmall(problem)) {
       const least = leastCostBySubsets(problem);
       if (result.status === "infeasible") {
@@ -44,6 +41,14 @@ function isSmall(problem: PackingProblem): boolean {
   return problem.items.reduce((size, item) => size * (item.demand + 1), 1) <= SMALL;
 }
 
+/** The faults, and one more when finding them took far longer than their effort. */
+async function timed(effort: number, find: () => Promise<string[]>): Promise<string[]> {
+  const start = processorTime();
+  const faults = await find();
+  const ms = processorTime() - start;
+  return ms > effort * SLOW + GRACE ? [...faults, `hung: took ${Math.round(ms)} ms of ${effort}`] : faults;
+}
+
 /**
  * Runs, for each of `count` seeds, a cut list through the engine alone and a file from its text to the
  * audited plan, and tells of those that go wrong; then sews random quilts and all units on paper. 1 when any is wrong.
@@ -56,11 +61,11 @@ export async function fuzz(count: number, first: number, log: (line: string) => 
   for (let seed = first; seed < first + count; seed++) {
     watchdog.beat(`random cut list ${seed}`, EFFORT.alone);
     const before = performance.now();
-    const alone = await faultsOfSeed(seed, EFFORT.alone);
+    const alone = await timed(EFFORT.alone, () => faultsOfSeed(seed, EFFORT.alone));
     if (alone.length > 0)
       log(`WRONG seed ${seed}: ${alone.join("; ")}\n  ${JSON.stringify(randomCutList(seed))}`);
     watchdog.beat(`random file ${seed}`, EFFORT.wholeWay);
-    const wholeWay = await faultsOfFile(seed, EFFORT.wholeWay);
+    const wholeWay = await timed(EFFORT.wholeWay * SEARCHES, () => faultsOfFile(seed, EFFORT.wholeWay));
     if (wholeWay.length > 0) log(`WRONG file of seed ${seed}: ${wholeWay.join("; ")}\n${randomFile(seed)}`);
     const ms = performance.now() - before;
     if (ms > slowest.ms) slowest = { seed, ms };

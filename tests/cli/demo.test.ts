@@ -10,9 +10,7 @@ test("the committed demo is what the program makes today", () => {
   // Over the committed results, as in a fresh clone: none of them may be taken for somebody else's.
   const folder = emptyFolder();
   for (const name of FOLDERS) cpSync(join(ROOT, "out", name), join(folder, name), { recursive: true });
-  const begun = performance.now();
   const ended = spawnSync(process.execPath, [join(ROOT, "bin", "demo.mjs"), folder], { encoding: "utf8" });
-  const took = performance.now() - begun;
   expect(ended.stderr).not.toMatch("FOLDER-IN-THE-WAY");
   expect(ended.stderr).toMatch("files written into");
   expect(ended.status).toBe(0);
@@ -25,6 +23,4 @@ test("the committed demo is what the program makes today", () => {
       expect(read(made) === read(kept), `${name}/${file}: ${stale}`).toBe(true);
     }
   }
-  // Under 3 s on a quiet machine. What runs beside this test may slow it several times; it is here to notice a hang.
-  expect(took).toBeLessThan(30_000);
 });

@@ -122,3 +122,13 @@ setting: { rows: round, fill: 3 x 3 }
     expect(new Set(block?.units.map((place) => place?.heap))).toEqual(new Set([0, 1, 2, 3]));
   });
 });
+
+test("sets that are laid alike and give alike are one thing to do", () => {
+  const worked = make(`fabrics: [{ name: pears, print: one-way }, { name: cream }]
+blocks: { b: { size: 4, grid: [g, h], cells: { h: { rectangle: cream }, g: { flying geese: [pears, cream], method: four at a time } } } }
+setting: { rows: b b> bv b< b }
+`);
+  // Each set gives one goose of each direction; two upright want two sets, both laid alike.
+  const unit = worked.units.find(({ method }) => method === "four at a time");
+  expect(unit?.batches.map(({ sets }) => sets)).toEqual([2]);
+});

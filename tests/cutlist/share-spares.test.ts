@@ -29,3 +29,14 @@ test("odd numbers of two units share the square that each would cut for its last
   // Three and three: two squares each, or three together.
   expect(cutsOf(workOut(odd), "birds")).toEqual(["6.875 x 6.875 x 3"]);
 });
+
+test("what each use takes of a shared bag adds up to the squares cut", () => {
+  const cut = workOut(quilt("one-way", "[dark, birds]")).cutLists.find(
+    ({ fabric }) => fabric.name === "birds",
+  );
+  for (const { uses, count } of cut?.pieces ?? []) {
+    expect(uses.reduce((sum, use) => sum + use.count, 0)).toBe(count);
+    expect(uses.every((use) => use.count >= 0)).toBe(true);
+  }
+  expect(cut?.pieces.map(({ count }) => count)).toEqual([4]);
+});

@@ -267,16 +267,16 @@ describe("plans whose simplest form is known", () => {
     expect((await lessenWork(problem, plan, 100)).layouts).toBe(plan.layouts);
   });
 
-  test("thousands of copies take no longer than a few", async () => {
+  test("thousands of copies are as few layouts as a few copies", async () => {
     const problem = onRoll(340, [
       item(20, 20, 9000, true),
       item(28, 52, 4000, true),
       item(33, 20, 2500, true),
     ]);
     const result = await pack(problem, { effort: 300 });
-    const { user } = process.cpuUsage();
     const eased = await lessenWork(problem, result, result.rollLength + 36);
-    expect((process.cpuUsage().user - user) / 1000).toBeLessThan(4000);
+    // Counts are no objects: the copies of a layout are one entry.
+    expect(eased.layouts.length).toBeLessThan(200);
     expect(verify(problem, eased)).toEqual([]);
   });
 });

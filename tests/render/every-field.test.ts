@@ -439,13 +439,15 @@ const plans = new Map<string, { plan: Plan; papers: Papers }>();
 /** The papers of a plan that are asked for; the others empty. */
 function papersOf(plan: Plan, wanted: readonly Paper[]): Papers {
   const { top, making } = plan;
+  let made: ReturnType<typeof bookOf> | undefined;
+  const book = () => (made ??= bookOf(plan, []));
   const of = (paper: Paper, make: () => string): string => (wanted.includes(paper) ? make() : "");
   return {
     text: of("text", () => cuttingSteps(plan) + makingSteps(plan)),
     csv: of("csv", () => cutsCsv(plan) + unitsCsv(plan)),
-    html: of("html", () => pageOf(bookOf(plan, []))),
+    html: of("html", () => pageOf(book())),
     // The PDF prints the same content; that it prints all of it is held by its own tests.
-    pdf: of("pdf", () => JSON.stringify(bookOf(plan, []))),
+    pdf: of("pdf", () => JSON.stringify(book())),
     drawing: of("drawing", () =>
       [
         ...plan.fabrics.map((_, index) => drawFabric(plan, index)),

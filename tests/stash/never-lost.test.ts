@@ -17,6 +17,10 @@ import { type Disk, realDisk } from "../../src/cli/disk.ts";
 import { changeSafely } from "../../src/cli/safe-file.ts";
 import { changeStash } from "../../src/cli/stash-file.ts";
 import { addCloth, readStash } from "../../src/stash/index.ts";
+import { upTo } from "../support/sweep.ts";
+
+/** Each kills two writers. */
+const ROUNDS = upTo(20, 100);
 
 const ROOT = join(import.meta.dirname, "..", "..");
 const BUNDLE = join(ROOT, "node_modules", ".cache", "crossgrain-tests", `keep-adding-${process.pid}.mjs`);
@@ -91,8 +95,8 @@ async function changeAfterwards(folder: string, path: string, safe: ReadonlySet<
 }
 
 describe("a table that is being changed", () => {
-  // Two writers at once on one table, both killed at a moment of chance, one hundred times over.
-  test("killed 200 times: whole, with every row that was said to be safe", async () => {
+  // Two writers at once on one table, both killed at a moment of chance, over and over.
+  test("killed over and over: whole, with every row that was said to be safe", async () => {
     let { folder, path } = folderWithTable();
     let safe = new Set<string>();
     let seed = 12345;
@@ -100,7 +104,7 @@ describe("a table that is being changed", () => {
       seed = (seed * 1103515245 + 12345) % 2147483648;
       return seed / 2147483648;
     };
-    for (let round = 0; round < 100; round++) {
+    for (let round = 0; round < ROUNDS; round++) {
       const adders = ["a", "b"].map((name) => startAdding(path, `${name}${round}`));
       await Promise.race(adders.map(({ started }) => started));
       await new Promise((resolve) => setTimeout(resolve, 15 * chance()));
@@ -117,7 +121,7 @@ describe("a table that is being changed", () => {
       if (existsSync(`${path}.bak`)) notesIn(`${path}.bak`);
       safe = kept;
       if (round % 10 === 9) await changeAfterwards(folder, path, safe);
-      if (round % 10 === 9 && round < 99) {
+      if (round % 10 === 9 && round < ROUNDS - 1) {
         // A table of thousands of rows would only make the rounds longer.
         ({ folder, path } = folderWithTable());
         safe = new Set();

@@ -76,7 +76,7 @@ export function takeStrips(room: Workroom): void {
       a >= run - NEAR && a < run + room.mark + NEAR && b >= width - NEAR && b < width + room.mark + NEAR;
     const points = (bag: Bag, turn: number): boolean =>
       same === 0 || patch.up === null || between(bag.boltUp + turn, patch.up, same) < 0.5;
-    const found = bagsOf(patch.fabric, room).find((bag) => {
+    const serving = bagsOf(patch.fabric, room).filter((bag) => {
       const { piece } = bag;
       if (piece.subcut !== "none" || piece.joined !== undefined || free(bag, room) < 1) return false;
       return [0, 90, 180, 270].some((turn) => {
@@ -84,6 +84,8 @@ export function takeStrips(room: Workroom): void {
         return points(bag, turn) && (level ? fits(x, y) : fits(y, x));
       });
     });
+    // Where a border is no wider than what rounding adds, its long strips would do for its short sides as well.
+    const [found] = serving.sort((a, b) => a.piece.across * a.piece.along - b.piece.across * b.piece.along);
     if (found !== undefined) {
       use(room, found.piece.letter, 1);
       continue;

@@ -1,5 +1,6 @@
-import { type Filling, firstSheet, type StripOracle } from "../oracles/oracle.ts";
-import type { StripCount } from "../problem/assemble.ts";
+import { type Filling, firstSheet, type Segment, type StripOracle } from "../oracles/oracle.ts";
+import { type StripCount, widthOf } from "../problem/assemble.ts";
+import type { Kind } from "../problem/reduce.ts";
 
 /**
  * Fills the sheets on the table and then strip after strip by price per step of height: always the best
@@ -57,7 +58,7 @@ function bestByHeight(
     if (height > room || values[level]! <= 0) continue;
     if (best < 0 || values[level]! * oracle.heights[best]! > values[best]! * height) best = level;
   }
-  return best < 0 ? null : fitTo(oracle.filling(best, prices, caps), caps);
+  return best < 0 ? null : fitTo(oracle.kinds, oracle.filling(best, prices, caps), caps);
 }
 
 /** Fills the sheets one after another, the one worth most first; tells what is left over. */
@@ -96,18 +97,20 @@ function take(left: number[], filling: Filling, times: number): void {
 }
 
 /** Leaves out items beyond the caps (stacks of one strip may together hold too many of a kind). */
-export function fitTo(filling: Filling, caps: readonly number[]): Filling {
+export function fitTo(kinds: readonly Kind[], filling: Filling, caps: readonly number[]): Filling {
   if (filling.counts.every((copies, k) => copies <= caps[k]!)) return filling;
   const counts = filling.counts.map(() => 0);
   const segments = filling.segments
-    .map((segment) => ({
-      width: segment.width,
-      stack: segment.stack.filter(({ kind }) => {
+    .map((segment): Segment => {
+      const stack = segment.stack.filter(({ kind }) => {
         if (counts[kind]! >= caps[kind]!) return false;
         counts[kind]!++;
         return true;
-      }),
-    }))
+      });
+      // A shorter run of shapes takes less of the strip; a lower stack is as wide as it was.
+      const shorter = stack.length > 0 && kinds[stack[0]!.kind]!.nested !== undefined;
+      return { width: shorter ? widthOf(kinds, stack) : segment.width, stack };
+    })
     .filter((segment) => segment.stack.length > 0);
   const { end } = filling;
   // Of the end of a strip no more counts than its run still wants.

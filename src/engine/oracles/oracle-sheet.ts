@@ -131,7 +131,7 @@ export function oracleForSheet(
     // Strip after strip with what is still wanted, so that equal strips do not all hold the same few.
     for (const l of levels) {
       const strip = way.oracle.filling(l, prices, left.slice());
-      const kept = fitTo(strip, left);
+      const kept = fitTo(way.oracle.kinds, strip, left);
       kept.counts.forEach((copies, k) => {
         left[k]! -= copies;
       });

@@ -70,12 +70,22 @@ export function lengthOf(strips: readonly StripCount[], bands: readonly { along:
 }
 
 /** Some lie of the kind fits the sheet, or a strip of the run. */
-export function canHold(sheet: SheetSize, { lies, run }: Pick<Kind, "lies" | "run">): boolean {
+export function canHold(
+  sheet: SheetSize,
+  { lies, run, nested }: Pick<Kind, "lies" | "run" | "nested">,
+): boolean {
   if (run !== undefined) return run.height <= sheet.along && fitsRun({ lies, run }, sheet.across);
-  return lies.some((lie) => mayHold(sheet, lie));
+  if (lies.some((lie) => mayHold(sheet, lie))) return true;
+  // A rectangle is the same whichever way the strips run; a shape has lies of its own in strips that run along.
+  if (nested === undefined || sheet.firstCut !== "either") return false;
+  const turned = { across: sheet.along, along: sheet.across };
+  return nested.otherLies.some((lie) => mayHold(turned, lie));
 }
 
-export function mayHold(sheet: SheetSize, { width, height }: { width: number; height: number }): boolean {
+export function mayHold(
+  sheet: Pick<SheetSize, "across" | "along">,
+  { width, height }: { width: number; height: number },
+): boolean {
   return width <= sheet.across && height <= sheet.along;
 }
 

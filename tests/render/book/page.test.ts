@@ -6,7 +6,6 @@ import type { Plan } from "../../../src/plan/types.ts";
 import { bookPage } from "../../../src/render/book/index.ts";
 import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "../../../src/render/book/script.ts";
 import { DAY, NIGHT } from "../../../src/render/book/style.ts";
-import { drawFabric } from "../../../src/render/svg/index.ts";
 import { hostilePlan, listPlan, metricPlan, quiltPlan, smallestPlan } from "./book-plans.ts";
 
 const PLANS: readonly [string, () => Promise<Plan>][] = [
@@ -73,15 +72,6 @@ describe.each(PLANS)("the book of %s", (_, make) => {
       plan.fabrics.reduce((sum, { pieces }) => sum + pieces.length, 0),
     );
   });
-});
-
-test("a quilt's drawings and its book take less than 1.5 s of the processor", async () => {
-  const plan = await quiltPlan();
-  const begun = process.cpuUsage();
-  const diagrams = plan.fabrics.map((_, index) => drawFabric(plan, index));
-  bookPage(plan, diagrams);
-  const { user, system } = process.cpuUsage(begun);
-  expect((user + system) / 1e6).toBeLessThan(1.5);
 });
 
 describe("sections", () => {

@@ -12,6 +12,7 @@ import { unitGroups } from "../../../src/render/text/unit-groups.ts";
 import { type Made, make } from "../../making/fixture.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 import { quiltOfUnit, STEP_WAYS, stepFabrics, stepsOf } from "../../support/step-quilts.ts";
+import { firstOf } from "../../support/sweep.ts";
 
 type Point = readonly [number, number];
 
@@ -75,17 +76,20 @@ const figuresOf = (unit: UnitRecord, index: number, of: StepsOf): Figure[] =>
   );
 
 describe.each(STEP_WAYS)("%s, %s", (kind, method) => {
-  test.each(["none", "one-way", "two-way across"])("ends in the unit of the design, print %s", (print) => {
-    const quilt = quiltOfUnit(kind, method, print);
-    const of = stepsOf(quilt);
-    for (const [index, unit] of quilt.making.units.entries()) {
-      const sewn = unit.steps.length > 0;
-      expect(unitPictures(unit, index, of) !== null, unit.name).toBe(sewn);
-      // Outlines that turn inwards cannot be clipped by: drawn patches are checked by the pieces they are cut to.
-      if (kind === "drawn patches") continue;
-      expect(wrongIn(unit, index, of)).toEqual([]);
-    }
-  });
+  test.each(firstOf(["one-way", "two-way across", "none"], 1))(
+    "ends in the unit of the design, print %s",
+    (print) => {
+      const quilt = quiltOfUnit(kind, method, print);
+      const of = stepsOf(quilt);
+      for (const [index, unit] of quilt.making.units.entries()) {
+        const sewn = unit.steps.length > 0;
+        expect(unitPictures(unit, index, of) !== null, unit.name).toBe(sewn);
+        // Outlines that turn inwards cannot be clipped by: drawn patches are checked by the pieces they are cut to.
+        if (kind === "drawn patches") continue;
+        expect(wrongIn(unit, index, of)).toEqual([]);
+      }
+    },
+  );
 
   test("names every bag of its patches", () => {
     const quilt = quiltOfUnit(kind, method, "none");
