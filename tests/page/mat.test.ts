@@ -9,6 +9,7 @@ import { STARTS } from "../../src/page/starts.ts";
 import {
   addEntry,
   beginWork,
+  formatLength,
   planJson,
   spoiledFact,
   tickFacts,
@@ -16,6 +17,7 @@ import {
 } from "../../src/planning.ts";
 import { crossgrain } from "../cli/run.ts";
 import { emptyFolder } from "./browser.ts";
+import { quiltNamed } from "./quilts.ts";
 
 const around = {
   keeps: keepsOf(1e8),
@@ -95,6 +97,25 @@ describe("the mat", () => {
     expect(laid.problems.map(({ code }) => code)).toEqual(["WORK-OTHER-PLAN"]);
     expect(fabricOf(laid, "chalk").mark).toBe(fabricOf((await mat("")).mat, "chalk").mark);
     expect((await mat("format: shopping list\n")).mat.problems).toHaveLength(1);
+  });
+
+  test("a strip's width is what its step is set to, in lengths cut along the selvage too", async () => {
+    const text = quiltNamed("allotments");
+    const plan = await planText(1, text, "quilt.yaml", around);
+    if (plan === null) throw new Error("no plan");
+    const { mat: laid } = await matOf(
+      { quilt: { text, name: "quilt.yaml" }, work: "", plan },
+      solveKeeping(around),
+    );
+    let upright = 0;
+    for (const [f, fabric] of plan.fabrics.entries())
+      for (const { lay, width, strips } of fabric.steps)
+        for (const number of strips) {
+          const strip = laid.fabrics[f]?.lays[lay]?.strips.find((one) => one.number === number);
+          expect(strip?.width).toBe(formatLength(width, plan.ruler, { typeset: true }));
+          if (strip?.lengthwise === true) upright += 1;
+        }
+    expect(upright).toBeGreaterThan(0);
   });
 
   test("every strip is told in words of the printed steps, and every bag has its place in the quilt", async () => {

@@ -76,7 +76,8 @@ export function matLay(lay: Lay, index: number, fabric: FabricPlan, plan: Plan):
     across: lay.across / UNIT,
     along: lay.along / UNIT,
     strips: strips.map((part): MatStrip => {
-      const lengthwise = part.role === "band";
+      // Its subcuts go square to its run, wherever it lies.
+      const lengthwise = part.cut === null ? part.along > part.across : part.cut === "across";
       return {
         lay: index,
         number: part.number,

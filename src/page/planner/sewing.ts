@@ -105,10 +105,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
   };
 }
 
-/** How many of what a group tells of are made: blocks say so in their title. */
-const madeOf = (title: string): number => Number(/\(make (\d+)/.exec(title)?.[1] ?? 1);
-
-function groupsOf(all: Parts["rows"], part: string): SewGroup[] {
+function groupsOf(all: Parts["rows"], part: string, madeOf: (title: string) => number = () => 1): SewGroup[] {
   return all.map(({ title, steps }) => ({
     title,
     steps: steps.map((step) => sewStep(step, `${part} ${title}`, madeOf(title))),
@@ -119,20 +116,17 @@ function groupsOf(all: Parts["rows"], part: string): SewGroup[] {
 
 function bagsOf(units: Parts["units"][number]["units"], { fabrics }: Plan): TakenBag[] {
   const found = new Map<string, TakenBag>();
-  const add = (letter: string | null, fabric: string, perSet: number): void => {
-    if (letter === null || letter === "") return;
-    const own = found.get(letter);
-    if (own !== undefined) own.perSet += perSet;
-    else {
-      const colour = fabrics.find(({ name }) => name === fabric)?.colour ?? "#ffffff";
-      found.set(letter, { letter, fabric, colour, perSet });
-    }
-  };
   for (const { batches, heaps, stripSets } of units) {
-    const [only, more] = batches;
-    for (const batch of batches)
-      for (const { letter, fabric } of batch.laid)
-        add(letter, fabric, more === undefined && batch === only ? 1 : 0);
+    const own = new Map<string, TakenBag>();
+    const add = (letter: string | null, fabric: string, perSet: number): void => {
+      if (letter === null || letter === "") return;
+      const bag = own.get(letter);
+      const colour = fabrics.find(({ name }) => name === fabric)?.colour ?? "#ffffff";
+      if (bag === undefined) own.set(letter, { letter, fabric, colour, perSet });
+      else bag.perSet += perSet;
+    };
+    for (const { laid } of batches)
+      for (const { letter, fabric } of laid) add(letter, fabric, batches.length === 1 ? 1 : 0);
     for (const { strips } of stripSets)
       for (const { letter, lastLetter, fabric } of strips) {
         add(letter, fabric, 0);
@@ -140,6 +134,12 @@ function bagsOf(units: Parts["units"][number]["units"], { fabrics }: Plan): Take
       }
     for (const { patches } of heaps)
       for (const { letters, fabric } of patches) for (const letter of letters) add(letter, fabric, 0);
+    for (const bag of own.values()) {
+      // Where units alike take unlike numbers of one bag, the words below tell each.
+      const other = found.get(bag.letter);
+      const perSet = other === undefined || other.perSet === bag.perSet ? bag.perSet : 0;
+      found.set(bag.letter, { ...bag, perSet });
+    }
   }
   return [...found.values()];
 }
@@ -285,17 +285,28 @@ function blockGroups(
   making: Making,
 ): { groups: SewGroup[]; designs: number[] } {
   const { fabrics, ruler } = plan;
-  const left = top.designs.flatMap(({ count }, i) => (count > 0 ? [i] : []));
+  const there = top.designs.flatMap(({ count }, i) => (count > 0 ? [i] : []));
+  const left = [...there];
+  const calledIn = (title: string, design: number): boolean => {
+    const { name, colourway } = top.designs[design]!;
+    return title.includes(name) && (colourway === "" || title.includes(`${name} ${colourway}`));
+  };
+  // A title with the name alone speaks of all colourways of the block.
+  const named = (title: string): number | undefined =>
+    left.find((design) => calledIn(title, design)) ??
+    left.find((design) => title.includes(top.designs[design]!.name));
+  const madeOf = (title: string): number => {
+    const found = there.filter((design) => calledIn(title, design));
+    const all =
+      found.length > 0 ? found : there.filter((design) => title.includes(top.designs[design]!.name));
+    return Math.max(
+      1,
+      all.reduce((sum, design) => sum + top.designs[design]!.count, 0),
+    );
+  };
   const designs: number[] = [];
-  const groups = groupsOf(parts.blocks, "block").map((group): SewGroup => {
-    const found = left.find((design) => {
-      const { name, colourway } = top.designs[design]!;
-      return (
-        group.title.includes(colourway === "" ? name : `${name} ${colourway}`) &&
-        madeOf(group.title) > 0 &&
-        / \(make /.test(group.title)
-      );
-    });
+  const groups = groupsOf(parts.blocks, "block", madeOf).map((group): SewGroup => {
+    const found = named(group.title);
     designs.push(found ?? -1);
     if (found === undefined) return group;
     left.splice(left.indexOf(found), 1);
