@@ -8,14 +8,14 @@ const [named] = given.filter((word) => word !== "--replace");
 const into = named === undefined ? "out" : resolve(named);
 const replace = given.includes("--replace") ? ["--replace"] : [];
 process.chdir(fileURLToPath(new URL("..", import.meta.url)));
-const { main, processIo } = await import("../.build/main.js");
+const { english, main, processIo } = await import("../.build/main.js");
 
 const DEMOS = [
   ["cutlists/harbour-lights", "harbour-lights"],
   ["cutlists/winter-orchard-metric", "winter-orchard"],
   ["quilts/allotments", "allotments"],
 ];
-const io = processIo();
+const io = processIo(english);
 const page = join(into, "crossgrain.html");
 for (const [file, folder] of DEMOS) {
   const words = ["plan", `fixtures/${file}.yaml`, "--out", join(into, folder), ...replace];

@@ -3,7 +3,7 @@
  * everything the lists and drawings show.
  *
  *     const { value: plan, diagnostics } = await planQuilt(text, "quilt.yaml", USUAL_OPTIONS, solveHere);
- *     if (plan !== null) console.log(buyList(plan), cuttingSteps(plan));
+ *     if (plan !== null) console.log(buyList(plan), cuttingSteps(plan, true));
  */
 
 export { auditPlan } from "./audit/index.ts";
@@ -20,7 +20,7 @@ export { suitsOf } from "./choices/suits.ts";
 export { readArrangements, turnings } from "./choices/turnings.ts";
 export { diagnosticsJson } from "./diagnostics/answer.ts";
 export { nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
-export { type Diagnostic, formatDiagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
+export { type Diagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export { EIGHTH_INCH_RULER, floor, parseLength, QUARTER_CENTIMETRE_RULER } from "./length/index.ts";
 export { checkQuilt, heldToLimit, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
@@ -48,7 +48,6 @@ export { goneOnList } from "./render/text/go-on.ts";
 export { buyList, cuttingSteps, makingSteps, wasteTable } from "./render/text/index.ts";
 export { kitsList } from "./render/text/kits.ts";
 export { savingsList } from "./render/text/savings.ts";
-export { changeSaid } from "./render/text/savings-words.ts";
 export { sizesTable } from "./render/text/several-sizes.ts";
 export { fatQuarterList, stashUse, suitsList } from "./render/text/sources.ts";
 export { clothLines, stashList } from "./render/text/stash.ts";
@@ -82,6 +81,7 @@ export {
   takePlan,
 } from "./stash/index.ts";
 export { type Change, goOn } from "./state/index.ts";
+export { english, formatDiagnostic, type Words, wordAll, wordDiagnostic } from "./words/index.ts";
 
 import type { Solve } from "./plan/index.ts";
 

@@ -7,7 +7,7 @@ export { arrangeBlocks } from "./choices/arrange-blocks.ts";
 export { compareMethods } from "./choices/compare-methods.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
-export { type Diagnostic, formatDiagnostic, type Outcome } from "./diagnostics/index.ts";
+export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
   EIGHTH_INCH_RULER,
@@ -66,9 +66,7 @@ export {
   priceOf,
   totalPrice,
   wasteTable,
-  words as cuttingWords,
 } from "./render/text/index.ts";
-export { changeSaid } from "./render/text/savings-words.ts";
 export {
   addEntry,
   beforeEntry,
@@ -102,3 +100,4 @@ export {
   toldStrips,
 } from "./state/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
+export { english, formatDiagnostic, type Words, wordAll, wordDiagnostic } from "./words/index.ts";

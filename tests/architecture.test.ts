@@ -16,6 +16,11 @@ interface Rule {
 const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   length: { rooms: [], types: [], packages: [] },
   diagnostics: { rooms: ["length"], types: [], packages: [] },
+  words: {
+    rooms: ["length", "diagnostics"],
+    types: ["choices", "plan", "quilt", "cutlist", "making", "spec", "stash", "savings", "state"],
+    packages: [],
+  },
   stock: { rooms: ["length"], types: ["spec"], packages: [] },
   spec: { rooms: ["length", "diagnostics", "stock"], types: [], packages: ["zod", "yaml"] },
   quilt: { rooms: ["length", "diagnostics"], types: ["spec"], packages: [] },
@@ -35,24 +40,24 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   audit: { rooms: [], types: ["plan", "cutlist", "making", "quilt", "length"], packages: [] },
   render: {
-    rooms: ["length", "diagnostics"],
+    rooms: ["words", "length", "diagnostics"],
     types: ["plan", "quilt", "cutlist", "making", "stash", "choices", "savings", "state"],
     packages: ["string-width", "csv-stringify"],
   },
   "render/svg": {
-    rooms: ["length", "render"],
+    rooms: ["words", "length", "render"],
     types: ["plan", "quilt", "cutlist", "making", "choices"],
     packages: ["@svgdotjs/svg.js", "@xmldom/xmldom"],
   },
   "render/pdf": {
-    rooms: ["length", "render", "render/svg", "render/book", "render/fonts"],
+    rooms: ["words", "length", "render", "render/svg", "render/book", "render/fonts"],
     types: ["plan", "quilt", "choices"],
     packages: ["pdfkit", "svg-to-pdfkit", "bidi-js"],
   },
   "render/fonts": { rooms: [], types: [], packages: ["fontkit"] },
   "render/png": { rooms: [], types: [], packages: ["@resvg/resvg-js"] },
   "render/book": {
-    rooms: ["length", "render", "render/svg"],
+    rooms: ["words", "length", "render", "render/svg"],
     types: ["plan", "quilt", "cutlist", "making", "choices"],
     packages: [],
   },
@@ -79,6 +84,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   planning: {
     rooms: [
+      "words",
       "pipeline",
       "state",
       "choices",
@@ -96,7 +102,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     packages: [],
   },
   page: {
-    rooms: ["planning", "edits", "savings"],
+    rooms: ["words", "planning", "edits", "savings"],
     types: [],
     packages: [
       "preact",
@@ -116,6 +122,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   index: {
     rooms: [
+      "words",
       "pipeline",
       "state",
       "choices",
@@ -139,7 +146,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     packages: [],
   },
   cli: {
-    rooms: ["index", "diagnostics"],
+    rooms: ["words", "index", "diagnostics"],
     types: ["plan", "quilt", "length", "spec", "engine", "stash", "choices", "state"],
     packages: ["commander"],
   },

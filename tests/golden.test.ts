@@ -2,6 +2,7 @@ import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { planQuilt, USUAL_OPTIONS } from "../src/pipeline.ts";
 import { planJson } from "../src/render/json/index.ts";
+import { english } from "../src/words/index.ts";
 import { solveHere } from "./support/cut-list-spec.ts";
 
 const FOLDERS = new URL("../fixtures/plans/", import.meta.url);
@@ -16,7 +17,7 @@ test.each(readdirSync(FOLDERS))("%s", async (name) => {
   const { value, diagnostics } = await planQuilt(input, "input.yaml", USUAL_OPTIONS, solveHere);
   expect(diagnostics.filter(({ severity }) => severity === "error")).toEqual([]);
   if (value === null) throw new Error("no plan");
-  const actual = planJson(value);
+  const actual = planJson(value, english);
   mkdirSync(new URL(`${name}/`, OUT), { recursive: true });
   writeFileSync(new URL(`${name}/plan.json`, OUT), actual);
   const expected = readFileSync(new URL(`${name}/expected/plan.json`, FOLDERS), "utf8");

@@ -1,4 +1,4 @@
-import { noMotifs, nothingToTurn, onlyHalves } from "../diagnostics/choices.ts";
+import { noMotifs, nothingToTurn } from "../diagnostics/choices.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
 import { listAll, type PlanOptions, planSpec } from "../pipeline.ts";
@@ -11,7 +11,6 @@ import { quickSolve, withoutEasing } from "./quick-solve.ts";
 import {
   type Mirrors,
   mirrorsOf,
-  notSquare,
   turnBlocks,
   turnsAQuarter,
   unseenTurns,
@@ -20,6 +19,7 @@ import {
   writtenRows,
 } from "./turned-spec.ts";
 import { turnings } from "./turnings.ts";
+import { faultAmong, type WhyNot } from "./why-not.ts";
 
 /** The blocks of a quilt and their motifs turned one way, and what that takes. */
 export interface Arrangement {
@@ -37,7 +37,7 @@ export interface Arrangement {
   grids: WrittenGrid[];
   /** Null when the quilt cannot be set so; `why` then says why not. */
   planned: Taken | null;
-  why: string;
+  why: WhyNot | null;
 }
 
 /** The motifs of one block, for telling of them. */
@@ -84,8 +84,8 @@ interface Tried {
   asked: QuiltSpec;
   grids: WrittenGrid[];
   mirrors: Mirrors;
-  /** What stands in the way before anything is laid out; empty when nothing does. */
-  why: string;
+  /** What stands in the way before anything is laid out. */
+  why: WhyNot | null;
 }
 
 /** A quilt with the motifs of its blocks turned. */
@@ -106,7 +106,9 @@ function withMotifs(
     grids.push(writtenGrid(turned, spec));
     return turned.block;
   });
-  const why = suited ? "" : onlyHalves(all.map(({ name }) => name));
+  const why: WhyNot | null = suited
+    ? null
+    : { because: "motifs-not-square", blocks: all.map(({ name }) => name) };
   return { asked: { ...spec, blocks }, grids, why };
 }
 
@@ -123,7 +125,7 @@ function tries(spec: QuiltSpec, seed: number, wanted: Wanted, all: readonly Moti
       : wanted.motifs.includes(turning.key),
   );
   const own = { key: "file", name: "as the file has it", blocks: "file", motifs: "file" };
-  const inFile: Tried = { ...own, asked: spec, grids: [], mirrors: mirrorsOf(spec), why: "" };
+  const inFile: Tried = { ...own, asked: spec, grids: [], mirrors: mirrorsOf(spec), why: null };
   const turnedMotifs = ofMotifs.map((turning): Tried => {
     const turned = withMotifs(spec, turning, all);
     const key = `motifs ${turning.key}`;
@@ -182,7 +184,7 @@ export async function arrangeBlocks(
     { key, name, blocks, motifs: turned, asked, grids, mirrors, why: before },
   ] of all.entries()) {
     told(done, all.length);
-    const laid = before === "" ? layOutQuilt(asked).value : null;
+    const laid = before === null ? layOutQuilt(asked).value : null;
     const picture = laid === null ? null : pictureOf(laid.top, spec);
     const like = picture === null ? undefined : seen.get(picture);
     if (like !== undefined) {
@@ -190,14 +192,14 @@ export async function arrangeBlocks(
       continue;
     }
     const { value, diagnostics } =
-      before === "" ? await planSpec(asked, options, quick) : { value: null, diagnostics: [] };
+      before === null ? await planSpec(asked, options, quick) : { value: null, diagnostics: [] };
     if (done === 0 && value === null) return { value: null, diagnostics };
     const best =
       value === null || laid === null
         ? null
         : await nestedBest(takenBy(value, laid.top), asked, options, quick);
     const planned = best?.taken ?? null;
-    const why = planned === null ? before || faultOf(asked, mirrors, diagnostics) : "";
+    const why = planned === null ? (before ?? faultOf(asked, mirrors, diagnostics)) : null;
     const same: Arrangement["same"] = [];
     const rows = best?.rows ?? writtenRows(asked);
     const found = { key, name, blocks, motifs: turned, same, rows, grids, planned, why };
@@ -247,7 +249,7 @@ async function nestedBest(
   return { taken: { ...takenBy(value, laid.top), nesting }, rows: writtenRows(best.spec) };
 }
 
-function faultOf(asked: QuiltSpec, { oblong }: Mirrors, diagnostics: readonly Diagnostic[]): string {
-  if (oblong.length > 0 && turnsAQuarter(asked)) return notSquare(oblong);
-  return diagnostics.find(({ severity }) => severity === "error")?.message ?? "";
+function faultOf(asked: QuiltSpec, { oblong }: Mirrors, diagnostics: readonly Diagnostic[]): WhyNot {
+  if (oblong.length > 0 && turnsAQuarter(asked)) return { because: "blocks-not-square", blocks: oblong };
+  return faultAmong(diagnostics);
 }

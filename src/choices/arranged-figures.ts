@@ -76,7 +76,7 @@ export interface Taken {
   /** Null when the top is not laid in rows of whole blocks. */
   nesting: Nesting | null;
   /** What this arrangement makes necessary, as units made another way to keep a print upright. */
-  notes: string[];
+  notes: Diagnostic[];
 }
 
 function fabricOf({ name, purchase, bound, pieces }: FabricPlan, { ruler }: Plan): ArrangedFabric {
@@ -106,8 +106,8 @@ export function nestingOf({ making }: { making?: Listed["making"] | undefined })
   return { places: junctions, unNested: open.length, proven, ways: variants, otherwise: null };
 }
 
-const noted = (diagnostics: readonly Diagnostic[]): string[] =>
-  diagnostics.flatMap(({ code, message }) => (code.startsWith("DIRECTION-") ? [message] : []));
+const noted = (diagnostics: readonly Diagnostic[]): Diagnostic[] =>
+  diagnostics.filter(({ told }) => told === "directionByOtherMethod" || told === "directionSpares");
 
 function withoutMethods(plan: Plan, top: QuiltTop): Omit<Taken, "methods"> {
   const fabrics = plan.fabrics.map((fabric) => fabricOf(fabric, plan));

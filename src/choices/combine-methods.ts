@@ -225,7 +225,7 @@ export async function combineMethods(
   );
   const again = await ways(chosen);
   const { combinations, tried, proven, least } = found;
-  if (again.made === null) throw new Error(`the best combination cannot be made: ${again.why}`);
+  if (again.made === null) throw new Error(`the best combination cannot be made: ${again.why.because}`);
   return { methods: chosen, figures: again.made.figures, combinations, tried, proven, least };
 }
 

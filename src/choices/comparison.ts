@@ -1,5 +1,6 @@
 import type { StepMinutes } from "../spec/index.ts";
 import type { Figures } from "./making-figures.ts";
+import type { WhyNot } from "./why-not.ts";
 import type { Methods } from "./with-methods.ts";
 
 /** One way of making all units of a kind, the others as the file says. */
@@ -10,7 +11,7 @@ export interface MethodRow {
   filed: boolean;
   /** Null when it cannot be made this way; `why` then says why not. */
   figures: Figures | null;
-  why: string;
+  why: WhyNot | null;
 }
 
 /** A kind of unit that can be made in more than one way. */

@@ -1,4 +1,4 @@
-import { sizeUnreadable } from "../diagnostics/choices.ts";
+import { quiltSizeUnreadable } from "../diagnostics/choices.ts";
 import { nearest } from "../diagnostics/nearest.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { familyOf, floor, formatLength, formatSize, parseLength, parseSize } from "../length/index.ts";
@@ -51,7 +51,7 @@ export function readSizes(text: string, ruler: Ruler): Outcome<SizeAsked[]> {
     if ("code" in read) diagnostics.push(read);
     else asked.push({ asked: part, wanted: read });
   }
-  if (parts.length === 0) diagnostics.push(sizeUnreadable(text));
+  if (parts.length === 0) diagnostics.push(quiltSizeUnreadable(text));
   return { value: diagnostics.length > 0 ? null : asked, diagnostics };
 }
 
@@ -62,13 +62,13 @@ function readOne(part: string, ruler: Ruler): SizeAsked["wanted"] | Diagnostic {
     const good = [size.across, size.down].every((count) => count >= 1 && count <= MOST_BLOCKS);
     return good
       ? { kind: "blocks", blocks: size }
-      : sizeUnreadable(part, `is not from 1 to ${MOST_BLOCKS} blocks each way`);
+      : quiltSizeUnreadable(part, `is not from 1 to ${MOST_BLOCKS} blocks each way`);
   }
   if (/^\d/.test(part)) {
     const size = parseSize(part, ruler.unit);
-    if (!size.ok) return sizeUnreadable(part, `is not a size: ${size.problem.message}`);
+    if (!size.ok) return quiltSizeUnreadable(part, `is not a size: ${size.problem.message}`);
     const [across, down] = [Number(floor(size.across)), Number(floor(size.along))];
-    if (across <= 0 || down <= 0) return sizeUnreadable(part, "is not more than nothing");
+    if (across <= 0 || down <= 0) return quiltSizeUnreadable(part, "is not more than nothing");
     return { kind: "target", target: { across, down, from: "" } };
   }
   return readBed(part, ruler);
@@ -81,7 +81,7 @@ function readBed(part: string, ruler: Ruler): SizeAsked["wanted"] | Diagnostic {
   const mattress = mattressSize(named, family);
   if (mattress === null) {
     const names = MATTRESS_SIZES.flatMap((size) => [size.name, ...size.alsoCalled, mattressName(size)]);
-    return sizeUnreadable(part, "is no bed with a standard size", nearest(named, names));
+    return quiltSizeUnreadable(part, "is no bed with a standard size", nearest(named, names));
   }
   const hangs: Record<Side, Ticks> = { left: 0, right: 0, foot: 0, head: 0 };
   let tuck = 0;
@@ -90,16 +90,16 @@ function readBed(part: string, ruler: Ruler): SizeAsked["wanted"] | Diagnostic {
     const [, kind = "", rest = ""] = /^(drop|tuck)\s+(.*)$/i.exec(clause) ?? [];
     const [length = "", where = ""] = rest.split(/\s+(?:at|on|to)\s+(?:the\s+)?/i);
     const read = parseLength(length, ruler.unit);
-    if (!read.ok) return sizeUnreadable(part, `has no length after "${kind}": ${read.problem.message}`);
+    if (!read.ok) return quiltSizeUnreadable(part, `has no length after "${kind}": ${read.problem.message}`);
     const ticks = Number(floor(read.value));
-    if (ticks < 0) return sizeUnreadable(part, `has a ${kind} below nothing`);
+    if (ticks < 0) return quiltSizeUnreadable(part, `has a ${kind} below nothing`);
     if (kind.toLowerCase() === "tuck") {
       tuck += ticks;
       continue;
     }
     const sides = sidesOf(where);
     if (sides === null) {
-      return sizeUnreadable(
+      return quiltSizeUnreadable(
         part,
         `drops at "${where}", which is none of sides, left, right, foot, head and all round`,
       );

@@ -125,11 +125,6 @@ export function writtenGrid({ block, withoutSpan }: TurnedBlock, spec: QuiltSpec
 export const turnsAQuarter = (spec: QuiltSpec): boolean =>
   fillRows(spec).some(({ cells }) => cells.some(({ turn }) => turn % 180 !== 0));
 
-export const notSquare = (blocks: readonly string[]): string =>
-  `${blocks.join(", ")} ${blocks.length === 1 ? "is" : "are"} not square, and turned a quarter ${
-    blocks.length === 1 ? "it does" : "they do"
-  } not fit the rows.`;
-
 export interface Mirrors {
   of: (cell: DrawnCell) => QuarterTurn | null;
   none: string[];

@@ -9,6 +9,7 @@ import type { QuiltSpec, StepMinutes } from "../spec/index.ts";
 import { type Figures, makingFigures } from "./making-figures.ts";
 import { fabricPlanner, type PlanFabrics } from "./plan-fabrics.ts";
 import { withoutEasing } from "./quick-solve.ts";
+import { faultAmong, type WhyNot } from "./why-not.ts";
 import { type Methods, withMethods } from "./with-methods.ts";
 
 /** A quilt planned one way. */
@@ -23,8 +24,8 @@ export interface Made {
 
 /** The same, or why it cannot be made so. */
 export type Way =
-  | { made: Made; why: ""; diagnostics: Diagnostic[] }
-  | { made: null; why: string; diagnostics: Diagnostic[] };
+  | { made: Made; why: null; diagnostics: Diagnostic[] }
+  | { made: null; why: WhyNot; diagnostics: Diagnostic[] };
 
 export interface WaysOfMaking {
   (methods: Methods): Promise<Way>;
@@ -55,7 +56,7 @@ export function waysOfMaking(
     if (planned.fabrics === null) return refused(planned.diagnostics);
     const { fabrics } = planned;
     const figures = makingFigures({ fabrics, diagnostics: listed.diagnostics }, madeBy, minutes);
-    return { made: { work, lists, fabrics, figures, madeBy }, why: "", diagnostics: [] };
+    return { made: { work, lists, fabrics, figures, madeBy }, why: null, diagnostics: [] };
   };
   const buyFabrics = fabricPlanner(spec, options, withoutEasing(solve));
   return Object.assign(plan, { planFabrics, buyFabrics });
@@ -67,24 +68,23 @@ function otherwise(
   work: QuiltWork,
   made: readonly Listed[],
   diagnostics: readonly Diagnostic[],
-): string | null {
+): WhyNot | null {
   // Of the kinds chosen here only: another kind may be made two ways in the file too. What is done instead is of
   // no interest: it stands in a row of its own.
-  const lost = diagnostics.find(
-    (each) => each.lost !== undefined && Object.hasOwn(methods, each.lost.kind),
-  )?.lost;
-  if (lost !== undefined) return lost.why;
+  for (const fault of diagnostics) {
+    if (fault.told === "directionByOtherMethod" && Object.hasOwn(methods, fault.facts.unit.kind))
+      return { because: "print", fault };
+  }
   const kept = work.units.some(({ recipes: [recipe] }) => {
     const { kind = "", method = "" } = recipe ?? {};
     return method === ON_FOUNDATION && Object.hasOwn(methods, kind);
   });
-  if (kept) return "Its blocks are made on the foundation, patch by patch.";
+  if (kept) return { because: "foundation" };
   const missed = made.some(({ recipe: { kind, method } }) => (methods[kind] ?? method) !== method);
   // A segment longer than the fabric is wide is cut some other way.
-  return missed ? "Its pieces do not fit the width of the fabric." : null;
+  return missed ? { because: "width" } : null;
 }
 
 function refused(diagnostics: Diagnostic[]): Way {
-  const error = diagnostics.find(({ severity }) => severity === "error");
-  return { made: null, why: error?.message ?? "It cannot be planned.", diagnostics };
+  return { made: null, why: faultAmong(diagnostics), diagnostics };
 }

@@ -1,4 +1,6 @@
 import type { LengthUnit, Ticks } from "../length/types.ts";
+import type { Words } from "../words/index.ts";
+
 import type { Read } from "./option.ts";
 import { type Option, text, toggle } from "./option.ts";
 
@@ -8,31 +10,31 @@ import { type Option, text, toggle } from "./option.ts";
 const MOST_KITS = 1000;
 
 /** `--kits 30`. */
-export const kits: Option<number | null> = {
+export const kits = (words: Words): Option<number | null> => ({
   flags: "--kits <number>",
-  help: "cut so many quilts together, as kits for a class",
-  standard: "one quilt",
+  help: words.commandLine.asking.cutSoManyQuilts,
+  standard: words.commandLine.asking.oneQuilt,
   absent: null,
   read: (typed): Read<number | null> => {
     const value = /^\s*\d+\s*$/.test(typed) ? Number(typed) : 0;
     return value >= 1 && value <= MOST_KITS
       ? { value }
-      : { problem: `Kits are a whole number from 1 to ${MOST_KITS}, for example 12.` };
+      : { problem: words.commandLine.asking.kitsAreAWhole(MOST_KITS) };
   },
-};
+});
 
-export const usable = text(
-  "--width <length>",
-  "try another usable width of fabric, in place of every one up to 60 in",
-  "as the file says",
-);
+export const usable = (words: Words) =>
+  text(
+    "--width <length>",
+    words.commandLine.asking.tryAnotherUsableWidth,
+    words.commandLine.asking.asTheFileSays,
+  );
 
-export const stash = text("--stash <file>", "use the cloth of this table first (CSV)", "all is bought");
+export const stash = (words: Words) =>
+  text("--stash <file>", words.commandLine.asking.useTheClothOf, words.commandLine.asking.allIsBought);
 
-export const fatQuarters = toggle(
-  "--fat-quarters",
-  "take every colour from fat quarters (18 x 21 in, or 50 x 55 cm) where its pieces fit one",
-);
+export const fatQuarters = (words: Words) =>
+  toggle("--fat-quarters", words.commandLine.asking.takeEveryColourFrom);
 
 /** Narrower cloth is ribbon. */
 const LEAST = 16256;
@@ -41,11 +43,13 @@ const LEAST = 16256;
 export async function readWidth(
   typed: string,
   bare: LengthUnit,
+  words: Words,
 ): Promise<{ value: Ticks } | { problem: string }> {
   const { floor, parseLength } = await import("../index.ts");
   const read = parseLength(typed, bare);
-  if (!read.ok) return { problem: `--width "${typed}" is not a length: ${read.problem.message}` };
+  if (!read.ok) return { problem: words.commandLine.asking.widthIsNotA(typed, read.problem.message) };
   const value = Number(floor(read.value));
-  if (value < LEAST || value > 400 * LEAST) return { problem: `--width ${typed} is no width of a fabric` };
+  if (value < LEAST || value > 400 * LEAST)
+    return { problem: words.commandLine.asking.widthIsNoWidth(typed) };
   return { value };
 }

@@ -10,21 +10,21 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
   );
   const files: Record<string, string> = {};
   const { plan, spec, options, sources, fromFatQuarters } = made;
-  if (beside.stash !== null) files["stash.txt"] = stashUse(plan, beside.stash);
-  if (beside.fatQuarters) files["fat-quarters.txt"] = fatQuarterList(plan, fromFatQuarters);
+  if (beside.stash !== null) files["stash.txt"] = stashUse(plan, beside.stash, io.words);
+  if (beside.fatQuarters) files["fat-quarters.txt"] = fatQuarterList(plan, fromFatQuarters, io.words);
   if (beside.kits > 1) {
     const pool = await poolOf(io, options);
     const kits = await compareKits(spec, plan, options, pool.solve);
     pool.clear();
     if (kits.value === null) report(kits.diagnostics, undefined, io);
-    else files["kits.txt"] = kitsList(kits.value);
+    else files["kits.txt"] = kitsList(kits.value, io.words);
   }
   if (beside.usable !== null) {
     const pool = await poolOf(io, options);
     const widths = await compareWidths(spec, plan, options, sources, pool.solve);
     pool.clear();
     if (widths.value === null) report(widths.diagnostics, undefined, io);
-    else files["width.txt"] = widthsList(plan, widths.value);
+    else files["width.txt"] = widthsList(plan, widths.value, io.words);
   }
   return files;
 }

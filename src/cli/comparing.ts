@@ -1,5 +1,6 @@
 import type { Comparison } from "../choices/comparison.ts";
 import type { Outcome } from "../diagnostics/types.ts";
+
 import type { Io } from "./io.ts";
 import { type Planned, poolOf } from "./planning.ts";
 import { startProgress } from "./progress.ts";
@@ -11,7 +12,7 @@ export async function comparisonOf({ spec, options }: Planned, io: Io): Promise<
   const { solve } = await poolOf({ ...io, showsProgress: false }, options);
   const minutes = spec.kind === "quilt" ? spec.minutes : USUAL_MINUTES;
   const found = await compareMethods(spec, options, minutes, solve, (done, of) =>
-    progress.show(`Planning each way: ${done} of at most ${of}`),
+    progress.show(io.words.commandLine.comparing.planningEachWayOf(done, of)),
   );
   progress.clear();
   return found;

@@ -1,5 +1,6 @@
 import { writeSync } from "node:fs";
 import { styleText } from "node:util";
+import type { Words } from "../words/index.ts";
 
 /** The part of `node:util` styles this program uses. */
 export type Style = "bold" | "dim" | "red" | "yellow" | "green" | "cyan";
@@ -16,6 +17,8 @@ export interface Io {
   showsProgress: boolean;
   /** Standard input, as chunks of bytes. */
   stdin(): AsyncIterable<Uint8Array>;
+  /** The language everything is told in. */
+  words: Words;
   /** Folder that relative names start from. */
   folder: string;
 }
@@ -47,7 +50,7 @@ function tellUnwritten(code: string): void {
 }
 
 /** The process's own streams. A reader that closes early (`| head`) ends the program quietly. */
-export function processIo(): Io {
+export function processIo(words: Words): Io {
   for (const stream of [process.stdout, process.stderr]) {
     stream.on("error", (error: NodeJS.ErrnoException) => {
       if (error.code === "EPIPE") process.exit(0);
@@ -62,6 +65,7 @@ export function processIo(): Io {
     onTalk: (style, text) => (coloured ? styleText(style, text, { stream: process.stderr }) : text),
     showsProgress: process.stderr.isTTY === true && process.env.TERM !== "dumb",
     stdin: () => process.stdin,
+    words,
     folder: process.cwd(),
   };
 }

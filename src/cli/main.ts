@@ -1,3 +1,4 @@
+import { english } from "../words/index.ts";
 import { VERSION } from "./about.ts";
 import type { ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
@@ -6,7 +7,7 @@ import { processIo } from "./io.ts";
 import { lightenSolver } from "./light-solver.ts";
 import { runCommandLine } from "./program.ts";
 
-export { processIo };
+export { english, processIo };
 
 function tellOurFault(error: unknown, io: Io): void {
   const what = error instanceof Error ? error.message : String(error);
@@ -29,5 +30,5 @@ export async function main(words: readonly string[], io: Io): Promise<ExitCode> 
 /** Runs this process's own command line. */
 export async function start(): Promise<void> {
   lightenSolver();
-  process.exitCode = await main(process.argv.slice(2), processIo());
+  process.exitCode = await main(process.argv.slice(2), processIo(english));
 }

@@ -1,3 +1,5 @@
+import type { Words } from "../words/index.ts";
+
 /** One option, declared once: the parser, `--help` and the README's list are all made from it. */
 export interface Option<T> {
   /** As commander reads it: `--out <folder>` or `--json`. */
@@ -34,22 +36,30 @@ export function choice<const T extends string>(
   flags: string,
   help: string,
   standard: string,
-  words: readonly T[],
+  allowed: readonly T[],
+  words: Words,
 ): Option<T | null> {
   const read = (typed: string): Read<T | null> => {
-    const value = words.find((word) => word === typed);
-    return value === undefined ? { problem: `Use one of: ${words.join(", ")}.` } : { value };
+    const value = allowed.find((word) => word === typed);
+    return value === undefined
+      ? { problem: words.commandLine.option.useOneOf(allowed.join(", ")) }
+      : { value };
   };
-  return { flags, help: `${help}: ${words.join(" or ")}`, standard, absent: null, read, words };
+  return { flags, help: `${help}: ${allowed.join(" or ")}`, standard, absent: null, read, words: allowed };
 }
 
 /** An option that takes a number above zero. */
-export function aboveZero(flags: string, help: string, standard: string): Option<number | null> {
+export function aboveZero(
+  flags: string,
+  help: string,
+  standard: string,
+  words: Words,
+): Option<number | null> {
   const read = (typed: string): Read<number | null> => {
     const value = Number(typed.replace(",", "."));
     return typed.trim() !== "" && Number.isFinite(value) && value > 0
       ? { value }
-      : { problem: "Use a number above zero, for example 2 or 0.5." };
+      : { problem: words.commandLine.option.useANumberAbove };
   };
   return { flags, help, standard, absent: null, read };
 }

@@ -1,92 +1,99 @@
+import type { Words } from "../words/index.ts";
+
 import { aboveZero, choice, type Option, type Read, text, toggle } from "./option.ts";
 
 /** Options that more than one command takes. One that a single command takes stands with that command. */
 
-export const json = toggle("--json", "print the result as JSON, for other programs");
+export const json = (words: Words) => toggle("--json", words.commandLine.options.printTheResultAs);
 
-export const style = choice("--style <style>", "how strips may be cut", "as the file says, else strips-2", [
-  "strips-2",
-  "strips-3",
-]);
+export const style = (words: Words) =>
+  choice(
+    "--style <style>",
+    words.commandLine.options.howStripsMayBe,
+    words.commandLine.options.asTheFileSays,
+    ["strips-2", "strips-3"],
+    words,
+  );
 
-export const prefer = choice(
-  "--prefer <aim>",
-  "least cloth first, or fewer and simpler cuts for the same purchase",
-  "as the file says, else sparing",
-  ["sparing", "simple"],
-);
+export const prefer = (words: Words) =>
+  choice(
+    "--prefer <aim>",
+    words.commandLine.options.leastClothFirstOr,
+    words.commandLine.options.asTheFileSays2,
+    ["sparing", "simple"],
+    words,
+  );
 
-export const thorough = toggle(
-  "--thorough",
-  "search longer for the least cloth and its proof: up to 30 seconds a fabric",
-);
+export const thorough = (words: Words) => toggle("--thorough", words.commandLine.options.searchLongerForThe);
 
-export const budget = aboveZero(
-  "--budget <seconds>",
-  "search each fabric this long at most, then keep the best plan so far",
-  "about 3 for all fabrics together",
-);
+export const budget = (words: Words) =>
+  aboveZero(
+    "--budget <seconds>",
+    words.commandLine.options.searchEachFabricThis,
+    words.commandLine.options.aboutForAllFabrics,
+    words,
+  );
 
-export const out = text("--out <folder>", "folder to write into", "out/NAME, after the plan's name");
+export const out = (words: Words) =>
+  text(
+    "--out <folder>",
+    words.commandLine.options.folderToWriteInto,
+    words.commandLine.options.outNameAfterThe,
+  );
 
-export const replace = toggle(
-  "--replace",
-  "write over files that are in the way, though this program did not write them or you have changed them",
-);
+export const replace = (words: Words) => toggle("--replace", words.commandLine.options.writeOverFilesThat);
 
-export const pageFile = text("--out <file>", "HTML file to write", "out/crossgrain.html");
+export const pageFile = (words: Words) =>
+  text("--out <file>", words.commandLine.options.htmlFileToWrite, "out/crossgrain.html");
 
-export const pdf = toggle("--pdf", "write the cutting book as a PDF too");
+export const pdf = (words: Words) => toggle("--pdf", words.commandLine.options.writeTheCuttingBook);
 
-export const paper = choice(
-  "--paper <size>",
-  "paper of the PDF",
-  "letter where fabric is sold by the yard, else a4",
-  ["a4", "letter"],
-);
+export const paper = (words: Words) =>
+  choice(
+    "--paper <size>",
+    words.commandLine.options.paperOfThePdf,
+    words.commandLine.options.letterWhereFabricIs,
+    ["a4", "letter"],
+    words,
+  );
 
 /** Widths a picture may have, in pixels. */
 const PNG_WIDTH = { least: 16, most: 10_000 } as const;
 
-export function pixels(flags: string, help: string, standard: string): Option<number | null> {
+export function pixels(flags: string, help: string, standard: string, words: Words): Option<number | null> {
   const read = (typed: string): Read<number | null> => {
     const value = Number(typed.trim().replace(/ ?px$/, ""));
     return Number.isInteger(value) && value >= PNG_WIDTH.least && value <= PNG_WIDTH.most
       ? { value }
-      : { problem: `Use whole pixels from ${PNG_WIDTH.least} to ${PNG_WIDTH.most}, for example 1600.` };
+      : { problem: words.commandLine.options.useWholePixelsFrom(PNG_WIDTH.least, PNG_WIDTH.most) };
   };
   return { flags, help, standard, absent: null, read };
 }
 
-export const png = pixels(
-  "--png <width>",
-  "write every drawing as a PNG picture too, this many pixels wide",
-  "",
-);
+export const png = (words: Words) =>
+  pixels("--png <width>", words.commandLine.options.writeEveryDrawingAs, "", words);
 
-export const font = text(
-  "--font <file>",
-  "font for names in other writing, for PDF and PNG",
-  "one of the system's",
-);
+export const font = (words: Words) =>
+  text("--font <file>", words.commandLine.options.fontForNamesIn, words.commandLine.options.oneOfTheSystem);
 
-export const markdown = toggle(
-  "--markdown",
-  "write the book without its drawings too, for a newsletter: Markdown and text",
-);
+export const markdown = (words: Words) => toggle("--markdown", words.commandLine.options.writeTheBookWithout);
 
-export const compared = toggle("--compare", "set the ways of making a quilt side by side in the book");
+export const compared = (words: Words) => toggle("--compare", words.commandLine.options.setTheWaysOf);
 
-export const decimal = choice(
-  "--decimal <mark>",
-  "mark before tenths in what is printed",
-  "as the file writes them",
-  ["comma", "point"],
-);
+export const decimal = (words: Words) =>
+  choice(
+    "--decimal <mark>",
+    words.commandLine.options.markBeforeTenthsIn,
+    words.commandLine.options.asTheFileWrites,
+    ["comma", "point"],
+    words,
+  );
 
-export const ruler = choice(
-  "--ruler <unit>",
-  "restate a quilt for this ruler: finished sizes move to its marks, and every change is told",
-  "the ruler of the file",
-  ["in", "cm"],
-);
+export const ruler = (words: Words) =>
+  choice(
+    "--ruler <unit>",
+    words.commandLine.options.restateAQuiltFor,
+    words.commandLine.options.theRulerOfThe,
+    ["in", "cm"],
+    words,
+  );

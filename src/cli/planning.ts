@@ -4,6 +4,8 @@ import type { Solve } from "../plan/index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
 import type { Stash } from "../stash/index.ts";
+import type { Words } from "../words/index.ts";
+
 import { readWidth } from "./asking.ts";
 import { EXIT, type ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";
@@ -52,10 +54,12 @@ export interface Planned {
 const WORTH_TELLING = 10_000;
 
 /** What a batch of searches is for, to be told while it runs. */
-function doing(jobs: readonly EngineJob[]): string {
+function doing(jobs: readonly EngineJob[], words: Words): string {
   const [job] = jobs;
-  if (job?.kind === "lessen-work") return "Making the cutting simpler";
-  return job?.limits.target === undefined ? "Looking for the least fabric" : "Trying other widths and ways";
+  if (job?.kind === "lessen-work") return words.commandLine.planning.makingTheCuttingSimpler;
+  return job?.limits.target === undefined
+    ? words.commandLine.planning.lookingForTheLeast
+    : words.commandLine.planning.tryingOtherWidthsAnd;
 }
 
 /**
@@ -72,11 +76,16 @@ export async function poolOf(
   const long = tellOfStopping && (options.thorough || (options.budget ?? 0) >= WORTH_TELLING);
   let told = !long;
   const tell = () => {
-    if (!told) io.talk("Searching for long; Ctrl-C keeps the best plan so far.\n");
+    if (!told) io.talk(io.words.commandLine.planning.searchingForLongCtrl);
     told = true;
   };
   const solve: Solve = (jobs) =>
-    solveInPool(jobs, (done, of) => progress.show(`${doing(jobs)}: ${done} of ${of}`), tell);
+    solveInPool(
+      jobs,
+      io.words,
+      (done, of) => progress.show(io.words.commandLine.planning.of(doing(jobs, io.words), done, of)),
+      tell,
+    );
   return { solve: heldToLimit(solve, options), clear: () => progress.clear() };
 }
 
@@ -118,7 +127,7 @@ export async function planText(
     report(opened.diagnostics, opened.value.text, io);
     stash = opened.value.stash;
   }
-  const width = beside.usable === null ? null : await readWidth(beside.usable, spec.defaultUnit);
+  const width = beside.usable === null ? null : await readWidth(beside.usable, spec.defaultUnit, io.words);
   if (width !== null && "problem" in width) {
     io.talk(`error: ${width.problem}\n`);
     return { code: EXIT.usage };

@@ -4,6 +4,7 @@ import { Worker } from "node:worker_threads";
 import type { EngineJob } from "../engine/index.ts";
 import { runJob } from "../engine/index.ts";
 import type { PackingResult } from "../engine/types.ts";
+import type { Words } from "../words/index.ts";
 import { stopFlag, wantsStop, whileSearching } from "./stopping.ts";
 import type { Ready, Solved, WorkerTask } from "./worker.ts";
 
@@ -71,10 +72,11 @@ let batches = 0;
  */
 export function solveInPool(
   jobs: readonly EngineJob[],
+  words: Words,
   onProgress?: JobProgress,
   onBegin?: () => void,
 ): Promise<PackingResult[]> {
-  return whileSearching(() => solveAll(jobs, onProgress, onBegin));
+  return whileSearching(() => solveAll(jobs, onProgress, onBegin), words);
 }
 
 /** Counted or real milliseconds from which a search is long enough to wish it stopped. */

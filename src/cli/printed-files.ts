@@ -1,6 +1,7 @@
 import { resolve } from "node:path";
 import type { Comparison } from "../choices/comparison.ts";
 import type { Plan } from "../plan/types.ts";
+import type { Words } from "../words/index.ts";
 import type { Io } from "./io.ts";
 import { report } from "./report.ts";
 import { PDF_NAME } from "./result-files.ts";
@@ -30,13 +31,18 @@ function diagramsOf(results: Files): string[] {
 }
 
 /** The comparison as files of its own, and in the book. */
-async function comparedFiles(plan: Plan, comparison: Comparison, diagrams: string[]): Promise<Files> {
+async function comparedFiles(
+  plan: Plan,
+  comparison: Comparison,
+  diagrams: string[],
+  words: Words,
+): Promise<Files> {
   const { comparisonTable, loadBook, loadComparisonDrawing } = await import("../index.ts");
   const [{ bookOf, pageOf }, { drawComparison }] = await Promise.all([loadBook(), loadComparisonDrawing()]);
   return {
     "book.html": pageOf(bookOf(plan, diagrams, comparison)),
-    "compare.txt": comparisonTable(comparison, plan.ruler),
-    "compare.svg": drawComparison(comparison, plan.ruler.unit === "in"),
+    "compare.txt": comparisonTable(comparison, plan.ruler, words),
+    "compare.svg": drawComparison(comparison, plan.ruler.unit === "in", words),
   };
 }
 
@@ -61,7 +67,7 @@ export async function printedFiles(
   const { pdf, paper, png, font, markdown } = asked;
   const diagrams = diagramsOf(results);
   const files = {
-    ...(comparison === null ? {} : await comparedFiles(plan, comparison, diagrams)),
+    ...(comparison === null ? {} : await comparedFiles(plan, comparison, diagrams, io.words)),
     ...(markdown ? await handoutFiles(plan, comparison, diagrams) : {}),
   };
   if (!pdf && png === null) return files;

@@ -1,20 +1,18 @@
 import { CommanderError, InvalidArgumentError, Command as Parser, Option as ParserOption } from "commander";
-import { ABOUT } from "./about.ts";
+import type { Words } from "../words/index.ts";
+
+import { aboutText } from "./about.ts";
 import type { Command, ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
 import { commands } from "./commands/index.ts";
 import type { Io } from "./io.ts";
 import type { Option } from "./option.ts";
 
-const CLOSING = `
-To begin: crossgrain new blocks > my-quilt.yaml, then crossgrain plan my-quilt.yaml
+const closing = (words: Words) => words.commandLine.program.toBeginCrossgrainNew;
 
-A FILE of - reads standard input. Amounts are estimates: check before you cut.
-Ends with 0 when done, 1 when the file has errors, 2 for a wrong command line,
-3 when no plan is possible (proved), 4 when none was found, 70 for a fault of this program.`;
-
-function toParserOption(option: Option<unknown>): ParserOption {
-  const help = option.standard === "" ? option.help : `${option.help} (without it: ${option.standard})`;
+function toParserOption(option: Option<unknown>, words: Words): ParserOption {
+  const help =
+    option.standard === "" ? option.help : words.commandLine.program.withoutIt(option.help, option.standard);
   const made = new ParserOption(option.flags, help);
   const { read } = option;
   if (read === null) return made;
@@ -31,12 +29,12 @@ function addCommand(program: Parser, command: Command, io: Io, finish: (code: Ex
   for (const argument of command.arguments) parser.argument(argument.name, argument.help);
   const keys: [key: string, name: string, option: Option<unknown>][] = [];
   for (const [key, option] of Object.entries(command.options)) {
-    const made = toParserOption(option);
+    const made = toParserOption(option, io.words);
     parser.addOption(made);
     keys.push([key, made.attributeName(), option]);
   }
   const examples = command.examples.map((example) => `  crossgrain ${example}\n`).join("");
-  if (examples !== "") parser.addHelpText("after", `\nFor example:\n${examples}`);
+  if (examples !== "") parser.addHelpText("after", io.words.commandLine.program.forExample(examples));
   parser.action(async () => {
     const typed: Record<string, unknown> = parser.opts();
     const values = Object.fromEntries(keys.map(([key, name, { absent }]) => [key, typed[name] ?? absent]));
@@ -47,18 +45,22 @@ function addCommand(program: Parser, command: Command, io: Io, finish: (code: Ex
 /** The whole command line as a commander program. `finish` is told each command's exit code. */
 export function buildProgram(version: string, io: Io, finish: (code: ExitCode) => void): Parser {
   const program = new Parser("crossgrain");
-  program.description(ABOUT).version(version, "-V, --version", "print the version");
-  program.helpOption("-h, --help", "print this help").helpCommand("help [command]", "help for a command");
+  program
+    .description(aboutText(io.words))
+    .version(version, "-V, --version", io.words.commandLine.program.printTheVersion);
+  program
+    .helpOption("-h, --help", io.words.commandLine.program.printThisHelp)
+    .helpCommand(io.words.commandLine.program.helpCommand, io.words.commandLine.program.helpForACommand);
   program.configureOutput({ writeOut: io.out, writeErr: io.talk });
-  program.exitOverride().addHelpText("after", CLOSING);
-  for (const command of commands) addCommand(program, command, io, finish);
+  program.exitOverride().addHelpText("after", closing(io.words));
+  for (const command of commands(io.words)) addCommand(program, command, io, finish);
   for (const parser of program.commands) {
-    parser.helpOption("-h, --help", "print this help").exitOverride();
+    parser.helpOption("-h, --help", io.words.commandLine.program.printThisHelp).exitOverride();
     parser
       .configureOutput(program.configureOutput())
-      .showHelpAfterError(`See: crossgrain ${parser.name()} --help`);
+      .showHelpAfterError(io.words.commandLine.program.seeCrossgrainHelp(parser.name()));
   }
-  program.showHelpAfterError("See: crossgrain --help");
+  program.showHelpAfterError(io.words.commandLine.program.seeCrossgrainHelp2);
   return program;
 }
 

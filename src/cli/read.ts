@@ -3,6 +3,7 @@ import { readdir } from "node:fs/promises";
 import { basename, dirname, extname, join, resolve } from "node:path";
 import { fileNotText, fileTooLarge, fileUnreadable } from "../diagnostics/files.ts";
 import type { Outcome } from "../diagnostics/types.ts";
+
 import type { Io } from "./io.ts";
 
 /** Most bytes of a cut list or quilt file. The largest real ones have a few dozen kilobytes. */
@@ -44,7 +45,7 @@ async function readUpTo(most: number, stream: AsyncIterable<Uint8Array>): Promis
 
 /** Reads a file named on the command line; `-` is standard input. */
 export async function readInput(name: string, io: Io): Promise<Outcome<InputFile>> {
-  const known = name === "-" ? "standard input" : name;
+  const known = name === "-" ? io.words.commandLine.read.standardInput : name;
   let bytes: Uint8Array;
   try {
     bytes = await readUpTo(MOST_BYTES + 1, name === "-" ? io.stdin() : open(resolve(io.folder, name)));

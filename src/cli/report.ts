@@ -1,7 +1,7 @@
 import { diagnosticsJson } from "../diagnostics/answer.ts";
-import { formatDiagnostic } from "../diagnostics/index.ts";
 import { NO_PLAN_CODES, NONE_FOUND_CODE } from "../diagnostics/planning.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
+import { formatDiagnostic, wordAll } from "../words/index.ts";
 import type { ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
 import type { Io } from "./io.ts";
@@ -9,7 +9,7 @@ import type { Io } from "./io.ts";
 /** Tells every diagnostic on the talking stream, a fault with a frame of the maker's file. */
 export function report(diagnostics: readonly Diagnostic[], source: string | undefined, io: Io): void {
   const colours = { error: "red", warning: "yellow" } as const;
-  for (const diagnostic of diagnostics) {
+  for (const diagnostic of wordAll(diagnostics, io.words)) {
     if (diagnostic.severity === "info") {
       io.talk(`${io.onTalk("cyan", "note:")} ${diagnostic.message}\n`);
       continue;
@@ -37,7 +37,7 @@ export function failWith(
   io: Io,
 ): ExitCode {
   report(diagnostics, source, io);
-  if (asJson) io.out(diagnosticsJson(diagnostics));
+  if (asJson) io.out(diagnosticsJson(wordAll(diagnostics, io.words)));
   const code = exitCodeOf(diagnostics);
   // A phase that gives neither a value nor an error breaks its contract.
   return code === EXIT.done ? EXIT.ourFault : code;

@@ -1,4 +1,5 @@
 import type { Plan } from "../plan/types.ts";
+import type { Words } from "../words/index.ts";
 import { fileNamePart } from "./file-names.ts";
 import type { Files } from "./write.ts";
 
@@ -10,7 +11,7 @@ function numbered(what: string, index: number, name: string): string {
 }
 
 /** Every file of a plan: the plan itself, its book, lists and steps as text, tables, a drawing for each fabric. */
-export async function resultFiles(plan: Plan): Promise<Files> {
+export async function resultFiles(plan: Plan, words: Words): Promise<Files> {
   const {
     buyCsv,
     buyList,
@@ -48,17 +49,17 @@ export async function resultFiles(plan: Plan): Promise<Files> {
     top === null || making === undefined ? [] : drawSewing(top, making, plan.fabrics, plan.ruler);
   const steps =
     top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler);
-  const units = unitsCsv(plan);
+  const units = unitsCsv(plan, words);
   return {
-    "plan.json": planJson(plan),
+    "plan.json": planJson(plan, words),
     "book.html": bookPage(
       plan,
       drawings.map(([, svg]) => svg),
     ),
-    "buy.txt": buyList(plan),
-    "buy.csv": buyCsv(plan),
-    "steps.txt": cuttingSteps(plan),
-    ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan) }),
+    "buy.txt": buyList(plan, words),
+    "buy.csv": buyCsv(plan, words),
+    "steps.txt": cuttingSteps(plan, true, words),
+    ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan, words) }),
     ...(top === null ? {} : { "top.svg": drawTop(top, plan.fabrics, plan.ruler) }),
     ...Object.fromEntries(blocks),
     ...Object.fromEntries(templates),
@@ -67,9 +68,9 @@ export async function resultFiles(plan: Plan): Promise<Files> {
       steps.map((svg, i) => [steps.length === 1 ? "units.svg" : `units-${i + 1}.svg`, svg]),
     ),
     ...Object.fromEntries(sewing.map(({ name, svg }) => [`${name}.svg`, svg])),
-    "cuts.csv": cutsCsv(plan),
+    "cuts.csv": cutsCsv(plan, words),
     ...(units === "" ? {} : { "units.csv": units }),
-    "waste.txt": wasteTable(plan),
+    "waste.txt": wasteTable(plan, words),
     ...Object.fromEntries(drawings),
   };
 }

@@ -18,7 +18,9 @@ export interface ReadTable {
 export async function openStash(file: string, bare: LengthUnit, io: Io): Promise<Outcome<ReadTable>> {
   const input = await readInput(file, io);
   if (input.value === null) {
-    const missing = input.diagnostics.some(({ message }) => message.includes("no such file"));
+    const missing = input.diagnostics.some(
+      (each) => each.told === "fileUnreadable" && each.facts.systemCode === "ENOENT",
+    );
     return { value: null, diagnostics: missing ? [stashFileMissing(file)] : input.diagnostics };
   }
   const { readStash } = await import("../index.ts");

@@ -2,6 +2,7 @@ import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { workChangedMeanwhile, workMeasureWrong, workPlannedFixed } from "../diagnostics/work.ts";
 import type { PlannedWork } from "../index.ts";
 import type { Spec } from "../spec/index.ts";
+import type { Words } from "../words/index.ts";
 import { readWidth } from "./asking.ts";
 import type { Io } from "./io.ts";
 import { report } from "./report.ts";
@@ -25,7 +26,7 @@ export interface AskedOfPlan {
 export async function plannedAs(asked: AskedOfPlan, spec: Spec, io: Io): Promise<Outcome<PlannedWork>> {
   const { clothToHand } = await import("../index.ts");
   const { kits, style, prefer, thorough, fatQuarters, usable, stash } = asked;
-  const width = usable === null ? null : await readWidth(usable, spec.defaultUnit);
+  const width = usable === null ? null : await readWidth(usable, spec.defaultUnit, io.words);
   if (width !== null && "problem" in width)
     return { value: null, diagnostics: [workMeasureWrong(NOWHERE, width.problem)] };
   const cloth: PlannedWork["cloth"] = [];
@@ -56,12 +57,13 @@ export async function recordedAs(
   text: string,
   named: string,
   spec: Spec,
+  words: Words,
 ): Promise<Diagnostic[]> {
   const { readWorkFile } = await import("../index.ts");
   const read = readWorkFile(text, named, spec.defaultUnit);
   if (read.value === null) return read.diagnostics;
   const { planned } = read.value;
-  const width = asked.usable === null ? null : await readWidth(asked.usable, spec.defaultUnit);
+  const width = asked.usable === null ? null : await readWidth(asked.usable, spec.defaultUnit, words);
   const changed: [string, boolean][] = [
     ["--kits", asked.kits !== null && asked.kits !== planned.kits],
     ["--style", asked.style !== null && asked.style !== planned.style],

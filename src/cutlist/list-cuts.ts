@@ -4,7 +4,7 @@ import { formatLength, formatSize } from "../length/format.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { CutListSpec, FabricSpec, PieceSpec, Print } from "../spec/types.ts";
 import { usableWidth } from "../stock/index.ts";
-import { joinFromStrips, lengthsSaid, needsJoin } from "./joins.ts";
+import { joinFromStrips, needsJoin } from "./joins.ts";
 import { type LettersOfFabric, letterPieces } from "./letters.ts";
 import { mergePieces } from "./merge.ts";
 import { shapePiece } from "./nested-cut.ts";
@@ -48,7 +48,7 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
     if (piece.cut === "strips" && needsJoin(piece, usable)) {
       const joined = joinFromStrips(piece, usable, ruler);
       if (joined !== null) {
-        diagnostics.push(pieceJoined(where, lengthsSaid(joined.joined!)));
+        diagnostics.push(pieceJoined(where, joined.joined!.lengths));
         return joined;
       }
     }

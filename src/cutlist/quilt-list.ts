@@ -16,7 +16,7 @@ import type { FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
 import { withBackingAccount, withBindingAccount } from "./finishing-account.ts";
-import { joinFromStrips, lengthsSaid, needsJoin } from "./joins.ts";
+import { joinFromStrips, needsJoin } from "./joins.ts";
 import { type LettersOfFabric, letterMarked } from "./letters.ts";
 import { listCuts } from "./list-cuts.ts";
 import { type Marked, mergeMarked } from "./merge.ts";
@@ -169,7 +169,7 @@ function settled(
   if (piece.cut === "strips" && needsJoin(piece, usable)) {
     const joined = joinFromStrips(piece, usable, spec.ruler);
     if (joined !== null) {
-      diagnostics.push(pieceJoined(at, lengthsSaid(joined.joined!)));
+      diagnostics.push(pieceJoined(at, joined.joined!.lengths));
       return joined;
     }
   }

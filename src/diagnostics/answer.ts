@@ -1,4 +1,4 @@
-import type { Diagnostic } from "./types.ts";
+import type { WordedDiagnostic } from "./types.ts";
 
 /** The form of an answer to programs; raised when a reader of older answers would misread a newer one. */
 export const ANSWER_VERSION = 1;
@@ -13,7 +13,7 @@ export interface Head<Format extends string> {
 
 /** `check --json`, and every command with `--json` that ends without a result. */
 export interface DiagnosticsAnswer extends Head<"crossgrain diagnostics"> {
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
 }
 
 export function head<Format extends string>(format: Format): Head<Format> {
@@ -21,7 +21,7 @@ export function head<Format extends string>(format: Format): Head<Format> {
 }
 
 /** Nothing but what there is to tell, as JSON. */
-export function diagnosticsJson(diagnostics: readonly Diagnostic[]): string {
+export function diagnosticsJson(diagnostics: readonly WordedDiagnostic[]): string {
   const answer: DiagnosticsAnswer = { ...head("crossgrain diagnostics"), diagnostics: [...diagnostics] };
   return `${JSON.stringify(answer, null, 2)}\n`;
 }

@@ -1,5 +1,6 @@
-import { visible } from "./quote.ts";
-import type { Diagnostic, Severity } from "./types.ts";
+import { NOWHERE, tell } from "./tell.ts";
+
+import type { Diagnostic } from "./types.ts";
 
 /** Why a file that stands where a result belongs is left alone. */
 export type InTheWay = "unknown" | "changed" | "input" | "no-file";
@@ -10,21 +11,16 @@ export interface Obstacle {
   why: InTheWay;
 }
 
-const WHY: Readonly<Record<InTheWay, string>> = {
-  unknown: "not written by this program",
-  changed: "changed since this program wrote it",
-  input: "it is what this command reads",
-  "no-file": "a folder or a link, not a plain file",
-};
-
-function told(code: string, severity: Severity, message: string, hint: string): Diagnostic {
-  return { code, severity, message, hint, path: "", at: null };
-}
-
-function named(names: readonly string[]): string {
-  const all = names.map(visible);
-  const last = all.pop() ?? "";
-  return all.length === 0 ? last : `${all.join(", ")} and ${last}`;
+/** What is told of each, to be put in words. */
+export interface FoldersFacts {
+  folderInTheWay: { folder: string; obstacles: readonly Obstacle[]; takesOut: boolean };
+  folderFileHeld: { folder: string; file: string; takesOut: boolean };
+  folderChangedMeanwhile: { folder: string; file: string };
+  folderBusy: { folder: string; lock: string };
+  folderHalfWritten: { folder: string; kept: string; mayMend: boolean };
+  folderMended: { folder: string };
+  folderKeptBoth: { folder: string; file: string; beside: string };
+  folderOldLeft: { folder: string; files: readonly string[] };
 }
 
 /**
@@ -36,49 +32,21 @@ export function folderInTheWay(
   obstacles: readonly Obstacle[],
   takesOut: boolean,
 ): Diagnostic {
-  const list = obstacles.map(({ name, why }) => `\n  ${visible(name)} (${WHY[why]})`).join("");
-  const firm = obstacles.filter(({ why }) => why === "input" || why === "no-file").map(({ name }) => name);
-  const them = obstacles.length === 1 ? "it" : "them";
-  const move = `Move or rename ${them}${takesOut ? ", or name another folder with --out" : ""}`;
-  const replace =
-    firm.length === 0
-      ? `${move}; with --replace ${them === "it" ? "it is" : "they are"} written over.`
-      : `${move}. --replace does not write over ${named(firm)}.`;
-  return told(
-    "FOLDER-IN-THE-WAY",
-    "error",
-    `Nothing was written into ${folder}, as this would be lost there:${list}`,
-    replace,
-  );
+  return tell("FOLDER-IN-THE-WAY", "error", NOWHERE, "folderInTheWay", { folder, obstacles, takesOut });
 }
 
 /** A file of the folder cannot be moved, as where a viewer holds it open. The folder is as it was. */
 export function folderFileHeld(folder: string, file: string, takesOut: boolean): Diagnostic {
-  return told(
-    "FOLDER-FILE-HELD",
-    "error",
-    `Nothing was written into ${folder}: ${visible(file)} cannot be replaced. Another program holds it open, or you may not change it.`,
-    `Close it there (a viewer, an editor) and run the command again${takesOut ? ", or name another folder with --out" : ""}.`,
-  );
+  return tell("FOLDER-FILE-HELD", "error", NOWHERE, "folderFileHeld", { folder, file, takesOut });
 }
 
 /** Somebody changed a file in the moment it was to be replaced. The folder is as it was. */
 export function folderChangedMeanwhile(folder: string, file: string): Diagnostic {
-  return told(
-    "FOLDER-CHANGED-MEANWHILE",
-    "error",
-    `Nothing was written into ${folder}: ${visible(file)} was changed while this was about to be written.`,
-    "Run the command again when nothing else writes there.",
-  );
+  return tell("FOLDER-CHANGED-MEANWHILE", "error", NOWHERE, "folderChangedMeanwhile", { folder, file });
 }
 
 export function folderBusy(folder: string, lock: string): Diagnostic {
-  return told(
-    "FOLDER-BUSY",
-    "error",
-    `Nothing was written into ${folder}: another run of this program is writing there.`,
-    `Try again in a moment. If no other run is going on, remove ${lock}.`,
-  );
+  return tell("FOLDER-BUSY", "error", NOWHERE, "folderBusy", { folder, lock });
 }
 
 /**
@@ -86,44 +54,20 @@ export function folderBusy(folder: string, lock: string): Diagnostic {
  * The next run tries again, if it `mayMend`: can read how.
  */
 export function folderHalfWritten(folder: string, kept: string, mayMend: boolean): Diagnostic {
-  const hint = mayMend
-    ? "Close other programs that use the folder and run the command again, which first puts it back."
-    : "Its journal there is damaged, so this is for you to do: take what you need from its files, then remove it.";
-  return told(
-    "FOLDER-HALF-WRITTEN",
-    "error",
-    `${folder} is incomplete: writing into it was stopped halfway, and what stood there before could not be put back. Do not cut by it.`,
-    `Nothing is lost; what stood there is in ${kept}. ${hint}`,
-  );
+  return tell("FOLDER-HALF-WRITTEN", "error", NOWHERE, "folderHalfWritten", { folder, kept, mayMend });
 }
 
 /** What an earlier run was stopped at has been undone. */
 export function folderMended(folder: string): Diagnostic {
-  return told(
-    "FOLDER-MENDED",
-    "info",
-    `An earlier run was stopped while it wrote into ${folder}. What stood there before it is back in place.`,
-    "",
-  );
+  return tell("FOLDER-MENDED", "info", NOWHERE, "folderMended", { folder });
 }
 
 /** A file was made or changed between a run that was stopped and this one; the one before lies beside it. */
 export function folderKeptBoth(folder: string, file: string, beside: string): Diagnostic {
-  return told(
-    "FOLDER-KEPT-BOTH",
-    "warning",
-    `${visible(file)} in ${folder} was changed after an earlier run was stopped, so it was left. What stood there before that run is now ${visible(beside)}.`,
-    "Keep the one you want.",
-  );
+  return tell("FOLDER-KEPT-BOTH", "warning", NOWHERE, "folderKeptBoth", { folder, file, beside });
 }
 
 /** Files of an earlier plan that would have been taken away, had nobody changed them. */
 export function folderOldLeft(folder: string, files: readonly string[]): Diagnostic {
-  const [is, it] = files.length === 1 ? ["is", "it"] : ["are", "them"];
-  return told(
-    "FOLDER-OLD-LEFT",
-    "warning",
-    `${named(files)} in ${folder} ${is} of an earlier plan. You changed ${it}, so ${it === "it" ? "it was" : "they were"} left.`,
-    `Move ${it} elsewhere, so that nobody cuts by ${it}.`,
-  );
+  return tell("FOLDER-OLD-LEFT", "warning", NOWHERE, "folderOldLeft", { folder, files });
 }

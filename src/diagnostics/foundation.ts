@@ -1,8 +1,11 @@
 import type { Rational } from "../length/rational.ts";
 import type { Ticks } from "../length/types.ts";
-import { nearest } from "./nearest.ts";
-import type { InFile } from "./reading.ts";
-import type { Diagnostic, Severity } from "./types.ts";
+import { tell } from "./tell.ts";
+import type { Diagnostic, InFile } from "./types.ts";
+
+function gcd(a: bigint, b: bigint): bigint {
+  return b === 0n ? a : gcd(b, a % b);
+}
 
 /** A length counted in printed squares: `3`, `2 1/4`, `3/4`. */
 export function gridSquares({ n, d }: Rational, grid: Ticks): string {
@@ -14,10 +17,6 @@ export function gridSquares({ n, d }: Rational, grid: Ticks): string {
   return whole === 0n ? part : `${whole} ${part}`;
 }
 
-function gcd(a: bigint, b: bigint): bigint {
-  return b === 0n ? a : gcd(b, a % b);
-}
-
 /** The same said: `3 squares`, `1 square`, `3/4 of a square`. */
 export function sayGridSquares(length: Rational, grid: Ticks): string {
   const count = gridSquares(length, grid);
@@ -25,8 +24,22 @@ export function sayGridSquares(length: Rational, grid: Ticks): string {
   return count.includes("/") && !count.includes(" ") ? `${count} of a square` : `${count} squares`;
 }
 
-function say(code: string, severity: Severity, where: InFile, message: string, hint: string): Diagnostic {
-  return { code, severity, message, hint, path: where.path, at: where.at };
+/** What is told of each, to be put in words. */
+export interface FoundationFacts {
+  foundationAllowance: { squares: string; seam: string; needed: number };
+  foundationBlock: { message: string; hint: string };
+  foundationChoice: { message: string; hint: string };
+  foundationGrid: { found: string; why: string };
+  foundationMethod: { unit: string; method: string };
+  foundationOffGrid: {
+    what: string;
+    squares: string;
+    nearest: { sizes: readonly string[]; blocks: readonly string[] };
+    halves: boolean;
+  };
+  foundationSeam: { seam: string; squares: string; fits: readonly string[] };
+  foundationUnit: { unit: string; reason: string; hint: string };
+  foundationUnknown: { what: string; word: string; known: readonly string[] };
 }
 
 /** Too few squares beyond the seam line to hold the seam allowance. */
@@ -36,45 +49,27 @@ export function foundationAllowance(
   seam: string,
   needed: number,
 ): Diagnostic {
-  return say(
-    "FOUNDATION-ALLOWANCE",
-    "error",
-    where,
-    `The foundation reaches ${squares} beyond the outermost seam line; the seam allowance is ${seam}.`,
-    `Write \`allowance: ${needed}\`, counted in printed squares.`,
-  );
+  return tell("FOUNDATION-ALLOWANCE", "error", where, "foundationAllowance", { squares, seam, needed });
 }
 
 /** A block, or a row of blocks, that does not go onto one piece of foundation as asked. */
 export function foundationBlock(where: InFile, message: string, hint: string): Diagnostic {
-  return say("FOUNDATION-BLOCK", "error", where, message, hint);
+  return tell("FOUNDATION-BLOCK", "error", where, "foundationBlock", { message, hint });
 }
 
 /** Two choices that exclude each other. */
 export function foundationChoice(where: InFile, message: string, hint: string): Diagnostic {
-  return say("FOUNDATION-CHOICE", "error", where, message, hint);
+  return tell("FOUNDATION-CHOICE", "error", where, "foundationChoice", { message, hint });
 }
 
 /** A printed square whose side cannot be told exactly. */
 export function foundationGrid(where: InFile, found: string, why: string): Diagnostic {
-  return say(
-    "FOUNDATION-GRID",
-    "error",
-    where,
-    `The printed squares are \`${found}\`; ${why}.`,
-    "For example `grid: 1 in`, `grid: 1/4 in` or `grid: 2 cm`.",
-  );
+  return tell("FOUNDATION-GRID", "error", where, "foundationGrid", { found, why });
 }
 
 /** On a foundation patches go on one by one, whatever the method for other units. */
 export function foundationMethod(where: InFile, unit: string, method: string): Diagnostic {
-  return say(
-    "FOUNDATION-METHOD",
-    "info",
-    where,
-    `${unit}: made on the foundation, not ${method}.`,
-    "To keep the method, list the blocks that are made on the foundation: `blocks: [...]`.",
-  );
+  return tell("FOUNDATION-METHOD", "info", where, "foundationMethod", { unit, method });
 }
 
 /**
@@ -88,15 +83,7 @@ export function foundationOffGrid(
   nearest: { sizes: readonly string[]; blocks: readonly string[] },
   halves: boolean,
 ): Diagnostic {
-  return say(
-    "FOUNDATION-OFF-GRID",
-    "error",
-    where,
-    `${what} is ${squares}: its seams would not lie on the printed lines.`,
-    `Nearest sizes that fit: ${nearest.sizes.join(" or ")}${
-      nearest.blocks.length === 0 ? "" : `; for the whole block ${nearest.blocks.join(" or ")}`
-    }.${halves ? "" : " Where a seam may lie half-way between two lines, write `half-lines: true`."}`,
-  );
+  return tell("FOUNDATION-OFF-GRID", "error", where, "foundationOffGrid", { what, squares, nearest, halves });
 }
 
 /** A seam allowance of so many squares and a rest: folded, the seam would miss the line. */
@@ -106,18 +93,12 @@ export function foundationSeam(
   squares: string,
   fits: readonly string[],
 ): Diagnostic {
-  return say(
-    "FOUNDATION-SEAM",
-    "error",
-    where,
-    `Folded on a line, the seam lies one allowance from the fold: ${seam} is ${squares}, so it would miss the printed lines.`,
-    `Use squares of ${fits.join(" or ")}, or piece patch by patch: \`way: pieced\`.`,
-  );
+  return tell("FOUNDATION-SEAM", "error", where, "foundationSeam", { seam, squares, fits });
 }
 
 /** A unit whose patches cannot be added one by one with straight seams. */
 export function foundationUnit(where: InFile, unit: string, reason: string, hint: string): Diagnostic {
-  return say("FOUNDATION-UNIT", "error", where, `${unit} cannot be pieced on a foundation: ${reason}`, hint);
+  return tell("FOUNDATION-UNIT", "error", where, "foundationUnit", { unit, reason, hint });
 }
 
 /** No such fabric, or a block that is not in the file. */
@@ -127,14 +108,5 @@ export function foundationUnknown(
   word: string,
   known: readonly string[],
 ): Diagnostic {
-  const near = nearest(word, [...known]);
-  return say(
-    "FOUNDATION-UNKNOWN",
-    "error",
-    where,
-    `There is no ${what} \`${word}\`.`,
-    near === null
-      ? `Known here: ${known.map((each) => `\`${each}\``).join(", ")}.`
-      : `Did you mean \`${near}\`?`,
-  );
+  return tell("FOUNDATION-UNKNOWN", "error", where, "foundationUnknown", { what, word, known });
 }

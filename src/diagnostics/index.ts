@@ -1,5 +1,4 @@
-export { formatDiagnostic } from "./frame.ts";
 export { nearest } from "./nearest.ts";
 export { NO_PLAN_CODES } from "./planning.ts";
 export { quote, visible } from "./quote.ts";
-export type { Diagnostic, Outcome, Place, Severity } from "./types.ts";
+export type { Diagnostic, Outcome, Place, Severity, WordedDiagnostic } from "./types.ts";

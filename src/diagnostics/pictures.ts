@@ -1,52 +1,25 @@
+import { NOWHERE, tell } from "./tell.ts";
+
 import type { Diagnostic } from "./types.ts";
 
-/** Letters and names told one by one; the rest are counted. */
-const MOST = 3;
-const MOST_LETTERS = 12;
-const LONGEST = 40;
+/** What is told of each, to be put in words. */
+export interface PicturesFacts {
+  fontUnreadable: { path: string; exists: boolean };
+  lettersWithoutFont: { names: readonly string[]; letters: readonly string[] };
+  notADrawing: { file: string };
+}
 
 /** A font named on the command line that is none. */
 export function fontUnreadable(path: string, exists: boolean): Diagnostic {
-  const why = exists ? "it is no TrueType or OpenType font" : "there is no such file, or it may not be read";
-  return {
-    code: "FONT-UNREADABLE",
-    severity: "warning",
-    message: `The font ${path} cannot be used: ${why}.`,
-    hint: "Name a file that ends in .ttf, .otf or .ttc, for example --font ~/fonts/NotoSansJP-Regular.ttf",
-    path: "",
-    at: null,
-  };
+  return tell("FONT-UNREADABLE", "warning", NOWHERE, "fontUnreadable", { path, exists });
 }
 
 /** Names that no font at hand can draw. */
 export function lettersWithoutFont(names: readonly string[], letters: readonly string[]): Diagnostic {
-  const quoted = names
-    .slice(0, MOST)
-    .map(
-      (name) =>
-        `"${Array.from(name).length > LONGEST ? `${Array.from(name).slice(0, LONGEST).join("")}…` : name}"`,
-    );
-  const more = names.length > MOST ? ` and ${names.length - MOST} more` : "";
-  const some = letters.slice(0, MOST_LETTERS).join(" ");
-  const rest = letters.length > MOST_LETTERS ? ` and ${letters.length - MOST_LETTERS} more` : "";
-  return {
-    code: "LETTERS-WITHOUT-FONT",
-    severity: "warning",
-    message: `No font at hand has these letters: ${some}${rest}. They are in ${quoted.join(", ")}${more}. In the PDF and PNG files ▯ stands for each of them; the web page and the SVG drawings hold the names as you wrote them.`,
-    hint: "Install a font for that writing, or name its file: --font ~/fonts/NotoSansJP-Regular.ttf",
-    path: "",
-    at: null,
-  };
+  return tell("LETTERS-WITHOUT-FONT", "warning", NOWHERE, "lettersWithoutFont", { names, letters });
 }
 
 /** A file to make a picture of that is no drawing. */
 export function notADrawing(file: string): Diagnostic {
-  return {
-    code: "NOT-A-DRAWING",
-    severity: "error",
-    message: `${file} is not an SVG drawing.`,
-    hint: "Plan first, then name a drawing of the plan, for example crossgrain picture out/tide-pool/cut-1-night-sea.svg --width 1600",
-    path: "",
-    at: null,
-  };
+  return tell("NOT-A-DRAWING", "error", NOWHERE, "notADrawing", { file });
 }

@@ -1,331 +1,211 @@
-import { nearest } from "./nearest.ts";
-import type { Diagnostic, Place, Severity } from "./types.ts";
+import { tell } from "./tell.ts";
+
+import type { Diagnostic, InFile } from "./types.ts";
 
 /** Where in the design a diagnostic speaks of. */
-export interface InDesign {
-  path: string;
-  at: Place | null;
-}
-
-function say(code: string, severity: Severity, where: InDesign, message: string, hint = ""): Diagnostic {
-  return { code, severity, message, hint, path: where.path, at: where.at };
-}
-
-/** "Did you mean" when a known word is near, else the list of known words. */
-function suggest(word: string, known: readonly string[]): string {
-  const near = nearest(word, [...known]);
-  if (near !== null) return `Did you mean \`${near}\`?`;
-  const shown = known.slice(0, 12).map((each) => `\`${each}\``);
-  return shown.length === 0 ? "" : `Known here: ${shown.join(", ")}${known.length > 12 ? " ..." : ""}.`;
-}
-
-export function biasOutside(where: InDesign, what: string, hint: string): Diagnostic {
-  return say(
-    "BIAS-OUTSIDE",
-    "warning",
-    where,
-    `${what} leaves bias edges on the outside, where they stretch.`,
-    hint,
-  );
-}
-
-export function blockSizeMissing(where: InDesign, block: string): Diagnostic {
-  return say(
-    "BLOCK-SIZE-MISSING",
-    "error",
-    where,
-    `Block ${block} has no finished size.`,
-    "Write its size, for example `size: 8`, or the sizes of its columns and lines.",
-  );
-}
-
-export function blockSizesDiffer(where: InDesign, found: string, expected: string): Diagnostic {
-  return say(
-    "BLOCK-SIZES-DIFFER",
-    "error",
-    where,
-    `${found}, but ${expected}.`,
-    "Blocks of one row need one height; with sashing, blocks of one column need one width too.",
-  );
-}
-
-export function blockUnknown(where: InDesign, word: string, known: readonly string[]): Diagnostic {
-  return say("BLOCK-UNKNOWN", "error", where, `There is no block \`${word}\`.`, suggest(word, known));
-}
-
-export function blockUnused(where: InDesign, block: string): Diagnostic {
-  return say("BLOCK-UNUSED", "warning", where, `Block ${block} is not used in the quilt.`);
-}
-
-export function borderDoesNotFit(where: InDesign, message: string, hint: string): Diagnostic {
-  return say("BORDER-DOES-NOT-FIT", "error", where, message, hint);
-}
-
-export function cellEmpty(where: InDesign, cell: string, mark: string): Diagnostic {
-  return say(
-    "CELL-EMPTY",
-    "error",
-    where,
-    `${cell} is marked \`${mark}\`, but no unit reaches it.`,
-    "`-` continues the unit to the left, `|` the unit above; every other cell needs a code.",
-  );
-}
-
-export function codeUnknown(where: InDesign, code: string, known: readonly string[]): Diagnostic {
-  return say(
-    "CODE-UNKNOWN",
-    "error",
-    where,
-    `The drawing uses \`${code}\`, which \`cells\` does not explain.`,
-    suggest(code, known),
-  );
-}
-
-export function codeUnused(where: InDesign, code: string, block: string): Diagnostic {
-  return say(
-    "CODE-UNUSED",
-    "warning",
-    where,
-    `Code \`${code}\` is explained but not drawn in block ${block}.`,
-  );
-}
-
-export function colourwayCircular(where: InDesign, chain: readonly string[]): Diagnostic {
-  return say(
-    "COLOURWAY-CIRCULAR",
-    "error",
-    where,
-    `These colours lead back to themselves: ${chain.join(" -> ")}.`,
-    "Let one of them name a fabric.",
-  );
-}
-
-export function colourwayUnknown(where: InDesign, word: string, known: readonly string[]): Diagnostic {
-  return say("COLOURWAY-UNKNOWN", "error", where, `There is no colourway \`${word}\`.`, suggest(word, known));
-}
-
-/** `unit` is told by its kind and its text; `to` is null when no method keeps the direction at all. */
-export function directionByOtherMethod(
-  where: InDesign,
-  unit: { kind: string; text: string },
-  fabric: string,
-  from: string,
-  to: string | null,
-): Diagnostic {
-  const instead = to === null ? "No other method can do it either." : `Made ${to} instead.`;
-  const why = `${unit.text}: made ${from}, the print of ${fabric} would not all point the way it should.`;
-  return {
-    ...say(
-      "DIRECTION-OTHER-METHOD",
-      "warning",
-      where,
-      `${why} ${instead}`,
-      "To keep the first method, let the print turn with the unit: `prints: with unit`.",
-    ),
-    lost: { kind: unit.kind, why: to === null ? `${why} ${instead}` : why },
-  };
-}
-
-export function directionSpares(where: InDesign, unit: string, method: string, spare: number): Diagnostic {
-  return say(
-    "DIRECTION-SPARES",
-    "warning",
-    where,
-    `${unit}: made ${method}, ${spare} ${spare === 1 ? "unit is" : "units are"} left over with the print pointing the wrong way.`,
-    "Another method may waste less.",
-  );
-}
-
-export function fabricMissing(
-  where: InDesign,
-  word: string,
-  block: string,
-  known: readonly string[],
-): Diagnostic {
-  return say(
-    "FABRIC-MISSING",
-    "error",
-    where,
-    `${block}: \`${word}\` is neither a fabric nor a role with a fabric.`,
-    suggest(word, known),
-  );
-}
-
-export function fabricUnused(where: InDesign, fabric: string): Diagnostic {
-  return say("FABRIC-UNUSED", "warning", where, `Fabric ${fabric} is not used in the quilt.`);
-}
-
-export function gridOffMarks(where: InDesign, message: string, below: string, above: string): Diagnostic {
-  return say(
-    "GRID-OFF-MARKS",
-    "warning",
-    where,
-    message,
-    `Nearest sizes that divide: ${below} or ${above}. Otherwise cut sizes are rounded up and units trimmed.`,
-  );
-}
-
-export function methodUnknown(
-  where: InDesign,
-  unit: string,
-  word: string,
-  known: readonly string[],
-): Diagnostic {
-  return say(
-    "METHOD-UNKNOWN",
-    "error",
-    where,
-    `There is no method \`${word}\` for ${unit}.`,
-    suggest(word, known),
-  );
-}
+export type InDesign = InFile;
 
 /** Why parts of a block that a file names are none that can be turned. */
 export type NotMotifs =
   | { why: "no code"; code: string; known: readonly string[] }
   | { why: "one only" | "same all round" | "units across" | "not alike" };
 
-export function motifsNotAlike(where: InDesign, block: string, found: NotMotifs): Diagnostic {
-  const said: Readonly<Record<NotMotifs["why"], string>> = {
-    "no code": found.why === "no code" ? `\`${found.code}\` is no code of its grid` : "",
-    "one only": "there is only one of them, and it turns with the block",
-    "same all round": "they look the same whichever way they are turned",
-    "units across": "a unit lies across the line between two of them",
-    "not alike": "they are not all alike, however they are turned",
+/** What is told of each, to be put in words. */
+export interface QuiltFacts {
+  directionByOtherMethod: {
+    unit: { kind: string; text: string };
+    fabric: string;
+    from: string;
+    to: string | null;
   };
-  const hint =
-    found.why === "no code"
-      ? suggest(found.code, found.known)
-      : "Write how many there are across and down, `motifs: 2 x 2`, or codes of the grid, `motifs: g`; or leave it out.";
-  return say("MOTIFS-NOT-ALIKE", "error", where, `The motifs of block ${block}: ${said[found.why]}.`, hint);
+  biasOutside: { what: string; hint: string };
+  blockSizeMissing: { block: string };
+  blockSizesDiffer: { found: string; expected: string };
+  blockUnknown: { word: string; known: readonly string[] };
+  blockUnused: { block: string };
+  borderDoesNotFit: { message: string; hint: string };
+  cellEmpty: { cell: string; mark: string };
+  codeUnknown: { code: string; known: readonly string[] };
+  codeUnused: { code: string; block: string };
+  colourwayCircular: { chain: readonly string[] };
+  colourwayUnknown: { word: string; known: readonly string[] };
+  directionSpares: { unit: string; method: string; spare: number };
+  fabricMissing: { word: string; block: string; known: readonly string[] };
+  fabricUnused: { fabric: string };
+  gridOffMarks: { message: string; below: string; above: string };
+  methodUnknown: { unit: string; word: string; known: readonly string[] };
+  motifsNotAlike: { block: string; found: NotMotifs };
+  onPointUneven: { message: string; hint: string };
+  partialSeam: { block: string; divides: readonly string[] };
+  printTilted: { fabric: string };
+  quiltTooLarge: { patches: string; most: string };
+  roleUnknown: { unit: string; role: string; known: readonly string[] };
+  rolesUncovered: { unit: string; role: string; known: readonly string[] };
+  rowsUneven: { found: string; expected: string };
+  seamsDoNotMeet: { message: string };
+  setInSeam: { unit: string; cuts: readonly string[] };
+  sizesDoNotAddUp: { message: string; hint: string };
+  spanOffGrid: { code: string; cell: string; span: string };
+  unitUnknown: { word: string; known: readonly string[] };
+  unitUnsuited: { unit: string; size: string; reason: string; hint: string };
+  unitsOverlap: { code: string; other: string; cell: string };
 }
 
-export function onPointUneven(where: InDesign, message: string, hint: string): Diagnostic {
-  return say("ON-POINT-UNEVEN", "error", where, message, hint);
+export function biasOutside(where: InFile, what: string, hint: string): Diagnostic {
+  return tell("BIAS-OUTSIDE", "warning", where, "biasOutside", { what, hint });
+}
+
+export function blockSizeMissing(where: InFile, block: string): Diagnostic {
+  return tell("BLOCK-SIZE-MISSING", "error", where, "blockSizeMissing", { block });
+}
+
+export function blockSizesDiffer(where: InFile, found: string, expected: string): Diagnostic {
+  return tell("BLOCK-SIZES-DIFFER", "error", where, "blockSizesDiffer", { found, expected });
+}
+
+export function blockUnknown(where: InFile, word: string, known: readonly string[]): Diagnostic {
+  return tell("BLOCK-UNKNOWN", "error", where, "blockUnknown", { word, known });
+}
+
+export function blockUnused(where: InFile, block: string): Diagnostic {
+  return tell("BLOCK-UNUSED", "warning", where, "blockUnused", { block });
+}
+
+export function borderDoesNotFit(where: InFile, message: string, hint: string): Diagnostic {
+  return tell("BORDER-DOES-NOT-FIT", "error", where, "borderDoesNotFit", { message, hint });
+}
+
+export function cellEmpty(where: InFile, cell: string, mark: string): Diagnostic {
+  return tell("CELL-EMPTY", "error", where, "cellEmpty", { cell, mark });
+}
+
+export function codeUnknown(where: InFile, code: string, known: readonly string[]): Diagnostic {
+  return tell("CODE-UNKNOWN", "error", where, "codeUnknown", { code, known });
+}
+
+export function codeUnused(where: InFile, code: string, block: string): Diagnostic {
+  return tell("CODE-UNUSED", "warning", where, "codeUnused", { code, block });
+}
+
+export function colourwayCircular(where: InFile, chain: readonly string[]): Diagnostic {
+  return tell("COLOURWAY-CIRCULAR", "error", where, "colourwayCircular", { chain });
+}
+
+export function colourwayUnknown(where: InFile, word: string, known: readonly string[]): Diagnostic {
+  return tell("COLOURWAY-UNKNOWN", "error", where, "colourwayUnknown", { word, known });
+}
+
+export function directionSpares(where: InFile, unit: string, method: string, spare: number): Diagnostic {
+  return tell("DIRECTION-SPARES", "warning", where, "directionSpares", { unit, method, spare });
+}
+
+export function fabricMissing(
+  where: InFile,
+  word: string,
+  block: string,
+  known: readonly string[],
+): Diagnostic {
+  return tell("FABRIC-MISSING", "error", where, "fabricMissing", { word, block, known });
+}
+
+export function fabricUnused(where: InFile, fabric: string): Diagnostic {
+  return tell("FABRIC-UNUSED", "warning", where, "fabricUnused", { fabric });
+}
+
+export function gridOffMarks(where: InFile, message: string, below: string, above: string): Diagnostic {
+  return tell("GRID-OFF-MARKS", "warning", where, "gridOffMarks", { message, below, above });
+}
+
+export function methodUnknown(
+  where: InFile,
+  unit: string,
+  word: string,
+  known: readonly string[],
+): Diagnostic {
+  return tell("METHOD-UNKNOWN", "error", where, "methodUnknown", { unit, word, known });
+}
+
+export function motifsNotAlike(where: InFile, block: string, found: NotMotifs): Diagnostic {
+  return tell("MOTIFS-NOT-ALIKE", "error", where, "motifsNotAlike", { block, found });
+}
+
+export function onPointUneven(where: InFile, message: string, hint: string): Diagnostic {
+  return tell("ON-POINT-UNEVEN", "error", where, "onPointUneven", { message, hint });
 }
 
 /** @param divides units to divide so that straight seams would do; empty when none were found */
-export function partialSeam(where: InDesign, block: string, divides: readonly string[]): Diagnostic {
-  return say(
-    "PARTIAL-SEAM",
-    "warning",
-    where,
-    `Block ${block} cannot be joined in straight seams alone: one seam is sewn part way and finished later.`,
-    divides.length === 0 ? "" : `For straight seams throughout divide ${divides.join(", and ")}.`,
-  );
+export function partialSeam(where: InFile, block: string, divides: readonly string[]): Diagnostic {
+  return tell("PARTIAL-SEAM", "warning", where, "partialSeam", { block, divides });
 }
 
-export function printTilted(where: InDesign, fabric: string): Diagnostic {
-  return say(
-    "PRINT-TILTED",
-    "warning",
-    where,
-    `${fabric}: in blocks set on point its print leans with the block; upright it would have to be cut on the bias.`,
-    "Use a fabric without direction there, or set the blocks straight.",
-  );
+export function printTilted(where: InFile, fabric: string): Diagnostic {
+  return tell("PRINT-TILTED", "warning", where, "printTilted", { fabric });
 }
 
-export function quiltTooLarge(where: InDesign, patches: string, most: string): Diagnostic {
-  return say(
-    "QUILT-TOO-LARGE",
-    "error",
-    where,
-    `The design has ${patches} patches; at most ${most} can be worked out at once.`,
-    "Plan one part of it, or give the pieces as a cut list.",
-  );
+export function quiltTooLarge(where: InFile, patches: string, most: string): Diagnostic {
+  return tell("QUILT-TOO-LARGE", "error", where, "quiltTooLarge", { patches, most });
 }
 
-export function roleUnknown(
-  where: InDesign,
-  unit: string,
-  role: string,
-  known: readonly string[],
-): Diagnostic {
-  return say("ROLE-UNKNOWN", "error", where, `A ${unit} has no part \`${role}\`.`, suggest(role, known));
+export function roleUnknown(where: InFile, unit: string, role: string, known: readonly string[]): Diagnostic {
+  return tell("ROLE-UNKNOWN", "error", where, "roleUnknown", { unit, role, known });
 }
 
 export function rolesUncovered(
-  where: InDesign,
+  where: InFile,
   unit: string,
   role: string,
   known: readonly string[],
 ): Diagnostic {
-  return say(
-    "ROLE-WITHOUT-FABRIC",
-    "error",
-    where,
-    `The ${role} of this ${unit} has no fabric.`,
-    `Give one for each part: ${known.map((each) => `\`${each}\``).join(", ")}.`,
-  );
+  return tell("ROLE-WITHOUT-FABRIC", "error", where, "rolesUncovered", { unit, role, known });
 }
 
-export function rowsUneven(where: InDesign, found: string, expected: string): Diagnostic {
-  return say(
-    "ROWS-UNEVEN",
-    "error",
-    where,
-    `${found}, but ${expected}.`,
-    "Every row must come to the same length.",
-  );
+export function rowsUneven(where: InFile, found: string, expected: string): Diagnostic {
+  return tell("ROWS-UNEVEN", "error", where, "rowsUneven", { found, expected });
 }
 
-export function seamsDoNotMeet(where: InDesign, message: string): Diagnostic {
-  return say(
-    "SEAMS-DO-NOT-MEET",
-    "warning",
-    where,
-    message,
-    "Check that it is meant; otherwise give the blocks one width.",
-  );
+export function seamsDoNotMeet(where: InFile, message: string): Diagnostic {
+  return tell("SEAMS-DO-NOT-MEET", "warning", where, "seamsDoNotMeet", { message });
 }
 
 /** @param cuts how many cuts through patches of which part would do away with them; empty when none were found */
-export function setInSeam(where: InDesign, unit: string, cuts: readonly string[]): Diagnostic {
-  return say(
-    "SET-IN-SEAM",
-    "warning",
-    where,
-    `${unit} has patches set into corners: seams that stop one allowance short and turn.`,
-    cuts.length === 0
-      ? ""
-      : `For straight seams alone draw it as \`drawn patches\` with ${cuts.join(" and ")}, a seam in the place of each.`,
-  );
+export function setInSeam(where: InFile, unit: string, cuts: readonly string[]): Diagnostic {
+  return tell("SET-IN-SEAM", "warning", where, "setInSeam", { unit, cuts });
 }
 
-export function sizesDoNotAddUp(where: InDesign, message: string, hint: string): Diagnostic {
-  return say("SIZES-DO-NOT-ADD-UP", "error", where, message, hint);
+export function sizesDoNotAddUp(where: InFile, message: string, hint: string): Diagnostic {
+  return tell("SIZES-DO-NOT-ADD-UP", "error", where, "sizesDoNotAddUp", { message, hint });
 }
 
-export function spanOffGrid(where: InDesign, code: string, cell: string, span: string): Diagnostic {
-  return say(
-    "SPAN-OFF-GRID",
-    "error",
-    where,
-    `\`${code}\` at ${cell} covers ${span} cells and runs off the grid.`,
-    "Move it, make it smaller, or draw more cells.",
-  );
+export function spanOffGrid(where: InFile, code: string, cell: string, span: string): Diagnostic {
+  return tell("SPAN-OFF-GRID", "error", where, "spanOffGrid", { code, cell, span });
 }
 
-export function unitUnknown(where: InDesign, word: string, known: readonly string[]): Diagnostic {
-  return say("UNIT-UNKNOWN", "error", where, `There is no unit \`${word}\`.`, suggest(word, known));
+export function unitUnknown(where: InFile, word: string, known: readonly string[]): Diagnostic {
+  return tell("UNIT-UNKNOWN", "error", where, "unitUnknown", { word, known });
 }
 
 export function unitUnsuited(
-  where: InDesign,
+  where: InFile,
   unit: string,
   size: string,
   reason: string,
   hint: string,
 ): Diagnostic {
-  return say("UNIT-UNSUITED", "error", where, `${unit} ${size}: ${reason}`, hint);
+  return tell("UNIT-UNSUITED", "error", where, "unitUnsuited", { unit, size, reason, hint });
 }
 
-export function unitsOverlap(where: InDesign, code: string, other: string, cell: string): Diagnostic {
-  return say(
-    "UNITS-OVERLAP",
-    "error",
-    where,
-    `\`${code}\` covers ${cell}, where \`${other}\` is drawn.`,
-    "Mark cells that a unit covers with `-` (from the left) or `|` (from above).",
-  );
+export function unitsOverlap(where: InFile, code: string, other: string, cell: string): Diagnostic {
+  return tell("UNITS-OVERLAP", "error", where, "unitsOverlap", { code, other, cell });
+}
+
+/** `unit` is told by its kind and its text; `to` is null when no method keeps the direction at all. */
+export function directionByOtherMethod(
+  where: InFile,
+  unit: { kind: string; text: string },
+  fabric: string,
+  from: string,
+  to: string | null,
+): Diagnostic {
+  const facts = { unit, fabric, from, to };
+  return tell("DIRECTION-OTHER-METHOD", "warning", where, "directionByOtherMethod", facts);
 }

@@ -1,14 +1,13 @@
-import type { InFile } from "./reading.ts";
-import type { Diagnostic } from "./types.ts";
+import { tell } from "./tell.ts";
+
+import type { Diagnostic, InFile } from "./types.ts";
+
+/** What is told of each, to be put in words. */
+export interface ShapesFacts {
+  shapeUnfit: { why: string; expected: string; example: string };
+}
 
 /** A shape whose fields do not fit together. `why` says what was found. */
 export function shapeUnfit(where: InFile, why: string, expected: string, example: string): Diagnostic {
-  return {
-    code: "SHAPE-UNFIT",
-    severity: "error",
-    message: `This shape cannot be cut as written: ${why}; ${expected}.`,
-    hint: `For example \`${example}\`.`,
-    path: where.path,
-    at: where.at,
-  };
+  return tell("SHAPE-UNFIT", "error", where, "shapeUnfit", { why, expected, example });
 }

@@ -214,12 +214,12 @@ async function weigh(
  */
 async function settleAll(
   weighed: readonly Chosen[],
-  { style }: PlanSettings,
+  { style, ruler }: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
 ): Promise<Chosen[]> {
   const settled = weighed.map((one): Chosen => {
-    const found = settleRuns(one.cutList, usableWidth(one.cutList.fabric), one.result);
+    const found = settleRuns(one.cutList, usableWidth(one.cutList.fabric), one.result, ruler.mark);
     if (found === null) return one.problem.style === style ? one : boundedByArea(one, style);
     assertRight(one.problem, one.result);
     const sources = { usable: one.problem.roll?.width ?? null, fixedStock: one.fixedStock };

@@ -20,12 +20,19 @@ export interface Source {
 /**
  * Puts the strips and ends that feed each run in place of the run, as pieces of their own sizes: from here on they are
  * pieces like all others. Null when nothing is joined.
+ * @param mark of the ruler that ends of strips are cut by
  */
-export function settleRuns(cutList: CutList, usable: Ticks, result: PackingResult): Settled | null {
+export function settleRuns(
+  cutList: CutList,
+  usable: Ticks,
+  found: PackingResult,
+  mark: Ticks,
+): Settled | null {
   const isOpen = ({ joined }: CutPiece) =>
     joined !== undefined && joined.run === undefined && joined.perKit !== true;
   if (!cutList.pieces.some(isOpen)) return null;
-  const sources = neededOf(sourcesIn(result, usable), cutList);
+  const result = { ...found, layouts: endsOnMarks(found.layouts, cutList, usable, mark) };
+  const sources = neededOf(sourcesIn(result.layouts, usable), cutList);
   /** New pieces, each with the item it came from and its length; null for what was no run. */
   const made = cutList.pieces.flatMap(
     (piece, item): { piece: CutPiece; item: number; across: Ticks | null }[] => {
@@ -52,8 +59,39 @@ export function settleRuns(cutList: CutList, usable: Ticks, result: PackingResul
   };
 }
 
+/**
+ * The layouts with the ends of strips that are joined cut at the mark below, where their run is long enough all the
+ * same: behind a slanting cut what is left of a strip is no length a ruler shows.
+ */
+function endsOnMarks(
+  layouts: readonly StockLayout[],
+  { pieces }: CutList,
+  usable: Ticks,
+  mark: Ticks,
+): StockLayout[] {
+  const sources = sourcesIn(layouts, usable);
+  const down = ({ across, whole }: Pick<Source, "across" | "whole">): Ticks =>
+    whole ? across : across - (across % mark);
+  const lasts = (item: number): boolean => {
+    const own = sources.filter((source) => source.item === item);
+    const strips = own.reduce((sum, { count }) => sum + count, 0);
+    const length = own.reduce((sum, source) => sum + down(source) * source.count, 0);
+    const run = pieces[item]?.joined;
+    return run !== undefined && length - (strips - 1) * run.loss >= run.length;
+  };
+  const items = new Set(sources.map(({ item }) => item).filter(lasts));
+  const marked = <S extends Section>(section: S): S => {
+    if (section.kind === "bands") return { ...section, rest: section.rest.map(marked) };
+    const { end } = section.column;
+    if (end === undefined || !items.has(end.item)) return section;
+    const across = down({ across: end.across, whole: end.across === usable });
+    return { ...section, column: { ...section.column, end: { ...end, across } } };
+  };
+  return layouts.map((layout) => ({ ...layout, sections: layout.sections.map(marked) }));
+}
+
 /** All sources of all runs, equal ones together: whole strips first, then ends, longest first. */
-function sourcesIn({ layouts }: PackingResult, usable: Ticks): Source[] {
+function sourcesIn(layouts: readonly StockLayout[], usable: Ticks): Source[] {
   const found: Source[] = [];
   const visit = (sections: readonly Section[], times: number): void => {
     for (const section of sections) {

@@ -173,7 +173,7 @@ function reportUnused(builder: Builder): void {
 function once(diagnostics: readonly Diagnostic[]): Diagnostic[] {
   const seen = new Set<string>();
   return diagnostics.filter((each) => {
-    const key = `${each.code}\n${each.path}\n${each.message}`;
+    const key = `${each.code}\n${each.path}\n${JSON.stringify([each.told, each.facts])}`;
     if (seen.has(key)) return false;
     seen.add(key);
     return true;

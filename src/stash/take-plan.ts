@@ -3,7 +3,6 @@ import type { Outcome } from "../diagnostics/types.ts";
 import { formatSize, roomToMark } from "../length/index.ts";
 import type { FixedStock, Plan } from "../plan/types.ts";
 import { addCloth, removeCloth } from "./change-stash.ts";
-import { FROM_STASH } from "./to-hand.ts";
 import type { Stash, StashCloth } from "./types.ts";
 
 /** What a plan takes out of the drawer and what it puts back. */
@@ -34,16 +33,21 @@ function restsPutBy(
   );
 }
 
+/** Whether a lay is a piece of the drawer: its kind says where it came from. */
+function isOfStash(stock: readonly FixedStock[], name: string): boolean {
+  return stock.some((kind) => kind.name === name && kind.from === "stash");
+}
+
 /**
  * The table after a plan has been cut: the pieces of cloth it lays out are gone, the offcuts worth keeping are
  * added, those of what was bought too. All of it or nothing.
  */
 export function takePlan(stash: Stash, plan: Plan, file: string): Outcome<Taken> {
   const used = gathered(
-    plan.fabrics.flatMap(({ name, lays, done }) => [
+    plan.fabrics.flatMap(({ name, lays, stock = [], done }) => [
       ...(done?.took ?? []).map((size) => ({ fabric: name, ...size, note: "" })),
       ...lays
-        .filter((lay) => lay.source === "fixed" && lay.name.startsWith(FROM_STASH))
+        .filter((lay) => lay.source === "fixed" && isOfStash(stock, lay.name))
         .map(({ across, along }) => ({ fabric: name, across, along, count: 1, note: "" })),
     ]),
   );

@@ -8,7 +8,7 @@ import { fabricKey } from "../stock/index.ts";
 import type { Stash } from "./types.ts";
 
 /** How the name of a piece of cloth from the table begins in a plan, to tell it from cloth that is bought cut. */
-export const FROM_STASH = "stash piece";
+const FROM_STASH = "stash piece";
 
 /** Cloth to hand of one fabric of a quilt. */
 export interface ClothToHand {

@@ -5,6 +5,7 @@ import { planSpec, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import { buyJson, planJson } from "../../src/render/json/index.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
+import { english } from "../../src/words/index.ts";
 import { crossgrainHere, emptyFolder, ROOT, SMALL } from "../cli/run.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 import { faults, type Node, SCHEMA_FILES, type Schema, schemaOf } from "./schemas.ts";
@@ -37,9 +38,9 @@ describe("the plan and the shopping list of every fixture are as their schemas s
     const plan = await planOf(file);
     if (plan === null) return;
     planned += 1;
-    const printed = JSON.parse(planJson(plan)) as Plan & { lengths: Record<string, string> };
+    const printed = JSON.parse(planJson(plan, english)) as Plan & { lengths: Record<string, string> };
     expect(faults("plan.schema.json", printed)).toEqual([]);
-    expect(faults("buy.schema.json", JSON.parse(buyJson(plan)))).toEqual([]);
+    expect(faults("buy.schema.json", JSON.parse(buyJson(plan, english)))).toEqual([]);
     for (const { pieces } of printed.fabrics)
       for (const { across, along } of pieces) {
         expect(printed.lengths[across]).toMatch(/\d/);

@@ -6,6 +6,7 @@ import { planCutLists, type Solve } from "../../src/plan/index.ts";
 import type { FabricPlan, Lay, Part, Plan } from "../../src/plan/types.ts";
 import { beginWork, readSpecFile, type Spec, USUALLY_PLANNED } from "../../src/spec/index.ts";
 import { Dice } from "../engine/exact/random-problems.ts";
+import { allSaid } from "../support/in-words.ts";
 import { randomFile } from "./random-files.ts";
 
 /** Codes of answers that say truly that a mishap cannot be mended. */
@@ -217,7 +218,9 @@ export async function faultsOfState(seed: number, effort: number): Promise<strin
         const codes = errors.map(({ code }) => code);
         if (codes.length === 0 || codes.some((code) => !DECLINED.includes(code)))
           faults.push(
-            `${told.words.join("; ")}: ${codes.join()} ${errors.map(({ message }) => message).join("; ")}`,
+            `${told.words.join("; ")}: ${codes.join()} ${allSaid(errors)
+              .map(({ message }) => message)
+              .join("; ")}`,
           );
         break;
       }

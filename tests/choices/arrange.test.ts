@@ -8,6 +8,8 @@ import { exactToNumber, fillRows, layOutQuilt } from "../../src/quilt/index.ts";
 import { arrangementsScene } from "../../src/render/svg/draw-arrangements.ts";
 import { arrangementPictures, arrangementsTable } from "../../src/render/text/arrange.ts";
 import { type QuiltSpec, readSpecFile } from "../../src/spec/index.ts";
+import { english } from "../../src/words/index.ts";
+import { allSaid } from "../support/in-words.ts";
 import { faultsOf } from "../support/sound-scene.ts";
 import { OPTIONS, quiltOf, solve, textOf } from "./quilts.ts";
 
@@ -86,11 +88,11 @@ test("a print with an up is cut the other way where its block is turned; all of 
     const pressing = value?.making?.pressing;
     expect(planned?.nesting).toMatchObject({ places: pressing?.junctions, unNested: pressing?.open.length });
   }
-  const table = arrangementsTable(found, true);
+  const table = arrangementsTable(found, true, english);
   // derived geometry: 3 x 3 corners of blocks, and in each of 4 columns 3 places where the bars' seams meet.
   expect(table).toMatch(/as the file has it +32 +2 +21 of 21/);
   expect(table).toContain("    rows: |\n      bars> bars> bars> bars>");
-  const scene = arrangementsScene(found.name, arrangementPictures(found), spec.fabrics);
+  const scene = arrangementsScene(found.name, arrangementPictures(found, english), spec.fabrics);
   expect(faultsOf(scene)).toEqual([]);
 }, 60_000);
 
@@ -171,7 +173,7 @@ test("on point, a square halved is its own mirror image", () => {
 test("blocks that no turn mirrors are named", async () => {
   const found = await arranged(quiltOf(textOf("allotments")), 1, ["pairs"]);
   expect(found.noMirror).toEqual(["Shed"]);
-  expect(arrangementsTable(found, false)).toContain("No turn shows the mirror image of Shed");
+  expect(arrangementsTable(found, false, english)).toContain("No turn shows the mirror image of Shed");
 }, 60_000);
 
 test("arrangements by name on the command line", () => {
@@ -186,7 +188,7 @@ test("arrangements by name on the command line", () => {
   });
   const { value, diagnostics } = readArrangements("center,spin");
   expect(value).toBeNull();
-  expect(diagnostics.map(({ code, hint }) => [code, hint.split("?")[0]])).toEqual([
+  expect(allSaid(diagnostics).map(({ code, hint }) => [code, hint.split("?")[0]])).toEqual([
     ["ARRANGEMENT-UNKNOWN", "Did you mean `centre`"],
     ["ARRANGEMENT-UNKNOWN", expect.stringContaining("There are: upright")],
   ]);

@@ -13,6 +13,7 @@ import { plainDesign } from "../../src/quilt/units/design.ts";
 import { comparisonScene } from "../../src/render/svg/draw-comparison.ts";
 import { comparisonTable } from "../../src/render/text/compare.ts";
 import { type QuiltSpec, readSpecFile, type StepMinutes, USUAL_MINUTES } from "../../src/spec/index.ts";
+import { english } from "../../src/words/index.ts";
 import { faultsOf } from "../support/sound-scene.ts";
 import { OPTIONS, quiltOf, SAMPLER, solve, textOf } from "./quilts.ts";
 
@@ -70,8 +71,8 @@ describe.each(QUILTS)("%s compared", (_, text, minutes) => {
     expect(comparison.best.proven).toBe(true);
     // Plain data, and it can be drawn and told.
     expect(JSON.parse(JSON.stringify(comparison))).toEqual(comparison);
-    expect(faultsOf(comparisonScene(comparison, true))).toEqual([]);
-    expect(comparisonTable(comparison, spec.ruler)).toContain("Proved: none of the");
+    expect(faultsOf(comparisonScene(comparison, true, english))).toEqual([]);
+    expect(comparisonTable(comparison, spec.ruler, english)).toContain("Proved: none of the");
   }, 60_000);
 });
 
@@ -92,7 +93,10 @@ test("the sampler has every kind of unit that can be made in several ways, in it
   ]);
   const row = (unit: string, method: string) =>
     rows.find((each) => each.unit === unit && each.method === method);
-  expect(row("rails", "strip sets")).toMatchObject({ figures: null, why: expect.stringContaining("gulls") });
+  expect(row("rails", "strip sets")).toMatchObject({
+    figures: null,
+    why: { because: "print", fault: { facts: { fabric: "gulls" } } },
+  });
   expect(row("flying geese", "four at a time")?.figures?.direction).toBe("spares");
   expect(row("flying geese", "stitch-and-flip")).toMatchObject({
     filed: true,

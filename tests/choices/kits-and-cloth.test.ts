@@ -13,6 +13,7 @@ import { fatQuarterList, stashUse } from "../../src/render/text/sources.ts";
 import { widthsList } from "../../src/render/text/widths.ts";
 import { readSpecFile, type Spec } from "../../src/spec/index.ts";
 import { printStash, readStash, takePlan } from "../../src/stash/index.ts";
+import { english } from "../../src/words/index.ts";
 
 const IN = 16256;
 
@@ -59,7 +60,7 @@ describe("kits", () => {
       for (const { together, separately } of value.fabrics) {
         expect(together?.length ?? 0).toBeLessThanOrEqual(separately?.length ?? 0);
       }
-      expect(kitsList(value)).toContain("Into each of the 30 bags:");
+      expect(kitsList(value, english)).toContain("Into each of the 30 bags:");
     }
   }, 60_000);
 
@@ -126,7 +127,9 @@ describe("another width", () => {
       expect(more).toBe((on.purchase?.length ?? 0) - (filed.purchase?.length ?? 0));
     });
     // derived geometry: 26 squares of 4 1/2 in are 3 strips of 42 in, 5 of 27 in; the foam fits beside them.
-    expect(widthsList(tried, value ?? [])).toMatch(/Night sea +42 in +3\/4 yd +27 in +7\/8 yd +1\/8 yd more/);
+    expect(widthsList(tried, value ?? [], english)).toMatch(
+      /Night sea +42 in +3\/4 yd +27 in +7\/8 yd +1\/8 yd more/,
+    );
   });
 
   test("cloth of more than 60 in stays as it is", async () => {
@@ -154,7 +157,7 @@ describe("from the drawer", () => {
     expect(plan.fabrics[1]?.purchase).toBeNull();
     const without = await planned(TIDE);
     expect(plan.fabrics[0]?.purchase?.length).toBeLessThan(without.fabrics[0]?.purchase?.length ?? 0);
-    expect(stashUse(plan, "drawer.csv")).toContain("Starfish   1 of  21 x 18 in");
+    expect(stashUse(plan, "drawer.csv", english)).toContain("Starfish   1 of  21 x 18 in");
   });
 
   test("what a plan took can be taken out once", async () => {
@@ -190,7 +193,7 @@ test("fat quarters: as many as each colour takes, the bolt where a piece is too 
   // derived geometry: 18 / 4 1/2 = 4 strips of 21 / 6 1/2 = 3 panels: 12 to a fat quarter, 8 wanted.
   expect(value.fromFatQuarters).toEqual(["Starfish"]);
   expect(value.plan.fabrics[1]?.lays).toHaveLength(1);
-  expect(fatQuarterList(value.plan, value.fromFatQuarters)).toContain("1 piece together");
+  expect(fatQuarterList(value.plan, value.fromFatQuarters, english)).toContain("1 piece together");
   expect(diagnostics.map(({ code }) => code)).toContain("FAT-QUARTER-TOO-SMALL");
   expect(auditPlan(value.plan)).toEqual([]);
 });

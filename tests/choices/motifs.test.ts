@@ -5,6 +5,7 @@ import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, type QuiltTop } from "../../src/quilt/index.ts";
 import { arrangementsScene } from "../../src/render/svg/draw-arrangements.ts";
 import { arrangementPictures, arrangementsTable } from "../../src/render/text/arrange.ts";
+import { english } from "../../src/words/index.ts";
 import { faultsOf } from "../support/sound-scene.ts";
 import { OPTIONS, quiltOf, solve, textOf } from "./quilts.ts";
 
@@ -69,7 +70,7 @@ const byKey = ({ arrangements }: Arrangements) =>
 
 /** A file with what is printed for one arrangement written into it, as a maker would. */
 function pasted(text: string, found: Arrangements, name: string): string {
-  const lines = arrangementsTable(found, true).split("\n");
+  const lines = arrangementsTable(found, true, english).split("\n");
   const start = lines.findIndex((line) => line.startsWith(`For ${name}`) && line.endsWith(":"));
   const fragment = lines.slice(start + 1, lines.indexOf("", start));
   const written = parse(fragment.join("\n")) as {
@@ -185,7 +186,7 @@ describe("four geese to a block, three blocks by three", () => {
     );
     expect(new Set(pictures).size).toBe(12);
     for (const one of found.arrangements.slice(1)) await expectSamePlan(pasted(GULLS, found, one.name), one);
-    const scene = arrangementsScene(found.name, arrangementPictures(found), quiltOf(GULLS).fabrics);
+    const scene = arrangementsScene(found.name, arrangementPictures(found, english), quiltOf(GULLS).fabrics);
     expect(faultsOf(scene)).toEqual([]);
   }, 60_000);
 
@@ -200,7 +201,7 @@ describe("four geese to a block, three blocks by three", () => {
         made: round.made,
       });
     expect(found.alike).toBe(true);
-    expect(arrangementsTable(found, false)).toContain("choose by eye");
+    expect(arrangementsTable(found, false, english)).toContain("choose by eye");
   }, 60_000);
 
   test("the way the geese fly, drawn", async () => {
@@ -253,7 +254,7 @@ setting: { rows: button, fill: 3 x 3 }
   expect(found.arrangements.map(({ same }) => same.length)).toEqual([8]);
   expect(found.motifs).toEqual([]);
   const asked = await arranged(buttons, null, ["centre"]);
-  expect(arrangementsTable(asked, true)).toContain("For about the centre, nothing is to be written");
+  expect(arrangementsTable(asked, true, english)).toContain("For about the centre, nothing is to be written");
   const geese = await arranged(textOf("wild-geese-round"), ["clockwise", "anticlockwise"]);
   expect(geese.arrangements.map(({ key }) => key)).toEqual(["file", "motifs anticlockwise"]);
 });
@@ -314,7 +315,7 @@ test("where a turned motif does not fit the grid, the block is drawn on another,
   for (const one of found.arrangements.slice(1)) {
     await expectSamePlan(pasted(one === round ? spanless : FLEET, found, one.name), one);
   }
-  expect(arrangementsTable(found, true)).toContain("# leave `span` out of b");
+  expect(arrangementsTable(found, true, english)).toContain("# leave `span` out of b");
 }, 60_000);
 
 /** Two motifs of two bars, one level and one upright. */
@@ -367,7 +368,7 @@ test("motifs that are not square are turned by halves, each to where it points",
     "|  |  -  |",
     "c  gv -  c",
   ]);
-  expect(arrangementsTable(found, true)).toContain("can only be turned by halves");
+  expect(arrangementsTable(found, true, english)).toContain("can only be turned by halves");
 }, 60_000);
 
 test("no motifs, and none named, is told", async () => {
@@ -386,7 +387,7 @@ describe("the drawing", () => {
     const found = await arranged(GULLS, ["upright", "right", "facing"]);
     const said =
       "$1,215.50 · gulls over the harbour 11 7/8 yd · foam on the evening sea 12 1/8 yd · seams nest: 172 of 386";
-    const pictures = arrangementPictures(found).flatMap((one) =>
+    const pictures = arrangementPictures(found, english).flatMap((one) =>
       Array.from({ length: 6 }, () => ({ ...one, said })),
     );
     expect(pictures).toHaveLength(24);
@@ -397,6 +398,8 @@ describe("the drawing", () => {
     const text = GULLS.replace("3 x 3", "1 x 5").replaceAll("gulls", "gulls over the harbour in the evening");
     const found = await arranged(text, ["anticlockwise", "upright"], ["by-turns", "centre"]);
     expect(found.arrangements.length).toBeGreaterThan(2);
-    expect(faultsOf(arrangementsScene(found.name, arrangementPictures(found), fabrics(text)))).toEqual([]);
+    expect(
+      faultsOf(arrangementsScene(found.name, arrangementPictures(found, english), fabrics(text))),
+    ).toEqual([]);
   }, 60_000);
 });

@@ -9,6 +9,8 @@ import { sizesCsv } from "../../src/render/csv/sizes.ts";
 import { sizesTable } from "../../src/render/text/several-sizes.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { MATTRESS_SIZES, mattressSize } from "../../src/stock/index.ts";
+import { english } from "../../src/words/index.ts";
+import { said } from "../support/in-words.ts";
 import { OPTIONS, quiltOf, solve, textOf } from "./quilts.ts";
 
 const IN = 16256;
@@ -76,7 +78,7 @@ test("what is no size is told, with what it may be", () => {
   );
   expect(value).toBeNull();
   expect(diagnostics.map(({ code }) => code)).toEqual(Array(6).fill("QUILT-SIZE-UNREADABLE"));
-  expect(diagnostics[3]?.hint).toContain("Did you mean `queen`?");
+  expect(said(diagnostics[3])?.hint).toContain("Did you mean `queen`?");
   expect(
     readSizes("3x3,4 x 5, queen,60 x 80 in", EIGHTH_INCH_RULER).value?.map(({ asked }) => asked),
   ).toEqual(["3x3", "4 x 5", "queen", "60 x 80 in"]);
@@ -124,7 +126,9 @@ describe("a finished size", () => {
       target: "70 x 93 in",
     });
     expect(diagnostics.map(({ code }) => code)).toEqual(["QUILT-SIZE-NOT-MET"]);
-    expect(diagnostics[0]?.hint).toContain("smaller: 4x6 blocks, 63 x 93 in; larger: 5x6 blocks, 78 x 93 in");
+    expect(said(diagnostics[0])?.hint).toContain(
+      "smaller: 4x6 blocks, 63 x 93 in; larger: 5x6 blocks, 78 x 93 in",
+    );
   });
 
   test("far from any: an error names the nearest", async () => {
@@ -140,7 +144,7 @@ describe("a finished size", () => {
       expect(diagnostics.map(({ code, severity }) => [code, severity])).toEqual([
         ["QUILT-SIZE-OUT-OF-REACH", "error"],
       ]);
-      expect(diagnostics[0]?.hint).toMatch(/^The nearest is (1x1|60x4) blocks/);
+      expect(said(diagnostics[0])?.hint).toMatch(/^The nearest is (1x1|60x4) blocks/);
     }
   });
 });
@@ -159,11 +163,11 @@ test("one table of all sizes; each is what planning that size alone gives", asyn
     const { value: plan } = await planSpec(inBlocks(spec, size.blocks), OPTIONS, solve);
     expect(size.fabrics.map(({ buy }) => buy)).toEqual(plan?.fabrics.map(({ purchase }) => purchase?.text));
   }
-  const table = sizesTable(value);
+  const table = sizesTable(value, english);
   expect(table).toMatch(/^Size +2x2 +5×6 +crib$/m);
   expect(table).toMatch(/^make star +4 +30 +\d+$/m);
   expect(table).toContain("crib: US crib mattress 28 x 52 in, drop 8 in at both sides and foot");
-  const lines = sizesCsv(value).trimEnd().split("\r\n");
+  const lines = sizesCsv(value, english).trimEnd().split("\r\n");
   expect(lines[0]).toBe("Size,2x2,5×6,crib");
   expect(lines.every((line) => line.split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/).length === 4)).toBe(true);
 }, 60_000);

@@ -10,7 +10,7 @@ describe("the stash", () => {
     const run = (...words: string[]) => crossgrainHere(words, folder);
     expect((await run("stash", "show")).stderr).toContain("There is no stash file stash.csv.");
     expect(await run("stash", "add", "chalk", "21 x 18 in", "--count", "2")).toMatchObject({ code: 0 });
-    expect((await run("stash", "show")).stdout).toContain("2 pieces of cloth");
+    expect((await run("stash", "show")).stdout).toContain("2 pieces of fabric");
     const suits = await run("stash", "suits", "tide.yaml");
     expect(suits.stdout).toMatch(/Night sea +nothing/);
     expect(suits.stdout).toMatch(/Chalk +(all|part) of it/);
@@ -35,7 +35,7 @@ describe("the stash", () => {
     const folder = emptyFolder();
     writeFileSync(join(folder, "stash.csv"), "fabric,width,length\nchalk,1-Feb,18 in\nchalk,21 in,18 in\n");
     const { code, stdout, stderr } = await crossgrainHere(["stash", "show"], folder);
-    expect([code, stdout.includes("1 piece of cloth")]).toEqual([0, true]);
+    expect([code, stdout.includes("1 piece of fabric")]).toEqual([0, true]);
     expect(stderr).toContain("stash.csv:2:1: warning STASH-ROW-UNREADABLE");
   });
 });

@@ -5,6 +5,7 @@ import { build } from "esbuild";
 import { beforeAll, describe, expect, test } from "vitest";
 import { type Disk, realDisk } from "../../src/cli/disk.ts";
 import { writeFiles } from "../../src/cli/write.ts";
+import { said } from "../support/in-words.ts";
 import {
   buryHolder,
   type Contents,
@@ -219,8 +220,8 @@ describe("a run that is killed", () => {
         const was = seenOn(torn);
         const { value, diagnostics } = await writeFiles(second, torn);
         expect([value, diagnostics[0]?.code]).toEqual([null, "FOLDER-HALF-WRITTEN"]);
-        expect(diagnostics[0]?.hint).toContain(join("made", ".crossgrain-work"));
-        expect(diagnostics[0]?.hint).toContain("Its journal there is damaged");
+        expect(said(diagnostics[0])?.hint).toContain(join("made", ".crossgrain-work"));
+        expect(said(diagnostics[0])?.hint).toContain("Its journal there is damaged");
         expect(seenOn(torn)).toEqual(was);
       }
     }
@@ -304,7 +305,7 @@ describe("a disk that fails", () => {
       });
       const { value, diagnostics } = await writeFiles(second, full);
       expect(value).toBeNull();
-      expect(diagnostics[0]?.message).toContain("the disk is full");
+      expect(said(diagnostics[0])?.message).toContain("the disk is full");
       expect(seenOn(disk)).toEqual(before);
     }
   });
@@ -328,7 +329,7 @@ describe("a program that holds a file open", () => {
       });
       const { value, diagnostics } = await writeFiles(second, held);
       expect([value, diagnostics.map((each) => each.code)]).toEqual([null, ["FOLDER-FILE-HELD"]]);
-      expect(diagnostics[0]?.message).toContain(`${name} cannot be replaced`);
+      expect(said(diagnostics[0])?.message).toContain(`${name} cannot be replaced`);
       expect(seenOn(disk)).toEqual(before);
       expect(await leftovers(disk, MADE)).toEqual([]);
     }

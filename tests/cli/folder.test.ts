@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { usualFolder } from "../../src/cli/file-names.ts";
 import { WRITERS } from "../../src/cli/manifest.ts";
 import { writeFiles } from "../../src/cli/write.ts";
+import { said } from "../support/in-words.ts";
 import { contents, result } from "./folders.ts";
 import { crossgrainHere, emptyFolder, ROOT, SMALL } from "./run.ts";
 
@@ -94,7 +95,9 @@ describe("files of the maker's", () => {
       const files = Object.fromEntries(NAMES.map((each) => [each, each]));
       const { value, diagnostics } = await writeFiles(result(folder, files));
       expect([value, diagnostics.length]).toEqual([null, 1]);
-      expect(diagnostics[0]?.message).toMatch(new RegExp(`:\n  ${name} \\(not written by this program\\)$`));
+      expect(said(diagnostics[0])?.message).toMatch(
+        new RegExp(`:\n  ${name} \\(not written by this program\\)$`),
+      );
       expect(new Uint8Array(readFileSync(join(folder, name)))).toEqual(bytes);
       expect(Object.keys(contents(folder))).toEqual([name]);
     }
@@ -340,7 +343,7 @@ describe("the list of what was written", () => {
     const { value, diagnostics } = await writeFiles(result(made, next));
     expect(value).toBeNull();
     for (const name of ["steps.txt", ".crossgrain.json"])
-      expect(diagnostics[0]?.message).toContain(`${name} (not written by this program)`);
+      expect(said(diagnostics[0])?.message).toContain(`${name} (not written by this program)`);
     expect(contents(made)).toEqual(before);
     expect((await writeFiles(result(made, next, { replace: true }))).value).not.toBeNull();
     expect(contents(made)).toMatchObject({ "steps.txt": "b", "cut-1-sky.svg": "a" });

@@ -1,8 +1,9 @@
 import { commands } from "../../src/cli/commands/index.ts";
+import { english } from "../../src/words/index.ts";
 
 /** The README's list of commands and options, from the table the command line itself is made of. */
 export function optionList(): string {
-  return commands
+  return commands(english)
     .map((command) => {
       const words = [command.name, ...command.arguments.map(({ name }) => name)].join(" ");
       const options = Object.values(command.options).map(({ flags, help, standard }) => {

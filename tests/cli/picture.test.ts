@@ -5,6 +5,7 @@ import { PNG } from "pngjs";
 import { expect, test } from "vitest";
 import { fontsFor } from "../../src/cli/fonts.ts";
 import { fontPath } from "../support/fonts.ts";
+import { said } from "../support/in-words.ts";
 import { crossgrainHere, emptyFolder, SMALL } from "./run.ts";
 
 const DRAWING = `<svg xmlns="http://www.w3.org/2000/svg" width="100" height="50" viewBox="0 0 100 50"><rect width="100" height="50" fill="#c8553d"/><text x="4" y="20" font-size="12">Gulls</text></svg>`;
@@ -50,8 +51,8 @@ test("fonts are looked for only when a letter needs one, and what has none is na
   const none = await fontsFor({ name: ["藍の布", "plain"] }, [join(place, "broken.ttf")], NO_FONTS);
   expect(none.undrawn).toEqual(["藍", "の", "布"]);
   expect(none.diagnostics.map(({ code }) => code)).toEqual(["FONT-UNREADABLE", "LETTERS-WITHOUT-FONT"]);
-  expect(none.diagnostics[1]?.message).toContain('"藍の布"');
-  expect(none.diagnostics[1]?.hint).toContain("--font");
+  expect(said(none.diagnostics[1])?.message).toContain('"藍の布"');
+  expect(said(none.diagnostics[1])?.hint).toContain("--font");
 });
 
 test("a plan brings pictures and a handout when asked, and takes old ones away when not", async () => {

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { onTestFinished } from "vitest";
 import { main } from "../../src/cli/main.ts";
+import { english } from "../../src/words/index.ts";
 
 export const ROOT = join(import.meta.dirname, "..", "..");
 
@@ -39,6 +40,7 @@ export async function crossgrainHere(words: readonly string[], folder = ROOT): P
     talk: (text) => void stderr.push(text),
     onTalk: (_style, text) => text,
     showsProgress: false,
+    words: english,
     stdin: async function* () {},
     folder,
   });

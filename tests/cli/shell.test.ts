@@ -3,6 +3,7 @@ import { chmodSync, existsSync, mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { commands } from "../../src/cli/commands/index.ts";
+import { english } from "../../src/words/index.ts";
 import { crossgrain, crossgrainHere, emptyFolder, ROOT } from "./run.ts";
 
 const has = (program: string, ...words: string[]) => spawnSync(program, words).status === 0;
@@ -39,11 +40,11 @@ function shellFolder(): {
 const PLANNING = ["plan", "go-on", "buy", "pieces", "compare", "arrange", "savings", "picture", "stash"];
 const all = process.env.PACKAGE === "all";
 
-const withExamples = commands.filter(({ examples }) => examples.length > 0);
+const withExamples = commands(english).filter(({ examples }) => examples.length > 0);
 
 describe.skipIf(!has("bash", "-c", "true"))("examples of --help work in an empty folder", () => {
   test("every command has some", () => {
-    expect(withExamples.length).toBe(commands.length);
+    expect(withExamples.length).toBe(commands(english).length);
   });
 
   const tried = withExamples.filter(({ name }) => all || !PLANNING.includes(name));
@@ -61,7 +62,7 @@ describe("completion and manual come from the table of options", () => {
     const { stdout, code } = await crossgrainHere(["completion", shell]);
     expect(code).toBe(0);
     const text = stdout.replaceAll("\\-", "-");
-    for (const { name, options } of commands) {
+    for (const { name, options } of commands(english)) {
       expect(text).toContain(name);
       for (const { flags } of Object.values(options)) {
         const flag = flags.split(" ")[0] ?? "";

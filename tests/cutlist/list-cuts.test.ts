@@ -3,6 +3,7 @@ import { letterAt } from "../../src/cutlist/letters.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
 import type { FabricSpec } from "../../src/spec/types.ts";
 import { cutListSpec, fabric, fullWidth, IN, piece } from "../support/cut-list-spec.ts";
+import { said } from "../support/in-words.ts";
 
 function listOne(one: FabricSpec) {
   const { value, diagnostics } = listCuts(cutListSpec([one]));
@@ -106,15 +107,15 @@ describe("a piece wider than the usable width", () => {
     );
     expect(value).toBeNull();
     expect(diagnostics).toHaveLength(1);
-    expect(diagnostics[0]).toMatchObject({
+    expect(said(diagnostics[0])).toMatchObject({
       code: "PIECE-TOO-WIDE",
       severity: "error",
       path: "fabrics[0].pieces[0]",
       message: "border (50 x 4 in) does not fit Sea: the usable width is 42 in, 8 in too narrow.",
     });
-    expect(diagnostics[0]?.hint).toContain("turn: free");
-    expect(diagnostics[0]?.hint).toContain("join: straight");
-    expect(diagnostics[0]?.hint).toContain("wider fabric");
+    expect(said(diagnostics[0])?.hint).toContain("turn: free");
+    expect(said(diagnostics[0])?.hint).toContain("join: straight");
+    expect(said(diagnostics[0])?.hint).toContain("wider fabric");
   });
 
   test("may fit turned", () => {

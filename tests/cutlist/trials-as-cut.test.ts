@@ -4,6 +4,7 @@ import { QUARTER_CENTIMETRE_RULER } from "../../src/length/index.ts";
 import { planMaking } from "../../src/making/index.ts";
 import { restate } from "../../src/quilt/index.ts";
 import { INCH, type WorkedOut, workOut } from "../quilt/reading.ts";
+import { allSaid } from "../support/in-words.ts";
 
 /** Small quilts on which sizes did not follow from the pieces as cut; the right figures are derived beside each. */
 const trial = (name: string, change = (text: string): string => text): WorkedOut =>
@@ -159,7 +160,7 @@ setting: { rows: h, fill: 4 x 4 }
 `);
   // (2 + 1/2) / 0.64 = 3.906, up to 4 in; root 2 x 2 1/2 + 1/2 = 4.036 is needed, up to 4 1/8 in
   expect(worked.cutLists[0]?.pieces[0]?.along).toBe(4.125 * INCH);
-  const told = worked.diagnostics.find(({ code }) => code === "ROUNDING-DIFFERS")?.message ?? "";
+  const told = allSaid(worked.diagnostics).find(({ code }) => code === "ROUNDING-DIFFERS")?.message ?? "";
   expect(told).toContain("4 1/8 x 4 1/8 in by exact geometry");
   expect(told).toContain("4 x 4 in by the usual constants is too small here");
 });

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { INCH, workOut } from "../quilt/reading.ts";
+import { allSaid } from "../support/in-words.ts";
 
 // derived geometry: a top of 12 1/2 in raw and 4 in beyond it on each side, in cloth 90 in wide: one piece of 20 1/2 in.
 test("wadding cut from a fabric of the file reaches beyond the quilt on both sides", () => {
@@ -13,6 +14,8 @@ wadding: { fabric: fleece, overhang: 4 }
   expect(fleece?.pieces.map(({ across, along, count }) => [across / INCH, along / INCH, count])).toEqual([
     [20.5, 20.5, 1],
   ]);
-  const said = diagnostics.map(({ message }) => message).join(" ");
+  const said = allSaid(diagnostics)
+    .map(({ message }) => message)
+    .join(" ");
   expect(said).toContain("20 1/2 x 20 1/2 in");
 });

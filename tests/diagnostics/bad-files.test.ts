@@ -4,6 +4,7 @@ import { FILE_SYSTEM_CODES } from "../../src/diagnostics/files.ts";
 import type { Diagnostic } from "../../src/diagnostics/types.ts";
 import { checkQuilt, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
+import { allSaid } from "../support/in-words.ts";
 
 const BAD = new URL("../../fixtures/bad/", import.meta.url);
 const folders = readdirSync(BAD).sort();
@@ -19,7 +20,7 @@ interface ExpectedRecord {
 }
 
 function recordsOf(diagnostics: readonly Diagnostic[]): ExpectedRecord[] {
-  return diagnostics.map(({ at, ...rest }) => ({
+  return allSaid(diagnostics).map(({ at, ...rest }) => ({
     ...rest,
     line: at?.line ?? null,
     column: at?.column ?? null,

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { type Diagnostic, formatDiagnostic, nearest, quote } from "../../src/diagnostics/index.ts";
+import { nearest, quote, type WordedDiagnostic } from "../../src/diagnostics/index.ts";
+import { formatDiagnostic } from "../../src/words/index.ts";
 
-const diagnostic: Diagnostic = {
+const diagnostic: WordedDiagnostic = {
   code: "COUNT-NOT-WHOLE",
   severity: "error",
   message: "The count is `1.5`.",

@@ -248,7 +248,7 @@ function step(text: string, parts: readonly string[], cloth: Cloth): void {
     return;
   }
   const length = new RegExp(
-    `^Cut off (one|\\d+) lengths? of (${NUM}) (?:in|cm), the whole width of the cloth(?:, and cut up each alike)?:$`,
+    `^Cut off (one|\\d+) lengths? of (${NUM}) (?:in|cm), the whole width of the fabric(?:, and cut up each alike)?:$`,
   ).exec(text);
   if (length !== null) {
     lengths(length[1] === "one" ? 1 : Number(length[1]), amountOf(length[2] ?? ""), parts, cloth);
@@ -288,7 +288,7 @@ function purchase(text: string): number {
 
 /** Lines that tell no count of pieces: proof, spare length, what a mistake costs. */
 const SAID = [
-  /^Proven: |^Best found: |^Saves |^Still works on fabric as narrow as |^If a (strip|.* strip) is cut wrongly|^Length left uncut/,
+  /^Proven: |^Best found: |^Saves |^Still works on fabric as narrow as |^If an? (strip|.* strip) is cut wrongly|^Length left uncut/,
   /^!/,
 ];
 

@@ -12,7 +12,7 @@ const TITLES =
 
 /** Told of all units or blocks alike: no bag, no count. */
 const GENERAL =
-  /^(Make one first, measure it|Heads are the ends of a print's figures|Measure before you cut anything off\.|When you cut apart what is sewn|Every block lies upright|Measure each block\.|Turned right is a quarter turn|Chain-piece|Units that stand in a table are sewn alike)/;
+  /^(Make one first, measure it|Heads are the ends of a print's figures|Measure before you cut anything off\.|You also cut apart what is sewn|Every block lies upright|Measure each block\.|Turned right is a quarter turn|Chain-piece|Units that stand in a table are sewn alike)/;
 
 function section(lines: readonly Line[]): { title: string; lines: Line[] }[] {
   const found: { title: string; lines: Line[] }[] = [];

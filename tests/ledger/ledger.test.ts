@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import { cuttingSteps } from "../../src/render/text/index.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
+import { english } from "../../src/words/index.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 import { follow } from "./follow.ts";
 
@@ -64,7 +65,7 @@ async function printed(name: string): Promise<Printed> {
   const text = readFileSync(new URL(`../../fixtures/${name}.yaml`, import.meta.url), "utf8");
   const { value } = await planQuilt(text, name, { ...USUAL_OPTIONS, effort: 3 }, solveHere);
   if (value === null) throw new Error(`no plan for ${name}`);
-  return { steps: cuttingSteps(value), sewing: makingSteps(value) };
+  return { steps: cuttingSteps(value, true, english), sewing: makingSteps(value, english) };
 }
 
 const texts = new Map<string, Printed>();

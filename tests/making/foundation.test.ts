@@ -7,6 +7,7 @@ import type { PiecedPart, Point } from "../../src/quilt/index.ts";
 import { cuttingSteps } from "../../src/render/text/index.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
+import { english } from "../../src/words/index.ts";
 import { INCH } from "../quilt/reading.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 import { make, pressingOf } from "./fixture.ts";
@@ -147,9 +148,11 @@ describe("planned", () => {
     expect(web?.note).toBe("cut it on its printed lines only");
     for (const { x1, y1, x2, y2 } of web?.cuts ?? [])
       for (const place of [x1, y1, x2, y2]) expect(place % INCH).toBe(0);
-    expect(cuttingSteps(plan)).toContain("Straighten the cut end on a printed line: trim off 1 in");
+    expect(cuttingSteps(plan, true, english)).toContain(
+      "Straighten the cut end on a printed line: trim off 1 in",
+    );
     // What the maker reads: patches in their order, nothing trimmed or squared up.
-    const told = makingSteps(plan).replaceAll(/\s+/g, " ");
+    const told = makingSteps(plan, english).replaceAll(/\s+/g, " ");
     const order = [
       "patch 1, rectangle, C (dusk)",
       "Line 1: patch 2, flying geese, goose, a quarter of E (straw)",

@@ -15,6 +15,7 @@ import { fieldNow, fieldsOf, setColumns, setUnitField } from "../../src/edits/un
 import { outlinesOf, patchesOf, wordOf } from "../../src/edits/unit-patches.ts";
 import { EMPTY_SHEET } from "../../src/page/starts.ts";
 import { layOutQuilt, readSpecFile } from "../../src/planning.ts";
+import { allSaid } from "../support/in-words.ts";
 
 /*
  * A quilt drawn again on the empty sheet, by nothing but the edits that gestures on the page make: what a maker's hand
@@ -232,7 +233,7 @@ export function patchesOfTop(text: string): string[] | string {
   const laid = spec.value?.kind === "quilt" ? layOutQuilt(spec.value) : null;
   const top = laid?.value?.top;
   if (top === undefined)
-    return [...spec.diagnostics, ...(laid?.diagnostics ?? [])]
+    return allSaid([...spec.diagnostics, ...(laid?.diagnostics ?? [])])
       .filter(({ severity }) => severity === "error")
       .map(({ message }) => message)
       .join(" ");

@@ -9,6 +9,7 @@ import { STARTS } from "../../src/page/starts.ts";
 import {
   addEntry,
   beginWork,
+  english,
   formatLength,
   planJson,
   spoiledFact,
@@ -32,7 +33,7 @@ async function mat(work: string): Promise<{ mat: Mat; json: string }> {
   const plan = await planText(1, LANE, "quilt.yaml", around);
   if (plan === null) throw new Error("no plan");
   const { mat, rest } = await matOf({ quilt, work, plan }, solveKeeping(around));
-  return { mat, json: planJson(rest) };
+  return { mat, json: planJson(rest, english) };
 }
 
 const fabricOf = ({ fabrics }: Mat, name: string) => fabrics.find((one) => one.name === name)!;

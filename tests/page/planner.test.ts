@@ -14,6 +14,7 @@ import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import { planJson } from "../../src/render/json/index.ts";
 import { bySaving, findSavings } from "../../src/savings/index.ts";
+import { english } from "../../src/words/index.ts";
 import { QUILTS, quiltNamed } from "./quilts.ts";
 
 const MOST = 1e8;
@@ -60,11 +61,11 @@ describe("the page plans as the command line does", () => {
     const { plan, answers } = await told(text);
     expect(only(answers, "planned").whole).toBe(true);
     if (plan === null) throw new Error("the page cannot plan it");
-    expect(planJson(plan)).toBe(planJson(expected));
+    expect(planJson(plan, english)).toBe(planJson(expected, english));
     const book = show(plan, "book");
     if (book.what !== "book") throw new Error("asked for the book");
     // What the page zips is what the command writes, name by name and byte by byte.
-    const written = await resultFiles(expected);
+    const written = await resultFiles(expected, english);
     for (const [file, bytes] of Object.entries(book.files)) expect(bytes, file).toBe(written[file]);
     expect(Object.keys(book.files)).toEqual(
       expect.arrayContaining(["plan.json", "book.html", "buy.txt", "steps.txt", "sewing.txt", "top.svg"]),

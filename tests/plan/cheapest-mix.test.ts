@@ -9,6 +9,7 @@ import { buyCsv } from "../../src/render/csv/index.ts";
 import { buyList } from "../../src/render/text/index.ts";
 import type { FabricSpec, FixedClothSpec } from "../../src/spec/types.ts";
 import { purchaseFor, usableWidth } from "../../src/stock/index.ts";
+import { english } from "../../src/words/index.ts";
 import { cutListSpec, fabric, IN, piece, solveHere } from "../support/cut-list-spec.ts";
 
 const PRICE = { hundredths: 1200, per: "yd", currency: "$" } as const;
@@ -57,10 +58,10 @@ describe("ten squares of 8 1/2 in at $12 a yard, sold in eighths", () => {
     const plan = await planned(
       fabric("Sea", [piece("panel", 8.5, 8.5, 10)], { price: PRICE, readyCut: [fatQuarter(290, 2)] }),
     );
-    const text = buyList(plan);
+    const text = buyList(plan, english);
     expect(text).toMatch(/Sea +1\/4 yd and 2 fat quarters +8 1\/2 in +\$8\.80 +proven/);
     expect(text).toContain("Sea: 1/4 yd and 2 fat quarters $8.80, against 3/4 yd $9.00");
-    expect(buyCsv(plan)).toContain("Sea,1/4 yd,2 fat quarter,8 1/2,42,8.80,$,yes");
+    expect(buyCsv(plan, english)).toContain("Sea,1/4 yd,2 fat quarter,8 1/2,42,8.80,$,yes");
   });
 
   test("cloth to hand is used before any is bought", async () => {

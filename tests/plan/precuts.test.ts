@@ -7,7 +7,9 @@ import { cuttingSteps } from "../../src/render/text/steps.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import type { CutListSpec } from "../../src/spec/types.ts";
 import { usableWidth } from "../../src/stock/index.ts";
+import { english } from "../../src/words/index.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
+import { said } from "../support/in-words.ts";
 
 /** A cut list of one fabric, from what a maker writes. */
 function specOf(fabric: string, head = ""): CutListSpec {
@@ -28,7 +30,7 @@ async function planned(fabric: string, head = "") {
     solve: solveHere,
   });
   if (value !== null) expect(auditPlan(value)).toEqual([]);
-  return { plan: value, diagnostics, steps: value === null ? "" : cuttingSteps(value) };
+  return { plan: value, diagnostics, steps: value === null ? "" : cuttingSteps(value, true, english) };
 }
 
 async function fabricOf(fabric: string): Promise<FabricPlan> {
@@ -149,7 +151,7 @@ describe("fat quarters that are there", () => {
     const { plan, diagnostics } = await planned(drawer(1));
     expect(plan).toBeNull();
     expect(diagnostics).toMatchObject([{ code: "STOCK-SHORT", severity: "error", at: { line: 4 } }]);
-    expect(diagnostics[0]?.message).toContain(
+    expect(said(diagnostics[0])?.message).toContain(
       "Sea: 2 more fat quarters are needed: 1 to hand, 3 hold everything.",
     );
   });

@@ -7,6 +7,7 @@ import type { FabricPlan, Part, Plan } from "../../src/plan/types.ts";
 import { cutsCsv } from "../../src/render/csv/index.ts";
 import { drawFabric } from "../../src/render/svg/index.ts";
 import { cuttingSteps } from "../../src/render/text/index.ts";
+import { english } from "../../src/words/index.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
 
 const FILE = new URL("../../fixtures/trials/shapes-in-strips.yaml", import.meta.url);
@@ -89,7 +90,7 @@ describe("equal shapes stand alternately", () => {
 
   test("the audit agrees, and the steps tell strip, angle and advance", () => {
     expect(auditPlan(plan)).toEqual([]);
-    const steps = cuttingSteps(plan).replace(/\s+/g, " ");
+    const steps = cuttingSteps(plan, true, english).replace(/\s+/g, " ");
     expect(steps).toContain(
       "Cut 4 strips 4 1/4 in x WOF; subcut 60 triangles [A] (16 from each strip, 12 from the last)",
     );
@@ -97,7 +98,7 @@ describe("equal shapes stand alternately", () => {
     expect(steps).toContain("lay the 45-degree line of the ruler on its lower edge");
     expect(steps).toContain("cut at every 2 5/8 in, measured square to the cut before");
     expect(steps).toContain("cut at every 6 7/8 in, measured along the edge where the piece is longer");
-    expect(cutsCsv(plan)).toContain("aslant from strips 4 1/4 at 60 degrees, from point to point");
+    expect(cutsCsv(plan, english)).toContain("aslant from strips 4 1/4 at 60 degrees, from point to point");
   });
 
   test("the drawing holds every outline, and none of the rectangles", () => {
@@ -210,5 +211,5 @@ test("a run that is trimmed is cut off on the ruler's marks", async () => {
   const made = await planOf(file);
   for (const { shapes, across } of runsIn(made.fabrics[0]!))
     if (shapes!.length < 5) expect((across * 8) % IN).toBe(0);
-  expect(cuttingSteps(made)).not.toMatch(/\d\.\d/);
+  expect(cuttingSteps(made, true, english)).not.toMatch(/\d\.\d/);
 });

@@ -8,7 +8,9 @@ import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.t
 import { everyPart } from "../../src/plan/parts.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
+import { english } from "../../src/words/index.ts";
 import { IN, solveHere } from "../support/cut-list-spec.ts";
+import { allSaid, said } from "../support/in-words.ts";
 
 const folder = new URL("../../fixtures/trials/", import.meta.url);
 
@@ -117,7 +119,7 @@ setting: { rows: n, fill: 6 x 6 }
     const [set, other] = value.making?.units[0]?.stripSets ?? [];
     expect([set?.fullSets, set?.fullLength, other?.fullSets]).toEqual([5, 107 * 6400, 2]);
     expect(set?.strips.map(({ beyond }) => beyond / 6400)).toEqual([27, 0, 27]);
-    const sewing = makingSteps(value).replace(/\s+/g, " ");
+    const sewing = makingSteps(value, english).replace(/\s+/g, " ");
     expect(sewing.match(/\(clay\) are longer than that: cut each to 107 cm before you sew it/g)).toHaveLength(
       2,
     );
@@ -179,7 +181,7 @@ describe("joined borders", () => {
     // derived geometry: sides of 45 root 2 + 1/2, up to 64 1/4; the top between them of 36 root 2 + 1/2 and twice the
     // 1 5/8 that the spacer is wide until it is trimmed, up to 54 3/4; two of each.
     expect(spacer).toMatchObject([{ count: 6, along: 2.125 * IN, joined: { length: 238 * IN } }]);
-    const sewing = value === null ? "" : makingSteps(value).replace(/\s+/g, " ");
+    const sewing = value === null ? "" : makingSteps(value, english).replace(/\s+/g, " ");
     expect(sewing).toContain("This border, cut 2 1/8 in wide all round,");
     expect(sewing).toContain("the top must measure 54 1/2 x 66 1/2 in now");
   });
@@ -219,7 +221,7 @@ describe("cloth in hand", () => {
     const { value, diagnostics } = await planOf(textOf("own-length-squared"));
     expect(value).toBeNull();
     expect(diagnostics).toMatchObject([{ code: "STOCK-SHORT" }]);
-    expect(diagnostics[0]?.message).toContain("1 of 42 x 4 1/2 in");
+    expect(said(diagnostics[0])?.message).toContain("1 of 42 x 4 1/2 in");
     const seven = textOf("own-length-squared").replace("x WOF, 8", "x WOF, 7");
     expect((await fabricOf(seven, "moss")).stock).toMatchObject([{ used: 1 }]);
   });
@@ -253,7 +255,7 @@ describe("cloth in hand", () => {
 test("a strip of full width that is to be cut lengthwise is refused in the maker's words", async () => {
   const { value, diagnostics } = await planOf(textOf("binding-lengthwise"));
   expect(value).toBeNull();
-  const [error] = diagnostics.filter(({ severity }) => severity === "error");
+  const [error] = allSaid(diagnostics).filter(({ severity }) => severity === "error");
   expect(error?.message).toContain("cannot be cut lengthwise as well");
   expect(error).toMatchObject({ at: { line: 6 }, hint: expect.stringContaining("cut lengthwise") });
   expect(exitCodeOf(diagnostics)).toBe(1);
@@ -274,7 +276,7 @@ describe("one tight cloth", () => {
   test("is proved too small without stacked subcuts, and they are offered", async () => {
     const { value, diagnostics } = await planOf(textOf("one-tight-cloth"), { style: "strips-2" });
     expect(value).toBeNull();
-    const [error] = diagnostics.filter(({ severity }) => severity === "error");
+    const [error] = allSaid(diagnostics).filter(({ severity }) => severity === "error");
     expect(error).toMatchObject({ code: "STOCK-SHORT" });
     expect(error?.hint).toContain("--style strips-3");
     expect(exitCodeOf(diagnostics)).toBe(3);

@@ -3,6 +3,7 @@ import { describe, expect, test } from "vitest";
 import type { FoldedPart, FoundationWork, PiecedPart } from "../../src/quilt/index.ts";
 import { layOutQuilt } from "../../src/quilt/index.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
+import { allSaid } from "../support/in-words.ts";
 import { cutsOf, INCH, type WorkedOut, workOut } from "./reading.ts";
 
 const FIXTURE = readFileSync(new URL("../../fixtures/quilts/wild-geese-round.yaml", import.meta.url), "utf8");
@@ -27,7 +28,9 @@ const foldedOf = (worked: WorkedOut) =>
 const told = (text: string): string[] => {
   const read = readSpecFile(text, "quilt.yaml");
   const laid = read.value?.kind === "quilt" ? layOutQuilt(read.value) : null;
-  return [...read.diagnostics, ...(laid?.diagnostics ?? [])].map(({ code, hint }) => `${code} ${hint}`);
+  return allSaid([...read.diagnostics, ...(laid?.diagnostics ?? [])]).map(
+    ({ code, hint }) => `${code} ${hint}`,
+  );
 };
 
 const quilt = workOut(FIXTURE);

@@ -4,6 +4,7 @@ import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import { fromInteger } from "../../src/length/rational.ts";
 import { surd, surdToNumber } from "../../src/length/surd.ts";
 import { cutLengthOf } from "../../src/quilt/strips.ts";
+import { allSaid } from "../support/in-words.ts";
 import { cutsOf, INCH, type WorkedOut, workOut } from "./reading.ts";
 
 /** A quilt of one plain square (or rectangle) with the rest as asked. */
@@ -254,7 +255,9 @@ backing: { fabric: back, overhang: ${overhang} }`;
 // Packaged wadding is the quilt plus 8 1/2 in in the magazine's lists (Striking Stars: 46 1/2 in, wadding 55 in).
 test("wadding is told with its overhang", () => {
   const { diagnostics } = plain(raw(46.5, 46.5), "wadding: { overhang: 4 1/4 }");
-  expect(diagnostics.find(({ code }) => code === "WADDING-SIZE")?.message).toBe("Wadding: 55 x 55 in.");
+  expect(allSaid(diagnostics).find(({ code }) => code === "WADDING-SIZE")?.message).toBe(
+    "Wadding: 55 x 55 in.",
+  );
 });
 
 describe("pieced borders", () => {

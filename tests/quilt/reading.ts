@@ -7,6 +7,7 @@ import type { QuiltTop } from "../../src/quilt/types.ts";
 import type { QuiltWork } from "../../src/quilt/work-types.ts";
 import type { QuiltSpec } from "../../src/spec/quilt-types.ts";
 import { readSpecFile } from "../../src/spec/read-spec-file.ts";
+import { allSaid } from "../support/in-words.ts";
 
 export const INCH = 16256;
 
@@ -23,7 +24,11 @@ export interface WorkedOut {
 export function workOut(text: string): WorkedOut {
   const read = readSpecFile(text, "quilt.yaml");
   const fail = (diagnostics: readonly Diagnostic[]): never => {
-    throw new Error(`${diagnostics.map((each) => `${each.code} ${each.message}`).join("\n")}\n${text}`);
+    throw new Error(
+      `${allSaid(diagnostics)
+        .map((each) => `${each.code} ${each.message}`)
+        .join("\n")}\n${text}`,
+    );
   };
   if (read.value === null || read.value.kind !== "quilt") return fail(read.diagnostics);
   const laid = layOutQuilt(read.value);

@@ -8,6 +8,7 @@ import { layOutQuilt } from "../../src/quilt/lay-out-quilt.ts";
 import { restate } from "../../src/quilt/restate.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { STARTERS } from "../../src/spec/starters.ts";
+import { allSaid } from "../support/in-words.ts";
 import { cutsOf, INCH, workOut } from "./reading.ts";
 
 const CENTIMETRE = 6400;
@@ -119,7 +120,7 @@ test("every quilt can be restated, on the usual marks, and some on coarse ones",
       const laid = layOutQuilt(spec);
       const listed = laid.value === null ? [] : listQuiltCuts(spec, laid.value.work).diagnostics;
       const errors = [...laid.diagnostics, ...listed].filter(({ severity }) => severity === "error");
-      failed.push(...errors.map(({ message }) => `${name}: ${message}`));
+      failed.push(...allSaid(errors).map(({ message }) => `${name}: ${message}`));
       const inches = spec.assumptions.filter(({ value: said }) => /\d in\b/.test(said));
       failed.push(...inches.map(({ subject, value: said }) => `${name} assumes ${subject}: ${said}`));
     }

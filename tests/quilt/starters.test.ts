@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { checkQuilt, STARTERS, unitSizes } from "../../src/index.ts";
+import { said } from "../support/in-words.ts";
 
 describe.each(STARTERS)("starter $name", ({ text }) => {
   test("has neither errors nor warnings", () => {
@@ -34,6 +35,6 @@ test("sizes of a unit by every method", () => {
     "1 x 5 1/4 x 5 1/4 in",
     "4 x 2 7/8 x 2 7/8 in",
   ]);
-  expect(unitSizes({ ...asked, unit: "flying gese" }).diagnostics[0]?.hint).toContain("flying geese");
+  expect(said(unitSizes({ ...asked, unit: "flying gese" }).diagnostics[0])?.hint).toContain("flying geese");
   expect(unitSizes({ ...asked, size: "4 by" }).value).toBe(null);
 });

@@ -15,6 +15,7 @@ import { cutsCsv } from "../../src/render/csv/index.ts";
 import { unitsCsv } from "../../src/render/csv/units.ts";
 import { drawBlocks, drawFabric, drawUnitSteps } from "../../src/render/svg/index.ts";
 import { cuttingSteps, makingSteps } from "../../src/render/text/index.ts";
+import { english } from "../../src/words/index.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
 
 /*
@@ -443,8 +444,8 @@ function papersOf(plan: Plan, wanted: readonly Paper[]): Papers {
   const book = () => (made ??= bookOf(plan, []));
   const of = (paper: Paper, make: () => string): string => (wanted.includes(paper) ? make() : "");
   return {
-    text: of("text", () => cuttingSteps(plan) + makingSteps(plan)),
-    csv: of("csv", () => cutsCsv(plan) + unitsCsv(plan)),
+    text: of("text", () => cuttingSteps(plan, true, english) + makingSteps(plan, english)),
+    csv: of("csv", () => cutsCsv(plan, english) + unitsCsv(plan, english)),
     html: of("html", () => pageOf(book())),
     // The PDF prints the same content; that it prints all of it is held by its own tests.
     pdf: of("pdf", () => JSON.stringify(book())),

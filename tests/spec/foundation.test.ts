@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { jsonSchema, readSpecFile } from "../../src/spec/index.ts";
+import { allSaid } from "../support/in-words.ts";
 
 const INCH = 16256;
 const CM = 6400;
@@ -17,7 +18,7 @@ setting: { rows: g }
   return {
     spec: value,
     codes: diagnostics.map(({ code }) => code),
-    hints: diagnostics.map(({ hint }) => hint),
+    hints: allSaid(diagnostics).map(({ hint }) => hint),
   };
 }
 

@@ -17,6 +17,7 @@ import { type Disk, realDisk } from "../../src/cli/disk.ts";
 import { changeSafely } from "../../src/cli/safe-file.ts";
 import { changeStash } from "../../src/cli/stash-file.ts";
 import { addCloth, readStash } from "../../src/stash/index.ts";
+import { said } from "../support/in-words.ts";
 import { upTo } from "../support/sweep.ts";
 
 /** Each kills two writers. */
@@ -215,7 +216,7 @@ describe("a disk that fails", () => {
     };
     const done = await add(path, disk);
     expect(done.value).toBeNull();
-    expect(done.diagnostics[0]?.message).toBe(
+    expect(said(done.diagnostics[0])?.message).toBe(
       "drawer.csv was not changed: the disk is full. It stands as it was.",
     );
     expect(readFileSync(path, "utf8")).toBe(START);
@@ -226,7 +227,7 @@ describe("a disk that fails", () => {
     const { folder } = folderWithTable();
     mkdirSync(join(folder, "other.csv"));
     const done = await add(join(folder, "other.csv"), realDisk);
-    expect(done.diagnostics[0]?.message).toContain("it is a folder");
+    expect(said(done.diagnostics[0])?.message).toContain("it is a folder");
   });
 
   test("a lock of a run that goes on is waited for, then told of", async () => {

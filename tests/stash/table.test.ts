@@ -12,6 +12,7 @@ import {
   type Stash,
   takePlan,
 } from "../../src/stash/index.ts";
+import { said } from "../support/in-words.ts";
 
 const IN = 16256;
 const CM = 6400;
@@ -227,15 +228,15 @@ describe("cloth added and taken", () => {
       const { value, diagnostics } = readCloth("Sky", size, 1, "", "in");
       expect(value, size).toMatchObject({ across, along });
       expect(diagnostics.map(({ code }) => code)).toEqual(["STASH-SIZE-TAKEN"]);
-      expect(diagnostics[0]?.message).toContain("the whole usable width");
+      expect(said(diagnostics[0])?.message).toContain("the whole usable width");
     }
   });
 
   test("a fat quarter written the other way round is taken as written, and doubted", () => {
     const { value, diagnostics } = readCloth("Sky", "18 x 21 in", 1, "", "in");
     expect(value).toMatchObject({ across: 18 * IN, along: 21 * IN });
-    expect(diagnostics[0]?.message).toContain("18 in across the fabric and 21 in along the selvage");
-    expect(diagnostics[0]?.message).toContain('"21 in x 18 in"');
+    expect(said(diagnostics[0])?.message).toContain("18 in across the fabric and 21 in along the selvage");
+    expect(said(diagnostics[0])?.message).toContain('"21 in x 18 in"');
     expect(readCloth("Sky", "50 x 55 cm", 1, "", "in").diagnostics).toHaveLength(1);
     for (const plain of ["21 x 18 in", "20 x 20 in", "fat quarter"])
       expect(readCloth("Sky", plain, 1, "", "in").diagnostics).toEqual([]);
@@ -274,6 +275,7 @@ describe("cloth added and taken", () => {
       fabrics: [
         {
           name: "Sky",
+          stock: [{ name: "stash piece", from: "stash" }],
           lays: [lay, lay],
           leftovers: [{ lay: 0, across: 5 * IN, along: 6 * IN, count: 2, cause: "uncut-end" }],
         },
@@ -285,6 +287,6 @@ describe("cloth added and taken", () => {
     );
     const again = takePlan(taken.value!.stash, plan, "drawer.csv");
     expect(again.value).toBeNull();
-    expect(again.diagnostics[0]?.message).toContain("2 of Sky 21 x 18 in");
+    expect(said(again.diagnostics[0])?.message).toContain("2 of Sky 21 x 18 in");
   });
 });

@@ -4,7 +4,9 @@ import { goOn, planQuilt, quickSolve, solveHere, USUAL_OPTIONS } from "../../src
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { goneOnList } from "../../src/render/text/go-on.ts";
 import { addEntry, beginWork, USUALLY_PLANNED, withoutLastEntry } from "../../src/spec/index.ts";
+import { english } from "../../src/words/index.ts";
 import { IN } from "../support/cut-list-spec.ts";
+import { allSaid } from "../support/in-words.ts";
 
 /**
  * The tide pool's first fabric, 42 in usable, 27 in bought, 1 in straightened off. Its diagram: strips 1 to 3 of 4 1/2 in
@@ -25,7 +27,12 @@ async function go(words: readonly string[], text = BEGUN, more: { again?: boolea
 
 async function gone(words: readonly string[], text = BEGUN) {
   const { value, diagnostics } = await go(words, text);
-  if (value === null) throw new Error(diagnostics.map(({ message }) => message).join("; "));
+  if (value === null)
+    throw new Error(
+      allSaid(diagnostics)
+        .map(({ message }) => message)
+        .join("; "),
+    );
   return { ...value, sea: value.plan.fabrics[0]! };
 }
 
@@ -93,7 +100,7 @@ describe("a plan that is gone on with", () => {
     expect(changes[0]?.lost).toEqual([{ letter: "C", count: 4 }]);
     // 2 1/2 in are left of the bolt: 4 of 2 1/2 come from them, or from the end of strip 3.
     expect(changes[0]).toMatchObject({ still: 4, more: null });
-    expect(goneOnList(plan, changes)).toContain(
+    expect(goneOnList(plan, changes, english)).toContain(
       "Strips 1 to 6 come before what you told of: taken as cut as planned",
     );
   });
@@ -130,7 +137,7 @@ describe("a plan that is gone on with", () => {
     const { sea, plan, changes } = await gone(["Night sea: 42 1/2 in wide"], first.workText);
     expect(sea.usable).toBe(42 * IN);
     expect(cut(sea)).toEqual({ A: 1, B: 26, C: 0 });
-    expect(goneOnList(plan, changes)).toContain(
+    expect(goneOnList(plan, changes, english)).toContain(
       "strips of 42 in lie cut, so the rest is planned 42 in wide too",
     );
   });
@@ -161,7 +168,7 @@ describe("a plan that is gone on with", () => {
     const { sea, plan, changes } = await gone(["Night sea: all cut"]);
     expect(cut(sea)).toEqual({ A: 3, B: 26, C: 4 });
     expect(sea.lays).toEqual([]);
-    expect(goneOnList(plan, changes)).toContain("All of it is cut.");
+    expect(goneOnList(plan, changes, english)).toContain("All of it is cut.");
   });
 
   test("read back, the same work gives the same plan; taken back, the one before", async () => {

@@ -5,6 +5,7 @@ import type { Ruler, Ticks } from "../../src/length/types.ts";
 import { planCutLists } from "../../src/plan/plan-cut-lists.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import type { CutListSpec, FabricSpec, PieceSpec } from "../../src/spec/types.ts";
+import { allSaid } from "./in-words.ts";
 
 /** A piece to cut, sizes in ticks. */
 export function samplePiece(
@@ -73,13 +74,23 @@ export async function samplePlan(
     fabrics,
   };
   const listed = listCuts(spec);
-  if (listed.value === null) throw new Error(listed.diagnostics.map(({ message }) => message).join("\n"));
+  if (listed.value === null)
+    throw new Error(
+      allSaid(listed.diagnostics)
+        .map(({ message }) => message)
+        .join("\n"),
+    );
   const { value, diagnostics } = await planCutLists({
     spec,
     cutLists: listed.value,
     diagnostics: listed.diagnostics,
     solve: (jobs) => Promise.all(jobs.map(runJob)),
   });
-  if (value === null) throw new Error(diagnostics.map(({ message }) => message).join("\n"));
+  if (value === null)
+    throw new Error(
+      allSaid(diagnostics)
+        .map(({ message }) => message)
+        .join("\n"),
+    );
   return value;
 }

@@ -1,5 +1,6 @@
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import type { Plan } from "../../src/plan/types.ts";
+import { allSaid } from "./in-words.ts";
 
 /*
  * Invented quilts whose patches are cut with templates: mirror images, a print
@@ -82,7 +83,12 @@ export function templatePlan(text: string): Promise<Plan> {
   if (known !== undefined) return known;
   const plan = planQuilt(text, "sails.yaml", { ...USUAL_OPTIONS, budget: 60 }, solveHere).then(
     ({ value, diagnostics }) => {
-      if (value === null) throw new Error(diagnostics.map(({ message }) => message).join("\n"));
+      if (value === null)
+        throw new Error(
+          allSaid(diagnostics)
+            .map(({ message }) => message)
+            .join("\n"),
+        );
       return value;
     },
   );

@@ -1,4 +1,6 @@
 import { resolve } from "node:path";
+import type { Words } from "../../words/index.ts";
+
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
 import { json, out, replace } from "../options.ts";
@@ -7,102 +9,106 @@ import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
-const seed: Option<number> = {
+const seed = (words: Words): Option<number> => ({
   flags: "--seed <number>",
-  help: "another arrangement by chance; the same number gives the same one",
+  help: words.commandLine.arrange.anotherArrangementByChance,
   standard: "1",
   absent: 1,
   read: (typed): Read<number> =>
     /^\d{1,6}$/.test(typed.trim())
       ? { value: Number(typed) }
-      : { problem: "Use a whole number up to 999999, for example 7." },
-};
-
-const only: Option<string | null> = {
-  flags: "--only <names>",
-  help: "only these turnings of the blocks, and their rows to copy into the file: upright, right, upside-down, left, by-turns, centre, pairs, chance",
-  standard: "all",
-  absent: null,
-  read: (value) => ({ value }),
-};
-
-const motifs: Option<string | null> = {
-  flags: "--motifs <names>",
-  help: "only these turnings of the motifs in a block, and the grid to copy into the file: upright, right, upside-down, left, facing, stacked, apart, by-turns, clockwise, anticlockwise, centre, chance, or all; beside --only, each with each",
-  standard: "all",
-  absent: null,
-  read: (value) => ({ value }),
-};
-
-export const arrange = defineCommand({
-  name: "arrange",
-  summary: "turnings of blocks, and of the motifs in them, side by side: pictures, and what each takes",
-  about:
-    "Turns the blocks of a quilt by quarters: all one way, left and right by turns, about the centre, in mirrored " +
-    "pairs, by chance, and as the file has it. Turns the motifs inside the blocks too, their largest alike parts: all " +
-    "one way, in facing pairs, back to back, by turns, running round. Each is planned; where a print has an up, what " +
-    "is bought and cut may change. What looks the same is shown once. Tells in how many places the seams nest, and " +
-    "writes a picture of all of them (arrangements.svg).",
-  arguments: [{ name: "<file>", help: "the quilt file, YAML or JSON" }],
-  options: { out, replace, json, seed, only, motifs },
-  examples: [
-    "new blocks > my-quilt.yaml",
-    "arrange my-quilt.yaml --only centre,pairs",
-    "arrange my-quilt.yaml --seed 7 --out ~/quilts/turned",
-  ],
-  async run([file = ""], values, io) {
-    const front = await import("../../index.ts");
-    const { arrangeBlocks, arrangementPictures, arrangementsJson, arrangementsTable, readSpecFile } = front;
-    const { motifTurnings, readArrangements, turnings } = front;
-    const keys = values.only === null ? null : readArrangements(values.only, turnings(0));
-    const ofMotifs = values.motifs === null ? null : readArrangements(values.motifs, motifTurnings(0));
-    const misread = [keys, ofMotifs].flatMap((read) => (read?.value === null ? read.diagnostics : []));
-    if (misread.length > 0) {
-      report(misread, undefined, io);
-      return EXIT.usage;
-    }
-    const input = await readInput(file, io);
-    if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-    const { text, name } = input.value;
-    const spec = readSpecFile(text, name);
-    if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
-    const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
-    const options = await optionsOf(planning);
-    const progress = startProgress(io);
-    const { solve } = await poolOf({ ...io, showsProgress: false }, options);
-    const wanted = { blocks: keys?.value ?? null, motifs: ofMotifs?.value ?? null };
-    const chosen = wanted.blocks !== null || wanted.motifs !== null;
-    const told = (done: number, of: number) => progress.show(`Planning each arrangement: ${done} of ${of}`);
-    const found = await arrangeBlocks(spec.value, values.seed, options, solve, wanted, told);
-    progress.clear();
-    if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
-    report(spec.diagnostics, text, io);
-    if (values.json) io.out(arrangementsJson(found.value, spec.value.ruler, spec.diagnostics));
-    else io.out(arrangementsTable(found.value, chosen));
-    if (values.json && values.out === null) return EXIT.done;
-
-    const [{ drawArrangements }, { usualFolder }, { writeFiles }] = await Promise.all([
-      front.loadArrangementDrawing(),
-      import("../file-names.ts"),
-      import("../write.ts"),
-    ]);
-    const pictures = arrangementPictures(found.value);
-    const drawing = drawArrangements(found.value.name, pictures, spec.value.fabrics);
-    const named = values.out ?? usualFolder(found.value.name);
-    const folder = resolve(io.folder, named);
-    const inputs = file === "-" ? [] : [resolve(io.folder, file)];
-    const files = { "arrangements.svg": drawing };
-    const written = await writeFiles({
-      folder,
-      named,
-      by: "arrange",
-      files,
-      inputs,
-      replace: values.replace,
-    });
-    if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
-    report(written.diagnostics, undefined, io);
-    io.talk(`arrangements.svg written into ${named}\n`);
-    return EXIT.done;
-  },
+      : { problem: words.commandLine.arrange.useAWholeNumber },
 });
+
+const only = (words: Words): Option<string | null> => ({
+  flags: "--only <names>",
+  help: words.commandLine.arrange.onlyTheseTurningsOf,
+  standard: "all",
+  absent: null,
+  read: (value) => ({ value }),
+});
+
+const motifs = (words: Words): Option<string | null> => ({
+  flags: "--motifs <names>",
+  help: words.commandLine.arrange.onlyTheseTurningsOf2,
+  standard: "all",
+  absent: null,
+  read: (value) => ({ value }),
+});
+
+export const arrange = (words: Words) =>
+  defineCommand({
+    name: "arrange",
+    summary: words.commandLine.arrange.turningsOfBlocksAnd,
+    about: words.commandLine.arrange.turnsTheBlocksOf,
+    arguments: [{ name: "<file>", help: words.commandLine.arrange.theQuiltFileYaml }],
+    options: {
+      out: out(words),
+      replace: replace(words),
+      json: json(words),
+      seed: seed(words),
+      only: only(words),
+      motifs: motifs(words),
+    },
+    examples: [
+      "new blocks > my-quilt.yaml",
+      "arrange my-quilt.yaml --only centre,pairs",
+      "arrange my-quilt.yaml --seed 7 --out ~/quilts/turned",
+    ],
+    async run([file = ""], values, io) {
+      const front = await import("../../index.ts");
+      const { arrangeBlocks, arrangementPictures, arrangementsJson, arrangementsTable, readSpecFile } = front;
+      const { motifTurnings, readArrangements, turnings } = front;
+      const keys = values.only === null ? null : readArrangements(values.only, turnings(0));
+      const ofMotifs = values.motifs === null ? null : readArrangements(values.motifs, motifTurnings(0));
+      const misread = [keys, ofMotifs].flatMap((read) => (read?.value === null ? read.diagnostics : []));
+      if (misread.length > 0) {
+        report(misread, undefined, io);
+        return EXIT.usage;
+      }
+      const input = await readInput(file, io);
+      if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
+      const { text, name } = input.value;
+      const spec = readSpecFile(text, name);
+      if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
+      const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
+      const options = await optionsOf(planning);
+      const progress = startProgress(io);
+      const { solve } = await poolOf({ ...io, showsProgress: false }, options);
+      const wanted = { blocks: keys?.value ?? null, motifs: ofMotifs?.value ?? null };
+      const chosen = wanted.blocks !== null || wanted.motifs !== null;
+      const told = (done: number, of: number) =>
+        progress.show(io.words.commandLine.arrange.planningEachArrangementOf(done, of));
+      const found = await arrangeBlocks(spec.value, values.seed, options, solve, wanted, told);
+      progress.clear();
+      if (found.value === null) return failWith(found.diagnostics, text, values.json, io);
+      report(spec.diagnostics, text, io);
+      if (values.json) io.out(arrangementsJson(found.value, spec.value.ruler, spec.diagnostics, io.words));
+      else io.out(arrangementsTable(found.value, chosen, io.words));
+      if (values.json && values.out === null) return EXIT.done;
+
+      const [{ drawArrangements }, { usualFolder }, { writeFiles }] = await Promise.all([
+        front.loadArrangementDrawing(),
+        import("../file-names.ts"),
+        import("../write.ts"),
+      ]);
+      const pictures = arrangementPictures(found.value, io.words);
+      const drawing = drawArrangements(found.value.name, pictures, spec.value.fabrics);
+      const named = values.out ?? usualFolder(found.value.name);
+      const folder = resolve(io.folder, named);
+      const inputs = file === "-" ? [] : [resolve(io.folder, file)];
+      const files = { "arrangements.svg": drawing };
+      const written = await writeFiles({
+        folder,
+        named,
+        by: "arrange",
+        files,
+        inputs,
+        replace: values.replace,
+      });
+      if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
+      report(written.diagnostics, undefined, io);
+      io.talk(io.words.commandLine.arrange.arrangementsSvgWrittenInto(named));
+      return EXIT.done;
+    },
+  });

@@ -1,3 +1,5 @@
+import type { Words } from "../../words/index.ts";
+
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
@@ -9,16 +11,10 @@ import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
-const sizes = text(
-  "--sizes <sizes>",
-  "one table for several sizes: blocks (3x3,4x5), finished sizes (60 x 80 in) or beds (queen drop 12 in at sides and foot)",
-  "the size of the file",
-);
+const sizes = (words: Words) =>
+  text("--sizes <sizes>", words.commandLine.buy.oneTableForSeveral, words.commandLine.buy.theSizeOfThe);
 
-const csv = toggle(
-  "--csv",
-  "print the list, or the table of several sizes, as CSV for spreadsheets and layouts",
-);
+const csv = (words: Words) => toggle("--csv", words.commandLine.buy.printTheListOr);
 
 /** One table for all sizes. */
 async function buySizes(
@@ -44,55 +40,69 @@ async function buySizes(
   const progress = startProgress(io);
   const { solve } = await poolOf({ ...io, showsProgress: false }, options);
   const found = await severalSizes(spec.value, asked.value, options, solve, (done, of) =>
-    progress.show(`Planning each size: ${done} of ${of}`),
+    progress.show(io.words.commandLine.buy.planningEachSizeOf(done, of)),
   );
   progress.clear();
   if (found.value === null) return failWith(found.diagnostics, source, values.json, io);
   const told = [...spec.diagnostics, ...found.diagnostics];
   report(told, source, io);
   const { value } = found;
-  if (values.json) io.out(buySizesJson(value, spec.value.ruler, told));
-  else io.out(values.csv ? sizesCsv(value) : sizesTable(value));
+  if (values.json) io.out(buySizesJson(value, spec.value.ruler, told, io.words));
+  else io.out(values.csv ? sizesCsv(value, io.words) : sizesTable(value, io.words));
   return EXIT.done;
 }
 
-export const buy = defineCommand({
-  name: "buy",
-  summary: "the shopping list: how much of each fabric to ask for",
-  about: "",
-  arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
-  options: { json, style, prefer, thorough, budget, stash, fatQuarters, kits, usable, ruler, sizes, csv },
-  examples: [
-    "new blocks > my-quilt.yaml",
-    "buy my-quilt.yaml",
-    'buy my-quilt.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
-  ],
-  async run([file = ""], values, io) {
-    if (values.sizes !== null) {
-      const { stash: drawer, fatQuarters: quarters, kits: many, usable: width, ruler: marks } = values;
-      const other = {
-        "--stash": drawer,
-        "--fat-quarters": quarters || null,
-        "--kits": many,
-        "--width": width,
-      };
-      const beside = Object.entries({ ...other, "--ruler": marks }).find(([, value]) => value !== null);
-      if (beside === undefined) return buySizes(file, values.sizes, values, io);
-      io.talk(`error: --sizes does not go together with ${beside[0]}: ask for one of them at a time.\n`);
-      return EXIT.usage;
-    }
-    const beside = { ...values, kits: values.kits ?? 1 };
-    // The JSON tells how much room to spare there is, and kits and widths are set beside the whole plan.
-    const whole = values.json || beside.kits > 1 || values.usable !== null;
-    const made = await planFile(file, values, io, beside, !whole);
-    if ("code" in made) return made.code;
-    const { buyCsv, buyJson, buyList } = await import("../../index.ts");
-    if (values.csv) {
-      io.out(buyCsv(made.plan));
+export const buy = (words: Words) =>
+  defineCommand({
+    name: "buy",
+    summary: words.commandLine.buy.theShoppingListHow,
+    about: "",
+    arguments: [{ name: "<file>", help: words.commandLine.buy.theCutListYaml }],
+    options: {
+      json: json(words),
+      style: style(words),
+      prefer: prefer(words),
+      thorough: thorough(words),
+      budget: budget(words),
+      stash: stash(words),
+      fatQuarters: fatQuarters(words),
+      kits: kits(words),
+      usable: usable(words),
+      ruler: ruler(words),
+      sizes: sizes(words),
+      csv: csv(words),
+    },
+    examples: [
+      "new blocks > my-quilt.yaml",
+      "buy my-quilt.yaml",
+      'buy my-quilt.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
+    ],
+    async run([file = ""], values, io) {
+      if (values.sizes !== null) {
+        const { stash: drawer, fatQuarters: quarters, kits: many, usable: width, ruler: marks } = values;
+        const other = {
+          "--stash": drawer,
+          "--fat-quarters": quarters || null,
+          "--kits": many,
+          "--width": width,
+        };
+        const beside = Object.entries({ ...other, "--ruler": marks }).find(([, value]) => value !== null);
+        if (beside === undefined) return buySizes(file, values.sizes, values, io);
+        io.talk(io.words.commandLine.buy.errorSizesDoesNot(beside[0]));
+        return EXIT.usage;
+      }
+      const beside = { ...values, kits: values.kits ?? 1 };
+      // The JSON tells how much room to spare there is, and kits and widths are set beside the whole plan.
+      const whole = values.json || beside.kits > 1 || values.usable !== null;
+      const made = await planFile(file, values, io, beside, !whole);
+      if ("code" in made) return made.code;
+      const { buyCsv, buyJson, buyList } = await import("../../index.ts");
+      if (values.csv) {
+        io.out(buyCsv(made.plan, io.words));
+        return EXIT.done;
+      }
+      const lists = [buyList(made.plan, io.words), ...Object.values(await besideFiles(made, beside, io))];
+      io.out(values.json ? buyJson(made.plan, io.words) : lists.join("\n"));
       return EXIT.done;
-    }
-    const lists = [buyList(made.plan), ...Object.values(await besideFiles(made, beside, io))];
-    io.out(values.json ? buyJson(made.plan) : lists.join("\n"));
-    return EXIT.done;
-  },
-});
+    },
+  });

@@ -1,25 +1,29 @@
 import { diagnosticsJson } from "../../diagnostics/answer.ts";
+import type { Words } from "../../words/index.ts";
+
+import { wordAll } from "../../words/index.ts";
 import { defineCommand } from "../command.ts";
 import { json } from "../options.ts";
 import { readInput } from "../read.ts";
 import { exitCodeOf, failWith, report } from "../report.ts";
 
-export const check = defineCommand({
-  name: "check",
-  summary: "what is wrong with a file, all of it at once, without planning",
-  about: "",
-  arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
-  options: { json },
-  examples: ["new blocks > my-quilt.yaml", "check my-quilt.yaml"],
-  async run([file = ""], values, io) {
-    const input = await readInput(file, io);
-    if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-    const { checkQuilt } = await import("../../index.ts");
-    const { diagnostics } = checkQuilt(input.value.text, input.value.name);
-    report(diagnostics, input.value.text, io);
-    const code = exitCodeOf(diagnostics);
-    if (values.json) io.out(diagnosticsJson(diagnostics));
-    else if (code === 0) io.out(`${input.value.name}: no errors\n`);
-    return code;
-  },
-});
+export const check = (words: Words) =>
+  defineCommand({
+    name: "check",
+    summary: words.commandLine.check.whatIsWrongWith,
+    about: "",
+    arguments: [{ name: "<file>", help: words.commandLine.check.theCutListYaml }],
+    options: { json: json(words) },
+    examples: ["new blocks > my-quilt.yaml", "check my-quilt.yaml"],
+    async run([file = ""], values, io) {
+      const input = await readInput(file, io);
+      if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
+      const { checkQuilt } = await import("../../index.ts");
+      const { diagnostics } = checkQuilt(input.value.text, input.value.name);
+      report(diagnostics, input.value.text, io);
+      const code = exitCodeOf(diagnostics);
+      if (values.json) io.out(diagnosticsJson(wordAll(diagnostics, io.words)));
+      else if (code === 0) io.out(io.words.commandLine.check.noErrors(input.value.name));
+      return code;
+    },
+  });

@@ -1,7 +1,9 @@
 import { join, resolve } from "node:path";
 import type { Outcome } from "../../diagnostics/types.ts";
-import { FACT_EXAMPLES, workLeftOut, workNoPlan, workNothingToUndo } from "../../diagnostics/work.ts";
+import { workLeftOut, workNoPlan, workNothingToUndo } from "../../diagnostics/work.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
+
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import { realDisk } from "../disk.ts";
@@ -12,9 +14,9 @@ import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 import { keepWork, plannedAs, recordedAs } from "../work-file.ts";
 
-const undo = toggle("--undo", "take back what was said last");
+const undo = (words: Words) => toggle("--undo", words.commandLine.goOn.takeBackWhatWas);
 
-const again = toggle("--again", "what is said is the same as last time, and has happened once more");
+const again = (words: Words) => toggle("--again", words.commandLine.goOn.whatIsSaidIs);
 
 /** The plan that lies in the folder. */
 async function planIn(folder: string, named: string): Promise<Outcome<Plan>> {
@@ -24,123 +26,122 @@ async function planIn(folder: string, named: string): Promise<Outcome<Plan>> {
   return readPlan(new TextDecoder().decode(await realDisk.read(path)), join(named, "plan.json"));
 }
 
-export const goOn = defineCommand({
-  name: "go-on",
-  summary: "the plan of what is left: from what is cut, measured and spoiled",
-  about:
-    "Say what has happened at the mat, by the strip numbers of the cutting diagram and the letters of the bags. What is left is planned again from what is really there: pieces that lie cut first, then rests and the " +
-    "cloth in hand, and only what they cannot give is bought. Bags keep their letters. All that was said is kept in work.yaml beside the plan; the other files of the folder are those of the new plan. " +
-    `${FACT_EXAMPLES} Where a quilt has several fabrics, begin with the fabric and a colon.`,
-  arguments: [
-    { name: "<file>", help: "the quilt or cut list that was planned" },
-    { name: "[facts...]", help: 'what has happened: "ivory: cut to strip 6" "40 in wide"' },
-  ],
-  options: {
-    out,
-    undo,
-    again,
-    replace,
-    json,
-    style,
-    prefer,
-    thorough,
-    stash,
-    fatQuarters,
-    kits,
-    usable,
-    pdf,
-    paper,
-    png,
-    font,
-    markdown,
-  },
-  examples: [
-    "new cut-list > my-cuts.yaml",
-    "plan my-cuts.yaml --out mine",
-    'go-on my-cuts.yaml "night: cut to strip 1" --out mine',
-    'go-on my-cuts.yaml "gulls: strip 1 spoiled" --out mine',
-    "go-on my-cuts.yaml --undo --out mine",
-  ],
-  async run([file = "", ...words], values, io): Promise<ExitCode> {
-    const input = await readInput(file, io);
-    if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
-    const front = await import("../../index.ts");
-    const { text, name } = input.value;
-    const read = front.readSpecFile(text, name);
-    if (read.value === null) return failWith(read.diagnostics, text, values.json, io);
-    const { usualFolder } = await import("../file-names.ts");
-    const quilts = values.kits ?? 1;
-    const named =
-      values.out ?? usualFolder(quilts === 1 ? read.value.name : `${read.value.name}, ${quilts} kits`);
-    const folder = resolve(io.folder, named);
-    const path = join(folder, front.WORK_NAME);
-    const workNamed = join(named, front.WORK_NAME);
-    const there = (await realDisk.kind(path)) === "file";
-    const old = there ? await readInput(path, io) : null;
-    if (old !== null && old.value === null) return failWith(old.diagnostics, undefined, values.json, io);
-    if (words.length > 0 && values.undo) {
-      io.talk("error: --undo takes back what was said last: say nothing new beside it.\n");
-      return EXIT.usage;
-    }
-    if (words.length === 0 && !values.undo && old === null) {
-      io.talk(`error: nothing has been said of the work yet.\n${FACT_EXAMPLES}\n`);
-      return EXIT.usage;
-    }
-    const before = old?.value?.text ?? null;
-    if (before === null && values.undo)
-      return failWith([workNothingToUndo(workNamed)], undefined, values.json, io);
-    let begun = before;
-    let made: { plan: Plan; folder: string } | null = null;
-    if (begun === null) {
-      const plan = await planIn(folder, named);
-      if (plan.value === null) return failWith(plan.diagnostics, undefined, values.json, io);
-      made = { plan: plan.value, folder: named };
-      const planned = await plannedAs(values, read.value, io);
-      if (planned.value === null) return failWith(planned.diagnostics, undefined, values.json, io);
-      begun = front.beginWork(planned.value);
-    } else {
-      const fixed = await recordedAs(values, begun, workNamed, read.value);
-      if (fixed.length > 0) return failWith(fixed, begun, values.json, io);
-      const less = values.undo ? front.withoutLastEntry(begun) : begun;
-      if (less === null) return failWith([workNothingToUndo(workNamed)], undefined, values.json, io);
-      begun = less;
-    }
-    const pool = await poolOf(io, { budget: null, effort: null, thorough: true });
-    const quilt = { text, name };
-    const work = { text: begun, name: workNamed };
-    const gone = await front.goOn({ quilt, work, words, again: values.again, made }, pool.solve);
-    pool.clear();
-    await (await import("../pool.ts")).endThreads();
-    if (gone.value === null) {
-      const ofWork = gone.diagnostics.some(({ at }) => at?.file === workNamed);
-      return failWith(gone.diagnostics, ofWork ? begun : text, values.json, io);
-    }
-    report(gone.diagnostics, text, io);
-    const { plan, changes, workText } = gone.value;
-    const [{ resultFiles }, { printedFiles }, { writeFiles }] = await Promise.all([
-      import("../result-files.ts"),
-      import("../printed-files.ts"),
-      import("../write.ts"),
-    ]);
-    const results = await resultFiles(plan);
-    const printed = await printedFiles(plan, results, values, null, io);
-    const list = front.goneOnList(plan, changes);
-    const files = { ...results, ...printed, "gone-on.txt": list };
-    const kept = await keepWork({ path, named: workNamed }, before, workText);
-    if (kept.value === null) return failWith(kept.diagnostics, undefined, values.json, io);
-    const inputs = [file, values.font].flatMap((each) =>
-      each === null || each === "-" ? [] : [resolve(io.folder, each)],
-    );
-    const written = await writeFiles({
-      ...{ folder, named, by: "plan", files, replace: values.replace },
-      inputs: [...inputs, path],
-    });
-    if (written.value === null)
-      return failWith([...written.diagnostics, workLeftOut(workNamed)], undefined, values.json, io);
-    report(written.diagnostics, undefined, io);
-    if (values.json) io.out(front.planJson(plan));
-    else io.out([list, front.buyList(plan), front.cuttingSteps(plan)].join("\n"));
-    io.talk(`${written.value.length} files written into ${named}; what was said is kept in ${workNamed}\n`);
-    return EXIT.done;
-  },
-});
+export const goOn = (words: Words) =>
+  defineCommand({
+    name: "go-on",
+    summary: words.commandLine.goOn.thePlanOfWhat,
+    about: words.commandLine.goOn.sayWhatHasHappened(words.factExamples),
+    arguments: [
+      { name: "<file>", help: words.commandLine.goOn.theQuiltOrCut },
+      { name: "[facts...]", help: words.commandLine.goOn.whatHasHappenedIvory },
+    ],
+    options: {
+      out: out(words),
+      undo: undo(words),
+      again: again(words),
+      replace: replace(words),
+      json: json(words),
+      style: style(words),
+      prefer: prefer(words),
+      thorough: thorough(words),
+      stash: stash(words),
+      fatQuarters: fatQuarters(words),
+      kits: kits(words),
+      usable: usable(words),
+      pdf: pdf(words),
+      paper: paper(words),
+      png: png(words),
+      font: font(words),
+      markdown: markdown(words),
+    },
+    examples: [
+      "new cut-list > my-cuts.yaml",
+      "plan my-cuts.yaml --out mine",
+      'go-on my-cuts.yaml "night: cut to strip 1" --out mine',
+      'go-on my-cuts.yaml "gulls: strip 1 spoiled" --out mine',
+      "go-on my-cuts.yaml --undo --out mine",
+    ],
+    async run([file = "", ...typed], values, io): Promise<ExitCode> {
+      const input = await readInput(file, io);
+      if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
+      const front = await import("../../index.ts");
+      const { text, name } = input.value;
+      const read = front.readSpecFile(text, name);
+      if (read.value === null) return failWith(read.diagnostics, text, values.json, io);
+      const { usualFolder } = await import("../file-names.ts");
+      const quilts = values.kits ?? 1;
+      const named =
+        values.out ??
+        usualFolder(quilts === 1 ? read.value.name : io.words.commandLine.goOn.kits(read.value.name, quilts));
+      const folder = resolve(io.folder, named);
+      const path = join(folder, front.WORK_NAME);
+      const workNamed = join(named, front.WORK_NAME);
+      const there = (await realDisk.kind(path)) === "file";
+      const old = there ? await readInput(path, io) : null;
+      if (old !== null && old.value === null) return failWith(old.diagnostics, undefined, values.json, io);
+      if (typed.length > 0 && values.undo) {
+        io.talk(io.words.commandLine.goOn.errorUndoTakesBack);
+        return EXIT.usage;
+      }
+      if (typed.length === 0 && !values.undo && old === null) {
+        io.talk(io.words.commandLine.goOn.errorNothingHasBeen(io.words.factExamples));
+        return EXIT.usage;
+      }
+      const before = old?.value?.text ?? null;
+      if (before === null && values.undo)
+        return failWith([workNothingToUndo(workNamed)], undefined, values.json, io);
+      let begun = before;
+      let made: { plan: Plan; folder: string } | null = null;
+      if (begun === null) {
+        const plan = await planIn(folder, named);
+        if (plan.value === null) return failWith(plan.diagnostics, undefined, values.json, io);
+        made = { plan: plan.value, folder: named };
+        const planned = await plannedAs(values, read.value, io);
+        if (planned.value === null) return failWith(planned.diagnostics, undefined, values.json, io);
+        begun = front.beginWork(planned.value);
+      } else {
+        const fixed = await recordedAs(values, begun, workNamed, read.value, io.words);
+        if (fixed.length > 0) return failWith(fixed, begun, values.json, io);
+        const less = values.undo ? front.withoutLastEntry(begun) : begun;
+        if (less === null) return failWith([workNothingToUndo(workNamed)], undefined, values.json, io);
+        begun = less;
+      }
+      const pool = await poolOf(io, { budget: null, effort: null, thorough: true });
+      const quilt = { text, name };
+      const work = { text: begun, name: workNamed };
+      const gone = await front.goOn({ quilt, work, words: typed, again: values.again, made }, pool.solve);
+      pool.clear();
+      await (await import("../pool.ts")).endThreads();
+      if (gone.value === null) {
+        const ofWork = gone.diagnostics.some(({ at }) => at?.file === workNamed);
+        return failWith(gone.diagnostics, ofWork ? begun : text, values.json, io);
+      }
+      report(gone.diagnostics, text, io);
+      const { plan, changes, workText } = gone.value;
+      const [{ resultFiles }, { printedFiles }, { writeFiles }] = await Promise.all([
+        import("../result-files.ts"),
+        import("../printed-files.ts"),
+        import("../write.ts"),
+      ]);
+      const results = await resultFiles(plan, io.words);
+      const printed = await printedFiles(plan, results, values, null, io);
+      const list = front.goneOnList(plan, changes, io.words);
+      const files = { ...results, ...printed, "gone-on.txt": list };
+      const kept = await keepWork({ path, named: workNamed }, before, workText);
+      if (kept.value === null) return failWith(kept.diagnostics, undefined, values.json, io);
+      const inputs = [file, values.font].flatMap((each) =>
+        each === null || each === "-" ? [] : [resolve(io.folder, each)],
+      );
+      const written = await writeFiles({
+        ...{ folder, named, by: "plan", files, replace: values.replace },
+        inputs: [...inputs, path],
+      });
+      if (written.value === null)
+        return failWith([...written.diagnostics, workLeftOut(workNamed)], undefined, values.json, io);
+      report(written.diagnostics, undefined, io);
+      if (values.json) io.out(front.planJson(plan, io.words));
+      else io.out([list, front.buyList(plan, io.words), front.cuttingSteps(plan, true, io.words)].join("\n"));
+      io.talk(io.words.commandLine.goOn.filesWrittenIntoWhat(written.value.length, named, workNamed));
+      return EXIT.done;
+    },
+  });

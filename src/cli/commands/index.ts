@@ -1,3 +1,4 @@
+import type { Words } from "../../words/index.ts";
 import type { Command } from "../command.ts";
 import { arrange } from "./arrange.ts";
 import { buy } from "./buy.ts";
@@ -16,20 +17,20 @@ import { sizes } from "./sizes.ts";
 import { stash } from "./stash.ts";
 
 /** Every command, in the order of the help. A new one is a file of its own and a line here. */
-export const commands: readonly Command[] = [
-  plan,
-  goOn,
-  buy,
-  pieces,
-  compare,
-  arrange,
-  savings,
-  picture,
-  page,
-  check,
-  newFile,
-  sizes,
-  stash,
-  schema,
-  completionOf(() => commands),
+export const commands = (words: Words): readonly Command[] => [
+  plan(words),
+  goOn(words),
+  buy(words),
+  pieces(words),
+  compare(words),
+  arrange(words),
+  savings(words),
+  picture(words),
+  page(words),
+  check(words),
+  newFile(words),
+  sizes(words),
+  stash(words),
+  schema(words),
+  completionOf(() => commands(words), words),
 ];

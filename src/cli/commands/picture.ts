@@ -1,12 +1,15 @@
 import { basename, dirname, extname, resolve } from "node:path";
 import { notADrawing } from "../../diagnostics/pictures.ts";
+import type { Words } from "../../words/index.ts";
+
 import { defineCommand, EXIT } from "../command.ts";
 import { font, pixels, replace } from "../options.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 import type { Files } from "../write.ts";
 
-const width = pixels("--width <pixels>", "width of the picture; its height follows", "1600");
+const width = (words: Words) =>
+  pixels("--width <pixels>", words.commandLine.picture.widthOfThePicture, "1600", words);
 const USUAL_WIDTH = 1600;
 
 /** The texts of a drawing, as they are written in it. */
@@ -14,56 +17,57 @@ function textsOf(svg: string): string[] {
   return [...svg.matchAll(/<text[^>]*>([^<]*)</g)].map(([, text = ""]) => text);
 }
 
-export const picture = defineCommand({
-  name: "picture",
-  summary: "a drawing as a PNG picture, of the width you need",
-  about:
-    "Makes a PNG picture of an SVG drawing that plan or arrange has written, for a newsletter, a shop page or a " +
-    "slide, and puts it beside the drawing.",
-  arguments: [{ name: "<drawings...>", help: "SVG drawings" }],
-  options: { width, font, replace },
-  examples: [
-    "new blocks > my-quilt.yaml",
-    "plan my-quilt.yaml --out mine",
-    "picture mine/top.svg",
-    "picture mine/top.svg mine/pressing.svg --width 2400",
-  ],
-  async run(drawings, values, io) {
-    const [{ fontsFor }, { pictureFiles }, { writeFiles }] = await Promise.all([
-      import("../fonts.ts"),
-      import("../pictures.ts"),
-      import("../write.ts"),
-    ]);
-    const named = values.font === null ? [] : [resolve(io.folder, values.font)];
-    const inputs = [...drawings.map((drawing) => resolve(io.folder, drawing)), ...named];
-    const made: { drawing: string; folder: string; files: Files }[] = [];
-    for (const drawing of drawings) {
-      const input = await readInput(drawing, io);
-      if (input.value === null) return failWith(input.diagnostics, undefined, false, io);
-      const { text } = input.value;
-      if (!/<svg\b/.test(text)) return failWith([notADrawing(drawing)], undefined, false, io);
-      const fonts = await fontsFor(textsOf(text), named);
-      report(fonts.diagnostics, undefined, io);
-      const path = resolve(io.folder, drawing);
-      const name = basename(path, extname(path));
-      const files = await pictureFiles({ [`${name}.svg`]: text }, values.width ?? USUAL_WIDTH, fonts);
-      if (files === null) return failWith([notADrawing(drawing)], undefined, false, io);
-      made.push({ drawing, folder: dirname(path), files });
-    }
-    for (const { drawing, folder, files } of made) {
-      const beside = dirname(drawing);
-      const written = await writeFiles({
-        folder,
-        named: beside,
-        by: "picture",
-        files,
-        inputs,
-        replace: values.replace,
-      });
-      if (written.value === null) return failWith(written.diagnostics, undefined, false, io);
-      report(written.diagnostics, undefined, io);
-      io.talk(`${drawing.slice(0, drawing.length - extname(drawing).length)}.png written\n`);
-    }
-    return EXIT.done;
-  },
-});
+export const picture = (words: Words) =>
+  defineCommand({
+    name: "picture",
+    summary: words.commandLine.picture.aDrawingAsA,
+    about: words.commandLine.picture.makesAPngPicture,
+    arguments: [{ name: "<drawings...>", help: words.commandLine.picture.svgDrawings }],
+    options: { width: width(words), font: font(words), replace: replace(words) },
+    examples: [
+      "new blocks > my-quilt.yaml",
+      "plan my-quilt.yaml --out mine",
+      "picture mine/top.svg",
+      "picture mine/top.svg mine/pressing.svg --width 2400",
+    ],
+    async run(drawings, values, io) {
+      const [{ fontsFor }, { pictureFiles }, { writeFiles }] = await Promise.all([
+        import("../fonts.ts"),
+        import("../pictures.ts"),
+        import("../write.ts"),
+      ]);
+      const named = values.font === null ? [] : [resolve(io.folder, values.font)];
+      const inputs = [...drawings.map((drawing) => resolve(io.folder, drawing)), ...named];
+      const made: { drawing: string; folder: string; files: Files }[] = [];
+      for (const drawing of drawings) {
+        const input = await readInput(drawing, io);
+        if (input.value === null) return failWith(input.diagnostics, undefined, false, io);
+        const { text } = input.value;
+        if (!/<svg\b/.test(text)) return failWith([notADrawing(drawing)], undefined, false, io);
+        const fonts = await fontsFor(textsOf(text), named);
+        report(fonts.diagnostics, undefined, io);
+        const path = resolve(io.folder, drawing);
+        const name = basename(path, extname(path));
+        const files = await pictureFiles({ [`${name}.svg`]: text }, values.width ?? USUAL_WIDTH, fonts);
+        if (files === null) return failWith([notADrawing(drawing)], undefined, false, io);
+        made.push({ drawing, folder: dirname(path), files });
+      }
+      for (const { drawing, folder, files } of made) {
+        const beside = dirname(drawing);
+        const written = await writeFiles({
+          folder,
+          named: beside,
+          by: "picture",
+          files,
+          inputs,
+          replace: values.replace,
+        });
+        if (written.value === null) return failWith(written.diagnostics, undefined, false, io);
+        report(written.diagnostics, undefined, io);
+        io.talk(
+          io.words.commandLine.picture.pngWritten(drawing.slice(0, drawing.length - extname(drawing).length)),
+        );
+      }
+      return EXIT.done;
+    },
+  });

@@ -1,5 +1,7 @@
 import { join, resolve } from "node:path";
 import { workLeftAside } from "../../diagnostics/work.ts";
+import type { Words } from "../../words/index.ts";
+
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
@@ -25,84 +27,85 @@ import {
 import { planFile } from "../planning.ts";
 import { failWith, report } from "../report.ts";
 
-export const plan = defineCommand({
-  name: "plan",
-  summary: "buy list, cutting plan, drawings and steps, written into a folder",
-  about:
-    "Works out what to buy and how to cut it with the least waste, prints the buy list, the cutting steps and " +
-    "where the cloth goes, and writes them into a folder (files of yours in the way are named and not written over) together with a cutting diagram for each fabric (SVG), " +
-    "a book to work from (book.html, which also prints), for a quilt how it is sewn (sewing.txt, and blocks, assembly, pressing, borders and finishing as SVG), tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written " +
-    "only when --out names a folder.",
-  arguments: [{ name: "<file>", help: "the cut list, YAML or JSON" }],
-  options: {
-    out,
-    replace,
-    json,
-    style,
-    prefer,
-    thorough,
-    budget,
-    stash,
-    fatQuarters,
-    kits,
-    usable,
-    ruler,
-    pdf,
-    paper,
-    png,
-    font,
-    markdown,
-    compare: compared,
-    decimal,
-  },
-  examples: [
-    "new cut-list > my-cuts.yaml",
-    "plan my-cuts.yaml",
-    "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
-    "plan my-cuts.yaml --kits 12 --out kits",
-    "plan my-cuts.yaml --pdf --paper letter --out printed",
-    "plan my-cuts.yaml --png 1600 --markdown --out pictures",
-  ],
-  async run([file = ""], values, io) {
-    const beside = { ...values, kits: values.kits ?? 1 };
-    const made = await planFile(file, values, io, beside);
-    if ("code" in made) return made.code;
-    const besides = await besideFiles(made, beside, io);
-    const comparison = values.compare ? await comparisonOf(made, io) : null;
-    if (comparison?.value === null) return failWith(comparison.diagnostics, undefined, values.json, io);
-    await (await import("../pool.ts")).endThreads();
-    const { buyList, cuttingSteps, makingSteps, planJson, wasteTable } = await import("../../index.ts");
-    if (values.json && values.out === null) {
-      io.out(planJson(made.plan));
+export const plan = (words: Words) =>
+  defineCommand({
+    name: "plan",
+    summary: words.commandLine.plan.buyListCuttingPlan,
+    about: words.commandLine.plan.worksOutWhatTo,
+    arguments: [{ name: "<file>", help: words.commandLine.plan.theCutListYaml }],
+    options: {
+      out: out(words),
+      replace: replace(words),
+      json: json(words),
+      style: style(words),
+      prefer: prefer(words),
+      thorough: thorough(words),
+      budget: budget(words),
+      stash: stash(words),
+      fatQuarters: fatQuarters(words),
+      kits: kits(words),
+      usable: usable(words),
+      ruler: ruler(words),
+      pdf: pdf(words),
+      paper: paper(words),
+      png: png(words),
+      font: font(words),
+      markdown: markdown(words),
+      compare: compared(words),
+      decimal: decimal(words),
+    },
+    examples: [
+      "new cut-list > my-cuts.yaml",
+      "plan my-cuts.yaml",
+      "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
+      "plan my-cuts.yaml --kits 12 --out kits",
+      "plan my-cuts.yaml --pdf --paper letter --out printed",
+      "plan my-cuts.yaml --png 1600 --markdown --out pictures",
+    ],
+    async run([file = ""], values, io) {
+      const beside = { ...values, kits: values.kits ?? 1 };
+      const made = await planFile(file, values, io, beside);
+      if ("code" in made) return made.code;
+      const besides = await besideFiles(made, beside, io);
+      const comparison = values.compare ? await comparisonOf(made, io) : null;
+      if (comparison?.value === null) return failWith(comparison.diagnostics, undefined, values.json, io);
+      await (await import("../pool.ts")).endThreads();
+      const { buyList, cuttingSteps, makingSteps, planJson, wasteTable } = await import("../../index.ts");
+      if (values.json && values.out === null) {
+        io.out(planJson(made.plan, io.words));
+        return EXIT.done;
+      }
+      const [{ usualFolder }, { resultFiles }, { printedFiles }, { writeFiles }] = await Promise.all([
+        import("../file-names.ts"),
+        import("../result-files.ts"),
+        import("../printed-files.ts"),
+        import("../write.ts"),
+      ]);
+      const named = values.out ?? usualFolder(made.plan.name);
+      const results = await resultFiles(made.plan, io.words);
+      const printed = await printedFiles(made.plan, results, values, comparison?.value ?? null, io);
+      const files = { ...results, ...printed, ...besides };
+      const folder = resolve(io.folder, named);
+      const inputs = [file, values.stash, values.font].flatMap((name) =>
+        name === null || name === "-" ? [] : [resolve(io.folder, name)],
+      );
+      const written = await writeFiles({ folder, named, by: "plan", files, inputs, replace: values.replace });
+      if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
+      report(written.diagnostics, undefined, io);
+      const { WORK_NAME } = await import("../../index.ts");
+      if ((await realDisk.kind(join(folder, WORK_NAME))) !== null)
+        report([workLeftAside(join(named, WORK_NAME))], undefined, io);
+      if (values.json) io.out(planJson(made.plan, io.words));
+      else {
+        const all = [
+          buyList(made.plan, io.words),
+          ...Object.values(besides),
+          cuttingSteps(made.plan, true, io.words),
+        ];
+        if (made.plan.making !== undefined) all.push(makingSteps(made.plan, io.words));
+        io.out([...all, wasteTable(made.plan, io.words)].join("\n"));
+      }
+      io.talk(io.words.commandLine.plan.filesWrittenInto(written.value.length, named));
       return EXIT.done;
-    }
-    const [{ usualFolder }, { resultFiles }, { printedFiles }, { writeFiles }] = await Promise.all([
-      import("../file-names.ts"),
-      import("../result-files.ts"),
-      import("../printed-files.ts"),
-      import("../write.ts"),
-    ]);
-    const named = values.out ?? usualFolder(made.plan.name);
-    const results = await resultFiles(made.plan);
-    const printed = await printedFiles(made.plan, results, values, comparison?.value ?? null, io);
-    const files = { ...results, ...printed, ...besides };
-    const folder = resolve(io.folder, named);
-    const inputs = [file, values.stash, values.font].flatMap((name) =>
-      name === null || name === "-" ? [] : [resolve(io.folder, name)],
-    );
-    const written = await writeFiles({ folder, named, by: "plan", files, inputs, replace: values.replace });
-    if (written.value === null) return failWith(written.diagnostics, undefined, values.json, io);
-    report(written.diagnostics, undefined, io);
-    const { WORK_NAME } = await import("../../index.ts");
-    if ((await realDisk.kind(join(folder, WORK_NAME))) !== null)
-      report([workLeftAside(join(named, WORK_NAME))], undefined, io);
-    if (values.json) io.out(planJson(made.plan));
-    else {
-      const all = [buyList(made.plan), ...Object.values(besides), cuttingSteps(made.plan)];
-      if (made.plan.making !== undefined) all.push(makingSteps(made.plan));
-      io.out([...all, wasteTable(made.plan)].join("\n"));
-    }
-    io.talk(`${written.value.length} files written into ${named}\n`);
-    return EXIT.done;
-  },
-});
+    },
+  });

@@ -1,5 +1,7 @@
 import { resolve } from "node:path";
 import type { Diagnostic } from "../../diagnostics/types.ts";
+import type { Words } from "../../words/index.ts";
+
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
 import { aboveZero, choice, text } from "../option.ts";
@@ -9,11 +11,15 @@ import { readInput } from "../read.ts";
 import { exitCodeOf, failWith, report } from "../report.ts";
 import { changeStash, openStash } from "../stash-file.ts";
 
-const stashOption = text("--stash <file>", "the table of your cloth (CSV)", "stash.csv");
-const count = aboveZero("--count <number>", "how many to add", "1");
-const note = text("--note <text>", "a note kept with what is added", "none");
-const steps = aboveZero("--steps <number>", "how many changes to take back", "1");
-const unit = choice("--unit <unit>", "measure of numbers written without one", "in", ["in", "cm", "mm"]);
+const stashOption = (words: Words) =>
+  text("--stash <file>", words.commandLine.stash.theTableOfYour, "stash.csv");
+const count = (words: Words) =>
+  aboveZero("--count <number>", words.commandLine.stash.howManyToAdd, "1", words);
+const note = (words: Words) => text("--note <text>", words.commandLine.stash.aNoteKeptWith, "none");
+const steps = (words: Words) =>
+  aboveZero("--steps <number>", words.commandLine.stash.howManyChangesTo, "1", words);
+const unit = (words: Words) =>
+  choice("--unit <unit>", words.commandLine.stash.measureOfNumbersWritten, "in", ["in", "cm", "mm"], words);
 
 interface Values {
   steps: number | null;
@@ -40,13 +46,13 @@ async function show(file: string, values: Values, io: Io): Promise<ExitCode> {
   const cloths = stash.rows.flatMap(({ cloth, line }) => (cloth === null ? [] : [{ line, ...cloth }]));
   if (values.json) {
     const told = { action: "show" as const, cloths, diagnostics: read.diagnostics };
-    io.out(stashJson(told, spokenIn(values)));
-  } else io.out(stashList(stash, spokenIn(values)));
+    io.out(stashJson(told, spokenIn(values), io.words));
+  } else io.out(stashList(stash, spokenIn(values), io.words));
   return ended(read.diagnostics, text, io);
 }
 
-async function add(words: readonly string[], file: string, values: Values, io: Io): Promise<ExitCode> {
-  const [fabric = "", size = ""] = words;
+async function add(typed: readonly string[], file: string, values: Values, io: Io): Promise<ExitCode> {
+  const [fabric = "", size = ""] = typed;
   const { addCloth, clothLines, readCloth, stashJson } = await import("../../index.ts");
   const spoken = spokenIn(values);
   const cloth = readCloth(fabric, size, values.count ?? 1, values.note ?? "", values.unit ?? "in");
@@ -60,11 +66,11 @@ async function add(words: readonly string[], file: string, values: Values, io: I
     diagnostics: [],
   }));
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
-  const lines = clothLines([added], spoken);
+  const lines = clothLines([added], spoken, io.words);
   const { diagnostics } = done;
   const told = [...cloth.diagnostics, ...diagnostics];
-  if (values.json) io.out(stashJson({ action: "add", added, diagnostics: told }, spoken));
-  else io.out(`Added to ${file}:\n${lines.join("\n")}\n`);
+  if (values.json) io.out(stashJson({ action: "add", added, diagnostics: told }, spoken, io.words));
+  else io.out(io.words.commandLine.stash.addedTo(file, lines.join("\n")));
   return ended(told, undefined, io);
 }
 
@@ -85,14 +91,21 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
   });
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
   const { used, kept } = done.value;
-  if (values.json) io.out(stashJson({ action: "take", used, kept, diagnostics: done.diagnostics }, spoken));
+  if (values.json)
+    io.out(stashJson({ action: "take", used, kept, diagnostics: done.diagnostics }, spoken, io.words));
   else {
     const part = (title: string, cloths: typeof used) =>
-      cloths.length === 0 ? [`${title}: nothing`] : [`${title}:`, ...clothLines(cloths, spoken)];
-    const lines = [...part(`Taken out of ${file}`, used), "", ...part("Offcuts put in", kept)];
+      cloths.length === 0
+        ? [io.words.commandLine.stash.nothing(title)]
+        : [`${title}:`, ...clothLines(cloths, spoken, io.words)];
+    const lines = [
+      ...part(io.words.commandLine.stash.takenOutOf(file), used),
+      "",
+      ...part(io.words.commandLine.stash.offcutsPutIn, kept),
+    ];
     io.out(`${lines.join("\n")}\n`);
   }
-  io.talk(`The table as it was before is ${file}.bak\n`);
+  io.talk(io.words.commandLine.stash.theTableAsIt(file));
   return ended(done.diagnostics, undefined, io);
 }
 
@@ -115,14 +128,14 @@ async function suits(quilt: string, file: string, values: Values, io: Io): Promi
   const { plan, fabrics } = found.value;
   const diagnostics = [...spec.diagnostics, ...found.diagnostics];
   const told = { action: "suits" as const, fabrics, diagnostics };
-  io.out(values.json ? stashJson(told, plan.ruler.unit) : suitsList(plan.name, fabrics));
+  io.out(values.json ? stashJson(told, plan.ruler.unit, io.words) : suitsList(plan.name, fabrics, io.words));
   return ended(diagnostics, text, io);
 }
 
 async function undo(file: string, values: Values, io: Io): Promise<ExitCode> {
   const wanted = values.steps ?? 1;
   if (!Number.isInteger(wanted)) {
-    io.talk(`error: --steps is a whole number, for example 2; it is ${wanted}\n`);
+    io.talk(io.words.commandLine.stash.errorStepsIsA(wanted));
     return EXIT.usage;
   }
   const [{ undoSafely }, { undoneJson }] = await Promise.all([
@@ -132,10 +145,11 @@ async function undo(file: string, values: Values, io: Io): Promise<ExitCode> {
   const done = await undoSafely({ path: resolve(io.folder, file), named: file }, wanted);
   if (done.value === null) return failWith(done.diagnostics, undefined, values.json, io);
   const { steps, left } = done.value;
-  const changes = (count: number) => `${count} change${count === 1 ? "" : "s"}`;
-  if (values.json) io.out(undoneJson({ action: "undo", steps, left, diagnostics: done.diagnostics }));
-  else io.out(`${changes(steps)} of ${file} taken back; ${changes(left)} before it could be too.\n`);
-  io.talk(`The table as it was until now is ${file}.undone\n`);
+  const changes = (count: number) => io.words.commandLine.stash.change(count, count === 1 ? "" : "s");
+  if (values.json)
+    io.out(undoneJson({ action: "undo", steps, left, diagnostics: done.diagnostics }, io.words));
+  else io.out(io.words.commandLine.stash.ofTakenBackBefore(changes(steps), file, changes(left)));
+  io.talk(io.words.commandLine.stash.theTableAsIt2(file));
   return EXIT.done;
 }
 
@@ -148,48 +162,52 @@ const TAKES: Readonly<Record<string, readonly string[]>> = {
   undo: [],
 };
 
-export const stash = defineCommand({
-  name: "stash",
-  summary: "the cloth in your drawer: show it, add to it, take out what a plan uses",
-  about:
-    "Keeps a table that a spreadsheet opens too: fabric, width, length, how many, note. Sizes are the usable ones, " +
-    "width across the fabric, length along the selvage. `show` lists it; `add FABRIC SIZE` adds cloth; `take PLAN` " +
-    "takes out what a plan made with --stash uses and puts in the offcuts worth keeping; `suits FILE` tells which fabrics of a quilt the drawer covers; `undo` takes back the last change of add or take, up to nine of them. The table is changed whole " +
-    "or not at all, and the one before is kept beside it as .bak.",
-  arguments: [
-    { name: "<action>", help: `${Object.keys(TAKES).join(", ")}`, words: Object.keys(TAKES) },
-    {
-      name: "[words...]",
-      help: 'for add: fabric and size, "21 x 18 in", "fat quarter", "1/2 yd" or "WOF x 20 in"; for take: plan.json',
+export const stash = (words: Words) =>
+  defineCommand({
+    name: "stash",
+    summary: words.commandLine.stash.theClothInYour,
+    about: words.commandLine.stash.keepsATableThat,
+    arguments: [
+      { name: "<action>", help: `${Object.keys(TAKES).join(", ")}`, words: Object.keys(TAKES) },
+      {
+        name: "[words...]",
+        help: words.commandLine.stash.forAddFabricAnd,
+      },
+    ],
+    options: {
+      stash: stashOption(words),
+      count: count(words),
+      note: note(words),
+      steps: steps(words),
+      unit: unit(words),
+      json: json(words),
     },
-  ],
-  options: { stash: stashOption, count, note, steps, unit, json },
-  examples: [
-    'stash add "Night sea" "21 x 18 in" --count 3 --note "blue drawer"',
-    'stash add "Chalk" "1/2 yd"',
-    "stash show",
-    "new cut-list > my-cuts.yaml",
-    "stash suits my-cuts.yaml",
-    "plan my-cuts.yaml --stash stash.csv --out mine",
-    "stash take mine/plan.json",
-    "stash undo",
-  ],
-  async run([action = "", ...words], values, io) {
-    const takes = Object.hasOwn(TAKES, action) ? TAKES[action] : undefined;
-    if (takes === undefined) {
-      io.talk(`error: stash has no action "${action}". Use one of: ${Object.keys(TAKES).join(", ")}.\n`);
-      return EXIT.usage;
-    }
-    if (words.length !== takes.length) {
-      const wanted = takes.length === 0 ? "no more words" : takes.join(" ");
-      io.talk(`error: stash ${action} takes ${wanted}. See: crossgrain stash --help\n`);
-      return EXIT.usage;
-    }
-    const file = values.stash ?? "stash.csv";
-    if (action === "add") return add(words, file, values, io);
-    if (action === "take") return take(words[0] ?? "", file, values, io);
-    if (action === "undo") return undo(file, values, io);
-    if (action === "suits") return suits(words[0] ?? "", file, values, io);
-    return show(file, values, io);
-  },
-});
+    examples: [
+      'stash add "Night sea" "21 x 18 in" --count 3 --note "blue drawer"',
+      'stash add "Chalk" "1/2 yd"',
+      "stash show",
+      "new cut-list > my-cuts.yaml",
+      "stash suits my-cuts.yaml",
+      "plan my-cuts.yaml --stash stash.csv --out mine",
+      "stash take mine/plan.json",
+      "stash undo",
+    ],
+    async run([action = "", ...typed], values, io) {
+      const takes = Object.hasOwn(TAKES, action) ? TAKES[action] : undefined;
+      if (takes === undefined) {
+        io.talk(io.words.commandLine.stash.errorStashHasNo(action, Object.keys(TAKES).join(", ")));
+        return EXIT.usage;
+      }
+      if (typed.length !== takes.length) {
+        const wanted = takes.length === 0 ? io.words.commandLine.stash.noMoreWords : takes.join(" ");
+        io.talk(io.words.commandLine.stash.errorStashTakesSee(action, wanted));
+        return EXIT.usage;
+      }
+      const file = values.stash ?? "stash.csv";
+      if (action === "add") return add(typed, file, values, io);
+      if (action === "take") return take(typed[0] ?? "", file, values, io);
+      if (action === "undo") return undo(file, values, io);
+      if (action === "suits") return suits(typed[0] ?? "", file, values, io);
+      return show(file, values, io);
+    },
+  });

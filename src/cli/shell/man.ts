@@ -1,3 +1,5 @@
+import type { Words } from "../../words/index.ts";
+
 import type { Command } from "../command.ts";
 
 /** A text between macros: no line begins with a control character, and a hyphen stays one that can be typed. */
@@ -8,44 +10,44 @@ const plain = (text: string) =>
     .replace(/^([.'])/gm, "\\&$1");
 
 /** The manual page, in the macros of man(7). */
-export function manPage(commands: readonly Command[], about: string, version: string): string {
+export function manPage(commands: readonly Command[], about: string, version: string, words: Words): string {
   const parts = commands.map((command) => {
-    const words = command.arguments.map(({ name }) => ` ${name}`).join("");
+    const typed = command.arguments.map(({ name }) => ` ${name}`).join("");
     const options = Object.values(command.options).flatMap(({ flags, help, standard }) => {
-      const without = standard === "" ? "" : ` Without it: ${standard}.`;
+      const without = standard === "" ? "" : words.commandLine.man.withoutIt(standard);
       return [".TP", `.B ${plain(flags)}`, plain(`${help}.${without}`)];
     });
     const examples = command.examples.flatMap((example) => [".EX", plain(`crossgrain ${example}`), ".EE"]);
     return [
-      `.SS ${plain(`crossgrain ${command.name}${words}`)}`,
+      `.SS ${plain(`crossgrain ${command.name}${typed}`)}`,
       plain(command.about === "" ? `${command.summary}.` : command.about),
       ...options,
-      ...(examples.length === 0 ? [] : [".PP", "For example:", ...examples]),
+      ...(examples.length === 0 ? [] : [".PP", words.commandLine.man.forExample, ...examples]),
     ].join("\n");
   });
   const codes = [
     ["0", "done"],
-    ["1", "the file has errors, or a file could not be read or written"],
-    ["2", "the command line is wrong"],
-    ["3", "no plan is possible, and that is proved"],
-    ["4", "no plan was found; there may be one"],
-    ["70", "a fault of this program, or its output could not be written"],
-    ["130", "stopped by a second Ctrl\u002dC"],
+    ["1", words.commandLine.man.theFileHasErrors],
+    ["2", words.commandLine.man.theCommandLineIs],
+    ["3", words.commandLine.man.noPlanIsPossible],
+    ["4", words.commandLine.man.noPlanWasFound],
+    ["70", words.commandLine.man.aFaultOfThis],
+    ["130", words.commandLine.man.stoppedByASecond],
   ].flatMap(([code, what]) => [".TP", `.B ${code}`, plain(what ?? "")]);
   return [
-    `.TH CROSSGRAIN 1 "" "crossgrain ${version}" "User commands"`,
-    ".SH NAME",
-    "crossgrain \\- fabric to buy and a cutting plan for patchwork quilts",
-    ".SH SYNOPSIS",
-    ".B crossgrain",
-    ".I command",
+    words.commandLine.man.thCrossgrainCrossgrainUser(version),
+    words.commandLine.man.shName,
+    words.commandLine.man.crossgrainFabricToBuy,
+    words.commandLine.man.shSynopsis,
+    words.commandLine.man.bCrossgrain,
+    words.commandLine.man.iCommand,
     "[options]",
-    ".SH DESCRIPTION",
+    words.commandLine.man.shDescription,
     plain(about),
-    "A FILE of \\- reads standard input. Amounts are estimates: check before you cut.",
-    ".SH COMMANDS",
+    words.commandLine.man.aFileOfReads,
+    words.commandLine.man.shCommands,
     ...parts,
-    ".SH EXIT STATUS",
+    words.commandLine.man.shExitStatus,
     ...codes,
     "",
   ].join("\n");

@@ -1,3 +1,5 @@
+import type { Words } from "../../words/index.ts";
+
 import type { Command } from "../command.ts";
 
 /** One option as a shell sees it. */
@@ -20,20 +22,25 @@ export interface Verb {
 }
 
 /** Options every command has besides its own. */
-const HELP: Flag = { name: "--help", takes: false, words: [], help: "print this help" };
+const HELP = (words: Words): Flag => ({
+  name: "--help",
+  takes: false,
+  words: [],
+  help: words.commandLine.table.printThisHelp,
+});
 
 /** What the command line's own table says, as completions and the manual want it. */
-export function verbsOf(commands: readonly Command[]): Verb[] {
+export function verbsOf(commands: readonly Command[], words: Words): Verb[] {
   return commands.map(({ name, summary, options, arguments: given }) => ({
     name,
     summary,
     words: given[0]?.words ?? [],
     flags: [
-      ...Object.values(options).map(({ flags, help, words }) => {
+      ...Object.values(options).map(({ flags, help, words: allowed }) => {
         const [flag = "", value] = flags.split(" ");
-        return { name: flag, takes: value !== undefined, words: words ?? [], help };
+        return { name: flag, takes: value !== undefined, words: allowed ?? [], help };
       }),
-      HELP,
+      HELP(words),
     ],
   }));
 }

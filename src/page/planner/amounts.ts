@@ -1,4 +1,4 @@
-import { type FabricPlan, type Plan, pieceFacts, priceOf, totalPrice } from "../../planning.ts";
+import { english, type FabricPlan, type Plan, pieceFacts, priceOf, totalPrice } from "../../planning.ts";
 import { NOTHING_YET } from "./complete.ts";
 
 /** One size cut from a fabric: what it is, how many, and what for. */
@@ -72,7 +72,7 @@ export function amountsOf(plan: Plan): Amounts {
           price: priceOf(fabric, plan),
           uncut: sturdiness.spareLength,
           proven: mix === undefined ? bound.purchaseProven || bound.lengthProven : mix.proven,
-          pieces: pieceFacts(fabric, plan).map(({ letter, count, size, uses }) => ({
+          pieces: pieceFacts(fabric, plan, english).map(({ letter, count, size, uses }) => ({
             letter,
             count,
             size,

@@ -4,6 +4,7 @@ import { withRows } from "../../edits/quilt-edits.ts";
 import {
   arrangeBlocks,
   compareMethods,
+  english,
   type planSpec,
   readSpecFile,
   typeset,
@@ -93,7 +94,13 @@ export async function chooseWays(text: string, solve: Solve, told: Told): Promis
         .filter((row) => row.unit === unit)
         .map(({ method, filed: now, figures, why }): ChosenWay => {
           const own = figures === null ? NONE : figuresOf(figures, filed);
-          return { name: method, now, text: madeBy({ [unit]: method }), ...own, why };
+          return {
+            name: method,
+            now,
+            text: madeBy({ [unit]: method }),
+            ...own,
+            why: why === null ? "" : english.whyNot(why),
+          };
         }),
     })),
     best: {
@@ -127,7 +134,7 @@ export async function chooseTurnings(text: string, solve: Solve, told: Told): Pr
       buys: planned === null ? [] : unlike(planned.fabrics, now),
       nested: (planned?.nesting?.places ?? 0) - (planned?.nesting?.unNested ?? 0),
       places: planned?.nesting?.places ?? 0,
-      why,
+      why: why === null ? "" : english.whyNot(why),
     })),
   };
 }

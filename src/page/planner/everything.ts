@@ -11,6 +11,7 @@ import {
   drawTemplate,
   drawTop,
   drawUnitSteps,
+  english,
   makingSteps,
   type Plan,
   planJson,
@@ -41,17 +42,17 @@ export function everythingOf(plan: Plan): Record<string, string> {
   const foundation = making?.foundation ?? null;
   const sewn = top !== null && making !== undefined;
   const steps = sewn ? drawUnitSteps(top, making, fabrics, ruler) : [];
-  const units = unitsCsv(plan);
+  const units = unitsCsv(plan, english);
   return {
-    "plan.json": planJson(plan),
+    "plan.json": planJson(plan, english),
     "book.html": bookPage(
       plan,
       drawings.map(({ svg }) => svg),
     ),
-    "buy.txt": buyList(plan),
-    "buy.csv": buyCsv(plan),
-    "steps.txt": cuttingSteps(plan),
-    ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan) }),
+    "buy.txt": buyList(plan, english),
+    "buy.csv": buyCsv(plan, english),
+    "steps.txt": cuttingSteps(plan, true, english),
+    ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan, english) }),
     ...(top === null ? {} : { "top.svg": drawTop(top, fabrics, ruler) }),
     ...named(
       drawBlocks(plan, false),
@@ -78,9 +79,9 @@ export function everythingOf(plan: Plan): Record<string, string> {
       ({ name }) => `${name}.svg`,
       ({ svg }) => svg,
     ),
-    "cuts.csv": cutsCsv(plan),
+    "cuts.csv": cutsCsv(plan, english),
     ...(units === "" ? {} : { "units.csv": units }),
-    "waste.txt": wasteTable(plan),
+    "waste.txt": wasteTable(plan, english),
     ...named(
       drawings,
       ({ name }, i) => numbered("cut", i, name),

@@ -3,9 +3,9 @@ import {
   type Change,
   clothsOf,
   cuttingSteps,
-  cuttingWords,
   type Diagnostic,
   drawFabric,
+  english,
   type FabricPlan,
   FROM_BAGS,
   fingerprint,
@@ -106,7 +106,7 @@ function wordsOf(plan: Plan, fabric: FabricPlan): StripWords[] {
     step.strips.map((number): StripWords => {
       const subcuts = step.subcuts.map((each) => ({ ...each, count: each.perStrip }));
       const alone = { ...fabric, steps: [{ ...step, count: 1, strips: [number], subcuts }] };
-      const told = instructionsFor(plan, alone).filter(
+      const told = instructionsFor(plan, alone, english).filter(
         ({ lay, phrases, parts }) => lay !== FROM_BAGS && (parts.length > 0 || phrases.length > 0),
       );
       const own =
@@ -119,7 +119,7 @@ function wordsOf(plan: Plan, fabric: FabricPlan): StripWords[] {
           : own.parts.length > 0
             ? own.parts.flatMap(({ phrases }) => phrases)
             : own.phrases;
-      const flags = own?.flags.map((flag) => cuttingWords.stepFlags[flag]) ?? [];
+      const flags = own?.flags.map((flag) => english.cutting.stepFlags[flag]) ?? [];
       return {
         lay: step.lay,
         number,
@@ -135,7 +135,7 @@ function matFabric(plan: Plan, index: number, rest: Plan, told: MatFabric["told"
   const fabric = plan.fabrics[index]!;
   const after = rest.fabrics.find(({ name }) => name === fabric.name) ?? fabric;
   const places = placesOf(plan, fabric);
-  const facts = pieceFacts(fabric, plan);
+  const facts = pieceFacts(fabric, plan, english);
   const { purchase, stock = [], sturdiness, done } = fabric;
   const bought = stock.filter(({ from, used }) => from === "shop" && used > 0);
   const say = (ticks: number) => formatLength(ticks, plan.ruler, { typeset: true });
@@ -156,7 +156,7 @@ function matFabric(plan: Plan, index: number, rest: Plan, told: MatFabric["told"
       place: places[i] ?? "",
     })),
     told,
-    further: instructionsFor(plan, fabric).flatMap(({ lay, phrases }) =>
+    further: instructionsFor(plan, fabric, english).flatMap(({ lay, phrases }) =>
       lay === FROM_BAGS ? phrases.map(typeset) : [],
     ),
     width: say(fabric.usable),
@@ -239,8 +239,18 @@ function asMat(begun: Gone, rest: Gone, work: string, base: string, open: Entrie
     );
   });
   const changed =
-    changes.length === 0 ? [] : goneOnList(plan, changes).trimEnd().split("\n").slice(2).map(typeset);
+    changes.length === 0
+      ? []
+      : goneOnList(plan, changes, english).trimEnd().split("\n").slice(2).map(typeset);
   const ticked = open.map(({ fabric }) => fabric);
-  const mat = { work, base, ticked, fabrics, changed, problems: rest.problems, steps: cuttingSteps(plan) };
+  const mat = {
+    work,
+    base,
+    ticked,
+    fabrics,
+    changed,
+    problems: rest.problems,
+    steps: cuttingSteps(plan, true, english),
+  };
   return { mat, rest: rest.plan };
 }

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { WORK_NAME } from "../../planning.ts";
+import { english, WORK_NAME, wordAll } from "../../planning.ts";
 import { saveOther } from "../files.ts";
 import type { MatFabric } from "../planner/mat.ts";
 import { words } from "../words/en.ts";
@@ -189,7 +189,7 @@ function Changed() {
       <div class="answer" role="alert">
         <h3>{words.workProblem}</h3>
         <ul>
-          {problems.map(({ message, hint }) => (
+          {wordAll(problems, english).map(({ message, hint }) => (
             <li key={message}>
               {message} {hint}
             </li>

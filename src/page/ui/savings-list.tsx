@@ -1,4 +1,4 @@
-import { changeSaid, formatMeasure } from "../../planning.ts";
+import { english, formatMeasure } from "../../planning.ts";
 import { bySaving } from "../../savings/index.ts";
 import type { FoundSaving } from "../planner/messages.ts";
 import { words } from "../words/en.ts";
@@ -38,7 +38,7 @@ export function SavingsList() {
           <ul class="savings">
             {found.map((saving) => {
               const { key, change, text, difference } = saving;
-              const label = changeSaid(change);
+              const label = english.changeSaid(change);
               const length = formatMeasure(Math.abs(difference.length), unit, { typeset: true });
               return (
                 <li key={key}>

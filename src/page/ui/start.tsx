@@ -1,4 +1,5 @@
 import { render } from "preact";
+import { english, wordAll } from "../../planning.ts";
 import { quiltIn } from "../address.ts";
 import { readDropped } from "../files.ts";
 import { givenIn } from "../page-copy.ts";
@@ -83,7 +84,7 @@ function heard(answer: Answer): void {
     case "laid": {
       const top = answer.picture ?? state.laid.value.top;
       state.laid.value = { top, stale: answer.picture === null, empty: answer.empty };
-      state.faults.value = answer.diagnostics;
+      state.faults.value = wordAll(answer.diagnostics, english);
       return;
     }
     case "amounts":
@@ -93,13 +94,13 @@ function heard(answer: Answer): void {
     case "planned":
       state.amounts.value = answer.amounts;
       state.progress.value = "done";
-      state.faults.value = answer.diagnostics;
+      state.faults.value = wordAll(answer.diagnostics, english);
       state.planned.value = answer.whole;
       if (state.region.value === "cut") askMat();
       sayChanges();
       return;
     case "failed":
-      state.faults.value = answer.diagnostics;
+      state.faults.value = wordAll(answer.diagnostics, english);
       state.progress.value = "failed";
       return;
     case "broken":

@@ -1,6 +1,6 @@
 import { computed, signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
-import type { Diagnostic } from "../../planning.ts";
+import type { WordedDiagnostic } from "../../planning.ts";
 import type { Amounts } from "../planner/amounts.ts";
 import type { Chosen } from "../planner/choosing.ts";
 import type { Mat } from "../planner/mat.ts";
@@ -54,7 +54,7 @@ export const laid = signal<{ top: Picture | null; stale: boolean; empty: number 
   stale: false,
   empty: 0,
 });
-export const faults = signal<readonly Diagnostic[]>([]);
+export const faults = signal<readonly WordedDiagnostic[]>([]);
 
 /** How far the amounts are: from before, searched quickly, searched to the end, or impossible just now. */
 export type Progress = "before" | "so-far" | "done" | "failed";

@@ -15,7 +15,7 @@ import {
 import { useEffect, useRef } from "preact/hooks";
 import { placeFor, type Stretch, stretchFor } from "../../edits/places.ts";
 import { helpFor, offeredAt, placeAt } from "../../edits/text-help.ts";
-import type { Diagnostic } from "../../planning.ts";
+import type { WordedDiagnostic } from "../../planning.ts";
 import { words } from "../words/en.ts";
 import { redo, typed, undo } from "./actions.ts";
 import * as state from "./state.ts";
@@ -82,7 +82,7 @@ const hover = hoverTooltip((view, pos) => {
   };
 });
 
-function marksOf(all: readonly Diagnostic[], view: EditorView): Mark[] {
+function marksOf(all: readonly WordedDiagnostic[], view: EditorView): Mark[] {
   const { doc } = view.state;
   return all.flatMap(({ at, severity, message, hint, code }): Mark[] => {
     // A fabric in the drawer that nothing is made of yet is no fault while one draws.

@@ -1,12 +1,12 @@
 import { formatLength, formatMeasure, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
 import {
   alsoNeeded,
   boughtWords,
   pieceFacts,
   priceOf,
   proofOf,
-  words as textWords,
   totalPrice,
   weighedLines,
 } from "../text/index.ts";
@@ -21,7 +21,7 @@ const LONG_PRICE = 14;
 
 /** What a fabric is for, each use once. */
 function usesOf(fabric: FabricPlan, plan: Plan): string[] {
-  const all = [...new Set(pieceFacts(fabric, plan).flatMap(({ uses }) => uses))];
+  const all = [...new Set(pieceFacts(fabric, plan, english).flatMap(({ uses }) => uses))];
   const told = all.slice(0, MOST_USES).map(typeset);
   const rest = all.length - told.length;
   return rest === 0 ? told : [...told, bookWords.buy.andMore(rest)];
@@ -46,7 +46,7 @@ function spoiled({ sturdiness, sold }: FabricPlan, plan: Plan, length: (size: nu
 }
 
 function buyTable(plan: Plan): Table {
-  const { columns } = textWords;
+  const { columns } = english.cutting;
   const { spare, narrowest, have } = bookWords.buy;
   const priced = plan.fabrics.some((fabric) => priceOf(fabric, plan) !== "");
   // The maker's own word for a currency may be of any length.
@@ -65,7 +65,7 @@ function buyTable(plan: Plan): Table {
         ],
         fabric.colour,
       ),
-      cell(typeset(isBought(fabric) ? boughtWords(fabric, plan.ruler) : have)),
+      cell(typeset(isBought(fabric) ? boughtWords(fabric, plan.ruler, english) : have)),
       cell(fabric.purchase === null ? "" : length(fabric.bound.used)),
       cell(
         fabric.purchase === null ? "" : length(roomToMark(spareLength, plan.ruler)),
@@ -73,7 +73,7 @@ function buyTable(plan: Plan): Table {
       ),
       ...(sturdy ? [cell(narrowestUsable === null ? "" : length(narrowestUsable))] : []),
       ...(priced ? [cell(priceOf(fabric, plan))] : []),
-      cell(typeset(proofOf(fabric, plan))),
+      cell(typeset(proofOf(fabric, plan, english))),
     ];
   });
   const total = totalPrice(plan);
@@ -88,7 +88,7 @@ function buyTable(plan: Plan): Table {
   ];
   const sum = headings.map(({ heading }, i) =>
     i === 0
-      ? cell(textWords.total)
+      ? cell(english.cutting.total)
       : { text: heading === columns.price ? (total ?? "") : "", notes: [], swatch: null },
   );
   return {
@@ -103,20 +103,20 @@ function buyTable(plan: Plan): Table {
 
 /** What else was weighed where cloth is sold ready cut. */
 function weighed(plan: Plan): Section["blocks"] {
-  const lines = weighedLines(plan).map(typeset);
+  const lines = weighedLines(plan, english).map(typeset);
   if (lines.length === 0) return [];
   return [
-    { kind: "heading", text: textWords.weighedTitle },
+    { kind: "heading", text: english.cutting.weighedTitle },
     { kind: "list", items: lines },
   ];
 }
 
 /** What a quilt takes besides its fabrics. */
 function besides(plan: Plan): Section["blocks"] {
-  const lines = alsoNeeded(plan).map(typeset);
+  const lines = alsoNeeded(plan, english).map(typeset);
   if (lines.length === 0) return [];
   return [
-    { kind: "heading", text: textWords.alsoTitle },
+    { kind: "heading", text: english.cutting.alsoTitle },
     { kind: "list", items: lines },
   ];
 }
@@ -133,7 +133,7 @@ export function buyingSection(plan: Plan): Section {
     newSheet: true,
     titledByDrawing: false,
     blocks: [
-      { kind: "text", text: textWords.estimates, tone: "lead" },
+      { kind: "text", text: english.cutting.estimates, tone: "lead" },
       { kind: "table", table: buyTable(plan) },
       ...weighed(plan),
       ...besides(plan),

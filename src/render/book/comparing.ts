@@ -1,8 +1,9 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
 import { drawComparison } from "../svg/draw-comparison.ts";
 import { type ComparisonPart, comparisonParts } from "../text/compare.ts";
-import { compareWords } from "../text/compare-words.ts";
+
 import type { Block, Section, Table } from "./content.ts";
 import { typeset } from "./typeset.ts";
 
@@ -30,24 +31,24 @@ function tableOf({ title, columns, rows }: ComparisonPart): Block[] {
 
 /** The ways of making side by side: the picture, what each takes, and the best of them together. */
 export function comparingSection(comparison: Comparison, plan: Plan): Section {
-  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, plan.ruler);
+  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, plan.ruler, english);
   const [heading = "", ...lines] = best;
   return {
     id: "comparison",
     over: "",
-    title: compareWords.bookTitle,
+    title: english.compare.bookTitle,
     swatch: null,
-    running: compareWords.bookTitle,
+    running: english.compare.bookTitle,
     newSheet: true,
     titledByDrawing: false,
     blocks: [
-      { kind: "text", text: compareWords.about.replaceAll("\n", " "), tone: "lead" },
-      { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in") },
+      { kind: "text", text: english.compare.about.replaceAll("\n", " "), tone: "lead" },
+      { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in", english) },
       ...tableOf(fabric),
-      ...list([...fabric.notes, ...(open ? [compareWords.notProven] : [])]),
+      ...list([...fabric.notes, ...(open ? [english.compare.notProven] : [])]),
       ...tableOf(work),
       ...list(work.notes),
-      ...(impossible.length === 0 ? [] : [{ kind: "heading" as const, text: compareWords.notThisWay }]),
+      ...(impossible.length === 0 ? [] : [{ kind: "heading" as const, text: english.compare.notThisWay }]),
       ...list(impossible),
       { kind: "heading", text: heading },
       ...list(lines),

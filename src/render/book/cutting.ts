@@ -1,4 +1,5 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
 import { titleFacts } from "../svg/words.ts";
 import {
   alikeLays,
@@ -11,7 +12,7 @@ import {
   proofLines,
   ranges,
 } from "../text/index.ts";
-import { words as textWords } from "../text/words.ts";
+
 import type { Section, Step, StepGroup, Table } from "./content.ts";
 import { sentence, typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
@@ -24,12 +25,14 @@ function stepOf(instruction: Instruction, id: string): Step {
     title: sentence(title),
     details: details.map(sentence),
     parts: parts.map(({ strips: some, phrases }) => ({
-      title: textWords.ofStrips(ranges(some), some.length),
+      title: english.cutting.ofStrips(ranges(some, english), some.length),
       details: phrases.map(sentence),
     })),
     where:
-      strips.length === 0 || parts.length > 0 ? "" : bookWords.cutting.strips(ranges(strips), strips.length),
-    warnings: [...flags.map((flag) => textWords.stepFlags[flag]), ...notes],
+      strips.length === 0 || parts.length > 0
+        ? ""
+        : bookWords.cutting.strips(ranges(strips, english), strips.length),
+    warnings: [...flags.map((flag) => english.cutting.stepFlags[flag]), ...notes],
   };
 }
 
@@ -38,11 +41,11 @@ function stepGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
   const alike = alikeLays(fabric.lays);
   const several = fabric.lays.some(({ source }) => source === "fixed");
   const groups = fabric.lays.map((lay, i): StepGroup => {
-    const title = typeset(layTitle(fabric, lay, alike[i] ?? 1, plan));
+    const title = typeset(layTitle(fabric, lay, alike[i] ?? 1, plan, english));
     return { title: several ? title : "", steps: [] };
   });
-  const further: StepGroup = { title: textWords.cutFurther, steps: [] };
-  for (const [index, instruction] of instructionsFor(plan, fabric).entries()) {
+  const further: StepGroup = { title: english.cutting.cutFurther, steps: [] };
+  for (const [index, instruction] of instructionsFor(plan, fabric, english).entries()) {
     const group = instruction.lay === FROM_BAGS ? further : groups[instruction.lay];
     group?.steps.push(stepOf(instruction, `${id}-${index + 1}`));
   }
@@ -62,7 +65,7 @@ function piecesTable(plan: Plan, fabric: FabricPlan): Table {
       { heading: sentence(size), align: "left" },
       { heading: sentence(use), align: "left", wordy: true },
     ],
-    rows: pieceFacts(fabric, plan).map((piece) => {
+    rows: pieceFacts(fabric, plan, english).map((piece) => {
       const [first = "", ...more] = piece.remarks.map(typeset);
       return [
         plain(piece.letter),
@@ -81,7 +84,7 @@ export function cuttingSection(plan: Plan, index: number, svg: string): Section 
   const fabric = plan.fabrics[index];
   if (fabric === undefined) throw new Error(`There is no fabric ${index}`);
   const id = `fabric-${index + 1}`;
-  const leftovers = leftoverSizes(fabric, plan);
+  const leftovers = leftoverSizes(fabric, plan, english);
   return {
     id,
     over: bookWords.cutting.over(index + 1, plan.fabrics.length),
@@ -104,9 +107,9 @@ export function cuttingSection(plan: Plan, index: number, svg: string): Section 
         kind: "list",
         items: [
           ...(leftovers.length === 0
-            ? [textWords.leftoversNone]
-            : [`${textWords.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`]),
-          ...proofLines(fabric, plan).map(typeset),
+            ? [english.cutting.leftoversNone]
+            : [`${english.cutting.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`]),
+          ...proofLines(fabric, plan, english).map(typeset),
         ],
       },
     ],

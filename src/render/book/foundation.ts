@@ -1,6 +1,7 @@
 import type { Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
 import { drawFoundation } from "../svg/index.ts";
-import { foundationWords } from "../text/foundation-words.ts";
+
 import type { Section } from "./content.ts";
 import { bookWords } from "./words.ts";
 
@@ -13,13 +14,13 @@ export function foundationSection(plan: Plan): Section | null {
   return {
     id: "foundation",
     over: "",
-    title: foundationWords.title,
+    title: english.foundation.title,
     swatch: null,
     running: bookWords.sewing.title,
     newSheet: true,
     titledByDrawing: false,
     blocks: [
-      { kind: "text", text: foundationWords.pictures, tone: "lead" },
+      { kind: "text", text: english.foundation.pictures, tone: "lead" },
       ...pictures.map((svg) => ({ kind: "picture" as const, svg })),
     ],
   };

@@ -1,6 +1,7 @@
 import { formatLength, formatSize, TICKS_PER } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
-import { assumptionsOf, handLines, words as textWords } from "../text/index.ts";
+import { english, wordAll } from "../../words/index.ts";
+import { assumptionsOf, handLines } from "../text/index.ts";
 import type { Block, Book, Section } from "./content.ts";
 import { typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
@@ -27,7 +28,7 @@ export function readingSection(plan: Plan): Section {
   );
   return section("reading", title, true, [
     { kind: "text", text: lead, tone: "lead" },
-    { kind: "list", items: (wide ? [...said, textWords.fullWidthMeaning] : said).map(typeset) },
+    { kind: "list", items: (wide ? [...said, english.cutting.fullWidthMeaning] : said).map(typeset) },
   ]);
 }
 
@@ -39,7 +40,7 @@ export function cautionSection(): Section {
     {
       kind: "cautions",
       tools: [
-        { tool: blade, rules: [...textWords.cautions] },
+        { tool: blade, rules: [...english.cutting.cautions] },
         { tool: iron, rules: [...ironRules] },
         { tool: needle, rules: [...needleRules] },
       ],
@@ -49,16 +50,17 @@ export function cautionSection(): Section {
 
 /** How the cuts are made, each kind of stock once. Null when nothing is cut. */
 export function handSection(plan: Plan): Section | null {
-  const items = handLines(plan).map(typeset);
-  return items.length === 0 ? null : section("hand", textWords.handTitle, false, [{ kind: "list", items }]);
+  const items = handLines(plan, english).map(typeset);
+  return items.length === 0
+    ? null
+    : section("hand", english.cutting.handTitle, false, [{ kind: "list", items }]);
 }
 
 /** What the file left open, and what planning has to say. Null when there is neither. */
 export function assumptionSection(plan: Plan): Section | null {
-  const assumed = assumptionsOf(plan).map(typeset);
-  const notes = plan.diagnostics
-    .filter(({ severity }) => severity !== "error")
-    .map(({ message }) => typeset(message));
+  const assumed = assumptionsOf(plan, english).map(typeset);
+  const noted = plan.diagnostics.filter(({ severity }) => severity !== "error");
+  const notes = wordAll(noted, english).map(({ message }) => typeset(message));
   if (assumed.length + notes.length === 0) return null;
   const { title, lead } = bookWords.assumed;
   return section("assumptions", title, false, [

@@ -1,4 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
 import { pieceFacts } from "../text/index.ts";
 import type { Label, Section } from "./content.ts";
 import { typeset } from "./typeset.ts";
@@ -11,7 +12,7 @@ const MOST_USES = 3;
 function labelsOf(plan: Plan): Label[] {
   const { kits = 1 } = plan;
   return plan.fabrics.flatMap((fabric) =>
-    pieceFacts(fabric, plan).map((piece) => ({
+    pieceFacts(fabric, plan, english).map((piece) => ({
       letter: piece.letter,
       fabric: fabric.name,
       colour: fabric.colour,

@@ -1,6 +1,6 @@
 import type { UnitRecord } from "../../cutlist/unit-record.ts";
 import type { Plan } from "../../plan/types.ts";
-import { blockWords } from "../text/block-words.ts";
+import { english } from "../../words/index.ts";
 import { onFoundationAndBlocks } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
@@ -26,11 +26,12 @@ export interface SewingParts {
 export function sewingParts(plan: Plan): SewingParts | null {
   const { making, top } = plan;
   if (making === undefined || top === null) return null;
-  const blocks = stepGroups(onFoundationAndBlocks(making, plan), "blocks");
-  const isAbout = ({ title }: StepGroup): boolean => title === sentence(blockWords.aboutTitle);
+  const blocks = stepGroups(onFoundationAndBlocks(making, plan, english), "blocks");
+  const isAbout = ({ title }: StepGroup): boolean => title === sentence(english.blocks.aboutTitle);
   return {
-    units: unitGroups(plan).flatMap((group, i) => {
-      const [step] = stepGroups(["-", ...unitGroupLines(group, plan)], `unit-${i + 1}`)[0]?.steps ?? [];
+    units: unitGroups(plan, english).flatMap((group, i) => {
+      const [step] =
+        stepGroups(["-", ...unitGroupLines(group, plan, english)], `unit-${i + 1}`)[0]?.steps ?? [];
       const count = group.units.reduce((sum, { units }) => sum + units, 0);
       return step === undefined ? [] : [{ units: group.units, count, step }];
     }),
@@ -38,8 +39,8 @@ export function sewingParts(plan: Plan): SewingParts | null {
       .filter(isAbout)
       .flatMap(({ steps }) => steps.flatMap(({ title, details }) => [title, ...details])),
     blocks: blocks.filter((group) => !isAbout(group)),
-    rows: stepGroups(topLines(making, plan), "rows"),
-    borders: stepGroups(borderLines(making, plan), "borders"),
-    finishing: stepGroups(finishingLines(making, plan), "finishing"),
+    rows: stepGroups(topLines(making, plan, english), "rows"),
+    borders: stepGroups(borderLines(making, plan, english), "borders"),
+    finishing: stepGroups(finishingLines(making, plan, english), "finishing"),
   };
 }

@@ -1,12 +1,13 @@
 import type { Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
 import { drawSewing, drawUnitSteps } from "../svg/index.ts";
 import type { SewingDrawing } from "../svg/making-drawings.ts";
-import { finishingWords } from "../text/finishing-words.ts";
+
 import { amountLines, onFoundationAndBlocks, unitLines } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
 import { pressingLines } from "../text/making-pressing.ts";
-import { makingWords } from "../text/making-words.ts";
+
 import { topLines } from "../text/rows.ts";
 import { rowOf } from "../text/table-lines.ts";
 import type { Block, Section, Step, StepGroup } from "./content.ts";
@@ -73,9 +74,9 @@ export function sewingSection(plan: Plan): Section | null {
   if (making === undefined || top === null) return null;
   const { pressing } = making;
   // Thread is told where it is bought.
-  const told = amountLines(making, plan).slice(0, 2);
+  const told = amountLines(making, plan, english).slice(0, 2);
   const parts = [unitLines, onFoundationAndBlocks, topLines, borderLines];
-  const lines = parts.flatMap((told) => [...told(making, plan), ""]);
+  const lines = parts.flatMap((told) => [...told(making, plan, english), ""]);
   const groups = stepGroups(lines, "sewing");
   const drawn = drawSewing(top, making, plan.fabrics, plan.ruler);
   const pictures = (...names: SewingDrawing[]): Block[] =>
@@ -90,8 +91,11 @@ export function sewingSection(plan: Plan): Section | null {
     pressing === null
       ? []
       : [
-          { kind: "heading", text: makingWords.pressTitle },
-          { kind: "list", items: pressingLines(pressing, plan).map((line) => sentence(line.trim())) },
+          { kind: "heading", text: english.making.pressTitle },
+          {
+            kind: "list",
+            items: pressingLines(pressing, plan, english).map((line) => sentence(line.trim())),
+          },
           ...pictures("pressing"),
         ];
   return {
@@ -117,7 +121,7 @@ export function sewingSection(plan: Plan): Section | null {
 export function finishingSection(plan: Plan): Section | null {
   const { making, top } = plan;
   if (making === undefined) return null;
-  const groups = stepGroups(finishingLines(making, plan), "finishing");
+  const groups = stepGroups(finishingLines(making, plan, english), "finishing");
   const drawn = top === null ? [] : drawSewing(top, making, plan.fabrics, plan.ruler);
   const picture = drawn
     .filter(({ name }) => name === "finishing")
@@ -125,7 +129,7 @@ export function finishingSection(plan: Plan): Section | null {
   return {
     id: "finishing",
     over: "",
-    title: finishingWords.title,
+    title: english.finishing.title,
     swatch: null,
     running: bookWords.sewing.title,
     newSheet: false,

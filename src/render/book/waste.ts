@@ -1,4 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
 import { isolated } from "../svg/text-fit.ts";
 import { leftoverSizes, wasteTables } from "../text/index.ts";
 import type { Block, Section, Table } from "./content.ts";
@@ -7,7 +8,7 @@ import { bookWords } from "./words.ts";
 
 /** Where the cloth goes, by cause, and the offcuts worth keeping. */
 export function wasteSection(plan: Plan): Section {
-  const tables = wasteTables(plan).map(({ title, headings, rows }): Block => {
+  const tables = wasteTables(plan, english).map(({ title, headings, rows }): Block => {
     const table: Table = {
       caption: sentence(title),
       captionSeen: true,
@@ -28,7 +29,7 @@ export function wasteSection(plan: Plan): Section {
     return { kind: "table", table };
   });
   const kept = plan.fabrics.flatMap((fabric) => {
-    const sizes = leftoverSizes(fabric, plan);
+    const sizes = leftoverSizes(fabric, plan, english);
     return sizes.length === 0 ? [] : [`${isolated(fabric.name)}: ${sizes.map(typeset).join("; ")}`];
   });
   return {

@@ -1,10 +1,10 @@
 import type { Arrangement, Arrangements } from "../../choices/arrange-blocks.ts";
 import type { Taken } from "../../choices/arranged-figures.ts";
-import type { Comparison } from "../../choices/comparison.ts";
+import type { Comparison, MethodRow } from "../../choices/comparison.ts";
 import type { SeveralSizes } from "../../choices/several-sizes.ts";
 import type { Suited } from "../../choices/suits.ts";
 import type { Head } from "../../diagnostics/answer.ts";
-import type { Diagnostic } from "../../diagnostics/types.ts";
+import type { WordedDiagnostic } from "../../diagnostics/types.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { UnitSizes } from "../../quilt/unit-sizes.ts";
@@ -25,7 +25,10 @@ export interface Lengths {
 }
 
 /** `plan --json`, `pieces --json` and the file plan.json. Of cloth laid out, only sizes of whole lays are among the lengths. */
-export interface PlanAnswer extends Plan, Lengths {}
+export interface PlanAnswer extends Omit<Plan, "diagnostics">, Lengths {
+  /** What planning has to say, assumptions apart. */
+  diagnostics: WordedDiagnostic[];
+}
 
 /** What is bought of one fabric, and how far that is proved. */
 export type BoughtFabric = Pick<
@@ -37,12 +40,12 @@ export type BoughtFabric = Pick<
 export interface BuyAnswer extends Head<"crossgrain buy">, Lengths {
   name: string;
   fabrics: BoughtFabric[];
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
 }
 
 /** `buy --sizes --json`. */
 export interface BuySizesAnswer extends Head<"crossgrain buy sizes">, SeveralSizes, Lengths {
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
 }
 
 /** `sizes --json`: every kind of unit. */
@@ -67,18 +70,26 @@ export interface SavingsAnswer extends Head<"crossgrain savings">, Lengths {
   /** Ideas that were planned. */
   tried: number;
   savings: SavingTold[];
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
+}
+
+/** One way of making all units of a kind, the others as the file says. */
+export interface MethodTold extends Omit<MethodRow, "why"> {
+  /** Why it cannot be made this way; empty when it can. */
+  why: string;
 }
 
 /** `compare --json`. */
-export interface CompareAnswer extends Head<"crossgrain compare">, Comparison, Lengths {
-  diagnostics: Diagnostic[];
+export interface CompareAnswer extends Head<"crossgrain compare">, Omit<Comparison, "rows">, Lengths {
+  rows: MethodTold[];
+  diagnostics: WordedDiagnostic[];
 }
 
 /** An arrangement without its drawn top, whose rows say the same. */
-export interface ArrangementTold extends Omit<Arrangement, "planned"> {
+export interface ArrangementTold extends Omit<Arrangement, "planned" | "why"> {
   /** Null when the quilt cannot be set so; `why` then says why not. */
-  planned: Omit<Taken, "top"> | null;
+  planned: (Omit<Taken, "top" | "notes"> & { notes: string[] }) | null;
+  why: string;
 }
 
 /** `arrange --json`. */
@@ -87,21 +98,21 @@ export interface ArrangeAnswer
     Omit<Arrangements, "arrangements">,
     Lengths {
   arrangements: ArrangementTold[];
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
 }
 
 /** `stash show --json`: a row of the table each. */
 export interface StashShown extends Head<"crossgrain stash">, Lengths {
   action: "show";
   cloths: (StashCloth & { line: number })[];
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
 }
 
 /** `stash add --json`. */
 export interface StashAdded extends Head<"crossgrain stash">, Lengths {
   action: "add";
   added: StashCloth;
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
 }
 
 /** `stash take --json`. */
@@ -109,7 +120,7 @@ export interface StashTaken extends Head<"crossgrain stash">, Lengths {
   action: "take";
   used: StashCloth[];
   kept: StashCloth[];
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
 }
 
 /** `stash undo --json`. */
@@ -119,14 +130,14 @@ export interface StashUndone extends Head<"crossgrain stash"> {
   steps: number;
   /** How many could still be. */
   left: number;
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
 }
 
 /** `stash suits --json`. */
 export interface StashSuits extends Head<"crossgrain stash">, Lengths {
   action: "suits";
   fabrics: Suited[];
-  diagnostics: Diagnostic[];
+  diagnostics: WordedDiagnostic[];
 }
 
 export type StashAnswer = StashShown | StashAdded | StashTaken | StashUndone | StashSuits;

@@ -9,6 +9,7 @@ import type { Plan } from "../../plan/types.ts";
 import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { UnitSizes } from "../../quilt/unit-sizes.ts";
 import type { Savings } from "../../savings/try-ideas.ts";
+import { type Words, wordAll } from "../../words/index.ts";
 import type {
   ArrangeAnswer,
   BuyAnswer,
@@ -38,12 +39,18 @@ function printed(answer: object): string {
 const onRuler = (ruler: Ruler) => (ticks: number) => formatLength(ticks, ruler);
 
 /** The plan as a file, keys in the order of the types, then its lengths in words. */
-export function planJson(plan: Plan): string {
-  return printed({ ...plan, lengths: lengthTable(plan, onRuler(plan.ruler)) } satisfies PlanAnswer);
+export function planJson(plan: Plan, words: Words): string {
+  const diagnostics = wordAll(plan.diagnostics, words);
+  return printed({
+    ...plan,
+    diagnostics,
+    lengths: lengthTable(plan, onRuler(plan.ruler)),
+  } satisfies PlanAnswer);
 }
 
 /** The shopping list for programs. */
-export function buyJson({ name, ruler, diagnostics, ...plan }: Plan): string {
+export function buyJson({ name, ruler, diagnostics: told, ...plan }: Plan, words: Words): string {
+  const diagnostics = wordAll(told, words);
   const fabrics = plan.fabrics.map(({ name, usable, purchase, stock, mix, price, bound, sturdiness }) => ({
     ...{ name, usable, purchase, price, bound, sturdiness },
     ...(stock === undefined ? {} : { stock }),
@@ -54,9 +61,14 @@ export function buyJson({ name, ruler, diagnostics, ...plan }: Plan): string {
 }
 
 /** One design in several sizes. */
-export function buySizesJson(sizes: SeveralSizes, ruler: Ruler, diagnostics: readonly Diagnostic[]): string {
+export function buySizesJson(
+  sizes: SeveralSizes,
+  ruler: Ruler,
+  diagnostics: readonly Diagnostic[],
+  words: Words,
+): string {
   const lengths = lengthTable(sizes, onRuler(ruler));
-  const told = [...diagnostics];
+  const told = wordAll(diagnostics, words);
   return printed({
     ...head("crossgrain buy sizes"),
     ...sizes,
@@ -81,12 +93,14 @@ export function comparisonJson(
   comparison: Comparison,
   ruler: Ruler,
   diagnostics: readonly Diagnostic[],
+  words: Words,
 ): string {
   const lengths = lengthTable(comparison, onRuler(ruler));
-  const told = [...diagnostics];
+  const told = wordAll(diagnostics, words);
   return printed({
     ...head("crossgrain compare"),
     ...comparison,
+    rows: comparison.rows.map((row) => ({ ...row, why: row.why === null ? "" : words.whyNot(row.why) })),
     lengths,
     diagnostics: told,
   } satisfies CompareAnswer);
@@ -97,38 +111,50 @@ export function arrangementsJson(
   { arrangements, ...found }: Arrangements,
   ruler: Ruler,
   diagnostics: readonly Diagnostic[],
+  words: Words,
 ): string {
-  const bare = arrangements.map(({ planned, ...one }) => {
-    if (planned === null) return { ...one, planned };
+  const bare = arrangements.map(({ planned, why: whyNot, ...one }) => {
+    const why = whyNot === null ? "" : words.whyNot(whyNot);
+    if (planned === null) return { ...one, planned, why };
     const { top: _top, ...figures } = planned;
-    return { ...one, planned: figures };
+    const notes = wordAll(planned.notes, words).map(({ message }) => message);
+    return { ...one, planned: { ...figures, notes }, why };
   });
   const lengths = lengthTable({ bare, found }, onRuler(ruler));
-  const rest = { arrangements: bare, lengths, diagnostics: [...diagnostics] };
+  const rest = { arrangements: bare, lengths, diagnostics: wordAll(diagnostics, words) };
   return printed({ ...head("crossgrain arrange"), ...found, ...rest } satisfies ArrangeAnswer);
 }
 
+/** What is told before it is put in words. */
+type Spoken<Answer> = Omit<Answer, "diagnostics"> & { diagnostics: Diagnostic[] };
+
 /** What an action on the drawer tells besides its head and lengths. */
 export type StashTold =
-  | Omit<StashShown, keyof Head<string> | "lengths">
-  | Omit<StashAdded, keyof Head<string> | "lengths">
-  | Omit<StashTaken, keyof Head<string> | "lengths">
-  | Omit<StashSuits, keyof Head<string> | "lengths">;
+  | Spoken<Omit<StashShown, keyof Head<string> | "lengths">>
+  | Spoken<Omit<StashAdded, keyof Head<string> | "lengths">>
+  | Spoken<Omit<StashTaken, keyof Head<string> | "lengths">>
+  | Spoken<Omit<StashSuits, keyof Head<string> | "lengths">>;
 
 /** What an action on the drawer did. `spoken`: the measure its lengths are told in. */
-export function stashJson(told: StashTold, spoken: LengthUnit): string {
+export function stashJson(told: StashTold, spoken: LengthUnit, words: Words): string {
   const { diagnostics, ...rest } = told;
   const lengths = lengthTable(rest, (ticks) => formatMeasure(ticks, spoken));
-  return printed({ ...head("crossgrain stash"), ...rest, lengths, diagnostics } as StashAnswer);
+  return printed({
+    ...head("crossgrain stash"),
+    ...rest,
+    lengths,
+    diagnostics: wordAll(diagnostics, words),
+  } as StashAnswer);
 }
 
 /** Changes of the drawer taken back. */
-export function undoneJson(told: Omit<StashUndone, keyof Head<string>>): string {
-  return printed({ ...head("crossgrain stash"), ...told } satisfies StashUndone);
+export function undoneJson(told: Spoken<Omit<StashUndone, keyof Head<string>>>, words: Words): string {
+  const diagnostics = wordAll(told.diagnostics, words);
+  return printed({ ...head("crossgrain stash"), ...told, diagnostics } satisfies StashUndone);
 }
 
 /** What would save: each change with what it alters and what is then bought. */
-export function savingsJson({ plan, savings, tried }: Savings): string {
+export function savingsJson({ plan, savings, tried }: Savings, words: Words): string {
   const listed = savings.map(({ idea, bought, difference }) => ({
     change: idea.change,
     difference,
@@ -136,6 +162,12 @@ export function savingsJson({ plan, savings, tried }: Savings): string {
     text: idea.text,
   }));
   const lengths = lengthTable(listed, onRuler(plan.ruler));
-  const rest = { name: plan.name, tried, savings: listed, lengths, diagnostics: plan.diagnostics };
+  const rest = {
+    name: plan.name,
+    tried,
+    savings: listed,
+    lengths,
+    diagnostics: wordAll(plan.diagnostics, words),
+  };
   return printed({ ...head("crossgrain savings"), ...rest } satisfies SavingsAnswer);
 }

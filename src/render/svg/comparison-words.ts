@@ -12,7 +12,7 @@ export const COMPARISON_WORDS = {
   unit: (unit: string, filed: readonly string[]) => `${unit} (file: ${filed.join(", ")})`,
   not: "Not this way.",
   price: "Price",
-  cloth: "Cloth",
+  cloth: "Fabric",
   time: "Time",
   cuts: "Cuts",
   seams: "Seams",

@@ -1,5 +1,6 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Figures } from "../../choices/making-figures.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { COMPARISON_WORDS as words } from "./comparison-words.ts";
 import { PAGE_WIDTH } from "./frame.ts";
@@ -63,7 +64,7 @@ function measuresOf({ measure, currency }: Comparison, inches: boolean): Measure
   ];
 }
 
-function panelsOf({ best, filed, rows, units }: Comparison): Panel[] {
+function panelsOf({ best, filed, rows, units }: Comparison, language: Words): Panel[] {
   const chosen = Object.keys(best.methods).length;
   return [
     { over: words.whole, name: words.filed, figures: filed, why: "" },
@@ -71,7 +72,16 @@ function panelsOf({ best, filed, rows, units }: Comparison): Panel[] {
     // The way of the file has its panel already.
     ...rows.flatMap(({ unit, method, filed: own, figures, why }): Panel[] => {
       const used = units.find((one) => one.unit === unit)?.filed ?? [];
-      return own ? [] : [{ over: words.unit(unit, used), name: method, figures, why }];
+      return own
+        ? []
+        : [
+            {
+              over: words.unit(unit, used),
+              name: method,
+              figures,
+              why: why === null ? "" : language.whyNot(why),
+            },
+          ];
     }),
   ];
 }
@@ -124,12 +134,12 @@ function panelNodes(
  * Ways of making side by side: a panel for each choice, all bars of one kind on one scale, the way the file has it
  * as a line across every bar.
  */
-export function drawComparison(comparison: Comparison, inches: boolean): string {
-  return toSvg(comparisonScene(comparison, inches));
+export function drawComparison(comparison: Comparison, inches: boolean, language: Words): string {
+  return toSvg(comparisonScene(comparison, inches, language));
 }
 
-export function comparisonScene(comparison: Comparison, inches: boolean): Scene {
-  const panels = panelsOf(comparison);
+export function comparisonScene(comparison: Comparison, inches: boolean, language: Words): Scene {
+  const panels = panelsOf(comparison, language);
   const shown = panels.flatMap(({ figures }) => (figures === null ? [] : [figures]));
   const measures = measuresOf(comparison, inches)
     .map((measure) => ({ ...measure, most: Math.max(...shown.map(measure.of)) }))

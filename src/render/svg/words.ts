@@ -2,28 +2,29 @@ import { formatLength, formatMeasure, formatNumber, formatSize } from "../../len
 import { roomToMark } from "../../length/marks.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
 import type { FabricPlan, Part, Plan, WasteCause } from "../../plan/types.ts";
+import { bladeCautions, estimates } from "../../words/en/cautions.ts";
+import { capital } from "../../words/en/language.ts";
+import { wasteCauses } from "../../words/en/waste.ts";
 
 /** All the words that stand in cutting diagrams. */
 
 export const WASTE_WORDS: Readonly<Record<WasteCause, string>> = {
-  shrinkage: "Lost in washing",
-  selvage: "Selvage",
-  straightening: "Straightened end",
-  trimming: "Trimmed off",
-  "strip-end": "End of strip",
-  "uncut-end": "Uncut end",
+  shrinkage: capital(wasteCauses.shrinkage),
+  selvage: capital(wasteCauses.selvage),
+  straightening: capital(wasteCauses.straightening),
+  trimming: capital(wasteCauses.trimming),
+  "strip-end": capital(wasteCauses["strip-end"]),
+  "uncut-end": capital(wasteCauses["uncut-end"]),
 };
 
 export const HEADINGS = {
   drawing: "Cutting diagram",
   pieces: "Pieces to cut",
-  waste: "Cloth that is in no piece",
+  waste: "Fabric that is in no piece",
   signs: "Signs",
 } as const;
 
-export const CAUTION =
-  "Close the blade whenever you put the cutter down, cut away from yourself, and keep fingers off the ruler's edge. " +
-  "Amounts are estimates: check them against your own cloth before cutting.";
+export const CAUTION = [bladeCautions.shut, bladeCautions.away, bladeCautions.fingers, estimates].join(" ");
 
 /** A length as the ruler reads; one that lies off the marks is given to the nearest mark with a sign. */
 export function spokenLength(ticks: Ticks, ruler: Ruler): string {
@@ -94,7 +95,8 @@ export function buyWords(fabric: FabricPlan, { decimal }: Pick<Ruler, "decimal">
     .filter(({ from, used }) => from === "shop" && used > 0)
     .map(({ name, used }) => `${used} × ${name.replace(/^bought /, "")}`);
   const all = [...yardage, ...readyCut];
-  if (all.length === 0) return fabric.done === undefined ? "nothing: cut from cloth in hand" : "nothing more";
+  if (all.length === 0)
+    return fabric.done === undefined ? "nothing: cut from fabric in hand" : "nothing more";
   return fabric.done === undefined ? all.join(" + ") : `${all.join(" + ")} more`;
 }
 
@@ -113,7 +115,7 @@ export function titleFacts(fabric: FabricPlan, ruler: Ruler): Fact[] {
       value: fabric.purchase === null ? "–" : spokenLength(fabric.bound.used, ruler),
     },
     { caption: "Usable width", value: fabric.purchase === null ? "–" : `${usable} of ${width}` },
-    { caption: "Cloth in no piece", value: wasteShare(fabric, ruler) },
+    { caption: "Fabric in no piece", value: wasteShare(fabric, ruler) },
     { caption: "Print", value: printWords(fabric) },
     { caption: "How good", value: proofWords(fabric, ruler) },
   ];
@@ -150,7 +152,7 @@ export function describe(plan: Plan, fabric: FabricPlan): string {
     .join("; ");
   return (
     `${buy} ${strips.size} strip${strips.size === 1 ? "" : "s"} and ${pieces} piece${pieces === 1 ? "" : "s"}: ` +
-    `${sizes}. ${wasteShare(fabric, plan.ruler)} of the cloth is in no piece. ${proofWords(fabric, plan.ruler)}.`
+    `${sizes}. ${wasteShare(fabric, plan.ruler)} of the fabric is in no piece. ${proofWords(fabric, plan.ruler)}.`
   );
 }
 

@@ -2,8 +2,8 @@ import type { HeapRecord, UnitRecord } from "../../cutlist/unit-record.ts";
 import type { BlockKind, JoinPart, Making, RawSize, UnitInPlace } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Eighth } from "../../quilt/units/types.ts";
-import { blockWords, type Turn } from "./block-words.ts";
-import { unitWords } from "./unit-words.ts";
+import type { Turn } from "../../words/en/blocks.ts";
+import type { Words } from "../../words/index.ts";
 
 /** Names of what goes into blocks and rows: heaps of units, bags of single patches, kinds of block. */
 
@@ -17,13 +17,13 @@ function twoWay(fabric: string, plan: Plan): boolean {
  * Where the heads of a unit's print point, when all its prints have an up and point one way: the unit lies in its heap
  * with them up, so that a turn would be told from another start. Null where a turn has to tell it.
  */
-function headsIn(heap: HeapRecord, unit: UnitRecord, turn: number, plan: Plan): string | null {
+function headsIn(heap: HeapRecord, unit: UnitRecord, turn: number, plan: Plan, words: Words): string | null {
   const prints = Object.entries(heap.prints);
   const [first] = prints;
   if (first === undefined || unit.heaps.length < 2) return null;
   const [, up] = first;
   const alike = prints.every(([role, own]) => own === up && !twoWay(unit.fabrics[role] ?? "", plan));
-  return alike && up % 2 === 0 ? unitWords.heads(eighth(up, turn), false) : null;
+  return alike && up % 2 === 0 ? words.units.heads(eighth(up, turn), false) : null;
 }
 
 /**
@@ -35,6 +35,7 @@ export function unitNamed(
   turn: number,
   making: Making,
   plan: Plan,
+  words: Words,
   drawn: number | null = null,
 ): string | null {
   const unit = making.units[place.unit];
@@ -42,19 +43,21 @@ export function unitNamed(
   if (unit === undefined || heap === undefined) return null;
   const whole = (((place.turn + turn) % 360) + 360) % 360;
   if (unit.steps.length > 0) {
-    const heads = drawn === null ? null : headsIn(heap, unit, drawn + turn, plan);
-    return heads === null ? heap.name + blockWords.turned(whole as Turn) : blockWords.heap(heap.name, heads);
+    const heads = drawn === null ? null : headsIn(heap, unit, drawn + turn, plan, words);
+    return heads === null
+      ? heap.name + words.blocks.turned(whole as Turn)
+      : words.blocks.heap(heap.name, heads);
   }
   const [patch, more] = heap.patches;
   if (patch === undefined || more !== undefined || patch.letters.length === 0) return null;
   const letters = patch.letters.join("/");
   if (patch.up !== null) {
-    const heads = unitWords.heads(eighth(patch.up, whole), twoWay(patch.fabric, plan));
-    return blockWords.bag(letters, patch.fabric, heads);
+    const heads = words.units.heads(eighth(patch.up, whole), twoWay(patch.fabric, plan));
+    return words.blocks.bag(letters, patch.fabric, heads);
   }
   const { across, along } = unit.raw;
   const upright = whole % 180 === 0 ? along > across : across > along;
-  return blockWords.bag(letters, patch.fabric, across === along ? "" : blockWords.lying(upright));
+  return words.blocks.bag(letters, patch.fabric, across === along ? "" : words.blocks.lying(upright));
 }
 
 /** A block that is one single patch is told by its bag: its design has nothing to sew. */
@@ -65,22 +68,22 @@ export function patchOfKind(kind: BlockKind, making: Making): UnitInPlace | null
 }
 
 /** A kind's name, said to be a block's where a bag or a unit is called so. */
-export function kindNamed(kind: BlockKind, making: Making, plan: Plan): string {
+export function kindNamed(kind: BlockKind, making: Making, plan: Plan, words: Words): string {
   const letters = plan.fabrics.flatMap(({ pieces }) => pieces.map(({ letter }) => letter));
   const heaps = making.units.flatMap(({ name, heaps }) => [name, ...heaps.map((heap) => heap.name)]);
   const plain = plan.top?.designs[making.blocks[kind.making]?.design ?? -1]?.name ?? "";
-  return [...letters, ...heaps].includes(plain) ? blockWords.block(kind.name) : kind.name;
+  return [...letters, ...heaps].includes(plain) ? words.blocks.block(kind.name) : kind.name;
 }
 
 /** A block in its place in the rows. */
-export function blockNamed(index: number, making: Making, plan: Plan): string | null {
+export function blockNamed(index: number, making: Making, plan: Plan, words: Words): string | null {
   const block = plan.top?.blocks[index];
   const kind = making.kinds[making.kindOf[index] ?? -1];
   if (block === undefined || kind === undefined) return null;
   const turn = (((block.turn % 360) + 360) % 360) as Turn;
   const patch = patchOfKind(kind, making);
-  const bag = patch === null ? null : unitNamed(patch, turn, making, plan);
-  return bag ?? kindNamed(kind, making, plan) + blockWords.turned(turn);
+  const bag = patch === null ? null : unitNamed(patch, turn, making, plan, words);
+  return bag ?? kindNamed(kind, making, plan, words) + words.blocks.turned(turn);
 }
 
 /** Letters of the bags that hold cloth of this raw size. */
@@ -107,6 +110,7 @@ export function partNames(
   units: readonly (UnitInPlace | null)[],
   making: Making,
   plan: Plan,
+  words: Words,
 ): string[] {
   const named = (part: JoinPart, given: string, size: RawSize | undefined): string => {
     switch (part.of) {
@@ -115,15 +119,15 @@ export function partNames(
       case "unit": {
         const place = units[part.unit];
         const drawn = plan.top?.designs[join.design ?? -1]?.units[part.unit]?.turn ?? null;
-        return (place == null ? null : unitNamed(place, 0, making, plan, drawn)) ?? given;
+        return (place == null ? null : unitNamed(place, 0, making, plan, words, drawn)) ?? given;
       }
       case "block":
-        return blockNamed(part.block, making, plan) ?? given;
+        return blockNamed(part.block, making, plan, words) ?? given;
       case "cloth": {
         const { scale } = making;
         const letter =
           size === undefined ? "" : bagsOfSize(part.fabric, size.across / scale, size.down / scale, plan);
-        return blockWords.cloth(
+        return words.blocks.cloth(
           letter,
           part.place === "block" ? part.fabric : `${part.fabric} ${part.place}`,
         );

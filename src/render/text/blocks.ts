@@ -1,10 +1,11 @@
 import { formatCutSize, formatLength } from "../../length/index.ts";
 import type { BlockKind, JoinStep, Making, PressedSeam } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { partNames, patchOfKind, unitNamed } from "./block-names.ts";
-import { blockWords } from "./block-words.ts";
+
 import { isOnFoundation } from "./foundation.ts";
-import { foundationWords } from "./foundation-words.ts";
+
 import { joiningLines, lineOf, type ToldJoin } from "./joinings.ts";
 import { aboutSize } from "./lengths.ts";
 import { indented, partsTold } from "./making-lines.ts";
@@ -14,18 +15,26 @@ import { pressesOf } from "./pressed.ts";
 /** What is told of a block is read off its kinds and its joinings. */
 
 /** Names of what is joined, alike ones counted: `rows 1 to 4`, `2 x U1a, C (sky)`. */
-export function joinedTold(names: readonly string[], join: Pick<JoinStep, "takes" | "way">): string {
-  const sashed = withBetween(names, join);
+export function joinedTold(
+  names: readonly string[],
+  join: Pick<JoinStep, "takes" | "way">,
+  words: Words,
+): string {
+  const sashed = withBetween(names, join, words);
   if (sashed !== null) return sashed;
   const line = join.way === "down" ? "row" : "column";
   const made = join.takes.every(({ of }) => of === "made");
   return made && names.length > 2 && names.every((part, i) => part === `${line} ${i + 1}`)
-    ? blockWords.rows(1, names.length, line)
+    ? words.blocks.rows(1, names.length, line)
     : partsTold(names);
 }
 
 /** `A, B, with C (sky sash) between them`: the same cloth at every other place; null where it is not so. */
-function withBetween(names: readonly string[], { takes }: Pick<JoinStep, "takes">): string | null {
+function withBetween(
+  names: readonly string[],
+  { takes }: Pick<JoinStep, "takes">,
+  words: Words,
+): string | null {
   if (names.length < 5) return null;
   for (const first of [0, 1] as const) {
     const cloth = names.filter((_, i) => i % 2 === first);
@@ -37,12 +46,12 @@ function withBetween(names: readonly string[], { takes }: Pick<JoinStep, "takes"
     if (!isCloth || between === undefined || cloth.some((name) => name !== between)) continue;
     const ends = first === 0 && names.length % 2 === 1;
     if (first === 1 && names.length % 2 === 0) continue;
-    return blockWords.between(partsTold(others), between, ends);
+    return words.blocks.between(partsTold(others), between, ends);
   }
   return null;
 }
 
-function joinsOf(kind: BlockKind, making: Making, plan: Plan): ToldJoin[] {
+function joinsOf(kind: BlockKind, making: Making, plan: Plan, words: Words): ToldJoin[] {
   const block = making.blocks[kind.making];
   if (block === undefined) return [];
   const { pressing, scale } = making;
@@ -51,28 +60,30 @@ function joinsOf(kind: BlockKind, making: Making, plan: Plan): ToldJoin[] {
       ?.seams ?? [];
   const own = making.joins.filter(({ stage, design }) => stage === "block" && design === block.design);
   return own.map((join, i): ToldJoin => {
-    const names = partNames(join, block.units, making, plan);
+    const names = partNames(join, block.units, making, plan, words);
     const across = join.way === "across";
     const presses = pressing === null ? [] : pressesOf(join, seams, making);
     const whole = i === own.length - 1;
     const lined = whole
       ? { line: across ? ("column" as const) : ("row" as const), number: "" }
       : lineOf(join.makes);
-    const parts = joinedTold(names, join);
-    const sewn = aboutSize(join.size.across / scale, join.size.down / scale, plan);
+    const parts = joinedTold(names, join, words);
+    const sewn = aboutSize(join.size.across / scale, join.size.down / scale, plan, words);
     const { trim } = join;
     const size =
       trim === undefined
         ? sewn
-        : blockWords.trimmed(sewn, formatCutSize(trim.across / scale, trim.down / scale, plan.ruler));
+        : words.blocks.trimmed(sewn, formatCutSize(trim.across / scale, trim.down / scale, plan.ruler));
     return {
       ...lined,
-      makes: whole ? blockWords.whole(kind.name) : capital(join.makes),
+      makes: whole ? words.blocks.whole(kind.name) : capital(join.makes),
       names,
       // Rows lie side by side, columns one below another: only what is otherwise is said.
       parts:
-        (lined.line === "row") === across && lined.number !== "" ? parts : blockWords.withWay(parts, across),
-      press: blockWords.pressed(presses, null, across ? "rows" : "columns"),
+        (lined.line === "row") === across && lined.number !== ""
+          ? parts
+          : words.blocks.withWay(parts, across),
+      press: words.blocks.pressed(presses, null, across ? "rows" : "columns"),
       size,
     };
   });
@@ -97,6 +108,7 @@ function likewise(
   joins: readonly ToldJoin[],
   as: BlockKind,
   other: readonly ToldJoin[],
+  words: Words,
 ): string {
   const instead = replaced(
     joins.flatMap(({ names }) => names),
@@ -108,29 +120,33 @@ function likewise(
     if (press.sentence === other[i]?.press.sentence) return [];
     const what =
       i === joins.length - 1
-        ? blockWords.lastSeams(joins.length === 1, line)
+        ? words.blocks.lastSeams(joins.length === 1, line)
         : number === ""
           ? makes
-          : blockWords.linesTold([number], line);
-    return [press.way === "" ? blockWords.mapShows(what) : blockWords.pressedSo(what, press.way)];
+          : words.blocks.linesTold([number], line);
+    return [press.way === "" ? words.blocks.mapShows(what) : words.blocks.pressedSo(what, press.way)];
   });
-  return blockWords.likewise(
+  return words.blocks.likewise(
     kind.name,
     kind.count,
     as.name,
     instead ?? [],
-    rows.map(({ makes, parts }) => blockWords.made(makes, parts)),
+    rows.map(({ makes, parts }) => words.blocks.made(makes, parts)),
     pressings,
   );
 }
 
 /** Kinds of one design, or of designs that are sewn alike in other colours. */
-function groupsOf(making: Making, plan: Plan): BlockKind[][] {
+function groupsOf(making: Making, plan: Plan, words: Words): BlockKind[][] {
   const groups = new Map<string, BlockKind[]>();
   for (const kind of making.kinds) {
     const design = making.blocks[kind.making]?.design ?? -1;
     const name = plan.top?.designs[design]?.name ?? "";
-    const shapes = joinsOf(kind, making, plan).map(({ number, names, size }) => [number, names.length, size]);
+    const shapes = joinsOf(kind, making, plan, words).map(({ number, names, size }) => [
+      number,
+      names.length,
+      size,
+    ]);
     const key = JSON.stringify([name, shapes]);
     groups.set(key, [...(groups.get(key) ?? []), kind]);
   }
@@ -141,51 +157,61 @@ function designsOf(kinds: readonly BlockKind[], making: Making): number[] {
   return [...new Set(kinds.map(({ making: at }) => making.blocks[at]?.design ?? -1))];
 }
 
-function titleOf(kinds: readonly BlockKind[], making: Making, plan: Plan): string {
+function titleOf(kinds: readonly BlockKind[], making: Making, plan: Plan, words: Words): string {
   const [design = -1, more] = designsOf(kinds, making);
   const name = more === undefined ? designName(plan, design) : (plan.top?.designs[design]?.name ?? "");
-  return blockWords.title(name, kinds);
+  return words.blocks.title(name, kinds);
 }
 
 /** Blocks kind by kind: the first of a design in full, the others by what differs. */
-export function kindLines(making: Making, plan: Plan): string[] {
-  const groups = groupsOf(making, plan);
-  const sewn = groups.filter(([kind]) => kind !== undefined && joinsOf(kind, making, plan).length > 0);
+export function kindLines(making: Making, plan: Plan, words: Words): string[] {
+  const groups = groupsOf(making, plan, words);
+  const sewn = groups.filter(([kind]) => kind !== undefined && joinsOf(kind, making, plan, words).length > 0);
   const isHeld = (kinds: readonly BlockKind[]): boolean =>
     designsOf(kinds, making).some((design) => isOnFoundation(making.foundation, design));
   const measured = sewn.some((kinds) => !isHeld(kinds));
   const about = [
-    ...(sewn.length > 0 ? [blockWords.frame] : []),
-    ...(measured ? [blockWords.checkBlock(formatLength(plan.ruler.mark, plan.ruler))] : []),
+    ...(sewn.length > 0 ? [words.blocks.frame] : []),
+    ...(measured ? [words.blocks.checkBlock(formatLength(plan.ruler.mark, plan.ruler))] : []),
   ];
   const told = groups.flatMap((kinds) => {
     const [first] = kinds;
     if (first === undefined) return [];
-    const joins = joinsOf(first, making, plan);
-    if (joins.length === 0) return singleLines(kinds, making, plan);
+    const joins = joinsOf(first, making, plan, words);
+    if (joins.length === 0) return singleLines(kinds, making, plan, words);
     const others = kinds
       .slice(1)
-      .map((kind) => `[ ] ${likewise(kind, joinsOf(kind, making, plan), first, joins)}`);
+      .map((kind) => `[ ] ${likewise(kind, joinsOf(kind, making, plan, words), first, joins, words)}`);
     const { name = "" } = plan.top?.designs[designsOf(kinds, making)[0] ?? -1] ?? {};
     const size = `${name} ${joins.at(-1)?.size ?? ""}`;
-    const held = isHeld(kinds) ? [foundationWords.notSquared([size])] : [];
-    return [titleOf(kinds, making, plan), ...indented([...joiningLines(joins), ...others, ...held]), ""];
+    const held = isHeld(kinds) ? [words.foundation.notSquared([size])] : [];
+    return [
+      titleOf(kinds, making, plan, words),
+      ...indented([...joiningLines(joins, words), ...others, ...held]),
+      "",
+    ];
   });
-  return about.length === 0 ? told : [blockWords.aboutTitle, ...indented(about), "", ...told];
+  return about.length === 0 ? told : [words.blocks.aboutTitle, ...indented(about), "", ...told];
 }
 
 /** A block that is one unit has no seams of its own; only which unit it is is told. */
-function singleLines(kinds: readonly BlockKind[], making: Making, plan: Plan): string[] {
+function singleLines(kinds: readonly BlockKind[], making: Making, plan: Plan, words: Words): string[] {
   const told = kinds.flatMap((kind) => {
     const [only, more] = making.blocks[kind.making]?.units ?? [];
     if (only === undefined || only === null || more !== undefined || patchOfKind(kind, making) !== null)
       return [];
     const drawn = plan.top?.designs[making.blocks[kind.making]?.design ?? -1]?.units[0]?.turn ?? null;
-    const unit = unitNamed(only, 0, making, plan, drawn);
+    const unit = unitNamed(only, 0, making, plan, words, drawn);
     if (unit === null) return [];
-    return kinds.length === 1 ? [blockWords.each(unit)] : [blockWords.single(kind.name, kind.count, unit)];
+    return kinds.length === 1
+      ? [words.blocks.each(unit)]
+      : [words.blocks.single(kind.name, kind.count, unit)];
   });
   if (told.length === 0) return [];
-  const pressed = kinds.some(({ variant }) => variant !== "") ? [blockWords.inside] : [];
-  return [titleOf(kinds, making, plan), ...indented([...told.map((line) => `[ ] ${line}`), ...pressed]), ""];
+  const pressed = kinds.some(({ variant }) => variant !== "") ? [words.blocks.inside] : [];
+  return [
+    titleOf(kinds, making, plan, words),
+    ...indented([...told.map((line) => `[ ] ${line}`), ...pressed]),
+    "",
+  ];
 }

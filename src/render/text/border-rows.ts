@@ -1,7 +1,8 @@
 import type { Making } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Side } from "../../words/en/borders.ts";
+import type { Words } from "../../words/index.ts";
 import { blockNamed } from "./block-names.ts";
-import type { Side } from "./border-words.ts";
 import { partsTold } from "./making-lines.ts";
 
 /** Value of an exact length, near enough to find which block lies where. */
@@ -9,7 +10,14 @@ const near = ({ n, r, d, root }: { n: number; r: number; d: number; root?: 3 }):
   (n + r * Math.sqrt(root ?? 2)) / d;
 
 /** Which blocks of a pieced border lie on one side, from its start to its end. */
-export function borderRow(number: number, side: Side, corners: boolean, making: Making, plan: Plan): string {
+export function borderRow(
+  number: number,
+  side: Side,
+  corners: boolean,
+  making: Making,
+  plan: Plan,
+  words: Words,
+): string {
   const { top } = plan;
   const border = top?.borders.find((each) => each.number === number);
   if (top === null || border === undefined) return "";
@@ -42,6 +50,8 @@ export function borderRow(number: number, side: Side, corners: boolean, making: 
     };
     return on(middle) ? [{ block, at: upright ? middle.y : middle.x }] : [];
   });
-  const names = row.sort((a, b) => a.at - b.at).map(({ block }) => blockNamed(block, making, plan) ?? "");
+  const names = row
+    .sort((a, b) => a.at - b.at)
+    .map(({ block }) => blockNamed(block, making, plan, words) ?? "");
   return partsTold(names);
 }

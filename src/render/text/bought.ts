@@ -1,12 +1,14 @@
 import { formatLength, formatMeasure, formatSize } from "../../length/index.ts";
 import type { Ruler } from "../../length/types.ts";
 import type { FabricPlan, FixedStock, Lay, Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { money } from "./money.ts";
-import { words } from "./words.ts";
 
 /** Pieces bought ready cut: `2 fat quarters`. */
-function readyCut(bought: readonly { name: string; count: number }[]): string[] {
-  return bought.filter(({ count }) => count > 0).map(({ name, count }) => words.readyCut(count, name));
+function readyCut(bought: readonly { name: string; count: number }[], words: Words): string[] {
+  return bought
+    .filter(({ count }) => count > 0)
+    .map(({ name, count }) => words.cutting.readyCut(count, name));
 }
 
 /** Yardage and pieces ready cut as they are asked for; `none` where nothing is. */
@@ -14,23 +16,26 @@ export function askedFor(
   purchase: { text: string } | null,
   bought: readonly { name: string; count: number }[],
   none: string,
+  words: Words,
 ): string {
-  const all = [...(purchase === null ? [] : [purchase.text]), ...readyCut(bought)];
-  return all.length === 0 ? none : words.together(all);
+  const all = [...(purchase === null ? [] : [purchase.text]), ...readyCut(bought, words)];
+  return all.length === 0 ? none : words.cutting.together(all);
 }
 
 /** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
 export function boughtWords(
   { purchase, sold, stock = [], done }: FabricPlan,
   { decimal }: Pick<Ruler, "decimal">,
+  words: Words,
 ): string {
   const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
   const all = [
     ...(purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { decimal })]),
-    ...readyCut(shop),
+    ...readyCut(shop, words),
   ];
-  if (all.length > 0) return done === undefined ? words.together(all) : words.more(words.together(all));
-  return done === undefined ? words.noPurchase : words.nothingMore;
+  if (all.length > 0)
+    return done === undefined ? words.cutting.together(all) : words.cutting.more(words.cutting.together(all));
+  return done === undefined ? words.cutting.noPurchase : words.cutting.nothingMore;
 }
 
 /** What a fabric costs in hundredths; null without a price. */
@@ -43,15 +48,15 @@ export function currencyOf({ mix, price }: FabricPlan): string {
 }
 
 /** Where cloth is sold ready cut: what was taken and what else was weighed, a line for each such fabric. */
-export function weighedLines(plan: Plan): string[] {
+export function weighedLines(plan: Plan, words: Words): string[] {
   return plan.fabrics.flatMap(({ name, mix }) => {
     if (mix === undefined || mix.choices.length < 2) return [];
     const told = mix.choices.map(({ bought, yardage, cost }) => {
       const length = plan.ruler.decimal === "comma" ? yardage?.replace(".", ",") : yardage;
-      const parts = [...(length == null ? [] : [length]), ...readyCut(bought)];
-      return `${words.together(parts)} ${money(cost, mix.currency, plan.ruler)}`;
+      const parts = [...(length == null ? [] : [length]), ...readyCut(bought, words)];
+      return `${words.cutting.together(parts)} ${money(cost, mix.currency, plan.ruler)}`;
     });
-    return [`${name}: ${words.instead(told)}`];
+    return [`${name}: ${words.cutting.instead(told)}`];
   });
 }
 
@@ -61,14 +66,16 @@ export function stockOfLay({ stock = [] }: FabricPlan, lay: Lay): FixedStock | n
 }
 
 /** `On fat quarters (2, each cut the same):`, `On the bolt:`. */
-export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan): string {
-  if (lay.source === "bolt") return words.onBolt;
-  if (lay.name === words.lengthInHand) return words.onLength;
+export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan, words: Words): string {
+  if (lay.source === "bolt") return words.cutting.onBolt;
+  if (lay.name === words.cutting.lengthInHand) return words.cutting.onLength;
   const kind = stockOfLay(fabric, lay);
   const size = formatSize(lay.across, lay.along, plan.ruler);
   const trimmed =
-    kind === null || kind.trim === 0 ? "" : words.trimmedFirst(formatLength(kind.trim, plan.ruler), size);
-  return words.onPieces(lay.name, alike, kind?.strip === true, trimmed);
+    kind === null || kind.trim === 0
+      ? ""
+      : words.cutting.trimmedFirst(formatLength(kind.trim, plan.ruler), size);
+  return words.cutting.onPieces(lay.name, alike, kind?.strip === true, trimmed);
 }
 
 /** For every lay how often one just like it is cut, at the first of them; 0 at the others, which need no words. */
@@ -85,7 +92,7 @@ export function alikeLays(lays: readonly Lay[]): number[] {
 }
 
 /** What a spoiled strip costs, in a sentence; empty where no strip comes off a bolt. */
-export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan): string {
+export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan, words: Words): string {
   const { mistakes } = sturdiness;
   if (mistakes === undefined) return "";
   const said = ({ width, more, cost }: typeof mistakes.usual) => ({
@@ -93,5 +100,5 @@ export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan
     more: more === 0 ? "" : formatMeasure(more, sold.unit, { decimal: plan.ruler.decimal }),
     cost: more === 0 || cost === null ? "" : money(cost, price?.currency ?? "", plan.ruler),
   });
-  return words.mistake(said(mistakes.usual), said(mistakes.worst));
+  return words.cutting.mistake(said(mistakes.usual), said(mistakes.worst));
 }

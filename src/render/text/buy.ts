@@ -1,20 +1,23 @@
 import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { boughtWords, costOf, currencyOf, weighedLines } from "./bought.ts";
 import { anyBacking, waddingTold } from "./making-finishing.ts";
 import { longLength } from "./making-lines.ts";
 import { money } from "./money.ts";
 import { alignedLines } from "./table.ts";
-import { words } from "./words.ts";
 
 export { money } from "./money.ts";
 
 /** What is proved about a fabric's purchase, in a word or two. */
-export function proofOf(fabric: FabricPlan, plan: Plan): string {
+export function proofOf(fabric: FabricPlan, plan: Plan, words: Words): string {
   const { bound, mix } = fabric;
-  if (mix !== undefined) return mix.proven ? words.proofShort.purchase : words.proofShort.open;
-  if (bound.purchaseProven || bound.lengthProven) return words.proofShort.purchase;
-  return words.proofShort.found(formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler));
+  if (mix !== undefined)
+    return mix.proven ? words.cutting.proofShort.purchase : words.cutting.proofShort.open;
+  if (bound.purchaseProven || bound.lengthProven) return words.cutting.proofShort.purchase;
+  return words.cutting.proofShort.found(
+    formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler),
+  );
 }
 
 /** What a fabric costs; empty without a price. */
@@ -44,7 +47,7 @@ export function totalPrice(plan: Plan): string | null {
 }
 
 /** What the file left open and the plan took for granted, one line each. */
-export function assumptionsOf(plan: Plan): string[] {
+export function assumptionsOf(plan: Plan, words: Words): string[] {
   // One line for each value, however many fabrics it was assumed for.
   const fabricsOf = new Map<string, string[]>();
   for (const { subject, value, fabric } of plan.assumptions) {
@@ -53,17 +56,17 @@ export function assumptionsOf(plan: Plan): string[] {
   }
   return [...fabricsOf].map(([text, fabrics]) => {
     const all = fabrics.length === 0 || fabrics.length === plan.fabrics.length;
-    return all ? text : words.assumedFor(text, fabrics);
+    return all ? text : words.cutting.assumedFor(text, fabrics);
   });
 }
 
-function assumptionLines(plan: Plan): string[] {
+function assumptionLines(plan: Plan, words: Words): string[] {
   if (plan.assumptions.length === 0) return [];
-  return ["", `${words.assumptionsTitle}:`, ...assumptionsOf(plan).map((line) => `  ${line}`)];
+  return ["", `${words.cutting.assumptionsTitle}:`, ...assumptionsOf(plan, words).map((line) => `  ${line}`)];
 }
 
 /** What a quilt takes besides the fabrics of the file; empty for a plain cut list. */
-export function alsoNeeded(plan: Plan): string[] {
+export function alsoNeeded(plan: Plan, words: Words): string[] {
   const { making } = plan;
   if (making === undefined) return [];
   const { finishing, thread, quilting } = making;
@@ -73,33 +76,35 @@ export function alsoNeeded(plan: Plan): string[] {
     pieces.some(({ uses }) => uses.some(({ text }) => text === "wadding")),
   );
   return [
-    ...anyBacking(finishing, plan),
-    ...(isBought ? [] : waddingTold(finishing, plan)),
-    ...(finishing.binding === null ? [words.bindingToo(formatLength(finishing.edge, plan.ruler))] : []),
-    words.sleeveToo(formatSize(sleeve.across, sleeve.down, plan.ruler)),
-    words.threadToo(longLength(thread.length, plan), longLength(quilting.length, plan)),
-    ...(kits > 1 ? [words.perQuilt] : []),
+    ...anyBacking(finishing, plan, words),
+    ...(isBought ? [] : waddingTold(finishing, plan, words)),
+    ...(finishing.binding === null
+      ? [words.cutting.bindingToo(formatLength(finishing.edge, plan.ruler))]
+      : []),
+    words.cutting.sleeveToo(formatSize(sleeve.across, sleeve.down, plan.ruler)),
+    words.cutting.threadToo(longLength(thread.length, plan), longLength(quilting.length, plan)),
+    ...(kits > 1 ? [words.cutting.perQuilt] : []),
   ];
 }
 
-function alsoLines(plan: Plan): string[] {
-  const lines = alsoNeeded(plan);
-  return lines.length === 0 ? [] : ["", `${words.alsoTitle}:`, ...lines.map((line) => `  ${line}`)];
+function alsoLines(plan: Plan, words: Words): string[] {
+  const lines = alsoNeeded(plan, words);
+  return lines.length === 0 ? [] : ["", `${words.cutting.alsoTitle}:`, ...lines.map((line) => `  ${line}`)];
 }
 
 /** The shopping list: what to ask for, fabric by fabric, with what was assumed. */
-export function buyList(plan: Plan): string {
+export function buyList(plan: Plan, words: Words): string {
   const priced = plan.fabrics.some((fabric) => priceOf(fabric, plan) !== "");
-  const { columns } = words;
+  const { columns } = words.cutting;
   const rows = plan.fabrics.map((fabric) => [
     fabric.name,
-    boughtWords(fabric, plan.ruler),
+    boughtWords(fabric, plan.ruler, words),
     formatLength(fabric.bound.used, plan.ruler),
     ...(priced ? [priceOf(fabric, plan)] : []),
-    proofOf(fabric, plan),
+    proofOf(fabric, plan, words),
   ]);
   const total = totalPrice(plan);
-  if (total !== null) rows.push([words.total, "", "", total, ""]);
+  if (total !== null) rows.push([words.cutting.total, "", "", total, ""]);
   const lines = alignedLines(
     [
       { heading: columns.fabric, align: "left" },
@@ -110,16 +115,18 @@ export function buyList(plan: Plan): string {
     ],
     rows,
   );
-  const weighed = weighedLines(plan);
+  const weighed = weighedLines(plan, words);
   return [
-    words.buyTitle(plan.name),
+    words.cutting.buyTitle(plan.name),
     "",
     ...lines,
-    ...(weighed.length === 0 ? [] : ["", `${words.weighedTitle}:`, ...weighed.map((line) => `  ${line}`)]),
-    ...alsoLines(plan),
-    ...assumptionLines(plan),
+    ...(weighed.length === 0
+      ? []
+      : ["", `${words.cutting.weighedTitle}:`, ...weighed.map((line) => `  ${line}`)]),
+    ...alsoLines(plan, words),
+    ...assumptionLines(plan, words),
     "",
-    words.estimates,
+    words.cutting.estimates,
     "",
   ].join("\n");
 }

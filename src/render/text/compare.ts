@@ -2,9 +2,9 @@ import type { BestCombination, Comparison, MethodRow } from "../../choices/compa
 import type { FabricFigures, Figures } from "../../choices/making-figures.ts";
 import { formatLength } from "../../length/format.ts";
 import type { Ruler } from "../../length/types.ts";
+import type { Words } from "../../words/index.ts";
 import { money } from "./buy.ts";
-import { choiceWords } from "./choice-words.ts";
-import { compareWords as words } from "./compare-words.ts";
+
 import { alignedLines, type Column } from "./table.ts";
 
 const METRE = 640_000;
@@ -30,29 +30,36 @@ function area(square: number, { ruler }: Spoken): string {
     : `${Math.ceil((square / METRE ** 2) * 1e4)} sq cm`;
 }
 
-function bought({ buy, proven }: FabricFigures): string {
-  const said = buy === "" ? choiceWords.kits.none : buy;
-  return proven ? said : `${words.unproven}${said}`;
+function bought({ buy, proven }: FabricFigures, words: Words): string {
+  const said = buy === "" ? words.choices.kits.none : buy;
+  return proven ? said : `${words.compare.unproven}${said}`;
 }
 
 /** Ways under a line that names their kind of unit. */
-function byUnit({ units, rows, filed }: Comparison, cells: (figures: Figures) => string[]): string[][] {
+function byUnit(
+  { units, rows, filed }: Comparison,
+  cells: (figures: Figures) => string[],
+  words: Words,
+): string[][] {
   const lines = units.flatMap(({ unit, count }) => [
-    [words.unit(unit, count)],
+    [words.compare.unit(unit, count)],
     ...rows.flatMap(({ unit: own, method, filed: asFiled, figures }) =>
       own === unit && figures !== null
-        ? [[`${asFiled ? words.mark : " "} ${method}`, ...cells(figures)]]
+        ? [[`${asFiled ? words.compare.mark : " "} ${method}`, ...cells(figures)]]
         : [],
     ),
   ]);
-  return [[words.filed, ...cells(filed)], ...lines];
+  return [[words.compare.filed, ...cells(filed)], ...lines];
 }
 
 /** Fabrics of which the ways buy unlike amounts; the others are told once. */
-function unlike({ filed, rows, best }: Comparison): { differ: boolean[]; alike: FabricFigures[] } {
+function unlike(
+  { filed, rows, best }: Comparison,
+  words: Words,
+): { differ: boolean[]; alike: FabricFigures[] } {
   const all = [...rows.flatMap(({ figures }) => (figures === null ? [] : [figures])), best.figures];
   const differ = filed.fabrics.map((one, i) =>
-    all.some(({ fabrics }) => bought(fabrics[i] ?? one) !== bought(one)),
+    all.some(({ fabrics }) => bought(fabrics[i] ?? one, words) !== bought(one, words)),
   );
   return { differ, alike: filed.fabrics.filter((_, i) => !differ[i]) };
 }
@@ -65,23 +72,24 @@ export interface ComparisonPart {
   notes: string[];
 }
 
-function fabricTable(comparison: Comparison, spoken: Spoken): ComparisonPart {
+function fabricTable(comparison: Comparison, spoken: Spoken, words: Words): ComparisonPart {
   const { filed } = comparison;
-  const { differ, alike } = unlike(comparison);
+  const { differ, alike } = unlike(comparison, words);
   const priced = filed.cost !== null;
-  const said = alike.map((one) => `${one.fabric} ${bought(one)}`).join(", ");
-  if (!differ.includes(true)) return { title: "", columns: [], rows: [], notes: [words.allAlike(said)] };
+  const said = alike.map((one) => `${one.fabric} ${bought(one, words)}`).join(", ");
+  if (!differ.includes(true))
+    return { title: "", columns: [], rows: [], notes: [words.compare.allAlike(said)] };
   const columns = [
-    left(words.columns.way),
+    left(words.compare.columns.way),
     ...filed.fabrics.flatMap(({ fabric }, i) => (differ[i] ? [right(fabric)] : [])),
-    ...(priced ? [right(words.columns.cost)] : []),
+    ...(priced ? [right(words.compare.columns.cost)] : []),
   ];
   const cells = ({ fabrics, cost }: Figures): string[] => [
-    ...fabrics.flatMap((one, i) => (differ[i] ? [bought(one)] : [])),
+    ...fabrics.flatMap((one, i) => (differ[i] ? [bought(one, words)] : [])),
     ...(priced ? [money(cost ?? 0, spoken.currency, spoken.ruler)] : []),
   ];
-  const notes = said === "" ? [] : [words.alike(said)];
-  return { title: words.toBuy, columns, rows: byUnit(comparison, cells), notes };
+  const notes = said === "" ? [] : [words.compare.alike(said)];
+  return { title: words.compare.toBuy, columns, rows: byUnit(comparison, cells, words), notes };
 }
 
 /** A column of the work, left out where all ways have nothing in it. */
@@ -91,43 +99,57 @@ interface WorkColumn {
   empty: (figures: Figures) => boolean;
 }
 
-const WORK: readonly WorkColumn[] = [
-  { heading: words.columns.strips, cell: ({ strips }) => String(strips), empty: () => false },
-  { heading: words.columns.subcuts, cell: ({ subcuts }) => String(subcuts), empty: () => false },
-  { heading: words.columns.apart, cell: ({ apart }) => String(apart), empty: ({ apart }) => apart === 0 },
-  { heading: words.columns.seams, cell: ({ seams }) => String(seams), empty: () => false },
-  {
-    heading: words.columns.length,
-    cell: ({ seamLength }, spoken) => sewn(seamLength, spoken),
-    empty: () => false,
-  },
-  {
-    heading: words.columns.bias,
-    cell: ({ biasEdges }) => String(biasEdges),
-    empty: (one) => one.biasEdges === 0,
-  },
-  { heading: words.columns.trims, cell: ({ trims }) => String(trims), empty: ({ trims }) => trims === 0 },
-  {
-    heading: words.columns.corners,
-    cell: ({ corners }, spoken) => area(corners, spoken),
-    empty: ({ corners }) => corners === 0,
-  },
-  {
-    heading: words.columns.print,
-    cell: ({ direction }) => words.direction[direction],
-    empty: ({ direction }) => direction === "none",
-  },
-  { heading: words.columns.time, cell: ({ minutes }) => words.hours(minutes), empty: () => false },
-];
+function workColumns(words: Words): readonly WorkColumn[] {
+  return [
+    { heading: words.compare.columns.strips, cell: ({ strips }) => String(strips), empty: () => false },
+    { heading: words.compare.columns.subcuts, cell: ({ subcuts }) => String(subcuts), empty: () => false },
+    {
+      heading: words.compare.columns.apart,
+      cell: ({ apart }) => String(apart),
+      empty: ({ apart }) => apart === 0,
+    },
+    { heading: words.compare.columns.seams, cell: ({ seams }) => String(seams), empty: () => false },
+    {
+      heading: words.compare.columns.length,
+      cell: ({ seamLength }, spoken) => sewn(seamLength, spoken),
+      empty: () => false,
+    },
+    {
+      heading: words.compare.columns.bias,
+      cell: ({ biasEdges }) => String(biasEdges),
+      empty: (one) => one.biasEdges === 0,
+    },
+    {
+      heading: words.compare.columns.trims,
+      cell: ({ trims }) => String(trims),
+      empty: ({ trims }) => trims === 0,
+    },
+    {
+      heading: words.compare.columns.corners,
+      cell: ({ corners }, spoken) => area(corners, spoken),
+      empty: ({ corners }) => corners === 0,
+    },
+    {
+      heading: words.compare.columns.print,
+      cell: ({ direction }) => words.compare.direction[direction],
+      empty: ({ direction }) => direction === "none",
+    },
+    {
+      heading: words.compare.columns.time,
+      cell: ({ minutes }) => words.compare.hours(minutes),
+      empty: () => false,
+    },
+  ];
+}
 
-function workTable(comparison: Comparison, spoken: Spoken): ComparisonPart {
+function workTable(comparison: Comparison, spoken: Spoken, words: Words): ComparisonPart {
   const { filed, rows, best } = comparison;
   const all = [filed, best.figures, ...rows.flatMap(({ figures }) => (figures === null ? [] : [figures]))];
-  const used = WORK.filter(({ empty }) => !all.every(empty));
-  const columns = [left(words.columns.way), ...used.map(({ heading }) => right(heading))];
+  const used = workColumns(words).filter(({ empty }) => !all.every(empty));
+  const columns = [left(words.compare.columns.way), ...used.map(({ heading }) => right(heading))];
   const cells = (figures: Figures) => used.map(({ cell }) => cell(figures, spoken));
-  const notes = used.flatMap(({ heading }) => words.explained[heading] ?? []);
-  return { title: words.work, columns, rows: byUnit(comparison, cells), notes };
+  const notes = used.flatMap(({ heading }) => words.compare.explained[heading] ?? []);
+  return { title: words.compare.work, columns, rows: byUnit(comparison, cells, words), notes };
 }
 
 function tableLines({ title, columns, rows }: ComparisonPart): string[] {
@@ -135,35 +157,40 @@ function tableLines({ title, columns, rows }: ComparisonPart): string[] {
 }
 
 /** Triangles that can be sewn from the corners cut off, way by way. */
-function bonusLines({ rows, filed }: Comparison, { ruler }: Spoken): string[] {
+function bonusLines({ rows, filed }: Comparison, { ruler }: Spoken, words: Words): string[] {
   const said = (figures: Figures) =>
     figures.bonus
-      .map(({ kind, count, unfinished }) => words.bonusOf(count, kind, formatLength(unfinished, ruler)))
+      .map(({ kind, count, unfinished }) =>
+        words.compare.bonusOf(count, kind, formatLength(unfinished, ruler)),
+      )
       .join(", ");
   const found = rows.flatMap((row) => {
     const { figures } = row;
     if (figures === null || figures.bonus.length === 0 || said(figures) === said(filed)) return [];
-    return [words.bonus(nameOf(row), said(figures))];
+    return [words.compare.bonus(nameOf(row), said(figures))];
   });
-  const own = filed.bonus.length === 0 ? [] : [words.bonus(words.filed, said(filed))];
-  return own.length + found.length === 0 ? [] : ["", words.bonusTitle, ...own, ...found];
+  const own = filed.bonus.length === 0 ? [] : [words.compare.bonus(words.compare.filed, said(filed))];
+  return own.length + found.length === 0 ? [] : ["", words.compare.bonusTitle, ...own, ...found];
 }
 
 const nameOf = ({ unit, method }: MethodRow) => `${unit}, ${method}`;
 
 /** What the best saves against the file, in words; empty when nothing. */
-function saved(filed: Figures, best: Figures, { currency }: Spoken): string {
+function saved(filed: Figures, best: Figures, { currency }: Spoken, words: Words): string {
   const less = best.fabrics.flatMap((one, i) => {
     const old = filed.fabrics[i];
     return old === undefined || old.buy === one.buy
       ? []
-      : [words.instead(one.fabric, bought(one), bought(old))];
+      : [words.compare.instead(one.fabric, bought(one, words), bought(old, words))];
   });
   const money_ =
     filed.cost !== null && best.cost !== null && best.cost < filed.cost
-      ? [words.saves(money(filed.cost - best.cost, currency))]
+      ? [words.compare.saves(money(filed.cost - best.cost, currency))]
       : [];
-  const time = best.minutes < filed.minutes ? [words.saves(words.hours(filed.minutes - best.minutes))] : [];
+  const time =
+    best.minutes < filed.minutes
+      ? [words.compare.saves(words.compare.hours(filed.minutes - best.minutes))]
+      : [];
   return [...less, ...money_, ...time].join("; ");
 }
 
@@ -171,30 +198,33 @@ function proofLine(
   { proven, combinations, tried, least }: BestCombination,
   { measure }: Comparison,
   { currency }: Spoken,
+  words: Words,
 ): string {
-  if (proven) return words.proved(combinations, measure);
-  const bound = measure === "cost" && least > 0 ? words.atLeast(money(least, currency)) : "";
-  return words.notProved(tried, combinations, bound);
+  if (proven) return words.compare.proved(combinations, measure);
+  const bound = measure === "cost" && least > 0 ? words.compare.atLeast(money(least, currency)) : "";
+  return words.compare.notProved(tried, combinations, bound);
 }
 
-function bestLines(comparison: Comparison, spoken: Spoken): string[] {
+function bestLines(comparison: Comparison, spoken: Spoken, words: Words): string[] {
   const { best, filed } = comparison;
   const methods = Object.entries(best.methods);
-  const proof = proofLine(best, comparison, spoken);
-  if (methods.length === 0) return [words.bestAsFiled, `  ${proof}`];
+  const proof = proofLine(best, comparison, spoken, words);
+  if (methods.length === 0) return [words.compare.bestAsFiled, `  ${proof}`];
   const { cost, minutes, fabrics } = best.figures;
-  const buys = fabrics.map((one) => `${one.fabric} ${bought(one)}`).join(", ");
+  const buys = fabrics.map((one) => `${one.fabric} ${bought(one, words)}`).join(", ");
   return [
-    words.best,
+    words.compare.best,
     "",
     "  methods:",
     ...methods.map(([unit, method]) => `    ${unit}: ${method}`),
     "",
-    `  ${words.buys(buys)}`,
-    ...(cost === null ? [] : [`  ${words.columns.cost}: ${money(cost, spoken.currency, spoken.ruler)}`]),
-    `  ${words.columns.time}: ${words.hours(minutes)}`,
-    ...[saved(filed, best.figures, spoken)].flatMap((said) =>
-      said === "" ? [] : [`  ${words.against(said)}`],
+    `  ${words.compare.buys(buys)}`,
+    ...(cost === null
+      ? []
+      : [`  ${words.compare.columns.cost}: ${money(cost, spoken.currency, spoken.ruler)}`]),
+    `  ${words.compare.columns.time}: ${words.compare.hours(minutes)}`,
+    ...[saved(filed, best.figures, spoken, words)].flatMap((said) =>
+      said === "" ? [] : [`  ${words.compare.against(said)}`],
     ),
     `  ${proof}`,
   ];
@@ -213,7 +243,7 @@ export interface ComparisonParts {
 }
 
 /** The parts of a comparison in words, as `comparisonTable` prints them. */
-export function comparisonParts(comparison: Comparison, ruler: Ruler): ComparisonParts {
+export function comparisonParts(comparison: Comparison, ruler: Ruler, words: Words): ComparisonParts {
   const { rows, filed, best, minutes, currency } = comparison;
   const spoken = { ruler, currency };
   const all = [filed, best.figures, ...rows.map(({ figures }) => figures)];
@@ -221,39 +251,39 @@ export function comparisonParts(comparison: Comparison, ruler: Ruler): Compariso
   const sewing = ruler.unit === "in" ? { yard: Number((metre * 0.9144).toFixed(2)) } : { metre };
   const said = Object.entries({ ...others, ...sewing }).map(([step, time]) => `${step} ${time}`);
   return {
-    fabric: fabricTable(comparison, spoken),
-    work: workTable(comparison, spoken),
-    impossible: rows
-      .filter(({ figures }) => figures === null)
-      .map((row) => words.impossible(nameOf(row), row.why)),
+    fabric: fabricTable(comparison, spoken, words),
+    work: workTable(comparison, spoken, words),
+    impossible: rows.flatMap((row) =>
+      row.why === null ? [] : [words.compare.impossible(nameOf(row), words.whyNot(row.why))],
+    ),
     open: all.some((figures) => figures?.fabrics.some(({ proven }) => !proven)),
-    best: bestLines(comparison, spoken),
-    minutes: [words.figures, words.minutes(said.join(", "))],
+    best: bestLines(comparison, spoken, words),
+    minutes: [words.compare.figures, words.compare.minutes(said.join(", "))],
   };
 }
 
 /** Every way of making each kind of unit, side by side, and the best combination. */
-export function comparisonTable(comparison: Comparison, ruler: Ruler): string {
-  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, ruler);
+export function comparisonTable(comparison: Comparison, ruler: Ruler, words: Words): string {
+  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, ruler, words);
   return [
-    words.title(comparison.name),
-    words.about,
+    words.compare.title(comparison.name),
+    words.compare.about,
     "",
     ...tableLines(fabric),
     ...fabric.notes,
-    ...(open ? [words.notProven] : []),
+    ...(open ? [words.compare.notProven] : []),
     "",
     ...tableLines(work),
     "",
     ...work.notes,
-    ...bonusLines(comparison, { ruler, currency: comparison.currency }),
-    ...(impossible.length === 0 ? [] : ["", words.notThisWay]),
+    ...bonusLines(comparison, { ruler, currency: comparison.currency }, words),
+    ...(impossible.length === 0 ? [] : ["", words.compare.notThisWay]),
     ...impossible,
     "",
     ...best,
     "",
     ...minutes,
-    words.change,
+    words.compare.change,
     "",
   ].join("\n");
 }

@@ -1,7 +1,7 @@
 import type { PatchPart } from "../../cutlist/unit-record.ts";
 import type { Making } from "../../making/types.ts";
 import type { FoundationPatch, PiecedPart } from "../../quilt/foundation/types.ts";
-import { unitWords } from "./unit-words.ts";
+import type { Words } from "../../words/index.ts";
 
 /** Whether a piece is halved or quartered before it is laid. */
 function shareOf(part: PatchPart): "whole" | "half" | "quarter" {
@@ -13,7 +13,7 @@ function shareOf(part: PatchPart): "whole" | "half" | "quarter" {
  * The bag a patch of a part comes out of, in words: `a quarter of E (straw)`. Bags that one place takes by turns are
  * told together; where the record knows none the fabric stands alone.
  */
-export function bagOfPatch(patch: FoundationPatch, part: PiecedPart, making: Making): string {
+export function bagOfPatch(patch: FoundationPatch, part: PiecedPart, making: Making, words: Words): string {
   const plain = patch.part === "patch" || patch.part === patch.unit;
   const found = new Map<string, Set<string>>();
   for (const { design, units } of part.places)
@@ -31,9 +31,9 @@ export function bagOfPatch(patch: FoundationPatch, part: PiecedPart, making: Mak
         }
       }
   const told = [...found].map(([share, letters]) =>
-    unitWords.shareOf(
+    words.units.shareOf(
       share as ReturnType<typeof shareOf>,
-      unitWords.bag([...letters].sort().join("/"), patch.fabric),
+      words.units.bag([...letters].sort().join("/"), patch.fabric),
     ),
   );
   return told.length === 0 ? patch.fabric : told.join(", ");

@@ -4,4 +4,3 @@ export { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instruct
 export { makingSteps } from "./making.ts";
 export { cuttingSteps, handLines, leftoverSizes, type PieceFacts, pieceFacts, proofLines } from "./steps.ts";
 export { type PrintedTable, wasteTable, wasteTables } from "./waste.ts";
-export { words } from "./words.ts";

@@ -1,11 +1,10 @@
 import { formatLength, roomToMark, type Ticks } from "../../length/index.ts";
 import type { CuttingStep, FabricPlan, Lay, Part, Plan, StepFlag } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";
 import { cutPhrase, filledPhrases, groupsOf, subcutPhrases, type Table } from "./sentence.ts";
-import { unitWords } from "./unit-words.ts";
-import { words } from "./words.ts";
 
 /** One thing to do at the mat: steps of the plan whose strips have one width are cut at one ruler setting. */
 export interface Instruction {
@@ -30,41 +29,43 @@ function sameCut(a: CuttingStep, b: CuttingStep): boolean {
   );
 }
 
-function asInstruction(table: Table, steps: readonly CuttingStep[]): Instruction {
+function asInstruction(table: Table, steps: readonly CuttingStep[], words: Words): Instruction {
   const [first, second] = steps;
   if (first === undefined) throw new Error("an instruction without steps");
   const count = steps.reduce((sum, step) => sum + step.count, 0);
   // A strip that is cut already is only subcut.
   const lay = table.fabric.lays[first.lay];
   const isStrip = lay !== undefined && stockOfLay(table.fabric, lay)?.strip === true;
-  if (isStrip) return asSubcuts(table, steps);
-  const cut = cutPhrase(table, first, count);
-  const warned = flagged(steps);
+  if (isStrip) return asSubcuts(table, steps, words);
+  const cut = cutPhrase(table, first, count, words);
+  const warned = flagged(steps, words);
   const whole = {
     lay: first.lay,
     strips: steps.flatMap(({ strips }) => strips),
     flags: warned.flags,
-    notes: [...warned.notes, ...borderNotes(table, steps)],
+    notes: [...warned.notes, ...borderNotes(table, steps, words)],
   };
   const read = steps.map((step) => ({ groups: groupsOf(table.fabric, step), strips: step.count }));
   const [one, two] = read;
   if (one !== undefined && second === undefined) {
-    const told = subcutPhrases(table, one.groups, one.strips);
+    const told = subcutPhrases(table, one.groups, one.strips, words);
     return { ...whole, phrases: [cut, ...told], parts: [] };
   }
   if (one !== undefined && two !== undefined && steps.length === 2) {
-    const filled = filledPhrases(table, one, two);
+    const filled = filledPhrases(table, one, two, words);
     if (filled !== null) return { ...whole, phrases: [cut, ...filled], parts: [] };
   }
   const parts = steps.map((step) => ({
     strips: step.strips,
-    phrases: subcutPhrases(table, groupsOf(table.fabric, step), step.count),
+    phrases: subcutPhrases(table, groupsOf(table.fabric, step), step.count, words),
   }));
   return { ...whole, phrases: [cut], parts };
 }
 
-function asSubcuts(table: Table, steps: readonly CuttingStep[]): Instruction {
-  const phrases = steps.flatMap((step) => subcutPhrases(table, groupsOf(table.fabric, step), step.count));
+function asSubcuts(table: Table, steps: readonly CuttingStep[], words: Words): Instruction {
+  const phrases = steps.flatMap((step) =>
+    subcutPhrases(table, groupsOf(table.fabric, step), step.count, words),
+  );
   const [begins = "", ...rest] = phrases;
   return {
     lay: steps[0]?.lay ?? 0,
@@ -72,12 +73,16 @@ function asSubcuts(table: Table, steps: readonly CuttingStep[]): Instruction {
     strips: [],
     parts: [],
     flags: [...new Set(steps.flatMap(({ flags }) => flags))],
-    notes: borderNotes(table, steps),
+    notes: borderNotes(table, steps, words),
   };
 }
 
 /** What is said of lengths for a border, which wait until the top is measured. */
-function borderNotes({ plan, fabric, borders }: Table, steps: readonly CuttingStep[]): string[] {
+function borderNotes(
+  { plan, fabric, borders }: Table,
+  steps: readonly CuttingStep[],
+  words: Words,
+): string[] {
   const lettersIn = (own: readonly CuttingStep[]): string[] => [
     ...new Set(
       own.flatMap(({ subcuts }) =>
@@ -96,14 +101,19 @@ function borderNotes({ plan, fabric, borders }: Table, steps: readonly CuttingSt
   const parts = lettersIn(steps.filter((step) => !isWhole(step) && !isAlone(step)));
   const spare = roomToMark(fabric.sturdiness.spareLength, plan.ruler);
   return [
-    ...(whole.length === 0 || spare <= 0 ? [] : [words.longerLength(whole, formatLength(spare, plan.ruler))]),
-    ...(alone.length === 0 ? [] : [words.leaveWhole(alone)]),
-    ...(parts.length === 0 ? [] : [words.leaveLong(parts)]),
+    ...(whole.length === 0 || spare <= 0
+      ? []
+      : [words.cutting.longerLength(whole, formatLength(spare, plan.ruler))]),
+    ...(alone.length === 0 ? [] : [words.cutting.leaveWhole(alone)]),
+    ...(parts.length === 0 ? [] : [words.cutting.leaveLong(parts)]),
   ];
 }
 
 /** Warnings of steps told together: of all where they are the same, else of the strips they are meant for. */
-function flagged(steps: readonly { strips: readonly number[]; flags: readonly StepFlag[] }[]): {
+function flagged(
+  steps: readonly { strips: readonly number[]; flags: readonly StepFlag[] }[],
+  words: Words,
+): {
   flags: StepFlag[];
   notes: string[];
 } {
@@ -111,20 +121,25 @@ function flagged(steps: readonly { strips: readonly number[]; flags: readonly St
   const alike = steps.every(({ flags }) => flags.join() === first?.flags.join());
   if (first === undefined || alike) return { flags: [...(first?.flags ?? [])], notes: [] };
   const notes = steps.flatMap(({ strips, flags }) =>
-    flags.map((flag) => words.flagOf(words.ofStrips(ranges(strips), strips.length), words.stepFlags[flag])),
+    flags.map((flag) =>
+      words.cutting.flagOf(
+        words.cutting.ofStrips(ranges(strips, words), strips.length),
+        words.cutting.stepFlags[flag],
+      ),
+    ),
   );
   return { flags: [], notes };
 }
 
 /** `7 to 12`, `1 and 2`, `4`: numbers of strips, as ranges. */
-export function ranges(strips: readonly number[]): string[] {
+export function ranges(strips: readonly number[], words: Words): string[] {
   const runs: [first: number, last: number][] = [];
   for (const number of strips) {
     const run = runs.at(-1);
     if (run !== undefined && run[1] === number - 1) run[1] = number;
     else runs.push([number, number]);
   }
-  return runs.map(([first, last]) => (first === last ? String(first) : words.range(first, last)));
+  return runs.map(([first, last]) => (first === last ? String(first) : words.cutting.range(first, last)));
 }
 
 interface Length {
@@ -142,7 +157,7 @@ function lengthsIn(lay: Lay): Length[] {
 }
 
 /** Lengths that are cut up alike are one thing to do: the lengths cut off, then the strips of each kind. */
-function lengthInstructions(table: Table, lay: number): Instruction[] {
+function lengthInstructions(table: Table, lay: number, words: Words): Instruction[] {
   const { fabric, plan } = table;
   const on = fabric.lays[lay];
   if (on === undefined) return [];
@@ -158,49 +173,50 @@ function lengthInstructions(table: Table, lay: number): Instruction[] {
     const own = steps.filter(({ strips }) => strips.some((strip) => all.includes(strip)));
     const warned = flagged(
       own.map(({ strips, flags }) => ({ strips: strips.filter((strip) => all.includes(strip)), flags })),
+      words,
     );
     return {
       lay,
-      phrases: [words.cutLengths(lengths.length, formatLength(lengths[0]?.along ?? 0, plan.ruler))],
+      phrases: [words.cutting.cutLengths(lengths.length, formatLength(lengths[0]?.along ?? 0, plan.ruler))],
       strips: all,
       parts: own.map((step) => {
         const strips = step.strips.filter((strip) => all.includes(strip));
         return {
           strips,
           phrases: [
-            cutPhrase(table, step, strips.length),
-            ...subcutPhrases(table, groupsOf(fabric, step), strips.length),
+            cutPhrase(table, step, strips.length, words),
+            ...subcutPhrases(table, groupsOf(fabric, step), strips.length, words),
           ],
         };
       }),
       flags: warned.flags,
-      notes: [...warned.notes, ...borderNotes(table, own)],
+      notes: [...warned.notes, ...borderNotes(table, own, words)],
     };
   });
 }
 
 /** Where the right angles of the two halves are. */
-function cornersOf(diagonal: "rising" | "falling"): [string, string] {
+function cornersOf(diagonal: "rising" | "falling", words: Words): [string, string] {
   return diagonal === "rising"
-    ? [unitWords.corner("top-left"), unitWords.corner("bottom-right")]
-    : [unitWords.corner("top-right"), unitWords.corner("bottom-left")];
+    ? [words.units.corner("top-left"), words.units.corner("bottom-right")]
+    : [words.units.corner("top-right"), words.units.corner("bottom-left")];
 }
 
 /** Squares that are halved or quartered and shapes cut by template, once they are in their bags. */
-function fromBags({ fabric }: Table): Instruction[] {
+function fromBags({ fabric }: Table, words: Words): Instruction[] {
   return fabric.pieces.flatMap((piece): Instruction[] => {
     const { letter, count, subcut } = piece;
-    const heads = headsOfCut(piece, fabric);
+    const heads = headsOfCut(piece, fabric, words);
     const phrases = {
       none: [],
       template: [],
       "once-diagonal": [
-        words.halveEach(count, letter, diagonalOf(piece, fabric), heads),
+        words.cutting.halveEach(count, letter, diagonalOf(piece, fabric, words), heads),
         ...(fabric.print.kind === "one-way" && piece.diagonal !== "any"
-          ? [words.keepSorted(cornersOf(piece.diagonal))]
+          ? [words.cutting.keepSorted(cornersOf(piece.diagonal, words))]
           : []),
       ],
-      "twice-diagonal": [words.quarterEach(count, letter, heads)],
+      "twice-diagonal": [words.cutting.quarterEach(count, letter, heads)],
     }[subcut];
     if (phrases.length === 0) return [];
     return [{ lay: FROM_BAGS, phrases, strips: [], parts: [], flags: [], notes: [] }];
@@ -208,7 +224,7 @@ function fromBags({ fabric }: Table): Instruction[] {
 }
 
 /** The cutting steps of a fabric as they are followed at the mat. Cloths cut alike are told once. */
-export function instructionsFor(plan: Plan, fabric: FabricPlan): Instruction[] {
+export function instructionsFor(plan: Plan, fabric: FabricPlan, words: Words): Instruction[] {
   const table = { plan, fabric, borders: borderLetters(plan) };
   const alike = alikeLays(fabric.lays);
   const inLengths = fabric.lays.map((lay) => new Set(lengthsIn(lay).flatMap(({ strips }) => strips)));
@@ -222,9 +238,12 @@ export function instructionsFor(plan: Plan, fabric: FabricPlan): Instruction[] {
       if (run !== undefined && last !== undefined && sameCut(last, step)) run.push(step);
       else runs.push([step]);
     }
-    const own = [...runs.map((run) => asInstruction(table, run)), ...lengthInstructions(table, lay)];
+    const own = [
+      ...runs.map((run) => asInstruction(table, run, words)),
+      ...lengthInstructions(table, lay, words),
+    ];
     // In the order of the cloth, from its end: what has no strips squares it.
     return own.sort((a, b) => (a.strips[0] ?? 0) - (b.strips[0] ?? 0));
   });
-  return [...told, ...fromBags(table)];
+  return [...told, ...fromBags(table, words)];
 }

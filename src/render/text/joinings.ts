@@ -1,4 +1,5 @@
-import { blockWords, type Pressed } from "./block-words.ts";
+import type { Pressed } from "../../words/en/blocks.ts";
+import type { Words } from "../../words/index.ts";
 
 /** One joining as it is told; `number` is its row's (or column's), empty where it is none. */
 export interface ToldJoin {
@@ -20,7 +21,7 @@ export function lineOf(makes: string): { line: "row" | "column"; number: string 
 }
 
 /** Joinings in order, each on a line; rows of the same parts together, with how each is pressed. */
-export function joiningLines(joins: readonly ToldJoin[]): string[] {
+export function joiningLines(joins: readonly ToldJoin[], words: Words): string[] {
   const groups = new Map<string, ToldJoin[]>();
   for (const [index, join] of joins.entries()) {
     const { number, parts, size, press } = join;
@@ -33,20 +34,20 @@ export function joiningLines(joins: readonly ToldJoin[]): string[] {
     const makes =
       first.number === ""
         ? first.makes
-        : blockWords.lines(
+        : words.blocks.lines(
             group.map(({ number }) => number),
             first.line,
           );
-    return `[ ] ${blockWords.join(makes, first.parts, pressOfAll(group), first.size, group.length > 1)}`;
+    return `[ ] ${words.blocks.join(makes, first.parts, pressOfAll(group, words), first.size, group.length > 1)}`;
   });
 }
 
 /** One sentence for rows that are pressed in one way or in several. */
-function pressOfAll(group: readonly ToldJoin[]): string {
+function pressOfAll(group: readonly ToldJoin[], words: Words): string {
   const [first] = group as [ToldJoin];
   const ways = new Map<string, string[]>();
   for (const { press, number } of group) ways.set(press.way, [...(ways.get(press.way) ?? []), number]);
   if (ways.size < 2 || first.press.all === "") return first.press.sentence;
   const told = [...ways].map(([way, rows]) => ({ way, rows }));
-  return blockWords.pressIn(first.press.all, told, first.line);
+  return words.blocks.pressIn(first.press.all, told, first.line);
 }

@@ -1,17 +1,18 @@
 import type { Kits } from "../../choices/kits.ts";
 import { formatLength, formatSize } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { money } from "./buy.ts";
-import { choiceWords } from "./choice-words.ts";
+
 import { ranges } from "./instructions.ts";
 import { alignedLines } from "./table.ts";
 
 type Column = { heading: string; align: "left" | "right" };
 
 /** What to buy for a class, cut together and kit by kit, and what goes into each bag. */
-export function kitsList({ kits, batch, single, fabrics }: Kits): string {
+export function kitsList({ kits, batch, single, fabrics }: Kits, words: Words): string {
   const priced = fabrics.some(({ together }) => together !== null && together.cost !== null);
-  const { columns, title, separate, saved, bag, none } = choiceWords.kits;
+  const { columns, title, separate, saved, bag, none } = words.choices.kits;
   const costOf = (purchase: { cost: number | null } | null, currency: string) =>
     purchase === null || purchase.cost === null ? "" : money(purchase.cost, currency);
   const headings: Column[] = [
@@ -38,7 +39,7 @@ export function kitsList({ kits, batch, single, fabrics }: Kits): string {
   const sum = (of: (fabric: Kits["fabrics"][number]) => number | null | undefined) =>
     fabrics.reduce((total, fabric) => total + (of(fabric) ?? 0), 0);
   const less = sum(({ separately }) => separately?.cost) - sum(({ together }) => together?.cost);
-  const bags = bagLines(single.fabrics, batch.ruler);
+  const bags = bagLines(single.fabrics, batch.ruler, words);
   return [
     title(single.name, kits),
     "",
@@ -49,17 +50,17 @@ export function kitsList({ kits, batch, single, fabrics }: Kits): string {
     "",
     ...bags,
     "",
-    ...shareLines(batch),
+    ...shareLines(batch, words),
   ].join("\n");
 }
 
 /** What lies in the bags of one kit, fabric by fabric. */
-function bagLines(fabrics: Plan["fabrics"], ruler: Plan["ruler"], kits = 1): string[] {
+function bagLines(fabrics: Plan["fabrics"], ruler: Plan["ruler"], words: Words, kits = 1): string[] {
   return fabrics.flatMap(({ name, pieces }) => [
     `  ${name}`,
     ...pieces.map((piece) => {
       const size = piece.fullWidth
-        ? `${formatLength(piece.along, ruler)} x ${choiceWords.fullWidth}`
+        ? `${formatLength(piece.along, ruler)} x ${words.choices.fullWidth}`
         : formatSize(piece.across, piece.along, ruler);
       const count = Math.ceil(piece.count / kits);
       return `    [${piece.letter}] ${count} of ${size}${piece.label === "" ? "" : `, ${piece.label}`}`;
@@ -68,19 +69,19 @@ function bagLines(fabrics: Plan["fabrics"], ruler: Plan["ruler"], kits = 1): str
 }
 
 /** For the paper of one pupil: what its kit holds; empty where one quilt is planned. */
-export function ownKitLines({ fabrics, ruler, kits = 1 }: Plan): string[] {
-  return kits === 1 ? [] : [choiceWords.kits.inYours, "", ...bagLines(fabrics, ruler, kits), ""];
+export function ownKitLines({ fabrics, ruler, kits = 1 }: Plan, words: Words): string[] {
+  return kits === 1 ? [] : [words.choices.kits.inYours, "", ...bagLines(fabrics, ruler, words, kits), ""];
 }
 
 /** Which strips fill which kits, where that could be had for nothing; the rest is dealt out by count. */
-function shareLines(batch: Plan): string[] {
-  const { shares, filled, dealt } = choiceWords.kits;
+function shareLines(batch: Plan, words: Words): string[] {
+  const { shares, filled, dealt } = words.choices.kits;
   const whole = batch.fabrics.filter(({ kitShares }) => kitShares !== undefined);
   const rest = batch.fabrics.filter(({ kitShares }) => kitShares === undefined).map(({ name }) => name);
   const lines = whole.flatMap(({ name, kitShares = [] }) => [
     `  ${name}`,
     ...kitShares.map(
-      ({ first, last, strips }) => `    ${filled(first, last, ranges(strips), strips.length)}`,
+      ({ first, last, strips }) => `    ${filled(first, last, ranges(strips, words), strips.length)}`,
     ),
   ]);
   return [

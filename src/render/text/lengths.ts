@@ -1,6 +1,6 @@
 import { formatLength, formatSize, nearestMark, type Ticks } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
-import { unitWords } from "./unit-words.ts";
+import type { Words } from "../../words/index.ts";
 
 /*
  * Lengths that are sewn or measured, never cut: one off the marks is told as about the nearest. What is cut is printed
@@ -8,15 +8,15 @@ import { unitWords } from "./unit-words.ts";
  */
 
 /** `4 1/2 in`, or `about 3 1/8 in` where it lies off the marks. */
-export function aboutLength(ticks: Ticks, { ruler }: Pick<Plan, "ruler">): string {
+export function aboutLength(ticks: Ticks, { ruler }: Pick<Plan, "ruler">, words: Words): string {
   const near = nearestMark(Math.round(ticks), ruler);
   const said = formatLength(near.ticks, ruler);
-  return near.exact ? said : unitWords.about(said);
+  return near.exact ? said : words.units.about(said);
 }
 
 /** The same for a size, across first. */
-export function aboutSize(across: Ticks, along: Ticks, { ruler }: Pick<Plan, "ruler">): string {
+export function aboutSize(across: Ticks, along: Ticks, { ruler }: Pick<Plan, "ruler">, words: Words): string {
   const [first, second] = [across, along].map((side) => nearestMark(Math.round(side), ruler));
   const said = formatSize(first?.ticks ?? 0, second?.ticks ?? 0, ruler);
-  return first?.exact === true && second?.exact === true ? said : unitWords.about(said);
+  return first?.exact === true && second?.exact === true ? said : words.units.about(said);
 }

@@ -1,10 +1,11 @@
 import { formatCut, formatLength, type Ticks } from "../../length/index.ts";
 import type { BorderRound, BorderStrips, Making, PressedSeam } from "../../making/types.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { bagsForUse } from "./bags.ts";
 import { blockNamed } from "./block-names.ts";
 import { borderRow } from "./border-rows.ts";
-import { borderWords } from "./border-words.ts";
+
 import { indented, measured, measuredSize } from "./making-lines.ts";
 
 type CutPieceOf = FabricPlan["pieces"][number];
@@ -28,11 +29,11 @@ function bagOf(strips: BorderStrips, plan: Plan): Bag {
 const onSide = (side: string, x: number, y: number) => ({ left: x, right: x, top: y, bottom: y })[side] ?? 0;
 
 /** Which way the seams that sew a pair on are pressed: outwards, unless the map says otherwise. */
-function pressOf(round: BorderRound, strips: BorderStrips, making: Making, plan: Plan): string {
+function pressOf(round: BorderRound, strips: BorderStrips, making: Making, plan: Plan, words: Words): string {
   const border = plan.top?.borders.find(({ number }) => number === round.number);
   const { pressing } = making;
   if (border === undefined || pressing === null || plan.top?.centre.onPoint === true)
-    return borderWords.outwards;
+    return words.borders.outwards;
   const value = ({ n, r, d }: { n: number; r: number; d: number }): number => (n + r * Math.SQRT2) / d;
   const [x, y, across, down] = [border.x, border.y, border.across, border.down].map(value) as [
     number,
@@ -54,16 +55,16 @@ function pressOf(round: BorderRound, strips: BorderStrips, making: Making, plan:
     if (own.length === 0 || own.every(({ press }) => press === out)) return "out";
     return own.every(({ press }) => press !== out) ? "in" : "map";
   });
-  if (presses.every((press) => press === "out")) return borderWords.outwards;
-  return presses.every((press) => press === "in") ? borderWords.inwards : borderWords.asMap;
+  if (presses.every((press) => press === "out")) return words.borders.outwards;
+  return presses.every((press) => press === "in") ? words.borders.inwards : words.borders.asMap;
 }
 
 /** Squares for the corners of a border, by their bag; blocks by their names. */
-function cornerBag(round: BorderRound, making: Making, plan: Plan): string {
+function cornerBag(round: BorderRound, making: Making, plan: Plan, words: Words): string {
   const bags = plan.fabrics.flatMap(({ name }) =>
     bagsForUse(plan, name, `corners of ${round.name}`).map(({ letter }) => `${letter} (${name})`),
   );
-  if (bags.length > 0) return borderWords.list(bags);
+  if (bags.length > 0) return words.borders.list(bags);
   const index = round.number - 1;
   const own = new Set(
     (plan.top?.patches ?? []).flatMap(({ origin }) =>
@@ -72,7 +73,7 @@ function cornerBag(round: BorderRound, making: Making, plan: Plan): string {
         : [],
     ),
   );
-  const named = [...own].flatMap((block) => blockNamed(block, making, plan) ?? []);
+  const named = [...own].flatMap((block) => blockNamed(block, making, plan, words) ?? []);
   return [...new Set(named.map((name) => name.replace(/ turned .*$/, "")))].join(", ");
 }
 
@@ -83,11 +84,14 @@ function pairTold(
   after: string,
   making: Making,
   plan: Plan,
+  words: Words,
 ): string {
   const side = strips.sides[0] ?? "left";
   const say = (length: Ticks): string => measured(length, plan);
-  const press = pressOf(round, strips, making, plan);
-  const corners = strips.cornerstones ? [borderWords.cornerstones(cornerBag(round, making, plan))] : [];
+  const press = pressOf(round, strips, making, plan, words);
+  const corners = strips.cornerstones
+    ? [words.borders.cornerstones(cornerBag(round, making, plan, words))]
+    : [];
   if (round.pieced) {
     const rows = strips.sides.map((each) =>
       borderRow(
@@ -96,42 +100,43 @@ function pairTold(
         !strips.cornerstones && round.kind === "butted" && round.strips[0] !== strips,
         making,
         plan,
+        words,
       ),
     );
     const alike = rows.every((row) => row === rows[0]);
     const told = alike
-      ? [{ where: borderWords.bothRows(side), blocks: rows[0] ?? "" }]
-      : strips.sides.map((each, i) => ({ where: borderWords.rowOf[each], blocks: rows[i] ?? "" }));
+      ? [{ where: words.borders.bothRows(side), blocks: rows[0] ?? "" }]
+      : strips.sides.map((each, i) => ({ where: words.borders.rowOf[each], blocks: rows[i] ?? "" }));
     return [
-      borderWords.pieced(round.name, side, told, borderWords.pressRow),
-      borderWords.piecedFits(say(strips.sewn)),
+      words.borders.pieced(round.name, side, told, words.borders.pressRow),
+      words.borders.piecedFits(say(strips.sewn)),
       ...corners,
-      borderWords.sewPair(press),
-      borderWords.top(after),
+      words.borders.sewPair(press),
+      words.borders.top(after),
     ].join(" ");
   }
   const { letters, joined } = bagOf(strips, plan);
-  const bag = joined ? `${letters} (${strips.fabric})` : borderWords.bag(2, letters, strips.fabric);
+  const bag = joined ? `${letters} (${strips.fabric})` : words.borders.bag(2, letters, strips.fabric);
   const over = round.extra > 0 && strips.cut > strips.sewn;
   const length = over
     ? joined
-      ? borderWords.markOnRun(bag, say(strips.cut))
-      : borderWords.mark(bag)
+      ? words.borders.markOnRun(bag, say(strips.cut))
+      : words.borders.mark(bag)
     : joined
-      ? borderWords.cutFromRun(bag)
-      : borderWords.cutToThat(bag);
+      ? words.borders.cutFromRun(bag)
+      : words.borders.cutToThat(bag);
   return [
-    borderWords.measured(round.name, side, say(strips.sewn)),
+    words.borders.measured(round.name, side, say(strips.sewn)),
     length,
     ...corners,
-    over ? borderWords.sewMarked(press) : borderWords.sewPair(press),
+    over ? words.borders.sewMarked(press) : words.borders.sewPair(press),
     // One that is to fit is trimmed when it is on all round; until then it measures what its strips give.
-    ...(round.fit ? [] : [borderWords.top(after)]),
+    ...(round.fit ? [] : [words.borders.top(after)]),
   ].join(" ");
 }
 
 /** Strips that are sewn to one run first; one bag for both pairs is told once. */
-function runLines(round: BorderRound, plan: Plan): string[] {
+function runLines(round: BorderRound, plan: Plan, words: Words): string[] {
   const found = new Map<string, { pieces: CutPieceOf[]; fabric: string; pairs: number }>();
   for (const strips of round.strips) {
     const own = bagOf(strips, plan).pieces.filter(({ joined }) => joined !== undefined);
@@ -145,13 +150,13 @@ function runLines(round: BorderRound, plan: Plan): string[] {
   return [...found.values()].flatMap(({ pieces, fabric, pairs }) => {
     const count = pieces.reduce((sum, piece) => sum + Math.ceil(piece.count / kits), 0);
     if (count < 2) return [];
-    const bag = borderWords.bag(count, borderWords.list(pieces.map(({ letter }) => letter)), fabric);
+    const bag = words.borders.bag(count, words.borders.list(pieces.map(({ letter }) => letter)), fabric);
     const join = pieces[0]?.join === "diagonal" ? "diagonal" : "straight";
-    return [borderWords.joined(bag, count - 1, join) + (pairs > 1 ? ` ${borderWords.oneRun}` : "")];
+    return [words.borders.joined(bag, count - 1, join) + (pairs > 1 ? ` ${words.borders.oneRun}` : "")];
   });
 }
 
-function roundLines(round: BorderRound, making: Making, plan: Plan): string[] {
+function roundLines(round: BorderRound, making: Making, plan: Plan, words: Words): string[] {
   const { strips, before, after } = round;
   const [first, second] = strips;
   if (first === undefined || second === undefined) return [];
@@ -162,12 +167,15 @@ function roundLines(round: BorderRound, making: Making, plan: Plan): string[] {
   const done = measuredSize(after.across, after.down, plan);
   const lines =
     round.kind === "mitred"
-      ? mitreLines(round, making, plan)
-      : [pairTold(round, first, half, making, plan), pairTold(round, second, done, making, plan)];
+      ? mitreLines(round, making, plan, words)
+      : [
+          pairTold(round, first, half, making, plan, words),
+          pairTold(round, second, done, making, plan, words),
+        ];
   return [
-    ...runLines(round, plan),
+    ...runLines(round, plan, words),
     ...lines,
-    ...(round.fit ? [borderWords.fit(cutWidth(first, plan), done)] : []),
+    ...(round.fit ? [words.borders.fit(cutWidth(first, plan), done)] : []),
   ];
 }
 
@@ -178,7 +186,7 @@ function cutWidth(strips: BorderStrips, plan: Plan): string {
   return formatCut(Math.min(piece.across, piece.along), plan.ruler);
 }
 
-function mitreLines(round: BorderRound, { seam }: Making, plan: Plan): string[] {
+function mitreLines(round: BorderRound, { seam }: Making, plan: Plan, words: Words): string[] {
   const [sides, ends] = round.strips;
   if (sides === undefined || ends === undefined) return [];
   const say = (length: Ticks): string => measured(length, plan);
@@ -188,22 +196,22 @@ function mitreLines(round: BorderRound, { seam }: Making, plan: Plan): string[] 
   });
   const { across, down } = round.after;
   return [
-    borderWords.mitreStrips(round.name, told[0] ?? "", told[1] ?? "", say(round.extra)),
-    borderWords.mitreSew(formatLength(seam, plan.ruler)),
-    borderWords.mitreFold(formatLength(seam, plan.ruler)),
-    borderWords.mitreTrim(formatLength(seam, plan.ruler), measuredSize(across, down, plan)),
+    words.borders.mitreStrips(round.name, told[0] ?? "", told[1] ?? "", say(round.extra)),
+    words.borders.mitreSew(formatLength(seam, plan.ruler)),
+    words.borders.mitreFold(formatLength(seam, plan.ruler)),
+    words.borders.mitreTrim(formatLength(seam, plan.ruler), measuredSize(across, down, plan)),
   ];
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** The borders in the order of sewing. */
-export function borderLines(making: Making, plan: Plan): string[] {
+export function borderLines(making: Making, plan: Plan, words: Words): string[] {
   if (making.borders.length === 0) return [];
-  const steps = making.borders.flatMap((round) => roundLines(round, making, plan));
+  const steps = making.borders.flatMap((round) => roundLines(round, making, plan, words));
   return [
-    borderWords.title,
-    ...indented([borderWords.measure, borderWords.pin, ...steps.map((line) => `[ ] ${capital(line)}`)]),
+    words.borders.title,
+    ...indented([words.borders.measure, words.borders.pin, ...steps.map((line) => `[ ] ${capital(line)}`)]),
     "",
   ];
 }

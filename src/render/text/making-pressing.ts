@@ -1,8 +1,8 @@
 import { formatLength, type Ticks } from "../../length/index.ts";
 import type { Pressing } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { indented } from "./making-lines.ts";
-import { makingWords } from "./making-words.ts";
 
 /** Un-nested places told in words; the drawing shows all. */
 const MOST_TOLD = 12;
@@ -17,7 +17,7 @@ export function designName(plan: Plan, design: number): string {
 }
 
 /** Which places to pin first along the long seams, seams with like places told together. */
-export function pinLines({ pins, lines }: Pressing): string[] {
+export function pinLines({ pins, lines }: Pressing, words: Words): string[] {
   if (pins.length === 0) return [];
   const alike = new Map<string, { rows: number[]; count: number; order: number[][] }>();
   for (const { row, places, order } of pins) {
@@ -27,7 +27,7 @@ export function pinLines({ pins, lines }: Pressing): string[] {
     alike.set(key, group);
   }
   const told = [...alike.values()].map(({ rows, count, order }) =>
-    makingWords.pinSeam(
+    words.making.pinSeam(
       rows,
       count,
       order.length > MOST_ROUNDS ? order.slice(0, 1) : order,
@@ -35,41 +35,43 @@ export function pinLines({ pins, lines }: Pressing): string[] {
       lines,
     ),
   );
-  return [makingWords.pinTitle(lines), ...indented(told)];
+  return [words.making.pinTitle(lines), ...indented(told)];
 }
 
 /** How thick the top gets, and where thicker than wanted. */
-function bulkLines({ bulk }: Pressing, plan: Plan): string[] {
+function bulkLines({ bulk }: Pressing, plan: Plan, words: Words): string[] {
   const { limit, most, places, atMost, over, overCount, proven } = bulk;
   if (places === 0) return [];
   const say = (value: Ticks): string =>
     formatLength(Math.round(value / plan.ruler.mark) * plan.ruler.mark, plan.ruler);
   const told = over
     .slice(0, MOST_THICK)
-    .map(({ x, y, layers, opened }) => makingWords.thickAt(say(x), say(y), layers, opened));
-  if (overCount > MOST_THICK) told.push(makingWords.moreThick(overCount - MOST_THICK));
+    .map(({ x, y, layers, opened }) => words.making.thickAt(say(x), say(y), layers, opened));
+  if (overCount > MOST_THICK) told.push(words.making.moreThick(overCount - MOST_THICK));
   return [
-    makingWords.bulk(most, atMost, places, proven),
-    ...(overCount === 0 ? [makingWords.thinEnough(limit)] : [makingWords.tooThick(limit), ...indented(told)]),
+    words.making.bulk(most, atMost, places, proven),
+    ...(overCount === 0
+      ? [words.making.thinEnough(limit)]
+      : [words.making.tooThick(limit), ...indented(told)]),
   ];
 }
 
 /** What the steps have said of pressing, as a whole: how many places nest, those that do not, and bulk. */
-export function pressingLines(pressing: Pressing, plan: Plan): string[] {
+export function pressingLines(pressing: Pressing, plan: Plan, words: Words): string[] {
   const { junctions, open, proven, variants, alike } = pressing;
   const length = (value: Ticks): string => formatLength(value, plan.ruler);
-  const places = open.slice(0, MOST_TOLD).map(({ x, y }) => makingWords.openAt(length(x), length(y)));
-  if (open.length > MOST_TOLD) places.push(makingWords.more(open.length - MOST_TOLD));
+  const places = open.slice(0, MOST_TOLD).map(({ x, y }) => words.making.openAt(length(x), length(y)));
+  if (open.length > MOST_TOLD) places.push(words.making.more(open.length - MOST_TOLD));
   const nest =
     junctions === 0
-      ? [makingWords.noJunctions]
+      ? [words.making.noJunctions]
       : open.length === 0
-        ? [makingWords.nestAll(junctions)]
-        : [makingWords.nestSome(junctions, open.length, proven), ...indented(places)];
+        ? [words.making.nestAll(junctions)]
+        : [words.making.nestSome(junctions, open.length, proven), ...indented(places)];
   return [
-    makingWords.pressOverview,
-    ...(variants === 2 ? [makingWords.variants(alike.open)] : []),
+    words.making.pressOverview,
+    ...(variants === 2 ? [words.making.variants(alike.open)] : []),
     ...nest,
-    ...bulkLines(pressing, plan),
+    ...bulkLines(pressing, plan, words),
   ];
 }

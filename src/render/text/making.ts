@@ -1,51 +1,52 @@
 import { formatLength } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { unitNamed } from "./block-names.ts";
 import { kindLines } from "./blocks.ts";
 import { foundationLines } from "./foundation.ts";
-import { foundationWords } from "./foundation-words.ts";
+
 import { ownKitLines } from "./kits.ts";
 import { aboutSize } from "./lengths.ts";
 import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
 import { indented, longLength, partsTold } from "./making-lines.ts";
 import { designName, pressingLines } from "./making-pressing.ts";
-import { makingWords } from "./making-words.ts";
+
 import { ownPieces, partsOver } from "./over.ts";
 import { topLines } from "./rows.ts";
 import { withTables } from "./table-lines.ts";
 import { unitGroups } from "./unit-groups.ts";
-import { unitWords } from "./unit-words.ts";
+
 import { unitGroupLines } from "./units.ts";
 import { wrapLine } from "./wrap-line.ts";
 
-function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan): string {
+function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan, words: Words): string {
   const size = ({ across, down }: RawSize): string =>
-    aboutSize(across / making.scale, down / making.scale, plan);
-  const told = makingWords.join(makes, partsTold(join.from), join.seams, size(join.size));
-  return join.trim === undefined ? told : makingWords.trimmed(told, size(join.trim));
+    aboutSize(across / making.scale, down / making.scale, plan, words);
+  const told = words.making.join(makes, partsTold(join.from), join.seams, size(join.size));
+  return join.trim === undefined ? told : words.making.trimmed(told, size(join.trim));
 }
 
 /** The units, after what goes for all of them. */
-export function unitLines(making: Making, plan: Plan): string[] {
-  const groups = unitGroups(plan);
-  const blocks = groups.map((group) => unitGroupLines(group, plan));
+export function unitLines(making: Making, plan: Plan, words: Words): string[] {
+  const groups = unitGroups(plan, words);
+  const blocks = groups.map((group) => unitGroupLines(group, plan, words));
   if (blocks.length === 0) return [];
   const sewn = making.units.filter(({ steps }) => steps.length > 0);
   const directed = sewn.some(({ heaps }) => heaps.some(({ prints }) => Object.keys(prints).length > 0));
   const trimmed = sewn.some(({ steps }) => steps.some((step) => step.do === "trim"));
   const cut = sewn.some(({ steps }) => steps.some((step) => CUT_ONCE_SEWN.has(step.do)));
   return [
-    makingWords.unitsTitle,
+    words.making.unitsTitle,
     ...indented([
-      makingWords.unitsAbout,
-      ...(directed ? [makingWords.heads] : []),
-      makingWords.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
-      ...(cut ? [makingWords.cutSewn] : []),
-      ...(groups.some(({ units }) => units.length > 1) ? [unitWords.group.alike] : []),
+      words.making.unitsAbout,
+      ...(directed ? [words.making.heads] : []),
+      words.making.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
+      ...(cut ? [words.making.cutSewn] : []),
+      ...(groups.some(({ units }) => units.length > 1) ? [words.units.group.alike] : []),
       ...blocks.flat(),
-      ...partsOver(plan),
+      ...partsOver(plan, words),
     ]),
     "",
   ];
@@ -61,100 +62,102 @@ const CUT_ONCE_SEWN: ReadonlySet<string> = new Set([
 ]);
 
 /** Blocks kind by kind, then those that need a seam sewn in part first. */
-export function blockLines(making: Making, plan: Plan): string[] {
+export function blockLines(making: Making, plan: Plan, words: Words): string[] {
   const partial = making.partial.flatMap(({ design, order, divides }) => {
     const units = plan.top?.designs[design]?.units ?? [];
     const where = divides.map(({ unit, way, at }) => {
       const { kind = "", column = 0, row = 0 } = units[unit] ?? {};
-      return makingWords.divide(kind, column + 1, row + 1, formatLength(at, plan.ruler), way === "upright");
+      return words.making.divide(kind, column + 1, row + 1, formatLength(at, plan.ruler), way === "upright");
     });
     const [first, second, ...others] = order ?? [];
     const steps =
       first === undefined || second === undefined
-        ? [makingWords.partialGeneric]
+        ? [words.making.partialGeneric]
         : [
-            makingWords.partialFirst(first, second),
-            ...[second, ...others].map((side) => makingWords.partialNext(side)),
-            makingWords.partialClose(first),
+            words.making.partialFirst(first, second),
+            ...[second, ...others].map((side) => words.making.partialNext(side)),
+            words.making.partialClose(first),
           ];
-    const title = makingWords.partial(designName(plan, design), where);
+    const title = words.making.partial(designName(plan, design), where);
     return [
       title,
-      ...indented([...whorlParts(design, making, plan), ...steps.map((step) => `[ ] ${step}`)]),
+      ...indented([...whorlParts(design, making, plan, words), ...steps.map((step) => `[ ] ${step}`)]),
       "",
     ];
   });
-  return [...kindLines(making, plan), ...partial];
+  return [...kindLines(making, plan, words), ...partial];
 }
 
 /** The units of a block that has no rows, by their heaps, kind by kind. */
-function whorlParts(design: number, making: Making, plan: Plan): string[] {
+function whorlParts(design: number, making: Making, plan: Plan, words: Words): string[] {
   const units = plan.top?.designs[design]?.units ?? [];
   return making.kinds
     .filter((kind) => making.blocks[kind.making]?.design === design)
     .map((kind) => {
       const own = making.blocks[kind.making]?.units ?? [];
       const names = own.map((place, unit) =>
-        place === null ? (units[unit]?.kind ?? "") : (unitNamed(place, 0, making, plan) ?? ""),
+        place === null ? (units[unit]?.kind ?? "") : (unitNamed(place, 0, making, plan, words) ?? ""),
       );
-      return makingWords.whorlParts(kind.name, kind.count, names);
+      return words.making.whorlParts(kind.name, kind.count, names);
     });
 }
 
 /** Parts of several units that are sewn before they are laid on a foundation. */
-function partLines(making: Making, plan: Plan): string[] {
+function partLines(making: Making, plan: Plan, words: Words): string[] {
   const lines = making.joins
     .filter(({ stage }) => stage === "unit")
-    .map((join) => `[ ] ${joinTold(join, makingWords.block(join.makes, join.count), making, plan)}`);
-  return lines.length === 0 ? [] : [foundationWords.partsTitle, ...indented(lines), ""];
+    .map((join) => `[ ] ${joinTold(join, words.making.block(join.makes, join.count), making, plan, words)}`);
+  return lines.length === 0 ? [] : [words.foundation.partsTitle, ...indented(lines), ""];
 }
 
 /** Patches go onto a foundation before blocks are joined; parts are sewn before they are laid on one. */
-export function onFoundationAndBlocks(making: Making, plan: Plan): string[] {
-  const [laid, blocks] = [foundationLines(making, plan), blockLines(making, plan)];
-  return [...partLines(making, plan), ...laid, ...blocks];
+export function onFoundationAndBlocks(making: Making, plan: Plan, words: Words): string[] {
+  const [laid, blocks] = [foundationLines(making, plan, words), blockLines(making, plan, words)];
+  return [...partLines(making, plan, words), ...laid, ...blocks];
 }
 
 /** The amounts before the steps: seam allowance, seams and thread, with the rules they come from. */
-export function amountLines(making: Making, plan: Plan): string[] {
+export function amountLines(making: Making, plan: Plan, words: Words): string[] {
   const { totals, thread, quilting } = making;
   const { by, lines, spacing, told, stitched, length, perLine, wastePercent } = quilting;
-  const line = makingWords.quilting(by, lines, formatLength(spacing, plan.ruler), told);
-  const rule = makingWords.quiltingRule(by, makingWords.times(perLine), wastePercent);
+  const line = words.making.quilting(by, lines, formatLength(spacing, plan.ruler), told);
+  const rule = words.making.quiltingRule(by, words.making.times(perLine), wastePercent);
   return [
-    makingWords.seam(formatLength(making.seam, plan.ruler)),
-    makingWords.total(longLength(totals.total, plan), totals.seams),
-    makingWords.thread(
+    words.making.seam(formatLength(making.seam, plan.ruler)),
+    words.making.total(longLength(totals.total, plan), totals.seams),
+    words.making.thread(
       longLength(thread.length, plan),
-      makingWords.times(thread.perSeam),
+      words.making.times(thread.perSeam),
       thread.wastePercent,
     ),
-    makingWords.quiltingThread(line, longLength(stitched, plan), longLength(length, plan), rule),
+    words.making.quiltingThread(line, longLength(stitched, plan), longLength(length, plan), rule),
   ];
 }
 
 /** The sewing as a handout in text: units, blocks, rows, borders, pressing; empty for a plain cut list. */
-export function makingSteps(plan: Plan): string {
+export function makingSteps(plan: Plan, words: Words): string {
   const { making } = plan;
   if (making === undefined) return "";
   const { pressing } = making;
   const lines = [
-    makingWords.title(plan.name, plan.kits ?? 1),
+    words.making.title(plan.name, plan.kits ?? 1),
     "",
-    `${makingWords.cautionsTitle}:`,
-    ...indented(makingWords.cautions),
+    `${words.making.cautionsTitle}:`,
+    ...indented(words.making.cautions),
     "",
-    makingWords.estimates,
-    ...amountLines(making, plan),
+    words.making.estimates,
+    ...amountLines(making, plan, words),
     "",
-    ...ownKitLines(plan),
-    ...unitLines(making, plan),
-    ...onFoundationAndBlocks(making, plan),
-    ...topLines(making, plan),
-    ...(pressing === null ? [] : [makingWords.pressTitle, ...indented(pressingLines(pressing, plan)), ""]),
-    ...borderLines(making, plan),
-    ...finishingLines(making, plan),
-    ...indented(ownPieces(plan)),
+    ...ownKitLines(plan, words),
+    ...unitLines(making, plan, words),
+    ...onFoundationAndBlocks(making, plan, words),
+    ...topLines(making, plan, words),
+    ...(pressing === null
+      ? []
+      : [words.making.pressTitle, ...indented(pressingLines(pressing, plan, words)), ""]),
+    ...borderLines(making, plan, words),
+    ...finishingLines(making, plan, words),
+    ...indented(ownPieces(plan, words)),
   ];
   return withTables(lines)
     .flatMap(({ line, row }) => (row ? [line] : wrapLine(line)))

@@ -1,5 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
-import { unitWords } from "./unit-words.ts";
+import type { Words } from "../../words/index.ts";
 
 const PARTS = { "once-diagonal": 2, "twice-diagonal": 4, none: 1, template: 1 } as const;
 
@@ -7,7 +7,7 @@ const PARTS = { "once-diagonal": 2, "twice-diagonal": 4, none: 1, template: 1 } 
  * Halves and quarters that the units do not use, bag by bag: squares are cut whole, and a print may leave the other
  * half over. Empty where none is.
  */
-export function partsOver(plan: Plan): string[] {
+export function partsOver(plan: Plan, words: Words): string[] {
   const { making, kits = 1 } = plan;
   // The paper speaks of one quilt, the pieces are for all.
   const used = new Map<string, number>();
@@ -22,20 +22,20 @@ export function partsOver(plan: Plan): string[] {
       const rest = Math.floor((parts * count) / kits) - (used.get(letter) ?? 0);
       return parts === 1 || !used.has(letter) || rest <= 0
         ? []
-        : [unitWords.over(rest, parts, unitWords.bag(letter, name))];
+        : [words.units.over(rest, parts, words.units.bag(letter, name))];
     }),
   );
-  return over.length === 0 ? [] : [unitWords.allOver(over)];
+  return over.length === 0 ? [] : [words.units.allOver(over)];
 }
 
 /** Pieces that the maker's file lists by themselves: cut with the rest, and sewn by no step here. */
-export function ownPieces(plan: Plan): string[] {
+export function ownPieces(plan: Plan, words: Words): string[] {
   const { kits = 1 } = plan;
   const own = plan.fabrics.flatMap(({ name, pieces }) =>
     pieces.flatMap(({ letter, uses }) => {
       const count = uses.reduce((sum, use) => sum + (use.own === true ? use.count : 0), 0) / kits;
-      return count === 0 ? [] : [unitWords.ownPieces(count, unitWords.bag(letter, name))];
+      return count === 0 ? [] : [words.units.ownPieces(count, words.units.bag(letter, name))];
     }),
   );
-  return own.length === 0 ? [] : [unitWords.allOwn(own)];
+  return own.length === 0 ? [] : [words.units.allOwn(own)];
 }

@@ -1,13 +1,14 @@
 import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
 import type { DiagonalRow, Making, PressedSeam, RowPressing } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Presses } from "../../words/en/blocks.ts";
+import type { Words } from "../../words/index.ts";
 import { blockNamed, partNames, patchOfKind } from "./block-names.ts";
-import { blockWords, type Presses } from "./block-words.ts";
 import { joinedTold } from "./blocks.ts";
 import { joiningLines, lineOf, type ToldJoin } from "./joinings.ts";
 import { indented, measured, measuredSize, partsTold } from "./making-lines.ts";
 import { pinLines } from "./making-pressing.ts";
-import { makingWords } from "./making-words.ts";
+
 import { pressesOf } from "./pressed.ts";
 
 /** Told of the top: its rows with their pressing, and how they are joined. */
@@ -17,28 +18,28 @@ function softOf(row: number, rows: readonly RowPressing[]): RowPressing["press"]
 }
 
 /** A top of a single block, which has no rows: told where borders go round it. */
-function singleLines(making: Making, plan: Plan): string[] {
+function singleLines(making: Making, plan: Plan, words: Words): string[] {
   const index = plan.top?.blocks.findIndex(({ place }) => place === "block") ?? -1;
   const before = making.borders[0]?.before;
-  const name = index < 0 ? null : blockNamed(index, making, plan);
+  const name = index < 0 ? null : blockNamed(index, making, plan, words);
   if (name === null || before === undefined) return [];
   const size = measuredSize(before.across, before.down, plan);
-  return [blockWords.rowsTitle, ...indented([`[ ] ${blockWords.begins(name, size)}`]), ""];
+  return [words.blocks.rowsTitle, ...indented([`[ ] ${words.blocks.begins(name, size)}`]), ""];
 }
 
 /** Rows of the top; rows sewn alike are told once. */
-export function topLines(making: Making, plan: Plan): string[] {
-  if (making.diagonal.length > 0) return diagonalLines(making, plan);
+export function topLines(making: Making, plan: Plan, words: Words): string[] {
+  if (making.diagonal.length > 0) return diagonalLines(making, plan, words);
   const joins = making.joins.filter(({ stage }) => stage === "top");
-  if (joins.length === 0) return singleLines(making, plan);
+  if (joins.length === 0) return singleLines(making, plan, words);
   const { pressing, scale } = making;
   const told = joins.map((join): ToldJoin => {
     const lined = lineOf(join.makes);
     const across = join.way === "across";
-    const names = partNames(join, [], making, plan);
+    const names = partNames(join, [], making, plan, words);
     const presses: Presses = pressing === null ? [] : pressesOf(join, pressing.seams, making);
     const soft = lined.number === "" ? null : softOf(Number(lined.number), pressing?.rows ?? []);
-    const parts = joinedTold(names, join);
+    const parts = joinedTold(names, join, words);
     const size = formatSize(
       Math.round(join.size.across / scale),
       Math.round(join.size.down / scale),
@@ -46,20 +47,20 @@ export function topLines(making: Making, plan: Plan): string[] {
     );
     return {
       ...lined,
-      makes: join.makes === "centre" ? blockWords.centre : capital(join.makes),
+      makes: join.makes === "centre" ? words.blocks.centre : capital(join.makes),
       names,
-      parts: lined.number === "" ? blockWords.withWay(parts, across) : parts,
-      press: blockWords.pressed(presses, soft, across ? "rows" : "columns"),
+      parts: lined.number === "" ? words.blocks.withWay(parts, across) : parts,
+      press: words.blocks.pressed(presses, soft, across ? "rows" : "columns"),
       size,
     };
   });
   const turned = told.some(({ names }) => names.some((name) => name.includes(" turned ")));
-  const pins = pressing === null ? [] : pinLines(pressing);
-  const lines = joiningLines(told);
+  const pins = pressing === null ? [] : pinLines(pressing, words);
+  const lines = joiningLines(told, words);
   return [
-    blockWords.rowsTitle,
+    words.blocks.rowsTitle,
     ...indented([
-      ...(turned ? [blockWords.turnedMeans] : []),
+      ...(turned ? [words.blocks.turnedMeans] : []),
       ...lines.slice(0, -1),
       ...pins,
       ...lines.slice(-1),
@@ -102,47 +103,47 @@ function isPatch(block: number, making: Making): boolean {
 }
 
 /** Rows on point with their sizes, how they are joined, and the corners. */
-function diagonalLines(making: Making, plan: Plan): string[] {
+function diagonalLines(making: Making, plan: Plan, words: Words): string[] {
   const { diagonal, square, seam, pressing } = making;
   const say = (length: Ticks): string => measured(length, plan);
   const end = (what: "side" | "corner"): string =>
-    what === "side" ? makingWords.sideTriangle : makingWords.corner;
+    what === "side" ? words.making.sideTriangle : words.making.corner;
   const plain = diagonal.some(({ takes }) =>
     takes.some((part) => part.of === "cloth" || (part.of === "block" && isPatch(part.block, making))),
   );
   const rows = diagonal.map((row) => {
-    const names = partNames(row, [], making, plan);
+    const names = partNames(row, [], making, plan, words);
     const parts = partsTold([end(row.ends[0]), ...names, end(row.ends[1])]);
     const soft = softOf(row.row, pressing?.rows ?? []);
     const press =
       soft === "plain blocks"
-        ? makingWords.towardTriangles(plain)
-        : blockWords.pressed(diagonalPresses(row, making, plan), soft, "rows").sentence;
-    const makes = blockWords.lines([row.row], "row");
-    return `[ ] ${blockWords.diagonalRow(makes, parts, press, say(row.upper), say(row.lower))}`;
+        ? words.making.towardTriangles(plain)
+        : words.blocks.pressed(diagonalPresses(row, making, plan), soft, "rows").sentence;
+    const makes = words.blocks.lines([row.row], "row");
+    return `[ ] ${words.blocks.diagonalRow(makes, parts, press, say(row.upper), say(row.lower))}`;
   });
   const { across, down } = making.borders[0]?.before ?? square;
   const size = measuredSize(across, down, plan);
-  const names = diagonal.flatMap((row) => partNames(row, [], making, plan));
+  const names = diagonal.flatMap((row) => partNames(row, [], making, plan, words));
   return [
-    makingWords.diagonalTitle,
+    words.making.diagonalTitle,
     ...indented([
-      makingWords.diagonalAbout(say(diagonal[0]?.high ?? 0)),
-      ...(names.some((name) => name.includes(" turned ")) ? [blockWords.turnedMeans] : []),
-      ...settingTriangles(plan),
-      makingWords.triangles,
+      words.making.diagonalAbout(say(diagonal[0]?.high ?? 0)),
+      ...(names.some((name) => name.includes(" turned ")) ? [words.blocks.turnedMeans] : []),
+      ...settingTriangles(plan, words),
+      words.making.triangles,
       ...rows,
-      ...(pressing === null ? [] : pinLines(pressing)),
-      `[ ] ${makingWords.diagonalJoin(diagonal.length)}`,
-      `[ ] ${makingWords.diagonalCorners}`,
-      `[ ] ${makingWords.diagonalSquare(size, formatLength(seam, plan.ruler))}`,
+      ...(pressing === null ? [] : pinLines(pressing, words)),
+      `[ ] ${words.making.diagonalJoin(diagonal.length)}`,
+      `[ ] ${words.making.diagonalCorners}`,
+      `[ ] ${words.making.diagonalSquare(size, formatLength(seam, plan.ruler))}`,
     ]),
     "",
   ];
 }
 
 /** The bags that setting triangles come from, and how a print is minded. */
-function settingTriangles(plan: Plan): string[] {
+function settingTriangles(plan: Plan, words: Words): string[] {
   const fabricsOf = (part: string): string[] => [
     ...new Set(
       (plan.top?.patches ?? [])
@@ -157,14 +158,14 @@ function settingTriangles(plan: Plan): string[] {
       const letters = (own?.pieces ?? [])
         .filter((piece) => piece.subcut === subcut && piece.trimTo === null)
         .map(({ letter }) => letter);
-      return letters.length === 0 ? [] : [blockWords.cloth(letters.join("/"), name)];
+      return letters.length === 0 ? [] : [words.blocks.cloth(letters.join("/"), name)];
     });
-    return blockWords.list(found);
+    return words.blocks.list(found);
   };
   const [sides, corners] = [bags("side"), bags("corner")];
   if (sides === "" || corners === "") return [];
   const printed = [...new Set([...fabricsOf("side"), ...fabricsOf("corner")])].filter(
     (name) => (plan.fabrics.find((fabric) => fabric.name === name)?.print.kind ?? "none") !== "none",
   );
-  return [blockWords.setTriangles(sides, corners), ...printed.map((name) => blockWords.triangleUp(name))];
+  return [words.blocks.setTriangles(sides, corners), ...printed.map((name) => words.blocks.triangleUp(name))];
 }

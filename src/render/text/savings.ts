@@ -1,17 +1,17 @@
 import { formatMeasure } from "../../length/index.ts";
 import type { FabricPlan } from "../../plan/types.ts";
 import type { Savings } from "../../savings/try-ideas.ts";
+import type { Words } from "../../words/index.ts";
 import { boughtWords, currencyOf } from "./bought.ts";
 import { money } from "./money.ts";
-import { changeSaid, savingsWords } from "./savings-words.ts";
+
 import { alignedLines } from "./table.ts";
 
 /** What would save on a file: a line for each change, the greatest saving first, numbered as `--take` counts. */
-export function savingsList({ plan, savings, tried }: Savings, file: string): string {
-  const words = savingsWords;
+export function savingsList({ plan, savings, tried }: Savings, file: string, words: Words): string {
   const { decimal } = plan.ruler;
   const lines = alignedLines(
-    words.columns.map((heading, i) => ({ heading, align: i < 2 ? "right" : "left" })),
+    words.savings.columns.map((heading, i) => ({ heading, align: i < 2 ? "right" : "left" })),
     savings.map(({ idea, bought, difference }, i) => {
       const then = bought[0]?.plan.fabrics ?? [];
       const bill = difference.cost ?? 0;
@@ -24,21 +24,23 @@ export function savingsList({ plan, savings, tried }: Savings, file: string): st
             ? [money(-bill, currencyOf(first(plan.fabrics, difference.fabrics)), plan.ruler)]
             : []),
           ...(difference.length < 0 ? [length] : []),
-          ...(difference.length > 0 ? [words.more(length)] : []),
-        ].join(words.and),
-        changeSaid(idea.change),
+          ...(difference.length > 0 ? [words.savings.more(length)] : []),
+        ].join(words.savings.and),
+        words.changeSaid(idea.change),
         difference.fabrics
           .map((name) => {
             const fabric = then.find((one) => one.name === name);
-            return `${name} ${fabric === undefined ? words.noLess : boughtWords(fabric, plan.ruler)}`;
+            return `${name} ${fabric === undefined ? words.savings.noLess : boughtWords(fabric, plan.ruler, words)}`;
           })
-          .join(words.and),
+          .join(words.savings.and),
       ];
     }),
   );
   const told =
-    savings.length === 0 ? [words.none(tried)] : [...lines, "", words.tried(tried), words.take(file)];
-  return [words.title(plan.name), "", ...told, ""].join("\n");
+    savings.length === 0
+      ? [words.savings.none(tried)]
+      : [...lines, "", words.savings.tried(tried), words.savings.take(file)];
+  return [words.savings.title(plan.name), "", ...told, ""].join("\n");
 }
 
 function first(fabrics: readonly FabricPlan[], names: readonly string[]): FabricPlan {

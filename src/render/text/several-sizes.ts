@@ -1,62 +1,74 @@
 import type { SeveralSizes, SizeFabric, SizePlanned } from "../../choices/several-sizes.ts";
+import type { Words } from "../../words/index.ts";
 import { money } from "./buy.ts";
-import { choiceWords } from "./choice-words.ts";
-import { sizesWords as words } from "./sizes-words.ts";
+
 import { alignedLines, type Column } from "./table.ts";
 
-function bought(fabric: SizeFabric | undefined): string {
-  if (fabric === undefined || fabric.buy === "") return choiceWords.kits.none;
-  return fabric.proven ? fabric.buy : `${words.unproven}${fabric.buy}`;
+function bought(fabric: SizeFabric | undefined, words: Words): string {
+  if (fabric === undefined || fabric.buy === "") return words.choices.kits.none;
+  return fabric.proven ? fabric.buy : `${words.sizes.unproven}${fabric.buy}`;
 }
 
 /** A row for each thing to tell, a column for each size; the first cell names the row. */
-export function sizesRows({ sizes, currency }: SeveralSizes): { heading: string[]; rows: string[][] } {
+export function sizesRows(
+  { sizes, currency }: SeveralSizes,
+  words: Words,
+): { heading: string[]; rows: string[][] } {
   const row = (name: string, of: (size: SizePlanned) => string): string[] => [name, ...sizes.map(of)];
   const names = [...new Set(sizes.flatMap(({ fabrics }) => fabrics.map(({ fabric }) => fabric)))];
   const blocks = [...new Set(sizes.flatMap(({ make }) => make.map(({ block }) => block)))];
   const borders = [...new Set(sizes.flatMap(({ border }) => (border === null ? [] : [border.name])))];
   const priced = sizes.every(({ cost }) => cost !== null);
   return {
-    heading: [words.size, ...sizes.map((size) => size.heading)],
+    heading: [words.sizes.size, ...sizes.map((size) => size.heading)],
     rows: [
       ...(sizes.some(({ target, finished }) => target !== null && target !== finished)
-        ? [row(words.asked, ({ target }) => target ?? "")]
+        ? [row(words.sizes.asked, ({ target }) => target ?? "")]
         : []),
-      row(words.finished, ({ finished }) => finished),
-      row(words.blocks, ({ blocks: { across, down } }) => words.grid(across, down)),
+      row(words.sizes.finished, ({ finished }) => finished),
+      row(words.sizes.blocks, ({ blocks: { across, down } }) => words.sizes.grid(across, down)),
       ...blocks.map((block) =>
-        row(words.make(block), ({ make }) => String(make.find((one) => one.block === block)?.count ?? 0)),
+        row(words.sizes.make(block), ({ make }) =>
+          String(make.find((one) => one.block === block)?.count ?? 0),
+        ),
       ),
       ...borders.map((name) =>
-        row(words.border(name), ({ border }) => (border?.name === name ? border.width : words.asDrawn)),
+        row(words.sizes.border(name), ({ border }) =>
+          border?.name === name ? border.width : words.sizes.asDrawn,
+        ),
       ),
       ...names.map((name) =>
-        row(name, ({ fabrics }) => bought(fabrics.find(({ fabric }) => fabric === name))),
+        row(name, ({ fabrics }) =>
+          bought(
+            fabrics.find(({ fabric }) => fabric === name),
+            words,
+          ),
+        ),
       ),
       ...(sizes.some(({ wadding }) => wadding !== null)
-        ? [row(words.wadding, ({ wadding }) => wadding ?? "")]
+        ? [row(words.sizes.wadding, ({ wadding }) => wadding ?? "")]
         : []),
-      ...(priced ? [row(words.price, ({ cost }) => money(cost ?? 0, currency))] : []),
+      ...(priced ? [row(words.sizes.price, ({ cost }) => money(cost ?? 0, currency))] : []),
     ],
   };
 }
 
 /** One requirement table for all sizes, a column for each, as a pattern prints it. */
-export function sizesTable(several: SeveralSizes): string {
+export function sizesTable(several: SeveralSizes, words: Words): string {
   const { name, sizes, usable } = several;
-  const { heading, rows } = sizesRows(several);
+  const { heading, rows } = sizesRows(several, words);
   const columns = heading.map((text, i): Column => ({ heading: text, align: i === 0 ? "left" : "right" }));
   const open = sizes.some(({ fabrics }) => fabrics.some(({ proven }) => !proven));
-  const beds = sizes.flatMap((size) => (size.from === "" ? [] : [words.bed(size.heading, size.from)]));
+  const beds = sizes.flatMap((size) => (size.from === "" ? [] : [words.sizes.bed(size.heading, size.from)]));
   return [
-    words.title(name),
+    words.sizes.title(name),
     "",
     ...alignedLines(columns, rows),
-    ...(open ? [words.notProven] : []),
+    ...(open ? [words.sizes.notProven] : []),
     "",
     ...beds,
-    words.usable(usable),
-    words.estimates,
+    words.sizes.usable(usable),
+    words.sizes.estimates,
     "",
   ].join("\n");
 }

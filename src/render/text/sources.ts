@@ -1,8 +1,9 @@
 import type { Suited } from "../../choices/suits.ts";
 import { formatSize } from "../../length/index.ts";
 import type { FixedStock, Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { askedFor } from "./bought.ts";
-import { choiceWords } from "./choice-words.ts";
+
 import { alignedLines } from "./table.ts";
 
 const COLUMNS = [
@@ -27,40 +28,42 @@ function laysOf(plan: Plan, wanted: (fabric: string, kind: FixedStock) => boolea
 }
 
 /** What of the stash is cut into, and what is to be done with the table afterwards. Empty when nothing is. */
-export function stashUse(plan: Plan, stash: string): string {
+export function stashUse(plan: Plan, stash: string, words: Words): string {
   const rows = laysOf(plan, (_, { from }) => from === "stash");
-  const { stash: title, take } = choiceWords.sources;
-  if (rows.length === 0) return `${title}: ${choiceWords.kits.none}\n`;
+  const { stash: title, take } = words.choices.sources;
+  if (rows.length === 0) return `${title}: ${words.choices.kits.none}\n`;
   return [`${title}:`, ...alignedLines(COLUMNS, rows), take(stash), ""].join("\n");
 }
 
 /** How many fat quarters of each colour to buy. */
-export function fatQuarterList(plan: Plan, fabrics: readonly string[]): string {
+export function fatQuarterList(plan: Plan, fabrics: readonly string[], words: Words): string {
   const rows = laysOf(
     plan,
     (fabric, { from, name }) => fabrics.includes(fabric) && from === "shop" && name.includes("fat quarter"),
   );
   const total = rows.reduce((sum, [, count = ""]) => sum + Number.parseInt(count, 10), 0);
-  const { fatQuarters, total: together, pieces } = choiceWords.sources;
-  if (rows.length === 0) return `${fatQuarters}: ${choiceWords.kits.none}\n`;
+  const { fatQuarters, total: together, pieces } = words.choices.sources;
+  if (rows.length === 0) return `${fatQuarters}: ${words.choices.kits.none}\n`;
   return [`${fatQuarters}: ${pieces(total)} ${together}`, ...alignedLines(COLUMNS, rows), ""].join("\n");
 }
 
-const SUITED = choiceWords.suits.columns.map((heading, i) => ({
-  heading,
-  align: i < 2 ? ("left" as const) : ("right" as const),
-}));
+function suitedColumns(words: Words) {
+  return words.choices.suits.columns.map((heading, i) => ({
+    heading,
+    align: i < 2 ? ("left" as const) : ("right" as const),
+  }));
+}
 
 /** How far the drawer goes for each fabric of a quilt. */
-export function suitsList(name: string, fabrics: readonly Suited[]): string {
-  const { title, covers } = choiceWords.suits;
-  const { none } = choiceWords.kits;
+export function suitsList(name: string, fabrics: readonly Suited[], words: Words): string {
+  const { title, covers } = words.choices.suits;
+  const { none } = words.choices.kits;
   const rows = fabrics.map((one) => [
     one.fabric,
     covers[one.covers],
     String(one.used),
-    askedFor(one.buy, one.readyCut, none),
-    askedFor(one.without, one.withoutReadyCut, none),
+    askedFor(one.buy, one.readyCut, none, words),
+    askedFor(one.without, one.withoutReadyCut, none, words),
   ]);
-  return [title(name), "", ...alignedLines(SUITED, rows), ""].join("\n");
+  return [title(name), "", ...alignedLines(suitedColumns(words), rows), ""].join("\n");
 }

@@ -1,12 +1,13 @@
 import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
+import { wordAll } from "../../words/index.ts";
 import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, boughtWords, layTitle, mistakeWords, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";
 import { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
-import { shapeFacts, shapeSize, shapeStanding, shownInTemplate } from "./shape-words.ts";
+
 import { alignedLines } from "./table.ts";
-import { words } from "./words.ts";
 
 /** Columns of a line, the margin left of it not counted. */
 const WIDEST = 96;
@@ -32,7 +33,7 @@ function indented(lines: readonly string[]): string[] {
 }
 
 /** What a piece is told with: letter, count, size, whether it may turn, and what it is for. */
-export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
+export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceFacts[] {
   const borders = borderLetters(plan);
   const index = plan.fabrics.findIndex(({ name }) => name === fabric.name);
   const shaped = (plan.templates ?? []).flatMap(({ name, uses }) => uses.map((use) => ({ name, ...use })));
@@ -40,27 +41,30 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
     const use = shaped.find((each) => each.fabric === index && each.piece === number);
     const across = formatExact(piece.across, plan.ruler);
     const size = piece.fullWidth
-      ? words.fullWidthSize(formatExact(piece.along, plan.ruler))
+      ? words.cutting.fullWidthSize(formatExact(piece.along, plan.ruler))
       : formatExactSize(piece.across, piece.along, plan.ruler);
     const square = piece.across === piece.along && !piece.fullWidth;
     const after = {
       none: "",
-      "once-diagonal": words.halved(diagonalOf(piece, fabric), headsOfCut(piece, fabric)),
-      "twice-diagonal": words.quartered(headsOfCut(piece, fabric)),
-      template: words.byTemplate(use?.name ?? "", use?.asDrawn ?? 0, use?.reversed ?? 0),
+      "once-diagonal": words.cutting.halved(
+        diagonalOf(piece, fabric, words),
+        headsOfCut(piece, fabric, words),
+      ),
+      "twice-diagonal": words.cutting.quartered(headsOfCut(piece, fabric, words)),
+      template: words.cutting.byTemplate(use?.name ?? "", use?.asDrawn ?? 0, use?.reversed ?? 0),
     }[piece.subcut];
     const ruled = piece.nest?.spec == null ? null : piece.nest;
     const standing =
       piece.nest === undefined
         ? []
         : [
-            ...shapeFacts(piece.nest, plan.ruler),
-            shapeStanding(piece.nest),
-            ...(ruled === null || use === undefined ? [] : [shownInTemplate(use)]),
+            ...words.shapes.shapeFacts(piece.nest, plan.ruler),
+            words.shapes.shapeStanding(piece.nest),
+            ...(ruled === null || use === undefined ? [] : [words.shapes.shownInTemplate(use)]),
           ];
     const aslant =
       use !== undefined && piece.subcut === "none" && ruled === null
-        ? words.aslant(use.name, use.asDrawn + use.reversed)
+        ? words.cutting.aslant(use.name, use.asDrawn + use.reversed)
         : "";
     const sizes = [piece, { across: piece.along, along: piece.across }].map(({ across, along }) =>
       formatSize(across, along, plan.ruler),
@@ -77,16 +81,22 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
     const note = !borders.has(piece.letter)
       ? piece.note
       : piece.joined === undefined || piece.joined.perKit === true
-        ? words.borderLater
-        : words.joinLater(piece.count);
+        ? words.cutting.borderLater
+        : words.cutting.joinLater(piece.count);
     const cut = fabric.done?.cut[number] ?? 0;
-    const done = cut === 0 ? "" : words.cutOf(cut, piece.count);
+    const done = cut === 0 ? "" : words.cutting.cutOf(cut, piece.count);
     const remarks = [done, ...uses, after, aslant, ...standing, note].filter((text) => text !== "");
-    const turn = square || piece.fullWidth ? "" : piece.turnable ? words.turnFree : words.turnFixed;
+    const turn =
+      square || piece.fullWidth ? "" : piece.turnable ? words.cutting.turnFree : words.cutting.turnFixed;
     return {
       letter: piece.letter,
       count: piece.count,
-      size: ruled !== null ? shapeSize(piece.along, plan.ruler) : square ? `${across} ${words.square}` : size,
+      size:
+        ruled !== null
+          ? words.shapes.shapeSize(piece.along, plan.ruler)
+          : square
+            ? `${across} ${words.cutting.square}`
+            : size,
       turn: ruled === null ? turn : "",
       uses,
       remarks,
@@ -95,8 +105,8 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan): PieceFacts[] {
 }
 
 /** The pieces with their letters, in the order of the letters. */
-function pieceLines(fabric: FabricPlan, plan: Plan): string[] {
-  const rows = pieceFacts(fabric, plan).map(({ letter, count, size, turn, remarks }) => [
+function pieceLines(fabric: FabricPlan, plan: Plan, words: Words): string[] {
+  const rows = pieceFacts(fabric, plan, words).map(({ letter, count, size, turn, remarks }) => [
     `[${letter}]`,
     String(count),
     size,
@@ -139,26 +149,27 @@ function phraseLines(phrases: readonly string[]): string[] {
   });
 }
 
-function instructionLines(instruction: Instruction, hasDiagrams: boolean): string[] {
+function instructionLines(instruction: Instruction, hasDiagrams: boolean, words: Words): string[] {
   const { phrases, parts, strips, flags } = instruction;
-  const numbers = strips.length > 0 && hasDiagrams ? words.inDiagram(ranges(strips), strips.length) : "";
+  const numbers =
+    strips.length > 0 && hasDiagrams ? words.cutting.inDiagram(ranges(strips, words), strips.length) : "";
   const told =
     parts.length === 0
       ? phraseLines([...phrases.slice(0, -1), `${phrases.at(-1) ?? ""}${numbers}`])
       : [`${phrases.join("; ")}:`];
   const each = parts.flatMap((part) => {
     const [first = "", ...rest] = phraseLines([
-      `${words.ofStrips(ranges(part.strips), part.strips.length)} ${part.phrases[0] ?? ""}`,
+      `${words.cutting.ofStrips(ranges(part.strips, words), part.strips.length)} ${part.phrases[0] ?? ""}`,
       ...part.phrases.slice(1),
     ]);
     return [first, ...indented(rest)];
   });
-  const warned = [...flags.map((flag) => words.stepFlags[flag]), ...instruction.notes];
+  const warned = [...flags.map((flag) => words.cutting.stepFlags[flag]), ...instruction.notes];
   return [...told, ...indented(each), ...warned.flatMap((text) => wrapped(`! ${text}`))];
 }
 
-function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string[] {
-  const instructions = instructionsFor(plan, fabric);
+function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean, words: Words): string[] {
+  const instructions = instructionsFor(plan, fabric, words);
   const numberWidth = String(instructions.length).length;
   const margin = " ".repeat(numberWidth + 2);
   const lines: string[] = [];
@@ -168,13 +179,13 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string
     const on = fabric.lays[instruction.lay];
     if (instruction.lay === FROM_BAGS && lay !== FROM_BAGS) {
       lay = FROM_BAGS;
-      lines.push(`${words.cutFurther}:`);
+      lines.push(`${words.cutting.cutFurther}:`);
     }
     if (on !== undefined && instruction.lay !== lay) {
       lay = instruction.lay;
-      lines.push(layTitle(fabric, on, alike[lay] ?? 1, plan));
+      lines.push(layTitle(fabric, on, alike[lay] ?? 1, plan, words));
     }
-    const [first = "", ...rest] = instructionLines(instruction, hasDiagrams);
+    const [first = "", ...rest] = instructionLines(instruction, hasDiagrams, words);
     lines.push(`${String(index + 1).padStart(numberWidth)}. ${first}`);
     lines.push(...rest.map((line) => `${margin}${line}`));
   }
@@ -182,14 +193,18 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean): string
 }
 
 /** Offcuts worth keeping: `2 of 3 x 8 1/2 in (strip ends)`. */
-export function leftoverSizes(fabric: FabricPlan, plan: Plan): string[] {
+export function leftoverSizes(fabric: FabricPlan, plan: Plan, words: Words): string[] {
   const room = (length: number) => roomToMark(length, plan.ruler);
   // Cloths cut alike leave alike; they are told together.
   const counts = new Map<string, { size: string; cause: string; count: number }>();
   for (const { across, along, count, cause } of fabric.leftovers) {
     const size = formatSize(room(across), room(along), plan.ruler);
     const key = `${size} ${cause}`;
-    counts.set(key, { size, cause: words.causes[cause], count: (counts.get(key)?.count ?? 0) + count });
+    counts.set(key, {
+      size,
+      cause: words.cutting.causes[cause],
+      count: (counts.get(key)?.count ?? 0) + count,
+    });
   }
   // What is in hand and not cut into is put by as well.
   const whole = fabric.done === undefined ? [] : (fabric.stock ?? []).filter(({ from }) => from !== "shop");
@@ -198,67 +213,76 @@ export function leftoverSizes(fabric: FabricPlan, plan: Plan): string[] {
     if (available === 0 || Math.min(across, along) < plan.keepFrom) continue;
     const size = formatSize(room(across), room(along), plan.ruler);
     const key = `${size} put by`;
-    counts.set(key, { size, cause: words.putBy, count: (counts.get(key)?.count ?? 0) + available });
+    counts.set(key, { size, cause: words.cutting.putBy, count: (counts.get(key)?.count ?? 0) + available });
   }
-  return [...counts.values()].map(({ size, cause, count }) => `${words.leftover(count, size)} (${cause})`);
+  return [...counts.values()].map(
+    ({ size, cause, count }) => `${words.cutting.leftover(count, size)} (${cause})`,
+  );
 }
 
-function leftoverLines(fabric: FabricPlan, plan: Plan): string[] {
-  const sizes = leftoverSizes(fabric, plan);
-  if (sizes.length === 0) return [words.leftoversNone];
-  return [`${words.leftoversTitle}:`, ...indented(sizes)];
+function leftoverLines(fabric: FabricPlan, plan: Plan, words: Words): string[] {
+  const sizes = leftoverSizes(fabric, plan, words);
+  if (sizes.length === 0) return [words.cutting.leftoversNone];
+  return [`${words.cutting.leftoversTitle}:`, ...indented(sizes)];
 }
 
 /** What was proved about a fabric and how much room the plan leaves. */
-export function proofLines(fabric: FabricPlan, plan: Plan): string[] {
+export function proofLines(fabric: FabricPlan, plan: Plan, words: Words): string[] {
   const { bound, sturdiness } = fabric;
   const gap = formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler);
-  const style = words.styles[bound.style];
-  const lines = [...mixProof(fabric)];
+  const style = words.cutting.styles[bound.style];
+  const lines = [...mixProof(fabric, words)];
   // With nothing off the bolt there is no length to prove anything of.
   if (fabric.purchase !== null)
     lines.push(
       bound.lengthProven
-        ? words.provenLength(style)
+        ? words.cutting.provenLength(style)
         : bound.purchaseProven
-          ? words.provenPurchase(style)
-          : words.notProven(style, gap),
+          ? words.cutting.provenPurchase(style)
+          : words.cutting.notProven(style, gap),
     );
   const saved = bound.ruleOfThumb - bound.used;
-  if (saved > 0) lines.push(words.saving(formatLength(saved, plan.ruler)));
+  if (saved > 0) lines.push(words.cutting.saving(formatLength(saved, plan.ruler)));
   if (sturdiness.narrowestUsable !== null && sturdiness.narrowestUsable < fabric.usable) {
-    lines.push(words.narrowest(formatLength(sturdiness.narrowestUsable, plan.ruler)));
+    lines.push(words.cutting.narrowest(formatLength(sturdiness.narrowestUsable, plan.ruler)));
   }
   if (sturdiness.spareLength > 0)
-    lines.push(words.spareLength(formatLength(roomToMark(sturdiness.spareLength, plan.ruler), plan.ruler)));
-  const mistake = mistakeWords(fabric, plan);
+    lines.push(
+      words.cutting.spareLength(formatLength(roomToMark(sturdiness.spareLength, plan.ruler), plan.ruler)),
+    );
+  const mistake = mistakeWords(fabric, plan, words);
   return mistake === "" ? lines : [...lines, mistake];
 }
 
 /** What was proved of a purchase that has cloth ready cut in it. */
-function mixProof({ mix, bound }: FabricPlan): string[] {
+function mixProof({ mix, bound }: FabricPlan, words: Words): string[] {
   if (mix === undefined) return [];
-  if (!mix.proven) return [words.openMix];
-  const style = words.styles[bound.style];
-  return [mix.cost === null ? words.provenPieces(style) : words.provenMix(style)];
+  if (!mix.proven) return [words.cutting.openMix];
+  const style = words.cutting.styles[bound.style];
+  return [mix.cost === null ? words.cutting.provenPieces(style) : words.cutting.provenMix(style)];
 }
 
 /** One fabric's heading: its name, what to buy, usable width and how its print lies. */
-function headingLines(fabric: FabricPlan, number: number, plan: Plan): string[] {
+function headingLines(fabric: FabricPlan, number: number, plan: Plan, words: Words): string[] {
   const facts = [
     fabric.purchase === null && fabric.mix === undefined
       ? fabric.done === undefined
-        ? words.noPurchase
-        : words.fromRest
-      : words.buyAmount(boughtWords(fabric, plan.ruler)),
+        ? words.cutting.noPurchase
+        : words.cutting.fromRest
+      : words.cutting.buyAmount(boughtWords(fabric, plan.ruler, words)),
     ...(fabric.done === undefined || fabric.done.bought.length === 0
       ? []
-      : [words.boughtBefore(fabric.done.bought)]),
-    words.usableWidth(formatLength(roomToMark(fabric.usable, plan.ruler), plan.ruler)),
-    ...(fabric.print.kind === "none" ? [] : [words.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
+      : [words.cutting.boughtBefore(fabric.done.bought)]),
+    words.cutting.usableWidth(formatLength(roomToMark(fabric.usable, plan.ruler), plan.ruler)),
+    ...(fabric.print.kind === "none"
+      ? []
+      : [words.cutting.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
     ...(fabric.note === "" ? [] : [fabric.note]),
   ];
-  return [words.fabricHeading(number, plan.fabrics.length, fabric.name), ...indented([facts.join("; ")])];
+  return [
+    words.cutting.fabricHeading(number, plan.fabrics.length, fabric.name),
+    ...indented([facts.join("; ")]),
+  ];
 }
 
 /** A line of a list, what follows its first set in. */
@@ -268,12 +292,12 @@ function hanging(line: string): string[] {
 }
 
 /** How every kind of stock is cut, each told once. */
-export function handLines(plan: Plan): string[] {
+export function handLines(plan: Plan, words: Words): string[] {
   const lays = plan.fabrics.flatMap((fabric) => fabric.lays);
   const steps = plan.fabrics.flatMap((fabric) => fabric.steps);
   const pieces = plan.fabrics.flatMap((fabric) => fabric.pieces);
-  const { hand } = words;
-  const isRoll = ({ source, name }: Lay) => source === "bolt" || name === words.lengthInHand;
+  const { hand } = words.cutting;
+  const isRoll = ({ source, name }: Lay) => source === "bolt" || name === words.cutting.lengthInHand;
   const bolt = lays.some(isRoll);
   const begun = plan.fabrics.flatMap((fabric) =>
     fabric.lays.flatMap((lay) => (isRoll(lay) ? [] : [stockOfLay(fabric, lay)?.begun === true])),
@@ -294,38 +318,37 @@ export function handLines(plan: Plan): string[] {
  * Cautions, then for each fabric its pieces, cutting steps, leftovers and proof, as a handout in text.
  * `hasDiagrams` (default true): strip numbers are told, to be found in the cutting diagrams.
  */
-export function cuttingSteps(plan: Plan, hasDiagrams = true): string {
+export function cuttingSteps(plan: Plan, hasDiagrams: boolean, words: Words): string {
   const usesFullWidth = plan.fabrics.some(({ lays }) => lays.some(({ source }) => source === "bolt"));
   const blocks = plan.fabrics.map((fabric, index) => [
-    ...headingLines(fabric, index + 1, plan),
+    ...headingLines(fabric, index + 1, plan, words),
     "",
-    ...indented(pieceLines(fabric, plan)),
+    ...indented(pieceLines(fabric, plan, words)),
     "",
-    ...indented(stepLines(plan, fabric, hasDiagrams)),
+    ...indented(stepLines(plan, fabric, hasDiagrams, words)),
     "",
-    ...indented([...leftoverLines(fabric, plan), ...proofLines(fabric, plan)]),
+    ...indented([...leftoverLines(fabric, plan, words), ...proofLines(fabric, plan, words)]),
     "",
   ]);
   // How a border is joined and cut is told with its bag and in its own step.
-  const notes = plan.diagnostics
-    .filter(
-      ({ severity, code, path }) =>
-        severity !== "error" && !(code === "PIECE-JOINED" && path.startsWith("borders")),
-    )
-    .map(({ message }) => message);
+  const noted = plan.diagnostics.filter(
+    ({ severity, told, path }) =>
+      severity !== "error" && !(told === "pieceJoined" && path.startsWith("borders")),
+  );
+  const notes = wordAll(noted, words).map(({ message }) => message);
   return [
-    words.stepsTitle(plan.name),
+    words.cutting.stepsTitle(plan.name),
     "",
-    `${words.cautionsTitle}:`,
-    ...indented(words.cautions),
+    `${words.cutting.cautionsTitle}:`,
+    ...indented(words.cutting.cautions),
     "",
-    `${words.handTitle}:`,
-    ...handLines(plan).flatMap((line) => hanging(line)),
+    `${words.cutting.handTitle}:`,
+    ...handLines(plan, words).flatMap((line) => hanging(line)),
     "",
-    words.estimates,
-    ...(usesFullWidth ? [words.fullWidthMeaning] : []),
+    words.cutting.estimates,
+    ...(usesFullWidth ? [words.cutting.fullWidthMeaning] : []),
     "",
-    ...(notes.length === 0 ? [] : [`${words.notesTitle}:`, ...indented([...new Set(notes)]), ""]),
+    ...(notes.length === 0 ? [] : [`${words.cutting.notesTitle}:`, ...indented([...new Set(notes)]), ""]),
     ...blocks.flat(),
   ].join("\n");
 }

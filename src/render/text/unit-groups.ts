@@ -1,7 +1,7 @@
 import type { HeapRecord, LaidRecord, StepRecord, UnitRecord } from "../../cutlist/unit-record.ts";
 import type { Making } from "../../making/types.ts";
 import type { FabricPlan } from "../../plan/types.ts";
-import { unitWords } from "./unit-words.ts";
+import type { Words } from "../../words/index.ts";
 
 /*
  * Units that are alike but for their fabrics are one thing to do for hands: they are told once, with a table of the
@@ -81,7 +81,7 @@ export function heapCalled(index: number): string {
 }
 
 /** A unit with its bags called by their roles, or numbered where one bag serves several. */
-function renamed(unit: UnitRecord): Renamed {
+function renamed(unit: UnitRecord, words: Words): Renamed {
   const bags = bagsOf(unit);
   // A short name would be taken for a bag's letter.
   const numbered = bags.some(({ roles }) => roles.length > 1 || roles.some((role) => role.length < SHORTEST));
@@ -89,7 +89,7 @@ function renamed(unit: UnitRecord): Renamed {
     const [role = ""] = roles;
     const alike = bags.filter((bag) => bag.roles[0] === role);
     const place = alike.findIndex((bag) => bag.letters === letters);
-    const { bag, role: called, roleBag } = unitWords.group;
+    const { bag, role: called, roleBag } = words.units.group;
     const name = numbered ? bag(i + 1) : alike.length === 1 ? called(role) : roleBag(role, place + 1);
     return { name, letters, fabric };
   });
@@ -97,7 +97,7 @@ function renamed(unit: UnitRecord): Renamed {
     columns.find((each) => each.letters.includes(letter))?.name ?? letter;
   const roleNamed = (role: string): string => {
     const own = columns.filter((_, i) => bags[i]?.roles.includes(role));
-    return own.length === 1 ? (own[0]?.name ?? role) : unitWords.group.role(role);
+    return own.length === 1 ? (own[0]?.name ?? role) : words.units.group.role(role);
   };
   const names = (letters: readonly string[]): string[] => [...new Set(letters.map(named))];
   const laid = (each: LaidRecord): LaidRecord => ({
@@ -170,16 +170,16 @@ interface Looked {
 }
 
 /** The units of a quilt that want sewing, those alike but for fabric together; in the order of their first. */
-export function unitGroups({ making, fabrics }: Looked): UnitGroup[] {
+export function unitGroups({ making, fabrics }: Looked, words: Words): UnitGroup[] {
   const both = new Set(fabrics.filter(({ print }) => print.kind === "two-way").map(({ name }) => name));
   const groups = new Map<string, { unit: UnitRecord; renamed: Renamed; twoWay: string[] }[]>();
   for (const [index, unit] of (making?.units ?? []).entries()) {
     if (unit.steps.length === 0) continue;
-    const own = renamed(unit);
+    const own = renamed(unit, words);
     const twoWay = [
       ...own.columns.flatMap(({ name, fabric }) => (both.has(fabric) ? [name] : [])),
       ...Object.entries(unit.fabrics).flatMap(([role, fabric]) =>
-        both.has(fabric) ? [unitWords.group.role(role)] : [],
+        both.has(fabric) ? [words.units.group.role(role)] : [],
       ),
     ];
     const inBlocks = making?.unitPressing.some((each) => each.unit === index) === true;

@@ -3,26 +3,26 @@ import type {
   HeapRecord,
   LaidRecord,
   StepRecord,
-  StripSetRecord,
   UnitRecord,
 } from "../../cutlist/unit-record.ts";
-import { formatCut, formatCutSize, formatLength } from "../../length/index.ts";
+import { formatCut, formatCutSize } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
-import { aboutLength } from "./lengths.ts";
+import type { Words } from "../../words/index.ts";
 import { indented } from "./making-lines.ts";
 import { CELL } from "./table-lines.ts";
 import { heapCalled, type UnitGroup, type UnitTable } from "./unit-groups.ts";
-import { joinLines, setNumber } from "./unit-joins.ts";
+import { joinLines } from "./unit-joins.ts";
+import { stripSetLines } from "./unit-strip-sets.ts";
 import { bagOf, bagTold, headsOf, pressLine, type Telling, telling } from "./unit-telling.ts";
-import { unitWords } from "./unit-words.ts";
 
 /** What is told of a unit is read off its record; nothing here works out how it is made. */
 
 /** Pieces of a set gathered by bag. */
-function taken(batch: BatchRecord, tell: Telling): { count: number; bag: string }[] {
+function taken(batch: BatchRecord, tell: Telling, words: Words): { count: number; bag: string }[] {
   const counts = new Map<string, number>();
-  for (const laid of batch.laid) counts.set(bagOf(laid, tell), (counts.get(bagOf(laid, tell)) ?? 0) + 1);
+  for (const laid of batch.laid)
+    counts.set(bagOf(laid, tell, words), (counts.get(bagOf(laid, tell, words)) ?? 0) + 1);
   return [...counts].map(([bag, count]) => ({ bag, count }));
 }
 
@@ -32,22 +32,27 @@ const at = (batch: BatchRecord, piece: number, list = 0): LaidRecord | undefined
 /** Where the four small squares lie on the large one, in the order of the recipe's lists. */
 const SMALL_CORNERS: readonly Corner[] = ["bottom-right", "top-right", "top-left", "bottom-left"];
 
-function pairLines(step: Extract<StepRecord, { do: "pair" }>, batch: BatchRecord, tell: Telling): string[] {
+function pairLines(
+  step: Extract<StepRecord, { do: "pair" }>,
+  batch: BatchRecord,
+  tell: Telling,
+  words: Words,
+): string[] {
   const [under, over] = [at(batch, step.under), at(batch, step.over)];
   if (under === undefined || over === undefined) return [];
-  const lay = unitWords.lay(
-    bagOf(over, tell),
-    bagOf(under, tell),
-    headsOf(under.up, under.fabric, tell),
-    headsOf(over.faceDown, over.fabric, tell),
+  const lay = words.units.lay(
+    bagOf(over, tell, words),
+    bagOf(under, tell, words),
+    headsOf(under.up, under.fabric, tell, words),
+    headsOf(over.faceDown, over.fabric, tell, words),
   );
   switch (step.lines) {
     case "one":
-      return [lay, unitWords.drawLine(bagOf(over, tell), step.line), unitWords.sewBoth(tell.seam)];
+      return [lay, words.units.drawLine(bagOf(over, tell, words), step.line), words.units.sewBoth(tell.seam)];
     case "both":
-      return [lay, unitWords.drawBoth(bagOf(over, tell)), unitWords.sewBothDiagonals(tell.seam)];
+      return [lay, words.units.drawBoth(bagOf(over, tell, words)), words.units.sewBothDiagonals(tell.seam)];
     case "edges":
-      return [lay, unitWords.sewEdges(tell.seam), unitWords.biasEdges];
+      return [lay, words.units.sewEdges(tell.seam), words.units.biasEdges];
   }
 }
 
@@ -55,6 +60,7 @@ function smallLines(
   step: Extract<StepRecord, { do: "small-on-large" }>,
   batch: BatchRecord,
   tell: Telling,
+  words: Words,
 ): string[] {
   const [large, small] = [at(batch, step.large), at(batch, step.small)];
   if (large === undefined || small === undefined) return [];
@@ -63,101 +69,79 @@ function smallLines(
     const laid = at(batch, step.small, list);
     const corner = SMALL_CORNERS[list];
     if (laid === undefined || corner === undefined || laid.faceDown === null) return [];
-    return [{ corner, heads: headsOf(laid.faceDown, laid.fabric, tell) }];
+    return [{ corner, heads: headsOf(laid.faceDown, laid.fabric, tell, words) }];
   });
-  const heads = corners.length === 0 ? [] : [unitWords.smallHeads(corners)];
-  if (step.round === 2) return [unitWords.secondSmall(bagOf(small, tell), tell.seam), ...heads];
+  const heads = corners.length === 0 ? [] : [words.units.smallHeads(corners)];
+  if (step.round === 2) return [words.units.secondSmall(bagOf(small, tell, words), tell.seam), ...heads];
   return [
-    unitWords.ruleSmall(bagOf(small, tell)),
-    unitWords.firstSmall(
-      bagOf(small, tell),
-      bagOf(large, tell),
-      headsOf(large.up, large.fabric, tell),
+    words.units.ruleSmall(bagOf(small, tell, words)),
+    words.units.firstSmall(
+      bagOf(small, tell, words),
+      bagOf(large, tell, words),
+      headsOf(large.up, large.fabric, tell, words),
       tell.seam,
     ),
     ...heads,
   ];
 }
 
-function flipLines(step: Extract<StepRecord, { do: "flip" }>, batch: BatchRecord, tell: Telling): string[] {
+function flipLines(
+  step: Extract<StepRecord, { do: "flip" }>,
+  batch: BatchRecord,
+  tell: Telling,
+  words: Words,
+): string[] {
   const base = at(batch, step.base);
   if (base === undefined) return [];
   const laid = step.squares.flatMap(({ piece, corner }) => {
     const own = at(batch, piece);
     return own === undefined ? [] : [{ own, corner }];
   });
-  const bags = new Set(laid.map(({ own }) => bagOf(own, tell)));
+  const bags = new Set(laid.map(({ own }) => bagOf(own, tell, words)));
   const [only = ""] = bags;
   const corners = laid.map(({ own, corner }) => {
     const rising = corner === "top-left" || corner === "bottom-right";
-    const heads = headsOf(own.faceDown, own.fabric, tell);
-    return unitWords.flipCorner(
+    const heads = headsOf(own.faceDown, own.fabric, tell, words);
+    return words.units.flipCorner(
       corner,
-      bags.size > 1 ? bagOf(own, tell) : "",
+      bags.size > 1 ? bagOf(own, tell, words) : "",
       rising ? "rising" : "falling",
       heads,
     );
   });
   return [
-    unitWords.flipBase(bagOf(base, tell), headsOf(base.up, base.fabric, tell)),
-    unitWords.flipEach(bags.size > 1 ? unitWords.itsSquare : only, tell.seam),
+    words.units.flipBase(bagOf(base, tell, words), headsOf(base.up, base.fabric, tell, words)),
+    words.units.flipEach(bags.size > 1 ? words.units.itsSquare : only, tell.seam),
     ...indented(corners),
   ];
 }
 
-function stripSetLines(set: StripSetRecord, tell: Telling): string[] {
-  const { ruler } = tell.plan;
-  const strips = set.strips.map(({ letter, lastLetter, fabric, up }) => {
-    const letters = [...new Set([letter, lastLetter].filter((each) => each !== null))].join("/");
-    const heads = headsOf(up, fabric, tell);
-    return `${bagTold(letters, fabric, tell)}${heads === "" ? "" : `, ${heads}`}`;
-  });
-  const short = set.lastLength > 0 ? 1 : 0;
-  const longer = set.strips.flatMap(({ letter, fabric, beyond }) =>
-    letter === null || beyond <= 0 ? [] : [unitWords.bag(letter, fabric)],
-  );
-  return [
-    unitWords.stripSet(setNumber(set.name), strips),
-    unitWords.setCount(
-      set.fullSets,
-      formatLength(set.fullLength, ruler),
-      short,
-      short === 0 ? "" : formatCut(set.lastLength, ruler),
-      aboutLength(set.height, tell.plan),
-    ),
-    ...[...new Set(longer)].map((bag) => unitWords.longerStrips(bag, formatLength(set.fullLength, ruler))),
-    unitWords.segments(
-      set.segments,
-      formatCut(set.segment, ruler),
-      set.perFullSet,
-      set.fromLast,
-      set.fullSets,
-      setNumber(set.name),
-      set.segmentsPerUnit,
-    ),
-  ];
-}
-
-function trimLine(step: Extract<StepRecord, { do: "trim" }>, tell: Telling): string {
+function trimLine(step: Extract<StepRecord, { do: "trim" }>, tell: Telling, words: Words): string {
   const { across, along } = step.to ?? tell.unit.raw;
-  return unitWords.trim[step.by](formatCutSize(across, along, tell.plan.ruler), tell.seam);
+  return words.units.trim[step.by](formatCutSize(across, along, tell.plan.ruler), tell.seam);
 }
 
-function stepLines(step: StepRecord, batch: BatchRecord | null, heap: number, tell: Telling): string[] {
+function stepLines(
+  step: StepRecord,
+  batch: BatchRecord | null,
+  heap: number,
+  tell: Telling,
+  words: Words,
+): string[] {
   const own = tell.unit.stripSets.filter((set) => set.heap === heap);
   switch (step.do) {
     case "pair":
-      return batch === null ? [] : [...pairLines(step, batch, tell), ...pressLine(step, tell)];
+      return batch === null ? [] : [...pairLines(step, batch, tell, words), ...pressLine(step, tell, words)];
     case "cross-pair":
-      return [unitWords.crossPair(tell.seam), ...pressLine(step, tell)];
+      return [words.units.crossPair(tell.seam), ...pressLine(step, tell, words)];
     case "small-on-large":
-      return batch === null ? [] : [...smallLines(step, batch, tell), ...pressLine(step, tell)];
+      return batch === null ? [] : [...smallLines(step, batch, tell, words), ...pressLine(step, tell, words)];
     case "flip":
-      return batch === null ? [] : flipLines(step, batch, tell);
+      return batch === null ? [] : flipLines(step, batch, tell, words);
     case "strip-set": {
       const name = "ABCDEFGH".charAt(step.set);
       const set = own.find((each) => each.name === name);
-      return set === undefined ? [] : [...stripSetLines(set, tell), ...pressLine(step, tell)];
+      return set === undefined ? [] : [...stripSetLines(set, tell, words), ...pressLine(step, tell, words)];
     }
     case "cut-shapes": {
       const set = own[step.set];
@@ -166,21 +150,21 @@ function stepLines(step: StepRecord, batch: BatchRecord | null, heap: number, te
       const letters = [...new Set([strip.letter, strip.lastLetter].filter((each) => each !== null))].join(
         "/",
       );
-      const bag = bagTold(letters, strip.fabric, tell);
+      const bag = bagTold(letters, strip.fabric, tell, words);
       return [
         set.cut === "diamond-45"
-          ? unitWords.diamonds(bag, set.segments, formatCut(strip.width, tell.plan.ruler))
-          : unitWords.triangles60(bag, set.segments),
-        ...(step.wide === true ? [unitWords.wideShapes] : []),
+          ? words.units.diamonds(bag, set.segments, formatCut(strip.width, tell.plan.ruler))
+          : words.units.triangles60(bag, set.segments),
+        ...(step.wide === true ? [words.units.wideShapes] : []),
       ];
     }
     case "join":
-      return joinLines([step], null, tell.unit.heaps[heap], tell);
+      return joinLines([step], null, tell.unit.heaps[heap], tell, words);
     case "cut-triangles":
       // The cutting steps halve and quarter squares.
       return [];
     case "trim":
-      return [trimLine(step, tell)];
+      return [trimLine(step, tell, words)];
   }
 }
 
@@ -198,7 +182,7 @@ function uprightTurn(heap: HeapRecord, unit: UnitRecord): 0 | 1 | 2 | 3 | null {
 }
 
 /** How finished units are told apart and put into heaps. */
-function sortLines(tell: Telling): string[] {
+function sortLines(tell: Telling, words: Words): string[] {
   const { unit } = tell;
   const { heaps } = unit;
   if (heaps.length < 2) return [];
@@ -206,10 +190,10 @@ function sortLines(tell: Telling): string[] {
   const turns = heaps.map((heap) => uprightTurn(heap, unit));
   if (turns.every((turn) => turn !== null) && new Set(turns).size === turns.length) {
     const told = heaps.map((heap, i) =>
-      unitWords.heapUpright(heap.name, heap.count, unit.kind, turns[i] ?? 0),
+      words.units.heapUpright(heap.name, heap.count, unit.kind, turns[i] ?? 0),
     );
     return [
-      unitWords.sortUpright(
+      words.units.sortUpright(
         fabrics,
         fabrics.every((fabric) => tell.twoWay(fabric)),
         told,
@@ -219,15 +203,15 @@ function sortLines(tell: Telling): string[] {
   const told = heaps.map((heap) => {
     const prints = heapPrints(heap, unit).map(({ fabric, up }) => ({
       fabric,
-      heads: headsOf(up, fabric, tell),
+      heads: headsOf(up, fabric, tell, words),
     }));
-    return unitWords.heapPrints(heap.name, heap.count, prints);
+    return words.units.heapPrints(heap.name, heap.count, prints);
   });
-  return [unitWords.sort(told)];
+  return [words.units.sort(told)];
 }
 
 /** Steps of one heap or batch in order; joinings that follow one another are told together. */
-function toldInOrder(batch: BatchRecord | null, heap: number, tell: Telling): string[][] {
+function toldInOrder(batch: BatchRecord | null, heap: number, tell: Telling, words: Words): string[][] {
   const runs: StepRecord[][] = [];
   for (const step of tell.unit.steps) {
     const run = runs.at(-1);
@@ -237,39 +221,39 @@ function toldInOrder(batch: BatchRecord | null, heap: number, tell: Telling): st
   let last: string | null = null;
   return runs.map((run) => {
     const joins = run.filter((step) => step.do === "join");
-    if (joins.length < run.length) return run.flatMap((step) => stepLines(step, batch, heap, tell));
-    const lines = joinLines(joins, last, tell.unit.heaps[heap], tell);
+    if (joins.length < run.length) return run.flatMap((step) => stepLines(step, batch, heap, tell, words));
+    const lines = joinLines(joins, last, tell.unit.heaps[heap], tell, words);
     last = joins.at(-1)?.makes ?? null;
     return lines;
   });
 }
 
 /** The steps that are the same for all batches and heaps are told once; those that differ, for each. */
-function bodyOf(tell: Telling): string[] {
+function bodyOf(tell: Telling, words: Words): string[] {
   const { unit } = tell;
   if (unit.batches.length > 0) {
     return unit.batches.flatMap((batch) => [
-      ...(unit.batches.length > 1 ? [unitWords.batch(batch.sets)] : []),
-      unitWords.take(taken(batch, tell), unit.unitsPerSet === 1 ? "unit" : "set"),
-      ...toldInOrder(batch, 0, tell).flat(),
+      ...(unit.batches.length > 1 ? [words.units.batch(batch.sets)] : []),
+      words.units.take(taken(batch, tell, words), unit.unitsPerSet === 1 ? "unit" : "set"),
+      ...toldInOrder(batch, 0, tell, words).flat(),
     ]);
   }
-  if (unit.heaps.length === 1) return toldInOrder(null, 0, tell).flat();
+  if (unit.heaps.length === 1) return toldInOrder(null, 0, tell, words).flat();
   // What is done to all heaps alike stands first; what differs by how the print lies is told heap by heap.
-  const lines = unit.heaps.map((_, heap) => toldInOrder(null, heap, tell));
+  const lines = unit.heaps.map((_, heap) => toldInOrder(null, heap, tell, words));
   const [first = []] = lines;
   return first.flatMap((told, i) => {
     const own = lines.map((each) => (each[i] ?? []).join("\n"));
     if (own.every((each) => each === own[0])) return told;
     return unit.heaps.flatMap(({ name, count }, heap) => [
-      unitWords.heap(name, count),
+      words.units.heap(name, count),
       ...indented(lines[heap]?.[i] ?? []),
     ]);
   });
 }
 
 /** How the seams inside are pressed so that they nest: told in place of the recipe's own pressing. */
-function insideLines(unit: UnitRecord, plan: Plan): string[] {
+function insideLines(unit: UnitRecord, plan: Plan, words: Words): string[] {
   const { making } = plan;
   const own = making?.unitPressing.find((each) => making.units[each.unit] === unit);
   if (making === undefined || own === undefined) return [];
@@ -278,16 +262,16 @@ function insideLines(unit: UnitRecord, plan: Plan): string[] {
     const names = places.flatMap(({ kind, which }) => {
       const name = making.kinds[kind]?.name;
       if (name === undefined) return [];
-      return [which === null ? name : unitWords.placesIn(name, which)];
+      return [which === null ? name : words.units.placesIn(name, which)];
     });
-    const whose = own.ways.length === 1 ? "" : unitWords.forKinds(count, names);
-    return unitWords.insidePressed(whose, lines, inner, between);
+    const whose = own.ways.length === 1 ? "" : words.units.forKinds(count, names);
+    return words.units.insidePressed(whose, lines, inner, between);
   });
-  return counted ? [...told, unitWords.countedSo] : told;
+  return counted ? [...told, words.units.countedSo] : told;
 }
 
 /** Lines of several units one beside another: what is the same is told once, what differs for each by name. */
-function together(names: readonly string[], lines: readonly (readonly string[])[]): string[] {
+function together(names: readonly string[], lines: readonly (readonly string[])[], words: Words): string[] {
   const most = Math.max(...lines.map((own) => own.length));
   return Array.from({ length: most }, (_, i) => lines.map((own) => own[i] ?? "")).flatMap((told) => {
     const ways = [...new Set(told)].filter((line) => line !== "");
@@ -295,44 +279,44 @@ function together(names: readonly string[], lines: readonly (readonly string[])[
     return ways.map((way) => {
       const whose = names.filter((_, unit) => told[unit] === way);
       // What is set in stays so.
-      return way.replace(/^ */, (margin) => `${margin}${unitWords.group.own(whose, "")}`);
+      return way.replace(/^ */, (margin) => `${margin}${words.units.group.own(whose, "")}`);
     });
   });
 }
 
 /** What each unit of a group takes, and how many are made. */
-function groupTable({ units, columns }: UnitGroup): UnitTable {
-  const words = unitWords.group;
+function groupTable({ units, columns }: UnitGroup, words: Words): UnitTable {
+  const group = words.units.group;
   const [first] = units;
   const heaps = (first?.heaps.length ?? 1) > 1 ? (first?.heaps ?? []) : [];
   const sets = first !== undefined && !first.loose && first.unitsPerSet > 1;
   const over = units.some(({ spare }) => spare > 0);
   return {
     headings: [
-      words.unit,
+      group.unit,
       ...columns.map(({ name }) => name),
-      ...(sets ? [words.sets] : []),
-      words.make,
-      ...heaps.map((_, i) => words.heap(heapCalled(i))),
-      ...(over ? [words.over] : []),
+      ...(sets ? [group.sets] : []),
+      group.make,
+      ...heaps.map((_, i) => group.heap(heapCalled(i))),
+      ...(over ? [group.over] : []),
     ],
     rows: units.map((unit, u) => [
       unit.name,
-      ...columns.map(({ bags }) => unitWords.bag(bags[u]?.letters.join("/") ?? "", bags[u]?.fabric ?? "")),
+      ...columns.map(({ bags }) => words.units.bag(bags[u]?.letters.join("/") ?? "", bags[u]?.fabric ?? "")),
       ...(sets ? [String(unit.sets)] : []),
       String(unit.units),
-      ...heaps.map((_, i) => words.heapOf(unit.heaps[i]?.name ?? "", unit.heaps[i]?.count ?? 0)),
+      ...heaps.map((_, i) => group.heapOf(unit.heaps[i]?.name ?? "", unit.heaps[i]?.count ?? 0)),
       ...(over ? [String(unit.spare)] : []),
     ]),
   };
 }
 
-function titleOf({ units }: UnitGroup): string {
+function titleOf({ units }: UnitGroup, words: Words): string {
   const [first] = units;
   if (first === undefined) return "";
-  if (units.length === 1) return unitWords.title(first.name, first.text, first.method, first.units);
+  if (units.length === 1) return words.units.title(first.name, first.text, first.method, first.units);
   const all = units.reduce((sum, unit) => sum + unit.units, 0);
-  return unitWords.groupTitle(
+  return words.units.groupTitle(
     units.map(({ name }) => name),
     first.text,
     first.method,
@@ -344,38 +328,40 @@ function titleOf({ units }: UnitGroup): string {
  * Units that are sewn alike: what they are, the bags each takes, the steps, the heaps. A table stands as lines whose
  * cells are parted by tabs.
  */
-export function unitGroupLines(group: UnitGroup, plan: Plan): string[] {
+export function unitGroupLines(group: UnitGroup, plan: Plan, words: Words): string[] {
   const { units } = group;
   const [first] = units;
   if (first === undefined) return [];
   const names = units.map(({ name }) => name);
-  const tells = units.map((_, i) => telling(group, i, plan));
+  const tells = units.map((_, i) => telling(group, i, plan, words));
   const [tell] = tells;
   if (tell === undefined) return [];
   const untrimmed = first.steps.every((step) => step.do !== "trim");
-  const sets = first.loose ? "" : unitWords.sets(first.sets, first.unitsPerSet, first.spare);
+  const sets = first.loose ? "" : words.units.sets(first.sets, first.unitsPerSet, first.spare);
   const alone = units.length === 1;
-  const perSet = first.loose || first.unitsPerSet === 1 ? [] : [unitWords.group.perSet(first.unitsPerSet)];
-  const table = groupTable(group);
+  const perSet = first.loose || first.unitsPerSet === 1 ? [] : [words.units.group.perSet(first.unitsPerSet)];
+  const table = groupTable(group, words);
   const head = alone
     ? [sets].filter((line) => line !== "")
     : [...[table.headings, ...table.rows].map((row) => row.join(CELL)), ...perSet];
   return [
-    `[ ] ${titleOf(group)}`,
+    `[ ] ${titleOf(group, words)}`,
     ...indented(
       indented([
         ...head,
         ...together(
           names,
-          tells.map((each) => bodyOf(each)),
+          tells.map((each) => bodyOf(each, words)),
+          words,
         ),
         ...together(
           names,
-          units.map((unit) => insideLines(unit, plan)),
+          units.map((unit) => insideLines(unit, plan, words)),
+          words,
         ),
-        ...(untrimmed ? [unitWords.measuresUnit(tell.size(first.raw))] : []),
+        ...(untrimmed ? [words.units.measuresUnit(tell.size(first.raw))] : []),
         // Units that are sewn heap by heap are apart already.
-        ...(first.batches.length > 0 ? sortLines(tell) : []),
+        ...(first.batches.length > 0 ? sortLines(tell, words) : []),
       ]),
     ),
   ];

@@ -1,14 +1,15 @@
 import type { WidthTried } from "../../choices/other-width.ts";
 import { formatLength, roomToMark } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { boughtWords, currencyOf } from "./bought.ts";
-import { choiceWords } from "./choice-words.ts";
+
 import { money } from "./money.ts";
 import { alignedLines } from "./table.ts";
 
 /** What another width of fabric changes, fabric by fabric. */
-export function widthsList(plan: Plan, rows: readonly WidthTried[]): string {
-  const { title, columns, same, changed } = choiceWords.widths;
+export function widthsList(plan: Plan, rows: readonly WidthTried[], words: Words): string {
+  const { title, columns, same, changed } = words.choices.widths;
   const said = (usable: number) => formatLength(roomToMark(usable, plan.ruler), plan.ruler);
   const lines = alignedLines(
     columns.map((heading, i) => ({ heading, align: i === 1 || i === 3 ? "right" : "left" })),
@@ -17,9 +18,9 @@ export function widthsList(plan: Plan, rows: readonly WidthTried[]): string {
       return [
         fabric,
         said(filed.usable),
-        boughtWords(filed, plan.ruler),
+        boughtWords(filed, plan.ruler, words),
         said(tried.usable),
-        boughtWords(tried, plan.ruler),
+        boughtWords(tried, plan.ruler, words),
         more === 0 && (cost ?? 0) === 0
           ? same
           : changed(text, more === 0 ? (cost ?? 0) > 0 : more > 0, price),

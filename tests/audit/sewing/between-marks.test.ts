@@ -7,6 +7,7 @@ import { UNIT_KINDS } from "../../../src/quilt/units/registry.ts";
 import { makingSteps } from "../../../src/render/text/making.ts";
 import type { QuiltSpec } from "../../../src/spec/quilt-types.ts";
 import { readSpecFile } from "../../../src/spec/read-spec-file.ts";
+import { english } from "../../../src/words/index.ts";
 import { mustSew } from "./sewn.ts";
 
 const ROLES: Readonly<Record<string, number>> = {
@@ -66,7 +67,7 @@ describe("a seam allowance off the ruler's marks", () => {
     for (const { across, along, fullWidth } of pieces)
       for (const side of fullWidth ? [along] : [across, along])
         expect(onMark(side, spec.ruler) || isBetweenMarks(side, spec.ruler)).toBe(true);
-    expect(makingSteps(plan)).toContain("measures");
+    expect(makingSteps(plan, english)).toContain("measures");
   });
 
   // derived geometry: cells of 5 cm and two seams of 0.6 cm are 6.2 cm, sewn of 6.25 cm; two cells then are
@@ -85,6 +86,6 @@ setting: { rows: ["a b"] }
     expect(spec.seam).toBe(0.6 * 6400);
     const sides = pieces.map(({ across }) => across / 6400).sort((a, b) => a - b);
     expect(sides).toEqual([6.25, 11.3, 12.25, 12.25]);
-    expect(makingSteps(plan)).toContain("Trim to exactly 11.3 x 11.3 cm");
+    expect(makingSteps(plan, english)).toContain("Trim to exactly 11.3 x 11.3 cm");
   });
 });

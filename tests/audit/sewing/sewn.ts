@@ -1,6 +1,7 @@
 import { auditSewing, givenUpIn, type Sewing } from "../../../src/audit/sew/index.ts";
 import { listAll } from "../../../src/pipeline.ts";
 import { readSpecFile } from "../../../src/spec/read-spec-file.ts";
+import { allSaid } from "../../support/in-words.ts";
 
 /** A quilt file read and listed, ready to be sewn on paper; null for one that holds no design or is declined. */
 export function sewingOf(text: string, fileName = "quilt.yaml"): Sewing | null {
@@ -33,7 +34,11 @@ export function mustSew(text: string): Sewing {
     const said = [...read.diagnostics, ...(listed?.diagnostics ?? [])].filter(
       ({ severity }) => severity === "error",
     );
-    throw new Error(`${said.map(({ message }) => message).join("; ")}\n${text}`);
+    throw new Error(
+      `${allSaid(said)
+        .map(({ message }) => message)
+        .join("; ")}\n${text}`,
+    );
   }
   return sewing;
 }

@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { borderDoesNotFit } from "../../../src/diagnostics/quilt.ts";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../../src/index.ts";
 import { INCH, QUARTER_CENTIMETRE_RULER } from "../../../src/length/index.ts";
 import type { Plan } from "../../../src/plan/types.ts";
@@ -69,12 +70,8 @@ async function planHostile(): Promise<Plan> {
     },
   );
   const diagnostics = HOSTILE.map((message) => ({
-    code: "SAMPLE",
+    ...borderDoesNotFit({ path: "", at: null }, message, message),
     severity: "warning" as const,
-    message,
-    hint: message,
-    path: [],
-    at: null,
   }));
-  return { ...plan, diagnostics: diagnostics as unknown as Plan["diagnostics"] };
+  return { ...plan, diagnostics };
 }

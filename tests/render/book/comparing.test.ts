@@ -2,6 +2,8 @@ import { JSDOM } from "jsdom";
 import { expect, test } from "vitest";
 import type { Comparison } from "../../../src/choices/comparison.ts";
 import type { Figures } from "../../../src/choices/making-figures.ts";
+import { faultAmong } from "../../../src/choices/why-not.ts";
+import { borderDoesNotFit } from "../../../src/diagnostics/quilt.ts";
 import { bookOf, handoutMarkdown, pageOf } from "../../../src/render/book/index.ts";
 import { HOSTILE, smallestPlan } from "./book-plans.ts";
 
@@ -39,9 +41,15 @@ const comparison: Comparison = {
   units: [{ unit: "flying geese", count: 12, filed: ["single"] }],
   filed: figures(5, 90),
   rows: [
-    { unit: "flying geese", method: "single", filed: true, figures: figures(5, 90), why: "" },
-    { unit: "flying geese", method: "four at a time", filed: false, figures: figures(3, 75), why: "" },
-    { unit: "flying geese", method: "strips", filed: false, figures: null, why: HOSTILE[0] ?? "" },
+    { unit: "flying geese", method: "single", filed: true, figures: figures(5, 90), why: null },
+    { unit: "flying geese", method: "four at a time", filed: false, figures: figures(3, 75), why: null },
+    {
+      unit: "flying geese",
+      method: "strips",
+      filed: false,
+      figures: null,
+      why: faultAmong([borderDoesNotFit({ path: "", at: null }, HOSTILE[0] ?? "", "")]),
+    },
   ],
   best: {
     methods: { "flying geese": "four at a time" },

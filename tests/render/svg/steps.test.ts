@@ -9,6 +9,7 @@ import { clothNodes, printNodes } from "../../../src/render/svg/steps/draw-figur
 import { unitStepsScenes } from "../../../src/render/svg/steps/draw-unit-steps.ts";
 import { type StepsOf, unitPictures } from "../../../src/render/svg/steps/unit-panels.ts";
 import { unitGroups } from "../../../src/render/text/unit-groups.ts";
+import { english } from "../../../src/words/index.ts";
 import { type Made, make } from "../../making/fixture.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 import { quiltOfUnit, STEP_WAYS, stepFabrics, stepsOf } from "../../support/step-quilts.ts";
@@ -327,7 +328,7 @@ test.each([
     expect(scene.height).toBeLessThanOrEqual(950);
   }
   const texts = scenes.flatMap(({ nodes }) => textsOf(nodes).map(({ text }) => text));
-  const groups = unitGroups({ making: quilt.making, fabrics: stepFabrics(quilt.cutLists) });
+  const groups = unitGroups({ making: quilt.making, fabrics: stepFabrics(quilt.cutLists) }, english);
   expect(groups.flatMap(({ units }) => units)).toHaveLength(
     quilt.making.units.filter(({ steps }) => steps.length > 0).length,
   );

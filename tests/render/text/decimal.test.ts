@@ -10,6 +10,7 @@ import { cutsCsv } from "../../../src/render/csv/index.ts";
 import { drawFabric } from "../../../src/render/svg/index.ts";
 import { buyList, cuttingSteps, wasteTable } from "../../../src/render/text/index.ts";
 import { decimalOf, readSpecFile } from "../../../src/spec/read-spec-file.ts";
+import { english } from "../../../src/words/index.ts";
 import { sampleFabric, samplePiece, samplePlan } from "../../support/sample-plan.ts";
 
 const COMMA = { ...QUARTER_CENTIMETRE_RULER, decimal: "comma" } as const;
@@ -54,9 +55,9 @@ test("everything printed and drawn keeps to the comma; tables for programs keep 
   const plan = await samplePlan([sampleFabric("Lin", [samplePiece(41_600, 73_600, 99)], cloth)], {}, COMMA);
   const book = bookOf(plan);
   const told = [
-    buyList(plan),
-    cuttingSteps(plan),
-    wasteTable(plan),
+    buyList(plan, english),
+    cuttingSteps(plan, true, english),
+    wasteTable(plan, english),
     handoutText(book),
     JSON.stringify(book.sections.map(({ blocks }) => blocks.map((block) => ({ ...block, svg: "" })))),
     [...drawFabric(plan, 0).matchAll(/<(?:text|desc|title)[^>]*>([^<]*)</g)]
@@ -69,5 +70,5 @@ test("everything printed and drawn keeps to the comma; tables for programs keep 
   expect(told[0]).toMatch(/\d,\d m/);
   expect(told[0]).toMatch(/€\d+,\d\d/);
   expect(told[3]).toContain("6,5 × 11,5 cm");
-  expect(cutsCsv(plan)).toContain(",6.5,11.5,");
+  expect(cutsCsv(plan, english)).toContain(",6.5,11.5,");
 });

@@ -3,6 +3,7 @@ import { beforeAll, expect, test } from "vitest";
 import { planQuilt, USUAL_OPTIONS } from "../../../src/pipeline.ts";
 import type { Plan } from "../../../src/plan/types.ts";
 import { makingSteps } from "../../../src/render/text/making.ts";
+import { english } from "../../../src/words/index.ts";
 import { EVERY_BORDER, make, onPoint } from "../../making/fixture.ts";
 import { solveHere } from "../../support/cut-list-spec.ts";
 
@@ -14,7 +15,7 @@ beforeAll(async () => {
   const { value } = await planQuilt(readFileSync(file, "utf8"), "quilt.yaml", USUAL_OPTIONS, solveHere);
   if (value === null) throw new Error("no plan");
   plan = value;
-  told = makingSteps(plan);
+  told = makingSteps(plan, english);
 });
 
 test("a quilt's plan says how it is sewn, with cautions and the rule behind every estimate", () => {
@@ -49,7 +50,7 @@ test("places that do not nest are listed", () => {
   if (making?.pressing == null) throw new Error("no pressing");
   const open = [{ x: 16256, y: 32512 }];
   const pressing = { ...making.pressing, variants: 1 as const, open };
-  const text = makingSteps({ ...plan, making: { ...making, pressing } }).replace(/\s+/g, " ");
+  const text = makingSteps({ ...plan, making: { ...making, pressing } }, english).replace(/\s+/g, " ");
   expect(text).toContain("1 does not nest; fewer is not possible with the blocks pressed so (proved)");
   expect(text).toContain("1 in from the left, 2 in from the top");
 });
@@ -57,7 +58,7 @@ test("places that do not nest are listed", () => {
 /** The sewing of another quilt, as if it had been planned. */
 function toldOf(text: string): string {
   const { making, top } = make(text);
-  return makingSteps({ ...plan, top, making });
+  return makingSteps({ ...plan, top, making }, english);
 }
 
 test("every border says its lengths, what is trimmed, how a mitre is sewn and what the top measures then", () => {
@@ -122,12 +123,12 @@ test("rows on point are told from corner to corner, corners last", () => {
 test("where to pin first, and how thick it gets, are told with the limit", () => {
   const flat = told.replace(/\s+/g, " ");
   expect(flat).toContain("Below rows 1 and 2: 2 places; first 1 and 2.");
-  expect(flat).toContain("at most 13 layers of cloth lie on one another (in 12 of 136 places");
+  expect(flat).toContain("at most 13 layers of fabric lie on one another (in 12 of 136 places");
   expect(flat).toContain("More than 12 layers, the most wanted (`most-layers` in the file).");
   expect(flat).toContain("13 layers 19 in from the left, 5 in from the top; 10 with the seam open");
 });
 
 test("a plain cut list has nothing to sew", () => {
   const { making: _, ...plain } = plan;
-  expect(makingSteps(plain)).toBe("");
+  expect(makingSteps(plain, english)).toBe("");
 });

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { planQuilt, USUAL_OPTIONS } from "../../../src/pipeline.ts";
 import { makingSteps } from "../../../src/render/text/making.ts";
+import { english } from "../../../src/words/index.ts";
 import { solveHere } from "../../support/cut-list-spec.ts";
 
 const text = readFileSync(
@@ -14,7 +15,7 @@ const text = readFileSync(
 test("the paper of one of six pupils speaks of one kit, not of six", async () => {
   const { value } = await planQuilt(text, "quilt.yaml", { ...USUAL_OPTIONS, kits: 6, effort: 3 }, solveHere);
   if (value === null) throw new Error("no plan");
-  const paper = makingSteps(value);
+  const paper = makingSteps(value, english);
   const letter = value.fabrics[0]?.pieces[0]?.letter;
   expect(value.fabrics[0]?.name).toBe("herons");
   expect(value.fabrics[0]?.pieces[0]?.count).toBe(24);
@@ -26,5 +27,5 @@ test("the paper of one of six pupils speaks of one kit, not of six", async () =>
 
 test("a quilt planned alone has no kit", async () => {
   const { value } = await planQuilt(text, "quilt.yaml", { ...USUAL_OPTIONS, effort: 3 }, solveHere);
-  expect(value === null ? "" : makingSteps(value)).not.toContain("In the kit");
+  expect(value === null ? "" : makingSteps(value, english)).not.toContain("In the kit");
 });

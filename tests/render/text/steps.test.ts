@@ -6,13 +6,14 @@ import type { Solve } from "../../../src/plan/request.ts";
 import type { Plan } from "../../../src/plan/types.ts";
 import { cuttingSteps, instructionsFor } from "../../../src/render/text/index.ts";
 import type { CutListSpec } from "../../../src/spec/types.ts";
+import { english } from "../../../src/words/index.ts";
 import { CM, cutListSpec, fabric, fullWidth, IN, piece } from "../../support/cut-list-spec.ts";
 import { answering, borders } from "../../support/hand-made-packings.ts";
 
 /** The steps of the only fabric, each in one line. */
 function told(plan: Plan): string[] {
   return plan.fabrics.flatMap((fabric) =>
-    instructionsFor(plan, fabric).map(({ phrases, parts }) =>
+    instructionsFor(plan, fabric, english).map(({ phrases, parts }) =>
       [phrases.join("; "), ...parts.map((part) => `${part.strips.join()}: ${part.phrases.join("; ")}`)].join(
         " | ",
       ),
@@ -126,7 +127,7 @@ describe("a step as a maker writes it", () => {
     const plan = await planned(spec, solve);
     expect(told(plan)).toEqual([
       "Straighten the cut end, square to the selvage: trim off 1/2 in",
-      "Cut off one length of 60 in, the whole width of the cloth | 1,2: cut 2 strips 6 in wide lengthwise, along the selvage; keep 2 whole [A] | 3,4,5,6: cut 4 strips 12 in x 30 in out of the width beside those; subcut 12 rectangles 9 x 12 in [B] (3 from each strip)",
+      "Cut off one length of 60 in, the whole width of the fabric | 1,2: cut 2 strips 6 in wide lengthwise, along the selvage; keep 2 whole [A] | 3,4,5,6: cut 4 strips 12 in x 30 in out of the width beside those; subcut 12 rectangles 9 x 12 in [B] (3 from each strip)",
     ]);
   });
 });
@@ -134,7 +135,7 @@ describe("a step as a maker writes it", () => {
 describe("the handout", () => {
   test("cautions come before the first cut, and amounts are called estimates", async () => {
     const { spec, solve } = borders();
-    const text = cuttingSteps(await planned(spec, solve));
+    const text = cuttingSteps(await planned(spec, solve), true, english);
     expect(text.indexOf("Close the blade after every cut")).toBeGreaterThan(0);
     expect(text.indexOf("Close the blade after every cut")).toBeLessThan(text.indexOf("  1. "));
     expect(text).toMatch("Amounts are estimates: check them");
@@ -142,7 +143,7 @@ describe("the handout", () => {
 
   test("lines stay within a page and end without blanks", async () => {
     const { spec, solve } = borders();
-    for (const line of cuttingSteps(await planned(spec, solve)).split("\n")) {
+    for (const line of cuttingSteps(await planned(spec, solve), true, english).split("\n")) {
       expect(line.length).toBeLessThanOrEqual(110);
       expect(line).toBe(line.trimEnd());
     }

@@ -6,6 +6,7 @@ import { buyList, cuttingSteps } from "../../../src/render/text/index.ts";
 import { makingSteps } from "../../../src/render/text/making.ts";
 import { readSpecFile } from "../../../src/spec/index.ts";
 import { readStash, takePlan } from "../../../src/stash/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { IN, solveHere } from "../../support/cut-list-spec.ts";
 
 /** Small quilts whose handout could once not be followed from the first cut to the last row. */
@@ -25,7 +26,11 @@ async function told(name: string, kits = 1, until = ""): Promise<Told> {
   const options = { ...USUAL_OPTIONS, kits, effort: until === "" ? 60 : 10 };
   const { value } = await planQuilt(text, `${name}.yaml`, options, solveHere);
   if (value === null) throw new Error(`no plan for ${name}`);
-  return { plan: value, steps: flat(cuttingSteps(value)), sewing: flat(makingSteps(value)) };
+  return {
+    plan: value,
+    steps: flat(cuttingSteps(value, true, english)),
+    sewing: flat(makingSteps(value, english)),
+  };
 }
 
 /** The sewing of a quilt that is listed and not planned: the letters are the same. */
@@ -36,7 +41,7 @@ function listed(name: string): { plan: Plan; sewing: string } {
   if (spec === null || all === null) throw new Error(`no list for ${name}`);
   const fabrics = all.cutLists.map(({ fabric, pieces }) => ({ ...fabric, pieces }));
   const plan = { name: spec.name, ruler: spec.ruler, top: all.top, making: all.making, fabrics };
-  return { plan: plan as unknown as Plan, sewing: flat(makingSteps(plan as unknown as Plan)) };
+  return { plan: plan as unknown as Plan, sewing: flat(makingSteps(plan as unknown as Plan, english)) };
 }
 
 /** The sentences in which something is joined, in order, up to a title. */
@@ -91,7 +96,7 @@ describe("triangles of a print, half of the blocks turned", () => {
   });
 
   test("what the file does not name is said where it is bought", () => {
-    const list = buyList(quilt.plan);
+    const list = buyList(quilt.plan, english);
     expect(list).toContain("Also needed:");
     // derived geometry: 24 1/2 x 12 1/2 in and 4 in more on every side.
     expect(list).toContain("Backing: 32 1/2 x 20 1/2 in or larger");

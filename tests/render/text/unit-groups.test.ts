@@ -6,6 +6,7 @@ import { textsOf } from "../../../src/render/svg/scene.ts";
 import { unitStepsScenes } from "../../../src/render/svg/steps/draw-unit-steps.ts";
 import { makingSteps } from "../../../src/render/text/making.ts";
 import { unitGroups } from "../../../src/render/text/unit-groups.ts";
+import { english } from "../../../src/words/index.ts";
 import { make } from "../../making/fixture.ts";
 import { stepFabrics } from "../../support/step-quilts.ts";
 
@@ -19,7 +20,7 @@ function listed(from = text) {
   const fabrics = made.cutLists.map(({ fabric, pieces }) => ({ ...fabric, pieces }));
   const { spec, top, making } = made;
   const plan = { name: spec.name, ruler: spec.ruler, top, making, fabrics } as unknown as Plan;
-  return { made, plan, sewing: makingSteps(plan) };
+  return { made, plan, sewing: makingSteps(plan, english) };
 }
 
 const quilt = listed();
@@ -34,7 +35,7 @@ function rowOf(unit: string, sewing: string): string[] {
 describe("units alike but for fabric", () => {
   // The file has two of each kind and method: triangles, geese in plain cloth, geese of a print, four-patches.
   test("are one step, and every unit that is sewn is in one group", () => {
-    const groups = unitGroups(quilt.plan).map(({ units }) => units.map(({ name }) => name));
+    const groups = unitGroups(quilt.plan, english).map(({ units }) => units.map(({ name }) => name));
     expect(groups).toEqual([
       ["U1", "U2"],
       ["U3", "U4"],
@@ -88,7 +89,7 @@ describe("units alike but for fabric", () => {
 
   test("a print that points the other way, another method, size or pressing keeps them apart", () => {
     const alone = (change: (from: string) => string): string[][] =>
-      unitGroups(listed(change(text)).plan).map(({ units }) => units.map(({ name }) => name));
+      unitGroups(listed(change(text)).plan, english).map(({ units }) => units.map(({ name }) => name));
     // Soil with an up is sewn otherwise than slate without one.
     expect(alone((from) => from.replace('"#664433" }', '"#664433", print: one-way }')).flat()).toHaveLength(
       making.units.filter(({ steps }) => steps.length > 0).length,

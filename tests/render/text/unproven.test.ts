@@ -4,6 +4,7 @@ import { bookOf, bookPage, handoutMarkdown, handoutText } from "../../../src/ren
 import { buyCsv } from "../../../src/render/csv/index.ts";
 import { drawFabric } from "../../../src/render/svg/index.ts";
 import { buyList, cuttingSteps } from "../../../src/render/text/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { goodPlan } from "../../support/good-plan.ts";
 
 /** The plan with what is proved of its fabrics taken away, as `open` says. */
@@ -36,8 +37,8 @@ function boasts(text: string): string[] {
 }
 
 const PRINTS: Record<string, (plan: Plan) => string> = {
-  "buy list": buyList,
-  steps: cuttingSteps,
+  "buy list": (one) => buyList(one, english),
+  steps: (plan) => cuttingSteps(plan, true, english),
   diagram: (plan) => plan.fabrics.map((_, i) => drawFabric(plan, i)).join("\n"),
   book: (plan) => bookPage(plan),
   "handout in text": (plan) => handoutText(bookOf(plan)),
@@ -63,7 +64,7 @@ test("the table for other programs says yes and no", async () => {
       .trim()
       .split(/\r?\n/)
       .map((line) => line.split(",").at(-1) ?? "");
-  expect(last(buyCsv(await goodPlan()))).toEqual(["proven", "yes", "yes"]);
-  expect(last(buyCsv(await unproven(lengthOpen)))).toEqual(["proven", "no", "no"]);
-  expect(last(buyCsv(await unproven(mixOpen)))).toEqual(["proven", "no", "no"]);
+  expect(last(buyCsv(await goodPlan(), english))).toEqual(["proven", "yes", "yes"]);
+  expect(last(buyCsv(await unproven(lengthOpen), english))).toEqual(["proven", "no", "no"]);
+  expect(last(buyCsv(await unproven(mixOpen), english))).toEqual(["proven", "no", "no"]);
 });

@@ -1,6 +1,7 @@
 import type { Ruler } from "../../../length/types.ts";
 import type { Making } from "../../../making/types.ts";
 import type { QuiltTop } from "../../../quilt/types.ts";
+import { english } from "../../../words/index.ts";
 import { unitGroups } from "../../text/unit-groups.ts";
 import { toSvg } from "../canvas.ts";
 import { fabricList } from "../fabric-list.ts";
@@ -128,7 +129,7 @@ export function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabr
   const outlines = unitOutlines(top, making);
   const of = { seam: making.seam, fabrics, ruler, outlines };
   // Units that are sewn alike have one set of pictures, in the fabrics of the first.
-  const units = unitGroups({ making, fabrics }).flatMap(({ units: alike, columns }): Told[] => {
+  const units = unitGroups({ making, fabrics }, english).flatMap(({ units: alike, columns }): Told[] => {
     const [unit] = alike;
     const pictures = unit === undefined ? null : unitPictures(unit, making.units.indexOf(unit), of);
     if (unit === undefined || pictures === null) return [];

@@ -1,0 +1,13 @@
+export const asking = {
+  cutSoManyQuilts: "cut so many quilts together, as kits for a class",
+  oneQuilt: "one quilt",
+  kitsAreAWhole: (MOST_KITS: number) => `Kits are a whole number from 1 to ${MOST_KITS}, for example 12.`,
+  tryAnotherUsableWidth: "try another usable width of fabric, in place of every one up to 60 in",
+  asTheFileSays: "as the file says",
+  useTheClothOf: "use the cloth of this table first (CSV)",
+  allIsBought: "all is bought",
+  takeEveryColourFrom:
+    "take every colour from fat quarters (18 x 21 in, or 50 x 55 cm) where its pieces fit one",
+  widthIsNotA: (typed: string, message: string) => `--width "${typed}" is not a length: ${message}`,
+  widthIsNoWidth: (typed: string) => `--width ${typed} is no width of a fabric`,
+};

@@ -1,0 +1,21 @@
+export const man = {
+  withoutIt: (standard: string) => ` Without it: ${standard}.`,
+  forExample: "For example:",
+  theFileHasErrors: "the file has errors, or a file could not be read or written",
+  theCommandLineIs: "the command line is wrong",
+  noPlanIsPossible: "no plan is possible, and that is proved",
+  noPlanWasFound: "no plan was found; there may be one",
+  aFaultOfThis: "a fault of this program, or its output could not be written",
+  stoppedByASecond: "stopped by a second Ctrl-C",
+  thCrossgrainCrossgrainUser: (version: string) =>
+    `.TH CROSSGRAIN 1 "" "crossgrain ${version}" "User commands"`,
+  shName: ".SH NAME",
+  crossgrainFabricToBuy: "crossgrain \\- fabric to buy and a cutting plan for patchwork quilts",
+  shSynopsis: ".SH SYNOPSIS",
+  bCrossgrain: ".B crossgrain",
+  iCommand: ".I command",
+  shDescription: ".SH DESCRIPTION",
+  aFileOfReads: "A FILE of \\- reads standard input. Amounts are estimates: check before you cut.",
+  shCommands: ".SH COMMANDS",
+  shExitStatus: ".SH EXIT STATUS",
+};

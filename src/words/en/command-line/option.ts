@@ -1,0 +1,4 @@
+export const option = {
+  useOneOf: (value: string) => `Use one of: ${value}.`,
+  useANumberAbove: "Use a number above zero, for example 2 or 0.5.",
+};

@@ -1,0 +1,30 @@
+export const options = {
+  printTheResultAs: "print the result as JSON, for other programs",
+  howStripsMayBe: "how strips may be cut",
+  asTheFileSays: "as the file says, else strips-2",
+  leastClothFirstOr: "least cloth first, or fewer and simpler cuts for the same purchase",
+  asTheFileSays2: "as the file says, else sparing",
+  searchLongerForThe: "search longer for the least cloth and its proof: up to 30 seconds a fabric",
+  searchEachFabricThis: "search each fabric this long at most, then keep the best plan so far",
+  aboutForAllFabrics: "about 3 for all fabrics together",
+  folderToWriteInto: "folder to write into",
+  outNameAfterThe: "out/NAME, after the plan's name",
+  writeOverFilesThat:
+    "write over files that are in the way, though this program did not write them or you have changed them",
+  htmlFileToWrite: "HTML file to write",
+  writeTheCuttingBook: "write the cutting book as a PDF too",
+  paperOfThePdf: "paper of the PDF",
+  letterWhereFabricIs: "letter where fabric is sold by the yard, else a4",
+  useWholePixelsFrom: (least: number, most: number) =>
+    `Use whole pixels from ${least} to ${most}, for example 1600.`,
+  writeEveryDrawingAs: "write every drawing as a PNG picture too, this many pixels wide",
+  fontForNamesIn: "font for names in other writing, for PDF and PNG",
+  oneOfTheSystem: "one of the system's",
+  writeTheBookWithout: "write the book without its drawings too, for a newsletter: Markdown and text",
+  setTheWaysOf: "set the ways of making a quilt side by side in the book",
+  markBeforeTenthsIn: "mark before tenths in what is printed",
+  asTheFileWrites: "as the file writes them",
+  restateAQuiltFor:
+    "restate a quilt for this ruler: finished sizes move to its marks, and every change is told",
+  theRulerOfThe: "the ruler of the file",
+};

@@ -1,0 +1,18 @@
+export const program = {
+  toBeginCrossgrainNew: `
+To begin: crossgrain new blocks > my-quilt.yaml, then crossgrain plan my-quilt.yaml
+
+A FILE of - reads standard input. Amounts are estimates: check before you cut.
+Ends with 0 when done, 1 when the file has errors, 2 for a wrong command line,
+3 when no plan is possible (proved), 4 when none was found, 70 for a fault of this program.`,
+  withoutIt: (help: string, standard: string) => `${help} (without it: ${standard})`,
+  forExample: (examples: string) => `
+For example:
+${examples}`,
+  printTheVersion: "print the version",
+  printThisHelp: "print this help",
+  helpCommand: "help [command]",
+  helpForACommand: "help for a command",
+  seeCrossgrainHelp: (value: string) => `See: crossgrain ${value} --help`,
+  seeCrossgrainHelp2: "See: crossgrain --help",
+};

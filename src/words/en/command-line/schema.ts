@@ -1,0 +1,3 @@
+export const schema = {
+  theJsonSchemaOf: "the JSON Schema of the files this program reads, for editors",
+};

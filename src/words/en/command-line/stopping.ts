@@ -1,0 +1,4 @@
+export const stopping = {
+  stoppingTheBestPlan: `
+Stopping: the best plan so far is kept. Ctrl-C once more ends at once.\n`,
+};

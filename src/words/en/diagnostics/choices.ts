@@ -1,0 +1,80 @@
+import type { ChoicesFacts } from "../../../diagnostics/choices.ts";
+import { nearest } from "../../../diagnostics/nearest.ts";
+import { quote } from "../../../diagnostics/quote.ts";
+import type { WordsOf } from "../../diagnostics.ts";
+
+const SIZES_HELP =
+  "Write blocks across and down (4x5), a finished size with its measure (60 x 80 in), or a bed " +
+  "(queen, queen drop 12 in, single drop 30 cm at sides and foot); several with commas between them, or semicolons.";
+
+export const choices: WordsOf<ChoicesFacts> = {
+  sizeRestated: ({ what, before, after }) => ({ message: `${what}: ${before} is now ${after}.`, hint: "" }),
+
+  sizeNotMet: ({ asked, target, taken, below, above }) => {
+    const others = [
+      below === null ? [] : [`smaller: ${below}`],
+      above === null ? [] : [`larger: ${above}`],
+    ].flat();
+    return {
+      message: `${quote(asked)} asks for ${target}; the nearest in whole blocks is ${taken}.`,
+      hint:
+        `Nearest are ${others.join("; ")}. Ask for one of them in blocks, or give the quilt a plain outer border: ` +
+        "one can be made to fit from half as wide to twice as wide as it is drawn.",
+    };
+  },
+
+  arrangementUnknown: ({ found, known }) => {
+    const near = nearest(found, known);
+    const likely = near === null ? "" : `Did you mean \`${near}\`? `;
+    return {
+      message: `There is no arrangement ${quote(found)}.`,
+      hint: `${likely}There are: ${known.join(", ")}.`,
+    };
+  },
+
+  fatQuarterTooSmall: ({ fabric, piece, size }) => ({
+    message: `${fabric} is cut from the bolt: ${piece} is more than a fat quarter of ${size} holds.`,
+    hint: "",
+  }),
+
+  nothingToCompare: ({ found }) => {
+    const why =
+      found === "cut-list"
+        ? "A cut list says what to cut, not how it is sewn"
+        : "Every unit of this quilt can be made in one way only";
+    return {
+      message: `${why}: there is nothing to compare.`,
+      hint: "Give a quilt file, with blocks and their units.",
+    };
+  },
+
+  nothingToRestate: () => ({
+    message: "A cut list holds sizes as cut, seams included: they cannot be restated for another ruler.",
+    hint: "Give a quilt file, whose finished sizes can move to other marks, or leave `--ruler` out.",
+  }),
+
+  nothingToRepeat: () => ({
+    message: "A cut list has no blocks to make more or fewer of.",
+    hint: "Give a quilt file, with blocks and the rows they are set in, or leave `--sizes` out.",
+  }),
+
+  nothingToTurn: () => ({
+    message: "A cut list has no blocks to turn.",
+    hint: "Give a quilt file, with blocks and the rows they are set in.",
+  }),
+
+  noMotifs: () => ({
+    message: "No block of this quilt has alike parts that can be turned by themselves.",
+    hint: "Name them in the file, in a block: `motifs: 2 x 2` for so many across and down, or `motifs: g` for a code of its grid.",
+  }),
+
+  quiltSizeUnreadable: ({ found, why = "is not a size of a quilt", near = null }) => {
+    const likely = near === null ? "" : `Did you mean \`${near}\`? `;
+    return { message: `${quote(found)} ${why}.`, hint: `${likely}${SIZES_HELP}` };
+  },
+
+  sizeOutOfReach: ({ asked, target, nearest }) => ({
+    message: `${quote(asked)} asks for ${target}, which no number of these blocks comes to.`,
+    hint: `The nearest is ${nearest}.`,
+  }),
+};

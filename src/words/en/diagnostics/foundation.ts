@@ -1,0 +1,52 @@
+import type { FoundationFacts } from "../../../diagnostics/foundation.ts";
+import { nearest } from "../../../diagnostics/nearest.ts";
+import type { WordsOf } from "../../diagnostics.ts";
+
+export const foundation: WordsOf<FoundationFacts> = {
+  foundationAllowance: ({ squares, seam, needed }) => ({
+    message: `The foundation reaches ${squares} beyond the outermost seam line; the seam allowance is ${seam}.`,
+    hint: `Write \`allowance: ${needed}\`, counted in printed squares.`,
+  }),
+
+  foundationBlock: ({ message, hint }) => ({ message, hint }),
+
+  foundationChoice: ({ message, hint }) => ({ message, hint }),
+
+  foundationGrid: ({ found, why }) => ({
+    message: `The printed squares are \`${found}\`; ${why}.`,
+    hint: "For example `grid: 1 in`, `grid: 1/4 in` or `grid: 2 cm`.",
+  }),
+
+  foundationMethod: ({ unit, method }) => ({
+    message: `${unit}: made on the foundation, not ${method}.`,
+    hint: "To keep the method, list the blocks that are made on the foundation: `blocks: [...]`.",
+  }),
+
+  foundationOffGrid: ({ what, squares, nearest, halves }) => ({
+    message: `${what} is ${squares}: its seams would not lie on the printed lines.`,
+    hint: `Nearest sizes that fit: ${nearest.sizes.join(" or ")}${
+      nearest.blocks.length === 0 ? "" : `; for the whole block ${nearest.blocks.join(" or ")}`
+    }.${halves ? "" : " Where a seam may lie half-way between two lines, write `half-lines: true`."}`,
+  }),
+
+  foundationSeam: ({ seam, squares, fits }) => ({
+    message: `Folded on a line, the seam lies one allowance from the fold: ${seam} is ${squares}, so it would miss the printed lines.`,
+    hint: `Use squares of ${fits.join(" or ")}, or piece patch by patch: \`way: pieced\`.`,
+  }),
+
+  foundationUnit: ({ unit, reason, hint }) => ({
+    message: `${unit} cannot be pieced on a foundation: ${reason}`,
+    hint,
+  }),
+
+  foundationUnknown: ({ what, word, known }) => {
+    const near = nearest(word, [...known]);
+    return {
+      message: `There is no ${what} \`${word}\`.`,
+      hint:
+        near === null
+          ? `Known here: ${known.map((each) => `\`${each}\``).join(", ")}.`
+          : `Did you mean \`${near}\`?`,
+    };
+  },
+};

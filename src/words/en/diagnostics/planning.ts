@@ -1,0 +1,73 @@
+import type { PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
+import type { WordsOf } from "../../diagnostics.ts";
+import { counted, list } from "../language.ts";
+
+export const planning: WordsOf<PlanningFacts> = {
+  pieceTooWide: ({ piece, fabric, found }) => {
+    const help = [
+      found.turnHelps ? "let it turn, so that its long side lies along the selvage (`turn: free`)" : "",
+      found.lengthwiseHelps ? "cut it along the selvage (`cut: lengthwise`)" : "",
+      "join it from strips (`join: straight`)",
+      "or use a wider fabric",
+    ].filter((text) => text !== "");
+    return {
+      message: `${piece} (${found.size}) does not fit ${fabric}: the usable width is ${found.usable}, ${found.over} too narrow.`,
+      hint: `What would help: ${help.join(", ")}.`,
+    };
+  },
+
+  pieceJoined: ({ piece, fabric, lengths }) => {
+    const [first, ...rest] = lengths.map(({ count, said }, i) =>
+      i > 0 ? `${count} of ${said}` : `${counted(count, "length", "lengths")} of ${said}`,
+    );
+    const one = lengths.length === 1 && lengths[0]?.count === 1;
+    return {
+      message: `${piece} in ${fabric} is longer than the fabric is wide: ${list([first ?? "", ...rest])} ${one ? "is" : "are"} cut from strips joined end to end.`,
+      hint: "",
+    };
+  },
+
+  joinCompared: ({ fabric, chosen, costs }) => {
+    const ways = costs.map(({ way, buy, used }) => `${way}: buy ${buy} (${used} used)`).join("; ");
+    const taken = { joined: "joined from strips", whole: "cut in one piece", mixed: "partly joined" }[chosen];
+    return { message: `${fabric}: the long pieces are ${taken}. ${ways}.`, hint: "" };
+  },
+
+  noneFound: ({ fabric, missing, wanting }) => {
+    const left = missing.length === 0 ? "" : ` The fullest attempt leaves ${missing.join(", ")}.`;
+    const enough =
+      wanting === null
+        ? ""
+        : ` With ${wanting.more} more ${wanting.cloth}${wanting.more === 1 ? "" : "s"} it can be done.`;
+    return {
+      message: `${fabric}: no way was found to cut everything from this fabric, and it is not proved that there is none.${left}${enough}`,
+      hint: "Search longer (`--thorough`), let more pieces turn, add fabric, or let the rest be bought from the bolt.",
+    };
+  },
+
+  stockShort: ({ fabric, missing, wanting, stacked }) => {
+    const plural = ({ cloth, more }: Wanting) => `${more} more ${cloth}${more === 1 ? "" : "s"}`;
+    const short =
+      wanting === null
+        ? "the fabric to hand does not hold everything"
+        : `${wanting.proven ? "" : "at most "}${plural(wanting)} ${
+            wanting.more === 1 ? "is" : "are"
+          } needed: ${wanting.toHand} to hand, ${wanting.toHand + wanting.more} hold everything`;
+    return {
+      message: `${fabric}: ${short}. Still to cut: ${missing.join(", ")}.`,
+      hint: stacked
+        ? "With stacked subcuts (`--style strips-3`) all of it comes from this fabric. Or add fabric, or let the rest be bought from the bolt."
+        : "Add fabric, or let the rest be bought from the bolt.",
+    };
+  },
+
+  searchCutShort: ({ fabrics }) => ({
+    message: `The search for ${fabrics.join(", ")} was ended by the clock: on another machine, or a less busy one, this plan may come out otherwise.`,
+    hint: "Plan it again without --budget: the search is then counted instead of timed, and gives the same plan everywhere.",
+  }),
+
+  notProven: ({ fabric, used, least }) => ({
+    message: `${fabric}: the plan uses ${used}; it is proved only that nothing under ${least} can do.`,
+    hint: "Allow more time to look further.",
+  }),
+};

@@ -1,0 +1,45 @@
+import type { Words } from "../types.ts";
+import { arrange } from "./arrange.ts";
+import { blocks } from "./blocks.ts";
+import { borders } from "./borders.ts";
+import { choices } from "./choices.ts";
+import { commandLine } from "./command-line/index.ts";
+import { compare } from "./compare.ts";
+import { cutting } from "./cutting.ts";
+import { diagnostics } from "./diagnostics/index.ts";
+import { FACT_EXAMPLES } from "./fact-examples.ts";
+import { finishing } from "./finishing.ts";
+import { foundation } from "./foundation.ts";
+import { goOn } from "./go-on.ts";
+import { making } from "./making.ts";
+import { changeSaid, savings } from "./savings.ts";
+import { shapes } from "./shapes.ts";
+import { sizes } from "./sizes.ts";
+import { buyTable, cutsTable, unitsTable } from "./tables.ts";
+import { units } from "./units.ts";
+import { whyNot } from "./why-not.ts";
+
+/** English, as quilters of both measures write it. */
+export const english: Words = {
+  language: "en",
+  diagnostics,
+  factExamples: FACT_EXAMPLES,
+  whyNot,
+  arrange,
+  blocks,
+  borders,
+  choices,
+  compare,
+  cutting,
+  finishing,
+  foundation,
+  goOn,
+  making,
+  savings,
+  shapes,
+  sizes,
+  units,
+  changeSaid,
+  commandLine,
+  tables: { buy: buyTable, cuts: cutsTable, units: unitsTable },
+};

@@ -1,0 +1,4 @@
+export { wordAll, wordDiagnostic } from "./diagnostics.ts";
+export { english } from "./en/index.ts";
+export { formatDiagnostic } from "./frame.ts";
+export type { Words } from "./types.ts";

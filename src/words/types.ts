@@ -1,0 +1,74 @@
+import type { WhyNot } from "../choices/why-not.ts";
+import type { DiagnosticWords } from "./diagnostics.ts";
+import type { arrange } from "./en/arrange.ts";
+import type { blocks } from "./en/blocks.ts";
+import type { borders } from "./en/borders.ts";
+import type { choices } from "./en/choices.ts";
+import type { commandLine } from "./en/command-line/index.ts";
+import type { compare } from "./en/compare.ts";
+import type { cutting } from "./en/cutting.ts";
+import type { finishing } from "./en/finishing.ts";
+import type { foundation } from "./en/foundation.ts";
+import type { goOn } from "./en/go-on.ts";
+import type { making } from "./en/making.ts";
+import type { changeSaid, savings } from "./en/savings.ts";
+import type { shapes } from "./en/shapes.ts";
+import type { sizes } from "./en/sizes.ts";
+import type { buyTable, cutsTable, unitsTable } from "./en/tables.ts";
+
+import type { units } from "./en/units.ts";
+
+/** The shape of a table of words without its English: any text, any list of as many. */
+type Wide<Table> = Table extends string
+  ? string
+  : Table extends (...facts: infer Facts) => infer Text
+    ? (...facts: Facts) => Wide<Text>
+    : { readonly [Key in keyof Table]: Wide<Table[Key]> };
+
+/**
+ * Everything a language must be able to say. It is handed down from the doors as an argument; a second language is a
+ * second folder beside `en/` that makes another value of this type.
+ */
+export interface Words {
+  /** The language's tag, as `Intl` takes it. */
+  language: string;
+  diagnostics: DiagnosticWords;
+  /** What can be said of the work while it is done, by examples. */
+  factExamples: string;
+  /** Why a way of making or arranging that was tried cannot be taken. */
+  whyNot: (why: WhyNot) => string;
+  /** Arrangements side by side. */
+  arrange: Wide<typeof arrange>;
+  /** How blocks are joined. */
+  blocks: Wide<typeof blocks>;
+  /** Borders and their corners. */
+  borders: Wide<typeof borders>;
+  /** Kits, other widths, the drawer. */
+  choices: Wide<typeof choices>;
+  /** Ways of making side by side. */
+  compare: Wide<typeof compare>;
+  /** What to buy and how to cut it. */
+  cutting: Wide<typeof cutting>;
+  /** Layers, quilting, binding. */
+  finishing: Wide<typeof finishing>;
+  /** What is made on a foundation. */
+  foundation: Wide<typeof foundation>;
+  /** A plan gone on with. */
+  goOn: Wide<typeof goOn>;
+  /** Sewing the quilt together: headings, cautions, pressing. */
+  making: Wide<typeof making>;
+  /** What would save. */
+  savings: Wide<typeof savings>;
+  /** Pieces cut aslant, shapes in strips. */
+  shapes: Wide<typeof shapes>;
+  /** One design in several sizes. */
+  sizes: Wide<typeof sizes>;
+  /** How units are sewn. */
+  units: Wide<typeof units>;
+  /** A change of a file in a few words. */
+  changeSaid: Wide<typeof changeSaid>;
+  /** Tables for spreadsheets: headings and cells. */
+  tables: { buy: Wide<typeof buyTable>; cuts: Wide<typeof cutsTable>; units: Wide<typeof unitsTable> };
+  /** The command line: its help, what it tells while it works, what is wrong with a command. */
+  commandLine: Wide<typeof commandLine>;
+}

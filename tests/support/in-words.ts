@@ -1,0 +1,11 @@
+import type { Diagnostic, WordedDiagnostic } from "../../src/diagnostics/types.ts";
+import { english, wordAll, wordDiagnostic } from "../../src/words/index.ts";
+
+/** A diagnostic as English tells it. */
+export function said(diagnostic: Diagnostic | undefined): WordedDiagnostic | undefined {
+  return diagnostic === undefined ? undefined : wordDiagnostic(diagnostic, english);
+}
+
+/** Several of them. */
+export const allSaid = (diagnostics: readonly Diagnostic[]): WordedDiagnostic[] =>
+  wordAll(diagnostics, english);
