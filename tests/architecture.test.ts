@@ -86,6 +86,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     rooms: [
       "words",
       "pipeline",
+      "state",
       "choices",
       "diagnostics",
       "length",

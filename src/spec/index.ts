@@ -16,4 +16,4 @@ export type * from "./types.ts";
 export { WORK_NAME } from "./work-schema.ts";
 export type * from "./work-types.ts";
 export { USUALLY_PLANNED } from "./work-types.ts";
-export { addEntry, beginWork, type NewEntry, withoutLastEntry } from "./write-work.ts";
+export { addEntry, beforeEntry, beginWork, type NewEntry, withoutLastEntry } from "./write-work.ts";
