@@ -15,6 +15,7 @@ export {
   formatLength,
   formatMeasure,
   fromInteger,
+  nearestMark,
   parseLength,
   parseSize,
   QUARTER_CENTIMETRE_RULER,

@@ -57,6 +57,9 @@ export interface BlockModel {
   down: number | null;
   columns: number;
   rows: number;
+  /** Sizes of columns and lines as written, with commas between; empty where all are alike. */
+  ownColumns: string;
+  ownLines: string;
   /** Where each column and line begins, and where the last ends, in ticks (or squares where no size is known). */
   xs: number[];
   ys: number[];
@@ -245,6 +248,8 @@ function readBlock(key: string, value: unknown, unit: Unit): BlockModel {
     down: sized ? ys.at(-1)! : null,
     columns,
     rows,
+    ownColumns: list(written.columns).map(text).join(", "),
+    ownLines: list(written.lines).map(text).join(", "),
     xs,
     ys,
     units,

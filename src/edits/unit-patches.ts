@@ -1,4 +1,4 @@
-import { fromInteger, parseLength, type Rational, surdToNumber } from "../length/index.ts";
+import { fromInteger, parseLength, type Rational, rational, surdToNumber } from "../length/index.ts";
 import { findUnitKind, plainDesign } from "../quilt/index.ts";
 import {
   type BlockModel,
@@ -31,6 +31,24 @@ export function wordOf(cell: Pick<CellModel, "words">, parts: readonly string[],
   return words.length === 1 ? (words[0] ?? "") : (words[parts.indexOf(part)] ?? "");
 }
 
+/** Squares of a block whose sides a unit is looked for in. */
+const MOST_SQUARES = 24;
+
+/**
+ * Sides of a unit. Squares of a block that does not divide into whole ticks are told here a part of a tick too long or
+ * too short: sides that lie within two ticks of a proportion of whole squares have it exactly, as in the file.
+ */
+function sidesOf(across: number, down: number): [Rational, Rational] {
+  const [wide, high] = [Math.round(across), Math.round(down)];
+  const whole = Math.abs(across - wide) + Math.abs(down - high) < 1e-6;
+  for (let of = whole ? MOST_SQUARES + 1 : 1; of <= MOST_SQUARES; of++) {
+    const by = Math.round((across / down) * of);
+    if (by < 1 || by > MOST_SQUARES || Math.abs(across * of - down * by) > 2 * of) continue;
+    return [rational(BigInt(high) * BigInt(by), BigInt(of)), fromInteger(high)];
+  }
+  return [fromInteger(wide), fromInteger(high)];
+}
+
 /** Parts and outlines of a cell's unit at a size, before it is turned; null where the kind does not come in that size. */
 export function outlinesOf(
   cell: CellModel,
@@ -40,7 +58,7 @@ export function outlinesOf(
 ): { parts: readonly string[]; patches: { part: string; corners: [number, number][] }[] } | null {
   const kind = findUnitKind(cell.kind);
   if (kind === null || across <= 0 || down <= 0) return null;
-  const [wide, high] = [fromInteger(Math.round(across)), fromInteger(Math.round(down))];
+  const [wide, high] = sidesOf(across, down);
   const base = plainDesign(wide, high);
   const { written } = cell;
   const strips = Array.isArray(written.strips)
@@ -98,6 +116,33 @@ function turned(
   if (turn === 180) return [wide - x, high - y];
   if (turn === 270) return [y, wide - x];
   return [x, y];
+}
+
+/** Shapes a kind may come in where it does not come in the one it is laid in, across to down. */
+const SHAPES = [
+  [1, 1],
+  [2, 1],
+  [1, 2],
+] as const;
+
+/** The patches of a unit in a shape it does not come in, drawn out to it, so that what was laid is seen. */
+export function squeezedOf(unit: UnitModel, block: BlockModel, model: QuiltModel): PaperPatch[] {
+  const side = 1_000_000;
+  for (const [columns, rows] of SHAPES) {
+    const lies = unit.turn % 180 === 0;
+    const own = { ...unit, column: 0, row: 0, columns: 1, rows: 1 };
+    const [w, h] = lies ? [columns * side, rows * side] : [rows * side, columns * side];
+    const made = patchesOf(own, { ...block, xs: [0, w], ys: [0, h] }, model);
+    if (made === null) continue;
+    const [x, y] = [block.xs[unit.column] ?? 0, block.ys[unit.row] ?? 0];
+    const across = ((block.xs[unit.column + unit.columns] ?? block.xs.at(-1)!) - x) / w;
+    const down = ((block.ys[unit.row + unit.rows] ?? block.ys.at(-1)!) - y) / h;
+    return made.map((patch) => ({
+      ...patch,
+      corners: patch.corners.map(([px, py]) => [x + px * across, y + py * down] as const),
+    }));
+  }
+  return [];
 }
 
 /** The patches of a unit where it lies in its block; null where its kind does not come in that shape. */

@@ -166,6 +166,7 @@ export function edit(change: (text: string) => string, say: string | (() => stri
     return false;
   }
   const sentence = typeof say === "string" ? say : say();
+  if (changed && typeof say !== "string") history.name(sentence);
   if (sentence !== "") state.said.value = sentence;
   return changed;
 }
@@ -195,18 +196,27 @@ function goTo({ text, work }: { text: string; work: string }): void {
   show(text);
 }
 
+const wentTo = (way: string, what: string): string =>
+  what === "" ? `${way}.` : `${way}: ${what === TYPED ? words.textTitle : what}`;
+
 export function undo(): void {
   const back = history.undo();
-  if (back === null) return;
+  if (back === null) {
+    state.said.value = words.nothingToUndo;
+    return;
+  }
   goTo(back);
-  state.said.value = `${words.undo}: ${back.what === TYPED ? words.textTitle : back.what}`;
+  state.said.value = wentTo(words.undo, back.what);
 }
 
 export function redo(): void {
   const on = history.redo();
-  if (on === null) return;
+  if (on === null) {
+    state.said.value = words.nothingToRedo;
+    return;
+  }
   goTo(on);
-  state.said.value = `${words.redo}: ${on.what === TYPED ? words.textTitle : on.what}`;
+  state.said.value = wentTo(words.redo, on.what);
 }
 
 let savingsNumber = 0;

@@ -21,10 +21,14 @@ import { MotifLeaf } from "./motifs.tsx";
 import { Paper } from "./paper.tsx";
 import { Pile } from "./pile.tsx";
 import { QuiltPicture } from "./quilt-picture.tsx";
+import { saidOnPaper } from "./said-here.tsx";
 import * as state from "./state.ts";
-import { Label, lengthSaid, lengthTyped, rulerMark, Stepper, sizeTyped } from "./steps.tsx";
+import { Label, lengthHeld, lengthSaid, lengthTyped, rulerMark, Stepper, sizeTyped } from "./steps.tsx";
 import { Tray } from "./tray.tsx";
 import { ColumnFields, UnitFields } from "./unit-fields.tsx";
+
+/** Squares named of one kind that does not fit. */
+const MOST_TOLD = 8;
 
 const HELP = { lay: words.helpPaper, colour: words.helpColour, off: words.helpOff };
 
@@ -114,7 +118,7 @@ function Facts({ block }: { block: BlockModel }) {
           what={words.width2}
           value=""
           typed={{
-            now: lengthSaid(across),
+            now: lengthHeld(across),
             after: words.width2,
             take: (wish) => sized(lengthTyped(wish), lengthText(down, state.model.value)),
           }}
@@ -128,7 +132,7 @@ function Facts({ block }: { block: BlockModel }) {
             what={words.height}
             value=""
             typed={{
-              now: lengthSaid(down),
+              now: lengthHeld(down),
               after: words.height,
               take: (wish) => sized(lengthText(across, state.model.value), lengthTyped(wish)),
             }}
@@ -158,7 +162,7 @@ function Facts({ block }: { block: BlockModel }) {
         what={words.finished}
         value=""
         typed={{
-          now: lengthSaid(size),
+          now: lengthHeld(size),
           after: words.finished,
           take: (wish) => {
             const made = sizeTyped(wish);
@@ -207,6 +211,27 @@ function PatchList({ block }: { block: BlockModel }) {
         {words.turnIt}
       </button>
     </div>
+  );
+}
+
+/** What lies in a shape it does not come in, each kind with its reason and its squares. */
+function Unfit({ block }: { block: BlockModel }) {
+  const model = state.model.value;
+  const unfit = block.units.filter((unit) => patchesOf(unit, block, model) === null);
+  const kinds = [...new Set(unfit.map(({ cell }) => cell.kind))];
+  if (kinds.length === 0) return null;
+  return (
+    <ul class="unfits" role="status">
+      {kinds.map((kind) => {
+        const squares = unfit.filter(({ cell }) => cell.kind === kind).map(squareName);
+        const told = squares.length > MOST_TOLD ? [...squares.slice(0, MOST_TOLD), "…"] : squares;
+        return (
+          <li key={kind}>
+            <b>{told.join(", ")}</b> {words.doesNotFit(kind)}
+          </li>
+        );
+      })}
+    </ul>
   );
 }
 
@@ -299,8 +324,9 @@ export function BlockSheet() {
         )}
         <Facts block={block} />
         {corners === null ? <Paper block={block} /> : <Corners block={block} area={corners} />}
+        <Unfit block={block} />
         <p class="said" aria-hidden="true">
-          {state.said.value || HELP[state.tool.value]}
+          {saidOnPaper() || HELP[state.tool.value]}
         </p>
         {corners !== null ? null : (
           <>

@@ -34,8 +34,7 @@ async function putInAddress(): Promise<void> {
 /** One file for the class: this page with the quilt in it, to be cut and sewn and not to be changed. */
 function saveForClass(base: string): void {
   const copy = pageWith(document, { text: state.text.value, class: true });
-  void saveOther(asHtml(copy), `${base}-class.html`);
-  state.said.value = words.classSaved;
+  void saveOther(asHtml(copy), `${base}-class.html`, words.classSaved);
 }
 
 /** One file with all of it, to go on with elsewhere. */

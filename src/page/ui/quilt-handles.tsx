@@ -19,6 +19,14 @@ export interface Point {
   y: number;
 }
 
+/** Where a pointer is in a drawing, however the drawing is fitted into its place. */
+export function pointIn(svg: SVGSVGElement | null, { clientX, clientY }: PointerEvent): Point {
+  const matrix = svg?.getScreenCTM();
+  if (matrix == null) return { x: 0, y: 0 };
+  const { x, y } = new DOMPoint(clientX, clientY).matrixTransform(matrix.inverse());
+  return { x, y };
+}
+
 export function sizeTo(across: number, down: number): void {
   const [wide, high] = [Math.max(1, across), Math.max(1, down)];
   edit(

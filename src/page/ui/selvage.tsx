@@ -8,7 +8,7 @@ import { Textures, textureOf } from "./cloth.tsx";
 import { lookOnDisk } from "./notices.tsx";
 import { openFromDisk } from "./opening.ts";
 import * as state from "./state.ts";
-import { lengthSaid } from "./steps.tsx";
+import { sizeSaid } from "./steps.tsx";
 
 /** Takes a fabric in hand: the first becomes the second, as when a third is picked up. */
 export function takeFabric(index: number): void {
@@ -111,11 +111,7 @@ export function Selvage() {
             edit((text) => setName(text, currentTarget.value.trim() || name), currentTarget.value)
           }
         />
-        {top === null ? null : (
-          <span class="qsize">
-            {lengthSaid(top.across * UNIT).replace(/ .*$/, "")} × {lengthSaid(top.down * UNIT)}
-          </span>
-        )}
+        {top === null ? null : <span class="qsize">{sizeSaid(top.across * UNIT, top.down * UNIT)}</span>}
       </div>
       <nav class="work" aria-label={words.workLabel}>
         <ol>

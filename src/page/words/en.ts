@@ -29,7 +29,12 @@ export const words = {
   notQuilt:
     "This file holds a cut list, not a drawing. Its amounts and its text are here; there is nothing to draw.",
   unreadable: (name: string) =>
-    `${name} cannot be read as a quilt. It stays as it is; what is wrong is told beside the text.`,
+    `${name} cannot be read as a quilt. It stays as it is; what is wrong is told with the text.`,
+  noQuilt: (name: string) => `${name} is no quilt: nothing in it speaks of blocks or fabrics.`,
+  stillHere: "Your quilt is still here.",
+  understood: "Very well",
+  nothingToUndo: "There is nothing to undo.",
+  nothingToRedo: "There is nothing to redo.",
   tooLarge: (name: string) => `${name} is too large for a quilt file: more than 1 MB. Is it the right file?`,
   notText: (name: string) => `${name} is no text. A quilt file ends in .yaml, .yml or .json.`,
   opened: (name: string) => `${name} is open.`,
@@ -48,8 +53,7 @@ export const words = {
   hints: {
     edges: "Borders go round in the fabric in hand; tap one to change it.",
     size: "Whole blocks: here, or by the folded corner of the quilt.",
-    pile: "One fold is an eighth of a yard. Tap one to see why.",
-    pileMetric: "One fold is 10 cm. Tap one to see why.",
+    pile: (fold: string) => `One fold is ${fold}. Tap one to see why.`,
     savings: "Nothing is changed before you take it; undo takes it back.",
   },
 
@@ -134,6 +138,8 @@ export const words = {
   ownSizes: "Columns and lines of their own size",
   columnsField: "columns, from the left",
   linesField: "lines, from the top",
+  allAlike: (each: string) => `all alike, ${each} each`,
+  about: (length: string) => `about ${length}`,
   columnsBad: (count: number) => `${count} sizes with a comma between, for example: 3, 7, 3`,
   ownWidth: "width of its own",
   closeCorners: "Close the patch",
@@ -239,8 +245,7 @@ export const words = {
   addWadding: "Add it",
   none: "none",
   size: "Size",
-  sizeNow: (across: string, down: string, wide: number, high: number) =>
-    `${wide} across, ${high} down, ${across} × ${down}.`,
+  sizeNow: (size: string, wide: number, high: number) => `${wide} across, ${high} down, ${size}.`,
   beds: { crib: "cradle", twin: "single", full: "double", queen: "queen" } as Readonly<
     Record<string, string>
   >,
@@ -304,7 +309,7 @@ export const words = {
   showInText: "Show in the text",
   mend: "Put it right",
   broken:
-    "The planner has stopped on this quilt. Undo the last change, or save the file and open the page again.",
+    "The planner has stumbled over this quilt: a fault of this page, not of yours. The amounts are those from before. Draw on, or undo the last change; nothing is lost.",
   textTitle: "The text",
   showText: "The text",
   putTextAway: "Put the text away",

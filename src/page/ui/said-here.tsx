@@ -1,0 +1,72 @@
+import { signal } from "@preact/signals";
+import { useLayoutEffect, useRef } from "preact/hooks";
+import { fileRefused } from "./opening.ts";
+import * as state from "./state.ts";
+
+/** Where the hand is: the thing pressed or typed in last, and whether it is a drawing with a line of its own below. */
+interface Hand {
+  left: number;
+  top: number;
+  bottom: number;
+  onPaper: boolean;
+}
+
+const hand = signal<Hand | null>(null);
+/** The sentence that stands at the hand; empty once the hand has gone on. */
+const here = signal("");
+
+/** Regions that have a line for what is said in them. */
+const OWN_LINE = ".paper, .mat, .tableau, .book";
+
+/** What is said of the drawing the hand is on. */
+export const saidOnPaper = (): string => (hand.value?.onPaper === false ? "" : state.said.value);
+
+function follow({ target }: Event): void {
+  if (!(target instanceof Element)) return;
+  const thing = target.closest("button, input, summary, a, .paper") ?? target;
+  const { left, top, bottom } = thing.getBoundingClientRect();
+  hand.value = { left, top, bottom, onPaper: thing.closest(OWN_LINE) !== null };
+}
+
+/** Follows the hand from now on. What is said stands until the hand does something else. */
+export function followHand(): void {
+  const leave = () => {
+    here.value = "";
+  };
+  for (const kind of ["pointerdown", "keydown"] as const)
+    document.addEventListener(
+      kind,
+      (event) => {
+        leave();
+        follow(event);
+      },
+      true,
+    );
+  // What is typed counts when the field is left, and the hand is on the next thing by then.
+  document.addEventListener("change", follow, true);
+  document.addEventListener("scroll", leave, true);
+  state.said.subscribe((sentence) => {
+    here.value = hand.value?.onPaper === false ? sentence : "";
+  });
+}
+
+/** What was said last, at the hand; it lies over the page, takes no tap and moves nothing. */
+export function SaidHere() {
+  const box = useRef<HTMLParagraphElement>(null);
+  const sentence = here.value;
+  const at = hand.value;
+  useLayoutEffect(() => {
+    const own = box.current;
+    if (own === null || at === null) return;
+    const { width, height } = own.getBoundingClientRect();
+    const below = at.bottom + 6 + height < window.innerHeight;
+    own.style.left = `${Math.max(8, Math.min(at.left, window.innerWidth - width - 8))}px`;
+    own.style.top = `${Math.max(8, below ? at.bottom + 6 : at.top - height - 6)}px`;
+  }, [sentence, at]);
+  if (sentence === "" || at === null || fileRefused.value !== "") return null;
+  return (
+    <p ref={box} class="saidhere" aria-hidden="true">
+      {sentence}
+    </p>
+  );
+}
