@@ -21,6 +21,22 @@ import { keepingLast } from "./values.ts";
 export type Unit = "in" | "yd" | "mm" | "cm" | "m";
 type Dict = Readonly<Record<string, unknown>>;
 
+/** What the up of a print stays with: the top of the quilt, of the block, of the unit. */
+export type PrintFollows = "quilt" | "block" | "unit";
+
+export function followsOf(written: unknown): PrintFollows | null {
+  switch (written) {
+    case "upright":
+      return "quilt";
+    case "with block":
+      return "block";
+    case "with unit":
+      return "unit";
+    default:
+      return null;
+  }
+}
+
 export interface FabricModel {
   name: string;
   colour: string;
@@ -125,6 +141,8 @@ export interface QuiltModel {
   backing: string;
   wadding: boolean;
   methods: Record<string, string>;
+  /** What the up of a print follows where a unit does not say. */
+  prints: PrintFollows;
   /** What holds for all fabrics, as written. */
   cloth: Dict;
 }
@@ -360,6 +378,7 @@ function modelOf(source: string): QuiltModel {
     backing: fabricOf(file.backing),
     wadding: file.wadding !== undefined,
     methods: Object.fromEntries(Object.entries(dict(file.methods)).map(([unit, way]) => [unit, text(way)])),
+    prints: followsOf(file.prints) ?? "quilt",
     cloth: dict(file["all-fabrics"]),
   };
 }

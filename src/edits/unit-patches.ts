@@ -5,6 +5,7 @@ import {
   type CellModel,
   type FabricModel,
   fabricFor,
+  followsOf,
   type QuiltModel,
   type Unit,
   type UnitModel,
@@ -17,6 +18,55 @@ export interface PaperPatch {
   /** The word of the file it takes its fabric by. */
   word: string;
   fabric: FabricModel | null;
+  /** Where the print's up points in the frame of the block, in degrees clockwise; null where it has none. */
+  up: number | null;
+}
+
+/** Where the up of a print points in a block that lies turned, as the block is drawn. */
+function upOf(
+  unit: UnitModel,
+  fabric: FabricModel | null,
+  model: QuiltModel,
+  blockTurn: number,
+): number | null {
+  if (fabric === null || fabric.print === "none") return null;
+  switch (followsOf(unit.cell.written.prints) ?? model.prints) {
+    case "quilt":
+      return (360 - blockTurn) % 360;
+    case "block":
+      return 0;
+    case "unit":
+      return unit.turn;
+  }
+}
+
+/**
+ * How a block looks in the quilt at a turn, as a text to be compared: where its patches lie, of which fabric, with
+ * which way up.
+ */
+export function lookOf(block: BlockModel, model: QuiltModel, colourway: string, turn: number): string {
+  const [w, h] = [block.xs.at(-1) ?? 0, block.ys.at(-1) ?? 0];
+  const patches = block.units.flatMap((unit) => patchesOf(unit, block, model, colourway, turn) ?? []);
+  return patches
+    .map(({ corners, fabric, up }) => {
+      const lies = corners
+        .map((point) =>
+          turned(point, w, h, turn)
+            .map((at) => Math.round(at / 16))
+            .join(" "),
+        )
+        .sort();
+      const twoWay = fabric?.print.startsWith("two-way") === true ? 180 : 360;
+      return `${fabric?.name ?? ""} ${up === null ? "" : (up + turn) % twoWay} ${lies.join(",")}`;
+    })
+    .sort()
+    .join(";");
+}
+
+/** The least turn at which a block looks as it does at this one. */
+export function seenTurn(block: BlockModel, model: QuiltModel, colourway: string, turn: number): number {
+  const look = lookOf(block, model, colourway, turn);
+  return [0, 90, 180].find((less) => less < turn && lookOf(block, model, colourway, less) === look) ?? turn;
 }
 
 const lengthOf = (written: unknown, unit: Unit): Rational | null => {
@@ -151,6 +201,7 @@ export function patchesOf(
   block: BlockModel,
   model: QuiltModel,
   colourway = "",
+  blockTurn = 0,
 ): PaperPatch[] | null {
   const { xs, ys } = block;
   const [x, y] = [xs[unit.column] ?? 0, ys[unit.row] ?? 0];
@@ -161,10 +212,12 @@ export function patchesOf(
   if (made === null) return null;
   return made.patches.map(({ part, corners }) => {
     const word = wordOf(unit.cell, made.parts, part);
+    const fabric = fabricFor(word, block, model, colourway);
     return {
       part,
       word,
-      fabric: fabricFor(word, block, model, colourway),
+      fabric,
+      up: upOf(unit, fabric, model, blockTurn),
       corners: corners.map((point) => {
         const [px, py] = turned(point, wide, high, unit.turn);
         return [x + px, y + py] as const;

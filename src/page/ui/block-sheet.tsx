@@ -23,10 +23,21 @@ import { Pile } from "./pile.tsx";
 import { QuiltPicture } from "./quilt-picture.tsx";
 import { saidOnPaper } from "./said-here.tsx";
 import * as state from "./state.ts";
-import { Label, lengthHeld, lengthSaid, lengthTyped, rulerMark, Stepper, sizeTyped } from "./steps.tsx";
+import {
+  countTyped,
+  Label,
+  lengthHeld,
+  lengthSaid,
+  lengthTyped,
+  rulerMark,
+  Stepper,
+  sizeTyped,
+} from "./steps.tsx";
 import { Tray } from "./tray.tsx";
 import { ColumnFields, UnitFields } from "./unit-fields.tsx";
 
+/** Most squares of a block each way. */
+const MOST_SQUARES = 40;
 /** Squares named of one kind that does not fit. */
 const MOST_TOLD = 8;
 
@@ -104,13 +115,29 @@ function Facts({ block }: { block: BlockModel }) {
       <div class="facts">
         <Stepper
           what={words.across}
-          value={<b>{`${block.columns} ${words.across}`}</b>}
+          value=""
+          typed={{
+            now: String(block.columns),
+            after: words.across,
+            take: (wish) => {
+              const c = countTyped(wish, MOST_SQUARES);
+              if (c !== null) resize(c, block.rows);
+            },
+          }}
           less={() => resize(block.columns - 1, block.rows)}
           more={() => resize(block.columns + 1, block.rows)}
         />
         <Stepper
           what={words.down}
-          value={<b>{`${block.rows} ${words.down}`}</b>}
+          value=""
+          typed={{
+            now: String(block.rows),
+            after: words.down,
+            take: (wish) => {
+              const r = countTyped(wish, MOST_SQUARES);
+              if (r !== null) resize(block.columns, r);
+            },
+          }}
           less={() => resize(block.columns, block.rows - 1)}
           more={() => resize(block.columns, block.rows + 1)}
         />
@@ -147,14 +174,16 @@ function Facts({ block }: { block: BlockModel }) {
     <div class="facts">
       <Stepper
         what={words.blockSquares}
-        value={
-          <>
-            <b>
-              {block.columns} × {block.rows}
-            </b>{" "}
-            {words.blockSquares}
-          </>
-        }
+        value=""
+        typed={{
+          now: `${block.columns} × ${block.rows}`,
+          after: words.blockSquares,
+          take: (wish) => {
+            const [wide2 = "", high = wide2, ...more] = wish.split(/\s*[x×]\s*/i);
+            const [c, r] = [countTyped(wide2, MOST_SQUARES), countTyped(high, MOST_SQUARES)];
+            if (c !== null && r !== null && more.length === 0) resize(c, r);
+          },
+        }}
         less={() => resize(block.columns - 1, same ? block.rows - 1 : block.rows)}
         more={() => resize(block.columns + 1, same ? block.rows + 1 : block.rows)}
       />

@@ -8,7 +8,13 @@ import {
   setOwnCloth,
   setPrint,
 } from "../../edits/fabric-edits.ts";
-import { EIGHTH_INCH_RULER, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import {
+  EIGHTH_INCH_RULER,
+  fabricKey,
+  formatLength,
+  QUARTER_CENTIMETRE_RULER,
+  readSpecFile,
+} from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
@@ -133,7 +139,14 @@ function ClothLeaf({ name }: { name: string }) {
             value={name}
             onChange={({ currentTarget }) => {
               const wish = currentTarget.value.trim();
-              if (edit((text) => renameFabric(text, fabric.index, wish), wish)) state.opened.value = wish;
+              const taken = state.model.value.fabrics.some(
+                (one) => one.index !== fabric.index && fabricKey(one.name) === fabricKey(wish),
+              );
+              if (wish === "" || taken) {
+                currentTarget.value = name;
+                state.said.value = wish === "" ? words.nameWanted : words.nameTaken(wish);
+              } else if (edit((text) => renameFabric(text, fabric.index, wish), wish))
+                state.opened.value = wish;
             }}
           />
         </label>
@@ -143,9 +156,12 @@ function ClothLeaf({ name }: { name: string }) {
             value={fabric.width}
             placeholder={String(state.model.value.cloth.width ?? "43 in")}
             onChange={({ currentTarget }) =>
-              edit(
-                (text) => setOwnCloth(text, fabric.index, "width", currentTarget.value.trim()),
-                `${name}: ${words.ownWidth} ${currentTarget.value}`,
+              typedInto(
+                currentTarget,
+                fabric.width,
+                (text, wish) => setOwnCloth(text, fabric.index, "width", wish),
+                words.wide,
+                words.wrongCloth.width,
               )
             }
           />
@@ -189,6 +205,33 @@ function ClothLeaf({ name }: { name: string }) {
   );
 }
 
+/** Errors a text has, by place and code: what was wrong before is no fault of what is typed now. */
+function errorsIn(text: string): Set<string> {
+  const { diagnostics } = readSpecFile(text, "");
+  return new Set(
+    diagnostics.filter(({ severity }) => severity === "error").map(({ code, path }) => `${code} ${path}`),
+  );
+}
+
+/** Takes what was typed into a field, or refuses it there: the field is then as it was, and why is said. */
+function typedInto(
+  field: HTMLInputElement,
+  before: string,
+  change: (text: string, wish: string) => string,
+  label: string,
+  wrong: (wish: string) => string,
+): void {
+  const wish = field.value.trim();
+  if (wish === before) return;
+  const now = errorsIn(state.text.value);
+  if ([...errorsIn(change(state.text.value, wish))].some((error) => !now.has(error))) {
+    field.value = before;
+    state.said.value = wrong(wish);
+    return;
+  }
+  edit((text) => change(text, wish), `${label}: ${wish || words.usual}.`);
+}
+
 const MORE_COLOURS = ["#6f8a52", "#ad4234", "#7d9fb5", "#8b5a78", "#5b4a3c", "#c9b18a"];
 
 function Shop() {
@@ -200,7 +243,13 @@ function Shop() {
         value={String(cloth[what] ?? "")}
         placeholder={usual}
         onChange={({ currentTarget }) =>
-          edit((text) => setCloth(text, what, currentTarget.value.trim()), `${label}: ${currentTarget.value}`)
+          typedInto(
+            currentTarget,
+            String(cloth[what] ?? ""),
+            (text, wish) => setCloth(text, what, wish),
+            label,
+            words.wrongCloth[what],
+          )
         }
       />
     </label>
@@ -249,14 +298,22 @@ export function FabricRegion() {
         <h2>{words.toBuy}</h2>
         <Table />
         <p class="quiet estimates">{words.estimates}</p>
-        <Faults />
         <Shop />
+        <Faults />
       </section>
       <div class="side1">
-        {state.opened.value === null ? null : <ClothLeaf name={state.opened.value} />}
+        {state.opened.value === null ? (
+          <p class="quiet">{words.openFabric}</p>
+        ) : (
+          <ClothLeaf key={state.opened.value} name={state.opened.value} />
+        )}
+      </div>
+      <div class="side1">
         <section class="leaf" aria-label={words.whatWouldSave}>
           <SavingsList />
         </section>
+      </div>
+      <div class="side1">
         <section class="leaf" aria-label={words.choicesTitle}>
           <Choices />
         </section>

@@ -2,10 +2,10 @@ import { useRef } from "preact/hooks";
 import { type Area, emptySquare, type Square, unitOn } from "../../edits/block-edits.ts";
 import type { BlockModel } from "../../edits/model.ts";
 import { patchesOf, squeezedOf } from "../../edits/unit-patches.ts";
-import { pathOf } from "../planner/picture.ts";
+import { pathOf, upIn } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
-import { Cloth, Textures } from "./cloth.tsx";
+import { Cloth, Textures, Ups } from "./cloth.tsx";
 import { colour, layAt, layOver, squareName, turn } from "./laying.ts";
 import { pointIn } from "./quilt-handles.tsx";
 import * as state from "./state.ts";
@@ -47,6 +47,8 @@ export function Paper({ block }: { block: BlockModel }) {
     const place = placeOf(event);
     if (place === null || event.button !== 0) return;
     if (event.pointerType === "mouse" && state.tool.value === "lay") {
+      // Heard to its end wherever it ends: off the paper it is said that nothing was laid.
+      svg.current?.setPointerCapture(event.pointerId);
       drag.current = place.at;
       state.areaFrom.value = null;
     }
@@ -64,6 +66,7 @@ export function Paper({ block }: { block: BlockModel }) {
     drag.current = null;
     if (place === null) {
       state.areaFrom.value = null;
+      if (start !== null) state.said.value = words.offPaper;
       return;
     }
     tap(place.at, start, place.point);
@@ -179,6 +182,20 @@ export function Paper({ block }: { block: BlockModel }) {
                 seam={1.4}
               />
             ))}
+            {(patches ?? []).map(({ up, corners, fabric }, j) =>
+              up === null ? null : (
+                <Ups
+                  key={j}
+                  all={[
+                    upIn(
+                      corners.map(([px, py]) => [x(px), x(py)]),
+                      up,
+                    ),
+                  ]}
+                  fabric={fabric}
+                />
+              ),
+            )}
             {patches === null ? <rect class="unfit" {...rect(unit)} /> : null}
           </g>
         );

@@ -12,6 +12,7 @@ import {
   putBlock,
   turnPlaced,
 } from "../../edits/quilt-edits.ts";
+import { seenTurn } from "../../edits/unit-patches.ts";
 import { difference } from "../../savings/index.ts";
 import { words } from "../words/en.ts";
 import { edit, sessionInHand } from "./actions.ts";
@@ -27,7 +28,24 @@ export const nameOf = (key: string): string => blockNamed(state.model.value, key
 
 export function turnTo(turn: number): void {
   const at = state.placed.value;
-  if (at !== null) edit((text) => turnPlaced(text, at, turn), words.placedTurns[turn] ?? "");
+  const placed = at === null ? null : placedAt(at);
+  if (at === null || placed === null) return;
+  const seen = turnSeen(placed, turn);
+  // A turn that cannot be seen would only be one more kind of block to sew.
+  if (seen !== turn && seen === turnSeen(placed, placed.turn) && placed.turn === seen) {
+    state.said.value = words.turnUnseen;
+    return;
+  }
+  edit(
+    (text) => turnPlaced(text, at, seen),
+    seen === turn ? (words.placedTurns[turn] ?? "") : `${words.placedTurns[seen] ?? ""}. ${words.turnUnseen}`,
+  );
+}
+
+/** The least turn that looks the same as one of a placed block. */
+function turnSeen({ block, colourway }: PlacedModel, turn: number): number {
+  const own = blockNamed(state.model.value, block);
+  return own === null ? turn : seenTurn(own, state.model.value, colourway, turn);
 }
 
 const TURNS = [0, 90, 180, 270];
@@ -64,6 +82,11 @@ const chance = signal(0);
 function fill(block: string, rule: FillRule, first: number, number = chance.value + 1): void {
   if (rule === "chance") chance.value = number;
   const said = rule === "chance" ? words.chanceNumber(number) : words.rules[rule];
+  const seen = [0, 90, 180, 270].map((turn) => turnSeen({ block, turn, colourway: "" }, turn));
+  if (seen.every((turn) => turn === 0)) {
+    state.said.value = words.turnUnseen;
+    return;
+  }
   edit((text) => fillTurns(text, block, rule, first, number), `${words.fillAll(nameOf(block))}: ${said}`);
 }
 
@@ -127,7 +150,13 @@ export function PlacedHand() {
           <button key={turn} type="button" aria-pressed={placed.turn === turn} onClick={() => turnTo(turn)}>
             <BlockPicture block={block} model={model} turn={turn} colourway={placed.colourway} />
             {words.placedTurns[turn]}
-            {printed ? <i class="quiet">{costOfTurn(turn)}</i> : null}
+            <i class="quiet cost">
+              {turn !== 0 && turnSeen(placed, turn) !== turn
+                ? words.looksTheSame
+                : printed && turn !== placed.turn
+                  ? costOfTurn(turn)
+                  : ""}
+            </i>
           </button>
         ))}
       </div>

@@ -15,7 +15,7 @@ import { CornerHandle, type Point, pointIn, RingHandle, ringPath, sizeTo } from 
 import { Patches } from "./quilt-picture.tsx";
 import { saidOnPaper } from "./said-here.tsx";
 import * as state from "./state.ts";
-import { lengthNumber, Stepper } from "./steps.tsx";
+import { countTyped, lengthNumber, Stepper } from "./steps.tsx";
 
 export function take(at: Place): void {
   const before = state.placed.value;
@@ -209,6 +209,13 @@ function marks(top: Picture, letter: number): { at: number; text: string; down: 
   return [...along(top.across, false), ...along(top.down, true)];
 }
 
+const MOST_BLOCKS = 100;
+
+function sizeTyped(wish: string, take: (count: number) => void): void {
+  const count = countTyped(wish, MOST_BLOCKS);
+  if (count !== null) take(count);
+}
+
 function Size() {
   const { top } = state.laid.value;
   const { across, down } = counts();
@@ -219,13 +226,23 @@ function Size() {
       <div class="row">
         <Stepper
           what={words.across}
-          value={`${across} ${words.across}`}
+          value=""
+          typed={{
+            now: String(across),
+            after: words.across,
+            take: (wish) => sizeTyped(wish, (n) => sizeTo(n, down)),
+          }}
           less={() => sizeTo(across - 1, down)}
           more={() => sizeTo(across + 1, down)}
         />
         <Stepper
           what={words.down}
-          value={`${down} ${words.down}`}
+          value=""
+          typed={{
+            now: String(down),
+            after: words.down,
+            take: (wish) => sizeTyped(wish, (n) => sizeTo(across, n)),
+          }}
           less={() => sizeTo(across, down - 1)}
           more={() => sizeTo(across, down + 1)}
         />

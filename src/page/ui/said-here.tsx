@@ -23,9 +23,17 @@ export const saidOnPaper = (): string => (hand.value?.onPaper === false ? "" : s
 
 function follow({ target }: Event): void {
   if (!(target instanceof Element)) return;
-  const thing = target.closest("button, input, summary, a, .paper") ?? target;
-  const { left, top, bottom } = thing.getBoundingClientRect();
-  hand.value = { left, top, bottom, onPaper: thing.closest(OWN_LINE) !== null };
+  at = target.closest("button, input, summary, a, .paper") ?? target;
+  look();
+}
+
+let at: Element | null = null;
+
+/** Where the thing in hand is now; one that is gone leaves its place. */
+function look(): void {
+  if (at?.isConnected !== true) return;
+  const { left, top, bottom } = at.getBoundingClientRect();
+  hand.value = { left, top, bottom, onPaper: at.closest(OWN_LINE) !== null };
 }
 
 /** Follows the hand from now on. What is said stands until the hand does something else. */
@@ -44,7 +52,7 @@ export function followHand(): void {
     );
   // What is typed counts when the field is left, and the hand is on the next thing by then.
   document.addEventListener("change", follow, true);
-  document.addEventListener("scroll", leave, true);
+  document.addEventListener("scroll", look, true);
   state.said.subscribe((sentence) => {
     here.value = hand.value?.onPaper === false ? sentence : "";
   });

@@ -49,6 +49,7 @@ function Dots() {
             type="button"
             class={second ? "second" : ""}
             aria-pressed={first}
+            title={`${fabric.name}: ${words.dotHelp}`}
             aria-label={`${words.dot(fabric.name, i + 1)}${second ? `, ${words.inHandSecond}` : ""}`}
             tabIndex={first ? 0 : -1}
             onClick={() => takeFabric(i)}
@@ -58,7 +59,10 @@ function Dots() {
               <circle class="hair" cx="12" cy="12" r="11" fill={fabric.colour} />
               {texture === null ? null : <circle cx="12" cy="12" r="10.5" fill={texture} />}
             </svg>
-            <span>{first || second ? fabric.name : i + 1}</span>
+            <span class="dotname">{fabric.name}</span>
+            <span class="dotrank">
+              {first ? words.inHandFirst : second ? words.inHandSecond : i < 9 ? i + 1 : ""}
+            </span>
           </button>
         );
       })}
@@ -169,6 +173,14 @@ export function LowerSelvage() {
           >
             {state.textOpen.value ? words.putTextAway : words.showText}
           </button>
+          <details class="notes keys">
+            <summary>{words.keysTitle}</summary>
+            <ul>
+              {words.keys.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </details>
           <button
             type="button"
             class="act"

@@ -70,6 +70,14 @@ export function lengthTyped(wish: string): string | null {
   return ticks % rulerMark() === 0 ? lengthText(ticks, state.model.value) : wish;
 }
 
+/** A whole number typed, from 1 to the most there may be; null, and said, where it is none. */
+export function countTyped(wish: string, most: number): number | null {
+  const count = /^\d{1,4}$/.test(wish) ? Number(wish) : 0;
+  if (count >= 1 && count <= most) return count;
+  state.said.value = words.noCount(wish, most);
+  return null;
+}
+
 /** Two lengths typed as `6 x 3`, or one for both. */
 export function sizeTyped(wish: string): string | null {
   const all = wish.split(/\s*(?:x|×|by)\s*/i).map(lengthTyped);
