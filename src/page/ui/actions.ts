@@ -79,7 +79,7 @@ export function sayOfWork(work: string, say: string, otherwise?: string): void {
   state.said.value = say;
 }
 
-function show(text: string): void {
+function show(text: string, keep = true): void {
   batch(() => {
     // A change is told against the last amounts that were known for sure.
     if (state.progress.value === "done" || state.progress.value === "so-far")
@@ -96,7 +96,8 @@ function show(text: string): void {
   });
   session?.tryTexts([]);
   askPlan();
-  keepDraft(draft, text, state.model.value.name, state.work.value);
+  if (keep) keepDraft(draft, text, state.model.value.name, state.work.value);
+  else state.keptAt.value = "";
 }
 
 let asking = false;
@@ -111,8 +112,8 @@ function askPlan(): void {
   });
 }
 
-/** Puts a quilt on the table. */
-export function begin(text: string, name: string, key: string, work = ""): void {
+/** Puts a quilt on the table. One of those to begin with is kept once it is changed. */
+export function begin(text: string, name: string, key: string, work = "", keep = true): void {
   history = historyOf(text, (what) => what === TYPED, work);
   draft = key;
   batch(() => {
@@ -142,7 +143,7 @@ export function begin(text: string, name: string, key: string, work = ""): void 
   void sewnOf(key).then((sewn) => {
     if (draft === key) state.sewn.value = sewn;
   });
-  show(text);
+  show(text, keep);
   const [block] = state.model.value.blocks;
   const empty = state.model.value.blocks.some(({ empties }) => empties.length > 0);
   state.sheet.value = empty && block !== undefined ? { block: block.key } : "quilt";

@@ -16,6 +16,7 @@ import { edit } from "./actions.ts";
 import { BlockPicture, blockSize, Swatch } from "./cloth.tsx";
 import { Corners, cornersOpen } from "./corners.tsx";
 import { Faults } from "./faults.tsx";
+import { Group } from "./group.tsx";
 import { blockOnPaper, colour, squareName, turn } from "./laying.ts";
 import { MotifLeaf } from "./motifs.tsx";
 import { Paper } from "./paper.tsx";
@@ -337,7 +338,7 @@ export function BlockSheet() {
           </button>
         </h2>
         {blocks.length < 2 ? null : (
-          <div class="choice" role="group" aria-label={words.blocksLabel}>
+          <Group name="choice" label={words.blocksLabel}>
             {blocks.map(({ key, name }) => (
               <button
                 key={key}
@@ -349,7 +350,7 @@ export function BlockSheet() {
                 {name}
               </button>
             ))}
-          </div>
+          </Group>
         )}
         <Facts block={block} />
         {corners === null ? <Paper block={block} /> : <Corners block={block} area={corners} />}

@@ -22,6 +22,7 @@ import { amountText, changeOf, stateOf, sumText } from "./amount-lines.ts";
 import { Choices } from "./choices.tsx";
 import { Swatch } from "./cloth.tsx";
 import { Faults } from "./faults.tsx";
+import { Group } from "./group.tsx";
 import { Folds, fabricNamed, Proof } from "./pile.tsx";
 import { SavingsList } from "./savings-list.tsx";
 import * as state from "./state.ts";
@@ -177,7 +178,7 @@ function ClothLeaf({ name }: { name: string }) {
           />
         </label>
       </div>
-      <div class="row choice" role="group" aria-label={words.print}>
+      <Group name="row choice" label={words.print}>
         {Object.entries(words.prints).map(([value, said]) => (
           <button
             key={value}
@@ -189,7 +190,7 @@ function ClothLeaf({ name }: { name: string }) {
             {said}
           </button>
         ))}
-      </div>
+      </Group>
       {amount === undefined ? null : <Why amount={amount} />}
       {used || state.model.value.fabrics.length < 2 ? null : (
         <Label

@@ -1,6 +1,7 @@
 import { signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
 import { forgetFile, type Opened, openFile, rememberFile } from "../files.ts";
+import { EMPTY_SHEET, STARTS } from "../starts.ts";
 import { CLASS, draftOf, newKey, tookUp } from "../store.ts";
 import { words } from "../words/en.ts";
 import { begin, sayOfWork } from "./actions.ts";
@@ -81,5 +82,7 @@ export async function takeForClass(text: string): Promise<void> {
 /** A quilt from the shelf or from those left off, with no file yet. */
 export function takeText(text: string, key: string | null, work = ""): void {
   forgetFile();
-  begin(text, "", key ?? newKey(), work);
+  fileRefused.value = "";
+  const begun = STARTS.some((start) => start.text === text) || text === EMPTY_SHEET;
+  begin(text, "", key ?? newKey(), work, !begun);
 }

@@ -18,6 +18,7 @@ import { words } from "../words/en.ts";
 import { edit, sessionInHand } from "./actions.ts";
 import { costText } from "./amount-lines.ts";
 import { BlockPicture, Swatch } from "./cloth.tsx";
+import { Group } from "./group.tsx";
 import * as state from "./state.ts";
 import { Label, Stepper } from "./steps.tsx";
 
@@ -145,7 +146,7 @@ export function PlacedHand() {
   return (
     <>
       <h3>{words.placedAt(block.name, at.row + 1, at.column + 1)}</h3>
-      <div class="four" role="group" aria-label={words.placedAt(block.name, at.row + 1, at.column + 1)}>
+      <Group name="four" label={words.placedAt(block.name, at.row + 1, at.column + 1)}>
         {TURNS.map((turn) => (
           <button key={turn} type="button" aria-pressed={placed.turn === turn} onClick={() => turnTo(turn)}>
             <BlockPicture block={block} model={model} turn={turn} colourway={placed.colourway} />
@@ -159,7 +160,7 @@ export function PlacedHand() {
             </i>
           </button>
         ))}
-      </div>
+      </Group>
       {printed ? <p class="quiet">{words.printTurns}</p> : null}
       <div class="row">
         <Label onClick={() => (state.sheet.value = { block: block.key })}>{words.drawIt}</Label>

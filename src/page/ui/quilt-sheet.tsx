@@ -9,6 +9,7 @@ import { Beds } from "./beds.tsx";
 import { counts } from "./counts.ts";
 import { Edges } from "./edges.tsx";
 import { Faults } from "./faults.tsx";
+import { Group } from "./group.tsx";
 import { Pile } from "./pile.tsx";
 import { nameOf, PlacedHand, placedAt, turnTo } from "./placed-hand.tsx";
 import { CornerHandle, type Point, pointIn, RingHandle, ringPath, sizeTo } from "./quilt-handles.tsx";
@@ -262,7 +263,7 @@ export function QuiltSheet() {
       <section class="leaf work1" aria-label={words.theQuilt}>
         <h2>{words.theQuilt}</h2>
         <div class="row">
-          <span class="choice" role="group" aria-label={words.layoutLabel}>
+          <Group name="choice" label={words.layoutLabel}>
             {(["straight", "on point"] as const).map((layout) => (
               <button
                 key={layout}
@@ -274,7 +275,7 @@ export function QuiltSheet() {
                 {words.layouts[layout]}
               </button>
             ))}
-          </span>
+          </Group>
           {model.blocks.map((block) => (
             <button
               key={block.key}

@@ -18,8 +18,9 @@ const here = signal("");
 /** Regions that have a line for what is said in them. */
 const OWN_LINE = ".paper, .mat, .tableau, .book";
 
-/** What is said of the drawing the hand is on. */
-export const saidOnPaper = (): string => (hand.value?.onPaper === false ? "" : state.said.value);
+/** What was said of the drawing: it stays until the next is said, so that nothing moves under a hand that presses. */
+const ofPaper = signal("");
+export const saidOnPaper = (): string => ofPaper.value;
 
 function follow({ target }: Event): void {
   if (!(target instanceof Element)) return;
@@ -54,7 +55,9 @@ export function followHand(): void {
   document.addEventListener("change", follow, true);
   document.addEventListener("scroll", look, true);
   state.said.subscribe((sentence) => {
-    here.value = hand.value?.onPaper === false ? sentence : "";
+    const elsewhere = hand.value?.onPaper === false;
+    here.value = elsewhere ? sentence : "";
+    ofPaper.value = elsewhere ? "" : sentence;
   });
 }
 
