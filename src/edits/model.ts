@@ -10,6 +10,7 @@ import { findUnitKind } from "../quilt/index.ts";
 import { colourFor, readColour, readDrawing } from "../spec/index.ts";
 import { fabricKey } from "../stock/index.ts";
 import { cellsOf, linesOf } from "./drawing-text.ts";
+import { followsOf, type PrintFollows } from "./prints.ts";
 import { readText } from "./text-edit.ts";
 import { keepingLast } from "./values.ts";
 
@@ -20,22 +21,6 @@ import { keepingLast } from "./values.ts";
 
 export type Unit = "in" | "yd" | "mm" | "cm" | "m";
 type Dict = Readonly<Record<string, unknown>>;
-
-/** What the up of a print stays with: the top of the quilt, of the block, of the unit. */
-export type PrintFollows = "quilt" | "block" | "unit";
-
-export function followsOf(written: unknown): PrintFollows | null {
-  switch (written) {
-    case "upright":
-      return "quilt";
-    case "with block":
-      return "block";
-    case "with unit":
-      return "unit";
-    default:
-      return null;
-  }
-}
 
 export interface FabricModel {
   name: string;

@@ -5,11 +5,11 @@ import {
   type CellModel,
   type FabricModel,
   fabricFor,
-  followsOf,
   type QuiltModel,
   type Unit,
   type UnitModel,
 } from "./model.ts";
+import { followsOf } from "./prints.ts";
 
 /** A patch on the paper: corners in ticks from the block's top left, and what it is made of. */
 export interface PaperPatch {

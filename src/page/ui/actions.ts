@@ -175,6 +175,7 @@ export function edit(change: (text: string) => string, say: string | (() => stri
 /** How far the sewing is; kept at once. */
 export function sew(change: Partial<Sewn>): void {
   state.sewn.value = { ...state.sewn.value, ...change };
+  if (state.keptAt.value === "") keepDraft(draft, state.text.value, state.model.value.name, state.work.value);
   keepSewn(draft, state.sewn.value, () => {
     state.keptAt.value = words.notKept;
   });

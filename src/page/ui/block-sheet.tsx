@@ -13,7 +13,8 @@ import { ringsOf } from "../../edits/ring-edits.ts";
 import { patchesOf } from "../../edits/unit-patches.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
-import { BlockPicture, blockSize, Swatch } from "./cloth.tsx";
+import { NineTogether, Unfit } from "./block-beside.tsx";
+import { Swatch } from "./cloth.tsx";
 import { Corners, cornersOpen } from "./corners.tsx";
 import { Faults } from "./faults.tsx";
 import { Group } from "./group.tsx";
@@ -39,9 +40,6 @@ import { ColumnFields, UnitFields } from "./unit-fields.tsx";
 
 /** Most squares of a block each way. */
 const MOST_SQUARES = 40;
-/** Squares named of one kind that does not fit. */
-const MOST_TOLD = 8;
-
 const HELP = { lay: words.helpPaper, colour: words.helpColour, off: words.helpOff };
 
 const countIn = (key: string): number =>
@@ -241,43 +239,6 @@ function PatchList({ block }: { block: BlockModel }) {
         {words.turnIt}
       </button>
     </div>
-  );
-}
-
-/** What lies in a shape it does not come in, each kind with its reason and its squares. */
-function Unfit({ block }: { block: BlockModel }) {
-  const model = state.model.value;
-  const unfit = block.units.filter((unit) => patchesOf(unit, block, model) === null);
-  const kinds = [...new Set(unfit.map(({ cell }) => cell.kind))];
-  if (kinds.length === 0) return null;
-  return (
-    <ul class="unfits" role="status">
-      {kinds.map((kind) => {
-        const squares = unfit.filter(({ cell }) => cell.kind === kind).map(squareName);
-        const told = squares.length > MOST_TOLD ? [...squares.slice(0, MOST_TOLD), "…"] : squares;
-        return (
-          <li key={kind}>
-            <b>{told.join(", ")}</b> {words.doesNotFit(kind)}
-          </li>
-        );
-      })}
-    </ul>
-  );
-}
-
-/** The block by itself, nine times, as in a quilt: a pinwheel is seen to be one. */
-function NineTogether({ block }: { block: BlockModel }) {
-  const [w, h] = blockSize(block);
-  const model = state.model.value;
-  return (
-    <figure class="nine">
-      <figcaption>{words.nineTogether}</figcaption>
-      <div class="ninegrid" style={{ aspectRatio: `${w} / ${h}` }}>
-        {Array.from({ length: 9 }, (_, i) => (
-          <BlockPicture key={i} block={block} model={model} />
-        ))}
-      </div>
-    </figure>
   );
 }
 

@@ -60,7 +60,7 @@ function Dots() {
               {texture === null ? null : <circle cx="12" cy="12" r="10.5" fill={texture} />}
             </svg>
             <span class="dotname">{fabric.name}</span>
-            <span class="dotrank">
+            <span class="dotrank" aria-hidden="true">
               {first ? words.inHandFirst : second ? words.inHandSecond : i < 9 ? i + 1 : ""}
             </span>
           </button>
