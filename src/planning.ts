@@ -7,6 +7,8 @@ export { arrangeBlocks } from "./choices/arrange-blocks.ts";
 export { compareMethods } from "./choices/compare-methods.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
+export { readSizes } from "./choices/read-sizes.ts";
+export { wholeSizes } from "./choices/several-sizes.ts";
 export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
@@ -37,7 +39,8 @@ export {
 } from "./pipeline.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
-export { bookPage } from "./render/book/index.ts";
+export { forMakers } from "./render/book/for-makers.ts";
+export { bookPage, type PatternSize, pageOf, patternOf } from "./render/book/index.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
 export { typeset } from "./render/book/typeset.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
@@ -76,6 +79,9 @@ export {
   jsonSchema,
   keysAt,
   nodeAt,
+  PATTERN_PARTS,
+  type PatternPart,
+  type PatternSpec,
   readColour,
   readDrawing,
   readSpecFile,

@@ -8,13 +8,7 @@ import {
   setOwnCloth,
   setPrint,
 } from "../../edits/fabric-edits.ts";
-import {
-  EIGHTH_INCH_RULER,
-  fabricKey,
-  formatLength,
-  QUARTER_CENTIMETRE_RULER,
-  readSpecFile,
-} from "../../planning.ts";
+import { EIGHTH_INCH_RULER, fabricKey, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
@@ -27,6 +21,7 @@ import { Folds, fabricNamed, Proof } from "./pile.tsx";
 import { SavingsList } from "./savings-list.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
+import { typedInto } from "./typed-into.ts";
 
 const rulerNow = () =>
   ["in", "yd"].includes(state.model.value.unit) ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
@@ -204,33 +199,6 @@ function ClothLeaf({ name }: { name: string }) {
       )}
     </section>
   );
-}
-
-/** Errors a text has, by place and code: what was wrong before is no fault of what is typed now. */
-function errorsIn(text: string): Set<string> {
-  const { diagnostics } = readSpecFile(text, "");
-  return new Set(
-    diagnostics.filter(({ severity }) => severity === "error").map(({ code, path }) => `${code} ${path}`),
-  );
-}
-
-/** Takes what was typed into a field, or refuses it there: the field is then as it was, and why is said. */
-function typedInto(
-  field: HTMLInputElement,
-  before: string,
-  change: (text: string, wish: string) => string,
-  label: string,
-  wrong: (wish: string) => string,
-): void {
-  const wish = field.value.trim();
-  if (wish === before) return;
-  const now = errorsIn(state.text.value);
-  if ([...errorsIn(change(state.text.value, wish))].some((error) => !now.has(error))) {
-    field.value = before;
-    state.said.value = wrong(wish);
-    return;
-  }
-  edit((text) => change(text, wish), `${label}: ${wish || words.usual}.`);
 }
 
 const MORE_COLOURS = ["#6f8a52", "#ad4234", "#7d9fb5", "#8b5a78", "#5b4a3c", "#c9b18a"];

@@ -74,7 +74,7 @@ export function SaidHere() {
     own.style.left = `${Math.max(8, Math.min(at.left, window.innerWidth - width - 8))}px`;
     own.style.top = `${Math.max(8, below ? at.bottom + 6 : at.top - height - 6)}px`;
   }, [sentence, at]);
-  if (sentence === "" || at === null || fileRefused.value !== "") return null;
+  if (sentence === "" || at === null || sentence === fileRefused.value) return null;
   return (
     <p ref={box} class="saidhere" aria-hidden="true">
       {sentence}

@@ -1,4 +1,5 @@
 import { counted } from "./counted.ts";
+import { patternRegionWords } from "./pattern.ts";
 import { tableWords } from "./table.ts";
 
 /** Every word of the page, so that another language is one more set of files like these. */
@@ -7,6 +8,7 @@ const TURNS: Readonly<Record<number, string>> = { 0: "up", 90: "right", 180: "do
 
 export const words = {
   ...tableWords,
+  pattern: patternRegionWords,
   program: "Crossgrain",
   regions: { draw: "Draw", fabric: "Fabric", cut: "Cut", sew: "Sew", pattern: "Pattern" },
   workLabel: "The work",
