@@ -23,8 +23,8 @@ import { wrapLine } from "./wrap-line.ts";
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan, words: Words): string {
   const size = ({ across, down }: RawSize): string =>
     aboutSize(across / making.scale, down / making.scale, plan, words);
-  const told = words.making.join(makes, partsTold(join.from), join.seams, size(join.size));
-  return join.trim === undefined ? told : words.making.trimmed(told, size(join.trim));
+  const trim = join.trim === undefined ? null : size(join.trim);
+  return words.making.join(makes, partsTold(join.from), join.seams, size(join.size), trim);
 }
 
 /** What goes for all units, before the first. */
