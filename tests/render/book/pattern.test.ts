@@ -17,9 +17,9 @@ import { pagesOf, printFaults } from "../../support/pdf-text.ts";
 
 const PATTERN = `
 pattern:
-  author: Ada Fernhill
+  author: the designer
   level: confident beginner
-  copyright: (c) 2026 Ada Fernhill
+  copyright: (c) 2026 the designer
   version: "2"
   changes: [Border strips cut longer.]
   before:
