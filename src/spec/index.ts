@@ -1,19 +1,19 @@
 export { colourFor, readColour } from "./colours.ts";
 export { jsonSchema, keysAt, nodeAt, type SchemaNode, workJsonSchema } from "./json-schema.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
-export type { PatternPart, PatternSpec } from "./pattern-types.ts";
-export { readPieceLine } from "./piece-line.ts";
+export type { PatternSpec } from "./pattern-types.ts";
+
 export { publishedSchema } from "./published-schema.ts";
 export { readDrawing } from "./quilt-drawing.ts";
 export type * from "./quilt-types.ts";
 export { readFact } from "./read-fact.ts";
-export { MOST_CHARACTERS, readSpecFile } from "./read-spec-file.ts";
+export { readSpecFile } from "./read-spec-file.ts";
 export { readWorkFile } from "./read-work.ts";
 export type { Spec } from "./spec.ts";
-export { STARTERS, type Starter } from "./starters.ts";
+export { STARTERS } from "./starters.ts";
 export { METRES_IN_A_YARD, type StepMinutes, USUAL_MINUTES } from "./step-minutes.ts";
 export type * from "./types.ts";
 export { WORK_NAME } from "./work-schema.ts";
 export type * from "./work-types.ts";
 export { USUALLY_PLANNED } from "./work-types.ts";
-export { addEntry, beforeEntry, beginWork, type NewEntry, withoutLastEntry } from "./write-work.ts";
+export { addEntry, beforeEntry, beginWork, withoutLastEntry } from "./write-work.ts";

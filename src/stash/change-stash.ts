@@ -117,8 +117,3 @@ export function removeCloth(stash: Stash, cloth: StashCloth): Stash | null {
   });
   return left > 0 ? null : { ...stash, rows };
 }
-
-/** Whether lengths of the table are told in inches or in centimetres where nothing else decides. */
-export function spokenIn(unit: LengthUnit): "in" | "cm" {
-  return familyOf(unit) === "imperial" ? "in" : "cm";
-}
