@@ -1,5 +1,5 @@
 import { stringify } from "csv-stringify/sync";
-import { familyOf, formatMeasure } from "../length/index.ts";
+import { formatMeasure } from "../length/index.ts";
 import type { LengthUnit, Ticks } from "../length/types.ts";
 import { fabricKey } from "../stock/index.ts";
 import type { Stash, StashCloth, StashRow } from "./types.ts";
