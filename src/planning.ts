@@ -7,12 +7,18 @@ export { arrangeBlocks } from "./choices/arrange-blocks.ts";
 export { compareMethods } from "./choices/compare-methods.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
-export type { Diagnostic, WordedDiagnostic } from "./diagnostics/index.ts";
+export { readSizes } from "./choices/read-sizes.ts";
+export { wholeSizes } from "./choices/several-sizes.ts";
+export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
   EIGHTH_INCH_RULER,
   formatLength,
   formatMeasure,
+  fromInteger,
+  nearestMark,
+  parseLength,
+  parseSize,
   QUARTER_CENTIMETRE_RULER,
   TICKS_PER,
 } from "./length/index.ts";
@@ -26,8 +32,9 @@ export {
   USUAL_OPTIONS,
 } from "./pipeline.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
-export { findUnitKind, layOutQuilt, unitList } from "./quilt/index.ts";
-export { bookPage } from "./render/book/index.ts";
+export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
+export { forMakers } from "./render/book/for-makers.ts";
+export { bookPage, type PatternSize, pageOf, patternOf } from "./render/book/index.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
 export { typeset } from "./render/book/typeset.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
@@ -62,6 +69,15 @@ export {
   addEntry,
   beforeEntry,
   beginWork,
+  colourFor,
+  jsonSchema,
+  keysAt,
+  nodeAt,
+  PATTERN_PARTS,
+  type PatternPart,
+  type PatternSpec,
+  readColour,
+  readDrawing,
   readSpecFile,
   readWorkFile,
   type Spec,

@@ -1,8 +1,8 @@
 export { colourFor, readColour } from "./colours.ts";
 export { jsonSchema, keysAt, nodeAt, type SchemaNode, workJsonSchema } from "./json-schema.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
-export type { PatternSpec } from "./pattern-types.ts";
-
+export { PATTERN_PARTS, type PatternPart, type PatternSpec } from "./pattern-types.ts";
+export { readPieceLine } from "./piece-line.ts";
 export { publishedSchema } from "./published-schema.ts";
 export { readDrawing } from "./quilt-drawing.ts";
 export type * from "./quilt-types.ts";

@@ -14,10 +14,13 @@ import {
   english,
   makingSteps,
   type Plan,
+  pageOf,
+  patternOf,
   planJson,
   unitsCsv,
   wasteTable,
 } from "../../planning.ts";
+import type { OnPaper } from "./pattern.ts";
 
 /** Most letters of a name inside the name of a file. */
 const MOST_LETTERS = 60;
@@ -36,7 +39,7 @@ const named = <T>(all: readonly T[], name: (one: T, i: number) => string, text: 
   Object.fromEntries(all.map((one, i) => [name(one, i), text(one)]));
 
 /** All that the command line writes of a plan but what wants a printer's fonts: names and bytes are the same. */
-export function everythingOf(plan: Plan): Record<string, string> {
+export function everythingOf(plan: Plan, pattern: OnPaper | null): Record<string, string> {
   const { top, making, fabrics, ruler } = plan;
   const drawings = fabrics.map(({ name }, index) => ({ name, svg: drawFabric(plan, index, english) }));
   const foundation = making?.foundation ?? null;
@@ -46,6 +49,9 @@ export function everythingOf(plan: Plan): Record<string, string> {
   return {
     "plan.json": planJson(plan, english),
     "book.html": bookPage(plan, english),
+    ...(pattern === null
+      ? {}
+      : { "pattern.html": pageOf(patternOf(plan, pattern.told, english, pattern.sizes), english) }),
     "buy.txt": buyList(plan, english),
     "buy.csv": buyCsv(plan, english),
     "steps.txt": cuttingSteps(plan, true, english),

@@ -1,4 +1,11 @@
-import { drawBlock, drawSewing, type Plan, sewingParts, unitStepPictures } from "../../planning.ts";
+import {
+  drawBlock,
+  drawSewing,
+  forMakers,
+  type Plan,
+  sewingParts,
+  unitStepPictures,
+} from "../../planning.ts";
 import { english } from "../../words/index.ts";
 import { mm, outlinePath, UNIT } from "./picture.ts";
 
@@ -94,7 +101,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
   return {
     id: `${part} ${hashOf(`${title} ${details.join(" ")}`)}`,
     title,
-    details,
+    details: details.map(forMakers).filter((line) => line !== ""),
     table:
       table === undefined
         ? null
