@@ -13,7 +13,6 @@ export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
   EIGHTH_INCH_RULER,
-  floor,
   formatLength,
   formatMeasure,
   fromInteger,
@@ -21,15 +20,10 @@ export {
   parseLength,
   parseSize,
   QUARTER_CENTIMETRE_RULER,
-  type Rational,
-  surdToNumber,
   TICKS_PER,
-  toNumber,
 } from "./length/index.ts";
 export {
   type Cutting,
-  type Listed,
-  listAll,
   listCutting,
   type PlanOptions,
   planCutting,
@@ -86,7 +80,6 @@ export {
   readDrawing,
   readSpecFile,
   readWorkFile,
-  type SchemaNode,
   type Spec,
   USUAL_MINUTES,
   USUALLY_PLANNED,
@@ -107,4 +100,4 @@ export {
   toldStrips,
 } from "./state/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
-export { english, formatDiagnostic, type Words, wordAll, wordDiagnostic } from "./words/index.ts";
+export { english, wordAll } from "./words/index.ts";

@@ -41,32 +41,34 @@ const named = <T>(all: readonly T[], name: (one: T, i: number) => string, text: 
 /** All that the command line writes of a plan but what wants a printer's fonts: names and bytes are the same. */
 export function everythingOf(plan: Plan, pattern: OnPaper | null): Record<string, string> {
   const { top, making, fabrics, ruler } = plan;
-  const drawings = fabrics.map(({ name }, index) => ({ name, svg: drawFabric(plan, index) }));
+  const drawings = fabrics.map(({ name }, index) => ({ name, svg: drawFabric(plan, index, english) }));
   const foundation = making?.foundation ?? null;
   const sewn = top !== null && making !== undefined;
-  const steps = sewn ? drawUnitSteps(top, making, fabrics, ruler) : [];
+  const steps = sewn ? drawUnitSteps(top, making, fabrics, ruler, english) : [];
   const units = unitsCsv(plan, english);
   return {
     "plan.json": planJson(plan, english),
-    "book.html": bookPage(plan),
-    ...(pattern === null ? {} : { "pattern.html": pageOf(patternOf(plan, pattern.told, pattern.sizes)) }),
+    "book.html": bookPage(plan, english),
+    ...(pattern === null
+      ? {}
+      : { "pattern.html": pageOf(patternOf(plan, pattern.told, english, pattern.sizes), english) }),
     "buy.txt": buyList(plan, english),
     "buy.csv": buyCsv(plan, english),
     "steps.txt": cuttingSteps(plan, true, english),
     ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan, english) }),
-    ...(top === null ? {} : { "top.svg": drawTop(top, fabrics, ruler) }),
+    ...(top === null ? {} : { "top.svg": drawTop(top, fabrics, ruler, english) }),
     ...named(
-      drawBlocks(plan, false),
+      drawBlocks(plan, false, english),
       ({ name }, i) => numbered("block", i, name),
       ({ svg }) => svg,
     ),
     ...named(
       plan.templates ?? [],
       ({ name }) => `template-${name.toLowerCase()}.svg`,
-      (template) => drawTemplate(plan, template),
+      (template) => drawTemplate(plan, template, english),
     ),
     ...named(
-      top === null || foundation === null ? [] : drawFoundation(foundation, top, fabrics, ruler),
+      top === null || foundation === null ? [] : drawFoundation(foundation, top, fabrics, ruler, english),
       (_, i) => numbered("foundation", i, ""),
       (svg) => svg,
     ),
@@ -76,7 +78,7 @@ export function everythingOf(plan: Plan, pattern: OnPaper | null): Record<string
       (svg) => svg,
     ),
     ...named(
-      sewn ? drawSewing(top, making, fabrics, ruler) : [],
+      sewn ? drawSewing(top, making, fabrics, ruler, english) : [],
       ({ name }) => `${name}.svg`,
       ({ svg }) => svg,
     ),

@@ -162,7 +162,7 @@ function matFabric(plan: Plan, index: number, rest: Plan, told: MatFabric["told"
       ...(purchase === null ? [] : [purchase.text]),
       ...bought.map(({ name, used }) => `${used} ${name}`),
     ].join(", "),
-    svg: drawFabric(plan, index),
+    svg: drawFabric(plan, index, english),
   };
 }
 
