@@ -36,6 +36,7 @@ export {
   buySizesJson,
   comparisonJson,
   planJson,
+  planPortions,
   savingsJson,
   stashJson,
   undoneJson,

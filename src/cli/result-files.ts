@@ -20,7 +20,7 @@ export async function resultFiles(plan: Plan, words: Words): Promise<Files> {
     loadBook,
     loadDrawings,
     makingSteps,
-    planJson,
+    planPortions,
     unitsCsv,
     wasteTable,
   } = await import("../index.ts");
@@ -51,7 +51,7 @@ export async function resultFiles(plan: Plan, words: Words): Promise<Files> {
     top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler);
   const units = unitsCsv(plan, words);
   return {
-    "plan.json": planJson(plan, words),
+    "plan.json": { portions: () => planPortions(plan, words) },
     "book.html": bookPage(
       plan,
       drawings.map(([, svg]) => svg),
