@@ -16,6 +16,10 @@ const withoutNode = (root) => ({
       contents: "module.exports = { release: () => '', inspect: { custom: Symbol('inspect') }, env: {} };",
       loader: "js",
     }));
+    // The builds of these packages for browsers: the others want what only Node has.
+    onResolve({ filter: /^csv-(parse|stringify)\/sync$/ }, ({ path }) => ({
+      path: join(root, "node_modules", path.split("/")[0], "dist/esm/sync.js"),
+    }));
     onResolve({ filter: /^highs$/ }, () => ({ path: join(root, "src/page/solver.ts") }));
   },
 });
@@ -57,7 +61,9 @@ export async function pageParts(root, quality) {
   const source = (name) => readFileSync(join(root, "src/page", name), "utf8");
   const [program, style, boot] = await Promise.all([
     programText(root),
-    transform(source("style/page.css"), { loader: "css", minify: true }).then(({ code }) => code.trim()),
+    transform(source("style/page.css") + source("style/table.css"), { loader: "css", minify: true }).then(
+      ({ code }) => code.trim(),
+    ),
     transform(source("boot.js"), { loader: "js", minify: true, target: "es2022" }).then(({ code }) =>
       code.trim(),
     ),

@@ -1,5 +1,5 @@
 // Makes schemas/: JSON Schemas of every answer from the types in src/render/json/answers.ts. Run it when those types, or
-// the types of a plan, change: `npm run schemas`. The schema of the input comes from `crossgrain schema`.
+// the types of a plan, change: `npm run schemas`. The schemas of the quilt and of the work come from the readers of those files.
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -58,5 +58,6 @@ for (const [name, type, title] of ANSWERS) {
     $defs: modern(definitions ?? {}),
   });
 }
-const { publishedSchema } = await import(pathToFileURL(join(root, ".build/index.js")).href);
+const { publishedSchema, workJsonSchema } = await import(pathToFileURL(join(root, ".build/index.js")).href);
 write("schema.json", publishedSchema());
+write("work.schema.json", { ...workJsonSchema(), $id: "urn:crossgrain:work:1" });

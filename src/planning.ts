@@ -2,6 +2,9 @@
  * The light door: from a text to lists, plan, drawings, text and book, with nothing that needs files, fonts or a
  * machine of its own. What runs in a browser comes in here; `index.ts` is the door for programs on a computer.
  */
+
+export { arrangeBlocks } from "./choices/arrange-blocks.ts";
+export { compareMethods } from "./choices/compare-methods.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
 export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
@@ -34,18 +37,40 @@ export {
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { bookPage } from "./render/book/index.ts";
+export { sewingParts } from "./render/book/sewing-parts.ts";
+export { typeset } from "./render/book/typeset.ts";
+export { buyCsv, cutsCsv } from "./render/csv/index.ts";
+export { unitsCsv } from "./render/csv/units.ts";
 export { planJson } from "./render/json/index.ts";
-export { drawBlock, drawFabric, drawSewing, drawTop } from "./render/svg/index.ts";
+export {
+  drawBlock,
+  drawBlocks,
+  drawFabric,
+  drawFoundation,
+  drawSewing,
+  drawTemplate,
+  drawTop,
+  drawUnitSteps,
+} from "./render/svg/index.ts";
+export { runOutlines } from "./render/svg/run-outlines.ts";
+export { unitStepPictures } from "./render/svg/steps/unit-step-pictures.ts";
 export { fabricPatterns } from "./render/svg/textures.ts";
+export { goneOnList } from "./render/text/go-on.ts";
 export {
   buyList,
   cuttingSteps,
+  FROM_BAGS,
+  instructionsFor,
   makingSteps,
   pieceFacts,
   priceOf,
   totalPrice,
+  wasteTable,
 } from "./render/text/index.ts";
 export {
+  addEntry,
+  beforeEntry,
+  beginWork,
   colourFor,
   jsonSchema,
   keysAt,
@@ -53,8 +78,26 @@ export {
   readColour,
   readDrawing,
   readSpecFile,
+  readWorkFile,
   type SchemaNode,
   type Spec,
+  USUAL_MINUTES,
+  USUALLY_PLANNED,
+  WORK_NAME,
 } from "./spec/index.ts";
+export {
+  type Change,
+  clothsOf,
+  fingerprint,
+  goOn,
+  numberedParts,
+  openFrom,
+  type SpokenCloth,
+  type StripPlace,
+  spoiledFact,
+  stopFacts,
+  tickFacts,
+  toldStrips,
+} from "./state/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
 export { english, formatDiagnostic, type Words, wordAll, wordDiagnostic } from "./words/index.ts";

@@ -51,14 +51,14 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   },
   "render/pdf": {
     rooms: ["words", "length", "render", "render/svg", "render/book", "render/fonts"],
-    types: ["plan", "quilt", "choices"],
+    types: ["plan", "quilt", "choices", "spec"],
     packages: ["pdfkit", "svg-to-pdfkit", "bidi-js"],
   },
   "render/fonts": { rooms: [], types: [], packages: ["fontkit"] },
   "render/png": { rooms: [], types: [], packages: ["@resvg/resvg-js"] },
   "render/book": {
     rooms: ["words", "length", "render", "render/svg"],
-    types: ["plan", "quilt", "making", "choices"],
+    types: ["plan", "quilt", "cutlist", "making", "choices", "spec"],
     packages: [],
   },
   pipeline: {
@@ -86,6 +86,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     rooms: [
       "words",
       "pipeline",
+      "state",
       "choices",
       "diagnostics",
       "length",

@@ -59,6 +59,12 @@ export interface SeveralSizes {
   sizes: SizePlanned[];
 }
 
+/** A size with its whole plan. */
+export interface WholeSize {
+  size: SizePlanned;
+  plan: Plan;
+}
+
 /** One design in several finished sizes, each planned. A size that cannot be made ends it, and all such are told. */
 export async function severalSizes(
   spec: Spec,
@@ -67,24 +73,50 @@ export async function severalSizes(
   solve: Solve,
   told: (done: number, of: number) => void = () => {},
 ): Promise<Outcome<SeveralSizes>> {
+  const { value, diagnostics } = await wholeSizes(
+    spec,
+    asked,
+    options,
+    withoutEasing(quickSolve(solve)),
+    told,
+  );
+  if (value === null) return { value, diagnostics };
+  const widths = new Set(
+    value.flatMap(({ plan }) => plan.fabrics.map(({ usable }) => formatLength(usable, spec.ruler))),
+  );
+  const currency = spec.fabrics.find(({ price }) => price !== null)?.price?.currency ?? "";
+  const sizes = value.map(({ size }) => size);
+  return { value: { name: spec.name, currency, usable: [...widths], sizes }, diagnostics };
+}
+
+/** The same with the whole plan of each size, as `solve` finds it. */
+export async function wholeSizes(
+  spec: Spec,
+  asked: readonly SizeAsked[],
+  options: PlanOptions,
+  solve: Solve,
+  told: (done: number, of: number) => void = () => {},
+): Promise<Outcome<WholeSize[]>> {
   if (spec.kind === "cut-list") return { value: null, diagnostics: [nothingToRepeat()] };
   const diagnostics: Diagnostic[] = [];
   const fits = asked.map((size) => settled(spec, size, diagnostics));
   if (diagnostics.some(({ severity }) => severity === "error")) return { value: null, diagnostics };
-  const quick = withoutEasing(quickSolve(solve));
-  const sizes: SizePlanned[] = [];
-  const widths = new Set<string>();
+  const found: WholeSize[] = [];
   for (const [done, fit] of fits.entries()) {
     const size = asked[done];
     if (fit === null || size === undefined) continue;
     told(done, fits.length);
-    const { value, diagnostics: found } = await planSpec(fit.spec, options, quick);
-    if (value === null || value.top === null) return { value: null, diagnostics: [...diagnostics, ...found] };
-    sizes.push(planned(value, fit, size, spec));
-    for (const { usable } of value.fabrics) widths.add(formatLength(usable, spec.ruler));
+    const outcome = await planSpec(fit.spec, options, solve);
+    const { value } = outcome;
+    if (value === null || value.top === null)
+      return { value: null, diagnostics: [...diagnostics, ...outcome.diagnostics] };
+    found.push({ size: planned(value, fit, size, spec), plan: value });
   }
-  const currency = spec.fabrics.find(({ price }) => price !== null)?.price?.currency ?? "";
-  return { value: { name: spec.name, currency, usable: [...widths], sizes: headed(sizes) }, diagnostics };
+  const sizes = headed(found.map(({ size }) => size));
+  return {
+    value: found.map(({ plan, size }, i) => ({ plan, size: sizes[i] ?? size })),
+    diagnostics,
+  };
 }
 
 function headed(sizes: readonly SizePlanned[]): SizePlanned[] {

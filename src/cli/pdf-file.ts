@@ -1,6 +1,7 @@
 import type { Comparison } from "../choices/comparison.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Fonts } from "./fonts.ts";
+import type { Pattern } from "./pattern.ts";
 
 /** The same in every file, so that the same plan gives the same bytes. */
 const MADE = new Date(0);
@@ -10,20 +11,16 @@ function usualPaper(plan: Plan): "a4" | "letter" {
   return plan.fabrics.some(({ sold }) => sold.unit === "yd") ? "letter" : "a4";
 }
 
-/** The cutting book as a PDF; `paper` null for what suits the plan. */
-export async function pdfFile(
-  plan: Plan,
-  paper: "a4" | "letter" | null,
-  fonts: Fonts,
-  comparison: Comparison | null = null,
-): Promise<Uint8Array> {
+type Paper = "a4" | "letter";
+
+/** What printing needs; letters that no font can draw have stand-ins in what comes back. */
+async function printing<T>(plan: Plan, told: T, paper: Paper | null, fonts: Fonts) {
   const { loadFonts, loadPdf } = await import("../index.ts");
-  const [{ bookPdf }, { withStandIns }] = await Promise.all([loadPdf(), loadFonts()]);
-  const told = { ...plan, diagnostics: [...plan.diagnostics, ...fonts.diagnostics] };
-  const drawable: Plan =
-    fonts.undrawn.length === 0 ? plan : JSON.parse(withStandIns(JSON.stringify(told), fonts.undrawn));
+  const [pdf, { withStandIns }] = await Promise.all([loadPdf(), loadFonts()]);
+  const drawable: T =
+    fonts.undrawn.length === 0 ? told : JSON.parse(withStandIns(JSON.stringify(told), fonts.undrawn));
   const { plain, plainBold, body, bodyBold, title } = fonts.ours;
-  const asked = {
+  const options = {
     fonts: {
       plain: plain.bytes,
       plainBold: plainBold.bytes,
@@ -35,5 +32,35 @@ export async function pdfFile(
     paper: paper ?? usualPaper(plan),
     made: MADE,
   };
-  return bookPdf(drawable, asked, comparison);
+  return { pdf, drawable, options };
+}
+
+/** The bench book as a PDF; `paper` null for what suits the plan. */
+export async function pdfFile(
+  plan: Plan,
+  paper: Paper | null,
+  fonts: Fonts,
+  comparison: Comparison | null = null,
+): Promise<Uint8Array> {
+  const told = { ...plan, diagnostics: [...plan.diagnostics, ...fonts.diagnostics] };
+  const { pdf, drawable, options } = await printing(
+    plan,
+    fonts.undrawn.length === 0 ? plan : told,
+    paper,
+    fonts,
+  );
+  return pdf.bookPdf(drawable, options, comparison);
+}
+
+/** The pattern as a PDF. */
+export async function patternFile(
+  plan: Plan,
+  pattern: Pattern,
+  paper: Paper | null,
+  fonts: Fonts,
+): Promise<Uint8Array> {
+  const { loadBook } = await import("../index.ts");
+  const { patternOf } = await loadBook();
+  const { pdf, drawable, options } = await printing(plan, { plan, pattern }, paper, fonts);
+  return pdf.printedBook(patternOf(drawable.plan, drawable.pattern.told, drawable.pattern.sizes), options);
 }

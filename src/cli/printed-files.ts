@@ -3,8 +3,9 @@ import type { Comparison } from "../choices/comparison.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
 import type { Io } from "./io.ts";
+import type { Pattern } from "./pattern.ts";
 import { report } from "./report.ts";
-import { PDF_NAME } from "./result-files.ts";
+import { PATTERN_PDF_NAME, PDF_NAME } from "./result-files.ts";
 import type { Files } from "./write.ts";
 
 /** What is asked for besides the usual files. */
@@ -19,37 +20,21 @@ export interface Printing {
   markdown: boolean;
 }
 
-const CUTTING_DRAWING = /^cut-(\d+)\b.*\.svg$/u;
-
-/** The cutting diagrams among the files of a plan, in the order of its fabrics. */
-function diagramsOf(results: Files): string[] {
-  const numbered = Object.entries(results).flatMap(([name, content]) => {
-    const number = CUTTING_DRAWING.exec(name)?.[1];
-    return number === undefined || typeof content !== "string" ? [] : [{ number: Number(number), content }];
-  });
-  return numbered.sort((a, b) => a.number - b.number).map(({ content }) => content);
-}
-
 /** The comparison as files of its own, and in the book. */
-async function comparedFiles(
-  plan: Plan,
-  comparison: Comparison,
-  diagrams: string[],
-  words: Words,
-): Promise<Files> {
+async function comparedFiles(plan: Plan, comparison: Comparison, words: Words): Promise<Files> {
   const { comparisonTable, loadBook, loadComparisonDrawing } = await import("../index.ts");
   const [{ bookOf, pageOf }, { drawComparison }] = await Promise.all([loadBook(), loadComparisonDrawing()]);
   return {
-    "book.html": pageOf(bookOf(plan, diagrams, comparison)),
+    "book.html": pageOf(bookOf(plan, undefined, comparison)),
     "compare.txt": comparisonTable(comparison, plan.ruler, words),
     "compare.svg": drawComparison(comparison, plan.ruler.unit === "in", words),
   };
 }
 
-async function handoutFiles(plan: Plan, comparison: Comparison | null, diagrams: string[]): Promise<Files> {
+async function handoutFiles(plan: Plan, comparison: Comparison | null): Promise<Files> {
   const { loadBook } = await import("../index.ts");
   const { bookOf, handoutMarkdown, handoutText } = await loadBook();
-  const book = bookOf(plan, diagrams, comparison);
+  const book = bookOf(plan, undefined, comparison);
   return { "handout.md": handoutMarkdown(book), "handout.txt": handoutText(book) };
 }
 
@@ -62,23 +47,31 @@ export async function printedFiles(
   results: Files,
   asked: Printing,
   comparison: Comparison | null,
+  pattern: Pattern | null,
   io: Io,
 ): Promise<Files> {
   const { pdf, paper, png, font, markdown } = asked;
-  const diagrams = diagramsOf(results);
   const files = {
-    ...(comparison === null ? {} : await comparedFiles(plan, comparison, diagrams, io.words)),
-    ...(markdown ? await handoutFiles(plan, comparison, diagrams) : {}),
+    ...(comparison === null ? {} : await comparedFiles(plan, comparison, io.words)),
+    ...(markdown ? await handoutFiles(plan, comparison) : {}),
   };
   if (!pdf && png === null) return files;
-  const [{ fontsFor }, { pdfFile }, { pictureFiles }] = await Promise.all([
+  const [{ fontsFor }, { patternFile, pdfFile }, { pictureFiles }] = await Promise.all([
     import("./fonts.ts"),
     import("./pdf-file.ts"),
     import("./pictures.ts"),
   ]);
-  const fonts = await fontsFor(plan, font === null ? [] : [resolve(io.folder, font)]);
+  const fonts = await fontsFor(
+    [plan, pattern?.told ?? null],
+    font === null ? [] : [resolve(io.folder, font)],
+  );
   report(fonts.diagnostics, undefined, io);
   const pictures = png === null ? {} : await pictureFiles({ ...results, ...files }, png, fonts);
-  const printed = pdf ? { [PDF_NAME]: await pdfFile(plan, paper, fonts, comparison) } : {};
+  const printed = pdf
+    ? {
+        [PDF_NAME]: await pdfFile(plan, paper, fonts, comparison),
+        ...(pattern === null ? {} : { [PATTERN_PDF_NAME]: await patternFile(plan, pattern, paper, fonts) }),
+      }
+    : {};
   return { ...files, ...printed, ...pictures };
 }

@@ -1,17 +1,19 @@
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
 import { fileNamePart } from "./file-names.ts";
+import type { Pattern } from "./pattern.ts";
 import type { Files } from "./write.ts";
 
-/** The book for the printer, written when it is asked for. */
+/** The books for the printer, written when they are asked for. */
 export const PDF_NAME = "book.pdf";
+export const PATTERN_PDF_NAME = "pattern.pdf";
 
 function numbered(what: string, index: number, name: string): string {
   return `${[what, String(index + 1), fileNamePart(name)].filter((part) => part !== "").join("-")}.svg`;
 }
 
-/** Every file of a plan: the plan itself, its book, lists and steps as text, tables, a drawing for each fabric. */
-export async function resultFiles(plan: Plan, words: Words): Promise<Files> {
+/** Every file of a plan: the plan itself, its bench book, the pattern of a quilt, lists and steps as text, tables, a drawing for each fabric. */
+export async function resultFiles(plan: Plan, words: Words, pattern: Pattern | null = null): Promise<Files> {
   const {
     buyCsv,
     buyList,
@@ -26,7 +28,7 @@ export async function resultFiles(plan: Plan, words: Words): Promise<Files> {
   } = await import("../index.ts");
   const [
     { drawBlocks, drawFabric, drawFoundation, drawSewing, drawTemplate, drawTop, drawUnitSteps },
-    { bookPage },
+    { bookPage, pageOf, patternOf },
   ] = await Promise.all([loadDrawings(), loadBook()]);
   const drawings = plan.fabrics.map(
     (fabric, index) => [numbered("cut", index, fabric.name), drawFabric(plan, index)] as const,
@@ -52,10 +54,8 @@ export async function resultFiles(plan: Plan, words: Words): Promise<Files> {
   const units = unitsCsv(plan, words);
   return {
     "plan.json": { portions: () => planPortions(plan, words) },
-    "book.html": bookPage(
-      plan,
-      drawings.map(([, svg]) => svg),
-    ),
+    "book.html": bookPage(plan),
+    ...(pattern === null ? {} : { "pattern.html": pageOf(patternOf(plan, pattern.told, pattern.sizes)) }),
     "buy.txt": buyList(plan, words),
     "buy.csv": buyCsv(plan, words),
     "steps.txt": cuttingSteps(plan, true, words),

@@ -29,6 +29,7 @@ export interface FieldsFacts {
   minutesUnreadable: { field: string; found: string; most: number };
   nameRepeated: { name: string; line: number | null };
   nameUnusable: { field: string; why: string };
+  partRepeated: { part: string };
   percentUnreadable: { found: string; most: number };
   pieceLineUnreadable: { written: string; why: string; hint: string };
   piecesTooMany: { found: number; most: number };
@@ -129,6 +130,11 @@ export function nameRepeated(where: InFile, name: string, line: number | null): 
 
 export function nameUnusable(where: InFile, field: string, why: string): Diagnostic {
   return tell("NAME-UNUSABLE", "error", where, "nameUnusable", { field, why });
+}
+
+/** A part of the pattern that is named twice. */
+export function partRepeated(where: InFile, part: string): Diagnostic {
+  return tell("PART-REPEATED", "error", where, "partRepeated", { part });
 }
 
 export function percentUnreadable(where: InFile, found: string, most: number): Diagnostic {

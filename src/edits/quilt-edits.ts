@@ -35,6 +35,15 @@ export function withPlaced(text: string, places: readonly { at: Place; placed: P
   return withValue(made, ["setting", "rows"], inTheForm(written, lines) as Value);
 }
 
+/** The rows of the setting as they are to be written; a text that has them in another form keeps that form. */
+export function withRows(text: string, rows: readonly string[]): string {
+  const made = spelledOut(text);
+  const written = valueAt(readText(made), ["setting", "rows"]);
+  return linesOf(written).join("\n") === rows.join("\n")
+    ? text
+    : withValue(made, ["setting", "rows"], inTheForm(written, [...rows]) as Value);
+}
+
 const placedAt = (text: string, { row, column }: Place): PlacedModel | null =>
   readModel(text).setting.rows[row]?.[column] ?? null;
 

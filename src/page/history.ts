@@ -1,35 +1,48 @@
-/** Every state of a text since it was opened, and where in them one is. No end in either direction. */
+/** A state of what is undone together: the quilt's text, and what was said of the work on it. */
+export interface Kept {
+  text: string;
+  work: string;
+}
+
+/** Every state since a quilt was opened, and where in them one is. No end in either direction. */
 export interface History {
-  /** A new state after the one in hand; states that were undone are dropped. */
-  push(text: string, what: string): void;
+  /** A new state after the one in hand; states that were undone are dropped. Without `work` that stays as it is. */
+  push(text: string, what: string, work?: string): void;
+  /** The state in hand has another text of the work, which means the same. */
+  amend(work: string): void;
   /** The state before, with what it takes back; null at the beginning. */
-  undo(): { text: string; what: string } | null;
-  redo(): { text: string; what: string } | null;
+  undo(): (Kept & { what: string }) | null;
+  redo(): (Kept & { what: string }) | null;
   canUndo(): boolean;
   canRedo(): boolean;
 }
 
 /** @param join states told with the same word follow one another as one, as letters typed into a text do */
-export function historyOf(first: string, join: (what: string) => boolean = () => false): History {
-  const states = [{ text: first, what: "" }];
+export function historyOf(first: string, join: (what: string) => boolean = () => false, work = ""): History {
+  const states = [{ text: first, work, what: "" }];
   let at = 0;
   return {
-    push(text, what) {
+    push(text, what, work) {
       const now = states[at];
-      if (now?.text === text) return;
+      const next = { text, work: work ?? now?.work ?? "", what };
+      if (now?.text === next.text && now.work === next.work) return;
       states.length = at + 1;
-      if (join(what) && now?.what === what && at > 0) states[at] = { text, what };
+      if (join(what) && now?.what === what && at > 0) states[at] = next;
       else {
-        states.push({ text, what });
+        states.push(next);
         at += 1;
       }
+    },
+    amend(work) {
+      const now = states[at];
+      if (now !== undefined) states[at] = { ...now, work };
     },
     undo() {
       const now = states[at];
       const before = states[at - 1];
       if (now === undefined || before === undefined) return null;
       at -= 1;
-      return { text: before.text, what: now.what };
+      return { text: before.text, work: before.work, what: now.what };
     },
     redo() {
       const next = states[at + 1];

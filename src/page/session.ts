@@ -1,5 +1,5 @@
 import { type Kept, keepsOf } from "./planner/keeps.ts";
-import type { Answer, Ask, ShowWhat } from "./planner/messages.ts";
+import type { Answer, Ask, ChooseWhat, ShowWhat } from "./planner/messages.ts";
 
 /** A worker as the session needs it. */
 export interface WorkerPort {
@@ -21,10 +21,14 @@ export interface Session {
   /** Plans a text; whatever is being planned is given up. Returns the number its answers carry. */
   plan(text: string, name: string): number;
   show(what: ShowWhat): number;
+  /** Asks for the mat of the plan last told, with what was said of the work. */
+  mat(work: string, otherwise?: string): number;
   /** Plans other texts in a worker of their own; empty ends it. */
   tryTexts(texts: { key: string; text: string }[]): number;
   /** Looks for changes to a text that buy less, in the same worker. */
   save(text: string): number;
+  /** Sets ways of making, or turnings, beside one another, in the same worker. */
+  choose(what: ChooseWhat, text: string): number;
   end(): void;
 }
 
@@ -138,6 +142,11 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       inHand.port.post({ kind: "show", id: asked, what });
       return asked;
     },
+    mat(work, otherwise) {
+      asked += 1;
+      inHand.port.post({ kind: "mat", id: asked, work, ...(otherwise === undefined ? {} : { otherwise }) });
+      return asked;
+    },
     tryTexts(texts) {
       asked += 1;
       if (texts.length === 0) {
@@ -153,6 +162,12 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       asked += 1;
       trier ??= fresh();
       trier.port.post({ kind: "save", id: asked, text });
+      return asked;
+    },
+    choose(what, text) {
+      asked += 1;
+      trier ??= fresh();
+      trier.port.post({ kind: "choose", id: asked, what, text });
       return asked;
     },
     end() {

@@ -7,8 +7,10 @@ export interface Draft {
   key: string;
   name: string;
   text: string;
+  /** What was said of the work; absent while nothing has been said. */
+  work?: string;
   at: number;
-  older: { at: number; text: string }[];
+  older: { at: number; text: string; work?: string }[];
 }
 
 const LIST = "quilts";
@@ -24,9 +26,9 @@ export function tookUp({ key, at }: Pick<Draft, "key" | "at">): void {
   seen.set(key, at);
 }
 
-let conflict: (key: string, text: string, name: string) => void = () => {};
+let conflict: (key: string) => void = () => {};
 /** What is done when another window has kept the same quilt meanwhile. */
-export function onConflict(act: (key: string, text: string, name: string) => void): void {
+export function onConflict(act: (key: string) => void): void {
   conflict = act;
 }
 
@@ -44,27 +46,46 @@ export async function drafts(): Promise<Draft[]> {
   }
 }
 
+/** Begins the keys of quilts handed to a class, which are no quilts of her own to open again. */
+export const CLASS = "class-";
+
+/** A quilt kept here; null where it is not, or the browser keeps nothing for a page. */
+export async function draftOf(key: string): Promise<Draft | null> {
+  try {
+    return (await get<Draft>(`quilt ${key}`)) ?? null;
+  } catch {
+    return null;
+  }
+}
+
 export function newKey(): string {
   return `${Date.now().toString(36)}${Math.floor(Math.random() * 1e6).toString(36)}`;
 }
 
-let waiting: { key: string; text: string; name: string } | null = null;
+let waiting: Keeping | null = null;
 let writing = false;
 
+interface Keeping {
+  key: string;
+  text: string;
+  name: string;
+  work: string;
+}
+
 /** Keeps a text at once; while one is being written, of those that come meanwhile the newest. */
-export function keepDraft(key: string, text: string, name: string): void {
+export function keepDraft(key: string, text: string, name: string, work: string): void {
   if (key === "" || typeof window === "undefined") return;
   keptAt.value = "";
-  waiting = { key, text, name };
+  waiting = { key, text, name, work };
   if (!writing) void write();
 }
 
 async function write(): Promise<void> {
   writing = true;
   while (waiting !== null) {
-    const { key, text, name } = waiting;
+    const next = waiting;
     waiting = null;
-    await keepNow(key, text, name);
+    await keepNow(next);
   }
   writing = false;
 }
@@ -81,11 +102,13 @@ async function setWithin(draft: Draft): Promise<void> {
   }
 }
 
-async function keepNow(key: string, text: string, name: string): Promise<void> {
+const worked = (work: string): { work?: string } => (work === "" ? {} : { work });
+
+async function keepNow({ key, text, name, work }: Keeping): Promise<void> {
   try {
     const before = await get<Draft>(`quilt ${key}`);
     if (before !== undefined && before.at !== seen.get(key)) {
-      if (before.text !== text) conflict(key, text, name);
+      if (before.text !== text || (before.work ?? "") !== work) conflict(key);
       else seen.set(key, before.at);
       return;
     }
@@ -93,13 +116,13 @@ async function keepNow(key: string, text: string, name: string): Promise<void> {
     const older = before?.older ?? [];
     const last = older[0]?.at ?? 0;
     const grown =
-      before !== undefined && before.text !== text && at - last > EVERY
-        ? [{ at: before.at, text: before.text }, ...older]
+      before !== undefined && (before.text !== text || (before.work ?? "") !== work) && at - last > EVERY
+        ? [{ at: before.at, text: before.text, ...worked(before.work ?? "") }, ...older]
         : older;
-    await setWithin({ key, name, text, at, older: grown.slice(0, MOST_OLDER) });
+    await setWithin({ key, name, text, ...worked(work), at, older: grown.slice(0, MOST_OLDER) });
     seen.set(key, at);
     const keys = (await get<string[]>(LIST)) ?? [];
-    if (!keys.includes(key)) await set(LIST, [key, ...keys]);
+    if (!keys.includes(key) && !key.startsWith(CLASS)) await set(LIST, [key, ...keys]);
     const time = new Date(at);
     // A newer text is on its way: only it is worth telling.
     if (waiting === null)

@@ -1,6 +1,7 @@
 export { colourFor, readColour } from "./colours.ts";
 export { jsonSchema, keysAt, nodeAt, type SchemaNode, workJsonSchema } from "./json-schema.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
+export type { PatternPart, PatternSpec } from "./pattern-types.ts";
 export { readPieceLine } from "./piece-line.ts";
 export { publishedSchema } from "./published-schema.ts";
 export { readDrawing } from "./quilt-drawing.ts";
@@ -15,4 +16,4 @@ export type * from "./types.ts";
 export { WORK_NAME } from "./work-schema.ts";
 export type * from "./work-types.ts";
 export { USUALLY_PLANNED } from "./work-types.ts";
-export { addEntry, beginWork, type NewEntry, withoutLastEntry } from "./write-work.ts";
+export { addEntry, beforeEntry, beginWork, type NewEntry, withoutLastEntry } from "./write-work.ts";

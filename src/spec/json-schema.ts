@@ -65,5 +65,9 @@ export function jsonSchema(): object {
 
 /** The JSON Schema of the file that keeps what is cut of a quilt. */
 export function workJsonSchema(): object {
-  return describeSchema(workSchema("in"));
+  const { properties = {}, ...rest } = describeSchema(workSchema("in"));
+  const { type: _text, enum: versions = [], ...version } = properties.version ?? {};
+  // Written without quotes it is a number.
+  const either = { ...version, enum: versions.flatMap((each) => [each, Number(each)]) };
+  return { ...rest, properties: { ...properties, version: either } };
 }

@@ -8,6 +8,7 @@ import { type Path, pathText } from "./document.ts";
 import type { FileSettings } from "./fill-file.ts";
 import { fillFoundation } from "./foundation-fill.ts";
 import { fillMinutes } from "./minutes-schema.ts";
+import { fillPattern } from "./pattern-schema.ts";
 import { readDrawing } from "./quilt-drawing.ts";
 import {
   FOLLOWS,
@@ -107,6 +108,7 @@ export function fillQuilt(
     wadding: fillWadding(written.wadding, filling),
     foundation: fillFoundation(written.foundation, { ...filling, seam, fabrics, blockKeys: [...blockKeys] }),
     minutes: fillMinutes(written.minutes),
+    pattern: fillPattern(written.pattern),
   };
   return { quilt, assumptions: filling.assumptions };
 }

@@ -10,6 +10,7 @@ import { fabricSchema } from "./fabric-schema.ts";
 import { backing, binding, wadding, word } from "./finishing-schema.ts";
 import { foundationSchema } from "./foundation-schema.ts";
 import { minutesSchema } from "./minutes-schema.ts";
+import { patternSchema } from "./pattern-schema.ts";
 import type { QuarterTurn } from "./quilt-types.ts";
 import { mostLayersSchema, quiltingSchema } from "./quilting-schema.ts";
 import { choice, leaf, length, refuse, text } from "./written.ts";
@@ -335,6 +336,7 @@ export function quiltFields(unit: LengthUnit) {
     wadding: wadding(unit).optional(),
     foundation: foundationSchema(unit).optional(),
     minutes: minutesSchema().optional(),
+    pattern: patternSchema().optional(),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FoundationSpec } from "./foundation-types.ts";
+import type { PatternSpec } from "./pattern-types.ts";
 import type { StepMinutes } from "./step-minutes.ts";
 import type { CutListSpec } from "./types.ts";
 
@@ -258,4 +259,6 @@ export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
   foundation: FoundationSpec | null;
   /** For estimates of time: the usual minutes with the maker's own in their place. */
   minutes: StepMinutes;
+  /** The pattern to hand out. */
+  pattern: PatternSpec;
 }

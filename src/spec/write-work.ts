@@ -74,6 +74,29 @@ export function withoutLastEntry(text: string): string | null {
   return document.toString({ lineWidth: 0 });
 }
 
+/**
+ * The text as it was before an entry was put in, and all that came after it: to the letter where this program laid the
+ * file out and nobody has written into it since.
+ * @param index of the entry, from 0
+ */
+export function beforeEntry(text: string, index: number): string {
+  const all = entriesOf(text);
+  if (index >= all.length) return text;
+  const document = parseDocument(text);
+  const said = document.get("said");
+  const item = isSeq(said) ? (said.items[index] as { range?: readonly number[] | null }) : null;
+  const begins = item?.range?.[0];
+  if (begins !== undefined) {
+    const line = text.lastIndexOf("\n", begins) + 1;
+    const cut = text.slice(0, line);
+    const isOurs = !text.slice(line).includes("#");
+    if (isOurs && JSON.stringify(entriesOf(cut)) === JSON.stringify(all.slice(0, index))) return cut;
+  }
+  for (let i = all.length - 1; i >= index; i--) document.deleteIn(["said", i]);
+  if (index === 0) document.set("said", null);
+  return document.toString({ lineWidth: 0 });
+}
+
 function entriesOf(text: string): unknown[] {
   const document = parseDocument(text, { logLevel: "error" });
   if (document.errors.length > 0) return [];

@@ -26,7 +26,7 @@ const plain = (name: string) =>
     .replace(/^bought /, "");
 
 /** Lays by what a maker calls them: `bolt`, `fat quarter`, `fat quarter 2`. */
-function laysCalled({ lays }: FabricPlan, called: string): number[] {
+export function laysCalled({ lays }: FabricPlan, called: string): number[] {
   const cloth = called.replace(/^(?:the|my) /i, "");
   const [, name = cloth, nth] = /^(.+?) (\d+)$/.exec(cloth) ?? [];
   const named = (wanted: string) => lays.flatMap((lay, i) => (plain(lay.name) === plain(wanted) ? [i] : []));
@@ -37,7 +37,7 @@ function laysCalled({ lays }: FabricPlan, called: string): number[] {
 }
 
 /** The lay that is meant where none is named: the bolt, a length of it in hand, or the only cloth there is. */
-function usualLay({ lays }: FabricPlan): number | null {
+export function usualLay({ lays }: FabricPlan): number | null {
   const bolt = lays.findIndex(({ source }) => source === "bolt");
   const length = lays.findIndex(({ name }) => name === LENGTH_IN_HAND);
   // Beside a length in hand a bolt is one that is bought on top of it.

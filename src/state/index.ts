@@ -1,2 +1,14 @@
 export type { Change } from "./changes.ts";
+export type { StripPlace } from "./find-strips.ts";
+export { numberedParts } from "./find-strips.ts";
+export { fingerprint } from "./fingerprint.ts";
 export { type GoneOn, type GoOnRequest, goOn } from "./go-on.ts";
+export {
+  clothsOf,
+  openFrom,
+  type SpokenCloth,
+  spoiledFact,
+  stopFacts,
+  tickFacts,
+  toldStrips,
+} from "./ticks.ts";

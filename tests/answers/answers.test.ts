@@ -136,7 +136,7 @@ function numbersOf(schema: Schema): { ticks: Map<string, Set<string>>; others: M
     for (const inner of node.anyOf ?? []) walk(inner, owner);
   };
   walk(schema as unknown as Node, "");
-  for (const [name, node] of Object.entries(schema.$defs)) walk(node, name);
+  for (const [name, node] of Object.entries(schema.$defs ?? {})) walk(node, name);
   return found;
 }
 

@@ -18,7 +18,10 @@ export interface Node {
   type?: string | string[];
 }
 
-export const SCHEMA_FILES: readonly string[] = readdirSync(FOLDER);
+/** All but the work's, which is a file that is read and no answer. */
+export const SCHEMA_FILES: readonly string[] = readdirSync(FOLDER).filter(
+  (name) => name !== "work.schema.json",
+);
 
 export function schemaOf(name: string): Schema {
   return JSON.parse(readFileSync(new URL(name, FOLDER), "utf8")) as Schema;

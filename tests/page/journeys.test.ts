@@ -133,7 +133,7 @@ describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
           for (const region of ["Fabric", "Cut", "Sew"]) {
             await page.getByRole("button", { name: region, exact: true }).click();
             if (region === "Fabric") await page.getByRole("button", { name: "chalk", exact: true }).click();
-            else await page.waitForSelector(".printed svg");
+            else await page.waitForSelector(region === "Cut" ? ".matlay" : ".bigstep");
             await look(region);
           }
         }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { resultFiles } from "../../src/cli/result-files.ts";
 import { layUnit } from "../../src/edits/block-edits.ts";
 import { setColour } from "../../src/edits/fabric-edits.ts";
 import { widenBorder } from "../../src/edits/quilt-edits.ts";
@@ -11,10 +12,7 @@ import { show } from "../../src/page/planner/show.ts";
 import { workerLoop } from "../../src/page/planner/worker.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import type { Plan } from "../../src/plan/types.ts";
-import { bookPage } from "../../src/render/book/index.ts";
 import { planJson } from "../../src/render/json/index.ts";
-import { drawFabric } from "../../src/render/svg/index.ts";
-import { buyList, cuttingSteps } from "../../src/render/text/index.ts";
 import { bySaving, findSavings } from "../../src/savings/index.ts";
 import { english } from "../../src/words/index.ts";
 import { QUILTS, quiltNamed } from "./quilts.ts";
@@ -64,16 +62,18 @@ describe("the page plans as the command line does", () => {
     expect(only(answers, "planned").whole).toBe(true);
     if (plan === null) throw new Error("the page cannot plan it");
     expect(planJson(plan, english)).toBe(planJson(expected, english));
-    const cutting = show(plan, "cutting");
-    if (cutting.what !== "cutting") throw new Error("asked for the cutting");
-    const drawings = expected.fabrics.map((_, i) => drawFabric(expected, i));
-    expect(cutting.fabrics.map(({ svg }) => svg)).toEqual(drawings);
-    expect(cutting.steps).toBe(cuttingSteps(expected, true, english));
-    expect(cutting.buy).toBe(buyList(expected, english));
     const book = show(plan, "book");
     if (book.what !== "book") throw new Error("asked for the book");
-    expect(book.html).toBe(bookPage(expected, drawings));
-    expect(book.json).toBe(planJson(expected, english));
+    // What the page zips is what the command writes, name by name and byte by byte.
+    const written = await resultFiles(expected, english);
+    for (const [file, bytes] of Object.entries(book.files)) expect(bytes, file).toBe(written[file]);
+    expect(Object.keys(book.files)).toEqual(
+      expect.arrayContaining(["plan.json", "book.html", "buy.txt", "steps.txt", "sewing.txt", "top.svg"]),
+    );
+    expect(Object.keys(book.files).filter((file) => file.startsWith("cut-"))).toHaveLength(
+      expected.fabrics.length,
+    );
+    expect(book.html).toBe(book.files["book.html"]);
   });
 
   test.each(STARTS)(

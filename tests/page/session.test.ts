@@ -122,10 +122,21 @@ describe("undo and redo", () => {
   test("go back to the first byte and forth to the last", () => {
     const history = historyOf("0");
     for (let i = 1; i <= 500; i++) history.push(String(i), `edit ${i}`);
-    for (let i = 500; i >= 1; i--) expect(history.undo()).toEqual({ text: String(i - 1), what: `edit ${i}` });
+    for (let i = 500; i >= 1; i--)
+      expect(history.undo()).toMatchObject({ text: String(i - 1), what: `edit ${i}` });
     expect(history.undo()).toBeNull();
     for (let i = 1; i <= 500; i++) expect(history.redo()?.text).toBe(String(i));
     expect(history.redo()).toBeNull();
+  });
+
+  test("what was said of the work goes back with the text it was said beside", () => {
+    const history = historyOf("a", undefined, "w0");
+    history.push("a", "ticked", "w1");
+    history.push("b", "drawn");
+    expect(history.undo()).toMatchObject({ text: "a", work: "w1", what: "drawn" });
+    expect(history.undo()).toMatchObject({ text: "a", work: "w0", what: "ticked" });
+    history.push("a", "nothing new", "w0");
+    expect(history.redo()).toMatchObject({ text: "a", work: "w1" });
   });
 
   test("typing goes back a run at a time, a gesture between ends the run", () => {

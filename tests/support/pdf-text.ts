@@ -62,17 +62,24 @@ interface Stepped {
   }[];
 }
 
+interface Carded {
+  cards: readonly { lines: readonly string[] }[];
+}
+
 /** What is wrong with a printed book: numbers, running headers, steps over two pages, text past the paper's edge. */
-export function printFaults(pages: readonly PageText[], book: Told): string[] {
+export function printFaults(pages: readonly PageText[], book: Told, headed = true): string[] {
   const faults: string[] = [];
   for (const [i, { foot, right, width }] of pages.entries()) {
     if (foot !== `page${i + 1}/${pages.length}`) faults.push(`page ${i + 1} is numbered ${foot}`);
     if (right > width) faults.push(`page ${i + 1} runs over its edge`);
   }
-  for (const { title, running, blocks } of book.sections) {
-    const own = running === "" ? [] : pages.filter(({ head }) => head.endsWith(bare(running)));
-    if (running !== "" && own.length === 0) faults.push(`no page is headed ${running}`);
-    const among = running === "" ? pages : own;
+  const running = new Set(book.sections.map((section) => bare(section.running)));
+  for (const [i, { head }] of pages.entries()) {
+    const own = [...running].some((name) => head.endsWith(name));
+    if (headed && i > 0 && !own) faults.push(`page ${i + 1} is headed ${head}`);
+  }
+  for (const { title, blocks } of book.sections) {
+    if (!pages.some(({ text }) => text.includes(bare(title)))) faults.push(`${title} is missing`);
     const groups = blocks.flatMap((block) => ("groups" in block ? (block as Stepped).groups : []));
     for (const step of groups.flatMap(({ steps }) => steps)) {
       const lines = [
@@ -80,12 +87,12 @@ export function printFaults(pages: readonly PageText[], book: Told): string[] {
         ...step.details,
         ...step.parts.flatMap((part) => [part.title, ...part.details]),
       ];
-      const whole = among.some(({ text }) => lines.every((line) => text.includes(bare(line))));
+      const whole = pages.some(({ text }) => lines.every((line) => text.includes(bare(line))));
       if (!whole) faults.push(`${title}: "${step.title}" is broken over pages or missing`);
     }
-    if (blocks.some((block) => "svg" in block && "groups" in block)) {
-      const drawn = own.filter(({ text }) => text.includes("Cuttingdiagram"));
-      if (drawn.length !== 1) faults.push(`${title} has its diagram on ${drawn.length} pages`);
+    for (const card of blocks.flatMap((block) => ("cards" in block ? (block as Carded).cards : []))) {
+      const whole = pages.some(({ text }) => card.lines.every((line) => text.includes(bare(line))));
+      if (!whole) faults.push(`${title}: "${card.lines[0]}" is broken over pages or missing`);
     }
   }
   return faults;

@@ -124,7 +124,7 @@ export const goOn = (words: Words) =>
         import("../write.ts"),
       ]);
       const results = await resultFiles(plan, io.words);
-      const printed = await printedFiles(plan, results, values, null, io);
+      const printed = await printedFiles(plan, results, values, null, null, io);
       const list = front.goneOnList(plan, changes, io.words);
       const files = { ...results, ...printed, "gone-on.txt": list };
       const kept = await keepWork({ path, named: workNamed }, before, workText);

@@ -7,6 +7,7 @@ import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { comparisonOf } from "../comparing.ts";
 import { realDisk } from "../disk.ts";
+import { text } from "../option.ts";
 import {
   budget,
   compared,
@@ -24,8 +25,12 @@ import {
   style,
   thorough,
 } from "../options.ts";
+import { patternFor } from "../pattern.ts";
 import { planFile } from "../planning.ts";
 import { failWith, report } from "../report.ts";
+
+const sizes = (words: Words) =>
+  text("--sizes <sizes>", words.commandLine.plan.sizesOfThePattern, words.commandLine.plan.sizesInTheFile);
 
 export const plan = (words: Words) =>
   defineCommand({
@@ -44,6 +49,7 @@ export const plan = (words: Words) =>
       stash: stash(words),
       fatQuarters: fatQuarters(words),
       kits: kits(words),
+      sizes: sizes(words),
       usable: usable(words),
       ruler: ruler(words),
       pdf: pdf(words),
@@ -60,6 +66,8 @@ export const plan = (words: Words) =>
       "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
       "plan my-cuts.yaml --kits 12 --out kits",
       "plan my-cuts.yaml --pdf --paper letter --out printed",
+      "new quilt > my-quilt.yaml",
+      "plan my-quilt.yaml --sizes 3x3,4x5 --out for-sale",
       "plan my-cuts.yaml --png 1600 --markdown --out pictures",
     ],
     async run([file = ""], values, io) {
@@ -69,6 +77,8 @@ export const plan = (words: Words) =>
       const besides = await besideFiles(made, beside, io);
       const comparison = values.compare ? await comparisonOf(made, io) : null;
       if (comparison?.value === null) return failWith(comparison.diagnostics, undefined, values.json, io);
+      const pattern = await patternFor(made, values.sizes, values, io);
+      if ("code" in pattern) return pattern.code;
       await (await import("../pool.ts")).endThreads();
       const { buyList, cuttingSteps, makingSteps, planJson, wasteTable } = await import("../../index.ts");
       if (values.json && values.out === null) {
@@ -82,8 +92,15 @@ export const plan = (words: Words) =>
         import("../write.ts"),
       ]);
       const named = values.out ?? usualFolder(made.plan.name);
-      const results = await resultFiles(made.plan, io.words);
-      const printed = await printedFiles(made.plan, results, values, comparison?.value ?? null, io);
+      const results = await resultFiles(made.plan, io.words, pattern.value);
+      const printed = await printedFiles(
+        made.plan,
+        results,
+        values,
+        comparison?.value ?? null,
+        pattern.value,
+        io,
+      );
       const files = { ...results, ...printed, ...besides };
       const folder = resolve(io.folder, named);
       const inputs = [file, values.stash, values.font].flatMap((name) =>

@@ -1,8 +1,11 @@
 import type { Diagnostic } from "../../planning.ts";
 import type { Change, Difference } from "../../savings/index.ts";
 import type { Amounts } from "./amounts.ts";
+import type { Chosen } from "./choosing.ts";
 import type { Kept } from "./keeps.ts";
+import type { Mat } from "./mat.ts";
 import type { Picture } from "./picture.ts";
+import type { Sewing } from "./sewing.ts";
 
 /** What the page asks of a worker. A newer `plan` overtakes an older one. */
 export type Ask =
@@ -11,18 +14,24 @@ export type Ask =
   | { kind: "keep"; entries: Kept[] }
   /** Drawings and text of the plan last told, made when they are looked at. */
   | { kind: "show"; id: number; what: ShowWhat }
+  /** The mat of the plan last told, as the work stands, or `otherwise` where that does not fit; a newer one overtakes. */
+  | { kind: "mat"; id: number; work: string; otherwise?: string }
   /** Other texts of the same quilt, each to be planned and set beside it. */
   | { kind: "try"; id: number; texts: { key: string; text: string }[] }
   /** Changes to a text that buy less, each really planned. */
-  | { kind: "save"; id: number; text: string };
+  | { kind: "save"; id: number; text: string }
+  /** Ways of making its units, or turnings of its blocks. */
+  | { kind: "choose"; id: number; what: ChooseWhat; text: string };
 
-export type ShowWhat = "cutting" | "sewing" | "book";
+/** What is set beside one another, each really planned. */
+export type ChooseWhat = "ways" | "turnings";
+
+export type ShowWhat = "sewing" | "book";
 
 /** What is made for looking at. */
 export type Shown =
-  | { what: "cutting"; fabrics: { name: string; svg: string }[]; steps: string; buy: string }
-  | { what: "sewing"; drawings: { name: string; svg: string }[]; steps: string }
-  | { what: "book"; html: string; json: string };
+  | { what: "sewing"; sewing: Sewing | null }
+  | { what: "book"; html: string; files: Record<string, string> };
 
 /** What a worker answers, in this order for one `plan`: taken, laid, amounts (perhaps), planned or failed. */
 export type Answer =
@@ -34,11 +43,14 @@ export type Answer =
   | { kind: "failed"; id: number; diagnostics: Diagnostic[] }
   | { kind: "broken"; id: number; message: string }
   | { kind: "kept"; entries: Kept[] }
+  | { kind: "mat"; id: number; mat: Mat }
   | { kind: "shown"; id: number; shown: Shown }
   | { kind: "tried"; id: number; key: string; amounts: Amounts | null }
   | { kind: "trying"; id: number; done: number; of: number }
   | { kind: "saves"; id: number; saving: FoundSaving }
-  | { kind: "triedAll"; id: number };
+  | { kind: "triedAll"; id: number }
+  | { kind: "choosing"; id: number; done: number; of: number }
+  | { kind: "chosen"; id: number; chosen: Chosen };
 
 /** A change that buys less, with the text it makes and what is then bought. */
 export interface FoundSaving {

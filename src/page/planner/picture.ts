@@ -30,7 +30,7 @@ export interface Picture {
 }
 
 /** An exact length in millimetres, for drawing only. */
-function mm({ n, r, d, root }: Exact): number {
+export function mm({ n, r, d, root }: Exact): number {
   return (n + r * Math.sqrt(root ?? 2)) / d / UNIT;
 }
 
@@ -46,6 +46,9 @@ const outline = (points: Top["patches"][number]["outline"], decimals: number): s
     points.map(({ x, y }): Corner => [mm(x), mm(y)]),
     decimals,
   );
+
+/** An outline of the top as a path, in millimetres. */
+export const outlinePath = (points: Top["patches"][number]["outline"]): string => outline(points, 1);
 
 export function pictureOf(top: Top): Picture {
   const groups = new Map<string, string[]>();

@@ -39,13 +39,13 @@ type Solve = Parameters<typeof planSpec>[2];
 type Planned = ReturnType<typeof planSpec>;
 
 /** Thrown inside a search that nobody waits for any more. */
-class Overtaken extends Error {}
+export class Overtaken extends Error {}
 
 /** Thrown where an answer would have to be searched for. */
 class NotKept extends Error {}
 
 /** Solves what has not been solved before, one job at a time, so that a newer question is heard between two. */
-function solveKeeping(around: Around): Solve {
+export function solveKeeping(around: Around): Solve {
   return async (jobs) => {
     const results = [];
     for (const job of jobs) {
@@ -75,7 +75,7 @@ function solveFromKeeps({ keeps }: Around): Solve {
     });
 }
 
-async function unless<T>(kind: new () => Error, work: () => Promise<T>): Promise<T | null> {
+export async function unless<T>(kind: new () => Error, work: () => Promise<T>): Promise<T | null> {
   try {
     return await work();
   } catch (error) {

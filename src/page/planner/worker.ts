@@ -1,8 +1,10 @@
 import type { Plan } from "../../planning.ts";
 import { difference, ideasFor, saves, tryIdeas } from "../../savings/index.ts";
+import { chooseTurnings, chooseWays } from "./choosing.ts";
 import { keepsOf } from "./keeps.ts";
-import type { Answer, Ask } from "./messages.ts";
-import { planText, tryText } from "./plan-text.ts";
+import { matOf } from "./mat.ts";
+import type { Answer, Ask, ChooseWhat } from "./messages.ts";
+import { Overtaken, planText, solveKeeping, tryText, unless } from "./plan-text.ts";
 import { show } from "./show.ts";
 
 /** The part of a worker's world that is used; handed in, so that the loop runs in a test too. */
@@ -24,7 +26,8 @@ export function workerLoop(port: Port): (ask: Ask) => void {
   let tries = 0;
   let waiting: Extract<Ask, { kind: "plan" }> | null = null;
   let busy = false;
-  let last: Plan | null = null;
+  let last: { plan: Plan; text: string; name: string } | null = null;
+  let mats = 0;
 
   const run = async (): Promise<void> => {
     if (busy) return;
@@ -43,7 +46,7 @@ export function workerLoop(port: Port): (ask: Ask) => void {
       };
       try {
         const plan = await planText(id, text, name, around);
-        if (newest === id) last = plan;
+        if (newest === id) last = plan === null ? null : { plan, text, name };
       } catch (error) {
         port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
       }
@@ -60,6 +63,29 @@ export function workerLoop(port: Port): (ask: Ask) => void {
       if (tries === id) port.post({ kind: "tried", id, key, amounts });
     }
     port.post({ kind: "triedAll", id });
+  };
+
+  /** Works out the mat; one that nobody waits for any more is given up between two searches. */
+  const layMat = async (id: number, work: string, otherwise: string | undefined): Promise<void> => {
+    if (last === null) return;
+    const { plan, text, name } = last;
+    const at = newest;
+    const overtaken = () => mats !== id || newest !== at;
+    const tell = (answer: Answer) => void (answer.kind === "kept" && port.post(answer));
+    const around = { keeps, overtaken, pause: port.pause, tell };
+    try {
+      await port.pause();
+      if (overtaken()) return;
+      const quilt = { text, name };
+      const lay = (said: string) =>
+        unless(Overtaken, () => matOf({ quilt, work: said, plan }, solveKeeping(around)));
+      let laid = await lay(work);
+      if (laid !== null && laid.mat.problems.length > 0 && otherwise !== undefined)
+        laid = await lay(otherwise);
+      if (laid !== null && !overtaken()) port.post({ kind: "mat", id, mat: laid.mat });
+    } catch (error) {
+      port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
+    }
   };
 
   /** Tells every change that buys less as it is found. */
@@ -86,6 +112,24 @@ export function workerLoop(port: Port): (ask: Ask) => void {
     if (tries === id) port.post({ kind: "triedAll", id });
   };
 
+  /** Sets ways of making, or turnings, beside one another. */
+  const choose = async (id: number, what: ChooseWhat, text: string): Promise<void> => {
+    const overtaken = () => tries !== id;
+    const around = { keeps, overtaken, pause: port.pause, tell: () => {} };
+    const told = (done: number, of: number) => {
+      if (!overtaken()) port.post({ kind: "choosing", id, done, of });
+    };
+    try {
+      const solve = solveKeeping(around);
+      const chosen = await unless(Overtaken, () =>
+        what === "ways" ? chooseWays(text, solve, told) : chooseTurnings(text, solve, told),
+      );
+      if (chosen !== null && !overtaken()) port.post({ kind: "chosen", id, chosen });
+    } catch (error) {
+      port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
+    }
+  };
+
   return (ask) => {
     switch (ask.kind) {
       case "start":
@@ -102,11 +146,19 @@ export function workerLoop(port: Port): (ask: Ask) => void {
         void run();
         return;
       case "show":
-        if (last !== null) port.post({ kind: "shown", id: ask.id, shown: show(last, ask.what) });
+        if (last !== null) port.post({ kind: "shown", id: ask.id, shown: show(last.plan, ask.what) });
+        return;
+      case "mat":
+        mats = ask.id;
+        void layMat(ask.id, ask.work, ask.otherwise);
         return;
       case "try":
         tries = ask.id;
         void tryAll(ask.id, ask.texts);
+        return;
+      case "choose":
+        tries = ask.id;
+        void choose(ask.id, ask.what, ask.text);
         return;
       case "save":
         tries = ask.id;

@@ -1,6 +1,9 @@
 import { batch } from "@preact/signals";
 import { type History, historyOf } from "../history.ts";
+import type { Mat } from "../planner/mat.ts";
+import type { ChooseWhat } from "../planner/messages.ts";
 import type { Session } from "../session.ts";
+import { keepSewn, NOTHING_SEWN, type Sewn, sewnOf } from "../sewn.ts";
 import { keepDraft, newKey } from "../store.ts";
 import { words } from "../words/en.ts";
 import * as state from "./state.ts";
@@ -26,7 +29,7 @@ export const draftInHand = (): string => draft;
 export function keepApart(): void {
   draft = newKey();
   state.elsewhere.value = "";
-  keepDraft(draft, state.text.value, state.model.value.name);
+  keepDraft(draft, state.text.value, state.model.value.name, state.work.value);
 }
 
 /** Another window has kept the same quilt meanwhile: neither overwrites the other. */
@@ -40,6 +43,42 @@ export function keptElsewhere(key: string): void {
 let asked = 0;
 export const isCurrent = (id: number): boolean => id === asked;
 
+/** What was said of the work has changed: it is kept at once, and the mat worked out again. */
+function showWork(work: string, otherwise?: string): void {
+  state.work.value = work;
+  askMat(otherwise);
+  keepDraft(draft, state.text.value, state.model.value.name, work);
+}
+
+let matAsked = 0;
+export const isMat = (id: number): boolean => id === matAsked;
+
+/** Asks for the mat, where there is a plan to cut from. */
+export function askMat(otherwise?: string): void {
+  if (session !== null && state.planned.value) matAsked = session.mat(state.work.value, otherwise);
+}
+
+/** The mat has come: what it was worked out from is what was said. */
+export function laidMat(mat: Mat): void {
+  if (mat.work !== state.work.value) {
+    history.amend(mat.work);
+    state.work.value = mat.work;
+    keepDraft(draft, state.text.value, state.model.value.name, mat.work);
+  }
+  state.mat.value = mat;
+}
+
+/**
+ * Something said of the work, told in a sentence; one undo away.
+ * @param otherwise text that says the same in another order, for where the first does not fit the diagrams
+ */
+export function sayOfWork(work: string, say: string, otherwise?: string): void {
+  if (work === state.work.value) return;
+  history.push(state.text.value, say, work);
+  showWork(work, otherwise);
+  state.said.value = say;
+}
+
 function show(text: string): void {
   batch(() => {
     // A change is told against the last amounts that were known for sure.
@@ -49,13 +88,15 @@ function show(text: string): void {
     state.progress.value = "before";
     state.planned.value = false;
     state.shown.value = null;
+    state.mat.value = null;
     state.suggestions.value = [];
     state.savings.value = null;
+    state.choosing.value = null;
     state.broken.value = "";
   });
   session?.tryTexts([]);
   askPlan();
-  keepDraft(draft, text, state.model.value.name);
+  keepDraft(draft, text, state.model.value.name, state.work.value);
 }
 
 let asking = false;
@@ -71,10 +112,14 @@ function askPlan(): void {
 }
 
 /** Puts a quilt on the table. */
-export function begin(text: string, name: string, key: string): void {
-  history = historyOf(text, (what) => what === TYPED);
+export function begin(text: string, name: string, key: string, work = ""): void {
+  history = historyOf(text, (what) => what === TYPED, work);
   draft = key;
   batch(() => {
+    state.work.value = work;
+    state.onMat.value = "";
+    state.strip.value = null;
+    state.bagInHand.value = null;
     state.amounts.value = null;
     state.amountsBefore.value = null;
     state.laid.value = { top: null, stale: false, empty: 0 };
@@ -93,6 +138,10 @@ export function begin(text: string, name: string, key: string): void {
     state.progress.value = "before";
     state.region.value = "draw";
   });
+  state.sewn.value = NOTHING_SEWN;
+  void sewnOf(key).then((sewn) => {
+    if (draft === key) state.sewn.value = sewn;
+  });
   show(text);
   const [block] = state.model.value.blocks;
   const empty = state.model.value.blocks.some(({ empties }) => empties.length > 0);
@@ -101,6 +150,10 @@ export function begin(text: string, name: string, key: string): void {
 
 /** One gesture: an edit of the text, told in a sentence. Returns whether anything changed. */
 export function edit(change: (text: string) => string, say: string | (() => string) = ""): boolean {
+  if (state.forClass.value) {
+    state.said.value = words.classOnly;
+    return false;
+  }
   const before = state.text.value;
   const after = change(before);
   const changed = after !== before;
@@ -117,24 +170,42 @@ export function edit(change: (text: string) => string, say: string | (() => stri
   return changed;
 }
 
+/** How far the sewing is; kept at once. */
+export function sew(change: Partial<Sewn>): void {
+  state.sewn.value = { ...state.sewn.value, ...change };
+  keepSewn(draft, state.sewn.value, () => {
+    state.keptAt.value = words.notKept;
+  });
+}
+
 /** Typing in the text itself. */
 export function typed(text: string): void {
-  if (text === state.text.value) return;
+  if (text === state.text.value || state.forClass.value) return;
   history.push(text, TYPED);
+  show(text);
+}
+
+/** Goes to a state there was: the drawing is planned again only where it is another. */
+function goTo({ text, work }: { text: string; work: string }): void {
+  if (text === state.text.value) {
+    showWork(work);
+    return;
+  }
+  state.work.value = work;
   show(text);
 }
 
 export function undo(): void {
   const back = history.undo();
   if (back === null) return;
-  show(back.text);
+  goTo(back);
   state.said.value = `${words.undo}: ${back.what === TYPED ? words.textTitle : back.what}`;
 }
 
 export function redo(): void {
   const on = history.redo();
   if (on === null) return;
-  show(on.text);
+  goTo(on);
   state.said.value = `${words.redo}: ${on.what === TYPED ? words.textTitle : on.what}`;
 }
 
@@ -146,4 +217,14 @@ export function lookForSavings(): void {
   if (session === null) return;
   state.savings.value = { done: 0, of: 0, finished: false, found: [] };
   savingsNumber = session.save(state.text.value);
+}
+
+let choosingNumber = 0;
+export const choosingAsked = (): number => choosingNumber;
+
+/** Sets ways of making, or turnings, beside one another. */
+export function lookForWays(what: ChooseWhat): void {
+  if (session === null) return;
+  state.choosing.value = { what, done: 0, of: 0, chosen: null };
+  choosingNumber = session.choose(what, state.text.value);
 }

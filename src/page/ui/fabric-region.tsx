@@ -13,6 +13,7 @@ import type { Amount } from "../planner/amounts.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { amountText, changeOf, stateOf, sumText } from "./amount-lines.ts";
+import { Choices } from "./choices.tsx";
 import { Swatch } from "./cloth.tsx";
 import { Faults } from "./faults.tsx";
 import { Folds, fabricNamed, Proof } from "./pile.tsx";
@@ -255,6 +256,9 @@ export function FabricRegion() {
         {state.opened.value === null ? null : <ClothLeaf name={state.opened.value} />}
         <section class="leaf" aria-label={words.whatWouldSave}>
           <SavingsList />
+        </section>
+        <section class="leaf" aria-label={words.choicesTitle}>
+          <Choices />
         </section>
       </div>
     </div>

@@ -46,7 +46,7 @@ function LeftOff() {
           class="act"
           onClick={() => {
             tookUp(draft);
-            takeText(draft.text, draft.key);
+            takeText(draft.text, draft.key, draft.work);
           }}
         >
           {draft.name || words.theQuilt}, {when(draft.at)}
@@ -58,8 +58,8 @@ function LeftOff() {
             <summary>
               {name || words.theQuilt}: {words.earlier(older.length)}
             </summary>
-            {older.map(({ at, text }) => (
-              <button key={at} type="button" class="act" onClick={() => takeText(text, null)}>
+            {older.map(({ at, text, work }) => (
+              <button key={at} type="button" class="act" onClick={() => takeText(text, null, work)}>
                 {when(at)}
               </button>
             ))}

@@ -1,15 +1,12 @@
-import { strToU8, zipSync } from "fflate";
-import { useEffect, useRef, useState } from "preact/hooks";
-import { saveOther } from "../files.ts";
+import { useEffect } from "preact/hooks";
 import type { Shown, ShowWhat } from "../planner/messages.ts";
 import { words } from "../words/en.ts";
 import { sessionInHand } from "./actions.ts";
-import { fileNameOf } from "./selvage.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
 
 /** What the worker draws for this region, asked for once there is a plan. */
-function useShown<W extends ShowWhat>(what: W): Extract<Shown, { what: W }> | null {
+export function useShown<W extends ShowWhat>(what: W): Extract<Shown, { what: W }> | null {
   const planned = state.planned.value;
   useEffect(() => {
     if (planned) sessionInHand()?.show(what);
@@ -19,134 +16,16 @@ function useShown<W extends ShowWhat>(what: W): Extract<Shown, { what: W }> | nu
 }
 
 /** A finished drawing of the worker's own making, as it would be printed: on white in the dark too. */
-function Drawing({ svg, name }: { svg: string; name: string }) {
+export function Drawing({ svg, name }: { svg: string; name: string }) {
   return <div class="printed" role="figure" aria-label={name} dangerouslySetInnerHTML={{ __html: svg }} />;
 }
 
-function Waiting() {
+export function Waiting() {
   const impossible = state.progress.value === "failed" || state.laid.value.empty > 0;
   return (
     <>
       <p class="quiet">{impossible ? words.noPlanYet : words.waiting}</p>
       {impossible ? <Label onClick={() => (state.region.value = "draw")}>{words.backToDraw}</Label> : null}
     </>
-  );
-}
-
-/** The cutting of every fabric, as the command line draws it, with its steps. */
-export function CutRegion() {
-  const shown = useShown("cutting");
-  const [at, setAt] = useState(0);
-  const fabric = shown?.fabrics[Math.min(at, shown.fabrics.length - 1)];
-  return (
-    <div class="spread cut">
-      <section class="leaf" aria-label={words.cutTitle}>
-        <h2>{words.cutTitle}</h2>
-        {shown === null || fabric === undefined ? (
-          <Waiting />
-        ) : (
-          <>
-            <div class="choice" role="group" aria-label={words.columns.fabric}>
-              {shown.fabrics.map(({ name }, i) => (
-                <button
-                  key={name}
-                  type="button"
-                  class="pickword"
-                  aria-pressed={fabric.name === name}
-                  onClick={() => setAt(i)}
-                >
-                  {name}
-                </button>
-              ))}
-            </div>
-            <Drawing svg={fabric.svg} name={words.drawingOf(fabric.name)} />
-          </>
-        )}
-      </section>
-      {shown === null ? null : (
-        <section class="leaf" aria-label={words.steps}>
-          <h2>{words.steps}</h2>
-          <pre class="lines" tabIndex={0}>
-            {shown.steps}
-          </pre>
-        </section>
-      )}
-    </div>
-  );
-}
-
-/** How the pieces are sewn together: blocks, rows, pressing, borders, finishing. */
-export function SewRegion() {
-  const shown = useShown("sewing");
-  return (
-    <div class="spread cut">
-      <section class="leaf" aria-label={words.sewTitle}>
-        <h2>{words.sewTitle}</h2>
-        {shown === null ? (
-          <Waiting />
-        ) : (
-          shown.drawings.map(({ name, svg }) => <Drawing key={name} svg={svg} name={name} />)
-        )}
-      </section>
-      {shown === null ? null : (
-        <section class="leaf" aria-label={words.steps}>
-          <h2>{words.steps}</h2>
-          <pre class="lines" tabIndex={0}>
-            {shown.steps}
-          </pre>
-        </section>
-      )}
-    </div>
-  );
-}
-
-/** The book to look at: the page lets no script run but its own. */
-const withoutScripts = (html: string): string => html.replace(/<script[\s\S]*?<\/script>/g, "");
-
-/** The book of the quilt, as it prints, to print or to hand on. */
-export function PatternRegion() {
-  const shown = useShown("book");
-  const frame = useRef<HTMLIFrameElement>(null);
-  const base = fileNameOf(state.model.value.name).replace(/\.yaml$/, "");
-  const zip = ({ html, json }: { html: string; json: string }) => {
-    const files = {
-      [`${base}.yaml`]: strToU8(state.text.value),
-      "book.html": strToU8(html),
-      "plan.json": strToU8(json),
-    };
-    void saveOther(
-      new Blob([zipSync(files) as Uint8Array<ArrayBuffer>], { type: "application/zip" }),
-      `${base}.zip`,
-    );
-  };
-  return (
-    <div class="spread book">
-      <section class="leaf" aria-label={words.patternTitle}>
-        <h2>{words.patternTitle}</h2>
-        {shown === null ? (
-          <Waiting />
-        ) : (
-          <>
-            <div class="row">
-              <Label strong onClick={() => frame.current?.contentWindow?.print()}>
-                {words.print2}
-              </Label>
-              <Label
-                onClick={() => void saveOther(new Blob([shown.html], { type: "text/html" }), `${base}.html`)}
-              >
-                {words.saveBook}
-              </Label>
-              <Label onClick={() => zip(shown)}>{words.saveZip}</Label>
-            </div>
-            <iframe
-              ref={frame}
-              class="bookframe"
-              title={words.bookTitle}
-              srcdoc={withoutScripts(shown.html)}
-            />
-          </>
-        )}
-      </section>
-    </div>
   );
 }

@@ -116,7 +116,8 @@ export function Pile() {
 /** The pile in short, at the foot of a phone: always in sight. */
 export function ShortPile() {
   const all = state.amounts.value?.fabrics ?? [];
-  if (all.length === 0) return null;
+  // At the table the foot is for strips and steps.
+  if (all.length === 0 || state.region.value === "cut" || state.region.value === "sew") return null;
   return (
     <nav class="short" aria-label={words.toBuy}>
       {all.map((amount) => (

@@ -89,6 +89,10 @@ export const fileNameOf = (name: string): string =>
       .replace(/^-|-$/g, "") || "quilt"
   }.yaml`;
 
+/** The words of work there are: of a quilt handed to a class nothing is drawn. */
+export const regionsThere = (): readonly state.Region[] =>
+  state.forClass.value ? state.REGIONS.filter((one) => one !== "draw" && one !== "fabric") : state.REGIONS;
+
 /** The upper selvage: name, the words of work, a dot for each fabric, what is kept. */
 export function Selvage() {
   const { top } = state.laid.value;
@@ -101,6 +105,7 @@ export function Selvage() {
           class="nameinput"
           aria-label={words.fabricName}
           value={name}
+          readOnly={state.forClass.value}
           size={Math.max(8, name.length)}
           onChange={({ currentTarget }) =>
             edit((text) => setName(text, currentTarget.value.trim() || name), currentTarget.value)
@@ -114,7 +119,7 @@ export function Selvage() {
       </div>
       <nav class="work" aria-label={words.workLabel}>
         <ol>
-          {state.REGIONS.map((one) => (
+          {regionsThere().map((one) => (
             <li key={one}>
               <button
                 type="button"
@@ -127,7 +132,7 @@ export function Selvage() {
           ))}
         </ol>
       </nav>
-      <Dots />
+      {state.forClass.value ? null : <Dots />}
       <div class="kept">
         <span class="k">{state.keptAt.value}</span>
         <button type="button" class="act" disabled={!canUndo()} onClick={undo}>
@@ -146,7 +151,7 @@ export function LowerSelvage() {
   const first = state.region.value === "first";
   return (
     <footer class="lower">
-      {first ? null : (
+      {first || state.forClass.value ? null : (
         <>
           <button type="button" class="act" onClick={() => (state.region.value = "first")}>
             {words.home}

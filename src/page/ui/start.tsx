@@ -1,23 +1,39 @@
 import { render } from "preact";
 import { english, wordAll } from "../../planning.ts";
+import { quiltIn } from "../address.ts";
 import { readDropped } from "../files.ts";
+import { givenIn } from "../page-copy.ts";
 import type { Answer } from "../planner/messages.ts";
 import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
 import { hearOthers, keptByAnother, onConflict } from "../store.ts";
 import { words } from "../words/en.ts";
-import { draftInHand, isCurrent, keptElsewhere, redo, savingsAsked, undo, useSession } from "./actions.ts";
+import {
+  askMat,
+  choosingAsked,
+  draftInHand,
+  isCurrent,
+  isMat,
+  keptElsewhere,
+  laidMat,
+  redo,
+  savingsAsked,
+  undo,
+  useSession,
+} from "./actions.ts";
 import { changesSaid } from "./amount-lines.ts";
 import { BlockSheet } from "./block-sheet.tsx";
+import { CutRegion } from "./cut-region.tsx";
 import { FabricRegion } from "./fabric-region.tsx";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
-import { CutRegion, PatternRegion, SewRegion } from "./later-regions.tsx";
 import { lookOnDisk, Notices } from "./notices.tsx";
-import { take, takeText } from "./opening.ts";
+import { take, takeForClass, takeText } from "./opening.ts";
+import { PatternRegion } from "./pattern-region.tsx";
 import { Pile, ShortPile } from "./pile.tsx";
 import { QuiltSheet } from "./quilt-sheet.tsx";
-import { LowerSelvage, Selvage, save, takeFabric } from "./selvage.tsx";
+import { LowerSelvage, regionsThere, Selvage, save, takeFabric } from "./selvage.tsx";
+import { SewRegion } from "./sew-region.tsx";
 import * as state from "./state.ts";
 import { TextPanel } from "./text-panel.tsx";
 import { Tour } from "./tour.tsx";
@@ -46,8 +62,21 @@ function heard(answer: Answer): void {
             : { ...savings, finished: true };
     return;
   }
+  const choosing = state.choosing.value;
+  if (answer.kind === "choosing" || answer.kind === "chosen") {
+    if (choosing !== null && answer.id === choosingAsked())
+      state.choosing.value =
+        answer.kind === "chosen"
+          ? { ...choosing, chosen: answer.chosen }
+          : { ...choosing, done: answer.done, of: answer.of };
+    return;
+  }
   if (answer.kind === "shown") {
     state.shown.value = answer.shown;
+    return;
+  }
+  if (answer.kind === "mat") {
+    if (isMat(answer.id)) laidMat(answer.mat);
     return;
   }
   if (!("id" in answer) || !isCurrent(answer.id)) return;
@@ -67,6 +96,7 @@ function heard(answer: Answer): void {
       state.progress.value = "done";
       state.faults.value = wordAll(answer.diagnostics, english);
       state.planned.value = answer.whole;
+      if (state.region.value === "cut") askMat();
       sayChanges();
       return;
     case "failed":
@@ -187,10 +217,11 @@ function keys(event: KeyboardEvent): void {
     if (event.shiftKey) redo();
     else undo();
   } else if (command && !typing && event.key.toLowerCase() === "y") redo();
-  else if (command && event.key.toLowerCase() === "s") void save(event.shiftKey);
-  else if (event.altKey && /^[1-5]$/.test(event.key) && state.text.value !== "")
-    state.region.value = state.REGIONS[Number(event.key) - 1]!;
-  else if (event.key === "F6") {
+  else if (command && event.key.toLowerCase() === "s" && !state.forClass.value) void save(event.shiftKey);
+  else if (event.altKey && /^[1-5]$/.test(event.key) && state.text.value !== "") {
+    const region = state.REGIONS[Number(event.key) - 1]!;
+    if (regionsThere().includes(region)) state.region.value = region;
+  } else if (event.key === "F6") {
     const leaves = [...document.querySelectorAll<HTMLElement>("header, .leaf, .lower")];
     const now = leaves.findIndex((leaf) => leaf.contains(document.activeElement));
     const next = leaves[(now + (event.shiftKey ? -1 : 1) + leaves.length) % leaves.length];
@@ -207,6 +238,21 @@ function keys(event: KeyboardEvent): void {
     takeFabric(Number(event.key) - 1);
   else return;
   event.preventDefault();
+}
+
+/** The quilt that the page was handed out with, or that its address holds. */
+function takeGiven(): void {
+  const given = givenIn(document);
+  if (given?.class === true) {
+    void takeForClass(given.text);
+    return;
+  }
+  const sent = quiltIn(location.hash);
+  if (sent !== null && "text" in sent) {
+    takeText(sent.text, null);
+    state.said.value = words.fromAddress;
+  } else if (given !== null) takeText(given.text, null, given.work);
+  if (sent !== null && "problem" in sent) state.said.value = words.addressProblem[sent.problem];
 }
 
 /** Draws the page and starts what plans for it. */
@@ -244,9 +290,6 @@ export function startPage(): void {
   state.said.subscribe((sentence) => {
     spokenPlace.textContent = sentence;
   });
-  const given = JSON.parse(document.getElementById("quilt")?.textContent ?? "null") as {
-    text: string;
-  } | null;
-  if (given !== null) takeText(given.text, null);
+  takeGiven();
   render(<Page />, document.getElementById("page")!);
 }

@@ -2,8 +2,11 @@ import { computed, signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
 import type { WordedDiagnostic } from "../../planning.ts";
 import type { Amounts } from "../planner/amounts.ts";
-import type { FoundSaving, Shown } from "../planner/messages.ts";
+import type { Chosen } from "../planner/choosing.ts";
+import type { Mat } from "../planner/mat.ts";
+import type { ChooseWhat, FoundSaving, Shown } from "../planner/messages.ts";
 import type { Picture } from "../planner/picture.ts";
+import { NOTHING_SEWN, type Sewn } from "../sewn.ts";
 
 /** Words of work, in the order of the work. */
 export const REGIONS = ["draw", "fabric", "cut", "sew", "pattern"] as const;
@@ -12,6 +15,19 @@ export type Region = (typeof REGIONS)[number];
 /** The quilt's text: everything else follows from it. */
 export const text = signal("");
 export const model = computed(() => readModel(text.value));
+
+/** What was said of the work at the mat, as its file has it; empty while nothing has been said. */
+export const work = signal("");
+/** The diagrams to cut from; null while they are being worked out. */
+export const mat = signal<Mat | null>(null);
+/** Fabric on the mat, and the strip in hand on it; null for the next that is to be cut. */
+export const onMat = signal("");
+export const strip = signal<{ lay: number; number: number } | null>(null);
+/** Bag whose pieces are looked at, by index; null for none. */
+export const bagInHand = signal<number | null>(null);
+
+/** The page is a copy for a class: its quilt is cut and sewn, and not changed. */
+export const forClass = signal(false);
 
 /** Where on the page one is; `first` before a quilt is chosen. */
 export const region = signal<Region | "first">("first");
@@ -49,6 +65,9 @@ export const amountsBefore = signal<Amounts | null>(null);
 /** There is a plan of the text as it stands, and nothing of it is empty. */
 export const planned = signal(false);
 export const broken = signal("");
+
+/** How far the sewing is. */
+export const sewn = signal<Sewn>(NOTHING_SEWN);
 
 /** Drawings made by the worker for the region in sight. */
 export const shown = signal<Shown | null>(null);
@@ -97,3 +116,12 @@ export interface Savings {
   found: readonly FoundSaving[];
 }
 export const savings = signal<Savings | null>(null);
+
+/** Ways of making or turnings beside one another; null while none have been asked for. */
+export interface Choosing {
+  what: ChooseWhat;
+  done: number;
+  of: number;
+  chosen: Chosen | null;
+}
+export const choosing = signal<Choosing | null>(null);

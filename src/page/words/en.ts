@@ -1,10 +1,12 @@
-/** Every word of the page, so that another language is one more file like this one. */
+import { counted } from "./counted.ts";
+import { tableWords } from "./table.ts";
 
-const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
+/** Every word of the page, so that another language is one more set of files like these. */
 
 const TURNS: Readonly<Record<number, string>> = { 0: "up", 90: "right", 180: "down", 270: "left" };
 
 export const words = {
+  ...tableWords,
   program: "Crossgrain",
   regions: { draw: "Draw", fabric: "Fabric", cut: "Cut", sew: "Sew", pattern: "Pattern" },
   workLabel: "The work",
@@ -307,19 +309,12 @@ export const words = {
   showText: "The text",
   putTextAway: "Put the text away",
 
-  // Cut, sew, pattern
-  cutTitle: "Cut",
-  sewTitle: "Sew",
-  patternTitle: "The pattern",
+  // Sew, pattern
   waiting: "Being drawn.",
   noPlanYet: "There is no plan yet: a square is empty or something has to be put right.",
   backToDraw: "Back to the drawing",
   drawingOf: (name: string) => `Cutting of ${name}`,
   steps: "Steps",
-  bookTitle: "The book, as it will print",
-  print2: "Print",
-  saveBook: "Save the book",
-  saveZip: "Everything, zipped",
 } as const;
 
 const NO_FIT: Readonly<Record<string, string>> = {

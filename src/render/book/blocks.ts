@@ -1,6 +1,7 @@
 import { safeColour } from "../svg/palette.ts";
-import type { Block, Cell, Label, Step, StepGroup, Table } from "./content.ts";
+import type { Block, Card, Cell, Label, Step, StepGroup, Table } from "./content.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
+import { cardForm, cardLines, pictureRows } from "./measure.ts";
 import { templateWords } from "./template-words.ts";
 import { bookWords } from "./words.ts";
 
@@ -18,7 +19,9 @@ function paragraphs(texts: readonly string[], tag: string, className: string): M
   return texts.map((text) => element(tag, { class: className, dir: "auto" }, text));
 }
 
-function tickBox(id: string): Markup {
+/** Boxes stand in the bench book only: a pattern is for many makers. */
+function tickBox(id: string, ticked = true): Markup | null {
+  if (!ticked) return null;
   return element("input", { type: "checkbox", class: "tick", id, "data-tick": true });
 }
 
@@ -65,7 +68,7 @@ function tableMarkup(table: Table, id: string): Markup {
   );
 }
 
-function stepMarkup(step: Step, number: number): Markup {
+function stepMarkup(step: Step, ticked: boolean): Markup {
   const lines = (texts: readonly string[]) =>
     texts.length === 0
       ? null
@@ -76,15 +79,15 @@ function stepMarkup(step: Step, number: number): Markup {
         );
   return element(
     "li",
-    { class: "step" },
-    tickBox(step.id),
+    { class: step.light === true ? "step light" : "step" },
+    tickBox(step.id, ticked),
     element(
       "div",
       { class: "told" },
       element(
-        "label",
-        { for: step.id },
-        element("span", { class: "count" }, `${number}.`),
+        ticked ? "label" : "p",
+        ticked ? { for: step.id } : { class: "label-like" },
+        element("span", { class: "count" }, `${step.number ?? ""}.`),
         " ",
         element("span", { class: "what" }, step.title),
       ),
@@ -99,8 +102,7 @@ function stepMarkup(step: Step, number: number): Markup {
   );
 }
 
-function groupsMarkup(groups: readonly StepGroup[]): Markup[] {
-  let number = 0;
+function groupsMarkup(groups: readonly StepGroup[], ticked: boolean): Markup[] {
   return groups.map(({ title, steps }) =>
     element(
       "div",
@@ -109,16 +111,14 @@ function groupsMarkup(groups: readonly StepGroup[]): Markup[] {
       element(
         "ol",
         { class: "steps" },
-        steps.map((step) => {
-          number += 1;
-          return stepMarkup(step, number);
-        }),
+        steps.map((step) => stepMarkup(step, ticked)),
       ),
     ),
   );
 }
 
-function progressMark(): Markup {
+/** Tells how much of a section is done. */
+export function progressMark(): Markup {
   return element("p", { class: "progress", role: "status", "data-progress": bookWords.progress });
 }
 
@@ -127,8 +127,45 @@ export function inlined(svg: string): Markup {
   return trusted(svg.replace(' xmlns="http://www.w3.org/2000/svg"', ""));
 }
 
-function drawing(svg: string, label: string): Markup {
-  return element("figure", { class: "drawing", "aria-label": label, tabindex: 0 }, inlined(svg));
+function drawing(svg: string, label: string, id: string): Markup {
+  return element(
+    "figure",
+    { class: "drawing", id: `${id}-figure`, "aria-label": label, tabindex: 0 },
+    inlined(svg),
+  );
+}
+
+/** Class of a picture of a step by its width, so that print knows it. */
+export function widthClass(width: number): string {
+  return `wide-${Math.round(width)}`;
+}
+
+function cardMarkup(card: Card): Markup {
+  const { span, beside } = cardForm(card);
+  const pictures = pictureRows(card, beside ? span - 1 : span).flat();
+  return element(
+    "div",
+    { class: `card span-${span}${beside ? " aside" : ""}` },
+    pictures.length === 0
+      ? null
+      : element(
+          "div",
+          { class: "card-pictures" },
+          pictures.map(({ svg, width, caption }) =>
+            element(
+              "figure",
+              { class: widthClass(width) },
+              caption === "" ? null : element("figcaption", {}, caption),
+              inlined(svg),
+            ),
+          ),
+        ),
+    element(
+      "div",
+      { class: "card-words" },
+      cardLines(card).map(({ text, inset }) => element("p", { class: inset > 0 ? "inset" : null }, text)),
+    ),
+  );
 }
 
 function labelMarkup(label: Label): Markup {
@@ -147,20 +184,29 @@ function labelMarkup(label: Label): Markup {
   );
 }
 
-/**
- * One block of a section as HTML; `id` starts the ids inside it. `after` is what stands under the steps of a bench
- * and is kept with them.
- */
-export function blockMarkup(block: Block, id: string, after: Child = null): Child {
+/** One block of a section as HTML; `id` starts the ids inside it, `ticked`: with boxes to tick. */
+export function blockMarkup(block: Block, id: string, ticked: boolean): Child {
   switch (block.kind) {
     case "text":
       return element("p", { class: block.tone, dir: "auto" }, block.text);
     case "heading":
-      return element("h3", {}, block.text);
+      return block.tick === undefined || !ticked
+        ? element("h3", {}, block.text)
+        : element(
+            "h3",
+            { class: "ticked" },
+            element(
+              "label",
+              { class: "heading-tick" },
+              tickBox(block.tick),
+              " ",
+              element("span", { class: "what" }, block.text),
+            ),
+          );
     case "list":
       return element(
         "ul",
-        { class: "plain-list" },
+        { class: block.columns === 2 ? "plain-list two" : "plain-list" },
         block.items.map((item) => element("li", {}, element("bdi", {}, item))),
       );
     case "facts":
@@ -191,30 +237,28 @@ export function blockMarkup(block: Block, id: string, after: Child = null): Chil
     case "table":
       return element("div", { class: "table" }, tableMarkup(block.table, `${id}-row`));
     case "picture":
-      return drawing(block.svg, bookWords.drawingArea);
+      return drawing(block.svg, bookWords.drawingArea, id);
     case "full-size":
       return element(
         "figure",
         { class: "full-size", "aria-label": templateWords.area, tabindex: 0 },
         inlined(block.svg),
       );
-    case "bench":
+    case "steps":
       return element(
         "div",
-        { class: "bench" },
-        drawing(block.svg, bookWords.diagramArea),
-        element(
-          "div",
-          { class: "work" },
-          element("div", { class: "table" }, tableMarkup(block.table, `${id}-row`)),
-          element("h3", { class: "steps-title" }, bookWords.cutting.steps),
-          progressMark(),
-          groupsMarkup(block.groups),
-          after,
-        ),
+        { class: block.columns === 2 ? "work two" : "work" },
+        groupsMarkup(block.groups, ticked),
       );
-    case "steps":
-      return [progressMark(), groupsMarkup(block.groups)];
+    case "beside":
+      return element(
+        "div",
+        { class: "beside" },
+        drawing(block.svg, bookWords.drawingArea, id),
+        element("div", { class: "work" }, groupsMarkup(block.groups, ticked)),
+      );
+    case "cards":
+      return element("div", { class: "cards" }, block.cards.map(cardMarkup));
     case "labels":
       return element("ul", { class: "labels" }, block.labels.map(labelMarkup));
     case "terms":

@@ -1,9 +1,11 @@
 import type { Plan } from "../../plan/types.ts";
 import { shorten } from "../svg/text-fit.ts";
-import { blockMarkup, inlined, swatchMark } from "./blocks.ts";
+import { blockMarkup, inlined, progressMark, swatchMark, widthClass } from "./blocks.ts";
 import { bookOf } from "./book.ts";
-import type { Book, Section } from "./content.ts";
-import { type Child, element, escapeCss, type Markup, trusted } from "./markup.ts";
+import type { Book } from "./content.ts";
+import { element, escapeCss, type Markup, trusted } from "./markup.ts";
+import { PER_UNIT, sizeOf } from "./measure.ts";
+import { type LaidBook, type LaidSection, laidOut } from "./paginate.ts";
 import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "./script.ts";
 import { BOOK_STYLE } from "./style.ts";
 import { bookWords } from "./words.ts";
@@ -14,47 +16,68 @@ const HEADER_SIZE = 8;
 /** Glyphs of a title that would fill the cover. */
 const LONG_TITLE = 60;
 
-/** Page numbers and running headers. A fabric's pages are a kind of their own, named as its section. */
-function pageRules({ title, sections }: Book): string {
+/** Page numbers and running headers. Where a header differs, its pages are a kind of their own, named as the section. */
+function pageRules({ title }: Book): string {
   const quoted = (text: string) => `"${escapeCss(shorten(text, HEADER_ROOM, HEADER_SIZE))}"`;
   const look = `font: ${HEADER_SIZE}pt "DejaVu Sans", Verdana, Arial, sans-serif; color: #1d2733;`;
-  const running = sections
-    .filter((section) => section.running !== "")
-    .map(
-      ({ id, running }) =>
-        `@page ${id} { @top-right { content: ${quoted(running)}; ${look} } }\n#${id} { page: ${id}; }`,
-    );
   return [
-    `@page { margin: 17mm 13mm 15mm; @top-left { content: ${quoted(title)}; ${look} }`,
+    `@page { margin: 15mm 13mm 13mm; @top-left { content: ${quoted(title)}; ${look} }`,
     `  @bottom-right { content: "${bookWords.page} " counter(page) " / " counter(pages); ${look} } }`,
     "@page :first { @top-left { content: none; } }",
-    ...running,
   ].join("\n");
 }
 
-/** The blocks in order; what follows a bench stands beside its drawing too. */
-function blocksMarkup({ id, blocks }: Section): Child {
-  const named = blocks.map((block, i) => ({ block, id: `${id}-${i + 1}` }));
-  const bench = blocks.findIndex(({ kind }) => kind === "bench");
-  const [before, after] = bench < 0 ? [named, []] : [named.slice(0, bench + 1), named.slice(bench + 1)];
-  const under = after.map((each) => blockMarkup(each.block, each.id));
-  return before.map((each, i) => blockMarkup(each.block, each.id, i === bench ? under : null));
+const blockId = (section: string, i: number): string => `${section}-${i + 1}`;
+
+/** How large drawings are printed: as they were measured when the pages were made. */
+function sizeRules({ sections }: LaidBook): string {
+  const rules = new Set<string>();
+  for (const { id, blocks } of sections) {
+    for (const [i, { block, scale }] of blocks.entries()) {
+      if (block.kind === "picture" || block.kind === "beside") {
+        const width = sizeOf(block.svg).width * (block.kind === "beside" ? PER_UNIT : scale);
+        rules.add(`#${blockId(id, i)}-figure svg { width: ${width.toFixed(1)}pt; }`);
+      } else if (block.kind === "cards") {
+        for (const { width } of block.cards.flatMap(({ pictures }) => pictures))
+          rules.add(`.${widthClass(width)} svg { width: ${(width * PER_UNIT).toFixed(1)}pt; }`);
+      }
+    }
+  }
+  return `@media print {\n${[...rules].join("\n")}\n}`;
 }
 
-function sectionMarkup(section: Section): Markup {
-  const { id, title, over, swatch } = section;
-  const classes = [section.newSheet ? "sheet" : "", section.titledByDrawing ? "titled" : ""].filter(Boolean);
-  const heading = `${id}-title`;
+const TICKED: ReadonlySet<string> = new Set(["steps", "beside", "heading"]);
+
+function sectionMarkup(section: LaidSection, ticked: boolean): Markup {
+  const { id, title, over, swatch, fresh } = section;
+  // Drawings have titles with ids of their own.
+  const heading = `${id}-heading`;
+  const counted =
+    ticked &&
+    section.blocks.some(
+      ({ block }) => TICKED.has(block.kind) && (block.kind !== "heading" || "tick" in block),
+    );
   return element(
     "section",
-    { id, "aria-labelledby": heading, class: classes.length === 0 ? null : classes.join(" ") },
+    {
+      id,
+      "aria-labelledby": heading,
+      class: fresh ? "fresh" : null,
+    },
     element(
       "div",
       { class: "section-head" },
       over === "" ? null : element("p", { class: "over" }, over),
       element("h2", { id: heading }, swatch === null ? null : swatchMark(swatch), element("bdi", {}, title)),
+      counted ? progressMark() : null,
     ),
-    blocksMarkup(section),
+    section.blocks.map(({ block, fresh: begins }, i) =>
+      element(
+        "div",
+        { class: begins ? `part-of of-${block.kind} fresh` : `part-of of-${block.kind}` },
+        blockMarkup(block, blockId(id, i), ticked),
+      ),
+    ),
   );
 }
 
@@ -67,23 +90,29 @@ function coverMarkup(book: Book): Markup {
       {},
       element("p", { class: "over" }, book.subtitle),
       element("h1", { class: book.title.length > LONG_TITLE ? "long" : null, dir: "auto" }, book.title),
-      blockMarkup({ kind: "facts", facts: book.cover.facts }, "cover"),
+      (book.cover.lines ?? []).map((line) => element("p", { class: "cover-line", dir: "auto" }, line)),
+      blockMarkup({ kind: "facts", facts: book.cover.facts }, "cover", false),
       element(
         "div",
         { class: "bar" },
         element("button", { type: "button", "data-print": true, hidden: true }, bookWords.print),
-        element(
-          "button",
-          { type: "button", "data-clear": bookWords.clearSure, hidden: true },
-          bookWords.clear,
-        ),
+        book.purpose === "bench"
+          ? element(
+              "button",
+              { type: "button", "data-clear": bookWords.clearSure, hidden: true },
+              bookWords.clear,
+            )
+          : null,
       ),
     ),
     element("div", { class: "cover-picture" }, inlined(book.cover.svg)),
+    (book.cover.foot ?? "") === ""
+      ? null
+      : element("p", { class: "cover-foot", dir: "auto" }, book.cover.foot ?? ""),
   );
 }
 
-function contentsMarkup({ sections }: Book): Markup {
+function contentsMarkup({ sections }: Pick<Book, "sections">): Markup {
   return element(
     "nav",
     { "aria-labelledby": "contents-title" },
@@ -112,6 +141,7 @@ function contentsMarkup({ sections }: Book): Markup {
  * policy lets only its own script run. Same book, same bytes.
  */
 export function pageOf(book: Book): string {
+  const laid = laidOut(book);
   const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${BOOK_SCRIPT_HASH}'`;
   const head = element(
     "head",
@@ -119,8 +149,8 @@ export function pageOf(book: Book): string {
     element("meta", { charset: "utf-8" }),
     element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
     element("meta", { "http-equiv": "Content-Security-Policy", content: policy }),
-    element("title", {}, bookWords.documentTitle(book.title)),
-    element("style", {}, trusted(`${BOOK_STYLE}${pageRules(book)}\n`)),
+    element("title", {}, bookWords.documentTitle(book.title, book.subtitle)),
+    element("style", {}, trusted(`${BOOK_STYLE}${sizeRules(laid)}\n${pageRules(book)}\n`)),
   );
   const body = element(
     "body",
@@ -131,11 +161,20 @@ export function pageOf(book: Book): string {
       { class: "page" },
       coverMarkup(book),
       contentsMarkup(book),
-      element("main", { id: "book" }, book.sections.map(sectionMarkup)),
+      element(
+        "main",
+        { id: "book" },
+        laid.sections.map((section) => sectionMarkup(section, book.purpose === "bench")),
+      ),
     ),
     element("script", {}, trusted(BOOK_SCRIPT)),
   );
-  const page = element("html", { lang: bookWords.language, "data-key": book.key }, head, body);
+  const page = element(
+    "html",
+    { lang: bookWords.language, class: book.purpose, "data-key": book.key },
+    head,
+    body,
+  );
   return `<!DOCTYPE html>\n${page.html}\n`;
 }
 

@@ -1,12 +1,10 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
-import { drawFabric } from "../svg/index.ts";
 import { buyingSection } from "./buying.ts";
 import { comparingSection } from "./comparing.ts";
 import type { Book, Section } from "./content.ts";
 import { coverOf } from "./cover.ts";
 import { cuttingSection } from "./cutting.ts";
-import { foundationSection } from "./foundation.ts";
 import {
   assumptionSection,
   cautionSection,
@@ -15,8 +13,7 @@ import {
   readingSection,
 } from "./front-matter.ts";
 import { labelSection } from "./labels.ts";
-import { quiltSection } from "./quilt-pages.ts";
-import { finishingSection, sewingSection } from "./sewing.ts";
+import { type MakingPart, makingParts } from "./making-parts.ts";
 import { templateSection } from "./templates.ts";
 import { wasteSection } from "./waste.ts";
 import { bookWords } from "./words.ts";
@@ -30,39 +27,53 @@ function fingerprint(text: string): string {
   return hash.toString(16).padStart(8, "0");
 }
 
+const SEWN: readonly MakingPart[] = [
+  "units",
+  "foundation",
+  "blocks",
+  "setting",
+  "borders",
+  "pressing",
+  "finishing",
+];
+
+/** Every step that is ticked off. */
+function stepsOf(sections: readonly Section[]): unknown[] {
+  return sections.flatMap(({ blocks }) =>
+    blocks.flatMap((block): unknown[] => {
+      if (block.kind === "steps" || block.kind === "beside") return block.groups;
+      return block.kind === "cards" ? block.cards.map(({ lines }) => lines) : [];
+    }),
+  );
+}
+
 /**
- * Everything the cutting book of a plan says, in order; sections without content are left out.
+ * Everything the bench book of a plan says, in order; sections without content are left out.
  * `diagrams` are those of `drawFabric`, one for each fabric, where they are drawn already; `comparison` sets the
  * ways of making side by side, where that was asked.
  */
 export function bookOf(plan: Plan, diagrams?: readonly string[], comparison: Comparison | null = null): Book {
+  const parts = makingParts(plan);
   const sections = [
-    readingSection(plan),
+    buyingSection(plan),
     cautionSection(),
     handSection(plan),
-    buyingSection(plan),
-    ...plan.fabrics.map((_, index) =>
-      cuttingSection(plan, index, diagrams?.[index] ?? drawFabric(plan, index)),
-    ),
+    readingSection(plan),
+    ...plan.fabrics.map((_, index) => cuttingSection(plan, index, diagrams?.[index])),
     labelSection(plan),
-    quiltSection(plan),
-    foundationSection(plan),
-    sewingSection(plan),
-    finishingSection(plan),
+    ...SEWN.map((part) => parts[part] ?? null),
     templateSection(plan),
     wasteSection(plan),
     comparison === null ? null : comparingSection(comparison, plan),
     assumptionSection(plan),
   ].filter((section): section is Section => section !== null);
   const glossary = glossarySection(sections);
-  const steps = sections.flatMap(({ blocks }) =>
-    blocks.flatMap((block) => (block.kind === "bench" || block.kind === "steps" ? block.groups : [])),
-  );
   return {
+    purpose: "bench",
     title: bookWords.title(plan.name),
     subtitle: bookWords.subtitle,
     cover: coverOf(plan),
     sections: glossary === null ? sections : [...sections, glossary],
-    key: fingerprint(JSON.stringify([plan.name, steps])),
+    key: fingerprint(JSON.stringify([plan.name, stepsOf(sections)])),
   };
 }

@@ -62,15 +62,13 @@ function buyTable(plan: Plan): Table {
         [
           ...(fabric.note === "" ? [] : [fabric.note]),
           ...(uses.length === 0 ? [] : [bookWords.buy.forWhat(uses)]),
+          ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length).map(sentence)),
         ],
         fabric.colour,
       ),
       cell(typeset(isBought(fabric) ? boughtWords(fabric, plan.ruler, english) : have)),
       cell(fabric.purchase === null ? "" : length(fabric.bound.used)),
-      cell(
-        fabric.purchase === null ? "" : length(roomToMark(spareLength, plan.ruler)),
-        spoiled(fabric, plan, length),
-      ),
+      cell(fabric.purchase === null ? "" : length(roomToMark(spareLength, plan.ruler))),
       ...(sturdy ? [cell(narrowestUsable === null ? "" : length(narrowestUsable))] : []),
       ...(priced ? [cell(priceOf(fabric, plan))] : []),
       cell(typeset(proofOf(fabric, plan, english))),
@@ -130,8 +128,7 @@ export function buyingSection(plan: Plan): Section {
     title: bookWords.buy.title,
     swatch: null,
     running: "",
-    newSheet: true,
-    titledByDrawing: false,
+    newSheet: false,
     blocks: [
       { kind: "text", text: english.cutting.estimates, tone: "lead" },
       { kind: "table", table: buyTable(plan) },

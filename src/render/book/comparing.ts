@@ -3,7 +3,6 @@ import type { Plan } from "../../plan/types.ts";
 import { english } from "../../words/index.ts";
 import { drawComparison } from "../svg/draw-comparison.ts";
 import { type ComparisonPart, comparisonParts } from "../text/compare.ts";
-
 import type { Block, Section, Table } from "./content.ts";
 import { typeset } from "./typeset.ts";
 
@@ -39,8 +38,7 @@ export function comparingSection(comparison: Comparison, plan: Plan): Section {
     title: english.compare.bookTitle,
     swatch: null,
     running: english.compare.bookTitle,
-    newSheet: true,
-    titledByDrawing: false,
+    newSheet: false,
     blocks: [
       { kind: "text", text: english.compare.about.replaceAll("\n", " "), tone: "lead" },
       { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in", english) },

@@ -10,10 +10,13 @@ export interface Fact {
 
 /** Something to do and tick off. */
 export interface Step {
+  /** Its place among the steps of its section, from 1; set when the book is laid on pages. */
+  number?: number;
   /** Unique in the book and the same for the same plan, so that a tick can be remembered. */
   id: string;
-  /** Said first and large. */
+  /** Said first, in bold unless it is a whole sentence. */
   title: string;
+  light?: boolean;
   details: string[];
   /** Stands before the details: what each of several alike takes. */
   table?: Table;
@@ -67,19 +70,38 @@ export interface Label {
   uses: string[];
 }
 
+/** A picture of a step, in page units. */
+export interface CardPicture {
+  svg: string;
+  width: number;
+  height: number;
+  caption: string;
+}
+
+/** One step: its pictures, and under or beside them its words. */
+export interface Card {
+  number: string;
+  pictures: CardPicture[];
+  lines: string[];
+}
+
 export type Block =
   | { kind: "text"; text: string; tone: "plain" | "lead" | "quiet" }
-  | { kind: "heading"; text: string }
-  | { kind: "list"; items: string[] }
+  /** With `tick`: something to do, ticked off as a whole; the id of its box. */
+  | { kind: "heading"; text: string; tick?: string }
+  /** With `keep`: stays on the page of what follows. */
+  | { kind: "list"; items: string[]; columns?: 1 | 2; keep?: true }
   | { kind: "facts"; facts: Fact[] }
   | { kind: "cautions"; tools: { tool: string; rules: string[] }[] }
-  | { kind: "table"; table: Table }
-  | { kind: "picture"; svg: string }
+  | { kind: "table"; table: Table; keep?: true }
+  /** As wide as its share of the page, all of it where nothing is said. */
+  | { kind: "picture"; svg: string; share?: number }
   /** A drawing that must be printed at exactly its own size, on a page by itself. */
   | { kind: "full-size"; svg: string }
-  /** Steps beside the drawing they are about. */
-  | { kind: "bench"; svg: string; table: Table; groups: StepGroup[] }
-  | { kind: "steps"; groups: StepGroup[] }
+  | { kind: "steps"; groups: StepGroup[]; columns?: 1 | 2 }
+  /** A drawing with the steps it is about beside it. */
+  | { kind: "beside"; svg: string; groups: StepGroup[] }
+  | { kind: "cards"; cards: Card[] }
   | { kind: "labels"; labels: Label[] }
   | { kind: "terms"; terms: { term: string; meaning: string }[] };
 
@@ -95,15 +117,16 @@ export interface Section {
   running: string;
   /** Begins a new sheet in print. */
   newSheet: boolean;
-  /** The first drawing says the title and facts already, so that print need not. */
-  titledByDrawing: boolean;
   blocks: Block[];
 }
 
 export interface Book {
+  /** What it is for: the maker's own bench, or to hand out. */
+  purpose: "bench" | "pattern";
   title: string;
   subtitle: string;
-  cover: { svg: string; facts: Fact[] };
+  /** `lines` stand under the title, `foot` at the lower edge. */
+  cover: { svg: string; facts: Fact[]; lines?: string[]; foot?: string };
   sections: Section[];
   /** Changes whenever a step changes, so that old ticks are not taken for new ones. */
   key: string;

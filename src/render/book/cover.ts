@@ -1,10 +1,9 @@
 import { formatLength, formatMeasure } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "../svg/canvas.ts";
-import { TICKS_PER_MM } from "../svg/frame.ts";
+import { coverScene } from "../svg/draw-picture.ts";
 import { INK } from "../svg/palette.ts";
-import { outlineNodes, patchNodes, rectangle, ticksOf } from "../svg/patches.ts";
+import { ticksOf } from "../svg/patches.ts";
 import { spokenSizeNear } from "../svg/quilt-words.ts";
 import { group, line, rect, type Scene, type SceneNode } from "../svg/scene.ts";
 import { cleanText } from "../svg/text-fit.ts";
@@ -16,25 +15,6 @@ import { bookWords } from "./words.ts";
 const WIDTH = 560;
 const TALLEST = 640;
 const ID = "cover-";
-
-/** The top alone, without rulers or words. */
-function topScene(top: QuiltTop, plan: Plan): Scene {
-  const [across, down] = [ticksOf(top.across) / TICKS_PER_MM, ticksOf(top.down) / TICKS_PER_MM];
-  const scale = Number(Math.min((WIDTH - 4) / across, (TALLEST - 4) / down).toFixed(6));
-  const at = { x: 2, y: 2, scale };
-  return {
-    width: Math.ceil(across * scale) + 4,
-    height: Math.ceil(down * scale) + 4,
-    idPrefix: ID,
-    title: bookWords.coverTop,
-    description: bookWords.title(cleanText(top.name)),
-    patterns: fabricPatterns(plan.fabrics, scale),
-    nodes: [
-      ...patchNodes(top.patches, plan.fabrics, at, { id: "patches", idPrefix: ID }),
-      ...outlineNodes([rectangle(0, 0, across, down)], at, 1.6, "edge"),
-    ],
-  };
-}
 
 /** The fabrics folded and stacked, each as thick as there is much of it. */
 function stackScene(plan: Plan): Scene {
@@ -114,6 +94,15 @@ function coverFacts(plan: Plan): Fact[] {
 
 /** The picture and figures a book opens with. */
 export function coverOf(plan: Plan): { svg: string; facts: Fact[] } {
-  const scene = plan.top === null ? stackScene(plan) : topScene(plan.top, plan);
+  const scene =
+    plan.top === null
+      ? stackScene(plan)
+      : coverScene(plan.top, plan.fabrics, {
+          title: bookWords.coverTop,
+          description: bookWords.title(cleanText(plan.top.name)),
+          idPrefix: ID,
+          width: WIDTH,
+          tallest: TALLEST,
+        });
   return { svg: toSvg(scene), facts: coverFacts(plan) };
 }

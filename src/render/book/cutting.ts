@@ -1,5 +1,6 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { english } from "../../words/index.ts";
+import { drawFabric } from "../svg/index.ts";
 import { titleFacts } from "../svg/words.ts";
 import {
   alikeLays,
@@ -8,12 +9,10 @@ import {
   instructionsFor,
   layTitle,
   leftoverSizes,
-  pieceFacts,
-  proofLines,
   ranges,
 } from "../text/index.ts";
-
-import type { Section, Step, StepGroup, Table } from "./content.ts";
+import type { Section, Step, StepGroup } from "./content.ts";
+import { sizeOf } from "./measure.ts";
 import { sentence, typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
 
@@ -37,7 +36,7 @@ function stepOf(instruction: Instruction, id: string): Step {
 }
 
 /** The steps, gathered by the cloth they are done on. */
-function stepGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
+export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
   const alike = alikeLays(fabric.lays);
   const several = fabric.lays.some(({ source }) => source === "fixed");
   const groups = fabric.lays.map((lay, i): StepGroup => {
@@ -53,65 +52,60 @@ function stepGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
   return groups.filter(({ steps }) => steps.length > 0);
 }
 
-function piecesTable(plan: Plan, fabric: FabricPlan): Table {
-  const { letter, count, size, use } = bookWords.cutting.columns;
-  const plain = (text: string, notes: string[] = []) => ({ text, notes, swatch: null });
-  return {
-    caption: bookWords.cutting.pieces,
-    captionSeen: true,
-    columns: [
-      { heading: sentence(letter), align: "left" },
-      { heading: sentence(count), align: "right" },
-      { heading: sentence(size), align: "left" },
-      { heading: sentence(use), align: "left", wordy: true },
-    ],
-    rows: pieceFacts(fabric, plan, english).map((piece) => {
-      const [first = "", ...more] = piece.remarks.map(typeset);
-      return [
-        plain(piece.letter),
-        plain(String(piece.count)),
-        plain(typeset(piece.size), piece.turn === "" ? [] : [piece.turn]),
-        plain(first, more),
-      ];
-    }),
-    summed: false,
-    ticks: [],
-  };
+/** Facts of a diagram's title that stand in the list of what to buy: bought, used, how good. */
+const BOUGHT: ReadonlySet<number> = new Set([0, 1, 5]);
+
+/** Different strips that a diagram beside its steps still shows, and how wide it is and how high a wide one, in page units. */
+const MOST_BESIDE = 7;
+const BESIDE_WIDTH = 390;
+const TALLEST_BESIDE = 430;
+const WIDE_ROOM = 430;
+
+/** Different strips of a fabric, over all its cloth. */
+function kindsOf({ lays }: FabricPlan): number {
+  return new Set(lays.flatMap((lay, i) => lay.root.parts.map(({ role, along }) => `${i} ${role} ${along}`)))
+    .size;
 }
 
-/** One fabric at the mat: its diagram (`svg`) beside its pieces and steps, then what is left of it. */
-export function cuttingSection(plan: Plan, index: number, svg: string): Section {
+/** One fabric at the mat: its diagram beside its steps, then what is left of it. */
+export function cuttingSection(plan: Plan, index: number, diagram?: string): Section {
   const fabric = plan.fabrics[index];
   if (fabric === undefined) throw new Error(`There is no fabric ${index}`);
   const id = `fabric-${index + 1}`;
   const leftovers = leftoverSizes(fabric, plan, english);
+  const narrow =
+    kindsOf(fabric) > MOST_BESIDE
+      ? null
+      : (diagram ??
+        drawFabric(plan, index, { bare: { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH } }));
+  const wide = narrow === null || sizeOf(narrow).height > TALLEST_BESIDE;
+  const svg = wide ? (diagram ?? drawFabric(plan, index, { bare: { room: WIDE_ROOM } })) : narrow;
+  const groups = cuttingGroups(plan, fabric, id);
+  // What is bought, used, spared and proved stands in the list of what to buy.
+  const facts = titleFacts(fabric, plan.ruler)
+    .filter((_, i) => !BOUGHT.has(i))
+    .map(({ caption, value }) => `${caption}: ${value}`);
+  const left =
+    leftovers.length === 0
+      ? english.cutting.leftoversNone
+      : `${english.cutting.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`;
   return {
     id,
     over: bookWords.cutting.over(index + 1, plan.fabrics.length),
     title: fabric.name,
     swatch: fabric.colour,
     running: fabric.name,
-    newSheet: true,
-    titledByDrawing: true,
+    newSheet: false,
     blocks: [
-      { kind: "facts", facts: titleFacts(fabric, plan.ruler) },
+      { kind: "text", tone: "quiet", text: facts.join(" · ") },
       ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
-      {
-        kind: "bench",
-        svg,
-        table: piecesTable(plan, fabric),
-        groups: stepGroups(plan, fabric, id),
-      },
-      { kind: "heading", text: bookWords.cutting.after },
-      {
-        kind: "list",
-        items: [
-          ...(leftovers.length === 0
-            ? [english.cutting.leftoversNone]
-            : [`${english.cutting.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`]),
-          ...proofLines(fabric, plan, english).map(typeset),
-        ],
-      },
+      ...(wide
+        ? [
+            { kind: "picture" as const, svg },
+            { kind: "steps" as const, columns: 2 as const, groups },
+          ]
+        : [{ kind: "beside" as const, svg, groups }]),
+      { kind: "text", tone: "quiet", text: left },
     ],
   };
 }

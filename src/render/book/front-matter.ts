@@ -1,13 +1,14 @@
 import { formatLength, formatSize, TICKS_PER } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import { english, wordAll } from "../../words/index.ts";
+import { drawHatches } from "../svg/index.ts";
 import { assumptionsOf, handLines } from "../text/index.ts";
 import type { Block, Book, Section } from "./content.ts";
 import { typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
 
 function section(id: string, title: string, newSheet: boolean, blocks: Block[]): Section {
-  return { id, over: "", title, swatch: null, running: "", newSheet, titledByDrawing: false, blocks };
+  return { id, over: "", title, swatch: null, running: "", newSheet, blocks };
 }
 
 /** A size that shows how sizes are written: 2 1/2 by 4 1/2 in, 6.5 by 11.5 cm. */
@@ -26,9 +27,15 @@ export function readingSection(plan: Plan): Section {
     ({ pieces, lays }) =>
       pieces.some(({ fullWidth }) => fullWidth) || lays.some(({ source }) => source === "bolt"),
   );
-  return section("reading", title, true, [
+  const hatches = drawHatches(plan);
+  return section("reading", title, false, [
     { kind: "text", text: lead, tone: "lead" },
-    { kind: "list", items: (wide ? [...said, english.cutting.fullWidthMeaning] : said).map(typeset) },
+    ...(hatches === null ? [] : [{ kind: "picture" as const, svg: hatches }]),
+    {
+      kind: "list",
+      columns: 2,
+      items: (wide ? [...said, english.cutting.fullWidthMeaning] : said).map(typeset),
+    },
   ]);
 }
 
@@ -53,7 +60,7 @@ export function handSection(plan: Plan): Section | null {
   const items = handLines(plan, english).map(typeset);
   return items.length === 0
     ? null
-    : section("hand", english.cutting.handTitle, false, [{ kind: "list", items }]);
+    : section("hand", english.cutting.handTitle, false, [{ kind: "list", items, columns: 2 }]);
 }
 
 /** What the file left open, and what planning has to say. Null when there is neither. */
@@ -68,13 +75,13 @@ export function assumptionSection(plan: Plan): Section | null {
       ? []
       : [
           { kind: "text" as const, text: lead, tone: "lead" as const },
-          { kind: "list" as const, items: assumed },
+          { kind: "list" as const, items: assumed, columns: 2 as const },
         ]),
     ...(notes.length === 0
       ? []
       : [
           { kind: "heading" as const, text: bookWords.assumed.notes },
-          { kind: "list" as const, items: notes },
+          { kind: "list" as const, items: notes, columns: 2 as const },
         ]),
   ]);
 }

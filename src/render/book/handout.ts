@@ -28,7 +28,7 @@ export interface StepTable {
 }
 
 /** Sections that speak of drawings, or are printed to be cut up. */
-const WITH_DRAWINGS: ReadonlySet<string> = new Set(["reading", "labels", "quilt", "waste", "templates"]);
+const WITH_DRAWINGS: ReadonlySet<string> = new Set(["reading", "labels", "pressing", "waste", "templates"]);
 
 function tablePart({ columns, rows, caption, captionSeen }: Table): HandoutPart[] {
   const titled: HandoutPart[] = captionSeen ? [{ kind: "title", level: 3, text: caption }] : [];
@@ -84,8 +84,21 @@ function partsOf(block: Block): HandoutPart[] {
       ]);
     case "table":
       return tablePart(block.table);
-    case "bench":
-      return [...tablePart(block.table), ...stepParts(block.groups)];
+    case "cards":
+      return [
+        {
+          kind: "steps",
+          steps: block.cards
+            .filter(({ lines }) => lines.length > 0)
+            .map(({ lines: [title = "", ...lines] }, i) => ({
+              number: i + 1,
+              title: title.trim(),
+              table: null,
+              inner: lines.length === 0 ? [] : [{ title: "", lines: lines.map((line) => line.trim()) }],
+            })),
+        },
+      ];
+    case "beside":
     case "steps":
       return stepParts(block.groups);
     case "terms":

@@ -2,3 +2,5 @@ export { bookOf } from "./book.ts";
 export { bookPage, pageOf } from "./book-page.ts";
 export { handoutMarkdown } from "./handout-markdown.ts";
 export { handoutText } from "./handout-text.ts";
+export { laidOut } from "./paginate.ts";
+export { type PatternSize, patternOf } from "./pattern.ts";

@@ -6,7 +6,7 @@ import { typeset } from "./typeset.ts";
 import { bookWords } from "./words.ts";
 
 /** Uses that fit on a label. */
-const MOST_USES = 3;
+const MOST_USES = 4;
 
 /** Of a class a bag holds what one kit needs. */
 function labelsOf(plan: Plan): Label[] {
@@ -18,7 +18,7 @@ function labelsOf(plan: Plan): Label[] {
       colour: fabric.colour,
       count: bookWords.labels.count(piece.count / kits),
       size: typeset(piece.size),
-      uses: piece.remarks.slice(0, MOST_USES).map(typeset),
+      uses: [...(piece.turn === "" ? [] : [piece.turn]), ...piece.remarks].slice(0, MOST_USES).map(typeset),
     })),
   );
 }
@@ -35,8 +35,7 @@ export function labelSection(plan: Plan): Section | null {
     title: bookWords.labels.title,
     swatch: null,
     running: "",
-    newSheet: true,
-    titledByDrawing: false,
+    newSheet: false,
     blocks: [
       { kind: "text", text: kits === 1 ? lead : leadKits(kits), tone: "lead" },
       { kind: "labels", labels },

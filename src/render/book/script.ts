@@ -15,7 +15,7 @@ export const BOOK_SCRIPT = `(function () {
   };
   var count = function () {
     Array.prototype.forEach.call(document.querySelectorAll("[data-progress]"), function (line) {
-      var own = Array.prototype.slice.call(line.parentNode.querySelectorAll("ol input[data-tick]"));
+      var own = Array.prototype.slice.call(line.parentNode.parentNode.querySelectorAll("ol input[data-tick], h3 input[data-tick]"));
       var done = own.filter(function (box) { return box.checked; }).length;
       line.textContent = line.getAttribute("data-progress").replace("{done}", done).replace("{all}", own.length);
     });
@@ -26,8 +26,8 @@ export const BOOK_SCRIPT = `(function () {
     box.addEventListener("change", function () { write(); count(); });
   });
   var clear = document.querySelector("[data-clear]");
-  clear.hidden = false;
-  clear.addEventListener("click", function () {
+  if (clear) clear.hidden = false;
+  if (clear) clear.addEventListener("click", function () {
     if (!window.confirm(clear.getAttribute("data-clear"))) return;
     boxes.forEach(function (box) { box.checked = false; });
     write();
@@ -41,4 +41,4 @@ export const BOOK_SCRIPT = `(function () {
 `;
 
 /** SHA-256 of the script, in base 64, as a security policy names it. */
-export const BOOK_SCRIPT_HASH = "Z7NWgT0c/zhsETJASeVFbQUNB0rsgnefMAGqyoQ5I6Q=";
+export const BOOK_SCRIPT_HASH = "RkLBkAdwcxgia4jMUq/3+C2EcUItL2jhDeZSTYC6oQ4=";

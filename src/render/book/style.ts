@@ -1,3 +1,5 @@
+import { PRINT_STYLE } from "./print-style.ts";
+
 /** The colours of the book on screen, by day and by night. Print is always by day. */
 export const DAY = {
   ground: "#f7f5f0",
@@ -78,8 +80,6 @@ h2 .swatch { width: 1.35rem; height: 1.35rem; margin-right: .6rem; vertical-alig
 h3 { font-size: 1.05rem; line-height: 1.3; margin: 1.6rem 0 .5rem; }
 .lead { font-size: 1.08rem; max-width: 46rem; }
 .quiet { color: var(--quiet); font-size: .92rem; margin-top: .8rem; max-width: 46rem; }
-section > * + * { margin-top: 1rem; }
-section > .section-head + * { margin-top: 0; }
 .plain-list { max-width: 52rem; }
 .plain-list li + li { margin-top: .35rem; }
 .swatch { flex: none; vertical-align: -.15em; margin-right: .45rem; }
@@ -111,11 +111,28 @@ th .said, td .said { display: inline; min-width: 0; }
 .drawing svg { display: block; width: 100%; min-width: 36rem; max-width: 60rem; height: auto; margin: 0 auto; }
 .full-size { overflow-x: auto; background: #fff; color: #1d2733; border: 1px solid var(--line); }
 .full-size svg { display: block; max-width: none; }
-.bench { display: grid; gap: 1.5rem 2.4rem; grid-template-columns: minmax(0, 1fr); }
+.part-of { margin-top: 1rem; }
+.part-of > * + * { margin-top: 1rem; }
+.two { columns: 2 22rem; column-gap: 2.4rem; }
+.two > li, .two .step { break-inside: avoid; }
+.beside { display: grid; gap: 1rem 2rem; grid-template-columns: minmax(0, 1fr); }
+.beside .drawing svg { min-width: 0; }
+.cards { display: grid; gap: 1.2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 15rem), 1fr)); align-items: start; }
+.card-pictures { display: flex; flex-wrap: wrap; gap: .5rem; background: #fff; color: #1d2733; border-radius: 6px; }
+.card-pictures figure { flex: 1 1 14rem; }
+.card-pictures svg { display: block; width: 100%; height: auto; max-width: 30rem; }
+.card-pictures figcaption { font-size: .8rem; font-weight: 600; }
+.card-words { margin-top: .4rem; }
+.card-words .inset { padding-left: .9rem; }
+.heading-tick { display: inline-flex; gap: .7rem; align-items: flex-start; cursor: pointer; }
+.label-like { font-weight: 600; }
+.cover-line { font-size: 1.08rem; margin-bottom: .3rem; }
+.cover-foot { font-size: .86rem; color: var(--quiet); grid-column: 1 / -1; }
 .steps { list-style: none; padding: 0; }
 .step { display: flex; gap: .9rem; padding: .8rem 0; border-top: 1px solid var(--line); }
 .step .told { flex: 1; min-width: 0; }
 .step label { display: block; min-height: 1.85rem; padding: .1rem 0 .25rem; font-weight: 600; cursor: pointer; }
+.step.light label, .step.light .label-like { font-weight: 400; }
 .step .count { color: var(--accent); }
 .then { padding-left: 1.05rem; }
 .then li::marker { content: "→  "; color: var(--quiet); }
@@ -141,8 +158,9 @@ th .said, td .said { display: inline; min-width: 0; }
 
 @media (min-width: 46rem) { .cover { grid-template-columns: minmax(0, 1fr) minmax(0, 1.05fr); } }
 @media screen and (min-width: 68rem) {
-  .bench { grid-template-columns: minmax(0, 1.55fr) minmax(0, 1fr); align-items: start; }
-  .bench > .drawing { position: sticky; top: 1rem; max-height: calc(100vh - 2rem); overflow: auto; }
+  .beside { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); align-items: start; }
+  .card.span-2 { grid-column: span 2; }
+  .card.aside { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 1rem; }
 }
 @media screen and (max-width: 42rem) {
   section { border-radius: 0; margin-left: calc(-1 * clamp(.9rem, 3vw, 2.5rem)); margin-right: calc(-1 * clamp(.9rem, 3vw, 2.5rem));
@@ -161,60 +179,6 @@ th .said, td .said { display: inline; min-width: 0; }
   #buy td:not(.ticks) .said { overflow-wrap: break-word; }
   #buy td:not(.ticks) .note { flex-basis: 100%; }
   .labels { grid-template-columns: 1fr; }
-  .bench table, .bench tbody { display: block; }
-  .bench thead { display: block; position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
-  .bench tbody tr { display: grid; grid-template-columns: 2rem 2.6rem minmax(0, 1fr); padding: .5rem 0;
-    border-top: 1px solid var(--line); }
-  .bench tbody tr > * { border: 0; padding: 0 .7rem 0 0; }
-  .bench tbody td.wordy { grid-column: 3; color: var(--quiet); }
 }
 
-@media print {
-  :root { color-scheme: light; }
-  html { font-size: 10pt; }
-  body { background: none; line-height: 1.4; }
-  /* Browsers shrink a whole print where anything is wider than the paper, and templates must keep their size. */
-  .page { max-width: none; padding: 0; overflow-x: clip; }
-  nav, .bar, .skip, .progress { display: none; }
-  section { background: none; border: 0; border-radius: 0; padding: 0; margin: 1.6rem 0 0; }
-  .sheet { break-before: page; margin-top: 0; }
-  .cover { display: block; padding: 0; break-after: page; }
-  .cover .facts { padding-bottom: 6mm; border-bottom: 2px dashed var(--line); }
-  .cover-picture { margin-top: 10mm; }
-  .cover-picture svg { max-height: 178mm; max-width: 100%; width: auto; margin: 0 auto; }
-  h1 { font-size: 34pt; }
-  h1, h2, h3, caption, .section-head { break-after: avoid; }
-  .facts { grid-template-columns: repeat(3, 1fr); }
-  .titled .section-head, .titled > .facts { display: none; }
-  .drawing { overflow: visible; break-inside: avoid; }
-  .drawing svg { min-width: 0; width: auto; max-width: 100%; max-height: 242mm; }
-  #quilt h3 ~ .drawing svg { max-height: 116mm; }
-  .full-size { overflow: visible; border: 0; break-before: page; break-inside: avoid; }
-  section > .full-size + .full-size, section > * + .full-size { margin-top: 0; }
-  .bench { display: block; }
-  .bench .work { margin-top: 1rem; break-inside: avoid; }
-  #glossary, #waste .table { break-inside: avoid; }
-  th, td { padding-top: .3rem; padding-bottom: .3rem; }
-  .step, .label, .caution, tr, .terms > div, .plain-list li { break-inside: avoid; }
-  .part, .warning { break-inside: avoid; }
-  .tick { width: 5.5mm; height: 5.5mm; border-radius: 1mm; background: none; }
-  .tick:checked { background: none; border-color: var(--ink); }
-  .tick:checked::before { border-color: var(--ink); }
-  .step:has(> .tick:checked) .what { text-decoration: none; }
-  .tick-cell { min-height: 0; }
-  .caution, .warning { background: none; }
-  .cautions { grid-template-columns: repeat(3, 1fr); font-size: 9.3pt; }
-  .caution { padding: 0 0 0 .8rem; }
-  .caution ul { padding-left: 1rem; }
-  .step { padding: .5rem 0; }
-  h3 { margin: 1rem 0 .3rem; }
-  .plain-list li + li { margin-top: .15rem; }
-  section > * + * { margin-top: .8rem; }
-  .bench table { break-inside: avoid; }
-  .titled > .plain { display: none; }
-  .labels { grid-template-columns: repeat(3, 1fr); }
-  .label { min-height: 33mm; }
-  .terms { grid-template-columns: repeat(3, 1fr); gap: .6rem 1.4rem; font-size: 9pt; }
-  thead { display: table-header-group; }
-}
-`;
+${PRINT_STYLE}`;

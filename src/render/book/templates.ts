@@ -84,7 +84,6 @@ export function templateSection(plan: Plan): Section | null {
     swatch: null,
     running: words.title,
     newSheet: true,
-    titledByDrawing: false,
     blocks: [
       { kind: "text", text: words.lead, tone: "lead" },
       { kind: "list", items: use.map(sentence) },

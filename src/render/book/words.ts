@@ -10,8 +10,8 @@ function counted(count: number, one: string, many: string): string {
 export const bookWords = {
   language: "en",
   title: (plan: string) => plan || "A quilt",
-  documentTitle: (plan: string) => `${plan || "A quilt"}: cutting book`,
-  subtitle: "The cutting book",
+  documentTitle: (plan: string, kind: string) => `${plan || "A quilt"}: ${kind.toLowerCase()}`,
+  subtitle: "The bench book",
   contents: "In this book",
   skip: "Skip to the book",
   clear: "Clear all ticks",
@@ -43,12 +43,12 @@ export const bookWords = {
 
   reading: {
     title: "How to read the diagrams",
-    lead: "Each fabric has one diagram. It shows the fabric as it lies on the mat, to scale, selvages left and right and the cut end at the top.",
+    lead: "Each fabric has one diagram. It shows the cloth as it lies on the mat, to scale, selvages left and right and the cut end at the top.",
     items: [
       "Rulers along the top and the left side show how far across the fabric and how far down its length you are.",
       "A number in a circle is a strip, in the order of cutting. The steps beside the diagram use the same numbers.",
       "A letter is a size of piece. Everything with one letter goes in one bag, and the bag labels carry the same letter.",
-      "Hatched fabric is in no piece. Each way of hatching is one reason, named under the diagram, so that it reads in black and white too.",
+      "Hatched cloth is in no piece. Each way of hatching is one reason, named above, so that it reads in black and white too.",
       "The long arrow is the lengthwise grain, along the selvage. A second arrow shows which way a print runs.",
       "When many strips are cut just alike, one is drawn and a break in the drawing says how many more there are.",
     ],
@@ -62,7 +62,7 @@ export const bookWords = {
     blade: "Blade and ruler",
     iron: "Iron",
     ironRules: [
-      "Stand the iron on its heel or its rest, never face down; touch it and its plug with dry hands only, and unplug it when you leave the room.",
+      "Stand the iron on its heel or its rest, never face down, and unplug it when you leave the room.",
       "Steam burns before the plate does: keep your fingers out of its path and let a pressed seam cool before you lift it.",
       "Lay the cord where nobody can trip on it or pull it.",
     ],
@@ -70,7 +70,7 @@ export const bookWords = {
     needleRules: [
       "Keep your fingers to the sides of the presser foot, and take your foot off the pedal before you reach near the needle.",
       "Take out each pin before the needle comes to it: a struck pin can break and fly. Safety glasses are a good habit.",
-      "Switch the machine off to thread it and to change the needle, and put old needles and blades in a closed tin.",
+      "Switch the machine off to change the needle, and put old needles and blades in a closed tin.",
     ],
   },
 
@@ -79,8 +79,8 @@ export const bookWords = {
     forWhat: (uses: readonly string[]) => `For ${uses.join("; ")}`,
     spare: "spare after cutting",
     narrowest: "works down to",
-    have: "from fabric to hand",
-    spoiledTaken: (width: string) => `takes a spoiled ${width} strip`,
+    have: "from cloth to hand",
+    spoiledTaken: (width: string) => `the spare takes a spoiled ${width} strip`,
     spoiledMore: (width: string, more: string) => `a spoiled ${width} strip: ${more} more`,
     none: "–",
     narrowestNote: "Works down to is the narrowest usable width at which the same amount is still enough.",
@@ -90,12 +90,8 @@ export const bookWords = {
   cutting: {
     over: (number: number, count: number) =>
       count === 1 ? "Cutting" : `Cutting, fabric ${number} of ${count}`,
-    pieces: "Pieces",
-    columns: { letter: "bag", count: "cut", size: "size", use: "for" },
     strips: (ranges: readonly string[], count: number) =>
       `${count === 1 ? "Strip" : "Strips"} ${ranges.join(", ")} in the diagram`,
-    steps: "Steps",
-    after: "When all is cut",
   },
 
   labels: {
@@ -106,14 +102,8 @@ export const bookWords = {
       `Print this sheet ${kits} times, once for each kit. Cut along the dashed lines and put one label in each bag.`,
   },
 
-  quilt: {
-    title: "The quilt",
-    blocks: "Blocks and their units",
-  },
-
   waste: {
     title: "Waste and leftovers",
-    leftovers: "Left over and worth keeping",
   },
 
   assumed: {
@@ -158,7 +148,7 @@ export const bookWords = {
       [
         "Fold once more",
         /fold the fabric once more/i,
-        "To lay the folded edge on the selvages, so that the fabric lies in four layers and half as wide.",
+        "To lay the folded edge on the selvages, so that the cloth lies in four layers and half as wide.",
       ],
       [
         "One-way print",
@@ -217,8 +207,9 @@ export const bookWords = {
     ] as readonly (readonly [string, RegExp, string])[],
   },
 
-  sewing: {
-    title: "Sewing",
-    lead: "Sew one of each first, measure it, and go on when it is right.",
+  making: {
+    bags: "Bags",
+    titles: { blocks: "Blocks", setting: "Rows and top" },
   },
+  pictureOf: "Pictures of this step",
 } as const;

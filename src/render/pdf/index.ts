@@ -1,87 +1,118 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
 import { bookOf } from "../book/book.ts";
-import type { Section } from "../book/content.ts";
+import type { Book } from "../book/content.ts";
+import { high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
+import { type LaidSection, laidOut } from "../book/paginate.ts";
 import { DAY } from "../book/style.ts";
 import { bookWords } from "../book/words.ts";
 import { safeColour } from "../svg/palette.ts";
-import { drawBench } from "./pdf-bench.ts";
 import { drawBlock } from "./pdf-blocks.ts";
 import {
+  aside,
   closeSheet,
-  drawing,
-  ensure,
-  heightOfDrawing,
-  heightOn,
+  drawingAt,
+  marked,
   newPage,
   openSheet,
   type PdfOptions,
-  paragraph,
+  rule,
   type Sheet,
-  scratchSheet,
   square,
-  stitch,
+  textAt,
+  within,
 } from "./sheet.ts";
 
 export type { PdfOptions } from "./sheet.ts";
 
-/** A section up to this share of a page is kept on one. */
-const KEPT = 0.85;
-const BEFORE = 14;
+/** Letters of a title that would fill the cover. */
+const LONG_TITLE = 60;
 
-function drawSection(sheet: Sheet, scratch: Sheet, section: Section): void {
-  if (section.newSheet) newPage(sheet, section.running);
-  else {
-    const high = heightOn(scratch, (on) => drawInside(on, scratch, section)) + BEFORE;
-    ensure(sheet, high <= (sheet.bottom - sheet.top) * KEPT ? high : 150);
-    if (sheet.y > sheet.top) sheet.y += BEFORE;
-  }
+function drawHead(sheet: Sheet, { over, title, swatch, head }: LaidSection): void {
+  let { y } = sheet;
+  const { left } = sheet;
+  const inset = swatch === null ? 0 : 22;
+  if (over !== "")
+    marked(sheet, "P", () => {
+      y = textAt(sheet, over, { x: left, y, width: LEAF.width }, TYPE.small, { colour: DAY.quiet });
+    });
+  if (swatch !== null) aside(sheet, () => square(sheet, left, y + 4, 14, safeColour(swatch)));
+  marked(sheet, "H2", () => {
+    textAt(sheet, title, { x: left + inset, y, width: LEAF.width - inset }, TYPE.title, { title: true });
+  });
+  aside(sheet, () => rule(sheet, { x: left, y: sheet.y + head - 5, width: LEAF.width }, true));
+  sheet.y += head;
+}
+
+function drawSection(sheet: Sheet, section: LaidSection, ticked: boolean): void {
+  if (section.fresh) newPage(sheet, section.running);
+  else sheet.y += section.gap;
   sheet.document.outline.addItem(section.title);
-  drawInside(sheet, scratch, section);
+  within(sheet, "Sect", () => {
+    drawHead(sheet, section);
+    for (const laid of section.blocks) {
+      if (laid.fresh) newPage(sheet, section.running);
+      else sheet.y += laid.gap;
+      drawBlock(sheet, laid, ticked);
+      sheet.y += laid.height;
+    }
+  });
 }
 
-function drawInside(sheet: Sheet, scratch: Sheet, section: Section): void {
-  const { title, over, swatch, blocks, titledByDrawing } = section;
-  // The first drawing has the title and its facts already.
-  const told = titledByDrawing ? blocks.filter(({ kind }) => kind !== "facts" && kind !== "text") : blocks;
-  if (!titledByDrawing) {
-    if (over !== "") paragraph(sheet, over, { size: 8, colour: DAY.quiet, after: 1 });
-    if (swatch !== null) square(sheet, sheet.left, sheet.y + 2, 14, safeColour(swatch));
-    paragraph(sheet, title, { size: 19, title: true, indent: swatch === null ? 0 : 22, after: 6 });
-    stitch(sheet);
-  }
-  for (const [i, block] of told.entries()) {
-    const next = told[i + 1];
-    // A heading goes with the drawing under it.
-    if (block.kind === "heading" && next?.kind === "picture") {
-      ensure(sheet, Math.min(heightOfDrawing(sheet, next.svg) + 40, sheet.bottom - sheet.top));
-    }
-    if (block.kind === "bench") {
-      drawBench(sheet, scratch, block, told.slice(i + 1));
-      return;
-    }
-    drawBlock(sheet, block);
-  }
+function drawCover(sheet: Sheet, book: Book): void {
+  const { left } = sheet;
+  const wide = { x: left, width: LEAF.width };
+  let y = sheet.top;
+  const long = book.title.length > LONG_TITLE;
+  const type = long ? { size: 15, line: 18 } : { size: 32, line: 38 };
+  marked(sheet, "P", () => {
+    y = textAt(sheet, book.subtitle.toUpperCase(), { ...wide, y }, TYPE.body, {
+      bold: true,
+      colour: DAY.accent,
+    });
+  });
+  marked(sheet, "H1", () => {
+    y = textAt(sheet, book.title, { ...wide, y: y + 2 }, type, { title: true }) + 6;
+  });
+  const lines = book.cover.lines ?? [];
+  for (const line of lines)
+    marked(sheet, "P", () => {
+      y = textAt(sheet, line, { ...wide, y }, TYPE.lead);
+    });
+  const facts = { kind: "facts", facts: book.cover.facts } as const;
+  sheet.y = y + 6;
+  drawBlock(sheet, { block: facts, fresh: false, gap: 0, height: 0, scale: 1 }, false);
+  const rows = Math.ceil(book.cover.facts.length / 4);
+  y = sheet.y + rows * 34;
+  aside(sheet, () => rule(sheet, { ...wide, y }, true));
+  y += 12;
+  const foot = book.cover.foot ?? "";
+  const below = foot === "" ? 0 : high(foot, LEAF.width, TYPE.small) + 8;
+  const own = sizeOf(book.cover.svg);
+  const room = sheet.top + LEAF.height - y - below;
+  const scale = Math.min(LEAF.width / own.width, room / own.height);
+  drawingAt(sheet, book.cover.svg, left + (LEAF.width - own.width * scale) / 2, y, scale);
+  if (foot !== "")
+    marked(sheet, "P", () =>
+      textAt(sheet, foot, { ...wide, y: sheet.top + LEAF.height - below + 8 }, TYPE.small, {
+        colour: DAY.quiet,
+      }),
+    );
 }
 
-/**
- * The cutting book as a vector PDF, at full size on the paper asked for. Same plan and options, same bytes.
- */
+/** A book as a vector PDF with its reading order told, on the paper asked for. Same book and options, same bytes. */
+export function printedBook(book: Book, options: PdfOptions): Promise<Uint8Array> {
+  const sheet = openSheet(book.title, options);
+  drawCover(sheet, book);
+  for (const section of laidOut(book).sections) drawSection(sheet, section, book.purpose === "bench");
+  return closeSheet(sheet, book.title, bookWords.page);
+}
+
+/** The bench book of a plan as a PDF. */
 export function bookPdf(
   plan: Plan,
   options: PdfOptions,
   comparison: Comparison | null = null,
 ): Promise<Uint8Array> {
-  const book = bookOf(plan, undefined, comparison);
-  const sheet = openSheet(book.title, options);
-  paragraph(sheet, book.subtitle.toUpperCase(), { size: 9, bold: true, colour: DAY.accent, after: 2 });
-  paragraph(sheet, book.title, { size: book.title.length > 60 ? 15 : 36, title: true, after: 12 });
-  drawBlock(sheet, { kind: "facts", facts: book.cover.facts });
-  sheet.y += 10;
-  stitch(sheet);
-  sheet.y += 10;
-  drawing(sheet, book.cover.svg, { width: sheet.width, height: sheet.bottom - sheet.y }, { centred: true });
-  const scratch = scratchSheet(options);
-  for (const section of book.sections) drawSection(sheet, scratch, section);
-  return closeSheet(sheet, book.title, bookWords.page);
+  return printedBook(bookOf(plan, undefined, comparison), options);
 }

@@ -1,242 +1,194 @@
-import type { Block, Label, Step, StepGroup, Table } from "../book/content.ts";
-import { DAY } from "../book/style.ts";
-import { bookWords } from "../book/words.ts";
-import { safeColour } from "../svg/palette.ts";
+import type { Block, Label } from "../book/content.ts";
 import {
-  drawing,
-  ensure,
-  fullSizePage,
-  heightOf,
-  paragraph,
-  rule,
-  type Sheet,
-  square,
-  textAt,
-} from "./sheet.ts";
+  cautionHigh,
+  cautionParts,
+  FACT_COLUMNS,
+  factHigh,
+  GAP,
+  high,
+  LABELS,
+  LEAF,
+  labelUses,
+  PER_UNIT,
+  sizeOf,
+  TYPE,
+} from "../book/measure.ts";
+import type { LaidBlock } from "../book/paginate.ts";
+import { DAY } from "../book/style.ts";
+import { safeColour } from "../svg/palette.ts";
+import { aside, drawingAt, marked, type Sheet, square, textAt, within } from "./sheet.ts";
+import { drawCards, drawSteps, type Place } from "./steps.ts";
 import { drawTable } from "./tables.ts";
 
-const BODY = 9.5;
-const SMALL = 8;
-
-/** Every line of a step with where it stands, so that a step is measured before it is drawn. */
-function stepLines(
-  step: Step,
-  number: number,
-): { text: string; indent: number; size: number; bold: boolean; colour: string }[] {
-  const base = { size: BODY, bold: false, colour: DAY.ink };
-  const then = (details: readonly string[]) =>
-    details.map((text) => ({ ...base, text: `→ ${text}`, indent: 30 }));
-  return [
-    { ...base, text: `${number}. ${step.title}`, indent: 22, bold: true },
-    ...then(step.details),
-    ...step.parts.flatMap(({ title, details }) => [
-      { ...base, text: title, indent: 22, size: SMALL, bold: true },
-      ...then(details),
-    ]),
-    ...(step.where === "" ? [] : [{ ...base, text: step.where, indent: 22, size: SMALL, colour: DAY.quiet }]),
-    ...step.warnings.map((text) => ({ ...base, text, indent: 30, size: SMALL, colour: DAY.alarm })),
-  ];
-}
-
-/** About as high as a row of a table is. */
-const ROW = 20;
-const STEP_INDENT = 22;
-
-function drawInStep(sheet: Sheet, table: Table): void {
-  const { left, width } = sheet;
-  sheet.y += 3;
-  sheet.left = left + STEP_INDENT;
-  sheet.width = width - STEP_INDENT;
-  drawTable(sheet, table);
-  sheet.left = left;
-  sheet.width = width;
-}
-
-function drawSteps(sheet: Sheet, groups: readonly StepGroup[]): void {
-  let number = 0;
-  for (const { title, steps } of groups) {
-    if (title !== "") heading(sheet, title);
-    for (const step of steps) {
-      number += 1;
-      const lines = stepLines(step, number);
-      const heights = lines.map(({ text, ...style }) => heightOf(sheet, text, style));
-      const tableHigh = step.table === undefined ? 0 : (step.table.rows.length + 2) * ROW;
-      ensure(
-        sheet,
-        Math.min(
-          heights.reduce((sum, high) => sum + high + 1, 12 + tableHigh),
-          sheet.bottom - sheet.top,
-        ),
-      );
-      rule(sheet, sheet.y);
-      sheet.y += 5;
-      square(sheet, sheet.left, sheet.y, 13, null);
-      for (const [i, { text, ...style }] of lines.entries()) {
-        paragraph(sheet, text, { ...style, after: 1 });
-        if (i === 0 && step.table !== undefined) drawInStep(sheet, step.table);
-      }
-      sheet.y += 5;
-    }
-  }
-}
-
-/** The steps at the mat under their heading. */
-export function drawBenchSteps(sheet: Sheet, groups: readonly StepGroup[]): void {
-  heading(sheet, bookWords.cutting.steps);
-  drawSteps(sheet, groups);
-}
-
-function heading(sheet: Sheet, text: string): void {
-  ensure(sheet, 60);
-  sheet.y += 6;
-  paragraph(sheet, text, { size: 11, bold: true, after: 4 });
-}
-
-/** Items in columns of equal width, row by row; a row is never broken. */
-function grid(
-  sheet: Sheet,
+/** Things in columns of this height, one column after another. */
+function inColumns<T>(
+  parts: readonly T[],
   columns: number,
-  count: number,
-  draw: (i: number, x: number, y: number, width: number, measure: boolean) => number,
+  at: Place & { height: number },
+  highOf: (part: T, width: number) => number,
+  draw: (part: T, place: Place) => void,
 ): void {
-  const gap = 14;
-  const width = (sheet.width - gap * (columns - 1)) / columns;
-  for (let first = 0; first < count; first += columns) {
-    const cells = Array.from({ length: Math.min(columns, count - first) }, (_, c) => ({
-      i: first + c,
-      x: sheet.left + c * (width + gap),
-    }));
-    const high = Math.max(...cells.map(({ i, x }) => draw(i, x, sheet.y, width, true)));
-    ensure(sheet, high);
-    for (const { i, x } of cells) draw(i, x, sheet.y, width, false);
-    sheet.y += high + 8;
+  const width = (at.width - GAP.column * (columns - 1)) / columns;
+  let [column, y] = [0, at.y];
+  for (const part of parts) {
+    const own = highOf(part, width);
+    if (y > at.y && y + own > at.y + at.height + 0.5 && column < columns - 1)
+      [column, y] = [column + 1, at.y];
+    draw(part, { x: at.x + column * (width + GAP.column), y, width });
+    y += own;
   }
 }
 
-/** Texts one under another in a cell; their height. */
-function stack(
-  sheet: Sheet,
-  x: number,
-  y: number,
-  width: number,
-  measure: boolean,
-  lines: readonly { text: string; size: number; bold?: boolean; colour?: string }[],
-): number {
-  let at = y;
-  for (const { text, ...style } of lines) {
-    const high = heightOf(sheet, text, { ...style, width });
-    if (!measure) textAt(sheet, text, x, at, { ...style, width });
-    at += high + 1;
-  }
-  return at - y;
-}
-
-const LABEL = { columns: 3, height: 94 };
-
-/** Bag labels between dashed lines; long names are cut off at the label's edge. */
-function drawLabels(sheet: Sheet, labels: readonly Label[]): void {
+function drawLabel(sheet: Sheet, label: Label, { x, y, width }: Place): void {
   const { document } = sheet;
-  const width = sheet.width / LABEL.columns;
-  for (const [i, label] of labels.entries()) {
-    const column = i % LABEL.columns;
-    if (column === 0) ensure(sheet, LABEL.height);
-    const x = sheet.left + column * width;
+  aside(sheet, () => {
     document.save().lineWidth(0.8).dash(3, { space: 2.5 }).strokeColor(DAY.quiet);
-    document.rect(x, sheet.y, width, LABEL.height).stroke().restore();
-    document
-      .save()
-      .rect(x + 3, sheet.y + 3, width - 6, LABEL.height - 6)
-      .clip();
-    textAt(sheet, label.letter, x + 9, sheet.y + 8, {
-      size: label.letter.length > 1 ? 19 : 28,
-      title: true,
-      width: 44,
+    document.rect(x, y, width, LABELS.height).stroke().restore();
+    square(sheet, x + 34, y + 8, 7, safeColour(label.colour));
+  });
+  marked(sheet, "P", () => {
+    document.save();
+    document.rect(x + 2, y + 2, width - 4, LABELS.height - 4).clip();
+    const large = { size: label.letter.length > 1 ? 15 : 21, line: 26 };
+    textAt(sheet, label.letter, { x: x + 6, y: y + 5, width: 40 }, large, { title: true });
+    const room = width - 38;
+    const name = label.fabric.length > 40 ? `${label.fabric.slice(0, 39)}…` : label.fabric;
+    let at = textAt(sheet, name, { x: x + 44, y: y + 6, width: room - 10 }, TYPE.small);
+    at = textAt(sheet, `${label.size} · ${label.count}`, { x: x + 34, y: at, width: room }, TYPE.small, {
+      bold: true,
     });
-    square(sheet, x + 48, sheet.y + 11, 8, safeColour(label.colour));
-    const name = { size: SMALL, width: width - 70 };
-    const cut = label.fabric.length > 60 ? `${label.fabric.slice(0, 59)}…` : label.fabric;
-    textAt(sheet, cut, x + 60, sheet.y + 10, name);
-    stack(sheet, x + 48, sheet.y + 12 + heightOf(sheet, cut, name), width - 56, false, [
-      { text: label.size, size: BODY, bold: true },
-      { text: label.count, size: BODY },
-      ...label.uses.map((text) => ({ text, size: 7, colour: DAY.quiet })),
-    ]);
+    for (const use of labelUses(label))
+      at = textAt(
+        sheet,
+        use,
+        { x: x + 34, y: at, width: room },
+        { size: 6.4, line: 7.8 },
+        { colour: DAY.quiet },
+      );
     document.restore();
-    if (column === LABEL.columns - 1 || i === labels.length - 1) sheet.y += LABEL.height;
-  }
-  sheet.y += 10;
+  });
 }
 
-/** One block of a section on paper. */
-export function drawBlock(sheet: Sheet, block: Block): void {
-  const whole = { width: sheet.width, height: sheet.bottom - sheet.top - 40 };
+/** One block of a page at its place; `ticked`: with boxes to tick. */
+export function drawBlock(sheet: Sheet, { block, height, scale }: LaidBlock, ticked: boolean): void {
+  const at = { x: sheet.left, y: sheet.y, width: LEAF.width, height };
   switch (block.kind) {
     case "text": {
-      const quiet = block.tone === "quiet";
-      paragraph(sheet, block.text, {
-        size: quiet ? SMALL : block.tone === "lead" ? 10.5 : BODY,
-        colour: quiet ? DAY.quiet : DAY.ink,
-        after: 7,
-      });
+      const type = TYPE[block.tone === "plain" ? "body" : block.tone === "lead" ? "lead" : "small"];
+      const colour = block.tone === "quiet" ? DAY.quiet : DAY.ink;
+      marked(sheet, "P", () => textAt(sheet, block.text, at, type, { colour }));
       break;
     }
-    case "heading":
-      heading(sheet, block.text);
+    case "heading": {
+      const inset = block.tick === undefined ? 0 : GAP.tick;
+      if (inset > 0 && ticked) aside(sheet, () => square(sheet, at.x, at.y + 2, 10, null));
+      const place = { ...at, x: at.x + (ticked ? inset : 0), width: at.width - inset };
+      marked(sheet, "H3", () => textAt(sheet, block.text, place, TYPE.heading, { bold: true }));
       break;
+    }
     case "list":
-      for (const item of block.items) {
-        ensure(sheet, Math.min(60, heightOf(sheet, item, { size: BODY, indent: 12 })));
-        textAt(sheet, "•", sheet.left, sheet.y, { size: BODY });
-        paragraph(sheet, item, { size: BODY, indent: 12, after: 3 });
-      }
-      sheet.y += 4;
+      within(sheet, "L", () =>
+        inColumns(
+          block.items,
+          block.columns ?? 1,
+          at,
+          (item, width) => high(item, width - 10, TYPE.body) + GAP.item,
+          (item, { x, y, width }) => {
+            aside(sheet, () =>
+              textAt(sheet, "•", { x: x + 1, y, width: 9 }, TYPE.body, { colour: DAY.quiet }),
+            );
+            within(sheet, "LI", () =>
+              marked(sheet, "LBody", () =>
+                textAt(sheet, item, { x: x + 10, y, width: width - 10 }, TYPE.body),
+              ),
+            );
+          },
+        ),
+      );
       break;
     case "facts":
-      grid(sheet, 3, block.facts.length, (i, x, y, width, measure) => {
-        const { caption = "", value = "" } = block.facts[i] ?? {};
-        return stack(sheet, x, y, width, measure, [
-          { text: caption, size: SMALL, colour: DAY.quiet },
-          { text: value, size: 10.5, bold: true },
-        ]);
-      });
+      drawFacts(sheet, block, at);
       break;
     case "cautions":
-      grid(sheet, 3, block.tools.length, (i, x, y, width, measure) => {
-        const { tool = "", rules = [] } = block.tools[i] ?? {};
-        return stack(sheet, x, y, width, measure, [
-          { text: tool, size: BODY, bold: true, colour: DAY.alarm },
-          ...rules.map((rule) => ({ text: `• ${rule}`, size: 8.6 })),
-        ]);
-      });
+      drawCautions(sheet, block, at);
       break;
     case "table":
-      drawTable(sheet, block.table);
+      drawTable(sheet, block.table, at);
       break;
     case "picture":
-      drawing(sheet, block.svg, whole, { snug: true });
+    case "full-size": {
+      const wide = sizeOf(block.svg).width * scale;
+      const x = (sheet.document.page.width - wide) / 2;
+      drawingAt(sheet, block.svg, block.kind === "picture" ? Math.max(at.x, x) : x, at.y, scale);
       break;
-    case "full-size":
-      fullSizePage(sheet, block.svg);
-      break;
-    case "bench":
-      drawing(sheet, block.svg, whole);
-      drawTable(sheet, block.table);
-      drawBenchSteps(sheet, block.groups);
-      break;
+    }
     case "steps":
-      drawSteps(sheet, block.groups);
+      drawSteps(sheet, block.groups, at, block.columns ?? 1, ticked);
       break;
-    case "labels":
-      drawLabels(sheet, block.labels);
+    case "beside": {
+      const wide = sizeOf(block.svg).width * PER_UNIT;
+      drawingAt(sheet, block.svg, at.x, at.y, PER_UNIT);
+      const right = { ...at, x: at.x + wide + GAP.column, width: at.width - wide - GAP.column };
+      drawSteps(sheet, block.groups, right, 1, ticked);
       break;
+    }
+    case "cards":
+      drawCards(sheet, block.cards, at);
+      break;
+    case "labels": {
+      const width = LEAF.width / LABELS.columns;
+      for (const [i, label] of block.labels.entries()) {
+        const [row, column] = [Math.floor(i / LABELS.columns), i % LABELS.columns];
+        drawLabel(sheet, label, { x: at.x + column * width, y: at.y + row * LABELS.height, width });
+      }
+      break;
+    }
     case "terms":
-      grid(sheet, 3, block.terms.length, (i, x, y, width, measure) => {
-        const { term = "", meaning = "" } = block.terms[i] ?? {};
-        return stack(sheet, x, y, width, measure, [
-          { text: term, size: BODY, bold: true },
-          { text: meaning, size: 8.6 },
-        ]);
-      });
+      inColumns(
+        block.terms,
+        3,
+        at,
+        ({ term, meaning }, width) =>
+          high(term, width, TYPE.small, true) + high(meaning, width, TYPE.small) + 4,
+        ({ term, meaning }, place) =>
+          marked(sheet, "P", () => {
+            const y = textAt(sheet, term, place, TYPE.small, { bold: true });
+            textAt(sheet, meaning, { ...place, y }, TYPE.small);
+          }),
+      );
       break;
   }
+}
+
+function drawFacts(sheet: Sheet, { facts }: Block & { kind: "facts" }, at: Place): void {
+  const width = (at.width - GAP.column * (FACT_COLUMNS - 1)) / FACT_COLUMNS;
+  let { y } = at;
+  for (let first = 0; first < facts.length; first += FACT_COLUMNS) {
+    const row = facts.slice(first, first + FACT_COLUMNS);
+    for (const [c, { caption, value }] of row.entries()) {
+      const place = { x: at.x + c * (width + GAP.column), y, width };
+      marked(sheet, "P", () => {
+        const down = textAt(sheet, caption, place, TYPE.small, { colour: DAY.quiet });
+        textAt(sheet, value, { ...place, y: down }, TYPE.body, { bold: true });
+      });
+    }
+    y += Math.max(...row.map(factHigh));
+  }
+}
+
+function drawCautions(
+  sheet: Sheet,
+  block: Block & { kind: "cautions" },
+  at: Place & { height: number },
+): void {
+  inColumns(cautionParts(block), 3, at, cautionHigh, ({ text, tool }, { x, y, width }) => {
+    if (tool) {
+      marked(sheet, "H3", () =>
+        textAt(sheet, text, { x, y, width }, TYPE.body, { bold: true, colour: DAY.alarm }),
+      );
+      return;
+    }
+    aside(sheet, () => textAt(sheet, "•", { x, y, width: 9 }, TYPE.small, { colour: DAY.alarm }));
+    marked(sheet, "P", () => textAt(sheet, text, { x: x + 9, y, width: width - 9 }, TYPE.small));
+  });
 }

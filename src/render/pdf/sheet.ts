@@ -1,5 +1,6 @@
 import PDFDocument from "pdfkit";
 import svgToPdf from "svg-to-pdfkit";
+import { LEAF, linesIn, sizeOf, type Type } from "../book/measure.ts";
 import { DAY } from "../book/style.ts";
 import { fitText, startsRightToLeft } from "../svg/text-fit.ts";
 import { withoutTexts } from "./drawing-texts.ts";
@@ -7,7 +8,6 @@ import {
   type Face,
   type FontFiles,
   isEveryday,
-  linesOf,
   lineWidth,
   openTypesetter,
   setLine,
@@ -21,42 +21,39 @@ export interface PdfOptions {
   made: Date;
 }
 
-export interface TextStyle {
-  size: number;
+/** How a line is set, besides its size. */
+export interface Look {
   bold?: boolean;
-  /** Set as a title, in letters of their own. */
+  /** In letters of titles. */
   title?: boolean;
   colour?: string;
-  /** Points left of the text, and how wide it may be; all the room when left out. */
-  indent?: number;
-  width?: number;
   align?: "left" | "right";
-  /** Points below. */
-  after?: number;
 }
 
 export interface Sheet {
-  /** Left edge, right edge and the top of a page's room, in points. */
+  /** Left edge and top of the room that both papers share, in points. */
   left: number;
-  width: number;
   top: number;
-  bottom: number;
   /** Where the next thing goes. */
   y: number;
   document: PDFKit.PDFDocument;
   setter: Typesetter;
   /** Running header of each page so far. */
   running: string[];
+  /** The part of the reading order that is being written. */
+  within: PDFKit.PDFStructureElement;
 }
 
-const MARGIN = { x: 37, top: 52, bottom: 46 };
+const TOP = 46;
 
 /** An empty document on its first page. */
 export function openSheet(title: string, { fonts, paper, made }: PdfOptions): Sheet {
   const document = new PDFDocument({
     size: paper === "a4" ? "A4" : "LETTER",
-    margins: { left: MARGIN.x, right: MARGIN.x, top: MARGIN.top, bottom: 0 },
+    margins: { left: 0, right: 0, top: 0, bottom: 0 },
     bufferPages: true,
+    tagged: true,
+    pdfVersion: "1.7",
     lang: "en",
     displayTitle: true,
     info: {
@@ -68,139 +65,106 @@ export function openSheet(title: string, { fonts, paper, made }: PdfOptions): Sh
     },
   });
   const setter = openTypesetter(document, fonts);
-  const { width, height } = document.page;
-  return {
-    left: MARGIN.x,
-    width: width - 2 * MARGIN.x,
-    top: MARGIN.top,
-    bottom: height - MARGIN.bottom,
-    y: MARGIN.top,
-    document,
-    setter,
-    running: [""],
-  };
+  const within = document.struct("Document");
+  document.addStructure(within);
+  const left = (document.page.width - LEAF.width) / 2;
+  return { left, top: TOP, y: TOP, document, setter, running: [""], within };
 }
 
-/** A sheet without end and never printed, to see how high things stand. */
-export function scratchSheet(options: PdfOptions): Sheet {
-  return { ...openSheet("", options), bottom: Number.POSITIVE_INFINITY };
-}
-
-/** How high it stands what `draw` sets on a sheet. */
-export function heightOn(scratch: Sheet, draw: (sheet: Sheet) => void): number {
-  scratch.y = scratch.top;
-  draw(scratch);
-  return scratch.y - scratch.top;
-}
-
-/** Begins a page with this running header, unless the page at hand is empty. */
+/** Begins a page with this running header. */
 export function newPage(sheet: Sheet, running: string): void {
-  if (sheet.y > sheet.top) {
-    sheet.document.addPage();
-    sheet.running.push(running);
-  }
-  sheet.running[sheet.running.length - 1] = running;
+  sheet.document.addPage();
+  sheet.running.push(running);
   sheet.y = sheet.top;
 }
 
-/** Makes sure that `height` points fit on the page; something higher than a page begins a page. */
-export function ensure(sheet: Sheet, height: number): void {
-  if (sheet.y + height > sheet.bottom) newPage(sheet, sheet.running.at(-1) ?? "");
+/** What `draw` writes as one part of the reading order: a section, a list, a row. */
+export function within(sheet: Sheet, kind: string, draw: () => void): void {
+  const outer = sheet.within;
+  const own = sheet.document.struct(kind);
+  outer.add(own);
+  sheet.within = own;
+  draw();
+  own.end();
+  sheet.within = outer;
 }
 
-const LINE_GAP = 1.5;
+/** What `draw` puts on the page as one thing to be read: a paragraph, a heading, a figure with its words. */
+export function marked(sheet: Sheet, kind: string, draw: () => void, options: { alt?: string } = {}): void {
+  const own = sheet.document.struct(kind, options);
+  sheet.within.add(own);
+  own.add(draw);
+  own.end();
+}
 
-function faceOf({ bold, title }: TextStyle): Face {
+/** What is drawn for the eye alone. */
+export function aside(sheet: Sheet, draw: () => void): void {
+  sheet.document.markContent("Artifact", { type: "Layout" });
+  draw();
+  sheet.document.endMarkedContent();
+}
+
+function faceOf({ bold, title }: Look): Face {
   if (title === true) return "title";
   return bold === true ? "bodyBold" : "body";
 }
 
-function use(sheet: Sheet, style: TextStyle): void {
-  sheet.document
-    .font(faceOf(style))
-    .fontSize(style.size)
-    .fillColor(style.colour ?? DAY.ink);
-}
+/** Share of a line that lies above its baseline. */
+const ABOVE = 0.78;
 
-/** Height of one line, the room below it included. */
-function leading(sheet: Sheet, style: TextStyle): number {
-  use(sheet, style);
-  return sheet.document.currentLineHeight(true) + LINE_GAP;
-}
-
-/** How high a text will stand. */
-export function heightOf(sheet: Sheet, text: string, style: TextStyle): number {
-  const said = fitText(text) || " ";
-  const width = style.width ?? sheet.width - (style.indent ?? 0);
-  const high = leading(sheet, style);
-  if (isEveryday(said)) return sheet.document.heightOfString(said, { width, lineGap: LINE_GAP });
-  return linesOf(sheet.setter, said, faceOf(style), style.size, width).length * high;
-}
-
-/** How wide a text is on one line. */
-export function widthOf(sheet: Sheet, text: string, style: TextStyle): number {
-  return lineWidth(sheet.setter, fitText(text), faceOf(style), style.size);
-}
-
-/** Text at a place, not moving on. */
-export function textAt(sheet: Sheet, text: string, x: number, y: number, style: TextStyle): void {
-  const said = fitText(text) || " ";
-  const width = style.width ?? sheet.width - (x - sheet.left);
-  const align = style.align ?? "left";
-  const high = leading(sheet, style);
-  if (isEveryday(said)) {
-    sheet.document.text(said, x, y, { width, align, lineGap: LINE_GAP });
-    return;
+/** Lines of a text from `y` down, broken as they were measured; where the next would go. */
+export function textAt(
+  sheet: Sheet,
+  text: string,
+  at: { x: number; y: number; width: number },
+  type: Type,
+  look: Look = {},
+): number {
+  const { document, setter } = sheet;
+  const said = fitText(text);
+  const face = faceOf(look);
+  const colour = look.colour ?? DAY.ink;
+  const right = look.align === "right" || startsRightToLeft(said);
+  const lines = linesIn(
+    said,
+    look.title === true ? at.width * 0.9 : at.width,
+    type,
+    look.bold === true || look.title === true,
+  );
+  for (const [i, line] of lines.entries()) {
+    const y = at.y + i * type.line + type.line * ABOVE;
+    if (isEveryday(line) && !right) {
+      document.font(face).fontSize(type.size).fillColor(colour);
+      document.text(line, at.x, y, { lineBreak: false, baseline: "alphabetic" });
+      continue;
+    }
+    const place = { x: right ? at.x + at.width : at.x, y, anchor: right ? "end" : "start" } as const;
+    setLine(
+      setter,
+      line,
+      { ...place, base: startsRightToLeft(said) ? "rtl" : "ltr" },
+      { face, size: type.size, colour },
+    );
   }
-  const face = faceOf(style);
-  const colour = style.colour ?? DAY.ink;
-  // As far below the top of the line as the everyday way of setting has it.
-  const drop = high - LINE_GAP - style.size * 0.24;
-  const at = {
-    x: align === "left" ? x : x + width,
-    anchor: align === "left" ? "start" : "end",
-    base: startsRightToLeft(said) ? "rtl" : "ltr",
-  } as const;
-  for (const [i, line] of linesOf(sheet.setter, said, face, style.size, width).entries()) {
-    setLine(sheet.setter, line, { ...at, y: y + i * high + drop }, { face, size: style.size, colour });
-  }
+  return at.y + Math.max(1, lines.length) * type.line;
 }
 
-/** A paragraph; one longer than the page is high is broken by lines. */
-export function paragraph(sheet: Sheet, text: string, style: TextStyle): void {
-  const height = heightOf(sheet, text, style);
-  const room = sheet.bottom - sheet.top;
-  if (height > room) {
-    const letters = Array.from(text);
-    const half = Math.ceil(letters.length / 2);
-    paragraph(sheet, letters.slice(0, half).join(""), { ...style, after: 0 });
-    paragraph(sheet, letters.slice(half).join(""), style);
-    return;
-  }
-  ensure(sheet, height);
-  textAt(sheet, text, sheet.left + (style.indent ?? 0), sheet.y, style);
-  sheet.y += height + (style.after ?? 4);
-}
-
-/** A line across the page; dashed as a running stitch. */
-export function stitch(sheet: Sheet): void {
-  const { document, left, width, y } = sheet;
-  document.save().lineWidth(1.2).dash(5, { space: 3 }).strokeColor(DAY.line);
+/** A line from edge to edge; dashed as a running stitch. */
+export function rule(
+  sheet: Sheet,
+  at: { x: number; y: number; width: number },
+  stitched = false,
+  colour: string = DAY.line,
+): void {
+  const { document } = sheet;
   document
-    .moveTo(left, y)
-    .lineTo(left + width, y)
-    .stroke()
-    .restore();
-  sheet.y += 9;
-}
-
-/** A thin line at a height. */
-export function rule(sheet: Sheet, y: number, colour: string = DAY.line, weight = 0.6): void {
-  const { document, left, width } = sheet;
-  document.save().lineWidth(weight).strokeColor(colour);
+    .save()
+    .lineWidth(stitched ? 1.1 : 0.6)
+    .strokeColor(colour);
+  if (stitched) document.dash(5, { space: 3 });
   document
-    .moveTo(left, y)
-    .lineTo(left + width, y)
+    .moveTo(at.x, at.y)
+    .lineTo(at.x + at.width, at.y)
     .stroke()
     .restore();
 }
@@ -217,74 +181,67 @@ export function square(sheet: Sheet, x: number, y: number, size: number, colour:
   sheet.document.restore();
 }
 
-/** Size of an SVG in its own units. */
-function sizeOf(svg: string): { width: number; height: number } {
-  const [, width = "0", height = "0"] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
-  return { width: Number(width), height: Number(height) };
+const ENTITIES: readonly (readonly [RegExp, string])[] = [
+  [/&lt;/g, "<"],
+  [/&gt;/g, ">"],
+  [/&quot;/g, '"'],
+  [/&amp;/g, "&"],
+];
+
+/** What a drawing says of itself, for those who do not see it. */
+function altOf(svg: string): string {
+  const title = /<title[^>]*>([^<]*)</.exec(svg)?.[1] ?? "";
+  const description = /<desc[^>]*>([^<]*)</.exec(svg)?.[1] ?? "";
+  const said = [title, description].filter((part) => part !== "").join(". ");
+  return ENTITIES.reduce((text, [from, to]) => text.replace(from, to), said);
 }
 
-/** How high a drawing stands that is as wide as the page. */
-export function heightOfDrawing(sheet: Sheet, svg: string): number {
-  const { width, height } = sizeOf(svg);
-  return height * Math.min(1, sheet.width / width);
-}
-
-/** Share of its size that a drawing may be set smaller, to stay on the page it begins on. */
-const SNUG = 0.8;
-
-/** An SVG as large as it may be; it is not broken over pages. */
-export function drawing(
-  sheet: Sheet,
-  svg: string,
-  most: { width: number; height: number },
-  place: { centred?: boolean; snug?: boolean } = {},
-): void {
+/** An SVG with its upper left corner at a place, so many points to its own unit. */
+export function drawingAt(sheet: Sheet, svg: string, x: number, y: number, scale: number): void {
   const own = sizeOf(svg);
-  const full = Math.min(most.width / own.width, most.height / own.height);
-  const room = (sheet.bottom - sheet.y) / (own.height * full);
-  const scale = place.snug === true && room < 1 && room >= SNUG ? full * room : full;
   const [width, height] = [own.width * scale, own.height * scale];
-  ensure(sheet, height - 0.01);
   const { shapes, texts } = withoutTexts(svg);
-  const left = sheet.left + (place.centred === true ? (sheet.width - width) / 2 : 0);
-  svgToPdf(sheet.document, shapes, left, sheet.y, {
-    width,
-    height,
-    assumePt: true,
-    preserveAspectRatio: "xMinYMin meet",
-    fontCallback: () => "plain",
-    warningCallback: () => undefined,
-  });
-  for (const { text, x, y, size, bold, anchor, upwards, colour, base } of texts) {
-    const at = upwards ? { x: 0, y: 0 } : { x: x * scale, y: y * scale };
-    sheet.document.save().translate(left, sheet.y);
-    if (upwards) sheet.document.translate(x * scale, y * scale).rotate(-90);
-    const face = bold ? "plainBold" : "plain";
-    setLine(sheet.setter, text, { ...at, anchor, base }, { face, size: size * scale, colour });
-    sheet.document.restore();
-  }
-  sheet.y += height + 10;
-}
-
-/** A drawing made in page units of 1/96 in, at exactly its own size on a page by itself: a point is 1/72 in. */
-export function fullSizePage(sheet: Sheet, svg: string): void {
-  const { width, height } = sizeOf(svg);
-  newPage(sheet, sheet.running.at(-1) ?? "");
-  drawing(sheet, svg, { width: width * 0.75, height: height * 0.75 });
+  marked(
+    sheet,
+    "Figure",
+    () => {
+      svgToPdf(sheet.document, shapes, x, y, {
+        width,
+        height,
+        assumePt: true,
+        preserveAspectRatio: "xMinYMin meet",
+        fontCallback: () => "plain",
+        warningCallback: () => undefined,
+      });
+      for (const { text, x: dx, y: dy, size, bold, anchor, upwards, colour, base } of texts) {
+        const at = upwards ? { x: 0, y: 0 } : { x: dx * scale, y: dy * scale };
+        sheet.document.save().translate(x, y);
+        if (upwards) sheet.document.translate(dx * scale, dy * scale).rotate(-90);
+        const face = bold ? "plainBold" : "plain";
+        setLine(sheet.setter, text, { ...at, anchor, base }, { face, size: size * scale, colour });
+        sheet.document.restore();
+      }
+    },
+    { alt: altOf(svg) },
+  );
 }
 
 /** Writes headers and page numbers, and gives the file's bytes. */
 export function closeSheet(sheet: Sheet, title: string, pageWord: string): Promise<Uint8Array> {
-  const { document, left, width } = sheet;
+  const { document, left } = sheet;
+  const { width } = LEAF;
   const count = sheet.running.length;
-  const style: TextStyle = { size: 8, colour: DAY.quiet };
+  const style: LineStyle = { size: 8, colour: DAY.quiet, width };
+  sheet.within.end();
   for (const [index, running] of sheet.running.entries()) {
     document.switchToPage(index);
+    document.markContent("Artifact", { type: "Pagination" });
     const half = { ...style, width: width / 2 - 10 };
     if (index > 0) oneLine(sheet, title, left, 28, half);
     if (running !== "") oneLine(sheet, running, left + width / 2 + 10, 28, { ...half, align: "right" });
     const number = `${pageWord} ${index + 1} / ${count}`;
-    oneLine(sheet, number, left, sheet.bottom + 14, { ...style, width, align: "right" });
+    oneLine(sheet, number, left, document.page.height - 32, { ...style, align: "right" });
+    document.endMarkedContent();
   }
   return new Promise((resolve, reject) => {
     const chunks: Uint8Array[] = [];
@@ -295,9 +252,21 @@ export function closeSheet(sheet: Sheet, title: string, pageWord: string): Promi
   });
 }
 
-function oneLine(sheet: Sheet, text: string, x: number, y: number, style: TextStyle): void {
+interface LineStyle {
+  size: number;
+  width: number;
+  colour: string;
+  align?: "right";
+}
+
+/** How wide a text is on one line. */
+function widthOf(sheet: Sheet, text: string, style: LineStyle): number {
+  return lineWidth(sheet.setter, fitText(text), "body", style.size);
+}
+
+function oneLine(sheet: Sheet, text: string, x: number, y: number, style: LineStyle): void {
   let said = fitText(text);
-  const most = style.width ?? sheet.width;
+  const most = style.width;
   if (widthOf(sheet, said, style) > most) {
     const letters = Array.from(said);
     while (letters.length > 0 && widthOf(sheet, `${letters.join("")}…`, style) > most)
@@ -311,5 +280,5 @@ function oneLine(sheet: Sheet, text: string, x: number, y: number, style: TextSt
     anchor: right ? "end" : "start",
     base: startsRightToLeft(said) ? "rtl" : "ltr",
   } as const;
-  setLine(sheet.setter, said, at, { face: faceOf(style), size: style.size, colour: style.colour ?? DAY.ink });
+  setLine(sheet.setter, said, at, { face: "body", size: style.size, colour: style.colour });
 }

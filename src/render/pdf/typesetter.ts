@@ -132,35 +132,3 @@ export function setLine(
     x += width;
   }
 }
-
-/** Scripts written without spaces may be broken between any two letters. */
-const BREAKS_ANYWHERE =
-  /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}\p{Script=Thai}\p{Script=Lao}\p{Script=Khmer}\p{Script=Myanmar}\u3000-\u303f\uff00-\uffef]/u;
-
-/** Places a line may be broken: after spaces, and between the letters of scripts without them. */
-function breakable(text: string): string[] {
-  return text
-    .split(/(?<= )/)
-    .flatMap((word) =>
-      BREAKS_ANYWHERE.test(word) ? Array.from(graphemes.segment(word), ({ segment }) => segment) : [word],
-    );
-}
-
-/** A text of any writing as lines no wider than `width`; a word wider than that is broken. */
-export function linesOf(setter: Typesetter, text: string, face: Face, size: number, width: number): string[] {
-  const lines: string[] = [];
-  let line = "";
-  const fits = (said: string): boolean => lineWidth(setter, said.trimEnd(), face, size) <= width;
-  const take = (part: string): void => {
-    if (line === "" || fits(line + part)) line += part;
-    else {
-      lines.push(line.trimEnd());
-      line = part;
-    }
-  };
-  for (const part of breakable(text)) {
-    if (fits(part)) take(part);
-    else for (const { segment } of graphemes.segment(part)) take(segment);
-  }
-  return line === "" && lines.length > 0 ? lines : [...lines, line.trimEnd()];
-}

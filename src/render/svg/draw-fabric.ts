@@ -1,7 +1,7 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import { toSvg } from "./canvas.ts";
 import { arrangePanels, hasKeeps, type View } from "./fabric-panels.ts";
-import { type Frame, PAGE_HEIGHT, TICKS_PER_MM } from "./frame.ts";
+import { type Frame, NO_HEAD, PAGE_HEIGHT, TICKS_PER_MM } from "./frame.ts";
 import { hatchPatterns } from "./hatch.ts";
 import { causesOf, legend, type SignsUsed } from "./legend.ts";
 import { moveNodes } from "./move.ts";
@@ -18,6 +18,8 @@ export interface DrawOptions {
   view?: View;
   /** Starts every id; default `cut-N-` with N the fabric's number from 1. */
   idPrefix?: string;
+  /** Without a head, and so many page units high at most where it can be read so: to stand among words. */
+  bare?: { room: number; width?: number };
 }
 
 function frameFor(fabric: FabricPlan, plan: Plan, idPrefix: string, scale: number): Frame {
@@ -45,16 +47,20 @@ export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOption
   const idPrefix = options.idPrefix ?? `cut-${fabricIndex + 1}-`;
   const frameAt = (scale: number): Frame => frameFor(fabric, plan, idPrefix, scale);
   const [name, planName] = [cleanText(fabric.name), cleanText(plan.name)];
-  const head = titleBlock({
-    over: planName === "" ? HEADINGS.drawing : `${HEADINGS.drawing} · ${planName}`,
-    name,
-    colour: safeColour(fabric.colour),
-    facts: titleFacts(fabric, plan.ruler),
-  });
+  const { bare } = options;
+  const head =
+    bare === undefined
+      ? titleBlock({
+          over: planName === "" ? HEADINGS.drawing : `${HEADINGS.drawing} · ${planName}`,
+          name,
+          colour: safeColour(fabric.colour),
+          facts: titleFacts(fabric, plan.ruler),
+        })
+      : NO_HEAD;
   const allSigns: SignsUsed = { gathered: true, keys: false, keeps: true };
   const below = legend(frameAt(1), allSigns, 0).bottom;
-  const room = Math.max(380, PAGE_HEIGHT - head.height - below - 2 * MARGIN - 14);
-  const { frame, placed, height } = arrangePanels(frameAt, options.view ?? "usual", room);
+  const room = bare?.room ?? Math.max(380, PAGE_HEIGHT - head.height - below - 2 * MARGIN - 14);
+  const { frame, placed, height } = arrangePanels(frameAt, options.view ?? "usual", room, bare?.width);
 
   const nodes: SceneNode[] = [...head.nodes];
   let keyed = false;
@@ -70,14 +76,15 @@ export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOption
     keys: keyed,
     keeps: hasKeeps(placed),
   };
-  const foot = legend(frame, used, bottom + 14);
+  // On a page the pieces are told, and once for all diagrams what their signs mean.
+  const foot = bare === undefined ? legend(frame, used, bottom + 14) : { nodes: [], bottom };
   nodes.push(...foot.nodes);
   return {
     idPrefix,
     title: `${HEADINGS.drawing}: ${name}`,
     description: describe(plan, fabric),
     patterns: hatchPatterns(causesOf(frame), frame.scale),
-    ...onPaper(nodes, foot.bottom),
+    ...onPaper(nodes, foot.bottom, bare?.width),
   };
 }
 

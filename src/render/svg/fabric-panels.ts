@@ -86,13 +86,14 @@ function readableScale(frame: Frame): number {
 function flow(
   panels: readonly Panel[],
   sizes: readonly PanelSize[],
+  wide: number,
 ): { placed: PlacedPanel[]; height: number } | null {
   const placed: PlacedPanel[] = [];
   let [x, y, rowHeight] = [0, 0, 0];
   for (const [i, panel] of panels.entries()) {
     const { width, height } = sizes[i]!;
-    if (width > PAGE_WIDTH) return null;
-    if (x > 0 && x + width > PAGE_WIDTH) {
+    if (width > wide) return null;
+    if (x > 0 && x + width > wide) {
       [x, y, rowHeight] = [0, y + rowHeight + GUTTER, 0];
     }
     placed.push({ panel, x, y });
@@ -115,6 +116,7 @@ export function arrangePanels(
   frameAt: (scale: number) => Frame,
   view: View,
   room: number,
+  wide: number = PAGE_WIDTH,
 ): { frame: Frame; placed: PlacedPanel[]; height: number } {
   const lays = distinctLays(frameAt(LARGEST).fabric.lays);
   const drawnAt = (frame: Frame): Drawn[] =>
@@ -138,6 +140,7 @@ export function arrangePanels(
     const flowed = flow(
       panels,
       panels.map((panel) => measurePanel(panel, frame)),
+      wide,
     );
     if (flowed === null) continue;
     if (flowed.height <= room) return { frame, ...flowed };

@@ -6,6 +6,18 @@ export const PAGE_WIDTH = 700;
 /** Tallest drawing that still goes on one page of either. */
 export const PAGE_HEIGHT = 930;
 
+/** How a drawing that stands among words of a page differs from the same as a file of its own. */
+export interface Standing {
+  /** Without a head: the page says what it shows. */
+  bare?: boolean;
+  /** Page units it may be wide, and its picture high. */
+  width?: number;
+  tallest?: number;
+}
+
+/** The head of a drawing that has none. */
+export const NO_HEAD = { nodes: [], height: 0 } as const;
+
 /** What every part of one fabric's drawing needs to know. */
 export interface Frame {
   fabric: FabricPlan;

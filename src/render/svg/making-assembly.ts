@@ -2,7 +2,7 @@ import type { Ruler } from "../../length/types.ts";
 import type { Making, PinOrder } from "../../making/types.ts";
 import type { Exact, Patch, QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
-import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { NO_HEAD, PAGE_WIDTH, type Standing, TICKS_PER_MM } from "./frame.ts";
 import { INK, PAPER } from "./palette.ts";
 import { onPaper } from "./paper.ts";
 import {
@@ -17,7 +17,7 @@ import {
 import { spokenSizeNear } from "./quilt-words.ts";
 import { circle, type Scene, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
-import { cleanText } from "./text-fit.ts";
+import { cleanText, wrap } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
@@ -144,6 +144,7 @@ export function assemblyScene(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  { bare = false, width = PAGE_WIDTH, tallest = TALLEST }: Standing = {},
 ): Scene | null {
   const columns = making.pressing?.lines === "columns" && !top.centre.onPoint;
   const lines = rowLines(top, making, columns);
@@ -156,24 +157,29 @@ export function assemblyScene(
     { caption: "Finished size", value: size },
     { caption: columns ? "Columns" : "Rows", value: String(lines.length + 1) },
   ];
-  const head = titleBlock({ over: ASSEMBLY_WORDS.over, name, colour: null, facts });
+  const head = bare ? NO_HEAD : titleBlock({ over: ASSEMBLY_WORDS.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
   const idPrefix = "assembly-";
   let y = head.height;
   const title = tilted ? ASSEMBLY_WORDS.diagonalRows : columns ? ASSEMBLY_WORDS.columns : ASSEMBLY_WORDS.rows;
-  nodes.push(textIn(title, { x: 0, y, width: PAGE_WIDTH, height: 14 }, { size: 10, bold: true }));
-  y += 15;
+  for (const text of wrap(title, width, 10, 3, true)) {
+    nodes.push(textIn(text, { x: 0, y, width, height: 14 }, { size: 10, bold: true }));
+    y += 15;
+  }
   const marked = nodes.length;
-  y += pins.length > 0 ? 15 : 0;
+  const below = y;
+  const pinLines = pins.length > 0 ? wrap(ASSEMBLY_WORDS.pins, width, 9.5, 3) : [];
+  y += 15 * pinLines.length;
   y += 8 + (tilted ? 2 * APART : 0);
   const [left, upper] = [ticksOf(top.centre.x) / TICKS_PER_MM, ticksOf(top.centre.y) / TICKS_PER_MM];
   const [across, down] = [ticksOf(top.centre.across) / TICKS_PER_MM, ticksOf(top.centre.down) / TICKS_PER_MM];
-  const apart = lines.length > 24 ? 9 : APART;
+  // However many rows there are, the cloth keeps most of the height.
+  const apart = Math.min(lines.length > 24 ? 9 : APART, (tallest * 0.4) / lines.length);
   const step: Corner = tilted ? [-Math.SQRT1_2, Math.SQRT1_2] : columns ? [1, 0] : [0, 1];
   const opened: Corner = [lines.length * apart * step[0], lines.length * apart * step[1]];
   const wide = Math.abs(opened[0]) + (tilted ? 2 * APART : 0);
   const scale = Number(
-    Math.min((PAGE_WIDTH - LEFT - 4 - wide) / across, (TALLEST - opened[1]) / down, 1).toFixed(6),
+    Math.min((width - LEFT - 4 - wide) / across, (tallest - opened[1]) / down, 1).toFixed(6),
   );
   const at: Placing = {
     x: LEFT + (tilted ? APART : 0) + Math.max(0, -opened[0]) - left * scale,
@@ -217,11 +223,13 @@ export function assemblyScene(
       );
     }
   }
-  const pinned = pinNodes(pins, at, moved);
+  const pinned = apart < 2 * PIN * 0.8 ? [] : pinNodes(pins, at, moved);
   nodes.push(...pinned);
   if (pinned.length > 0) {
-    const frame = { x: 0, y: head.height + 15, width: PAGE_WIDTH, height: 14 };
-    nodes.splice(marked, 0, textIn(ASSEMBLY_WORDS.pins, frame, { size: 9.5 }));
+    const told = pinLines.map((text, i) =>
+      textIn(text, { x: 0, y: below + 15 * i, width, height: 14 }, { size: 9.5 }),
+    );
+    nodes.splice(marked, 0, ...told);
   }
   y += down * scale + opened[1] + 18 + (tilted ? APART : 0) + (columns ? 16 : 0);
   return {
@@ -229,7 +237,7 @@ export function assemblyScene(
     title: `${ASSEMBLY_WORDS.over}: ${name}`,
     description: `${lines.length + 1} ${columns ? "columns" : "rows"}.`,
     patterns: fabricPatterns(fabrics, scale),
-    ...onPaper(nodes, y),
+    ...onPaper(nodes, y, width),
   };
 }
 
@@ -239,7 +247,8 @@ export function drawAssembly(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  standing: Standing = {},
 ): string | null {
-  const scene = assemblyScene(top, making, fabrics, ruler);
+  const scene = assemblyScene(top, making, fabrics, ruler, standing);
   return scene === null ? null : toSvg(scene);
 }

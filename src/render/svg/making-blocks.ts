@@ -85,13 +85,13 @@ function middleOf(patch: Patch): Corner {
   return [sum[0] / corners.length, sum[1] / corners.length];
 }
 
-function panel(
+export function panel(
   design: BlockDesign,
   index: number,
   making: Making,
   fabrics: readonly DrawnFabric[],
   title: string,
-  frame: { x: number; y: number; width: number },
+  frame: { x: number; y: number; width: number; idPrefix?: string },
 ): { nodes: SceneNode[]; height: number; scale: number } {
   const joins = making.joins.filter((join) => join.design === index && join.stage === "block");
   const aparts = apartOf(joins, making.scale, making.seam);
@@ -118,7 +118,7 @@ function panel(
         { x: frame.x, y: frame.y, width: frame.width, height: 14 },
         { size: 10, bold: true },
       ),
-      ...patchNodes(design.patches, fabrics, at, { id, idPrefix: "parts-", shift }),
+      ...patchNodes(design.patches, fabrics, at, { id, idPrefix: frame.idPrefix ?? "parts-", shift }),
       ...numbers,
     ],
     height: above + down * scale + opened[1] + 16,
@@ -177,18 +177,18 @@ function lineNumbers({ join, box, starts, gap }: Apart, at: Placing, aparts: rea
 type Side = NonNullable<PartialSeam["order"]>[number];
 
 /** The order of sewing of a block that is four units round one; null for any other. */
-function whorlOf(making: Making, index: number): readonly Side[] | null {
+export function whorlOf(making: Making, index: number): readonly Side[] | null {
   const joined = making.joins.some((join) => join.design === index && join.stage === "block");
   return joined ? null : (making.partial.find(({ design }) => design === index)?.order ?? null);
 }
 
 /** Four units round one, set apart from the middle and numbered as they are sewn on. */
-function whorlPanel(
+export function whorlPanel(
   design: BlockDesign,
   order: readonly Side[],
   fabrics: readonly DrawnFabric[],
   title: string,
-  frame: { x: number; y: number; width: number; id: string },
+  frame: { x: number; y: number; width: number; id: string; idPrefix?: string },
 ): { nodes: SceneNode[]; height: number; scale: number } {
   const mm = (value: BlockDesign["across"]): number => ticksOf(value) / TICKS_PER_MM;
   const [across, down] = [mm(design.across), mm(design.down)];
@@ -231,7 +231,11 @@ function whorlPanel(
   return {
     nodes: [
       textIn(cleanText(title), { x, y, width, height: 14 }, { size: 10, bold: true }),
-      ...patchNodes(design.patches, fabrics, at, { id: frame.id, idPrefix: "parts-", shift }),
+      ...patchNodes(design.patches, fabrics, at, {
+        id: frame.id,
+        idPrefix: frame.idPrefix ?? "parts-",
+        shift,
+      }),
       ...numbers,
     ],
     height: 18 + down * scale + 2 * gap + 16,

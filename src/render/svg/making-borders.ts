@@ -3,7 +3,7 @@ import type { Ruler } from "../../length/types.ts";
 import type { BorderRound, Making } from "../../making/types.ts";
 import type { Patch, QuiltTop, TopBorder } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
-import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { NO_HEAD, PAGE_WIDTH, type Standing, TICKS_PER_MM } from "./frame.ts";
 import { numberMark } from "./marks.ts";
 import { onPaper } from "./paper.ts";
 import {
@@ -18,7 +18,7 @@ import {
 import { spokenSizeNear } from "./quilt-words.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
-import { cleanText } from "./text-fit.ts";
+import { cleanText, wrap } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
@@ -123,6 +123,7 @@ export function bordersScene(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  { bare = false, width = PAGE_WIDTH, tallest = TALLEST }: Standing = {},
 ): Scene | null {
   const { borders: rounds } = making;
   if (rounds.length === 0) return null;
@@ -132,15 +133,16 @@ export function bordersScene(
     { caption: "Finished size", value: spokenSizeNear(across, down, ruler) },
     { caption: "Borders", value: String(rounds.length) },
   ];
-  const head = titleBlock({ over: BORDERS_WORDS.over, name, colour: null, facts });
+  const head = bare ? NO_HEAD : titleBlock({ over: BORDERS_WORDS.over, name, colour: null, facts });
+  const about = wrap(BORDERS_WORDS.apart, width, 10, 2, true);
   const reach = rounds.length * APART;
-  const room = Math.min(PAGE_WIDTH - 4 - 2 * reach, PAGE_WIDTH * 0.72);
+  const room = Math.min(width - 4 - 2 * reach, bare ? width : width * 0.72);
   const scale = Number(
-    Math.min((room / across) * TICKS_PER_MM, ((TALLEST - 2 * reach) / down) * TICKS_PER_MM, 1).toFixed(6),
+    Math.min((room / across) * TICKS_PER_MM, ((tallest - 2 * reach) / down) * TICKS_PER_MM, 1).toFixed(6),
   );
   const per = scale / TICKS_PER_MM;
   const y = head.height;
-  const at: Placing = { x: (PAGE_WIDTH - across * per) / 2, y: y + 22 + reach, scale };
+  const at: Placing = { x: (width - across * per) / 2, y: y + 8 + 14 * about.length + reach, scale };
   const inners = top.borders.map(innerOf);
   const shift = (patch: Patch): Corner => {
     const index = patch.origin.border;
@@ -153,7 +155,9 @@ export function bordersScene(
   const core = inners[0] ?? { left: 0, top: 0, right: 0, bottom: 0 };
   const nodes: SceneNode[] = [
     ...head.nodes,
-    textIn(BORDERS_WORDS.apart, { x: 0, y, width: PAGE_WIDTH, height: 14 }, { size: 10, bold: true }),
+    ...about.map((text, i) =>
+      textIn(text, { x: 0, y: y + 14 * i, width, height: 14 }, { size: 10, bold: true }),
+    ),
     ...patchNodes(top.patches, fabrics, at, { id: "borders", idPrefix: "borders-", shift }),
     ...outlineNodes(
       [rectangle(core.left, core.top, core.right - core.left, core.bottom - core.top)],
@@ -185,21 +189,24 @@ export function bordersScene(
   let below = at.y + down * per + reach + 12;
   for (const { number, text } of legend(rounds, making.seam, ruler)) {
     nodes.push(...numberMark(String(number), { x: 0, y: below, width: MARK, height: MARK }));
+    const told = wrap(cleanText(text), width - MARK - 8, 9.5, 3);
     nodes.push(
-      textIn(
-        cleanText(text),
-        { x: MARK + 8, y: below, width: PAGE_WIDTH - MARK - 8, height: MARK },
-        { size: 9.5 },
+      ...told.map((each, i) =>
+        textIn(
+          each,
+          { x: MARK + 8, y: below + 13 * i, width: width - MARK - 8, height: MARK },
+          { size: 9.5 },
+        ),
       ),
     );
-    below += 19;
+    below += 6 + 13 * told.length;
   }
   return {
     idPrefix: "borders-",
     title: `${BORDERS_WORDS.over}: ${name}`,
     description: `${rounds.length} borders in the order of sewing.`,
     patterns: fabricPatterns(fabrics, scale),
-    ...onPaper(nodes, below),
+    ...onPaper(nodes, below, width),
   };
 }
 
@@ -209,7 +216,8 @@ export function drawBorders(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  standing: Standing = {},
 ): string | null {
-  const scene = bordersScene(top, making, fabrics, ruler);
+  const scene = bordersScene(top, making, fabrics, ruler, standing);
   return scene === null ? null : toSvg(scene);
 }

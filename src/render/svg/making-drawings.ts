@@ -1,6 +1,7 @@
 import type { Ruler } from "../../length/types.ts";
 import type { Making } from "../../making/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
+import type { Standing } from "./frame.ts";
 import { drawAssembly } from "./making-assembly.ts";
 import { drawBlockSteps } from "./making-blocks.ts";
 import { drawBorders } from "./making-borders.ts";
@@ -20,9 +21,28 @@ export function drawSewing(
   const drawn: [SewingDrawing, string | null][] = [
     ["blocks", drawBlockSteps(top, making, fabrics, ruler)],
     ["assembly", drawAssembly(top, making, fabrics, ruler)],
-    ["pressing", drawPressing(top, making, ruler)],
+    ["pressing", drawPressing(top, making, fabrics, ruler)],
     ["borders", drawBorders(top, making, fabrics, ruler)],
     ["finishing", drawFinishing(top, making, ruler)],
   ];
   return drawn.flatMap(([name, svg]) => (svg === null ? [] : [{ name, svg }]));
+}
+
+/** Widths of the drawings that stand beside the steps they are about, in page units, and how high they may be. */
+const BESIDE: Standing = { bare: true, width: 330, tallest: 280 };
+
+/** The drawings of rows, borders, finishing and pressing as they stand among the words of a page. */
+export function drawBeside(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly DrawnFabric[],
+  ruler: Ruler,
+): Record<Exclude<SewingDrawing, "blocks">, string | null> {
+  const whole: Standing = { bare: true, tallest: 360 };
+  return {
+    assembly: drawAssembly(top, making, fabrics, ruler, BESIDE),
+    pressing: drawPressing(top, making, fabrics, ruler, whole),
+    borders: drawBorders(top, making, fabrics, ruler, BESIDE),
+    finishing: drawFinishing(top, making, ruler, whole),
+  };
 }

@@ -3,7 +3,7 @@ import type { Ruler, Ticks } from "../../length/types.ts";
 import type { Backing, Binding, Making } from "../../making/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
-import { PAGE_WIDTH } from "./frame.ts";
+import { NO_HEAD, PAGE_WIDTH, type Standing } from "./frame.ts";
 import { arrow } from "./marks.ts";
 import { INK, PAPER, QUIET_INK, WASTE_GROUND } from "./palette.ts";
 import { onPaper } from "./paper.ts";
@@ -257,7 +257,12 @@ function sketchesOf(binding: Binding, seam: Ticks, ruler: Ruler): Sketch[] {
 }
 
 /** The backing with its panels, and how the binding is joined and mitred; null when the file has neither. */
-export function finishScene(top: QuiltTop, making: Making, ruler: Ruler): Scene | null {
+export function finishScene(
+  top: QuiltTop,
+  making: Making,
+  ruler: Ruler,
+  { bare = false }: Standing = {},
+): Scene | null {
   const { backing, binding } = making.finishing;
   if (backing === null && binding === null) return null;
   const name = cleanText(top.name);
@@ -268,7 +273,7 @@ export function finishScene(top: QuiltTop, making: Making, ruler: Ruler): Scene 
     facts.push({ caption: "Backing", value: spokenSizeNear(backing.across, backing.down, ruler) });
   if (binding !== null)
     facts.push({ caption: "Binding", value: formatLength(binding.length, ruler, { typeset: true }) });
-  const head = titleBlock({ over: FINISH_WORDS.over, name, colour: null, facts });
+  const head = bare ? NO_HEAD : titleBlock({ over: FINISH_WORDS.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
   let y = head.height;
   const caption = (text: string): void => {
@@ -309,7 +314,12 @@ export function finishScene(top: QuiltTop, making: Making, ruler: Ruler): Scene 
 }
 
 /** Backing and binding as an SVG document; null when the file has neither. */
-export function drawFinishing(top: QuiltTop, making: Making, ruler: Ruler): string | null {
-  const scene = finishScene(top, making, ruler);
+export function drawFinishing(
+  top: QuiltTop,
+  making: Making,
+  ruler: Ruler,
+  standing: Standing = {},
+): string | null {
+  const scene = finishScene(top, making, ruler, standing);
   return scene === null ? null : toSvg(scene);
 }

@@ -2,16 +2,17 @@ import type { Ruler } from "../../length/types.ts";
 import type { Making, PressedSeam } from "../../making/types.ts";
 import type { BlockDesign, Patch, QuiltTop } from "../../quilt/types.ts";
 import { toSvg } from "./canvas.ts";
-import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
+import { NO_HEAD, PAGE_WIDTH, type Standing, TICKS_PER_MM } from "./frame.ts";
 import { freeStretches } from "./free-stretch.ts";
 import { arrow } from "./marks.ts";
-import { INK, PAPER, QUIET_INK } from "./palette.ts";
+import { INK, mix, PAPER, safeColour } from "./palette.ts";
 import { onPaper } from "./paper.ts";
-import { type Corner, outlineNodes, outlineOf, type Placing, rectangle, ticksOf } from "./patches.ts";
+import { outlineNodes, type Placing, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import { spokenSizeNear } from "./quilt-words.ts";
-import { circle, group, line, region, type Scene, type SceneNode } from "./scene.ts";
+import { circle, line, type Scene, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
-import { cleanText } from "./text-fit.ts";
+import { cleanText, wrap } from "./text-fit.ts";
+import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
 const TALLEST = 520;
@@ -72,9 +73,31 @@ function seamLines(seams: readonly PressedSeam[], at: Placing): SceneNode[] {
   );
 }
 
-function patchLines(outlines: Corner[][], at: Placing, id: string): SceneNode {
-  const paint = { fill: PAPER, stroke: QUIET_INK, strokeWidth: 0.35 / at.scale };
-  return group([region(outlines)], { id, move: at, paint });
+/** Share of paper in a fabric's colour, so that seams and arrows stand out from it. */
+const PALE = 0.62;
+
+/** The fabrics as pale grounds: which patch is which is still seen. */
+export function paleFabrics(fabrics: readonly DrawnFabric[]): DrawnFabric[] {
+  return fabrics.map(({ name, colour }) => ({ name, colour: mix(safeColour(colour), PAPER, PALE) }));
+}
+
+/** Patches as the ground of seams and arrows, without textures. */
+function ground(
+  patches: readonly Patch[],
+  fabrics: readonly DrawnFabric[],
+  at: Placing,
+  id: string,
+): SceneNode[] {
+  const pale = paleFabrics(fabrics);
+  const used = pale.filter(({ name }) => patches.some(({ fabric }) => fabric === name));
+  return used.flatMap((fabric, i) =>
+    patchNodes(
+      patches.filter((patch) => patch.fabric === fabric.name),
+      [fabric],
+      at,
+      { id: `${id}-${i + 1}`, idPrefix: "", arrows: false },
+    ),
+  );
 }
 
 /** Smallest distance there is from a seam to its like beside it, in page units: what an arrow may take. */
@@ -102,8 +125,9 @@ function numbers(top: QuiltTop, { kinds, kindOf }: Making, at: Placing): SceneNo
   });
 }
 
-function blockPanel(
+export function blockPanel(
   design: BlockDesign,
+  fabrics: readonly DrawnFabric[],
   seams: readonly PressedSeam[],
   title: string,
   frame: { x: number; y: number; width: number; id: string },
@@ -111,14 +135,13 @@ function blockPanel(
   const [across, down] = [ticksOf(design.across) / TICKS_PER_MM, ticksOf(design.down) / TICKS_PER_MM];
   const scale = Number(Math.min(frame.width / across, TALLEST_PANEL / down, 2).toFixed(6));
   const at = { x: frame.x + 1, y: frame.y + 18, scale };
-  const outlines = design.patches.map(({ outline }) => outlineOf(outline));
   const room = roomBetween(seams, ticksOf(design.across), at);
   const free = freeStretches(cornersOf(design.patches));
   const heading = { x: frame.x, y: frame.y, width: frame.width, height: 14 };
   return {
     nodes: [
       textIn(cleanText(title), heading, { size: 10, bold: true }),
-      patchLines(outlines, at, `${frame.id}-patches`),
+      ...ground(design.patches, fabrics, at, `${frame.id}-patches`),
       ...seamLines(seams, at),
       ...outlineNodes([rectangle(0, 0, across, down)], at, 1.2, `${frame.id}-edge`),
       ...seams.flatMap((seam) => pressArrow(seam, at, 0, room, free)),
@@ -128,7 +151,7 @@ function blockPanel(
 }
 
 /** What is drawn below the top: blocks pressed alike in different colours once. */
-function panelsOf(
+export function panelsOf(
   top: QuiltTop,
   { pressing, kinds, blocks }: Making,
 ): { design: number; seams: readonly PressedSeam[]; title: string }[] {
@@ -154,7 +177,13 @@ function panelsOf(
 }
 
 /** The pressing map as plain data: the top with an arrow at each seam between blocks, then every block. */
-export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scene | null {
+export function pressingScene(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly DrawnFabric[],
+  ruler: Ruler,
+  { bare = false, width: wide = PAGE_WIDTH, tallest = TALLEST }: Standing = {},
+): Scene | null {
   const { pressing } = making;
   if (pressing === null) return null;
   const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
@@ -164,13 +193,12 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
     { caption: "Places where seams meet", value: String(pressing.junctions) },
     { caption: "Not nested", value: String(pressing.open.length) },
   ];
-  const head = titleBlock({ over: PRESSING_WORDS.over, name, colour: null, facts });
-  const fit = Math.min((PAGE_WIDTH - 4) / across, TALLEST / down) * TICKS_PER_MM;
+  const head = bare ? NO_HEAD : titleBlock({ over: PRESSING_WORDS.over, name, colour: null, facts });
+  const fit = Math.min((wide - 4) / across, tallest / down) * TICKS_PER_MM;
   const scale = Number(Math.min(fit, 1).toFixed(6));
   const per = scale / TICKS_PER_MM;
-  const at = { x: Math.max(2, (PAGE_WIDTH - across * per) / 2), y: head.height + 4, scale };
+  const at = { x: Math.max(2, (wide - across * per) / 2), y: head.height + 4, scale };
   const tilt = top.centre.onPoint ? 45 : 0;
-  const outlines = top.patches.map(({ outline }) => outlineOf(outline));
   const free = freeStretches(cornersOf(top.patches));
   const room = tilt === 0 ? roomBetween(pressing.seams, across, at) : LONGEST * 3;
   const whole = rectangle(0, 0, across / TICKS_PER_MM, down / TICKS_PER_MM);
@@ -182,7 +210,7 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
   );
   const nodes: SceneNode[] = [
     ...head.nodes,
-    patchLines(outlines, at, "patches"),
+    ...ground(top.patches, fabrics, at, "patches"),
     ...seamLines(pressing.seams, at),
     ...outlineNodes([whole], at, 1.4, "edge"),
     ...pressing.seams.flatMap((seam) => pressArrow(seam, at, tilt, room, free)),
@@ -197,20 +225,21 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
     ...(ringed.length > 0 ? [PRESSING_WORDS.rings] : []),
     ...(thick.length > 0 ? [PRESSING_WORDS.dots] : []),
   ];
-  for (const note of notes) {
-    nodes.push(textIn(note, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
+  for (const text of notes.flatMap((note) => wrap(note, wide, 9.5, 3))) {
+    nodes.push(textIn(text, { x: 0, y, width: wide, height: 13 }, { size: 9.5 }));
     y += 14;
   }
   y += 8;
-  const panels = panelsOf(top, making);
-  const width = (PAGE_WIDTH - (PANELS - 1) * GAP) / PANELS;
+  // On a page the blocks are shown where they are sewn.
+  const panels = bare ? [] : panelsOf(top, making);
+  const width = (wide - (PANELS - 1) * GAP) / PANELS;
   for (let first = 0; first < panels.length; first += PANELS) {
     let deepest = 0;
     for (const [i, { design, seams, title }] of panels.slice(first, first + PANELS).entries()) {
       const drawn = top.designs[design];
       if (drawn === undefined) continue;
       const frame = { x: i * (width + GAP), y, width, id: `panel-${first + i + 1}` };
-      const panel = blockPanel(drawn, seams, title, frame);
+      const panel = blockPanel(drawn, fabrics, seams, title, frame);
       nodes.push(...panel.nodes);
       deepest = Math.max(deepest, panel.height);
     }
@@ -221,12 +250,18 @@ export function pressingScene(top: QuiltTop, making: Making, ruler: Ruler): Scen
     title: `${PRESSING_WORDS.over}: ${name}`,
     description: `${pressing.junctions} places where seams meet, ${pressing.open.length} not nested.`,
     patterns: [],
-    ...onPaper(nodes, y),
+    ...onPaper(nodes, y, wide),
   };
 }
 
 /** The pressing map as an SVG document; null when the plan has none. */
-export function drawPressing(top: QuiltTop, making: Making, ruler: Ruler): string | null {
-  const scene = pressingScene(top, making, ruler);
+export function drawPressing(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly DrawnFabric[],
+  ruler: Ruler,
+  standing: Standing = {},
+): string | null {
+  const scene = pressingScene(top, making, fabrics, ruler, standing);
   return scene === null ? null : toSvg(scene);
 }

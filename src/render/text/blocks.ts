@@ -163,8 +163,18 @@ function titleOf(kinds: readonly BlockKind[], making: Making, plan: Plan, words:
   return words.blocks.title(name, kinds);
 }
 
-/** Blocks kind by kind: the first of a design in full, the others by what differs. */
-export function kindLines(making: Making, plan: Plan, words: Words): string[] {
+/** Blocks that are told together: their designs, and a title with the lines under it. */
+export interface ToldBlocks {
+  designs: number[];
+  lines: string[];
+}
+
+/** Blocks kind by kind, and before them what goes for all: the first of a design in full, the others by what differs. */
+export function toldBlocks(
+  making: Making,
+  plan: Plan,
+  words: Words,
+): { about: string[]; blocks: ToldBlocks[] } {
   const groups = groupsOf(making, plan, words);
   const sewn = groups.filter(([kind]) => kind !== undefined && joinsOf(kind, making, plan, words).length > 0);
   const isHeld = (kinds: readonly BlockKind[]): boolean =>
@@ -174,23 +184,28 @@ export function kindLines(making: Making, plan: Plan, words: Words): string[] {
     ...(sewn.length > 0 ? [words.blocks.frame] : []),
     ...(measured ? [words.blocks.checkBlock(formatLength(plan.ruler.mark, plan.ruler))] : []),
   ];
-  const told = groups.flatMap((kinds) => {
+  const blocks = groups.map((kinds): ToldBlocks => {
+    const designs = designsOf(kinds, making);
     const [first] = kinds;
-    if (first === undefined) return [];
+    if (first === undefined) return { designs, lines: [] };
     const joins = joinsOf(first, making, plan, words);
-    if (joins.length === 0) return singleLines(kinds, making, plan, words);
+    if (joins.length === 0) return { designs, lines: singleLines(kinds, making, plan, words) };
     const others = kinds
       .slice(1)
       .map((kind) => `[ ] ${likewise(kind, joinsOf(kind, making, plan, words), first, joins, words)}`);
-    const { name = "" } = plan.top?.designs[designsOf(kinds, making)[0] ?? -1] ?? {};
+    const { name = "" } = plan.top?.designs[designs[0] ?? -1] ?? {};
     const size = `${name} ${joins.at(-1)?.size ?? ""}`;
     const held = isHeld(kinds) ? [words.foundation.notSquared([size])] : [];
-    return [
-      titleOf(kinds, making, plan, words),
-      ...indented([...joiningLines(joins, words), ...others, ...held]),
-      "",
-    ];
+    const lines = indented([...joiningLines(joins, words), ...others, ...held]);
+    return { designs, lines: [titleOf(kinds, making, plan, words), ...lines, ""] };
   });
+  return { about, blocks: blocks.filter(({ lines }) => lines.length > 0) };
+}
+
+/** The same as lines. */
+export function kindLines(making: Making, plan: Plan, words: Words): string[] {
+  const { about, blocks } = toldBlocks(making, plan, words);
+  const told = blocks.flatMap(({ lines }) => lines);
   return about.length === 0 ? told : [words.blocks.aboutTitle, ...indented(about), "", ...told];
 }
 

@@ -17,8 +17,7 @@ import { ownPieces, partsOver } from "./over.ts";
 import { topLines } from "./rows.ts";
 import { withTables } from "./table-lines.ts";
 import { unitGroups } from "./unit-groups.ts";
-
-import { unitGroupLines } from "./units.ts";
+import { unitGroupLines } from "./unit-told.ts";
 import { wrapLine } from "./wrap-line.ts";
 
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan, words: Words): string {
@@ -28,26 +27,29 @@ function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan, wor
   return join.trim === undefined ? told : words.making.trimmed(told, size(join.trim));
 }
 
-/** The units, after what goes for all of them. */
-export function unitLines(making: Making, plan: Plan, words: Words): string[] {
+/** What goes for all units, before the first. */
+export function unitsAbout(making: Making, plan: Plan, words: Words): string[] {
   const groups = unitGroups(plan, words);
-  const blocks = groups.map((group) => unitGroupLines(group, plan, words));
-  if (blocks.length === 0) return [];
   const sewn = making.units.filter(({ steps }) => steps.length > 0);
   const directed = sewn.some(({ heaps }) => heaps.some(({ prints }) => Object.keys(prints).length > 0));
   const trimmed = sewn.some(({ steps }) => steps.some((step) => step.do === "trim"));
   const cut = sewn.some(({ steps }) => steps.some((step) => CUT_ONCE_SEWN.has(step.do)));
   return [
+    words.making.unitsAbout,
+    ...(directed ? [words.making.heads] : []),
+    words.making.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
+    ...(cut ? [words.making.cutSewn] : []),
+    ...(groups.some(({ units }) => units.length > 1) ? [words.units.group.alike] : []),
+  ];
+}
+
+/** The units, after what goes for all of them. */
+export function unitLines(making: Making, plan: Plan, words: Words): string[] {
+  const blocks = unitGroups(plan, words).map((group) => unitGroupLines(group, plan, words));
+  if (blocks.length === 0) return [];
+  return [
     words.making.unitsTitle,
-    ...indented([
-      words.making.unitsAbout,
-      ...(directed ? [words.making.heads] : []),
-      words.making.beforeTrimming(formatLength(making.seam, plan.ruler), trimmed),
-      ...(cut ? [words.making.cutSewn] : []),
-      ...(groups.some(({ units }) => units.length > 1) ? [words.units.group.alike] : []),
-      ...blocks.flat(),
-      ...partsOver(plan, words),
-    ]),
+    ...indented([...unitsAbout(making, plan, words), ...blocks.flat(), ...partsOver(plan, words)]),
     "",
   ];
 }
@@ -63,7 +65,12 @@ const CUT_ONCE_SEWN: ReadonlySet<string> = new Set([
 
 /** Blocks kind by kind, then those that need a seam sewn in part first. */
 export function blockLines(making: Making, plan: Plan, words: Words): string[] {
-  const partial = making.partial.flatMap(({ design, order, divides }) => {
+  return [...kindLines(making, plan, words), ...partialLines(making, plan, words)];
+}
+
+/** Blocks that need a seam sewn in part first. */
+export function partialLines(making: Making, plan: Plan, words: Words): string[] {
+  return making.partial.flatMap(({ design, order, divides }) => {
     const units = plan.top?.designs[design]?.units ?? [];
     const where = divides.map(({ unit, way, at }) => {
       const { kind = "", column = 0, row = 0 } = units[unit] ?? {};
@@ -85,7 +92,6 @@ export function blockLines(making: Making, plan: Plan, words: Words): string[] {
       "",
     ];
   });
-  return [...kindLines(making, plan, words), ...partial];
 }
 
 /** The units of a block that has no rows, by their heaps, kind by kind. */
@@ -103,7 +109,7 @@ function whorlParts(design: number, making: Making, plan: Plan, words: Words): s
 }
 
 /** Parts of several units that are sewn before they are laid on a foundation. */
-function partLines(making: Making, plan: Plan, words: Words): string[] {
+export function partLines(making: Making, plan: Plan, words: Words): string[] {
   const lines = making.joins
     .filter(({ stage }) => stage === "unit")
     .map((join) => `[ ] ${joinTold(join, words.making.block(join.makes, join.count), making, plan, words)}`);

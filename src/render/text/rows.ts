@@ -1,4 +1,4 @@
-import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
+import { formatLength, type Ticks } from "../../length/index.ts";
 import type { DiagonalRow, Making, PressedSeam, RowPressing } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Presses } from "../../words/en/blocks.ts";

@@ -6,15 +6,12 @@ import type {
   UnitRecord,
 } from "../../cutlist/unit-record.ts";
 import { formatCut, formatCutSize } from "../../length/index.ts";
-import type { Plan } from "../../plan/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
 import type { Words } from "../../words/index.ts";
 import { indented } from "./making-lines.ts";
-import { CELL } from "./table-lines.ts";
-import { heapCalled, type UnitGroup, type UnitTable } from "./unit-groups.ts";
 import { joinLines } from "./unit-joins.ts";
 import { stripSetLines } from "./unit-strip-sets.ts";
-import { bagOf, bagTold, headsOf, pressLine, type Telling, telling } from "./unit-telling.ts";
+import { bagOf, bagTold, headsOf, pressLine, type Telling } from "./unit-telling.ts";
 
 /** What is told of a unit is read off its record; nothing here works out how it is made. */
 
@@ -182,7 +179,7 @@ function uprightTurn(heap: HeapRecord, unit: UnitRecord): 0 | 1 | 2 | 3 | null {
 }
 
 /** How finished units are told apart and put into heaps. */
-function sortLines(tell: Telling, words: Words): string[] {
+export function sortLines(tell: Telling, words: Words): string[] {
   const { unit } = tell;
   const { heaps } = unit;
   if (heaps.length < 2) return [];
@@ -228,141 +225,56 @@ function toldInOrder(batch: BatchRecord | null, heap: number, tell: Telling, wor
   });
 }
 
+/** What is told of one step, or of joinings that follow one another: which steps of the unit, from 1; 0 before the first. */
+export interface ToldRun {
+  from: number;
+  to: number;
+  lines: string[];
+}
+
+/** First and last step of every run that is told together, in the order of `toldInOrder`. */
+function runsOf({ steps }: UnitRecord): { from: number; to: number }[] {
+  const runs: { from: number; to: number; join: boolean }[] = [];
+  for (const [i, step] of steps.entries()) {
+    const run = runs.at(-1);
+    const join = step.do === "join";
+    if (join && run?.join === true) run.to = i + 1;
+    else runs.push({ from: i + 1, to: i + 1, join });
+  }
+  return runs;
+}
+
 /** The steps that are the same for all batches and heaps are told once; those that differ, for each. */
-function bodyOf(tell: Telling, words: Words): string[] {
+export function bodyOf(tell: Telling, words: Words): ToldRun[] {
   const { unit } = tell;
+  const runs = runsOf(unit);
+  const numbered = (told: readonly string[][]): ToldRun[] =>
+    told.map((lines, i) => ({ from: runs[i]?.from ?? 0, to: runs[i]?.to ?? 0, lines }));
   if (unit.batches.length > 0) {
     return unit.batches.flatMap((batch) => [
-      ...(unit.batches.length > 1 ? [words.units.batch(batch.sets)] : []),
-      words.units.take(taken(batch, tell, words), unit.unitsPerSet === 1 ? "unit" : "set"),
-      ...toldInOrder(batch, 0, tell, words).flat(),
+      {
+        from: 0,
+        to: 0,
+        lines: [
+          ...(unit.batches.length > 1 ? [words.units.batch(batch.sets)] : []),
+          words.units.take(taken(batch, tell, words), unit.unitsPerSet === 1 ? "unit" : "set"),
+        ],
+      },
+      ...numbered(toldInOrder(batch, 0, tell, words)),
     ]);
   }
-  if (unit.heaps.length === 1) return toldInOrder(null, 0, tell, words).flat();
+  if (unit.heaps.length === 1) return numbered(toldInOrder(null, 0, tell, words));
   // What is done to all heaps alike stands first; what differs by how the print lies is told heap by heap.
   const lines = unit.heaps.map((_, heap) => toldInOrder(null, heap, tell, words));
   const [first = []] = lines;
-  return first.flatMap((told, i) => {
-    const own = lines.map((each) => (each[i] ?? []).join("\n"));
-    if (own.every((each) => each === own[0])) return told;
-    return unit.heaps.flatMap(({ name, count }, heap) => [
-      words.units.heap(name, count),
-      ...indented(lines[heap]?.[i] ?? []),
-    ]);
-  });
-}
-
-/** How the seams inside are pressed so that they nest: told in place of the recipe's own pressing. */
-function insideLines(unit: UnitRecord, plan: Plan, words: Words): string[] {
-  const { making } = plan;
-  const own = making?.unitPressing.find((each) => making.units[each.unit] === unit);
-  if (making === undefined || own === undefined) return [];
-  const counted = own.ways.some(({ places }) => places.some(({ which }) => which !== null));
-  const told = own.ways.map(({ places, count, lines, inner, between }) => {
-    const names = places.flatMap(({ kind, which }) => {
-      const name = making.kinds[kind]?.name;
-      if (name === undefined) return [];
-      return [which === null ? name : words.units.placesIn(name, which)];
-    });
-    const whose = own.ways.length === 1 ? "" : words.units.forKinds(count, names);
-    return words.units.insidePressed(whose, lines, inner, between);
-  });
-  return counted ? [...told, words.units.countedSo] : told;
-}
-
-/** Lines of several units one beside another: what is the same is told once, what differs for each by name. */
-function together(names: readonly string[], lines: readonly (readonly string[])[], words: Words): string[] {
-  const most = Math.max(...lines.map((own) => own.length));
-  return Array.from({ length: most }, (_, i) => lines.map((own) => own[i] ?? "")).flatMap((told) => {
-    const ways = [...new Set(told)].filter((line) => line !== "");
-    if (ways.length === 1 && told.every((line) => line !== "")) return ways;
-    return ways.map((way) => {
-      const whose = names.filter((_, unit) => told[unit] === way);
-      // What is set in stays so.
-      return way.replace(/^ */, (margin) => `${margin}${words.units.group.own(whose, "")}`);
-    });
-  });
-}
-
-/** What each unit of a group takes, and how many are made. */
-function groupTable({ units, columns }: UnitGroup, words: Words): UnitTable {
-  const group = words.units.group;
-  const [first] = units;
-  const heaps = (first?.heaps.length ?? 1) > 1 ? (first?.heaps ?? []) : [];
-  const sets = first !== undefined && !first.loose && first.unitsPerSet > 1;
-  const over = units.some(({ spare }) => spare > 0);
-  return {
-    headings: [
-      group.unit,
-      ...columns.map(({ name }) => name),
-      ...(sets ? [group.sets] : []),
-      group.make,
-      ...heaps.map((_, i) => group.heap(heapCalled(i))),
-      ...(over ? [group.over] : []),
-    ],
-    rows: units.map((unit, u) => [
-      unit.name,
-      ...columns.map(({ bags }) => words.units.bag(bags[u]?.letters.join("/") ?? "", bags[u]?.fabric ?? "")),
-      ...(sets ? [String(unit.sets)] : []),
-      String(unit.units),
-      ...heaps.map((_, i) => group.heapOf(unit.heaps[i]?.name ?? "", unit.heaps[i]?.count ?? 0)),
-      ...(over ? [String(unit.spare)] : []),
-    ]),
-  };
-}
-
-function titleOf({ units }: UnitGroup, words: Words): string {
-  const [first] = units;
-  if (first === undefined) return "";
-  if (units.length === 1) return words.units.title(first.name, first.text, first.method, first.units);
-  const all = units.reduce((sum, unit) => sum + unit.units, 0);
-  return words.units.groupTitle(
-    units.map(({ name }) => name),
-    first.text,
-    first.method,
-    all,
+  return numbered(
+    first.map((told, i) => {
+      const own = lines.map((each) => (each[i] ?? []).join("\n"));
+      if (own.every((each) => each === own[0])) return told;
+      return unit.heaps.flatMap(({ name, count }, heap) => [
+        words.units.heap(name, count),
+        ...indented(lines[heap]?.[i] ?? []),
+      ]);
+    }),
   );
-}
-
-/**
- * Units that are sewn alike: what they are, the bags each takes, the steps, the heaps. A table stands as lines whose
- * cells are parted by tabs.
- */
-export function unitGroupLines(group: UnitGroup, plan: Plan, words: Words): string[] {
-  const { units } = group;
-  const [first] = units;
-  if (first === undefined) return [];
-  const names = units.map(({ name }) => name);
-  const tells = units.map((_, i) => telling(group, i, plan, words));
-  const [tell] = tells;
-  if (tell === undefined) return [];
-  const untrimmed = first.steps.every((step) => step.do !== "trim");
-  const sets = first.loose ? "" : words.units.sets(first.sets, first.unitsPerSet, first.spare);
-  const alone = units.length === 1;
-  const perSet = first.loose || first.unitsPerSet === 1 ? [] : [words.units.group.perSet(first.unitsPerSet)];
-  const table = groupTable(group, words);
-  const head = alone
-    ? [sets].filter((line) => line !== "")
-    : [...[table.headings, ...table.rows].map((row) => row.join(CELL)), ...perSet];
-  return [
-    `[ ] ${titleOf(group, words)}`,
-    ...indented(
-      indented([
-        ...head,
-        ...together(
-          names,
-          tells.map((each) => bodyOf(each, words)),
-          words,
-        ),
-        ...together(
-          names,
-          units.map((unit) => insideLines(unit, plan, words)),
-          words,
-        ),
-        ...(untrimmed ? [words.units.measuresUnit(tell.size(first.raw))] : []),
-        // Units that are sewn heap by heap are apart already.
-        ...(first.batches.length > 0 ? sortLines(tell, words) : []),
-      ]),
-    ),
-  ];
 }

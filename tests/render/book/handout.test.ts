@@ -25,10 +25,16 @@ describe.each(CASES)("the handout of %s", (_, make) => {
       sections.findIndex((title) => title.startsWith(start)),
     );
     expect(places.every((place, i) => place > (places[i - 1] ?? -1))).toBe(true);
-    if (plan.making !== undefined) expect(sections).toEqual(expect.arrayContaining(["Sewing", "Finishing"]));
+    if (plan.making !== undefined) expect(sections).toEqual(expect.arrayContaining(["Units", "Finishing"]));
     const steps = book.sections.flatMap(({ blocks }) =>
       blocks.flatMap((block) =>
-        block.kind === "bench" || block.kind === "steps" ? block.groups.flatMap((group) => group.steps) : [],
+        block.kind === "beside" || block.kind === "steps"
+          ? block.groups.flatMap((group) => group.steps)
+          : block.kind === "cards"
+            ? block.cards.flatMap(({ lines: [title] }) =>
+                title === undefined ? [] : [{ title: title.trim() }],
+              )
+            : [],
       ),
     );
     const told = [...page.querySelectorAll("ol > li > strong")].map(({ textContent }) => textContent);

@@ -34,7 +34,7 @@ describe("pressing arrows", () => {
   // The arrow of a seam between rows lay on the seam between two blocks: one long arrow down the middle.
   test.each(["arrows-on-seams", "prints-both-ways", "metric-stars"])("stand off other seams: %s", (name) => {
     const { top, making } = make(trial(name));
-    const scene = pressingScene(top, making, EIGHTH_INCH_RULER);
+    const scene = pressingScene(top, making, [], EIGHTH_INCH_RULER);
     const nodes = scene?.nodes ?? [];
     const shafts = shaftsIn(nodes)
       .map(({ shaft }) => shaft)
@@ -60,7 +60,7 @@ describe("pressing arrows", () => {
     "point to where it is pressed: %s",
     (name) => {
       const { top, making } = make(trial(name));
-      const nodes = pressingScene(top, making, EIGHTH_INCH_RULER)?.nodes ?? [];
+      const nodes = pressingScene(top, making, [], EIGHTH_INCH_RULER)?.nodes ?? [];
       const shafts = shaftsIn(nodes)
         .map(({ shaft }) => shaft)
         .filter(({ paint }) => paint.stroke === INK);
@@ -145,7 +145,7 @@ test("every place that is too thick has its dot", () => {
   const { over, overCount } = making.pressing?.bulk ?? { over: [], overCount: -1 };
   expect(over.length).toBe(overCount);
   expect(over.length).toBeGreaterThan(0);
-  const dots = (pressingScene(top, making, EIGHTH_INCH_RULER)?.nodes ?? []).filter(
+  const dots = (pressingScene(top, making, [], EIGHTH_INCH_RULER)?.nodes ?? []).filter(
     (node) => node.kind === "circle" && node.paint.fill === INK,
   );
   expect(dots).toHaveLength(overCount);

@@ -32,7 +32,7 @@ test.each(Object.entries(quilts))("%s is drawn whole, its words apart and on the
   const scenes = [
     blocksScene(top, making, fabrics, EIGHTH_INCH_RULER),
     assemblyScene(top, making, fabrics, EIGHTH_INCH_RULER),
-    pressingScene(top, making, EIGHTH_INCH_RULER),
+    pressingScene(top, making, fabrics, EIGHTH_INCH_RULER),
     bordersScene(top, making, fabrics, EIGHTH_INCH_RULER),
     finishScene(top, making, EIGHTH_INCH_RULER),
   ].filter((scene) => scene !== null);
@@ -42,7 +42,7 @@ test.each(Object.entries(quilts))("%s is drawn whole, its words apart and on the
 
 test("both ways of pressing a block are drawn and numbered", () => {
   const quilt = made("nine-stars");
-  const svg = drawPressing(quilt.top, quilt.making, EIGHTH_INCH_RULER) ?? "";
+  const svg = drawPressing(quilt.top, quilt.making, fabricsOf(quilt), EIGHTH_INCH_RULER) ?? "";
   expect(svg).toContain("star 1: make 5");
   expect(svg).toContain("star 2: make 4");
   expect(svg.match(/>1<\/text>/g)).toHaveLength(5);

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
-import { sewingSection } from "../../../src/render/book/sewing.ts";
+import { makingParts } from "../../../src/render/book/making-parts.ts";
 import { textsOf } from "../../../src/render/svg/scene.ts";
 import { unitStepsScenes } from "../../../src/render/svg/steps/draw-unit-steps.ts";
 import { makingSteps } from "../../../src/render/text/making.ts";
@@ -104,18 +104,12 @@ describe("units alike but for fabric", () => {
   });
 
   test("the book has the table, and one set of pictures that names the bags of the others", () => {
-    const steps = sewingSection(quilt.plan)?.blocks.flatMap((block) =>
-      block.kind === "steps" ? block.groups.flatMap((group) => group.steps) : [],
-    );
-    const step = steps?.find(({ title }) => title.startsWith("U1 and U2"));
-    expect(step?.table?.columns.map(({ heading }) => heading)).toEqual([
-      "Unit",
-      "UPPER",
-      "LOWER",
-      "Sets",
-      "Make",
-    ]);
-    expect(step?.table?.rows.map((row) => row[0]?.text)).toEqual(["U1", "U2"]);
+    const blocks = makingParts(quilt.plan).units?.blocks ?? [];
+    const at = blocks.findIndex((block) => block.kind === "heading" && block.text.startsWith("U1 and U2"));
+    const next = blocks[at + 1];
+    const table = next?.kind === "table" ? next.table : undefined;
+    expect(table?.columns.map(({ heading }) => heading)).toEqual(["Unit", "UPPER", "LOWER", "Sets", "Make"]);
+    expect(table?.rows.map((row) => row[0]?.text)).toEqual(["U1", "U2"]);
     const scenes = unitStepsScenes(
       quilt.made.top,
       making,

@@ -31,7 +31,9 @@ const TITLE = 15;
 const HEADING = 16;
 const UNDER = 10;
 
-interface Told {
+export interface Told {
+  /** Into `making.units`; null for triangles of the setting. */
+  unit: number | null;
   title: string;
   /** Units sewn as the pictures show, with other bags: a line for each. */
   under: string[];
@@ -125,7 +127,7 @@ function ofUnits(making: Making): Set<string> {
 }
 
 /** What is told of every unit with steps, then of the setting triangles. */
-function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], ruler: Ruler): Told[] {
+export function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], ruler: Ruler): Told[] {
   const outlines = unitOutlines(top, making);
   const of = { seam: making.seam, fabrics, ruler, outlines };
   // Units that are sewn alike have one set of pictures, in the fabrics of the first.
@@ -148,6 +150,7 @@ function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], r
     });
     return [
       {
+        unit: making.units.indexOf(unit),
         title: STEP_WORDS.unit(unit.name, unit.text, unit.method, unit.units),
         under: [...others, ...(inBlocks ? [STEP_WORDS.pressedInBlocks] : [])],
         groups: inBlocks
@@ -163,6 +166,7 @@ function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], r
       .filter(({ letter, subcut }) => !known.has(letter) && subcut.endsWith("diagonal"))
       .map(
         (piece): Told => ({
+          unit: null,
           under: [],
           title: STEP_WORDS.triangles(
             `${piece.count} ${piece.letter}, ${isolated(fabric.name)}, ${spokenSize(piece.across, piece.along, ruler)}`,
@@ -176,7 +180,7 @@ function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], r
 }
 
 /** Which signs the pictures use. */
-function signsOf(told: readonly Told[], fabrics: readonly StepFabric[]): Signs {
+export function signsOf(told: readonly Told[], fabrics: readonly StepFabric[]): Signs {
   const figures = told.flatMap(({ groups }) =>
     groups.flatMap(({ panels }) => panels.flatMap((panel) => panel.figures)),
   );

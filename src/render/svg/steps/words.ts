@@ -45,6 +45,7 @@ export const STEP_WORDS = {
   trim: (size: string) => `trim to ${size}`,
   ends: (size: string) => `trim both ends: ${size}`,
   now: "now",
+  step: (number: string) => `Step ${number}`,
   measures: (size: string) => size,
   heap: (name: string, count: number) => `${name}: ${count}`,
   spare: "spare",
@@ -61,6 +62,7 @@ export const STEP_WORDS = {
     `How ${units} ${units === 1 ? "kind of unit is" : "kinds of unit are"} sewn, picture by picture.`,
   key: {
     heading: "Signs",
+    about: "What the signs in the pictures of the steps mean.",
     right: "right side",
     wrong: "wrong side",
     ruled: "line ruled",

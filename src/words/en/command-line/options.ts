@@ -12,7 +12,7 @@ export const options = {
   writeOverFilesThat:
     "write over files that are in the way, though this program did not write them or you have changed them",
   htmlFileToWrite: "HTML file to write",
-  writeTheCuttingBook: "write the cutting book as a PDF too",
+  writeTheCuttingBook: "write the bench book, and the pattern of a quilt, as PDF too",
   paperOfThePdf: "paper of the PDF",
   letterWhereFabricIs: "letter where fabric is sold by the yard, else a4",
   useWholePixelsFrom: (least: number, most: number) =>

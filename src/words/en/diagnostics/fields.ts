@@ -113,6 +113,10 @@ export const fields: WordsOf<FieldsFacts> = {
 
   nameUnusable: ({ field, why }) => ({ message: `\`${field}\` ${why}.`, hint: "For example `Night sea`." }),
 
+  partRepeated: ({ part }) => ({
+    message: `The part ${quote(part)} is named twice; a pattern has each part once.`,
+    hint: "Name every part once, in the order you want, for example `parts: [requirements, cutting, units]`.",
+  }),
   percentUnreadable: ({ found, most }) => ({
     message: `${quote(found)} is not a shrinkage from 0 to ${most} percent in steps of a tenth.`,
     hint: "For example `3%` or `2.5%`.",

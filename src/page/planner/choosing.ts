@@ -1,0 +1,140 @@
+import { setMethod } from "../../edits/fabric-edits.ts";
+import { withGrid } from "../../edits/motif-edits.ts";
+import { withRows } from "../../edits/quilt-edits.ts";
+import {
+  arrangeBlocks,
+  compareMethods,
+  english,
+  type planSpec,
+  readSpecFile,
+  typeset,
+  USUAL_MINUTES,
+  USUAL_OPTIONS,
+} from "../../planning.ts";
+import { type Picture, pictureOf } from "./picture.ts";
+
+type Solve = Parameters<typeof planSpec>[2];
+type Comparison = NonNullable<Awaited<ReturnType<typeof compareMethods>>["value"]>;
+type Figures = Comparison["filed"];
+type Told = (done: number, of: number) => void;
+
+/** One way, with the text that has it and what is bought otherwise than now. */
+export interface ChosenWay {
+  name: string;
+  /** It is what the file has. */
+  now: boolean;
+  text: string;
+  /** Fabrics of which another amount is bought: `night 7/8 yd`. */
+  buys: string[];
+  cuts: number;
+  seams: number;
+  bias: number;
+  minutes: number;
+  /** Why it cannot be; empty where it can. */
+  why: string;
+}
+
+export type Chosen =
+  | {
+      what: "ways";
+      units: { unit: string; count: number; ways: ChosenWay[] }[];
+      best: (ChosenWay & { proven: boolean }) | null;
+    }
+  | {
+      what: "turnings";
+      turnings: {
+        name: string;
+        now: boolean;
+        text: string;
+        picture: Picture | null;
+        buys: string[];
+        nested: number;
+        places: number;
+        why: string;
+      }[];
+    };
+
+interface Buys {
+  fabric: string;
+  buy: string;
+}
+
+const unlike = (fabrics: readonly Buys[], now: readonly Buys[]): string[] =>
+  fabrics
+    .filter(({ fabric, buy }) => now.find((one) => one.fabric === fabric)?.buy !== buy)
+    .map(({ fabric, buy }) => typeset(`${fabric} ${buy === "" ? "–" : buy}`));
+
+function figuresOf({ fabrics, strips, subcuts, seams, biasEdges, minutes }: Figures, now: Figures) {
+  return {
+    buys: unlike(fabrics, now.fabrics),
+    cuts: strips + subcuts,
+    seams,
+    bias: biasEdges,
+    minutes: Math.round(minutes),
+  };
+}
+
+const NONE = { buys: [], cuts: 0, seams: 0, bias: 0, minutes: 0 };
+
+/** Every way of making the units of a quilt, as `crossgrain compare` has them, each with the text that takes it. */
+export async function chooseWays(text: string, solve: Solve, told: Told): Promise<Chosen> {
+  const spec = readSpecFile(text, "quilt.yaml").value;
+  const minutes = spec?.kind === "quilt" ? spec.minutes : USUAL_MINUTES;
+  const found = spec === null ? null : await compareMethods(spec, USUAL_OPTIONS, minutes, solve, told);
+  if (found?.value == null) return { what: "ways", units: [], best: null };
+  const { units, rows, filed, best } = found.value;
+  const madeBy = (methods: Record<string, string>): string =>
+    Object.entries(methods).reduce((made, [unit, method]) => setMethod(made, unit, method), text);
+  return {
+    what: "ways",
+    units: units.map(({ unit, count }) => ({
+      unit,
+      count,
+      ways: rows
+        .filter((row) => row.unit === unit)
+        .map(({ method, filed: now, figures, why }): ChosenWay => {
+          const own = figures === null ? NONE : figuresOf(figures, filed);
+          return {
+            name: method,
+            now,
+            text: madeBy({ [unit]: method }),
+            ...own,
+            why: why === null ? "" : english.whyNot(why),
+          };
+        }),
+    })),
+    best: {
+      name: Object.entries(best.methods)
+        .map(([unit, method]) => `${unit}: ${method}`)
+        .join("; "),
+      now: Object.keys(best.methods).length === 0,
+      text: madeBy({ ...best.methods } as Record<string, string>),
+      ...figuresOf(best.figures, filed),
+      why: "",
+      proven: best.proven,
+    },
+  };
+}
+
+/** Turnings of the blocks and of their motifs, as `crossgrain arrange` has them, each with the text that takes it. */
+export async function chooseTurnings(text: string, solve: Solve, told: Told): Promise<Chosen> {
+  const spec = readSpecFile(text, "quilt.yaml").value;
+  const wanted = { blocks: null, motifs: null };
+  const found = spec === null ? null : await arrangeBlocks(spec, 1, USUAL_OPTIONS, solve, wanted, told);
+  if (found?.value == null) return { what: "turnings", turnings: [] };
+  const all = found.value.arrangements;
+  const now = all.find(({ key }) => key === "file")?.planned?.fabrics ?? [];
+  return {
+    what: "turnings",
+    turnings: all.map(({ key, name, rows, grids, planned, why }) => ({
+      name,
+      now: key === "file",
+      text: key === "file" ? text : grids.reduce(withGrid, withRows(text, rows)),
+      picture: planned === null ? null : pictureOf(planned.top),
+      buys: planned === null ? [] : unlike(planned.fabrics, now),
+      nested: (planned?.nesting?.places ?? 0) - (planned?.nesting?.unNested ?? 0),
+      places: planned?.nesting?.places ?? 0,
+      why: why === null ? "" : english.whyNot(why),
+    })),
+  };
+}

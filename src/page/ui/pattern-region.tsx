@@ -1,0 +1,127 @@
+import { strToU8, zipSync } from "fflate";
+import { useRef, useState } from "preact/hooks";
+import { WORK_NAME } from "../../planning.ts";
+import { addressOf } from "../address.ts";
+import { saveOther } from "../files.ts";
+import { pageWith } from "../page-copy.ts";
+import { words } from "../words/en.ts";
+import { useShown, Waiting } from "./later-regions.tsx";
+import { fileNameOf } from "./selvage.tsx";
+import * as state from "./state.ts";
+import { Label } from "./steps.tsx";
+
+/** The book to look at: the page lets no script run but its own. */
+const withoutScripts = (html: string): string => html.replace(/<script[\s\S]*?<\/script>/g, "");
+
+const asHtml = (text: string): Blob => new Blob([text], { type: "text/html" });
+
+/** The quilt in an address: put there, and on the clipboard where the browser lets a page. */
+async function putInAddress(): Promise<void> {
+  const address = addressOf(state.text.value);
+  if (address === null) {
+    state.said.value = words.addressTooLong;
+    return;
+  }
+  history.replaceState(null, "", `#${address}`);
+  try {
+    await navigator.clipboard.writeText(location.href);
+    state.said.value = words.addressCopied;
+  } catch {
+    state.said.value = words.addressThere;
+  }
+}
+
+/** One file for the class: this page with the quilt in it, to be cut and sewn and not to be changed. */
+function saveForClass(base: string): void {
+  const copy = pageWith(document, { text: state.text.value, class: true });
+  void saveOther(asHtml(copy), `${base}-class.html`);
+  state.said.value = words.classSaved;
+}
+
+/** One file with all of it, to go on with elsewhere. */
+function saveCopy(base: string): void {
+  const work = state.work.value;
+  const copy = pageWith(document, { text: state.text.value, ...(work === "" ? {} : { work }) });
+  void saveOther(asHtml(copy), `${base}-page.html`);
+}
+
+/** The book of the quilt as it prints, and what is handed on of it. */
+export function PatternRegion() {
+  const shown = useShown("book");
+  const frame = useRef<HTMLIFrameElement>(null);
+  const [paper, setPaper] = useState<"a4" | "letter">(
+    ["in", "yd"].includes(state.model.value.unit) ? "letter" : "a4",
+  );
+  const base = fileNameOf(state.model.value.name).replace(/\.yaml$/, "");
+  const zip = (files: Readonly<Record<string, string>>) => {
+    const work = state.work.value;
+    const all = {
+      [`${base}.yaml`]: state.text.value,
+      ...files,
+      ...(work === "" ? {} : { [WORK_NAME]: work }),
+    };
+    const packed = zipSync(
+      Object.fromEntries(Object.entries(all).map(([name, text]) => [name, strToU8(text)])),
+    );
+    void saveOther(new Blob([packed as Uint8Array<ArrayBuffer>], { type: "application/zip" }), `${base}.zip`);
+  };
+  return (
+    <div class="spread book">
+      <section class="leaf" aria-label={words.patternTitle}>
+        <h2>{words.patternTitle}</h2>
+        {shown === null ? (
+          <Waiting />
+        ) : (
+          <>
+            <div class="row">
+              <Label strong onClick={() => frame.current?.contentWindow?.print()}>
+                {words.print2}
+              </Label>
+              {state.forClass.value ? null : (
+                <Label onClick={() => saveForClass(base)}>{words.oneForClass}</Label>
+              )}
+              <Label onClick={() => zip(shown.files)}>{words.saveZip}</Label>
+            </div>
+            <div class="row">
+              <Label onClick={() => void saveOther(asHtml(shown.html), `${base}.html`)}>
+                {words.saveBook}
+              </Label>
+              {state.forClass.value ? null : (
+                <>
+                  <Label onClick={() => saveCopy(base)}>{words.pageCopy}</Label>
+                  <Label onClick={() => void putInAddress()}>{words.inAddress}</Label>
+                </>
+              )}
+            </div>
+            <p class="said">{state.said.value}</p>
+            <div class="choice" role="group" aria-label={words.paperLabel}>
+              {(["a4", "letter"] as const).map((one) => (
+                <button
+                  key={one}
+                  type="button"
+                  class="pickword"
+                  aria-pressed={paper === one}
+                  onClick={() => setPaper(one)}
+                >
+                  {words.papers[one]}
+                </button>
+              ))}
+            </div>
+            <iframe
+              ref={frame}
+              class={`bookframe ${paper}`}
+              title={words.bookTitle}
+              srcdoc={onPaper(withoutScripts(shown.html), paper)}
+            />
+          </>
+        )}
+      </section>
+    </div>
+  );
+}
+
+/** The book for paper of one size: the printer is told, where it would take what it is set to. */
+function onPaper(html: string, paper: "a4" | "letter"): string {
+  const rule = `<style>@page { size: ${paper === "a4" ? "A4" : "letter"} portrait; }</style>`;
+  return html.replace("</head>", () => `${rule}</head>`);
+}

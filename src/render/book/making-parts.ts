@@ -1,0 +1,172 @@
+import type { Making } from "../../making/types.ts";
+import type { Plan } from "../../plan/types.ts";
+import type { QuiltTop } from "../../quilt/types.ts";
+import { english } from "../../words/index.ts";
+import {
+  drawBeside,
+  drawBlockPicture,
+  drawFoundation,
+  drawSettingPictures,
+  drawStepKey,
+  drawUnitPictures,
+} from "../svg/index.ts";
+import { toldBlocks } from "../text/blocks.ts";
+import { foundationLines } from "../text/foundation.ts";
+import { partialLines, partLines, unitsAbout } from "../text/making.ts";
+import { borderLines } from "../text/making-borders.ts";
+import { finishingLines } from "../text/making-finishing.ts";
+import { pressingLines } from "../text/making-pressing.ts";
+import { partsOver } from "../text/over.ts";
+import { topLines } from "../text/rows.ts";
+import { unitGroups } from "../text/unit-groups.ts";
+import { toldGroup } from "../text/unit-told.ts";
+import type { Block, Section, Table } from "./content.ts";
+import { stepGroups } from "./told-steps.ts";
+import { sentence, typeset } from "./typeset.ts";
+import { unitCards } from "./unit-cards.ts";
+import { bookWords } from "./words.ts";
+
+/*
+ * The sewing in the order of work, a section for each part of it: both books hold them. A part that a quilt has nothing
+ * for is left out.
+ */
+
+export type MakingPart = "units" | "foundation" | "blocks" | "setting" | "borders" | "pressing" | "finishing";
+type Drawn = ReturnType<typeof drawBeside>;
+
+function section(id: string, title: string, blocks: Block[]): Section | null {
+  if (blocks.length === 0) return null;
+  return { id, over: "", title, swatch: null, running: title, newSheet: false, blocks };
+}
+
+function list(lines: readonly string[]): Block[] {
+  const items = lines.map((line) => sentence(line.trim())).filter((line) => line !== "");
+  return items.length === 0 ? [] : [{ kind: "list", items, columns: items.length > 1 ? 2 : 1 }];
+}
+
+function bagTable({ headings, rows }: { headings: readonly string[]; rows: readonly string[][] }): Table {
+  return {
+    caption: bookWords.making.bags,
+    captionSeen: false,
+    columns: headings.map((heading) => ({ heading: sentence(heading), align: "left" })),
+    rows: rows.map((row) => row.map((text) => ({ text: typeset(text), notes: [], swatch: null }))),
+    summed: false,
+    ticks: [],
+  };
+}
+
+function unitsPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
+  const { fabrics, ruler } = plan;
+  const groups = unitGroups(plan, english);
+  const key = drawStepKey(top, making, fabrics, ruler);
+  const pictures = drawUnitPictures(top, making, fabrics, ruler);
+  const told = groups.flatMap((group, i): Block[] => {
+    const [first] = group.units;
+    const said = toldGroup(group, plan, english);
+    if (first === undefined || said === null) return [];
+    const own = pictures.get(making.units.indexOf(first)) ?? [];
+    return [
+      { kind: "heading", text: typeset(said.title), tick: `units-${i + 1}` },
+      ...(said.table === null
+        ? []
+        : [{ kind: "table" as const, table: bagTable(said.table), keep: true as const }]),
+      ...list(said.head).map((block) => ({ ...block, keep: true as const })),
+      { kind: "cards", cards: unitCards(said, own) },
+      ...list(said.after),
+    ];
+  });
+  if (told.length === 0) return [];
+  return [
+    ...list(unitsAbout(making, plan, english)),
+    ...(key === null ? [] : [{ kind: "picture" as const, svg: key }]),
+    ...told,
+    ...list(partsOver(plan, english)),
+  ];
+}
+
+function foundationPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
+  const { foundation } = making;
+  const groups = stepGroups(partLines(making, plan, english), "parts");
+  if (foundation === null) return groups.length === 0 ? [] : [{ kind: "steps", groups, columns: 2 }];
+  return [
+    ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }]),
+    { kind: "steps", groups: stepGroups(foundationLines(making, plan, english), "foundation"), columns: 2 },
+    ...drawFoundation(foundation, top, plan.fabrics, plan.ruler).map((svg) => ({
+      kind: "picture" as const,
+      svg,
+    })),
+  ];
+}
+
+function blocksPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
+  const { about, blocks } = toldBlocks(making, plan, english);
+  const found: Block[] = [];
+  for (const [i, { designs, lines }] of blocks.entries()) {
+    const groups = stepGroups(lines, `blocks-${i + 1}`);
+    const svg = designs
+      .map((design) => drawBlockPicture(top, making, plan.fabrics, plan.ruler, design))
+      .find((each) => each !== null);
+    const last = found.at(-1);
+    if (svg !== undefined && svg !== null) found.push({ kind: "beside", svg, groups });
+    else if (last?.kind === "steps") last.groups.push(...groups);
+    else found.push({ kind: "steps", groups, columns: 2 });
+  }
+  const partial = stepGroups(partialLines(making, plan, english), "partial");
+  if (partial.length > 0) found.push({ kind: "steps", groups: partial, columns: 2 });
+  return found.length === 0 ? [] : [...list(about), ...found];
+}
+
+/** Steps beside their drawing, the title of the only group left to the section. */
+function besideDrawing(lines: readonly string[], id: string, svg: string | null): Block[] {
+  const groups = stepGroups(lines, id).map(({ steps }) => ({ title: "", steps }));
+  if (groups.length === 0) return [];
+  return svg === null ? [{ kind: "steps", groups, columns: 2 }] : [{ kind: "beside", svg, groups }];
+}
+
+function settingPart(top: QuiltTop, making: Making, plan: Plan, drawn: Drawn): Block[] {
+  const cut = drawSettingPictures(top, making, plan.fabrics, plan.ruler);
+  const cards = cut.map(({ title, pictures }) => ({
+    number: "",
+    pictures: pictures.map(({ svg, width, height }) => ({ svg, width, height, caption: "" })),
+    lines: [typeset(title)],
+  }));
+  return [
+    ...(cards.length === 0 ? [] : [{ kind: "cards" as const, cards }]),
+    ...besideDrawing(topLines(making, plan, english), "setting", drawn.assembly),
+  ];
+}
+
+/** The parts of the sewing that a quilt has; null for a plain cut list. */
+export function makingParts(plan: Plan): Partial<Record<MakingPart, Section>> {
+  const { making, top } = plan;
+  if (making === undefined || top === null) return {};
+  const drawn = drawBeside(top, making, plan.fabrics, plan.ruler);
+  const { titles } = bookWords.making;
+  const finishing = stepGroups(finishingLines(making, plan, english), "finishing").map(({ steps }) => ({
+    title: "",
+    steps,
+  }));
+  const found: Record<MakingPart, Section | null> = {
+    units: section("units", english.making.unitsTitle, unitsPart(top, making, plan)),
+    foundation: section("foundation", english.foundation.title, foundationPart(top, making, plan)),
+    blocks: section("blocks", titles.blocks, blocksPart(top, making, plan)),
+    setting: section("setting", titles.setting, settingPart(top, making, plan, drawn)),
+    borders: section(
+      "borders",
+      english.borders.title,
+      besideDrawing(borderLines(making, plan, english), "borders", drawn.borders),
+    ),
+    pressing:
+      making.pressing === null
+        ? null
+        : section("pressing", english.making.pressTitle, [
+            ...list(pressingLines(making.pressing, plan, english)),
+            ...(drawn.pressing === null ? [] : [{ kind: "picture" as const, svg: drawn.pressing }]),
+          ]),
+    finishing: section("finishing", english.finishing.title, [
+      ...(drawn.finishing === null ? [] : [{ kind: "picture" as const, svg: drawn.finishing }]),
+      { kind: "steps", groups: finishing, columns: 2 },
+    ]),
+  };
+  return Object.fromEntries(Object.entries(found).filter(([, part]) => part !== null));
+}

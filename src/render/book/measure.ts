@@ -1,0 +1,259 @@
+import { textWidth } from "../svg/metrics.ts";
+import { wrap } from "../svg/text-fit.ts";
+import type { Block, Card, Cell, Fact, Label, Step, StepGroup, Table } from "./content.ts";
+
+/*
+ * How high things stand on paper, in points, worked out from the widths of letters alone: the web page and the PDF are
+ * broken into the same pages by it, and both papers too, since the room is what A4 and Letter share.
+ */
+
+/** Room for a page's content: 184 mm, and what is left of 11 in. */
+export const LEAF = { width: 521, height: 700 } as const;
+
+export interface Type {
+  size: number;
+  line: number;
+}
+
+/** Sizes of letters and their lines. Nothing is smaller than 6 pt. */
+export const TYPE = {
+  body: { size: 9, line: 11.8 },
+  small: { size: 7.6, line: 9.8 },
+  lead: { size: 9.8, line: 13 },
+  heading: { size: 10.6, line: 14 },
+  title: { size: 17, line: 21 },
+} as const satisfies Record<string, Type>;
+
+/** Points between things. */
+export const GAP = {
+  block: 8,
+  section: 16,
+  item: 2.5,
+  step: 5,
+  column: 14,
+  card: 9,
+  tick: 17,
+  cell: 8,
+  row: 5,
+} as const;
+
+/** The condensed face is nine tenths as wide as the one that is measured. */
+const CONDENSED = 0.9;
+
+/** Lines of texts that were broken before: pages are tried at several tightnesses, and then printed. */
+const known = new Map<string, string[]>();
+const MOST_KNOWN = 20_000;
+
+/** A text broken into lines in the face of the book. */
+export function linesIn(text: string, width: number, { size }: Type, bold = false): string[] {
+  const key = `${width} ${size} ${bold} ${text}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const lines = wrap(text, width / CONDENSED, size, Number.POSITIVE_INFINITY, bold);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(key, lines);
+  return lines;
+}
+
+/** How high a text stands. */
+export function high(text: string, width: number, type: Type, bold = false): number {
+  return Math.max(1, linesIn(text, width, type, bold).length) * type.line;
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** Size of an SVG in its own units. */
+export function sizeOf(svg: string): { width: number; height: number } {
+  const [, width = "1", height = "1"] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
+  return { width: Number(width), height: Number(height) };
+}
+
+/** Points to the page unit of a drawing as wide as the page: 700 units and a margin on either side. */
+export const PER_UNIT = LEAF.width / 720;
+
+/** Room of a step's words, right of its box and number. */
+export function stepRoom(width: number): number {
+  return width - GAP.tick;
+}
+
+export function stepHigh(step: Step, width: number): number {
+  const room = stepRoom(width);
+  const inner = room - 10;
+  const lines = (texts: readonly string[], type: Type): number =>
+    sum(texts.map((text) => high(text, inner, type)));
+  return (
+    high(`${step.number ?? 99}. ${step.title}`, room, TYPE.body, step.light !== true) +
+    (step.table === undefined ? 0 : tableHigh(step.table, room) + 4) +
+    lines(step.details, TYPE.body) +
+    sum(step.parts.map((part) => high(part.title, room, TYPE.small, true) + lines(part.details, TYPE.body))) +
+    (step.where === "" ? 0 : high(step.where, room, TYPE.small)) +
+    sum(step.warnings.map((text) => high(text, inner, TYPE.small))) +
+    2 * GAP.step
+  );
+}
+
+/** Heading of a group of steps. */
+export function groupHigh({ title }: StepGroup, width: number): number {
+  return title === "" ? 0 : high(title, width, TYPE.heading, true) + 5;
+}
+
+/** Widths of the columns of a table: short ones as wide as they must be, the first or the wordy share the rest. */
+export function columnsOf({ columns, rows, ticks }: Table, width: number): number[] {
+  const room = width - (ticks.length > 0 ? GAP.tick : 0) - GAP.cell * (columns.length - 1);
+  const wide = widthOf;
+  const natural = columns.map(({ heading }, c) => {
+    const words = heading.split(" ").map((word) => wide(word, TYPE.small, false));
+    const cells = rows.map(
+      (row) => wide(row[c]?.text ?? "", TYPE.body, true) + (row[c]?.swatch == null ? 0 : 13),
+    );
+    return Math.max(14, ...words, ...cells) + 2;
+  });
+  const wordy = columns.some((column, c) => c > 0 && column.wordy === true);
+  const flexible = columns.map((column, c) => (c === 0 ? !wordy : column.wordy === true));
+  const most = room * Math.max(0.22, 0.8 / columns.length);
+  const fixed = natural.map((own, c) => (flexible[c] === true ? 0 : Math.min(own, most)));
+  const noted = rows.some((row) => (row[0]?.notes.length ?? 0) > 0);
+  const whole = sum(natural);
+  // Short cells stand near one another: what is left of the width is shared by all columns.
+  if (!wordy && !noted && whole <= room) return natural.map((own) => own + (room - whole) / natural.length);
+  const rest = room - sum(fixed);
+  const shares = flexible.filter(Boolean).length || 1;
+  return fixed.map((own, c) => (flexible[c] === true ? Math.max(50, rest / shares) : own));
+}
+
+/** Width of one line in the face of the book. */
+export function widthOf(line: string, { size }: Type, bold = false): number {
+  return textWidth(line, size, bold) * CONDENSED;
+}
+
+export function cellHigh(cell: Cell | undefined, width: number, bold: boolean): number {
+  if (cell === undefined) return 0;
+  const room = width - (cell.swatch === null ? 0 : 13);
+  return high(cell.text, room, TYPE.body, bold) + sum(cell.notes.map((note) => high(note, room, TYPE.small)));
+}
+
+export function rowHigh(table: Table, r: number, widths: readonly number[]): number {
+  const summed = table.summed && r === table.rows.length - 1;
+  const cells = (table.rows[r] ?? []).map((cell, c) => cellHigh(cell, widths[c] ?? 50, c === 0 || summed));
+  return Math.max(table.ticks.length > 0 ? 14 : 0, ...cells) + GAP.row;
+}
+
+/** Caption and headings. */
+export function tableHead(table: Table, widths: readonly number[]): number {
+  const headings = table.columns.map(({ heading }, c) => high(heading, widths[c] ?? 50, TYPE.small));
+  return (table.captionSeen ? TYPE.heading.line + 3 : 0) + Math.max(...headings) + 3;
+}
+
+export function tableHigh(table: Table, width: number): number {
+  const widths = columnsOf(table, width);
+  return tableHead(table, widths) + sum(table.rows.map((_, r) => rowHigh(table, r, widths)));
+}
+
+/** A third of the page, two thirds, or all of it. */
+export function spanWidth(span: number): number {
+  const one = (LEAF.width - 2 * GAP.card) / 3;
+  return one * span + GAP.card * (span - 1);
+}
+
+/** Letters of a single card above which its words stand beside its picture. */
+const LONG = 250;
+
+/** How a card is set: how many thirds it takes, and whether its words stand beside its pictures. */
+export function cardForm({ pictures, lines }: Card): { span: 1 | 2 | 3; beside: boolean } {
+  const thirds = sum(pictures.map(({ width }) => Math.max(1, Math.round(width / 230))));
+  const long = lines.join(" ").length > LONG * Math.max(1, thirds);
+  if (long && thirds < 3) return { span: (thirds + 1) as 2 | 3, beside: pictures.length > 0 };
+  return { span: Math.min(3, Math.max(1, thirds)) as 1 | 2 | 3, beside: false };
+}
+
+/** Pictures of a card in rows of so many thirds. */
+export function pictureRows({ pictures }: Card, span: number): Card["pictures"][] {
+  const rows: Card["pictures"][] = [];
+  let left = 0;
+  for (const picture of pictures) {
+    const thirds = Math.max(1, Math.round(picture.width / 230));
+    if (thirds > left) {
+      rows.push([]);
+      left = span;
+    }
+    rows.at(-1)?.push(picture);
+    left -= thirds;
+  }
+  return rows;
+}
+
+export function pictureHigh({ height, caption }: Card["pictures"][number]): number {
+  return height * PER_UNIT + (caption === "" ? 0 : TYPE.small.line);
+}
+
+export function cardLines({ number, lines }: Card): { text: string; inset: number }[] {
+  return lines.map((line, i) => ({
+    text: i === 0 && number !== "" ? `${number}. ${line.trim()}` : line.trim(),
+    inset: line.startsWith(" ") ? 9 : 0,
+  }));
+}
+
+export function cardHigh(card: Card): number {
+  const { span, beside } = cardForm(card);
+  const width = spanWidth(span);
+  const across = beside ? span - 1 : span;
+  const pictures = sum(pictureRows(card, across).map((row) => Math.max(...row.map(pictureHigh)) + 3));
+  const room = beside ? spanWidth(1) : width;
+  const words = sum(cardLines(card).map(({ text, inset }) => high(text, room - inset, TYPE.body)));
+  return beside ? Math.max(pictures, words) : pictures + words + 2;
+}
+
+/** A tool that can hurt, or a rule about it. */
+export interface CautionPart {
+  text: string;
+  tool: boolean;
+}
+
+/** Cautions one under another: they fill three columns. */
+export function cautionParts({ tools }: Block & { kind: "cautions" }): CautionPart[] {
+  return tools.flatMap(({ tool, rules }) => [
+    { text: tool, tool: true },
+    ...rules.map((rule) => ({ text: rule, tool: false })),
+  ]);
+}
+
+export function cautionHigh({ text, tool }: CautionPart, width: number): number {
+  return tool ? high(text, width, TYPE.body, true) + 1 : high(text, width - 9, TYPE.small) + 1.5;
+}
+
+export const LABELS = { columns: 4, height: 66 } as const;
+
+/** Uses that fit under a label's size and count. */
+export function labelUses({ uses }: Label): string[] {
+  return uses.slice(0, 3);
+}
+
+export const FACT_COLUMNS = 4;
+
+export function factHigh({ value }: Fact): number {
+  const width = (LEAF.width - GAP.column * (FACT_COLUMNS - 1)) / FACT_COLUMNS;
+  return TYPE.small.line + high(value, width, TYPE.body, true) + 3;
+}
+
+/** Height of a block that is not broken, at the width of the page. */
+export function blockHigh(block: Block): number {
+  const { width } = LEAF;
+  switch (block.kind) {
+    case "text":
+      return high(
+        block.text,
+        width,
+        TYPE[block.tone === "plain" ? "body" : block.tone === "lead" ? "lead" : "small"],
+      );
+    case "heading":
+      return high(block.text, width - (block.tick === undefined ? 0 : GAP.tick), TYPE.heading, true) + 2;
+    case "facts": {
+      const rows = Array.from({ length: Math.ceil(block.facts.length / FACT_COLUMNS) }, (_, r) =>
+        Math.max(...block.facts.slice(r * FACT_COLUMNS, (r + 1) * FACT_COLUMNS).map(factHigh)),
+      );
+      return sum(rows);
+    }
+    default:
+      return 0;
+  }
+}

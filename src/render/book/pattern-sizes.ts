@@ -1,0 +1,202 @@
+import type { FabricPlan, Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
+import { instructionsFor, pieceFacts } from "../text/index.ts";
+import type { Block, Table } from "./content.ts";
+import { cuttingGroups } from "./cutting.ts";
+import { patternWords as words } from "./pattern-words.ts";
+import { sentence, typeset } from "./typeset.ts";
+
+/** A size the pattern is for, planned whole. */
+export interface PatternSize {
+  /** As it heads a column. */
+  heading: string;
+  finished: string;
+  plan: Plan;
+}
+
+type Piece = FabricPlan["pieces"][number];
+const useOf = ({ uses, label }: Piece): string => (label !== "" ? label : (uses[0]?.text ?? ""));
+const alike = (a: Piece, b: Piece): boolean =>
+  a.across === b.across && a.along === b.along && a.fullWidth === b.fullWidth && a.subcut === b.subcut;
+
+/** Another size with its bags called as those of the size that is shown step by step: one letter, one bag. */
+export function relettered(plan: Plan, main: Plan): Plan {
+  const fabrics = plan.fabrics.map((fabric): FabricPlan => {
+    const own = main.fabrics.find(({ name }) => name === fabric.name)?.pieces ?? [];
+    const taken = new Set<Piece>();
+    const letters = new Map<Piece, string>();
+    const take = (piece: Piece, found: Piece | undefined): void => {
+      if (found === undefined || letters.has(piece)) return;
+      taken.add(found);
+      letters.set(piece, found.letter);
+    };
+    const free = (wanted: (of: Piece) => boolean): Piece | undefined =>
+      own.find((piece) => !taken.has(piece) && wanted(piece));
+    for (const piece of fabric.pieces)
+      take(
+        piece,
+        free((of) => alike(of, piece) && useOf(of) === useOf(piece)),
+      );
+    for (const piece of fabric.pieces)
+      if (!letters.has(piece))
+        take(
+          piece,
+          free((of) => alike(of, piece)),
+        );
+    for (const piece of fabric.pieces)
+      if (!letters.has(piece))
+        take(
+          piece,
+          free((of) => useOf(of) === useOf(piece)),
+        );
+    return {
+      ...fabric,
+      pieces: fabric.pieces.map((piece) => ({
+        ...piece,
+        letter: letters.get(piece) ?? words.cutting.other(piece.letter),
+      })),
+    };
+  });
+  return { ...plan, fabrics };
+}
+
+interface Row {
+  letter: string;
+  uses: string[];
+  cells: Map<number, { count: number; size: string }>;
+}
+
+/** Every piece of a fabric with its count, and its size where sizes differ, in a column for each size. */
+function pieceRows(name: string, sizes: readonly PatternSize[]): Row[] {
+  const rows = new Map<string, Row>();
+  for (const [s, { plan }] of sizes.entries()) {
+    const fabric = plan.fabrics.find((each) => each.name === name);
+    for (const { letter, count, size, remarks } of fabric === undefined
+      ? []
+      : pieceFacts(fabric, plan, english)) {
+      const row = rows.get(letter) ?? { letter, uses: remarks, cells: new Map() };
+      row.cells.set(s, { count, size: typeset(size) });
+      rows.set(letter, row);
+    }
+  }
+  return [...rows.values()];
+}
+
+function piecesTable(name: string, sizes: readonly PatternSize[]): Table {
+  const { cutting } = words;
+  const cell = (text: string, notes: string[] = []) => ({ text, notes, swatch: null });
+  const rows = pieceRows(name, sizes).map(({ letter, uses, cells }) => {
+    const own = [...new Set([...cells.values()].map(({ size }) => size))];
+    const counts = sizes.map((_, s) => {
+      const found = cells.get(s);
+      if (found === undefined) return cell(cutting.none);
+      return cell(own.length === 1 ? String(found.count) : cutting.counted(found.count, found.size));
+    });
+    const [first = "", ...more] = uses.map(typeset);
+    return [
+      cell(letter),
+      cell(own.length === 1 ? (own[0] ?? "") : cutting.none),
+      cell(first, more),
+      ...counts,
+    ];
+  });
+  return {
+    caption: cutting.caption(name),
+    captionSeen: false,
+    columns: [
+      { heading: sentence(cutting.bag), align: "left" },
+      { heading: sentence(cutting.size), align: "left" },
+      { heading: sentence(cutting.for), align: "left", wordy: true },
+      ...sizes.map(({ heading }) => ({
+        heading: sizes.length === 1 ? sentence(cutting.cut) : heading,
+        align: "right" as const,
+      })),
+    ],
+    rows,
+    summed: false,
+    ticks: [],
+  };
+}
+
+/** Squaring the end is said once for all fabrics. */
+const STRAIGHTEN = new RegExp(`^${english.cutting.straighten("").replace(/\s+$/, "")}`);
+const isStraighten = (said: string): boolean => STRAIGHTEN.test(said);
+
+/** How a fabric is cut for one size, a line for each setting of the ruler. */
+function cutLines(plan: Plan, fabric: FabricPlan): string[] {
+  return instructionsFor(plan, fabric, english)
+    .map(({ phrases, parts, notes }) => {
+      const inner = parts.map((part) => part.phrases.join("; "));
+      return sentence(`${[...phrases, ...inner, ...notes].join("; ")}.`);
+    })
+    .filter((said) => !isStraighten(said));
+}
+
+/** One fabric of the pattern: its pieces for every size, and how they are cut. */
+export function fabricBlocks(fabric: FabricPlan, index: number, sizes: readonly PatternSize[]): Block[] {
+  const { cutting } = words;
+  const table: Block = { kind: "table", table: piecesTable(fabric.name, sizes) };
+  const [only] = sizes;
+  if (sizes.length < 2 && only !== undefined) {
+    const own = only.plan.fabrics.find(({ name }) => name === fabric.name) ?? fabric;
+    const groups = cuttingGroups(only.plan, own, `cut-${index + 1}`).map(({ title, steps }) => ({
+      title,
+      // The pattern has no cutting diagram to look at.
+      steps: steps.filter(({ title: said }) => !isStraighten(said)).map((step) => ({ ...step, where: "" })),
+    }));
+    return [table, { kind: "steps", groups, columns: 2 }];
+  }
+  return [
+    table,
+    ...sizes.flatMap(({ heading, plan }): Block[] => {
+      const own = plan.fabrics.find(({ name }) => name === fabric.name);
+      const lines = own === undefined ? [] : cutLines(plan, own);
+      if (lines.length === 0) return [];
+      return [
+        { kind: "heading", text: cutting.strips(heading) },
+        { kind: "list", items: lines, columns: 2 },
+      ];
+    }),
+  ];
+}
+
+/** How many units and blocks each size wants. */
+export function makeTable(sizes: readonly PatternSize[]): Table | null {
+  const rows = new Map<string, { what: string; counts: Map<number, number> }>();
+  const add = (s: number, key: string, what: string, count: number): void => {
+    const row = rows.get(key) ?? { what, counts: new Map<number, number>() };
+    row.counts.set(s, (row.counts.get(s) ?? 0) + count);
+    rows.set(key, row);
+  };
+  for (const [s, { plan }] of sizes.entries()) {
+    for (const unit of plan.making?.units ?? []) {
+      if (unit.steps.length === 0) continue;
+      const key = JSON.stringify([unit.text, unit.method, Object.entries(unit.fabrics)]);
+      add(s, key, words.make.unit(unit.name, unit.text), unit.units);
+    }
+    for (const { name, colourway, count } of plan.top?.designs ?? []) {
+      if (count === 0) continue;
+      const called = colourway === "" ? name : `${name}, ${colourway}`;
+      add(s, `block ${called}`, called, count);
+    }
+  }
+  if (rows.size === 0 || sizes.length < 2) return null;
+  return {
+    caption: words.make.caption,
+    captionSeen: true,
+    columns: [
+      { heading: sentence(words.make.what), align: "left" },
+      ...sizes.map(({ heading }) => ({ heading, align: "right" as const })),
+    ],
+    rows: [...rows.values()].map(({ what, counts }) => [
+      { text: typeset(what), notes: [], swatch: null },
+      ...sizes.map((_, s) => ({
+        text: counts.has(s) ? String(counts.get(s)) : words.cutting.none,
+        notes: [],
+        swatch: null,
+      })),
+    ]),
+    summed: false,
+    ticks: [],
+  };
+}

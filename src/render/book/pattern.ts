@@ -1,0 +1,252 @@
+import { formatLength } from "../../length/index.ts";
+import type { Plan } from "../../plan/types.ts";
+import type { PatternPart, PatternSpec } from "../../spec/pattern-types.ts";
+import { english } from "../../words/index.ts";
+import { drawColouring, drawCover } from "../svg/index.ts";
+import { ticksOf } from "../svg/patches.ts";
+import { spokenSizeNear } from "../svg/quilt-words.ts";
+import { alsoNeeded, boughtWords, handLines, pieceFacts } from "../text/index.ts";
+import { authorWords } from "./author-words.ts";
+import type { Block, Book, Fact, Section, Table } from "./content.ts";
+import { sectionForMakers } from "./for-makers.ts";
+import { cautionSection, glossarySection } from "./front-matter.ts";
+import { type MakingPart, makingParts } from "./making-parts.ts";
+import { fabricBlocks, makeTable, type PatternSize, relettered } from "./pattern-sizes.ts";
+import { patternWords as words } from "./pattern-words.ts";
+import { templateSection } from "./templates.ts";
+import { sentence, typeset } from "./typeset.ts";
+import { bookWords } from "./words.ts";
+
+export type { PatternSize } from "./pattern-sizes.ts";
+
+function section(part: PatternPart, blocks: readonly Block[]): Section | null {
+  if (blocks.length === 0) return null;
+  const title = words.titles[part];
+  return { id: part, over: "", title, swatch: null, running: title, newSheet: false, blocks: [...blocks] };
+}
+
+function list(items: readonly string[]): Block[] {
+  return items.length === 0 ? [] : [{ kind: "list", items: [...items], columns: items.length > 3 ? 2 : 1 }];
+}
+
+/** What to buy, for every size in a column of its own. */
+function requirements(plan: Plan, sizes: readonly PatternSize[]): Block[] {
+  const { requirements: told } = words;
+  const cell = (text: string, notes: string[] = [], swatch: string | null = null) => ({
+    text,
+    notes,
+    swatch,
+  });
+  const rows = plan.fabrics.map((fabric) => {
+    const uses = [...new Set(pieceFacts(fabric, plan, english).flatMap((piece) => piece.uses))]
+      .slice(0, 5)
+      .map(typeset);
+    return [
+      cell(
+        fabric.name,
+        [fabric.note, uses.join("; ")].filter((note) => note !== ""),
+        fabric.colour,
+      ),
+      ...sizes.map((size) => {
+        const own = size.plan.fabrics.find(({ name }) => name === fabric.name);
+        return cell(
+          own === undefined ? words.cutting.none : typeset(boughtWords(own, size.plan.ruler, english)),
+        );
+      }),
+    ];
+  });
+  const table: Table = {
+    caption: told.caption,
+    captionSeen: false,
+    columns: [
+      { heading: sentence(told.fabric), align: "left" },
+      ...sizes.map(({ heading }) => ({
+        heading: sizes.length === 1 ? sentence(told.buy) : heading,
+        align: "left" as const,
+      })),
+    ],
+    rows,
+    summed: false,
+    ticks: [],
+  };
+  const widths = new Set(
+    plan.fabrics.flatMap(({ purchase, usable }) =>
+      purchase === null ? [] : [typeset(formatLength(usable, plan.ruler))],
+    ),
+  );
+  const lead = [told.lead, ...(widths.size === 0 ? [] : [told.usable([...widths])])].join(" ");
+  const make = makeTable(sizes);
+  const also = sizes.map(({ heading, plan: own }) => {
+    const lines = alsoNeeded(own, english).map(typeset);
+    return sizes.length === 1 ? lines : lines.map((line) => `${heading}: ${line}`);
+  });
+  return [
+    { kind: "text", text: lead, tone: "lead" },
+    { kind: "table", table },
+    ...list(also.flat()),
+    ...(make === null ? [] : [{ kind: "table" as const, table: make }]),
+  ];
+}
+
+function cutting(plan: Plan, sizes: readonly PatternSize[]): Block[] {
+  const fabrics = plan.fabrics.flatMap((fabric, index): Block[] => [
+    { kind: "heading", text: fabric.name },
+    ...fabricBlocks(fabric, index, sizes),
+  ]);
+  return [
+    { kind: "text", text: words.cutting.lead, tone: "lead" },
+    ...list(handLines(plan, english).map(typeset)),
+    ...fabrics,
+    ...(sizes.length < 2
+      ? []
+      : [
+          {
+            kind: "text" as const,
+            text: words.cutting.ofSize(sizes[0]?.heading ?? ""),
+            tone: "lead" as const,
+          },
+        ]),
+  ];
+}
+
+function about(pattern: PatternSpec): Block[] {
+  const { about: told } = words;
+  const facts: Fact[] = (["author", "version", "date", "contact"] as const).flatMap((field) =>
+    pattern[field] === "" ? [] : [{ caption: told[field], value: pattern[field] }],
+  );
+  return [
+    ...(facts.length === 0 ? [] : [{ kind: "facts" as const, facts }]),
+    ...(pattern.credits === ""
+      ? []
+      : [{ kind: "text" as const, text: `${told.credits}: ${pattern.credits}`, tone: "plain" as const }]),
+    ...(pattern.changes.length === 0
+      ? []
+      : [
+          { kind: "heading" as const, text: told.changes },
+          { kind: "list" as const, items: pattern.changes },
+        ]),
+    ...(pattern.copyright === ""
+      ? []
+      : [{ kind: "text" as const, text: pattern.copyright, tone: "quiet" as const }]),
+  ];
+}
+
+function colouring(plan: Plan): Block[] {
+  if (plan.top === null) return [];
+  const [blank, textured] = drawColouring(plan.top, plan.fabrics);
+  return [
+    { kind: "text", text: words.colouring, tone: "plain" },
+    { kind: "picture", svg: blank, share: 0.64 },
+    { kind: "picture", svg: textured, share: 0.44 },
+  ];
+}
+
+const SEWN: ReadonlySet<string> = new Set<MakingPart>([
+  "units",
+  "foundation",
+  "blocks",
+  "setting",
+  "borders",
+  "finishing",
+]);
+
+function coverOf(plan: Plan, pattern: PatternSpec, sizes: readonly PatternSize[]): Book["cover"] {
+  const { top, fabrics, ruler } = plan;
+  if (top === null) throw new Error("a pattern without a quilt");
+  const svg = drawCover(top, fabrics, {
+    title: bookWords.coverTop,
+    description: bookWords.title(top.name),
+    idPrefix: "cover-",
+    width: 560,
+    tallest: 620,
+  });
+  const { facts } = bookWords;
+  const finished = sizes.map(({ finished: own }) => typeset(own));
+  const lines = [
+    ...(pattern.author === "" ? [] : [words.by(pattern.author)]),
+    words.sizes(finished),
+    ...(pattern.level === "" ? [] : [words.level(pattern.level)]),
+  ];
+  return {
+    svg,
+    lines,
+    foot: pattern.copyright,
+    facts: [
+      { caption: facts.finished, value: spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler) },
+      ...(top.blocks.length === 0 ? [] : [{ caption: facts.blocks, value: String(top.blocks.length) }]),
+      { caption: facts.fabrics, value: String(fabrics.length) },
+      ...(pattern.date === "" && pattern.version === ""
+        ? []
+        : [
+            {
+              caption: words.about.version,
+              value: [pattern.version, pattern.date].filter(Boolean).join(", "),
+            },
+          ]),
+    ],
+  };
+}
+
+/**
+ * The pattern of a quilt, to hand out or to sell: the parts its file names, in that order, for every size.
+ * @param others further sizes, planned whole; the plan itself is the size that is shown step by step
+ */
+export function patternOf(plan: Plan, pattern: PatternSpec, others: readonly PatternSize[] = []): Book {
+  const { top, ruler } = plan;
+  if (top === null) throw new Error("a pattern without a quilt");
+  const finished = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
+  const own: PatternSize = { heading: finished, finished, plan };
+  const sizes = [own, ...others.map((size) => ({ ...size, plan: relettered(size.plan, plan) }))].map(
+    (size) => ({
+      ...size,
+      // A size stands on one line where it heads a column.
+      heading: size.heading.replaceAll(" ", "\u00a0"),
+    }),
+  );
+  const making = makingParts(plan);
+  const glance = making.pressing?.blocks.filter(({ kind }) => kind === "picture") ?? [];
+  const partOf = (part: PatternPart): Section | null => {
+    if (SEWN.has(part)) {
+      const found = making[part as MakingPart] ?? null;
+      if (found === null || part !== "setting" || glance.length === 0) return found;
+      return { ...found, blocks: [...found.blocks, { kind: "heading", text: words.glance }, ...glance] };
+    }
+    switch (part) {
+      case "requirements":
+        return section(part, requirements(plan, sizes));
+      case "cautions":
+        return cautionSection();
+      case "cutting":
+        return section(part, cutting(plan, sizes));
+      case "templates":
+        return templateSection(plan);
+      case "colouring":
+        return section(part, colouring(plan));
+      case "about":
+        return section(part, about(pattern));
+      default:
+        return null;
+    }
+  };
+  const told = pattern.parts.map((part): { part: PatternPart; section: Section | null } => {
+    const found = partOf(part);
+    return { part, section: found === null ? null : sectionForMakers({ ...found, id: part }) };
+  });
+  const glossary = glossarySection(told.flatMap((each) => (each.section === null ? [] : [each.section])));
+  const sections = told.flatMap(({ part, section: found }): Section[] => {
+    const whole = part === "words" ? glossary : found;
+    const before = authorWords(pattern.before[part] ?? "");
+    const after = authorWords(pattern.after[part] ?? "");
+    const blocks = [...before, ...(whole?.blocks ?? []), ...after];
+    const base = whole ?? section(part, blocks);
+    return base === null || blocks.length === 0 ? [] : [{ ...base, id: part, blocks }];
+  });
+  return {
+    purpose: "pattern",
+    title: bookWords.title(plan.name),
+    subtitle: words.subtitle,
+    cover: coverOf(plan, pattern, sizes),
+    sections,
+    key: "pattern",
+  };
+}

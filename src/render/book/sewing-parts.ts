@@ -1,0 +1,46 @@
+import type { UnitRecord } from "../../cutlist/unit-record.ts";
+import type { Plan } from "../../plan/types.ts";
+import { english } from "../../words/index.ts";
+import { onFoundationAndBlocks } from "../text/making.ts";
+import { borderLines } from "../text/making-borders.ts";
+import { finishingLines } from "../text/making-finishing.ts";
+import { topLines } from "../text/rows.ts";
+import { unitGroups } from "../text/unit-groups.ts";
+import { unitGroupLines } from "../text/unit-told.ts";
+import type { Step, StepGroup } from "./content.ts";
+import { stepGroups } from "./told-steps.ts";
+import { sentence } from "./typeset.ts";
+
+/** The sewing by what is in hand, as the book tells it: units that are sewn alike are one step. */
+export interface SewingParts {
+  units: { units: UnitRecord[]; count: number; step: Step }[];
+  /** What goes for every block. */
+  aboutBlocks: string[];
+  blocks: StepGroup[];
+  rows: StepGroup[];
+  borders: StepGroup[];
+  finishing: StepGroup[];
+}
+
+/** Null for a plain cut list, which nobody says how to sew. */
+export function sewingParts(plan: Plan): SewingParts | null {
+  const { making, top } = plan;
+  if (making === undefined || top === null) return null;
+  const blocks = stepGroups(onFoundationAndBlocks(making, plan, english), "blocks");
+  const isAbout = ({ title }: StepGroup): boolean => title === sentence(english.blocks.aboutTitle);
+  return {
+    units: unitGroups(plan, english).flatMap((group, i) => {
+      const [step] =
+        stepGroups(["-", ...unitGroupLines(group, plan, english)], `unit-${i + 1}`)[0]?.steps ?? [];
+      const count = group.units.reduce((sum, { units }) => sum + units, 0);
+      return step === undefined ? [] : [{ units: group.units, count, step }];
+    }),
+    aboutBlocks: blocks
+      .filter(isAbout)
+      .flatMap(({ steps }) => steps.flatMap(({ title, details }) => [title, ...details])),
+    blocks: blocks.filter((group) => !isAbout(group)),
+    rows: stepGroups(topLines(making, plan, english), "rows"),
+    borders: stepGroups(borderLines(making, plan, english), "borders"),
+    finishing: stepGroups(finishingLines(making, plan, english), "finishing"),
+  };
+}

@@ -1,0 +1,97 @@
+import type { QuiltTop } from "../../quilt/types.ts";
+import { toSvg } from "./canvas.ts";
+import { TICKS_PER_MM } from "./frame.ts";
+import { PAPER } from "./palette.ts";
+import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
+import type { Scene } from "./scene.ts";
+import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+
+/** Words of the pictures of a whole quilt. */
+export const PICTURE_WORDS = {
+  blank: "Colouring page: the quilt in outline",
+  toColour: "To be coloured by hand.",
+  textured: "Colouring page: the quilt, a texture for each fabric",
+} as const;
+
+interface PictureOf {
+  title: string;
+  description: string;
+  idPrefix: string;
+  width: number;
+  tallest: number;
+}
+
+function topPicture(
+  top: QuiltTop,
+  fabrics: readonly DrawnFabric[],
+  { width, tallest, ...told }: PictureOf,
+  arrows: boolean,
+): Scene {
+  const [across, down] = [ticksOf(top.across) / TICKS_PER_MM, ticksOf(top.down) / TICKS_PER_MM];
+  const scale = Number(Math.min((width - 4) / across, (tallest - 4) / down).toFixed(6));
+  const at = { x: 2, y: 2, scale };
+  const { idPrefix } = told;
+  return {
+    ...told,
+    width: Math.ceil(across * scale) + 4,
+    height: Math.ceil(down * scale) + 4,
+    patterns: fabricPatterns(fabrics, scale),
+    nodes: [
+      ...patchNodes(top.patches, fabrics, at, { id: "patches", idPrefix, arrows }),
+      ...outlineNodes([rectangle(0, 0, across, down)], at, 1.6, "edge"),
+    ],
+  };
+}
+
+/** The top alone, without rulers or words, for a cover. */
+export function coverScene(top: QuiltTop, fabrics: readonly DrawnFabric[], told: PictureOf): Scene {
+  return topPicture(top, fabrics, told, true);
+}
+
+/** The same as an SVG document. */
+export function drawCover(top: QuiltTop, fabrics: readonly DrawnFabric[], told: PictureOf): string {
+  return toSvg(coverScene(top, fabrics, told));
+}
+
+/** The quilt to colour in: in outline, and with a texture for each fabric in grey. */
+export function drawColouring(
+  top: QuiltTop,
+  fabrics: readonly DrawnFabric[],
+): [blank: string, textured: string] {
+  const white = fabrics.map((fabric): DrawnFabric => ({ name: fabric.name, colour: PAPER }));
+  const about = { description: PICTURE_WORDS.toColour, width: 700 };
+  const { width, height, nodes } = topPicture(
+    { ...top, patches: [] },
+    white,
+    { ...about, title: "", idPrefix: "", tallest: 520 },
+    false,
+  );
+  const across = ticksOf(top.across) / TICKS_PER_MM;
+  const at = { x: 2, y: 2, scale: Number(((width - 4) / across).toFixed(6)) };
+  const blank = toSvg({
+    width,
+    height,
+    idPrefix: "blank-",
+    title: PICTURE_WORDS.blank,
+    description: PICTURE_WORDS.toColour,
+    patterns: [],
+    nodes: [
+      ...nodes,
+      ...outlineNodes(
+        top.patches.map(({ outline }) => outlineOf(outline)),
+        at,
+        0.6,
+        "lines",
+      ),
+    ],
+  });
+  const textured = toSvg(
+    topPicture(
+      top,
+      white,
+      { ...about, title: PICTURE_WORDS.textured, idPrefix: "textured-", tallest: 330 },
+      false,
+    ),
+  );
+  return [blank, textured];
+}

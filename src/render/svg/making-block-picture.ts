@@ -1,0 +1,65 @@
+import type { Ruler } from "../../length/types.ts";
+import type { Making } from "../../making/types.ts";
+import type { QuiltTop } from "../../quilt/types.ts";
+import { toSvg } from "./canvas.ts";
+import { panel, whorlOf, whorlPanel } from "./making-blocks.ts";
+import { blockPanel, panelsOf } from "./making-pressing.ts";
+import { onPaper } from "./paper.ts";
+import { ticksOf } from "./patches.ts";
+import { spokenSizeNear } from "./quilt-words.ts";
+import type { SceneNode } from "./scene.ts";
+import { cleanText } from "./text-fit.ts";
+import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+
+/** A panel, and between two. */
+const WIDE = 158;
+const BETWEEN = 14;
+
+/**
+ * A block set apart as it is joined, and how its seams are pressed in each kind of it, to stand beside its steps; null
+ * for a block without a seam of its own.
+ */
+export function drawBlockPicture(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly DrawnFabric[],
+  ruler: Ruler,
+  index: number,
+): string | null {
+  const design = top.designs[index];
+  if (design === undefined || design.count === 0) return null;
+  const order = whorlOf(making, index);
+  const joined = making.joins.some((join) => join.design === index && join.stage === "block");
+  if (order === null && !joined) return null;
+  const size = spokenSizeNear(ticksOf(design.across), ticksOf(design.down), ruler);
+  const called = design.colourway === "" ? design.name : `${design.name}, ${design.colourway}`;
+  const title = `${called}, ${size}`;
+  const frame = { x: 0, y: 0, width: WIDE };
+  const idPrefix = `block-${index + 1}-`;
+  const apart =
+    order === null
+      ? panel(design, index, making, fabrics, title, { ...frame, idPrefix })
+      : whorlPanel(design, order, fabrics, title, { ...frame, id: `parts-${index + 1}`, idPrefix });
+  const pressed = panelsOf(top, making).filter((each) => each.design === index);
+  const nodes: SceneNode[] = [...apart.nodes];
+  let [x, y, deepest] = [WIDE + BETWEEN, 0, apart.height];
+  for (const [i, each] of pressed.entries()) {
+    const drawn = blockPanel(design, fabrics, each.seams, cleanText(each.title), {
+      x,
+      y,
+      width: WIDE,
+      id: `press-${i + 1}`,
+    });
+    nodes.push(...drawn.nodes);
+    deepest = Math.max(deepest, drawn.height);
+    if (x > 0) [x, y, deepest] = [0, y + deepest, 0];
+    else x = WIDE + BETWEEN;
+  }
+  return toSvg({
+    idPrefix,
+    title,
+    description: `${cleanText(called)} set apart as it is joined, and the way its seams are pressed.`,
+    patterns: fabricPatterns(fabrics, apart.scale),
+    ...onPaper(nodes, y + deepest - 8, 2 * WIDE + BETWEEN),
+  });
+}

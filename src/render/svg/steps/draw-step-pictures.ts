@@ -1,0 +1,119 @@
+import type { Ruler } from "../../../length/types.ts";
+import type { Making } from "../../../making/types.ts";
+import type { QuiltTop } from "../../../quilt/types.ts";
+import { toSvg } from "../canvas.ts";
+import { PAGE_WIDTH } from "../frame.ts";
+import type { Scene } from "../scene.ts";
+import { fabricPatterns } from "../textures.ts";
+import { wrongPattern } from "./draw-figure.ts";
+import { layPanel } from "./draw-panel.ts";
+import { signsOf, type Told, toldOf } from "./draw-unit-steps.ts";
+import { keyNodes } from "./key.ts";
+import type { Panel } from "./panel.ts";
+import type { StepFabric } from "./step-fabric.ts";
+import { STEP_WORDS } from "./words.ts";
+
+/** One picture of a step, to stand above its sentence. Sizes are in page units. */
+export interface StepPicture {
+  /** First and last step of the unit that it shows, from 1; 0 for what there is when all is done. */
+  from: number;
+  to: number;
+  /** Heap or batch it is of, where there are several. */
+  heading: string;
+  svg: string;
+  width: number;
+  height: number;
+}
+
+/** Pictures among words are a little smaller than those on a sheet of their own; their letters are not. */
+const AMONG_WORDS = 0.78;
+
+const NUMBER = /^(\d+)[a-z]?(?:–(\d+))?$/;
+
+/** What a picture shows, in the words that stand in it. */
+function described({ says, figures }: Panel): string {
+  return [says, ...figures.map((each) => each.says)].filter((said) => said !== "").join("; ");
+}
+
+function pictureOf(
+  panel: Panel,
+  heading: string,
+  most: number,
+  fabrics: readonly StepFabric[],
+  idPrefix: string,
+): StepPicture {
+  const laid = layPanel(panel, most * AMONG_WORDS, fabrics);
+  const [, first = "0", last = first] = NUMBER.exec(panel.number) ?? [];
+  const used = new Set(panel.figures.flatMap(({ layers }) => layers.map(({ fabric }) => fabric)));
+  // Textures go by the place of a fabric among all.
+  const patterns = fabricPatterns(fabrics, 1).filter(({ id }) =>
+    used.has(fabrics[Number(id.replace(/\D+/g, "")) - 1]?.name ?? ""),
+  );
+  const turned = panel.figures.some(({ layers }) => layers.some(({ side }) => side === "wrong"));
+  const [width, height] = [laid.width + 2, Math.ceil(laid.height + 2)];
+  const scene: Scene = {
+    width,
+    height,
+    idPrefix,
+    title: panel.number === "" ? STEP_WORDS.now : STEP_WORDS.step(panel.number),
+    description: described(panel),
+    patterns: [...patterns, ...(turned ? [wrongPattern()] : [])],
+    nodes: laid.draw(1, 1, laid.height, idPrefix),
+  };
+  return { from: Number(first), to: Number(last), heading, svg: toSvg(scene), width, height };
+}
+
+function picturesOf({ groups, most }: Told, fabrics: readonly StepFabric[], idPrefix: string): StepPicture[] {
+  return groups.flatMap(({ heading, panels }, g) =>
+    panels.map((panel, i) => pictureOf(panel, heading, most, fabrics, `${idPrefix}${g + 1}-${i + 1}-`)),
+  );
+}
+
+/** The pictures of every kind of unit that is sewn, by its place in `making.units`; of units alike, of the first. */
+export function drawUnitPictures(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly StepFabric[],
+  ruler: Ruler,
+): Map<number, StepPicture[]> {
+  const told = toldOf(top, making, fabrics, ruler);
+  return new Map(
+    told.flatMap((each, i) =>
+      each.unit === null ? [] : [[each.unit, picturesOf(each, fabrics, `step-${i + 1}-`)] as const],
+    ),
+  );
+}
+
+/** How squares are cut to setting triangles, each kind with its title. */
+export function drawSettingPictures(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly StepFabric[],
+  ruler: Ruler,
+): { title: string; pictures: StepPicture[] }[] {
+  return toldOf(top, making, fabrics, ruler).flatMap((each, i) =>
+    each.unit === null ? [{ title: each.title, pictures: picturesOf(each, fabrics, `step-${i + 1}-`) }] : [],
+  );
+}
+
+/** What the signs of the pictures mean, as a strip across the page; null where there is no picture. */
+export function drawStepKey(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly StepFabric[],
+  ruler: Ruler,
+): string | null {
+  const told = toldOf(top, making, fabrics, ruler);
+  if (told.length === 0) return null;
+  const idPrefix = "step-key-";
+  const { nodes, bottom } = keyNodes({ fabrics, idPrefix }, signsOf(told, fabrics), 4);
+  return toSvg({
+    width: PAGE_WIDTH,
+    height: Math.ceil(bottom + 4),
+    idPrefix,
+    title: STEP_WORDS.key.heading,
+    description: STEP_WORDS.key.about,
+    patterns: [...fabricPatterns(fabrics.slice(0, 1), 1), wrongPattern()],
+    nodes,
+  });
+}

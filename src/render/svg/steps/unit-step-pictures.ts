@@ -1,0 +1,74 @@
+import type { Ruler } from "../../../length/types.ts";
+import type { Making } from "../../../making/types.ts";
+import type { QuiltTop } from "../../../quilt/types.ts";
+import { toSvg } from "../canvas.ts";
+import { PAPER } from "../palette.ts";
+import { rect, type Scene, type SceneNode } from "../scene.ts";
+import { fabricPatterns } from "../textures.ts";
+import { wrongPattern } from "./draw-figure.ts";
+import { layPanel } from "./draw-panel.ts";
+import { signsOf, toldOf } from "./draw-unit-steps.ts";
+import { keyNodes } from "./key.ts";
+import type { StepFabric } from "./step-fabric.ts";
+
+/** One picture of a step, to be looked at alone. */
+export interface StepPicture {
+  /** Number of the step, with a letter where it has several pictures; empty for what it is now. */
+  number: string;
+  says: string;
+  /** Which of several batches or heaps it is of; empty where there is one. */
+  heading: string;
+  svg: string;
+}
+
+const EDGE = 4;
+
+function asSvg(
+  nodes: readonly SceneNode[],
+  size: { width: number; height: number },
+  says: string,
+  fabrics: readonly StepFabric[],
+  idPrefix: string,
+): string {
+  const [width, height] = [size.width + 2 * EDGE, Math.ceil(size.height + 2 * EDGE)];
+  const scene: Scene = {
+    idPrefix,
+    title: says,
+    description: says,
+    patterns: [...fabricPatterns(fabrics, 1), wrongPattern()],
+    width,
+    height,
+    nodes: [rect({ x: 0, y: 0, width, height }, { fill: PAPER }), ...nodes],
+  };
+  return toSvg(scene);
+}
+
+/**
+ * The pictures of the printed sheets one by one: for every group of units that are sewn alike, in the order in which the text
+ * tells them; then for the triangles of a setting. The last is what the signs in them mean.
+ */
+export function unitStepPictures(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly StepFabric[],
+  ruler: Ruler,
+): { units: { title: string; under: string[]; pictures: StepPicture[] }[]; key: string } {
+  const told = toldOf(top, making, fabrics, ruler);
+  const units = told.map(({ title, under, groups, most }, u) => ({
+    title,
+    under,
+    pictures: groups.flatMap(({ heading, panels }, g) =>
+      panels.map((panel, p): StepPicture => {
+        const idPrefix = `step-${u + 1}-${g + 1}-${p + 1}-`;
+        // What it says is told beside the picture, in the letters of the page.
+        const laid = layPanel({ ...panel, number: "", says: "" }, most, fabrics);
+        const nodes = laid.draw(EDGE, EDGE, laid.height, idPrefix);
+        const { number, says } = panel;
+        return { number, says, heading, svg: asSvg(nodes, laid, says, fabrics, idPrefix) };
+      }),
+    ),
+  }));
+  const key = keyNodes({ fabrics, idPrefix: "step-key-" }, signsOf(told, fabrics), EDGE);
+  const size = { width: 700, height: key.bottom };
+  return { units, key: asSvg(key.nodes, size, "", fabrics, "step-key-") };
+}

@@ -1,0 +1,264 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { unzipSync } from "fflate";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { crossgrain } from "../cli/run.ts";
+import { axe, CHROMIUM, emptyFolder, faultsOf, launch, openPage, savedText } from "./browser.ts";
+import { finger, type Hand, keys, mouse } from "./hands.ts";
+
+/** All journeys: `npm run journeys`. Every run has the first of each kind. */
+const ALL = process.env.JOURNEYS === "all";
+const PATIENCE = ALL ? 600_000 : 120_000;
+const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+
+const WAYS: { name: string; options: object; hand: (page: Page) => Hand }[] = [
+  { name: "by touch on a phone", options: PHONE, hand: finger },
+  ...(ALL
+    ? [
+        { name: "by pointer", options: {}, hand: mouse },
+        { name: "by keys alone", options: {}, hand: keys },
+      ]
+    : []),
+];
+
+async function download(page: Page, press: () => Promise<void>): Promise<Buffer> {
+  const [file] = await Promise.all([page.waitForEvent("download"), press()]);
+  return readFileSync(await file.path());
+}
+
+/** Lantern Lane on the mat, the chalk unrolled. */
+async function chalkOnMat(page: Page): Promise<void> {
+  await page.getByRole("button", { name: /^Lantern Lane/ }).click();
+  await page.getByRole("button", { name: "Cut", exact: true }).click();
+  await page.locator(".folded button", { hasText: "chalk" }).click();
+  await page.waitForSelector(".matlay");
+}
+
+/** Waits until the mat is of what was said last. */
+const planned = (page: Page) =>
+  page.waitForFunction(
+    () =>
+      document.querySelector('.atstrip[aria-busy="true"]') === null &&
+      document.querySelector(".saidlength button:disabled") === null,
+  );
+
+async function say(page: Page, label: string, typed: string): Promise<void> {
+  await page.getByLabel(label).first().fill(typed);
+  await page.getByLabel(label).first().press("Enter");
+  await planned(page);
+}
+
+let browser: Browser;
+
+describe.skipIf(CHROMIUM === null)("at the table", () => {
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
+
+  test.each(WAYS)(
+    "cut half, spoil a strip, narrow the bolt, go on and finish, $name; the command takes it up",
+    async ({ options, hand: handOf }) => {
+      const page = await openPage(browser, options);
+      const hand = handOf(page);
+      await chalkOnMat(page);
+      const text = await savedText(page);
+      for (const strip of [1, 2, 3]) await hand.press(`Strip ${strip} is cut`);
+      expect(await page.locator(".stripline .done").count()).toBe(3);
+      await hand.press("This strip is spoiled");
+      await page.locator(".answer", { hasText: "Lost, and to be cut again" }).waitFor();
+      await planned(page);
+      // One undo away, and back.
+      await hand.press("Undo", ".answer");
+      await page.waitForFunction(() => document.querySelectorAll(".stripline .done").length === 3);
+      await planned(page);
+      await page.getByRole("button", { name: "Redo", exact: true }).click();
+      await page.locator(".answer", { hasText: "strip 4 spoiled" }).waitFor();
+      await planned(page);
+      await say(page, "My fabric is", "40");
+      await page.locator(".answer", { hasText: "40" }).waitFor();
+      await hand.press("Strip 1 is cut");
+      await planned(page);
+      await hand.press("I stop here");
+      await page.locator(".answer", { hasText: "cut to strip 1" }).waitFor();
+      await planned(page);
+      // The page is closed in the middle of it, and opened again.
+      await page.waitForFunction(() => document.querySelector(".kept .k")?.textContent?.startsWith("Kept"));
+      await page.reload();
+      await page.getByRole("button", { name: /^Lantern Lane, \d/ }).click();
+      await page.getByRole("button", { name: "Cut", exact: true }).click();
+      await page.locator(".folded button", { hasText: "chalk" }).click();
+      await page.locator(".answer", { hasText: "cut to strip 1" }).waitFor();
+      for (let i = 0; i < 40; i++) {
+        if ((await page.locator("h2", { hasText: "All of it is cut" }).count()) > 0) break;
+        await page.locator(".tickit").focus();
+        await page.keyboard.press("Enter");
+      }
+      await page.locator("h2", { hasText: "All of it is cut" }).waitFor();
+      const work = await download(page, () => page.getByRole("button", { name: "Save what is cut" }).click());
+      // What the page has kept is what the command goes on from: nothing is left to cut of the chalk.
+      const folder = emptyFolder();
+      writeFileSync(join(folder, "quilt.yaml"), text);
+      expect(crossgrain(["plan", "quilt.yaml", "--out", "o"], { folder }).code).toBe(0);
+      writeFileSync(join(folder, "o", "work.yaml"), work);
+      const gone = crossgrain(["go-on", "quilt.yaml", "--out", "o", "--json"], { folder });
+      expect(gone.stderr).not.toContain("error");
+      const chalk = JSON.parse(gone.stdout).fabrics.find(({ name }: { name: string }) => name === "chalk");
+      expect(chalk.lays).toEqual([]);
+      expect(chalk.done.cut).toEqual(chalk.pieces.map(({ count }: { count: number }) => count));
+      expect(faultsOf(page)).toEqual([]);
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
+  test.each(WAYS)(
+    "a block is sewn to its end, $name, and is still sewn when the page is opened again",
+    async ({ options, hand: handOf }) => {
+      const page = await openPage(browser, options);
+      const hand = handOf(page);
+      await page.getByRole("button", { name: /^Lantern Lane/ }).click();
+      await page.getByRole("button", { name: "Sew", exact: true }).click();
+      await page.waitForSelector(".bigstep");
+      expect(await page.locator(".takebags .bigbag").allTextContents()).toEqual(["H", "B"]);
+      const seen: string[] = [];
+      while ((await page.locator(".bigstep").count()) > 0) {
+        const told = (await page.locator(".bigstep figcaption").textContent()) ?? "";
+        // The picture says to a screen reader what stands under it.
+        const heard = (await page.locator(".bigstep svg title").textContent()) ?? "";
+        expect(told.toLowerCase()).toContain(heard.toLowerCase());
+        seen.push(told);
+        if (seen.length === 7) await hand.press("All 40");
+        await hand.press("Next");
+        await page.waitForFunction(
+          (before) => document.querySelector(".bigstep figcaption")?.textContent !== before,
+          told,
+        );
+      }
+      expect(seen).toHaveLength(7);
+      await page.locator("h2", { hasText: "Block Lantern (make 10)" }).waitFor();
+      for (let i = 0; i < 4; i++) await page.getByRole("button", { name: "All 10" }).nth(i).click();
+      expect(await page.locator(".sewsteps .done").count()).toBe(4);
+      // Pressing on pale fabric: a seam tells what lies under it.
+      expect(await page.locator(".pressing figcaption").textContent()).toMatch(/allowances lie under night/);
+      await hand.press("Pressing: more");
+      await page.locator(".pressing figcaption", { hasText: "Seam 2 of 8" }).waitFor();
+      await page.reload();
+      await page.getByRole("button", { name: /^Lantern Lane, \d/ }).click();
+      await page.getByRole("button", { name: "Sew", exact: true }).click();
+      await page.locator("h2", { hasText: "Block Lantern (make 10)" }).waitFor();
+      expect(await page.locator(".sewsteps .done").count()).toBe(4);
+      expect(faultsOf(page)).toEqual([]);
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
+  test(
+    "handed to a class: cut and sewn with ticks of her own, and nothing of the quilt is changed",
+    async () => {
+      const page = await openPage(browser);
+      await chalkOnMat(page);
+      await page.getByRole("button", { name: "Strip 1 is cut" }).click();
+      await page.getByRole("button", { name: "Pattern", exact: true }).click();
+      await page.waitForSelector(".bookframe");
+      const zip = unzipSync(
+        await download(page, () => page.getByRole("button", { name: "Everything, zipped" }).click()),
+      );
+      expect(Buffer.from(zip["work.yaml"]!).toString()).toContain("- strip 1 cut");
+      const copy = join(emptyFolder(), "class.html");
+      const made = await download(page, () =>
+        page.getByRole("button", { name: "One file for the class" }).click(),
+      );
+      expect(made.length).toBeLessThan(3_000_000);
+      writeFileSync(copy, made);
+      await page.getByRole("button", { name: "Put the quilt in the address" }).click();
+      const address = page.url();
+      const text = await savedText(page);
+      await page.context().close();
+
+      const pupil = await openPage(browser, { viewport: { width: 320, height: 700 } }, copy);
+      await pupil.waitForSelector(".matlay");
+      expect(await pupil.locator("nav.work button").allTextContents()).toEqual(["Cut", "Sew", "Pattern"]);
+      expect(await pupil.locator(".stripline .done").count()).toBe(0);
+      await pupil.getByRole("button", { name: "Strip 1 is cut" }).click();
+      await pupil.waitForFunction(() => document.querySelector(".kept .k")?.textContent?.startsWith("Kept"));
+      await pupil.reload();
+      await pupil.waitForFunction(() => document.querySelectorAll(".stripline .done").length === 1);
+      await pupil.keyboard.press("Alt+1");
+      expect(await pupil.locator(".matlay").count()).toBeGreaterThan(0);
+      expect(await pupil.getByLabel("Name").getAttribute("readonly")).not.toBeNull();
+      expect(faultsOf(pupil)).toEqual([]);
+      await pupil.context().close();
+
+      const sent = await openPage(browser, {}, address.replace("file://", ""));
+      expect(await savedText(sent)).toBe(text);
+      expect(faultsOf(sent)).toEqual([]);
+      await sent.context().close();
+    },
+    PATIENCE,
+  );
+
+  test(
+    "at the mat and at the machine: no accessibility fault, no sideways scroll, every target 44 px",
+    async () => {
+      const widths = ALL ? [320, 390, 768, 1280, 1920] : [320, 1280];
+      const modes = ALL
+        ? [
+            { colorScheme: "light" },
+            { colorScheme: "dark" },
+            { colorScheme: "light", forcedColors: "active", reducedMotion: "reduce" },
+          ]
+        : [{ colorScheme: "dark" }];
+      for (const mode of modes) {
+        const page = await openPage(browser, mode as object);
+        const look = async (where: string) => {
+          expect(await axe(page), `${where} ${JSON.stringify(mode)}`).toEqual([]);
+          for (const width of widths) {
+            await page.setViewportSize({ width, height: 900 });
+            const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+            expect(over, `${where} at ${width}`).toBeLessThanOrEqual(0);
+            const small = await page.evaluate(() =>
+              [...document.querySelectorAll("button, summary, input")].flatMap((one) => {
+                const { width, height } = one.getBoundingClientRect();
+                return height > 0 && (height < 43.5 || width < 43.5) ? [one.outerHTML.slice(0, 120)] : [];
+              }),
+            );
+            expect(small, `${where} at ${width}`).toEqual([]);
+          }
+          await page.setViewportSize({ width: 1280, height: 900 });
+        };
+        await chalkOnMat(page);
+        await page.getByRole("button", { name: "Strip 1 is cut" }).click();
+        await planned(page);
+        await page.getByRole("button", { name: "This strip is spoiled" }).click();
+        await page.waitForSelector(".answer");
+        await page.getByText("More to say").click();
+        await page.locator(".bagbutton").first().click();
+        await look("the mat");
+        await page.getByRole("button", { name: "Sew", exact: true }).click();
+        await page.waitForSelector(".bigstep");
+        await page.getByText("In words").click();
+        await look("a unit");
+        await page.locator(".sewlist .act", { hasText: "Rows and top" }).click();
+        await look("rows");
+        await page.getByRole("button", { name: "Pattern", exact: true }).click();
+        await page.waitForSelector(".bookframe");
+        if (ALL) {
+          await page.getByRole("button", { name: "Fabric", exact: true }).click();
+          for (const what of ["Ways of making", "Turnings"]) {
+            await page.getByRole("button", { name: what }).click();
+            await page.waitForSelector(what === "Turnings" ? ".turnings li" : ".waytable");
+            await look(what);
+          }
+        }
+        expect(faultsOf(page)).toEqual([]);
+        await page.context().close();
+      }
+    },
+    PATIENCE,
+  );
+});
