@@ -28,6 +28,8 @@ export interface Cloth {
   keepFrom: Ticks;
   /** Between two marks of the ruler. Default: every tick is one. */
   mark?: Ticks;
+  /** Longest cut along a stacked segment. Default: any. */
+  reach?: Ticks;
 }
 
 /** Items as they are laid, with how those stand that are shapes; a piece has its item's index. */
@@ -44,7 +46,8 @@ export function laidItems(items: readonly PackingItem[], pieces: readonly CutPie
  */
 export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: readonly LaidItem[]): Lay {
   const swapped = layouts.some((layout) => layout.firstCut === "along");
-  const frame: Frame = { items, swapped, keepFrom: cloth.keepFrom, mark: cloth.mark ?? 1 };
+  const reach = cloth.reach === undefined ? {} : { reach: cloth.reach };
+  const frame: Frame = { items, swapped, keepFrom: cloth.keepFrom, mark: cloth.mark ?? 1, ...reach };
   const [run, room] = swapped ? [cloth.along, cloth.across] : [cloth.across, cloth.along];
   const sections = layouts.flatMap((layout) =>
     layout.sections.flatMap((section) => copies(cloth.strip ? asHighAs(room, section) : section, run, frame)),
