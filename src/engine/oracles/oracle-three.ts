@@ -13,7 +13,7 @@ import {
   type ValueFloor,
 } from "./oracle.ts";
 import { lastAtMost, normalPositions, stepBack } from "./positions.ts";
-import { listedHeights } from "./stack-heights.ts";
+import { type Choice, listedHeights, NO_LIMIT } from "./stack-heights.ts";
 import {
   countStack,
   floorsOfPart,
@@ -23,16 +23,6 @@ import {
   type StackType,
   withoutDominated,
 } from "./stack-rows.ts";
-
-/** Strips of any height may be cut into stacks, whatever their width. */
-const NO_LIMIT: StackLimit = { height: Infinity, width: Infinity };
-
-interface Choice {
-  kind: number;
-  lie: number;
-  width: number;
-  height: number;
-}
 
 /**
  * Fillings of strips-3: segments side by side, in each a stack of items no wider than the segment, every
