@@ -12,7 +12,13 @@ async function planned(prefer: (typeof PREFERRED)[number], print: string, pieces
 }
 
 const stripSteps = ({ steps }: FabricPlan) => steps.filter(({ kind }) => kind === "strips");
-const inInches = (plan: FabricPlan) => stripSteps(plan).map(({ width, count }) => [width / 16256, count]);
+/** How many strips of each width, in inches. */
+function inInches(plan: FabricPlan): [number, number][] {
+  const counts = new Map<number, number>();
+  for (const { width, count } of stripSteps(plan))
+    counts.set(width / 16256, (counts.get(width / 16256) ?? 0) + count);
+  return [...counts];
+}
 const trims = (plan: FabricPlan) =>
   stripSteps(plan).flatMap(({ subcuts }) => subcuts.filter(({ how }) => how === "trimmed"));
 

@@ -1,14 +1,13 @@
 import type { Plan } from "../../plan/types.ts";
-import { english } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
 import { wasteTables } from "../text/index.ts";
 import type { Block, Section, Table } from "./content.ts";
 import { sentence } from "./typeset.ts";
-import { bookWords } from "./words.ts";
 
 /** Where the cloth goes, by cause. */
-export function wasteSection(plan: Plan): Section {
+export function wasteSection(plan: Plan, words: Words): Section {
   // Shares are what is compared; areas stand in waste.txt.
-  const [shares, , ...others] = wasteTables(plan, english);
+  const [shares, , ...others] = wasteTables(plan, words);
   const tables = [...(shares === undefined ? [] : [shares]), ...others].map(
     ({ title, headings, rows }): Block => {
       const table: Table = {
@@ -20,7 +19,7 @@ export function wasteSection(plan: Plan): Section {
         })),
         rows: rows.map((row, r) =>
           row.map((text, i) => ({
-            text: text === "-" ? bookWords.buy.none : text,
+            text: text === "-" ? words.book.bench.buy.none : text,
             notes: [],
             swatch: i === 0 ? (plan.fabrics[r]?.colour ?? null) : null,
           })),
@@ -34,7 +33,7 @@ export function wasteSection(plan: Plan): Section {
   return {
     id: "waste",
     over: "",
-    title: bookWords.waste.title,
+    title: words.book.bench.waste.title,
     swatch: null,
     running: "",
     newSheet: false,

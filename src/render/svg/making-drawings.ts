@@ -1,6 +1,7 @@
 import type { Ruler } from "../../length/types.ts";
 import type { Making } from "../../making/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import type { Standing } from "./frame.ts";
 import { drawAssembly } from "./making-assembly.ts";
 import { drawBlockSteps } from "./making-blocks.ts";
@@ -17,13 +18,14 @@ export function drawSewing(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
 ): { name: SewingDrawing; svg: string }[] {
   const drawn: [SewingDrawing, string | null][] = [
-    ["blocks", drawBlockSteps(top, making, fabrics, ruler)],
-    ["assembly", drawAssembly(top, making, fabrics, ruler)],
-    ["pressing", drawPressing(top, making, fabrics, ruler)],
-    ["borders", drawBorders(top, making, fabrics, ruler)],
-    ["finishing", drawFinishing(top, making, ruler)],
+    ["blocks", drawBlockSteps(top, making, fabrics, ruler, words)],
+    ["assembly", drawAssembly(top, making, fabrics, ruler, words)],
+    ["pressing", drawPressing(top, making, fabrics, ruler, words)],
+    ["borders", drawBorders(top, making, fabrics, ruler, words)],
+    ["finishing", drawFinishing(top, making, ruler, words)],
   ];
   return drawn.flatMap(([name, svg]) => (svg === null ? [] : [{ name, svg }]));
 }
@@ -37,12 +39,13 @@ export function drawBeside(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
 ): Record<Exclude<SewingDrawing, "blocks">, string | null> {
   const whole: Standing = { bare: true, tallest: 360 };
   return {
-    assembly: drawAssembly(top, making, fabrics, ruler, BESIDE),
-    pressing: drawPressing(top, making, fabrics, ruler, whole),
-    borders: drawBorders(top, making, fabrics, ruler, BESIDE),
-    finishing: drawFinishing(top, making, ruler, whole),
+    assembly: drawAssembly(top, making, fabrics, ruler, words, BESIDE),
+    pressing: drawPressing(top, making, fabrics, ruler, words, whole),
+    borders: drawBorders(top, making, fabrics, ruler, words, BESIDE),
+    finishing: drawFinishing(top, making, ruler, words, whole),
   };
 }
