@@ -37,6 +37,7 @@ export {
   buySizesJson,
   comparisonJson,
   planJson,
+  planPortions,
   savingsJson,
   stashJson,
   undoneJson,

@@ -219,10 +219,11 @@ export function asJoined(making: Making, { fabrics, kits = 1 }: Plan): Making {
 /** What a plan needs to know of the file, as the options decide it. */
 export function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings {
   const name = kits === 1 ? spec.name : `${spec.name}, ${kits} kits`;
-  const { ruler, rulerLength, folded, keepFrom, assumptions } = spec;
+  const { ruler, rulerLength, matLength, folded, keepFrom, assumptions } = spec;
   const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
   const told = assumptions.map(({ fabric, subject, value }) => ({ fabric, subject, value }));
-  return { name, ruler, ...chosen, rulerLength, folded, keepFrom, assumptions: told };
+  const mat = matLength === undefined ? {} : { matLength };
+  return { name, ruler, ...chosen, rulerLength, ...mat, folded, keepFrom, assumptions: told };
 }
 
 /** What was assumed, the room to square strip sets among it where there are any. */

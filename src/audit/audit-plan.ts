@@ -9,6 +9,7 @@ import { checkNested } from "./check-nested.ts";
 import { checkOrder } from "./check-order.ts";
 import { checkPieces } from "./check-pieces.ts";
 import { checkRuns } from "./check-runs.ts";
+import { checkStages } from "./check-stages.ts";
 import { checkSteps } from "./check-steps.ts";
 import { checkStock } from "./check-stock.ts";
 import { checkTemplates } from "./check-templates.ts";
@@ -20,7 +21,8 @@ import { auditPlanSewing } from "./sew/index.ts";
  * Works a plan out again from its parts alone and compares: nothing here comes from the engine or from the
  * code that builds plans. Returns what is wrong in plain words, each with its fabric; empty when all holds.
  *
- * In the order checked: parts tile their parents without gap or overlap and every cut runs edge to edge;
+ * In the order checked: parts tile their parents without gap or overlap and every cut runs edge to edge, in
+ * no more stages than the style has and within reach of ruler and mat;
  * what is done already is of pieces and cloth that there are; every piece has its size, shapes that stand alternately do not overlap and have
  * their allowance, every piece lies only in turns it is allowed and is cut exactly as often as is still wanted; what is
  * joined end to end makes the length it is for; strips
@@ -49,7 +51,10 @@ export function auditPlan(plan: Plan): string[] {
 }
 
 function auditFabric(fabric: FabricPlan, plan: Plan): string[] {
-  const broken = fabric.lays.flatMap((lay) => checkTree(lay, fabric, plan.style));
+  const broken = fabric.lays.flatMap((lay) => [
+    ...checkTree(lay, fabric, plan.style),
+    ...(plan.style === "strips-3" ? checkStages(lay, fabric, plan) : []),
+  ]);
   // What follows reads the parts; it would only repeat in other words that they are broken.
   if (broken.length > 0) return broken;
   return [

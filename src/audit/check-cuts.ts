@@ -4,11 +4,10 @@ import { at } from "./walk.ts";
 /** Every cut the parts need is listed once, and only after the cloth it goes through has been freed. */
 export function checkCuts({ lays, cuts }: FabricPlan): string[] {
   const faults: string[] = [];
-  const listed = new Map<string, number>();
+  const listed = cutsByPlace(cuts);
   cuts.forEach((cut, index) => {
     if (cut.number !== index + 1) faults.push(`cut ${cut.number} is the ${index + 1}. in the list`);
-    if (listed.has(keyOf(cut))) faults.push(`cut ${cut.number} is listed twice`);
-    listed.set(keyOf(cut), index);
+    if (listed(cut) !== index) faults.push(`cut ${cut.number} is listed twice`);
   });
   let needed = 0;
   let lastLay = 0;
@@ -16,7 +15,7 @@ export function checkCuts({ lays, cuts }: FabricPlan): string[] {
     const visit = (part: Part, free: number) => {
       const order = cutsBetween(part, lay).map((cut) => {
         needed += 1;
-        const index = listed.get(keyOf(cut));
+        const index = listed(cut);
         if (index === undefined) faults.push(`${at(part)} is not cut at ${cut.x1}, ${cut.y1}`);
         else if (index <= free) faults.push(`cut ${index + 1} goes through cloth that is not free yet`);
         return index ?? -1;
@@ -63,6 +62,35 @@ function cutsBetween(part: Part, lay: number): Omit<Cut, "number">[] {
   );
 }
 
-function keyOf({ lay, direction, x1, y1, x2, y2, setting }: Omit<Cut, "number">): string {
-  return [lay, direction, x1, y1, x2, y2, setting].join(" ");
+/**
+ * Says at which index the very same cut is listed first. Cuts are found by where they begin, which few share: a text for
+ * each would take more memory than the plan.
+ */
+function cutsByPlace(cuts: readonly Cut[]): (cut: Omit<Cut, "number">) => number | undefined {
+  const first = new Map<number, number>();
+  const next = new Int32Array(cuts.length).fill(-1);
+  // A place two cuts share by chance costs a look at both, no more.
+  const placeOf = ({ lay, x1, y1 }: Omit<Cut, "number">): number => (lay * 8191 + y1) * 1048573 + x1;
+  for (let index = cuts.length - 1; index >= 0; index--) {
+    const place = placeOf(cuts[index]!);
+    next[index] = first.get(place) ?? -1;
+    first.set(place, index);
+  }
+  return (cut) => {
+    let index = first.get(placeOf(cut)) ?? -1;
+    while (index >= 0 && !isSame(cuts[index]!, cut)) index = next[index]!;
+    return index < 0 ? undefined : index;
+  };
+}
+
+function isSame(a: Omit<Cut, "number">, b: Omit<Cut, "number">): boolean {
+  return (
+    a.lay === b.lay &&
+    a.direction === b.direction &&
+    a.x1 === b.x1 &&
+    a.y1 === b.y1 &&
+    a.x2 === b.x2 &&
+    a.y2 === b.y2 &&
+    a.setting === b.setting
+  );
 }

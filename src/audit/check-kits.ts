@@ -1,4 +1,4 @@
-import type { FabricPlan, Plan } from "../plan/types.ts";
+import type { FabricPlan, Part, Plan } from "../plan/types.ts";
 import { isStripOrBand, leaves, piecesIn, walk } from "./walk.ts";
 
 /** Kits said to come from strips of their own do: every strip fills some, and what it holds is what they need. */
@@ -10,9 +10,8 @@ export function checkKits(fabric: FabricPlan, { kits = 1 }: Plan): string[] {
   const [bolt, another] = lays;
   if (bolt === undefined || bolt.source !== "bolt" || another !== undefined)
     return ["kits are filled from strips of a bolt that is not the only cloth"];
-  const strips = new Map(
-    walk(bolt.root).flatMap(({ part }) => (isStripOrBand(part) ? [[part.number, part] as const] : [])),
-  );
+  const strips = new Map<number, Part>();
+  for (const { part } of walk(bolt.root)) if (isStripOrBand(part)) strips.set(part.number, part);
   const given = new Set<number>();
   let next = 1;
   for (const { first, last, strips: own } of kitShares) {

@@ -1,7 +1,7 @@
 import type { CutPiece } from "../cutlist/types.ts";
 import type { FabricPlan, Part, Plan } from "../plan/types.ts";
 import { boxOf, type Edge, edgesOf, isConvex, overlap, type Spot } from "./shapes.ts";
-import { at, walk } from "./walk.ts";
+import { at, type Placed, walk } from "./walk.ts";
 
 /** Ticks by which a corner rounded to whole ticks may lie beside where it should. */
 const NEAR = 6;
@@ -9,20 +9,21 @@ const NEAR = 6;
 /** Shapes that stand alternately lie in their runs, do not overlap, and are what was asked for. */
 export function checkNested({ pieces, lays, print }: FabricPlan, { ruler }: Plan): string[] {
   const faults: string[] = [];
-  for (const { part, within } of lays.flatMap(({ root }) => walk(root))) {
+  const look = ({ part, within }: Placed): void => {
     const piece = pieces[part.piece ?? -1];
-    if (piece === undefined) continue;
+    if (piece === undefined) return;
     if ((part.shapes === undefined) !== (piece.nest === undefined))
       faults.push(
         `${at(part)} is ${piece.nest === undefined ? "no" : "a"} run of shapes, and is laid otherwise`,
       );
-    if (part.shapes === undefined) continue;
+    if (part.shapes === undefined) return;
     const inStrip = within.some(({ role }) => role === "strip") && part.parts.length === 0;
     if (!inStrip) faults.push(`${at(part)} is a run of shapes outside strips`);
     // Along a strip its pieces follow one another.
     const across = within.find(({ role }) => role === "strip")?.cut === "along";
     faults.push(...checkRun(part, piece, print.kind === "one-way", ruler.mark, across));
-  }
+  };
+  for (const { root } of lays) for (const placed of walk(root)) look(placed);
   return [...faults, ...pieces.flatMap((piece) => checkShape(piece, ruler.mark))];
 }
 

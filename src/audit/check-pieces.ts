@@ -1,18 +1,16 @@
-import type { FabricPlan } from "../plan/types.ts";
-import { at, piecesIn, walk } from "./walk.ts";
+import type { FabricPlan, Lay } from "../plan/types.ts";
+import { at, type Placed, piecesIn, walk } from "./walk.ts";
 
 /** Every piece is cut to its size, in a turn and place it is allowed, exactly as often as wanted. */
 export function checkPieces({ pieces, lays, usable, done }: FabricPlan): string[] {
   const faults: string[] = [];
   const counts = pieces.map(() => 0);
-  for (const { source, part, within } of lays.flatMap((lay) =>
-    walk(lay.root).map((placed) => ({ ...placed, source: lay.source })),
-  )) {
-    if (part.piece === null) continue;
+  const look = ({ part, within }: Placed, source: Lay["source"]): void => {
+    if (part.piece === null) return;
     const piece = pieces[part.piece];
     if (piece === undefined) {
       faults.push(`${at(part)} is piece ${part.piece}, which is not in the cut list`);
-      continue;
+      return;
     }
     counts[part.piece] = (counts[part.piece] ?? 0) + piecesIn(part);
     if (part.turned && !piece.turnable) faults.push(`${at(part)} lies turned, but ${piece.letter} must not`);
@@ -26,7 +24,8 @@ export function checkPieces({ pieces, lays, usable, done }: FabricPlan): string[
       faults.push(
         `${at(part)} is cut ${inBand ? "lengthwise" : "from a strip"}, which ${piece.letter} must not be`,
       );
-  }
+  };
+  for (const { root, source } of lays) for (const placed of walk(root)) look(placed, source);
   pieces.forEach(({ letter, count, fullWidth, across }, index) => {
     const still = count - (done?.cut[index] ?? 0);
     if (counts[index] !== still) faults.push(`${letter} is cut ${counts[index]} times, wanted ${still}`);

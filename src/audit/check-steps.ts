@@ -110,14 +110,11 @@ function checkStrip(strip: Part, step: CuttingStep, plan: Plan): string[] {
 /** The warnings a strip calls for, in alphabetical order. */
 function flagsOf(strip: Part, width: number, run: number, { rulerLength, folded }: Plan): StepFlag[] {
   const reach = folded && strip.role === "strip" ? 2 * rulerLength : rulerLength;
-  const held = walk(strip)
-    .slice(1)
-    .map(({ part }) => part)
-    .filter(({ cause }) => cause === null);
-  const narrow = [width, ...held.flatMap(({ across, along }) => [across, along])].some(
-    (size) => size < NARROW,
-  );
-  const cuts = walk(strip).flatMap(({ part }) =>
+  const parts = [...walk(strip)].map(({ part }) => part);
+  const narrow =
+    width < NARROW ||
+    parts.some((part) => part !== strip && part.cause === null && Math.min(part.across, part.along) < NARROW);
+  const cuts = parts.flatMap((part) =>
     part.parts.length > 1 ? [part.cut === "across" ? part.across : part.along] : [],
   );
   const flags: StepFlag[] = [];

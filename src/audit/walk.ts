@@ -6,20 +6,22 @@ export interface Placed {
   within: readonly Part[];
 }
 
-/** Every part of a tree, parents before children, in the order they are listed. */
-export function walk(root: Part): Placed[] {
-  const found: Placed[] = [];
-  const visit = (part: Part, within: readonly Part[]) => {
-    found.push({ part, within });
-    for (const inner of part.parts) visit(inner, [...within, part]);
-  };
-  visit(root, []);
-  return found;
+/**
+ * Every part of a tree, parents before children, in the order they are listed: one at a time, since a plan may hold
+ * hundreds of thousands.
+ */
+export function* walk(root: Part, within: readonly Part[] = []): Generator<Placed> {
+  yield { part: root, within };
+  if (root.parts.length === 0) return;
+  const around = [...within, root];
+  for (const inner of root.parts)
+    if (inner.parts.length === 0) yield { part: inner, within: around };
+    else yield* walk(inner, around);
 }
 
 /** Every leaf of a tree. */
-export function leaves(root: Part): Part[] {
-  return root.parts.length === 0 ? [root] : root.parts.flatMap(leaves);
+export function* leaves(root: Part): Generator<Part> {
+  for (const { part } of walk(root)) if (part.parts.length === 0) yield part;
 }
 
 /** How many pieces a leaf holds: a run of shapes holds several. */

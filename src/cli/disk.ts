@@ -1,5 +1,6 @@
 import {
   copyFile,
+  type FileHandle,
   link,
   lstat,
   mkdir,
@@ -17,6 +18,8 @@ export interface Disk {
   read(path: string): Promise<Uint8Array>;
   /** Writes a new file and does not return before it is on the disk. Nothing is left of one that fails. */
   write(path: string, bytes: Uint8Array, mode?: number): Promise<void>;
+  /** The same for one that is never held whole. */
+  writeLong(path: string, portions: Iterable<Uint8Array>): Promise<void>;
   rename(from: string, to: string): Promise<void>;
   /** A second name for a file; a copy where the disk knows no second names. Fails when `to` is there. */
   link(from: string, to: string): Promise<void>;
@@ -59,20 +62,30 @@ async function sync(path: string, flags: string): Promise<void> {
   }
 }
 
+async function writeNew(
+  path: string,
+  fill: (file: FileHandle) => Promise<void>,
+  mode = 0o666,
+): Promise<void> {
+  const file = await open(path, "wx", mode);
+  try {
+    await fill(file);
+    await file.sync();
+  } catch (error) {
+    await rm(path, { force: true }).catch(() => undefined);
+    throw error;
+  } finally {
+    await file.close();
+  }
+}
+
 export const realDisk: Disk = {
   read: (path) => readFile(path),
-  async write(path, bytes, mode) {
-    const file = await open(path, "wx", mode ?? 0o666);
-    try {
-      await file.writeFile(bytes);
-      await file.sync();
-    } catch (error) {
-      await rm(path, { force: true }).catch(() => undefined);
-      throw error;
-    } finally {
-      await file.close();
-    }
-  },
+  write: (path, bytes, mode) => writeNew(path, (file) => file.writeFile(bytes), mode),
+  writeLong: (path, portions) =>
+    writeNew(path, async (file) => {
+      for (const bytes of portions) await file.writeFile(bytes);
+    }),
   rename,
   async link(from, to) {
     try {

@@ -22,8 +22,29 @@ export interface Written {
 /** By name. A file is the program's while it is listed and its bytes are those of the list. */
 export type Manifest = ReadonlyMap<string, Written>;
 
-export function fingerprint(bytes: string | Uint8Array): string {
-  return createHash("sha256").update(bytes).digest("hex");
+/** A text too long to be held whole: told anew, a portion at a time, whenever it is asked for. */
+export interface LongText {
+  portions(): Iterable<string>;
+}
+
+/** What a file holds. */
+export type Content = string | Uint8Array | LongText;
+
+/** The content as bytes, portion by portion. */
+export function* bytesOf(content: Content): Generator<Uint8Array> {
+  if (content instanceof Uint8Array) {
+    yield content;
+    return;
+  }
+  const encoder = new TextEncoder();
+  for (const portion of typeof content === "string" ? [content] : content.portions())
+    yield encoder.encode(portion);
+}
+
+export function fingerprint(content: Content): string {
+  const hash = createHash("sha256");
+  for (const bytes of bytesOf(content)) hash.update(bytes);
+  return hash.digest("hex");
 }
 
 /** Whether a name stays inside its folder on every system. */

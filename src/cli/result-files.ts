@@ -22,7 +22,7 @@ export async function resultFiles(plan: Plan, words: Words, pattern: Pattern | n
     loadBook,
     loadDrawings,
     makingSteps,
-    planJson,
+    planPortions,
     unitsCsv,
     wasteTable,
   } = await import("../index.ts");
@@ -54,7 +54,7 @@ export async function resultFiles(plan: Plan, words: Words, pattern: Pattern | n
     top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler, words);
   const units = unitsCsv(plan, words);
   return {
-    "plan.json": planJson(plan, words),
+    "plan.json": { portions: () => planPortions(plan, words) },
     "book.html": bookPage(plan, words),
     ...(pattern === null
       ? {}

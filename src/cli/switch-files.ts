@@ -2,14 +2,16 @@ import { join } from "node:path";
 import { folderHalfWritten, folderKeptBoth, folderMended } from "../diagnostics/folders.ts";
 import type { Outcome } from "../diagnostics/types.ts";
 import type { Disk } from "./disk.ts";
-import { fingerprint, isPlainName } from "./manifest.ts";
+import { bytesOf, type Content, fingerprint, isPlainName } from "./manifest.ts";
 
 /** One file of a folder that is replaced, added (`old` null) or taken away (`bytes` null). */
 export interface Step {
   name: string;
   /** Fingerprint of the file that stands there; null when none does. */
   old: string | null;
-  bytes: string | Uint8Array | null;
+  bytes: Content | null;
+  /** Fingerprint of the new bytes, where it is known already. */
+  made?: string;
 }
 
 /** What the journal says of a step. */
@@ -74,13 +76,20 @@ export async function switchFiles(
   await disk.makeFolder(work);
   // An old file left from another time would be put back in the place of one that never moved.
   await empty(disk, work);
-  const encoder = new TextEncoder();
-  const encoded = (bytes: string | Uint8Array) => (typeof bytes === "string" ? encoder.encode(bytes) : bytes);
+  const encoded = (bytes: string | Uint8Array) =>
+    typeof bytes === "string" ? new TextEncoder().encode(bytes) : bytes;
   for (const [i, { bytes }] of steps.entries()) {
-    if (bytes !== null) await disk.write(at(`${i}.new`), encoded(bytes));
+    if (bytes === null) continue;
+    const isShort = typeof bytes === "string" || bytes instanceof Uint8Array;
+    if (isShort) await disk.write(at(`${i}.new`), encoded(bytes));
+    else await disk.writeLong(at(`${i}.new`), bytesOf(bytes));
   }
   const notes = steps.map(
-    ({ name, old, bytes }): Noted => ({ name, old, made: bytes === null ? null : fingerprint(bytes) }),
+    ({ name, old, bytes, made }): Noted => ({
+      name,
+      old,
+      made: bytes === null ? null : (made ?? fingerprint(bytes)),
+    }),
   );
   await disk.write(at(UNFINISHED), encoded(JSON.stringify(notes)));
   if (!(await mayGoOn())) return false;

@@ -2,6 +2,7 @@ import { join } from "node:path";
 import type { InTheWay, Obstacle } from "../diagnostics/folders.ts";
 import type { Disk } from "./disk.ts";
 import {
+  type Content,
   fingerprint,
   leftBehind,
   MANIFEST_NAME,
@@ -14,7 +15,7 @@ import {
 import { fingerprintAt, type Step } from "./switch-files.ts";
 
 /** Names and contents of the files of one result. */
-export type Files = Readonly<Record<string, string | Uint8Array>>;
+export type Files = Readonly<Record<string, Content>>;
 
 /** What a command writes, and what it may do for it. */
 export interface Result {
@@ -80,7 +81,7 @@ export async function whatToWrite(disk: Disk, result: Result): Promise<Intent> {
     const listed = manifest.get(name)?.sha256 ?? null;
     const { old, why } = await look(disk, result, name, sha256, listed, inputs);
     if (why !== null) intent.obstacles.push({ name, why });
-    else if (old !== sha256) intent.steps.push({ name, old, bytes: files[name] ?? "" });
+    else if (old !== sha256) intent.steps.push({ name, old, bytes: files[name] ?? "", made: sha256 });
     // A file of hers that happens to be the same stays hers.
     if (old !== sha256 || listed !== null || replace) written.set(name, { by, sha256 });
   }

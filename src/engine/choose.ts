@@ -1,7 +1,7 @@
 import { toResult, withSolver } from "./pack.ts";
 import { type Clock, startClock } from "./problem/clock.ts";
 import { checkProblem, gatherKinds } from "./problem/reduce.ts";
-import { lengthOf } from "./problem/roll-question.ts";
+import { lengthOf, rulesOf } from "./problem/roll-question.ts";
 import { groupSheets } from "./problem/sheet-groups.ts";
 import { freshStats } from "./problem/stats.ts";
 import { divided, stepOf } from "./problem/steps.ts";
@@ -41,7 +41,7 @@ export async function choose(
     (solver) =>
       chooseStock({
         ...{ kinds, groups, roll, solver, clock, stats, target: null, report: () => {} },
-        style: problem.style,
+        ...rulesOf(problem, step),
         portions: portions.map(({ length, price }) => ({ length: Math.floor(length / step), price })),
         aims: aims.map((costs) => groups.map(({ cost }) => costs[cost]!)),
       }),

@@ -3,7 +3,7 @@ import type { Frames, StripCount } from "./problem/assemble.ts";
 import { type Clock, endedBy, startClock } from "./problem/clock.ts";
 import { toLayouts } from "./problem/layouts.ts";
 import { checkProblem, gatherKinds, type Kind, transposeKinds } from "./problem/reduce.ts";
-import { lengthOf } from "./problem/roll-question.ts";
+import { lengthOf, rulesOf } from "./problem/roll-question.ts";
 import { groupSheets, type SheetGroup } from "./problem/sheet-groups.ts";
 import { freshStats } from "./problem/stats.ts";
 import { divided, stepOf } from "./problem/steps.ts";
@@ -55,7 +55,7 @@ export async function pack(
         kinds,
         groups,
         roll,
-        style: problem.style,
+        ...rulesOf(problem, step),
         solver,
         clock,
         stats,

@@ -70,9 +70,20 @@ export interface SheetStock {
   firstCut: "across" | "either" | "none";
 }
 
+/**
+ * Where a strip may be cut into stacks: it lies open on the mat, and is cut once more along. A strip higher than `height`,
+ * and a segment wider than `width`, hold one item above another in no style.
+ */
+export interface StackLimit {
+  height: number;
+  width: number;
+}
+
 /** The question put to the engine. Everything is a whole number of the caller's steps. */
 export interface PackingProblem {
   style: CuttingStyle;
+  /** Of account in strips-3 only. Default: none. */
+  stacks?: StackLimit;
   items: PackingItem[];
   roll: RollStock | null;
   sheets: SheetStock[];

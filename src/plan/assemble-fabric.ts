@@ -4,6 +4,7 @@ import { afterWashing, purchaseFor, usableWidth } from "../stock/index.ts";
 import { buildLay, type Cloth, laidItems } from "./build-lay.ts";
 import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
+import { stackLimit } from "./flag-steps.ts";
 import { listSteps } from "./list-steps.ts";
 import { orderCuts } from "./order-cuts.ts";
 import { UNSQUARED } from "./pose-problem.ts";
@@ -92,8 +93,11 @@ function buildLays(
   { cutList, problem, fixedStock }: Chosen,
   result: PackingResult,
   purchase: Purchase | null,
-  { keepFrom, ruler: { mark } }: PlanSettings,
+  settings: PlanSettings,
 ): Lay[] {
+  const { keepFrom, ruler } = settings;
+  const { mark } = ruler;
+  const reach = stackLimit(settings).width;
   const { fabric } = cutList;
   const lays: Lay[] = [];
   const items = laidItems(problem.items, cutList.pieces);
@@ -107,7 +111,7 @@ function buildLays(
     }
     const { name, across, along, strip = false, squareUp = UNSQUARED } = sheet;
     const straighten = layout.firstCut === "along" ? squareUp.across : squareUp.along;
-    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom, mark };
+    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom, mark, reach };
     const lay = buildLay(cloth, [layout], items);
     for (let i = 0; i < layout.count; i++) lays.push(lay);
   }
@@ -121,6 +125,7 @@ function buildLays(
       strip: false,
       keepFrom,
       mark,
+      reach,
     };
     lays.push(buildLay(cloth, onBolt, items));
   }

@@ -2,7 +2,16 @@ import type { CutPiece } from "../cutlist/types.ts";
 import type { PackingItem, Section, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { buildBand, buildStrip, type Frame, type LaidItem } from "./build-strip.ts";
-import { byLikeness, cutInto, everyPart, likeness, moved, transposed, wasteLeaf } from "./parts.ts";
+import {
+  byLikeness,
+  cutInto,
+  like,
+  likeness,
+  moved,
+  stripsAndBands,
+  transposed,
+  wasteLeaf,
+} from "./parts.ts";
 import type { Lay, Part } from "./types.ts";
 
 /** The cloth a layout is cut from: its name and its usable size, straightening included. */
@@ -19,6 +28,8 @@ export interface Cloth {
   keepFrom: Ticks;
   /** Between two marks of the ruler. Default: every tick is one. */
   mark?: Ticks;
+  /** Longest cut along a stacked segment. Default: any. */
+  reach?: Ticks;
 }
 
 /** Items as they are laid, with how those stand that are shapes; a piece has its item's index. */
@@ -35,7 +46,8 @@ export function laidItems(items: readonly PackingItem[], pieces: readonly CutPie
  */
 export function buildLay(cloth: Cloth, layouts: readonly StockLayout[], items: readonly LaidItem[]): Lay {
   const swapped = layouts.some((layout) => layout.firstCut === "along");
-  const frame: Frame = { items, swapped, keepFrom: cloth.keepFrom, mark: cloth.mark ?? 1 };
+  const reach = cloth.reach === undefined ? {} : { reach: cloth.reach };
+  const frame: Frame = { items, swapped, keepFrom: cloth.keepFrom, mark: cloth.mark ?? 1, ...reach };
   const [run, room] = swapped ? [cloth.along, cloth.across] : [cloth.across, cloth.along];
   const sections = layouts.flatMap((layout) =>
     layout.sections.flatMap((section) => copies(cloth.strip ? asHighAs(room, section) : section, run, frame)),
@@ -124,15 +136,17 @@ function endOf(strip: Part): number {
 /** Numbers strips and bands in cutting order, and says which of them are alike. */
 function numbered(root: Part): Part {
   const kinds = new Map<string, number>();
-  for (const part of everyPart(root)) {
-    if (isNumbered(part) && !kinds.has(likeness(part))) kinds.set(likeness(part), kinds.size);
+  for (const part of stripsAndBands(root)) {
+    if (!kinds.has(likeness(part))) kinds.set(likeness(part), kinds.size);
   }
   let next = 1;
-  const visit = (part: Part): Part => ({
-    ...part,
-    ...(isNumbered(part) ? { number: next++, kind: kinds.get(likeness(part)) ?? -1 } : {}),
-    parts: part.parts.map(visit),
-  });
+  // What a strip or band holds has no number: it is left as it is, however many pieces that are.
+  const visit = (part: Part): Part =>
+    isNumbered(part)
+      ? like(part, { ...part, number: next++, kind: kinds.get(likeness(part)) ?? -1 })
+      : part.parts.length === 0
+        ? part
+        : { ...part, parts: part.parts.map(visit) };
   return visit(root);
 }
 

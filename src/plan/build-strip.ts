@@ -19,6 +19,8 @@ export interface Frame {
   keepFrom: Ticks;
   /** Between two marks of the ruler. Default: every tick is one. */
   mark?: Ticks;
+  /** Longest cut along a stacked segment. Default: any. */
+  reach?: Ticks;
 }
 
 interface Cell {
@@ -70,7 +72,7 @@ export function buildStrip(column: StripColumn, run: Ticks, frame: Frame): Part 
     if (only.along === height) whole.push(...leaves);
     else trimmed.set(only.along, [...(trimmed.get(only.along) ?? []), ...leaves]);
   }
-  const stacks = [...stacked.values()].flatMap((stack) => buildStacks(stack, height));
+  const stacks = [...stacked.values()].flatMap((stack) => buildStacks(stack, height, frame.reach));
   const runs = [...trimmed].sort(([a], [b]) => b - a).map(([, pieces]) => pieces);
   const last = runs.at(-1) ?? [];
   const parts = [...whole.sort(widestFirst), ...stacks.sort(widestFirst)];
@@ -137,9 +139,13 @@ export function buildBand(band: SegmentUse, length: Ticks, frame: Frame): Part {
  * Equal stacked segments. Where each would need trimming they are cut off as one block and taken apart row
  * by row, so that a trim is one cut and one offcut; else each is cut by itself.
  */
-function buildStacks(stack: Stack, height: Ticks): Part[] {
+function buildStacks(stack: Stack, height: Ticks, reach = Number.MAX_SAFE_INTEGER): Part[] {
   const high = stack.cells.reduce((sum, cell) => sum + cell.along, 0);
   const trims = high < height || stack.cells.some((cell) => cell.across < stack.across);
+  // A block is cut along in one placing of the ruler.
+  const most = Math.max(1, Math.floor(reach / stack.across));
+  if (trims && stack.count > most)
+    return [most, stack.count - most].flatMap((count) => buildStacks({ ...stack, count }, height, reach));
   const times = trims ? 1 : stack.count;
   const rows = rowsOf({ ...stack, count: trims ? stack.count : 1 });
   if (high < height) rows.push(wasteLeaf("trimming", rows[0]?.across ?? stack.across, height - high));

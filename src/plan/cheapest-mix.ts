@@ -3,6 +3,7 @@ import { atMost, hasPlan, type StockAims } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
+import { stackLimit } from "./flag-steps.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { PlanSettings, Solve } from "./request.ts";
 import { onlyUsed, stockAims } from "./stock-aims.ts";
@@ -53,11 +54,11 @@ interface Posed {
 }
 
 /** The cloth to hand and everything offered, with what each piece costs. */
-function pose({ chosen, offers }: Weighed, { style }: PlanSettings): Posed {
+function pose({ chosen, offers }: Weighed, settings: PlanSettings): Posed {
   const { cutList } = chosen;
   const fixedStock = [...chosen.fixedStock, ...offers];
   const sources = { usable: usableWidth(cutList.fabric), fixedStock };
-  const problem = posePackingProblem(cutList, sources, style);
+  const problem = posePackingProblem(cutList, sources, settings.style, stackLimit(settings));
   return { problem, fixedStock, choice: stockAims(chosen, fixedStock) };
 }
 

@@ -7,6 +7,7 @@ import { hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
 import { formatLength } from "../length/format.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
+import { stackLimit } from "./flag-steps.ts";
 import { packShared, type SharedEffort } from "./pack-shared.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanSettings, Solve } from "./request.ts";
@@ -56,7 +57,7 @@ export async function chooseCutLists(
         ...way,
         cutList: times,
         fixedStock,
-        problem: posePackingProblem(times, sources, settings.style),
+        problem: posePackingProblem(times, sources, settings.style, stackLimit(settings)),
       };
     });
   });

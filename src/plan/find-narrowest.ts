@@ -1,6 +1,6 @@
 import type { CutList } from "../cutlist/types.ts";
 import { atMost, type EngineJob, hasPlan } from "../engine/index.ts";
-import type { CuttingStyle, PackingResult, SearchLimits } from "../engine/types.ts";
+import type { CuttingStyle, PackingResult, SearchLimits, StackLimit } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { everyPart } from "./parts.ts";
 import { posePackingProblem } from "./pose-problem.ts";
@@ -10,6 +10,8 @@ import type { Lay } from "./types.ts";
 export interface Trial {
   cutList: CutList;
   style: CuttingStyle;
+  /** Where strips may be cut into stacks. Default: anywhere. */
+  stacks?: StackLimit;
   usable: Ticks;
   /** Most length the purchase gives. */
   lengthLimit: Ticks;
@@ -62,8 +64,12 @@ export async function findNarrowest(
   return open.map(({ trial, works }) => Math.min(trial.usable, works * mark));
 }
 
-function jobAt({ cutList, style, lengthLimit }: Trial, usable: Ticks, limits: SearchLimits): EngineJob {
-  const problem = posePackingProblem(cutList, { usable, fixedStock: [] }, style);
+function jobAt(
+  { cutList, style, stacks, lengthLimit }: Trial,
+  usable: Ticks,
+  limits: SearchLimits,
+): EngineJob {
+  const problem = posePackingProblem(cutList, { usable, fixedStock: [] }, style, stacks);
   return { kind: "pack", problem, limits: { ...limits, target: lengthLimit } };
 }
 

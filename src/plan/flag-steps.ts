@@ -1,4 +1,4 @@
-import type { CuttingTable } from "../engine/types.ts";
+import type { CuttingTable, StackLimit } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { Part, StepFlag } from "./types.ts";
 
@@ -17,6 +17,18 @@ export const NARROW: Ticks = 16256;
 export function tableOf({ rulerLength, folded }: Table): CuttingTable {
   return { across: folded ? 2 * rulerLength : rulerLength, inside: rulerLength, narrow: NARROW };
 }
+
+/**
+ * How high a strip, and how wide a segment of it, may be that is cut once more along: it lies open on the mat, and one
+ * placing of the ruler must reach across it and along it.
+ */
+export function stackLimit({ rulerLength, matLength = rulerLength }: Stacking): StackLimit {
+  const reach = Math.min(rulerLength, matLength);
+  return { height: reach, width: reach };
+}
+
+/** What decides how far strips may be cut into stacks. */
+type Stacking = Pick<Table, "rulerLength"> & { matLength?: Ticks };
 
 /**
  * Warnings for one kind of strip: the cut that takes it off, folded or not, is longer than the ruler, or in reach when

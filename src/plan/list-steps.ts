@@ -1,6 +1,6 @@
 import type { Ticks } from "../length/types.ts";
 import { flagsFor, type Table } from "./flag-steps.ts";
-import { everyPart, piecesIn } from "./parts.ts";
+import { everyPart, piecesIn, stripsAndBands } from "./parts.ts";
 import type { CuttingStep, Lay, Part, SubcutStep } from "./types.ts";
 
 /**
@@ -11,10 +11,10 @@ export function listSteps(lays: readonly Lay[], table: Table): CuttingStep[] {
   const steps: CuttingStep[] = [];
   lays.forEach(({ root }, lay) => {
     const kinds = new Map<number, Part[]>();
-    for (const part of everyPart(root)) {
+    for (const part of root.parts)
       if (part.role === "straightening")
         steps.push(straightenStep(part, root.cut === "along", lay, steps.length + 1));
-      if (part.role !== "strip" && part.role !== "band") continue;
+    for (const part of stripsAndBands(root)) {
       const alike = kinds.get(part.kind);
       if (alike === undefined) kinds.set(part.kind, [part]);
       else alike.push(part);

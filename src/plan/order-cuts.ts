@@ -15,6 +15,7 @@ export function orderCuts(lays: readonly Lay[]): Cut[] {
 }
 
 function cutApart(part: Part, lay: number, cuts: Cut[]): void {
+  if (part.parts.length === 0) return;
   // Where strips are cut, equal ones are finished before the next are begun; elsewhere all parts are
   // separated first.
   for (const group of groupsOf(part)) {

@@ -63,7 +63,10 @@ export function cutInto(role: PartRole, cut: "across" | "along", parts: readonly
 /** The part and everything in it, moved. */
 export function moved(part: Part, dx: Ticks, dy: Ticks): Part {
   if (dx === 0 && dy === 0) return part;
-  return { ...part, x: part.x + dx, y: part.y + dy, parts: part.parts.map((inner) => moved(inner, dx, dy)) };
+  const { parts } = part;
+  if (parts.length === 0) return { ...part, x: part.x + dx, y: part.y + dy };
+  const inside = parts.map((inner) => moved(inner, dx, dy));
+  return like(part, { ...part, x: part.x + dx, y: part.y + dy, parts: inside });
 }
 
 /** Axes swapped: what ran across runs along. A piece's quarter-turn turns with it. */
@@ -88,15 +91,31 @@ export function* everyPart(part: Part): Generator<Part> {
   for (const inner of part.parts) yield* everyPart(inner);
 }
 
+/** Strips and bands in cutting order; no part of one is another. */
+export function* stripsAndBands(part: Part): Generator<Part> {
+  if (part.role === "strip" || part.role === "band") yield part;
+  else for (const inner of part.parts) yield* stripsAndBands(inner);
+}
+
 const known = new WeakMap<Part, string>();
 
-/** Text equal for parts that are cut exactly alike, wherever they lie. Remembered: strips share their parts. */
+/**
+ * Text equal for parts that are cut exactly alike, wherever they lie. Remembered, but for pieces and waste, which are many
+ * and soon told: strips share their parts.
+ */
 export function likeness(part: Part): string {
   const before = known.get(part);
   if (before !== undefined) return before;
   const text = describe(part);
-  known.set(part, text);
+  if (part.parts.length > 0) known.set(part, text);
   return text;
+}
+
+/** A part made of one that is cut exactly alike, so that this need not be found out again. */
+export function like(part: Part, made: Part): Part {
+  const before = known.get(part);
+  if (before !== undefined) known.set(made, before);
+  return made;
 }
 
 function describe(part: Part): string {

@@ -9,7 +9,7 @@ import {
 } from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { hasPlan, ruleOfThumb, verify } from "../engine/index.ts";
-import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
+import type { PackingProblem, PackingResult, SearchLimits, StackLimit } from "../engine/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import { roomToMark } from "../length/marks.ts";
 import type { FabricSpec } from "../spec/types.ts";
@@ -20,7 +20,7 @@ import type { Chosen, Fabric } from "./choose-cut-lists.ts";
 import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed, squareUpOf } from "./fixed-pieces.ts";
-import { tableOf } from "./flag-steps.ts";
+import { stackLimit, tableOf } from "./flag-steps.ts";
 import { leastByArea } from "./least-by-area.ts";
 import { chooseFromHand, type LengthInHand, ontoLength } from "./length-in-hand.ts";
 import { listTemplates } from "./list-templates.ts";
@@ -58,7 +58,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const short = weighed.filter(({ result }) => !hasPlan(result));
   if (short.length > 0) {
     const wanting = await countMissing(short, limits, solve);
-    const stacked = await tryStacked(short, limits, solve);
+    const stacked = await tryStacked(short, stackLimit(spec), limits, solve);
     const missing = short.flatMap((one, i) =>
       tellMissing(one, wanting[i] ?? null, stacked[i] ?? false, spec),
     );
@@ -93,7 +93,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const asked = packed.map((one) => ({ chosen: one.chosen, result: one.eased }));
   const stacked =
     request.suggestStacks === true && kits === 1 && mixes.every((mix) => mix === null) && inHand.length === 0
-      ? await tryStackedCuts(asked, limits, solve)
+      ? await tryStackedCuts(asked, stackLimit(spec), limits, solve)
       : [];
 
   const templates = listTemplates(plans);
@@ -106,6 +106,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     style: spec.style,
     prefer: spec.prefer,
     rulerLength: spec.rulerLength,
+    ...(spec.style === "strips-2" || spec.matLength === undefined ? {} : { matLength: spec.matLength }),
     folded: spec.folded,
     keepFrom: spec.keepFrom,
     assumptions: spec.assumptions,
@@ -222,16 +223,17 @@ async function weigh(
  */
 async function settleAll(
   weighed: readonly Chosen[],
-  { style, ruler }: PlanSettings,
+  settings: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
 ): Promise<Chosen[]> {
+  const { style, ruler } = settings;
   const settled = weighed.map((one): Chosen => {
     const found = settleRuns(one.cutList, usableWidth(one.cutList.fabric), one.result, ruler.mark);
     if (found === null) return one.problem.style === style ? one : boundedByArea(one, style);
     assertRight(one.problem, one.result);
     const sources = { usable: one.problem.roll?.width ?? null, fixedStock: one.fixedStock };
-    const posed = posePackingProblem(found.cutList, sources, style);
+    const posed = posePackingProblem(found.cutList, sources, style, stackLimit(settings));
     const problem = { ...posed, sheets: one.problem.sheets };
     const result = { ...one.result, layouts: found.layouts };
     const bounded =
@@ -295,10 +297,12 @@ function easeWork(
 async function tryNarrower(
   chosen: readonly Chosen[],
   plans: readonly FabricPlan[],
-  { style, ruler }: PlanSettings,
+  settings: PlanSettings,
   limits: SearchLimits,
   solve: Solve,
 ): Promise<(number | null)[]> {
+  const { style, ruler } = settings;
+  const stacks = stackLimit(settings);
   const trials = plans.map((plan, i): Trial | null => {
     const { cutList } = chosen[i]!;
     const [lay] = plan.lays;
@@ -308,7 +312,7 @@ async function tryNarrower(
     );
     if (plan.lays.length !== 1 || lay === undefined || plan.purchase === null || pinned) return null;
     const most = lengthLimit(cutList.fabric, plan.purchase.length);
-    return { cutList, style, usable: plan.usable, lengthLimit: most, lay };
+    return { cutList, style, stacks, usable: plan.usable, lengthLimit: most, lay };
   });
   const found = await findNarrowest(
     trials.filter((trial) => trial !== null),
@@ -327,14 +331,19 @@ function assertRight(problem: PackingProblem, result: PackingResult): void {
 }
 
 /** Whether fabrics that are short without stacked subcuts would do with them. */
-async function tryStacked(short: readonly Chosen[], limits: SearchLimits, solve: Solve): Promise<boolean[]> {
+async function tryStacked(
+  short: readonly Chosen[],
+  stacks: StackLimit,
+  limits: SearchLimits,
+  solve: Solve,
+): Promise<boolean[]> {
   const open = short.filter(({ problem }) => {
     const joins = problem.items.some(({ run, nest }) => run !== undefined || nest !== undefined);
     return problem.roll === null && problem.style === "strips-2" && !joins;
   });
   if (open.length === 0) return [];
   const results = await solve(
-    open.map(({ problem }) => ({ kind: "pack", problem: { ...problem, style: "strips-3" }, limits })),
+    open.map(({ problem }) => ({ kind: "pack", problem: { ...problem, style: "strips-3", stacks }, limits })),
   );
   return short.map((one) => open.includes(one) && hasPlan(results[open.indexOf(one)]!));
 }

@@ -1,5 +1,12 @@
 import type { CutList, CutPiece, NestedLie } from "../cutlist/types.ts";
-import type { CuttingStyle, JoinedRun, Nest, PackingItem, PackingProblem } from "../engine/types.ts";
+import type {
+  CuttingStyle,
+  JoinedRun,
+  Nest,
+  PackingItem,
+  PackingProblem,
+  StackLimit,
+} from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FixedStock, SquareUp } from "./types.ts";
 
@@ -47,6 +54,7 @@ export function posePackingProblem(
   { pieces }: CutList,
   { usable, fixedStock }: Sources,
   style: CuttingStyle,
+  stacks?: StackLimit,
 ): PackingProblem {
   const items = pieces.map(
     (piece): PackingItem => ({
@@ -63,6 +71,7 @@ export function posePackingProblem(
   const joins = items.some(({ run, nest }) => run !== undefined || nest !== undefined);
   return {
     style: joins ? "strips-2" : style,
+    ...(joins || style === "strips-2" || stacks === undefined ? {} : { stacks }),
     items,
     roll: usable === null ? null : { width: usable, available: null, costPerLength: 1 },
     sheets: fixedStock.map(

@@ -16,8 +16,10 @@ export function mistakesIn(
   const bolt = lays.find(({ source }) => source === "bolt");
   const widths = (bolt?.root.parts ?? []).filter(({ cause }) => cause === null).map(({ along }) => along);
   if (widths.length === 0) return {};
-  const times = (width: Ticks) => widths.filter((other) => other === width).length;
-  const sorted = [...widths].sort((a, b) => b - a);
+  const counts = new Map<Ticks, number>();
+  for (const width of widths) counts.set(width, (counts.get(width) ?? 0) + 1);
+  const times = (width: Ticks) => counts.get(width) ?? 0;
+  const sorted = [...counts.keys()].sort((a, b) => b - a);
   const [worst = 0] = sorted;
   const usual = sorted.reduce((best, width) => (times(width) > times(best) ? width : best), worst);
   const costOf = (width: Ticks): Mistake => {

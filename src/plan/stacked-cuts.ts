@@ -1,5 +1,5 @@
 import { hasPlan, verify } from "../engine/index.ts";
-import type { PackingProblem, PackingResult, SearchLimits } from "../engine/types.ts";
+import type { PackingProblem, PackingResult, SearchLimits, StackLimit } from "../engine/types.ts";
 import { lengthLimit, purchaseFor } from "../stock/index.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { leastByArea } from "./least-by-area.ts";
@@ -15,6 +15,7 @@ const EFFORT = 150;
  */
 export async function tryStackedCuts(
   planned: readonly { chosen: Chosen; result: PackingResult }[],
+  stacks: StackLimit,
   limits: SearchLimits,
   solve: Solve,
 ): Promise<(StackedCuts | null)[]> {
@@ -33,7 +34,7 @@ export async function tryStackedCuts(
   const found = await solve(
     asked.map(({ target, i }) => ({
       kind: "pack",
-      problem: within(planned[i]!.chosen.problem, target),
+      problem: within(planned[i]!.chosen.problem, stacks, target),
       limits: { ...limits, effort: Math.min(limits.effort ?? EFFORT, EFFORT) },
     })),
   );
@@ -41,7 +42,7 @@ export async function tryStackedCuts(
     const result = found[asked.findIndex((one) => one.i === i)];
     if (target === null || result === undefined || !hasPlan(result) || result.rollLength > target)
       return null;
-    if (verify(within(planned[i]!.chosen.problem, target), result).length > 0) return null;
+    if (verify(within(planned[i]!.chosen.problem, stacks, target), result).length > 0) return null;
     const strips = stackedStrips(result);
     return strips === 0
       ? null
@@ -50,8 +51,8 @@ export async function tryStackedCuts(
 }
 
 /** The same cut list with stacked subcuts, from no more than so much length. */
-function within(problem: PackingProblem, length: number): PackingProblem {
-  return { ...problem, style: "strips-3", roll: { ...problem.roll!, available: length } };
+function within(problem: PackingProblem, stacks: StackLimit, length: number): PackingProblem {
+  return { ...problem, style: "strips-3", stacks, roll: { ...problem.roll!, available: length } };
 }
 
 /** Strips in which pieces lie one above another: each is turned once more and cut along its length. */

@@ -1,6 +1,6 @@
 import type { CutPiece } from "../cutlist/types.ts";
 import type { Ticks } from "../length/types.ts";
-import { everyPart } from "./parts.ts";
+import { everyPart, like } from "./parts.ts";
 import { restsOfSewing } from "./sewn-rests.ts";
 import type { Lay, Leftover, LeftoverCause, Part, WasteCause, WasteSummary } from "./types.ts";
 
@@ -75,7 +75,10 @@ function twiceArea(piece: CutPiece | undefined): number {
 export function markKept(part: Part, keepFrom: Ticks): Part {
   const keep =
     part.cause !== null && part.cause !== "straightening" && Math.min(part.across, part.along) >= keepFrom;
-  return { ...part, keep, parts: part.parts.map((inner) => markKept(inner, keepFrom)) };
+  if (part.parts.length === 0) return keep === part.keep ? part : { ...part, keep };
+  const parts = part.parts.map((inner) => markKept(inner, keepFrom));
+  const same = parts.every((inner, i) => inner === part.parts[i]);
+  return same ? part : like(part, { ...part, parts });
 }
 
 /** In the order told where sizes are equal. */

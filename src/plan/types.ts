@@ -357,6 +357,8 @@ export interface Plan {
   style: "strips-2" | "strips-3";
   prefer: "sparing" | "simple";
   rulerLength: Ticks;
+  /** Longer side of the mat that strips are cut into stacks on; absent where none are. */
+  matLength?: Ticks;
   folded: boolean;
   keepFrom: Ticks;
   assumptions: Assumption[];

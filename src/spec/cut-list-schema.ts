@@ -43,6 +43,11 @@ export function fileFields(unit: LengthUnit) {
       { description: "longest cut one placing of your ruler can make", example: pick("24 in", "60 cm") },
       true,
     ).optional(),
+    "mat-length": length(
+      unit,
+      { description: "longer side of your cutting mat", example: pick("36 in", "90 cm") },
+      true,
+    ).optional(),
     folded: folded().optional(),
     style: choice(
       ["strips-2", "strips-3"],

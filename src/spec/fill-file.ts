@@ -40,10 +40,16 @@ export function fillFile(
   const defaultLength = inches ? 24 * TICKS_PER.in : 60 * TICKS_PER.cm;
   const defaultKeep = inches ? 2 * TICKS_PER.in : 5 * TICKS_PER.cm;
   const rulerLength = written["ruler-length"] ? Number(floor(written["ruler-length"].value)) : defaultLength;
+  // The usual sizes of ruler and mat are common practice, no source.
+  const defaultMat = inches ? 36 * TICKS_PER.in : 90 * TICKS_PER.cm;
+  const matLength = written["mat-length"] ? Number(floor(written["mat-length"].value)) : defaultMat;
   const keepFrom = written["keep-from"] ? Number(ceil(written["keep-from"].value)) : defaultKeep;
   if (!unitWritten) assume("bare numbers", inches ? "inches" : "centimetres");
   if (!written.ruler) assume("ruler marks", `every ${formatLength(mark, ruler)}`);
   if (!written["ruler-length"]) assumptions.push(assumed("", "ruler length", [stays(rulerLength)], ruler));
+  // Only what is cut once more along must lie on the mat as it is.
+  if (!written["mat-length"] && written.style === "strips-3")
+    assumptions.push(assumed("", "mat length", [stays(matLength)], ruler));
   if (written.folded === undefined) assume("fold", "folded once, selvage to selvage");
   if (!written.style) assume("cutting", "strips, subcut and trimmed");
   if (!written["keep-from"])
@@ -56,6 +62,7 @@ export function fillFile(
     ...(written.style === undefined ? { styleOpen: true as const } : {}),
     prefer: written.prefer ?? "sparing",
     rulerLength,
+    matLength,
     folded: written.folded ?? true,
     keepFrom,
     assumptions,

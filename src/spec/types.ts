@@ -158,6 +158,8 @@ export interface CutListSpec {
   prefer: "sparing" | "simple";
   /** Longest cut one placing of the maker's ruler can make. */
   rulerLength: Ticks;
+  /** Longer side of the maker's cutting mat: of account where strips are cut into stacks. Absent: as long as is needed. */
+  matLength?: Ticks;
   /** Fabric is folded once, selvage to selvage, for cutting strips. */
   folded: boolean;
   /** Leftovers at least this big both ways are listed as worth keeping. */

@@ -55,6 +55,9 @@ export class MemoryDisk implements Disk {
     this.mayStandAt(path);
     this.put(path, bytes);
   }
+  async writeLong(path: string, portions: Iterable<Uint8Array>) {
+    await this.write(path, Buffer.concat([...portions]));
+  }
   async rename(from: string, to: string) {
     const file = this.at(from);
     this.mayStandAt(to);

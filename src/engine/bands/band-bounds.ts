@@ -26,7 +26,7 @@ export type BandBound = (rests: readonly Rest[], banded: readonly number[], alon
  * program of the strips alone.
  */
 export function bandBounds(question: RollQuestion, limit: number): BandBound {
-  const { kinds, run, style, given, clock, solver, stats } = question;
+  const { kinds, run, given, clock, solver, stats } = question;
   /** What lies in no band may lie in strips, or only on the sheets given. */
   const inBands = (kind: Kind) => kind.place === "bands" && !given.some(({ sheet }) => canHold(sheet, kind));
   const demand = kinds.map((kind) => (inBands(kind) ? 0 : kind.demand));
@@ -41,7 +41,7 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
     if (known !== undefined) return known;
     const onRoll = wanted.map(asOnRoll);
     const fits = onRoll.some((kind) => fitsRun(kind, width));
-    const made = fits ? metered(makeOracle(style, onRoll, width, limit), clock) : null;
+    const made = fits ? metered(makeOracle(question, onRoll, width, limit), clock) : null;
     oracles.set(width, made);
     return made;
   };
@@ -78,7 +78,7 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
       return table;
     };
     const lent = given.reduce(
-      (sum, { sheet, count }, i) => sum + count * sheetOracle(style, frames, sheet, i).value(prices, caps),
+      (sum, { sheet, count }, i) => sum + count * sheetOracle(question, frames, sheet, i).value(prices, caps),
       0,
     );
     return { prices, tableAt, lent };
@@ -89,7 +89,7 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
   const strips = wanted.filter((kind) => kind.place !== "bands");
   const fit = strips.every((kind) => fitsRun(kind, run));
   if (strips.length > 0 && fit) {
-    const whole = metered(makeOracle(style, strips, run, limit), clock);
+    const whole = metered(makeOracle(question, strips, run, limit), clock);
     const master = createMaster(
       whole,
       strips.map((kind) => kind.demand),

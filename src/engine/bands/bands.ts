@@ -132,7 +132,7 @@ function withRest(
   return {
     kinds: question.kinds.map((kind, k) => ({ ...kind, demand: kind.demand - arrangement.banded[k]! })),
     run: question.run,
-    style: question.style,
+    ...{ style: question.style, stacks: question.stacks },
     solver: question.solver,
     clock: question.clock,
     stats: question.stats,

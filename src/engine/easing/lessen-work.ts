@@ -3,7 +3,7 @@ import { withSolver } from "../pack.ts";
 import { dropSurplus, type StripCount } from "../problem/assemble.ts";
 import { type Clock, startClock } from "../problem/clock.ts";
 import { transposeKinds } from "../problem/reduce.ts";
-import { makeOracle } from "../problem/roll-question.ts";
+import { type CuttingRules, makeOracle, rulesOf } from "../problem/roll-question.ts";
 import { verify } from "../problem/verify.ts";
 import { highsSolver } from "../solver/highs.ts";
 import type { Solver } from "../solver/types.ts";
@@ -14,6 +14,7 @@ import {
   type PackingResult,
   type SearchLimits,
   type SearchStats,
+  type StackLimit,
 } from "../types.ts";
 import { setAsideRuns } from "./set-aside.ts";
 import { fewKindColumns, plainColumns } from "./work-columns.ts";
@@ -124,7 +125,7 @@ function easeOnce(ease: Ease, result: PackingResult, clock: Clock, solver: Solve
   const room = Math.floor((lengthLimit - open.elsewhere) / open.step) - lengthOfStrips(open.set);
   const frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const stats: SearchStats = { ...result.stats };
-  const judge = judgeOf(open, table, room, clock);
+  const judge = judgeOf(open, table, room, rulesOf(problem, open.step).stacks, clock);
   const question: WorkQuestion = { kinds, run, demand, limit: room, table, paid: paidFor(open, table) };
   let best = gather(strips);
   const offer = (candidate: readonly StripCount[]): void => {
@@ -132,11 +133,12 @@ function easeOnce(ease: Ease, result: PackingResult, clock: Clock, solver: Solve
     if (judge.compare(exact, best) < 0) best = exact;
   };
 
-  const fillings = candidates(problem, question, strips);
+  const rules = rulesOf(problem, open.step);
+  const fillings = candidates(rules, question, strips);
   const keep = new Set(strips.map(({ filling }) => textOf(filling))).size;
   const columns = fillings.map((filling) => toColumn(question, filling));
   const longest = Math.max(room, ...kinds.flatMap(({ lies }) => lies.map(({ height }) => height)));
-  const oracle = makeOracle(problem.style, kinds, run, longest);
+  const oracle = makeOracle(rules, kinds, run, longest);
   const priced = priceColumns(
     question,
     oracle,
@@ -176,18 +178,14 @@ function ordersOf({ kinds, demand }: WorkQuestion): number[][] {
   return [largest, most, most.slice().reverse()];
 }
 
-function candidates(
-  problem: PackingProblem,
-  question: WorkQuestion,
-  strips: readonly StripCount[],
-): Filling[] {
+function candidates(rules: CuttingRules, question: WorkQuestion, strips: readonly StripCount[]): Filling[] {
   const { kinds, run, demand, limit } = question;
   const longest = Math.max(limit, ...kinds.flatMap(({ lies }) => lies.map(({ height }) => height)));
   const byText = new Map<string, Filling>();
   const pools = [
     strips.map(({ filling }) => filling),
     plainColumns(kinds, run, demand),
-    fewKindColumns(makeOracle(problem.style, kinds, run, longest), demand, 120),
+    fewKindColumns(makeOracle(rules, kinds, run, longest), demand, 120),
   ];
   for (const filling of pools.flat()) {
     const text = textOf(filling);
@@ -207,11 +205,20 @@ function paidFor({ kinds, run, set, fixed }: OpenStrips, table: CuttingTable): W
   };
 }
 
+/** Whether stacks lie only where strips may be cut into them. */
+function mayBeStacked({ height, segments }: Filling, limit: StackLimit | undefined): boolean {
+  return (
+    limit === undefined ||
+    segments.every(({ stack, width }) => stack.length < 2 || (height <= limit.height && width <= limit.width))
+  );
+}
+
 /** Work first, then length, then how much of the waste lies in large strip ends; too long is worst. */
 function judgeOf(
   open: OpenStrips,
   table: CuttingTable,
   room: number,
+  stacks: StackLimit | undefined,
   clock: Clock,
 ): Judge & { workOf(s: readonly StripCount[]): number } {
   const { kinds, run, fixed, set } = open;
@@ -243,7 +250,8 @@ function judgeOf(
     const known = grades.get(strips);
     if (known !== undefined) return known;
     const length = lengthOfStrips(strips);
-    const made = [length > room ? 1 : 0, work(strips), length, -useful(strips)];
+    const allowed = length <= room && strips.every(({ filling }) => mayBeStacked(filling, stacks));
+    const made = [allowed ? 0 : 1, work(strips), length, -useful(strips)];
     grades.set(strips, made);
     return made;
   };

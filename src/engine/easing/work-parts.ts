@@ -47,6 +47,7 @@ export function partsOf(problem: PackingProblem, result: PackingResult): WorkPar
     return {
       problem: {
         style: problem.style,
+        ...(problem.stacks === undefined ? {} : { stacks: problem.stacks }),
         items,
         roll: { width: run, available: null, costPerLength: 1 },
         sheets: [],

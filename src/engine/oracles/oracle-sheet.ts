@@ -1,7 +1,8 @@
 import { fitTo } from "../filling/greedy.ts";
 import type { Frames } from "../problem/assemble.ts";
 import type { Kind } from "../problem/reduce.ts";
-import type { CuttingStyle, SheetStock } from "../types.ts";
+import type { CuttingRules } from "../problem/roll-question.ts";
+import type { SheetStock } from "../types.ts";
 import { addFree } from "./knapsack.ts";
 import type { Filling, ListingLimit, StripOracle, ValueFloor } from "./oracle.ts";
 import { oracleForThree } from "./oracle-three.ts";
@@ -42,7 +43,7 @@ export interface SheetSize {
 
 /** The oracle of a sheet in a cutting style; `index` is written on its fillings. */
 export function sheetOracle(
-  style: CuttingStyle,
+  { style, stacks }: CuttingRules,
   frames: Frames,
   sheet: SheetSize,
   index: number,
@@ -51,7 +52,11 @@ export function sheetOracle(
     transposed,
     room,
     single: sheet.firstCut === "none",
-    oracle: style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, room),
+    oracle:
+      style === "strips-2"
+        ? oracleForTwo(kinds, run)
+        : // What is a strip already is on the mat, however high it is.
+          oracleForThree(kinds, run, room, sheet.firstCut === "none" ? undefined : stacks),
   });
   const ways = [way(frames.upright, sheet.across, sheet.along, false)];
   if (sheet.firstCut === "either") ways.push(way(frames.transposed, sheet.along, sheet.across, true));

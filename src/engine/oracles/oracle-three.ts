@@ -1,4 +1,5 @@
 import type { Kind } from "../problem/reduce.ts";
+import type { StackLimit } from "../types.ts";
 import { addFree, addOnce, bundles } from "./knapsack.ts";
 import {
   countKinds,
@@ -11,7 +12,8 @@ import {
   stepCounter,
   type ValueFloor,
 } from "./oracle.ts";
-import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
+import { lastAtMost, normalPositions, stepBack } from "./positions.ts";
+import { type Choice, listedHeights, NO_LIMIT } from "./stack-heights.ts";
 import {
   countStack,
   floorsOfPart,
@@ -22,21 +24,20 @@ import {
   withoutDominated,
 } from "./stack-rows.ts";
 
-interface Choice {
-  kind: number;
-  lie: number;
-  width: number;
-  height: number;
-}
-
 /**
  * Fillings of strips-3: segments side by side, in each a stack of items no wider than the segment, every
  * item trimmed narrower where it is. Two levels of knapsack over normal positions: first the best stack of
  * every width and height, then the best row of stacks for every strip height.
  *
  * No strip higher than `longest` is asked about; higher than the heights listed, `tallRate` covers them.
+ * Beyond the limit for stacks a segment holds one item, as in strips-2, and strips are as high as an item.
  */
-export function oracleForThree(kinds: readonly Kind[], run: number, longest: number): StripOracle {
+export function oracleForThree(
+  kinds: readonly Kind[],
+  run: number,
+  longest: number,
+  stacked: StackLimit = NO_LIMIT,
+): StripOracle {
   const choices: Choice[] = kinds.flatMap((kind, k) =>
     kind.lies
       .map((lie, l) => ({ kind: k, lie: l, width: lie.width, height: lie.height }))
@@ -49,7 +50,7 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     upright,
     at: positionOf,
     listedTo,
-  } = listedHeights(choices, longest, widths.length * across.sums.length);
+  } = listedHeights(choices, longest, widths.length * across.sums.length, stacked.height);
   const tallest = upright.limit;
   const heights = positionOf.map((v) => upright.sums[v]!);
   const acrossBacks = new Map<number, Int32Array>();
@@ -60,6 +61,21 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
   const lastAcross = across.sums.length - 1;
 
   /** How often a segment as wide as `widths[j]` can be needed: each holds an item exactly that wide. */
+  const mayStack = (j: number, height: number): boolean =>
+    widths[j]! <= stacked.width && height <= stacked.height;
+  /** The one item that is worth most in a segment of its own width; null when none is worth anything. */
+  const bestAlone = (
+    j: number,
+    height: number,
+    prices: Float64Array,
+    caps: readonly number[],
+  ): Choice | null =>
+    choicesAt[j]!.reduce<Choice | null>((best, choice) => {
+      const price = prices[choice.kind]!;
+      if (choice.height > height || caps[choice.kind]! <= 0 || price <= 0) return best;
+      return best === null || price > prices[best.kind]! ? choice : best;
+    }, null);
+
   const segmentCap = (j: number, caps: readonly number[]): number =>
     choicesAt[j]!.reduce((sum, choice) => sum + caps[choice.kind]!, 0);
 
@@ -95,7 +111,13 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
       table = table.slice();
       for (const choice of choicesAt[j]!)
         addChoice(table, choice, prices[choice.kind]!, caps[choice.kind]!, null);
-      return table;
+      if (mayStack(j, tallest)) return table;
+      return table.map((worth, v) => {
+        const height = upright.sums[v]!;
+        if (mayStack(j, height)) return worth;
+        const alone = bestAlone(j, height, prices, caps);
+        return alone === null ? 0 : prices[alone.kind]!;
+      });
     });
     recent.unshift({ prices, caps, tables });
     if (recent.length > RECENT_TABLES) recent.pop();
@@ -156,6 +178,10 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
   };
 
   const buildStack = (j: number, height: number, prices: Float64Array, caps: readonly number[]): Placed[] => {
+    if (!mayStack(j, height)) {
+      const alone = bestAlone(j, height, prices, caps);
+      return alone === null ? [] : [{ kind: alone.kind, lie: alone.lie }];
+    }
     const table = new Float64Array(upright.sums.length);
     const layers: { choice: Choice; taken: Uint8Array; copies: number; free: boolean }[] = [];
     for (let i = 0; i <= j; i++)
@@ -239,12 +265,13 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
     const stack: Placed[] = [];
     const tired = stepCounter(limit, 50);
     const worth = floors.map(() => 0);
+    const most = mayStack(j, height) ? Infinity : 1;
     const visit = (d: number, room: number): boolean => {
       if (tired()) return false;
       const widest = stack.length > 0 ? kinds[stack[0]!.kind]!.lies[stack[0]!.lie]!.width : 0;
       if (d === order.length) {
         if (widest !== widths[j]) return true;
-        for (let e = first; e < order.length; e++)
+        for (let e = first; e < order.length && stack.length < most; e++)
           if (used[order[e]!.kind]! < caps[order[e]!.kind]! && order[e]!.height <= room) return true;
         found.push({ stack: stack.slice(), value: worth[0]! });
         return found.length <= limit.most;
@@ -252,7 +279,8 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
       const choice = order[d]!;
       // Nothing as wide as the segment is left to choose: the stack belongs to a narrower segment.
       if (choice.width < widths[j]! && widest < widths[j]!) return true;
-      const top = Math.min(caps[choice.kind]! - used[choice.kind]!, Math.floor(room / choice.height));
+      const fits = Math.min(caps[choice.kind]! - used[choice.kind]!, Math.floor(room / choice.height));
+      const top = Math.min(fits, most - stack.length);
       for (let c = top; c >= 0; c--) {
         const left = room - c * choice.height;
         const at = lastAtMost(upright, left);
@@ -356,39 +384,6 @@ export function oracleForThree(kinds: readonly Kind[], run: number, longest: num
 
 /** Sets of prices whose stack tables are kept: those of one listing, and of what was asked before it. */
 const RECENT_TABLES = 4;
-
-/** Most strip heights listed, and most table cells for all of them, so that no question takes long. */
-const MOST_HEIGHTS = 1500;
-const MOST_CELLS = 12_000_000;
-
-/**
- * Normal positions of strip heights, and which of them are asked about: all up to `listedTo`, beyond that only
- * the items' own heights, so that every item has a strip to lie in.
- */
-function listedHeights(
-  choices: readonly Choice[],
-  longest: number,
-  cellsEach: number,
-): { upright: Positions; at: number[]; listedTo: number } {
-  const sizes = choices.map((choice) => choice.height).filter((height) => height <= longest);
-  const highest = Math.max(0, ...sizes);
-  const lowest = Math.min(...sizes);
-  const most = Math.min(MOST_HEIGHTS, Math.max(150, Math.floor(MOST_CELLS / Math.max(1, cellsEach))));
-  let upright = normalPositions(sizes, Math.min(longest, Math.max(highest, 2000)));
-  // Sums of a few items are enough to find the cut-off without listing millions.
-  while (upright.sums.length <= most && upright.limit < longest && upright.limit < 2_000_000)
-    upright = normalPositions(sizes, Math.min(longest, upright.limit * 4));
-  const complete = upright.limit === longest && upright.sums.length <= most + 1;
-  const last = Math.min(most, upright.sums.length - 1);
-  const listedTo = complete ? longest : upright.sums[last]!;
-  const own = new Set(sizes);
-  const at = upright.sums.flatMap((sum, v) =>
-    sum >= lowest && (sum <= listedTo || own.has(sum)) ? [v] : [],
-  );
-  const limit = Math.max(listedTo, highest);
-  const sums = upright.sums.slice(0, lastAtMost(upright, limit) + 1);
-  return { upright: { sums, limit }, at, listedTo };
-}
 
 function cached<K, V>(store: Map<K, V>, key: K, make: () => V): V {
   let value = store.get(key);

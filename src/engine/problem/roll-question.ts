@@ -3,10 +3,27 @@ import type { SheetSize } from "../oracles/oracle-sheet.ts";
 import { oracleForThree } from "../oracles/oracle-three.ts";
 import { oracleForTwo } from "../oracles/oracle-two.ts";
 import type { Solver } from "../solver/types.ts";
-import type { CuttingStyle, SearchStats } from "../types.ts";
+import type { CuttingStyle, PackingProblem, SearchStats, StackLimit } from "../types.ts";
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
 import { fitsRun, type Kind } from "./reduce.ts";
+
+/** How strips may be cut. */
+export interface CuttingRules {
+  style: CuttingStyle;
+  /** In the same steps as the kinds. */
+  stacks?: StackLimit | undefined;
+}
+
+/** The rules of a problem whose sizes are divided by a step. */
+export function rulesOf({ style, stacks }: PackingProblem, step: number): CuttingRules {
+  return { style, stacks: stacks === undefined ? undefined : dividedLimit(stacks, step, step) };
+}
+
+/** A limit in larger steps: what lies between two of them is beyond it. */
+export function dividedLimit({ height, width }: StackLimit, upright: number, across: number): StackLimit {
+  return { height: Math.floor(height / upright), width: Math.floor(width / across) };
+}
 
 /** The least length of strips of one run that holds every kind, and how far it is proved. */
 export interface RollAnswer {
@@ -18,10 +35,9 @@ export interface RollAnswer {
   boundKind: "area" | "dual" | "exhausted";
 }
 
-export interface RollQuestion {
+export interface RollQuestion extends CuttingRules {
   kinds: readonly Kind[];
   run: number;
-  style: CuttingStyle;
   solver: Solver;
   clock: Clock;
   stats: SearchStats;
@@ -53,12 +69,12 @@ export interface Rest {
 }
 
 export function makeOracle(
-  style: CuttingStyle,
+  { style, stacks }: CuttingRules,
   kinds: readonly Kind[],
   run: number,
   longest: number,
 ): StripOracle {
-  return style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, longest);
+  return style === "strips-2" ? oracleForTwo(kinds, run) : oracleForThree(kinds, run, longest, stacks);
 }
 
 /** Length taken from the roll by strips and by groups of bands; sheets take none. */

@@ -41,7 +41,15 @@ export function verify(problem: PackingProblem, result: PackingResult): string[]
     const asked = sheet
       ? { ...problem, items: problem.items.map((i) => ({ ...i, place: "either" as const })) }
       : problem;
-    const used = checkSections(asked, layout.sections, run, transposed, layout.count, cut, faults);
+    const used = checkSections(
+      sheet?.firstCut === "none" ? { ...asked, stacks: ANY } : asked,
+      layout.sections,
+      run,
+      transposed,
+      layout.count,
+      cut,
+      faults,
+    );
     if (sheet) {
       drawn[layout.sheet]! += layout.count;
       cost += sheet.cost * layout.count;
@@ -84,6 +92,9 @@ export function verify(problem: PackingProblem, result: PackingResult): string[]
   }
   return faults;
 }
+
+/** What is a strip already may be cut into stacks however high it is. */
+const ANY = { height: Infinity, width: Infinity };
 
 /** Length taken by a list of sections on stock of the given run; counts the items cut into `cut`. */
 function checkSections(
@@ -193,6 +204,9 @@ function checkSegment(
       faults.push(`item ${use.item} is ${width} wide in a segment of ${segment.across}`);
     cut[use.item]! += use.count * segment.count * times;
   }
+  const { stacks = ANY } = problem;
+  if (rows > 1 && place === "strips" && (height > stacks.height || segment.across > stacks.width))
+    faults.push(`a stack of ${segment.across} x ${height} is beyond ${stacks.width} x ${stacks.height}`);
   if (stacked > height) faults.push(`a stack of ${stacked} in a height of ${height}`);
   if (problem.style === "strips-2" && rows > 1 && place === "strips")
     faults.push("stacked items in a style without stacked subcuts");

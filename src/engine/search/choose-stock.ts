@@ -175,11 +175,11 @@ interface Memory {
  * took no room.
  */
 function createMemory(question: ChoosingQuestion): Memory {
-  const { kinds, groups, roll, portions, style, solver, clock, stats } = question;
+  const { kinds, groups, roll, portions, solver, clock, stats } = question;
   const run = roll?.run ?? 0;
   const banded = kinds.some(({ place }) => place !== "strips");
   const frames = { upright: kinds, transposed: transposeKinds(kinds) };
-  const sheets = groups.map((group, index) => sheetOracle(style, frames, group, index));
+  const sheets = groups.map((group, index) => sheetOracle(question, frames, group, index));
   const demand = kinds.map((kind) => kind.demand);
   const cuts: StockCut[] = [];
   const area = wholePrices(
@@ -203,7 +203,7 @@ function createMemory(question: ChoosingQuestion): Memory {
   const onRoll = kinds.map((kind) => (kind.place === "strips" ? kind : { ...kind, lies: [] }));
   const joint = jointOracle(
     kinds,
-    makeOracle(style, onRoll, run, longest),
+    makeOracle(question, onRoll, run, longest),
     groups.map(({ across, along }, index) => ({
       oracle: sheets[index]!,
       height: Math.max(1, Math.round((across * along) / run)),

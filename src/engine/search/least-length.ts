@@ -107,17 +107,17 @@ function offer({ search, master }: OpenRoll, strips: readonly StripCount[] | nul
 
 /** One oracle over the roll, the sheets given and the rests. */
 function oracleOf({ question, frames }: RollSearch, longest: number): StripOracle {
-  const { kinds, run, style, clock, given, rests = [] } = question;
+  const { kinds, run, clock, given, rests = [] } = question;
   const onRoll = kinds.map(asOnRoll);
   const joint = jointOracle(
     kinds,
-    makeOracle(style, onRoll, run, longest),
+    makeOracle(question, onRoll, run, longest),
     given.map(({ sheet }, index) => ({
-      oracle: sheetOracle(style, frames, sheet, index),
+      oracle: sheetOracle(question, frames, sheet, index),
       height: Math.max(1, Math.round((sheet.across * sheet.along) / run)),
     })),
     rests.map(({ across, along, ends }) => ({
-      oracle: makeOracle(style, onRoll, across, ends.at(-1) ?? along),
+      oracle: makeOracle(question, onRoll, across, ends.at(-1) ?? along),
       length: along,
       ends,
     })),

@@ -1,6 +1,6 @@
 import { countKinds, type Filling } from "../oracles/oracle.ts";
 import { gcd, type Kind } from "../problem/reduce.ts";
-import { mayHold, type RollAnswer, type RollQuestion } from "../problem/roll-question.ts";
+import { dividedLimit, mayHold, type RollAnswer, type RollQuestion } from "../problem/roll-question.ts";
 import { leastLength } from "./least-length.ts";
 
 /** Solves the roll problem. Every kind must fit the run in some lie (the caller has checked). */
@@ -22,6 +22,7 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   const setLength = set.reduce((sum, kind) => sum + kind.lies[0]!.height * kind.demand, 0);
   const inner = leastLength({
     ...question,
+    stacks: question.stacks === undefined ? undefined : dividedLimit(question.stacks, step, 1),
     kinds: others.map((kind) => ({
       ...kind,
       lies: kind.lies.map((lie) => ({ ...lie, height: lie.height / step })),

@@ -7,10 +7,8 @@ import { asOnRoll, canHold, type RollQuestion } from "../problem/roll-question.t
 import { createMaster } from "./master.ts";
 
 /** False when the sheets given cannot hold, even in fractions, what nothing else can: proved in whole numbers. */
-export function sheetsHold(
-  { kinds, run, style, given, rests = [], solver, clock }: RollQuestion,
-  demand: readonly number[],
-): boolean {
+export function sheetsHold(question: RollQuestion, demand: readonly number[]): boolean {
+  const { kinds, run, given, rests = [], solver, clock } = question;
   const widest = Math.max(run, ...rests.map(({ across }) => across));
   const only = kinds.map((kind, k) => (fitsRun(asOnRoll(kind), widest) ? 0 : demand[k]!));
   if (only.every((count) => count === 0)) return true;
@@ -18,7 +16,7 @@ export function sheetsHold(
   if (held.some((kind) => !given.some(({ sheet }) => canHold(sheet, kind)))) return false;
   const frames: Frames = { upright: held, transposed: transposeKinds(held) };
   const sheets = given.map(({ sheet }, index) => ({
-    oracle: sheetOracle(style, frames, sheet, index),
+    oracle: sheetOracle(question, frames, sheet, index),
     height: 1,
   }));
   const oracle = metered(jointOracle(held, null, sheets), clock);

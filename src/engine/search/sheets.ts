@@ -7,9 +7,10 @@ import { dropSurplus, type Frames, type StripCount } from "../problem/assemble.t
 import { type Clock, share } from "../problem/clock.ts";
 import type { Kind } from "../problem/reduce.ts";
 import { areaOfOne, transposeKinds } from "../problem/reduce.ts";
+import type { CuttingRules } from "../problem/roll-question.ts";
 import type { SheetGroup } from "../problem/sheet-groups.ts";
 import type { Solver } from "../solver/types.ts";
-import type { CuttingStyle, SearchStats } from "../types.ts";
+import type { SearchStats } from "../types.ts";
 import { decideVector, EASY, type Effort, HARD } from "./decide-vector.ts";
 import { jitteredPrices } from "./jitter.ts";
 import { createMaster, type HeightCut, heightCut, type Master } from "./master.ts";
@@ -26,10 +27,9 @@ const MOST_NODES = 2_000_000;
 /** From so many kinds of sheets on, none is tried on its own. */
 const MOST_GROUPS = 4;
 
-export interface SheetsQuestion {
+export interface SheetsQuestion extends CuttingRules {
   kinds: readonly Kind[];
   groups: readonly SheetGroup[];
-  style: CuttingStyle;
   solver: Solver;
   clock: Clock;
   stats: SearchStats;
@@ -86,7 +86,7 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
     kinds,
     null,
     groups.map((group, index) => ({
-      oracle: sheetOracle(style, frames, group, index),
+      oracle: sheetOracle(question, frames, group, index),
       height: Math.max(1, Math.round(group.cost / unit)),
     })),
   );

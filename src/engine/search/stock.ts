@@ -5,18 +5,17 @@ import type { Filling } from "../oracles/oracle.ts";
 import { dropSurplus, type Frames, type StripCount } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
 import { fitsRun, type Kind, transposeKinds } from "../problem/reduce.ts";
-import { canHold, lengthOf, type RollQuestion } from "../problem/roll-question.ts";
+import { type CuttingRules, canHold, lengthOf, type RollQuestion } from "../problem/roll-question.ts";
 import type { SheetGroup } from "../problem/sheet-groups.ts";
 import type { Solver } from "../solver/types.ts";
-import type { CuttingStyle, LowerBound, SearchStats } from "../types.ts";
+import type { LowerBound, SearchStats } from "../types.ts";
 import { solveRoll } from "./roll.ts";
 import { solveSheets } from "./sheets.ts";
 
-export interface StockQuestion {
+export interface StockQuestion extends CuttingRules {
   kinds: readonly Kind[];
   groups: readonly SheetGroup[];
   roll: { run: number; available: number | null; costPerLength: number } | null;
-  style: CuttingStyle;
   solver: Solver;
   clock: Clock;
   stats: SearchStats;
@@ -122,7 +121,7 @@ export function rollWith(
   const inner: RollQuestion = {
     kinds: question.kinds,
     run: question.roll!.run,
-    style: question.style,
+    ...{ style: question.style, stacks: question.stacks },
     solver: question.solver,
     clock: question.clock,
     stats: question.stats,

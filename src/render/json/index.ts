@@ -27,7 +27,7 @@ import type {
   UnitsAnswer,
 } from "./answers.ts";
 import { lengthTable } from "./lengths.ts";
-import { readable } from "./readable.ts";
+import { readable, readablePortions } from "./readable.ts";
 
 export type * from "./answers.ts";
 
@@ -40,12 +40,18 @@ const onRuler = (ruler: Ruler) => (ticks: number) => formatLength(ticks, ruler);
 
 /** The plan as a file, keys in the order of the types, then its lengths in words. */
 export function planJson(plan: Plan, words: Words): string {
+  return [...planPortions(plan, words)].join("");
+}
+
+/** The same, a portion at a time. */
+export function* planPortions(plan: Plan, words: Words): Generator<string> {
   const diagnostics = wordAll(plan.diagnostics, words);
-  return printed({
+  yield* readablePortions({
     ...plan,
     diagnostics,
     lengths: lengthTable(plan, onRuler(plan.ruler)),
   } satisfies PlanAnswer);
+  yield "\n";
 }
 
 /** The shopping list for programs. */

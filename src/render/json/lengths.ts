@@ -6,6 +6,7 @@ export const lengthKeys: ReadonlySet<string> = new Set([
   ...["across", "along", "down", "length", "width", "usable", "selvage", "straighten", "spare", "needed"],
   ...[
     "rulerLength",
+    "matLength",
     "keepFrom",
     "trim",
     "trimTo",

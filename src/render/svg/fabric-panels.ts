@@ -35,6 +35,8 @@ interface Drawn {
 
 /** Lays that are cut exactly alike are drawn once. */
 function distinctLays(lays: readonly Lay[]): { lay: Lay; alike: number }[] {
+  const [only] = lays;
+  if (only !== undefined && lays.length === 1) return [{ lay: only, alike: 1 }];
   const found = new Map<string, { lay: Lay; alike: number }>();
   for (const lay of lays) {
     const key = JSON.stringify(lay);

@@ -81,6 +81,7 @@ export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan
 /** For every lay how often one just like it is cut, at the first of them; 0 at the others, which need no words. */
 export function alikeLays(lays: readonly Lay[]): number[] {
   const first = new Map<string, number>();
+  if (lays.length === 1) return [1];
   const counts = lays.map(() => 0);
   lays.forEach((lay, i) => {
     const key = JSON.stringify(lay);

@@ -5,12 +5,17 @@ import type { SubsetSpace } from "./subsets.ts";
 export interface Extent {
   across: number;
   along: number;
+  /** Some segment holds one piece above another: of account where stacks have a limit. */
+  stacked?: true;
 }
 
 /** Adds an extent unless another is no bigger either way; drops those it makes needless. */
 export function keepBest(list: Extent[], extent: Extent): void {
-  if (list.some((known) => known.across <= extent.across && known.along <= extent.along)) return;
-  const kept = list.filter((known) => !(extent.across <= known.across && extent.along <= known.along));
+  // A strip with stacks may not be made higher as freely as one without: it replaces no such strip.
+  const replaces = (a: Extent, b: Extent) =>
+    a.across <= b.across && a.along <= b.along && (a.stacked !== true || b.stacked === true);
+  if (list.some((known) => replaces(known, extent))) return;
+  const kept = list.filter((known) => !replaces(extent, known));
   list.length = 0;
   list.push(...kept, extent);
 }
@@ -43,21 +48,32 @@ function segmentExtents(space: SubsetSpace, problem: PackingProblem): Extent[][]
     }
     segments.push(list);
   }
-  return segments;
+  const { width, height } = problem.stacks ?? { width: Infinity, height: Infinity };
+  return segments.map((list, state) => {
+    const pieces = space.countsOf(state).reduce((sum, count) => sum + count, 0);
+    return pieces < 2 ? list : list.filter(({ across, along }) => across <= width && along <= height);
+  });
 }
 
 /** Per state, the best extents of one strip that holds it, whatever the width of the fabric. */
 export function stripExtents(space: SubsetSpace, problem: PackingProblem): Extent[][] {
   const segments = segmentExtents(space, problem);
+  const limit = problem.stacks?.height ?? Infinity;
+  const pieces = (state: number) => space.countsOf(state).reduce((sum, count) => sum + count, 0);
+  const holdsStack = (part: number) => pieces(part) > 1;
   const strips: Extent[][] = [[{ across: 0, along: 0 }]];
   for (let state = 1; state < space.size; state++) {
     const list: Extent[] = [];
     for (const part of space.anchoredPartsOf(state)) {
       for (const segment of segments[part]!) {
         for (const rest of strips[state - part]!) {
+          const along = Math.max(segment.along, rest.along);
+          // A strip of one state is told by its stacks too: beyond the limit it may hold none.
+          if (along > limit && (holdsStack(part) || rest.stacked)) continue;
           keepBest(list, {
             across: segment.across + rest.across,
-            along: Math.max(segment.along, rest.along),
+            along,
+            ...(holdsStack(part) || rest.stacked ? { stacked: true } : {}),
           });
         }
       }
