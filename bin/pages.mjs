@@ -14,8 +14,9 @@ const files = given.length > 0 ? given : [...inFolder("fixtures/quilts"), ...inF
 
 /** Pages with the cover, and the share used of the emptiest but the last, in percent. */
 function told(book) {
-  const { fill } = laidOut(book);
-  const least = Math.min(1, ...fill.slice(0, -1));
+  const laid = laidOut(book);
+  const { fill, sheets } = laid;
+  const least = Math.min(1, ...fill.slice(0, fill.length - sheets - 1));
   return { pages: fill.length + 1, least: Math.round(least * 100) };
 }
 

@@ -62,18 +62,20 @@ export function bookOf(plan: Plan, diagrams?: readonly string[], comparison: Com
     ...plan.fabrics.map((_, index) => cuttingSection(plan, index, diagrams?.[index])),
     labelSection(plan),
     ...SEWN.map((part) => parts[part] ?? null),
-    templateSection(plan),
     wasteSection(plan),
     comparison === null ? null : comparingSection(comparison, plan),
     assumptionSection(plan),
   ].filter((section): section is Section => section !== null);
-  const glossary = glossarySection(sections);
+  const templates = templateSection(plan);
+  const glossary = glossarySection(templates === null ? sections : [...sections, templates]);
+  // Sheets at full size come last: what is read goes on without a page left empty before them.
+  const after = [glossary, templates].filter((section): section is Section => section !== null);
   return {
     purpose: "bench",
     title: bookWords.title(plan.name),
     subtitle: bookWords.subtitle,
     cover: coverOf(plan),
-    sections: glossary === null ? sections : [...sections, glossary],
+    sections: [...sections, ...after],
     key: fingerprint(JSON.stringify([plan.name, stepsOf(sections)])),
   };
 }

@@ -83,6 +83,14 @@ export interface Card {
   number: string;
   pictures: CardPicture[];
   lines: string[];
+  /** How it is set among its neighbours, where that was worked out. */
+  form?: CardForm;
+}
+
+/** Thirds of the page a card takes, and whether its words stand beside its pictures. */
+export interface CardForm {
+  span: 1 | 2 | 3;
+  beside: boolean;
 }
 
 export type Block =

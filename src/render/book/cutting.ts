@@ -9,6 +9,7 @@ import {
   instructionsFor,
   layTitle,
   leftoverSizes,
+  pieceFacts,
   ranges,
 } from "../text/index.ts";
 import type { Section, Step, StepGroup } from "./content.ts";
@@ -55,6 +56,14 @@ export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string): StepG
 /** Facts of a diagram's title that stand in the list of what to buy: bought, used, how good. */
 const BOUGHT: ReadonlySet<number> = new Set([0, 1, 5]);
 
+/** What is cut from a fabric, bag by bag: what the letters in its diagram stand for. */
+function bagsOf(plan: Plan, fabric: FabricPlan): string {
+  const bags = pieceFacts(fabric, plan, english).map(({ letter, count, size, turn }) =>
+    bookWords.cutting.bag(letter, count, [typeset(size), turn].filter((part) => part !== "").join(", ")),
+  );
+  return bookWords.cutting.bags(bags);
+}
+
 /** Different strips that a diagram beside its steps still shows, and how wide it is and how high a wide one, in page units. */
 const MOST_BESIDE = 7;
 const BESIDE_WIDTH = 390;
@@ -67,6 +76,11 @@ function kindsOf({ lays }: FabricPlan): number {
     .size;
 }
 
+/** Whether strips are cut along the selvage: they are drawn beside one another, each with its mark, and want the height. */
+function hasBands({ lays }: FabricPlan): boolean {
+  return lays.some(({ root }) => root.parts.some(({ role }) => role === "band"));
+}
+
 /** One fabric at the mat: its diagram beside its steps, then what is left of it. */
 export function cuttingSection(plan: Plan, index: number, diagram?: string): Section {
   const fabric = plan.fabrics[index];
@@ -74,7 +88,7 @@ export function cuttingSection(plan: Plan, index: number, diagram?: string): Sec
   const id = `fabric-${index + 1}`;
   const leftovers = leftoverSizes(fabric, plan, english);
   const narrow =
-    kindsOf(fabric) > MOST_BESIDE
+    kindsOf(fabric) > MOST_BESIDE || hasBands(fabric)
       ? null
       : (diagram ??
         drawFabric(plan, index, { bare: { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH } }));
@@ -91,13 +105,18 @@ export function cuttingSection(plan: Plan, index: number, diagram?: string): Sec
       : `${english.cutting.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`;
   return {
     id,
-    over: bookWords.cutting.over(index + 1, plan.fabrics.length),
+    over: "",
     title: fabric.name,
     swatch: fabric.colour,
     running: fabric.name,
     newSheet: false,
     blocks: [
-      { kind: "text", tone: "quiet", text: facts.join(" · ") },
+      {
+        kind: "text",
+        tone: "quiet",
+        text: [bookWords.cutting.over(index + 1, plan.fabrics.length), ...facts].join(" · "),
+      },
+      { kind: "text", tone: "quiet", text: bagsOf(plan, fabric) },
       ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
       ...(wide
         ? [

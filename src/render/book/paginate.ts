@@ -7,6 +7,7 @@ import {
   cautionHigh,
   cautionParts,
   columnsOf,
+  coverHigh,
   GAP,
   groupHigh,
   high,
@@ -44,8 +45,10 @@ export interface LaidSection extends Omit<Section, "blocks"> {
 /** A book broken into pages. */
 export interface LaidBook extends Omit<Book, "sections"> {
   sections: LaidSection[];
-  /** Share of its height that is used of every page after the cover; 1 for one that holds a template. */
+  /** Share of its height that is used of every page after the first; 1 for one that holds a template. */
   fill: number[];
+  /** Templates that stand on the last pages, after all that is read. */
+  sheets: number;
 }
 
 /** Steps of a section are numbered through. */
@@ -214,7 +217,7 @@ function itemOf(block: Block, count: { steps: number }, tightness: number): Item
 
 function headHigh({ over, title, swatch }: Section): number {
   const small = over === "" ? 0 : TYPE.small.line;
-  return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + 8;
+  return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + 7;
 }
 
 /** What stands above something and belongs to it. */
@@ -232,7 +235,9 @@ const TIGHTER = [0.94, 0.88, 0.8] as const;
 const HALF_EMPTY = 0.55;
 const NEARLY_EMPTY = 0.3;
 
-const emptiest = ({ fill }: LaidBook): number => Math.min(1, ...fill.slice(0, -1));
+/** How full the emptiest page is, but for the last that is read. */
+export const emptiest = ({ fill, sheets }: LaidBook): number =>
+  Math.min(1, ...fill.slice(0, fill.length - sheets - 1));
 
 /** A book on its pages, a little tighter where that saves a page or fills one. */
 export function laidOut(book: Book): LaidBook {
@@ -247,10 +252,11 @@ export function laidOut(book: Book): LaidBook {
 /** Breaks a book into pages: nothing that is done at one go is broken over two, and a heading stays with what it heads. */
 function laidAt(book: Book, tightness: number): LaidBook {
   const fill: number[] = [];
-  // The cover has a page to itself.
-  let y: number = LEAF.height + 1;
+  let first = true;
+  let y: number = coverHigh(book);
   const turn = (): void => {
-    if (y <= LEAF.height) fill.push(y / LEAF.height);
+    if (!first) fill.push(y / LEAF.height);
+    first = false;
     y = 0;
   };
   const sections = book.sections.map((section): LaidSection => {
@@ -267,7 +273,7 @@ function laidAt(book: Book, tightness: number): LaidBook {
     let fresh = false;
     let gap: number = y === 0 ? 0 : GAP.section * tightness;
     const wanted = head + Math.max(LEAST_KEPT, leastFrom(0));
-    if (section.newSheet || y > LEAF.height || y + gap + Math.min(wanted, LEAF.height) > LEAF.height) {
+    if (section.newSheet || y + gap + Math.min(wanted, LEAF.height) > LEAF.height) {
       turn();
       fresh = true;
       gap = 0;
@@ -307,5 +313,7 @@ function laidAt(book: Book, tightness: number): LaidBook {
     return { ...own, fresh, gap, head, blocks };
   });
   turn();
-  return { ...book, sections, fill: fill.map((share) => Math.min(1, share)) };
+  const last = sections.flatMap(({ blocks }) => blocks.map(({ block }) => block.kind));
+  const sheets = last.length - 1 - last.findLastIndex((kind) => kind !== "full-size");
+  return { ...book, sections, fill: fill.map((share) => Math.min(1, share)), sheets };
 }

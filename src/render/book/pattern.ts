@@ -11,6 +11,7 @@ import type { Block, Book, Fact, Section, Table } from "./content.ts";
 import { sectionForMakers } from "./for-makers.ts";
 import { cautionSection, glossarySection } from "./front-matter.ts";
 import { type MakingPart, makingParts } from "./making-parts.ts";
+import { sizeOf } from "./measure.ts";
 import { fabricBlocks, makeTable, type PatternSize, relettered } from "./pattern-sizes.ts";
 import { patternWords as words } from "./pattern-words.ts";
 import { templateSection } from "./templates.ts";
@@ -136,8 +137,16 @@ function colouring(plan: Plan): Block[] {
   const [blank, textured] = drawColouring(plan.top, plan.fabrics);
   return [
     { kind: "text", text: words.colouring, tone: "plain" },
-    { kind: "picture", svg: blank, share: 0.64 },
-    { kind: "picture", svg: textured, share: 0.44 },
+    {
+      kind: "cards",
+      cards: [
+        {
+          number: "",
+          pictures: [blank, textured].map((svg) => ({ svg, ...sizeOf(svg), caption: "" })),
+          lines: [],
+        },
+      ],
+    },
   ];
 }
 

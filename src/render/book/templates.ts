@@ -83,7 +83,7 @@ export function templateSection(plan: Plan): Section | null {
     title: words.title,
     swatch: null,
     running: words.title,
-    newSheet: true,
+    newSheet: false,
     blocks: [
       { kind: "text", text: words.lead, tone: "lead" },
       { kind: "list", items: use.map(sentence) },

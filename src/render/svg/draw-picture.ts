@@ -59,11 +59,12 @@ export function drawColouring(
   fabrics: readonly DrawnFabric[],
 ): [blank: string, textured: string] {
   const white = fabrics.map((fabric): DrawnFabric => ({ name: fabric.name, colour: PAPER }));
-  const about = { description: PICTURE_WORDS.toColour, width: 700 };
+  // Beside one another on a page: two thirds of it, and one.
+  const about = { description: PICTURE_WORDS.toColour, width: 470 };
   const { width, height, nodes } = topPicture(
     { ...top, patches: [] },
     white,
-    { ...about, title: "", idPrefix: "", tallest: 520 },
+    { ...about, title: "", idPrefix: "", tallest: 600 },
     false,
   );
   const across = ticksOf(top.across) / TICKS_PER_MM;
@@ -89,7 +90,7 @@ export function drawColouring(
     topPicture(
       top,
       white,
-      { ...about, title: PICTURE_WORDS.textured, idPrefix: "textured-", tallest: 330 },
+      { ...about, width: 228, title: PICTURE_WORDS.textured, idPrefix: "textured-", tallest: 330 },
       false,
     ),
   );

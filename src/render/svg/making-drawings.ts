@@ -7,6 +7,7 @@ import { drawBlockSteps } from "./making-blocks.ts";
 import { drawBorders } from "./making-borders.ts";
 import { drawFinishing } from "./making-finish.ts";
 import { drawPressing } from "./making-pressing.ts";
+import { ticksOf } from "./patches.ts";
 import type { DrawnFabric } from "./textures.ts";
 
 export type SewingDrawing = "blocks" | "assembly" | "pressing" | "borders" | "finishing";
@@ -38,9 +39,19 @@ export function drawBeside(
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
 ): Record<Exclude<SewingDrawing, "blocks">, string | null> {
-  const whole: Standing = { bare: true, tallest: 360 };
+  const whole: Standing = { bare: true, tallest: 310 };
+  // Many rows have many steps beside them, and rows aslant want the width.
+  const levels = new Set(
+    top.blocks.map(({ outline }) => Math.round(Math.min(...outline.map(({ y }) => ticksOf(y))))),
+  );
+  const rows = making.diagonal.length > 0 ? making.diagonal.length : levels.size;
+  const many: Standing = {
+    bare: true,
+    width: top.centre.onPoint ? 430 : 330,
+    tallest: Math.min(520, 200 + 28 * rows),
+  };
   return {
-    assembly: drawAssembly(top, making, fabrics, ruler, BESIDE),
+    assembly: drawAssembly(top, making, fabrics, ruler, many),
     pressing: drawPressing(top, making, fabrics, ruler, whole),
     borders: drawBorders(top, making, fabrics, ruler, BESIDE),
     finishing: drawFinishing(top, making, ruler, whole),

@@ -173,7 +173,7 @@ function directionMarks(frame: Frame, top: number, height: number): SceneNode[] 
     if (flat) nodes.push(...arrow([arrowX - 5, middle], [arrowX + 6, middle], INK, ends));
     else nodes.push(...arrow([arrowX, y + run], [arrowX, y], INK, ends));
     const words_ = { x: 0, y: middle - width / 2, width: 10, height: width };
-    nodes.push(textIn(words, words_, { size: 8, fill: QUIET_INK, anchor: "middle" }, true));
+    nodes.push(textIn(words, words_, { size: 8.3, fill: QUIET_INK, anchor: "middle" }, true));
     y += run + 12;
   };
   add(DIRECTION_WORDS.grain, 46, 2, false);
@@ -266,7 +266,7 @@ export function drawPanel(
   };
   nodes.push(...rulerAcross(acrossRun, across));
   const unit = { x: LEFT - FIGURES - 2, y: clothTop - 18, width: FIGURES - 6, height: 9 };
-  nodes.push(textIn(frame.ruler.unit, unit, { size: 8, fill: QUIET_INK, anchor: "end" }));
+  nodes.push(textIn(frame.ruler.unit, unit, { size: 8.3, fill: QUIET_INK, anchor: "end" }));
   nodes.push(...directionMarks(frame, clothTop + 10, clothHeight - 10));
 
   let slice = 0;
