@@ -61,9 +61,11 @@ function buyTable(plan: Plan): Table {
         fabric.name,
         [
           ...(fabric.note === "" ? [] : [fabric.note]),
-          ...(uses.length === 0 ? [] : [bookWords.buy.forWhat(uses)]),
-          ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length).map(sentence)),
-        ],
+          [
+            ...(uses.length === 0 ? [] : [bookWords.buy.forWhat(uses)]),
+            ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length).map(sentence)),
+          ].join(". "),
+        ].filter((note) => note !== ""),
         fabric.colour,
       ),
       cell(typeset(isBought(fabric) ? boughtWords(fabric, plan.ruler, english) : have)),

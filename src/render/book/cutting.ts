@@ -1,4 +1,4 @@
-import type { FabricPlan, Plan } from "../../plan/types.ts";
+import type { FabricPlan, Part, Plan } from "../../plan/types.ts";
 import { english } from "../../words/index.ts";
 import { drawFabric } from "../svg/index.ts";
 import { titleFacts } from "../svg/words.ts";
@@ -58,8 +58,8 @@ const BOUGHT: ReadonlySet<number> = new Set([0, 1, 5]);
 
 /** What is cut from a fabric, bag by bag: what the letters in its diagram stand for. */
 function bagsOf(plan: Plan, fabric: FabricPlan): string {
-  const bags = pieceFacts(fabric, plan, english).map(({ letter, count, size, turn }) =>
-    bookWords.cutting.bag(letter, count, [typeset(size), turn].filter((part) => part !== "").join(", ")),
+  const bags = pieceFacts(fabric, plan, english).map(({ letter, count, size }) =>
+    bookWords.cutting.bag(letter, count, typeset(size)),
   );
   return bookWords.cutting.bags(bags);
 }
@@ -69,6 +69,7 @@ const MOST_BESIDE = 7;
 const BESIDE_WIDTH = 390;
 const TALLEST_BESIDE = 430;
 const WIDE_ROOM = 430;
+const BAND_ROOM = 560;
 
 /** Different strips of a fabric, over all its cloth. */
 function kindsOf({ lays }: FabricPlan): number {
@@ -78,7 +79,8 @@ function kindsOf({ lays }: FabricPlan): number {
 
 /** Whether strips are cut along the selvage: they are drawn beside one another, each with its mark, and want the height. */
 function hasBands({ lays }: FabricPlan): boolean {
-  return lays.some(({ root }) => root.parts.some(({ role }) => role === "band"));
+  const within = ({ role, parts }: Part): boolean => role === "band" || parts.some(within);
+  return lays.some(({ root }) => within(root));
 }
 
 /** One fabric at the mat: its diagram beside its steps, then what is left of it. */
@@ -93,7 +95,9 @@ export function cuttingSection(plan: Plan, index: number, diagram?: string): Sec
       : (diagram ??
         drawFabric(plan, index, { bare: { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH } }));
   const wide = narrow === null || sizeOf(narrow).height > TALLEST_BESIDE;
-  const svg = wide ? (diagram ?? drawFabric(plan, index, { bare: { room: WIDE_ROOM } })) : narrow;
+  const svg = wide
+    ? (diagram ?? drawFabric(plan, index, { bare: { room: hasBands(fabric) ? BAND_ROOM : WIDE_ROOM } }))
+    : narrow;
   const groups = cuttingGroups(plan, fabric, id);
   // What is bought, used, spared and proved stands in the list of what to buy.
   const facts = titleFacts(fabric, plan.ruler)

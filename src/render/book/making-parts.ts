@@ -21,6 +21,7 @@ import { topLines } from "../text/rows.ts";
 import { unitGroups } from "../text/unit-groups.ts";
 import { toldGroup } from "../text/unit-told.ts";
 import type { Block, Section, Table } from "./content.ts";
+import { sizeOf } from "./measure.ts";
 import { stepGroups } from "./told-steps.ts";
 import { sentence, typeset } from "./typeset.ts";
 import { unitCards } from "./unit-cards.ts";
@@ -116,6 +117,14 @@ function blocksPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
   return found.length === 0 ? [] : [...list(about), ...found];
 }
 
+/** A picture with what is to be said of it beside it. */
+function overview(svg: string | null, lines: readonly string[]): Block[] {
+  const said = lines.map((line) => sentence(line.trim())).filter((line) => line !== "");
+  if (svg === null) return list(lines);
+  const pictures = [{ svg, ...sizeOf(svg), caption: "" }];
+  return [{ kind: "cards", cards: [{ number: "", pictures, lines: said, form: { span: 3, beside: true } }] }];
+}
+
 /** Steps beside their drawing, the title of the only group left to the section. */
 function besideDrawing(lines: readonly string[], id: string, svg: string | null): Block[] {
   const groups = stepGroups(lines, id).map(({ steps }) => ({ title: "", steps }));
@@ -160,8 +169,7 @@ export function makingParts(plan: Plan): Partial<Record<MakingPart, Section>> {
       making.pressing === null
         ? null
         : section("pressing", english.making.pressTitle, [
-            ...list(pressingLines(making.pressing, plan, english)),
-            ...(drawn.pressing === null ? [] : [{ kind: "picture" as const, svg: drawn.pressing }]),
+            ...overview(drawn.pressing, pressingLines(making.pressing, plan, english)),
           ]),
     finishing: section("finishing", english.finishing.title, [
       ...(drawn.finishing === null ? [] : [{ kind: "picture" as const, svg: drawn.finishing }]),

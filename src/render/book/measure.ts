@@ -21,7 +21,7 @@ export interface Type {
 
 /** Sizes of letters and their lines. Nothing is smaller than 6 pt. */
 export const TYPE = {
-  body: { size: 9, line: 11.4 },
+  body: { size: 8.8, line: 11 },
   small: { size: 7.6, line: 9.8 },
   lead: { size: 9.8, line: 13 },
   heading: { size: 10.6, line: 14 },

@@ -12,7 +12,8 @@ import { sectionForMakers } from "./for-makers.ts";
 import { cautionSection, glossarySection } from "./front-matter.ts";
 import { type MakingPart, makingParts } from "./making-parts.ts";
 import { sizeOf } from "./measure.ts";
-import { fabricBlocks, makeTable, type PatternSize, relettered } from "./pattern-sizes.ts";
+import { letteredAlike } from "./pattern-letters.ts";
+import { fabricBlocks, makeTable, type PatternSize } from "./pattern-sizes.ts";
 import { patternWords as words } from "./pattern-words.ts";
 import { templateSection } from "./templates.ts";
 import { sentence, typeset } from "./typeset.ts";
@@ -30,6 +31,14 @@ function list(items: readonly string[]): Block[] {
   return items.length === 0 ? [] : [{ kind: "list", items: [...items], columns: items.length > 3 ? 2 : 1 }];
 }
 
+/** The fabrics of all sizes, each from the first size that has it. */
+function fabricsOf(sizes: readonly PatternSize[]): { fabric: Plan["fabrics"][number]; plan: Plan }[] {
+  const found = new Map<string, { fabric: Plan["fabrics"][number]; plan: Plan }>();
+  for (const { plan } of sizes)
+    for (const fabric of plan.fabrics) if (!found.has(fabric.name)) found.set(fabric.name, { fabric, plan });
+  return [...found.values()];
+}
+
 /** What to buy, for every size in a column of its own. */
 function requirements(plan: Plan, sizes: readonly PatternSize[]): Block[] {
   const { requirements: told } = words;
@@ -38,8 +47,8 @@ function requirements(plan: Plan, sizes: readonly PatternSize[]): Block[] {
     notes,
     swatch,
   });
-  const rows = plan.fabrics.map((fabric) => {
-    const uses = [...new Set(pieceFacts(fabric, plan, english).flatMap((piece) => piece.uses))]
+  const rows = fabricsOf(sizes).map(({ fabric, plan: from }) => {
+    const uses = [...new Set(pieceFacts(fabric, from, english).flatMap((piece) => piece.uses))]
       .slice(0, 5)
       .map(typeset);
     return [
@@ -90,12 +99,20 @@ function requirements(plan: Plan, sizes: readonly PatternSize[]): Block[] {
 }
 
 function cutting(plan: Plan, sizes: readonly PatternSize[]): Block[] {
-  const fabrics = plan.fabrics.flatMap((fabric, index): Block[] => [
+  const all = fabricsOf(sizes);
+  const starred = sizes.some((size) =>
+    size.plan.fabrics.some(({ pieces }) => pieces.some(({ letter }) => letter.includes(words.cutting.star))),
+  );
+  const fabrics = all.flatMap(({ fabric }, index): Block[] => [
     { kind: "heading", text: fabric.name },
     ...fabricBlocks(fabric, index, sizes),
   ]);
   return [
-    { kind: "text", text: words.cutting.lead, tone: "lead" },
+    {
+      kind: "text",
+      text: starred ? `${words.cutting.lead} ${words.cutting.starred}` : words.cutting.lead,
+      tone: "lead",
+    },
     ...list(handLines(plan, english).map(typeset)),
     ...fabrics,
     ...(sizes.length < 2
@@ -205,15 +222,22 @@ export function patternOf(plan: Plan, pattern: PatternSpec, others: readonly Pat
   if (top === null) throw new Error("a pattern without a quilt");
   const finished = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
   const own: PatternSize = { heading: finished, finished, plan };
-  const sizes = [own, ...others.map((size) => ({ ...size, plan: relettered(size.plan, plan) }))].map(
-    (size) => ({
-      ...size,
-      // A size stands on one line where it heads a column.
-      heading: size.heading.replaceAll(" ", "\u00a0"),
-    }),
-  );
+  const given = [own, ...others];
+  const lettered = letteredAlike(given.map((size) => size.plan));
+  const sizes = given.map((size, i) => ({
+    ...size,
+    plan: lettered[i] ?? size.plan,
+    // A size stands on one line where it heads a column.
+    heading: size.heading.replaceAll(" ", "\u00a0"),
+  }));
   const making = makingParts(plan);
-  const glance = making.pressing?.blocks.filter(({ kind }) => kind === "picture") ?? [];
+  const glance = (making.pressing?.blocks ?? []).flatMap((block): Block[] =>
+    block.kind === "cards"
+      ? block.cards.flatMap(({ pictures }) =>
+          pictures.map(({ svg }) => ({ kind: "picture" as const, svg, share: 0.66 })),
+        )
+      : [],
+  );
   const partOf = (part: PatternPart): Section | null => {
     if (SEWN.has(part)) {
       const found = making[part as MakingPart] ?? null;

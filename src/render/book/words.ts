@@ -106,6 +106,7 @@ export const bookWords = {
 
   waste: {
     title: "Waste and leftovers",
+    both: (bought: string, sewn: string) => `${bought}; last columns: ${sewn}`,
   },
 
   assumed: {

@@ -254,7 +254,7 @@ export function assemblyScene(
       );
     }
   }
-  const pinned = apart < 2 * PIN * 0.8 ? [] : pinNodes(pins, at, moved);
+  const pinned = apart < 2 * PIN ? [] : pinNodes(pins, at, moved);
   nodes.push(...pinned);
   if (pinned.length > 0) {
     const told = pinLines.map((text, i) =>

@@ -40,6 +40,8 @@ export function drawBeside(
   ruler: Ruler,
 ): Record<Exclude<SewingDrawing, "blocks">, string | null> {
   const whole: Standing = { bare: true, tallest: 310 };
+  // Two thirds of a page, so that words may stand beside it.
+  const overview: Standing = { bare: true, width: 470, tallest: 280 };
   // Many rows have many steps beside them, and rows aslant want the width.
   const levels = new Set(
     top.blocks.map(({ outline }) => Math.round(Math.min(...outline.map(({ y }) => ticksOf(y))))),
@@ -52,7 +54,7 @@ export function drawBeside(
   };
   return {
     assembly: drawAssembly(top, making, fabrics, ruler, many),
-    pressing: drawPressing(top, making, fabrics, ruler, whole),
+    pressing: drawPressing(top, making, fabrics, ruler, overview),
     borders: drawBorders(top, making, fabrics, ruler, BESIDE),
     finishing: drawFinishing(top, making, ruler, whole),
   };

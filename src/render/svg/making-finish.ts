@@ -16,6 +16,8 @@ import { titleBlock } from "./title-block.ts";
 
 const LEFT = 70;
 const TALLEST = 260;
+/** Among the words of a page. */
+const BARE_TALLEST = 170;
 
 export const FINISH_WORDS = {
   over: "Backing and binding",
@@ -43,9 +45,10 @@ function backingNodes(
   top: QuiltTop,
   y: number,
   ruler: Ruler,
+  tallest: number,
 ): { nodes: SceneNode[]; bottom: number } {
   const { across, down, seamAt, panel, panels } = backing;
-  const scale = Math.min((PAGE_WIDTH - LEFT - 100) / across, TALLEST / down);
+  const scale = Math.min((PAGE_WIDTH - LEFT - 100) / across, tallest / down);
   const box: Box = { x: LEFT, y, width: across * scale, height: down * scale };
   const [dx, dy] = [across - ticksOf(top.across), down - ticksOf(top.down)].map(
     (gap) => (gap / 2) * scale,
@@ -282,7 +285,7 @@ export function finishScene(
   };
   if (backing !== null) {
     caption(FINISH_WORDS.backing);
-    const drawn = backingNodes(backing, top, y, ruler);
+    const drawn = backingNodes(backing, top, y, ruler, bare ? BARE_TALLEST : TALLEST);
     nodes.push(...drawn.nodes);
     y = drawn.bottom;
   }
