@@ -69,7 +69,7 @@ const MOST_BESIDE = 7;
 const BESIDE_WIDTH = 390;
 const TALLEST_BESIDE = 430;
 const WIDE_ROOM = 430;
-const BAND_ROOM = 560;
+const BAND_ROOM = 480;
 
 /** Different strips of a fabric, over all its cloth. */
 function kindsOf({ lays }: FabricPlan): number {

@@ -230,23 +230,23 @@ function isHead(block: Block, place: number): boolean {
 const LEAST_KEPT = 40;
 
 /** Shares of their size that drawings and gaps are tried at, where pages would be nearly empty. */
-const TIGHTER = [0.94, 0.88, 0.8] as const;
-/** Less of a page than this is no page; of the last one less will do. */
+const TIGHTER = [0.94, 0.88, 0.8, 0.7] as const;
+/** Less of a page than this is no page. */
 const HALF_EMPTY = 0.55;
-const NEARLY_EMPTY = 0.3;
 
 /** How full the emptiest page is, but for the last that is read. */
 export const emptiest = ({ fill, sheets }: LaidBook): number =>
   Math.min(1, ...fill.slice(0, fill.length - sheets - 1));
 
-/** A book on its pages, a little tighter where that saves a page or fills one. */
+/** A book on its pages, tighter where that saves a page or fills one. */
 export function laidOut(book: Book): LaidBook {
-  const usual = laidAt(book, 1);
-  if ((usual.fill.at(-1) ?? 1) >= NEARLY_EMPTY && emptiest(usual) >= HALF_EMPTY) return usual;
-  return TIGHTER.map((tightness) => laidAt(book, tightness)).reduce((best, other) => {
-    if (other.fill.length !== best.fill.length) return other.fill.length < best.fill.length ? other : best;
-    return emptiest(best) < HALF_EMPTY && emptiest(other) > emptiest(best) ? other : best;
-  }, usual);
+  return TIGHTER.map((tightness) => laidAt(book, tightness)).reduce(
+    (best, other) => {
+      if (other.fill.length !== best.fill.length) return other.fill.length < best.fill.length ? other : best;
+      return emptiest(best) < HALF_EMPTY && emptiest(other) > emptiest(best) ? other : best;
+    },
+    laidAt(book, 1),
+  );
 }
 
 /** Breaks a book into pages: nothing that is done at one go is broken over two, and a heading stays with what it heads. */

@@ -12,7 +12,7 @@ import { cleanText } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 
 /** A panel, and between two. */
-const WIDE = 146;
+const WIDE = 126;
 const BETWEEN = 12;
 
 /**

@@ -50,7 +50,7 @@ export function drawBeside(
   const many: Standing = {
     bare: true,
     width: top.centre.onPoint ? 430 : 330,
-    tallest: Math.min(520, 200 + 28 * rows),
+    tallest: Math.min(420, 200 + 14 * rows),
   };
   return {
     assembly: drawAssembly(top, making, fabrics, ruler, many),
