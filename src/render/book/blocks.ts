@@ -1,5 +1,6 @@
 import { safeColour } from "../svg/palette.ts";
 import type { Block, Card, Cell, Label, Step, StepGroup, Table } from "./content.ts";
+import { lineTextures } from "./line-textures.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
 import { cardForm, cardLines, pictureRows } from "./measure.ts";
 import { templateWords } from "./template-words.ts";
@@ -124,7 +125,7 @@ export function progressMark(): Markup {
 
 /** A drawing as part of the page: the namespace is for files of their own. */
 export function inlined(svg: string): Markup {
-  return trusted(svg.replace(' xmlns="http://www.w3.org/2000/svg"', ""));
+  return trusted(lineTextures(svg).replace(' xmlns="http://www.w3.org/2000/svg"', ""));
 }
 
 function drawing(svg: string, label: string, id: string): Markup {
