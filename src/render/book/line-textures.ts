@@ -118,7 +118,6 @@ function boundsOfPath(d: string): Bounds {
 }
 
 function boundsOf(tag: string): Bounds {
-  if (!tag.startsWith("<rect")) return boundsOfPath(textIn(tag, "d"));
   const [left, top] = [numberIn(tag, "x"), numberIn(tag, "y")];
   return { left, top, right: left + numberIn(tag, "width"), bottom: top + numberIn(tag, "height") };
 }
@@ -126,40 +125,42 @@ function boundsOf(tag: string): Bounds {
 /** Places a tile apart, the first at `at` in its tile, from before `low` to `high`. */
 function places(at: number, tile: number, low: number, high: number): number[] {
   const first = Math.floor((low - at) / tile) * tile + at;
-  const count = Math.max(0, Math.ceil((high - first) / tile) + 1);
+  const count = Math.max(0, Math.floor((high - first) / tile) + 1);
   return Array.from({ length: count }, (_, i) => first + i * tile);
 }
 
 function linesOf(mark: Mark, { size, per }: Texture, box: Bounds): string {
   const tile = size * per;
   const at = mark.at * per;
+  // What lies just outside still reaches in with half its width.
+  const pad = (mark.width * per) / 2;
   const begin = (low: number): number =>
     mark.dash === null ? low : Math.floor((low - mark.from * per) / tile) * tile + mark.from * per;
   switch (mark.way) {
     case "across": {
       const x = begin(box.left);
-      return places(at, tile, box.top, box.bottom)
+      return places(at, tile, box.top - pad, box.bottom + pad)
         .map((y) => `M${say(x)} ${say(y)}H${say(box.right)}`)
         .join("");
     }
     case "down": {
       const y = begin(box.top);
-      return places(at, tile, box.left, box.right)
+      return places(at, tile, box.left - pad, box.right + pad)
         .map((x) => `M${say(x)} ${say(y)}V${say(box.bottom)}`)
         .join("");
     }
     case "rising":
-      return places(at, tile, box.left + box.top, box.right + box.bottom)
+      return places(at, tile, box.left + box.top - pad, box.right + box.bottom + pad)
         .map((c) => `M${say(c - box.bottom)} ${say(box.bottom)}L${say(c - box.top)} ${say(box.top)}`)
         .join("");
     case "falling":
-      return places(at, tile, box.left - box.bottom, box.right - box.top)
+      return places(at, tile, box.left - box.bottom - pad, box.right - box.top + pad)
         .map((c) => `M${say(c + box.top)} ${say(box.top)}L${say(c + box.bottom)} ${say(box.bottom)}`)
         .join("");
   }
 }
 
-function textured(texture: Texture, box: Bounds): string {
+function textured(texture: Texture, boxes: readonly Bounds[]): string {
   return texture.marks
     .map((mark) => {
       const { per, size } = texture;
@@ -168,27 +169,60 @@ function textured(texture: Texture, box: Bounds): string {
           ? ""
           : ` stroke-dasharray="${say(mark.dash * per)} ${say((size - mark.dash) * per)}"`;
       const look = `stroke="${mark.ink}" stroke-width="${say(mark.width * per)}"${dash}`;
-      return `<path d="${linesOf(mark, texture, box)}" fill="none" ${look}/>`;
+      return `<path d="${boxes.map((box) => linesOf(mark, texture, box)).join("")}" fill="none" ${look}/>`;
     })
     .join("\n");
 }
+
+function union(all: readonly Bounds[]): Bounds {
+  return {
+    left: Math.min(...all.map(({ left }) => left)),
+    top: Math.min(...all.map(({ top }) => top)),
+    right: Math.max(...all.map(({ right }) => right)),
+    bottom: Math.max(...all.map(({ bottom }) => bottom)),
+  };
+}
+
+const areaOf = ({ left, top, right, bottom }: Bounds): number => (right - left) * (bottom - top);
+
+/** The boxes lines are drawn in: one round all shapes, or each its own where they are far apart. */
+function boxesOf(shapes: readonly string[]): Bounds[] {
+  const own = shapes.flatMap((tag) =>
+    tag.startsWith("<rect")
+      ? [boundsOf(tag)]
+      : (textIn(tag, "d").match(/M[^M]*/g) ?? []).map((outline) => boundsOfPath(outline)),
+  );
+  const all = union(own);
+  return own.reduce((sum, box) => sum + areaOf(box), 0) < areaOf(all) * 0.5 ? own : [all];
+}
+
+const bare = (tag: string): string => tag.replace(/\s(?:fill|stroke|stroke-width|id)="[^"]*"/g, "");
 
 /** A drawing whose grounds are lines in place of tiles; one without tiles as it is. */
 export function lineTextures(svg: string): string {
   const textures = texturesOf(svg);
   if (textures.size === 0) return svg;
   let count = 0;
+  /** The lines of a texture inside these shapes. */
+  const filled = (id: string, texture: Texture, shapes: readonly string[]): string => {
+    count += 1;
+    const clip = `${id}-in-${count}`;
+    const lines = textured(texture, boxesOf(shapes));
+    return `<clipPath id="${clip}">${shapes.map(bare).join("")}</clipPath>\n<g clip-path="url(#${clip})">\n${lines}\n</g>`;
+  };
   return svg
     .replace(/<pattern[\s\S]*<\/pattern>\s*/, "")
     .replace(/<defs>\s*<\/defs>\s*/, "")
     .replace(/<(?:path|rect)[^>]*\sfill="url\(#([^)"]+)\)"[^>]*\/>/g, (tag, id: string) => {
       const texture = textures.get(id);
       if (texture === undefined) return tag;
-      count += 1;
-      const clip = `${id}-in-${count}`;
-      const shape = tag.replace(/\s(?:fill|stroke|stroke-width)="[^"]*"/g, "");
-      const lines = textured(texture, boundsOf(tag));
       const edge = textIn(tag, "stroke") === "none" ? "" : `\n${tag.replace(/fill="[^"]*"/, 'fill="none"')}`;
-      return `<clipPath id="${clip}">${shape}</clipPath>\n<g clip-path="url(#${clip})">\n${lines}\n</g>${edge}`;
+      return `${filled(id, texture, [tag])}${edge}`;
+    })
+    .replace(/(<g[^>]*\sfill=")url\(#([^)"]+)\)("[^>]*>)([\s\S]*?)<\/g>/g, (whole, head, id, rest, inner) => {
+      const texture = textures.get(id);
+      const shapes = String(inner).match(/<(?:path|rect)[^>]*\/>/g) ?? [];
+      if (texture === undefined || shapes.length === 0) return whole;
+      return `${head}none${rest}${inner}${filled(id, texture, shapes)}</g>`;
     });
 }

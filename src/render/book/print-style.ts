@@ -62,6 +62,7 @@ export const PRINT_STYLE = `
   .card.span-3.aside { grid-template-columns: minmax(0, 2fr) minmax(0, 1fr); }
   .card-pictures { gap: 3pt ${GAP.card}pt; }
   .card-pictures figure { flex: none; }
+  .card-pictures svg { max-width: none; }
   .card-pictures figcaption { ${set(TYPE.small)} }
   .card-words { margin-top: 2pt; }
   .card-words .inset { padding-left: 9pt; }
