@@ -90,6 +90,9 @@ function stepItem(groups: readonly StepGroup[], columns: number): Item | null {
   );
 }
 
+/** Share of a page up to which a drawing and all its steps stay together. */
+const KEPT_BESIDE = 0.36;
+
 /** A drawing with as many of its steps beside it as fit; the rest follows below in two columns. */
 function besideItem(block: Block & { kind: "beside" }, count: { steps: number }): Item {
   const { width, height } = sizeOf(block.svg);
@@ -99,8 +102,10 @@ function besideItem(block: Block & { kind: "beside" }, count: { steps: number })
   const heights = groups.map((group) => groupHigh(group, room) + stepHigh(group.steps[0] as Step, room));
   const picture = height * PER_UNIT;
   const whole = heights.reduce((total, each) => total + each, 0);
+  // A small diagram keeps all its steps beside it.
+  const kept = whole <= LEAF.height * KEPT_BESIDE ? whole : (heights[0] ?? 0);
   return {
-    least: Math.max(picture, heights[0] ?? 0),
+    least: Math.max(picture, kept),
     take(free) {
       const most =
         whole <= Math.max(picture * 1.5, free) && whole <= free ? free : Math.max(picture, heights[0] ?? 0);
@@ -221,8 +226,8 @@ function headHigh({ over, title, swatch }: Section): number {
 }
 
 /** What stands above something and belongs to it. */
-function isHead(block: Block, place: number): boolean {
-  if (block.kind === "text") return place === 0 || block.tone === "lead";
+function isHead(block: Block, place: number, leading: number): boolean {
+  if (block.kind === "text") return place < leading || block.tone === "lead";
   return block.kind === "heading" || ("keep" in block && block.keep === true);
 }
 
@@ -264,11 +269,14 @@ function laidAt(book: Book, tightness: number): LaidBook {
     const count = { steps: 0 };
     const head = headHigh(section);
     const pending = section.blocks.map((block) => ({ block, item: itemOf(block, count, tightness) }));
+    // Texts that open a section stand on the page of what they open.
+    const found = section.blocks.findIndex(({ kind }) => kind !== "text");
+    const leading = found < 0 ? section.blocks.length : found;
     const leastFrom = (i: number): number => {
       const next = pending[i];
       if (next === undefined || next.item === null) return 0;
       const own = next.item.least + GAP.block;
-      return isHead(next.block, i) ? own + leastFrom(i + 1) : own;
+      return isHead(next.block, i, leading) ? own + leastFrom(i + 1) : own;
     };
     let fresh = false;
     let gap: number = y === 0 ? 0 : GAP.section * tightness;
@@ -290,7 +298,7 @@ function laidAt(book: Book, tightness: number): LaidBook {
       let rest: Item | null = item;
       while (rest !== null) {
         let above: number = y === 0 ? 0 : GAP.block * tightness;
-        const follows: number = rest === item && isHead(block, i) ? leastFrom(i + 1) : 0;
+        const follows: number = rest === item && isHead(block, i, leading) ? leastFrom(i + 1) : 0;
         let begins = false;
         if (y > 0 && y + above + Math.min(rest.least + follows, LEAF.height) > LEAF.height + 0.01) {
           turn();
