@@ -6,6 +6,9 @@ import { cardHigh, GAP, thirdsOf } from "./measure.ts";
  * the least height: words under their pictures, or beside them where a third would stay empty.
  */
 
+/** Points above which a row of cards is better two. */
+const TALL = 290;
+
 function formsOf({ pictures, lines }: Card): CardForm[] {
   const thirds = Math.min(
     3,
@@ -40,7 +43,8 @@ export function arranged(cards: readonly Card[]): Card[] {
     const row = (next: number, free: number, high: number, forms: CardForm[]): void => {
       if (forms.length > 0) {
         const rest = best(next, free);
-        const height = high + GAP.card + rest.height;
+        // A row is never broken over two pages: a tall one leaves a page half empty.
+        const height = high + Math.max(0, high - TALL) * 2 + GAP.card + rest.height;
         if (height < least.height - 0.01) least = { height, forms: [...forms, ...rest.forms] };
       }
       const card = cards[next];

@@ -153,7 +153,7 @@ function groupOf({ title, show, inClass, homework }: Session, number: number, wo
 
 /** One sheet for whoever teaches: what to buy for the kits and what each costs, what pupils bring, and the sessions. */
 export function classSheet(kits: Kits, words: Words): Book {
-  const { batch, single } = kits;
+  const { single } = kits;
   const { teaching } = words;
   const { currency = "" } = kits.fabrics[0] ?? {};
   const sessions = sessionsOf(single, words);
@@ -169,7 +169,7 @@ export function classSheet(kits: Kits, words: Words): Book {
   const { svg } = coverOf(single);
   return {
     purpose: "bench",
-    title: teaching.title(batch.name, kits.kits),
+    title: teaching.title(single.name, kits.kits),
     subtitle: teaching.subtitle,
     cover: { svg, facts },
     sections: [

@@ -119,6 +119,8 @@ export interface Section {
   /** Small line above the title; may be empty. */
   over: string;
   title: string;
+  /** How a list without pictures heads it; the small line and the title where nothing is said. */
+  headed?: string;
   /** A swatch before the title; null for none. */
   swatch: string | null;
   /** Stands in the running header; empty for the book's name alone. */

@@ -110,6 +110,7 @@ export function cuttingSection(plan: Plan, index: number, diagram?: string): Sec
   return {
     id,
     over: "",
+    headed: `${bookWords.cutting.over(index + 1, plan.fabrics.length)}: ${fabric.name}`,
     title: fabric.name,
     swatch: fabric.colour,
     running: fabric.name,

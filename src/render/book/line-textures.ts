@@ -129,6 +129,12 @@ function places(at: number, tile: number, low: number, high: number): number[] {
   return Array.from({ length: count }, (_, i) => first + i * tile);
 }
 
+/** A slanting line from one place across to another, as far as it lies in the box; `down`: how far down it is there. */
+function slanting(from: number, to: number, down: (x: number) => number, { left, right }: Bounds): string {
+  const [a, b] = [Math.max(from, left), Math.min(to, right)];
+  return a >= b ? "" : `M${say(a)} ${say(down(a))}L${say(b)} ${say(down(b))}`;
+}
+
 function linesOf(mark: Mark, { size, per }: Texture, box: Bounds): string {
   const tile = size * per;
   const at = mark.at * per;
@@ -151,11 +157,11 @@ function linesOf(mark: Mark, { size, per }: Texture, box: Bounds): string {
     }
     case "rising":
       return places(at, tile, box.left + box.top - pad, box.right + box.bottom + pad)
-        .map((c) => `M${say(c - box.bottom)} ${say(box.bottom)}L${say(c - box.top)} ${say(box.top)}`)
+        .map((c) => slanting(c - box.bottom, c - box.top, (x) => c - x, box))
         .join("");
     case "falling":
       return places(at, tile, box.left - box.bottom - pad, box.right - box.top + pad)
-        .map((c) => `M${say(c + box.top)} ${say(box.top)}L${say(c + box.bottom)} ${say(box.bottom)}`)
+        .map((c) => slanting(c + box.top, c + box.bottom, (x) => x - c, box))
         .join("");
   }
 }

@@ -89,13 +89,14 @@ function foundationPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
   const { foundation } = making;
   const groups = stepGroups(partLines(making, plan, english), "parts");
   if (foundation === null) return groups.length === 0 ? [] : [{ kind: "steps", groups, columns: 2 }];
+  // Pictures first: steps fill what is left of a page, and a picture cannot.
   return [
-    ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }]),
-    { kind: "steps", groups: stepGroups(foundationLines(making, plan, english), "foundation"), columns: 2 },
     ...drawFoundation(foundation, top, plan.fabrics, plan.ruler).map((svg) => ({
       kind: "picture" as const,
       svg,
     })),
+    ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }]),
+    { kind: "steps", groups: stepGroups(foundationLines(making, plan, english), "foundation"), columns: 2 },
   ];
 }
 

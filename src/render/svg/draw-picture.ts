@@ -60,7 +60,7 @@ export function drawColouring(
 ): [blank: string, textured: string] {
   const white = fabrics.map((fabric): DrawnFabric => ({ name: fabric.name, colour: PAPER }));
   // Beside one another on a page: two thirds of it, and one.
-  const about = { description: PICTURE_WORDS.toColour, width: 470 };
+  const about = { description: PICTURE_WORDS.toColour, width: 440 };
   const { width, height, nodes } = topPicture(
     { ...top, patches: [] },
     white,
