@@ -4,6 +4,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { createGenerator } from "ts-json-schema-generator";
+import { keyReference } from "./key-reference.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const into = process.argv[2] ?? join(root, "src/schemas");
@@ -60,4 +61,5 @@ for (const [name, type, title] of ANSWERS) {
 }
 const { publishedSchema, workJsonSchema } = await import(pathToFileURL(join(root, ".build/index.js")).href);
 write("schema.json", publishedSchema());
+writeFileSync(join(into, "README.md"), keyReference(publishedSchema()));
 write("work.schema.json", { ...workJsonSchema(), $id: "urn:crossgrain:work:1" });

@@ -44,7 +44,7 @@ export interface PlanOptions {
 }
 
 /** Cloth there is of one fabric. */
-export interface ClothFor {
+interface ClothFor {
   fabric: string;
   pieces: readonly FixedPiece[];
 }

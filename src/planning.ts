@@ -7,26 +7,23 @@ export { arrangeBlocks } from "./choices/arrange-blocks.ts";
 export { compareMethods } from "./choices/compare-methods.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
+export { readSizes } from "./choices/read-sizes.ts";
+export { wholeSizes } from "./choices/several-sizes.ts";
 export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
   EIGHTH_INCH_RULER,
-  floor,
   formatLength,
   formatMeasure,
   fromInteger,
+  nearestMark,
   parseLength,
   parseSize,
   QUARTER_CENTIMETRE_RULER,
-  type Rational,
-  surdToNumber,
   TICKS_PER,
-  toNumber,
 } from "./length/index.ts";
 export {
   type Cutting,
-  type Listed,
-  listAll,
   listCutting,
   type PlanOptions,
   planCutting,
@@ -36,7 +33,8 @@ export {
 } from "./pipeline.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
-export { bookPage } from "./render/book/index.ts";
+export { forMakers } from "./render/book/for-makers.ts";
+export { bookPage, type PatternSize, pageOf, patternOf } from "./render/book/index.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
 export { typeset } from "./render/book/typeset.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
@@ -75,11 +73,13 @@ export {
   jsonSchema,
   keysAt,
   nodeAt,
+  PATTERN_PARTS,
+  type PatternPart,
+  type PatternSpec,
   readColour,
   readDrawing,
   readSpecFile,
   readWorkFile,
-  type SchemaNode,
   type Spec,
   USUAL_MINUTES,
   USUALLY_PLANNED,
@@ -100,4 +100,4 @@ export {
   toldStrips,
 } from "./state/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
-export { english, formatDiagnostic, type Words, wordAll, wordDiagnostic } from "./words/index.ts";
+export { english, wordAll } from "./words/index.ts";

@@ -41,7 +41,7 @@ export interface Arrangement {
 }
 
 /** The motifs of one block, for telling of them. */
-export interface TurnedMotifs {
+interface TurnedMotifs {
   block: string;
   count: number;
   /** Finished, across x down. */

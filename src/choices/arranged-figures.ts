@@ -57,7 +57,7 @@ export function nestsBetter(
 }
 
 /** Units of one kind and size, and the way they are made in an arrangement. */
-export interface MadeUnits {
+interface MadeUnits {
   unit: string;
   method: string;
   count: number;

@@ -15,7 +15,7 @@ export interface PartWorth {
 }
 
 /** How closely a part is looked into: what is bought, or all of it. Time is known of `whole` only. */
-export type Depth = "purchase" | "whole";
+type Depth = "purchase" | "whole";
 
 /** One way for each choice, in their order. */
 export type Combination = readonly number[];
@@ -52,7 +52,7 @@ export interface Best {
 const MOST_LISTED = 20_000;
 
 /** Below zero when `a` is better. Minutes are sums of fractions: a thousandth is no difference. */
-export function compareWorth(a: Worth, b: Worth): number {
+function compareWorth(a: Worth, b: Worth): number {
   if (a[0] !== b[0]) return a[0] - b[0];
   return Math.abs(a[1] - b[1]) < 0.001 ? 0 : a[1] - b[1];
 }

@@ -16,7 +16,7 @@ export interface Sized {
 }
 
 /** The outer border made another width. */
-export interface Widened {
+interface Widened {
   name: string;
   side: Ticks;
   end: Ticks;

@@ -8,7 +8,7 @@ import type { Spec } from "../spec/index.ts";
 import { quickSolve } from "./quick-solve.ts";
 
 /** One fabric of a class: bought and cut for all kits at once, against each kit bought for itself. */
-export interface KitFabric {
+interface KitFabric {
   fabric: string;
   /** Null when all comes from cloth to hand. */
   together: Purchase | null;

@@ -17,7 +17,7 @@ export interface FabricFigures {
 }
 
 /** Units that can be sewn from the corners cut off. */
-export interface BonusUnits {
+interface BonusUnits {
   kind: string;
   count: number;
   /** Side before it is sewn in. */
@@ -169,7 +169,7 @@ export function timeOf(work: Sewing & { strips: number }, minutes: StepMinutes):
 }
 
 /** What the purchase of one fabric comes to. */
-export function fabricFigures({ name, purchase, bound }: FabricPlan): FabricFigures {
+function fabricFigures({ name, purchase, bound }: FabricPlan): FabricFigures {
   return {
     fabric: name,
     buy: purchase?.text ?? "",

@@ -4,7 +4,7 @@ import { motifTurnings, suits } from "./motif-turnings.ts";
 import { type WrittenGrid, writtenGrid } from "./turned-spec.ts";
 
 /** One way the motifs of a block can be turned, and the grid that says so. */
-export interface MotifWay {
+interface MotifWay {
   /** As `arrange --motifs` names it. */
   key: string;
   grid: WrittenGrid;

@@ -7,7 +7,7 @@ import type { FabricPlan } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
 
 /** The plan of each fabric, or why there is none. */
-export type FabricsPlanned = { fabrics: FabricPlan[] } | { fabrics: null; diagnostics: Diagnostic[] };
+type FabricsPlanned = { fabrics: FabricPlan[] } | { fabrics: null; diagnostics: Diagnostic[] };
 
 export type PlanFabrics = (lists: readonly CutList[]) => Promise<FabricsPlanned>;
 

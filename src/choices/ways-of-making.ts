@@ -23,7 +23,7 @@ export interface Made {
 }
 
 /** The same, or why it cannot be made so. */
-export type Way =
+type Way =
   | { made: Made; why: null; diagnostics: Diagnostic[] }
   | { made: null; why: WhyNot; diagnostics: Diagnostic[] };
 

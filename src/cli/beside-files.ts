@@ -19,7 +19,7 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
     else {
       const { classSheet, pageOf } = await loadBook();
       files["kits.txt"] = kitsList(kits.value, io.words);
-      files["class.html"] = pageOf(classSheet(kits.value, io.words));
+      files["class.html"] = pageOf(classSheet(kits.value, io.words), io.words);
     }
   }
   if (beside.usable !== null) {

@@ -18,7 +18,7 @@ export const EXIT = {
 
 export type ExitCode = (typeof EXIT)[keyof typeof EXIT];
 
-export interface Argument {
+interface Argument {
   /** As commander reads it: `<file>` or `<sizes...>`. */
   name: string;
   help: string;

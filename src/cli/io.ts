@@ -3,7 +3,7 @@ import { styleText } from "node:util";
 import type { Words } from "../words/index.ts";
 
 /** The part of `node:util` styles this program uses. */
-export type Style = "bold" | "dim" | "red" | "yellow" | "green" | "cyan";
+type Style = "bold" | "dim" | "red" | "yellow" | "green" | "cyan";
 
 /** The world a command talks to. Handed in, so that a command can be run inside a test. */
 export interface Io {

@@ -46,7 +46,7 @@ function isWritten(value: unknown): value is Written {
 }
 
 /** Reads a manifest; null when this is none, as then nothing in the folder is known to be the program's. */
-export function readManifest(text: string): Manifest | null {
+function readManifest(text: string): Manifest | null {
   let value: unknown;
   try {
     value = JSON.parse(text);

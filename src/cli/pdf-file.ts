@@ -1,5 +1,6 @@
 import type { Comparison } from "../choices/comparison.ts";
 import type { Plan } from "../plan/types.ts";
+import type { Words } from "../words/index.ts";
 import type { Fonts } from "./fonts.ts";
 import type { Pattern } from "./pattern.ts";
 
@@ -40,6 +41,7 @@ export async function pdfFile(
   plan: Plan,
   paper: Paper | null,
   fonts: Fonts,
+  words: Words,
   comparison: Comparison | null = null,
 ): Promise<Uint8Array> {
   const told = { ...plan, diagnostics: [...plan.diagnostics, ...fonts.diagnostics] };
@@ -49,7 +51,7 @@ export async function pdfFile(
     paper,
     fonts,
   );
-  return pdf.bookPdf(drawable, options, comparison);
+  return pdf.bookPdf(drawable, options, words, comparison);
 }
 
 /** The pattern as a PDF. */
@@ -58,9 +60,14 @@ export async function patternFile(
   pattern: Pattern,
   paper: Paper | null,
   fonts: Fonts,
+  words: Words,
 ): Promise<Uint8Array> {
   const { loadBook } = await import("../index.ts");
   const { patternOf } = await loadBook();
   const { pdf, drawable, options } = await printing(plan, { plan, pattern }, paper, fonts);
-  return pdf.printedBook(patternOf(drawable.plan, drawable.pattern.told, drawable.pattern.sizes), options);
+  return pdf.printedBook(
+    patternOf(drawable.plan, drawable.pattern.told, words, drawable.pattern.sizes),
+    options,
+    words,
+  );
 }

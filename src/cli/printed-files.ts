@@ -25,17 +25,17 @@ async function comparedFiles(plan: Plan, comparison: Comparison, words: Words): 
   const { comparisonTable, loadBook, loadComparisonDrawing } = await import("../index.ts");
   const [{ bookOf, pageOf }, { drawComparison }] = await Promise.all([loadBook(), loadComparisonDrawing()]);
   return {
-    "book.html": pageOf(bookOf(plan, undefined, comparison)),
+    "book.html": pageOf(bookOf(plan, words, undefined, comparison), words),
     "compare.txt": comparisonTable(comparison, plan.ruler, words),
     "compare.svg": drawComparison(comparison, plan.ruler.unit === "in", words),
   };
 }
 
-async function handoutFiles(plan: Plan, comparison: Comparison | null): Promise<Files> {
+async function handoutFiles(plan: Plan, comparison: Comparison | null, words: Words): Promise<Files> {
   const { loadBook } = await import("../index.ts");
   const { bookOf, handoutMarkdown, handoutText } = await loadBook();
-  const book = bookOf(plan, undefined, comparison);
-  return { "handout.md": handoutMarkdown(book), "handout.txt": handoutText(book) };
+  const book = bookOf(plan, words, undefined, comparison);
+  return { "handout.md": handoutMarkdown(book), "handout.txt": handoutText(book, words) };
 }
 
 /**
@@ -53,7 +53,7 @@ export async function printedFiles(
   const { pdf, paper, png, font, markdown } = asked;
   const files = {
     ...(comparison === null ? {} : await comparedFiles(plan, comparison, io.words)),
-    ...(markdown ? await handoutFiles(plan, comparison) : {}),
+    ...(markdown ? await handoutFiles(plan, comparison, io.words) : {}),
   };
   if (!pdf && png === null) return files;
   const [{ fontsFor }, { patternFile, pdfFile }, { pictureFiles }] = await Promise.all([
@@ -69,8 +69,10 @@ export async function printedFiles(
   const pictures = png === null ? {} : await pictureFiles({ ...results, ...files }, png, fonts);
   const printed = pdf
     ? {
-        [PDF_NAME]: await pdfFile(plan, paper, fonts, comparison),
-        ...(pattern === null ? {} : { [PATTERN_PDF_NAME]: await patternFile(plan, pattern, paper, fonts) }),
+        [PDF_NAME]: await pdfFile(plan, paper, fonts, io.words, comparison),
+        ...(pattern === null
+          ? {}
+          : { [PATTERN_PDF_NAME]: await patternFile(plan, pattern, paper, fonts, io.words) }),
       }
     : {};
   return { ...files, ...printed, ...pictures };

@@ -43,7 +43,7 @@ function addCommand(program: Parser, command: Command, io: Io, finish: (code: Ex
 }
 
 /** The whole command line as a commander program. `finish` is told each command's exit code. */
-export function buildProgram(version: string, io: Io, finish: (code: ExitCode) => void): Parser {
+function buildProgram(version: string, io: Io, finish: (code: ExitCode) => void): Parser {
   const program = new Parser("crossgrain");
   program
     .description(aboutText(io.words))

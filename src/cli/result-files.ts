@@ -31,36 +31,39 @@ export async function resultFiles(plan: Plan, words: Words, pattern: Pattern | n
     { bookPage, pageOf, patternOf },
   ] = await Promise.all([loadDrawings(), loadBook()]);
   const drawings = plan.fabrics.map(
-    (fabric, index) => [numbered("cut", index, fabric.name), drawFabric(plan, index)] as const,
+    (fabric, index) => [numbered("cut", index, fabric.name), drawFabric(plan, index, words)] as const,
   );
   const { top, making } = plan;
-  const blocks = drawBlocks(plan, false).map(
+  const blocks = drawBlocks(plan, false, words).map(
     ({ name, svg }, i) => [numbered("block", i, name), svg] as const,
   );
   const templates = (plan.templates ?? []).map(
-    (template) => [`template-${template.name.toLowerCase()}.svg`, drawTemplate(plan, template)] as const,
+    (template) =>
+      [`template-${template.name.toLowerCase()}.svg`, drawTemplate(plan, template, words)] as const,
   );
   const foundation = making?.foundation ?? null;
   const foundations =
     top === null || foundation === null
       ? []
-      : drawFoundation(foundation, top, plan.fabrics, plan.ruler).map(
+      : drawFoundation(foundation, top, plan.fabrics, plan.ruler, words).map(
           (svg, i) => [numbered("foundation", i, ""), svg] as const,
         );
   const sewing =
-    top === null || making === undefined ? [] : drawSewing(top, making, plan.fabrics, plan.ruler);
+    top === null || making === undefined ? [] : drawSewing(top, making, plan.fabrics, plan.ruler, words);
   const steps =
-    top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler);
+    top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler, words);
   const units = unitsCsv(plan, words);
   return {
     "plan.json": planJson(plan, words),
-    "book.html": bookPage(plan),
-    ...(pattern === null ? {} : { "pattern.html": pageOf(patternOf(plan, pattern.told, pattern.sizes)) }),
+    "book.html": bookPage(plan, words),
+    ...(pattern === null
+      ? {}
+      : { "pattern.html": pageOf(patternOf(plan, pattern.told, words, pattern.sizes), words) }),
     "buy.txt": buyList(plan, words),
     "buy.csv": buyCsv(plan, words),
     "steps.txt": cuttingSteps(plan, true, words),
     ...(making === undefined ? {} : { "sewing.txt": makingSteps(plan, words) }),
-    ...(top === null ? {} : { "top.svg": drawTop(top, plan.fabrics, plan.ruler) }),
+    ...(top === null ? {} : { "top.svg": drawTop(top, plan.fabrics, plan.ruler, words) }),
     ...Object.fromEntries(blocks),
     ...Object.fromEntries(templates),
     ...Object.fromEntries(foundations),

@@ -1,12 +1,12 @@
 export { forKits } from "./for-kits.ts";
-export { fromWholeStrips, joinFromStrips, lossPerJoin, runNote, stripsToJoin } from "./joins.ts";
+export { fromWholeStrips } from "./joins.ts";
 export { bagKey, type LettersOfFabric, letterAt, letterPieces } from "./letters.ts";
 export { listCuts } from "./list-cuts.ts";
 export { mergePieces } from "./merge.ts";
 export { areaOfShape } from "./nested-cut.ts";
 export { backingPanels, bindingLength, bindingPiece } from "./quilt-finishing.ts";
 export { foundationName } from "./quilt-foundation.ts";
-export { listQuiltCuts, type QuiltCuts, recordUnits } from "./quilt-list.ts";
+export { listQuiltCuts, recordUnits } from "./quilt-list.ts";
 export type { Listed } from "./record-units.ts";
 export { matchOnCloth } from "./shapes.ts";
 export type * from "./types.ts";

@@ -119,7 +119,7 @@ function usesOf(piece: CutPiece): string {
 }
 
 /** What is cut from a run: `2 lengths of 44 1/2 in and 2 of 45 1/2 in`. */
-export function lengthsSaid({ lengths }: JoinedRun): string {
+function lengthsSaid({ lengths }: JoinedRun): string {
   return listed(
     lengths.map(({ count, said }, i) => {
       if (i > 0) return `${count} of ${said}`;

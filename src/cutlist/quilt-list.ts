@@ -9,6 +9,7 @@ import {
 import type { Diagnostic, Outcome, Place } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
 import type { QuiltWork } from "../quilt/index.ts";
+import { saySizeBeside } from "../quilt/say.ts";
 import { onBolt } from "../quilt/turning.ts";
 import type { PatchShape } from "../quilt/units/types.ts";
 import type { TriangleDemand, UnitDemand } from "../quilt/work-types.ts";
@@ -291,7 +292,7 @@ function noteUnitRounding(demand: UnitDemand, spec: QuiltSpec, diagnostics: Diag
   for (const piece of demand.recipes[0]?.pieces ?? []) {
     if (piece.otherRounding === null) continue;
     const { across, along } = piece.otherRounding;
-    const key = `${formatSize(piece.across, piece.along, spec.ruler)}|${formatSize(across, along, spec.ruler)}`;
+    const key = saySizeBeside([piece.across, piece.along], [across, along], spec.ruler).join("|");
     if (piece.tradeShort) short.add(key);
     const parts = told.get(key) ?? [];
     if (!parts.includes(piece.role)) parts.push(piece.role);
@@ -309,13 +310,14 @@ function noteUnitRounding(demand: UnitDemand, spec: QuiltSpec, diagnostics: Diag
 
 function noteTriangleRounding(demand: TriangleDemand, spec: QuiltSpec, diagnostics: Diagnostic[]): void {
   if (demand.otherRounding === null) return;
-  const say = (side: number): string => formatLength(side, spec.ruler);
+  const { square, otherRounding: other } = demand;
+  const [taken, otherwise] = saySizeBeside([square, square], [other, other], spec.ruler);
   diagnostics.push(
     roundingDiffers(
       { path: demand.path, at: demand.at },
       demand.text,
-      say(demand.square),
-      say(demand.otherRounding),
+      taken,
+      otherwise,
       demand.tradeShort ? "too-small" : spec.rounding,
     ),
   );

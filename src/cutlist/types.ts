@@ -133,7 +133,7 @@ export interface JoinedRun {
  * Cloth of pieces that sewing leaves, so far across. `panel-side`: cut off panels once they are sewn side by side.
  * `set-end`: cut off strips that are longer than the set they are sewn into.
  */
-export interface PieceRest {
+interface PieceRest {
   cause: "panel-side" | "set-end";
   count: number;
   across: Ticks;

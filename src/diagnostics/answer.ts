@@ -1,7 +1,7 @@
 import type { WordedDiagnostic } from "./types.ts";
 
 /** The form of an answer to programs; raised when a reader of older answers would misread a newer one. */
-export const ANSWER_VERSION = 1;
+const ANSWER_VERSION = 1;
 
 /** How every answer begins. */
 export interface Head<Format extends string> {

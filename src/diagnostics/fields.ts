@@ -17,7 +17,13 @@ export interface FieldsFacts {
   fieldEmpty: { field: string; help: FieldHelp };
   fieldMissing: { field: string; help: FieldHelp };
   fieldType: { field: string; found: string; expected: string; help: FieldHelp };
-  keyUnknown: { key: string; known: readonly string[]; hint?: string };
+  keyUnknown: {
+    key: string;
+    known: readonly string[];
+    hint?: string;
+    /** The field of which the key is a value, where there is one. */
+    takenBy?: string;
+  };
   labelRepeated: { label: string; line: number | null };
   lengthNegative: { field: string; found: string };
   lengthOffMarks: { piece: string; size: string; mark: string };
@@ -81,8 +87,14 @@ export function fieldType(
   return tell("FIELD-TYPE", "error", where, "fieldType", { field, found, expected, help });
 }
 
-export function keyUnknown(where: InFile, key: string, known: readonly string[], hint = ""): Diagnostic {
-  return tell("KEY-UNKNOWN", "error", where, "keyUnknown", { key, known, hint });
+export function keyUnknown(
+  where: InFile,
+  key: string,
+  known: readonly string[],
+  hint = "",
+  takenBy = "",
+): Diagnostic {
+  return tell("KEY-UNKNOWN", "error", where, "keyUnknown", { key, known, hint, takenBy });
 }
 
 export function labelRepeated(where: InFile, label: string, line: number | null): Diagnostic {

@@ -10,6 +10,7 @@ import { findUnitKind } from "../quilt/index.ts";
 import { colourFor, readColour, readDrawing } from "../spec/index.ts";
 import { fabricKey } from "../stock/index.ts";
 import { cellsOf, linesOf } from "./drawing-text.ts";
+import { followsOf, type PrintFollows } from "./prints.ts";
 import { readText } from "./text-edit.ts";
 import { keepingLast } from "./values.ts";
 
@@ -57,6 +58,9 @@ export interface BlockModel {
   down: number | null;
   columns: number;
   rows: number;
+  /** Sizes of columns and lines as written, with commas between; empty where all are alike. */
+  ownColumns: string;
+  ownLines: string;
   /** Where each column and line begins, and where the last ends, in ticks (or squares where no size is known). */
   xs: number[];
   ys: number[];
@@ -122,6 +126,8 @@ export interface QuiltModel {
   backing: string;
   wadding: boolean;
   methods: Record<string, string>;
+  /** What the up of a print follows where a unit does not say. */
+  prints: PrintFollows;
   /** What holds for all fabrics, as written. */
   cloth: Dict;
 }
@@ -245,6 +251,8 @@ function readBlock(key: string, value: unknown, unit: Unit): BlockModel {
     down: sized ? ys.at(-1)! : null,
     columns,
     rows,
+    ownColumns: list(written.columns).map(text).join(", "),
+    ownLines: list(written.lines).map(text).join(", "),
     xs,
     ys,
     units,
@@ -355,6 +363,7 @@ function modelOf(source: string): QuiltModel {
     backing: fabricOf(file.backing),
     wadding: file.wadding !== undefined,
     methods: Object.fromEntries(Object.entries(dict(file.methods)).map(([unit, way]) => [unit, text(way)])),
+    prints: followsOf(file.prints) ?? "quilt",
     cloth: dict(file["all-fabrics"]),
   };
 }

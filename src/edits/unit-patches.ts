@@ -1,4 +1,4 @@
-import { fromInteger, parseLength, type Rational, surdToNumber } from "../length/index.ts";
+import { fromInteger, parseLength, type Rational, rational, surdToNumber } from "../length/index.ts";
 import { findUnitKind, plainDesign } from "../quilt/index.ts";
 import {
   type BlockModel,
@@ -9,6 +9,7 @@ import {
   type Unit,
   type UnitModel,
 } from "./model.ts";
+import { followsOf } from "./prints.ts";
 
 /** A patch on the paper: corners in ticks from the block's top left, and what it is made of. */
 export interface PaperPatch {
@@ -17,6 +18,55 @@ export interface PaperPatch {
   /** The word of the file it takes its fabric by. */
   word: string;
   fabric: FabricModel | null;
+  /** Where the print's up points in the frame of the block, in degrees clockwise; null where it has none. */
+  up: number | null;
+}
+
+/** Where the up of a print points in a block that lies turned, as the block is drawn. */
+function upOf(
+  unit: UnitModel,
+  fabric: FabricModel | null,
+  model: QuiltModel,
+  blockTurn: number,
+): number | null {
+  if (fabric === null || fabric.print === "none") return null;
+  switch (followsOf(unit.cell.written.prints) ?? model.prints) {
+    case "quilt":
+      return (360 - blockTurn) % 360;
+    case "block":
+      return 0;
+    case "unit":
+      return unit.turn;
+  }
+}
+
+/**
+ * How a block looks in the quilt at a turn, as a text to be compared: where its patches lie, of which fabric, with
+ * which way up.
+ */
+export function lookOf(block: BlockModel, model: QuiltModel, colourway: string, turn: number): string {
+  const [w, h] = [block.xs.at(-1) ?? 0, block.ys.at(-1) ?? 0];
+  const patches = block.units.flatMap((unit) => patchesOf(unit, block, model, colourway, turn) ?? []);
+  return patches
+    .map(({ corners, fabric, up }) => {
+      const lies = corners
+        .map((point) =>
+          turned(point, w, h, turn)
+            .map((at) => Math.round(at / 16))
+            .join(" "),
+        )
+        .sort();
+      const twoWay = fabric?.print.startsWith("two-way") === true ? 180 : 360;
+      return `${fabric?.name ?? ""} ${up === null ? "" : (up + turn) % twoWay} ${lies.join(",")}`;
+    })
+    .sort()
+    .join(";");
+}
+
+/** The least turn at which a block looks as it does at this one. */
+export function seenTurn(block: BlockModel, model: QuiltModel, colourway: string, turn: number): number {
+  const look = lookOf(block, model, colourway, turn);
+  return [0, 90, 180].find((less) => less < turn && lookOf(block, model, colourway, less) === look) ?? turn;
 }
 
 const lengthOf = (written: unknown, unit: Unit): Rational | null => {
@@ -31,6 +81,24 @@ export function wordOf(cell: Pick<CellModel, "words">, parts: readonly string[],
   return words.length === 1 ? (words[0] ?? "") : (words[parts.indexOf(part)] ?? "");
 }
 
+/** Squares of a block whose sides a unit is looked for in. */
+const MOST_SQUARES = 24;
+
+/**
+ * Sides of a unit. Squares of a block that does not divide into whole ticks are told here a part of a tick too long or
+ * too short: sides that lie within two ticks of a proportion of whole squares have it exactly, as in the file.
+ */
+function sidesOf(across: number, down: number): [Rational, Rational] {
+  const [wide, high] = [Math.round(across), Math.round(down)];
+  const whole = Math.abs(across - wide) + Math.abs(down - high) < 1e-6;
+  for (let of = whole ? MOST_SQUARES + 1 : 1; of <= MOST_SQUARES; of++) {
+    const by = Math.round((across / down) * of);
+    if (by < 1 || by > MOST_SQUARES || Math.abs(across * of - down * by) > 2 * of) continue;
+    return [rational(BigInt(high) * BigInt(by), BigInt(of)), fromInteger(high)];
+  }
+  return [fromInteger(wide), fromInteger(high)];
+}
+
 /** Parts and outlines of a cell's unit at a size, before it is turned; null where the kind does not come in that size. */
 export function outlinesOf(
   cell: CellModel,
@@ -40,7 +108,7 @@ export function outlinesOf(
 ): { parts: readonly string[]; patches: { part: string; corners: [number, number][] }[] } | null {
   const kind = findUnitKind(cell.kind);
   if (kind === null || across <= 0 || down <= 0) return null;
-  const [wide, high] = [fromInteger(Math.round(across)), fromInteger(Math.round(down))];
+  const [wide, high] = sidesOf(across, down);
   const base = plainDesign(wide, high);
   const { written } = cell;
   const strips = Array.isArray(written.strips)
@@ -100,12 +168,40 @@ function turned(
   return [x, y];
 }
 
+/** Shapes a kind may come in where it does not come in the one it is laid in, across to down. */
+const SHAPES = [
+  [1, 1],
+  [2, 1],
+  [1, 2],
+] as const;
+
+/** The patches of a unit in a shape it does not come in, drawn out to it, so that what was laid is seen. */
+export function squeezedOf(unit: UnitModel, block: BlockModel, model: QuiltModel): PaperPatch[] {
+  const side = 1_000_000;
+  for (const [columns, rows] of SHAPES) {
+    const lies = unit.turn % 180 === 0;
+    const own = { ...unit, column: 0, row: 0, columns: 1, rows: 1 };
+    const [w, h] = lies ? [columns * side, rows * side] : [rows * side, columns * side];
+    const made = patchesOf(own, { ...block, xs: [0, w], ys: [0, h] }, model);
+    if (made === null) continue;
+    const [x, y] = [block.xs[unit.column] ?? 0, block.ys[unit.row] ?? 0];
+    const across = ((block.xs[unit.column + unit.columns] ?? block.xs.at(-1)!) - x) / w;
+    const down = ((block.ys[unit.row + unit.rows] ?? block.ys.at(-1)!) - y) / h;
+    return made.map((patch) => ({
+      ...patch,
+      corners: patch.corners.map(([px, py]) => [x + px * across, y + py * down] as const),
+    }));
+  }
+  return [];
+}
+
 /** The patches of a unit where it lies in its block; null where its kind does not come in that shape. */
 export function patchesOf(
   unit: UnitModel,
   block: BlockModel,
   model: QuiltModel,
   colourway = "",
+  blockTurn = 0,
 ): PaperPatch[] | null {
   const { xs, ys } = block;
   const [x, y] = [xs[unit.column] ?? 0, ys[unit.row] ?? 0];
@@ -116,10 +212,12 @@ export function patchesOf(
   if (made === null) return null;
   return made.patches.map(({ part, corners }) => {
     const word = wordOf(unit.cell, made.parts, part);
+    const fabric = fabricFor(word, block, model, colourway);
     return {
       part,
       word,
-      fabric: fabricFor(word, block, model, colourway),
+      fabric,
+      up: upOf(unit, fabric, model, blockTurn),
       corners: corners.map((point) => {
         const [px, py] = turned(point, wide, high, unit.turn);
         return [x + px, y + py] as const;

@@ -7,7 +7,6 @@ export {
   formatMeasure,
   formatNumber,
   formatSize,
-  type LengthStyle,
   nearestMark,
 } from "./format.ts";
 export {
@@ -16,7 +15,6 @@ export {
   roomToMark,
   roundDownToMark,
   roundUpToMark,
-  rulerWithSeams,
 } from "./marks.ts";
 export {
   CENTIMETRE,
@@ -24,48 +22,33 @@ export {
   familyOf,
   INCH,
   METRE,
-  type MeasureFamily,
   MILLIMETRE,
   QUARTER_CENTIMETRE_RULER,
   TICKS_PER,
   YARD,
 } from "./measures.ts";
-export { type LengthProblem, lengthExamples, type ParsedLength, parseLength } from "./parse.ts";
+export { type ParsedLength, parseLength } from "./parse.ts";
 export {
   add,
-  ceil,
-  compare,
-  div,
-  equal,
   floor,
   fromInteger,
-  mul,
-  negate,
-  ONE,
   type Rational,
   rational,
-  sign,
   sub,
   toNumber,
   toTicksExact,
-  ZERO,
 } from "./rational.ts";
-export { type ParsedSize, parseSize, type SizeFault, sizeExamples } from "./size.ts";
+export { parseSize } from "./size.ts";
 export {
   addSurd,
   compareSurd,
   divSurd,
-  floorSurd,
   mulSurd,
-  rationalPart,
   roundSurdUpToMark,
   type Surd,
-  scaleSurd,
-  signOfSurd,
   subSurd,
   surd,
   surdToNumber,
   timesRoot2,
-  timesRoot3,
 } from "./surd.ts";
-export type { DecimalMark, LengthUnit, Ruler, Ticks } from "./types.ts";
+export type { LengthUnit, Ruler, Ticks } from "./types.ts";

@@ -58,7 +58,7 @@ const MOST_DIGITS = 12;
 export const LONGEST_TEXT = 120;
 
 /** What a length looks like, in the measure of the file. */
-export function lengthExamples(unit: LengthUnit): string {
+function lengthExamples(unit: LengthUnit): string {
   if (familyOf(unit) === "imperial") {
     return "A length looks like `2 1/2`, `2.5 in` or `1 1/4 yd`.";
   }

@@ -5,7 +5,7 @@ import { div, fromInteger, mul } from "./rational.ts";
 import type { LengthUnit } from "./types.ts";
 
 /** One of the lengths cannot be read, there are not two of them, or their measures do not go together. */
-export type SizeFault = "length" | "size" | "mixed";
+type SizeFault = "length" | "size" | "mixed";
 
 /** Two lengths in ticks, exact: across first, then along, each with the measure it was written in. */
 export type ParsedSize =

@@ -154,7 +154,7 @@ export function withFixedSeams(read: ReadTop | null, foundation: FoundationWork 
 }
 
 /** The upright and level seams sewn on foundation: each allowance lies towards the patch that was added. */
-export function fixedSeams(foundation: FoundationWork | null, design: number, scale: number): FixedSeam[] {
+function fixedSeams(foundation: FoundationWork | null, design: number, scale: number): FixedSeam[] {
   return (foundation?.parts ?? []).flatMap((part) => {
     if (part.kind === "folded") return [];
     const own = part.places.filter((place) => place.design === design);
@@ -187,7 +187,7 @@ function fixedSeam(
 }
 
 /** A direction turned clockwise: right becomes down, down becomes left. */
-export function turnedWay(x: number, y: number, turn: number): [number, number] {
+function turnedWay(x: number, y: number, turn: number): [number, number] {
   switch (turn) {
     case 90:
       return [-y || 0, x];

@@ -221,7 +221,7 @@ function cellName(top: QuiltTop, read: ReadTop, ref: number): string {
 }
 
 /** What a cell of the top is. */
-export function cellPart(read: ReadTop, ref: number): JoinPart {
+function cellPart(read: ReadTop, ref: number): JoinPart {
   const cell = read.cells[ref];
   if (cell === undefined) return MADE;
   const { block, place, fabric } = cell;

@@ -25,7 +25,7 @@ export interface TopCell {
 }
 
 /** A block design as it is sewn: its units, and what is sewn inside units made of rectangles. */
-export interface DesignTree {
+interface DesignTree {
   tree: Tree;
   /** By unit; null where the unit has a recipe of its own shape. */
   units: (Tree | null)[];
@@ -36,7 +36,7 @@ export interface DesignTree {
 }
 
 /** One round of borders about what is there already. */
-export interface Ring {
+interface Ring {
   /** Index into the top's `borders`. */
   border: number;
   /** The round with cell `CORE` in its middle; null when it is mitred. */

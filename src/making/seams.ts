@@ -26,7 +26,7 @@ export interface Sharing {
 }
 
 /** The seams of a tree in its own frame. */
-export function seamsIn(tree: Tree, name: string, level: Seam["level"] | null, into: Seam[] = []): Seam[] {
+function seamsIn(tree: Tree, name: string, level: Seam["level"] | null, into: Seam[] = []): Seam[] {
   if (tree.kind !== "join") return into;
   const upright = tree.way === "across";
   for (const [index, part] of tree.parts.entries()) {
@@ -79,7 +79,7 @@ function outwards(tree: Tree, seams: Seam[]): Seam[] {
 }
 
 /** A block's seams where the block lies, turned with it. */
-export function placeSeams(seams: readonly Seam[], cell: TopCell, read: ReadTop): Seam[] {
+function placeSeams(seams: readonly Seam[], cell: TopCell, read: ReadTop): Seam[] {
   const { box, turn } = cell;
   const frame = read.designs[cell.design ?? -1]?.tree.box ?? box;
   return seams.map((seam) => {
@@ -97,7 +97,7 @@ export function placeSeams(seams: readonly Seam[], cell: TopCell, read: ReadTop)
 }
 
 /** Every seam between blocks, sashes, plain cloth and borders. */
-export function seamsOfTop(read: ReadTop, sharing: Sharing): Seam[] {
+function seamsOfTop(read: ReadTop, sharing: Sharing): Seam[] {
   const seams: Seam[] = [];
   const { centre, rings } = read;
   seams.push(...seamsIn(centre, "top", null).filter(({ joining }) => joining === "top"));

@@ -49,7 +49,7 @@ export interface RowPressing {
 }
 
 /** A place where two seams meet across a joining seam and their allowances lie on one another. */
-export interface OpenJunction {
+interface OpenJunction {
   /** In the top's frame, in ticks to the nearest. */
   x: Ticks;
   y: Ticks;

@@ -1,4 +1,5 @@
 import { fileOpen, fileSave } from "browser-fs-access";
+import { said } from "./ui/state.ts";
 import { words } from "./words/en.ts";
 
 const MOST_BYTES = 1_000_000;
@@ -43,7 +44,16 @@ async function remember(opened: FileSystemFileHandle | null): Promise<void> {
   }
 }
 
-export type Opened = { text: string; name: string } | { problem: string } | null;
+/** A file as a text, with the hold on it where the browser gives one; it is remembered only once its quilt is taken. */
+export type Opened =
+  | { text: string; name: string; handle?: FileSystemFileHandle | null }
+  | { problem: string }
+  | null;
+
+/** The file that what is on the table is saved to from now on. */
+export function rememberFile(opened: Exclude<Opened, null>): void {
+  void remember("text" in opened ? (opened.handle ?? null) : null);
+}
 
 /** A file as a quilt's text; a problem in words where it is none. */
 export async function readFile(file: File): Promise<Opened> {
@@ -64,8 +74,7 @@ export async function openFile(): Promise<Opened> {
       mimeTypes: ["text/yaml", "application/json"],
     });
     const read = await readFile(file);
-    if (read !== null && "text" in read) await remember(file.handle ?? null);
-    return read;
+    return read !== null && "text" in read ? { ...read, handle: file.handle ?? null } : read;
   } catch {
     return null;
   }
@@ -88,7 +97,7 @@ export async function readDropped(data: DataTransfer): Promise<Opened> {
   const read = await readFile(file);
   if (read !== null && "text" in read) {
     const found = (await opened) ?? null;
-    await remember(found?.kind === "file" ? (found as FileSystemFileHandle) : null);
+    return { ...read, handle: found?.kind === "file" ? (found as FileSystemFileHandle) : null };
   }
   return read;
 }
@@ -109,10 +118,11 @@ export async function saveFile(text: string, name: string, asNew: boolean): Prom
   }
 }
 
-/** Saves something made from the quilt. */
-export async function saveOther(blob: Blob, fileName: string): Promise<void> {
+/** Saves something made from the quilt, and says so. */
+export async function saveOther(blob: Blob, fileName: string, say = words.saved(fileName)): Promise<void> {
   try {
     await fileSave(blob, { fileName });
+    said.value = say;
   } catch {
     // She thought better of it.
   }

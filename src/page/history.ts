@@ -8,6 +8,8 @@ export interface Kept {
 export interface History {
   /** A new state after the one in hand; states that were undone are dropped. Without `work` that stays as it is. */
   push(text: string, what: string, work?: string): void;
+  /** What made the state in hand, where that is known only afterwards. */
+  name(what: string): void;
   /** The state in hand has another text of the work, which means the same. */
   amend(work: string): void;
   /** The state before, with what it takes back; null at the beginning. */
@@ -32,6 +34,10 @@ export function historyOf(first: string, join: (what: string) => boolean = () =>
         states.push(next);
         at += 1;
       }
+    },
+    name(what) {
+      const now = states[at];
+      if (now !== undefined && at > 0) states[at] = { ...now, what };
     },
     amend(work) {
       const now = states[at];

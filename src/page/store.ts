@@ -1,4 +1,4 @@
-import { get, set } from "idb-keyval";
+import { del, get, set } from "idb-keyval";
 import { keptAt } from "./ui/state.ts";
 import { words } from "./words/en.ts";
 
@@ -43,6 +43,30 @@ export async function drafts(): Promise<Draft[]> {
     return all.filter((one) => one !== undefined).sort((a, b) => b.at - a.at);
   } catch {
     return [];
+  }
+}
+
+/** Takes a quilt off the list of those kept here; `putBack` undoes it. */
+export async function takeAway(key: string): Promise<void> {
+  try {
+    await set(
+      LIST,
+      ((await get<string[]>(LIST)) ?? []).filter((one) => one !== key),
+    );
+    await del(`quilt ${key}`);
+  } catch {
+    // A browser that keeps nothing has nothing to take away.
+  }
+}
+
+/** Puts back a quilt that was taken away. */
+export async function putBack(draft: Draft): Promise<void> {
+  try {
+    await set(`quilt ${draft.key}`, draft);
+    const keys = (await get<string[]>(LIST)) ?? [];
+    if (!keys.includes(draft.key)) await set(LIST, [draft.key, ...keys]);
+  } catch {
+    keptAt.value = words.notKept;
   }
 }
 

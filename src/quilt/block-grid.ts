@@ -28,7 +28,7 @@ import type { BlockSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quil
 import { warnOfCrookedSeams } from "./crooked-seams.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
-import { sayCount, sayLength } from "./say.ts";
+import { sayCount, sayLength, sayUnlike } from "./say.ts";
 import { checkUnit } from "./unit-of-cell.ts";
 import { asSewn, stops } from "./units-as-sewn.ts";
 
@@ -125,10 +125,11 @@ function sizesOf(
   }
   const sum = total(sizes);
   if (size !== null && !equal(sum, size)) {
+    const [together, wanted] = sayUnlike(sum, size, spec.ruler);
     diagnostics.push(
       sizesDoNotAddUp(
         where,
-        `The ${name} of block ${block.name} add up to ${sayLength(sum, spec.ruler)}, but its size is ${sayLength(size, spec.ruler)}.`,
+        `The ${name} of block ${block.name} add up to ${together}, but its size is ${wanted}.`,
         "Change one size, or leave `size` out.",
       ),
     );

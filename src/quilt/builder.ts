@@ -21,7 +21,7 @@ import type { Eighth } from "./units/types.ts";
 import type { BlockPlacing } from "./work-types.ts";
 
 /** More patches than this make no quilt anyone sews, and no drawing anyone can read. */
-export const MOST_PATCHES = 60_000;
+const MOST_PATCHES = 60_000;
 
 /** How a block lies: its turn in the setting, the turn of what it lies in, and the eighth-turn on point. */
 export interface Lying {

@@ -28,7 +28,7 @@ function tidy(n: number, r: number, d: number, root: 2 | 3): Exact {
 }
 
 /** Whole ticks as an exact length. */
-export function exactTicks(n: number): Exact {
+function exactTicks(n: number): Exact {
   return { n, r: 0, d: 1 };
 }
 
@@ -88,7 +88,7 @@ function withoutThree(value: Exact): Exact {
   return value.root === 3 ? exactTicks(Math.round(surdToNumber(surdOfExact(value)))) : value;
 }
 
-export function negateExact(a: Exact): Exact {
+function negateExact(a: Exact): Exact {
   const value = { n: -a.n || 0, r: -a.r || 0, d: a.d };
   return a.root === 3 ? { ...value, root: a.root } : value;
 }

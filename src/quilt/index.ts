@@ -1,9 +1,9 @@
 export { exactToNumber } from "./exact.ts";
 export type * from "./foundation/types.ts";
 export { type LaidQuilt, layOutQuilt } from "./lay-out-quilt.ts";
-export { type Restated, restate, type SizeChange } from "./restate.ts";
+export { restate } from "./restate.ts";
 export { fillRows } from "./setting.ts";
-export { type Divide, type FlatPoint, straightSplit } from "./straight-split.ts";
+export { straightSplit } from "./straight-split.ts";
 export {
   blockAlikeAfter,
   type MotifPlace,
@@ -13,9 +13,9 @@ export {
   turnMotifs,
 } from "./turn-motifs.ts";
 export type * from "./types.ts";
-export { type UnitListed, unitList } from "./unit-list.ts";
-export { type SizesAsked, type UnitSizes, unitSizes } from "./unit-sizes.ts";
-export { type UnitTurns, unitTurns } from "./unit-turns.ts";
+export { unitList } from "./unit-list.ts";
+export { unitSizes } from "./unit-sizes.ts";
+export { unitTurns } from "./unit-turns.ts";
 export { plainDesign } from "./units/design.ts";
 export { ON_FOUNDATION } from "./units/on-foundation.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";

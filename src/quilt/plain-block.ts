@@ -7,7 +7,7 @@ import { plainDesign } from "./units/design.ts";
 import { findUnitKind } from "./units/registry.ts";
 
 /** One piece of cloth as a block of one unit, so that sashes and cornerstones are counted like any block. */
-export function plainBlock(word: FabricWord, across: Rational, down: Rational): LaidBlock {
+function plainBlock(word: FabricWord, across: Rational, down: Rational): LaidBlock {
   const unit = equal(across, down) ? "square" : "rectangle";
   const kind = findUnitKind(unit);
   if (kind === null) throw new Error(`unit kind ${unit} is missing`);

@@ -23,7 +23,7 @@ import { commonFactor, finishedSizes, onWholeGrid, usualFactor } from "./restate
 import { sayLength } from "./say.ts";
 
 /** One size that is no longer what it was. */
-export interface SizeChange {
+interface SizeChange {
   path: string;
   /** In trade words: `size of block star`, `seam allowance`. */
   what: string;

@@ -1,14 +1,69 @@
-import { formatLength, formatSize } from "../length/format.ts";
-import { type Rational, toNumber, toTicksExact } from "../length/rational.ts";
-import type { Ruler } from "../length/types.ts";
+import { formatLength, formatSize, nearestMark } from "../length/format.ts";
+import { div, fromInteger, type Rational, toNumber, toTicksExact } from "../length/rational.ts";
+import type { Ruler, Ticks } from "../length/types.ts";
 
 const PER_UNIT = { in: 16256, cm: 6400, mm: 640 } as const;
 
-/** A length as the maker's ruler reads; thirds and fifths, which no ruler shows, as a decimal. */
+/** Shares of a unit finer than the marks that people still write: 1/32 in, half a millimetre. */
+const WRITTEN = { in: 508, cm: 320, mm: 320 } as const;
+
+/** The largest parts of an inch that are said as a fraction though no ruler shows them: thirds, fifths, twelfths. */
+const FINEST_SHARE = 12;
+
+/** `3 1/3 in`; null in centimetres and where the fraction is no common one. */
+function sayShare(value: Rational, { unit }: Ruler): string | null {
+  if (unit !== "in" || value.n < 0n) return null;
+  const inches = div(value, fromInteger(PER_UNIT.in));
+  if (inches.d > FINEST_SHARE) return null;
+  const whole = inches.n / inches.d;
+  return `${whole > 0n ? `${whole} ` : ""}${inches.n % inches.d}/${inches.d} ${unit}`;
+}
+
+/** A length as the maker's ruler reads; what no ruler shows and no common fraction says is about the nearest mark. */
 export function sayLength(value: Rational, ruler: Ruler): string {
   const ticks = toTicksExact(value);
-  if (ticks !== null) return formatLength(ticks, ruler, { unit: true });
-  return `about ${(toNumber(value) / PER_UNIT[ruler.unit]).toFixed(3)} ${ruler.unit}`;
+  if (ticks !== null && (ticks % ruler.mark === 0 || ticks % WRITTEN[ruler.unit] === 0))
+    return formatLength(ticks, ruler);
+  const share = sayShare(value, ruler);
+  if (share !== null) return share;
+  const near = Math.round(toNumber(value) / ruler.mark) * ruler.mark;
+  return near === 0 ? sayDecimal(value, ruler) : `about ${formatLength(near, ruler)}`;
+}
+
+function about(said: string, { unit }: Ruler): string {
+  return `about ${said} ${unit}`;
+}
+
+/** A length to a thousandth of its unit. */
+function sayDecimal(value: Rational, ruler: Ruler): string {
+  return about((toNumber(value) / PER_UNIT[ruler.unit]).toFixed(3), ruler);
+}
+
+/** Two lengths that differ, told so that one sees it: to the nearest marks, or more finely where those are alike. */
+export function sayUnlike(one: Rational, other: Rational, ruler: Ruler): [string, string] {
+  const near = (value: Rational): number => Math.round(toNumber(value) / ruler.mark);
+  const isPlain = (value: Rational): boolean => sayShare(value, ruler) !== null;
+  if (near(one) !== near(other) || isPlain(one) || isPlain(other))
+    return [sayLength(one, ruler), sayLength(other, ruler)];
+  return [sayDecimal(one, ruler), sayDecimal(other, ruler)];
+}
+
+/** A size that is cut, and another that may lie off the marks, told to the nearest mark or finer where that is the same. */
+export function saySizeBeside(
+  cut: readonly [Ticks, Ticks],
+  other: readonly [Ticks, Ticks],
+  ruler: Ruler,
+): [string, string] {
+  const said = formatSize(...cut, ruler);
+  const [across, along] = [
+    nearestMark(Math.round(other[0]), ruler),
+    nearestMark(Math.round(other[1]), ruler),
+  ];
+  const near = formatSize(across.ticks, along.ticks, ruler);
+  if (across.exact && along.exact) return [said, near];
+  if (near !== said) return [said, `about ${near}`];
+  const fine = other.map((side) => (side / PER_UNIT[ruler.unit]).toFixed(2));
+  return [said, about(fine.join(" x "), ruler)];
 }
 
 /** A size, across first, as the maker's ruler reads. */

@@ -10,7 +10,7 @@ import { add, equal, type Rational, ZERO } from "../length/rational.ts";
 import type { DrawnCell, DrawnRow, QuiltSpec } from "../spec/quilt-types.ts";
 import type { Builder } from "./builder.ts";
 import type { LaidBlock } from "./laid-types.ts";
-import { sayCount, sayLength, saySize } from "./say.ts";
+import { sayCount, sayLength, saySize, sayUnlike } from "./say.ts";
 
 /** A block in the rows of the setting. */
 export interface SetBlock {
@@ -98,17 +98,17 @@ function totalAcross(row: SetRow): Rational {
 /** A straight setting: one height in a row, one length for all rows; with sashing one width in a column. */
 export function checkStraight(rows: readonly SetRow[], builder: Builder): boolean {
   const { spec, diagnostics } = builder;
-  const say = (size: Rational): string => sayLength(size, spec.ruler);
   let good = true;
   for (const row of rows) {
     const odd = row.blocks.find((each) => !equal(each.down, row.down));
     if (odd !== undefined) {
       good = false;
+      const [high, begun] = sayUnlike(odd.down, row.down, spec.ruler);
       diagnostics.push(
         blockSizesDiffer(
           row.drawn,
-          `Block ${odd.block.spec.name} is ${say(odd.down)} high here`,
-          `this row begins with a block ${say(row.down)} high`,
+          `Block ${odd.block.spec.name} is ${high} high here`,
+          `this row begins with a block ${begun} high`,
         ),
       );
     }
@@ -122,11 +122,12 @@ export function checkStraight(rows: readonly SetRow[], builder: Builder): boolea
     const own = totalAcross(row);
     if (!equal(own, length)) {
       good = false;
+      const [long, begun] = sayUnlike(own, length, spec.ruler);
       diagnostics.push(
         rowsUneven(
           row.drawn,
-          `This row is ${say(own)} long (${sayCount(row.blocks.length, "block")})`,
-          `the first is ${say(length)} (${sayCount(first.blocks.length, "block")})`,
+          `This row is ${long} long (${sayCount(row.blocks.length, "block")})`,
+          `the first is ${begun} (${sayCount(first.blocks.length, "block")})`,
         ),
       );
     } else if (

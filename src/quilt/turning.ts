@@ -12,7 +12,7 @@ import type { Diagonal, PatchShape, Quarter } from "./units/types.ts";
  */
 
 /** Degrees, or quarters, clockwise as whole quarters from 0 to 3. */
-export function quartersOf(degrees: number): Quarter {
+function quartersOf(degrees: number): Quarter {
   return ((((degrees / 90) % 4) + 4) % 4) as Quarter;
 }
 

@@ -25,7 +25,7 @@ export interface Point {
 export type PatchPlace = "block" | "sash" | "cornerstone" | "setting-triangle" | "border";
 
 /** Where a patch came from, so that a drawing can name it and the cut list can count it. */
-export interface PatchOrigin {
+interface PatchOrigin {
   place: PatchPlace;
   /** Index into `blocks` when `place` is `block`; else null. */
   block: number | null;
@@ -126,7 +126,7 @@ export interface TopBorder {
 }
 
 /** A seam of the top that is sewn in one go, for the order of piecing. */
-export interface TopSeam {
+interface TopSeam {
   from: Point;
   to: Point;
   /** 1 joins units into rows of a block, 2 block rows, 3 rows of the quilt, 4 rows together, 5 borders. */
@@ -134,7 +134,7 @@ export interface TopSeam {
 }
 
 /** Where the blocks, sashes and setting triangles lie inside the borders. */
-export interface TopCentre {
+interface TopCentre {
   x: Exact;
   y: Exact;
   across: Exact;

@@ -33,7 +33,7 @@ export interface SpotFacts {
 }
 
 /** A unit of a block in its place: which demand it belongs to, and which of its wants. */
-export interface UnitPlace {
+interface UnitPlace {
   demand: number;
   want: number;
 }

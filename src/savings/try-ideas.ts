@@ -43,12 +43,12 @@ export async function tryIdeas<B extends Bought>(
 }
 
 /** The greatest saving first; sorting is stable, so that ideas decide between equals. */
-export function inOrder<B extends Bought>(found: readonly Saving<B>[]): Saving<B>[] {
+function inOrder<B extends Bought>(found: readonly Saving<B>[]): Saving<B>[] {
   return [...found].sort((a, b) => bySaving(a.difference, b.difference));
 }
 
 /** What is bought of each fabric of a plan. */
-export function boughtOf(plan: Plan): Bought[] {
+function boughtOf(plan: Plan): Bought[] {
   return plan.fabrics.map(({ name, purchase, mix }) => ({
     fabric: name,
     length: purchase?.length ?? null,

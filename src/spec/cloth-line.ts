@@ -99,7 +99,9 @@ function lines(key: "have" | "ready-cut", unit: LengthUnit, help: { description:
   const line = leaf(help, (written, context): WrittenCut => {
     const read = readLine(written, key, unit);
     if ("value" in read) return read.value;
-    return refuse(context, (where) => clothUnreadable(where, key, written, read.why));
+    // A number or a price alone is what a comma between [ ] leaves of a line.
+    const parted = /^\d+$/.test(written) || (key === "ready-cut" && readPrice(written) !== null);
+    return refuse(context, (where) => clothUnreadable(where, key, written, read.why, parted));
   });
   const { description, example } = help;
   return z

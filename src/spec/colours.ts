@@ -1,5 +1,5 @@
 /** Plain colour names, after the CSS colour keywords (an open standard), for makers without a colour picker. */
-export const COLOUR_NAMES: Readonly<Record<string, string>> = {
+const COLOUR_NAMES: Readonly<Record<string, string>> = {
   beige: "#f5f5dc",
   black: "#000000",
   blue: "#0000ff",

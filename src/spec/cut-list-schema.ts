@@ -77,4 +77,3 @@ export function cutListSchema(unit: LengthUnit) {
 }
 
 export type WrittenFile = z.output<z.ZodObject<ReturnType<typeof fileFields>>>;
-export type WrittenCutList = z.output<ReturnType<typeof cutListSchema>>;

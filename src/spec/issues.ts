@@ -112,7 +112,8 @@ function wordIssue(issue: Issue, document: SourceDocument, schema: SchemaNode, r
     return issue.keys.map((key) => {
       const keyPath = [...path, key];
       const keyWhere = { path: pathText(keyPath), at: document.keyAt(keyPath) };
-      return say.keyUnknown(keyWhere, key, keysAt(schema, path), lineHint(key, at(document.value, keyPath)));
+      const hint = lineHint(key, at(document.value, keyPath));
+      return say.keyUnknown(keyWhere, key, keysAt(schema, path), hint, fieldWith(key, nodeAt(schema, path)));
     });
   }
   const node = nodeAt(schema, path);
@@ -121,6 +122,12 @@ function wordIssue(issue: Issue, document: SourceDocument, schema: SchemaNode, r
   if (value === null) return [say.fieldEmpty(where, field, shown(field, last, help))];
   if (value === undefined) return [say.fieldMissing(where, field, shown(field, last, help))];
   return [say.fieldType(where, field, kindOf(value), expectedKind(node), shown(field, last, help))];
+}
+
+/** The field that takes the word as its value: `layout` for `on point`; empty where none does. */
+function fieldWith(word: string, node: SchemaNode | null): string {
+  const fields = Object.entries(node?.properties ?? {});
+  return fields.find(([, field]) => field.enum?.includes(word) === true)?.[0] ?? "";
 }
 
 /** Examples of a key are shown with the key; lists are shown as lists. */

@@ -54,10 +54,10 @@ export function patternSchema() {
   const name = (description: string, example: string) => words({ description, example }).optional();
   return z
     .strictObject({
-      author: name("who designed it", "Ada Fernhill"),
-      copyright: note("copyright line", "(c) 2026 Ada Fernhill. For your own use."),
+      author: name("who designed it", "the designer"),
+      copyright: note("copyright line", "(c) 2026 the designer. For your own use."),
       level: name("for whom it is", "confident beginner"),
-      contact: note("where questions go", "ada@example.org"),
+      contact: note("where questions go", "questions@example.org"),
       credits: note("whom to thank", "Tested by the Tuesday group."),
       date: name("date of this printing", "November 2026"),
       version: name("version of this printing", "2"),
@@ -76,7 +76,7 @@ export function patternSchema() {
     })
     .meta({
       description: "the pattern to hand out or to sell (pattern.html)",
-      examples: ["{ author: Ada Fernhill, level: beginner }"],
+      examples: ["{ author: the designer, level: beginner }"],
     });
 }
 

@@ -39,7 +39,7 @@ export function fabricWord(word: string, path: Path, { document }: QuiltFrame): 
 }
 
 /** A map from roles to words, with the place of each. */
-export function roleMap(
+function roleMap(
   written: Readonly<Record<string, string>> | undefined,
   path: Path,
   frame: QuiltFrame,

@@ -19,7 +19,7 @@ import { choice, leaf, length, refuse, text } from "./written.ts";
 const MOST_CELLS = 500;
 
 /** Width and height of something finished. */
-export interface WrittenFinished {
+interface WrittenFinished {
   across: Rational;
   down: Rational;
 }
@@ -112,7 +112,7 @@ function point(unit: LengthUnit) {
 }
 
 /** What the cells of one code hold: a unit with its fabrics, and how it lies. */
-export function cellSchema(unit: LengthUnit) {
+function cellSchema(unit: LengthUnit) {
   const size = (description: string) => length(unit, { description, example: "1" }, true);
   return z
     .object({
@@ -182,7 +182,7 @@ function motifs() {
   });
 }
 
-export function blockSchema(unit: LengthUnit) {
+function blockSchema(unit: LengthUnit) {
   const sizes = (what: string) =>
     z
       .array(length(unit, { description: `finished size of one of the ${what}`, example: "3" }, true))

@@ -59,7 +59,7 @@ function fail(diagnostic: Diagnostic): Outcome<Spec> {
 }
 
 /** `quilts/harbour-lights.yaml` is called `harbour lights` when the file gives no name. */
-export function nameFromFile(fileName: string): string {
+function nameFromFile(fileName: string): string {
   const base = fileName.split(/[\\/]/).at(-1) ?? "";
   const name = base
     .replace(/\.(ya?ml|json)$/i, "")

@@ -6,7 +6,7 @@ import type { LengthUnit } from "../length/types.ts";
 import { choice, leaf, length, refuse } from "./written.ts";
 
 /** How a fabric is sold, as written: exact lengths, and the measure to speak in. */
-export interface WrittenSold {
+interface WrittenSold {
   unit: "yd" | "m" | "in" | "cm";
   step: Rational;
   least: Rational;

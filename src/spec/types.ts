@@ -27,7 +27,7 @@ export interface Price {
 }
 
 /** Which way a piece may lie on the cloth. `free` turns a quarter at will; the others are fixed. */
-export type TurnRule = "free" | "fixed";
+type TurnRule = "free" | "fixed";
 
 /** What the maker said about one size to cut. Sizes are as cut, seam allowance included. */
 export interface PieceSpec {

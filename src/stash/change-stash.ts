@@ -1,5 +1,5 @@
 import { stringify } from "csv-stringify/sync";
-import { familyOf, formatMeasure } from "../length/index.ts";
+import { formatMeasure } from "../length/index.ts";
 import type { LengthUnit, Ticks } from "../length/types.ts";
 import { fabricKey } from "../stock/index.ts";
 import type { Stash, StashCloth, StashRow } from "./types.ts";
@@ -116,9 +116,4 @@ export function removeCloth(stash: Stash, cloth: StashCloth): Stash | null {
     return taken === row.cloth.count ? [] : [withCount(row, row.cloth.count - taken, stash)];
   });
   return left > 0 ? null : { ...stash, rows };
-}
-
-/** Whether lengths of the table are told in inches or in centimetres where nothing else decides. */
-export function spokenIn(unit: LengthUnit): "in" | "cm" {
-  return familyOf(unit) === "imperial" ? "in" : "cm";
 }

@@ -1,7 +1,7 @@
-export { addCloth, emptyStash, printStash, spokenIn } from "./change-stash.ts";
+export { addCloth, emptyStash, printStash } from "./change-stash.ts";
 export { readCloth } from "./read-cloth.ts";
 export { readPlan } from "./read-plan.ts";
 export { readStash } from "./read-stash.ts";
-export { type Taken, takePlan } from "./take-plan.ts";
-export { type ClothToHand, clothToHand } from "./to-hand.ts";
-export type { Stash, StashCloth, StashColumns, StashRow } from "./types.ts";
+export { takePlan } from "./take-plan.ts";
+export { clothToHand } from "./to-hand.ts";
+export type { Stash, StashCloth } from "./types.ts";

@@ -4,7 +4,7 @@ import type { Served } from "./still-wanted.ts";
 import type { Taken, Work } from "./take-stock.ts";
 
 /** So many of a bag. */
-export interface OfBag {
+interface OfBag {
   letter: string;
   count: number;
 }

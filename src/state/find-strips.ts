@@ -48,7 +48,7 @@ export function usualLay({ lays }: FabricPlan): number | null {
 }
 
 /** Every name that a cloth of the plan can be told by. */
-export function clothNames({ lays }: FabricPlan): string[] {
+function clothNames({ lays }: FabricPlan): string[] {
   const counts = new Map<string, number>();
   for (const name of lays.map((lay) => lay.name.replace(/^bought /, "")))
     counts.set(name, (counts.get(name) ?? 0) + 1);

@@ -62,7 +62,7 @@ interface State {
 }
 
 /** The options that a plan was made with. */
-export function optionsFor({ kits, style, prefer, thorough, width, cloth }: Planned): PlanOptions {
+function optionsFor({ kits, style, prefer, thorough, width, cloth }: Planned): PlanOptions {
   const fabrics = [...new Set(cloth.map(({ fabric }) => fabric))];
   const toHand = fabrics.map((fabric) => ({
     fabric,

@@ -2,7 +2,7 @@ export type { Change } from "./changes.ts";
 export type { StripPlace } from "./find-strips.ts";
 export { numberedParts } from "./find-strips.ts";
 export { fingerprint } from "./fingerprint.ts";
-export { type GoneOn, type GoOnRequest, goOn } from "./go-on.ts";
+export { goOn } from "./go-on.ts";
 export {
   clothsOf,
   openFrom,

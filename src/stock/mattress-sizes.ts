@@ -2,7 +2,7 @@ import { CENTIMETRE, INCH } from "../length/measures.ts";
 import type { Ticks } from "../length/types.ts";
 
 /** Where a mattress of that name is sold. Names differ: a double is a full in the United States. */
-export type MattressRegion = "US" | "UK" | "EU";
+type MattressRegion = "US" | "UK" | "EU";
 
 /** A standard mattress: its width, and its length from head to foot. */
 export interface MattressSize {

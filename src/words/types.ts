@@ -2,11 +2,13 @@ import type { WhyNot } from "../choices/why-not.ts";
 import type { DiagnosticWords } from "./diagnostics.ts";
 import type { arrange } from "./en/arrange.ts";
 import type { blocks } from "./en/blocks.ts";
+import type { book } from "./en/book/index.ts";
 import type { borders } from "./en/borders.ts";
 import type { choices } from "./en/choices.ts";
 import type { commandLine } from "./en/command-line/index.ts";
 import type { compare } from "./en/compare.ts";
 import type { cutting } from "./en/cutting.ts";
+import type { drawings } from "./en/drawings/index.ts";
 import type { finishing } from "./en/finishing.ts";
 import type { foundation } from "./en/foundation.ts";
 import type { goOn } from "./en/go-on.ts";
@@ -20,11 +22,13 @@ import type { teaching } from "./en/teaching.ts";
 import type { units } from "./en/units.ts";
 
 /** The shape of a table of words without its English: any text, any list of as many. */
-type Wide<Table> = Table extends string
-  ? string
-  : Table extends (...facts: infer Facts) => infer Text
-    ? (...facts: Facts) => Wide<Text>
-    : { readonly [Key in keyof Table]: Wide<Table[Key]> };
+type Wide<Table> = Table extends RegExp
+  ? RegExp
+  : Table extends string
+    ? string
+    : Table extends (...facts: infer Facts) => infer Text
+      ? (...facts: Facts) => Wide<Text>
+      : { readonly [Key in keyof Table]: Wide<Table[Key]> };
 
 /**
  * Everything a language must be able to say. It is handed down from the doors as an argument; a second language is a
@@ -42,6 +46,8 @@ export interface Words {
   arrange: Wide<typeof arrange>;
   /** How blocks are joined. */
   blocks: Wide<typeof blocks>;
+  /** The bench book and the pattern. */
+  book: Wide<typeof book>;
   /** Borders and their corners. */
   borders: Wide<typeof borders>;
   /** Kits, other widths, the drawer. */
@@ -50,6 +56,8 @@ export interface Words {
   compare: Wide<typeof compare>;
   /** What to buy and how to cut it. */
   cutting: Wide<typeof cutting>;
+  /** What stands in drawings. */
+  drawings: Wide<typeof drawings>;
   /** Layers, quilting, binding. */
   finishing: Wide<typeof finishing>;
   /** What is made on a foundation. */

@@ -7,7 +7,7 @@ import { UNIT_SIZES, unitFaults } from "./unit-quilts.ts";
 const QUILTS_IN = 5;
 
 /** What is wrong with the quilt of a seed once it is sewn on paper; empty too where the file is declined. */
-export function faultsOfQuilt(seed: number): string[] {
+function faultsOfQuilt(seed: number): string[] {
   try {
     const sewing = sewingOf(randomQuilt(seed));
     return sewing === null ? [] : unknown(faultsByUnit(sewing));

@@ -39,12 +39,12 @@ export function caseLine(bench: BenchCase, record: BenchRecord): string {
 }
 
 /** Share of the rule of thumb that is saved; null when there is none. */
-export function savingOf({ value, ruleOfThumb }: BenchRecord): number | null {
+function savingOf({ value, ruleOfThumb }: BenchRecord): number | null {
   return value === null || ruleOfThumb === null || ruleOfThumb === 0 ? null : 1 - value / ruleOfThumb;
 }
 
 /** Distance above the least known value, or above our own bound where no least value is known. */
-export function gapOf({ value, optimum, bound }: BenchRecord): number | null {
+function gapOf({ value, optimum, bound }: BenchRecord): number | null {
   const least = optimum ?? bound;
   return value === null || least === null || least === 0 ? null : value / least - 1;
 }

@@ -92,7 +92,7 @@ test("a print with an up is cut the other way where its block is turned; all of 
   // derived geometry: 3 x 3 corners of blocks, and in each of 4 columns 3 places where the bars' seams meet.
   expect(table).toMatch(/as the file has it +32 +2 +21 of 21/);
   expect(table).toContain("    rows: |\n      bars> bars> bars> bars>");
-  const scene = arrangementsScene(found.name, arrangementPictures(found, english), spec.fabrics);
+  const scene = arrangementsScene(found.name, arrangementPictures(found, english), spec.fabrics, english);
   expect(faultsOf(scene)).toEqual([]);
 }, 60_000);
 

@@ -186,7 +186,12 @@ describe("four geese to a block, three blocks by three", () => {
     );
     expect(new Set(pictures).size).toBe(12);
     for (const one of found.arrangements.slice(1)) await expectSamePlan(pasted(GULLS, found, one.name), one);
-    const scene = arrangementsScene(found.name, arrangementPictures(found, english), quiltOf(GULLS).fabrics);
+    const scene = arrangementsScene(
+      found.name,
+      arrangementPictures(found, english),
+      quiltOf(GULLS).fabrics,
+      english,
+    );
     expect(faultsOf(scene)).toEqual([]);
   }, 60_000);
 
@@ -391,7 +396,7 @@ describe("the drawing", () => {
       Array.from({ length: 6 }, () => ({ ...one, said })),
     );
     expect(pictures).toHaveLength(24);
-    expect(faultsOf(arrangementsScene(found.name, pictures, fabrics(GULLS)))).toEqual([]);
+    expect(faultsOf(arrangementsScene(found.name, pictures, fabrics(GULLS), english))).toEqual([]);
   }, 60_000);
 
   test("of a narrow quilt with long names, both turned", async () => {
@@ -399,7 +404,7 @@ describe("the drawing", () => {
     const found = await arranged(text, ["anticlockwise", "upright"], ["by-turns", "centre"]);
     expect(found.arrangements.length).toBeGreaterThan(2);
     expect(
-      faultsOf(arrangementsScene(found.name, arrangementPictures(found, english), fabrics(text))),
+      faultsOf(arrangementsScene(found.name, arrangementPictures(found, english), fabrics(text), english)),
     ).toEqual([]);
   }, 60_000);
 });

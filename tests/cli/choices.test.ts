@@ -104,7 +104,7 @@ describe("choices on the command line", () => {
       ["arrange", quilt, "--only", "upside-down,centre", "--out", "turned"],
       folder,
     );
-    expect(turned.stdout).toContain("  about the centre: goose, bar are not square");
+    expect(turned.stdout).toContain("  about the centre: goose and bar are not square");
     expect(turned.stdout).toContain("    rows: |\n");
     expect(readFileSync(join(folder, "turned", "arrangements.svg"), "utf8")).toContain("<svg");
     const geese = join(ROOT, "fixtures/quilts/wild-geese-round.yaml");

@@ -4,11 +4,14 @@ import { expect, test } from "vitest";
 import { optionList } from "./option-list.ts";
 import { crossgrain, emptyFolder, ROOT } from "./run.ts";
 
-const readme = readFileSync(join(ROOT, "README.md"), "utf8");
+const DOCUMENTS = ["README.md", "src/spec/README.md", "src/cli/README.md"];
+const [readme = "", spec = "", commands = ""] = DOCUMENTS.map((path) =>
+  readFileSync(join(ROOT, path), "utf8"),
+);
 
-/** Fenced blocks of one language. */
-function blocks(language: string): string[] {
-  return [...readme.matchAll(new RegExp(`^\`\`\`${language}\\n(.*?)^\`\`\`$`, "gms"))].map(
+/** Fenced blocks of one language in a document. */
+function blocks(language: string, text = readme): string[] {
+  return [...text.matchAll(new RegExp(`^\`\`\`${language}\\n(.*?)^\`\`\`$`, "gms"))].map(
     ([, text = ""]) => text,
   );
 }
@@ -20,14 +23,26 @@ interface Shown {
   output: string;
 }
 
-const shown: Shown[] = blocks("console").map((text) => {
-  const [first = "", ...rest] = text.split("\n");
-  const command = first.replace(/^\$ /, "");
-  const words = [...command.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? "");
-  return { command, words: words.slice(2), output: rest.join("\n") };
+const shown: Shown[] = [readme, spec, commands]
+  .flatMap((document) => blocks("console", document))
+  .map((text) => {
+    const [first = "", ...rest] = text.split("\n");
+    const command = first.replace(/^\$ /, "");
+    const words = [...command.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? "");
+    return { command, words: words.slice(2), output: rest.join("\n") };
+  });
+
+test("the README is short, and names the documents that hold the rest", () => {
+  expect(Buffer.byteLength(readme)).toBeLessThan(15_000);
+  for (const text of [readme, spec, commands]) {
+    const from = text === readme ? ROOT : join(ROOT, text === spec ? "src/spec" : "src/cli");
+    const links = [...text.matchAll(/\]\((?!https?:)([^)#]+)(?:#[^)]*)?\)/g)].map(([, to = ""]) => to);
+    expect(links.length).toBeGreaterThan(0);
+    for (const to of links) expect(existsSync(join(from, to)), to).toBe(true);
+  }
 });
 
-test("the README shows every part of the tour", () => {
+test("the README and its documents show every part of the tour", () => {
   expect(shown.map(({ words }) => words[0])).toEqual([
     "check",
     "check",
@@ -66,7 +81,7 @@ test("the cut list shown is the file that is planned", () => {
 });
 
 test("the list of options is that of the program", () => {
-  const [, list] = /<!-- options:[^\n]*-->\n(.*?)\n<!-- \/options -->/s.exec(readme) ?? [];
+  const [, list] = /<!-- options:[^\n]*-->\n(.*?)\n<!-- \/options -->/s.exec(commands) ?? [];
   expect(list).toBe(optionList());
 });
 

@@ -87,7 +87,7 @@ export class TopReader {
     const row = new RegExp(
       `^\\[ \\] Row (\\d+): (.*?)\\.( Press [^.]*\\.)? About ${MEASURE} along its upper edge, ${MEASURE} along its lower\\.$`,
     ).exec(text);
-    const square = new RegExp(`^\\[ \\] Square the top: .* it measures ${SIZE}$`).exec(text);
+    const square = new RegExp(`^\\[ \\] Square the top: .* it measures ${SIZE}\\.$`).exec(text);
     const join =
       /^\[ \] Join rows 1 to (\d+)(?:, one to the next| one to the next, and rows \d+ to (\d+); .*)\. Match the seams/.exec(
         text,
@@ -296,7 +296,7 @@ export class TopReader {
         this.fault(`${name}: strips too short for their mitres`);
       return true;
     }
-    const done = new RegExp(`^\\[ \\] Open it out: .* the top measures about ${SIZE}$`).exec(text);
+    const done = new RegExp(`^\\[ \\] Open it out: .* the top measures about ${SIZE}\\.$`).exec(text);
     if (done === null) {
       const fit = new RegExp(
         `^\\[ \\] This border(?:, cut ${MEASURE} wide all round,)? makes the pieced one outside it come out: the top must measure ${SIZE} now\\. `,

@@ -8,7 +8,7 @@ import { withGrid } from "../../src/edits/motif-edits.ts";
 import * as quilt from "../../src/edits/quilt-edits.ts";
 import * as ring from "../../src/edits/ring-edits.ts";
 import { helpFor, offeredAt, placeAt } from "../../src/edits/text-help.ts";
-import { patchesOf } from "../../src/edits/unit-patches.ts";
+import { patchesOf, seenTurn, squeezedOf } from "../../src/edits/unit-patches.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
 import { layOutQuilt, motifTurned, motifWays, readSpecFile } from "../../src/planning.ts";
@@ -28,6 +28,60 @@ describe("a text drawing", () => {
     expect(withWord("a b*3 c", 2, "x")).toBe("a b x b c");
     expect(withWord("a b", 1, "c")).toBe("a c");
     expect(withWord("a b", 7, "c")).toBe("a b");
+  });
+});
+
+describe("what the paper shows of shapes and prints", () => {
+  /** The empty sheet with its block of so many squares and another size, geese on two of them. */
+  const odd = (squares: number, size: string) => {
+    const grown = block.sizeBlock(block.resizeGrid(EMPTY_SHEET, "A", squares, squares), "A", size);
+    return block.layUnit(grown, "A", area(1, 2, 2, 1), {
+      kind: "flying geese",
+      words: ["night", "chalk"],
+      turn: 0,
+    });
+  };
+  test.each([
+    [7, "9"],
+    [4, "7 1/3"],
+    [11, "10 5/8"],
+    [3, "10"],
+  ])("geese on %i squares of %s in are geese, as the planner has them", (squares, size) => {
+    const text = odd(squares, size);
+    const model = readModel(text);
+    const [unit] = model.blocks[0]!.units;
+    expect(patchesOf(unit!, model.blocks[0]!, model)?.map(({ part }) => part)).toEqual([
+      "goose",
+      "sky",
+      "sky",
+    ]);
+  });
+  test("a unit in a shape it does not come in is drawn out to it", () => {
+    const text = block.resizeGrid(odd(4, "8"), "A", 4, 8);
+    const model = readModel(text);
+    const [unit] = model.blocks[0]!.units;
+    expect(patchesOf(unit!, model.blocks[0]!, model)).toBeNull();
+    const squeezed = squeezedOf(unit!, model.blocks[0]!, model);
+    expect(squeezed.map(({ part }) => part)).toEqual(["goose", "sky", "sky"]);
+    const across = squeezed.flatMap(({ corners }) => corners.map(([x]) => x));
+    expect([Math.min(...across), Math.max(...across)]).toEqual([
+      model.blocks[0]!.xs[1],
+      model.blocks[0]!.xs[3],
+    ]);
+  });
+  test("a turn is seen where the block or its print tells it", () => {
+    const [stars] = STARTS;
+    const plain = readModel(stars!.text);
+    expect([90, 180, 270].map((turn) => seenTurn(plain.blocks[0]!, plain, "", turn))).toEqual([0, 0, 0]);
+    const oneWay = (prints: string) =>
+      readModel(stars!.text.replace("name: chalk,", "name: chalk, print: one-way,") + prints);
+    const upright = oneWay("");
+    expect(seenTurn(upright.blocks[0]!, upright, "", 90)).toBe(0);
+    const turning = oneWay("prints: with block\n");
+    expect([90, 180].map((turn) => seenTurn(turning.blocks[0]!, turning, "", turn))).toEqual([90, 180]);
+    const ups = patchesOf(turning.blocks[0]!.units[1]!, turning.blocks[0]!, turning)?.map(({ up }) => up);
+    expect(ups).toContain(0);
+    expect(ups).toContain(null);
   });
 });
 

@@ -2,11 +2,13 @@ import { describe, expect, test } from "vitest";
 import { resultFiles } from "../../src/cli/result-files.ts";
 import { layUnit } from "../../src/edits/block-edits.ts";
 import { setColour } from "../../src/edits/fabric-edits.ts";
+import * as pattern from "../../src/edits/pattern-edits.ts";
 import { widenBorder } from "../../src/edits/quilt-edits.ts";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import { completed, NOTHING_YET } from "../../src/page/planner/complete.ts";
 import { keepsOf } from "../../src/page/planner/keeps.ts";
 import type { Answer } from "../../src/page/planner/messages.ts";
+import { patternFor } from "../../src/page/planner/pattern.ts";
 import { type Around, planText } from "../../src/page/planner/plan-text.ts";
 import { show } from "../../src/page/planner/show.ts";
 import { workerLoop } from "../../src/page/planner/worker.ts";
@@ -14,6 +16,7 @@ import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import { planJson } from "../../src/render/json/index.ts";
 import { bySaving, findSavings } from "../../src/savings/index.ts";
+import { PATTERN_PARTS } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";
 import { QUILTS, quiltNamed } from "./quilts.ts";
 
@@ -62,18 +65,49 @@ describe("the page plans as the command line does", () => {
     expect(only(answers, "planned").whole).toBe(true);
     if (plan === null) throw new Error("the page cannot plan it");
     expect(planJson(plan, english)).toBe(planJson(expected, english));
-    const book = show(plan, "book");
+    const made = await patternFor(text, "quilt.yaml", plan, solveHere);
+    if (made === null) throw new Error("it has no pattern");
+    const book = show(plan, "book", made);
     if (book.what !== "book") throw new Error("asked for the book");
     // What the page zips is what the command writes, name by name and byte by byte.
-    const written = await resultFiles(expected, english);
+    const written = await resultFiles(expected, english, { told: made.told, sizes: [] });
     for (const [file, bytes] of Object.entries(book.files)) expect(bytes, file).toBe(written[file]);
     expect(Object.keys(book.files)).toEqual(
-      expect.arrayContaining(["plan.json", "book.html", "buy.txt", "steps.txt", "sewing.txt", "top.svg"]),
+      expect.arrayContaining([
+        "plan.json",
+        "book.html",
+        "pattern.html",
+        "buy.txt",
+        "steps.txt",
+        "sewing.txt",
+        "top.svg",
+      ]),
     );
     expect(Object.keys(book.files).filter((file) => file.startsWith("cut-"))).toHaveLength(
       expected.fabrics.length,
     );
-    expect(book.html).toBe(book.files["book.html"]);
+  });
+
+  test("the pattern has the sizes, parts and words its text names; one that is none is told and left out", async () => {
+    let text = pattern.setPatternLine(quiltNamed("nine-stars"), "sizes", "2x2");
+    text = pattern.setPatternParts(text, ["requirements", "about"]);
+    text = pattern.setPatternWords(text, "before", "requirements", "Wash **first**.\n\n- by hand");
+    const { plan } = await told(text);
+    if (plan === null) throw new Error("the page cannot plan it");
+    const made = await patternFor(text, "quilt.yaml", plan, solveHere);
+    expect(made?.sizes.map(({ heading }) => heading)).toEqual(["2x2"]);
+    const shown = show(plan, "book", made);
+    const html = shown.what === "book" ? (shown.files["pattern.html"] ?? "") : "";
+    expect(html).toContain("Wash <strong>first</strong>.");
+    expect(html).not.toContain("<h2>Cutting");
+    const wrong = pattern.setPatternLine(text, "sizes", "a sofa");
+    const without = await patternFor(wrong, "quilt.yaml", plan, solveHere);
+    expect(without?.sizes).toEqual([]);
+    expect(without?.problem).toMatch(/sofa/);
+    // Taken back a line at a time, nothing of the pattern is left.
+    text = pattern.setPatternWords(text, "before", "requirements", "");
+    text = pattern.setPatternParts(text, PATTERN_PARTS);
+    expect(pattern.setPatternLine(text, "sizes", "")).toBe(quiltNamed("nine-stars"));
   });
 
   test.each(STARTS)(

@@ -102,7 +102,7 @@ describe("equal shapes stand alternately", () => {
   });
 
   test("the drawing holds every outline, and none of the rectangles", () => {
-    const svg = drawFabric(plan, 0, { view: "full" });
+    const svg = drawFabric(plan, 0, english, { view: "full" });
     const pieces = /<g [^>]*-pieces"[^>]*>(.*?)<\/g>/s.exec(svg)?.[1] ?? "";
     expect(pieces.match(/<path/g)).toHaveLength(60);
     expect(pieces).not.toContain("<rect");

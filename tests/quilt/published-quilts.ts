@@ -1,5 +1,5 @@
 /** A fabric of a published quilt: the amount printed, in inches of length, and its cutting list. */
-export interface PublishedFabric {
+interface PublishedFabric {
   name: string;
   /** Null when the amount printed is in fat quarters or fat eighths. */
   inches: number | null;

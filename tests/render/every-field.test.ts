@@ -441,19 +441,21 @@ const plans = new Map<string, { plan: Plan; papers: Papers }>();
 function papersOf(plan: Plan, wanted: readonly Paper[]): Papers {
   const { top, making } = plan;
   let made: ReturnType<typeof bookOf> | undefined;
-  const book = () => (made ??= bookOf(plan, []));
+  const book = () => (made ??= bookOf(plan, english, []));
   const of = (paper: Paper, make: () => string): string => (wanted.includes(paper) ? make() : "");
   return {
     text: of("text", () => cuttingSteps(plan, true, english) + makingSteps(plan, english)),
     csv: of("csv", () => cutsCsv(plan, english) + unitsCsv(plan, english)),
-    html: of("html", () => pageOf(book())),
+    html: of("html", () => pageOf(book(), english)),
     // The PDF prints the same content; that it prints all of it is held by its own tests.
     pdf: of("pdf", () => JSON.stringify(book())),
     drawing: of("drawing", () =>
       [
-        ...plan.fabrics.map((_, index) => drawFabric(plan, index)),
-        ...drawBlocks(plan, false).map(({ svg }) => svg),
-        ...(top === null || making === undefined ? [] : drawUnitSteps(top, making, plan.fabrics, plan.ruler)),
+        ...plan.fabrics.map((_, index) => drawFabric(plan, index, english)),
+        ...drawBlocks(plan, false, english).map(({ svg }) => svg),
+        ...(top === null || making === undefined
+          ? []
+          : drawUnitSteps(top, making, plan.fabrics, plan.ruler, english)),
       ].join("\n"),
     ),
   };

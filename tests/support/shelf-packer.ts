@@ -72,7 +72,7 @@ function bandSections(items: readonly Turned[], width: number): Section[] {
 }
 
 /** Piles the items of a roll. */
-export function shelfPack({ items, roll, style }: PackingProblem): PackingResult {
+function shelfPack({ items, roll, style }: PackingProblem): PackingResult {
   const width = roll?.width ?? 0;
   const strips = items.flatMap((item, i) => (item.place === "bands" ? [] : [lie(item, i, width)]));
   const bands = items.flatMap((item, i) =>

@@ -6,7 +6,7 @@ import { fontPath } from "./fonts.ts";
 
 const SLACK = 0.01;
 
-export function inside(inner: Box, outer: Box): boolean {
+function inside(inner: Box, outer: Box): boolean {
   return (
     inner.x >= outer.x - SLACK &&
     inner.y >= outer.y - SLACK &&
@@ -15,7 +15,7 @@ export function inside(inner: Box, outer: Box): boolean {
   );
 }
 
-export function meet(a: Box, b: Box): boolean {
+function meet(a: Box, b: Box): boolean {
   return (
     a.x + SLACK < b.x + b.width &&
     b.x + SLACK < a.x + a.width &&

@@ -11,7 +11,7 @@ export interface GalleryCase {
   options?: DrawOptions;
 }
 
-export const HOSTILE_NAME = `<script>alert("x")</script> & 'quotes' ]]> \u0000\u0007\u202e\ud800 end ${"x".repeat(500)}`;
+const HOSTILE_NAME = `<script>alert("x")</script> & 'quotes' ]]> \u0000\u0007\u202e\ud800 end ${"x".repeat(500)}`;
 
 export const GALLERY: readonly GalleryCase[] = [
   {

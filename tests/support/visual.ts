@@ -17,13 +17,13 @@ export function rasterise(svg: string, zoom = 1): Buffer {
 }
 
 /** Pixels in which two pictures differ; all of them when their sizes differ. */
-export function difference(a: Buffer, b: Buffer): number {
+function difference(a: Buffer, b: Buffer): number {
   const [one, other] = [PNG.sync.read(a), PNG.sync.read(b)];
   if (one.width !== other.width || one.height !== other.height) return one.width * one.height;
   return pixelmatch(one.data, other.data, undefined, one.width, one.height, { threshold: 0.05 });
 }
 
-export function goldenPath(name: string): string {
+function goldenPath(name: string): string {
   return fileURLToPath(new URL(`../../fixtures/golden/${name}.png`, import.meta.url));
 }
 

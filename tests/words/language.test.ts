@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
 import { keyUnknown } from "../../src/diagnostics/fields.ts";
-import { CAUTION, WASTE_WORDS } from "../../src/render/svg/words.ts";
 import { bladeCautions } from "../../src/words/en/cautions.ts";
 import { aOrAn, counted, list } from "../../src/words/en/language.ts";
 import { english, formatDiagnostic, wordDiagnostic } from "../../src/words/index.ts";
@@ -49,9 +48,11 @@ test("a diagnostic is a record that survives JSON, and is worded only when it is
 });
 
 test("a waste cause and a caution have one name on every paper", () => {
-  for (const [cause, name] of Object.entries(WASTE_WORDS))
-    expect(name.toLowerCase()).toBe(english.cutting.causes[cause as keyof typeof WASTE_WORDS]);
-  expect(CAUTION).toContain(bladeCautions.shut);
+  for (const [cause, name] of Object.entries(english.drawings.cutting.waste))
+    expect(name.toLowerCase()).toBe(
+      english.cutting.causes[cause as keyof typeof english.drawings.cutting.waste],
+    );
+  expect(english.drawings.cutting.caution).toContain(bladeCautions.shut);
   expect(english.cutting.cautions).toContain(bladeCautions.shut);
   expect(english.making.cutSewn).toContain(bladeCautions.pins);
 });

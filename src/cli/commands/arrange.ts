@@ -93,7 +93,7 @@ export const arrange = (words: Words) =>
         import("../write.ts"),
       ]);
       const pictures = arrangementPictures(found.value, io.words);
-      const drawing = drawArrangements(found.value.name, pictures, spec.value.fabrics);
+      const drawing = drawArrangements(found.value.name, pictures, spec.value.fabrics, words);
       const named = values.out ?? usualFolder(found.value.name);
       const folder = resolve(io.folder, named);
       const inputs = file === "-" ? [] : [resolve(io.folder, file)];

@@ -100,7 +100,7 @@ export const sizes = (words: Words) =>
           io.talk(io.words.commandLine.sizes.thereIsNoUnit(kind, known.join(", ")));
           return EXIT.usage;
         }
-        io.out((await loadDrawings()).drawUnits(units));
+        io.out((await loadDrawings()).drawUnits(units, words));
         return EXIT.done;
       }
       if (kind === undefined) {

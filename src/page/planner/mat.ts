@@ -2,7 +2,6 @@ import {
   beforeEntry,
   type Change,
   clothsOf,
-  cuttingSteps,
   type Diagnostic,
   drawFabric,
   english,
@@ -96,8 +95,6 @@ export interface Mat {
   changed: string[];
   /** Why what was said does not fit the quilt as it is now; then the diagrams are those of the quilt. */
   problems: Diagnostic[];
-  /** The cutting steps of what is left. */
-  steps: string;
 }
 
 /** What one strip gives, by the steps as they are printed. */
@@ -165,7 +162,7 @@ function matFabric(plan: Plan, index: number, rest: Plan, told: MatFabric["told"
       ...(purchase === null ? [] : [purchase.text]),
       ...bought.map(({ name, used }) => `${used} ${name}`),
     ].join(", "),
-    svg: drawFabric(plan, index),
+    svg: drawFabric(plan, index, english),
   };
 }
 
@@ -250,7 +247,6 @@ function asMat(begun: Gone, rest: Gone, work: string, base: string, open: Entrie
     fabrics,
     changed,
     problems: rest.problems,
-    steps: cuttingSteps(plan, true, english),
   };
   return { mat, rest: rest.plan };
 }

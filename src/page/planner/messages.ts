@@ -31,7 +31,8 @@ export type ShowWhat = "sewing" | "book";
 /** What is made for looking at. */
 export type Shown =
   | { what: "sewing"; sewing: Sewing | null }
-  | { what: "book"; html: string; files: Record<string, string> };
+  /** Every file, the book and the pattern among them; `problem` where a size of the pattern cannot be planned. */
+  | { what: "book"; files: Record<string, string>; problem: string };
 
 /** What a worker answers, in this order for one `plan`: taken, laid, amounts (perhaps), planned or failed. */
 export type Answer =

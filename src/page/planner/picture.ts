@@ -7,6 +7,50 @@ export type Corner = readonly [number, number];
 /** Ticks to one unit of a picture: a millimetre. */
 export const UNIT = 640;
 
+/** Where a print's up is shown: a place, degrees clockwise from the top, and how long the arrow may be. */
+export interface Up {
+  x: number;
+  y: number;
+  up: number;
+  long: number;
+}
+
+/** Most arrows of one fabric: the largest patches show them. */
+const MOST_UPS = 600;
+
+/** The middle of a shape and what fits in it. */
+export function upIn(corners: readonly Corner[], up: number): Up {
+  let [area, x, y] = [0, 0, 0];
+  corners.forEach(([x1, y1], i) => {
+    const [x2, y2] = corners[(i + 1) % corners.length]!;
+    const cross = x1 * y2 - x2 * y1;
+    area += cross;
+    x += (x1 + x2) * cross;
+    y += (y1 + y2) * cross;
+  });
+  const round = (value: number): number => Math.round(value * 10) / 10;
+  if (area === 0) return { x: 0, y: 0, up, long: 0 };
+  return {
+    x: round(x / (3 * area)),
+    y: round(y / (3 * area)),
+    up,
+    long: round(0.4 * Math.sqrt(Math.abs(area / 2))),
+  };
+}
+
+/** An arrow to where a print's up points; a print that reads both ways has two heads. */
+export function upPath({ x, y, up, long }: Up, twoWay: boolean): string {
+  const angle = (up * Math.PI) / 180;
+  const at = (along: number, side: number): string => {
+    const [dx, dy] = [Math.sin(angle), -Math.cos(angle)];
+    return `${(x + dx * along - dy * side).toFixed(1)} ${(y + dy * along + dx * side).toFixed(1)}`;
+  };
+  const [half, head] = [long / 2, long / 3.4];
+  const tip = (end: number): string =>
+    `M${at(end * (half - head), -head * 0.8)}L${at(end * half, 0)}L${at(end * (half - head), head * 0.8)}`;
+  return `M${at(-half, 0)}L${at(half, 0)}${tip(1)}${twoWay ? tip(-1) : ""}`;
+}
+
 /** A ring round the quilt: its outer edge and its widths. */
 export interface RingPicture {
   x: number;
@@ -22,7 +66,7 @@ export interface Picture {
   across: number;
   down: number;
   /** Patches of one fabric as one shape. */
-  groups: { fabric: string; d: string }[];
+  groups: { fabric: string; d: string; ups: Up[] }[];
   /** Blocks of the setting with their place in its rows. */
   blocks: { row: number; column: number; d: string }[];
   borders: RingPicture[];
@@ -51,17 +95,24 @@ const outline = (points: Top["patches"][number]["outline"], decimals: number): s
 export const outlinePath = (points: Top["patches"][number]["outline"]): string => outline(points, 1);
 
 export function pictureOf(top: Top): Picture {
-  const groups = new Map<string, string[]>();
-  for (const { fabric, outline: points } of top.patches) {
-    const own = groups.get(fabric);
-    const d = outline(points, 1);
-    if (own === undefined) groups.set(fabric, [d]);
-    else own.push(d);
+  const groups = new Map<string, { d: string[]; ups: Up[] }>();
+  for (const { fabric, outline: points, up } of top.patches) {
+    const own = groups.get(fabric) ?? { d: [], ups: [] };
+    groups.set(fabric, own);
+    own.d.push(outline(points, 1));
+    if (up !== null)
+      own.ups.push(
+        upIn(
+          points.map(({ x, y }): Corner => [mm(x), mm(y)]),
+          up,
+        ),
+      );
   }
+  const largest = (ups: readonly Up[]): Up[] => [...ups].sort((a, b) => b.long - a.long).slice(0, MOST_UPS);
   return {
     across: mm(top.across),
     down: mm(top.down),
-    groups: [...groups].map(([fabric, all]) => ({ fabric, d: all.join("") })),
+    groups: [...groups].map(([fabric, { d, ups }]) => ({ fabric, d: d.join(""), ups: largest(ups) })),
     blocks: top.blocks.flatMap(({ place, row, column, outline: points }) =>
       place === "block" ? [{ row, column, d: outline(points, 1) }] : [],
     ),

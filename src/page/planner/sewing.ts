@@ -1,4 +1,12 @@
-import { drawBlock, drawSewing, type Plan, sewingParts, unitStepPictures } from "../../planning.ts";
+import {
+  drawBlock,
+  drawSewing,
+  forMakers,
+  type Plan,
+  sewingParts,
+  unitStepPictures,
+} from "../../planning.ts";
+import { english } from "../../words/index.ts";
 import { mm, outlinePath, UNIT } from "./picture.ts";
 
 type Top = NonNullable<Plan["top"]>;
@@ -93,7 +101,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
   return {
     id: `${part} ${hashOf(`${title} ${details.join(" ")}`)}`,
     title,
-    details,
+    details: details.map(forMakers).filter((line) => line !== ""),
     table:
       table === undefined
         ? null
@@ -311,7 +319,10 @@ function blockGroups(
     if (found === undefined) return group;
     left.splice(left.indexOf(found), 1);
     const bags = { making, fabrics, design: found };
-    const svg = drawBlock(top.designs[found]!, fabrics, ruler, { bags, idPrefix: `sew-block-${found}-` });
+    const svg = drawBlock(top.designs[found]!, fabrics, ruler, english, {
+      bags,
+      idPrefix: `sew-block-${found}-`,
+    });
     return { ...group, svg, presses: blockPresses(found, top, making) };
   });
   return { groups, designs };
@@ -320,12 +331,12 @@ function blockGroups(
 /** The sewing of a plan as the page goes through it; null where nobody says how it is sewn. */
 export function sewingOf(plan: Plan): Sewing | null {
   const { making, top, fabrics, ruler } = plan;
-  const parts = sewingParts(plan);
+  const parts = sewingParts(plan, english);
   if (making === undefined || top === null || parts === null) return null;
-  const pictures = unitStepPictures(top, making, fabrics, ruler);
+  const pictures = unitStepPictures(top, making, fabrics, ruler, english);
   const picturesOf = (name: string): Pictures =>
     pictures.units.find(({ title }) => title.startsWith(`${name}: `))?.pictures ?? [];
-  const drawn = drawSewing(top, making, fabrics, ruler);
+  const drawn = drawSewing(top, making, fabrics, ruler, english);
   const svgOf = (name: string): string => drawn.find((each) => each.name === name)?.svg ?? "";
   const { groups: blocks, designs } = blockGroups(parts, plan, top, making);
   const withFirst = (groups: SewGroup[], svg: string, presses: PressPicture[] = []): SewGroup[] =>

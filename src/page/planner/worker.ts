@@ -3,7 +3,8 @@ import { difference, ideasFor, saves, tryIdeas } from "../../savings/index.ts";
 import { chooseTurnings, chooseWays } from "./choosing.ts";
 import { keepsOf } from "./keeps.ts";
 import { matOf } from "./mat.ts";
-import type { Answer, Ask, ChooseWhat } from "./messages.ts";
+import type { Answer, Ask, ChooseWhat, ShowWhat } from "./messages.ts";
+import { patternFor } from "./pattern.ts";
 import { Overtaken, planText, solveKeeping, tryText, unless } from "./plan-text.ts";
 import { show } from "./show.ts";
 
@@ -28,6 +29,7 @@ export function workerLoop(port: Port): (ask: Ask) => void {
   let busy = false;
   let last: { plan: Plan; text: string; name: string } | null = null;
   let mats = 0;
+  let shows = 0;
 
   const run = async (): Promise<void> => {
     if (busy) return;
@@ -83,6 +85,23 @@ export function workerLoop(port: Port): (ask: Ask) => void {
       if (laid !== null && laid.mat.problems.length > 0 && otherwise !== undefined)
         laid = await lay(otherwise);
       if (laid !== null && !overtaken()) port.post({ kind: "mat", id, mat: laid.mat });
+    } catch (error) {
+      port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
+    }
+  };
+
+  /** Draws what is looked at of the plan last told; the pattern's further sizes are planned first. */
+  const showLast = async (id: number, what: ShowWhat): Promise<void> => {
+    if (last === null) return;
+    const { plan, text, name } = last;
+    const at = newest;
+    const overtaken = () => shows !== id || newest !== at;
+    const tell = (answer: Answer) => void (answer.kind === "kept" && port.post(answer));
+    const solve = solveKeeping({ keeps, overtaken, pause: port.pause, tell });
+    try {
+      const pattern =
+        what === "book" ? await unless(Overtaken, () => patternFor(text, name, plan, solve)) : null;
+      if (!overtaken()) port.post({ kind: "shown", id, shown: show(plan, what, pattern) });
     } catch (error) {
       port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
     }
@@ -146,7 +165,8 @@ export function workerLoop(port: Port): (ask: Ask) => void {
         void run();
         return;
       case "show":
-        if (last !== null) port.post({ kind: "shown", id: ask.id, shown: show(last.plan, ask.what) });
+        shows = ask.id;
+        void showLast(ask.id, ask.what);
         return;
       case "mat":
         mats = ask.id;

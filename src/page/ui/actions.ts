@@ -79,7 +79,7 @@ export function sayOfWork(work: string, say: string, otherwise?: string): void {
   state.said.value = say;
 }
 
-function show(text: string): void {
+function show(text: string, keep = true): void {
   batch(() => {
     // A change is told against the last amounts that were known for sure.
     if (state.progress.value === "done" || state.progress.value === "so-far")
@@ -96,7 +96,8 @@ function show(text: string): void {
   });
   session?.tryTexts([]);
   askPlan();
-  keepDraft(draft, text, state.model.value.name, state.work.value);
+  if (keep) keepDraft(draft, text, state.model.value.name, state.work.value);
+  else state.keptAt.value = "";
 }
 
 let asking = false;
@@ -111,8 +112,8 @@ function askPlan(): void {
   });
 }
 
-/** Puts a quilt on the table. */
-export function begin(text: string, name: string, key: string, work = ""): void {
+/** Puts a quilt on the table. One of those to begin with is kept once it is changed. */
+export function begin(text: string, name: string, key: string, work = "", keep = true): void {
   history = historyOf(text, (what) => what === TYPED, work);
   draft = key;
   batch(() => {
@@ -142,7 +143,7 @@ export function begin(text: string, name: string, key: string, work = ""): void 
   void sewnOf(key).then((sewn) => {
     if (draft === key) state.sewn.value = sewn;
   });
-  show(text);
+  show(text, keep);
   const [block] = state.model.value.blocks;
   const empty = state.model.value.blocks.some(({ empties }) => empties.length > 0);
   state.sheet.value = empty && block !== undefined ? { block: block.key } : "quilt";
@@ -166,6 +167,7 @@ export function edit(change: (text: string) => string, say: string | (() => stri
     return false;
   }
   const sentence = typeof say === "string" ? say : say();
+  if (changed && typeof say !== "string") history.name(sentence);
   if (sentence !== "") state.said.value = sentence;
   return changed;
 }
@@ -173,6 +175,7 @@ export function edit(change: (text: string) => string, say: string | (() => stri
 /** How far the sewing is; kept at once. */
 export function sew(change: Partial<Sewn>): void {
   state.sewn.value = { ...state.sewn.value, ...change };
+  if (state.keptAt.value === "") keepDraft(draft, state.text.value, state.model.value.name, state.work.value);
   keepSewn(draft, state.sewn.value, () => {
     state.keptAt.value = words.notKept;
   });
@@ -195,18 +198,27 @@ function goTo({ text, work }: { text: string; work: string }): void {
   show(text);
 }
 
+const wentTo = (way: string, what: string): string =>
+  what === "" ? `${way}.` : `${way}: ${what === TYPED ? words.textTitle : what}`;
+
 export function undo(): void {
   const back = history.undo();
-  if (back === null) return;
+  if (back === null) {
+    state.said.value = words.nothingToUndo;
+    return;
+  }
   goTo(back);
-  state.said.value = `${words.undo}: ${back.what === TYPED ? words.textTitle : back.what}`;
+  state.said.value = wentTo(words.undo, back.what);
 }
 
 export function redo(): void {
   const on = history.redo();
-  if (on === null) return;
+  if (on === null) {
+    state.said.value = words.nothingToRedo;
+    return;
+  }
   goTo(on);
-  state.said.value = `${words.redo}: ${on.what === TYPED ? words.textTitle : on.what}`;
+  state.said.value = wentTo(words.redo, on.what);
 }
 
 let savingsNumber = 0;

@@ -46,13 +46,32 @@ export function costText(ticks: number, unit: Amount["unit"]): string {
   return ticks > 0 ? words.changeMore(size) : words.changeLess(size);
 }
 
-/** Folds of cloth an amount is drawn as: eighths of a yard, or 10 cm; above two yards one fold is twice as much. */
-export function foldsOf({ length, unit }: Amount): number {
-  if (length === null || length === 0) return 0;
-  const metric = unit === "m" || unit === "cm";
-  const each = metric ? 10 * TICKS_PER.cm : TICKS_PER.yd / 8;
-  const folds = Math.ceil(length / each);
-  return folds > 16 ? Math.ceil(folds / 2) : folds;
+const metricOf = ({ unit }: Pick<Amount, "unit">): boolean => unit === "m" || unit === "cm";
+
+/** Folds of one fabric, and of a whole pile, that are not higher than a screen. */
+const MOST_FOLDS = 16;
+const MOST_IN_ALL = 64;
+
+/** What one fold stands for in the whole pile: an eighth of a yard or 10 cm, doubled until the pile is no taller than a screen. */
+export function foldOf(metric: boolean): number {
+  const all = (state.amounts.value?.fabrics ?? []).map(({ length }) => length ?? 0);
+  let each = metric ? 10 * TICKS_PER.cm : TICKS_PER.yd / 8;
+  const folds = (): number[] => all.map((length) => Math.ceil(length / each));
+  while (Math.max(0, ...folds()) > MOST_FOLDS || folds().reduce((sum, one) => sum + one, 0) > MOST_IN_ALL)
+    each *= 2;
+  return each;
+}
+
+/** Folds of cloth an amount is drawn as. */
+export function foldsOf(amount: Amount): number {
+  const { length } = amount;
+  return length === null || length === 0 ? 0 : Math.ceil(length / foldOf(metricOf(amount)));
+}
+
+/** What one fold is, to be read. */
+export function foldSaid(): string {
+  const metric = (state.amounts.value?.fabrics ?? []).some(metricOf);
+  return formatMeasure(foldOf(metric), metric ? "cm" : "yd", { typeset: true });
 }
 
 /** All lengths together, where every fabric is sold in one measure. */

@@ -6,7 +6,7 @@ import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { counts } from "./counts.ts";
 import * as state from "./state.ts";
-import { lengthSaid } from "./steps.tsx";
+import { sizeSaid } from "./steps.tsx";
 
 const SHOWN = ["crib", "twin", "full", "queen"];
 
@@ -39,7 +39,7 @@ export function Beds({ top }: { top: Picture }) {
         class="beds"
         viewBox={`${-per} ${-per} ${widest + 2 * per} ${most + 2 * per}`}
         role="img"
-        aria-label={words.sizeNow(lengthSaid(w * UNIT), lengthSaid(h * UNIT), counts().across, counts().down)}
+        aria-label={words.sizeNow(sizeSaid(w * UNIT, h * UNIT), counts().across, counts().down)}
       >
         {beds.map(({ name, across, along }) => (
           <g key={name}>
@@ -59,9 +59,7 @@ export function Beds({ top }: { top: Picture }) {
           </text>
         ))}
       </svg>
-      <p class="figure">
-        {lengthSaid(w * UNIT).replace(/ [a-z]+$/, "")} × {lengthSaid(h * UNIT)}
-      </p>
+      <p class="figure">{sizeSaid(w * UNIT, h * UNIT)}</p>
       <div class="row">
         {beds.map((bed) => (
           <button

@@ -13,19 +13,33 @@ import { ringsOf } from "../../edits/ring-edits.ts";
 import { patchesOf } from "../../edits/unit-patches.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
-import { BlockPicture, blockSize, Swatch } from "./cloth.tsx";
+import { NineTogether, Unfit } from "./block-beside.tsx";
+import { Swatch } from "./cloth.tsx";
 import { Corners, cornersOpen } from "./corners.tsx";
 import { Faults } from "./faults.tsx";
+import { Group } from "./group.tsx";
 import { blockOnPaper, colour, squareName, turn } from "./laying.ts";
 import { MotifLeaf } from "./motifs.tsx";
 import { Paper } from "./paper.tsx";
 import { Pile } from "./pile.tsx";
 import { QuiltPicture } from "./quilt-picture.tsx";
+import { saidOnPaper } from "./said-here.tsx";
 import * as state from "./state.ts";
-import { Label, lengthSaid, lengthTyped, rulerMark, Stepper, sizeTyped } from "./steps.tsx";
+import {
+  countTyped,
+  Label,
+  lengthHeld,
+  lengthSaid,
+  lengthTyped,
+  rulerMark,
+  Stepper,
+  sizeTyped,
+} from "./steps.tsx";
 import { Tray } from "./tray.tsx";
 import { ColumnFields, UnitFields } from "./unit-fields.tsx";
 
+/** Most squares of a block each way. */
+const MOST_SQUARES = 40;
 const HELP = { lay: words.helpPaper, colour: words.helpColour, off: words.helpOff };
 
 const countIn = (key: string): number =>
@@ -100,13 +114,29 @@ function Facts({ block }: { block: BlockModel }) {
       <div class="facts">
         <Stepper
           what={words.across}
-          value={<b>{`${block.columns} ${words.across}`}</b>}
+          value=""
+          typed={{
+            now: String(block.columns),
+            after: words.across,
+            take: (wish) => {
+              const c = countTyped(wish, MOST_SQUARES);
+              if (c !== null) resize(c, block.rows);
+            },
+          }}
           less={() => resize(block.columns - 1, block.rows)}
           more={() => resize(block.columns + 1, block.rows)}
         />
         <Stepper
           what={words.down}
-          value={<b>{`${block.rows} ${words.down}`}</b>}
+          value=""
+          typed={{
+            now: String(block.rows),
+            after: words.down,
+            take: (wish) => {
+              const r = countTyped(wish, MOST_SQUARES);
+              if (r !== null) resize(block.columns, r);
+            },
+          }}
           less={() => resize(block.columns, block.rows - 1)}
           more={() => resize(block.columns, block.rows + 1)}
         />
@@ -114,7 +144,7 @@ function Facts({ block }: { block: BlockModel }) {
           what={words.width2}
           value=""
           typed={{
-            now: lengthSaid(across),
+            now: lengthHeld(across),
             after: words.width2,
             take: (wish) => sized(lengthTyped(wish), lengthText(down, state.model.value)),
           }}
@@ -128,7 +158,7 @@ function Facts({ block }: { block: BlockModel }) {
             what={words.height}
             value=""
             typed={{
-              now: lengthSaid(down),
+              now: lengthHeld(down),
               after: words.height,
               take: (wish) => sized(lengthText(across, state.model.value), lengthTyped(wish)),
             }}
@@ -143,14 +173,16 @@ function Facts({ block }: { block: BlockModel }) {
     <div class="facts">
       <Stepper
         what={words.blockSquares}
-        value={
-          <>
-            <b>
-              {block.columns} × {block.rows}
-            </b>{" "}
-            {words.blockSquares}
-          </>
-        }
+        value=""
+        typed={{
+          now: `${block.columns} × ${block.rows}`,
+          after: words.blockSquares,
+          take: (wish) => {
+            const [wide2 = "", high = wide2, ...more] = wish.split(/\s*[x×]\s*/i);
+            const [c, r] = [countTyped(wide2, MOST_SQUARES), countTyped(high, MOST_SQUARES)];
+            if (c !== null && r !== null && more.length === 0) resize(c, r);
+          },
+        }}
         less={() => resize(block.columns - 1, same ? block.rows - 1 : block.rows)}
         more={() => resize(block.columns + 1, same ? block.rows + 1 : block.rows)}
       />
@@ -158,7 +190,7 @@ function Facts({ block }: { block: BlockModel }) {
         what={words.finished}
         value=""
         typed={{
-          now: lengthSaid(size),
+          now: lengthHeld(size),
           after: words.finished,
           take: (wish) => {
             const made = sizeTyped(wish);
@@ -207,22 +239,6 @@ function PatchList({ block }: { block: BlockModel }) {
         {words.turnIt}
       </button>
     </div>
-  );
-}
-
-/** The block by itself, nine times, as in a quilt: a pinwheel is seen to be one. */
-function NineTogether({ block }: { block: BlockModel }) {
-  const [w, h] = blockSize(block);
-  const model = state.model.value;
-  return (
-    <figure class="nine">
-      <figcaption>{words.nineTogether}</figcaption>
-      <div class="ninegrid" style={{ aspectRatio: `${w} / ${h}` }}>
-        {Array.from({ length: 9 }, (_, i) => (
-          <BlockPicture key={i} block={block} model={model} />
-        ))}
-      </div>
-    </figure>
   );
 }
 
@@ -283,7 +299,7 @@ export function BlockSheet() {
           </button>
         </h2>
         {blocks.length < 2 ? null : (
-          <div class="choice" role="group" aria-label={words.blocksLabel}>
+          <Group name="choice" label={words.blocksLabel}>
             {blocks.map(({ key, name }) => (
               <button
                 key={key}
@@ -295,12 +311,13 @@ export function BlockSheet() {
                 {name}
               </button>
             ))}
-          </div>
+          </Group>
         )}
         <Facts block={block} />
         {corners === null ? <Paper block={block} /> : <Corners block={block} area={corners} />}
+        <Unfit block={block} />
         <p class="said" aria-hidden="true">
-          {state.said.value || HELP[state.tool.value]}
+          {saidOnPaper() || HELP[state.tool.value]}
         </p>
         {corners !== null ? null : (
           <>

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from "preact";
 import type { BlockModel, FabricModel, QuiltModel } from "../../edits/model.ts";
-import { patchesOf } from "../../edits/unit-patches.ts";
+import { patchesOf, squeezedOf } from "../../edits/unit-patches.ts";
 import { fabricPatterns } from "../../planning.ts";
-import { type Corner, pathOf, UNIT } from "../planner/picture.ts";
+import { type Corner, pathOf, UNIT, type Up, upIn, upPath } from "../planner/picture.ts";
 
 type Mark = ReturnType<typeof fabricPatterns>[number]["nodes"][number];
 
@@ -90,19 +90,34 @@ export function Cloth({
   );
 }
 
+/** Arrows to where the prints of one fabric read, dark within a pale halo so that they show on any cloth. */
+export function Ups({ all, fabric }: { all: readonly Up[]; fabric: FabricModel | null }) {
+  if (all.length === 0) return null;
+  const d = all.map((one) => upPath(one, fabric?.print.startsWith("two-way") === true)).join("");
+  return (
+    <g aria-hidden="true" class="ups">
+      <path class="uphalo" d={d} />
+      <path class="upline" d={d} />
+    </g>
+  );
+}
+
 interface Group {
   fabric: FabricModel | null;
   d: string;
+  ups: Up[];
 }
 
 /** Patches of a block by fabric, one shape each. */
-export function blockGroups(block: BlockModel, model: QuiltModel, colourway = ""): Group[] {
+function blockGroups(block: BlockModel, model: QuiltModel, colourway: string, turn: number): Group[] {
   const groups = new Map<string, Group>();
   for (const unit of block.units) {
-    for (const patch of patchesOf(unit, block, model, colourway) ?? []) {
+    for (const patch of patchesOf(unit, block, model, colourway, turn) ?? squeezedOf(unit, block, model)) {
       const key = patch.fabric?.name ?? "";
-      const group = groups.get(key) ?? { fabric: patch.fabric, d: "" };
-      group.d += pathOf(patch.corners.map(([x, y]): Corner => [x / UNIT, y / UNIT]));
+      const group = groups.get(key) ?? { fabric: patch.fabric, d: "", ups: [] };
+      const corners = patch.corners.map(([x, y]): Corner => [x / UNIT, y / UNIT]);
+      group.d += pathOf(corners);
+      if (patch.up !== null) group.ups.push(upIn(corners, patch.up));
       groups.set(key, group);
     }
   }
@@ -141,8 +156,11 @@ export function BlockPicture({
     >
       <g transform={`rotate(${turn} ${w / 2} ${h / 2})`}>
         <rect class="sheet" x="0" y="0" width={w} height={h} stroke-width={seam} />
-        {blockGroups(block, model, colourway).map(({ fabric, d }) => (
-          <Cloth key={fabric?.name} d={d} fabric={fabric} prefix={null} seam={seam} />
+        {blockGroups(block, model, colourway, turn).map(({ fabric, d, ups }) => (
+          <g key={fabric?.name}>
+            <Cloth d={d} fabric={fabric} prefix={null} seam={seam} />
+            <Ups all={ups} fabric={fabric} />
+          </g>
         ))}
       </g>
     </svg>

@@ -289,9 +289,6 @@ function More({ fabric }: { fabric: MatFabric }) {
       <details class="notes">
         <summary>{words.asPrinted}</summary>
         <Drawing svg={fabric.svg} name={words.drawingOf(fabric.name)} />
-        <pre class="lines" tabIndex={0}>
-          {state.mat.value?.steps}
-        </pre>
       </details>
       <div class="row tight">
         {work.value === "" ? null : (

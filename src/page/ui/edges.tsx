@@ -7,10 +7,16 @@ import { Stitches, Swatch } from "./cloth.tsx";
 import { BorderHand, clothOf, firstName, nameOf } from "./ring-hand.tsx";
 import { Sashing } from "./sashing.tsx";
 import * as state from "./state.ts";
-import { Label, lengthSaid, lengthTyped, rulerMark, Stepper } from "./steps.tsx";
+import { Label, lengthHeld, lengthTyped, rulerMark, Stepper } from "./steps.tsx";
 
 const usual = (inches: string, centimetres: string): string =>
   ["in", "yd"].includes(state.model.value.unit) ? inches : centimetres;
+
+/** What a border is after the edit that is told of. */
+function widthSaid(index: number, name: string): string {
+  const { borders, unit } = state.model.value;
+  return `${name} ${lengthHeld(ticksOf(borders[index]?.width, unit) ?? 0)}.`;
+}
 
 function Borders() {
   const { borders, unit } = state.model.value;
@@ -27,7 +33,7 @@ function Borders() {
             edit(
               (text) =>
                 border.block === "" ? widenBorder(text, i, marks, rulerMark()) : widenPieced(text, i, marks),
-              () => `${name} ${lengthSaid(ticksOf(state.model.value.borders[i]?.width, unit) ?? 0)}.`,
+              () => widthSaid(i, name),
             );
           return (
             <li key={i} class={held ? "held" : ""}>
@@ -52,11 +58,14 @@ function Borders() {
                   what={`${words.border(i + 1, name)}, ${words.width}`}
                   value=""
                   typed={{
-                    now: lengthSaid(width),
+                    now: lengthHeld(width),
                     take: (wish) => {
                       const made = lengthTyped(wish);
                       if (made !== null)
-                        edit((text) => setRingWidth(text, i, made), `${name} ${lengthSaid(width)}.`);
+                        edit(
+                          (text) => setRingWidth(text, i, made),
+                          () => widthSaid(i, name),
+                        );
                     },
                   }}
                   less={() => widen(-4)}

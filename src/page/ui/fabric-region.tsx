@@ -8,7 +8,7 @@ import {
   setOwnCloth,
   setPrint,
 } from "../../edits/fabric-edits.ts";
-import { EIGHTH_INCH_RULER, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import { EIGHTH_INCH_RULER, fabricKey, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
@@ -16,10 +16,12 @@ import { amountText, changeOf, stateOf, sumText } from "./amount-lines.ts";
 import { Choices } from "./choices.tsx";
 import { Swatch } from "./cloth.tsx";
 import { Faults } from "./faults.tsx";
+import { Group } from "./group.tsx";
 import { Folds, fabricNamed, Proof } from "./pile.tsx";
 import { SavingsList } from "./savings-list.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
+import { typedInto } from "./typed-into.ts";
 
 const rulerNow = () =>
   ["in", "yd"].includes(state.model.value.unit) ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
@@ -133,7 +135,14 @@ function ClothLeaf({ name }: { name: string }) {
             value={name}
             onChange={({ currentTarget }) => {
               const wish = currentTarget.value.trim();
-              if (edit((text) => renameFabric(text, fabric.index, wish), wish)) state.opened.value = wish;
+              const taken = state.model.value.fabrics.some(
+                (one) => one.index !== fabric.index && fabricKey(one.name) === fabricKey(wish),
+              );
+              if (wish === "" || taken) {
+                currentTarget.value = name;
+                state.said.value = wish === "" ? words.nameWanted : words.nameTaken(wish);
+              } else if (edit((text) => renameFabric(text, fabric.index, wish), wish))
+                state.opened.value = wish;
             }}
           />
         </label>
@@ -143,9 +152,12 @@ function ClothLeaf({ name }: { name: string }) {
             value={fabric.width}
             placeholder={String(state.model.value.cloth.width ?? "43 in")}
             onChange={({ currentTarget }) =>
-              edit(
-                (text) => setOwnCloth(text, fabric.index, "width", currentTarget.value.trim()),
-                `${name}: ${words.ownWidth} ${currentTarget.value}`,
+              typedInto(
+                currentTarget,
+                fabric.width,
+                (text, wish) => setOwnCloth(text, fabric.index, "width", wish),
+                words.wide,
+                words.wrongCloth.width,
               )
             }
           />
@@ -161,7 +173,7 @@ function ClothLeaf({ name }: { name: string }) {
           />
         </label>
       </div>
-      <div class="row choice" role="group" aria-label={words.print}>
+      <Group name="row choice" label={words.print}>
         {Object.entries(words.prints).map(([value, said]) => (
           <button
             key={value}
@@ -173,7 +185,7 @@ function ClothLeaf({ name }: { name: string }) {
             {said}
           </button>
         ))}
-      </div>
+      </Group>
       {amount === undefined ? null : <Why amount={amount} />}
       {used || state.model.value.fabrics.length < 2 ? null : (
         <Label
@@ -200,7 +212,13 @@ function Shop() {
         value={String(cloth[what] ?? "")}
         placeholder={usual}
         onChange={({ currentTarget }) =>
-          edit((text) => setCloth(text, what, currentTarget.value.trim()), `${label}: ${currentTarget.value}`)
+          typedInto(
+            currentTarget,
+            String(cloth[what] ?? ""),
+            (text, wish) => setCloth(text, what, wish),
+            label,
+            words.wrongCloth[what],
+          )
         }
       />
     </label>
@@ -249,14 +267,22 @@ export function FabricRegion() {
         <h2>{words.toBuy}</h2>
         <Table />
         <p class="quiet estimates">{words.estimates}</p>
-        <Faults />
         <Shop />
+        <Faults />
       </section>
       <div class="side1">
-        {state.opened.value === null ? null : <ClothLeaf name={state.opened.value} />}
+        {state.opened.value === null ? (
+          <p class="quiet">{words.openFabric}</p>
+        ) : (
+          <ClothLeaf key={state.opened.value} name={state.opened.value} />
+        )}
+      </div>
+      <div class="side1">
         <section class="leaf" aria-label={words.whatWouldSave}>
           <SavingsList />
         </section>
+      </div>
+      <div class="side1">
         <section class="leaf" aria-label={words.choicesTitle}>
           <Choices />
         </section>

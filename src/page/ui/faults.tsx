@@ -20,6 +20,9 @@ function mend(line: number, from: string, to: string): void {
   }, `${from} → ${to}`);
 }
 
+/** A hint in the file's own spelling helps beside the text; beside the drawing the drawing is what is changed. */
+const speaksOfText = (hint: string): boolean => hint.includes("`") && !state.textOpen.value;
+
 /** What has to be put right, numbered as in the text, in words that say what to do; then what is good to know. */
 export function Faults() {
   const all = state.faults.value;
@@ -42,7 +45,7 @@ export function Faults() {
                   </span>
                   <div>
                     <p>{message}</p>
-                    <p class="quiet">{hint}</p>
+                    {speaksOfText(hint) ? null : <p class="quiet">{hint}</p>}
                     <div class="row">
                       {better === null || at === null ? null : (
                         <button
@@ -74,7 +77,7 @@ export function Faults() {
           <ul>
             {notes.map(({ message, hint }, i) => (
               <li key={i}>
-                {message} <span class="quiet">{hint}</span>
+                {message} {speaksOfText(hint) ? null : <span class="quiet">{hint}</span>}
               </li>
             ))}
           </ul>

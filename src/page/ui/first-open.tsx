@@ -3,8 +3,8 @@ import { readModel } from "../../edits/model.ts";
 import { layOutQuilt, readSpecFile } from "../../planning.ts";
 import { type Picture, pictureOf } from "../planner/picture.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
-import { type Draft, drafts, tookUp } from "../store.ts";
 import { words } from "../words/en.ts";
+import { LeftOff } from "./left-off.tsx";
 import { openFromDisk, takeText } from "./opening.ts";
 import { QuiltPicture } from "./quilt-picture.tsx";
 import * as state from "./state.ts";
@@ -30,59 +30,13 @@ function useTops(): ReadonlyMap<string, Picture> {
   return tops;
 }
 
-function LeftOff() {
-  const [kept, setKept] = useState<readonly Draft[]>([]);
-  useEffect(() => {
-    void drafts().then(setKept);
-  }, []);
-  if (kept.length === 0) return null;
-  return (
-    <div class="again">
-      <span class="quiet">{words.leftOff}</span>
-      {kept.slice(0, 8).map((draft) => (
-        <button
-          key={draft.key}
-          type="button"
-          class="act"
-          onClick={() => {
-            tookUp(draft);
-            takeText(draft.text, draft.key, draft.work);
-          }}
-        >
-          {draft.name || words.theQuilt}, {when(draft.at)}
-        </button>
-      ))}
-      {kept.slice(0, 8).map(({ key, name, older }) =>
-        older.length === 0 ? null : (
-          <details key={key} class="notes">
-            <summary>
-              {name || words.theQuilt}: {words.earlier(older.length)}
-            </summary>
-            {older.map(({ at, text, work }) => (
-              <button key={at} type="button" class="act" onClick={() => takeText(text, null, work)}>
-                {when(at)}
-              </button>
-            ))}
-          </details>
-        ),
-      )}
-    </div>
-  );
-}
-
-function when(at: number): string {
-  const [then, now] = [new Date(at), new Date()];
-  const time = `${then.getHours()}:${String(then.getMinutes()).padStart(2, "0")}`;
-  if (then.toDateString() === now.toDateString()) return time;
-  return `${then.getFullYear()}-${String(then.getMonth() + 1).padStart(2, "0")}-${String(then.getDate()).padStart(2, "0")} ${time}`;
-}
-
 /** Three quilts and an empty sheet, all to one scale, standing on one line: size is understood without reading. */
 export function FirstOpen() {
   const tops = useTops();
   return (
     <main id="work" class="tableau">
       <h1 class="heard">{words.startsLabel}</h1>
+      <LeftOff />
       <div class="shelf">
         {STARTS.map((start) => {
           const top = tops.get(start.key);
@@ -143,7 +97,6 @@ export function FirstOpen() {
         <span class="scaleline" />
         {words.scale}
       </p>
-      <LeftOff />
       <p class="said">{state.said.value}</p>
       <div class="row">
         <button

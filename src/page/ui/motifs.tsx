@@ -54,13 +54,22 @@ function Way({ name, grid, block }: { name: string; grid: Grid; block: BlockMode
 export function MotifLeaf({ block }: { block: BlockModel }) {
   const [open, setOpen] = useState(false);
   if (block.empties.length > 0 || block.units.length < 2) return null;
-  if (!open) return <Label onClick={() => setOpen(true)}>{words.motifsTry}</Label>;
-  const found = waysOf(state.text.value, block.key);
-  if (found === null) return <p class="quiet">{words.noMotifs}</p>;
+  const found = open ? waysOf(state.text.value, block.key) : null;
+  return (
+    <section class={found === null ? "leaf motifs" : "leaf motifs open"} aria-label={words.motifs}>
+      <Label pressed={open} onClick={() => setOpen(!open)}>
+        {words.motifsTry}
+      </Label>
+      {open && found === null ? <p class="quiet">{words.noMotifs}</p> : null}
+      {found === null ? null : <Ways found={found} block={block} />}
+    </section>
+  );
+}
+
+function Ways({ found, block }: { found: MotifWays; block: BlockModel }) {
   const { motifs, ways } = found;
   return (
-    <section class="leaf motifs" aria-label={words.motifs}>
-      <h3>{words.motifs}</h3>
+    <>
       <p class="quiet">{words.motifsHelp(motifs.places.length)}</p>
       <div class="four ways" role="group" aria-label={words.motifs}>
         {ways.map(({ key, grid }) => (
@@ -80,6 +89,6 @@ export function MotifLeaf({ block }: { block: BlockModel }) {
           </button>
         ))}
       </div>
-    </section>
+    </>
   );
 }

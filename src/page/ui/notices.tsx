@@ -1,6 +1,7 @@
 import { changedOnDisk, type OnDisk, seenOnDisk } from "../files.ts";
 import { words } from "../words/en.ts";
 import { edit, keepApart } from "./actions.ts";
+import { fileRefused } from "./opening.ts";
 import * as state from "./state.ts";
 
 /** Looks whether the file that is open here has been changed by something else. */
@@ -13,6 +14,20 @@ export async function lookOnDisk(): Promise<OnDisk | null> {
 function answered(found: OnDisk): void {
   seenOnDisk(found);
   state.onDisk.value = null;
+}
+
+/** A file that is no quilt: what lies on the table is still there. */
+export function Refused() {
+  const why = fileRefused.value;
+  if (why === "") return null;
+  return (
+    <div class="notice" role="alert">
+      <span>{why}</span>
+      <button type="button" class="act" onClick={() => (fileRefused.value = "")}>
+        {words.understood}
+      </button>
+    </div>
+  );
 }
 
 /** What happened to the quilt elsewhere, with what can be done: nothing is taken or overwritten unasked. */

@@ -1,14 +1,30 @@
-import { forgetFile, type Opened, openFile } from "../files.ts";
+import { signal } from "@preact/signals";
+import { readModel } from "../../edits/model.ts";
+import { forgetFile, type Opened, openFile, rememberFile } from "../files.ts";
+import { EMPTY_SHEET, STARTS } from "../starts.ts";
 import { CLASS, draftOf, newKey, tookUp } from "../store.ts";
 import { words } from "../words/en.ts";
 import { begin, sayOfWork } from "./actions.ts";
 import * as state from "./state.ts";
 
+/** Why the file opened last was not taken; empty where it was. */
+export const fileRefused = signal("");
+
+function refuse(why: string): void {
+  const still = state.region.value === "first" ? "" : ` ${words.stillHere}`;
+  fileRefused.value = `${why}${still}`;
+  state.said.value = fileRefused.value;
+}
+
+/** A text with blocks or fabrics in it is a quilt or a cut list, whatever faults it has besides. */
+const speaksOfCloth = (text: string): boolean => /^\s*["']?(blocks|fabrics)["']?\s*:/m.test(text);
+
 /** Puts what was opened on the table, or says why it cannot be. The file itself is never touched. */
 export function take(opened: Opened): void {
   if (opened === null) return;
+  fileRefused.value = "";
   if ("problem" in opened) {
-    state.said.value = opened.problem;
+    refuse(opened.problem);
     return;
   }
   if (state.forClass.value && !isWorkFile(opened.text)) {
@@ -19,8 +35,13 @@ export function take(opened: Opened): void {
     takeWork(opened.text);
     return;
   }
+  const { kind } = readModel(opened.text);
+  if (kind === "unreadable" && !speaksOfCloth(opened.text)) {
+    refuse(words.noQuilt(opened.name));
+    return;
+  }
+  rememberFile(opened);
   begin(opened.text, opened.name, newKey());
-  const { kind } = state.model.value;
   if (kind === "quilt") {
     state.said.value = words.opened(opened.name);
     return;
@@ -61,5 +82,7 @@ export async function takeForClass(text: string): Promise<void> {
 /** A quilt from the shelf or from those left off, with no file yet. */
 export function takeText(text: string, key: string | null, work = ""): void {
   forgetFile();
-  begin(text, "", key ?? newKey(), work);
+  fileRefused.value = "";
+  const begun = STARTS.some((start) => start.text === text) || text === EMPTY_SHEET;
+  begin(text, "", key ?? newKey(), work, !begun);
 }

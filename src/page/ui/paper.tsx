@@ -1,12 +1,13 @@
 import { useRef } from "preact/hooks";
 import { type Area, emptySquare, type Square, unitOn } from "../../edits/block-edits.ts";
 import type { BlockModel } from "../../edits/model.ts";
-import { patchesOf } from "../../edits/unit-patches.ts";
-import { pathOf } from "../planner/picture.ts";
+import { patchesOf, squeezedOf } from "../../edits/unit-patches.ts";
+import { pathOf, upIn } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
-import { Cloth, Textures } from "./cloth.tsx";
+import { Cloth, Textures, Ups } from "./cloth.tsx";
 import { colour, layAt, layOver, squareName, turn } from "./laying.ts";
+import { pointIn } from "./quilt-handles.tsx";
 import * as state from "./state.ts";
 
 function inside([x, y]: readonly [number, number], corners: readonly (readonly [number, number])[]): boolean {
@@ -36,13 +37,8 @@ export function Paper({ block }: { block: BlockModel }) {
   const held = unitOn(block, square);
 
   const placeOf = (event: PointerEvent): { at: Square; point: [number, number] } | null => {
-    const box = svg.current?.getBoundingClientRect();
-    if (box === undefined) return null;
-    const per = (w + 2 * MARGIN) / box.width;
-    const [px, py] = [
-      ((event.clientX - box.left) * per - MARGIN) / scale,
-      ((event.clientY - box.top) * per - MARGIN) / scale,
-    ];
+    const { x: at, y: low } = pointIn(svg.current, event);
+    const [px, py] = [at / scale, low / scale];
     const column = block.xs.findIndex((_, i) => px >= block.xs[i]! && px < (block.xs[i + 1] ?? -1));
     const row = block.ys.findIndex((_, i) => py >= block.ys[i]! && py < (block.ys[i + 1] ?? -1));
     return column < 0 || row < 0 ? null : { at: { column, row }, point: [px, py] };
@@ -51,6 +47,8 @@ export function Paper({ block }: { block: BlockModel }) {
     const place = placeOf(event);
     if (place === null || event.button !== 0) return;
     if (event.pointerType === "mouse" && state.tool.value === "lay") {
+      // Heard to its end wherever it ends: off the paper it is said that nothing was laid.
+      svg.current?.setPointerCapture(event.pointerId);
       drag.current = place.at;
       state.areaFrom.value = null;
     }
@@ -68,6 +66,7 @@ export function Paper({ block }: { block: BlockModel }) {
     drag.current = null;
     if (place === null) {
       state.areaFrom.value = null;
+      if (start !== null) state.said.value = words.offPaper;
       return;
     }
     tap(place.at, start, place.point);
@@ -172,16 +171,34 @@ export function Paper({ block }: { block: BlockModel }) {
       <path class="fine" d={fineLines(block, x)} />
       {block.units.map((unit, i) => {
         const patches = patchesOf(unit, block, model);
-        if (patches === null) return <rect key={i} class="unfit" {...rect(unit)} />;
-        return patches.map((patch, j) => (
-          <Cloth
-            key={`${i}-${j}`}
-            d={pathOf(patch.corners.map(([px, py]) => [x(px), x(py)]))}
-            fabric={patch.fabric}
-            prefix="paper-"
-            seam={1.4}
-          />
-        ));
+        return (
+          <g key={i}>
+            {(patches ?? squeezedOf(unit, block, model)).map((patch, j) => (
+              <Cloth
+                key={j}
+                d={pathOf(patch.corners.map(([px, py]) => [x(px), x(py)]))}
+                fabric={patch.fabric}
+                prefix="paper-"
+                seam={1.4}
+              />
+            ))}
+            {(patches ?? []).map(({ up, corners, fabric }, j) =>
+              up === null ? null : (
+                <Ups
+                  key={j}
+                  all={[
+                    upIn(
+                      corners.map(([px, py]) => [x(px), x(py)]),
+                      up,
+                    ),
+                  ]}
+                  fabric={fabric}
+                />
+              ),
+            )}
+            {patches === null ? <rect class="unfit" {...rect(unit)} /> : null}
+          </g>
+        );
       })}
       <path class="squares" d={gridLines(block, x)} />
       <rect class="edge" x="0" y="0" width={w} height={h} />

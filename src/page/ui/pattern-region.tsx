@@ -5,7 +5,9 @@ import { addressOf } from "../address.ts";
 import { saveOther } from "../files.ts";
 import { pageWith } from "../page-copy.ts";
 import { words } from "../words/en.ts";
+import { Group } from "./group.tsx";
 import { useShown, Waiting } from "./later-regions.tsx";
+import { PatternHand } from "./pattern-hand.tsx";
 import { fileNameOf } from "./selvage.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
@@ -34,8 +36,7 @@ async function putInAddress(): Promise<void> {
 /** One file for the class: this page with the quilt in it, to be cut and sewn and not to be changed. */
 function saveForClass(base: string): void {
   const copy = pageWith(document, { text: state.text.value, class: true });
-  void saveOther(asHtml(copy), `${base}-class.html`);
-  state.said.value = words.classSaved;
+  void saveOther(asHtml(copy), `${base}-class.html`, words.classSaved);
 }
 
 /** One file with all of it, to go on with elsewhere. */
@@ -47,7 +48,14 @@ function saveCopy(base: string): void {
 
 /** The book of the quilt as it prints, and what is handed on of it. */
 export function PatternRegion() {
-  const shown = useShown("book");
+  const fresh = useShown("book");
+  // While it is drawn anew, what was there stays, so that nothing moves under a hand that types.
+  const last = useRef(fresh);
+  if (fresh !== null) last.current = fresh;
+  const shown = last.current;
+  const [see, setSee] = useState<"pattern" | "book">("pattern");
+  const html = shown?.files[see === "book" ? "book.html" : "pattern.html"] ?? shown?.files["book.html"] ?? "";
+  const hasPattern = shown?.files["pattern.html"] !== undefined;
   const frame = useRef<HTMLIFrameElement>(null);
   const [paper, setPaper] = useState<"a4" | "letter">(
     ["in", "yd"].includes(state.model.value.unit) ? "letter" : "a4",
@@ -83,8 +91,15 @@ export function PatternRegion() {
               <Label onClick={() => zip(shown.files)}>{words.saveZip}</Label>
             </div>
             <div class="row">
-              <Label onClick={() => void saveOther(asHtml(shown.html), `${base}.html`)}>
-                {words.saveBook}
+              <Label
+                onClick={() =>
+                  void saveOther(
+                    asHtml(html),
+                    see === "book" || !hasPattern ? `${base}.html` : `${base}-pattern.html`,
+                  )
+                }
+              >
+                {see === "book" || !hasPattern ? words.saveBook : words.pattern.savePattern}
               </Label>
               {state.forClass.value ? null : (
                 <>
@@ -94,6 +109,23 @@ export function PatternRegion() {
               )}
             </div>
             <p class="said">{state.said.value}</p>
+            {shown.problem === "" ? null : <p class="alarm">{words.pattern.wrongSizes(shown.problem)}</p>}
+            {hasPattern ? (
+              <Group name="choice" label={words.pattern.handOut}>
+                {(["pattern", "book"] as const).map((one) => (
+                  <button
+                    key={one}
+                    type="button"
+                    class="pickword"
+                    aria-pressed={see === one}
+                    onClick={() => setSee(one)}
+                  >
+                    {words.pattern.papersToSee[one]}
+                  </button>
+                ))}
+              </Group>
+            ) : null}
+            {hasPattern && see === "pattern" && !state.forClass.value ? <PatternHand /> : null}
             <div class="choice" role="group" aria-label={words.paperLabel}>
               {(["a4", "letter"] as const).map((one) => (
                 <button
@@ -110,8 +142,8 @@ export function PatternRegion() {
             <iframe
               ref={frame}
               class={`bookframe ${paper}`}
-              title={words.bookTitle}
-              srcdoc={onPaper(withoutScripts(shown.html), paper)}
+              title={see === "book" ? words.bookTitle : words.patternTitle}
+              srcdoc={onPaper(withoutScripts(html), paper)}
             />
           </>
         )}

@@ -7,6 +7,7 @@ import {
   amountText,
   changeOf,
   changesSaid,
+  foldSaid,
   foldsOf,
   stateOf,
   sumText,
@@ -106,9 +107,7 @@ export function Pile() {
         <span>{failed ? "" : words.sum(sumText(all), state.amounts.value?.total ?? "")}</span>
         <span class="quiet">{empty > 0 ? words.leftEmpty(empty) : changesSaid()}</span>
       </p>
-      <p class="hint">
-        {all.some(({ unit }) => unit === "m" || unit === "cm") ? words.hints.pileMetric : words.hints.pile}
-      </p>
+      <p class="hint">{words.hints.pile(foldSaid())}</p>
     </section>
   );
 }

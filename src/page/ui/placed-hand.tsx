@@ -12,11 +12,13 @@ import {
   putBlock,
   turnPlaced,
 } from "../../edits/quilt-edits.ts";
+import { seenTurn } from "../../edits/unit-patches.ts";
 import { difference } from "../../savings/index.ts";
 import { words } from "../words/en.ts";
 import { edit, sessionInHand } from "./actions.ts";
 import { costText } from "./amount-lines.ts";
 import { BlockPicture, Swatch } from "./cloth.tsx";
+import { Group } from "./group.tsx";
 import * as state from "./state.ts";
 import { Label, Stepper } from "./steps.tsx";
 
@@ -27,7 +29,24 @@ export const nameOf = (key: string): string => blockNamed(state.model.value, key
 
 export function turnTo(turn: number): void {
   const at = state.placed.value;
-  if (at !== null) edit((text) => turnPlaced(text, at, turn), words.placedTurns[turn] ?? "");
+  const placed = at === null ? null : placedAt(at);
+  if (at === null || placed === null) return;
+  const seen = turnSeen(placed, turn);
+  // A turn that cannot be seen would only be one more kind of block to sew.
+  if (seen !== turn && seen === turnSeen(placed, placed.turn) && placed.turn === seen) {
+    state.said.value = words.turnUnseen;
+    return;
+  }
+  edit(
+    (text) => turnPlaced(text, at, seen),
+    seen === turn ? (words.placedTurns[turn] ?? "") : `${words.placedTurns[seen] ?? ""}. ${words.turnUnseen}`,
+  );
+}
+
+/** The least turn that looks the same as one of a placed block. */
+function turnSeen({ block, colourway }: PlacedModel, turn: number): number {
+  const own = blockNamed(state.model.value, block);
+  return own === null ? turn : seenTurn(own, state.model.value, colourway, turn);
 }
 
 const TURNS = [0, 90, 180, 270];
@@ -64,6 +83,11 @@ const chance = signal(0);
 function fill(block: string, rule: FillRule, first: number, number = chance.value + 1): void {
   if (rule === "chance") chance.value = number;
   const said = rule === "chance" ? words.chanceNumber(number) : words.rules[rule];
+  const seen = [0, 90, 180, 270].map((turn) => turnSeen({ block, turn, colourway: "" }, turn));
+  if (seen.every((turn) => turn === 0)) {
+    state.said.value = words.turnUnseen;
+    return;
+  }
   edit((text) => fillTurns(text, block, rule, first, number), `${words.fillAll(nameOf(block))}: ${said}`);
 }
 
@@ -122,15 +146,21 @@ export function PlacedHand() {
   return (
     <>
       <h3>{words.placedAt(block.name, at.row + 1, at.column + 1)}</h3>
-      <div class="four" role="group" aria-label={words.placedAt(block.name, at.row + 1, at.column + 1)}>
+      <Group name="four" label={words.placedAt(block.name, at.row + 1, at.column + 1)}>
         {TURNS.map((turn) => (
           <button key={turn} type="button" aria-pressed={placed.turn === turn} onClick={() => turnTo(turn)}>
             <BlockPicture block={block} model={model} turn={turn} colourway={placed.colourway} />
             {words.placedTurns[turn]}
-            {printed ? <i class="quiet">{costOfTurn(turn)}</i> : null}
+            <i class="quiet cost">
+              {turn !== 0 && turnSeen(placed, turn) !== turn
+                ? words.looksTheSame
+                : printed && turn !== placed.turn
+                  ? costOfTurn(turn)
+                  : ""}
+            </i>
           </button>
         ))}
-      </div>
+      </Group>
       {printed ? <p class="quiet">{words.printTurns}</p> : null}
       <div class="row">
         <Label onClick={() => (state.sheet.value = { block: block.key })}>{words.drawIt}</Label>

@@ -7,7 +7,7 @@ import { words } from "../words/en.ts";
 import { edit } from "./actions.ts";
 import { counts } from "./counts.ts";
 import * as state from "./state.ts";
-import { lengthSaid, rulerMark } from "./steps.tsx";
+import { lengthNumber, lengthSaid, rulerMark } from "./steps.tsx";
 
 /** What a drag would make of the quilt's size or a border's width, shown while the pointer is down. */
 const corner = signal<{ across: number; down: number } | null>(null);
@@ -17,6 +17,14 @@ let start: { x: number; y: number } | null = null;
 export interface Point {
   x: number;
   y: number;
+}
+
+/** Where a pointer is in a drawing, however the drawing is fitted into its place. */
+export function pointIn(svg: SVGSVGElement | null, { clientX, clientY }: PointerEvent): Point {
+  const matrix = svg?.getScreenCTM();
+  if (matrix == null) return { x: 0, y: 0 };
+  const { x, y } = new DOMPoint(clientX, clientY).matrixTransform(matrix.inverse());
+  return { x, y };
 }
 
 export function sizeTo(across: number, down: number): void {
@@ -38,7 +46,7 @@ function blocksTo(top: Picture, { x, y }: Point): { across: number; down: number
   };
 }
 
-/** The quilt's lower right corner folded back: it drags by whole blocks, and arrows move it. */
+/** Four small squares at the quilt's lower right corner, outside it: they drag by whole blocks, and arrows move them. */
 export function CornerHandle({
   top,
   per,
@@ -49,7 +57,7 @@ export function CornerHandle({
   at: (event: PointerEvent) => Point;
 }) {
   const { across: w, down: h } = top;
-  const fold = per * 17;
+  const tab = { x: w + per * 3, y: h + per * 3, side: per * 15 };
   const drag = corner.value;
   const now = counts();
   const key = (event: KeyboardEvent) => {
@@ -77,10 +85,13 @@ export function CornerHandle({
           </text>
         </g>
       )}
+      <text class="ru" font-size={per * 9} x={w - per} y={h + per * 14} text-anchor="end" aria-hidden="true">
+        {words.wholeBlocks}
+      </text>
       <path
         class="foldcorner"
         stroke-width={per}
-        d={`M${w - fold} ${h}L${w} ${h - fold}L${w - fold} ${h - fold}Z`}
+        d={fourSquares(tab.x, tab.y, tab.side)}
         role="slider"
         tabIndex={0}
         aria-label={words.quiltCorner}
@@ -112,6 +123,12 @@ export function CornerHandle({
   );
 }
 
+/** Four squares side by side: the quilt grows and shrinks by whole blocks. */
+function fourSquares(x: number, y: number, side: number): string {
+  const half = side / 2;
+  return `M${x} ${y}h${side}v${side}h${-side}ZM${x + half} ${y}v${side}M${x} ${y + half}h${side}`;
+}
+
 /** How far a point has moved away from the middle of the quilt, by the side it began at. */
 function outward(ring: RingPicture, from: Point, to: Point): number {
   const sides = [
@@ -134,6 +151,24 @@ function widen(index: number, marks: number): void {
       const now = state.model.value.borders[index];
       return `${words.border(index + 1, now?.fabric || now?.block || "")} ${lengthSaid(ticksOf(now?.width, state.model.value.unit) ?? 0)}.`;
     },
+  );
+}
+
+/** Where a border is drawn wider or narrower: two arrowheads with its width between. */
+function WidthGrip({ x, y, per, text }: Point & { per: number; text: string }) {
+  const [wide, high] = [per * 22, per * 7];
+  return (
+    <>
+      <rect class="grip" x={x - wide} y={y - high} width={2 * wide} height={2 * high} stroke-width={per} />
+      <path
+        class="grip"
+        stroke-width={per * 1.6}
+        d={`M${x - per * 17} ${y - per * 2}l${per * 4} ${-per * 3}l${per * 4} ${per * 3}m${-per * 8} ${per * 4}l${per * 4} ${per * 3}l${per * 4} ${-per * 3}`}
+      />
+      <text class="ru" font-size={per * 9} x={x + per * 5} y={y + per * 3.2} text-anchor="middle">
+        {text}
+      </text>
+    </>
   );
 }
 
@@ -175,6 +210,9 @@ export function RingHandle({
       <g aria-hidden="true">
         <rect class="heldhalo" stroke-width={per * 5} {...box} />
         <rect class="next" stroke-width={per * 3} stroke-dasharray={`${per * 8} ${per * 5}`} {...box} />
+        {width === null ? null : (
+          <WidthGrip x={box.x + box.width / 2} y={box.y + box.height} per={per} text={lengthNumber(width)} />
+        )}
         {shown === 0 || width === null ? null : (
           <text
             class="ru big"

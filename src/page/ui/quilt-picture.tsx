@@ -1,7 +1,7 @@
 import type { QuiltModel } from "../../edits/model.ts";
 import { fabricKey } from "../../planning.ts";
 import type { Picture } from "../planner/picture.ts";
-import { Cloth, Textures } from "./cloth.tsx";
+import { Cloth, Textures, Ups } from "./cloth.tsx";
 
 /** The patches of a top, a shape for each fabric, in the colours the file has now. */
 export function Patches({
@@ -19,14 +19,16 @@ export function Patches({
   return (
     <>
       <Textures prefix={prefix} fabrics={model.fabrics} tile={tile} />
-      {top.groups.map(({ fabric, d }) => (
-        <Cloth
-          key={fabric}
-          d={d}
-          fabric={byName.get(fabricKey(fabric)) ?? null}
-          prefix={prefix}
-          seam={top.across / 700}
-        />
+      {top.groups.map(({ fabric, d, ups }) => (
+        <g key={fabric}>
+          <Cloth
+            d={d}
+            fabric={byName.get(fabricKey(fabric)) ?? null}
+            prefix={prefix}
+            seam={top.across / 700}
+          />
+          <Ups all={ups} fabric={byName.get(fabricKey(fabric)) ?? null} />
+        </g>
       ))}
     </>
   );

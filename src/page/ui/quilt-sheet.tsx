@@ -9,12 +9,14 @@ import { Beds } from "./beds.tsx";
 import { counts } from "./counts.ts";
 import { Edges } from "./edges.tsx";
 import { Faults } from "./faults.tsx";
+import { Group } from "./group.tsx";
 import { Pile } from "./pile.tsx";
 import { nameOf, PlacedHand, placedAt, turnTo } from "./placed-hand.tsx";
-import { CornerHandle, type Point, RingHandle, ringPath, sizeTo } from "./quilt-handles.tsx";
+import { CornerHandle, type Point, pointIn, RingHandle, ringPath, sizeTo } from "./quilt-handles.tsx";
 import { Patches } from "./quilt-picture.tsx";
+import { saidOnPaper } from "./said-here.tsx";
 import * as state from "./state.ts";
-import { lengthSaid, Stepper } from "./steps.tsx";
+import { countTyped, lengthNumber, Stepper } from "./steps.tsx";
 
 export function take(at: Place): void {
   const before = state.placed.value;
@@ -46,12 +48,9 @@ function QuiltPaper({ top }: { top: Picture }) {
       : blocks.find(({ row, column }) => row === inHand.row && column === inHand.column);
   const ring = top.borders[state.borderInHand.value ?? -1];
   const per = margin / 20;
-  const pointOf = (event: PointerEvent): Point => {
-    const box = svg.current?.getBoundingClientRect();
-    if (box === undefined) return { x: 0, y: 0 };
-    const scale = (w + 2 * margin) / box.width;
-    return { x: (event.clientX - box.left) * scale - margin, y: (event.clientY - box.top) * scale - margin };
-  };
+  // Numbers of the left ruler lie outside the quilt and want more room than the margin elsewhere.
+  const left = per * 34;
+  const pointOf = (event: PointerEvent): Point => pointIn(svg.current, event);
   const key = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const step = { ArrowLeft: [0, -1], ArrowRight: [0, 1], ArrowUp: [-1, 0], ArrowDown: [1, 0] }[event.key];
@@ -95,7 +94,7 @@ function QuiltPaper({ top }: { top: Picture }) {
       class="paper quilt"
       role="group"
       aria-label={words.theQuilt}
-      viewBox={`${-margin} ${-margin} ${w + 2 * margin} ${h + 2 * margin}`}
+      viewBox={`${-left} ${-margin} ${w + left + margin} ${h + 2 * margin}`}
       onPointerUp={() => {
         drag.current = null;
       }}
@@ -103,7 +102,7 @@ function QuiltPaper({ top }: { top: Picture }) {
       <Patches top={top} model={model} prefix="quilt-" tile={Math.max(w, h) / 60} />
       <rect class="hair" x="0" y="0" width={w} height={h} stroke-width={per * 1.4} />
       <g aria-hidden="true">
-        {marks(top).map(({ at, text, down }) => (
+        {marks(top, per * 9).map(({ at, text, down }) => (
           <g key={`${down}${at}`}>
             <path
               class="rul"
@@ -191,18 +190,31 @@ function QuiltPaper({ top }: { top: Picture }) {
   );
 }
 
-/** Marks along two edges, every foot or every half metre, and where the quilt ends. */
-function marks(top: Picture): { at: number; text: string; down: boolean }[] {
+/** Widths of a number on the ruler, and of a line of it, in parts of the letters' height. */
+const NUMBER = 3.4;
+const LINE = 1.5;
+
+/** Marks along two edges, every so many feet or centimetres that no two numbers meet, and where the quilt ends. */
+function marks(top: Picture, letter: number): { at: number; text: string; down: boolean }[] {
   const inches = ["in", "yd"].includes(state.model.value.unit);
-  const step = inches ? 304.8 : 200;
+  const steps = inches ? [12, 24, 36, 72, 120, 240, 480, 1200] : [20, 50, 100, 200, 500, 1000, 2000, 5000];
+  const unit = inches ? 25.4 : 10;
   const along = (end: number, down: boolean) => {
+    const room = letter * (down ? LINE : NUMBER);
+    const step = unit * (steps.find((one) => one * unit >= room) ?? steps.at(-1)!);
     const all = [];
-    for (let at = 0; at < end - step / 2; at += step)
-      all.push({ at, text: String(Math.round(inches ? at / 25.4 : at / 10)), down });
-    all.push({ at: end, text: lengthSaid(end * UNIT).replace(/ .*$/, ""), down });
+    for (let at = 0; at < end - room; at += step) all.push({ at, text: String(Math.round(at / unit)), down });
+    all.push({ at: end, text: lengthNumber(end * UNIT), down });
     return all;
   };
   return [...along(top.across, false), ...along(top.down, true)];
+}
+
+const MOST_BLOCKS = 100;
+
+function sizeTyped(wish: string, take: (count: number) => void): void {
+  const count = countTyped(wish, MOST_BLOCKS);
+  if (count !== null) take(count);
 }
 
 function Size() {
@@ -215,13 +227,23 @@ function Size() {
       <div class="row">
         <Stepper
           what={words.across}
-          value={`${across} ${words.across}`}
+          value=""
+          typed={{
+            now: String(across),
+            after: words.across,
+            take: (wish) => sizeTyped(wish, (n) => sizeTo(n, down)),
+          }}
           less={() => sizeTo(across - 1, down)}
           more={() => sizeTo(across + 1, down)}
         />
         <Stepper
           what={words.down}
-          value={`${down} ${words.down}`}
+          value=""
+          typed={{
+            now: String(down),
+            after: words.down,
+            take: (wish) => sizeTyped(wish, (n) => sizeTo(across, n)),
+          }}
           less={() => sizeTo(across, down - 1)}
           more={() => sizeTo(across, down + 1)}
         />
@@ -241,7 +263,7 @@ export function QuiltSheet() {
       <section class="leaf work1" aria-label={words.theQuilt}>
         <h2>{words.theQuilt}</h2>
         <div class="row">
-          <span class="choice" role="group" aria-label={words.layoutLabel}>
+          <Group name="choice" label={words.layoutLabel}>
             {(["straight", "on point"] as const).map((layout) => (
               <button
                 key={layout}
@@ -253,7 +275,7 @@ export function QuiltSheet() {
                 {words.layouts[layout]}
               </button>
             ))}
-          </span>
+          </Group>
           {model.blocks.map((block) => (
             <button
               key={block.key}
@@ -267,7 +289,7 @@ export function QuiltSheet() {
         </div>
         <div class={stale ? "stale" : ""}>{top === null ? null : <QuiltPaper top={top} />}</div>
         <p class="said" aria-hidden="true">
-          {state.said.value || words.helpQuilt}
+          {saidOnPaper() || words.helpQuilt}
         </p>
         <Faults />
       </section>

@@ -7,7 +7,7 @@ import { edit } from "./actions.ts";
 import { Swatch } from "./cloth.tsx";
 import { Choices, clothOf, firstName, nameOf, piece } from "./ring-hand.tsx";
 import * as state from "./state.ts";
-import { lengthSaid, lengthTyped, rulerMark, Stepper } from "./steps.tsx";
+import { lengthHeld, lengthSaid, lengthTyped, rulerMark, Stepper } from "./steps.tsx";
 
 /** The strips between blocks: their width, fabric or block, and what stands where they cross. */
 export function Sashing() {
@@ -36,7 +36,7 @@ export function Sashing() {
           what={`${words.sashing}, ${words.width}`}
           value=""
           typed={{
-            now: lengthSaid(width),
+            now: lengthHeld(width),
             take: (wish) => {
               const made = lengthTyped(wish);
               if (made !== null)

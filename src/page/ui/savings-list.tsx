@@ -26,42 +26,41 @@ export function SavingsList() {
     <>
       <h3>{words.whatWouldSave}</h3>
       <p class="hint">{words.hints.savings}</p>
-      {now === null ? (
-        <Label onClick={lookForSavings}>{words.tryWays}</Label>
-      ) : (
-        <>
-          {!now.finished ? (
-            <p class="quiet">{words.trying(now.done, now.of)}</p>
-          ) : found.length === 0 ? (
-            <p class="quiet">{words.nothingSaves}</p>
-          ) : null}
-          <ul class="savings">
-            {found.map((saving) => {
-              const { key, change, text, difference } = saving;
-              const label = english.changeSaid(change);
-              const length = formatMeasure(Math.abs(difference.length), unit, { typeset: true });
-              return (
-                <li key={key}>
-                  <b class="amount">
-                    {difference.length > 0 ? words.changeMore(length) : words.changeLess(length)}
-                  </b>
-                  <span>
-                    {label} <span class="quiet">{thenBuys(saving)}</span>
-                  </span>
-                  <button
-                    type="button"
-                    class="act"
-                    aria-label={`${words.take}: ${label}`}
-                    onClick={() => edit(() => text, words.took(label))}
-                  >
-                    {words.take}
-                  </button>
-                </li>
-              );
-            })}
-          </ul>
-        </>
-      )}
+      <Label onClick={lookForSavings}>{words.tryWays}</Label>
+      <p class="quiet saves" role="status">
+        {now === null
+          ? words.notTried
+          : !now.finished
+            ? words.trying(now.done, now.of)
+            : found.length === 0
+              ? words.nothingSaves
+              : words.savesFound(found.length)}
+      </p>
+      <ul class="savings">
+        {found.map((saving) => {
+          const { key, change, text, difference } = saving;
+          const label = english.changeSaid(change);
+          const length = formatMeasure(Math.abs(difference.length), unit, { typeset: true });
+          return (
+            <li key={key}>
+              <b class="amount">
+                {difference.length > 0 ? words.changeMore(length) : words.changeLess(length)}
+              </b>
+              <span>
+                {label} <span class="quiet">{thenBuys(saving)}</span>
+              </span>
+              <button
+                type="button"
+                class="act"
+                aria-label={`${words.take}: ${label}`}
+                onClick={() => edit(() => text, words.took(label))}
+              >
+                {words.take}
+              </button>
+            </li>
+          );
+        })}
+      </ul>
     </>
   );
 }

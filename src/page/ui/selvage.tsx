@@ -8,7 +8,7 @@ import { Textures, textureOf } from "./cloth.tsx";
 import { lookOnDisk } from "./notices.tsx";
 import { openFromDisk } from "./opening.ts";
 import * as state from "./state.ts";
-import { lengthSaid } from "./steps.tsx";
+import { sizeSaid } from "./steps.tsx";
 
 /** Takes a fabric in hand: the first becomes the second, as when a third is picked up. */
 export function takeFabric(index: number): void {
@@ -49,6 +49,7 @@ function Dots() {
             type="button"
             class={second ? "second" : ""}
             aria-pressed={first}
+            title={`${fabric.name}: ${words.dotHelp}`}
             aria-label={`${words.dot(fabric.name, i + 1)}${second ? `, ${words.inHandSecond}` : ""}`}
             tabIndex={first ? 0 : -1}
             onClick={() => takeFabric(i)}
@@ -58,7 +59,10 @@ function Dots() {
               <circle class="hair" cx="12" cy="12" r="11" fill={fabric.colour} />
               {texture === null ? null : <circle cx="12" cy="12" r="10.5" fill={texture} />}
             </svg>
-            <span>{first || second ? fabric.name : i + 1}</span>
+            <span class="dotname">{fabric.name}</span>
+            <span class="dotrank" aria-hidden="true">
+              {first ? words.inHandFirst : second ? words.inHandSecond : i < 9 ? i + 1 : ""}
+            </span>
           </button>
         );
       })}
@@ -111,11 +115,7 @@ export function Selvage() {
             edit((text) => setName(text, currentTarget.value.trim() || name), currentTarget.value)
           }
         />
-        {top === null ? null : (
-          <span class="qsize">
-            {lengthSaid(top.across * UNIT).replace(/ .*$/, "")} × {lengthSaid(top.down * UNIT)}
-          </span>
-        )}
+        {top === null ? null : <span class="qsize">{sizeSaid(top.across * UNIT, top.down * UNIT)}</span>}
       </div>
       <nav class="work" aria-label={words.workLabel}>
         <ol>
@@ -173,6 +173,14 @@ export function LowerSelvage() {
           >
             {state.textOpen.value ? words.putTextAway : words.showText}
           </button>
+          <details class="notes keys">
+            <summary>{words.keysTitle}</summary>
+            <ul>
+              {words.keys.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </details>
           <button
             type="button"
             class="act"

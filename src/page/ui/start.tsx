@@ -27,11 +27,12 @@ import { CutRegion } from "./cut-region.tsx";
 import { FabricRegion } from "./fabric-region.tsx";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
-import { lookOnDisk, Notices } from "./notices.tsx";
+import { lookOnDisk, Notices, Refused } from "./notices.tsx";
 import { take, takeForClass, takeText } from "./opening.ts";
 import { PatternRegion } from "./pattern-region.tsx";
 import { Pile, ShortPile } from "./pile.tsx";
 import { QuiltSheet } from "./quilt-sheet.tsx";
+import { followHand, SaidHere } from "./said-here.tsx";
 import { LowerSelvage, regionsThere, Selvage, save, takeFabric } from "./selvage.tsx";
 import { SewRegion } from "./sew-region.tsx";
 import * as state from "./state.ts";
@@ -104,8 +105,9 @@ function heard(answer: Answer): void {
       state.progress.value = "failed";
       return;
     case "broken":
+      // The fault is ours: what was known stays, and says so.
       state.broken.value = answer.message || "broken";
-      state.progress.value = "failed";
+      state.progress.value = "before";
       return;
   }
 }
@@ -184,6 +186,7 @@ function Page() {
         <header class="selvage bare">
           <div class="qname">{words.program}</div>
         </header>
+        <Refused />
         <FirstOpen />
         <LowerSelvage />
       </div>
@@ -195,6 +198,7 @@ function Page() {
       </a>
       <Selvage />
       <Notices />
+      <Refused />
       <Tour />
       <main id="work" class={state.textOpen.value ? "withtext" : ""} tabIndex={-1}>
         <h1 class="heard">{state.model.value.name || words.theQuilt}</h1>
@@ -203,6 +207,7 @@ function Page() {
       </main>
       <LowerSelvage />
       <ShortPile />
+      <SaidHere />
     </div>
   );
 }
@@ -211,7 +216,7 @@ function Page() {
 function keys(event: KeyboardEvent): void {
   const typing =
     event.target instanceof HTMLElement &&
-    (event.target.isContentEditable || /^(INPUT|TEXTAREA)$/.test(event.target.tagName));
+    (event.target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(event.target.tagName));
   const command = event.ctrlKey || event.metaKey;
   if (command && !typing && event.key.toLowerCase() === "z") {
     if (event.shiftKey) redo();
@@ -232,8 +237,8 @@ function keys(event: KeyboardEvent): void {
     !typing &&
     !command &&
     !event.altKey &&
-    /^[1-9]$/.test(event.key) &&
-    event.target instanceof SVGElement
+    state.region.value !== "first" &&
+    /^[1-9]$/.test(event.key)
   )
     takeFabric(Number(event.key) - 1);
   else return;
@@ -283,10 +288,13 @@ export function startPage(): void {
     event.preventDefault();
     if (event.dataTransfer !== null) void readDropped(event.dataTransfer).then(take);
   });
-  // A sheet just taken up begins with its own help.
+  followHand();
+  // A sheet just taken up begins with its own help, and at its top.
   state.sheet.subscribe(() => {
     state.said.value = "";
+    window.scrollTo(0, 0);
   });
+  state.region.subscribe(() => window.scrollTo(0, 0));
   state.said.subscribe((sentence) => {
     spokenPlace.textContent = sentence;
   });

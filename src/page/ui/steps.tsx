@@ -1,7 +1,14 @@
 import type { ComponentChildren } from "preact";
 import { lengthText } from "../../edits/block-edits.ts";
 import { ticksOf } from "../../edits/model.ts";
-import { EIGHTH_INCH_RULER, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import {
+  EIGHTH_INCH_RULER,
+  formatLength,
+  nearestMark,
+  QUARTER_CENTIMETRE_RULER,
+  TICKS_PER,
+  typeset,
+} from "../../planning.ts";
 import { words } from "../words/en.ts";
 import * as state from "./state.ts";
 
@@ -10,11 +17,46 @@ const inches = (): boolean => ["in", "yd"].includes(state.model.value.unit);
 /** Marks of the ruler the file is in. */
 export const rulerMark = (): number => (inches() ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER).mark;
 
-/** A length to read on the page. */
+const ruler = () => (inches() ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER);
+
+/** The mark nearest to a length, never none at all, and whether it is the length itself. */
+function nearest(ticks: number): { ticks: number; exact: boolean } {
+  const whole = Math.round(ticks);
+  const { mark } = ruler();
+  return whole > 0 && whole < mark ? { ticks: mark, exact: false } : nearestMark(whole, ruler());
+}
+
+/** A length to read on the page: one off the marks is told as about the nearest, as in print. */
 export function lengthSaid(ticks: number): string {
-  return formatLength(Math.round(ticks), inches() ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER, {
-    typeset: true,
-  });
+  const near = nearest(ticks);
+  const said = formatLength(near.ticks, ruler(), { typeset: true });
+  return near.exact ? said : words.about(said);
+}
+
+/** The same without its measure and without saying that it is about so long: for the numbers of a ruler. */
+export const lengthNumber = (ticks: number): string =>
+  formatLength(nearest(ticks).ticks, ruler(), { typeset: true, unit: false });
+
+/** A size to read, across first. */
+export function sizeSaid(across: number, down: number): string {
+  const said = `${lengthNumber(across)} × ${formatLength(nearest(down).ticks, ruler(), { typeset: true })}`;
+  return nearest(across).exact && nearest(down).exact ? said : words.about(said);
+}
+
+/** Parts of an inch a maker writes though no ruler has them: a third of a foot, a seventh of a block. */
+const PARTS = [3, 5, 6, 7, 9, 10, 12];
+
+/** A length in a field to be typed in: as a fraction where it is a plain one, so that what was typed is what is read. */
+export function lengthHeld(ticks: number): string {
+  if (!inches() || nearest(ticks).exact) return lengthSaid(ticks);
+  const inch = TICKS_PER.in;
+  const whole = Math.floor(ticks / inch);
+  for (const of of PARTS) {
+    const part = Math.round(((ticks - whole * inch) / inch) * of);
+    if (part > 0 && part < of && Math.abs(whole * inch + (part * inch) / of - ticks) < 1)
+      return typeset(`${whole === 0 ? "" : `${whole} `}${part}/${of} in`);
+  }
+  return lengthSaid(ticks);
 }
 
 /** A length as it was typed: in the file's measure, to the mark of its ruler where it lies on one; null where it is none. */
@@ -26,6 +68,14 @@ export function lengthTyped(wish: string): string | null {
     return null;
   }
   return ticks % rulerMark() === 0 ? lengthText(ticks, state.model.value) : wish;
+}
+
+/** A whole number typed, from 1 to the most there may be; null, and said, where it is none. */
+export function countTyped(wish: string, most: number): number | null {
+  const count = /^\d{1,4}$/.test(wish) ? Number(wish) : 0;
+  if (count >= 1 && count <= most) return count;
+  state.said.value = words.noCount(wish, most);
+  return null;
 }
 
 /** Two lengths typed as `6 x 3`, or one for both. */

@@ -4,6 +4,7 @@ import { findUnitKind, unitList } from "../../planning.ts";
 import { pathOf, UNIT } from "../planner/picture.ts";
 import { words } from "../words/en.ts";
 import { Cloth } from "./cloth.tsx";
+import { Group } from "./group.tsx";
 import * as state from "./state.ts";
 
 /** Units of the tray with how many squares one usually takes. Patches of free shape have a drawing of their own. */
@@ -110,7 +111,7 @@ export function Tools() {
   const tools = ["lay", "colour", "off"] as const;
   return (
     <div class="tools">
-      <div class="choice" role="group" aria-label={words.toolsLabel}>
+      <Group name="choice" label={words.toolsLabel}>
         {tools.map((tool) => (
           <button
             key={tool}
@@ -122,9 +123,9 @@ export function Tools() {
             {words.tools[tool]}
           </button>
         ))}
-      </div>
+      </Group>
       {state.tool.value === "colour" ? (
-        <div class="choice" role="group" aria-label={words.reachLabel}>
+        <Group name="choice" label={words.reachLabel}>
           {(["patch", "alike"] as const).map((reach) => (
             <button
               key={reach}
@@ -136,8 +137,34 @@ export function Tools() {
               {words.reach[reach]}
             </button>
           ))}
-        </div>
+        </Group>
       ) : null}
+    </div>
+  );
+}
+
+/** The unit in hand with its turns by itself, where the list is too narrow to show them: it stays in sight. */
+function InHand() {
+  const kind = state.unitInHand.value;
+  const turns = TURNS.get(kind) ?? [0];
+  return (
+    <div class="unitinhand">
+      <b>{words.unitNamed(kind)}</b>
+      {turns.length < 2 ? null : (
+        <Group name="handturns" label={words.unitNamed(kind)}>
+          {turns.map((turn) => (
+            <button
+              key={turn}
+              type="button"
+              aria-label={words.unitTurned(kind, turn)}
+              aria-pressed={state.tool.value === "lay" && state.turnInHand.value === turn}
+              onClick={() => takeUnit(kind, turn)}
+            >
+              <UnitPicture kind={kind} turn={turn} />
+            </button>
+          ))}
+        </Group>
+      )}
     </div>
   );
 }
@@ -167,6 +194,7 @@ export function Tray() {
     <section class="leaf tray" aria-labelledby="units-title">
       <h3 id="units-title">{words.units}</h3>
       <Tools />
+      <InHand />
       <ul onKeyDown={move}>
         {UNITS.map((unit) => {
           const held = unit === kind && state.tool.value === "lay";

@@ -61,23 +61,23 @@ export function UnitFields({ block }: { block: BlockModel }) {
 /** Columns and lines that are not all alike, each with its own size. */
 export function ColumnFields({ block }: { block: BlockModel }) {
   if (block.form === "cell" || block.across === null) return null;
-  const sizes = (all: readonly number[]): string =>
-    all
-      .slice(1)
-      .map((end, i) => lengthSaid(end - all[i]!).replace(/ (in|cm|mm|m|yd)$/, ""))
-      .join(", ");
-  const field = (which: "columns" | "lines", label: string, now: string) => (
+  const each = (all: readonly number[]): string => words.allAlike(lengthSaid((all[1] ?? 0) - (all[0] ?? 0)));
+  const field = (which: "columns" | "lines", label: string, now: string, alike: string) => (
     <label key={which}>
       <span>{label}</span>
       <input
         value={now}
+        placeholder={now === "" ? alike : ""}
         onChange={({ currentTarget }) => {
-          const wish = currentTarget.value.split(/\s*,\s*/);
+          if (currentTarget.value.trim() === now) return;
+          const wish = currentTarget.value.trim().split(/\s*,\s*/);
           const done = edit(
             (text) => setColumns(text, block.key, which, wish),
             `${label}: ${currentTarget.value}.`,
           );
-          if (!done) state.said.value = words.columnsBad(which === "columns" ? block.columns : block.rows);
+          if (done) return;
+          state.said.value = words.columnsBad(which === "columns" ? block.columns : block.rows);
+          currentTarget.value = now;
         }}
       />
     </label>
@@ -86,8 +86,8 @@ export function ColumnFields({ block }: { block: BlockModel }) {
     <details class="notes">
       <summary>{words.ownSizes}</summary>
       <div class="row fields">
-        {field("columns", words.columnsField, sizes(block.xs))}
-        {field("lines", words.linesField, sizes(block.ys))}
+        {field("columns", words.columnsField, block.ownColumns, each(block.xs))}
+        {field("lines", words.linesField, block.ownLines, each(block.ys))}
       </div>
     </details>
   );

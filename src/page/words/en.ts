@@ -1,4 +1,5 @@
 import { counted } from "./counted.ts";
+import { patternRegionWords } from "./pattern.ts";
 import { tableWords } from "./table.ts";
 
 /** Every word of the page, so that another language is one more set of files like these. */
@@ -7,6 +8,7 @@ const TURNS: Readonly<Record<number, string>> = { 0: "up", 90: "right", 180: "do
 
 export const words = {
   ...tableWords,
+  pattern: patternRegionWords,
   program: "Crossgrain",
   regions: { draw: "Draw", fabric: "Fabric", cut: "Cut", sew: "Sew", pattern: "Pattern" },
   workLabel: "The work",
@@ -19,7 +21,10 @@ export const words = {
   save: "Save",
   saveAs: "Save under another name",
   home: "Other quilts",
-  leftOff: "Left off here",
+  leftOff: "Your quilts",
+  takeAway: "Take it away",
+  tookAway: (name: string) => `${name} is taken away.`,
+  putBack: "Put it back",
   emptySheet: "An empty sheet",
   emptySheetFacts: ["squared paper,", "any size"],
   startsLabel: "Quilts to begin with",
@@ -29,7 +34,12 @@ export const words = {
   notQuilt:
     "This file holds a cut list, not a drawing. Its amounts and its text are here; there is nothing to draw.",
   unreadable: (name: string) =>
-    `${name} cannot be read as a quilt. It stays as it is; what is wrong is told beside the text.`,
+    `${name} cannot be read as a quilt. It stays as it is; what is wrong is told with the text.`,
+  noQuilt: (name: string) => `${name} is no quilt: nothing in it speaks of blocks or fabrics.`,
+  stillHere: "Your quilt is still here.",
+  understood: "Very well",
+  nothingToUndo: "There is nothing to undo.",
+  nothingToRedo: "There is nothing to redo.",
   tooLarge: (name: string) => `${name} is too large for a quilt file: more than 1 MB. Is it the right file?`,
   notText: (name: string) => `${name} is no text. A quilt file ends in .yaml, .yml or .json.`,
   opened: (name: string) => `${name} is open.`,
@@ -47,9 +57,8 @@ export const words = {
   // Help, where the hand is
   hints: {
     edges: "Borders go round in the fabric in hand; tap one to change it.",
-    size: "Whole blocks: here, or by the folded corner of the quilt.",
-    pile: "One fold is an eighth of a yard. Tap one to see why.",
-    pileMetric: "One fold is 10 cm. Tap one to see why.",
+    size: "Whole blocks: here, or by the four squares at the corner of the quilt.",
+    pile: (fold: string) => `One fold is ${fold}. Tap one to see why.`,
     savings: "Nothing is changed before you take it; undo takes it back.",
   },
 
@@ -134,6 +143,33 @@ export const words = {
   ownSizes: "Columns and lines of their own size",
   columnsField: "columns, from the left",
   linesField: "lines, from the top",
+  noCount: (wish: string, most: number) =>
+    `“${wish}” is no number of them: from 1 to ${most}, for example 4.`,
+  offPaper: "Nothing is laid: the drag ended off the paper.",
+  turnUnseen: "Turned so it looks the same: it stays as it is, and there is one kind of block less to sew.",
+  looksTheSame: "looks the same",
+  wholeBlocks: "by whole blocks",
+  nameWanted: "A fabric needs a name.",
+  nameTaken: (name: string) => `There is a fabric named ${name} already: it needs a name of its own.`,
+  wrongCloth: {
+    width: (wish: string) => `“${wish}” is no width of fabric. For example: 43 in`,
+    sold: (wish: string) => `“${wish}” is no way fabric is sold. For example: by 1/8 yd`,
+    price: (wish: string) => `“${wish}” is no price. For example: $12.50 per yd`,
+  },
+  openFabric: "Tap a fabric to see why it takes so much, and to change it.",
+  dotHelp: "tap to take it in hand; the fabric taken before becomes the second",
+  keysTitle: "Keys",
+  keys: [
+    "1 to 9: take a fabric in hand; the one before becomes the second.",
+    "Arrows: go over the paper, the quilt, the units. Enter: lay, or take.",
+    "Shift and arrows: over several squares, then Enter.",
+    "T: turn; shift and T: turn back. Space: colour. Delete: take off. X: swap.",
+    "Ctrl Z: undo. Ctrl Y: redo. Ctrl S: save. F6: the next region. Alt and 1 to 5: Draw, Fabric, Cut, Sew, Pattern.",
+  ],
+  notTried: "Each change is planned on the whole quilt; only what buys less is listed.",
+  savesFound: (count: number) => `${counted(count, "change buys", "changes buy")} less.`,
+  allAlike: (each: string) => `all alike, ${each} each`,
+  about: (length: string) => `about ${length}`,
   columnsBad: (count: number) => `${count} sizes with a comma between, for example: 3, 7, 3`,
   ownWidth: "width of its own",
   closeCorners: "Close the patch",
@@ -167,8 +203,9 @@ export const words = {
   ownColours: "as the block",
   colourways: "Its colours",
   printTurns: "A print here has an up: each turn is planned for itself.",
-  helpQuilt: "Tap a block. Borders, sashing and size are beside it.",
-  helpPaper: "Take a unit, tap squares; tap again to turn it.",
+  helpQuilt: "Tap a block to turn or swap it. Borders, sashing and size have lists of their own.",
+  helpPaper:
+    "Take a unit, tap squares; tap again to turn it. Drag, or shift and arrows, for several squares.",
   helpColour: "Take a fabric, tap patches.",
   helpOff: "Tap what is to come off.",
   earlier: (count: number) => `${counted(count, "earlier state", "earlier states")}`,
@@ -239,8 +276,7 @@ export const words = {
   addWadding: "Add it",
   none: "none",
   size: "Size",
-  sizeNow: (across: string, down: string, wide: number, high: number) =>
-    `${wide} across, ${high} down, ${across} × ${down}.`,
+  sizeNow: (size: string, wide: number, high: number) => `${wide} across, ${high} down, ${size}.`,
   beds: { crib: "cradle", twin: "single", full: "double", queen: "queen" } as Readonly<
     Record<string, string>
   >,
@@ -304,7 +340,7 @@ export const words = {
   showInText: "Show in the text",
   mend: "Put it right",
   broken:
-    "The planner has stopped on this quilt. Undo the last change, or save the file and open the page again.",
+    "The planner has stumbled over this quilt: a fault of this page, not of yours. The amounts are those from before. Draw on, or undo the last change; nothing is lost.",
   textTitle: "The text",
   showText: "The text",
   putTextAway: "Put the text away",

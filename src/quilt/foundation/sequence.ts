@@ -2,7 +2,7 @@
 export type Node = readonly [number, number];
 
 /** One seam of a sequence, from node to node. */
-export interface SequenceSeam {
+interface SequenceSeam {
   from: Node;
   to: Node;
   /** Signs of the direction in which the added patch lies. */

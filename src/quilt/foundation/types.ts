@@ -6,7 +6,7 @@ import type { Ticks } from "../../length/types.ts";
  */
 
 /** A size in printed squares: whole, or halves where seams may lie half-way between lines. */
-export interface Squares {
+interface Squares {
   across: number;
   down: number;
 }

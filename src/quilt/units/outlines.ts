@@ -79,7 +79,7 @@ function directionOf(edge: RootPoint): RootPoint {
 }
 
 /** Length of the edge from one point to another. */
-export function lengthOf(from: RootPoint, to: RootPoint): RootSum {
+function lengthOf(from: RootPoint, to: RootPoint): RootSum {
   const edge = difference(to, from);
   return dot(edge, directionOf(edge));
 }

@@ -45,7 +45,7 @@ export function finishShape({ cut, seam, marks }: ShapeDraft): PatchShape {
 }
 
 /** Width and height of the box round the cut line. */
-export function boxOfShape({ cut }: PatchShape): { across: number; along: number } {
+function boxOfShape({ cut }: PatchShape): { across: number; along: number } {
   return { across: Math.max(...cut.map(({ x }) => x)), along: Math.max(...cut.map(({ y }) => y)) };
 }
 

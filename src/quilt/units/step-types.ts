@@ -12,7 +12,7 @@ export type RecipePress =
   | { to: "part"; part: string };
 
 /** A point where a seam turns: finished ticks from the unit's upper left corner, and the patches that meet there. */
-export interface SetInCorner {
+interface SetInCorner {
   x: Ticks;
   y: Ticks;
   spots: readonly string[];

@@ -83,7 +83,7 @@ function crossesItself(lines: ShapeDraft): boolean {
  * The piece one patch is cut from: its bounding rectangle with the seam allowance on by exact offset. Null when
  * its edges lie too near each other for that.
  */
-export function templatePiece(
+function templatePiece(
   patch: UnitPatch,
   neighbours: readonly RootOutline[],
   how: HowMade,

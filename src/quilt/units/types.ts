@@ -228,7 +228,7 @@ export interface RecipeSeam {
 }
 
 /** What is left of the cloth besides finished units, per set, in whole square ticks. `cut` is the sum of the others. */
-export interface RecipeAreas {
+interface RecipeAreas {
   cut: number;
   /** Finished units. */
   finished: number;
@@ -286,7 +286,7 @@ export interface Recipe {
 }
 
 /** A recipe, or why this method cannot make this size. */
-export type RecipeAnswer = { ok: true; recipe: Recipe } | { ok: false; reason: string; hint: string };
+type RecipeAnswer = { ok: true; recipe: Recipe } | { ok: false; reason: string; hint: string };
 
 /** One way of making a unit kind. */
 export interface UnitMethod {

@@ -1,10 +1,9 @@
+import type { Words } from "../../words/index.ts";
 import { safeColour } from "../svg/palette.ts";
 import type { Block, Card, Cell, Label, Step, StepGroup, Table } from "./content.ts";
 import { lineTextures } from "./line-textures.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
 import { cardForm, cardLines, pictureRows } from "./measure.ts";
-import { templateWords } from "./template-words.ts";
-import { bookWords } from "./words.ts";
 
 /** A small square in a fabric's own colour. It says nothing that the name beside it does not. */
 export function swatchMark(colour: string): Markup {
@@ -119,8 +118,8 @@ function groupsMarkup(groups: readonly StepGroup[], ticked: boolean): Markup[] {
 }
 
 /** Tells how much of a section is done. */
-export function progressMark(): Markup {
-  return element("p", { class: "progress", role: "status", "data-progress": bookWords.progress });
+export function progressMark(words: Words): Markup {
+  return element("p", { class: "progress", role: "status", "data-progress": words.book.bench.progress });
 }
 
 /** A drawing as part of the page: the namespace is for files of their own. */
@@ -186,7 +185,7 @@ function labelMarkup(label: Label): Markup {
 }
 
 /** One block of a section as HTML; `id` starts the ids inside it, `ticked`: with boxes to tick. */
-export function blockMarkup(block: Block, id: string, ticked: boolean): Child {
+export function blockMarkup(block: Block, id: string, ticked: boolean, words: Words): Child {
   switch (block.kind) {
     case "text":
       return element("p", { class: block.tone, dir: "auto" }, block.text);
@@ -238,11 +237,11 @@ export function blockMarkup(block: Block, id: string, ticked: boolean): Child {
     case "table":
       return element("div", { class: "table" }, tableMarkup(block.table, `${id}-row`));
     case "picture":
-      return drawing(block.svg, bookWords.drawingArea, id);
+      return drawing(block.svg, words.book.bench.drawingArea, id);
     case "full-size":
       return element(
         "figure",
-        { class: "full-size", "aria-label": templateWords.area, tabindex: 0 },
+        { class: "full-size", "aria-label": words.book.templates.area, tabindex: 0 },
         inlined(block.svg),
       );
     case "steps":
@@ -255,7 +254,7 @@ export function blockMarkup(block: Block, id: string, ticked: boolean): Child {
       return element(
         "div",
         { class: "beside" },
-        drawing(block.svg, bookWords.drawingArea, id),
+        drawing(block.svg, words.book.bench.drawingArea, id),
         element("div", { class: "work" }, groupsMarkup(block.groups, ticked)),
       );
     case "cards":

@@ -1,4 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { shorten } from "../svg/text-fit.ts";
 import { blockMarkup, inlined, progressMark, swatchMark, widthClass } from "./blocks.ts";
 import { bookOf } from "./book.ts";
@@ -8,7 +9,6 @@ import { PER_UNIT, sizeOf } from "./measure.ts";
 import { type LaidBook, type LaidSection, laidOut } from "./paginate.ts";
 import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "./script.ts";
 import { BOOK_STYLE } from "./style.ts";
-import { bookWords } from "./words.ts";
 
 /** Points that a running header has room for, and the size it is set in. */
 const HEADER_ROOM = 230;
@@ -17,12 +17,12 @@ const HEADER_SIZE = 8;
 const LONG_TITLE = 60;
 
 /** Page numbers and running headers. Where a header differs, its pages are a kind of their own, named as the section. */
-function pageRules({ title }: Book): string {
+function pageRules({ title }: Book, words: Words): string {
   const quoted = (text: string) => `"${escapeCss(shorten(text, HEADER_ROOM, HEADER_SIZE))}"`;
   const look = `font: ${HEADER_SIZE}pt "DejaVu Sans", Verdana, Arial, sans-serif; color: #1d2733;`;
   return [
     `@page { margin: 15mm 13mm 13mm; @top-left { content: ${quoted(title)}; ${look} }`,
-    `  @bottom-right { content: "${bookWords.page} " counter(page) " / " counter(pages); ${look} } }`,
+    `  @bottom-right { content: "${words.book.bench.page} " counter(page) " / " counter(pages); ${look} } }`,
     "@page :first { @top-left { content: none; } }",
   ].join("\n");
 }
@@ -48,7 +48,7 @@ function sizeRules({ sections }: LaidBook): string {
 
 const TICKED: ReadonlySet<string> = new Set(["steps", "beside", "heading"]);
 
-function sectionMarkup(section: LaidSection, ticked: boolean): Markup {
+function sectionMarkup(section: LaidSection, ticked: boolean, words: Words): Markup {
   const { id, title, over, swatch, fresh } = section;
   // Drawings have titles with ids of their own.
   const heading = `${id}-heading`;
@@ -69,19 +69,19 @@ function sectionMarkup(section: LaidSection, ticked: boolean): Markup {
       { class: "section-head" },
       over === "" ? null : element("p", { class: "over" }, over),
       element("h2", { id: heading }, swatch === null ? null : swatchMark(swatch), element("bdi", {}, title)),
-      counted ? progressMark() : null,
+      counted ? progressMark(words) : null,
     ),
     section.blocks.map(({ block, fresh: begins }, i) =>
       element(
         "div",
         { class: begins ? `part-of of-${block.kind} fresh` : `part-of of-${block.kind}` },
-        blockMarkup(block, blockId(id, i), ticked),
+        blockMarkup(block, blockId(id, i), ticked, words),
       ),
     ),
   );
 }
 
-function coverMarkup(book: Book): Markup {
+function coverMarkup(book: Book, words: Words): Markup {
   return element(
     "header",
     { class: "cover" },
@@ -91,16 +91,16 @@ function coverMarkup(book: Book): Markup {
       element("p", { class: "over" }, book.subtitle),
       element("h1", { class: book.title.length > LONG_TITLE ? "long" : null, dir: "auto" }, book.title),
       (book.cover.lines ?? []).map((line) => element("p", { class: "cover-line", dir: "auto" }, line)),
-      blockMarkup({ kind: "facts", facts: book.cover.facts }, "cover", false),
+      blockMarkup({ kind: "facts", facts: book.cover.facts }, "cover", false, words),
       element(
         "div",
         { class: "bar" },
-        element("button", { type: "button", "data-print": true, hidden: true }, bookWords.print),
+        element("button", { type: "button", "data-print": true, hidden: true }, words.book.bench.print),
         book.purpose === "bench"
           ? element(
               "button",
-              { type: "button", "data-clear": bookWords.clearSure, hidden: true },
-              bookWords.clear,
+              { type: "button", "data-clear": words.book.bench.clearSure, hidden: true },
+              words.book.bench.clear,
             )
           : null,
       ),
@@ -112,11 +112,11 @@ function coverMarkup(book: Book): Markup {
   );
 }
 
-function contentsMarkup({ sections }: Pick<Book, "sections">): Markup {
+function contentsMarkup({ sections }: Pick<Book, "sections">, words: Words): Markup {
   return element(
     "nav",
     { "aria-labelledby": "contents-title" },
-    element("h2", { id: "contents-title" }, bookWords.contents),
+    element("h2", { id: "contents-title" }, words.book.bench.contents),
     element(
       "ul",
       {},
@@ -140,7 +140,7 @@ function contentsMarkup({ sections }: Pick<Book, "sections">): Markup {
  * The cutting book as one HTML file that needs nothing else: no network, no fonts, no other files. Its
  * policy lets only its own script run. Same book, same bytes.
  */
-export function pageOf(book: Book): string {
+export function pageOf(book: Book, words: Words): string {
   const laid = laidOut(book);
   const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${BOOK_SCRIPT_HASH}'`;
   const head = element(
@@ -149,29 +149,29 @@ export function pageOf(book: Book): string {
     element("meta", { charset: "utf-8" }),
     element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
     element("meta", { "http-equiv": "Content-Security-Policy", content: policy }),
-    element("title", {}, bookWords.documentTitle(book.title, book.subtitle)),
-    element("style", {}, trusted(`${BOOK_STYLE}${sizeRules(laid)}\n${pageRules(book)}\n`)),
+    element("title", {}, words.book.bench.documentTitle(book.title, book.subtitle)),
+    element("style", {}, trusted(`${BOOK_STYLE}${sizeRules(laid)}\n${pageRules(book, words)}\n`)),
   );
   const body = element(
     "body",
     {},
-    element("a", { class: "skip", href: "#book" }, bookWords.skip),
+    element("a", { class: "skip", href: "#book" }, words.book.bench.skip),
     element(
       "div",
       { class: "page" },
-      coverMarkup(book),
-      contentsMarkup(book),
+      coverMarkup(book, words),
+      contentsMarkup(book, words),
       element(
         "main",
         { id: "book" },
-        laid.sections.map((section) => sectionMarkup(section, book.purpose === "bench")),
+        laid.sections.map((section) => sectionMarkup(section, book.purpose === "bench", words)),
       ),
     ),
     element("script", {}, trusted(BOOK_SCRIPT)),
   );
   const page = element(
     "html",
-    { lang: bookWords.language, class: book.purpose, "data-key": book.key },
+    { lang: words.book.bench.language, class: book.purpose, "data-key": book.key },
     head,
     body,
   );
@@ -179,6 +179,6 @@ export function pageOf(book: Book): string {
 }
 
 /** The cutting book of a plan as a web page. `diagrams`: as for `bookOf`. */
-export function bookPage(plan: Plan, diagrams?: readonly string[]): string {
-  return pageOf(bookOf(plan, diagrams));
+export function bookPage(plan: Plan, words: Words, diagrams?: readonly string[]): string {
+  return pageOf(bookOf(plan, words, diagrams), words);
 }

@@ -1,5 +1,6 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { buyingSection } from "./buying.ts";
 import { comparingSection } from "./comparing.ts";
 import type { Book, Section } from "./content.ts";
@@ -16,7 +17,6 @@ import { labelSection } from "./labels.ts";
 import { type MakingPart, makingParts } from "./making-parts.ts";
 import { templateSection } from "./templates.ts";
 import { wasteSection } from "./waste.ts";
-import { bookWords } from "./words.ts";
 
 /** 32 bits that change with the text (Fowler, Noll and Vo's FNV-1a hash), as eight hexadecimal digits. */
 function fingerprint(text: string): string {
@@ -52,29 +52,34 @@ function stepsOf(sections: readonly Section[]): unknown[] {
  * `diagrams` are those of `drawFabric`, one for each fabric, where they are drawn already; `comparison` sets the
  * ways of making side by side, where that was asked.
  */
-export function bookOf(plan: Plan, diagrams?: readonly string[], comparison: Comparison | null = null): Book {
-  const parts = makingParts(plan);
+export function bookOf(
+  plan: Plan,
+  words: Words,
+  diagrams?: readonly string[],
+  comparison: Comparison | null = null,
+): Book {
+  const parts = makingParts(plan, words);
   const sections = [
-    buyingSection(plan),
-    cautionSection(),
-    handSection(plan),
-    readingSection(plan),
-    ...plan.fabrics.map((_, index) => cuttingSection(plan, index, diagrams?.[index])),
-    labelSection(plan),
+    buyingSection(plan, words),
+    cautionSection(words),
+    handSection(plan, words),
+    readingSection(plan, words),
+    ...plan.fabrics.map((_, index) => cuttingSection(plan, index, words, diagrams?.[index])),
+    labelSection(plan, words),
     ...SEWN.map((part) => parts[part] ?? null),
-    wasteSection(plan),
-    comparison === null ? null : comparingSection(comparison, plan),
-    assumptionSection(plan),
+    wasteSection(plan, words),
+    comparison === null ? null : comparingSection(comparison, plan, words),
+    assumptionSection(plan, words),
   ].filter((section): section is Section => section !== null);
-  const templates = templateSection(plan);
-  const glossary = glossarySection(templates === null ? sections : [...sections, templates]);
+  const templates = templateSection(plan, words);
+  const glossary = glossarySection(templates === null ? sections : [...sections, templates], words);
   // Sheets at full size come last: what is read goes on without a page left empty before them.
   const after = [glossary, templates].filter((section): section is Section => section !== null);
   return {
     purpose: "bench",
-    title: bookWords.title(plan.name),
-    subtitle: bookWords.subtitle,
-    cover: coverOf(plan),
+    title: words.book.bench.title(plan.name),
+    subtitle: words.book.bench.subtitle,
+    cover: coverOf(plan, words),
     sections: [...sections, ...after],
     key: fingerprint(JSON.stringify([plan.name, stepsOf(sections)])),
   };

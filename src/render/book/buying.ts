@@ -1,6 +1,6 @@
 import { formatLength, formatMeasure, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
-import { english } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
 import {
   alsoNeeded,
   boughtWords,
@@ -12,7 +12,6 @@ import {
 } from "../text/index.ts";
 import type { Cell, Section, Table } from "./content.ts";
 import { sentence, typeset } from "./typeset.ts";
-import { bookWords } from "./words.ts";
 
 /** Uses told of one fabric; the rest are counted. */
 const MOST_USES = 6;
@@ -20,15 +19,15 @@ const MOST_USES = 6;
 const LONG_PRICE = 14;
 
 /** What a fabric is for, each use once. */
-function usesOf(fabric: FabricPlan, plan: Plan): string[] {
-  const all = [...new Set(pieceFacts(fabric, plan, english).flatMap(({ uses }) => uses))];
+function usesOf(fabric: FabricPlan, plan: Plan, words: Words): string[] {
+  const all = [...new Set(pieceFacts(fabric, plan, words).flatMap(({ uses }) => uses))];
   const told = all.slice(0, MOST_USES).map(typeset);
   const rest = all.length - told.length;
-  return rest === 0 ? told : [...told, bookWords.buy.andMore(rest)];
+  return rest === 0 ? told : [...told, words.book.bench.buy.andMore(rest)];
 }
 
-function cell(text: string, notes: string[] = [], swatch: string | null = null): Cell {
-  return { text: text === "" ? bookWords.buy.none : text, notes, swatch };
+function cell(text: string, words: Words, notes: string[] = [], swatch: string | null = null): Cell {
+  return { text: text === "" ? words.book.bench.buy.none : text, notes, swatch };
 }
 
 function isBought({ purchase, mix }: FabricPlan): boolean {
@@ -36,18 +35,23 @@ function isBought({ purchase, mix }: FabricPlan): boolean {
 }
 
 /** What one widest strip cut wrongly takes, beside the length left over. */
-function spoiled({ sturdiness, sold }: FabricPlan, plan: Plan, length: (size: number) => string): string[] {
+function spoiled(
+  { sturdiness, sold }: FabricPlan,
+  plan: Plan,
+  length: (size: number) => string,
+  words: Words,
+): string[] {
   const worst = sturdiness.mistakes?.worst;
   if (worst === undefined) return [];
-  const { spoiledTaken, spoiledMore } = bookWords.buy;
+  const { spoiledTaken, spoiledMore } = words.book.bench.buy;
   const width = length(worst.width);
   if (worst.more === 0) return [spoiledTaken(width)];
   return [spoiledMore(width, typeset(formatMeasure(worst.more, sold.unit, { decimal: plan.ruler.decimal })))];
 }
 
-function buyTable(plan: Plan): Table {
-  const { columns } = english.cutting;
-  const { spare, narrowest, have } = bookWords.buy;
+function buyTable(plan: Plan, words: Words): Table {
+  const { columns } = words.cutting;
+  const { spare, narrowest, have } = words.book.bench.buy;
   const priced = plan.fabrics.some((fabric) => priceOf(fabric, plan) !== "");
   // The maker's own word for a currency may be of any length.
   const longPrice = plan.fabrics.some((fabric) => priceOf(fabric, plan).length > LONG_PRICE);
@@ -55,25 +59,26 @@ function buyTable(plan: Plan): Table {
   const length = (size: number) => typeset(formatLength(size, plan.ruler));
   const rows = plan.fabrics.map((fabric): Cell[] => {
     const { narrowestUsable, spareLength } = fabric.sturdiness;
-    const uses = usesOf(fabric, plan);
+    const uses = usesOf(fabric, plan, words);
     return [
       cell(
         fabric.name,
+        words,
         [
           ...(fabric.note === "" ? [] : [fabric.note]),
           [
-            ...(uses.length === 0 ? [] : [bookWords.buy.forWhat(uses)]),
-            ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length).map(sentence)),
+            ...(uses.length === 0 ? [] : [words.book.bench.buy.forWhat(uses)]),
+            ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length, words).map(sentence)),
           ].join(". "),
         ].filter((note) => note !== ""),
         fabric.colour,
       ),
-      cell(typeset(isBought(fabric) ? boughtWords(fabric, plan.ruler, english) : have)),
-      cell(fabric.purchase === null ? "" : length(fabric.bound.used)),
-      cell(fabric.purchase === null ? "" : length(roomToMark(spareLength, plan.ruler))),
-      ...(sturdy ? [cell(narrowestUsable === null ? "" : length(narrowestUsable))] : []),
-      ...(priced ? [cell(priceOf(fabric, plan))] : []),
-      cell(typeset(proofOf(fabric, plan, english))),
+      cell(typeset(isBought(fabric) ? boughtWords(fabric, plan.ruler, words) : have), words),
+      cell(fabric.purchase === null ? "" : length(fabric.bound.used), words),
+      cell(fabric.purchase === null ? "" : length(roomToMark(spareLength, plan.ruler)), words),
+      ...(sturdy ? [cell(narrowestUsable === null ? "" : length(narrowestUsable), words)] : []),
+      ...(priced ? [cell(priceOf(fabric, plan), words)] : []),
+      cell(typeset(proofOf(fabric, plan, words)), words),
     ];
   });
   const total = totalPrice(plan);
@@ -88,56 +93,56 @@ function buyTable(plan: Plan): Table {
   ];
   const sum = headings.map(({ heading }, i) =>
     i === 0
-      ? cell(english.cutting.total)
+      ? cell(words.cutting.total, words)
       : { text: heading === columns.price ? (total ?? "") : "", notes: [], swatch: null },
   );
   return {
-    caption: bookWords.buy.title,
+    caption: words.book.bench.buy.title,
     captionSeen: false,
     columns: headings.map((column) => ({ ...column, heading: sentence(column.heading) })),
     rows: total === null ? rows : [...rows, sum],
     summed: total !== null,
-    ticks: plan.fabrics.map(({ name }) => bookWords.bought(name)),
+    ticks: plan.fabrics.map(({ name }) => words.book.bench.bought(name)),
   };
 }
 
 /** What else was weighed where cloth is sold ready cut. */
-function weighed(plan: Plan): Section["blocks"] {
-  const lines = weighedLines(plan, english).map(typeset);
+function weighed(plan: Plan, words: Words): Section["blocks"] {
+  const lines = weighedLines(plan, words).map(typeset);
   if (lines.length === 0) return [];
   return [
-    { kind: "heading", text: english.cutting.weighedTitle },
+    { kind: "heading", text: words.cutting.weighedTitle },
     { kind: "list", items: lines },
   ];
 }
 
 /** What a quilt takes besides its fabrics. */
-function besides(plan: Plan): Section["blocks"] {
-  const lines = alsoNeeded(plan, english).map(typeset);
+function besides(plan: Plan, words: Words): Section["blocks"] {
+  const lines = alsoNeeded(plan, words).map(typeset);
   if (lines.length === 0) return [];
   return [
-    { kind: "heading", text: english.cutting.alsoTitle },
+    { kind: "heading", text: words.cutting.alsoTitle },
     { kind: "list", items: lines },
   ];
 }
 
 /** The shopping list: what each fabric is for, how much to ask for, and how much room the plan leaves. */
-export function buyingSection(plan: Plan): Section {
+export function buyingSection(plan: Plan, words: Words): Section {
   const sturdy = plan.fabrics.some(({ sturdiness }) => sturdiness.narrowestUsable !== null);
   return {
     id: "buy",
     over: "",
-    title: bookWords.buy.title,
+    title: words.book.bench.buy.title,
     swatch: null,
     running: "",
     newSheet: false,
     blocks: [
-      { kind: "text", text: english.cutting.estimates, tone: "lead" },
-      { kind: "table", table: buyTable(plan) },
-      ...weighed(plan),
-      ...besides(plan),
+      { kind: "text", text: words.cutting.estimates, tone: "lead" },
+      { kind: "table", table: buyTable(plan, words) },
+      ...weighed(plan, words),
+      ...besides(plan, words),
       ...(sturdy
-        ? [{ kind: "text" as const, text: bookWords.buy.narrowestNote, tone: "quiet" as const }]
+        ? [{ kind: "text" as const, text: words.book.bench.buy.narrowestNote, tone: "quiet" as const }]
         : []),
     ],
   };

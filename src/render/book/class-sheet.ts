@@ -166,7 +166,7 @@ export function classSheet(kits: Kits, words: Words): Book {
       : [{ caption: teaching.facts.costKit, value: money(together / kits.kits, currency) }]),
     ...(alone === null ? [] : [{ caption: teaching.facts.costAlone, value: money(alone, currency) }]),
   ];
-  const { svg } = coverOf(single);
+  const { svg } = coverOf(single, words);
   return {
     purpose: "bench",
     title: teaching.title(single.name, kits.kits),

@@ -1,6 +1,6 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
-import { english } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
 import { drawComparison } from "../svg/draw-comparison.ts";
 import { type ComparisonPart, comparisonParts } from "../text/compare.ts";
 import type { Block, Section, Table } from "./content.ts";
@@ -29,24 +29,24 @@ function tableOf({ title, columns, rows }: ComparisonPart): Block[] {
 }
 
 /** The ways of making side by side: the picture, what each takes, and the best of them together. */
-export function comparingSection(comparison: Comparison, plan: Plan): Section {
-  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, plan.ruler, english);
+export function comparingSection(comparison: Comparison, plan: Plan, words: Words): Section {
+  const { fabric, work, impossible, open, best, minutes } = comparisonParts(comparison, plan.ruler, words);
   const [heading = "", ...lines] = best;
   return {
     id: "comparison",
     over: "",
-    title: english.compare.bookTitle,
+    title: words.compare.bookTitle,
     swatch: null,
-    running: english.compare.bookTitle,
+    running: words.compare.bookTitle,
     newSheet: false,
     blocks: [
-      { kind: "text", text: english.compare.about.replaceAll("\n", " "), tone: "lead" },
-      { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in", english) },
+      { kind: "text", text: words.compare.about.replaceAll("\n", " "), tone: "lead" },
+      { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in", words) },
       ...tableOf(fabric),
-      ...list([...fabric.notes, ...(open ? [english.compare.notProven] : [])]),
+      ...list([...fabric.notes, ...(open ? [words.compare.notProven] : [])]),
       ...tableOf(work),
       ...list(work.notes),
-      ...(impossible.length === 0 ? [] : [{ kind: "heading" as const, text: english.compare.notThisWay }]),
+      ...(impossible.length === 0 ? [] : [{ kind: "heading" as const, text: words.compare.notThisWay }]),
       ...list(impossible),
       { kind: "heading", text: heading },
       ...list(lines),

@@ -1,5 +1,6 @@
 import { formatLength, formatMeasure } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "../svg/canvas.ts";
 import { coverScene } from "../svg/draw-picture.ts";
 import { INK } from "../svg/palette.ts";
@@ -10,14 +11,13 @@ import { cleanText } from "../svg/text-fit.ts";
 import { fabricPaints, fabricPatterns } from "../svg/textures.ts";
 import { priceOf, totalPrice } from "../text/index.ts";
 import type { Fact } from "./content.ts";
-import { bookWords } from "./words.ts";
 
 const WIDTH = 560;
 const TALLEST = 640;
 const ID = "cover-";
 
 /** The fabrics folded and stacked, each as thick as there is much of it. */
-function stackScene(plan: Plan): Scene {
+function stackScene(plan: Plan, words: Words): Scene {
   const { fabrics } = plan;
   const lengths = fabrics.map(({ purchase, bound }) => purchase?.length ?? bound.used);
   const [least, room] = [fabrics.length > 12 ? 12 : 26, 420];
@@ -43,8 +43,8 @@ function stackScene(plan: Plan): Scene {
     width: WIDTH,
     height: y + 2,
     idPrefix: ID,
-    title: bookWords.coverFabrics,
-    description: bookWords.coverPicture(fabrics.map(({ name }) => cleanText(name))),
+    title: words.book.bench.coverFabrics,
+    description: words.book.bench.coverPicture(fabrics.map(({ name }) => cleanText(name))),
     patterns: fabricPatterns(fabrics, 1),
     nodes,
   };
@@ -60,8 +60,8 @@ function allBought(plan: Plan): string | null {
   return formatMeasure(length, unit, { typeset: true, decimal: plan.ruler.decimal });
 }
 
-function coverFacts(plan: Plan): Fact[] {
-  const { facts } = bookWords;
+function coverFacts(plan: Plan, words: Words): Fact[] {
+  const { facts } = words.book.bench;
   const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
   const pieces = sum(plan.fabrics.flatMap((fabric) => fabric.pieces.map(({ count }) => count)));
   const sizes = sum(plan.fabrics.map((fabric) => fabric.pieces.length));
@@ -87,22 +87,22 @@ function coverFacts(plan: Plan): Fact[] {
     { caption: facts.sizes, value: String(sizes) },
     {
       caption: facts.ruler,
-      value: bookWords.rulerLong(formatLength(plan.rulerLength, ruler, { typeset: true }), mark),
+      value: words.book.bench.rulerLong(formatLength(plan.rulerLength, ruler, { typeset: true }), mark),
     },
   ];
 }
 
 /** The picture and figures a book opens with. */
-export function coverOf(plan: Plan): { svg: string; facts: Fact[] } {
+export function coverOf(plan: Plan, words: Words): { svg: string; facts: Fact[] } {
   const scene =
     plan.top === null
-      ? stackScene(plan)
+      ? stackScene(plan, words)
       : coverScene(plan.top, plan.fabrics, {
-          title: bookWords.coverTop,
-          description: bookWords.title(cleanText(plan.top.name)),
+          title: words.book.bench.coverTop,
+          description: words.book.bench.title(cleanText(plan.top.name)),
           idPrefix: ID,
           width: WIDTH,
           tallest: TALLEST,
         });
-  return { svg: toSvg(scene), facts: coverFacts(plan) };
+  return { svg: toSvg(scene), facts: coverFacts(plan, words) };
 }

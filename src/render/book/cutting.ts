@@ -1,5 +1,5 @@
 import type { FabricPlan, Part, Plan } from "../../plan/types.ts";
-import { english } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
 import { drawFabric } from "../svg/index.ts";
 import { titleFacts } from "../svg/words.ts";
 import {
@@ -15,9 +15,8 @@ import {
 import type { Section, Step, StepGroup } from "./content.ts";
 import { sizeOf } from "./measure.ts";
 import { sentence, typeset } from "./typeset.ts";
-import { bookWords } from "./words.ts";
 
-function stepOf(instruction: Instruction, id: string): Step {
+function stepOf(instruction: Instruction, id: string, words: Words): Step {
   const [title = "", ...details] = instruction.phrases;
   const { strips, parts, flags, notes } = instruction;
   return {
@@ -25,29 +24,29 @@ function stepOf(instruction: Instruction, id: string): Step {
     title: sentence(title),
     details: details.map(sentence),
     parts: parts.map(({ strips: some, phrases }) => ({
-      title: english.cutting.ofStrips(ranges(some, english), some.length),
+      title: words.cutting.ofStrips(ranges(some, words), some.length),
       details: phrases.map(sentence),
     })),
     where:
       strips.length === 0 || parts.length > 0
         ? ""
-        : bookWords.cutting.strips(ranges(strips, english), strips.length),
-    warnings: [...flags.map((flag) => english.cutting.stepFlags[flag]), ...notes],
+        : words.book.bench.cutting.strips(ranges(strips, words), strips.length),
+    warnings: [...flags.map((flag) => words.cutting.stepFlags[flag]), ...notes],
   };
 }
 
 /** The steps, gathered by the cloth they are done on. */
-export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string): StepGroup[] {
+export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string, words: Words): StepGroup[] {
   const alike = alikeLays(fabric.lays);
   const several = fabric.lays.some(({ source }) => source === "fixed");
   const groups = fabric.lays.map((lay, i): StepGroup => {
-    const title = typeset(layTitle(fabric, lay, alike[i] ?? 1, plan, english));
+    const title = typeset(layTitle(fabric, lay, alike[i] ?? 1, plan, words));
     return { title: several ? title : "", steps: [] };
   });
-  const further: StepGroup = { title: english.cutting.cutFurther, steps: [] };
-  for (const [index, instruction] of instructionsFor(plan, fabric, english).entries()) {
+  const further: StepGroup = { title: words.cutting.cutFurther, steps: [] };
+  for (const [index, instruction] of instructionsFor(plan, fabric, words).entries()) {
     const group = instruction.lay === FROM_BAGS ? further : groups[instruction.lay];
-    group?.steps.push(stepOf(instruction, `${id}-${index + 1}`));
+    group?.steps.push(stepOf(instruction, `${id}-${index + 1}`, words));
   }
   groups.push(further);
   return groups.filter(({ steps }) => steps.length > 0);
@@ -57,11 +56,11 @@ export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string): StepG
 const BOUGHT: ReadonlySet<number> = new Set([0, 1, 5]);
 
 /** What is cut from a fabric, bag by bag: what the letters in its diagram stand for. */
-function bagsOf(plan: Plan, fabric: FabricPlan): string {
-  const bags = pieceFacts(fabric, plan, english).map(({ letter, count, size }) =>
-    bookWords.cutting.bag(letter, count, typeset(size)),
+function bagsOf(plan: Plan, fabric: FabricPlan, words: Words): string {
+  const bags = pieceFacts(fabric, plan, words).map(({ letter, count, size }) =>
+    words.book.bench.cutting.bag(letter, count, typeset(size)),
   );
-  return bookWords.cutting.bags(bags);
+  return words.book.bench.cutting.bags(bags);
 }
 
 /** Different strips that a diagram beside its steps still shows, and how wide it is and how high a wide one, in page units. */
@@ -84,33 +83,34 @@ function hasBands({ lays }: FabricPlan): boolean {
 }
 
 /** One fabric at the mat: its diagram beside its steps, then what is left of it. */
-export function cuttingSection(plan: Plan, index: number, diagram?: string): Section {
+export function cuttingSection(plan: Plan, index: number, words: Words, diagram?: string): Section {
   const fabric = plan.fabrics[index];
   if (fabric === undefined) throw new Error(`There is no fabric ${index}`);
   const id = `fabric-${index + 1}`;
-  const leftovers = leftoverSizes(fabric, plan, english);
+  const leftovers = leftoverSizes(fabric, plan, words);
   const narrow =
     kindsOf(fabric) > MOST_BESIDE || hasBands(fabric)
       ? null
       : (diagram ??
-        drawFabric(plan, index, { bare: { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH } }));
+        drawFabric(plan, index, words, { bare: { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH } }));
   const wide = narrow === null || sizeOf(narrow).height > TALLEST_BESIDE;
   const svg = wide
-    ? (diagram ?? drawFabric(plan, index, { bare: { room: hasBands(fabric) ? BAND_ROOM : WIDE_ROOM } }))
+    ? (diagram ??
+      drawFabric(plan, index, words, { bare: { room: hasBands(fabric) ? BAND_ROOM : WIDE_ROOM } }))
     : narrow;
-  const groups = cuttingGroups(plan, fabric, id);
+  const groups = cuttingGroups(plan, fabric, id, words);
   // What is bought, used, spared and proved stands in the list of what to buy.
-  const facts = titleFacts(fabric, plan.ruler)
+  const facts = titleFacts(fabric, plan.ruler, words)
     .filter((_, i) => !BOUGHT.has(i))
     .map(({ caption, value }) => `${caption}: ${value}`);
   const left =
     leftovers.length === 0
-      ? english.cutting.leftoversNone
-      : `${english.cutting.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`;
+      ? words.cutting.leftoversNone
+      : `${words.cutting.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`;
   return {
     id,
     over: "",
-    headed: `${bookWords.cutting.over(index + 1, plan.fabrics.length)}: ${fabric.name}`,
+    headed: `${words.book.bench.cutting.over(index + 1, plan.fabrics.length)}: ${fabric.name}`,
     title: fabric.name,
     swatch: fabric.colour,
     running: fabric.name,
@@ -119,9 +119,9 @@ export function cuttingSection(plan: Plan, index: number, diagram?: string): Sec
       {
         kind: "text",
         tone: "quiet",
-        text: [bookWords.cutting.over(index + 1, plan.fabrics.length), ...facts].join(" · "),
+        text: [words.book.bench.cutting.over(index + 1, plan.fabrics.length), ...facts].join(" · "),
       },
-      { kind: "text", tone: "quiet", text: bagsOf(plan, fabric) },
+      { kind: "text", tone: "quiet", text: bagsOf(plan, fabric, words) },
       ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
       ...(wide
         ? [

@@ -1,11 +1,11 @@
 import { formatLength, formatSize, TICKS_PER } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
-import { english, wordAll } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
+import { wordAll } from "../../words/index.ts";
 import { drawHatches } from "../svg/index.ts";
 import { assumptionsOf, handLines } from "../text/index.ts";
 import type { Block, Book, Section } from "./content.ts";
 import { typeset } from "./typeset.ts";
-import { bookWords } from "./words.ts";
 
 function section(id: string, title: string, newSheet: boolean, blocks: Block[]): Section {
   return { id, over: "", title, swatch: null, running: "", newSheet, blocks };
@@ -18,8 +18,8 @@ const EXAMPLE = {
 } as const;
 
 /** How the diagrams are read. */
-export function readingSection(plan: Plan): Section {
-  const { title, lead, items, sizes } = bookWords.reading;
+export function readingSection(plan: Plan, words: Words): Section {
+  const { title, lead, items, sizes } = words.book.bench.reading;
   const [across, along] = plan.ruler.unit === "in" ? EXAMPLE.inches : EXAMPLE.metric;
   const length = (size: number): string => formatLength(size, plan.ruler);
   const said = [...items, sizes(formatSize(across, along, plan.ruler), length(across), length(along))];
@@ -27,27 +27,27 @@ export function readingSection(plan: Plan): Section {
     ({ pieces, lays }) =>
       pieces.some(({ fullWidth }) => fullWidth) || lays.some(({ source }) => source === "bolt"),
   );
-  const hatches = drawHatches(plan);
+  const hatches = drawHatches(plan, words);
   return section("reading", title, false, [
     { kind: "text", text: lead, tone: "lead" },
     ...(hatches === null ? [] : [{ kind: "picture" as const, svg: hatches }]),
     {
       kind: "list",
       columns: 2,
-      items: (wide ? [...said, english.cutting.fullWidthMeaning] : said).map(typeset),
+      items: (wide ? [...said, words.cutting.fullWidthMeaning] : said).map(typeset),
     },
   ]);
 }
 
 /** What can hurt, and how it does not. */
-export function cautionSection(): Section {
-  const { title, lead, blade, iron, ironRules, needle, needleRules } = bookWords.cautions;
+export function cautionSection(words: Words): Section {
+  const { title, lead, blade, iron, ironRules, needle, needleRules } = words.book.bench.cautions;
   return section("cautions", title, false, [
     { kind: "text", text: lead, tone: "lead" },
     {
       kind: "cautions",
       tools: [
-        { tool: blade, rules: [...english.cutting.cautions] },
+        { tool: blade, rules: [...words.cutting.cautions] },
         { tool: iron, rules: [...ironRules] },
         { tool: needle, rules: [...needleRules] },
       ],
@@ -56,20 +56,20 @@ export function cautionSection(): Section {
 }
 
 /** How the cuts are made, each kind of stock once. Null when nothing is cut. */
-export function handSection(plan: Plan): Section | null {
-  const items = handLines(plan, english).map(typeset);
+export function handSection(plan: Plan, words: Words): Section | null {
+  const items = handLines(plan, words).map(typeset);
   return items.length === 0
     ? null
-    : section("hand", english.cutting.handTitle, false, [{ kind: "list", items, columns: 2 }]);
+    : section("hand", words.cutting.handTitle, false, [{ kind: "list", items, columns: 2 }]);
 }
 
 /** What the file left open, and what planning has to say. Null when there is neither. */
-export function assumptionSection(plan: Plan): Section | null {
-  const assumed = assumptionsOf(plan, english).map(typeset);
+export function assumptionSection(plan: Plan, words: Words): Section | null {
+  const assumed = assumptionsOf(plan, words).map(typeset);
   const noted = plan.diagnostics.filter(({ severity }) => severity !== "error");
-  const notes = wordAll(noted, english).map(({ message }) => typeset(message));
+  const notes = wordAll(noted, words).map(({ message }) => typeset(message));
   if (assumed.length + notes.length === 0) return null;
-  const { title, lead } = bookWords.assumed;
+  const { title, lead } = words.book.bench.assumed;
   return section("assumptions", title, false, [
     ...(assumed.length === 0
       ? []
@@ -80,7 +80,7 @@ export function assumptionSection(plan: Plan): Section | null {
     ...(notes.length === 0
       ? []
       : [
-          { kind: "heading" as const, text: bookWords.assumed.notes },
+          { kind: "heading" as const, text: words.book.bench.assumed.notes },
           { kind: "list" as const, items: notes, columns: 2 as const },
         ]),
   ]);
@@ -92,12 +92,12 @@ function textOf(block: Block): string {
 }
 
 /** The terms that the other sections use, in alphabetical order. Null when they use none. */
-export function glossarySection(sections: Book["sections"]): Section | null {
+export function glossarySection(sections: Book["sections"], words: Words): Section | null {
   const text = sections.flatMap(({ title, blocks }) => [title, ...blocks.map(textOf)]).join("\n");
-  const terms = bookWords.glossary.terms
+  const terms = words.book.bench.glossary.terms
     .filter(([, used]) => used.test(text))
     .map(([term, , meaning]) => ({ term, meaning }))
     .sort((a, b) => (a.term < b.term ? -1 : 1));
   if (terms.length === 0) return null;
-  return section("glossary", bookWords.glossary.title, false, [{ kind: "terms", terms }]);
+  return section("glossary", words.book.bench.glossary.title, false, [{ kind: "terms", terms }]);
 }

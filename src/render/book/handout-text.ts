@@ -1,8 +1,8 @@
+import type { Words } from "../../words/index.ts";
 import { fitText } from "../svg/text-fit.ts";
 import { alignedLines } from "../text/table.ts";
 import type { Book } from "./content.ts";
 import { type HandoutPart, handoutOf } from "./handout.ts";
-import { bookWords } from "./words.ts";
 
 /** Letters to a line: what a mail shows without turning it. */
 const WIDTH = 78;
@@ -33,8 +33,8 @@ function wrapped(text: string, first: string, rest: string): string[] {
   return [...lines, line.trimEnd()];
 }
 
-function isNothing(cell: string): boolean {
-  return cell === "" || cell === bookWords.buy.none;
+function isNothing(cell: string, words: Words): boolean {
+  return cell === "" || cell === words.book.bench.buy.none;
 }
 
 /** A heading before what it is asked of. */
@@ -42,7 +42,7 @@ function asked(heading: string): string {
   return /[?:]$/.test(heading) ? heading : `${heading}:`;
 }
 
-function tableLines({ headings, right, rows }: HandoutPart & { kind: "table" }): string[] {
+function tableLines({ headings, right, rows }: HandoutPart & { kind: "table" }, words: Words): string[] {
   const columns = headings.map((heading, i) => ({
     heading: clean(heading),
     align: right[i] === true ? ("right" as const) : ("left" as const),
@@ -53,12 +53,14 @@ function tableLines({ headings, right, rows }: HandoutPart & { kind: "table" }):
   return said.flatMap(([name = "", ...cells]) => [
     ...wrapped(name, "* ", "  "),
     ...cells.flatMap((cell, i) =>
-      isNothing(cell) ? [] : wrapped(`${asked(columns[i + 1]?.heading ?? "")} ${cell}`, "    ", "      "),
+      isNothing(cell, words)
+        ? []
+        : wrapped(`${asked(columns[i + 1]?.heading ?? "")} ${cell}`, "    ", "      "),
     ),
   ]);
 }
 
-function partLines(part: HandoutPart): string[] {
+function partLines(part: HandoutPart, words: Words): string[] {
   switch (part.kind) {
     case "title": {
       const lines = wrapped(part.level === 3 ? `${part.text}:` : part.text, "", "");
@@ -79,13 +81,13 @@ function partLines(part: HandoutPart): string[] {
         part.facts.map(({ caption, value }) => [clean(caption), clean(value)]),
       );
     case "table":
-      return tableLines(part);
+      return tableLines(part, words);
     case "steps":
       return part.steps.flatMap(({ number, title, table, inner }) => [
         ...wrapped(title, `${number}. `.padStart(4), "    "),
         ...(table === null
           ? []
-          : tableLines({ kind: "table", right: table.headings.map(() => false), ...table }).map(
+          : tableLines({ kind: "table", right: table.headings.map(() => false), ...table }, words).map(
               (line) => `    ${line}`,
             )),
         ...inner.flatMap((group) => [
@@ -97,7 +99,7 @@ function partLines(part: HandoutPart): string[] {
 }
 
 /** The book without its drawings as plain text, no line longer than a mail shows. */
-export function handoutText(book: Book): string {
-  const parts = handoutOf(book).map((part) => partLines(part).join("\n"));
+export function handoutText(book: Book, words: Words): string {
+  const parts = handoutOf(book).map((part) => partLines(part, words).join("\n"));
   return `${parts.join("\n\n")}\n`;
 }

@@ -1,7 +1,7 @@
 import type { Making } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
-import { english } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
 import {
   drawBeside,
   drawBlockPicture,
@@ -25,7 +25,6 @@ import { sizeOf } from "./measure.ts";
 import { stepGroups } from "./told-steps.ts";
 import { sentence, typeset } from "./typeset.ts";
 import { unitCards } from "./unit-cards.ts";
-import { bookWords } from "./words.ts";
 
 /*
  * The sewing in the order of work, a section for each part of it: both books hold them. A part that a quilt has nothing
@@ -45,9 +44,12 @@ function list(lines: readonly string[]): Block[] {
   return items.length === 0 ? [] : [{ kind: "list", items, columns: items.length > 1 ? 2 : 1 }];
 }
 
-function bagTable({ headings, rows }: { headings: readonly string[]; rows: readonly string[][] }): Table {
+function bagTable(
+  { headings, rows }: { headings: readonly string[]; rows: readonly string[][] },
+  words: Words,
+): Table {
   return {
-    caption: bookWords.making.bags,
+    caption: words.book.bench.making.bags,
     captionSeen: false,
     columns: headings.map((heading) => ({ heading: sentence(heading), align: "left" })),
     rows: rows.map((row) => row.map((text) => ({ text: typeset(text), notes: [], swatch: null }))),
@@ -56,21 +58,21 @@ function bagTable({ headings, rows }: { headings: readonly string[]; rows: reado
   };
 }
 
-function unitsPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
+function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
   const { fabrics, ruler } = plan;
-  const groups = unitGroups(plan, english);
-  const key = drawStepKey(top, making, fabrics, ruler);
-  const pictures = drawUnitPictures(top, making, fabrics, ruler);
+  const groups = unitGroups(plan, words);
+  const key = drawStepKey(top, making, fabrics, ruler, words);
+  const pictures = drawUnitPictures(top, making, fabrics, ruler, words);
   const told = groups.flatMap((group, i): Block[] => {
     const [first] = group.units;
-    const said = toldGroup(group, plan, english);
+    const said = toldGroup(group, plan, words);
     if (first === undefined || said === null) return [];
     const own = pictures.get(making.units.indexOf(first)) ?? [];
     return [
       { kind: "heading", text: typeset(said.title), tick: `units-${i + 1}` },
       ...(said.table === null
         ? []
-        : [{ kind: "table" as const, table: bagTable(said.table), keep: true as const }]),
+        : [{ kind: "table" as const, table: bagTable(said.table, words), keep: true as const }]),
       ...list(said.head).map((block) => ({ ...block, keep: true as const })),
       { kind: "cards", cards: unitCards(said, own) },
       ...list(said.after),
@@ -78,42 +80,42 @@ function unitsPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
   });
   if (told.length === 0) return [];
   return [
-    ...list(unitsAbout(making, plan, english)),
+    ...list(unitsAbout(making, plan, words)),
     ...(key === null ? [] : [{ kind: "picture" as const, svg: key }]),
     ...told,
-    ...list(partsOver(plan, english)),
+    ...list(partsOver(plan, words)),
   ];
 }
 
-function foundationPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
+function foundationPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
   const { foundation } = making;
-  const groups = stepGroups(partLines(making, plan, english), "parts");
+  const groups = stepGroups(partLines(making, plan, words), "parts");
   if (foundation === null) return groups.length === 0 ? [] : [{ kind: "steps", groups, columns: 2 }];
   // Pictures first: steps fill what is left of a page, and a picture cannot.
   return [
-    ...drawFoundation(foundation, top, plan.fabrics, plan.ruler).map((svg) => ({
+    ...drawFoundation(foundation, top, plan.fabrics, plan.ruler, words).map((svg) => ({
       kind: "picture" as const,
       svg,
     })),
     ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }]),
-    { kind: "steps", groups: stepGroups(foundationLines(making, plan, english), "foundation"), columns: 2 },
+    { kind: "steps", groups: stepGroups(foundationLines(making, plan, words), "foundation"), columns: 2 },
   ];
 }
 
-function blocksPart(top: QuiltTop, making: Making, plan: Plan): Block[] {
-  const { about, blocks } = toldBlocks(making, plan, english);
+function blocksPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
+  const { about, blocks } = toldBlocks(making, plan, words);
   const found: Block[] = [];
   for (const [i, { designs, lines }] of blocks.entries()) {
     const groups = stepGroups(lines, `blocks-${i + 1}`);
     const svg = designs
-      .map((design) => drawBlockPicture(top, making, plan.fabrics, plan.ruler, design))
+      .map((design) => drawBlockPicture(top, making, plan.fabrics, plan.ruler, design, words))
       .find((each) => each !== null);
     const last = found.at(-1);
     if (svg !== undefined && svg !== null) found.push({ kind: "beside", svg, groups });
     else if (last?.kind === "steps") last.groups.push(...groups);
     else found.push({ kind: "steps", groups, columns: 2 });
   }
-  const partial = stepGroups(partialLines(making, plan, english), "partial");
+  const partial = stepGroups(partialLines(making, plan, words), "partial");
   if (partial.length > 0) found.push({ kind: "steps", groups: partial, columns: 2 });
   return found.length === 0 ? [] : [...list(about), ...found];
 }
@@ -133,8 +135,8 @@ function besideDrawing(lines: readonly string[], id: string, svg: string | null)
   return svg === null ? [{ kind: "steps", groups, columns: 2 }] : [{ kind: "beside", svg, groups }];
 }
 
-function settingPart(top: QuiltTop, making: Making, plan: Plan, drawn: Drawn): Block[] {
-  const cut = drawSettingPictures(top, making, plan.fabrics, plan.ruler);
+function settingPart(top: QuiltTop, making: Making, plan: Plan, drawn: Drawn, words: Words): Block[] {
+  const cut = drawSettingPictures(top, making, plan.fabrics, plan.ruler, words);
   const cards = cut.map(({ title, pictures }) => ({
     number: "",
     pictures: pictures.map(({ svg, width, height }) => ({ svg, width, height, caption: "" })),
@@ -142,37 +144,37 @@ function settingPart(top: QuiltTop, making: Making, plan: Plan, drawn: Drawn): B
   }));
   return [
     ...(cards.length === 0 ? [] : [{ kind: "cards" as const, cards }]),
-    ...besideDrawing(topLines(making, plan, english), "setting", drawn.assembly),
+    ...besideDrawing(topLines(making, plan, words), "setting", drawn.assembly),
   ];
 }
 
 /** The parts of the sewing that a quilt has; null for a plain cut list. */
-export function makingParts(plan: Plan): Partial<Record<MakingPart, Section>> {
+export function makingParts(plan: Plan, words: Words): Partial<Record<MakingPart, Section>> {
   const { making, top } = plan;
   if (making === undefined || top === null) return {};
-  const drawn = drawBeside(top, making, plan.fabrics, plan.ruler);
-  const { titles } = bookWords.making;
-  const finishing = stepGroups(finishingLines(making, plan, english), "finishing").map(({ steps }) => ({
+  const drawn = drawBeside(top, making, plan.fabrics, plan.ruler, words);
+  const { titles } = words.book.bench.making;
+  const finishing = stepGroups(finishingLines(making, plan, words), "finishing").map(({ steps }) => ({
     title: "",
     steps,
   }));
   const found: Record<MakingPart, Section | null> = {
-    units: section("units", english.making.unitsTitle, unitsPart(top, making, plan)),
-    foundation: section("foundation", english.foundation.title, foundationPart(top, making, plan)),
-    blocks: section("blocks", titles.blocks, blocksPart(top, making, plan)),
-    setting: section("setting", titles.setting, settingPart(top, making, plan, drawn)),
+    units: section("units", words.making.unitsTitle, unitsPart(top, making, plan, words)),
+    foundation: section("foundation", words.foundation.title, foundationPart(top, making, plan, words)),
+    blocks: section("blocks", titles.blocks, blocksPart(top, making, plan, words)),
+    setting: section("setting", titles.setting, settingPart(top, making, plan, drawn, words)),
     borders: section(
       "borders",
-      english.borders.title,
-      besideDrawing(borderLines(making, plan, english), "borders", drawn.borders),
+      words.borders.title,
+      besideDrawing(borderLines(making, plan, words), "borders", drawn.borders),
     ),
     pressing:
       making.pressing === null
         ? null
-        : section("pressing", english.making.pressTitle, [
-            ...overview(drawn.pressing, pressingLines(making.pressing, plan, english)),
+        : section("pressing", words.making.pressTitle, [
+            ...overview(drawn.pressing, pressingLines(making.pressing, plan, words)),
           ]),
-    finishing: section("finishing", english.finishing.title, [
+    finishing: section("finishing", words.finishing.title, [
       ...(drawn.finishing === null ? [] : [{ kind: "picture" as const, svg: drawn.finishing }]),
       { kind: "steps", groups: finishing, columns: 2 },
     ]),

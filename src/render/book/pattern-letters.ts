@@ -1,5 +1,5 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
-import { patternWords as words } from "./pattern-words.ts";
+import type { Words } from "../../words/index.ts";
 
 type Piece = FabricPlan["pieces"][number];
 
@@ -18,7 +18,8 @@ const alike = (a: Piece, b: Piece): boolean =>
  * size is made. The first plan keeps its letters, since it is the one shown step by step; what only another size has
  * is called by a starred letter that nothing else has.
  */
-export function letteredAlike(plans: readonly Plan[]): Plan[] {
+export function letteredAlike(plans: readonly Plan[], words: Words): Plan[] {
+  const { star } = words.book.pattern.cutting;
   const [main, ...others] = plans;
   if (main === undefined) return [];
   const bags = new Map<string, { piece: Piece; letter: string }[]>();
@@ -36,8 +37,8 @@ export function letteredAlike(plans: readonly Plan[]): Plan[] {
   /** A letter that no bag has: that of the same use in the first size, starred until it is free. */
   const another = (fabric: string, piece: Piece): string => {
     const near = bagsOf(fabric).find((bag) => useOf(bag.piece) === useOf(piece));
-    let letter = (near?.letter ?? piece.letter).replaceAll(words.cutting.star, "");
-    while (used.has(letter) || !letter.includes(words.cutting.star)) letter += words.cutting.star;
+    let letter = (near?.letter ?? piece.letter).replaceAll(star, "");
+    while (used.has(letter) || !letter.includes(star)) letter += star;
     used.add(letter);
     return letter;
   };

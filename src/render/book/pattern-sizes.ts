@@ -1,9 +1,8 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
-import { english } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
 import { instructionsFor, pieceFacts } from "../text/index.ts";
 import type { Block, Table } from "./content.ts";
 import { cuttingGroups } from "./cutting.ts";
-import { patternWords as words } from "./pattern-words.ts";
 import { sentence, typeset } from "./typeset.ts";
 
 /** A size the pattern is for, planned whole. */
@@ -21,13 +20,13 @@ interface Row {
 }
 
 /** Every piece of a fabric with its count, and its size where sizes differ, in a column for each size. */
-function pieceRows(name: string, sizes: readonly PatternSize[]): Row[] {
+function pieceRows(name: string, sizes: readonly PatternSize[], words: Words): Row[] {
   const rows = new Map<string, Row>();
   for (const [s, { plan }] of sizes.entries()) {
     const fabric = plan.fabrics.find((each) => each.name === name);
     for (const { letter, count, size, remarks } of fabric === undefined
       ? []
-      : pieceFacts(fabric, plan, english)) {
+      : pieceFacts(fabric, plan, words)) {
       const row = rows.get(letter) ?? { letter, uses: remarks, cells: new Map() };
       row.cells.set(s, { count, size: typeset(size) });
       rows.set(letter, row);
@@ -36,10 +35,10 @@ function pieceRows(name: string, sizes: readonly PatternSize[]): Row[] {
   return [...rows.values()];
 }
 
-function piecesTable(name: string, sizes: readonly PatternSize[]): Table {
-  const { cutting } = words;
+function piecesTable(name: string, sizes: readonly PatternSize[], words: Words): Table {
+  const { cutting } = words.book.pattern;
   const cell = (text: string, notes: string[] = []) => ({ text, notes, swatch: null });
-  const rows = pieceRows(name, sizes).map(({ letter, uses, cells }) => {
+  const rows = pieceRows(name, sizes, words).map(({ letter, uses, cells }) => {
     const own = [...new Set([...cells.values()].map(({ size }) => size))];
     const counts = sizes.map((_, s) => {
       const found = cells.get(s);
@@ -73,30 +72,38 @@ function piecesTable(name: string, sizes: readonly PatternSize[]): Table {
 }
 
 /** Squaring the end is said once for all fabrics. */
-const STRAIGHTEN = new RegExp(`^${english.cutting.straighten("").replace(/\s+$/, "")}`);
-const isStraighten = (said: string): boolean => STRAIGHTEN.test(said);
+function isStraighten(said: string, words: Words): boolean {
+  return said.startsWith(words.cutting.straighten("").trimEnd());
+}
 
 /** How a fabric is cut for one size, a line for each setting of the ruler. */
-function cutLines(plan: Plan, fabric: FabricPlan): string[] {
-  return instructionsFor(plan, fabric, english)
+function cutLines(plan: Plan, fabric: FabricPlan, words: Words): string[] {
+  return instructionsFor(plan, fabric, words)
     .map(({ phrases, parts, notes }) => {
       const inner = parts.map((part) => part.phrases.join("; "));
       return sentence(`${[...phrases, ...inner, ...notes].join("; ")}.`);
     })
-    .filter((said) => !isStraighten(said));
+    .filter((said) => !isStraighten(said, words));
 }
 
 /** One fabric of the pattern: its pieces for every size, and how they are cut. */
-export function fabricBlocks(fabric: FabricPlan, index: number, sizes: readonly PatternSize[]): Block[] {
-  const { cutting } = words;
-  const table: Block = { kind: "table", table: piecesTable(fabric.name, sizes) };
+export function fabricBlocks(
+  fabric: FabricPlan,
+  index: number,
+  sizes: readonly PatternSize[],
+  words: Words,
+): Block[] {
+  const { cutting } = words.book.pattern;
+  const table: Block = { kind: "table", table: piecesTable(fabric.name, sizes, words) };
   const [only] = sizes;
   if (sizes.length < 2 && only !== undefined) {
     const own = only.plan.fabrics.find(({ name }) => name === fabric.name) ?? fabric;
-    const groups = cuttingGroups(only.plan, own, `cut-${index + 1}`).map(({ title, steps }) => ({
+    const groups = cuttingGroups(only.plan, own, `cut-${index + 1}`, words).map(({ title, steps }) => ({
       title,
       // The pattern has no cutting diagram to look at.
-      steps: steps.filter(({ title: said }) => !isStraighten(said)).map((step) => ({ ...step, where: "" })),
+      steps: steps
+        .filter(({ title: said }) => !isStraighten(said, words))
+        .map((step) => ({ ...step, where: "" })),
     }));
     return [table, { kind: "steps", groups, columns: 2 }];
   }
@@ -104,7 +111,7 @@ export function fabricBlocks(fabric: FabricPlan, index: number, sizes: readonly 
     table,
     ...sizes.flatMap(({ heading, plan }): Block[] => {
       const own = plan.fabrics.find(({ name }) => name === fabric.name);
-      const lines = own === undefined ? [] : cutLines(plan, own);
+      const lines = own === undefined ? [] : cutLines(plan, own, words);
       if (lines.length === 0) return [];
       return [
         { kind: "heading", text: cutting.strips(heading) },
@@ -115,7 +122,7 @@ export function fabricBlocks(fabric: FabricPlan, index: number, sizes: readonly 
 }
 
 /** How many units and blocks each size wants. */
-export function makeTable(sizes: readonly PatternSize[]): Table | null {
+export function makeTable(sizes: readonly PatternSize[], words: Words): Table | null {
   const rows = new Map<string, { what: string; counts: Map<number, number> }>();
   const add = (s: number, key: string, what: string, count: number): void => {
     const row = rows.get(key) ?? { what, counts: new Map<number, number>() };
@@ -126,7 +133,7 @@ export function makeTable(sizes: readonly PatternSize[]): Table | null {
     for (const unit of plan.making?.units ?? []) {
       if (unit.steps.length === 0) continue;
       const key = JSON.stringify([unit.text, unit.method, Object.entries(unit.fabrics)]);
-      add(s, key, words.make.unit(unit.name, unit.text), unit.units);
+      add(s, key, words.book.pattern.make.unit(unit.name, unit.text), unit.units);
     }
     for (const { name, colourway, count } of plan.top?.designs ?? []) {
       if (count === 0) continue;
@@ -136,16 +143,16 @@ export function makeTable(sizes: readonly PatternSize[]): Table | null {
   }
   if (rows.size === 0 || sizes.length < 2) return null;
   return {
-    caption: words.make.caption,
+    caption: words.book.pattern.make.caption,
     captionSeen: true,
     columns: [
-      { heading: sentence(words.make.what), align: "left" },
+      { heading: sentence(words.book.pattern.make.what), align: "left" },
       ...sizes.map(({ heading }) => ({ heading, align: "right" as const })),
     ],
     rows: [...rows.values()].map(({ what, counts }) => [
       { text: typeset(what), notes: [], swatch: null },
       ...sizes.map((_, s) => ({
-        text: counts.has(s) ? String(counts.get(s)) : words.cutting.none,
+        text: counts.has(s) ? String(counts.get(s)) : words.book.pattern.cutting.none,
         notes: [],
         swatch: null,
       })),

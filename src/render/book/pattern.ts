@@ -1,7 +1,7 @@
 import { formatLength } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { PatternPart, PatternSpec } from "../../spec/pattern-types.ts";
-import { english } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
 import { drawColouring, drawCover } from "../svg/index.ts";
 import { ticksOf } from "../svg/patches.ts";
 import { spokenSizeNear } from "../svg/quilt-words.ts";
@@ -14,16 +14,14 @@ import { type MakingPart, makingParts } from "./making-parts.ts";
 import { sizeOf } from "./measure.ts";
 import { letteredAlike } from "./pattern-letters.ts";
 import { fabricBlocks, makeTable, type PatternSize } from "./pattern-sizes.ts";
-import { patternWords as words } from "./pattern-words.ts";
 import { templateSection } from "./templates.ts";
 import { sentence, typeset } from "./typeset.ts";
-import { bookWords } from "./words.ts";
 
 export type { PatternSize } from "./pattern-sizes.ts";
 
-function section(part: PatternPart, blocks: readonly Block[]): Section | null {
+function section(part: PatternPart, blocks: readonly Block[], words: Words): Section | null {
   if (blocks.length === 0) return null;
-  const title = words.titles[part];
+  const title = words.book.pattern.titles[part];
   return { id: part, over: "", title, swatch: null, running: title, newSheet: false, blocks: [...blocks] };
 }
 
@@ -40,15 +38,15 @@ function fabricsOf(sizes: readonly PatternSize[]): { fabric: Plan["fabrics"][num
 }
 
 /** What to buy, for every size in a column of its own. */
-function requirements(plan: Plan, sizes: readonly PatternSize[]): Block[] {
-  const { requirements: told } = words;
+function requirements(plan: Plan, sizes: readonly PatternSize[], words: Words): Block[] {
+  const { requirements: told } = words.book.pattern;
   const cell = (text: string, notes: string[] = [], swatch: string | null = null) => ({
     text,
     notes,
     swatch,
   });
   const rows = fabricsOf(sizes).map(({ fabric, plan: from }) => {
-    const uses = [...new Set(pieceFacts(fabric, from, english).flatMap((piece) => piece.uses))]
+    const uses = [...new Set(pieceFacts(fabric, from, words).flatMap((piece) => piece.uses))]
       .slice(0, 5)
       .map(typeset);
     return [
@@ -60,7 +58,9 @@ function requirements(plan: Plan, sizes: readonly PatternSize[]): Block[] {
       ...sizes.map((size) => {
         const own = size.plan.fabrics.find(({ name }) => name === fabric.name);
         return cell(
-          own === undefined ? words.cutting.none : typeset(boughtWords(own, size.plan.ruler, english)),
+          own === undefined
+            ? words.book.pattern.cutting.none
+            : typeset(boughtWords(own, size.plan.ruler, words)),
         );
       }),
     ];
@@ -85,9 +85,9 @@ function requirements(plan: Plan, sizes: readonly PatternSize[]): Block[] {
     ),
   );
   const lead = [told.lead, ...(widths.size === 0 ? [] : [told.usable([...widths])])].join(" ");
-  const make = makeTable(sizes);
+  const make = makeTable(sizes, words);
   const also = sizes.map(({ heading, plan: own }) => {
-    const lines = alsoNeeded(own, english).map(typeset);
+    const lines = alsoNeeded(own, words).map(typeset);
     return sizes.length === 1 ? lines : lines.map((line) => `${heading}: ${line}`);
   });
   return [
@@ -98,37 +98,41 @@ function requirements(plan: Plan, sizes: readonly PatternSize[]): Block[] {
   ];
 }
 
-function cutting(plan: Plan, sizes: readonly PatternSize[]): Block[] {
+function cutting(plan: Plan, sizes: readonly PatternSize[], words: Words): Block[] {
   const all = fabricsOf(sizes);
   const starred = sizes.some((size) =>
-    size.plan.fabrics.some(({ pieces }) => pieces.some(({ letter }) => letter.includes(words.cutting.star))),
+    size.plan.fabrics.some(({ pieces }) =>
+      pieces.some(({ letter }) => letter.includes(words.book.pattern.cutting.star)),
+    ),
   );
   const fabrics = all.flatMap(({ fabric }, index): Block[] => [
     { kind: "heading", text: fabric.name },
-    ...fabricBlocks(fabric, index, sizes),
+    ...fabricBlocks(fabric, index, sizes, words),
   ]);
   return [
     {
       kind: "text",
-      text: starred ? `${words.cutting.lead} ${words.cutting.starred}` : words.cutting.lead,
+      text: starred
+        ? `${words.book.pattern.cutting.lead} ${words.book.pattern.cutting.starred}`
+        : words.book.pattern.cutting.lead,
       tone: "lead",
     },
-    ...list(handLines(plan, english).map(typeset)),
+    ...list(handLines(plan, words).map(typeset)),
     ...fabrics,
     ...(sizes.length < 2
       ? []
       : [
           {
             kind: "text" as const,
-            text: words.cutting.ofSize(sizes[0]?.heading ?? ""),
+            text: words.book.pattern.cutting.ofSize(sizes[0]?.heading ?? ""),
             tone: "lead" as const,
           },
         ]),
   ];
 }
 
-function about(pattern: PatternSpec): Block[] {
-  const { about: told } = words;
+function about(pattern: PatternSpec, words: Words): Block[] {
+  const { about: told } = words.book.pattern;
   const facts: Fact[] = (["author", "version", "date", "contact"] as const).flatMap((field) =>
     pattern[field] === "" ? [] : [{ caption: told[field], value: pattern[field] }],
   );
@@ -149,11 +153,11 @@ function about(pattern: PatternSpec): Block[] {
   ];
 }
 
-function colouring(plan: Plan): Block[] {
+function colouring(plan: Plan, words: Words): Block[] {
   if (plan.top === null) return [];
-  const [blank, textured] = drawColouring(plan.top, plan.fabrics);
+  const [blank, textured] = drawColouring(plan.top, plan.fabrics, words);
   return [
-    { kind: "text", text: words.colouring, tone: "plain" },
+    { kind: "text", text: words.book.pattern.colouring, tone: "plain" },
     {
       kind: "cards",
       cards: [
@@ -176,22 +180,27 @@ const SEWN: ReadonlySet<string> = new Set<MakingPart>([
   "finishing",
 ]);
 
-function coverOf(plan: Plan, pattern: PatternSpec, sizes: readonly PatternSize[]): Book["cover"] {
+function coverOf(
+  plan: Plan,
+  pattern: PatternSpec,
+  sizes: readonly PatternSize[],
+  words: Words,
+): Book["cover"] {
   const { top, fabrics, ruler } = plan;
   if (top === null) throw new Error("a pattern without a quilt");
   const svg = drawCover(top, fabrics, {
-    title: bookWords.coverTop,
-    description: bookWords.title(top.name),
+    title: words.book.bench.coverTop,
+    description: words.book.bench.title(top.name),
     idPrefix: "cover-",
     width: 560,
     tallest: 620,
   });
-  const { facts } = bookWords;
+  const { facts } = words.book.bench;
   const finished = sizes.map(({ finished: own }) => typeset(own));
   const lines = [
-    ...(pattern.author === "" ? [] : [words.by(pattern.author)]),
-    words.sizes(finished),
-    ...(pattern.level === "" ? [] : [words.level(pattern.level)]),
+    ...(pattern.author === "" ? [] : [words.book.pattern.by(pattern.author)]),
+    words.book.pattern.sizes(finished),
+    ...(pattern.level === "" ? [] : [words.book.pattern.level(pattern.level)]),
   ];
   return {
     svg,
@@ -205,7 +214,7 @@ function coverOf(plan: Plan, pattern: PatternSpec, sizes: readonly PatternSize[]
         ? []
         : [
             {
-              caption: words.about.version,
+              caption: words.book.pattern.about.version,
               value: [pattern.version, pattern.date].filter(Boolean).join(", "),
             },
           ]),
@@ -217,20 +226,28 @@ function coverOf(plan: Plan, pattern: PatternSpec, sizes: readonly PatternSize[]
  * The pattern of a quilt, to hand out or to sell: the parts its file names, in that order, for every size.
  * @param others further sizes, planned whole; the plan itself is the size that is shown step by step
  */
-export function patternOf(plan: Plan, pattern: PatternSpec, others: readonly PatternSize[] = []): Book {
+export function patternOf(
+  plan: Plan,
+  pattern: PatternSpec,
+  words: Words,
+  others: readonly PatternSize[] = [],
+): Book {
   const { top, ruler } = plan;
   if (top === null) throw new Error("a pattern without a quilt");
   const finished = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
   const own: PatternSize = { heading: finished, finished, plan };
   const given = [own, ...others];
-  const lettered = letteredAlike(given.map((size) => size.plan));
+  const lettered = letteredAlike(
+    given.map((size) => size.plan),
+    words,
+  );
   const sizes = given.map((size, i) => ({
     ...size,
     plan: lettered[i] ?? size.plan,
     // A size stands on one line where it heads a column.
     heading: size.heading.replaceAll(" ", "\u00a0"),
   }));
-  const making = makingParts(plan);
+  const making = makingParts(plan, words);
   const glance = (making.pressing?.blocks ?? []).flatMap((block): Block[] =>
     block.kind === "cards"
       ? block.cards.flatMap(({ pictures }) =>
@@ -242,21 +259,24 @@ export function patternOf(plan: Plan, pattern: PatternSpec, others: readonly Pat
     if (SEWN.has(part)) {
       const found = making[part as MakingPart] ?? null;
       if (found === null || part !== "setting" || glance.length === 0) return found;
-      return { ...found, blocks: [...found.blocks, { kind: "heading", text: words.glance }, ...glance] };
+      return {
+        ...found,
+        blocks: [...found.blocks, { kind: "heading", text: words.book.pattern.glance }, ...glance],
+      };
     }
     switch (part) {
       case "requirements":
-        return section(part, requirements(plan, sizes));
+        return section(part, requirements(plan, sizes, words), words);
       case "cautions":
-        return cautionSection();
+        return cautionSection(words);
       case "cutting":
-        return section(part, cutting(plan, sizes));
+        return section(part, cutting(plan, sizes, words), words);
       case "templates":
-        return templateSection(plan);
+        return templateSection(plan, words);
       case "colouring":
-        return section(part, colouring(plan));
+        return section(part, colouring(plan, words), words);
       case "about":
-        return section(part, about(pattern));
+        return section(part, about(pattern, words), words);
       default:
         return null;
     }
@@ -265,20 +285,23 @@ export function patternOf(plan: Plan, pattern: PatternSpec, others: readonly Pat
     const found = partOf(part);
     return { part, section: found === null ? null : sectionForMakers({ ...found, id: part }) };
   });
-  const glossary = glossarySection(told.flatMap((each) => (each.section === null ? [] : [each.section])));
+  const glossary = glossarySection(
+    told.flatMap((each) => (each.section === null ? [] : [each.section])),
+    words,
+  );
   const sections = told.flatMap(({ part, section: found }): Section[] => {
     const whole = part === "words" ? glossary : found;
     const before = authorWords(pattern.before[part] ?? "");
     const after = authorWords(pattern.after[part] ?? "");
     const blocks = [...before, ...(whole?.blocks ?? []), ...after];
-    const base = whole ?? section(part, blocks);
+    const base = whole ?? section(part, blocks, words);
     return base === null || blocks.length === 0 ? [] : [{ ...base, id: part, blocks }];
   });
   return {
     purpose: "pattern",
-    title: bookWords.title(plan.name),
-    subtitle: words.subtitle,
-    cover: coverOf(plan, pattern, sizes),
+    title: words.book.bench.title(plan.name),
+    subtitle: words.book.pattern.subtitle,
+    cover: coverOf(plan, pattern, sizes, words),
     sections,
     key: "pattern",
   };

@@ -1,6 +1,6 @@
 import type { UnitRecord } from "../../cutlist/unit-record.ts";
 import type { Plan } from "../../plan/types.ts";
-import { english } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
 import { onFoundationAndBlocks } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
@@ -23,15 +23,15 @@ export interface SewingParts {
 }
 
 /** Null for a plain cut list, which nobody says how to sew. */
-export function sewingParts(plan: Plan): SewingParts | null {
+export function sewingParts(plan: Plan, words: Words): SewingParts | null {
   const { making, top } = plan;
   if (making === undefined || top === null) return null;
-  const blocks = stepGroups(onFoundationAndBlocks(making, plan, english), "blocks");
-  const isAbout = ({ title }: StepGroup): boolean => title === sentence(english.blocks.aboutTitle);
+  const blocks = stepGroups(onFoundationAndBlocks(making, plan, words), "blocks");
+  const isAbout = ({ title }: StepGroup): boolean => title === sentence(words.blocks.aboutTitle);
   return {
-    units: unitGroups(plan, english).flatMap((group, i) => {
+    units: unitGroups(plan, words).flatMap((group, i) => {
       const [step] =
-        stepGroups(["-", ...unitGroupLines(group, plan, english)], `unit-${i + 1}`)[0]?.steps ?? [];
+        stepGroups(["-", ...unitGroupLines(group, plan, words)], `unit-${i + 1}`)[0]?.steps ?? [];
       const count = group.units.reduce((sum, { units }) => sum + units, 0);
       return step === undefined ? [] : [{ units: group.units, count, step }];
     }),
@@ -39,8 +39,8 @@ export function sewingParts(plan: Plan): SewingParts | null {
       .filter(isAbout)
       .flatMap(({ steps }) => steps.flatMap(({ title, details }) => [title, ...details])),
     blocks: blocks.filter((group) => !isAbout(group)),
-    rows: stepGroups(topLines(making, plan, english), "rows"),
-    borders: stepGroups(borderLines(making, plan, english), "borders"),
-    finishing: stepGroups(finishingLines(making, plan, english), "finishing"),
+    rows: stepGroups(topLines(making, plan, words), "rows"),
+    borders: stepGroups(borderLines(making, plan, words), "borders"),
+    finishing: stepGroups(finishingLines(making, plan, words), "finishing"),
   };
 }

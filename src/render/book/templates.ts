@@ -1,34 +1,41 @@
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import type { DrawnSheet } from "../svg/draw-template.ts";
 import { drawTemplateSheets, onPaper } from "../svg/index.ts";
 import { cornerWords, countWords, fromWords, purposeWords } from "../svg/template-words.ts";
 import type { Block, Section, Table } from "./content.ts";
-import { templateWords as words } from "./template-words.ts";
 import { sentence, typeset } from "./typeset.ts";
 
 type Template = NonNullable<Plan["templates"]>[number];
 
 /** On which sheets a template is. */
-function whereOf({ name }: Template, sheets: readonly DrawnSheet[]): string {
+function whereOf({ name }: Template, sheets: readonly DrawnSheet[], words: Words): string {
   const on = sheets.flatMap(({ names }, i) => (names.includes(name) ? [i + 1] : []));
   const [first, last] = [on[0], on.at(-1)];
-  return first === undefined || last === undefined ? words.drawn : words.sheet(first, last);
+  return first === undefined || last === undefined
+    ? words.book.templates.drawn
+    : words.book.templates.sheet(first, last);
 }
 
-function tableOf(templates: readonly Template[], sheets: readonly DrawnSheet[], plan: Plan): Table {
+function tableOf(
+  templates: readonly Template[],
+  sheets: readonly DrawnSheet[],
+  plan: Plan,
+  words: Words,
+): Table {
   const cell = (text: string, notes: string[] = []) => ({ text, notes, swatch: null });
-  const { columns } = words;
+  const { columns } = words.book.templates;
   const rows = templates.flatMap((template) =>
     template.uses.map((use, i) => [
       cell(template.name),
-      { ...cell(fromWords(use, plan)), swatch: plan.fabrics[use.fabric]?.colour ?? null },
-      cell(countWords(use)),
+      { ...cell(fromWords(use, plan, words)), swatch: plan.fabrics[use.fabric]?.colour ?? null },
+      cell(countWords(use, words)),
       cell(i === 0 ? typeset(purposeWords(template, plan)) : ""),
-      cell(whereOf(template, sheets)),
+      cell(whereOf(template, sheets, words)),
     ]),
   );
   return {
-    caption: words.caption,
+    caption: words.book.templates.caption,
     captionSeen: false,
     columns: [
       { heading: columns.name, align: "left" },
@@ -44,51 +51,55 @@ function tableOf(templates: readonly Template[], sheets: readonly DrawnSheet[], 
 }
 
 /** Templates that are drawn on the cloth, told by their corners. */
-function drawnByHand(templates: readonly Template[], plan: Plan): Block[] {
+function drawnByHand(templates: readonly Template[], plan: Plan, words: Words): Block[] {
   const told = templates
     .filter((template) => onPaper(template) === "draw")
     .flatMap((template) =>
       template.uses.map((use) => {
         const corners = template.cut.map(({ x, y }) =>
-          words.corner(cornerWords(x, plan.ruler), cornerWords(y, plan.ruler)),
+          words.book.templates.corner(cornerWords(x, plan.ruler), cornerWords(y, plan.ruler)),
         );
-        return words.draw(template.name, `${fromWords(use, plan)} (${countWords(use)})`, corners);
+        return words.book.templates.draw(
+          template.name,
+          `${fromWords(use, plan, words)} (${countWords(use, words)})`,
+          corners,
+        );
       }),
     );
   if (told.length === 0) return [];
   const fine = plan.ruler.unit === "in" ? "1/16 in" : "millimetre";
   return [
-    { kind: "heading", text: words.drawTitle },
-    { kind: "text", text: typeset(words.drawLead(fine)), tone: "plain" },
+    { kind: "heading", text: words.book.templates.drawTitle },
+    { kind: "text", text: typeset(words.book.templates.drawLead(fine)), tone: "plain" },
     { kind: "list", items: told },
   ];
 }
 
 /** Outlines at full size with how to use them. Null when every piece stays a rectangle. */
-export function templateSection(plan: Plan): Section | null {
+export function templateSection(plan: Plan, words: Words): Section | null {
   const templates = plan.templates ?? [];
   if (templates.length === 0) return null;
-  const sheets = drawTemplateSheets(plan);
+  const sheets = drawTemplateSheets(plan, words);
   const printed = templates.some(({ print }) => print.kind !== "none");
   const reversed = templates.some(({ uses }) => uses.some((use) => use.reversed > 0));
   const use = [
-    ...words.use,
-    ...(printed ? [words.up] : []),
-    ...(reversed ? [words.reversed] : []),
-    words.caution,
+    ...words.book.templates.use,
+    ...(printed ? [words.book.templates.up] : []),
+    ...(reversed ? [words.book.templates.reversed] : []),
+    words.book.templates.caution,
   ];
   return {
     id: "templates",
     over: "",
-    title: words.title,
+    title: words.book.templates.title,
     swatch: null,
-    running: words.title,
+    running: words.book.templates.title,
     newSheet: false,
     blocks: [
-      { kind: "text", text: words.lead, tone: "lead" },
+      { kind: "text", text: words.book.templates.lead, tone: "lead" },
       { kind: "list", items: use.map(sentence) },
-      { kind: "table", table: tableOf(templates, sheets, plan) },
-      ...drawnByHand(templates, plan),
+      { kind: "table", table: tableOf(templates, sheets, plan, words) },
+      ...drawnByHand(templates, plan, words),
       ...sheets.map(({ svg }) => ({ kind: "full-size" as const, svg })),
     ],
   };

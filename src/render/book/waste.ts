@@ -1,15 +1,18 @@
 import type { Plan } from "../../plan/types.ts";
-import { english } from "../../words/index.ts";
+import type { Words } from "../../words/index.ts";
 import { type PrintedTable, wasteTables } from "../text/waste.ts";
 import type { Block, Section, Table } from "./content.ts";
 import { sentence } from "./typeset.ts";
-import { bookWords } from "./words.ts";
 
 /** Columns that still have room beside one another. */
 const MOST_COLUMNS = 11;
 
 /** What sewing makes of the pieces beside where all the fabric goes, where both tell of the same fabrics. */
-function together(shares: PrintedTable | undefined, sewing: PrintedTable | undefined): PrintedTable[] {
+function together(
+  shares: PrintedTable | undefined,
+  sewing: PrintedTable | undefined,
+  words: Words,
+): PrintedTable[] {
   if (shares === undefined) return [];
   if (sewing === undefined) return [shares];
   const alike =
@@ -20,7 +23,7 @@ function together(shares: PrintedTable | undefined, sewing: PrintedTable | undef
   if (!alike || shares.headings.length + own.length > MOST_COLUMNS) return [shares, sewing];
   return [
     {
-      title: bookWords.waste.both(shares.title, sewing.title),
+      title: words.book.bench.waste.both(shares.title, sewing.title),
       headings: [...shares.headings, ...own],
       rows: shares.rows.map((row, r) => [...row, ...(sewing.rows[r] ?? []).slice(1, -1)]),
     },
@@ -28,10 +31,10 @@ function together(shares: PrintedTable | undefined, sewing: PrintedTable | undef
 }
 
 /** Where the cloth goes, by cause. */
-export function wasteSection(plan: Plan): Section {
+export function wasteSection(plan: Plan, words: Words): Section {
   // Shares are what is compared; areas stand in waste.txt.
-  const [shares, , sewing] = wasteTables(plan, english);
-  const tables = together(shares, sewing).map(({ title, headings, rows }): Block => {
+  const [shares, , sewing] = wasteTables(plan, words);
+  const tables = together(shares, sewing, words).map(({ title, headings, rows }): Block => {
     const table: Table = {
       caption: sentence(title),
       captionSeen: true,
@@ -41,7 +44,7 @@ export function wasteSection(plan: Plan): Section {
       })),
       rows: rows.map((row, r) =>
         row.map((text, i) => ({
-          text: text === "-" ? bookWords.buy.none : text,
+          text: text === "-" ? words.book.bench.buy.none : text,
           notes: [],
           swatch: i === 0 ? (plan.fabrics[r]?.colour ?? null) : null,
         })),
@@ -54,7 +57,7 @@ export function wasteSection(plan: Plan): Section {
   return {
     id: "waste",
     over: "",
-    title: bookWords.waste.title,
+    title: words.book.bench.waste.title,
     swatch: null,
     running: "",
     newSheet: false,

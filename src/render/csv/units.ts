@@ -3,7 +3,7 @@ import { formatLength, type Ruler } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Eighth } from "../../quilt/units/types.ts";
 import type { Words } from "../../words/index.ts";
-
+import { aboutLength } from "../text/lengths.ts";
 import { csv } from "./index.ts";
 
 type Row = (string | number)[];
@@ -40,7 +40,7 @@ function stripRows(set: StripSetRecord, ruler: Ruler, words: Words): Row[] {
   const cut = words.tables.units.segments(
     segments,
     formatLength(segment, ruler),
-    formatLength(height, ruler),
+    aboutLength(height, { ruler }, words),
   );
   return strips.flatMap(({ fabric, letter, lastLetter, up }, i) => {
     const own: [string | null, number][] = [

@@ -1,11 +1,11 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { bookOf } from "../book/book.ts";
 import type { Book } from "../book/content.ts";
 import { coverHigh, high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
 import { type LaidSection, laidOut } from "../book/paginate.ts";
 import { DAY } from "../book/style.ts";
-import { bookWords } from "../book/words.ts";
 import { safeColour } from "../svg/palette.ts";
 import { drawBlock } from "./pdf-blocks.ts";
 import {
@@ -103,18 +103,19 @@ function drawCover(sheet: Sheet, book: Book): void {
 }
 
 /** A book as a vector PDF with its reading order told, on the paper asked for. Same book and options, same bytes. */
-export function printedBook(book: Book, options: PdfOptions): Promise<Uint8Array> {
+export function printedBook(book: Book, options: PdfOptions, words: Words): Promise<Uint8Array> {
   const sheet = openSheet(book.title, options);
   drawCover(sheet, book);
   for (const section of laidOut(book).sections) drawSection(sheet, section, book.purpose === "bench");
-  return closeSheet(sheet, book.title, bookWords.page);
+  return closeSheet(sheet, book.title, words.book.bench.page);
 }
 
 /** The bench book of a plan as a PDF. */
 export function bookPdf(
   plan: Plan,
   options: PdfOptions,
+  words: Words,
   comparison: Comparison | null = null,
 ): Promise<Uint8Array> {
-  return printedBook(bookOf(plan, undefined, comparison), options);
+  return printedBook(bookOf(plan, words, undefined, comparison), options, words);
 }

@@ -3,9 +3,9 @@ import type { Ruler } from "../../length/types.ts";
 import type { BlockMaking, Making } from "../../making/types.ts";
 import type { FabricPlan } from "../../plan/types.ts";
 import type { BlockDesign, Patch } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { textWidth } from "./metrics.ts";
 import { type Corner, centreOf, clearance, outlineOf, type Placing } from "./patches.ts";
-import { QUILT_WORDS } from "./quilt-words.ts";
 import type { SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { spokenSize } from "./words.ts";
@@ -76,7 +76,7 @@ export function bagLetters(
 }
 
 /** `A: 4 1/2 x 2 1/2 in hens`: every bag that the block's patches come out of, in the order of the letters. */
-export function bagLines(design: BlockDesign, bags: BlockBags, ruler: Ruler): string[] {
+export function bagLines(design: BlockDesign, bags: BlockBags, ruler: Ruler, words: Words): string[] {
   const letters = new Set(
     makingsOf(bags).flatMap((block) =>
       design.units.flatMap((_, i) =>
@@ -88,12 +88,12 @@ export function bagLines(design: BlockDesign, bags: BlockBags, ruler: Ruler): st
     pieces
       .filter(({ letter }) => letters.has(letter))
       .map(({ letter, across, along, fullWidth, subcut }) =>
-        QUILT_WORDS.bag(
+        words.drawings.quilt.bag(
           letter,
           fullWidth
-            ? QUILT_WORDS.strip(spokenSize(along, along, ruler).split(" × ")[1] ?? "")
+            ? words.drawings.quilt.strip(spokenSize(along, along, ruler).split(" × ")[1] ?? "")
             : spokenSize(across, along, ruler),
-          QUILT_WORDS.cutFurther[subcut],
+          words.drawings.quilt.cutFurther[subcut],
           name,
         ),
       ),
@@ -101,17 +101,21 @@ export function bagLines(design: BlockDesign, bags: BlockBags, ruler: Ruler): st
 }
 
 /** Units by name, kind and method as they are really made, with how many one block takes. */
-export function unitMadeLines(design: BlockDesign, bags: BlockBags): string[] {
+export function unitMadeLines(design: BlockDesign, bags: BlockBags, words: Words): string[] {
   return makingsOf(bags).flatMap((block, i, all) => {
     const counts = new Map<string, number>();
     for (const [index] of design.units.entries()) {
       const made = unitMade(bags, block, index);
       if (made === null) continue;
       const { unit, heap } = made;
-      const words = QUILT_WORDS.unitMade(heap.name, unit.kind, unit.steps.length === 0 ? "" : unit.method);
-      counts.set(words, (counts.get(words) ?? 0) + 1);
+      const called = words.drawings.quilt.unitMade(
+        heap.name,
+        unit.kind,
+        unit.steps.length === 0 ? "" : unit.method,
+      );
+      counts.set(called, (counts.get(called) ?? 0) + 1);
     }
-    const lines = [...counts].map(([words, count]) => `${count} × ${words}`);
-    return all.length === 1 ? lines : [QUILT_WORDS.made(block.count, block.turns, i), ...lines];
+    const lines = [...counts].map(([called, count]) => `${count} × ${called}`);
+    return all.length === 1 ? lines : [words.drawings.quilt.made(block.count, block.turns, i), ...lines];
   });
 }

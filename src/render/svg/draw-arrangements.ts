@@ -1,10 +1,10 @@
 import type { QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { fabricList } from "./fabric-list.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { onPaper } from "./paper.ts";
 import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
-import { QUILT_WORDS } from "./quilt-words.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
@@ -31,14 +31,16 @@ export function drawArrangements(
   title: string,
   pictures: readonly Pictured[],
   fabrics: readonly DrawnFabric[],
+  words: Words,
 ): string {
-  return toSvg(arrangementsScene(title, pictures, fabrics));
+  return toSvg(arrangementsScene(title, pictures, fabrics, words));
 }
 
 export function arrangementsScene(
   title: string,
   pictures: readonly Pictured[],
   fabrics: readonly DrawnFabric[],
+  words: Words,
 ): Scene {
   const idPrefix = "arrange-";
   const width = (PAGE_WIDTH - (COLUMNS - 1) * GAP) / COLUMNS;
@@ -77,12 +79,17 @@ export function arrangementsScene(
   }
   const bottom = head + Math.ceil(pictures.length / COLUMNS) * rowHeight;
   const used = new Set(pictures.flatMap(({ top }) => top.patches.map(({ fabric }) => fabric)));
-  const list = fabricList(fabrics, used, { idPrefix, scale, heading: QUILT_WORDS.fabrics, top: bottom });
+  const list = fabricList(fabrics, used, {
+    idPrefix,
+    scale,
+    heading: words.drawings.quilt.fabrics,
+    top: bottom,
+  });
   nodes.push(...list.nodes);
   return {
     idPrefix,
     title: cleanText(title),
-    description: QUILT_WORDS.sideBySide(pictures.length),
+    description: words.drawings.quilt.sideBySide(pictures.length),
     patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, list.bottom),
   };

@@ -1,13 +1,14 @@
 import type { Ruler } from "../../length/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { BlockDesign, Patch } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { type BlockBags, bagLetters, bagLines, unitMadeLines } from "./block-bags.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { labelOn, safeColour } from "./palette.ts";
 import { patchPage } from "./patch-page.ts";
 import { type Corner, outlineNodes, patchNodes, rectangle, ticksOf } from "./patches.ts";
-import { blockFacts, blockTitle, QUILT_WORDS, unitLines } from "./quilt-words.ts";
+import { blockFacts, blockTitle, unitLines } from "./quilt-words.ts";
 import { type Cell, section } from "./rows.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
@@ -38,13 +39,19 @@ export function blockScene(
   design: BlockDesign,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   options: BlockOptions = {},
 ): Scene {
   const idPrefix = options.idPrefix ?? "block-";
   const { bags } = options;
   const [across, down] = [ticksOf(design.across) / TICKS_PER_MM, ticksOf(design.down) / TICKS_PER_MM];
   const name = cleanText(blockTitle(design));
-  const head = titleBlock({ over: QUILT_WORDS.block, name, colour: null, facts: blockFacts(design, ruler) });
+  const head = titleBlock({
+    over: words.drawings.quilt.block,
+    name,
+    colour: null,
+    facts: blockFacts(design, ruler, words),
+  });
   const columns = design.units.map(({ column }) => column);
   const rows = design.units.map(({ row }) => row);
   const [gapsAcross, gapsDown] = [new Set(columns).size - 1, new Set(rows).size - 1];
@@ -72,13 +79,13 @@ export function blockScene(
     textIn(text, { x, y: head.height, width: HALF, height: 14 }, { size: 10, bold: true });
   const nodes: SceneNode[] = [
     ...head.nodes,
-    caption(QUILT_WORDS.finished, whole.x),
+    caption(words.drawings.quilt.finished, whole.x),
     ...patchNodes(design.patches, fabrics, whole, { id: "finished", idPrefix }),
     ...outlineNodes([rectangle(0, 0, across, down)], whole, 1.2, "edge"),
   ];
   if (!isPlain) {
     nodes.push(
-      caption(QUILT_WORDS.apart, apart.x),
+      caption(words.drawings.quilt.apart, apart.x),
       ...patchNodes(design.patches, fabrics, apart, {
         id: "apart",
         idPrefix,
@@ -95,25 +102,29 @@ export function blockScene(
     if (!isPlain || design.patches.every(({ up }) => up === null))
       nodes.push(...bagLetters(design.patches, bags, at, moved, inkOn));
   }
-  const lines = bags === undefined ? unitLines(design) : unitMadeLines(design, bags);
+  const lines = bags === undefined ? unitLines(design) : unitMadeLines(design, bags, words);
   const told =
-    (words: string): Cell =>
-    (box) => [textIn(cleanText(words), box, { size: 9.5 })];
+    (text: string): Cell =>
+    (box) => [textIn(cleanText(text), box, { size: 9.5 })];
   const cells = lines.map(told);
   const below = top + down * scale + Math.max(0, gapsDown) * APART + 18;
-  const list = section(QUILT_WORDS.units, cells, { columns: 2, cellHeight: 15, top: below });
-  const bagCells = (bags === undefined ? [] : bagLines(design, bags, ruler)).map(told);
-  const bagList = section(QUILT_WORDS.bags, bagCells, { columns: 2, cellHeight: 15, top: list.bottom + 6 });
+  const list = section(words.drawings.quilt.units, cells, { columns: 2, cellHeight: 15, top: below });
+  const bagCells = (bags === undefined ? [] : bagLines(design, bags, ruler, words)).map(told);
+  const bagList = section(words.drawings.quilt.bags, bagCells, {
+    columns: 2,
+    cellHeight: 15,
+    top: list.bottom + 6,
+  });
   const picture = {
     idPrefix,
-    title: `${QUILT_WORDS.block}: ${name}`,
-    description: `${lines.join("; ")}. Make ${design.count}.`,
+    title: `${words.drawings.quilt.block}: ${name}`,
+    description: words.drawings.quilt.blockDescribed(lines, design.count),
     nodes: [...nodes, ...list.nodes, ...bagList.nodes],
     patches: design.patches,
     scale,
     bottom: bagCells.length === 0 ? list.bottom : bagList.bottom,
   };
-  return patchPage(picture, fabrics);
+  return patchPage(picture, fabrics, words);
 }
 
 /** A block, finished and set apart into units, as an SVG document. */
@@ -121,23 +132,24 @@ export function drawBlock(
   design: BlockDesign,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   options: BlockOptions = {},
 ): string {
-  return toSvg(blockScene(design, fabrics, ruler, options));
+  return toSvg(blockScene(design, fabrics, ruler, words, options));
 }
 
 /**
  * Every block the quilt holds, with the letters of its bags.
  * @param numbered true when all are to stand in one document, so that each needs ids of its own
  */
-export function drawBlocks(plan: Plan, numbered: boolean): { name: string; svg: string }[] {
+export function drawBlocks(plan: Plan, numbered: boolean, words: Words): { name: string; svg: string }[] {
   const { top, making, fabrics, ruler } = plan;
   return (top?.designs ?? [])
     .map((design, index) => ({ design, index }))
     .filter(({ design }) => design.count > 0)
     .map(({ design, index }, i) => ({
       name: design.name,
-      svg: drawBlock(design, fabrics, ruler, {
+      svg: drawBlock(design, fabrics, ruler, words, {
         ...(numbered ? { idPrefix: `block-${i + 1}-` } : {}),
         ...(making === undefined ? {} : { bags: { making, fabrics, design: index } }),
       }),

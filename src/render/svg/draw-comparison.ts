@@ -2,7 +2,6 @@ import type { Comparison } from "../../choices/comparison.ts";
 import type { Figures } from "../../choices/making-figures.ts";
 import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
-import { COMPARISON_WORDS as words } from "./comparison-words.ts";
 import { PAGE_WIDTH } from "./frame.ts";
 import { INK, QUIET_INK, RULE } from "./palette.ts";
 import { onPaper } from "./paper.ts";
@@ -42,33 +41,54 @@ const LESS = "#4a545e";
 const SQUARE_METRE = 640_000 ** 2;
 const SQUARE_YARD = 585_216 ** 2;
 
-function measuresOf({ measure, currency }: Comparison, inches: boolean): Measure[] {
+function measuresOf({ measure, currency }: Comparison, inches: boolean, words: Words): Measure[] {
   const buy: Measure =
     measure === "cost"
       ? {
-          caption: words.price,
+          caption: words.drawings.comparison.price,
           of: ({ cost }) => cost ?? 0,
-          said: (value) => words.money((value / 100).toFixed(2), currency),
+          said: (value) => words.drawings.comparison.money((value / 100).toFixed(2), currency),
         }
       : {
-          caption: words.cloth,
+          caption: words.drawings.comparison.cloth,
           of: ({ bought }) => bought,
-          said: (value) => words.area((value / (inches ? SQUARE_YARD : SQUARE_METRE)).toFixed(2), inches),
+          said: (value) =>
+            words.drawings.comparison.area(
+              (value / (inches ? SQUARE_YARD : SQUARE_METRE)).toFixed(2),
+              inches,
+            ),
         };
   return [
     buy,
-    { caption: words.time, of: ({ minutes }) => minutes, said: words.hours },
-    { caption: words.cuts, of: ({ strips, subcuts, apart }) => strips + subcuts + apart, said: String },
-    { caption: words.seams, of: ({ seams }) => seams, said: String },
-    { caption: words.bias, of: ({ biasEdges }) => biasEdges, said: String },
+    {
+      caption: words.drawings.comparison.time,
+      of: ({ minutes }) => minutes,
+      said: words.drawings.comparison.hours,
+    },
+    {
+      caption: words.drawings.comparison.cuts,
+      of: ({ strips, subcuts, apart }) => strips + subcuts + apart,
+      said: String,
+    },
+    { caption: words.drawings.comparison.seams, of: ({ seams }) => seams, said: String },
+    { caption: words.drawings.comparison.bias, of: ({ biasEdges }) => biasEdges, said: String },
   ];
 }
 
-function panelsOf({ best, filed, rows, units }: Comparison, language: Words): Panel[] {
+function panelsOf({ best, filed, rows, units }: Comparison, words: Words): Panel[] {
   const chosen = Object.keys(best.methods).length;
   return [
-    { over: words.whole, name: words.filed, figures: filed, why: "" },
-    ...(chosen === 0 ? [] : [{ over: words.whole, name: words.best, figures: best.figures, why: "" }]),
+    { over: words.drawings.comparison.whole, name: words.drawings.comparison.filed, figures: filed, why: "" },
+    ...(chosen === 0
+      ? []
+      : [
+          {
+            over: words.drawings.comparison.whole,
+            name: words.drawings.comparison.best,
+            figures: best.figures,
+            why: "",
+          },
+        ]),
     // The way of the file has its panel already.
     ...rows.flatMap(({ unit, method, filed: own, figures, why }): Panel[] => {
       const used = units.find((one) => one.unit === unit)?.filed ?? [];
@@ -76,10 +96,10 @@ function panelsOf({ best, filed, rows, units }: Comparison, language: Words): Pa
         ? []
         : [
             {
-              over: words.unit(unit, used),
+              over: words.drawings.comparison.unit(unit, used),
               name: method,
               figures,
-              why: why === null ? "" : language.whyNot(why),
+              why: why === null ? "" : words.whyNot(why),
             },
           ];
     }),
@@ -91,6 +111,7 @@ function panelNodes(
   filed: Figures,
   measures: readonly (Measure & { most: number })[],
   at: { x: number; y: number },
+  words: Words,
 ): SceneNode[] {
   const { x, y } = at;
   const nodes: SceneNode[] = [
@@ -100,7 +121,7 @@ function panelNodes(
   ];
   const { figures } = panel;
   if (figures === null) {
-    const lines = wrap(cleanText(`${words.not} ${panel.why}`), WIDTH, 9, 6);
+    const lines = wrap(cleanText(`${words.drawings.comparison.not} ${panel.why}`), WIDTH, 9, 6);
     for (const [i, text] of lines.entries()) {
       nodes.push(textIn(text, { x, y: y + HEAD + i * 13, width: WIDTH, height: 13 }, { size: 9 }));
     }
@@ -134,19 +155,19 @@ function panelNodes(
  * Ways of making side by side: a panel for each choice, all bars of one kind on one scale, the way the file has it
  * as a line across every bar.
  */
-export function drawComparison(comparison: Comparison, inches: boolean, language: Words): string {
-  return toSvg(comparisonScene(comparison, inches, language));
+export function drawComparison(comparison: Comparison, inches: boolean, words: Words): string {
+  return toSvg(comparisonScene(comparison, inches, words));
 }
 
-export function comparisonScene(comparison: Comparison, inches: boolean, language: Words): Scene {
-  const panels = panelsOf(comparison, language);
+export function comparisonScene(comparison: Comparison, inches: boolean, words: Words): Scene {
+  const panels = panelsOf(comparison, words);
   const shown = panels.flatMap(({ figures }) => (figures === null ? [] : [figures]));
-  const measures = measuresOf(comparison, inches)
+  const measures = measuresOf(comparison, inches, words)
     .map((measure) => ({ ...measure, most: Math.max(...shown.map(measure.of)) }))
     .filter(({ most }) => most > 0);
-  const title = cleanText(words.title(comparison.name));
+  const title = cleanText(words.drawings.comparison.title(comparison.name));
   const height = HEAD + measures.length * ROW + BELOW;
-  const legend = wrap(words.legend, PAGE_WIDTH, 9.5, 3);
+  const legend = wrap(words.drawings.comparison.legend, PAGE_WIDTH, 9.5, 3);
   const top = 24 + legend.length * 13 + 6;
   const nodes: SceneNode[] = [
     textIn(title, { x: 0, y: 0, width: PAGE_WIDTH, height: 20 }, { size: 15, bold: true }),
@@ -154,17 +175,23 @@ export function comparisonScene(comparison: Comparison, inches: boolean, languag
       textIn(text, { x: 0, y: 22 + i * 13, width: PAGE_WIDTH, height: 13 }, { size: 9.5, fill: QUIET_INK }),
     ),
     ...panels.flatMap((panel, i) =>
-      panelNodes(panel, comparison.filed, measures, {
-        x: (i % COLUMNS) * (WIDTH + GAP),
-        y: top + Math.floor(i / COLUMNS) * height,
-      }),
+      panelNodes(
+        panel,
+        comparison.filed,
+        measures,
+        {
+          x: (i % COLUMNS) * (WIDTH + GAP),
+          y: top + Math.floor(i / COLUMNS) * height,
+        },
+        words,
+      ),
     ),
   ];
   const bottom = top + Math.ceil(panels.length / COLUMNS) * height;
   return {
     idPrefix: "compare-",
     title,
-    description: words.description(panels.length),
+    description: words.drawings.comparison.description(panels.length),
     patterns: [],
     ...onPaper(nodes, bottom),
   };

@@ -1,4 +1,5 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { arrangePanels, hasKeeps, type View } from "./fabric-panels.ts";
 import { type Frame, NO_HEAD, PAGE_HEIGHT, TICKS_PER_MM } from "./frame.ts";
@@ -11,7 +12,7 @@ import { MARGIN, onPaper } from "./paper.ts";
 import { group, type Scene, type SceneNode } from "./scene.ts";
 import { cleanText } from "./text-fit.ts";
 import { titleBlock } from "./title-block.ts";
-import { describe, HEADINGS, titleFacts } from "./words.ts";
+import { describe, titleFacts } from "./words.ts";
 
 export interface DrawOptions {
   /** `usual` (the default) draws like strips once when there are many; `full` draws every one. */
@@ -41,7 +42,7 @@ function frameFor(fabric: FabricPlan, plan: Plan, idPrefix: string, scale: numbe
  * The cutting diagram of one fabric as plain data: title, cloth in panels, legend.
  * @param fabricIndex into `plan.fabrics`; it must exist.
  */
-export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOptions = {}): Scene {
+export function fabricScene(plan: Plan, fabricIndex: number, words: Words, options: DrawOptions = {}): Scene {
   const fabric = plan.fabrics[fabricIndex];
   if (fabric === undefined) throw new Error(`There is no fabric ${fabricIndex}`);
   const idPrefix = options.idPrefix ?? `cut-${fabricIndex + 1}-`;
@@ -51,22 +52,25 @@ export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOption
   const head =
     bare === undefined
       ? titleBlock({
-          over: planName === "" ? HEADINGS.drawing : `${HEADINGS.drawing} · ${planName}`,
+          over:
+            planName === ""
+              ? words.drawings.cutting.headings.drawing
+              : `${words.drawings.cutting.headings.drawing} · ${planName}`,
           name,
           colour: safeColour(fabric.colour),
-          facts: titleFacts(fabric, plan.ruler),
+          facts: titleFacts(fabric, plan.ruler, words),
         })
       : NO_HEAD;
   const allSigns: SignsUsed = { gathered: true, keys: false, keeps: true };
-  const below = legend(frameAt(1), allSigns, 0).bottom;
+  const below = legend(frameAt(1), allSigns, 0, words).bottom;
   const room = bare?.room ?? Math.max(380, PAGE_HEIGHT - head.height - below - 2 * MARGIN - 14);
-  const { frame, placed, height } = arrangePanels(frameAt, options.view ?? "usual", room, bare?.width);
+  const { frame, placed, height } = arrangePanels(frameAt, options.view ?? "usual", room, words, bare?.width);
 
   const nodes: SceneNode[] = [...head.nodes];
   let keyed = false;
   let bottom = head.height + height;
   for (const { panel, x, y } of placed) {
-    const drawn = drawPanel(panel, frame);
+    const drawn = drawPanel(panel, frame, words);
     nodes.push(group(moveNodes(drawn.nodes, x, head.height + y), { id: panel.id }));
     keyed ||= drawn.keyed;
     bottom = Math.max(bottom, head.height + y + drawn.size.height);
@@ -77,18 +81,18 @@ export function fabricScene(plan: Plan, fabricIndex: number, options: DrawOption
     keeps: hasKeeps(placed),
   };
   // On a page the pieces are told, and once for all diagrams what their signs mean.
-  const foot = bare === undefined ? legend(frame, used, bottom + 14) : { nodes: [], bottom };
+  const foot = bare === undefined ? legend(frame, used, bottom + 14, words) : { nodes: [], bottom };
   nodes.push(...foot.nodes);
   return {
     idPrefix,
-    title: `${HEADINGS.drawing}: ${name}`,
-    description: describe(plan, fabric),
+    title: `${words.drawings.cutting.headings.drawing}: ${name}`,
+    description: describe(plan, fabric, words),
     patterns: hatchPatterns(causesOf(frame), frame.scale),
     ...onPaper(nodes, foot.bottom, bare?.width),
   };
 }
 
 /** The cutting diagram of one fabric as an SVG document. Same input, same bytes. */
-export function drawFabric(plan: Plan, fabricIndex: number, options: DrawOptions = {}): string {
-  return toSvg(fabricScene(plan, fabricIndex, options));
+export function drawFabric(plan: Plan, fabricIndex: number, words: Words, options: DrawOptions = {}): string {
+  return toSvg(fabricScene(plan, fabricIndex, words, options));
 }

@@ -3,12 +3,12 @@ import type { Ruler } from "../../length/types.ts";
 import type { FoundationMaking } from "../../making/foundation-types.ts";
 import type { FoundationPart } from "../../quilt/foundation/types.ts";
 import type { BlockDesign, QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { fabricList } from "./fabric-list.ts";
 import { foldedNodes } from "./foundation-folded.ts";
 import { onCloth } from "./foundation-grid.ts";
 import { piecedNodes } from "./foundation-pieced.ts";
-import { FOUNDATION_WORDS } from "./foundation-words.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { arrow } from "./marks.ts";
 import { INK, PAPER } from "./palette.ts";
@@ -67,6 +67,7 @@ function blockNodes(
   letter: string,
   fabrics: readonly DrawnFabric[],
   frame: { x: number; y: number; idPrefix: string; id: string },
+  words: Words,
 ): { nodes: SceneNode[]; height: number } {
   const [across, down] = [ticksOf(design.across) / TICKS_PER_MM, ticksOf(design.down) / TICKS_PER_MM];
   const scale = Number(Math.min((SMALL - 4) / across, (SMALL - 4) / down).toFixed(6));
@@ -105,7 +106,7 @@ function blockNodes(
   const heading = { x: frame.x, y: frame.y, width: SMALL, height: 14 };
   return {
     nodes: [
-      textIn(cleanText(FOUNDATION_WORDS.block(design.name, turns)), heading, { size: 9.5 }),
+      textIn(cleanText(words.drawings.foundation.block(design.name, turns)), heading, { size: 9.5 }),
       ...patchNodes(patches, fabrics, at, { id: frame.id, idPrefix: frame.idPrefix }),
       ...outlineNodes(outlines, at, 1.8, `${frame.id}-edges`),
       ...marks,
@@ -121,31 +122,32 @@ export function foundationScene(
   top: QuiltTop,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
 ): Scene | null {
   const part = foundation.parts[index];
   if (part === undefined) return null;
   const { grid, per } = foundation;
   const idPrefix = `foundation-${index + 1}-`;
   const squares = ({ across, down }: { across: number; down: number }) =>
-    FOUNDATION_WORDS.squares(halves(across), halves(down));
+    words.drawings.foundation.squares(halves(across), halves(down));
   const facts = [
     {
-      caption: FOUNDATION_WORDS.cut,
+      caption: words.drawings.foundation.cut,
       value: `${squares(part.cut)}: ${formatSize(part.cut.across * grid, part.cut.down * grid, ruler)}`,
     },
-    { caption: FOUNDATION_WORDS.finished, value: squares(part.finished) },
-    { caption: FOUNDATION_WORDS.make, value: String(part.count) },
+    { caption: words.drawings.foundation.finished, value: squares(part.finished) },
+    { caption: words.drawings.foundation.make, value: String(part.count) },
   ];
   const name = cleanText(`${per.charAt(0).toUpperCase()}${per.slice(1)} ${part.letter}`);
-  const head = titleBlock({ over: FOUNDATION_WORDS.over, name, colour: null, facts });
+  const head = titleBlock({ over: words.drawings.foundation.over, name, colour: null, facts });
   const drawn =
     part.kind === "pieced"
-      ? piecedNodes(part, foundation, fabrics, idPrefix, head.height)
-      : foldedNodes(part, foundation, fabrics, idPrefix, head.height);
+      ? piecedNodes(part, foundation, fabrics, idPrefix, head.height, words)
+      : foldedNodes(part, foundation, fabrics, idPrefix, head.height, words);
   const nodes: SceneNode[] = [...head.nodes, ...drawn.nodes];
   let y = drawn.bottom;
-  const words = part.kind === "pieced" ? FOUNDATION_WORDS.places : FOUNDATION_WORDS.blocks;
-  nodes.push(textIn(words, { x: 0, y, width: PAGE_WIDTH, height: 14 }, { size: 10.5, bold: true }));
+  const said = part.kind === "pieced" ? words.drawings.foundation.places : words.drawings.foundation.blocks;
+  nodes.push(textIn(said, { x: 0, y, width: PAGE_WIDTH, height: 14 }, { size: 10.5, bold: true }));
   y += 20;
   let tallest = 0;
   for (const [i, { design, inside }] of inDesigns(part, top).entries()) {
@@ -157,7 +159,7 @@ export function foundationScene(
     }
     const x = (i % PER_ROW) * (SMALL + GAP);
     const frame = { x, y, idPrefix, id: `block-${i + 1}` };
-    const own = blockNodes(block, inside, part.letter, fabrics, frame);
+    const own = blockNodes(block, inside, part.letter, fabrics, frame, words);
     nodes.push(...own.nodes);
     tallest = Math.max(tallest, own.height);
   }
@@ -167,13 +169,13 @@ export function foundationScene(
   const list = fabricList(fabrics, used, {
     idPrefix,
     scale: drawn.scale,
-    heading: FOUNDATION_WORDS.fabrics,
+    heading: words.drawings.foundation.fabrics,
     top: y,
   });
   nodes.push(...list.nodes);
   return {
     idPrefix,
-    title: `${FOUNDATION_WORDS.over}: ${name}`,
+    title: `${words.drawings.foundation.over}: ${name}`,
     description: `${facts.map(({ caption, value }) => `${caption}: ${value}`).join("; ")}.`,
     patterns: fabricPatterns(fabrics, drawn.scale),
     ...onPaper(nodes, list.bottom),
@@ -186,9 +188,10 @@ export function drawFoundation(
   top: QuiltTop,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
 ): string[] {
   return foundation.parts.flatMap((_, index) => {
-    const scene = foundationScene(index, foundation, top, fabrics, ruler);
+    const scene = foundationScene(index, foundation, top, fabrics, ruler, words);
     return scene === null ? [] : [toSvg(scene)];
   });
 }

@@ -1,4 +1,5 @@
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH } from "./frame.ts";
 import { hatchFill, hatchPatterns } from "./hatch.ts";
@@ -6,13 +7,12 @@ import { causesOf } from "./legend.ts";
 import { INK, PAPER } from "./palette.ts";
 import { rect, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
-import { HEADINGS, WASTE_WORDS } from "./words.ts";
 
 const HIGH = 22;
 const SWATCH = 26;
 
 /** What each way of hatching means in the cutting diagrams of a plan, in one row; null where no cloth is hatched. */
-export function drawHatches(plan: Plan): string | null {
+export function drawHatches(plan: Plan, words: Words): string | null {
   const causes = [...new Set(plan.fabrics.flatMap((fabric) => causesOf({ fabric })))];
   if (causes.length === 0) return null;
   const idPrefix = "hatches-";
@@ -23,7 +23,7 @@ export function drawHatches(plan: Plan): string | null {
       rect(box, { fill: PAPER }),
       rect(box, { fill: hatchFill(cause, idPrefix), stroke: INK, strokeWidth: 0.7 }),
       textIn(
-        WASTE_WORDS[cause],
+        words.drawings.cutting.waste[cause],
         { x: box.x + SWATCH + 6, y: 4, width: width - SWATCH - 8, height: 14 },
         { size: 9 },
       ),
@@ -33,8 +33,8 @@ export function drawHatches(plan: Plan): string | null {
     width: PAGE_WIDTH,
     height: HIGH,
     idPrefix,
-    title: HEADINGS.waste,
-    description: causes.map((cause) => WASTE_WORDS[cause]).join(", "),
+    title: words.drawings.cutting.headings.waste,
+    description: causes.map((cause) => words.drawings.cutting.waste[cause]).join(", "),
     patterns: hatchPatterns(causes, 1),
     nodes,
   });

@@ -1,17 +1,11 @@
 import type { QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { TICKS_PER_MM } from "./frame.ts";
 import { PAPER } from "./palette.ts";
 import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import type { Scene } from "./scene.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
-
-/** Words of the pictures of a whole quilt. */
-export const PICTURE_WORDS = {
-  blank: "Colouring page: the quilt in outline",
-  toColour: "To be coloured by hand.",
-  textured: "Colouring page: the quilt, a texture for each fabric",
-} as const;
 
 interface PictureOf {
   title: string;
@@ -57,10 +51,11 @@ export function drawCover(top: QuiltTop, fabrics: readonly DrawnFabric[], told: 
 export function drawColouring(
   top: QuiltTop,
   fabrics: readonly DrawnFabric[],
+  words: Words,
 ): [blank: string, textured: string] {
   const white = fabrics.map((fabric): DrawnFabric => ({ name: fabric.name, colour: PAPER }));
   // Beside one another on a page: two thirds of it, and one.
-  const about = { description: PICTURE_WORDS.toColour, width: 440 };
+  const about = { description: words.drawings.quilt.colouring.toColour, width: 440 };
   const { width, height, nodes } = topPicture(
     { ...top, patches: [] },
     white,
@@ -73,8 +68,8 @@ export function drawColouring(
     width,
     height,
     idPrefix: "blank-",
-    title: PICTURE_WORDS.blank,
-    description: PICTURE_WORDS.toColour,
+    title: words.drawings.quilt.colouring.blank,
+    description: words.drawings.quilt.colouring.toColour,
     patterns: [],
     nodes: [
       ...nodes,
@@ -90,7 +85,13 @@ export function drawColouring(
     topPicture(
       top,
       white,
-      { ...about, width: 228, title: PICTURE_WORDS.textured, idPrefix: "textured-", tallest: 330 },
+      {
+        ...about,
+        width: 228,
+        title: words.drawings.quilt.colouring.textured,
+        idPrefix: "textured-",
+        tallest: 330,
+      },
       false,
     ),
   );

@@ -1,5 +1,6 @@
 import type { Template } from "../../plan/template-types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { moveNodes } from "./move.ts";
 import { PAPER } from "./palette.ts";
@@ -8,7 +9,6 @@ import { type Cell, captionBeside, templateAlone, templateCell } from "./templat
 import { COLUMN, HEAD, HEAD_WIDTH, templateColumn, templateHead } from "./template-head.ts";
 import { fullSize } from "./template-outline.ts";
 import { templateTiles, tilingOf } from "./template-tiles.ts";
-import { TEMPLATE_WORDS as words } from "./template-words.ts";
 import { cleanText } from "./text-fit.ts";
 
 /**
@@ -40,10 +40,14 @@ export function onPaper(template: Template): OnPaper {
   return template.seam.length === 3 || columns * rows > MOST_PARTS ? "draw" : "parts";
 }
 
-function signsOf(templates: readonly Template[]): string[] {
+function signsOf(templates: readonly Template[], words: Words): string[] {
   const free = templates.some(({ print }) => print.kind === "none");
   const printed = templates.some(({ print }) => print.kind !== "none");
-  return [words.lines, free && !printed ? words.grainFree : words.grain, ...(printed ? [words.up] : [])];
+  return [
+    words.drawings.templates.lines,
+    free && !printed ? words.drawings.templates.grainFree : words.drawings.templates.grain,
+    ...(printed ? [words.drawings.templates.up] : []),
+  ];
 }
 
 function scene(
@@ -51,13 +55,14 @@ function scene(
   idPrefix: string,
   size: { width: number; height: number },
   nodes: SceneNode[],
+  words: Words,
 ): Scene {
   return {
     ...size,
     physical: true,
     idPrefix,
     title: cleanText(title),
-    description: words.print,
+    description: words.drawings.templates.print,
     patterns: [],
     nodes: [rect({ x: 0, y: 0, ...size }, { fill: PAPER }), ...nodes],
   };
@@ -112,12 +117,12 @@ function shelved(cells: readonly Cell[]): Sheet["placed"][] {
  * The templates of a plan as sheets at exactly full size, those that fit together on one sheet, larger ones in
  * parts to be joined. Those that `onPaper` has drawn by hand are left out.
  */
-export function templateSheets(plan: Plan): { names: string[]; scene: Scene }[] {
+export function templateSheets(plan: Plan, words: Words): { names: string[]; scene: Scene }[] {
   const templates = plan.templates ?? [];
   const cells = templates.flatMap((template) => {
     const how = onPaper(template);
     return how === "sheet" || how === "turned"
-      ? [templateCell(template, plan, how === "turned", ROOM.width)]
+      ? [templateCell(template, plan, how === "turned", ROOM.width, words)]
       : [];
   });
   const whole = shelved(cells).map((placed) => ({
@@ -131,7 +136,7 @@ export function templateSheets(plan: Plan): { names: string[]; scene: Scene }[] 
   const divided = templates
     .filter((template) => onPaper(template) === "parts")
     .flatMap((template) =>
-      templateTiles(template, plan, tilingOf(template, ROOM), ROOM).map((nodesAt) => ({
+      templateTiles(template, plan, tilingOf(template, ROOM), ROOM, words).map((nodesAt) => ({
         templates: [template],
         nodes: nodesAt(HEAD),
       })),
@@ -139,21 +144,24 @@ export function templateSheets(plan: Plan): { names: string[]; scene: Scene }[] 
   const headed = [...whole, ...divided];
   const count = headed.length + tall.length;
   const sheet = (number: number, shown: readonly Template[], nodes: (title: string) => SceneNode[]) => {
-    const title = words.sheet(plan.name, number, count);
+    const title = words.drawings.templates.sheet(plan.name, number, count);
     return {
       names: shown.map(({ name }) => name),
-      scene: scene(title, `templates-${number}-`, SHEET, nodes(title)),
+      scene: scene(title, `templates-${number}-`, SHEET, nodes(title), words),
     };
   };
   return [
     ...headed.map(({ templates: shown, nodes }, i) =>
-      sheet(i + 1, shown, (title) => [...templateHead(title, signsOf(shown), SHEET.width), ...nodes]),
+      sheet(i + 1, shown, (title) => [
+        ...templateHead(title, signsOf(shown, words), SHEET.width, words),
+        ...nodes,
+      ]),
     ),
     ...tall.map(({ template, turned }, i) =>
       sheet(headed.length + i + 1, [template], (title) => [
-        ...templateAlone(template, plan, turned, 1, 2),
+        ...templateAlone(template, plan, turned, 1, 2, words),
         ...moveNodes(
-          templateColumn(title, signsOf([template]), captionBeside(template, plan)),
+          templateColumn(title, signsOf([template], words), captionBeside(template, plan, words), words),
           SHEET.width - COLUMN - 1,
           1,
         ),
@@ -163,15 +171,15 @@ export function templateSheets(plan: Plan): { names: string[]; scene: Scene }[] 
 }
 
 /** One template by itself, whole, however large: a file of its own. */
-export function templateScene(plan: Plan, template: Template): Scene {
+export function templateScene(plan: Plan, template: Template, words: Words): Scene {
   const { width: wide } = fullSize(template, false);
   const eighths = (units: number): number => Math.ceil(units / 12) * 12;
   const width = eighths(Math.max(HEAD_WIDTH, wide + 30));
-  const cell = templateCell(template, plan, false, width);
-  const title = words.alone(plan.name, template.name);
+  const cell = templateCell(template, plan, false, width, words);
+  const title = words.drawings.templates.alone(plan.name, template.name);
   const size = { width, height: eighths(HEAD + cell.height + 8) };
-  const nodes = [...templateHead(title, signsOf([template]), width), ...cell.nodesAt(0, HEAD)];
-  return scene(title, `template-${template.name.toLowerCase()}-`, size, nodes);
+  const nodes = [...templateHead(title, signsOf([template], words), width, words), ...cell.nodesAt(0, HEAD)];
+  return scene(title, `template-${template.name.toLowerCase()}-`, size, nodes, words);
 }
 
 /** A sheet as SVG, and the names of the templates on it. */
@@ -181,11 +189,11 @@ export interface DrawnSheet {
 }
 
 /** Sheets of templates as SVG, each at exactly full size: one page of A4 or Letter. */
-export function drawTemplateSheets(plan: Plan): DrawnSheet[] {
-  return templateSheets(plan).map(({ names, scene }) => ({ names, svg: toSvg(scene) }));
+export function drawTemplateSheets(plan: Plan, words: Words): DrawnSheet[] {
+  return templateSheets(plan, words).map(({ names, scene }) => ({ names, svg: toSvg(scene) }));
 }
 
 /** One template as SVG at exactly full size. */
-export function drawTemplate(plan: Plan, template: Template): string {
-  return toSvg(templateScene(plan, template));
+export function drawTemplate(plan: Plan, template: Template, words: Words): string {
+  return toSvg(templateScene(plan, template, words));
 }

@@ -1,10 +1,11 @@
 import type { Ruler } from "../../length/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_HEIGHT, PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { patchPage } from "./patch-page.ts";
 import { type Corner, outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
-import { QUILT_WORDS, spokenSizeNear, topFacts } from "./quilt-words.ts";
+import { spokenSizeNear, topFacts } from "./quilt-words.ts";
 import { rulerAcross, rulerAlong, rulerScale } from "./ruler.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
@@ -33,12 +34,18 @@ export function topScene(
   top: QuiltTop,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   options: TopOptions = {},
 ): Scene {
   const idPrefix = options.idPrefix ?? "top-";
   const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
   const name = cleanText(top.name);
-  const head = titleBlock({ over: QUILT_WORDS.top, name, colour: null, facts: topFacts(top, ruler) });
+  const head = titleBlock({
+    over: words.drawings.quilt.top,
+    name,
+    colour: null,
+    facts: topFacts(top, ruler, words),
+  });
   const room = Math.min(TALLEST, PAGE_HEIGHT - head.height - 120);
   const fit = Math.min((PAGE_WIDTH - LEFT - 4) / across, (room - ABOVE) / down) * TICKS_PER_MM;
   const scale = Number(Math.min(fit, 1).toFixed(6));
@@ -68,14 +75,18 @@ export function topScene(
   ];
   const picture = {
     idPrefix,
-    title: `${QUILT_WORDS.top}: ${name}`,
-    description: `${spokenSizeNear(across, down, ruler)}, ${top.blocks.length} blocks, ${top.patches.length} patches.`,
+    title: `${words.drawings.quilt.top}: ${name}`,
+    description: words.drawings.quilt.topDescribed(
+      spokenSizeNear(across, down, ruler),
+      top.blocks.length,
+      top.patches.length,
+    ),
     nodes,
     patches: top.patches,
     scale,
     bottom: at.y + down * perTick + 16,
   };
-  return patchPage(picture, fabrics);
+  return patchPage(picture, fabrics, words);
 }
 
 /** The quilt top as an SVG document. */
@@ -83,7 +94,8 @@ export function drawTop(
   top: QuiltTop,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   options: TopOptions = {},
 ): string {
-  return toSvg(topScene(top, fabrics, ruler, options));
+  return toSvg(topScene(top, fabrics, ruler, words, options));
 }

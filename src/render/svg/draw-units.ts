@@ -1,5 +1,6 @@
 import type { Patch } from "../../quilt/types.ts";
 import type { UnitTurns } from "../../quilt/unit-turns.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { onPaper } from "./paper.ts";
@@ -9,16 +10,6 @@ import { textIn } from "./text.ts";
 import { shorten } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
-
-/** All the words of the sheet of units. */
-export const UNIT_SHEET_WORDS = {
-  over: "Units",
-  name: "Units at rest and in their turns",
-  facts: (units: number) => [{ caption: "Units", value: String(units) }],
-  turned: ["at rest", "turned right  >", "half round  v", "turned left  <"],
-  parts: (parts: readonly string[]) => `fabrics in order: ${parts.join(", ")}`,
-  description: "Every unit drawn at rest, turned a quarter right, half round and a quarter left.",
-} as const;
 
 /** Greys and a warm tone that stay apart in print; parts get them in order. */
 const TONES = ["#8a5a44", "#efe6d4", "#5f7f8c", "#c9a24b", "#3f4a57", "#b9c2b0"] as const;
@@ -34,12 +25,12 @@ function tones(parts: readonly string[]): DrawnFabric[] {
   return parts.map((name, i) => ({ name, colour: TONES[i % TONES.length] ?? TONES[0] }));
 }
 
-function unitRow(unit: UnitTurns, index: number, y: number): SceneNode[] {
+function unitRow(unit: UnitTurns, index: number, y: number, words: Words): SceneNode[] {
   const fabrics = tones(unit.parts);
   const nodes: SceneNode[] = [
     textIn(unit.name, { x: 0, y: y + 8, width: NAME_COLUMN - 12, height: 16 }, { size: 12, bold: true }),
     textIn(
-      shorten(UNIT_SHEET_WORDS.parts(unit.parts), NAME_COLUMN - 12, 9),
+      shorten(words.drawings.unitSheet.parts(unit.parts), NAME_COLUMN - 12, 9),
       { x: 0, y: y + 27, width: NAME_COLUMN - 12, height: 13 },
       { size: 9 },
     ),
@@ -66,22 +57,27 @@ function unitRow(unit: UnitTurns, index: number, y: number): SceneNode[] {
 }
 
 /** Units in rows, each at rest and in its three other turns, as plain data. */
-export function unitsScene(units: readonly UnitTurns[]): Scene {
-  const { over, name, facts, turned, description } = UNIT_SHEET_WORDS;
-  const head = titleBlock({ over, name, colour: null, facts: facts(units.length) });
+export function unitsScene(units: readonly UnitTurns[], words: Words): Scene {
+  const { over, name, turned, description } = words.drawings.unitSheet;
+  const head = titleBlock({
+    over,
+    name,
+    colour: null,
+    facts: [{ caption: over, value: String(units.length) }],
+  });
   const nodes: SceneNode[] = [...head.nodes];
   let y = head.height;
-  for (const [i, words] of turned.entries())
+  for (const [i, said] of turned.entries())
     nodes.push(
       textIn(
-        words,
+        said,
         { x: NAME_COLUMN + i * APART, y, width: APART - 4, height: 14 },
         { size: 9.5, bold: true },
       ),
     );
   y += HEAD;
   for (const [i, unit] of units.entries()) {
-    nodes.push(...unitRow(unit, i, y));
+    nodes.push(...unitRow(unit, i, y, words));
     y += ROW;
   }
   // Parts get their tones by order, so that the unit with most parts needs all there are.
@@ -99,6 +95,6 @@ export function unitsScene(units: readonly UnitTurns[]): Scene {
 }
 
 /** The sheet of units, as an SVG document. */
-export function drawUnits(units: readonly UnitTurns[]): string {
-  return toSvg(unitsScene(units));
+export function drawUnits(units: readonly UnitTurns[], words: Words): string {
+  return toSvg(unitsScene(units, words));
 }

@@ -20,8 +20,8 @@ export function fabricList(
         const shapes = fabricPaints(fabrics, index, idPrefix).map((paint) => rect(inner, paint));
         const paint = { stroke: INK, strokeWidth: 0.8 / scale };
         const swatch = group(shapes, { paint, move: { x: box.x + 1, y: box.y + 2, scale } });
-        const words = { x: box.x + 34, y: box.y, width: box.width - 34, height: box.height };
-        return [swatch, textIn(cleanText(fabric.name), words, { size: 9.5 })];
+        const room = { x: box.x + 34, y: box.y, width: box.width - 34, height: box.height };
+        return [swatch, textIn(cleanText(fabric.name), room, { size: 9.5 })];
       },
     ];
   });

@@ -1,10 +1,10 @@
 import type { Lay, Part } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { breakIntoPanels, type Chunk, chunksOf } from "./chunks.ts";
 import { allParts } from "./cloth.ts";
 import { type Frame, PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { GAP_HEIGHT, measurePanel, type Panel, type PanelSize } from "./panel.ts";
 import { cleanText } from "./text-fit.ts";
-import { layHeading } from "./words.ts";
 
 /** `usual` draws like strips once when there are many; `full` draws every one. */
 export type View = "usual" | "full";
@@ -50,7 +50,7 @@ function straightenedEnd(root: Part): number {
   return root.cut === "across" && first?.cause === "straightening" ? first.along : 0;
 }
 
-function panelsAt(drawn: readonly Drawn[], frame: Frame, most: number): Panel[] {
+function panelsAt(drawn: readonly Drawn[], frame: Frame, most: number, words: Words): Panel[] {
   const several = drawn.length > 1 || drawn.some(({ alike, lay }) => alike > 1 || lay.source === "fixed");
   return drawn.flatMap(({ lay, alike, chunks, zero }, n) => {
     const isBolt = lay.source === "bolt";
@@ -58,7 +58,7 @@ function panelsAt(drawn: readonly Drawn[], frame: Frame, most: number): Panel[] 
     const broken = breakIntoPanels(chunks, frame.perTick, GAP_HEIGHT, most);
     return broken.map((chunksHere, i): Panel => {
       const part = { n: i + 1, of: broken.length };
-      const heading = layHeading(cleanText(lay.name), isBolt, alike, part, isTrimmed);
+      const heading = words.drawings.cutting.lay(cleanText(lay.name), isBolt, alike, part, isTrimmed);
       return {
         id: `lay-${n + 1}-panel-${i + 1}`,
         heading: several || broken.length > 1 ? heading : "",
@@ -114,6 +114,7 @@ export function arrangePanels(
   frameAt: (scale: number) => Frame,
   view: View,
   room: number,
+  words: Words,
   wide: number = PAGE_WIDTH,
 ): { frame: Frame; placed: PlacedPanel[]; height: number } {
   const lays = distinctLays(frameAt(LARGEST).fabric.lays);
@@ -134,10 +135,10 @@ export function arrangePanels(
     const most = Math.max(120, room - 40);
     const tallest = tallestWhole(drawn) * frame.perTick;
     if (tallest > most && scale > SMALLEST * 2) continue;
-    const panels = panelsAt(drawn, frame, most);
+    const panels = panelsAt(drawn, frame, most, words);
     const flowed = flow(
       panels,
-      panels.map((panel) => measurePanel(panel, frame)),
+      panels.map((panel) => measurePanel(panel, frame, words)),
       wide,
     );
     if (flowed === null) continue;

@@ -1,5 +1,6 @@
 import type { FoundationMaking } from "../../making/foundation-types.ts";
 import type { FoldedPart } from "../../quilt/foundation/types.ts";
+import type { Words } from "../../words/index.ts";
 import {
   asPatch,
   COUNT_ROOM,
@@ -10,7 +11,6 @@ import {
   sideFor,
   squareCount,
 } from "./foundation-grid.ts";
-import { FOUNDATION_WORDS } from "./foundation-words.ts";
 import { PAGE_WIDTH } from "./frame.ts";
 import { keyMark, numberMark } from "./marks.ts";
 import { INK } from "./palette.ts";
@@ -50,6 +50,7 @@ export function foldedNodes(
   fabrics: readonly DrawnFabric[],
   idPrefix: string,
   top: number,
+  words: Words,
 ): { nodes: SceneNode[]; bottom: number; scale: number } {
   const { cut } = part;
   const { allowance, grid } = foundation;
@@ -109,7 +110,7 @@ export function foldedNodes(
   return {
     nodes: [
       textIn(
-        FOUNDATION_WORDS.laid,
+        words.drawings.foundation.laid,
         { x: 0, y: top, width: PAGE_WIDTH, height: 14 },
         { size: 9.5, bold: true },
       ),
@@ -119,7 +120,7 @@ export function foldedNodes(
       onCloth(lines, "lines"),
       ...badges,
       rect(whole, { fill: "none", stroke: INK, strokeWidth: 1 }),
-      textIn(FOUNDATION_WORDS.fold, note, { size: 9.5 }),
+      textIn(words.drawings.foundation.fold, note, { size: 9.5 }),
     ],
     bottom: bottom + 22,
     scale,

@@ -1,5 +1,6 @@
 import type { FoundationMaking } from "../../making/foundation-types.ts";
 import type { FoundationPatch, FoundationSeam, PiecedPart } from "../../quilt/foundation/types.ts";
+import type { Words } from "../../words/index.ts";
 import {
   asPatch,
   COUNT_ROOM,
@@ -10,7 +11,6 @@ import {
   sideFor,
   squareCount,
 } from "./foundation-grid.ts";
-import { FOUNDATION_WORDS } from "./foundation-words.ts";
 import { PAGE_WIDTH } from "./frame.ts";
 import { arrow, numberMark } from "./marks.ts";
 import { INK, labelOn, PAPER, safeColour } from "./palette.ts";
@@ -107,6 +107,7 @@ export function piecedNodes(
   fabrics: readonly DrawnFabric[],
   idPrefix: string,
   top: number,
+  words: Words,
 ): { nodes: SceneNode[]; bottom: number; scale: number } {
   const { cut, finished } = part;
   const side = sideFor(cut.across, cut.down, HALF - COUNT_ROOM - 2, TALLEST);
@@ -122,7 +123,7 @@ export function piecedNodes(
   const caption = (text: string, x: number): SceneNode =>
     textIn(text, { x, y: top, width: HALF, height: 14 }, { size: 9.5, bold: true });
   const nodes = [
-    caption(FOUNDATION_WORDS.front, 0),
+    caption(words.drawings.foundation.front, 0),
     printedGrid(frontSheet, "front-grid"),
     ...squareCount(frontSheet),
     ...patchNodes(part.patches.map(asPatch), fabrics, at, { id: "patches", idPrefix }),
@@ -132,7 +133,7 @@ export function piecedNodes(
       part.seams.flatMap((seam) => seamArrow(seam, front)),
       "arrows",
     ),
-    caption(FOUNDATION_WORDS.back, HALF + GUTTER),
+    caption(words.drawings.foundation.back, HALF + GUTTER),
     printedGrid(backSheet, "back-grid"),
     ...squareCount(backSheet),
     onCloth(
@@ -144,6 +145,6 @@ export function piecedNodes(
   ];
   const bottom = upper + cut.down * side + 12;
   const note = { x: 0, y: bottom, width: PAGE_WIDTH, height: 13 };
-  nodes.push(textIn(FOUNDATION_WORDS.edge, note, { size: 9.5 }));
+  nodes.push(textIn(words.drawings.foundation.edge, note, { size: 9.5 }));
   return { nodes, bottom: bottom + 22, scale: at.scale };
 }

@@ -1,4 +1,5 @@
 import type { WasteCause } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { type Frame, PAGE_WIDTH } from "./frame.ts";
 import { hatchFill } from "./hatch.ts";
 import { arrow, breakMark, keyMark, numberMark } from "./marks.ts";
@@ -9,7 +10,7 @@ import { type Box, group, line, rect, type SceneNode } from "./scene.ts";
 import { anyShaped } from "./shaping-lines.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
-import { CAUTION, HEADINGS, percent, pieceWords, SIGN_WORDS, stillWords, WASTE_WORDS } from "./words.ts";
+import { percent, pieceWords, stillWords } from "./words.ts";
 
 const PRINT = 9.5;
 const SMALL = 9;
@@ -24,18 +25,18 @@ function part(box: Box, from: number, to: number): Box {
 }
 
 /** One line per piece: letter, size, how many, and what the maker calls it. */
-function pieceCells(frame: Frame): Cell[] {
+function pieceCells(frame: Frame, words: Words): Cell[] {
   const { pieces } = frame.fabric;
-  const words = pieces.map((piece, i) => ({
+  const told = pieces.map((piece, i) => ({
     letter: piece.letter,
-    size: pieceWords(piece, frame.ruler),
-    count: stillWords(piece.count, frame.fabric.done?.cut[i] ?? 0),
+    size: pieceWords(piece, frame.ruler, words),
+    count: stillWords(piece.count, frame.fabric.done?.cut[i] ?? 0, words),
     label: cleanText(piece.label),
   }));
-  const letters = Math.max(16, ...words.map(({ letter }) => textWidth(letter, PRINT, true) + 8));
-  const sizes = letters + Math.max(...words.map(({ size }) => textWidth(size, PRINT))) + 14;
-  const counts = sizes + Math.max(...words.map(({ count }) => textWidth(count, PRINT))) + 14;
-  return words.map(({ letter, size, count, label }) => (box) => {
+  const letters = Math.max(16, ...told.map(({ letter }) => textWidth(letter, PRINT, true) + 8));
+  const sizes = letters + Math.max(...told.map(({ size }) => textWidth(size, PRINT))) + 14;
+  const counts = sizes + Math.max(...told.map(({ count }) => textWidth(count, PRINT))) + 14;
+  return told.map(({ letter, size, count, label }) => (box) => {
     const nodes: SceneNode[] = [
       textIn(letter, part(box, 0, letters), { size: PRINT, bold: true }),
       textIn(size, part(box, letters, sizes), { size: PRINT }),
@@ -60,15 +61,19 @@ function swatch(box: Box, fill: string, scale: number, dash: boolean): SceneNode
   });
 }
 
-function wasteCells(frame: Frame): Cell[] {
+function wasteCells(frame: Frame, words: Words): Cell[] {
   const { lines, bought } = frame.fabric.waste;
   return lines
     .filter(({ area }) => area > 0)
     .map(({ cause, area }) => (box) => [
       swatch(box, hatchFill(cause, frame.idPrefix), frame.scale, false),
-      textIn(`${WASTE_WORDS[cause]}: ${percent(area, bought, frame.ruler)}`, part(box, 34, box.width), {
-        size: PRINT,
-      }),
+      textIn(
+        `${words.drawings.cutting.waste[cause]}: ${percent(area, bought, frame.ruler)}`,
+        part(box, 34, box.width),
+        {
+          size: PRINT,
+        },
+      ),
     ]);
 }
 
@@ -79,31 +84,38 @@ export interface SignsUsed {
   keeps: boolean;
 }
 
-function signCells(frame: Frame, used: SignsUsed): Cell[] {
+function signCells(frame: Frame, used: SignsUsed, words: Words): Cell[] {
   const sign =
-    (mark: (box: Box) => SceneNode[], words: string): Cell =>
-    (box) => [...mark(box), textIn(words, part(box, 34, box.width), { size: PRINT })];
+    (mark: (box: Box) => SceneNode[], told: string): Cell =>
+    (box) => [...mark(box), textIn(told, part(box, 34, box.width), { size: PRINT })];
   const middle = (box: Box): number => box.y + box.height / 2;
   const cells = [
     sign(
       (box) => numberMark("1", { x: box.x + 6, y: middle(box) - 6, width: 15, height: 12 }),
-      SIGN_WORDS.number,
+      words.drawings.cutting.signs.number,
     ),
-    sign((box) => arrow([box.x + 1, middle(box)], [box.x + 27, middle(box)], INK, 2), SIGN_WORDS.grain),
+    sign(
+      (box) => arrow([box.x + 1, middle(box)], [box.x + 27, middle(box)], INK, 2),
+      words.drawings.cutting.signs.grain,
+    ),
   ];
   const { kind } = frame.fabric.print;
   if (kind !== "none") {
     const ends = kind === "one-way" ? 1 : 2;
     cells.push(
-      sign((box) => arrow([box.x + 1, middle(box)], [box.x + 27, middle(box)], INK, ends), SIGN_WORDS[kind]),
+      sign(
+        (box) => arrow([box.x + 1, middle(box)], [box.x + 27, middle(box)], INK, ends),
+        words.drawings.cutting.signs[kind],
+      ),
     );
   }
   if (used.gathered) {
     const mark = (box: Box): SceneNode[] =>
       breakMark({ x: box.x + 4, y: middle(box) - 3, width: 20, height: 6 });
-    cells.push(sign(mark, SIGN_WORDS.gap));
+    cells.push(sign(mark, words.drawings.cutting.signs.gap));
   }
-  if (used.keeps) cells.push(sign((box) => [swatch(box, "none", frame.scale, true)], SIGN_WORDS.keep));
+  if (used.keeps)
+    cells.push(sign((box) => [swatch(box, "none", frame.scale, true)], words.drawings.cutting.signs.keep));
   if (anyShaped(frame.fabric.pieces)) {
     const mark = (box: Box): SceneNode[] => [
       rect(
@@ -116,13 +128,13 @@ function signCells(frame: Frame, used: SignsUsed): Cell[] {
         dash: "3 2",
       }),
     ];
-    cells.push(sign(mark, SIGN_WORDS.shaping));
+    cells.push(sign(mark, words.drawings.cutting.signs.shaping));
   }
   if (used.keys) {
     cells.push(
       sign(
         (box) => keyMark("A", { x: box.x + 6, y: middle(box) - 6, width: 15, height: 12 }),
-        SIGN_WORDS.key,
+        words.drawings.cutting.signs.key,
       ),
     );
   }
@@ -130,7 +142,12 @@ function signCells(frame: Frame, used: SignsUsed): Cell[] {
 }
 
 /** Everything below the cloth, from `top` down: pieces, waste, signs and the caution. */
-export function legend(frame: Frame, used: SignsUsed, top: number): { nodes: SceneNode[]; bottom: number } {
+export function legend(
+  frame: Frame,
+  used: SignsUsed,
+  top: number,
+  words: Words,
+): { nodes: SceneNode[]; bottom: number } {
   const nodes: SceneNode[] = [];
   let y = top;
   const add = (heading: string, cells: Cell[], columns: number, cellHeight: number): void => {
@@ -138,10 +155,15 @@ export function legend(frame: Frame, used: SignsUsed, top: number): { nodes: Sce
     nodes.push(...made.nodes);
     y = made.bottom;
   };
-  add(HEADINGS.pieces, pieceCells(frame), frame.fabric.pieces.length > 3 ? 2 : 1, 14);
-  add(HEADINGS.waste, wasteCells(frame), 3, 17);
-  add(HEADINGS.signs, signCells(frame, used), 2, 17);
-  for (const text of wrap(CAUTION, PAGE_WIDTH, SMALL, 3)) {
+  add(
+    words.drawings.cutting.headings.pieces,
+    pieceCells(frame, words),
+    frame.fabric.pieces.length > 3 ? 2 : 1,
+    14,
+  );
+  add(words.drawings.cutting.headings.waste, wasteCells(frame, words), 3, 17);
+  add(words.drawings.cutting.headings.signs, signCells(frame, used, words), 2, 17);
+  for (const text of wrap(words.drawings.cutting.caution, PAGE_WIDTH, SMALL, 3)) {
     nodes.push(textIn(text, { x: 0, y, width: PAGE_WIDTH, height: 12 }, { size: SMALL, fill: QUIET_INK }));
     y += 12;
   }

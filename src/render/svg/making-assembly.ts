@@ -1,6 +1,7 @@
 import type { Ruler } from "../../length/types.ts";
 import type { Making, PinOrder } from "../../making/types.ts";
 import type { Exact, Patch, QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { NO_HEAD, PAGE_WIDTH, type Standing, TICKS_PER_MM } from "./frame.ts";
 import { INK, PAPER } from "./palette.ts";
@@ -28,15 +29,6 @@ const TALLEST = 560;
 const APART = 15;
 /** Half the width of a pin's number. */
 const PIN = 6.6;
-
-export const ASSEMBLY_WORDS = {
-  over: "Rows",
-  rows: "The rows, set apart: sew the blocks of each row, then row to row",
-  columns: "The columns, set apart: sew the blocks of each column, then column to column",
-  diagonalRows:
-    "The diagonal rows, set apart: sew the blocks of each row, then row to row; the corners come last",
-  pins: "Numbers on the long seams: pin places with 1 first, then 2, and so on outwards.",
-} as const;
 
 /** Where the seams between rows (or columns) lie, measured from one to the next, in millimetres; on point, aslant. */
 function rowLines(top: QuiltTop, making: Making, columns: boolean): number[] {
@@ -174,6 +166,7 @@ export function assemblyScene(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   { bare = false, width = PAGE_WIDTH, tallest = TALLEST }: Standing = {},
 ): Scene | null {
   const columns = making.pressing?.lines === "columns" && !top.centre.onPoint;
@@ -184,21 +177,30 @@ export function assemblyScene(
   const name = cleanText(top.name);
   const size = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
   const facts = [
-    { caption: "Finished size", value: size },
-    { caption: columns ? "Columns" : "Rows", value: String(lines.length + 1) },
+    { caption: words.drawings.sewing.finishedSize, value: size },
+    {
+      caption: columns ? words.drawings.sewing.assembly.columnCount : words.drawings.sewing.assembly.rowCount,
+      value: String(lines.length + 1),
+    },
   ];
-  const head = bare ? NO_HEAD : titleBlock({ over: ASSEMBLY_WORDS.over, name, colour: null, facts });
+  const head = bare
+    ? NO_HEAD
+    : titleBlock({ over: words.drawings.sewing.assembly.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
   const idPrefix = "assembly-";
   let y = head.height;
-  const title = tilted ? ASSEMBLY_WORDS.diagonalRows : columns ? ASSEMBLY_WORDS.columns : ASSEMBLY_WORDS.rows;
+  const title = tilted
+    ? words.drawings.sewing.assembly.diagonalRows
+    : columns
+      ? words.drawings.sewing.assembly.columns
+      : words.drawings.sewing.assembly.rows;
   for (const text of wrap(title, width, 10, 3, true)) {
     nodes.push(textIn(text, { x: 0, y, width, height: 14 }, { size: 10, bold: true }));
     y += 15;
   }
   const marked = nodes.length;
   const below = y;
-  const pinLines = pins.length > 0 ? wrap(ASSEMBLY_WORDS.pins, width, 9.5, 3) : [];
+  const pinLines = pins.length > 0 ? wrap(words.drawings.sewing.assembly.pins, width, 9.5, 3) : [];
   y += 15 * pinLines.length;
   y += 8 + (tilted ? 2 * APART : 0);
   const [left, upper] = [ticksOf(top.centre.x) / TICKS_PER_MM, ticksOf(top.centre.y) / TICKS_PER_MM];
@@ -265,8 +267,8 @@ export function assemblyScene(
   y += down * scale + opened[1] + 18 + (tilted ? APART : 0) + (columns ? 16 : 0);
   return {
     idPrefix,
-    title: `${ASSEMBLY_WORDS.over}: ${name}`,
-    description: `${lines.length + 1} ${columns ? "columns" : "rows"}.`,
+    title: `${words.drawings.sewing.assembly.over}: ${name}`,
+    description: words.drawings.sewing.assembly.described(lines.length + 1, columns),
     patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, y, width),
   };
@@ -278,8 +280,9 @@ export function drawAssembly(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   standing: Standing = {},
 ): string | null {
-  const scene = assemblyScene(top, making, fabrics, ruler, standing);
+  const scene = assemblyScene(top, making, fabrics, ruler, words, standing);
   return scene === null ? null : toSvg(scene);
 }

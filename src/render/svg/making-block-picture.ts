@@ -1,6 +1,7 @@
 import type { Ruler } from "../../length/types.ts";
 import type { Making } from "../../making/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { panel, whorlOf, whorlPanel } from "./making-blocks.ts";
 import { blockPanel, panelsOf } from "./making-pressing.ts";
@@ -25,6 +26,7 @@ export function drawBlockPicture(
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
   index: number,
+  words: Words,
 ): string | null {
   const design = top.designs[index];
   if (design === undefined || design.count === 0) return null;
@@ -40,7 +42,7 @@ export function drawBlockPicture(
     order === null
       ? panel(design, index, making, fabrics, title, { ...frame, idPrefix })
       : whorlPanel(design, order, fabrics, title, { ...frame, id: `parts-${index + 1}`, idPrefix });
-  const pressed = panelsOf(top, making).filter((each) => each.design === index);
+  const pressed = panelsOf(top, making, words).filter((each) => each.design === index);
   const nodes: SceneNode[] = [...apart.nodes];
   let [x, y, deepest] = [WIDE + BETWEEN, 0, apart.height];
   for (const [i, each] of pressed.entries()) {
@@ -58,7 +60,7 @@ export function drawBlockPicture(
   return toSvg({
     idPrefix,
     title,
-    description: `${cleanText(called)} set apart as it is joined, and the way its seams are pressed.`,
+    description: words.drawings.sewing.blocks.oneDescribed(cleanText(called)),
     patterns: fabricPatterns(fabrics, apart.scale),
     ...onPaper(nodes, y + deepest - 8, 2 * WIDE + BETWEEN),
   });

@@ -1,6 +1,7 @@
 import type { Ruler } from "../../length/types.ts";
 import type { JoinStep, Making, PartialSeam } from "../../making/types.ts";
 import type { BlockDesign, Patch, QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { numberMark } from "./marks.ts";
@@ -23,13 +24,6 @@ const LEFT = 16;
 const GAPS = [11, 5, 3] as const;
 /** Blocks of one sewing in other colours are not drawn again; more than this are left out. */
 const MOST = 24;
-
-export const BLOCKS_WORDS = {
-  over: "Blocks, set apart",
-  order:
-    "Close together: sewn first. Wide apart: sewn last. Numbers are those of the text; of four units round one, the order.",
-  block: (name: string, count: number, size: string) => `${name}: make ${count}, ${size}`,
-} as const;
 
 interface Apart {
   join: JoinStep;
@@ -274,6 +268,7 @@ export function blocksScene(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
 ): Scene | null {
   const sewn = top.designs.flatMap((design, index) =>
     design.count > 0 &&
@@ -284,11 +279,13 @@ export function blocksScene(
   );
   if (sewn.length === 0) return null;
   const name = cleanText(top.name);
-  const facts = [{ caption: "Blocks", value: String(sewn.length) }];
-  const head = titleBlock({ over: BLOCKS_WORDS.over, name, colour: null, facts });
+  const facts = [{ caption: words.drawings.sewing.blocks.count, value: String(sewn.length) }];
+  const head = titleBlock({ over: words.drawings.sewing.blocks.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
   let y = head.height;
-  nodes.push(textIn(BLOCKS_WORDS.order, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
+  nodes.push(
+    textIn(words.drawings.sewing.blocks.order, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }),
+  );
   y += 22;
   const width = (PAGE_WIDTH - (PANELS - 1) * BETWEEN) / PANELS;
   const shown = sewn.slice(0, MOST);
@@ -298,7 +295,7 @@ export function blocksScene(
     for (const [i, { design, index }] of shown.slice(first, first + PANELS).entries()) {
       const size = spokenSizeNear(ticksOf(design.across), ticksOf(design.down), ruler);
       const called = design.colourway === "" ? design.name : `${design.name}, ${design.colourway}`;
-      const title = BLOCKS_WORDS.block(called, design.count, size);
+      const title = words.drawings.sewing.blocks.block(called, design.count, size);
       const frame = { x: i * (width + BETWEEN), y, width };
       const order = whorlOf(making, index);
       const drawn =
@@ -313,8 +310,8 @@ export function blocksScene(
   }
   return {
     idPrefix: "parts-",
-    title: `${BLOCKS_WORDS.over}: ${name}`,
-    description: `${shown.length} blocks set apart as they are joined.`,
+    title: `${words.drawings.sewing.blocks.over}: ${name}`,
+    description: words.drawings.sewing.blocks.described(shown.length),
     patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, y),
   };
@@ -326,7 +323,8 @@ export function drawBlockSteps(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
 ): string | null {
-  const scene = blocksScene(top, making, fabrics, ruler);
+  const scene = blocksScene(top, making, fabrics, ruler, words);
   return scene === null ? null : toSvg(scene);
 }

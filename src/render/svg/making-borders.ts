@@ -2,6 +2,7 @@ import { formatLength } from "../../length/index.ts";
 import type { Ruler } from "../../length/types.ts";
 import type { BorderRound, Making } from "../../making/types.ts";
 import type { Patch, QuiltTop, TopBorder } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { NO_HEAD, PAGE_WIDTH, type Standing, TICKS_PER_MM } from "./frame.ts";
 import { numberMark } from "./marks.ts";
@@ -26,17 +27,6 @@ const TALLEST = 480;
 /** Page units that open between a border and what it is sewn to. */
 const APART = 22;
 const MARK = 15;
-
-export const BORDERS_WORDS = {
-  over: "Borders, in the order of sewing",
-  apart: "The borders set apart. Strips with the same number go on together, 1 first.",
-  strips: (name: string, sides: string, long: string, extra: string) =>
-    `${name}, ${sides}: ${long} long${extra}`,
-  extra: (extra: string) => `, cut ${extra} longer and trimmed`,
-  mitre: (name: string, seam: string) =>
-    `${name}: sewn from ${seam} inside one corner to ${seam} inside the next; then its four mitres, at 45 degrees`,
-  sides: { left: "left and right", right: "left and right", top: "top and bottom", bottom: "top and bottom" },
-} as const;
 
 type Side = "left" | "right" | "top" | "bottom";
 const OUT: Record<Side, Corner> = { left: [-1, 0], right: [1, 0], top: [0, -1], bottom: [0, 1] };
@@ -98,6 +88,7 @@ function legend(
   rounds: readonly BorderRound[],
   seam: number,
   ruler: Ruler,
+  words: Words,
 ): { number: number; text: string }[] {
   const say = (length: number): string =>
     formatLength(Math.round(length / ruler.mark) * ruler.mark, ruler, { typeset: true });
@@ -110,10 +101,15 @@ function legend(
     if (own === undefined || strips === undefined || seen.has(number)) return [];
     seen.add(number);
     if (own.kind === "mitred")
-      return [{ number, text: BORDERS_WORDS.mitre(own.name, formatLength(seam, ruler, { typeset: true })) }];
-    const extra = own.extra > 0 ? BORDERS_WORDS.extra(say(own.extra)) : "";
-    const where = BORDERS_WORDS.sides[sides[0] ?? "left"];
-    return [{ number, text: BORDERS_WORDS.strips(own.name, where, say(strips.sewn), extra) }];
+      return [
+        {
+          number,
+          text: words.drawings.sewing.borders.mitre(own.name, formatLength(seam, ruler, { typeset: true })),
+        },
+      ];
+    const extra = own.extra > 0 ? words.drawings.sewing.borders.extra(say(own.extra)) : "";
+    const where = words.drawings.sewing.borders.sides[sides[0] ?? "left"];
+    return [{ number, text: words.drawings.sewing.borders.strips(own.name, where, say(strips.sewn), extra) }];
   });
 }
 
@@ -123,6 +119,7 @@ export function bordersScene(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   { bare = false, width = PAGE_WIDTH, tallest = TALLEST }: Standing = {},
 ): Scene | null {
   const { borders: rounds } = making;
@@ -130,11 +127,13 @@ export function bordersScene(
   const name = cleanText(top.name);
   const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
   const facts = [
-    { caption: "Finished size", value: spokenSizeNear(across, down, ruler) },
-    { caption: "Borders", value: String(rounds.length) },
+    { caption: words.drawings.sewing.finishedSize, value: spokenSizeNear(across, down, ruler) },
+    { caption: words.drawings.sewing.borders.count, value: String(rounds.length) },
   ];
-  const head = bare ? NO_HEAD : titleBlock({ over: BORDERS_WORDS.over, name, colour: null, facts });
-  const about = wrap(BORDERS_WORDS.apart, width, 10, 2, true);
+  const head = bare
+    ? NO_HEAD
+    : titleBlock({ over: words.drawings.sewing.borders.over, name, colour: null, facts });
+  const about = wrap(words.drawings.sewing.borders.apart, width, 10, 2, true);
   const reach = rounds.length * APART;
   const room = Math.min(width - 4 - 2 * reach, bare ? width : width * 0.72);
   const scale = Number(
@@ -187,7 +186,7 @@ export function bordersScene(
     }
   }
   let below = at.y + down * per + reach + 12;
-  for (const { number, text } of legend(rounds, making.seam, ruler)) {
+  for (const { number, text } of legend(rounds, making.seam, ruler, words)) {
     nodes.push(...numberMark(String(number), { x: 0, y: below, width: MARK, height: MARK }));
     const told = wrap(cleanText(text), width - MARK - 8, 9.5, 3);
     nodes.push(
@@ -203,8 +202,8 @@ export function bordersScene(
   }
   return {
     idPrefix: "borders-",
-    title: `${BORDERS_WORDS.over}: ${name}`,
-    description: `${rounds.length} borders in the order of sewing.`,
+    title: `${words.drawings.sewing.borders.over}: ${name}`,
+    description: words.drawings.sewing.borders.described(rounds.length),
     patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, below, width),
   };
@@ -216,8 +215,9 @@ export function drawBorders(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   standing: Standing = {},
 ): string | null {
-  const scene = bordersScene(top, making, fabrics, ruler, standing);
+  const scene = bordersScene(top, making, fabrics, ruler, words, standing);
   return scene === null ? null : toSvg(scene);
 }

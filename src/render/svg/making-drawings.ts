@@ -1,6 +1,7 @@
 import type { Ruler } from "../../length/types.ts";
 import type { Making } from "../../making/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import type { Standing } from "./frame.ts";
 import { drawAssembly } from "./making-assembly.ts";
 import { drawBlockSteps } from "./making-blocks.ts";
@@ -18,13 +19,14 @@ export function drawSewing(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
 ): { name: SewingDrawing; svg: string }[] {
   const drawn: [SewingDrawing, string | null][] = [
-    ["blocks", drawBlockSteps(top, making, fabrics, ruler)],
-    ["assembly", drawAssembly(top, making, fabrics, ruler)],
-    ["pressing", drawPressing(top, making, fabrics, ruler)],
-    ["borders", drawBorders(top, making, fabrics, ruler)],
-    ["finishing", drawFinishing(top, making, ruler)],
+    ["blocks", drawBlockSteps(top, making, fabrics, ruler, words)],
+    ["assembly", drawAssembly(top, making, fabrics, ruler, words)],
+    ["pressing", drawPressing(top, making, fabrics, ruler, words)],
+    ["borders", drawBorders(top, making, fabrics, ruler, words)],
+    ["finishing", drawFinishing(top, making, ruler, words)],
   ];
   return drawn.flatMap(([name, svg]) => (svg === null ? [] : [{ name, svg }]));
 }
@@ -38,6 +40,7 @@ export function drawBeside(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
 ): Record<Exclude<SewingDrawing, "blocks">, string | null> {
   const whole: Standing = { bare: true, tallest: 310 };
   // Two thirds of a page, so that words may stand beside it.
@@ -53,9 +56,9 @@ export function drawBeside(
     tallest: Math.min(420, 200 + 14 * rows),
   };
   return {
-    assembly: drawAssembly(top, making, fabrics, ruler, many),
-    pressing: drawPressing(top, making, fabrics, ruler, overview),
-    borders: drawBorders(top, making, fabrics, ruler, BESIDE),
-    finishing: drawFinishing(top, making, ruler, whole),
+    assembly: drawAssembly(top, making, fabrics, ruler, words, many),
+    pressing: drawPressing(top, making, fabrics, ruler, words, overview),
+    borders: drawBorders(top, making, fabrics, ruler, words, BESIDE),
+    finishing: drawFinishing(top, making, ruler, words, whole),
   };
 }

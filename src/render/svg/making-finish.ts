@@ -2,6 +2,7 @@ import { formatLength } from "../../length/index.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
 import type { Backing, Binding, Making } from "../../making/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { NO_HEAD, PAGE_WIDTH, type Standing } from "./frame.ts";
 import { arrow } from "./marks.ts";
@@ -19,23 +20,6 @@ const TALLEST = 260;
 /** Among the words of a page. */
 const BARE_TALLEST = 170;
 
-export const FINISH_WORDS = {
-  over: "Backing and binding",
-  backing: "Backing: panels and their seams; the dashed line is the quilt",
-  panel: (number: number) => `panel ${number}`,
-  piece: "one piece",
-  overhang: (length: string) => `${length} beyond the quilt`,
-  up: "up of the print",
-  binding: "Binding",
-  join: (loss: string) => `Join: ends at right angles, sewn corner to corner, trimmed; takes ${loss}.`,
-  straight: (loss: string) => `Join: end to end; takes ${loss}.`,
-  stop: (seam: string) => `Corner: stop ${seam} from the edge.`,
-  fold: "Fold the strip up at 45 degrees ...",
-  down: "... and down again; sew on from the edge.",
-  square: "Bias: cut the square on one diagonal,",
-  tube: "join to a tube one strip out of step, cut round.",
-} as const;
-
 const EDGE = { stroke: INK, strokeWidth: 1.2 } as const;
 const SEAM = { stroke: INK, strokeWidth: 1.6 } as const;
 const SEWN = { stroke: INK, strokeWidth: 1, dash: "3 2.5" } as const;
@@ -45,6 +29,7 @@ function backingNodes(
   top: QuiltTop,
   y: number,
   ruler: Ruler,
+  words: Words,
   tallest: number,
 ): { nodes: SceneNode[]; bottom: number } {
   const { across, down, seamAt, panel, panels } = backing;
@@ -68,7 +53,10 @@ function backingNodes(
     const [x, y, width] = upright
       ? [box.x + from + 3, box.y + box.height / 2 - 20, edge - from - 6]
       : [box.x, box.y + (from + edge) / 2 - 13, box.width];
-    const lines = [panels === 1 ? FINISH_WORDS.piece : FINISH_WORDS.panel(i + 1), size];
+    const lines = [
+      panels === 1 ? words.drawings.sewing.finish.piece : words.drawings.sewing.finish.panel(i + 1),
+      size,
+    ];
     return lines.map((text, n) =>
       textIn(text, { x, y: y + 13 * n, width, height: 13 }, { size: 9, bold: n === 0, anchor: "middle" }),
     );
@@ -101,7 +89,7 @@ function backingNodes(
             0.8,
           ),
           textIn(
-            FINISH_WORDS.overhang(say(backing.overhang)),
+            words.drawings.sewing.finish.overhang(say(backing.overhang)),
             {
               x: box.x + box.width + 5,
               y: box.y + box.height * 0.8 - 7,
@@ -116,7 +104,11 @@ function backingNodes(
         ...(backing.sideways
           ? arrow([6, box.y + 34], [42, box.y + 34], INK, 1, 1.2)
           : arrow([24, box.y + 52], [24, box.y + 16], INK, 1, 1.2)),
-        textIn(FINISH_WORDS.up, { x: 0, y: box.y + 56, width: LEFT - 4, height: 12 }, { size: 8.5 }),
+        textIn(
+          words.drawings.sewing.finish.up,
+          { x: 0, y: box.y + 56, width: LEFT - 4, height: 12 },
+          { size: 8.5 },
+        ),
       ]
     : [];
   return {
@@ -239,24 +231,24 @@ const biasTube = (x: number, y: number): SceneNode[] => [
   line(x + 84, y + 14, x + 44, y + 92, EDGE),
 ];
 
-function sketchesOf(binding: Binding, seam: Ticks, ruler: Ruler): Sketch[] {
+function sketchesOf(binding: Binding, seam: Ticks, ruler: Ruler, words: Words): Sketch[] {
   const say = (length: Ticks): string => formatLength(length, ruler, { typeset: true });
   const corner: Sketch[] = [
-    { nodes: mitreStop, text: FINISH_WORDS.stop(say(seam)) },
-    { nodes: mitreUp, text: FINISH_WORDS.fold },
-    { nodes: mitreDown, text: FINISH_WORDS.down },
+    { nodes: mitreStop, text: words.drawings.sewing.finish.stop(say(seam)) },
+    { nodes: mitreUp, text: words.drawings.sewing.finish.fold },
+    { nodes: mitreDown, text: words.drawings.sewing.finish.down },
   ];
   if (binding.cut === "bias") {
     return [
-      { nodes: biasSquare, text: FINISH_WORDS.square },
-      { nodes: biasTube, text: FINISH_WORDS.tube },
+      { nodes: biasSquare, text: words.drawings.sewing.finish.square },
+      { nodes: biasTube, text: words.drawings.sewing.finish.tube },
       ...corner,
     ];
   }
   if (binding.count < 2) return corner;
   return binding.join === "diagonal"
-    ? [{ nodes: diagonalJoin, text: FINISH_WORDS.join(say(binding.width)) }, ...corner]
-    : [{ nodes: straightJoin, text: FINISH_WORDS.straight(say(2 * seam)) }, ...corner];
+    ? [{ nodes: diagonalJoin, text: words.drawings.sewing.finish.join(say(binding.width)) }, ...corner]
+    : [{ nodes: straightJoin, text: words.drawings.sewing.finish.straight(say(2 * seam)) }, ...corner];
 }
 
 /** The backing with its panels, and how the binding is joined and mitred; null when the file has neither. */
@@ -264,19 +256,31 @@ export function finishScene(
   top: QuiltTop,
   making: Making,
   ruler: Ruler,
+  words: Words,
   { bare = false }: Standing = {},
 ): Scene | null {
   const { backing, binding } = making.finishing;
   if (backing === null && binding === null) return null;
   const name = cleanText(top.name);
   const facts = [
-    { caption: "Finished size", value: spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler) },
+    {
+      caption: words.drawings.sewing.finishedSize,
+      value: spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler),
+    },
   ];
   if (backing !== null)
-    facts.push({ caption: "Backing", value: spokenSizeNear(backing.across, backing.down, ruler) });
+    facts.push({
+      caption: words.drawings.sewing.finish.backingCaption,
+      value: spokenSizeNear(backing.across, backing.down, ruler),
+    });
   if (binding !== null)
-    facts.push({ caption: "Binding", value: formatLength(binding.length, ruler, { typeset: true }) });
-  const head = bare ? NO_HEAD : titleBlock({ over: FINISH_WORDS.over, name, colour: null, facts });
+    facts.push({
+      caption: words.drawings.sewing.finish.binding,
+      value: formatLength(binding.length, ruler, { typeset: true }),
+    });
+  const head = bare
+    ? NO_HEAD
+    : titleBlock({ over: words.drawings.sewing.finish.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
   let y = head.height;
   const caption = (text: string): void => {
@@ -284,14 +288,14 @@ export function finishScene(
     y += 22;
   };
   if (backing !== null) {
-    caption(FINISH_WORDS.backing);
-    const drawn = backingNodes(backing, top, y, ruler, bare ? BARE_TALLEST : TALLEST);
+    caption(words.drawings.sewing.finish.backing);
+    const drawn = backingNodes(backing, top, y, ruler, words, bare ? BARE_TALLEST : TALLEST);
     nodes.push(...drawn.nodes);
     y = drawn.bottom;
   }
   if (binding !== null) {
-    caption(FINISH_WORDS.binding);
-    const sketches = sketchesOf(binding, making.seam, ruler);
+    caption(words.drawings.sewing.finish.binding);
+    const sketches = sketchesOf(binding, making.seam, ruler, words);
     const width = PAGE_WIDTH / Math.max(4, sketches.length);
     let lines = 0;
     for (const [i, { nodes: drawn, text }] of sketches.entries()) {
@@ -309,8 +313,8 @@ export function finishScene(
   }
   return {
     idPrefix: "finish-",
-    title: `${FINISH_WORDS.over}: ${name}`,
-    description: `${backing?.panels ?? 0} backing panels; binding ${binding?.cut ?? "none"}.`,
+    title: `${words.drawings.sewing.finish.over}: ${name}`,
+    description: words.drawings.sewing.finish.described(backing?.panels ?? 0, binding?.cut ?? "none"),
     patterns: [],
     ...onPaper(nodes, y),
   };
@@ -321,8 +325,9 @@ export function drawFinishing(
   top: QuiltTop,
   making: Making,
   ruler: Ruler,
+  words: Words,
   standing: Standing = {},
 ): string | null {
-  const scene = finishScene(top, making, ruler, standing);
+  const scene = finishScene(top, making, ruler, words, standing);
   return scene === null ? null : toSvg(scene);
 }

@@ -1,6 +1,7 @@
 import type { Ruler } from "../../length/types.ts";
 import type { Making, PressedSeam } from "../../making/types.ts";
 import type { BlockDesign, Patch, QuiltTop } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { NO_HEAD, PAGE_WIDTH, type Standing, TICKS_PER_MM } from "./frame.ts";
 import { freeStretches } from "./free-stretch.ts";
@@ -24,16 +25,6 @@ const LONGEST = 9;
 const SHORTEST = 2.6;
 /** Below this many page units a letter would not fit its block. */
 const LEAST_FOR_LETTER = 14;
-
-export const PRESSING_WORDS = {
-  over: "Pressing map",
-  arrows: "Each arrow crosses a seam and points to where its allowances are pressed, right side up.",
-  dots: "A dot marks a place with more layers than wanted: press the seam sewn last open there.",
-  rings: "A ring marks a place where two seams do not nest: press one of them open there.",
-  numbers:
-    "The number in a block says which of its kinds it is: pressed as shown below, made as the steps say.",
-  block: (name: string, count: number) => `${name}: make ${count}`,
-} as const;
 
 const TURN: Record<PressedSeam["press"], number> = { right: 0, down: 90, left: 180, up: 270 };
 
@@ -154,6 +145,7 @@ export function blockPanel(
 export function panelsOf(
   top: QuiltTop,
   { pressing, kinds, blocks }: Making,
+  words: Words,
 ): { design: number; seams: readonly PressedSeam[]; title: string }[] {
   const alike = new Map<
     string,
@@ -172,7 +164,7 @@ export function panelsOf(
     const count = counts.reduce((sum, each) => sum + each, 0);
     const called =
       names.length > 0 && names.length < 4 ? names.join(", ") : (top.designs[design]?.name ?? "");
-    return { design, seams, title: PRESSING_WORDS.block(called, count) };
+    return { design, seams, title: words.drawings.sewing.pressing.block(called, count) };
   });
 }
 
@@ -182,6 +174,7 @@ export function pressingScene(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   { bare = false, width: wide = PAGE_WIDTH, tallest = TALLEST }: Standing = {},
 ): Scene | null {
   const { pressing } = making;
@@ -189,11 +182,13 @@ export function pressingScene(
   const [across, down] = [ticksOf(top.across), ticksOf(top.down)];
   const name = cleanText(top.name);
   const facts = [
-    { caption: "Finished size", value: spokenSizeNear(across, down, ruler) },
-    { caption: "Places where seams meet", value: String(pressing.junctions) },
-    { caption: "Not nested", value: String(pressing.open.length) },
+    { caption: words.drawings.sewing.finishedSize, value: spokenSizeNear(across, down, ruler) },
+    { caption: words.drawings.sewing.pressing.places, value: String(pressing.junctions) },
+    { caption: words.drawings.sewing.pressing.notNested, value: String(pressing.open.length) },
   ];
-  const head = bare ? NO_HEAD : titleBlock({ over: PRESSING_WORDS.over, name, colour: null, facts });
+  const head = bare
+    ? NO_HEAD
+    : titleBlock({ over: words.drawings.sewing.pressing.over, name, colour: null, facts });
   const fit = Math.min((wide - 4) / across, tallest / down) * TICKS_PER_MM;
   const scale = Number(Math.min(fit, 1).toFixed(6));
   const per = scale / TICKS_PER_MM;
@@ -220,10 +215,10 @@ export function pressingScene(
   ];
   let y = at.y + down * per + 10;
   const notes = [
-    PRESSING_WORDS.arrows,
-    ...(making.kinds.some(({ number }) => number > 0) ? [PRESSING_WORDS.numbers] : []),
-    ...(ringed.length > 0 ? [PRESSING_WORDS.rings] : []),
-    ...(thick.length > 0 ? [PRESSING_WORDS.dots] : []),
+    words.drawings.sewing.pressing.arrows,
+    ...(making.kinds.some(({ number }) => number > 0) ? [words.drawings.sewing.pressing.numbers] : []),
+    ...(ringed.length > 0 ? [words.drawings.sewing.pressing.rings] : []),
+    ...(thick.length > 0 ? [words.drawings.sewing.pressing.dots] : []),
   ];
   for (const text of notes.flatMap((note) => wrap(note, wide, 9.5, 3))) {
     nodes.push(textIn(text, { x: 0, y, width: wide, height: 13 }, { size: 9.5 }));
@@ -231,7 +226,7 @@ export function pressingScene(
   }
   y += 8;
   // On a page the blocks are shown where they are sewn.
-  const panels = bare ? [] : panelsOf(top, making);
+  const panels = bare ? [] : panelsOf(top, making, words);
   const width = (wide - (PANELS - 1) * GAP) / PANELS;
   for (let first = 0; first < panels.length; first += PANELS) {
     let deepest = 0;
@@ -247,8 +242,8 @@ export function pressingScene(
   }
   return {
     idPrefix: "pressing-",
-    title: `${PRESSING_WORDS.over}: ${name}`,
-    description: `${pressing.junctions} places where seams meet, ${pressing.open.length} not nested.`,
+    title: `${words.drawings.sewing.pressing.over}: ${name}`,
+    description: words.drawings.sewing.pressing.described(pressing.junctions, pressing.open.length),
     patterns: [],
     ...onPaper(nodes, y, wide),
   };
@@ -260,8 +255,9 @@ export function drawPressing(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
+  words: Words,
   standing: Standing = {},
 ): string | null {
-  const scene = pressingScene(top, making, fabrics, ruler, standing);
+  const scene = pressingScene(top, making, fabrics, ruler, words, standing);
   return scene === null ? null : toSvg(scene);
 }

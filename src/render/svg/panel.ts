@@ -1,4 +1,5 @@
 import type { Part } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { type Chunk, type ClothChunk, chunkHeight, type GapChunk } from "./chunks.ts";
 import { allParts, clothGroup } from "./cloth.ts";
 import type { Frame } from "./frame.ts";
@@ -11,7 +12,7 @@ import { type RulerScale, rulerAcross, rulerAlong, rulerScale } from "./ruler.ts
 import { type Box, path, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { wrap } from "./text-fit.ts";
-import { DIRECTION_WORDS, gapWords, spokenLength, UNCUT_GAP_WORDS, WASTE_WORDS } from "./words.ts";
+import { gapWords, spokenLength } from "./words.ts";
 
 /** A lay, or a part of a long one, drawn in one block with its own rulers. */
 export interface Panel {
@@ -98,7 +99,12 @@ function likeThin(a: Part, b: Part | undefined): boolean {
 }
 
 /** One label per strip; a thin one says what it holds, and thin neighbours cut alike share one. */
-function stripLabels(strips: readonly Strip[], frame: Frame, size: "along" | "across"): MarginLabel[] {
+function stripLabels(
+  strips: readonly Strip[],
+  frame: Frame,
+  size: "along" | "across",
+  words: Words,
+): MarginLabel[] {
   const labels: MarginLabel[] = [];
   for (let i = 0; i < strips.length; ) {
     const first = strips[i]!;
@@ -112,7 +118,7 @@ function stripLabels(strips: readonly Strip[], frame: Frame, size: "along" | "ac
     labels.push({
       target: (first.target + last.target) / 2,
       mark: { kind: "number", text: n === 1 ? `${number}` : `${number}–${last.part.number}` },
-      lines: [n === 1 ? width : `${width} each`, ...held],
+      lines: [n === 1 ? width : words.drawings.cutting.each(width), ...held],
     });
     i += n;
   }
@@ -120,7 +126,7 @@ function stripLabels(strips: readonly Strip[], frame: Frame, size: "along" | "ac
 }
 
 /** Names the ends of the bolt in the margin. */
-function endLabels(placed: readonly Placed[], frame: Frame): MarginLabel[] {
+function endLabels(placed: readonly Placed[], frame: Frame, words: Words): MarginLabel[] {
   const labels: MarginLabel[] = [];
   for (const { chunk, y, height } of placed) {
     const part = chunk.kind === "cloth" ? chunk.parts[0] : undefined;
@@ -131,13 +137,13 @@ function endLabels(placed: readonly Placed[], frame: Frame): MarginLabel[] {
     labels.push({
       target: y + height / 2,
       mark: null,
-      lines: [WASTE_WORDS[part.cause], spokenLength(part.along, frame.ruler)],
+      lines: [words.drawings.cutting.waste[part.cause], spokenLength(part.along, frame.ruler)],
     });
   }
   return labels;
 }
 
-function marginLabels(placed: readonly Placed[], clothX: number, frame: Frame) {
+function marginLabels(placed: readonly Placed[], clothX: number, frame: Frame, words: Words) {
   const lying: Strip[] = [];
   const standing: Strip[] = [];
   for (const { chunk, y } of placed) {
@@ -147,38 +153,39 @@ function marginLabels(placed: readonly Placed[], clothX: number, frame: Frame) {
     standing.push(...strips.standing);
   }
   return {
-    beside: [...endLabels(placed, frame), ...stripLabels(lying, frame, "along")],
-    below: stripLabels(standing, frame, "across"),
+    beside: [...endLabels(placed, frame, words), ...stripLabels(lying, frame, "along", words)],
+    below: stripLabels(standing, frame, "across", words),
   };
 }
 
-function gapNodes(placed: Placed, box: Box, drawn: number): SceneNode[] {
+function gapNodes(placed: Placed, box: Box, drawn: number, words: Words): SceneNode[] {
   const { strips } = placed.chunk as GapChunk;
-  const ways = strips.length === 0 ? UNCUT_GAP_WORDS : gapWords(strips, drawn);
-  const words = ways.find((way) => textWidth(way, 9) <= box.width - 12) ?? ways[ways.length - 1]!;
+  const ways = strips.length === 0 ? words.drawings.cutting.uncutGap : gapWords(strips, drawn, words);
+  const said = ways.find((way) => textWidth(way, 9) <= box.width - 12) ?? ways[ways.length - 1]!;
   const inner = { x: box.x + 4, y: box.y + 4, width: box.width - 8, height: box.height - 8 };
-  return [...breakMark(box), textIn(words, inner, { size: 9, anchor: "middle", fill: INK })];
+  return [...breakMark(box), textIn(said, inner, { size: 9, anchor: "middle", fill: INK })];
 }
 
 /** Arrows beside the cloth: the lengthwise grain, and which way a directional print reads. */
-function directionMarks(frame: Frame, top: number, height: number): SceneNode[] {
+function directionMarks(frame: Frame, top: number, height: number, words: Words): SceneNode[] {
   const nodes: SceneNode[] = [];
   const arrowX = GRAIN - 5;
   let y = top;
-  const add = (words: string, length: number, ends: 1 | 2, flat: boolean): void => {
-    const width = textWidth(words, 8) + 2;
+  const add = (said: string, length: number, ends: 1 | 2, flat: boolean): void => {
+    const width = textWidth(said, 8) + 2;
     const run = Math.max(length, width);
     if (y + run > top + height) return;
     const middle = y + run / 2;
     if (flat) nodes.push(...arrow([arrowX - 5, middle], [arrowX + 6, middle], INK, ends));
     else nodes.push(...arrow([arrowX, y + run], [arrowX, y], INK, ends));
     const words_ = { x: 0, y: middle - width / 2, width: 10, height: width };
-    nodes.push(textIn(words, words_, { size: 8.3, fill: QUIET_INK, anchor: "middle" }, true));
+    nodes.push(textIn(said, words_, { size: 8.3, fill: QUIET_INK, anchor: "middle" }, true));
     y += run + 12;
   };
-  add(DIRECTION_WORDS.grain, 46, 2, false);
+  add(words.drawings.cutting.directions.grain, 46, 2, false);
   const { kind, axis } = frame.fabric.print;
-  if (kind !== "none") add(DIRECTION_WORDS[kind], 46, kind === "one-way" ? 1 : 2, axis === "across");
+  if (kind !== "none")
+    add(words.drawings.cutting.directions[kind], 46, kind === "one-way" ? 1 : 2, axis === "across");
   return nodes;
 }
 
@@ -223,9 +230,9 @@ function headingWidth(heading: string): number {
 }
 
 /** Room the panel takes, keys to small pieces allowed for. Cheap, so that many scales can be tried. */
-export function measurePanel(panel: Panel, frame: Frame): PanelSize {
+export function measurePanel(panel: Panel, frame: Frame, words: Words): PanelSize {
   const { clothTop, selvage, clothX, edge, clothHeight, placed } = anatomy(panel, frame);
-  const { beside, below } = marginLabels(placed, clothX, frame);
+  const { beside, below } = marginLabels(placed, clothX, frame, words);
   const margin = marginWidth([...beside, KEY_LABEL]);
   const underneath = marginWidth(below);
   const { bottom } = labelsBeside(beside, edge, clothTop, margin);
@@ -242,9 +249,10 @@ export function measurePanel(panel: Panel, frame: Frame): PanelSize {
 export function drawPanel(
   panel: Panel,
   frame: Frame,
+  words: Words,
 ): { nodes: SceneNode[]; keyed: boolean; size: PanelSize } {
   const { clothTop, selvage, clothX, clothWidth, edge, clothHeight, placed } = anatomy(panel, frame);
-  const size = measurePanel(panel, frame);
+  const size = measurePanel(panel, frame, words);
   const boltX = clothX - selvage;
   const boltWidth = clothWidth + 2 * selvage;
   const across: RulerScale = rulerScale(frame.ruler, frame.perTick, FIGURES_APART, panel.across);
@@ -267,7 +275,7 @@ export function drawPanel(
   nodes.push(...rulerAcross(acrossRun, across));
   const unit = { x: LEFT - FIGURES - 2, y: clothTop - 18, width: FIGURES - 6, height: 9 };
   nodes.push(textIn(frame.ruler.unit, unit, { size: 8.3, fill: QUIET_INK, anchor: "end" }));
-  nodes.push(...directionMarks(frame, clothTop + 10, clothHeight - 10));
+  nodes.push(...directionMarks(frame, clothTop + 10, clothHeight - 10, words));
 
   let slice = 0;
   for (let i = 0; i < placed.length; ) {
@@ -275,7 +283,9 @@ export function drawPanel(
     if (first.chunk.kind === "gap") {
       const before = placed[i - 1]?.chunk;
       const drawn = before?.kind === "cloth" ? (before.parts[0]?.number ?? 0) : 0;
-      over.push(...gapNodes(first, { x: boltX, y: first.y, width: boltWidth, height: first.height }, drawn));
+      over.push(
+        ...gapNodes(first, { x: boltX, y: first.y, width: boltWidth, height: first.height }, drawn, words),
+      );
       i++;
       continue;
     }
@@ -308,7 +318,7 @@ export function drawPanel(
     if (torn) over.push(path(edgeLine, false, { fill: "none", stroke: INK, strokeWidth: 1.2 }));
   }
 
-  const { beside, below } = marginLabels(placed, clothX, frame);
+  const { beside, below } = marginLabels(placed, clothX, frame, words);
   const keyLabels = keyed.map(({ box, piece, count }): MarginLabel => {
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     over.push(

@@ -1,8 +1,8 @@
 import type { Patch } from "../../quilt/types.ts";
+import type { Words } from "../../words/index.ts";
 import { fabricList } from "./fabric-list.ts";
 import { PAGE_WIDTH } from "./frame.ts";
 import { onPaper } from "./paper.ts";
-import { QUILT_WORDS } from "./quilt-words.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
@@ -21,13 +21,13 @@ export interface PatchPicture {
 }
 
 /** The whole page: the picture, the fabrics it uses, what its arrows mean, on paper with a margin. */
-export function patchPage(picture: PatchPicture, fabrics: readonly DrawnFabric[]): Scene {
+export function patchPage(picture: PatchPicture, fabrics: readonly DrawnFabric[], words: Words): Scene {
   const { idPrefix, title, description, patches, scale } = picture;
   const used = new Set(patches.map(({ fabric }) => fabric));
   const key = fabricList(fabrics, used, {
     idPrefix,
     scale,
-    heading: QUILT_WORDS.fabrics,
+    heading: words.drawings.quilt.fabrics,
     top: picture.bottom,
   });
   const nodes = [...picture.nodes, ...key.nodes];
@@ -36,8 +36,8 @@ export function patchPage(picture: PatchPicture, fabrics: readonly DrawnFabric[]
   const twoWay = (name: string): boolean =>
     fabrics.some((fabric) => fabric.name === name && fabric.print?.kind === "two-way");
   const notes = [
-    ...([...arrowed].every(twoWay) ? [] : [QUILT_WORDS.arrows]),
-    ...([...arrowed].some(twoWay) ? [QUILT_WORDS.bothWays] : []),
+    ...([...arrowed].every(twoWay) ? [] : [words.drawings.quilt.arrows]),
+    ...([...arrowed].some(twoWay) ? [words.drawings.quilt.bothWays] : []),
   ];
   for (const note of notes) {
     nodes.push(textIn(note, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));

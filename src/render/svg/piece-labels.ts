@@ -185,9 +185,9 @@ const BAND_PILL = { height: 12, least: 15, edge: 5, step: 4, air: 2 } as const;
 /** A band's number as near its head as it is clear of letters and arrows. */
 function bandNumber(box: Box, number: number, others: readonly SceneNode[]): SceneNode[] {
   const { height, least, edge, step, air } = BAND_PILL;
-  const words = textWidth(`${number}`, PILL_SIZE, true);
+  const wide = textWidth(`${number}`, PILL_SIZE, true);
   // A narrow band gets a narrow badge.
-  const width = Math.min(Math.max(least, words + 7), Math.max(words + 2, box.width - 2));
+  const width = Math.min(Math.max(least, wide + 7), Math.max(wide + 2, box.width - 2));
   if (width > box.width - 1) return [];
   const taken = others.flatMap((node) => {
     const covered = coveredBy(node);

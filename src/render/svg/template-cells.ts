@@ -1,5 +1,6 @@
 import type { Template } from "../../plan/template-types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { arrow } from "./marks.ts";
 import { textWidth } from "./metrics.ts";
 import { INK } from "./palette.ts";
@@ -32,18 +33,18 @@ export interface Cell {
 }
 
 /** What stands above a template: its name, what it is cut from and how often, and what for. */
-function captionOf(template: Template, plan: Plan, width: number): Said[] {
+function captionOf(template: Template, plan: Plan, width: number, words: Words): Said[] {
   const lines = (text: string, size: number, most: number, bold = false): Said[] =>
     wrap(cleanText(text), width, size, most, bold).map((said) => ({ text: said, size, bold }));
   const uses = template.uses.flatMap((use) => [
-    ...lines(`${fromWords(use, plan)}: ${countWords(use)}`, LINE, 3),
+    ...lines(`${fromWords(use, plan, words)}: ${countWords(use, words)}`, LINE, 3),
   ]);
   return [...lines(template.name, NAME, 1, true), ...uses, ...lines(purposeWords(template, plan), SMALL, 3)];
 }
 
 /** The same unbroken, for a column beside the template. */
-export function captionBeside(template: Template, plan: Plan): Said[] {
-  return captionOf(template, plan, Number.POSITIVE_INFINITY);
+export function captionBeside(template: Template, plan: Plan, words: Words): Said[] {
+  return captionOf(template, plan, Number.POSITIVE_INFINITY, words);
 }
 
 /** A template by itself at a place, its corner at `x` and `y`. */
@@ -53,31 +54,43 @@ export function templateAlone(
   turned: boolean,
   x: number,
   y: number,
+  words: Words,
 ): SceneNode[] {
   const shape = fullSize(template, turned);
   const room = { x: 0, y: 0, width: shape.width, height: shape.height };
-  return [...outlineLines(shape, x, y), ...insideMarks(shape, insideWords(template, plan), room, x, y).nodes];
+  return [
+    ...outlineLines(shape, x, y),
+    ...insideMarks(shape, insideWords(template, plan, words), room, x, y).nodes,
+  ];
 }
 
 /** What is written inside a template: counts for each letter, as short as can be. */
-export function insideWords(template: Template, plan: Plan): { name: string; more: string[] } {
+export function insideWords(template: Template, plan: Plan, words: Words): { name: string; more: string[] } {
   const more = template.uses.map((use) => {
     const letter = plan.fabrics[use.fabric]?.pieces[use.piece]?.letter ?? "";
-    return `${shorten(cleanText(plan.fabrics[use.fabric]?.name ?? ""), NAME_ROOM, 8.5)} [${letter}]: ${countWords(use)}`;
+    return `${shorten(cleanText(plan.fabrics[use.fabric]?.name ?? ""), NAME_ROOM, 8.5)} [${letter}]: ${countWords(use, words)}`;
   });
   return { name: template.name, more: more.slice(0, 4) };
 }
 
 /** The template at full size under its caption. */
-export function templateCell(template: Template, plan: Plan, turned: boolean, most: number): Cell {
+export function templateCell(
+  template: Template,
+  plan: Plan,
+  turned: boolean,
+  most: number,
+  words: Words,
+): Cell {
   const shape = fullSize(template, turned);
-  const words = insideWords(template, plan);
+  const inside = insideWords(template, plan, words);
   const room = { x: 0, y: 0, width: shape.width, height: shape.height };
-  const { grainDrawn } = insideMarks(shape, words, room, 0, 0);
+  const { grainDrawn } = insideMarks(shape, inside, room, 0, 0);
   const drawnWide = shape.width + (grainDrawn ? 0 : BESIDE);
-  const natural = captionOf(template, plan, most).map(({ text, size, bold }) => textWidth(text, size, bold));
+  const natural = captionOf(template, plan, most, words).map(({ text, size, bold }) =>
+    textWidth(text, size, bold),
+  );
   const width = Math.min(most, Math.max(drawnWide, Math.min(CAPTION, Math.max(...natural) + 2)) + 1);
-  const caption = captionOf(template, plan, width);
+  const caption = captionOf(template, plan, width, words);
   const above = caption.reduce((sum, { size }) => sum + lineHeight(size) + 1, 0) + 5;
   return {
     template,
@@ -94,7 +107,7 @@ export function templateCell(template: Template, plan: Plan, turned: boolean, mo
         top += frame.height;
       }
       const [left, upper] = [x + 1, y + above];
-      nodes.push(...outlineLines(shape, left, upper), ...insideMarks(shape, words, room, left, upper).nodes);
+      nodes.push(...outlineLines(shape, left, upper), ...insideMarks(shape, inside, room, left, upper).nodes);
       if (!grainDrawn) {
         const [ax, ay] = [left + shape.width + BESIDE / 2 + 2, upper + Math.max(9, shape.height / 2)];
         nodes.push(

@@ -1,6 +1,6 @@
+import type { Words } from "../../words/index.ts";
 import { INK, QUIET_INK } from "./palette.ts";
 import { type Box, rect, type SceneNode } from "./scene.ts";
-import { TEMPLATE_WORDS as words } from "./template-words.ts";
 import { lineHeight, textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
 
@@ -36,9 +36,13 @@ export function templateColumn(
   title: string,
   signs: readonly string[],
   caption: readonly Said[],
+  words: Words,
 ): SceneNode[] {
   const lower = 1 + INCH + 10;
-  const nodes = [...square(1, 1, INCH, words.inch), ...square(1, lower, TWO_CENTIMETRES, words.centimetres)];
+  const nodes = [
+    ...square(1, 1, INCH, words.drawings.templates.inch),
+    ...square(1, lower, TWO_CENTIMETRES, words.drawings.templates.centimetres),
+  ];
   let y = lower + TWO_CENTIMETRES + 10;
   const say = ({ text, size, bold }: Said, most: number, fill = INK): void => {
     for (const lineText of wrap(cleanText(text), COLUMN, size, most, bold)) {
@@ -51,18 +55,23 @@ export function templateColumn(
   for (const said of caption) say(said, 8);
   y += 8;
   say({ text: title, size: 9.5, bold: true }, 4);
-  say({ text: words.print, size: 9.5, bold: true }, 6);
+  say({ text: words.drawings.templates.print, size: 9.5, bold: true }, 6);
   for (const sign of signs) say({ text: sign, size: 8, bold: false }, 8);
-  say({ text: words.caution, size: 8, bold: false }, 6, QUIET_INK);
+  say({ text: words.drawings.templates.caution, size: 8, bold: false }, 6, QUIET_INK);
   return nodes;
 }
 
 /** The squares to measure a print by, and what every template page must say. At the origin. */
-export function templateHead(title: string, signs: readonly string[], width: number): SceneNode[] {
+export function templateHead(
+  title: string,
+  signs: readonly string[],
+  width: number,
+  words: Words,
+): SceneNode[] {
   const left = 1 + INCH + 12 + TWO_CENTIMETRES + 16;
   const nodes = [
-    ...square(1, 1, INCH, words.inch),
-    ...square(1 + INCH + 12, 1, TWO_CENTIMETRES, words.centimetres),
+    ...square(1, 1, INCH, words.drawings.templates.inch),
+    ...square(1 + INCH + 12, 1, TWO_CENTIMETRES, words.drawings.templates.centimetres),
   ];
   let y = 0;
   const say = (text: string, size: number, most: number, bold: boolean, fill = INK): void => {
@@ -74,8 +83,8 @@ export function templateHead(title: string, signs: readonly string[], width: num
     y += 1.5;
   };
   say(title, 11, 1, true);
-  say(words.print, 9.5, 3, true);
+  say(words.drawings.templates.print, 9.5, 3, true);
   say(signs.join(" "), 8, 5, false);
-  say(words.caution, 8, 2, false, QUIET_INK);
+  say(words.drawings.templates.caution, 8, 2, false, QUIET_INK);
   return nodes;
 }

@@ -1,5 +1,6 @@
 import type { Template } from "../../plan/template-types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { INK, PAPER, RULE } from "./palette.ts";
 import { type Box, circle, line, rect, type SceneNode } from "./scene.ts";
 import { insideWords } from "./template-cells.ts";
@@ -11,7 +12,7 @@ import {
   insideMarks,
   stretches,
 } from "./template-outline.ts";
-import { countWords, fromWords, TEMPLATE_WORDS as words } from "./template-words.ts";
+import { countWords, fromWords } from "./template-words.ts";
 import { lineHeight, textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
 
@@ -131,25 +132,28 @@ export function templateTiles(
   plan: Plan,
   tiling: Tiling,
   room: { width: number; height: number },
+  words: Words,
 ): ((y: number) => SceneNode[])[] {
   const shape = fullSize(template, tiling.turned);
   const boxes = windows(shape, tiling, room);
   const shown = boxes.map((box, i) => shows(shape, ownOf(box, i, tiling)));
   const joins = joinsOf(boxes, shown, tiling);
   const count = shown.filter(Boolean).length;
-  const told = template.uses.map((use) => `${fromWords(use, plan)}: ${countWords(use)}`).join("; ");
+  const told = template.uses
+    .map((use) => `${fromWords(use, plan, words)}: ${countWords(use, words)}`)
+    .join("; ");
   let number = 0;
   return boxes.flatMap((box, i) => {
     if (shown[i] !== true) return [];
     number += 1;
-    const name = words.part(template.name, number, count);
+    const name = words.drawings.templates.part(template.name, number, count);
     return [
       (y: number): SceneNode[] => {
         const [dx, dy] = [1 - box.x, y + ABOVE - box.y];
         const rows = [
           { text: name, size: 13, bold: true },
           ...wrap(cleanText(told), room.width, 8.5, 1).map((text) => ({ text, size: 8.5, bold: false })),
-          { text: words.join, size: 8.5, bold: false },
+          { text: words.drawings.templates.join, size: 8.5, bold: false },
         ];
         let top = y;
         const caption = rows.map(({ text, size, bold }): SceneNode => {
@@ -171,7 +175,7 @@ export function templateTiles(
           ),
           ...clippedLines(shape, box, dx, dy),
           ...joins.filter(({ sides }) => sides.includes(i)).flatMap((join) => joinMarks(join, dx, dy)),
-          ...insideMarks(shape, insideWords(template, plan), clear, dx, dy).nodes,
+          ...insideMarks(shape, insideWords(template, plan, words), clear, dx, dy).nodes,
         ];
       },
     ];

@@ -68,7 +68,7 @@ export function patchOfKind(kind: BlockKind, making: Making): UnitInPlace | null
 }
 
 /** A kind's name, said to be a block's where a bag or a unit is called so. */
-export function kindNamed(kind: BlockKind, making: Making, plan: Plan, words: Words): string {
+function kindNamed(kind: BlockKind, making: Making, plan: Plan, words: Words): string {
   const letters = plan.fabrics.flatMap(({ pieces }) => pieces.map(({ letter }) => letter));
   const heaps = making.units.flatMap(({ name, heaps }) => [name, ...heaps.map((heap) => heap.name)]);
   const plain = plan.top?.designs[making.blocks[kind.making]?.design ?? -1]?.name ?? "";

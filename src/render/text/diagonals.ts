@@ -4,7 +4,7 @@ import type { Words } from "../../words/index.ts";
 type Piece = FabricPlan["pieces"][number];
 
 /** Where a print's heads point as the cloth lies on the mat, the selvage up and down; empty without a print. */
-export function headsOnCloth({ print }: Pick<FabricPlan, "print">, words: Words): string {
+function headsOnCloth({ print }: Pick<FabricPlan, "print">, words: Words): string {
   if (print.kind === "none") return "";
   return words.units.heads(print.axis === "across" ? 2 : 0, print.kind === "two-way");
 }

@@ -46,13 +46,15 @@ function bulkLines({ bulk }: Pressing, plan: Plan, words: Words): string[] {
     formatLength(Math.round(value / plan.ruler.mark) * plan.ruler.mark, plan.ruler);
   const told = over
     .slice(0, MOST_THICK)
-    .map(({ x, y, layers, opened }) => words.making.thickAt(say(x), say(y), layers, opened));
+    .map(({ x, y, layers, opened }) =>
+      words.making.thickAt(say(x), say(y), layers, opened < layers ? opened : null),
+    );
   if (overCount > MOST_THICK) told.push(words.making.moreThick(overCount - MOST_THICK));
   return [
     words.making.bulk(most, atMost, places, proven),
     ...(overCount === 0
       ? [words.making.thinEnough(limit)]
-      : [words.making.tooThick(limit), ...indented(told)]),
+      : [words.making.tooThick(limit, plan.ruler.unit === "in"), ...indented(told)]),
   ];
 }
 

@@ -23,8 +23,8 @@ import { wrapLine } from "./wrap-line.ts";
 function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan, words: Words): string {
   const size = ({ across, down }: RawSize): string =>
     aboutSize(across / making.scale, down / making.scale, plan, words);
-  const told = words.making.join(makes, partsTold(join.from), join.seams, size(join.size));
-  return join.trim === undefined ? told : words.making.trimmed(told, size(join.trim));
+  const trim = join.trim === undefined ? null : size(join.trim);
+  return words.making.join(makes, partsTold(join.from), join.seams, size(join.size), trim);
 }
 
 /** What goes for all units, before the first. */
@@ -44,7 +44,7 @@ export function unitsAbout(making: Making, plan: Plan, words: Words): string[] {
 }
 
 /** The units, after what goes for all of them. */
-export function unitLines(making: Making, plan: Plan, words: Words): string[] {
+function unitLines(making: Making, plan: Plan, words: Words): string[] {
   const blocks = unitGroups(plan, words).map((group) => unitGroupLines(group, plan, words));
   if (blocks.length === 0) return [];
   return [
@@ -64,7 +64,7 @@ const CUT_ONCE_SEWN: ReadonlySet<string> = new Set([
 ]);
 
 /** Blocks kind by kind, then those that need a seam sewn in part first. */
-export function blockLines(making: Making, plan: Plan, words: Words): string[] {
+function blockLines(making: Making, plan: Plan, words: Words): string[] {
   return [...kindLines(making, plan, words), ...partialLines(making, plan, words)];
 }
 
@@ -123,7 +123,7 @@ export function onFoundationAndBlocks(making: Making, plan: Plan, words: Words):
 }
 
 /** The amounts before the steps: seam allowance, seams and thread, with the rules they come from. */
-export function amountLines(making: Making, plan: Plan, words: Words): string[] {
+function amountLines(making: Making, plan: Plan, words: Words): string[] {
   const { totals, thread, quilting } = making;
   const { by, lines, spacing, told, stitched, length, perLine, wastePercent } = quilting;
   const line = words.making.quilting(by, lines, formatLength(spacing, plan.ruler), told);

@@ -227,7 +227,7 @@ function leftoverLines(fabric: FabricPlan, plan: Plan, words: Words): string[] {
 }
 
 /** What was proved about a fabric and how much room the plan leaves. */
-export function proofLines(fabric: FabricPlan, plan: Plan, words: Words): string[] {
+function proofLines(fabric: FabricPlan, plan: Plan, words: Words): string[] {
   const { bound, sturdiness } = fabric;
   const gap = formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler);
   const style = words.cutting.styles[bound.style];

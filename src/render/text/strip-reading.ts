@@ -22,7 +22,7 @@ export type StripGroup =
   | { kind: "stacked"; run: Ticks; count: number; rows: StackRow[] };
 
 /** `count` equal rows of a stack; `items` is what all of them give. */
-export interface StackRow {
+interface StackRow {
   height: Ticks;
   count: number;
   items: Taken[];

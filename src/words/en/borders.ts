@@ -71,11 +71,11 @@ export const borders = {
     "Measure the top through its middle both ways. Mark on every strip its middle and, about it, the length of the edge it meets; mark the middle of each edge.",
   mitreSew: (seam: string) =>
     `Pin each strip middle to middle and mark to corner, right sides together; begin and stop ${seam} from the corners of the top, with a few ` +
-    "stitches back, so that no seam crosses another; press outwards",
+    "stitches back, so that no seam crosses another; press outwards.",
   mitreFold: (seam: string) =>
     "At each corner fold the top on the diagonal, right sides together, strips lying on each other; mark a line at 45 degrees from " +
-    `the last stitch to the outer edge and sew along it from the inside, ${seam} from the corner, outwards`,
+    `the last stitch to the outer edge and sew along it from the inside, ${seam} from the corner, outwards.`,
   mitreTrim: (seam: string, size: string) =>
-    `Open it out: when the corner lies flat and square, trim to ${seam} and press the mitre open; the top measures about ${size}`,
+    `Open it out: when the corner lies flat and square, trim to ${seam} and press the mitre open; the top measures about ${size}.`,
   list,
 } as const;

@@ -1,12 +1,14 @@
 import type { Words } from "../types.ts";
 import { arrange } from "./arrange.ts";
 import { blocks } from "./blocks.ts";
+import { book } from "./book/index.ts";
 import { borders } from "./borders.ts";
 import { choices } from "./choices.ts";
 import { commandLine } from "./command-line/index.ts";
 import { compare } from "./compare.ts";
 import { cutting } from "./cutting.ts";
 import { diagnostics } from "./diagnostics/index.ts";
+import { drawings } from "./drawings/index.ts";
 import { FACT_EXAMPLES } from "./fact-examples.ts";
 import { finishing } from "./finishing.ts";
 import { foundation } from "./foundation.ts";
@@ -28,10 +30,12 @@ export const english: Words = {
   whyNot,
   arrange,
   blocks,
+  book,
   borders,
   choices,
   compare,
   cutting,
+  drawings,
   finishing,
   foundation,
   goOn,

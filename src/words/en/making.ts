@@ -45,9 +45,10 @@ export const making = {
     `${trimmed ? "Where nothing is said of trimming, neaten" : "Neaten"} the edges only: threads and the tips of seams.`,
   cutSewn: `You also cut apart what is sewn. ${[bladeCautions.pins, bladeCautions.fingers, bladeCautions.shut].join(" ")}`,
   block: (name: string, count: number) => `${name} (make ${count})`,
-  trimmed: (told: string, size: string) => `${told}; trim it to ${size}, alike on all sides`,
-  join: (makes: string, parts: string, seams: number, size: string) =>
-    `${makes}: ${parts}; ${counted(seams, "seam")}; it measures ${size}`,
+  join: (makes: string, parts: string, seams: number, size: string, trim: string | null) =>
+    `${makes}: ${parts}; ${counted(seams, "seam")}; it measures ${size}${
+      trim === null ? "" : `; trim it to ${trim}, alike on all sides`
+    }.`,
   pressTitle: "Pressing, looked at as a whole",
   nestAll: (junctions: number) => `All ${counted(junctions, "place")} where seams meet nest.`,
   noJunctions: "No seams meet across a joining seam.",
@@ -68,11 +69,15 @@ export const making = {
         : "the thinnest pressing found that nests as well."
     }`,
   thinEnough: (limit: number) => `That is within ${limit}, the most wanted (\`most-layers\` in the file).`,
-  tooThick: (limit: number) =>
-    `More than ${limit} layers, the most wanted (\`most-layers\` in the file). There press the seam sewn last open, for an inch ` +
-    "or two to both sides, or cut off the points within the seam allowances:",
-  thickAt: (x: string, y: string, layers: number, opened: number) =>
-    `${layers} layers ${x} from the left, ${y} from the top; ${opened} with the seam open`,
+  tooThick: (limit: number, inches: boolean) =>
+    `More than ${limit} layers, the most wanted (\`most-layers\` in the file). Where it says so below, press the seam sewn last open, for ${
+      inches ? "an inch or two" : "a few centimetres"
+    } to both sides; anywhere you can cut off the points within the seam allowances:`,
+  /** `opened` null where the place is no thinner with the seam open. */
+  thickAt: (x: string, y: string, layers: number, opened: number | null) =>
+    `${layers} layers ${x} from the left, ${y} from the top; ${
+      opened === null ? "cut off the points, an open seam does not help" : `${opened} with the seam open`
+    }`,
   moreThick: (count: number) => `and ${counted(count, "place")} more, with a dot in the pressing map`,
   pinTitle: (lines: Pressing["lines"]) =>
     `Long seams: pin or tack the places where seams meet first, from the middle out, then between them; places are counted ${
@@ -122,7 +127,7 @@ export const making = {
   diagonalCorners:
     "Add the four corner triangles last: fold the long edge in half and match the fold to the middle of the block's edge. Press towards the triangles.",
   diagonalSquare: (size: string, seam: string) =>
-    `Square the top: cut off only what lies more than ${seam} outside the points of the blocks; it measures ${size}`,
+    `Square the top: cut off only what lies more than ${seam} outside the points of the blocks; it measures ${size}.`,
   quilting: (by: QuiltingThread["by"], lines: QuiltingThread["lines"], spacing: string, told: boolean) =>
     `Quilting ${BY[by]}, lines ${spacing} apart ${lines === "crossed" ? "both ways" : "one way"}${
       told ? "" : " (assumed; `quilting:` in the file says how you do it)"

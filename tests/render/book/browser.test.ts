@@ -7,6 +7,7 @@ import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
 import { bookOf, bookPage, laidOut } from "../../../src/render/book/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { pagesOf, printFaults } from "../../support/pdf-text.ts";
 import { hostilePlan, listPlan, quiltPlan } from "./book-plans.ts";
 
@@ -30,7 +31,7 @@ describe.skipIf(executablePath === undefined)("in a real browser", () => {
     for (const [name, make] of Object.entries(MAKERS) as [Name, () => Promise<Plan>][]) {
       const plan = await make();
       const path = join(folder, `${name}.html`);
-      writeFileSync(path, bookPage(plan));
+      writeFileSync(path, bookPage(plan, english));
       plans.set(name, plan);
       addresses.set(name, pathToFileURL(path).href);
     }
@@ -114,9 +115,9 @@ describe.skipIf(executablePath === undefined)("in a real browser", () => {
       const page = await open("quilt");
       const file = await page.pdf({ format });
       const pages = await pagesOf(file);
-      expect(printFaults(pages, bookOf(plans.get("quilt") as Plan), false)).toEqual([]);
+      expect(printFaults(pages, bookOf(plans.get("quilt") as Plan, english), false)).toEqual([]);
       // The same pages on both papers, and as in the PDF.
-      expect(pages.length).toBe(laidOut(bookOf(plans.get("quilt") as Plan)).fill.length + 1);
+      expect(pages.length).toBe(laidOut(bookOf(plans.get("quilt") as Plan, english)).fill.length + 1);
       await page.emulateMedia({ media: "print" });
       const kept = await page.evaluate(() =>
         [".step", ".drawing", ".label"].map(

@@ -5,6 +5,7 @@ import type { Figures } from "../../../src/choices/making-figures.ts";
 import { faultAmong } from "../../../src/choices/why-not.ts";
 import { borderDoesNotFit } from "../../../src/diagnostics/quilt.ts";
 import { bookOf, handoutMarkdown, pageOf } from "../../../src/render/book/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { HOSTILE, smallestPlan } from "./book-plans.ts";
 
 const YARD = 585_216;
@@ -63,9 +64,9 @@ const comparison: Comparison = {
 
 test("the ways of making stand in the book when they were compared, and not otherwise", async () => {
   const plan = await smallestPlan();
-  expect(pageOf(bookOf(plan))).not.toContain('id="comparison"');
-  const book = bookOf(plan, undefined, comparison);
-  const section = new JSDOM(pageOf(book)).window.document.getElementById("comparison");
+  expect(pageOf(bookOf(plan, english), english)).not.toContain('id="comparison"');
+  const book = bookOf(plan, english, undefined, comparison);
+  const section = new JSDOM(pageOf(book, english)).window.document.getElementById("comparison");
   const rows = [...(section?.querySelectorAll("tbody tr") ?? [])].map((row) =>
     [...row.children].map(({ textContent }) => textContent),
   );

@@ -3,6 +3,7 @@ import MarkdownIt from "markdown-it";
 import { describe, expect, test } from "vitest";
 import { escapeMarkdown } from "../../../src/render/book/handout-markdown.ts";
 import { bookOf, handoutMarkdown, handoutText } from "../../../src/render/book/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { HOSTILE, hostilePlan, listPlan, quiltPlan } from "./book-plans.ts";
 
 // A reader of Markdown that takes all there is: raw HTML, bare addresses as links, GitHub's tables
@@ -18,7 +19,7 @@ const CASES = [
 describe.each(CASES)("the handout of %s", (_, make) => {
   test("says what to buy, what can hurt, every step and the words used, in this order", async () => {
     const plan = await make();
-    const book = bookOf(plan);
+    const book = bookOf(plan, english);
     const page = read(handoutMarkdown(book));
     const sections = [...page.querySelectorAll("h2")].map(({ textContent }) => textContent ?? "");
     const places = ["What to buy", "Safety first", "Cutting", "Words used here"].map((start) =>
@@ -42,7 +43,7 @@ describe.each(CASES)("the handout of %s", (_, make) => {
     expect(told).toEqual(steps.map(({ title }) => spaced(title)));
     const [first] = page.querySelectorAll("table");
     expect(first?.querySelectorAll("tbody tr").length).toBe(plan.fabrics.length);
-    const text = handoutText(book);
+    const text = handoutText(book, english);
     for (const { title } of steps) {
       expect(text.replace(/\s+/g, " ")).toContain(spaced(title));
     }
@@ -92,7 +93,7 @@ describe("hostile names", () => {
 
   test("leave the handout's own shape alone", async () => {
     const plan = await hostilePlan();
-    const page = read(handoutMarkdown(bookOf(plan)));
+    const page = read(handoutMarkdown(bookOf(plan, english)));
     expect(page.querySelectorAll("script, style, img, a, code, iframe").length).toBe(0);
     expect(page.querySelectorAll("h1").length).toBe(1);
   });

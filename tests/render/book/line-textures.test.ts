@@ -1,13 +1,14 @@
 import { expect, test } from "vitest";
 import { bookOf } from "../../../src/render/book/index.ts";
 import { lineTextures } from "../../../src/render/book/line-textures.ts";
+import { english } from "../../../src/words/index.ts";
 import { quiltPlan } from "./book-plans.ts";
 
 /** Shapes of a drawing that are filled with a tile, and clipped groups in its place. */
 const count = (svg: string, what: RegExp): number => svg.match(what)?.length ?? 0;
 
 test("every tiled ground of a book's drawings becomes lines clipped to the same shapes", async () => {
-  const { cover, sections } = bookOf(await quiltPlan());
+  const { cover, sections } = bookOf(await quiltPlan(), english);
   const drawings = sections.flatMap(({ blocks }) =>
     blocks.flatMap((block) => {
       if ("svg" in block) return [block.svg];

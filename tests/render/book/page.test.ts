@@ -6,6 +6,7 @@ import type { Plan } from "../../../src/plan/types.ts";
 import { bookPage } from "../../../src/render/book/index.ts";
 import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "../../../src/render/book/script.ts";
 import { DAY, NIGHT } from "../../../src/render/book/style.ts";
+import { english } from "../../../src/words/index.ts";
 import { hostilePlan, listPlan, metricPlan, quiltPlan, smallestPlan } from "./book-plans.ts";
 
 const PLANS: readonly [string, () => Promise<Plan>][] = [
@@ -26,8 +27,8 @@ describe.each(PLANS)("the book of %s", (_, make) => {
   test("is valid HTML, the same every time, and needs no other file", async () => {
     const plan = await make();
     const before = JSON.stringify(plan);
-    const html = bookPage(plan);
-    expect(bookPage(plan)).toBe(html);
+    const html = bookPage(plan, english);
+    expect(bookPage(plan, english)).toBe(html);
     expect(JSON.stringify(plan)).toBe(before);
     const validator = new HtmlValidate({
       root: true,
@@ -53,7 +54,7 @@ describe.each(PLANS)("the book of %s", (_, make) => {
 
   test("has one tick box for each step, with an id of its own", async () => {
     const plan = await make();
-    const page = documentOf(bookPage(plan));
+    const page = documentOf(bookPage(plan, english));
     const ids = [...page.querySelectorAll("[id]")].map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
     if (plan.making !== undefined) {
@@ -79,9 +80,9 @@ describe.each(PLANS)("the book of %s", (_, make) => {
 describe("sections", () => {
   test("appear only when they have content", async () => {
     const always = ["buy", "cautions", "hand", "reading", "fabric-1"];
-    const smallest = idsOf(documentOf(bookPage(await smallestPlan())));
+    const smallest = idsOf(documentOf(bookPage(await smallestPlan(), english)));
     expect(smallest).toEqual([...always, "labels", "waste", "glossary"]);
-    const quilt = idsOf(documentOf(bookPage(await quiltPlan())));
+    const quilt = idsOf(documentOf(bookPage(await quiltPlan(), english)));
     expect(quilt).toEqual([
       ...always,
       "fabric-2",
@@ -100,14 +101,14 @@ describe("sections", () => {
   });
 
   test("a small book has no empty headings, lists or tables", async () => {
-    const page = documentOf(bookPage(await smallestPlan()));
+    const page = documentOf(bookPage(await smallestPlan(), english));
     for (const part of page.querySelectorAll("h1, h2, h3, ul, ol, dl, table, p:not(.progress), figure")) {
       expect(part.textContent?.trim(), part.outerHTML.slice(0, 80)).not.toBe("");
     }
   });
 
   test("cautions come before the first cut, and the teacher's advice before those", async () => {
-    const page = documentOf(bookPage(await listPlan()));
+    const page = documentOf(bookPage(await listPlan(), english));
     const sections = idsOf(page);
     expect(sections.indexOf("cautions")).toBeLessThan(sections.indexOf("fabric-1"));
     const cautions = page.getElementById("cautions")?.textContent ?? "";
@@ -117,7 +118,8 @@ describe("sections", () => {
   });
 
   test("sizes are typeset, the maker's own words are left alone", async () => {
-    const text = documentOf(bookPage(await listPlan())).getElementById("fabric-1")?.textContent ?? "";
+    const text =
+      documentOf(bookPage(await listPlan(), english)).getElementById("fabric-1")?.textContent ?? "";
     expect(text).toContain("4½\u00a0in");
     expect(text).not.toMatch(/\d \d\/\d/);
   });
@@ -125,7 +127,7 @@ describe("sections", () => {
 
 describe("hostile names", () => {
   test("add no element, no script and no style", async () => {
-    const dom = new JSDOM(bookPage(await hostilePlan()), { runScripts: "outside-only" });
+    const dom = new JSDOM(bookPage(await hostilePlan(), english), { runScripts: "outside-only" });
     const page = dom.window.document;
     expect(page.querySelectorAll("script").length).toBe(1);
     expect(page.querySelector("script")?.textContent).toBe(BOOK_SCRIPT);
@@ -142,7 +144,7 @@ describe("hostile names", () => {
     // Content Security Policy Level 3 (W3C): a hash source is the base 64 of the digest of the script's text.
     const hash = createHash("sha256").update(BOOK_SCRIPT).digest("base64");
     expect(BOOK_SCRIPT_HASH).toBe(hash);
-    expect(bookPage(await smallestPlan())).toContain(`script-src &#39;sha256-${hash}&#39;`);
+    expect(bookPage(await smallestPlan(), english)).toContain(`script-src &#39;sha256-${hash}&#39;`);
   });
 });
 

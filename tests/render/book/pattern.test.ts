@@ -12,14 +12,15 @@ import { laidOut, type PatternSize, pageOf, patternOf } from "../../../src/rende
 import { letteredAlike } from "../../../src/render/book/pattern-letters.ts";
 import { printedBook } from "../../../src/render/pdf/index.ts";
 import { type QuiltSpec, readSpecFile } from "../../../src/spec/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { PDF_FONTS } from "../../support/fonts.ts";
 import { pagesOf, printFaults } from "../../support/pdf-text.ts";
 
 const PATTERN = `
 pattern:
-  author: Ada Fernhill
+  author: the designer
   level: confident beginner
-  copyright: (c) 2026 Ada Fernhill
+  copyright: (c) 2026 the designer
   version: "2"
   changes: [Border strips cut longer.]
   before:
@@ -52,15 +53,15 @@ beforeAll(async () => {
     finished: size.finished,
     plan: own,
   }));
-  book = patternOf(plan, spec.pattern, others.slice(0, 1));
+  book = patternOf(plan, spec.pattern, english, others.slice(0, 1));
 });
 
 const textOf = (of: Book): string =>
-  new JSDOM(pageOf(of)).window.document.querySelector(".page")?.textContent ?? "";
+  new JSDOM(pageOf(of, english)).window.document.querySelector(".page")?.textContent ?? "";
 
 describe("a pattern", () => {
   test("has at most twelve pages, and none but the last is nearly half empty", () => {
-    const { fill } = laidOut(patternOf(plan, spec.pattern));
+    const { fill } = laidOut(patternOf(plan, spec.pattern, english));
     expect(fill.length + 1).toBeGreaterThanOrEqual(6);
     expect(fill.length + 1).toBeLessThanOrEqual(12);
     expect(Math.min(...fill.slice(0, -1))).toBeGreaterThanOrEqual(0.55);
@@ -87,7 +88,11 @@ describe("a pattern", () => {
     expect(book.sections.find(({ id }) => id === "finishing")?.blocks.at(-1)).toMatchObject({
       text: "Sleep under it.",
     });
-    const two = patternOf(plan, { ...spec.pattern, parts: ["about", "requirements"], before: {}, after: {} });
+    const two = patternOf(
+      plan,
+      { ...spec.pattern, parts: ["about", "requirements"], before: {}, after: {} },
+      english,
+    );
     expect(two.sections.map(({ id }) => id)).toEqual(["about", "requirements"]);
     expect(textOf(two)).toContain("Border strips cut longer.");
   });
@@ -125,7 +130,7 @@ describe("a pattern", () => {
     // A further size in which a bag is cut further is no other bag's.
     const turned = structuredClone(plan);
     for (const { pieces } of turned.fabrics) for (const piece of pieces) piece.along += 16256;
-    const lettered = letteredAlike([...given, turned]);
+    const lettered = letteredAlike([...given, turned], english);
     expect(lettered[0]).toBe(plan);
     const held = new Map<string, string>();
     for (const [s, { fabrics }] of lettered.entries()) {
@@ -146,7 +151,7 @@ describe("a pattern", () => {
   });
 
   test("prints with its reading order told, words for every drawing, and no step over two pages", async () => {
-    const bytes = await printedBook(book, { fonts: PDF_FONTS, paper: "letter", made: new Date(0) });
+    const bytes = await printedBook(book, { fonts: PDF_FONTS, paper: "letter", made: new Date(0) }, english);
     const file = Buffer.from(bytes).toString("latin1");
     // ISO 32000-1, 14.8: a tagged PDF is marked, has a structure tree and says its language.
     for (const part of [

@@ -2,12 +2,13 @@ import { expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
 import { bookOf } from "../../../src/render/book/index.ts";
 import { bookPdf } from "../../../src/render/pdf/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { PDF_FONTS } from "../../support/fonts.ts";
 import { pagesOf, printFaults } from "../../support/pdf-text.ts";
 import { hostilePlan, listPlan, quiltPlan, smallestPlan } from "./book-plans.ts";
 
 async function printed(plan: Plan, paper: "a4" | "letter"): Promise<string> {
-  const bytes = await bookPdf(plan, { fonts: PDF_FONTS, paper, made: new Date(0) });
+  const bytes = await bookPdf(plan, { fonts: PDF_FONTS, paper, made: new Date(0) }, english);
   return Buffer.from(bytes).toString("latin1");
 }
 
@@ -34,9 +35,9 @@ test.each([
   ["a cut list on Letter", listPlan, "letter"],
 ] as const)("%s: pages are numbered and headed, no step or diagram is broken", async (_, make, paper) => {
   const plan = await make();
-  const bytes = await bookPdf(plan, { fonts: PDF_FONTS, paper, made: new Date(0) });
+  const bytes = await bookPdf(plan, { fonts: PDF_FONTS, paper, made: new Date(0) }, english);
   const pages = await pagesOf(bytes);
-  expect(printFaults(pages, bookOf(plan))).toEqual([]);
+  expect(printFaults(pages, bookOf(plan, english))).toEqual([]);
   expect(pages.length).toBe(pageCount(Buffer.from(bytes).toString("latin1")));
 });
 

@@ -7,6 +7,7 @@ import { describe, expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
 import { bookPage } from "../../../src/render/book/index.ts";
 import { bookPdf } from "../../../src/render/pdf/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { PDF_FONTS } from "../../support/fonts.ts";
 import { type PdfPath, pdfPaths } from "../../support/pdf-paths.ts";
 import { SAILS, type Template, templatePlan, templatesOf } from "../../support/template-plans.ts";
@@ -76,13 +77,13 @@ test.each(["a4", "letter"] as const)(
   "in the PDF on %s every outline is 72 points to the inch",
   async (paper) => {
     const plan = await cuttingOnly();
-    const file = await bookPdf(plan, { fonts: PDF_FONTS, paper, made: new Date(0) });
+    const file = await bookPdf(plan, { fonts: PDF_FONTS, paper, made: new Date(0) }, english);
     expectFullSize(pdfPaths(file), templatesOf(plan), HUNDREDTH_MM);
   },
 );
 
 test("on the page every sheet says its size in inches, and a plan without outlines has none", async () => {
-  const page = bookPage(await cuttingOnly());
+  const page = bookPage(await cuttingOnly(), english);
   const sheets = [...page.matchAll(/<figure class="full-size"[^>]*><svg ([^>]*)>/g)].map(
     ([, svg = ""]) => svg,
   );
@@ -99,7 +100,7 @@ test("on the page every sheet says its size in inches, and a plan without outlin
   }
   expect(page).toContain("Print at 100 %");
   const { templates: _templates, ...bare } = await cuttingOnly();
-  const plain = bookPage(bare);
+  const plain = bookPage(bare, english);
   expect(plain).not.toContain('class="full-size"');
   expect(plain).not.toContain('id="templates"');
 });
@@ -113,7 +114,7 @@ describe.skipIf(executablePath === undefined)("printed by a real browser", () =>
   test("outlines are full size on A4 and Letter, one sheet to a page", async () => {
     const plan = await cuttingOnly();
     const path = join(mkdtempSync(join(tmpdir(), "templates-")), "book.html");
-    writeFileSync(path, bookPage(plan));
+    writeFileSync(path, bookPage(plan, english));
     const browser = await chromium.launch({ executablePath: executablePath ?? "", args: ["--no-sandbox"] });
     try {
       const page = await browser.newPage({ viewport: { width: 320, height: 700 } });

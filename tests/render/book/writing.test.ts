@@ -5,6 +5,7 @@ import { bookPdf } from "../../../src/render/pdf/index.ts";
 import { pngOf } from "../../../src/render/png/index.ts";
 import { drawFabric } from "../../../src/render/svg/index.ts";
 import { fitText, isolated } from "../../../src/render/svg/text-fit.ts";
+import { english } from "../../../src/words/index.ts";
 import { PDF_FONTS } from "../../support/fonts.ts";
 import { smallestPlan } from "./book-plans.ts";
 
@@ -60,19 +61,27 @@ test("a letter the usual fonts lack is set in another that has it, in book and p
     ...plan,
     fabrics: plan.fabrics.map((fabric) => ({ ...fabric, name: "Plain \u27c2 \u2a00" })),
   };
-  const file = await bookPdf(named, {
-    fonts: { ...PDF_FONTS, others: [readFileSync(path)] },
-    paper: "a4",
-    made: new Date(0),
-  });
+  const file = await bookPdf(
+    named,
+    {
+      fonts: { ...PDF_FONTS, others: [readFileSync(path)] },
+      paper: "a4",
+      made: new Date(0),
+    },
+    english,
+  );
   expect(fontsIn(file, "DejaVuMathTeXGyre")).toBeGreaterThan(0);
-  const without = await bookPdf(plan, {
-    fonts: { ...PDF_FONTS, others: [readFileSync(path)] },
-    paper: "a4",
-    made: new Date(0),
-  });
+  const without = await bookPdf(
+    plan,
+    {
+      fonts: { ...PDF_FONTS, others: [readFileSync(path)] },
+      paper: "a4",
+      made: new Date(0),
+    },
+    english,
+  );
   expect(fontsIn(without, "DejaVuMathTeXGyre")).toBe(0);
-  const svg = drawFabric(named, 0);
+  const svg = drawFabric(named, 0, english);
   const ours = [fontPath("DejaVuSans"), fontPath("DejaVuSans-Bold")];
   const [one, other] = [pngOf(svg, 300, ours), pngOf(svg, 300, [...ours, path])];
   expect(Buffer.compare(Buffer.from(one ?? []), Buffer.from(other ?? []))).not.toBe(0);

@@ -5,6 +5,7 @@ import { EIGHTH_INCH_RULER } from "../../../src/length/index.ts";
 import { toSvg } from "../../../src/render/svg/canvas.ts";
 import { drawFoundation, foundationScene } from "../../../src/render/svg/draw-foundation.ts";
 import type { LineNode, Scene } from "../../../src/render/svg/scene.ts";
+import { english } from "../../../src/words/index.ts";
 import { make } from "../../making/fixture.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 import { invalidIn } from "../../support/valid-svg.ts";
@@ -25,7 +26,7 @@ function sceneOf(words: string | null): Scene {
   const scene =
     making.foundation === null
       ? null
-      : foundationScene(0, making.foundation, top, spec.fabrics, EIGHTH_INCH_RULER);
+      : foundationScene(0, making.foundation, top, spec.fabrics, EIGHTH_INCH_RULER, english);
   if (scene === null) throw new Error("nothing drawn");
   return scene;
 }
@@ -95,7 +96,7 @@ test("folds and seams of a folded block lie on printed lines, the seam one squar
 test("squares, numbers and turns are said", () => {
   const { making, top, spec } = make(FIXTURE);
   if (making.foundation === null) throw new Error("no foundation");
-  const [svg = ""] = drawFoundation(making.foundation, top, spec.fabrics, EIGHTH_INCH_RULER);
+  const [svg = ""] = drawFoundation(making.foundation, top, spec.fabrics, EIGHTH_INCH_RULER, english);
   expect(svg).toContain("6 × 6 squares: 6 x 6 in");
   expect(svg).toContain("4 × 4 squares");
   // The motif lies in the block four times.

@@ -4,6 +4,7 @@ import type { Part } from "../../../src/plan/types.ts";
 import { toSvg } from "../../../src/render/svg/canvas.ts";
 import { allParts } from "../../../src/render/svg/cloth.ts";
 import { fabricScene } from "../../../src/render/svg/draw-fabric.ts";
+import { english } from "../../../src/words/index.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 import { invalidIn } from "../../support/valid-svg.ts";
 import { GALLERY } from "../../support/visual-gallery.ts";
@@ -58,12 +59,12 @@ function nearest(rect: Rect, parts: readonly Part[]): { part: Part | undefined; 
 
 describe.each(GALLERY)("$name", ({ plan, options }) => {
   test("no text overlaps another, leaves its frame or the page, or has a line through it", async () => {
-    expect(faultsOf(fabricScene(await plan(), 0, options))).toEqual([]);
+    expect(faultsOf(fabricScene(await plan(), 0, english, options))).toEqual([]);
   });
 
   test("every piece drawn lies where the plan has it, within 0.01 mm", async () => {
     const made = await plan();
-    const scene = fabricScene(made, 0, options);
+    const scene = fabricScene(made, 0, english, options);
     const document = parse(toSvg(scene));
     const lays = [...new Set(made.fabrics[0]!.lays.map((lay) => JSON.stringify(lay)))].map((text) =>
       JSON.parse(text),
@@ -89,7 +90,7 @@ describe.each(GALLERY)("$name", ({ plan, options }) => {
   });
 
   test("cloth is drawn to one scale, and each piece of page stands for one piece of cloth", async () => {
-    const scene = fabricScene(await plan(), 0, options);
+    const scene = fabricScene(await plan(), 0, english, options);
     const document = parse(toSvg(scene));
     const scales = new Set<string>();
     for (const group of document.querySelectorAll('[id*="-cloth-"][transform]')) {
@@ -104,8 +105,8 @@ describe.each(GALLERY)("$name", ({ plan, options }) => {
 
   test("the same plan gives the same bytes, clean and under 200 KB", async () => {
     const made = await plan();
-    const svg = toSvg(fabricScene(made, 0, options));
-    expect(toSvg(fabricScene(made, 0, options))).toBe(svg);
+    const svg = toSvg(fabricScene(made, 0, english, options));
+    expect(toSvg(fabricScene(made, 0, english, options))).toBe(svg);
     expect(svg.length).toBeLessThan(200_000);
     expect(svg).not.toMatch(/svgjs|data-|NaN|undefined|&nbsp;|<script/);
     expect(svg.match(/xmlns=/g)).toHaveLength(1);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Part, Plan } from "../../../src/plan/types.ts";
 import { drawFabric } from "../../../src/render/svg/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { differenceFromGolden, rasterise } from "../../support/visual.ts";
 import { GALLERY } from "../../support/visual-gallery.ts";
 
@@ -23,7 +24,7 @@ const KEPT = [
 
 describe.each(GALLERY.filter(({ name }) => KEPT.includes(name)))("$name", ({ name, plan, options }) => {
   test("looks as it did when it was last looked at", async () => {
-    const png = rasterise(drawFabric(await plan(), 0, options));
+    const png = rasterise(drawFabric(await plan(), 0, english, options));
     expect(differenceFromGolden(`cutting-${name}`, png)).toBe(0);
   });
 });
@@ -43,6 +44,10 @@ function withStripMoved(plan: Plan, ticks: number): Plan {
 test("a strip that lies a quarter of an inch off is noticed", async () => {
   const { plan } = GALLERY.find(({ name }) => name === "dark-one-way")!;
   const wrong = withStripMoved(await plan(), 16256 / 4);
-  const changed = differenceFromGolden("cutting-dark-one-way", rasterise(drawFabric(wrong, 0)), false);
+  const changed = differenceFromGolden(
+    "cutting-dark-one-way",
+    rasterise(drawFabric(wrong, 0, english)),
+    false,
+  );
   expect(changed).toBeGreaterThan(200);
 });

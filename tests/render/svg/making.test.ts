@@ -8,6 +8,7 @@ import { bordersScene } from "../../../src/render/svg/making-borders.ts";
 import { finishScene } from "../../../src/render/svg/making-finish.ts";
 import { drawPressing, pressingScene } from "../../../src/render/svg/making-pressing.ts";
 import { textsOf } from "../../../src/render/svg/scene.ts";
+import { english } from "../../../src/words/index.ts";
 import { EVERY_BORDER, make } from "../../making/fixture.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 
@@ -30,11 +31,11 @@ test.each(Object.entries(quilts))("%s is drawn whole, its words apart and on the
   const { top, making, ...worked } = quilt();
   const fabrics = worked.spec.fabrics;
   const scenes = [
-    blocksScene(top, making, fabrics, EIGHTH_INCH_RULER),
-    assemblyScene(top, making, fabrics, EIGHTH_INCH_RULER),
-    pressingScene(top, making, fabrics, EIGHTH_INCH_RULER),
-    bordersScene(top, making, fabrics, EIGHTH_INCH_RULER),
-    finishScene(top, making, EIGHTH_INCH_RULER),
+    blocksScene(top, making, fabrics, EIGHTH_INCH_RULER, english),
+    assemblyScene(top, making, fabrics, EIGHTH_INCH_RULER, english),
+    pressingScene(top, making, fabrics, EIGHTH_INCH_RULER, english),
+    bordersScene(top, making, fabrics, EIGHTH_INCH_RULER, english),
+    finishScene(top, making, EIGHTH_INCH_RULER, english),
   ].filter((scene) => scene !== null);
   expect(scenes.length).toBeGreaterThan(1);
   for (const scene of scenes) expect(faultsOf(scene)).toEqual([]);
@@ -42,7 +43,7 @@ test.each(Object.entries(quilts))("%s is drawn whole, its words apart and on the
 
 test("both ways of pressing a block are drawn and numbered", () => {
   const quilt = made("nine-stars");
-  const svg = drawPressing(quilt.top, quilt.making, fabricsOf(quilt), EIGHTH_INCH_RULER) ?? "";
+  const svg = drawPressing(quilt.top, quilt.making, fabricsOf(quilt), EIGHTH_INCH_RULER, english) ?? "";
   expect(svg).toContain("star 1: make 5");
   expect(svg).toContain("star 2: make 4");
   expect(svg.match(/>1<\/text>/g)).toHaveLength(5);
@@ -51,17 +52,17 @@ test("both ways of pressing a block are drawn and numbered", () => {
 
 test("rows are numbered and the backing shows its panels", () => {
   const quilt = made("allotments");
-  const svg = drawAssembly(quilt.top, quilt.making, fabricsOf(quilt), EIGHTH_INCH_RULER) ?? "";
+  const svg = drawAssembly(quilt.top, quilt.making, fabricsOf(quilt), EIGHTH_INCH_RULER, english) ?? "";
   for (const row of [1, 11]) expect(svg).toContain(`>${row}</text>`);
   expect(svg).not.toContain(">12</text>");
-  const finishing = toSvg(finishScene(quilt.top, quilt.making, EIGHTH_INCH_RULER) ?? nothing());
+  const finishing = toSvg(finishScene(quilt.top, quilt.making, EIGHTH_INCH_RULER, english) ?? nothing());
   expect(finishing).toContain("panel 2");
   expect(finishing).not.toContain("panel 3");
 });
 
 test("borders are numbered in the order of sewing, mitred strips together", () => {
   const { top, making, spec } = make(EVERY_BORDER);
-  const scene = bordersScene(top, making, spec.fabrics, EIGHTH_INCH_RULER) ?? nothing();
+  const scene = bordersScene(top, making, spec.fabrics, EIGHTH_INCH_RULER, english) ?? nothing();
   const words = textsOf(scene.nodes).map(({ text }) => text);
   // Two marks for each pair and one in the list; the mitred four are one step.
   for (const number of [1, 2, 3, 5, 6])
@@ -72,7 +73,7 @@ test("borders are numbered in the order of sewing, mitred strips together", () =
 
 test("every joining of a block opens between its parts", () => {
   const { top, making, spec } = made("nine-stars");
-  const svg = toSvg(blocksScene(top, making, spec.fabrics, EIGHTH_INCH_RULER) ?? nothing());
+  const svg = toSvg(blocksScene(top, making, spec.fabrics, EIGHTH_INCH_RULER, english) ?? nothing());
   expect(svg).toContain("star: make 9, 8 × 8 in");
   for (const row of [1, 2, 3]) expect(svg).toContain(`>${row}</text>`);
 });

@@ -9,6 +9,7 @@ import { topScene } from "../../../src/render/svg/draw-top.ts";
 import { ticksOf } from "../../../src/render/svg/patches.ts";
 import type { Scene } from "../../../src/render/svg/scene.ts";
 import { readSpecFile } from "../../../src/spec/index.ts";
+import { english } from "../../../src/words/index.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 import { differenceFromGolden, rasterise } from "../../support/visual.ts";
 
@@ -51,12 +52,12 @@ describe.each(files)("%s", (file) => {
   const { top, fabrics, ruler } = layOut(file);
 
   test("the top and its blocks keep their words apart and on the page", () => {
-    expectSound(topScene(top, fabrics, ruler));
-    for (const design of top.designs) expectSound(blockScene(design, fabrics, ruler));
+    expectSound(topScene(top, fabrics, ruler, english));
+    for (const design of top.designs) expectSound(blockScene(design, fabrics, ruler, english));
   });
 
   test("every patch lies where the quilt has it, within 0.01 mm", () => {
-    const svg = toSvg(topScene(top, fabrics, ruler));
+    const svg = toSvg(topScene(top, fabrics, ruler, english));
     expect(svg.length).toBeLessThan(200_000);
     const document = new window.DOMParser().parseFromString(svg, "image/svg+xml");
     for (const [i, { name }] of fabrics.entries()) {
@@ -79,8 +80,10 @@ test.each(["nine-stars.yaml", "salsa-on-point.yaml"])(
   (file) => {
     const { top, fabrics, ruler } = layOut(file);
     const name = file.replace(".yaml", "");
-    expect(differenceFromGolden(`top-${name}`, rasterise(toSvg(topScene(top, fabrics, ruler))))).toBe(0);
-    const block = toSvg(blockScene(top.designs[0]!, fabrics, ruler));
+    expect(
+      differenceFromGolden(`top-${name}`, rasterise(toSvg(topScene(top, fabrics, ruler, english)))),
+    ).toBe(0);
+    const block = toSvg(blockScene(top.designs[0]!, fabrics, ruler, english));
     expect(differenceFromGolden(`block-${name}`, rasterise(block))).toBe(0);
   },
 );

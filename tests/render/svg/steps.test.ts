@@ -45,7 +45,7 @@ function shared(one: readonly Point[], other: readonly Point[]): number {
 /** What is wrong with the units that a record's pictures end in, against the design's outlines and prints. */
 function wrongIn(unit: UnitRecord, index: number, of: StepsOf): string[] {
   const outline = of.outlines.get(index);
-  const pictures = unitPictures(unit, index, of);
+  const pictures = unitPictures(unit, index, of, english);
   if (outline === undefined || pictures === null) return [];
   const kindOf = (fabric: string) => of.fabrics.find(({ name }) => name === fabric)?.print.kind;
   const heaps = new Set(pictures.finished.map(({ heap }) => heap));
@@ -72,7 +72,7 @@ function wrongIn(unit: UnitRecord, index: number, of: StepsOf): string[] {
 }
 
 const figuresOf = (unit: UnitRecord, index: number, of: StepsOf): Figure[] =>
-  (unitPictures(unit, index, of)?.groups ?? []).flatMap(({ panels }) =>
+  (unitPictures(unit, index, of, english)?.groups ?? []).flatMap(({ panels }) =>
     panels.flatMap(({ figures }) => figures),
   );
 
@@ -84,7 +84,7 @@ describe.each(STEP_WAYS)("%s, %s", (kind, method) => {
       const of = stepsOf(quilt);
       for (const [index, unit] of quilt.making.units.entries()) {
         const sewn = unit.steps.length > 0;
-        expect(unitPictures(unit, index, of) !== null, unit.name).toBe(sewn);
+        expect(unitPictures(unit, index, of, english) !== null, unit.name).toBe(sewn);
         // Outlines that turn inwards cannot be clipped by: drawn patches are checked by the pieces they are cut to.
         if (kind === "drawn patches") continue;
         expect(wrongIn(unit, index, of)).toEqual([]);
@@ -113,7 +113,7 @@ describe.each(STEP_WAYS)("%s, %s", (kind, method) => {
 });
 
 const scenesOf = ({ top, making, cutLists }: Made) =>
-  unitStepsScenes(top, making, stepFabrics(cutLists), EIGHTH_INCH_RULER);
+  unitStepsScenes(top, making, stepFabrics(cutLists), EIGHTH_INCH_RULER, english);
 
 describe("a record that is wrong gives another picture", () => {
   const pairs = quiltOfUnit("half-square triangle", "two at a time", "one-way");

@@ -3,6 +3,7 @@ import { toSvg } from "../../../src/render/svg/canvas.ts";
 import { onPaper, SHEET, templateScene, templateSheets } from "../../../src/render/svg/draw-template.ts";
 import { type LineNode, type Scene, type SceneNode, textsOf } from "../../../src/render/svg/scene.ts";
 import { boxOfText } from "../../../src/render/svg/text.ts";
+import { english } from "../../../src/words/index.ts";
 import { LARGE, SAILS, type Template, templatePlan, templatesOf } from "../../support/template-plans.ts";
 
 /** Millimetres to a page unit (96 to the inch), and to a tick. */
@@ -41,11 +42,11 @@ function mapsBack(drawn: readonly Spot[], line: Template["cut"]): boolean {
 describe("templates as drawings", () => {
   test("every outline on a sheet and in its own file maps back to the plan", async () => {
     const plan = await templatePlan(SAILS);
-    const sheets = templateSheets(plan).map(({ names, scene }) => ({ names, svg: toSvg(scene) }));
+    const sheets = templateSheets(plan, english).map(({ names, scene }) => ({ names, svg: toSvg(scene) }));
     for (const template of templatesOf(plan)) {
       const sheet = sheets.filter(({ names }) => names.includes(template.name));
       expect(sheet).toHaveLength(1);
-      const own = toSvg(templateScene(plan, template));
+      const own = toSvg(templateScene(plan, template, english));
       for (const svg of [sheet[0]?.svg ?? "", own])
         for (const line of [template.cut, template.seam])
           expect(outlinesIn(svg, line.length).some((drawn) => mapsBack(drawn, line))).toBe(true);
@@ -58,7 +59,7 @@ describe("templates as drawings", () => {
     const plan = await templatePlan(SAILS);
     const [template] = templatesOf(plan);
     if (template === undefined) throw new Error("no template");
-    const { nodes } = templateScene(plan, template);
+    const { nodes } = templateScene(plan, template, english);
     const paths = nodes.filter((node) => node.kind === "path" && node.closed && node.paint.fill === "none");
     expect(paths.map(hasDash)).toEqual([false, true]);
     const dots = nodes.filter((node) => node.kind === "circle").length;
@@ -71,8 +72,8 @@ describe("templates as drawings", () => {
   ])("words of %s keep inside their frames, the page and each other", async (_, text) => {
     const plan = await templatePlan(text);
     const scenes: Scene[] = [
-      ...templateSheets(plan).map(({ scene }) => scene),
-      ...templatesOf(plan).map((template) => templateScene(plan, template)),
+      ...templateSheets(plan, english).map(({ scene }) => scene),
+      ...templatesOf(plan).map((template) => templateScene(plan, template, english)),
     ];
     for (const scene of scenes) {
       const boxes = textsOf(scene.nodes).map((node) => ({ node, box: boxOfText(node) }));
@@ -110,7 +111,7 @@ describe("templates larger than a sheet", () => {
 
   test("parts laid on each other at their letters make the whole outline", async () => {
     const plan = await templatePlan(LARGE);
-    const sheets = templateSheets(plan);
+    const sheets = templateSheets(plan, english);
     expect(sheets.every(({ scene }) => scene.width === SHEET.width && scene.height === SHEET.height)).toBe(
       true,
     );

@@ -3,10 +3,11 @@ import { exactToNumber } from "../../../src/quilt/exact.ts";
 import { UNIT_KINDS, unitTurns } from "../../../src/quilt/index.ts";
 import { unitsScene } from "../../../src/render/svg/draw-units.ts";
 import { textsOf } from "../../../src/render/svg/scene.ts";
+import { english } from "../../../src/words/index.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 
 test("every kind of unit stands on the sheet, its texts apart and on the paper", () => {
-  const scene = unitsScene(unitTurns());
+  const scene = unitsScene(unitTurns(), english);
   expect(faultsOf(scene)).toEqual([]);
   const texts = textsOf(scene.nodes).map(({ text }) => text);
   for (const { name } of UNIT_KINDS) expect(texts).toContain(name);

@@ -47,7 +47,7 @@ test("cloths cut alike are told together, each kind in its own words", () => {
 });
 
 test("bag labels of a class count what one kit holds", async () => {
-  const labels = labelSection(await planned(0, 4))?.blocks.find(({ kind }) => kind === "labels");
+  const labels = labelSection(await planned(0, 4), english)?.blocks.find(({ kind }) => kind === "labels");
   expect(labels?.kind === "labels" && labels.labels.map(({ count }) => count)).toEqual([
     "6 pieces",
     "63 pieces",

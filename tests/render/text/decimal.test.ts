@@ -53,14 +53,14 @@ test("everything printed and drawn keeps to the comma; tables for programs keep 
     price: { hundredths: 1890, per: "m" as const, currency: "€" },
   };
   const plan = await samplePlan([sampleFabric("Lin", [samplePiece(41_600, 73_600, 99)], cloth)], {}, COMMA);
-  const book = bookOf(plan);
+  const book = bookOf(plan, english);
   const told = [
     buyList(plan, english),
     cuttingSteps(plan, true, english),
     wasteTable(plan, english),
-    handoutText(book),
+    handoutText(book, english),
     JSON.stringify(book.sections.map(({ blocks }) => blocks.map((block) => ({ ...block, svg: "" })))),
-    [...drawFabric(plan, 0).matchAll(/<(?:text|desc|title)[^>]*>([^<]*)</g)]
+    [...drawFabric(plan, 0, english).matchAll(/<(?:text|desc|title)[^>]*>([^<]*)</g)]
       .map(([, text]) => text)
       .join("\n"),
   ];

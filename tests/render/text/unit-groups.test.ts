@@ -104,7 +104,7 @@ describe("units alike but for fabric", () => {
   });
 
   test("the book has the table, and one set of pictures that names the bags of the others", () => {
-    const blocks = makingParts(quilt.plan).units?.blocks ?? [];
+    const blocks = makingParts(quilt.plan, english).units?.blocks ?? [];
     const at = blocks.findIndex((block) => block.kind === "heading" && block.text.startsWith("U1 and U2"));
     const next = blocks[at + 1];
     const table = next?.kind === "table" ? next.table : undefined;
@@ -115,6 +115,7 @@ describe("units alike but for fabric", () => {
       making,
       stepFabrics(quilt.made.cutLists),
       quilt.made.spec.ruler,
+      english,
     );
     const words = scenes.flatMap(({ nodes }) => textsOf(nodes).map(({ text: word }) => word));
     expect(words.filter((word) => /^U\d+: .* make/.test(word)).map((word) => word.slice(0, 2))).toEqual([

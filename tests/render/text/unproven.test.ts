@@ -39,10 +39,10 @@ function boasts(text: string): string[] {
 const PRINTS: Record<string, (plan: Plan) => string> = {
   "buy list": (one) => buyList(one, english),
   steps: (plan) => cuttingSteps(plan, true, english),
-  diagram: (plan) => plan.fabrics.map((_, i) => drawFabric(plan, i)).join("\n"),
-  book: (plan) => bookPage(plan),
-  "handout in text": (plan) => handoutText(bookOf(plan)),
-  "handout in Markdown": (plan) => handoutMarkdown(bookOf(plan)),
+  diagram: (plan) => plan.fabrics.map((_, i) => drawFabric(plan, i, english)).join("\n"),
+  book: (plan) => bookPage(plan, english),
+  "handout in text": (plan) => handoutText(bookOf(plan, english), english),
+  "handout in Markdown": (plan) => handoutMarkdown(bookOf(plan, english)),
 };
 
 describe.each(Object.entries(PRINTS))("%s", (_, print) => {

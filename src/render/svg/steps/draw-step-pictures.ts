@@ -1,6 +1,7 @@
 import type { Ruler } from "../../../length/types.ts";
 import type { Making } from "../../../making/types.ts";
 import type { QuiltTop } from "../../../quilt/types.ts";
+import type { Words } from "../../../words/index.ts";
 import { toSvg } from "../canvas.ts";
 import { PAGE_WIDTH } from "../frame.ts";
 import type { Scene } from "../scene.ts";
@@ -11,7 +12,6 @@ import { signsOf, type Told, toldOf } from "./draw-unit-steps.ts";
 import { keyNodes } from "./key.ts";
 import type { Panel } from "./panel.ts";
 import type { StepFabric } from "./step-fabric.ts";
-import { STEP_WORDS } from "./words.ts";
 
 /** One picture of a step, to stand above its sentence. Sizes are in page units. */
 export interface StepPicture {
@@ -41,6 +41,7 @@ function pictureOf(
   most: number,
   fabrics: readonly StepFabric[],
   idPrefix: string,
+  words: Words,
 ): StepPicture {
   const laid = layPanel(panel, most * AMONG_WORDS, fabrics);
   const [, first = "0", last = first] = NUMBER.exec(panel.number) ?? [];
@@ -55,7 +56,7 @@ function pictureOf(
     width,
     height,
     idPrefix,
-    title: panel.number === "" ? STEP_WORDS.now : STEP_WORDS.step(panel.number),
+    title: panel.number === "" ? words.drawings.steps.now : words.drawings.steps.step(panel.number),
     description: described(panel),
     patterns: [...patterns, ...(turned ? [wrongPattern()] : [])],
     nodes: laid.draw(1, 1, laid.height, idPrefix),
@@ -63,9 +64,16 @@ function pictureOf(
   return { from: Number(first), to: Number(last), heading, svg: toSvg(scene), width, height };
 }
 
-function picturesOf({ groups, most }: Told, fabrics: readonly StepFabric[], idPrefix: string): StepPicture[] {
+function picturesOf(
+  { groups, most }: Told,
+  fabrics: readonly StepFabric[],
+  idPrefix: string,
+  words: Words,
+): StepPicture[] {
   return groups.flatMap(({ heading, panels }, g) =>
-    panels.map((panel, i) => pictureOf(panel, heading, most, fabrics, `${idPrefix}${g + 1}-${i + 1}-`)),
+    panels.map((panel, i) =>
+      pictureOf(panel, heading, most, fabrics, `${idPrefix}${g + 1}-${i + 1}-`, words),
+    ),
   );
 }
 
@@ -75,11 +83,12 @@ export function drawUnitPictures(
   making: Making,
   fabrics: readonly StepFabric[],
   ruler: Ruler,
+  words: Words,
 ): Map<number, StepPicture[]> {
-  const told = toldOf(top, making, fabrics, ruler);
+  const told = toldOf(top, making, fabrics, ruler, words);
   return new Map(
     told.flatMap((each, i) =>
-      each.unit === null ? [] : [[each.unit, picturesOf(each, fabrics, `step-${i + 1}-`)] as const],
+      each.unit === null ? [] : [[each.unit, picturesOf(each, fabrics, `step-${i + 1}-`, words)] as const],
     ),
   );
 }
@@ -90,9 +99,12 @@ export function drawSettingPictures(
   making: Making,
   fabrics: readonly StepFabric[],
   ruler: Ruler,
+  words: Words,
 ): { title: string; pictures: StepPicture[] }[] {
-  return toldOf(top, making, fabrics, ruler).flatMap((each, i) =>
-    each.unit === null ? [{ title: each.title, pictures: picturesOf(each, fabrics, `step-${i + 1}-`) }] : [],
+  return toldOf(top, making, fabrics, ruler, words).flatMap((each, i) =>
+    each.unit === null
+      ? [{ title: each.title, pictures: picturesOf(each, fabrics, `step-${i + 1}-`, words) }]
+      : [],
   );
 }
 
@@ -102,17 +114,18 @@ export function drawStepKey(
   making: Making,
   fabrics: readonly StepFabric[],
   ruler: Ruler,
+  words: Words,
 ): string | null {
-  const told = toldOf(top, making, fabrics, ruler);
+  const told = toldOf(top, making, fabrics, ruler, words);
   if (told.length === 0) return null;
   const idPrefix = "step-key-";
-  const { nodes, bottom } = keyNodes({ fabrics, idPrefix }, signsOf(told, fabrics), 4);
+  const { nodes, bottom } = keyNodes({ fabrics, idPrefix }, signsOf(told, fabrics), 4, words);
   return toSvg({
     width: PAGE_WIDTH,
     height: Math.ceil(bottom + 4),
     idPrefix,
-    title: STEP_WORDS.key.heading,
-    description: STEP_WORDS.key.about,
+    title: words.drawings.steps.key.heading,
+    description: words.drawings.steps.key.about,
     patterns: [...fabricPatterns(fabrics.slice(0, 1), 1), wrongPattern()],
     nodes,
   });

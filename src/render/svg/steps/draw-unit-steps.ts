@@ -1,13 +1,12 @@
 import type { Ruler } from "../../../length/types.ts";
 import type { Making } from "../../../making/types.ts";
 import type { QuiltTop } from "../../../quilt/types.ts";
-import { english } from "../../../words/index.ts";
+import type { Words } from "../../../words/index.ts";
 import { unitGroups } from "../../text/unit-groups.ts";
 import { toSvg } from "../canvas.ts";
 import { fabricList } from "../fabric-list.ts";
 import { PAGE_HEIGHT, PAGE_WIDTH } from "../frame.ts";
 import { onPaper } from "../paper.ts";
-import { QUILT_WORDS } from "../quilt-words.ts";
 import type { Scene, SceneNode } from "../scene.ts";
 import { textIn } from "../text.ts";
 import { cleanText, isolated, wrap } from "../text-fit.ts";
@@ -22,7 +21,6 @@ import type { StepFabric } from "./step-fabric.ts";
 import { settingPanels } from "./triangles.ts";
 import { unitOutlines } from "./unit-outlines.ts";
 import { unitPictures } from "./unit-panels.ts";
-import { STEP_WORDS } from "./words.ts";
 
 /** Longest side of a raw unit in its pictures: pieces are drawn to one scale as far as they fit. */
 const UNIT_SIDE = 128;
@@ -127,20 +125,26 @@ function ofUnits(making: Making): Set<string> {
 }
 
 /** What is told of every unit with steps, then of the setting triangles. */
-export function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabric[], ruler: Ruler): Told[] {
+export function toldOf(
+  top: QuiltTop,
+  making: Making,
+  fabrics: readonly StepFabric[],
+  ruler: Ruler,
+  words: Words,
+): Told[] {
   const outlines = unitOutlines(top, making);
   const of = { seam: making.seam, fabrics, ruler, outlines };
   // Units that are sewn alike have one set of pictures, in the fabrics of the first.
-  const units = unitGroups({ making, fabrics }, english).flatMap(({ units: alike, columns }): Told[] => {
+  const units = unitGroups({ making, fabrics }, words).flatMap(({ units: alike, columns }): Told[] => {
     const [unit] = alike;
-    const pictures = unit === undefined ? null : unitPictures(unit, making.units.indexOf(unit), of);
+    const pictures = unit === undefined ? null : unitPictures(unit, making.units.indexOf(unit), of, words);
     if (unit === undefined || pictures === null) return [];
     const others = alike.slice(1).map(({ name, units: count }, i) => {
       const bags = columns.map(({ name: column, bags: own }) => {
         const { letters = [], fabric = "" } = own[i + 1] ?? {};
-        return STEP_WORDS.column(column, letters.join("/"), isolated(fabric));
+        return words.drawings.steps.column(column, letters.join("/"), isolated(fabric));
       });
-      return STEP_WORDS.alsoTakes(name, count, bags);
+      return words.drawings.steps.alsoTakes(name, count, bags);
     });
     // How the seams are pressed follows from the blocks, and may differ from one to another: the words tell it.
     const inBlocks = making.unitPressing.some((own) => making.units[own.unit] === unit);
@@ -151,8 +155,8 @@ export function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabr
     return [
       {
         unit: making.units.indexOf(unit),
-        title: STEP_WORDS.unit(unit.name, unit.text, unit.method, unit.units),
-        under: [...others, ...(inBlocks ? [STEP_WORDS.pressedInBlocks] : [])],
+        title: words.drawings.steps.unit(unit.name, unit.text, unit.method, unit.units),
+        under: [...others, ...(inBlocks ? [words.drawings.steps.pressedInBlocks] : [])],
         groups: inBlocks
           ? pictures.groups.map((group) => ({ ...group, panels: group.panels.map(bare) }))
           : pictures.groups,
@@ -168,10 +172,10 @@ export function toldOf(top: QuiltTop, making: Making, fabrics: readonly StepFabr
         (piece): Told => ({
           unit: null,
           under: [],
-          title: STEP_WORDS.triangles(
+          title: words.drawings.steps.triangles(
             `${piece.count} ${piece.letter}, ${isolated(fabric.name)}, ${spokenSize(piece.across, piece.along, ruler)}`,
           ),
-          groups: [{ heading: "", panels: [{ number: "", ...settingPanels(piece, fabric) }] }],
+          groups: [{ heading: "", panels: [{ number: "", ...settingPanels(piece, fabric, words) }] }],
           most: UNIT_SIDE / Math.max(piece.across, piece.along),
         }),
       ),
@@ -205,8 +209,9 @@ export function unitStepsScenes(
   making: Making,
   fabrics: readonly StepFabric[],
   ruler: Ruler,
+  words: Words,
 ): Scene[] {
-  const told = toldOf(top, making, fabrics, ruler);
+  const told = toldOf(top, making, fabrics, ruler, words);
   if (told.length === 0) return [];
   const name = cleanText(top.name);
   const idOf = (page: number): string => `steps-${page + 1}-`;
@@ -220,8 +225,8 @@ export function unitStepsScenes(
   const headOf = (page: number, pages: number): { nodes: SceneNode[]; height: number } => {
     const idPrefix = idOf(page);
     const head = titleBlock({
-      over: STEP_WORDS.over,
-      name: STEP_WORDS.name(name, page + 1, pages),
+      over: words.drawings.steps.over,
+      name: words.drawings.steps.name(name, page + 1, pages),
       colour: null,
       facts: page === 0 ? facts : [],
     });
@@ -229,10 +234,10 @@ export function unitStepsScenes(
     const list = fabricList(fabrics, used, {
       idPrefix,
       scale: 1,
-      heading: QUILT_WORDS.fabrics,
+      heading: words.drawings.quilt.fabrics,
       top: head.height,
     });
-    const key = keyNodes({ fabrics, idPrefix }, shown, list.bottom);
+    const key = keyNodes({ fabrics, idPrefix }, shown, list.bottom, words);
     return { nodes: [...head.nodes, ...list.nodes, ...key.nodes], height: key.bottom + 8 };
   };
   // The head of the first sheet is higher than the others'; how many sheets there are does not change them.
@@ -263,8 +268,8 @@ export function unitStepsScenes(
     }
     return {
       idPrefix,
-      title: `${STEP_WORDS.over}: ${STEP_WORDS.name(name, page + 1, pages.length)}`,
-      description: STEP_WORDS.description(new Set(entries.map(({ unit }) => unit)).size),
+      title: `${words.drawings.steps.over}: ${words.drawings.steps.name(name, page + 1, pages.length)}`,
+      description: words.drawings.steps.description(new Set(entries.map(({ unit }) => unit)).size),
       patterns: [...fabricPatterns(fabrics, 1), wrongPattern()],
       ...onPaper(nodes, bottom),
     };
@@ -277,6 +282,7 @@ export function drawUnitSteps(
   making: Making,
   fabrics: readonly StepFabric[],
   ruler: Ruler,
+  words: Words,
 ): string[] {
-  return unitStepsScenes(top, making, fabrics, ruler).map(toSvg);
+  return unitStepsScenes(top, making, fabrics, ruler, words).map(toSvg);
 }

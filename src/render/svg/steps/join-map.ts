@@ -1,8 +1,8 @@
+import type { Words } from "../../../words/index.ts";
 import { figure, type Segment } from "./cloth-layer.ts";
 import { boundsOf, sharedEdges } from "./geometry.ts";
 import { type JoinWork, type NumberedJoin, SLACK, sewnTogether } from "./join-work.ts";
 import type { Panel } from "./panel.ts";
-import { STEP_WORDS } from "./words.ts";
 
 /** Seams that a join sews, in the finished unit. */
 function seamsOf({ step }: NumberedJoin, work: JoinWork): Segment[] {
@@ -20,7 +20,7 @@ function seamsOf({ step }: NumberedJoin, work: JoinWork): Segment[] {
  * One picture for joins too many to draw one by one: the whole unit, the number of each join on the patch it adds,
  * or on the seam it sews where it joins larger parts.
  */
-export function joinMap(joins: readonly NumberedJoin[], work: JoinWork): Panel {
+export function joinMap(joins: readonly NumberedJoin[], work: JoinWork, words: Words): Panel {
   const spots = [...work.patches.keys()];
   const layers = sewnTogether(spots, work);
   const numbers = joins.flatMap((join) => {
@@ -44,7 +44,7 @@ export function joinMap(joins: readonly NumberedJoin[], work: JoinWork): Panel {
   const last = joins.at(-1)?.number ?? 0;
   return {
     number: `${first}–${last}`,
-    says: STEP_WORDS.map,
+    says: words.drawings.steps.map,
     figures: [figure(layers, { numbers })],
     columns:
       joins.length > 24 || smallest * 14 < boundsOf(layers.flatMap(({ corners }) => corners)).right ? 3 : 2,

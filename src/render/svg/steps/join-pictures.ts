@@ -1,4 +1,5 @@
 import type { Ruler } from "../../../length/types.ts";
+import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";
 import { spokenSize } from "../words.ts";
 import { type Figure, figure, movedBy } from "./cloth-layer.ts";
@@ -9,7 +10,6 @@ import { middleOf } from "./mat.ts";
 import type { Panel, PanelDraft } from "./panel.ts";
 import { pressWays } from "./press-ways.ts";
 import { lengthOf, moved, type Opened, setApart, total, turns } from "./set-apart.ts";
-import { STEP_WORDS } from "./words.ts";
 
 /** Parts in a row above which they are shown as a pile of strips. */
 const PILE = 8;
@@ -91,16 +91,16 @@ function pileFigures(round: Round, names: readonly string[], work: JoinWork): Om
   return { figures: [figure(layers), sewn], lowest: least };
 }
 
-function sayingOf(round: Round): string {
-  if (round.joins.some(({ step }) => step.setIn === true)) return STEP_WORDS.setIn;
-  if (round.joins.length > 1) return STEP_WORDS.joinInOrder;
-  return round.added.length > 1 ? STEP_WORDS.joinRows : STEP_WORDS.join;
+function sayingOf(round: Round, words: Words): string {
+  if (round.joins.some(({ step }) => step.setIn === true)) return words.drawings.steps.setIn;
+  if (round.joins.length > 1) return words.drawings.steps.joinInOrder;
+  return round.added.length > 1 ? words.drawings.steps.joinRows : words.drawings.steps.join;
 }
 
-function roundFigures(round: Round, work: JoinWork, ruler: Ruler): PanelDraft {
+function roundFigures(round: Round, work: JoinWork, ruler: Ruler, words: Words): PanelDraft {
   const names = [round.base, ...round.added.map(({ part }) => part)];
   const spots = names.flatMap((name) => work.parts.get(name) ?? []);
-  const said = sayingOf(round);
+  const said = sayingOf(round, words);
   if (names.length > PILE) return { says: said, ...pileFigures(round, names, work) };
   const row = round.joins.length === 1 && round.joins[0]?.step.way !== "edge";
   const opened = setApart(round.added, round.base, gapOf(spots, row ? names.length : 1, work), work);
@@ -108,7 +108,7 @@ function roundFigures(round: Round, work: JoinWork, ruler: Ruler): PanelDraft {
   const layers = names.flatMap((name) =>
     sewnTogether(work.parts.get(name) ?? [], work).map((layer) => movedBy(layer, ...at(name))),
   );
-  const setIn = said === STEP_WORDS.setIn;
+  const setIn = said === words.drawings.steps.setIn;
   const many = round.joins.length > 1;
   const simple = spots.length <= SIMPLE && !many;
   const pressed = pressing(round, opened, work);
@@ -153,13 +153,18 @@ function numberOn(part: string, number: number, [dx, dy]: Corner, work: JoinWork
 }
 
 /** The pictures of all joins of one heap, in order. */
-export function joinPanels(joins: readonly NumberedJoin[], work: JoinWork, ruler: Ruler): Panel[] {
+export function joinPanels(
+  joins: readonly NumberedJoin[],
+  work: JoinWork,
+  ruler: Ruler,
+  words: Words,
+): Panel[] {
   return roundsOf(joins, work).map((round) => {
     const numbers = round.joins.map(({ number }) => number);
     const [first = 0, last = 0] = [numbers[0], numbers.at(-1)];
     return {
       number: first === last ? String(first) : `${first}–${last}`,
-      ...roundFigures(round, work, ruler),
+      ...roundFigures(round, work, ruler, words),
     };
   });
 }

@@ -1,3 +1,4 @@
+import type { Words } from "../../../words/index.ts";
 import { INK, PAPER } from "../palette.ts";
 import type { Corner } from "../patches.ts";
 import { type Cell, section } from "../rows.ts";
@@ -6,7 +7,6 @@ import { textIn } from "../text.ts";
 import { clothNodes, cutNodes, pressNodes, printNodes, ruledNodes, sewnNodes } from "./draw-figure.ts";
 import { boxCorners } from "./geometry.ts";
 import type { StepFabric } from "./step-fabric.ts";
-import { STEP_WORDS } from "./words.ts";
 
 type Draw = (x: number, y: number) => SceneNode[];
 
@@ -27,6 +27,7 @@ export function keyNodes(
   view: { fabrics: readonly StepFabric[]; idPrefix: string },
   shown: Signs,
   top: number,
+  words: Words,
 ): { nodes: SceneNode[]; bottom: number } {
   const fabric = view.fabrics[0]?.name ?? "";
   const swatch =
@@ -44,7 +45,7 @@ export function keyNodes(
   ];
   const print = (x: number, y: number, side: "right" | "wrong", twoWay: boolean): SceneNode[] =>
     printNodes([x, y], 0, 7, INK, side, twoWay);
-  const { key } = STEP_WORDS;
+  const { key } = words.drawings.steps;
   const all: [boolean, string, Draw][] = [
     [shown.wrong, key.right, swatch("right")],
     [shown.wrong, key.wrong, swatch("wrong")],
@@ -74,14 +75,10 @@ export function keyNodes(
   const cells = all
     .filter(([used]) => used)
     .map(
-      ([, words, draw]): Cell =>
+      ([, said, draw]): Cell =>
         (box) => [
           ...draw(box.x + 2, box.y + box.height / 2),
-          textIn(
-            words,
-            { x: box.x + 40, y: box.y, width: box.width - 40, height: box.height },
-            { size: 9.5 },
-          ),
+          textIn(said, { x: box.x + 40, y: box.y, width: box.width - 40, height: box.height }, { size: 9.5 }),
         ],
     );
   return section(key.heading, cells, { columns: 4, cellHeight: 20, top });

@@ -1,11 +1,11 @@
 import type { BatchRecord, StepRecord } from "../../../cutlist/unit-record.ts";
 import type { Corner as CornerName } from "../../../quilt/units/types.ts";
+import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";
 import { type ClothLayer, figure, movedBy, opened } from "./cloth-layer.ts";
 import { beside, boundsOf, type Line, lineThrough } from "./geometry.ts";
 import { chord, chords, laidOf, pieceLayer, pressedAcross } from "./mat.ts";
 import type { Made, PanelDraft } from "./panel.ts";
-import { STEP_WORDS } from "./words.ts";
 
 type Flip = Extract<StepRecord, { do: "flip" }>;
 
@@ -66,6 +66,7 @@ export function sewFlips(
   step: Flip,
   batch: BatchRecord,
   seam: number,
+  words: Words,
 ): { panels: PanelDraft[]; made: Made[] } {
   const base = laidOf(batch, step.base);
   const all = step.squares.map(({ piece, corner }) =>
@@ -83,9 +84,9 @@ export function sewFlips(
       return on === null ? [] : pressedAcross(line, on, step, { below: base.role, out: square.role });
     });
     return [
-      { says: STEP_WORDS.layCorner, figures: [figure(laid, { ruled: lines })] },
+      { says: words.drawings.steps.layCorner, figures: [figure(laid, { ruled: lines })] },
       {
-        says: STEP_WORDS.sewCutFold,
+        says: words.drawings.steps.sewCutFold,
         figures: [
           figure(laid, { sewn: lines, cuts, lettered: false }),
           figure(layers, { pressed, sign: "then", lettered: false }),

@@ -1,9 +1,9 @@
 import type { BatchRecord, StepRecord, UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { Words } from "../../../words/index.ts";
 import { type ClothLayer, type Figure, figure, movedBy, opened, reversed, turnedBy } from "./cloth-layer.ts";
 import { beside, boundsOf, type Line, lineThrough } from "./geometry.ts";
 import { chord, chords, laidOf, pieceLayer, pressedAcross } from "./mat.ts";
 import type { Made, PanelDraft } from "./panel.ts";
-import { STEP_WORDS } from "./words.ts";
 
 type SmallOnLarge = Extract<StepRecord, { do: "small-on-large" }>;
 
@@ -44,6 +44,7 @@ export function sewHearts(
   step: SmallOnLarge,
   batch: BatchRecord,
   seam: number,
+  words: Words,
 ): { panels: PanelDraft[]; hearts: Hearts } {
   const large = pieceLayer(laidOf(batch, step.large), "right");
   const side = boundsOf(large.corners).right;
@@ -58,13 +59,13 @@ export function sewHearts(
   const roles = { below: large.role, out: smalls[0]?.role ?? "" };
   return {
     panels: [
-      { says: STEP_WORDS.laySmall, figures: [figure([large, ...smalls], { ruled })] },
+      { says: words.drawings.steps.laySmall, figures: [figure([large, ...smalls], { ruled })] },
       {
-        says: STEP_WORDS.sewBothCut,
+        says: words.drawings.steps.sewBothCut,
         figures: [figure([large, ...smalls], { sewn, cuts: chords([large.corners], line), lettered: false })],
       },
       {
-        says: STEP_WORDS.hearts,
+        says: words.drawings.steps.hearts,
         figures: [
           pressedFigure(upper, smalls, step, roles, ""),
           pressedFigure(lower, smalls, step, roles, "and"),
@@ -98,6 +99,7 @@ export function sewGeese(
   hearts: Hearts,
   unit: UnitRecord,
   seam: number,
+  words: Words,
 ): { panels: PanelDraft[]; made: Made[] } {
   const large = laidOf(batch, step.large);
   const side = large.across;
@@ -132,10 +134,10 @@ export function sewGeese(
   const geese = pairs.flatMap(({ cut, small }) => cut.map((each) => ({ each, small })));
   return {
     panels: [
-      { says: STEP_WORDS.layThird, figures: laid(false) },
-      { says: STEP_WORDS.sewBothCut, figures: laid(true) },
+      { says: words.drawings.steps.layThird, figures: laid(false) },
+      { says: words.drawings.steps.sewBothCut, figures: laid(true) },
       {
-        says: STEP_WORDS.press,
+        says: words.drawings.steps.press,
         figures: geese.map(({ each, small }, i) =>
           pressedFigure(each, [small], step, roles, i === 0 ? "" : "and"),
         ),

@@ -1,4 +1,5 @@
 import type { BatchRecord, StepRecord, UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";
 import {
   type ClothLayer,
@@ -15,7 +16,6 @@ import {
 import { beside, boundsOf, type Line, lineThrough } from "./geometry.ts";
 import { centred, chord, chords, laidOf, middleOf, pieceLayer, pressedAcross } from "./mat.ts";
 import type { Made, PanelDraft } from "./panel.ts";
-import { STEP_WORDS } from "./words.ts";
 
 type Pair = Extract<StepRecord, { do: "pair" }>;
 type CrossPair = Extract<StepRecord, { do: "cross-pair" }>;
@@ -113,6 +113,7 @@ function one(
   laid: Laid,
   unit: UnitRecord,
   seam: number,
+  words: Words,
 ): { panels: PanelDraft[]; made: Made[]; loose: ClothLayer[][] } {
   const { under, over, across, along } = laid;
   const line = diagonals(laid)[step.line];
@@ -128,12 +129,15 @@ function one(
   return {
     panels: [
       {
-        says: STEP_WORDS.layRule,
+        says: words.drawings.steps.layRule,
         figures: [figure([over], { ruled: lines }), figure([under], { sign: "onto" })],
       },
-      { says: STEP_WORDS.sewBoth, figures: [figure(stacked([under], [over], size), { ruled: lines, sewn })] },
       {
-        says: STEP_WORDS.cutPress,
+        says: words.drawings.steps.sewBoth,
+        figures: [figure(stacked([under], [over], size), { ruled: lines, sewn })],
+      },
+      {
+        says: words.drawings.steps.cutPress,
         figures: [apart(halves, size * 0.07), ...openedFigure(halves, step, roles)],
       },
     ],
@@ -148,6 +152,7 @@ function both(
   laid: Laid,
   unit: UnitRecord,
   seam: number,
+  words: Words,
 ): { panels: PanelDraft[]; made: Made[] } {
   const { under, over, across: w, along: h } = laid;
   const { rising, falling } = diagonals(laid);
@@ -179,16 +184,16 @@ function both(
   return {
     panels: [
       {
-        says: STEP_WORDS.layRuleBoth,
+        says: words.drawings.steps.layRuleBoth,
         figures: [figure([over], { ruled: lines }), figure([under], { sign: "onto" })],
       },
-      { says: STEP_WORDS.sewBothEach, figures: [figure(stack, { ruled: lines, sewn })] },
+      { says: words.drawings.steps.sewBothEach, figures: [figure(stack, { ruled: lines, sewn })] },
       {
-        says: STEP_WORDS.cutQuarters,
+        says: words.drawings.steps.cutQuarters,
         figures: [figure(stack, { sewn, cuts: [...crosswise, ...lines], lettered: false })],
       },
       {
-        says: STEP_WORDS.press,
+        says: words.drawings.steps.press,
         figures: openedFigure(halves.slice(0, 2), step, roles).map((each, i) => ({
           ...each,
           sign: i === 0 ? "" : "and",
@@ -205,6 +210,7 @@ function edges(
   laid: Laid,
   unit: UnitRecord,
   seam: number,
+  words: Words,
 ): { panels: PanelDraft[]; made: Made[] } {
   const { under, over, across: w, along: h } = laid;
   const { rising, falling } = diagonals(laid);
@@ -234,11 +240,11 @@ function edges(
   const stack = stacked([under], [over], w);
   return {
     panels: [
-      { says: STEP_WORDS.lay, figures: [figure([over]), figure([under], { sign: "onto" })] },
-      { says: STEP_WORDS.sewRound, figures: [figure(stack, { sewn })] },
-      { says: STEP_WORDS.cutDiagonals, figures: [figure(stack, { sewn, cuts, lettered: false })] },
+      { says: words.drawings.steps.lay, figures: [figure([over]), figure([under], { sign: "onto" })] },
+      { says: words.drawings.steps.sewRound, figures: [figure(stack, { sewn })] },
+      { says: words.drawings.steps.cutDiagonals, figures: [figure(stack, { sewn, cuts, lettered: false })] },
       {
-        says: STEP_WORDS.press,
+        says: words.drawings.steps.press,
         figures: openedFigure(halves, step, { below: under.role, out: over.role }).map((each, i) => ({
           ...each,
           sign: i === 0 ? "" : "and",
@@ -255,10 +261,12 @@ export function sewPair(
   batch: BatchRecord,
   unit: UnitRecord,
   seam: number,
+  words: Words,
 ): { panels: PanelDraft[]; made: Made[]; loose: ClothLayer[][] } {
   const laid = laidPair(step, batch);
-  if (step.lines === "one") return one(step, laid, unit, seam);
-  const sewn = step.lines === "both" ? both(step, laid, unit, seam) : edges(step, laid, unit, seam);
+  if (step.lines === "one") return one(step, laid, unit, seam, words);
+  const sewn =
+    step.lines === "both" ? both(step, laid, unit, seam, words) : edges(step, laid, unit, seam, words);
   return { ...sewn, loose: [] };
 }
 
@@ -271,6 +279,7 @@ export function sewCrossPair(
   pair: readonly ClothLayer[][],
   unit: UnitRecord,
   seam: number,
+  words: Words,
 ): { panels: PanelDraft[]; made: Made[] } {
   const squared = pair.map((layers) => {
     const box = boundsOf(layers.flatMap(({ corners }) => corners));
@@ -297,15 +306,15 @@ export function sewCrossPair(
   return {
     panels: [
       {
-        says: STEP_WORDS.layCross,
+        says: words.drawings.steps.layCross,
         figures: [figure(over, { ruled }), figure(first.layers, { sign: "onto" })],
       },
       {
-        says: STEP_WORDS.sewBoth,
+        says: words.drawings.steps.sewBoth,
         figures: [figure(stacked(first.layers, over, side), { ruled, sewn, lettered: false })],
       },
       {
-        says: STEP_WORDS.cutPress,
+        says: words.drawings.steps.cutPress,
         figures: halves.map(({ layers, seam: sewing }, i) => {
           const on = chord(whole, sewing);
           // The middle of the seam is where four points meet: the arrow stands beside it.

@@ -1,4 +1,5 @@
 import type { UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";
 import { type Figure, figure, movedBy, type Segment } from "./cloth-layer.ts";
 import { columnsOf, type Join, type JoinWork } from "./join-work.ts";
@@ -6,7 +7,6 @@ import { middleOf } from "./mat.ts";
 import { isTurned, segmentOf, setNamed } from "./mat-strips.ts";
 import type { Made } from "./panel.ts";
 import { pressWays } from "./press-ways.ts";
-import { STEP_WORDS } from "./words.ts";
 
 /** Segments side by side, as the joins name them: the picture, and the unit they make. */
 export function segmentUnit(
@@ -14,6 +14,7 @@ export function segmentUnit(
   heapIndex: number,
   work: JoinWork,
   step: Join,
+  words: Words,
 ): { made: Made; figures: Figure[] } {
   const columns = columnsOf([...work.patches.values()]);
   const own = step.parts.map((name, i) => {
@@ -42,7 +43,7 @@ export function segmentUnit(
   const gap = own[0] === undefined ? 0 : own[0].set.segment * 0.35;
   const apart = own.map(({ layers, set, turned, name }, i) => ({
     layers: layers.map((layer) => movedBy(layer, i * (set.segment + gap), 0)),
-    says: turned ? `${name} ${STEP_WORDS.turned}` : name,
+    says: turned ? `${name} ${words.drawings.steps.turned}` : name,
   }));
   const ways = pressWays(step, step.parts);
   const pressed = seams.flatMap((seam, i) =>

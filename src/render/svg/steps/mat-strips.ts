@@ -1,12 +1,12 @@
 import type { StepRecord, StripSetRecord, UnitRecord } from "../../../cutlist/unit-record.ts";
 import type { Ruler } from "../../../length/types.ts";
+import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";
 import { spokenLength } from "../words.ts";
 import { type ClothLayer, type Figure, figure, movedBy, type Segment, turnedBy } from "./cloth-layer.ts";
 import { boxCorners } from "./geometry.ts";
 import type { PanelDraft } from "./panel.ts";
 import { pressWays } from "./press-ways.ts";
-import { STEP_WORDS } from "./words.ts";
 
 type StripSet = Extract<StepRecord, { do: "strip-set" }>;
 
@@ -55,6 +55,7 @@ export function stripSetPanels(
   set: StripSetRecord,
   seam: number,
   ruler: Ruler,
+  words: Words,
 ): PanelDraft[] {
   const total = Math.max(set.perFullSet, set.fromLast);
   const shown = Math.min(SHOWN, total);
@@ -123,17 +124,17 @@ export function stripSetPanels(
   const width = spokenLength(set.segment, ruler);
   return [
     {
-      says: STEP_WORDS.strips,
+      says: words.drawings.steps.strips,
       lowest: Math.min(...set.strips.map((strip) => strip.width)),
       figures: [
         figure(strips, {
           torn: torn(y - gap),
-          says: STEP_WORDS.setsOf(set.fullSets, set.lastLength > 0 ? 1 : 0),
+          says: words.drawings.steps.setsOf(set.fullSets, set.lastLength > 0 ? 1 : 0),
         }),
       ],
     },
     {
-      says: STEP_WORDS.setSewn,
+      says: words.drawings.steps.setSewn,
       figures: [
         figure(sewn, {
           sewn: seams,
@@ -142,7 +143,7 @@ export function stripSetPanels(
           torn: torn(set.height),
           numbers: Array.from({ length: shown }, (_, i) => ({ text: String(i + 1), on: segmentBox(i) })),
           lettered: false,
-          says: STEP_WORDS.segmentsFrom(set.segments, width),
+          says: words.drawings.steps.segmentsFrom(set.segments, width),
         }),
       ],
     },
@@ -150,7 +151,7 @@ export function stripSetPanels(
 }
 
 /** Shapes cut from a strip with slanting cuts. */
-export function shapePanels(set: StripSetRecord): PanelDraft[] {
+export function shapePanels(set: StripSetRecord, words: Words): PanelDraft[] {
   const [strip] = set.strips;
   if (strip === undefined) return [];
   const [high, apart] = [strip.width, set.segment];
@@ -193,7 +194,7 @@ export function shapePanels(set: StripSetRecord): PanelDraft[] {
         ],
       ],
       numbers: shapes.map((on, i) => ({ text: String(i + 1), on })),
-      says: STEP_WORDS.shapesFrom(set.segments),
+      says: words.drawings.steps.shapesFrom(set.segments),
       lettered: false,
     }),
     figure(
@@ -201,7 +202,7 @@ export function shapePanels(set: StripSetRecord): PanelDraft[] {
       { sign: "then" },
     ),
   ];
-  return [{ says: STEP_WORDS.slantCuts, figures }];
+  return [{ says: words.drawings.steps.slantCuts, figures }];
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { CutPiece } from "../../../cutlist/types.ts";
 import type { PatchPart, UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";
 import {
   type ClothLayer,
@@ -14,7 +15,6 @@ import { boxCorners, type Line, lineThrough } from "./geometry.ts";
 import { chords } from "./mat.ts";
 import type { PanelDraft } from "./panel.ts";
 import type { StepFabric } from "./step-fabric.ts";
-import { STEP_WORDS } from "./words.ts";
 
 /** A bag whose pieces are cut into triangles before anything is sewn. */
 interface Bag {
@@ -102,18 +102,18 @@ function bagsOf(unit: UnitRecord, fabrics: readonly StepFabric[]): Bag[] {
 }
 
 /** A picture for each bag whose squares are cut on the diagonal before sewing, as they lie right side up. */
-export function trianglePanels(unit: UnitRecord, fabrics: readonly StepFabric[]): PanelDraft[] {
+export function trianglePanels(unit: UnitRecord, fabrics: readonly StepFabric[], words: Words): PanelDraft[] {
   return bagsOf(unit, fabrics).map((bag) => ({
-    says: bag.kind === "half" ? STEP_WORDS.cutHalf : STEP_WORDS.cutQuarter,
+    says: bag.kind === "half" ? words.drawings.steps.cutHalf : words.drawings.steps.cutQuarter,
     figures: bagFigures(bag, ""),
   }));
 }
 
 /** The same for triangles that are no part of a unit: those that fill the edges of a top on point. */
-export function settingPanels(piece: CutPiece, fabric: StepFabric): PanelDraft {
+export function settingPanels(piece: CutPiece, fabric: StepFabric, words: Words): PanelDraft {
   const kind = piece.subcut === "twice-diagonal" ? "quarter" : "half";
   return {
-    says: kind === "half" ? STEP_WORDS.cutHalf : STEP_WORDS.cutQuarter,
+    says: kind === "half" ? words.drawings.steps.cutHalf : words.drawings.steps.cutQuarter,
     figures: bagFigures({ piece, fabric, kind, parts: new Set() }, ""),
   };
 }

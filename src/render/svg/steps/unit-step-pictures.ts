@@ -1,6 +1,7 @@
 import type { Ruler } from "../../../length/types.ts";
 import type { Making } from "../../../making/types.ts";
 import type { QuiltTop } from "../../../quilt/types.ts";
+import type { Words } from "../../../words/index.ts";
 import { toSvg } from "../canvas.ts";
 import { PAPER } from "../palette.ts";
 import { rect, type Scene, type SceneNode } from "../scene.ts";
@@ -52,8 +53,9 @@ export function unitStepPictures(
   making: Making,
   fabrics: readonly StepFabric[],
   ruler: Ruler,
+  words: Words,
 ): { units: { title: string; under: string[]; pictures: StepPicture[] }[]; key: string } {
-  const told = toldOf(top, making, fabrics, ruler);
+  const told = toldOf(top, making, fabrics, ruler, words);
   const units = told.map(({ title, under, groups, most }, u) => ({
     title,
     under,
@@ -68,7 +70,7 @@ export function unitStepPictures(
       }),
     ),
   }));
-  const key = keyNodes({ fabrics, idPrefix: "step-key-" }, signsOf(told, fabrics), EDGE);
+  const key = keyNodes({ fabrics, idPrefix: "step-key-" }, signsOf(told, fabrics), EDGE, words);
   const size = { width: 700, height: key.bottom };
   return { units, key: asSvg(key.nodes, size, "", fabrics, "step-key-") };
 }

@@ -51,7 +51,12 @@ export const fields: WordsOf<FieldsFacts> = {
     return { message, hint: exampleOf(help) };
   },
 
-  keyUnknown: ({ key, known, hint = "" }) => {
+  keyUnknown: ({ key, known, hint = "", takenBy = "" }) => {
+    if (takenBy !== "")
+      return {
+        message: `There is no key ${quote(key)} here.`,
+        hint: `It is a value: write \`${takenBy}: ${key}\`.`,
+      };
     const near = nearest(key, known);
     const help =
       hint !== "" ? hint : near === null ? `Known here: ${list(known)}.` : `Did you mean \`${near}\`?`;

@@ -3,7 +3,7 @@
  * turned over, stitched, cut and pressed open, and what comes off the mat is measured.
  * x to the right, y down, as everything drawn.
  */
-export interface Pt {
+interface Pt {
   x: number;
   y: number;
 }
@@ -53,13 +53,13 @@ function side(p: Pt, line: Line): number {
 }
 
 /** A line moved sideways: positive towards its positive side. */
-export function moved(line: Line, by: number): Line {
+function moved(line: Line, by: number): Line {
   const length = Math.hypot(line.dx, line.dy);
   return { ...line, x: line.x - (line.dy / length) * by, y: line.y + (line.dx / length) * by };
 }
 
 /** The part of an outline on one side of a line (`sign` 1 or -1). */
-export function clip(outline: readonly Pt[], line: Line, sign: 1 | -1): Pt[] {
+function clip(outline: readonly Pt[], line: Line, sign: 1 | -1): Pt[] {
   return outline.flatMap((a, i) => {
     const b = outline[(i + 1) % outline.length] ?? a;
     const [da, db] = [side(a, line) * sign, side(b, line) * sign];
@@ -78,7 +78,7 @@ function reflected(p: Pt, line: Line): Pt {
   return { x: p.x + (2 * d * line.dy) / length, y: p.y - (2 * d * line.dx) / length };
 }
 
-export function area(outline: readonly Pt[]): number {
+function area(outline: readonly Pt[]): number {
   const twice = outline.reduce((sum, a, i) => {
     const b = outline[(i + 1) % outline.length] ?? a;
     return sum + a.x * b.y - a.y * b.x;
@@ -93,7 +93,7 @@ function cutTo(fragments: readonly Fragment[], line: Line, sign: 1 | -1): Fragme
 }
 
 /** A fragment turned over about a line. */
-export function turnedOver(one: Fragment, line: Line): Fragment {
+function turnedOver(one: Fragment, line: Line): Fragment {
   const origin = reflected({ x: 0, y: 0 }, line);
   const tip = reflected(one.up, line);
   return {

@@ -1,5 +1,5 @@
 /** The words of the book's pages with templates. */
-export const templateWords = {
+export const templates = {
   title: "Templates at full size",
   lead: "Print these pages at 100 %, not fitted to the page, and measure the squares before cutting: where they are off, every piece will be.",
   use: [

@@ -7,7 +7,7 @@ function turned(degrees: number): string {
 }
 
 /** The words that stand in drawings of gridded foundation. */
-export const FOUNDATION_WORDS = {
+export const foundation = {
   over: "Gridded foundation",
   cut: "Cut, on the lines",
   finished: "Finished",

@@ -7,7 +7,7 @@ function counted(count: number, one: string, many: string): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
-export const bookWords = {
+export const bench = {
   language: "en",
   title: (plan: string) => plan || "A quilt",
   documentTitle: (plan: string, kind: string) => `${plan || "A quilt"}: ${kind.toLowerCase()}`,

@@ -1,7 +1,7 @@
-import type { PatternPart } from "../../spec/pattern-types.ts";
+import type { PatternPart } from "../../../spec/pattern-types.ts";
 
 /** The words of the pattern that is handed out. Sizes arrive already printed. */
-export const patternWords = {
+export const pattern = {
   subtitle: "A quilt pattern",
   titles: {
     requirements: "What you need",

@@ -1,5 +1,5 @@
 /** All the words that stand in the picture of ways of making side by side. */
-export const COMPARISON_WORDS = {
+export const comparison = {
   title: (name: string) => `Ways of making ${name}`,
   legend:
     "The line across the bars is the quilt as the file has it; a dark bar with bold figures is less than that. Bars " +

@@ -1,5 +1,5 @@
 /** Every word that stands in the pictures of the steps. */
-export const STEP_WORDS = {
+export const steps = {
   over: "Units, step by step",
   name: (name: string, page: number, pages: number) =>
     pages === 1 ? name : `${name}, sheet ${page} of ${pages}`,

@@ -1,0 +1,6 @@
+import { bench } from "./bench.ts";
+import { pattern } from "./pattern.ts";
+import { templates } from "./templates.ts";
+
+/** The bench book and the pattern: what stands in them beside the lists and the drawings. */
+export const book = { bench, pattern, templates };

@@ -1,0 +1,75 @@
+import { counted } from "../language.ts";
+
+/** The words of the drawings of sewing: blocks, rows, pressing, borders, finishing. Sizes arrive already printed. */
+export const sewing = {
+  finishedSize: "Finished size",
+  blocks: {
+    over: "Blocks, set apart",
+    count: "Blocks",
+    order:
+      "Close together: sewn first. Wide apart: sewn last. Numbers are those of the text; of four units round one, the order.",
+    block: (name: string, count: number, size: string) => `${name}: make ${count}, ${size}`,
+    described: (blocks: number) => `${counted(blocks, "block")} set apart as they are joined.`,
+    oneDescribed: (name: string) => `${name} set apart as it is joined, and the way its seams are pressed.`,
+  },
+  assembly: {
+    over: "Rows",
+    rows: "The rows, set apart: sew the blocks of each row, then row to row",
+    columns: "The columns, set apart: sew the blocks of each column, then column to column",
+    diagonalRows:
+      "The diagonal rows, set apart: sew the blocks of each row, then row to row; the corners come last",
+    pins: "Numbers on the long seams: pin places with 1 first, then 2, and so on outwards.",
+    rowCount: "Rows",
+    columnCount: "Columns",
+    described: (lines: number, columns: boolean) => `${counted(lines, columns ? "column" : "row")}.`,
+  },
+  pressing: {
+    over: "Pressing map",
+    places: "Places where seams meet",
+    notNested: "Not nested",
+    arrows: "Each arrow crosses a seam and points to where its allowances are pressed, right side up.",
+    dots: "A dot marks a place with more layers than wanted: open the seam sewn last there, or cut off the points, as the steps say.",
+    rings: "A ring marks a place where two seams do not nest: press one of them open there.",
+    numbers:
+      "The number in a block says which of its kinds it is: pressed as shown below, made as the steps say.",
+    block: (name: string, count: number) => `${name}: make ${count}`,
+    described: (places: number, open: number) =>
+      `${counted(places, "place")} where seams meet, ${open} not nested.`,
+  },
+  borders: {
+    over: "Borders, in the order of sewing",
+    count: "Borders",
+    apart: "The borders set apart. Strips with the same number go on together, 1 first.",
+    strips: (name: string, sides: string, long: string, extra: string) =>
+      `${name}, ${sides}: ${long} long${extra}`,
+    extra: (extra: string) => `, cut ${extra} longer and trimmed`,
+    mitre: (name: string, seam: string) =>
+      `${name}: sewn from ${seam} inside one corner to ${seam} inside the next; then its four mitres, at 45 degrees`,
+    sides: {
+      left: "left and right",
+      right: "left and right",
+      top: "top and bottom",
+      bottom: "top and bottom",
+    },
+    described: (rounds: number) => `${counted(rounds, "border")} in the order of sewing.`,
+  },
+  finish: {
+    over: "Backing and binding",
+    backingCaption: "Backing",
+    backing: "Backing: panels and their seams; the dashed line is the quilt",
+    panel: (number: number) => `panel ${number}`,
+    piece: "one piece",
+    overhang: (length: string) => `${length} beyond the quilt`,
+    up: "up of the print",
+    binding: "Binding",
+    join: (loss: string) => `Join: ends at right angles, sewn corner to corner, trimmed; takes ${loss}.`,
+    straight: (loss: string) => `Join: end to end; takes ${loss}.`,
+    stop: (seam: string) => `Corner: stop ${seam} from the edge.`,
+    fold: "Fold the strip up at 45 degrees ...",
+    down: "... and down again; sew on from the edge.",
+    square: "Bias: cut the square on one diagonal,",
+    tube: "join to a tube one strip out of step, cut round.",
+    described: (panels: number, cut: "bias" | "straight" | "none") =>
+      `${counted(panels, "backing panel")}; ${{ bias: "bias binding", straight: "straight binding", none: "no binding" }[cut]}.`,
+  },
+} as const;

@@ -1,0 +1,84 @@
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join, relative, sep } from "node:path";
+import ts from "typescript";
+import { describe, expect, test } from "vitest";
+
+/**
+ * Short functions, few parameters, folders one can look over. What is beyond stands in `habits.json` and may only become
+ * less: a new one is a fault, and so is one that has become smaller until the list says so. `HABITS=count` writes the list
+ * anew. The engine is measured by its ideas, not by lines, and is left out.
+ */
+interface Listed {
+  /** How many functions of more lines there are, by file. */
+  lines: Record<string, number>;
+  /** How many functions of more parameters there are, by file. */
+  parameters: Record<string, number>;
+  /** Folders of more files side by side. */
+  folders: Record<string, number>;
+}
+
+const MOST = { lines: 60, parameters: 5, folders: 25 } as const;
+const SRC = join(import.meta.dirname, "..", "src");
+const LIST = join(import.meta.dirname, "habits.json");
+
+function measure(text: string, key: string, found: Listed): void {
+  const source = ts.createSourceFile(key, text, ts.ScriptTarget.ES2023, true);
+  const line = (at: number): number => source.getLineAndCharacterOfPosition(at).line;
+  const note = (list: "lines" | "parameters", size: number): void => {
+    if (size > MOST[list]) found[list][key] = (found[list][key] ?? 0) + 1;
+  };
+  const visit = (node: ts.Node): void => {
+    if (ts.isFunctionLike(node) && "body" in node && node.body !== undefined) {
+      note("lines", line(node.end) - line(node.getStart()) + 1);
+      note("parameters", node.parameters.length);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+}
+
+function look(folder = SRC, found: Listed = { lines: {}, parameters: {}, folders: {} }): Listed {
+  const key = relative(SRC, folder).split(sep).join("/");
+  if (key === "engine") return found;
+  const entries = readdirSync(folder, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1));
+  const files = entries.filter((entry) => entry.isFile());
+  if (files.length > MOST.folders) found.folders[key] = files.length;
+  for (const entry of entries) {
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) look(path, found);
+    else if (/\.tsx?$/.test(entry.name))
+      measure(readFileSync(path, "utf8"), relative(SRC, path).split(sep).join("/"), found);
+  }
+  return found;
+}
+
+const found = look();
+if (process.env.HABITS === "count") writeFileSync(LIST, `${JSON.stringify(found, null, 2)}\n`);
+const listed = JSON.parse(readFileSync(LIST, "utf8")) as Listed;
+
+function differing(now: Record<string, number>, before: Record<string, number>, more: boolean): string[] {
+  return [...new Set([...Object.keys(now), ...Object.keys(before)])]
+    .filter((key) => (more ? 1 : -1) * ((now[key] ?? 0) - (before[key] ?? 0)) > 0)
+    .map((key) => `${key}: ${now[key] ?? 0}, listed ${before[key] ?? 0}`)
+    .sort();
+}
+
+describe.each(["lines", "parameters", "folders"] as const)("%s", (habit) => {
+  test(`more than ${MOST[habit]} are no more than are listed`, () => {
+    expect(differing(found[habit], listed[habit], true)).toEqual([]);
+  });
+
+  test("are listed no higher than they are: HABITS=count writes the list", () => {
+    expect(differing(found[habit], listed[habit], false)).toEqual([]);
+  });
+});
+
+test("a long function and one of many parameters are seen", () => {
+  const seen: Listed = { lines: {}, parameters: {}, folders: {} };
+  measure(
+    `function long() {\n${"one();\n".repeat(60)}}\nconst many = (a, b, c, d, e, f) => a;`,
+    "a.ts",
+    seen,
+  );
+  expect(seen).toEqual({ lines: { "a.ts": 1 }, parameters: { "a.ts": 1 }, folders: {} });
+});
