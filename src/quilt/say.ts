@@ -43,7 +43,7 @@ function sayDecimal(value: Rational, ruler: Ruler): string {
 export function sayUnlike(one: Rational, other: Rational, ruler: Ruler): [string, string] {
   const near = (value: Rational): number => Math.round(toNumber(value) / ruler.mark);
   const isPlain = (value: Rational): boolean => sayShare(value, ruler) !== null;
-  if (near(one) !== near(other) || isPlain(one) || isPlain(other))
+  if (near(one) !== near(other) || (isPlain(one) && isPlain(other)))
     return [sayLength(one, ruler), sayLength(other, ruler)];
   return [sayDecimal(one, ruler), sayDecimal(other, ruler)];
 }
