@@ -8,6 +8,7 @@ import { INK, PAPER } from "./palette.ts";
 import { onPaper } from "./paper.ts";
 import {
   type Corner,
+  centreOf,
   outlineNodes,
   outlineOf,
   type Placing,
@@ -16,12 +17,12 @@ import {
   ticksOf,
 } from "./patches.ts";
 import { spokenSizeNear } from "./quilt-words.ts";
-import { circle, type Scene, type SceneNode } from "./scene.ts";
+import { type Box, circle, type Scene, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
-import { tag, tagOfUnit } from "./unit-tags.ts";
+import { arrowBoxes, tag, tagOfUnit } from "./unit-tags.ts";
 
 const LEFT = 26;
 const TALLEST = 560;
@@ -63,9 +64,19 @@ function blockTags(
   top: QuiltTop,
   making: Making,
   at: Placing,
+  arrows: readonly Box[],
   moved: (outline: readonly Corner[]) => Corner,
 ): SceneNode[] {
-  const tags = top.blocks.map(({ outline }, i): SceneNode[] => {
+  const { centre } = top;
+  const mm = (value: Exact): number => ticksOf(value) / TICKS_PER_MM;
+  // Blocks of a pieced border are not in the rows.
+  const inRows = (corners: readonly Corner[]): boolean => {
+    const [x, y] = centreOf(corners);
+    const [left, upper] = [mm(centre.x), mm(centre.y)];
+    return x > left && y > upper && x < left + mm(centre.across) && y < upper + mm(centre.down);
+  };
+  const tags = top.blocks.flatMap(({ outline }, i): SceneNode[][] => {
+    if (!inRows(outlineOf(outline))) return [];
     const kind = making.kinds[making.kindOf[i] ?? -1];
     const made = making.blocks[kind?.making ?? -1];
     const [only, more] = made?.units ?? [];
@@ -80,7 +91,7 @@ function blockTags(
     const box = top.centre.onPoint
       ? { x: left + wide / 4, y: upper + high * 0.3, width: wide / 2, height: high * 0.4 }
       : { x: left, y: upper, width: wide, height: high };
-    return tag(plain ? tagOfUnit(only, making) : cleanText(kind?.name ?? ""), box);
+    return [tag(plain ? tagOfUnit(only, making) : cleanText(kind?.name ?? ""), box, arrows)];
   });
   return tags.every((nodes) => nodes.length > 0) ? tags.flat() : [];
 }
@@ -227,7 +238,11 @@ export function assemblyScene(
     return [dx + ex, dy + ey];
   };
   nodes.push(...patchNodes(inside, fabrics, at, { id: "rows", idPrefix, shift }));
-  nodes.push(...blockTags(top, making, at, (outline) => moved(rowOf(middleDepth(outline, tilted, columns)))));
+  nodes.push(
+    ...blockTags(top, making, at, arrowBoxes(inside, at, shift), (outline) =>
+      moved(rowOf(middleDepth(outline, tilted, columns))),
+    ),
+  );
   if (tilted) nodes.push(...slantedNumbers(top, making, at, moved));
   else {
     const edges = columns ? [left, ...lines, left + across] : [upper, ...lines, upper + down];

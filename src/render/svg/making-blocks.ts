@@ -8,12 +8,12 @@ import { numberMark } from "./marks.ts";
 import { onPaper } from "./paper.ts";
 import { type Corner, outlineOf, type Placing, patchNodes, ticksOf } from "./patches.ts";
 import { spokenSizeNear } from "./quilt-words.ts";
-import type { Scene, SceneNode } from "./scene.ts";
+import type { Box, Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
-import { tag, tagOfUnit } from "./unit-tags.ts";
+import { arrowBoxes, tag, tagOfUnit } from "./unit-tags.ts";
 
 const PANELS = 3;
 const BETWEEN = 20;
@@ -105,7 +105,9 @@ export function panel(
     return [dx / scale, dy / scale];
   };
   const id = `parts-${index + 1}`;
-  const tags = unitTags(design, index, making, at, (x, y) => shiftOf([x, y], aparts));
+  const tags = unitTags(design, index, making, at, arrowBoxes(design.patches, at, shift), (x, y) =>
+    shiftOf([x, y], aparts),
+  );
   const numbers = last === undefined ? [] : lineNumbers(last, at, aparts);
   return {
     nodes: [
@@ -129,6 +131,7 @@ function unitTags(
   index: number,
   making: Making,
   at: Placing,
+  arrows: readonly Box[],
   moved: (x: number, y: number) => readonly [number, number],
 ): SceneNode[] {
   const [made] = making.blocks.filter((each) => each.design === index);
@@ -136,12 +139,16 @@ function unitTags(
   return design.units.flatMap((unit, i) => {
     const [x, y, across, down] = [mm(unit.x), mm(unit.y), mm(unit.across), mm(unit.down)];
     const [dx, dy] = moved(x + across / 2, y + down / 2);
-    return tag(tagOfUnit(made?.units[i], making), {
-      x: at.x + x * at.scale + dx,
-      y: at.y + y * at.scale + dy,
-      width: across * at.scale,
-      height: down * at.scale,
-    });
+    return tag(
+      tagOfUnit(made?.units[i], making),
+      {
+        x: at.x + x * at.scale + dx,
+        y: at.y + y * at.scale + dy,
+        width: across * at.scale,
+        height: down * at.scale,
+      },
+      arrows,
+    );
   });
 }
 

@@ -1,6 +1,8 @@
 import type { Making, UnitInPlace } from "../../making/types.ts";
+import type { Patch } from "../../quilt/types.ts";
 import { textWidth } from "./metrics.ts";
 import { INK, PAPER } from "./palette.ts";
+import { type Corner, centreOf, clearance, outlineOf, type Placing } from "./patches.ts";
 import { type Box, rect, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 
@@ -18,8 +20,31 @@ export function tagOfUnit(place: UnitInPlace | null | undefined, making: Making)
   return more === undefined ? (patch?.letters.join("/") ?? "") : "";
 }
 
-/** A name on a small ground of its own in the middle of the lower edge of what it names; none where it does not fit. */
-export function tag(text: string, box: Box): SceneNode[] {
+/** Where the arrows of directional prints lie, as `patchNodes` draws them: a name must not cover one. */
+export function arrowBoxes(
+  patches: readonly Patch[],
+  at: Placing,
+  shift: (patch: Patch) => Corner = () => [0, 0],
+): Box[] {
+  return patches.flatMap((patch): Box[] => {
+    if (patch.up === null) return [];
+    const [dx, dy] = shift(patch);
+    const corners = outlineOf(patch.outline).map(([x, y]): Corner => [x + dx, y + dy]);
+    const centre = centreOf(corners);
+    const reach = Math.min(14, clearance(centre, corners) * at.scale * 0.7) + 1;
+    const [x, y] = [at.x + centre[0] * at.scale, at.y + centre[1] * at.scale];
+    return [{ x: x - reach, y: y - reach, width: 2 * reach, height: 2 * reach }];
+  });
+}
+
+const touch = (a: Box, b: Box): boolean =>
+  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+
+/**
+ * A name on a small ground of its own in the middle of the lower edge of what it names; none where it does not fit or
+ * would cover an arrow.
+ */
+export function tag(text: string, box: Box, arrows: readonly Box[] = []): SceneNode[] {
   const width = textWidth(text, SIZE, true) + 5;
   if (text === "" || width > box.width - 2 || HIGH > box.height - 2) return [];
   const own = {
@@ -28,6 +53,7 @@ export function tag(text: string, box: Box): SceneNode[] {
     width,
     height: HIGH,
   };
+  if (arrows.some((arrow) => touch(arrow, own))) return [];
   return [
     rect(own, { fill: PAPER, stroke: INK, strokeWidth: 0.5 }, 2.5),
     textIn(text, own, { size: SIZE, bold: true, anchor: "middle" }),
