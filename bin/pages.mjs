@@ -5,7 +5,9 @@ import { join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const { loadBook, planSpec, readSpecFile, solveHere, USUAL_OPTIONS } = await import("../.build/index.js");
+const { english, loadBook, planSpec, readSpecFile, solveHere, USUAL_OPTIONS } = await import(
+  "../.build/index.js"
+);
 const { bookOf, laidOut, patternOf } = await loadBook();
 
 const inFolder = (name) => readdirSync(join(root, name)).map((file) => join(root, name, file));
@@ -14,8 +16,9 @@ const files = given.length > 0 ? given : [...inFolder("fixtures/quilts"), ...inF
 
 /** Pages with the cover, and the share used of the emptiest but the last, in percent. */
 function told(book) {
-  const { fill } = laidOut(book);
-  const least = Math.min(1, ...fill.slice(0, -1));
+  const laid = laidOut(book);
+  const { fill, sheets } = laid;
+  const least = Math.min(1, ...fill.slice(0, fill.length - sheets - 1));
   return { pages: fill.length + 1, least: Math.round(least * 100) };
 }
 
@@ -25,7 +28,7 @@ for (const file of files) {
   if (spec?.kind !== "quilt") continue;
   const { value: plan } = await planSpec(spec, USUAL_OPTIONS, solveHere);
   if (plan?.top == null) continue;
-  const [bench, pattern] = [told(bookOf(plan)), told(patternOf(plan, spec.pattern))];
+  const [bench, pattern] = [told(bookOf(plan, english)), told(patternOf(plan, spec.pattern, english))];
   const numbers = [plan.fabrics.length, bench.pages, `${bench.least} %`, pattern.pages, `${pattern.least} %`];
   console.log(
     relative(root, file).padEnd(44),

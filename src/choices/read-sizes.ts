@@ -3,7 +3,14 @@ import { nearest } from "../diagnostics/nearest.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { familyOf, floor, formatLength, formatSize, parseLength, parseSize } from "../length/index.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
-import { MATTRESS_SIZES, mattressName, mattressSize, USUAL_DROP } from "../stock/index.ts";
+import {
+  FINISHED_NAMES,
+  finishedSize,
+  MATTRESS_SIZES,
+  mattressName,
+  mattressSize,
+  USUAL_DROP,
+} from "../stock/index.ts";
 
 /** A quilt so many blocks across and down. */
 export interface InBlocks {
@@ -78,9 +85,15 @@ function readOne(part: string, ruler: Ruler): SizeAsked["wanted"] | Diagnostic {
 function readBed(part: string, ruler: Ruler): SizeAsked["wanted"] | Diagnostic {
   const [named = "", ...clauses] = part.split(CLAUSE);
   const family = familyOf(ruler.unit);
+  const finished = clauses.length === 0 ? finishedSize(named, family) : null;
+  if (finished !== null) {
+    const { name, across, down } = finished;
+    return { kind: "target", target: { across, down, from: `usual ${name} size, common practice` } };
+  }
   const mattress = mattressSize(named, family);
   if (mattress === null) {
-    const names = MATTRESS_SIZES.flatMap((size) => [size.name, ...size.alsoCalled, mattressName(size)]);
+    const mattresses = MATTRESS_SIZES.flatMap((size) => [size.name, ...size.alsoCalled, mattressName(size)]);
+    const names = [...FINISHED_NAMES, ...mattresses];
     return quiltSizeUnreadable(part, "is no bed with a standard size", nearest(named, names));
   }
   const hangs: Record<Side, Ticks> = { left: 0, right: 0, foot: 0, head: 0 };

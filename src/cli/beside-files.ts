@@ -5,9 +5,8 @@ import type { Files } from "./write.ts";
 
 /** The lists that answer what was asked besides the plan: what the stash gives, fat quarters, kits, another width. */
 export async function besideFiles(made: Planned, beside: Beside, io: Io): Promise<Files> {
-  const { compareKits, compareWidths, fatQuarterList, kitsList, stashUse, widthsList } = await import(
-    "../index.ts"
-  );
+  const { compareKits, compareWidths, fatQuarterList, kitsList, loadBook, stashUse, widthsList } =
+    await import("../index.ts");
   const files: Record<string, string> = {};
   const { plan, spec, options, sources, fromFatQuarters } = made;
   if (beside.stash !== null) files["stash.txt"] = stashUse(plan, beside.stash, io.words);
@@ -17,7 +16,11 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
     const kits = await compareKits(spec, plan, options, pool.solve);
     pool.clear();
     if (kits.value === null) report(kits.diagnostics, undefined, io);
-    else files["kits.txt"] = kitsList(kits.value, io.words);
+    else {
+      const { classSheet, pageOf } = await loadBook();
+      files["kits.txt"] = kitsList(kits.value, io.words);
+      files["class.html"] = pageOf(classSheet(kits.value, io.words), io.words);
+    }
   }
   if (beside.usable !== null) {
     const pool = await poolOf(io, options);

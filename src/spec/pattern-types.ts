@@ -9,10 +9,10 @@ export const PATTERN_PARTS = [
   "setting",
   "borders",
   "finishing",
-  "templates",
   "colouring",
   "words",
   "about",
+  "templates",
 ] as const;
 
 export type PatternPart = (typeof PATTERN_PARTS)[number];

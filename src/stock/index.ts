@@ -1,5 +1,6 @@
 export { clothDefaults } from "./defaults.ts";
 export { fabricKey } from "./fabric-key.ts";
+export { FINISHED_NAMES, finishedSize } from "./finished-sizes.ts";
 export {
   MATTRESS_SIZES,
   mattressName,

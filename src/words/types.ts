@@ -17,6 +17,7 @@ import type { changeSaid, savings } from "./en/savings.ts";
 import type { shapes } from "./en/shapes.ts";
 import type { sizes } from "./en/sizes.ts";
 import type { buyTable, cutsTable, unitsTable } from "./en/tables.ts";
+import type { teaching } from "./en/teaching.ts";
 
 import type { units } from "./en/units.ts";
 
@@ -71,6 +72,8 @@ export interface Words {
   shapes: Wide<typeof shapes>;
   /** One design in several sizes. */
   sizes: Wide<typeof sizes>;
+  /** The sheet of whoever teaches a class. */
+  teaching: Wide<typeof teaching>;
   /** How units are sewn. */
   units: Wide<typeof units>;
   /** A change of a file in a few words. */

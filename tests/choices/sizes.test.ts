@@ -177,3 +177,18 @@ test("a cut list has nothing to repeat", async () => {
   const { diagnostics } = await severalSizes(cutList, [], OPTIONS, solve);
   expect(diagnostics.map(({ code }) => code)).toEqual(["NOTHING-TO-REPEAT"]);
 });
+
+test("crib, lap and throw are usual finished sizes; with a drop it is the bed that is meant", () => {
+  // Common practice, no source.
+  const read = (text: string) => readSizes(text, EIGHTH_INCH_RULER).value?.map(({ wanted }) => wanted);
+  const target = (across: number, down: number, from: string) => ({
+    kind: "target",
+    target: { across: across * IN, down: down * IN, from },
+  });
+  expect(read("throw, Lap quilt, crib")).toEqual([
+    target(50, 65, "usual throw size, common practice"),
+    target(48, 60, "usual lap size, common practice"),
+    target(36, 52, "usual crib size, common practice"),
+  ]);
+  expect(read("crib drop 8 in")?.[0]).toMatchObject({ target: { across: 44 * IN, down: 60 * IN } });
+});

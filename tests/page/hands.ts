@@ -49,13 +49,18 @@ export function finger(page: Page): Hand {
     if (closed && within === undefined) await button(page, unit, ".tray").tap();
     await button(page, name, within).tap();
   };
+  /** The units lie over the foot of a phone: a square is brought to the middle first, as a thumb does. */
+  const tapped = async (name: string) => {
+    await cell(page, name).evaluate((one) => one.scrollIntoView({ block: "center" }));
+    await cell(page, name).tap({ force: true });
+  };
   return {
     press,
-    square: (name) => cell(page, name).tap({ force: true }),
+    square: tapped,
     async over(from, to) {
       await press("Over several squares");
-      await cell(page, from).tap({ force: true });
-      await cell(page, to).tap({ force: true });
+      await tapped(from);
+      await tapped(to);
     },
   };
 }

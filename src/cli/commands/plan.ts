@@ -1,4 +1,5 @@
 import { join, resolve } from "node:path";
+import type { Diagnostic } from "../../diagnostics/types.ts";
 import { workLeftAside } from "../../diagnostics/work.ts";
 import type { Words } from "../../words/index.ts";
 
@@ -76,7 +77,13 @@ export const plan = (words: Words) =>
       if ("code" in made) return made.code;
       const besides = await besideFiles(made, beside, io);
       const comparison = values.compare ? await comparisonOf(made, io) : null;
-      if (comparison?.value === null) return failWith(comparison.diagnostics, undefined, values.json, io);
+      // The plan is made all the same: that there is nothing to compare it with is only said.
+      if (comparison?.value === null)
+        report(
+          comparison.diagnostics.map((found): Diagnostic => ({ ...found, severity: "info" }) as Diagnostic),
+          undefined,
+          io,
+        );
       const pattern = await patternFor(made, values.sizes, values, io);
       if ("code" in pattern) return pattern.code;
       await (await import("../pool.ts")).endThreads();

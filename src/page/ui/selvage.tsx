@@ -60,9 +60,10 @@ function Dots() {
               {texture === null ? null : <circle cx="12" cy="12" r="10.5" fill={texture} />}
             </svg>
             <span class="dotname">{fabric.name}</span>
-            <span class="dotrank" aria-hidden="true">
-              {first ? words.inHandFirst : second ? words.inHandSecond : i < 9 ? i + 1 : ""}
-            </span>
+            <span
+              class="dotrank"
+              data-rank={first ? words.inHandFirst : second ? words.inHandSecond : i < 9 ? i + 1 : ""}
+            />
           </button>
         );
       })}

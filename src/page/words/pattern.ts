@@ -50,6 +50,6 @@ export const patternRegionWords = {
   before: "before",
   after: "after",
   ownWordsAt: (where: string, part: string) => `${where} “${part}”`,
-  ownWordsHelp: "Plain text, or Markdown: # for a heading, - for a list, **for what counts**.",
+  ownWordsHelp: "Plain text, or Markdown: # for a heading, - for a list.",
   savePattern: "Save the pattern",
 } as const;

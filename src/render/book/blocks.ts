@@ -1,6 +1,7 @@
 import type { Words } from "../../words/index.ts";
 import { safeColour } from "../svg/palette.ts";
 import type { Block, Card, Cell, Label, Step, StepGroup, Table } from "./content.ts";
+import { lineTextures } from "./line-textures.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
 import { cardForm, cardLines, pictureRows } from "./measure.ts";
 
@@ -123,7 +124,7 @@ export function progressMark(words: Words): Markup {
 
 /** A drawing as part of the page: the namespace is for files of their own. */
 export function inlined(svg: string): Markup {
-  return trusted(svg.replace(' xmlns="http://www.w3.org/2000/svg"', ""));
+  return trusted(lineTextures(svg).replace(' xmlns="http://www.w3.org/2000/svg"', ""));
 }
 
 function drawing(svg: string, label: string, id: string): Markup {

@@ -67,18 +67,20 @@ export function bookOf(
     ...plan.fabrics.map((_, index) => cuttingSection(plan, index, words, diagrams?.[index])),
     labelSection(plan, words),
     ...SEWN.map((part) => parts[part] ?? null),
-    templateSection(plan, words),
     wasteSection(plan, words),
     comparison === null ? null : comparingSection(comparison, plan, words),
     assumptionSection(plan, words),
   ].filter((section): section is Section => section !== null);
-  const glossary = glossarySection(sections, words);
+  const templates = templateSection(plan, words);
+  const glossary = glossarySection(templates === null ? sections : [...sections, templates], words);
+  // Sheets at full size come last: what is read goes on without a page left empty before them.
+  const after = [glossary, templates].filter((section): section is Section => section !== null);
   return {
     purpose: "bench",
     title: words.book.bench.title(plan.name),
     subtitle: words.book.bench.subtitle,
     cover: coverOf(plan, words),
-    sections: glossary === null ? sections : [...sections, glossary],
+    sections: [...sections, ...after],
     key: fingerprint(JSON.stringify([plan.name, stepsOf(sections)])),
   };
 }

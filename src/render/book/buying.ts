@@ -66,9 +66,11 @@ function buyTable(plan: Plan, words: Words): Table {
         words,
         [
           ...(fabric.note === "" ? [] : [fabric.note]),
-          ...(uses.length === 0 ? [] : [words.book.bench.buy.forWhat(uses)]),
-          ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length, words).map(sentence)),
-        ],
+          [
+            ...(uses.length === 0 ? [] : [words.book.bench.buy.forWhat(uses)]),
+            ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length, words).map(sentence)),
+          ].join(". "),
+        ].filter((note) => note !== ""),
         fabric.colour,
       ),
       cell(typeset(isBought(fabric) ? boughtWords(fabric, plan.ruler, words) : have), words),

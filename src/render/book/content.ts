@@ -83,6 +83,14 @@ export interface Card {
   number: string;
   pictures: CardPicture[];
   lines: string[];
+  /** How it is set among its neighbours, where that was worked out. */
+  form?: CardForm;
+}
+
+/** Thirds of the page a card takes, and whether its words stand beside its pictures. */
+export interface CardForm {
+  span: 1 | 2 | 3;
+  beside: boolean;
 }
 
 export type Block =
@@ -111,6 +119,8 @@ export interface Section {
   /** Small line above the title; may be empty. */
   over: string;
   title: string;
+  /** How a list without pictures heads it; the small line and the title where nothing is said. */
+  headed?: string;
   /** A swatch before the title; null for none. */
   swatch: string | null;
   /** Stands in the running header; empty for the book's name alone. */

@@ -1,4 +1,4 @@
-import type { FabricPlan, Plan } from "../../plan/types.ts";
+import type { FabricPlan, Part, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { drawFabric } from "../svg/index.ts";
 import { titleFacts } from "../svg/words.ts";
@@ -9,6 +9,7 @@ import {
   instructionsFor,
   layTitle,
   leftoverSizes,
+  pieceFacts,
   ranges,
 } from "../text/index.ts";
 import type { Section, Step, StepGroup } from "./content.ts";
@@ -54,16 +55,31 @@ export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string, words:
 /** Facts of a diagram's title that stand in the list of what to buy: bought, used, how good. */
 const BOUGHT: ReadonlySet<number> = new Set([0, 1, 5]);
 
+/** What is cut from a fabric, bag by bag: what the letters in its diagram stand for. */
+function bagsOf(plan: Plan, fabric: FabricPlan, words: Words): string {
+  const bags = pieceFacts(fabric, plan, words).map(({ letter, count, size }) =>
+    words.book.bench.cutting.bag(letter, count, typeset(size)),
+  );
+  return words.book.bench.cutting.bags(bags);
+}
+
 /** Different strips that a diagram beside its steps still shows, and how wide it is and how high a wide one, in page units. */
 const MOST_BESIDE = 7;
 const BESIDE_WIDTH = 390;
 const TALLEST_BESIDE = 430;
 const WIDE_ROOM = 430;
+const BAND_ROOM = 480;
 
 /** Different strips of a fabric, over all its cloth. */
 function kindsOf({ lays }: FabricPlan): number {
   return new Set(lays.flatMap((lay, i) => lay.root.parts.map(({ role, along }) => `${i} ${role} ${along}`)))
     .size;
+}
+
+/** Whether strips are cut along the selvage: they are drawn beside one another, each with its mark, and want the height. */
+function hasBands({ lays }: FabricPlan): boolean {
+  const within = ({ role, parts }: Part): boolean => role === "band" || parts.some(within);
+  return lays.some(({ root }) => within(root));
 }
 
 /** One fabric at the mat: its diagram beside its steps, then what is left of it. */
@@ -73,12 +89,15 @@ export function cuttingSection(plan: Plan, index: number, words: Words, diagram?
   const id = `fabric-${index + 1}`;
   const leftovers = leftoverSizes(fabric, plan, words);
   const narrow =
-    kindsOf(fabric) > MOST_BESIDE
+    kindsOf(fabric) > MOST_BESIDE || hasBands(fabric)
       ? null
       : (diagram ??
         drawFabric(plan, index, words, { bare: { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH } }));
   const wide = narrow === null || sizeOf(narrow).height > TALLEST_BESIDE;
-  const svg = wide ? (diagram ?? drawFabric(plan, index, words, { bare: { room: WIDE_ROOM } })) : narrow;
+  const svg = wide
+    ? (diagram ??
+      drawFabric(plan, index, words, { bare: { room: hasBands(fabric) ? BAND_ROOM : WIDE_ROOM } }))
+    : narrow;
   const groups = cuttingGroups(plan, fabric, id, words);
   // What is bought, used, spared and proved stands in the list of what to buy.
   const facts = titleFacts(fabric, plan.ruler, words)
@@ -90,13 +109,19 @@ export function cuttingSection(plan: Plan, index: number, words: Words, diagram?
       : `${words.cutting.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`;
   return {
     id,
-    over: words.book.bench.cutting.over(index + 1, plan.fabrics.length),
+    over: "",
+    headed: `${words.book.bench.cutting.over(index + 1, plan.fabrics.length)}: ${fabric.name}`,
     title: fabric.name,
     swatch: fabric.colour,
     running: fabric.name,
     newSheet: false,
     blocks: [
-      { kind: "text", tone: "quiet", text: facts.join(" · ") },
+      {
+        kind: "text",
+        tone: "quiet",
+        text: [words.book.bench.cutting.over(index + 1, plan.fabrics.length), ...facts].join(" · "),
+      },
+      { kind: "text", tone: "quiet", text: bagsOf(plan, fabric, words) },
       ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
       ...(wide
         ? [

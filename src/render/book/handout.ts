@@ -109,12 +109,12 @@ function partsOf(block: Block): HandoutPart[] {
   }
 }
 
-function sectionParts({ title, over, blocks }: Section): HandoutPart[] {
+function sectionParts({ title, over, headed, blocks }: Section): HandoutPart[] {
   const parts = blocks.flatMap(partsOf);
   // A heading of a drawing that is left out has nothing under it.
   const kept = parts.filter((part, i) => part.kind !== "title" || (parts[i + 1] ?? part).kind !== "title");
   if (kept.length === 0) return [];
-  return [{ kind: "title", level: 2, text: over === "" ? title : `${over}: ${title}` }, ...kept];
+  return [{ kind: "title", level: 2, text: headed ?? (over === "" ? title : `${over}: ${title}`) }, ...kept];
 }
 
 /** Buy list first, as a maker needs it; then the book's own order. */

@@ -21,6 +21,7 @@ import { topLines } from "../text/rows.ts";
 import { unitGroups } from "../text/unit-groups.ts";
 import { toldGroup } from "../text/unit-told.ts";
 import type { Block, Section, Table } from "./content.ts";
+import { sizeOf } from "./measure.ts";
 import { stepGroups } from "./told-steps.ts";
 import { sentence, typeset } from "./typeset.ts";
 import { unitCards } from "./unit-cards.ts";
@@ -90,13 +91,14 @@ function foundationPart(top: QuiltTop, making: Making, plan: Plan, words: Words)
   const { foundation } = making;
   const groups = stepGroups(partLines(making, plan, words), "parts");
   if (foundation === null) return groups.length === 0 ? [] : [{ kind: "steps", groups, columns: 2 }];
+  // Pictures first: steps fill what is left of a page, and a picture cannot.
   return [
-    ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }]),
-    { kind: "steps", groups: stepGroups(foundationLines(making, plan, words), "foundation"), columns: 2 },
     ...drawFoundation(foundation, top, plan.fabrics, plan.ruler, words).map((svg) => ({
       kind: "picture" as const,
       svg,
     })),
+    ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }]),
+    { kind: "steps", groups: stepGroups(foundationLines(making, plan, words), "foundation"), columns: 2 },
   ];
 }
 
@@ -116,6 +118,14 @@ function blocksPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Bl
   const partial = stepGroups(partialLines(making, plan, words), "partial");
   if (partial.length > 0) found.push({ kind: "steps", groups: partial, columns: 2 });
   return found.length === 0 ? [] : [...list(about), ...found];
+}
+
+/** A picture with what is to be said of it beside it. */
+function overview(svg: string | null, lines: readonly string[]): Block[] {
+  const said = lines.map((line) => sentence(line.trim())).filter((line) => line !== "");
+  if (svg === null) return list(lines);
+  const pictures = [{ svg, ...sizeOf(svg), caption: "" }];
+  return [{ kind: "cards", cards: [{ number: "", pictures, lines: said, form: { span: 3, beside: true } }] }];
 }
 
 /** Steps beside their drawing, the title of the only group left to the section. */
@@ -162,8 +172,7 @@ export function makingParts(plan: Plan, words: Words): Partial<Record<MakingPart
       making.pressing === null
         ? null
         : section("pressing", words.making.pressTitle, [
-            ...list(pressingLines(making.pressing, plan, words)),
-            ...(drawn.pressing === null ? [] : [{ kind: "picture" as const, svg: drawn.pressing }]),
+            ...overview(drawn.pressing, pressingLines(making.pressing, plan, words)),
           ]),
     finishing: section("finishing", words.finishing.title, [
       ...(drawn.finishing === null ? [] : [{ kind: "picture" as const, svg: drawn.finishing }]),

@@ -1,6 +1,6 @@
 import { textWidth } from "../svg/metrics.ts";
 import { wrap } from "../svg/text-fit.ts";
-import type { Block, Card, Cell, Fact, Label, Step, StepGroup, Table } from "./content.ts";
+import type { Block, Book, Card, CardForm, Cell, Fact, Label, Step, StepGroup, Table } from "./content.ts";
 
 /*
  * How high things stand on paper, in points, worked out from the widths of letters alone: the web page and the PDF are
@@ -8,7 +8,11 @@ import type { Block, Card, Cell, Fact, Label, Step, StepGroup, Table } from "./c
  */
 
 /** Room for a page's content: 184 mm, and what is left of 11 in. */
-export const LEAF = { width: 521, height: 700 } as const;
+export const LEAF = { width: 521, height: 706 } as const;
+
+/** The pattern has a cover to itself; the bench book goes on under its own. */
+export const coverHigh = ({ purpose }: Pick<Book, "purpose">): number =>
+  purpose === "pattern" ? LEAF.height : 318;
 
 export interface Type {
   size: number;
@@ -17,24 +21,24 @@ export interface Type {
 
 /** Sizes of letters and their lines. Nothing is smaller than 6 pt. */
 export const TYPE = {
-  body: { size: 9, line: 11.8 },
+  body: { size: 8.8, line: 11 },
   small: { size: 7.6, line: 9.8 },
   lead: { size: 9.8, line: 13 },
   heading: { size: 10.6, line: 14 },
-  title: { size: 17, line: 21 },
+  title: { size: 15, line: 18.6 },
 } as const satisfies Record<string, Type>;
 
 /** Points between things. */
 export const GAP = {
   block: 8,
-  section: 16,
+  section: 14,
   item: 2.5,
-  step: 5,
+  step: 3.6,
   column: 14,
   card: 9,
   tick: 17,
   cell: 8,
-  row: 5,
+  row: 4.4,
 } as const;
 
 /** The condensed face is nine tenths as wide as the one that is measured. */
@@ -158,9 +162,16 @@ export function spanWidth(span: number): number {
 /** Letters of a single card above which its words stand beside its picture. */
 const LONG = 250;
 
+/** Thirds of the page that hold a picture at its full size: one set smaller has letters that nobody reads. */
+export function thirdsOf({ width }: Pick<Card["pictures"][number], "width">): 1 | 2 | 3 {
+  const fits = (span: number): boolean => width * PER_UNIT <= spanWidth(span) + 0.5;
+  return fits(1) ? 1 : fits(2) ? 2 : 3;
+}
+
 /** How a card is set: how many thirds it takes, and whether its words stand beside its pictures. */
-export function cardForm({ pictures, lines }: Card): { span: 1 | 2 | 3; beside: boolean } {
-  const thirds = sum(pictures.map(({ width }) => Math.max(1, Math.round(width / 230))));
+export function cardForm({ pictures, lines, form }: Card): CardForm {
+  if (form !== undefined) return form;
+  const thirds = sum(pictures.map(thirdsOf));
   const long = lines.join(" ").length > LONG * Math.max(1, thirds);
   if (long && thirds < 3) return { span: (thirds + 1) as 2 | 3, beside: pictures.length > 0 };
   return { span: Math.min(3, Math.max(1, thirds)) as 1 | 2 | 3, beside: false };
@@ -171,7 +182,7 @@ export function pictureRows({ pictures }: Card, span: number): Card["pictures"][
   const rows: Card["pictures"][] = [];
   let left = 0;
   for (const picture of pictures) {
-    const thirds = Math.max(1, Math.round(picture.width / 230));
+    const thirds = thirdsOf(picture);
     if (thirds > left) {
       rows.push([]);
       left = span;
@@ -221,7 +232,7 @@ export function cautionHigh({ text, tool }: CautionPart, width: number): number 
   return tool ? high(text, width, TYPE.body, true) + 1 : high(text, width - 9, TYPE.small) + 1.5;
 }
 
-export const LABELS = { columns: 4, height: 66 } as const;
+export const LABELS = { columns: 4, height: 54 } as const;
 
 /** Uses that fit under a label's size and count. */
 export function labelUses({ uses }: Label): string[] {

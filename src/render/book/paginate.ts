@@ -7,6 +7,7 @@ import {
   cautionHigh,
   cautionParts,
   columnsOf,
+  coverHigh,
   GAP,
   groupHigh,
   high,
@@ -44,8 +45,10 @@ export interface LaidSection extends Omit<Section, "blocks"> {
 /** A book broken into pages. */
 export interface LaidBook extends Omit<Book, "sections"> {
   sections: LaidSection[];
-  /** Share of its height that is used of every page after the cover; 1 for one that holds a template. */
+  /** Share of its height that is used of every page after the first; 1 for one that holds a template. */
   fill: number[];
+  /** Templates that stand on the last pages, after all that is read. */
+  sheets: number;
 }
 
 /** Steps of a section are numbered through. */
@@ -87,6 +90,9 @@ function stepItem(groups: readonly StepGroup[], columns: number): Item | null {
   );
 }
 
+/** Share of a page up to which a drawing and all its steps stay together. */
+const KEPT_BESIDE = 0.36;
+
 /** A drawing with as many of its steps beside it as fit; the rest follows below in two columns. */
 function besideItem(block: Block & { kind: "beside" }, count: { steps: number }): Item {
   const { width, height } = sizeOf(block.svg);
@@ -96,8 +102,10 @@ function besideItem(block: Block & { kind: "beside" }, count: { steps: number })
   const heights = groups.map((group) => groupHigh(group, room) + stepHigh(group.steps[0] as Step, room));
   const picture = height * PER_UNIT;
   const whole = heights.reduce((total, each) => total + each, 0);
+  // A small diagram keeps all its steps beside it.
+  const kept = whole <= LEAF.height * KEPT_BESIDE ? whole : (heights[0] ?? 0);
   return {
-    least: Math.max(picture, heights[0] ?? 0),
+    least: Math.max(picture, kept),
     take(free) {
       const most =
         whole <= Math.max(picture * 1.5, free) && whole <= free ? free : Math.max(picture, heights[0] ?? 0);
@@ -214,12 +222,12 @@ function itemOf(block: Block, count: { steps: number }, tightness: number): Item
 
 function headHigh({ over, title, swatch }: Section): number {
   const small = over === "" ? 0 : TYPE.small.line;
-  return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + 8;
+  return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + 7;
 }
 
 /** What stands above something and belongs to it. */
-function isHead(block: Block, place: number): boolean {
-  if (block.kind === "text") return place === 0 || block.tone === "lead";
+function isHead(block: Block, place: number, leading: number): boolean {
+  if (block.kind === "text") return place < leading || block.tone === "lead";
   return block.kind === "heading" || ("keep" in block && block.keep === true);
 }
 
@@ -227,30 +235,33 @@ function isHead(block: Block, place: number): boolean {
 const LEAST_KEPT = 40;
 
 /** Shares of their size that drawings and gaps are tried at, where pages would be nearly empty. */
-const TIGHTER = [0.94, 0.88, 0.8] as const;
-/** Less of a page than this is no page; of the last one less will do. */
+const TIGHTER = [0.94, 0.88, 0.8, 0.7] as const;
+/** Less of a page than this is no page. */
 const HALF_EMPTY = 0.55;
-const NEARLY_EMPTY = 0.3;
 
-const emptiest = ({ fill }: LaidBook): number => Math.min(1, ...fill.slice(0, -1));
+/** How full the emptiest page is, but for the last that is read. */
+export const emptiest = ({ fill, sheets }: LaidBook): number =>
+  Math.min(1, ...fill.slice(0, fill.length - sheets - 1));
 
-/** A book on its pages, a little tighter where that saves a page or fills one. */
+/** A book on its pages, tighter where that saves a page or fills one. */
 export function laidOut(book: Book): LaidBook {
-  const usual = laidAt(book, 1);
-  if ((usual.fill.at(-1) ?? 1) >= NEARLY_EMPTY && emptiest(usual) >= HALF_EMPTY) return usual;
-  return TIGHTER.map((tightness) => laidAt(book, tightness)).reduce((best, other) => {
-    if (other.fill.length !== best.fill.length) return other.fill.length < best.fill.length ? other : best;
-    return emptiest(best) < HALF_EMPTY && emptiest(other) > emptiest(best) ? other : best;
-  }, usual);
+  return TIGHTER.map((tightness) => laidAt(book, tightness)).reduce(
+    (best, other) => {
+      if (other.fill.length !== best.fill.length) return other.fill.length < best.fill.length ? other : best;
+      return emptiest(best) < HALF_EMPTY && emptiest(other) > emptiest(best) ? other : best;
+    },
+    laidAt(book, 1),
+  );
 }
 
 /** Breaks a book into pages: nothing that is done at one go is broken over two, and a heading stays with what it heads. */
 function laidAt(book: Book, tightness: number): LaidBook {
   const fill: number[] = [];
-  // The cover has a page to itself.
-  let y: number = LEAF.height + 1;
+  let first = true;
+  let y: number = coverHigh(book);
   const turn = (): void => {
-    if (y <= LEAF.height) fill.push(y / LEAF.height);
+    if (!first) fill.push(y / LEAF.height);
+    first = false;
     y = 0;
   };
   const sections = book.sections.map((section): LaidSection => {
@@ -258,16 +269,19 @@ function laidAt(book: Book, tightness: number): LaidBook {
     const count = { steps: 0 };
     const head = headHigh(section);
     const pending = section.blocks.map((block) => ({ block, item: itemOf(block, count, tightness) }));
+    // Texts that open a section stand on the page of what they open.
+    const found = section.blocks.findIndex(({ kind }) => kind !== "text");
+    const leading = found < 0 ? section.blocks.length : found;
     const leastFrom = (i: number): number => {
       const next = pending[i];
       if (next === undefined || next.item === null) return 0;
       const own = next.item.least + GAP.block;
-      return isHead(next.block, i) ? own + leastFrom(i + 1) : own;
+      return isHead(next.block, i, leading) ? own + leastFrom(i + 1) : own;
     };
     let fresh = false;
     let gap: number = y === 0 ? 0 : GAP.section * tightness;
     const wanted = head + Math.max(LEAST_KEPT, leastFrom(0));
-    if (section.newSheet || y > LEAF.height || y + gap + Math.min(wanted, LEAF.height) > LEAF.height) {
+    if (section.newSheet || y + gap + Math.min(wanted, LEAF.height) > LEAF.height) {
       turn();
       fresh = true;
       gap = 0;
@@ -284,7 +298,7 @@ function laidAt(book: Book, tightness: number): LaidBook {
       let rest: Item | null = item;
       while (rest !== null) {
         let above: number = y === 0 ? 0 : GAP.block * tightness;
-        const follows: number = rest === item && isHead(block, i) ? leastFrom(i + 1) : 0;
+        const follows: number = rest === item && isHead(block, i, leading) ? leastFrom(i + 1) : 0;
         let begins = false;
         if (y > 0 && y + above + Math.min(rest.least + follows, LEAF.height) > LEAF.height + 0.01) {
           turn();
@@ -307,5 +321,7 @@ function laidAt(book: Book, tightness: number): LaidBook {
     return { ...own, fresh, gap, head, blocks };
   });
   turn();
-  return { ...book, sections, fill: fill.map((share) => Math.min(1, share)) };
+  const last = sections.flatMap(({ blocks }) => blocks.map(({ block }) => block.kind));
+  const sheets = last.length - 1 - last.findLastIndex((kind) => kind !== "full-size");
+  return { ...book, sections, fill: fill.map((share) => Math.min(1, share)), sheets };
 }

@@ -13,52 +13,6 @@ export interface PatternSize {
   plan: Plan;
 }
 
-type Piece = FabricPlan["pieces"][number];
-const useOf = ({ uses, label }: Piece): string => (label !== "" ? label : (uses[0]?.text ?? ""));
-const alike = (a: Piece, b: Piece): boolean =>
-  a.across === b.across && a.along === b.along && a.fullWidth === b.fullWidth && a.subcut === b.subcut;
-
-/** Another size with its bags called as those of the size that is shown step by step: one letter, one bag. */
-export function relettered(plan: Plan, main: Plan, words: Words): Plan {
-  const fabrics = plan.fabrics.map((fabric): FabricPlan => {
-    const own = main.fabrics.find(({ name }) => name === fabric.name)?.pieces ?? [];
-    const taken = new Set<Piece>();
-    const letters = new Map<Piece, string>();
-    const take = (piece: Piece, found: Piece | undefined): void => {
-      if (found === undefined || letters.has(piece)) return;
-      taken.add(found);
-      letters.set(piece, found.letter);
-    };
-    const free = (wanted: (of: Piece) => boolean): Piece | undefined =>
-      own.find((piece) => !taken.has(piece) && wanted(piece));
-    for (const piece of fabric.pieces)
-      take(
-        piece,
-        free((of) => alike(of, piece) && useOf(of) === useOf(piece)),
-      );
-    for (const piece of fabric.pieces)
-      if (!letters.has(piece))
-        take(
-          piece,
-          free((of) => alike(of, piece)),
-        );
-    for (const piece of fabric.pieces)
-      if (!letters.has(piece))
-        take(
-          piece,
-          free((of) => useOf(of) === useOf(piece)),
-        );
-    return {
-      ...fabric,
-      pieces: fabric.pieces.map((piece) => ({
-        ...piece,
-        letter: letters.get(piece) ?? words.book.pattern.cutting.other(piece.letter),
-      })),
-    };
-  });
-  return { ...plan, fabrics };
-}
-
 interface Row {
   letter: string;
   uses: string[];

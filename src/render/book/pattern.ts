@@ -11,7 +11,9 @@ import type { Block, Book, Fact, Section, Table } from "./content.ts";
 import { sectionForMakers } from "./for-makers.ts";
 import { cautionSection, glossarySection } from "./front-matter.ts";
 import { type MakingPart, makingParts } from "./making-parts.ts";
-import { fabricBlocks, makeTable, type PatternSize, relettered } from "./pattern-sizes.ts";
+import { sizeOf } from "./measure.ts";
+import { letteredAlike } from "./pattern-letters.ts";
+import { fabricBlocks, makeTable, type PatternSize } from "./pattern-sizes.ts";
 import { templateSection } from "./templates.ts";
 import { sentence, typeset } from "./typeset.ts";
 
@@ -27,6 +29,14 @@ function list(items: readonly string[]): Block[] {
   return items.length === 0 ? [] : [{ kind: "list", items: [...items], columns: items.length > 3 ? 2 : 1 }];
 }
 
+/** The fabrics of all sizes, each from the first size that has it. */
+function fabricsOf(sizes: readonly PatternSize[]): { fabric: Plan["fabrics"][number]; plan: Plan }[] {
+  const found = new Map<string, { fabric: Plan["fabrics"][number]; plan: Plan }>();
+  for (const { plan } of sizes)
+    for (const fabric of plan.fabrics) if (!found.has(fabric.name)) found.set(fabric.name, { fabric, plan });
+  return [...found.values()];
+}
+
 /** What to buy, for every size in a column of its own. */
 function requirements(plan: Plan, sizes: readonly PatternSize[], words: Words): Block[] {
   const { requirements: told } = words.book.pattern;
@@ -35,8 +45,8 @@ function requirements(plan: Plan, sizes: readonly PatternSize[], words: Words): 
     notes,
     swatch,
   });
-  const rows = plan.fabrics.map((fabric) => {
-    const uses = [...new Set(pieceFacts(fabric, plan, words).flatMap((piece) => piece.uses))]
+  const rows = fabricsOf(sizes).map(({ fabric, plan: from }) => {
+    const uses = [...new Set(pieceFacts(fabric, from, words).flatMap((piece) => piece.uses))]
       .slice(0, 5)
       .map(typeset);
     return [
@@ -89,12 +99,24 @@ function requirements(plan: Plan, sizes: readonly PatternSize[], words: Words): 
 }
 
 function cutting(plan: Plan, sizes: readonly PatternSize[], words: Words): Block[] {
-  const fabrics = plan.fabrics.flatMap((fabric, index): Block[] => [
+  const all = fabricsOf(sizes);
+  const starred = sizes.some((size) =>
+    size.plan.fabrics.some(({ pieces }) =>
+      pieces.some(({ letter }) => letter.includes(words.book.pattern.cutting.star)),
+    ),
+  );
+  const fabrics = all.flatMap(({ fabric }, index): Block[] => [
     { kind: "heading", text: fabric.name },
     ...fabricBlocks(fabric, index, sizes, words),
   ]);
   return [
-    { kind: "text", text: words.book.pattern.cutting.lead, tone: "lead" },
+    {
+      kind: "text",
+      text: starred
+        ? `${words.book.pattern.cutting.lead} ${words.book.pattern.cutting.starred}`
+        : words.book.pattern.cutting.lead,
+      tone: "lead",
+    },
     ...list(handLines(plan, words).map(typeset)),
     ...fabrics,
     ...(sizes.length < 2
@@ -136,8 +158,16 @@ function colouring(plan: Plan, words: Words): Block[] {
   const [blank, textured] = drawColouring(plan.top, plan.fabrics, words);
   return [
     { kind: "text", text: words.book.pattern.colouring, tone: "plain" },
-    { kind: "picture", svg: blank, share: 0.64 },
-    { kind: "picture", svg: textured, share: 0.44 },
+    {
+      kind: "cards",
+      cards: [
+        {
+          number: "",
+          pictures: [blank, textured].map((svg) => ({ svg, ...sizeOf(svg), caption: "" })),
+          lines: [],
+        },
+      ],
+    },
   ];
 }
 
@@ -206,15 +236,25 @@ export function patternOf(
   if (top === null) throw new Error("a pattern without a quilt");
   const finished = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
   const own: PatternSize = { heading: finished, finished, plan };
-  const sizes = [own, ...others.map((size) => ({ ...size, plan: relettered(size.plan, plan, words) }))].map(
-    (size) => ({
-      ...size,
-      // A size stands on one line where it heads a column.
-      heading: size.heading.replaceAll(" ", "\u00a0"),
-    }),
+  const given = [own, ...others];
+  const lettered = letteredAlike(
+    given.map((size) => size.plan),
+    words,
   );
+  const sizes = given.map((size, i) => ({
+    ...size,
+    plan: lettered[i] ?? size.plan,
+    // A size stands on one line where it heads a column.
+    heading: size.heading.replaceAll(" ", "\u00a0"),
+  }));
   const making = makingParts(plan, words);
-  const glance = making.pressing?.blocks.filter(({ kind }) => kind === "picture") ?? [];
+  const glance = (making.pressing?.blocks ?? []).flatMap((block): Block[] =>
+    block.kind === "cards"
+      ? block.cards.flatMap(({ pictures }) =>
+          pictures.map(({ svg }) => ({ kind: "picture" as const, svg, share: 0.66 })),
+        )
+      : [],
+  );
   const partOf = (part: PatternPart): Section | null => {
     if (SEWN.has(part)) {
       const found = making[part as MakingPart] ?? null;

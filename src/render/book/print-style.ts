@@ -1,4 +1,4 @@
-import { GAP, LABELS, LEAF, TYPE, type Type } from "./measure.ts";
+import { coverHigh, GAP, LABELS, LEAF, TYPE, type Type } from "./measure.ts";
 
 const set = ({ size, line }: Type): string => `font-size: ${size}pt; line-height: ${line}pt;`;
 
@@ -18,7 +18,7 @@ export const PRINT_STYLE = `
   section.fresh, .part-of.fresh { break-before: page; margin-top: 0; }
   h1, h2, h3, caption, .section-head { break-after: avoid; }
   .over { ${set(TYPE.small)} }
-  h2 { ${set(TYPE.title)} padding: 0; margin: 0 0 8pt; border-bottom: 1.1pt dashed var(--line); }
+  h2 { ${set(TYPE.title)} padding: 0; margin: 0 0 7pt; border-bottom: 1.1pt dashed var(--line); }
   h2 .swatch { width: 14pt; height: 14pt; margin-right: 8pt; vertical-align: -2pt; }
   h3 { ${set(TYPE.heading)} margin: 0 0 2pt; }
   .part-of { margin-top: ${GAP.block}pt; }
@@ -32,6 +32,7 @@ export const PRINT_STYLE = `
   .two { columns: 2; column-gap: ${GAP.column}pt; }
 
   .cover { display: flex; flex-direction: column; align-items: stretch; height: ${LEAF.height}pt; padding: 0; gap: 0; break-after: page; }
+  html.bench .cover { height: ${coverHigh({ purpose: "bench" })}pt; break-after: auto; break-inside: avoid; }
   .cover .over { ${set(TYPE.body)} }
   .cover .facts { padding-bottom: 6pt; border-bottom: 1.1pt dashed var(--line); }
   .cover-line { ${set(TYPE.lead)} margin: 0; }
@@ -61,6 +62,7 @@ export const PRINT_STYLE = `
   .card.span-3.aside { grid-template-columns: minmax(0, 2fr) minmax(0, 1fr); }
   .card-pictures { gap: 3pt ${GAP.card}pt; }
   .card-pictures figure { flex: none; }
+  .card-pictures svg { max-width: none; }
   .card-pictures figcaption { ${set(TYPE.small)} }
   .card-words { margin-top: 2pt; }
   .card-words .inset { padding-left: 9pt; }
@@ -94,7 +96,7 @@ export const PRINT_STYLE = `
   .caution li + li { margin-top: 1.5pt; }
 
   .labels { grid-template-columns: repeat(${LABELS.columns}, 1fr); padding: 0; }
-  .label { height: ${LABELS.height}pt; min-height: 0; margin: 0; padding: 6pt; gap: 6pt; break-inside: avoid; border-width: .8pt; ${set(TYPE.small)} }
+  .label { height: ${LABELS.height}pt; min-height: 0; margin: 0; padding: 4pt 6pt; gap: 6pt; break-inside: avoid; border-width: .8pt; ${set(TYPE.small)} }
   .label .letter { font-size: 19pt; min-width: 22pt; }
   .label .fabric { ${set(TYPE.small)} -webkit-line-clamp: 2; }
   .label .size, .label .amount { display: inline; }

@@ -94,7 +94,7 @@ export function templateSection(plan: Plan, words: Words): Section | null {
     title: words.book.templates.title,
     swatch: null,
     running: words.book.templates.title,
-    newSheet: true,
+    newSheet: false,
     blocks: [
       { kind: "text", text: words.book.templates.lead, tone: "lead" },
       { kind: "list", items: use.map(sentence) },

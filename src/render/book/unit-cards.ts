@@ -1,6 +1,7 @@
 import type { StepPicture } from "../svg/steps/draw-step-pictures.ts";
 import type { ToldGroup } from "../text/unit-told.ts";
 import type { ToldRun } from "../text/units.ts";
+import { arranged } from "./arrange-cards.ts";
 import type { Card, CardPicture } from "./content.ts";
 import { pictureHigh, pictureRows } from "./measure.ts";
 import { typeset } from "./typeset.ts";
@@ -89,7 +90,7 @@ function cardsOfBatch(runs: readonly ToldRun[], pictures: readonly StepPicture[]
 /** The steps of units that are sewn alike: each with its pictures and its words. */
 export function unitCards({ runs }: ToldGroup, pictures: readonly StepPicture[]): Card[] {
   const batches = batchesOf(runs);
-  if (batches.length < 2) return cardsOfBatch(batches[0] ?? [], pictures);
+  if (batches.length < 2) return arranged(cardsOfBatch(batches[0] ?? [], pictures));
   const own = headed(pictures);
-  return batches.flatMap((batch, i) => cardsOfBatch(batch, own[i] ?? []));
+  return arranged(batches.flatMap((batch, i) => cardsOfBatch(batch, own[i] ?? [])));
 }

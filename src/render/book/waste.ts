@@ -1,35 +1,59 @@
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { wasteTables } from "../text/index.ts";
+import { type PrintedTable, wasteTables } from "../text/waste.ts";
 import type { Block, Section, Table } from "./content.ts";
 import { sentence } from "./typeset.ts";
+
+/** Columns that still have room beside one another. */
+const MOST_COLUMNS = 11;
+
+/** What sewing makes of the pieces beside where all the fabric goes, where both tell of the same fabrics. */
+function together(
+  shares: PrintedTable | undefined,
+  sewing: PrintedTable | undefined,
+  words: Words,
+): PrintedTable[] {
+  if (shares === undefined) return [];
+  if (sewing === undefined) return [shares];
+  const alike =
+    shares.rows.length === sewing.rows.length &&
+    shares.rows.every(([name], r) => name === sewing.rows[r]?.[0]);
+  // Its first column is the fabric again, its last the sum of 100.
+  const own = sewing.headings.slice(1, -1);
+  if (!alike || shares.headings.length + own.length > MOST_COLUMNS) return [shares, sewing];
+  return [
+    {
+      title: words.book.bench.waste.both(shares.title, sewing.title),
+      headings: [...shares.headings, ...own],
+      rows: shares.rows.map((row, r) => [...row, ...(sewing.rows[r] ?? []).slice(1, -1)]),
+    },
+  ];
+}
 
 /** Where the cloth goes, by cause. */
 export function wasteSection(plan: Plan, words: Words): Section {
   // Shares are what is compared; areas stand in waste.txt.
-  const [shares, , ...others] = wasteTables(plan, words);
-  const tables = [...(shares === undefined ? [] : [shares]), ...others].map(
-    ({ title, headings, rows }): Block => {
-      const table: Table = {
-        caption: sentence(title),
-        captionSeen: true,
-        columns: headings.map((heading, i) => ({
-          heading: sentence(heading),
-          align: i === 0 ? "left" : "right",
+  const [shares, , sewing] = wasteTables(plan, words);
+  const tables = together(shares, sewing, words).map(({ title, headings, rows }): Block => {
+    const table: Table = {
+      caption: sentence(title),
+      captionSeen: true,
+      columns: headings.map((heading, i) => ({
+        heading: sentence(heading),
+        align: i === 0 ? "left" : "right",
+      })),
+      rows: rows.map((row, r) =>
+        row.map((text, i) => ({
+          text: text === "-" ? words.book.bench.buy.none : text,
+          notes: [],
+          swatch: i === 0 ? (plan.fabrics[r]?.colour ?? null) : null,
         })),
-        rows: rows.map((row, r) =>
-          row.map((text, i) => ({
-            text: text === "-" ? words.book.bench.buy.none : text,
-            notes: [],
-            swatch: i === 0 ? (plan.fabrics[r]?.colour ?? null) : null,
-          })),
-        ),
-        summed: rows.length > plan.fabrics.length,
-        ticks: [],
-      };
-      return { kind: "table", table };
-    },
-  );
+      ),
+      summed: rows.length > plan.fabrics.length,
+      ticks: [],
+    };
+    return { kind: "table", table };
+  });
   return {
     id: "waste",
     over: "",

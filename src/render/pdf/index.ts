@@ -3,7 +3,7 @@ import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { bookOf } from "../book/book.ts";
 import type { Book } from "../book/content.ts";
-import { high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
+import { coverHigh, high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
 import { type LaidSection, laidOut } from "../book/paginate.ts";
 import { DAY } from "../book/style.ts";
 import { safeColour } from "../svg/palette.ts";
@@ -89,15 +89,17 @@ function drawCover(sheet: Sheet, book: Book): void {
   const foot = book.cover.foot ?? "";
   const below = foot === "" ? 0 : high(foot, LEAF.width, TYPE.small) + 8;
   const own = sizeOf(book.cover.svg);
-  const room = sheet.top + LEAF.height - y - below;
+  const end = sheet.top + coverHigh(book);
+  const room = end - y - below;
   const scale = Math.min(LEAF.width / own.width, room / own.height);
   drawingAt(sheet, book.cover.svg, left + (LEAF.width - own.width * scale) / 2, y, scale);
   if (foot !== "")
     marked(sheet, "P", () =>
-      textAt(sheet, foot, { ...wide, y: sheet.top + LEAF.height - below + 8 }, TYPE.small, {
+      textAt(sheet, foot, { ...wide, y: end - below + 8 }, TYPE.small, {
         colour: DAY.quiet,
       }),
     );
+  sheet.y = end;
 }
 
 /** A book as a vector PDF with its reading order told, on the paper asked for. Same book and options, same bytes. */

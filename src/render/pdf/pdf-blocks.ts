@@ -44,16 +44,16 @@ function drawLabel(sheet: Sheet, label: Label, { x, y, width }: Place): void {
   aside(sheet, () => {
     document.save().lineWidth(0.8).dash(3, { space: 2.5 }).strokeColor(DAY.quiet);
     document.rect(x, y, width, LABELS.height).stroke().restore();
-    square(sheet, x + 34, y + 8, 7, safeColour(label.colour));
+    square(sheet, x + 34, y + 6, 7, safeColour(label.colour));
   });
   marked(sheet, "P", () => {
     document.save();
     document.rect(x + 2, y + 2, width - 4, LABELS.height - 4).clip();
     const large = { size: label.letter.length > 1 ? 15 : 21, line: 26 };
-    textAt(sheet, label.letter, { x: x + 6, y: y + 5, width: 40 }, large, { title: true });
+    textAt(sheet, label.letter, { x: x + 6, y: y + 3, width: 40 }, large, { title: true });
     const room = width - 38;
     const name = label.fabric.length > 40 ? `${label.fabric.slice(0, 39)}…` : label.fabric;
-    let at = textAt(sheet, name, { x: x + 44, y: y + 6, width: room - 10 }, TYPE.small);
+    let at = textAt(sheet, name, { x: x + 44, y: y + 4, width: room - 10 }, TYPE.small);
     at = textAt(sheet, `${label.size} · ${label.count}`, { x: x + 34, y: at, width: room }, TYPE.small, {
       bold: true,
     });

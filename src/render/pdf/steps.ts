@@ -13,6 +13,7 @@ import {
   stepRoom,
   TYPE,
   tableHigh,
+  thirdsOf,
 } from "../book/measure.ts";
 import { DAY } from "../book/style.ts";
 import { aside, drawingAt, marked, rule, type Sheet, square, textAt, within } from "./sheet.ts";
@@ -134,7 +135,7 @@ function drawCard(sheet: Sheet, card: Card, at: Place): void {
             }),
           );
         drawingAt(sheet, picture.svg, x, y + pictureHigh(picture) - picture.height * PER_UNIT, PER_UNIT);
-        x += spanWidth(Math.max(1, Math.round(picture.width / 230))) + GAP.card;
+        x += spanWidth(thirdsOf(picture)) + GAP.card;
       }
       y += Math.max(...row.map(pictureHigh)) + 3;
     }

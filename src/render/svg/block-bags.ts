@@ -48,7 +48,7 @@ function patchRecord(bags: BlockBags, patch: Patch): PatchRecord | null {
 }
 
 const LARGEST = 15;
-const SMALLEST = 6.5;
+const SMALLEST = 8.3;
 
 /** The bag's letter in every patch that has room for it; `shift` moves a patch with its unit, in millimetres. */
 export function bagLetters(

@@ -54,11 +54,12 @@ export function drawColouring(
   words: Words,
 ): [blank: string, textured: string] {
   const white = fabrics.map((fabric): DrawnFabric => ({ name: fabric.name, colour: PAPER }));
-  const about = { description: words.drawings.quilt.colouring.toColour, width: 700 };
+  // Beside one another on a page: two thirds of it, and one.
+  const about = { description: words.drawings.quilt.colouring.toColour, width: 440 };
   const { width, height, nodes } = topPicture(
     { ...top, patches: [] },
     white,
-    { ...about, title: "", idPrefix: "", tallest: 520 },
+    { ...about, title: "", idPrefix: "", tallest: 600 },
     false,
   );
   const across = ticksOf(top.across) / TICKS_PER_MM;
@@ -84,7 +85,13 @@ export function drawColouring(
     topPicture(
       top,
       white,
-      { ...about, title: words.drawings.quilt.colouring.textured, idPrefix: "textured-", tallest: 330 },
+      {
+        ...about,
+        width: 228,
+        title: words.drawings.quilt.colouring.textured,
+        idPrefix: "textured-",
+        tallest: 330,
+      },
       false,
     ),
   );

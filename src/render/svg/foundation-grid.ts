@@ -54,7 +54,7 @@ export function printedGrid({ x, y, across, down, side }: Sheet, id: string): Sc
 
 /** Squares counted along the upper and the left edge. */
 export function squareCount({ x, y, across, down, side }: Sheet): SceneNode[] {
-  const look = { size: 8, fill: QUIET_INK };
+  const look = { size: 8.3, fill: QUIET_INK };
   const wide = 24;
   return [
     ...counted(across, side).map((n) =>

@@ -4,7 +4,7 @@ import { lineHeight, textIn } from "./text.ts";
 
 /** Letter sizes tried, largest first, and the least size of small print. */
 const LETTERS = [16, 13, 11, 9.5, 8.5] as const;
-const SMALL_PRINT = 8;
+const SMALL_PRINT = 8.3;
 const SIDE = 3;
 
 export interface PieceWords {

@@ -21,13 +21,14 @@ import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
+import { tag, tagOfUnit } from "./unit-tags.ts";
 
 const LEFT = 26;
 const TALLEST = 560;
 /** Page units that open between two rows. */
 const APART = 15;
 /** Half the width of a pin's number. */
-const PIN = 5.4;
+const PIN = 6.6;
 
 /** Where the seams between rows (or columns) lie, measured from one to the next, in millimetres; on point, aslant. */
 function rowLines(top: QuiltTop, making: Making, columns: boolean): number[] {
@@ -49,20 +50,49 @@ function rowLines(top: QuiltTop, making: Making, columns: boolean): number[] {
 
 /** Middle of a patch as the row lines count. */
 function depthOf(patch: Patch, tilted: boolean, columns: boolean): number {
-  const corners = outlineOf(patch.outline);
+  return middleDepth(outlineOf(patch.outline), tilted, columns);
+}
+
+function middleDepth(corners: readonly Corner[], tilted: boolean, columns: boolean): number {
   const depths = corners.map(([x, y]) => (tilted ? (y - x) / Math.SQRT2 : columns ? x : y));
   return depths.reduce((sum, depth) => sum + depth, 0) / depths.length;
 }
 
+/** What the rows call each block, on it: its kind, or the bag of a plain one. All, or none where a name has no room. */
+function blockTags(
+  top: QuiltTop,
+  making: Making,
+  at: Placing,
+  moved: (outline: readonly Corner[]) => Corner,
+): SceneNode[] {
+  const tags = top.blocks.map(({ outline }, i): SceneNode[] => {
+    const kind = making.kinds[making.kindOf[i] ?? -1];
+    const made = making.blocks[kind?.making ?? -1];
+    const [only, more] = made?.units ?? [];
+    const plain = only != null && more === undefined && making.units[only.unit]?.steps.length === 0;
+    const corners = outlineOf(outline);
+    const [dx, dy] = moved(corners);
+    const xs = corners.map(([x]) => at.x + (x + dx) * at.scale);
+    const ys = corners.map(([, y]) => at.y + (y + dy) * at.scale);
+    const [left, upper] = [Math.min(...xs), Math.min(...ys)];
+    const [wide, high] = [Math.max(...xs) - left, Math.max(...ys) - upper];
+    // On point a block is widest at half its height.
+    const box = top.centre.onPoint
+      ? { x: left + wide / 4, y: upper + high * 0.3, width: wide / 2, height: high * 0.4 }
+      : { x: left, y: upper, width: wide, height: high };
+    return tag(plain ? tagOfUnit(only, making) : cleanText(kind?.name ?? ""), box);
+  });
+  return tags.every((nodes) => nodes.length > 0) ? tags.flat() : [];
+}
+
 /** A number on a small disc; where there is no room for one, nothing. */
 function pinMark(number: number, x: number, y: number): SceneNode[] {
-  const size = number > 9 ? 5.6 : 6.5;
   return [
     circle(x, y, PIN, { fill: PAPER, stroke: INK, strokeWidth: 0.7 }),
     textIn(
       String(number),
       { x: x - PIN, y: y - PIN, width: 2 * PIN, height: 2 * PIN },
-      { size, anchor: "middle" },
+      { size: 8.3, anchor: "middle" },
     ),
   ];
 }
@@ -197,6 +227,7 @@ export function assemblyScene(
     return [dx + ex, dy + ey];
   };
   nodes.push(...patchNodes(inside, fabrics, at, { id: "rows", idPrefix, shift }));
+  nodes.push(...blockTags(top, making, at, (outline) => moved(rowOf(middleDepth(outline, tilted, columns)))));
   if (tilted) nodes.push(...slantedNumbers(top, making, at, moved));
   else {
     const edges = columns ? [left, ...lines, left + across] : [upper, ...lines, upper + down];
@@ -225,7 +256,7 @@ export function assemblyScene(
       );
     }
   }
-  const pinned = apart < 2 * PIN * 0.8 ? [] : pinNodes(pins, at, moved);
+  const pinned = apart < 2 * PIN ? [] : pinNodes(pins, at, moved);
   nodes.push(...pinned);
   if (pinned.length > 0) {
     const told = pinLines.map((text, i) =>

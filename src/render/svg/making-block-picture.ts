@@ -13,8 +13,8 @@ import { cleanText } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 
 /** A panel, and between two. */
-const WIDE = 158;
-const BETWEEN = 14;
+const WIDE = 126;
+const BETWEEN = 12;
 
 /**
  * A block set apart as it is joined, and how its seams are pressed in each kind of it, to stand beside its steps; null

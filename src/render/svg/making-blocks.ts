@@ -13,6 +13,7 @@ import { textIn } from "./text.ts";
 import { cleanText } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
+import { tag, tagOfUnit } from "./unit-tags.ts";
 
 const PANELS = 3;
 const BETWEEN = 20;
@@ -104,6 +105,7 @@ export function panel(
     return [dx / scale, dy / scale];
   };
   const id = `parts-${index + 1}`;
+  const tags = unitTags(design, index, making, at, (x, y) => shiftOf([x, y], aparts));
   const numbers = last === undefined ? [] : lineNumbers(last, at, aparts);
   return {
     nodes: [
@@ -113,11 +115,34 @@ export function panel(
         { size: 10, bold: true },
       ),
       ...patchNodes(design.patches, fabrics, at, { id, idPrefix: frame.idPrefix ?? "parts-", shift }),
+      ...tags,
       ...numbers,
     ],
     height: above + down * scale + opened[1] + 16,
     scale,
   };
+}
+
+/** The name of each unit on it, as the steps call it; `moved`: how far a unit with this middle stands off, in page units. */
+function unitTags(
+  design: BlockDesign,
+  index: number,
+  making: Making,
+  at: Placing,
+  moved: (x: number, y: number) => readonly [number, number],
+): SceneNode[] {
+  const [made] = making.blocks.filter((each) => each.design === index);
+  const mm = (value: BlockDesign["across"]): number => ticksOf(value) / TICKS_PER_MM;
+  return design.units.flatMap((unit, i) => {
+    const [x, y, across, down] = [mm(unit.x), mm(unit.y), mm(unit.across), mm(unit.down)];
+    const [dx, dy] = moved(x + across / 2, y + down / 2);
+    return tag(tagOfUnit(made?.units[i], making), {
+      x: at.x + x * at.scale + dx,
+      y: at.y + y * at.scale + dy,
+      width: across * at.scale,
+      height: down * at.scale,
+    });
+  });
 }
 
 /** A unit moves as a whole: by its own middle. */

@@ -8,6 +8,7 @@ import { drawBlockSteps } from "./making-blocks.ts";
 import { drawBorders } from "./making-borders.ts";
 import { drawFinishing } from "./making-finish.ts";
 import { drawPressing } from "./making-pressing.ts";
+import { ticksOf } from "./patches.ts";
 import type { DrawnFabric } from "./textures.ts";
 
 export type SewingDrawing = "blocks" | "assembly" | "pressing" | "borders" | "finishing";
@@ -41,10 +42,22 @@ export function drawBeside(
   ruler: Ruler,
   words: Words,
 ): Record<Exclude<SewingDrawing, "blocks">, string | null> {
-  const whole: Standing = { bare: true, tallest: 360 };
+  const whole: Standing = { bare: true, tallest: 310 };
+  // Two thirds of a page, so that words may stand beside it.
+  const overview: Standing = { bare: true, width: 450, tallest: 280 };
+  // Many rows have many steps beside them, and rows aslant want the width.
+  const levels = new Set(
+    top.blocks.map(({ outline }) => Math.round(Math.min(...outline.map(({ y }) => ticksOf(y))))),
+  );
+  const rows = making.diagonal.length > 0 ? making.diagonal.length : levels.size;
+  const many: Standing = {
+    bare: true,
+    width: top.centre.onPoint ? 430 : 330,
+    tallest: Math.min(420, 200 + 14 * rows),
+  };
   return {
-    assembly: drawAssembly(top, making, fabrics, ruler, words, BESIDE),
-    pressing: drawPressing(top, making, fabrics, ruler, words, whole),
+    assembly: drawAssembly(top, making, fabrics, ruler, words, many),
+    pressing: drawPressing(top, making, fabrics, ruler, words, overview),
     borders: drawBorders(top, making, fabrics, ruler, words, BESIDE),
     finishing: drawFinishing(top, making, ruler, words, whole),
   };

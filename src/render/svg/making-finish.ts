@@ -17,6 +17,8 @@ import { titleBlock } from "./title-block.ts";
 
 const LEFT = 70;
 const TALLEST = 260;
+/** Among the words of a page. */
+const BARE_TALLEST = 170;
 
 const EDGE = { stroke: INK, strokeWidth: 1.2 } as const;
 const SEAM = { stroke: INK, strokeWidth: 1.6 } as const;
@@ -28,9 +30,10 @@ function backingNodes(
   y: number,
   ruler: Ruler,
   words: Words,
+  tallest: number,
 ): { nodes: SceneNode[]; bottom: number } {
   const { across, down, seamAt, panel, panels } = backing;
-  const scale = Math.min((PAGE_WIDTH - LEFT - 100) / across, TALLEST / down);
+  const scale = Math.min((PAGE_WIDTH - LEFT - 100) / across, tallest / down);
   const box: Box = { x: LEFT, y, width: across * scale, height: down * scale };
   const [dx, dy] = [across - ticksOf(top.across), down - ticksOf(top.down)].map(
     (gap) => (gap / 2) * scale,
@@ -286,7 +289,7 @@ export function finishScene(
   };
   if (backing !== null) {
     caption(words.drawings.sewing.finish.backing);
-    const drawn = backingNodes(backing, top, y, ruler, words);
+    const drawn = backingNodes(backing, top, y, ruler, words, bare ? BARE_TALLEST : TALLEST);
     nodes.push(...drawn.nodes);
     y = drawn.bottom;
   }

@@ -179,7 +179,7 @@ function directionMarks(frame: Frame, top: number, height: number, words: Words)
     if (flat) nodes.push(...arrow([arrowX - 5, middle], [arrowX + 6, middle], INK, ends));
     else nodes.push(...arrow([arrowX, y + run], [arrowX, y], INK, ends));
     const words_ = { x: 0, y: middle - width / 2, width: 10, height: width };
-    nodes.push(textIn(said, words_, { size: 8, fill: QUIET_INK, anchor: "middle" }, true));
+    nodes.push(textIn(said, words_, { size: 8.3, fill: QUIET_INK, anchor: "middle" }, true));
     y += run + 12;
   };
   add(words.drawings.cutting.directions.grain, 46, 2, false);
@@ -274,7 +274,7 @@ export function drawPanel(
   };
   nodes.push(...rulerAcross(acrossRun, across));
   const unit = { x: LEFT - FIGURES - 2, y: clothTop - 18, width: FIGURES - 6, height: 9 };
-  nodes.push(textIn(frame.ruler.unit, unit, { size: 8, fill: QUIET_INK, anchor: "end" }));
+  nodes.push(textIn(frame.ruler.unit, unit, { size: 8.3, fill: QUIET_INK, anchor: "end" }));
   nodes.push(...directionMarks(frame, clothTop + 10, clothHeight - 10, words));
 
   let slice = 0;

@@ -38,7 +38,8 @@ const STEPS = {
   ],
 } as const;
 
-const SIZE = 8;
+/** Page units: 6 pt where a drawing is set among words. */
+const SIZE = 8.3;
 
 export interface RulerScale {
   /** Figures stand this far apart. */

@@ -18,6 +18,7 @@ import { changeSaid, savings } from "./savings.ts";
 import { shapes } from "./shapes.ts";
 import { sizes } from "./sizes.ts";
 import { buyTable, cutsTable, unitsTable } from "./tables.ts";
+import { teaching } from "./teaching.ts";
 import { units } from "./units.ts";
 import { whyNot } from "./why-not.ts";
 
@@ -42,6 +43,7 @@ export const english: Words = {
   savings,
   shapes,
   sizes,
+  teaching,
   units,
   changeSaid,
   commandLine,

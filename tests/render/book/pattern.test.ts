@@ -9,6 +9,7 @@ import { authorWords } from "../../../src/render/book/author-words.ts";
 import type { Book } from "../../../src/render/book/content.ts";
 import { forMakers } from "../../../src/render/book/for-makers.ts";
 import { laidOut, type PatternSize, pageOf, patternOf } from "../../../src/render/book/index.ts";
+import { letteredAlike } from "../../../src/render/book/pattern-letters.ts";
 import { printedBook } from "../../../src/render/pdf/index.ts";
 import { type QuiltSpec, readSpecFile } from "../../../src/spec/index.ts";
 import { english } from "../../../src/words/index.ts";
@@ -43,16 +44,16 @@ beforeAll(async () => {
   if (read?.kind !== "quilt") throw new Error("no quilt");
   spec = read;
   const made = (await planSpec(spec, USUAL_OPTIONS, solveHere)).value;
-  const asked = readSizes("2x2", spec.ruler).value ?? [];
+  const asked = readSizes("2x2, 4x5", spec.ruler).value ?? [];
   const whole = (await wholeSizes(spec, asked, USUAL_OPTIONS, solveHere)).value ?? [];
-  if (made === null || whole.length !== 1) throw new Error("not planned");
+  if (made === null || whole.length !== 2) throw new Error("not planned");
   plan = made;
   others = whole.map(({ size, plan: own }) => ({
     heading: size.heading,
     finished: size.finished,
     plan: own,
   }));
-  book = patternOf(plan, spec.pattern, english, others);
+  book = patternOf(plan, spec.pattern, english, others.slice(0, 1));
 });
 
 const textOf = (of: Book): string =>
@@ -122,6 +123,31 @@ describe("a pattern", () => {
       .find(({ id }) => id === "requirements")
       ?.blocks.flatMap((block) => (block.kind === "table" ? block.table.rows : []));
     expect(make?.some((row) => row[1]?.text === "9" && row[2]?.text === "4")).toBe(true);
+  });
+
+  test("gives a letter to one bag in all sizes, and a starred one to what only another size has", () => {
+    const given = [plan, ...others.map((size) => size.plan)];
+    // A further size in which a bag is cut further is no other bag's.
+    const turned = structuredClone(plan);
+    for (const { pieces } of turned.fabrics) for (const piece of pieces) piece.along += 16256;
+    const lettered = letteredAlike([...given, turned], english);
+    expect(lettered[0]).toBe(plan);
+    const held = new Map<string, string>();
+    for (const [s, { fabrics }] of lettered.entries()) {
+      for (const { name, pieces } of fabrics) {
+        const own = pieces.map(({ letter }) => letter);
+        expect(new Set(own).size, `${name} of size ${s}`).toBe(own.length);
+        for (const { letter, across, along, fullWidth, subcut } of pieces) {
+          const bag = JSON.stringify([name, fullWidth ? "WOF" : across, along, subcut]);
+          expect(held.get(letter) ?? bag, letter).toBe(bag);
+          held.set(letter, bag);
+        }
+      }
+    }
+    const first = new Set(plan.fabrics.flatMap(({ pieces }) => pieces.map(({ letter }) => letter)));
+    const starred = [...held.keys()].filter((letter) => !first.has(letter));
+    expect(starred.length).toBeGreaterThan(0);
+    for (const letter of starred) expect(letter).toMatch(/^[A-Z]+\d*\*+$/);
   });
 
   test("prints with its reading order told, words for every drawing, and no step over two pages", async () => {

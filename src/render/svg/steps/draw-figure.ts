@@ -24,7 +24,7 @@ export interface View {
 /** Share of paper in the tint of a wrong side, and the sign that lies over it. */
 const TINT = 0.72;
 const WRONG = "wrong-side";
-const LETTER_SIZES = [13, 11, 9.5, 8] as const;
+const LETTER_SIZES = [13, 11, 9.5, 8.3] as const;
 const ARROWS = [9, 7, 5.5, 4.2] as const;
 
 /** Small crosses all over: the sign of a wrong side, seen in grey print too. */

@@ -90,6 +90,8 @@ export const bench = {
   cutting: {
     over: (number: number, count: number) =>
       count === 1 ? "Cutting" : `Cutting, fabric ${number} of ${count}`,
+    bag: (letter: string, count: number, size: string) => `${letter}: ${count} × ${size}`,
+    bags: (bags: readonly string[]) => `Bags: ${bags.join(" · ")}`,
     strips: (ranges: readonly string[], count: number) =>
       `${count === 1 ? "Strip" : "Strips"} ${ranges.join(", ")} in the diagram`,
   },
@@ -104,6 +106,7 @@ export const bench = {
 
   waste: {
     title: "Waste and leftovers",
+    both: (bought: string, sewn: string) => `${bought}; last columns: ${sewn}`,
   },
 
   assumed: {

@@ -40,8 +40,9 @@ export const pattern = {
     cut: "cut",
     strips: (heading: string) => `${heading}: how to cut them`,
     steps: "How to cut them",
-    /** A bag of another size that the size shown step by step has no bag for. */
-    other: (letter: string) => `${letter}*`,
+    /** Marks a bag that the size shown step by step does not have. */
+    star: "*",
+    starred: "A letter with a star is a bag that only another size has.",
     counted: (count: number, size: string) => `${count} of ${size}`,
     none: "–",
     ofSize: (heading: string) =>

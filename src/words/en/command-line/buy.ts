@@ -1,6 +1,6 @@
 export const buy = {
   oneTableForSeveral:
-    "one table for several sizes: blocks (3x3,4x5), finished sizes (60 x 80 in) or beds (queen drop 12 in at sides and foot)",
+    "one table for several sizes: blocks (3x3,4x5), finished sizes (60 x 80 in, throw, lap, crib) or beds (queen drop 12 in at sides and foot)",
   theSizeOfThe: "the size of the file",
   printTheListOr: "print the list, or the table of several sizes, as CSV for spreadsheets and layouts",
   planningEachSizeOf: (done: number, of: number) => `Planning each size: ${done} of ${of}`,

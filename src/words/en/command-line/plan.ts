@@ -3,7 +3,7 @@ export const plan = {
   worksOutWhatTo:
     "Works out what to buy and how to cut it with the least waste, prints the buy list, the cutting steps and where the cloth goes, and writes them into a folder (files of yours in the way are named and not written over) together with a cutting diagram for each fabric (SVG), a bench book to work from (book.html, which also prints), for a quilt the pattern to hand out or to sell (pattern.html), how it is sewn (sewing.txt, and blocks, assembly, pressing, borders and finishing as SVG), tables (CSV) and the whole plan (plan.json). With --json the plan is printed instead, and files are written only when --out names a folder.",
   sizesOfThePattern:
-    "sizes the pattern is for besides the file's own: blocks (3x3,4x5), finished sizes (60 x 80 in) or beds (queen); each is planned whole",
+    "sizes the pattern is for besides the file's own: blocks (3x3,4x5), finished sizes (60 x 80 in, throw, lap, crib) or beds (queen); each is planned whole",
   sizesInTheFile: "those that `pattern: sizes` in the file names",
   theCutListYaml: "the cut list, YAML or JSON",
   filesWrittenInto: (length: number, named: string) => `${length} files written into ${named}\n`,
