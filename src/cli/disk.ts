@@ -19,7 +19,7 @@ export interface Disk {
   /** Writes a new file and does not return before it is on the disk. Nothing is left of one that fails. */
   write(path: string, bytes: Uint8Array, mode?: number): Promise<void>;
   /** The same for one that is never held whole. */
-  writeLong(path: string, portions: Iterable<Uint8Array>): Promise<void>;
+  writeLong(path: string, portions: Iterable<string>): Promise<void>;
   rename(from: string, to: string): Promise<void>;
   /** A second name for a file; a copy where the disk knows no second names. Fails when `to` is there. */
   link(from: string, to: string): Promise<void>;
@@ -84,7 +84,13 @@ export const realDisk: Disk = {
   write: (path, bytes, mode) => writeNew(path, (file) => file.writeFile(bytes), mode),
   writeLong: (path, portions) =>
     writeNew(path, async (file) => {
-      for (const bytes of portions) await file.writeFile(bytes);
+      // One buffer for all: what each portion would leave behind is more than the plan itself.
+      let room = new Uint8Array(0);
+      for (const portion of portions) {
+        if (room.length < 3 * portion.length) room = new Uint8Array(3 * portion.length);
+        const { written } = new TextEncoder().encodeInto(portion, room);
+        await file.writeFile(room.subarray(0, written));
+      }
     }),
   rename,
   async link(from, to) {

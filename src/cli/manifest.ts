@@ -22,7 +22,7 @@ export interface Written {
 /** By name. A file is the program's while it is listed and its bytes are those of the list. */
 export type Manifest = ReadonlyMap<string, Written>;
 
-/** A text too long to be held whole: told anew, a portion at a time, whenever it is asked for. */
+/** A text too long to be held whole: told anew, a portion at a time, whenever it is asked for. No portion ends within a letter. */
 export interface LongText {
   portions(): Iterable<string>;
 }
@@ -30,20 +30,10 @@ export interface LongText {
 /** What a file holds. */
 export type Content = string | Uint8Array | LongText;
 
-/** The content as bytes, portion by portion. */
-export function* bytesOf(content: Content): Generator<Uint8Array> {
-  if (content instanceof Uint8Array) {
-    yield content;
-    return;
-  }
-  const encoder = new TextEncoder();
-  for (const portion of typeof content === "string" ? [content] : content.portions())
-    yield encoder.encode(portion);
-}
-
 export function fingerprint(content: Content): string {
   const hash = createHash("sha256");
-  for (const bytes of bytesOf(content)) hash.update(bytes);
+  if (typeof content === "string" || content instanceof Uint8Array) hash.update(content);
+  else for (const portion of content.portions()) hash.update(portion);
   return hash.digest("hex");
 }
 

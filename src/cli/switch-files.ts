@@ -2,7 +2,7 @@ import { join } from "node:path";
 import { folderHalfWritten, folderKeptBoth, folderMended } from "../diagnostics/folders.ts";
 import type { Outcome } from "../diagnostics/types.ts";
 import type { Disk } from "./disk.ts";
-import { bytesOf, type Content, fingerprint, isPlainName } from "./manifest.ts";
+import { type Content, fingerprint, isPlainName } from "./manifest.ts";
 
 /** One file of a folder that is replaced, added (`old` null) or taken away (`bytes` null). */
 export interface Step {
@@ -82,7 +82,7 @@ export async function switchFiles(
     if (bytes === null) continue;
     const isShort = typeof bytes === "string" || bytes instanceof Uint8Array;
     if (isShort) await disk.write(at(`${i}.new`), encoded(bytes));
-    else await disk.writeLong(at(`${i}.new`), bytesOf(bytes));
+    else await disk.writeLong(at(`${i}.new`), bytes.portions());
   }
   const notes = steps.map(
     ({ name, old, bytes, made }): Noted => ({

@@ -9,6 +9,9 @@ import type { StackedCuts } from "./types.ts";
 /** Counted work for one fabric: with a length to come under, most are told in a tenth of it. */
 const EFFORT = 150;
 
+/** A step of the shop is less of the purchase than this: nobody turns a thousand strips for it. */
+const LEAST_SAVING = 1 / 200;
+
 /**
  * For every fabric, what less would be bought if strips might be cut once more along their length: asked only where area
  * alone allows a smaller purchase, and only for a step of the shop. Null where it would save none, or none was found.
@@ -24,7 +27,9 @@ export async function tryStackedCuts(
     const plain = problem.items.every(({ run, nest }) => run === undefined && nest === undefined);
     if (!plain || problem.style !== "strips-2" || problem.roll === null || result.rollLength === 0)
       return null;
-    const less = purchaseFor(cutList.fabric, result.rollLength).length - cutList.fabric.sold.step;
+    const bought = purchaseFor(cutList.fabric, result.rollLength).length;
+    const less = bought - cutList.fabric.sold.step;
+    if (cutList.fabric.sold.step < LEAST_SAVING * bought) return null;
     const most = lengthLimit(cutList.fabric, less);
     const allowed = purchaseFor(cutList.fabric, Math.max(0, most)).length <= less;
     return allowed && most > 0 && leastByArea(chosen) <= most ? most : null;

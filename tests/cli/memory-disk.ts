@@ -55,8 +55,8 @@ export class MemoryDisk implements Disk {
     this.mayStandAt(path);
     this.put(path, bytes);
   }
-  async writeLong(path: string, portions: Iterable<Uint8Array>) {
-    await this.write(path, Buffer.concat([...portions]));
+  async writeLong(path: string, portions: Iterable<string>) {
+    await this.write(path, new TextEncoder().encode([...portions].join("")));
   }
   async rename(from: string, to: string) {
     const file = this.at(from);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { bytesOf, type Content } from "../../src/cli/manifest.ts";
+import type { Content } from "../../src/cli/manifest.ts";
 import { resultFiles } from "../../src/cli/result-files.ts";
 import { layUnit } from "../../src/edits/block-edits.ts";
 import { setColour } from "../../src/edits/fabric-edits.ts";
@@ -73,7 +73,7 @@ describe("the page plans as the command line does", () => {
     // What the page zips is what the command writes, name by name and byte by byte.
     const written = await resultFiles(expected, english, { told: made.told, sizes: [] });
     const whole = (content: Content | undefined): string =>
-      content === undefined ? "" : Buffer.concat([...bytesOf(content)]).toString();
+      typeof content === "object" && "portions" in content ? [...content.portions()].join("") : `${content}`;
     for (const [file, bytes] of Object.entries(book.files)) expect(bytes, file).toBe(whole(written[file]));
     expect(Object.keys(book.files)).toEqual(
       expect.arrayContaining([
