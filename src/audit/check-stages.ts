@@ -23,7 +23,9 @@ export function checkStages({ root, name, source }: Lay, { stock = [] }: FabricP
         faults.push(
           `${at(segment)} is cut once more in a strip of ${height}, the mat and ruler reach ${reach}`,
         );
-      if (width > reach) faults.push(`${at(segment)} is cut ${width} along, the ruler reaches ${reach}`);
+      // A strip in hand may be folded end to end for a cut along it; the steps say where that is needed.
+      if (!isStrip && width > reach)
+        faults.push(`${at(segment)} is cut ${width} along, the ruler reaches ${reach}`);
       faults.push(...checkRows(segment, rows, lying, width));
     }
   }

@@ -20,7 +20,7 @@ export interface Node {
 
 /** All but the work's, which is a file that is read and no answer. */
 export const SCHEMA_FILES: readonly string[] = readdirSync(FOLDER).filter(
-  (name) => name !== "work.schema.json",
+  (name) => name.endsWith("schema.json") && name !== "work.schema.json",
 );
 
 export function schemaOf(name: string): Schema {

@@ -118,7 +118,8 @@ describe("a step as a maker writes it", () => {
     // b is narrower than its segment: the five stacks come off as one block, cut into rows, then subcut.
     const rows = await sentences(pieces, [strip(14, 1, segments(6, 5, [0, 2], [1, 2]))]);
     expect(rows).toEqual([
-      "Cut 1 strip 14 in x WOF; subcut 1 segment 30 in and cut it along the strip into 2 rows 4 in (10 rectangles 6 x 4 in [A]) and 2 rows 3 in (10 rectangles 5 x 3 in [B])",
+      // 24 in of the ruler reach along four stacks.
+      "Cut 1 strip 14 in x WOF; subcut 1 segment 24 in and cut it along the strip into 2 rows 4 in (8 rectangles 6 x 4 in [A]) and 2 rows 3 in (8 rectangles 5 x 3 in [B]); subcut 1 segment 6 in and cut it along the strip into 2 rectangles 6 x 4 in [A] and 2 rectangles 5 x 3 in [B]",
     ]);
   });
 
