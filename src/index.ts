@@ -26,7 +26,7 @@ export { EIGHTH_INCH_RULER, floor, parseLength, QUARTER_CENTIMETRE_RULER } from 
 export { checkQuilt, heldToLimit, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
-export type { PatternSize } from "./render/book/index.ts";
+export type { PatternSize } from "./render/book/pattern.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
 export { unitsCsv } from "./render/csv/units.ts";

@@ -34,7 +34,8 @@ export {
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { forMakers } from "./render/book/for-makers.ts";
-export { bookPage, type PatternSize, pageOf, patternOf } from "./render/book/index.ts";
+export { bookPage, pageOf, patternOf } from "./render/book/index.ts";
+export type { PatternSize } from "./render/book/pattern.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
 export { typeset } from "./render/book/typeset.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";

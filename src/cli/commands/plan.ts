@@ -67,7 +67,7 @@ export const plan = (words: Words) =>
       "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
       "plan my-cuts.yaml --kits 12 --out kits",
       "plan my-cuts.yaml --pdf --paper letter --out printed",
-      "new quilt > my-quilt.yaml",
+      "new blocks > my-quilt.yaml",
       "plan my-quilt.yaml --sizes 3x3,4x5 --out for-sale",
       "plan my-cuts.yaml --png 1600 --markdown --out pictures",
     ],

@@ -4,4 +4,4 @@ export { classSheet } from "./class-sheet.ts";
 export { handoutMarkdown } from "./handout-markdown.ts";
 export { handoutText } from "./handout-text.ts";
 export { laidOut } from "./paginate.ts";
-export { type PatternSize, patternOf } from "./pattern.ts";
+export { patternOf } from "./pattern.ts";
