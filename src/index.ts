@@ -15,7 +15,7 @@ export { motifTurnings } from "./choices/motif-turnings.ts";
 export { compareWidths, type WidthTried } from "./choices/other-width.ts";
 export { planWith } from "./choices/plan-with.ts";
 export { readSizes } from "./choices/read-sizes.ts";
-export { type SeveralSizes, severalSizes, wholeSizes } from "./choices/several-sizes.ts";
+export { type SeveralSizes, severalSizes, sizesBeside, wholeSizes } from "./choices/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
 export { readArrangements, turnings } from "./choices/turnings.ts";
 export { diagnosticsJson } from "./diagnostics/answer.ts";
@@ -30,6 +30,8 @@ export type { PatternSize } from "./render/book/pattern.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
 export { unitsCsv } from "./render/csv/units.ts";
+export { fileNamePart } from "./render/files/file-name.ts";
+export type { OnPaper } from "./render/files/plan-files.ts";
 export type * from "./render/json/index.ts";
 export {
   arrangementsJson,
@@ -98,6 +100,11 @@ export const solveHere: Solve = async (jobs) => {
 /** The drawings, loaded when they are first wanted: they bring a document model with them. */
 export function loadDrawings() {
   return import("./render/svg/index.ts");
+}
+
+/** All files of a plan, which holds both. */
+export function loadFiles() {
+  return import("./render/files/index.ts");
 }
 
 /** The cutting book as a web page, loaded late for the same reason. */

@@ -8,7 +8,7 @@ export { compareMethods } from "./choices/compare-methods.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
 export { readSizes } from "./choices/read-sizes.ts";
-export { wholeSizes } from "./choices/several-sizes.ts";
+export { sizesBeside, wholeSizes } from "./choices/several-sizes.ts";
 export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
@@ -40,6 +40,7 @@ export { sewingParts } from "./render/book/sewing-parts.ts";
 export { typeset } from "./render/book/typeset.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { unitsCsv } from "./render/csv/units.ts";
+export { type OnPaper, planFiles } from "./render/files/index.ts";
 export { planJson } from "./render/json/index.ts";
 export {
   drawBlock,

@@ -61,6 +61,11 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     types: ["plan", "quilt", "cutlist", "making", "choices", "spec"],
     packages: [],
   },
+  "render/files": {
+    rooms: ["words", "render", "render/svg", "render/book"],
+    types: ["plan", "spec"],
+    packages: [],
+  },
   pipeline: {
     rooms: ["length", "diagnostics", "spec", "quilt", "making", "cutlist", "plan", "audit", "engine"],
     types: [],
@@ -96,6 +101,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
       "render",
       "render/svg",
       "render/book",
+      "render/files",
       "engine",
     ],
     types: ["plan"],
@@ -135,6 +141,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
       "render",
       "render/svg",
       "render/book",
+      "render/files",
       "render/pdf",
       "render/png",
       "render/fonts",

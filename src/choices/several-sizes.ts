@@ -65,6 +65,22 @@ export interface WholeSize {
   plan: Plan;
 }
 
+/** A further size of a pattern, with its whole plan. */
+export interface SizeBeside {
+  heading: string;
+  finished: SizePlanned["finished"];
+  plan: Plan;
+}
+
+const extentOf = ({ top }: Plan): string => JSON.stringify([top?.across, top?.down]);
+
+/** The sizes of a pattern beside that of the quilt's own plan, which has a column already. */
+export function sizesBeside(plan: Plan, sizes: readonly WholeSize[]): SizeBeside[] {
+  return sizes
+    .filter((whole) => extentOf(whole.plan) !== extentOf(plan))
+    .map(({ size: { heading, finished }, plan: own }) => ({ heading, finished, plan: own }));
+}
+
 /** One design in several finished sizes, each planned. A size that cannot be made ends it, and all such are told. */
 export async function severalSizes(
   spec: Spec,

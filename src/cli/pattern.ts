@@ -1,18 +1,9 @@
-import type { PatternSize } from "../index.ts";
-import type { PatternSpec } from "../spec/index.ts";
+import type { OnPaper } from "../index.ts";
 import { EXIT, type ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";
 import { type Planned, type PlanningValues, poolOf } from "./planning.ts";
 import { startProgress } from "./progress.ts";
 import { failWith, report } from "./report.ts";
-
-/** What a pattern is made of besides the plan. */
-export interface Pattern {
-  told: PatternSpec;
-  sizes: PatternSize[];
-}
-
-const extentOf = ({ top }: Planned["plan"]): string => JSON.stringify([top?.across, top?.down]);
 
 /**
  * The pattern of a quilt with its further sizes, those typed or else those of the file, each planned whole. Null for a
@@ -23,8 +14,8 @@ export async function patternFor(
   typed: string | null,
   values: Pick<PlanningValues, "json">,
   io: Io,
-): Promise<{ value: Pattern | null } | { code: ExitCode }> {
-  const { nothingToRepeat, quickSolve, readSizes, wholeSizes } = await import("../index.ts");
+): Promise<{ value: OnPaper | null } | { code: ExitCode }> {
+  const { nothingToRepeat, quickSolve, readSizes, sizesBeside, wholeSizes } = await import("../index.ts");
   if (spec.kind !== "quilt" || plan.top === null) {
     return typed === null
       ? { value: null }
@@ -40,14 +31,10 @@ export async function patternFor(
   const progress = startProgress(io);
   const { solve } = await poolOf({ ...io, showsProgress: false }, options);
   const found = await wholeSizes(spec, asked.value, { ...options, kits: 1 }, quickSolve(solve), (done, of) =>
-    progress.show(`Planning each size: ${done} of ${of}`),
+    progress.show(io.words.commandLine.buy.planningEachSizeOf(done, of)),
   );
   progress.clear();
   if (found.value === null) return { code: failWith(found.diagnostics, undefined, values.json, io) };
   report(found.diagnostics, undefined, io);
-  const sizes = found.value
-    .map(({ size: { heading, finished }, plan: whole }) => ({ heading, finished, plan: whole }))
-    // The file's own size has a column already.
-    .filter((size) => extentOf(size.plan) !== extentOf(plan));
-  return { value: { told: spec.pattern, sizes } };
+  return { value: { told: spec.pattern, sizes: sizesBeside(plan, found.value) } };
 }

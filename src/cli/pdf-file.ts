@@ -1,8 +1,8 @@
 import type { Comparison } from "../choices/comparison.ts";
+import type { OnPaper } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
 import type { Fonts } from "./fonts.ts";
-import type { Pattern } from "./pattern.ts";
 
 /** The same in every file, so that the same plan gives the same bytes. */
 const MADE = new Date(0);
@@ -57,7 +57,7 @@ export async function pdfFile(
 /** The pattern as a PDF. */
 export async function patternFile(
   plan: Plan,
-  pattern: Pattern,
+  pattern: OnPaper,
   paper: Paper | null,
   fonts: Fonts,
   words: Words,

@@ -1,9 +1,9 @@
 import { resolve } from "node:path";
 import type { Comparison } from "../choices/comparison.ts";
+import type { OnPaper } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
 import type { Io } from "./io.ts";
-import type { Pattern } from "./pattern.ts";
 import { report } from "./report.ts";
 import { PATTERN_PDF_NAME, PDF_NAME } from "./result-files.ts";
 import type { Files } from "./write.ts";
@@ -47,7 +47,7 @@ export async function printedFiles(
   results: Files,
   asked: Printing,
   comparison: Comparison | null,
-  pattern: Pattern | null,
+  pattern: OnPaper | null,
   io: Io,
 ): Promise<Files> {
   const { pdf, paper, png, font, markdown } = asked;

@@ -1,25 +1,21 @@
 import {
   english,
-  type PatternSize,
-  type PatternSpec,
+  type OnPaper,
   type Plan,
   type planSpec,
   quickSolve,
   readSizes,
   readSpecFile,
+  sizesBeside,
   USUAL_OPTIONS,
   wholeSizes,
   wordAll,
 } from "../../planning.ts";
 
 /** What a pattern is made of besides the plan, and why a size of it could not be planned. */
-export interface OnPaper {
-  told: PatternSpec;
-  sizes: PatternSize[];
+export interface PatternMade extends OnPaper {
   problem: string;
 }
-
-const extentOf = ({ top }: Plan): string => JSON.stringify([top?.across, top?.down]);
 
 /** The pattern of a quilt with the further sizes its text names, each planned whole, as the command line has it. */
 export async function patternFor(
@@ -27,11 +23,11 @@ export async function patternFor(
   name: string,
   plan: Plan,
   solve: Parameters<typeof planSpec>[2],
-): Promise<OnPaper | null> {
+): Promise<PatternMade | null> {
   const spec = readSpecFile(text, name).value;
   if (spec?.kind !== "quilt" || plan.top === null) return null;
   const told = spec.pattern;
-  const without = (diagnostics: Parameters<typeof wordAll>[0]): OnPaper => ({
+  const without = (diagnostics: Parameters<typeof wordAll>[0]): PatternMade => ({
     told,
     sizes: [],
     problem: wordAll(diagnostics, english)
@@ -44,9 +40,5 @@ export async function patternFor(
   const options = { ...USUAL_OPTIONS, kits: 1 };
   const found = await wholeSizes(spec, asked.value, options, quickSolve(solve), () => {});
   if (found.value === null) return without(found.diagnostics);
-  const sizes = found.value
-    .map(({ size: { heading, finished }, plan: whole }) => ({ heading, finished, plan: whole }))
-    // The quilt's own size has a column already.
-    .filter((size) => extentOf(size.plan) !== extentOf(plan));
-  return { told, sizes, problem: "" };
+  return { told, sizes: sizesBeside(plan, found.value), problem: "" };
 }
