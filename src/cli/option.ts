@@ -21,6 +21,18 @@ export type Read<T> = { value: T } | { problem: string };
 /** The values of a record of options. */
 export type Values<O> = { [K in keyof O]: O[K] extends Option<infer T> ? T : never };
 
+// biome-ignore lint/suspicious/noExplicitAny: options with values of many types
+type Worded = Readonly<Record<string, (words: Words) => Option<any>>>;
+
+/** Options that several commands take, in the language of this run. */
+export function inWords<const O extends Worded>(
+  words: Words,
+  options: O,
+): { [K in keyof O]: ReturnType<O[K]> } {
+  const all = Object.entries(options).map(([name, option]) => [name, option(words)]);
+  return Object.fromEntries(all) as { [K in keyof O]: ReturnType<O[K]> };
+}
+
 /** A switch that is off unless named. */
 export function toggle(flags: string, help: string): Option<boolean> {
   return { flags, help, standard: "", absent: false, read: null };

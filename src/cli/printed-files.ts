@@ -25,7 +25,7 @@ async function comparedFiles(plan: Plan, comparison: Comparison, words: Words): 
   const { comparisonTable, loadBook, loadComparisonDrawing } = await import("../index.ts");
   const [{ bookOf, pageOf }, { drawComparison }] = await Promise.all([loadBook(), loadComparisonDrawing()]);
   return {
-    "book.html": pageOf(bookOf(plan, words, undefined, comparison), words),
+    "book.html": pageOf(bookOf(plan, words, comparison), words),
     "compare.txt": comparisonTable(comparison, plan.ruler, words),
     "compare.svg": drawComparison(comparison, plan.ruler.unit === "in", words),
   };
@@ -34,7 +34,7 @@ async function comparedFiles(plan: Plan, comparison: Comparison, words: Words): 
 async function handoutFiles(plan: Plan, comparison: Comparison | null, words: Words): Promise<Files> {
   const { loadBook } = await import("../index.ts");
   const { bookOf, handoutMarkdown, handoutText } = await loadBook();
-  const book = bookOf(plan, words, undefined, comparison);
+  const book = bookOf(plan, words, comparison);
   return { "handout.md": handoutMarkdown(book), "handout.txt": handoutText(book, words) };
 }
 

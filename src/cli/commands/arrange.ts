@@ -1,8 +1,8 @@
 import { resolve } from "node:path";
 import type { Words } from "../../words/index.ts";
-
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
+import { inWords } from "../option.ts";
 import { json, out, replace } from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { startProgress } from "../progress.ts";
@@ -42,14 +42,14 @@ export const arrange = (words: Words) =>
     summary: words.commandLine.arrange.turningsOfBlocksAnd,
     about: words.commandLine.arrange.turnsTheBlocksOf,
     arguments: [{ name: "<file>", help: words.commandLine.arrange.theQuiltFileYaml }],
-    options: {
-      out: out(words),
-      replace: replace(words),
-      json: json(words),
-      seed: seed(words),
-      only: only(words),
-      motifs: motifs(words),
-    },
+    options: inWords(words, {
+      out,
+      replace,
+      json,
+      seed,
+      only,
+      motifs,
+    }),
     examples: [
       "new blocks > my-quilt.yaml",
       "arrange my-quilt.yaml --only centre,pairs",

@@ -4,7 +4,7 @@ import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
-import { text, toggle } from "../option.ts";
+import { inWords, text, toggle } from "../option.ts";
 import { budget, json, prefer, ruler, style, thorough } from "../options.ts";
 import { optionsOf, type PlanningValues, planFile, poolOf } from "../planning.ts";
 import { startProgress } from "../progress.ts";
@@ -58,20 +58,20 @@ export const buy = (words: Words) =>
     summary: words.commandLine.buy.theShoppingListHow,
     about: "",
     arguments: [{ name: "<file>", help: words.commandLine.buy.theCutListYaml }],
-    options: {
-      json: json(words),
-      style: style(words),
-      prefer: prefer(words),
-      thorough: thorough(words),
-      budget: budget(words),
-      stash: stash(words),
-      fatQuarters: fatQuarters(words),
-      kits: kits(words),
-      usable: usable(words),
-      ruler: ruler(words),
-      sizes: sizes(words),
-      csv: csv(words),
-    },
+    options: inWords(words, {
+      json,
+      style,
+      prefer,
+      thorough,
+      budget,
+      stash,
+      fatQuarters,
+      kits,
+      usable,
+      ruler,
+      sizes,
+      csv,
+    }),
     examples: [
       "new blocks > my-quilt.yaml",
       "buy my-quilt.yaml",

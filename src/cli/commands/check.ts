@@ -3,6 +3,7 @@ import type { Words } from "../../words/index.ts";
 
 import { wordAll } from "../../words/index.ts";
 import { defineCommand } from "../command.ts";
+import { inWords } from "../option.ts";
 import { json } from "../options.ts";
 import { readInput } from "../read.ts";
 import { exitCodeOf, failWith, report } from "../report.ts";
@@ -13,7 +14,7 @@ export const check = (words: Words) =>
     summary: words.commandLine.check.whatIsWrongWith,
     about: "",
     arguments: [{ name: "<file>", help: words.commandLine.check.theCutListYaml }],
-    options: { json: json(words) },
+    options: inWords(words, { json }),
     examples: ["new blocks > my-quilt.yaml", "check my-quilt.yaml"],
     async run([file = ""], values, io) {
       const input = await readInput(file, io);

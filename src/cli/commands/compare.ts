@@ -3,6 +3,7 @@ import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
+import { inWords } from "../option.ts";
 import * as usual from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { startProgress } from "../progress.ts";
@@ -37,14 +38,14 @@ export const compare = (words: Words) =>
     summary: words.commandLine.compare.waysOfMakingThe,
     about: words.commandLine.compare.plansTheWholeQuilt,
     arguments: [{ name: "<file>", help: words.commandLine.compare.theQuiltFileYaml }],
-    options: {
-      out: usual.out(words),
-      replace: usual.replace(words),
-      json: usual.json(words),
-      style: usual.style(words),
-      budget: usual.budget(words),
-      minutes: minutes(words),
-    },
+    options: inWords(words, {
+      out: usual.out,
+      replace: usual.replace,
+      json: usual.json,
+      style: usual.style,
+      budget: usual.budget,
+      minutes,
+    }),
     examples: [
       "new blocks > my-quilt.yaml",
       "compare my-quilt.yaml",

@@ -7,7 +7,7 @@ import type { Words } from "../../words/index.ts";
 import { fatQuarters, kits, stash, usable } from "../asking.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import { realDisk } from "../disk.ts";
-import { toggle } from "../option.ts";
+import { inWords, toggle } from "../option.ts";
 import { font, json, markdown, out, paper, pdf, png, prefer, replace, style, thorough } from "../options.ts";
 import { poolOf } from "../planning.ts";
 import { readInput } from "../read.ts";
@@ -35,25 +35,25 @@ export const goOn = (words: Words) =>
       { name: "<file>", help: words.commandLine.goOn.theQuiltOrCut },
       { name: "[facts...]", help: words.commandLine.goOn.whatHasHappenedIvory },
     ],
-    options: {
-      out: out(words),
-      undo: undo(words),
-      again: again(words),
-      replace: replace(words),
-      json: json(words),
-      style: style(words),
-      prefer: prefer(words),
-      thorough: thorough(words),
-      stash: stash(words),
-      fatQuarters: fatQuarters(words),
-      kits: kits(words),
-      usable: usable(words),
-      pdf: pdf(words),
-      paper: paper(words),
-      png: png(words),
-      font: font(words),
-      markdown: markdown(words),
-    },
+    options: inWords(words, {
+      out,
+      undo,
+      again,
+      replace,
+      json,
+      style,
+      prefer,
+      thorough,
+      stash,
+      fatQuarters,
+      kits,
+      usable,
+      pdf,
+      paper,
+      png,
+      font,
+      markdown,
+    }),
     examples: [
       "new cut-list > my-cuts.yaml",
       "plan my-cuts.yaml --out mine",

@@ -1,7 +1,7 @@
 import { basename, dirname, resolve } from "node:path";
 import type { Words } from "../../words/index.ts";
-
 import { defineCommand, EXIT } from "../command.ts";
+import { inWords } from "../option.ts";
 import { pageFile, replace } from "../options.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
@@ -17,7 +17,7 @@ export const page = (words: Words) =>
         help: words.commandLine.page.theQuiltToOpen,
       },
     ],
-    options: { out: pageFile(words), replace: replace(words) },
+    options: inWords(words, { out: pageFile, replace }),
     examples: ["page", "new blocks > my-quilt.yaml", "page my-quilt.yaml --out my-quilt.html"],
     async run([file], values, io) {
       const { emptyPage, withQuilt } = await import("../page-file.ts");

@@ -1,8 +1,8 @@
 import { basename, dirname, extname, resolve } from "node:path";
 import { notADrawing } from "../../diagnostics/pictures.ts";
 import type { Words } from "../../words/index.ts";
-
 import { defineCommand, EXIT } from "../command.ts";
+import { inWords } from "../option.ts";
 import { font, pixels, replace } from "../options.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
@@ -23,7 +23,7 @@ export const picture = (words: Words) =>
     summary: words.commandLine.picture.aDrawingAsA,
     about: words.commandLine.picture.makesAPngPicture,
     arguments: [{ name: "<drawings...>", help: words.commandLine.picture.svgDrawings }],
-    options: { width: width(words), font: font(words), replace: replace(words) },
+    options: inWords(words, { width, font, replace }),
     examples: [
       "new blocks > my-quilt.yaml",
       "plan my-quilt.yaml --out mine",

@@ -2,7 +2,7 @@ import type { Diagnostic } from "../../diagnostics/types.ts";
 import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
-import { choice, text, toggle } from "../option.ts";
+import { choice, inWords, text, toggle } from "../option.ts";
 import { json, style } from "../options.ts";
 import { planText } from "../planning.ts";
 
@@ -59,13 +59,13 @@ export const pieces = (words: Words) =>
     summary: words.commandLine.pieces.aQuickAnswerWith,
     about: words.commandLine.pieces.worksOutHowMuch,
     arguments: [{ name: "<sizes...>", help: words.commandLine.pieces.eachAsSizeCount }],
-    options: {
-      width: width(words),
-      unit: unit(words),
-      fixed: fixed(words),
-      style: style(words),
-      json: json(words),
-    },
+    options: inWords(words, {
+      width,
+      unit,
+      fixed,
+      style,
+      json,
+    }),
     examples: [
       'pieces "2 1/2 x 4 1/2:24" "4 1/2:20" --width 42in',
       'pieces "6,5 x 11,5:40" --unit cm --width 107cm --fixed',

@@ -3,6 +3,7 @@ import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
+import { inWords } from "../option.ts";
 import * as usual from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { startProgress } from "../progress.ts";
@@ -34,12 +35,12 @@ export const savings = (words: Words) =>
     summary: words.commandLine.savings.whatWouldSaveChanges,
     about: words.commandLine.savings.plansTheFileWith,
     arguments: [{ name: "<file>", help: words.commandLine.savings.theQuiltFileYaml }],
-    options: {
-      take: take(words),
-      out: changedFile(words),
-      replace: usual.replace(words),
-      json: usual.json(words),
-    },
+    options: inWords(words, {
+      take,
+      out: changedFile,
+      replace: usual.replace,
+      json: usual.json,
+    }),
     examples: [
       "new blocks > my-quilt.yaml",
       "savings my-quilt.yaml",

@@ -3,7 +3,7 @@ import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts
 import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
-import { choice, text, toggle } from "../option.ts";
+import { choice, inWords, text, toggle } from "../option.ts";
 import { json } from "../options.ts";
 import { failWith } from "../report.ts";
 
@@ -75,14 +75,14 @@ export const sizes = (words: Words) =>
       { name: "[unit]", help: words.commandLine.sizes.forExampleFlyingGeese },
       { name: "[size]", help: words.commandLine.sizes.finishedSizeX },
     ],
-    options: {
-      unit: unit(words),
-      seam: seam(words),
-      ruler: ruler(words),
-      rounding: rounding(words),
-      picture: picture(words),
-      json: json(words),
-    },
+    options: inWords(words, {
+      unit,
+      seam,
+      ruler,
+      rounding,
+      picture,
+      json,
+    }),
     examples: [
       "sizes",
       'sizes "flying geese" "4 x 2"',

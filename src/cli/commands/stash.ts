@@ -4,7 +4,7 @@ import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
-import { aboveZero, choice, text } from "../option.ts";
+import { aboveZero, choice, inWords, text } from "../option.ts";
 import { json } from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { readInput } from "../read.ts";
@@ -174,14 +174,14 @@ export const stash = (words: Words) =>
         help: words.commandLine.stash.forAddFabricAnd,
       },
     ],
-    options: {
-      stash: stashOption(words),
-      count: count(words),
-      note: note(words),
-      steps: steps(words),
-      unit: unit(words),
-      json: json(words),
-    },
+    options: inWords(words, {
+      stash: stashOption,
+      count,
+      note,
+      steps,
+      unit,
+      json,
+    }),
     examples: [
       'stash add "Night sea" "21 x 18 in" --count 3 --note "blue drawer"',
       'stash add "Chalk" "1/2 yd"',
