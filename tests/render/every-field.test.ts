@@ -441,7 +441,7 @@ const plans = new Map<string, { plan: Plan; papers: Papers }>();
 function papersOf(plan: Plan, wanted: readonly Paper[]): Papers {
   const { top, making } = plan;
   let made: ReturnType<typeof bookOf> | undefined;
-  const book = () => (made ??= bookOf(plan, english, []));
+  const book = () => (made ??= bookOf(plan, english));
   const of = (paper: Paper, make: () => string): string => (wanted.includes(paper) ? make() : "");
   return {
     text: of("text", () => cuttingSteps(plan, true, english) + makingSteps(plan, english)),

@@ -178,7 +178,7 @@ export function pageOf(book: Book, words: Words): string {
   return `<!DOCTYPE html>\n${page.html}\n`;
 }
 
-/** The cutting book of a plan as a web page. `diagrams`: as for `bookOf`. */
-export function bookPage(plan: Plan, words: Words, diagrams?: readonly string[]): string {
-  return pageOf(bookOf(plan, words, diagrams), words);
+/** The cutting book of a plan as a web page. */
+export function bookPage(plan: Plan, words: Words): string {
+  return pageOf(bookOf(plan, words), words);
 }

@@ -49,22 +49,16 @@ function stepsOf(sections: readonly Section[]): unknown[] {
 
 /**
  * Everything the bench book of a plan says, in order; sections without content are left out.
- * `diagrams` are those of `drawFabric`, one for each fabric, where they are drawn already; `comparison` sets the
- * ways of making side by side, where that was asked.
+ * `comparison` sets the ways of making side by side, where that was asked.
  */
-export function bookOf(
-  plan: Plan,
-  words: Words,
-  diagrams?: readonly string[],
-  comparison: Comparison | null = null,
-): Book {
+export function bookOf(plan: Plan, words: Words, comparison: Comparison | null = null): Book {
   const parts = makingParts(plan, words);
   const sections = [
     buyingSection(plan, words),
     cautionSection(words),
     handSection(plan, words),
     readingSection(plan, words),
-    ...plan.fabrics.map((_, index) => cuttingSection(plan, index, words, diagrams?.[index])),
+    ...plan.fabrics.map((_, index) => cuttingSection(plan, index, words)),
     labelSection(plan, words),
     ...SEWN.map((part) => parts[part] ?? null),
     wasteSection(plan, words),

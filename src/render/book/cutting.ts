@@ -52,9 +52,6 @@ export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string, words:
   return groups.filter(({ steps }) => steps.length > 0);
 }
 
-/** Facts of a diagram's title that stand in the list of what to buy: bought, used, how good. */
-const BOUGHT: ReadonlySet<number> = new Set([0, 1, 5]);
-
 /** What is cut from a fabric, bag by bag: what the letters in its diagram stand for. */
 function bagsOf(plan: Plan, fabric: FabricPlan, words: Words): string {
   const bags = pieceFacts(fabric, plan, words).map(({ letter, count, size }) =>
@@ -83,25 +80,24 @@ function hasBands({ lays }: FabricPlan): boolean {
 }
 
 /** One fabric at the mat: its diagram beside its steps, then what is left of it. */
-export function cuttingSection(plan: Plan, index: number, words: Words, diagram?: string): Section {
+export function cuttingSection(plan: Plan, index: number, words: Words): Section {
   const fabric = plan.fabrics[index];
   if (fabric === undefined) throw new Error(`There is no fabric ${index}`);
   const id = `fabric-${index + 1}`;
   const leftovers = leftoverSizes(fabric, plan, words);
+  const [kinds, bands] = [kindsOf(fabric), hasBands(fabric)];
   const narrow =
-    kindsOf(fabric) > MOST_BESIDE || hasBands(fabric)
+    kinds > MOST_BESIDE || bands
       ? null
-      : (diagram ??
-        drawFabric(plan, index, words, { bare: { room: 60 + 44 * kindsOf(fabric), width: BESIDE_WIDTH } }));
+      : drawFabric(plan, index, words, { bare: { room: 60 + 44 * kinds, width: BESIDE_WIDTH } });
   const wide = narrow === null || sizeOf(narrow).height > TALLEST_BESIDE;
   const svg = wide
-    ? (diagram ??
-      drawFabric(plan, index, words, { bare: { room: hasBands(fabric) ? BAND_ROOM : WIDE_ROOM } }))
+    ? drawFabric(plan, index, words, { bare: { room: bands ? BAND_ROOM : WIDE_ROOM } })
     : narrow;
   const groups = cuttingGroups(plan, fabric, id, words);
   // What is bought, used, spared and proved stands in the list of what to buy.
   const facts = titleFacts(fabric, plan.ruler, words)
-    .filter((_, i) => !BOUGHT.has(i))
+    .filter(({ bought }) => !bought)
     .map(({ caption, value }) => `${caption}: ${value}`);
   const left =
     leftovers.length === 0

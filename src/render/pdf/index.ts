@@ -117,5 +117,5 @@ export function bookPdf(
   words: Words,
   comparison: Comparison | null = null,
 ): Promise<Uint8Array> {
-  return printedBook(bookOf(plan, words, undefined, comparison), options, words);
+  return printedBook(bookOf(plan, words, comparison), options, words);
 }

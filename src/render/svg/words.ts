@@ -84,20 +84,26 @@ export interface Fact {
   value: string;
 }
 
-export function titleFacts(fabric: FabricPlan, ruler: Ruler, words: Words): Fact[] {
+/** Of a diagram's title; `bought` where it stands in the list of what to buy as well. */
+export interface TitleFact extends Fact {
+  bought: boolean;
+}
+
+export function titleFacts(fabric: FabricPlan, ruler: Ruler, words: Words): TitleFact[] {
   const usable = spokenLength(roomToMark(fabric.usable, ruler), ruler);
   const width = formatLength(fabric.width, ruler, { typeset: true });
   const { facts, widthOf } = words.drawings.cutting;
   return [
-    { caption: facts.buy, value: buyWords(fabric, ruler, words) },
+    { caption: facts.buy, value: buyWords(fabric, ruler, words), bought: true },
     {
       caption: facts.used,
       value: fabric.purchase === null ? "–" : spokenLength(fabric.bound.used, ruler),
+      bought: true,
     },
-    { caption: facts.usable, value: fabric.purchase === null ? "–" : widthOf(usable, width) },
-    { caption: facts.inNone, value: wasteShare(fabric, ruler) },
-    { caption: facts.print, value: printWords(fabric, words) },
-    { caption: facts.proof, value: proofWords(fabric, ruler, words) },
+    { caption: facts.usable, value: fabric.purchase === null ? "–" : widthOf(usable, width), bought: false },
+    { caption: facts.inNone, value: wasteShare(fabric, ruler), bought: false },
+    { caption: facts.print, value: printWords(fabric, words), bought: false },
+    { caption: facts.proof, value: proofWords(fabric, ruler, words), bought: true },
   ];
 }
 

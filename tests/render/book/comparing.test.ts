@@ -65,7 +65,7 @@ const comparison: Comparison = {
 test("the ways of making stand in the book when they were compared, and not otherwise", async () => {
   const plan = await smallestPlan();
   expect(pageOf(bookOf(plan, english), english)).not.toContain('id="comparison"');
-  const book = bookOf(plan, english, undefined, comparison);
+  const book = bookOf(plan, english, comparison);
   const section = new JSDOM(pageOf(book, english)).window.document.getElementById("comparison");
   const rows = [...(section?.querySelectorAll("tbody tr") ?? [])].map((row) =>
     [...row.children].map(({ textContent }) => textContent),
