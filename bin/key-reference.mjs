@@ -6,19 +6,21 @@ const IS_DEF = /^#\/\$defs\//;
 /** Definitions that stand for one thing under two names of the schema's own. */
 const heading = (name) => name.replace(/-\d+$/, "");
 
+/** What a node is made of: its items, what it may be instead. */
+function partsOf({ items, then, else: other, anyOf = [], oneOf = [] }) {
+  return [items, then, other, ...anyOf, ...oneOf].filter((part) => part !== undefined);
+}
+
 /** Tables of keys inside a node, however deep: of itself, of its items, of what it may be instead. */
 function tablesIn(node) {
-  const deeper = [node.items, node.then, node.else, ...(node.anyOf ?? []), ...(node.oneOf ?? [])];
   const own = node.properties === undefined ? [] : [node.properties];
-  return [...own, ...deeper.flatMap((part) => (part === undefined ? [] : tablesIn(part)))];
+  return [...own, ...partsOf(node).flatMap(tablesIn)];
 }
 
 function refsIn(node) {
-  const { additionalProperties: more } = node;
-  const parts = [node.items, node.then, node.else, ...(node.anyOf ?? []), ...(node.oneOf ?? [])];
-  const own = node.$ref === undefined ? [] : [node.$ref.replace(IS_DEF, "")];
-  const deeper = typeof more === "object" ? [...parts, more] : parts;
-  return [...own, ...deeper.flatMap((part) => (part === undefined ? [] : refsIn(part)))];
+  const { $ref, additionalProperties: more } = node;
+  const own = $ref === undefined ? [] : [$ref.replace(IS_DEF, "")];
+  return [...own, ...[...partsOf(node), ...(typeof more === "object" ? [more] : [])].flatMap(refsIn)];
 }
 
 const cell = (text) => text.replaceAll("|", "\\|").replaceAll("\n", " ");
@@ -36,7 +38,7 @@ function rowsOf(properties, defs) {
     const [ref] = refsIn(node);
     const named = ref === undefined ? undefined : defs[ref];
     const said = node.description ?? named?.description ?? "";
-    const link = ref === undefined ? "" : ` (see [${heading(ref)}](#${ref.replace(/-\d+$/, "")}))`;
+    const link = ref === undefined ? "" : ` (see [${heading(ref)}](#${heading(ref)}))`;
     return `| \`${key}\` | ${cell(said)}${link} | ${cell(example(node))} |`;
   });
 }

@@ -8,9 +8,11 @@ import { at, walk } from "./walk.ts";
  */
 export function checkStages({ root, name, source }: Lay, { stock = [] }: FabricPlan, plan: Plan): string[] {
   const faults: string[] = [];
-  const reach = Math.min(plan.rulerLength, plan.matLength ?? plan.rulerLength);
-  // A strip that is cut already lies on the mat as it is.
-  const isStrip = source === "fixed" && stock.some((kind) => kind.name === name && kind.strip);
+  // A strip in hand is cut along its length as it lies; the steps say how what is longer than the ruler is cut.
+  const inHand = source === "fixed" && stock.some((kind) => kind.name === name && kind.strip);
+  const reach = inHand
+    ? Number.POSITIVE_INFINITY
+    : Math.min(plan.rulerLength, plan.matLength ?? plan.rulerLength);
   for (const { part: strip } of walk(root)) {
     if (strip.role !== "strip") continue;
     const lying = strip.cut === "along";
@@ -19,13 +21,11 @@ export function checkStages({ root, name, source }: Lay, { stock = [] }: FabricP
       const rows = segment.parts.filter(({ cause }) => cause === null);
       if (rows.length < 2) continue;
       const width = lying ? segment.across : segment.along;
-      if (!isStrip && height > reach)
+      if (height > reach)
         faults.push(
           `${at(segment)} is cut once more in a strip of ${height}, the mat and ruler reach ${reach}`,
         );
-      // A strip in hand may be folded end to end for a cut along it; the steps say where that is needed.
-      if (!isStrip && width > reach)
-        faults.push(`${at(segment)} is cut ${width} along, the ruler reaches ${reach}`);
+      if (width > reach) faults.push(`${at(segment)} is cut ${width} along, the ruler reaches ${reach}`);
       faults.push(...checkRows(segment, rows, lying, width));
     }
   }

@@ -74,10 +74,10 @@ function endsOnMarks(
     whole ? across : across - (across % mark);
   const lasts = (item: number): boolean => {
     const own = sources.filter((source) => source.item === item);
-    const strips = own.reduce((sum, { count }) => sum + count, 0);
-    const length = own.reduce((sum, source) => sum + down(source) * source.count, 0);
-    const run = pieces[item]?.joined;
-    return run !== undefined && length - (strips - 1) * run.loss >= run.length;
+    return reaches(
+      own.map((source) => ({ ...source, across: down(source) })),
+      pieces[item],
+    );
   };
   const items = new Set(sources.map(({ item }) => item).filter(lasts));
   const marked = <S extends Section>(section: S): S => {
@@ -119,14 +119,19 @@ function neededOf(sources: readonly Source[], { pieces }: CutList): Source[] {
   let kept = [...sources];
   const ends = sources.filter(({ whole }) => !whole).sort((a, b) => a.across - b.across);
   for (const end of ends) {
-    const run = pieces[end.item]?.joined;
     const others = kept.filter((source) => source.item === end.item && source !== end);
-    if (run === undefined || others.length === 0) continue;
-    const strips = others.reduce((sum, { count }) => sum + count, 0);
-    const length = others.reduce((sum, { across, count }) => sum + across * count, 0);
-    if (length - (strips - 1) * run.loss >= run.length) kept = kept.filter((source) => source !== end);
+    if (reaches(others, pieces[end.item])) kept = kept.filter((source) => source !== end);
   }
   return kept;
+}
+
+/** Whether sources joined end to end are as long as the run of a piece. */
+function reaches(sources: readonly Source[], piece: CutPiece | undefined): boolean {
+  const run = piece?.joined;
+  if (run === undefined || sources.length === 0) return false;
+  const strips = sources.reduce((sum, { count }) => sum + count, 0);
+  const length = sources.reduce((sum, { across, count }) => sum + across * count, 0);
+  return length - (strips - 1) * run.loss >= run.length;
 }
 
 /** A source as a piece of its own. */
