@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
+import { differing } from "./support/ratchet.ts";
 
 /**
  * Short functions, few parameters, folders one can look over. What is beyond stands in `habits.json` and may only become
@@ -55,13 +56,6 @@ function look(folder = SRC, found: Listed = { lines: {}, parameters: {}, folders
 const found = look();
 if (process.env.HABITS === "count") writeFileSync(LIST, `${JSON.stringify(found, null, 2)}\n`);
 const listed = JSON.parse(readFileSync(LIST, "utf8")) as Listed;
-
-function differing(now: Record<string, number>, before: Record<string, number>, more: boolean): string[] {
-  return [...new Set([...Object.keys(now), ...Object.keys(before)])]
-    .filter((key) => (more ? 1 : -1) * ((now[key] ?? 0) - (before[key] ?? 0)) > 0)
-    .map((key) => `${key}: ${now[key] ?? 0}, listed ${before[key] ?? 0}`)
-    .sort();
-}
 
 describe.each(["lines", "parameters", "folders"] as const)("%s", (habit) => {
   test(`more than ${MOST[habit]} are no more than are listed`, () => {

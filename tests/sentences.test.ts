@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join, relative, sep } from "node:path";
 import ts from "typescript";
 import { describe, expect, test } from "vitest";
+import { differing } from "./support/ratchet.ts";
 
 /**
  * Every sentence stands in `src/words`, and nothing outside reads one back. What has not moved yet is listed in
@@ -109,14 +110,6 @@ function look(): Listed {
 const found = look();
 if (process.env.SENTENCES === "count") writeFileSync(LIST, `${JSON.stringify(found, null, 2)}\n`);
 const listed = JSON.parse(readFileSync(LIST, "utf8")) as Listed;
-
-/** Files that have more, or fewer, than the list says. */
-function differing(now: Record<string, number>, before: Record<string, number>, more: boolean): string[] {
-  return [...new Set([...Object.keys(now), ...Object.keys(before)])]
-    .filter((key) => (more ? 1 : -1) * ((now[key] ?? 0) - (before[key] ?? 0)) > 0)
-    .map((key) => `${key}: ${now[key] ?? 0}, listed ${before[key] ?? 0}`)
-    .sort();
-}
 
 describe.each(["sentences", "readers"] as const)("%s outside words", (kind) => {
   test("are no more than are listed: put a new one in src/words", () => {

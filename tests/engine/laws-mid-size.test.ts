@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { pack, verify } from "../../src/engine/index.ts";
 import type { CuttingStyle, PackingItem, PackingProblem, PackingResult } from "../../src/engine/types.ts";
-import { upTo } from "../support/sweep.ts";
+import { CROSS_CHECKS, upTo } from "../support/sweep.ts";
 import { Dice } from "./exact/random-problems.ts";
 
 /*
@@ -11,8 +11,8 @@ import { Dice } from "./exact/random-problems.ts";
  *     Q costs at least P:   value(Q) >= bound(P)
  */
 
-/** Problems for each law; `CROSS_CHECKS=4` takes four times as many. */
-const SEEDS = upTo(2, 10) * Number(process.env.CROSS_CHECKS ?? 1);
+/** Problems for each law. */
+const SEEDS = upTo(2, 10) * CROSS_CHECKS;
 
 /** Counted work for one answer. */
 const EFFORT = 60;

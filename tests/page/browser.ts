@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
 import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { expect } from "vitest";
 import type { Plan } from "../../src/planning.ts";
 
 /** Chromium of this machine; tests of the page skip, saying so, where there is none. */
@@ -118,6 +119,31 @@ export async function axe(page: Page): Promise<string[]> {
         ),
     );
   });
+}
+
+/** How a page is looked at: by day, by night, and with the colours of the system. */
+export const MODES: readonly BrowserContextOptions[] = [
+  { colorScheme: "light" },
+  { colorScheme: "dark" },
+  { colorScheme: "light", forcedColors: "active", reducedMotion: "reduce" },
+];
+
+/** No accessibility fault; at five widths nothing beside the screen, and every target large enough for a finger. */
+export async function lookAt(page: Page, where: string): Promise<void> {
+  expect(await axe(page), where).toEqual([]);
+  for (const width of [320, 390, 768, 1280, 1920]) {
+    await page.setViewportSize({ width, height: 900 });
+    const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(over, `${where} at ${width}`).toBeLessThanOrEqual(0);
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll("button, summary, input")].flatMap((one) => {
+        const { width, height } = one.getBoundingClientRect();
+        return height > 0 && (height < 43.5 || width < 43.5) ? [one.outerHTML.slice(0, 120)] : [];
+      }),
+    );
+    expect(small, `${where} at ${width}`).toEqual([]);
+  }
+  await page.setViewportSize({ width: 1280, height: 900 });
 }
 
 export const emptyFolder = (): string => mkdtempSync(join(tmpdir(), "crossgrain-page-"));

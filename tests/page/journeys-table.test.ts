@@ -4,7 +4,7 @@ import { unzipSync } from "fflate";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { crossgrain } from "../cli/run.ts";
-import { axe, CHROMIUM, emptyFolder, faultsOf, launch, openPage, savedText } from "./browser.ts";
+import { CHROMIUM, emptyFolder, faultsOf, launch, lookAt, MODES, openPage, savedText } from "./browser.ts";
 import { finger, type Hand, keys, mouse } from "./hands.ts";
 
 /** All journeys: `npm run journeys`. Every run has one short one. */
@@ -230,30 +230,9 @@ describe.skipIf(CHROMIUM === null)("at the table", () => {
   test.skipIf(!ALL)(
     "at the mat and at the machine: no accessibility fault, no sideways scroll, every target 44 px",
     async () => {
-      const widths = [320, 390, 768, 1280, 1920];
-      const modes = [
-        { colorScheme: "light" },
-        { colorScheme: "dark" },
-        { colorScheme: "light", forcedColors: "active", reducedMotion: "reduce" },
-      ];
-      for (const mode of modes) {
-        const page = await openPage(browser, mode as object);
-        const look = async (where: string) => {
-          expect(await axe(page), `${where} ${JSON.stringify(mode)}`).toEqual([]);
-          for (const width of widths) {
-            await page.setViewportSize({ width, height: 900 });
-            const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-            expect(over, `${where} at ${width}`).toBeLessThanOrEqual(0);
-            const small = await page.evaluate(() =>
-              [...document.querySelectorAll("button, summary, input")].flatMap((one) => {
-                const { width, height } = one.getBoundingClientRect();
-                return height > 0 && (height < 43.5 || width < 43.5) ? [one.outerHTML.slice(0, 120)] : [];
-              }),
-            );
-            expect(small, `${where} at ${width}`).toEqual([]);
-          }
-          await page.setViewportSize({ width: 1280, height: 900 });
-        };
+      for (const mode of MODES) {
+        const page = await openPage(browser, mode);
+        const look = (where: string) => lookAt(page, `${where} ${JSON.stringify(mode)}`);
         await chalkOnMat(page);
         await page.getByRole("button", { name: "Strip 1 is cut" }).click();
         await planned(page);

@@ -5,11 +5,12 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { formatMeasure } from "../../src/planning.ts";
 import { crossgrain } from "../cli/run.ts";
 import {
-  axe,
   CHROMIUM,
   emptyFolder,
   faultsOf,
   launch,
+  lookAt,
+  MODES,
   openPage,
   planOfCommandLine,
   planOnPage,
@@ -89,30 +90,9 @@ describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
   test.skipIf(!ALL)(
     "no accessibility fault, no sideways scroll, every target 44 px",
     async () => {
-      const widths = [320, 390, 768, 1280, 1920];
-      const modes = [
-        { colorScheme: "light" },
-        { colorScheme: "dark" },
-        { colorScheme: "light", forcedColors: "active", reducedMotion: "reduce" },
-      ];
-      for (const mode of modes) {
-        const page = await openPage(browser, mode as object);
-        const look = async (where: string) => {
-          expect(await axe(page), where).toEqual([]);
-          for (const width of widths) {
-            await page.setViewportSize({ width, height: 900 });
-            const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-            expect(over, `${where} at ${width}`).toBeLessThanOrEqual(0);
-            const small = await page.evaluate(() =>
-              [...document.querySelectorAll("button, summary, input")].flatMap((one) => {
-                const { width, height } = one.getBoundingClientRect();
-                return height > 0 && (height < 43.5 || width < 43.5) ? [one.outerHTML.slice(0, 120)] : [];
-              }),
-            );
-            expect(small, `${where} at ${width}`).toEqual([]);
-          }
-          await page.setViewportSize({ width: 1280, height: 900 });
-        };
+      for (const mode of MODES) {
+        const page = await openPage(browser, mode);
+        const look = (where: string) => lookAt(page, where);
         await look("first open");
         await page.getByRole("button", { name: /^Lantern Lane/ }).click();
         await settled(page);

@@ -14,3 +14,6 @@ export const firstOf = <T>(list: readonly T[], few: number): readonly T[] =>
 /** One in `step` of a list, beginning with the first, or the whole of it in a whole sweep. */
 export const oneIn = <T>(step: number, list: readonly T[]): readonly T[] =>
   SWEEP ? list : list.filter((_, i) => i % step === 0);
+
+/** How many times as many random problems are held to an exact model or a law: `CROSS_CHECKS=12` makes some 7,000 of them. */
+export const CROSS_CHECKS = Number(process.env.CROSS_CHECKS ?? 1);

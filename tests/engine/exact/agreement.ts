@@ -1,6 +1,7 @@
 import { expect } from "vitest";
 import { pack, verify } from "../../../src/engine/index.ts";
 import type { PackingProblem } from "../../../src/engine/types.ts";
+import { CROSS_CHECKS } from "../../support/sweep.ts";
 
 /** Counted work the engine gets for a small problem: far more than it needs. */
 const EFFORT = 5000;
@@ -21,15 +22,12 @@ export async function expectLeast(problem: PackingProblem, least: number, label:
   expect(answer, told).toEqual({ status, value: least, bound: least });
 }
 
-/** How many times as many seeds each check takes: `CROSS_CHECKS=12` makes some 7,000 problems of them. */
-const TIMES = Number(process.env.CROSS_CHECKS ?? 1);
-
 /** Runs one check for each seed from `first` to `last`, and for so many times more in a long run. */
 export async function forSeeds(
   first: number,
   last: number,
   check: (seed: number) => Promise<void>,
 ): Promise<void> {
-  const end = first - 1 + TIMES * (last - first + 1);
+  const end = first - 1 + CROSS_CHECKS * (last - first + 1);
   for (let seed = first; seed <= end; seed++) await check(seed);
 }

@@ -66,7 +66,11 @@ function inOneStrip(strips: readonly Extent[][], width: number): number[] {
 
 /** Least length of a width of fabric that holds each state in strips only. */
 function lengthsFromStrips(space: SubsetSpace, strips: readonly Extent[][], width: number): number[] {
-  const oneStrip = inOneStrip(strips, width);
+  return lengthsOf(space, inOneStrip(strips, width));
+}
+
+/** Least height of strips one above another that hold each state; `oneStrip` is that of the lowest single one. */
+export function lengthsOf(space: SubsetSpace, oneStrip: readonly number[]): number[] {
   const lengths = [0];
   for (let state = 1; state < space.size; state++) {
     let best = Number.POSITIVE_INFINITY;
@@ -79,7 +83,7 @@ function lengthsFromStrips(space: SubsetSpace, strips: readonly Extent[][], widt
 }
 
 /** Costs when one more sheet may be used for any part it holds. */
-function withOneMore(
+export function withOneMore(
   space: SubsetSpace,
   cost: readonly number[],
   held: readonly boolean[],

@@ -1,5 +1,6 @@
 import type { NestLie } from "../../../src/engine/nested/nest.ts";
 import type { PackingItem, PackingProblem } from "../../../src/engine/types.ts";
+import { lengthsOf, withOneMore } from "./by-subsets.ts";
 import { type SubsetSpace, subsetSpace } from "./subsets.ts";
 
 /** What stands in one strip by itself: how far along it, and how high. */
@@ -71,16 +72,6 @@ function lowestStrips(
   });
 }
 
-/** Least heights that hold each state in strips. */
-function stacked(space: SubsetSpace, strips: readonly number[]): number[] {
-  const heights = [0];
-  for (let state = 1; state < space.size; state++)
-    heights.push(
-      Math.min(...space.anchoredPartsOf(state).map((part) => strips[part]! + heights[state - part]!)),
-    );
-  return heights;
-}
-
 /**
  * Least cost of a tiny problem of shapes that nest and rectangles, in strips of strips-2, from fixed pieces and a roll:
  * worked through state by state, from the definition of a run alone. Infinity when nothing holds it all.
@@ -88,23 +79,15 @@ function stacked(space: SubsetSpace, strips: readonly number[]): number[] {
 export function leastCostOfNested({ items, roll, sheets }: PackingProblem): number {
   const space = subsetSpace(items.map(({ demand }) => demand));
   const inStrips = (run: "across" | "along", width: number): number[] =>
-    stacked(space, lowestStrips(space, items, run, width));
+    lengthsOf(space, lowestStrips(space, items, run, width));
   let cost = Array.from({ length: space.size }, (_, state) => (state === 0 ? 0 : Number.POSITIVE_INFINITY));
   for (const { across, along, available, cost: price, firstCut } of sheets) {
     const upright = inStrips("across", across);
     const sideways = firstCut === "either" ? inStrips("along", along) : null;
-    const holds = (state: number): boolean =>
-      upright[state]! <= along || (sideways !== null && sideways[state]! <= across);
-    for (let copy = 0; copy < (available ?? 0); copy++)
-      cost = cost.map((now, state) =>
-        Math.min(
-          now,
-          ...space
-            .partsOf(state)
-            .filter(holds)
-            .map((part) => cost[state - part]! + price),
-        ),
-      );
+    const held = upright.map(
+      (height, state) => state > 0 && (height <= along || (sideways !== null && sideways[state]! <= across)),
+    );
+    for (let copy = 0; copy < (available ?? 0); copy++) cost = withOneMore(space, cost, held, price);
   }
   if (roll === null) return cost[space.full]!;
   const lengths = inStrips("across", roll.width);
