@@ -48,10 +48,10 @@ export function breakMark(box: Box): SceneNode[] {
 }
 
 /** A strip's number in a dark lozenge; the box is the lozenge's own. */
-export function numberMark(text: string, box: Box): SceneNode[] {
+export function numberMark(text: string, box: Box, upwards = false): SceneNode[] {
   return [
-    rect(box, { fill: INK }, box.height / 2),
-    textIn(text, box, { size: 8.5, bold: true, fill: PAPER, anchor: "middle" }),
+    rect(box, { fill: INK }, Math.min(box.width, box.height) / 2),
+    textIn(text, box, { size: 8.5, bold: true, fill: PAPER, anchor: "middle" }, upwards),
   ];
 }
 

@@ -182,12 +182,19 @@ function coveredBy(node: SceneNode): Box | null {
 
 const BAND_PILL = { height: 12, least: 15, edge: 5, step: 4, air: 2 } as const;
 
+/** The badge of a band for a number so wide: a narrow band gets a narrow one, a narrower one whose number reads upwards. */
+function bandPill(wide: number, room: number): { width: number; height: number; upwards: boolean } {
+  const { height, least } = BAND_PILL;
+  const width = Math.min(Math.max(least, wide + 7), Math.max(wide + 2, room - 2));
+  return width <= room - 1
+    ? { width, height, upwards: false }
+    : { width: height, height: Math.max(least, wide + 7), upwards: true };
+}
+
 /** A band's number as near its head as it is clear of letters and arrows. */
 function bandNumber(box: Box, number: number, others: readonly SceneNode[]): SceneNode[] {
-  const { height, least, edge, step, air } = BAND_PILL;
-  const wide = textWidth(`${number}`, PILL_SIZE, true);
-  // A narrow band gets a narrow badge.
-  const width = Math.min(Math.max(least, wide + 7), Math.max(wide + 2, box.width - 2));
+  const { edge, step, air } = BAND_PILL;
+  const { width, height, upwards } = bandPill(textWidth(`${number}`, PILL_SIZE, true), box.width);
   if (width > box.width - 1) return [];
   const taken = others.flatMap((node) => {
     const covered = coveredBy(node);
@@ -198,7 +205,7 @@ function bandNumber(box: Box, number: number, others: readonly SceneNode[]): Sce
   const x = box.x + (box.width - width) / 2;
   for (let y = box.y + edge; y + height + edge <= box.y + box.height; y += step) {
     const pill = { x, y, width, height };
-    if (!taken.some((other) => overlap(other, pill))) return numberMark(`${number}`, pill);
+    if (!taken.some((other) => overlap(other, pill))) return numberMark(`${number}`, pill, upwards);
   }
   return [];
 }
