@@ -31,7 +31,7 @@ export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { sizesCsv } from "./render/csv/sizes.ts";
 export { unitsCsv } from "./render/csv/units.ts";
 export { fileNamePart } from "./render/files/file-name.ts";
-export type { OnPaper } from "./render/files/plan-files.ts";
+export type { PatternSource } from "./render/files/plan-files.ts";
 export type * from "./render/json/index.ts";
 export {
   arrangementsJson,

@@ -40,7 +40,7 @@ export { sewingParts } from "./render/book/sewing-parts.ts";
 export { typeset } from "./render/book/typeset.ts";
 export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { unitsCsv } from "./render/csv/units.ts";
-export { type OnPaper, planFiles } from "./render/files/index.ts";
+export { type PatternSource, planFiles } from "./render/files/plan-files.ts";
 export { planJson } from "./render/json/index.ts";
 export {
   drawBlock,

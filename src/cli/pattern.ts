@@ -1,4 +1,4 @@
-import type { OnPaper } from "../index.ts";
+import type { PatternSource } from "../index.ts";
 import { EXIT, type ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";
 import { type Planned, type PlanningValues, poolOf } from "./planning.ts";
@@ -14,7 +14,7 @@ export async function patternFor(
   typed: string | null,
   values: Pick<PlanningValues, "json">,
   io: Io,
-): Promise<{ value: OnPaper | null } | { code: ExitCode }> {
+): Promise<{ value: PatternSource | null } | { code: ExitCode }> {
   const { nothingToRepeat, quickSolve, readSizes, sizesBeside, wholeSizes } = await import("../index.ts");
   if (spec.kind !== "quilt" || plan.top === null) {
     return typed === null

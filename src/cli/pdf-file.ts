@@ -1,5 +1,5 @@
 import type { Comparison } from "../choices/comparison.ts";
-import type { OnPaper } from "../index.ts";
+import type { PatternSource } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
 import type { Fonts } from "./fonts.ts";
@@ -57,7 +57,7 @@ export async function pdfFile(
 /** The pattern as a PDF. */
 export async function patternFile(
   plan: Plan,
-  pattern: OnPaper,
+  pattern: PatternSource,
   paper: Paper | null,
   fonts: Fonts,
   words: Words,

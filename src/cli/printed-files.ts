@@ -1,6 +1,6 @@
 import { resolve } from "node:path";
 import type { Comparison } from "../choices/comparison.ts";
-import type { OnPaper } from "../index.ts";
+import type { PatternSource } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
 import type { Io } from "./io.ts";
@@ -47,7 +47,7 @@ export async function printedFiles(
   results: Files,
   asked: Printing,
   comparison: Comparison | null,
-  pattern: OnPaper | null,
+  pattern: PatternSource | null,
   io: Io,
 ): Promise<Files> {
   const { pdf, paper, png, font, markdown } = asked;

@@ -1,6 +1,6 @@
 import {
   english,
-  type OnPaper,
+  type PatternSource,
   type Plan,
   type planSpec,
   quickSolve,
@@ -13,7 +13,7 @@ import {
 } from "../../planning.ts";
 
 /** What a pattern is made of besides the plan, and why a size of it could not be planned. */
-export interface PatternMade extends OnPaper {
+export interface PatternMade extends PatternSource {
   problem: string;
 }
 

@@ -1,2 +1,2 @@
 export { fileNamePart } from "./file-name.ts";
-export { type OnPaper, planFiles } from "./plan-files.ts";
+export { planFiles } from "./plan-files.ts";

@@ -18,7 +18,7 @@ import { buyList, cuttingSteps, makingSteps, wasteTable } from "../text/index.ts
 import { fileNamePart } from "./file-name.ts";
 
 /** What a pattern is made of besides the plan. */
-export interface OnPaper {
+export interface PatternSource {
   told: PatternSpec;
   sizes: PatternSize[];
 }
@@ -35,7 +35,7 @@ const named = <T>(all: readonly T[], name: (one: T, i: number) => string, svg: (
  * Every file of a plan but `plan.json`, by name: its bench book, the pattern of a quilt, lists and steps as text, tables, a
  * drawing for each fabric. The command line and the page hand out the same.
  */
-export function planFiles(plan: Plan, words: Words, pattern: OnPaper | null): Record<string, string> {
+export function planFiles(plan: Plan, words: Words, pattern: PatternSource | null): Record<string, string> {
   const { top, making, fabrics, ruler } = plan;
   const foundation = making?.foundation ?? null;
   const sewn = top !== null && making !== undefined;
