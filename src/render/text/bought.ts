@@ -25,12 +25,12 @@ export function askedFor(
 /** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
 export function boughtWords(
   { purchase, sold, stock = [], done }: FabricPlan,
-  { decimal }: Pick<Ruler, "decimal">,
+  { decimal, language }: Pick<Ruler, "decimal" | "language">,
   words: Words,
 ): string {
   const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
   const all = [
-    ...(purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { decimal })]),
+    ...(purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { decimal, language })]),
     ...readyCut(shop, words),
   ];
   if (all.length > 0)
@@ -101,7 +101,8 @@ export function stackedWords(
   words: Words,
 ): string {
   if (stacked === undefined || purchase === null) return "";
-  const length = (ticks: number) => formatMeasure(ticks, sold.unit, { decimal: ruler.decimal });
+  const length = (ticks: number) =>
+    formatMeasure(ticks, sold.unit, { decimal: ruler.decimal, language: ruler.language });
   const { cost } = stacked.purchase;
   const saved =
     cost === null || purchase.cost === null
@@ -116,7 +117,10 @@ export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan
   if (mistakes === undefined) return "";
   const said = ({ width, more, cost }: typeof mistakes.usual) => ({
     width: formatLength(width, plan.ruler),
-    more: more === 0 ? "" : formatMeasure(more, sold.unit, { decimal: plan.ruler.decimal }),
+    more:
+      more === 0
+        ? ""
+        : formatMeasure(more, sold.unit, { decimal: plan.ruler.decimal, language: plan.ruler.language }),
     cost: more === 0 || cost === null ? "" : money(cost, price?.currency ?? "", plan.ruler),
   });
   return words.cutting.mistake(said(mistakes.usual), said(mistakes.worst));
