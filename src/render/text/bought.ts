@@ -101,7 +101,9 @@ export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan
     kind === null || kind.trim === 0
       ? ""
       : words.cutting.trimmedFirst(formatLength(kind.trim, plan.ruler), size);
-  return words.cutting.onPieces(lay.name, alike, kind?.strip === true, trimmed);
+  const at = fabric.lays.indexOf(lay);
+  const another = fabric.lays.some(({ name }, i) => i < at && name === lay.name);
+  return words.cutting.onPieces(lay.name, alike, kind?.strip === true, trimmed, another);
 }
 
 /** For every lay how often one just like it is cut, at the first of them; 0 at the others, which need no words. */

@@ -160,8 +160,8 @@ export const cutting = {
     "one-way-along": "one-way print, up along the selvage",
     "one-way-across": "one-way print, up toward a selvage",
   },
-  onPieces: (name: string, alike: number, isStrip: boolean, trimmed: string) =>
-    `On ${alike === 1 ? `one ${name}` : severalOf(name)}${isStrip ? ", cut already" : ""}${
+  onPieces: (name: string, alike: number, isStrip: boolean, trimmed: string, another: boolean) =>
+    `On ${alike === 1 ? `${another ? "another" : "one"} ${name}` : `${another ? "other " : ""}${severalOf(name)}`}${isStrip ? ", cut already" : ""}${
       alike === 1 ? "" : ` (${alike}, each cut the same)`
     }${trimmed}:`,
   trimmedFirst: (edge: string, size: string) => `, after trimming ${edge} off every edge, to ${size}`,
