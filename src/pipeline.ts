@@ -36,6 +36,8 @@ export interface PlanOptions {
   kits: number;
   /** Usable width to try on every fabric of a usual width; null: as the file says. */
   usable: Ticks | null;
+  /** Where every bolt is taken to end; null or absent: as the file says. */
+  bolt?: Ticks | null;
   /** Cloth used before any is bought, by fabric. */
   toHand: readonly ClothFor[];
   /** Fabrics of which nothing may be bought. */
@@ -97,7 +99,7 @@ export async function planQuilt(
 
 /** The same from a spec that is already in hand. */
 export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): Promise<Outcome<Plan>> {
-  const asked = options.usable === null ? spec : onBoltsOf(options.usable, spec);
+  const asked = onBoltsOf(options, spec);
   const { value, diagnostics } = listAll(asked);
   return value === null ? { value, diagnostics } : planListed(asked, value, diagnostics, options, solve);
 }

@@ -6,7 +6,7 @@ import type { Spec } from "../spec/index.ts";
 import type { Stash } from "../stash/index.ts";
 import type { Words } from "../words/index.ts";
 
-import { readWidth } from "./asking.ts";
+import { readBolt, readWidth } from "./asking.ts";
 import { EXIT, type ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";
 import { startProgress } from "./progress.ts";
@@ -29,6 +29,8 @@ export interface Beside {
   kits: number;
   /** Usable width to try, as typed. */
   usable: string | null;
+  /** Where every bolt ends, as typed. */
+  bolt?: string | null;
   /** File with cloth to use first. */
   stash: string | null;
   fatQuarters: boolean;
@@ -132,8 +134,14 @@ export async function planText(
     io.talk(`error: ${width.problem}\n`);
     return { code: EXIT.usage };
   }
+  const ends = beside.bolt == null ? null : await readBolt(beside.bolt, spec.defaultUnit, io.words);
+  if (ends !== null && "problem" in ends) {
+    io.talk(`error: ${ends.problem}\n`);
+    return { code: EXIT.usage };
+  }
   const usual = await optionsOf(values, io);
-  const options = { ...usual, kits: beside.kits, usable: width?.value ?? null, suggestStacks: true };
+  const bolts = { usable: width?.value ?? null, bolt: ends?.value ?? null };
+  const options = { ...usual, kits: beside.kits, ...bolts, suggestStacks: true };
   const pool = await poolOf(io, options, true);
   const sources = { stash, fatQuarters: beside.fatQuarters };
   const solve = amountsOnly ? withoutEasing(quickSolve(pool.solve)) : pool.solve;

@@ -172,7 +172,7 @@ async function begin(
   solve: Solve,
 ): Promise<Outcome<State>> {
   const planned = await planWith(spec, options, { stash: null, fatQuarters }, solve);
-  const asked = options.usable === null ? spec : onBoltsOf(options.usable, spec);
+  const asked = onBoltsOf(options, spec);
   const listed = listAll(asked);
   if (planned.value === null || listed.value === null)
     return { value: null, diagnostics: planned.diagnostics };

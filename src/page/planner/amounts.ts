@@ -72,7 +72,10 @@ export function amountsOf(plan: Plan): Amounts {
           cost: mix?.cost ?? purchase?.cost ?? null,
           price: priceOf(fabric, plan),
           uncut: sturdiness.spareLength,
-          proven: mix === undefined ? bound.purchaseProven || bound.lengthProven : mix.proven,
+          proven:
+            mix === undefined
+              ? bound.purchaseProven || (bound.lengthProven && purchase?.lengths === undefined)
+              : mix.proven,
           pieces: pieceFacts(fabric, plan, tongue).map(({ letter, count, size, uses }) => ({
             letter,
             count,

@@ -55,7 +55,8 @@ export function proofWords(fabric: FabricPlan, ruler: Ruler, words: Words): stri
     return mix.cost === null ? proof.mixFewest : proof.mixCheapest;
   }
   if (fabric.purchase === null) return proof.nothing;
-  if (bound.lengthProven) return proof.shortest;
+  if (bound.lengthProven && (bound.purchaseProven || fabric.purchase.lengths === undefined))
+    return proof.shortest;
   const gap = spokenLength(Math.max(0, bound.used - bound.least), ruler);
   return bound.purchaseProven ? proof.within(gap) : proof.open(gap);
 }

@@ -1,6 +1,6 @@
 import { formatLength, formatMeasure, formatSize } from "../../length/index.ts";
 import type { Ruler } from "../../length/types.ts";
-import type { FabricPlan, FixedStock, Lay, Plan } from "../../plan/types.ts";
+import type { FabricPlan, FixedStock, Lay, Plan, Purchase } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { money } from "./money.ts";
 
@@ -30,12 +30,30 @@ export function boughtWords(
 ): string {
   const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
   const all = [
-    ...(purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { decimal, language })]),
+    ...(purchase === null ? [] : [yardageWords(purchase, sold.unit, { decimal, language }, words)]),
     ...readyCut(shop, words),
   ];
   if (all.length > 0)
     return done === undefined ? words.cutting.together(all) : words.cutting.more(words.cutting.together(all));
   return done === undefined ? words.cutting.noPurchase : words.cutting.nothingMore;
+}
+
+/** A length as the shop says it; where one bolt is too short, with what comes from each: equal ones told together. */
+function yardageWords(
+  { length, lengths = [] }: Purchase,
+  unit: FabricPlan["sold"]["unit"],
+  { decimal, language }: Pick<Ruler, "decimal" | "language">,
+  words: Words,
+): string {
+  const said = (ticks: number) => formatMeasure(ticks, unit, { decimal, language });
+  if (lengths.length === 0) return said(length);
+  const runs: { first: number; last: number; length: string }[] = [];
+  for (const [i, one] of lengths.entries()) {
+    const before = runs.at(-1);
+    if (before?.length === said(one.length)) before.last = i + 1;
+    else runs.push({ first: i + 1, last: i + 1, length: said(one.length) });
+  }
+  return words.cutting.fromBolts(said(length), runs);
 }
 
 /** What a fabric costs in hundredths; null without a price. */
@@ -67,7 +85,15 @@ export function stockOfLay({ stock = [] }: FabricPlan, lay: Lay): FixedStock | n
 
 /** `On fat quarters (2, each cut the same):`, `On the bolt:`. */
 export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan, words: Words): string {
-  if (lay.source === "bolt") return words.cutting.onBolt;
+  if (lay.source === "bolt") {
+    const at = fabric.lays.filter(({ source }) => source === "bolt").indexOf(lay);
+    const { length } = fabric.purchase?.lengths?.[at] ?? {};
+    if (length === undefined) return words.cutting.onBolt;
+    return words.cutting.onBoltOf(
+      at + 1,
+      formatMeasure(length, fabric.sold.unit, { decimal: plan.ruler.decimal }),
+    );
+  }
   if (lay.name === words.cutting.lengthInHand) return words.cutting.onLength;
   const kind = stockOfLay(fabric, lay);
   const size = formatSize(lay.across, lay.along, plan.ruler);

@@ -166,6 +166,14 @@ export const cutting = {
     }${trimmed}:`,
   trimmedFirst: (edge: string, size: string) => `, after trimming ${edge} off every edge, to ${size}`,
   onBolt: "On the bolt:",
+  onBoltOf: (number: number, length: string) => `On bolt ${number}, of which you have ${length}:`,
+  /** A bolt that is too short for all: what is bought of each. */
+  fromBolts: (total: string, runs: readonly { first: number; last: number; length: string }[]) =>
+    `${total} (${runs
+      .map(({ first, last, length }) =>
+        first === last ? `${length} from bolt ${first}` : `${length} from each of bolts ${first} to ${last}`,
+      )
+      .join(", ")})`,
   lengthInHand: "rest of the bolt",
   onLength: "On the rest of the bolt:",
   fullWidthSize: (width: string) => `${width} x ${FULL_WIDTH}`,
