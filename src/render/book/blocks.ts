@@ -3,7 +3,7 @@ import { safeColour } from "../svg/palette.ts";
 import type { Block, Card, Cell, Label, Step, StepGroup, Table } from "./content.ts";
 import { lineTextures } from "./line-textures.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
-import { cardForm, cardLines, pictureRows } from "./measure.ts";
+import { COLUMNS, cardForm, cardLines, pictureRows } from "./measure.ts";
 
 /** A small square in a fabric's own colour. It says nothing that the name beside it does not. */
 export function swatchMark(colour: string): Markup {
@@ -142,10 +142,11 @@ export function widthClass(width: number): string {
 
 function cardMarkup(card: Card): Markup {
   const { span, beside } = cardForm(card);
-  const pictures = pictureRows(card, beside ? span - 1 : span).flat();
+  const pictures = pictureRows(card, beside ?? span).flat();
+  const wide = span * 2 > COLUMNS ? " wide" : "";
   return element(
     "div",
-    { class: `card span-${span}${beside ? " aside" : ""}` },
+    { class: `card span-${span}${wide}${beside === null ? "" : ` aside of-${beside}`}` },
     pictures.length === 0
       ? null
       : element(

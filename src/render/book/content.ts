@@ -87,10 +87,12 @@ export interface Card {
   form?: CardForm;
 }
 
-/** Thirds of the page a card takes, and whether its words stand beside its pictures. */
+/** How a card is set on the twelve columns of a page. */
 export interface CardForm {
-  span: 1 | 2 | 3;
-  beside: boolean;
+  /** Columns it takes. */
+  span: number;
+  /** Columns of its pictures where its words stand beside them; null where they stand below. */
+  beside: number | null;
 }
 
 export type Block =

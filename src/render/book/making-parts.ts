@@ -125,7 +125,7 @@ function overview(svg: string | null, lines: readonly string[]): Block[] {
   const said = lines.map((line) => sentence(line.trim())).filter((line) => line !== "");
   if (svg === null) return list(lines);
   const pictures = [{ svg, ...sizeOf(svg), caption: "" }];
-  return [{ kind: "cards", cards: [{ number: "", pictures, lines: said, form: { span: 3, beside: true } }] }];
+  return [{ kind: "cards", cards: [{ number: "", pictures, lines: said }] }];
 }
 
 /** Steps beside their drawing, the title of the only group left to the section. */
