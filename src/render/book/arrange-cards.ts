@@ -2,12 +2,12 @@ import type { Card, CardForm } from "./content.ts";
 import { COLUMNS, cardHigh, columnsFor, GAP, pictureRows } from "./measure.ts";
 
 /*
- * Cards stand in rows of twelve columns, in order. How each is set is chosen for all of them together, so that they take
+ * Cards stand in rows of narrow columns, in order. How each is set is chosen for all of them together, so that they take
  * the least height: words under their pictures, or beside them where columns would stay empty.
  */
 
 /** Columns that words are set in: narrower ones read badly, wider ones where there is room. */
-const WORDS = [3, 4, 5, 6, 8] as const;
+const WORDS = [6, 8, 10, 12, 16] as const;
 
 interface Formed {
   form: CardForm;

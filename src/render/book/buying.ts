@@ -14,7 +14,7 @@ import type { Cell, Section, Table } from "./content.ts";
 import { sentence, typeset } from "./typeset.ts";
 
 /** Uses told of one fabric; the rest are counted. */
-const MOST_USES = 6;
+const MOST_USES = 3;
 /** Letters of a price that may be broken over lines. */
 const LONG_PRICE = 14;
 

@@ -87,7 +87,7 @@ export interface Card {
   form?: CardForm;
 }
 
-/** How a card is set on the twelve columns of a page. */
+/** How a card is set on the columns of a page. */
 export interface CardForm {
   /** Columns it takes. */
   span: number;

@@ -19,8 +19,8 @@ import { pressingLines } from "../text/making-pressing.ts";
 import { partsOver } from "../text/over.ts";
 import { topLines } from "../text/rows.ts";
 import { unitGroups } from "../text/unit-groups.ts";
-import { toldGroup } from "../text/unit-told.ts";
-import type { Block, Section, Table } from "./content.ts";
+import { type ToldGroup, toldGroup } from "../text/unit-told.ts";
+import type { Block, Card, Section, Table } from "./content.ts";
 import { sizeOf } from "./measure.ts";
 import { stepGroups } from "./told-steps.ts";
 import { sentence, typeset } from "./typeset.ts";
@@ -58,6 +58,27 @@ function bagTable(
   };
 }
 
+/** Letters of what is said after a unit up to which it stands with the last step. */
+const SHORT = 160;
+
+/** The cards of a unit; what is said of all its steps stands in the first and the last where it is short. */
+function toldWithCards({ head, after, runs }: ToldGroup, cards: Card[]): Block[] {
+  const lines = (some: readonly string[]): string[] =>
+    some.map((line) => sentence(line.trim())).filter((line) => line !== "");
+  const once = runs.filter(({ from }) => from <= 1).length === 1;
+  const [first, last] = [cards[0], cards.at(-1)];
+  if (!once || first === undefined || last === undefined)
+    return [
+      ...list(head).map((block) => ({ ...block, keep: true as const })),
+      { kind: "cards", cards },
+      ...list(after),
+    ];
+  first.lines = [...lines(head), ...first.lines];
+  const ending = lines(after).join(" ");
+  if (ending.length <= SHORT) last.lines = [...last.lines, ...lines(after)];
+  return [{ kind: "cards", cards }, ...(ending.length <= SHORT ? [] : list(after))];
+}
+
 function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
   const { fabrics, ruler } = plan;
   const groups = unitGroups(plan, words);
@@ -73,9 +94,7 @@ function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Blo
       ...(said.table === null
         ? []
         : [{ kind: "table" as const, table: bagTable(said.table, words), keep: true as const }]),
-      ...list(said.head).map((block) => ({ ...block, keep: true as const })),
-      { kind: "cards", cards: unitCards(said, own) },
-      ...list(said.after),
+      ...toldWithCards(said, unitCards(said, own)),
     ];
   });
   if (told.length === 0) return [];

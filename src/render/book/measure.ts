@@ -45,12 +45,12 @@ export const TYPE = {
 
 /** Points between things. */
 export const GAP = {
-  block: 8,
-  section: 14,
-  item: 2.5,
-  step: 3.6,
+  block: 7,
+  section: 12,
+  item: 2,
+  step: 3,
   column: 14,
-  card: 9,
+  card: 8,
   tick: 17,
   cell: 8,
   row: 4.4,
@@ -187,7 +187,7 @@ export function columnsFor({ width }: Pick<Card["pictures"][number], "width">): 
 export function cardForm({ pictures, form }: Card): CardForm {
   if (form !== undefined) return form;
   const wide = sum(pictures.map(columnsFor));
-  return { span: wide === 0 ? COLUMNS : Math.min(COLUMNS, Math.max(4, wide)), beside: null };
+  return { span: wide === 0 ? COLUMNS : Math.min(COLUMNS, Math.max(8, wide)), beside: null };
 }
 
 /** Pictures of a card in rows of so many columns. */

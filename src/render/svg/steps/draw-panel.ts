@@ -13,7 +13,7 @@ export const COLUMNS = 3;
 export const BETWEEN = 12;
 /** A column, and what pictures leave free in it on either side. */
 const COLUMN = (PAGE_WIDTH - (COLUMNS - 1) * BETWEEN) / COLUMNS;
-const EDGE = 9;
+const EDGE = 7;
 const SIGN = 24;
 const SAYS = 13;
 /** Between two rows of pictures in a panel: an arrow down stands in it. */
@@ -162,7 +162,7 @@ export function layPanel(
   const down = pile && lowest !== undefined ? LOWEST / lowest : best.scale;
   const room = inner - beforeWords;
   const head = wrap(panel.says, room, HEAD_SIZE, widths.length === 0 ? 2 : SNUG_LINES);
-  const headHeight = Math.max(badge === 0 ? 0 : 14, head.length * HEAD_LINE) + 9;
+  const headHeight = Math.max(badge === 0 ? 0 : 14, head.length * HEAD_LINE) + 6;
   const rows = best.lines.map((figures): Row => {
     const boxes = figures.map(extentOf);
     return {
@@ -177,7 +177,7 @@ export function layPanel(
     ({ figures, heights }) => Math.max(...heights) + 2 * roomOf(figures) + (says(figures) ? SAYS + 3 : 0),
   );
   const height =
-    EDGE + headHeight + rowHeights.reduce((a, b) => a + b, 0) + (rows.length - 1) * ROW_GAP + EDGE + 4;
+    EDGE + headHeight + rowHeights.reduce((a, b) => a + b, 0) + (rows.length - 1) * ROW_GAP + EDGE + 1;
   return {
     width,
     height,

@@ -26,15 +26,15 @@ export interface StepPicture {
 }
 
 /** Pictures among words are a little smaller than those on a sheet of their own; their letters are not. */
-const AMONG_WORDS = 0.78;
+const AMONG_WORDS = 0.66;
 
 const NUMBER = /^(\d+)[a-z]?(?:–(\d+))?$/;
 
 /** Columns of a page that pictures among words keep to. */
-export const PICTURE_COLUMNS = 12;
+export const PICTURE_COLUMNS = 24;
 const ONE = (PAGE_WIDTH - (PICTURE_COLUMNS - 1) * BETWEEN) / PICTURE_COLUMNS;
-/** How wide a picture is that takes so many of them. One alone holds no word. */
-const WIDTHS = Array.from({ length: PICTURE_COLUMNS - 1 }, (_, i) => ONE * (i + 2) + BETWEEN * (i + 1));
+/** How wide a picture is that takes so many of them. One or two alone hold no word. */
+const WIDTHS = Array.from({ length: PICTURE_COLUMNS - 2 }, (_, i) => ONE * (i + 3) + BETWEEN * (i + 2));
 
 /** What a picture shows, in the words that stand in it. */
 function described({ says, figures }: Panel): string {
