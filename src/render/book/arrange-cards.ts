@@ -9,6 +9,9 @@ import { COLUMNS, cardHigh, columnsFor, GAP, pictureRows } from "./measure.ts";
 /** Columns that words are set in: narrower ones read badly, wider ones where there is room. */
 const WORDS = [6, 8, 10, 12, 16] as const;
 
+/** Points above which a row of cards is better two. */
+const TALL = 190;
+
 interface Formed {
   form: CardForm;
   height: number;
@@ -71,7 +74,8 @@ export function arranged(cards: readonly Card[]): Card[] {
     const row = (next: number, free: number, high: number, forms: CardForm[]): void => {
       if (forms.length > 0) {
         const rest = best(next, free);
-        const height = high + GAP.card + rest.height;
+        // A row is never broken over two pages: a tall one leaves a page empty below.
+        const height = high + Math.max(0, high - TALL) / 2 + GAP.card + rest.height;
         if (height < least.height - 0.01) least = { height, forms: [...forms, ...rest.forms] };
       }
       const card = cards[next];

@@ -185,6 +185,8 @@ function labelMarkup(label: Label): Markup {
   );
 }
 
+const LIST_COLUMNS = { 1: "", 2: " two", 3: " two three" } as const;
+
 /** One block of a section as HTML; `id` starts the ids inside it, `ticked`: with boxes to tick. */
 export function blockMarkup(block: Block, id: string, ticked: boolean, words: Words): Child {
   switch (block.kind) {
@@ -207,7 +209,7 @@ export function blockMarkup(block: Block, id: string, ticked: boolean, words: Wo
     case "list":
       return element(
         "ul",
-        { class: block.columns === 2 ? "plain-list two" : "plain-list" },
+        { class: `plain-list${LIST_COLUMNS[block.columns ?? 1]}` },
         block.items.map((item) => element("li", {}, element("bdi", {}, item))),
       );
     case "facts":

@@ -100,7 +100,7 @@ export type Block =
   /** With `tick`: something to do, ticked off as a whole; the id of its box. */
   | { kind: "heading"; text: string; tick?: string }
   /** With `keep`: stays on the page of what follows. */
-  | { kind: "list"; items: string[]; columns?: 1 | 2; keep?: true }
+  | { kind: "list"; items: string[]; columns?: 1 | 2 | 3; keep?: true }
   | { kind: "facts"; facts: Fact[] }
   | { kind: "cautions"; tools: { tool: string; rules: string[] }[] }
   | { kind: "table"; table: Table; keep?: true }

@@ -5,13 +5,13 @@ import type { Words } from "../../words/index.ts";
 import {
   drawBeside,
   drawBlockPicture,
-  drawFoundation,
+  drawFoundationBeside,
   drawSettingPictures,
   drawStepKey,
   drawUnitPictures,
 } from "../svg/index.ts";
 import { toldBlocks } from "../text/blocks.ts";
-import { foundationLines } from "../text/foundation.ts";
+import { foundationTold } from "../text/foundation.ts";
 import { partialLines, partLines, unitsAbout } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
@@ -20,7 +20,7 @@ import { partsOver } from "../text/over.ts";
 import { topLines } from "../text/rows.ts";
 import { unitGroups } from "../text/unit-groups.ts";
 import { type ToldGroup, toldGroup } from "../text/unit-told.ts";
-import type { Block, Card, Section, Table } from "./content.ts";
+import type { Block, Card, Section, StepGroup, Table } from "./content.ts";
 import { sizeOf } from "./measure.ts";
 import { stepGroups } from "./told-steps.ts";
 import { sentence, typeset } from "./typeset.ts";
@@ -109,15 +109,28 @@ function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Blo
 function foundationPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
   const { foundation } = making;
   const groups = stepGroups(partLines(making, plan, words), "parts");
-  if (foundation === null) return groups.length === 0 ? [] : [{ kind: "steps", groups, columns: 2 }];
-  // Pictures first: steps fill what is left of a page, and a picture cannot.
+  const before = groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }];
+  const told = foundationTold(making, plan, words);
+  if (foundation === null || told === null) return before;
+  const steps = (lines: readonly string[], id: string): StepGroup[] =>
+    stepGroups(["-", ...lines], id).map((group) => ({ ...group, title: "" }));
+  const pictures = drawFoundationBeside(foundation, top, plan.fabrics, words);
   return [
-    ...drawFoundation(foundation, top, plan.fabrics, plan.ruler, words).map((svg) => ({
-      kind: "picture" as const,
-      svg,
-    })),
-    ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }]),
-    { kind: "steps", groups: stepGroups(foundationLines(making, plan, words), "foundation"), columns: 2 },
+    ...before,
+    { kind: "steps", groups: steps(told.before, "foundation"), columns: 2 },
+    ...told.parts.flatMap((lines, i): Block[] => {
+      const own = steps(lines, `foundation-${i + 1}`);
+      const svg = pictures[i];
+      if (svg === undefined) return [{ kind: "steps", groups: own, columns: 2 }];
+      // What is folded is drawn as wide as the page.
+      if (foundation.way === "folded")
+        return [
+          { kind: "picture", svg },
+          { kind: "steps", groups: own, columns: 2 },
+        ];
+      return [{ kind: "beside", svg, groups: own }];
+    }),
+    { kind: "steps", groups: steps(told.after, "foundation-after"), columns: 2 },
   ];
 }
 

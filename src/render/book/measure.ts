@@ -244,11 +244,11 @@ export function cautionHigh({ text, tool }: CautionPart, width: number): number 
   return tool ? high(text, width, TYPE.body, true) + 1 : high(text, width - 9, TYPE.small) + 1.5;
 }
 
-export const LABELS = { columns: 4, height: 54 } as const;
+export const LABELS = { columns: 4, height: 48 } as const;
 
 /** Uses that fit under a label's size and count. */
 export function labelUses({ uses }: Label): string[] {
-  return uses.slice(0, 3);
+  return uses.slice(0, 2);
 }
 
 export const FACT_COLUMNS = 4;

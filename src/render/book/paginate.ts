@@ -225,7 +225,7 @@ function laidWith(book: Book, sections: readonly Broken[], cover: number): LaidB
     coverHigh: cover,
     fill: fill.map((share) => Math.min(1, share)),
     sheets,
-    cost: cost + (alone ? PAGE : 0),
+    cost: cost + (alone ? PAGE + PAGE / 100 : 0),
   };
 }
 

@@ -39,6 +39,7 @@ export const PRINT_STYLE = `
   .plain-list { padding-left: 10pt; }
   .plain-list li { break-inside: avoid; padding-bottom: ${GAP.item}pt; }
   .plain-list li + li { margin-top: 0; }
+  .plain-list.three { columns: 3; }
   .two { columns: 2; column-gap: ${GAP.column}pt; }
 
   .cover { display: flex; flex-direction: column; align-items: stretch; height: ${LEAF.height}pt; padding: 0; gap: 0; break-after: page; }

@@ -94,6 +94,16 @@ export function partialLines(making: Making, plan: Plan, words: Words): string[]
   });
 }
 
+/** The piece of foundation that holds a unit of a design; null where none does. */
+function pieceOfFoundation(design: number, unit: number, { foundation }: Making): string | null {
+  const part = foundation?.parts.find(
+    (each) =>
+      each.kind === "pieced" &&
+      each.places.some((place) => place.design === design && place.units.includes(unit)),
+  );
+  return foundation == null || part === undefined ? null : `${foundation.per} ${part.letter}`;
+}
+
 /** The units of a block that has no rows, by their heaps, kind by kind. */
 function whorlParts(design: number, making: Making, plan: Plan, words: Words): string[] {
   const units = plan.top?.designs[design]?.units ?? [];
@@ -101,10 +111,15 @@ function whorlParts(design: number, making: Making, plan: Plan, words: Words): s
     .filter((kind) => making.blocks[kind.making]?.design === design)
     .map((kind) => {
       const own = making.blocks[kind.making]?.units ?? [];
-      const names = own.map((place, unit) =>
-        place === null ? (units[unit]?.kind ?? "") : (unitNamed(place, 0, making, plan, words) ?? ""),
-      );
-      return words.making.whorlParts(kind.name, kind.count, names);
+      const names = own.map((place, unit) => {
+        const made = pieceOfFoundation(design, unit, making);
+        if (made !== null) return made;
+        const kindOfUnit = units[unit]?.kind ?? "";
+        return place === null ? kindOfUnit : (unitNamed(place, 0, making, plan, words) ?? kindOfUnit);
+      });
+      // Several units on one piece of foundation are one part.
+      const told = names.filter((name, i) => name !== names[i - 1]);
+      return words.making.whorlParts(kind.name, kind.count, told);
     });
 }
 
