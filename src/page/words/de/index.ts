@@ -28,7 +28,7 @@ const PLANNED = (done: number, of: number): string =>
 /** Every word of the page in German. */
 export const words: PageWords = {
   ...tableWords,
-  ...clothWords,
+  cloth: clothWords,
   pattern: patternRegionWords,
   program: "Crossgrain",
   regions: { draw: "Zeichnen", fabric: "Stoff", cut: "Schneiden", sew: "Nähen", pattern: "Anleitung" },
