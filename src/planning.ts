@@ -72,7 +72,6 @@ export {
   beforeEntry,
   beginWork,
   colourFor,
-  jsonSchema,
   keysAt,
   nodeAt,
   PATTERN_PARTS,

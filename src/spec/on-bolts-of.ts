@@ -1,4 +1,4 @@
-import { formatLength, INCH } from "../length/index.ts";
+import { INCH } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
 import { beforeWashing, usableWidth } from "../stock/index.ts";
 import type { Spec } from "./spec.ts";
@@ -17,8 +17,8 @@ export function onBoltsOf(usable: Ticks, spec: Spec): Spec {
     return { ...fabric, width: beforeWashing(usable, fabric.shrinkAcross) + 2 * fabric.selvage };
   });
   const assumptions = [
-    ...spec.assumptions.filter(({ subject }) => subject !== "usable width"),
-    { fabric: "", subject: "usable width tried", value: formatLength(usable, spec.ruler) },
+    ...spec.assumptions.filter(({ of }) => of.is !== "usable-width"),
+    { fabric: "", of: { is: "usable-width-tried" as const, usable } },
   ];
   return { ...spec, fabrics, assumptions };
 }

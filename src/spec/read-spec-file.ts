@@ -3,6 +3,7 @@ import { fileNotMapping, moreProblems } from "../diagnostics/reading.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import type { DecimalMark } from "../length/types.ts";
 import { readDocument } from "./document.ts";
+import { STANDARD_INPUT } from "./key-words.ts";
 import { isQuilt, readQuilt } from "./quilt-read.ts";
 import { readCutList } from "./read-cut-list.ts";
 import type { Spec } from "./spec.ts";
@@ -42,9 +43,7 @@ export function readSpecFile(
     return { value: null, diagnostics: inFileOrder(document.diagnostics, fileName) };
   const { value } = document.value;
   if (typeof value !== "object" || value === null || Array.isArray(value)) {
-    return fail(
-      fileNotMapping({ path: "", at: start }, Array.isArray(value) ? "a list" : "one text or number"),
-    );
+    return fail(fileNotMapping({ path: "", at: start }, Array.isArray(value) ? "list" : "value"));
   }
   const name = nameFromFile(fileName);
   const mark = decimal === null ? decimalOf(text) : decimal === "point" ? undefined : decimal;
@@ -65,7 +64,7 @@ function nameFromFile(fileName: string): string {
     .replace(/\.(ya?ml|json)$/i, "")
     .replace(/[-_\s]+/g, " ")
     .trim();
-  return name === "" || base === "standard input" ? "quilt" : name.slice(0, 80);
+  return name === "" || base === STANDARD_INPUT ? "quilt" : name.slice(0, 80);
 }
 
 /** Sorted by place, then code; the tail of a very long list is counted only. */
