@@ -3,7 +3,6 @@ import { type LettersOfFabric, listCuts, listQuiltCuts, recordUnits } from "./cu
 import type { CutList } from "./cutlist/types.ts";
 import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
 import type { SearchLimits } from "./engine/types.ts";
-import { formatLength } from "./length/index.ts";
 import type { Ticks } from "./length/types.ts";
 import { type Making, planMaking } from "./making/index.ts";
 import {

@@ -1,4 +1,3 @@
-import { formatLength } from "../length/format.ts";
 import { rulerWithSeams } from "../length/marks.ts";
 import { familyOf } from "../length/measures.ts";
 import {
