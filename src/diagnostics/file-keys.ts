@@ -3,6 +3,7 @@
 /** The head of a file, fabrics and the pieces cut from them. */
 export type FabricKey =
   | "file.name"
+  | "file.language"
   | "file.ruler"
   | "file.ruler-length"
   | "file.mat-length"
@@ -26,6 +27,8 @@ export type FabricKey =
   | "fabric"
   | "fabric.name"
   | "fabric.note"
+  | "fabric.repeat"
+  | "fabric.bolt"
   | "fabric.shrinkage"
   | "fabric.print"
   | "fabric.pieces"

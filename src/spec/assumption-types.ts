@@ -15,6 +15,8 @@ export type Assumed =
   | { is: "straightening"; length: Ticks }
   | { is: "straightening-to-line"; length: Ticks; moves: true }
   | { is: "sold-in"; step: Ticks; unit: "yd" | "m" | "in" | "cm" }
+  /** Where a bolt ends at the shop. */
+  | { is: "bolt"; length: Ticks; unit: "yd" | "m" | "in" | "cm" }
   | { is: "shrinkage" }
   | { is: "print" }
   | { is: "squaring"; off: Ticks }

@@ -1,14 +1,16 @@
 import * as z from "zod";
 import * as say from "../diagnostics/fields.ts";
 import type { FileKey } from "../diagnostics/file-keys.ts";
+import { parseSize } from "../length/size.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { have, readyCut, yardage } from "./cloth-line.ts";
 import { readColour } from "./colours.ts";
 import { PRINTS } from "./key-words.ts";
+import type { WrittenSize } from "./piece-line.ts";
 import { pieces } from "./piece-schema.ts";
 import { price, sold } from "./sold.ts";
 import type { Print } from "./types.ts";
-import { describes, leaf, length, refuse, words } from "./written.ts";
+import { checkSize, describes, inInches, leaf, length, refuse, refuseProblem, words } from "./written.ts";
 
 const MOST_SHRINK = 25;
 
@@ -46,10 +48,32 @@ function print() {
   });
 }
 
+/** How often a print comes again; one length for both ways. */
+function repeat(unit: LengthUnit) {
+  return leaf({ about: "fabric.repeat", inches: inInches(unit) }, (written, context): WrittenSize => {
+    const read = parseSize(/[x×*]|\bby\b/i.test(written) ? written : `${written} x ${written}`, unit);
+    if (read.ok)
+      return checkSize(
+        { text: written, across: read.across, along: read.along, fullWidth: false },
+        written,
+        context,
+      );
+    const { kind, problem } = read;
+    return refuseProblem(context, written, { kind, column: problem.column, problem });
+  });
+}
+
 function colour() {
   return leaf({ about: "fabric.colour" }, (written, context): string => {
     return readColour(written) ?? refuse(context, (where) => say.colourUnreadable(where, written));
   });
+}
+
+/** `12 yd`; `endless` where the shop has as much as is wanted in one length, read as null. */
+function boltLength(unit: LengthUnit) {
+  const ticks = length(unit, "fabric.bolt", true);
+  const endless = z.literal("endless").transform((): null => null);
+  return z.union([endless, ticks]).meta(describes("fabric.bolt", { inches: inInches(unit), written: {} }));
 }
 
 /** What may be said of one fabric or, under `all-fabrics`, of every fabric that does not say otherwise. */
@@ -58,10 +82,12 @@ function clothFields(unit: LengthUnit) {
     width: length(unit, "fabric.width", true).optional(),
     selvage: length(unit, "fabric.selvage").optional(),
     print: print().optional(),
+    repeat: repeat(unit).optional(),
     shrinkage: shrinkage().optional(),
     straighten: length(unit, "fabric.straighten").optional(),
     "square-up": length(unit, "fabric.square-up").optional(),
     sold: sold(unit).optional(),
+    bolt: boltLength(unit).optional(),
     price: price().optional(),
     spare: length(unit, "fabric.spare").optional(),
     have: have(unit).optional(),

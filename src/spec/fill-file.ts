@@ -1,6 +1,6 @@
 import { familyOf, TICKS_PER } from "../length/measures.ts";
 import { ceil, floor } from "../length/rational.ts";
-import type { DecimalMark, LengthUnit, Ruler } from "../length/types.ts";
+import type { LengthUnit, Ruler } from "../length/types.ts";
 import type { WrittenFile } from "./cut-list-schema.ts";
 import type { Assumed, Assumption, CutListSpec } from "./types.ts";
 
@@ -19,7 +19,7 @@ export function fillFile(
   unit: LengthUnit,
   unitWritten: boolean,
   fallbackName: string,
-  decimal: DecimalMark | undefined,
+  writing: Pick<Ruler, "decimal" | "language">,
 ): FileSettings {
   const inches = familyOf(unit) === "imperial";
   const assumptions: Assumption[] = [];
@@ -32,7 +32,7 @@ export function fillFile(
   const ruler: Ruler = {
     unit: rulerUnit(written.ruler?.unit ?? unit),
     mark,
-    ...(decimal === undefined ? {} : { decimal }),
+    ...writing,
   };
   const defaultLength = inches ? 24 * TICKS_PER.in : 60 * TICKS_PER.cm;
   const defaultKeep = inches ? 2 * TICKS_PER.in : 5 * TICKS_PER.cm;

@@ -1,5 +1,6 @@
 import type { WhyNot } from "../choices/why-not.ts";
 import type { Ruler } from "../length/types.ts";
+import type { Language } from "../length/writing.ts";
 import type { Assumption } from "../spec/types.ts";
 import type { DiagnosticWords } from "./diagnostics.ts";
 import type { arrange } from "./en/arrange.ts";
@@ -29,7 +30,7 @@ import type { FileKeyWords } from "./file-keys.ts";
 import type { Starter } from "./starter.ts";
 
 /** The shape of a table of words without its English: any text, any list of as many. */
-type Wide<Table> = Table extends RegExp
+export type Wide<Table> = Table extends RegExp
   ? RegExp
   : Table extends string
     ? string
@@ -43,7 +44,7 @@ type Wide<Table> = Table extends RegExp
  */
 export interface Words {
   /** The language's tag, as `Intl` takes it. */
-  language: string;
+  language: Language;
   diagnostics: DiagnosticWords;
   /** A default that was filled in: about what, and which value. */
   assumed: (assumption: Assumption, ruler: Ruler) => AssumptionSaid;

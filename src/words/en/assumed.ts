@@ -42,6 +42,8 @@ function said(of: Assumed, say: (ticks: Ticks) => string): Said {
       return ["straightening", `${say(of.length)}, to a printed line`];
     case "sold-in":
       return ["sold in", `steps of ${formatMeasure(of.step, of.unit)}`];
+    case "bolt":
+      return ["a bolt", `${formatMeasure(of.length, of.unit)} long`];
     case "shrinkage":
       return ["shrinkage", "none: cut without washing first"];
     case "print":

@@ -4,6 +4,10 @@ import type { KeyWords } from "../../file-keys.ts";
 /** The head of a file, fabrics and the pieces cut from them. */
 export const fabricsKeys: KeyWords<FabricKey> = {
   "file.name": { says: "what the quilt is called", example: "Harbour lights" },
+  "file.language": {
+    says: "the language of what is printed; without it that of your system",
+    example: "de",
+  },
   "file.ruler": {
     says: "distance between two marks of your ruler",
     example: { inches: "1/8 in", metric: "0.25 cm" },
@@ -54,6 +58,14 @@ export const fabricsKeys: KeyWords<FabricKey> = {
   fabric: { says: "one fabric and what is cut from it" },
   "fabric.name": { says: "what the fabric is called", example: "Night sea" },
   "fabric.note": { says: "anything to print with the fabric", example: "for the border" },
+  "fabric.repeat": {
+    says: "how often its print comes again, across and along the fabric",
+    example: { inches: "6 x 8 in", metric: "15 x 20 cm" },
+  },
+  "fabric.bolt": {
+    says: "how long a bolt is at the shop: no strip crosses its end; endless: as long as is wanted",
+    example: { inches: "12 yd", metric: "10 m" },
+  },
   "fabric.shrinkage": { says: "how much it shrinks when washed before cutting", example: "3%" },
   "fabric.print": {
     says: "which way its print reads, and whether its up runs along the selvage or across",
