@@ -56,8 +56,8 @@ export function fileFields(unit: LengthUnit) {
     ).optional(),
     prefer: choice(
       ["sparing", "simple"],
-      "least fabric, or fewer cuts for a little more",
-      "sparing",
+      "for the same purchase the least length, or the least work at the mat",
+      "simple",
     ).optional(),
     "keep-from": length(unit, {
       description: "leftovers this big both ways are worth keeping",
