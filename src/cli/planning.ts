@@ -92,11 +92,11 @@ export async function poolOf(
 }
 
 /** What the options of a planning command ask of a plan. */
-export async function optionsOf(values: PlanningValues): Promise<PlanOptions> {
+export async function optionsOf(values: PlanningValues, { words }: Io): Promise<PlanOptions> {
   const { USUAL_OPTIONS } = await import("../index.ts");
   const { style, prefer, thorough, budget } = values;
   const milliseconds = budget === null ? null : budget * 1000;
-  return { ...USUAL_OPTIONS, style, prefer, thorough, budget: milliseconds };
+  return { ...USUAL_OPTIONS, style, prefer, thorough, budget: milliseconds, language: words.language };
 }
 
 /**
@@ -116,7 +116,7 @@ export async function planText(
   const { planWith, quickSolve, readSpecFile, withoutEasing } = await import("../index.ts");
   const source = reworded === null ? text : undefined;
   const said = (all: readonly Diagnostic[]) => (reworded === null ? all : all.map(reworded));
-  const read = readSpecFile(text, name, beside.decimal ?? null);
+  const read = readSpecFile(text, name, beside.decimal ?? null, io.words.language);
   if (read.value === null) return { code: failWith(said(read.diagnostics), source, values.json, io) };
   const restated = beside.ruler === null ? null : await restateFor(beside.ruler, read.value);
   if (restated !== null && restated.value === null)
@@ -139,7 +139,7 @@ export async function planText(
     io.talk(`error: ${ends.problem}\n`);
     return { code: EXIT.usage };
   }
-  const usual = await optionsOf(values);
+  const usual = await optionsOf(values, io);
   const bolts = { usable: width?.value ?? null, bolt: ends?.value ?? null };
   const options = { ...usual, kits: beside.kits, ...bolts, suggestStacks: true };
   const pool = await poolOf(io, options, true);
@@ -159,9 +159,9 @@ async function restateFor(unit: "in" | "cm", spec: Spec): Promise<Outcome<Spec>>
   const { EIGHTH_INCH_RULER, nothingToRestate, QUARTER_CENTIMETRE_RULER, restate, sizeRestated } =
     await import("../index.ts");
   if (spec.kind !== "quilt") return { value: null, diagnostics: [nothingToRestate()] };
-  const { decimal } = spec.ruler;
+  const { mark: _, unit: _unit, between: _between, ...written } = spec.ruler;
   const marks = unit === "in" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
-  const made = restate(spec, decimal === undefined ? marks : { ...marks, decimal });
+  const made = restate(spec, { ...marks, ...written });
   return {
     value: made.spec,
     diagnostics: made.changes.map(({ what, before, after, path }) => sizeRestated(what, before, after, path)),

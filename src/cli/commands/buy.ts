@@ -29,14 +29,14 @@ async function buySizes(
     "../../index.ts"
   );
   const { text: source, name } = input.value;
-  const spec = readSpecFile(source, name);
+  const spec = readSpecFile(source, name, null, io.words.language);
   if (spec.value === null) return failWith(spec.diagnostics, source, values.json, io);
   const asked = readSizes(typed, spec.value.ruler);
   if (asked.value === null) {
     failWith(asked.diagnostics, undefined, values.json, io);
     return EXIT.usage;
   }
-  const options = await optionsOf(values);
+  const options = await optionsOf(values, io);
   const progress = startProgress(io);
   const { solve } = await poolOf({ ...io, showsProgress: false }, options);
   const found = await severalSizes(spec.value, asked.value, options, solve, (done, of) =>

@@ -67,11 +67,17 @@ export function printWords(fabric: FabricPlan, words: Words): string {
   return kind === "none" ? print.none : print[kind][axis === "along" ? "along" : "across"];
 }
 
-export function buyWords(fabric: FabricPlan, { decimal }: Pick<Ruler, "decimal">, words: Words): string {
+export function buyWords(
+  fabric: FabricPlan,
+  { decimal, language }: Pick<Ruler, "decimal" | "language">,
+  words: Words,
+): string {
   const { purchase, sold, stock = [] } = fabric;
   const { inHand, nothingMore, more } = words.drawings.cutting.buy;
   const yardage =
-    purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { typeset: true, decimal })];
+    purchase === null
+      ? []
+      : [formatMeasure(purchase.length, sold.unit, { typeset: true, decimal, language })];
   const readyCut = stock
     .filter(({ from, used }) => from === "shop" && used > 0)
     .map(({ name, used }) => `${used} × ${name.replace(/^bought /, "")}`);

@@ -25,12 +25,12 @@ export function askedFor(
 /** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
 export function boughtWords(
   { purchase, sold, stock = [], done }: FabricPlan,
-  { decimal }: Pick<Ruler, "decimal">,
+  ruler: Pick<Ruler, "decimal" | "language">,
   words: Words,
 ): string {
   const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
   const all = [
-    ...(purchase === null ? [] : [yardageWords(purchase, sold.unit, decimal, words)]),
+    ...(purchase === null ? [] : [yardageWords(purchase, sold.unit, ruler, words)]),
     ...readyCut(shop, words),
   ];
   if (all.length > 0)
@@ -42,10 +42,10 @@ export function boughtWords(
 function yardageWords(
   { length, lengths = [] }: Purchase,
   unit: FabricPlan["sold"]["unit"],
-  decimal: Ruler["decimal"],
+  ruler: Pick<Ruler, "decimal" | "language">,
   words: Words,
 ): string {
-  const said = (ticks: number) => formatMeasure(ticks, unit, { decimal });
+  const said = (ticks: number) => formatMeasure(ticks, unit, ruler);
   if (lengths.length === 0) return said(length);
   const runs: { first: number; last: number; length: string }[] = [];
   for (const [i, one] of lengths.entries()) {
@@ -127,7 +127,8 @@ export function stackedWords(
   words: Words,
 ): string {
   if (stacked === undefined || purchase === null) return "";
-  const length = (ticks: number) => formatMeasure(ticks, sold.unit, { decimal: ruler.decimal });
+  const length = (ticks: number) =>
+    formatMeasure(ticks, sold.unit, { decimal: ruler.decimal, language: ruler.language });
   const { cost } = stacked.purchase;
   const saved =
     cost === null || purchase.cost === null
@@ -142,7 +143,10 @@ export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan
   if (mistakes === undefined) return "";
   const said = ({ width, more, cost }: typeof mistakes.usual) => ({
     width: formatLength(width, plan.ruler),
-    more: more === 0 ? "" : formatMeasure(more, sold.unit, { decimal: plan.ruler.decimal }),
+    more:
+      more === 0
+        ? ""
+        : formatMeasure(more, sold.unit, { decimal: plan.ruler.decimal, language: plan.ruler.language }),
     cost: more === 0 || cost === null ? "" : money(cost, price?.currency ?? "", plan.ruler),
   });
   return words.cutting.mistake(said(mistakes.usual), said(mistakes.worst));
