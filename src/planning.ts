@@ -16,10 +16,13 @@ export {
   formatLength,
   formatMeasure,
   fromInteger,
+  type Language,
+  languageWritten,
   nearestMark,
   parseLength,
   parseSize,
   QUARTER_CENTIMETRE_RULER,
+  spokenLanguage,
   TICKS_PER,
 } from "./length/index.ts";
 export {
@@ -102,4 +105,4 @@ export {
   toldStrips,
 } from "./state/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
-export { english, wordAll } from "./words/index.ts";
+export { english, languages, type Words, wordAll, wordsFor } from "./words/index.ts";

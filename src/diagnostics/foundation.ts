@@ -30,6 +30,7 @@ export interface FoundationFacts {
   foundationBlock: { message: string; hint: string };
   foundationChoice: { message: string; hint: string };
   foundationGrid: { found: string; why: string };
+  foundationMarks: { block: string; size: string; mark: string };
   foundationMethod: { unit: string; method: string };
   foundationOffGrid: {
     what: string;
@@ -55,6 +56,11 @@ export function foundationAllowance(
 /** A block, or a row of blocks, that does not go onto one piece of foundation as asked. */
 export function foundationBlock(where: InFile, message: string, hint: string): Diagnostic {
   return tell("FOUNDATION-BLOCK", "error", where, "foundationBlock", { message, hint });
+}
+
+/** A unit beside what is pieced on the foundation, whose size with its seams lies between two marks of the ruler. */
+export function foundationMarks(where: InFile, facts: FoundationFacts["foundationMarks"]): Diagnostic {
+  return tell("FOUNDATION-MARKS", "error", where, "foundationMarks", facts);
 }
 
 /** Two choices that exclude each other. */

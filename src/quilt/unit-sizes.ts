@@ -6,6 +6,7 @@ import { parseLength } from "../length/parse.ts";
 import { fromInteger, type Rational, toNumber, toTicksExact } from "../length/rational.ts";
 import { parseSize } from "../length/size.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
+import { type Language, writingOf } from "../length/writing.ts";
 import { saySize } from "./say.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
@@ -22,6 +23,8 @@ export interface SizesAsked {
   /** Null: every 1/8 in, 0.25 cm or 1 mm. */
   ruler: string | null;
   rounding: "exact" | "trade";
+  /** What lengths are written in; English where it is left out. */
+  language?: Language;
 }
 
 /** One piece of a method, in words. */
@@ -71,6 +74,17 @@ const USUAL = {
   mm: { seam: "7.5 mm", ruler: "1 mm" },
 } as const;
 
+/** A ruler that reads as the language writes; English is what goes without saying. */
+function rulerFor({ measure, language = "en" }: SizesAsked, mark: Ticks): Ruler {
+  const { decimal } = writingOf(language);
+  return {
+    unit: measure,
+    mark,
+    ...(decimal === undefined ? {} : { decimal }),
+    ...(language === "en" ? {} : { language }),
+  };
+}
+
 /** Works out the cut sizes of a unit by all its methods. */
 export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
   const diagnostics: Diagnostic[] = [];
@@ -84,7 +98,7 @@ export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
   }
   const ticks = mark === null ? null : toTicksExact(mark);
   if (seam === null || ticks === null || size === null || kind === null) return { value: null, diagnostics };
-  const ruler: Ruler = { unit: asked.measure, mark: ticks };
+  const ruler = rulerFor(asked, ticks);
   const design = plainDesign(size.across, size.down);
   const problem = kind.check(design);
   const finished = saySize(size.across, size.down, ruler);

@@ -64,6 +64,16 @@ function colour() {
   );
 }
 
+/** `12 yd`; `endless` where the shop has as much as is wanted in one length, read as null. */
+function boltLength(unit: LengthUnit) {
+  const inches = unit === "in" || unit === "yd";
+  const description =
+    "how long a bolt is at the shop: no strip crosses its end; endless: as long as is wanted";
+  const ticks = length(unit, { description, example: inches ? "12 yd" : "10 m" }, true);
+  const endless = z.literal("endless").transform((): null => null);
+  return z.union([endless, ticks]).meta({ description, example: inches ? "12 yd" : "10 m", written: {} });
+}
+
 /** What may be said of one fabric or, under `all-fabrics`, of every fabric that does not say otherwise. */
 function clothFields(unit: LengthUnit) {
   const inches = unit === "in" || unit === "yd";
@@ -89,6 +99,7 @@ function clothFields(unit: LengthUnit) {
       example: pick("1/2 in", "1 cm"),
     }).optional(),
     sold: sold(unit).optional(),
+    bolt: boltLength(unit).optional(),
     price: price().optional(),
     spare: length(unit, {
       description: "extra length to buy beyond the plan",

@@ -1,4 +1,5 @@
 import type { WhyNot } from "../choices/why-not.ts";
+import type { Language } from "../length/writing.ts";
 import type { DiagnosticWords } from "./diagnostics.ts";
 import type { arrange } from "./en/arrange.ts";
 import type { blocks } from "./en/blocks.ts";
@@ -22,7 +23,7 @@ import type { teaching } from "./en/teaching.ts";
 import type { units } from "./en/units.ts";
 
 /** The shape of a table of words without its English: any text, any list of as many. */
-type Wide<Table> = Table extends RegExp
+export type Wide<Table> = Table extends RegExp
   ? RegExp
   : Table extends string
     ? string
@@ -36,7 +37,7 @@ type Wide<Table> = Table extends RegExp
  */
 export interface Words {
   /** The language's tag, as `Intl` takes it. */
-  language: string;
+  language: Language;
   diagnostics: DiagnosticWords;
   /** What can be said of the work while it is done, by examples. */
   factExamples: string;

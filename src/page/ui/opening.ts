@@ -3,7 +3,7 @@ import { readModel } from "../../edits/model.ts";
 import { forgetFile, type Opened, openFile, rememberFile } from "../files.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
 import { CLASS, draftOf, newKey, tookUp } from "../store.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { begin, sayOfWork } from "./actions.ts";
 import * as state from "./state.ts";
 

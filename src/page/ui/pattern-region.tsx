@@ -4,7 +4,7 @@ import { WORK_NAME } from "../../planning.ts";
 import { addressOf } from "../address.ts";
 import { saveOther } from "../files.ts";
 import { pageWith } from "../page-copy.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { Group } from "./group.tsx";
 import { useShown, Waiting } from "./later-regions.tsx";
 import { PatternHand } from "./pattern-hand.tsx";

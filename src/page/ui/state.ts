@@ -14,6 +14,8 @@ export type Region = (typeof REGIONS)[number];
 
 /** The quilt's text: everything else follows from it. */
 export const text = signal("");
+/** The language that is spoken. */
+export const spoken = signal("en");
 export const model = computed(() => readModel(text.value));
 
 /** What was said of the work at the mat, as its file has it; empty while nothing has been said. */

@@ -28,7 +28,14 @@ function spoiled(
   const { spoiledTaken, spoiledMore } = words.book.bench.buy;
   const width = length(worst.width);
   if (worst.more === 0) return [spoiledTaken(width)];
-  return [spoiledMore(width, typeset(formatMeasure(worst.more, sold.unit, { decimal: plan.ruler.decimal })))];
+  return [
+    spoiledMore(
+      width,
+      typeset(
+        formatMeasure(worst.more, sold.unit, { decimal: plan.ruler.decimal, language: plan.ruler.language }),
+      ),
+    ),
+  ];
 }
 
 function buyTable(plan: Plan, words: Words): Table {

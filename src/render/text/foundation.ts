@@ -6,16 +6,15 @@ import type { FoldedPart, FoundationPart, FoundationSeam, PiecedPart } from "../
 import type { Words } from "../../words/index.ts";
 import { bagOfPatch } from "./foundation-bags.ts";
 
-/** `motif A`. */
-function named({ per }: FoundationMaking, { letter }: FoundationPart): string {
-  return `${per} ${letter}`;
+function named({ per }: FoundationMaking, { letter }: FoundationPart, words: Words): string {
+  return words.foundation.part(per, [letter]);
 }
 
 function cutLine(part: FoundationPart, foundation: FoundationMaking, plan: Plan, words: Words): string {
   const { cut, count } = part;
   const size = formatSize(cut.across * foundation.grid, cut.down * foundation.grid, plan.ruler);
   const squares = words.foundation.squares(cut.across, cut.down);
-  return words.foundation.cut(count, foundation.fabric, squares, size, named(foundation, part));
+  return words.foundation.cut(count, foundation.fabric, squares, size, named(foundation, part, words));
 }
 
 function patchSaid(patch: PiecedPart["patches"][number], of: PiecedPart, plan: Plan, words: Words): string {
@@ -69,7 +68,7 @@ function piecedLines(
   });
   const squares = words.foundation.squares(part.finished.across, part.finished.down);
   return [
-    `[ ] ${words.foundation.make(named(foundation, part), part.count, squares)}`,
+    `[ ] ${words.foundation.make(named(foundation, part, words), part.count, squares)}`,
     ...forBlocks(part, plan, words).map((line) => `    ${line}`),
     ...(first === undefined
       ? []
@@ -110,7 +109,7 @@ function foldedLines(
     told.push(words.foundation.folded(words.foundation.squares(across, down), size));
   }
   return [
-    `[ ] ${words.foundation.make(named(foundation, part), part.count, finished)}`,
+    `[ ] ${words.foundation.make(named(foundation, part, words), part.count, finished)}`,
     ...told.map((line) => `    ${line}`),
   ];
 }
@@ -124,7 +123,7 @@ function beyond(foundation: FoundationMaking, words: Words): string[] {
   const told = uneven.map((part) => {
     const { cut, finished } = part;
     const [right, below] = [cut.across - finished.across - allowance, cut.down - finished.down - allowance];
-    return words.foundation.uneven(named(foundation, part), [allowance, right, allowance, below]);
+    return words.foundation.uneven(named(foundation, part, words), [allowance, right, allowance, below]);
   });
   return uneven.length === parts.length ? told : [words.foundation.allowance(allowance), ...told];
 }

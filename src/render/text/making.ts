@@ -2,6 +2,7 @@ import { formatLength } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
+import { foundationPartsOf } from "../foundation-part.ts";
 import { unitNamed } from "./block-names.ts";
 import { kindLines } from "./blocks.ts";
 import { foundationLines } from "./foundation.ts";
@@ -94,14 +95,12 @@ export function partialLines(making: Making, plan: Plan, words: Words): string[]
   });
 }
 
-/** The piece of foundation that holds a unit of a design; null where none does. */
-function pieceOfFoundation(design: number, unit: number, { foundation }: Making): string | null {
-  const part = foundation?.parts.find(
-    (each) =>
-      each.kind === "pieced" &&
-      each.places.some((place) => place.design === design && place.units.includes(unit)),
-  );
-  return foundation == null || part === undefined ? null : `${foundation.per} ${part.letter}`;
+/** What carries a unit on foundation, by name; null where it is sewn by itself. */
+function onFoundation(design: number, unit: number, making: Making, words: Words): string | null {
+  const letters = foundationPartsOf(design, unit, making).map(({ letter }) => letter);
+  return making.foundation === null || letters.length === 0
+    ? null
+    : words.foundation.part(making.foundation.per, letters);
 }
 
 /** The units of a block that has no rows, by their heaps, kind by kind. */
@@ -112,14 +111,16 @@ function whorlParts(design: number, making: Making, plan: Plan, words: Words): s
     .map((kind) => {
       const own = making.blocks[kind.making]?.units ?? [];
       const names = own.map((place, unit) => {
-        const made = pieceOfFoundation(design, unit, making);
-        if (made !== null) return made;
-        const kindOfUnit = units[unit]?.kind ?? "";
-        return place === null ? kindOfUnit : (unitNamed(place, 0, making, plan, words) ?? kindOfUnit);
+        const named =
+          onFoundation(design, unit, making, words) ??
+          (place === null ? null : unitNamed(place, 0, making, plan, words));
+        return named ?? units[unit]?.kind ?? "";
       });
-      // Several units on one piece of foundation are one part.
-      const told = names.filter((name, i) => name !== names[i - 1]);
-      return words.making.whorlParts(kind.name, kind.count, told);
+      // Several units that lie on one piece of foundation are one part.
+      const parts = names.filter(
+        (name, unit) => onFoundation(design, unit, making, words) === null || names.indexOf(name) === unit,
+      );
+      return words.making.whorlParts(kind.name, kind.count, parts);
     });
 }
 

@@ -17,6 +17,11 @@ export const foundation: WordsOf<FoundationFacts> = {
     hint: "For example `grid: 1 in`, `grid: 1/4 in` or `grid: 2 cm`.",
   }),
 
+  foundationMarks: ({ block, size, mark }) => ({
+    message: `In block ${block} a unit that is not pieced on the foundation measures ${size} with its seams: no mark of a ruler of ${mark} is there, and printed lines cannot give way.`,
+    hint: "Use a ruler in the measure of the printed squares (`ruler: 1/8 in`, `ruler: 1 mm`), or squares in the measure of the ruler.",
+  }),
+
   foundationMethod: ({ unit, method }) => ({
     message: `${unit}: made on the foundation, not ${method}.`,
     hint: "To keep the method, list the blocks that are made on the foundation: `blocks: [...]`.",
