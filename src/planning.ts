@@ -91,6 +91,17 @@ export {
   WORK_NAME,
 } from "./spec/index.ts";
 export {
+  addCloth,
+  clothToHand,
+  emptyStash,
+  printStash,
+  readCloth,
+  readStash,
+  removeCloth,
+  type Stash,
+  type StashCloth,
+} from "./stash/index.ts";
+export {
   type Change,
   clothsOf,
   fingerprint,

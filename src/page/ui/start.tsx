@@ -1,8 +1,9 @@
 import { render } from "preact";
 import { wordAll } from "../../planning.ts";
 import { quiltIn } from "../address.ts";
-import { readDropped } from "../files.ts";
+import { pictureIn, readDropped } from "../files.ts";
 import { givenIn } from "../page-copy.ts";
+import { readPhotos } from "../photos.ts";
 import type { Answer } from "../planner/messages.ts";
 import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
@@ -11,6 +12,7 @@ import { language, speakFor, tongue, words } from "../words/index.ts";
 import {
   askMat,
   choosingAsked,
+  coverAsked,
   draftInHand,
   isCurrent,
   isMat,
@@ -24,12 +26,15 @@ import {
 import { changesSaid } from "./amount-lines.ts";
 import { BlockSheet } from "./block-sheet.tsx";
 import { CutRegion } from "./cut-region.tsx";
+import { takeDrawer } from "./drawer-hand.ts";
 import { FabricRegion } from "./fabric-region.tsx";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
 import { lookOnDisk, Notices, Refused } from "./notices.tsx";
 import { take, takeForClass, takeText } from "./opening.ts";
 import { PatternRegion } from "./pattern-region.tsx";
+import { PhotoDefs } from "./photo-fills.tsx";
+import { dropped } from "./photo-hand.ts";
 import { Pile, ShortPile } from "./pile.tsx";
 import { QuiltSheet } from "./quilt-sheet.tsx";
 import { followHand, SaidHere } from "./said-here.tsx";
@@ -70,6 +75,11 @@ function heard(answer: Answer): void {
         answer.kind === "chosen"
           ? { ...choosing, chosen: answer.chosen }
           : { ...choosing, done: answer.done, of: answer.of };
+    return;
+  }
+  if (answer.kind === "covered") {
+    if (answer.id === coverAsked())
+      state.cover.value = { asked: true, covered: answer.covered, failed: answer.covered === null };
     return;
   }
   if (answer.kind === "shown") {
@@ -208,6 +218,7 @@ function Page() {
       <LowerSelvage />
       <ShortPile />
       <SaidHere />
+      <PhotoDefs />
     </div>
   );
 }
@@ -260,15 +271,16 @@ function keys(event: KeyboardEvent): void {
 /** The quilt that the page was handed out with, or that its address holds. */
 function takeGiven(): void {
   const given = givenIn(document);
+  const photos = given?.photos === undefined ? null : readPhotos(given.photos);
   if (given?.class === true) {
-    void takeForClass(given.text);
+    void takeForClass(given.text, photos);
     return;
   }
   const sent = quiltIn(location.hash);
   if (sent !== null && "text" in sent) {
     takeText(sent.text, null);
     state.said.value = words.fromAddress;
-  } else if (given !== null) takeText(given.text, null, given.work);
+  } else if (given !== null) takeText(given.text, null, given.work, photos);
   if (sent !== null && "problem" in sent) state.said.value = words.addressProblem[sent.problem];
 }
 
@@ -298,8 +310,11 @@ export function startPage(): void {
   document.addEventListener("dragover", (event) => event.preventDefault());
   document.addEventListener("drop", (event) => {
     event.preventDefault();
-    if (event.dataTransfer !== null) void readDropped(event.dataTransfer).then(take);
+    if (event.dataTransfer === null) return;
+    const picture = pictureIn(event.dataTransfer);
+    if (picture === null || !dropped(picture)) void readDropped(event.dataTransfer).then(take);
   });
+  void takeDrawer();
   followHand();
   // A sheet just taken up begins with its own help, and at its top.
   state.sheet.subscribe(() => {

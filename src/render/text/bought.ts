@@ -25,12 +25,12 @@ export function askedFor(
 /** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
 export function boughtWords(
   { purchase, sold, stock = [], done }: FabricPlan,
-  { decimal, language }: Pick<Ruler, "decimal" | "language">,
+  ruler: Pick<Ruler, "decimal" | "language">,
   words: Words,
 ): string {
   const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
   const all = [
-    ...(purchase === null ? [] : [yardageWords(purchase, sold.unit, { decimal, language }, words)]),
+    ...(purchase === null ? [] : [yardageWords(purchase, sold.unit, ruler, words)]),
     ...readyCut(shop, words),
   ];
   if (all.length > 0)
@@ -42,10 +42,10 @@ export function boughtWords(
 function yardageWords(
   { length, lengths = [] }: Purchase,
   unit: FabricPlan["sold"]["unit"],
-  { decimal, language }: Pick<Ruler, "decimal" | "language">,
+  ruler: Pick<Ruler, "decimal" | "language">,
   words: Words,
 ): string {
-  const said = (ticks: number) => formatMeasure(ticks, unit, { decimal, language });
+  const said = (ticks: number) => formatMeasure(ticks, unit, ruler);
   if (lengths.length === 0) return said(length);
   const runs: { first: number; last: number; length: string }[] = [];
   for (const [i, one] of lengths.entries()) {
