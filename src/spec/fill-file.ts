@@ -55,7 +55,7 @@ export function fillFile(
     defaultUnit: unit,
     style: written.style ?? "strips-2",
     ...(written.style === undefined ? { styleOpen: true as const } : {}),
-    prefer: written.prefer ?? "sparing",
+    prefer: written.prefer ?? "simple",
     rulerLength,
     matLength,
     folded: written.folded ?? true,

@@ -21,7 +21,10 @@ export const fabricsKeys: KeyWords<FabricKey> = {
     example: { inches: "36 in", metric: "90 cm" },
   },
   "file.style": { says: "strip and subcut, or a further cut into stacks", example: "strips-2" },
-  "file.prefer": { says: "least fabric, or fewer cuts for a little more", example: "sparing" },
+  "file.prefer": {
+    says: "for the same purchase the least length, or the least work at the mat",
+    example: "simple",
+  },
   "file.keep-from": {
     says: "leftovers this big both ways are worth keeping",
     example: { inches: "2 in", metric: "5 cm" },
