@@ -370,7 +370,8 @@ function tellMissing(
     const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
     return pieceTooWide(
       {
-        piece: piece.label === "" ? piece.letter : piece.label,
+        piece: { for: "label", label: piece.label === "" ? piece.letter : piece.label },
+        ruler,
         fabric: fabric.name,
         path: "",
         at: fabric.at,

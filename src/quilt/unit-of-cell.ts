@@ -44,9 +44,13 @@ export function checkUnit(
     const patch = cell.patches?.[problem.patch ?? -1];
     const place =
       problem.place === undefined
-        ? ""
-        : ` Look ${sayLength(problem.place.x, spec.ruler)} from the left and ${sayLength(problem.place.y, spec.ruler)} from the top.`;
-    diagnostics.push(unitUnsuited(patch ?? cell, kind.name, size, problem.reason + place, problem.hint));
+        ? null
+        : {
+            across: sayLength(problem.place.x, spec.ruler),
+            down: sayLength(problem.place.y, spec.ruler),
+          };
+    const unsuited = { unit: kind.name, asked: { finished: size }, fault: problem.fault, place };
+    diagnostics.push(unitUnsuited(patch ?? cell, unsuited));
     return null;
   }
   const rolesFound = checkRoles(cell, kind, design, diagnostics);
@@ -122,7 +126,7 @@ function checkRoles(cell: CellSpec, kind: UnitKind, design: UnitDesign, diagnost
     good = false;
   }
   if (cell.inOrder.length > Math.max(1, roles.length)) {
-    diagnostics.push(roleUnknown(cell, kind.name, `number ${roles.length + 1}`, roles));
+    diagnostics.push(roleUnknown(cell, kind.name, { number: roles.length + 1 }, roles));
     good = false;
   }
   return good;

@@ -185,9 +185,7 @@ function oneOf(
       fieldMissing(where, "fabric", { description: `what ${what} is made of`, example: "fabric: cream" }),
     );
   } else if (written.fabric !== undefined && written.block !== undefined) {
-    filling.diagnostics.push(
-      sizesDoNotAddUp(where, `${what} has both a fabric and a block.`, "Keep one of `fabric` and `block`."),
-    );
+    filling.diagnostics.push(sizesDoNotAddUp(where, { why: "fabric-and-block", what }));
   }
 }
 

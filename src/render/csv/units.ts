@@ -62,8 +62,8 @@ function rowsOf(unit: UnitRecord, ruler: Ruler, words: Words): Row[] {
   );
   const own = [
     unit.name,
-    unit.text,
-    unit.method,
+    words.unitNames.told(unit.told),
+    words.unitNames.method(unit.method),
     unit.units,
     unit.loose ? "" : unit.sets,
     unit.spare,

@@ -110,8 +110,8 @@ export function unitMadeLines(design: BlockDesign, bags: BlockBags, words: Words
       const { unit, heap } = made;
       const called = words.drawings.quilt.unitMade(
         heap.name,
-        unit.kind,
-        unit.steps.length === 0 ? "" : unit.method,
+        words.unitNames.unit(unit.kind),
+        unit.steps.length === 0 ? "" : words.unitNames.method(unit.method),
       );
       counts.set(called, (counts.get(called) ?? 0) + 1);
     }

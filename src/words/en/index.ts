@@ -13,12 +13,16 @@ import { FACT_EXAMPLES } from "./fact-examples.ts";
 import { finishing } from "./finishing.ts";
 import { foundation } from "./foundation.ts";
 import { goOn } from "./go-on.ts";
+import { lengths } from "./lengths.ts";
 import { making } from "./making.ts";
+import { purposes } from "./purposes.ts";
 import { changeSaid, savings } from "./savings.ts";
 import { shapes } from "./shapes.ts";
 import { sizes } from "./sizes.ts";
 import { buyTable, cutsTable, unitsTable } from "./tables.ts";
 import { teaching } from "./teaching.ts";
+import { unitNames } from "./unit-names.ts";
+import { unitSizes } from "./unit-sizes.ts";
 import { units } from "./units.ts";
 import { whyNot } from "./why-not.ts";
 
@@ -39,12 +43,16 @@ export const english: Words = {
   finishing,
   foundation,
   goOn,
+  lengths,
   making,
+  purposes,
   savings,
   shapes,
   sizes,
   teaching,
   units,
+  unitNames,
+  unitSizes,
   changeSaid,
   commandLine,
   tables: { buy: buyTable, cuts: cutsTable, units: unitsTable },

@@ -97,7 +97,7 @@ describe("the order of joining patches of any shape", () => {
         "pair 2",
         "pair 3",
         "pair 4",
-        "right half",
+        "right-half",
         "left half",
         "star",
       ]);

@@ -155,7 +155,12 @@ export function toldOf(
     return [
       {
         unit: making.units.indexOf(unit),
-        title: words.drawings.steps.unit(unit.name, unit.text, unit.method, unit.units),
+        title: words.drawings.steps.unit(
+          unit.name,
+          words.unitNames.told(unit.told),
+          words.unitNames.method(unit.method),
+          unit.units,
+        ),
         under: [...others, ...(inBlocks ? [words.drawings.steps.pressedInBlocks] : [])],
         groups: inBlocks
           ? pictures.groups.map((group) => ({ ...group, panels: group.panels.map(bare) }))
