@@ -1,4 +1,3 @@
-import { formatLength } from "../../length/format.ts";
 import type { Ruler } from "../../length/types.ts";
 import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts";
@@ -54,11 +53,10 @@ function methodText(method: MethodSaid, ruler: Ruler, words: Words): string {
 
 function sizesText(sizes: UnitSizes, words: Words): string {
   const { unit, finished, ruler } = sizes;
-  const seam = sizes.seamExact ? formatLength(sizes.seam, ruler) : "";
   const head = words.commandLine.sizes.finishingSeam(
     words.unitNames.unit(unit),
     words.lengths.size(finished),
-    seam,
+    words.unitSizes.seam(sizes),
   );
   return `${head}\n\n${sizes.methods.map((one) => methodText(one, ruler, words)).join("\n\n")}\n`;
 }

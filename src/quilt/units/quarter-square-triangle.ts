@@ -77,10 +77,8 @@ function squares(design: UnitDesign, how: HowMade): PieceDraft[] {
 }
 
 const method = methodsOf(NAME);
-const SOURCES = [
-  "derived geometry: finished + seam x (2 + 2 root 2)",
-  "Cutting Quarter Square Triangles, Quiltville, 2005: finished + 1 1/4 in",
-] as const;
+// Derived geometry: finished + seam x (2 + 2 root 2).
+// Cutting Quarter Square Triangles, Quiltville, 2005: finished + 1 1/4 in.
 
 const twoAtATime = method(METHOD.twoAtATime, (design, how) => {
   const side = r.plus(r.whole(design.across), quarterSquareExtra(how.seam));

@@ -14,7 +14,7 @@ const heads = (up: Eighth | null, words: Words): string =>
 function looseRows(heap: HeapRecord, words: Words): Row[] {
   return heap.patches.flatMap(({ spot, fabric, up, from }) =>
     from.map(({ letter, part, count }) => [
-      spot,
+      words.unitNames.part(spot),
       fabric,
       letter,
       words.tables.units.part[part],

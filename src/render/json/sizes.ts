@@ -1,4 +1,3 @@
-import { formatLength } from "../../length/format.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
 import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts";
@@ -78,14 +77,14 @@ function methodWorded(method: MethodSaid, unit: string, ruler: Ruler, words: Wor
 
 /** Cut sizes of one unit, with what is said of them; its kind and methods as files name them. */
 export function sizesWorded(sizes: UnitSizes, words: Words): SizesWorded {
-  const { unit, finished, across, down, seam, seamExact, ruler, methods } = sizes;
+  const { unit, finished, across, down, seam, ruler, methods } = sizes;
   return {
     unit,
     finished: words.lengths.size(finished),
     across,
     down,
     seam,
-    seamText: seamExact ? formatLength(seam, ruler) : "",
+    seamText: words.unitSizes.seam(sizes),
     ruler,
     methods: methods.map((method) => methodWorded(method, unit, ruler, words)),
   };

@@ -3,7 +3,7 @@ import type { BorderRound, BorderStrips, Making, PressedSeam } from "../../makin
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { bagsFor, bagsForUse } from "./bags.ts";
-import { blockNamed } from "./block-names.ts";
+import { blockNamed, unturned } from "./block-names.ts";
 import { borderRow } from "./border-rows.ts";
 
 import { indented, measured, measuredSize } from "./making-lines.ts";
@@ -81,8 +81,8 @@ function cornerBag(round: BorderRound, making: Making, plan: Plan, words: Words)
         : [],
     ),
   );
-  const named = [...own].flatMap((block) => blockNamed(block, making, plan, words) ?? []);
-  return [...new Set(named.map((name) => name.replace(/ turned .*$/, "")))].join(", ");
+  const named = [...own].flatMap((block) => blockNamed(block, making, plan, unturned(words)) ?? []);
+  return [...new Set(named)].join(", ");
 }
 
 /** One pair: measured, cut or marked, sewn on, pressed, and what it makes of the top. */

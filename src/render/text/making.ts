@@ -102,7 +102,9 @@ function whorlParts(design: number, making: Making, plan: Plan, words: Words): s
     .map((kind) => {
       const own = making.blocks[kind.making]?.units ?? [];
       const names = own.map((place, unit) =>
-        place === null ? (units[unit]?.kind ?? "") : (unitNamed(place, 0, making, plan, words) ?? ""),
+        place === null
+          ? words.unitNames.unit(units[unit]?.kind ?? "")
+          : (unitNamed(place, 0, making, plan, words) ?? ""),
       );
       return words.making.whorlParts(kind.name, kind.count, names);
     });

@@ -1,6 +1,6 @@
-import { formatCut, formatCutSize, formatSize } from "../../length/format.ts";
+import { formatCut, formatCutSize, formatLength, formatSize } from "../../length/format.ts";
 import type { Ruler } from "../../length/types.ts";
-import type { MethodSaid, PieceSaid } from "../../quilt/unit-sizes.ts";
+import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts";
 import type { Formula, FormulaSide, TradeConstants } from "../../quilt/units/formulas.ts";
 import type { PieceSubcut, RecipeNote } from "../../quilt/units/types.ts";
 
@@ -106,5 +106,7 @@ export const unitSizes = {
   trim: ({ trimTo }: MethodSaid, ruler: Ruler): string =>
     trimTo === null ? "" : formatCutSize(trimTo.across, trimTo.along, ruler),
   formula,
+  /** Seam allowance; empty where it lies between ticks. */
+  seam: ({ seam, seamExact, ruler }: UnitSizes): string => (seamExact ? formatLength(seam, ruler) : ""),
   note: (note: RecipeNote): string => NOTES[note],
 };

@@ -98,7 +98,7 @@ describe("the order of joining patches of any shape", () => {
         "pair 3",
         "pair 4",
         "right-half",
-        "left half",
+        "left-half",
         "star",
       ]);
       expect(joins.slice(7).every(({ setIn, corners }) => setIn === true && corners?.length === 1)).toBe(
