@@ -22,7 +22,15 @@ export { diagnosticsJson } from "./diagnostics/answer.ts";
 export { nothingToRepeat, nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
 export { type Diagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
-export { EIGHTH_INCH_RULER, floor, parseLength, QUARTER_CENTIMETRE_RULER } from "./length/index.ts";
+export {
+  EIGHTH_INCH_RULER,
+  floor,
+  type Language,
+  languageWritten,
+  parseLength,
+  QUARTER_CENTIMETRE_RULER,
+  spokenLanguage,
+} from "./length/index.ts";
 export { checkQuilt, heldToLimit, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
@@ -85,7 +93,15 @@ export {
   takePlan,
 } from "./stash/index.ts";
 export { type Change, goOn } from "./state/index.ts";
-export { english, formatDiagnostic, type Words, wordAll, wordDiagnostic } from "./words/index.ts";
+export {
+  english,
+  formatDiagnostic,
+  languages,
+  type Words,
+  wordAll,
+  wordDiagnostic,
+  wordsFor,
+} from "./words/index.ts";
 
 import type { Solve } from "./plan/index.ts";
 

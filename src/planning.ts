@@ -16,10 +16,13 @@ export {
   formatLength,
   formatMeasure,
   fromInteger,
+  type Language,
+  languageWritten,
   nearestMark,
   parseLength,
   parseSize,
   QUARTER_CENTIMETRE_RULER,
+  spokenLanguage,
   TICKS_PER,
 } from "./length/index.ts";
 export {
@@ -88,6 +91,17 @@ export {
   WORK_NAME,
 } from "./spec/index.ts";
 export {
+  addCloth,
+  clothToHand,
+  emptyStash,
+  printStash,
+  readCloth,
+  readStash,
+  removeCloth,
+  type Stash,
+  type StashCloth,
+} from "./stash/index.ts";
+export {
   type Change,
   clothsOf,
   fingerprint,
@@ -102,4 +116,4 @@ export {
   toldStrips,
 } from "./state/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
-export { english, wordAll } from "./words/index.ts";
+export { english, languages, type Words, wordAll, wordsFor } from "./words/index.ts";

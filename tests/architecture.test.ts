@@ -103,6 +103,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
       "render/book",
       "render/files",
       "engine",
+      "stash",
     ],
     types: ["plan"],
     packages: [],

@@ -6,7 +6,7 @@ import type { Spec } from "../spec/index.ts";
 import type { Stash } from "../stash/index.ts";
 import type { Words } from "../words/index.ts";
 
-import { readWidth } from "./asking.ts";
+import { readBolt, readWidth } from "./asking.ts";
 import { EXIT, type ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";
 import { startProgress } from "./progress.ts";
@@ -29,6 +29,8 @@ export interface Beside {
   kits: number;
   /** Usable width to try, as typed. */
   usable: string | null;
+  /** Where every bolt ends, as typed. */
+  bolt?: string | null;
   /** File with cloth to use first. */
   stash: string | null;
   fatQuarters: boolean;
@@ -90,11 +92,11 @@ export async function poolOf(
 }
 
 /** What the options of a planning command ask of a plan. */
-export async function optionsOf(values: PlanningValues): Promise<PlanOptions> {
+export async function optionsOf(values: PlanningValues, { words }: Io): Promise<PlanOptions> {
   const { USUAL_OPTIONS } = await import("../index.ts");
   const { style, prefer, thorough, budget } = values;
   const milliseconds = budget === null ? null : budget * 1000;
-  return { ...USUAL_OPTIONS, style, prefer, thorough, budget: milliseconds };
+  return { ...USUAL_OPTIONS, style, prefer, thorough, budget: milliseconds, language: words.language };
 }
 
 /**
@@ -114,7 +116,7 @@ export async function planText(
   const { planWith, quickSolve, readSpecFile, withoutEasing } = await import("../index.ts");
   const source = reworded === null ? text : undefined;
   const said = (all: readonly Diagnostic[]) => (reworded === null ? all : all.map(reworded));
-  const read = readSpecFile(text, name, beside.decimal ?? null);
+  const read = readSpecFile(text, name, beside.decimal ?? null, io.words.language);
   if (read.value === null) return { code: failWith(said(read.diagnostics), source, values.json, io) };
   const restated = beside.ruler === null ? null : await restateFor(beside.ruler, read.value);
   if (restated !== null && restated.value === null)
@@ -132,8 +134,14 @@ export async function planText(
     io.talk(`error: ${width.problem}\n`);
     return { code: EXIT.usage };
   }
-  const usual = await optionsOf(values);
-  const options = { ...usual, kits: beside.kits, usable: width?.value ?? null, suggestStacks: true };
+  const ends = beside.bolt == null ? null : await readBolt(beside.bolt, spec.defaultUnit, io.words);
+  if (ends !== null && "problem" in ends) {
+    io.talk(`error: ${ends.problem}\n`);
+    return { code: EXIT.usage };
+  }
+  const usual = await optionsOf(values, io);
+  const bolts = { usable: width?.value ?? null, bolt: ends?.value ?? null };
+  const options = { ...usual, kits: beside.kits, ...bolts, suggestStacks: true };
   const pool = await poolOf(io, options, true);
   const sources = { stash, fatQuarters: beside.fatQuarters };
   const solve = amountsOnly ? withoutEasing(quickSolve(pool.solve)) : pool.solve;
@@ -151,9 +159,9 @@ async function restateFor(unit: "in" | "cm", spec: Spec): Promise<Outcome<Spec>>
   const { EIGHTH_INCH_RULER, nothingToRestate, QUARTER_CENTIMETRE_RULER, restate, sizeRestated } =
     await import("../index.ts");
   if (spec.kind !== "quilt") return { value: null, diagnostics: [nothingToRestate()] };
-  const { decimal } = spec.ruler;
+  const { mark: _, unit: _unit, between: _between, ...written } = spec.ruler;
   const marks = unit === "in" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
-  const made = restate(spec, decimal === undefined ? marks : { ...marks, decimal });
+  const made = restate(spec, { ...marks, ...written });
   return {
     value: made.spec,
     diagnostics: made.changes.map(({ what, before, after, path }) => sizeRestated(what, before, after, path)),

@@ -1,7 +1,6 @@
 import type { Purpose } from "../diagnostics/purposes.ts";
 import { directionByOtherMethod, directionSpares } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
-import { formatSize } from "../length/format.ts";
 import type { Ticks } from "../length/types.ts";
 import { quartersToBolt, turnLaid } from "../quilt/turning.ts";
 import type { PatchShape, Recipe } from "../quilt/units/types.ts";
@@ -53,7 +52,7 @@ export function listUnit(
     return gather(cover.pieces, demand, fabrics).flatMap(({ piece, parts }): OfFabric[] => {
       const fabric = fabrics.get(demand.fabrics[piece.role] ?? "");
       if (fabric === undefined) return [];
-      const cut = asCutPiece(piece, parts, recipe, demand, fabric, need, spec);
+      const cut = asCutPiece(piece, parts, recipe, demand, fabric, need);
       return [{ fabric: fabric.name, piece: cut, marks: piece.marks }];
     });
   });
@@ -236,7 +235,6 @@ function asCutPiece(
   demand: UnitDemand,
   fabric: FabricSpec,
   need: Need,
-  spec: QuiltSpec,
 ): CutPiece {
   const directional = fabric.print.kind !== "none";
   // Strips are told as they are cut already.

@@ -1,6 +1,6 @@
 import type { UnitTold } from "../diagnostics/quilt.ts";
 import type { Ticks } from "../length/types.ts";
-import type { SeamName } from "../quilt/units/seam-names.ts";
+import type { SeamName } from "../quilt/terms/seam-names.ts";
 import type { Corner, Eighth, RecipeStep } from "../quilt/units/types.ts";
 import type { Wanted } from "../quilt/work-types.ts";
 

@@ -32,7 +32,7 @@ export type UnitFault =
   | { why: "centre-size" }
   /** Rails. */
   | { why: "rails-count" | "rails-too-many"; most: number }
-  | { why: "rail-width" | "rails-sum" }
+  | { why: "rail-width" | "rails-sum" | "rails-outgrow" }
   /** Snowballs. */
   | { why: "no-corner" | "corner-twice" | "corner-size" | "corners-overlap" }
   | { why: "triangles-too-many"; most: number };

@@ -52,6 +52,7 @@ export interface FoundationFacts {
   foundationBlock: { fault: FoundationBlockFault };
   foundationChoice: { message: string; hint: string };
   foundationGrid: { found: string; why: string };
+  foundationMarks: { block: string; size: SpokenSize; mark: string };
   foundationMethod: { unit: string; method: string };
   foundationOffGrid: { off: OffGrid; nearest: NearestSizes; halves: boolean };
   foundationSeam: { seam: string; squares: string; fits: readonly string[] };
@@ -72,6 +73,11 @@ export function foundationAllowance(
 /** A block, or a row of blocks, that does not go onto one piece of foundation as asked. */
 export function foundationBlock(where: InFile, fault: FoundationBlockFault): Diagnostic {
   return tell("FOUNDATION-BLOCK", "error", where, "foundationBlock", { fault });
+}
+
+/** A unit beside what is pieced on the foundation, whose size with its seams lies between two marks of the ruler. */
+export function foundationMarks(where: InFile, facts: FoundationFacts["foundationMarks"]): Diagnostic {
+  return tell("FOUNDATION-MARKS", "error", where, "foundationMarks", facts);
 }
 
 /** Two choices that exclude each other. */

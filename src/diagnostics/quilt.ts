@@ -17,8 +17,8 @@ export type InDesign = InFile;
 
 /** Why parts of a block that a file names are none that can be turned. */
 export type NotMotifs =
-  | { why: "no code"; code: string; known: readonly string[] }
-  | { why: "one only" | "same all round" | "units across" | "not alike" };
+  | { why: "no-code"; code: string; known: readonly string[] }
+  | { why: "one-only" | "same-all-round" | "units-across" | "not-alike" };
 
 /** A unit by its kind and its finished size. */
 export interface UnitTold {

@@ -20,6 +20,12 @@ export function setPrint(text: string, index: number, print: string): string {
   return print === "none" && !everywhere ? withoutValue(text, path) : withValue(text, path, print);
 }
 
+/** How often its print comes again, `6 in x 8 in`; empty takes it away. */
+export function setRepeat(text: string, index: number, repeat: string): string {
+  const path = ["fabrics", index, "repeat"];
+  return repeat === "" ? withoutValue(text, path) : withValue(text, path, repeat);
+}
+
 /** What holds for every fabric: `width`, `sold`, `price`. Empty takes it away. */
 export function setCloth(text: string, field: "width" | "sold" | "price", value: string): string {
   return value === ""

@@ -28,6 +28,9 @@ export interface FabricModel {
   print: string;
   /** Its width where it has one of its own. */
   width: string;
+  /** How often its print comes again, in ticks; null where the file does not say. */
+  repeat: { across: number; down: number } | null;
+  repeatText: string;
   index: number;
 }
 
@@ -329,6 +332,8 @@ function modelOf(source: string): QuiltModel {
     colour: readColour(text(dict(one).colour)) ?? colourFor(index),
     print: text(dict(one).print) || text(dict(file["all-fabrics"]).print) || "none",
     width: text(dict(one).width),
+    repeat: sizeOf(dict(one).repeat, unit),
+    repeatText: text(dict(one).repeat),
     index,
   }));
   const blocks = Object.entries(dict(file.blocks)).map(([key, block]) => readBlock(key, block, unit));

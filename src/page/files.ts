@@ -1,6 +1,6 @@
 import { fileOpen, fileSave } from "browser-fs-access";
 import { said } from "./ui/state.ts";
-import { words } from "./words/en.ts";
+import { words } from "./words/index.ts";
 
 const MOST_BYTES = 1_000_000;
 
@@ -78,6 +78,30 @@ export async function openFile(): Promise<Opened> {
   } catch {
     return null;
   }
+}
+
+/** Lets the maker choose a table of fabric; null when she does not. */
+export async function openTable(): Promise<Opened> {
+  try {
+    return await readFile(await fileOpen({ extensions: [".csv", ".tsv", ".txt"], mimeTypes: ["text/csv"] }));
+  } catch {
+    return null;
+  }
+}
+
+/** Lets the maker choose a picture, or take one where there is a camera; null when she does not. */
+export async function choosePicture(): Promise<File | null> {
+  try {
+    return await fileOpen({ mimeTypes: ["image/*"] });
+  } catch {
+    return null;
+  }
+}
+
+/** A picture among what was dropped; null where it is something else. */
+export function pictureIn(data: DataTransfer): File | null {
+  const file = data.items[0]?.getAsFile() ?? null;
+  return file !== null && (file.type.startsWith("image/") || /\.hei[cf]$/i.test(file.name)) ? file : null;
 }
 
 /** A quilt that came from nowhere on disk. */

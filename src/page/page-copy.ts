@@ -1,3 +1,5 @@
+import type { WrittenPhoto } from "./photos.ts";
+
 /** A quilt inside the page, as the page finds it when it is opened. */
 export interface Given {
   text: string;
@@ -5,6 +7,8 @@ export interface Given {
   work?: string;
   /** The page is a copy for a class: the quilt is to be cut and sewn, and not to be changed. */
   class?: true;
+  /** Pictures of its fabrics, by name; absent where there are none. */
+  photos?: Record<string, WrittenPhoto>;
 }
 
 /** No letter of it can end the element that holds it. */

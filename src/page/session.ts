@@ -27,6 +27,8 @@ export interface Session {
   tryTexts(texts: { key: string; text: string }[]): number;
   /** Looks for changes to a text that buy less, in the same worker. */
   save(text: string): number;
+  /** Plans a text with what lies in the drawer used first, in the same worker. */
+  cover(text: string, drawer: string): number;
   /** Sets ways of making, or turnings, beside one another, in the same worker. */
   choose(what: ChooseWhat, text: string): number;
   end(): void;
@@ -162,6 +164,12 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       asked += 1;
       trier ??= fresh();
       trier.port.post({ kind: "save", id: asked, text });
+      return asked;
+    },
+    cover(text, drawer) {
+      asked += 1;
+      trier ??= fresh();
+      trier.port.post({ kind: "cover", id: asked, text, drawer });
       return asked;
     },
     choose(what, text) {

@@ -1,6 +1,7 @@
 import { del, get, set } from "idb-keyval";
+import { dropPhotos, keepPhotos, NO_PHOTOS, type Photos, photosOf } from "./photos.ts";
 import { keptAt } from "./ui/state.ts";
-import { words } from "./words/en.ts";
+import { words } from "./words/index.ts";
 
 /** A quilt kept in this browser: its text now, and older states, newest first. */
 export interface Draft {
@@ -46,9 +47,14 @@ export async function drafts(): Promise<Draft[]> {
   }
 }
 
+/** Pictures of quilts taken away since the page was opened, for putting them back. */
+const photosGone = new Map<string, Photos>();
+
 /** Takes a quilt off the list of those kept here; `putBack` undoes it. */
 export async function takeAway(key: string): Promise<void> {
   try {
+    photosGone.set(key, await photosOf(key));
+    await dropPhotos(key);
     await set(
       LIST,
       ((await get<string[]>(LIST)) ?? []).filter((one) => one !== key),
@@ -65,6 +71,8 @@ export async function putBack(draft: Draft): Promise<void> {
     await set(`quilt ${draft.key}`, draft);
     const keys = (await get<string[]>(LIST)) ?? [];
     if (!keys.includes(draft.key)) await set(LIST, [draft.key, ...keys]);
+    const photos = photosGone.get(draft.key) ?? NO_PHOTOS;
+    if (photos !== NO_PHOTOS) keepPhotos(draft.key, photos, () => {});
   } catch {
     keptAt.value = words.notKept;
   }

@@ -1,5 +1,5 @@
 import { borderDoesNotFit } from "../diagnostics/quilt.ts";
-import { equal, fromInteger, type Rational } from "../length/rational.ts";
+import { equal, fromInteger } from "../length/rational.ts";
 import { compareSurd } from "../length/surd.ts";
 import type { BorderSpec, FabricWord } from "../spec/quilt-types.ts";
 import { straightMove } from "./block-moves.ts";
@@ -21,7 +21,7 @@ import {
 } from "./exact.ts";
 import type { LaidBlock } from "./laid-types.ts";
 import { fillingOf, lyingSize } from "./plain-block.ts";
-import { sayLength } from "./say.ts";
+import { saySides } from "./say.ts";
 import { addStrip, cutLengthOf, type LaidStrip, onMarkAbove } from "./strips.ts";
 import type { Exact, TopBorder } from "./types.ts";
 import type { StripDemand } from "./work-types.ts";
@@ -177,17 +177,14 @@ function placeCornerstones(
     const turn = filling.plain ? 0 : (filling.turn + place.turn) % 360;
     const size = lyingSize({ ...filling, turn });
     if (!equal(size.across, across) || !equal(size.down, down)) {
-      const say = (a: Rational, b: Rational) => ({
-        across: sayLength(a, builder.spec.ruler),
-        down: sayLength(b, builder.spec.ruler),
-      });
+      const { ruler } = builder.spec;
       builder.diagnostics.push(
         borderDoesNotFit(of, {
           why: "corner-block",
           border: border.name,
-          corners: say(across, down),
+          corners: saySides(across, down, ruler),
           block: filling.block.spec.name,
-          is: say(size.across, size.down),
+          is: saySides(size.across, size.down, ruler),
         }),
       );
       return;

@@ -15,7 +15,7 @@ import {
 } from "./exact.ts";
 import type { LaidBlock } from "./laid-types.ts";
 import { fillingOf, lyingSize } from "./plain-block.ts";
-import { sayLength } from "./say.ts";
+import { saySides } from "./say.ts";
 import type { SetBlock, SetRow } from "./setting.ts";
 import { addStrip } from "./strips.ts";
 import type { Exact, Point } from "./types.ts";
@@ -190,17 +190,14 @@ function placeFilled(
   if (filling === null) return;
   const size = lyingSize(filling);
   if (!equal(size.across, at.across) || !equal(size.down, at.down)) {
-    const say = (across: Rational, down: Rational) => ({
-      across: sayLength(across, builder.spec.ruler),
-      down: sayLength(down, builder.spec.ruler),
-    });
+    const { ruler } = builder.spec;
     builder.diagnostics.push(
       sizesDoNotAddUp(of, {
         why: "filling",
         place,
-        needs: say(at.across, at.down),
+        needs: saySides(at.across, at.down, ruler),
         block: filling.block.spec.name,
-        is: say(size.across, size.down),
+        is: saySides(size.across, size.down, ruler),
       }),
     );
     return;

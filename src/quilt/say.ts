@@ -69,3 +69,12 @@ export function saySize(across: Rational, down: Rational, ruler: Ruler): SpokenS
   if (x !== null && y !== null) return { as: "marks", across: x, along: y, ruler };
   return { as: "sides", across: sayLength(across, ruler), along: sayLength(down, ruler) };
 }
+
+/** Two sides, each said by itself. */
+export function saySides(
+  across: Rational,
+  down: Rational,
+  ruler: Ruler,
+): { across: SpokenLength; down: SpokenLength } {
+  return { across: sayLength(across, ruler), down: sayLength(down, ruler) };
+}

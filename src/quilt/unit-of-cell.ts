@@ -10,7 +10,7 @@ import { div, fromInteger, mul, type Rational } from "../length/rational.ts";
 import type { CellSpec, FabricWord, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidUnit } from "./laid-types.ts";
-import { sayLength, saySize } from "./say.ts";
+import { saySides, saySize } from "./say.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 import type { UnitDesign, UnitKind } from "./units/types.ts";
@@ -42,13 +42,7 @@ export function checkUnit(
   if (problem !== null) {
     const size = saySize(across, along, spec.ruler);
     const patch = cell.patches?.[problem.patch ?? -1];
-    const place =
-      problem.place === undefined
-        ? null
-        : {
-            across: sayLength(problem.place.x, spec.ruler),
-            down: sayLength(problem.place.y, spec.ruler),
-          };
+    const place = problem.place === undefined ? null : saySides(problem.place.x, problem.place.y, spec.ruler);
     const unsuited = { unit: kind.name, asked: { finished: size }, fault: problem.fault, place };
     diagnostics.push(unitUnsuited(patch ?? cell, unsuited));
     return null;

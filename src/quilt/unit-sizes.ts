@@ -6,10 +6,11 @@ import { fromInteger, type Rational, toNumber, toTicksExact } from "../length/ra
 import { parseSize } from "../length/size.ts";
 import type { SpokenSize } from "../length/spoken.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
+import { type Language, writingOf } from "../length/writing.ts";
 import { saySize } from "./say.ts";
+import type { Formula } from "./terms/formulas.ts";
+import type { MethodName, UnitName } from "./terms/names.ts";
 import { plainDesign } from "./units/design.ts";
-import type { Formula } from "./units/formulas.ts";
-import type { MethodName, UnitName } from "./units/names.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 import type { HowMade, PieceSubcut, Recipe, RecipeNote } from "./units/types.ts";
 
@@ -24,6 +25,8 @@ export interface SizesAsked {
   /** Null: every 1/8 in, 0.25 cm or 1 mm. */
   ruler: string | null;
   rounding: "exact" | "trade";
+  /** What lengths are written in; English where it is left out. */
+  language?: Language;
 }
 
 /** How a segment is cut from a strip set, and how many a unit takes; `apart`: between slanting cuts. */
@@ -80,6 +83,17 @@ const USUAL = {
   mm: { seam: 4800, ruler: 640 },
 } as const;
 
+/** A ruler that reads as the language writes; English is what goes without saying. */
+function rulerFor({ measure, language = "en" }: SizesAsked, mark: Ticks): Ruler {
+  const { decimal } = writingOf(language);
+  return {
+    unit: measure,
+    mark,
+    ...(decimal === undefined ? {} : { decimal }),
+    ...(language === "en" ? {} : { language }),
+  };
+}
+
 /** Works out the cut sizes of a unit by all its methods. */
 export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
   const diagnostics: Diagnostic[] = [];
@@ -93,7 +107,7 @@ export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
   }
   const ticks = mark === null ? null : toTicksExact(mark);
   if (seam === null || ticks === null || size === null || kind === null) return { value: null, diagnostics };
-  const ruler: Ruler = { unit: asked.measure, mark: ticks };
+  const ruler = rulerFor(asked, ticks);
   const design = plainDesign(size.across, size.down);
   const problem = kind.check(design);
   const finished = saySize(size.across, size.down, ruler);

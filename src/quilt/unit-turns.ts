@@ -1,8 +1,8 @@
 import { fromInteger, type Rational } from "../length/rational.ts";
 import { exactOfRational, exactOfSurd, point, turnPoint } from "./exact.ts";
+import { UNIT } from "./terms/names.ts";
 import type { Exact, Point } from "./types.ts";
 import { plainDesign } from "./units/design.ts";
-import { UNIT } from "./units/names.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 import type { UnitDesign, UnitKind } from "./units/types.ts";
 

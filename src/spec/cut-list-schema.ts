@@ -2,6 +2,7 @@ import * as z from "zod";
 import { choiceUnknown } from "../diagnostics/fields.ts";
 import { parseLength } from "../length/parse.ts";
 import type { LengthUnit } from "../length/types.ts";
+import type { Language } from "../length/writing.ts";
 import { allFabricsSchema, fabricSchema } from "./fabric-schema.ts";
 import { choice, leaf, length, refuse, words } from "./written.ts";
 
@@ -32,6 +33,11 @@ export function fileFields(unit: LengthUnit) {
   const pick = (imperial: string, metric: string) => (inches ? imperial : metric);
   return {
     name: words({ description: "what the quilt is called", example: "Harbour lights" }).optional(),
+    language: choice(
+      ["en", "de"] satisfies [Language, ...Language[]],
+      "the language of what is printed; without it that of your system",
+      "de",
+    ).optional(),
     units: units().optional(),
     ruler: length(
       unit,

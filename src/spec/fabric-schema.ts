@@ -1,12 +1,14 @@
 import * as z from "zod";
 import * as say from "../diagnostics/fields.ts";
+import { parseSize } from "../length/size.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { have, readyCut, yardage } from "./cloth-line.ts";
 import { readColour } from "./colours.ts";
+import type { WrittenSize } from "./piece-line.ts";
 import { pieces } from "./piece-schema.ts";
 import { price, sold } from "./sold.ts";
 import type { Print } from "./types.ts";
-import { leaf, length, refuse, words } from "./written.ts";
+import { checkSize, leaf, length, refuse, refuseProblem, words } from "./written.ts";
 
 const MOST_SHRINK = 25;
 
@@ -55,6 +57,22 @@ function print() {
   });
 }
 
+/** How often a print comes again; one length for both ways. */
+function repeat(unit: LengthUnit, example: string) {
+  const description = "how often its print comes again, across and along the fabric";
+  return leaf({ description, example }, (written, context): WrittenSize => {
+    const read = parseSize(/[x×*]|\bby\b/i.test(written) ? written : `${written} x ${written}`, unit);
+    if (read.ok)
+      return checkSize(
+        { text: written, across: read.across, along: read.along, fullWidth: false },
+        written,
+        context,
+      );
+    const { message, ...problem } = read.problem;
+    return refuseProblem(context, written, { kind: read.kind, why: message, ...problem });
+  });
+}
+
 function colour() {
   return leaf(
     { description: "the colour it is drawn in", example: '"#1d3557"' },
@@ -62,6 +80,16 @@ function colour() {
       return readColour(written) ?? refuse(context, (where) => say.colourUnreadable(where, written));
     },
   );
+}
+
+/** `12 yd`; `endless` where the shop has as much as is wanted in one length, read as null. */
+function boltLength(unit: LengthUnit) {
+  const inches = unit === "in" || unit === "yd";
+  const description =
+    "how long a bolt is at the shop: no strip crosses its end; endless: as long as is wanted";
+  const ticks = length(unit, { description, example: inches ? "12 yd" : "10 m" }, true);
+  const endless = z.literal("endless").transform((): null => null);
+  return z.union([endless, ticks]).meta({ description, example: inches ? "12 yd" : "10 m", written: {} });
 }
 
 /** What may be said of one fabric or, under `all-fabrics`, of every fabric that does not say otherwise. */
@@ -79,6 +107,7 @@ function clothFields(unit: LengthUnit) {
       example: pick("1/2 in", "1.5 cm"),
     }).optional(),
     print: print().optional(),
+    repeat: repeat(unit, pick("6 x 8 in", "15 x 20 cm")).optional(),
     shrinkage: shrinkage().optional(),
     straighten: length(unit, {
       description: "length lost in straightening the cut end",
@@ -89,6 +118,7 @@ function clothFields(unit: LengthUnit) {
       example: pick("1/2 in", "1 cm"),
     }).optional(),
     sold: sold(unit).optional(),
+    bolt: boltLength(unit).optional(),
     price: price().optional(),
     spare: length(unit, {
       description: "extra length to buy beyond the plan",

@@ -78,6 +78,11 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
   const sold: SoldBy = soldWritten
     ? { unit: soldWritten.unit, step: up(soldWritten.step), least: up(soldWritten.least) }
     : { ...defaults.sold };
+  const boltWritten = written.bolt ?? (written.bolt === undefined ? common.bolt : null);
+  const bolt =
+    boltWritten === undefined
+      ? { length: defaults.bolt, told: false }
+      : boltWritten && { length: down(boltWritten.value), told: true };
   if (!soldWritten) assume("sold in", `steps of ${formatMeasure(sold.step, sold.unit)}`);
   if (!shrinkage) assume("shrinkage", "none: cut without washing first");
   const print: Print = written.print ?? common.print ?? { kind: "none", axis: "along" };
@@ -101,6 +106,7 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
     shrinkAlong: shrinkage?.along ?? 0,
     straighten: straighten ? up(straighten.value) : defaults.straighten,
     sold,
+    ...(bolt === null ? {} : { bolt }),
     price: price && { ...price, per: price.per ?? (familyOf(sold.unit) === "imperial" ? "yd" : "m") },
     spare: up((written.spare ?? common.spare)?.value ?? { n: 0n, d: 1n }),
     squareUp,

@@ -2,7 +2,7 @@ import { formatLength } from "../length/format.ts";
 import { familyOf, TICKS_PER } from "../length/measures.ts";
 import { stays } from "../length/phrase.ts";
 import { ceil, floor } from "../length/rational.ts";
-import type { DecimalMark, LengthUnit, Ruler } from "../length/types.ts";
+import type { LengthUnit, Ruler } from "../length/types.ts";
 import { assumed } from "./assumed.ts";
 import type { WrittenFile } from "./cut-list-schema.ts";
 import type { Assumption, CutListSpec } from "./types.ts";
@@ -22,7 +22,7 @@ export function fillFile(
   unit: LengthUnit,
   unitWritten: boolean,
   fallbackName: string,
-  decimal: DecimalMark | undefined,
+  writing: Pick<Ruler, "decimal" | "language">,
 ): FileSettings {
   const inches = familyOf(unit) === "imperial";
   const assumptions: Assumption[] = [];
@@ -35,7 +35,7 @@ export function fillFile(
   const ruler: Ruler = {
     unit: rulerUnit(written.ruler?.unit ?? unit),
     mark,
-    ...(decimal === undefined ? {} : { decimal }),
+    ...writing,
   };
   const defaultLength = inches ? 24 * TICKS_PER.in : 60 * TICKS_PER.cm;
   const defaultKeep = inches ? 2 * TICKS_PER.in : 5 * TICKS_PER.cm;

@@ -1,7 +1,7 @@
 import { linesTooMany, nameRepeated, piecesTooMany } from "../diagnostics/fields.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { parseLength } from "../length/parse.ts";
-import type { DecimalMark, LengthUnit } from "../length/types.ts";
+import type { LengthUnit, Ruler } from "../length/types.ts";
 import { cutListSchema, fileFields, readMeasure } from "./cut-list-schema.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
 import { allFabricsSchema, fabricSchema, type WrittenCloth } from "./fabric-schema.ts";
@@ -95,7 +95,7 @@ export function checkFabrics(document: SourceDocument, fabrics: readonly FabricS
 export function readCutList(
   document: SourceDocument,
   fallbackName: string,
-  decimal: DecimalMark | undefined,
+  written: Pick<Ruler, "decimal" | "language">,
 ): Outcome<CutListSpec> {
   const limits = countLimits(document);
   if (limits.length > 0) return { value: null, diagnostics: limits };
@@ -104,7 +104,7 @@ export function readCutList(
   const read = schema.safeParse(document.value);
   const issues = read.success ? [] : wordIssues(read.error.issues, document, describeSchema(schema));
   const head: Parameters<typeof fillFile>[0] = read.success ? read.data : readHead(document, unit);
-  const settings = fillFile(head, unit, unitWritten, fallbackName, decimal);
+  const settings = fillFile(head, unit, unitWritten, fallbackName, written);
   const filled = readFabrics(document, settings, true);
   const fabrics = filled.map(({ fabric }) => fabric);
   const diagnostics = [

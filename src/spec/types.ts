@@ -119,6 +119,8 @@ export interface FabricSpec {
   /** Lost off one edge each way in squaring cloth of a fixed size. Default 0. */
   squareUp?: Ticks;
   sold: SoldBy;
+  /** Where a bolt of it ends, and whether the maker said so; absent where bolts are as long as is wanted. */
+  bolt?: { length: Ticks; told: boolean };
   price: Price | null;
   /** Extra length the maker wants beyond the plan. */
   spare: Ticks;

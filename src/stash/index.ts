@@ -1,4 +1,4 @@
-export { addCloth, emptyStash, printStash } from "./change-stash.ts";
+export { addCloth, emptyStash, printStash, removeCloth } from "./change-stash.ts";
 export { readCloth } from "./read-cloth.ts";
 export { readPlan } from "./read-plan.ts";
 export { readStash } from "./read-stash.ts";

@@ -1,4 +1,5 @@
 import type { WhyNot } from "../choices/why-not.ts";
+import type { Language } from "../length/writing.ts";
 import type { DiagnosticWords } from "./diagnostics.ts";
 import type { arrange } from "./en/arrange.ts";
 import type { blocks } from "./en/blocks.ts";
@@ -12,21 +13,20 @@ import type { drawings } from "./en/drawings/index.ts";
 import type { finishing } from "./en/finishing.ts";
 import type { foundation } from "./en/foundation.ts";
 import type { goOn } from "./en/go-on.ts";
-import type { lengths } from "./en/lengths.ts";
 import type { making } from "./en/making.ts";
-import type { purposes } from "./en/purposes.ts";
+import type { lengths } from "./en/quilt/lengths.ts";
+import type { purposes } from "./en/quilt/purposes.ts";
+import type { unitNames } from "./en/quilt/unit-names.ts";
+import type { unitSizes } from "./en/quilt/unit-sizes.ts";
 import type { changeSaid, savings } from "./en/savings.ts";
 import type { shapes } from "./en/shapes.ts";
 import type { sizes } from "./en/sizes.ts";
 import type { buyTable, cutsTable, unitsTable } from "./en/tables.ts";
 import type { teaching } from "./en/teaching.ts";
-
-import type { unitNames } from "./en/unit-names.ts";
-import type { unitSizes } from "./en/unit-sizes.ts";
 import type { units } from "./en/units.ts";
 
 /** The shape of a table of words without its English: any text, any list of as many. */
-type Wide<Table> = Table extends RegExp
+export type Wide<Table> = Table extends RegExp
   ? RegExp
   : Table extends string
     ? string
@@ -40,7 +40,7 @@ type Wide<Table> = Table extends RegExp
  */
 export interface Words {
   /** The language's tag, as `Intl` takes it. */
-  language: string;
+  language: Language;
   diagnostics: DiagnosticWords;
   /** What can be said of the work while it is done, by examples. */
   factExamples: string;

@@ -1,7 +1,7 @@
 import type { Words } from "../../words/index.ts";
 
-import { fatQuarters, kits, stash, usable } from "../asking.ts";
-import { besideFiles } from "../beside-files.ts";
+import { bolt, fatQuarters, kits, stash, usable } from "../asking.ts";
+import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
 import { inWords, text, toggle } from "../option.ts";
@@ -29,14 +29,14 @@ async function buySizes(
     "../../index.ts"
   );
   const { text: source, name } = input.value;
-  const spec = readSpecFile(source, name);
+  const spec = readSpecFile(source, name, null, io.words.language);
   if (spec.value === null) return failWith(spec.diagnostics, source, values.json, io);
   const asked = readSizes(typed, spec.value.ruler);
   if (asked.value === null) {
     failWith(asked.diagnostics, undefined, values.json, io);
     return EXIT.usage;
   }
-  const options = await optionsOf(values);
+  const options = await optionsOf(values, io);
   const progress = startProgress(io);
   const { solve } = await poolOf({ ...io, showsProgress: false }, options);
   const found = await severalSizes(spec.value, asked.value, options, solve, (done, of) =>
@@ -68,6 +68,7 @@ export const buy = (words: Words) =>
       fatQuarters,
       kits,
       usable,
+      bolt,
       ruler,
       sizes,
       csv,
@@ -85,6 +86,7 @@ export const buy = (words: Words) =>
           "--fat-quarters": quarters || null,
           "--kits": many,
           "--width": width,
+          "--bolt": values.bolt,
         };
         const beside = Object.entries({ ...other, "--ruler": marks }).find(([, value]) => value !== null);
         if (beside === undefined) return buySizes(file, values.sizes, values, io);
@@ -101,7 +103,7 @@ export const buy = (words: Words) =>
         io.out(buyCsv(made.plan, io.words));
         return EXIT.done;
       }
-      const lists = [buyList(made.plan, io.words), ...Object.values(await besideFiles(made, beside, io))];
+      const lists = [buyList(made.plan, io.words), ...listsIn(await besideFiles(made, beside, io))];
       io.out(values.json ? buyJson(made.plan, io.words) : lists.join("\n"));
       return EXIT.done;
     },

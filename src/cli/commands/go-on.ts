@@ -66,7 +66,7 @@ export const goOn = (words: Words) =>
       if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
       const front = await import("../../index.ts");
       const { text, name } = input.value;
-      const read = front.readSpecFile(text, name);
+      const read = front.readSpecFile(text, name, null, io.words.language);
       if (read.value === null) return failWith(read.diagnostics, text, values.json, io);
       const { usualFolder } = await import("../file-names.ts");
       const quilts = values.kits ?? 1;
@@ -107,7 +107,7 @@ export const goOn = (words: Words) =>
         begun = less;
       }
       const pool = await poolOf(io, { budget: null, effort: null, thorough: true });
-      const quilt = { text, name };
+      const quilt = { text, name, language: io.words.language };
       const work = { text: begun, name: workNamed };
       const gone = await front.goOn({ quilt, work, words: typed, again: values.again, made }, pool.solve);
       pool.clear();

@@ -20,6 +20,8 @@ export type Ask =
   | { kind: "try"; id: number; texts: { key: string; text: string }[] }
   /** Changes to a text that buy less, each really planned. */
   | { kind: "save"; id: number; text: string }
+  /** A text planned with what lies in the drawer used first. */
+  | { kind: "cover"; id: number; text: string; drawer: string }
   /** Ways of making its units, or turnings of its blocks. */
   | { kind: "choose"; id: number; what: ChooseWhat; text: string };
 
@@ -50,8 +52,15 @@ export type Answer =
   | { kind: "trying"; id: number; done: number; of: number }
   | { kind: "saves"; id: number; saving: FoundSaving }
   | { kind: "triedAll"; id: number }
+  | { kind: "covered"; id: number; covered: Covered | null }
   | { kind: "choosing"; id: number; done: number; of: number }
   | { kind: "chosen"; id: number; chosen: Chosen };
+
+/** What is still bought where the drawer is used first, and what is cut of it. */
+export interface Covered {
+  amounts: Amounts;
+  used: { fabric: string; across: number; along: number; count: number }[];
+}
 
 /** A change that buys less, with the text it makes and what is then bought. */
 export interface FoundSaving {

@@ -65,8 +65,8 @@ export interface RingPicture {
 export interface Picture {
   across: number;
   down: number;
-  /** Patches of one fabric as one shape. */
-  groups: { fabric: string; d: string; ups: Up[] }[];
+  /** Patches of one fabric as one shape, apart where its print's up points elsewhere; null where it has none. */
+  groups: { fabric: string; up: number | null; d: string; ups: Up[] }[];
   /** Blocks of the setting with their place in its rows. */
   blocks: { row: number; column: number; d: string }[];
   borders: RingPicture[];
@@ -95,10 +95,11 @@ const outline = (points: Top["patches"][number]["outline"], decimals: number): s
 export const outlinePath = (points: Top["patches"][number]["outline"]): string => outline(points, 1);
 
 export function pictureOf(top: Top): Picture {
-  const groups = new Map<string, { d: string[]; ups: Up[] }>();
+  const groups = new Map<string, { fabric: string; up: number | null; d: string[]; ups: Up[] }>();
   for (const { fabric, outline: points, up } of top.patches) {
-    const own = groups.get(fabric) ?? { d: [], ups: [] };
-    groups.set(fabric, own);
+    const key = `${fabric} ${up ?? ""}`;
+    const own = groups.get(key) ?? { fabric, up, d: [], ups: [] };
+    groups.set(key, own);
     own.d.push(outline(points, 1));
     if (up !== null)
       own.ups.push(
@@ -112,7 +113,12 @@ export function pictureOf(top: Top): Picture {
   return {
     across: mm(top.across),
     down: mm(top.down),
-    groups: [...groups].map(([fabric, { d, ups }]) => ({ fabric, d: d.join(""), ups: largest(ups) })),
+    groups: [...groups.values()].map(({ fabric, up, d, ups }) => ({
+      fabric,
+      up,
+      d: d.join(""),
+      ups: largest(ups),
+    })),
     blocks: top.blocks.flatMap(({ place, row, column, outline: points }) =>
       place === "block" ? [{ row, column, d: outline(points, 1) }] : [],
     ),

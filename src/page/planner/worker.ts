@@ -1,6 +1,8 @@
 import type { Plan } from "../../planning.ts";
 import { difference, ideasFor, saves, tryIdeas } from "../../savings/index.ts";
+import { speakFor } from "../words/index.ts";
 import { chooseTurnings, chooseWays } from "./choosing.ts";
+import { covered } from "./cover.ts";
 import { keepsOf } from "./keeps.ts";
 import { matOf } from "./mat.ts";
 import type { Answer, Ask, ChooseWhat, ShowWhat } from "./messages.ts";
@@ -149,7 +151,19 @@ export function workerLoop(port: Port): (ask: Ask) => void {
     }
   };
 
+  /** Plans with the drawer used first. */
+  const cover = async (id: number, text: string, drawer: string): Promise<void> => {
+    const around = { keeps, overtaken: () => tries !== id, pause: port.pause, tell: () => {} };
+    try {
+      const found = await unless(Overtaken, () => covered(text, drawer, solveKeeping(around)));
+      if (tries === id) port.post({ kind: "covered", id, covered: found });
+    } catch (error) {
+      port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
+    }
+  };
+
   return (ask) => {
+    if ("text" in ask) speakFor(ask.text);
     switch (ask.kind) {
       case "start":
         if (ask.solver !== null) port.useSolver(ask.solver);
@@ -175,6 +189,10 @@ export function workerLoop(port: Port): (ask: Ask) => void {
       case "try":
         tries = ask.id;
         void tryAll(ask.id, ask.texts);
+        return;
+      case "cover":
+        tries = ask.id;
+        void cover(ask.id, ask.text, ask.drawer);
         return;
       case "choose":
         tries = ask.id;

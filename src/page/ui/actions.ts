@@ -1,12 +1,14 @@
 import { batch } from "@preact/signals";
-import { type History, historyOf } from "../history.ts";
+import { type History, historyOf, type Kept } from "../history.ts";
+import { keepPhotos, NO_PHOTOS, type Photos, photosOf } from "../photos.ts";
 import type { Mat } from "../planner/mat.ts";
 import type { ChooseWhat } from "../planner/messages.ts";
 import type { Session } from "../session.ts";
 import { keepSewn, NOTHING_SEWN, type Sewn, sewnOf } from "../sewn.ts";
 import { keepDraft, newKey } from "../store.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import * as state from "./state.ts";
+import { forgetTextures } from "./texture-numbers.ts";
 
 let history: History = historyOf("");
 let session: Session | null = null;
@@ -30,6 +32,36 @@ export function keepApart(): void {
   draft = newKey();
   state.elsewhere.value = "";
   keepDraft(draft, state.text.value, state.model.value.name, state.work.value);
+  if (state.photos.value !== NO_PHOTOS) keepPictures(state.photos.value);
+}
+
+const keepPictures = (photos: Photos): void =>
+  keepPhotos(draft, photos, () => {
+    state.keptAt.value = words.cloth.photoNotKept;
+  });
+
+/** Pictures as they are from now on; kept at once. */
+function showPhotos(photos: Photos): void {
+  state.photos.value = photos;
+  keepPictures(photos);
+}
+
+/** A change to the pictures of fabrics, and to the text with them: one gesture, one undo away. */
+export function picture(
+  photos: Photos,
+  say: string,
+  change: (text: string) => string = (text) => text,
+): void {
+  if (state.forClass.value) {
+    state.said.value = words.classOnly;
+    return;
+  }
+  const text = change(state.text.value);
+  history.push(text, say, undefined, photos);
+  showPhotos(photos);
+  if (text !== state.text.value) show(text);
+  else keepDraft(draft, text, state.model.value.name, state.work.value);
+  state.said.value = say;
 }
 
 /** Another window has kept the same quilt meanwhile: neither overwrites the other. */
@@ -92,6 +124,7 @@ function show(text: string, keep = true): void {
     state.suggestions.value = [];
     state.savings.value = null;
     state.choosing.value = null;
+    state.cover.value = NOT_ASKED;
     state.broken.value = "";
   });
   session?.tryTexts([]);
@@ -113,7 +146,14 @@ function askPlan(): void {
 }
 
 /** Puts a quilt on the table. One of those to begin with is kept once it is changed. */
-export function begin(text: string, name: string, key: string, work = "", keep = true): void {
+export function begin(
+  text: string,
+  name: string,
+  key: string,
+  work = "",
+  keep = true,
+  photos: Photos | null = null,
+): void {
   history = historyOf(text, (what) => what === TYPED, work);
   draft = key;
   batch(() => {
@@ -139,6 +179,18 @@ export function begin(text: string, name: string, key: string, work = "", keep =
     state.progress.value = "before";
     state.region.value = "draw";
   });
+  forgetTextures();
+  state.photos.value = photos ?? NO_PHOTOS;
+  if (photos === null)
+    void photosOf(key).then((kept) => {
+      if (draft !== key || kept === NO_PHOTOS) return;
+      history.withPhotos(kept);
+      state.photos.value = { ...kept, ...state.photos.value };
+    });
+  else {
+    history.withPhotos(photos);
+    keepPictures(photos);
+  }
   state.sewn.value = NOTHING_SEWN;
   void sewnOf(key).then((sewn) => {
     if (draft === key) state.sewn.value = sewn;
@@ -189,7 +241,11 @@ export function typed(text: string): void {
 }
 
 /** Goes to a state there was: the drawing is planned again only where it is another. */
-function goTo({ text, work }: { text: string; work: string }): void {
+function goTo({ text, work, photos }: Kept): void {
+  if (photos !== state.photos.value) {
+    showPhotos(photos);
+    if (text === state.text.value && work === state.work.value) return;
+  }
   if (text === state.text.value) {
     showWork(work);
     return;
@@ -239,4 +295,22 @@ export function lookForWays(what: ChooseWhat): void {
   if (session === null) return;
   state.choosing.value = { what, done: 0, of: 0, chosen: null };
   choosingNumber = session.choose(what, state.text.value);
+}
+
+const NOT_ASKED = { asked: false, covered: null, failed: false };
+
+let coverNumber = 0;
+export const coverAsked = (): number => coverNumber;
+
+/** Plans the quilt with the drawer used first. */
+export function lookInDrawer(): void {
+  if (session === null) return;
+  state.cover.value = { ...NOT_ASKED, asked: true };
+  coverNumber = session.cover(state.text.value, state.drawer.value.text);
+}
+
+/** The drawer as it is now: what it covers is to be asked anew. */
+export function showDrawer(name: string, text: string): void {
+  state.drawer.value = { name, text };
+  state.cover.value = NOT_ASKED;
 }

@@ -10,7 +10,7 @@ import {
 } from "../../planning.ts";
 import type { MatFabric } from "../planner/mat.ts";
 import type { MatStrip } from "../planner/mat-parts.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { sayOfWork } from "./actions.ts";
 import * as state from "./state.ts";
 

@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { english, WORK_NAME, wordAll } from "../../planning.ts";
+import { WORK_NAME, wordAll } from "../../planning.ts";
 import { saveOther } from "../files.ts";
 import type { MatFabric } from "../planner/mat.ts";
-import { words } from "../words/en.ts";
+import { tongue, words } from "../words/index.ts";
 import { askMat, undo } from "./actions.ts";
 import {
   beginAnew,
@@ -26,6 +26,7 @@ import { inkOn, mixed } from "./ink-on.ts";
 import { Drawing, Waiting } from "./later-regions.tsx";
 import { givesOf, MatDrawing, stateWord } from "./mat-drawing.tsx";
 import { openFromDisk } from "./opening.ts";
+import { photoFill, photoOf } from "./photo-fills.tsx";
 import { Folds, fabricNamed } from "./pile.tsx";
 import * as state from "./state.ts";
 import { Label, lengthTyped } from "./steps.tsx";
@@ -189,7 +190,7 @@ function Changed() {
       <div class="answer" role="alert">
         <h3>{words.workProblem}</h3>
         <ul>
-          {wordAll(problems, english).map(({ message, hint }) => (
+          {wordAll(problems, tongue).map(({ message, hint }) => (
             <li key={message}>
               {message} {hint}
             </li>
@@ -314,9 +315,23 @@ function More({ fabric }: { fabric: MatFabric }) {
 }
 
 /** The fabric as it is, as it is where it is cut, and what is read on both. */
-function coloursOf({ colour }: MatFabric): Record<string, string> {
+function coloursOf({ name, colour }: MatFabric): Record<string, string> {
   const cut = mixed(colour, 0.5, "#3c5557");
-  return { "--fabric": colour, "--oncloth": inkOn(colour), "--cut": cut, "--oncut": inkOn(cut) };
+  const known = fabricNamed(name);
+  const seen = (known === null ? null : photoFill("", known, null)) ?? colour;
+  const halo = inkOn(inkOn(colour));
+  return {
+    "--fabric": seen,
+    "--halo": halo,
+    "--oncloth": inkOn(colour),
+    "--cut": cut,
+    "--oncut": inkOn(cut),
+  };
+}
+
+function pictured({ name }: MatFabric): boolean {
+  const known = fabricNamed(name);
+  return known !== null && photoOf(known) !== null;
 }
 
 /** The mat: the length unrolled, the strip in hand lit, ticks that are the state of the work, and planning again from there. */
@@ -338,7 +353,7 @@ export function CutRegion() {
     );
   return (
     <>
-      <div class={isPlanningAgain.value ? "mat stale" : "mat"}>
+      <div class={`mat${isPlanningAgain.value ? " stale" : ""}${pictured(fabric) ? " onphoto" : ""}`}>
         <section class="leaf onmat" aria-label={words.cutTitle}>
           <Folded onMat={fabric} />
           <MatDrawing fabric={fabric} style={coloursOf(fabric)} />

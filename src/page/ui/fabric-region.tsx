@@ -6,17 +6,19 @@ import {
   setCloth,
   setColour,
   setOwnCloth,
-  setPrint,
 } from "../../edits/fabric-edits.ts";
 import { EIGHTH_INCH_RULER, fabricKey, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
-import { words } from "../words/en.ts";
+import { words, written } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { amountText, changeOf, stateOf, sumText } from "./amount-lines.ts";
 import { Choices } from "./choices.tsx";
 import { Swatch } from "./cloth.tsx";
+import { DrawerLeaf } from "./drawer-leaf.tsx";
 import { Faults } from "./faults.tsx";
-import { Group } from "./group.tsx";
+import { photoOf } from "./photo-fills.tsx";
+import { renamePictured } from "./photo-hand.ts";
+import { PrintLeaf } from "./photo-leaf.tsx";
 import { Folds, fabricNamed, Proof } from "./pile.tsx";
 import { SavingsList } from "./savings-list.tsx";
 import * as state from "./state.ts";
@@ -25,7 +27,7 @@ import { typedInto } from "./typed-into.ts";
 
 const rulerNow = () =>
   ["in", "yd"].includes(state.model.value.unit) ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
-const short = (ticks: number): string => formatLength(ticks, rulerNow(), { typeset: true });
+const short = (ticks: number): string => formatLength(ticks, rulerNow(), { typeset: true, ...written });
 
 /** Each use once, in short: how its units are made is told where the fabric is opened. */
 function usesOf(amount: Amount): string {
@@ -122,7 +124,7 @@ function ClothLeaf({ name }: { name: string }) {
   const amount = state.amounts.value?.fabrics.find((one) => one.fabric === name);
   if (fabric === null) return null;
   const used = fabricIsUsed(state.text.value, fabric.index);
-  const print = fabric.print.split(" ")[0] ?? "none";
+  const photo = photoOf(fabric);
   return (
     <section class="leaf clothleaf" aria-label={name}>
       <h2>
@@ -141,6 +143,9 @@ function ClothLeaf({ name }: { name: string }) {
               if (wish === "" || taken) {
                 currentTarget.value = name;
                 state.said.value = wish === "" ? words.nameWanted : words.nameTaken(wish);
+              } else if (photo !== null) {
+                renamePictured(fabric, photo, wish);
+                state.opened.value = wish;
               } else if (edit((text) => renameFabric(text, fabric.index, wish), wish))
                 state.opened.value = wish;
             }}
@@ -173,19 +178,7 @@ function ClothLeaf({ name }: { name: string }) {
           />
         </label>
       </div>
-      <Group name="row choice" label={words.print}>
-        {Object.entries(words.prints).map(([value, said]) => (
-          <button
-            key={value}
-            type="button"
-            class="pickword"
-            aria-pressed={print === value}
-            onClick={() => edit((text) => setPrint(text, fabric.index, value), `${name}: ${said}`)}
-          >
-            {said}
-          </button>
-        ))}
-      </Group>
+      <PrintLeaf fabric={fabric} />
       {amount === undefined ? null : <Why amount={amount} />}
       {used || state.model.value.fabrics.length < 2 ? null : (
         <Label
@@ -268,6 +261,7 @@ export function FabricRegion() {
         <Table />
         <p class="quiet estimates">{words.estimates}</p>
         <Shop />
+        <DrawerLeaf />
         <Faults />
       </section>
       <div class="side1">

@@ -1,10 +1,12 @@
 import { signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
 import { forgetFile, type Opened, openFile, rememberFile } from "../files.ts";
+import type { Photos } from "../photos.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
 import { CLASS, draftOf, newKey, tookUp } from "../store.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { begin, sayOfWork } from "./actions.ts";
+import { openDrawer } from "./drawer-hand.ts";
 import * as state from "./state.ts";
 
 /** Why the file opened last was not taken; empty where it was. */
@@ -29,6 +31,10 @@ export function take(opened: Opened): void {
   }
   if (state.forClass.value && !isWorkFile(opened.text)) {
     state.said.value = words.classOnly;
+    return;
+  }
+  if (/\.(csv|tsv)$/i.test(opened.name)) {
+    openDrawer(opened);
     return;
   }
   if (isWorkFile(opened.text)) {
@@ -67,7 +73,7 @@ export async function openFromDisk(): Promise<void> {
 }
 
 /** A quilt handed to a class: her own ticks are kept in her own browser, by what the quilt says. */
-export async function takeForClass(text: string): Promise<void> {
+export async function takeForClass(text: string, photos: Photos | null): Promise<void> {
   state.forClass.value = true;
   const bytes = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
   const mark = [...new Uint8Array(bytes.slice(0, 12))].map((byte) => byte.toString(16).padStart(2, "0"));
@@ -75,14 +81,14 @@ export async function takeForClass(text: string): Promise<void> {
   const kept = await draftOf(key);
   if (kept !== null) tookUp(kept);
   forgetFile();
-  begin(text, "", key, kept?.work ?? "");
+  begin(text, "", key, kept?.work ?? "", true, photos);
   state.region.value = "cut";
 }
 
 /** A quilt from the shelf or from those left off, with no file yet. */
-export function takeText(text: string, key: string | null, work = ""): void {
+export function takeText(text: string, key: string | null, work = "", photos: Photos | null = null): void {
   forgetFile();
   fileRefused.value = "";
   const begun = STARTS.some((start) => start.text === text) || text === EMPTY_SHEET;
-  begin(text, "", key ?? newKey(), work, !begun);
+  begin(text, "", key ?? newKey(), work, !begun, photos);
 }

@@ -2,8 +2,8 @@ import { useRef } from "preact/hooks";
 import { type Area, emptySquare, type Square, unitOn } from "../../edits/block-edits.ts";
 import type { BlockModel } from "../../edits/model.ts";
 import { patchesOf, squeezedOf } from "../../edits/unit-patches.ts";
-import { pathOf, upIn } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { pathOf, UNIT, upIn } from "../planner/picture.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { Cloth, Textures, Ups } from "./cloth.tsx";
 import { colour, layAt, layOver, squareName, turn } from "./laying.ts";
@@ -166,7 +166,7 @@ export function Paper({ block }: { block: BlockModel }) {
       onPointerUp={up}
       onKeyDown={key}
     >
-      <Textures prefix="paper-" fabrics={model.fabrics} tile={17} />
+      <Textures prefix="paper-" fabrics={model.fabrics} tile={17} mm={scale * UNIT} />
       <rect class="sheet" x="0" y="0" width={w} height={h} />
       <path class="fine" d={fineLines(block, x)} />
       {block.units.map((unit, i) => {
@@ -180,6 +180,7 @@ export function Paper({ block }: { block: BlockModel }) {
                 fabric={patch.fabric}
                 prefix="paper-"
                 seam={1.4}
+                up={patch.up ?? null}
               />
             ))}
             {(patches ?? []).map(({ up, corners, fabric }, j) =>

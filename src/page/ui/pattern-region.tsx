@@ -1,10 +1,11 @@
 import { strToU8, zipSync } from "fflate";
 import { useRef, useState } from "preact/hooks";
-import { WORK_NAME } from "../../planning.ts";
+import { fabricKey, WORK_NAME } from "../../planning.ts";
 import { addressOf } from "../address.ts";
 import { saveOther } from "../files.ts";
-import { pageWith } from "../page-copy.ts";
-import { words } from "../words/en.ts";
+import { type Given, pageWith } from "../page-copy.ts";
+import { writtenPhotos } from "../photos.ts";
+import { words } from "../words/index.ts";
 import { Group } from "./group.tsx";
 import { useShown, Waiting } from "./later-regions.tsx";
 import { PatternHand } from "./pattern-hand.tsx";
@@ -33,17 +34,25 @@ async function putInAddress(): Promise<void> {
   }
 }
 
+/** Pictures of the fabrics the quilt has, as letters. */
+async function pictures(): Promise<Pick<Given, "photos">> {
+  const keys = state.model.value.fabrics.map(({ name }) => fabricKey(name));
+  const photos = await writtenPhotos(state.photos.value, keys);
+  return Object.keys(photos).length === 0 ? {} : { photos };
+}
+
 /** One file for the class: this page with the quilt in it, to be cut and sewn and not to be changed. */
-function saveForClass(base: string): void {
-  const copy = pageWith(document, { text: state.text.value, class: true });
-  void saveOther(asHtml(copy), `${base}-class.html`, words.classSaved);
+async function saveForClass(base: string): Promise<void> {
+  const copy = pageWith(document, { text: state.text.value, class: true, ...(await pictures()) });
+  await saveOther(asHtml(copy), `${base}-class.html`, words.classSaved);
 }
 
 /** One file with all of it, to go on with elsewhere. */
-function saveCopy(base: string): void {
+async function saveCopy(base: string): Promise<void> {
   const work = state.work.value;
-  const copy = pageWith(document, { text: state.text.value, ...(work === "" ? {} : { work }) });
-  void saveOther(asHtml(copy), `${base}-page.html`);
+  const said = work === "" ? {} : { work };
+  const copy = pageWith(document, { text: state.text.value, ...said, ...(await pictures()) });
+  await saveOther(asHtml(copy), `${base}-page.html`);
 }
 
 /** The book of the quilt as it prints, and what is handed on of it. */
@@ -86,7 +95,7 @@ export function PatternRegion() {
                 {words.print2}
               </Label>
               {state.forClass.value ? null : (
-                <Label onClick={() => saveForClass(base)}>{words.oneForClass}</Label>
+                <Label onClick={() => void saveForClass(base)}>{words.oneForClass}</Label>
               )}
               <Label onClick={() => zip(shown.files)}>{words.saveZip}</Label>
             </div>
@@ -103,7 +112,7 @@ export function PatternRegion() {
               </Label>
               {state.forClass.value ? null : (
                 <>
-                  <Label onClick={() => saveCopy(base)}>{words.pageCopy}</Label>
+                  <Label onClick={() => void saveCopy(base)}>{words.pageCopy}</Label>
                   <Label onClick={() => void putInAddress()}>{words.inAddress}</Label>
                 </>
               )}

@@ -1,7 +1,7 @@
 import type { FabricModel } from "../../edits/model.ts";
 import { fabricKey } from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import {
   type AmountState,
   amountText,
@@ -12,7 +12,7 @@ import {
   stateOf,
   sumText,
 } from "./amount-lines.ts";
-import { Textures, textureOf } from "./cloth.tsx";
+import { paintsOf, Textures } from "./cloth.tsx";
 import * as state from "./state.ts";
 
 export const fabricNamed = (name: string): FabricModel | null =>
@@ -23,7 +23,7 @@ export function Folds({ amount, wide = 62, high = 5 }: { amount: Amount; wide?: 
   const fabric = fabricNamed(amount.fabric);
   const folds = foldsOf(amount);
   const prefix = `fo${fabric?.index ?? 0}-`;
-  const texture = fabric === null ? null : textureOf(prefix, fabric.index);
+  const { ground, texture } = paintsOf(prefix, fabric);
   const height = Math.max(1, folds) * high + 1;
   return (
     <svg class="folds" width={wide} height={height} viewBox={`0 0 ${wide} ${height}`} aria-hidden="true">
@@ -32,7 +32,7 @@ export function Folds({ amount, wide = 62, high = 5 }: { amount: Amount; wide?: 
         const d = `M${wide - 0.5} ${i * high + 0.5}H4a${high / 2} ${high / 2} 0 0 0 0 ${high}H${wide - 0.5}`;
         return (
           <g key={i}>
-            <path class="fo1" d={d} fill={fabric?.colour ?? amount.colour} />
+            <path class="fo1" d={d} fill={fabric === null ? amount.colour : ground} />
             {texture === null ? null : <path d={d} fill={texture} />}
             <path class="hair2" d={d} fill="none" />
           </g>

@@ -18,14 +18,15 @@ export function Patches({
   const byName = new Map(model.fabrics.map((fabric) => [fabricKey(fabric.name), fabric]));
   return (
     <>
-      <Textures prefix={prefix} fabrics={model.fabrics} tile={tile} />
-      {top.groups.map(({ fabric, d, ups }) => (
-        <g key={fabric}>
+      <Textures prefix={prefix} fabrics={model.fabrics} tile={tile} mm={1} />
+      {top.groups.map(({ fabric, up, d, ups }) => (
+        <g key={`${fabric} ${up}`}>
           <Cloth
             d={d}
             fabric={byName.get(fabricKey(fabric)) ?? null}
             prefix={prefix}
             seam={top.across / 700}
+            up={up}
           />
           <Ups all={ups} fabric={byName.get(fabricKey(fabric)) ?? null} />
         </g>

@@ -16,7 +16,7 @@ const hand = signal<Hand | null>(null);
 const here = signal("");
 
 /** Regions that have a line for what is said in them. */
-const OWN_LINE = ".paper, .mat, .tableau, .book";
+const OWN_LINE = ".paper, .photobox, .mat, .tableau, .book";
 
 /** What was said of the drawing: it stays until the next is said, so that nothing moves under a hand that presses. */
 const ofPaper = signal("");
@@ -24,7 +24,7 @@ export const saidOnPaper = (): string => ofPaper.value;
 
 function follow({ target }: Event): void {
   if (!(target instanceof Element)) return;
-  at = target.closest("button, input, summary, a, .paper") ?? target;
+  at = target.closest("button, input, summary, a, .paper, .photobox") ?? target;
   look();
 }
 

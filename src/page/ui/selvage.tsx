@@ -2,9 +2,9 @@ import { useRef } from "preact/hooks";
 import { setName } from "../../edits/fabric-edits.ts";
 import { saveFile } from "../files.ts";
 import { UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
-import { Textures, textureOf } from "./cloth.tsx";
+import { paintsOf, Textures } from "./cloth.tsx";
 import { lookOnDisk } from "./notices.tsx";
 import { openFromDisk } from "./opening.ts";
 import * as state from "./state.ts";
@@ -42,7 +42,7 @@ function Dots() {
         const first = i === state.firstFabric.value;
         const second = i === state.secondFabric.value && !first;
         const prefix = `dot${i}-`;
-        const texture = textureOf(prefix, i);
+        const { ground, texture } = paintsOf(prefix, fabric);
         return (
           <button
             key={fabric.name}
@@ -56,7 +56,7 @@ function Dots() {
           >
             <svg width="24" height="24" viewBox="0 0 24 24" aria-hidden="true">
               <Textures prefix={prefix} fabrics={fabrics} tile={8} />
-              <circle class="hair" cx="12" cy="12" r="11" fill={fabric.colour} />
+              <circle class="hair" cx="12" cy="12" r="11" fill={ground} />
               {texture === null ? null : <circle cx="12" cy="12" r="10.5" fill={texture} />}
             </svg>
             <span class="dotname">{fabric.name}</span>

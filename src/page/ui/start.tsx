@@ -1,16 +1,18 @@
 import { render } from "preact";
-import { english, wordAll } from "../../planning.ts";
+import { wordAll } from "../../planning.ts";
 import { quiltIn } from "../address.ts";
-import { readDropped } from "../files.ts";
+import { pictureIn, readDropped } from "../files.ts";
 import { givenIn } from "../page-copy.ts";
+import { readPhotos } from "../photos.ts";
 import type { Answer } from "../planner/messages.ts";
 import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
 import { hearOthers, keptByAnother, onConflict } from "../store.ts";
-import { words } from "../words/en.ts";
+import { language, speakFor, tongue, words } from "../words/index.ts";
 import {
   askMat,
   choosingAsked,
+  coverAsked,
   draftInHand,
   isCurrent,
   isMat,
@@ -24,12 +26,15 @@ import {
 import { changesSaid } from "./amount-lines.ts";
 import { BlockSheet } from "./block-sheet.tsx";
 import { CutRegion } from "./cut-region.tsx";
+import { takeDrawer } from "./drawer-hand.ts";
 import { FabricRegion } from "./fabric-region.tsx";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
 import { lookOnDisk, Notices, Refused } from "./notices.tsx";
 import { take, takeForClass, takeText } from "./opening.ts";
 import { PatternRegion } from "./pattern-region.tsx";
+import { PhotoDefs } from "./photo-fills.tsx";
+import { dropped } from "./photo-hand.ts";
 import { Pile, ShortPile } from "./pile.tsx";
 import { QuiltSheet } from "./quilt-sheet.tsx";
 import { followHand, SaidHere } from "./said-here.tsx";
@@ -72,6 +77,11 @@ function heard(answer: Answer): void {
           : { ...choosing, done: answer.done, of: answer.of };
     return;
   }
+  if (answer.kind === "covered") {
+    if (answer.id === coverAsked())
+      state.cover.value = { asked: true, covered: answer.covered, failed: answer.covered === null };
+    return;
+  }
   if (answer.kind === "shown") {
     state.shown.value = answer.shown;
     return;
@@ -85,7 +95,7 @@ function heard(answer: Answer): void {
     case "laid": {
       const top = answer.picture ?? state.laid.value.top;
       state.laid.value = { top, stale: answer.picture === null, empty: answer.empty };
-      state.faults.value = wordAll(answer.diagnostics, english);
+      state.faults.value = wordAll(answer.diagnostics, tongue);
       return;
     }
     case "amounts":
@@ -95,13 +105,13 @@ function heard(answer: Answer): void {
     case "planned":
       state.amounts.value = answer.amounts;
       state.progress.value = "done";
-      state.faults.value = wordAll(answer.diagnostics, english);
+      state.faults.value = wordAll(answer.diagnostics, tongue);
       state.planned.value = answer.whole;
       if (state.region.value === "cut") askMat();
       sayChanges();
       return;
     case "failed":
-      state.faults.value = wordAll(answer.diagnostics, english);
+      state.faults.value = wordAll(answer.diagnostics, tongue);
       state.progress.value = "failed";
       return;
     case "broken":
@@ -208,8 +218,21 @@ function Page() {
       <LowerSelvage />
       <ShortPile />
       <SaidHere />
+      <PhotoDefs />
     </div>
   );
+}
+
+/** All of it anew where the language changes: little of what stands there would know of it by itself. */
+function Spoken() {
+  return <Page key={state.spoken.value} />;
+}
+
+/** The page in the language of the text on the table, or of the browser. */
+function speak(text: string): void {
+  speakFor(text);
+  state.spoken.value = language;
+  document.documentElement.lang = language;
 }
 
 /** Regions one after another by F6; the words of work by alt and a figure; undo and redo; a fabric by its number. */
@@ -248,15 +271,16 @@ function keys(event: KeyboardEvent): void {
 /** The quilt that the page was handed out with, or that its address holds. */
 function takeGiven(): void {
   const given = givenIn(document);
+  const photos = given?.photos === undefined ? null : readPhotos(given.photos);
   if (given?.class === true) {
-    void takeForClass(given.text);
+    void takeForClass(given.text, photos);
     return;
   }
   const sent = quiltIn(location.hash);
   if (sent !== null && "text" in sent) {
     takeText(sent.text, null);
     state.said.value = words.fromAddress;
-  } else if (given !== null) takeText(given.text, null, given.work);
+  } else if (given !== null) takeText(given.text, null, given.work, photos);
   if (sent !== null && "problem" in sent) state.said.value = words.addressProblem[sent.problem];
 }
 
@@ -286,8 +310,11 @@ export function startPage(): void {
   document.addEventListener("dragover", (event) => event.preventDefault());
   document.addEventListener("drop", (event) => {
     event.preventDefault();
-    if (event.dataTransfer !== null) void readDropped(event.dataTransfer).then(take);
+    if (event.dataTransfer === null) return;
+    const picture = pictureIn(event.dataTransfer);
+    if (picture === null || !dropped(picture)) void readDropped(event.dataTransfer).then(take);
   });
+  void takeDrawer();
   followHand();
   // A sheet just taken up begins with its own help, and at its top.
   state.sheet.subscribe(() => {
@@ -298,6 +325,7 @@ export function startPage(): void {
   state.said.subscribe((sentence) => {
     spokenPlace.textContent = sentence;
   });
+  state.text.subscribe(speak);
   takeGiven();
-  render(<Page />, document.getElementById("page")!);
+  render(<Spoken />, document.getElementById("page")!);
 }

@@ -1,10 +1,11 @@
 import { computed, signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
 import type { WordedDiagnostic } from "../../planning.ts";
+import { NO_PHOTOS, type Photos } from "../photos.ts";
 import type { Amounts } from "../planner/amounts.ts";
 import type { Chosen } from "../planner/choosing.ts";
 import type { Mat } from "../planner/mat.ts";
-import type { ChooseWhat, FoundSaving, Shown } from "../planner/messages.ts";
+import type { ChooseWhat, Covered, FoundSaving, Shown } from "../planner/messages.ts";
 import type { Picture } from "../planner/picture.ts";
 import { NOTHING_SEWN, type Sewn } from "../sewn.ts";
 
@@ -14,7 +15,12 @@ export type Region = (typeof REGIONS)[number];
 
 /** The quilt's text: everything else follows from it. */
 export const text = signal("");
+/** The language that is spoken. */
+export const spoken = signal("en");
 export const model = computed(() => readModel(text.value));
+
+/** Pictures of the fabrics, by name. */
+export const photos = signal<Photos>(NO_PHOTOS);
 
 /** What was said of the work at the mat, as its file has it; empty while nothing has been said. */
 export const work = signal("");
@@ -125,3 +131,14 @@ export interface Choosing {
   chosen: Chosen | null;
 }
 export const choosing = signal<Choosing | null>(null);
+
+/** The table of fabric there is, as its file has it, with the file's name; empty before there is one. */
+export const drawer = signal({ name: "", text: "" });
+/** The same before the last change to it; null where there is nothing to go back to. */
+export const drawerBefore = signal<{ name: string; text: string } | null>(null);
+/** What the drawer covers of the quilt: null while nobody has asked, or the plan is on its way. */
+export const cover = signal<{ asked: boolean; covered: Covered | null; failed: boolean }>({
+  asked: false,
+  covered: null,
+  failed: false,
+});

@@ -1,9 +1,11 @@
 import type { MatFabric } from "../planner/mat.ts";
 import type { MatStrip } from "../planner/mat-parts.ts";
 import { UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { cutOf } from "./at-the-mat.ts";
 import { Letter, Piece } from "./mat-drawing.tsx";
+import { photoFill } from "./photo-fills.tsx";
+import { fabricNamed } from "./pile.tsx";
 import * as state from "./state.ts";
 import { lengthSaid } from "./steps.tsx";
 
@@ -31,8 +33,16 @@ export function StripAlone({ strip, fabric }: { strip: MatStrip; fabric: MatFabr
   );
   const told = ends.length > MOST_MEASURES ? [ends[0]!, ends[1]!, ends.at(-1)!] : ends;
   const k = run / 100;
+  const known = fabricNamed(fabric.name);
+  // A lengthwise strip lies level here: so does its print.
+  const photo = known === null ? null : photoFill("", known, 90);
   return (
-    <svg class="stripalone" viewBox={`${-3 * k} 0 ${run + 6 * k} ${high + 8 * k}`} aria-hidden="true">
+    <svg
+      class="stripalone"
+      style={photo === null || level ? {} : { "--fabric": photo }}
+      viewBox={`${-3 * k} 0 ${run + 6 * k} ${high + 8 * k}`}
+      aria-hidden="true"
+    >
       {lying.map((part, i) => (
         <g key={i} onClick={() => (state.bagInHand.value = part.bag)}>
           <Piece part={part} fabric={fabric} held={part.bag !== null && part.bag === state.bagInHand.value} />
@@ -62,8 +72,8 @@ function Place({ fabric, bag }: { fabric: MatFabric; bag: number }) {
       aria-label={words.bagPlace(own.letter)}
     >
       <rect class="ground" x="0" y="0" width={top.across} height={top.down} />
-      {top.groups.map(({ fabric: name, d }) => (
-        <path key={name} class="faint" d={d} stroke-width={line / 3} />
+      {top.groups.map(({ fabric: name, up, d }) => (
+        <path key={`${name} ${up}`} class="faint" d={d} stroke-width={line / 3} />
       ))}
       <path class="here" d={own.place} fill={fabric.colour} stroke-width={line} />
     </svg>

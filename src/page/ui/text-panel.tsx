@@ -16,7 +16,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { placeFor, type Stretch, stretchFor } from "../../edits/places.ts";
 import { helpFor, offeredAt, placeAt } from "../../edits/text-help.ts";
 import type { WordedDiagnostic } from "../../planning.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { redo, typed, undo } from "./actions.ts";
 import * as state from "./state.ts";
 import { lineWanted, placeInHand, takePlace } from "./text-place.ts";

@@ -1,10 +1,11 @@
 import { readCellModel, type UnitModel } from "../../edits/model.ts";
 import { outlinesOf } from "../../edits/unit-patches.ts";
-import { findUnitKind, unitList } from "../../planning.ts";
+import { findUnitKind, TICKS_PER, unitList } from "../../planning.ts";
 import { pathOf, UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { Cloth } from "./cloth.tsx";
 import { Group } from "./group.tsx";
+import { PhotoFills } from "./photo-fills.tsx";
 import * as state from "./state.ts";
 
 /** Units of the tray with how many squares one usually takes. Patches of free shape have a drawing of their own. */
@@ -81,10 +82,25 @@ function specimen(kind: string, turn: number): { part: string; d: string }[] {
 
 const TURNS = new Map(UNITS.map((kind) => [kind, turnsOf(kind)]));
 
+/** Pictures of the fabrics as large as they are on one square of the block in hand, and on two. */
+function UnitFills() {
+  const { sheet, model } = state;
+  const key = sheet.value === "quilt" ? "" : sheet.value.block;
+  const block = model.value.blocks.find((one) => one.key === key);
+  const square = (block?.xs[1] ?? 2 * TICKS_PER.in) / UNIT;
+  return (
+    <svg class="photodefs" width="0" height="0" aria-hidden="true">
+      <PhotoFills prefix="unit1-" mm={32 / square} />
+      <PhotoFills prefix="unit2-" mm={16 / square} />
+    </svg>
+  );
+}
+
 export function UnitPicture({ kind, turn }: { kind: string; turn: number }) {
   const { fabrics } = state.model.value;
   const [first, second] = [fabrics[state.firstFabric.value], fabrics[state.secondFabric.value]];
   const parts = partsOf(kind);
+  const { columns } = usualSpan(kind);
   return (
     <svg viewBox="-1 -1 34 34" aria-hidden="true">
       {specimen(kind, turn).map(({ part, d }, i) => (
@@ -93,6 +109,7 @@ export function UnitPicture({ kind, turn }: { kind: string; turn: number }) {
           d={d}
           fabric={(parts.indexOf(part) % 2 === 0 ? first : second) ?? null}
           prefix={null}
+          photos={`unit${columns}-`}
           seam={0.6}
         />
       ))}
@@ -193,6 +210,7 @@ export function Tray() {
   return (
     <section class="leaf tray" aria-labelledby="units-title">
       <h3 id="units-title">{words.units}</h3>
+      <UnitFills />
       <Tools />
       <InHand />
       <ul onKeyDown={move}>

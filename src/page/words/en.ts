@@ -1,3 +1,4 @@
+import { clothWords } from "./cloth.ts";
 import { counted } from "./counted.ts";
 import { patternRegionWords } from "./pattern.ts";
 import { tableWords } from "./table.ts";
@@ -9,6 +10,7 @@ const TURNS: Readonly<Record<number, string>> = { 0: "up", 90: "right", 180: "do
 export const words = {
   ...tableWords,
   pattern: patternRegionWords,
+  cloth: clothWords,
   program: "Crossgrain",
   regions: { draw: "Draw", fabric: "Fabric", cut: "Cut", sew: "Sew", pattern: "Pattern" },
   workLabel: "The work",

@@ -1,7 +1,7 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
 import type { Ticks } from "../../length/types.ts";
-import type { TradeConstants } from "./formulas.ts";
+import type { TradeConstants } from "../terms/formulas.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
 import type { HowMade } from "./types.ts";

@@ -1,5 +1,5 @@
 import * as q from "../../length/rational.ts";
-import { UNIT } from "./names.ts";
+import { UNIT } from "../terms/names.ts";
 import { at } from "./outlines.ts";
 import { templatesMethod } from "./templates.ts";
 import { isSimple, type PlanePoint, signedArea, tilingFault } from "./tiling.ts";

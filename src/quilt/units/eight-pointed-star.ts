@@ -1,10 +1,10 @@
 import * as q from "../../length/rational.ts";
 import { addSurd, type Surd, scaleSurd, surd } from "../../length/surd.ts";
+import { alike, twoSeams } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { diagonalOf } from "./allowance.ts";
 import { notSquare } from "./design.ts";
-import { alike, twoSeams } from "./formulas.ts";
 import { sewJoins } from "./join-order.ts";
-import { METHOD, UNIT } from "./names.ts";
 import { atSurd, toRoots } from "./outlines.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
 import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft, square, withSeamsAdded } from "./recipe.ts";

@@ -1,6 +1,6 @@
 import * as q from "../../length/rational.ts";
+import { UNIT } from "../terms/names.ts";
 import { diagonalOf, straightExtra } from "./allowance.ts";
-import { UNIT } from "./names.ts";
 import type { RecipeDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";

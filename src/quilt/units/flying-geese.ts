@@ -1,9 +1,9 @@
 import * as q from "../../length/rational.ts";
+import { alike, twoSeams } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { type Asked, cutSize, diagonalOf, straightExtra } from "./allowance.ts";
 import { flipped, flipStep, overMark } from "./flip.ts";
-import { alike, twoSeams } from "./formulas.ts";
 import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
-import { METHOD, UNIT } from "./names.ts";
 import { at } from "./outlines.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "./recipe.ts";

@@ -1,5 +1,5 @@
+import { METHOD, UNIT } from "../terms/names.ts";
 import { cellSize, columnSet, type GridCell, gridPatches, gridPieces, type SetColumn } from "./grid.ts";
-import { METHOD, UNIT } from "./names.ts";
 import { methodsOf, NOTHING_MORE, type RecipeDraft, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
 import type { HowMade, UnitDesign, UnitKind } from "./types.ts";

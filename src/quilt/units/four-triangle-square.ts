@@ -1,7 +1,7 @@
 import * as q from "../../length/rational.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { diagonalOf, halfSquareExtra, quarterSquareExtra } from "./allowance.ts";
 import { notSquare } from "./design.ts";
-import { METHOD, UNIT } from "./names.ts";
 import { at } from "./outlines.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
 import { lie, methodsOf, NOTHING_MORE, square } from "./recipe.ts";

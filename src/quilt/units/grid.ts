@@ -1,6 +1,6 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
-import { twoSeams } from "./formulas.ts";
+import { twoSeams } from "../terms/formulas.ts";
 import { rectangle } from "./outlines.ts";
 import { lie, type PieceDraft, patchPiece, plain, type SetDraft, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";

@@ -1,8 +1,8 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
+import { alike } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import type { Asked } from "./allowance.ts";
-import { alike } from "./formulas.ts";
-import { METHOD, UNIT } from "./names.ts";
 import { at } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, type PieceDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";

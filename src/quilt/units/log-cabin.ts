@@ -1,8 +1,8 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
 import type { Ticks } from "../../length/types.ts";
+import { METHOD, UNIT, type UnitName } from "../terms/names.ts";
 import { notSquare } from "./design.ts";
-import { METHOD, UNIT, type UnitName } from "./names.ts";
 import { bounds, rectangle, toRoots } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece } from "./recipe.ts";
 import * as r from "./roots.ts";

@@ -1,5 +1,5 @@
+import { METHOD, UNIT } from "../terms/names.ts";
 import { cellSize, columnSet, type GridCell, gridPatches, gridPieces } from "./grid.ts";
-import { METHOD, UNIT } from "./names.ts";
 import { methodsOf, NOTHING_MORE, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
 import type { UnitKind } from "./types.ts";

@@ -1,13 +1,13 @@
 import * as q from "../../length/rational.ts";
+import { alike, type Formula, twoSeams } from "../terms/formulas.ts";
+import { METHOD } from "../terms/names.ts";
+import type { SeamName } from "../terms/seam-names.ts";
 import { halfSquareExtra, quarterSquareExtra } from "./allowance.ts";
-import { alike, type Formula, twoSeams } from "./formulas.ts";
 import { aroundOf, cutOf, type FoundationCut } from "./foundation-cut.ts";
-import { METHOD } from "./names.ts";
 import { areaOf, edgeLengths, type RootOutline, toRoots, withSeamsBlunted } from "./outlines.ts";
 import { finishRecipe, lie, NOTHING_MORE, type PieceDraft, plain, square, withSeamsAdded } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
-import type { SeamName } from "./seam-names.ts";
 import type { Eighth, HowMade, Lie, Recipe, UnitDesign, UnitKind, UnitPatch } from "./types.ts";
 
 /** The name of the method, printed where other units have theirs. */
@@ -157,8 +157,10 @@ export function foundationRecipe(
     design,
     how,
   );
-  // What is larger than it need be ends outside the foundation: it is neatened, and no unit is trimmed.
-  return { ...recipe, trimTo: { ...recipe.trimTo, needed: false } };
+  // What is larger than it need be ends outside the foundation: it is neatened, no unit is trimmed, and its raw size is
+  // that of the printed lines, whatever the ruler's marks.
+  const raw = (side: q.Rational): number => r.upToMark(withSeamsAdded(r.whole(side), how), 1);
+  return { ...recipe, trimTo: { across: raw(design.across), along: raw(design.along), needed: false } };
 }
 
 /**

@@ -1,6 +1,6 @@
 import * as q from "../../length/rational.ts";
+import { METHOD, UNIT, type UnitName } from "../terms/names.ts";
 import { notSquare } from "./design.ts";
-import { METHOD, UNIT, type UnitName } from "./names.ts";
 import { rectangle } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece } from "./recipe.ts";
 import * as r from "./roots.ts";

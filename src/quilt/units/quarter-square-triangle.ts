@@ -1,4 +1,6 @@
 import * as q from "../../length/rational.ts";
+import type { Formula, FormulaSide } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import {
   type Asked,
   diagonalOf,
@@ -8,8 +10,6 @@ import {
   tradeExtras,
 } from "./allowance.ts";
 import { notSquare } from "./design.ts";
-import type { Formula, FormulaSide } from "./formulas.ts";
-import { METHOD, UNIT } from "./names.ts";
 import { at } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, type PieceDraft, square } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";

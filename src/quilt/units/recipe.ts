@@ -1,7 +1,7 @@
 import * as q from "../../length/rational.ts";
+import { alike, type Formula, twoSeams } from "../terms/formulas.ts";
+import type { MethodName, UnitName } from "../terms/names.ts";
 import { type Asked, type Cut, cutSize, straightExtra } from "./allowance.ts";
-import { alike, type Formula, twoSeams } from "./formulas.ts";
-import type { MethodName, UnitName } from "./names.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
 import { levelledSteps, unitAsSewn } from "./sewn-sizes.ts";

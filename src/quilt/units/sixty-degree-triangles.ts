@@ -10,7 +10,7 @@ import {
   surd,
   timesRoot3,
 } from "../../length/surd.ts";
-import { METHOD, UNIT } from "./names.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { areaOf, atSurd, toRoots } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";

@@ -1,8 +1,8 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
+import { alike, twoSeams } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { flipped, flipStep, overMark } from "./flip.ts";
-import { alike, twoSeams } from "./formulas.ts";
-import { METHOD, UNIT } from "./names.ts";
 import { at } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";

@@ -1,7 +1,7 @@
 import * as q from "../../length/rational.ts";
-import { alike, type Formula, twoSeams } from "./formulas.ts";
+import { alike, type Formula, twoSeams } from "../terms/formulas.ts";
+import { METHOD, type UnitName } from "../terms/names.ts";
 import { joinOrder, sewJoins } from "./join-order.ts";
-import { METHOD, type UnitName } from "./names.ts";
 import {
   areaOf,
   bounds,

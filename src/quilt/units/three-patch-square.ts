@@ -1,8 +1,8 @@
 import * as q from "../../length/rational.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { diagonalOf, halfSquareExtra, quarterSquareExtra } from "./allowance.ts";
 import { notSquare } from "./design.ts";
 import { halvedFormula, halvedSquare } from "./half-square-triangle.ts";
-import { METHOD, UNIT } from "./names.ts";
 import { at } from "./outlines.ts";
 import { quarteredFormula, quarteredSquare } from "./quarter-square-triangle.ts";
 import { lie, methodsOf, NOTHING_MORE, square } from "./recipe.ts";

@@ -2,9 +2,9 @@ import type { UnitFault } from "../../diagnostics/design-faults.ts";
 import type { Rational } from "../../length/rational.ts";
 import type { Surd } from "../../length/surd.ts";
 import type { Ticks } from "../../length/types.ts";
-import type { Formula } from "./formulas.ts";
-import type { MethodName, UnitName } from "./names.ts";
-import type { SeamName } from "./seam-names.ts";
+import type { Formula } from "../terms/formulas.ts";
+import type { MethodName, UnitName } from "../terms/names.ts";
+import type { SeamName } from "../terms/seam-names.ts";
 import type { RecipeStep } from "./step-types.ts";
 
 export type { RecipePress, RecipeStep } from "./step-types.ts";

@@ -30,12 +30,12 @@ function pageRules({ title }: Book, words: Words): string {
 const blockId = (section: string, i: number): string => `${section}-${i + 1}`;
 
 /** How large drawings are printed: as they were measured when the pages were made. */
-function sizeRules({ sections }: LaidBook): string {
-  const rules = new Set<string>();
+function sizeRules({ sections, coverHigh }: LaidBook): string {
+  const rules = new Set([`.page .cover { height: ${coverHigh}pt; }`]);
   for (const { id, blocks } of sections) {
     for (const [i, { block, scale }] of blocks.entries()) {
       if (block.kind === "picture" || block.kind === "beside") {
-        const width = sizeOf(block.svg).width * (block.kind === "beside" ? PER_UNIT : scale);
+        const width = sizeOf(block.svg).width * scale;
         rules.add(`#${blockId(id, i)}-figure svg { width: ${width.toFixed(1)}pt; }`);
       } else if (block.kind === "cards") {
         for (const { width } of block.cards.flatMap(({ pictures }) => pictures))

@@ -18,7 +18,7 @@ import { titleBlock } from "./title-block.ts";
 const LEFT = 70;
 const TALLEST = 260;
 /** Among the words of a page. */
-const BARE_TALLEST = 170;
+const BARE_TALLEST = 120;
 
 const EDGE = { stroke: INK, strokeWidth: 1.2 } as const;
 const SEAM = { stroke: INK, strokeWidth: 1.6 } as const;

@@ -14,7 +14,9 @@ export function proofOf(fabric: FabricPlan, plan: Plan, words: Words): string {
   const { bound, mix } = fabric;
   if (mix !== undefined)
     return mix.proven ? words.cutting.proofShort.purchase : words.cutting.proofShort.open;
-  if (bound.purchaseProven || bound.lengthProven) return words.cutting.proofShort.purchase;
+  // The least length may still be dealt out to bolts so that less is bought.
+  if (bound.purchaseProven || (bound.lengthProven && fabric.purchase?.lengths === undefined))
+    return words.cutting.proofShort.purchase;
   return words.cutting.proofShort.found(
     formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler),
   );

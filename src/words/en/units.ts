@@ -2,7 +2,7 @@ import type { PatchPart } from "../../cutlist/unit-record.ts";
 import type { Press } from "../../making/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
 import { list } from "./language.ts";
-import { partName } from "./unit-names.ts";
+import { partName } from "./quilt/unit-names.ts";
 
 /**
  * Every word the steps of a unit use. Sizes arrive already printed. Bags are told as `A (hens)`: a letter and its

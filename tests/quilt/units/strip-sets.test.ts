@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { twoSeams } from "../../../src/quilt/units/formulas.ts";
+import { twoSeams } from "../../../src/quilt/terms/formulas.ts";
 import { countSets, segmentsFrom } from "../../../src/quilt/units/strip-sets.ts";
 import type { StripSet } from "../../../src/quilt/units/types.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { twoSeams } from "../../../src/quilt/units/formulas.ts";
+import { twoSeams } from "../../../src/quilt/terms/formulas.ts";
 import { countSets, segmentsFrom } from "../../../src/quilt/units/strip-sets.ts";
 import { diamond45, hexagon, triangle60 } from "../../../src/quilt/units/strip-shapes.ts";
 import type { StripSet } from "../../../src/quilt/units/types.ts";

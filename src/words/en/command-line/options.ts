@@ -24,6 +24,8 @@ export const options = {
   setTheWaysOf: "set the ways of making a quilt side by side in the book",
   markBeforeTenthsIn: "mark before tenths in what is printed",
   asTheFileWrites: "as the file writes them",
+  languageOfAll: "language of everything that is printed",
+  languageOfTheFile: "that of the file, else of the system",
   restateAQuiltFor:
     "restate a quilt for this ruler: finished sizes move to its marks, and every change is told",
   theRulerOfThe: "the ruler of the file",

@@ -2,8 +2,8 @@ import type { ChoicesFacts, Restatable, WholeQuilt } from "../../../diagnostics/
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
-import { lengths } from "../lengths.ts";
-import { unitName } from "../unit-names.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { unitName } from "../quilt/unit-names.ts";
 
 const SIZES_HELP =
   "Write blocks across and down (4x5), a finished size with its measure (60 x 80 in), or a bed " +

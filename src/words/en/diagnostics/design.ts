@@ -11,8 +11,8 @@ import type {
 import type { SpokenLength } from "../../../length/spoken.ts";
 import type { Said } from "../../diagnostics.ts";
 import { counted } from "../language.ts";
-import { lengths } from "../lengths.ts";
-import { unitName } from "../unit-names.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { unitName } from "../quilt/unit-names.ts";
 
 const { length } = lengths;
 

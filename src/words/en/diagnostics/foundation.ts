@@ -2,8 +2,8 @@ import type { FoundationArea, FoundationBlockFault } from "../../../diagnostics/
 import type { FoundationFacts, OffGrid } from "../../../diagnostics/foundation.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
 import type { Said, WordsOf } from "../../diagnostics.ts";
-import { lengths } from "../lengths.ts";
-import { methodName, unitName, unitTold } from "../unit-names.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { methodName, unitName, unitTold } from "../quilt/unit-names.ts";
 
 /** A number of printed squares, as it is written: `3 squares`, `3/4 of a square`. */
 function squares(count: string): string {
@@ -78,6 +78,11 @@ export const foundation: WordsOf<FoundationFacts> = {
   foundationGrid: ({ found, why }) => ({
     message: `The printed squares are \`${found}\`; ${why}.`,
     hint: "For example `grid: 1 in`, `grid: 1/4 in` or `grid: 2 cm`.",
+  }),
+
+  foundationMarks: ({ block, size, mark }) => ({
+    message: `In block ${block} a unit that is not pieced on the foundation measures ${lengths.size(size)} with its seams: no mark of a ruler of ${mark} is there, and printed lines cannot give way.`,
+    hint: "Use a ruler in the measure of the printed squares (`ruler: 1/8 in`, `ruler: 1 mm`), or squares in the measure of the ruler.",
   }),
 
   foundationMethod: ({ unit, method }) => ({

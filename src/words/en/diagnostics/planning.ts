@@ -1,7 +1,7 @@
 import type { PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { counted, list } from "../language.ts";
-import { purposes } from "../purposes.ts";
+import { purposes } from "../quilt/purposes.ts";
 
 export const planning: WordsOf<PlanningFacts> = {
   pieceTooWide: ({ piece, ruler, fabric, found }) => {
@@ -16,6 +16,11 @@ export const planning: WordsOf<PlanningFacts> = {
       hint: `What would help: ${help.join(", ")}.`,
     };
   },
+
+  pieceLongerThanBolt: ({ piece, ruler, fabric, found }) => ({
+    message: `${purposes.piece(piece, ruler)} takes ${found.size} along the selvage of ${fabric}, more than a bolt of ${found.bolt} gives once its end is straightened.`,
+    hint: "Say how long a bolt is where you buy it, for example `bolt: 15 yd`, or `bolt: endless`; or join the piece from strips (`join: straight`).",
+  }),
 
   pieceJoined: ({ piece, ruler, fabric, lengths }) => {
     const [first, ...rest] = lengths.map(({ count, said }, i) =>

@@ -1,8 +1,8 @@
 import type { QuiltPlanFacts } from "../../../diagnostics/quilt-plan.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { list } from "../language.ts";
-import { lengths } from "../lengths.ts";
-import { unitTold } from "../unit-names.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { unitTold } from "../quilt/unit-names.ts";
 
 export const quiltPlan: WordsOf<QuiltPlanFacts> = {
   cannotBeCut: ({ what, fabric, usable }) => ({

@@ -2,8 +2,8 @@ import { nearest } from "../../../diagnostics/nearest.ts";
 import type { NotMotifs, OffMarks, QuiltFacts, UnitTold } from "../../../diagnostics/quilt.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { aOrAn, capital, list, number } from "../language.ts";
-import { lengths } from "../lengths.ts";
-import { methodName, unitName, unitTold } from "../unit-names.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { methodName, unitName, unitTold } from "../quilt/unit-names.ts";
 import {
   AXES,
   blockSizesFault,
@@ -128,14 +128,14 @@ export const quilt: WordsOf<QuiltFacts> = {
 
   motifsNotAlike: ({ block, found }) => {
     const said: Readonly<Record<NotMotifs["why"], string>> = {
-      "no code": found.why === "no code" ? `\`${found.code}\` is no code of its grid` : "",
-      "one only": "there is only one of them, and it turns with the block",
-      "same all round": "they look the same whichever way they are turned",
-      "units across": "a unit lies across the line between two of them",
-      "not alike": "they are not all alike, however they are turned",
+      "no-code": found.why === "no-code" ? `\`${found.code}\` is no code of its grid` : "",
+      "one-only": "there is only one of them, and it turns with the block",
+      "same-all-round": "they look the same whichever way they are turned",
+      "units-across": "a unit lies across the line between two of them",
+      "not-alike": "they are not all alike, however they are turned",
     };
     const hint =
-      found.why === "no code"
+      found.why === "no-code"
         ? suggest(found.code, found.known)
         : "Write how many there are across and down, `motifs: 2 x 2`, or codes of the grid, `motifs: g`; or leave it out.";
     return { message: `The motifs of block ${block}: ${said[found.why]}.`, hint };

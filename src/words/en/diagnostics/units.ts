@@ -1,5 +1,5 @@
 import type { UnitFault } from "../../../diagnostics/design-faults.ts";
-import type { UnitName } from "../../../quilt/units/names.ts";
+import type { UnitName } from "../../../quilt/terms/names.ts";
 import type { Said } from "../../diagnostics.ts";
 
 const DRAWN = "Use `drawn patches` for a rectangle.";
@@ -127,6 +127,11 @@ function stripFault(fault: InRows): Said {
       return said(
         "The rails do not add up to the height of the unit.",
         "Finished rail widths are without seams; leave them out for equal rails.",
+      );
+    case "rails-outgrow":
+      return said(
+        "Cut to the marks of this ruler, the rails grow so much that trimming takes the outer ones.",
+        "Use a ruler with finer marks, or fewer and wider rails.",
       );
     case "no-corner":
       return said("A snowball needs at least one corner.", "Name the corners, for example `top-left`.");

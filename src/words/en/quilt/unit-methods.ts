@@ -1,4 +1,4 @@
-import type { MethodName, UnitName } from "../../quilt/units/names.ts";
+import type { MethodName, UnitName } from "../../../quilt/terms/names.ts";
 
 /** A way of making a unit: one line for a maker choosing between them, and where its sizes are printed or come from. */
 interface MethodTold {

@@ -1,6 +1,6 @@
-import type { PieceTold, PlaceTold, Purpose } from "../../diagnostics/purposes.ts";
-import { formatLength, formatSize } from "../../length/format.ts";
-import type { Ruler } from "../../length/types.ts";
+import type { PieceTold, PlaceTold, Purpose } from "../../../diagnostics/purposes.ts";
+import { formatLength, formatSize } from "../../../length/format.ts";
+import type { Ruler } from "../../../length/types.ts";
 import { methodName, unitName, unitTold } from "./unit-names.ts";
 
 function place(at: PlaceTold): string {

@@ -1,5 +1,5 @@
-import type { UnitTold } from "../../diagnostics/quilt.ts";
-import type { MethodName, UnitName } from "../../quilt/units/names.ts";
+import type { UnitTold } from "../../../diagnostics/quilt.ts";
+import type { MethodName, UnitName } from "../../../quilt/terms/names.ts";
 import { lengths } from "./lengths.ts";
 import { methodTold } from "./unit-methods.ts";
 

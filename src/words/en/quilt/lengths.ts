@@ -1,6 +1,6 @@
-import { formatLength, formatSize } from "../../length/format.ts";
-import { formatShare } from "../../length/share.ts";
-import type { SpokenLength, SpokenSize } from "../../length/spoken.ts";
+import { formatLength, formatSize } from "../../../length/format.ts";
+import { formatShare } from "../../../length/share.ts";
+import type { SpokenLength, SpokenSize } from "../../../length/spoken.ts";
 
 /** Lengths and sizes as they are said in a sentence. */
 export const lengths = {
