@@ -75,7 +75,6 @@ export {
   beforeEntry,
   beginWork,
   colourFor,
-  jsonSchema,
   keysAt,
   nodeAt,
   PATTERN_PARTS,

@@ -58,7 +58,8 @@ export async function readWidth(
 ): Promise<{ value: Ticks } | { problem: string }> {
   const { floor, parseLength } = await import("../index.ts");
   const read = parseLength(typed, bare);
-  if (!read.ok) return { problem: words.commandLine.asking.widthIsNotA(typed, read.problem.message) };
+  if (!read.ok)
+    return { problem: words.commandLine.asking.widthIsNotA(typed, words.lengths.why(read.problem.fault)) };
   const value = Number(floor(read.value));
   if (value < LEAST || value > 400 * LEAST)
     return { problem: words.commandLine.asking.widthIsNoWidth(typed) };
@@ -73,7 +74,8 @@ export async function readBolt(
 ): Promise<{ value: Ticks } | { problem: string }> {
   const { floor, parseLength } = await import("../index.ts");
   const read = parseLength(typed, bare);
-  if (!read.ok) return { problem: words.commandLine.asking.boltIsNotA(typed, read.problem.message) };
+  if (!read.ok)
+    return { problem: words.commandLine.asking.boltIsNotA(typed, words.lengths.why(read.problem.fault)) };
   const value = Number(floor(read.value));
   if (value < LEAST_BOLT || value > MOST_BOLT)
     return { problem: words.commandLine.asking.boltIsNoLength(typed) };

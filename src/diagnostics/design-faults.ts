@@ -76,8 +76,7 @@ export type SumFault =
   | { why: "sizes-count"; block: string; axis: Axis; sizes: number; count: number }
   | { why: "sum"; block: string; axis: Axis; together: SpokenLength; size: SpokenLength }
   | { why: "filling"; place: "sash" | "cornerstone"; needs: Sides; block: string; is: Sides }
-  | { why: "sashes-without-cornerstones" }
-  | { why: "fabric-and-block"; what: string };
+  | { why: "sashes-without-cornerstones" };
 
 /** Why blocks on point cannot be set as they are drawn. */
 export type OnPointFault =

@@ -4,10 +4,10 @@ import type { CutList } from "../cutlist/types.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import {
   workFabricUnknown,
-  workMeasureWrong,
   workOtherPlan,
   workPlannedOtherwise,
   workSaidAgain,
+  workWidthTooWide,
 } from "../diagnostics/work.ts";
 import type { Ticks } from "../length/types.ts";
 import type { Language } from "../length/writing.ts";
@@ -213,12 +213,7 @@ async function step(
   if (work.width > own.width)
     return {
       value: null,
-      diagnostics: [
-        workMeasureWrong(
-          at,
-          "The usable width cannot be more than the width of the fabric with its selvages",
-        ),
-      ],
+      diagnostics: [workWidthTooWide(at)],
     };
   const relisted = work.width === own.usable ? null : listAgain(state, own.name, work.width);
   if (relisted !== null && relisted.value === null) return { value: null, diagnostics: relisted.diagnostics };

@@ -1,7 +1,10 @@
 import type { WhyNot } from "../choices/why-not.ts";
+import type { Ruler } from "../length/types.ts";
 import type { Language } from "../length/writing.ts";
+import type { Assumption } from "../spec/types.ts";
 import type { DiagnosticWords } from "./diagnostics.ts";
 import type { arrange } from "./en/arrange.ts";
+import type { AssumptionSaid } from "./en/assumed.ts";
 import type { blocks } from "./en/blocks.ts";
 import type { book } from "./en/book/index.ts";
 import type { borders } from "./en/borders.ts";
@@ -13,8 +16,9 @@ import type { drawings } from "./en/drawings/index.ts";
 import type { finishing } from "./en/finishing.ts";
 import type { foundation } from "./en/foundation.ts";
 import type { goOn } from "./en/go-on.ts";
+import type { lengths } from "./en/lengths.ts";
 import type { making } from "./en/making.ts";
-import type { lengths } from "./en/quilt/lengths.ts";
+import type { lengths as spoken } from "./en/quilt/lengths.ts";
 import type { purposes } from "./en/quilt/purposes.ts";
 import type { unitNames } from "./en/quilt/unit-names.ts";
 import type { unitSizes } from "./en/quilt/unit-sizes.ts";
@@ -24,6 +28,9 @@ import type { sizes } from "./en/sizes.ts";
 import type { buyTable, cutsTable, unitsTable } from "./en/tables.ts";
 import type { teaching } from "./en/teaching.ts";
 import type { units } from "./en/units.ts";
+import type { workFile } from "./en/work-file.ts";
+import type { FileKeyWords } from "./file-keys.ts";
+import type { Starter } from "./starter.ts";
 
 /** The shape of a table of words without its English: any text, any list of as many. */
 export type Wide<Table> = Table extends RegExp
@@ -42,6 +49,16 @@ export interface Words {
   /** The language's tag, as `Intl` takes it. */
   language: Language;
   diagnostics: DiagnosticWords;
+  /** A default that was filled in: about what, and which value. */
+  assumed: (assumption: Assumption, ruler: Ruler) => AssumptionSaid;
+  /** What every key of a file means, with an example. */
+  fileKeys: FileKeyWords;
+  /** Files to start from. */
+  starters: readonly Starter[];
+  /** What is told of a length that cannot be read. */
+  lengths: Wide<typeof lengths>;
+  /** What the file of the work begins with, for whoever opens it. */
+  workFile: Wide<typeof workFile>;
   /** What can be said of the work while it is done, by examples. */
   factExamples: string;
   /** Why a way of making or arranging that was tried cannot be taken. */
@@ -69,7 +86,7 @@ export interface Words {
   /** A plan gone on with. */
   goOn: Wide<typeof goOn>;
   /** Lengths and sizes in a sentence. */
-  lengths: Wide<typeof lengths>;
+  spoken: Wide<typeof spoken>;
   /** Sewing the quilt together: headings, cautions, pressing. */
   making: Wide<typeof making>;
   /** What pieces of cloth are for. */

@@ -6,7 +6,7 @@ import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
 import { inWords, text, toggle } from "../option.ts";
 import { budget, json, prefer, ruler, style, thorough } from "../options.ts";
-import { optionsOf, type PlanningValues, planFile, poolOf } from "../planning.ts";
+import { optionsOf, type PlanningValues, planFile, poolOf, type Wanted } from "../planning.ts";
 import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
@@ -52,6 +52,13 @@ async function buySizes(
   return EXIT.done;
 }
 
+/** The JSON tells how narrow the fabric may be, and the list of kits names strips of the plan that is cut. */
+function wantedOf({ json: asJson, csv: asCsv }: { json: boolean; csv: boolean }, quilts: number): Wanted {
+  if (asCsv) return "amounts";
+  if (asJson) return "room";
+  return quilts > 1 ? "strips" : "amounts";
+}
+
 export const buy = (words: Words) =>
   defineCommand({
     name: "buy",
@@ -94,17 +101,19 @@ export const buy = (words: Words) =>
         return EXIT.usage;
       }
       const beside = { ...values, kits: values.kits ?? 1 };
-      // The JSON tells how much room to spare there is, and kits and widths are set beside the whole plan.
-      const whole = values.json || beside.kits > 1 || values.usable !== null;
-      const made = await planFile(file, values, io, beside, !whole);
+      const made = await planFile(file, values, io, beside, wantedOf(values, beside.kits));
       if ("code" in made) return made.code;
       const { buyCsv, buyJson, buyList } = await import("../../index.ts");
       if (values.csv) {
         io.out(buyCsv(made.plan, io.words));
         return EXIT.done;
       }
+      if (values.json) {
+        io.out(buyJson(made.plan, io.words));
+        return EXIT.done;
+      }
       const lists = [buyList(made.plan, io.words), ...listsIn(await besideFiles(made, beside, io))];
-      io.out(values.json ? buyJson(made.plan, io.words) : lists.join("\n"));
+      io.out(lists.join("\n"));
       return EXIT.done;
     },
   });

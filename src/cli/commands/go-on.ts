@@ -98,7 +98,7 @@ export const goOn = (words: Words) =>
         made = { plan: plan.value, folder: named };
         const planned = await plannedAs(values, read.value, io);
         if (planned.value === null) return failWith(planned.diagnostics, undefined, values.json, io);
-        begun = front.beginWork(planned.value);
+        begun = front.beginWork(planned.value, io.words.workFile.about);
       } else {
         const fixed = await recordedAs(values, begun, workNamed, read.value, io.words);
         if (fixed.length > 0) return failWith(fixed, begun, values.json, io);

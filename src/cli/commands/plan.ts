@@ -65,7 +65,7 @@ export const plan = (words: Words) =>
     examples: [
       "new cut-list > my-cuts.yaml",
       "plan my-cuts.yaml",
-      "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
+      "plan my-cuts.yaml --out ~/quilts/mine --prefer sparing",
       "plan my-cuts.yaml --kits 12 --out kits",
       "plan my-cuts.yaml --pdf --paper letter --out printed",
       "new blocks > my-quilt.yaml",

@@ -55,7 +55,7 @@ function sizesText(sizes: UnitSizes, words: Words): string {
   const { unit, finished, ruler } = sizes;
   const head = words.commandLine.sizes.finishingSeam(
     words.unitNames.unit(unit),
-    words.lengths.size(finished),
+    words.spoken.size(finished),
     words.unitSizes.seam(sizes),
   );
   return `${head}\n\n${sizes.methods.map((one) => methodText(one, ruler, words)).join("\n\n")}\n`;

@@ -47,6 +47,9 @@ export const TYPE = {
 export const GAP = {
   block: 7,
   section: 12,
+  /** The same two on a page that is tight. */
+  closeBlock: 4,
+  closeSection: 8,
   item: 2,
   step: 3,
   column: 14,

@@ -32,6 +32,8 @@ export const PRINT_STYLE = `
   h2 .swatch { width: 14pt; height: 14pt; margin-right: 8pt; vertical-align: -2pt; }
   h3 { ${set(TYPE.heading)} margin: 0 0 2pt; }
   .part-of { margin-top: ${GAP.block}pt; }
+  .part-of.close { margin-top: ${GAP.closeBlock}pt; }
+  section.close { margin-top: ${GAP.closeSection}pt; }
   .section-head + .part-of { margin-top: 0; }
   .lead { ${set(TYPE.lead)} max-width: none; }
   .quiet { ${set(TYPE.small)} max-width: none; margin: 0; }

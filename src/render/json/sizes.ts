@@ -80,7 +80,7 @@ export function sizesWorded(sizes: UnitSizes, words: Words): SizesWorded {
   const { unit, finished, across, down, seam, ruler, methods } = sizes;
   return {
     unit,
-    finished: words.lengths.size(finished),
+    finished: words.spoken.size(finished),
     across,
     down,
     seam,

@@ -142,11 +142,6 @@ export function sumFault(fault: SumFault): Said {
         message: "Sashes made of a block need cornerstones where they cross.",
         hint: "Add `cornerstones:` with a fabric or a block.",
       };
-    case "fabric-and-block":
-      return {
-        message: `${fault.what} has both a fabric and a block.`,
-        hint: "Keep one of `fabric` and `block`.",
-      };
   }
 }
 
