@@ -22,8 +22,10 @@ function wordsOf(diagnostic: Diagnostic): { from: string; known: readonly string
     }
     case "codeUnknown":
       return { from: diagnostic.facts.code, known: diagnostic.facts.known };
-    case "roleUnknown":
-      return { from: diagnostic.facts.role, known: diagnostic.facts.known };
+    case "roleUnknown": {
+      const { role, known } = diagnostic.facts;
+      return typeof role === "string" ? { from: role, known } : null;
+    }
     case "blockUnknown":
     case "colourwayUnknown":
     case "foundationUnknown":
