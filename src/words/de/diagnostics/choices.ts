@@ -1,7 +1,8 @@
-import type { ChoicesFacts } from "../../../diagnostics/choices.ts";
+import type { ChoicesFacts, InBlocksSaid, QuiltSizeFault } from "../../../diagnostics/choices.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
+import { lengthWhy } from "../lengths.ts";
 import { likely } from "./suggest.ts";
 
 const SIZES_HELP =
@@ -10,16 +11,40 @@ const SIZES_HELP =
 
 const first = (near: string | null): string => (near === null ? "" : `${likely(near)} `);
 
+/** What follows the size as typed. */
+function sizeFault(fault: QuiltSizeFault): string {
+  switch (fault.is) {
+    case "none":
+      return "ist keine Größe eines Quilts";
+    case "blocks":
+      return `ist nicht von 1 bis ${fault.most} Blöcken in jeder Richtung`;
+    case "size":
+      return `ist kein Maß: ${lengthWhy(fault.fault)}`;
+    case "not-above-nothing":
+      return "ist nicht größer als nichts";
+    case "no-bed":
+      return "ist kein Bett mit einer üblichen Größe";
+    case "no-length":
+      return `hat keine Länge nach "${fault.of}": ${lengthWhy(fault.fault)}`;
+    case "below-nothing":
+      return `hat bei "${fault.of}" weniger als nichts`;
+    case "no-side":
+      return `hängt über an "${fault.found}"; möglich ist sides, left, right, foot, head und all round`;
+  }
+}
+
+const inBlocks = ({ across, down, size }: InBlocksSaid): string => `${across}x${down} Blöcke, ${size}`;
+
 export const choices: WordsOf<ChoicesFacts> = {
   sizeRestated: ({ what, before, after }) => ({ message: `${what}: aus ${before} wird ${after}.`, hint: "" }),
 
   sizeNotMet: ({ asked, target, taken, below, above }) => {
     const others = [
-      below === null ? [] : [`kleiner: ${below}`],
-      above === null ? [] : [`größer: ${above}`],
+      below === null ? [] : [`kleiner: ${inBlocks(below)}`],
+      above === null ? [] : [`größer: ${inBlocks(above)}`],
     ].flat();
     return {
-      message: `${quote(asked)} verlangt ${target}; am nächsten kommt in ganzen Blöcken ${taken}.`,
+      message: `${quote(asked)} verlangt ${target}; am nächsten kommt in ganzen Blöcken ${inBlocks(taken)}.`,
       hint:
         `Am nächsten liegen ${others.join("; ")}. Eine davon in Blöcken verlangen, oder dem Quilt einen einfachen äußeren Rand geben: ` +
         "Er kann zwischen halb und doppelt so breit angepasst werden, wie er gezeichnet ist.",
@@ -68,13 +93,16 @@ export const choices: WordsOf<ChoicesFacts> = {
     hint: "In der Datei in einem Block nennen: `motifs: 2 x 2` für so viele quer und hoch, oder `motifs: g` für einen Code seines Rasters.",
   }),
 
-  quiltSizeUnreadable: ({ found, why = "ist keine Größe eines Quilts", near = null }) => ({
-    message: `${quote(found)} ${why}.`,
-    hint: `${first(near)}${SIZES_HELP}`,
+  quiltSizeUnreadable: ({ found, fault }) => ({
+    message: `${quote(found)} ${sizeFault(fault)}.`,
+    hint: `${first(fault.is === "no-bed" ? fault.near : null)}${SIZES_HELP}`,
   }),
 
   sizeOutOfReach: ({ asked, target, nearest: closest }) => ({
     message: `${quote(asked)} verlangt ${target}, was keine Anzahl dieser Blöcke ergibt.`,
-    hint: `Am nächsten kommt ${closest}.`,
+    hint:
+      closest === null
+        ? "Keine ist zu haben: Was an der Datei falsch ist, sagt `check`."
+        : `Am nächsten kommt ${inBlocks(closest)}.`,
   }),
 };

@@ -1,20 +1,54 @@
-import type { FoundationFacts } from "../../../diagnostics/foundation.ts";
+import type { FoundationClash, FoundationFacts } from "../../../diagnostics/foundation.ts";
 import type { WordsOf } from "../../diagnostics.ts";
-import { either } from "../language.ts";
+import { counted, either } from "../language.ts";
 import { suggest } from "./suggest.ts";
 
+const PER: Readonly<Record<string, string>> = {
+  unit: "keine Einheit",
+  motif: "kein Motiv",
+  block: "kein Block",
+  row: "keine Reihe",
+};
+
+/** Counted in printed squares: `3 Kästchen`, `3/4 eines Kästchens`. */
+function squaresSaid(count: string): string {
+  return count.includes("/") && !count.includes(" ") ? `${count} eines Kästchens` : `${count} Kästchen`;
+}
+
+function clash(fault: FoundationClash): { message: string; hint: string } {
+  if (fault.is === "fusible-torn")
+    return {
+      message: "Eine aufbügelbare Unterlage klebt an den Patches und lässt sich nicht abreißen.",
+      hint: "`after: left in` schreiben, oder `hold: sew-in`.",
+    };
+  if (fault.is === "folded-allowance")
+    return {
+      message:
+        "Gefaltet liegen die Teile Kante an Kante bis zum Rand der Unterlage: Darüber hinaus liegt nichts.",
+      hint: "`allowance` weglassen.",
+    };
+  const pieced = fault.way === "pieced";
+  const meant = pieced
+    ? "Patch für Patch genäht, kommt auf ein Stück Unterlage eine Einheit, ein Motiv oder ein Block"
+    : "Gefaltet kommt auf ein Stück Unterlage ein Block oder eine Reihe von Blöcken";
+  return {
+    message: `${meant}, ${PER[fault.per] ?? fault.per}.`,
+    hint: `${either(fault.allowed.map((per) => `\`per: ${per}\``))} schreiben, oder \`way: ${pieced ? "folded" : "pieced"}\`.`,
+  };
+}
+
 export const foundation: WordsOf<FoundationFacts> = {
-  foundationAllowance: ({ squares, seam, needed }) => ({
-    message: `Die Unterlage reicht ${squares} über die äußerste Nahtlinie hinaus; die Nahtzugabe beträgt ${seam}.`,
+  foundationAllowance: ({ squares, side, seam, needed }) => ({
+    message: `Die Unterlage reicht ${counted(squares, "Kästchen", "Kästchen")} von ${side} über die äußerste Nahtlinie hinaus; die Nahtzugabe beträgt ${seam}.`,
     hint: `Dazu \`allowance: ${needed}\` schreiben, in gedruckten Kästchen gezählt.`,
   }),
 
   foundationBlock: ({ message, hint }) => ({ message, hint }),
 
-  foundationChoice: ({ message, hint }) => ({ message, hint }),
+  foundationChoice: clash,
 
-  foundationGrid: ({ found, why }) => ({
-    message: `Für die gedruckten Kästchen steht \`${found}\`; ${why}.`,
+  foundationGrid: ({ found }) => ({
+    message: `Für die gedruckten Kästchen steht \`${found}\`; kein Lineal hat einen Strich für ihre Linien.`,
     hint: "Zum Beispiel `grid: 1 in`, `grid: 1/4 in` oder `grid: 2 cm`.",
   }),
 
@@ -36,7 +70,7 @@ export const foundation: WordsOf<FoundationFacts> = {
   }),
 
   foundationSeam: ({ seam, squares, fits }) => ({
-    message: `Auf einer Linie gefaltet, liegt die Naht eine Nahtzugabe vom Falz: ${seam} sind ${squares}, sie läge also neben den gedruckten Linien.`,
+    message: `Auf einer Linie gefaltet, liegt die Naht eine Nahtzugabe vom Falz: ${seam} sind ${squaresSaid(squares)}, sie läge also neben den gedruckten Linien.`,
     hint: `Kästchen von ${either(fits)} nehmen, oder Patch für Patch nähen: \`way: pieced\`.`,
   }),
 
