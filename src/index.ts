@@ -22,7 +22,15 @@ export { diagnosticsJson } from "./diagnostics/answer.ts";
 export { nothingToRepeat, nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
 export { type Diagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
-export { EIGHTH_INCH_RULER, floor, parseLength, QUARTER_CENTIMETRE_RULER } from "./length/index.ts";
+export {
+  EIGHTH_INCH_RULER,
+  floor,
+  type Language,
+  languageWritten,
+  parseLength,
+  QUARTER_CENTIMETRE_RULER,
+  spokenLanguage,
+} from "./length/index.ts";
 export { checkQuilt, heldToLimit, type PlanOptions, planQuilt, planSpec, USUAL_OPTIONS } from "./pipeline.ts";
 export type { FabricPlan, Part, Plan } from "./plan/types.ts";
 export { restate, unitList, unitSizes, unitTurns } from "./quilt/index.ts";
@@ -59,18 +67,14 @@ export { widthsList } from "./render/text/widths.ts";
 export { findSavings } from "./savings/index.ts";
 export {
   beginWork,
-  jsonSchema,
   METRES_IN_A_YARD,
   type Planned as PlannedWork,
-  publishedSchema,
   readSpecFile,
   readWorkFile,
-  STARTERS,
   USUAL_MINUTES,
   USUALLY_PLANNED,
   WORK_NAME,
   withoutLastEntry,
-  workJsonSchema,
 } from "./spec/index.ts";
 export {
   addCloth,
@@ -85,9 +89,42 @@ export {
   takePlan,
 } from "./stash/index.ts";
 export { type Change, goOn } from "./state/index.ts";
-export { english, formatDiagnostic, type Words, wordAll, wordDiagnostic } from "./words/index.ts";
+
+/** Files to start from. */
+export const STARTERS = english.starters;
+
+/** The JSON Schema of the files this program reads, with what every key means in a language. */
+export function publishedSchema(words: Words = english): object {
+  return schemaOfFiles(sayKey(words.fileKeys));
+}
+
+/** The JSON Schema of a cut list and of a quilt, side by side. */
+export function jsonSchema(words: Words = english): object {
+  return schemasByKind(sayKey(words.fileKeys));
+}
+
+/** The JSON Schema of the file that keeps what is cut of a quilt. */
+export function workJsonSchema(words: Words = english): object {
+  return schemaOfWork(sayKey(words.fileKeys));
+}
+
+export {
+  english,
+  formatDiagnostic,
+  languages,
+  type Words,
+  wordAll,
+  wordDiagnostic,
+  wordsFor,
+} from "./words/index.ts";
 
 import type { Solve } from "./plan/index.ts";
+import {
+  publishedSchema as schemaOfFiles,
+  workJsonSchema as schemaOfWork,
+  jsonSchema as schemasByKind,
+} from "./spec/index.ts";
+import { english, sayKey, type Words } from "./words/index.ts";
 
 /** Does the engine's jobs one after another in this thread. */
 export const solveHere: Solve = async (jobs) => {

@@ -3,8 +3,8 @@ import { type LettersOfFabric, listCuts, listQuiltCuts, recordUnits } from "./cu
 import type { CutList } from "./cutlist/types.ts";
 import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
 import type { SearchLimits } from "./engine/types.ts";
-import { formatLength } from "./length/index.ts";
 import type { Ticks } from "./length/types.ts";
+import type { Language } from "./length/writing.ts";
 import { type Making, planMaking } from "./making/index.ts";
 import {
   type FixedPiece,
@@ -35,12 +35,16 @@ export interface PlanOptions {
   kits: number;
   /** Usable width to try on every fabric of a usual width; null: as the file says. */
   usable: Ticks | null;
+  /** Where every bolt is taken to end; null or absent: as the file says. */
+  bolt?: Ticks | null;
   /** Cloth used before any is bought, by fabric. */
   toHand: readonly ClothFor[];
   /** Fabrics of which nothing may be bought. */
   notBought: readonly string[];
   /** Where neither file nor options name a style: say what the freer one would save. */
   suggestStacks?: boolean;
+  /** What lengths are written in; absent where the file decides. */
+  language?: Language;
 }
 
 /** Cloth there is of one fabric. */
@@ -84,7 +88,7 @@ export async function planQuilt(
   options: PlanOptions,
   solve: Solve,
 ): Promise<Outcome<Plan>> {
-  const read = readSpecFile(text, fileName);
+  const read = readSpecFile(text, fileName, null, options.language);
   if (read.value === null) return { value: null, diagnostics: read.diagnostics };
   const planned = await planSpec(read.value, options, solve);
   const diagnostics = [...read.diagnostics, ...planned.diagnostics];
@@ -94,7 +98,7 @@ export async function planQuilt(
 
 /** The same from a spec that is already in hand. */
 export async function planSpec(spec: Spec, options: PlanOptions, solve: Solve): Promise<Outcome<Plan>> {
-  const asked = options.usable === null ? spec : onBoltsOf(options.usable, spec);
+  const asked = onBoltsOf(options, spec);
   const { value, diagnostics } = listAll(asked);
   return value === null ? { value, diagnostics } : planListed(asked, value, diagnostics, options, solve);
 }
@@ -147,8 +151,12 @@ export async function planCutting(
 }
 
 /** What is wrong with a file, without planning it. */
-export function checkQuilt(text: string, fileName: string): Outcome<CutList[]> {
-  const read = readSpecFile(text, fileName);
+export function checkQuilt(
+  text: string,
+  fileName: string,
+  language: Language | null = null,
+): Outcome<CutList[]> {
+  const read = readSpecFile(text, fileName, null, language);
   if (read.value === null) return { value: null, diagnostics: read.diagnostics };
   const listed = listAll(read.value);
   return { value: listed.value?.cutLists ?? null, diagnostics: [...read.diagnostics, ...listed.diagnostics] };
@@ -221,17 +229,15 @@ export function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSe
   const name = kits === 1 ? spec.name : `${spec.name}, ${kits} kits`;
   const { ruler, rulerLength, matLength, folded, keepFrom, assumptions } = spec;
   const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
-  const told = assumptions.map(({ fabric, subject, value }) => ({ fabric, subject, value }));
   const mat = matLength === undefined ? {} : { matLength };
-  return { name, ruler, ...chosen, rulerLength, ...mat, folded, keepFrom, assumptions: told };
+  return { name, ruler, ...chosen, rulerLength, ...mat, folded, keepFrom, assumptions };
 }
 
 /** What was assumed, the room to square strip sets among it where there are any. */
 export function assumedFor(spec: Spec, making: Making | null): Spec["assumptions"] {
   const squared = making?.units.some(({ stripSets }) => stripSets.some(({ straighten }) => straighten > 0));
   if (spec.kind === "cut-list" || spec.straightenSets.told || squared !== true) return spec.assumptions;
-  const value = formatLength(spec.straightenSets.off, spec.ruler);
-  return [...spec.assumptions, { fabric: "", subject: "squaring one end of each strip set", value }];
+  return [...spec.assumptions, { fabric: "", of: { is: "set-squaring", off: spec.straightenSets.off } }];
 }
 
 /**

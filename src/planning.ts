@@ -16,10 +16,13 @@ export {
   formatLength,
   formatMeasure,
   fromInteger,
+  type Language,
+  languageWritten,
   nearestMark,
   parseLength,
   parseSize,
   QUARTER_CENTIMETRE_RULER,
+  spokenLanguage,
   TICKS_PER,
 } from "./length/index.ts";
 export {
@@ -72,7 +75,6 @@ export {
   beforeEntry,
   beginWork,
   colourFor,
-  jsonSchema,
   keysAt,
   nodeAt,
   PATTERN_PARTS,
@@ -113,4 +115,4 @@ export {
   toldStrips,
 } from "./state/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
-export { english, wordAll } from "./words/index.ts";
+export { english, languages, type Words, wordAll, wordsFor } from "./words/index.ts";

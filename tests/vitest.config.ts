@@ -5,6 +5,8 @@ export default defineConfig({
   test: {
     root: new URL("..", import.meta.url).pathname,
     include: ["tests/**/*.test.ts"],
+    // Wherever the tests run, what is not asked in another language is told in English.
+    env: { LC_ALL: "C" },
     testTimeout: 60_000,
     hookTimeout: 60_000,
     maxWorkers: 2,

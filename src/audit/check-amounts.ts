@@ -11,42 +11,48 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
   if (fabric.usable !== usable) faults.push(`usable width ${fabric.usable}, expected ${usable}`);
   const bolts = lays.filter(({ source }) => source === "bolt");
   const [bolt] = bolts;
-  if (bolts.length !== (purchase === null ? 0 : 1))
+  const lengths = purchase === null ? [] : (purchase.lengths ?? [purchase]);
+  if (bolts.length !== lengths.length || purchase?.lengths?.length === 1)
     faults.push("what is bought and what is cut do not agree");
 
   let used = 0;
   let uncut = 0;
-  if (bolt !== undefined) {
-    for (const part of bolt.root.parts) {
-      if (part.role === "uncut-end") uncut += part.along;
-      else if (part.role !== "straightening") used += part.along;
+  bolts.forEach((one, i) => {
+    const own = { used: 0, uncut: 0 };
+    for (const part of one.root.parts) {
+      if (part.role === "uncut-end") own.uncut += part.along;
+      else if (part.role !== "straightening") own.used += part.along;
     }
-    if (bolt.across !== usable) faults.push(`the bolt is laid ${bolt.across} wide, expected ${usable}`);
-    if (uncut < fabric.spare) faults.push(`${uncut} is spare, wanted ${fabric.spare}`);
-  }
+    used += own.used;
+    uncut += own.uncut;
+    if (one.across !== usable) faults.push(`the ${one.name} is laid ${one.across} wide, expected ${usable}`);
+    const spare = i === bolts.length - 1 ? fabric.spare : 0;
+    if (own.uncut < spare) faults.push(`${own.uncut} is spare, wanted ${spare}`);
+    faults.push(...checkLength({ ...fabric, spare }, one, lengths[i], own.used));
+  });
   if (bound.used !== used) faults.push(`length used ${bound.used}, the strips take ${used}`);
   if (sturdiness.spareLength !== uncut)
     faults.push(`spare length ${sturdiness.spareLength}, expected ${uncut}`);
   if (purchase !== null && bolt !== undefined) {
-    const right = purchaseOf(fabric, used);
-    if (purchase.needed !== right.needed) faults.push(`needed ${purchase.needed}, expected ${right.needed}`);
-    if (purchase.length !== right.length) faults.push(`bought ${purchase.length}, expected ${right.length}`);
-    if (purchase.length < purchase.needed) faults.push("less is bought than is needed");
-    if (bolt.along !== washed(purchase.length, fabric.shrinkAlong))
-      faults.push(`the bolt is laid ${bolt.along} long, which is not what was bought`);
+    for (const what of ["length", "needed"] as const) {
+      const sum = lengths.reduce((total, one) => total + one[what], 0);
+      if (purchase[what] !== sum) faults.push(`${what} ${purchase[what]}, the bolts make ${sum}`);
+    }
     if (lengthSaid(purchase.text) !== purchase.length)
       faults.push(`"${purchase.text}" is not what is bought`);
     if (purchase.cost !== costOf(fabric, purchase.length)) faults.push(`cost ${purchase.cost} is wrong`);
   }
 
-  faults.push(...checkMistakes(fabric, bolt, used), ...checkStacked(fabric));
+  if (lengths.length < 2) faults.push(...checkMistakes(fabric, bolt, used), ...checkStacked(fabric));
+  else if (sturdiness.mistakes !== undefined || fabric.stacked !== undefined)
+    faults.push("a spoiled strip or stacked subcuts are told of where several bolts are cut");
 
   if (bound.style !== plan.style) faults.push(`the bound speaks of ${bound.style}`);
   if (!(bound.least >= 0 && bound.least <= used))
     faults.push(`least length ${bound.least} passes ${used} used`);
   if (bound.least > bound.ruleOfThumb) faults.push("the rule of thumb beats what is called the least");
   if (bound.lengthProven !== (bound.least === used)) faults.push("length wrongly called proved or not");
-  const least = purchaseOf(fabric, bound.least).length;
+  const least = leastOf(fabric, bound.least);
   if (bound.purchaseProven !== (purchase === null || least === purchase.length))
     faults.push("purchase wrongly called proved or not");
   const narrowest = sturdiness.narrowestUsable;
@@ -66,6 +72,39 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
   if (narrowest !== null && !(narrowest > 0 && narrowest >= widest && narrowest <= usable))
     faults.push(`narrowest width ${narrowest} is not between ${widest} and ${usable}`);
   return faults;
+}
+
+/** One length is laid as it is bought: enough for what is cut of it, no more than that takes, and no more than a bolt has. */
+function checkLength(
+  fabric: FabricPlan,
+  lay: Lay,
+  said: { length: number; needed: number; text: string } | undefined,
+  used: number,
+): string[] {
+  if (said === undefined) return [];
+  const faults: string[] = [];
+  const right = purchaseOf(fabric, used);
+  if (said.needed !== right.needed) faults.push(`needed ${said.needed}, expected ${right.needed}`);
+  if (said.length !== right.length) faults.push(`bought ${said.length}, expected ${right.length}`);
+  if (said.length < said.needed) faults.push("less is bought than is needed");
+  if (lay.along !== washed(said.length, fabric.shrinkAlong))
+    faults.push(`the ${lay.name} is laid ${lay.along} long, which is not what was bought`);
+  if (lengthSaid(said.text) !== said.length) faults.push(`"${said.text}" is not what is bought`);
+  if (fabric.bolt !== undefined && said.length > fabric.bolt)
+    faults.push(`${said.length} is bought of a bolt of ${fabric.bolt}`);
+  return faults;
+}
+
+/** The least that can be bought for so much to be cut: of as few bolts as hold it, each with its end straightened. */
+function leastOf(fabric: FabricPlan, used: number): number {
+  const { straighten, spare, shrinkAlong, sold, bolt } = fabric;
+  const one = purchaseOf(fabric, used).length;
+  const longest = bolt === undefined ? one : bolt - (bolt % sold.step);
+  const most = washed(longest, shrinkAlong) - straighten;
+  if (one <= longest || most <= 0) return one;
+  const bolts = Math.ceil((used + spare) / most);
+  const all = purchaseOf({ ...fabric, straighten: bolts * straighten }, used).length;
+  return Math.max(all, bolts * Math.ceil(sold.least / sold.step) * sold.step);
 }
 
 function sidesOf({ shape }: CutPiece): [number, number] {

@@ -20,6 +20,7 @@ export function checkWaste(fabric: FabricPlan, plan: Plan): string[] {
   let pieces = 0;
   let bought = 0;
   const kept = new Map<string, number>();
+  const bolts = purchase === null ? [] : (purchase.lengths ?? [purchase]).map(({ length }) => length);
   lays.forEach((lay, index) => {
     for (const leaf of leaves(lay.root)) {
       const area = leaf.across * leaf.along;
@@ -43,7 +44,7 @@ export function checkWaste(fabric: FabricPlan, plan: Plan): string[] {
       bought += lay.across * lay.along;
       return;
     }
-    const whole = width * (purchase?.length ?? 0);
+    const whole = width * (bolts.shift() ?? 0);
     const selvages = 2 * selvage * lay.along;
     bought += whole;
     areas.set("selvage", (areas.get("selvage") ?? 0) + selvages);

@@ -30,6 +30,13 @@ export const usable = (words: Words) =>
     words.commandLine.asking.asTheFileSays,
   );
 
+export const bolt = (words: Words) =>
+  text(
+    "--bolt <length>",
+    words.commandLine.asking.takeEveryBoltTo,
+    words.commandLine.asking.boltAsTheFileSays,
+  );
+
 export const stash = (words: Words) =>
   text("--stash <file>", words.commandLine.asking.useTheClothOf, words.commandLine.asking.allIsBought);
 
@@ -39,6 +46,10 @@ export const fatQuarters = (words: Words) =>
 /** Narrower cloth is ribbon. */
 const LEAST = 16256;
 
+/** A shorter bolt is a remnant, and no longer one is wound. */
+const LEAST_BOLT = 18 * 16256;
+const MOST_BOLT = 100 * 640_000;
+
 /** A width from the command line, in ticks. */
 export async function readWidth(
   typed: string,
@@ -47,9 +58,26 @@ export async function readWidth(
 ): Promise<{ value: Ticks } | { problem: string }> {
   const { floor, parseLength } = await import("../index.ts");
   const read = parseLength(typed, bare);
-  if (!read.ok) return { problem: words.commandLine.asking.widthIsNotA(typed, read.problem.message) };
+  if (!read.ok)
+    return { problem: words.commandLine.asking.widthIsNotA(typed, words.lengths.why(read.problem.fault)) };
   const value = Number(floor(read.value));
   if (value < LEAST || value > 400 * LEAST)
     return { problem: words.commandLine.asking.widthIsNoWidth(typed) };
+  return { value };
+}
+
+/** The length of a bolt from the command line, in ticks. */
+export async function readBolt(
+  typed: string,
+  bare: LengthUnit,
+  words: Words,
+): Promise<{ value: Ticks } | { problem: string }> {
+  const { floor, parseLength } = await import("../index.ts");
+  const read = parseLength(typed, bare);
+  if (!read.ok)
+    return { problem: words.commandLine.asking.boltIsNotA(typed, words.lengths.why(read.problem.fault)) };
+  const value = Number(floor(read.value));
+  if (value < LEAST_BOLT || value > MOST_BOLT)
+    return { problem: words.commandLine.asking.boltIsNoLength(typed) };
   return { value };
 }

@@ -31,3 +31,10 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
   }
   return files;
 }
+
+/** What of these files is read on the terminal: a page for the printer is not. */
+export function listsIn(files: Files): string[] {
+  return Object.entries(files).flatMap(([name, text]) =>
+    name.endsWith(".txt") && typeof text === "string" ? [text] : [],
+  );
+}

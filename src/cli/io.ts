@@ -17,8 +17,10 @@ export interface Io {
   showsProgress: boolean;
   /** Standard input, as chunks of bytes. */
   stdin(): AsyncIterable<Uint8Array>;
-  /** The language everything is told in. */
+  /** The language everything is told in: as asked, else that of the file once it is read, else the system's. */
   words: Words;
+  /** It was asked for on the command line: what the file says of it is of no account. */
+  languageAsked?: boolean;
   /** Folder that relative names start from. */
   folder: string;
 }

@@ -1,4 +1,4 @@
-import { english } from "../words/index.ts";
+import { english, wordsFor } from "../words/index.ts";
 import { VERSION } from "./about.ts";
 import type { ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
@@ -6,6 +6,7 @@ import type { Io } from "./io.ts";
 import { processIo } from "./io.ts";
 import { lightenSolver } from "./light-solver.ts";
 import { runCommandLine } from "./program.ts";
+import { spokenAsAsked, systemLanguage } from "./shell/language.ts";
 
 export { english, processIo };
 
@@ -19,10 +20,12 @@ function tellOurFault(error: unknown, io: Io): void {
 
 /** Runs one command line and answers with the exit code. Never throws. */
 export async function main(words: readonly string[], io: Io): Promise<ExitCode> {
+  let spoken = io;
   try {
-    return await runCommandLine(words, VERSION, io);
+    spoken = await spokenAsAsked(words, io);
+    return await runCommandLine(words, VERSION, spoken);
   } catch (error) {
-    tellOurFault(error, io);
+    tellOurFault(error, spoken);
     return EXIT.ourFault;
   }
 }
@@ -30,5 +33,6 @@ export async function main(words: readonly string[], io: Io): Promise<ExitCode> 
 /** Runs this process's own command line. */
 export async function start(): Promise<void> {
   lightenSolver();
-  process.exitCode = await main(process.argv.slice(2), processIo(english));
+  const usual = systemLanguage(process.env, () => Intl.DateTimeFormat().resolvedOptions().locale);
+  process.exitCode = await main(process.argv.slice(2), processIo(await wordsFor(usual)));
 }

@@ -1,4 +1,4 @@
-import type { Words } from "../words/index.ts";
+import { languages, type Words } from "../words/index.ts";
 
 import { aboveZero, choice, type Option, type Read, text, toggle } from "./option.ts";
 
@@ -95,5 +95,15 @@ export const ruler = (words: Words) =>
     words.commandLine.options.restateAQuiltFor,
     words.commandLine.options.theRulerOfThe,
     ["in", "cm"],
+    words,
+  );
+
+/** Taken by every command. */
+export const language = (words: Words) =>
+  choice(
+    "--language <language>",
+    words.commandLine.options.languageOfAll,
+    words.commandLine.options.languageOfTheFile,
+    Object.keys(languages),
     words,
   );

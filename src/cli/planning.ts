@@ -6,7 +6,7 @@ import type { Spec } from "../spec/index.ts";
 import type { Stash } from "../stash/index.ts";
 import type { Words } from "../words/index.ts";
 
-import { readWidth } from "./asking.ts";
+import { readBolt, readWidth } from "./asking.ts";
 import { EXIT, type ExitCode } from "./command.ts";
 import type { Io } from "./io.ts";
 import { startProgress } from "./progress.ts";
@@ -29,6 +29,8 @@ export interface Beside {
   kits: number;
   /** Usable width to try, as typed. */
   usable: string | null;
+  /** Where every bolt ends, as typed. */
+  bolt?: string | null;
   /** File with cloth to use first. */
   stash: string | null;
   fatQuarters: boolean;
@@ -39,6 +41,12 @@ export interface Beside {
 }
 
 const NOTHING_BESIDE: Beside = { kits: 1, usable: null, stash: null, fatQuarters: false, ruler: null };
+
+/**
+ * What of a plan is asked for; none of it changes an amount. `strips`: no narrower width is tried; `room`: the first cutting
+ * found is left as it is; `amounts`: both.
+ */
+export type Wanted = "plan" | "strips" | "room" | "amounts";
 
 /** A plan, and what the answers to what was asked besides need. */
 export interface Planned {
@@ -90,17 +98,16 @@ export async function poolOf(
 }
 
 /** What the options of a planning command ask of a plan. */
-export async function optionsOf(values: PlanningValues): Promise<PlanOptions> {
+export async function optionsOf(values: PlanningValues, { words }: Io): Promise<PlanOptions> {
   const { USUAL_OPTIONS } = await import("../index.ts");
   const { style, prefer, thorough, budget } = values;
   const milliseconds = budget === null ? null : budget * 1000;
-  return { ...USUAL_OPTIONS, style, prefer, thorough, budget: milliseconds };
+  return { ...USUAL_OPTIONS, style, prefer, thorough, budget: milliseconds, language: words.language };
 }
 
 /**
  * Plans a text, with the machine's threads and progress on the terminal, and tells all there is to tell.
- * `reworded` is for a text the maker has not written: its places are then not shown. With `amountsOnly` the first cutting
- * found is left as it is, and no narrower width is tried: that changes no amount.
+ * `reworded` is for a text the maker has not written: its places are then not shown.
  */
 export async function planText(
   text: string,
@@ -109,12 +116,12 @@ export async function planText(
   io: Io,
   reworded: ((diagnostic: Diagnostic) => Diagnostic) | null = null,
   beside: Beside = NOTHING_BESIDE,
-  amountsOnly = false,
+  wanted: Wanted = "plan",
 ): Promise<Planned | { code: ExitCode }> {
   const { planWith, quickSolve, readSpecFile, withoutEasing } = await import("../index.ts");
   const source = reworded === null ? text : undefined;
   const said = (all: readonly Diagnostic[]) => (reworded === null ? all : all.map(reworded));
-  const read = readSpecFile(text, name, beside.decimal ?? null);
+  const read = readSpecFile(text, name, beside.decimal ?? null, io.words.language);
   if (read.value === null) return { code: failWith(said(read.diagnostics), source, values.json, io) };
   const restated = beside.ruler === null ? null : await restateFor(beside.ruler, read.value);
   if (restated !== null && restated.value === null)
@@ -132,11 +139,18 @@ export async function planText(
     io.talk(`error: ${width.problem}\n`);
     return { code: EXIT.usage };
   }
-  const usual = await optionsOf(values);
-  const options = { ...usual, kits: beside.kits, usable: width?.value ?? null, suggestStacks: true };
+  const ends = beside.bolt == null ? null : await readBolt(beside.bolt, spec.defaultUnit, io.words);
+  if (ends !== null && "problem" in ends) {
+    io.talk(`error: ${ends.problem}\n`);
+    return { code: EXIT.usage };
+  }
+  const usual = await optionsOf(values, io);
+  const bolts = { usable: width?.value ?? null, bolt: ends?.value ?? null };
+  const options = { ...usual, kits: beside.kits, ...bolts, suggestStacks: true };
   const pool = await poolOf(io, options, true);
   const sources = { stash, fatQuarters: beside.fatQuarters };
-  const solve = amountsOnly ? withoutEasing(quickSolve(pool.solve)) : pool.solve;
+  const once = wanted === "strips" || wanted === "amounts" ? quickSolve(pool.solve) : pool.solve;
+  const solve = wanted === "room" || wanted === "amounts" ? withoutEasing(once) : once;
   const outcome = await planWith(spec, options, sources, solve);
   pool.clear();
   const diagnostics = [...read.diagnostics, ...(restated?.diagnostics ?? []), ...outcome.diagnostics];
@@ -151,9 +165,9 @@ async function restateFor(unit: "in" | "cm", spec: Spec): Promise<Outcome<Spec>>
   const { EIGHTH_INCH_RULER, nothingToRestate, QUARTER_CENTIMETRE_RULER, restate, sizeRestated } =
     await import("../index.ts");
   if (spec.kind !== "quilt") return { value: null, diagnostics: [nothingToRestate()] };
-  const { decimal } = spec.ruler;
+  const { mark: _, unit: _unit, between: _between, ...written } = spec.ruler;
   const marks = unit === "in" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
-  const made = restate(spec, decimal === undefined ? marks : { ...marks, decimal });
+  const made = restate(spec, { ...marks, ...written });
   return {
     value: made.spec,
     diagnostics: made.changes.map(({ what, before, after, path }) => sizeRestated(what, before, after, path)),
@@ -166,9 +180,9 @@ export async function planFile(
   values: PlanningValues,
   io: Io,
   beside: Beside = NOTHING_BESIDE,
-  amountsOnly = false,
+  wanted: Wanted = "plan",
 ): Promise<Planned | { code: ExitCode }> {
   const input = await readInput(file, io);
   if (input.value === null) return { code: failWith(input.diagnostics, undefined, values.json, io) };
-  return planText(input.value.text, input.value.name, values, io, null, beside, amountsOnly);
+  return planText(input.value.text, input.value.name, values, io, null, beside, wanted);
 }

@@ -4,7 +4,9 @@ import { basename, dirname, extname, join, resolve } from "node:path";
 import { fileNotText, fileTooLarge, fileUnreadable } from "../diagnostics/files.ts";
 import type { Outcome } from "../diagnostics/types.ts";
 
+import { languageWritten } from "../words/index.ts";
 import type { Io } from "./io.ts";
+import { speakAsWritten } from "./shell/language.ts";
 
 /** Most bytes of a cut list or quilt file. The largest real ones have a few dozen kilobytes. */
 const MOST_BYTES = 1_000_000;
@@ -61,6 +63,7 @@ export async function readInput(name: string, io: Io): Promise<Outcome<InputFile
   try {
     const text = new TextDecoder("utf-8", { fatal: true }).decode(bytes);
     if (text.includes("\0")) return { value: null, diagnostics: [fileNotText(known)] };
+    await speakAsWritten(languageWritten(text), io);
     return { value: { text, name: known }, diagnostics: [] };
   } catch {
     return { value: null, diagnostics: [fileNotText(known)] };

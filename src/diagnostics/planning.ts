@@ -3,7 +3,7 @@ import { NOWHERE, tell } from "./tell.ts";
 import type { Diagnostic, Place } from "./types.ts";
 
 /** Codes that mean: the file is right, but no plan can be made from it. That is proved. */
-export const NO_PLAN_CODES: readonly string[] = ["PIECE-TOO-WIDE", "STOCK-SHORT"];
+export const NO_PLAN_CODES: readonly string[] = ["PIECE-TOO-WIDE", "STOCK-SHORT", "PIECE-LONGER-THAN-BOLT"];
 
 /** The file is right, and no plan was found: there may be one all the same. */
 export const NONE_FOUND_CODE = "NONE-FOUND";
@@ -41,6 +41,7 @@ export interface PlanningFacts {
     fabric: string;
     found: { size: string; usable: string; over: string; turnHelps: boolean; lengthwiseHelps: boolean };
   };
+  pieceLongerThanBolt: { piece: string; fabric: string; found: { size: string; bolt: string } };
   pieceJoined: { piece: string; fabric: string; lengths: readonly LengthsCut[] };
   joinCompared: {
     fabric: string;
@@ -59,6 +60,11 @@ export function pieceTooWide(
   found: { size: string; usable: string; over: string; turnHelps: boolean; lengthwiseHelps: boolean },
 ): Diagnostic {
   return tell("PIECE-TOO-WIDE", "error", where, "pieceTooWide", { ...of(where), found });
+}
+
+/** A piece that takes more of the bolt than there is on one. Lengths come printed. */
+export function pieceLongerThanBolt(where: PieceAt, found: { size: string; bolt: string }): Diagnostic {
+  return tell("PIECE-LONGER-THAN-BOLT", "error", where, "pieceLongerThanBolt", { ...of(where), found });
 }
 
 /** A long piece is cut from strips sewn end to end. */

@@ -1,15 +1,17 @@
 import { isBetweenMarks, onMark } from "./marks.ts";
 import { TICKS_PER } from "./measures.ts";
 import type { DecimalMark, LengthUnit, Ruler, Ticks } from "./types.ts";
+import { type Language, writingOf } from "./writing.ts";
 
 /**
  * How a length is shown. `unit` (default true) adds the measure; `typeset` (default false) uses ½ and ×; `decimal`
- * (default a point) sets off tenths.
+ * (default a point) sets off tenths; `language` (default English) names the measure.
  */
 export interface LengthStyle {
   unit?: boolean;
   typeset?: boolean;
   decimal?: DecimalMark | undefined;
+  language?: Language | undefined;
 }
 
 /** Fractions printed of an inch and of a yard, first choice first: shops sell thirds of a yard too. */
@@ -104,6 +106,11 @@ function speak(ticks: Ticks, unit: LengthUnit, typeset: boolean): Spoken {
   return { number: minus + number, unit: last as LengthUnit };
 }
 
+/** What a measure is called behind a number. */
+function nameOf(unit: LengthUnit, language: Language | undefined): string {
+  return unit === "in" ? writingOf(language).inch : unit;
+}
+
 function marked(number: string, decimal: DecimalMark | undefined): string {
   return decimal === "comma" ? number.replace(".", ",") : number;
 }
@@ -121,12 +128,12 @@ export function formatMeasure(ticks: Ticks, unit: LengthUnit, style: LengthStyle
   const spoken = speak(ticks, unit, style.typeset ?? false);
   const bare = style.unit === false && spoken.unit === unit;
   const number = marked(spoken.number, style.decimal);
-  return bare ? number : `${number} ${spoken.unit}`;
+  return bare ? number : `${number} ${nameOf(spoken.unit, style.language)}`;
 }
 
 /** A length as the maker's ruler reads: `2 1/2 in`, `6.5 cm`; typeset `2½ in`. The ruler says the decimal mark. */
 export function formatLength(ticks: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
-  return formatMeasure(ticks, ruler.unit, { decimal: ruler.decimal, ...style });
+  return formatMeasure(ticks, ruler.unit, { decimal: ruler.decimal, language: ruler.language, ...style });
 }
 
 /** A size, across first: `2 1/2 x 4 1/2 in`; typeset `2½ × 4½ in`. */
@@ -138,26 +145,27 @@ export function formatSize(across: Ticks, along: Ticks, ruler: Ruler, style: Len
     const spoken = speak(ticks, ruler.unit, typeset);
     return { ...spoken, number: marked(spoken.number, decimal) };
   };
+  const named = (unit: LengthUnit): string => nameOf(unit, style.language ?? ruler.language);
   const [first, second] = [say(across), say(along)];
   if (first.unit !== second.unit) {
-    return `${first.number} ${first.unit} ${by} ${second.number} ${second.unit}`;
+    return `${first.number} ${named(first.unit)} ${by} ${second.number} ${named(second.unit)}`;
   }
   const numbers = `${first.number} ${by} ${second.number}`;
-  return style.unit === false && first.unit === ruler.unit ? numbers : `${numbers} ${first.unit}`;
+  return style.unit === false && first.unit === ruler.unit ? numbers : `${numbers} ${named(first.unit)}`;
 }
 
 /** Set before a length between the ruler's marks. */
-const EXACTLY = "exactly ";
+const exactly = ({ language }: Ruler): string => `${writingOf(language).exactly} `;
 
 /** A length on the cloth: one between the marks that the seam allowances ask for is marked as exact. */
 export function formatExact(ticks: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
-  return (isBetweenMarks(ticks, ruler) ? EXACTLY : "") + formatLength(ticks, ruler, style);
+  return (isBetweenMarks(ticks, ruler) ? exactly(ruler) : "") + formatLength(ticks, ruler, style);
 }
 
 /** A size on the cloth, across first; the same. */
 export function formatExactSize(across: Ticks, along: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
   const between = isBetweenMarks(across, ruler) || isBetweenMarks(along, ruler);
-  return (between ? EXACTLY : "") + formatSize(across, along, ruler, style);
+  return (between ? exactly(ruler) : "") + formatSize(across, along, ruler, style);
 }
 
 /**

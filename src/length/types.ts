@@ -1,3 +1,5 @@
+import type { Language } from "./writing.ts";
+
 /**
  * A whole number of ticks. One tick is 1/640 mm, so 1/128 in (127 ticks) and
  * 0.05 mm (32 ticks) are both whole. From the cut list on every length is one of these.
@@ -20,6 +22,8 @@ export interface Ruler {
   between?: Ticks;
   /** The mark between whole and tenths where the maker writes a comma; a point where it is left out. */
   decimal?: DecimalMark;
+  /** The language lengths are written in; English where it is left out. */
+  language?: Language;
 }
 
 /** How tenths are set off where it is not with a point: `6,5 cm`. */

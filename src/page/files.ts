@@ -1,6 +1,6 @@
 import { fileOpen, fileSave } from "browser-fs-access";
 import { said } from "./ui/state.ts";
-import { words } from "./words/en.ts";
+import { words } from "./words/index.ts";
 
 const MOST_BYTES = 1_000_000;
 

@@ -1,7 +1,7 @@
 import { del, get, set } from "idb-keyval";
 import { dropPhotos, keepPhotos, NO_PHOTOS, type Photos, photosOf } from "./photos.ts";
 import { keptAt } from "./ui/state.ts";
-import { words } from "./words/en.ts";
+import { words } from "./words/index.ts";
 
 /** A quilt kept in this browser: its text now, and older states, newest first. */
 export interface Draft {

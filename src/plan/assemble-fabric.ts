@@ -1,12 +1,13 @@
 import type { PackingResult, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
-import { afterWashing, purchaseFor, usableWidth } from "../stock/index.ts";
+import { afterWashing, leastPurchase, usableWidth } from "../stock/index.ts";
 import { buildLay, type Cloth, laidItems } from "./build-lay.ts";
 import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { stackLimit } from "./flag-steps.ts";
 import { listSteps } from "./list-steps.ts";
 import { orderCuts } from "./order-cuts.ts";
+import { lengthsOf, type OnBolt, ontoBolts, purchaseOf } from "./packing/onto-bolts.ts";
 import { UNSQUARED } from "./pose-problem.ts";
 import type { PlanSettings } from "./request.ts";
 import { mistakesIn } from "./spoiled-strip.ts";
@@ -30,13 +31,15 @@ export function assembleFabric(
   const { fabric, pieces } = chosen.cutList;
   const usable = usableWidth(fabric);
   const stock = stockOf(chosen, result);
-  const purchase = result.rollLength === 0 ? null : purchaseFor(fabric, result.rollLength);
-  const lays = buildLays(chosen, result, purchase, settings).map((lay) => ({
+  const bolts = ontoBolts(fabric, result);
+  const purchase = purchaseOf(fabric, bolts);
+  const lays = buildLays(chosen, result, bolts, purchase, settings).map((lay) => ({
     ...lay,
     root: markKept(lay.root, settings.keepFrom),
   }));
-  const bought =
-    purchase === null ? null : { width: fabric.width, length: purchase.length, selvage: fabric.selvage };
+  const lengths = purchase === null ? [] : lengthsOf(purchase).map(({ length }) => length);
+  const bought = purchase === null ? null : { width: fabric.width, lengths, selvage: fabric.selvage };
+  const { bolt } = fabric;
   return {
     name: fabric.name,
     colour: fabric.colour,
@@ -50,6 +53,7 @@ export function assembleFabric(
     straighten: fabric.straighten,
     spare: fabric.spare,
     sold: fabric.sold,
+    ...(bolt !== undefined && (bolt.told || bolts.length > 1) ? { bolt: bolt.length } : {}),
     price: fabric.price,
     pieces,
     lays,
@@ -64,7 +68,7 @@ export function assembleFabric(
     sturdiness: {
       narrowestUsable: null,
       spareLength: uncutLength(lays),
-      ...(purchase === null ? {} : mistakesIn(fabric, lays, result.rollLength, purchase)),
+      ...(purchase === null || bolts.length > 1 ? {} : mistakesIn(fabric, lays, result.rollLength, purchase)),
     },
   };
 }
@@ -92,6 +96,7 @@ function stockOf({ fixedStock }: Chosen, result: PackingResult): FixedStock[] {
 function buildLays(
   { cutList, problem, fixedStock }: Chosen,
   result: PackingResult,
+  bolts: readonly OnBolt[],
   purchase: Purchase | null,
   settings: PlanSettings,
 ): Lay[] {
@@ -101,33 +106,31 @@ function buildLays(
   const { fabric } = cutList;
   const lays: Lay[] = [];
   const items = laidItems(problem.items, cutList.pieces);
-  const onBolt: StockLayout[] = [];
   // Cloth in the order it was given: what is there already before what is bought.
   for (const layout of [...result.layouts].sort((a, b) => a.sheet - b.sheet)) {
     const sheet = layout.stock === "sheet" ? fixedStock[layout.sheet] : undefined;
-    if (sheet === undefined) {
-      for (let i = 0; i < layout.count; i++) onBolt.push(layout);
-      continue;
-    }
+    if (sheet === undefined) continue;
     const { name, across, along, strip = false, squareUp = UNSQUARED } = sheet;
     const straighten = layout.firstCut === "along" ? squareUp.across : squareUp.along;
     const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom, mark, reach };
     const lay = buildLay(cloth, [layout], items);
     for (let i = 0; i < layout.count; i++) lays.push(lay);
   }
-  if (purchase !== null) {
+  for (const [i, { length }] of (purchase === null ? [] : lengthsOf(purchase)).entries()) {
     const cloth: Cloth = {
       source: "bolt",
-      name: "bolt",
+      name: bolts.length === 1 ? "bolt" : `bolt ${i + 1}`,
       across: usableWidth(fabric),
-      along: afterWashing(purchase.length, fabric.shrinkAlong),
+      along: afterWashing(length, fabric.shrinkAlong),
       straighten: fabric.straighten,
       strip: false,
       keepFrom,
       mark,
       reach,
     };
-    lays.push(buildLay(cloth, onBolt, items));
+    const { sections } = bolts[i]!;
+    const layout: StockLayout = { stock: "roll", sheet: -1, count: 1, firstCut: "across", sections };
+    lays.push(buildLay(cloth, [layout], items));
   }
   return lays;
 }
@@ -145,12 +148,12 @@ function boundOf(
     least,
     style,
     lengthProven: used === least,
-    purchaseProven: purchase === null || purchaseFor(cutList.fabric, least).length === purchase.length,
+    purchaseProven: purchase === null || leastPurchase(cutList.fabric, least) === purchase.length,
     ruleOfThumb: thumb ?? used,
   };
 }
 
 function uncutLength(lays: readonly Lay[]): Ticks {
-  const bolt = lays.find((lay) => lay.source === "bolt");
-  return bolt?.root.parts.find((part) => part.cause === "uncut-end")?.along ?? 0;
+  const ends = lays.flatMap(({ source, root: { parts } }) => (source === "bolt" ? parts : []));
+  return ends.reduce((sum, { cause, along }) => (cause === "uncut-end" ? sum + along : sum), 0);
 }

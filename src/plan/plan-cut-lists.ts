@@ -1,36 +1,31 @@
 import type { CutList } from "../cutlist/types.ts";
-import {
-  noneFound,
-  notProven,
-  pieceTooWide,
-  searchCutShort,
-  stockShort,
-  type Wanting,
-} from "../diagnostics/planning.ts";
+import { searchCutShort } from "../diagnostics/planning.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { hasPlan, ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StackLimit } from "../engine/types.ts";
-import { formatLength, formatSize } from "../length/format.ts";
-import { roomToMark } from "../length/marks.ts";
 import type { FabricSpec } from "../spec/types.ts";
-import { lengthLimit, purchaseFor, usableWidth } from "../stock/index.ts";
+import { lengthLimit, usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
 import { cheapestMix, mixOfPieces } from "./cheapest-mix.ts";
 import type { Chosen, Fabric } from "./choose-cut-lists.ts";
 import { countMissing } from "./count-missing.ts";
 import { findNarrowest, type Trial } from "./find-narrowest.ts";
 import { fixedStockOf, gatherFixed, squareUpOf } from "./fixed-pieces.ts";
-import { stackLimit, tableOf } from "./flag-steps.ts";
+import { stackLimit } from "./flag-steps.ts";
 import { leastByArea } from "./least-by-area.ts";
 import { chooseFromHand, type LengthInHand, ontoLength } from "./length-in-hand.ts";
 import { listTemplates } from "./list-templates.ts";
 import { fromOneGrain, type Packed, splitPairs } from "./one-grain.ts";
 import type { SharedEffort } from "./pack-shared.ts";
+import { easeWork } from "./packing/ease-work.ts";
+import { ontoBolts, tooLongForBolt } from "./packing/onto-bolts.ts";
+import { lessToBuy, withinBolts } from "./packing/within-bolts.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { settleRuns } from "./settle-runs.ts";
 import { kitShares, splitKits } from "./split-kits.ts";
 import { tryStackedCuts } from "./stacked-cuts.ts";
+import { boltsAssumed, tellMissing, tellTooLong, tellUnproven } from "./telling/tell-fabrics.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
 import { useInOrder } from "./use-in-order.ts";
 
@@ -66,6 +61,11 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   }
 
   const free = await packToTheEnd(weighed, mixes, lengths, spec, limits, solve);
+  const beyond = free.filter(({ chosen, eased }) => tooLongForBolt(chosen.cutList.fabric, eased));
+  if (beyond.length > 0) {
+    const tooLong = beyond.map(({ chosen }) => tellTooLong(chosen, spec));
+    return { value: null, diagnostics: [...told, ...tooLong] };
+  }
   const packed = await fromOneGrain(free, cutLists, async (asked) => {
     const own = asked.map(({ fabric, cutList }) => ({ ...fabrics[fabric]!, cutList }));
     const there = asked.map(({ fabric }) => inHand[fabric] ?? null);
@@ -76,7 +76,10 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const splits = kits === 1 ? [] : await splitKits(packed, kits, spec, limits, solve);
   const plans = chosen.map((one, i) => {
     const shared = splits[i] ?? null;
-    const split = shared === null || splitPairs(one.cutList, shared.result).length > 0 ? null : shared;
+    const several = ontoBolts(one.cutList.fabric, eased[i]!).length > 1;
+    // Strips of one group of kits may then lie on two bolts.
+    const unfit = shared === null || several || splitPairs(one.cutList, shared.result).length > 0;
+    const split = unfit ? null : shared;
     if (split !== null) assertRight(one.problem, split.result);
     const result = split?.result ?? eased[i]!;
     const made = assembleFabric(one, result, ruleOfThumb(one.problem), packed[i]?.mix ?? null, spec, kits);
@@ -91,6 +94,8 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const narrowest = await tryNarrower(chosen, plans, spec, limits, solve);
 
   const asked = packed.map((one) => ({ chosen: one.chosen, result: one.eased }));
+  // What less would be bought is not told where it comes from several bolts.
+  const onOne = plans.map(({ purchase }) => purchase?.lengths === undefined);
   const stacked =
     request.suggestStacks === true && kits === 1 && mixes.every((mix) => mix === null) && inHand.length === 0
       ? await tryStackedCuts(asked, stackLimit(spec), limits, solve)
@@ -109,11 +114,11 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     ...(spec.style === "strips-2" || spec.matLength === undefined ? {} : { matLength: spec.matLength }),
     folded: spec.folded,
     keepFrom: spec.keepFrom,
-    assumptions: spec.assumptions,
+    assumptions: [...spec.assumptions, ...boltsAssumed(plans, chosen)],
     fabrics: plans.map((plan, i) => ({
       ...plan,
       sturdiness: { ...plan.sturdiness, narrowestUsable: narrowest[i] ?? null },
-      ...(stacked[i] == null ? {} : { stacked: stacked[i] }),
+      ...(stacked[i] == null || !onOne[i] ? {} : { stacked: stacked[i] }),
     })),
     ...(kits === 1 ? {} : { kits }),
     top,
@@ -176,10 +181,17 @@ async function packToTheEnd(
   const able = weighed.filter(({ result }) => hasPlan(result));
   const there = able.map((one) => lengths[weighed.indexOf(one)] ?? null);
   const ordered = await useInOrder(able, limits, solve);
-  const settled = await settleAll(ordered, settings, limits, solve);
+  const whole = await settleAll(ordered, settings, limits, solve);
+  const parted = await withinBolts(
+    whole.filter((_, i) => there[i] == null),
+    limits,
+    solve,
+  );
+  const settled = whole.map((one, i) => (there[i] == null ? (parted.shift() ?? one) : one));
   const easy = await easeWork(settled, there, settings, limits, solve);
   const done = settled.map((one, i) => {
-    const [result, length] = [easy[i]!, there[i] ?? null];
+    const length = there[i] ?? null;
+    const result = length === null ? lessToBuy(one, easy[i]!, one.result) : easy[i]!;
     return length === null ? { chosen: one, result } : ontoLength(one, result, length);
   });
   const chosen = done.map((one) => one.chosen);
@@ -260,39 +272,6 @@ function boundedByArea(one: Chosen, style: PlanSettings["style"]): Chosen {
   return { ...one, result: { ...one.result, status: "best-found", bound }, least, onlyWay: false };
 }
 
-/**
- * The same purchase with less work. A sparing maker keeps the least length; one who wants it simple may use
- * all that the shop's rounding, or the length in hand, gives.
- */
-function easeWork(
-  chosen: readonly Chosen[],
-  lengths: readonly (LengthInHand | null)[],
-  settings: PlanSettings,
-  limits: SearchLimits,
-  solve: Solve,
-): Promise<PackingResult[]> {
-  const { prefer } = settings;
-  const table = tableOf(settings);
-  return solve(
-    chosen.map(({ cutList: { fabric }, problem, result }, i) => {
-      const there = lengths[i] ?? null;
-      const given =
-        there === null
-          ? lengthLimit(fabric, purchaseFor(fabric, result.rollLength).length)
-          : there.length - there.straighten;
-      const all = result.rollLength === 0 ? 0 : given;
-      return {
-        kind: "lessen-work",
-        table,
-        problem,
-        result,
-        lengthLimit: prefer === "sparing" ? result.rollLength : Math.max(all, result.rollLength),
-        limits,
-      };
-    }),
-  );
-}
-
 /** Narrowest widths for the fabrics cut from the bolt alone; others have no one width to speak of. */
 async function tryNarrower(
   chosen: readonly Chosen[],
@@ -346,49 +325,4 @@ async function tryStacked(
     open.map(({ problem }) => ({ kind: "pack", problem: { ...problem, style: "strips-3", stacks }, limits })),
   );
   return short.map((one) => open.includes(one) && hasPlan(results[open.indexOf(one)]!));
-}
-
-/** With a bolt of any length only width can be what is missing; without one, cloth is. */
-function tellMissing(
-  { cutList, problem, result }: Chosen,
-  wanting: Wanting | null,
-  stacked: boolean,
-  { ruler }: PlanSettings,
-): Diagnostic[] {
-  const { fabric, pieces } = cutList;
-  const missing = result.missing.map(({ item, count }) => ({ piece: pieces[item]!, count }));
-  const width = problem.roll?.width ?? null;
-  if (width === null) {
-    const said = missing.map(
-      ({ piece, count }) => `${count} of ${formatSize(piece.across, piece.along, ruler)} [${piece.letter}]`,
-    );
-    if (result.status === "none-found") return [noneFound(fabric.name, said, wanting, fabric.at)];
-    return [stockShort(fabric.name, said, wanting, fabric.at, stacked)];
-  }
-  if (result.status === "none-found") return [noneFound(fabric.name, [], wanting, fabric.at)];
-  return missing.map(({ piece }) => {
-    const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
-    return pieceTooWide(
-      {
-        piece: piece.label === "" ? piece.letter : piece.label,
-        fabric: fabric.name,
-        path: "",
-        at: fabric.at,
-      },
-      {
-        size: formatSize(piece.across, piece.along, ruler),
-        usable: formatLength(width, ruler),
-        over: formatLength(Math.max(0, least - width), ruler),
-        turnHelps: !piece.turnable && !piece.fullWidth && piece.along <= width,
-        lengthwiseHelps: false,
-      },
-    );
-  });
-}
-
-function tellUnproven(plan: FabricPlan, { result, least }: Chosen, { ruler }: PlanSettings): Diagnostic[] {
-  if (result.rollLength === least || plan.bound.lengthProven) return [];
-  // What is proved of shapes lies off the marks: a little less is proved as well.
-  const proved = formatLength(roomToMark(least, ruler), ruler);
-  return [notProven(plan.name, formatLength(plan.bound.used, ruler), proved)];
 }

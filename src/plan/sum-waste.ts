@@ -17,8 +17,8 @@ const CAUSES: readonly WasteCause[] = [
 export interface Bought {
   /** Selvage to selvage, before washing. */
   width: Ticks;
-  /** As bought, before washing. */
-  length: Ticks;
+  /** As bought, before washing: of each bolt. */
+  lengths: readonly Ticks[];
   selvage: Ticks;
 }
 
@@ -38,6 +38,7 @@ export function sumWaste(
   const areas = new Map<WasteCause, number>(CAUSES.map((cause) => [cause, 0]));
   let pieces = 0;
   let total = 0;
+  const ofBolts = bought?.lengths.values();
   for (const lay of lays) {
     for (const part of everyPart(lay.root)) {
       if (part.parts.length > 0) continue;
@@ -54,9 +55,10 @@ export function sumWaste(
       continue;
     }
     const selvages = 2 * bought.selvage * lay.along;
-    total += bought.width * bought.length;
-    areas.set("selvage", selvages);
-    areas.set("shrinkage", bought.width * bought.length - selvages - lay.across * lay.along);
+    const whole = bought.width * (ofBolts?.next().value ?? 0);
+    total += whole;
+    areas.set("selvage", (areas.get("selvage") ?? 0) + selvages);
+    areas.set("shrinkage", (areas.get("shrinkage") ?? 0) + whole - selvages - lay.across * lay.along);
   }
   return { bought: total, pieces, lines: CAUSES.map((cause) => ({ cause, area: areas.get(cause) ?? 0 })) };
 }

@@ -75,10 +75,10 @@ export interface Part {
   kind: number;
 }
 
-/** One piece of cloth laid on the mat: the bolt, or one fat quarter or scrap. */
+/** One piece of cloth laid on the mat: a length of a bolt, or one fat quarter or scrap. */
 export interface Lay {
   source: "bolt" | "fixed";
-  /** `bolt`, or the name of the fixed piece. */
+  /** `bolt`, `bolt 1` and so on where one is too short, or the name of the fixed piece. */
   name: string;
   /** Usable size after washing and without selvages. */
   across: Ticks;
@@ -208,6 +208,15 @@ export interface Purchase {
   needed: Ticks;
   /** In hundredths of the currency; null without a price. */
   cost: number | null;
+  /** Where one bolt is too short: a length from each of several, whose sum `length` is. Absent where one will do. */
+  lengths?: BoltLength[];
+}
+
+/** What is bought of one bolt: a lay of its own, of the same place among those of bolts. */
+export interface BoltLength {
+  length: Ticks;
+  text: string;
+  needed: Ticks;
 }
 
 export interface WasteLine {
@@ -255,7 +264,7 @@ export interface Sturdiness {
   narrowestUsable: Ticks | null;
   /** Bought length left over after all cutting. */
   spareLength: Ticks;
-  /** One strip spoiled: of the width cut most often, and of the widest. Absent where no strip comes off a bolt. */
+  /** One strip spoiled: of the width cut most often, and of the widest. Absent where no strip comes off a bolt, or off several. */
   mistakes?: { usual: Mistake; worst: Mistake };
 }
 
@@ -317,6 +326,8 @@ export interface FabricPlan {
   straighten: Ticks;
   spare: Ticks;
   sold: SoldBy;
+  /** Where a bolt ends; absent where it is neither told nor of account. */
+  bolt?: Ticks;
   price: Price | null;
   pieces: CutPiece[];
   lays: Lay[];

@@ -30,7 +30,7 @@ import { rationalOfFraction } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
 import { sayCount, sayLength, sayUnlike } from "./say.ts";
 import { checkUnit } from "./unit-of-cell.ts";
-import { asSewn, stops } from "./units-as-sewn.ts";
+import { asDesigned, asSewn, stops } from "./units-as-sewn.ts";
 
 const COVERED = new Set(["-", "|", "."]);
 
@@ -60,7 +60,9 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
   if (failed() || across === null || down === null) return null;
   const placed = placeUnits(block, spec, starts(across), starts(down), diagnostics);
   if (failed()) return null;
-  const { units, factors } = asSewn(placed, across, down, spec);
+  const { units, factors } = onPrintedLines(block, placed, spec)
+    ? asDesigned(placed, across, down)
+    : asSewn(placed, across, down, spec);
   const larger = [...factors.across, ...factors.down].some((factor) => !equal(factor, ONE));
   warnOfCrookedSeams(block, units, spec, diagnostics);
   return {
@@ -72,6 +74,13 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
     units,
     ...(larger ? { sewn: { across: stops(across, factors.across), down: stops(down, factors.down) } } : {}),
   };
+}
+
+/** Whether a block is pieced on gridded foundation, whose lines are its seams. */
+function onPrintedLines(block: BlockSpec, placed: readonly LaidUnit[], { foundation }: QuiltSpec): boolean {
+  if (foundation?.way !== "pieced") return false;
+  if (foundation.blocks !== null) return foundation.blocks.some(({ word }) => word === block.key);
+  return placed.length > 1 || placed.some(({ kind, design }) => kind.patches(design).length > 1);
 }
 
 function total(sizes: readonly Rational[]): Rational {

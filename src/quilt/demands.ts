@@ -127,6 +127,7 @@ function recipesOf(
     return methods.map((method) => foundationRecipe(unit.kind, unit.design, how, ease, method, printed));
   }
   const recipes: Recipe[] = [];
+  const unsuited: Diagnostic[] = [];
   // With one way of making it, that is the way wanted.
   const wanted = unit.kind.methods.length === 1 ? unit.kind.methods[0]?.name : unit.method;
   for (const method of inOrder(unit)) {
@@ -135,13 +136,16 @@ function recipesOf(
     const between = mark === how.mark ? {} : { ruler: how.mark };
     const answer = method.recipe(design, { ...how, mark, ...between });
     if (answer.ok) recipes.push(answer.recipe);
-    else if (method.name === wanted) {
-      diagnostics.push(
+    else
+      unsuited.push(
         unitUnsuited(unit.cell, unit.kind.name, `made ${method.name}`, answer.reason, answer.hint),
       );
-      return null;
-    }
+    if (!answer.ok && method.name === wanted) break;
     if (!every && recipes[0]?.stripSets.length === 0) break;
+  }
+  if (recipes.length === 0) {
+    diagnostics.push(...unsuited.slice(0, 1));
+    return null;
   }
   return recipes;
 }

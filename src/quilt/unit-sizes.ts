@@ -1,4 +1,4 @@
-import { lengthUnreadable, sizeUnreadable } from "../diagnostics/fields.ts";
+import { lengthUnreadable, NOT_ABOVE_ZERO, sizeUnreadable } from "../diagnostics/fields.ts";
 import { unitUnknown, unitUnsuited } from "../diagnostics/quilt.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatCut, formatCutSize, formatLength, formatSize } from "../length/format.ts";
@@ -6,6 +6,7 @@ import { parseLength } from "../length/parse.ts";
 import { fromInteger, type Rational, toNumber, toTicksExact } from "../length/rational.ts";
 import { parseSize } from "../length/size.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
+import { type Language, writingOf } from "../length/writing.ts";
 import { saySize } from "./say.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
@@ -22,6 +23,8 @@ export interface SizesAsked {
   /** Null: every 1/8 in, 0.25 cm or 1 mm. */
   ruler: string | null;
   rounding: "exact" | "trade";
+  /** What lengths are written in; English where it is left out. */
+  language?: Language;
 }
 
 /** One piece of a method, in words. */
@@ -71,6 +74,17 @@ const USUAL = {
   mm: { seam: "7.5 mm", ruler: "1 mm" },
 } as const;
 
+/** A ruler that reads as the language writes; English is what goes without saying. */
+function rulerFor({ measure, language = "en" }: SizesAsked, mark: Ticks): Ruler {
+  const { decimal } = writingOf(language);
+  return {
+    unit: measure,
+    mark,
+    ...(decimal === undefined ? {} : { decimal }),
+    ...(language === "en" ? {} : { language }),
+  };
+}
+
 /** Works out the cut sizes of a unit by all its methods. */
 export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
   const diagnostics: Diagnostic[] = [];
@@ -84,7 +98,7 @@ export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
   }
   const ticks = mark === null ? null : toTicksExact(mark);
   if (seam === null || ticks === null || size === null || kind === null) return { value: null, diagnostics };
-  const ruler: Ruler = { unit: asked.measure, mark: ticks };
+  const ruler = rulerFor(asked, ticks);
   const design = plainDesign(size.across, size.down);
   const problem = kind.check(design);
   const finished = saySize(size.across, size.down, ruler);
@@ -123,8 +137,8 @@ function readLength(
 ): Rational | null {
   const read = parseLength(written, asked.measure);
   if (read.ok && read.value.n > 0n) return read.value;
-  const [why, hint] = read.ok ? ["it must be more than zero", ""] : [read.problem.message, read.problem.hint];
-  diagnostics.push(lengthUnreadable({ path: option, at: null }, written, why, hint));
+  const fault = read.ok ? NOT_ABOVE_ZERO : read.problem.fault;
+  diagnostics.push(lengthUnreadable({ path: option, at: null }, written, fault, asked.measure));
   return null;
 }
 
@@ -136,9 +150,9 @@ function readFinished(
   if (one.ok && one.value.n > 0n) return { across: one.value, down: one.value };
   const two = parseSize(asked.size, asked.measure);
   if (two.ok && two.across.n > 0n && two.along.n > 0n) return { across: two.across, down: two.along };
-  const why = two.ok || one.ok ? "it must be more than zero" : two.problem.message;
+  const fault = two.ok || one.ok ? NOT_ABOVE_ZERO : two.problem.fault;
   diagnostics.push(
-    sizeUnreadable({ path: asked.size, at: null }, asked.size, why, "For example `4` or `4 x 2`, finished."),
+    sizeUnreadable({ path: asked.size, at: null }, asked.size, fault, { like: "finished-unit" }),
   );
   return null;
 }

@@ -64,6 +64,15 @@ export function asSewn(
     const known = units.filter((unit) => unit !== null);
     if (known.length === placed.length) return { units: known, factors };
   }
+  return asDesigned(placed, across, down);
+}
+
+/** The units of a block that is sewn as large as it is designed: on printed lines no ruler decides. */
+export function asDesigned(
+  placed: readonly LaidUnit[],
+  across: readonly Rational[],
+  down: readonly Rational[],
+): { units: LaidUnit[]; factors: Factors } {
   return { units: [...placed], factors: { across: across.map(() => ONE), down: down.map(() => ONE) } };
 }
 

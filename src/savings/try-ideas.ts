@@ -83,7 +83,7 @@ export async function findSavings(
 ): Promise<Outcome<Savings>> {
   const quick = withoutEasing(quickSolve(solve));
   const planned = async (of: string): Promise<Outcome<Plan>> => {
-    const read = readSpecFile(of, name);
+    const read = readSpecFile(of, name, null, options.language);
     if (read.value === null) return { value: null, diagnostics: read.diagnostics };
     return planSpec(read.value, options, quick);
   };

@@ -1,6 +1,6 @@
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { rulerWithSeams } from "../length/marks.ts";
-import type { DecimalMark } from "../length/types.ts";
+import type { Ruler } from "../length/types.ts";
 import type { SourceDocument } from "./document.ts";
 import { fillFile, gatherAssumptions } from "./fill-file.ts";
 import { straightenedOnLines } from "./foundation-fill.ts";
@@ -20,7 +20,7 @@ export function isQuilt(value: object): boolean {
 export function readQuilt(
   document: SourceDocument,
   fallbackName: string,
-  decimal: DecimalMark | undefined,
+  written: Pick<Ruler, "decimal" | "language">,
 ): Outcome<QuiltSpec> {
   const limits = countLimits(document);
   if (limits.length > 0) return { value: null, diagnostics: limits };
@@ -33,7 +33,7 @@ export function readQuilt(
     unit,
     unitWritten,
     fallbackName,
-    decimal,
+    written,
   );
   const filled = readFabrics(document, settings, false);
   const fabrics = filled.map(({ fabric }) => fabric);
@@ -50,7 +50,6 @@ export function readQuilt(
     fabrics,
     filled.flatMap((each) => each.assumptions),
     part.quilt.foundation,
-    settings.ruler,
   );
   const assumed = gatherAssumptions(fabrics, onLines.assumptions);
   const assumptions = [...settings.assumptions, ...part.assumptions, ...assumed];

@@ -1,7 +1,7 @@
 import { linesTooMany, nameRepeated, piecesTooMany } from "../diagnostics/fields.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { parseLength } from "../length/parse.ts";
-import type { DecimalMark, LengthUnit } from "../length/types.ts";
+import type { LengthUnit, Ruler } from "../length/types.ts";
 import { cutListSchema, fileFields, readMeasure } from "./cut-list-schema.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
 import { allFabricsSchema, fabricSchema, type WrittenCloth } from "./fabric-schema.ts";
@@ -38,12 +38,12 @@ export function readUnit(value: unknown): { unit: LengthUnit; written: boolean }
 /** Too many entries are told by number and not read one by one. */
 export function countLimits(document: SourceDocument): Diagnostic[] {
   const fabrics = list(raw(document.value).fabrics);
-  const told = (path: Path, what: string, found: number, most: number): Diagnostic[] =>
+  const told = (path: Path, what: "fabrics" | "sizes", found: number, most: number): Diagnostic[] =>
     found > most ? [linesTooMany({ path: pathText(path), at: document.keyAt(path) }, what, found, most)] : [];
   return [
     ...told(["fabrics"], "fabrics", fabrics.length, MOST_FABRICS),
     ...fabrics.flatMap((fabric, i) =>
-      told(["fabrics", i, "pieces"], "sizes of one fabric", list(raw(fabric).pieces).length, MOST_LINES),
+      told(["fabrics", i, "pieces"], "sizes", list(raw(fabric).pieces).length, MOST_LINES),
     ),
   ];
 }
@@ -95,7 +95,7 @@ export function checkFabrics(document: SourceDocument, fabrics: readonly FabricS
 export function readCutList(
   document: SourceDocument,
   fallbackName: string,
-  decimal: DecimalMark | undefined,
+  written: Pick<Ruler, "decimal" | "language">,
 ): Outcome<CutListSpec> {
   const limits = countLimits(document);
   if (limits.length > 0) return { value: null, diagnostics: limits };
@@ -104,7 +104,7 @@ export function readCutList(
   const read = schema.safeParse(document.value);
   const issues = read.success ? [] : wordIssues(read.error.issues, document, describeSchema(schema));
   const head: Parameters<typeof fillFile>[0] = read.success ? read.data : readHead(document, unit);
-  const settings = fillFile(head, unit, unitWritten, fallbackName, decimal);
+  const settings = fillFile(head, unit, unitWritten, fallbackName, written);
   const filled = readFabrics(document, settings, true);
   const fabrics = filled.map(({ fabric }) => fabric);
   const diagnostics = [

@@ -1,8 +1,10 @@
 import { fileNotText, fileTooLarge } from "../diagnostics/files.ts";
 import { fileNotMapping, moreProblems } from "../diagnostics/reading.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import type { DecimalMark } from "../length/types.ts";
+import type { DecimalMark, Ruler } from "../length/types.ts";
+import { type Language, languageWritten, writingOf } from "../length/writing.ts";
 import { readDocument } from "./document.ts";
+import { STANDARD_INPUT } from "./key-words.ts";
 import { isQuilt, readQuilt } from "./quilt-read.ts";
 import { readCutList } from "./read-cut-list.ts";
 import type { Spec } from "./spec.ts";
@@ -24,15 +26,32 @@ export function decimalOf(text: string): DecimalMark | undefined {
   return marks.filter((mark) => mark === ",").length * 2 > marks.length ? "comma" : undefined;
 }
 
+/** How what is printed of a file is written: as asked, else as the language has it, else as the file itself. */
+function writtenAs(
+  text: string,
+  decimal: DecimalMark | "point" | null,
+  language: Language | null,
+): Pick<Ruler, "decimal" | "language"> {
+  const spoken = language ?? languageWritten(text) ?? "en";
+  const usual = writingOf(spoken).decimal ?? decimalOf(text);
+  const mark = decimal === null ? usual : decimal === "point" ? undefined : decimal;
+  return {
+    ...(mark === undefined ? {} : { decimal: mark }),
+    ...(spoken === "en" ? {} : { language: spoken }),
+  };
+}
+
 /**
  * Reads a maker's file, YAML or JSON. Which kind it is follows from its keys. Every problem is told in one run, in file
  * order; there is a value unless one of them is an error. Never throws on any text.
- * @param decimal mark before tenths in everything printed; by default the one the file is written with.
+ * @param decimal mark before tenths in everything printed; by default that of the language, else the one the file is written with
+ * @param language what lengths are written in; by default the language that the file asks for
  */
 export function readSpecFile(
   text: string,
   fileName: string,
   decimal: DecimalMark | "point" | null = null,
+  language: Language | null = null,
 ): Outcome<Spec> {
   const start = { file: fileName, line: 1, column: 1 };
   if (text.length > MOST_CHARACTERS) return fail({ ...fileTooLarge(fileName, MOST_CHARACTERS), at: start });
@@ -42,15 +61,13 @@ export function readSpecFile(
     return { value: null, diagnostics: inFileOrder(document.diagnostics, fileName) };
   const { value } = document.value;
   if (typeof value !== "object" || value === null || Array.isArray(value)) {
-    return fail(
-      fileNotMapping({ path: "", at: start }, Array.isArray(value) ? "a list" : "one text or number"),
-    );
+    return fail(fileNotMapping({ path: "", at: start }, Array.isArray(value) ? "list" : "value"));
   }
   const name = nameFromFile(fileName);
-  const mark = decimal === null ? decimalOf(text) : decimal === "point" ? undefined : decimal;
+  const written = writtenAs(text, decimal, language);
   const read = isQuilt(value)
-    ? readQuilt(document.value, name, mark)
-    : readCutList(document.value, name, mark);
+    ? readQuilt(document.value, name, written)
+    : readCutList(document.value, name, written);
   return { value: read.value, diagnostics: inFileOrder(read.diagnostics, fileName) };
 }
 
@@ -65,7 +82,7 @@ function nameFromFile(fileName: string): string {
     .replace(/\.(ya?ml|json)$/i, "")
     .replace(/[-_\s]+/g, " ")
     .trim();
-  return name === "" || base === "standard input" ? "quilt" : name.slice(0, 80);
+  return name === "" || base === STANDARD_INPUT ? "quilt" : name.slice(0, 80);
 }
 
 /** Sorted by place, then code; the tail of a very long list is counted only. */

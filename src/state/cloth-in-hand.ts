@@ -78,7 +78,8 @@ export function clothInHand(fabric: FabricPlan, work: Work, ruler: Ruler): Cloth
   for (const kind of [...(fabric.stock ?? []), ...(fabric.done?.kept ?? [])])
     cloth.push(...stillWhole(fabric, kind, begun.get(kind.name) ?? 0, work, ruler));
   for (const { count, ...rectangle } of work.besides) cloth.push(restPiece(rectangle, count, ruler));
-  rolls.sort((a, b) => Number(b.bolt) - Number(a.bolt));
+  // Of several bolts the longest rest is planned on first, as a bolt; the others are lengths beside it.
+  rolls.sort((a, b) => Number(b.bolt) - Number(a.bolt) || b.length.length - a.length.length);
   const [first = null, ...others] = rolls;
   const roll =
     work.left === null ? (first?.length ?? null) : measured(fabric, first?.length ?? null, work.left);

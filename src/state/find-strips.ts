@@ -38,7 +38,8 @@ export function laysCalled({ lays }: FabricPlan, called: string): number[] {
 
 /** The lay that is meant where none is named: the bolt, a length of it in hand, or the only cloth there is. */
 export function usualLay({ lays }: FabricPlan): number | null {
-  const bolt = lays.findIndex(({ source }) => source === "bolt");
+  const [bolt = -1, another] = lays.flatMap(({ source }, i) => (source === "bolt" ? [i] : []));
+  if (another !== undefined) return null;
   const length = lays.findIndex(({ name }) => name === LENGTH_IN_HAND);
   // Beside a length in hand a bolt is one that is bought on top of it.
   if (bolt >= 0 && length >= 0) return null;

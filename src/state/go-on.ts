@@ -4,12 +4,13 @@ import type { CutList } from "../cutlist/types.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import {
   workFabricUnknown,
-  workMeasureWrong,
   workOtherPlan,
   workPlannedOtherwise,
   workSaidAgain,
+  workWidthTooWide,
 } from "../diagnostics/work.ts";
 import type { Ticks } from "../length/types.ts";
+import type { Language } from "../length/writing.ts";
 import {
   asJoined,
   assertSound,
@@ -82,7 +83,7 @@ function optionsFor({ kits, style, prefer, thorough, width, cloth }: Planned): P
 /** What there is to go on from, and what is said of it now. */
 export interface GoOnRequest {
   /** Text of the quilt's file, and its name. */
-  quilt: { text: string; name: string };
+  quilt: { text: string; name: string; language?: Language };
   /** Text of the file of the work, and its name. */
   work: { text: string; name: string };
   /** What is said now: `ivory: cut to strip 6`. */
@@ -100,7 +101,7 @@ export interface GoOnRequest {
  */
 export async function goOn(request: GoOnRequest, solve: Solve): Promise<Outcome<GoneOn>> {
   const { quilt, work, words, again, made } = request;
-  const read = readSpecFile(quilt.text, quilt.name);
+  const read = readSpecFile(quilt.text, quilt.name, null, quilt.language);
   if (read.value === null) return { value: null, diagnostics: read.diagnostics };
   const file = readWorkFile(work.text, work.name, read.value.defaultUnit);
   if (file.value === null) return { value: null, diagnostics: file.diagnostics };
@@ -171,7 +172,7 @@ async function begin(
   solve: Solve,
 ): Promise<Outcome<State>> {
   const planned = await planWith(spec, options, { stash: null, fatQuarters }, solve);
-  const asked = options.usable === null ? spec : onBoltsOf(options.usable, spec);
+  const asked = onBoltsOf(options, spec);
   const listed = listAll(asked);
   if (planned.value === null || listed.value === null)
     return { value: null, diagnostics: planned.diagnostics };
@@ -212,12 +213,7 @@ async function step(
   if (work.width > own.width)
     return {
       value: null,
-      diagnostics: [
-        workMeasureWrong(
-          at,
-          "The usable width cannot be more than the width of the fabric with its selvages",
-        ),
-      ],
+      diagnostics: [workWidthTooWide(at)],
     };
   const relisted = work.width === own.usable ? null : listAgain(state, own.name, work.width);
   if (relisted !== null && relisted.value === null) return { value: null, diagnostics: relisted.diagnostics };

@@ -7,7 +7,14 @@ export {
   mattressSize,
   USUAL_DROP,
 } from "./mattress-sizes.ts";
-export { lengthLimit, purchaseFor } from "./purchase.ts";
+export {
+  leastPurchase,
+  lengthLimit,
+  mostOfBolt,
+  passesBolt,
+  purchaseFor,
+  purchaseOfLengths,
+} from "./purchase.ts";
 export { TRADE_SIZES, type TradeSize, tradeSize } from "./trade-sizes.ts";
-export type { SoldCloth } from "./types.ts";
+export type { BoltLength, SoldCloth } from "./types.ts";
 export { afterWashing, beforeWashing, usableWidth } from "./usable-width.ts";

@@ -15,6 +15,8 @@ export interface SoldCloth {
   straighten: Ticks;
   spare: Ticks;
   sold: { unit: Exclude<LengthUnit, "mm">; step: Ticks; least: Ticks };
+  /** Where a bolt ends; absent where bolts are taken to be as long as is wanted. */
+  bolt?: { length: Ticks };
   price: { hundredths: number; per: "yd" | "m"; currency: string } | null;
 }
 
@@ -27,4 +29,13 @@ export interface Bought {
   needed: Ticks;
   /** In hundredths of the currency; null without a price. */
   cost: number | null;
+  /** Where one bolt is too short: the lengths that make it, each from a bolt of its own. Absent where one will do. */
+  lengths?: BoltLength[];
+}
+
+/** What is bought of one bolt. */
+export interface BoltLength {
+  length: Ticks;
+  text: string;
+  needed: Ticks;
 }

@@ -1,6 +1,7 @@
 import { Stock } from "./bags.ts";
 import { BlockReader, blockNames, Names } from "./blocks.ts";
 import { readCutting } from "./cutting.ts";
+import { FoundationReader } from "./foundation.ts";
 import { amountOf, type Fault, type Line, NUM, unwrapped } from "./printed.ts";
 import { withoutTables } from "./tables.ts";
 import { TopReader } from "./tops.ts";
@@ -8,7 +9,7 @@ import { UnitReader } from "./units.ts";
 
 /** Titles under which lines are read, each in its own way. */
 const TITLES =
-  /^(Units|Blocks|Block .*|Rows and top|Diagonal rows and top|Columns and top|The top|Borders|Finishing|Pressing, looked at as a whole|With needle and iron:)$/;
+  /^(On the gridded foundation|Units|Blocks|Block .*|Rows and top|Diagonal rows and top|Columns and top|The top|Borders|Finishing|Pressing, looked at as a whole|With needle and iron:)$/;
 
 /** Told of all units or blocks alike: no bag, no count. */
 const GENERAL =
@@ -71,6 +72,23 @@ function over(text: string, stock: Stock): boolean {
 const WHOLE =
   /^(Every step says how its seams|All \d+ places? where|Of \d+ places? where|No seams meet|Blocks that are pressed in two ways|Where seams meet, at most|That is within|More than \d+ layers|\d+ layers |and \d+ (places? )?more|[\d /.]+ (in|cm) from the left)/;
 
+/** A block that has no rows: its units are joined round its middle, the first seam in two goes. */
+const WHORL = /^Block .* cannot be sewn in straight seams alone\./;
+
+function whorl(lines: readonly Line[], stock: Stock): void {
+  for (const { text } of lines) {
+    const at = /^(.+) \(make (\d+)\), its units line by line from the upper left: (.*)\.$/.exec(text);
+    if (at !== null) {
+      const [, name = "", count, units = ""] = at;
+      const parts = units.split(", ");
+      for (const part of parts) stock.take(part, Number(count));
+      stock.seams += (parts.length - 1) * Number(count);
+      stock.make(name, Number(count), null);
+    } else if (!/^\[ \] (Sew the .* unit to the middle one|Sew on the|Close the first seam)/.test(text))
+      stock.fault(`cannot read "${text}"`);
+  }
+}
+
 /** Follows every piece from the first cut to the last row, by the two texts alone. */
 export function follow(steps: string, sewing: string): Fault[] {
   const metric = / cm x WOF| cm square/.test(steps);
@@ -97,6 +115,10 @@ export function follow(steps: string, sewing: string): Fault[] {
   namedOver(stock);
   for (const { title, lines: own } of sections) {
     if (title === "Units") readUnits(withoutTables(own, stock.faults), stock, seam, { square, mark });
+    else if (title === "On the gridded foundation") {
+      const foundation = new FoundationReader(stock, seam);
+      for (const line of own) foundation.line(line);
+    } else if (WHORL.test(title)) whorl(own, stock);
     else if (blocks.title(title))
       for (const line of own.filter(({ text }) => !GENERAL.test(text))) blocks.line(line);
     else if (title === "Blocks")

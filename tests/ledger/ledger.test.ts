@@ -12,7 +12,7 @@ import { follow } from "./follow.ts";
  * followed from the first cut to the last row, and every sum must come out. It knows the two texts and nothing of the
  * plan; a sentence it cannot read is a fault too, so that nothing is passed over.
  */
-/** Every fixture quilt but those on foundation and those that cannot be planned. */
+/** Every fixture quilt but those that cannot be planned. */
 const FIXTURES = [
   "quilts/allotments",
   "quilts/barred-baby-quilt",
@@ -29,11 +29,15 @@ const FIXTURES = [
   "quilts/sashed-star-points",
   "quilts/stars-and-geese-sashes",
   "quilts/vintage-crib",
+  "quilts/wild-geese-round",
   "trials/alike-but-for-fabric",
   "trials/arrows-on-seams",
   "trials/backing-sideways",
   "trials/border-in-one-run",
   "trials/fitted-border",
+  "trials/foundation-slanting",
+  "trials/foundation-upright",
+  "trials/geese-on-foundation",
   "trials/geese-one-way",
   "trials/half-rectangles-falling",
   "trials/half-rectangles-wide",
@@ -91,6 +95,28 @@ type Spoil = [what: string, fixture: string, part: keyof Printed, from: string |
 
 /** Each is one slip in what is printed, of the kind that ruins cloth. */
 const SLIPS: Spoil[] = [
+  [
+    "a patch out of another bag on the foundation",
+    "quilts/wild-geese-round",
+    "sewing",
+    "a half of F (mist)",
+    "a half of E (straw)",
+  ],
+  [
+    "a piece of foundation too few",
+    "quilts/wild-geese-round",
+    "sewing",
+    /Cut 36 pieces of/,
+    "Cut 35 pieces of",
+  ],
+  [
+    "a part named that is not made",
+    "trials/geese-on-foundation",
+    "sewing",
+    "motif A, motif B",
+    "motif A, motif E",
+  ],
+  ["a part left out of its block", "trials/geese-on-foundation", "sewing", "motif A, motif B,", "motif A,"],
   ["a strip too few", "quilts/four-patch-orchard", "steps", "keep 11 whole [A]", "keep 10 whole [A]"],
   [
     "a size off by an eighth in its list",

@@ -14,7 +14,8 @@ import { patchesOf } from "../../src/edits/unit-patches.ts";
 import { historyOf } from "../../src/page/history.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
-import { PATTERN_PARTS, STARTERS } from "../../src/spec/index.ts";
+import { PATTERN_PARTS } from "../../src/spec/index.ts";
+import { starters as STARTERS } from "../../src/words/en/starters.ts";
 import { QUILTS } from "./quilts.ts";
 
 const FIXTURES = join(import.meta.dirname, "..", "..", "fixtures");

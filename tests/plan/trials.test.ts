@@ -52,6 +52,37 @@ describe("leftovers", () => {
   });
 });
 
+describe("a class", () => {
+  // 642 in of strips and an end of 1 in squared off each of three lengths are 645 in: 18 yd in steps of 1/8 yd.
+  test("is cut from several bolts, no strip across the end of one", async () => {
+    const sky = await fabricOf(textOf("class-on-bolts"), "sky", { kits: 12 });
+    expect(sky.bound.used).toBe(642 * IN);
+    expect(sky.purchase).toMatchObject({ length: 18 * 36 * IN, cost: 18000 });
+    expect(sky.bound.purchaseProven).toBe(true);
+    const lengths = sky.purchase?.lengths ?? [];
+    expect(lengths).toHaveLength(3);
+    for (const { length } of lengths) expect(length).toBeLessThanOrEqual(8 * 36 * IN);
+    expect(sky.lays.map(({ name, along }) => [name, along])).toEqual(
+      lengths.map(({ length }, i) => [`bolt ${i + 1}`, length]),
+    );
+  });
+
+  test("is cut from one length where the shop has it", async () => {
+    const endless = textOf("class-on-bolts").replace("bolt: 8 yd", "bolt: endless");
+    const sky = await fabricOf(endless, "sky", { kits: 12 });
+    expect(sky.purchase?.lengths).toBeUndefined();
+    expect(sky.lays).toHaveLength(1);
+  });
+
+  // Bands lie one after another along one roll: they are dealt out with the rest of the pieces.
+  test("has its long borders on as many bolts", async () => {
+    const text = `name: Borders\nfabrics:\n  - name: leaf\n    bolt: 6 yd\n    pieces:\n      - border 6 1/2 x 70, 4, lengthwise\n      - square 6 1/2 square, 6\n`;
+    const leaf = await fabricOf(text, "leaf", { kits: 6 });
+    expect(leaf.lays.length).toBeGreaterThan(1);
+    for (const { along } of leaf.lays) expect(along).toBeLessThanOrEqual(6 * 36 * IN);
+  });
+});
+
 describe("pieces cut lengthwise", () => {
   test("come from a length in the drawer", async () => {
     const navy = await fabricOf(textOf("border-from-drawer"), "Navy");

@@ -69,10 +69,10 @@ export const arrange = (words: Words) =>
       const input = await readInput(file, io);
       if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
       const { text, name } = input.value;
-      const spec = readSpecFile(text, name);
+      const spec = readSpecFile(text, name, null, io.words.language);
       if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
       const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
-      const options = await optionsOf(planning);
+      const options = await optionsOf(planning, io);
       const progress = startProgress(io);
       const { solve } = await poolOf({ ...io, showsProgress: false }, options);
       const wanted = { blocks: keys?.value ?? null, motifs: ofMotifs?.value ?? null };

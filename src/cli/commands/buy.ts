@@ -1,12 +1,12 @@
 import type { Words } from "../../words/index.ts";
 
-import { fatQuarters, kits, stash, usable } from "../asking.ts";
-import { besideFiles } from "../beside-files.ts";
+import { bolt, fatQuarters, kits, stash, usable } from "../asking.ts";
+import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
 import { inWords, text, toggle } from "../option.ts";
 import { budget, json, prefer, ruler, style, thorough } from "../options.ts";
-import { optionsOf, type PlanningValues, planFile, poolOf } from "../planning.ts";
+import { optionsOf, type PlanningValues, planFile, poolOf, type Wanted } from "../planning.ts";
 import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
@@ -29,14 +29,14 @@ async function buySizes(
     "../../index.ts"
   );
   const { text: source, name } = input.value;
-  const spec = readSpecFile(source, name);
+  const spec = readSpecFile(source, name, null, io.words.language);
   if (spec.value === null) return failWith(spec.diagnostics, source, values.json, io);
   const asked = readSizes(typed, spec.value.ruler);
   if (asked.value === null) {
     failWith(asked.diagnostics, undefined, values.json, io);
     return EXIT.usage;
   }
-  const options = await optionsOf(values);
+  const options = await optionsOf(values, io);
   const progress = startProgress(io);
   const { solve } = await poolOf({ ...io, showsProgress: false }, options);
   const found = await severalSizes(spec.value, asked.value, options, solve, (done, of) =>
@@ -50,6 +50,13 @@ async function buySizes(
   if (values.json) io.out(buySizesJson(value, spec.value.ruler, told, io.words));
   else io.out(values.csv ? sizesCsv(value, io.words) : sizesTable(value, io.words));
   return EXIT.done;
+}
+
+/** The JSON tells how narrow the fabric may be, and the list of kits names strips of the plan that is cut. */
+function wantedOf({ json: asJson, csv: asCsv }: { json: boolean; csv: boolean }, quilts: number): Wanted {
+  if (asCsv) return "amounts";
+  if (asJson) return "room";
+  return quilts > 1 ? "strips" : "amounts";
 }
 
 export const buy = (words: Words) =>
@@ -68,6 +75,7 @@ export const buy = (words: Words) =>
       fatQuarters,
       kits,
       usable,
+      bolt,
       ruler,
       sizes,
       csv,
@@ -85,6 +93,7 @@ export const buy = (words: Words) =>
           "--fat-quarters": quarters || null,
           "--kits": many,
           "--width": width,
+          "--bolt": values.bolt,
         };
         const beside = Object.entries({ ...other, "--ruler": marks }).find(([, value]) => value !== null);
         if (beside === undefined) return buySizes(file, values.sizes, values, io);
@@ -92,17 +101,19 @@ export const buy = (words: Words) =>
         return EXIT.usage;
       }
       const beside = { ...values, kits: values.kits ?? 1 };
-      // The JSON tells how much room to spare there is, and kits and widths are set beside the whole plan.
-      const whole = values.json || beside.kits > 1 || values.usable !== null;
-      const made = await planFile(file, values, io, beside, !whole);
+      const made = await planFile(file, values, io, beside, wantedOf(values, beside.kits));
       if ("code" in made) return made.code;
       const { buyCsv, buyJson, buyList } = await import("../../index.ts");
       if (values.csv) {
         io.out(buyCsv(made.plan, io.words));
         return EXIT.done;
       }
-      const lists = [buyList(made.plan, io.words), ...Object.values(await besideFiles(made, beside, io))];
-      io.out(values.json ? buyJson(made.plan, io.words) : lists.join("\n"));
+      if (values.json) {
+        io.out(buyJson(made.plan, io.words));
+        return EXIT.done;
+      }
+      const lists = [buyList(made.plan, io.words), ...listsIn(await besideFiles(made, beside, io))];
+      io.out(lists.join("\n"));
       return EXIT.done;
     },
   });

@@ -20,7 +20,7 @@ export const check = (words: Words) =>
       const input = await readInput(file, io);
       if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
       const { checkQuilt } = await import("../../index.ts");
-      const { diagnostics } = checkQuilt(input.value.text, input.value.name);
+      const { diagnostics } = checkQuilt(input.value.text, input.value.name, io.words.language);
       report(diagnostics, input.value.text, io);
       const code = exitCodeOf(diagnostics);
       if (values.json) io.out(diagnosticsJson(wordAll(diagnostics, io.words)));

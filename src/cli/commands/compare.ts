@@ -64,10 +64,10 @@ export const compare = (words: Words) =>
         USUAL_MINUTES,
       } = await import("../../index.ts");
       const { text, name } = input.value;
-      const spec = readSpecFile(text, name);
+      const spec = readSpecFile(text, name, null, io.words.language);
       if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
       const { style, budget, json } = values;
-      const options = await optionsOf({ style, prefer: null, thorough: false, budget, json });
+      const options = await optionsOf({ style, prefer: null, thorough: false, budget, json }, io);
       const progress = startProgress(io);
       const { solve } = await poolOf({ ...io, showsProgress: false }, options);
       const own = spec.value.kind === "quilt" ? spec.value.minutes : USUAL_MINUTES;

@@ -66,7 +66,7 @@ export const goOn = (words: Words) =>
       if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
       const front = await import("../../index.ts");
       const { text, name } = input.value;
-      const read = front.readSpecFile(text, name);
+      const read = front.readSpecFile(text, name, null, io.words.language);
       if (read.value === null) return failWith(read.diagnostics, text, values.json, io);
       const { usualFolder } = await import("../file-names.ts");
       const quilts = values.kits ?? 1;
@@ -98,7 +98,7 @@ export const goOn = (words: Words) =>
         made = { plan: plan.value, folder: named };
         const planned = await plannedAs(values, read.value, io);
         if (planned.value === null) return failWith(planned.diagnostics, undefined, values.json, io);
-        begun = front.beginWork(planned.value);
+        begun = front.beginWork(planned.value, io.words.workFile.about);
       } else {
         const fixed = await recordedAs(values, begun, workNamed, read.value, io.words);
         if (fixed.length > 0) return failWith(fixed, begun, values.json, io);
@@ -107,7 +107,7 @@ export const goOn = (words: Words) =>
         begun = less;
       }
       const pool = await poolOf(io, { budget: null, effort: null, thorough: true });
-      const quilt = { text, name };
+      const quilt = { text, name, language: io.words.language };
       const work = { text: begun, name: workNamed };
       const gone = await front.goOn({ quilt, work, words: typed, again: values.again, made }, pool.solve);
       pool.clear();

@@ -1,5 +1,6 @@
 import type { Words } from "../../words/index.ts";
 import type { Command } from "../command.ts";
+import { language } from "../options.ts";
 import { arrange } from "./arrange.ts";
 import { buy } from "./buy.ts";
 import { check } from "./check.ts";
@@ -17,7 +18,13 @@ import { sizes } from "./sizes.ts";
 import { stash } from "./stash.ts";
 
 /** Every command, in the order of the help. A new one is a file of its own and a line here. */
-export const commands = (words: Words): readonly Command[] => [
+export const commands = (words: Words): readonly Command[] =>
+  commandsOf(words).map((command) => ({
+    ...command,
+    options: { ...command.options, language: language(words) },
+  }));
+
+const commandsOf = (words: Words): readonly Command[] => [
   plan(words),
   goOn(words),
   buy(words),

@@ -16,7 +16,7 @@ export const newFile = (words: Words) =>
     options: {},
     examples: ["new", "new blocks > my-quilt.yaml", "schema > crossgrain.schema.json"],
     async run([kind], _values, io) {
-      const { STARTERS: starters } = await import("../../index.ts");
+      const { starters } = io.words;
       if (kind === undefined) {
         const width = Math.max(...starters.map(({ name }) => name.length));
         for (const { name, summary } of starters) io.out(`${name.padEnd(width)}  ${summary}\n`);

@@ -3,8 +3,8 @@ import type { Diagnostic } from "../../diagnostics/types.ts";
 import { workLeftAside } from "../../diagnostics/work.ts";
 import type { Words } from "../../words/index.ts";
 
-import { fatQuarters, kits, stash, usable } from "../asking.ts";
-import { besideFiles } from "../beside-files.ts";
+import { bolt, fatQuarters, kits, stash, usable } from "../asking.ts";
+import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { comparisonOf } from "../comparing.ts";
 import { realDisk } from "../disk.ts";
@@ -52,6 +52,7 @@ export const plan = (words: Words) =>
       kits,
       sizes,
       usable,
+      bolt,
       ruler,
       pdf,
       paper,
@@ -64,7 +65,7 @@ export const plan = (words: Words) =>
     examples: [
       "new cut-list > my-cuts.yaml",
       "plan my-cuts.yaml",
-      "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
+      "plan my-cuts.yaml --out ~/quilts/mine --prefer sparing",
       "plan my-cuts.yaml --kits 12 --out kits",
       "plan my-cuts.yaml --pdf --paper letter --out printed",
       "new blocks > my-quilt.yaml",
@@ -123,7 +124,7 @@ export const plan = (words: Words) =>
       else {
         const all = [
           buyList(made.plan, io.words),
-          ...Object.values(besides),
+          ...listsIn(besides),
           cuttingSteps(made.plan, true, io.words),
         ];
         if (made.plan.making !== undefined) all.push(makingSteps(made.plan, io.words));

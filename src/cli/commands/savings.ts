@@ -57,7 +57,7 @@ export const savings = (words: Words) =>
       const { text, name } = input.value;
       const progress = startProgress(io);
       const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
-      const options = await optionsOf(planning);
+      const options = await optionsOf(planning, io);
       const { solve } = await poolOf({ ...io, showsProgress: false }, options);
       const found = await findSavings(text, name, options, solve, (done, of) =>
         progress.show(io.words.commandLine.savings.planningEachChangeOf(done, of)),

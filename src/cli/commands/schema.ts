@@ -12,7 +12,7 @@ export const schema = (words: Words) =>
     examples: ["schema > crossgrain.schema.json"],
     async run(_words, _values, io) {
       const { publishedSchema } = await import("../../index.ts");
-      io.out(`${JSON.stringify(publishedSchema(), null, 2)}\n`);
+      io.out(`${JSON.stringify(publishedSchema(io.words), null, 2)}\n`);
       return EXIT.done;
     },
   });

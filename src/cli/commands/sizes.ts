@@ -119,6 +119,7 @@ export const sizes = (words: Words) =>
         seam: values.seam,
         ruler: values.ruler,
         rounding: values.rounding ?? "exact",
+        language: io.words.language,
       });
       if (found.value === null) {
         failWith(found.diagnostics, undefined, values.json, io);

@@ -114,12 +114,12 @@ async function suits(quilt: string, file: string, values: Values, io: Io): Promi
   if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
   const { readSpecFile, stashJson, suitsList, suitsOf } = await import("../../index.ts");
   const { text, name } = input.value;
-  const spec = readSpecFile(text, name);
+  const spec = readSpecFile(text, name, null, io.words.language);
   if (spec.value === null) return failWith(spec.diagnostics, text, values.json, io);
   const opened = await openStash(file, values.unit ?? spec.value.defaultUnit, io);
   if (opened.value === null) return failWith(opened.diagnostics, undefined, values.json, io);
   const planning = { style: null, prefer: null, thorough: false, budget: null, json: values.json };
-  const options = await optionsOf(planning);
+  const options = await optionsOf(planning, io);
   const pool = await poolOf(io, options);
   const found = await suitsOf(spec.value, opened.value.stash, options, pool.solve);
   pool.clear();

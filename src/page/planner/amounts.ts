@@ -1,4 +1,5 @@
-import { english, type FabricPlan, type Plan, pieceFacts, priceOf, totalPrice } from "../../planning.ts";
+import { type FabricPlan, type Plan, pieceFacts, priceOf, totalPrice } from "../../planning.ts";
+import { tongue } from "../words/index.ts";
 import { NOTHING_YET } from "./complete.ts";
 
 /** One size cut from a fabric: what it is, how many, and what for. */
@@ -71,8 +72,11 @@ export function amountsOf(plan: Plan): Amounts {
           cost: mix?.cost ?? purchase?.cost ?? null,
           price: priceOf(fabric, plan),
           uncut: sturdiness.spareLength,
-          proven: mix === undefined ? bound.purchaseProven || bound.lengthProven : mix.proven,
-          pieces: pieceFacts(fabric, plan, english).map(({ letter, count, size, uses }) => ({
+          proven:
+            mix === undefined
+              ? bound.purchaseProven || (bound.lengthProven && purchase?.lengths === undefined)
+              : mix.proven,
+          pieces: pieceFacts(fabric, plan, tongue).map(({ letter, count, size, uses }) => ({
             letter,
             count,
             size,

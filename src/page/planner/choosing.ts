@@ -4,13 +4,13 @@ import { withRows } from "../../edits/quilt-edits.ts";
 import {
   arrangeBlocks,
   compareMethods,
-  english,
   type planSpec,
   readSpecFile,
   typeset,
   USUAL_MINUTES,
   USUAL_OPTIONS,
 } from "../../planning.ts";
+import { language, tongue } from "../words/index.ts";
 import { type Picture, pictureOf } from "./picture.ts";
 
 type Solve = Parameters<typeof planSpec>[2];
@@ -78,7 +78,7 @@ const NONE = { buys: [], cuts: 0, seams: 0, bias: 0, minutes: 0 };
 
 /** Every way of making the units of a quilt, as `crossgrain compare` has them, each with the text that takes it. */
 export async function chooseWays(text: string, solve: Solve, told: Told): Promise<Chosen> {
-  const spec = readSpecFile(text, "quilt.yaml").value;
+  const spec = readSpecFile(text, "quilt.yaml", null, language).value;
   const minutes = spec?.kind === "quilt" ? spec.minutes : USUAL_MINUTES;
   const found = spec === null ? null : await compareMethods(spec, USUAL_OPTIONS, minutes, solve, told);
   if (found?.value == null) return { what: "ways", units: [], best: null };
@@ -99,7 +99,7 @@ export async function chooseWays(text: string, solve: Solve, told: Told): Promis
             now,
             text: madeBy({ [unit]: method }),
             ...own,
-            why: why === null ? "" : english.whyNot(why),
+            why: why === null ? "" : tongue.whyNot(why),
           };
         }),
     })),
@@ -118,7 +118,7 @@ export async function chooseWays(text: string, solve: Solve, told: Told): Promis
 
 /** Turnings of the blocks and of their motifs, as `crossgrain arrange` has them, each with the text that takes it. */
 export async function chooseTurnings(text: string, solve: Solve, told: Told): Promise<Chosen> {
-  const spec = readSpecFile(text, "quilt.yaml").value;
+  const spec = readSpecFile(text, "quilt.yaml", null, language).value;
   const wanted = { blocks: null, motifs: null };
   const found = spec === null ? null : await arrangeBlocks(spec, 1, USUAL_OPTIONS, solve, wanted, told);
   if (found?.value == null) return { what: "turnings", turnings: [] };
@@ -134,7 +134,7 @@ export async function chooseTurnings(text: string, solve: Solve, told: Told): Pr
       buys: planned === null ? [] : unlike(planned.fabrics, now),
       nested: (planned?.nesting?.places ?? 0) - (planned?.nesting?.unNested ?? 0),
       places: planned?.nesting?.places ?? 0,
-      why: why === null ? "" : english.whyNot(why),
+      why: why === null ? "" : tongue.whyNot(why),
     })),
   };
 }

@@ -4,7 +4,6 @@ import {
   clothsOf,
   type Diagnostic,
   drawFabric,
-  english,
   type FabricPlan,
   FROM_BAGS,
   fingerprint,
@@ -24,6 +23,7 @@ import {
   USUALLY_PLANNED,
   WORK_NAME,
 } from "../../planning.ts";
+import { language, tongue } from "../words/index.ts";
 import { placesOf } from "./bag-places.ts";
 import { type MatLay, matLay } from "./mat-parts.ts";
 
@@ -103,7 +103,7 @@ function wordsOf(plan: Plan, fabric: FabricPlan): StripWords[] {
     step.strips.map((number): StripWords => {
       const subcuts = step.subcuts.map((each) => ({ ...each, count: each.perStrip }));
       const alone = { ...fabric, steps: [{ ...step, count: 1, strips: [number], subcuts }] };
-      const told = instructionsFor(plan, alone, english).filter(
+      const told = instructionsFor(plan, alone, tongue).filter(
         ({ lay, phrases, parts }) => lay !== FROM_BAGS && (parts.length > 0 || phrases.length > 0),
       );
       const own =
@@ -116,7 +116,7 @@ function wordsOf(plan: Plan, fabric: FabricPlan): StripWords[] {
           : own.parts.length > 0
             ? own.parts.flatMap(({ phrases }) => phrases)
             : own.phrases;
-      const flags = own?.flags.map((flag) => english.cutting.stepFlags[flag]) ?? [];
+      const flags = own?.flags.map((flag) => tongue.cutting.stepFlags[flag]) ?? [];
       return {
         lay: step.lay,
         number,
@@ -132,7 +132,7 @@ function matFabric(plan: Plan, index: number, rest: Plan, told: MatFabric["told"
   const fabric = plan.fabrics[index]!;
   const after = rest.fabrics.find(({ name }) => name === fabric.name) ?? fabric;
   const places = placesOf(plan, fabric);
-  const facts = pieceFacts(fabric, plan, english);
+  const facts = pieceFacts(fabric, plan, tongue);
   const { purchase, stock = [], sturdiness, done } = fabric;
   const bought = stock.filter(({ from, used }) => from === "shop" && used > 0);
   const say = (ticks: number) => formatLength(ticks, plan.ruler, { typeset: true });
@@ -153,7 +153,7 @@ function matFabric(plan: Plan, index: number, rest: Plan, told: MatFabric["told"
       place: places[i] ?? "",
     })),
     told,
-    further: instructionsFor(plan, fabric, english).flatMap(({ lay, phrases }) =>
+    further: instructionsFor(plan, fabric, tongue).flatMap(({ lay, phrases }) =>
       lay === FROM_BAGS ? phrases.map(typeset) : [],
     ),
     width: say(fabric.usable),
@@ -162,7 +162,7 @@ function matFabric(plan: Plan, index: number, rest: Plan, told: MatFabric["told"
       ...(purchase === null ? [] : [purchase.text]),
       ...bought.map(({ name, used }) => `${used} ${name}`),
     ].join(", "),
-    svg: drawFabric(plan, index, english),
+    svg: drawFabric(plan, index, tongue),
   };
 }
 
@@ -199,7 +199,13 @@ export async function matOf(
 ): Promise<{ mat: Mat; rest: Plan }> {
   const nothing: Gone = { plan, changes: [], problems: [] };
   const from = async (text: string): Promise<Gone> => {
-    const request = { quilt, work: { text, name: WORK_NAME }, words: [], again: false, made: null };
+    const request = {
+      quilt: { ...quilt, language },
+      work: { text, name: WORK_NAME },
+      words: [],
+      again: false,
+      made: null,
+    };
     const gone = await goOn(request, solve);
     return gone.value === null
       ? { ...nothing, problems: errorsOf(gone.diagnostics) }
@@ -236,9 +242,7 @@ function asMat(begun: Gone, rest: Gone, work: string, base: string, open: Entrie
     );
   });
   const changed =
-    changes.length === 0
-      ? []
-      : goneOnList(plan, changes, english).trimEnd().split("\n").slice(2).map(typeset);
+    changes.length === 0 ? [] : goneOnList(plan, changes, tongue).trimEnd().split("\n").slice(2).map(typeset);
   const ticked = open.map(({ fabric }) => fabric);
   const mat = {
     work,

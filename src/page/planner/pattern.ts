@@ -1,5 +1,4 @@
 import {
-  english,
   type PatternSource,
   type Plan,
   type planSpec,
@@ -11,6 +10,7 @@ import {
   wholeSizes,
   wordAll,
 } from "../../planning.ts";
+import { language, tongue } from "../words/index.ts";
 
 /** What a pattern is made of besides the plan, and why a size of it could not be planned. */
 export interface PatternMade extends PatternSource {
@@ -24,13 +24,13 @@ export async function patternFor(
   plan: Plan,
   solve: Parameters<typeof planSpec>[2],
 ): Promise<PatternMade | null> {
-  const spec = readSpecFile(text, name).value;
+  const spec = readSpecFile(text, name, null, language).value;
   if (spec?.kind !== "quilt" || plan.top === null) return null;
   const told = spec.pattern;
   const without = (diagnostics: Parameters<typeof wordAll>[0]): PatternMade => ({
     told,
     sizes: [],
-    problem: wordAll(diagnostics, english)
+    problem: wordAll(diagnostics, tongue)
       .map(({ message }) => message)
       .join(" "),
   });

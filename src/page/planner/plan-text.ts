@@ -16,6 +16,7 @@ import {
   USUAL_OPTIONS,
   withoutEasing,
 } from "../../planning.ts";
+import { language } from "../words/index.ts";
 import { type Amounts, amountsOf } from "./amounts.ts";
 import { type Completed, completed } from "./complete.ts";
 import { jobText, type Keeps, type Kept } from "./keeps.ts";
@@ -105,7 +106,7 @@ function readyText(
   { tell }: Around,
 ): (Ready & { read: Diagnostic[] }) | null {
   const { empty } = whole;
-  const read = readSpecFile(whole.text, name);
+  const read = readSpecFile(whole.text, name, null, language);
   const spec = read.value;
   const cutting = spec === null ? null : listCutting(spec);
   // Where the cutting cannot be listed the top can often be drawn all the same.
@@ -161,7 +162,7 @@ export async function planText(id: number, text: string, name: string, around: A
 
 /** Amounts of another text of the same quilt, for setting beside it; null where it cannot be planned. */
 export async function tryText(text: string, name: string, around: Around): Promise<Amounts | null> {
-  const read = readSpecFile(completed(text).text, name);
+  const read = readSpecFile(completed(text).text, name, null, language);
   if (read.value === null) return null;
   const spec = read.value;
   const planned = await unless(Overtaken, () =>

@@ -6,7 +6,7 @@ import {
   sewingParts,
   unitStepPictures,
 } from "../../planning.ts";
-import { english } from "../../words/index.ts";
+import { tongue } from "../words/index.ts";
 import { mm, outlinePath, UNIT } from "./picture.ts";
 
 type Top = NonNullable<Plan["top"]>;
@@ -319,7 +319,7 @@ function blockGroups(
     if (found === undefined) return group;
     left.splice(left.indexOf(found), 1);
     const bags = { making, fabrics, design: found };
-    const svg = drawBlock(top.designs[found]!, fabrics, ruler, english, {
+    const svg = drawBlock(top.designs[found]!, fabrics, ruler, tongue, {
       bags,
       idPrefix: `sew-block-${found}-`,
     });
@@ -331,12 +331,12 @@ function blockGroups(
 /** The sewing of a plan as the page goes through it; null where nobody says how it is sewn. */
 export function sewingOf(plan: Plan): Sewing | null {
   const { making, top, fabrics, ruler } = plan;
-  const parts = sewingParts(plan, english);
+  const parts = sewingParts(plan, tongue);
   if (making === undefined || top === null || parts === null) return null;
-  const pictures = unitStepPictures(top, making, fabrics, ruler, english);
+  const pictures = unitStepPictures(top, making, fabrics, ruler, tongue);
   const picturesOf = (name: string): Pictures =>
     pictures.units.find(({ title }) => title.startsWith(`${name}: `))?.pictures ?? [];
-  const drawn = drawSewing(top, making, fabrics, ruler, english);
+  const drawn = drawSewing(top, making, fabrics, ruler, tongue);
   const svgOf = (name: string): string => drawn.find((each) => each.name === name)?.svg ?? "";
   const { groups: blocks, designs } = blockGroups(parts, plan, top, making);
   const withFirst = (groups: SewGroup[], svg: string, presses: PressPicture[] = []): SewGroup[] =>

@@ -1,5 +1,6 @@
 import type { Plan } from "../../planning.ts";
 import { difference, ideasFor, saves, tryIdeas } from "../../savings/index.ts";
+import { speakFor } from "../words/index.ts";
 import { chooseTurnings, chooseWays } from "./choosing.ts";
 import { covered } from "./cover.ts";
 import { keepsOf } from "./keeps.ts";
@@ -162,6 +163,7 @@ export function workerLoop(port: Port): (ask: Ask) => void {
   };
 
   return (ask) => {
+    if ("text" in ask) speakFor(ask.text);
     switch (ask.kind) {
       case "start":
         if (ask.solver !== null) port.useSolver(ask.solver);

@@ -6,7 +6,7 @@ import type { ChooseWhat } from "../planner/messages.ts";
 import type { Session } from "../session.ts";
 import { keepSewn, NOTHING_SEWN, type Sewn, sewnOf } from "../sewn.ts";
 import { keepDraft, newKey } from "../store.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import * as state from "./state.ts";
 import { forgetTextures } from "./texture-numbers.ts";
 

@@ -1,6 +1,6 @@
 import { formatMeasure, TICKS_PER } from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
-import { words } from "../words/en.ts";
+import { words, written } from "../words/index.ts";
 import * as state from "./state.ts";
 
 export type AmountState = "before" | "so-far" | "proven" | "found" | "none";
@@ -21,7 +21,7 @@ export function stateOf({ proven }: Amount): AmountState {
 
 /** `1⅛ yd`, as it is asked for. */
 export function amountText({ length, unit }: Pick<Amount, "length" | "unit">): string {
-  return length === null ? words.nothingToBuy : formatMeasure(length, unit, { typeset: true });
+  return length === null ? words.nothingToBuy : formatMeasure(length, unit, { typeset: true, ...written });
 }
 
 /** What the last edit changed; null where nothing did or nothing is known yet. */
@@ -35,14 +35,14 @@ export function changeOf(now: Amount): { ticks: number; text: string } | null {
 export function difference(before: Amount, now: Amount): { ticks: number; text: string } | null {
   const ticks = (now.length ?? 0) - (before.length ?? 0);
   if (ticks === 0) return null;
-  const size = formatMeasure(Math.abs(ticks), now.unit, { typeset: true });
+  const size = formatMeasure(Math.abs(ticks), now.unit, { typeset: true, ...written });
   return { ticks, text: ticks > 0 ? words.changeMore(size) : words.changeLess(size) };
 }
 
 /** A difference in cloth alone: `⅛ yd more`, `the same`. */
 export function costText(ticks: number, unit: Amount["unit"]): string {
   if (ticks === 0) return words.sameFabric;
-  const size = formatMeasure(Math.abs(ticks), unit, { typeset: true });
+  const size = formatMeasure(Math.abs(ticks), unit, { typeset: true, ...written });
   return ticks > 0 ? words.changeMore(size) : words.changeLess(size);
 }
 
@@ -71,7 +71,7 @@ export function foldsOf(amount: Amount): number {
 /** What one fold is, to be read. */
 export function foldSaid(): string {
   const metric = (state.amounts.value?.fabrics ?? []).some(metricOf);
-  return formatMeasure(foldOf(metric), metric ? "cm" : "yd", { typeset: true });
+  return formatMeasure(foldOf(metric), metric ? "cm" : "yd", { typeset: true, ...written });
 }
 
 /** All lengths together, where every fabric is sold in one measure. */

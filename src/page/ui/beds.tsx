@@ -2,7 +2,7 @@ import { sizeQuilt } from "../../edits/quilt-edits.ts";
 import { MATTRESS_SIZES } from "../../planning.ts";
 import type { Picture } from "../planner/picture.ts";
 import { UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { counts } from "./counts.ts";
 import * as state from "./state.ts";

@@ -1,6 +1,6 @@
 import type { BlockModel } from "../../edits/model.ts";
 import { patchesOf } from "../../edits/unit-patches.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { BlockPicture, blockSize } from "./cloth.tsx";
 import { squareName } from "./laying.ts";
 import * as state from "./state.ts";

@@ -11,7 +11,7 @@ import type { BlockModel } from "../../edits/model.ts";
 import { putBlock } from "../../edits/quilt-edits.ts";
 import { ringsOf } from "../../edits/ring-edits.ts";
 import { patchesOf } from "../../edits/unit-patches.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { NineTogether, Unfit } from "./block-beside.tsx";
 import { Swatch } from "./cloth.tsx";
@@ -40,7 +40,7 @@ import { ColumnFields, UnitFields } from "./unit-fields.tsx";
 
 /** Most squares of a block each way. */
 const MOST_SQUARES = 40;
-const HELP = { lay: words.helpPaper, colour: words.helpColour, off: words.helpOff };
+const help = () => ({ lay: words.helpPaper, colour: words.helpColour, off: words.helpOff });
 
 const countIn = (key: string): number =>
   state.model.value.setting.rows.reduce(
@@ -317,7 +317,7 @@ export function BlockSheet() {
         {corners === null ? <Paper block={block} /> : <Corners block={block} area={corners} />}
         <Unfit block={block} />
         <p class="said" aria-hidden="true">
-          {saidOnPaper() || HELP[state.tool.value]}
+          {saidOnPaper() || help()[state.tool.value]}
         </p>
         {corners !== null ? null : (
           <>

@@ -1,5 +1,5 @@
 import type { Chosen, ChosenWay } from "../planner/choosing.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit, lookForWays } from "./actions.ts";
 import { QuiltPicture } from "./quilt-picture.tsx";
 import * as state from "./state.ts";

@@ -4,7 +4,7 @@ import { type Area, layUnit } from "../../edits/block-edits.ts";
 import { freePatches, type Ring } from "../../edits/free-patches.ts";
 import type { BlockModel } from "../../edits/model.ts";
 import { pathOf } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";
 import { Label, lengthSaid } from "./steps.tsx";

@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
-import { english, WORK_NAME, wordAll } from "../../planning.ts";
+import { WORK_NAME, wordAll } from "../../planning.ts";
 import { saveOther } from "../files.ts";
 import type { MatFabric } from "../planner/mat.ts";
-import { words } from "../words/en.ts";
+import { tongue, words } from "../words/index.ts";
 import { askMat, undo } from "./actions.ts";
 import {
   beginAnew,
@@ -190,7 +190,7 @@ function Changed() {
       <div class="answer" role="alert">
         <h3>{words.workProblem}</h3>
         <ul>
-          {wordAll(problems, english).map(({ message, hint }) => (
+          {wordAll(problems, tongue).map(({ message, hint }) => (
             <li key={message}>
               {message} {hint}
             </li>

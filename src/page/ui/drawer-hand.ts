@@ -13,7 +13,7 @@ import {
   wordAll,
 } from "../../planning.ts";
 import { type Opened, openTable, saveOther } from "../files.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { showDrawer } from "./actions.ts";
 import * as state from "./state.ts";
 import { sizeSaid } from "./steps.tsx";

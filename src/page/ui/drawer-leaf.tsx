@@ -2,7 +2,7 @@ import { useState } from "preact/hooks";
 import { fabricKey, type StashCloth } from "../../planning.ts";
 import type { Covered } from "../planner/messages.ts";
 import { UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { lookInDrawer } from "./actions.ts";
 import { amountText } from "./amount-lines.ts";
 import { paintsOf, Textures } from "./cloth.tsx";

@@ -1,7 +1,7 @@
 import { ticksOf } from "../../edits/model.ts";
 import { addBorder, type Finishing, setFinishing, setSashing, widenBorder } from "../../edits/quilt-edits.ts";
 import { setRingWidth, widenPieced } from "../../edits/ring-edits.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { Stitches, Swatch } from "./cloth.tsx";
 import { BorderHand, clothOf, firstName, nameOf } from "./ring-hand.tsx";

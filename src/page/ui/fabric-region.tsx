@@ -10,7 +10,7 @@ import {
 } from "../../edits/fabric-edits.ts";
 import { EIGHTH_INCH_RULER, fabricKey, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
-import { words } from "../words/en.ts";
+import { words, written } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { amountText, changeOf, stateOf, sumText } from "./amount-lines.ts";
 import { Choices } from "./choices.tsx";
@@ -28,7 +28,7 @@ import { typedInto } from "./typed-into.ts";
 
 const rulerNow = () =>
   ["in", "yd"].includes(state.model.value.unit) ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
-const short = (ticks: number): string => formatLength(ticks, rulerNow(), { typeset: true });
+const short = (ticks: number): string => formatLength(ticks, rulerNow(), { typeset: true, ...written });
 
 /** Each use once, in short: how its units are made is told where the fabric is opened. */
 function usesOf(amount: Amount): string {

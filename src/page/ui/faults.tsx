@@ -1,4 +1,4 @@
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";
 import { showLine } from "./text-place.ts";

@@ -3,7 +3,7 @@ import { readModel } from "../../edits/model.ts";
 import { layOutQuilt, readSpecFile } from "../../planning.ts";
 import { type Picture, pictureOf } from "../planner/picture.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { LeftOff } from "./left-off.tsx";
 import { openFromDisk, takeText } from "./opening.ts";
 import { QuiltPicture } from "./quilt-picture.tsx";

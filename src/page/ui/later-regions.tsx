@@ -1,6 +1,6 @@
 import { useEffect } from "preact/hooks";
 import type { Shown, ShowWhat } from "../planner/messages.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { sessionInHand } from "./actions.ts";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";

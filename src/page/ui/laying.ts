@@ -10,7 +10,7 @@ import {
 } from "../../edits/block-edits.ts";
 import type { BlockModel, UnitModel } from "../../edits/model.ts";
 import { type PaperPatch, patchesOf } from "../../edits/unit-patches.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";
 import { comesIn, usualSpan, wordsInHand } from "./tray.tsx";

@@ -4,7 +4,7 @@ import { layOutQuilt, readSpecFile } from "../../planning.ts";
 import { completed } from "../planner/complete.ts";
 import { type Picture, pictureOf } from "../planner/picture.ts";
 import { type Draft, drafts, putBack, takeAway, tookUp } from "../store.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { takeText } from "./opening.ts";
 import { QuiltPicture } from "./quilt-picture.tsx";
 

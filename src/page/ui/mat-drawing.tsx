@@ -1,7 +1,7 @@
 import { useLayoutEffect, useRef } from "preact/hooks";
 import type { MatFabric } from "../planner/mat.ts";
 import type { MatLay, MatPart, MatStrip } from "../planner/mat-parts.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { isOff, isTicked, stripOnMat, takeStrip } from "./at-the-mat.ts";
 import * as state from "./state.ts";
 

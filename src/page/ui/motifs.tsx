@@ -3,7 +3,7 @@ import { blockNamed } from "../../edits/block-edits.ts";
 import { type BlockModel, readModel } from "../../edits/model.ts";
 import { type Grid, withGrid } from "../../edits/motif-edits.ts";
 import { type MotifWays, motifTurned, motifWays, readSpecFile } from "../../planning.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { BlockPicture } from "./cloth.tsx";
 import * as state from "./state.ts";

@@ -1,5 +1,5 @@
 import { changedOnDisk, type OnDisk, seenOnDisk } from "../files.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit, keepApart } from "./actions.ts";
 import { fileRefused } from "./opening.ts";
 import * as state from "./state.ts";

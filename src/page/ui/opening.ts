@@ -4,7 +4,7 @@ import { forgetFile, type Opened, openFile, rememberFile } from "../files.ts";
 import type { Photos } from "../photos.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
 import { CLASS, draftOf, newKey, tookUp } from "../store.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { begin, sayOfWork } from "./actions.ts";
 import { openDrawer } from "./drawer-hand.ts";
 import * as state from "./state.ts";

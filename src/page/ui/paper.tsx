@@ -3,7 +3,7 @@ import { type Area, emptySquare, type Square, unitOn } from "../../edits/block-e
 import type { BlockModel } from "../../edits/model.ts";
 import { patchesOf, squeezedOf } from "../../edits/unit-patches.ts";
 import { pathOf, UNIT, upIn } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { Cloth, Textures, Ups } from "./cloth.tsx";
 import { colour, layAt, layOver, squareName, turn } from "./laying.ts";

@@ -7,7 +7,7 @@ import {
   setPatternWords,
 } from "../../edits/pattern-edits.ts";
 import { PATTERN_PARTS, type PatternPart } from "../../planning.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";
 import { typedInto } from "./typed-into.ts";

@@ -5,7 +5,7 @@ import { addressOf } from "../address.ts";
 import { saveOther } from "../files.ts";
 import { type Given, pageWith } from "../page-copy.ts";
 import { writtenPhotos } from "../photos.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { Group } from "./group.tsx";
 import { useShown, Waiting } from "./later-regions.tsx";
 import { PatternHand } from "./pattern-hand.tsx";

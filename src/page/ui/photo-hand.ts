@@ -5,7 +5,7 @@ import { fabricKey, TICKS_PER } from "../../planning.ts";
 import { inBox, type Photo, type Photos, type Quarter } from "../photos.ts";
 import { UNIT } from "../planner/picture.ts";
 import { shrunkPhoto } from "../shrink-photo.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { picture } from "./actions.ts";
 import { kindOf, printText, upOf } from "./print-words.ts";
 import * as state from "./state.ts";

@@ -4,7 +4,7 @@ import { type FabricModel, ticksOf } from "../../edits/model.ts";
 import { choosePicture } from "../files.ts";
 import { type Box, boxOf, LEAST_BOX, type Photo, shownAs, shownBy, turnedOn, WHOLE } from "../photos.ts";
 import { UNIT, upPath } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { Group } from "./group.tsx";
 import { PhotoPicture, photoOf } from "./photo-fills.tsx";

@@ -1,7 +1,7 @@
 import type { FabricModel } from "../../edits/model.ts";
 import { fabricKey } from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import {
   type AmountState,
   amountText,

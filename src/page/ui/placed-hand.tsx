@@ -14,7 +14,7 @@ import {
 } from "../../edits/quilt-edits.ts";
 import { seenTurn } from "../../edits/unit-patches.ts";
 import { difference } from "../../savings/index.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit, sessionInHand } from "./actions.ts";
 import { costText } from "./amount-lines.ts";
 import { BlockPicture, Swatch } from "./cloth.tsx";

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { PressPicture, SewnSeam } from "../planner/sewing.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { sewingShown } from "./sew-stops.ts";
 import { Stepper } from "./steps.tsx";
 

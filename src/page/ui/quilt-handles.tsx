@@ -3,7 +3,7 @@ import { ticksOf } from "../../edits/model.ts";
 import { sizeQuilt, widenBorder } from "../../edits/quilt-edits.ts";
 import { widenPieced } from "../../edits/ring-edits.ts";
 import { type Picture, type RingPicture, UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { counts } from "./counts.ts";
 import * as state from "./state.ts";

@@ -3,7 +3,7 @@ import { type Place, setLayout, swapPlaced } from "../../edits/quilt-edits.ts";
 import { ringsOf } from "../../edits/ring-edits.ts";
 import type { Picture } from "../planner/picture.ts";
 import { UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { Beds } from "./beds.tsx";
 import { counts } from "./counts.ts";

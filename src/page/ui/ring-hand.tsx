@@ -10,7 +10,7 @@ import {
   setBorderStones,
 } from "../../edits/ring-edits.ts";
 import { UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";
 

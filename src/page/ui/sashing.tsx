@@ -2,7 +2,7 @@ import { lengthText } from "../../edits/block-edits.ts";
 import { ticksOf } from "../../edits/model.ts";
 import { setCornerstones, setSashing, setSashRing } from "../../edits/quilt-edits.ts";
 import { pieceSashes, pieceSashStones, plainSashes } from "../../edits/ring-edits.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { Swatch } from "./cloth.tsx";
 import { Choices, clothOf, firstName, nameOf, piece } from "./ring-hand.tsx";

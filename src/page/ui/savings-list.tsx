@@ -1,7 +1,7 @@
-import { english, formatMeasure } from "../../planning.ts";
+import { formatMeasure } from "../../planning.ts";
 import { bySaving } from "../../savings/index.ts";
 import type { FoundSaving } from "../planner/messages.ts";
-import { words } from "../words/en.ts";
+import { tongue, words, written } from "../words/index.ts";
 import { edit, lookForSavings } from "./actions.ts";
 import { amountText } from "./amount-lines.ts";
 import * as state from "./state.ts";
@@ -39,8 +39,8 @@ export function SavingsList() {
       <ul class="savings">
         {found.map((saving) => {
           const { key, change, text, difference } = saving;
-          const label = english.changeSaid(change);
-          const length = formatMeasure(Math.abs(difference.length), unit, { typeset: true });
+          const label = tongue.changeSaid(change);
+          const length = formatMeasure(Math.abs(difference.length), unit, { typeset: true, ...written });
           return (
             <li key={key}>
               <b class="amount">

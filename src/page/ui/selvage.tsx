@@ -2,7 +2,7 @@ import { useRef } from "preact/hooks";
 import { setName } from "../../edits/fabric-edits.ts";
 import { saveFile } from "../files.ts";
 import { UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
 import { paintsOf, Textures } from "./cloth.tsx";
 import { lookOnDisk } from "./notices.tsx";

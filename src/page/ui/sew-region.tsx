@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { SewStep } from "../planner/sewing.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { useAwake } from "./awake.ts";
 import { Drawing, useShown, Waiting } from "./later-regions.tsx";
 import { Pressing } from "./press-picture.tsx";

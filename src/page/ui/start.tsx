@@ -1,5 +1,5 @@
 import { render } from "preact";
-import { english, wordAll } from "../../planning.ts";
+import { wordAll } from "../../planning.ts";
 import { quiltIn } from "../address.ts";
 import { pictureIn, readDropped } from "../files.ts";
 import { givenIn } from "../page-copy.ts";
@@ -8,7 +8,7 @@ import type { Answer } from "../planner/messages.ts";
 import { MOST_KEPT } from "../planner/worker.ts";
 import { openSession, type WorkerPort } from "../session.ts";
 import { hearOthers, keptByAnother, onConflict } from "../store.ts";
-import { words } from "../words/en.ts";
+import { language, speakFor, tongue, words } from "../words/index.ts";
 import {
   askMat,
   choosingAsked,
@@ -95,7 +95,7 @@ function heard(answer: Answer): void {
     case "laid": {
       const top = answer.picture ?? state.laid.value.top;
       state.laid.value = { top, stale: answer.picture === null, empty: answer.empty };
-      state.faults.value = wordAll(answer.diagnostics, english);
+      state.faults.value = wordAll(answer.diagnostics, tongue);
       return;
     }
     case "amounts":
@@ -105,13 +105,13 @@ function heard(answer: Answer): void {
     case "planned":
       state.amounts.value = answer.amounts;
       state.progress.value = "done";
-      state.faults.value = wordAll(answer.diagnostics, english);
+      state.faults.value = wordAll(answer.diagnostics, tongue);
       state.planned.value = answer.whole;
       if (state.region.value === "cut") askMat();
       sayChanges();
       return;
     case "failed":
-      state.faults.value = wordAll(answer.diagnostics, english);
+      state.faults.value = wordAll(answer.diagnostics, tongue);
       state.progress.value = "failed";
       return;
     case "broken":
@@ -223,6 +223,18 @@ function Page() {
   );
 }
 
+/** All of it anew where the language changes: little of what stands there would know of it by itself. */
+function Spoken() {
+  return <Page key={state.spoken.value} />;
+}
+
+/** The page in the language of the text on the table, or of the browser. */
+function speak(text: string): void {
+  speakFor(text);
+  state.spoken.value = language;
+  document.documentElement.lang = language;
+}
+
 /** Regions one after another by F6; the words of work by alt and a figure; undo and redo; a fabric by its number. */
 function keys(event: KeyboardEvent): void {
   const typing =
@@ -316,6 +328,7 @@ export function startPage(): void {
   state.said.subscribe((sentence) => {
     spokenPlace.textContent = sentence;
   });
+  state.text.subscribe(speak);
   takeGiven();
-  render(<Page />, document.getElementById("page")!);
+  render(<Spoken />, document.getElementById("page")!);
 }

@@ -15,6 +15,8 @@ export type Region = (typeof REGIONS)[number];
 
 /** The quilt's text: everything else follows from it. */
 export const text = signal("");
+/** The language that is spoken. */
+export const spoken = signal("en");
 export const model = computed(() => readModel(text.value));
 
 /** Pictures of the fabrics, by name. */

@@ -9,7 +9,7 @@ import {
   TICKS_PER,
   typeset,
 } from "../../planning.ts";
-import { words } from "../words/en.ts";
+import { words, written } from "../words/index.ts";
 import * as state from "./state.ts";
 
 const inches = (): boolean => ["in", "yd"].includes(state.model.value.unit);
@@ -17,7 +17,7 @@ const inches = (): boolean => ["in", "yd"].includes(state.model.value.unit);
 /** Marks of the ruler the file is in. */
 export const rulerMark = (): number => (inches() ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER).mark;
 
-const ruler = () => (inches() ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER);
+const ruler = () => ({ ...(inches() ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER), ...written });
 
 /** The mark nearest to a length, never none at all, and whether it is the length itself. */
 function nearest(ticks: number): { ticks: number; exact: boolean } {

@@ -1,7 +1,7 @@
 import type { MatFabric } from "../planner/mat.ts";
 import type { MatStrip } from "../planner/mat-parts.ts";
 import { UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { cutOf } from "./at-the-mat.ts";
 import { Letter, Piece } from "./mat-drawing.tsx";
 import { photoFill } from "./photo-fills.tsx";

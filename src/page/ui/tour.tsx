@@ -1,6 +1,6 @@
 import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import * as state from "./state.ts";
 
 /** Step of the tour one is at; null outside it. */
@@ -35,28 +35,28 @@ function scene(): Scene {
 const spans = (): boolean =>
   state.model.value.blocks.some(({ units }) => units.some(({ columns, rows }) => columns > 1 && rows > 1));
 const touch = (): boolean => window.matchMedia("(pointer: coarse)").matches;
-const said = words.tourSteps;
+const said = () => words.tourSteps;
 
 const STEPS: readonly Step[] = [
   {
-    said: () => said.unit,
+    said: () => said().unit,
     target: '.tray li:has([aria-label^="flying geese"])',
     done: () => state.unitInHand.value === "flying geese",
   },
-  { said: () => said.lay, target: ".paper", done: ({ geese }) => scene().geese > geese },
-  { said: () => said.turn, target: ".paper", done: ({ turns }) => scene().turns !== turns },
-  { said: () => said.fabric, target: ".dots", done: ({ fabric }) => state.firstFabric.value !== fabric },
-  { said: () => (touch() ? said.largeTap : said.large), target: ".paper", done: spans },
-  { said: () => said.quilt, target: ".inquilt", done: () => state.sheet.value === "quilt" },
+  { said: () => said().lay, target: ".paper", done: ({ geese }) => scene().geese > geese },
+  { said: () => said().turn, target: ".paper", done: ({ turns }) => scene().turns !== turns },
+  { said: () => said().fabric, target: ".dots", done: ({ fabric }) => state.firstFabric.value !== fabric },
+  { said: () => (touch() ? said().largeTap : said().large), target: ".paper", done: spans },
+  { said: () => said().quilt, target: ".inquilt", done: () => state.sheet.value === "quilt" },
   {
-    said: () => said.place,
+    said: () => said().place,
     target: ".paper.quilt",
     done: () => state.model.value.setting.rows.some((row) => row.some(({ turn }) => turn !== 0)),
   },
-  { said: () => said.border, target: ".hand", done: () => state.model.value.borders.length > 0 },
-  { said: () => said.why, target: ".pile, .short", done: () => state.region.value === "fabric" },
-  { said: () => said.save, target: ".side1", done: () => state.savings.value !== null },
-  { said: () => said.end, target: "", done: () => false },
+  { said: () => said().border, target: ".hand", done: () => state.model.value.borders.length > 0 },
+  { said: () => said().why, target: ".pile, .short", done: () => state.region.value === "fabric" },
+  { said: () => said().save, target: ".side1", done: () => state.savings.value !== null },
+  { said: () => said().end, target: "", done: () => false },
 ];
 
 let before: Scene | null = null;

@@ -2,7 +2,7 @@ import { readCellModel, type UnitModel } from "../../edits/model.ts";
 import { outlinesOf } from "../../edits/unit-patches.ts";
 import { findUnitKind, TICKS_PER, unitList } from "../../planning.ts";
 import { pathOf, UNIT } from "../planner/picture.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { Cloth } from "./cloth.tsx";
 import { Group } from "./group.tsx";
 import { PhotoFills } from "./photo-fills.tsx";

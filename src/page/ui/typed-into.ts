@@ -1,5 +1,5 @@
 import { readSpecFile } from "../../planning.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";
 

@@ -2,7 +2,7 @@ import { unitOn } from "../../edits/block-edits.ts";
 import type { BlockModel } from "../../edits/model.ts";
 import { fieldNow, fieldsOf, setColumns, setUnitField, type UnitField } from "../../edits/unit-edits.ts";
 import { outlinesOf } from "../../edits/unit-patches.ts";
-import { words } from "../words/en.ts";
+import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";
 import { lengthSaid, Stepper } from "./steps.tsx";

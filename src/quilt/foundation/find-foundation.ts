@@ -1,8 +1,11 @@
-import { foundationBlock } from "../../diagnostics/foundation.ts";
+import { foundationBlock, foundationMarks } from "../../diagnostics/foundation.ts";
+import { formatLength } from "../../length/format.ts";
+import { add, fromInteger, toTicksExact } from "../../length/rational.ts";
 import type { FoundationSpec } from "../../spec/foundation-types.ts";
 import type { Builder, Coloured } from "../builder.ts";
 import type { LaidUnit } from "../laid-types.ts";
 import { patchesAsPlaced, placedAlike } from "../placed-alike.ts";
+import { saySize } from "../say.ts";
 import { howMade } from "../triangles.ts";
 import { ON_FOUNDATION } from "../units/on-foundation.ts";
 import { type Area, foldedParts } from "./folded.ts";
@@ -97,6 +100,7 @@ function piecedOn(
     { how: howMade(spec), ease: foundation.ease },
     diagnostics,
   );
+  const placed = new Set(parts.flatMap(({ places }) => places.map(({ design }) => design)));
   for (const { places } of parts) {
     for (const { design, units } of places) {
       const own = on.find((one) => one.design === design);
@@ -107,7 +111,31 @@ function piecedOn(
       }
     }
   }
+  for (const one of on) if (placed.has(one.design)) checkMarks(one, pieced, builder);
   return parts;
+}
+
+/** What is sewn between foundation pieces is cut with the ruler, and has to be as large as the printed lines say. */
+function checkMarks(
+  { block, units }: Coloured,
+  pieced: ReadonlySet<LaidUnit>,
+  { spec, diagnostics }: Builder,
+): void {
+  const { ruler, seam } = spec;
+  const seams = fromInteger(2 * seam);
+  for (const { unit } of units) {
+    if (pieced.has(unit)) continue;
+    const raw = [unit.across, unit.down].map((side) => toTicksExact(add(side, seams)));
+    if (raw.every((side) => side !== null && side % ruler.mark === 0)) continue;
+    diagnostics.push(
+      foundationMarks(unit.cell, {
+        block: block.spec.name,
+        size: saySize(add(unit.across, seams), add(unit.down, seams), ruler),
+        mark: formatLength(ruler.mark, ruler),
+      }),
+    );
+    return;
+  }
 }
 
 /** In the picture of the block the unit is told as it is made. */

@@ -156,8 +156,10 @@ export function foundationRecipe(
     design,
     how,
   );
-  // What is larger than it need be ends outside the foundation: it is neatened, and no unit is trimmed.
-  return { ...recipe, trimTo: { ...recipe.trimTo, needed: false } };
+  // What is larger than it need be ends outside the foundation: it is neatened, no unit is trimmed, and its raw size is
+  // that of the printed lines, whatever the ruler's marks.
+  const raw = (side: q.Rational): number => r.upToMark(withSeamsAdded(r.whole(side), how), 1);
+  return { ...recipe, trimTo: { across: raw(design.across), along: raw(design.along), needed: false } };
 }
 
 /**

@@ -4,7 +4,7 @@ import { columnSet } from "./grid.ts";
 import { rectangle } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
-import type { UnitDesign, UnitKind } from "./types.ts";
+import type { HowMade, UnitDesign, UnitKind, UnitMethod } from "./types.ts";
 
 /*
  *   +---------+
@@ -63,6 +63,42 @@ function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
   });
 }
 
+/** Share of a rail that has to be left where it was designed, for the unit still to be the one that was drawn. */
+const LEAST_SHOWN = 0.7;
+
+/**
+ * Whether every rail is still seen where it was designed once the unit is trimmed alike on both sides: cut to the
+ * ruler's marks, many narrow rails grow together to so much that the trim takes the outer ones.
+ */
+function railsLast(design: UnitDesign, how: HowMade): boolean {
+  const heights = heightsOf(design).map(q.toNumber);
+  const seams = 2 * q.toNumber(how.seam);
+  const grown = heights.map((height) => Math.ceil((height + seams) / how.mark) * how.mark - height - seams);
+  let [designed, sewn] = [0, -grown.reduce((sum, more) => sum + more, 0) / 2];
+  return heights.every((height, i) => {
+    const end = sewn + height + (grown[i] ?? 0);
+    const shown = Math.min(end, designed + height) - Math.max(sewn, designed);
+    [designed, sewn] = [designed + height, end];
+    return shown >= LEAST_SHOWN * height;
+  });
+}
+
+/** A way of making that says when the ruler's marks are too far apart for it. */
+function withinMarks(way: UnitMethod): UnitMethod {
+  return {
+    ...way,
+    recipe: (design, how) =>
+      railsLast(design, how)
+        ? way.recipe(design, how)
+        : {
+            ok: false,
+            reason:
+              "Cut to the marks of this ruler, the rails grow so much that trimming takes the outer ones.",
+            hint: "Use a ruler with finer marks, or fewer and wider rails.",
+          },
+  };
+}
+
 const method = methodsOf(NAME);
 
 const stripSets = method("strip sets", "strips sewn side by side, cut into units", (design, how) => {
@@ -118,5 +154,5 @@ export const rails: UnitKind = {
   check,
   roles: rolesOf,
   patches,
-  methods: [stripSets, singlePieces],
+  methods: [stripSets, singlePieces].map(withinMarks),
 };

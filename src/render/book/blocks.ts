@@ -3,7 +3,7 @@ import { safeColour } from "../svg/palette.ts";
 import type { Block, Card, Cell, Label, Step, StepGroup, Table } from "./content.ts";
 import { lineTextures } from "./line-textures.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
-import { cardForm, cardLines, pictureRows } from "./measure.ts";
+import { COLUMNS, cardForm, cardLines, pictureRows } from "./measure.ts";
 
 /** A small square in a fabric's own colour. It says nothing that the name beside it does not. */
 export function swatchMark(colour: string): Markup {
@@ -142,10 +142,11 @@ export function widthClass(width: number): string {
 
 function cardMarkup(card: Card): Markup {
   const { span, beside } = cardForm(card);
-  const pictures = pictureRows(card, beside ? span - 1 : span).flat();
+  const pictures = pictureRows(card, beside ?? span).flat();
+  const wide = span * 2 > COLUMNS ? " wide" : "";
   return element(
     "div",
-    { class: `card span-${span}${beside ? " aside" : ""}` },
+    { class: `card span-${span}${wide}${beside === null ? "" : ` aside of-${beside}`}` },
     pictures.length === 0
       ? null
       : element(
@@ -184,6 +185,8 @@ function labelMarkup(label: Label): Markup {
   );
 }
 
+const LIST_COLUMNS = { 1: "", 2: " two", 3: " two three" } as const;
+
 /** One block of a section as HTML; `id` starts the ids inside it, `ticked`: with boxes to tick. */
 export function blockMarkup(block: Block, id: string, ticked: boolean, words: Words): Child {
   switch (block.kind) {
@@ -206,7 +209,7 @@ export function blockMarkup(block: Block, id: string, ticked: boolean, words: Wo
     case "list":
       return element(
         "ul",
-        { class: block.columns === 2 ? "plain-list two" : "plain-list" },
+        { class: `plain-list${LIST_COLUMNS[block.columns ?? 1]}` },
         block.items.map((item) => element("li", {}, element("bdi", {}, item))),
       );
     case "facts":

@@ -30,12 +30,12 @@ function pageRules({ title }: Book, words: Words): string {
 const blockId = (section: string, i: number): string => `${section}-${i + 1}`;
 
 /** How large drawings are printed: as they were measured when the pages were made. */
-function sizeRules({ sections }: LaidBook): string {
-  const rules = new Set<string>();
+function sizeRules({ sections, coverHigh }: LaidBook): string {
+  const rules = new Set([`.page .cover { height: ${coverHigh}pt; }`]);
   for (const { id, blocks } of sections) {
     for (const [i, { block, scale }] of blocks.entries()) {
       if (block.kind === "picture" || block.kind === "beside") {
-        const width = sizeOf(block.svg).width * (block.kind === "beside" ? PER_UNIT : scale);
+        const width = sizeOf(block.svg).width * scale;
         rules.add(`#${blockId(id, i)}-figure svg { width: ${width.toFixed(1)}pt; }`);
       } else if (block.kind === "cards") {
         for (const { width } of block.cards.flatMap(({ pictures }) => pictures))
@@ -48,8 +48,12 @@ function sizeRules({ sections }: LaidBook): string {
 
 const TICKED: ReadonlySet<string> = new Set(["steps", "beside", "heading"]);
 
+/** Classes of what begins a page, or stands close to what is above it. */
+const placing = ({ fresh, close }: { fresh: boolean; close: boolean }): string =>
+  fresh ? "fresh" : close ? "close" : "";
+
 function sectionMarkup(section: LaidSection, ticked: boolean, words: Words): Markup {
-  const { id, title, over, swatch, fresh } = section;
+  const { id, title, over, swatch } = section;
   // Drawings have titles with ids of their own.
   const heading = `${id}-heading`;
   const counted =
@@ -62,7 +66,7 @@ function sectionMarkup(section: LaidSection, ticked: boolean, words: Words): Mar
     {
       id,
       "aria-labelledby": heading,
-      class: fresh ? "fresh" : null,
+      class: placing(section) || null,
     },
     element(
       "div",
@@ -71,11 +75,11 @@ function sectionMarkup(section: LaidSection, ticked: boolean, words: Words): Mar
       element("h2", { id: heading }, swatch === null ? null : swatchMark(swatch), element("bdi", {}, title)),
       counted ? progressMark(words) : null,
     ),
-    section.blocks.map(({ block, fresh: begins }, i) =>
+    section.blocks.map((laid, i) =>
       element(
         "div",
-        { class: begins ? `part-of of-${block.kind} fresh` : `part-of of-${block.kind}` },
-        blockMarkup(block, blockId(id, i), ticked, words),
+        { class: `part-of of-${laid.block.kind} ${placing(laid)}`.trim() },
+        blockMarkup(laid.block, blockId(id, i), ticked, words),
       ),
     ),
   );

@@ -1,30 +1,12 @@
 import { formatLength, formatMeasure, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import {
-  alsoNeeded,
-  boughtWords,
-  pieceFacts,
-  priceOf,
-  proofOf,
-  totalPrice,
-  weighedLines,
-} from "../text/index.ts";
+import { alsoNeeded, boughtWords, priceOf, proofOf, totalPrice, weighedLines } from "../text/index.ts";
 import type { Cell, Section, Table } from "./content.ts";
 import { sentence, typeset } from "./typeset.ts";
 
-/** Uses told of one fabric; the rest are counted. */
-const MOST_USES = 6;
 /** Letters of a price that may be broken over lines. */
 const LONG_PRICE = 14;
-
-/** What a fabric is for, each use once. */
-function usesOf(fabric: FabricPlan, plan: Plan, words: Words): string[] {
-  const all = [...new Set(pieceFacts(fabric, plan, words).flatMap(({ uses }) => uses))];
-  const told = all.slice(0, MOST_USES).map(typeset);
-  const rest = all.length - told.length;
-  return rest === 0 ? told : [...told, words.book.bench.buy.andMore(rest)];
-}
 
 function cell(text: string, words: Words, notes: string[] = [], swatch: string | null = null): Cell {
   return { text: text === "" ? words.book.bench.buy.none : text, notes, swatch };
@@ -46,7 +28,14 @@ function spoiled(
   const { spoiledTaken, spoiledMore } = words.book.bench.buy;
   const width = length(worst.width);
   if (worst.more === 0) return [spoiledTaken(width)];
-  return [spoiledMore(width, typeset(formatMeasure(worst.more, sold.unit, { decimal: plan.ruler.decimal })))];
+  return [
+    spoiledMore(
+      width,
+      typeset(
+        formatMeasure(worst.more, sold.unit, { decimal: plan.ruler.decimal, language: plan.ruler.language }),
+      ),
+    ),
+  ];
 }
 
 function buyTable(plan: Plan, words: Words): Table {
@@ -59,17 +48,13 @@ function buyTable(plan: Plan, words: Words): Table {
   const length = (size: number) => typeset(formatLength(size, plan.ruler));
   const rows = plan.fabrics.map((fabric): Cell[] => {
     const { narrowestUsable, spareLength } = fabric.sturdiness;
-    const uses = usesOf(fabric, plan, words);
     return [
       cell(
         fabric.name,
         words,
         [
           ...(fabric.note === "" ? [] : [fabric.note]),
-          [
-            ...(uses.length === 0 ? [] : [words.book.bench.buy.forWhat(uses)]),
-            ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length, words).map(sentence)),
-          ].join(". "),
+          ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length, words).map(sentence)),
         ].filter((note) => note !== ""),
         fabric.colour,
       ),

@@ -87,10 +87,12 @@ export interface Card {
   form?: CardForm;
 }
 
-/** Thirds of the page a card takes, and whether its words stand beside its pictures. */
+/** How a card is set on the columns of a page. */
 export interface CardForm {
-  span: 1 | 2 | 3;
-  beside: boolean;
+  /** Columns it takes. */
+  span: number;
+  /** Columns of its pictures where its words stand beside them; null where they stand below. */
+  beside: number | null;
 }
 
 export type Block =
@@ -98,7 +100,7 @@ export type Block =
   /** With `tick`: something to do, ticked off as a whole; the id of its box. */
   | { kind: "heading"; text: string; tick?: string }
   /** With `keep`: stays on the page of what follows. */
-  | { kind: "list"; items: string[]; columns?: 1 | 2; keep?: true }
+  | { kind: "list"; items: string[]; columns?: 1 | 2 | 3; keep?: true }
   | { kind: "facts"; facts: Fact[] }
   | { kind: "cautions"; tools: { tool: string; rules: string[] }[] }
   | { kind: "table"; table: Table; keep?: true }

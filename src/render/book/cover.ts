@@ -57,7 +57,11 @@ function allBought(plan: Plan): string | null {
   const [unit] = units;
   if (unit === undefined || units.size > 1) return null;
   const length = bought.reduce((sum, { purchase }) => sum + (purchase?.length ?? 0), 0);
-  return formatMeasure(length, unit, { typeset: true, decimal: plan.ruler.decimal });
+  return formatMeasure(length, unit, {
+    typeset: true,
+    decimal: plan.ruler.decimal,
+    language: plan.ruler.language,
+  });
 }
 
 function coverFacts(plan: Plan, words: Words): Fact[] {

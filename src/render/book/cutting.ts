@@ -38,7 +38,7 @@ function stepOf(instruction: Instruction, id: string, words: Words): Step {
 /** The steps, gathered by the cloth they are done on. */
 export function cuttingGroups(plan: Plan, fabric: FabricPlan, id: string, words: Words): StepGroup[] {
   const alike = alikeLays(fabric.lays);
-  const several = fabric.lays.some(({ source }) => source === "fixed");
+  const several = fabric.lays.length > 1 || fabric.lays.some(({ source }) => source === "fixed");
   const groups = fabric.lays.map((lay, i): StepGroup => {
     const title = typeset(layTitle(fabric, lay, alike[i] ?? 1, plan, words));
     return { title: several ? title : "", steps: [] };

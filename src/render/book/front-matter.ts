@@ -75,7 +75,7 @@ export function assumptionSection(plan: Plan, words: Words): Section | null {
       ? []
       : [
           { kind: "text" as const, text: lead, tone: "lead" as const },
-          { kind: "list" as const, items: assumed, columns: 2 as const },
+          { kind: "list" as const, items: assumed, columns: 3 as const },
         ]),
     ...(notes.length === 0
       ? []

@@ -5,13 +5,13 @@ import type { Words } from "../../words/index.ts";
 import {
   drawBeside,
   drawBlockPicture,
-  drawFoundation,
+  drawFoundationBeside,
   drawSettingPictures,
   drawStepKey,
   drawUnitPictures,
 } from "../svg/index.ts";
 import { toldBlocks } from "../text/blocks.ts";
-import { foundationLines } from "../text/foundation.ts";
+import { foundationTold } from "../text/foundation.ts";
 import { partialLines, partLines, unitsAbout } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
@@ -19,8 +19,8 @@ import { pressingLines } from "../text/making-pressing.ts";
 import { partsOver } from "../text/over.ts";
 import { topLines } from "../text/rows.ts";
 import { unitGroups } from "../text/unit-groups.ts";
-import { toldGroup } from "../text/unit-told.ts";
-import type { Block, Section, Table } from "./content.ts";
+import { type ToldGroup, toldGroup } from "../text/unit-told.ts";
+import type { Block, Card, Section, StepGroup, Table } from "./content.ts";
 import { sizeOf } from "./measure.ts";
 import { stepGroups } from "./told-steps.ts";
 import { sentence, typeset } from "./typeset.ts";
@@ -58,6 +58,27 @@ function bagTable(
   };
 }
 
+/** Letters of what is said after a unit up to which it stands with the last step. */
+const SHORT = 160;
+
+/** The cards of a unit; what is said of all its steps stands in the first and the last where it is short. */
+function toldWithCards({ head, after, runs }: ToldGroup, cards: Card[]): Block[] {
+  const lines = (some: readonly string[]): string[] =>
+    some.map((line) => sentence(line.trim())).filter((line) => line !== "");
+  const once = runs.filter(({ from }) => from <= 1).length === 1;
+  const [first, last] = [cards[0], cards.at(-1)];
+  if (!once || first === undefined || last === undefined)
+    return [
+      ...list(head).map((block) => ({ ...block, keep: true as const })),
+      { kind: "cards", cards },
+      ...list(after),
+    ];
+  first.lines = [...lines(head), ...first.lines];
+  const ending = lines(after).join(" ");
+  if (ending.length <= SHORT) last.lines = [...last.lines, ...lines(after)];
+  return [{ kind: "cards", cards }, ...(ending.length <= SHORT ? [] : list(after))];
+}
+
 function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
   const { fabrics, ruler } = plan;
   const groups = unitGroups(plan, words);
@@ -73,9 +94,7 @@ function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Blo
       ...(said.table === null
         ? []
         : [{ kind: "table" as const, table: bagTable(said.table, words), keep: true as const }]),
-      ...list(said.head).map((block) => ({ ...block, keep: true as const })),
-      { kind: "cards", cards: unitCards(said, own) },
-      ...list(said.after),
+      ...toldWithCards(said, unitCards(said, own)),
     ];
   });
   if (told.length === 0) return [];
@@ -90,15 +109,28 @@ function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Blo
 function foundationPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
   const { foundation } = making;
   const groups = stepGroups(partLines(making, plan, words), "parts");
-  if (foundation === null) return groups.length === 0 ? [] : [{ kind: "steps", groups, columns: 2 }];
-  // Pictures first: steps fill what is left of a page, and a picture cannot.
+  const before = groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }];
+  const told = foundationTold(making, plan, words);
+  if (foundation === null || told === null) return before;
+  const steps = (lines: readonly string[], id: string): StepGroup[] =>
+    stepGroups(["-", ...lines], id).map((group) => ({ ...group, title: "" }));
+  const pictures = drawFoundationBeside(foundation, top, plan.fabrics, words);
   return [
-    ...drawFoundation(foundation, top, plan.fabrics, plan.ruler, words).map((svg) => ({
-      kind: "picture" as const,
-      svg,
-    })),
-    ...(groups.length === 0 ? [] : [{ kind: "steps" as const, groups, columns: 2 as const }]),
-    { kind: "steps", groups: stepGroups(foundationLines(making, plan, words), "foundation"), columns: 2 },
+    ...before,
+    { kind: "steps", groups: steps(told.before, "foundation"), columns: 2 },
+    ...told.parts.flatMap((lines, i): Block[] => {
+      const own = steps(lines, `foundation-${i + 1}`);
+      const svg = pictures[i];
+      if (svg === undefined) return [{ kind: "steps", groups: own, columns: 2 }];
+      // What is folded is drawn as wide as the page.
+      if (foundation.way === "folded")
+        return [
+          { kind: "picture", svg },
+          { kind: "steps", groups: own, columns: 2 },
+        ];
+      return [{ kind: "beside", svg, groups: own }];
+    }),
+    { kind: "steps", groups: steps(told.after, "foundation-after"), columns: 2 },
   ];
 }
 
@@ -125,7 +157,7 @@ function overview(svg: string | null, lines: readonly string[]): Block[] {
   const said = lines.map((line) => sentence(line.trim())).filter((line) => line !== "");
   if (svg === null) return list(lines);
   const pictures = [{ svg, ...sizeOf(svg), caption: "" }];
-  return [{ kind: "cards", cards: [{ number: "", pictures, lines: said, form: { span: 3, beside: true } }] }];
+  return [{ kind: "cards", cards: [{ number: "", pictures, lines: said }] }];
 }
 
 /** Steps beside their drawing, the title of the only group left to the section. */

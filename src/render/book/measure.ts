@@ -1,6 +1,19 @@
 import { textWidth } from "../svg/metrics.ts";
+import { PICTURE_COLUMNS } from "../svg/steps/draw-step-pictures.ts";
 import { wrap } from "../svg/text-fit.ts";
-import type { Block, Book, Card, CardForm, Cell, Fact, Label, Step, StepGroup, Table } from "./content.ts";
+import type {
+  Block,
+  Book,
+  Card,
+  CardForm,
+  Cell,
+  Fact,
+  Label,
+  Section,
+  Step,
+  StepGroup,
+  Table,
+} from "./content.ts";
 
 /*
  * How high things stand on paper, in points, worked out from the widths of letters alone: the web page and the PDF are
@@ -10,9 +23,11 @@ import type { Block, Book, Card, CardForm, Cell, Fact, Label, Step, StepGroup, T
 /** Room for a page's content: 184 mm, and what is left of 11 in. */
 export const LEAF = { width: 521, height: 706 } as const;
 
-/** The pattern has a cover to itself; the bench book goes on under its own. */
-export const coverHigh = ({ purpose }: Pick<Book, "purpose">): number =>
-  purpose === "pattern" ? LEAF.height : 318;
+/** Points a cover may be high: the pattern has a page for it, the bench book goes on under its own. */
+export const COVERS = {
+  pattern: [LEAF.height],
+  bench: [318, 285, 250, LEAF.height],
+} as const satisfies Record<Book["purpose"], readonly number[]>;
 
 export interface Type {
   size: number;
@@ -30,12 +45,15 @@ export const TYPE = {
 
 /** Points between things. */
 export const GAP = {
-  block: 8,
-  section: 14,
-  item: 2.5,
-  step: 3.6,
+  block: 7,
+  section: 12,
+  /** The same two on a page that is tight. */
+  closeBlock: 4,
+  closeSection: 8,
+  item: 2,
+  step: 3,
   column: 14,
-  card: 9,
+  card: 8,
   tick: 17,
   cell: 8,
   row: 4.4,
@@ -153,42 +171,40 @@ export function tableHigh(table: Table, width: number): number {
   return tableHead(table, widths) + sum(table.rows.map((_, r) => rowHigh(table, r, widths)));
 }
 
-/** A third of the page, two thirds, or all of it. */
+/** Columns of a page: pictures and what is told of them keep to them. */
+export const COLUMNS = PICTURE_COLUMNS;
+
+/** Width of so many columns with what is between them. */
 export function spanWidth(span: number): number {
-  const one = (LEAF.width - 2 * GAP.card) / 3;
+  const one = (LEAF.width - (COLUMNS - 1) * GAP.card) / COLUMNS;
   return one * span + GAP.card * (span - 1);
 }
 
-/** Letters of a single card above which its words stand beside its picture. */
-const LONG = 250;
-
-/** Thirds of the page that hold a picture at its full size: one set smaller has letters that nobody reads. */
-export function thirdsOf({ width }: Pick<Card["pictures"][number], "width">): 1 | 2 | 3 {
-  const fits = (span: number): boolean => width * PER_UNIT <= spanWidth(span) + 0.5;
-  return fits(1) ? 1 : fits(2) ? 2 : 3;
+/** Columns that hold a picture at its full size: one set smaller has letters that nobody reads. */
+export function columnsFor({ width }: Pick<Card["pictures"][number], "width">): number {
+  const least = Math.ceil((width * PER_UNIT - 0.5 + GAP.card) / (spanWidth(1) + GAP.card));
+  return Math.min(COLUMNS, Math.max(1, least));
 }
 
-/** How a card is set: how many thirds it takes, and whether its words stand beside its pictures. */
-export function cardForm({ pictures, lines, form }: Card): CardForm {
+/** How a card is set where nobody chose: its words under its pictures. */
+export function cardForm({ pictures, form }: Card): CardForm {
   if (form !== undefined) return form;
-  const thirds = sum(pictures.map(thirdsOf));
-  const long = lines.join(" ").length > LONG * Math.max(1, thirds);
-  if (long && thirds < 3) return { span: (thirds + 1) as 2 | 3, beside: pictures.length > 0 };
-  return { span: Math.min(3, Math.max(1, thirds)) as 1 | 2 | 3, beside: false };
+  const wide = sum(pictures.map(columnsFor));
+  return { span: wide === 0 ? COLUMNS : Math.min(COLUMNS, Math.max(8, wide)), beside: null };
 }
 
-/** Pictures of a card in rows of so many thirds. */
-export function pictureRows({ pictures }: Card, span: number): Card["pictures"][] {
+/** Pictures of a card in rows of so many columns. */
+export function pictureRows({ pictures }: Pick<Card, "pictures">, span: number): Card["pictures"][] {
   const rows: Card["pictures"][] = [];
   let left = 0;
   for (const picture of pictures) {
-    const thirds = thirdsOf(picture);
-    if (thirds > left) {
+    const own = columnsFor(picture);
+    if (own > left) {
       rows.push([]);
       left = span;
     }
     rows.at(-1)?.push(picture);
-    left -= thirds;
+    left -= own;
   }
   return rows;
 }
@@ -206,12 +222,11 @@ export function cardLines({ number, lines }: Card): { text: string; inset: numbe
 
 export function cardHigh(card: Card): number {
   const { span, beside } = cardForm(card);
-  const width = spanWidth(span);
-  const across = beside ? span - 1 : span;
+  const across = beside ?? span;
   const pictures = sum(pictureRows(card, across).map((row) => Math.max(...row.map(pictureHigh)) + 3));
-  const room = beside ? spanWidth(1) : width;
+  const room = spanWidth(beside === null ? span : span - beside);
   const words = sum(cardLines(card).map(({ text, inset }) => high(text, room - inset, TYPE.body)));
-  return beside ? Math.max(pictures, words) : pictures + words + 2;
+  return beside === null ? pictures + words + 2 : Math.max(pictures, words);
 }
 
 /** A tool that can hurt, or a rule about it. */
@@ -232,11 +247,11 @@ export function cautionHigh({ text, tool }: CautionPart, width: number): number 
   return tool ? high(text, width, TYPE.body, true) + 1 : high(text, width - 9, TYPE.small) + 1.5;
 }
 
-export const LABELS = { columns: 4, height: 54 } as const;
+export const LABELS = { columns: 4, height: 48 } as const;
 
 /** Uses that fit under a label's size and count. */
 export function labelUses({ uses }: Label): string[] {
-  return uses.slice(0, 3);
+  return uses.slice(0, 2);
 }
 
 export const FACT_COLUMNS = 4;
@@ -244,6 +259,12 @@ export const FACT_COLUMNS = 4;
 export function factHigh({ value }: Fact): number {
   const width = (LEAF.width - GAP.column * (FACT_COLUMNS - 1)) / FACT_COLUMNS;
   return TYPE.small.line + high(value, width, TYPE.body, true) + 3;
+}
+
+/** Height of the head of a section. */
+export function headHigh({ over, title, swatch }: Section): number {
+  const small = over === "" ? 0 : TYPE.small.line;
+  return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + 7;
 }
 
 /** Height of a block that is not broken, at the width of the page. */

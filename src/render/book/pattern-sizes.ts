@@ -45,11 +45,10 @@ function piecesTable(name: string, sizes: readonly PatternSize[], words: Words):
       if (found === undefined) return cell(cutting.none);
       return cell(own.length === 1 ? String(found.count) : cutting.counted(found.count, found.size));
     });
-    const [first = "", ...more] = uses.map(typeset);
     return [
       cell(letter),
       cell(own.length === 1 ? (own[0] ?? "") : cutting.none),
-      cell(first, more),
+      cell(uses.map(typeset).join("; ")),
       ...counts,
     ];
   });

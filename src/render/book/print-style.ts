@@ -1,6 +1,16 @@
-import { coverHigh, GAP, LABELS, LEAF, TYPE, type Type } from "./measure.ts";
+import { COLUMNS, GAP, LABELS, LEAF, spanWidth, TYPE, type Type } from "./measure.ts";
 
 const set = ({ size, line }: Type): string => `font-size: ${size}pt; line-height: ${line}pt;`;
+
+/** Cards on the columns of a page; `of-4`: pictures on four of them, words on the rest. */
+function columnRules(): string {
+  return Array.from({ length: COLUMNS }, (_, i) => i + 1)
+    .flatMap((span) => [
+      `  .card.span-${span} { grid-column: span ${span}; }`,
+      `  .card.of-${span} { grid-template-columns: ${spanWidth(span).toFixed(2)}pt minmax(0, 1fr); }`,
+    ])
+    .join("\n");
+}
 
 /**
  * How the web page prints: on the pages that were worked out, so sizes are those that were measured and breaks stand
@@ -22,6 +32,8 @@ export const PRINT_STYLE = `
   h2 .swatch { width: 14pt; height: 14pt; margin-right: 8pt; vertical-align: -2pt; }
   h3 { ${set(TYPE.heading)} margin: 0 0 2pt; }
   .part-of { margin-top: ${GAP.block}pt; }
+  .part-of.close { margin-top: ${GAP.closeBlock}pt; }
+  section.close { margin-top: ${GAP.closeSection}pt; }
   .section-head + .part-of { margin-top: 0; }
   .lead { ${set(TYPE.lead)} max-width: none; }
   .quiet { ${set(TYPE.small)} max-width: none; margin: 0; }
@@ -29,10 +41,11 @@ export const PRINT_STYLE = `
   .plain-list { padding-left: 10pt; }
   .plain-list li { break-inside: avoid; padding-bottom: ${GAP.item}pt; }
   .plain-list li + li { margin-top: 0; }
+  .plain-list.three { columns: 3; }
   .two { columns: 2; column-gap: ${GAP.column}pt; }
 
   .cover { display: flex; flex-direction: column; align-items: stretch; height: ${LEAF.height}pt; padding: 0; gap: 0; break-after: page; }
-  html.bench .cover { height: ${coverHigh({ purpose: "bench" })}pt; break-after: auto; break-inside: avoid; }
+  html.bench .cover { break-after: auto; break-inside: avoid; }
   .cover .over { ${set(TYPE.body)} }
   .cover .facts { padding-bottom: 6pt; border-bottom: 1.1pt dashed var(--line); }
   .cover-line { ${set(TYPE.lead)} margin: 0; }
@@ -54,12 +67,10 @@ export const PRINT_STYLE = `
   .beside .drawing { flex: none; }
   .beside .work { flex: 1; min-width: 0; }
 
-  .cards { grid-template-columns: repeat(3, minmax(0, 1fr)); gap: ${GAP.card}pt; }
+  .cards { grid-template-columns: repeat(${COLUMNS}, minmax(0, 1fr)); gap: ${GAP.card}pt; }
   .card { break-inside: avoid; }
-  .card.span-2 { grid-column: span 2; }
-  .card.span-3 { grid-column: 1 / -1; }
-  .card.aside { display: grid; gap: ${GAP.card}pt; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
-  .card.span-3.aside { grid-template-columns: minmax(0, 2fr) minmax(0, 1fr); }
+${columnRules()}
+  .card.aside { display: grid; gap: ${GAP.card}pt; }
   .card-pictures { gap: 3pt ${GAP.card}pt; }
   .card-pictures figure { flex: none; }
   .card-pictures svg { max-width: none; }

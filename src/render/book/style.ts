@@ -159,7 +159,7 @@ th .said, td .said { display: inline; min-width: 0; }
 @media (min-width: 46rem) { .cover { grid-template-columns: minmax(0, 1fr) minmax(0, 1.05fr); } }
 @media screen and (min-width: 68rem) {
   .beside { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); align-items: start; }
-  .card.span-2 { grid-column: span 2; }
+  .card.wide { grid-column: span 2; }
   .card.aside { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 1rem; }
 }
 @media screen and (max-width: 42rem) {

@@ -1,9 +1,8 @@
 import type { StepPicture } from "../svg/steps/draw-step-pictures.ts";
 import type { ToldGroup } from "../text/unit-told.ts";
 import type { ToldRun } from "../text/units.ts";
-import { arranged } from "./arrange-cards.ts";
 import type { Card, CardPicture } from "./content.ts";
-import { pictureHigh, pictureRows } from "./measure.ts";
+import { COLUMNS, pictureHigh, pictureRows } from "./measure.ts";
 import { typeset } from "./typeset.ts";
 
 const pictured = ({ svg, width, height, heading }: StepPicture): CardPicture => ({
@@ -54,10 +53,7 @@ const TALLEST = 270;
 function inCards(pictures: readonly CardPicture[]): CardPicture[][] {
   const cards: CardPicture[][] = [];
   const highOf = (some: CardPicture[]): number =>
-    pictureRows({ number: "", pictures: some, lines: [] }, 3).reduce(
-      (sum, row) => sum + Math.max(...row.map(pictureHigh)),
-      0,
-    );
+    pictureRows({ pictures: some }, COLUMNS).reduce((sum, row) => sum + Math.max(...row.map(pictureHigh)), 0);
   for (const picture of pictures) {
     const last = cards.at(-1);
     if (last === undefined || highOf([...last, picture]) > TALLEST) cards.push([picture]);
@@ -90,7 +86,7 @@ function cardsOfBatch(runs: readonly ToldRun[], pictures: readonly StepPicture[]
 /** The steps of units that are sewn alike: each with its pictures and its words. */
 export function unitCards({ runs }: ToldGroup, pictures: readonly StepPicture[]): Card[] {
   const batches = batchesOf(runs);
-  if (batches.length < 2) return arranged(cardsOfBatch(batches[0] ?? [], pictures));
+  if (batches.length < 2) return cardsOfBatch(batches[0] ?? [], pictures);
   const own = headed(pictures);
-  return arranged(batches.flatMap((batch, i) => cardsOfBatch(batch, own[i] ?? [])));
+  return batches.flatMap((batch, i) => cardsOfBatch(batch, own[i] ?? []));
 }

@@ -67,12 +67,14 @@ function readyCutOf({ stock = [] }: FabricPlan): string {
 /** One line per fabric: what to buy, what the cuts use and the price in hundredths of the currency. */
 export function buyCsv(plan: Plan, words: Words): string {
   const readyCut = plan.fabrics.some(({ mix }) => mix !== undefined);
+  const bolts = plan.fabrics.some(({ purchase }) => purchase?.lengths !== undefined);
   const { unit } = plan.ruler;
   // Programs read it: a point, whatever the maker writes.
   const bare = { unit: false, decimal: undefined } as const;
   const rows = plan.fabrics.map((fabric) => [
     fabric.name,
     fabric.purchase?.text ?? "",
+    ...(bolts ? [(fabric.purchase?.lengths ?? []).map(({ text }) => text).join("; ")] : []),
     ...(readyCut ? [readyCutOf(fabric)] : []),
     formatLength(fabric.bound.used, plan.ruler, bare),
     formatLength(fabric.usable, plan.ruler, bare),
@@ -80,5 +82,5 @@ export function buyCsv(plan: Plan, words: Words): string {
     fabric.mix?.currency || fabric.price?.currency || "",
     (fabric.mix?.proven ?? fabric.bound.purchaseProven) ? words.tables.buy.yes : words.tables.buy.no,
   ]);
-  return csv(words.tables.buy.headings(unit, readyCut), rows);
+  return csv(words.tables.buy.headings(unit, readyCut, bolts), rows);
 }

@@ -3,8 +3,8 @@ import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { bookOf } from "../book/book.ts";
 import type { Book } from "../book/content.ts";
-import { coverHigh, high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
-import { type LaidSection, laidOut } from "../book/paginate.ts";
+import { high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
+import { type LaidBook, type LaidSection, laidOut } from "../book/paginate.ts";
 import { DAY } from "../book/style.ts";
 import { safeColour } from "../svg/palette.ts";
 import { drawBlock } from "./pdf-blocks.ts";
@@ -59,7 +59,7 @@ function drawSection(sheet: Sheet, section: LaidSection, ticked: boolean): void 
   });
 }
 
-function drawCover(sheet: Sheet, book: Book): void {
+function drawCover(sheet: Sheet, book: LaidBook): void {
   const { left } = sheet;
   const wide = { x: left, width: LEAF.width };
   let y = sheet.top;
@@ -81,7 +81,7 @@ function drawCover(sheet: Sheet, book: Book): void {
     });
   const facts = { kind: "facts", facts: book.cover.facts } as const;
   sheet.y = y + 6;
-  drawBlock(sheet, { block: facts, fresh: false, gap: 0, height: 0, scale: 1 }, false);
+  drawBlock(sheet, { block: facts, fresh: false, gap: 0, close: false, height: 0, scale: 1 }, false);
   const rows = Math.ceil(book.cover.facts.length / 4);
   y = sheet.y + rows * 34;
   aside(sheet, () => rule(sheet, { ...wide, y }, true));
@@ -89,7 +89,7 @@ function drawCover(sheet: Sheet, book: Book): void {
   const foot = book.cover.foot ?? "";
   const below = foot === "" ? 0 : high(foot, LEAF.width, TYPE.small) + 8;
   const own = sizeOf(book.cover.svg);
-  const end = sheet.top + coverHigh(book);
+  const end = sheet.top + book.coverHigh;
   const room = end - y - below;
   const scale = Math.min(LEAF.width / own.width, room / own.height);
   drawingAt(sheet, book.cover.svg, left + (LEAF.width - own.width * scale) / 2, y, scale);
@@ -105,8 +105,9 @@ function drawCover(sheet: Sheet, book: Book): void {
 /** A book as a vector PDF with its reading order told, on the paper asked for. Same book and options, same bytes. */
 export function printedBook(book: Book, options: PdfOptions, words: Words): Promise<Uint8Array> {
   const sheet = openSheet(book.title, options);
-  drawCover(sheet, book);
-  for (const section of laidOut(book).sections) drawSection(sheet, section, book.purpose === "bench");
+  const laid = laidOut(book);
+  drawCover(sheet, laid);
+  for (const section of laid.sections) drawSection(sheet, section, book.purpose === "bench");
   return closeSheet(sheet, book.title, words.book.bench.page);
 }
 

@@ -9,7 +9,6 @@ import {
   LABELS,
   LEAF,
   labelUses,
-  PER_UNIT,
   sizeOf,
   TYPE,
 } from "../book/measure.ts";
@@ -126,8 +125,8 @@ export function drawBlock(sheet: Sheet, { block, height, scale }: LaidBlock, tic
       drawSteps(sheet, block.groups, at, block.columns ?? 1, ticked);
       break;
     case "beside": {
-      const wide = sizeOf(block.svg).width * PER_UNIT;
-      drawingAt(sheet, block.svg, at.x, at.y, PER_UNIT);
+      const wide = sizeOf(block.svg).width * scale;
+      drawingAt(sheet, block.svg, at.x, at.y, scale);
       const right = { ...at, x: at.x + wide + GAP.column, width: at.width - wide - GAP.column };
       drawSteps(sheet, block.groups, right, 1, ticked);
       break;

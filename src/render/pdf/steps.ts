@@ -1,8 +1,10 @@
 import type { Card, Step, StepGroup } from "../book/content.ts";
 import {
+  COLUMNS,
   cardForm,
   cardHigh,
   cardLines,
+  columnsFor,
   GAP,
   groupHigh,
   PER_UNIT,
@@ -13,7 +15,6 @@ import {
   stepRoom,
   TYPE,
   tableHigh,
-  thirdsOf,
 } from "../book/measure.ts";
 import { DAY } from "../book/style.ts";
 import { aside, drawingAt, marked, rule, type Sheet, square, textAt, within } from "./sheet.ts";
@@ -125,7 +126,7 @@ function drawCard(sheet: Sheet, card: Card, at: Place): void {
     }
   };
   within(sheet, "Div", () => {
-    for (const row of pictureRows(card, beside ? span - 1 : span)) {
+    for (const row of pictureRows(card, beside ?? span)) {
       let { x } = at;
       for (const picture of row) {
         if (picture.caption !== "")
@@ -135,23 +136,23 @@ function drawCard(sheet: Sheet, card: Card, at: Place): void {
             }),
           );
         drawingAt(sheet, picture.svg, x, y + pictureHigh(picture) - picture.height * PER_UNIT, PER_UNIT);
-        x += spanWidth(thirdsOf(picture)) + GAP.card;
+        x += spanWidth(columnsFor(picture)) + GAP.card;
       }
       y += Math.max(...row.map(pictureHigh)) + 3;
     }
-    if (beside) lines(at.x + spanWidth(span - 1) + GAP.card, at.y, spanWidth(1));
-    else lines(at.x, y, spanWidth(span));
+    if (beside === null) lines(at.x, y, spanWidth(span));
+    else lines(at.x + spanWidth(beside) + GAP.card, at.y, spanWidth(span - beside));
   });
 }
 
-/** Cards in rows of three thirds. */
+/** Cards in rows of columns, in order. */
 export function drawCards(sheet: Sheet, cards: readonly Card[], at: Place): void {
-  let [x, y, left, deepest] = [at.x, at.y, 3, 0];
+  let [x, y, left, deepest] = [at.x, at.y, COLUMNS, 0];
   for (const card of cards) {
     const { span } = cardForm(card);
     if (span > left) {
       y += deepest + GAP.card;
-      [x, left, deepest] = [at.x, 3, 0];
+      [x, left, deepest] = [at.x, COLUMNS, 0];
     }
     drawCard(sheet, card, { x, y, width: spanWidth(span) });
     deepest = Math.max(deepest, cardHigh(card));

@@ -42,7 +42,7 @@ function halves(squares: number): string {
   return whole === squares ? String(squares) : `${whole === 0 ? "" : whole}½`;
 }
 
-function inDesigns(part: FoundationPart, top: QuiltTop): { design: number; inside: Inside[] }[] {
+export function inDesigns(part: FoundationPart, top: QuiltTop): { design: number; inside: Inside[] }[] {
   if (part.kind === "folded") {
     return part.blocks.slice(0, MOST_BLOCKS).map(({ design, turn }) => {
       const { across, down } = top.designs[design] ?? { across: null, down: null };
@@ -61,16 +61,17 @@ function inDesigns(part: FoundationPart, top: QuiltTop): { design: number; insid
 }
 
 /** A small block with what lies where in it, and an arrow to where its top points. */
-function blockNodes(
+export function blockNodes(
   design: BlockDesign,
   inside: readonly Inside[],
   letter: string,
   fabrics: readonly DrawnFabric[],
-  frame: { x: number; y: number; idPrefix: string; id: string },
+  frame: { x: number; y: number; idPrefix: string; id: string; small?: number },
   words: Words,
 ): { nodes: SceneNode[]; height: number } {
+  const { small = SMALL } = frame;
   const [across, down] = [ticksOf(design.across) / TICKS_PER_MM, ticksOf(design.down) / TICKS_PER_MM];
-  const scale = Number(Math.min((SMALL - 4) / across, (SMALL - 4) / down).toFixed(6));
+  const scale = Number(Math.min((small - 4) / across, (small - 4) / down).toFixed(6));
   const at = { x: frame.x + 2, y: frame.y + 18, scale };
   const per = scale / TICKS_PER_MM;
   const outlines = inside.map(({ x, y, across: wide, down: high }) =>
@@ -103,7 +104,7 @@ function blockNodes(
     turns === null || turns.includes(0)
       ? design.patches
       : design.patches.map((patch) => ({ ...patch, up: null }));
-  const heading = { x: frame.x, y: frame.y, width: SMALL, height: 14 };
+  const heading = { x: frame.x, y: frame.y, width: small, height: 14 };
   return {
     nodes: [
       textIn(cleanText(words.drawings.foundation.block(design.name, turns)), heading, { size: 9.5 }),

@@ -1,3 +1,4 @@
+import { formatMeasure } from "../../length/index.ts";
 import type { Lay, Part } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { breakIntoPanels, type Chunk, chunksOf } from "./chunks.ts";
@@ -54,13 +55,20 @@ function straightenedEnd(root: Part): number {
 
 function panelsAt(drawn: readonly Drawn[], frame: Frame, most: number, words: Words): Panel[] {
   const several = drawn.length > 1 || drawn.some(({ alike, lay }) => alike > 1 || lay.source === "fixed");
+  const bolts = frame.fabric.purchase?.lengths ?? [];
+  const own = frame.fabric.lays.filter(({ source }) => source === "bolt");
   return drawn.flatMap(({ lay, alike, chunks, zero }, n) => {
+    const bought = bolts[own.indexOf(lay)];
+    const { sold } = frame.fabric;
+    const { decimal } = frame.ruler;
+    const length =
+      bought === undefined ? "" : formatMeasure(bought.length, sold.unit, { typeset: true, decimal });
     const isBolt = lay.source === "bolt";
     const isTrimmed = frame.fabric.stock?.some(({ name, trim }) => name === lay.name && trim > 0) ?? false;
     const broken = breakIntoPanels(chunks, frame.perTick, GAP_HEIGHT, most);
     return broken.map((chunksHere, i): Panel => {
       const part = { n: i + 1, of: broken.length };
-      const heading = words.drawings.cutting.lay(cleanText(lay.name), isBolt, alike, part, isTrimmed);
+      const heading = words.drawings.cutting.lay(cleanText(lay.name), length, alike, part, isTrimmed);
       return {
         id: `lay-${n + 1}-panel-${i + 1}`,
         heading: several || broken.length > 1 ? heading : "",

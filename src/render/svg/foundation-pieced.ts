@@ -17,11 +17,20 @@ import { INK, labelOn, PAPER, safeColour } from "./palette.ts";
 import { patchNodes } from "./patches.ts";
 import { circle, line, rect, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
+import { wrap } from "./text-fit.ts";
 import type { DrawnFabric } from "./textures.ts";
 
+/** Room for the two sides of a piece of foundation, one beside the other. */
+export interface TwoSides {
+  /** Room of one side, and between the two. */
+  half: number;
+  gutter: number;
+  tallest: number;
+}
+
 const GUTTER = 34;
-const HALF = (PAGE_WIDTH - GUTTER) / 2;
-const TALLEST = 330;
+const WHOLE_PAGE: TwoSides = { half: (PAGE_WIDTH - GUTTER) / 2, gutter: GUTTER, tallest: 330 };
+const CAPTION = { size: 9.5, line: 12.5 };
 
 interface OnSheet {
   sheet: Sheet;
@@ -108,22 +117,33 @@ export function piecedNodes(
   idPrefix: string,
   top: number,
   words: Words,
+  { half, gutter, tallest }: TwoSides = WHOLE_PAGE,
 ): { nodes: SceneNode[]; bottom: number; scale: number } {
   const { cut, finished } = part;
-  const side = sideFor(cut.across, cut.down, HALF - COUNT_ROOM - 2, TALLEST);
-  const upper = top + 20 + COUNT_ROOM;
+  const side = sideFor(cut.across, cut.down, half - COUNT_ROOM - 2, tallest);
+  const captions = [words.drawings.foundation.front, words.drawings.foundation.back].map((text) =>
+    wrap(text, half, CAPTION.size, 4, true),
+  );
+  const lines = Math.max(...captions.map((own) => own.length));
+  const upper = top + 7.5 + lines * CAPTION.line + COUNT_ROOM;
   const shared = { y: upper, across: cut.across, down: cut.down, side };
   const frontSheet: Sheet = { ...shared, x: COUNT_ROOM };
-  const backSheet: Sheet = { ...shared, x: HALF + GUTTER + COUNT_ROOM };
+  const backSheet: Sheet = { ...shared, x: half + gutter + COUNT_ROOM };
   const common = { inset: foundation.allowance, grid: foundation.grid, across: finished.across };
   const front: OnSheet = { ...common, sheet: frontSheet, mirrored: false };
   const back: OnSheet = { ...common, sheet: backSheet, mirrored: true };
   const inset = { x: foundation.allowance, y: foundation.allowance };
   const at = placingOn(frontSheet, inset, foundation.grid);
-  const caption = (text: string, x: number): SceneNode =>
-    textIn(text, { x, y: top, width: HALF, height: 14 }, { size: 9.5, bold: true });
+  const caption = (own: readonly string[], x: number): SceneNode[] =>
+    own.map((text, i) =>
+      textIn(
+        text,
+        { x, y: top + i * CAPTION.line, width: half, height: 14 },
+        { size: CAPTION.size, bold: true },
+      ),
+    );
   const nodes = [
-    caption(words.drawings.foundation.front, 0),
+    ...caption(captions[0] ?? [], 0),
     printedGrid(frontSheet, "front-grid"),
     ...squareCount(frontSheet),
     ...patchNodes(part.patches.map(asPatch), fabrics, at, { id: "patches", idPrefix }),
@@ -133,7 +153,7 @@ export function piecedNodes(
       part.seams.flatMap((seam) => seamArrow(seam, front)),
       "arrows",
     ),
-    caption(words.drawings.foundation.back, HALF + GUTTER),
+    ...caption(captions[1] ?? [], half + gutter),
     printedGrid(backSheet, "back-grid"),
     ...squareCount(backSheet),
     onCloth(
@@ -144,7 +164,15 @@ export function piecedNodes(
     ...part.seams.flatMap((seam) => seamNumber(seam, back)),
   ];
   const bottom = upper + cut.down * side + 12;
-  const note = { x: 0, y: bottom, width: PAGE_WIDTH, height: 13 };
-  nodes.push(textIn(words.drawings.foundation.edge, note, { size: 9.5 }));
-  return { nodes, bottom: bottom + 22, scale: at.scale };
+  const note = wrap(words.drawings.foundation.edge, 2 * half + gutter, CAPTION.size, 4);
+  nodes.push(
+    ...note.map((text, i) =>
+      textIn(
+        text,
+        { x: 0, y: bottom + i * CAPTION.line, width: 2 * half + gutter, height: 13 },
+        { size: CAPTION.size },
+      ),
+    ),
+  );
+  return { nodes, bottom: bottom + 9.5 + note.length * CAPTION.line, scale: at.scale };
 }

@@ -7,6 +7,7 @@ export { drawColouring, drawCover } from "./draw-picture.ts";
 export { drawTemplate, drawTemplateSheets, onPaper } from "./draw-template.ts";
 export { drawTop } from "./draw-top.ts";
 export { drawUnits } from "./draw-units.ts";
+export { drawFoundationBeside } from "./foundation-beside.ts";
 export { drawBlockPicture } from "./making-block-picture.ts";
 export { drawBeside, drawSewing } from "./making-drawings.ts";
 export { drawSettingPictures, drawStepKey, drawUnitPictures } from "./steps/draw-step-pictures.ts";

@@ -43,8 +43,8 @@ export function drawBeside(
   words: Words,
 ): Record<Exclude<SewingDrawing, "blocks">, string | null> {
   const whole: Standing = { bare: true, tallest: 310 };
-  // Two thirds of a page, so that words may stand beside it.
-  const overview: Standing = { bare: true, width: 450, tallest: 280 };
+  // Half a page, so that words may stand beside it.
+  const overview: Standing = { bare: true, width: 350, tallest: 200 };
   // Many rows have many steps beside them, and rows aslant want the width.
   const levels = new Set(
     top.blocks.map(({ outline }) => Math.round(Math.min(...outline.map(({ y }) => ticksOf(y))))),

@@ -55,7 +55,8 @@ export function proofWords(fabric: FabricPlan, ruler: Ruler, words: Words): stri
     return mix.cost === null ? proof.mixFewest : proof.mixCheapest;
   }
   if (fabric.purchase === null) return proof.nothing;
-  if (bound.lengthProven) return proof.shortest;
+  if (bound.lengthProven && (bound.purchaseProven || fabric.purchase.lengths === undefined))
+    return proof.shortest;
   const gap = spokenLength(Math.max(0, bound.used - bound.least), ruler);
   return bound.purchaseProven ? proof.within(gap) : proof.open(gap);
 }
@@ -66,11 +67,17 @@ export function printWords(fabric: FabricPlan, words: Words): string {
   return kind === "none" ? print.none : print[kind][axis === "along" ? "along" : "across"];
 }
 
-export function buyWords(fabric: FabricPlan, { decimal }: Pick<Ruler, "decimal">, words: Words): string {
+export function buyWords(
+  fabric: FabricPlan,
+  { decimal, language }: Pick<Ruler, "decimal" | "language">,
+  words: Words,
+): string {
   const { purchase, sold, stock = [] } = fabric;
   const { inHand, nothingMore, more } = words.drawings.cutting.buy;
   const yardage =
-    purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { typeset: true, decimal })];
+    purchase === null
+      ? []
+      : [formatMeasure(purchase.length, sold.unit, { typeset: true, decimal, language })];
   const readyCut = stock
     .filter(({ from, used }) => from === "shop" && used > 0)
     .map(({ name, used }) => `${used} × ${name.replace(/^bought /, "")}`);

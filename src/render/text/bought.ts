@@ -1,6 +1,6 @@
 import { formatLength, formatMeasure, formatSize } from "../../length/index.ts";
 import type { Ruler } from "../../length/types.ts";
-import type { FabricPlan, FixedStock, Lay, Plan } from "../../plan/types.ts";
+import type { FabricPlan, FixedStock, Lay, Plan, Purchase } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { money } from "./money.ts";
 
@@ -25,17 +25,35 @@ export function askedFor(
 /** What is to be bought of a fabric: `3/8 yd and 2 fat quarters`. */
 export function boughtWords(
   { purchase, sold, stock = [], done }: FabricPlan,
-  { decimal }: Pick<Ruler, "decimal">,
+  ruler: Pick<Ruler, "decimal" | "language">,
   words: Words,
 ): string {
   const shop = stock.filter(({ from }) => from === "shop").map(({ name, used }) => ({ name, count: used }));
   const all = [
-    ...(purchase === null ? [] : [formatMeasure(purchase.length, sold.unit, { decimal })]),
+    ...(purchase === null ? [] : [yardageWords(purchase, sold.unit, ruler, words)]),
     ...readyCut(shop, words),
   ];
   if (all.length > 0)
     return done === undefined ? words.cutting.together(all) : words.cutting.more(words.cutting.together(all));
   return done === undefined ? words.cutting.noPurchase : words.cutting.nothingMore;
+}
+
+/** A length as the shop says it; where one bolt is too short, with what comes from each: equal ones told together. */
+function yardageWords(
+  { length, lengths = [] }: Purchase,
+  unit: FabricPlan["sold"]["unit"],
+  ruler: Pick<Ruler, "decimal" | "language">,
+  words: Words,
+): string {
+  const said = (ticks: number) => formatMeasure(ticks, unit, ruler);
+  if (lengths.length === 0) return said(length);
+  const runs: { first: number; last: number; length: string }[] = [];
+  for (const [i, one] of lengths.entries()) {
+    const before = runs.at(-1);
+    if (before?.length === said(one.length)) before.last = i + 1;
+    else runs.push({ first: i + 1, last: i + 1, length: said(one.length) });
+  }
+  return words.cutting.fromBolts(said(length), runs);
 }
 
 /** What a fabric costs in hundredths; null without a price. */
@@ -67,7 +85,15 @@ export function stockOfLay({ stock = [] }: FabricPlan, lay: Lay): FixedStock | n
 
 /** `On fat quarters (2, each cut the same):`, `On the bolt:`. */
 export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan, words: Words): string {
-  if (lay.source === "bolt") return words.cutting.onBolt;
+  if (lay.source === "bolt") {
+    const at = fabric.lays.filter(({ source }) => source === "bolt").indexOf(lay);
+    const { length } = fabric.purchase?.lengths?.[at] ?? {};
+    if (length === undefined) return words.cutting.onBolt;
+    return words.cutting.onBoltOf(
+      at + 1,
+      formatMeasure(length, fabric.sold.unit, { decimal: plan.ruler.decimal }),
+    );
+  }
   if (lay.name === words.cutting.lengthInHand) return words.cutting.onLength;
   const kind = stockOfLay(fabric, lay);
   const size = formatSize(lay.across, lay.along, plan.ruler);
@@ -75,7 +101,9 @@ export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan
     kind === null || kind.trim === 0
       ? ""
       : words.cutting.trimmedFirst(formatLength(kind.trim, plan.ruler), size);
-  return words.cutting.onPieces(lay.name, alike, kind?.strip === true, trimmed);
+  const at = fabric.lays.indexOf(lay);
+  const another = fabric.lays.some(({ name }, i) => i < at && name === lay.name);
+  return words.cutting.onPieces(lay.name, alike, kind?.strip === true, trimmed, another);
 }
 
 /** For every lay how often one just like it is cut, at the first of them; 0 at the others, which need no words. */
@@ -99,7 +127,8 @@ export function stackedWords(
   words: Words,
 ): string {
   if (stacked === undefined || purchase === null) return "";
-  const length = (ticks: number) => formatMeasure(ticks, sold.unit, { decimal: ruler.decimal });
+  const length = (ticks: number) =>
+    formatMeasure(ticks, sold.unit, { decimal: ruler.decimal, language: ruler.language });
   const { cost } = stacked.purchase;
   const saved =
     cost === null || purchase.cost === null
@@ -114,7 +143,10 @@ export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan
   if (mistakes === undefined) return "";
   const said = ({ width, more, cost }: typeof mistakes.usual) => ({
     width: formatLength(width, plan.ruler),
-    more: more === 0 ? "" : formatMeasure(more, sold.unit, { decimal: plan.ruler.decimal }),
+    more:
+      more === 0
+        ? ""
+        : formatMeasure(more, sold.unit, { decimal: plan.ruler.decimal, language: plan.ruler.language }),
     cost: more === 0 || cost === null ? "" : money(cost, price?.currency ?? "", plan.ruler),
   });
   return words.cutting.mistake(said(mistakes.usual), said(mistakes.worst));

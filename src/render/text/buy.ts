@@ -14,7 +14,9 @@ export function proofOf(fabric: FabricPlan, plan: Plan, words: Words): string {
   const { bound, mix } = fabric;
   if (mix !== undefined)
     return mix.proven ? words.cutting.proofShort.purchase : words.cutting.proofShort.open;
-  if (bound.purchaseProven || bound.lengthProven) return words.cutting.proofShort.purchase;
+  // The least length may still be dealt out to bolts so that less is bought.
+  if (bound.purchaseProven || (bound.lengthProven && fabric.purchase?.lengths === undefined))
+    return words.cutting.proofShort.purchase;
   return words.cutting.proofShort.found(
     formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler),
   );
@@ -50,7 +52,9 @@ export function totalPrice(plan: Plan): string | null {
 export function assumptionsOf(plan: Plan, words: Words): string[] {
   // One line for each value, however many fabrics it was assumed for.
   const fabricsOf = new Map<string, string[]>();
-  for (const { subject, value, fabric } of plan.assumptions) {
+  for (const assumption of plan.assumptions) {
+    const { fabric } = assumption;
+    const { subject, value } = words.assumed(assumption, plan.ruler);
     const key = `${subject}: ${value}`;
     fabricsOf.set(key, [...(fabricsOf.get(key) ?? []), ...(fabric === "" ? [] : [fabric])]);
   }

@@ -6,16 +6,15 @@ import type { FoldedPart, FoundationPart, FoundationSeam, PiecedPart } from "../
 import type { Words } from "../../words/index.ts";
 import { bagOfPatch } from "./foundation-bags.ts";
 
-/** `motif A`. */
-function named({ per }: FoundationMaking, { letter }: FoundationPart): string {
-  return `${per} ${letter}`;
+function named({ per }: FoundationMaking, { letter }: FoundationPart, words: Words): string {
+  return words.foundation.part(per, [letter]);
 }
 
 function cutLine(part: FoundationPart, foundation: FoundationMaking, plan: Plan, words: Words): string {
   const { cut, count } = part;
   const size = formatSize(cut.across * foundation.grid, cut.down * foundation.grid, plan.ruler);
   const squares = words.foundation.squares(cut.across, cut.down);
-  return words.foundation.cut(count, foundation.fabric, squares, size, named(foundation, part));
+  return words.foundation.cut(count, foundation.fabric, squares, size, named(foundation, part, words));
 }
 
 function patchSaid(patch: PiecedPart["patches"][number], of: PiecedPart, plan: Plan, words: Words): string {
@@ -69,7 +68,7 @@ function piecedLines(
   });
   const squares = words.foundation.squares(part.finished.across, part.finished.down);
   return [
-    `[ ] ${words.foundation.make(named(foundation, part), part.count, squares)}`,
+    `[ ] ${words.foundation.make(named(foundation, part, words), part.count, squares)}`,
     ...forBlocks(part, plan, words).map((line) => `    ${line}`),
     ...(first === undefined
       ? []
@@ -110,7 +109,7 @@ function foldedLines(
     told.push(words.foundation.folded(words.foundation.squares(across, down), size));
   }
   return [
-    `[ ] ${words.foundation.make(named(foundation, part), part.count, finished)}`,
+    `[ ] ${words.foundation.make(named(foundation, part, words), part.count, finished)}`,
     ...told.map((line) => `    ${line}`),
   ];
 }
@@ -124,51 +123,68 @@ function beyond(foundation: FoundationMaking, words: Words): string[] {
   const told = uneven.map((part) => {
     const { cut, finished } = part;
     const [right, below] = [cut.across - finished.across - allowance, cut.down - finished.down - allowance];
-    return words.foundation.uneven(named(foundation, part), [allowance, right, allowance, below]);
+    return words.foundation.uneven(named(foundation, part, words), [allowance, right, allowance, below]);
   });
   return uneven.length === parts.length ? told : [words.foundation.allowance(allowance), ...told];
 }
 
-/** What is made on the foundation, a title and then lines to tick off; empty when nothing is. */
-export function foundationLines(making: Making, plan: Plan, words: Words): string[] {
+/** What is made on the foundation: what goes for all of it, each part, and what is done when they are made. */
+export interface FoundationTold {
+  title: string;
+  before: string[];
+  /** Lines of every part, in their order. */
+  parts: string[][];
+  after: string[];
+}
+
+/** The same told; null when nothing is made on a foundation. Lines to tick begin with a box. */
+export function foundationTold(making: Making, plan: Plan, words: Words): FoundationTold | null {
   const { foundation } = making;
-  if (foundation === null || foundation === undefined || foundation.parts.length === 0) return [];
+  if (foundation === null || foundation === undefined || foundation.parts.length === 0) return null;
   const { way, grid, per, hold, after, allowance, parts } = foundation;
   const seam = formatLength(making.seam, plan.ruler);
   const level = allowance * grid === making.seam;
   const pieced = way === "pieced";
-  const made = parts.flatMap((part) =>
-    part.kind === "pieced"
-      ? piecedLines(part, foundation, seam, plan, words)
-      : foldedLines(
-          part,
-          foundation.lines.find(({ letter }) => letter === part.letter),
-          foundation,
-          plan,
-          words,
-        ),
-  );
   const finish = pieced
     ? [level ? words.foundation.neatenLevel : words.foundation.neaten(seam), words.foundation.join(seam)]
     : [];
   const stays = after === "torn away" ? words.foundation.tornAway : words.foundation.leftIn;
-  return [
-    words.foundation.title,
-    ...[
+  return {
+    title: words.foundation.title,
+    before: [
       words.foundation.lead(way, formatLength(grid, plan.ruler), per),
       words.foundation.cautions(hold),
       ...(pieced && after === "torn away" ? [words.foundation.shortStitches] : []),
       ...(pieced ? [words.foundation.each(seam)] : []),
       ...parts.map((part) => `[ ] ${cutLine(part, foundation, plan, words)}`),
       ...(pieced ? beyond(foundation, words).map((line) => `    ${line}`) : []),
-      ...made,
+    ],
+    parts: parts.map((part) =>
+      part.kind === "pieced"
+        ? piecedLines(part, foundation, seam, plan, words)
+        : foldedLines(
+            part,
+            foundation.lines.find(({ letter }) => letter === part.letter),
+            foundation,
+            plan,
+            words,
+          ),
+    ),
+    after: [
       ...finish.map((line) => `[ ] ${line}`),
       `[ ] ${pieced ? stays : words.foundation.bulk}`,
       ...(pieced && after === "torn away" ? [`    ${words.foundation.tornPressing}`] : []),
       ...(pieced ? [words.foundation.settled] : []),
-    ].map((line) => `  ${line}`),
-    "",
-  ];
+    ],
+  };
+}
+
+/** What is made on the foundation, a title and then lines to tick off; empty when nothing is. */
+export function foundationLines(making: Making, plan: Plan, words: Words): string[] {
+  const told = foundationTold(making, plan, words);
+  if (told === null) return [];
+  const lines = [...told.before, ...told.parts.flat(), ...told.after];
+  return [told.title, ...lines.map((line) => `  ${line}`), ""];
 }
 
 /** Whether a block, or parts of it, is made on the foundation. */

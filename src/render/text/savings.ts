@@ -9,14 +9,14 @@ import { alignedLines } from "./table.ts";
 
 /** What would save on a file: a line for each change, the greatest saving first, numbered as `--take` counts. */
 export function savingsList({ plan, savings, tried }: Savings, file: string, words: Words): string {
-  const { decimal } = plan.ruler;
+  const { decimal, language } = plan.ruler;
   const lines = alignedLines(
     words.savings.columns.map((heading, i) => ({ heading, align: i < 2 ? "right" : "left" })),
     savings.map(({ idea, bought, difference }, i) => {
       const then = bought[0]?.plan.fabrics ?? [];
       const bill = difference.cost ?? 0;
       const unit = (then[0] ?? plan.fabrics[0])?.sold.unit ?? "in";
-      const length = formatMeasure(Math.abs(difference.length), unit, { decimal });
+      const length = formatMeasure(Math.abs(difference.length), unit, { decimal, language });
       return [
         String(i + 1),
         [

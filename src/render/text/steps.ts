@@ -174,7 +174,7 @@ function stepLines(plan: Plan, fabric: FabricPlan, hasDiagrams: boolean, words: 
   const margin = " ".repeat(numberWidth + 2);
   const lines: string[] = [];
   const alike = alikeLays(fabric.lays);
-  let lay = fabric.lays.every(({ source }) => source === "bolt") ? 0 : -1;
+  let lay = fabric.lays.length === 1 && fabric.lays[0]!.source === "bolt" ? 0 : -1;
   for (const [index, instruction] of instructions.entries()) {
     const on = fabric.lays[instruction.lay];
     if (instruction.lay === FROM_BAGS && lay !== FROM_BAGS) {
@@ -235,7 +235,7 @@ function proofLines(fabric: FabricPlan, plan: Plan, words: Words): string[] {
   // With nothing off the bolt there is no length to prove anything of.
   if (fabric.purchase !== null)
     lines.push(
-      bound.lengthProven
+      bound.lengthProven && (bound.purchaseProven || fabric.purchase.lengths === undefined)
         ? words.cutting.provenLength(style)
         : bound.purchaseProven
           ? words.cutting.provenPurchase(style)

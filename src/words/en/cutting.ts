@@ -160,12 +160,20 @@ export const cutting = {
     "one-way-along": "one-way print, up along the selvage",
     "one-way-across": "one-way print, up toward a selvage",
   },
-  onPieces: (name: string, alike: number, isStrip: boolean, trimmed: string) =>
-    `On ${alike === 1 ? `one ${name}` : severalOf(name)}${isStrip ? ", cut already" : ""}${
+  onPieces: (name: string, alike: number, isStrip: boolean, trimmed: string, another: boolean) =>
+    `On ${alike === 1 ? `${another ? "another" : "one"} ${name}` : `${another ? "other " : ""}${severalOf(name)}`}${isStrip ? ", cut already" : ""}${
       alike === 1 ? "" : ` (${alike}, each cut the same)`
     }${trimmed}:`,
   trimmedFirst: (edge: string, size: string) => `, after trimming ${edge} off every edge, to ${size}`,
   onBolt: "On the bolt:",
+  onBoltOf: (number: number, length: string) => `On bolt ${number}, of which you have ${length}:`,
+  /** A bolt that is too short for all: what is bought of each. */
+  fromBolts: (total: string, runs: readonly { first: number; last: number; length: string }[]) =>
+    `${total} (${runs
+      .map(({ first, last, length }) =>
+        first === last ? `${length} from bolt ${first}` : `${length} from each of bolts ${first} to ${last}`,
+      )
+      .join(", ")})`,
   lengthInHand: "rest of the bolt",
   onLength: "On the rest of the bolt:",
   fullWidthSize: (width: string) => `${width} x ${FULL_WIDTH}`,

@@ -57,6 +57,9 @@ export const foundation = {
   },
   forBlocks: (block: string, turns: readonly number[]) =>
     `For blocks ${block} that are ${turns.map((turn) => TURNED[turn as keyof typeof TURNED] ?? "tilted").join(" or ")} in the quilt.`,
+  /** What one piece of foundation carries, by name. */
+  part: (per: "unit" | "motif" | "block" | "row", letters: readonly string[]) =>
+    `${per} ${letters.join("/")}`,
   title: "On the gridded foundation",
   pictures:
     "Lay these pictures beside the machine: they show every piece of foundation with its squares counted, in the order of the sewing.",

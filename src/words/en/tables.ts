@@ -77,9 +77,10 @@ export const unitsTable = {
 
 /** The shopping list. */
 export const buyTable = {
-  headings: (unit: string, readyCut: boolean) => [
+  headings: (unit: string, readyCut: boolean, bolts: boolean) => [
     "fabric",
     "buy",
+    ...(bolts ? ["of each bolt"] : []),
     ...(readyCut ? ["ready cut"] : []),
     `cut length (${unit})`,
     `usable width (${unit})`,

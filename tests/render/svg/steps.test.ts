@@ -293,7 +293,7 @@ test.each(Object.entries(busiest))(
   "%s: words apart, every join and strip told, no sheet over a page",
   (name, cell) => {
     const quilt = make(
-      `${CLOTH}\nblocks: { b: { size: ${name.includes("forty") ? "16 x 20" : 20}, cell: ${cell} } }\nsetting: { rows: b }\n`,
+      `${CLOTH}\nblocks: { b: { size: ${name.includes("forty") ? "16 x 20" : name.includes("sixty") ? 30 : 20}, cell: ${cell} } }\nsetting: { rows: b }\n`,
     );
     const scenes = scenesOf(quilt);
     for (const scene of scenes) {

@@ -38,10 +38,11 @@ test("a spoiled strip: taken from what is left, or bought, with its price", asyn
 });
 
 test("cloths cut alike are told together, each kind in its own words", () => {
-  expect(english.cutting.onPieces("2 1/2 in strip", 3, true, "")).toBe(
+  expect(english.cutting.onPieces("2 1/2 in strip", 3, true, "", false)).toBe(
     "On 2 1/2 in strips, cut already (3, each cut the same):",
   );
-  expect(english.cutting.onPieces("fat quarter", 1, false, "")).toBe("On one fat quarter:");
+  expect(english.cutting.onPieces("fat quarter", 1, false, "", false)).toBe("On one fat quarter:");
+  expect(english.cutting.onPieces("fat quarter", 1, false, "", true)).toBe("On another fat quarter:");
   expect(english.cutting.readyCut(2, "bought 10 in square")).toBe("2 of 10 in squares");
   expect(english.cutting.readyCut(1, "bought fat quarter")).toBe("1 fat quarter");
 });

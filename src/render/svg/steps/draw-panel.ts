@@ -13,7 +13,7 @@ export const COLUMNS = 3;
 export const BETWEEN = 12;
 /** A column, and what pictures leave free in it on either side. */
 const COLUMN = (PAGE_WIDTH - (COLUMNS - 1) * BETWEEN) / COLUMNS;
-const EDGE = 9;
+const EDGE = 7;
 const SIGN = 24;
 const SAYS = 13;
 /** Between two rows of pictures in a panel: an arrow down stands in it. */
@@ -105,18 +105,64 @@ function chosen(panel: Panel, most: number, fabrics: View["fabrics"]): Chosen {
   return enough ?? possible.at(-1) ?? { columns: from, ...best, pile };
 }
 
-/** A panel laid out: its words, its pictures in rows, and how high it is. */
-export function layPanel(panel: Panel, most: number, fabrics: View["fabrics"]): LaidPanel {
+/** Lines of a panel's words where it is only as wide as it must be. */
+const SNUG_LINES = 3;
+
+/** The least room between the edges of a panel in which its pictures, and what they say, stand whole. */
+function leastInner(lines: readonly Figure[][], scale: number): number {
+  const wideOf = (each: Figure): number => (extentOf(each).right - extentOf(each).x) * scale;
+  return Math.max(
+    ...lines.map((row) => {
+      const pictures = row.reduce((sum, each) => sum + wideOf(each), (row.length - 1) * SIGN) + 6;
+      const words = row.map((each) => {
+        const said = each.says === "" ? 0 : textWidth(each.says, 9, false) + 4;
+        return row.length > 1 && said <= wideOf(each) + SIGN - 2 ? 0 : said * row.length;
+      });
+      return Math.max(pictures, ...words);
+    }),
+  );
+}
+
+/** The narrowest of these widths that holds a panel as it was chosen, its words in few lines. */
+function snugWidth(
+  { says: said }: Panel,
+  { lines, scale, columns }: Chosen,
+  badge: number,
+  widths: readonly number[],
+): number {
+  const least = leastInner(lines, scale);
+  const holds = (width: number): boolean => {
+    const inner = width - 2 * EDGE;
+    const room = inner - badge;
+    const words = said.split(" ").every((word) => textWidth(word, HEAD_SIZE, false) <= room);
+    return (
+      inner >= least && words && wrap(said, room, HEAD_SIZE, Number.POSITIVE_INFINITY).length <= SNUG_LINES
+    );
+  };
+  return widths.find(holds) ?? widthOf(columns);
+}
+
+/**
+ * A panel laid out: its words, its pictures in rows, and how high it is. It is as wide as its columns, or the narrowest of
+ * `widths` that holds it.
+ */
+export function layPanel(
+  panel: Panel,
+  most: number,
+  fabrics: View["fabrics"],
+  widths: readonly number[] = [],
+): LaidPanel {
   const best = chosen(panel, most, fabrics);
   const { lowest } = panel;
   const { pile } = best;
-  const width = widthOf(best.columns);
+  const badge = panel.number === "" ? 0 : Math.max(16, textWidth(panel.number, 8.5, true) + 9);
+  const beforeWords = badge === 0 ? 0 : badge + 6;
+  const width = widths.length === 0 ? widthOf(best.columns) : snugWidth(panel, best, beforeWords, widths);
   const inner = width - 2 * EDGE;
   const down = pile && lowest !== undefined ? LOWEST / lowest : best.scale;
-  const badge = panel.number === "" ? 0 : Math.max(16, textWidth(panel.number, 8.5, true) + 9);
-  const room = inner - (badge === 0 ? 0 : badge + 6);
-  const head = wrap(panel.says, room, HEAD_SIZE, 2);
-  const headHeight = Math.max(badge === 0 ? 0 : 14, head.length * HEAD_LINE) + 9;
+  const room = inner - beforeWords;
+  const head = wrap(panel.says, room, HEAD_SIZE, widths.length === 0 ? 2 : SNUG_LINES);
+  const headHeight = Math.max(badge === 0 ? 0 : 14, head.length * HEAD_LINE) + 6;
   const rows = best.lines.map((figures): Row => {
     const boxes = figures.map(extentOf);
     return {
@@ -131,7 +177,7 @@ export function layPanel(panel: Panel, most: number, fabrics: View["fabrics"]): 
     ({ figures, heights }) => Math.max(...heights) + 2 * roomOf(figures) + (says(figures) ? SAYS + 3 : 0),
   );
   const height =
-    EDGE + headHeight + rowHeights.reduce((a, b) => a + b, 0) + (rows.length - 1) * ROW_GAP + EDGE + 4;
+    EDGE + headHeight + rowHeights.reduce((a, b) => a + b, 0) + (rows.length - 1) * ROW_GAP + EDGE + 1;
   return {
     width,
     height,

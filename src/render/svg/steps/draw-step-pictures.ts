@@ -7,7 +7,7 @@ import { PAGE_WIDTH } from "../frame.ts";
 import type { Scene } from "../scene.ts";
 import { fabricPatterns } from "../textures.ts";
 import { wrongPattern } from "./draw-figure.ts";
-import { layPanel } from "./draw-panel.ts";
+import { BETWEEN, layPanel } from "./draw-panel.ts";
 import { signsOf, type Told, toldOf } from "./draw-unit-steps.ts";
 import { keyNodes } from "./key.ts";
 import type { Panel } from "./panel.ts";
@@ -26,9 +26,15 @@ export interface StepPicture {
 }
 
 /** Pictures among words are a little smaller than those on a sheet of their own; their letters are not. */
-const AMONG_WORDS = 0.78;
+const AMONG_WORDS = 0.66;
 
 const NUMBER = /^(\d+)[a-z]?(?:–(\d+))?$/;
+
+/** Columns of a page that pictures among words keep to. */
+export const PICTURE_COLUMNS = 24;
+const ONE = (PAGE_WIDTH - (PICTURE_COLUMNS - 1) * BETWEEN) / PICTURE_COLUMNS;
+/** How wide a picture is that takes so many of them. One or two alone hold no word. */
+const WIDTHS = Array.from({ length: PICTURE_COLUMNS - 2 }, (_, i) => ONE * (i + 3) + BETWEEN * (i + 2));
 
 /** What a picture shows, in the words that stand in it. */
 function described({ says, figures }: Panel): string {
@@ -43,7 +49,7 @@ function pictureOf(
   idPrefix: string,
   words: Words,
 ): StepPicture {
-  const laid = layPanel(panel, most * AMONG_WORDS, fabrics);
+  const laid = layPanel(panel, most * AMONG_WORDS, fabrics, WIDTHS);
   const [, first = "0", last = first] = NUMBER.exec(panel.number) ?? [];
   const used = new Set(panel.figures.flatMap(({ layers }) => layers.map(({ fabric }) => fabric)));
   // Textures go by the place of a fabric among all.

@@ -76,7 +76,6 @@ export const bench = {
 
   buy: {
     title: "What to buy",
-    forWhat: (uses: readonly string[]) => `For ${uses.join("; ")}`,
     spare: "spare after cutting",
     narrowest: "works down to",
     have: "from cloth to hand",
@@ -84,7 +83,6 @@ export const bench = {
     spoiledMore: (width: string, more: string) => `a spoiled ${width} strip: ${more} more`,
     none: "–",
     narrowestNote: "Works down to is the narrowest usable width at which the same amount is still enough.",
-    andMore: (count: number) => `and ${counted(count, "other use", "other uses")}`,
   },
 
   cutting: {

@@ -16,6 +16,11 @@ export const planning: WordsOf<PlanningFacts> = {
     };
   },
 
+  pieceLongerThanBolt: ({ piece, fabric, found }) => ({
+    message: `${piece} takes ${found.size} along the selvage of ${fabric}, more than a bolt of ${found.bolt} gives once its end is straightened.`,
+    hint: "Say how long a bolt is where you buy it, for example `bolt: 15 yd`, or `bolt: endless`; or join the piece from strips (`join: straight`).",
+  }),
+
   pieceJoined: ({ piece, fabric, lengths }) => {
     const [first, ...rest] = lengths.map(({ count, said }, i) =>
       i > 0 ? `${count} of ${said}` : `${counted(count, "length", "lengths")} of ${said}`,

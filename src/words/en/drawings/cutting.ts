@@ -85,12 +85,13 @@ export const cutting = {
   },
   lay: (
     name: string,
-    isBolt: boolean,
+    /** What is bought of it; empty where the title says it. */
+    length: string,
     alike: number,
     part: { n: number; of: number },
     isTrimmed: boolean,
   ) => {
-    const who = isBolt ? "Bolt" : `${capital(name)}${isTrimmed ? ", trimmed" : ""}`;
+    const who = `${capital(name)}${length === "" ? "" : `, ${length}`}${isTrimmed ? ", trimmed" : ""}`;
     const many = alike > 1 ? ` – ${alike} cut alike` : "";
     return part.of > 1 ? `${who}${many} – part ${part.n} of ${part.of}` : `${who}${many}`;
   },

@@ -62,6 +62,9 @@ export const sewing = {
     overhang: (length: string) => `${length} beyond the quilt`,
     up: "up of the print",
     binding: "Binding",
+    backingMade: (panels: number, size: string, overhang: string) =>
+      `Backing: ${panels === 1 ? "one piece" : `${counted(panels, "panel")}, each`} ${size}; dashed: the quilt, ${overhang} inside all round.`,
+    sleeve: (size: string) => `Sleeve on the back: ${size}, hemmed at both ends, sewn to a tube.`,
     join: (loss: string) => `Join: ends at right angles, sewn corner to corner, trimmed; takes ${loss}.`,
     straight: (loss: string) => `Join: end to end; takes ${loss}.`,
     stop: (seam: string) => `Corner: stop ${seam} from the edge.`,

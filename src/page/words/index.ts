@@ -1,0 +1,49 @@
+import {
+  english,
+  type Language,
+  languages,
+  languageWritten,
+  spokenLanguage,
+  type Words,
+  wordsFor,
+} from "../../planning.ts";
+import type { Wide } from "../../words/index.ts";
+import { words as german } from "./de/index.ts";
+import { words as englishPage } from "./en.ts";
+
+/** Every word of the page, in any language. */
+export type PageWords = Wide<typeof englishPage>;
+
+const PAGES: Readonly<Record<Language, PageWords>> = { en: englishPage, de: german };
+
+/** How lengths are written, for `formatMeasure` and in a ruler. */
+const LENGTHS = { en: {}, de: { decimal: "comma", language: "de" } } as const;
+
+/** The language that is spoken here, on the page as in a worker. */
+export let language: Language = "en";
+/** The page's own words in it. */
+export let words: PageWords = englishPage;
+/** The words of the program itself: of lists, drawings and books. */
+export let tongue: Words = english;
+/** How it writes lengths. */
+export let written: { decimal?: "comma"; language?: Language } = LENGTHS.en;
+
+const loaded = new Map<Language, Words>([["en", english]]);
+
+/** Loads every language: the page is one file, and they are in it. */
+export async function loadLanguages(): Promise<void> {
+  for (const each of Object.keys(languages) as Language[]) loaded.set(each, await wordsFor(each));
+}
+
+/** Speaks the language that a quilt's text asks for, else that of the browser; true where it is another than before. */
+export function speakFor(text: string): boolean {
+  const browser = typeof navigator === "undefined" ? "" : navigator.language;
+  const wanted = languageWritten(text) ?? spokenLanguage(browser) ?? "en";
+  const said = loaded.get(wanted);
+  if (wanted === language || said === undefined) return false;
+  language = wanted;
+  words = PAGES[wanted];
+  tongue = said;
+  written = LENGTHS[wanted];
+  return true;
+}

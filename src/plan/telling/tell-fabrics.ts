@@ -1,0 +1,88 @@
+import type { CutList } from "../../cutlist/types.ts";
+import {
+  noneFound,
+  notProven,
+  pieceLongerThanBolt,
+  pieceTooWide,
+  stockShort,
+  type Wanting,
+} from "../../diagnostics/planning.ts";
+import type { Diagnostic } from "../../diagnostics/types.ts";
+import { formatLength, formatMeasure, formatSize } from "../../length/format.ts";
+import { roomToMark } from "../../length/marks.ts";
+import type { Chosen } from "../choose-cut-lists.ts";
+import type { PlanSettings } from "../request.ts";
+import type { FabricPlan } from "../types.ts";
+
+/** With a bolt of any length only width can be what is missing; without one, cloth is. */
+export function tellMissing(
+  { cutList, problem, result }: Chosen,
+  wanting: Wanting | null,
+  stacked: boolean,
+  { ruler }: PlanSettings,
+): Diagnostic[] {
+  const { fabric, pieces } = cutList;
+  const missing = result.missing.map(({ item, count }) => ({ piece: pieces[item]!, count }));
+  const width = problem.roll?.width ?? null;
+  if (width === null) {
+    const said = missing.map(
+      ({ piece, count }) => `${count} of ${formatSize(piece.across, piece.along, ruler)} [${piece.letter}]`,
+    );
+    if (result.status === "none-found") return [noneFound(fabric.name, said, wanting, fabric.at)];
+    return [stockShort(fabric.name, said, wanting, fabric.at, stacked)];
+  }
+  if (result.status === "none-found") return [noneFound(fabric.name, [], wanting, fabric.at)];
+  return missing.map(({ piece }) => {
+    const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
+    return pieceTooWide(
+      {
+        piece: piece.label === "" ? piece.letter : piece.label,
+        fabric: fabric.name,
+        path: "",
+        at: fabric.at,
+      },
+      {
+        size: formatSize(piece.across, piece.along, ruler),
+        usable: formatLength(width, ruler),
+        over: formatLength(Math.max(0, least - width), ruler),
+        turnHelps: !piece.turnable && !piece.fullWidth && piece.along <= width,
+        lengthwiseHelps: false,
+      },
+    );
+  });
+}
+
+/** The longest piece of a fabric that no bolt holds. */
+export function tellTooLong({ cutList: { fabric, pieces } }: Chosen, { ruler }: PlanSettings): Diagnostic {
+  const least = (piece: CutList["pieces"][number]) =>
+    piece.turnable && !piece.fullWidth ? Math.min(piece.across, piece.along) : piece.along;
+  const [longest] = [...pieces].sort((a, b) => least(b) - least(a));
+  const piece = longest === undefined ? "" : longest.label || longest.letter;
+  const size = formatLength(longest === undefined ? 0 : least(longest), ruler);
+  const bolt = formatMeasure(fabric.bolt?.length ?? 0, fabric.sold.unit, { decimal: ruler.decimal });
+  return pieceLongerThanBolt({ piece, fabric: fabric.name, path: "", at: fabric.at }, { size, bolt });
+}
+
+/** What is not proved of the length of a fabric; nothing where all is. */
+export function tellUnproven(
+  plan: FabricPlan,
+  { result, least }: Chosen,
+  { ruler }: PlanSettings,
+): Diagnostic[] {
+  if (result.rollLength === least || plan.bound.lengthProven) return [];
+  // What is proved of shapes lies off the marks: a little less is proved as well.
+  const proved = formatLength(roomToMark(least, ruler), ruler);
+  return [notProven(plan.name, formatLength(plan.bound.used, ruler), proved)];
+}
+
+/** Where a bolt ends that the file says nothing of, for the fabrics of which it is of account. */
+export function boltsAssumed(
+  plans: readonly FabricPlan[],
+  chosen: readonly Chosen[],
+): PlanSettings["assumptions"] {
+  return plans.flatMap(({ name, purchase, sold }, i) => {
+    const { bolt } = chosen[i]!.cutList.fabric;
+    if (purchase?.lengths === undefined || bolt === undefined || bolt.told) return [];
+    return [{ fabric: name, of: { is: "bolt", length: bolt.length, unit: sold.unit } }];
+  });
+}
