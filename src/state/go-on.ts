@@ -24,7 +24,7 @@ import {
   sharedFor,
   USUAL_OPTIONS,
 } from "../pipeline.ts";
-import { type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
+import { boughtName, type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import {
   addEntry,
@@ -187,7 +187,7 @@ function offeredOf({ fabrics }: Plan, name: string, spec: Spec): FixedPiece[] {
   const said = spec.fabrics.find((fabric) => fabric.name === name)?.readyCut ?? [];
   const { stock = [] } = fabrics.find((fabric) => fabric.name === name) ?? {};
   return stock
-    .filter((kind) => kind.from === "shop" && !said.some((cut) => kind.name === `bought ${cut.name}`))
+    .filter((kind) => kind.from === "shop" && !said.some((cut) => kind.name === boughtName(cut.name)))
     .map(({ name: called, across, along, available, price }) => {
       return { name: called, across, along, available, from: "shop", price };
     });
