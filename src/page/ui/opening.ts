@@ -69,8 +69,8 @@ function takeWork(text: string): void {
     state.said.value = words.workAlone;
     return;
   }
-  sayOfWork(text, words.workOpened);
   state.region.value = "cut";
+  sayOfWork(text, words.workOpened);
 }
 
 export async function openFromDisk(): Promise<void> {

@@ -324,7 +324,10 @@ export function startPage(): void {
     state.said.value = "";
     window.scrollTo(0, 0);
   });
-  state.region.subscribe(() => window.scrollTo(0, 0));
+  state.region.subscribe(() => {
+    state.said.value = "";
+    window.scrollTo(0, 0);
+  });
   state.said.subscribe((sentence) => {
     spokenPlace.textContent = sentence;
   });
