@@ -62,7 +62,14 @@ export function choice<const T extends string>(
       ? { problem: words.commandLine.option.useOneOf(allowed.join(", ")) }
       : { value };
   };
-  return { flags, help: `${help}: ${allowed.join(" or ")}`, standard, absent: null, read, words: allowed };
+  return {
+    flags,
+    help: `${help}: ${words.commandLine.option.either(allowed)}`,
+    standard,
+    absent: null,
+    read,
+    words: allowed,
+  };
 }
 
 /** An option that takes a number above zero. */

@@ -107,7 +107,7 @@ function speak(ticks: Ticks, unit: LengthUnit, typeset: boolean): Spoken {
 }
 
 /** What a measure is called behind a number. */
-function nameOf(unit: LengthUnit, language: Language | undefined): string {
+export function measureName(unit: LengthUnit, language: Language | undefined): string {
   return unit === "in" ? writingOf(language).inch : unit;
 }
 
@@ -128,7 +128,7 @@ export function formatMeasure(ticks: Ticks, unit: LengthUnit, style: LengthStyle
   const spoken = speak(ticks, unit, style.typeset ?? false);
   const bare = style.unit === false && spoken.unit === unit;
   const number = marked(spoken.number, style.decimal);
-  return bare ? number : `${number} ${nameOf(spoken.unit, style.language)}`;
+  return bare ? number : `${number} ${measureName(spoken.unit, style.language)}`;
 }
 
 /** A length as the maker's ruler reads: `2 1/2 in`, `6.5 cm`; typeset `2½ in`. The ruler says the decimal mark. */
@@ -145,7 +145,7 @@ export function formatSize(across: Ticks, along: Ticks, ruler: Ruler, style: Len
     const spoken = speak(ticks, ruler.unit, typeset);
     return { ...spoken, number: marked(spoken.number, decimal) };
   };
-  const named = (unit: LengthUnit): string => nameOf(unit, style.language ?? ruler.language);
+  const named = (unit: LengthUnit): string => measureName(unit, style.language ?? ruler.language);
   const [first, second] = [say(across), say(along)];
   if (first.unit !== second.unit) {
     return `${first.number} ${named(first.unit)} ${by} ${second.number} ${named(second.unit)}`;

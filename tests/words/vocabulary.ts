@@ -49,7 +49,7 @@ export function withoutCode(text: string): string {
 
 /** The words of a text, in small letters: two letters at least, none that a figure or another sign cuts off. */
 export function wordsOf(text: string): string[] {
-  return (text.match(/[\p{L}]+(?:['’][\p{L}]+)?/gu) ?? [])
+  return (text.match(/[\p{L}]+(?:['’][\p{L}]+)?(?![\p{L}…])/gu) ?? [])
     .map((word) => word.toLowerCase())
     .filter((word) => word.length > 1);
 }

@@ -13,7 +13,7 @@ import { failWith, report } from "../report.ts";
 const take = (words: Words): Option<number | null> => ({
   flags: takes("--take", words.commandLine.values.number),
   help: words.commandLine.savings.writeTheFileWith,
-  standard: "none",
+  standard: words.commandLine.options.none,
   absent: null,
   read: (typed): Read<number> =>
     /^[1-9]\d{0,2}$/.test(typed.trim())

@@ -21,7 +21,11 @@ const count = (words: Words) =>
     words,
   );
 const note = (words: Words) =>
-  text(takes("--note", words.commandLine.values.text), words.commandLine.stash.aNoteKeptWith, "none");
+  text(
+    takes("--note", words.commandLine.values.text),
+    words.commandLine.stash.aNoteKeptWith,
+    words.commandLine.options.none,
+  );
 const steps = (words: Words) =>
   aboveZero(
     takes("--steps", words.commandLine.values.number),

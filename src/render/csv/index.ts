@@ -28,7 +28,7 @@ export function cutsCsv(plan: Plan, words: Words): string {
       piece.count,
       piece.fullWidth ? "WOF" : piece.nest?.spec != null ? "" : formatLength(piece.across, plan.ruler, bare),
       formatLength(piece.along, plan.ruler, bare),
-      piece.turnable ? "free" : "fixed",
+      words.tables.cuts.turn[piece.turnable ? "free" : "fixed"],
       words.tables.cuts.print[fabric.print.kind](fabric.print.axis),
       words.tables.cuts.cut[piece.cut],
       cutFurther(piece, plan, words),

@@ -1,3 +1,4 @@
+import { measureName } from "../../length/format.ts";
 import type { Ruler } from "../../length/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
 import type { Words } from "../../words/index.ts";
@@ -68,7 +69,11 @@ export function topScene(
     ...head.nodes,
     ...rulerAcross({ ...run, to: across, start: at.x, edge: at.y - 3 }, figures),
     ...rulerAlong({ ...run, to: down, start: at.y, edge: at.x - 3 }, figures, -1),
-    textIn(ruler.unit, { x: at.x - 34, y: at.y - 18, width: 24, height: 9 }, { size: 8.3, anchor: "end" }),
+    textIn(
+      measureName(ruler.unit, ruler.language),
+      { x: at.x - 34, y: at.y - 18, width: 24, height: 9 },
+      { size: 8.3, anchor: "end" },
+    ),
     ...patchNodes(top.patches, fabrics, at, { id: "patches", idPrefix }),
     ...outlineNodes(blocks, at, 0.9, "blocks"),
     ...outlineNodes([...borders, whole], at, 1.2, "borders"),

@@ -1,3 +1,4 @@
+import { measureName } from "../../length/format.ts";
 import type { Part } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { type Chunk, type ClothChunk, chunkHeight, type GapChunk } from "./chunks.ts";
@@ -274,7 +275,13 @@ export function drawPanel(
   };
   nodes.push(...rulerAcross(acrossRun, across));
   const unit = { x: LEFT - FIGURES - 2, y: clothTop - 18, width: FIGURES - 6, height: 9 };
-  nodes.push(textIn(frame.ruler.unit, unit, { size: 8.3, fill: QUIET_INK, anchor: "end" }));
+  nodes.push(
+    textIn(measureName(frame.ruler.unit, frame.ruler.language), unit, {
+      size: 8.3,
+      fill: QUIET_INK,
+      anchor: "end",
+    }),
+  );
   nodes.push(...directionMarks(frame, clothTop + 10, clothHeight - 10, words));
 
   let slice = 0;
@@ -306,6 +313,7 @@ export function drawPanel(
       run.flatMap((chunk) => chunk.parts),
       frame,
       toPage,
+      words,
     );
     over.push(...labelled.nodes);
     keyed.push(...labelled.keyed);

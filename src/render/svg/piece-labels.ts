@@ -1,5 +1,6 @@
 import type { Ticks } from "../../length/types.ts";
 import type { Part } from "../../plan/types.ts";
+import type { Words } from "../../words/index.ts";
 import { allParts } from "./cloth.ts";
 import type { Frame } from "./frame.ts";
 import { TICKS_PER_MM } from "./frame.ts";
@@ -146,9 +147,9 @@ function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) 
 }
 
 /** Says of an offcut worth keeping how big it is, where there is room. */
-function keepLabel(part: Part, frame: Frame, toPage: (part: Part) => Box): SceneNode[] {
+function keepLabel(part: Part, frame: Frame, toPage: (part: Part) => Box, words: Words): SceneNode[] {
   const size = spokenSize(part.across, part.along, frame.ruler);
-  const texts = fitWords(toPage(part), [`keep ${size}`, "keep"], 8.5);
+  const texts = fitWords(toPage(part), words.drawings.cutting.keep(size), 8.5);
   return texts.flatMap((text): SceneNode[] => {
     const box = boxOfText(text);
     const ground = { x: box.x - 2, y: box.y - 1, width: box.width + 4, height: box.height + 2 };
@@ -220,7 +221,12 @@ function leavesOutside(part: Part): Part[] {
 }
 
 /** Labels for everything drawn of `parts`. */
-export function labelPieces(parts: readonly Part[], frame: Frame, toPage: (part: Part) => Box): Labelled {
+export function labelPieces(
+  parts: readonly Part[],
+  frame: Frame,
+  toPage: (part: Part) => Box,
+  words: Words,
+): Labelled {
   const labelled: Labelled = { nodes: [], keyed: [] };
   const take = ({ nodes, keyed }: Labelled): void => {
     labelled.nodes.push(...nodes);
@@ -238,7 +244,7 @@ export function labelPieces(parts: readonly Part[], frame: Frame, toPage: (part:
     }
     for (const leaf of allParts(part)) {
       const isOffcut = leaf.parts.length === 0 && leaf.keep && leaf.role !== "uncut-end";
-      if (isOffcut) labelled.nodes.push(...keepLabel(leaf, frame, toPage));
+      if (isOffcut) labelled.nodes.push(...keepLabel(leaf, frame, toPage, words));
     }
   }
   return labelled;

@@ -1,5 +1,6 @@
 import type { Words } from "../types.ts";
 import { bladeCautions, estimates } from "./cautions.ts";
+import { clothName } from "./cloths.ts";
 import { counted, list, plural } from "./language.ts";
 import { wasteCauses } from "./waste.ts";
 
@@ -123,7 +124,7 @@ export const cutting: Words["cutting"] = {
   boughtBefore: (amounts) => `schon gekauft: ${list(amounts)}`,
   cutOf: (cut, count) => (cut === count ? "alles geschnitten" : `${cut} geschnitten, noch ${count - cut}`),
   putBy: "weggelegt",
-  readyCut: (count, name) => `${count} × ${name.replace(/^bought /, "")}`,
+  readyCut: (count, name) => `${count} × ${clothName(name.replace(/^bought /, ""))}`,
   together: (parts) => list(parts),
   weighedTitle: "Nach den genannten Preisen abgewogen",
   instead: ([taken = "", ...others]) => `${taken}, gegenüber ${list(others)}`,
@@ -141,7 +142,7 @@ export const cutting: Words["cutting"] = {
       alike === 1
         ? `einem ${another ? "weiteren " : ""}Stück`
         : `${alike} ${another ? "weiteren " : ""}Stücken`
-    } (${name})${isStrip ? ", schon zugeschnitten" : ""}${alike === 1 ? "" : ", alle gleich geschnitten"}${trimmed}:`,
+    } (${clothName(name)})${isStrip ? ", schon zugeschnitten" : ""}${alike === 1 ? "" : ", alle gleich geschnitten"}${trimmed}:`,
   trimmedFirst: (edge, size) => `, nachdem an jeder Kante ${edge} abgeschnitten sind, auf ${size}`,
   onBolt: "Vom Ballen:",
   onBoltOf: (number, length) => `Von Ballen ${number}, davon sind ${length} da:`,

@@ -1,4 +1,5 @@
 import type { Words } from "../types.ts";
+import { partName } from "./quilt/unit-names.ts";
 
 /** What the columns of the cut list say of a bag besides its size. The diagonal lies as the cloth does. */
 export const cutsTable: Words["tables"]["cuts"] = {
@@ -22,6 +23,7 @@ export const cutsTable: Words["tables"]["cuts"] = {
     "one-way": (axis) => (axis === "along" ? "Motiv nach oben" : "Motiv nach rechts"),
     "two-way": (axis) => (axis === "along" ? "verläuft längs" : "verläuft quer"),
   },
+  turn: { free: "beliebig", fixed: "fest" },
   cut: { strips: "in Streifen", lengthwise: "längs", either: "beides möglich" },
   subcut: {
     none: "",
@@ -78,7 +80,7 @@ export const unitsTable: Words["tables"]["units"] = {
   },
   heads: ["oben", "rechts oben", "rechts", "rechts unten", "unten", "links unten", "links", "links oben"],
   faceDown: (heads) => `${heads}, von links gesehen`,
-  inSet: (role) => `Set: ${role}`,
+  inSet: (role) => `Set: ${partName(role)}`,
   strip: (set, number) => `Streifenset ${set}, Streifen ${number}`,
   segments: (count, width, high) => `${count} Abschnitte ${width}, ${high} hoch`,
 };

@@ -23,6 +23,7 @@ export const cutsTable = {
     "one-way": (axis: "along" | "across") => (axis === "along" ? "heads up" : "heads to the right"),
     "two-way": (axis: "along" | "across") => (axis === "along" ? "runs along" : "runs across"),
   },
+  turn: { free: "free", fixed: "fixed" },
   cut: { strips: "strips", lengthwise: "lengthwise", either: "either way" },
   subcut: {
     none: "",

@@ -216,7 +216,10 @@ export function unitStepsScenes(
   const name = cleanText(top.name);
   const idOf = (page: number): string => `steps-${page + 1}-`;
   const facts = [
-    { caption: "Units", value: String(making.units.filter(({ steps }) => steps.length > 0).length) },
+    {
+      caption: words.drawings.unitSheet.over,
+      value: String(making.units.filter(({ steps }) => steps.length > 0).length),
+    },
   ];
   const used = new Set(
     making.units.filter(({ steps }) => steps.length > 0).flatMap(({ fabrics: own }) => Object.values(own)),

@@ -1,6 +1,7 @@
 import type { Words } from "../../types.ts";
 
 export const options: Words["commandLine"]["options"] = {
+  none: "keine",
   printTheResultAs: "das Ergebnis als JSON ausgeben, für andere Programme",
   howStripsMayBe: "wie Streifen geschnitten werden dürfen",
   asTheFileSays: "wie in der Datei, sonst strips-2",

@@ -22,7 +22,7 @@ ${value}\n`,
     "Führt eine Tabelle, die sich auch in der Tabellenkalkulation öffnet: fabric, width, length, how many, note. Die Maße sind die nutzbaren, Breite quer zum Stoff, Länge entlang der Webkante. `show` zeigt sie; `add STOFF MASS` legt Stoff dazu; `take PLAN` nimmt heraus, was ein mit --stash gemachter Plan verwendet, und legt lohnende Reste hinein; `suits DATEI` sagt, welche Stoffe eines Quilts der Vorrat deckt; `undo` nimmt die letzte Änderung von add oder take zurück, bis zu neun. Die Tabelle wird ganz geändert oder gar nicht, und die von vorher bleibt daneben als .bak.",
   forAddFabricAnd:
     'bei add: Stoff und Maß, "21 x 18 in", "fat quarter", "1/2 yd" oder "WOF x 20 in"; bei take: plan.json',
-  errorStashHasNo: (action, value) => `Fehler: stash kennt kein "${action}". Möglich: ${value}.\n`,
+  errorStashHasNo: (action, value) => `Fehler: stash kennt kein "${action}". Möglich: \`${value}\`.\n`,
   noMoreWords: "keine weiteren Wörter",
   errorStashTakesSee: (action, wanted) =>
     `Fehler: stash ${action} nimmt ${wanted}. Siehe: crossgrain stash --help\n`,

@@ -1,5 +1,6 @@
 import type { Words } from "../../types.ts";
 import { bladeCautions, estimates } from "../cautions.ts";
+import { clothName } from "../cloths.ts";
 import { capital, counted } from "../language.ts";
 import { wasteCauses } from "../waste.ts";
 
@@ -59,6 +60,7 @@ export const cutting: Words["drawings"]["cutting"] = {
       `+${count}`,
     ];
   },
+  keep: (size) => [`Rest ${size}`, "Rest"],
   uncutGap: ["kürzer gezeichnet, als es ist", "gekürzt"],
   described: (buy, strips, pieces, sizes) =>
     `${buy === null ? "Nichts zu kaufen." : `Zu kaufen: ${buy}.`} ${counted(strips, "Streifen", "Streifen")} und ${counted(pieces, "Teil", "Teile")}: ` +
@@ -80,7 +82,7 @@ export const cutting: Words["drawings"]["cutting"] = {
     key: "Buchstabe von Teilen, die zu klein dafür sind",
   },
   lay: (name, length, alike, part, isTrimmed) => {
-    const who = `${capital(name)}${length === "" ? "" : `, ${length}`}${isTrimmed ? ", beschnitten" : ""}`;
+    const who = `${capital(clothName(name))}${length === "" ? "" : `, ${length}`}${isTrimmed ? ", beschnitten" : ""}`;
     const many = alike > 1 ? ` – ${alike} gleich geschnitten` : "";
     return part.of > 1 ? `${who}${many} – Teil ${part.n} von ${part.of}` : `${who}${many}`;
   },

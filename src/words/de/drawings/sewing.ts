@@ -11,6 +11,7 @@ export const sewing: Words["drawings"]["sewing"] = {
       "Eng beieinander: zuerst genäht. Weit auseinander: zuletzt genäht. Die Nummern sind die des Textes; bei vier Einheiten um eine die Reihenfolge.",
     block: (name, count, size) => `${name}: ${count} nähen, ${size}`,
     described: (blocks) => `${counted(blocks, "Block", "Blöcke")}, auseinandergerückt, wie genäht wird.`,
+    pressedSo: "so gebügelt",
     oneDescribed: (name) =>
       `${name}, auseinandergerückt, wie genäht wird, und wie die Nähte gebügelt werden.`,
   },

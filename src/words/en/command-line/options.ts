@@ -1,4 +1,5 @@
 export const options = {
+  none: "none",
   printTheResultAs: "print the result as JSON, for other programs",
   howStripsMayBe: "how strips may be cut",
   asTheFileSays: "as the file says, else strips-2",

@@ -61,6 +61,8 @@ export const cutting = {
       `+${count}`,
     ];
   },
+  /** On an offcut worth keeping, longest first. */
+  keep: (size: string) => [`keep ${size}`, "keep"],
   uncutGap: ["drawn shorter than it is", "shortened"],
   /** One sentence for people who hear the drawing. */
   described: (buy: string | null, strips: number, pieces: number, sizes: readonly string[]) =>
