@@ -47,7 +47,7 @@ const WHOLE: Readonly<Record<WholeQuilt, string>> = {
   "printed-squares": "gedruckte Kästchen",
   seam: "Nahtzugabe",
   oversize: "Zugabe zum Beschneiden",
-  "straighten-sets": "Begradigen jedes Streifensatzes",
+  "straighten-sets": "Begradigen jedes Streifensets",
   sashing: "Zwischenstreifen",
   "binding-width": "Streifen der Einfassung",
   "binding-extra": "Zugabe der Einfassung",

@@ -20,7 +20,7 @@ export const AXES = { across: "Spalten", down: "Zeilen" } as const;
 
 const PAIRS = { sides: "Seiten", ends: "Enden" } as const;
 const EDGES = { left: "linken", upper: "oberen" } as const;
-const PLACES = { sash: "Der Zwischenstreifen", cornerstone: "Der Eckstein" } as const;
+const PLACES = { sash: "Der Zwischenstreifen", cornerstone: "Das Eckquadrat" } as const;
 
 const by = ({ across, down }: { across: SpokenLength; down: SpokenLength }): string =>
   `${length(across)} mal ${length(down)}`;
@@ -144,7 +144,7 @@ export function sumFault(fault: SumFault): Said {
       };
     case "sashes-without-cornerstones":
       return {
-        message: "Zwischenstreifen aus einem Block brauchen Ecksteine, wo sie sich kreuzen.",
+        message: "Zwischenstreifen aus einem Block brauchen Eckquadrate, wo sie sich kreuzen.",
         hint: "`cornerstones:` mit einem Stoff oder einem Block hinzufügen.",
       };
   }

@@ -4,7 +4,7 @@ import type { Ruler } from "../../../length/types.ts";
 import type { Words } from "../../types.ts";
 import { methodName, partName, unitName, unitTold } from "./unit-names.ts";
 
-const FILLED = { sashes: "Zwischenstreifen", cornerstones: "Ecksteine" } as const;
+const FILLED = { sashes: "Zwischenstreifen", cornerstones: "Eckquadrate" } as const;
 const PER = { unit: "Einheit", motif: "Motiv", block: "Block", row: "Reihe" } as const;
 const FOLD = { single: "einfacher", double: "doppelter" } as const;
 

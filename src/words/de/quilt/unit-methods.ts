@@ -140,7 +140,7 @@ const METHODS: Readonly<Record<UnitName, Partial<Record<MethodName, MethodTold>>
   },
   "four-patch": {
     "strip sets": {
-      summary: "ein Streifensatz, jedes zweite Segment halb gedreht",
+      summary: "ein Streifenset, jedes zweite Segment halb gedreht",
       sources: [
         "hergeleitet: Streifen und Segmente halbes fertiges Maß + 2 Nahtzugaben",
         "Orchard Lane, American Patchwork & Quilting, 2014: 4 1/2 in segments for an 8 in block",
@@ -160,7 +160,7 @@ const METHODS: Readonly<Record<UnitName, Partial<Record<MethodName, MethodTold>>
   },
   "nine-patch": {
     "strip sets": {
-      summary: "zwei Streifensätze: zwei Segmente vom einen, eines vom anderen",
+      summary: "zwei Streifensets: zwei Segmente vom einen, eines vom anderen",
       sources: [
         "hergeleitet: Streifen und Segmente ein Drittel des fertigen Maßes + 2 Nahtzugaben",
         "Summer Salsa, American Patchwork & Quilting, 2014: 2 1/2 in strips and segments for a 6 in block",

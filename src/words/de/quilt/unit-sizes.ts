@@ -82,7 +82,7 @@ const SUBCUT = {
 
 /** Cut sizes of a unit, by its methods. */
 export const unitSizes: Words["unitSizes"] = {
-  part: ({ part, set }) => (set === null ? partName(part) : `${partName(part)}, Satz ${set}`),
+  part: ({ part, set }) => (set === null ? partName(part) : `${partName(part)}, Streifenset ${set}`),
   size: ({ across, along }, ruler) =>
     across === null ? `Streifen, ${formatCut(along, ruler)} breit` : formatCutSize(across, along, ruler),
   further: (piece, ruler) => {
