@@ -3,7 +3,7 @@ import { factUnreadable } from "../diagnostics/work.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { readFact } from "./read-fact.ts";
 import type { Fact } from "./work-types.ts";
-import { choice, count, leaf, length, refuse, size, words } from "./written.ts";
+import { choice, count, leaf, length, readCount, refuse, size, words } from "./written.ts";
 
 /** What the file of the work is called, beside plan.json. */
 export const WORK_NAME = "work.yaml";
@@ -43,6 +43,19 @@ export function workSchema(unit: LengthUnit) {
       unit,
       { description: "usable width tried on every bolt", example: "41 in" },
       true,
+    ).optional(),
+    bolt: length(
+      unit,
+      { description: "where every bolt was taken to end", example: "12 yd" },
+      true,
+    ).optional(),
+    ruler: choice(["in", "cm"], "ruler that the quilt was restated for", "cm").optional(),
+    budget: leaf(
+      { description: "seconds that each fabric was searched at most", example: 60 },
+      (written, context): number => {
+        const seconds = Number(written);
+        return Number.isFinite(seconds) && seconds > 0 ? seconds : readCount(written, context);
+      },
     ).optional(),
     cloth: z
       .array(cloth)
