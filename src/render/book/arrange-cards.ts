@@ -10,7 +10,7 @@ import { COLUMNS, cardHigh, columnsFor, GAP, pictureRows } from "./measure.ts";
 const WORDS = [6, 8, 10, 12, 16] as const;
 
 /** Points above which a row of cards is better two. */
-const TALL = 190;
+const TALL = 260;
 
 interface Formed {
   form: CardForm;

@@ -48,8 +48,12 @@ function sizeRules({ sections, coverHigh }: LaidBook): string {
 
 const TICKED: ReadonlySet<string> = new Set(["steps", "beside", "heading"]);
 
+/** Classes of what begins a page, or stands close to what is above it. */
+const placing = ({ fresh, close }: { fresh: boolean; close: boolean }): string =>
+  fresh ? "fresh" : close ? "close" : "";
+
 function sectionMarkup(section: LaidSection, ticked: boolean, words: Words): Markup {
-  const { id, title, over, swatch, fresh } = section;
+  const { id, title, over, swatch } = section;
   // Drawings have titles with ids of their own.
   const heading = `${id}-heading`;
   const counted =
@@ -62,7 +66,7 @@ function sectionMarkup(section: LaidSection, ticked: boolean, words: Words): Mar
     {
       id,
       "aria-labelledby": heading,
-      class: fresh ? "fresh" : null,
+      class: placing(section) || null,
     },
     element(
       "div",
@@ -71,11 +75,11 @@ function sectionMarkup(section: LaidSection, ticked: boolean, words: Words): Mar
       element("h2", { id: heading }, swatch === null ? null : swatchMark(swatch), element("bdi", {}, title)),
       counted ? progressMark(words) : null,
     ),
-    section.blocks.map(({ block, fresh: begins }, i) =>
+    section.blocks.map((laid, i) =>
       element(
         "div",
-        { class: begins ? `part-of of-${block.kind} fresh` : `part-of of-${block.kind}` },
-        blockMarkup(block, blockId(id, i), ticked, words),
+        { class: `part-of of-${laid.block.kind} ${placing(laid)}`.trim() },
+        blockMarkup(laid.block, blockId(id, i), ticked, words),
       ),
     ),
   );

@@ -13,6 +13,8 @@ export interface LaidBlock {
   height: number;
   /** Points above it, none at the top of a page. */
   gap: number;
+  /** Stands closer to what is above, on a page that is tight. */
+  close: boolean;
   /** Of a drawing: points to its own unit. */
   scale: number;
 }
@@ -21,6 +23,8 @@ export interface LaidSection extends Omit<Section, "blocks"> {
   /** Its title begins a page. */
   fresh: boolean;
   gap: number;
+  /** Stands closer to what is above, on a page that is tight. */
+  close: boolean;
   head: number;
   blocks: LaidBlock[];
 }
@@ -71,7 +75,7 @@ function atomsOf(sections: readonly Broken[]): Atom[] {
   return sections.flatMap(({ blocks }, section) => {
     // Texts that open a section stand on the page of what they open.
     const found = blocks.findIndex(({ block }) => block.kind !== "text");
-    const leading = found < 0 ? 0 : found;
+    const leading = Math.max(found, 0);
     return blocks.flatMap(({ block, parts }, b) => {
       const count = parts?.parts ?? 1;
       const head = isHead(block, b, leading) && b < blocks.length - 1;
@@ -119,13 +123,17 @@ function placedOn(sections: readonly Broken[], atoms: readonly Atom[], empty: bo
   return placed;
 }
 
+/** A gap as it is on a tight page. */
+const closer = (gap: number): number =>
+  gap === GAP.section ? GAP.closeSection : gap === GAP.block ? GAP.closeBlock : gap;
+
 /** The height of a page with its drawings at their smallest, usual and largest. */
 function heightsOf(placed: readonly Placed[]): { least: number; usual: number; most: number } {
   const found = { least: 0, usual: 0, most: 0 };
   for (const { head, gap, standing } of placed) {
     const { height = 0, stretch } = standing ?? {};
     found.usual += head + gap + height;
-    found.least += head + gap + (stretch === undefined ? height : stretch.high * stretch.least);
+    found.least += head + closer(gap) + (stretch === undefined ? height : stretch.high * stretch.least);
     found.most += head + gap + (stretch === undefined ? height : stretch.high * stretch.most);
   }
   return found;
@@ -136,6 +144,15 @@ const AMPLE_PAGE = 0.9;
 
 /** Standings of a page with its drawings set so that they fill the room, or what of it looks full. */
 function setIn(placed: readonly Placed[], room: number): Placed[] {
+  if (heightsOf(placed).usual <= room + 0.01) return scaledIn(placed, room);
+  return scaledIn(
+    placed.map((each) => ({ ...each, gap: closer(each.gap) })),
+    room,
+  );
+}
+
+/** The same with its gaps as they are. */
+function scaledIn(placed: readonly Placed[], room: number): Placed[] {
   const { least, usual, most } = heightsOf(placed);
   const wanted = usual > room ? room : Math.max(usual, Math.min(most, room * AMPLE_PAGE));
   const [low, high] = usual > wanted ? [least, usual] : [usual, most];
@@ -184,6 +201,7 @@ function laidWith(book: Book, sections: readonly Broken[], cover: number): LaidB
       ...own,
       fresh: false,
       gap: 0,
+      close: false,
       head,
       blocks: [],
     }),
@@ -197,7 +215,14 @@ function laidWith(book: Book, sections: readonly Broken[], cover: number): LaidB
       const { section, block } = own[0];
       const full = sections[section]?.blocks[block]?.block;
       if (full !== undefined)
-        laid[section]?.blocks.push({ block: full, fresh: true, height: LEAF.height, gap: 0, scale: 0.75 });
+        laid[section]?.blocks.push({
+          block: full,
+          fresh: true,
+          height: LEAF.height,
+          gap: 0,
+          close: false,
+          scale: 0.75,
+        });
       fill.push(1);
       from = end;
       continue;
@@ -207,10 +232,11 @@ function laidWith(book: Book, sections: readonly Broken[], cover: number): LaidB
       const to = laid[section];
       if (to === undefined) continue;
       const begins = i === 0 && fresh;
-      if (standing === null) Object.assign(to, { fresh: begins, gap, head });
+      const close = gap === GAP.closeBlock || gap === GAP.closeSection;
+      if (standing === null) Object.assign(to, { fresh: begins, gap, close, head });
       else {
         const { block, height, scale } = standing;
-        to.blocks.push({ block, fresh: begins, height, gap, scale });
+        to.blocks.push({ block, fresh: begins, height, gap, close, scale });
       }
     }
     const { usual } = heightsOf(placed);

@@ -32,6 +32,8 @@ export const PRINT_STYLE = `
   h2 .swatch { width: 14pt; height: 14pt; margin-right: 8pt; vertical-align: -2pt; }
   h3 { ${set(TYPE.heading)} margin: 0 0 2pt; }
   .part-of { margin-top: ${GAP.block}pt; }
+  .part-of.close { margin-top: ${GAP.closeBlock}pt; }
+  section.close { margin-top: ${GAP.closeSection}pt; }
   .section-head + .part-of { margin-top: 0; }
   .lead { ${set(TYPE.lead)} max-width: none; }
   .quiet { ${set(TYPE.small)} max-width: none; margin: 0; }
@@ -110,8 +112,10 @@ ${columnRules()}
   .label .fabric { ${set(TYPE.small)} -webkit-line-clamp: 2; }
   .label .size, .label .amount { display: inline; }
   .label .use { font-size: 6.4pt; line-height: 7.8pt; -webkit-line-clamp: 2; }
+  .label .use.more { display: none; }
   .terms { display: block; columns: 3; column-gap: ${GAP.column}pt; ${set(TYPE.small)} }
-  .terms > div { break-inside: avoid; padding-bottom: 4pt; }
+  .terms > div { break-inside: avoid; padding-bottom: 3pt; }
+  .terms dt, .terms dd { display: inline; }
   thead { display: table-header-group; }
 }
 `;

@@ -81,7 +81,7 @@ function drawCover(sheet: Sheet, book: LaidBook): void {
     });
   const facts = { kind: "facts", facts: book.cover.facts } as const;
   sheet.y = y + 6;
-  drawBlock(sheet, { block: facts, fresh: false, gap: 0, height: 0, scale: 1 }, false);
+  drawBlock(sheet, { block: facts, fresh: false, gap: 0, close: false, height: 0, scale: 1 }, false);
   const rows = Math.ceil(book.cover.facts.length / 4);
   y = sheet.y + rows * 34;
   aside(sheet, () => rule(sheet, { ...wide, y }, true));

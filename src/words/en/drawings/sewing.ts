@@ -10,6 +10,7 @@ export const sewing = {
       "Close together: sewn first. Wide apart: sewn last. Numbers are those of the text; of four units round one, the order.",
     block: (name: string, count: number, size: string) => `${name}: make ${count}, ${size}`,
     described: (blocks: number) => `${counted(blocks, "block")} set apart as they are joined.`,
+    pressedSo: "pressed so",
     oneDescribed: (name: string) => `${name} set apart as it is joined, and the way its seams are pressed.`,
   },
   assembly: {
@@ -62,6 +63,9 @@ export const sewing = {
     overhang: (length: string) => `${length} beyond the quilt`,
     up: "up of the print",
     binding: "Binding",
+    backingMade: (panels: number, size: string, overhang: string) =>
+      `Backing: ${panels === 1 ? "one piece" : `${counted(panels, "panel")}, each`} ${size}; dashed: the quilt, ${overhang} inside all round.`,
+    sleeve: (size: string) => `Sleeve on the back: ${size}, hemmed at both ends, sewn to a tube.`,
     join: (loss: string) => `Join: ends at right angles, sewn corner to corner, trimmed; takes ${loss}.`,
     straight: (loss: string) => `Join: end to end; takes ${loss}.`,
     stop: (seam: string) => `Corner: stop ${seam} from the edge.`,
