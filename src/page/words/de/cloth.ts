@@ -75,6 +75,7 @@ export const clothWords: Wide<typeof english> = {
   drawerCount: "Anzahl",
   drawerSizeExample: "50 x 55 cm",
   drawerAdded: (fabric, size) => `Im Vorrat: ${fabric}, ${size}.`,
+  drawerTakeOne: "eines herausnehmen",
   drawerTake: (fabric, size) => `${fabric}, ${size}, herausnehmen`,
   drawerTook: (fabric, size) => `Herausgenommen: ${fabric}, ${size}.`,
   drawerBack: "Zurücklegen",
