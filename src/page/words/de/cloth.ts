@@ -41,7 +41,7 @@ export const clothWords: Wide<typeof english> = {
   boxAcross: "Kasten quer",
   boxDown: "Kasten hoch",
   repeatIs: "Das ist der Rapport",
-  repeatField: "das Muster kommt wieder alle",
+  repeatField: "Rapport",
   repeatExample: "15 x 20 cm",
   repeatWrong: (wish) => `„${wish}“ ist kein Rapport. Zum Beispiel: 15 x 20 cm, quer und längs.`,
   repeatSaid: (name, size) => `${name} wiederholt sich alle ${size}.`,
