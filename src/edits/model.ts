@@ -105,11 +105,8 @@ export interface SashingModel {
   ring: boolean;
 }
 
-/** How blocks are set, in the words of the file. */
-export type Layout = "straight" | typeof ON_POINT;
-
 export interface SettingModel {
-  layout: Layout;
+  layout: "straight" | typeof ON_POINT;
   /** Blocks as they stand, the drawing repeated to fill. */
   rows: PlacedModel[][];
   filled: boolean;

@@ -201,12 +201,12 @@ describe.skipIf(CHROMIUM === null || !ALL)("fabric by its photo, and the drawer"
       await press(page, "Undo");
       expect(await page.locator(".photobox").count()).toBe(1);
       // What is typed as a repeat is what the file says, and the photo is laid so.
-      await page.getByLabel("repeat").fill("6 x 8 in");
-      await page.getByLabel("repeat").press("Enter");
+      await page.getByLabel("its print comes again every").fill("6 x 8 in");
+      await page.getByLabel("its print comes again every").press("Enter");
       for (const [i, side] of (await tile(page)).entries())
         expect(side).toBeCloseTo(i === 0 ? 152.4 : 203.2, 3);
-      await page.getByLabel("repeat").fill("large");
-      await page.getByLabel("repeat").press("Enter");
+      await page.getByLabel("its print comes again every").fill("large");
+      await page.getByLabel("its print comes again every").press("Enter");
       await heard(page, "“large” is no repeat. For example: 6 x 8 in, across and along.");
       expect(faultsOf(page)).toEqual([]);
       await page.context().close();

@@ -281,9 +281,14 @@ export function PrintLeaf({ fabric }: { fabric: FabricModel }) {
           ))}
         </Group>
       )}
+      {photo === null ? <Repeat fabric={fabric} photo={null} /> : null}
       <h3>{said.photo}</h3>
-      {photo === null ? null : <Seen fabric={fabric} photo={photo} />}
-      <Repeat fabric={fabric} photo={photo} />
+      {photo === null ? null : (
+        <>
+          <Seen fabric={fabric} photo={photo} />
+          <Repeat fabric={fabric} photo={photo} />
+        </>
+      )}
       <div class="row">
         <Label onClick={() => void choose()}>{photo === null ? said.takePhoto : said.otherPhoto}</Label>
         {photo === null ? null : <Label onClick={() => dropPhoto(fabric)}>{said.dropPhoto}</Label>}

@@ -35,7 +35,7 @@ export const clothWords = {
   boxAcross: "box across",
   boxDown: "box down",
   repeatIs: "This is its repeat",
-  repeatField: "repeat",
+  repeatField: "its print comes again every",
   repeatExample: "6 x 8 in",
   repeatWrong: (wish: string) => `“${wish}” is no repeat. For example: 6 x 8 in, across and along.`,
   repeatSaid: (name: string, size: string) => `${name} repeats every ${size}.`,
