@@ -76,8 +76,8 @@ export async function plannedAs(
     prefer: asked.prefer ?? before.prefer,
     thorough: asked.thorough || before.thorough,
     fatQuarters: asked.fatQuarters || before.fatQuarters,
-    width: valueOf(width) ?? before.width,
-    bolt: valueOf(ends) ?? before.bolt,
+    width: measureIn(width) ?? before.width,
+    bolt: measureIn(ends) ?? before.bolt,
     ruler: asked.ruler ?? before.ruler,
     budget: asked.budget ?? before.budget,
     cloth: stash === null ? before.cloth : cloth,
@@ -85,7 +85,7 @@ export async function plannedAs(
   return { value: planned, diagnostics: [] };
 }
 
-function valueOf(read: { value: number } | { problem: string } | null): number | null {
+function measureIn(read: { value: number } | { problem: string } | null): number | null {
   return read !== null && "value" in read ? read.value : null;
 }
 
@@ -109,8 +109,8 @@ export async function recordedAs(
     ["--prefer", asked.prefer !== null && asked.prefer !== planned.prefer],
     ["--thorough", asked.thorough && !planned.thorough],
     ["--fat-quarters", asked.fatQuarters && !planned.fatQuarters],
-    ["--width", width !== null && valueOf(width) !== planned.width],
-    ["--bolt", ends !== null && valueOf(ends) !== planned.bolt],
+    ["--width", width !== null && measureIn(width) !== planned.width],
+    ["--bolt", ends !== null && measureIn(ends) !== planned.bolt],
     ["--ruler", asked.ruler !== null && asked.ruler !== planned.ruler],
     ["--budget", asked.budget !== null && asked.budget !== planned.budget],
     ["--stash", asked.stash !== null && planned.cloth.length === 0],

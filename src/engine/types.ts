@@ -211,7 +211,7 @@ export interface SearchLimits {
    * desktop. A search that ends by it gives the same answer everywhere.
    */
   effort?: number;
-  /** Milliseconds by the clock on the wall after which the best so far is returned. */
+  /** Milliseconds after which the best so far is returned: by the clock on the wall, beside `effort` of processor time. */
   budget?: number;
   /** Asked now and then; true ends the search with the best so far. */
   shouldStop?: () => boolean;
