@@ -27,6 +27,13 @@ function planOf(text: string, options: Partial<PlanOptions> = {}): Promise<Outco
   );
 }
 
+/** The plan of the first fabric of a trial as it is cut in the end. */
+async function fabricEased(text: string, prefer: PlanOptions["prefer"]): Promise<FabricPlan> {
+  const { value } = await planQuilt(text, "trial.yaml", { ...USUAL_OPTIONS, prefer }, quickSolve(solveHere));
+  if (value === null) throw new Error("no plan");
+  return value.fabrics[0]!;
+}
+
 /** The plan of one fabric of a trial; it has passed its audit. */
 async function fabricOf(text: string, name: string, options: Partial<PlanOptions> = {}): Promise<FabricPlan> {
   const { value } = await planOf(text, options);
@@ -36,6 +43,25 @@ async function fabricOf(text: string, name: string, options: Partial<PlanOptions
   if (found === undefined) throw new Error(`no ${name}`);
   return found;
 }
+
+describe("work at the mat", () => {
+  // Four strips of 3 1/2 in and eight of 2 1/2 in take 34 of the 35 in that a yard gives: two settings for strips, no trim.
+  test("is least within a purchase, and the shortest length only where it is asked for", async () => {
+    const dusk = await fabricEased(textOf("leftovers-as-cut"), null);
+    expect(dusk.purchase?.text).toBe("1 yd");
+    const strips = dusk.steps.filter(({ kind }) => kind === "strips");
+    expect(strips.map(({ count, width }) => [count, width / IN]).sort()).toEqual([
+      [2, 3.5],
+      [2, 3.5],
+      [4, 2.5],
+      [4, 2.5],
+    ]);
+    expect(strips.flatMap(({ subcuts }) => subcuts).every(({ how }) => how === "whole")).toBe(true);
+    const sparing = await fabricEased(textOf("leftovers-as-cut"), "sparing");
+    expect(sparing.purchase?.text).toBe("1 yd");
+    expect(sparing.bound.used).toBeLessThan(dusk.bound.used);
+  });
+});
 
 describe("leftovers", () => {
   // What the steps leave: the rest of a strip is trimmed to 2 1/2 in before its last pieces are cut from it.
@@ -208,7 +234,9 @@ describe("joined borders", () => {
   test("a border that is to fit is cut in one width all round, from one run, and told so", async () => {
     const { value } = await planOf(textOf("fitted-border"));
     const leaf = value?.fabrics.find(({ name }) => name === "leaf");
-    const spacer = leaf?.pieces.filter(({ uses }) => uses.some(({ text }) => text.startsWith("spacer")));
+    const spacer = leaf?.pieces.filter(({ uses }) =>
+      uses.some(({ purpose }) => JSON.stringify(purpose).includes('"spacer"')),
+    );
     // derived geometry: sides of 45 root 2 + 1/2, up to 64 1/4; the top between them of 36 root 2 + 1/2 and twice the
     // 1 5/8 that the spacer is wide until it is trimmed, up to 54 3/4; two of each.
     expect(spacer).toMatchObject([{ count: 6, along: 2.125 * IN, joined: { length: 238 * IN } }]);
@@ -231,7 +259,12 @@ borders: [{ fabric: moss, width: 3 }]
 `,
       "moss",
     );
-    const sides = fabric.pieces.findIndex(({ uses }) => uses.some(({ text }) => text === "border 1, sides"));
+    const sides = fabric.pieces.findIndex(({ uses }) =>
+      uses.some(
+        ({ purpose }) =>
+          purpose.for === "border" && purpose.border === "border 1" && purpose.pair === "sides",
+      ),
+    );
     const cut = fabric.lays
       .flatMap(({ root }) => [...everyPart(root)])
       .filter(({ piece }) => piece === sides)

@@ -4,7 +4,7 @@ import { bolt, fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
-import { inWords, text, toggle } from "../option.ts";
+import { inWords, takes, text, toggle } from "../option.ts";
 import { budget, json, prefer, ruler, style, thorough } from "../options.ts";
 import { optionsOf, type PlanningValues, planFile, poolOf, type Wanted } from "../planning.ts";
 import { startProgress } from "../progress.ts";
@@ -12,7 +12,11 @@ import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
 const sizes = (words: Words) =>
-  text("--sizes <sizes>", words.commandLine.buy.oneTableForSeveral, words.commandLine.buy.theSizeOfThe);
+  text(
+    takes("--sizes", words.commandLine.values.sizes),
+    words.commandLine.buy.oneTableForSeveral,
+    words.commandLine.buy.theSizeOfThe,
+  );
 
 const csv = (words: Words) => toggle("--csv", words.commandLine.buy.printTheListOr);
 
@@ -80,11 +84,7 @@ export const buy = (words: Words) =>
       sizes,
       csv,
     }),
-    examples: [
-      "new blocks > my-quilt.yaml",
-      "buy my-quilt.yaml",
-      'buy my-quilt.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
-    ],
+    examples: words.commandLine.buy.examples,
     async run([file = ""], values, io) {
       if (values.sizes !== null) {
         const { stash: drawer, fatQuarters: quarters, kits: many, usable: width, ruler: marks } = values;

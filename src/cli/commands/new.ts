@@ -14,7 +14,7 @@ export const newFile = (words: Words) =>
     about: words.commandLine.newFile.printsTheFileSo,
     arguments: [{ name: "[kind]", help: words.commandLine.newFile.blocksOnPointSampler, words: KINDS }],
     options: {},
-    examples: ["new", "new blocks > my-quilt.yaml", "schema > crossgrain.schema.json"],
+    examples: words.commandLine.newFile.examples,
     async run([kind], _values, io) {
       const { starters } = io.words;
       if (kind === undefined) {

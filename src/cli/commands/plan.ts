@@ -8,7 +8,7 @@ import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { comparisonOf } from "../comparing.ts";
 import { realDisk } from "../disk.ts";
-import { inWords, text } from "../option.ts";
+import { inWords, takes, text } from "../option.ts";
 import {
   budget,
   compared,
@@ -29,9 +29,14 @@ import {
 import { patternFor } from "../pattern.ts";
 import { planFile } from "../planning.ts";
 import { failWith, report } from "../report.ts";
+import { askedWith } from "../work-file.ts";
 
 const sizes = (words: Words) =>
-  text("--sizes <sizes>", words.commandLine.plan.sizesOfThePattern, words.commandLine.plan.sizesInTheFile);
+  text(
+    takes("--sizes", words.commandLine.values.sizes),
+    words.commandLine.plan.sizesOfThePattern,
+    words.commandLine.plan.sizesInTheFile,
+  );
 
 export const plan = (words: Words) =>
   defineCommand({
@@ -62,20 +67,13 @@ export const plan = (words: Words) =>
       compare: compared,
       decimal,
     }),
-    examples: [
-      "new cut-list > my-cuts.yaml",
-      "plan my-cuts.yaml",
-      "plan my-cuts.yaml --out ~/quilts/mine --prefer sparing",
-      "plan my-cuts.yaml --kits 12 --out kits",
-      "plan my-cuts.yaml --pdf --paper letter --out printed",
-      "new blocks > my-quilt.yaml",
-      "plan my-quilt.yaml --sizes 3x3,4x5 --out for-sale",
-      "plan my-cuts.yaml --png 1600 --markdown --out pictures",
-    ],
+    examples: words.commandLine.plan.examples,
     async run([file = ""], values, io) {
       const beside = { ...values, kits: values.kits ?? 1 };
-      const made = await planFile(file, values, io, beside);
-      if ("code" in made) return made.code;
+      const planned = await planFile(file, values, io, beside);
+      if ("code" in planned) return planned.code;
+      const asked = await askedWith(planned, values);
+      const made = asked === null ? planned : { ...planned, plan: { ...planned.plan, asked } };
       const besides = await besideFiles(made, beside, io);
       const comparison = values.compare ? await comparisonOf(made, io) : null;
       // The plan is made all the same: that there is nothing to compare it with is only said.

@@ -3,7 +3,7 @@ import { safeColour } from "../svg/palette.ts";
 import type { Block, Card, Cell, Label, Step, StepGroup, Table } from "./content.ts";
 import { lineTextures } from "./line-textures.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
-import { COLUMNS, cardForm, cardLines, pictureRows } from "./measure.ts";
+import { COLUMNS, cardForm, cardLines, LABELS, LEAF, labelUses, pictureRows } from "./measure.ts";
 
 /** A small square in a fabric's own colour. It says nothing that the name beside it does not. */
 export function swatchMark(colour: string): Markup {
@@ -170,6 +170,7 @@ function cardMarkup(card: Card): Markup {
 }
 
 function labelMarkup(label: Label): Markup {
+  const printed = new Set(labelUses(label, LEAF.width / LABELS.columns));
   return element(
     "li",
     { class: "label" },
@@ -180,7 +181,9 @@ function labelMarkup(label: Label): Markup {
       element("p", { class: "fabric" }, swatchMark(label.colour), element("bdi", {}, label.fabric)),
       element("p", { class: "size" }, label.size),
       element("p", { class: "amount" }, label.count),
-      paragraphs(label.uses, "p", "use"),
+      label.uses.map((use) =>
+        element("p", { class: printed.has(use) ? "use" : "use more", dir: "auto" }, use),
+      ),
     ),
   );
 }
@@ -269,7 +272,7 @@ export function blockMarkup(block: Block, id: string, ticked: boolean, words: Wo
         "dl",
         { class: "terms" },
         block.terms.map(({ term, meaning }) =>
-          element("div", {}, element("dt", {}, term), element("dd", {}, meaning)),
+          element("div", {}, element("dt", {}, `${term}:`), " ", element("dd", {}, meaning)),
         ),
       );
   }

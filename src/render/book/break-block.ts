@@ -30,6 +30,7 @@ import {
   stepHigh,
   TYPE,
   tableHead,
+  termHigh,
 } from "./measure.ts";
 
 /* How each kind of block may be broken, and how high what is left of it stands. */
@@ -208,9 +209,7 @@ export function breakable(block: Block, count: { steps: number }): Breakable | n
     }
     case "terms": {
       const width = columnWidth(3);
-      const heights = block.terms.map(
-        ({ term, meaning }) => high(term, width, TYPE.small, true) + high(meaning, width, TYPE.small) + 4,
-      );
+      const heights = block.terms.map((entry) => termHigh(entry, width));
       return balanced(block.terms, heights, 3, (some) => ({ ...block, terms: some }));
     }
     case "cautions": {

@@ -65,7 +65,7 @@ const SHORT = 160;
 function toldWithCards({ head, after, runs }: ToldGroup, cards: Card[]): Block[] {
   const lines = (some: readonly string[]): string[] =>
     some.map((line) => sentence(line.trim())).filter((line) => line !== "");
-  const once = runs.filter(({ from }) => from <= 1).length === 1;
+  const once = runs.filter(({ from }) => from === 1).length === 1;
   const [first, last] = [cards[0], cards.at(-1)];
   if (!once || first === undefined || last === undefined)
     return [

@@ -249,9 +249,23 @@ export function cautionHigh({ text, tool }: CautionPart, width: number): number 
 
 export const LABELS = { columns: 4, height: 48 } as const;
 
-/** Uses that fit under a label's size and count. */
-export function labelUses({ uses }: Label): string[] {
-  return uses.slice(0, 2);
+/** Letters of the uses on a label. */
+export const LABEL_USE: Type = { size: 6.4, line: 7.8 };
+/** Left of a label's words stands its letter. */
+const LABEL_INSET = 38;
+
+/** Uses that fit under the fabric, size and count of a label. */
+export function labelUses({ uses, fabric, size, count }: Label, width: number): string[] {
+  const room = width - LABEL_INSET;
+  const head = high(fabric, room - 10, TYPE.small) + high(`${size} · ${count}`, room, TYPE.small, true);
+  let left = LABELS.height - 6 - head;
+  const fitting: string[] = [];
+  for (const use of uses) {
+    left -= high(use, room, LABEL_USE);
+    if (left < 0) break;
+    fitting.push(use);
+  }
+  return fitting;
 }
 
 export const FACT_COLUMNS = 4;
@@ -259,6 +273,18 @@ export const FACT_COLUMNS = 4;
 export function factHigh({ value }: Fact): number {
   const width = (LEAF.width - GAP.column * (FACT_COLUMNS - 1)) / FACT_COLUMNS;
   return TYPE.small.line + high(value, width, TYPE.body, true) + 3;
+}
+
+/** Points that a term in bold letters takes more than it is measured. */
+const BOLDER = 10;
+
+/** A term and what it means, run on: where its lines are broken is measured as if all were plain. */
+export function termLines({ term, meaning }: { term: string; meaning: string }, width: number): string[] {
+  return linesIn(`${term}: ${meaning}`, width - BOLDER, TYPE.small);
+}
+
+export function termHigh(entry: { term: string; meaning: string }, width: number): number {
+  return termLines(entry, width).length * TYPE.small.line + 3;
 }
 
 /** Height of the head of a section. */

@@ -11,7 +11,6 @@ import type { Block, Book, Fact, Section, Table } from "./content.ts";
 import { sectionForMakers } from "./for-makers.ts";
 import { cautionSection, glossarySection } from "./front-matter.ts";
 import { type MakingPart, makingParts } from "./making-parts.ts";
-import { sizeOf } from "./measure.ts";
 import { letteredAlike } from "./pattern-letters.ts";
 import { fabricBlocks, makeTable, type PatternSize } from "./pattern-sizes.ts";
 import { templateSection } from "./templates.ts";
@@ -155,19 +154,9 @@ function about(pattern: PatternSpec, words: Words): Block[] {
 
 function colouring(plan: Plan, words: Words): Block[] {
   if (plan.top === null) return [];
-  const [blank, textured] = drawColouring(plan.top, plan.fabrics, words);
   return [
-    { kind: "text", text: words.book.pattern.colouring, tone: "plain" },
-    {
-      kind: "cards",
-      cards: [
-        {
-          number: "",
-          pictures: [blank, textured].map((svg) => ({ svg, ...sizeOf(svg), caption: "" })),
-          lines: [],
-        },
-      ],
-    },
+    { kind: "text", text: words.book.pattern.colouring, tone: "lead" },
+    { kind: "picture", svg: drawColouring(plan.top, plan.fabrics, words) },
   ];
 }
 
@@ -251,7 +240,7 @@ export function patternOf(
   const glance = (making.pressing?.blocks ?? []).flatMap((block): Block[] =>
     block.kind === "cards"
       ? block.cards.flatMap(({ pictures }) =>
-          pictures.map(({ svg }) => ({ kind: "picture" as const, svg, share: 0.66 })),
+          pictures.map(({ svg }) => ({ kind: "picture" as const, svg, share: 0.5 })),
         )
       : [],
   );

@@ -112,8 +112,10 @@ ${columnRules()}
   .label .fabric { ${set(TYPE.small)} -webkit-line-clamp: 2; }
   .label .size, .label .amount { display: inline; }
   .label .use { font-size: 6.4pt; line-height: 7.8pt; -webkit-line-clamp: 2; }
+  .label .use.more { display: none; }
   .terms { display: block; columns: 3; column-gap: ${GAP.column}pt; ${set(TYPE.small)} }
-  .terms > div { break-inside: avoid; padding-bottom: 4pt; }
+  .terms > div { break-inside: avoid; padding-bottom: 3pt; }
+  .terms dt, .terms dd { display: inline; }
   thead { display: table-header-group; }
 }
 `;

@@ -6,11 +6,14 @@ import {
   factHigh,
   GAP,
   high,
+  LABEL_USE,
   LABELS,
   LEAF,
   labelUses,
   sizeOf,
   TYPE,
+  termHigh,
+  termLines,
 } from "../book/measure.ts";
 import type { LaidBlock } from "../book/paginate.ts";
 import { DAY } from "../book/style.ts";
@@ -18,6 +21,7 @@ import { safeColour } from "../svg/palette.ts";
 import { aside, drawingAt, marked, type Sheet, square, textAt, within } from "./sheet.ts";
 import { drawCards, drawSteps, type Place } from "./steps.ts";
 import { drawTable } from "./tables.ts";
+import { lineWidth } from "./typesetter.ts";
 
 /** Things in columns of this height, one column after another. */
 function inColumns<T>(
@@ -56,14 +60,8 @@ function drawLabel(sheet: Sheet, label: Label, { x, y, width }: Place): void {
     at = textAt(sheet, `${label.size} · ${label.count}`, { x: x + 34, y: at, width: room }, TYPE.small, {
       bold: true,
     });
-    for (const use of labelUses(label))
-      at = textAt(
-        sheet,
-        use,
-        { x: x + 34, y: at, width: room },
-        { size: 6.4, line: 7.8 },
-        { colour: DAY.quiet },
-      );
+    for (const use of labelUses(label, width))
+      at = textAt(sheet, use, { x: x + 34, y: at, width: room }, LABEL_USE, { colour: DAY.quiet });
     document.restore();
   });
 }
@@ -143,19 +141,26 @@ export function drawBlock(sheet: Sheet, { block, height, scale }: LaidBlock, tic
       break;
     }
     case "terms":
-      inColumns(
-        block.terms,
-        3,
-        at,
-        ({ term, meaning }, width) =>
-          high(term, width, TYPE.small, true) + high(meaning, width, TYPE.small) + 4,
-        ({ term, meaning }, place) =>
-          marked(sheet, "P", () => {
-            const y = textAt(sheet, term, place, TYPE.small, { bold: true });
-            textAt(sheet, meaning, { ...place, y }, TYPE.small);
-          }),
+      inColumns(block.terms, 3, at, termHigh, (entry, place) =>
+        marked(sheet, "P", () => drawTerm(sheet, entry, place)),
       );
       break;
+  }
+}
+
+/** The term in bold, what it means run on after it. */
+function drawTerm(sheet: Sheet, entry: { term: string; meaning: string }, { x, y, width }: Place): void {
+  const head = `${entry.term}:`;
+  const lines = termLines(entry, width);
+  const runOn = lines[0]?.startsWith(head) === true;
+  for (const [i, line] of lines.entries()) {
+    const at = { x, y: y + i * TYPE.small.line, width: Number.POSITIVE_INFINITY };
+    if (i > 0 || !runOn) textAt(sheet, line, at, TYPE.small, { bold: !runOn && i === 0 });
+    else {
+      textAt(sheet, head, at, TYPE.small, { bold: true });
+      const inset = lineWidth(sheet.setter, `${head} `, "bodyBold", TYPE.small.size);
+      textAt(sheet, line.slice(head.length).trimStart(), { ...at, x: x + inset }, TYPE.small);
+    }
   }
 }
 

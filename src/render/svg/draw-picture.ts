@@ -4,7 +4,7 @@ import { toSvg } from "./canvas.ts";
 import { TICKS_PER_MM } from "./frame.ts";
 import { PAPER } from "./palette.ts";
 import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
-import type { Scene } from "./scene.ts";
+import { group, type Scene } from "./scene.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 
 interface PictureOf {
@@ -47,12 +47,11 @@ export function drawCover(top: QuiltTop, fabrics: readonly DrawnFabric[], told: 
   return toSvg(coverScene(top, fabrics, told));
 }
 
+/** Between the quilt in outline and the one with textures. */
+const COLOURING_GAP = 24;
+
 /** The quilt to colour in: in outline, and with a texture for each fabric in grey. */
-export function drawColouring(
-  top: QuiltTop,
-  fabrics: readonly DrawnFabric[],
-  words: Words,
-): [blank: string, textured: string] {
+export function drawColouring(top: QuiltTop, fabrics: readonly DrawnFabric[], words: Words): string {
   const white = fabrics.map((fabric): DrawnFabric => ({ name: fabric.name, colour: PAPER }));
   // Beside one another on a page: two thirds of it, and one.
   const about = { description: words.drawings.quilt.colouring.toColour, width: 440 };
@@ -64,13 +63,20 @@ export function drawColouring(
   );
   const across = ticksOf(top.across) / TICKS_PER_MM;
   const at = { x: 2, y: 2, scale: Number(((width - 4) / across).toFixed(6)) };
-  const blank = toSvg({
-    width,
-    height,
-    idPrefix: "blank-",
-    title: words.drawings.quilt.colouring.blank,
+  const second = topPicture(
+    top,
+    white,
+    { ...about, width: 228, title: "", idPrefix: "colouring-", tallest: 330 },
+    false,
+  );
+  const beside = width + COLOURING_GAP;
+  return toSvg({
+    width: beside + second.width,
+    height: Math.max(height, second.height),
+    idPrefix: "colouring-",
+    title: words.drawings.quilt.colouring.title,
     description: words.drawings.quilt.colouring.toColour,
-    patterns: [],
+    patterns: second.patterns,
     nodes: [
       ...nodes,
       ...outlineNodes(
@@ -79,21 +85,7 @@ export function drawColouring(
         0.6,
         "lines",
       ),
+      group([...second.nodes], { move: { x: beside, y: 0, scale: 1 } }),
     ],
   });
-  const textured = toSvg(
-    topPicture(
-      top,
-      white,
-      {
-        ...about,
-        width: 228,
-        title: words.drawings.quilt.colouring.textured,
-        idPrefix: "textured-",
-        tallest: 330,
-      },
-      false,
-    ),
-  );
-  return [blank, textured];
 }

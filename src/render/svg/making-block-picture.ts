@@ -38,20 +38,27 @@ export function drawBlockPicture(
   const title = `${called}, ${size}`;
   const frame = { x: 0, y: 0, width: WIDE };
   const idPrefix = `block-${index + 1}-`;
+  // The step beside it names the block.
   const apart =
     order === null
-      ? panel(design, index, making, fabrics, title, { ...frame, idPrefix })
-      : whorlPanel(design, order, fabrics, title, { ...frame, id: `parts-${index + 1}`, idPrefix });
+      ? panel(design, index, making, fabrics, size, { ...frame, idPrefix })
+      : whorlPanel(design, order, fabrics, size, { ...frame, id: `parts-${index + 1}`, idPrefix });
   const pressed = panelsOf(top, making, words).filter((each) => each.design === index);
   const nodes: SceneNode[] = [...apart.nodes];
   let [x, y, deepest] = [WIDE + BETWEEN, 0, apart.height];
   for (const [i, each] of pressed.entries()) {
-    const drawn = blockPanel(design, fabrics, each.seams, cleanText(each.title), {
-      x,
-      y,
-      width: WIDE,
-      id: `press-${i + 1}`,
-    });
+    const drawn = blockPanel(
+      design,
+      fabrics,
+      each.seams,
+      cleanText(pressed.length === 1 ? words.drawings.sewing.blocks.pressedSo : each.title),
+      {
+        x,
+        y,
+        width: WIDE,
+        id: `press-${i + 1}`,
+      },
+    );
     nodes.push(...drawn.nodes);
     deepest = Math.max(deepest, drawn.height);
     if (x > 0) [x, y, deepest] = [0, y + deepest, 0];

@@ -4,8 +4,9 @@ export const options: Words["commandLine"]["options"] = {
   printTheResultAs: "das Ergebnis als JSON ausgeben, für andere Programme",
   howStripsMayBe: "wie Streifen geschnitten werden dürfen",
   asTheFileSays: "wie in der Datei, sonst strips-2",
-  leastClothFirstOr: "zuerst am wenigsten Stoff, oder weniger und einfachere Schnitte beim selben Einkauf",
-  asTheFileSays2: "wie in der Datei, sonst sparing",
+  leastClothFirstOr:
+    "beim selben Einkauf die geringste Länge, oder weniger Linealeinstellungen und einfachere Schnitte",
+  asTheFileSays2: "wie in der Datei, sonst simple",
   searchLongerForThe: "länger nach dem wenigsten Stoff und dem Beweis suchen: bis zu 30 Sekunden je Stoff",
   searchEachFabricThis: "jeden Stoff höchstens so lange suchen und dann den besten Plan behalten",
   aboutForAllFabrics: "etwa 3 für alle Stoffe zusammen",

@@ -1,18 +1,82 @@
-import type { FieldHelp, FieldsFacts } from "../../../diagnostics/fields.ts";
+import type {
+  ExpectedKind,
+  FieldHelp,
+  FieldsFacts,
+  FoundKind,
+  MadeOf,
+  NameFault,
+  PieceFault,
+} from "../../../diagnostics/fields.ts";
+import type { FileKey } from "../../../diagnostics/file-keys.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
+import { exampleOfKey, meaningOfKey } from "../../file-keys.ts";
+import { fileKeys } from "../file-keys/index.ts";
+import { capital } from "../language.ts";
+import { lengthHint, lengthWhy, sizeExamples } from "../lengths.ts";
 import { likely } from "./suggest.ts";
 
 function options(all: readonly string[]): string {
   return all.map((option) => `\`${option}\``).join(", ");
 }
 
-function exampleOf(help: FieldHelp): string {
-  const [first = "", ...below] = help.example.split("\n").map((line) => line.trim());
-  if (first === "") return "";
-  return `Zum Beispiel \`${first}\`${below.map((line) => ` und in der nächsten Zeile \`${line}\``).join("")}.`;
+const keyExample = (about: FileKey | null, inches: boolean): string =>
+  about === null ? "" : String(exampleOfKey(fileKeys[about], inches) ?? "");
+
+/** An example to copy: of a key with the key, of a list in two lines. */
+function exampleOf(field: string, { about, inches = true, keyed = false, example }: FieldHelp): string {
+  const shown = example ?? keyExample(about, inches);
+  if (shown === "") return "";
+  if (!keyed) return `Zum Beispiel \`${shown}\`.`;
+  if (shown.startsWith("- ")) return `Zum Beispiel \`${field}:\` und in der nächsten Zeile \`${shown}\`.`;
+  return `Zum Beispiel \`${field}: ${shown}\`.`;
 }
+
+const FOUND: Readonly<Record<FoundKind, string>> = {
+  "empty-list": "eine leere Liste",
+  list: "eine Liste",
+  group: "eine Gruppe von Schlüsseln",
+  true: "`true`",
+  false: "`false`",
+  text: "ein Text",
+};
+
+const EXPECTED: Readonly<Record<Exclude<ExpectedKind["is"], "one-of">, string>> = {
+  other: "etwas anderes",
+  list: "eine Liste, in der etwas steht, jeder Eintrag nach einem `-`",
+  group: "eine Gruppe von Schlüsseln",
+  boolean: "`true` oder `false`",
+  "whole-number": "eine ganze Zahl",
+  "line-or-group": "ein Text in einer Zeile, oder eine Gruppe von Schlüsseln",
+  "number-or-text": "eine Zahl oder ein Text",
+};
+
+const expectedOf = (expected: ExpectedKind): string =>
+  expected.is === "one-of" ? `eins von ${options(expected.options)}` : EXPECTED[expected.is];
+
+function nameFault(fault: NameFault): string {
+  if (fault.is === "empty") return "ist leer";
+  return fault.is === "unprintable"
+    ? "hat Zeichen, die sich nicht drucken lassen"
+    : `ist länger als ${fault.most} Zeichen`;
+}
+
+const PIECE_EXAMPLE =
+  "Ein Teil sieht so aus: `himmel 2 1/2 x 4 1/2, 24` oder `rand 4 1/2 x WOF, 6, note äußerer Rand`.";
+
+function pieceFault(fault: PieceFault): { why: string; hint: string } {
+  if (fault.is === "no-size") return { why: "es hat kein Maß", hint: sizeExamples(fault.unit) };
+  if (fault.is === "too-long") return { why: "es ist zu lang für eine Zeile", hint: PIECE_EXAMPLE };
+  if (fault.is === "empty") return { why: "es ist leer", hint: PIECE_EXAMPLE };
+  const near = nearest(fault.word, fault.known);
+  return {
+    why: "dieses Wort ist hier nicht bekannt",
+    hint: near === null ? `Bekannte Wörter: ${fault.known.join(", ")}, note ...` : likely(near),
+  };
+}
+
+const madeOf = (of: MadeOf): string => (of.what === "sashing" ? "die Zwischenstreifen" : `Rand ${of.index}`);
 
 const before = (line: number | null): string => (line === null ? "" : ` (Zeile ${line})`);
 
@@ -39,24 +103,39 @@ export const fields: WordsOf<FieldsFacts> = {
 
   fieldEmpty: ({ field, help }) => {
     const colour = field === "colour" ? " Eine Farbe, die mit # beginnt, braucht Anführungszeichen." : "";
-    return { message: `\`${field}\` hat keinen Wert.`, hint: `${exampleOf(help)}${colour}`.trim() };
+    return { message: `\`${field}\` hat keinen Wert.`, hint: `${exampleOf(field, help)}${colour}`.trim() };
   },
 
   fieldMissing: ({ field, help }) => {
-    const what = help.description === "" ? "" : `: ${help.description}`;
-    return { message: `\`${field}\` fehlt${what}.`, hint: exampleOf(help) };
+    const what = help.about === null ? "" : `: ${meaningOfKey(fileKeys[help.about], help.of)}`;
+    return { message: `\`${field}\` fehlt${what}.`, hint: exampleOf(field, help) };
   },
 
   fieldType: ({ field, found, expected, help }) => ({
-    message: `\`${field}\` ist ${found}; erwartet wird ${expected}.`,
-    hint: exampleOf(help),
+    message: `\`${field}\` ist ${FOUND[found]}; erwartet wird ${expectedOf(expected)}.`,
+    hint: exampleOf(field, help),
   }),
 
-  keyUnknown: ({ key, known, hint = "", takenBy = "" }) => {
+  madeOfBoth: (of) => ({
+    message: `${capital(madeOf(of))}: Es ist sowohl ein Stoff als auch ein Block genannt.`,
+    hint: "Nur eins von `fabric` und `block` behalten.",
+  }),
+
+  madeOfNothing: (of) => ({
+    message: `\`fabric\` fehlt: woraus ${madeOf(of)} ${of.what === "sashing" ? "sind" : "ist"}.`,
+    hint: "Zum Beispiel `fabric: creme`.",
+  }),
+
+  keyUnknown: ({ key, known, line = "", takenBy = "" }) => {
     const message = `Einen Schlüssel ${quote(key)} gibt es hier nicht.`;
     if (takenBy !== "") return { message, hint: `Es ist ein Wert: \`${takenBy}: ${key}\` schreiben.` };
     const near = nearest(key, known);
-    const help = hint !== "" ? hint : near === null ? `Bekannt sind hier: ${options(known)}.` : likely(near);
+    const asLine = `Um ein Teil in einer Zeile zu schreiben, den Doppelpunkt weglassen: \`- ${line}\`.`.slice(
+      0,
+      160,
+    );
+    const help =
+      line !== "" ? asLine : near === null ? `Bekannt sind hier: ${options(known)}.` : likely(near);
     return { message, hint: help };
   },
 
@@ -80,22 +159,25 @@ export const fields: WordsOf<FieldsFacts> = {
     hint: "",
   }),
 
-  lengthTooLong: ({ field, found, most }) => ({
-    message: `\`${field}\` ist ${quote(found)}; für mehr als ${most} wird nicht geplant.`,
+  lengthTooLong: ({ field, found, metres }) => ({
+    message: `\`${field}\` ist ${quote(found)}; für mehr als ${metres} m wird nicht geplant.`,
     hint: "Die Maßeinheit prüfen: in, yd, mm, cm oder m.",
   }),
 
-  lengthUnreadable: ({ written, why, hint }) => ({
-    message: `${quote(written)} ist keine Länge: ${why}.`,
-    hint,
+  lengthUnreadable: ({ written, fault, unit }) => ({
+    message: `${quote(written)} ist keine Länge: ${lengthWhy(fault)}.`,
+    hint: unit === null ? "" : lengthHint(fault, unit),
   }),
 
   linesTooMany: ({ what, found, most }) => ({
-    message: `Es sind ${found} Zeilen (${what}); höchstens ${most} lassen sich auf einmal durchrechnen.`,
+    message: `Es sind ${found} ${what === "fabrics" ? "Stoffe" : "Maße eines Stoffes"}; höchstens ${most} lassen sich auf einmal durchrechnen.`,
     hint: "Teile eines Maßes kommen in eine Zeile mit einer Anzahl.",
   }),
 
-  measuresMixed: ({ written, why, hint }) => ({ message: `${quote(written)}: ${why}.`, hint }),
+  measuresMixed: ({ written, problem: { fault, unit } }) => ({
+    message: `${quote(written)}: ${lengthWhy(fault)}.`,
+    hint: lengthHint(fault, unit),
+  }),
 
   minutesUnreadable: ({ field, found, most }) => ({
     message: `\`${field}\` ist ${quote(found)}, keine Minutenzahl von 0 bis ${most}.`,
@@ -107,7 +189,10 @@ export const fields: WordsOf<FieldsFacts> = {
     hint: "Jedem einen eigenen Namen geben, oder alle Teile unter einen davon schreiben.",
   }),
 
-  nameUnusable: ({ field, why }) => ({ message: `\`${field}\` ${why}.`, hint: "Zum Beispiel `Nachtmeer`." }),
+  nameUnusable: ({ field, fault }) => ({
+    message: `\`${field}\` ${nameFault(fault)}.`,
+    hint: "Zum Beispiel `Nachtmeer`.",
+  }),
 
   partRepeated: ({ part }) => ({
     message: `Der Teil ${quote(part)} ist zweimal genannt; eine Anleitung hat jeden Teil einmal.`,
@@ -119,10 +204,10 @@ export const fields: WordsOf<FieldsFacts> = {
     hint: "Zum Beispiel `3%` oder `2,5%`.",
   }),
 
-  pieceLineUnreadable: ({ written, why, hint }) => ({
-    message: `${quote(written)} ist kein Teil: ${why}.`,
-    hint,
-  }),
+  pieceLineUnreadable: ({ written, fault }) => {
+    const { why, hint } = pieceFault(fault);
+    return { message: `${quote(written)} ist kein Teil: ${why}.`, hint };
+  },
 
   piecesTooMany: ({ found, most }) => ({
     message: `Es sind insgesamt ${found} Teile; höchstens ${most} lassen sich auf einmal planen.`,
@@ -144,10 +229,24 @@ export const fields: WordsOf<FieldsFacts> = {
     hint: "Das Zuschnittmaß schreiben, Nahtzugabe inbegriffen.",
   }),
 
-  sizeUnreadable: ({ written, why, hint }) => ({ message: `${quote(written)} ist kein Maß: ${why}.`, hint }),
+  sizeUnreadable: ({ written, fault, like }) => {
+    const hint =
+      "unit" in like
+        ? lengthHint(fault, like.unit)
+        : like.like === "finished-unit"
+          ? "Zum Beispiel `4` oder `4 x 2`, fertig."
+          : `Zum Beispiel \`${keyExample(like.like, true)}\`.`;
+    return { message: `${quote(written)} ist kein Maß: ${lengthWhy(fault)}.`, hint };
+  },
 
-  soldUnreadable: ({ found, why }) => ({
-    message: `${quote(found)} sagt nicht, wie der Stoff verkauft wird: ${why}.`,
+  soldUnreadable: ({ found, fault }) => ({
+    message: `${quote(found)} sagt nicht, wie der Stoff verkauft wird: ${
+      fault.is === "not-understood"
+        ? "es wird nicht verstanden"
+        : fault.is === "step-zero"
+          ? "der Schritt muss größer als null sein"
+          : lengthWhy(fault)
+    }.`,
     hint: "Zum Beispiel `by 1/8 yd`, `by 10 cm in m` oder `by 1/4 yd, least 1/2 yd`.",
   }),
 

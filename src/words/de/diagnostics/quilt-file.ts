@@ -14,8 +14,12 @@ export const quiltFile: WordsOf<QuiltFileFacts> = {
     hint: "Nur die Zahl der Kästchen schreiben, `2` oder `2 1/2`; oder `drawn-on` weglassen und Längen schreiben.",
   }),
 
-  drawingUnreadable: ({ found, why }) => ({
-    message: `${quote(found)} lässt sich in einer Zeichnung nicht lesen: ${why}.`,
+  drawingUnreadable: ({ found, fault }) => ({
+    message: `${quote(found)} lässt sich in einer Zeichnung nicht lesen: ${
+      fault.is === "colourway"
+        ? "eine Farbstellung folgt auf ein `/`"
+        : `es wird ${fault.count} Mal wiederholt, höchstens ${fault.most}`
+    }.`,
     hint: "Eine Zelle ist ein Code, vielleicht mit Drehung und Farbstellung: `g`, `g>`, `star>/night`; `-` und `|` setzen eine Einheit fort.",
   }),
 

@@ -47,7 +47,7 @@ export const reading: WordsOf<ReadingFacts> = {
   }),
 
   fileNotMapping: ({ found }) => ({
-    message: `Die Datei ist ${FOUND[found] ?? found}; sie sollte aus Schlüsseln mit Werten bestehen.`,
+    message: `Die Datei ist ${found === "list" ? "eine Liste" : "ein einzelner Text oder eine Zahl"}; sie sollte aus Schlüsseln mit Werten bestehen.`,
     hint: "Mit Zeilen wie `name: Hafenlichter` und `fabrics:` beginnen.",
   }),
 
@@ -78,9 +78,4 @@ export const reading: WordsOf<ReadingFacts> = {
     ];
     return { message, hint };
   },
-};
-
-const FOUND: Readonly<Record<string, string>> = {
-  "a list": "eine Liste",
-  "one text or number": "ein einzelner Text oder eine Zahl",
 };

@@ -1,6 +1,7 @@
 import { quote } from "../../../diagnostics/quote.ts";
-import type { StashFacts } from "../../../diagnostics/stash.ts";
+import type { SizeTaken, StashFacts, StashFault } from "../../../diagnostics/stash.ts";
 import type { WordsOf } from "../../diagnostics.ts";
+import { lengthWhy } from "../lengths.ts";
 
 const NO_RIGHT = "in ihrem Ordner darf nicht geschrieben werden";
 
@@ -15,9 +16,44 @@ const WHY: Readonly<Record<string, string>> = {
   EISDIR: "es ist ein Ordner",
 };
 
+function why(fault: StashFault): string {
+  switch (fault.is) {
+    case "no-fabric":
+      return "sie nennt keinen Stoff";
+    case "no-name":
+      return "der Stoff hat keinen Namen, der sich in einer Tabelle führen lässt";
+    case "count": {
+      const range = fault.least === 0 ? `bis ${fault.most}` : `von ${fault.least} bis ${fault.most}`;
+      return `die Anzahl ist ${fault.found}; erwartet wird eine ganze Zahl ${range}`;
+    }
+    case "strips-no-length":
+      return fault.example
+        ? `"${fault.size}" sagt, wie breit die Streifen sind; gebraucht wird auch, wie lang, etwa 42 x 2 1/2 in`
+        : "sie sagt, wie breit ihre Streifen sind, nicht, wie lang";
+    case "no-width":
+      return "die Breite fehlt";
+    case "no-length-given":
+      return "die Länge fehlt";
+    case "length":
+      return `"${fault.text}" ist keine Länge: ${lengthWhy(fault.fault)}`;
+    case "size":
+      return `"${fault.text}" ist kein Maß: ${lengthWhy(fault.fault)}`;
+    case "no-cloth":
+      return `"${fault.text}" ist kein Maß eines Stoffes`;
+  }
+}
+
+/** How it was taken, and how to say it otherwise. */
+function takenAs(size: SizeTaken): string {
+  const { across, along } = size;
+  return size.as === "whole-width"
+    ? `die ganze nutzbare Breite, ${across}, mal ${along}. Für eine andere Breite beides schreiben: "40 x ${along}".`
+    : `${across} quer zum Stoff und ${along} entlang der Webkante. Andersherum liegt "${size.name}", oder "${along} x ${across}".`;
+}
+
 export const stash: WordsOf<StashFacts> = {
   stashRowUnreadable: ({ problem }) => ({
-    message: `Diese Zeile wird ausgelassen und bleibt, wie sie ist: ${problem}.`,
+    message: `Diese Zeile wird ausgelassen und bleibt, wie sie ist: ${why(problem)}.`,
     hint: "Eine Zeile hat einen Stoff, seine nutzbare Breite und Länge mit Maßeinheit, und wie viele: sky,21 in,18 in,3",
   }),
 
@@ -42,7 +78,7 @@ export const stash: WordsOf<StashFacts> = {
   }),
 
   stashLacks: ({ file, lacking }) => ({
-    message: `${file} enthält nicht, was dieser Plan verwendet: ${lacking.join("; ")}. Nichts wurde geändert.`,
+    message: `${file} enthält nicht, was dieser Plan verwendet: ${lacking.map(({ count, fabric, size }) => `${count} × ${fabric} ${size}`).join("; ")}. Nichts wurde geändert.`,
     hint: "Ist es schon herausgenommen? Mit `crossgrain stash show` nachsehen, oder mit --stash neu planen.",
   }),
 
@@ -52,7 +88,7 @@ export const stash: WordsOf<StashFacts> = {
   }),
 
   stashClothUnreadable: ({ problem }) => ({
-    message: `Das kann nicht in den Vorrat gelegt werden: ${problem}.`,
+    message: `Das kann nicht in den Vorrat gelegt werden: ${why(problem)}.`,
     hint: 'Zum Beispiel: crossgrain stash add "sky" "21 x 18 in" --count 3',
   }),
 
@@ -71,8 +107,8 @@ export const stash: WordsOf<StashFacts> = {
     hint: "`crossgrain stash add` und `stash take` heben die Tabelle von vorher auf; eine von Hand bearbeitete nicht.",
   }),
 
-  stashSizeTaken: ({ size, taken, otherwise }) => ({
-    message: `${quote(size)} gilt als ${taken}. ${otherwise}`,
+  stashSizeTaken: ({ size, taken }) => ({
+    message: `${quote(size)} gilt als ${takenAs(taken)}`,
     hint: "",
   }),
 
@@ -82,7 +118,9 @@ export const stash: WordsOf<StashFacts> = {
   }),
 
   planUnreadable: ({ file, found }) => ({
-    message: `${file} ist kein Plan dieses Programms: ${found}.`,
+    message: `${file} ist kein Plan dieses Programms: ${
+      found === "no-json" ? "es ist kein JSON" : "die ersten Zeilen sagen etwas anderes"
+    }.`,
     hint: "Die plan.json nennen, die `crossgrain plan DATEI --stash VORRAT.csv` in ihren Ordner schreibt.",
   }),
 

@@ -1,13 +1,45 @@
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
-import type { WorkFacts } from "../../../diagnostics/work.ts";
+import type { FactFault, WorkFacts } from "../../../diagnostics/work.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { FACT_EXAMPLES } from "../fact-examples.ts";
 import { plural } from "../language.ts";
+import { lengthWhy } from "../lengths.ts";
+
+function factWhy(fault: FactFault): string {
+  switch (fault.is) {
+    case "no-strip-range":
+      return `\`${fault.text}\` ist keine Streifennummer und kein Bereich wie 3 to 7`;
+    case "no-strip-number":
+      return `\`${fault.text}\` ist keine Streifennummer`;
+    case "no-strips":
+      return "es sagt nicht, welche Streifen";
+    case "no-piece-count":
+      return `\`${fault.text}\` ist keine Anzahl von Teilen`;
+    case "no-cloth-length":
+      return `\`${fault.text}\` ist keine Stofflänge`;
+    case "no-cloth-size":
+      return `\`${fault.text}\` ist kein Stoffmaß`;
+    case "nothing":
+      return "es sagt nichts";
+    case "too-long":
+      return "es ist zu lang";
+    case "no-happening":
+      return "es sagt nicht, was geschehen ist (`cut`, `cut off`, `spoiled`, `wide`, `left`, `in hand`)";
+    case "bag-unlettered":
+      return "ein Beutel wird mit seinem Buchstaben genannt, wie in `20 of A in the bag`";
+    case "pieces-cut-off":
+      return "Teile werden geschnitten, Streifen abgeschnitten";
+    default:
+      return lengthWhy(fault);
+  }
+}
+
+const MEASURE_HINT = "Zwischen den Webkanten messen; eine Länge vom geraden Ende an.";
 
 export const work: WordsOf<WorkFacts> = {
-  factUnreadable: ({ written, why }) => ({
-    message: `${quote(written)} wird nicht verstanden: ${why}.`,
+  factUnreadable: ({ written, fault }) => ({
+    message: `${quote(written)} wird nicht verstanden: ${factWhy(fault)}.`,
     hint: FACT_EXAMPLES,
   }),
 
@@ -74,7 +106,12 @@ export const work: WordsOf<WorkFacts> = {
 
   workMeasureWrong: ({ why }) => ({
     message: `${why}.`,
-    hint: "Zwischen den Webkanten messen; eine Länge vom geraden Ende an.",
+    hint: MEASURE_HINT,
+  }),
+
+  workWidthTooWide: () => ({
+    message: "Die nutzbare Breite kann nicht größer sein als die Stoffbreite mit ihren Webkanten.",
+    hint: MEASURE_HINT,
   }),
 
   workOtherPlan: ({ fabric, first }) => ({
@@ -87,7 +124,11 @@ export const work: WordsOf<WorkFacts> = {
   }),
 
   workNotOurs: ({ file, found }) => ({
-    message: `${file} ist keine Arbeitsdatei dieses Programms: ${found}. Sie bleibt, wie sie ist.`,
+    message: `${file} ist keine Arbeitsdatei dieses Programms: ${
+      found.is === "no-group"
+        ? "es ist keine Gruppe von Schlüsseln"
+        : `sie beginnt nicht mit \`format: ${found.format}\``
+    }. Sie bleibt, wie sie ist.`,
     hint: "Sie verschieben oder umbenennen, oder mit --out einen anderen Ordner nennen.",
   }),
 

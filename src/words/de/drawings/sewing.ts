@@ -62,6 +62,9 @@ export const sewing: Words["drawings"]["sewing"] = {
     backing: "Rückseite: Bahnen und ihre Nähte; die gestrichelte Linie ist der Quilt",
     panel: (number) => `Bahn ${number}`,
     piece: "ein Stück",
+    backingMade: (panels, size, overhang) =>
+      `Rückseite: ${panels === 1 ? "ein Stück" : `${counted(panels, "Bahn", "Bahnen")}, je`} ${size}; gestrichelt: der Quilt, ringsum ${overhang} innerhalb.`,
+    sleeve: (size) => `Tunnel auf der Rückseite: ${size}, an beiden Enden gesäumt, zum Schlauch genäht.`,
     overhang: (length) => `${length} über den Quilt hinaus`,
     up: "Druck oben",
     binding: "Einfassung",

@@ -50,8 +50,7 @@ export const quilt = {
   arrows: "An arrow in a patch shows where the print's top points.",
   bothWays: "An arrow with two heads: the print reads both ways.",
   colouring: {
-    blank: "Colouring page: the quilt in outline",
+    title: "Colouring page: the quilt in outline, and once more with a texture for each fabric",
     toColour: "To be coloured by hand.",
-    textured: "Colouring page: the quilt, a texture for each fabric",
   },
 } as const;

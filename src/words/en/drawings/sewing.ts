@@ -10,6 +10,7 @@ export const sewing = {
       "Close together: sewn first. Wide apart: sewn last. Numbers are those of the text; of four units round one, the order.",
     block: (name: string, count: number, size: string) => `${name}: make ${count}, ${size}`,
     described: (blocks: number) => `${counted(blocks, "block")} set apart as they are joined.`,
+    pressedSo: "pressed so",
     oneDescribed: (name: string) => `${name} set apart as it is joined, and the way its seams are pressed.`,
   },
   assembly: {
