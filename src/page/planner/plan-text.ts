@@ -26,6 +26,9 @@ import { pictureOf } from "./picture.ts";
 /** Counted milliseconds of search for each fabric in the first, quick pass. */
 const QUICK = 40;
 
+/** As the command line plans a file, what strips cut once more would save told with it. */
+const AS_COMMAND: PlanOptions = { ...USUAL_OPTIONS, suggestStacks: true };
+
 /** What the planner needs from where it runs. */
 export interface Around {
   keeps: Keeps;
@@ -147,7 +150,7 @@ export async function planText(id: number, text: string, name: string, around: A
   await around.pause();
   if (around.overtaken()) return null;
   const planned = await unless(Overtaken, () =>
-    planListed(spec, listed, ready.diagnostics, USUAL_OPTIONS, solveKeeping(around)),
+    planListed(spec, listed, ready.diagnostics, AS_COMMAND, solveKeeping(around)),
   );
   if (planned === null || around.overtaken()) return null;
   const diagnostics = [...ready.read, ...planned.diagnostics];

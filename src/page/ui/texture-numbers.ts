@@ -27,6 +27,8 @@ export function textureNumber(name: string): number {
     while (taken.has(free)) free += 1;
     taken.add(free);
     given.set(key, free);
+    // Whose it was before takes another when it comes back: what is there keeps its own.
+    for (const [other, number] of had) if (number === free) had.delete(other);
     had.set(key, free);
   }
   return given.get(fabricKey(name)) ?? 0;
