@@ -103,7 +103,7 @@ export const buy = (words: Words) =>
         io.out(buyCsv(made.plan, io.words));
         return EXIT.done;
       }
-      const lists = [buyList(made.plan, io.words), ...listsIn(await besideFiles(made, beside, io))];
+      const lists = [buyList(made.plan, io.words), ...listsIn((await besideFiles(made, beside, io)).files)];
       io.out(values.json ? buyJson(made.plan, io.words) : lists.join("\n"));
       return EXIT.done;
     },

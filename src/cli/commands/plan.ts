@@ -76,7 +76,7 @@ export const plan = (words: Words) =>
       const beside = { ...values, kits: values.kits ?? 1 };
       const made = await planFile(file, values, io, beside);
       if ("code" in made) return made.code;
-      const besides = await besideFiles(made, beside, io);
+      const { files: besides, teachers } = await besideFiles(made, beside, io);
       const comparison = values.compare ? await comparisonOf(made, io) : null;
       // The plan is made all the same: that there is nothing to compare it with is only said.
       if (comparison?.value === null)
@@ -108,6 +108,7 @@ export const plan = (words: Words) =>
         comparison?.value ?? null,
         pattern.value,
         io,
+        teachers,
       );
       const files = { ...results, ...printed, ...besides };
       const folder = resolve(io.folder, named);
