@@ -67,18 +67,14 @@ export { widthsList } from "./render/text/widths.ts";
 export { findSavings } from "./savings/index.ts";
 export {
   beginWork,
-  jsonSchema,
   METRES_IN_A_YARD,
   type Planned as PlannedWork,
-  publishedSchema,
   readSpecFile,
   readWorkFile,
-  STARTERS,
   USUAL_MINUTES,
   USUALLY_PLANNED,
   WORK_NAME,
   withoutLastEntry,
-  workJsonSchema,
 } from "./spec/index.ts";
 export {
   addCloth,
@@ -93,6 +89,25 @@ export {
   takePlan,
 } from "./stash/index.ts";
 export { type Change, goOn } from "./state/index.ts";
+
+/** Files to start from. */
+export const STARTERS = english.starters;
+
+/** The JSON Schema of the files this program reads, with what every key means in a language. */
+export function publishedSchema(words: Words = english): object {
+  return schemaOfFiles(sayKey(words.fileKeys));
+}
+
+/** The JSON Schema of a cut list and of a quilt, side by side. */
+export function jsonSchema(words: Words = english): object {
+  return schemasByKind(sayKey(words.fileKeys));
+}
+
+/** The JSON Schema of the file that keeps what is cut of a quilt. */
+export function workJsonSchema(words: Words = english): object {
+  return schemaOfWork(sayKey(words.fileKeys));
+}
+
 export {
   english,
   formatDiagnostic,
@@ -104,6 +119,12 @@ export {
 } from "./words/index.ts";
 
 import type { Solve } from "./plan/index.ts";
+import {
+  publishedSchema as schemaOfFiles,
+  workJsonSchema as schemaOfWork,
+  jsonSchema as schemasByKind,
+} from "./spec/index.ts";
+import { english, sayKey, type Words } from "./words/index.ts";
 
 /** Does the engine's jobs one after another in this thread. */
 export const solveHere: Solve = async (jobs) => {

@@ -3,7 +3,6 @@ import { type LettersOfFabric, listCuts, listQuiltCuts, recordUnits } from "./cu
 import type { CutList } from "./cutlist/types.ts";
 import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
 import type { SearchLimits } from "./engine/types.ts";
-import { formatLength } from "./length/index.ts";
 import type { Ticks } from "./length/types.ts";
 import type { Language } from "./length/writing.ts";
 import { type Making, planMaking } from "./making/index.ts";
@@ -230,17 +229,15 @@ export function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSe
   const name = kits === 1 ? spec.name : `${spec.name}, ${kits} kits`;
   const { ruler, rulerLength, matLength, folded, keepFrom, assumptions } = spec;
   const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
-  const told = assumptions.map(({ fabric, subject, value }) => ({ fabric, subject, value }));
   const mat = matLength === undefined ? {} : { matLength };
-  return { name, ruler, ...chosen, rulerLength, ...mat, folded, keepFrom, assumptions: told };
+  return { name, ruler, ...chosen, rulerLength, ...mat, folded, keepFrom, assumptions };
 }
 
 /** What was assumed, the room to square strip sets among it where there are any. */
 export function assumedFor(spec: Spec, making: Making | null): Spec["assumptions"] {
   const squared = making?.units.some(({ stripSets }) => stripSets.some(({ straighten }) => straighten > 0));
   if (spec.kind === "cut-list" || spec.straightenSets.told || squared !== true) return spec.assumptions;
-  const value = formatLength(spec.straightenSets.off, spec.ruler);
-  return [...spec.assumptions, { fabric: "", subject: "squaring one end of each strip set", value }];
+  return [...spec.assumptions, { fabric: "", of: { is: "set-squaring", off: spec.straightenSets.off } }];
 }
 
 /**

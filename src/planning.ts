@@ -10,6 +10,7 @@ export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
 export { readSizes } from "./choices/read-sizes.ts";
 export { sizesBeside, wholeSizes } from "./choices/several-sizes.ts";
 export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
+export { type Mending, mendingOf } from "./diagnostics/mending.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
   EIGHTH_INCH_RULER,
@@ -34,6 +35,7 @@ export {
   planSpec,
   USUAL_OPTIONS,
 } from "./pipeline.ts";
+export { clothName } from "./plan/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { forMakers } from "./render/book/for-makers.ts";
@@ -75,7 +77,6 @@ export {
   beforeEntry,
   beginWork,
   colourFor,
-  jsonSchema,
   keysAt,
   nodeAt,
   PATTERN_PARTS,
@@ -88,6 +89,7 @@ export {
   type Spec,
   USUAL_MINUTES,
   USUALLY_PLANNED,
+  WORK_FORMAT,
   WORK_NAME,
 } from "./spec/index.ts";
 export {
@@ -116,4 +118,4 @@ export {
   toldStrips,
 } from "./state/index.ts";
 export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
-export { english, languages, type Words, wordAll, wordsFor } from "./words/index.ts";
+export { english, languages, type Words, wordAll, wordDiagnostic, wordsFor } from "./words/index.ts";

@@ -35,6 +35,12 @@ const READING = [
   "replace",
   "replaceAll",
 ];
+/**
+ * Where the words of the file's own language stand, which a maker writes whatever language she is told things in: values
+ * of several words such as `on point`. Nothing else may stand there: a test looks.
+ */
+const KEY_WORDS = "spec/key-words.ts";
+
 const READING_REGEX = ["test", "exec"];
 
 /** The doors choose a language; nobody else does. */
@@ -97,7 +103,8 @@ function look(): Listed {
     if (key.startsWith("words/")) continue;
     const text = readFileSync(path, "utf8");
     const source = ts.createSourceFile(path, text, ts.ScriptTarget.ES2023, true);
-    const [sentences, readers] = [count(source, isSentence), count(source, readsWords)];
+    const isKeyWords = key === KEY_WORDS;
+    const [sentences, readers] = [isKeyWords ? 0 : count(source, isSentence), count(source, readsWords)];
     if (sentences > 0) found.sentences[key] = sentences;
     if (readers > 0) found.readers[key] = readers;
     if (/\benglish\b|^import (?!type)[^;]*words\/en\//m.test(text) && !DOORS.test(key))
@@ -119,6 +126,23 @@ describe.each(["sentences", "readers"] as const)("%s outside words", (kind) => {
   test("are listed no higher than they are: SENTENCES=count writes the list", () => {
     expect(differing(found[kind], listed[kind], false)).toEqual([]);
   });
+});
+
+test("key words are short values, and no sentences", () => {
+  const source = ts.createSourceFile(
+    KEY_WORDS,
+    readFileSync(join(SRC, KEY_WORDS), "utf8"),
+    ts.ScriptTarget.ES2023,
+    true,
+  );
+  const texts: string[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isStringLiteralLike(node)) texts.push(node.text);
+    else if (ts.isTemplateExpression(node)) texts.push(node.getText());
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  expect(texts.filter((text) => !/^[a-z-]+(?: [a-z-]+){0,2}$/.test(text))).toEqual([]);
 });
 
 test("a language is handed down from the doors", () => {

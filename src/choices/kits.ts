@@ -5,7 +5,7 @@ import { type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
 import type { Plan, Purchase } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
-import { quickSolve } from "./quick-solve.ts";
+import { quickSolve, withoutEasing } from "./quick-solve.ts";
 
 /** One fabric of a class: bought and cut for all kits at once, against each kit bought for itself. */
 interface KitFabric {
@@ -50,7 +50,11 @@ export async function compareKits(
 ): Promise<Outcome<Kits>> {
   // Each maker for herself would have to buy: the cloth to hand is the teacher's.
   const alone = { ...options, kits: 1, toHand: [], notBought: [] };
-  const { value: single, diagnostics } = await planSpec(withoutTeachersCloth(spec), alone, quickSolve(solve));
+  const { value: single, diagnostics } = await planSpec(
+    withoutTeachersCloth(spec),
+    alone,
+    withoutEasing(quickSolve(solve)),
+  );
   if (single === null) return { value: null, diagnostics };
   const { kits } = options;
   const fabrics = batch.fabrics.map((fabric): KitFabric => {

@@ -6,7 +6,7 @@ import type { Solve } from "../plan/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
 import { planWith, type Sources } from "./plan-with.ts";
-import { quickSolve } from "./quick-solve.ts";
+import { quickSolve, withoutEasing } from "./quick-solve.ts";
 
 /** One fabric as the file has it and on the width tried. */
 export interface WidthTried {
@@ -30,7 +30,7 @@ export async function compareWidths(
   solve: Solve,
 ): Promise<Outcome<WidthTried[]>> {
   const asFiled = { ...options, usable: null };
-  const { value, diagnostics } = await planWith(spec, asFiled, sources, quickSolve(solve));
+  const { value, diagnostics } = await planWith(spec, asFiled, sources, withoutEasing(quickSolve(solve)));
   if (value === null) return { value: null, diagnostics };
   const rows = tried.fabrics.flatMap((fabric): WidthTried[] => {
     const filed = value.plan.fabrics.find(({ name }) => name === fabric.name);

@@ -4,6 +4,7 @@ import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { familyOf, formatSize } from "../length/index.ts";
 import { listAll, type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
+import { boughtName } from "../plan/index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
 import { clothToHand, type Stash } from "../stash/index.ts";
@@ -48,7 +49,7 @@ export async function planWith(
       const own = asked.toHand.find(({ fabric }) => fabric === name)?.pieces ?? [];
       const more = {
         ...size,
-        name: `bought ${size.name}`,
+        name: boughtName(size.name),
         available: most * asked.kits,
         from: "shop",
       } as const;

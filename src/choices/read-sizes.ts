@@ -22,9 +22,22 @@ export interface InBlocks {
 export interface Target {
   across: Ticks;
   down: Ticks;
-  /** In words: `mattress 60 x 80 in, drop 13 in at the sides and the foot`; empty for a size as written. */
-  from: string;
+  /** Null for a size as written. */
+  from: SizeFrom | null;
 }
+
+/** Where a finished size comes from: the usual size of a name, or a mattress and how far the quilt hangs beyond it. */
+export type SizeFrom =
+  | { kind: "usual"; name: string }
+  | {
+      kind: "bed";
+      /** The name it has in shops. */
+      name: string;
+      mattress: string;
+      drops: readonly { length: string; sides: readonly Side[] }[];
+      /** How much is tucked under the pillows; null for nothing. */
+      tuck: string | null;
+    };
 
 /** A size a maker asks for. */
 export interface SizeAsked {
@@ -42,7 +55,7 @@ const COMMA = /,(?!\d)|,(?=\d+\s*[x×])/;
 const CLAUSE = /\s+(?=(?:drop|tuck)\b)/i;
 const SIDES = ["left", "right", "foot", "head"] as const;
 
-type Side = (typeof SIDES)[number];
+export type Side = (typeof SIDES)[number];
 
 /** Reads `3x3, 4x5; 60 x 80 in; queen drop 12 in at sides and foot`. Every size that is none is told. */
 export function readSizes(text: string, ruler: Ruler): Outcome<SizeAsked[]> {
@@ -58,7 +71,7 @@ export function readSizes(text: string, ruler: Ruler): Outcome<SizeAsked[]> {
     if ("code" in read) diagnostics.push(read);
     else asked.push({ asked: part, wanted: read });
   }
-  if (parts.length === 0) diagnostics.push(quiltSizeUnreadable(text));
+  if (parts.length === 0) diagnostics.push(quiltSizeUnreadable(text, { is: "none" }));
   return { value: diagnostics.length > 0 ? null : asked, diagnostics };
 }
 
@@ -69,14 +82,14 @@ function readOne(part: string, ruler: Ruler): SizeAsked["wanted"] | Diagnostic {
     const good = [size.across, size.down].every((count) => count >= 1 && count <= MOST_BLOCKS);
     return good
       ? { kind: "blocks", blocks: size }
-      : quiltSizeUnreadable(part, `is not from 1 to ${MOST_BLOCKS} blocks each way`);
+      : quiltSizeUnreadable(part, { is: "blocks", most: MOST_BLOCKS });
   }
   if (/^\d/.test(part)) {
     const size = parseSize(part, ruler.unit);
-    if (!size.ok) return quiltSizeUnreadable(part, `is not a size: ${size.problem.message}`);
+    if (!size.ok) return quiltSizeUnreadable(part, { is: "size", fault: size.problem.fault });
     const [across, down] = [Number(floor(size.across)), Number(floor(size.along))];
-    if (across <= 0 || down <= 0) return quiltSizeUnreadable(part, "is not more than nothing");
-    return { kind: "target", target: { across, down, from: "" } };
+    if (across <= 0 || down <= 0) return quiltSizeUnreadable(part, { is: "not-above-nothing" });
+    return { kind: "target", target: { across, down, from: null } };
   }
   return readBed(part, ruler);
 }
@@ -88,13 +101,13 @@ function readBed(part: string, ruler: Ruler): SizeAsked["wanted"] | Diagnostic {
   const finished = clauses.length === 0 ? finishedSize(named, family) : null;
   if (finished !== null) {
     const { name, across, down } = finished;
-    return { kind: "target", target: { across, down, from: `usual ${name} size, common practice` } };
+    return { kind: "target", target: { across, down, from: { kind: "usual", name } } };
   }
   const mattress = mattressSize(named, family);
   if (mattress === null) {
     const mattresses = MATTRESS_SIZES.flatMap((size) => [size.name, ...size.alsoCalled, mattressName(size)]);
     const names = [...FINISHED_NAMES, ...mattresses];
-    return quiltSizeUnreadable(part, "is no bed with a standard size", nearest(named, names));
+    return quiltSizeUnreadable(part, { is: "no-bed", near: nearest(named, names) });
   }
   const hangs: Record<Side, Ticks> = { left: 0, right: 0, foot: 0, head: 0 };
   let tuck = 0;
@@ -103,19 +116,17 @@ function readBed(part: string, ruler: Ruler): SizeAsked["wanted"] | Diagnostic {
     const [, kind = "", rest = ""] = /^(drop|tuck)\s+(.*)$/i.exec(clause) ?? [];
     const [length = "", where = ""] = rest.split(/\s+(?:at|on|to)\s+(?:the\s+)?/i);
     const read = parseLength(length, ruler.unit);
-    if (!read.ok) return quiltSizeUnreadable(part, `has no length after "${kind}": ${read.problem.message}`);
+    const of = kind.toLowerCase() === "tuck" ? "tuck" : "drop";
+    if (!read.ok) return quiltSizeUnreadable(part, { is: "no-length", of, fault: read.problem.fault });
     const ticks = Number(floor(read.value));
-    if (ticks < 0) return quiltSizeUnreadable(part, `has a ${kind} below nothing`);
-    if (kind.toLowerCase() === "tuck") {
+    if (ticks < 0) return quiltSizeUnreadable(part, { is: "below-nothing", of });
+    if (of === "tuck") {
       tuck += ticks;
       continue;
     }
     const sides = sidesOf(where);
     if (sides === null) {
-      return quiltSizeUnreadable(
-        part,
-        `drops at "${where}", which is none of sides, left, right, foot, head and all round`,
-      );
+      return quiltSizeUnreadable(part, { is: "no-side", found: where });
     }
     for (const side of sides) hangs[side] = ticks;
     dropped = true;
@@ -124,13 +135,14 @@ function readBed(part: string, ruler: Ruler): SizeAsked["wanted"] | Diagnostic {
   if (!dropped) for (const side of ["left", "right", "foot"] as const) hangs[side] = usual;
   const across = mattress.across + hangs.left + hangs.right;
   const down = mattress.along + hangs.head + hangs.foot + tuck;
-  const bed = `${mattressName(mattress)} mattress ${formatSize(mattress.across, mattress.along, ruler)}`;
-  const told = [
-    bed,
-    ...dropsSaid(hangs, ruler),
-    ...(tuck === 0 ? [] : [`pillow tuck ${formatLength(tuck, ruler)}`]),
-  ];
-  return { kind: "target", target: { across, down, from: told.join(", ") } };
+  const from: SizeFrom = {
+    kind: "bed",
+    name: mattressName(mattress),
+    mattress: formatSize(mattress.across, mattress.along, ruler),
+    drops: dropsOf(hangs, ruler),
+    tuck: tuck === 0 ? null : formatLength(tuck, ruler),
+  };
+  return { kind: "target", target: { across, down, from } };
 }
 
 /** `sides and foot` (also where nothing is written), `left`, `all round`; null for other words. */
@@ -151,17 +163,14 @@ function sidesOf(where: string): Side[] | null {
   return found;
 }
 
-function dropsSaid(hangs: Readonly<Record<Side, Ticks>>, ruler: Ruler): string[] {
+/** Sides that hang equally far are told together. */
+function dropsOf(
+  hangs: Readonly<Record<Side, Ticks>>,
+  ruler: Ruler,
+): { length: string; sides: readonly Side[] }[] {
   const lengths = [...new Set(SIDES.map((side) => hangs[side]))].filter((length) => length > 0);
-  return lengths.map((length) => {
-    const sides = SIDES.filter((side) => hangs[side] === length);
-    const both = sides.includes("left") && sides.includes("right");
-    const named = [
-      ...(both ? ["both sides"] : []),
-      ...sides.filter((side) => !both || (side !== "left" && side !== "right")),
-    ];
-    const last = named.at(-1) ?? "";
-    const list = named.length < 2 ? last : `${named.slice(0, -1).join(", ")} and ${last}`;
-    return `drop ${formatLength(length, ruler)} at ${list}`;
-  });
+  return lengths.map((length) => ({
+    length: formatLength(length, ruler),
+    sides: SIDES.filter((side) => hangs[side] === length),
+  }));
 }

@@ -1,4 +1,4 @@
-import { nothingToRepeat, sizeNotMet, sizeOutOfReach } from "../diagnostics/choices.ts";
+import { type InBlocksSaid, nothingToRepeat, sizeNotMet, sizeOutOfReach } from "../diagnostics/choices.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
@@ -9,7 +9,7 @@ import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltSpec, Spec } from "../spec/index.ts";
 import { type Fit, fitSize, inBlocks, type Sized } from "./fit-size.ts";
 import { quickSolve, withoutEasing } from "./quick-solve.ts";
-import type { InBlocks, SizeAsked } from "./read-sizes.ts";
+import type { InBlocks, SizeAsked, SizeFrom } from "./read-sizes.ts";
 
 /** What one size takes of one fabric. */
 export interface SizeFabric {
@@ -32,8 +32,8 @@ export interface SizePlanned {
   heading: string;
   /** The finished size asked for; null where blocks were. */
   target: string | null;
-  /** What a bed comes from: `US queen mattress 60 x 80 in, drop 13 in at both sides and foot`; else empty. */
-  from: string;
+  /** What a bed's size comes from; null for a size as it was asked for. */
+  from: SizeFrom | null;
   blocks: InBlocks;
   /** Finished size, to the nearest tick, and as the maker's ruler reads it. */
   across: Ticks;
@@ -137,7 +137,7 @@ export async function wholeSizes(
 
 function headed(sizes: readonly SizePlanned[]): SizePlanned[] {
   const short = ({ asked, from }: SizePlanned) =>
-    from === "" ? asked : asked.replace(/\s+(drop|tuck)\b.*$/i, "");
+    from === null ? asked : asked.replace(/\s+(drop|tuck)\b.*$/i, "");
   const all = sizes.map(short);
   return sizes.map((size, i) => {
     const name = all[i] ?? "";
@@ -157,7 +157,7 @@ function settled(spec: QuiltSpec, { asked, wanted }: SizeAsked, diagnostics: Dia
   const fit = fitSize(spec, target);
   const said = saySize(target.across, target.down, spec);
   if (fit === null) {
-    diagnostics.push(sizeOutOfReach(asked, said, "not to be had: see what `check` says of the file"));
+    diagnostics.push(sizeOutOfReach(asked, said, null));
     return null;
   }
   const { taken, met, below, above } = fit;
@@ -200,7 +200,7 @@ function planned(
     asked,
     heading: asked,
     target: wanted.kind === "target" ? saySize(wanted.target.across, wanted.target.down, spec) : null,
-    from: wanted.kind === "target" ? wanted.target.from : "",
+    from: wanted.kind === "target" ? wanted.target.from : null,
     blocks,
     across,
     down,
@@ -230,6 +230,6 @@ function saySize(across: number, down: number, { ruler }: Spec): string {
   return formatSize(near(across), near(down), ruler);
 }
 
-function sayBlocks({ blocks, across, down }: Sized, spec: Spec): string {
-  return `${blocks.across}x${blocks.down} blocks, ${saySize(across, down, spec)}`;
+function sayBlocks({ blocks, across, down }: Sized, spec: Spec): InBlocksSaid {
+  return { ...blocks, size: saySize(across, down, spec) };
 }

@@ -2,7 +2,7 @@ import type { LengthUnit, Ticks } from "../length/types.ts";
 import type { Words } from "../words/index.ts";
 
 import type { Read } from "./option.ts";
-import { type Option, text, toggle } from "./option.ts";
+import { type Option, takes, text, toggle } from "./option.ts";
 
 /** Options that ask a plan for more than the file does. */
 
@@ -11,7 +11,7 @@ const MOST_KITS = 1000;
 
 /** `--kits 30`. */
 export const kits = (words: Words): Option<number | null> => ({
-  flags: "--kits <number>",
+  flags: takes("--kits", words.commandLine.values.number),
   help: words.commandLine.asking.cutSoManyQuilts,
   standard: words.commandLine.asking.oneQuilt,
   absent: null,
@@ -25,20 +25,24 @@ export const kits = (words: Words): Option<number | null> => ({
 
 export const usable = (words: Words) =>
   text(
-    "--width <length>",
+    takes("--width", words.commandLine.values.length),
     words.commandLine.asking.tryAnotherUsableWidth,
     words.commandLine.asking.asTheFileSays,
   );
 
 export const bolt = (words: Words) =>
   text(
-    "--bolt <length>",
+    takes("--bolt", words.commandLine.values.length),
     words.commandLine.asking.takeEveryBoltTo,
     words.commandLine.asking.boltAsTheFileSays,
   );
 
 export const stash = (words: Words) =>
-  text("--stash <file>", words.commandLine.asking.useTheClothOf, words.commandLine.asking.allIsBought);
+  text(
+    takes("--stash", words.commandLine.values.file),
+    words.commandLine.asking.useTheClothOf,
+    words.commandLine.asking.allIsBought,
+  );
 
 export const fatQuarters = (words: Words) =>
   toggle("--fat-quarters", words.commandLine.asking.takeEveryColourFrom);
@@ -58,7 +62,8 @@ export async function readWidth(
 ): Promise<{ value: Ticks } | { problem: string }> {
   const { floor, parseLength } = await import("../index.ts");
   const read = parseLength(typed, bare);
-  if (!read.ok) return { problem: words.commandLine.asking.widthIsNotA(typed, read.problem.message) };
+  if (!read.ok)
+    return { problem: words.commandLine.asking.widthIsNotA(typed, words.lengths.why(read.problem.fault)) };
   const value = Number(floor(read.value));
   if (value < LEAST || value > 400 * LEAST)
     return { problem: words.commandLine.asking.widthIsNoWidth(typed) };
@@ -73,7 +78,8 @@ export async function readBolt(
 ): Promise<{ value: Ticks } | { problem: string }> {
   const { floor, parseLength } = await import("../index.ts");
   const read = parseLength(typed, bare);
-  if (!read.ok) return { problem: words.commandLine.asking.boltIsNotA(typed, read.problem.message) };
+  if (!read.ok)
+    return { problem: words.commandLine.asking.boltIsNotA(typed, words.lengths.why(read.problem.fault)) };
   const value = Number(floor(read.value));
   if (value < LEAST_BOLT || value > MOST_BOLT)
     return { problem: words.commandLine.asking.boltIsNoLength(typed) };

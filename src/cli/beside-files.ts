@@ -1,4 +1,4 @@
-import type { Book } from "../render/book/content.ts";
+import type { Book } from "./books.ts";
 import type { Io } from "./io.ts";
 import { type Beside, type Planned, poolOf } from "./planning.ts";
 import { report } from "./report.ts";

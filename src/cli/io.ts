@@ -32,20 +32,10 @@ function wantsColour(stream: Stream): boolean {
   return stream.isTTY === true && (NO_COLOR === undefined || NO_COLOR === "") && TERM !== "dumb";
 }
 
-const WHY: Readonly<Record<string, string>> = {
-  ENOSPC: "the disk is full",
-  EIO: "the disk does not answer",
-  EDQUOT: "your share of the disk is full",
-};
-
 /** What was printed did not get where it was sent. */
-function tellUnwritten(code: string): void {
-  const why = WHY[code] ?? "the system says";
+function tellUnwritten(code: string, words: Words): void {
   try {
-    writeSync(
-      2,
-      `error: the output could not be written: ${why} (${code}). What is there of it is not whole.\n`,
-    );
+    writeSync(2, words.commandLine.unwritten.output(code));
   } catch {
     // Nobody is left to tell.
   }
@@ -56,7 +46,7 @@ export function processIo(words: Words): Io {
   for (const stream of [process.stdout, process.stderr]) {
     stream.on("error", (error: NodeJS.ErrnoException) => {
       if (error.code === "EPIPE") process.exit(0);
-      if (stream === process.stdout) tellUnwritten(error.code ?? error.message);
+      if (stream === process.stdout) tellUnwritten(error.code ?? error.message, words);
       process.exit(70);
     });
   }

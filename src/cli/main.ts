@@ -14,8 +14,9 @@ function tellOurFault(error: unknown, io: Io): void {
   const what = error instanceof Error ? error.message : String(error);
   // The solver's errors carry its whole program text.
   const short = what.split("\n", 1)[0]?.slice(0, 300) ?? "";
-  io.talk(`${io.onTalk("red", "fault")}: Crossgrain itself went wrong, not your file: ${short}\n`);
-  io.talk("Nothing was written. Please report this line together with the file and the command.\n");
+  const { unwritten } = io.words.commandLine;
+  io.talk(`${io.onTalk("red", unwritten.fault)}: ${unwritten.ourFault(short)}`);
+  io.talk(unwritten.report);
 }
 
 /** Runs one command line and answers with the exit code. Never throws. */

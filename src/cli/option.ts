@@ -33,6 +33,11 @@ export function inWords<const O extends Worded>(
   return Object.fromEntries(all) as { [K in keyof O]: ReturnType<O[K]> };
 }
 
+/** An option with what stands for its value: `--out <folder>`. */
+export function takes(flag: string, value: string): string {
+  return `${flag} <${value}>`;
+}
+
 /** A switch that is off unless named. */
 export function toggle(flags: string, help: string): Option<boolean> {
   return { flags, help, standard: "", absent: false, read: null };

@@ -1,6 +1,6 @@
 import { languages, type Words } from "../words/index.ts";
 
-import { aboveZero, choice, type Option, type Read, text, toggle } from "./option.ts";
+import { aboveZero, choice, type Option, type Read, takes, text, toggle } from "./option.ts";
 
 /** Options that more than one command takes. One that a single command takes stands with that command. */
 
@@ -8,7 +8,7 @@ export const json = (words: Words) => toggle("--json", words.commandLine.options
 
 export const style = (words: Words) =>
   choice(
-    "--style <style>",
+    takes("--style", words.commandLine.values.style),
     words.commandLine.options.howStripsMayBe,
     words.commandLine.options.asTheFileSays,
     ["strips-2", "strips-3"],
@@ -17,7 +17,7 @@ export const style = (words: Words) =>
 
 export const prefer = (words: Words) =>
   choice(
-    "--prefer <aim>",
+    takes("--prefer", words.commandLine.values.aim),
     words.commandLine.options.leastClothFirstOr,
     words.commandLine.options.asTheFileSays2,
     ["sparing", "simple"],
@@ -28,7 +28,7 @@ export const thorough = (words: Words) => toggle("--thorough", words.commandLine
 
 export const budget = (words: Words) =>
   aboveZero(
-    "--budget <seconds>",
+    takes("--budget", words.commandLine.values.seconds),
     words.commandLine.options.searchEachFabricThis,
     words.commandLine.options.aboutForAllFabrics,
     words,
@@ -36,7 +36,7 @@ export const budget = (words: Words) =>
 
 export const out = (words: Words) =>
   text(
-    "--out <folder>",
+    takes("--out", words.commandLine.values.folder),
     words.commandLine.options.folderToWriteInto,
     words.commandLine.options.outNameAfterThe,
   );
@@ -44,13 +44,17 @@ export const out = (words: Words) =>
 export const replace = (words: Words) => toggle("--replace", words.commandLine.options.writeOverFilesThat);
 
 export const pageFile = (words: Words) =>
-  text("--out <file>", words.commandLine.options.htmlFileToWrite, "out/crossgrain.html");
+  text(
+    takes("--out", words.commandLine.values.file),
+    words.commandLine.options.htmlFileToWrite,
+    "out/crossgrain.html",
+  );
 
 export const pdf = (words: Words) => toggle("--pdf", words.commandLine.options.writeTheCuttingBook);
 
 export const paper = (words: Words) =>
   choice(
-    "--paper <size>",
+    takes("--paper", words.commandLine.values.size),
     words.commandLine.options.paperOfThePdf,
     words.commandLine.options.letterWhereFabricIs,
     ["a4", "letter"],
@@ -71,10 +75,19 @@ export function pixels(flags: string, help: string, standard: string, words: Wor
 }
 
 export const png = (words: Words) =>
-  pixels("--png <width>", words.commandLine.options.writeEveryDrawingAs, "", words);
+  pixels(
+    takes("--png", words.commandLine.values.width),
+    words.commandLine.options.writeEveryDrawingAs,
+    "",
+    words,
+  );
 
 export const font = (words: Words) =>
-  text("--font <file>", words.commandLine.options.fontForNamesIn, words.commandLine.options.oneOfTheSystem);
+  text(
+    takes("--font", words.commandLine.values.file),
+    words.commandLine.options.fontForNamesIn,
+    words.commandLine.options.oneOfTheSystem,
+  );
 
 export const markdown = (words: Words) => toggle("--markdown", words.commandLine.options.writeTheBookWithout);
 
@@ -82,7 +95,7 @@ export const compared = (words: Words) => toggle("--compare", words.commandLine.
 
 export const decimal = (words: Words) =>
   choice(
-    "--decimal <mark>",
+    takes("--decimal", words.commandLine.values.mark),
     words.commandLine.options.markBeforeTenthsIn,
     words.commandLine.options.asTheFileWrites,
     ["comma", "point"],
@@ -91,7 +104,7 @@ export const decimal = (words: Words) =>
 
 export const ruler = (words: Words) =>
   choice(
-    "--ruler <unit>",
+    takes("--ruler", words.commandLine.values.unit),
     words.commandLine.options.restateAQuiltFor,
     words.commandLine.options.theRulerOfThe,
     ["in", "cm"],
@@ -101,7 +114,7 @@ export const ruler = (words: Words) =>
 /** Taken by every command. */
 export const language = (words: Words) =>
   choice(
-    "--language <language>",
+    takes("--language", words.commandLine.values.language),
     words.commandLine.options.languageOfAll,
     words.commandLine.options.languageOfTheFile,
     Object.keys(languages),

@@ -1,8 +1,8 @@
 import type { Comparison } from "../choices/comparison.ts";
 import type { PatternSource } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
-import type { Book } from "../render/book/content.ts";
 import type { Words } from "../words/index.ts";
+import type { Book } from "./books.ts";
 import type { Fonts } from "./fonts.ts";
 
 /** The same in every file, so that the same plan gives the same bytes. */

@@ -42,6 +42,12 @@ export interface Beside {
 
 const NOTHING_BESIDE: Beside = { kits: 1, usable: null, stash: null, fatQuarters: false, ruler: null };
 
+/**
+ * What of a plan is asked for; none of it changes an amount. `strips`: no narrower width is tried; `room`: the first cutting
+ * found is left as it is; `amounts`: both.
+ */
+export type Wanted = "plan" | "strips" | "room" | "amounts";
+
 /** A plan, and what the answers to what was asked besides need. */
 export interface Planned {
   plan: Plan;
@@ -101,8 +107,7 @@ export async function optionsOf(values: PlanningValues, { words }: Io): Promise<
 
 /**
  * Plans a text, with the machine's threads and progress on the terminal, and tells all there is to tell.
- * `reworded` is for a text the maker has not written: its places are then not shown. With `amountsOnly` the first cutting
- * found is left as it is, and no narrower width is tried: that changes no amount.
+ * `reworded` is for a text the maker has not written: its places are then not shown.
  */
 export async function planText(
   text: string,
@@ -111,7 +116,7 @@ export async function planText(
   io: Io,
   reworded: ((diagnostic: Diagnostic) => Diagnostic) | null = null,
   beside: Beside = NOTHING_BESIDE,
-  amountsOnly = false,
+  wanted: Wanted = "plan",
 ): Promise<Planned | { code: ExitCode }> {
   const { planWith, quickSolve, readSpecFile, withoutEasing } = await import("../index.ts");
   const source = reworded === null ? text : undefined;
@@ -144,7 +149,8 @@ export async function planText(
   const options = { ...usual, kits: beside.kits, ...bolts, suggestStacks: true };
   const pool = await poolOf(io, options, true);
   const sources = { stash, fatQuarters: beside.fatQuarters };
-  const solve = amountsOnly ? withoutEasing(quickSolve(pool.solve)) : pool.solve;
+  const once = wanted === "strips" || wanted === "amounts" ? quickSolve(pool.solve) : pool.solve;
+  const solve = wanted === "room" || wanted === "amounts" ? withoutEasing(once) : once;
   const outcome = await planWith(spec, options, sources, solve);
   pool.clear();
   const diagnostics = [...read.diagnostics, ...(restated?.diagnostics ?? []), ...outcome.diagnostics];
@@ -174,9 +180,9 @@ export async function planFile(
   values: PlanningValues,
   io: Io,
   beside: Beside = NOTHING_BESIDE,
-  amountsOnly = false,
+  wanted: Wanted = "plan",
 ): Promise<Planned | { code: ExitCode }> {
   const input = await readInput(file, io);
   if (input.value === null) return { code: failWith(input.diagnostics, undefined, values.json, io) };
-  return planText(input.value.text, input.value.name, values, io, null, beside, amountsOnly);
+  return planText(input.value.text, input.value.name, values, io, null, beside, wanted);
 }

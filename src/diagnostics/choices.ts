@@ -1,10 +1,37 @@
+import type { LengthFault } from "../length/problem.ts";
 import { NOWHERE, tell } from "./tell.ts";
 import type { Diagnostic, Nothing } from "./types.ts";
+
+/** A quilt of so many blocks across and down, and the size it comes to. */
+export interface InBlocksSaid {
+  across: number;
+  down: number;
+  size: string;
+}
+
+/** Why a text is no size of a quilt. */
+export type QuiltSizeFault =
+  | { is: "none" }
+  /** Blocks each way, out of bounds. */
+  | { is: "blocks"; most: number }
+  | { is: "size"; fault: LengthFault }
+  | { is: "not-above-nothing" }
+  /** No bed with a standard size; `near` is the one that may be meant. */
+  | { is: "no-bed"; near: string | null }
+  | { is: "no-length"; of: "drop" | "tuck"; fault: LengthFault }
+  | { is: "below-nothing"; of: "drop" | "tuck" }
+  | { is: "no-side"; found: string };
 
 /** What is told of each, to be put in words. */
 export interface ChoicesFacts {
   sizeRestated: { what: string; before: string; after: string };
-  sizeNotMet: { asked: string; target: string; taken: string; below: string | null; above: string | null };
+  sizeNotMet: {
+    asked: string;
+    target: string;
+    taken: InBlocksSaid;
+    below: InBlocksSaid | null;
+    above: InBlocksSaid | null;
+  };
   arrangementUnknown: { found: string; known: readonly string[] };
   fatQuarterTooSmall: { fabric: string; piece: string; size: string };
   nothingToCompare: { found: "cut-list" | "one-way" };
@@ -12,8 +39,9 @@ export interface ChoicesFacts {
   nothingToRepeat: Nothing;
   nothingToTurn: Nothing;
   noMotifs: Nothing;
-  quiltSizeUnreadable: { found: string; why?: string; near?: string | null };
-  sizeOutOfReach: { asked: string; target: string; nearest: string };
+  quiltSizeUnreadable: { found: string; fault: QuiltSizeFault };
+  /** `nearest` is null where no number of blocks can be made at all. */
+  sizeOutOfReach: { asked: string; target: string; nearest: InBlocksSaid | null };
 }
 
 /** An arrangement that is none, on the command line. */
@@ -52,16 +80,12 @@ export function noMotifs(): Diagnostic {
 }
 
 /** A size of a quilt that cannot be read. */
-export function quiltSizeUnreadable(
-  found: string,
-  why = "is not a size of a quilt",
-  near: string | null = null,
-): Diagnostic {
-  return tell("QUILT-SIZE-UNREADABLE", "error", NOWHERE, "quiltSizeUnreadable", { found, why, near });
+export function quiltSizeUnreadable(found: string, fault: QuiltSizeFault): Diagnostic {
+  return tell("QUILT-SIZE-UNREADABLE", "error", NOWHERE, "quiltSizeUnreadable", { found, fault });
 }
 
 /** A size smaller than one block or larger than any quilt of this design. */
-export function sizeOutOfReach(asked: string, target: string, nearest: string): Diagnostic {
+export function sizeOutOfReach(asked: string, target: string, nearest: InBlocksSaid | null): Diagnostic {
   return tell("QUILT-SIZE-OUT-OF-REACH", "error", NOWHERE, "sizeOutOfReach", { asked, target, nearest });
 }
 
@@ -74,9 +98,9 @@ export function sizeRestated(what: string, before: string, after: string, path: 
 export function sizeNotMet(
   asked: string,
   target: string,
-  taken: string,
-  below: string | null,
-  above: string | null,
+  taken: InBlocksSaid,
+  below: InBlocksSaid | null,
+  above: InBlocksSaid | null,
 ): Diagnostic {
   const facts = { asked, target, taken, below, above };
   return tell("QUILT-SIZE-NOT-MET", "warning", NOWHERE, "sizeNotMet", facts);

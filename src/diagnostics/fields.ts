@@ -1,12 +1,58 @@
+import type { LengthFault, LengthProblem } from "../length/problem.ts";
+import type { LengthUnit } from "../length/types.ts";
+import type { FileKey } from "./file-keys.ts";
 import { tell } from "./tell.ts";
 
 import type { Diagnostic, InFile } from "./types.ts";
 
-/** What a field is for and how it is written, from the schema. */
+/** What a field is for and how it is written: by the code of the schema. */
 export interface FieldHelp {
-  description: string;
-  example: string;
+  /** Null where the schema knows no such field. */
+  about: FileKey | null;
+  /** Examples in inches, where measures have examples of their own. */
+  inches?: boolean;
+  /** Of the part of a pattern that the field is named after. */
+  of?: string;
+  /** The value stands under its key; not so in a list. */
+  keyed?: boolean;
+  /** An example made of what is written, in place of the usual one. */
+  example?: string;
 }
+
+/** Of what kind a value is. */
+export type FoundKind = "empty-list" | "list" | "group" | "true" | "false" | "text";
+
+/** Of what kind a value should be. */
+export type ExpectedKind =
+  | { is: "other" }
+  | { is: "list" }
+  | { is: "group" }
+  | { is: "boolean" }
+  | { is: "one-of"; options: readonly string[] }
+  | { is: "whole-number" }
+  | { is: "line-or-group" }
+  | { is: "number-or-text" };
+
+/** A length or size that is read, and is nothing or less. */
+export const NOT_ABOVE_ZERO = { is: "not-above-zero" } as const;
+export type MeasureFault = LengthFault | typeof NOT_ABOVE_ZERO;
+
+/** Which examples of a size help: those of pieces in a measure, of a key of the file, or of finished units. */
+export type SizeLike = { unit: LengthUnit } | { like: FileKey } | { like: "finished-unit" };
+
+export type NameFault = { is: "empty" } | { is: "unprintable" } | { is: "too-long"; most: number };
+
+export type SoldFault = LengthFault | { is: "not-understood" } | { is: "step-zero" };
+
+/** What is wrong with a piece on one line. */
+export type PieceFault =
+  | { is: "no-size"; unit: LengthUnit }
+  | { is: "too-long" }
+  | { is: "empty" }
+  | { is: "word-unknown"; word: string; known: readonly string[] };
+
+/** What must be made of a fabric or of a block: `index` of a border, from 1. */
+export type MadeOf = { what: "sashing" } | { what: "border"; index: number };
 
 /** What is told of each, to be put in words. */
 export interface FieldsFacts {
@@ -16,11 +62,14 @@ export interface FieldsFacts {
   countNotWhole: { found: string; most: number };
   fieldEmpty: { field: string; help: FieldHelp };
   fieldMissing: { field: string; help: FieldHelp };
-  fieldType: { field: string; found: string; expected: string; help: FieldHelp };
+  fieldType: { field: string; found: FoundKind; expected: ExpectedKind; help: FieldHelp };
+  madeOfBoth: MadeOf;
+  madeOfNothing: MadeOf;
   keyUnknown: {
     key: string;
     known: readonly string[];
-    hint?: string;
+    /** The piece on one line that the key and its value are meant as. */
+    line?: string;
     /** The field of which the key is a value, where there is one. */
     takenBy?: string;
   };
@@ -28,22 +77,22 @@ export interface FieldsFacts {
   lengthNegative: { field: string; found: string };
   lengthOffMarks: { piece: string; size: string; mark: string };
   lengthRoundedUp: { piece: string; written: string; size: string };
-  lengthTooLong: { field: string; found: string; most: string };
-  lengthUnreadable: { written: string; why: string; hint: string };
-  linesTooMany: { what: string; found: number; most: number };
-  measuresMixed: { written: string; why: string; hint: string };
+  lengthTooLong: { field: string; found: string; metres: number };
+  lengthUnreadable: { written: string; fault: MeasureFault; unit: LengthUnit | null };
+  linesTooMany: { what: "fabrics" | "sizes"; found: number; most: number };
+  measuresMixed: { written: string; problem: LengthProblem };
   minutesUnreadable: { field: string; found: string; most: number };
   nameRepeated: { name: string; line: number | null };
-  nameUnusable: { field: string; why: string };
+  nameUnusable: { field: string; fault: NameFault };
   partRepeated: { part: string };
   percentUnreadable: { found: string; most: number };
-  pieceLineUnreadable: { written: string; why: string; hint: string };
+  pieceLineUnreadable: { written: string; fault: PieceFault };
   piecesTooMany: { found: number; most: number };
   priceUnreadable: { found: string };
   selvagesTooWide: { selvages: string; width: string };
   sizeNotPositive: { field: string; found: string };
-  sizeUnreadable: { written: string; why: string; hint: string };
-  soldUnreadable: { found: string; why: string };
+  sizeUnreadable: { written: string; fault: MeasureFault; like: SizeLike };
+  soldUnreadable: { found: string; fault: SoldFault };
   fullWidthLengthwise: { name: string; other: string };
 }
 
@@ -77,11 +126,16 @@ export function fieldMissing(where: InFile, field: string, help: FieldHelp): Dia
   return tell("FIELD-MISSING", "error", where, "fieldMissing", { field, help });
 }
 
+/** Something that has neither a fabric nor a block. */
+export function madeOfNothing(where: InFile, of: MadeOf): Diagnostic {
+  return tell("FIELD-MISSING", "error", where, "madeOfNothing", of);
+}
+
 export function fieldType(
   where: InFile,
   field: string,
-  found: string,
-  expected: string,
+  found: FoundKind,
+  expected: ExpectedKind,
   help: FieldHelp,
 ): Diagnostic {
   return tell("FIELD-TYPE", "error", where, "fieldType", { field, found, expected, help });
@@ -91,10 +145,10 @@ export function keyUnknown(
   where: InFile,
   key: string,
   known: readonly string[],
-  hint = "",
+  line = "",
   takenBy = "",
 ): Diagnostic {
-  return tell("KEY-UNKNOWN", "error", where, "keyUnknown", { key, known, hint, takenBy });
+  return tell("KEY-UNKNOWN", "error", where, "keyUnknown", { key, known, line, takenBy });
 }
 
 export function labelRepeated(where: InFile, label: string, line: number | null): Diagnostic {
@@ -114,21 +168,31 @@ export function lengthRoundedUp(where: InFile, piece: string, written: string, s
   return tell("LENGTH-ROUNDED-UP", "info", where, "lengthRoundedUp", { piece, written, size });
 }
 
-export function lengthTooLong(where: InFile, field: string, found: string, most: string): Diagnostic {
-  return tell("LENGTH-TOO-LONG", "error", where, "lengthTooLong", { field, found, most });
+export function lengthTooLong(where: InFile, field: string, found: string, metres: number): Diagnostic {
+  return tell("LENGTH-TOO-LONG", "error", where, "lengthTooLong", { field, found, metres });
 }
 
-/** `why` says what was found; `hint` shows what a length looks like. */
-export function lengthUnreadable(where: InFile, written: string, why: string, hint: string): Diagnostic {
-  return tell("LENGTH-UNREADABLE", "error", where, "lengthUnreadable", { written, why, hint });
+/** @param unit measure to show examples in; null for none */
+export function lengthUnreadable(
+  where: InFile,
+  written: string,
+  fault: MeasureFault,
+  unit: LengthUnit | null,
+): Diagnostic {
+  return tell("LENGTH-UNREADABLE", "error", where, "lengthUnreadable", { written, fault, unit });
 }
 
-export function linesTooMany(where: InFile, what: string, found: number, most: number): Diagnostic {
+export function linesTooMany(
+  where: InFile,
+  what: "fabrics" | "sizes",
+  found: number,
+  most: number,
+): Diagnostic {
   return tell("LINES-TOO-MANY", "error", where, "linesTooMany", { what, found, most });
 }
 
-export function measuresMixed(where: InFile, written: string, why: string, hint: string): Diagnostic {
-  return tell("MEASURES-MIXED", "error", where, "measuresMixed", { written, why, hint });
+export function measuresMixed(where: InFile, written: string, problem: LengthProblem): Diagnostic {
+  return tell("MEASURES-MIXED", "error", where, "measuresMixed", { written, problem });
 }
 
 /** Minutes for one step, in the file or on the command line. */
@@ -140,8 +204,8 @@ export function nameRepeated(where: InFile, name: string, line: number | null): 
   return tell("NAME-REPEATED", "error", where, "nameRepeated", { name, line });
 }
 
-export function nameUnusable(where: InFile, field: string, why: string): Diagnostic {
-  return tell("NAME-UNUSABLE", "error", where, "nameUnusable", { field, why });
+export function nameUnusable(where: InFile, field: string, fault: NameFault): Diagnostic {
+  return tell("NAME-UNUSABLE", "error", where, "nameUnusable", { field, fault });
 }
 
 /** A part of the pattern that is named twice. */
@@ -153,8 +217,8 @@ export function percentUnreadable(where: InFile, found: string, most: number): D
   return tell("PERCENT-UNREADABLE", "error", where, "percentUnreadable", { found, most });
 }
 
-export function pieceLineUnreadable(where: InFile, written: string, why: string, hint: string): Diagnostic {
-  return tell("PIECE-LINE-UNREADABLE", "error", where, "pieceLineUnreadable", { written, why, hint });
+export function pieceLineUnreadable(where: InFile, written: string, fault: PieceFault): Diagnostic {
+  return tell("PIECE-LINE-UNREADABLE", "error", where, "pieceLineUnreadable", { written, fault });
 }
 
 export function piecesTooMany(where: InFile, found: number, most: number): Diagnostic {
@@ -173,12 +237,22 @@ export function sizeNotPositive(where: InFile, field: string, found: string): Di
   return tell("SIZE-NOT-POSITIVE", "error", where, "sizeNotPositive", { field, found });
 }
 
-export function sizeUnreadable(where: InFile, written: string, why: string, hint: string): Diagnostic {
-  return tell("SIZE-UNREADABLE", "error", where, "sizeUnreadable", { written, why, hint });
+export function sizeUnreadable(
+  where: InFile,
+  written: string,
+  fault: MeasureFault,
+  like: SizeLike,
+): Diagnostic {
+  return tell("SIZE-UNREADABLE", "error", where, "sizeUnreadable", { written, fault, like });
 }
 
-export function soldUnreadable(where: InFile, found: string, why: string): Diagnostic {
-  return tell("SOLD-UNREADABLE", "error", where, "soldUnreadable", { found, why });
+/** Something that has both a fabric and a block. */
+export function madeOfBoth(where: InFile, of: MadeOf): Diagnostic {
+  return tell("SIZES-DO-NOT-ADD-UP", "error", where, "madeOfBoth", of);
+}
+
+export function soldUnreadable(where: InFile, found: string, fault: SoldFault): Diagnostic {
+  return tell("SOLD-UNREADABLE", "error", where, "soldUnreadable", { found, fault });
 }
 
 /** A strip of the whole width cannot lie along the selvage. `other` is the side that was given, as printed. */

@@ -17,19 +17,21 @@ export function gridSquares({ n, d }: Rational, grid: Ticks): string {
   return whole === 0n ? part : `${whole} ${part}`;
 }
 
-/** The same said: `3 squares`, `1 square`, `3/4 of a square`. */
-export function sayGridSquares(length: Rational, grid: Ticks): string {
-  const count = gridSquares(length, grid);
-  if (count === "1") return "1 square";
-  return count.includes("/") && !count.includes(" ") ? `${count} of a square` : `${count} squares`;
-}
+/** Two choices that exclude each other. */
+export type FoundationClash =
+  | { is: "per"; way: "pieced" | "folded"; per: string; allowed: readonly string[] }
+  /** Fusible, and torn away. */
+  | { is: "fusible-torn" }
+  /** Folded, with squares beyond. */
+  | { is: "folded-allowance" };
 
 /** What is told of each, to be put in words. */
 export interface FoundationFacts {
-  foundationAllowance: { squares: string; seam: string; needed: number };
+  /** So many squares of that side. */
+  foundationAllowance: { squares: number; side: string; seam: string; needed: number };
   foundationBlock: { message: string; hint: string };
-  foundationChoice: { message: string; hint: string };
-  foundationGrid: { found: string; why: string };
+  foundationChoice: FoundationClash;
+  foundationGrid: { found: string };
   foundationMarks: { block: string; size: string; mark: string };
   foundationMethod: { unit: string; method: string };
   foundationOffGrid: {
@@ -46,11 +48,12 @@ export interface FoundationFacts {
 /** Too few squares beyond the seam line to hold the seam allowance. */
 export function foundationAllowance(
   where: InFile,
-  squares: string,
+  reaches: { squares: number; side: string },
   seam: string,
   needed: number,
 ): Diagnostic {
-  return tell("FOUNDATION-ALLOWANCE", "error", where, "foundationAllowance", { squares, seam, needed });
+  const facts = { ...reaches, seam, needed };
+  return tell("FOUNDATION-ALLOWANCE", "error", where, "foundationAllowance", facts);
 }
 
 /** A block, or a row of blocks, that does not go onto one piece of foundation as asked. */
@@ -63,14 +66,14 @@ export function foundationMarks(where: InFile, facts: FoundationFacts["foundatio
   return tell("FOUNDATION-MARKS", "error", where, "foundationMarks", facts);
 }
 
-/** Two choices that exclude each other. */
-export function foundationChoice(where: InFile, message: string, hint: string): Diagnostic {
-  return tell("FOUNDATION-CHOICE", "error", where, "foundationChoice", { message, hint });
+/** Choices that exclude each other. */
+export function foundationChoice(where: InFile, clash: FoundationClash): Diagnostic {
+  return tell("FOUNDATION-CHOICE", "error", where, "foundationChoice", clash);
 }
 
 /** A printed square whose side cannot be told exactly. */
-export function foundationGrid(where: InFile, found: string, why: string): Diagnostic {
-  return tell("FOUNDATION-GRID", "error", where, "foundationGrid", { found, why });
+export function foundationGrid(where: InFile, found: string): Diagnostic {
+  return tell("FOUNDATION-GRID", "error", where, "foundationGrid", { found });
 }
 
 /** On a foundation patches go on one by one, whatever the method for other units. */

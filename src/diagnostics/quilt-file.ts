@@ -2,11 +2,14 @@ import { tell } from "./tell.ts";
 
 import type { Diagnostic, InFile } from "./types.ts";
 
+/** Why a word of a drawing is no cell. */
+export type DrawingFault = { is: "repeats"; count: number; most: number } | { is: "colourway" };
+
 /** What is told of each, to be put in words. */
 export interface QuiltFileFacts {
   blockHasNoDrawing: { block: string };
   cornerInSquares: { found: string };
-  drawingUnreadable: { found: string; why: string };
+  drawingUnreadable: { found: string; fault: DrawingFault };
   gridsizeUnreadable: { field: string; found: string; most: number };
   turnNotQuarter: { found: string };
   unitNotOne: { found: readonly string[]; fields: readonly string[] };
@@ -20,8 +23,8 @@ export function cornerInSquares(where: InFile, found: string): Diagnostic {
   return tell("CORNER-IN-SQUARES", "error", where, "cornerInSquares", { found });
 }
 
-export function drawingUnreadable(where: InFile, found: string, why: string): Diagnostic {
-  return tell("DRAWING-UNREADABLE", "error", where, "drawingUnreadable", { found, why });
+export function drawingUnreadable(where: InFile, found: string, fault: DrawingFault): Diagnostic {
+  return tell("DRAWING-UNREADABLE", "error", where, "drawingUnreadable", { found, fault });
 }
 
 export function gridsizeUnreadable(where: InFile, field: string, found: string, most: number): Diagnostic {

@@ -8,7 +8,7 @@ export type { InFile } from "./types.ts";
 export interface ReadingFacts {
   aliasUsed: { found: string };
   fileEmpty: Nothing;
-  fileNotMapping: { found: string };
+  fileNotMapping: { found: "list" | "value" };
   keyRepeated: { key: string };
   moreProblems: { file: string; count: number };
   nestedTooDeep: Nothing;
@@ -25,7 +25,7 @@ export function fileEmpty(where: InFile): Diagnostic {
   return tell("FILE-EMPTY", "error", where, "fileEmpty", {});
 }
 
-export function fileNotMapping(where: InFile, found: string): Diagnostic {
+export function fileNotMapping(where: InFile, found: "list" | "value"): Diagnostic {
   return tell("FILE-NOT-MAPPING", "error", where, "fileNotMapping", { found });
 }
 

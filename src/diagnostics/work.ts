@@ -1,10 +1,29 @@
+import type { LengthFault } from "../length/problem.ts";
 import { NOWHERE, tell } from "./tell.ts";
 
-import type { Diagnostic, InFile } from "./types.ts";
+import type { Diagnostic, InFile, Nothing } from "./types.ts";
+
+/** Why what is said of the work cannot be read. */
+export type FactFault =
+  | LengthFault
+  | { is: "no-strip-range"; text: string }
+  | { is: "no-strip-number"; text: string }
+  | { is: "no-strips" }
+  | { is: "no-piece-count"; text: string }
+  | { is: "no-cloth-length"; text: string }
+  | { is: "no-cloth-size"; text: string }
+  | { is: "nothing" }
+  | { is: "too-long" }
+  | { is: "no-happening" }
+  | { is: "bag-unlettered" }
+  | { is: "pieces-cut-off" };
+
+/** Why a file is none that keeps the work. */
+export type NotOurs = { is: "no-group" } | { is: "no-format"; format: string };
 
 /** What is told of each, to be put in words. */
 export interface WorkFacts {
-  factUnreadable: { written: string; why: string };
+  factUnreadable: { written: string; fault: FactFault };
   workFabricUnknown: { found: string; fabrics: readonly string[] };
   workFabricUnsaid: { said: string; fabrics: readonly string[] };
   workLetterUnknown: { letter: string; letters: readonly string[] };
@@ -15,7 +34,8 @@ export interface WorkFacts {
   workNoneToSpoil: { letter: string; count: number; cut: number };
   workMeasureWrong: { why: string };
   workOtherPlan: { fabric: string; first: boolean };
-  workNotOurs: { file: string; found: string };
+  workNotOurs: { file: string; found: NotOurs };
+  workWidthTooWide: Nothing;
   workNoPlan: { folder: string };
   workChangedMeanwhile: { file: string };
   workPlannedOtherwise: { folder: string; fabrics: readonly string[] };
@@ -26,8 +46,8 @@ export interface WorkFacts {
   workLeftAside: { file: string };
 }
 
-export function factUnreadable(where: InFile, written: string, why: string): Diagnostic {
-  return tell("FACT-UNREADABLE", "error", where, "factUnreadable", { written, why });
+export function factUnreadable(where: InFile, written: string, fault: FactFault): Diagnostic {
+  return tell("FACT-UNREADABLE", "error", where, "factUnreadable", { written, fault });
 }
 
 export function workFabricUnknown(where: InFile, found: string, fabrics: readonly string[]): Diagnostic {
@@ -69,6 +89,11 @@ export function workNoneToSpoil(where: InFile, letter: string, count: number, cu
   return tell("WORK-NONE-TO-SPOIL", "error", where, "workNoneToSpoil", { letter, count, cut });
 }
 
+/** More than the fabric is wide, its selvages and all. */
+export function workWidthTooWide(where: InFile): Diagnostic {
+  return tell("WORK-MEASURE-WRONG", "error", where, "workWidthTooWide", {});
+}
+
 export function workMeasureWrong(where: InFile, why: string): Diagnostic {
   return tell("WORK-MEASURE-WRONG", "error", where, "workMeasureWrong", { why });
 }
@@ -78,7 +103,7 @@ export function workOtherPlan(where: InFile, fabric: string, first: boolean): Di
   return tell("WORK-OTHER-PLAN", "error", where, "workOtherPlan", { fabric, first });
 }
 
-export function workNotOurs(file: string, found: string): Diagnostic {
+export function workNotOurs(file: string, found: NotOurs): Diagnostic {
   return tell("WORK-NOT-OURS", "error", { path: "", at: null }, "workNotOurs", { file, found });
 }
 

@@ -7,7 +7,7 @@ import {
   toNumber,
 } from "../length/index.ts";
 import { findUnitKind } from "../quilt/index.ts";
-import { colourFor, readColour, readDrawing } from "../spec/index.ts";
+import { colourFor, ON_POINT, readColour, readDrawing } from "../spec/index.ts";
 import { fabricKey } from "../stock/index.ts";
 import { cellsOf, linesOf } from "./drawing-text.ts";
 import { followsOf, type PrintFollows } from "./prints.ts";
@@ -105,8 +105,11 @@ export interface SashingModel {
   ring: boolean;
 }
 
+/** How blocks are set, in the words of the file. */
+export type Layout = "straight" | typeof ON_POINT;
+
 export interface SettingModel {
-  layout: "straight" | "on point";
+  layout: Layout;
   /** Blocks as they stand, the drawing repeated to fill. */
   rows: PlacedModel[][];
   filled: boolean;
@@ -274,10 +277,10 @@ function readPlaced(word: string, known: ReadonlySet<string>): PlacedModel {
 
 function readSetting(value: unknown, known: ReadonlySet<string>): SettingModel {
   const written = dict(value);
-  const layout = text(written.layout) === "on point" ? "on point" : "straight";
+  const layout = text(written.layout) === ON_POINT ? ON_POINT : "straight";
   const drawn = linesOf(written.rows).map((line) => cellsOf(line).map((word) => readPlaced(word, known)));
   const fill = /^(\d{1,3})\s*(?:x|×|by)\s*(\d{1,3})$/i.exec(text(written.fill));
-  const rows = fill === null ? drawn : filled(drawn, Number(fill[1]), Number(fill[2]), layout === "on point");
+  const rows = fill === null ? drawn : filled(drawn, Number(fill[1]), Number(fill[2]), layout === ON_POINT);
   const sashing = dict(written.sashing);
   const corner = sashing.cornerstones;
   return {

@@ -1,6 +1,7 @@
+import { ON_POINT } from "../spec/index.ts";
 import { lengthText, sizeBlock } from "./block-edits.ts";
 import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
-import { type PlacedModel, readModel, ticksOf } from "./model.ts";
+import { type Layout, type PlacedModel, readModel, ticksOf } from "./model.ts";
 import { readText, valueAt, withItem, withoutValue, withValue } from "./text-edit.ts";
 import type { Value } from "./values.ts";
 
@@ -160,7 +161,7 @@ export function sizeQuilt(text: string, across: number, down: number): string {
   if (setting.filled) return withValue(text, ["setting", "fill"], fill);
   const { rows } = setting;
   const first = rows[0] ?? [];
-  const onPoint = setting.layout === "on point";
+  const onPoint = setting.layout === ON_POINT;
   const count = onPoint ? 2 * down - 1 : down;
   // What stands stays; new places repeat it, the whole drawing again and again.
   const made = Array.from({ length: count }, (_, r) => {
@@ -175,19 +176,19 @@ export function sizeQuilt(text: string, across: number, down: number): string {
 }
 
 /** Blocks in straight rows, or standing on a corner. */
-export function setLayout(text: string, layout: "straight" | "on point", triangles: string): string {
+export function setLayout(text: string, layout: Layout, triangles: string): string {
   const model = readModel(text);
   if (model.setting.layout === layout) return text;
   const rows = model.setting.rows;
   const across = Math.max(1, ...rows.map((row) => row.length));
-  const down = model.setting.layout === "on point" ? (rows.length + 1) / 2 : rows.length;
+  const down = model.setting.layout === ON_POINT ? (rows.length + 1) / 2 : rows.length;
   if (layout === "straight") {
     let made = withoutValue(withoutValue(text, ["setting", "layout"]), ["setting", "triangles"]);
     const kept = rows.filter((_, r) => r % 2 === 0).map((row) => row.map(wordOf));
     if (!model.setting.filled) made = withValue(made, ["setting", "rows"], `${asLines(kept)}\n`);
     return made;
   }
-  let made = withValue(text, ["setting", "layout"], "on point");
+  let made = withValue(text, ["setting", "layout"], ON_POINT);
   made = withValue(made, ["setting", "triangles"], triangles);
   if (model.setting.filled) return made;
   // Rows with one block fewer come to stand between the rows there are.

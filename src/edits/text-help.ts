@@ -1,4 +1,4 @@
-import { jsonSchema, keysAt, nodeAt, type SchemaNode } from "../spec/index.ts";
+import { jsonSchema, keysAt, nodeAt, type SayKey, type SchemaNode } from "../spec/index.ts";
 
 /** Where in the file's structure a place of the text lies, told by indents and brackets alone: the text may be half written. */
 export interface TextPlace {
@@ -9,11 +9,14 @@ export interface TextPlace {
   word: string;
 }
 
-let schema: SchemaNode | null = null;
-const schemaNow = (): SchemaNode => {
-  schema ??= jsonSchema() as SchemaNode;
-  return schema;
-};
+/** The schema in a language, made when it is first asked for. */
+const made = new WeakMap<SayKey, SchemaNode>();
+
+function schemaIn(say: SayKey): SchemaNode {
+  const known = made.get(say) ?? (jsonSchema(say) as SchemaNode);
+  made.set(say, known);
+  return known;
+}
 
 const indentOf = (line: string): number => line.search(/\S|$/);
 
@@ -87,21 +90,22 @@ export interface Offered {
   detail: string;
 }
 
-const described = (path: readonly (string | number)[]): string => {
-  const node = nodeAt(schemaNow(), path);
+const described = (schema: SchemaNode, path: readonly (string | number)[]): string => {
+  const node = nodeAt(schema, path);
   return (
     node?.description ?? node?.anyOf?.find(({ description }) => description !== undefined)?.description ?? ""
   );
 };
 
 /** What may be written at a place: keys that the format knows there, or values. */
-export function offeredAt({ path, key }: TextPlace, fabrics: readonly string[]): Offered[] {
+export function offeredAt({ path, key }: TextPlace, fabrics: readonly string[], say: SayKey): Offered[] {
+  const schema = schemaIn(say);
   if (key === null)
-    return [...new Set(keysAt(schemaNow(), path))].map((label) => ({
+    return [...new Set(keysAt(schema, path))].map((label) => ({
       label,
-      detail: described([...path, label]),
+      detail: described(schema, [...path, label]),
     }));
-  const node = nodeAt(schemaNow(), [...path, key]);
+  const node = nodeAt(schema, [...path, key]);
   const nodes = node === null ? [] : [node, ...(node.anyOf ?? [])];
   const values = nodes.flatMap((one) => one.enum ?? []);
   if (values.length > 0) return values.map((label) => ({ label, detail: "" }));
@@ -112,9 +116,11 @@ export function offeredAt({ path, key }: TextPlace, fabrics: readonly string[]):
 export function helpFor(
   path: readonly (string | number)[],
   key: string,
+  say: SayKey,
 ): { meaning: string; example: string } | null {
-  const node = nodeAt(schemaNow(), [...path, key]);
-  const meaning = described([...path, key]);
+  const schema = schemaIn(say);
+  const node = nodeAt(schema, [...path, key]);
+  const meaning = described(schema, [...path, key]);
   if (node === null || meaning === "") return null;
   const [example] = [node, ...(node.anyOf ?? [])].flatMap((one) => one.examples ?? []);
   return { meaning, example: example === undefined ? "" : String(example) };

@@ -1,18 +1,9 @@
 import { familyOf, TICKS_PER } from "./measures.ts";
+import type { LengthFault, LengthProblem } from "./problem.ts";
 import type { Rational } from "./rational.ts";
 import { add, fromInteger, mul, negate, rational } from "./rational.ts";
 import { type Tidied, tidy } from "./tidy.ts";
 import type { LengthUnit } from "./types.ts";
-
-/** Why a text is not a length. `column` counts from 1 inside the text. */
-export interface LengthProblem {
-  /** The part that could not be read. */
-  found: string;
-  column: number;
-  message: string;
-  /** What a length looks like, with examples to copy. */
-  hint: string;
-}
 
 export type ParsedLength =
   | { ok: true; value: Rational; unit: LengthUnit | null }
@@ -57,22 +48,14 @@ const MOST_DIGITS = 12;
 /** Longer texts are refused unread. */
 export const LONGEST_TEXT = 120;
 
-/** What a length looks like, in the measure of the file. */
-function lengthExamples(unit: LengthUnit): string {
-  if (familyOf(unit) === "imperial") {
-    return "A length looks like `2 1/2`, `2.5 in` or `1 1/4 yd`.";
-  }
-  return "A length looks like `6.5 cm`, `65 mm` or `1.2 m`.";
-}
-
 class Reader {
   at = 0;
   private readonly source: Tidied;
-  private readonly hint: string;
+  private readonly unit: LengthUnit;
 
-  constructor(source: Tidied, hint: string) {
+  constructor(source: Tidied, unit: LengthUnit) {
     this.source = source;
-    this.hint = hint;
+    this.unit = unit;
   }
 
   get rest(): string {
@@ -87,14 +70,14 @@ class Reader {
     this.at += this.rest.length - this.rest.trimStart().length;
   }
 
-  problem(message: string, length = this.rest.trimEnd().length, hint = this.hint): LengthProblem {
+  problem(fault: LengthFault, length = this.rest.trimEnd().length): LengthProblem {
     const column = this.source.columns[this.at] ?? 1;
-    return { found: this.source.text.slice(this.at, this.at + length), column, message, hint };
+    return { found: this.source.text.slice(this.at, this.at + length), column, fault, unit: this.unit };
   }
 }
 
 function isProblem(value: Rational | LengthProblem): value is LengthProblem {
-  return "message" in value;
+  return "fault" in value;
 }
 
 function readFraction(
@@ -104,9 +87,9 @@ function readFraction(
 ): Rational | LengthProblem {
   const [all, top = "", bottom = ""] = match;
   const denominator = BigInt(bottom);
-  if (denominator === 0n) return reader.problem(`\`${all}\` divides by zero`, all.length);
+  if (denominator === 0n) return reader.problem({ is: "zero-divisor", text: all }, all.length);
   if (whole !== null && BigInt(top) >= denominator) {
-    return reader.problem(`\`${all}\` after a whole number is not less than one`, all.length);
+    return reader.problem({ is: "not-below-one", text: all }, all.length);
   }
   reader.at += all.length;
   return rational((whole ?? 0n) * denominator + BigInt(top), denominator);
@@ -115,8 +98,7 @@ function readFraction(
 function readNumber(reader: Reader): Rational | LengthProblem {
   const digits = /^[\d.,/ ]*/.exec(reader.rest)?.[0] ?? "";
   const longest = digits.match(/\d+/g)?.find((run) => run.length > MOST_DIGITS);
-  if (longest !== undefined)
-    return reader.problem(`\`${longest}\` has too many digits for a length`, longest.length);
+  if (longest !== undefined) return reader.problem({ is: "too-many-digits", text: longest }, longest.length);
   const mixed = WHOLE_AND_FRACTION.exec(reader.rest);
   if (mixed) {
     const start = reader.at;
@@ -132,11 +114,7 @@ function readNumber(reader: Reader): Rational | LengthProblem {
   if (decimal) {
     const [all, whole = "", part = ""] = decimal;
     if (all.includes(",") && part.length === 3 && !/^0*$/.test(whole)) {
-      return reader.problem(
-        `\`${all}\` could mean thousands or a decimal comma`,
-        all.length,
-        `Write \`${whole}.${part}\` or \`${whole}${part}\`.`,
-      );
+      return reader.problem({ is: "thousands-or-tenths", text: all, whole, part }, all.length);
     }
     reader.at += all.length;
     return rational(BigInt(whole + part), 10n ** BigInt(part.length));
@@ -144,12 +122,12 @@ function readNumber(reader: Reader): Rational | LengthProblem {
   const plain = WHOLE.exec(reader.rest);
   if (plain) {
     if (/^ *\//.test(reader.rest.slice(plain[0].length))) {
-      return reader.problem(`\`${reader.rest.trimEnd()}\` is not a fraction`);
+      return reader.problem({ is: "no-fraction", text: reader.rest.trimEnd() });
     }
     reader.at += plain[0].length;
     return rational(BigInt(plain[0]));
   }
-  return reader.problem(`\`${reader.rest.trimEnd()}\` is not a number`);
+  return reader.problem({ is: "no-number", text: reader.rest.trimEnd() });
 }
 
 function readUnit(reader: Reader): LengthUnit | null | LengthProblem {
@@ -163,15 +141,14 @@ function readUnit(reader: Reader): LengthUnit | null | LengthProblem {
   }
   reader.skipSpace();
   if (/^('|ft\b|feet\b|foot\b)/i.test(reader.rest)) {
-    return reader.problem("feet are not read", undefined, "Write inches or yards: `18 in`, `1/2 yd`.");
+    return reader.problem({ is: "feet" });
   }
   const word = /^[a-z]+/i.exec(reader.rest)?.[0];
   if (word !== undefined && match) {
-    return reader.problem(`\`${word}\` is not a measure; known are in, yd, mm, cm and m`, word.length);
+    return reader.problem({ is: "no-measure", text: word }, word.length);
   }
-  const left = `\`${reader.rest.trimEnd()}\``;
-  const stroke = reader.rest.includes("/");
-  return reader.problem(stroke ? `${left} is not a fraction` : `${left} was left over after the number`);
+  const text = reader.rest.trimEnd();
+  return reader.problem(reader.rest.includes("/") ? { is: "no-fraction", text } : { is: "left-over", text });
 }
 
 /**
@@ -180,15 +157,13 @@ function readUnit(reader: Reader): LengthUnit | null | LengthProblem {
  * what is wrong with a negative size. Never throws.
  */
 export function parseLength(text: string, defaultUnit: LengthUnit): ParsedLength {
-  const hint = lengthExamples(defaultUnit);
   if (text.length > LONGEST_TEXT) {
-    const message = "this text is too long to be a length";
-    return { ok: false, problem: { found: `${text.slice(0, 20)}...`, column: 1, message, hint } };
+    const found = `${text.slice(0, 20)}...`;
+    return { ok: false, problem: { found, column: 1, fault: { is: "length-too-long" }, unit: defaultUnit } };
   }
-  const reader = new Reader(tidy(text), hint);
+  const reader = new Reader(tidy(text), defaultUnit);
   reader.skipSpace();
-  if (reader.atEnd)
-    return { ok: false, problem: { ...reader.problem("there is no length here"), found: "" } };
+  if (reader.atEnd) return { ok: false, problem: { ...reader.problem({ is: "no-length" }), found: "" } };
   const negative = reader.rest.startsWith("-");
   if (negative) reader.at++;
   reader.skipSpace();
@@ -204,7 +179,7 @@ export function parseLength(text: string, defaultUnit: LengthUnit): ParsedLength
       reader.at = start;
       return {
         ok: false,
-        problem: reader.problem(`\`${reader.rest.trim()}\` does not go on from ${previous}`),
+        problem: reader.problem({ is: "does-not-follow", text: reader.rest.trim(), after: previous }),
       };
     }
     total = add(total, mul(number, fromInteger(TICKS_PER[unit ?? defaultUnit])));

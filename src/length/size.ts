@@ -1,5 +1,6 @@
 import { familyOf, TICKS_PER } from "./measures.ts";
-import { type LengthProblem, LONGEST_TEXT, parseLength } from "./parse.ts";
+import { LONGEST_TEXT, parseLength } from "./parse.ts";
+import type { LengthFault, LengthProblem } from "./problem.ts";
 import type { Rational } from "./rational.ts";
 import { div, fromInteger, mul } from "./rational.ts";
 import type { LengthUnit } from "./types.ts";
@@ -16,20 +17,14 @@ export type ParsedSize =
 const BETWEEN = /\s*(?:(?<!\/)[x×✕*]|\bby\b)\s*/giu;
 const SQUARE = /\s*\b(?:square|sq)\b\.?\s*$/i;
 
-/** What a size looks like, in the measure of the file. */
-export function sizeExamples(unit: LengthUnit): string {
-  const example = familyOf(unit) === "imperial" ? "2 1/2 x 4 1/2 in" : "6.5 x 11.5 cm";
-  return `A size is two lengths, across the fabric first: \`${example}\`.`;
-}
-
 function refuse(
   found: string,
   column: number,
-  message: string,
-  hint: string,
+  fault: LengthFault,
+  unit: LengthUnit,
   kind: SizeFault = "size",
 ): ParsedSize {
-  return { ok: false, problem: { found, column, message, hint }, kind };
+  return { ok: false, problem: { found, column, fault, unit }, kind };
 }
 
 function shifted(problem: LengthProblem, by: number): ParsedSize {
@@ -48,12 +43,7 @@ function inUnit(value: Rational, from: LengthUnit, to: LengthUnit): Rational {
  */
 export function parseSize(text: string, defaultUnit: LengthUnit): ParsedSize {
   if (text.length > 2 * LONGEST_TEXT) {
-    return refuse(
-      `${text.slice(0, 20)}...`,
-      1,
-      "this text is too long to be a size",
-      sizeExamples(defaultUnit),
-    );
+    return refuse(`${text.slice(0, 20)}...`, 1, { is: "size-too-long" }, defaultUnit);
   }
   const square = SQUARE.exec(text);
   if (square) {
@@ -64,8 +54,7 @@ export function parseSize(text: string, defaultUnit: LengthUnit): ParsedSize {
   const signs = [...text.matchAll(BETWEEN)];
   const [between] = signs;
   if (between === undefined || signs.length > 1) {
-    const message = between === undefined ? "only one length was found" : "more than two lengths were found";
-    return refuse(text.trim(), 1, message, sizeExamples(defaultUnit));
+    return refuse(text.trim(), 1, { is: between === undefined ? "one-length" : "many-lengths" }, defaultUnit);
   }
   const offset = between.index + between[0].length;
   const first = parseLength(text.slice(0, between.index), defaultUnit);
@@ -85,14 +74,12 @@ function agree(text: string, first: Side, second: Side, offset: number, defaultU
   let { value: along } = second;
   const written = first.unit ?? second.unit;
   if (first.unit !== null && second.unit !== null && familyOf(first.unit) !== familyOf(second.unit)) {
-    const message = `${first.unit} and ${second.unit} are mixed in one size`;
-    const hint = "Write both lengths in inches, or both in centimetres.";
-    return refuse(text.slice(offset).trim(), offset + 1, message, hint, "mixed");
+    const fault = { is: "families-mixed", first: first.unit, second: second.unit } as const;
+    return refuse(text.slice(offset).trim(), offset + 1, fault, defaultUnit, "mixed");
   }
   if (written !== null && (first.unit === null || second.unit === null)) {
     if (written === "yd" || written === "m") {
-      const message = `it is not clear whether both lengths are in ${written}`;
-      return refuse(text.trim(), 1, message, "Write the measure after each length: `4 1/2 in x 2 yd`.");
+      return refuse(text.trim(), 1, { is: "measure-once", measure: written }, defaultUnit);
     }
     if (first.unit === null) across = inUnit(across, defaultUnit, written);
     if (second.unit === null) along = inUnit(along, defaultUnit, written);

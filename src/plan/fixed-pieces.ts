@@ -1,6 +1,7 @@
 import type { Ticks } from "../length/types.ts";
 import type { FabricSpec, FixedClothSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/index.ts";
+import { boughtName } from "./bought-name.ts";
 import type { FixedPiece } from "./pose-problem.ts";
 import type { SquareUp } from "./types.ts";
 
@@ -21,7 +22,7 @@ export function fixedStockOf(fabric: FabricSpec, most: number): FixedStockOf {
   const read = (cloth: FixedClothSpec, from: "to-hand" | "shop"): FixedPiece => {
     const { trim, count, strip, price, currency, squareUp = 0 } = cloth;
     return {
-      name: from === "shop" ? `bought ${cloth.name}` : cloth.name,
+      name: from === "shop" ? boughtName(cloth.name) : cloth.name,
       across: (cloth.fullWidth ? usable : cloth.across) - 2 * trim,
       along: cloth.along - 2 * trim,
       available: Math.min(count ?? most, most),

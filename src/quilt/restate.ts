@@ -1,7 +1,5 @@
-import { formatLength } from "../length/format.ts";
 import { rulerWithSeams } from "../length/marks.ts";
 import { familyOf } from "../length/measures.ts";
-import { sayPhrase } from "../length/phrase.ts";
 import {
   add,
   div,
@@ -16,7 +14,7 @@ import {
 import { SQUARED_END } from "../length/squared-end.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { BlockSpec, BorderSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
-import type { Assumption, FabricSpec } from "../spec/types.ts";
+import type { Assumed, Assumption, FabricSpec } from "../spec/types.ts";
 import { fractionOfRational, rationalOfFraction } from "./exact.ts";
 import { layOutQuilt } from "./lay-out-quilt.ts";
 import { commonFactor, finishedSizes, onWholeGrid, usualFactor } from "./restate-factor.ts";
@@ -92,8 +90,8 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
   const blocks = spec.blocks.map((block) => restateBlock(block, move, told, note));
   const { sashing } = spec.setting;
   const fabrics = spec.fabrics.map((fabric) => onNewLines(fabric, spec.foundation, foundation));
-  const moved = (assumption: Assumption, ticks: Ticks): Ticks => {
-    if (assumption.subject === "straightening") return straightened;
+  const moved = (of: Assumed, ticks: Ticks): Ticks => {
+    if (of.is === "straightening-to-line") return straightened;
     return ticks === spec.seam ? seam : fractionOfRational(nearest(fromInteger(ticks))).n;
   };
   const straightened = fabrics.find(({ name }) => name === foundation?.fabric.word)?.straighten ?? 0;
@@ -150,13 +148,9 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
     },
     assumptions: [
       ...spec.assumptions
-        .filter(({ subject }) => subject !== "ruler marks" && subject !== "bare numbers")
-        .map((one) => saidFor(ruler, one, moved)),
-      {
-        fabric: "",
-        subject: "restated",
-        value: `for a ruler with marks every ${formatLength(ruler.mark, ruler)}`,
-      },
+        .filter(({ of }) => of.is !== "ruler-marks" && of.is !== "bare-numbers")
+        .map((one) => onRuler(one, moved)),
+      { fabric: "", of: { is: "restated", mark: ruler.mark } },
     ],
   };
   return { spec: restated, changes, factor: factor === null ? null : fractionOfRational(factor) };
@@ -193,17 +187,10 @@ function onNewLines(
   return { ...fabric, straighten: Math.ceil(fabric.straighten / before.grid) * after.grid };
 }
 
-/** An assumption said for another ruler, the lengths of the design moved as they are. */
-function saidFor(
-  ruler: Ruler,
-  assumption: Assumption,
-  moved: (assumption: Assumption, ticks: Ticks) => Ticks,
-): Assumption {
-  if (assumption.phrase === undefined) return assumption;
-  const phrase = assumption.phrase.map((part) =>
-    typeof part === "string" || !part.moves ? part : { ...part, ticks: moved(assumption, part.ticks) },
-  );
-  return { ...assumption, phrase, value: sayPhrase(phrase, ruler) };
+/** An assumption for another ruler, the lengths of the design moved as they are. */
+function onRuler(assumption: Assumption, moved: (of: Assumed, ticks: Ticks) => Ticks): Assumption {
+  const { of } = assumption;
+  return "moves" in of ? { ...assumption, of: { ...of, length: moved(of, of.length) } } : assumption;
 }
 
 type Move = (value: FractionTicks, cells?: number) => FractionTicks;

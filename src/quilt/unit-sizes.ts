@@ -1,4 +1,4 @@
-import { lengthUnreadable, sizeUnreadable } from "../diagnostics/fields.ts";
+import { lengthUnreadable, NOT_ABOVE_ZERO, sizeUnreadable } from "../diagnostics/fields.ts";
 import { unitUnknown, unitUnsuited } from "../diagnostics/quilt.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatCut, formatCutSize, formatLength, formatSize } from "../length/format.ts";
@@ -137,8 +137,8 @@ function readLength(
 ): Rational | null {
   const read = parseLength(written, asked.measure);
   if (read.ok && read.value.n > 0n) return read.value;
-  const [why, hint] = read.ok ? ["it must be more than zero", ""] : [read.problem.message, read.problem.hint];
-  diagnostics.push(lengthUnreadable({ path: option, at: null }, written, why, hint));
+  const fault = read.ok ? NOT_ABOVE_ZERO : read.problem.fault;
+  diagnostics.push(lengthUnreadable({ path: option, at: null }, written, fault, asked.measure));
   return null;
 }
 
@@ -150,9 +150,9 @@ function readFinished(
   if (one.ok && one.value.n > 0n) return { across: one.value, down: one.value };
   const two = parseSize(asked.size, asked.measure);
   if (two.ok && two.across.n > 0n && two.along.n > 0n) return { across: two.across, down: two.along };
-  const why = two.ok || one.ok ? "it must be more than zero" : two.problem.message;
+  const fault = two.ok || one.ok ? NOT_ABOVE_ZERO : two.problem.fault;
   diagnostics.push(
-    sizeUnreadable({ path: asked.size, at: null }, asked.size, why, "For example `4` or `4 x 2`, finished."),
+    sizeUnreadable({ path: asked.size, at: null }, asked.size, fault, { like: "finished-unit" }),
   );
   return null;
 }

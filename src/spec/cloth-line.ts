@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { clothUnreadable } from "../diagnostics/cloth.ts";
+import { type ClothFault, clothUnreadable } from "../diagnostics/cloth.ts";
 import { formatMeasure } from "../length/format.ts";
 import { parseLength } from "../length/parse.ts";
 import { ceil, floor, type Rational } from "../length/rational.ts";
@@ -7,7 +7,7 @@ import type { LengthUnit, Ticks } from "../length/types.ts";
 import { tradeSize } from "../stock/trade-sizes.ts";
 import { readSize } from "./piece-line.ts";
 import { readPrice, type WrittenPrice } from "./sold.ts";
-import { leaf, refuse } from "./written.ts";
+import { describes, leaf, refuse } from "./written.ts";
 
 /** Cloth of a fixed size as written. `across` is null when it runs the whole usable width. */
 export interface WrittenCut {
@@ -23,7 +23,7 @@ export interface WrittenCut {
   price: WrittenPrice | null;
 }
 
-type Read<T> = { value: T } | { why: string };
+type Read<T> = { value: T } | { why: ClothFault };
 
 const MOST = 9999;
 const LONGEST = 160;
@@ -45,10 +45,10 @@ function readKind(text: string, unit: LengthUnit): Read<Omit<WrittenCut, "trim" 
   }
   const [, inner] = /^(.*\S)\s+strips?$/i.exec(text) ?? [];
   const size = readSize(inner ?? text, unit);
-  if (!size.ok) return { why: `"${text}" is no size that is sold, and not two lengths` };
+  if (!size.ok) return { why: { is: "no-size-sold", text } };
   const { across, along, fullWidth } = size.value;
   const [wide, long] = [ticks(across), ticks(along)];
-  if (long <= 0 || (!fullWidth && wide <= 0)) return { why: `"${text}" is no size of a cloth` };
+  if (long <= 0 || (!fullWidth && wide <= 0)) return { why: { is: "no-cloth", text } };
   // A strip cut along the selvage is a piece like any other: its first cuts go across it anyway.
   const strip = inner !== undefined && (fullWidth || wide >= long);
   const said = formatMeasure(long, unit);
@@ -60,13 +60,13 @@ function readKind(text: string, unit: LengthUnit): Read<Omit<WrittenCut, "trim" 
 
 function readTrim(text: string, unit: LengthUnit): Read<Ticks> {
   const read = parseLength(text, unit);
-  if (!read.ok) return { why: `"${text}" is not a length to trim off: ${read.problem.message}` };
+  if (!read.ok) return { why: { is: "trim", text, fault: read.problem.fault } };
   const trim = Number(ceil(read.value));
-  return trim < 0 ? { why: "what is trimmed off cannot be less than nothing" } : { value: trim };
+  return trim < 0 ? { why: { is: "trim-below-nothing" } } : { value: trim };
 }
 
 function readLine(text: string, key: "have" | "ready-cut", unit: LengthUnit): Read<WrittenCut> {
-  if (text.length > LONGEST) return { why: "it is too long for one line" };
+  if (text.length > LONGEST) return { why: { is: "too-long" } };
   const [kind = "", ...words] = text.split(/[,;](?=\s|$)/).map((part) => part.trim());
   const read = readKind(kind, unit);
   if ("why" in read) return read;
@@ -84,48 +84,42 @@ function readLine(text: string, key: "have" | "ready-cut", unit: LengthUnit): Re
       cloth.square = true;
     } else if (count !== undefined) {
       cloth.count = Number(count);
-      if (cloth.count < 1 || cloth.count > MOST)
-        return { why: `how many is a whole number from 1 to ${MOST}` };
+      if (cloth.count < 1 || cloth.count > MOST) return { why: { is: "count", most: MOST } };
     } else if (price !== null && price.per === null) cloth.price = price;
-    else return { why: `"${word}" is not understood here` };
+    else return { why: { is: "word", word } };
   }
-  if (key === "have" && cloth.count === null) return { why: "it does not say how many there are" };
+  if (key === "have" && cloth.count === null) return { why: { is: "no-count" } };
   const narrowest = Math.min(cloth.across ?? cloth.along, cloth.along);
-  if (narrowest <= 2 * cloth.trim) return { why: "nothing is left of it when its edges are trimmed" };
+  if (narrowest <= 2 * cloth.trim) return { why: { is: "all-trimmed" } };
   return { value: cloth };
 }
 
-function lines(key: "have" | "ready-cut", unit: LengthUnit, help: { description: string; example: string }) {
-  const line = leaf(help, (written, context): WrittenCut => {
+function lines(key: "have" | "ready-cut", unit: LengthUnit) {
+  const line = leaf({ about: `fabric.${key}.line` }, (written, context): WrittenCut => {
     const read = readLine(written, key, unit);
     if ("value" in read) return read.value;
     // A number or a price alone is what a comma between [ ] leaves of a line.
     const parted = /^\d+$/.test(written) || (key === "ready-cut" && readPrice(written) !== null);
     return refuse(context, (where) => clothUnreadable(where, key, written, read.why, parted));
   });
-  const { description, example } = help;
   return z
     .array(line)
     .min(1)
-    .meta({ description, example: `- ${example}`, written: {} });
+    .meta(describes(`fabric.${key}`, { written: {} }));
 }
 
 /** `have:` what is there already, one kind to a line with how many. */
 export function have(unit: LengthUnit) {
-  const description =
-    "cloth of it that is there already, used before any is bought: fat quarters, precuts, strips cut before, scraps";
-  return lines("have", unit, { description, example: "fat quarter, 3" });
+  return lines("have", unit);
 }
 
 /** `ready-cut:` what the shop sells of it in fixed sizes, one kind to a line with its price. */
 export function readyCut(unit: LengthUnit) {
-  const description = "sizes the shop sells ready cut, each with its price: weighed against yardage";
-  return lines("ready-cut", unit, { description, example: "fat quarter, $3.50" });
+  return lines("ready-cut", unit);
 }
 
 /** `yardage: no` where nothing can be bought from the bolt. */
 export function yardage() {
-  const description = "whether it can be bought from the bolt";
   const word = z.enum(["yes", "no"]).transform((said) => said === "yes");
-  return z.union([z.boolean(), word]).meta({ description, example: "no", written: { enum: ["yes", "no"] } });
+  return z.union([z.boolean(), word]).meta(describes("fabric.yardage", { written: { enum: ["yes", "no"] } }));
 }

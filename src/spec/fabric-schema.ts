@@ -1,20 +1,22 @@
 import * as z from "zod";
 import * as say from "../diagnostics/fields.ts";
+import type { FileKey } from "../diagnostics/file-keys.ts";
 import { parseSize } from "../length/size.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { have, readyCut, yardage } from "./cloth-line.ts";
 import { readColour } from "./colours.ts";
+import { PRINTS } from "./key-words.ts";
 import type { WrittenSize } from "./piece-line.ts";
 import { pieces } from "./piece-schema.ts";
 import { price, sold } from "./sold.ts";
 import type { Print } from "./types.ts";
-import { checkSize, leaf, length, refuse, refuseProblem, words } from "./written.ts";
+import { checkSize, describes, inInches, leaf, length, refuse, refuseProblem, words } from "./written.ts";
 
 const MOST_SHRINK = 25;
 
 /** Tenths of a percent. */
-function percent(description: string) {
-  return leaf({ description, example: "3%" }, (written, context): number => {
+function percent(about: FileKey) {
+  return leaf({ about }, (written, context): number => {
     const match = /^(\d{1,2})(?:[.,](\d))?\s*%?$/.exec(written);
     const tenths = match ? Number(match[1]) * 10 + Number(match[2] ?? 0) : Number.POSITIVE_INFINITY;
     if (tenths > MOST_SHRINK * 10)
@@ -24,31 +26,20 @@ function percent(description: string) {
 }
 
 function shrinkage() {
-  const description = "how much it shrinks when washed before cutting";
-  const both = percent(description).transform((tenths) => ({ across: tenths, along: tenths }));
+  const about = "fabric.shrinkage";
+  const both = percent(about).transform((tenths) => ({ across: tenths, along: tenths }));
   const each = z
     .strictObject({
-      across: percent("shrinkage of its width").optional(),
-      along: percent("shrinkage of its length").optional(),
+      across: percent("fabric.shrinkage.across").optional(),
+      along: percent("fabric.shrinkage.along").optional(),
     })
     .transform(({ across, along }) => ({ across: across ?? 0, along: along ?? 0 }));
-  return z.union([both, each]).meta({ description, example: "3%", written: {} });
+  return z.union([both, each]).meta(describes(about, { written: {} }));
 }
 
-const PRINTS = [
-  "none",
-  "two-way",
-  "one-way",
-  "two-way along",
-  "two-way across",
-  "one-way along",
-  "one-way across",
-] as const;
-
 function print() {
-  const description = "which way its print reads, and whether its up runs along the selvage or across";
   const type = { type: "string", enum: [...PRINTS] };
-  return leaf({ description, example: "one-way along", type }, (written, context): Print => {
+  return leaf({ about: "fabric.print", type }, (written, context): Print => {
     const known = PRINTS.find((option) => option === written.toLowerCase().replace(/\s+/g, " "));
     if (known === undefined)
       return refuse(context, (where, field) => say.choiceUnknown(where, field, written, PRINTS));
@@ -58,9 +49,8 @@ function print() {
 }
 
 /** How often a print comes again; one length for both ways. */
-function repeat(unit: LengthUnit, example: string) {
-  const description = "how often its print comes again, across and along the fabric";
-  return leaf({ description, example }, (written, context): WrittenSize => {
+function repeat(unit: LengthUnit) {
+  return leaf({ about: "fabric.repeat", inches: inInches(unit) }, (written, context): WrittenSize => {
     const read = parseSize(/[x×*]|\bby\b/i.test(written) ? written : `${written} x ${written}`, unit);
     if (read.ok)
       return checkSize(
@@ -68,62 +58,38 @@ function repeat(unit: LengthUnit, example: string) {
         written,
         context,
       );
-    const { message, ...problem } = read.problem;
-    return refuseProblem(context, written, { kind: read.kind, why: message, ...problem });
+    const { kind, problem } = read;
+    return refuseProblem(context, written, { kind, column: problem.column, problem });
   });
 }
 
 function colour() {
-  return leaf(
-    { description: "the colour it is drawn in", example: '"#1d3557"' },
-    (written, context): string => {
-      return readColour(written) ?? refuse(context, (where) => say.colourUnreadable(where, written));
-    },
-  );
+  return leaf({ about: "fabric.colour" }, (written, context): string => {
+    return readColour(written) ?? refuse(context, (where) => say.colourUnreadable(where, written));
+  });
 }
 
 /** `12 yd`; `endless` where the shop has as much as is wanted in one length, read as null. */
 function boltLength(unit: LengthUnit) {
-  const inches = unit === "in" || unit === "yd";
-  const description =
-    "how long a bolt is at the shop: no strip crosses its end; endless: as long as is wanted";
-  const ticks = length(unit, { description, example: inches ? "12 yd" : "10 m" }, true);
+  const ticks = length(unit, "fabric.bolt", true);
   const endless = z.literal("endless").transform((): null => null);
-  return z.union([endless, ticks]).meta({ description, example: inches ? "12 yd" : "10 m", written: {} });
+  return z.union([endless, ticks]).meta(describes("fabric.bolt", { inches: inInches(unit), written: {} }));
 }
 
 /** What may be said of one fabric or, under `all-fabrics`, of every fabric that does not say otherwise. */
 function clothFields(unit: LengthUnit) {
-  const inches = unit === "in" || unit === "yd";
-  const pick = (imperial: string, metric: string) => (inches ? imperial : metric);
   return {
-    width: length(
-      unit,
-      { description: "width of fabric, selvage to selvage", example: pick("43 in", "110 cm") },
-      true,
-    ).optional(),
-    selvage: length(unit, {
-      description: "width of one selvage",
-      example: pick("1/2 in", "1.5 cm"),
-    }).optional(),
+    width: length(unit, "fabric.width", true).optional(),
+    selvage: length(unit, "fabric.selvage").optional(),
     print: print().optional(),
-    repeat: repeat(unit, pick("6 x 8 in", "15 x 20 cm")).optional(),
+    repeat: repeat(unit).optional(),
     shrinkage: shrinkage().optional(),
-    straighten: length(unit, {
-      description: "length lost in straightening the cut end",
-      example: pick("1 in", "2.5 cm"),
-    }).optional(),
-    "square-up": length(unit, {
-      description: "what squaring takes off cloth of a fixed size, off one edge each way",
-      example: pick("1/2 in", "1 cm"),
-    }).optional(),
+    straighten: length(unit, "fabric.straighten").optional(),
+    "square-up": length(unit, "fabric.square-up").optional(),
     sold: sold(unit).optional(),
     bolt: boltLength(unit).optional(),
     price: price().optional(),
-    spare: length(unit, {
-      description: "extra length to buy beyond the plan",
-      example: pick("2 in", "5 cm"),
-    }).optional(),
+    spare: length(unit, "fabric.spare").optional(),
     have: have(unit).optional(),
     "ready-cut": readyCut(unit).optional(),
     yardage: yardage().optional(),
@@ -131,9 +97,7 @@ function clothFields(unit: LengthUnit) {
 }
 
 export function allFabricsSchema(unit: LengthUnit) {
-  return z
-    .strictObject(clothFields(unit))
-    .meta({ description: "what holds for every fabric unless it says otherwise" });
+  return z.strictObject(clothFields(unit)).meta(describes("all-fabrics"));
 }
 
 /** One fabric. A quilt design works out its pieces itself, so there they may be left out. */
@@ -141,16 +105,13 @@ export function fabricSchema(unit: LengthUnit, piecesNeeded: boolean) {
   const listed = pieces(unit);
   return z
     .strictObject({
-      name: words({ description: "what the fabric is called", example: "Night sea" }),
+      name: words("fabric.name"),
       colour: colour().optional(),
       ...clothFields(unit),
-      note: words(
-        { description: "anything to print with the fabric", example: "for the border" },
-        "note",
-      ).optional(),
+      note: words("fabric.note", "note").optional(),
       pieces: piecesNeeded ? listed : listed.optional(),
     })
-    .meta({ description: "one fabric and what is cut from it" });
+    .meta(describes("fabric"));
 }
 
 export type WrittenCloth = z.output<ReturnType<typeof allFabricsSchema>>;

@@ -1,4 +1,4 @@
-import { mixUnpriced } from "../diagnostics/cloth.ts";
+import { mixUnpriced, type Unweighed } from "../diagnostics/cloth.ts";
 import {
   clothTooMuch,
   fullWidthLengthwise,
@@ -8,15 +8,13 @@ import {
   selvagesTooWide,
 } from "../diagnostics/fields.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
-import { formatLength, formatMeasure, formatSize } from "../length/format.ts";
+import { formatLength, formatSize } from "../length/format.ts";
 import { onMark, roundUpToMark } from "../length/marks.ts";
 import { familyOf } from "../length/measures.ts";
-import { type Phrase, stays } from "../length/phrase.ts";
 import { ceil, floor, type Rational, toTicksExact } from "../length/rational.ts";
 import type { LengthUnit, Ruler, Ticks } from "../length/types.ts";
 import { clothDefaults } from "../stock/defaults.ts";
 import { usableWidth } from "../stock/usable-width.ts";
-import { assumed } from "./assumed.ts";
 import type { WrittenCut } from "./cloth-line.ts";
 import { colourFor } from "./colours.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
@@ -24,7 +22,16 @@ import type { WrittenCloth, WrittenFabric } from "./fabric-schema.ts";
 import type { ReadPiece } from "./piece-schema.ts";
 import type { ReadShape } from "./shape-schema.ts";
 import type { WrittenPrice } from "./sold.ts";
-import type { Assumption, FabricSpec, FixedClothSpec, PieceSpec, Print, ShapeSpec, SoldBy } from "./types.ts";
+import type {
+  Assumed,
+  Assumption,
+  FabricSpec,
+  FixedClothSpec,
+  PieceSpec,
+  Print,
+  ShapeSpec,
+  SoldBy,
+} from "./types.ts";
 
 /** What filling in a fabric needs to know of the file around it. */
 export interface FileFrame {
@@ -55,11 +62,8 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
   const path: Path = ["fabrics", index];
   const at = document.valueAt(path);
   const assumptions: Assumption[] = [];
-  const assume = (subject: string, value: string) =>
-    assumptions.push({ fabric: written.name, subject, value });
+  const assume = (of: Assumed) => assumptions.push({ fabric: written.name, of });
   const say = (ticks: Ticks) => formatLength(ticks, ruler);
-  const assumeOf = (subject: string, ...phrase: Phrase) =>
-    assumptions.push(assumed(written.name, subject, phrase, ruler));
 
   const widthWritten = written.width ?? common.width;
   const selvageWritten = written.selvage ?? common.selvage;
@@ -67,13 +71,11 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
   const selvage = selvageWritten ? up(selvageWritten.value) : defaults.selvage;
   const shrinkage = written.shrinkage ?? common.shrinkage;
   const cloth = { width, selvage, shrinkAcross: shrinkage?.across ?? 0 };
-  if (!widthWritten) {
-    const sides = [" (", stays(width), " less ", stays(selvage), " of selvage on each side)"];
-    assumeOf("usable width", stays(usableWidth(cloth)), ...sides);
-  } else if (!selvageWritten) assumeOf("selvage", stays(selvage), " on each side");
+  if (!widthWritten) assume({ is: "usable-width", usable: usableWidth(cloth), width, selvage });
+  else if (!selvageWritten) assume({ is: "selvage", length: selvage });
 
   const straighten = written.straighten ?? common.straighten;
-  if (!straighten) assumeOf("straightening", stays(defaults.straighten));
+  if (!straighten) assume({ is: "straightening", length: defaults.straighten });
   const soldWritten = written.sold ?? common.sold;
   const sold: SoldBy = soldWritten
     ? { unit: soldWritten.unit, step: up(soldWritten.step), least: up(soldWritten.least) }
@@ -83,17 +85,17 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
     boltWritten === undefined
       ? { length: defaults.bolt, told: false }
       : boltWritten && { length: down(boltWritten.value), told: true };
-  if (!soldWritten) assume("sold in", `steps of ${formatMeasure(sold.step, sold.unit)}`);
-  if (!shrinkage) assume("shrinkage", "none: cut without washing first");
+  if (!soldWritten) assume({ is: "sold-in", step: sold.step, unit: sold.unit });
+  if (!shrinkage) assume({ is: "shrinkage" });
   const print: Print = written.print ?? common.print ?? { kind: "none", axis: "along" };
-  if (!written.print && !common.print) assume("print", "none: pieces may be turned");
+  if (!written.print && !common.print) assume({ is: "print" });
   const price = written.price ?? common.price ?? null;
   const readyCut = written["ready-cut"] ?? common["ready-cut"] ?? [];
   const have = written.have ?? common.have ?? [];
   const squareUpWritten = written["square-up"] ?? common["square-up"];
   const squareUp = squareUpWritten ? up(squareUpWritten.value) : defaults.squareUp;
   if (!squareUpWritten && [...have, ...readyCut].some(({ square }) => !square))
-    assume("squaring cloth of a fixed size", `${say(squareUp)} off one edge each way`);
+    assume({ is: "squaring", off: squareUp });
   const yardage = written.yardage ?? common.yardage ?? true;
 
   const fabric: FabricSpec = {
@@ -134,7 +136,7 @@ export function fillFabric(written: WrittenFabric, index: number, frame: FileFra
       : fillShape(piece, piece.shape, [...path, "pieces", i], print, frame, defaults.seam),
   );
   if ((written.pieces ?? []).some(({ shape }) => shape !== null && shape.seam === null))
-    assumeOf("seam allowance of shapes", stays(defaults.seam));
+    assume({ is: "seam-of-shapes", length: defaults.seam });
   diagnostics.push(...repeatedLabels(pieces, path, document));
   const area = pieces.reduce(
     (sum, piece) => sum + (piece.fullWidth ? width : piece.across) * piece.along * piece.count,
@@ -160,15 +162,15 @@ function whyUnweighed(
   readyCut: readonly WrittenCut[],
   yardage: boolean,
   bolt: WrittenPrice | null,
-): string | null {
+): Unweighed | null {
   if (readyCut.length === 0) return null;
   const prices = [...readyCut.map(({ price }) => price), ...(yardage ? [bolt] : [])];
   const known = prices.filter((price) => price !== null);
   if (yardage ? known.length < prices.length : known.length > 0 && known.length < prices.length) {
-    if (yardage && bolt === null) return "the fabric has no price";
-    return "not every line has a price";
+    if (yardage && bolt === null) return "no-price";
+    return "not-every-price";
   }
-  return new Set(known.map(({ currency }) => currency)).size > 1 ? "the prices are in two currencies" : null;
+  return new Set(known.map(({ currency }) => currency)).size > 1 ? "two-currencies" : null;
 }
 
 function fillPiece(

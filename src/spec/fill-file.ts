@@ -1,11 +1,8 @@
-import { formatLength } from "../length/format.ts";
 import { familyOf, TICKS_PER } from "../length/measures.ts";
-import { stays } from "../length/phrase.ts";
 import { ceil, floor } from "../length/rational.ts";
 import type { LengthUnit, Ruler } from "../length/types.ts";
-import { assumed } from "./assumed.ts";
 import type { WrittenFile } from "./cut-list-schema.ts";
-import type { Assumption, CutListSpec } from "./types.ts";
+import type { Assumed, Assumption, CutListSpec } from "./types.ts";
 
 /** What holds for the whole file, filled in. */
 export type FileSettings = Omit<CutListSpec, "kind" | "fabrics">;
@@ -26,7 +23,7 @@ export function fillFile(
 ): FileSettings {
   const inches = familyOf(unit) === "imperial";
   const assumptions: Assumption[] = [];
-  const assume = (subject: string, value: string) => assumptions.push({ fabric: "", subject, value });
+  const assume = (of: Assumed) => assumptions.push({ fabric: "", of });
   const mark = written.ruler
     ? Math.max(1, Number(floor(written.ruler.value)))
     : inches
@@ -44,23 +41,21 @@ export function fillFile(
   const defaultMat = inches ? 36 * TICKS_PER.in : 90 * TICKS_PER.cm;
   const matLength = written["mat-length"] ? Number(floor(written["mat-length"].value)) : defaultMat;
   const keepFrom = written["keep-from"] ? Number(ceil(written["keep-from"].value)) : defaultKeep;
-  if (!unitWritten) assume("bare numbers", inches ? "inches" : "centimetres");
-  if (!written.ruler) assume("ruler marks", `every ${formatLength(mark, ruler)}`);
-  if (!written["ruler-length"]) assumptions.push(assumed("", "ruler length", [stays(rulerLength)], ruler));
+  if (!unitWritten) assume({ is: "bare-numbers", inches });
+  if (!written.ruler) assume({ is: "ruler-marks", mark });
+  if (!written["ruler-length"]) assume({ is: "ruler-length", length: rulerLength });
   // Only what is cut once more along must lie on the mat as it is.
-  if (!written["mat-length"] && written.style === "strips-3")
-    assumptions.push(assumed("", "mat length", [stays(matLength)], ruler));
-  if (written.folded === undefined) assume("fold", "folded once, selvage to selvage");
-  if (!written.style) assume("cutting", "strips, subcut and trimmed");
-  if (!written["keep-from"])
-    assumptions.push(assumed("", "leftovers kept", ["from ", stays(keepFrom), " both ways"], ruler));
+  if (!written["mat-length"] && written.style === "strips-3") assume({ is: "mat-length", length: matLength });
+  if (written.folded === undefined) assume({ is: "fold" });
+  if (!written.style) assume({ is: "cutting" });
+  if (!written["keep-from"]) assume({ is: "leftovers-kept", length: keepFrom });
   return {
     name: written.name ?? fallbackName,
     ruler,
     defaultUnit: unit,
     style: written.style ?? "strips-2",
     ...(written.style === undefined ? { styleOpen: true as const } : {}),
-    prefer: written.prefer ?? "sparing",
+    prefer: written.prefer ?? "simple",
     rulerLength,
     matLength,
     folded: written.folded ?? true,
@@ -74,15 +69,13 @@ export function gatherAssumptions(
   fabrics: readonly { name: string }[],
   all: readonly Assumption[],
 ): Assumption[] {
-  const same = (a: Assumption, b: Assumption) => a.subject === b.subject && a.value === b.value;
+  const same = (a: Assumption, b: Assumption) => JSON.stringify(a.of) === JSON.stringify(b.of);
   return all.flatMap((assumption) => {
     if (assumption.fabric === "" || fabrics.length < 2) return [assumption];
     const alike = all.filter((other) => other.fabric !== "" && same(other, assumption));
     if (alike.length === 1) return [assumption];
     if (alike[0] !== assumption) return [];
     if (alike.length === fabrics.length) return [{ ...assumption, fabric: "" }];
-    const more = " (where not said)";
-    const phrase = assumption.phrase === undefined ? {} : { phrase: [...assumption.phrase, more] };
-    return [{ ...assumption, fabric: "", value: `${assumption.value}${more}`, ...phrase }];
+    return [{ ...assumption, fabric: "", elsewhere: true as const }];
   });
 }

@@ -1,47 +1,37 @@
 import * as z from "zod";
+import type { FileKey } from "../diagnostics/file-keys.ts";
 import type { LengthUnit } from "../length/types.ts";
-import { choice, length, words } from "./written.ts";
+import { choice, describes, length, words } from "./written.ts";
 
 /** One word of the maker's: the name of a fabric, a block, a part. */
-export const word = (description: string, example: string) => words({ description, example });
+export const word = (about: FileKey) => words(about);
 
 export function binding(unit: LengthUnit) {
   const full = z.strictObject({
-    fabric: word("fabric of the binding", "navy"),
-    width: length(unit, { description: "cut width of the strips", example: "2 1/2" }, true).optional(),
-    fold: choice(["double", "single"], "folded double or single", "double").optional(),
-    cut: choice(["straight", "bias"], "strips across the fabric, or on the bias", "straight").optional(),
-    join: choice(["diagonal", "straight"], "how strips are joined", "diagonal").optional(),
-    extra: length(unit, {
-      description: "length beyond the edges, for corners and closing",
-      example: "10",
-    }).optional(),
+    fabric: word("binding.fabric"),
+    width: length(unit, "binding.width", true).optional(),
+    fold: choice(["double", "single"], "binding.fold").optional(),
+    cut: choice(["straight", "bias"], "binding.cut").optional(),
+    join: choice(["diagonal", "straight"], "binding.join").optional(),
+    extra: length(unit, "binding.extra").optional(),
   });
-  return z
-    .union([word("fabric of the binding", "navy"), full])
-    .meta({ description: "the binding", examples: ["navy"] });
+  return z.union([word("binding.fabric"), full]).meta(describes("binding"));
 }
 
 export function backing(unit: LengthUnit) {
   const full = z.strictObject({
-    fabric: word("fabric of the backing", "ticking"),
-    overhang: length(unit, { description: "beyond the quilt on each side", example: "4" }).optional(),
-    seams: choice(
-      ["vertical", "horizontal", "either"],
-      "which way the panels are joined",
-      "either",
-    ).optional(),
+    fabric: word("backing.fabric"),
+    overhang: length(unit, "backing.overhang").optional(),
+    seams: choice(["vertical", "horizontal", "either"], "backing.seams").optional(),
   });
-  return z
-    .union([word("fabric of the backing", "ticking"), full])
-    .meta({ description: "the backing", examples: ["ticking"] });
+  return z.union([word("backing.fabric"), full]).meta(describes("backing"));
 }
 
 export function wadding(unit: LengthUnit) {
   return z
     .strictObject({
-      fabric: word("one of the fabrics, when it is bought by length", "wadding roll").optional(),
-      overhang: length(unit, { description: "beyond the quilt on each side", example: "4" }).optional(),
+      fabric: word("wadding.fabric").optional(),
+      overhang: length(unit, "wadding.overhang").optional(),
     })
-    .meta({ description: "the wadding", examples: ["{ overhang: 4 }"] });
+    .meta(describes("wadding"));
 }

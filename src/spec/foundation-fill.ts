@@ -4,19 +4,19 @@ import {
   foundationGrid,
   foundationSeam,
   foundationUnknown,
-  sayGridSquares,
+  gridSquares,
 } from "../diagnostics/foundation.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatLength } from "../length/format.ts";
 import { familyOf, TICKS_PER } from "../length/measures.ts";
 import { ceil, toTicksExact } from "../length/rational.ts";
-import type { Ruler, Ticks } from "../length/types.ts";
-import { assumed } from "./assumed.ts";
+import type { Ticks } from "../length/types.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
 import type { FileSettings } from "./fill-file.ts";
 import type { FoundationSpec } from "./foundation-types.ts";
+import { LEFT_IN, TORN_AWAY } from "./key-words.ts";
 import type { WrittenQuilt } from "./quilt-schema.ts";
-import type { Assumption, FabricSpec, FixedClothSpec } from "./types.ts";
+import type { Assumed, Assumption, FabricSpec, FixedClothSpec } from "./types.ts";
 
 /** What filling in needs to know of the file around. */
 interface Around {
@@ -31,10 +31,6 @@ interface Around {
 
 const PATH: Path = ["foundation"];
 const PER = { pieced: ["unit", "motif", "block"], folded: ["block", "row"] } as const;
-const MEANT = {
-  pieced: "Pieced patch by patch, a piece of foundation carries a unit, a motif or a block",
-  folded: "Folded, a piece of foundation carries a block or a row of blocks",
-} as const;
 
 /**
  * Fills in the foundation. Defaults, each told: pieced, one piece of foundation for a motif (folded: a block), as
@@ -51,42 +47,33 @@ export function fillFoundation(written: WrittenQuilt["foundation"], around: Arou
   };
   const faults: Diagnostic[] = [];
   const say = (length: Ticks) => formatLength(length, settings.ruler);
-  const assume = (subject: string, value: string) => around.assumptions.push({ fabric: "", subject, value });
+  const assume = (of: Assumed) => around.assumptions.push({ fabric: "", of });
   const way = written.way ?? "pieced";
   const per = written.per ?? (way === "pieced" ? "motif" : "block");
   const halves = written["half-lines"] ?? false;
   const grid = toTicksExact(written.grid.value);
   if (grid === null || (halves && grid % 2 === 1)) {
-    around.diagnostics.push(
-      foundationGrid(where("grid"), written.grid.text, "no ruler has a mark for their lines"),
-    );
+    around.diagnostics.push(foundationGrid(where("grid"), written.grid.text));
     return null;
   }
   const allowed: readonly string[] = PER[way];
-  if (!allowed.includes(per)) {
-    const hint = `Write \`per: ${PER[way].join("`, `per: ")}\`, or \`way: ${way === "pieced" ? "folded" : "pieced"}\`.`;
-    faults.push(foundationChoice(where("per"), `${MEANT[way]}, not a ${per}.`, hint));
-  }
-  const hold = written.hold ?? (written.after === "torn away" ? "sew-in" : "fusible");
-  const after = written.after ?? "left in";
-  if (hold === "fusible" && after === "torn away") {
-    const message = "A fusible foundation is stuck to the patches and cannot be torn away.";
-    faults.push(foundationChoice(where("after"), message, "Write `after: left in`, or `hold: sew-in`."));
-  }
+  if (!allowed.includes(per)) faults.push(foundationChoice(where("per"), { is: "per", way, per, allowed }));
+  const hold = written.hold ?? (written.after === TORN_AWAY ? "sew-in" : "fusible");
+  const after = written.after ?? LEFT_IN;
+  if (hold === "fusible" && after === TORN_AWAY)
+    faults.push(foundationChoice(where("after"), { is: "fusible-torn" }));
   const needed = Math.ceil(seam / grid);
   const allowance = written.allowance ?? needed;
   if (way === "pieced" && allowance * grid < seam) {
-    const reaches = `${allowance === 1 ? "1 square" : `${allowance} squares`} of ${say(grid)}`;
+    const reaches = { squares: allowance, side: say(grid) };
     faults.push(foundationAllowance(where("allowance"), reaches, say(seam), needed));
   }
   if (way === "folded" && seam % grid !== 0) {
-    const squares = sayGridSquares({ n: BigInt(seam), d: 1n }, grid);
+    const squares = gridSquares({ n: BigInt(seam), d: 1n }, grid);
     const fits = seam % 2 === 0 ? [say(seam), say(seam / 2)] : [say(seam)];
     faults.push(foundationSeam(where("grid"), say(seam), squares, fits));
   } else if (way === "folded" && allowance !== needed) {
-    const message =
-      "Folded, parts are laid edge to edge up to the edge of the foundation: nothing lies beyond.";
-    faults.push(foundationChoice(where("allowance"), message, "Leave `allowance` out."));
+    faults.push(foundationChoice(where("allowance"), { is: "folded-allowance" }));
   }
   faults.push(...unknownWords(written, around, where));
   around.diagnostics.push(...faults);
@@ -94,16 +81,14 @@ export function fillFoundation(written: WrittenQuilt["foundation"], around: Arou
   const inches = familyOf(settings.defaultUnit) === "imperial";
   const usualEase = inches ? TICKS_PER.in / 4 : TICKS_PER.cm / 2;
   const ease = written.ease === undefined ? usualEase : Number(ceil(written.ease.value));
-  const squares = `${allowance} ${allowance === 1 ? "square" : "squares"}`;
-  if (written.way === undefined) assume("foundation", "pieced patch by patch");
-  if (written.per === undefined) assume("one piece of foundation for each", per);
+  if (written.way === undefined) assume({ is: "foundation-way" });
+  if (written.per === undefined) assume({ is: "foundation-per", per });
   if (way === "pieced" && written.allowance === undefined)
-    assume("foundation beyond the outermost seam line", squares);
+    assume({ is: "foundation-allowance", squares: allowance });
   if (way === "pieced" && written.ease === undefined)
-    around.assumptions.push(
-      assumed("", "patches for the foundation larger by", [{ ticks: ease, moves: true }], settings.ruler),
-    );
-  if (written.hold === undefined || written.after === undefined) assume("foundation", `${hold}, ${after}`);
+    assume({ is: "foundation-ease", length: ease, moves: true });
+  if (written.hold === undefined || written.after === undefined)
+    assume({ is: "foundation-kept", hold, after });
   return {
     fabric: { word: written.fabric, path: "foundation.fabric", at: where("fabric").at },
     grid,
@@ -151,13 +136,12 @@ export function straightenedOnLines(
   fabrics: readonly FabricSpec[],
   assumptions: readonly Assumption[],
   foundation: FoundationSpec | null,
-  ruler: Ruler,
 ): { fabrics: FabricSpec[]; assumptions: Assumption[] } {
   if (foundation === null) return { fabrics: [...fabrics], assumptions: [...assumptions] };
   const { grid } = foundation;
   const name = foundation.fabric.word;
   const straighten = fabrics.find((fabric) => fabric.name === name)?.straighten ?? 0;
-  const isAssumed = (one: Assumption) => one.fabric === name && one.subject === "straightening";
+  const isAssumed = (one: Assumption) => one.fabric === name && one.of.is === "straightening";
   const lost = (straighten: Ticks): Ticks => Math.ceil(straighten / grid) * grid;
   return {
     fabrics: fabrics.map((fabric) =>
@@ -174,7 +158,7 @@ export function straightenedOnLines(
     ),
     assumptions: assumptions.map((one) =>
       isAssumed(one)
-        ? assumed(name, one.subject, [{ ticks: lost(straighten), moves: true }, ", to a printed line"], ruler)
+        ? { fabric: name, of: { is: "straightening-to-line", length: lost(straighten), moves: true } }
         : one,
     ),
   };

@@ -1,5 +1,6 @@
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
+import type { AFTER } from "./key-words.ts";
 import type { FabricWord } from "./quilt-types.ts";
 
 /** A foundation printed with squares, on which blocks are made. */
@@ -21,7 +22,8 @@ export interface FoundationSpec {
   /** Patches are cut larger by this both ways; only `pieced`. */
   ease: Ticks;
   hold: "fusible" | "sew-in";
-  after: "left in" | "torn away";
+  /** As the file says it. */
+  after: (typeof AFTER)[number];
   /** Keys of the blocks made on it; null: all of more than one patch. */
   blocks: FabricWord[] | null;
   path: string;

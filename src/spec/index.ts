@@ -1,5 +1,14 @@
 export { colourFor, readColour } from "./colours.ts";
-export { jsonSchema, keysAt, nodeAt, type SchemaNode, workJsonSchema } from "./json-schema.ts";
+export {
+  jsonSchema,
+  type KeySaid,
+  keysAt,
+  nodeAt,
+  type SayKey,
+  type SchemaNode,
+  workJsonSchema,
+} from "./json-schema.ts";
+export { ON_POINT, PRINTS_FOLLOW, WORK_FORMAT } from "./key-words.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
 export { PATTERN_PARTS, type PatternPart, type PatternSpec } from "./pattern-types.ts";
 export { readPieceLine } from "./piece-line.ts";
@@ -10,7 +19,6 @@ export { readFact } from "./read-fact.ts";
 export { readSpecFile } from "./read-spec-file.ts";
 export { readWorkFile } from "./read-work.ts";
 export type { Spec } from "./spec.ts";
-export { STARTERS } from "./starters.ts";
 export { METRES_IN_A_YARD, type StepMinutes, USUAL_MINUTES } from "./step-minutes.ts";
 export type * from "./types.ts";
 export { WORK_NAME } from "./work-schema.ts";

@@ -43,27 +43,26 @@ function at(value: unknown, path: Path): unknown {
   return here;
 }
 
-function kindOf(value: unknown): string {
-  if (Array.isArray(value)) return value.length === 0 ? "an empty list" : "a list";
-  if (typeof value === "object" && value !== null) return "a group of keys";
-  if (typeof value === "boolean") return `\`${value}\``;
+function kindOf(value: unknown): say.FoundKind {
+  if (Array.isArray(value)) return value.length === 0 ? "empty-list" : "list";
+  if (typeof value === "object" && value !== null) return "group";
+  if (typeof value === "boolean") return value ? "true" : "false";
   return "text";
 }
 
-/** What a node of the schema wants, in plain words. */
-function expectedKind(node: SchemaNode | null): string {
-  if (node === null) return "something else";
-  if (node.items !== undefined) return "a list with something in it, each entry after a `-`";
-  if (node.properties !== undefined || typeof node.additionalProperties === "object")
-    return "a group of keys";
-  if (node.type === "boolean") return "`true` or `false`";
-  if (node.enum !== undefined) return `one of ${node.enum.map((option) => `\`${option}\``).join(", ")}`;
-  if (node.type === "integer") return "a whole number";
-  const kinds = (node.anyOf ?? []).map(expectedKind).filter((kind) => kind !== "a number or text");
-  return kinds.includes("a group of keys") ? "a text on one line, or a group of keys" : "a number or text";
+/** What a node of the schema wants. */
+function expectedKind(node: SchemaNode | null): say.ExpectedKind {
+  if (node === null) return { is: "other" };
+  if (node.items !== undefined) return { is: "list" };
+  if (node.properties !== undefined || typeof node.additionalProperties === "object") return { is: "group" };
+  if (node.type === "boolean") return { is: "boolean" };
+  if (node.enum !== undefined) return { is: "one-of", options: node.enum };
+  if (node.type === "integer") return { is: "whole-number" };
+  const group = (node.anyOf ?? []).some((way) => expectedKind(way).is === "group");
+  return { is: group ? "line-or-group" : "number-or-text" };
 }
 
-/** Turns everything zod found into diagnostics with places, in the schema's own words. */
+/** Turns everything zod found into diagnostics with places. */
 export function wordIssues(
   issues: readonly Issue[],
   document: SourceDocument,
@@ -88,7 +87,7 @@ function meantKeys(issue: Issue, document: SourceDocument, schema: SchemaNode, r
   if (issue.code !== "unrecognized_keys") return [];
   const path = fullPath(issue, root);
   return issue.keys.flatMap((key) => {
-    if (lineHint(key, at(document.value, [...path, key])) !== "") {
+    if (pieceMeant(key, at(document.value, [...path, key])) !== "") {
       return ["size", "count"].map((field) => pathText([...path, field]));
     }
     const near = nearest(key, keysAt(schema, path));
@@ -112,16 +111,16 @@ function wordIssue(issue: Issue, document: SourceDocument, schema: SchemaNode, r
     return issue.keys.map((key) => {
       const keyPath = [...path, key];
       const keyWhere = { path: pathText(keyPath), at: document.keyAt(keyPath) };
-      const hint = lineHint(key, at(document.value, keyPath));
-      return say.keyUnknown(keyWhere, key, keysAt(schema, path), hint, fieldWith(key, nodeAt(schema, path)));
+      const line = pieceMeant(key, at(document.value, keyPath));
+      return say.keyUnknown(keyWhere, key, keysAt(schema, path), line, fieldWith(key, nodeAt(schema, path)));
     });
   }
   const node = nodeAt(schema, path);
-  const help = { description: node?.description ?? "", example: String(node?.examples?.[0] ?? "") };
+  const help = helpOf(node, typeof last !== "number");
   const value = at(document.value, path);
-  if (value === null) return [say.fieldEmpty(where, field, shown(field, last, help))];
-  if (value === undefined) return [say.fieldMissing(where, field, shown(field, last, help))];
-  return [say.fieldType(where, field, kindOf(value), expectedKind(node), shown(field, last, help))];
+  if (value === null) return [say.fieldEmpty(where, field, help)];
+  if (value === undefined) return [say.fieldMissing(where, field, help)];
+  return [say.fieldType(where, field, kindOf(value), expectedKind(node), help)];
 }
 
 /** The field that takes the word as its value: `layout` for `on point`; empty where none does. */
@@ -130,20 +129,13 @@ function fieldWith(word: string, node: SchemaNode | null): string {
   return fields.find(([, field]) => field.enum?.includes(word) === true)?.[0] ?? "";
 }
 
-/** Examples of a key are shown with the key; lists are shown as lists. */
-function shown(field: string, last: string | number | undefined, help: say.FieldHelp): say.FieldHelp {
-  if (help.example === "" || typeof last === "number") return help;
-  if (help.example.startsWith("- "))
-    return {
-      ...help,
-      example: `${field}:
-  ${help.example}`,
-    };
-  return { ...help, example: `${field}: ${help.example}` };
+/** @param keyed whether the value stands under its key: examples are shown with it then */
+function helpOf(node: SchemaNode | null, keyed: boolean): say.FieldHelp {
+  const { about = null, inches = true, of } = node ?? {};
+  return { about, inches, keyed, ...(of === undefined ? {} : { of }) };
 }
 
-/** A label with a colon after it turns a one-line piece into a key. */
-function lineHint(key: string, value: unknown): string {
-  if (typeof value !== "string" || !/\d.*[x×].*,/.test(value)) return "";
-  return `To write a piece on one line leave out the colon: \`- ${key} ${value}\`.`.slice(0, 160);
+/** A label with a colon after it turns a one-line piece into a key: the piece that is meant; empty for none. */
+function pieceMeant(key: string, value: unknown): string {
+  return typeof value === "string" && /\d.*[x×].*,/.test(value) ? `${key} ${value}` : "";
 }

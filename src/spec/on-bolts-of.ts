@@ -1,4 +1,4 @@
-import { formatLength, INCH } from "../length/index.ts";
+import { INCH } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
 import { beforeWashing, usableWidth } from "../stock/index.ts";
 import type { Spec } from "./spec.ts";
@@ -28,8 +28,8 @@ export function onBoltsOf({ usable, bolt = null }: BoltsAsked, spec: Spec): Spec
   });
   if (usable === null) return { ...spec, fabrics };
   const assumptions = [
-    ...spec.assumptions.filter(({ subject }) => subject !== "usable width"),
-    { fabric: "", subject: "usable width tried", value: formatLength(usable, spec.ruler) },
+    ...spec.assumptions.filter(({ of }) => of.is !== "usable-width"),
+    { fabric: "", of: { is: "usable-width-tried" as const, usable } },
   ];
   return { ...spec, fabrics, assumptions };
 }

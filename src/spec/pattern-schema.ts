@@ -1,7 +1,8 @@
 import * as z from "zod";
-import { nameUnusable, partRepeated } from "../diagnostics/fields.ts";
+import { type NameFault, nameUnusable, partRepeated } from "../diagnostics/fields.ts";
+import type { FileKey } from "../diagnostics/file-keys.ts";
 import { PATTERN_PARTS, type PatternPart, type PatternSpec } from "./pattern-types.ts";
-import { choice, leaf, refuse, words } from "./written.ts";
+import { choice, describes, leaf, refuse, words } from "./written.ts";
 
 /** Characters of the author's own words at one place: about two pages. */
 const MOST_WORDS = 6000;
@@ -10,16 +11,12 @@ const UNPRINTABLE = /(?![\n\r\t])[\p{Cc}\p{Cs}\p{Co}\u200e\u200f\u202a-\u202e\u2
 
 /** Words of the author's in Markdown. */
 function markdown(where: "before" | "after", part: PatternPart) {
-  const help = {
-    description: `your own words in Markdown, ${where} the part \`${part}\``,
-    example: "Wash the fabric first.",
-  };
-  return leaf(help, (written, context): string => {
+  return leaf({ about: `pattern.${where}.part`, of: part }, (written, context): string => {
     const clean = written.normalize("NFC");
-    const fault = UNPRINTABLE.test(clean)
-      ? "has characters that cannot be printed"
+    const fault: NameFault | null = UNPRINTABLE.test(clean)
+      ? { is: "unprintable" }
       : [...clean].length > MOST_WORDS
-        ? `is longer than ${MOST_WORDS} characters`
+        ? { is: "too-long", most: MOST_WORDS }
         : null;
     if (fault === null) return clean;
     return refuse(context, (place, field) => nameUnusable(place, field, fault));
@@ -31,13 +28,11 @@ function byPart(where: "before" | "after") {
     PatternPart,
     ReturnType<typeof markdown>
   >;
-  return z
-    .strictObject(fields)
-    .meta({ description: `your own words ${where} a part`, examples: ["{ cutting: Press first. }"] });
+  return z.strictObject(fields).meta(describes(`pattern.${where}`));
 }
 
 function parts() {
-  const part = choice(PATTERN_PARTS, "a part of the pattern", "cutting");
+  const part = choice(PATTERN_PARTS, "pattern.part");
   return z
     .array(part)
     .min(1)
@@ -45,39 +40,29 @@ function parts() {
       const twice = chosen.find((each, i) => chosen.indexOf(each) !== i);
       if (twice !== undefined) refuse(context, (where) => partRepeated(where, twice));
     })
-    .meta({ description: "parts of the pattern, in order", examples: ["[requirements, cutting, units]"] });
+    .meta(describes("pattern.parts"));
 }
 
 /** The pattern to hand out: author, what is in it, and the author's own words. */
 export function patternSchema() {
-  const note = (description: string, example: string) => words({ description, example }, "note").optional();
-  const name = (description: string, example: string) => words({ description, example }).optional();
+  const note = (about: FileKey) => words(about, "note").optional();
+  const name = (about: FileKey) => words(about).optional();
   return z
     .strictObject({
-      author: name("who designed it", "the designer"),
-      copyright: note("copyright line", "(c) 2026 the designer. For your own use."),
-      level: name("for whom it is", "confident beginner"),
-      contact: note("where questions go", "questions@example.org"),
-      credits: note("whom to thank", "Tested by the Tuesday group."),
-      date: name("date of this printing", "November 2026"),
-      version: name("version of this printing", "2"),
-      changes: z
-        .array(words({ description: "a change", example: "Border strips cut longer." }, "note"))
-        .min(1)
-        .meta({ description: "what changed since the last printing", examples: ["[Longer borders.]"] })
-        .optional(),
-      sizes: leaf(
-        { description: "finished sizes it is for, as `buy --sizes` reads them", example: "3x3, 4x5" },
-        (written) => written,
-      ).optional(),
+      author: name("pattern.author"),
+      copyright: note("pattern.copyright"),
+      level: name("pattern.level"),
+      contact: note("pattern.contact"),
+      credits: note("pattern.credits"),
+      date: name("pattern.date"),
+      version: name("pattern.version"),
+      changes: z.array(words("pattern.change", "note")).min(1).meta(describes("pattern.changes")).optional(),
+      sizes: leaf({ about: "pattern.sizes" }, (written) => written).optional(),
       parts: parts().optional(),
       before: byPart("before").optional(),
       after: byPart("after").optional(),
     })
-    .meta({
-      description: "the pattern to hand out or to sell (pattern.html)",
-      examples: ["{ author: the designer, level: beginner }"],
-    });
+    .meta(describes("pattern"));
 }
 
 type WrittenPattern = z.output<ReturnType<typeof patternSchema>>;

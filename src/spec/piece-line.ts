@@ -1,8 +1,10 @@
-import { nearest } from "../diagnostics/nearest.ts";
-import { type LengthProblem, parseLength } from "../length/parse.ts";
+import type { PieceFault } from "../diagnostics/fields.ts";
+import { parseLength } from "../length/parse.ts";
+import type { LengthProblem } from "../length/problem.ts";
 import type { Rational } from "../length/rational.ts";
-import { type ParsedSize, parseSize, sizeExamples } from "../length/size.ts";
+import { type ParsedSize, parseSize } from "../length/size.ts";
 import type { LengthUnit } from "../length/types.ts";
+import { PIECE_WORDS } from "./key-words.ts";
 
 /** A size as written: full width when one side is `WOF`; `across` is then not used. */
 export interface WrittenSize {
@@ -25,13 +27,11 @@ export interface WrittenPiece {
 }
 
 /** Why a text cannot be read: the kind decides the wording. `column` counts from 1 inside the text. */
-export interface WrittenProblem {
-  kind: "size" | "mixed" | "line" | "length" | "count-missing";
-  found: string;
-  column: number;
-  why: string;
-  hint: string;
-}
+export type WrittenProblem = { column: number } & (
+  | { kind: "size" | "mixed" | "length"; problem: LengthProblem }
+  | { kind: "line"; fault: PieceFault }
+  | { kind: "count-missing" }
+);
 
 type Reading<T> = { ok: true; value: T } | { ok: false; problem: WrittenProblem };
 
@@ -40,13 +40,11 @@ const FULL_WIDTH = /^\s*(?:wof|full width|width of fabric)\s*$/i;
 const LONGEST_LINE = 300;
 
 function lengthProblem(problem: LengthProblem, by: number): Reading<never> {
-  const { found, column, message, hint } = problem;
-  return { ok: false, problem: { kind: "length", found, column: column + by, why: message, hint } };
+  return { ok: false, problem: { kind: "length", column: problem.column + by, problem } };
 }
 
 function sizeProblem({ problem, kind }: ParsedSize & { ok: false }): Reading<never> {
-  const { found, column, message, hint } = problem;
-  return { ok: false, problem: { kind, found, column, why: message, hint } };
+  return { ok: false, problem: { kind, column: problem.column, problem } };
 }
 
 /** Reads `2 1/2 x 4 1/2`, `4 1/2 square` or, for a strip of the whole width, `2 1/2 x WOF`. */
@@ -64,20 +62,7 @@ export function readSize(text: string, unit: LengthUnit): Reading<WrittenSize> {
   return { ok: true, value: { text, across: size.across, along: size.along, fullWidth: false } };
 }
 
-/** Words that may follow the count, and what each says. */
-const WORDS: Readonly<Record<string, Partial<WrittenPiece>>> = {
-  fixed: { turn: "fixed" },
-  free: { turn: "free" },
-  "turn fixed": { turn: "fixed" },
-  "turn free": { turn: "free" },
-  lengthwise: { cut: "lengthwise" },
-  "cut lengthwise": { cut: "lengthwise" },
-  "cut strips": { cut: "strips" },
-  "cut either": { cut: "either" },
-  "join straight": { join: "straight" },
-  "join diagonal": { join: "diagonal" },
-  "join no": { join: "no" },
-};
+const WORDS: Readonly<Record<string, Partial<WrittenPiece>>> = PIECE_WORDS;
 
 /** Where the size begins in `label size`: the earliest start after a space that makes the rest a size. */
 function splitLabel(text: string, unit: LengthUnit): Reading<{ label: string; size: WrittenSize }> {
@@ -92,10 +77,9 @@ function splitLabel(text: string, unit: LengthUnit): Reading<{ label: string; si
       each === null ? -1 : each.kind === "size" ? 0 : each.column;
     if (reach(problem) > reach(furthest)) furthest = problem;
   }
-  const why = "it has no size";
   return {
     ok: false,
-    problem: furthest ?? { kind: "line", found: text, column: 1, why, hint: sizeExamples(unit) },
+    problem: furthest ?? { kind: "line", column: 1, fault: { is: "no-size", unit } },
   };
 }
 
@@ -104,30 +88,20 @@ function splitLabel(text: string, unit: LengthUnit): Reading<{ label: string; si
  * `join diagonal` or `note ...`, each after a comma and a space. Never throws.
  */
 export function readPieceLine(text: string, unit: LengthUnit): Reading<WrittenPiece> {
-  const example = "A piece looks like `sky 2 1/2 x 4 1/2, 24` or `border 4 1/2 x WOF, 6, note outer border`.";
-  const refuse = (found: string, column: number, why: string, hint = example): Reading<never> => ({
+  const refuse = (column: number, fault: PieceFault): Reading<never> => ({
     ok: false,
-    problem: { kind: "line", found, column, why, hint },
+    problem: { kind: "line", column, fault },
   });
-  if (text.length > LONGEST_LINE) return refuse(text, 1, "it is too long for one line");
+  if (text.length > LONGEST_LINE) return refuse(1, { is: "too-long" });
   const parts = [...text.matchAll(/(?:[^,;]|[,;](?!\s|$))+/gu)].map((match) => ({
     text: match[0],
     at: match.index,
   }));
   const [first, second, ...rest] = parts;
-  if (first === undefined) return refuse(text, 1, "it is empty");
+  if (first === undefined) return refuse(1, { is: "empty" });
   const head = splitLabel(first.text, unit);
   if (!head.ok) return { ok: false, problem: { ...head.problem, column: head.problem.column + first.at } };
-  if (second === undefined) {
-    const problem = {
-      kind: "count-missing",
-      found: text,
-      column: text.length + 1,
-      why: "",
-      hint: example,
-    } as const;
-    return { ok: false, problem };
-  }
+  if (second === undefined) return { ok: false, problem: { kind: "count-missing", column: text.length + 1 } };
   let piece: WrittenPiece = { ...head.value, count: second.text.trim(), note: "" };
   for (const part of rest) {
     const words = part.text.trim().toLowerCase().replace(/\s+/g, " ");
@@ -147,12 +121,8 @@ export function readPieceLine(text: string, unit: LengthUnit): Reading<WrittenPi
         },
       };
     }
-    if (said === undefined) {
-      const known = Object.keys(WORDS);
-      const near = nearest(words, known);
-      const hint = near === null ? `Known words: ${known.join(", ")}, note ...` : `Did you mean \`${near}\`?`;
-      return refuse(part.text.trim(), column, "this word is not known here", hint);
-    }
+    if (said === undefined)
+      return refuse(column, { is: "word-unknown", word: words, known: Object.keys(WORDS) });
     piece = { ...piece, ...said };
   }
   return { ok: true, value: piece };

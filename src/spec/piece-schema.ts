@@ -6,6 +6,7 @@ import {
   checkSize,
   choice,
   count,
+  describes,
   leaf,
   readCount,
   readWords,
@@ -29,11 +30,7 @@ export interface ReadPiece {
 
 /** A piece on one line: `sky 2 1/2 x 4 1/2, 24`. */
 function line(unit: LengthUnit) {
-  const help = {
-    description: "a piece on one line: label, size, a comma, count",
-    example: "sky 2 1/2 x 4 1/2, 24",
-  };
-  return leaf(help, (written, context): ReadPiece => {
+  return leaf({ about: "piece.line" }, (written, context): ReadPiece => {
     const read = readPieceLine(written, unit);
     if (!read.ok) return refuseProblem(context, written, read.problem);
     const { value } = read;
@@ -55,30 +52,15 @@ function line(unit: LengthUnit) {
 }
 
 function mapping(unit: LengthUnit) {
-  const example = unit === "in" || unit === "yd" ? "2 1/2 x 4 1/2" : "6.5 x 11.5";
   return z
     .strictObject({
-      label: words({ description: "a short name for the bag label", example: "sky" }).optional(),
-      size: size(unit, {
-        description: "size as cut, across the fabric first; `WOF` for its whole width",
-        example,
-      }),
-      count: count("how many to cut"),
-      turn: choice(["free", "fixed"], "whether it may lie turned a quarter", "fixed").optional(),
-      cut: choice(
-        ["strips", "lengthwise", "either"],
-        "from strips, or along the selvage",
-        "lengthwise",
-      ).optional(),
-      join: choice(
-        ["no", "straight", "diagonal"],
-        "whether it may be joined from strips",
-        "diagonal",
-      ).optional(),
-      note: words(
-        { description: "anything to print with the piece", example: "outer border" },
-        "note",
-      ).optional(),
+      label: words("piece.label").optional(),
+      size: size(unit, "piece.size"),
+      count: count("piece.count"),
+      turn: choice(["free", "fixed"], "piece.turn").optional(),
+      cut: choice(["strips", "lengthwise", "either"], "piece.cut").optional(),
+      join: choice(["no", "straight", "diagonal"], "piece.join").optional(),
+      note: words("piece.note", "note").optional(),
     })
     .transform(
       (written): ReadPiece => ({
@@ -98,11 +80,11 @@ function mapping(unit: LengthUnit) {
 function shaped(unit: LengthUnit) {
   return z
     .strictObject({
-      label: words({ description: "a short name for the bag label", example: "sails" }).optional(),
+      label: words("shape.label").optional(),
       ...shapeFields(unit),
-      count: count("how many to cut"),
-      turn: choice(["free", "fixed"], "whether it may lie turned", "fixed").optional(),
-      note: words({ description: "anything to print with the piece", example: "rim" }, "note").optional(),
+      count: count("shape.count"),
+      turn: choice(["free", "fixed"], "shape.turn").optional(),
+      note: words("shape.note", "note").optional(),
     })
     .transform((written, context): ReadPiece => {
       const shape = shapeOf(written, context);
@@ -124,9 +106,8 @@ function shaped(unit: LengthUnit) {
 
 /** The sizes to cut from one fabric. */
 export function pieces(unit: LengthUnit) {
-  const description = "the sizes to cut, one to a line";
   return z
     .array(z.union([line(unit), mapping(unit), shaped(unit)]))
     .min(1)
-    .meta({ description, example: "- sky 2 1/2 x 4 1/2, 24", written: {} });
+    .meta(describes("fabric.pieces", { written: {} }));
 }

@@ -1,4 +1,4 @@
-import { jsonSchema, type SchemaNode } from "./json-schema.ts";
+import { jsonSchema, type SayKey, type SchemaNode } from "./json-schema.ts";
 
 type Node = Record<string, unknown>;
 type Nodes = Record<string, SchemaNode>;
@@ -130,14 +130,13 @@ function eitherKind(cutList: SchemaNode, quilt: SchemaNode): Node {
 }
 
 /** The JSON Schema of the files this program reads, for editors and other programs. */
-export function publishedSchema(): object {
-  const { $schema, anyOf = [] } = jsonSchema() as SchemaNode & { $schema?: string };
+export function publishedSchema(say: SayKey): object {
+  const { $schema, anyOf = [] } = jsonSchema(say) as SchemaNode & { $schema?: string };
   const [cutList = {}, quilt = {}] = anyOf;
   const plain = throughout(eitherKind(cutList, quilt) as SchemaNode, joined, "");
   const { root, $defs } = withDefinitions(plain);
   return {
-    ...{ $schema, $id: "urn:crossgrain:file:1", title: "Crossgrain file" },
-    description: "A cut list, or a quilt design, as Crossgrain reads it",
+    ...{ $schema, $id: "urn:crossgrain:file:1", ...say({ about: "file", inches: true }) },
     ...root,
     $defs,
   };

@@ -46,13 +46,12 @@ function readCell(word: string, known: ReadonlySet<string>): ReadCell {
   if (count < 1 || count > MOST_REPEATS) {
     return {
       ok: false,
-      build: (where) =>
-        drawingUnreadable(where, word, `it is repeated ${count} times, at most ${MOST_REPEATS}`),
+      build: (where) => drawingUnreadable(where, word, { is: "repeats", count, most: MOST_REPEATS }),
     };
   }
   const [marked = "", colourway = "", more] = (repeated?.[1] ?? word).split("/");
   if (more !== undefined || marked === "") {
-    return { ok: false, build: (where) => drawingUnreadable(where, word, "a colourway follows one `/`") };
+    return { ok: false, build: (where) => drawingUnreadable(where, word, { is: "colourway" }) };
   }
   const { code, turn } = splitTurn(marked, known);
   if (typeof turn === "string") return { ok: false, build: (where) => turnNotQuarter(where, turn) };

@@ -4,6 +4,7 @@ import { TICKS_PER } from "../length/measures.ts";
 import { parseLength } from "../length/parse.ts";
 import { div, fromInteger, type Rational } from "../length/rational.ts";
 import { type Path, pathText, type SourceDocument } from "./document.ts";
+import { PRINTS_FOLLOW } from "./key-words.ts";
 import { readDrawing } from "./quilt-drawing.ts";
 import { CELL_FIELDS, type WrittenBlock, type WrittenCell } from "./quilt-schema.ts";
 import type {
@@ -24,10 +25,12 @@ export interface QuiltFrame {
   diagnostics: Diagnostic[];
 }
 
-export const FOLLOWS: Readonly<Record<"upright" | "with block" | "with unit", PrintsFollow>> = {
+const [, WITH_BLOCK, WITH_UNIT] = PRINTS_FOLLOW;
+
+export const FOLLOWS: Readonly<Record<(typeof PRINTS_FOLLOW)[number], PrintsFollow>> = {
   upright: "quilt",
-  "with block": "block",
-  "with unit": "unit",
+  [WITH_BLOCK]: "block",
+  [WITH_UNIT]: "unit",
 };
 
 export function fraction(value: Rational): FractionTicks {

@@ -1,12 +1,11 @@
-import { fieldMissing } from "../diagnostics/fields.ts";
-import { sizesDoNotAddUp } from "../diagnostics/quilt.ts";
+import { fieldMissing, type MadeOf, madeOfBoth, madeOfNothing } from "../diagnostics/fields.ts";
 import { familyOf, TICKS_PER } from "../length/measures.ts";
 import { ceil } from "../length/rational.ts";
 import type { Ticks } from "../length/types.ts";
-import { assumed } from "./assumed.ts";
 import { type Path, pathText } from "./document.ts";
 import type { FileSettings } from "./fill-file.ts";
 import { fillFoundation } from "./foundation-fill.ts";
+import { BORDER_CORNERS, CORNER_WORDS, ON_POINT } from "./key-words.ts";
 import { fillMinutes } from "./minutes-schema.ts";
 import { fillPattern } from "./pattern-schema.ts";
 import { readDrawing } from "./quilt-drawing.ts";
@@ -32,7 +31,7 @@ import type {
 } from "./quilt-types.ts";
 import { fillQuilting, OVERHANG, USUAL_LAYERS } from "./quilting-schema.ts";
 import { fillStraightenSets } from "./straighten-sets.ts";
-import type { Assumption, FabricSpec } from "./types.ts";
+import type { Assumed, Assumption, FabricSpec } from "./types.ts";
 import type { WrittenLength } from "./written.ts";
 
 /** Everything of a quilt file beyond its head and fabrics. */
@@ -53,13 +52,13 @@ const up = (length: WrittenLength): Ticks => Number(ceil(length.value));
 function withDefault(
   filling: Filling,
   written: WrittenLength | undefined,
-  subject: string,
+  is: Extract<Assumed, { moves: true }>["is"],
   inches: number,
   centimetres: number,
 ): Ticks {
   if (written !== undefined) return up(written);
   const value = filling.inches ? inches * TICKS_PER.in : centimetres * TICKS_PER.cm;
-  filling.assumptions.push(assumed("", subject, [{ ticks: value, moves: true }], filling.settings.ruler));
+  filling.assumptions.push({ fabric: "", of: { is, length: value, moves: true } });
   return value;
 }
 
@@ -79,10 +78,10 @@ export function fillQuilt(
   const quilting = fillQuilting(written.quilting, inches);
   const beyond = OVERHANG[quilting.by];
   const filling: Filling = { ...frame, blockKeys, inches, settings, beyond, assumptions: [] };
-  const seam = withDefault(filling, written.seam, "seam allowance", 1 / 4, 3 / 4);
+  const seam = withDefault(filling, written.seam, "seam", 1 / 4, 3 / 4);
   const directional = fabrics.some((fabric) => fabric.print.kind !== "none");
   if (written.prints === undefined && directional) {
-    filling.assumptions.push({ fabric: "", subject: "directional prints", value: "upright in the quilt" });
+    filling.assumptions.push({ fabric: "", of: { is: "directional-prints" } });
   }
   const quilt: QuiltPart = {
     kind: "quilt",
@@ -135,11 +134,11 @@ function fillSetting(written: WrittenQuilt, filling: Filling): SettingSpec {
   const { setting } = written;
   const path: Path = ["setting"];
   const at = filling.document.keyAt(path);
-  const onPoint = setting.layout === "on point";
+  const onPoint = setting.layout === ON_POINT;
   const { triangles } = setting;
   if (onPoint && triangles === undefined) {
     const where = { path: "setting.triangles", at };
-    const help = { description: "the fabric of the side and corner triangles", example: "triangles: cream" };
+    const help = { about: "setting.triangles.needed", keyed: true } as const;
     filling.diagnostics.push(fieldMissing(where, "triangles", help));
   }
   const trianglePath: Path = [...path, "triangles"];
@@ -175,19 +174,15 @@ function fillSetting(written: WrittenQuilt, filling: Filling): SettingSpec {
 /** One of `fabric` and `block`: both, or neither, is a fault of the file. */
 function oneOf(
   written: { fabric?: string | undefined; block?: string | undefined },
-  what: string,
+  of: MadeOf,
   path: Path,
   filling: Filling,
 ): void {
   const where = { path: pathText(path), at: filling.document.keyAt(path) };
   if (written.fabric === undefined && written.block === undefined) {
-    filling.diagnostics.push(
-      fieldMissing(where, "fabric", { description: `what ${what} is made of`, example: "fabric: cream" }),
-    );
+    filling.diagnostics.push(madeOfNothing(where, of));
   } else if (written.fabric !== undefined && written.block !== undefined) {
-    filling.diagnostics.push(
-      sizesDoNotAddUp(where, `${what} has both a fabric and a block.`, "Keep one of `fabric` and `block`."),
-    );
+    filling.diagnostics.push(madeOfBoth(where, of));
   }
 }
 
@@ -197,7 +192,7 @@ function fillSashing(
 ): SashingSpec {
   const path: Path = ["setting", "sashing"];
   const where = { path: pathText(path), at: filling.document.keyAt(path) };
-  oneOf(written, "the sashing", path, filling);
+  oneOf(written, { what: "sashing" }, path, filling);
   const { fabric, block, colourway = "", cornerstones } = written;
   return {
     width: fraction(written.width.value),
@@ -230,17 +225,12 @@ function fillBorder(
 ): BorderSpec {
   const path: Path = ["borders", index];
   const where = { path: pathText(path), at: filling.document.valueAt(path) };
-  oneOf(written, `border ${index + 1}`, path, filling);
+  oneOf(written, { what: "border", index: index + 1 }, path, filling);
   const { fabric, block, cornerstones } = written;
   const mitred = written.corners === "mitred";
-  const CORNERS = { "sides first": "sides-first", "tops first": "tops-first", mitred: "mitred" } as const;
   const over = written["over-long"];
   const extra =
-    over !== undefined
-      ? up(over)
-      : mitred
-        ? withDefault(filling, undefined, "mitred strips over-long by", 2, 5)
-        : 0;
+    over !== undefined ? up(over) : mitred ? withDefault(filling, undefined, "mitred-over-long", 2, 5) : 0;
   return {
     name: written.name ?? `border ${index + 1}`,
     side: written.width === "fit" ? { n: 0, d: 1 } : fraction(written.width.across),
@@ -248,7 +238,7 @@ function fillBorder(
     fit: written.width === "fit",
     fabric: fabric === undefined ? null : fabricWord(fabric, [...path, "fabric"], filling),
     row: block === undefined ? null : borderRow(block, written.colourway ?? "", [...path, "block"], filling),
-    corners: cornerstones !== undefined ? "cornerstones" : CORNERS[written.corners ?? "sides first"],
+    corners: cornerstones !== undefined ? "cornerstones" : BORDER_CORNERS[written.corners ?? CORNER_WORDS[0]],
     cornerstones:
       cornerstones === undefined ? null : plainOrBlock(cornerstones, [...path, "cornerstones"], filling),
     extra,
@@ -265,19 +255,23 @@ function fillBinding(written: WrittenQuilt["binding"], filling: Filling): Bindin
   const full = typeof written === "string" ? { fabric: written } : written;
   return {
     fabric: fabricWord(full.fabric, typeof written === "string" ? path : [...path, "fabric"], filling),
-    width: withDefault(filling, full.width, "binding strips", 5 / 2, 13 / 2),
+    width: withDefault(filling, full.width, "binding-width", 5 / 2, 13 / 2),
     fold: full.fold ?? "double",
     cut: full.cut ?? "straight",
     join: full.join ?? "diagonal",
-    extra: withDefault(filling, full.extra, "binding, beyond the edges", 10, 25),
+    extra: withDefault(filling, full.extra, "binding-extra", 10, 25),
     path: pathText(path),
     at: filling.document.keyAt(path),
   };
 }
 
-function overhang(filling: Filling, written: WrittenLength | undefined, what: string): Ticks {
+function overhang(
+  filling: Filling,
+  written: WrittenLength | undefined,
+  is: "backing-overhang" | "wadding-overhang",
+): Ticks {
   const { inches, centimetres } = filling.beyond;
-  return withDefault(filling, written, `${what}, beyond the quilt on each side`, inches, centimetres);
+  return withDefault(filling, written, is, inches, centimetres);
 }
 
 function fillBacking(written: WrittenQuilt["backing"], filling: Filling): BackingSpec | null {
@@ -286,7 +280,7 @@ function fillBacking(written: WrittenQuilt["backing"], filling: Filling): Backin
   const full = typeof written === "string" ? { fabric: written } : written;
   return {
     fabric: fabricWord(full.fabric, typeof written === "string" ? path : [...path, "fabric"], filling),
-    overhang: overhang(filling, full.overhang, "backing"),
+    overhang: overhang(filling, full.overhang, "backing-overhang"),
     seams: full.seams ?? "either",
     path: pathText(path),
     at: filling.document.keyAt(path),
@@ -298,7 +292,7 @@ function fillWadding(written: WrittenQuilt["wadding"], filling: Filling): Waddin
   const path: Path = ["wadding"];
   return {
     fabric: written.fabric === undefined ? null : fabricWord(written.fabric, [...path, "fabric"], filling),
-    overhang: overhang(filling, written.overhang, "wadding"),
+    overhang: overhang(filling, written.overhang, "wadding-overhang"),
     path: pathText(path),
     at: filling.document.keyAt(path),
   };

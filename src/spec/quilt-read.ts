@@ -50,7 +50,6 @@ export function readQuilt(
     fabrics,
     filled.flatMap((each) => each.assumptions),
     part.quilt.foundation,
-    settings.ruler,
   );
   const assumed = gatherAssumptions(fabrics, onLines.assumptions);
   const assumptions = [...settings.assumptions, ...part.assumptions, ...assumed];

@@ -1,5 +1,6 @@
 import * as z from "zod";
-import { sizeUnreadable } from "../diagnostics/fields.ts";
+import { NOT_ABOVE_ZERO, sizeUnreadable } from "../diagnostics/fields.ts";
+import type { FileKey } from "../diagnostics/file-keys.ts";
 import { gridsizeUnreadable, turnNotQuarter } from "../diagnostics/quilt-file.ts";
 import { parseLength } from "../length/parse.ts";
 import type { Rational } from "../length/rational.ts";
@@ -9,11 +10,12 @@ import { fileFields } from "./cut-list-schema.ts";
 import { fabricSchema } from "./fabric-schema.ts";
 import { backing, binding, wadding, word } from "./finishing-schema.ts";
 import { foundationSchema } from "./foundation-schema.ts";
+import { CORNER_WORDS, LAYOUTS, PRINTS_FOLLOW } from "./key-words.ts";
 import { minutesSchema } from "./minutes-schema.ts";
 import { patternSchema } from "./pattern-schema.ts";
 import type { QuarterTurn } from "./quilt-types.ts";
 import { mostLayersSchema, quiltingSchema } from "./quilting-schema.ts";
-import { choice, leaf, length, refuse, text } from "./written.ts";
+import { choice, describes, leaf, length, refuse, text } from "./written.ts";
 
 /** More cells than this across or down are no block and no quilt. */
 const MOST_CELLS = 500;
@@ -25,36 +27,34 @@ interface WrittenFinished {
 }
 
 /** One length for a square, or two: `8` or `6 x 3`. */
-function finishedSize(unit: LengthUnit, description: string, example: string) {
-  return leaf({ description, example }, (written, context) => readFinished(written, context, unit, example));
+function finishedSize(unit: LengthUnit, about: FileKey) {
+  return leaf({ about }, (written, context) => readFinished(written, context, unit, about));
 }
 
 function readFinished(
   written: string,
   context: z.RefinementCtx,
   unit: LengthUnit,
-  example: string,
+  about: FileKey,
 ): WrittenFinished {
   const one = parseLength(written, unit);
   if (one.ok && one.value.n > 0n) return { across: one.value, down: one.value };
   const two = parseSize(written, unit);
   if (two.ok && two.across.n > 0n && two.along.n > 0n) return { across: two.across, down: two.along };
-  const why = one.ok || two.ok ? "it must be more than zero" : two.problem.message;
-  return refuse(context, (where) => sizeUnreadable(where, written, why, `For example \`${example}\`.`));
+  const fault = one.ok || two.ok ? NOT_ABOVE_ZERO : two.problem.fault;
+  return refuse(context, (where) => sizeUnreadable(where, written, fault, { like: about }));
 }
 
 /** Finished width of a border; `fit`: worked out so that the pieced border outside it comes out. */
 function borderWidth(unit: LengthUnit) {
-  const description =
-    "finished width; two when sides and ends differ, sides first; `fit`: as the pieced border outside it needs";
-  return leaf({ description, example: "4" }, (written, context): WrittenFinished | "fit" =>
-    written.toLowerCase() === "fit" ? "fit" : readFinished(written, context, unit, "4"),
+  return leaf({ about: "border.width" }, (written, context): WrittenFinished | "fit" =>
+    written.toLowerCase() === "fit" ? "fit" : readFinished(written, context, unit, "border.width"),
   );
 }
 
 /** How many across and down. */
-function cells(field: string, description: string, example: string) {
-  return leaf({ description, example }, (written, context): { columns: number; rows: number } => {
+function cells(field: string, about: FileKey) {
+  return leaf({ about }, (written, context): { columns: number; rows: number } => {
     const match = /^([1-9]\d{0,3})\s*(?:x|×|by)\s*([1-9]\d{0,3})$/iu.exec(written);
     const [columns, rows] = [Number(match?.[1]), Number(match?.[2])];
     if (match === null || columns > MOST_CELLS || rows > MOST_CELLS) {
@@ -64,89 +64,67 @@ function cells(field: string, description: string, example: string) {
   });
 }
 
-function turn(description: string) {
-  return leaf({ description, example: 90 }, (written, context): QuarterTurn => {
+function turn(about: FileKey) {
+  return leaf({ about }, (written, context): QuarterTurn => {
     const degrees = Number(/^(\d{1,4})\s*(?:°|deg|degrees)?$/.exec(written)?.[1] ?? Number.NaN);
     if (degrees % 90 !== 0) return refuse(context, (where) => turnNotQuarter(where, written));
     return (degrees % 360) as QuarterTurn;
   });
 }
 
-const PRINTS = ["upright", "with block", "with unit"] as const;
-
 function prints() {
-  return choice(
-    PRINTS,
-    "whether a directional print stays upright in the quilt, or turns with its block or unit",
-    "upright",
-  );
+  return choice(PRINTS_FOLLOW, "prints");
 }
 
 function borderPrints() {
-  return choice(
-    ["upright", "round", "outwards"],
-    "how a directional print lies in this border: upright in the quilt; running round it, stripes along the border and heads " +
-      "outwards; or its up outwards on every side",
-    "round",
-  );
+  return choice(["upright", "round", "outwards"], "border.prints");
 }
 
 /** A drawing: one text of several lines, or a list of lines. */
-function drawing(description: string, example: string) {
-  return z.union([text(), z.array(text()).min(1)]).meta({ description, examples: [example] });
+function drawing(about: FileKey) {
+  return z.union([text(), z.array(text()).min(1)]).meta(describes(about));
 }
 
 /** Fabrics of a unit: one for all parts, a list in the usual order, or by part. */
 function fabricsOfUnit() {
-  const name = word("a fabric, or a role", "cream");
-  return z
-    .union([name, z.array(name).min(1), z.record(z.string(), name)])
-    .meta({ description: "a unit with the fabrics of its parts", examples: ["flying geese: [gold, sky]"] });
+  const name = word("unit.fabric");
+  return z.union([name, z.array(name).min(1), z.record(z.string(), name)]).meta(describes("unit"));
 }
 
 const CORNERS = ["top-left", "top-right", "bottom-right", "bottom-left"] as const;
 
 function point(unit: LengthUnit) {
-  const at = length(unit, { description: "distance from the left, then from the top", example: "2" });
+  const at = length(unit, "cell.point");
   return z.array(at).min(2).max(2);
 }
 
 /** What the cells of one code hold: a unit with its fabrics, and how it lies. */
 function cellSchema(unit: LengthUnit) {
-  const size = (description: string) => length(unit, { description, example: "1" }, true);
+  const size = (about: FileKey) => length(unit, about, true);
   return z
     .object({
-      turn: turn("degrees the unit is turned, clockwise").optional(),
-      span: cells("span", "cells it covers, across first, before it is turned", "2 x 1").optional(),
-      method: word("how it is made", "four at a time").optional(),
+      turn: turn("cell.turn").optional(),
+      span: cells("span", "cell.span").optional(),
+      method: word("cell.method").optional(),
       prints: prints().optional(),
-      corner: size("finished size of flipped corners").optional(),
-      corners: z
-        .array(choice(CORNERS, "a corner of the unit", "top-left"))
-        .min(1)
-        .optional(),
-      strips: z.array(size("finished width of a strip")).min(1).optional(),
-      count: leaf({ description: "how many rails or rounds", example: 3 }, (written, context): number => {
+      corner: size("cell.corner").optional(),
+      corners: z.array(choice(CORNERS, "cell.corners")).min(1).optional(),
+      strips: z.array(size("cell.strips")).min(1).optional(),
+      count: leaf({ about: "cell.count" }, (written, context): number => {
         const count = Number(written);
         if (Number.isInteger(count) && count >= 1 && count <= 100) return count;
         return refuse(context, (where) => gridsizeUnreadable(where, "count", written, 100));
       }).optional(),
-      centre: size("finished size of the centre").optional(),
-      leaning: choice(["rising", "falling"], "which way the diagonal leans", "rising").optional(),
+      centre: size("cell.centre").optional(),
+      leaning: choice(["rising", "falling"], "cell.leaning").optional(),
       patches: z
-        .array(
-          z.strictObject({ part: word("name of the patch", "sail"), corners: z.array(point(unit)).min(3) }),
-        )
+        .array(z.strictObject({ part: word("cell.part"), corners: z.array(point(unit)).min(3) }))
         .min(1)
         .optional(),
-      "drawn-on": cells(
-        "drawn-on",
-        "squares the unit is divided into; corners of patches are then counted in them",
-        "8 x 8",
-      ).optional(),
+      "drawn-on": cells("drawn-on", "cell.drawn-on").optional(),
     })
     .catchall(fabricsOfUnit())
-    .meta({ description: "a unit and its fabrics", examples: ["{ square: cream }"] });
+    .meta(describes("cell"));
 }
 
 /** Fields of a cell that are no unit. */
@@ -165,16 +143,13 @@ export const CELL_FIELDS = [
   "drawn-on",
 ] as const;
 
-function roles(description: string) {
-  return z
-    .record(z.string(), word("a fabric, or another role", "navy"))
-    .meta({ description, examples: ["{ star: gold }"] });
+function roles(about: FileKey) {
+  return z.record(z.string(), word("role")).meta(describes(about));
 }
 
 /** Parts of a block that are turned by themselves: how many across and down, or codes of its grid. */
 function motifs() {
-  const description = "parts that `arrange` turns: how many across and down, or codes of the grid";
-  return leaf({ description, example: "2 x 2" }, (written) => {
+  return leaf({ about: "block.motifs" }, (written) => {
     const match = /^([1-9]\d{0,2})\s*(?:x|×|by)\s*([1-9]\d{0,2})$/iu.exec(written);
     if (match === null)
       return { columns: 0, rows: 0, codes: written.split(/[\s,]+/).filter((code) => code !== "") };
@@ -183,154 +158,102 @@ function motifs() {
 }
 
 function blockSchema(unit: LengthUnit) {
-  const sizes = (what: string) =>
+  const sizes = (about: "block.columns" | "block.lines") =>
     z
-      .array(length(unit, { description: `finished size of one of the ${what}`, example: "3" }, true))
+      .array(length(unit, `${about}.one`, true))
       .min(1)
-      .meta({ description: `finished sizes of the ${what}, when they differ`, examples: ["[3, 6, 3]"] });
+      .meta(describes(about));
   return z
     .strictObject({
-      name: word("name of the block", "Harbour star").optional(),
-      size: finishedSize(unit, "finished size", "8").optional(),
-      columns: sizes("columns").optional(),
-      lines: sizes("lines").optional(),
-      grid: drawing("the cells, line by line", "c g - c").optional(),
-      cells: z
-        .record(z.string(), cellSchema(unit))
-        .meta({ description: "what each code in the drawing stands for" })
-        .optional(),
+      name: word("block.name").optional(),
+      size: finishedSize(unit, "block.size").optional(),
+      columns: sizes("block.columns").optional(),
+      lines: sizes("block.lines").optional(),
+      grid: drawing("block.grid").optional(),
+      cells: z.record(z.string(), cellSchema(unit)).meta(describes("block.cells")).optional(),
       cell: cellSchema(unit).optional(),
-      roles: roles("fabrics of this block's roles").optional(),
+      roles: roles("block.roles").optional(),
       motifs: motifs().optional(),
     })
-    .meta({ description: "a block design", examples: ["{ size: 8, grid: ..., cells: ... }"] });
+    .meta(describes("block"));
 }
 
 /** A fabric by name, or a block. */
-function plainOrBlock(what: string) {
+function plainOrBlock(about: FileKey) {
   const fields = {
-    block: word("a block design", "corner"),
-    turn: turn("degrees it is turned").optional(),
-    colourway: word("its colours", "night").optional(),
+    block: word("plain-or-block.block"),
+    turn: turn("plain-or-block.turn").optional(),
+    colourway: word("plain-or-block.colourway").optional(),
   };
-  const description = `${what}: a fabric, or \`{ block: ... }\``;
-  return z
-    .union([word("a fabric", "cream"), z.strictObject(fields)])
-    .meta({ description, examples: ["cream"] });
+  return z.union([word("plain-or-block.fabric"), z.strictObject(fields)]).meta(describes(about));
 }
 
 function sashing(unit: LengthUnit) {
   return z
     .strictObject({
-      width: length(unit, { description: "finished width of the sashes", example: "2" }, true),
-      fabric: word("fabric of the sashes", "cream").optional(),
-      block: word("block that makes the sash", "sash").optional(),
-      colourway: word("colours of the sash block", "night").optional(),
-      cornerstones: plainOrBlock("what stands where sashes cross").optional(),
-      ring: z
-        .boolean()
-        .meta({ description: "sashes all round the outside too", examples: [true] })
-        .optional(),
+      width: length(unit, "sashing.width", true),
+      fabric: word("sashing.fabric").optional(),
+      block: word("sashing.block").optional(),
+      colourway: word("sashing.colourway").optional(),
+      cornerstones: plainOrBlock("sashing.cornerstones").optional(),
+      ring: z.boolean().meta(describes("sashing.ring")).optional(),
     })
-    .meta({ description: "strips between the blocks" });
+    .meta(describes("sashing"));
 }
 
 function setting(unit: LengthUnit) {
   const triangles = z.union([
-    word("fabric of all setting triangles", "cream"),
+    word("setting.triangles.fabric"),
     z.strictObject({
-      sides: word("fabric of the side triangles", "cream"),
-      corners: word("fabric of the corners", "cream"),
+      sides: word("setting.triangles.sides"),
+      corners: word("setting.triangles.corners"),
     }),
   ]);
   return z
     .strictObject({
-      layout: choice(
-        ["straight", "on point"],
-        "blocks in straight rows, or standing on a corner",
-        "straight",
-      ).optional(),
-      rows: drawing("the blocks, row by row", "star plain star"),
-      fill: cells("fill", "repeat the rows to this many blocks, across first", "8 x 10").optional(),
-      turn: turn("degrees the whole centre is turned").optional(),
+      layout: choice(LAYOUTS, "setting.layout").optional(),
+      rows: drawing("setting.rows"),
+      fill: cells("fill", "setting.fill").optional(),
+      turn: turn("setting.turn").optional(),
       sashing: sashing(unit).optional(),
-      triangles: triangles
-        .meta({ description: "fabric of the setting triangles, on point", examples: ["cream"] })
-        .optional(),
+      triangles: triangles.meta(describes("setting.triangles")).optional(),
     })
-    .meta({ description: "how the blocks are set", examples: ["{ rows: ... }"] });
+    .meta(describes("setting"));
 }
 
 function border(unit: LengthUnit) {
   return z
     .strictObject({
-      name: word("name of the border", "outer border").optional(),
+      name: word("border.name").optional(),
       width: borderWidth(unit),
-      fabric: word("fabric of a plain border", "navy").optional(),
-      block: word(
-        "blocks that make a pieced border, as in the rows, tops to the outside",
-        "geese bar",
-      ).optional(),
-      colourway: word("colours of the block", "night").optional(),
-      corners: choice(
-        ["sides first", "tops first", "mitred"],
-        "how the corners are sewn",
-        "sides first",
-      ).optional(),
-      cornerstones: plainOrBlock("squares in the corners").optional(),
-      "over-long": length(unit, {
-        description: "extra length on each strip, trimmed after sewing",
-        example: "2",
-      }).optional(),
-      cut: choice(
-        ["strips", "lengthwise", "either"],
-        "from strips, or along the selvage in one piece",
-        "lengthwise",
-      ).optional(),
-      join: choice(["no", "straight", "diagonal"], "how long strips are joined", "straight").optional(),
+      fabric: word("border.fabric").optional(),
+      block: word("border.block").optional(),
+      colourway: word("border.colourway").optional(),
+      corners: choice(CORNER_WORDS, "border.corners").optional(),
+      cornerstones: plainOrBlock("border.cornerstones").optional(),
+      "over-long": length(unit, "border.over-long").optional(),
+      cut: choice(["strips", "lengthwise", "either"], "border.cut").optional(),
+      join: choice(["no", "straight", "diagonal"], "border.join").optional(),
       prints: borderPrints().optional(),
     })
-    .meta({ description: "one border, from the inside out", examples: ["{ fabric: navy, width: 4 }"] });
+    .meta(describes("border"));
 }
 
 /** What a quilt file says beyond its head and fabrics. */
 export function quiltFields(unit: LengthUnit) {
-  const inches = unit === "in" || unit === "yd";
-  const seam = inches ? "1/4 in" : "0.75 cm";
   return {
-    seam: length(unit, { description: "seam allowance", example: seam }, true).optional(),
-    rounding: choice(
-      ["exact", "trade"],
-      "true geometry rounded up to the ruler's marks, or the constants makers know",
-      "exact",
-    ).optional(),
-    oversize: length(unit, {
-      description: "added to squares of units that are trimmed after sewing",
-      example: inches ? "1/8 in" : "0.25 cm",
-    }).optional(),
-    "straighten-sets": length(unit, {
-      description: "what squaring one end of a sewn strip set takes, before its first segment",
-      example: inches ? "1/2 in" : "1 cm",
-    }).optional(),
+    seam: length(unit, "quilt.seam", true).optional(),
+    rounding: choice(["exact", "trade"], "quilt.rounding").optional(),
+    oversize: length(unit, "quilt.oversize").optional(),
+    "straighten-sets": length(unit, "quilt.straighten-sets").optional(),
     prints: prints().optional(),
-    methods: z
-      .record(z.string(), word("a method", "four at a time"))
-      .meta({ description: "how units are made, by unit", examples: ["{ flying geese: four at a time }"] })
-      .optional(),
-    blocks: z
-      .record(z.string(), blockSchema(unit))
-      .meta({ description: "block designs by the word used in the rows", examples: ["{ star: ... }"] }),
-    colourways: z
-      .record(z.string(), roles("fabric of each role; `like` names another colourway it starts from"))
-      .meta({
-        description: "sets of colours for any block",
-        examples: ["{ night: { sky: navy, star: gold } }"],
-      })
-      .optional(),
+    methods: z.record(z.string(), word("quilt.method")).meta(describes("quilt.methods")).optional(),
+    blocks: z.record(z.string(), blockSchema(unit)).meta(describes("quilt.blocks")),
+    colourways: z.record(z.string(), roles("quilt.colourway")).meta(describes("quilt.colourways")).optional(),
     setting: setting(unit),
     quilting: quiltingSchema(unit).optional(),
     "most-layers": mostLayersSchema().optional(),
-    borders: z.array(border(unit)).meta({ description: "borders from the inside out" }).optional(),
+    borders: z.array(border(unit)).meta(describes("quilt.borders")).optional(),
     binding: binding(unit).optional(),
     backing: backing(unit).optional(),
     wadding: wadding(unit).optional(),
@@ -345,16 +268,10 @@ export function quiltSchema(unit: LengthUnit) {
   return z
     .strictObject({
       ...fileFields(unit),
-      fabrics: z
-        .array(fabricSchema(unit, false))
-        .min(1)
-        .meta({ description: "the fabrics", examples: ["- name: Night sea"] }),
+      fabrics: z.array(fabricSchema(unit, false)).min(1).meta(describes("quilt.fabrics")),
       ...quiltFields(unit),
     })
-    .meta({
-      title: "Crossgrain quilt",
-      description: "a quilt design: blocks, setting, borders and finishing",
-    });
+    .meta(describes("quilt"));
 }
 
 export type WrittenQuilt = z.output<ReturnType<typeof quiltSchema>>;

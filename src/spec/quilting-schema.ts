@@ -4,7 +4,7 @@ import { TICKS_PER } from "../length/measures.ts";
 import { ceil } from "../length/rational.ts";
 import type { LengthUnit, Ticks } from "../length/types.ts";
 import type { QuiltingSpec } from "./quilt-types.ts";
-import { choice, leaf, length, refuse, type WrittenLength } from "./written.ts";
+import { choice, describes, leaf, length, refuse, type WrittenLength } from "./written.ts";
 
 /** Thicker than this nothing is sewn. */
 const MOST_LAYERS = 99;
@@ -12,8 +12,7 @@ const MOST_LAYERS = 99;
 /** Most layers of cloth that should lie on one another in the finished top. */
 export function mostLayersSchema() {
   const type = { type: "integer", minimum: 1, maximum: MOST_LAYERS };
-  const description = "most layers of cloth that should lie on one another where seams meet";
-  return leaf({ description, example: 9, type }, (written, context): number => {
+  return leaf({ about: "quilt.most-layers", type }, (written, context): number => {
     const found = Number(written);
     if (Number.isInteger(found) && found >= 1 && found <= MOST_LAYERS) return found;
     return refuse(context, (where) => countNotWhole(where, written, MOST_LAYERS));
@@ -22,21 +21,13 @@ export function mostLayersSchema() {
 
 /** How the layers are quilted. */
 export function quiltingSchema(unit: LengthUnit) {
-  const inches = unit === "in" || unit === "yd";
   return z
     .strictObject({
-      by: choice(["hand", "machine", "long-arm"], "how the layers are quilted", "machine").optional(),
-      lines: choice(["parallel", "crossed"], "lines one way, or both ways", "parallel").optional(),
-      spacing: length(
-        unit,
-        { description: "distance from one line of quilting to the next", example: inches ? "2" : "5 cm" },
-        true,
-      ).optional(),
+      by: choice(["hand", "machine", "long-arm"], "quilting.by").optional(),
+      lines: choice(["parallel", "crossed"], "quilting.lines").optional(),
+      spacing: length(unit, "quilting.spacing", true).optional(),
     })
-    .meta({
-      description: "the quilting: thread for it, and how far backing and wadding reach beyond the quilt",
-      examples: ["{ by: hand, lines: crossed, spacing: 2 }"],
-    });
+    .meta(describes("quilting"));
 }
 
 /** Four patches come to nine layers at most; where more than six points meet it gets hard to quilt. Common practice. */

@@ -38,12 +38,12 @@ export function readUnit(value: unknown): { unit: LengthUnit; written: boolean }
 /** Too many entries are told by number and not read one by one. */
 export function countLimits(document: SourceDocument): Diagnostic[] {
   const fabrics = list(raw(document.value).fabrics);
-  const told = (path: Path, what: string, found: number, most: number): Diagnostic[] =>
+  const told = (path: Path, what: "fabrics" | "sizes", found: number, most: number): Diagnostic[] =>
     found > most ? [linesTooMany({ path: pathText(path), at: document.keyAt(path) }, what, found, most)] : [];
   return [
     ...told(["fabrics"], "fabrics", fabrics.length, MOST_FABRICS),
     ...fabrics.flatMap((fabric, i) =>
-      told(["fabrics", i, "pieces"], "sizes of one fabric", list(raw(fabric).pieces).length, MOST_LINES),
+      told(["fabrics", i, "pieces"], "sizes", list(raw(fabric).pieces).length, MOST_LINES),
     ),
   ];
 }

@@ -1,26 +1,21 @@
+import type { FactFault } from "../diagnostics/work.ts";
 import { TICKS_PER } from "../length/measures.ts";
 import { parseLength } from "../length/parse.ts";
 import { floor } from "../length/rational.ts";
 import { parseSize } from "../length/size.ts";
 import type { LengthUnit, Ticks } from "../length/types.ts";
+import { DONE } from "./key-words.ts";
 import type { Fact, What } from "./work-types.ts";
 
-type Read<T> = { value: T } | { problem: string };
+type Read<T> = { value: T } | { problem: FactFault };
 
 /** More than any fabric has. */
 const MOST_NUMBER = 100_000;
 
-const KINDS = [
-  ["cut off", "cut-off"],
-  ["cut", "cut"],
-  ["spoilt", "spoiled"],
-  ["spoiled", "spoiled"],
-] as const;
-
 /** The word of what happened, before or after what it happened to: `strip 7 spoiled`, `cut to strip 12`. */
 function splitKind(text: string): { kind: "cut" | "cut-off" | "spoiled"; rest: string } | null {
   const small = text.toLowerCase();
-  for (const [word, kind] of KINDS) {
+  for (const [word, kind] of DONE) {
     if (small === word) return { kind, rest: "" };
     if (small.endsWith(` ${word}`)) {
       const rest = text.slice(0, -word.length - 1).replace(/ (?:is|are|were|was)$/i, "");
@@ -43,10 +38,10 @@ function readNumbers(text: string): Read<number[]> {
     const [from = "", to = from, more] = part.split(/\s*(?:-|–|\bto\b)\s*/i);
     const [first, last] = [number(from), number(to)];
     if (first === null || last === null || more !== undefined || last < first)
-      return { problem: `\`${part}\` is no number of a strip, nor a range such as 3 to 7` };
+      return { problem: { is: "no-strip-range", text: part } };
     for (let n = first; n <= last; n++) found.push(n);
   }
-  if (found.length === 0) return { problem: "it does not say which strips" };
+  if (found.length === 0) return { problem: { is: "no-strips" } };
   return { value: [...new Set(found)].sort((a, b) => a - b) };
 }
 
@@ -60,10 +55,10 @@ function readWhat(text: string): Read<What> {
   if (toStrip !== null) {
     const last = number(toStrip[1] ?? "");
     return last === null
-      ? { problem: `\`${toStrip[1]}\` is no number of a strip` }
+      ? { problem: { is: "no-strip-number", text: toStrip[1] ?? "" } }
       : { value: { of: "to-strip", last, cloth: clothOf(toStrip[2]) } };
   }
-  if (/^strips?$/i.test(plain)) return { problem: "it does not say which strips" };
+  if (/^strips?$/i.test(plain)) return { problem: { is: "no-strips" } };
   const strips = /^strips? (.+?)(?: of (.+))?$/i.exec(plain);
   if (strips !== null) {
     const numbers = readNumbers(strips[1] ?? "");
@@ -74,7 +69,7 @@ function readWhat(text: string): Read<What> {
   const pieces = /^(\d+) (?:of |pieces of )?\[?([A-Za-z]{1,3}\d{0,3})\]?$/i.exec(plain);
   if (pieces !== null) {
     const count = number(pieces[1] ?? "");
-    if (count === null) return { problem: `\`${pieces[1]}\` is no number of pieces` };
+    if (count === null) return { problem: { is: "no-piece-count", text: pieces[1] ?? "" } };
     return { value: { of: "pieces", count, letter: (pieces[2] ?? "").toUpperCase() } };
   }
   if (/^(?:|all|everything|all of it)$/i.test(plain)) return { value: { of: "all", cloth: null } };
@@ -83,18 +78,18 @@ function readWhat(text: string): Read<What> {
 
 function readTicks(text: string, unit: LengthUnit, least: Ticks): Read<Ticks> {
   const read = parseLength(text, unit);
-  if (!read.ok) return { problem: read.problem.message };
+  if (!read.ok) return { problem: read.problem.fault };
   const value = Number(floor(read.value));
-  if (value < least || value > 100 * TICKS_PER.m) return { problem: `\`${text}\` is no length of cloth` };
+  if (value < least || value > 100 * TICKS_PER.m) return { problem: { is: "no-cloth-length", text } };
   return { value };
 }
 
 function readCloth(text: string, unit: LengthUnit): Read<Fact> {
   const [, times, size = ""] = /^(?:(\d{1,4}) of )?(.+)$/i.exec(text) ?? [];
   const read = parseSize(size, unit);
-  if (!read.ok) return { problem: read.problem.message };
+  if (!read.ok) return { problem: read.problem.fault };
   const [across, along] = [Number(floor(read.across)), Number(floor(read.along))];
-  if (across <= 0 || along <= 0) return { problem: `\`${size}\` is no size of cloth` };
+  if (across <= 0 || along <= 0) return { problem: { is: "no-cloth-size", text: size } };
   return { value: { kind: "in-hand", across, along, count: Number(times ?? 1) } };
 }
 
@@ -104,8 +99,8 @@ function readCloth(text: string, unit: LengthUnit): Read<Fact> {
  */
 export function readFact(written: string, unit: LengthUnit): Read<Fact> {
   const text = written.trim().replace(/\s+/g, " ").replace(/\.$/, "");
-  if (text === "") return { problem: "it says nothing" };
-  if (text.length > 200) return { problem: "it is too long" };
+  if (text === "") return { problem: { is: "nothing" } };
+  if (text.length > 200) return { problem: { is: "too-long" } };
   const wide = /^(.+) wide$/i.exec(text) ?? /^(?:width|wide) (.+)$/i.exec(text);
   if (wide !== null) {
     const width = readTicks(wide[1] ?? "", unit, TICKS_PER.in);
@@ -123,16 +118,14 @@ export function readFact(written: string, unit: LengthUnit): Read<Fact> {
   if (inHand !== null) return readCloth(inHand, unit);
   const inBag = /^(.+) in (?:the|its|my) bag$/i.exec(text);
   const said = inBag !== null ? { kind: "in-bag" as const, rest: inBag[1] ?? "" } : splitKind(text);
-  if (said === null)
-    return { problem: "it does not say what happened (cut, cut off, spoiled, wide, left, in hand)" };
+  if (said === null) return { problem: { is: "no-happening" } };
   const what = readWhat(said.rest);
   if ("problem" in what) return what;
   const { value } = what;
   if (said.kind === "in-bag")
     return value.of === "pieces"
       ? { value: { kind: "in-bag", what: value } }
-      : { problem: "a bag is told by its letter, as in `20 of A in the bag`" };
-  if (said.kind === "cut-off" && value.of === "pieces")
-    return { problem: "pieces are cut, and strips are cut off" };
+      : { problem: { is: "bag-unlettered" } };
+  if (said.kind === "cut-off" && value.of === "pieces") return { problem: { is: "pieces-cut-off" } };
   return { value: { kind: said.kind, what: value } };
 }

@@ -4,6 +4,7 @@ import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import type { DecimalMark, Ruler } from "../length/types.ts";
 import { type Language, languageWritten, writingOf } from "../length/writing.ts";
 import { readDocument } from "./document.ts";
+import { STANDARD_INPUT } from "./key-words.ts";
 import { isQuilt, readQuilt } from "./quilt-read.ts";
 import { readCutList } from "./read-cut-list.ts";
 import type { Spec } from "./spec.ts";
@@ -60,9 +61,7 @@ export function readSpecFile(
     return { value: null, diagnostics: inFileOrder(document.diagnostics, fileName) };
   const { value } = document.value;
   if (typeof value !== "object" || value === null || Array.isArray(value)) {
-    return fail(
-      fileNotMapping({ path: "", at: start }, Array.isArray(value) ? "a list" : "one text or number"),
-    );
+    return fail(fileNotMapping({ path: "", at: start }, Array.isArray(value) ? "list" : "value"));
   }
   const name = nameFromFile(fileName);
   const written = writtenAs(text, decimal, language);
@@ -83,7 +82,7 @@ function nameFromFile(fileName: string): string {
     .replace(/\.(ya?ml|json)$/i, "")
     .replace(/[-_\s]+/g, " ")
     .trim();
-  return name === "" || base === "standard input" ? "quilt" : name.slice(0, 80);
+  return name === "" || base === STANDARD_INPUT ? "quilt" : name.slice(0, 80);
 }
 
 /** Sorted by place, then code; the tail of a very long list is counted only. */

@@ -1,22 +1,23 @@
 import { fileNotText } from "../diagnostics/files.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import { workNotOurs } from "../diagnostics/work.ts";
+import { type NotOurs, workNotOurs } from "../diagnostics/work.ts";
 import { floor, type Rational } from "../length/rational.ts";
 import type { LengthUnit } from "../length/types.ts";
 import { pathText, readDocument } from "./document.ts";
 import { wordIssues } from "./issues.ts";
 import { describeSchema } from "./json-schema.ts";
+import { WORK_FORMAT } from "./key-words.ts";
 import { inFileOrder, MOST_CHARACTERS } from "./read-spec-file.ts";
-import { WORK_FORMAT, workSchema } from "./work-schema.ts";
+import { workSchema } from "./work-schema.ts";
 import { type Planned, type SaidOf, USUALLY_PLANNED, type WorkFile } from "./work-types.ts";
 
 const ticks = (value: Rational): number => Number(floor(value));
 
-/** What a text that is not ours has instead; null for one that is. */
-function whatElse(value: unknown): string | null {
-  if (typeof value !== "object" || value === null || Array.isArray(value)) return "it is no group of keys";
+/** Why a text is not ours; null for one that is. */
+function whatElse(value: unknown): NotOurs | null {
+  if (typeof value !== "object" || value === null || Array.isArray(value)) return { is: "no-group" };
   const { format } = value as { format?: unknown };
-  return format === WORK_FORMAT ? null : `it does not begin with \`format: ${WORK_FORMAT}\``;
+  return format === WORK_FORMAT ? null : { is: "no-format", format: WORK_FORMAT };
 }
 
 /**

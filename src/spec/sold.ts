@@ -3,7 +3,7 @@ import * as say from "../diagnostics/fields.ts";
 import { parseLength } from "../length/parse.ts";
 import { compare, type Rational, sign } from "../length/rational.ts";
 import type { LengthUnit } from "../length/types.ts";
-import { choice, leaf, length, refuse } from "./written.ts";
+import { choice, describes, leaf, length, refuse } from "./written.ts";
 
 /** How a fabric is sold, as written: exact lengths, and the measure to speak in. */
 interface WrittenSold {
@@ -16,23 +16,23 @@ function spoken(unit: LengthUnit): WrittenSold["unit"] {
   return unit === "mm" ? "cm" : unit;
 }
 
-const DESCRIPTION = "how the shop sells it: the step it is cut in, and the least it cuts";
 const SENTENCE =
   /^(?:by|in steps of)?\s*(.+?)(?:\s+in\s+(yd|yards?|m|metres?|meters?|in|inch|inches|cm))?(?:\s*,?\s+least\s+(.+))?$/i;
 const SPOKEN: Readonly<Record<string, WrittenSold["unit"]>> = { y: "yd", m: "m", i: "in", c: "cm" };
 
 /** Reads `by 1/8 yd`, `by 10 cm in m`, `by 1/4 yd, least 1/2 yd`. */
 function sentence(unit: LengthUnit) {
-  return leaf({ description: DESCRIPTION, example: "by 1/8 yd" }, (written, context): WrittenSold => {
-    const fail = (why: string) => refuse(context, (where) => say.soldUnreadable(where, written, why));
+  return leaf({ about: "fabric.sold" }, (written, context): WrittenSold => {
+    const fail = (fault: say.SoldFault) =>
+      refuse(context, (where) => say.soldUnreadable(where, written, fault));
     const match = written.length > 120 ? null : SENTENCE.exec(written);
-    if (!match) return fail("it is not understood");
+    if (!match) return fail({ is: "not-understood" });
     const [, stepText = "", inText, leastText] = match;
     const step = parseLength(stepText.replace(/,$/, ""), unit);
-    if (!step.ok) return fail(step.problem.message);
+    if (!step.ok) return fail(step.problem.fault);
     const least = leastText === undefined ? step : parseLength(leastText, unit);
-    if (!least.ok) return fail(least.problem.message);
-    if (sign(step.value) <= 0 || sign(least.value) < 0) return fail("the step must be more than zero");
+    if (!least.ok) return fail(least.problem.fault);
+    if (sign(step.value) <= 0 || sign(least.value) < 0) return fail({ is: "step-zero" });
     const named = inText === undefined ? undefined : SPOKEN[inText[0]?.toLowerCase() ?? ""];
     return {
       unit: named ?? spoken(step.unit ?? unit),
@@ -49,9 +49,9 @@ function larger(a: Rational, b: Rational): Rational {
 function mapping(unit: LengthUnit) {
   return z
     .strictObject({
-      by: length(unit, { description: "the step amounts are cut in", example: "1/8 yd" }, true),
-      least: length(unit, { description: "the least the shop will cut", example: "1/4 yd" }).optional(),
-      in: choice(["yd", "m", "in", "cm"], "the measure amounts are spoken in", "yd").optional(),
+      by: length(unit, "sold.by", true),
+      least: length(unit, "sold.least").optional(),
+      in: choice(["yd", "m", "in", "cm"], "sold.in").optional(),
     })
     .transform(({ by, least, in: named }): WrittenSold => {
       const step = by.value;
@@ -60,9 +60,7 @@ function mapping(unit: LengthUnit) {
 }
 
 export function sold(unit: LengthUnit) {
-  return z
-    .union([sentence(unit), mapping(unit)])
-    .meta({ description: DESCRIPTION, example: "by 1/8 yd", written: {} });
+  return z.union([sentence(unit), mapping(unit)]).meta(describes("fabric.sold", { written: {} }));
 }
 
 /** A price as written; `per` is null when it follows the measure the fabric is sold in. */
@@ -89,8 +87,7 @@ export function readPrice(written: string): WrittenPrice | null {
 }
 
 export function price() {
-  const help = { description: "the price per yard or metre", example: "$12.50 per yd" };
-  return leaf(help, (written, context): WrittenPrice => {
+  return leaf({ about: "fabric.price" }, (written, context): WrittenPrice => {
     return readPrice(written) ?? refuse(context, (where) => say.priceUnreadable(where, written));
   });
 }

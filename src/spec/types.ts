@@ -1,6 +1,9 @@
 import type { Place } from "../diagnostics/types.ts";
-import type { Phrase } from "../length/phrase.ts";
 import type { LengthUnit, Ruler, Ticks } from "../length/types.ts";
+import type { Assumption } from "./assumption-types.ts";
+import type { SHAPES } from "./key-words.ts";
+
+export type { Assumed, Assumption } from "./assumption-types.ts";
 
 /** How a print reads. `along`: its up runs along the selvage; `across`: from selvage to selvage. */
 export interface Print {
@@ -54,14 +57,8 @@ export interface PieceSpec {
   at: Place | null;
 }
 
-/** Shapes that are cut aslant from a strip. */
-export type ShapeKind =
-  | "triangle"
-  | "right triangle"
-  | "diamond"
-  | "parallelogram"
-  | "trapezoid"
-  | "half hexagon";
+/** Shapes that are cut aslant from a strip, as a file calls them. */
+export type ShapeKind = (typeof SHAPES)[number];
 
 /** A shape as it is to be finished; what is cut has the seam allowance outside every edge. */
 export interface ShapeSpec {
@@ -133,18 +130,6 @@ export interface FabricSpec {
   note: string;
   pieces: PieceSpec[];
   at: Place | null;
-}
-
-/** One default the reader filled in, so that the plan can print what was assumed. */
-export interface Assumption {
-  /** Fabric name, or empty for the whole file. */
-  fabric: string;
-  /** What it is about, in trade words: `usable width`, `straightening`, `sold in`. */
-  subject: string;
-  /** The value, printed as the maker's ruler reads. */
-  value: string;
-  /** The same as words and lengths, where it holds a length; absent in a plan. */
-  phrase?: Phrase;
 }
 
 /** A plain cut list, validated, defaults filled in, nothing derived. */

@@ -1,12 +1,8 @@
 import { isSeq, parseDocument, stringify } from "yaml";
 import type { Ticks } from "../length/types.ts";
-import { WORK_FORMAT, WORK_VERSION } from "./work-schema.ts";
+import { WORK_FORMAT } from "./key-words.ts";
+import { WORK_VERSION } from "./work-schema.ts";
 import type { Planned } from "./work-types.ts";
-
-const ABOUT = [
-  "# What is cut, measured and spoiled of a quilt, kept by crossgrain go-on. Take a line out, or a whole entry, and it is",
-  "# as if it had never been said. Each entry speaks of the diagram as it was when it was said.",
-].join("\n");
 
 /** Exact: a tick is 0.0015625 mm. */
 const exact = (ticks: Ticks): string => `${ticks / 640} mm`;
@@ -33,11 +29,15 @@ function plannedValue({ kits, style, prefer, thorough, fatQuarters, width, cloth
   };
 }
 
-/** The file as it begins: nothing is said yet. */
-export function beginWork(planned: Planned): string {
+/**
+ * The file as it begins: nothing is said yet.
+ * @param about comment lines at its top, for whoever opens it
+ */
+export function beginWork(planned: Planned, about = ""): string {
   const value = plannedValue(planned);
   const how = Object.keys(value).length === 0 ? "" : stringify({ planned: value });
-  return `${ABOUT}\nformat: ${WORK_FORMAT}\nversion: ${WORK_VERSION}\n${how}said:\n`;
+  const head = about === "" ? "" : `${about}\n`;
+  return `${head}format: ${WORK_FORMAT}\nversion: ${WORK_VERSION}\n${how}said:\n`;
 }
 
 /** What is put into the file at one time. */

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import * as say from "../diagnostics/fields.ts";
+import type { FileKey } from "../diagnostics/file-keys.ts";
 import type { InFile } from "../diagnostics/reading.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { TICKS_PER } from "../length/measures.ts";
@@ -22,7 +23,8 @@ export interface Wording {
 }
 
 /** No cloth is longer. */
-const LONGEST = fromInteger(100 * TICKS_PER.m);
+const LONGEST_METRES = 100;
+const LONGEST = fromInteger(LONGEST_METRES * TICKS_PER.m);
 export const MOST_PIECES = 200_000;
 
 /** Text or number: YAML gives `24` as a number, and numbers reach us as they were written. */
@@ -36,43 +38,61 @@ export function refuse(context: Context, build: Wording["build"], column = 1): n
   return z.NEVER;
 }
 
-/** A leaf written as text or number and read by `read`, with its help and its place in the JSON Schema. */
+/** What the schema says of a key: a code that a language has words for, and what kind of value is written. */
+export interface About {
+  about: FileKey;
+  /** Whether lengths are shown in inches where examples differ. Default true. */
+  inches?: boolean;
+  /** The part of a pattern it belongs to. */
+  of?: string;
+  /** The type of a value that is written as text or number. */
+  written?: object;
+}
+
+/** Marks a schema with what it is about. */
+export function describes(key: FileKey, more: Omit<About, "about"> = {}): About & Record<string, unknown> {
+  return { about: key, ...more };
+}
+
+export const inInches = (unit: LengthUnit): boolean => unit === "in" || unit === "yd";
+
+/** A leaf written as text or number and read by `read`, with what it is about and its place in the JSON Schema. */
 export function leaf<T>(
-  help: { description: string; example: string | number; type?: object },
+  { type = {}, ...of }: Omit<About, "written"> & { type?: object },
   read: (written: string, context: Context) => T,
 ) {
   return text()
     .transform((value, context) => read(String(value).trim(), context))
-    .meta({ description: help.description, example: help.example, written: help.type ?? {} });
+    .meta({ ...of, written: type });
 }
 
 export function refuseProblem(context: Context, written: string, problem: WrittenProblem, offset = 0): never {
-  const { kind, why, hint, found } = problem;
   const column = problem.column + offset;
-  if (kind === "count-missing") {
-    const help = { description: "how many to cut, after a comma", example: `${written.slice(0, 40)}, 24` };
+  if (problem.kind === "count-missing") {
+    const help = { about: "count.on-line", example: `${written.slice(0, 40)}, 24` } as const;
     return refuse(context, (where) => say.fieldMissing(where, "count", help), column);
   }
-  if (kind === "mixed")
-    return refuse(context, (where) => say.measuresMixed(where, written, why, hint), column);
-  if (kind === "size")
-    return refuse(context, (where) => say.sizeUnreadable(where, written, why, hint), column);
-  if (kind === "line")
-    return refuse(context, (where) => say.pieceLineUnreadable(where, written, why, hint), column);
+  if (problem.kind === "line")
+    return refuse(context, (where) => say.pieceLineUnreadable(where, written, problem.fault), column);
+  const { fault, unit, found } = problem.problem;
+  if (problem.kind === "mixed")
+    return refuse(context, (where) => say.measuresMixed(where, written, problem.problem), column);
+  if (problem.kind === "size")
+    return refuse(context, (where) => say.sizeUnreadable(where, written, fault, { unit }), column);
   return refuse(
     context,
-    (where) => say.lengthUnreadable(where, found === "" ? written : found, why, hint),
+    (where) => say.lengthUnreadable(where, found === "" ? written : found, fault, unit),
     column,
   );
 }
 
 /** A length that may be zero unless `positive`, and is never negative or beyond all cloth. */
-export function length(unit: LengthUnit, help: { description: string; example: string }, positive = false) {
-  return leaf(help, (written, context): WrittenLength => {
+export function length(unit: LengthUnit, about: FileKey, positive = false) {
+  return leaf({ about, inches: inInches(unit) }, (written, context): WrittenLength => {
     const read = parseLength(written, unit);
     if (!read.ok) {
-      const { message, hint, column } = read.problem;
-      return refuse(context, (where) => say.lengthUnreadable(where, written, message, hint), column);
+      const { fault, column } = read.problem;
+      return refuse(context, (where) => say.lengthUnreadable(where, written, fault, unit), column);
     }
     if (sign(read.value) < 0)
       return refuse(context, (where, field) => say.lengthNegative(where, field, written));
@@ -80,7 +100,7 @@ export function length(unit: LengthUnit, help: { description: string; example: s
       return refuse(context, (where, field) => say.sizeNotPositive(where, field, written));
     }
     if (compare(read.value, LONGEST) > 0) {
-      return refuse(context, (where, field) => say.lengthTooLong(where, field, written, "100 m"));
+      return refuse(context, (where, field) => say.lengthTooLong(where, field, written, LONGEST_METRES));
     }
     return { text: written, value: read.value, unit: read.unit };
   });
@@ -93,13 +113,13 @@ export function checkSize(size: WrittenSize, written: string, context: Context, 
     return refuse(context, (where) => say.sizeNotPositive(where, "size", written), column);
   }
   if (sides.some((side) => compare(side, LONGEST) > 0)) {
-    return refuse(context, (where) => say.lengthTooLong(where, "size", written, "100 m"), column);
+    return refuse(context, (where) => say.lengthTooLong(where, "size", written, LONGEST_METRES), column);
   }
   return size;
 }
 
-export function size(unit: LengthUnit, help: { description: string; example: string }) {
-  return leaf(help, (written, context): WrittenSize => {
+export function size(unit: LengthUnit, about: FileKey) {
+  return leaf({ about, inches: inInches(unit) }, (written, context): WrittenSize => {
     const read = readSize(written, unit);
     return read.ok ? checkSize(read.value, written, context) : refuseProblem(context, written, read.problem);
   });
@@ -111,9 +131,9 @@ export function readCount(written: string, context: Context, column = 1): number
   return refuse(context, (where) => say.countNotWhole(where, written, MOST_PIECES), column);
 }
 
-export function count(description: string) {
+export function count(about: FileKey) {
   const type = { type: "integer", minimum: 1, maximum: MOST_PIECES };
-  return leaf({ description, example: 24, type }, (written, context) => readCount(written, context));
+  return leaf({ about, type }, (written, context) => readCount(written, context));
 }
 
 /** Characters that print as nothing, move the cursor or turn the writing round. Joiners of scripts are kept. */
@@ -122,27 +142,23 @@ const LONGEST_NAME = 80;
 const LONGEST_NOTE = 500;
 
 /** A name or note, in one Unicode form so that equal-looking names are equal. */
-export function words(help: { description: string; example: string }, kind: "name" | "note" = "name") {
-  return leaf(help, (written, context): string => readWords(written, kind, context));
+export function words(about: FileKey, kind: "name" | "note" = "name") {
+  return leaf({ about }, (written, context): string => readWords(written, kind, context));
 }
 
 export function readWords(written: string, kind: "name" | "note", context: Context, column = 1): string {
   const most = kind === "name" ? LONGEST_NAME : LONGEST_NOTE;
   const clean = written.normalize("NFC").trim().replace(/\s+/g, " ");
   if (kind === "name" && clean === "") {
-    return refuse(context, (where, field) => say.nameUnusable(where, field, "is empty"), column);
+    return refuse(context, (where, field) => say.nameUnusable(where, field, { is: "empty" }), column);
   }
   if (UNPRINTABLE.test(clean)) {
-    return refuse(
-      context,
-      (where, field) => say.nameUnusable(where, field, "has characters that cannot be printed"),
-      column,
-    );
+    return refuse(context, (where, field) => say.nameUnusable(where, field, { is: "unprintable" }), column);
   }
   if ([...clean].length > most) {
     return refuse(
       context,
-      (where, field) => say.nameUnusable(where, field, `is longer than ${most} characters`),
+      (where, field) => say.nameUnusable(where, field, { is: "too-long", most }),
       column,
     );
   }
@@ -150,16 +166,9 @@ export function readWords(written: string, kind: "name" | "note", context: Conte
 }
 
 /** One of a few words, whatever its capitals. */
-export function choice<const T extends readonly [string, ...string[]]>(
-  options: T,
-  description: string,
-  example: T[number],
-) {
-  return leaf(
-    { description, example, type: { type: "string", enum: [...options] } },
-    (written, context): T[number] => {
-      const found = options.find((option) => option === written.toLowerCase().replace(/\s+/g, " "));
-      return found ?? refuse(context, (where, field) => say.choiceUnknown(where, field, written, options));
-    },
-  );
+export function choice<const T extends readonly [string, ...string[]]>(options: T, about: FileKey) {
+  return leaf({ about, type: { type: "string", enum: [...options] } }, (written, context): T[number] => {
+    const found = options.find((option) => option === written.toLowerCase().replace(/\s+/g, " "));
+    return found ?? refuse(context, (where, field) => say.choiceUnknown(where, field, written, options));
+  });
 }

@@ -1,4 +1,4 @@
-import { stashClothUnreadable, stashSizeTaken } from "../diagnostics/stash.ts";
+import { type StashFault, stashClothUnreadable, stashSizeTaken } from "../diagnostics/stash.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { CENTIMETRE, familyOf, floor, formatMeasure, INCH, parseLength, parseSize } from "../length/index.ts";
 import type { LengthUnit, Ticks } from "../length/types.ts";
@@ -13,39 +13,36 @@ export function readCloth(
   note: string,
   bare: LengthUnit,
 ): Outcome<StashCloth> {
-  const refuse = (problem: string): Outcome<StashCloth> => ({
+  const refuse = (problem: StashFault): Outcome<StashCloth> => ({
     value: null,
     diagnostics: [stashClothUnreadable(problem)],
   });
   const name = fabric.trim();
-  if (name === "" || /\p{Cc}/u.test(name))
-    return refuse("the fabric has no name that can be kept in a table");
+  if (name === "" || /\p{Cc}/u.test(name)) return refuse({ is: "no-name" });
   if (!Number.isInteger(count) || count < 1 || count > 9999) {
-    return refuse(`how many is ${count}; a whole number from 1 to 9999 is expected`);
+    return refuse({ is: "count", found: String(count), least: 1, most: 9999 });
   }
   const trade = tradeSize(size);
   if (trade !== null && trade.across !== null) {
     const { across, along } = trade;
     return { value: { fabric: name, across, along, count, note }, diagnostics: [] };
   }
-  if (trade !== null)
-    return refuse(`"${size}" says how wide the strips are; how long is wanted too, as 42 x 2 1/2 in`);
+  if (trade !== null) return refuse({ is: "strips-no-length", example: true, size });
   const whole = wholeWidth(size, bare);
   if (whole !== null) {
     const { along, said } = whole;
     const across = usableWidth(said);
-    if (along <= 0) return refuse(`"${size}" is no size of a cloth`);
-    const taken = `the whole usable width, ${formatMeasure(across, said)}, by ${formatMeasure(along, said)}`;
-    const other = `For another width write both: "40 x ${formatMeasure(along, said)}".`;
+    if (along <= 0) return refuse({ is: "no-cloth", text: size });
+    const lengths = { across: formatMeasure(across, said), along: formatMeasure(along, said) };
     return {
       value: { fabric: name, across, along, count, note },
-      diagnostics: [stashSizeTaken(size, taken, other)],
+      diagnostics: [stashSizeTaken(size, { as: "whole-width", ...lengths })],
     };
   }
   const read = parseSize(size, bare);
-  if (!read.ok) return refuse(`"${size}" is not a size: ${read.problem.message}`);
+  if (!read.ok) return refuse({ is: "size", text: size, fault: read.problem.fault });
   const [across, along] = [Number(floor(read.across)), Number(floor(read.along))];
-  if (across <= 0 || along <= 0) return refuse(`"${size}" is no size of a cloth`);
+  if (across <= 0 || along <= 0) return refuse({ is: "no-cloth", text: size });
   return { value: { fabric: name, across, along, count, note }, diagnostics: doubt(size, across, along) };
 }
 
@@ -71,7 +68,6 @@ function doubt(size: string, across: Ticks, along: Ticks): Diagnostic[] {
   if (quarter === undefined || quarter.across === null) return [];
   const unit = across % INCH === 0 ? "in" : "cm";
   const say = (ticks: Ticks) => formatMeasure(ticks, unit);
-  const taken = `${say(across)} across the fabric and ${say(along)} along the selvage`;
-  const other = `A ${quarter.name} lies the other way: "${quarter.name}", or "${say(along)} x ${say(across)}".`;
-  return [stashSizeTaken(size, taken, other)];
+  const taken = { as: "written", across: say(across), along: say(along), name: quarter.name } as const;
+  return [stashSizeTaken(size, taken)];
 }

@@ -22,8 +22,8 @@ export function readPlan(text: string, file: string): Outcome<Plan> {
   try {
     value = JSON.parse(text.replace(/^\ufeff/, ""));
   } catch {
-    return { value: null, diagnostics: [planUnreadable(file, "it is not JSON")] };
+    return { value: null, diagnostics: [planUnreadable(file, "no-json")] };
   }
   if (isPlan(value)) return { value, diagnostics: [] };
-  return { value: null, diagnostics: [planUnreadable(file, "its first lines say something else")] };
+  return { value: null, diagnostics: [planUnreadable(file, "other-format")] };
 }

@@ -3,6 +3,7 @@ import { parse } from "csv-parse/sync";
 import * as say from "../diagnostics/stash.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { floor, type ParsedLength, parseLength } from "../length/index.ts";
+import type { LengthFault } from "../length/problem.ts";
 import type { LengthUnit, Ticks } from "../length/types.ts";
 import { tradeSize } from "../stock/index.ts";
 import type { Stash, StashCloth, StashColumns, StashRow } from "./types.ts";
@@ -167,7 +168,7 @@ function measureIn(heading: string): LengthUnit | null {
   return short === "" ? null : (short as LengthUnit);
 }
 
-type ReadRow = { cloth: StashCloth; guessed: boolean } | { problem: string };
+type ReadRow = { cloth: StashCloth; guessed: boolean } | { problem: say.StashFault };
 
 function readRow(
   cells: readonly string[],
@@ -177,13 +178,13 @@ function readRow(
 ): ReadRow {
   const cell = (place: number | null) => (place === null ? "" : (cells[place] ?? "").trim());
   const fabric = unguarded(cell(columns.fabric));
-  if (fabric === "") return { problem: "it names no fabric" };
+  if (fabric === "") return { problem: { is: "no-fabric" } };
   const size = readSize(cell(columns.width), cell(columns.length), measures, bare);
   if ("problem" in size) return size;
   const written = cell(columns.count).replace(/[.,]0+$/, "");
   const count = written === "" ? 1 : Number(written);
   if (!/^\d*$/.test(written) || count > MOST) {
-    return { problem: `how many is "${cell(columns.count)}"; a whole number up to ${MOST} is expected` };
+    return { problem: { is: "count", found: `"${cell(columns.count)}"`, least: 0, most: MOST } };
   }
   const { across, along, guessed } = size;
   return { cloth: { fabric, across, along, count, note: unguarded(cell(columns.note)) }, guessed };
@@ -192,7 +193,7 @@ function readRow(
 /** Without the apostrophe that keeps a spreadsheet from running it. */
 const unguarded = (text: string) => text.replace(/^'(?=[=+\-@])/, "");
 
-type ReadSize = { across: Ticks; along: Ticks; guessed: boolean } | { problem: string };
+type ReadSize = { across: Ticks; along: Ticks; guessed: boolean } | { problem: say.StashFault };
 
 function readSize(width: string, length: string, measures: Stash["measures"], bare: LengthUnit): ReadSize {
   if (length === "") {
@@ -201,10 +202,10 @@ function readSize(width: string, length: string, measures: Stash["measures"], ba
       return { across: trade.across, along: trade.along, guessed: false };
     }
     // How wide the fabric was that it was cut from is not known here.
-    if (trade !== null) return { problem: "it says how wide its strips are, not how long" };
+    if (trade !== null) return { problem: { is: "strips-no-length", example: false, size: width } };
   }
   if (width === "" || length === "") {
-    return { problem: width === "" ? "it has no width" : "it has no length" };
+    return { problem: { is: width === "" ? "no-width" : "no-length-given" } };
   }
   const first = parseLength(width, measures.width ?? bare);
   const second = parseLength(length, measures.length ?? bare);
@@ -218,8 +219,8 @@ function readSize(width: string, length: string, measures: Stash["measures"], ba
     [width, across],
     [length, along],
   ] as const) {
-    if (typeof read === "string") return { problem: `"${written}" is not a length: ${read}` };
-    if (read <= 0) return { problem: `"${written}" is no size of a cloth` };
+    if (typeof read !== "number") return { problem: { is: "length", text: written, fault: read } };
+    if (read <= 0) return { problem: { is: "no-cloth", text: written } };
   }
   const guessed =
     (unitOf(first) === null && beside.width === null) || (unitOf(second) === null && beside.length === null);
@@ -236,6 +237,6 @@ function besideOf(unit: LengthUnit | null): LengthUnit | null {
 }
 
 /** There is no more cloth than is said: to the tick below. Or what is wrong. */
-function inTicks(read: ParsedLength): Ticks | string {
-  return read.ok ? Number(floor(read.value)) : read.problem.message;
+function inTicks(read: ParsedLength): Ticks | LengthFault {
+  return read.ok ? Number(floor(read.value)) : read.problem.fault;
 }

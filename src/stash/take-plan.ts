@@ -1,4 +1,4 @@
-import { stashLacks } from "../diagnostics/stash.ts";
+import { type Lacking, stashLacks } from "../diagnostics/stash.ts";
 import type { Outcome } from "../diagnostics/types.ts";
 import { formatSize, roomToMark } from "../length/index.ts";
 import type { FixedStock, Plan } from "../plan/types.ts";
@@ -63,12 +63,16 @@ export function takePlan(stash: Stash, plan: Plan, file: string): Outcome<Taken>
     ),
   );
   let left = stash;
-  const lacking: string[] = [];
+  const lacking: Lacking[] = [];
   for (const cloth of used) {
     const fewer = removeCloth(left, cloth);
     if (fewer !== null) left = fewer;
     else
-      lacking.push(`${cloth.count} of ${cloth.fabric} ${formatSize(cloth.across, cloth.along, plan.ruler)}`);
+      lacking.push({
+        count: cloth.count,
+        fabric: cloth.fabric,
+        size: formatSize(cloth.across, cloth.along, plan.ruler),
+      });
   }
   if (lacking.length > 0) return { value: null, diagnostics: [stashLacks(file, lacking)] };
   for (const cloth of kept) left = addCloth(left, cloth, plan.ruler.unit);

@@ -1,4 +1,5 @@
 import type { Ticks } from "../length/types.ts";
+import { clothName } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import type { Served } from "./still-wanted.ts";
 import type { Taken, Work } from "./take-stock.ts";
@@ -38,7 +39,7 @@ export function amountsOf({ purchase, stock = [] }: FabricPlan): string[] {
   return [
     ...(purchase === null ? [] : [purchase.text]),
     ...ready.map(({ name, used }) => {
-      const called = name.replace(/^bought /, "");
+      const called = clothName(name);
       return `${used} ${used === 1 ? called : called.replace(/\b(quarter|eighth|square|strip|piece)\b/, "$1s")}`;
     }),
   ];

@@ -1,6 +1,6 @@
 import { formatSize } from "../length/index.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
-import { type FixedPiece, LENGTH_IN_HAND, type LengthInHand } from "../plan/index.ts";
+import { clothName, type FixedPiece, LENGTH_IN_HAND, type LengthInHand } from "../plan/index.ts";
 import type { FabricPlan, FixedStock, Lay } from "../plan/types.ts";
 import { numberedParts } from "./find-strips.ts";
 import { type Cutting, type Rectangle, restsOf } from "./rests.ts";
@@ -168,7 +168,7 @@ export function stillWhole(
   }
   const own: FixedPiece = {
     ...plain,
-    name: from === "shop" ? name.replace(/^bought /, "") : name,
+    name: from === "shop" ? clothName(name) : name,
     available: there,
     from: from === "shop" ? "to-hand" : from,
   };

@@ -1,7 +1,7 @@
 import type { InFile } from "../diagnostics/reading.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { workClothUnknown, workStripUnknown } from "../diagnostics/work.ts";
-import { LENGTH_IN_HAND } from "../plan/index.ts";
+import { clothName, LENGTH_IN_HAND } from "../plan/index.ts";
 import type { FabricPlan, Part } from "../plan/types.ts";
 import type { What } from "../spec/index.ts";
 
@@ -19,11 +19,12 @@ export function numberedParts(part: Part): Part[] {
 }
 
 const plain = (name: string) =>
-  name
-    .toLowerCase()
-    .replace(/[\s_-]+/g, " ")
-    .trim()
-    .replace(/^bought /, "");
+  clothName(
+    name
+      .toLowerCase()
+      .replace(/[\s_-]+/g, " ")
+      .trim(),
+  );
 
 /** Lays by what a maker calls them: `bolt`, `fat quarter`, `fat quarter 2`. */
 export function laysCalled({ lays }: FabricPlan, called: string): number[] {
@@ -51,8 +52,7 @@ export function usualLay({ lays }: FabricPlan): number | null {
 /** Every name that a cloth of the plan can be told by. */
 function clothNames({ lays }: FabricPlan): string[] {
   const counts = new Map<string, number>();
-  for (const name of lays.map((lay) => lay.name.replace(/^bought /, "")))
-    counts.set(name, (counts.get(name) ?? 0) + 1);
+  for (const name of lays.map((lay) => clothName(lay.name))) counts.set(name, (counts.get(name) ?? 0) + 1);
   return [...counts].map(([name, count]) => (count === 1 ? name : `${name} 1`));
 }
 

@@ -4,10 +4,10 @@ import type { CutList } from "../cutlist/types.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import {
   workFabricUnknown,
-  workMeasureWrong,
   workOtherPlan,
   workPlannedOtherwise,
   workSaidAgain,
+  workWidthTooWide,
 } from "../diagnostics/work.ts";
 import type { Ticks } from "../length/types.ts";
 import type { Language } from "../length/writing.ts";
@@ -24,7 +24,7 @@ import {
   sharedFor,
   USUAL_OPTIONS,
 } from "../pipeline.ts";
-import { type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
+import { boughtName, type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import {
   addEntry,
@@ -187,7 +187,7 @@ function offeredOf({ fabrics }: Plan, name: string, spec: Spec): FixedPiece[] {
   const said = spec.fabrics.find((fabric) => fabric.name === name)?.readyCut ?? [];
   const { stock = [] } = fabrics.find((fabric) => fabric.name === name) ?? {};
   return stock
-    .filter((kind) => kind.from === "shop" && !said.some((cut) => kind.name === `bought ${cut.name}`))
+    .filter((kind) => kind.from === "shop" && !said.some((cut) => kind.name === boughtName(cut.name)))
     .map(({ name: called, across, along, available, price }) => {
       return { name: called, across, along, available, from: "shop", price };
     });
@@ -213,12 +213,7 @@ async function step(
   if (work.width > own.width)
     return {
       value: null,
-      diagnostics: [
-        workMeasureWrong(
-          at,
-          "The usable width cannot be more than the width of the fabric with its selvages",
-        ),
-      ],
+      diagnostics: [workWidthTooWide(at)],
     };
   const relisted = work.width === own.usable ? null : listAgain(state, own.name, work.width);
   if (relisted !== null && relisted.value === null) return { value: null, diagnostics: relisted.diagnostics };

@@ -1,3 +1,4 @@
+import { clothName } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import type { SaidOf } from "../spec/index.ts";
 import { laysCalled, numberedParts, type StripPlace, usualLay } from "./find-strips.ts";
@@ -34,7 +35,7 @@ function listed(numbers: readonly number[]): string[] {
 function clothWord(fabric: FabricPlan, lay: number): string {
   if (usualLay(fabric) === lay) return "";
   const { lays } = fabric;
-  const name = lays[lay]?.name.replace(/^bought /, "") ?? "";
+  const name = clothName(lays[lay]?.name ?? "");
   const alike = laysCalled(fabric, name);
   return alike.length < 2 ? name : `${name} ${alike.indexOf(lay) + 1}`;
 }

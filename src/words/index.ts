@@ -14,6 +14,7 @@ export function wordsFor(language: Language): Promise<Words> {
 }
 
 export { wordAll, wordDiagnostic } from "./diagnostics.ts";
+export { sayKey } from "./file-keys.ts";
 export { formatDiagnostic } from "./frame.ts";
 export type { Wide, Words };
 export { english, type Language, languageWritten, spokenLanguage };

@@ -1,7 +1,10 @@
 import type { WhyNot } from "../choices/why-not.ts";
+import type { Ruler } from "../length/types.ts";
 import type { Language } from "../length/writing.ts";
+import type { Assumption } from "../spec/types.ts";
 import type { DiagnosticWords } from "./diagnostics.ts";
 import type { arrange } from "./en/arrange.ts";
+import type { AssumptionSaid } from "./en/assumed.ts";
 import type { blocks } from "./en/blocks.ts";
 import type { book } from "./en/book/index.ts";
 import type { borders } from "./en/borders.ts";
@@ -13,6 +16,7 @@ import type { drawings } from "./en/drawings/index.ts";
 import type { finishing } from "./en/finishing.ts";
 import type { foundation } from "./en/foundation.ts";
 import type { goOn } from "./en/go-on.ts";
+import type { lengths } from "./en/lengths.ts";
 import type { making } from "./en/making.ts";
 import type { changeSaid, savings } from "./en/savings.ts";
 import type { shapes } from "./en/shapes.ts";
@@ -21,6 +25,9 @@ import type { buyTable, cutsTable, unitsTable } from "./en/tables.ts";
 import type { teaching } from "./en/teaching.ts";
 
 import type { units } from "./en/units.ts";
+import type { workFile } from "./en/work-file.ts";
+import type { FileKeyWords } from "./file-keys.ts";
+import type { Starter } from "./starter.ts";
 
 /** The shape of a table of words without its English: any text, any list of as many. */
 export type Wide<Table> = Table extends RegExp
@@ -39,6 +46,16 @@ export interface Words {
   /** The language's tag, as `Intl` takes it. */
   language: Language;
   diagnostics: DiagnosticWords;
+  /** A default that was filled in: about what, and which value. */
+  assumed: (assumption: Assumption, ruler: Ruler) => AssumptionSaid;
+  /** What every key of a file means, with an example. */
+  fileKeys: FileKeyWords;
+  /** Files to start from. */
+  starters: readonly Starter[];
+  /** What is told of a length that cannot be read. */
+  lengths: Wide<typeof lengths>;
+  /** What the file of the work begins with, for whoever opens it. */
+  workFile: Wide<typeof workFile>;
   /** What can be said of the work while it is done, by examples. */
   factExamples: string;
   /** Why a way of making or arranging that was tried cannot be taken. */

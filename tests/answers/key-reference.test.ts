@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { publishedSchema } from "../../src/spec/index.ts";
+import { publishedSchema } from "../../src/index.ts";
 import { schemaOf } from "./schemas.ts";
 
 const ROOT = join(import.meta.dirname, "..", "..");

@@ -6,6 +6,7 @@ import { pack } from "../../src/engine/index.ts";
 import { compareWithBaseline, writeBaseline } from "./baseline.ts";
 import type { BenchCase } from "./cases.ts";
 import { corpusCases } from "./corpus-cases.ts";
+import { easing } from "./easing.ts";
 import { fuzz } from "./fuzz.ts";
 import { fuzzState } from "./fuzz-state.ts";
 import { literatureCases } from "./literature-cases.ts";
@@ -41,6 +42,10 @@ async function main(args: readonly string[]): Promise<number> {
       `no cases: ${existsSync(options.data) ? "nothing matches" : `${options.data} is not there`}`,
     );
     return 2;
+  }
+  if (options.easing) {
+    const bolts = cases.filter(({ set, style }) => set === "bolts" && style === "strips-2");
+    return easing(bolts, console.log);
   }
   const records = await runAll(cases, options);
   if (options.json !== null) writeFileSync(options.json, `${JSON.stringify(records, null, 1)}\n`);

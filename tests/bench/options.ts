@@ -12,6 +12,8 @@ export interface BenchOptions {
   limit: number;
   /** The limit is counted work, which says the same on a busy machine. */
   work: boolean;
+  /** Tell how much work easing leaves, and how far that is above the least, instead of solving the cases. */
+  easing: boolean;
   /** File for the records; null for none. */
   json: string | null;
   /** Keeps only the cases whose name it matches; null for all. */
@@ -32,6 +34,7 @@ export const USAGE = `npm run bench -- [options]
   --style STYLE       strips-2, strips-3 or both (default both)
   --limit MS          time for one case (default 10000)
   --work              the limit counts work, not time: the same on a busy machine
+  --easing            work at the mat before and after easing of the bolts in strips-2, and the gap to the least
   --name REGEX        only cases whose name matches
   --json FILE         write one record per case and style
   --baseline          write fixtures/bench-baseline.json from this run
@@ -56,6 +59,7 @@ export function readOptions(args: readonly string[], root: URL): BenchOptions | 
         style: { type: "string", default: "both" },
         limit: { type: "string", default: "10000" },
         work: { type: "boolean", default: false },
+        easing: { type: "boolean", default: false },
         name: { type: "string" },
         json: { type: "string" },
         baseline: { type: "boolean", default: false },
@@ -83,6 +87,7 @@ export function readOptions(args: readonly string[], root: URL): BenchOptions | 
     styles,
     limit: Number(values.limit),
     work: values.work === true,
+    easing: values.easing === true,
     json: values.json === undefined ? null : String(values.json),
     name: values.name === undefined ? null : new RegExp(String(values.name)),
     fuzz: values.fuzz === undefined ? null : Number(values.fuzz),

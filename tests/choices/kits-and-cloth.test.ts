@@ -108,7 +108,10 @@ describe("another width", () => {
     narrow.fabrics.forEach(({ bound }, i) => {
       expect(bound.used).toBeGreaterThanOrEqual(wide.fabrics[i]?.bound.used ?? 0);
     });
-    expect(narrow.assumptions).toContainEqual({ fabric: "", subject: "usable width tried", value: "36 in" });
+    expect(narrow.assumptions).toContainEqual({
+      fabric: "",
+      of: { is: "usable-width-tried", usable: 36 * IN },
+    });
   });
 
   test("what it changes is told beside the file as it is", async () => {

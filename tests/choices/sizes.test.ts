@@ -53,7 +53,9 @@ describe("beds", () => {
     ]);
     const single = targetOf("single drop 30 cm", QUARTER_CENTIMETRE_RULER);
     expect([single.across / CM, single.down / CM]).toEqual([150, 220]);
-    expect(single.from).toBe("UK single mattress 90 x 190 cm, drop 30 cm at both sides and foot");
+    expect(single.from === null ? "" : english.sizes.from(single.from)).toBe(
+      "UK single mattress 90 x 190 cm, drop 30 cm at both sides and foot",
+    );
   });
 
   test("a name belongs to the maker's own measure first, or to the region named", () => {
@@ -181,14 +183,14 @@ test("a cut list has nothing to repeat", async () => {
 test("crib, lap and throw are usual finished sizes; with a drop it is the bed that is meant", () => {
   // Common practice, no source.
   const read = (text: string) => readSizes(text, EIGHTH_INCH_RULER).value?.map(({ wanted }) => wanted);
-  const target = (across: number, down: number, from: string) => ({
+  const target = (across: number, down: number, name: string) => ({
     kind: "target",
-    target: { across: across * IN, down: down * IN, from },
+    target: { across: across * IN, down: down * IN, from: { kind: "usual", name } },
   });
   expect(read("throw, Lap quilt, crib")).toEqual([
-    target(50, 65, "usual throw size, common practice"),
-    target(48, 60, "usual lap size, common practice"),
-    target(36, 52, "usual crib size, common practice"),
+    target(50, 65, "throw"),
+    target(48, 60, "lap"),
+    target(36, 52, "crib"),
   ]);
   expect(read("crib drop 8 in")?.[0]).toMatchObject({ target: { across: 44 * IN, down: 60 * IN } });
 });

@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { NO_PLAN_CODES } from "../../src/diagnostics/planning.ts";
 import { crossgrain, crossgrainHere, emptyFolder, ROOT, SMALL } from "./run.ts";
 
 interface Bad {
@@ -127,11 +128,11 @@ describe("every file of fixtures/bad", () => {
         severity: string;
       }[];
       const errors = expected.filter(({ severity }) => severity === "error").map(({ code }) => code);
-      const noPlan =
-        errors.length > 0 && errors.every((code) => code === "PIECE-TOO-WIDE" || code === "STOCK-SHORT");
+      const noPlan = errors.length > 0 && errors.every((code) => NO_PLAN_CODES.includes(code));
       const input = readdirSync(join(bad, name)).find((file) => file.startsWith("input.")) ?? "";
       // Too little cloth for a layout shows only when one is looked for.
-      const command = errors.includes("STOCK-SHORT") ? "buy" : "check";
+      const laid = errors.some((code) => code === "STOCK-SHORT" || code === "PIECE-LONGER-THAN-BOLT");
+      const command = laid ? "buy" : "check";
       const ended = await crossgrainHere([command, join(bad, name, input)]);
       expect(ended.code).toBe(errors.length === 0 ? 0 : noPlan ? 3 : 1);
       for (const code of errors) expect(ended.stderr).toContain(code);

@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { type LengthUnit, parseLength, parseSize, toTicksExact } from "../../src/length/index.ts";
+import { english } from "../../src/words/index.ts";
 
 function ticks(text: string, unit: LengthUnit = "in"): number | null {
   const read = parseLength(text, unit);
-  if (!read.ok) throw new Error(`${text}: ${read.problem.message}`);
+  if (!read.ok) throw new Error(`${text}: ${JSON.stringify(read.problem.fault)}`);
   return toTicksExact(read.value);
 }
 
@@ -79,12 +80,12 @@ describe("what is not a length says what and where", () => {
   ])("%s", (text, found, column) => {
     const read = parseLength(text, "in");
     expect(read).toMatchObject({ ok: false, problem: { found, column } });
-    expect(!read.ok && read.problem.hint).toMatch(/`/);
+    expect(read.ok ? "" : english.lengths.hint(read.problem.fault, read.problem.unit)).toMatch(/`/);
   });
 
   test("the hint follows the measure of the file", () => {
     const read = parseLength("x", "cm");
-    expect(!read.ok && read.problem.hint).toContain("6.5 cm");
+    expect(read.ok ? "" : english.lengths.hint(read.problem.fault, read.problem.unit)).toContain("6.5 cm");
   });
 
   test("a very long text is refused unread", () => {

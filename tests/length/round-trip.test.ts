@@ -64,7 +64,7 @@ test("any whole number of ticks is printed finely enough to tell it from its nei
       fc.constantFrom(...rulers.map(([, ruler]) => ruler)),
       (ticks, ruler) => {
         const parsed = parseLength(formatLength(ticks, ruler), "m");
-        if (!parsed.ok) throw new Error(parsed.problem.message);
+        if (!parsed.ok) throw new Error(JSON.stringify(parsed.problem.fault));
         expect(Math.round(Number(parsed.value.n) / Number(parsed.value.d)) - ticks).toBe(0);
       },
     ),
@@ -77,7 +77,7 @@ test("sizes read back the same", () => {
   fc.assert(
     fc.property(sides, sides, fc.constantFrom(...rulers), fc.boolean(), (a, b, [, ruler], typeset) => {
       const parsed = parseSize(formatSize(a * ruler.mark, b * ruler.mark, ruler, { typeset }), "m");
-      if (!parsed.ok) throw new Error(parsed.problem.message);
+      if (!parsed.ok) throw new Error(JSON.stringify(parsed.problem.fault));
       expect([toTicksExact(parsed.across), toTicksExact(parsed.along)]).toEqual([
         a * ruler.mark,
         b * ruler.mark,

@@ -3,7 +3,8 @@ import { expect, test } from "vitest";
 import { listQuiltCuts, recordUnits } from "../../src/cutlist/index.ts";
 import { planMaking } from "../../src/making/index.ts";
 import { layOutQuilt } from "../../src/quilt/index.ts";
-import { readSpecFile, STARTERS } from "../../src/spec/index.ts";
+import { readSpecFile } from "../../src/spec/index.ts";
+import { starters as STARTERS } from "../../src/words/en/starters.ts";
 import { make, pressingOf, quiltOfSquares } from "./fixture.ts";
 
 const BAD = new URL("../../fixtures/bad/", import.meta.url);

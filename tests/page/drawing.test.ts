@@ -13,7 +13,10 @@ import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
 import { layOutQuilt, motifTurned, motifWays, readSpecFile } from "../../src/planning.ts";
 import type { QuiltSpec } from "../../src/spec/index.ts";
+import { english, sayKey } from "../../src/words/index.ts";
 import { QUILTS, quiltNamed } from "./quilts.ts";
+
+const say = sayKey(english.fileKeys);
 
 const errors = (text: string) =>
   checkQuilt(text, "q")
@@ -401,7 +404,8 @@ describe("the quilt", () => {
 });
 
 describe("help with the text", () => {
-  const at = (before: string) => offeredAt(placeAt(before), ["night", "chalk"]).map(({ label }) => label);
+  const at = (before: string) =>
+    offeredAt(placeAt(before), ["night", "chalk"], say).map(({ label }) => label);
 
   test("offers the keys of the place", () => {
     expect(at("name: x\n")).toEqual(expect.arrayContaining(["fabrics", "blocks", "setting", "borders"]));
@@ -424,7 +428,7 @@ describe("help with the text", () => {
   });
 
   test("says what a key means", () => {
-    expect(helpFor(["borders", 0], "over-long")?.meaning).toContain("trimmed after sewing");
-    expect(helpFor([], "no such key")).toBeNull();
+    expect(helpFor(["borders", 0], "over-long", say)?.meaning).toContain("trimmed after sewing");
+    expect(helpFor([], "no such key", say)).toBeNull();
   });
 });

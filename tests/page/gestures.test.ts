@@ -1,9 +1,12 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { parseDocument } from "yaml";
 import * as block from "../../src/edits/block-edits.ts";
 import { colourPlaced } from "../../src/edits/colourway-edits.ts";
 import * as fabric from "../../src/edits/fabric-edits.ts";
 import { readModel } from "../../src/edits/model.ts";
+import * as pattern from "../../src/edits/pattern-edits.ts";
 import * as quilt from "../../src/edits/quilt-edits.ts";
 import * as ring from "../../src/edits/ring-edits.ts";
 import { setColumns, setUnitField } from "../../src/edits/unit-edits.ts";
@@ -11,7 +14,11 @@ import { patchesOf } from "../../src/edits/unit-patches.ts";
 import { historyOf } from "../../src/page/history.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
 import { checkQuilt } from "../../src/pipeline.ts";
+import { PATTERN_PARTS } from "../../src/spec/index.ts";
+import { starters as STARTERS } from "../../src/words/en/starters.ts";
 import { QUILTS } from "./quilts.ts";
+
+const FIXTURES = join(import.meta.dirname, "..", "..", "fixtures");
 
 /** Whole numbers below a bound, the same on every run. */
 function dice(seed: number): (below: number) => number {
@@ -41,7 +48,7 @@ function anyGesture(text: string, roll: (below: number) => number): string {
   const place = { row: roll(model.setting.rows.length + 1), column: roll(5) };
   const square = { column: roll(drawn?.columns ?? 1), row: roll(drawn?.rows ?? 1) };
   const key = drawn?.key ?? "";
-  switch (roll(34)) {
+  switch (roll(38)) {
     case 0:
     case 1:
       return block.layUnit(
@@ -157,6 +164,25 @@ function anyGesture(text: string, roll: (below: number) => number): string {
       return roll(2) === 0
         ? ring.setRingWidth(text, roll(3), `${1 + roll(5)} 3/8`)
         : fabric.setOwnCloth(text, roll(model.fabrics.length), "width", roll(2) === 0 ? "" : "22 in");
+    case 33:
+      return pattern.setPatternLine(
+        text,
+        (["author", "level", "copyright", "contact", "version", "sizes"] as const)[roll(6)]!,
+        ["", "Ann Example", "for: beginners # and others", "3x3, 4x5", "1"][roll(5)]!,
+      );
+    case 34:
+      return pattern.setPatternWords(
+        text,
+        roll(2) === 0 ? "before" : "after",
+        of(PATTERN_PARTS) ?? "cutting",
+        ["", "Press well.", "# Before you begin\n\n- wash: all of it\n- press\n"][roll(3)]!,
+      );
+    case 35: {
+      const left = PATTERN_PARTS.filter(() => roll(3) > 0);
+      return pattern.setPatternParts(text, roll(4) === 0 ? PATTERN_PARTS : left.toReversed());
+    }
+    case 36:
+      return fabric.setRepeat(text, roll(model.fabrics.length), ["", "6 x 8 in", "15 cm x 20 cm"][roll(3)]!);
     case 32:
       return colourPlaced(text, place, cloth, of(model.fabrics)?.name ?? cloth);
     default:
@@ -169,10 +195,28 @@ const notesOf = (text: string): string[] =>
   [...text.matchAll(/(?:^|\s)(# .*)$/gm)].map((match) => match[1]!.trim());
 
 const COUNT = Number(process.env.GESTURES ?? 40);
+/** With `GESTURES` set: everything there is to draw on, for as long as that takes. */
+const LONG = process.env.GESTURES !== undefined;
+
+const filesIn = (folder: string): { name: string; text: string }[] =>
+  readdirSync(join(FIXTURES, folder))
+    .filter((name) => name.endsWith(".yaml"))
+    .sort()
+    .map((name) => ({
+      name: `${folder}/${name}`,
+      text: readFileSync(join(FIXTURES, folder, name), "utf8"),
+    }));
+const MORE = LONG
+  ? [
+      ...filesIn("trials"),
+      ...filesIn("cutlists"),
+      ...STARTERS.map(({ name, text }) => ({ name: `new ${name}`, text })),
+    ]
+  : [];
 
 describe("gestures at random", () => {
   const sheets = [...STARTS, { name: "An empty sheet", text: EMPTY_SHEET }];
-  test.each([...sheets, ...QUILTS])(
+  test.each([...sheets, ...QUILTS, ...MORE])(
     "$name: the file stays a file, what the page does not know stays in it",
     ({ text }) => {
       const roll = dice(text.length);
@@ -198,10 +242,14 @@ describe("gestures at random", () => {
       expect(history.canUndo()).toBe(false);
       for (let i = 1; i < changes; i++) history.redo();
       expect(history.redo()?.text).toBe(last);
-      expect(changes).toBeGreaterThan(COUNT / 4);
+      // On a cut list only fabrics can be changed.
+      const few = readModel(text).kind === "cut-list";
+      expect(changes).toBeGreaterThan(few ? 0 : COUNT / 4);
+      if (LONG) console.log(`${changes} of ${COUNT} gestures changed it; ${now.length} letters`);
       expect(notesOf(now)).toEqual(expect.arrayContaining(heads));
       expect(now).toContain("# mine");
     },
+    LONG ? 900_000 : undefined,
   );
 
   test("a quilt of blocks that was sound stays one that can be read", () => {

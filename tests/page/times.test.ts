@@ -1,8 +1,9 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { describe, test } from "vitest";
+import type { Page } from "playwright-core";
+import { describe, expect, test } from "vitest";
 import { crossgrain, ROOT } from "../cli/run.ts";
-import { CHROMIUM, emptyFolder, launch, openPage, settled } from "./browser.ts";
+import { CHROMIUM, emptyFolder, launch, openPage, savedText, settled } from "./browser.ts";
 import { quiltNamed } from "./quilts.ts";
 
 /** A sampler of 20 x 20 blocks of nine units. */
@@ -111,5 +112,60 @@ describe.skipIf(CHROMIUM === null || process.env.JOURNEYS !== "times")(
       },
       300_000,
     );
+  },
+);
+
+/** Bytes in use on the page once all that nobody holds is let go. */
+async function heap(page: Page): Promise<number> {
+  const asked = await page.context().newCDPSession(page);
+  await asked.send("HeapProfiler.collectGarbage");
+  const { usedSize } = await asked.send("Runtime.getHeapUsage");
+  await asked.detach();
+  return usedSize;
+}
+
+const EDITS = 3000;
+
+/** Judged by bytes, which are the same on every machine: an hour of drawing leaves its texts behind, and nothing else. */
+describe.skipIf(CHROMIUM === null || process.env.JOURNEYS !== "memory")(
+  "memory after an hour of edits",
+  () => {
+    test("borders wider and narrower, blocks turned: what is held grows by the states that undo goes back to", async () => {
+      const browser = await launch();
+      const page = await openPage(browser);
+      await page.getByRole("button", { name: /^Nine stars/ }).click();
+      await settled(page);
+      await page.locator('[data-at="1,1"]').click();
+      const edits = (count: number) =>
+        page.evaluate(async (of) => {
+          const all = [
+            '.rings .stepper button[aria-label$="more"]',
+            '.rings .stepper button[aria-label$="less"]',
+          ];
+          for (let i = 0; i < of; i++) {
+            const turn = `.four button:nth-child(${1 + ((i >> 1) % 4)})`;
+            document.querySelector<HTMLElement>(i % 2 === 0 ? turn : all[(i >> 1) % 2]!)?.click();
+            await new Promise((resolve) => setTimeout(resolve, 2));
+          }
+        }, count);
+      const told: number[] = [];
+      await edits(50);
+      await settled(page);
+      told.push(await heap(page));
+      for (const part of [0.5, 0.5]) {
+        await edits(EDITS * part);
+        await settled(page);
+        told.push(await heap(page));
+      }
+      const text = (await savedText(page)).length;
+      console.log(
+        `heap ${told.map((bytes) => (bytes / 1e6).toFixed(1)).join(", ")} MB; a text has ${text} letters`,
+      );
+      // Each state holds its text of one or two bytes a letter; twice that for what the browser keeps beside it.
+      const [first = 0, , last = 0] = told;
+      expect(last - first).toBeLessThan(4 * EDITS * text);
+      for (let i = 0; i < 20; i++) await page.getByRole("button", { name: "Undo", exact: true }).click();
+      await browser.close();
+    }, 900_000);
   },
 );

@@ -27,6 +27,13 @@ function planOf(text: string, options: Partial<PlanOptions> = {}): Promise<Outco
   );
 }
 
+/** The plan of the first fabric of a trial as it is cut in the end. */
+async function fabricEased(text: string, prefer: PlanOptions["prefer"]): Promise<FabricPlan> {
+  const { value } = await planQuilt(text, "trial.yaml", { ...USUAL_OPTIONS, prefer }, quickSolve(solveHere));
+  if (value === null) throw new Error("no plan");
+  return value.fabrics[0]!;
+}
+
 /** The plan of one fabric of a trial; it has passed its audit. */
 async function fabricOf(text: string, name: string, options: Partial<PlanOptions> = {}): Promise<FabricPlan> {
   const { value } = await planOf(text, options);
@@ -36,6 +43,25 @@ async function fabricOf(text: string, name: string, options: Partial<PlanOptions
   if (found === undefined) throw new Error(`no ${name}`);
   return found;
 }
+
+describe("work at the mat", () => {
+  // Four strips of 3 1/2 in and eight of 2 1/2 in take 34 of the 35 in that a yard gives: two settings for strips, no trim.
+  test("is least within a purchase, and the shortest length only where it is asked for", async () => {
+    const dusk = await fabricEased(textOf("leftovers-as-cut"), null);
+    expect(dusk.purchase?.text).toBe("1 yd");
+    const strips = dusk.steps.filter(({ kind }) => kind === "strips");
+    expect(strips.map(({ count, width }) => [count, width / IN]).sort()).toEqual([
+      [2, 3.5],
+      [2, 3.5],
+      [4, 2.5],
+      [4, 2.5],
+    ]);
+    expect(strips.flatMap(({ subcuts }) => subcuts).every(({ how }) => how === "whole")).toBe(true);
+    const sparing = await fabricEased(textOf("leftovers-as-cut"), "sparing");
+    expect(sparing.purchase?.text).toBe("1 yd");
+    expect(sparing.bound.used).toBeLessThan(dusk.bound.used);
+  });
+});
 
 describe("leftovers", () => {
   // What the steps leave: the rest of a strip is trimmed to 2 1/2 in before its last pieces are cut from it.

@@ -7,8 +7,8 @@ import { exactToNumber } from "../../src/quilt/exact.ts";
 import { layOutQuilt } from "../../src/quilt/lay-out-quilt.ts";
 import { restate } from "../../src/quilt/restate.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
-import { STARTERS } from "../../src/spec/starters.ts";
-import { allSaid } from "../support/in-words.ts";
+import { starters as STARTERS } from "../../src/words/en/starters.ts";
+import { allSaid, assumedIn } from "../support/in-words.ts";
 import { cutsOf, INCH, workOut } from "./reading.ts";
 
 const CENTIMETRE = 6400;
@@ -121,7 +121,7 @@ test("every quilt can be restated, on the usual marks, and some on coarse ones",
       const listed = laid.value === null ? [] : listQuiltCuts(spec, laid.value.work).diagnostics;
       const errors = [...laid.diagnostics, ...listed].filter(({ severity }) => severity === "error");
       failed.push(...allSaid(errors).map(({ message }) => `${name}: ${message}`));
-      const inches = spec.assumptions.filter(({ value: said }) => /\d in\b/.test(said));
+      const inches = assumedIn(spec).filter(({ value: said }) => /\d in\b/.test(said));
       failed.push(...inches.map(({ subject, value: said }) => `${name} assumes ${subject}: ${said}`));
     }
   }
@@ -136,13 +136,13 @@ setting: { rows: b b }
 backing: red
 `);
   const { spec: metric } = restate(spec, QUARTER_CENTIMETRE_RULER);
-  const said = new Map(metric.assumptions.map(({ subject, value }) => [subject, value]));
+  const said = new Map(assumedIn(metric).map(({ subject, value }) => [subject, value]));
   expect(said.get("seam allowance")).toBe("0.75 cm");
   // Cloth is what it is: 42 in, whole ticks said to the hundredth of a millimetre.
   expect(said.get("usable width")).toContain("106.68 cm");
   expect(said.get("patches for the foundation larger by")).toBe("0.75 cm");
   const straighten = metric.fabrics.find(({ name }) => name === "web")?.straighten;
-  const told = metric.assumptions.find((one) => one.subject === "straightening" && one.fabric === "web");
+  const told = assumedIn(metric).find((one) => one.subject === "straightening" && one.fabric === "web");
   expect([straighten, told?.value]).toEqual([2.5 * CENTIMETRE, "2.5 cm, to a printed line"]);
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { jsonSchema, readSpecFile } from "../../src/spec/index.ts";
-import { allSaid } from "../support/in-words.ts";
+import { jsonSchema } from "../../src/index.ts";
+import { readSpecFile } from "../../src/spec/index.ts";
+import { allSaid, assumedIn } from "../support/in-words.ts";
 
 const INCH = 16256;
 const CM = 6400;
@@ -23,7 +24,8 @@ setting: { rows: g }
 }
 
 const assumed = (foundation: string, head = "") =>
-  (read(foundation, head).spec?.assumptions ?? [])
+  [read(foundation, head).spec]
+    .flatMap((spec) => (spec === null ? [] : assumedIn(spec)))
     .filter(({ subject }) => /foundation/.test(subject))
     .map(({ subject, value }) => `${subject}: ${value}`);
 

@@ -1,8 +1,10 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { jsonSchema } from "../../src/index.ts";
 import { CENTIMETRE, INCH, METRE } from "../../src/length/index.ts";
-import { type CutListSpec, jsonSchema, readSpecFile } from "../../src/spec/index.ts";
+import { type CutListSpec, readSpecFile } from "../../src/spec/index.ts";
+import { assumedIn } from "../support/in-words.ts";
 
 function read(text: string): CutListSpec {
   const { value, diagnostics } = readSpecFile(text, "test.yaml");
@@ -159,7 +161,7 @@ describe("what is assumed is told", () => {
   test("once for all fabrics when it is the same", () => {
     const text =
       "fabrics:\n  - name: A\n    pieces: ['2 x 3, 1']\n  - name: B\n    width: 54 in\n    pieces: ['2 x 3, 1']\n";
-    const told = read(text).assumptions.map(({ fabric, subject, value }) => ({ fabric, subject, value }));
+    const told = assumedIn(read(text));
     expect(told).toEqual(
       expect.arrayContaining([
         { fabric: "", subject: "bare numbers", value: "inches" },
@@ -175,7 +177,7 @@ describe("what is assumed is told", () => {
       new URL("../../fixtures/cutlists/winter-orchard-metric.yaml", import.meta.url),
       "utf8",
     );
-    expect(read(text).assumptions.map(({ subject }) => subject)).not.toContain("usable width");
+    expect(assumedIn(read(text)).map(({ subject }) => subject)).not.toContain("usable width");
   });
 });
 

@@ -22,6 +22,7 @@ import {
   tickFacts,
   toldStrips,
 } from "../../src/state/index.ts";
+import { english, sayKey } from "../../src/words/index.ts";
 
 const solve = quickSolve(solveHere);
 const BEGUN = beginWork(USUALLY_PLANNED);
@@ -124,7 +125,7 @@ describe("what is ticked at the mat", () => {
     const schema = new URL("../../src/schemas/work.schema.json", import.meta.url);
     const valid = new Ajv2020({ strict: false }).compile(JSON.parse(readFileSync(schema, "utf8")));
     expect(JSON.parse(readFileSync(schema, "utf8"))).toEqual({
-      ...workJsonSchema(),
+      ...workJsonSchema(sayKey(english.fileKeys)),
       $id: "urn:crossgrain:work:1",
     });
     const ticked = addEntry(BEGUN, { fabric: "a", plan: "0", facts: ["strip 1 cut", "40 in wide"] });

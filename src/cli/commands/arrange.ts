@@ -2,7 +2,7 @@ import { resolve } from "node:path";
 import type { Words } from "../../words/index.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
-import { inWords } from "../option.ts";
+import { inWords, takes } from "../option.ts";
 import { json, out, replace } from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { startProgress } from "../progress.ts";
@@ -10,7 +10,7 @@ import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
 const seed = (words: Words): Option<number> => ({
-  flags: "--seed <number>",
+  flags: takes("--seed", words.commandLine.values.number),
   help: words.commandLine.arrange.anotherArrangementByChance,
   standard: "1",
   absent: 1,
@@ -21,7 +21,7 @@ const seed = (words: Words): Option<number> => ({
 });
 
 const only = (words: Words): Option<string | null> => ({
-  flags: "--only <names>",
+  flags: takes("--only", words.commandLine.values.names),
   help: words.commandLine.arrange.onlyTheseTurningsOf,
   standard: "all",
   absent: null,
@@ -29,7 +29,7 @@ const only = (words: Words): Option<string | null> => ({
 });
 
 const motifs = (words: Words): Option<string | null> => ({
-  flags: "--motifs <names>",
+  flags: takes("--motifs", words.commandLine.values.names),
   help: words.commandLine.arrange.onlyTheseTurningsOf2,
   standard: "all",
   absent: null,
@@ -50,11 +50,7 @@ export const arrange = (words: Words) =>
       only,
       motifs,
     }),
-    examples: [
-      "new blocks > my-quilt.yaml",
-      "arrange my-quilt.yaml --only centre,pairs",
-      "arrange my-quilt.yaml --seed 7 --out ~/quilts/turned",
-    ],
+    examples: words.commandLine.arrange.examples,
     async run([file = ""], values, io) {
       const front = await import("../../index.ts");
       const { arrangeBlocks, arrangementPictures, arrangementsJson, arrangementsTable, readSpecFile } = front;

@@ -4,15 +4,19 @@ import { bolt, fatQuarters, kits, stash, usable } from "../asking.ts";
 import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
-import { inWords, text, toggle } from "../option.ts";
+import { inWords, takes, text, toggle } from "../option.ts";
 import { budget, json, prefer, ruler, style, thorough } from "../options.ts";
-import { optionsOf, type PlanningValues, planFile, poolOf } from "../planning.ts";
+import { optionsOf, type PlanningValues, planFile, poolOf, type Wanted } from "../planning.ts";
 import { startProgress } from "../progress.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
 const sizes = (words: Words) =>
-  text("--sizes <sizes>", words.commandLine.buy.oneTableForSeveral, words.commandLine.buy.theSizeOfThe);
+  text(
+    takes("--sizes", words.commandLine.values.sizes),
+    words.commandLine.buy.oneTableForSeveral,
+    words.commandLine.buy.theSizeOfThe,
+  );
 
 const csv = (words: Words) => toggle("--csv", words.commandLine.buy.printTheListOr);
 
@@ -52,6 +56,13 @@ async function buySizes(
   return EXIT.done;
 }
 
+/** The JSON tells how narrow the fabric may be, and the list of kits names strips of the plan that is cut. */
+function wantedOf({ json: asJson, csv: asCsv }: { json: boolean; csv: boolean }, quilts: number): Wanted {
+  if (asCsv) return "amounts";
+  if (asJson) return "room";
+  return quilts > 1 ? "strips" : "amounts";
+}
+
 export const buy = (words: Words) =>
   defineCommand({
     name: "buy",
@@ -73,11 +84,7 @@ export const buy = (words: Words) =>
       sizes,
       csv,
     }),
-    examples: [
-      "new blocks > my-quilt.yaml",
-      "buy my-quilt.yaml",
-      'buy my-quilt.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
-    ],
+    examples: words.commandLine.buy.examples,
     async run([file = ""], values, io) {
       if (values.sizes !== null) {
         const { stash: drawer, fatQuarters: quarters, kits: many, usable: width, ruler: marks } = values;
@@ -94,17 +101,19 @@ export const buy = (words: Words) =>
         return EXIT.usage;
       }
       const beside = { ...values, kits: values.kits ?? 1 };
-      // The JSON tells how much room to spare there is, and kits and widths are set beside the whole plan.
-      const whole = values.json || beside.kits > 1 || values.usable !== null;
-      const made = await planFile(file, values, io, beside, !whole);
+      const made = await planFile(file, values, io, beside, wantedOf(values, beside.kits));
       if ("code" in made) return made.code;
       const { buyCsv, buyJson, buyList } = await import("../../index.ts");
       if (values.csv) {
         io.out(buyCsv(made.plan, io.words));
         return EXIT.done;
       }
+      if (values.json) {
+        io.out(buyJson(made.plan, io.words));
+        return EXIT.done;
+      }
       const lists = [buyList(made.plan, io.words), ...listsIn((await besideFiles(made, beside, io)).files)];
-      io.out(values.json ? buyJson(made.plan, io.words) : lists.join("\n"));
+      io.out(lists.join("\n"));
       return EXIT.done;
     },
   });

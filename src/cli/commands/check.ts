@@ -15,7 +15,7 @@ export const check = (words: Words) =>
     about: "",
     arguments: [{ name: "<file>", help: words.commandLine.check.theCutListYaml }],
     options: inWords(words, { json }),
-    examples: ["new blocks > my-quilt.yaml", "check my-quilt.yaml"],
+    examples: words.commandLine.check.examples,
     async run([file = ""], values, io) {
       const input = await readInput(file, io);
       if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);

@@ -3,7 +3,7 @@ import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
-import { inWords } from "../option.ts";
+import { inWords, takes } from "../option.ts";
 import * as usual from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { startProgress } from "../progress.ts";
@@ -15,7 +15,7 @@ const STEPS = ["strip", "subcut", "mark", "seam", "metre", "yard", "press", "tri
 type Step = (typeof STEPS)[number];
 
 const minutes = (words: Words): Option<Partial<Record<Step, number>>> => ({
-  flags: "--minutes <steps>",
+  flags: takes("--minutes", words.commandLine.values.steps),
   help: words.commandLine.compare.yourOwnMinutesFor(STEPS.join(", ")),
   standard: words.commandLine.compare.theFileSElse,
   absent: {},
@@ -46,11 +46,7 @@ export const compare = (words: Words) =>
       budget: usual.budget,
       minutes,
     }),
-    examples: [
-      "new blocks > my-quilt.yaml",
-      "compare my-quilt.yaml",
-      "compare my-quilt.yaml --minutes seam=0.5,trim=1 --out ~/quilts/ways",
-    ],
+    examples: words.commandLine.compare.examples,
     async run([file = ""], values, io) {
       const input = await readInput(file, io);
       if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);

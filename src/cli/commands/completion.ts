@@ -13,7 +13,7 @@ export const completionOf = (all: () => readonly Command[], words: Words) =>
     about: words.commandLine.completion.printsWhatMakesA,
     arguments: [{ name: "<shell>", help: SHELLS.join(", "), words: SHELLS }],
     options: {},
-    examples: ["completion bash > crossgrain.bash", "completion man > crossgrain.1"],
+    examples: words.commandLine.completion.examples,
     async run([shell = ""], _values, io) {
       const kind = SHELLS.find((each) => each === shell);
       if (kind === undefined) {

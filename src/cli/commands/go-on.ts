@@ -54,13 +54,7 @@ export const goOn = (words: Words) =>
       font,
       markdown,
     }),
-    examples: [
-      "new cut-list > my-cuts.yaml",
-      "plan my-cuts.yaml --out mine",
-      'go-on my-cuts.yaml "night: cut to strip 1" --out mine',
-      'go-on my-cuts.yaml "gulls: strip 1 spoiled" --out mine',
-      "go-on my-cuts.yaml --undo --out mine",
-    ],
+    examples: words.commandLine.goOn.examples,
     async run([file = "", ...typed], values, io): Promise<ExitCode> {
       const input = await readInput(file, io);
       if (input.value === null) return failWith(input.diagnostics, undefined, values.json, io);
@@ -98,7 +92,7 @@ export const goOn = (words: Words) =>
         made = { plan: plan.value, folder: named };
         const planned = await plannedAs(values, read.value, io);
         if (planned.value === null) return failWith(planned.diagnostics, undefined, values.json, io);
-        begun = front.beginWork(planned.value);
+        begun = front.beginWork(planned.value, io.words.workFile.about);
       } else {
         const fixed = await recordedAs(values, begun, workNamed, read.value, io.words);
         if (fixed.length > 0) return failWith(fixed, begun, values.json, io);

@@ -14,9 +14,9 @@ export const newFile = (words: Words) =>
     about: words.commandLine.newFile.printsTheFileSo,
     arguments: [{ name: "[kind]", help: words.commandLine.newFile.blocksOnPointSampler, words: KINDS }],
     options: {},
-    examples: ["new", "new blocks > my-quilt.yaml", "schema > crossgrain.schema.json"],
+    examples: words.commandLine.newFile.examples,
     async run([kind], _values, io) {
-      const { STARTERS: starters } = await import("../../index.ts");
+      const { starters } = io.words;
       if (kind === undefined) {
         const width = Math.max(...starters.map(({ name }) => name.length));
         for (const { name, summary } of starters) io.out(`${name.padEnd(width)}  ${summary}\n`);

@@ -18,7 +18,7 @@ export const page = (words: Words) =>
       },
     ],
     options: inWords(words, { out: pageFile, replace }),
-    examples: ["page", "new blocks > my-quilt.yaml", "page my-quilt.yaml --out my-quilt.html"],
+    examples: words.commandLine.page.examples,
     async run([file], values, io) {
       const { emptyPage, withQuilt } = await import("../page-file.ts");
       let made = await emptyPage();

@@ -2,14 +2,19 @@ import { basename, dirname, extname, resolve } from "node:path";
 import { notADrawing } from "../../diagnostics/pictures.ts";
 import type { Words } from "../../words/index.ts";
 import { defineCommand, EXIT } from "../command.ts";
-import { inWords } from "../option.ts";
+import { inWords, takes } from "../option.ts";
 import { font, pixels, replace } from "../options.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 import type { Files } from "../write.ts";
 
 const width = (words: Words) =>
-  pixels("--width <pixels>", words.commandLine.picture.widthOfThePicture, "1600", words);
+  pixels(
+    takes("--width", words.commandLine.values.pixels),
+    words.commandLine.picture.widthOfThePicture,
+    "1600",
+    words,
+  );
 const USUAL_WIDTH = 1600;
 
 /** The texts of a drawing, as they are written in it. */
@@ -24,12 +29,7 @@ export const picture = (words: Words) =>
     about: words.commandLine.picture.makesAPngPicture,
     arguments: [{ name: "<drawings...>", help: words.commandLine.picture.svgDrawings }],
     options: inWords(words, { width, font, replace }),
-    examples: [
-      "new blocks > my-quilt.yaml",
-      "plan my-quilt.yaml --out mine",
-      "picture mine/top.svg",
-      "picture mine/top.svg mine/pressing.svg --width 2400",
-    ],
+    examples: words.commandLine.picture.examples,
     async run(drawings, values, io) {
       const [{ fontsFor }, { pictureFiles }, { writeFiles }] = await Promise.all([
         import("../fonts.ts"),

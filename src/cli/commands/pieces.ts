@@ -2,15 +2,25 @@ import type { Diagnostic } from "../../diagnostics/types.ts";
 import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
-import { choice, inWords, text, toggle } from "../option.ts";
+import { choice, inWords, takes, text, toggle } from "../option.ts";
 import { json, style } from "../options.ts";
 import { planText } from "../planning.ts";
 
 const width = (words: Words) =>
-  text("--width <length>", words.commandLine.pieces.usableWidthOfThe, words.commandLine.pieces.inOrCmIn);
+  text(
+    takes("--width", words.commandLine.values.length),
+    words.commandLine.pieces.usableWidthOfThe,
+    words.commandLine.pieces.inOrCmIn,
+  );
 
 const unit = (words: Words) =>
-  choice("--unit <unit>", words.commandLine.pieces.measureOfNumbersWritten, "in", ["in", "cm", "mm"], words);
+  choice(
+    takes("--unit", words.commandLine.values.unit),
+    words.commandLine.pieces.measureOfNumbersWritten,
+    "in",
+    ["in", "cm", "mm"],
+    words,
+  );
 
 const fixed = (words: Words) => toggle("--fixed", words.commandLine.pieces.keepEveryPieceThe);
 
@@ -66,10 +76,7 @@ export const pieces = (words: Words) =>
       style,
       json,
     }),
-    examples: [
-      'pieces "2 1/2 x 4 1/2:24" "4 1/2:20" --width 42in',
-      'pieces "6,5 x 11,5:40" --unit cm --width 107cm --fixed',
-    ],
+    examples: words.commandLine.pieces.examples,
     async run(typed, values, io) {
       const wanted = typed.map((one) => readWanted(one, io.words));
       const wrong = typed.filter((_, index) => wanted[index] === null);

@@ -8,7 +8,7 @@ import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { comparisonOf } from "../comparing.ts";
 import { realDisk } from "../disk.ts";
-import { inWords, text } from "../option.ts";
+import { inWords, takes, text } from "../option.ts";
 import {
   budget,
   compared,
@@ -31,7 +31,11 @@ import { planFile } from "../planning.ts";
 import { failWith, report } from "../report.ts";
 
 const sizes = (words: Words) =>
-  text("--sizes <sizes>", words.commandLine.plan.sizesOfThePattern, words.commandLine.plan.sizesInTheFile);
+  text(
+    takes("--sizes", words.commandLine.values.sizes),
+    words.commandLine.plan.sizesOfThePattern,
+    words.commandLine.plan.sizesInTheFile,
+  );
 
 export const plan = (words: Words) =>
   defineCommand({
@@ -62,16 +66,7 @@ export const plan = (words: Words) =>
       compare: compared,
       decimal,
     }),
-    examples: [
-      "new cut-list > my-cuts.yaml",
-      "plan my-cuts.yaml",
-      "plan my-cuts.yaml --out ~/quilts/mine --prefer simple",
-      "plan my-cuts.yaml --kits 12 --out kits",
-      "plan my-cuts.yaml --pdf --paper letter --out printed",
-      "new blocks > my-quilt.yaml",
-      "plan my-quilt.yaml --sizes 3x3,4x5 --out for-sale",
-      "plan my-cuts.yaml --png 1600 --markdown --out pictures",
-    ],
+    examples: words.commandLine.plan.examples,
     async run([file = ""], values, io) {
       const beside = { ...values, kits: values.kits ?? 1 };
       const made = await planFile(file, values, io, beside);

@@ -3,7 +3,7 @@ import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
 import type { Option, Read } from "../option.ts";
-import { inWords } from "../option.ts";
+import { inWords, takes } from "../option.ts";
 import * as usual from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { startProgress } from "../progress.ts";
@@ -11,7 +11,7 @@ import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
 const take = (words: Words): Option<number | null> => ({
-  flags: "--take <number>",
+  flags: takes("--take", words.commandLine.values.number),
   help: words.commandLine.savings.writeTheFileWith,
   standard: "none",
   absent: null,
@@ -22,7 +22,7 @@ const take = (words: Words): Option<number | null> => ({
 });
 
 const changedFile = (words: Words): Option<string | null> => ({
-  flags: "--out <file>",
+  flags: takes("--out", words.commandLine.values.file),
   help: words.commandLine.savings.whereToWriteThe,
   standard: "",
   absent: null,
@@ -41,11 +41,7 @@ export const savings = (words: Words) =>
       replace: usual.replace,
       json: usual.json,
     }),
-    examples: [
-      "new blocks > my-quilt.yaml",
-      "savings my-quilt.yaml",
-      "savings my-quilt.yaml --take 1 --out my-quilt-less.yaml",
-    ],
+    examples: words.commandLine.savings.examples,
     async run([file = ""], values, io) {
       if ((values.take === null) !== (values.out === null)) {
         io.talk(io.words.commandLine.savings.errorTakeAndOut);

@@ -9,10 +9,10 @@ export const schema = (words: Words) =>
     about: "",
     arguments: [],
     options: {},
-    examples: ["schema > crossgrain.schema.json"],
+    examples: words.commandLine.schema.examples,
     async run(_words, _values, io) {
       const { publishedSchema } = await import("../../index.ts");
-      io.out(`${JSON.stringify(publishedSchema(), null, 2)}\n`);
+      io.out(`${JSON.stringify(publishedSchema(io.words), null, 2)}\n`);
       return EXIT.done;
     },
   });

@@ -3,19 +3,33 @@ import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts
 import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
-import { choice, inWords, text, toggle } from "../option.ts";
+import { choice, inWords, takes, text, toggle } from "../option.ts";
 import { json } from "../options.ts";
 import { failWith } from "../report.ts";
 
 const unit = (words: Words) =>
-  choice("--unit <unit>", words.commandLine.sizes.measureOfNumbersWritten, "in", ["in", "cm", "mm"], words);
+  choice(
+    takes("--unit", words.commandLine.values.unit),
+    words.commandLine.sizes.measureOfNumbersWritten,
+    "in",
+    ["in", "cm", "mm"],
+    words,
+  );
 const seam = (words: Words) =>
-  text("--seam <length>", words.commandLine.sizes.seamAllowance, words.commandLine.sizes.inOrCm);
+  text(
+    takes("--seam", words.commandLine.values.length),
+    words.commandLine.sizes.seamAllowance,
+    words.commandLine.sizes.inOrCm,
+  );
 const ruler = (words: Words) =>
-  text("--ruler <length>", words.commandLine.sizes.distanceBetweenTheMarks, words.commandLine.sizes.inCmOrMm);
+  text(
+    takes("--ruler", words.commandLine.values.length),
+    words.commandLine.sizes.distanceBetweenTheMarks,
+    words.commandLine.sizes.inCmOrMm,
+  );
 const rounding = (words: Words) =>
   choice(
-    "--rounding <way>",
+    takes("--rounding", words.commandLine.values.way),
     words.commandLine.sizes.trueGeometryRoundedUp,
     "exact",
     ["exact", "trade"],
@@ -83,12 +97,7 @@ export const sizes = (words: Words) =>
       picture,
       json,
     }),
-    examples: [
-      "sizes",
-      'sizes "flying geese" "4 x 2"',
-      'sizes "half-square triangle" 10 --unit cm --rounding trade',
-      "sizes --picture > units.svg",
-    ],
+    examples: words.commandLine.sizes.examples,
     async run([kind, size], values, io) {
       const { loadDrawings, unitList, unitSizes, unitSizesJson, unitsJson, unitTurns } = await import(
         "../../index.ts"

@@ -4,7 +4,7 @@ import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
-import { aboveZero, choice, inWords, text } from "../option.ts";
+import { aboveZero, choice, inWords, takes, text } from "../option.ts";
 import { json } from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
 import { readInput } from "../read.ts";
@@ -12,14 +12,31 @@ import { exitCodeOf, failWith, report } from "../report.ts";
 import { changeStash, openStash } from "../stash-file.ts";
 
 const stashOption = (words: Words) =>
-  text("--stash <file>", words.commandLine.stash.theTableOfYour, "stash.csv");
+  text(takes("--stash", words.commandLine.values.file), words.commandLine.stash.theTableOfYour, "stash.csv");
 const count = (words: Words) =>
-  aboveZero("--count <number>", words.commandLine.stash.howManyToAdd, "1", words);
-const note = (words: Words) => text("--note <text>", words.commandLine.stash.aNoteKeptWith, "none");
+  aboveZero(
+    takes("--count", words.commandLine.values.number),
+    words.commandLine.stash.howManyToAdd,
+    "1",
+    words,
+  );
+const note = (words: Words) =>
+  text(takes("--note", words.commandLine.values.text), words.commandLine.stash.aNoteKeptWith, "none");
 const steps = (words: Words) =>
-  aboveZero("--steps <number>", words.commandLine.stash.howManyChangesTo, "1", words);
+  aboveZero(
+    takes("--steps", words.commandLine.values.number),
+    words.commandLine.stash.howManyChangesTo,
+    "1",
+    words,
+  );
 const unit = (words: Words) =>
-  choice("--unit <unit>", words.commandLine.stash.measureOfNumbersWritten, "in", ["in", "cm", "mm"], words);
+  choice(
+    takes("--unit", words.commandLine.values.unit),
+    words.commandLine.stash.measureOfNumbersWritten,
+    "in",
+    ["in", "cm", "mm"],
+    words,
+  );
 
 interface Values {
   steps: number | null;
@@ -182,16 +199,7 @@ export const stash = (words: Words) =>
       unit,
       json,
     }),
-    examples: [
-      'stash add "Night sea" "21 x 18 in" --count 3 --note "blue drawer"',
-      'stash add "Chalk" "1/2 yd"',
-      "stash show",
-      "new cut-list > my-cuts.yaml",
-      "stash suits my-cuts.yaml",
-      "plan my-cuts.yaml --stash stash.csv --out mine",
-      "stash take mine/plan.json",
-      "stash undo",
-    ],
+    examples: words.commandLine.stash.examples,
     async run([action = "", ...typed], values, io) {
       const takes = Object.hasOwn(TAKES, action) ? TAKES[action] : undefined;
       if (takes === undefined) {

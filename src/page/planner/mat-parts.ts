@@ -1,4 +1,11 @@
-import { type FabricPlan, formatLength, numberedParts, type Plan, runOutlines } from "../../planning.ts";
+import {
+  clothName,
+  type FabricPlan,
+  formatLength,
+  numberedParts,
+  type Plan,
+  runOutlines,
+} from "../../planning.ts";
 import { pathOf, UNIT } from "./picture.ts";
 
 type Lay = FabricPlan["lays"][number];
@@ -71,7 +78,7 @@ export function matLay(lay: Lay, index: number, fabric: FabricPlan, plan: Plan):
   const strips = numberedParts(lay.root);
   const own = new Set(strips.flatMap(leaves));
   return {
-    name: lay.name.replace(/^bought /, ""),
+    name: clothName(lay.name),
     bolt: lay.source === "bolt",
     across: lay.across / UNIT,
     along: lay.along / UNIT,

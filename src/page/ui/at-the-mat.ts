@@ -2,6 +2,7 @@ import { computed, effect, signal } from "@preact/signals";
 import {
   addEntry,
   beginWork,
+  english,
   type StripPlace,
   spoiledFact,
   stopFacts,
@@ -103,7 +104,7 @@ export function cutOf(fabric: MatFabric, bag: number): number {
 
 const begun = (): string => {
   const base = state.mat.value?.base ?? "";
-  return base === "" ? beginWork(USUALLY_PLANNED) : base;
+  return base === "" ? beginWork(USUALLY_PLANNED, english.workFile.about) : base;
 };
 
 /** Entries of ticks put behind a text, those of `without` left out. */

@@ -72,7 +72,7 @@ function Heap({ name, cloths }: { name: string; cloths: readonly StashCloth[] })
                 aria-label={said.drawerTake(cloth.fabric, size)}
                 onClick={() => takeOut(cloth)}
               >
-                −
+                {said.drawerTakeOne}
               </button>
             </li>
           );
@@ -171,7 +171,7 @@ export function DrawerLeaf() {
     <section class="drawer" aria-labelledby="drawer-title">
       <h3 id="drawer-title">{said.drawer}</h3>
       {cloths.length > 0 ? null : <p class="quiet">{said.drawerEmpty}</p>}
-      <ul>
+      <ul class="byfabric">
         {own.map((heap) => (
           <Heap key={heap.name} {...heap} />
         ))}
@@ -179,7 +179,7 @@ export function DrawerLeaf() {
       {others.length === 0 ? null : (
         <details class="notes">
           <summary>{`${said.drawerOther} (${others.length})`}</summary>
-          <ul>
+          <ul class="byfabric">
             {others.map((heap) => (
               <Heap key={heap.name} {...heap} />
             ))}

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "preact/hooks";
 import {
   addFabric,
   fabricIsUsed,
@@ -254,23 +255,32 @@ function Shop() {
 
 /** The pile grown to a table, and the fabric in hand opened beside it. */
 export function FabricRegion() {
+  const leaf = useRef<HTMLDivElement>(null);
+  const opened = state.opened.value;
+  // Where all stands below one another, what was opened comes to the hand.
+  useEffect(() => {
+    const top = leaf.current?.getBoundingClientRect().top ?? 0;
+    if (opened !== null && top > window.innerHeight - 200) leaf.current?.scrollIntoView({ block: "start" });
+  }, [opened]);
   return (
     <div class="spread fab">
       <section class="leaf" aria-label={words.toBuy}>
         <h2>{words.toBuy}</h2>
         <Table />
         <p class="quiet estimates">{words.estimates}</p>
-        <Shop />
-        <DrawerLeaf />
-        <Faults />
       </section>
-      <div class="side1">
+      <div ref={leaf} class="side1 opened">
         {state.opened.value === null ? (
           <p class="quiet">{words.openFabric}</p>
         ) : (
           <ClothLeaf key={state.opened.value} name={state.opened.value} />
         )}
       </div>
+      <section class="leaf" aria-label={words.shop}>
+        <Shop />
+        <DrawerLeaf />
+        <Faults />
+      </section>
       <div class="side1">
         <section class="leaf" aria-label={words.whatWouldSave}>
           <SavingsList />

@@ -3,13 +3,6 @@ import { edit } from "./actions.ts";
 import * as state from "./state.ts";
 import { showLine } from "./text-place.ts";
 
-/** A word in the file that a hint offers another for: `Did you mean x?` makes a mending that is one tap. */
-function mending(message: string, hint: string): { from: string; to: string } | null {
-  const to = /Did you mean `([^`]+)`/.exec(hint)?.[1];
-  const from = /`([^`]+)`/.exec(message)?.[1];
-  return to === undefined || from === undefined ? null : { from, to };
-}
-
 function mend(line: number, from: string, to: string): void {
   edit((text) => {
     const lines = text.split("\n");
@@ -36,8 +29,7 @@ export function Faults() {
         <>
           <h3>{words.faultsTitle}</h3>
           <ol class="faults">
-            {errors.map(({ message, hint, at }, i) => {
-              const better = at === null ? null : mending(message, hint);
+            {errors.map(({ message, hint, at, mend: better }, i) => {
               return (
                 <li key={i}>
                   <span class="pinno" aria-hidden="true">

@@ -1,5 +1,6 @@
 import { signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
+import { WORK_FORMAT } from "../../planning.ts";
 import { forgetFile, type Opened, openFile, rememberFile } from "../files.ts";
 import type { Photos } from "../photos.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
@@ -56,7 +57,11 @@ export function take(opened: Opened): void {
   state.textOpen.value = true;
 }
 
-const isWorkFile = (text: string): boolean => /^format: crossgrain work\s*$/m.test(text.slice(0, 2000));
+const isWorkFile = (text: string): boolean =>
+  text
+    .slice(0, 2000)
+    .split("\n")
+    .some((line) => line.trimEnd() === `format: ${WORK_FORMAT}`);
 
 /** A file of the work goes to the quilt on the table. */
 function takeWork(text: string): void {
@@ -64,8 +69,8 @@ function takeWork(text: string): void {
     state.said.value = words.workAlone;
     return;
   }
-  sayOfWork(text, words.workOpened);
   state.region.value = "cut";
+  sayOfWork(text, words.workOpened);
 }
 
 export async function openFromDisk(): Promise<void> {

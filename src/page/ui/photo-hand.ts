@@ -52,12 +52,17 @@ export function renamePictured(fabric: FabricModel, photo: Photo, wish: string):
   picture(photos, wish, (text) => renameFabric(text, fabric.index, wish));
 }
 
-/** The repeat as the file writes it, to the mark of its ruler. */
-function repeatText({ across, down }: { across: number; down: number }): string {
+/** What is in the box, to the mark of the file's ruler: no repeat is measured finer. */
+function repeatOf(photo: Photo): { across: number; down: number } {
   const mark = rulerMark();
-  const written = (mm: number): string =>
-    lengthText(Math.max(mark, Math.round((mm * UNIT) / mark) * mark), state.model.value);
-  return `${written(across)} x ${written(down)}`;
+  const near = (mm: number): number => Math.max(mark, Math.round((mm * UNIT) / mark) * mark);
+  const { across, down } = inBox(photo);
+  return { across: near(across), down: near(down) };
+}
+
+function repeatText(photo: Photo): string {
+  const { across, down } = repeatOf(photo);
+  return `${lengthText(across, state.model.value)} x ${lengthText(down, state.model.value)}`;
 }
 
 export const boxSize = (photo: Photo): string => {
@@ -68,16 +73,17 @@ export const boxSize = (photo: Photo): string => {
 /** The picture is seen in another way. A repeat that is said goes with its box. */
 export function changePhoto(fabric: FabricModel, photo: Photo, say: string): void {
   picture(having(fabric, photo), say, (text) =>
-    fabric.repeat === null ? text : setRepeat(text, fabric.index, repeatText(inBox(photo))),
+    fabric.repeat === null ? text : setRepeat(text, fabric.index, repeatText(photo)),
   );
 }
 
 /** What is in the box is the repeat, or no repeat is said any more. */
 export function sayRepeat(fabric: FabricModel, photo: Photo): void {
   const off = fabric.repeat !== null;
-  const say = off ? said.repeatNone(fabric.name) : said.repeatSaid(fabric.name, boxSize(photo));
+  const { across, down } = repeatOf(photo);
+  const say = off ? said.repeatNone(fabric.name) : said.repeatSaid(fabric.name, sizeSaid(across, down));
   picture(having(fabric, { ...photo }), say, (text) =>
-    setRepeat(text, fabric.index, off ? "" : repeatText(inBox(photo))),
+    setRepeat(text, fabric.index, off ? "" : repeatText(photo)),
   );
 }
 

@@ -1,5 +1,5 @@
 import { render } from "preact";
-import { wordAll } from "../../planning.ts";
+import { type Diagnostic, mendingOf, wordDiagnostic } from "../../planning.ts";
 import { quiltIn } from "../address.ts";
 import { pictureIn, readDropped } from "../files.ts";
 import { givenIn } from "../page-copy.ts";
@@ -43,6 +43,9 @@ import { SewRegion } from "./sew-region.tsx";
 import * as state from "./state.ts";
 import { TextPanel } from "./text-panel.tsx";
 import { Tour } from "./tour.tsx";
+
+const told = (diagnostics: readonly Diagnostic[]): state.Fault[] =>
+  diagnostics.map((each) => ({ ...wordDiagnostic(each, tongue), mend: mendingOf(each) }));
 
 /** What the boot script leaves behind: the program's own address, for workers, and the solver, packed. */
 interface Packed {
@@ -95,7 +98,7 @@ function heard(answer: Answer): void {
     case "laid": {
       const top = answer.picture ?? state.laid.value.top;
       state.laid.value = { top, stale: answer.picture === null, empty: answer.empty };
-      state.faults.value = wordAll(answer.diagnostics, tongue);
+      state.faults.value = told(answer.diagnostics);
       return;
     }
     case "amounts":
@@ -105,13 +108,13 @@ function heard(answer: Answer): void {
     case "planned":
       state.amounts.value = answer.amounts;
       state.progress.value = "done";
-      state.faults.value = wordAll(answer.diagnostics, tongue);
+      state.faults.value = told(answer.diagnostics);
       state.planned.value = answer.whole;
       if (state.region.value === "cut") askMat();
       sayChanges();
       return;
     case "failed":
-      state.faults.value = wordAll(answer.diagnostics, tongue);
+      state.faults.value = told(answer.diagnostics);
       state.progress.value = "failed";
       return;
     case "broken":
@@ -321,7 +324,10 @@ export function startPage(): void {
     state.said.value = "";
     window.scrollTo(0, 0);
   });
-  state.region.subscribe(() => window.scrollTo(0, 0));
+  state.region.subscribe(() => {
+    state.said.value = "";
+    window.scrollTo(0, 0);
+  });
   state.said.subscribe((sentence) => {
     spokenPlace.textContent = sentence;
   });

@@ -1,6 +1,6 @@
 import { computed, signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
-import type { WordedDiagnostic } from "../../planning.ts";
+import type { Mending, WordedDiagnostic } from "../../planning.ts";
 import { NO_PHOTOS, type Photos } from "../photos.ts";
 import type { Amounts } from "../planner/amounts.ts";
 import type { Chosen } from "../planner/choosing.ts";
@@ -60,7 +60,12 @@ export const laid = signal<{ top: Picture | null; stale: boolean; empty: number 
   stale: false,
   empty: 0,
 });
-export const faults = signal<readonly WordedDiagnostic[]>([]);
+/** What is wrong or worth knowing, in words; `mend`: a word of the file that one tap puts another for. */
+export interface Fault extends WordedDiagnostic {
+  mend: Mending | null;
+}
+
+export const faults = signal<readonly Fault[]>([]);
 
 /** How far the amounts are: from before, searched quickly, searched to the end, or impossible just now. */
 export type Progress = "before" | "so-far" | "done" | "failed";

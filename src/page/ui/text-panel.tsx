@@ -16,6 +16,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { placeFor, type Stretch, stretchFor } from "../../edits/places.ts";
 import { helpFor, offeredAt, placeAt } from "../../edits/text-help.ts";
 import type { WordedDiagnostic } from "../../planning.ts";
+import { english, sayKey } from "../../words/index.ts";
 import { words } from "../words/index.ts";
 import { redo, typed, undo } from "./actions.ts";
 import * as state from "./state.ts";
@@ -43,6 +44,9 @@ const lit = StateField.define<DecorationSet>({
   provide: (field) => EditorView.decorations.from(field),
 });
 
+/** What keys mean, in the language of the page. */
+const saidOfKeys = sayKey(english.fileKeys);
+
 function complete(context: CompletionContext): CompletionResult | null {
   const before = context.state.sliceDoc(0, context.pos);
   const place = placeAt(before);
@@ -50,6 +54,7 @@ function complete(context: CompletionContext): CompletionResult | null {
   const options = offeredAt(
     place,
     state.model.value.fabrics.map(({ name }) => name),
+    saidOfKeys,
   );
   if (options.length === 0) return null;
   return {
@@ -69,7 +74,7 @@ const hover = hoverTooltip((view, pos) => {
   const found = keys.find((match) => at >= match.index && at <= match.index + match[0].length);
   if (found === undefined) return null;
   const start = line.from + found.index;
-  const help = helpFor(placeAt(view.state.sliceDoc(0, start)).path, found[0]);
+  const help = helpFor(placeAt(view.state.sliceDoc(0, start)).path, found[0], saidOfKeys);
   if (help === null) return null;
   return {
     pos: start,

@@ -8,7 +8,7 @@ import {
   wordsFor,
 } from "../../planning.ts";
 import type { Wide } from "../../words/index.ts";
-import { words as german } from "./de.ts";
+import { words as german } from "./de/index.ts";
 import { words as englishPage } from "./en.ts";
 
 /** Every word of the page, in any language. */

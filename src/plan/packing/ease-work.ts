@@ -8,8 +8,8 @@ import type { PlanSettings, Solve } from "../request.ts";
 import { lengthsOf, ontoBolts, purchaseOf, tooLongForBolt } from "./onto-bolts.ts";
 
 /**
- * The same purchase with less work. A sparing maker keeps the least length; one who wants it simple may use
- * all that the shop's rounding, or the length in hand, gives.
+ * The same purchase with less work, which may use all that the shop's rounding, or the length in hand, gives: what is
+ * left uncut of the last step is worth nothing beside a ruler set once less. A sparing maker keeps the least length.
  */
 export function easeWork(
   chosen: readonly Chosen[],

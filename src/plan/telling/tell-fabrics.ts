@@ -83,6 +83,6 @@ export function boltsAssumed(
   return plans.flatMap(({ name, purchase, sold }, i) => {
     const { bolt } = chosen[i]!.cutList.fabric;
     if (purchase?.lengths === undefined || bolt === undefined || bolt.told) return [];
-    return [{ fabric: name, subject: "a bolt", value: `${formatMeasure(bolt.length, sold.unit)} long` }];
+    return [{ fabric: name, of: { is: "bolt", length: bolt.length, unit: sold.unit } }];
   });
 }

@@ -1,4 +1,4 @@
-import { foundationBlock, foundationOffGrid, sayGridSquares } from "../../diagnostics/foundation.ts";
+import { foundationBlock, foundationOffGrid, gridSquares } from "../../diagnostics/foundation.ts";
 import type { InDesign } from "../../diagnostics/quilt.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import * as q from "../../length/rational.ts";
@@ -180,7 +180,13 @@ function sizesIn(
   );
   const said = `${area.name}: ${what} ${off + 1} of its parts, finishing ${sayLength(size, ruler)},`;
   diagnostics.push(
-    foundationOffGrid(area.where, said, sayGridSquares(size, grid), { sizes: fits, blocks: [] }, true),
+    foundationOffGrid(
+      area.where,
+      said,
+      `${gridSquares(size, grid)} squares`,
+      { sizes: fits, blocks: [] },
+      true,
+    ),
   );
   return null;
 }

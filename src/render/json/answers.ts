@@ -1,7 +1,7 @@
 import type { Arrangement, Arrangements } from "../../choices/arrange-blocks.ts";
 import type { Taken } from "../../choices/arranged-figures.ts";
 import type { Comparison, MethodRow } from "../../choices/comparison.ts";
-import type { SeveralSizes } from "../../choices/several-sizes.ts";
+import type { SeveralSizes, SizePlanned } from "../../choices/several-sizes.ts";
 import type { Suited } from "../../choices/suits.ts";
 import type { Head } from "../../diagnostics/answer.ts";
 import type { WordedDiagnostic } from "../../diagnostics/types.ts";
@@ -24,8 +24,20 @@ export interface Lengths {
   lengths: Record<string, string>;
 }
 
+/** One default that was filled in, in the words of the language. */
+export interface AssumptionAnswer {
+  /** Fabric name, or empty for the whole file. */
+  fabric: string;
+  /** What it is about, in trade words: `usable width`, `straightening`, `sold in`. */
+  subject: string;
+  /** The value, printed as the maker's ruler reads. */
+  value: string;
+}
+
 /** `plan --json`, `pieces --json` and the file plan.json. Of cloth laid out, only sizes of whole lays are among the lengths. */
-export interface PlanAnswer extends Omit<Plan, "diagnostics">, Lengths {
+export interface PlanAnswer extends Omit<Plan, "diagnostics" | "assumptions">, Lengths {
+  /** What the file left open, and what was taken for granted. */
+  assumptions: AssumptionAnswer[];
   /** What planning has to say, assumptions apart. */
   diagnostics: WordedDiagnostic[];
 }
@@ -43,8 +55,15 @@ export interface BuyAnswer extends Head<"crossgrain buy">, Lengths {
   diagnostics: WordedDiagnostic[];
 }
 
+/** One design in one size. */
+export interface SizeAnswer extends Omit<SizePlanned, "from"> {
+  /** What a bed comes from: `US queen mattress 60 x 80 in, drop 13 in at both sides and foot`; else empty. */
+  from: string;
+}
+
 /** `buy --sizes --json`. */
-export interface BuySizesAnswer extends Head<"crossgrain buy sizes">, SeveralSizes, Lengths {
+export interface BuySizesAnswer extends Head<"crossgrain buy sizes">, Omit<SeveralSizes, "sizes">, Lengths {
+  sizes: SizeAnswer[];
   diagnostics: WordedDiagnostic[];
 }
 

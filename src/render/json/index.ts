@@ -48,6 +48,7 @@ export function* planPortions(plan: Plan, words: Words): Generator<string> {
   const diagnostics = wordAll(plan.diagnostics, words);
   yield* readablePortions({
     ...plan,
+    assumptions: plan.assumptions.map((one) => ({ fabric: one.fabric, ...words.assumed(one, plan.ruler) })),
     diagnostics,
     lengths: lengthTable(plan, onRuler(plan.ruler)),
   } satisfies PlanAnswer);
@@ -81,6 +82,10 @@ export function buySizesJson(
   return printed({
     ...head("crossgrain buy sizes"),
     ...sizes,
+    sizes: sizes.sizes.map((size) => ({
+      ...size,
+      from: size.from === null ? "" : words.sizes.from(size.from),
+    })),
     lengths,
     diagnostics: told,
   } satisfies BuySizesAnswer);

@@ -52,7 +52,9 @@ export function totalPrice(plan: Plan): string | null {
 export function assumptionsOf(plan: Plan, words: Words): string[] {
   // One line for each value, however many fabrics it was assumed for.
   const fabricsOf = new Map<string, string[]>();
-  for (const { subject, value, fabric } of plan.assumptions) {
+  for (const assumption of plan.assumptions) {
+    const { fabric } = assumption;
+    const { subject, value } = words.assumed(assumption, plan.ruler);
     const key = `${subject}: ${value}`;
     fabricsOf.set(key, [...(fabricsOf.get(key) ?? []), ...(fabric === "" ? [] : [fabric])]);
   }

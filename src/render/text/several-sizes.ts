@@ -59,7 +59,9 @@ export function sizesTable(several: SeveralSizes, words: Words): string {
   const { heading, rows } = sizesRows(several, words);
   const columns = heading.map((text, i): Column => ({ heading: text, align: i === 0 ? "left" : "right" }));
   const open = sizes.some(({ fabrics }) => fabrics.some(({ proven }) => !proven));
-  const beds = sizes.flatMap((size) => (size.from === "" ? [] : [words.sizes.bed(size.heading, size.from)]));
+  const beds = sizes.flatMap((size) =>
+    size.from === null ? [] : [words.sizes.bed(size.heading, size.from)],
+  );
   return [
     words.sizes.title(name),
     "",

@@ -1,3 +1,61 @@
-import { english } from "../en/index.ts";
 import type { Words } from "../types.ts";
-export const german: Words = { ...english, language: "de" };
+import { arrange } from "./arrange.ts";
+import { assumed } from "./assumed.ts";
+import { blocks } from "./blocks.ts";
+import { book } from "./book/index.ts";
+import { borders } from "./borders.ts";
+import { choices } from "./choices.ts";
+import { commandLine } from "./command-line/index.ts";
+import { compare } from "./compare.ts";
+import { cutting } from "./cutting.ts";
+import { diagnostics } from "./diagnostics/index.ts";
+import { drawings } from "./drawings/index.ts";
+import { FACT_EXAMPLES } from "./fact-examples.ts";
+import { fileKeys } from "./file-keys/index.ts";
+import { finishing } from "./finishing.ts";
+import { foundation } from "./foundation.ts";
+import { goOn } from "./go-on.ts";
+import { lengths } from "./lengths.ts";
+import { making } from "./making.ts";
+import { changeSaid, savings } from "./savings.ts";
+import { shapes } from "./shapes.ts";
+import { sizes } from "./sizes.ts";
+import { starters } from "./starters.ts";
+import { buyTable, cutsTable, unitsTable } from "./tables.ts";
+import { teaching } from "./teaching.ts";
+import { units } from "./units.ts";
+import { whyNot } from "./why-not.ts";
+import { workFile } from "./work-file.ts";
+
+/** German, as patchwork is written of in it: what to do stands in the infinitive. */
+export const german: Words = {
+  language: "de",
+  diagnostics,
+  assumed,
+  factExamples: FACT_EXAMPLES,
+  fileKeys,
+  starters,
+  lengths,
+  workFile,
+  whyNot,
+  arrange,
+  blocks,
+  book,
+  borders,
+  choices,
+  compare,
+  cutting,
+  drawings,
+  finishing,
+  foundation,
+  goOn,
+  making,
+  savings,
+  shapes,
+  sizes,
+  teaching,
+  units,
+  changeSaid,
+  commandLine,
+  tables: { buy: buyTable, cuts: cutsTable, units: unitsTable },
+};

@@ -1,5 +1,6 @@
 import type { Words } from "../types.ts";
 import { arrange } from "./arrange.ts";
+import { assumed } from "./assumed.ts";
 import { blocks } from "./blocks.ts";
 import { book } from "./book/index.ts";
 import { borders } from "./borders.ts";
@@ -10,23 +11,32 @@ import { cutting } from "./cutting.ts";
 import { diagnostics } from "./diagnostics/index.ts";
 import { drawings } from "./drawings/index.ts";
 import { FACT_EXAMPLES } from "./fact-examples.ts";
+import { fileKeys } from "./file-keys/index.ts";
 import { finishing } from "./finishing.ts";
 import { foundation } from "./foundation.ts";
 import { goOn } from "./go-on.ts";
+import { lengths } from "./lengths.ts";
 import { making } from "./making.ts";
 import { changeSaid, savings } from "./savings.ts";
 import { shapes } from "./shapes.ts";
 import { sizes } from "./sizes.ts";
+import { starters } from "./starters.ts";
 import { buyTable, cutsTable, unitsTable } from "./tables.ts";
 import { teaching } from "./teaching.ts";
 import { units } from "./units.ts";
 import { whyNot } from "./why-not.ts";
+import { workFile } from "./work-file.ts";
 
 /** English, as quilters of both measures write it. */
 export const english: Words = {
   language: "en",
   diagnostics,
+  assumed,
   factExamples: FACT_EXAMPLES,
+  fileKeys,
+  starters,
+  lengths,
+  workFile,
   whyNot,
   arrange,
   blocks,

@@ -6,7 +6,7 @@ import { forKits as asKits } from "../../../src/cutlist/for-kits.ts";
 import { listAll } from "../../../src/pipeline.ts";
 import type { QuiltSpec } from "../../../src/spec/quilt-types.ts";
 import { readSpecFile } from "../../../src/spec/read-spec-file.ts";
-import { STARTERS } from "../../../src/spec/starters.ts";
+import { starters as STARTERS } from "../../../src/words/en/starters.ts";
 import { unknown } from "./known.ts";
 import { faultsByUnit, mustSew, sewingOf } from "./sewn.ts";
 

@@ -66,7 +66,7 @@ async function planHostile(): Promise<Plan> {
     ),
     {
       name: HOSTILE.join(" "),
-      assumptions: HOSTILE.map((value) => ({ fabric: value, subject: value, value })),
+      assumptions: HOSTILE.map((fabric) => ({ fabric, of: { is: "fold" as const } })),
     },
   );
   const diagnostics = HOSTILE.map((message) => ({

@@ -8,7 +8,7 @@ import { pressingScene } from "../../../src/render/svg/making-pressing.ts";
 import { INK } from "../../../src/render/svg/palette.ts";
 import { patchNodes } from "../../../src/render/svg/patches.ts";
 import { type LineNode, type SceneNode, textsOf } from "../../../src/render/svg/scene.ts";
-import { STARTERS } from "../../../src/spec/starters.ts";
+import { starters as STARTERS } from "../../../src/words/en/starters.ts";
 import { english } from "../../../src/words/index.ts";
 import { make } from "../../making/fixture.ts";
 import { workOut } from "../../quilt/reading.ts";

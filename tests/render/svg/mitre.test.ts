@@ -5,8 +5,8 @@ import type { LineNode, SceneNode } from "../../../src/render/svg/scene.ts";
 import { english } from "../../../src/words/index.ts";
 import { make } from "../../making/fixture.ts";
 
-const QUILT = (corners: string): string => `fabrics: [sea, { name: sand, colour: "#d8c49a" }]
-blocks: { b: { size: 6, cell: sea } }
+const QUILT = (corners: string): string => `fabrics: [{ name: sea }, { name: sand, colour: "#d8c49a" }]
+blocks: { b: { size: 6, cell: { square: sea } } }
 setting: { rows: "b b", fill: 2 x 2 }
 borders: [{ fabric: sand, width: 3, corners: ${corners} }]
 `;

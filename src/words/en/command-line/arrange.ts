@@ -12,4 +12,10 @@ export const arrange = {
   theQuiltFileYaml: "the quilt file, YAML or JSON",
   planningEachArrangementOf: (done: number, of: number) => `Planning each arrangement: ${done} of ${of}`,
   arrangementsSvgWrittenInto: (named: string) => `arrangements.svg written into ${named}\n`,
+  /** Command lines to copy, without the program's name. */
+  examples: [
+    "new blocks > my-quilt.yaml",
+    "arrange my-quilt.yaml --only centre,pairs",
+    "arrange my-quilt.yaml --seed 7 --out ~/quilts/turned",
+  ],
 };

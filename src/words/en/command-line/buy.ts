@@ -8,4 +8,10 @@ export const buy = {
   theCutListYaml: "the cut list, YAML or JSON",
   errorSizesDoesNot: (value: string) =>
     `error: --sizes does not go together with ${value}: ask for one of them at a time.\n`,
+  /** Command lines to copy, without the program's name. */
+  examples: [
+    "new blocks > my-quilt.yaml",
+    "buy my-quilt.yaml",
+    'buy my-quilt.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
+  ],
 };

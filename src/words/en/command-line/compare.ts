@@ -8,4 +8,10 @@ export const compare = {
   theQuiltFileYaml: "the quilt file, YAML or JSON",
   planningEachWayOf: (done: number, of: number) => `Planning each way: ${done} of at most ${of}`,
   compareSvgWrittenInto: (named: string) => `compare.svg written into ${named}\n`,
+  /** Command lines to copy, without the program's name. */
+  examples: [
+    "new blocks > my-quilt.yaml",
+    "compare my-quilt.yaml",
+    "compare my-quilt.yaml --minutes seam=0.5,trim=1 --out ~/quilts/ways",
+  ],
 };

@@ -12,4 +12,12 @@ export const goOn = {
 ${factExamples}\n`,
   filesWrittenIntoWhat: (length: number, named: string, workNamed: string) =>
     `${length} files written into ${named}; what was said is kept in ${workNamed}\n`,
+  /** Command lines to copy, without the program's name. */
+  examples: [
+    "new cut-list > my-cuts.yaml",
+    "plan my-cuts.yaml --out mine",
+    'go-on my-cuts.yaml "night: cut to strip 1" --out mine',
+    'go-on my-cuts.yaml "gulls: strip 1 spoiled" --out mine',
+    "go-on my-cuts.yaml --undo --out mine",
+  ],
 };

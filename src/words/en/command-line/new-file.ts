@@ -7,4 +7,6 @@ export const newFile = {
   blocksOnPointSampler: "blocks, on-point, sampler, metric or cut-list",
   thereIsNoStarter: (kind: string, names: string) =>
     `There is no starter \`${kind}\`. Known here: ${names}.\n`,
+  /** Command lines to copy, without the program's name. */
+  examples: ["new", "new blocks > my-quilt.yaml", "schema > crossgrain.schema.json"],
 };

@@ -14,4 +14,9 @@ export const pieces = {
   inText: "42 in",
   cm: "107 cm",
   commandLine: "command line",
+  /** Command lines to copy, without the program's name. */
+  examples: [
+    'pieces "2 1/2 x 4 1/2:24" "4 1/2:20" --width 42in',
+    'pieces "6,5 x 11,5:40" --unit cm --width 107cm --fixed',
+  ],
 };

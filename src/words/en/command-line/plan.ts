@@ -7,4 +7,15 @@ export const plan = {
   sizesInTheFile: "those that `pattern: sizes` in the file names",
   theCutListYaml: "the cut list, YAML or JSON",
   filesWrittenInto: (length: number, named: string) => `${length} files written into ${named}\n`,
+  /** Command lines to copy, without the program's name. */
+  examples: [
+    "new cut-list > my-cuts.yaml",
+    "plan my-cuts.yaml",
+    "plan my-cuts.yaml --out ~/quilts/mine --prefer sparing",
+    "plan my-cuts.yaml --kits 12 --out kits",
+    "plan my-cuts.yaml --pdf --paper letter --out printed",
+    "new blocks > my-quilt.yaml",
+    "plan my-quilt.yaml --sizes 3x3,4x5 --out for-sale",
+    "plan my-cuts.yaml --png 1600 --markdown --out pictures",
+  ],
 };

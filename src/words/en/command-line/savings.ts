@@ -11,4 +11,10 @@ export const savings = {
   errorThereIsNo: (take: number, length: number) =>
     `error: there is no change ${take} in the list; it has ${length}.\n`,
   written: (out: string, value: string) => `${out} written: ${value}\n`,
+  /** Command lines to copy, without the program's name. */
+  examples: [
+    "new blocks > my-quilt.yaml",
+    "savings my-quilt.yaml",
+    "savings my-quilt.yaml --take 1 --out my-quilt-less.yaml",
+  ],
 };

@@ -23,4 +23,11 @@ export const sizes = {
     `There is no unit \`${kind}\`. Known here: ${value}.\n`,
   errorSizesNeedsThe: (kind: string) =>
     `error: sizes needs the finished size too, for example: sizes "${kind}" "4 x 2"\n`,
+  /** Command lines to copy, without the program's name. */
+  examples: [
+    "sizes",
+    'sizes "flying geese" "4 x 2"',
+    'sizes "half-square triangle" 10 --unit cm --rounding trade',
+    "sizes --picture > units.svg",
+  ],
 };

@@ -25,4 +25,15 @@ ${value}\n`,
   noMoreWords: "no more words",
   errorStashTakesSee: (action: string, wanted: string) =>
     `error: stash ${action} takes ${wanted}. See: crossgrain stash --help\n`,
+  /** Command lines to copy, without the program's name. */
+  examples: [
+    'stash add "Night sea" "21 x 18 in" --count 3 --note "blue drawer"',
+    'stash add "Chalk" "1/2 yd"',
+    "stash show",
+    "new cut-list > my-cuts.yaml",
+    "stash suits my-cuts.yaml",
+    "plan my-cuts.yaml --stash stash.csv --out mine",
+    "stash take mine/plan.json",
+    "stash undo",
+  ],
 };

@@ -1,22 +1,47 @@
-import type { ChoicesFacts } from "../../../diagnostics/choices.ts";
+import type { ChoicesFacts, InBlocksSaid, QuiltSizeFault } from "../../../diagnostics/choices.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
+import { lengthWhy } from "../lengths.ts";
 
 const SIZES_HELP =
   "Write blocks across and down (4x5), a finished size with its measure (60 x 80 in), or a bed " +
   "(queen, queen drop 12 in, single drop 30 cm at sides and foot); several with commas between them, or semicolons.";
+
+/** What follows the size as typed. */
+function sizeFault(fault: QuiltSizeFault): string {
+  switch (fault.is) {
+    case "none":
+      return "is not a size of a quilt";
+    case "blocks":
+      return `is not from 1 to ${fault.most} blocks each way`;
+    case "size":
+      return `is not a size: ${lengthWhy(fault.fault)}`;
+    case "not-above-nothing":
+      return "is not more than nothing";
+    case "no-bed":
+      return "is no bed with a standard size";
+    case "no-length":
+      return `has no length after "${fault.of}": ${lengthWhy(fault.fault)}`;
+    case "below-nothing":
+      return `has a ${fault.of} below nothing`;
+    case "no-side":
+      return `drops at "${fault.found}", which is none of sides, left, right, foot, head and all round`;
+  }
+}
+
+const inBlocks = ({ across, down, size }: InBlocksSaid): string => `${across}x${down} blocks, ${size}`;
 
 export const choices: WordsOf<ChoicesFacts> = {
   sizeRestated: ({ what, before, after }) => ({ message: `${what}: ${before} is now ${after}.`, hint: "" }),
 
   sizeNotMet: ({ asked, target, taken, below, above }) => {
     const others = [
-      below === null ? [] : [`smaller: ${below}`],
-      above === null ? [] : [`larger: ${above}`],
+      below === null ? [] : [`smaller: ${inBlocks(below)}`],
+      above === null ? [] : [`larger: ${inBlocks(above)}`],
     ].flat();
     return {
-      message: `${quote(asked)} asks for ${target}; the nearest in whole blocks is ${taken}.`,
+      message: `${quote(asked)} asks for ${target}; the nearest in whole blocks is ${inBlocks(taken)}.`,
       hint:
         `Nearest are ${others.join("; ")}. Ask for one of them in blocks, or give the quilt a plain outer border: ` +
         "one can be made to fit from half as wide to twice as wide as it is drawn.",
@@ -68,13 +93,14 @@ export const choices: WordsOf<ChoicesFacts> = {
     hint: "Name them in the file, in a block: `motifs: 2 x 2` for so many across and down, or `motifs: g` for a code of its grid.",
   }),
 
-  quiltSizeUnreadable: ({ found, why = "is not a size of a quilt", near = null }) => {
+  quiltSizeUnreadable: ({ found, fault }) => {
+    const near = fault.is === "no-bed" ? fault.near : null;
     const likely = near === null ? "" : `Did you mean \`${near}\`? `;
-    return { message: `${quote(found)} ${why}.`, hint: `${likely}${SIZES_HELP}` };
+    return { message: `${quote(found)} ${sizeFault(fault)}.`, hint: `${likely}${SIZES_HELP}` };
   },
 
   sizeOutOfReach: ({ asked, target, nearest }) => ({
     message: `${quote(asked)} asks for ${target}, which no number of these blocks comes to.`,
-    hint: `The nearest is ${nearest}.`,
+    hint: `The nearest is ${nearest === null ? "not to be had: see what `check` says of the file" : inBlocks(nearest)}.`,
   }),
 };

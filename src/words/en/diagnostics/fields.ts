@@ -1,16 +1,80 @@
-import type { FieldHelp, FieldsFacts } from "../../../diagnostics/fields.ts";
+import type {
+  ExpectedKind,
+  FieldHelp,
+  FieldsFacts,
+  FoundKind,
+  MadeOf,
+  NameFault,
+  PieceFault,
+} from "../../../diagnostics/fields.ts";
+import type { FileKey } from "../../../diagnostics/file-keys.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
+import { exampleOfKey, meaningOfKey } from "../../file-keys.ts";
+import { fileKeys } from "../file-keys/index.ts";
+import { capital } from "../language.ts";
+import { lengthHint, lengthWhy, sizeExamples } from "../lengths.ts";
 
 function list(options: readonly string[]): string {
   return options.map((option) => `\`${option}\``).join(", ");
 }
 
-function exampleOf(help: FieldHelp): string {
-  const [first = "", ...below] = help.example.split("\n").map((line) => line.trim());
-  if (first === "") return "";
-  return `For example \`${first}\`${below.map((line) => ` and on the next line \`${line}\``).join("")}.`;
+const keyExample = (about: FileKey | null, inches: boolean): string =>
+  about === null ? "" : String(exampleOfKey(fileKeys[about], inches) ?? "");
+
+/** An example to copy: of a key with the key, of a list in two lines. */
+function exampleOf(field: string, { about, inches = true, keyed = false, example }: FieldHelp): string {
+  const shown = example ?? keyExample(about, inches);
+  if (shown === "") return "";
+  if (!keyed) return `For example \`${shown}\`.`;
+  if (shown.startsWith("- ")) return `For example \`${field}:\` and on the next line \`${shown}\`.`;
+  return `For example \`${field}: ${shown}\`.`;
+}
+
+const FOUND: Readonly<Record<FoundKind, string>> = {
+  "empty-list": "an empty list",
+  list: "a list",
+  group: "a group of keys",
+  true: "`true`",
+  false: "`false`",
+  text: "text",
+};
+
+const EXPECTED: Readonly<Record<Exclude<ExpectedKind["is"], "one-of">, string>> = {
+  other: "something else",
+  list: "a list with something in it, each entry after a `-`",
+  group: "a group of keys",
+  boolean: "`true` or `false`",
+  "whole-number": "a whole number",
+  "line-or-group": "a text on one line, or a group of keys",
+  "number-or-text": "a number or text",
+};
+
+const expectedOf = (expected: ExpectedKind): string =>
+  expected.is === "one-of" ? `one of ${list(expected.options)}` : EXPECTED[expected.is];
+
+const madeOf = (of: MadeOf): string => (of.what === "sashing" ? "the sashing" : `border ${of.index}`);
+
+function nameFault(fault: NameFault): string {
+  if (fault.is === "empty") return "is empty";
+  return fault.is === "unprintable"
+    ? "has characters that cannot be printed"
+    : `is longer than ${fault.most} characters`;
+}
+
+const PIECE_EXAMPLE =
+  "A piece looks like `sky 2 1/2 x 4 1/2, 24` or `border 4 1/2 x WOF, 6, note outer border`.";
+
+function pieceFault(fault: PieceFault): { why: string; hint: string } {
+  if (fault.is === "no-size") return { why: "it has no size", hint: sizeExamples(fault.unit) };
+  if (fault.is === "too-long") return { why: "it is too long for one line", hint: PIECE_EXAMPLE };
+  if (fault.is === "empty") return { why: "it is empty", hint: PIECE_EXAMPLE };
+  const near = nearest(fault.word, fault.known);
+  return {
+    why: "this word is not known here",
+    hint: near === null ? `Known words: ${fault.known.join(", ")}, note ...` : `Did you mean \`${near}\`?`,
+  };
 }
 
 export const fields: WordsOf<FieldsFacts> = {
@@ -37,30 +101,41 @@ export const fields: WordsOf<FieldsFacts> = {
 
   fieldEmpty: ({ field, help }) => {
     const colour = field === "colour" ? " A colour that starts with # needs quotes." : "";
-    const hint = `${exampleOf(help)}${colour}`.trim();
+    const hint = `${exampleOf(field, help)}${colour}`.trim();
     return { message: `\`${field}\` has no value.`, hint };
   },
 
   fieldMissing: ({ field, help }) => {
-    const what = help.description === "" ? "" : `: ${help.description}`;
-    return { message: `\`${field}\` is missing${what}.`, hint: exampleOf(help) };
+    const what = help.about === null ? "" : `: ${meaningOfKey(fileKeys[help.about], help.of)}`;
+    return { message: `\`${field}\` is missing${what}.`, hint: exampleOf(field, help) };
   },
 
   fieldType: ({ field, found, expected, help }) => {
-    const message = `\`${field}\` is ${found}; it should be ${expected}.`;
-    return { message, hint: exampleOf(help) };
+    const message = `\`${field}\` is ${FOUND[found]}; it should be ${expectedOf(expected)}.`;
+    return { message, hint: exampleOf(field, help) };
   },
 
-  keyUnknown: ({ key, known, hint = "", takenBy = "" }) => {
+  madeOfBoth: (of) => ({
+    message: `${capital(madeOf(of))} has both a fabric and a block.`,
+    hint: "Keep one of `fabric` and `block`.",
+  }),
+
+  madeOfNothing: (of) => ({
+    message: `\`fabric\` is missing: what ${madeOf(of)} is made of.`,
+    hint: "For example `fabric: cream`.",
+  }),
+
+  keyUnknown: ({ key, known, line = "", takenBy = "" }) => {
     if (takenBy !== "")
       return {
         message: `There is no key ${quote(key)} here.`,
         hint: `It is a value: write \`${takenBy}: ${key}\`.`,
       };
     const near = nearest(key, known);
-    const help =
-      hint !== "" ? hint : near === null ? `Known here: ${list(known)}.` : `Did you mean \`${near}\`?`;
-    return { message: `There is no key ${quote(key)} here.`, hint: help };
+    const asLine = `To write a piece on one line leave out the colon: \`- ${line}\`.`.slice(0, 160);
+    const hint =
+      line !== "" ? asLine : near === null ? `Known here: ${list(known)}.` : `Did you mean \`${near}\`?`;
+    return { message: `There is no key ${quote(key)} here.`, hint };
   },
 
   labelRepeated: ({ label, line }) => {
@@ -86,22 +161,25 @@ export const fields: WordsOf<FieldsFacts> = {
     hint: "",
   }),
 
-  lengthTooLong: ({ field, found, most }) => {
-    const message = `\`${field}\` is ${quote(found)}; more than ${most} is not planned for.`;
+  lengthTooLong: ({ field, found, metres }) => {
+    const message = `\`${field}\` is ${quote(found)}; more than ${metres} m is not planned for.`;
     return { message, hint: "Check its measure: in, yd, mm, cm or m." };
   },
 
-  lengthUnreadable: ({ written, why, hint }) => ({
-    message: `${quote(written)} is not a length: ${why}.`,
-    hint,
+  lengthUnreadable: ({ written, fault, unit }) => ({
+    message: `${quote(written)} is not a length: ${lengthWhy(fault)}.`,
+    hint: unit === null ? "" : lengthHint(fault, unit),
   }),
 
   linesTooMany: ({ what, found, most }) => ({
-    message: `There are ${found} ${what}; at most ${most} can be worked out at once.`,
+    message: `There are ${found} ${what === "fabrics" ? "fabrics" : "sizes of one fabric"}; at most ${most} can be worked out at once.`,
     hint: "Pieces of one size go on one line with a count.",
   }),
 
-  measuresMixed: ({ written, why, hint }) => ({ message: `${quote(written)}: ${why}.`, hint }),
+  measuresMixed: ({ written, problem: { fault, unit } }) => ({
+    message: `${quote(written)}: ${lengthWhy(fault)}.`,
+    hint: lengthHint(fault, unit),
+  }),
 
   minutesUnreadable: ({ field, found, most }) => ({
     message: `\`${field}\` is ${quote(found)}, not minutes from 0 to ${most}.`,
@@ -116,7 +194,10 @@ export const fields: WordsOf<FieldsFacts> = {
     };
   },
 
-  nameUnusable: ({ field, why }) => ({ message: `\`${field}\` ${why}.`, hint: "For example `Night sea`." }),
+  nameUnusable: ({ field, fault }) => ({
+    message: `\`${field}\` ${nameFault(fault)}.`,
+    hint: "For example `Night sea`.",
+  }),
 
   partRepeated: ({ part }) => ({
     message: `The part ${quote(part)} is named twice; a pattern has each part once.`,
@@ -127,10 +208,10 @@ export const fields: WordsOf<FieldsFacts> = {
     hint: "For example `3%` or `2.5%`.",
   }),
 
-  pieceLineUnreadable: ({ written, why, hint }) => ({
-    message: `${quote(written)} is not a piece: ${why}.`,
-    hint,
-  }),
+  pieceLineUnreadable: ({ written, fault }) => {
+    const { why, hint } = pieceFault(fault);
+    return { message: `${quote(written)} is not a piece: ${why}.`, hint };
+  },
 
   piecesTooMany: ({ found, most }) => ({
     message: `There are ${found} pieces in all; at most ${most} can be planned at once.`,
@@ -152,10 +233,24 @@ export const fields: WordsOf<FieldsFacts> = {
     return { message, hint: "Write the size as cut, seam allowance included." };
   },
 
-  sizeUnreadable: ({ written, why, hint }) => ({ message: `${quote(written)} is not a size: ${why}.`, hint }),
+  sizeUnreadable: ({ written, fault, like }) => {
+    const hint =
+      "unit" in like
+        ? lengthHint(fault, like.unit)
+        : like.like === "finished-unit"
+          ? "For example `4` or `4 x 2`, finished."
+          : `For example \`${keyExample(like.like, true)}\`.`;
+    return { message: `${quote(written)} is not a size: ${lengthWhy(fault)}.`, hint };
+  },
 
-  soldUnreadable: ({ found, why }) => ({
-    message: `${quote(found)} does not say how the fabric is sold: ${why}.`,
+  soldUnreadable: ({ found, fault }) => ({
+    message: `${quote(found)} does not say how the fabric is sold: ${
+      fault.is === "not-understood"
+        ? "it is not understood"
+        : fault.is === "step-zero"
+          ? "the step must be more than zero"
+          : lengthWhy(fault)
+    }.`,
     hint: "For example `by 1/8 yd`, `by 10 cm in m` or `by 1/4 yd, least 1/2 yd`.",
   }),
 

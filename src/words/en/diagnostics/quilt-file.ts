@@ -14,8 +14,12 @@ export const quiltFile: WordsOf<QuiltFileFacts> = {
     hint: "Write the number of squares alone, `2` or `2 1/2`; or leave out `drawn-on` and write lengths.",
   }),
 
-  drawingUnreadable: ({ found, why }) => ({
-    message: `${quote(found)} cannot be read in a drawing: ${why}.`,
+  drawingUnreadable: ({ found, fault }) => ({
+    message: `${quote(found)} cannot be read in a drawing: ${
+      fault.is === "colourway"
+        ? "a colourway follows one `/`"
+        : `it is repeated ${fault.count} times, at most ${fault.most}`
+    }.`,
     hint: "A cell is a code, perhaps with a turn and a colourway: `g`, `g>`, `star>/night`; `-` and `|` continue a unit.",
   }),
 

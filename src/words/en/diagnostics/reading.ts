@@ -43,7 +43,7 @@ export const reading: WordsOf<ReadingFacts> = {
   }),
 
   fileNotMapping: ({ found }) => ({
-    message: `The file is ${found}; it should be keys with values.`,
+    message: `The file is ${found === "list" ? "a list" : "one text or number"}; it should be keys with values.`,
     hint: "Start with lines such as `name: Harbour lights` and `fabrics:`.",
   }),
 

@@ -1,6 +1,7 @@
 import { quote } from "../../../diagnostics/quote.ts";
-import type { StashFacts } from "../../../diagnostics/stash.ts";
+import type { SizeTaken, StashFacts, StashFault } from "../../../diagnostics/stash.ts";
 import type { WordsOf } from "../../diagnostics.ts";
+import { lengthWhy } from "../lengths.ts";
 
 const TABLE = "For example: fabric,width,length,how many,note";
 
@@ -15,9 +16,44 @@ const WHY: Readonly<Record<string, string>> = {
   EISDIR: "it is a folder",
 };
 
+function why(fault: StashFault): string {
+  switch (fault.is) {
+    case "no-fabric":
+      return "it names no fabric";
+    case "no-name":
+      return "the fabric has no name that can be kept in a table";
+    case "count": {
+      const range = fault.least === 0 ? `up to ${fault.most}` : `from ${fault.least} to ${fault.most}`;
+      return `how many is ${fault.found}; a whole number ${range} is expected`;
+    }
+    case "strips-no-length":
+      return fault.example
+        ? `"${fault.size}" says how wide the strips are; how long is wanted too, as 42 x 2 1/2 in`
+        : "it says how wide its strips are, not how long";
+    case "no-width":
+      return "it has no width";
+    case "no-length-given":
+      return "it has no length";
+    case "length":
+      return `"${fault.text}" is not a length: ${lengthWhy(fault.fault)}`;
+    case "size":
+      return `"${fault.text}" is not a size: ${lengthWhy(fault.fault)}`;
+    case "no-cloth":
+      return `"${fault.text}" is no size of a cloth`;
+  }
+}
+
+/** How it was taken, and how to say it otherwise. */
+function taken(size: SizeTaken): string {
+  const { across, along } = size;
+  return size.as === "whole-width"
+    ? `the whole usable width, ${across}, by ${along}. For another width write both: "40 x ${along}".`
+    : `${across} across the fabric and ${along} along the selvage. A ${size.name} lies the other way: "${size.name}", or "${along} x ${across}".`;
+}
+
 export const stash: WordsOf<StashFacts> = {
   stashRowUnreadable: ({ problem }) => ({
-    message: `This row is left out, and kept as it is: ${problem}.`,
+    message: `This row is left out, and kept as it is: ${why(problem)}.`,
     hint: "A row has a fabric, its usable width and length with their measure, and how many: sky,21 in,18 in,3",
   }),
 
@@ -41,7 +77,7 @@ export const stash: WordsOf<StashFacts> = {
   }),
 
   stashLacks: ({ file, lacking }) => ({
-    message: `${file} does not hold what this plan uses: ${lacking.join("; ")}. Nothing was changed.`,
+    message: `${file} does not hold what this plan uses: ${lacking.map(({ count, fabric, size }) => `${count} of ${fabric} ${size}`).join("; ")}. Nothing was changed.`,
     hint: "Has it been taken already? Look with `crossgrain stash show`, or plan again with --stash.",
   }),
 
@@ -51,7 +87,7 @@ export const stash: WordsOf<StashFacts> = {
   }),
 
   stashClothUnreadable: ({ problem }) => ({
-    message: `This cannot be added to the stash: ${problem}.`,
+    message: `This cannot be added to the stash: ${why(problem)}.`,
     hint: 'For example: crossgrain stash add "sky" "21 x 18 in" --count 3',
   }),
 
@@ -70,8 +106,8 @@ export const stash: WordsOf<StashFacts> = {
     hint: "`crossgrain stash add` and `stash take` keep the table before them; a table edited by hand is not kept.",
   }),
 
-  stashSizeTaken: ({ size, taken, otherwise }) => ({
-    message: `${quote(size)} is taken as ${taken}. ${otherwise}`,
+  stashSizeTaken: ({ size, taken: as }) => ({
+    message: `${quote(size)} is taken as ${taken(as)}`,
     hint: "",
   }),
 
@@ -81,7 +117,9 @@ export const stash: WordsOf<StashFacts> = {
   }),
 
   planUnreadable: ({ file, found }) => ({
-    message: `${file} is not a plan written by this program: ${found}.`,
+    message: `${file} is not a plan written by this program: ${
+      found === "no-json" ? "it is not JSON" : "its first lines say something else"
+    }.`,
     hint: "Name the plan.json that `crossgrain plan FILE --stash STASH.csv` writes into its folder.",
   }),
 

@@ -1,12 +1,44 @@
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
-import type { WorkFacts } from "../../../diagnostics/work.ts";
+import type { FactFault, WorkFacts } from "../../../diagnostics/work.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { FACT_EXAMPLES } from "../fact-examples.ts";
+import { lengthWhy } from "../lengths.ts";
+
+function factWhy(fault: FactFault): string {
+  switch (fault.is) {
+    case "no-strip-range":
+      return `\`${fault.text}\` is no number of a strip, nor a range such as 3 to 7`;
+    case "no-strip-number":
+      return `\`${fault.text}\` is no number of a strip`;
+    case "no-strips":
+      return "it does not say which strips";
+    case "no-piece-count":
+      return `\`${fault.text}\` is no number of pieces`;
+    case "no-cloth-length":
+      return `\`${fault.text}\` is no length of cloth`;
+    case "no-cloth-size":
+      return `\`${fault.text}\` is no size of cloth`;
+    case "nothing":
+      return "it says nothing";
+    case "too-long":
+      return "it is too long";
+    case "no-happening":
+      return "it does not say what happened (cut, cut off, spoiled, wide, left, in hand)";
+    case "bag-unlettered":
+      return "a bag is told by its letter, as in `20 of A in the bag`";
+    case "pieces-cut-off":
+      return "pieces are cut, and strips are cut off";
+    default:
+      return lengthWhy(fault);
+  }
+}
+
+const MEASURE_HINT = "Measure between the selvages; a length from its straight end.";
 
 export const work: WordsOf<WorkFacts> = {
-  factUnreadable: ({ written, why }) => ({
-    message: `${quote(written)} is not read: ${why}.`,
+  factUnreadable: ({ written, fault }) => ({
+    message: `${quote(written)} is not read: ${factWhy(fault)}.`,
     hint: FACT_EXAMPLES,
   }),
 
@@ -72,7 +104,12 @@ export const work: WordsOf<WorkFacts> = {
 
   workMeasureWrong: ({ why }) => ({
     message: `${why}.`,
-    hint: "Measure between the selvages; a length from its straight end.",
+    hint: MEASURE_HINT,
+  }),
+
+  workWidthTooWide: () => ({
+    message: "The usable width cannot be more than the width of the fabric with its selvages.",
+    hint: MEASURE_HINT,
   }),
 
   workOtherPlan: ({ fabric, first }) => ({
@@ -85,7 +122,11 @@ export const work: WordsOf<WorkFacts> = {
   }),
 
   workNotOurs: ({ file, found }) => ({
-    message: `${file} is no file of work that this program keeps: ${found}. It is left as it is.`,
+    message: `${file} is no file of work that this program keeps: ${
+      found.is === "no-group"
+        ? "it is no group of keys"
+        : `it does not begin with \`format: ${found.format}\``
+    }. It is left as it is.`,
     hint: "Move or rename it, or name another folder with --out.",
   }),
 

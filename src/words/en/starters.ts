@@ -1,10 +1,4 @@
-/** A file to start from: printed by the command line, edited by the maker. */
-export interface Starter {
-  name: string;
-  /** One line for choosing. */
-  summary: string;
-  text: string;
-}
+import type { Starter } from "../starter.ts";
 
 const BLOCKS = `# A quilt of nine star blocks with a border. Change names, sizes and colours; a line that
 # starts with # is a note. Sizes of blocks and borders are finished sizes; seams are added for you.
@@ -280,7 +274,7 @@ binding: red
 `;
 
 /** Every starter, the simplest first. */
-export const STARTERS: readonly Starter[] = [
+export const starters: readonly Starter[] = [
   { name: "blocks", summary: "nine star blocks with a border: a good first file", text: BLOCKS },
   { name: "on-point", summary: "blocks on their points with setting triangles", text: ON_POINT },
   {

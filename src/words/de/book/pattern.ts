@@ -1,0 +1,65 @@
+import type { Words } from "../../types.ts";
+import { either } from "../language.ts";
+
+/** The words of the pattern that is handed out. */
+export const pattern: Words["book"]["pattern"] = {
+  subtitle: "Eine Quiltanleitung",
+  titles: {
+    requirements: "Material",
+    cautions: "Sicherheit zuerst",
+    cutting: "Zuschneiden",
+    units: "Einheiten",
+    foundation: "Auf der Rasterunterlage",
+    blocks: "Blöcke",
+    setting: "Reihen und Top",
+    borders: "Ränder",
+    finishing: "Fertigstellen",
+    templates: "Schablonen",
+    colouring: "In eigenen Farben",
+    words: "Wörter in dieser Anleitung",
+    about: "Über diese Anleitung",
+  },
+  by: (author) => `von ${author}`,
+  sizes: (sizes) => `${sizes.length === 1 ? "Fertige Größe" : "Größen"}: ${sizes.join(" · ")}`,
+  level: (level) => `Für: ${level}`,
+  requirements: {
+    lead: "Die Mengen sind Schätzungen: vor dem Zuschneiden nachprüfen, ebenso die Breite des eigenen Stoffes.",
+    fabric: "Stoff",
+    buy: "kaufen",
+    for: "für",
+    usable: (widths) => `Sie gelten für Stoff mit ${either(widths)} zwischen den Webkanten.`,
+    caption: "Stoffbedarf",
+  },
+  cutting: {
+    lead: "Alle Maße sind Zuschnittmaße, Nahtzugabe inbegriffen. Teile mit demselben Buchstaben kommen in einen Beutel. Zuerst die Schnittkante jedes Stoffes begradigen, rechtwinklig zur Webkante.",
+    caption: (fabric) => `Teile aus ${fabric}`,
+    bag: "Beutel",
+    size: "Maß",
+    for: "für",
+    cut: "Zuschnitt",
+    strips: (heading) => `${heading}: so wird zugeschnitten`,
+    steps: "So wird zugeschnitten",
+    star: "*",
+    starred: "Ein Buchstabe mit Stern ist ein Beutel, den nur eine andere Größe hat.",
+    counted: (count, size) => `${count} Stück ${size}`,
+    none: "–",
+    ofSize: (heading) =>
+      `Die Schritte nach dieser Tabelle gelten für ${heading}. Bei einer anderen Größe ebenso arbeiten, mit den Anzahlen, die hier stehen.`,
+  },
+  make: {
+    caption: "Wie viele genäht werden",
+    what: "nähen",
+    unit: (name, text) => `${name}: ${text}`,
+  },
+  glance: "Bügeln auf einen Blick",
+  colouring: "Diese Seite für den eigenen Gebrauch beliebig oft kopieren und Farben ausprobieren.",
+  about: {
+    author: "Entwurf",
+    contact: "Fragen",
+    date: "Gedruckt",
+    version: "Fassung",
+    credits: "Dank",
+    changes: "Geändert seit dem letzten Druck",
+    steps: "Ein Schritt liest sich falsch, ein Maß geht nicht auf? Bitte der Autorin oder dem Autor sagen.",
+  },
+};

@@ -1,0 +1,3 @@
+export const schema = {
+  theJsonSchemaOf: "das JSON-Schema der Dateien, die dieses Programm liest, für Editoren",
+};

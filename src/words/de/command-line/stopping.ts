@@ -1,0 +1,4 @@
+export const stopping = {
+  stoppingTheBestPlan: `
+Halt: Der beste Plan bis jetzt wird behalten. Noch einmal Strg-C beendet sofort.\n`,
+};

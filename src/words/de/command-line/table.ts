@@ -1,0 +1,3 @@
+export const table = {
+  printThisHelp: "diese Hilfe ausgeben",
+};

@@ -1,0 +1,21 @@
+/** What stands for the value of an option: `--out <folder>`. */
+export const values = {
+  aim: "aim",
+  file: "file",
+  folder: "folder",
+  language: "language",
+  length: "length",
+  mark: "mark",
+  names: "names",
+  number: "number",
+  pixels: "pixels",
+  seconds: "seconds",
+  size: "size",
+  sizes: "sizes",
+  steps: "steps",
+  style: "style",
+  text: "text",
+  unit: "unit",
+  way: "way",
+  width: "width",
+};
