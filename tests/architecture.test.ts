@@ -24,7 +24,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   stock: { rooms: ["length"], types: ["spec"], packages: [] },
   spec: { rooms: ["length", "diagnostics", "stock"], types: [], packages: ["zod", "yaml"] },
   quilt: { rooms: ["length", "diagnostics"], types: ["spec"], packages: [] },
-  making: { rooms: ["length", "stock", "quilt", "cutlist"], types: ["spec"], packages: [] },
+  making: { rooms: ["length", "stock", "quilt", "cutlist"], types: ["spec", "diagnostics"], packages: [] },
   cutlist: { rooms: ["length", "diagnostics", "stock", "quilt"], types: ["spec"], packages: [] },
   engine: { rooms: ["engine/solver"], types: [], packages: [] },
   "engine/solver": { rooms: [], types: [], packages: ["highs"] },

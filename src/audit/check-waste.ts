@@ -86,8 +86,9 @@ function sewnRests({ name, pieces }: FabricPlan, { making, kits = 1 }: Plan): Le
     if (made > 0) rests.push({ lay: -1, across: made, along, count, cause: "run-end" });
   for (const { across, along, count, fullWidth, joined, uses } of pieces) {
     const { backing, wadding } = making?.finishing ?? { backing: null, wadding: null };
-    const isBacking = backing?.fabric === name && uses.some(({ text }) => text === "backing panels");
-    const isWadding = uses.some(({ text }) => text === "wadding");
+    const isBacking =
+      backing?.fabric === name && uses.some(({ purpose }) => purpose.for === "backing-panels");
+    const isWadding = uses.some(({ purpose }) => purpose.for === "wadding");
     const made = isBacking ? backing : isWadding ? wadding : null;
     if (!fullWidth || joined !== undefined || made === null || making === undefined) continue;
     const panels = count / kits;

@@ -1,4 +1,5 @@
 import type { CutPiece, Subcut } from "../cutlist/types.ts";
+import type { UnitTold } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
@@ -58,7 +59,7 @@ export function nestsBetter(
 
 /** Units of one kind and size, and the way they are made in an arrangement. */
 interface MadeUnits {
-  unit: string;
+  unit: UnitTold;
   method: string;
   count: number;
 }
@@ -135,12 +136,12 @@ export function pictureOf({ patches }: QuiltTop, { fabrics }: QuiltSpec): string
 /** How the units of a plan are made, of those that are sewn of several patches. */
 function methodsOf({ making }: Plan): MadeUnits[] {
   const found = new Map<string, MadeUnits>();
-  for (const { text: unit, method, units, seams } of making?.units ?? []) {
+  for (const { told: unit, method, units, seams } of making?.units ?? []) {
     if (seams.length === 0) continue;
     const key = JSON.stringify([unit, method]);
     found.set(key, { unit, method, count: (found.get(key)?.count ?? 0) + units });
   }
-  const order = ({ unit, method }: MadeUnits): string => `${unit} ${method}`;
+  const order = ({ unit, method }: MadeUnits): string => JSON.stringify([unit, method]);
   return [...found.values()].sort((a, b) => (order(a) < order(b) ? -1 : 1));
 }
 

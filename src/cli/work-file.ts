@@ -3,8 +3,9 @@ import { workChangedMeanwhile, workMeasureWrong, workPlannedFixed } from "../dia
 import type { PlannedWork } from "../index.ts";
 import type { Spec } from "../spec/index.ts";
 import type { Words } from "../words/index.ts";
-import { readWidth } from "./asking.ts";
+import { readBolt, readWidth } from "./asking.ts";
 import type { Io } from "./io.ts";
+import type { Planned } from "./planning.ts";
 import { report } from "./report.ts";
 import { changeSafely } from "./safe-file.ts";
 import { openStash } from "./stash-file.ts";
@@ -17,18 +18,48 @@ export interface AskedOfPlan {
   style: PlannedWork["style"];
   prefer: PlannedWork["prefer"];
   thorough: boolean;
+  budget: number | null;
   fatQuarters: boolean;
   usable: string | null;
+  bolt: string | null;
+  ruler: PlannedWork["ruler"];
   stash: string | null;
 }
 
-/** How the plan was made that the cutting begins with. */
-export async function plannedAs(asked: AskedOfPlan, spec: Spec, io: Io): Promise<Outcome<PlannedWork>> {
+/** How a plan was made, to be kept with it; null where nothing was asked for besides the file. */
+export async function askedWith(made: Planned, asked: AskedOfPlan): Promise<PlannedWork | null> {
+  const { clothToHand, USUALLY_PLANNED } = await import("../index.ts");
+  const { spec, options, sources } = made;
+  const { kits, style, prefer, thorough, budget, ruler } = asked;
+  const names = spec.fabrics.map(({ name }) => name);
+  const toHand = sources.stash === null ? [] : clothToHand(sources.stash, names, spec.ruler).toHand;
+  const planned: PlannedWork = {
+    ...{ kits: kits ?? 1, style, prefer, thorough, fatQuarters: sources.fatQuarters },
+    ...{ width: options.usable, bolt: options.bolt ?? null, ruler, budget },
+    cloth: toHand.flatMap(({ fabric, pieces }) =>
+      pieces.map(({ name, across, along, available }) => ({ fabric, name, across, along, count: available })),
+    ),
+  };
+  return JSON.stringify(planned) === JSON.stringify(USUALLY_PLANNED) ? null : planned;
+}
+
+/**
+ * How the plan was made that the cutting begins with.
+ * @param before as the plan itself tells it; what is typed now takes its place
+ */
+export async function plannedAs(
+  asked: AskedOfPlan,
+  before: PlannedWork,
+  spec: Spec,
+  io: Io,
+): Promise<Outcome<PlannedWork>> {
   const { clothToHand } = await import("../index.ts");
-  const { kits, style, prefer, thorough, fatQuarters, usable, stash } = asked;
+  const { usable, bolt, stash } = asked;
   const width = usable === null ? null : await readWidth(usable, spec.defaultUnit, io.words);
-  if (width !== null && "problem" in width)
-    return { value: null, diagnostics: [workMeasureWrong(NOWHERE, width.problem)] };
+  const ends = bolt === null ? null : await readBolt(bolt, spec.defaultUnit, io.words);
+  for (const read of [width, ends])
+    if (read !== null && "problem" in read)
+      return { value: null, diagnostics: [workMeasureWrong(NOWHERE, read.problem)] };
   const cloth: PlannedWork["cloth"] = [];
   if (stash !== null) {
     const opened = await openStash(stash, spec.defaultUnit, io);
@@ -39,16 +70,23 @@ export async function plannedAs(asked: AskedOfPlan, spec: Spec, io: Io): Promise
       for (const { name, across, along, available } of pieces)
         cloth.push({ fabric, name, across, along, count: available });
   }
-  const planned = {
-    kits: kits ?? 1,
-    style,
-    prefer,
-    thorough,
-    fatQuarters,
-    width: width?.value ?? null,
-    cloth,
+  const planned: PlannedWork = {
+    kits: asked.kits ?? before.kits,
+    style: asked.style ?? before.style,
+    prefer: asked.prefer ?? before.prefer,
+    thorough: asked.thorough || before.thorough,
+    fatQuarters: asked.fatQuarters || before.fatQuarters,
+    width: valueOf(width) ?? before.width,
+    bolt: valueOf(ends) ?? before.bolt,
+    ruler: asked.ruler ?? before.ruler,
+    budget: asked.budget ?? before.budget,
+    cloth: stash === null ? before.cloth : cloth,
   };
   return { value: planned, diagnostics: [] };
+}
+
+function valueOf(read: { value: number } | { problem: string } | null): number | null {
+  return read !== null && "value" in read ? read.value : null;
 }
 
 /** Options that are asked for and are not those that the cutting began with. */
@@ -64,13 +102,17 @@ export async function recordedAs(
   if (read.value === null) return read.diagnostics;
   const { planned } = read.value;
   const width = asked.usable === null ? null : await readWidth(asked.usable, spec.defaultUnit, words);
+  const ends = asked.bolt === null ? null : await readBolt(asked.bolt, spec.defaultUnit, words);
   const changed: [string, boolean][] = [
     ["--kits", asked.kits !== null && asked.kits !== planned.kits],
     ["--style", asked.style !== null && asked.style !== planned.style],
     ["--prefer", asked.prefer !== null && asked.prefer !== planned.prefer],
     ["--thorough", asked.thorough && !planned.thorough],
     ["--fat-quarters", asked.fatQuarters && !planned.fatQuarters],
-    ["--width", width !== null && (!("value" in width) || width.value !== planned.width)],
+    ["--width", width !== null && valueOf(width) !== planned.width],
+    ["--bolt", ends !== null && valueOf(ends) !== planned.bolt],
+    ["--ruler", asked.ruler !== null && asked.ruler !== planned.ruler],
+    ["--budget", asked.budget !== null && asked.budget !== planned.budget],
     ["--stash", asked.stash !== null && planned.cloth.length === 0],
   ];
   return changed.flatMap(([option, differs]) => (differs ? [workPlannedFixed(option)] : []));

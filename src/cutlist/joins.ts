@@ -1,3 +1,4 @@
+import { together } from "../diagnostics/purposes.ts";
 import { formatLength } from "../length/format.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { CutPiece, JoinedRun } from "./types.ts";
@@ -84,7 +85,7 @@ export function fromWholeStrips(piece: CutPiece): CutPiece | null {
   return {
     ...piece,
     count: strips,
-    uses: [{ text: usesOf(piece), count: strips }],
+    uses: [{ purpose: together(piece.uses.map(({ purpose }) => purpose)), count: strips }],
     note: runNote(joined, strips, 0),
     ...lostInRun(joined, along, strips * across * along),
   };
@@ -112,10 +113,6 @@ export function runsTogether(a: JoinedRun, b: JoinedRun): JoinedRun {
     note: known ? a.note || b.note : `${a.note}; ${b.note}`,
     ...(a.finished === undefined || b.finished === undefined ? {} : { finished: a.finished + b.finished }),
   };
-}
-
-function usesOf(piece: CutPiece): string {
-  return [...new Set(piece.uses.map((use) => use.text))].join("; ");
 }
 
 /** What is cut from a run: `2 lengths of 44 1/2 in and 2 of 45 1/2 in`. */

@@ -88,7 +88,7 @@ export function bagKey(piece: CutPiece): string {
 }
 
 function useKey({ uses }: CutPiece): string {
-  return JSON.stringify(uses.map(({ text }) => text));
+  return JSON.stringify(uses.map(({ purpose }) => purpose));
 }
 
 function largestFirst(a: CutPiece, b: CutPiece): number {

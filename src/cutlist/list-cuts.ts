@@ -40,7 +40,11 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
   const pieces = fabric.pieces.map((written, i) => {
     const piece = asCutPiece(written, usable, fabric.print, ruler);
     const where = {
-      piece: written.label === "" ? `Piece ${i + 1}` : written.label,
+      piece:
+        written.label === ""
+          ? { for: "number" as const, number: i + 1 }
+          : { for: "label" as const, label: written.label },
+      ruler,
       fabric: fabric.name,
       path: `fabrics[${index}].pieces[${i}]`,
       at: written.at,
@@ -105,7 +109,11 @@ function asCutPiece(written: PieceSpec, usable: Ticks, print: Print, ruler: Rule
     cut: written.cut,
     join: written.join,
     uses: [
-      { text: written.label === "" ? formatSize(across, along, ruler) : written.label, count: written.count },
+      {
+        purpose:
+          written.label === "" ? { for: "size", across, along } : { for: "label", label: written.label },
+        count: written.count,
+      },
     ],
     subcut: "none",
     diagonal: "any",

@@ -107,7 +107,7 @@ function listOf(a: string, b: string, separator: string): string {
 function mergeUses(uses: readonly PieceUse[]): PieceUse[] {
   const merged = new Map<string, PieceUse>();
   for (const use of uses) {
-    const key = JSON.stringify([use.text, use.own === true]);
+    const key = JSON.stringify([use.purpose, use.own === true]);
     merged.set(key, { ...use, count: (merged.get(key)?.count ?? 0) + use.count });
   }
   return [...merged.values()];

@@ -36,14 +36,14 @@ export function bindingPiece(
   const length = bindingLength(work.top, binding);
   const usable = usableWidth(fabric);
   const said = `${formatLength(length, spec.ruler)} of ${binding.fold}-fold binding`;
-  if (binding.cut === "bias") return biasPiece(binding, length, usable, said, spec);
+  if (binding.cut === "bias") return biasPiece(binding, length, usable, spec);
   return fromWholeStrips({
     ...PLAIN_PIECE,
     across: usable,
     along: binding.width,
     fullWidth: true,
     count: 1,
-    uses: [{ text: `binding, ${said}`, count: 1 }],
+    uses: [{ purpose: { for: "binding", bias: false, length, fold: binding.fold }, count: 1 }],
     joined: {
       length,
       loss: lossPerJoin(binding.join, binding.width, spec.ruler),
@@ -61,13 +61,7 @@ export function bindingPiece(
  * n x (D - 2 seams) x root 2 of binding. Derived geometry. The least D on the marks that gives enough; several
  * equal squares when one would be wider than the fabric.
  */
-function biasPiece(
-  binding: BindingSpec,
-  length: Ticks,
-  usable: Ticks,
-  said: string,
-  spec: QuiltSpec,
-): CutPiece | null {
+function biasPiece(binding: BindingSpec, length: Ticks, usable: Ticks, spec: QuiltSpec): CutPiece | null {
   for (let squares = 1; squares <= 40; squares += 1) {
     const side = biasSquare(Math.ceil(length / squares), binding.width, spec);
     if (side > usable) continue;
@@ -76,7 +70,7 @@ function biasPiece(
       across: side,
       along: side,
       count: squares,
-      uses: [{ text: `bias binding, ${said}`, count: squares }],
+      uses: [{ purpose: { for: "binding", bias: true, length, fold: binding.fold }, count: squares }],
       roundedUp: true,
       note: `sew into continuous bias ${formatLength(binding.width, spec.ruler)} wide`,
     };
@@ -177,7 +171,7 @@ export function backingPiece(
       along: b,
       count: 1,
       turnable,
-      uses: [{ text: "backing", count: 1 }],
+      uses: [{ purpose: { for: "backing" }, count: 1 }],
       note,
     };
   }
@@ -191,7 +185,7 @@ export function backingPiece(
     count: best.count,
     // Trimmed alike on both sides, as the places of the seams are told.
     ...(over > 1 ? { rests: [{ cause: "panel-side", count: 2, across: Math.floor(over / 2) }] } : {}),
-    uses: [{ text: "backing panels", count: best.count }],
+    uses: [{ purpose: { for: "backing-panels" }, count: best.count }],
     note,
   };
 }
@@ -225,7 +219,7 @@ export function waddingPiece(
     ? null
     : {
         ...piece,
-        uses: [{ text: "wadding", count: piece.count }],
+        uses: [{ purpose: { for: "wadding" }, count: piece.count }],
         note: piece.note.replace("backing", "wadding"),
       };
 }

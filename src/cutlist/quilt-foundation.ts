@@ -14,14 +14,18 @@ export function foundationPieces(work: QuiltWork, fabric: FabricSpec): CutPiece[
   if (foundation === null || foundation.fabric !== fabric.name) return [];
   return foundation.parts.map(({ letter, count, cut }): CutPiece => {
     const [across, along] = [cut.across * foundation.grid, cut.down * foundation.grid];
-    const squares = `${cut.across} x ${cut.down} printed squares`;
     return {
       ...PLAIN_PIECE,
       across: Math.min(across, along),
       along: Math.max(across, along),
       count,
       turnable: fabric.print.kind === "none" && across !== along,
-      uses: [{ text: `foundation for ${foundationName(foundation, letter)}, ${squares}`, count }],
+      uses: [
+        {
+          purpose: { for: "foundation", per: foundation.per, letter, across: cut.across, down: cut.down },
+          count,
+        },
+      ],
       note: "cut on the printed lines",
       // The web lies under the patches: none of it is lost to seams or trimming.
       corners: 0,

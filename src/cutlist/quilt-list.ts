@@ -1,4 +1,5 @@
 import { pieceJoined, pieceTooWide } from "../diagnostics/planning.ts";
+import type { PieceTold } from "../diagnostics/purposes.ts";
 import {
   backingSideways,
   backingTooNarrow,
@@ -8,6 +9,7 @@ import {
 } from "../diagnostics/quilt-plan.ts";
 import type { Diagnostic, Outcome, Place } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/format.ts";
+import type { SpokenSize } from "../length/spoken.ts";
 import type { QuiltWork } from "../quilt/index.ts";
 import { saySizeBeside } from "../quilt/say.ts";
 import { onBolt } from "../quilt/turning.ts";
@@ -72,7 +74,7 @@ export function listQuiltCuts(
     made.push(...listed.made);
     for (const { fabric, piece, marks } of listed.pieces) {
       const cloth = fabrics.get(fabric);
-      const where = { text: demand.text, path: demand.path, at: demand.at };
+      const where = { piece: demand.told, path: demand.path, at: demand.at };
       const cut = cloth === undefined ? null : settled(piece, cloth, where, spec, diagnostics);
       if (cut !== null) found.push({ fabric, piece: cut, marks });
     }
@@ -86,11 +88,16 @@ export function listQuiltCuts(
   for (const strip of work.strips) {
     const fabric = fabrics.get(strip.fabric);
     if (fabric !== undefined)
-      add(fabric, settled(stripPiece(strip, fabric), fabric, strip, spec, diagnostics));
+      add(
+        fabric,
+        settled(stripPiece(strip, fabric), fabric, { ...strip, piece: strip.purpose }, spec, diagnostics),
+      );
   }
   for (const fabric of spec.fabrics) {
     for (const piece of foundationPieces(work, fabric)) {
-      const where = { text: piece.uses[0]?.text ?? "", path: "foundation", at: spec.foundation?.at ?? null };
+      const [use] = piece.uses;
+      if (use === undefined) continue;
+      const where = { piece: use.purpose, path: "foundation", at: spec.foundation?.at ?? null };
       add(fabric, settled(piece, fabric, where, spec, diagnostics));
     }
   }
@@ -161,12 +168,12 @@ export function recordUnits({ made, letters, halfTurned }: QuiltCuts, spec: Quil
 function settled(
   piece: CutPiece,
   fabric: FabricSpec,
-  where: { text: string; path: string; at: Place | null },
+  where: { piece: PieceTold; path: string; at: Place | null },
   spec: QuiltSpec,
   diagnostics: Diagnostic[],
 ): CutPiece | null {
   const usable = usableWidth(fabric);
-  const at = { piece: where.text, fabric: fabric.name, path: where.path, at: where.at };
+  const at = { piece: where.piece, ruler: spec.ruler, fabric: fabric.name, path: where.path, at: where.at };
   if (piece.cut === "strips" && needsJoin(piece, usable)) {
     const joined = joinFromStrips(piece, usable, spec.ruler);
     if (joined !== null) {
@@ -287,24 +294,22 @@ function withoutClashingTrims(pieces: readonly Marked[]): Marked[] {
 
 /** Parts of one size are told together. */
 function noteUnitRounding(demand: UnitDemand, spec: QuiltSpec, diagnostics: Diagnostic[]): void {
-  const told = new Map<string, string[]>();
-  const short = new Set<string>();
+  const told = new Map<string, { parts: string[]; sizes: [SpokenSize, SpokenSize]; short: boolean }>();
   for (const piece of demand.recipes[0]?.pieces ?? []) {
     if (piece.otherRounding === null) continue;
     const { across, along } = piece.otherRounding;
-    const key = saySizeBeside([piece.across, piece.along], [across, along], spec.ruler).join("|");
-    if (piece.tradeShort) short.add(key);
-    const parts = told.get(key) ?? [];
-    if (!parts.includes(piece.role)) parts.push(piece.role);
-    told.set(key, parts);
+    const sizes = saySizeBeside([piece.across, piece.along], [across, along], spec.ruler);
+    const key = JSON.stringify(sizes);
+    const own = told.get(key) ?? { parts: [], sizes, short: false };
+    if (!own.parts.includes(piece.role)) own.parts.push(piece.role);
+    own.short ||= piece.tradeShort;
+    told.set(key, own);
   }
-  for (const [key, parts] of told) {
-    const [taken = "", other = ""] = key.split("|");
+  for (const { parts, sizes, short } of told.values()) {
+    const [taken, other] = sizes;
     const where = { path: demand.path, at: demand.at };
-    const what = `${demand.text}, ${parts.join(" and ")}`;
-    diagnostics.push(
-      roundingDiffers(where, what, taken, other, short.has(key) ? "too-small" : spec.rounding),
-    );
+    const what = { unit: demand.told, parts };
+    diagnostics.push(roundingDiffers(where, what, taken, other, short ? "too-small" : spec.rounding));
   }
 }
 
@@ -315,7 +320,7 @@ function noteTriangleRounding(demand: TriangleDemand, spec: QuiltSpec, diagnosti
   diagnostics.push(
     roundingDiffers(
       { path: demand.path, at: demand.at },
-      demand.text,
+      { triangles: demand.part },
       taken,
       otherwise,
       demand.tradeShort ? "too-small" : spec.rounding,

@@ -1,6 +1,6 @@
+import type { Purpose } from "../diagnostics/purposes.ts";
 import { directionByOtherMethod, directionSpares } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
-import { formatSize } from "../length/format.ts";
 import type { Ticks } from "../length/types.ts";
 import { quartersToBolt, turnLaid } from "../quilt/turning.ts";
 import type { PatchShape, Recipe } from "../quilt/units/types.ts";
@@ -52,7 +52,7 @@ export function listUnit(
     return gather(cover.pieces, demand, fabrics).flatMap(({ piece, parts }): OfFabric[] => {
       const fabric = fabrics.get(demand.fabrics[piece.role] ?? "");
       if (fabric === undefined) return [];
-      const cut = asCutPiece(piece, parts, recipe, demand, fabric, need, spec);
+      const cut = asCutPiece(piece, parts, recipe, demand, fabric, need);
       return [{ fabric: fabric.name, piece: cut, marks: piece.marks }];
     });
   });
@@ -144,13 +144,13 @@ function chooseRecipe(
     }
     return null;
   }
-  const names = [...new Set(directional.map((role) => demand.fabrics[role] ?? ""))].join(" and ");
-  const unit = { kind: wanted.kind, text: demand.text };
+  const names = [...new Set(directional.map((role) => demand.fabrics[role] ?? ""))];
+  const unit = demand.told;
   const all = demand.recipes.flatMap((recipe) => free(recipe, cloths));
   const first = all.find((each) => each.recipe === wanted);
   if (first !== undefined && (demand.chosen || first.cover.spare <= 0)) {
     if (first.cover.spare > 0) {
-      diagnostics.push(directionSpares(where, demand.text, wanted.method, first.cover.spare));
+      diagnostics.push(directionSpares(where, demand.told, wanted.method, first.cover.spare));
     }
     return [first];
   }
@@ -158,9 +158,9 @@ function chooseRecipe(
   const best = [...all].sort((a, b) => a.cover.cloth - b.cover.cloth)[0];
   if (best !== undefined && (mixed === null || best.cover.cloth < sumCloth(mixed))) {
     if (best.recipe !== wanted) {
-      diagnostics.push(directionByOtherMethod(where, unit, names, wanted.method, best.recipe.method));
+      diagnostics.push(directionByOtherMethod(where, unit, names, wanted.method, [best.recipe.method]));
     } else if (best.cover.spare > 0) {
-      diagnostics.push(directionSpares(where, demand.text, wanted.method, best.cover.spare));
+      diagnostics.push(directionSpares(where, demand.told, wanted.method, best.cover.spare));
     }
     return [best];
   }
@@ -168,10 +168,10 @@ function chooseRecipe(
     const others = [...new Set(mixed.map(({ recipe }) => recipe.method))].filter(
       (name) => name !== wanted.method,
     );
-    diagnostics.push(directionByOtherMethod(where, unit, names, wanted.method, others.join(" and ")));
+    diagnostics.push(directionByOtherMethod(where, unit, names, wanted.method, others));
     return mixed;
   }
-  diagnostics.push(directionByOtherMethod(where, unit, names, wanted.method, null));
+  diagnostics.push(directionByOtherMethod(where, unit, names, wanted.method, []));
   return free(wanted, clothsOf(demand, fabrics, cloths.straightenSets, false), merged);
 }
 
@@ -235,7 +235,6 @@ function asCutPiece(
   demand: UnitDemand,
   fabric: FabricSpec,
   need: Need,
-  spec: QuiltSpec,
 ): CutPiece {
   const directional = fabric.print.kind !== "none";
   // Strips are told as they are cut already.
@@ -259,7 +258,7 @@ function asCutPiece(
     turnable: free && !long,
     cut: long ? "either" : "strips",
     join: "no",
-    uses: [{ text: useText(parts, recipe, demand, spec), count: piece.count }],
+    uses: [{ purpose: purposeOf(parts, recipe, demand), count: piece.count }],
     subcut: piece.subcut,
     // A plain square is halved either way; a rectangle halved the other way gives mirror images.
     diagonal: directional || size.across !== size.along ? told.diagonal : "any",
@@ -276,20 +275,11 @@ function asCutPiece(
 }
 
 /** What the piece is for: where, which unit, how made, which part. */
-function useText(parts: readonly string[], recipe: Recipe, demand: UnitDemand, spec: QuiltSpec): string {
-  const where = demand.uses.map((use) => use.text).join(", ");
+function purposeOf(parts: readonly string[], recipe: Recipe, demand: UnitDemand): Purpose {
+  const places = demand.uses.map(({ place }) => place);
   const single = recipe.pieces.length === 1 && recipe.unitsPerSet === 1 && recipe.stripSets.length === 0;
-  if (single) return where;
-  const trim = recipe.trimTo.needed
-    ? `, trim to ${formatSize(recipe.trimTo.across, recipe.trimTo.along, spec.ruler)}`
-    : "";
-  return `${where}: ${recipe.kind}, ${recipe.method}, ${partsText(parts)}${trim}`;
-}
-
-/** `rails 1, 3, 5` rather than `rail 1, rail 3, rail 5`. */
-function partsText(parts: readonly string[]): string {
-  const numbers = parts.map((part) => /^rail (\d+)$/.exec(part)?.[1]);
-  if (parts.length > 1 && numbers.every((number) => number !== undefined))
-    return `rails ${numbers.join(", ")}`;
-  return parts.join(", ");
+  if (single) return { for: "unit", places, made: null };
+  const { needed, ...raw } = recipe.trimTo;
+  const { kind, method } = recipe;
+  return { for: "unit", places, made: { kind, method, parts, trimTo: needed ? raw : null } };
 }

@@ -204,7 +204,7 @@ function seamRecords(
 ): SeamRecord[] {
   const times = recipe.loose ? units / recipe.unitsPerSet : sets;
   const between = strips.flatMap(({ name, strips: own, fullSets, fullLength, lastLength }): SeamRecord[] => {
-    const shared = { what: `strip to strip, set ${name}`, bias: false };
+    const shared = { what: "strip-to-strip" as const, parts: [name], bias: false };
     const each = own.length - 1;
     return [
       { ...shared, length: fullLength, count: each * fullSets },
@@ -213,7 +213,13 @@ function seamRecords(
   });
   const others = recipe.seams
     .filter(({ strips: ofStrips }) => ofStrips !== true)
-    .map(({ what, length, count, bias }) => ({ what, length, count: Math.ceil(count * times), bias }));
+    .map(({ what, parts, length, count, bias }) => ({
+      what,
+      ...(parts === undefined ? {} : { parts }),
+      length,
+      count: Math.ceil(count * times),
+      bias,
+    }));
   return [...between, ...others];
 }
 
@@ -280,7 +286,7 @@ export function recordUnit(listed: Listed, index: number, of: RecordOf): UnitRec
     name,
     kind: recipe.kind,
     method: recipe.method,
-    text: demand.text,
+    told: demand.told,
     path: demand.path,
     demand: listed.order,
     wants: listed.wantIndex,

@@ -1,3 +1,4 @@
+import type { Purpose } from "../diagnostics/purposes.ts";
 import type { Ticks } from "../length/types.ts";
 import type { NestRun } from "../quilt/units/nest.ts";
 import type { PatchShape } from "../quilt/units/types.ts";
@@ -5,8 +6,7 @@ import type { FabricSpec, ShapeSpec } from "../spec/types.ts";
 
 /** What a cut piece is for: printed on bag labels and in the cut list. */
 export interface PieceUse {
-  /** For example `block Harbour, half-square triangles` or the maker's own label. */
-  text: string;
+  purpose: Purpose;
   count: number;
   /** Written in a quilt's file by the maker: no step of the quilt sews it. */
   own?: true;

@@ -1,4 +1,6 @@
+import type { UnitTold } from "../diagnostics/quilt.ts";
 import type { Ticks } from "../length/types.ts";
+import type { SeamName } from "../quilt/terms/seam-names.ts";
 import type { Corner, Eighth, RecipeStep } from "../quilt/units/types.ts";
 import type { Wanted } from "../quilt/work-types.ts";
 
@@ -130,7 +132,9 @@ export type StepRecord = RecipeStep & {
 
 /** A kind of seam and how often it is sewn for all these units. */
 export interface SeamRecord {
-  what: string;
+  what: SeamName;
+  /** The parts joined, the spot of a log, or the strip set. */
+  parts?: readonly string[];
   length: Ticks;
   count: number;
   bias: boolean;
@@ -142,8 +146,8 @@ export interface UnitRecord {
   name: string;
   kind: string;
   method: string;
-  /** In trade words: `flying geese finishing 4 x 2 in`. */
-  text: string;
+  /** Kind and finished size. */
+  told: UnitTold;
   path: string;
   /** Index of the demand in the quilt's work, and of each heap's want among its wants. */
   demand: number;

@@ -1,4 +1,5 @@
 import type { LengthFault } from "../length/problem.ts";
+import type { SpokenLength } from "../length/spoken.ts";
 import { NOWHERE, tell } from "./tell.ts";
 import type { Diagnostic, Nothing } from "./types.ts";
 
@@ -22,9 +23,32 @@ export type QuiltSizeFault =
   | { is: "below-nothing"; of: "drop" | "tuck" }
   | { is: "no-side"; found: string };
 
+/** Sizes of the whole quilt. */
+export type WholeQuilt =
+  | "printed-squares"
+  | "seam"
+  | "oversize"
+  | "straighten-sets"
+  | "sashing"
+  | "binding-width"
+  | "binding-extra"
+  | "backing-overhang"
+  | "wadding-overhang"
+  | "quilting-spacing"
+  | "foundation-ease";
+
+/** What a size is of that is restated for another ruler. */
+export type Restatable =
+  | { of: WholeQuilt }
+  | { of: "block"; block: string; axis: "across" | "down" }
+  | { of: "column" | "line"; block: string }
+  | { of: "corner" | "centre" | "strip"; unit: string }
+  | { of: "patch"; role: string }
+  | { of: "border" | "border-ends" | "over-long"; border: string };
+
 /** What is told of each, to be put in words. */
 export interface ChoicesFacts {
-  sizeRestated: { what: string; before: string; after: string };
+  sizeRestated: { what: Restatable; before: SpokenLength; after: SpokenLength };
   sizeNotMet: {
     asked: string;
     target: string;
@@ -90,7 +114,12 @@ export function sizeOutOfReach(asked: string, target: string, nearest: InBlocksS
 }
 
 /** A finished size that moved to a mark of the other ruler. */
-export function sizeRestated(what: string, before: string, after: string, path: string): Diagnostic {
+export function sizeRestated(
+  what: Restatable,
+  before: SpokenLength,
+  after: SpokenLength,
+  path: string,
+): Diagnostic {
   return tell("SIZE-RESTATED", "info", { path, at: null }, "sizeRestated", { what, before, after });
 }
 

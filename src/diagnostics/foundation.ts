@@ -1,5 +1,7 @@
 import type { Rational } from "../length/rational.ts";
+import type { SpokenLength, SpokenSize } from "../length/spoken.ts";
 import type { Ticks } from "../length/types.ts";
+import type { FoundationArea, FoundationBlockFault } from "./design-faults.ts";
 import { tell } from "./tell.ts";
 import type { Diagnostic, InFile } from "./types.ts";
 
@@ -25,23 +27,38 @@ export type FoundationClash =
   /** Folded, with squares beyond. */
   | { is: "folded-allowance" };
 
+/** What lies off the printed lines. Counts of squares are as they are written: `3`, `2 1/4`. */
+export type OffGrid =
+  /** `seam`: how far in a seam lies that misses the lines, where the unit's sides lie on them. */
+  | { of: "unit"; kind: string; finished: SpokenSize; across: string; down: string; seam: string | null }
+  /** Columns and rows count from 1. */
+  | {
+      of: "column" | "row";
+      area: FoundationArea;
+      number: number;
+      finished: SpokenLength;
+      squares: string;
+    };
+
+/** Sizes that would fit: of the unit, of the whole block with its proportions kept, of a column or row. */
+export interface NearestSizes {
+  sizes: readonly SpokenSize[];
+  lengths: readonly SpokenLength[];
+  blocks: readonly SpokenSize[];
+}
+
 /** What is told of each, to be put in words. */
 export interface FoundationFacts {
   /** So many squares of that side. */
   foundationAllowance: { squares: number; side: string; seam: string; needed: number };
-  foundationBlock: { message: string; hint: string };
+  foundationBlock: { fault: FoundationBlockFault };
   foundationChoice: FoundationClash;
   foundationGrid: { found: string };
-  foundationMarks: { block: string; size: string; mark: string };
+  foundationMarks: { block: string; size: SpokenSize; mark: string };
   foundationMethod: { unit: string; method: string };
-  foundationOffGrid: {
-    what: string;
-    squares: string;
-    nearest: { sizes: readonly string[]; blocks: readonly string[] };
-    halves: boolean;
-  };
+  foundationOffGrid: { off: OffGrid; nearest: NearestSizes; halves: boolean };
   foundationSeam: { seam: string; squares: string; fits: readonly string[] };
-  foundationUnit: { unit: string; reason: string; hint: string };
+  foundationUnit: { unit: string; why: "off-corners" | "no-order" };
   foundationUnknown: { what: string; word: string; known: readonly string[] };
 }
 
@@ -57,8 +74,8 @@ export function foundationAllowance(
 }
 
 /** A block, or a row of blocks, that does not go onto one piece of foundation as asked. */
-export function foundationBlock(where: InFile, message: string, hint: string): Diagnostic {
-  return tell("FOUNDATION-BLOCK", "error", where, "foundationBlock", { message, hint });
+export function foundationBlock(where: InFile, fault: FoundationBlockFault): Diagnostic {
+  return tell("FOUNDATION-BLOCK", "error", where, "foundationBlock", { fault });
 }
 
 /** A unit beside what is pieced on the foundation, whose size with its seams lies between two marks of the ruler. */
@@ -87,12 +104,11 @@ export function foundationMethod(where: InFile, unit: string, method: string): D
  */
 export function foundationOffGrid(
   where: InFile,
-  what: string,
-  squares: string,
-  nearest: { sizes: readonly string[]; blocks: readonly string[] },
+  off: OffGrid,
+  nearest: NearestSizes,
   halves: boolean,
 ): Diagnostic {
-  return tell("FOUNDATION-OFF-GRID", "error", where, "foundationOffGrid", { what, squares, nearest, halves });
+  return tell("FOUNDATION-OFF-GRID", "error", where, "foundationOffGrid", { off, nearest, halves });
 }
 
 /** A seam allowance of so many squares and a rest: folded, the seam would miss the line. */
@@ -106,8 +122,8 @@ export function foundationSeam(
 }
 
 /** A unit whose patches cannot be added one by one with straight seams. */
-export function foundationUnit(where: InFile, unit: string, reason: string, hint: string): Diagnostic {
-  return tell("FOUNDATION-UNIT", "error", where, "foundationUnit", { unit, reason, hint });
+export function foundationUnit(where: InFile, unit: string, why: "off-corners" | "no-order"): Diagnostic {
+  return tell("FOUNDATION-UNIT", "error", where, "foundationUnit", { unit, why });
 }
 
 /** No such fabric, or a block that is not in the file. */

@@ -22,8 +22,11 @@ function wordsOf(diagnostic: Diagnostic): { from: string; known: readonly string
     }
     case "codeUnknown":
       return { from: diagnostic.facts.code, known: diagnostic.facts.known };
-    case "roleUnknown":
-      return { from: diagnostic.facts.role, known: diagnostic.facts.known };
+    case "roleUnknown": {
+      // A part told by its number has no word that could be mended.
+      const { role, known } = diagnostic.facts;
+      return typeof role === "string" ? { from: role, known } : null;
+    }
     case "blockUnknown":
     case "colourwayUnknown":
     case "foundationUnknown":

@@ -1,3 +1,5 @@
+import type { Ruler } from "../length/types.ts";
+import type { PieceTold } from "./purposes.ts";
 import { NOWHERE, tell } from "./tell.ts";
 
 import type { Diagnostic, Place } from "./types.ts";
@@ -9,14 +11,14 @@ export const NO_PLAN_CODES: readonly string[] = ["PIECE-TOO-WIDE", "STOCK-SHORT"
 export const NONE_FOUND_CODE = "NONE-FOUND";
 
 interface PieceAt {
-  /** The maker's name of the piece, or its size. */
-  piece: string;
+  piece: PieceTold;
+  ruler: Ruler;
   fabric: string;
   path: string;
   at: Place | null;
 }
 
-const of = ({ piece, fabric }: PieceAt) => ({ piece, fabric });
+const of = ({ piece, ruler, fabric }: PieceAt) => ({ piece, ruler, fabric });
 
 /** How many more pieces of one kind of cloth would hold everything. */
 export interface Wanting {
@@ -37,12 +39,18 @@ export interface LengthsCut {
 /** What is told of each, to be put in words. */
 export interface PlanningFacts {
   pieceTooWide: {
-    piece: string;
+    piece: PieceTold;
+    ruler: Ruler;
     fabric: string;
     found: { size: string; usable: string; over: string; turnHelps: boolean; lengthwiseHelps: boolean };
   };
-  pieceLongerThanBolt: { piece: string; fabric: string; found: { size: string; bolt: string } };
-  pieceJoined: { piece: string; fabric: string; lengths: readonly LengthsCut[] };
+  pieceLongerThanBolt: {
+    piece: PieceTold;
+    ruler: Ruler;
+    fabric: string;
+    found: { size: string; bolt: string };
+  };
+  pieceJoined: { piece: PieceTold; ruler: Ruler; fabric: string; lengths: readonly LengthsCut[] };
   joinCompared: {
     fabric: string;
     chosen: "joined" | "whole" | "mixed";

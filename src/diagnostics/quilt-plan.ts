@@ -1,6 +1,10 @@
+import type { SpokenSize } from "../length/spoken.ts";
+import type { UnitTold } from "./quilt.ts";
 import { tell } from "./tell.ts";
-
 import type { Diagnostic, InFile } from "./types.ts";
+
+/** What is cut from squares that the trade would cut otherwise. */
+export type Rounded = { unit: UnitTold; parts: readonly string[] } | { triangles: "side" | "corner" };
 
 /** What is told of each, to be put in words. */
 export interface QuiltPlanFacts {
@@ -8,7 +12,12 @@ export interface QuiltPlanFacts {
   backingSideways: { fabric: string; seams: "vertical" | "horizontal"; along: boolean };
   backingTooNarrow: { what: string; fabric: string; found: { usable: string; seams: string; size: string } };
   mitreDirectional: { border: string; fabric: string; round: boolean };
-  roundingDiffers: { what: string; taken: string; other: string; by: "exact" | "trade" | "too-small" };
+  roundingDiffers: {
+    what: Rounded;
+    taken: SpokenSize;
+    other: SpokenSize;
+    by: "exact" | "trade" | "too-small";
+  };
   waddingSize: { size: string };
   waddingOverPackages: { size: string; largest: string };
 }
@@ -50,9 +59,9 @@ export function mitreDirectional(where: InFile, border: string, fabric: string, 
 /** Trade constants and exact geometry give different sizes: which was taken, and what the other would be. */
 export function roundingDiffers(
   where: InFile,
-  what: string,
-  taken: string,
-  other: string,
+  what: Rounded,
+  taken: SpokenSize,
+  other: SpokenSize,
   /** By which rounding it was taken; `too-small`: the constants were asked for, and the exact size is cut. */
   by: "exact" | "trade" | "too-small",
 ): Diagnostic {

@@ -58,12 +58,14 @@ export function borderRounds(top: QuiltTop, work: QuiltWork, spec: QuiltSpec): B
 
 /** As the cut list has it, over-long allowance included. */
 function stripOf(work: QuiltWork, border: BorderSpec, sides: Sides): StripDemand | undefined {
-  const what = sides === LEFT_RIGHT ? "sides" : "top and bottom";
-  return work.strips.find(({ path, text }) => path === border.path && text.endsWith(`, ${what}`));
+  const pair = sides === LEFT_RIGHT ? "sides" : "ends";
+  return work.strips.find(
+    ({ path, purpose }) => path === border.path && purpose.for === "border" && purpose.pair === pair,
+  );
 }
 
 function clothOf(strip: StripDemand | undefined): Pick<BorderStrips, "fabric" | "use"> {
-  return { fabric: strip?.fabric ?? "", use: strip?.text ?? "" };
+  return { fabric: strip?.fabric ?? "", use: strip?.purpose ?? null };
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { UnitRecord } from "../cutlist/unit-record.ts";
+import type { Purpose } from "../diagnostics/purposes.ts";
 import type { Ticks } from "../length/types.ts";
 import type { PatchPlace } from "../quilt/types.ts";
 import type { Finishing, QuiltingThread, ThreadEstimate } from "./finishing-types.ts";
@@ -207,9 +208,9 @@ export interface DiagonalRow {
 /** One or two strips of a border that are sewn on together. */
 export interface BorderStrips {
   sides: readonly ("left" | "right" | "top" | "bottom")[];
-  /** Fabric, and what its pieces are for in the cut list; both empty in a pieced border. */
+  /** Fabric, and what its pieces are for in the cut list; empty and null in a pieced border. */
   fabric: string;
-  use: string;
+  use: Purpose | null;
   /** Raw length it has once it is sewn: what is measured through the middle. */
   sewn: Ticks;
   /** As cut, over-long allowance included. */

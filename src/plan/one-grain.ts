@@ -68,8 +68,9 @@ export async function fromOneGrain(
     const open = found.flatMap(({ chosen, eased }, fabric) => {
       const [split] = splitPairs(chosen.cutList, eased).map((i) => chosen.cutList.pieces[i]);
       // Letters may differ between ways of joining; what a piece is for does not.
+      const use = JSON.stringify(split?.uses[0]?.purpose);
       const index =
-        lists[fabric]?.pieces.findIndex(({ uses }) => uses[0]?.text === split?.uses[0]?.text) ?? -1;
+        lists[fabric]?.pieces.findIndex(({ uses }) => JSON.stringify(uses[0]?.purpose) === use) ?? -1;
       return split === undefined || index < 0 ? [] : [{ fabric, index }];
     });
     if (open.length === 0) break;

@@ -1,5 +1,6 @@
 import { lostInRun, runNote } from "../cutlist/joins.ts";
 import type { CutList, CutPiece } from "../cutlist/types.ts";
+import { together } from "../diagnostics/purposes.ts";
 import type { PackingResult, Section, SegmentUse, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 
@@ -139,7 +140,7 @@ export function asSource(piece: CutPiece, item: number, sources: readonly Source
   const source = sources[index]!;
   const wholes = sources.reduce((sum, { whole, count }) => sum + (whole ? count : 0), 0);
   const ends = sources.reduce((sum, { whole, count }) => sum + (whole ? 0 : count), 0);
-  const text = piece.uses.map((use) => use.text).join("; ");
+  const purpose = together(piece.uses.map((use) => use.purpose));
   const { joined, along } = piece;
   const { corners: _c, seams: _s, ...plain } = piece;
   const area = sources.reduce((sum, { across, count }) => sum + across * along * count, 0);
@@ -150,7 +151,12 @@ export function asSource(piece: CutPiece, item: number, sources: readonly Source
     across: source.across,
     fullWidth: source.whole,
     count: source.count,
-    uses: [{ text: source.whole ? text : `${text} (a shorter strip)`, count: source.count }],
+    uses: [
+      {
+        purpose: source.whole ? purpose : { for: "shorter-strip", of: purpose },
+        count: source.count,
+      },
+    ],
     // The whole run is told once, with its first source.
     note: index === 0 ? runNote(joined!, wholes, ends) : "",
     joined: { ...joined!, run: item },

@@ -4,6 +4,7 @@ import type { Ruler, Ticks } from "../length/types.ts";
 import type { Making } from "../making/types.ts";
 import type { QuiltTop } from "../quilt/types.ts";
 import type { Assumption, Price, Print, SoldBy } from "../spec/types.ts";
+import type { Planned as PlannedAs } from "../spec/work-types.ts";
 import type { Template } from "./template-types.ts";
 
 /** Written in every plan file; raised when a reader of older plans would misread a newer one. */
@@ -376,6 +377,8 @@ export interface Plan {
   fabrics: FabricPlan[];
   /** How many quilts are cut together; absent for one. */
   kits?: number;
+  /** What was asked for besides the file; absent where nothing was. Cutting is gone on with by the same. */
+  asked?: PlannedAs;
   /** What the plan has been gone on with from; absent where the work has not begun. */
   said?: Said[];
   /** The quilt top for drawing; null when the plan came from a plain cut list. */

@@ -31,13 +31,7 @@ export function warnOfBias(top: QuiltTop, spec: QuiltSpec, diagnostics: Diagnost
     warned.add(key);
     const at = spec.blocks.find((each) => each.name === design.name);
     const where = { path: at?.path ?? "blocks", at: at?.at ?? null };
-    diagnostics.push(
-      biasOutside(
-        where,
-        `${made.kind} made ${made.method}`,
-        "Stay-stitch the edges, add a border, or choose another method.",
-      ),
-    );
+    diagnostics.push(biasOutside(where, made.kind, made.method));
   }
 }
 

@@ -1,3 +1,4 @@
+import type { CellPlace } from "../diagnostics/design-faults.ts";
 import {
   blockSizeMissing,
   cellEmpty,
@@ -28,7 +29,7 @@ import type { BlockSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quil
 import { warnOfCrookedSeams } from "./crooked-seams.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidBlock, LaidUnit } from "./laid-types.ts";
-import { sayCount, sayLength, sayUnlike } from "./say.ts";
+import { sayLength, sayUnlike } from "./say.ts";
 import { checkUnit } from "./unit-of-cell.ts";
 import { asDesigned, asSewn, stops } from "./units-as-sewn.ts";
 
@@ -47,11 +48,7 @@ export function layOutBlock(block: BlockSpec, spec: QuiltSpec, diagnostics: Diag
   for (const row of block.grid) {
     if (row.cells.length !== columns) {
       diagnostics.push(
-        rowsUneven(
-          row,
-          `This line of block ${block.name} has ${sayCount(row.cells.length, "cell")}`,
-          `its first has ${columns}`,
-        ),
+        rowsUneven(row, { why: "cells", block: block.name, cells: row.cells.length, first: columns }),
       );
     }
   }
@@ -118,34 +115,24 @@ function sizesOf(
     }
     if (count === 0) return null;
     const cell = div(size, fromInteger(count));
-    noteOffMarks(block, cell, count, name, spec, where, diagnostics);
+    noteOffMarks(block, cell, count, axis, spec, where, diagnostics);
     return Array<Rational>(count).fill(cell);
   }
   const sizes = written.map(rationalOfFraction);
   if (sizes.length !== count) {
     diagnostics.push(
-      sizesDoNotAddUp(
-        where,
-        `Block ${block.name} gives ${sizes.length} sizes for ${count} ${name}.`,
-        "Write one finished size for each.",
-      ),
+      sizesDoNotAddUp(where, { why: "sizes-count", block: block.name, axis, sizes: sizes.length, count }),
     );
     return null;
   }
   const sum = total(sizes);
   if (size !== null && !equal(sum, size)) {
     const [together, wanted] = sayUnlike(sum, size, spec.ruler);
-    diagnostics.push(
-      sizesDoNotAddUp(
-        where,
-        `The ${name} of block ${block.name} add up to ${together}, but its size is ${wanted}.`,
-        "Change one size, or leave `size` out.",
-      ),
-    );
+    diagnostics.push(sizesDoNotAddUp(where, { why: "sum", block: block.name, axis, together, size: wanted }));
     return null;
   }
   const off = sizes.find((each) => !cutOnMark(each, spec));
-  if (off !== undefined) noteOffMarks(block, off, 1, name, spec, where, diagnostics);
+  if (off !== undefined) noteOffMarks(block, off, 1, axis, spec, where, diagnostics);
   return sizes;
 }
 
@@ -175,7 +162,7 @@ function noteOffMarks(
   block: BlockSpec,
   cell: Rational,
   count: number,
-  name: string,
+  axis: "across" | "down",
   spec: QuiltSpec,
   where: { path: string; at: BlockSpec["at"] },
   diagnostics: Diagnostic[],
@@ -186,18 +173,18 @@ function noteOffMarks(
   const seams = fromInteger(2 * spec.seam);
   const whole = (n: Rational): Rational => mul(sub(mul(n, mark), seams), fromInteger(count));
   const [below, above] = [whole(marks), whole(add(marks, fromInteger(1)))];
-  const what =
-    count === 1
-      ? `Block ${block.name} has ${name} of ${sayLength(cell, spec.ruler)}`
-      : `Block ${block.name}: ${sayLength(mul(cell, fromInteger(count)), spec.ruler)} in ${count} ${name} makes ${sayLength(cell, spec.ruler)} each`;
   const smallest = compare(below, ZERO) > 0 ? below : above;
   diagnostics.push(
-    gridOffMarks(
-      where,
-      `${what}, which cannot be cut on ${sayLength(mark, spec.ruler)} marks.`,
-      sayLength(smallest, spec.ruler),
-      sayLength(above, spec.ruler),
-    ),
+    gridOffMarks(where, {
+      block: block.name,
+      axis,
+      count,
+      whole: sayLength(mul(cell, fromInteger(count)), spec.ruler),
+      cell: sayLength(cell, spec.ruler),
+      mark: sayLength(mark, spec.ruler),
+      below: sayLength(smallest, spec.ruler),
+      above: sayLength(above, spec.ruler),
+    }),
   );
 }
 
@@ -213,8 +200,8 @@ function markAt(block: BlockSpec, row: number, column: number): string {
   return block.grid[row]?.cells[column]?.code ?? "";
 }
 
-function cellName(row: number, column: number): string {
-  return `line ${row + 1}, cell ${column + 1}`;
+function cellAt(row: number, column: number): CellPlace {
+  return { line: row + 1, cell: column + 1 };
 }
 
 function placeUnits(
@@ -311,7 +298,7 @@ function claim(
   const { block, cover, diagnostics } = placing;
   const line = block.grid[row] ?? block;
   if (row + rows > cover.length || column + columns > (cover[row]?.length ?? 0)) {
-    diagnostics.push(spanOffGrid(line, code, cellName(row, column), `${columns} x ${rows}`));
+    diagnostics.push(spanOffGrid(line, code, cellAt(row, column), { columns, rows }));
     return false;
   }
   for (let r = row; r < row + rows; r += 1) {
@@ -320,7 +307,7 @@ function claim(
       const own = r === row && c === column;
       const other = cover[r]?.[c] || (own || COVERED.has(mark) ? "" : mark);
       if (other !== "") {
-        diagnostics.push(unitsOverlap(line, code, other, cellName(r, c)));
+        diagnostics.push(unitsOverlap(line, code, other, cellAt(r, c)));
         return false;
       }
     }
@@ -337,7 +324,7 @@ function reportGaps({ block, cover, diagnostics }: Placing): void {
   block.grid.forEach((line, row) => {
     line.cells.forEach((drawn, column) => {
       if (COVERED.has(drawn.code) && cover[row]?.[column] === "") {
-        diagnostics.push(cellEmpty(line, `Block ${block.name}, ${cellName(row, column)}`, drawn.code));
+        diagnostics.push(cellEmpty(line, block.name, cellAt(row, column), drawn.code));
       }
     });
   });

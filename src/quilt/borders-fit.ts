@@ -132,9 +132,5 @@ function sumOf(borders: readonly BorderSpec[], which: "side" | "end"): Rational 
 }
 
 function nothingToFit(border: BorderSpec) {
-  return borderDoesNotFit(
-    border,
-    `${border.name} has \`width: fit\`, but no pieced border outside it that it could be fitted to.`,
-    "`fit` stands on one plain border with a pieced one (`block: ...`) further out; else write its width, for example `width: 2`.",
-  );
+  return borderDoesNotFit(border, { why: "nothing-to-fit", border: border.name });
 }

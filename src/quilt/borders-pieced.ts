@@ -1,3 +1,4 @@
+import type { BorderPair } from "../diagnostics/design-faults.ts";
 import { blockUnknown, borderDoesNotFit } from "../diagnostics/quilt.ts";
 import {
   add,
@@ -11,6 +12,7 @@ import {
   sub,
   ZERO,
 } from "../length/rational.ts";
+import type { SpokenLength } from "../length/spoken.ts";
 import type { BorderSpec, DrawnCell } from "../spec/quilt-types.ts";
 import { straightMove } from "./block-moves.ts";
 import { type BorderWidths, copingFor } from "./borders-fit.ts";
@@ -26,7 +28,7 @@ import {
   sameExact,
 } from "./exact.ts";
 import type { LaidBlock } from "./laid-types.ts";
-import { sayCount, sayLength } from "./say.ts";
+import { sayLength } from "./say.ts";
 import type { Exact } from "./types.ts";
 
 /** A block of a pieced border, its size as it lies in a top border. */
@@ -44,7 +46,7 @@ function rowBlocks(
   border: BorderSpec,
   width: Rational,
 ): RowBlock[] | null {
-  const say = (value: Rational): string => sayLength(value, builder.spec.ruler);
+  const say = (value: Rational): SpokenLength => sayLength(value, builder.spec.ruler);
   const found: RowBlock[] = [];
   for (const drawn of border.row ?? []) {
     const block = blocks.get(drawn.code);
@@ -54,8 +56,15 @@ function rowBlocks(
     const upright = drawn.turn % 180 === 0;
     const [across, down] = upright ? [block.across, block.down] : [block.down, block.across];
     if (!equal(down, width)) {
-      const message = `${border.name} is ${say(width)} wide, but block ${block.spec.name} is ${say(down)} high.`;
-      builder.diagnostics.push(borderDoesNotFit(border, message, "Make the two alike."));
+      builder.diagnostics.push(
+        borderDoesNotFit(border, {
+          why: "block-height",
+          border: border.name,
+          width: say(width),
+          block: block.spec.name,
+          high: say(down),
+        }),
+      );
       return null;
     }
     found.push({ block, drawn, across, down });
@@ -82,20 +91,14 @@ export function placePieced(
   const row = rowBlocks(builder, blocks, border, rationalOfFraction(upright ? border.side : border.end));
   if (row === null) return;
   if (length.r !== 0) {
-    builder.diagnostics.push(
-      borderDoesNotFit(
-        border,
-        `${border.name}: beside an on-point centre no number of blocks comes out exactly.`,
-        "Sew a plain border first that makes the sum come out, `- { fabric: ..., width: fit }`, or leave the border plain.",
-      ),
-    );
+    builder.diagnostics.push(borderDoesNotFit(border, { why: "beside-on-point", border: border.name }));
     return;
   }
   const exact = rationalOfExact(length);
   const pieces = fillSide(row, exact);
   if (pieces === null) {
     const coping = copingFor(builder, blocks, border, frame);
-    reportMisfit(builder, border, row, exact, upright ? "sides" : "top and bottom", coping);
+    reportMisfit(builder, border, row, exact, upright ? "sides" : "ends", coping);
     return;
   }
   const patches = pieces.reduce((sum, { block }) => sum + patchCount(block), builder.patches.length);
@@ -122,7 +125,7 @@ export function placePieced(
         border: index,
         row: 0,
         column: i,
-        label: `${border.name}, block ${block.spec.name}`,
+        label: { in: "border", border: border.name, block: block.spec.name },
         plain: false,
       },
     );
@@ -150,33 +153,37 @@ function reportMisfit(
   border: BorderSpec,
   row: readonly RowBlock[],
   length: Rational,
-  where: string,
+  pair: BorderPair,
   coping: BorderWidths | null,
 ): void {
-  const say = (value: Rational): string => sayLength(value, builder.spec.ruler);
+  const say = (value: Rational): SpokenLength => sayLength(value, builder.spec.ruler);
   const round = row.reduce((sum, { across }) => add(sum, across), ZERO);
   const count = div(length, round);
-  const one = row.length === 1 ? "block" : "round";
-  const near = [floor(count), ceil(count)]
+  const fits = [floor(count), ceil(count)]
     .filter((n) => n > 0n)
-    .map((n) => `${sayCount(n, one)} ${say(div(length, { n, d: 1n }))} long`);
-  const what = row.length === 1 ? "blocks" : "rounds of blocks";
+    .map((n) => ({ count: Number(n), long: say(div(length, { n, d: 1n })) }));
   builder.diagnostics.push(
-    borderDoesNotFit(
-      border,
-      `${border.name}: its ${where} are ${say(length)} long, which ${what} of ${say(round)} do not fill.`,
-      `Fits: ${near.join(" or ")}${coping === null ? "" : `; or sew a plain border first, ${copingTold(coping, builder)}, which \`- { fabric: ..., width: fit }\` works out`}.`,
-    ),
+    borderDoesNotFit(border, {
+      why: "not-filled",
+      border: border.name,
+      pair,
+      long: say(length),
+      of: row.length === 1 ? "block" : "round",
+      round: say(round),
+      fits,
+      coping: coping === null ? null : copingTold(coping, builder),
+    }),
   );
 }
 
 /** Widths of a plain border that makes a pieced one come out. */
-function copingTold({ side, end }: BorderWidths, builder: Builder): string {
-  const say = (width: Exact): string =>
+function copingTold(
+  { side, end }: BorderWidths,
+  builder: Builder,
+): { side: SpokenLength; end: SpokenLength | null } {
+  const say = (width: Exact): SpokenLength =>
     width.r === 0
       ? sayLength(rationalOfExact(width), builder.spec.ruler)
       : sayLength(fromInteger(Math.round(exactToNumber(width))), builder.spec.ruler);
-  return sameExact(side, end)
-    ? `${say(side)} wide`
-    : `${say(side)} wide at the sides and ${say(end)} at top and bottom`;
+  return { side: say(side), end: sameExact(side, end) ? null : say(end) };
 }

@@ -1,5 +1,5 @@
 import { borderDoesNotFit } from "../diagnostics/quilt.ts";
-import { equal, fromInteger, type Rational } from "../length/rational.ts";
+import { equal, fromInteger } from "../length/rational.ts";
 import { compareSurd } from "../length/surd.ts";
 import type { BorderSpec, FabricWord } from "../spec/quilt-types.ts";
 import { straightMove } from "./block-moves.ts";
@@ -21,7 +21,7 @@ import {
 } from "./exact.ts";
 import type { LaidBlock } from "./laid-types.ts";
 import { fillingOf, lyingSize } from "./plain-block.ts";
-import { sayLength } from "./say.ts";
+import { saySides } from "./say.ts";
 import { addStrip, cutLengthOf, type LaidStrip, onMarkAbove } from "./strips.ts";
 import type { Exact, TopBorder } from "./types.ts";
 import type { StripDemand } from "./work-types.ts";
@@ -83,13 +83,7 @@ function placeBorder(
   // Of no width: its fault has been told.
   if (sameExact(frame.side, ZERO_EXACT) || sameExact(frame.end, ZERO_EXACT)) return;
   if (border.corners === "mitred" && (border.row !== null || !sameExact(frame.side, frame.end))) {
-    builder.diagnostics.push(
-      borderDoesNotFit(
-        border,
-        `${border.name} cannot be mitred.`,
-        "A mitre needs a plain border with one width all round; give a pieced one `cornerstones`.",
-      ),
-    );
+    builder.diagnostics.push(borderDoesNotFit(border, { why: "mitre", border: border.name }));
     return;
   }
   for (const piece of piecesOf(frame, border.corners)) {
@@ -113,7 +107,8 @@ function placePlain(
   const inside = upright ? piece.down : piece.across;
   const width = upright ? frame.side : frame.end;
   addStrip(builder, strips, {
-    text: `${border.name}, ${upright ? "sides" : "top and bottom"}`,
+    purpose: { for: "border", border: border.name, pair: upright ? "sides" : "ends" },
+    part: upright ? "sides" : "ends",
     word,
     colourway: "",
     outline: isMitred ? mitred(frame, piece.name) : rectangle(piece.x, piece.y, piece.across, piece.down),
@@ -127,7 +122,6 @@ function placePlain(
     extra: border.extra,
     cut: border.cut,
     join: border.join,
-    note: border.extra > 0 ? "cut over-long, trim after sewing" : "",
     place: "border",
     border: index,
     prints: border.prints,
@@ -164,10 +158,7 @@ function placeCornerstones(
   const of = border.cornerstones;
   if (of === null) return;
   if (frame.side.r !== 0 || frame.end.r !== 0) {
-    const message = `${border.name} is as wide as no ruler shows, so that no square fits its corners.`;
-    builder.diagnostics.push(
-      borderDoesNotFit(border, message, "Leave out its `cornerstones`; its corners are then butted."),
-    );
+    builder.diagnostics.push(borderDoesNotFit(border, { why: "corners-no-square", border: border.name }));
     return;
   }
   const [across, down] = [rationalOfExact(frame.side), rationalOfExact(frame.end)];
@@ -186,13 +177,15 @@ function placeCornerstones(
     const turn = filling.plain ? 0 : (filling.turn + place.turn) % 360;
     const size = lyingSize({ ...filling, turn });
     if (!equal(size.across, across) || !equal(size.down, down)) {
-      const say = (value: Rational): string => sayLength(value, builder.spec.ruler);
+      const { ruler } = builder.spec;
       builder.diagnostics.push(
-        borderDoesNotFit(
-          of,
-          `The corners of ${border.name} are ${say(across)} by ${say(down)}, but block ${filling.block.spec.name} is ${say(size.across)} by ${say(size.down)} there.`,
-          "Use a square block as wide as the border.",
-        ),
+        borderDoesNotFit(of, {
+          why: "corner-block",
+          border: border.name,
+          corners: saySides(across, down, ruler),
+          block: filling.block.spec.name,
+          is: saySides(size.across, size.down, ruler),
+        }),
       );
       return;
     }
@@ -208,7 +201,7 @@ function placeCornerstones(
         border: index,
         row: 0,
         column: i,
-        label: `corners of ${border.name}`,
+        label: { in: "corners", border: border.name },
         plain: filling.plain,
       },
     );

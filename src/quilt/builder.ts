@@ -1,3 +1,4 @@
+import type { PlaceTold } from "../diagnostics/purposes.ts";
 import { colourwayUnknown, type InDesign, quiltTooLarge } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { Rational } from "../length/rational.ts";
@@ -38,7 +39,7 @@ export interface UnitInstance {
   fabrics: Record<string, string>;
   /** Wanted print directions by part, for parts whose fabric has one. */
   prints: Record<string, Eighth>;
-  label: string;
+  label: PlaceTold;
   count: number;
   /** Index of the placing it comes from, as `blockPlacings` lists them, and of the unit in its block. */
   placing: number;
@@ -56,7 +57,10 @@ export interface Builder {
   coloured: Map<string, Coloured | null>;
   blocks: PlacedBlock[];
   patches: Patch[];
-  placings: Map<string, { coloured: Coloured; lying: Lying; label: string; count: number; blocks: number[] }>;
+  placings: Map<
+    string,
+    { coloured: Coloured; lying: Lying; label: PlaceTold; count: number; blocks: number[] }
+  >;
   ids: Map<Coloured, number>;
   /** Fabrics whose print leans on point. */
   tilted: Set<string>;
@@ -255,7 +259,7 @@ export function placeBlock(
     border: number | null;
     row: number;
     column: number;
-    label: string;
+    label: PlaceTold;
     plain: boolean;
   },
 ): boolean {
@@ -297,12 +301,12 @@ function countPlacing(
   builder: Builder,
   coloured: Coloured,
   lying: Lying,
-  label: string,
+  label: PlaceTold,
   index: number | null,
 ): void {
   const id = builder.ids.get(coloured) ?? builder.ids.size;
   builder.ids.set(coloured, id);
-  const key = `${id} ${lying.turn} ${lying.placement} ${lying.tilted} ${lying.follow ?? ""} ${label}`;
+  const key = `${id} ${lying.turn} ${lying.placement} ${lying.tilted} ${lying.follow ?? ""} ${JSON.stringify(label)}`;
   const before = builder.placings.get(key) ?? { coloured, lying, label, count: 0, blocks: [] };
   builder.placings.set(key, before);
   before.count += 1;
@@ -357,12 +361,6 @@ export function patchCount(block: LaidBlock): number {
 export function tooLarge(builder: Builder, patches: number): boolean {
   if (patches <= MOST_PATCHES) return false;
   const { setting } = builder.spec;
-  builder.diagnostics.push(
-    quiltTooLarge(
-      { path: setting.path, at: setting.at },
-      patches.toLocaleString("en"),
-      MOST_PATCHES.toLocaleString("en"),
-    ),
-  );
+  builder.diagnostics.push(quiltTooLarge({ path: setting.path, at: setting.at }, patches, MOST_PATCHES));
   return true;
 }

@@ -15,7 +15,7 @@ import {
 } from "./exact.ts";
 import type { LaidBlock } from "./laid-types.ts";
 import { fillingOf, lyingSize } from "./plain-block.ts";
-import { sayLength } from "./say.ts";
+import { saySides } from "./say.ts";
 import type { SetBlock, SetRow } from "./setting.ts";
 import { addStrip } from "./strips.ts";
 import type { Exact, Point } from "./types.ts";
@@ -79,7 +79,7 @@ function placeSetBlock(
     border: null,
     row,
     column,
-    label: `block ${each.block.spec.name}`,
+    label: { in: "block" as const, block: each.block.spec.name },
     plain: false,
   };
   placeBlock(builder, each.block, each.drawn.colourway, lying, move, as);
@@ -190,15 +190,15 @@ function placeFilled(
   if (filling === null) return;
   const size = lyingSize(filling);
   if (!equal(size.across, at.across) || !equal(size.down, at.down)) {
-    const say = (value: Rational): string => sayLength(value, builder.spec.ruler);
+    const { ruler } = builder.spec;
     builder.diagnostics.push(
-      sizesDoNotAddUp(
-        of,
-        `The ${place} needs ${say(at.across)} by ${say(at.down)}, but block ${filling.block.spec.name} is ${say(size.across)} by ${say(size.down)} there.`,
-        place === "sash"
-          ? "Draw the sash block upright: as wide as the sashing and as high as a block."
-          : "Give the block the width of the sashing both ways.",
-      ),
+      sizesDoNotAddUp(of, {
+        why: "filling",
+        place,
+        needs: saySides(at.across, at.down, ruler),
+        block: filling.block.spec.name,
+        is: saySides(size.across, size.down, ruler),
+      }),
     );
     return;
   }
@@ -208,11 +208,10 @@ function placeFilled(
     placement: builder.spec.setting.turn,
     tilted: false,
   };
-  const label = filling.plain
-    ? place === "sash"
-      ? "sashes"
-      : "cornerstones"
-    : `${place === "sash" ? "sashes" : "cornerstones"}, block ${filling.block.spec.name}`;
+  const label = {
+    in: place === "sash" ? ("sashes" as const) : ("cornerstones" as const),
+    block: filling.plain ? null : filling.block.spec.name,
+  };
   placeBlock(
     builder,
     filling.block,
@@ -239,20 +238,15 @@ function placeLongSash(
   strips: StripDemand[],
 ): void {
   if (sashing.of.fabric === null) {
-    builder.diagnostics.push(
-      sizesDoNotAddUp(
-        sashing,
-        "Sashes made of a block need cornerstones where they cross.",
-        "Add `cornerstones:` with a fabric or a block.",
-      ),
-    );
+    builder.diagnostics.push(sizesDoNotAddUp(sashing, { why: "sashes-without-cornerstones" }));
     return;
   }
   const { across } = straightSize(plan.rows, sashing);
   const width = exactOfFraction(sashing.width);
   const turn = builder.spec.setting.turn;
   addStrip(builder, strips, {
-    text: "long sashes",
+    purpose: { for: "long-sashes" },
+    part: "long-sash",
     word: sashing.of.fabric,
     colourway: sashing.of.colourway,
     outline: rectangle(ZERO_EXACT, exactOfRational(y), across, width).map(plan.carry),
@@ -264,7 +258,6 @@ function placeLongSash(
     extra: 0,
     cut: "strips",
     join: "straight",
-    note: "",
     place: "sash",
     border: null,
     prints: null,
@@ -291,12 +284,6 @@ export function centreTooLarge(builder: Builder, rows: readonly SetRow[]): boole
 export function sashingOnPoint(builder: Builder): boolean {
   const { setting } = builder.spec;
   if (setting.layout === "straight" || setting.sashing === null) return false;
-  builder.diagnostics.push(
-    onPointUneven(
-      setting.sashing,
-      "Sashing between blocks on point is not worked out.",
-      "Sew the sash to two sides of each block design instead (as columns and lines of its grid), or set the blocks straight.",
-    ),
-  );
+  builder.diagnostics.push(onPointUneven(setting.sashing, { why: "sashing" }));
   return true;
 }

@@ -39,7 +39,7 @@ export function prepareColours(spec: QuiltSpec, diagnostics: Diagnostic[]): Find
     }
     if (fabrics.has(current.word)) return current.word;
     const known = [...fabrics, ...roles.flatMap((map) => Object.keys(map))];
-    const name = block === null ? "The quilt" : `Block ${block.name}`;
+    const name = block === null ? null : block.name;
     return report(
       `missing ${current.path} ${current.word}`,
       fabricMissing(current, current.word, name, known),

@@ -1,3 +1,4 @@
+import type { DivideTold } from "../diagnostics/design-faults.ts";
 import { partialSeam, setInSeam } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { fromInteger, type Rational, toNumber } from "../length/rational.ts";
@@ -5,7 +6,7 @@ import { surdToNumber } from "../length/surd.ts";
 import type { BlockSpec, QuiltSpec } from "../spec/quilt-types.ts";
 import type { LaidUnit } from "./laid-types.ts";
 import { straightSeams } from "./piecing.ts";
-import { sayCount, sayLength } from "./say.ts";
+import { sayLength } from "./say.ts";
 import { type Divide, type FlatPoint, straightSplit } from "./straight-split.ts";
 
 /** In larger blocks no better split is looked for. */
@@ -22,15 +23,22 @@ function boxOf({ x, y, across, down }: LaidUnit): FlatPoint[] {
   ];
 }
 
-/** Where to divide a unit of a block: `the rectangle in column 1, line 1, 2 in from its left edge`. */
-function divideTold({ patch, from, to }: Divide, units: readonly LaidUnit[], spec: QuiltSpec): string {
+/** Where to divide a unit of a block. */
+function divideTold({ patch, from, to }: Divide, units: readonly LaidUnit[], spec: QuiltSpec): DivideTold[] {
   const unit = units[patch];
-  if (unit === undefined) return "";
+  if (unit === undefined) return [];
   const upright = Math.abs(from.x - to.x) < Math.abs(from.y - to.y);
   const start: Rational = upright ? unit.x : unit.y;
   const at = Math.round((upright ? from.x : from.y) - toNumber(start));
-  const where = `the ${unit.cell.unit} in column ${unit.column + 1}, line ${unit.row + 1}`;
-  return `${where} in two, ${sayLength(fromInteger(at), spec.ruler)} from its ${upright ? "left" : "upper"} edge`;
+  return [
+    {
+      unit: unit.cell.unit,
+      column: unit.column + 1,
+      line: unit.row + 1,
+      at: sayLength(fromInteger(at), spec.ruler),
+      from: upright ? "left" : "upper",
+    },
+  ];
 }
 
 /** Warns where straight seams alone do not do, and says which unit or patch to divide so that they would. */
@@ -42,7 +50,7 @@ export function warnOfCrookedSeams(
 ): void {
   if (!straightSeams(units)) {
     const divides = units.length > MOST_SPLIT ? null : straightSplit(units.map(boxOf));
-    const where = (divides ?? []).map((divide) => divideTold(divide, units, spec));
+    const where = (divides ?? []).flatMap((divide) => divideTold(divide, units, spec));
     diagnostics.push(partialSeam(block, block.name, where));
   }
   const told = new Set<string>();
@@ -59,7 +67,7 @@ export function warnOfCrookedSeams(
       const { role = "" } = patches[patch] ?? {};
       roles.set(role, (roles.get(role) ?? 0) + 1);
     }
-    const cuts = [...roles].map(([role, count]) => `${sayCount(count, "cut")} through ${role}`);
+    const cuts = [...roles].map(([role, count]) => ({ role, count }));
     diagnostics.push(setInSeam(cell, kind.name, cuts));
   }
 }

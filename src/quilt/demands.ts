@@ -1,5 +1,5 @@
 import { foundationMethod } from "../diagnostics/foundation.ts";
-import { unitUnsuited } from "../diagnostics/quilt.ts";
+import { type UnitTold, unitUnsuited } from "../diagnostics/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
 import { markFor } from "./as-sewn.ts";
@@ -68,8 +68,9 @@ function addTo(demand: UnitDemand, { prints, label, count }: UnitInstance): numb
   const found = demand.wants[same];
   if (found === undefined) demand.wants.push({ prints, count });
   else found.count += count;
-  const use = demand.uses.find((each) => each.text === label);
-  if (use === undefined) demand.uses.push({ text: label, count });
+  const key = JSON.stringify(label);
+  const use = demand.uses.find(({ place }) => JSON.stringify(place) === key);
+  if (use === undefined) demand.uses.push({ place: label, count });
   else use.count += count;
   return found === undefined ? demand.wants.length - 1 : same;
 }
@@ -95,7 +96,7 @@ function newDemand(
   }
   if (made.recipes === null) return null;
   return {
-    text: describe(unit, spec),
+    told: describe(unit, spec),
     recipes: made.recipes,
     chosen: unit.method !== null,
     fabrics,
@@ -138,7 +139,12 @@ function recipesOf(
     if (answer.ok) recipes.push(answer.recipe);
     else
       unsuited.push(
-        unitUnsuited(unit.cell, unit.kind.name, `made ${method.name}`, answer.reason, answer.hint),
+        unitUnsuited(unit.cell, {
+          unit: unit.kind.name,
+          asked: { method: method.name },
+          fault: answer.fault,
+          place: null,
+        }),
       );
     if (!answer.ok && method.name === wanted) break;
     if (!every && recipes[0]?.stripSets.length === 0) break;
@@ -159,6 +165,6 @@ function inOrder(unit: LaidUnit): LaidUnit["kind"]["methods"] {
   return [...wanted, ...unit.kind.methods.filter((method) => method.name !== unit.method)];
 }
 
-function describe(unit: LaidUnit, spec: QuiltSpec): string {
-  return `${unit.kind.name} finishing ${saySize(unit.design.across, unit.design.along, spec.ruler)}`;
+function describe({ kind, design }: LaidUnit, { ruler }: QuiltSpec): UnitTold {
+  return { kind: kind.name, finished: saySize(design.across, design.along, ruler) };
 }

@@ -285,15 +285,15 @@ function whyNot(block: LaidBlock, named: MotifsSpec, spec: QuiltSpec): NotMotifs
   const { codes, columns, rows } = named;
   const known = block.spec.cells.map(({ code }) => code);
   const unknown = codes.find((code) => !known.includes(code));
-  if (unknown !== undefined) return { why: "no code", code: unknown, known };
+  if (unknown !== undefined) return { why: "no-code", code: unknown, known };
   const count =
     codes.length > 0 ? block.units.filter(({ cell }) => codes.includes(cell.code)).length : columns * rows;
-  if (count < 2) return { why: "one only" };
-  if (codes.length > 0) return { why: "same all round" };
+  if (count < 2) return { why: "one-only" };
+  if (codes.length > 0) return { why: "same-all-round" };
   const parts = evenParts(block, columns, rows, spec);
-  if (parts === null) return { why: "units across" };
+  if (parts === null) return { why: "units-across" };
   const [first] = parts;
   const square = first !== undefined && equal(first.across, first.down);
   const alike = parts.every((part) => first !== undefined && turnedFrom(first, part, square) !== null);
-  return { why: alike ? "same all round" : "not alike" };
+  return { why: alike ? "same-all-round" : "not-alike" };
 }

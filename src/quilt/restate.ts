@@ -1,3 +1,4 @@
+import type { Restatable } from "../diagnostics/choices.ts";
 import { rulerWithSeams } from "../length/marks.ts";
 import { familyOf } from "../length/measures.ts";
 import {
@@ -11,6 +12,7 @@ import {
   toNumber,
   ZERO,
 } from "../length/rational.ts";
+import type { SpokenLength } from "../length/spoken.ts";
 import { SQUARED_END } from "../length/squared-end.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { BlockSpec, BorderSpec, CellSpec, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
@@ -23,10 +25,9 @@ import { sayLength } from "./say.ts";
 /** One size that is no longer what it was. */
 interface SizeChange {
   path: string;
-  /** In trade words: `size of block star`, `seam allowance`. */
-  what: string;
-  before: string;
-  after: string;
+  what: Restatable;
+  before: SpokenLength;
+  after: SpokenLength;
 }
 
 export interface Restated {
@@ -67,25 +68,31 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
     const count = fromInteger(cells);
     return fractionOfRational(factor === null ? mul(nearest(div(old, count)), count) : mul(old, factor));
   };
-  const note = (path: string, what: string, before: FractionTicks, after: FractionTicks): FractionTicks => {
+  const note = (
+    path: string,
+    what: Restatable,
+    before: FractionTicks,
+    after: FractionTicks,
+  ): FractionTicks => {
     const [old, now] = [rationalOfFraction(before), rationalOfFraction(after)];
     if (toNumber(old) !== toNumber(now)) {
       changes.push({ path, what, before: sayLength(old, spec.ruler), after: sayLength(now, ruler) });
     }
     return after;
   };
-  const told = (path: string, what: string, value: FractionTicks, cells = 1): FractionTicks =>
+  const told = (path: string, what: Restatable, value: FractionTicks, cells = 1): FractionTicks =>
     note(path, what, value, move(value, cells));
-  const ticks = (path: string, what: string, value: Ticks): Ticks =>
+  const ticks = (path: string, what: Restatable, value: Ticks): Ticks =>
     value === 0 ? 0 : note(path, what, { n: value, d: 1 }, fractionOfRational(nearest(fromInteger(value)))).n;
 
-  const grid = spec.foundation === null ? null : told("foundation.grid", "printed squares", gridOf(spec));
+  const grid =
+    spec.foundation === null ? null : told("foundation.grid", { of: "printed-squares" }, gridOf(spec));
   const folded = spec.foundation?.way === "folded" ? spec.foundation : null;
   // Folded lines are sewn on printed ones: the seam allowance is as many squares as before.
   const seam =
     folded === null || grid === null
-      ? ticks("seam", "seam allowance", spec.seam)
-      : note("seam", "seam allowance", { n: spec.seam, d: 1 }, { n: grid.n * folded.allowance, d: 1 }).n;
+      ? ticks("seam", { of: "seam" }, spec.seam)
+      : note("seam", { of: "seam" }, { n: spec.seam, d: 1 }, { n: grid.n * folded.allowance, d: 1 }).n;
   const foundation = restateFoundation(spec, grid?.n ?? 0, seam, ticks);
   const blocks = spec.blocks.map((block) => restateBlock(block, move, told, note));
   const { sashing } = spec.setting;
@@ -100,10 +107,10 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
     ruler: rulerWithSeams(ruler, seam),
     defaultUnit: ruler.unit,
     seam,
-    oversize: ticks("oversize", "room for trimming", spec.oversize),
+    oversize: ticks("oversize", { of: "oversize" }, spec.oversize),
     straightenSets: spec.straightenSets.told
       ? {
-          off: ticks("straighten-sets", "straightening of each strip set", spec.straightenSets.off),
+          off: ticks("straighten-sets", { of: "straighten-sets" }, spec.straightenSets.off),
           told: true,
         }
       : { off: SQUARED_END[familyOf(ruler.unit)], told: false },
@@ -113,7 +120,7 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
       sashing:
         sashing === null
           ? null
-          : { ...sashing, width: told(`${sashing.path}.width`, "sashing", sashing.width) },
+          : { ...sashing, width: told(`${sashing.path}.width`, { of: "sashing" }, sashing.width) },
     },
     borders: spec.borders.map((border) => restateBorder(border, told, ticks)),
     binding:
@@ -121,29 +128,29 @@ function restateBy(factor: Rational | null, spec: QuiltSpec, ruler: Ruler): Rest
         ? null
         : {
             ...spec.binding,
-            width: ticks("binding.width", "binding strips", spec.binding.width),
-            extra: ticks("binding.extra", "binding to spare", spec.binding.extra),
+            width: ticks("binding.width", { of: "binding-width" }, spec.binding.width),
+            extra: ticks("binding.extra", { of: "binding-extra" }, spec.binding.extra),
           },
     backing:
       spec.backing === null
         ? null
         : {
             ...spec.backing,
-            overhang: ticks("backing.overhang", "overhang of the backing", spec.backing.overhang),
+            overhang: ticks("backing.overhang", { of: "backing-overhang" }, spec.backing.overhang),
           },
     wadding:
       spec.wadding === null
         ? null
         : {
             ...spec.wadding,
-            overhang: ticks("wadding.overhang", "overhang of the wadding", spec.wadding.overhang),
+            overhang: ticks("wadding.overhang", { of: "wadding-overhang" }, spec.wadding.overhang),
           },
     foundation,
     fabrics,
     quilting: {
       ...spec.quilting,
       spacing: spec.quilting.told
-        ? ticks("quilting.spacing", "distance between lines of quilting", spec.quilting.spacing)
+        ? ticks("quilting.spacing", { of: "quilting-spacing" }, spec.quilting.spacing)
         : fractionOfRational(nearest(fromInteger(spec.quilting.spacing))).n,
     },
     assumptions: [
@@ -165,7 +172,7 @@ function restateFoundation(
   { foundation }: QuiltSpec,
   grid: Ticks,
   newSeam: Ticks,
-  ticks: (path: string, what: string, value: Ticks) => Ticks,
+  ticks: (path: string, what: Restatable, value: Ticks) => Ticks,
 ): QuiltSpec["foundation"] {
   if (foundation === null) return null;
   const { way, allowance } = foundation;
@@ -173,7 +180,7 @@ function restateFoundation(
     ...foundation,
     grid,
     allowance: way === "folded" ? allowance : Math.max(allowance, Math.ceil(newSeam / grid)),
-    ease: ticks("foundation.ease", "ease of patches on the foundation", foundation.ease),
+    ease: ticks("foundation.ease", { of: "foundation-ease" }, foundation.ease),
   };
 }
 
@@ -194,8 +201,8 @@ function onRuler(assumption: Assumption, moved: (of: Assumed, ticks: Ticks) => T
 }
 
 type Move = (value: FractionTicks, cells?: number) => FractionTicks;
-type Note = (path: string, what: string, before: FractionTicks, after: FractionTicks) => FractionTicks;
-type Told = (path: string, what: string, value: FractionTicks, cells?: number) => FractionTicks;
+type Note = (path: string, what: Restatable, before: FractionTicks, after: FractionTicks) => FractionTicks;
+type Told = (path: string, what: Restatable, value: FractionTicks, cells?: number) => FractionTicks;
 
 /**
  * Strips that add up to a cell or several are moved first, and the block is what they add up to then.
@@ -231,8 +238,8 @@ function restateBlock(block: BlockSpec, move: Move, told: Told, note: Note): Blo
     if (uneven !== null)
       return fractionOfRational(uneven.map((each) => rationalOfFraction(move(each))).reduce(add));
     if (strips !== null && value !== null)
-      return note(`${block.path}.size`, `size of block ${block.name}, ${axis}`, value, strips);
-    return told(`${block.path}.size`, `size of block ${block.name}, ${axis}`, value, count);
+      return note(`${block.path}.size`, { of: "block", block: block.name, axis }, value, strips);
+    return told(`${block.path}.size`, { of: "block", block: block.name, axis }, value, count);
   };
   return {
     ...block,
@@ -240,11 +247,12 @@ function restateBlock(block: BlockSpec, move: Move, told: Told, note: Note): Blo
     down: size("down", rows),
     columns:
       block.columns?.map((each, i) =>
-        told(`${block.path}.columns[${i}]`, `column of block ${block.name}`, each),
+        told(`${block.path}.columns[${i}]`, { of: "column", block: block.name }, each),
       ) ?? null,
     lines:
-      block.lines?.map((each, i) => told(`${block.path}.lines[${i}]`, `line of block ${block.name}`, each)) ??
-      null,
+      block.lines?.map((each, i) =>
+        told(`${block.path}.lines[${i}]`, { of: "line", block: block.name }, each),
+      ) ?? null,
     cells: block.cells.map((cell) => restateCell(cell, told)),
   };
 }
@@ -252,7 +260,7 @@ function restateBlock(block: BlockSpec, move: Move, told: Told, note: Note): Blo
 function restateCell(cell: CellSpec, told: Told): CellSpec {
   const one = (field: "corner" | "centre"): FractionTicks | null => {
     const value = cell[field];
-    return value === null ? null : told(`${cell.path}.${field}`, `${field} of ${cell.unit}`, value);
+    return value === null ? null : told(`${cell.path}.${field}`, { of: field, unit: cell.unit }, value);
   };
   // Corners counted in squares go with the unit.
   const drawn = cell.drawnOn === null ? cell.patches : null;
@@ -261,13 +269,15 @@ function restateCell(cell: CellSpec, told: Told): CellSpec {
     corner: one("corner"),
     centre: one("centre"),
     strips:
-      cell.strips?.map((each, i) => told(`${cell.path}.strips[${i}]`, `strip of ${cell.unit}`, each)) ?? null,
+      cell.strips?.map((each, i) =>
+        told(`${cell.path}.strips[${i}]`, { of: "strip", unit: cell.unit }, each),
+      ) ?? null,
     patches:
       drawn?.map((patch) => ({
         ...patch,
         corners: patch.corners.map(({ x, y }) => ({
-          x: told(`${cell.path}.patches`, `patch ${patch.role}`, x),
-          y: told(`${cell.path}.patches`, `patch ${patch.role}`, y),
+          x: told(`${cell.path}.patches`, { of: "patch", role: patch.role }, x),
+          y: told(`${cell.path}.patches`, { of: "patch", role: patch.role }, y),
         })),
       })) ?? cell.patches,
   };
@@ -276,18 +286,18 @@ function restateCell(cell: CellSpec, told: Told): CellSpec {
 function restateBorder(
   border: BorderSpec,
   told: Told,
-  ticks: (path: string, what: string, value: Ticks) => Ticks,
+  ticks: (path: string, what: Restatable, value: Ticks) => Ticks,
 ): BorderSpec {
   if (border.fit) {
-    const long = ticks(`${border.path}.over-long`, `over-long allowance of ${border.name}`, border.extra);
+    const long = ticks(`${border.path}.over-long`, { of: "over-long", border: border.name }, border.extra);
     return { ...border, extra: long };
   }
   const same = border.side.n * border.end.d === border.end.n * border.side.d;
-  const side = told(`${border.path}.width`, border.name, border.side);
+  const side = told(`${border.path}.width`, { of: "border", border: border.name }, border.side);
   return {
     ...border,
     side,
-    end: same ? side : told(`${border.path}.width`, `${border.name}, top and bottom`, border.end),
-    extra: ticks(`${border.path}.over-long`, `over-long allowance of ${border.name}`, border.extra),
+    end: same ? side : told(`${border.path}.width`, { of: "border-ends", border: border.name }, border.end),
+    extra: ticks(`${border.path}.over-long`, { of: "over-long", border: border.name }, border.extra),
   };
 }

@@ -7,10 +7,11 @@ import {
   seamsDoNotMeet,
 } from "../diagnostics/quilt.ts";
 import { add, equal, type Rational, ZERO } from "../length/rational.ts";
+import type { SpokenLength } from "../length/spoken.ts";
 import type { DrawnCell, DrawnRow, QuiltSpec } from "../spec/quilt-types.ts";
 import type { Builder } from "./builder.ts";
 import type { LaidBlock } from "./laid-types.ts";
-import { sayCount, sayLength, saySize, sayUnlike } from "./say.ts";
+import { sayLength, saySize, sayUnlike } from "./say.ts";
 
 /** A block in the rows of the setting. */
 export interface SetBlock {
@@ -105,11 +106,7 @@ export function checkStraight(rows: readonly SetRow[], builder: Builder): boolea
       good = false;
       const [high, begun] = sayUnlike(odd.down, row.down, spec.ruler);
       diagnostics.push(
-        blockSizesDiffer(
-          row.drawn,
-          `Block ${odd.block.spec.name} is ${high} high here`,
-          `this row begins with a block ${begun} high`,
-        ),
+        blockSizesDiffer(row.drawn, { why: "row-heights", block: odd.block.spec.name, high, begun }),
       );
     }
   }
@@ -124,11 +121,13 @@ export function checkStraight(rows: readonly SetRow[], builder: Builder): boolea
       good = false;
       const [long, begun] = sayUnlike(own, length, spec.ruler);
       diagnostics.push(
-        rowsUneven(
-          row.drawn,
-          `This row is ${long} long (${sayCount(row.blocks.length, "block")})`,
-          `the first is ${begun} (${sayCount(first.blocks.length, "block")})`,
-        ),
+        rowsUneven(row.drawn, {
+          why: "lengths",
+          long,
+          blocks: row.blocks.length,
+          begun,
+          first: first.blocks.length,
+        }),
       );
     } else if (
       row.blocks.length === first.blocks.length &&
@@ -136,29 +135,20 @@ export function checkStraight(rows: readonly SetRow[], builder: Builder): boolea
       !warned.has(row.drawn.path)
     ) {
       warned.add(row.drawn.path);
-      diagnostics.push(
-        seamsDoNotMeet(
-          row.drawn,
-          "The rows are equally long, but the seams between blocks do not meet those of the first row.",
-        ),
-      );
+      diagnostics.push(seamsDoNotMeet(row.drawn));
     }
   }
   return good;
 }
 
 function sameColumns(rows: readonly SetRow[], first: SetRow, builder: Builder): boolean {
-  const say = (size: Rational): string => sayLength(size, builder.spec.ruler);
+  const say = (size: Rational): SpokenLength => sayLength(size, builder.spec.ruler);
   let good = true;
   for (const row of rows) {
     if (row.blocks.length !== first.blocks.length) {
       good = false;
       builder.diagnostics.push(
-        rowsUneven(
-          row.drawn,
-          `This row has ${sayCount(row.blocks.length, "block")}`,
-          `the first has ${first.blocks.length}`,
-        ),
+        rowsUneven(row.drawn, { why: "counts", blocks: row.blocks.length, first: first.blocks.length }),
       );
       continue;
     }
@@ -167,11 +157,13 @@ function sameColumns(rows: readonly SetRow[], first: SetRow, builder: Builder): 
     if (odd === undefined) continue;
     good = false;
     builder.diagnostics.push(
-      blockSizesDiffer(
-        row.drawn,
-        `Block ${odd.block.spec.name} is ${say(odd.across)} wide in column ${column + 1}`,
-        `the first row has ${say(first.blocks[column]?.across ?? ZERO)} there`,
-      ),
+      blockSizesDiffer(row.drawn, {
+        why: "column-widths",
+        block: odd.block.spec.name,
+        column: column + 1,
+        wide: say(odd.across),
+        first: say(first.blocks[column]?.across ?? ZERO),
+      }),
     );
   }
   return good;
@@ -188,34 +180,25 @@ export function checkOnPoint(rows: readonly SetRow[], builder: Builder): boolean
     if (odd === undefined) continue;
     good = false;
     diagnostics.push(
-      onPointUneven(
-        row.drawn,
-        `Block ${odd.block.spec.name} is ${saySize(odd.across, odd.down, spec.ruler)}; on point every block is a square of one size (here ${sayLength(side, spec.ruler)}).`,
-        "Give all blocks of the setting one size.",
-      ),
+      onPointUneven(row.drawn, {
+        why: "block-size",
+        block: odd.block.spec.name,
+        is: saySize(odd.across, odd.down, spec.ruler),
+        side: sayLength(side, spec.ruler),
+      }),
     );
   }
   if (rows.length % 2 === 0) {
     good = false;
     const last = rows.at(-1)?.drawn ?? spec.setting;
-    diagnostics.push(
-      onPointUneven(
-        last,
-        `On point there are ${rows.length} rows drawn; the last must be a full row again.`,
-        "Draw rows of 3, 2, 3 blocks, or 4, 3, 4, 3, 4.",
-      ),
-    );
+    diagnostics.push(onPointUneven(last, { why: "rows-even", rows: rows.length }));
   }
   rows.forEach((row, i) => {
     const expected = i % 2 === 0 ? count : count - 1;
     if (row.blocks.length === expected) return;
     good = false;
     diagnostics.push(
-      onPointUneven(
-        row.drawn,
-        `Row ${i + 1} has ${sayCount(row.blocks.length, "block")}, but on point it needs ${expected}.`,
-        "Every second row has one block fewer; setting triangles fill its ends.",
-      ),
+      onPointUneven(row.drawn, { why: "row-count", row: i + 1, blocks: row.blocks.length, expected }),
     );
   });
   return good;

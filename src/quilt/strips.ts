@@ -1,3 +1,4 @@
+import type { Purpose } from "../diagnostics/purposes.ts";
 import { fromInteger, mul, type Rational } from "../length/rational.ts";
 import { addSurd, roundSurdUpToMark, type Surd, surd, surdToNumber, timesRoot2 } from "../length/surd.ts";
 import type { BorderPrints, FabricWord, QuiltSpec } from "../spec/quilt-types.ts";
@@ -8,7 +9,9 @@ import type { StripDemand } from "./work-types.ts";
 
 /** A long strip as it lies in the top. */
 export interface LaidStrip {
-  text: string;
+  purpose: Purpose;
+  /** What it is in its place. */
+  part: "sides" | "ends" | "long-sash";
   word: FabricWord;
   colourway: string;
   outline: Point[];
@@ -27,7 +30,6 @@ export interface LaidStrip {
   extra: number;
   cut: StripDemand["cut"];
   join: StripDemand["join"];
-  note: string;
   place: PatchPlace;
   border: number | null;
   /** How a directional print lies; null: as the file says of all prints. */
@@ -73,7 +75,7 @@ export function addStrip(builder: Builder, strips: StripDemand[], strip: LaidStr
       place: strip.place,
       block: null,
       unit: null,
-      part: strip.text,
+      part: strip.part,
       border: strip.border,
     },
   });
@@ -81,7 +83,7 @@ export function addStrip(builder: Builder, strips: StripDemand[], strip: LaidStr
   const run = onMarkAbove(cutLengthOf(surdOfExact(strip.longFor ?? strip.length), seam, strip.mitred), spec);
   const width = onMarkAbove(cutLengthOf(surdOfExact(strip.cutFor ?? strip.width), seam, false), spec);
   const demand: StripDemand = {
-    text: strip.text,
+    purpose: strip.purpose,
     fabric,
     run: run.ticks + strip.extra,
     width: width.ticks,
@@ -90,7 +92,7 @@ export function addStrip(builder: Builder, strips: StripDemand[], strip: LaidStr
     print: direction === undefined ? null : lies.print,
     cut: strip.cut,
     join: strip.join,
-    note: strip.note,
+    overLong: strip.extra > 0,
     finished: Math.round(areaOf(strip)),
     path: strip.path,
     at: strip.at,
@@ -124,13 +126,13 @@ function areaOf(strip: LaidStrip): number {
 
 function sameStrip(a: StripDemand, b: StripDemand): boolean {
   return (
-    a.text === b.text &&
+    JSON.stringify(a.purpose) === JSON.stringify(b.purpose) &&
     a.fabric === b.fabric &&
     a.run === b.run &&
     a.width === b.width &&
     a.print === b.print &&
     a.cut === b.cut &&
     a.join === b.join &&
-    a.note === b.note
+    a.overLong === b.overLong
   );
 }

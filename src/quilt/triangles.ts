@@ -128,7 +128,7 @@ export function placeTriangles(
     }
     return [
       {
-        text: `${part} setting triangles`,
+        part,
         fabric,
         subcut: part === "side" ? "twice-diagonal" : "once-diagonal",
         square: cut.across,

@@ -10,7 +10,7 @@ export interface UnitListed {
   /** Its parts in the order fabrics are given; empty when the file names them. */
   parts: readonly string[];
   /** The usual method first. */
-  methods: { name: string; summary: string }[];
+  methods: string[];
 }
 
 /** Every kind of unit a file may name, with the order of its fabrics and its methods. */
@@ -20,6 +20,6 @@ export function unitList(): UnitListed[] {
     name: kind.name,
     alsoCalled: kind.alsoCalled,
     parts: kind.reads.includes("patches") ? [] : kind.roles(usual),
-    methods: kind.methods.map(({ name, summary }) => ({ name, summary })),
+    methods: kind.methods.map(({ name }) => name),
   }));
 }

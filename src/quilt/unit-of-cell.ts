@@ -10,7 +10,7 @@ import { div, fromInteger, mul, type Rational } from "../length/rational.ts";
 import type { CellSpec, FabricWord, FractionTicks, QuiltSpec } from "../spec/quilt-types.ts";
 import { rationalOfFraction } from "./exact.ts";
 import type { LaidUnit } from "./laid-types.ts";
-import { sayLength, saySize } from "./say.ts";
+import { saySides, saySize } from "./say.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
 import type { UnitDesign, UnitKind } from "./units/types.ts";
@@ -42,11 +42,9 @@ export function checkUnit(
   if (problem !== null) {
     const size = saySize(across, along, spec.ruler);
     const patch = cell.patches?.[problem.patch ?? -1];
-    const place =
-      problem.place === undefined
-        ? ""
-        : ` Look ${sayLength(problem.place.x, spec.ruler)} from the left and ${sayLength(problem.place.y, spec.ruler)} from the top.`;
-    diagnostics.push(unitUnsuited(patch ?? cell, kind.name, size, problem.reason + place, problem.hint));
+    const place = problem.place === undefined ? null : saySides(problem.place.x, problem.place.y, spec.ruler);
+    const unsuited = { unit: kind.name, asked: { finished: size }, fault: problem.fault, place };
+    diagnostics.push(unitUnsuited(patch ?? cell, unsuited));
     return null;
   }
   const rolesFound = checkRoles(cell, kind, design, diagnostics);
@@ -122,7 +120,7 @@ function checkRoles(cell: CellSpec, kind: UnitKind, design: UnitDesign, diagnost
     good = false;
   }
   if (cell.inOrder.length > Math.max(1, roles.length)) {
-    diagnostics.push(roleUnknown(cell, kind.name, `number ${roles.length + 1}`, roles));
+    diagnostics.push(roleUnknown(cell, kind.name, { number: roles.length + 1 }, roles));
     good = false;
   }
   return good;

@@ -1,16 +1,18 @@
 import { lengthUnreadable, NOT_ABOVE_ZERO, sizeUnreadable } from "../diagnostics/fields.ts";
 import { unitUnknown, unitUnsuited } from "../diagnostics/quilt.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import { formatCut, formatCutSize, formatLength, formatSize } from "../length/format.ts";
 import { parseLength } from "../length/parse.ts";
 import { fromInteger, type Rational, toNumber, toTicksExact } from "../length/rational.ts";
 import { parseSize } from "../length/size.ts";
+import type { SpokenSize } from "../length/spoken.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import { type Language, writingOf } from "../length/writing.ts";
 import { saySize } from "./say.ts";
+import type { Formula } from "./terms/formulas.ts";
+import type { MethodName, UnitName } from "./terms/names.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
-import type { HowMade, Recipe } from "./units/types.ts";
+import type { HowMade, PieceSubcut, Recipe, RecipeNote } from "./units/types.ts";
 
 /** What is asked, as typed. */
 export interface SizesAsked {
@@ -27,51 +29,58 @@ export interface SizesAsked {
   language?: Language;
 }
 
-/** One piece of a method, in words. */
+/** How a segment is cut from a strip set, and how many a unit takes; `apart`: between slanting cuts. */
+export interface SegmentsSaid {
+  cut: "square" | "diamond-45" | "triangle-60";
+  /** Along the strip, or between the cuts. */
+  length: Ticks;
+  perUnit: number;
+}
+
+/** One piece of a method. */
 export interface PieceSaid {
   part: string;
+  /** `A`, `B`: the strip set it is a strip of; null for a piece. */
+  set: string | null;
   /** As cut; null where that follows from the width of the fabric. */
   across: Ticks | null;
   along: Ticks;
-  size: string;
   count: number;
-  /** How it is cut further; empty when it is not. */
-  further: string;
-  formula: string;
-  /** Size by the other rounding; empty when it is the same. */
-  other: string;
+  /** How it is cut further. */
+  further: PieceSubcut | SegmentsSaid;
+  formula: Formula;
+  /** Size by the other rounding; null when it is the same. */
+  other: { across: Ticks; along: Ticks } | null;
 }
 
 export interface MethodSaid {
-  method: string;
+  method: MethodName;
   makes: number;
   pieces: PieceSaid[];
-  /** Empty when the units come out true. */
-  trim: string;
-  /** The same in ticks; null when they do. */
+  /** What the sewn unit is trimmed to; null when the units come out true. */
   trimTo: { across: Ticks; along: Ticks } | null;
-  notes: readonly string[];
-  sources: readonly string[];
+  notes: readonly RecipeNote[];
 }
 
 /** Cut sizes of one unit by every method. Plain data. */
 export interface UnitSizes {
-  unit: string;
-  finished: string;
+  unit: UnitName;
+  finished: SpokenSize;
   /** Finished, to the nearest tick. */
   across: Ticks;
   down: Ticks;
-  /** Seam allowance, to the nearest tick; `seamText` as the ruler reads it, empty where it lies between ticks. */
+  /** Seam allowance, to the nearest tick, and whether it is that. */
   seam: Ticks;
-  seamText: string;
+  seamExact: boolean;
   ruler: Ruler;
   methods: MethodSaid[];
 }
 
+/** Seam allowance and marks where none are told: 1/4 and 1/8 in; 0.75 and 0.25 cm; 7.5 and 1 mm. */
 const USUAL = {
-  in: { seam: "1/4 in", ruler: "1/8 in" },
-  cm: { seam: "0.75 cm", ruler: "0.25 cm" },
-  mm: { seam: "7.5 mm", ruler: "1 mm" },
+  in: { seam: 4064, ruler: 2032 },
+  cm: { seam: 4800, ruler: 1600 },
+  mm: { seam: 4800, ruler: 640 },
 } as const;
 
 /** A ruler that reads as the language writes; English is what goes without saying. */
@@ -88,8 +97,8 @@ function rulerFor({ measure, language = "en" }: SizesAsked, mark: Ticks): Ruler 
 /** Works out the cut sizes of a unit by all its methods. */
 export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
   const diagnostics: Diagnostic[] = [];
-  const seam = readLength(asked.seam ?? USUAL[asked.measure].seam, "--seam", asked, diagnostics);
-  const mark = readLength(asked.ruler ?? USUAL[asked.measure].ruler, "--ruler", asked, diagnostics);
+  const seam = readLength(asked.seam, USUAL[asked.measure].seam, "--seam", asked, diagnostics);
+  const mark = readLength(asked.ruler, USUAL[asked.measure].ruler, "--ruler", asked, diagnostics);
   const size = readFinished(asked, diagnostics);
   const kind = findUnitKind(asked.unit);
   if (kind === null) {
@@ -104,16 +113,18 @@ export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
   const finished = saySize(size.across, size.down, ruler);
   if (problem !== null) {
     diagnostics.push(
-      unitUnsuited({ path: asked.size, at: null }, kind.name, finished, problem.reason, problem.hint),
+      unitUnsuited(
+        { path: asked.size, at: null },
+        { unit: kind.name, asked: { finished }, fault: problem.fault, place: null },
+      ),
     );
     return { value: null, diagnostics };
   }
   const how: HowMade = { seam, mark: ticks, rounding: asked.rounding, oversize: fromInteger(0) };
   const methods = kind.methods.flatMap((method) => {
     const answer = method.recipe(design, how);
-    return answer.ok ? [said(answer.recipe, ruler)] : [];
+    return answer.ok ? [said(answer.recipe)] : [];
   });
-  const seamTicks = toTicksExact(seam);
   return {
     value: {
       unit: kind.name,
@@ -121,7 +132,7 @@ export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
       across: Math.round(toNumber(size.across)),
       down: Math.round(toNumber(size.down)),
       seam: Math.round(toNumber(seam)),
-      seamText: seamTicks === null ? "" : formatLength(seamTicks, ruler),
+      seamExact: toTicksExact(seam) !== null,
       ruler,
       methods,
     },
@@ -130,11 +141,13 @@ export function unitSizes(asked: SizesAsked): Outcome<UnitSizes> {
 }
 
 function readLength(
-  written: string,
+  written: string | null,
+  usual: Ticks,
   option: string,
   asked: SizesAsked,
   diagnostics: Diagnostic[],
 ): Rational | null {
+  if (written === null) return fromInteger(usual);
   const read = parseLength(written, asked.measure);
   if (read.ok && read.value.n > 0n) return read.value;
   const fault = read.ok ? NOT_ABOVE_ZERO : read.problem.fault;
@@ -157,55 +170,31 @@ function readFinished(
   return null;
 }
 
-const THEN = {
-  none: "",
-  "once-diagonal": "halved on the diagonal",
-  "twice-diagonal": "quartered on both diagonals",
-  template: "cut to a template",
-} as const;
-
-function segmentsSaid(
-  { cut, segment, segmentsPerUnit, strips }: Recipe["stripSets"][number],
-  ruler: Ruler,
-): string {
-  const [strip] = strips;
-  switch (cut) {
-    case "square":
-      return `segments ${formatCut(segment, ruler)} long, ${segmentsPerUnit} to a unit`;
-    case "diamond-45":
-      return `diamonds cut at 45 degrees ${formatCut(strip?.width ?? 0, ruler)} apart, ${segmentsPerUnit} to a unit`;
-    case "triangle-60":
-      return `triangles cut to and fro at 60 degrees, ${segmentsPerUnit} to a unit`;
-  }
-}
-
-function said(recipe: Recipe, ruler: Ruler): MethodSaid {
+function said(recipe: Recipe): MethodSaid {
   const pieces = recipe.pieces.map(
     (piece): PieceSaid => ({
       part: piece.role,
+      set: null,
       across: piece.across,
       along: piece.along,
-      size: formatCutSize(piece.across, piece.along, ruler),
       count: piece.countPerSet,
-      further: THEN[piece.subcut],
+      further: piece.subcut,
       formula: piece.formula,
-      other:
-        piece.otherRounding === null
-          ? ""
-          : formatSize(piece.otherRounding.across, piece.otherRounding.along, ruler),
+      other: piece.otherRounding,
     }),
   );
-  const strips = recipe.stripSets.flatMap((set) =>
-    set.strips.map(
+  const strips = recipe.stripSets.flatMap(({ name, cut, segment, segmentsPerUnit, strips: own }) =>
+    own.map(
       (strip): PieceSaid => ({
-        part: `${strip.role}, set ${set.name}`,
+        part: strip.role,
+        set: name,
         across: null,
         along: strip.width,
-        size: `strip ${formatCut(strip.width, ruler)} wide`,
         count: 1,
-        further: segmentsSaid(set, ruler),
+        // Cuts at 45 degrees lie as far apart as the strip is wide.
+        further: { cut, length: cut === "square" ? segment : (own[0]?.width ?? 0), perUnit: segmentsPerUnit },
         formula: strip.formula,
-        other: "",
+        other: null,
       }),
     ),
   );
@@ -214,10 +203,8 @@ function said(recipe: Recipe, ruler: Ruler): MethodSaid {
     method: recipe.method,
     makes: recipe.unitsPerSet,
     pieces: alike([...pieces, ...strips]),
-    trim: needed ? formatCutSize(trimTo.across, trimTo.along, ruler) : "",
     trimTo: needed ? trimTo : null,
     notes: recipe.notes,
-    sources: recipe.sources,
   };
 }
 

@@ -1,5 +1,6 @@
 import { fromInteger, type Rational } from "../length/rational.ts";
 import { exactOfRational, exactOfSurd, point, turnPoint } from "./exact.ts";
+import { UNIT } from "./terms/names.ts";
 import type { Exact, Point } from "./types.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind, UNIT_KINDS } from "./units/registry.ts";
@@ -31,9 +32,9 @@ const TURNS = [
 /** Finished shapes at which kinds look as makers know them, in inches; the others are square. */
 const SHAPES: Readonly<Record<string, readonly [number, number]>> = {
   rectangle: [4, 2],
-  "flying geese": [4, 2],
-  "half-rectangle triangle": [2, 4],
-  "sixty-degree triangles": [6, 2],
+  [UNIT.flyingGeese]: [4, 2],
+  [UNIT.halfRectangleTriangle]: [2, 4],
+  [UNIT.sixtyDegreeTriangles]: [6, 2],
 };
 
 const INCH = 16256;

@@ -1,11 +1,13 @@
+import type { PlaceTold, Purpose } from "../diagnostics/purposes.ts";
+import type { UnitTold } from "../diagnostics/quilt.ts";
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FoundationWork } from "./foundation/types.ts";
 import type { Eighth, Recipe } from "./units/types.ts";
 
-/** How many are wanted for something, in words. */
+/** How many are wanted in a place. */
 export interface Wanted {
-  text: string;
+  place: PlaceTold;
   count: number;
 }
 
@@ -53,8 +55,7 @@ export interface BlockPlacing {
 
 /** All units of one kind, size, method and set of fabrics. */
 export interface UnitDemand {
-  /** In trade words: `flying geese 4 x 2 in`. */
-  text: string;
+  told: UnitTold;
   /** Ways to make it, the wanted one first. */
   recipes: Recipe[];
   /** True when the maker wrote the method. */
@@ -70,7 +71,7 @@ export interface UnitDemand {
 
 /** Long straight strips: borders and long sashes. Sizes are as cut, seam allowance included. */
 export interface StripDemand {
-  text: string;
+  purpose: Purpose;
   fabric: string;
   /** Along the strip, any over-long allowance included. */
   run: Ticks;
@@ -84,7 +85,8 @@ export interface StripDemand {
   print: "along" | "across" | null;
   cut: "strips" | "lengthwise" | "either";
   join: "no" | "straight" | "diagonal";
-  note: string;
+  /** Cut over-long, and trimmed after it is sewn. */
+  overLong: boolean;
   /** Finished area of all of them, in square ticks to the nearest. */
   finished: number;
   path: string;
@@ -93,7 +95,7 @@ export interface StripDemand {
 
 /** Side or corner setting triangles of one fabric. */
 export interface TriangleDemand {
-  text: string;
+  part: "side" | "corner";
   fabric: string;
   subcut: "once-diagonal" | "twice-diagonal";
   /** Cut side of the square they come from. */

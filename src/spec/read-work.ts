@@ -48,6 +48,9 @@ export function readWorkFile(text: string, fileName: string, unit: LengthUnit): 
       thorough: planned?.thorough ?? false,
       fatQuarters: planned?.["fat-quarters"] ?? false,
       width: planned?.width === undefined ? null : ticks(planned.width.value),
+      bolt: planned?.bolt === undefined ? null : ticks(planned.bolt.value),
+      ruler: planned?.ruler ?? null,
+      budget: planned?.budget ?? null,
       cloth: (planned?.cloth ?? []).map(({ fabric, name, size, count }): Planned["cloth"][number] => ({
         fabric,
         name,

@@ -5,7 +5,7 @@ import type { LengthUnit } from "../length/types.ts";
 import { WORK_FORMAT } from "./key-words.ts";
 import { readFact } from "./read-fact.ts";
 import type { Fact } from "./work-types.ts";
-import { choice, count, describes, leaf, length, refuse, size, words } from "./written.ts";
+import { choice, count, describes, leaf, length, readCount, refuse, size, words } from "./written.ts";
 
 /** What the file of the work is called, beside plan.json. */
 export const WORK_NAME = "work.yaml";
@@ -40,6 +40,12 @@ export function workSchema(unit: LengthUnit) {
     thorough: toggle("work.planned.thorough"),
     "fat-quarters": toggle("work.planned.fat-quarters"),
     width: length(unit, "work.planned.width", true).optional(),
+    bolt: length(unit, "work.planned.bolt", true).optional(),
+    ruler: choice(["in", "cm"], "work.planned.ruler").optional(),
+    budget: leaf({ about: "work.planned.budget" }, (written, context): number => {
+      const seconds = Number(written);
+      return Number.isFinite(seconds) && seconds > 0 ? seconds : readCount(written, context);
+    }).optional(),
     cloth: z
       .array(cloth)
       .meta(describes("work.planned.cloth", { written: {} }))

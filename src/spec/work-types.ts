@@ -55,6 +55,12 @@ export interface Planned {
   fatQuarters: boolean;
   /** Usable width tried on every bolt. */
   width: Ticks | null;
+  /** Where every bolt was taken to end. */
+  bolt: Ticks | null;
+  /** Ruler that the quilt was restated for. */
+  ruler: "in" | "cm" | null;
+  /** Seconds that each fabric was searched at most. */
+  budget: number | null;
   /** Cloth from the drawer that was offered. */
   cloth: { fabric: string; name: string; across: Ticks; along: Ticks; count: number }[];
 }
@@ -72,5 +78,8 @@ export const USUALLY_PLANNED: Planned = {
   thorough: false,
   fatQuarters: false,
   width: null,
+  bolt: null,
+  ruler: null,
+  budget: null,
   cloth: [],
 };

@@ -8,7 +8,8 @@ import type { Planned } from "./work-types.ts";
 const exact = (ticks: Ticks): string => `${ticks / 640} mm`;
 
 /** How the plan was made, as the file has it; without what is as usual. */
-function plannedValue({ kits, style, prefer, thorough, fatQuarters, width, cloth }: Planned): object {
+function plannedValue(planned: Planned): object {
+  const { kits, style, prefer, thorough, fatQuarters, width, bolt, ruler, budget, cloth } = planned;
   return {
     ...(kits === 1 ? {} : { kits }),
     ...(style === null ? {} : { style }),
@@ -16,6 +17,9 @@ function plannedValue({ kits, style, prefer, thorough, fatQuarters, width, cloth
     ...(thorough ? { thorough } : {}),
     ...(fatQuarters ? { "fat-quarters": true } : {}),
     ...(width === null ? {} : { width: exact(width) }),
+    ...(bolt === null ? {} : { bolt: exact(bolt) }),
+    ...(ruler === null ? {} : { ruler }),
+    ...(budget === null ? {} : { budget }),
     ...(cloth.length === 0
       ? {}
       : {

@@ -1,3 +1,4 @@
+import { auditPlan } from "../audit/index.ts";
 import { planWith } from "../choices/plan-with.ts";
 import { letterAt } from "../cutlist/index.ts";
 import type { CutList } from "../cutlist/types.ts";
@@ -9,6 +10,7 @@ import {
   workSaidAgain,
   workWidthTooWide,
 } from "../diagnostics/work.ts";
+import { EIGHTH_INCH_RULER, QUARTER_CENTIMETRE_RULER } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
 import type { Language } from "../length/writing.ts";
 import {
@@ -26,6 +28,7 @@ import {
 } from "../pipeline.ts";
 import { boughtName, type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
+import { restate } from "../quilt/index.ts";
 import {
   addEntry,
   onBoltsOf,
@@ -34,6 +37,7 @@ import {
   readWorkFile,
   type SaidOf,
   type Spec,
+  USUALLY_PLANNED,
 } from "../spec/index.ts";
 import { beforeWashing, usableWidth } from "../stock/index.ts";
 import { type Change, changeOf } from "./changes.ts";
@@ -62,8 +66,11 @@ interface State {
   offers: ReadonlyMap<string, readonly FixedPiece[]>;
 }
 
+/** Seconds for each fabric from which a search was meant to be a thorough one. */
+const LONG = 10;
+
 /** The options that a plan was made with. */
-function optionsFor({ kits, style, prefer, thorough, width, cloth }: Planned): PlanOptions {
+function optionsFor({ kits, style, prefer, thorough, width, bolt, budget, cloth }: Planned): PlanOptions {
   const fabrics = [...new Set(cloth.map(({ fabric }) => fabric))];
   const toHand = fabrics.map((fabric) => ({
     fabric,
@@ -77,7 +84,9 @@ function optionsFor({ kits, style, prefer, thorough, width, cloth }: Planned): P
         from: "stash" as const,
       })),
   }));
-  return { ...USUAL_OPTIONS, kits, style, prefer, thorough, usable: width, toHand };
+  // What is left is planned by counted work, so that the same words give the same plan.
+  const long = thorough || (budget ?? 0) >= LONG;
+  return { ...USUAL_OPTIONS, kits, style, prefer, thorough: long, usable: width, bolt, toHand };
 }
 
 /** What there is to go on from, and what is said of it now. */
@@ -92,6 +101,11 @@ export interface GoOnRequest {
   again: boolean;
   /** The plan that lies in the folder, where nothing has been said yet, and what the folder is called. */
   made: { plan: Plan; folder: string } | null;
+  /**
+   * The plan that the cutting began with, where it cannot be made again from the file since the clock ended its search.
+   * Default: it is made from the file.
+   */
+  first?: { plan: Plan; folder: string } | null;
 }
 
 /**
@@ -100,7 +114,7 @@ export interface GoOnRequest {
  * the plan of the file. Pure: the same texts give the same plan.
  */
 export async function goOn(request: GoOnRequest, solve: Solve): Promise<Outcome<GoneOn>> {
-  const { quilt, work, words, again, made } = request;
+  const { quilt, work, words, again, made, first = null } = request;
   const read = readSpecFile(quilt.text, quilt.name, null, quilt.language);
   if (read.value === null) return { value: null, diagnostics: read.diagnostics };
   const file = readWorkFile(work.text, work.name, read.value.defaultUnit);
@@ -110,11 +124,12 @@ export async function goOn(request: GoOnRequest, solve: Solve): Promise<Outcome<
   const now = readWords(words, names, read.value.defaultUnit);
   if (now.value === null) return { value: null, diagnostics: now.diagnostics };
   const options = optionsFor(planned);
-  const begun = await begin(read.value, options, planned.fatQuarters, solve);
+  const begun = await begin(restated(read.value, planned), options, planned.fatQuarters, first, solve);
   if (begun.value === null) return { value: null, diagnostics: [...read.diagnostics, ...begun.diagnostics] };
   const otherwise = made === null ? null : plannedOtherwise(begun.value.plan, made);
   if (otherwise !== null) return { value: null, diagnostics: [otherwise] };
-  let state = begun.value;
+  const asked = JSON.stringify(planned) === JSON.stringify(USUALLY_PLANNED) ? {} : { asked: planned };
+  let state = { ...begun.value, plan: { ...begun.value.plan, ...asked } };
   let text = work.text;
   const changes: Change[] = [];
   const told = [...read.diagnostics, ...begun.diagnostics];
@@ -169,17 +184,65 @@ async function begin(
   spec: Spec,
   options: PlanOptions,
   fatQuarters: boolean,
+  first: GoOnRequest["first"],
   solve: Solve,
 ): Promise<Outcome<State>> {
-  const planned = await planWith(spec, options, { stash: null, fatQuarters }, solve);
   const asked = onBoltsOf(options, spec);
   const listed = listAll(asked);
+  if (first != null) return beginWith(first, asked, listed, fatQuarters);
+  const planned = await planWith(spec, options, { stash: null, fatQuarters }, solve);
   if (planned.value === null || listed.value === null)
     return { value: null, diagnostics: planned.diagnostics };
   const { plan, fromFatQuarters } = planned.value;
   const offers = new Map(fromFatQuarters.map((name) => [name, offeredOf(plan, name, asked)]));
   const value = { spec: asked, listed: listed.value, plan, notBought: fromFatQuarters, offers };
   return { value, diagnostics: planned.diagnostics };
+}
+
+/** The same from a plan that was kept: it must be a right one, of this file. */
+function beginWith(
+  { plan, folder }: NonNullable<GoOnRequest["first"]>,
+  spec: Spec,
+  listed: Outcome<Listed>,
+  fatQuarters: boolean,
+): Outcome<State> {
+  if (listed.value === null) return { value: null, diagnostics: listed.diagnostics };
+  const others = listed.value.cutLists.filter(({ fabric, pieces }) => {
+    const own = plan.fabrics.find(({ name }) => name === fabric.name);
+    return pieces.some((piece) => {
+      const cut = own?.pieces.find(({ letter }) => letter === piece.letter);
+      // Of a pair that lies one way for the print's sake a piece is listed turned.
+      const sides = ({ across, along }: Pick<typeof piece, "across" | "along">) =>
+        `${Math.min(across, along)} ${Math.max(across, along)}`;
+      const same = cut !== undefined && sides(cut) === sides(piece);
+      // What is joined from strips has other letters once its strips are settled.
+      return piece.joined === undefined && piece.join === "no" && !same;
+    });
+  });
+  if (others.length > 0 || auditPlan(plan).length > 0)
+    return {
+      value: null,
+      diagnostics: [
+        workPlannedOtherwise(
+          folder,
+          others.map(({ fabric }) => fabric.name),
+        ),
+      ],
+    };
+  const bought = plan.fabrics.filter(({ stock = [] }) =>
+    stock.some(({ from, name }) => from === "shop" && name.includes("fat quarter")),
+  );
+  const notBought = fatQuarters ? bought.map(({ name }) => name) : [];
+  const offers = new Map(notBought.map((name) => [name, offeredOf(plan, name, spec)]));
+  return { value: { spec, listed: listed.value, plan, notBought, offers }, diagnostics: [] };
+}
+
+/** The quilt for the ruler that it was planned for. */
+function restated(spec: Spec, { ruler }: Planned): Spec {
+  if (ruler === null || spec.kind !== "quilt") return spec;
+  const { decimal } = spec.ruler;
+  const marks = ruler === "in" ? EIGHTH_INCH_RULER : QUARTER_CENTIMETRE_RULER;
+  return restate(spec, decimal === undefined ? marks : { ...marks, decimal }).spec;
 }
 
 /** What a plan may buy ready cut of a fabric though its file names no such cloth. */

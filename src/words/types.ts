@@ -18,12 +18,15 @@ import type { foundation } from "./en/foundation.ts";
 import type { goOn } from "./en/go-on.ts";
 import type { lengths } from "./en/lengths.ts";
 import type { making } from "./en/making.ts";
+import type { lengths as spoken } from "./en/quilt/lengths.ts";
+import type { purposes } from "./en/quilt/purposes.ts";
+import type { unitNames } from "./en/quilt/unit-names.ts";
+import type { unitSizes } from "./en/quilt/unit-sizes.ts";
 import type { changeSaid, savings } from "./en/savings.ts";
 import type { shapes } from "./en/shapes.ts";
 import type { sizes } from "./en/sizes.ts";
 import type { buyTable, cutsTable, unitsTable } from "./en/tables.ts";
 import type { teaching } from "./en/teaching.ts";
-
 import type { units } from "./en/units.ts";
 import type { workFile } from "./en/work-file.ts";
 import type { FileKeyWords } from "./file-keys.ts";
@@ -82,8 +85,12 @@ export interface Words {
   foundation: Wide<typeof foundation>;
   /** A plan gone on with. */
   goOn: Wide<typeof goOn>;
+  /** Lengths and sizes in a sentence. */
+  spoken: Wide<typeof spoken>;
   /** Sewing the quilt together: headings, cautions, pressing. */
   making: Wide<typeof making>;
+  /** What pieces of cloth are for. */
+  purposes: Wide<typeof purposes>;
   /** What would save. */
   savings: Wide<typeof savings>;
   /** Pieces cut aslant, shapes in strips. */
@@ -92,6 +99,10 @@ export interface Words {
   sizes: Wide<typeof sizes>;
   /** The sheet of whoever teaches a class. */
   teaching: Wide<typeof teaching>;
+  /** Names of units and of ways of making them. */
+  unitNames: Wide<typeof unitNames>;
+  /** Cut sizes of a unit. */
+  unitSizes: Wide<typeof unitSizes>;
   /** How units are sewn. */
   units: Wide<typeof units>;
   /** A change of a file in a few words. */

@@ -87,3 +87,18 @@ test("a quilt file that has changed since is refused", async () => {
   expect(ended.stderr).toContain("WORK-OTHER-PLAN");
   expect(ended.stderr).toContain("work.yaml:");
 });
+
+test("a plan that the clock ended is gone on with as it is, by the options it was made with", async () => {
+  const folder = await planned("--bolt", "9yd", "--budget", "2.5");
+  expect(planOf(folder).asked).toMatchObject({ bolt: 9 * 36 * 16256, budget: 2.5 });
+  const before = readFileSync(at(folder, "plan.json"), "utf8");
+  const ended = await goOn(folder, "night sea: cut to strip 1");
+  expect(ended).toMatchObject({ code: 0 });
+  expect(readFileSync(at(folder, "begun.json"), "utf8")).toBe(before);
+  expect(readFileSync(at(folder, "work.yaml"), "utf8")).toContain("budget: 2.5");
+  expect((await goOn(folder, "night sea: strip 1 spoiled")).code).toBe(0);
+  expect((await goOn(folder, "--bolt", "8yd")).stderr).toContain("--bolt is settled");
+  // What was kept is believed only where it is a plan of this quilt.
+  writeFileSync(join(folder, "tide.yaml"), SMALL.replace("4 1/2", "4 5/8"));
+  expect((await goOn(folder, "chalk: all cut")).stderr).toContain("WORK-PLANNED-OTHERWISE");
+});

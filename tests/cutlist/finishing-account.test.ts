@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { EIGHTH_INCH_RULER } from "../../src/length/index.ts";
+import { english } from "../../src/words/index.ts";
 import { INCH, workOut } from "../quilt/reading.ts";
 
 const SQUARE_INCH = INCH * INCH;
@@ -13,7 +15,9 @@ backing: { fabric: back, overhang: 4 }
 
 function accounts(fabric: string, use: RegExp, quilt = QUILT) {
   const list = workOut(quilt).cutLists.find((each) => each.fabric.name === fabric);
-  const piece = list?.pieces.find(({ uses }) => uses.some(({ text }) => use.test(text)));
+  const piece = list?.pieces.find(({ uses }) =>
+    uses.some(({ purpose }) => use.test(english.purposes.purpose(purpose, EIGHTH_INCH_RULER))),
+  );
   if (piece === undefined) throw new Error("no such piece");
   const cut = piece.across * piece.along * piece.count;
   const [seams, corners] = [piece.seams ?? 0, piece.corners ?? 0];

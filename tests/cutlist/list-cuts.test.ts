@@ -54,8 +54,8 @@ describe("listing cuts", () => {
       count: 14,
       label: "sky, path",
       uses: [
-        { text: "sky", count: 10 },
-        { text: "path", count: 4 },
+        { purpose: { for: "label", label: "sky" }, count: 10 },
+        { purpose: { for: "label", label: "path" }, count: 4 },
       ],
     });
   });

@@ -14,7 +14,7 @@ function fabric(print: string) {
 }
 
 const demand = (facing: TriangleDemand["facing"], subcut: TriangleDemand["subcut"]): TriangleDemand => ({
-  ...{ text: "side setting triangles", fabric: "hens", subcut, square: 162560, roundedUp: false },
+  ...{ part: "side" as const, fabric: "hens", subcut, square: 162560, roundedUp: false },
   ...{ otherRounding: null, tradeShort: false, finished: 1, path: "", at: null, facing },
 });
 

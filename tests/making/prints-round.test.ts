@@ -31,7 +31,7 @@ function onBolt({ top }: WorkedOut, fabric: string, axis: "along" | "across"): s
 
 function cut({ cutLists }: WorkedOut, fabric: string): { across: number; along: number; count: number }[] {
   return (cutLists.find((each) => each.fabric.name === fabric)?.pieces ?? [])
-    .filter(({ uses }) => uses.some(({ text }) => text.includes("border")))
+    .filter(({ uses }) => uses.some(({ purpose }) => JSON.stringify(purpose).includes("border")))
     .map(({ across, along, count }) => ({ across: across / INCH, along: along / INCH, count }));
 }
 

@@ -87,7 +87,7 @@ describe("templates of a plan", () => {
       across: 4 * INCH,
       along: 4 * INCH,
       count,
-      uses: [{ text: "sail", count }],
+      uses: [{ purpose: { for: "label" as const, label: "sail" }, count }],
       subcut: "template" as const,
       shape: { cut: line(corners), seam: line(corners), marks: [], asDrawn: count, reversed: 0 },
     });

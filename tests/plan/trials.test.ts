@@ -234,7 +234,9 @@ describe("joined borders", () => {
   test("a border that is to fit is cut in one width all round, from one run, and told so", async () => {
     const { value } = await planOf(textOf("fitted-border"));
     const leaf = value?.fabrics.find(({ name }) => name === "leaf");
-    const spacer = leaf?.pieces.filter(({ uses }) => uses.some(({ text }) => text.startsWith("spacer")));
+    const spacer = leaf?.pieces.filter(({ uses }) =>
+      uses.some(({ purpose }) => JSON.stringify(purpose).includes('"spacer"')),
+    );
     // derived geometry: sides of 45 root 2 + 1/2, up to 64 1/4; the top between them of 36 root 2 + 1/2 and twice the
     // 1 5/8 that the spacer is wide until it is trimmed, up to 54 3/4; two of each.
     expect(spacer).toMatchObject([{ count: 6, along: 2.125 * IN, joined: { length: 238 * IN } }]);
@@ -257,7 +259,12 @@ borders: [{ fabric: moss, width: 3 }]
 `,
       "moss",
     );
-    const sides = fabric.pieces.findIndex(({ uses }) => uses.some(({ text }) => text === "border 1, sides"));
+    const sides = fabric.pieces.findIndex(({ uses }) =>
+      uses.some(
+        ({ purpose }) =>
+          purpose.for === "border" && purpose.border === "border 1" && purpose.pair === "sides",
+      ),
+    );
     const cut = fabric.lays
       .flatMap(({ root }) => [...everyPart(root)])
       .filter(({ piece }) => piece === sides)

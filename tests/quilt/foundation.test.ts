@@ -65,7 +65,7 @@ describe("the invented quilt, pieced by motifs", () => {
   });
 
   test("the goose goes onto the bar, then its skies: whatever a seam joins is there", () => {
-    expect(motif?.patches.map(({ part }) => part)).toEqual(["patch", "goose", "sky left", "sky right"]);
+    expect(motif?.patches.map(({ part }) => part)).toEqual(["patch", "goose", "sky-left", "sky-right"]);
     expect(motif?.seams.map(({ adds }) => adds)).toEqual([2, 3, 4]);
   });
 
@@ -117,10 +117,10 @@ describe("against the same quilt without foundation", () => {
   });
 
   test("no unit is trimmed, and no piece is smaller than its squares and two seams", () => {
-    for (const { recipes, text } of quilt.work.units) {
+    for (const { recipes, told } of quilt.work.units) {
       expect(recipes).toHaveLength(1);
       expect(recipes[0]?.trimTo.needed).toBe(false);
-      const least = text.startsWith("rectangle") ? 2.5 : 2.5 + Math.SQRT2 / 4;
+      const least = told.kind === "rectangle" ? 2.5 : 2.5 + Math.SQRT2 / 4;
       for (const { across, along } of recipes[0]?.pieces ?? [])
         expect(Math.min(across, along) / INCH).toBeGreaterThanOrEqual(least);
     }
@@ -233,7 +233,7 @@ describe("folded", () => {
 
   test("units keep their own method and its trimming", () => {
     const worked = workOut(withFoundation("grid: 1/4 in, way: folded"));
-    const geese = worked.work.units.find(({ text }) => text.startsWith("flying geese"));
+    const geese = worked.work.units.find(({ told }) => told.kind === "flying geese");
     expect(geese?.recipes[0]?.method).toBe("four at a time");
   });
 });

@@ -52,11 +52,14 @@ test("inches become 2.5 cm, a quarter-inch seam 0.75 cm, and each change is told
   expect(metric.blocks[0]?.across).toEqual({ n: 20 * CENTIMETRE, d: 1 });
   expect(changes).toContainEqual({
     path: "seam",
-    what: "seam allowance",
-    before: "1/4 in",
-    after: "0.75 cm",
+    what: { of: "seam" },
+    before: { as: "marks", ticks: 4064, ruler: spec.ruler },
+    after: { as: "marks", ticks: 4800, ruler: QUARTER_CENTIMETRE_RULER },
   });
-  expect(changes.find(({ what }) => what === "border 1")).toMatchObject({ before: "3 in", after: "7.5 cm" });
+  expect(changes.find(({ what }) => what.of === "border" && what.border === "border 1")).toMatchObject({
+    before: { ticks: 3 * INCH },
+    after: { ticks: 7.5 * CENTIMETRE },
+  });
 });
 
 test("there and back is the same design", () => {

@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { rational } from "../../src/length/rational.ts";
 import type { Ruler } from "../../src/length/types.ts";
 import { sayLength, saySizeBeside, sayUnlike } from "../../src/quilt/say.ts";
+import { english } from "../../src/words/index.ts";
 
 const INCHES: Ruler = { unit: "in", mark: 2032 };
 const METRIC: Ruler = { unit: "mm", mark: 640 };
@@ -12,21 +13,22 @@ test.each([
   ["a thirteenth", rational(BigInt(16256 * 40), 13n), INCHES, "about 3 1/8 in"],
   ["between millimetres", rational(BigInt(8500), 1n), METRIC, "about 13 mm"],
 ])("%s", (_, length, ruler, told) => {
-  expect(sayLength(length, ruler)).toBe(told);
+  expect(english.spoken.length(sayLength(length, ruler))).toBe(told);
 });
 
 test("two lengths nearer than a mark are told so that they differ", () => {
-  expect(sayUnlike(rational(BigInt(16256 * 40), 13n), rational(BigInt(16256 * 25), 8n), INCHES)).toEqual([
-    "about 3.077 in",
-    "about 3.125 in",
-  ]);
+  expect(
+    sayUnlike(rational(BigInt(16256 * 40), 13n), rational(BigInt(16256 * 25), 8n), INCHES).map(
+      english.spoken.length,
+    ),
+  ).toEqual(["about 3.077 in", "about 3.125 in"]);
 });
 
 test("a size that is not cut is about the nearest mark, finer where that is what is cut", () => {
   const cut: [number, number] = [2032 * 28, 2032 * 28];
-  expect(saySizeBeside(cut, [2032 * 26 + 300, 2032 * 26 + 300], INCHES)).toEqual([
+  expect(saySizeBeside(cut, [2032 * 26 + 300, 2032 * 26 + 300], INCHES).map(english.spoken.size)).toEqual([
     "3 1/2 x 3 1/2 in",
     "about 3 1/4 x 3 1/4 in",
   ]);
-  expect(saySizeBeside(cut, [56336, 56336], INCHES)[1]).toBe("about 3.47 x 3.47 in");
+  expect(english.spoken.size(saySizeBeside(cut, [56336, 56336], INCHES)[1])).toBe("about 3.47 x 3.47 in");
 });

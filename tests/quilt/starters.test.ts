@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkQuilt, STARTERS, unitSizes } from "../../src/index.ts";
+import { EIGHTH_INCH_RULER } from "../../src/length/index.ts";
+import { english } from "../../src/words/index.ts";
 import { said } from "../support/in-words.ts";
 
 describe.each(STARTERS)("starter $name", ({ text }) => {
@@ -31,10 +33,9 @@ test("sizes of a unit by every method", () => {
   } as const;
   const methods = unitSizes(asked).value?.methods ?? [];
   const four = methods.find(({ method }) => method === "four at a time");
-  expect(four?.pieces.map(({ count, size }) => `${count} x ${size}`)).toEqual([
-    "1 x 5 1/4 x 5 1/4 in",
-    "4 x 2 7/8 x 2 7/8 in",
-  ]);
+  expect(
+    four?.pieces.map((piece) => `${piece.count} x ${english.unitSizes.size(piece, EIGHTH_INCH_RULER)}`),
+  ).toEqual(["1 x 5 1/4 x 5 1/4 in", "4 x 2 7/8 x 2 7/8 in"]);
   expect(said(unitSizes({ ...asked, unit: "flying gese" }).diagnostics[0])?.hint).toContain("flying geese");
   expect(unitSizes({ ...asked, size: "4 by" }).value).toBe(null);
 });

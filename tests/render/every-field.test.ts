@@ -8,6 +8,7 @@ import type {
   StripSetRecord,
   UnitRecord,
 } from "../../src/cutlist/unit-record.ts";
+import { EIGHTH_INCH_RULER } from "../../src/length/index.ts";
 import { planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { CuttingStep, Plan } from "../../src/plan/types.ts";
 import { bookOf, pageOf } from "../../src/render/book/index.ts";
@@ -85,7 +86,7 @@ const PIECE: Table<CutPiece> = {
   join: "told by the run, below",
   uses: {
     change: (p) => {
-      p.uses = [{ text: "gate post", count: p.count }];
+      p.uses = [{ purpose: { for: "label", label: "gate post" }, count: p.count }];
     },
     in: TOLD,
   },
@@ -187,9 +188,12 @@ const UNIT: Table<UnitRecord> = {
     },
     in: ALL,
   },
-  text: {
+  told: {
     change: (u) => {
-      u.text = "gate post finishing 9 x 9 in";
+      u.told = {
+        kind: "gate post",
+        finished: { as: "marks", across: 146304, along: 146304, ruler: EIGHTH_INCH_RULER },
+      };
     },
     in: ALL,
   },

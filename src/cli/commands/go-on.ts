@@ -4,11 +4,25 @@ import { workLeftOut, workNoPlan, workNothingToUndo } from "../../diagnostics/wo
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 
-import { fatQuarters, kits, stash, usable } from "../asking.ts";
+import { bolt, fatQuarters, kits, stash, usable } from "../asking.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import { realDisk } from "../disk.ts";
 import { inWords, toggle } from "../option.ts";
-import { font, json, markdown, out, paper, pdf, png, prefer, replace, style, thorough } from "../options.ts";
+import {
+  budget,
+  font,
+  json,
+  markdown,
+  out,
+  paper,
+  pdf,
+  png,
+  prefer,
+  replace,
+  ruler,
+  style,
+  thorough,
+} from "../options.ts";
 import { poolOf } from "../planning.ts";
 import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
@@ -25,6 +39,18 @@ async function planIn(folder: string, named: string): Promise<Outcome<Plan>> {
   const { readPlan } = await import("../../index.ts");
   return readPlan(new TextDecoder().decode(await realDisk.read(path)), join(named, "plan.json"));
 }
+
+/**
+ * The plan that the cutting began with, where the clock ended its search: it cannot be made again, so it lies beside the
+ * work. Null where there is none.
+ */
+async function begunIn(folder: string): Promise<string | null> {
+  const path = join(folder, BEGUN_NAME);
+  if ((await realDisk.kind(path)) !== "file") return null;
+  return new TextDecoder().decode(await realDisk.read(path));
+}
+
+const BEGUN_NAME = "begun.json";
 
 export const goOn = (words: Words) =>
   defineCommand({
@@ -48,6 +74,9 @@ export const goOn = (words: Words) =>
       fatQuarters,
       kits,
       usable,
+      bolt,
+      ruler,
+      budget,
       pdf,
       paper,
       png,
@@ -86,11 +115,15 @@ export const goOn = (words: Words) =>
         return failWith([workNothingToUndo(workNamed)], undefined, values.json, io);
       let begun = before;
       let made: { plan: Plan; folder: string } | null = null;
+      let begunText = before === null ? null : await begunIn(folder);
       if (begun === null) {
         const plan = await planIn(folder, named);
         if (plan.value === null) return failWith(plan.diagnostics, undefined, values.json, io);
         made = { plan: plan.value, folder: named };
-        const planned = await plannedAs(values, read.value, io);
+        if ((values.budget ?? plan.value.asked?.budget ?? null) !== null)
+          begunText = new TextDecoder().decode(await realDisk.read(join(folder, "plan.json")));
+        const asked = plan.value.asked ?? front.USUALLY_PLANNED;
+        const planned = await plannedAs(values, asked, read.value, io);
         if (planned.value === null) return failWith(planned.diagnostics, undefined, values.json, io);
         begun = front.beginWork(planned.value, io.words.workFile.about);
       } else {
@@ -103,7 +136,12 @@ export const goOn = (words: Words) =>
       const pool = await poolOf(io, { budget: null, effort: null, thorough: true });
       const quilt = { text, name, language: io.words.language };
       const work = { text: begun, name: workNamed };
-      const gone = await front.goOn({ quilt, work, words: typed, again: values.again, made }, pool.solve);
+      const first = begunText === null ? null : front.readPlan(begunText, join(named, BEGUN_NAME));
+      if (first !== null && first.value === null)
+        return failWith(first.diagnostics, undefined, values.json, io);
+      const request = { quilt, work, words: typed, again: values.again, made };
+      const from = first === null ? null : { plan: first.value!, folder: named };
+      const gone = await front.goOn({ ...request, first: from }, pool.solve);
       pool.clear();
       await (await import("../pool.ts")).endThreads();
       if (gone.value === null) {
@@ -120,7 +158,8 @@ export const goOn = (words: Words) =>
       const results = await resultFiles(plan, io.words);
       const printed = await printedFiles(plan, results, values, null, null, io);
       const list = front.goneOnList(plan, changes, io.words);
-      const files = { ...results, ...printed, "gone-on.txt": list };
+      const begunFile = begunText === null ? {} : { [BEGUN_NAME]: begunText };
+      const files = { ...results, ...printed, ...begunFile, "gone-on.txt": list };
       const kept = await keepWork({ path, named: workNamed }, before, workText);
       if (kept.value === null) return failWith(kept.diagnostics, undefined, values.json, io);
       const inputs = [file, values.font].flatMap((each) =>

@@ -29,6 +29,7 @@ import {
 import { patternFor } from "../pattern.ts";
 import { planFile } from "../planning.ts";
 import { failWith, report } from "../report.ts";
+import { askedWith } from "../work-file.ts";
 
 const sizes = (words: Words) =>
   text(
@@ -69,8 +70,10 @@ export const plan = (words: Words) =>
     examples: words.commandLine.plan.examples,
     async run([file = ""], values, io) {
       const beside = { ...values, kits: values.kits ?? 1 };
-      const made = await planFile(file, values, io, beside);
-      if ("code" in made) return made.code;
+      const planned = await planFile(file, values, io, beside);
+      if ("code" in planned) return planned.code;
+      const asked = await askedWith(planned, values);
+      const made = asked === null ? planned : { ...planned, plan: { ...planned.plan, asked } };
       const { files: besides, teachers } = await besideFiles(made, beside, io);
       const comparison = values.compare ? await comparisonOf(made, io) : null;
       // The plan is made all the same: that there is nothing to compare it with is only said.

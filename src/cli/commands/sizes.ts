@@ -1,3 +1,4 @@
+import type { Ruler } from "../../length/types.ts";
 import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts";
 import type { Words } from "../../words/index.ts";
@@ -38,44 +39,52 @@ const rounding = (words: Words) =>
 
 const picture = (words: Words) => toggle("--picture", words.commandLine.sizes.printAnSvgDrawing);
 
-function pieceLine(piece: PieceSaid, width: number, words: Words): string {
-  const further = piece.further === "" ? "" : `, ${piece.further}`;
-  const other = piece.other === "" ? "" : words.commandLine.sizes.theOtherRounding(piece.other);
+function pieceLine(piece: PieceSaid, width: number, ruler: Ruler, words: Words): string {
+  const { unitSizes } = words;
+  const [further, other] = [unitSizes.further(piece, ruler), unitSizes.other(piece, ruler)];
   return words.commandLine.sizes.x(
     String(piece.count).padStart(3),
-    piece.part.padEnd(width),
-    piece.size,
-    further,
-    other,
+    unitSizes.part(piece).padEnd(width),
+    unitSizes.size(piece, ruler),
+    further === "" ? "" : `, ${further}`,
+    other === "" ? "" : words.commandLine.sizes.theOtherRounding(other),
   );
 }
 
-function methodText(method: MethodSaid, words: Words): string {
-  const width = Math.max(0, ...method.pieces.map(({ part }) => part.length));
+function methodText(method: MethodSaid, ruler: Ruler, words: Words): string {
+  const { unitNames, unitSizes } = words;
+  const width = Math.max(0, ...method.pieces.map((piece) => unitSizes.part(piece).length));
+  const trim = unitSizes.trim(method, ruler);
   const makes =
     method.makes === 1 ? words.commandLine.sizes.makesUnit : words.commandLine.sizes.makesUnits(method.makes);
   return [
-    `${method.method}, ${makes}`,
-    ...method.pieces.map((piece) => pieceLine(piece, width, words)),
-    ...(method.trim === "" ? [] : [words.commandLine.sizes.trimTheSewnUnit(method.trim)]),
-    ...method.notes.map((note) => `      ${note}`),
+    `${unitNames.method(method.method)}, ${makes}`,
+    ...method.pieces.map((piece) => pieceLine(piece, width, ruler, words)),
+    ...(trim === "" ? [] : [words.commandLine.sizes.trimTheSewnUnit(trim)]),
+    ...method.notes.map((note) => `      ${unitSizes.note(note)}`),
   ].join("\n");
 }
 
 function sizesText(sizes: UnitSizes, words: Words): string {
-  const head = words.commandLine.sizes.finishingSeam(sizes.unit, sizes.finished, sizes.seamText);
-  return `${head}\n\n${sizes.methods.map((one) => methodText(one, words)).join("\n\n")}\n`;
+  const { unit, finished, ruler } = sizes;
+  const head = words.commandLine.sizes.finishingSeam(
+    words.unitNames.unit(unit),
+    words.spoken.size(finished),
+    words.unitSizes.seam(sizes),
+  );
+  return `${head}\n\n${sizes.methods.map((one) => methodText(one, ruler, words)).join("\n\n")}\n`;
 }
 
 /** Every kind of unit with its parts and methods, for one who does not know the names yet. */
 function listText(units: readonly UnitListed[], words: Words): string {
-  const width = Math.max(...units.flatMap(({ methods }) => methods.map(({ name }) => name.length)));
+  const { unit, method: called, summary } = words.unitNames;
+  const width = Math.max(...units.flatMap(({ methods }) => methods.map((method) => called(method).length)));
   return units
     .map(({ name, alsoCalled, parts, methods }) => {
       const also = alsoCalled.length === 0 ? "" : ` (or ${alsoCalled.join(", ")})`;
       const fabrics = parts.length === 0 ? words.commandLine.sizes.asItsFileNames : parts.join(", ");
-      const lines = methods.map((method) => `  ${method.name.padEnd(width)}  ${method.summary}`);
-      return [`${name}${also}`, `  parts: ${fabrics}`, ...lines, ""].join("\n");
+      const lines = methods.map((method) => `  ${called(method).padEnd(width)}  ${summary(name, method)}`);
+      return [`${unit(name)}${also}`, `  parts: ${fabrics}`, ...lines, ""].join("\n");
     })
     .join("\n");
 }
@@ -114,7 +123,7 @@ export const sizes = (words: Words) =>
       }
       if (kind === undefined) {
         const units = unitList();
-        io.out(values.json ? unitsJson(units) : listText(units, io.words));
+        io.out(values.json ? unitsJson(units, io.words) : listText(units, io.words));
         return EXIT.done;
       }
       if (size === undefined) {
@@ -134,7 +143,7 @@ export const sizes = (words: Words) =>
         failWith(found.diagnostics, undefined, values.json, io);
         return EXIT.usage;
       }
-      io.out(values.json ? unitSizesJson(found.value) : sizesText(found.value, io.words));
+      io.out(values.json ? unitSizesJson(found.value, io.words) : sizesText(found.value, io.words));
       return EXIT.done;
     },
   });

@@ -95,7 +95,7 @@ export async function chooseWays(text: string, solve: Solve, told: Told): Promis
         .map(({ method, filed: now, figures, why }): ChosenWay => {
           const own = figures === null ? NONE : figuresOf(figures, filed);
           return {
-            name: method,
+            name: tongue.unitNames.method(method),
             now,
             text: madeBy({ [unit]: method }),
             ...own,
@@ -105,7 +105,7 @@ export async function chooseWays(text: string, solve: Solve, told: Told): Promis
     })),
     best: {
       name: Object.entries(best.methods)
-        .map(([unit, method]) => `${unit}: ${method}`)
+        .map(([unit, method]) => `${tongue.unitNames.unit(unit)}: ${tongue.unitNames.method(method)}`)
         .join("; "),
       now: Object.keys(best.methods).length === 0,
       text: madeBy({ ...best.methods } as Record<string, string>),

@@ -36,7 +36,8 @@ export function tellMissing(
     const least = piece.turnable ? Math.min(piece.across, piece.along) : piece.across;
     return pieceTooWide(
       {
-        piece: piece.label === "" ? piece.letter : piece.label,
+        piece: { for: "label", label: piece.label || piece.letter },
+        ruler,
         fabric: fabric.name,
         path: "",
         at: fabric.at,
@@ -57,10 +58,13 @@ export function tellTooLong({ cutList: { fabric, pieces } }: Chosen, { ruler }: 
   const least = (piece: CutList["pieces"][number]) =>
     piece.turnable && !piece.fullWidth ? Math.min(piece.across, piece.along) : piece.along;
   const [longest] = [...pieces].sort((a, b) => least(b) - least(a));
-  const piece = longest === undefined ? "" : longest.label || longest.letter;
+  const piece = {
+    for: "label" as const,
+    label: longest === undefined ? "" : longest.label || longest.letter,
+  };
   const size = formatLength(longest === undefined ? 0 : least(longest), ruler);
   const bolt = formatMeasure(fabric.bolt?.length ?? 0, fabric.sold.unit, { decimal: ruler.decimal });
-  return pieceLongerThanBolt({ piece, fabric: fabric.name, path: "", at: fabric.at }, { size, bolt });
+  return pieceLongerThanBolt({ piece, ruler, fabric: fabric.name, path: "", at: fabric.at }, { size, bolt });
 }
 
 /** What is not proved of the length of a fabric; nothing where all is. */

@@ -32,11 +32,6 @@ function designsOn({ spec, coloured }: Builder, foundation: FoundationSpec): Col
   });
 }
 
-const NOTHING = {
-  pieced: "Its blocks are single patches: leave `foundation` out, or name blocks of more than one patch.",
-  folded: "No seam runs right across any block, so no line can be folded: use `way: pieced`.",
-} as const;
-
 /**
  * Everything made on the gridded foundation: which pieces of it, how many, and what goes onto each in which order.
  * Seams that would miss the printed lines, and blocks that cannot be made so, are told; null when there is no
@@ -59,9 +54,7 @@ export function findFoundation(builder: Builder): Found | null {
           diagnostics,
         );
   if (parts.length === 0 && !diagnostics.some(({ severity }) => severity === "error"))
-    diagnostics.push(
-      foundationBlock(foundation, "Nothing is made on the foundation.", NOTHING[foundation.way]),
-    );
+    diagnostics.push(foundationBlock(foundation, { why: "nothing", way: foundation.way }));
   const { fabric, grid, halves, way, per, allowance, ease, hold, after } = foundation;
   return {
     work: { fabric: fabric.word, grid, halves, way, per, allowance, ease, hold, after, parts },
@@ -154,7 +147,7 @@ function areasOf(builder: Builder, on: readonly Coloured[], foundation: Foundati
     const design = designs[index];
     if (design === undefined) return [];
     return placedAlike(builder, one).map(({ patches, count }) => ({
-      name: `Block ${design.name}`,
+      name: { block: design.name },
       blocks: [{ index, design: { ...design, patches }, turn: 0 as const }],
       count,
       asked: foundation.blocks !== null,
@@ -169,9 +162,7 @@ function rowsOf(builder: Builder, on: readonly Coloured[], foundation: Foundatio
   const { setting } = spec;
   const where = { path: `${foundation.path}.per`, at: foundation.at };
   if (setting.layout === "on-point" || setting.sashing !== null || setting.turn !== 0) {
-    const message =
-      "A row of blocks goes onto one piece of foundation only in a straight setting, not turned and without sashes.";
-    diagnostics.push(foundationBlock(where, message, "Write `per: block`."));
+    diagnostics.push(foundationBlock(where, { why: "row-setting" }));
     return [];
   }
   const known = new Map(on.map((one) => [one.design, one]));
@@ -180,8 +171,7 @@ function rowsOf(builder: Builder, on: readonly Coloured[], foundation: Foundatio
     const design = designs[index];
     if (place !== "block" || design === undefined) continue;
     if (!known.has(index) && foundation.blocks !== null) {
-      const message = `Row ${row + 1} holds block ${design.name}, which is not made on the foundation.`;
-      diagnostics.push(foundationBlock(where, message, "Write `per: block`, or list that block too."));
+      diagnostics.push(foundationBlock(where, { why: "row-with-other", row: row + 1, block: design.name }));
       return [];
     }
     const own = rows.get(row) ?? [];
@@ -193,7 +183,7 @@ function rowsOf(builder: Builder, on: readonly Coloured[], foundation: Foundatio
     rows.set(row, [...own, { index, design: { ...design, patches }, turn: turn as Quarter }]);
   }
   return [...rows].map(([row, own]) => ({
-    name: `Row ${row + 1}`,
+    name: { row: row + 1 },
     blocks: own,
     count: 1,
     asked: true,

@@ -1,3 +1,4 @@
+import type { FoundationArea } from "../../diagnostics/design-faults.ts";
 import { foundationBlock, foundationOffGrid, gridSquares } from "../../diagnostics/foundation.ts";
 import type { InDesign } from "../../diagnostics/quilt.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
@@ -13,7 +14,7 @@ import type { FoldedCell, FoldedPart } from "./types.ts";
 
 /** Blocks that lie side by side on one piece of foundation. */
 export interface Area {
-  name: string;
+  name: FoundationArea;
   blocks: { index: number; design: BlockDesign; turn: Quarter }[];
   count: number;
   /** The file names its block, so that it must have lines to fold. */
@@ -130,19 +131,14 @@ function foldedPart(
   { grid, allowance, ruler, cells }: Folding,
   diagnostics: Diagnostic[],
 ): FoldedPart | null {
-  const refuse = (message: string): null => {
-    const hint = "Use `way: pieced`, or list the blocks that are made on it: `blocks: [...]`.";
-    diagnostics.push(foundationBlock(area.where, message, hint));
+  const refuse = (why: "off-squares" | "no-line"): null => {
+    diagnostics.push(foundationBlock(area.where, { why, area: area.name }));
     return null;
   };
-  if (area.blocks.some(({ design }) => hasRoots(design)))
-    return refuse(`${area.name}: its parts do not come to whole printed squares.`);
+  if (area.blocks.some(({ design }) => hasRoots(design))) return refuse("off-squares");
   const { boxes, patches } = readArea(area);
   const [xs, ys] = [linesAcross(boxes, "left", "right"), linesAcross(boxes, "upper", "lower")];
-  if (xs.length < 3 && ys.length < 3)
-    return area.asked
-      ? refuse(`${area.name}: no seam runs right across it, so no line can be folded.`)
-      : null;
+  if (xs.length < 3 && ys.length < 3) return area.asked ? refuse("no-line") : null;
   const widths = sizesIn(xs, "column", area, grid, ruler, diagnostics);
   const heights = sizesIn(ys, "row", area, grid, ruler, diagnostics);
   if (widths === null || heights === null) return null;
@@ -178,16 +174,14 @@ function sizesIn(
   const fits = (below < 1n ? [1n] : [below, below + 1n]).map((times) =>
     sayLength(q.mul(q.rational(times), q.fromInteger(grid)), ruler),
   );
-  const said = `${area.name}: ${what} ${off + 1} of its parts, finishing ${sayLength(size, ruler)},`;
-  diagnostics.push(
-    foundationOffGrid(
-      area.where,
-      said,
-      `${gridSquares(size, grid)} squares`,
-      { sizes: fits, blocks: [] },
-      true,
-    ),
-  );
+  const told = {
+    of: what,
+    area: area.name,
+    number: off + 1,
+    finished: sayLength(size, ruler),
+    squares: gridSquares(size, grid),
+  };
+  diagnostics.push(foundationOffGrid(area.where, told, { sizes: [], lengths: fits, blocks: [] }, true));
   return null;
 }
 

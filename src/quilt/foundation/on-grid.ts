@@ -2,6 +2,7 @@ import { foundationOffGrid, foundationUnit, gridSquares } from "../../diagnostic
 import type { InDesign } from "../../diagnostics/quilt.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import * as q from "../../length/rational.ts";
+import type { SpokenSize } from "../../length/spoken.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
 import { rationalOfExact, sameExact, subExact } from "../exact.ts";
 import { saySize } from "../say.ts";
@@ -55,7 +56,7 @@ function nearestLengths(measure: q.Rational, length: q.Rational, step: Ticks): q
  * The sizes nearest to a unit's whose seams all lie on lines: both ways alike where its seams slant, so that it keeps
  * its shape; each way by itself where it is made of rectangles.
  */
-function nearestSizes(unit: Measured, { step, ruler }: Lines): string[] {
+function nearestSizes(unit: Measured, { step, ruler }: Lines): SpokenSize[] {
   const { across, down, xs, ys, slanting } = unit;
   const [x, y] = [commonMeasure([...xs, across]), commonMeasure([...ys, down])];
   const both = commonMeasure([x, y]);
@@ -63,7 +64,12 @@ function nearestSizes(unit: Measured, { step, ruler }: Lines): string[] {
     ? [nearestLengths(both, across, step), nearestLengths(both, down, step)]
     : [nearestLengths(x, across, step), nearestLengths(y, down, step)];
   const sizes = [0, 1].map((i) => saySize(wide[i] ?? wide[0] ?? across, high[i] ?? high[0] ?? down, ruler));
-  return [...new Set(sizes)];
+  return unlike(sizes);
+}
+
+/** Sizes that are said alike once. */
+function unlike(sizes: readonly SpokenSize[]): SpokenSize[] {
+  return [...new Map(sizes.map((size) => [JSON.stringify(size), size])).values()];
 }
 
 /** A unit's size and where its corners lie in it. */
@@ -113,7 +119,7 @@ export function onGrid(
 const MOST_STRETCH = 2;
 
 /** Sizes at which the block would fit with its proportions kept; none of a block of one unit, or with a root. */
-function wholeBlock({ units, patches, across, down }: BlockDesign, { step, ruler }: Lines): string[] {
+function wholeBlock({ units, patches, across, down }: BlockDesign, { step, ruler }: Lines): SpokenSize[] {
   const corners = patches.flatMap(({ outline }) => outline.flatMap(({ x, y }) => [x, y]));
   if (units.length < 2 || corners.some(hasRoot)) return [];
   const measure = commonMeasure(corners.map(rationalOfExact));
@@ -125,29 +131,19 @@ function wholeBlock({ units, patches, across, down }: BlockDesign, { step, ruler
   });
 }
 
-function squaresSaid(across: q.Rational, down: q.Rational, { grid }: Lines): string {
-  return `${gridSquares(across, grid)} x ${gridSquares(down, grid)} squares`;
-}
-
 /** What is wrong with one unit by itself: a root in it, or seams between the lines. */
 function unitOff(
   unit: DesignUnit,
   patches: readonly Patch[],
   lines: Lines,
   where: InDesign,
-  blocks: readonly string[],
+  blocks: readonly SpokenSize[],
 ): Diagnostic | null {
   const corners = patches.flatMap(({ outline }) =>
     outline.flatMap(({ x, y }) => [subExact(x, unit.x), subExact(y, unit.y)]),
   );
   if (corners.some(hasRoot)) {
-    const reason = "its seams do not run between corners of printed squares.";
-    return foundationUnit(
-      where,
-      unit.kind,
-      reason,
-      "List the blocks that are made on it without this one: `blocks: [...]`.",
-    );
+    return foundationUnit(where, unit.kind, "off-corners");
   }
   const [across, down] = [rationalOfExact(unit.across), rationalOfExact(unit.down)];
   const inside = (axis: "x" | "y") =>
@@ -165,10 +161,15 @@ function unitOff(
       return !sameExact(corner.x, next.x) && !sameExact(corner.y, next.y);
     }),
   );
-  const what = `${unit.kind} finishing ${saySize(across, down, lines.ruler)}`;
   const whole = !misses(across) && !misses(down);
-  const at = whole ? `, with a seam ${gridSquares(off, lines.grid)} squares in` : "";
-  const squares = `${squaresSaid(across, down, lines)}${at}`;
+  const told = {
+    of: "unit" as const,
+    kind: unit.kind,
+    finished: saySize(across, down, lines.ruler),
+    across: gridSquares(across, lines.grid),
+    down: gridSquares(down, lines.grid),
+    seam: whole ? gridSquares(off, lines.grid) : null,
+  };
   const sizes = nearestSizes({ across, down, xs, ys, slanting }, lines);
-  return foundationOffGrid(where, what, squares, { sizes, blocks }, lines.halves);
+  return foundationOffGrid(where, told, { sizes, lengths: [], blocks }, lines.halves);
 }

@@ -84,10 +84,7 @@ function divide(units: readonly number[], grid: GridDesign): number[][] {
 }
 
 function unitRefused(unit: number, { design, where }: GridDesign): Diagnostic {
-  const reason = "its patches cannot be added one by one with straight seams.";
-  const hint =
-    "Draw it as smaller cells with a unit each, or list the blocks that are made on it: `blocks: [...]`.";
-  return foundationUnit(where.units[unit] ?? where.block, design.units[unit]?.kind ?? "", reason, hint);
+  return foundationUnit(where.units[unit] ?? where.block, design.units[unit]?.kind ?? "", "no-order");
 }
 
 /** The sections of a design as the file asks for them; what does not go is told. */
@@ -103,10 +100,7 @@ function sectionsOf(grid: GridDesign, per: FoundationSpec["per"], diagnostics: D
   if (per === "block") {
     const whole = sectionOf(all, grid);
     if (whole !== null) return [whole];
-    const message = `Block ${design.name} cannot be pieced on one piece of foundation: its patches cannot be added one by one with straight seams.`;
-    const hint =
-      "Write `per: motif` for the largest parts that can, or `way: folded` for finished parts laid edge to edge.";
-    diagnostics.push(foundationBlock(where.block, message, hint));
+    diagnostics.push(foundationBlock(where.block, { why: "not-one-piece", block: design.name }));
     return [];
   }
   return largestSections(all, grid);

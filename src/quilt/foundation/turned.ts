@@ -27,5 +27,5 @@ export function pictureKey(tiles: readonly Tile[], turn: number, across: number,
     return `${outline.join(",")} ${fabric} ${up === null ? "" : (up + turn) % 360}`;
   });
   const [wide, high] = turn % 180 === 0 ? [across, down] : [down, across];
-  return [`${wide} x ${high}`, ...told.sort()].join("\n");
+  return [`${wide},${high}`, ...told.sort()].join("\n");
 }

@@ -1,6 +1,7 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
 import type { Ticks } from "../../length/types.ts";
+import type { TradeConstants } from "../terms/formulas.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
 import type { HowMade } from "./types.ts";
@@ -43,12 +44,12 @@ export function sideOf(value: RootSum): RootSum {
   return r.times(diagonalOf(value), r.whole(q.rational(1n, 2n)));
 }
 
-/** Constants makers know by heart, and how they are said. */
+/** Constants makers know by heart, and how they are told. */
 export interface TradeExtras {
   half: Rational;
-  halfText: string;
   quarter: Rational;
-  quarterText: string;
+  /** Under which name they are told. */
+  named: TradeConstants;
 }
 
 const QUARTER_INCH = q.fromInteger(4064);
@@ -63,22 +64,19 @@ export function tradeExtras(seam: Rational): TradeExtras {
   if (q.equal(seam, QUARTER_INCH))
     return {
       half: q.fromInteger(14224),
-      halfText: "7/8 in",
       quarter: q.fromInteger(20320),
-      quarterText: "1 1/4 in",
+      named: "quarter-inch",
     };
   if (q.equal(seam, THREE_QUARTER_CM))
     return {
       half: q.fromInteger(16000),
-      halfText: "2.5 cm",
       quarter: q.fromInteger(22400),
-      quarterText: "3.5 cm",
+      named: "three-quarter-cm",
     };
   return {
     half: q.mul(seam, q.rational(7n, 2n)),
-    halfText: "3 1/2 seams",
     quarter: q.mul(seam, q.fromInteger(5)),
-    quarterText: "5 seams",
+    named: "seams",
   };
 }
 

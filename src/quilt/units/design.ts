@@ -1,3 +1,4 @@
+import type { UnitFault } from "../../diagnostics/design-faults.ts";
 import type { Rational } from "../../length/rational.ts";
 import { sub } from "../../length/rational.ts";
 import type { UnitDesign } from "./types.ts";
@@ -18,11 +19,6 @@ export function plainDesign(across: Rational, along: Rational): UnitDesign {
 }
 
 /** What is wrong with a size that should be square; null when it is. */
-export function notSquare(
-  design: UnitDesign,
-  name: string,
-  instead: string,
-): { reason: string; hint: string } | null {
-  if (sub(design.across, design.along).n === 0n) return null;
-  return { reason: `${name} is square, but the size asked is not.`, hint: instead };
+export function notSquare(design: UnitDesign): { fault: UnitFault } | null {
+  return sub(design.across, design.along).n === 0n ? null : { fault: { why: "not-square" } };
 }

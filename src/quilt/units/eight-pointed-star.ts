@@ -1,5 +1,7 @@
 import * as q from "../../length/rational.ts";
 import { addSurd, type Surd, scaleSurd, surd } from "../../length/surd.ts";
+import { alike, twoSeams } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { diagonalOf } from "./allowance.ts";
 import { notSquare } from "./design.ts";
 import { sewJoins } from "./join-order.ts";
@@ -20,7 +22,7 @@ import type { Eighth, ExactPoint, HowMade, RecipeStep, UnitDesign, UnitKind, Uni
  *   +--+ \   / +--+     squares in the corners, triangles at the sides
  *   |\   1\|/   / |
  */
-const NAME = "eight-pointed star";
+const NAME = UNIT.eightPointedStar;
 const DIAMONDS: readonly Eighth[] = [0, 1, 2, 3, 4, 5, 6, 7];
 const FACINGS = [0, 2, 4, 6] as const;
 
@@ -125,7 +127,7 @@ function diamondStrip(name: string, role: string, design: UnitDesign, how: HowMa
       {
         role,
         width: plain(width),
-        formula: "width between parallel sides + 2 seams",
+        formula: twoSeams("between-parallels"),
         // In the strip the sides point to half past one and three: diamond 2 of the star, as it lies.
         lies: mine.map((eighth) => [lie(0, `diamond ${eighth + 1}`, eighth - 1)]),
       },
@@ -151,70 +153,64 @@ function starJoins(): Join[] {
   const set = [...FACINGS.map((_, i) => `side ${i + 1}`), ...FACINGS.map((_, i) => `corner ${i + 1}`)];
   return [
     ...pairs,
-    join("right half", ["pair 1", "pair 2"], false),
-    join("left half", ["pair 3", "pair 4"], false),
-    join("star", ["right half", "left half"], false),
+    join("right-half", ["pair 1", "pair 2"], false),
+    join("left-half", ["pair 3", "pair 4"], false),
+    join("star", ["right-half", "left-half"], false),
     ...set.map((spot, i) => {
-      const makes = i === set.length - 1 ? "unit" : `star with ${spot}`;
-      return join(makes, [i === 0 ? "star" : `star with ${set[i - 1]}`, spot], true);
+      const makes = i === set.length - 1 ? "unit" : `star-with/${spot}`;
+      return join(makes, [i === 0 ? "star" : `star-with/${set[i - 1]}`, spot], true);
     }),
   ];
 }
 
-const fromStrips = methodsOf(NAME)(
-  "from strips",
-  "diamonds cut from strips at 45 degrees, set-in squares and triangles",
-  (design, how) => {
-    const side = r.fromSurd(diamondSide(design.across));
-    const long = diagonalOf(side);
-    const raw = withSeamsAdded(side, how);
-    const lying = patches(design).map(({ spot, outline }) => ({ spot, outline: toRoots(outline) }));
-    const sewn = sewJoins(starJoins(), lying, Math.round(q.toNumber(how.seam)));
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 1,
-      loose: true,
-      pieces: [
-        ...FACINGS.map((_, i) =>
-          square({
-            role: "corners",
-            side: plain(raw),
-            formula: { exact: "side of the diamond + 2 seams", trade: "side of the diamond + 2 seams" },
-            lies: [[lie(0, `corner ${i + 1}`, 0)]],
-          }),
-        ),
+const fromStrips = methodsOf(NAME)(METHOD.fromStrips, (design, how) => {
+  const side = r.fromSurd(diamondSide(design.across));
+  const long = diagonalOf(side);
+  const raw = withSeamsAdded(side, how);
+  const lying = patches(design).map(({ spot, outline }) => ({ spot, outline: toRoots(outline) }));
+  const sewn = sewJoins(starJoins(), lying, Math.round(q.toNumber(how.seam)));
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 1,
+    loose: true,
+    pieces: [
+      ...FACINGS.map((_, i) =>
         square({
-          role: "sides",
-          side: quarteredSquare(long, how),
-          formula: quarteredFormula("finished long side", how),
-          subcut: "twice-diagonal",
-          lies: [FACINGS.map((_, i) => lie(0, `side ${i + 1}`, 0))],
+          role: "corners",
+          side: plain(raw),
+          formula: alike(twoSeams("diamond-side")),
+          lies: [[lie(0, `corner ${i + 1}`, 0)]],
         }),
-      ],
-      stripSets: [diamondStrip("A", "first", design, how), diamondStrip("B", "second", design, how)],
-      // Cut from strips, every diamond has two edges off the grain, whichever way it lies in the star.
-      seams: sewn.seams.map((seam) => ({ ...seam, bias: true })),
-      steps: [
-        { do: "cut-shapes", set: 0 },
-        { do: "cut-shapes", set: 1 },
-        { do: "cut-triangles", pieces: [4] },
-        ...sewn.joins,
-        { do: "trim", by: "point" },
-      ],
-      sources: [
-        "derived geometry: block = (2 + root 2) x side of the diamond",
-        "Rotary cutting, part 7: 45-degree diamonds, Chris and Barbara Quilts, 2015: width + 1/2 in",
-      ],
-    };
-  },
-);
+      ),
+      square({
+        role: "sides",
+        side: quarteredSquare(long, how),
+        formula: quarteredFormula("long-side", how),
+        subcut: "twice-diagonal",
+        lies: [FACINGS.map((_, i) => lie(0, `side ${i + 1}`, 0))],
+      }),
+    ],
+    stripSets: [diamondStrip("A", "first", design, how), diamondStrip("B", "second", design, how)],
+    // Cut from strips, every diamond has two edges off the grain, whichever way it lies in the star.
+    seams: sewn.seams.map((seam) => ({ ...seam, bias: true })),
+    steps: [
+      { do: "cut-shapes", set: 0 },
+      { do: "cut-shapes", set: 1 },
+      { do: "cut-triangles", pieces: [4] },
+      ...sewn.joins,
+      { do: "trim", by: "point" },
+    ],
+    // Derived geometry: block = (2 + root 2) x side of the diamond.
+    // Rotary cutting, part 7: 45-degree diamonds, Chris and Barbara Quilts, 2015: width + 1/2 in.
+  };
+});
 
 /** Eight diamonds, four squares and four triangles. */
 export const eightPointedStar: UnitKind = {
   name: NAME,
-  alsoCalled: ["diamond star", "45-degree diamonds"],
+  alsoCalled: "diamond star, 45-degree diamonds".split(", "),
   reads: [],
-  check: (design) => notSquare(design, "An eight-pointed star", "Make both sides alike."),
+  check: (design) => notSquare(design),
   roles: () => ["first", "second", "corners", "sides"],
   patches,
   methods: [fromStrips, templatesMethod(NAME, patches, starJoins)],

@@ -1,4 +1,5 @@
 import * as q from "../../length/rational.ts";
+import { UNIT } from "../terms/names.ts";
 import { diagonalOf, straightExtra } from "./allowance.ts";
 import type { RecipeDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
@@ -28,7 +29,7 @@ export function flipped(side: RootSum, how: HowMade, corners: number): Flipped {
     seam: diagonalOf(side),
     // two layers of leg x leg / 2
     corners: r.times(r.whole(q.fromInteger(corners)), r.times(leg, leg)),
-    bonus: { kind: "half-square triangle", count: corners, unfinished: r.minus(leg, offset) },
+    bonus: { kind: UNIT.halfSquareTriangle, count: corners, unfinished: r.minus(leg, offset) },
   };
 }
 

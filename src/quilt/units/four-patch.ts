@@ -1,3 +1,4 @@
+import { METHOD, UNIT } from "../terms/names.ts";
 import { cellSize, columnSet, type GridCell, gridPatches, gridPieces, type SetColumn } from "./grid.ts";
 import { methodsOf, NOTHING_MORE, type RecipeDraft, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
@@ -10,16 +11,16 @@ import type { HowMade, UnitDesign, UnitKind } from "./types.ts";
  *   | 2 | 1 |
  *   +---+---+
  */
-const NAME = "four-patch";
+const NAME = UNIT.fourPatch;
 const CELLS: readonly GridCell[] = [
-  { column: 0, row: 0, role: "first", spot: "top left" },
-  { column: 1, row: 0, role: "second", spot: "top right" },
-  { column: 1, row: 1, role: "first", spot: "bottom right" },
-  { column: 0, row: 1, role: "second", spot: "bottom left" },
+  { column: 0, row: 0, role: "first", spot: "top-left" },
+  { column: 1, row: 0, role: "second", spot: "top-right" },
+  { column: 1, row: 1, role: "first", spot: "bottom-right" },
+  { column: 0, row: 1, role: "second", spot: "bottom-left" },
 ];
-const LEFT = { spots: ["top left", "bottom left"], turned: false };
-const RIGHT = { spots: ["top right", "bottom right"], turned: false };
-const RIGHT_TURNED = { spots: ["bottom right", "top right"], turned: true };
+const LEFT = { spots: ["top-left", "bottom-left"], turned: false };
+const RIGHT = { spots: ["top-right", "bottom-right"], turned: false };
+const RIGHT_TURNED = { spots: ["bottom-right", "top-right"], turned: true };
 
 const method = methodsOf(NAME);
 
@@ -37,9 +38,9 @@ function setsDraft(
     pieces: [],
     stripSets: columns.map((column, i) => columnSet("AB".charAt(i), column, size.across, heights, how)),
     seams: [
-      { what: "strip to strip, for each segment", length: cell, count: 2, bias: false, strips: true },
+      { what: "strip-to-strip", length: cell, count: 2, bias: false, strips: true },
       {
-        what: "segment to segment",
+        what: "segment-to-segment",
         length: withSeamsAdded(r.whole(design.along), how),
         count: 1,
         bias: false,
@@ -55,34 +56,27 @@ function setsDraft(
         press: { to: "one-way" },
       },
     ],
-    sources: [
-      "derived geometry: strips and segments half the finished size + 2 seams",
-      "Orchard Lane, American Patchwork & Quilting, 2014: 4 1/2 in segments for an 8 in block",
-    ],
+    // Derived geometry: strips and segments half the finished size + 2 seams.
+    // Orchard Lane, American Patchwork & Quilting, 2014: 4 1/2 in segments for an 8 in block.
   };
 }
 
-const stripSets = method(
-  "strip sets",
-  "one strip set, every other segment turned half round",
-  (design, how) => setsDraft([{ roles: ["first", "second"], segments: [LEFT, RIGHT_TURNED] }], design, how),
+const stripSets = method(METHOD.stripSets, (design, how) =>
+  setsDraft([{ roles: ["first", "second"], segments: [LEFT, RIGHT_TURNED] }], design, how),
 );
 
-const twoStripSets = method(
-  "two strip sets",
-  "two sets, so that no segment is turned: keeps a one-way print",
-  (design, how) =>
-    setsDraft(
-      [
-        { roles: ["first", "second"], segments: [LEFT] },
-        { roles: ["second", "first"], segments: [RIGHT] },
-      ],
-      design,
-      how,
-    ),
+const twoStripSets = method(METHOD.twoStripSets, (design, how) =>
+  setsDraft(
+    [
+      { roles: ["first", "second"], segments: [LEFT] },
+      { roles: ["second", "first"], segments: [RIGHT] },
+    ],
+    design,
+    how,
+  ),
 );
 
-const singlePieces = method("single pieces", "four pieces cut one by one", (design, how) => {
+const singlePieces = method(METHOD.singlePieces, (design, how) => {
   const size = cellSize(design, 2, 2);
   return {
     ...NOTHING_MORE,
@@ -90,27 +84,27 @@ const singlePieces = method("single pieces", "four pieces cut one by one", (desi
     loose: true,
     pieces: gridPieces(CELLS, size, how),
     seams: [
-      { what: "piece to piece", length: withSeamsAdded(r.whole(size.across), how), count: 2, bias: false },
-      { what: "row to row", length: withSeamsAdded(r.whole(design.across), how), count: 1, bias: false },
+      { what: "piece-to-piece", length: withSeamsAdded(r.whole(size.across), how), count: 2, bias: false },
+      { what: "row-to-row", length: withSeamsAdded(r.whole(design.across), how), count: 1, bias: false },
     ],
     steps: [
       {
         do: "join",
-        makes: "upper row",
-        parts: ["top left", "top right"],
+        makes: "upper-row",
+        parts: ["top-left", "top-right"],
         way: "across",
         press: { to: "darker" },
       },
       {
         do: "join",
-        makes: "lower row",
-        parts: ["bottom left", "bottom right"],
+        makes: "lower-row",
+        parts: ["bottom-left", "bottom-right"],
         way: "across",
         press: { to: "darker" },
       },
-      { do: "join", makes: "unit", parts: ["upper row", "lower row"], way: "down", press: { to: "one-way" } },
+      { do: "join", makes: "unit", parts: ["upper-row", "lower-row"], way: "down", press: { to: "one-way" } },
     ],
-    sources: ["common practice: finished size and one seam on every side"],
+    // Common practice: finished size and one seam on every side.
   };
 });
 

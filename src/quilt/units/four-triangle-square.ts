@@ -1,4 +1,5 @@
 import * as q from "../../length/rational.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { diagonalOf, halfSquareExtra, quarterSquareExtra } from "./allowance.ts";
 import { notSquare } from "./design.ts";
 import { at } from "./outlines.ts";
@@ -15,7 +16,7 @@ import type { Eighth, UnitDesign, UnitKind } from "./types.ts";
  *   | / b \ |
  *   +-------+
  */
-const NAME = "four-triangle square";
+const NAME = UNIT.fourTriangleSquare;
 const SPOTS = ["top", "right", "bottom", "left"] as const;
 const HALF = q.rational(1n, 2n);
 
@@ -32,74 +33,68 @@ function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
   }));
 }
 
-const singleTriangles = methodsOf(NAME)(
-  "single triangles",
-  "a square of each fabric cut on both diagonals; four units",
-  (design, how) => {
-    const finished = r.whole(design.across);
-    const side = { ...quarteredSquare(finished, how), room: r.whole(how.oversize) };
-    const short = r.times(diagonalOf(r.plus(finished, quarterSquareExtra(how.seam))), r.whole(HALF));
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 4,
-      loose: true,
-      pieces: SPOTS.map((spot) =>
-        square({
-          role: spot,
-          side,
-          formula: quarteredFormula("finished size", how),
-          subcut: "twice-diagonal",
-          lies: [[0, 2, 4, 6].map((print, unit) => lie(unit, spot, print))],
-        }),
-      ),
-      seams: [
-        { what: "two triangles on a short edge", length: short, count: 8, bias: true },
-        {
-          what: "the two halves",
-          length: diagonalOf(r.plus(finished, halfSquareExtra(how.seam))),
-          count: 4,
-          bias: true,
-        },
-      ],
-      steps: [
-        { do: "cut-triangles", pieces: [0, 1, 2, 3] },
-        {
-          do: "join",
-          makes: "upper pair",
-          parts: ["top", "right"],
-          way: "edge",
-          press: { to: "part", part: "top" },
-        },
-        {
-          do: "join",
-          makes: "lower pair",
-          parts: ["bottom", "left"],
-          way: "edge",
-          press: { to: "part", part: "bottom" },
-        },
-        {
-          do: "join",
-          makes: "unit",
-          parts: ["upper pair", "lower pair"],
-          way: "edge",
-          press: { to: "one-way" },
-        },
-        { do: "trim", by: "cross" },
-      ],
-      sources: [
-        "derived geometry: finished + seam x (2 + 2 root 2)",
-        "Cutting Quarter Square Triangles, Quiltville, 2005: finished + 1 1/4 in",
-      ],
-    };
-  },
-);
+const singleTriangles = methodsOf(NAME)(METHOD.singleTriangles, (design, how) => {
+  const finished = r.whole(design.across);
+  const side = { ...quarteredSquare(finished, how), room: r.whole(how.oversize) };
+  const short = r.times(diagonalOf(r.plus(finished, quarterSquareExtra(how.seam))), r.whole(HALF));
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 4,
+    loose: true,
+    pieces: SPOTS.map((spot) =>
+      square({
+        role: spot,
+        side,
+        formula: quarteredFormula("size", how),
+        subcut: "twice-diagonal",
+        lies: [[0, 2, 4, 6].map((print, unit) => lie(unit, spot, print))],
+      }),
+    ),
+    seams: [
+      { what: "short-edges", length: short, count: 8, bias: true },
+      {
+        what: "halves",
+        length: diagonalOf(r.plus(finished, halfSquareExtra(how.seam))),
+        count: 4,
+        bias: true,
+      },
+    ],
+    steps: [
+      { do: "cut-triangles", pieces: [0, 1, 2, 3] },
+      {
+        do: "join",
+        makes: "upper-pair",
+        parts: ["top", "right"],
+        way: "edge",
+        press: { to: "part", part: "top" },
+      },
+      {
+        do: "join",
+        makes: "lower-pair",
+        parts: ["bottom", "left"],
+        way: "edge",
+        press: { to: "part", part: "bottom" },
+      },
+      {
+        do: "join",
+        makes: "unit",
+        parts: ["upper-pair", "lower-pair"],
+        way: "edge",
+        press: { to: "one-way" },
+      },
+      { do: "trim", by: "cross" },
+    ],
+    // Derived geometry: finished + seam x (2 + 2 root 2).
+    // Cutting Quarter Square Triangles, Quiltville, 2005: finished + 1 1/4 in.
+  };
+});
 
 /** Four triangles that meet in the middle, four fabrics. */
 export const fourTriangleSquare: UnitKind = {
   name: NAME,
-  alsoCalled: ["four-fabric quarter-square triangle", "four triangles"],
+  alsoCalled: "four-fabric quarter-square triangle, four triangles".split(", "),
   reads: [],
-  check: (design) => notSquare(design, "A four-triangle square", "Use `drawn patches` for a rectangle."),
+  check: (design) => notSquare(design),
   roles: () => [...SPOTS],
   patches,
   methods: [singleTriangles, templatesMethod(NAME, patches)],

@@ -1,5 +1,6 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
+import { twoSeams } from "../terms/formulas.ts";
 import { rectangle } from "./outlines.ts";
 import { lie, type PieceDraft, patchPiece, plain, type SetDraft, withSeamsAdded } from "./recipe.ts";
 import * as r from "./roots.ts";
@@ -79,7 +80,7 @@ export function columnSet(
     strips: column.roles.map((role, i) => ({
       role,
       width: plain(withSeamsAdded(r.whole(heights[i] ?? q.ZERO), how)),
-      formula: "finished height + 2 seams",
+      formula: twoSeams("height"),
       lies: column.segments.map((segment) => [lie(0, segment.spots[i] ?? "", segment.turned ? 4 : 0)]),
     })),
   };

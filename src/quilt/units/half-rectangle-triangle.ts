@@ -1,5 +1,7 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
+import { alike } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import type { Asked } from "./allowance.ts";
 import { at } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, type PieceDraft } from "./recipe.ts";
@@ -16,7 +18,7 @@ import type { HowMade, UnitDesign, UnitKind } from "./types.ts";
  *   +---+             +---+
  * The two are mirror images: no turn makes one from the other.
  */
-const NAME = "half-rectangle triangle";
+const NAME = UNIT.halfRectangleTriangle;
 
 function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
   const { across: w, along: h } = design;
@@ -76,41 +78,37 @@ function sides(design: UnitDesign, how: HowMade): { across: Asked; along: Asked 
 }
 
 function halves(role: "upper" | "lower", design: UnitDesign, how: HowMade): PieceDraft {
-  const formula = "finished side + seam x (both sides + diagonal) / other side";
+  const formula = { rule: "half-rectangle" } as const;
   return {
     role,
     ...sides(design, how),
     subcut: "once-diagonal",
     diagonal: design.leaning,
     lies: [[lie(0, role, 0), lie(1, role, 4)]],
-    formula: { exact: formula, trade: formula },
+    formula: alike(formula),
     template: null,
     freeLay: null,
   };
 }
 
-const singleTriangles = methodsOf(NAME)(
-  "single triangles",
-  "rectangles cut on the diagonal first; two units leaning one way",
-  (design, how) => {
-    const across = side(design.across, design.along, design, how);
-    // The cut rectangle is the finished one enlarged, and so is its diagonal.
-    const length = r.over(r.times(diagonal(design), across), r.whole(design.across));
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 2,
-      loose: true,
-      pieces: [halves("upper", design, how), halves("lower", design, how)],
-      seams: [{ what: "along the diagonal", length, count: 2, bias: true }],
-      steps: [
-        { do: "cut-triangles", pieces: [0, 1] },
-        { do: "join", makes: "unit", parts: ["upper", "lower"], way: "edge", press: { to: "darker" } },
-        { do: "trim", by: "corners" },
-      ],
-      sources: ["derived geometry: side + seam x (both sides + diagonal) / other side"],
-    };
-  },
-);
+const singleTriangles = methodsOf(NAME)(METHOD.singleTriangles, (design, how) => {
+  const across = side(design.across, design.along, design, how);
+  // The cut rectangle is the finished one enlarged, and so is its diagonal.
+  const length = r.over(r.times(diagonal(design), across), r.whole(design.across));
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 2,
+    loose: true,
+    pieces: [halves("upper", design, how), halves("lower", design, how)],
+    seams: [{ what: "along-diagonal", length, count: 2, bias: true }],
+    steps: [
+      { do: "cut-triangles", pieces: [0, 1] },
+      { do: "join", makes: "unit", parts: ["upper", "lower"], way: "edge", press: { to: "darker" } },
+      { do: "trim", by: "corners" },
+    ],
+    // Derived geometry: side + seam x (both sides + diagonal) / other side.
+  };
+});
 
 /** Two triangles that make a rectangle. */
 export const halfRectangleTriangle: UnitKind = {

@@ -1,5 +1,7 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
+import type { Formula, FormulaSide } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { type Asked, diagonalOf, halfSquareExtra, straightExtra, tradeExtras } from "./allowance.ts";
 import { notSquare } from "./design.ts";
 import { at } from "./outlines.ts";
@@ -15,7 +17,7 @@ import type { HowMade, Lie, UnitDesign, UnitKind } from "./types.ts";
  *   |  / l |      the diagonal rises
  *   +------+
  */
-const NAME = "half-square triangle";
+const NAME = UNIT.halfSquareTriangle;
 
 function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
   const { across: w, along: h } = design;
@@ -36,10 +38,10 @@ export function halvedSquare(finished: RootSum, how: HowMade): Asked {
 }
 
 /** The same, said. */
-export function halvedFormula(what: string, how: HowMade): { exact: string; trade: string } {
+export function halvedFormula(side: FormulaSide, how: HowMade): { exact: Formula; trade: Formula } {
   return {
-    exact: `${what} + seam x (2 + root 2)`,
-    trade: `${what} + ${tradeExtras(how.seam).halfText}`,
+    exact: { rule: "halved", side },
+    trade: { rule: "halved", side, trade: tradeExtras(how.seam).named },
   };
 }
 
@@ -49,7 +51,7 @@ const room = (how: HowMade, by: number): RootSum => times(how.oversize, by);
 /** Two like squares, one of each role, whose patches end up as listed: `[upper print, lower print]` by unit. */
 function pair(
   side: Asked,
-  formula: { exact: string; trade: string },
+  formula: { exact: Formula; trade: Formula },
   prints: readonly [number, number][],
   diagonal: "rising" | "any",
 ) {
@@ -67,81 +69,74 @@ function besideDiagonal(side: RootSum, how: HowMade): RootSum {
 
 const method = methodsOf(NAME);
 
-const twoAtATime = method(
-  "two at a time",
-  "two squares sewn either side of a diagonal; two units",
-  (design, how) => {
-    const side = { ...halvedSquare(r.whole(design.across), how), room: room(how, 1) };
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 2,
-      // The second unit is the first turned half round: so is its print.
-      pieces: pair(
-        side,
-        halvedFormula("finished size", how),
-        [
-          [0, 0],
-          [4, 4],
-        ],
-        "rising",
-      ),
-      seams: [{ what: "along the diagonal", length: besideDiagonal(side.exact, how), count: 2, bias: true }],
-      steps: [
-        { do: "pair", under: 0, over: 1, lines: "one", line: "rising", press: { to: "darker" } },
-        { do: "trim", by: "diagonal" },
+const twoAtATime = method(METHOD.twoAtATime, (design, how) => {
+  const side = { ...halvedSquare(r.whole(design.across), how), room: room(how, 1) };
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 2,
+    // The second unit is the first turned half round: so is its print.
+    pieces: pair(
+      side,
+      halvedFormula("size", how),
+      [
+        [0, 0],
+        [4, 4],
       ],
-      sources: [
-        "derived geometry: finished + seam x (2 + root 2)",
-        "How to measure and cut triangles, Granny Maud's Girl, 2018: finished + 7/8 in",
-      ],
-    };
-  },
-);
+      "rising",
+    ),
+    seams: [{ what: "along-diagonal", length: besideDiagonal(side.exact, how), count: 2, bias: true }],
+    steps: [
+      { do: "pair", under: 0, over: 1, lines: "one", line: "rising", press: { to: "darker" } },
+      { do: "trim", by: "diagonal" },
+    ],
+    // Derived geometry: finished + seam x (2 + root 2).
+    // How to measure and cut triangles, Granny Maud's Girl, 2018: finished + 7/8 in.
+  };
+});
 
 /*
  * Sewn all round and cut on both diagonals. Each unit's diagonal is an edge of the squares, so the print
  * leans by an eighth of a turn and the unit's own edges are bias.
  */
-const fourAtATime = method(
-  "four at a time",
-  "two squares sewn all round; four units with bias edges",
-  (design, how) => {
-    const raw = r.plus(r.whole(design.across), straightExtra(how.seam));
-    const side: Asked = {
-      exact: r.plus(diagonalOf(raw), straightExtra(how.seam)),
-      trade: r.times(raw, r.whole(q.rational(100n, 64n))),
-      room: diagonalOf(room(how, 1)),
-    };
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 4,
-      pieces: pair(
-        side,
-        { exact: "root 2 x (finished size + 2 seams) + 2 seams", trade: "(finished size + 2 seams) / 0.64" },
-        [
-          [3, 7],
-          [1, 1],
-          [7, 3],
-          [5, 5],
-        ],
-        "any",
-      ),
-      seams: [{ what: "round the edge", length: side.exact, count: 4, bias: false }],
-      steps: [
-        { do: "pair", under: 0, over: 1, lines: "edges", line: "rising", press: { to: "darker" } },
-        { do: "trim", by: "diagonal" },
+const fourAtATime = method(METHOD.fourAtATime, (design, how) => {
+  const raw = r.plus(r.whole(design.across), straightExtra(how.seam));
+  const side: Asked = {
+    exact: r.plus(diagonalOf(raw), straightExtra(how.seam)),
+    trade: r.times(raw, r.whole(q.rational(100n, 64n))),
+    room: diagonalOf(room(how, 1)),
+  };
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 4,
+    pieces: pair(
+      side,
+      {
+        exact: { rule: "four-at-a-time", trade: false } as const,
+        trade: { rule: "four-at-a-time", trade: true } as const,
+      },
+      [
+        [3, 7],
+        [1, 1],
+        [7, 3],
+        [5, 5],
       ],
-      biasSides: ["top", "right", "bottom", "left"],
-      sources: ["derived geometry: root 2 x (finished + 2 seams) + 2 seams"],
-    };
-  },
-);
+      "any",
+    ),
+    seams: [{ what: "round-edge", length: side.exact, count: 4, bias: false }],
+    steps: [
+      { do: "pair", under: 0, over: 1, lines: "edges", line: "rising", press: { to: "darker" } },
+      { do: "trim", by: "diagonal" },
+    ],
+    biasSides: ["top", "right", "bottom", "left"],
+    // Derived geometry: root 2 x (finished + 2 seams) + 2 seams.
+  };
+});
 
 /*
  * Two squares twice as wide, both diagonals drawn: four quarters, each a pair of squares sewn two at a
  * time. Opposite quarters have like diagonals, so the print comes out all four ways, twice.
  */
-const eightAtATime = method("eight at a time", "two large squares; eight units", (design, how) => {
+const eightAtATime = method(METHOD.eightAtATime, (design, how) => {
   const half = halvedSquare(r.whole(design.across), how);
   const two = r.whole(q.fromInteger(2));
   const side: Asked = {
@@ -161,68 +156,55 @@ const eightAtATime = method("eight at a time", "two large squares; eight units",
     pieces: pair(
       side,
       {
-        exact: "2 x finished size + seam x (4 + 2 root 2)",
-        trade: `2 x (finished size + ${tradeExtras(how.seam).halfText})`,
+        exact: { rule: "eight-at-a-time" },
+        trade: { rule: "eight-at-a-time", trade: tradeExtras(how.seam).named },
       },
       [...quarters, ...quarters],
       "any",
     ),
-    seams: [{ what: "along both diagonals", length: besideDiagonal(side.exact, how), count: 4, bias: true }],
+    seams: [{ what: "along-both-diagonals", length: besideDiagonal(side.exact, how), count: 4, bias: true }],
     steps: [
       { do: "pair", under: 0, over: 1, lines: "both", line: "rising", press: { to: "darker" } },
       { do: "trim", by: "diagonal" },
     ],
-    sources: [
-      "derived geometry: 2 x (finished + seam x (2 + root 2))",
-      "Half square triangles, 8 at a time, Scrapish: 2 x finished + 1 3/4 in",
-    ],
+    // Derived geometry: 2 x (finished + seam x (2 + root 2)).
+    // Half square triangles, 8 at a time, Scrapish: 2 x finished + 1 3/4 in.
   };
 });
 
-const singleTriangles = method(
-  "single triangles",
-  "squares cut on the diagonal first; two units",
-  (design, how) => {
-    const side = { ...halvedSquare(r.whole(design.across), how), room: room(how, 1) };
-    const squares = pair(
-      side,
-      halvedFormula("finished size", how),
-      [
-        [0, 0],
-        [4, 4],
-      ],
-      "rising",
-    );
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 2,
-      loose: true,
-      pieces: squares.map((piece) => ({ ...piece, subcut: "once-diagonal" as const })),
-      seams: [{ what: "along the diagonal", length: diagonalOf(side.exact), count: 2, bias: true }],
-      steps: [
-        { do: "cut-triangles", pieces: [0, 1] },
-        { do: "join", makes: "unit", parts: ["upper", "lower"], way: "edge", press: { to: "darker" } },
-        { do: "trim", by: "diagonal" },
-      ],
-      sources: [
-        "derived geometry: finished + seam x (2 + root 2)",
-        "How to measure and cut triangles, Granny Maud's Girl, 2018: finished + 7/8 in",
-      ],
-    };
-  },
-);
+const singleTriangles = method(METHOD.singleTriangles, (design, how) => {
+  const side = { ...halvedSquare(r.whole(design.across), how), room: room(how, 1) };
+  const squares = pair(
+    side,
+    halvedFormula("size", how),
+    [
+      [0, 0],
+      [4, 4],
+    ],
+    "rising",
+  );
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 2,
+    loose: true,
+    pieces: squares.map((piece) => ({ ...piece, subcut: "once-diagonal" as const })),
+    seams: [{ what: "along-diagonal", length: diagonalOf(side.exact), count: 2, bias: true }],
+    steps: [
+      { do: "cut-triangles", pieces: [0, 1] },
+      { do: "join", makes: "unit", parts: ["upper", "lower"], way: "edge", press: { to: "darker" } },
+      { do: "trim", by: "diagonal" },
+    ],
+    // Derived geometry: finished + seam x (2 + root 2).
+    // How to measure and cut triangles, Granny Maud's Girl, 2018: finished + 7/8 in.
+  };
+});
 
 /** Two triangles that make a square. */
 export const halfSquareTriangle: UnitKind = {
   name: NAME,
-  alsoCalled: ["half-square triangles", "hst", "triangle square"],
+  alsoCalled: "half-square triangles, hst, triangle square".split(", "),
   reads: [],
-  check: (design) =>
-    notSquare(
-      design,
-      "A half-square triangle",
-      "Use `half-rectangle triangle` for a rectangle halved on its diagonal.",
-    ),
+  check: (design) => notSquare(design),
   roles: () => ["upper", "lower"],
   patches,
   methods: [twoAtATime, fourAtATime, eightAtATime, singleTriangles, templatesMethod(NAME, patches)],

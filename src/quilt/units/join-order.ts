@@ -217,7 +217,8 @@ export function sewJoins(
   return {
     joins: sewn.map(({ join, corners }) => (corners.length === 0 ? join : { ...join, corners })),
     seams: sewn.map(({ join, stretches }) => ({
-      what: join.parts.join(" to "),
+      what: "parts",
+      parts: join.parts,
       length: r.whole(fromInteger(Math.ceil(lengthOf(stretches) + 2 * seam - ON_LINE))),
       count: join.parts.length - 1,
       bias: stretches.some(slants),

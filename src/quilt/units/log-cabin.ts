@@ -1,6 +1,7 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
 import type { Ticks } from "../../length/types.ts";
+import { METHOD, UNIT, type UnitName } from "../terms/names.ts";
 import { notSquare } from "./design.ts";
 import { bounds, rectangle, toRoots } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece } from "./recipe.ts";
@@ -21,18 +22,18 @@ type Side = "top" | "right" | "bottom" | "left";
 const MOST_ROUNDS = 20;
 
 interface Laying {
-  name: string;
+  name: UnitName;
   order: readonly Side[];
   roleOf: Readonly<Record<Side, string>>;
 }
 
 const ROUND: Laying = {
-  name: "log cabin",
+  name: UNIT.logCabin,
   order: ["top", "right", "bottom", "left"],
   roleOf: { top: "light", right: "light", bottom: "dark", left: "dark" },
 };
 const COURTHOUSE: Laying = {
-  name: "courthouse steps",
+  name: UNIT.courthouseSteps,
   order: ["top", "bottom", "left", "right"],
   roleOf: { top: "ends", bottom: "ends", left: "sides", right: "sides" },
 };
@@ -98,18 +99,16 @@ function patchesOf(laying: Laying, design: UnitDesign): UnitPatch[] {
 }
 
 function check(design: UnitDesign): ReturnType<UnitKind["check"]> {
-  const uneven = notSquare(design, "A log cabin", "Make both sides alike, or use `drawn patches`.");
+  const uneven = notSquare(design);
   if (uneven !== null) return uneven;
   if (!Number.isInteger(design.count) || design.count < 1 || design.count > MOST_ROUNDS)
     return {
-      reason: `A log cabin has from 1 to ${MOST_ROUNDS} rounds.`,
-      hint: "Give the number of rounds, for example 3.",
+      fault: { why: "rounds", most: MOST_ROUNDS },
     };
   const centre = design.centre;
   if (centre !== null && (q.sign(centre) <= 0 || q.compare(centre, design.across) >= 0))
     return {
-      reason: "The centre must be larger than nothing and smaller than the unit.",
-      hint: "Give the finished side of the centre, for example 2 in in a 12 in block.",
+      fault: { why: "centre-size" },
     };
   return null;
 }
@@ -184,7 +183,7 @@ function logsOfWidth(width: Rational, laying: Laying, design: UnitDesign, how: H
 }
 
 function cutLogs(laying: Laying): UnitMethod {
-  return methodsOf(laying.name)("cut logs", "every log cut to its length before sewing", (design, how) => {
+  return methodsOf(laying.name)(METHOD.cutLogs, (design, how) => {
     const logs = logsAsCut(laying, design, how);
     const upright = ({ patch }: CutLog): boolean => /(left|right)$/.test(patch.spot);
     const long = (log: CutLog): Rational => (upright(log) ? log.along : log.across);
@@ -202,14 +201,15 @@ function cutLogs(laying: Laying): UnitMethod {
         };
       }),
       seams: logs.slice(1).map((log) => ({
-        what: `${log.patch.spot} log`,
+        what: "log",
+        parts: [log.patch.spot],
         length: r.whole(long(log)),
         count: 1,
         bias: false,
       })),
       steps: logs.slice(1).flatMap(({ patch, trim }, i): RecipeStep[] => {
-        const before = i === 0 ? "centre" : `up to ${logs[i]?.patch.spot}`;
-        const makes = i === logs.length - 2 ? "unit" : `up to ${patch.spot}`;
+        const before = i === 0 ? "centre" : `up-to/${logs[i]?.patch.spot}`;
+        const makes = i === logs.length - 2 ? "unit" : `up-to/${patch.spot}`;
         const after = /(right|bottom)$/.test(patch.spot);
         const join: RecipeStep = {
           do: "join",
@@ -220,7 +220,7 @@ function cutLogs(laying: Laying): UnitMethod {
         };
         return trim === null ? [join] : [join, { do: "trim", by: "round", to: trim }];
       }),
-      sources: ["derived geometry: log width + 2 seams, as long as the side it is sewn to"],
+      // Derived geometry: log width + 2 seams, as long as the side it is sewn to.
     };
   });
 }

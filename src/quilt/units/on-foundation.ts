@@ -1,4 +1,7 @@
 import * as q from "../../length/rational.ts";
+import { alike, type Formula, twoSeams } from "../terms/formulas.ts";
+import { METHOD } from "../terms/names.ts";
+import type { SeamName } from "../terms/seam-names.ts";
 import { halfSquareExtra, quarterSquareExtra } from "./allowance.ts";
 import { aroundOf, cutOf, type FoundationCut } from "./foundation-cut.ts";
 import { areaOf, edgeLengths, type RootOutline, toRoots, withSeamsBlunted } from "./outlines.ts";
@@ -8,10 +11,10 @@ import * as r from "./roots.ts";
 import type { Eighth, HowMade, Lie, Recipe, UnitDesign, UnitKind, UnitPatch } from "./types.ts";
 
 /** The name of the method, printed where other units have theirs. */
-export const ON_FOUNDATION = "on the foundation";
+export const ON_FOUNDATION = METHOD.onFoundation;
 
 /** The same with squares that would stand on their point, and their print lean, from upright rectangles. */
-export const FROM_RECTANGLES = "on the foundation, from rectangles";
+export const FROM_RECTANGLES = METHOD.fromRectangles;
 
 /** A patch of one unit of the set, and how it is cut. */
 interface Wanted {
@@ -33,7 +36,7 @@ function piecesFor(group: readonly Wanted[], how: HowMade, ease: RootSum): Piece
   if (first === undefined) return [];
   const { cut } = first;
   const { role } = first.patch;
-  const said = (text: string) => ({ exact: `${text} + the ease`, trade: `${text} + the ease` });
+  const eased = (formula: Formula) => alike({ ...formula, ease: true } as Formula);
   const asked = (exact: RootSum) => plain(r.plus(exact, ease));
   if (cut.kind === "rectangle" || cut.kind === "on-point") {
     const onPoint = cut.kind === "on-point";
@@ -48,7 +51,7 @@ function piecesFor(group: readonly Wanted[], how: HowMade, ease: RootSum): Piece
         diagonal: "any",
         // Cut straight and laid on its point, the print leans by an eighth of a turn.
         lies: group.map(({ unit, patch }) => [lie(unit, patch.spot, onPoint ? 1 : 0)]),
-        formula: said(onPoint ? "finished side + 2 seams" : "finished size + 2 seams"),
+        formula: eased(twoSeams(onPoint ? "side" : "size")),
         template: null,
         freeLay: null,
       },
@@ -73,9 +76,7 @@ function piecesFor(group: readonly Wanted[], how: HowMade, ease: RootSum): Piece
     square({
       role,
       side: asked(side),
-      formula: said(
-        quarter ? "finished long side + seams x (2 + 2 root 2)" : "finished leg + seams x (2 + root 2)",
-      ),
+      formula: eased(quarter ? { rule: "quartered", side: "long-side" } : { rule: "halved", side: "leg" }),
       subcut: quarter ? "twice-diagonal" : "once-diagonal",
       diagonal: quarter ? "any" : "falling",
       lies: lists,
@@ -151,7 +152,7 @@ export function foundationRecipe(
       ),
       steps: [],
       corners: r.signOf(spare) > 0 ? spare : [],
-      sources: ["derived geometry: finished size, seam allowances and the ease"],
+      // Derived geometry: finished size, seam allowances and the ease.
     },
     design,
     how,
@@ -171,7 +172,7 @@ function seamsBetween(
   design: UnitDesign,
   units: number,
   how: HowMade,
-): { what: string; length: RootSum; count: number; bias: boolean }[] {
+): { what: SeamName; length: RootSum; count: number; bias: boolean }[] {
   const count = outlines.length - 1;
   if (count < 1) return [];
   // Every inner edge is met by a neighbour, so that lengths of edges count seams twice, and the rim once.
@@ -180,5 +181,5 @@ function seamsBetween(
   const half = r.whole(q.rational(1n, BigInt(2 * count)));
   const length = withSeamsAdded(r.times(r.minus(edges, rim), half), how);
   const upright = outlines.every((outline) => cutOf(outline, how.seam).kind === "rectangle");
-  return [{ what: "patch to patch, on the whole", length, count: count * units, bias: !upright }];
+  return [{ what: "patch-to-patch", length, count: count * units, bias: !upright }];
 }

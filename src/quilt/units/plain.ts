@@ -1,4 +1,5 @@
 import * as q from "../../length/rational.ts";
+import { METHOD, UNIT, type UnitName } from "../terms/names.ts";
 import { notSquare } from "./design.ts";
 import { rectangle } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece } from "./recipe.ts";
@@ -10,36 +11,36 @@ function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
   return [{ role: "patch", spot: "patch", outline, shape: "patch", facing: 0 }];
 }
 
-function single(kind: string): UnitMethod {
-  return methodsOf(kind)("single pieces", "cut to finished size and two seams", (design, how) => ({
+function single(kind: UnitName): UnitMethod {
+  return methodsOf(kind)(METHOD.singlePieces, (design, how) => ({
     ...NOTHING_MORE,
     unitsPerSet: 1,
     loose: true,
     pieces: [patchPiece("patch", r.whole(design.across), r.whole(design.along), how, [[lie(0, "patch", 0)]])],
     seams: [],
     steps: [],
-    sources: ["common practice: finished size and one seam on every side"],
+    // Common practice: finished size and one seam on every side.
   }));
 }
 
 /** One square patch. */
 export const squareUnit: UnitKind = {
-  name: "square",
+  name: UNIT.square,
   alsoCalled: ["plain square"],
   reads: [],
-  check: (design) => notSquare(design, "A square", "Use `rectangle`, or make both sides alike."),
+  check: (design) => notSquare(design),
   roles: () => ["patch"],
   patches,
-  methods: [single("square")],
+  methods: [single(UNIT.square)],
 };
 
 /** One rectangular patch. */
 export const rectangleUnit: UnitKind = {
-  name: "rectangle",
+  name: UNIT.rectangle,
   alsoCalled: ["plain", "strip"],
   reads: [],
   check: () => null,
   roles: () => ["patch"],
   patches,
-  methods: [single("rectangle")],
+  methods: [single(UNIT.rectangle)],
 };

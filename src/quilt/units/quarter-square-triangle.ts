@@ -1,4 +1,6 @@
 import * as q from "../../length/rational.ts";
+import type { Formula, FormulaSide } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import {
   type Asked,
   diagonalOf,
@@ -22,7 +24,7 @@ import type { HowMade, Lie, UnitDesign, UnitKind } from "./types.ts";
  *   | / e \ |
  *   +-------+
  */
-const NAME = "quarter-square triangle";
+const NAME = UNIT.quarterSquareTriangle;
 const HALF = q.rational(1n, 2n);
 
 /** The four triangles between the centre and the edges, clockwise from the top. */
@@ -51,10 +53,10 @@ export function quarteredSquare(finished: RootSum, how: HowMade): Asked {
 }
 
 /** The same, said. */
-export function quarteredFormula(what: string, how: HowMade): { exact: string; trade: string } {
+export function quarteredFormula(side: FormulaSide, how: HowMade): { exact: Formula; trade: Formula } {
   return {
-    exact: `${what} + seam x (2 + 2 root 2)`,
-    trade: `${what} + ${tradeExtras(how.seam).quarterText}`,
+    exact: { rule: "quartered", side },
+    trade: { rule: "quartered", side, trade: tradeExtras(how.seam).named },
   };
 }
 
@@ -67,7 +69,7 @@ const SIDES: readonly Lie[] = [lie(0, "right", 0), lie(0, "left", 0), lie(1, "ri
 
 function squares(design: UnitDesign, how: HowMade): PieceDraft[] {
   const side = { ...quarteredSquare(r.whole(design.across), how), room: r.whole(how.oversize) };
-  const formula = quarteredFormula("finished size", how);
+  const formula = quarteredFormula("size", how);
   return [
     square({ role: "ends", side, formula, lies: [ENDS] }),
     square({ role: "sides", side, formula, lies: [SIDES] }),
@@ -75,12 +77,10 @@ function squares(design: UnitDesign, how: HowMade): PieceDraft[] {
 }
 
 const method = methodsOf(NAME);
-const SOURCES = [
-  "derived geometry: finished + seam x (2 + 2 root 2)",
-  "Cutting Quarter Square Triangles, Quiltville, 2005: finished + 1 1/4 in",
-] as const;
+// Derived geometry: finished + seam x (2 + 2 root 2).
+// Cutting Quarter Square Triangles, Quiltville, 2005: finished + 1 1/4 in.
 
-const twoAtATime = method("two at a time", "two squares, sewn and cut twice; two units", (design, how) => {
+const twoAtATime = method(METHOD.twoAtATime, (design, how) => {
   const side = r.plus(r.whole(design.across), quarterSquareExtra(how.seam));
   const inner = r.plus(r.whole(design.across), halfSquareExtra(how.seam));
   const seam = (of: RootSum): RootSum => r.minus(diagonalOf(of), straightExtra(how.seam));
@@ -89,59 +89,52 @@ const twoAtATime = method("two at a time", "two squares, sewn and cut twice; two
     unitsPerSet: 2,
     pieces: squares(design, how),
     seams: [
-      { what: "along the first diagonal", length: seam(side), count: 2, bias: true },
-      { what: "along the second diagonal", length: seam(inner), count: 2, bias: true },
+      { what: "along-first-diagonal", length: seam(side), count: 2, bias: true },
+      { what: "along-second-diagonal", length: seam(inner), count: 2, bias: true },
     ],
     steps: [
       { do: "pair", under: 0, over: 1, lines: "one", line: "rising", press: { to: "darker" } },
       { do: "cross-pair", press: { to: "one-way" } },
       { do: "trim", by: "cross" },
     ],
-    sources: SOURCES,
   };
 });
 
-const singleTriangles = method(
-  "single triangles",
-  "squares cut on both diagonals first; two units",
-  (design, how) => {
-    const side = r.plus(r.whole(design.across), quarterSquareExtra(how.seam));
-    const leg = r.times(diagonalOf(side), r.whole(HALF));
-    const raw = r.plus(r.whole(design.across), halfSquareExtra(how.seam));
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 2,
-      loose: true,
-      pieces: squares(design, how).map((piece) => ({ ...piece, subcut: "twice-diagonal" as const })),
-      seams: [
-        { what: "two triangles on a short edge", length: leg, count: 4, bias: true },
-        { what: "the two halves", length: diagonalOf(raw), count: 2, bias: true },
-      ],
-      steps: [
-        { do: "cut-triangles", pieces: [0, 1] },
-        { do: "join", makes: "upper pair", parts: ["top", "right"], way: "edge", press: { to: "darker" } },
-        { do: "join", makes: "lower pair", parts: ["bottom", "left"], way: "edge", press: { to: "darker" } },
-        {
-          do: "join",
-          makes: "unit",
-          parts: ["upper pair", "lower pair"],
-          way: "edge",
-          press: { to: "one-way" },
-        },
-        { do: "trim", by: "cross" },
-      ],
-      sources: SOURCES,
-    };
-  },
-);
+const singleTriangles = method(METHOD.singleTriangles, (design, how) => {
+  const side = r.plus(r.whole(design.across), quarterSquareExtra(how.seam));
+  const leg = r.times(diagonalOf(side), r.whole(HALF));
+  const raw = r.plus(r.whole(design.across), halfSquareExtra(how.seam));
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 2,
+    loose: true,
+    pieces: squares(design, how).map((piece) => ({ ...piece, subcut: "twice-diagonal" as const })),
+    seams: [
+      { what: "short-edges", length: leg, count: 4, bias: true },
+      { what: "halves", length: diagonalOf(raw), count: 2, bias: true },
+    ],
+    steps: [
+      { do: "cut-triangles", pieces: [0, 1] },
+      { do: "join", makes: "upper-pair", parts: ["top", "right"], way: "edge", press: { to: "darker" } },
+      { do: "join", makes: "lower-pair", parts: ["bottom", "left"], way: "edge", press: { to: "darker" } },
+      {
+        do: "join",
+        makes: "unit",
+        parts: ["upper-pair", "lower-pair"],
+        way: "edge",
+        press: { to: "one-way" },
+      },
+      { do: "trim", by: "cross" },
+    ],
+  };
+});
 
 /** Four triangles that meet in the middle. */
 export const quarterSquareTriangle: UnitKind = {
   name: NAME,
   alsoCalled: ["hourglass", "quarter-square triangles", "qst"],
   reads: [],
-  check: (design) =>
-    notSquare(design, "A quarter-square triangle unit", "Use `drawn patches` for a rectangle."),
+  check: (design) => notSquare(design),
   roles: () => ["ends", "sides"],
   patches,
   methods: [twoAtATime, singleTriangles, templatesMethod(NAME, patches)],

@@ -1,5 +1,6 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { columnSet } from "./grid.ts";
 import { rectangle } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, withSeamsAdded } from "./recipe.ts";
@@ -15,7 +16,7 @@ import type { HowMade, UnitDesign, UnitKind, UnitMethod } from "./types.ts";
  *   | rail 3  |
  *   +---------+
  */
-const NAME = "rails";
+const NAME = UNIT.rails;
 const MOST = 60;
 
 function heightsOf(design: UnitDesign): readonly Rational[] {
@@ -33,23 +34,19 @@ function check(design: UnitDesign): ReturnType<UnitKind["check"]> {
     (!Number.isInteger(design.count) || design.count < 2 || design.count > MOST)
   )
     return {
-      reason: `A rail unit has from 2 to ${MOST} rails.`,
-      hint: "Give the number of rails, for example 3.",
+      fault: { why: "rails-count", most: MOST },
     };
   const heights = heightsOf(design);
-  if (heights.length > MOST)
-    return { reason: `A rail unit has at most ${MOST} rails.`, hint: "Divide it into two units." };
+  if (heights.length > MOST) return { fault: { why: "rails-too-many", most: MOST } };
   if (heights.some((height) => q.sign(height) <= 0))
     return {
-      reason: "Every rail needs a width above zero.",
-      hint: "Give finished widths, for example 1 in, 2 in, 1 in.",
+      fault: { why: "rail-width" },
     };
   const sum = heights.reduce((all, height) => q.add(all, height), q.ZERO);
   return q.equal(sum, design.along)
     ? null
     : {
-        reason: "The rails do not add up to the height of the unit.",
-        hint: "Finished rail widths are without seams; leave them out for equal rails.",
+        fault: { why: "rails-sum" },
       };
 }
 
@@ -92,16 +89,14 @@ function withinMarks(way: UnitMethod): UnitMethod {
         ? way.recipe(design, how)
         : {
             ok: false,
-            reason:
-              "Cut to the marks of this ruler, the rails grow so much that trimming takes the outer ones.",
-            hint: "Use a ruler with finer marks, or fewer and wider rails.",
+            fault: { why: "rails-outgrow" },
           },
   };
 }
 
 const method = methodsOf(NAME);
 
-const stripSets = method("strip sets", "strips sewn side by side, cut into units", (design, how) => {
+const stripSets = method(METHOD.stripSets, (design, how) => {
   const heights = heightsOf(design);
   const roles = rolesOf(design);
   const column = { roles, segments: [{ spots: roles, turned: false }] };
@@ -112,7 +107,7 @@ const stripSets = method("strip sets", "strips sewn side by side, cut into units
     stripSets: [columnSet("A", column, design.across, heights, how)],
     seams: [
       {
-        what: "strip to strip, for each unit",
+        what: "strip-to-strip",
         length: withSeamsAdded(r.whole(design.across), how),
         count: heights.length - 1,
         bias: false,
@@ -120,14 +115,12 @@ const stripSets = method("strip sets", "strips sewn side by side, cut into units
       },
     ],
     steps: [{ do: "strip-set", set: 0, press: { to: "one-way" } }],
-    sources: [
-      "derived geometry: finished rail + 2 seams",
-      "Rail Fence quilt blocks: a strip piecing tutorial, New Quilters: block / rails + 1/2 in",
-    ],
+    // Derived geometry: finished rail + 2 seams.
+    // Rail Fence quilt blocks: a strip piecing tutorial, New Quilters: block / rails + 1/2 in.
   };
 });
 
-const singlePieces = method("single pieces", "rails cut one by one", (design, how) => ({
+const singlePieces = method(METHOD.singlePieces, (design, how) => ({
   ...NOTHING_MORE,
   unitsPerSet: 1,
   loose: true,
@@ -136,14 +129,14 @@ const singlePieces = method("single pieces", "rails cut one by one", (design, ho
   ),
   seams: [
     {
-      what: "rail to rail",
+      what: "rail-to-rail",
       length: withSeamsAdded(r.whole(design.across), how),
       count: heightsOf(design).length - 1,
       bias: false,
     },
   ],
   steps: [{ do: "join", makes: "unit", parts: rolesOf(design), way: "down", press: { to: "one-way" } }],
-  sources: ["derived geometry: finished rail + 2 seams"],
+  // Derived geometry: finished rail + 2 seams.
 }));
 
 /** Strips one above the other. */

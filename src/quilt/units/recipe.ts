@@ -1,4 +1,6 @@
 import * as q from "../../length/rational.ts";
+import { alike, type Formula, twoSeams } from "../terms/formulas.ts";
+import type { MethodName, UnitName } from "../terms/names.ts";
 import { type Asked, type Cut, cutSize, straightExtra } from "./allowance.ts";
 import type { RootSum } from "./roots.ts";
 import * as r from "./roots.ts";
@@ -30,7 +32,7 @@ export interface PieceDraft {
   diagonal: Diagonal;
   /** One list per piece of a set. */
   lies: readonly (readonly Lie[])[];
-  formula: { exact: string; trade: string };
+  formula: { exact: Formula; trade: Formula };
   template: ShapeDraft | null;
   freeLay: { across: RootSum; along: RootSum; template: ShapeDraft } | null;
 }
@@ -46,27 +48,25 @@ export interface SetDraft {
   strips: readonly {
     role: string;
     width: Asked;
-    formula: string;
+    formula: Formula;
     lies: readonly (readonly Lie[])[];
   }[];
 }
 
 /** A recipe before rounding. */
 export interface RecipeDraft {
-  kind: string;
-  method: string;
+  kind: UnitName;
+  method: MethodName;
   unitsPerSet: number;
   loose: boolean;
   pieces: readonly PieceDraft[];
   stripSets: readonly SetDraft[];
-  seams: readonly { what: string; length: RootSum; count: number; bias: boolean; strips?: true }[];
+  seams: readonly (Omit<RecipeSeam, "length"> & { length: RootSum })[];
   steps: readonly RecipeStep[];
   /** Area of cut-off corners per set at the exact sizes. */
   corners: RootSum;
   bonus: readonly { kind: string; count: number; unfinished: RootSum }[];
   biasSides: Recipe["biasSides"];
-  notes: readonly string[];
-  sources: readonly string[];
   /** Set where patches are cut exactly, off the marks: the unit comes out true whatever is rounded up. */
   true?: true;
 }
@@ -78,7 +78,6 @@ export const NOTHING_MORE = {
   corners: [],
   bonus: [],
   biasSides: [],
-  notes: [],
 } as const satisfies Partial<RecipeDraft>;
 
 /** A size that is what it is: no trade constant, no room to trim. */
@@ -121,7 +120,7 @@ export function patchPiece(
   how: HowMade,
   lies: PieceDraft["lies"],
 ): PieceDraft {
-  const formula = "finished size + 2 seams";
+  const formula = twoSeams("size");
   return {
     role,
     across: plain(withSeamsAdded(across, how)),
@@ -129,7 +128,7 @@ export function patchPiece(
     subcut: "none",
     diagonal: "any",
     lies,
-    formula: { exact: formula, trade: formula },
+    formula: alike(formula),
     template: null,
     freeLay: null,
   };
@@ -264,9 +263,6 @@ function areas(
   return { cut, finished, corners, trimmed, seams: cut - finished - corners - trimmed };
 }
 
-const SHORT_NOTE =
-  "The usual constants fall short of exact geometry at this size: the exact size is cut, or the piece would be too small.";
-
 /** Tells of strips that were rounded up for slanting cuts. */
 function withWideShapes(steps: readonly RecipeStep[], sets: readonly StripSet[]): readonly RecipeStep[] {
   return steps.map((step) =>
@@ -337,22 +333,19 @@ export function finishRecipe(draft: RecipeDraft, design: UnitDesign, how: HowMad
       .filter((one) => r.compareRoots(r.whole(q.fromInteger(one.unfinished)), straightExtra(how.seam)) > 0),
     biasSides: draft.biasSides,
     direction: directions(draft),
-    notes: pieces.some(({ tradeShort }) => tradeShort) ? [...draft.notes, SHORT_NOTE] : draft.notes,
-    sources: draft.sources,
+    notes: pieces.some(({ tradeShort }) => tradeShort) ? ["constants-short"] : [],
   };
 }
 
-/** Builds the methods of one kind: name, summary, and how a design becomes a draft. */
+/** Builds the methods of one kind: name, and how a design becomes a draft. */
 export function methodsOf(
-  kind: string,
+  kind: UnitName,
 ): (
-  name: string,
-  summary: string,
+  name: MethodName,
   draft: (design: UnitDesign, how: HowMade) => Omit<RecipeDraft, "kind" | "method">,
 ) => UnitMethod {
-  return (name, summary, draft) => ({
+  return (name, draft) => ({
     name,
-    summary,
     recipe: (design, how) => ({
       ok: true,
       recipe: finishRecipe({ kind, method: name, ...draft(design, how) }, design, how),

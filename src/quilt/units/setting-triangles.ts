@@ -40,7 +40,7 @@ export function settingPieces(block: Rational, how: HowMade): SettingPieces {
   const extras = tradeExtras(how.seam);
   const room: RootSum = r.whole(how.oversize);
   const side = square({
-    role: "side triangles",
+    role: "side-triangles",
     side: {
       exact: r.plus(diagonalOf(finished), quarterSquareExtra(how.seam)),
       trade: r.whole(q.add(q.mul(block, TRADE_ROOT2), extras.quarter)),
@@ -48,26 +48,29 @@ export function settingPieces(block: Rational, how: HowMade): SettingPieces {
     },
     subcut: "twice-diagonal",
     formula: {
-      exact: "block x root 2 + seam x (2 + 2 root 2)",
-      trade: `block x 1.414 + ${extras.quarterText}`,
+      exact: { rule: "setting-side" },
+      trade: { rule: "setting-side", trade: extras.named },
     },
     lies: [["top", "right", "bottom", "left"].map((spot) => lie(0, spot, 0))],
   });
   const corner = {
-    role: "corner triangles",
+    role: "corner-triangles",
     side: {
       exact: r.plus(sideOf(finished), halfSquareExtra(how.seam)),
       trade: r.whole(q.add(q.div(block, TRADE_ROOT2), extras.half)),
       room,
     },
     subcut: "once-diagonal" as const,
-    formula: { exact: "block / root 2 + seam x (2 + root 2)", trade: `block / 1.414 + ${extras.halfText}` },
+    formula: {
+      exact: { rule: "setting-corner" } as const,
+      trade: { rule: "setting-corner", trade: extras.named } as const,
+    },
   };
   const corners = (diagonal: "rising" | "falling", spots: readonly string[]): RecipePiece =>
     finishPiece(square({ ...corner, diagonal, lies: [spots.map((spot) => lie(0, spot, 0))] }), how);
   return {
     side: finishPiece(side, how),
-    risingCorner: corners("rising", ["top left", "bottom right"]),
-    fallingCorner: corners("falling", ["top right", "bottom left"]),
+    risingCorner: corners("rising", ["top-left", "bottom-right"]),
+    fallingCorner: corners("falling", ["top-right", "bottom-left"]),
   };
 }

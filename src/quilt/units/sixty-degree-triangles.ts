@@ -10,6 +10,7 @@ import {
   surd,
   timesRoot3,
 } from "../../length/surd.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { areaOf, atSurd, toRoots } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, plain, type SetDraft } from "./recipe.ts";
 import type { RootSum } from "./roots.ts";
@@ -24,7 +25,7 @@ import type { ExactPoint, HowMade, UnitDesign, UnitKind, UnitPatch } from "./typ
  *   | \   / up \   /  |
  *   +-----------------+
  */
-const NAME = "sixty-degree triangles";
+const NAME = UNIT.sixtyDegreeTriangles;
 const MOST = 200;
 
 /** Half the base of a triangle: height / root 3 = height x root 3 / 3. */
@@ -117,7 +118,7 @@ function strip(
       {
         role,
         width: plain(width),
-        formula: "finished height + 3 seams",
+        formula: { rule: "seams", side: "height", seams: 3 },
         // Along the strip every other triangle stands on its head.
         lies: mine.map((patch, i) => [lie(0, patch.spot, start + 4 * (i % 2))]),
       },
@@ -125,55 +126,50 @@ function strip(
   };
 }
 
-const fromStrips = methodsOf(NAME)(
-  "from strips",
-  "whole triangles cut to and fro from strips; the row trimmed at its ends",
-  (design, how) => {
-    const row = patches(design);
-    const width = stripWidth(design, how);
-    const base = r.times(width, r.times(r.rootOf(q.fromInteger(3)), r.whole(q.rational(2n, 3n))));
-    const triangle = r.times(r.times(width, base), r.whole(q.rational(1n, 2n)));
-    const used = row.map((_, k) => {
-      const left = clip(whole(k, design, how.seam), surd(q.negate(how.seam)), true);
-      return areaOf(toRoots(clip(left, surd(q.add(design.across, how.seam)), false)));
-    });
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 1,
-      loose: true,
-      pieces: [],
-      stripSets: [strip("A", "up", row, design, how), strip("B", "down", row, design, how)].filter(
-        (set) => set.segmentsPerUnit > 0,
-      ),
-      seams: [{ what: "triangle to triangle", length: base, count: row.length - 1, bias: true }],
-      corners: r.minus(r.times(triangle, r.whole(q.fromInteger(row.length))), r.plus(...used)),
-      steps: [
-        ...[0, 1].slice(0, row.length).map((set) => ({ do: "cut-shapes" as const, set })),
-        ...row.slice(1).map(({ spot }, i) => ({
-          do: "join" as const,
-          makes: i === row.length - 2 ? "unit" : `row up to ${spot}`,
-          parts: [i === 0 ? (row[0]?.spot ?? "") : `row up to ${row[i]?.spot}`, spot],
-          way: "edge" as const,
-          press: { to: "one-way" as const },
-        })),
-        { do: "trim", by: "ends" },
-      ],
-      biasSides: [],
-      sources: ["derived geometry: height + 3 seams; base = height x 2 / root 3"],
-    };
-  },
-);
+const fromStrips = methodsOf(NAME)(METHOD.fromStrips, (design, how) => {
+  const row = patches(design);
+  const width = stripWidth(design, how);
+  const base = r.times(width, r.times(r.rootOf(q.fromInteger(3)), r.whole(q.rational(2n, 3n))));
+  const triangle = r.times(r.times(width, base), r.whole(q.rational(1n, 2n)));
+  const used = row.map((_, k) => {
+    const left = clip(whole(k, design, how.seam), surd(q.negate(how.seam)), true);
+    return areaOf(toRoots(clip(left, surd(q.add(design.across, how.seam)), false)));
+  });
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 1,
+    loose: true,
+    pieces: [],
+    stripSets: [strip("A", "up", row, design, how), strip("B", "down", row, design, how)].filter(
+      (set) => set.segmentsPerUnit > 0,
+    ),
+    seams: [{ what: "triangle-to-triangle", length: base, count: row.length - 1, bias: true }],
+    corners: r.minus(r.times(triangle, r.whole(q.fromInteger(row.length))), r.plus(...used)),
+    steps: [
+      ...[0, 1].slice(0, row.length).map((set) => ({ do: "cut-shapes" as const, set })),
+      ...row.slice(1).map(({ spot }, i) => ({
+        do: "join" as const,
+        makes: i === row.length - 2 ? "unit" : `row-to/${spot}`,
+        parts: [i === 0 ? (row[0]?.spot ?? "") : `row-to/${row[i]?.spot}`, spot],
+        way: "edge" as const,
+        press: { to: "one-way" as const },
+      })),
+      { do: "trim", by: "ends" },
+    ],
+    biasSides: [],
+    // Derived geometry: height + 3 seams; base = height x 2 / root 3.
+  };
+});
 
 /** A row of triangles with three equal sides. */
 export const sixtyDegreeTriangles: UnitKind = {
   name: NAME,
-  alsoCalled: ["60-degree triangles", "equilateral triangles"],
+  alsoCalled: "60-degree triangles, equilateral triangles".split(", "),
   reads: [],
   check: (design) =>
     countOf(design) > MOST
       ? {
-          reason: `The row would hold more than ${MOST} triangles.`,
-          hint: "Make the row higher or shorter: a triangle's base is a little over its height.",
+          fault: { why: "triangles-too-many", most: MOST },
         }
       : null,
   roles: (design) => [...new Set(patches(design).map((patch) => patch.role))],

@@ -1,5 +1,7 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
+import { alike, twoSeams } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { flipped, flipStep, overMark } from "./flip.ts";
 import { at } from "./outlines.ts";
 import { lie, methodsOf, NOTHING_MORE, patchPiece, plain, square, withSeamsAdded } from "./recipe.ts";
@@ -14,7 +16,7 @@ import type { Corner, ExactPoint, UnitDesign, UnitKind, UnitPatch } from "./type
  *   |\      /|
  *   +--------+
  */
-const NAME = "snowball";
+const NAME = UNIT.snowball;
 const ORDER: readonly Corner[] = ["top-left", "top-right", "bottom-right", "bottom-left"];
 
 function spotOf(corner: Corner): string {
@@ -79,15 +81,12 @@ function check(design: UnitDesign): ReturnType<UnitKind["check"]> {
   const leg = legOf(design);
   if (design.corners.length === 0)
     return {
-      reason: "A snowball needs at least one corner.",
-      hint: "Name the corners, for example `top-left`.",
+      fault: { why: "no-corner" },
     };
-  if (new Set(design.corners).size !== design.corners.length)
-    return { reason: "A corner of the snowball is named twice.", hint: "Name each corner once." };
+  if (new Set(design.corners).size !== design.corners.length) return { fault: { why: "corner-twice" } };
   if (q.sign(leg) <= 0)
     return {
-      reason: "A snowball's corners need a size above zero.",
-      hint: "Give the finished size of the corner.",
+      fault: { why: "corner-size" },
     };
   const both = q.mul(leg, q.fromInteger(2));
   const shares = (a: Corner, b: Corner): boolean => design.corners.includes(a) && design.corners.includes(b);
@@ -105,56 +104,49 @@ function check(design: UnitDesign): ReturnType<UnitKind["check"]> {
   const covered = q.mul(q.mul(leg, leg), q.rational(BigInt(design.corners.length), 2n));
   return tooWide || tooHigh || q.compare(covered, q.mul(design.across, design.along)) >= 0
     ? {
-        reason: "The snowball's corners overlap or reach beyond the unit.",
-        hint: "Corners that share a side can each be at most half of it.",
+        fault: { why: "corners-overlap" },
       }
     : null;
 }
 
-const stitchAndFlip = methodsOf(NAME)(
-  "stitch-and-flip",
-  "small squares sewn over the corners and folded back",
-  (design, how) => {
-    const over = r.largest([design.across, design.along].map((whole) => overMark(r.whole(whole), how)));
-    const side = r.plus(withSeamsAdded(r.whole(legOf(design)), how), over);
-    const flip = flipped(side, how, design.corners.length);
-    const formula = "finished corner + 2 seams";
-    const corners = ORDER.filter((corner) => design.corners.includes(corner));
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 1,
-      pieces: [
-        patchPiece("ball", r.whole(design.across), r.whole(design.along), how, [[lie(0, "ball", 0)]]),
-        ...corners.map((corner) =>
-          square({
-            role: "corners",
-            side: plain(side),
-            formula: { exact: formula, trade: formula },
-            diagonal: ORDER.indexOf(corner) % 2 === 0 ? "rising" : "falling",
-            lies: [[lie(0, spotOf(corner), 0)]],
-          }),
-        ),
-      ],
-      seams: [
-        { what: "square to corner, on the diagonal", length: flip.seam, count: corners.length, bias: true },
-      ],
-      steps: flipStep(
-        0,
-        corners.map((corner, i) => ({ piece: i + 1, corner })),
-        "corners",
-        "round",
+const stitchAndFlip = methodsOf(NAME)(METHOD.stitchAndFlip, (design, how) => {
+  const over = r.largest([design.across, design.along].map((whole) => overMark(r.whole(whole), how)));
+  const side = r.plus(withSeamsAdded(r.whole(legOf(design)), how), over);
+  const flip = flipped(side, how, design.corners.length);
+  const formula = twoSeams("corner");
+  const corners = ORDER.filter((corner) => design.corners.includes(corner));
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 1,
+    pieces: [
+      patchPiece("ball", r.whole(design.across), r.whole(design.along), how, [[lie(0, "ball", 0)]]),
+      ...corners.map((corner) =>
+        square({
+          role: "corners",
+          side: plain(side),
+          formula: alike(formula),
+          diagonal: ORDER.indexOf(corner) % 2 === 0 ? "rising" : "falling",
+          lies: [[lie(0, spotOf(corner), 0)]],
+        }),
       ),
-      corners: flip.corners,
-      bonus: [flip.bonus],
-      sources: ["derived geometry: finished corner + 2 seams; offcut legs square - root 2 x seam"],
-    };
-  },
-);
+    ],
+    seams: [{ what: "square-to-corner", length: flip.seam, count: corners.length, bias: true }],
+    steps: flipStep(
+      0,
+      corners.map((corner, i) => ({ piece: i + 1, corner })),
+      "corners",
+      "round",
+    ),
+    corners: flip.corners,
+    bonus: [flip.bonus],
+    // Derived geometry: finished corner + 2 seams; offcut legs square - root 2 x seam.
+  };
+});
 
 /** A patch with one or more corners covered by triangles. */
 export const snowball: UnitKind = {
   name: NAME,
-  alsoCalled: ["snowball corners", "flipped corners", "connector corners"],
+  alsoCalled: "snowball corners, flipped corners, connector corners".split(", "),
   reads: ["corner", "corners"],
   check,
   roles: () => ["ball", "corners"],

@@ -1,4 +1,6 @@
 import * as q from "../../length/rational.ts";
+import { alike, twoSeams } from "../terms/formulas.ts";
+import { METHOD, UNIT } from "../terms/names.ts";
 import { type Asked, diagonalOf, sideOf } from "./allowance.ts";
 import { notSquare } from "./design.ts";
 import { flipped, flipStep, overMark } from "./flip.ts";
@@ -17,11 +19,11 @@ import type { HowMade, UnitDesign, UnitKind } from "./types.ts";
  *   | \ c / |
  *   +---v---+
  */
-const NAME = "square-in-a-square";
+const NAME = UNIT.squareInASquare;
 const HALF = q.rational(1n, 2n);
 
 /** Corner triangles, clockwise from the top left, with how far each is turned from the first. */
-const CORNERS = ["top left", "top right", "bottom right", "bottom left"] as const;
+const CORNERS = ["top-left", "top-right", "bottom-right", "bottom-left"] as const;
 
 function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
   const { across: w, along: h } = design;
@@ -30,10 +32,10 @@ function patches(design: UnitDesign): ReturnType<UnitKind["patches"]> {
   const corner = { role: "corners", shape: "corner" };
   return [
     { role: "centre", spot: "centre", outline: [top, right, bottom, left], shape: "centre", facing: 0 },
-    { ...corner, spot: "top left", outline: [at(q.ZERO, q.ZERO), top, left], facing: 0 },
-    { ...corner, spot: "top right", outline: [top, at(w, q.ZERO), right], facing: 2 },
-    { ...corner, spot: "bottom right", outline: [right, at(w, h), bottom], facing: 4 },
-    { ...corner, spot: "bottom left", outline: [left, bottom, at(q.ZERO, h)], facing: 6 },
+    { ...corner, spot: "top-left", outline: [at(q.ZERO, q.ZERO), top, left], facing: 0 },
+    { ...corner, spot: "top-right", outline: [top, at(w, q.ZERO), right], facing: 2 },
+    { ...corner, spot: "bottom-right", outline: [right, at(w, h), bottom], facing: 4 },
+    { ...corner, spot: "bottom-left", outline: [left, bottom, at(q.ZERO, h)], facing: 6 },
   ];
 }
 
@@ -49,128 +51,118 @@ function centreSide(design: UnitDesign, how: HowMade): Asked {
   };
 }
 
-const cornerTriangles = method(
-  "corner triangles",
-  "a straight-cut centre and two squares halved; edges on straight grain",
-  (design, how) => {
-    const leg = r.whole(q.mul(design.across, HALF));
-    const side = { ...halvedSquare(leg, how), room: r.whole(how.oversize) };
-    const centre = centreSide(design, how);
-    const triangles = {
-      role: "corners",
-      side,
-      formula: halvedFormula("half the finished size", how),
-      subcut: "once-diagonal" as const,
-    };
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 1,
-      loose: true,
-      pieces: [
-        square({
-          role: "centre",
-          side: centre,
-          formula: {
-            exact: "finished size / root 2 + 2 seams",
-            trade: "half the finished size x 1.414 + 2 seams",
-          },
-          // Cut straight and set on its point, the print leans by an eighth of a turn.
-          lies: [[lie(0, "centre", 1)]],
-        }),
-        square({
-          ...triangles,
-          diagonal: "rising",
-          lies: [[lie(0, "top left", 0), lie(0, "bottom right", 0)]],
-        }),
-        square({
-          ...triangles,
-          diagonal: "falling",
-          lies: [[lie(0, "top right", 0), lie(0, "bottom left", 0)]],
-        }),
-      ],
-      seams: [
-        {
-          what: "first two triangles to opposite sides of the centre",
-          length: centre.exact,
-          count: 2,
-          bias: true,
+const cornerTriangles = method(METHOD.cornerTriangles, (design, how) => {
+  const leg = r.whole(q.mul(design.across, HALF));
+  const side = { ...halvedSquare(leg, how), room: r.whole(how.oversize) };
+  const centre = centreSide(design, how);
+  const triangles = {
+    role: "corners",
+    side,
+    formula: halvedFormula("half-size", how),
+    subcut: "once-diagonal" as const,
+  };
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 1,
+    loose: true,
+    pieces: [
+      square({
+        role: "centre",
+        side: centre,
+        formula: {
+          exact: { rule: "on-point", trade: false },
+          trade: { rule: "on-point", trade: true },
         },
-        { what: "the other two", length: diagonalOf(side.exact), count: 2, bias: true },
-      ],
-      steps: [
-        { do: "cut-triangles", pieces: [1, 2] },
-        {
-          do: "join",
-          makes: "centre with two corners",
-          parts: ["top left", "centre", "bottom right"],
-          way: "edge",
-          press: { to: "outside" },
-        },
-        {
-          do: "join",
-          makes: "unit",
-          parts: ["top right", "centre with two corners", "bottom left"],
-          way: "edge",
-          press: { to: "outside" },
-        },
-        { do: "trim", by: "point" },
-      ],
-      sources: [
-        "derived geometry: centre finished / root 2 + 2 seams; corners finished / 2 + seam x (2 + root 2)",
-        "Corner triangles for setting blocks on point, Scrapish: 3 3/4 in squares round a 4 in centre",
-      ],
-    };
-  },
-);
+        // Cut straight and set on its point, the print leans by an eighth of a turn.
+        lies: [[lie(0, "centre", 1)]],
+      }),
+      square({
+        ...triangles,
+        diagonal: "rising",
+        lies: [[lie(0, "top-left", 0), lie(0, "bottom-right", 0)]],
+      }),
+      square({
+        ...triangles,
+        diagonal: "falling",
+        lies: [[lie(0, "top-right", 0), lie(0, "bottom-left", 0)]],
+      }),
+    ],
+    seams: [
+      {
+        what: "first-corners",
+        length: centre.exact,
+        count: 2,
+        bias: true,
+      },
+      { what: "other-corners", length: diagonalOf(side.exact), count: 2, bias: true },
+    ],
+    steps: [
+      { do: "cut-triangles", pieces: [1, 2] },
+      {
+        do: "join",
+        makes: "centre-and-two",
+        parts: ["top-left", "centre", "bottom-right"],
+        way: "edge",
+        press: { to: "outside" },
+      },
+      {
+        do: "join",
+        makes: "unit",
+        parts: ["top-right", "centre-and-two", "bottom-left"],
+        way: "edge",
+        press: { to: "outside" },
+      },
+      { do: "trim", by: "point" },
+    ],
+    // Derived geometry: centre finished / root 2 + 2 seams; corners finished / 2 + seam x (2 + root 2).
+    // Corner triangles for setting blocks on point, Scrapish: 3 3/4 in squares round a 4 in centre.
+  };
+});
 
-const stitchAndFlip = method(
-  "stitch-and-flip",
-  "one large square and four small ones; corners cut off",
-  (design, how) => {
-    const over = overMark(r.whole(design.across), how);
-    const side: RootSum = r.plus(withSeamsAdded(r.whole(q.mul(design.across, HALF)), how), over);
-    const flip = flipped(side, how, 4);
-    return {
-      ...NOTHING_MORE,
-      unitsPerSet: 1,
-      pieces: [
-        patchPiece("centre", r.whole(design.across), r.whole(design.along), how, [[lie(0, "centre", 0)]]),
-        ...CORNERS.map((spot, i) =>
-          square({
-            role: "corners",
-            side: plain(side),
-            formula: { exact: "half the finished size + 2 seams", trade: "half the finished size + 2 seams" },
-            diagonal: i % 2 === 0 ? "rising" : "falling",
-            lies: [[lie(0, spot, 0)]],
-          }),
-        ),
-      ],
-      seams: [{ what: "square to square, on the diagonal", length: flip.seam, count: 4, bias: true }],
-      steps: flipStep(
-        0,
-        // Opposite corners first: the second pair overlaps the first at the points.
-        [
-          { piece: 1, corner: "top-left" },
-          { piece: 3, corner: "bottom-right" },
-          { piece: 2, corner: "top-right" },
-          { piece: 4, corner: "bottom-left" },
-        ],
-        "corners",
-        "point",
+const stitchAndFlip = method(METHOD.stitchAndFlip, (design, how) => {
+  const over = overMark(r.whole(design.across), how);
+  const side: RootSum = r.plus(withSeamsAdded(r.whole(q.mul(design.across, HALF)), how), over);
+  const flip = flipped(side, how, 4);
+  return {
+    ...NOTHING_MORE,
+    unitsPerSet: 1,
+    pieces: [
+      patchPiece("centre", r.whole(design.across), r.whole(design.along), how, [[lie(0, "centre", 0)]]),
+      ...CORNERS.map((spot, i) =>
+        square({
+          role: "corners",
+          side: plain(side),
+          formula: alike(twoSeams("half-size")),
+          diagonal: i % 2 === 0 ? "rising" : "falling",
+          lies: [[lie(0, spot, 0)]],
+        }),
       ),
-      corners: flip.corners,
-      bonus: [flip.bonus],
-      sources: ["derived geometry: finished + 2 seams; half the finished size + 2 seams"],
-    };
-  },
-);
+    ],
+    seams: [{ what: "square-to-square", length: flip.seam, count: 4, bias: true }],
+    steps: flipStep(
+      0,
+      // Opposite corners first: the second pair overlaps the first at the points.
+      [
+        { piece: 1, corner: "top-left" },
+        { piece: 3, corner: "bottom-right" },
+        { piece: 2, corner: "top-right" },
+        { piece: 4, corner: "bottom-left" },
+      ],
+      "corners",
+      "point",
+    ),
+    corners: flip.corners,
+    bonus: [flip.bonus],
+    // Derived geometry: finished + 2 seams; half the finished size + 2 seams.
+  };
+});
 
 /** A square on its point inside a square. */
 export const squareInASquare: UnitKind = {
   name: NAME,
-  alsoCalled: ["economy block", "diamond in a square"],
+  alsoCalled: "economy block, diamond in a square".split(", "),
   reads: [],
-  check: (design) => notSquare(design, "A square-in-a-square", "Use `drawn patches` for a rectangle."),
+  check: (design) => notSquare(design),
   roles: () => ["centre", "corners"],
   patches,
   methods: [cornerTriangles, stitchAndFlip, templatesMethod(NAME, patches)],

@@ -17,7 +17,6 @@ export interface StripShape {
   spacing: Ticks;
   /** Finished side, up to a tick. */
   side: Ticks;
-  formula: string;
 }
 
 const ROOT3 = r.rootOf(q.fromInteger(3));
@@ -26,7 +25,6 @@ function shape(
   strip: RootSum,
   spacing: (strip: RootSum) => RootSum,
   side: RootSum,
-  formula: string,
   how: HowMade,
 ): StripShape {
   const ticks = r.upToMark(strip, how.mark);
@@ -36,7 +34,6 @@ function shape(
     roundedUp: r.compareRoots(asCut, strip) !== 0,
     spacing: r.upToMark(spacing(asCut), 1),
     side: r.upToMark(side, 1),
-    formula,
   };
 }
 
@@ -44,7 +41,7 @@ function shape(
 export function diamond45(width: Rational, how: HowMade): StripShape {
   const finished = r.whole(width);
   const strip = r.plus(finished, straightExtra(how.seam));
-  return shape(strip, diagonalOf, diagonalOf(finished), "width + 2 seams", how);
+  return shape(strip, diagonalOf, diagonalOf(finished), how);
 }
 
 /** 60-degree triangle by its finished height, points left on: height + 3 seams; base = strip x 2 / root 3. */
@@ -52,7 +49,7 @@ export function triangle60(height: Rational, how: HowMade): StripShape {
   const finished = r.whole(height);
   const strip = r.whole(q.add(height, q.mul(how.seam, q.fromInteger(3))));
   const base = (high: RootSum): RootSum => r.times(high, r.times(ROOT3, r.whole(q.rational(2n, 3n))));
-  return shape(strip, base, base(finished), "height + 3 seams", how);
+  return shape(strip, base, base(finished), how);
 }
 
 /**
@@ -65,5 +62,5 @@ export function hexagon(width: Rational, how: HowMade): StripShape {
   const strip = r.plus(finished, straightExtra(how.seam));
   const third = r.times(ROOT3, r.whole(q.rational(1n, 3n)));
   const spacing = (high: RootSum): RootSum => r.times(high, r.times(third, r.whole(q.fromInteger(2))));
-  return shape(strip, spacing, r.times(finished, third), "width between parallel sides + 2 seams", how);
+  return shape(strip, spacing, r.times(finished, third), how);
 }

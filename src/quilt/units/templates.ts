@@ -1,4 +1,6 @@
 import * as q from "../../length/rational.ts";
+import { alike, type Formula, twoSeams } from "../terms/formulas.ts";
+import { METHOD, type UnitName } from "../terms/names.ts";
 import { joinOrder, sewJoins } from "./join-order.ts";
 import {
   areaOf,
@@ -98,9 +100,7 @@ function templatePiece(
     (side) => r.compareRoots(side, r.whole(q.fromInteger(r.upToMark(side, how.mark)))) === 0,
   );
   const upright = isUprightRectangle(outline) && marked;
-  const formula = upright
-    ? "finished size + 2 seams"
-    : "patch with a seam added along every edge, very sharp points cut off beyond the corner";
+  const formula: Formula = upright ? twoSeams("size") : { rule: "template" };
   return {
     draft: {
       role: patch.role,
@@ -109,7 +109,7 @@ function templatePiece(
       subcut: upright ? "none" : "template",
       diagonal: "any",
       lies: [[lie(0, patch.spot, 0)]],
-      formula: { exact: formula, trade: formula },
+      formula: alike(formula),
       template: upright ? null : lines,
       freeLay: upright ? null : freeLayOf(lines, how),
     },
@@ -123,13 +123,12 @@ function templatePiece(
  * @param order how the patches are joined, for kinds that have an order of their own
  */
 export function templatesMethod(
-  name: string,
+  name: UnitName,
   patchesOf: (design: UnitDesign) => readonly UnitPatch[],
   order: typeof joinOrder = joinOrder,
 ): UnitMethod {
   return {
-    name: "templates",
-    summary: "every patch cut by itself to a template; keeps any print upright, takes the most cloth",
+    name: METHOD.templates,
     recipe(design, how) {
       const patches = patchesOf(design);
       const outlines = patches.map((patch) => toRoots(patch.outline));
@@ -145,8 +144,7 @@ export function templatesMethod(
         const spot = patches[cut.indexOf(null)]?.spot ?? "";
         return {
           ok: false,
-          reason: `The patch ${spot} has edges too near each other: with a seam allowance on they would cross.`,
-          hint: "Draw the patch wider there, or divide it in two.",
+          fault: { why: "patch-too-sharp", spot },
         };
       }
       const lying = patches.map(({ spot }, i) => ({ spot, outline: outlines[i] ?? [] }));
@@ -154,7 +152,7 @@ export function templatesMethod(
       const draft: RecipeDraft = {
         ...NOTHING_MORE,
         kind: name,
-        method: "templates",
+        method: METHOD.templates,
         unitsPerSet: 1,
         loose: true,
         pieces: pieces.map((piece) => piece.draft),
@@ -162,9 +160,7 @@ export function templatesMethod(
         seams: sewn.seams,
         steps: sewn.joins,
         corners: r.plus(...pieces.map((piece) => piece.waste)),
-        sources: [
-          "derived geometry: every edge moved outwards by the seam, corners where the moved edges meet, sharp ones blunted",
-        ],
+        // Derived geometry: every edge moved outwards by the seam, corners where the moved edges meet, sharp ones blunted.
       };
       return { ok: true, recipe: finishRecipe(draft, design, how) };
     },

@@ -1,6 +1,10 @@
+import type { UnitFault } from "../../diagnostics/design-faults.ts";
 import type { Rational } from "../../length/rational.ts";
 import type { Surd } from "../../length/surd.ts";
 import type { Ticks } from "../../length/types.ts";
+import type { Formula } from "../terms/formulas.ts";
+import type { MethodName, UnitName } from "../terms/names.ts";
+import type { SeamName } from "../terms/seam-names.ts";
 import type { RecipeStep } from "./step-types.ts";
 
 export type { RecipePress, RecipeStep } from "./step-types.ts";
@@ -151,8 +155,8 @@ export interface RecipePiece {
    * is a spare (for example the second triangle when a set needs one).
    */
   lies: readonly (readonly Lie[])[];
-  /** What the size is made from, in trade words: `finished size + 2 seams x (1 + half the root of 2) ...`. */
-  formula: string;
+  /** What the size is made from. */
+  formula: Formula;
   /** For `template`: the patch inside the rectangle, as it lies at turn 0; otherwise null. */
   template: PatchShape | null;
   /** A way to lay the same patch in a smaller rectangle where no print has a say; null when there is none. */
@@ -181,7 +185,7 @@ export interface SetStrip {
   /** Cut width, in ticks. */
   width: Ticks;
   roundedUp: boolean;
-  formula: string;
+  formula: Formula;
   /**
    * Patches cut from this strip, per segment of one making set, one list per segment. `print` holds for a
    * strip cut across the fabric with the print's up pointing along the selvage, out of the strip's top edge.
@@ -216,8 +220,10 @@ export interface StripSet {
 
 /** A kind of seam sewn while making one set of units. */
 export interface RecipeSeam {
-  /** What is joined: `sky to goose`. */
-  what: string;
+  /** What is joined. */
+  what: SeamName;
+  /** The parts joined, or the spot of a log, where the name alone does not say it. */
+  parts?: readonly string[];
   /** Sewn length, from cut edge to cut edge, rounded up to a tick. */
   length: Ticks;
   count: number;
@@ -249,10 +255,13 @@ export interface Bonus {
   unfinished: Ticks;
 }
 
+/** `constants-short`: the usual constants fall short of exact geometry at this size, and the exact size is cut. */
+export type RecipeNote = "constants-short";
+
 /** How one set of units is made. */
 export interface Recipe {
-  kind: string;
-  method: string;
+  kind: UnitName;
+  method: MethodName;
   unitsPerSet: number;
   /**
    * True when every patch is cut to shape before anything is sewn: any patch may then go into any unit, and
@@ -279,21 +288,17 @@ export interface Recipe {
    * different ways whatever is done. Told per role.
    */
   direction: Readonly<Record<string, "kept" | "turned" | "lost">>;
-  /** Things the maker should know: where trade rounding and exact geometry differ, and the like. */
-  notes: readonly string[];
-  /** Where the formula is printed, or `derived geometry`, or `common practice`. */
-  sources: readonly string[];
+  /** What the maker should know. */
+  notes: readonly RecipeNote[];
 }
 
 /** A recipe, or why this method cannot make this size. */
-type RecipeAnswer = { ok: true; recipe: Recipe } | { ok: false; reason: string; hint: string };
+type RecipeAnswer = { ok: true; recipe: Recipe } | { ok: false; fault: UnitFault };
 
 /** One way of making a unit kind. */
 export interface UnitMethod {
   /** As written in files: `four at a time`. */
-  name: string;
-  /** One line for a maker choosing between methods. */
-  summary: string;
+  name: MethodName;
   /**
    * Recipe for the finished size asked.
    * @param design finished size in ticks and what else the kind needs; must have passed the kind's `check`
@@ -303,8 +308,7 @@ export interface UnitMethod {
 
 /** Why a design does not suit its kind. */
 export interface UnitProblem {
-  reason: string;
-  hint: string;
+  fault: UnitFault;
   /** Index of the drawn patch at fault, and the point where to look, finished; where there is one. */
   patch?: number;
   place?: { x: Rational; y: Rational };
@@ -313,7 +317,7 @@ export interface UnitProblem {
 /** A kind of sewn unit. One file of this room per kind, listed in `registry.ts`. */
 export interface UnitKind {
   /** As written in files: `flying geese`. */
-  name: string;
+  name: UnitName;
   /** Other trade names accepted for it. */
   alsoCalled: readonly string[];
   /** Fields of UnitDesign it reads besides the size. */

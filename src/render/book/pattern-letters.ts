@@ -3,7 +3,8 @@ import type { Words } from "../../words/index.ts";
 
 type Piece = FabricPlan["pieces"][number];
 
-const useOf = ({ uses, label }: Piece): string => (label !== "" ? label : (uses[0]?.text ?? ""));
+const useOf = ({ uses, label }: Piece): string =>
+  label !== "" ? label : JSON.stringify(uses[0]?.purpose ?? null);
 
 /** Whether two pieces of one fabric may lie in one bag: cut to one size, and then cut further alike. */
 const alike = (a: Piece, b: Piece): boolean =>

@@ -131,8 +131,8 @@ export function makeTable(sizes: readonly PatternSize[], words: Words): Table | 
   for (const [s, { plan }] of sizes.entries()) {
     for (const unit of plan.making?.units ?? []) {
       if (unit.steps.length === 0) continue;
-      const key = JSON.stringify([unit.text, unit.method, Object.entries(unit.fabrics)]);
-      add(s, key, words.book.pattern.make.unit(unit.name, unit.text), unit.units);
+      const key = JSON.stringify([unit.told, unit.method, Object.entries(unit.fabrics)]);
+      add(s, key, words.book.pattern.make.unit(unit.name, words.unitNames.told(unit.told)), unit.units);
     }
     for (const { name, colourway, count } of plan.top?.designs ?? []) {
       if (count === 0) continue;

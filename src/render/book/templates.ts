@@ -30,7 +30,7 @@ function tableOf(
       cell(template.name),
       { ...cell(fromWords(use, plan, words)), swatch: plan.fabrics[use.fabric]?.colour ?? null },
       cell(countWords(use, words)),
-      cell(i === 0 ? typeset(purposeWords(template, plan)) : ""),
+      cell(i === 0 ? typeset(purposeWords(template, plan, words)) : ""),
       cell(whereOf(template, sheets, words)),
     ]),
   );

@@ -14,7 +14,7 @@ const heads = (up: Eighth | null, words: Words): string =>
 function looseRows(heap: HeapRecord, words: Words): Row[] {
   return heap.patches.flatMap(({ spot, fabric, up, from }) =>
     from.map(({ letter, part, count }) => [
-      spot,
+      words.unitNames.part(spot),
       fabric,
       letter,
       words.tables.units.part[part],
@@ -62,8 +62,8 @@ function rowsOf(unit: UnitRecord, ruler: Ruler, words: Words): Row[] {
   );
   const own = [
     unit.name,
-    unit.text,
-    unit.method,
+    words.unitNames.told(unit.told),
+    words.unitNames.method(unit.method),
     unit.units,
     unit.loose ? "" : unit.sets,
     unit.spare,

@@ -6,10 +6,9 @@ import type { Suited } from "../../choices/suits.ts";
 import type { Head } from "../../diagnostics/answer.ts";
 import type { WordedDiagnostic } from "../../diagnostics/types.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
-import type { UnitListed } from "../../quilt/unit-list.ts";
-import type { UnitSizes } from "../../quilt/unit-sizes.ts";
 import type { BoughtIn, Savings } from "../../savings/try-ideas.ts";
 import type { StashCloth } from "../../stash/types.ts";
+import type { SizesWorded, UnitWorded } from "./sizes.ts";
 
 /*
  * What `--json` prints, one type for each answer: the published schemas are made from these. Every answer says first what
@@ -40,6 +39,8 @@ export interface PlanAnswer extends Omit<Plan, "diagnostics" | "assumptions">, L
   assumptions: AssumptionAnswer[];
   /** What planning has to say, assumptions apart. */
   diagnostics: WordedDiagnostic[];
+  /** In words: what pieces are for, by fabric, piece and use; what units are called and where they go, as in `making`. */
+  texts: { uses: string[][][]; units: { unit: string; uses: string[] }[] };
 }
 
 /** What is bought of one fabric, and how far that is proved. */
@@ -69,11 +70,11 @@ export interface BuySizesAnswer extends Head<"crossgrain buy sizes">, Omit<Sever
 
 /** `sizes --json`: every kind of unit. */
 export interface UnitsAnswer extends Head<"crossgrain units"> {
-  units: UnitListed[];
+  units: UnitWorded[];
 }
 
 /** `sizes UNIT SIZE --json`. */
-export interface SizesAnswer extends Head<"crossgrain sizes">, UnitSizes, Lengths {}
+export interface SizesAnswer extends Head<"crossgrain sizes">, SizesWorded, Lengths {}
 
 /** A change of the file that would save, and what is then bought of each fabric it concerns. */
 export interface SavingTold {
@@ -107,7 +108,12 @@ export interface CompareAnswer extends Head<"crossgrain compare">, Omit<Comparis
 /** An arrangement without its drawn top, whose rows say the same. */
 export interface ArrangementTold extends Omit<Arrangement, "planned" | "why"> {
   /** Null when the quilt cannot be set so; `why` then says why not. */
-  planned: (Omit<Taken, "top" | "notes"> & { notes: string[] }) | null;
+  planned:
+    | (Omit<Taken, "top" | "notes" | "methods"> & {
+        methods: { unit: string; method: string; count: number }[];
+        notes: string[];
+      })
+    | null;
   why: string;
 }
 

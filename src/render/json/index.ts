@@ -28,6 +28,7 @@ import type {
 } from "./answers.ts";
 import { lengthTable } from "./lengths.ts";
 import { readable, readablePortions } from "./readable.ts";
+import { sizesWorded, unitsWorded } from "./sizes.ts";
 
 export type * from "./answers.ts";
 
@@ -37,6 +38,19 @@ function printed(answer: object): string {
 }
 
 const onRuler = (ruler: Ruler) => (ticks: number) => formatLength(ticks, ruler);
+
+/** What pieces are for and what units are called, beside the facts. */
+function textsOf({ fabrics, making, ruler }: Plan, { purposes, unitNames }: Words): PlanAnswer["texts"] {
+  return {
+    uses: fabrics.map(({ pieces }) =>
+      pieces.map(({ uses }) => uses.map(({ purpose }) => purposes.purpose(purpose, ruler))),
+    ),
+    units: (making?.units ?? []).map(({ told, uses }) => ({
+      unit: unitNames.told(told),
+      uses: uses.map(({ place }) => purposes.place(place)),
+    })),
+  };
+}
 
 /** The plan as a file, keys in the order of the types, then its lengths in words. */
 export function planJson(plan: Plan, words: Words): string {
@@ -51,6 +65,7 @@ export function* planPortions(plan: Plan, words: Words): Generator<string> {
     assumptions: plan.assumptions.map((one) => ({ fabric: one.fabric, ...words.assumed(one, plan.ruler) })),
     diagnostics,
     lengths: lengthTable(plan, onRuler(plan.ruler)),
+    texts: textsOf(plan, words),
   } satisfies PlanAnswer);
   yield "\n";
 }
@@ -92,12 +107,13 @@ export function buySizesJson(
 }
 
 /** Every kind of unit. */
-export function unitsJson(units: UnitListed[]): string {
-  return printed({ ...head("crossgrain units"), units } satisfies UnitsAnswer);
+export function unitsJson(units: UnitListed[], words: Words): string {
+  return printed({ ...head("crossgrain units"), units: unitsWorded(units, words) } satisfies UnitsAnswer);
 }
 
 /** Cut sizes of one unit. */
-export function unitSizesJson(sizes: UnitSizes): string {
+export function unitSizesJson(found: UnitSizes, words: Words): string {
+  const sizes = sizesWorded(found, words);
   const lengths = lengthTable(sizes, onRuler(sizes.ruler));
   return printed({ ...head("crossgrain sizes"), ...sizes, lengths } satisfies SizesAnswer);
 }
@@ -132,7 +148,11 @@ export function arrangementsJson(
     if (planned === null) return { ...one, planned, why };
     const { top: _top, ...figures } = planned;
     const notes = wordAll(planned.notes, words).map(({ message }) => message);
-    return { ...one, planned: { ...figures, notes }, why };
+    const methods = figures.methods.map(({ unit, ...made }) => ({
+      unit: words.unitNames.told(unit),
+      ...made,
+    }));
+    return { ...one, planned: { ...figures, methods, notes }, why };
   });
   const lengths = lengthTable({ bare, found }, onRuler(ruler));
   const rest = { arrangements: bare, lengths, diagnostics: wordAll(diagnostics, words) };

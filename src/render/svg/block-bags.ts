@@ -117,8 +117,8 @@ export function unitMadeLines(design: BlockDesign, bags: BlockBags, words: Words
       const laid = foundation === null || letters.length === 0 ? null : [...new Set(letters)];
       const called = words.drawings.quilt.unitMade(
         laid === null || foundation === null ? heap.name : words.foundation.part(foundation.per, laid),
-        unit.kind,
-        laid === null && unit.steps.length === 0 ? "" : unit.method,
+        words.unitNames.unit(unit.kind),
+        laid === null && unit.steps.length === 0 ? "" : words.unitNames.method(unit.method),
       );
       counts.set(called, (counts.get(called) ?? 0) + 1);
     }

@@ -96,7 +96,7 @@ function panelsOf({ best, filed, rows, units }: Comparison, words: Words): Panel
         ? []
         : [
             {
-              over: words.drawings.comparison.unit(unit, used),
+              over: words.drawings.comparison.unit(words.unitNames.unit(unit), used),
               name: method,
               figures,
               why: why === null ? "" : words.whyNot(why),

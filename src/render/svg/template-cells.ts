@@ -39,7 +39,11 @@ function captionOf(template: Template, plan: Plan, width: number, words: Words):
   const uses = template.uses.flatMap((use) => [
     ...lines(`${fromWords(use, plan, words)}: ${countWords(use, words)}`, LINE, 3),
   ]);
-  return [...lines(template.name, NAME, 1, true), ...uses, ...lines(purposeWords(template, plan), SMALL, 3)];
+  return [
+    ...lines(template.name, NAME, 1, true),
+    ...uses,
+    ...lines(purposeWords(template, plan, words), SMALL, 3),
+  ];
 }
 
 /** The same unbroken, for a column beside the template. */

@@ -33,10 +33,12 @@ export function fromWords(
 }
 
 /** What the pieces of a template are for, each said once: `block peak, side`. */
-export function purposeWords({ uses }: Template, plan: Plan): string {
+export function purposeWords({ uses }: Template, plan: Plan, words: Words): string {
   const texts = uses.flatMap(({ fabric, piece }) => plan.fabrics[fabric]?.pieces[piece]?.uses ?? []);
   // What the sewn unit is trimmed to belongs to the sewing, not to the template.
-  return [...new Set(texts.map(({ text }) => text.replace(/, trim to [^,;]+$/, "")))].join("; ");
+  return [...new Set(texts.map(({ purpose }) => words.purposes.purpose(purpose, plan.ruler, false)))].join(
+    "; ",
+  );
 }
 
 /** How far a corner lies from an edge of the rectangle, to half a ruler mark. */

@@ -161,7 +161,11 @@ function noteLines(all: readonly Possible[], words: Words): string[] {
 /** How units are made: once when the turning changes nothing of it, else by arrangement. */
 function methodLines(all: readonly Possible[], words: Words): string[] {
   const groups = grouped(all, ({ planned }) =>
-    planned.methods.map(({ unit, method, count }) => words.arrange.made(unit, method, count)).join("; "),
+    planned.methods
+      .map(({ unit, method, count }) =>
+        words.arrange.made(words.unitNames.told(unit), words.unitNames.method(method), count),
+      )
+      .join("; "),
   ).filter(({ said }) => said !== "");
   if (groups.length === 0) return [];
   return ["", words.arrange.methods, ...groupLines(groups, all, words)];

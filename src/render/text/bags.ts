@@ -1,15 +1,28 @@
+import type { Purpose } from "../../diagnostics/purposes.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 
-/** Pieces of a fabric that are cut for a use, by the words the cut list has for it. */
-export function bagsForUse(plan: Plan, fabric: string, use: string): FabricPlan["pieces"] {
-  if (use === "") return [];
+/** Every purpose that a piece serves: one run may be for several, or a shorter strip of it. */
+function each(purpose: Purpose): Purpose[] {
+  if (purpose.for === "several") return purpose.all.flatMap(each);
+  return purpose.for === "shorter-strip" ? each(purpose.of) : [purpose];
+}
+
+/** Pieces of a fabric that are cut for a purpose. */
+export function bagsFor(
+  plan: Plan,
+  fabric: string,
+  serves: (purpose: Purpose) => boolean,
+): FabricPlan["pieces"] {
   const own = plan.fabrics.find(({ name }) => name === fabric)?.pieces ?? [];
-  // A piece that serves several uses has them in one, parted so.
-  // A run of shorter strips alone says so behind its use.
-  const named = [use, `${use} (a shorter strip)`];
-  const found = own.filter(({ uses }) =>
-    uses.some(({ text }) => text.split("; ").some((each) => named.includes(each))),
-  );
+  return own.filter(({ uses }) => uses.some(({ purpose }) => each(purpose).some(serves)));
+}
+
+/** Pieces of a fabric that are cut for just this. */
+export function bagsForUse(plan: Plan, fabric: string, use: Purpose | null): FabricPlan["pieces"] {
+  if (use === null) return [];
+  const own = plan.fabrics.find(({ name }) => name === fabric)?.pieces ?? [];
+  const key = JSON.stringify(use);
+  const found = bagsFor(plan, fabric, (purpose) => JSON.stringify(purpose) === key);
   // Strips of other lengths that are sewn into the same run are found by the run.
   const runs = found.flatMap(({ joined }) => (joined?.run === undefined ? [] : [joined.run]));
   return own.filter(

@@ -76,6 +76,11 @@ function kindNamed(kind: BlockKind, making: Making, plan: Plan, words: Words): s
   return [...letters, ...heaps].includes(plain) ? words.blocks.block(kind.name) : kind.name;
 }
 
+/** Words that leave out how a block is turned. */
+export function unturned(words: Words): Words {
+  return { ...words, blocks: { ...words.blocks, turned: () => "" } };
+}
+
 /** A block in its place in the rows. */
 export function blockNamed(index: number, making: Making, plan: Plan, words: Words): string | null {
   const block = plan.top?.blocks[index];

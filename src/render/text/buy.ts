@@ -77,7 +77,7 @@ export function alsoNeeded(plan: Plan, words: Words): string[] {
   const { kits = 1 } = plan;
   const { sleeve } = finishing;
   const isBought = plan.fabrics.some(({ pieces }) =>
-    pieces.some(({ uses }) => uses.some(({ text }) => text === "wadding")),
+    pieces.some(({ uses }) => uses.some(({ purpose }) => purpose.for === "wadding")),
   );
   return [
     ...anyBacking(finishing, plan, words),

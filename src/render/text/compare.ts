@@ -42,7 +42,7 @@ function byUnit(
   words: Words,
 ): string[][] {
   const lines = units.flatMap(({ unit, count }) => [
-    [words.compare.unit(unit, count)],
+    [words.compare.unit(words.unitNames.unit(unit), count)],
     ...rows.flatMap(({ unit: own, method, filed: asFiled, figures }) =>
       own === unit && figures !== null
         ? [[`${asFiled ? words.compare.mark : " "} ${method}`, ...cells(figures)]]
@@ -216,7 +216,9 @@ function bestLines(comparison: Comparison, spoken: Spoken, words: Words): string
     words.compare.best,
     "",
     "  methods:",
-    ...methods.map(([unit, method]) => `    ${unit}: ${method}`),
+    ...methods.map(
+      ([unit, method]) => `    ${words.unitNames.unit(unit)}: ${words.unitNames.method(method)}`,
+    ),
     "",
     `  ${words.compare.buys(buys)}`,
     ...(cost === null

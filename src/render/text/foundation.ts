@@ -18,12 +18,13 @@ function cutLine(part: FoundationPart, foundation: FoundationMaking, plan: Plan,
 }
 
 function patchSaid(patch: PiecedPart["patches"][number], of: PiecedPart, plan: Plan, words: Words): string {
+  const { unitNames } = words;
   const { unit, part, fabric, up } = patch;
   const plain = part === "patch" || part === unit;
   const print = plan.fabrics.find(({ name }) => name === fabric)?.print.kind ?? "none";
   const lies = up === null || print === "none" ? "" : words.foundation.lies(up, print);
   const bag = plan.making === undefined ? fabric : bagOfPatch(patch, of, plan.making, words);
-  return `${plain ? unit : `${unit}, ${part}`}, ${bag}${lies}`;
+  return `${plain ? unitNames.unit(unit) : `${unitNames.unit(unit)}, ${unitNames.part(part)}`}, ${bag}${lies}`;
 }
 
 /** Which blocks a part is for, where the others of their design have their prints lying otherwise. */

@@ -2,8 +2,8 @@ import { formatCut, formatLength, type Ticks } from "../../length/index.ts";
 import type { BorderRound, BorderStrips, Making, PressedSeam } from "../../making/types.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { bagsForUse } from "./bags.ts";
-import { blockNamed } from "./block-names.ts";
+import { bagsFor, bagsForUse } from "./bags.ts";
+import { blockNamed, unturned } from "./block-names.ts";
 import { borderRow } from "./border-rows.ts";
 
 import { indented, measured, measuredSize } from "./making-lines.ts";
@@ -62,7 +62,15 @@ function pressOf(round: BorderRound, strips: BorderStrips, making: Making, plan:
 /** Squares for the corners of a border, by their bag; blocks by their names. */
 function cornerBag(round: BorderRound, making: Making, plan: Plan, words: Words): string {
   const bags = plan.fabrics.flatMap(({ name }) =>
-    bagsForUse(plan, name, `corners of ${round.name}`).map(({ letter }) => `${letter} (${name})`),
+    bagsFor(
+      plan,
+      name,
+      (purpose) =>
+        purpose.for === "unit" &&
+        purpose.made === null &&
+        purpose.places.length === 1 &&
+        purpose.places.every((place) => place.in === "corners" && place.border === round.name),
+    ).map(({ letter }) => `${letter} (${name})`),
   );
   if (bags.length > 0) return words.borders.list(bags);
   const index = round.number - 1;
@@ -73,8 +81,8 @@ function cornerBag(round: BorderRound, making: Making, plan: Plan, words: Words)
         : [],
     ),
   );
-  const named = [...own].flatMap((block) => blockNamed(block, making, plan, words) ?? []);
-  return [...new Set(named.map((name) => name.replace(/ turned .*$/, "")))].join(", ");
+  const named = [...own].flatMap((block) => blockNamed(block, making, plan, unturned(words)) ?? []);
+  return [...new Set(named)].join(", ");
 }
 
 /** One pair: measured, cut or marked, sewn on, pressed, and what it makes of the top. */

@@ -1,17 +1,20 @@
+import type { Purpose } from "../../diagnostics/purposes.ts";
 import { formatLength, formatSize, type Ticks } from "../../length/index.ts";
 import type { Backing, Binding, Finishing, Making, Wadding } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 
+import { bagsFor } from "./bags.ts";
 import { measured, measuredSize } from "./making-lines.ts";
 
-/** How the cut list begins to say what these pieces are for. */
-const [BACKING, BINDING, BIAS] = ["backing", "binding, ", "bias binding, "] as const;
+/** What these pieces are for. */
+const BACKING = (purpose: Purpose): boolean => purpose.for === "backing" || purpose.for === "backing-panels";
+const BINDING = (purpose: Purpose): boolean => purpose.for === "binding" && !purpose.bias;
+const BIAS = (purpose: Purpose): boolean => purpose.for === "binding" && purpose.bias;
 
 /** The bag that these pieces are in, or only their fabric. */
-function bagFor(plan: Plan, fabric: string, use: string, words: Words): string {
-  const own = plan.fabrics.find(({ name }) => name === fabric)?.pieces ?? [];
-  const found = own.filter(({ uses }) => uses.some(({ text }) => text.startsWith(use)));
+function bagFor(plan: Plan, fabric: string, serves: (purpose: Purpose) => boolean, words: Words): string {
+  const found = bagsFor(plan, fabric, serves);
   return words.finishing.bag(found.map(({ letter }) => letter).join("/"), fabric);
 }
 

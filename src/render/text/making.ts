@@ -114,7 +114,7 @@ function whorlParts(design: number, making: Making, plan: Plan, words: Words): s
         const named =
           onFoundation(design, unit, making, words) ??
           (place === null ? null : unitNamed(place, 0, making, plan, words));
-        return named ?? units[unit]?.kind ?? "";
+        return named ?? words.unitNames.unit(units[unit]?.kind ?? "");
       });
       // Several units that lie on one piece of foundation are one part.
       const parts = names.filter(

@@ -3,7 +3,7 @@ import type { DiagonalRow, Making, PressedSeam, RowPressing } from "../../making
 import type { Plan } from "../../plan/types.ts";
 import type { Presses } from "../../words/en/blocks.ts";
 import type { Words } from "../../words/index.ts";
-import { blockNamed, partNames, patchOfKind } from "./block-names.ts";
+import { blockNamed, partNames, patchOfKind, unturned } from "./block-names.ts";
 import { joinedTold } from "./blocks.ts";
 import { joiningLines, lineOf, type ToldJoin } from "./joinings.ts";
 import { aboutSize } from "./lengths.ts";
@@ -16,6 +16,12 @@ import { pressesOf } from "./pressed.ts";
 
 function softOf(row: number, rows: readonly RowPressing[]): RowPressing["press"] {
   return rows.find((each) => each.row === row)?.press ?? null;
+}
+
+/** Whether a part of a joining is told as turned. */
+function anyTurned(join: Parameters<typeof partNames>[0], making: Making, plan: Plan, words: Words): boolean {
+  const bare = partNames(join, [], making, plan, unturned(words));
+  return partNames(join, [], making, plan, words).some((name, i) => name !== bare[i]);
 }
 
 /** A top of a single block, which has no rows: told where borders go round it. */
@@ -51,7 +57,7 @@ export function topLines(making: Making, plan: Plan, words: Words): string[] {
       size,
     };
   });
-  const turned = told.some(({ names }) => names.some((name) => name.includes(" turned ")));
+  const turned = joins.some((join) => anyTurned(join, making, plan, words));
   const pins = pressing === null ? [] : pinLines(pressing, words);
   const lines = joiningLines(told, words);
   return [
@@ -121,12 +127,11 @@ function diagonalLines(making: Making, plan: Plan, words: Words): string[] {
   });
   const { across, down } = making.borders[0]?.before ?? square;
   const size = measuredSize(across, down, plan);
-  const names = diagonal.flatMap((row) => partNames(row, [], making, plan, words));
   return [
     words.making.diagonalTitle,
     ...indented([
       words.making.diagonalAbout(say(diagonal[0]?.high ?? 0)),
-      ...(names.some((name) => name.includes(" turned ")) ? [words.blocks.turnedMeans] : []),
+      ...(diagonal.some((row) => anyTurned(row, making, plan, words)) ? [words.blocks.turnedMeans] : []),
       ...settingTriangles(plan, words),
       words.making.triangles,
       ...rows,

@@ -66,13 +66,12 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceF
       use !== undefined && piece.subcut === "none" && ruled === null
         ? words.cutting.aslant(use.name, use.asDrawn + use.reversed)
         : "";
-    const sizes = [piece, { across: piece.along, along: piece.across }].map(({ across, along }) =>
-      formatSize(across, along, plan.ruler),
-    );
     // A piece without a label is for its own size, which is told already.
     const told =
       ruled === null
-        ? piece.uses.map(({ text }) => text).filter((text) => !sizes.includes(text))
+        ? piece.uses.flatMap(({ purpose }) =>
+            purpose.for === "size" ? [] : [words.purposes.purpose(purpose, plan.ruler)],
+          )
         : piece.label === ""
           ? []
           : [piece.label];

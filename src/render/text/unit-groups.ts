@@ -149,9 +149,21 @@ function renamed(unit: UnitRecord, words: Words): Renamed {
 
 /** What two units must share to be told as one: everything but bags, counts and what is told unit by unit. */
 function likeness({ told }: Renamed, unit: UnitRecord, twoWay: readonly string[], inBlocks: boolean): string {
-  const { kind, method, text, raw, trimmed, unitsPerSet, loose, heaps, batches, stripSets, steps } = told;
+  const {
+    kind,
+    method,
+    told: unitTold,
+    raw,
+    trimmed,
+    unitsPerSet,
+    loose,
+    heaps,
+    batches,
+    stripSets,
+    steps,
+  } = told;
   return JSON.stringify([
-    { kind, method, text, raw, trimmed, unitsPerSet, loose, heaps, twoWay, inBlocks },
+    { kind, method, unitTold, raw, trimmed, unitsPerSet, loose, heaps, twoWay, inBlocks },
     Object.entries(told.fabrics),
     // Of several ways to lay a set the counts are told in the steps.
     unit.batches.length > 1 ? batches : batches.map(({ laid, gives }) => ({ laid, gives })),

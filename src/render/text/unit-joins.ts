@@ -40,7 +40,7 @@ function partTold(
 ): string {
   const patch = patches.get(part);
   if (patch !== undefined) return patchTold(patch, tell, words);
-  return segmentTold(part, tell, words) ?? part;
+  return segmentTold(part, tell, words) ?? words.unitNames.part(part);
 }
 
 const sizeOf = (step: Join, tell: Telling): string => (step.size === null ? "" : tell.size(step.size));
@@ -146,7 +146,7 @@ function edgeLines(
   const items = run.map((step) =>
     words.units.edgePair(
       step.parts.map((part) => edgePart(part, patches, tell, words)),
-      step.makes === "unit" ? "" : step.makes,
+      step.makes === "unit" ? "" : words.unitNames.part(step.makes),
       cornersTold(step, tell),
     ),
   );
@@ -164,7 +164,7 @@ function stepTold(
     // Along a slanting edge the side each lies on cannot be read off the order.
     return step.way === "edge" ? edgePart(part, patches, tell, words) : partTold(part, patches, tell, words);
   });
-  const makes = step.makes === "unit" ? "" : step.makes;
+  const makes = step.makes === "unit" ? "" : words.unitNames.part(step.makes);
   const corners = cornersTold(step, tell);
   return [
     words.units.join(parts, step.way, makes, step.setIn === true, corners),

@@ -57,7 +57,7 @@ export function pressLine(step: StepRecord, { pressedInBlocks }: Telling, words:
   if (!("press" in step) || (pressedInBlocks && (step.do === "join" || step.do === "strip-set"))) return [];
   if (step.pressTo !== null) {
     const { part, fabric } = step.pressTo;
-    return [words.units.press.to(fabric === "" || fabric === part ? part : fabric)];
+    return [words.units.press.to(fabric === "" || fabric === part ? words.unitNames.part(part) : fabric)];
   }
   return step.press.to === "part" ? [] : [words.units.press[step.press.to]];
 }

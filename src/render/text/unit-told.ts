@@ -69,12 +69,18 @@ function groupTable({ units, columns }: UnitGroup, words: Words): UnitTable {
 function titleOf({ units }: UnitGroup, words: Words): string {
   const [first] = units;
   if (first === undefined) return "";
-  if (units.length === 1) return words.units.title(first.name, first.text, first.method, first.units);
+  if (units.length === 1)
+    return words.units.title(
+      first.name,
+      words.unitNames.told(first.told),
+      words.unitNames.method(first.method),
+      first.units,
+    );
   const all = units.reduce((sum, unit) => sum + unit.units, 0);
   return words.units.groupTitle(
     units.map(({ name }) => name),
-    first.text,
-    first.method,
+    words.unitNames.told(first.told),
+    words.unitNames.method(first.method),
     all,
   );
 }

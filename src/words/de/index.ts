@@ -17,6 +17,10 @@ import { foundation } from "./foundation.ts";
 import { goOn } from "./go-on.ts";
 import { lengths } from "./lengths.ts";
 import { making } from "./making.ts";
+import { lengths as spoken } from "./quilt/lengths.ts";
+import { purposes } from "./quilt/purposes.ts";
+import { unitNames } from "./quilt/unit-names.ts";
+import { unitSizes } from "./quilt/unit-sizes.ts";
 import { changeSaid, savings } from "./savings.ts";
 import { shapes } from "./shapes.ts";
 import { sizes } from "./sizes.ts";
@@ -50,11 +54,15 @@ export const german: Words = {
   foundation,
   goOn,
   making,
+  purposes,
   savings,
   shapes,
   sizes,
+  spoken,
   teaching,
   units,
+  unitNames,
+  unitSizes,
   changeSaid,
   commandLine,
   tables: { buy: buyTable, cuts: cutsTable, units: unitsTable },

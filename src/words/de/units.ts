@@ -1,5 +1,6 @@
 import type { Words } from "../types.ts";
 import { capital, list, plural, small } from "./language.ts";
+import { partName } from "./quilt/unit-names.ts";
 
 type Press = Parameters<Words["units"]["insidePressed"]>[3][number];
 
@@ -303,5 +304,5 @@ export const units: Words["units"] = {
   allOver: (bags) => `Übrig, wenn alle Einheiten genäht sind: ${bags.join("; ")}.`,
   ownPieces: (count, bag) => `${count} von ${bag}`,
   allOwn: (bags) => `Hier in keinem Schritt vernäht, da die Datei sie für sich aufführt: ${bags.join("; ")}.`,
-  spot: (spot, bag) => `${spot}, ${bag}`,
+  spot: (spot, bag) => `${partName(spot)}, ${bag}`,
 };

@@ -1,6 +1,7 @@
 import { said } from "../diagnostics.ts";
 import type { Words } from "../types.ts";
 import { diagnostics } from "./diagnostics/index.ts";
+import { directionLostBy } from "./diagnostics/quilt.ts";
 import { list, plural } from "./language.ts";
 
 /** Why a way that was tried cannot be taken. */
@@ -8,12 +9,9 @@ export const whyNot: Words["whyNot"] = (why) => {
   switch (why.because) {
     case "fault":
       return why.fault === null ? "Es lässt sich nicht planen." : said(why.fault, diagnostics).message;
-    case "print": {
-      const { unit, fabric, from, to } = why.fault.facts;
+    case "print":
       // What is done instead stands in a row of its own.
-      const lost = `${unit.text}: ${from} genäht, zeigte der Druck von ${fabric} nicht überall, wohin er soll.`;
-      return to === null ? `${lost} Auch keine andere Methode kann das.` : lost;
-    }
+      return directionLostBy(why.fault.facts);
     case "foundation":
       return "Die Blöcke werden auf der Rasterunterlage genäht, Patch für Patch.";
     case "width":

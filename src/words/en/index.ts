@@ -17,6 +17,10 @@ import { foundation } from "./foundation.ts";
 import { goOn } from "./go-on.ts";
 import { lengths } from "./lengths.ts";
 import { making } from "./making.ts";
+import { lengths as spoken } from "./quilt/lengths.ts";
+import { purposes } from "./quilt/purposes.ts";
+import { unitNames } from "./quilt/unit-names.ts";
+import { unitSizes } from "./quilt/unit-sizes.ts";
 import { changeSaid, savings } from "./savings.ts";
 import { shapes } from "./shapes.ts";
 import { sizes } from "./sizes.ts";
@@ -49,12 +53,16 @@ export const english: Words = {
   finishing,
   foundation,
   goOn,
+  spoken,
   making,
+  purposes,
   savings,
   shapes,
   sizes,
   teaching,
   units,
+  unitNames,
+  unitSizes,
   changeSaid,
   commandLine,
   tables: { buy: buyTable, cuts: cutsTable, units: unitsTable },

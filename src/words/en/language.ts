@@ -19,6 +19,11 @@ export function list(parts: readonly (string | number)[]): string {
   return lists.format(parts.map(String));
 }
 
+/** A number with its thousands set apart: `12,000`. */
+export function number(value: number): string {
+  return value.toLocaleString("en");
+}
+
 /** With `a` or `an`, as it is spoken: `an 8 in strip`, `an 11.5 cm strip`, `a unit`. */
 export function aOrAn(what: string): string {
   const [number] = /^\d+/.exec(what) ?? [];

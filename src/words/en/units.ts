@@ -2,6 +2,7 @@ import type { PatchPart } from "../../cutlist/unit-record.ts";
 import type { Press } from "../../making/types.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
 import { list } from "./language.ts";
+import { partName } from "./quilt/unit-names.ts";
 
 /**
  * Every word the steps of a unit use. Sizes arrive already printed. Bags are told as `A (hens)`: a letter and its
@@ -329,5 +330,5 @@ export const units = {
   ownPieces: (count: number, bag: string) => `${count} of ${bag}`,
   allOwn: (bags: readonly string[]) =>
     `Sewn by no step here, as the file lists them by themselves: ${bags.join("; ")}.`,
-  spot: (spot: string, bag: string) => `${spot}, ${bag}`,
+  spot: (spot: string, bag: string) => `${partName(spot)}, ${bag}`,
 };

@@ -1,6 +1,7 @@
 import type { WhyNot } from "../../choices/why-not.ts";
 import { said } from "../diagnostics.ts";
 import { diagnostics } from "./diagnostics/index.ts";
+import { directionLostBy } from "./diagnostics/quilt.ts";
 import { list, plural } from "./language.ts";
 
 /** Why a way that was tried cannot be taken. */
@@ -8,12 +9,9 @@ export function whyNot(why: WhyNot): string {
   switch (why.because) {
     case "fault":
       return why.fault === null ? "It cannot be planned." : said(why.fault, diagnostics).message;
-    case "print": {
-      const { unit, fabric, from, to } = why.fault.facts;
+    case "print":
       // What is done instead stands in a row of its own.
-      const lost = `${unit.text}: made ${from}, the print of ${fabric} would not all point the way it should.`;
-      return to === null ? `${lost} No other method can do it either.` : lost;
-    }
+      return directionLostBy(why.fault.facts);
     case "foundation":
       return "Its blocks are made on the foundation, patch by patch.";
     case "width":

@@ -438,7 +438,11 @@ const CORRUPTIONS: Corruption[] = [
     "sampler",
     (s) => {
       const strips = s.fabrics.flatMap(({ name, pieces }) => (name === "reeds" ? pieces : []));
-      const border = must(strips.find(({ uses }) => uses.some(({ text }) => text.includes("sides"))));
+      const border = must(
+        strips.find(({ uses }) =>
+          uses.some(({ purpose }) => purpose.for === "border" && purpose.pair === "sides"),
+        ),
+      );
       [border.across, border.along] = [border.along, border.across];
     },
   ],

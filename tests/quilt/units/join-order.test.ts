@@ -97,8 +97,8 @@ describe("the order of joining patches of any shape", () => {
         "pair 2",
         "pair 3",
         "pair 4",
-        "right half",
-        "left half",
+        "right-half",
+        "left-half",
         "star",
       ]);
       expect(joins.slice(7).every(({ setIn, corners }) => setIn === true && corners?.length === 1)).toBe(

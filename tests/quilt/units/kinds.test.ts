@@ -3,6 +3,8 @@ import type { Rational } from "../../../src/length/rational.ts";
 import { findUnitKind, UNIT_KINDS } from "../../../src/quilt/units/registry.ts";
 import type { DrawnPatch, UnitDesign } from "../../../src/quilt/units/types.ts";
 import { waysToCut } from "../../../src/quilt/units/ways.ts";
+import { unitFault } from "../../../src/words/en/diagnostics/units.ts";
+import { english } from "../../../src/words/index.ts";
 import { INCH, inches, kindOf, QUARTER, recipeOf, unit } from "./support/making.ts";
 
 describe("the list of kinds", () => {
@@ -21,7 +23,9 @@ describe("the list of kinds", () => {
       const names = kind.methods.map((method) => method.name);
       expect(names.length).toBeGreaterThan(0);
       expect(new Set(names).size).toBe(names.length);
-      expect(kind.methods.every((method) => method.summary.length > 10)).toBe(true);
+      expect(kind.methods.every(({ name }) => english.unitNames.summary(kind.name, name).length > 10)).toBe(
+        true,
+      );
     }
   });
 });
@@ -121,8 +125,9 @@ describe("sizes that do not suit are refused with a reason", () => {
     ],
   ] as [string, UnitDesign, string][])("%s %#", (name, design, reason) => {
     const problem = kindOf(name).check(design);
-    expect(problem?.reason).toContain(reason);
-    expect(problem?.hint.length).toBeGreaterThan(10);
+    const told = problem === null ? null : unitFault(problem.fault, name);
+    expect(told?.message).toContain(reason);
+    expect(told?.hint.length).toBeGreaterThan(10);
   });
 
   test("a corner may meet the middle of a neighbour's edge, and outlines may run either way", () => {

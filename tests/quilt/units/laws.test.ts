@@ -24,6 +24,7 @@ import type {
   UnitKind,
   UnitPatch,
 } from "../../../src/quilt/units/types.ts";
+import { english } from "../../../src/words/index.ts";
 import { designsOf, exactly, ways } from "./support/designs.ts";
 
 function recipes(
@@ -34,7 +35,7 @@ function recipes(
   expect(kind.check(design)).toBeNull();
   return kind.methods.map((method) => {
     const made = method.recipe(design, how);
-    if (!made.ok) throw new Error(made.reason);
+    if (!made.ok) throw new Error(made.fault.why);
     return made.recipe;
   });
 }
@@ -229,7 +230,7 @@ describe.each(UNIT_KINDS.map((kind) => [kind.name, kind] as const))("%s", (_, ki
           expect(recipe.areas).toEqual(
             Object.fromEntries(Object.entries(recipe.areas).map(([k, v]) => [k, Math.round(v)])),
           );
-          expect(recipe.sources.length).toBeGreaterThan(0);
+          expect(english.unitNames.sources(recipe.kind, recipe.method).length).toBeGreaterThan(0);
           for (const seam of recipe.seams) expect(seam.length * seam.count).toBeGreaterThanOrEqual(0);
           for (const piece of recipe.pieces)
             expect([piece.across % how.mark, piece.along % how.mark]).toEqual([0, 0]);

@@ -310,7 +310,7 @@ describe("flying geese", () => {
           dx: 1,
           dy: 1,
         });
-        expect(read([right], "flying geese", design, seam)).toEqual([`goose:${up} sky left:0 sky right:0`]);
+        expect(read([right], "flying geese", design, seam)).toEqual([`goose:${up} sky-left:0 sky-right:0`]);
       }),
       { seed: 1880, numRuns: 25 },
     );

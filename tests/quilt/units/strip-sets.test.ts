@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { twoSeams } from "../../../src/quilt/terms/formulas.ts";
 import { countSets, segmentsFrom } from "../../../src/quilt/units/strip-sets.ts";
 import type { StripSet } from "../../../src/quilt/units/types.ts";
 
@@ -18,7 +19,7 @@ const sets: fc.Arbitrary<StripSet> = fc
     segmentRoundedUp: false,
     shape: null,
     mark: MARK,
-    strips: [{ role: "x", width, roundedUp: false, formula: "", lies: [] }],
+    strips: [{ role: "x", width, roundedUp: false, formula: twoSeams("width"), lies: [] }],
   }));
 
 test("the sets counted give every segment wanted, and the short last one is no longer than it must be", () => {

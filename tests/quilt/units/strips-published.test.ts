@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { twoSeams } from "../../../src/quilt/terms/formulas.ts";
 import { countSets, segmentsFrom } from "../../../src/quilt/units/strip-sets.ts";
 import { diamond45, hexagon, triangle60 } from "../../../src/quilt/units/strip-shapes.ts";
 import type { StripSet } from "../../../src/quilt/units/types.ts";
@@ -18,7 +19,7 @@ function set(strips: readonly number[], segment: number, segmentsPerUnit = 1): S
       role: "x",
       width: width * INCH,
       roundedUp: false,
-      formula: "",
+      formula: twoSeams("width"),
       lies: [],
     })),
   };

@@ -70,7 +70,7 @@ async function planHostile(): Promise<Plan> {
     },
   );
   const diagnostics = HOSTILE.map((message) => ({
-    ...borderDoesNotFit({ path: "", at: null }, message, message),
+    ...borderDoesNotFit({ path: "", at: null }, { why: "mitre", border: message }),
     severity: "warning" as const,
   }));
   return { ...plan, diagnostics };

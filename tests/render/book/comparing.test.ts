@@ -49,7 +49,7 @@ const comparison: Comparison = {
       method: "strips",
       filed: false,
       figures: null,
-      why: faultAmong([borderDoesNotFit({ path: "", at: null }, HOSTILE[0] ?? "", "")]),
+      why: faultAmong([borderDoesNotFit({ path: "", at: null }, { why: "mitre", border: HOSTILE[0] ?? "" })]),
     },
   ],
   best: {

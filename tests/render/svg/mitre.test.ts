@@ -36,5 +36,5 @@ test("a mitred corner: stitches end a seam from it, the mitre leaves there at 45
   expect(stitches(opened ?? [])).toEqual([]);
   const svg = drawMitre(making, spec.fabrics, EIGHTH_INCH_RULER, english) ?? "";
   expect(svg).toContain("Sew both strips on");
-  expect(drawMitre(make(QUILT("butted")).making, spec.fabrics, EIGHTH_INCH_RULER, english)).toBeNull();
+  expect(drawMitre(make(QUILT("sides first")).making, spec.fabrics, EIGHTH_INCH_RULER, english)).toBeNull();
 });

@@ -155,7 +155,7 @@ export function toldOf(
     return [
       {
         unit: making.units.indexOf(unit),
-        title: words.drawings.steps.unit(unit.name, unit.text, unit.method, unit.units),
+        title: titleOf(unit, words),
         under: [...others, ...(inBlocks ? [words.drawings.steps.pressedInBlocks] : [])],
         groups: inBlocks
           ? pictures.groups.map((group) => ({ ...group, panels: group.panels.map(bare) }))
@@ -285,4 +285,9 @@ export function drawUnitSteps(
   words: Words,
 ): string[] {
   return unitStepsScenes(top, making, fabrics, ruler, words).map(toSvg);
+}
+
+function titleOf({ name, told, method, units }: Making["units"][number], words: Words): string {
+  const { drawings, unitNames } = words;
+  return drawings.steps.unit(name, unitNames.told(told), unitNames.method(method), units);
 }

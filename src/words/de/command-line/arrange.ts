@@ -14,4 +14,9 @@ export const arrange: Words["commandLine"]["arrange"] = {
   theQuiltFileYaml: "die Quiltdatei, YAML oder JSON",
   planningEachArrangementOf: (done, of) => `Jede Anordnung wird geplant: ${done} von ${of}`,
   arrangementsSvgWrittenInto: (named) => `arrangements.svg geschrieben in ${named}\n`,
+  examples: [
+    "new blocks > mein-quilt.yaml",
+    "arrange mein-quilt.yaml --only centre,pairs",
+    "arrange mein-quilt.yaml --seed 7 --out ~/quilts/gedreht",
+  ],
 };

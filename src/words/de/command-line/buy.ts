@@ -11,4 +11,9 @@ export const buy: Words["commandLine"]["buy"] = {
   theCutListYaml: "die Zuschnittliste, YAML oder JSON",
   errorSizesDoesNot: (value) =>
     `Fehler: --sizes verträgt sich nicht mit ${value}: immer nur eins davon verlangen.\n`,
+  examples: [
+    "new blocks > mein-quilt.yaml",
+    "buy mein-quilt.yaml",
+    'buy mein-quilt.yaml --sizes "3x3, 48 x 60 in, twin drop 12 in"',
+  ],
 };

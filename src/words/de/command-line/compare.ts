@@ -11,4 +11,9 @@ export const compare: Words["commandLine"]["compare"] = {
   theQuiltFileYaml: "die Quiltdatei, YAML oder JSON",
   planningEachWayOf: (done, of) => `Jede Nähweise wird geplant: ${done} von höchstens ${of}`,
   compareSvgWrittenInto: (named) => `compare.svg geschrieben in ${named}\n`,
+  examples: [
+    "new blocks > mein-quilt.yaml",
+    "compare mein-quilt.yaml",
+    "compare mein-quilt.yaml --minutes seam=0.5,trim=1 --out ~/quilts/wege",
+  ],
 };

@@ -14,4 +14,11 @@ export const goOn: Words["commandLine"]["goOn"] = {
 ${factExamples}\n`,
   filesWrittenIntoWhat: (length, named, workNamed) =>
     `${length} Dateien geschrieben in ${named}; was gesagt wurde, steht in ${workNamed}\n`,
+  examples: [
+    "new cut-list > mein-zuschnitt.yaml",
+    "plan mein-zuschnitt.yaml --out meiner",
+    'go-on mein-zuschnitt.yaml "nacht: cut to strip 1" --out meiner',
+    'go-on mein-zuschnitt.yaml "möwen: strip 1 spoiled" --out meiner',
+    "go-on mein-zuschnitt.yaml --undo --out meiner",
+  ],
 };

@@ -25,6 +25,8 @@ import { sizes } from "./sizes.ts";
 import { stash } from "./stash.ts";
 import { stopping } from "./stopping.ts";
 import { table } from "./table.ts";
+import { unwritten } from "./unwritten.ts";
+import { values } from "./values.ts";
 
 /** What the command line says: its help, what it tells while it works, what is wrong with a command. */
 export const commandLine: Words["commandLine"] = {
@@ -54,4 +56,6 @@ export const commandLine: Words["commandLine"] = {
   stash,
   stopping,
   table,
+  unwritten,
+  values,
 };

@@ -8,4 +8,5 @@ export const newFile: Words["commandLine"]["newFile"] = {
     "Gibt die Datei aus, sodass sie dorthin geht, wohin man sie schickt: `crossgrain new blocks > mein-quilt.yaml`.",
   blocksOnPointSampler: "blocks, on-point, sampler, metric oder cut-list",
   thereIsNoStarter: (kind, names) => `Es gibt keine Anfangsdatei \`${kind}\`. Bekannt sind hier: ${names}.\n`,
+  examples: ["new", "new blocks > mein-quilt.yaml", "schema > crossgrain.schema.json"],
 };

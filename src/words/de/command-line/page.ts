@@ -7,4 +7,5 @@ export const page: Words["commandLine"]["page"] = {
   theQuiltToOpen:
     "der Quilt, mit dem sie sich öffnet, YAML oder JSON; keiner: mit einem Bild oder einem leeren Blatt beginnen",
   writtenOpenItWith: (out) => `${out} geschrieben: mit Doppelklick oder im Browser öffnen\n`,
+  examples: ["page", "new blocks > mein-quilt.yaml", "page mein-quilt.yaml --out mein-quilt.html"],
 };

@@ -7,4 +7,10 @@ export const picture: Words["commandLine"]["picture"] = {
     "Macht aus einer SVG-Zeichnung, die plan oder arrange geschrieben hat, ein PNG-Bild für ein Mitteilungsblatt, einen Laden oder eine Folie, und legt es neben die Zeichnung.",
   svgDrawings: "SVG-Zeichnungen",
   pngWritten: (value) => `${value}.png geschrieben\n`,
+  examples: [
+    "new blocks > mein-quilt.yaml",
+    "plan mein-quilt.yaml --out meiner",
+    "picture meiner/top.svg",
+    "picture meiner/top.svg meiner/pressing.svg --width 2400",
+  ],
 };

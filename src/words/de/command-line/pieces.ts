@@ -16,4 +16,8 @@ export const pieces: Words["commandLine"]["pieces"] = {
   inText: "42 in",
   cm: "107 cm",
   commandLine: "Befehlszeile",
+  examples: [
+    'pieces "2 1/2 x 4 1/2:24" "4 1/2:20" --width 42in',
+    'pieces "6,5 x 11,5:40" --unit cm --width 107cm --fixed',
+  ],
 };

@@ -9,4 +9,14 @@ export const plan: Words["commandLine"]["plan"] = {
   sizesInTheFile: "die, die `pattern: sizes` in der Datei nennt",
   theCutListYaml: "die Zuschnittliste, YAML oder JSON",
   filesWrittenInto: (length, named) => `${length} Dateien geschrieben in ${named}\n`,
+  examples: [
+    "new cut-list > mein-zuschnitt.yaml",
+    "plan mein-zuschnitt.yaml",
+    "plan mein-zuschnitt.yaml --out ~/quilts/meiner --prefer sparing",
+    "plan mein-zuschnitt.yaml --kits 12 --out packungen",
+    "plan mein-zuschnitt.yaml --pdf --paper letter --out gedruckt",
+    "new blocks > mein-quilt.yaml",
+    "plan mein-quilt.yaml --sizes 3x3,4x5 --out zum-verkauf",
+    "plan mein-zuschnitt.yaml --png 1600 --markdown --out bilder",
+  ],
 };

@@ -15,4 +15,9 @@ export const savings: Words["commandLine"]["savings"] = {
   errorThereIsNo: (take, length) =>
     `Fehler: Änderung ${take} gibt es in der Liste nicht; sie hat ${length}.\n`,
   written: (out, value) => `${out} geschrieben: ${value}\n`,
+  examples: [
+    "new blocks > mein-quilt.yaml",
+    "savings mein-quilt.yaml",
+    "savings mein-quilt.yaml --take 1 --out mein-quilt-weniger.yaml",
+  ],
 };

@@ -23,4 +23,10 @@ export const sizes: Words["commandLine"]["sizes"] = {
   thereIsNoUnit: (kind, value) => `Es gibt keine Einheit \`${kind}\`. Bekannt sind hier: ${value}.\n`,
   errorSizesNeedsThe: (kind) =>
     `Fehler: sizes braucht auch die fertige Größe, zum Beispiel: sizes "${kind}" "4 x 2"\n`,
+  examples: [
+    "sizes",
+    'sizes "flying geese" "4 x 2"',
+    'sizes "half-square triangle" 10 --unit cm --rounding trade',
+    "sizes --picture > einheiten.svg",
+  ],
 };

@@ -26,4 +26,14 @@ ${value}\n`,
   noMoreWords: "keine weiteren Wörter",
   errorStashTakesSee: (action, wanted) =>
     `Fehler: stash ${action} nimmt ${wanted}. Siehe: crossgrain stash --help\n`,
+  examples: [
+    'stash add "Nachtmeer" "21 x 18 in" --count 3 --note "blaue Schublade"',
+    'stash add "Kreide" "1/2 yd"',
+    "stash show",
+    "new cut-list > mein-zuschnitt.yaml",
+    "stash suits mein-zuschnitt.yaml",
+    "plan mein-zuschnitt.yaml --stash vorrat.csv --out meiner",
+    "stash take meiner/plan.json",
+    "stash undo",
+  ],
 };

@@ -1,8 +1,16 @@
-import type { ChoicesFacts, InBlocksSaid, QuiltSizeFault } from "../../../diagnostics/choices.ts";
+import type {
+  ChoicesFacts,
+  InBlocksSaid,
+  QuiltSizeFault,
+  Restatable,
+  WholeQuilt,
+} from "../../../diagnostics/choices.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { lengthWhy } from "../lengths.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { unitName } from "../quilt/unit-names.ts";
 import { likely } from "./suggest.ts";
 
 const SIZES_HELP =
@@ -35,8 +43,54 @@ function sizeFault(fault: QuiltSizeFault): string {
 
 const inBlocks = ({ across, down, size }: InBlocksSaid): string => `${across}x${down} Blöcke, ${size}`;
 
+const WHOLE: Readonly<Record<WholeQuilt, string>> = {
+  "printed-squares": "gedruckte Kästchen",
+  seam: "Nahtzugabe",
+  oversize: "Zugabe zum Beschneiden",
+  "straighten-sets": "Begradigen jedes Streifensets",
+  sashing: "Zwischenstreifen",
+  "binding-width": "Streifen der Einfassung",
+  "binding-extra": "Zugabe der Einfassung",
+  "backing-overhang": "Überstand der Rückseite",
+  "wadding-overhang": "Überstand des Vlieses",
+  "quilting-spacing": "Abstand der Quiltlinien",
+  "foundation-ease": "Zugabe der Patches auf der Unterlage",
+};
+
+const AXIS = { across: "quer", down: "hoch" } as const;
+const LINE = { column: "Spalte", line: "Zeile" } as const;
+const FIELD = { corner: "Ecke", centre: "Mitte", strip: "Streifen" } as const;
+
+/** What a size is of. */
+function restatable(what: Restatable): string {
+  switch (what.of) {
+    case "block":
+      return `Größe von Block ${what.block}, ${AXIS[what.axis]}`;
+    case "column":
+    case "line":
+      return `${LINE[what.of]} von Block ${what.block}`;
+    case "corner":
+    case "centre":
+    case "strip":
+      return `${FIELD[what.of]} der Einheit „${unitName(what.unit)}“`;
+    case "patch":
+      return `Patch ${what.role}`;
+    case "border":
+      return what.border;
+    case "border-ends":
+      return `${what.border}, oben und unten`;
+    case "over-long":
+      return `Überlänge von ${what.border}`;
+    default:
+      return WHOLE[what.of];
+  }
+}
+
 export const choices: WordsOf<ChoicesFacts> = {
-  sizeRestated: ({ what, before, after }) => ({ message: `${what}: aus ${before} wird ${after}.`, hint: "" }),
+  sizeRestated: ({ what, before, after }) => ({
+    message: `${restatable(what)}: aus ${lengths.length(before)} wird ${lengths.length(after)}.`,
+    hint: "",
+  }),
 
   sizeNotMet: ({ asked, target, taken, below, above }) => {
     const others = [

@@ -1,11 +1,12 @@
 import type { PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { counted, list, plural } from "../language.ts";
+import { purposes } from "../quilt/purposes.ts";
 
 const more = ({ cloth, more: count }: Wanting): string => `noch ${count} × ${cloth}`;
 
 export const planning: WordsOf<PlanningFacts> = {
-  pieceTooWide: ({ piece, fabric, found }) => {
+  pieceTooWide: ({ piece, ruler, fabric, found }) => {
     const help = [
       found.turnHelps ? "es drehen lassen, sodass die lange Seite an der Webkante liegt (`turn: free`)" : "",
       found.lengthwiseHelps ? "es entlang der Webkante schneiden (`cut: lengthwise`)" : "",
@@ -13,23 +14,23 @@ export const planning: WordsOf<PlanningFacts> = {
       "oder einen breiteren Stoff nehmen",
     ].filter((text) => text !== "");
     return {
-      message: `${piece} (${found.size}) passt nicht auf ${fabric}: Die nutzbare Breite ist ${found.usable}, um ${found.over} zu schmal.`,
+      message: `${purposes.piece(piece, ruler)} (${found.size}) passt nicht auf ${fabric}: Die nutzbare Breite ist ${found.usable}, um ${found.over} zu schmal.`,
       hint: `Was helfen würde: ${help.join(", ")}.`,
     };
   },
 
-  pieceLongerThanBolt: ({ piece, fabric, found }) => ({
-    message: `${piece} braucht ${found.size} entlang der Webkante von ${fabric}, mehr, als ein Ballen von ${found.bolt} hergibt, wenn sein Ende begradigt ist.`,
+  pieceLongerThanBolt: ({ piece, ruler, fabric, found }) => ({
+    message: `${purposes.piece(piece, ruler)} braucht ${found.size} entlang der Webkante von ${fabric}, mehr, als ein Ballen von ${found.bolt} hergibt, wenn sein Ende begradigt ist.`,
     hint: "Sagen, wie lang ein Ballen dort ist, wo gekauft wird, zum Beispiel `bolt: 15 yd`, oder `bolt: endless`; oder das Teil aus Streifen zusammennähen (`join: straight`).",
   }),
 
-  pieceJoined: ({ piece, fabric, lengths }) => {
+  pieceJoined: ({ piece, ruler, fabric, lengths }) => {
     const [first, ...rest] = lengths.map(({ count, said }, i) =>
       i > 0 ? `${count} von ${said}` : `${counted(count, "Länge", "Längen")} von ${said}`,
     );
     const one = lengths.length === 1 && lengths[0]?.count === 1;
     return {
-      message: `${piece} aus ${fabric} ist länger, als der Stoff breit ist: ${list([first ?? "", ...rest])} ${one ? "wird" : "werden"} aus aneinandergenähten Streifen geschnitten.`,
+      message: `${purposes.piece(piece, ruler)} aus ${fabric} ist länger, als der Stoff breit ist: ${list([first ?? "", ...rest])} ${one ? "wird" : "werden"} aus aneinandergenähten Streifen geschnitten.`,
       hint: "",
     };
   },

@@ -1,5 +1,8 @@
 import type { QuiltPlanFacts } from "../../../diagnostics/quilt-plan.ts";
 import type { WordsOf } from "../../diagnostics.ts";
+import { list } from "../language.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { partName, unitTold } from "../quilt/unit-names.ts";
 
 export const quiltPlan: WordsOf<QuiltPlanFacts> = {
   cannotBeCut: ({ what, fabric, usable }) => ({
@@ -37,7 +40,12 @@ export const quiltPlan: WordsOf<QuiltPlanFacts> = {
     };
   },
 
-  roundingDiffers: ({ what, taken, other, by }) => {
+  roundingDiffers: ({ what, taken: cut, other: otherwise, by }) => {
+    const [taken, other] = [lengths.size(cut), lengths.size(otherwise)];
+    const told =
+      "unit" in what
+        ? `${unitTold(what.unit)}, ${list(what.parts.map(partName))}`
+        : { side: "Seitendreiecke", corner: "Eckdreiecke" }[what.triangles];
     const [exactly, usual] = ["nach genauer Geometrie", "nach den üblichen Zugaben"];
     const messages = {
       exact: `Quadrate von ${taken} ${exactly}, aufgerundet; ${other} ${usual}.`,
@@ -49,7 +57,7 @@ export const quiltPlan: WordsOf<QuiltPlanFacts> = {
       trade: "Für genaue Maße `rounding: exact` schreiben.",
       "too-small": "",
     };
-    return { message: `${what}: ${messages[by]}`, hint: hints[by] };
+    return { message: `${told}: ${messages[by]}`, hint: hints[by] };
   },
 
   waddingSize: ({ size }) => ({ message: `Vlies: ${size}.`, hint: "" }),

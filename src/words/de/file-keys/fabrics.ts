@@ -23,7 +23,10 @@ export const fabricsKeys: KeyWords<FabricKey> = {
     example: { inches: "36 in", metric: "90 cm" },
   },
   "file.style": { says: "Streifen und unterteilen, oder noch einmal längs schneiden", example: "strips-2" },
-  "file.prefer": { says: "am wenigsten Stoff, oder weniger Schnitte für etwas mehr", example: "sparing" },
+  "file.prefer": {
+    says: "für denselben Einkauf die kürzeste Länge, oder die wenigste Arbeit an der Matte",
+    example: "simple",
+  },
   "file.keep-from": {
     says: "Reste, die in beiden Richtungen so groß sind, lohnen sich aufzuheben",
     example: { inches: "2 in", metric: "5 cm" },

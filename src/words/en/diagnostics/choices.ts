@@ -1,12 +1,59 @@
-import type { ChoicesFacts, InBlocksSaid, QuiltSizeFault } from "../../../diagnostics/choices.ts";
+import type {
+  ChoicesFacts,
+  InBlocksSaid,
+  QuiltSizeFault,
+  Restatable,
+  WholeQuilt,
+} from "../../../diagnostics/choices.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { lengthWhy } from "../lengths.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { unitName } from "../quilt/unit-names.ts";
 
 const SIZES_HELP =
   "Write blocks across and down (4x5), a finished size with its measure (60 x 80 in), or a bed " +
   "(queen, queen drop 12 in, single drop 30 cm at sides and foot); several with commas between them, or semicolons.";
+
+const WHOLE: Readonly<Record<WholeQuilt, string>> = {
+  "printed-squares": "printed squares",
+  seam: "seam allowance",
+  oversize: "room for trimming",
+  "straighten-sets": "straightening of each strip set",
+  sashing: "sashing",
+  "binding-width": "binding strips",
+  "binding-extra": "binding to spare",
+  "backing-overhang": "overhang of the backing",
+  "wadding-overhang": "overhang of the wadding",
+  "quilting-spacing": "distance between lines of quilting",
+  "foundation-ease": "ease of patches on the foundation",
+};
+
+/** What a size is of. */
+function restatable(what: Restatable): string {
+  switch (what.of) {
+    case "block":
+      return `size of block ${what.block}, ${what.axis}`;
+    case "column":
+    case "line":
+      return `${what.of} of block ${what.block}`;
+    case "corner":
+    case "centre":
+    case "strip":
+      return `${what.of} of ${unitName(what.unit)}`;
+    case "patch":
+      return `patch ${what.role}`;
+    case "border":
+      return what.border;
+    case "border-ends":
+      return `${what.border}, top and bottom`;
+    case "over-long":
+      return `over-long allowance of ${what.border}`;
+    default:
+      return WHOLE[what.of];
+  }
+}
 
 /** What follows the size as typed. */
 function sizeFault(fault: QuiltSizeFault): string {
@@ -33,7 +80,10 @@ function sizeFault(fault: QuiltSizeFault): string {
 const inBlocks = ({ across, down, size }: InBlocksSaid): string => `${across}x${down} blocks, ${size}`;
 
 export const choices: WordsOf<ChoicesFacts> = {
-  sizeRestated: ({ what, before, after }) => ({ message: `${what}: ${before} is now ${after}.`, hint: "" }),
+  sizeRestated: ({ what, before, after }) => ({
+    message: `${restatable(what)}: ${lengths.length(before)} is now ${lengths.length(after)}.`,
+    hint: "",
+  }),
 
   sizeNotMet: ({ asked, target, taken, below, above }) => {
     const others = [

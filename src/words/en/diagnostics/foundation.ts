@@ -1,12 +1,69 @@
-import type { FoundationClash, FoundationFacts } from "../../../diagnostics/foundation.ts";
+import type { FoundationArea, FoundationBlockFault } from "../../../diagnostics/design-faults.ts";
+import type { FoundationClash, FoundationFacts, OffGrid } from "../../../diagnostics/foundation.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
-import type { WordsOf } from "../../diagnostics.ts";
+import type { Said, WordsOf } from "../../diagnostics.ts";
 import { counted } from "../language.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { methodName, unitName, unitTold } from "../quilt/unit-names.ts";
 
 /** Counted in printed squares: `3 squares`, `1 square`, `3/4 of a square`. */
 function squaresSaid(count: string): string {
   if (count === "1") return "1 square";
   return count.includes("/") && !count.includes(" ") ? `${count} of a square` : `${count} squares`;
+}
+
+function areaName(area: FoundationArea): string {
+  return "block" in area ? `Block ${area.block}` : `Row ${area.row}`;
+}
+
+function offGrid(off: OffGrid): string {
+  if (off.of === "unit") {
+    const seam = off.seam === null ? "" : `, with a seam ${off.seam} squares in`;
+    return `${unitTold(off)} is ${off.across} x ${off.down} squares${seam}`;
+  }
+  const finished = lengths.length(off.finished);
+  return `${areaName(off.area)}: ${off.of} ${off.number} of its parts, finishing ${finished}, is ${squaresSaid(off.squares)}`;
+}
+
+const FOLDED = "Use `way: pieced`, or list the blocks that are made on it: `blocks: [...]`.";
+
+function foundationBlockFault(fault: FoundationBlockFault): Said {
+  switch (fault.why) {
+    case "nothing":
+      return {
+        message: "Nothing is made on the foundation.",
+        hint:
+          fault.way === "pieced"
+            ? "Its blocks are single patches: leave `foundation` out, or name blocks of more than one patch."
+            : "No seam runs right across any block, so no line can be folded: use `way: pieced`.",
+      };
+    case "row-setting":
+      return {
+        message:
+          "A row of blocks goes onto one piece of foundation only in a straight setting, not turned and without sashes.",
+        hint: "Write `per: block`.",
+      };
+    case "row-with-other":
+      return {
+        message: `Row ${fault.row} holds block ${fault.block}, which is not made on the foundation.`,
+        hint: "Write `per: block`, or list that block too.",
+      };
+    case "off-squares":
+      return {
+        message: `${areaName(fault.area)}: its parts do not come to whole printed squares.`,
+        hint: FOLDED,
+      };
+    case "no-line":
+      return {
+        message: `${areaName(fault.area)}: no seam runs right across it, so no line can be folded.`,
+        hint: FOLDED,
+      };
+    case "not-one-piece":
+      return {
+        message: `Block ${fault.block} cannot be pieced on one piece of foundation: its patches cannot be added one by one with straight seams.`,
+        hint: "Write `per: motif` for the largest parts that can, or `way: folded` for finished parts laid edge to edge.",
+      };
+  }
 }
 
 function clash(fault: FoundationClash): { message: string; hint: string } {
@@ -36,7 +93,7 @@ export const foundation: WordsOf<FoundationFacts> = {
     hint: `Write \`allowance: ${needed}\`, counted in printed squares.`,
   }),
 
-  foundationBlock: ({ message, hint }) => ({ message, hint }),
+  foundationBlock: ({ fault }) => foundationBlockFault(fault),
 
   foundationChoice: clash,
 
@@ -46,19 +103,19 @@ export const foundation: WordsOf<FoundationFacts> = {
   }),
 
   foundationMarks: ({ block, size, mark }) => ({
-    message: `In block ${block} a unit that is not pieced on the foundation measures ${size} with its seams: no mark of a ruler of ${mark} is there, and printed lines cannot give way.`,
+    message: `In block ${block} a unit that is not pieced on the foundation measures ${lengths.size(size)} with its seams: no mark of a ruler of ${mark} is there, and printed lines cannot give way.`,
     hint: "Use a ruler in the measure of the printed squares (`ruler: 1/8 in`, `ruler: 1 mm`), or squares in the measure of the ruler.",
   }),
 
   foundationMethod: ({ unit, method }) => ({
-    message: `${unit}: made on the foundation, not ${method}.`,
+    message: `${unitName(unit)}: made on the foundation, not ${methodName(method)}.`,
     hint: "To keep the method, list the blocks that are made on the foundation: `blocks: [...]`.",
   }),
 
-  foundationOffGrid: ({ what, squares, nearest, halves }) => ({
-    message: `${what} is ${squares}: its seams would not lie on the printed lines.`,
-    hint: `Nearest sizes that fit: ${nearest.sizes.join(" or ")}${
-      nearest.blocks.length === 0 ? "" : `; for the whole block ${nearest.blocks.join(" or ")}`
+  foundationOffGrid: ({ off, nearest: { sizes, lengths: sides, blocks }, halves }) => ({
+    message: `${offGrid(off)}: its seams would not lie on the printed lines.`,
+    hint: `Nearest sizes that fit: ${[...sizes.map(lengths.size), ...sides.map(lengths.length)].join(" or ")}${
+      blocks.length === 0 ? "" : `; for the whole block ${blocks.map(lengths.size).join(" or ")}`
     }.${halves ? "" : " Where a seam may lie half-way between two lines, write `half-lines: true`."}`,
   }),
 
@@ -67,10 +124,19 @@ export const foundation: WordsOf<FoundationFacts> = {
     hint: `Use squares of ${fits.join(" or ")}, or piece patch by patch: \`way: pieced\`.`,
   }),
 
-  foundationUnit: ({ unit, reason, hint }) => ({
-    message: `${unit} cannot be pieced on a foundation: ${reason}`,
-    hint,
-  }),
+  foundationUnit: ({ unit, why }) => {
+    const [reason, hint] = {
+      "off-corners": [
+        "its seams do not run between corners of printed squares.",
+        "List the blocks that are made on it without this one: `blocks: [...]`.",
+      ],
+      "no-order": [
+        "its patches cannot be added one by one with straight seams.",
+        "Draw it as smaller cells with a unit each, or list the blocks that are made on it: `blocks: [...]`.",
+      ],
+    }[why] as [string, string];
+    return { message: `${unitName(unit)} cannot be pieced on a foundation: ${reason}`, hint };
+  },
 
   foundationUnknown: ({ what, word, known }) => {
     const near = nearest(word, [...known]);

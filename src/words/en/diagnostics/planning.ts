@@ -1,9 +1,10 @@
 import type { PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { counted, list } from "../language.ts";
+import { purposes } from "../quilt/purposes.ts";
 
 export const planning: WordsOf<PlanningFacts> = {
-  pieceTooWide: ({ piece, fabric, found }) => {
+  pieceTooWide: ({ piece, ruler, fabric, found }) => {
     const help = [
       found.turnHelps ? "let it turn, so that its long side lies along the selvage (`turn: free`)" : "",
       found.lengthwiseHelps ? "cut it along the selvage (`cut: lengthwise`)" : "",
@@ -11,23 +12,23 @@ export const planning: WordsOf<PlanningFacts> = {
       "or use a wider fabric",
     ].filter((text) => text !== "");
     return {
-      message: `${piece} (${found.size}) does not fit ${fabric}: the usable width is ${found.usable}, ${found.over} too narrow.`,
+      message: `${purposes.piece(piece, ruler)} (${found.size}) does not fit ${fabric}: the usable width is ${found.usable}, ${found.over} too narrow.`,
       hint: `What would help: ${help.join(", ")}.`,
     };
   },
 
-  pieceLongerThanBolt: ({ piece, fabric, found }) => ({
-    message: `${piece} takes ${found.size} along the selvage of ${fabric}, more than a bolt of ${found.bolt} gives once its end is straightened.`,
+  pieceLongerThanBolt: ({ piece, ruler, fabric, found }) => ({
+    message: `${purposes.piece(piece, ruler)} takes ${found.size} along the selvage of ${fabric}, more than a bolt of ${found.bolt} gives once its end is straightened.`,
     hint: "Say how long a bolt is where you buy it, for example `bolt: 15 yd`, or `bolt: endless`; or join the piece from strips (`join: straight`).",
   }),
 
-  pieceJoined: ({ piece, fabric, lengths }) => {
+  pieceJoined: ({ piece, ruler, fabric, lengths }) => {
     const [first, ...rest] = lengths.map(({ count, said }, i) =>
       i > 0 ? `${count} of ${said}` : `${counted(count, "length", "lengths")} of ${said}`,
     );
     const one = lengths.length === 1 && lengths[0]?.count === 1;
     return {
-      message: `${piece} in ${fabric} is longer than the fabric is wide: ${list([first ?? "", ...rest])} ${one ? "is" : "are"} cut from strips joined end to end.`,
+      message: `${purposes.piece(piece, ruler)} in ${fabric} is longer than the fabric is wide: ${list([first ?? "", ...rest])} ${one ? "is" : "are"} cut from strips joined end to end.`,
       hint: "",
     };
   },

@@ -1,5 +1,8 @@
 import type { QuiltPlanFacts } from "../../../diagnostics/quilt-plan.ts";
 import type { WordsOf } from "../../diagnostics.ts";
+import { list } from "../language.ts";
+import { lengths } from "../quilt/lengths.ts";
+import { unitTold } from "../quilt/unit-names.ts";
 
 export const quiltPlan: WordsOf<QuiltPlanFacts> = {
   cannotBeCut: ({ what, fabric, usable }) => ({
@@ -37,7 +40,10 @@ export const quiltPlan: WordsOf<QuiltPlanFacts> = {
     };
   },
 
-  roundingDiffers: ({ what, taken, other, by }) => {
+  roundingDiffers: ({ what, taken: cut, other: otherwise, by }) => {
+    const [taken, other] = [lengths.size(cut), lengths.size(otherwise)];
+    const told =
+      "unit" in what ? `${unitTold(what.unit)}, ${list(what.parts)}` : `${what.triangles} setting triangles`;
     const [exactly, usual] = ["by exact geometry", "by the usual constants"];
     const messages = {
       exact: `squares of ${taken} ${exactly} rounded up; ${other} ${usual}.`,
@@ -49,7 +55,7 @@ export const quiltPlan: WordsOf<QuiltPlanFacts> = {
       trade: "For exact sizes write `rounding: exact`.",
       "too-small": "",
     };
-    return { message: `${what}: ${messages[by]}`, hint: hints[by] };
+    return { message: `${told}: ${messages[by]}`, hint: hints[by] };
   },
 
   waddingSize: ({ size }) => ({ message: `Wadding: ${size}.`, hint: "" }),

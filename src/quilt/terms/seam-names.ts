@@ -1,0 +1,30 @@
+/** Kinds of seams sewn while a unit is made. */
+export type SeamName =
+  | "along-diagonal"
+  | "along-both-diagonals"
+  | "along-first-diagonal"
+  | "along-second-diagonal"
+  | "round-edge"
+  | "small-squares-to-large"
+  | "small-square-to-each-half"
+  | "square-to-rectangle"
+  | "square-to-square"
+  | "square-to-corner"
+  | "sky-to-goose"
+  | "strip-to-strip"
+  | "segment-to-segment"
+  | "piece-to-piece"
+  | "row-to-row"
+  | "rail-to-rail"
+  | "short-edges"
+  | "halves"
+  | "quarters"
+  | "quarters-to-half"
+  | "triangle-to-triangle"
+  | "first-corners"
+  | "other-corners"
+  | "patch-to-patch"
+  /** A log, named by its spot. */
+  | "log"
+  /** What was made or is single, joined in order. */
+  | "parts";
