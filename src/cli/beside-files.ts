@@ -1,13 +1,21 @@
+import type { Book } from "./books.ts";
 import type { Io } from "./io.ts";
 import { type Beside, type Planned, poolOf } from "./planning.ts";
 import { report } from "./report.ts";
 import type { Files } from "./write.ts";
 
+/** What was asked besides the plan: its files, and of a class the teacher's sheet, which is printed too. */
+export interface BesideMade {
+  files: Files;
+  teachers: Book | null;
+}
+
 /** The lists that answer what was asked besides the plan: what the stash gives, fat quarters, kits, another width. */
-export async function besideFiles(made: Planned, beside: Beside, io: Io): Promise<Files> {
+export async function besideFiles(made: Planned, beside: Beside, io: Io): Promise<BesideMade> {
   const { compareKits, compareWidths, fatQuarterList, kitsList, loadBook, stashUse, widthsList } =
     await import("../index.ts");
   const files: Record<string, string> = {};
+  let teachers: Book | null = null;
   const { plan, spec, options, sources, fromFatQuarters } = made;
   if (beside.stash !== null) files["stash.txt"] = stashUse(plan, beside.stash, io.words);
   if (beside.fatQuarters) files["fat-quarters.txt"] = fatQuarterList(plan, fromFatQuarters, io.words);
@@ -19,7 +27,8 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
     else {
       const { classSheet, pageOf } = await loadBook();
       files["kits.txt"] = kitsList(kits.value, io.words);
-      files["class.html"] = pageOf(classSheet(kits.value, io.words), io.words);
+      teachers = classSheet(kits.value, io.words);
+      files["class.html"] = pageOf(teachers, io.words);
     }
   }
   if (beside.usable !== null) {
@@ -29,7 +38,7 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
     if (widths.value === null) report(widths.diagnostics, undefined, io);
     else files["width.txt"] = widthsList(plan, widths.value, io.words);
   }
-  return files;
+  return { files, teachers };
 }
 
 /** What of these files is read on the terminal: a page for the printer is not. */

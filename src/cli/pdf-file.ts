@@ -2,6 +2,7 @@ import type { Comparison } from "../choices/comparison.ts";
 import type { PatternSource } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
+import type { Book } from "./books.ts";
 import type { Fonts } from "./fonts.ts";
 
 /** The same in every file, so that the same plan gives the same bytes. */
@@ -52,6 +53,18 @@ export async function pdfFile(
     fonts,
   );
   return pdf.bookPdf(drawable, options, words, comparison);
+}
+
+/** A book that is made already as a PDF. */
+export async function bookFile(
+  book: Book,
+  plan: Plan,
+  paper: Paper | null,
+  fonts: Fonts,
+  words: Words,
+): Promise<Uint8Array> {
+  const { pdf, drawable, options } = await printing(plan, book, paper, fonts);
+  return pdf.printedBook(drawable, options, words);
 }
 
 /** The pattern as a PDF. */

@@ -3,9 +3,10 @@ import type { Comparison } from "../choices/comparison.ts";
 import type { PatternSource } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
+import type { Book } from "./books.ts";
 import type { Io } from "./io.ts";
 import { report } from "./report.ts";
-import { PATTERN_PDF_NAME, PDF_NAME } from "./result-files.ts";
+import { CLASS_PDF_NAME, PATTERN_PDF_NAME, PDF_NAME } from "./result-files.ts";
 import type { Files } from "./write.ts";
 
 /** What is asked for besides the usual files. */
@@ -49,6 +50,7 @@ export async function printedFiles(
   comparison: Comparison | null,
   pattern: PatternSource | null,
   io: Io,
+  teachers: Book | null = null,
 ): Promise<Files> {
   const { pdf, paper, png, font, markdown } = asked;
   const files = {
@@ -56,13 +58,13 @@ export async function printedFiles(
     ...(markdown ? await handoutFiles(plan, comparison, io.words) : {}),
   };
   if (!pdf && png === null) return files;
-  const [{ fontsFor }, { patternFile, pdfFile }, { pictureFiles }] = await Promise.all([
+  const [{ fontsFor }, { bookFile, patternFile, pdfFile }, { pictureFiles }] = await Promise.all([
     import("./fonts.ts"),
     import("./pdf-file.ts"),
     import("./pictures.ts"),
   ]);
   const fonts = await fontsFor(
-    [plan, pattern?.told ?? null],
+    [plan, pattern?.told ?? null, teachers],
     font === null ? [] : [resolve(io.folder, font)],
   );
   report(fonts.diagnostics, undefined, io);
@@ -70,6 +72,9 @@ export async function printedFiles(
   const printed = pdf
     ? {
         [PDF_NAME]: await pdfFile(plan, paper, fonts, io.words, comparison),
+        ...(teachers === null
+          ? {}
+          : { [CLASS_PDF_NAME]: await bookFile(teachers, plan, paper, fonts, io.words) }),
         ...(pattern === null
           ? {}
           : { [PATTERN_PDF_NAME]: await patternFile(plan, pattern, paper, fonts, io.words) }),

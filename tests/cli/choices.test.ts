@@ -79,12 +79,16 @@ describe("choices on the command line", () => {
     const folder = emptyFolder();
     writeFileSync(join(folder, "tide.yaml"), SMALL);
     const { code, stdout } = await crossgrainHere(
-      ["plan", "tide.yaml", "--kits", "3", "--width", "40 in", "--out", "class"],
+      ["plan", "tide.yaml", "--kits", "3", "--width", "40 in", "--pdf", "--out", "class"],
       folder,
     );
     expect(code).toBe(0);
     expect(stdout).toContain("Into each of the 3 bags:");
     expect(readFileSync(join(folder, "class", "kits.txt"), "utf8")).toContain("3 kits of Tide pool");
+    // The teacher's sheet is printed as the books are.
+    const printed = readFileSync(join(folder, "class", "class.pdf"), "latin1");
+    expect(printed.startsWith("%PDF-")).toBe(true);
+    expect(printed).toContain("(Tide pool: 3 kits)");
   });
 
   test("compare and arrange print tables; a cut list has nothing for them", async () => {

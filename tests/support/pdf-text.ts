@@ -1,4 +1,7 @@
 import { getDocumentProxy } from "unpdf";
+import type { Block, Book, StepGroup } from "../../src/render/book/content.ts";
+import { laidOut } from "../../src/render/book/index.ts";
+import type { LaidBook } from "../../src/render/book/paginate.ts";
 
 /** A page of a PDF as a reader of its text finds it; lengths in points. */
 export interface PageText {
@@ -48,52 +51,112 @@ export async function pagesOf(file: Uint8Array): Promise<PageText[]> {
   return pages;
 }
 
-interface Told {
-  sections: readonly { title: string; running: string; blocks: readonly object[] }[];
+/** Every text of a block, each as it is set in one go. */
+function textsOf(block: Block): string[] {
+  const steps = (groups: readonly StepGroup[]): string[] =>
+    groups.flatMap(({ title, steps: own }) => [
+      title,
+      ...own.flatMap((step) => [
+        step.title,
+        ...(step.table?.rows.flatMap((row) => row.map(({ text }) => text)) ?? []),
+        ...step.details,
+        ...step.parts.flatMap((part) => [part.title, ...part.details]),
+        step.where,
+        ...step.warnings,
+      ]),
+    ]);
+  switch (block.kind) {
+    case "text":
+    case "heading":
+      return [block.text];
+    case "list":
+      return block.items;
+    case "facts":
+      return block.facts.flatMap(({ caption, value }) => [caption, value]);
+    case "cautions":
+      return block.tools.flatMap(({ tool, rules }) => [tool, ...rules]);
+    case "table":
+      return block.table.rows.flatMap((row) => row.flatMap(({ text, notes }) => [text, ...notes]));
+    case "steps":
+    case "beside":
+      return steps(block.groups);
+    case "cards":
+      return block.cards.flatMap(({ lines }) => lines);
+    case "labels":
+      return block.labels.flatMap(({ size, count }) => [size, count]);
+    case "terms":
+      return block.terms.flatMap(({ term, meaning }) => [term, meaning]);
+    default:
+      return [];
+  }
 }
 
-interface Stepped {
-  groups: readonly {
-    steps: readonly {
-      title: string;
-      details: readonly string[];
-      parts: readonly { title: string; details: readonly string[] }[];
-    }[];
-  }[];
+const svgsOf = (block: Block): string[] => {
+  if ("svg" in block) return [block.svg];
+  return block.kind === "cards" ? block.cards.flatMap(({ pictures }) => pictures.map(({ svg }) => svg)) : [];
+};
+
+const ENTITIES: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', "#39": "'" };
+
+/** What is written in a drawing. */
+function writtenIn(svg: string): string[] {
+  return [...svg.matchAll(/<text [^>]*>([^<]*)<\/text>/g)].map(([, text = ""]) =>
+    text.replace(/&(amp|lt|gt|quot|#39);/g, (_, name: string) => ENTITIES[name] ?? ""),
+  );
 }
 
-interface Carded {
-  cards: readonly { lines: readonly string[] }[];
+/** What is on each page by the book's own reckoning: titles of sections, and blocks; the cover is the first. */
+function reckoned({ sections, fill }: LaidBook): { titles: string[]; blocks: Block[] }[] {
+  const pages = Array.from({ length: fill.length + 1 }, () => ({
+    titles: [] as string[],
+    blocks: [] as Block[],
+  }));
+  let at = 0;
+  for (const { title, fresh, blocks } of sections) {
+    if (fresh) at += 1;
+    pages[at]?.titles.push(title);
+    for (const { block, fresh: begins } of blocks) {
+      if (begins) {
+        at += 1;
+        pages[at]?.titles.push(title);
+      }
+      pages[at]?.blocks.push(block);
+    }
+  }
+  return pages;
 }
 
-/** What is wrong with a printed book: numbers, running headers, steps over two pages, text past the paper's edge. */
-export function printFaults(pages: readonly PageText[], book: Told, headed = true): string[] {
+/**
+ * What is wrong with a printed book: page numbers; text past the paper's edge; a title, a text or a drawing that is not
+ * whole on the page it was reckoned for; and with `headed`, a page that does not name every section on it above.
+ */
+export function printFaults(pages: readonly PageText[], book: Book, headed = true): string[] {
   const faults: string[] = [];
   for (const [i, { foot, right, width }] of pages.entries()) {
     if (foot !== `page${i + 1}/${pages.length}`) faults.push(`page ${i + 1} is numbered ${foot}`);
     if (right > width) faults.push(`page ${i + 1} runs over its edge`);
   }
-  const running = new Set(book.sections.map((section) => bare(section.running)));
-  for (const [i, { head }] of pages.entries()) {
-    const own = [...running].some((name) => head.endsWith(name));
-    if (headed && i > 0 && !own) faults.push(`page ${i + 1} is headed ${head}`);
-  }
-  for (const { title, blocks } of book.sections) {
-    if (!pages.some(({ text }) => text.includes(bare(title)))) faults.push(`${title} is missing`);
-    const groups = blocks.flatMap((block) => ("groups" in block ? (block as Stepped).groups : []));
-    for (const step of groups.flatMap(({ steps }) => steps)) {
-      const lines = [
-        step.title,
-        ...step.details,
-        ...step.parts.flatMap((part) => [part.title, ...part.details]),
-      ];
-      const whole = pages.some(({ text }) => lines.every((line) => text.includes(bare(line))));
-      if (!whole) faults.push(`${title}: "${step.title}" is broken over pages or missing`);
+  const expected = reckoned(laidOut(book));
+  if (expected.length !== pages.length) faults.push(`${pages.length} pages for ${expected.length}`);
+  for (const [i, { titles, blocks }] of expected.entries()) {
+    const { text = "", head = "" } = pages[i] ?? {};
+    if (headed && i > 0) {
+      const named = bare(titles.filter((title, t) => titles.indexOf(title) === t).join(" · "));
+      const [shown = ""] = [...named.split("…")];
+      if (!head.endsWith(shown) && !(head.endsWith("…") && shown.startsWith(head.slice(-12, -1))))
+        faults.push(`page ${i + 1} is headed ${head} for ${named}`);
     }
-    for (const card of blocks.flatMap((block) => ("cards" in block ? (block as Carded).cards : []))) {
-      const whole = pages.some(({ text }) => card.lines.every((line) => text.includes(bare(line))));
-      if (!whole) faults.push(`${title}: "${card.lines[0]}" is broken over pages or missing`);
+    for (const said of blocks.flatMap(textsOf))
+      if (!text.includes(bare(said))) faults.push(`page ${i + 1} lacks "${said}"`);
+    for (const svg of blocks.flatMap(svgsOf)) {
+      const lacking = writtenIn(svg).filter((said) => !text.includes(bare(said)));
+      if (lacking.length > 0) faults.push(`page ${i + 1} lacks of a drawing: ${lacking.join(" / ")}`);
     }
   }
   return faults;
+}
+
+/** Drawings that a book holds: each is printed once. */
+export function drawingsIn(book: Book): number {
+  return 1 + book.sections.reduce((sum, { blocks }) => sum + blocks.flatMap(svgsOf).length, 0);
 }

@@ -112,7 +112,7 @@ export const buy = (words: Words) =>
         io.out(buyJson(made.plan, io.words));
         return EXIT.done;
       }
-      const lists = [buyList(made.plan, io.words), ...listsIn(await besideFiles(made, beside, io))];
+      const lists = [buyList(made.plan, io.words), ...listsIn((await besideFiles(made, beside, io)).files)];
       io.out(lists.join("\n"));
       return EXIT.done;
     },

@@ -74,7 +74,7 @@ export const plan = (words: Words) =>
       if ("code" in planned) return planned.code;
       const asked = await askedWith(planned, values);
       const made = asked === null ? planned : { ...planned, plan: { ...planned.plan, asked } };
-      const besides = await besideFiles(made, beside, io);
+      const { files: besides, teachers } = await besideFiles(made, beside, io);
       const comparison = values.compare ? await comparisonOf(made, io) : null;
       // The plan is made all the same: that there is nothing to compare it with is only said.
       if (comparison?.value === null)
@@ -106,6 +106,7 @@ export const plan = (words: Words) =>
         comparison?.value ?? null,
         pattern.value,
         io,
+        teachers,
       );
       const files = { ...results, ...printed, ...besides };
       const folder = resolve(io.folder, named);

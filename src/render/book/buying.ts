@@ -119,7 +119,6 @@ export function buyingSection(plan: Plan, words: Words): Section {
     over: "",
     title: words.book.bench.buy.title,
     swatch: null,
-    running: "",
     newSheet: false,
     blocks: [
       { kind: "text", text: words.cutting.estimates, tone: "lead" },

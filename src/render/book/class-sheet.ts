@@ -15,7 +15,7 @@ const UNITS_A_SESSION = 3;
 const cell = (text: string): Cell => ({ text, notes: [], swatch: null });
 
 function section(id: string, title: string, blocks: Block[]): Section {
-  return { id, over: "", title, swatch: null, running: title, newSheet: false, blocks };
+  return { id, over: "", title, swatch: null, newSheet: false, blocks };
 }
 
 /** What all kits cost together, in hundredths, where every fabric has a price in one currency; else null. */

@@ -37,7 +37,6 @@ export function comparingSection(comparison: Comparison, plan: Plan, words: Word
     over: "",
     title: words.compare.bookTitle,
     swatch: null,
-    running: words.compare.bookTitle,
     newSheet: false,
     blocks: [
       { kind: "text", text: words.compare.about.replaceAll("\n", " "), tone: "lead" },

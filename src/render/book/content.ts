@@ -125,8 +125,6 @@ export interface Section {
   headed?: string;
   /** A swatch before the title; null for none. */
   swatch: string | null;
-  /** Stands in the running header; empty for the book's name alone. */
-  running: string;
   /** Begins a new sheet in print. */
   newSheet: boolean;
   blocks: Block[];

@@ -109,7 +109,6 @@ export function cuttingSection(plan: Plan, index: number, words: Words): Section
     headed: `${words.book.bench.cutting.over(index + 1, plan.fabrics.length)}: ${fabric.name}`,
     title: fabric.name,
     swatch: fabric.colour,
-    running: fabric.name,
     newSheet: false,
     blocks: [
       {

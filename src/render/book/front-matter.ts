@@ -8,7 +8,7 @@ import type { Block, Book, Section } from "./content.ts";
 import { typeset } from "./typeset.ts";
 
 function section(id: string, title: string, newSheet: boolean, blocks: Block[]): Section {
-  return { id, over: "", title, swatch: null, running: "", newSheet, blocks };
+  return { id, over: "", title, swatch: null, newSheet, blocks };
 }
 
 /** A size that shows how sizes are written: 2 1/2 by 4 1/2 in, 6.5 by 11.5 cm. */

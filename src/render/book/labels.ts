@@ -33,7 +33,6 @@ export function labelSection(plan: Plan, words: Words): Section | null {
     over: "",
     title: words.book.bench.labels.title,
     swatch: null,
-    running: "",
     newSheet: false,
     blocks: [
       { kind: "text", text: kits === 1 ? lead : leadKits(kits), tone: "lead" },

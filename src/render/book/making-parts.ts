@@ -6,6 +6,7 @@ import {
   drawBeside,
   drawBlockPicture,
   drawFoundationBeside,
+  drawMitre,
   drawSettingPictures,
   drawStepKey,
   drawUnitPictures,
@@ -36,7 +37,7 @@ type Drawn = ReturnType<typeof drawBeside>;
 
 function section(id: string, title: string, blocks: Block[]): Section | null {
   if (blocks.length === 0) return null;
-  return { id, over: "", title, swatch: null, running: title, newSheet: false, blocks };
+  return { id, over: "", title, swatch: null, newSheet: false, blocks };
 }
 
 function list(lines: readonly string[]): Block[] {
@@ -180,6 +181,14 @@ function settingPart(top: QuiltTop, making: Making, plan: Plan, drawn: Drawn, wo
   ];
 }
 
+function bordersPart(making: Making, plan: Plan, drawn: Drawn, words: Words): Block[] {
+  const mitre = drawMitre(making, plan.fabrics, plan.ruler, words);
+  return [
+    ...besideDrawing(borderLines(making, plan, words), "borders", drawn.borders),
+    ...(mitre === null ? [] : [{ kind: "picture" as const, svg: mitre }]),
+  ];
+}
+
 /** The parts of the sewing that a quilt has; null for a plain cut list. */
 export function makingParts(plan: Plan, words: Words): Partial<Record<MakingPart, Section>> {
   const { making, top } = plan;
@@ -195,11 +204,7 @@ export function makingParts(plan: Plan, words: Words): Partial<Record<MakingPart
     foundation: section("foundation", words.foundation.title, foundationPart(top, making, plan, words)),
     blocks: section("blocks", titles.blocks, blocksPart(top, making, plan, words)),
     setting: section("setting", titles.setting, settingPart(top, making, plan, drawn, words)),
-    borders: section(
-      "borders",
-      words.borders.title,
-      besideDrawing(borderLines(making, plan, words), "borders", drawn.borders),
-    ),
+    borders: section("borders", words.borders.title, bordersPart(making, plan, drawn, words)),
     pressing:
       making.pressing === null
         ? null

@@ -21,7 +21,7 @@ import type {
  */
 
 /** Room for a page's content: 184 mm, and what is left of 11 in. */
-export const LEAF = { width: 521, height: 706 } as const;
+export const LEAF = { width: 521, height: 711 } as const;
 
 /** Points a cover may be high: the pattern has a page for it, the bench book goes on under its own. */
 export const COVERS = {

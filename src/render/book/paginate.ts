@@ -255,6 +255,10 @@ function laidWith(book: Book, sections: readonly Broken[], cover: number): LaidB
   };
 }
 
+/** How full the emptiest page is, but for the last that is read. */
+export const emptiest = ({ fill, sheets }: LaidBook): number =>
+  Math.min(1, ...fill.slice(0, fill.length - sheets - 1));
+
 /**
  * A book on its pages: nothing that is done at one go is broken over two, and a heading stays with what it heads. Of all
  * ways to end the pages the one with the fewest is taken, and of those the one whose pages are most alike.

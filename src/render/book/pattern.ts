@@ -21,7 +21,7 @@ export type { PatternSize } from "./pattern-sizes.ts";
 function section(part: PatternPart, blocks: readonly Block[], words: Words): Section | null {
   if (blocks.length === 0) return null;
   const title = words.book.pattern.titles[part];
-  return { id: part, over: "", title, swatch: null, running: title, newSheet: false, blocks: [...blocks] };
+  return { id: part, over: "", title, swatch: null, newSheet: false, blocks: [...blocks] };
 }
 
 function list(items: readonly string[]): Block[] {
@@ -188,7 +188,8 @@ function coverOf(
   const finished = sizes.map(({ finished: own }) => typeset(own));
   const lines = [
     ...(pattern.author === "" ? [] : [words.book.pattern.by(pattern.author)]),
-    words.book.pattern.sizes(finished),
+    // One size stands among the facts.
+    ...(finished.length === 1 ? [] : [words.book.pattern.sizes(finished)]),
     ...(pattern.level === "" ? [] : [words.book.pattern.level(pattern.level)]),
   ];
   return {
@@ -196,7 +197,11 @@ function coverOf(
     lines,
     foot: pattern.copyright,
     facts: [
-      { caption: facts.finished, value: spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler) },
+      ...(finished.length > 1
+        ? []
+        : [
+            { caption: facts.finished, value: spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler) },
+          ]),
       ...(top.blocks.length === 0 ? [] : [{ caption: facts.blocks, value: String(top.blocks.length) }]),
       { caption: facts.fabrics, value: String(fabrics.length) },
       ...(pattern.date === "" && pattern.version === ""

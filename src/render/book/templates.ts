@@ -93,7 +93,6 @@ export function templateSection(plan: Plan, words: Words): Section | null {
     over: "",
     title: words.book.templates.title,
     swatch: null,
-    running: words.book.templates.title,
     newSheet: false,
     blocks: [
       { kind: "text", text: words.book.templates.lead, tone: "lead" },

@@ -59,7 +59,6 @@ export function wasteSection(plan: Plan, words: Words): Section {
     over: "",
     title: words.book.bench.waste.title,
     swatch: null,
-    running: "",
     newSheet: false,
     blocks: tables,
   };

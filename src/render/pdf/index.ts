@@ -45,14 +45,17 @@ function drawHead(sheet: Sheet, { over, title, swatch, head }: LaidSection): voi
 }
 
 function drawSection(sheet: Sheet, section: LaidSection, ticked: boolean): void {
-  if (section.fresh) newPage(sheet, section.running);
+  if (section.fresh) newPage(sheet);
   else sheet.y += section.gap;
+  sheet.running.at(-1)?.push(section.title);
   sheet.document.outline.addItem(section.title);
   within(sheet, "Sect", () => {
     drawHead(sheet, section);
     for (const laid of section.blocks) {
-      if (laid.fresh) newPage(sheet, section.running);
-      else sheet.y += laid.gap;
+      if (laid.fresh) {
+        newPage(sheet);
+        sheet.running.at(-1)?.push(section.title);
+      } else sheet.y += laid.gap;
       drawBlock(sheet, laid, ticked);
       sheet.y += laid.height;
     }

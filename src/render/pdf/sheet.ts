@@ -38,8 +38,8 @@ export interface Sheet {
   y: number;
   document: PDFKit.PDFDocument;
   setter: Typesetter;
-  /** Running header of each page so far. */
-  running: string[];
+  /** Titles of the sections on each page so far. */
+  running: string[][];
   /** The part of the reading order that is being written. */
   within: PDFKit.PDFStructureElement;
 }
@@ -68,13 +68,13 @@ export function openSheet(title: string, { fonts, paper, made }: PdfOptions): Sh
   const within = document.struct("Document");
   document.addStructure(within);
   const left = (document.page.width - LEAF.width) / 2;
-  return { left, top: TOP, y: TOP, document, setter, running: [""], within };
+  return { left, top: TOP, y: TOP, document, setter, running: [[]], within };
 }
 
-/** Begins a page with this running header. */
-export function newPage(sheet: Sheet, running: string): void {
+/** Begins a page. */
+export function newPage(sheet: Sheet): void {
   sheet.document.addPage();
-  sheet.running.push(running);
+  sheet.running.push([]);
   sheet.y = sheet.top;
 }
 
@@ -236,9 +236,10 @@ export function closeSheet(sheet: Sheet, title: string, pageWord: string): Promi
   for (const [index, running] of sheet.running.entries()) {
     document.switchToPage(index);
     document.markContent("Artifact", { type: "Pagination" });
-    const half = { ...style, width: width / 2 - 10 };
-    if (index > 0) oneLine(sheet, title, left, 28, half);
-    if (running !== "") oneLine(sheet, running, left + width / 2 + 10, 28, { ...half, align: "right" });
+    const header = { ...style, width: (width * 2) / 3 };
+    if (index > 0) oneLine(sheet, title, left, 28, { ...style, width: width / 3 - 10 });
+    const named = [...new Set(running)].join(" · ");
+    if (index > 0 && named !== "") oneLine(sheet, named, left + width / 3, 28, { ...header, align: "right" });
     const number = `${pageWord} ${index + 1} / ${count}`;
     oneLine(sheet, number, left, document.page.height - 32, { ...style, align: "right" });
     document.endMarkedContent();

@@ -3,6 +3,7 @@ export { drawBlock, drawBlocks } from "./draw-block.ts";
 export { drawFabric } from "./draw-fabric.ts";
 export { drawFoundation } from "./draw-foundation.ts";
 export { drawHatches } from "./draw-hatches.ts";
+export { drawMitre } from "./draw-mitre.ts";
 export { drawColouring, drawCover } from "./draw-picture.ts";
 export { drawTemplate, drawTemplateSheets, onPaper } from "./draw-template.ts";
 export { drawTop } from "./draw-top.ts";

@@ -13,7 +13,7 @@ import { cleanText } from "./text-fit.ts";
 import { type DrawnFabric, fabricPatterns } from "./textures.ts";
 
 /** A panel, and between two. */
-const WIDE = 108;
+const WIDE = 96;
 const BETWEEN = 12;
 
 /**

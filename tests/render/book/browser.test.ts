@@ -6,7 +6,7 @@ import { pathToFileURL } from "node:url";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
-import { bookOf, bookPage, laidOut } from "../../../src/render/book/index.ts";
+import { bookOf, bookPage } from "../../../src/render/book/index.ts";
 import { english } from "../../../src/words/index.ts";
 import { pagesOf, printFaults } from "../../support/pdf-text.ts";
 import { hostilePlan, listPlan, quiltPlan } from "./book-plans.ts";
@@ -113,11 +113,9 @@ describe.skipIf(executablePath === undefined)("in a real browser", () => {
     "prints on %s: pages numbered as in the PDF, nothing broken or cut off",
     async (format) => {
       const page = await open("quilt");
-      const file = await page.pdf({ format });
-      const pages = await pagesOf(file);
+      const pages = await pagesOf(await page.pdf({ format }));
+      // The same breaks on both papers, and as in the PDF: all that was reckoned for a page is on it.
       expect(printFaults(pages, bookOf(plans.get("quilt") as Plan, english), false)).toEqual([]);
-      // The same pages on both papers, and as in the PDF.
-      expect(pages.length).toBe(laidOut(bookOf(plans.get("quilt") as Plan, english)).fill.length + 1);
       await page.emulateMedia({ media: "print" });
       const kept = await page.evaluate(() =>
         [".step", ".drawing", ".label"].map(

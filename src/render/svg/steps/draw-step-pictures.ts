@@ -26,7 +26,7 @@ export interface StepPicture {
 }
 
 /** Pictures among words are a little smaller than those on a sheet of their own; their letters are not. */
-const AMONG_WORDS = 0.6;
+const AMONG_WORDS = 0.52;
 
 const NUMBER = /^(\d+)[a-z]?(?:–(\d+))?$/;
 

@@ -46,6 +46,13 @@ export const sewing = {
     extra: (extra: string) => `, cut ${extra} longer and trimmed`,
     mitre: (name: string, seam: string) =>
       `${name}: sewn from ${seam} inside one corner to ${seam} inside the next; then its four mitres, at 45 degrees`,
+    mitred: {
+      title: (name: string) => `The mitred corners of ${name}`,
+      described: "One corner in three pictures: sewn up to the seam, folded and sewn at 45 degrees, opened.",
+      sew: (seam: string) => `Sew both strips on; stop ${seam} from the corner of the top, at the dots.`,
+      fold: "Fold the top on the diagonal, strips on each other; sew at 45 degrees from the dot outwards.",
+      open: (seam: string) => `Open it out, trim to ${seam}, press the mitre open.`,
+    },
     sides: {
       left: "left and right",
       right: "left and right",

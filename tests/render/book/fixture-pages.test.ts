@@ -1,0 +1,46 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { planSpec, solveHere, USUAL_OPTIONS } from "../../../src/index.ts";
+import type { Book } from "../../../src/render/book/content.ts";
+import { bookOf, laidOut, pageOf, patternOf } from "../../../src/render/book/index.ts";
+import { emptiest } from "../../../src/render/book/paginate.ts";
+import { readSpecFile } from "../../../src/spec/index.ts";
+import { english } from "../../../src/words/index.ts";
+
+/** Fabrics up to which a pattern keeps to twelve pages, and the least that is used of any page but the last. */
+const [FEW_FABRICS, MOST_PAGES, LEAST_FILL] = [6, 12, 0.55] as const;
+/** One pattern that was too long, and one that left pages half empty; all with `PAGES=all`. */
+const FIRST: ReadonlySet<string> = new Set(["regatta.yaml", "foundation-slanting.yaml"]);
+
+const files = ["quilts", "trials"].flatMap((folder) => {
+  const at = new URL(`../../../fixtures/${folder}/`, import.meta.url);
+  return readdirSync(at).map((name) => ({ name, url: new URL(name, at) }));
+});
+const chosen = process.env.PAGES === "all" ? files : files.filter(({ name }) => FIRST.has(name));
+
+/** Words of a book as it is read, without drawings, style and script. */
+function readIn(book: Book): string {
+  const [, main = ""] = pageOf(book, english).split('<main id="book">');
+  return main
+    .replace(/<(svg|script|style)\b.*?<\/\1>/gs, "")
+    .replace(/<[^>]+>/g, "\n")
+    .replace(/&[a-z#0-9]+;/g, " ");
+}
+
+describe.each(chosen)("$name", ({ name, url }) => {
+  test("has full pages, a short pattern, and no word about the file in it", async () => {
+    const { value: spec } = readSpecFile(readFileSync(url, "utf8"), name);
+    if (spec?.kind !== "quilt") return;
+    const { value: plan } = await planSpec(spec, USUAL_OPTIONS, solveHere);
+    if (plan === null || plan.top === null) return;
+    const pattern = patternOf(plan, spec.pattern, english);
+    for (const book of [bookOf(plan, english), pattern])
+      expect(emptiest(laidOut(book)), book.purpose).toBeGreaterThanOrEqual(LEAST_FILL);
+    if (plan.fabrics.length <= FEW_FABRICS)
+      expect(laidOut(pattern).fill.length + 1).toBeLessThanOrEqual(MOST_PAGES);
+    // A key of the file ends in a colon within marks of code, or speaks of itself.
+    expect(readIn(pattern)).not.toMatch(
+      /`|\bthe file\b|\bplan again\b|\bprove[nd]\b|\bassumed\b|\bundefined\b|\bNaN\b/,
+    );
+  });
+});
