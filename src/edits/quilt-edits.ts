@@ -1,7 +1,7 @@
-import { ON_POINT } from "../spec/index.ts";
+import { type Layout, ON_POINT } from "../spec/index.ts";
 import { lengthText, sizeBlock } from "./block-edits.ts";
 import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
-import { type Layout, type PlacedModel, readModel, ticksOf } from "./model.ts";
+import { type PlacedModel, readModel, ticksOf } from "./model.ts";
 import { readText, valueAt, withItem, withoutValue, withValue } from "./text-edit.ts";
 import type { Value } from "./values.ts";
 
