@@ -35,7 +35,6 @@ export {
   planSpec,
   USUAL_OPTIONS,
 } from "./pipeline.ts";
-export { clothName } from "./plan/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { forMakers } from "./render/book/for-makers.ts";
@@ -117,5 +116,5 @@ export {
   tickFacts,
   toldStrips,
 } from "./state/index.ts";
-export { fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
+export { clothName, fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
 export { english, languages, type Words, wordAll, wordDiagnostic, wordsFor } from "./words/index.ts";

@@ -4,11 +4,10 @@ import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { familyOf, formatSize } from "../length/index.ts";
 import { listAll, type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
-import { boughtName } from "../plan/index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
 import { clothToHand, type Stash } from "../stash/index.ts";
-import { type TradeSize, tradeSize } from "../stock/index.ts";
+import { boughtName, type TradeSize, tradeSize } from "../stock/index.ts";
 
 /** Cloth a plan may start from. */
 export interface Sources {

@@ -7,7 +7,7 @@ import {
   toNumber,
 } from "../length/index.ts";
 import { findUnitKind } from "../quilt/index.ts";
-import { colourFor, ON_POINT, readColour, readDrawing } from "../spec/index.ts";
+import { colourFor, type Layout, ON_POINT, readColour, readDrawing } from "../spec/index.ts";
 import { fabricKey } from "../stock/index.ts";
 import { cellsOf, linesOf } from "./drawing-text.ts";
 import { followsOf, type PrintFollows } from "./prints.ts";

@@ -1,7 +1,7 @@
-import { ON_POINT } from "../spec/index.ts";
+import { type Layout, ON_POINT } from "../spec/index.ts";
 import { lengthText, sizeBlock } from "./block-edits.ts";
 import { asLines, cellsOf, inTheForm, linesOf, marked, withWord } from "./drawing-text.ts";
-import { type PlacedModel, readModel, type SettingModel, ticksOf } from "./model.ts";
+import { type PlacedModel, readModel, ticksOf } from "./model.ts";
 import { readText, valueAt, withItem, withoutValue, withValue } from "./text-edit.ts";
 import type { Value } from "./values.ts";
 
@@ -176,7 +176,7 @@ export function sizeQuilt(text: string, across: number, down: number): string {
 }
 
 /** Blocks in straight rows, or standing on a corner. */
-export function setLayout(text: string, layout: SettingModel["layout"], triangles: string): string {
+export function setLayout(text: string, layout: Layout, triangles: string): string {
   const model = readModel(text);
   if (model.setting.layout === layout) return text;
   const rows = model.setting.rows;

@@ -1,7 +1,6 @@
 import type { Ticks } from "../length/types.ts";
 import type { FabricSpec, FixedClothSpec } from "../spec/types.ts";
-import { usableWidth } from "../stock/index.ts";
-import { boughtName } from "./bought-name.ts";
+import { boughtName, usableWidth } from "../stock/index.ts";
 import type { FixedPiece } from "./pose-problem.ts";
 import type { SquareUp } from "./types.ts";
 

@@ -1,5 +1,4 @@
 export { assembleFabric } from "./assemble-fabric.ts";
-export { boughtName, clothName } from "./bought-name.ts";
 export { layOfRest } from "./build-lay.ts";
 export { gatherFixed, gatherPlaced } from "./fixed-pieces.ts";
 export { LENGTH_IN_HAND, type LengthInHand } from "./length-in-hand.ts";

@@ -8,7 +8,7 @@ export {
   type SchemaNode,
   workJsonSchema,
 } from "./json-schema.ts";
-export { ON_POINT, PRINTS_FOLLOW, WORK_FORMAT } from "./key-words.ts";
+export { type Layout, ON_POINT, PRINTS_FOLLOW, WORK_FORMAT } from "./key-words.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
 export { PATTERN_PARTS, type PatternPart, type PatternSpec } from "./pattern-types.ts";
 export { readPieceLine } from "./piece-line.ts";

@@ -5,6 +5,7 @@
 
 export const ON_POINT = "on point";
 export const LAYOUTS = ["straight", ON_POINT] as const;
+export type Layout = (typeof LAYOUTS)[number];
 
 /** What a directional print follows. */
 export const PRINTS_FOLLOW = ["upright", "with block", "with unit"] as const;

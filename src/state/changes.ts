@@ -1,6 +1,6 @@
 import type { Ticks } from "../length/types.ts";
-import { clothName } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
+import { clothName } from "../stock/index.ts";
 import type { Served } from "./still-wanted.ts";
 import type { Taken, Work } from "./take-stock.ts";
 

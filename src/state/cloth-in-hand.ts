@@ -1,7 +1,8 @@
 import { formatSize } from "../length/index.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
-import { clothName, type FixedPiece, LENGTH_IN_HAND, type LengthInHand } from "../plan/index.ts";
+import { type FixedPiece, LENGTH_IN_HAND, type LengthInHand } from "../plan/index.ts";
 import type { FabricPlan, FixedStock, Lay } from "../plan/types.ts";
+import { clothName } from "../stock/index.ts";
 import { numberedParts } from "./find-strips.ts";
 import { type Cutting, type Rectangle, restsOf } from "./rests.ts";
 import { isFullWidth, type Work } from "./take-stock.ts";

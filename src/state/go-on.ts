@@ -26,7 +26,7 @@ import {
   sharedFor,
   USUAL_OPTIONS,
 } from "../pipeline.ts";
-import { boughtName, type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
+import { type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import { restate } from "../quilt/index.ts";
 import {
@@ -39,7 +39,7 @@ import {
   type Spec,
   USUALLY_PLANNED,
 } from "../spec/index.ts";
-import { beforeWashing, usableWidth } from "../stock/index.ts";
+import { beforeWashing, boughtName, usableWidth } from "../stock/index.ts";
 import { type Change, changeOf } from "./changes.ts";
 import { fingerprint } from "./fingerprint.ts";
 import { nextFabric } from "./next-fabric.ts";

@@ -1,6 +1,6 @@
-import { clothName } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import type { SaidOf } from "../spec/index.ts";
+import { clothName } from "../stock/index.ts";
 import { laysCalled, numberedParts, type StripPlace, usualLay } from "./find-strips.ts";
 import { type StripState, takeStock } from "./take-stock.ts";
 

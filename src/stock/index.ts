@@ -1,3 +1,4 @@
+export { boughtName, clothName } from "./bought-name.ts";
 export { clothDefaults } from "./defaults.ts";
 export { fabricKey } from "./fabric-key.ts";
 export { FINISHED_NAMES, finishedSize } from "./finished-sizes.ts";

@@ -15,7 +15,7 @@ import type { cutting } from "./en/cutting.ts";
 import type { drawings } from "./en/drawings/index.ts";
 import type { finishing } from "./en/finishing.ts";
 import type { foundation } from "./en/foundation.ts";
-import type { goOn } from "./en/go-on.ts";
+import type { goOn, workFile } from "./en/go-on.ts";
 import type { lengths } from "./en/lengths.ts";
 import type { making } from "./en/making.ts";
 import type { lengths as spoken } from "./en/quilt/lengths.ts";
@@ -28,7 +28,6 @@ import type { sizes } from "./en/sizes.ts";
 import type { buyTable, cutsTable, unitsTable } from "./en/tables.ts";
 import type { teaching } from "./en/teaching.ts";
 import type { units } from "./en/units.ts";
-import type { workFile } from "./en/work-file.ts";
 import type { FileKeyWords } from "./file-keys.ts";
 import type { Starter } from "./starter.ts";
 

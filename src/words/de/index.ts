@@ -14,7 +14,7 @@ import { FACT_EXAMPLES } from "./fact-examples.ts";
 import { fileKeys } from "./file-keys/index.ts";
 import { finishing } from "./finishing.ts";
 import { foundation } from "./foundation.ts";
-import { goOn } from "./go-on.ts";
+import { goOn, workFile } from "./go-on.ts";
 import { lengths } from "./lengths.ts";
 import { making } from "./making.ts";
 import { lengths as spoken } from "./quilt/lengths.ts";
@@ -29,7 +29,6 @@ import { buyTable, cutsTable, unitsTable } from "./tables.ts";
 import { teaching } from "./teaching.ts";
 import { units } from "./units.ts";
 import { whyNot } from "./why-not.ts";
-import { workFile } from "./work-file.ts";
 
 /** German, as patchwork is written of in it: what to do stands in the infinitive. */
 export const german: Words = {

@@ -33,3 +33,11 @@ export const goOn = {
   buy: (amount: string) => `What you have is not enough: buy ${amount} more.`,
   nothing: "Nothing has been said of the work yet.",
 } as const;
+
+/** Comments at the top of the file that keeps the work. */
+export const workFile = {
+  about: [
+    "# What is cut, measured and spoiled of a quilt, kept by crossgrain go-on. Take a line out, or a whole entry, and it is",
+    "# as if it had never been said. Each entry speaks of the diagram as it was when it was said.",
+  ].join("\n"),
+};

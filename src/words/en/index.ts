@@ -14,7 +14,7 @@ import { FACT_EXAMPLES } from "./fact-examples.ts";
 import { fileKeys } from "./file-keys/index.ts";
 import { finishing } from "./finishing.ts";
 import { foundation } from "./foundation.ts";
-import { goOn } from "./go-on.ts";
+import { goOn, workFile } from "./go-on.ts";
 import { lengths } from "./lengths.ts";
 import { making } from "./making.ts";
 import { lengths as spoken } from "./quilt/lengths.ts";
@@ -29,7 +29,6 @@ import { buyTable, cutsTable, unitsTable } from "./tables.ts";
 import { teaching } from "./teaching.ts";
 import { units } from "./units.ts";
 import { whyNot } from "./why-not.ts";
-import { workFile } from "./work-file.ts";
 
 /** English, as quilters of both measures write it. */
 export const english: Words = {

@@ -9,14 +9,14 @@ import { completion } from "./completion.ts";
 import { goOn } from "./go-on.ts";
 import { man } from "./man.ts";
 import { newFile } from "./new-file.ts";
-import { option } from "./option.ts";
+import { option, values } from "./option.ts";
 import { options } from "./options.ts";
 import { page } from "./page.ts";
 import { picture } from "./picture.ts";
 import { pieces } from "./pieces.ts";
 import { plan } from "./plan.ts";
 import { planning } from "./planning.ts";
-import { program } from "./program.ts";
+import { program, unwritten } from "./program.ts";
 import { read } from "./read.ts";
 import { savings } from "./savings.ts";
 import { schema } from "./schema.ts";
@@ -24,8 +24,6 @@ import { sizes } from "./sizes.ts";
 import { stash } from "./stash.ts";
 import { stopping } from "./stopping.ts";
 import { table } from "./table.ts";
-import { unwritten } from "./unwritten.ts";
-import { values } from "./values.ts";
 
 /** What the command line says: its help, what it tells while it works, what is wrong with a command. */
 export const commandLine = {
