@@ -290,6 +290,24 @@ describe("the floor plan", () => {
     expect(wrong.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
   });
 
+  test("a language is a folder that nobody but the doors' own list names", () => {
+    const isLanguage = (key: string) => /^words\/(en|de)\//.exec(key)?.[1];
+    const wrong = imports.filter(({ from, to, typeOnly }) => {
+      const [own, other] = [isLanguage(from), isLanguage(to)];
+      if (other === undefined || own === other || typeOnly) return false;
+      return from !== "words/index.ts";
+    });
+    expect(wrong.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
+    const outside = imports.filter(
+      ({ from, to }) =>
+        isLanguage(from) === "de" &&
+        isOurs(to) &&
+        !/^(words|length|diagnostics)\//.test(to) &&
+        !/^(quilt|spec|choices|plan|cutlist|making)\//.test(to),
+    );
+    expect(outside.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
+  });
+
   test("each package is used in its own room only", () => {
     const wrong = imports.filter(({ from, to, typeOnly }) => {
       if (isOurs(to) || to.startsWith("node:") || to.endsWith(SOLVER_ITSELF) || typeOnly) return false;

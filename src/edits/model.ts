@@ -106,7 +106,7 @@ export interface SashingModel {
 }
 
 export interface SettingModel {
-  layout: "straight" | typeof ON_POINT;
+  layout: Layout;
   /** Blocks as they stand, the drawing repeated to fill. */
   rows: PlacedModel[][];
   filled: boolean;

@@ -30,6 +30,12 @@ function isLarge(corners: readonly Corner[], scale: number): boolean {
   return Math.min(Math.hypot(x2 - x1, y2 - y1), Math.hypot(x3 - x2, y3 - y2)) * scale >= SMALLEST_BLOCK;
 }
 
+/** What the figures of the rulers are in, where the two meet. */
+function rulerMeasure({ unit, language }: Ruler, at: { x: number; y: number }): SceneNode {
+  const box = { x: at.x - 34, y: at.y - 18, width: 24, height: 9 };
+  return textIn(measureName(unit, language), box, { size: 8.3, anchor: "end" });
+}
+
 /** The quilt top as plain data, to scale with rulers, fabrics in their own colours and textures. */
 export function topScene(
   top: QuiltTop,
@@ -69,11 +75,7 @@ export function topScene(
     ...head.nodes,
     ...rulerAcross({ ...run, to: across, start: at.x, edge: at.y - 3 }, figures),
     ...rulerAlong({ ...run, to: down, start: at.y, edge: at.x - 3 }, figures, -1),
-    textIn(
-      measureName(ruler.unit, ruler.language),
-      { x: at.x - 34, y: at.y - 18, width: 24, height: 9 },
-      { size: 8.3, anchor: "end" },
-    ),
+    rulerMeasure(ruler, at),
     ...patchNodes(top.patches, fabrics, at, { id: "patches", idPrefix }),
     ...outlineNodes(blocks, at, 0.9, "blocks"),
     ...outlineNodes([...borders, whole], at, 1.2, "borders"),

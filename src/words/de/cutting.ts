@@ -1,7 +1,7 @@
 import type { Words } from "../types.ts";
 import { bladeCautions, estimates } from "./cautions.ts";
-import { clothName } from "./cloths.ts";
 import { counted, list, plural } from "./language.ts";
+import { clothName } from "./quilt/cloths.ts";
 import { wasteCauses } from "./waste.ts";
 
 type Item = Parameters<Words["cutting"]["subcut"]>[0][number];
