@@ -47,8 +47,7 @@ export const quilt: Words["drawings"]["quilt"] = {
   arrows: "Ein Pfeil in einem Patch zeigt, wohin die Oberseite des Drucks weist.",
   bothWays: "Ein Pfeil mit zwei Spitzen: Der Druck ist von beiden Seiten gleich.",
   colouring: {
-    blank: "Seite zum Ausmalen: der Quilt im Umriss",
+    title: "Malvorlage: der Quilt im Umriss und noch einmal mit einer Struktur je Stoff",
     toColour: "Von Hand auszumalen.",
-    textured: "Seite zum Ausmalen: der Quilt, jeder Stoff mit einer Struktur",
   },
 };

@@ -11,6 +11,7 @@ export const sewing: Words["drawings"]["sewing"] = {
       "Eng beieinander: zuerst genäht. Weit auseinander: zuletzt genäht. Die Nummern sind die des Textes; bei vier Einheiten um eine die Reihenfolge.",
     block: (name, count, size) => `${name}: ${count} nähen, ${size}`,
     described: (blocks) => `${counted(blocks, "Block", "Blöcke")}, auseinandergerückt, wie genäht wird.`,
+    pressedSo: "so gebügelt",
     oneDescribed: (name) =>
       `${name}, auseinandergerückt, wie genäht wird, und wie die Nähte gebügelt werden.`,
   },
@@ -48,6 +49,15 @@ export const sewing: Words["drawings"]["sewing"] = {
     extra: (extra) => `, ${extra} länger geschnitten und gekürzt`,
     mitre: (name, seam) =>
       `${name}: von ${seam} innerhalb einer Ecke bis ${seam} innerhalb der nächsten genäht; dann die vier Gehrungen, im Winkel von 45 Grad`,
+    mitred: {
+      title: (name: string) => `Die Briefecken von ${name}`,
+      described:
+        "Eine Ecke in drei Bildern: bis zur Nahtzugabe genäht, gefaltet und im Winkel von 45 Grad genäht, geöffnet.",
+      sew: (seam: string) =>
+        `Beide Streifen annähen; ${seam} vor der Ecke des Tops aufhören, bei den Punkten.`,
+      fold: "Das Top auf der Diagonalen falten, Streifen aufeinander; vom Punkt nach außen im Winkel von 45 Grad nähen.",
+      open: (seam: string) => `Öffnen, auf ${seam} zurückschneiden, die Naht auseinanderbügeln.`,
+    },
     sides: {
       left: "links und rechts",
       right: "links und rechts",
@@ -68,6 +78,9 @@ export const sewing: Words["drawings"]["sewing"] = {
     overhang: (length) => `${length} über den Quilt hinaus`,
     up: "Druck oben",
     binding: "Einfassung",
+    backingMade: (panels: number, size: string, overhang: string) =>
+      `Rückseite: ${panels === 1 ? "ein Stück" : `${panels} Bahnen, je`} ${size}; gestrichelt: der Quilt, ringsum ${overhang} kleiner.`,
+    sleeve: (size: string) => `Tunnel auf der Rückseite: ${size}, beide Enden gesäumt, zum Schlauch genäht.`,
     join: (loss) =>
       `Verbinden: Enden im rechten Winkel, von Ecke zu Ecke genäht, zurückgeschnitten; braucht ${loss}.`,
     straight: (loss) => `Verbinden: Ende an Ende; braucht ${loss}.`,
