@@ -40,24 +40,25 @@ export function mitreShape({ strips }: BorderRound, seam: number): MitreShape {
   };
 }
 
-/** Three pictures of one corner: sewn on up to the seam, folded and sewn at 45 degrees, opened. */
-export function mitreSketches(
-  { width, seam, corner: [cx, cy] }: MitreShape,
-  cloth: string,
-  said: readonly [string, string, string],
-): Sketch[] {
-  const shape = (x: number, y: number, corners: readonly Corner[], fill: string): SceneNode =>
-    path(
-      corners.map(([px, py]): Corner => [x + px, y + py]),
-      true,
-      { fill, ...EDGE },
-    );
-  const top: Corner[] = [
-    [0, cy],
-    [cx, cy],
-    [cx, SIDE],
-    [0, SIDE],
-  ];
+function shape(x: number, y: number, corners: readonly Corner[], fill: string): SceneNode {
+  const moved = corners.map(([px, py]): Corner => [x + px, y + py]);
+  return path(moved, true, { fill, ...EDGE });
+}
+
+/** Where stitches end, backed up. */
+const dot = (x: number, y: number): SceneNode =>
+  circle(x, y, 2.2, { fill: PAPER, stroke: INK, strokeWidth: 1.1 });
+
+const topOf = ([cx, cy]: Corner): Corner[] => [
+  [0, cy],
+  [cx, cy],
+  [cx, SIDE],
+  [0, SIDE],
+];
+
+/** Both strips sewn on, one lying over the other, their stitches ending a seam from the corner. */
+function sewnOn({ seam, corner }: MitreShape, cloth: string): Sketch["nodes"] {
+  const [cx, cy] = corner;
   const across: Corner[] = [
     [0, 0],
     [SIDE, 0],
@@ -70,63 +71,68 @@ export function mitreSketches(
     [SIDE, SIDE],
     [cx, SIDE],
   ];
-  const sewn = (x: number, y: number): SceneNode[] => [
-    shape(x, y, top, WASTE_GROUND),
+  return (x, y) => [
+    shape(x, y, topOf(corner), WASTE_GROUND),
     shape(x, y, across, cloth),
     shape(x, y, down, cloth),
     line(x, y + cy, x + cx - seam, y + cy, SEWN),
     line(x + cx, y + cy + seam, x + cx, y + SIDE, SEWN),
-    circle(x + cx - seam, y + cy, 2.2, { fill: PAPER, stroke: INK, strokeWidth: 1.1 }),
-    circle(x + cx, y + cy + seam, 2.2, { fill: PAPER, stroke: INK, strokeWidth: 1.1 }),
+    dot(x + cx - seam, y + cy),
+    dot(x + cx, y + cy + seam),
   ];
-  // Folded on the diagonal the top is a triangle, its wrong side up; the strips lie on each other and run on.
-  const folded = (x: number, y: number): SceneNode[] => {
-    const wrong = mix(cloth, PAPER, TINT);
-    const run: Corner[] = [
-      [0, cy - width],
-      [SIDE, cy - width],
-      [SIDE, cy],
-      [0, cy],
-    ];
-    const triangle: Corner[] = [
-      [0, cy],
-      [cx, cy],
-      [0, cy + cx],
-    ];
-    return [
-      shape(x, y, triangle, mix(WASTE_GROUND, PAPER, 0.4)),
-      shape(x, y, run, wrong),
-      line(x, y + cy, x + cx - seam, y + cy, SEWN),
-      line(x + cx - seam, y + cy, x + cx - seam + width, y + cy - width, SEWN),
-      circle(x + cx - seam, y + cy, 2.2, { fill: PAPER, stroke: INK, strokeWidth: 1.1 }),
-    ];
-  };
-  const opened = (x: number, y: number): SceneNode[] => [
-    shape(x, y, top, WASTE_GROUND),
-    shape(
-      x,
-      y,
-      [
-        [0, 0],
-        [SIDE, 0],
-        [cx, cy],
-        [0, cy],
-      ],
-      cloth,
-    ),
-    shape(
-      x,
-      y,
-      [
-        [SIDE, 0],
-        [SIDE, SIDE],
-        [cx, SIDE],
-        [cx, cy],
-      ],
-      cloth,
-    ),
+}
+
+/** Folded on the diagonal the top is a triangle, its wrong side up; the strips lie on each other and run on. */
+function foldedOver({ width, seam, corner: [cx, cy] }: MitreShape, cloth: string): Sketch["nodes"] {
+  const run: Corner[] = [
+    [0, cy - width],
+    [SIDE, cy - width],
+    [SIDE, cy],
+    [0, cy],
   ];
-  return [sewn, folded, opened].map((nodes, i) => ({ nodes, text: said[i] ?? "" }));
+  const triangle: Corner[] = [
+    [0, cy],
+    [cx, cy],
+    [0, cy + cx],
+  ];
+  return (x, y) => [
+    shape(x, y, triangle, mix(WASTE_GROUND, PAPER, 0.4)),
+    shape(x, y, run, mix(cloth, PAPER, TINT)),
+    line(x, y + cy, x + cx - seam, y + cy, SEWN),
+    line(x + cx - seam, y + cy, x + cx - seam + width, y + cy - width, SEWN),
+    dot(x + cx - seam, y + cy),
+  ];
+}
+
+/** Opened out and pressed: each strip ends on the line from the top's corner to the border's. */
+function openedOut({ corner }: MitreShape, cloth: string): Sketch["nodes"] {
+  const [cx, cy] = corner;
+  const across: Corner[] = [
+    [0, 0],
+    [SIDE, 0],
+    [cx, cy],
+    [0, cy],
+  ];
+  const down: Corner[] = [
+    [SIDE, 0],
+    [SIDE, SIDE],
+    [cx, SIDE],
+    [cx, cy],
+  ];
+  return (x, y) => [
+    shape(x, y, topOf(corner), WASTE_GROUND),
+    shape(x, y, across, cloth),
+    shape(x, y, down, cloth),
+  ];
+}
+
+/** Three pictures of one corner: sewn on up to the seam, folded and sewn at 45 degrees, opened. */
+export function mitreSketches(
+  of: MitreShape,
+  cloth: string,
+  said: readonly [string, string, string],
+): Sketch[] {
+  return [sewnOn, foldedOver, openedOut].map((draw, i) => ({ nodes: draw(of, cloth), text: said[i] ?? "" }));
 }
 
 /** How the corners of the first mitred border are sewn; null where no border is mitred. */

@@ -78,9 +78,6 @@ export const sewing: Words["drawings"]["sewing"] = {
     overhang: (length) => `${length} über den Quilt hinaus`,
     up: "Druck oben",
     binding: "Einfassung",
-    backingMade: (panels: number, size: string, overhang: string) =>
-      `Rückseite: ${panels === 1 ? "ein Stück" : `${panels} Bahnen, je`} ${size}; gestrichelt: der Quilt, ringsum ${overhang} kleiner.`,
-    sleeve: (size: string) => `Tunnel auf der Rückseite: ${size}, beide Enden gesäumt, zum Schlauch genäht.`,
     join: (loss) =>
       `Verbinden: Enden im rechten Winkel, von Ecke zu Ecke genäht, zurückgeschnitten; braucht ${loss}.`,
     straight: (loss) => `Verbinden: Ende an Ende; braucht ${loss}.`,
