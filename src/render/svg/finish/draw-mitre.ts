@@ -1,14 +1,14 @@
-import { formatLength } from "../../length/index.ts";
-import type { Ruler } from "../../length/types.ts";
-import type { BorderRound, Making } from "../../making/types.ts";
-import type { Words } from "../../words/index.ts";
-import { toSvg } from "./canvas.ts";
+import { formatLength } from "../../../length/index.ts";
+import type { Ruler } from "../../../length/types.ts";
+import type { BorderRound, Making } from "../../../making/types.ts";
+import type { Words } from "../../../words/index.ts";
+import { toSvg } from "../canvas.ts";
+import { INK, mix, PAPER, safeColour, WASTE_GROUND } from "../palette.ts";
+import { onPaper } from "../paper.ts";
+import type { Corner } from "../patches.ts";
+import { circle, line, path, type SceneNode } from "../scene.ts";
+import type { DrawnFabric } from "../textures.ts";
 import { type Sketch, sketchRow } from "./making-finish-sketches.ts";
-import { INK, mix, PAPER, safeColour, WASTE_GROUND } from "./palette.ts";
-import { onPaper } from "./paper.ts";
-import type { Corner } from "./patches.ts";
-import { circle, line, path, type SceneNode } from "./scene.ts";
-import type { DrawnFabric } from "./textures.ts";
 
 /** Room of a picture: a corner of the top, its border outside it. */
 const SIDE = 92;
