@@ -1,7 +1,7 @@
-import type { Book } from "./books.ts";
 import type { Io } from "./io.ts";
 import { type Beside, type Planned, poolOf } from "./planning.ts";
 import { report } from "./report.ts";
+import type { Book } from "./result-files.ts";
 import type { Files } from "./write.ts";
 
 /** What was asked besides the plan: its files, and of a class the teacher's sheet, which is printed too. */

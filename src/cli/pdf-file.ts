@@ -2,8 +2,8 @@ import type { Comparison } from "../choices/comparison.ts";
 import type { PatternSource } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
-import type { Book } from "./books.ts";
 import type { Fonts } from "./fonts.ts";
+import type { Book } from "./result-files.ts";
 
 /** The same in every file, so that the same plan gives the same bytes. */
 const MADE = new Date(0);

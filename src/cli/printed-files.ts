@@ -3,9 +3,9 @@ import type { Comparison } from "../choices/comparison.ts";
 import type { PatternSource } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
-import type { Book } from "./books.ts";
 import type { Io } from "./io.ts";
 import { report } from "./report.ts";
+import type { Book } from "./result-files.ts";
 import { CLASS_PDF_NAME, PATTERN_PDF_NAME, PDF_NAME } from "./result-files.ts";
 import type { Files } from "./write.ts";
 

@@ -3,6 +3,11 @@ import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
 import type { Files } from "./write.ts";
 
+type Books = Awaited<ReturnType<typeof import("../index.ts").loadBook>>;
+
+/** A book before anybody decides how it looks. */
+export type Book = ReturnType<Books["classSheet"]>;
+
 /** The books for the printer, written when they are asked for. */
 export const PDF_NAME = "book.pdf";
 export const PATTERN_PDF_NAME = "pattern.pdf";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { EIGHTH_INCH_RULER } from "../../../src/length/index.ts";
-import { drawMitre, mitreShape, mitreSketches } from "../../../src/render/svg/draw-mitre.ts";
+import { drawMitre, mitreShape, mitreSketches } from "../../../src/render/svg/finish/draw-mitre.ts";
 import type { LineNode, SceneNode } from "../../../src/render/svg/scene.ts";
 import { english } from "../../../src/words/index.ts";
 import { make } from "../../making/fixture.ts";

@@ -49,6 +49,15 @@ export const sewing: Words["drawings"]["sewing"] = {
     extra: (extra) => `, ${extra} länger geschnitten und gekürzt`,
     mitre: (name, seam) =>
       `${name}: von ${seam} innerhalb einer Ecke bis ${seam} innerhalb der nächsten genäht; dann die vier Gehrungen, im Winkel von 45 Grad`,
+    mitred: {
+      title: (name: string) => `Die Briefecken von ${name}`,
+      described:
+        "Eine Ecke in drei Bildern: bis zur Nahtzugabe genäht, gefaltet und im Winkel von 45 Grad genäht, geöffnet.",
+      sew: (seam: string) =>
+        `Beide Streifen annähen; ${seam} vor der Ecke des Tops aufhören, bei den Punkten.`,
+      fold: "Das Top auf der Diagonalen falten, Streifen aufeinander; vom Punkt nach außen im Winkel von 45 Grad nähen.",
+      open: (seam: string) => `Öffnen, auf ${seam} zurückschneiden, die Naht auseinanderbügeln.`,
+    },
     sides: {
       left: "links und rechts",
       right: "links und rechts",
