@@ -95,7 +95,7 @@ test("the sampler has every kind of unit that can be made in several ways, in it
     rows.find((each) => each.unit === unit && each.method === method);
   expect(row("rails", "strip sets")).toMatchObject({
     figures: null,
-    why: { because: "print", fault: { facts: { fabric: "gulls" } } },
+    why: { because: "print", fault: { facts: { fabrics: ["gulls"] } } },
   });
   expect(row("flying geese", "four at a time")?.figures?.direction).toBe("spares");
   expect(row("flying geese", "stitch-and-flip")).toMatchObject({

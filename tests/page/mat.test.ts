@@ -49,7 +49,11 @@ describe("the mat", () => {
     const places = [1, 2].map((number) => ({ lay: 0, number }));
     const ticks = tickFacts(chalk.cloths, places);
     const facts = [...ticks, spoiledFact(chalk.cloths, { lay: 0, number: 3 })];
-    const spoiled = addEntry(beginWork(USUALLY_PLANNED), { fabric: "chalk", plan: chalk.mark, facts });
+    const spoiled = addEntry(beginWork(USUALLY_PLANNED, english.workFile.about), {
+      fabric: "chalk",
+      plan: chalk.mark,
+      facts,
+    });
     const said = facts.map((fact) => `chalk: ${fact}`);
     expect(crossgrain(["go-on", "quilt.yaml", ...said, "--out", "o"], { folder }).code).toBe(0);
     expect(read("work.yaml")).toBe(spoiled);
@@ -65,7 +69,7 @@ describe("the mat", () => {
   test("ticks stay on the diagram they are of; what else is said makes a new one", async () => {
     const { mat: first } = await mat("");
     const chalk = fabricOf(first, "chalk");
-    const ticked = addEntry(beginWork(USUALLY_PLANNED), {
+    const ticked = addEntry(beginWork(USUALLY_PLANNED, english.workFile.about), {
       fabric: "chalk",
       plan: chalk.mark,
       facts: ["strips 1 and 2 cut"],
@@ -76,7 +80,11 @@ describe("the mat", () => {
       { lay: 0, number: 1, cut: true },
       { lay: 0, number: 2, cut: true },
     ]);
-    expect(second).toMatchObject({ base: beginWork(USUALLY_PLANNED), ticked: ["chalk"], changed: [] });
+    expect(second).toMatchObject({
+      base: beginWork(USUALLY_PLANNED, english.workFile.about),
+      ticked: ["chalk"],
+      changed: [],
+    });
     const closed = addEntry(second.base, { fabric: "chalk", plan: chalk.mark, facts: ["cut to strip 2"] });
     const { mat: third } = await mat(closed);
     const rest = fabricOf(third, "chalk");
@@ -89,7 +97,7 @@ describe("the mat", () => {
   });
 
   test("what was said of another drawing is told, and the diagrams are those of the quilt", async () => {
-    const foreign = addEntry(beginWork(USUALLY_PLANNED), {
+    const foreign = addEntry(beginWork(USUALLY_PLANNED, english.workFile.about), {
       fabric: "chalk",
       plan: "0000000000000000",
       facts: ["strip 1 cut"],

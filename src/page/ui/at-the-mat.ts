@@ -2,7 +2,6 @@ import { computed, effect, signal } from "@preact/signals";
 import {
   addEntry,
   beginWork,
-  english,
   type StripPlace,
   spoiledFact,
   stopFacts,
@@ -11,7 +10,7 @@ import {
 } from "../../planning.ts";
 import type { MatFabric } from "../planner/mat.ts";
 import type { MatStrip } from "../planner/mat-parts.ts";
-import { words } from "../words/index.ts";
+import { tongue, words } from "../words/index.ts";
 import { sayOfWork } from "./actions.ts";
 import * as state from "./state.ts";
 
@@ -104,7 +103,7 @@ export function cutOf(fabric: MatFabric, bag: number): number {
 
 const begun = (): string => {
   const base = state.mat.value?.base ?? "";
-  return base === "" ? beginWork(USUALLY_PLANNED, english.workFile.about) : base;
+  return base === "" ? beginWork(USUALLY_PLANNED, tongue.workFile.about) : base;
 };
 
 /** Entries of ticks put behind a text, those of `without` left out. */

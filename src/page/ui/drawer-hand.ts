@@ -3,7 +3,6 @@ import { get, set } from "idb-keyval";
 import {
   addCloth,
   emptyStash,
-  english,
   printStash,
   readCloth,
   readStash,
@@ -13,7 +12,7 @@ import {
   wordAll,
 } from "../../planning.ts";
 import { type Opened, openTable, saveOther } from "../files.ts";
-import { words } from "../words/index.ts";
+import { tongue, words } from "../words/index.ts";
 import { showDrawer } from "./actions.ts";
 import * as state from "./state.ts";
 import { sizeSaid } from "./steps.tsx";
@@ -62,7 +61,7 @@ export function openDrawer(opened: Opened): void {
   const { name, text } = opened;
   const { value, diagnostics } = readStash(text, name, state.model.value.unit);
   if (value === null) {
-    const [why] = wordAll(diagnostics, english);
+    const [why] = wordAll(diagnostics, tongue);
     state.said.value = said.drawerRefused(name, why?.message ?? "");
     return;
   }
@@ -88,7 +87,7 @@ const spoken = (): "in" | "cm" => (["in", "yd"].includes(state.model.value.unit)
 export function putIn(fabric: string, size: string, count: string): boolean {
   const { value, diagnostics } = readCloth(fabric, size, Number(count || "1"), "", state.model.value.unit);
   if (value === null) {
-    state.said.value = wordAll(diagnostics, english)
+    state.said.value = wordAll(diagnostics, tongue)
       .map(({ message }) => message)
       .join(" ");
     return false;

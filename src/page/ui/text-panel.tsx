@@ -16,8 +16,8 @@ import { useEffect, useRef } from "preact/hooks";
 import { placeFor, type Stretch, stretchFor } from "../../edits/places.ts";
 import { helpFor, offeredAt, placeAt } from "../../edits/text-help.ts";
 import type { WordedDiagnostic } from "../../planning.ts";
-import { english, sayKey } from "../../words/index.ts";
-import { words } from "../words/index.ts";
+import { sayKey } from "../../words/index.ts";
+import { tongue, words } from "../words/index.ts";
 import { redo, typed, undo } from "./actions.ts";
 import * as state from "./state.ts";
 import { lineWanted, placeInHand, takePlace } from "./text-place.ts";
@@ -45,7 +45,7 @@ const lit = StateField.define<DecorationSet>({
 });
 
 /** What keys mean, in the language of the page. */
-const saidOfKeys = sayKey(english.fileKeys);
+const saidOfKeys = () => sayKey(tongue.fileKeys);
 
 function complete(context: CompletionContext): CompletionResult | null {
   const before = context.state.sliceDoc(0, context.pos);
@@ -54,7 +54,7 @@ function complete(context: CompletionContext): CompletionResult | null {
   const options = offeredAt(
     place,
     state.model.value.fabrics.map(({ name }) => name),
-    saidOfKeys,
+    saidOfKeys(),
   );
   if (options.length === 0) return null;
   return {
@@ -74,7 +74,7 @@ const hover = hoverTooltip((view, pos) => {
   const found = keys.find((match) => at >= match.index && at <= match.index + match[0].length);
   if (found === undefined) return null;
   const start = line.from + found.index;
-  const help = helpFor(placeAt(view.state.sliceDoc(0, start)).path, found[0], saidOfKeys);
+  const help = helpFor(placeAt(view.state.sliceDoc(0, start)).path, found[0], saidOfKeys());
   if (help === null) return null;
   return {
     pos: start,
