@@ -6,7 +6,7 @@ import { faultsOfSeed } from "./fuzz.ts";
 const EFFORT = 6;
 
 describe("random cut lists", () => {
-  for (let first = 1; first <= upTo(101, 401); first += 100) {
+  for (let first = 1; first <= upTo(1, 401); first += 100) {
     test(`seeds ${first} to ${first + 99}: every answer holds, or says that nothing fits`, async () => {
       const wrong: string[] = [];
       for (let seed = first; seed < first + 100; seed++) {

@@ -15,6 +15,7 @@ import { comparisonTable } from "../../src/render/text/compare.ts";
 import { type QuiltSpec, readSpecFile, type StepMinutes, USUAL_MINUTES } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";
 import { faultsOf } from "../support/sound-scene.ts";
+import { LEFT_OUT } from "../support/sweep.ts";
 import { OPTIONS, quiltOf, SAMPLER, solve, textOf } from "./quilts.ts";
 
 const IN = 16256;
@@ -58,22 +59,26 @@ const QUILTS: [name: string, text: string, minutes: StepMinutes][] = [
 ];
 
 describe.each(QUILTS)("%s compared", (_, text, minutes) => {
-  test("each row is what planning that choice alone gives, and the best is as good as any", async () => {
-    const spec = quiltOf(text);
-    const comparison = await compared(text, minutes);
-    expect(comparison.rows.length).toBeGreaterThan(1);
-    for (const { unit, method, figures } of comparison.rows) {
-      if (figures === null) continue;
-      expect(await plannedAlone(spec, { [unit]: method }, minutes)).toEqual(figures);
-      expect(compareFigures(comparison.best.figures, figures)).toBeLessThanOrEqual(0);
-    }
-    expect(await plannedAlone(spec, comparison.best.methods, minutes)).toEqual(comparison.best.figures);
-    expect(comparison.best.proven).toBe(true);
-    // Plain data, and it can be drawn and told.
-    expect(JSON.parse(JSON.stringify(comparison))).toEqual(comparison);
-    expect(faultsOf(comparisonScene(comparison, true, english))).toEqual([]);
-    expect(comparisonTable(comparison, spec.ruler, english)).toContain("Proved: none of the");
-  }, 60_000);
+  test.skipIf(LEFT_OUT)(
+    "each row is what planning that choice alone gives, and the best is as good as any",
+    async () => {
+      const spec = quiltOf(text);
+      const comparison = await compared(text, minutes);
+      expect(comparison.rows.length).toBeGreaterThan(1);
+      for (const { unit, method, figures } of comparison.rows) {
+        if (figures === null) continue;
+        expect(await plannedAlone(spec, { [unit]: method }, minutes)).toEqual(figures);
+        expect(compareFigures(comparison.best.figures, figures)).toBeLessThanOrEqual(0);
+      }
+      expect(await plannedAlone(spec, comparison.best.methods, minutes)).toEqual(comparison.best.figures);
+      expect(comparison.best.proven).toBe(true);
+      // Plain data, and it can be drawn and told.
+      expect(JSON.parse(JSON.stringify(comparison))).toEqual(comparison);
+      expect(faultsOf(comparisonScene(comparison, true, english))).toEqual([]);
+      expect(comparisonTable(comparison, spec.ruler, english)).toContain("Proved: none of the");
+    },
+    60_000,
+  );
 });
 
 test("the sampler has every kind of unit that can be made in several ways, in its own ways", async () => {

@@ -14,6 +14,7 @@ import { widthsList } from "../../src/render/text/widths.ts";
 import { readSpecFile, type Spec } from "../../src/spec/index.ts";
 import { printStash, readStash, takePlan } from "../../src/stash/index.ts";
 import { english } from "../../src/words/index.ts";
+import { firstOf } from "../support/sweep.ts";
 
 const IN = 16256;
 
@@ -47,7 +48,7 @@ async function planned(spec: Spec, more: Partial<PlanOptions> = {}): Promise<Pla
 
 describe("kits", () => {
   test("30 kits of the demo: every piece 30 times, never dearer than 30 purchases", async () => {
-    for (const spec of [TIDE, HARBOUR]) {
+    for (const spec of firstOf([TIDE, HARBOUR], 1)) {
       const options = { ...USUAL_OPTIONS, kits: 30 };
       const batch = await planned(spec, options);
       const { value } = await compareKits(spec, batch, options, solveHere);

@@ -10,6 +10,7 @@ import type {
   SegmentUse,
   StripSection,
 } from "../../src/engine/types.ts";
+import { upTo } from "../support/sweep.ts";
 
 function item(across: number, along: number, demand: number, turnable = false): PackingItem {
   return { across, along, demand, turnable, place: "strips" };
@@ -281,7 +282,7 @@ describe("plans whose simplest form is known", () => {
   });
 });
 
-const RUNS = { seed: 20_250, numRuns: 10 };
+const RUNS = { seed: 20_250, numRuns: upTo(4, 10) };
 
 function rolls(style: CuttingStyle): fc.Arbitrary<PackingProblem> {
   return fc.integer({ min: 12, max: 40 }).chain((width) => {

@@ -5,6 +5,7 @@ import { planMaking } from "../../src/making/index.ts";
 import { layOutQuilt } from "../../src/quilt/index.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { starters as STARTERS } from "../../src/words/en/starters.ts";
+import { oneIn } from "../support/sweep.ts";
 import { make, pressingOf, quiltOfSquares } from "./fixture.ts";
 
 const BAD = new URL("../../fixtures/bad/", import.meta.url);
@@ -23,7 +24,7 @@ function tryOut(text: string, name: string): void {
 }
 
 test("whatever can be laid out can be told how to sew", () => {
-  for (const name of readdirSync(BAD)) {
+  for (const name of oneIn(3, readdirSync(BAD))) {
     const file = new URL(`${name}/input.yaml`, BAD);
     let text = "";
     try {

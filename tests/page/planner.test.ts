@@ -19,6 +19,7 @@ import { planJson } from "../../src/render/json/index.ts";
 import { bySaving, findSavings } from "../../src/savings/index.ts";
 import { PATTERN_PARTS } from "../../src/spec/index.ts";
 import { english } from "../../src/words/index.ts";
+import { LEFT_OUT } from "../support/sweep.ts";
 import { QUILTS, quiltNamed } from "./quilts.ts";
 
 const MOST = 1e8;
@@ -204,7 +205,7 @@ describe("a design that is not finished", () => {
 });
 
 describe("what would save", () => {
-  test("the page's list is the command's: same changes, same amounts", async () => {
+  test.skipIf(LEFT_OUT)("the page's list is the command's: same changes, same amounts", async () => {
     const { text } = STARTS[1]!;
     const found = (await findSavings(text, "quilt.yaml", USUAL_OPTIONS, solveHere, () => {})).value;
     const answers: Answer[] = [];

@@ -21,7 +21,7 @@ import { said } from "../support/in-words.ts";
 import { upTo } from "../support/sweep.ts";
 
 /** Each kills two writers. */
-const ROUNDS = upTo(20, 100);
+const ROUNDS = upTo(8, 100);
 
 const ROOT = join(import.meta.dirname, "..", "..");
 const BUNDLE = join(ROOT, "node_modules", ".cache", "crossgrain-tests", `keep-adding-${process.pid}.mjs`);

@@ -13,7 +13,7 @@ import { english } from "../../../src/words/index.ts";
 import { type Made, make } from "../../making/fixture.ts";
 import { faultsOf } from "../../support/sound-scene.ts";
 import { quiltOfUnit, STEP_WAYS, stepFabrics, stepsOf } from "../../support/step-quilts.ts";
-import { firstOf } from "../../support/sweep.ts";
+import { firstOf, oneIn } from "../../support/sweep.ts";
 
 type Point = readonly [number, number];
 
@@ -76,7 +76,7 @@ const figuresOf = (unit: UnitRecord, index: number, of: StepsOf): Figure[] =>
     panels.flatMap(({ figures }) => figures),
   );
 
-describe.each(STEP_WAYS)("%s, %s", (kind, method) => {
+describe.each(oneIn(2, STEP_WAYS))("%s, %s", (kind, method) => {
   test.each(firstOf(["one-way", "two-way across", "none"], 1))(
     "ends in the unit of the design, print %s",
     (print) => {
