@@ -229,22 +229,24 @@ export function cardHigh(card: Card): number {
   return beside === null ? pictures + words + 2 : Math.max(pictures, words);
 }
 
-/** A tool that can hurt, or a rule about it. */
+/** A rule about a tool that can hurt; the first of a tool stands under its name, which never ends a column. */
 export interface CautionPart {
-  text: string;
-  tool: boolean;
+  tool: string | null;
+  rule: string;
 }
 
 /** Cautions one under another: they fill three columns. */
 export function cautionParts({ tools }: Block & { kind: "cautions" }): CautionPart[] {
-  return tools.flatMap(({ tool, rules }) => [
-    { text: tool, tool: true },
-    ...rules.map((rule) => ({ text: rule, tool: false })),
-  ]);
+  return tools.flatMap(({ tool, rules }) => rules.map((rule, i) => ({ tool: i === 0 ? tool : null, rule })));
 }
 
-export function cautionHigh({ text, tool }: CautionPart, width: number): number {
-  return tool ? high(text, width, TYPE.body, true) + 1 : high(text, width - 9, TYPE.small) + 1.5;
+/** Height of a tool's name over its first rule. */
+export function toolHigh(tool: string | null, width: number): number {
+  return tool === null ? 0 : high(tool, width, TYPE.body, true) + 1;
+}
+
+export function cautionHigh({ tool, rule }: CautionPart, width: number): number {
+  return toolHigh(tool, width) + high(rule, width - 9, TYPE.small) + 1.5;
 }
 
 export const LABELS = { columns: 4, height: 48 } as const;

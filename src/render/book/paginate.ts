@@ -142,6 +142,10 @@ function heightsOf(placed: readonly Placed[]): { least: number; usual: number; m
 /** How full a page is made where its drawings can be set larger. */
 const AMPLE_PAGE = 0.9;
 
+/** Points left free on a full page: a browser sets a page of many lines a little higher than it is reckoned. */
+const SPARE = 3;
+const ROOM = LEAF.height - SPARE;
+
 /** Standings of a page with its drawings set so that they fill the room, or what of it looks full. */
 function setIn(placed: readonly Placed[], room: number): Placed[] {
   if (heightsOf(placed).usual <= room + 0.01) return scaledIn(placed, room);
@@ -194,7 +198,7 @@ function laidWith(book: Book, sections: readonly Broken[], cover: number): LaidB
     const under = from === 0 && !alone;
     const { least, usual, most } = heightsOf(placedOn(sections, atoms.slice(from, to), !under));
     const taken = under ? cover : 0;
-    return { room: LEAF.height, least: least + taken, usual: usual + taken, most: most + taken };
+    return { room: ROOM, least: least + taken, usual: usual + taken, most: most + taken };
   });
   const laid = sections.map(
     ({ section: { blocks: _, ...own }, head }): LaidSection => ({
@@ -227,7 +231,7 @@ function laidWith(book: Book, sections: readonly Broken[], cover: number): LaidB
       from = end;
       continue;
     }
-    const placed = setIn(placedOn(sections, own, fresh), fresh ? LEAF.height : LEAF.height - cover);
+    const placed = setIn(placedOn(sections, own, fresh), fresh ? ROOM : ROOM - cover);
     for (const [i, { section, head, gap, standing }] of placed.entries()) {
       const to = laid[section];
       if (to === undefined) continue;

@@ -2,6 +2,9 @@ import { COLUMNS, GAP, LABELS, LEAF, spanWidth, TYPE, type Type } from "./measur
 
 const set = ({ size, line }: Type): string => `font-size: ${size}pt; line-height: ${line}pt;`;
 
+/** Points of the line between two rows of a table. */
+const RULE = 0.75;
+
 /** Cards on the columns of a page; `of-4`: pictures on four of them, words on the rest. */
 function columnRules(): string {
   return Array.from({ length: COLUMNS }, (_, i) => i + 1)
@@ -78,7 +81,8 @@ ${columnRules()}
   .card-words { margin-top: 2pt; }
   .card-words .inset { padding-left: 9pt; }
 
-  th, td { padding: 2.5pt ${GAP.cell}pt 2.5pt 0; }
+  th, td { padding: ${(GAP.row - RULE) / 2}pt ${GAP.cell}pt ${(GAP.row - RULE) / 2}pt 0; border-top-width: ${RULE}pt; }
+  th .swatch, td .swatch { width: 9pt; height: 9pt; margin-right: 4pt; vertical-align: -1pt; }
   thead th, thead td { ${set(TYPE.small)} padding: 0 ${GAP.cell}pt 3pt 0; }
   caption { ${set(TYPE.heading)} padding: 0 0 3pt; }
   .note { ${set(TYPE.small)} }
@@ -102,7 +106,7 @@ ${columnRules()}
   .cautions { display: block; columns: 3; column-gap: ${GAP.column}pt; ${set(TYPE.small)} }
   .caution li { break-inside: avoid; }
   .caution { background: none; padding: 0; border: 0; }
-  .caution h3 { ${set(TYPE.body)} margin: 0; }
+  .caution h3 { ${set(TYPE.body)} margin: 0 0 1pt; break-after: avoid; }
   .caution ul { padding-left: 9pt; }
   .caution li + li { margin-top: 1.5pt; }
 

@@ -14,6 +14,7 @@ import {
   TYPE,
   termHigh,
   termLines,
+  toolHigh,
 } from "../book/measure.ts";
 import type { LaidBlock } from "../book/paginate.ts";
 import { DAY } from "../book/style.ts";
@@ -185,14 +186,13 @@ function drawCautions(
   block: Block & { kind: "cautions" },
   at: Place & { height: number },
 ): void {
-  inColumns(cautionParts(block), 3, at, cautionHigh, ({ text, tool }, { x, y, width }) => {
-    if (tool) {
+  inColumns(cautionParts(block), 3, at, cautionHigh, ({ tool, rule }, { x, y, width }) => {
+    if (tool !== null)
       marked(sheet, "H3", () =>
-        textAt(sheet, text, { x, y, width }, TYPE.body, { bold: true, colour: DAY.alarm }),
+        textAt(sheet, tool, { x, y, width }, TYPE.body, { bold: true, colour: DAY.alarm }),
       );
-      return;
-    }
-    aside(sheet, () => textAt(sheet, "•", { x, y, width: 9 }, TYPE.small, { colour: DAY.alarm }));
-    marked(sheet, "P", () => textAt(sheet, text, { x: x + 9, y, width: width - 9 }, TYPE.small));
+    const under = y + toolHigh(tool, width);
+    aside(sheet, () => textAt(sheet, "•", { x, y: under, width: 9 }, TYPE.small, { colour: DAY.alarm }));
+    marked(sheet, "P", () => textAt(sheet, rule, { x: x + 9, y: under, width: width - 9 }, TYPE.small));
   });
 }
