@@ -47,11 +47,12 @@ export function Beds({ top }: { top: Picture }) {
           </g>
         ))}
         <rect class="thisquilt" x="0" y="0" width={w} height={h} stroke-width={per * 2} />
-        {beds.map(({ name, across, along }) => (
+        {beds.map(({ name, across, along }, i) => (
           <text
             key={name}
             x={across / UNIT - per * 3}
-            y={along / UNIT - per * 4}
+            // Beds of one length have their names one above the other: long ones would meet.
+            y={along / UNIT - per * (beds[i + 1]?.along === along ? 15 : 4)}
             style={{ fontSize: `${per * 9}px` }}
             text-anchor="end"
           >
