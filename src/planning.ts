@@ -6,6 +6,7 @@
 export { arrangeBlocks } from "./choices/arrange-blocks.ts";
 export { compareMethods } from "./choices/compare-methods.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
+export { planWith } from "./choices/plan-with.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
 export { readSizes } from "./choices/read-sizes.ts";
 export { sizesBeside, wholeSizes } from "./choices/several-sizes.ts";
@@ -46,6 +47,7 @@ export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { unitsCsv } from "./render/csv/units.ts";
 export { type PatternSource, planFiles } from "./render/files/plan-files.ts";
 export { planJson } from "./render/json/index.ts";
+export { leastBought } from "./render/proof.ts";
 export {
   drawBlock,
   drawBlocks,

@@ -131,8 +131,11 @@ export function formatMeasure(ticks: Ticks, unit: LengthUnit, style: LengthStyle
   return bare ? number : `${number} ${measureName(spoken.unit, style.language)}`;
 }
 
+/** How lengths are written: a ruler, or one with the measure of the shop in place of its own. */
+type Measured = Partial<Omit<Ruler, "unit">> & { unit: LengthUnit };
+
 /** A length as the maker's ruler reads: `2 1/2 in`, `6.5 cm`; typeset `2½ in`. The ruler says the decimal mark. */
-export function formatLength(ticks: Ticks, ruler: Ruler, style: LengthStyle = {}): string {
+export function formatLength(ticks: Ticks, ruler: Measured, style: LengthStyle = {}): string {
   return formatMeasure(ticks, ruler.unit, { decimal: ruler.decimal, language: ruler.language, ...style });
 }
 

@@ -1,5 +1,6 @@
 import type { Making } from "../making/types.ts";
 import type { PiecedPart } from "../quilt/foundation/types.ts";
+import type { Words } from "../words/index.ts";
 
 /**
  * The pieces of foundation that carry a unit of a design, in its blocks that lie so in the quilt; none where it is not
@@ -35,4 +36,14 @@ export function foundationPartOfBlock(
   const [first] = units > 0 ? foundationPartsOf(design, 0, making, blockTurn) : [];
   const whole = first?.places.some((place) => place.design === design && place.units.length === units);
   return whole === true && first !== undefined ? first : null;
+}
+
+/** What carries something on foundation, by name; null where nothing does. */
+export function foundationPartName(
+  parts: readonly PiecedPart[],
+  { foundation }: Pick<Making, "foundation">,
+  words: Words,
+): string | null {
+  if (foundation === null || parts.length === 0) return null;
+  return words.foundation.part(foundation.per, [...new Set(parts.map(({ letter }) => letter))]);
 }

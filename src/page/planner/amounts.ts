@@ -1,4 +1,4 @@
-import { type FabricPlan, type Plan, pieceFacts, priceOf, totalPrice } from "../../planning.ts";
+import { type FabricPlan, leastBought, type Plan, pieceFacts, priceOf, totalPrice } from "../../planning.ts";
 import { tongue } from "../words/index.ts";
 import { NOTHING_YET } from "./complete.ts";
 
@@ -62,7 +62,7 @@ export function amountsOf(plan: Plan): Amounts {
     fabrics: plan.fabrics
       .filter(({ name }) => name !== NOTHING_YET)
       .map((fabric): Amount => {
-        const { name, colour, purchase, bound, sold, sturdiness, mix, width } = fabric;
+        const { name, colour, purchase, sold, sturdiness, mix, width } = fabric;
         return {
           fabric: name,
           colour,
@@ -72,10 +72,7 @@ export function amountsOf(plan: Plan): Amounts {
           cost: mix?.cost ?? purchase?.cost ?? null,
           price: priceOf(fabric, plan),
           uncut: sturdiness.spareLength,
-          proven:
-            mix === undefined
-              ? bound.purchaseProven || (bound.lengthProven && purchase?.lengths === undefined)
-              : mix.proven,
+          proven: leastBought(fabric),
           pieces: pieceFacts(fabric, plan, tongue).map(({ letter, count, size, uses }) => ({
             letter,
             count,

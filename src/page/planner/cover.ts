@@ -1,6 +1,6 @@
 import {
-  clothToHand,
-  planSpec,
+  type planSpec,
+  planWith,
   quickSolve,
   readSpecFile,
   readStash,
@@ -25,11 +25,10 @@ export async function covered(
   if (spec === null) return null;
   const stash = readStash(drawer, "", spec.ruler.unit).value;
   if (stash === null) return null;
-  const names = spec.fabrics.map(({ name }) => name);
-  const { toHand } = clothToHand(stash, names, spec.ruler);
-  const options = { ...USUAL_OPTIONS, toHand };
-  const plan = (await planSpec(spec, options, withoutEasing(quickSolve(solve)))).value;
-  if (plan === null) return null;
+  const sources = { stash, fatQuarters: false };
+  const made = await planWith(spec, USUAL_OPTIONS, sources, withoutEasing(quickSolve(solve)));
+  if (made.value === null) return null;
+  const { plan } = made.value;
   const used = plan.fabrics.flatMap(({ name, stock = [] }) =>
     stock
       .filter((kind) => kind.from === "stash" && kind.used > 0)

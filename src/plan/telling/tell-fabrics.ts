@@ -8,7 +8,7 @@ import {
   type Wanting,
 } from "../../diagnostics/planning.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
-import { formatLength, formatMeasure, formatSize } from "../../length/format.ts";
+import { formatLength, formatSize } from "../../length/format.ts";
 import { roomToMark } from "../../length/marks.ts";
 import type { Chosen } from "../choose-cut-lists.ts";
 import type { PlanSettings } from "../request.ts";
@@ -63,7 +63,7 @@ export function tellTooLong({ cutList: { fabric, pieces } }: Chosen, { ruler }: 
     label: longest === undefined ? "" : longest.label || longest.letter,
   };
   const size = formatLength(longest === undefined ? 0 : least(longest), ruler);
-  const bolt = formatMeasure(fabric.bolt?.length ?? 0, fabric.sold.unit, { decimal: ruler.decimal });
+  const bolt = formatLength(fabric.bolt?.length ?? 0, { ...ruler, unit: fabric.sold.unit });
   return pieceLongerThanBolt({ piece, ruler, fabric: fabric.name, path: "", at: fabric.at }, { size, bolt });
 }
 

@@ -1,4 +1,4 @@
-import { formatLength, formatMeasure, roomToMark } from "../../length/index.ts";
+import { formatLength, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { alsoNeeded, boughtWords, priceOf, proofOf, totalPrice, weighedLines } from "../text/index.ts";
@@ -28,14 +28,7 @@ function spoiled(
   const { spoiledTaken, spoiledMore } = words.book.bench.buy;
   const width = length(worst.width);
   if (worst.more === 0) return [spoiledTaken(width)];
-  return [
-    spoiledMore(
-      width,
-      typeset(
-        formatMeasure(worst.more, sold.unit, { decimal: plan.ruler.decimal, language: plan.ruler.language }),
-      ),
-    ),
-  ];
+  return [spoiledMore(width, typeset(formatLength(worst.more, { ...plan.ruler, unit: sold.unit })))];
 }
 
 function buyTable(plan: Plan, words: Words): Table {

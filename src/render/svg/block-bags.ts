@@ -4,7 +4,7 @@ import type { BlockMaking, Making } from "../../making/types.ts";
 import type { FabricPlan } from "../../plan/types.ts";
 import type { BlockDesign, Patch } from "../../quilt/types.ts";
 import type { Words } from "../../words/index.ts";
-import { foundationPartsOf } from "../foundation-part.ts";
+import { foundationPartName, foundationPartsOf } from "../foundation-part.ts";
 import { textWidth } from "./metrics.ts";
 import { type Corner, centreOf, clearance, outlineOf, type Placing } from "./patches.ts";
 import type { SceneNode } from "./scene.ts";
@@ -109,14 +109,11 @@ export function unitMadeLines(design: BlockDesign, bags: BlockBags, words: Words
       const made = unitMade(bags, block, index);
       if (made === null) continue;
       const { unit, heap } = made;
-      const { foundation } = bags.making;
+      const parts = block.turns.flatMap((turn) => foundationPartsOf(bags.design, index, bags.making, turn));
       // The same name as where it is pieced.
-      const letters = block.turns
-        .flatMap((turn) => foundationPartsOf(bags.design, index, bags.making, turn))
-        .map(({ letter }) => letter);
-      const laid = foundation === null || letters.length === 0 ? null : [...new Set(letters)];
+      const laid = foundationPartName(parts, bags.making, words);
       const called = words.drawings.quilt.unitMade(
-        laid === null || foundation === null ? heap.name : words.foundation.part(foundation.per, laid),
+        laid ?? heap.name,
         words.unitNames.unit(unit.kind),
         laid === null && unit.steps.length === 0 ? "" : words.unitNames.method(unit.method),
       );

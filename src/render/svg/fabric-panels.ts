@@ -1,4 +1,4 @@
-import { formatMeasure } from "../../length/index.ts";
+import { formatLength } from "../../length/index.ts";
 import type { Lay, Part } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { breakIntoPanels, type Chunk, chunksOf } from "./chunks.ts";
@@ -60,9 +60,8 @@ function panelsAt(drawn: readonly Drawn[], frame: Frame, most: number, words: Wo
   return drawn.flatMap(({ lay, alike, chunks, zero }, n) => {
     const bought = bolts[own.indexOf(lay)];
     const { sold } = frame.fabric;
-    const { decimal } = frame.ruler;
-    const length =
-      bought === undefined ? "" : formatMeasure(bought.length, sold.unit, { typeset: true, decimal });
+    const inShop = { ...frame.ruler, unit: sold.unit };
+    const length = bought === undefined ? "" : formatLength(bought.length, inShop, { typeset: true });
     const isBolt = lay.source === "bolt";
     const isTrimmed = frame.fabric.stock?.some(({ name, trim }) => name === lay.name && trim > 0) ?? false;
     const broken = breakIntoPanels(chunks, frame.perTick, GAP_HEIGHT, most);

@@ -3,6 +3,7 @@ import { roomToMark } from "../../length/marks.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
 import type { FabricPlan, Part, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
+import { leastLength } from "../proof.ts";
 
 /** A length as the ruler reads; one that lies off the marks is given to the nearest mark with a sign. */
 export function spokenLength(ticks: Ticks, ruler: Ruler): string {
@@ -55,8 +56,7 @@ export function proofWords(fabric: FabricPlan, ruler: Ruler, words: Words): stri
     return mix.cost === null ? proof.mixFewest : proof.mixCheapest;
   }
   if (fabric.purchase === null) return proof.nothing;
-  if (bound.lengthProven && (bound.purchaseProven || fabric.purchase.lengths === undefined))
-    return proof.shortest;
+  if (leastLength(fabric)) return proof.shortest;
   const gap = spokenLength(Math.max(0, bound.used - bound.least), ruler);
   return bound.purchaseProven ? proof.within(gap) : proof.open(gap);
 }

@@ -4,7 +4,7 @@ import type { Plan } from "../../plan/types.ts";
 import type { Eighth } from "../../quilt/units/types.ts";
 import type { Turn } from "../../words/en/blocks.ts";
 import type { Words } from "../../words/index.ts";
-import { foundationPartOfBlock } from "../foundation-part.ts";
+import { foundationPartName, foundationPartOfBlock } from "../foundation-part.ts";
 
 /** Names of what goes into blocks and rows: heaps of units, bags of single patches, kinds of block. */
 
@@ -89,8 +89,8 @@ export function blockNamed(index: number, making: Making, plan: Plan, words: Wor
   const turn = (((block.turn % 360) + 360) % 360) as Turn;
   const design = plan.top?.designs[block.design];
   const laid = foundationPartOfBlock(block.design, design?.units.length ?? 0, making, turn);
-  if (laid !== null && making.foundation !== null)
-    return words.foundation.part(making.foundation.per, [laid.letter]) + words.blocks.turned(turn);
+  const onFoundation = foundationPartName(laid === null ? [] : [laid], making, words);
+  if (onFoundation !== null) return onFoundation + words.blocks.turned(turn);
   const patch = patchOfKind(kind, making);
   const bag = patch === null ? null : unitNamed(patch, turn, making, plan, words);
   return bag ?? kindNamed(kind, making, plan, words) + words.blocks.turned(turn);

@@ -89,10 +89,7 @@ export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan
     const at = fabric.lays.filter(({ source }) => source === "bolt").indexOf(lay);
     const { length } = fabric.purchase?.lengths?.[at] ?? {};
     if (length === undefined) return words.cutting.onBolt;
-    return words.cutting.onBoltOf(
-      at + 1,
-      formatMeasure(length, fabric.sold.unit, { decimal: plan.ruler.decimal }),
-    );
+    return words.cutting.onBoltOf(at + 1, formatLength(length, { ...plan.ruler, unit: fabric.sold.unit }));
   }
   if (lay.name === words.cutting.lengthInHand) return words.cutting.onLength;
   const kind = stockOfLay(fabric, lay);
@@ -127,8 +124,7 @@ export function stackedWords(
   words: Words,
 ): string {
   if (stacked === undefined || purchase === null) return "";
-  const length = (ticks: number) =>
-    formatMeasure(ticks, sold.unit, { decimal: ruler.decimal, language: ruler.language });
+  const length = (ticks: number) => formatLength(ticks, { ...ruler, unit: sold.unit });
   const { cost } = stacked.purchase;
   const saved =
     cost === null || purchase.cost === null
@@ -143,10 +139,7 @@ export function mistakeWords({ sturdiness, price, sold }: FabricPlan, plan: Plan
   if (mistakes === undefined) return "";
   const said = ({ width, more, cost }: typeof mistakes.usual) => ({
     width: formatLength(width, plan.ruler),
-    more:
-      more === 0
-        ? ""
-        : formatMeasure(more, sold.unit, { decimal: plan.ruler.decimal, language: plan.ruler.language }),
+    more: more === 0 ? "" : formatLength(more, { ...plan.ruler, unit: sold.unit }),
     cost: more === 0 || cost === null ? "" : money(cost, price?.currency ?? "", plan.ruler),
   });
   return words.cutting.mistake(said(mistakes.usual), said(mistakes.worst));

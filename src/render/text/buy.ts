@@ -1,6 +1,7 @@
 import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
+import { leastBought } from "../proof.ts";
 import { boughtWords, costOf, currencyOf, stackedWords, weighedLines } from "./bought.ts";
 import { anyBacking, waddingTold } from "./making-finishing.ts";
 import { longLength } from "./making-lines.ts";
@@ -12,11 +13,8 @@ export { money } from "./money.ts";
 /** What is proved about a fabric's purchase, in a word or two. */
 export function proofOf(fabric: FabricPlan, plan: Plan, words: Words): string {
   const { bound, mix } = fabric;
-  if (mix !== undefined)
-    return mix.proven ? words.cutting.proofShort.purchase : words.cutting.proofShort.open;
-  // The least length may still be dealt out to bolts so that less is bought.
-  if (bound.purchaseProven || (bound.lengthProven && fabric.purchase?.lengths === undefined))
-    return words.cutting.proofShort.purchase;
+  if (leastBought(fabric)) return words.cutting.proofShort.purchase;
+  if (mix !== undefined) return words.cutting.proofShort.open;
   return words.cutting.proofShort.found(
     formatLength(bound.used - roomToMark(bound.least, plan.ruler), plan.ruler),
   );

@@ -2,7 +2,7 @@ import { formatLength } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { foundationPartsOf } from "../foundation-part.ts";
+import { foundationPartName, foundationPartsOf } from "../foundation-part.ts";
 import { unitNamed } from "./block-names.ts";
 import { kindLines } from "./blocks.ts";
 import { foundationLines } from "./foundation.ts";
@@ -95,14 +95,6 @@ export function partialLines(making: Making, plan: Plan, words: Words): string[]
   });
 }
 
-/** What carries a unit on foundation, by name; null where it is sewn by itself. */
-function onFoundation(design: number, unit: number, making: Making, words: Words): string | null {
-  const letters = foundationPartsOf(design, unit, making).map(({ letter }) => letter);
-  return making.foundation === null || letters.length === 0
-    ? null
-    : words.foundation.part(making.foundation.per, letters);
-}
-
 /** The units of a block that has no rows, by their heaps, kind by kind. */
 function whorlParts(design: number, making: Making, plan: Plan, words: Words): string[] {
   const units = plan.top?.designs[design]?.units ?? [];
@@ -110,16 +102,15 @@ function whorlParts(design: number, making: Making, plan: Plan, words: Words): s
     .filter((kind) => making.blocks[kind.making]?.design === design)
     .map((kind) => {
       const own = making.blocks[kind.making]?.units ?? [];
+      const laid = own.map((_, unit) =>
+        foundationPartName(foundationPartsOf(design, unit, making), making, words),
+      );
       const names = own.map((place, unit) => {
-        const named =
-          onFoundation(design, unit, making, words) ??
-          (place === null ? null : unitNamed(place, 0, making, plan, words));
+        const named = laid[unit] ?? (place === null ? null : unitNamed(place, 0, making, plan, words));
         return named ?? words.unitNames.unit(units[unit]?.kind ?? "");
       });
       // Several units that lie on one piece of foundation are one part.
-      const parts = names.filter(
-        (name, unit) => onFoundation(design, unit, making, words) === null || names.indexOf(name) === unit,
-      );
+      const parts = names.filter((name, unit) => laid[unit] === null || names.indexOf(name) === unit);
       return words.making.whorlParts(kind.name, kind.count, parts);
     });
 }

@@ -2,11 +2,11 @@ import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } fr
 import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
+import { leastLength } from "../proof.ts";
 import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, boughtWords, layTitle, mistakeWords, stackedWords, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";
 import { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
-
 import { alignedLines } from "./table.ts";
 
 /** Columns of a line, the margin left of it not counted. */
@@ -234,7 +234,7 @@ function proofLines(fabric: FabricPlan, plan: Plan, words: Words): string[] {
   // With nothing off the bolt there is no length to prove anything of.
   if (fabric.purchase !== null)
     lines.push(
-      bound.lengthProven && (bound.purchaseProven || fabric.purchase.lengths === undefined)
+      leastLength(fabric)
         ? words.cutting.provenLength(style)
         : bound.purchaseProven
           ? words.cutting.provenPurchase(style)
