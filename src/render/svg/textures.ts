@@ -8,6 +8,16 @@ export interface DrawnFabric {
   colour: string;
   /** How its print reads; absent where nothing says. */
   print?: { kind: "none" | "one-way" | "two-way" };
+  /** Its photo, where the document that shows the drawing has it; absent where cloth is drawn in colour and texture. */
+  photo?: FabricPhoto;
+}
+
+/** A photo as tiles that lie ready in a document, a millimetre of cloth to a user unit. */
+export interface FabricPhoto {
+  /** What the ids of its tiles begin with; degrees by eighths of a turn follow. */
+  id: string;
+  /** Where its print's up points in the tile that is not turned, degrees clockwise. */
+  up: number;
 }
 
 type Marks = (ink: string) => SceneNode[];
@@ -58,18 +68,32 @@ function isPlain(index: number): boolean {
 }
 
 /**
- * Paints for a shape of one fabric, one above the other: its colour, then its texture. The tiles have no
+ * Paints for a shape of one fabric, one above the other: its colour, then its texture or photo. The tiles have no
  * ground of their own, because tiles with one show their edges.
+ * @param up where its print's up is to point, degrees clockwise; null where it may lie any way
  */
-export function fabricPaints(fabrics: readonly DrawnFabric[], index: number, idPrefix: string): Paint[] {
+export function fabricPaints(
+  fabrics: readonly DrawnFabric[],
+  index: number,
+  idPrefix: string,
+  up: number | null = null,
+): Paint[] {
   const colour: Paint = { fill: safeColour(fabrics[index]?.colour ?? "") };
+  const photo = fabrics[index]?.photo;
+  if (photo !== undefined) return [colour, { fill: photoTile(photo, up), stroke: "none" }];
   return isPlain(index) ? [colour] : [colour, { fill: `url(#${idPrefix}${idOf(index)})`, stroke: "none" }];
+}
+
+/** The tile of a photo turned so far that the print's up points where it is to, to the nearest eighth of a turn. */
+function photoTile({ id, up: own }: FabricPhoto, up: number | null): string {
+  const turned = up === null ? 0 : Math.round((up - own) / 45) * 45;
+  return `url(#${id}-${((turned % 360) + 360) % 360})`;
 }
 
 /** One tile of marks per fabric that is not plain: texture is the second signal beside colour. */
 export function fabricPatterns(fabrics: readonly DrawnFabric[], scale: number): PatternDef[] {
-  return fabrics.flatMap(({ colour }, index): PatternDef[] => {
-    if (isPlain(index)) return [];
+  return fabrics.flatMap(({ colour, photo }, index): PatternDef[] => {
+    if (isPlain(index) || photo !== undefined) return [];
     const ground = safeColour(colour);
     const ink = mix(labelOn(ground), ground, 0.6);
     const marks = TEXTURES[index % TEXTURES.length] ?? (() => []);
