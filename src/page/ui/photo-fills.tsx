@@ -106,7 +106,7 @@ export const seenPhotos = (): SeenPhoto[] =>
 
 /** The tiles as they lie on the page, their pictures written into them: for a book that is looked at, printed and saved. */
 export async function writtenTiles(): Promise<string> {
-  const laid = document.querySelector(".photodefs");
+  const laid = document.querySelector(".frame > .photodefs");
   const pictured = state.model.value.fabrics.filter((fabric) => photoOf(fabric) !== null);
   if (laid === null || pictured.length === 0) return "";
   const keys = pictured.map(({ name }) => fabricKey(name));
