@@ -166,12 +166,12 @@ export function classSheet(kits: Kits, words: Words): Book {
       : [{ caption: teaching.facts.costKit, value: money(together / kits.kits, currency) }]),
     ...(alone === null ? [] : [{ caption: teaching.facts.costAlone, value: money(alone, currency) }]),
   ];
-  const { svg } = coverOf(single, words);
+  const { scene } = coverOf(single, words);
   return {
     purpose: "bench",
     title: teaching.title(single.name, kits.kits),
     subtitle: teaching.subtitle,
-    cover: { svg, facts },
+    cover: { scene, facts },
     sections: [
       section("kits", teaching.kits.title, [
         { kind: "text", text: teaching.kits.lead, tone: "lead" },

@@ -3,7 +3,7 @@ import { TICKS_PER_MM } from "./frame.ts";
 import { arrow } from "./marks.ts";
 import { INK, labelOn, safeColour } from "./palette.ts";
 import { group, region, type SceneNode } from "./scene.ts";
-import { type DrawnFabric, fabricPaints } from "./textures.ts";
+import { type DrawnFabric, fabricNodes } from "./textures.ts";
 
 /** An exact length in ticks as a plain number, for drawing only. */
 export function ticksOf({ n, r, d, root }: Exact): number {
@@ -79,9 +79,9 @@ export function patchNodes(
   patches: readonly Patch[],
   fabrics: readonly DrawnFabric[],
   at: Placing,
-  options: { id: string; idPrefix: string; shift?: (patch: Patch) => Corner; arrows?: boolean },
+  options: { id: string; shift?: (patch: Patch) => Corner; arrows?: boolean },
 ): SceneNode[] {
-  const { id, idPrefix, shift, arrows: withArrows = true } = options;
+  const { id, shift, arrows: withArrows = true } = options;
   const byFabric = fabrics.map((): Corner[][] => []);
   const others: Corner[][] = [];
   const arrows: SceneNode[] = [];
@@ -95,7 +95,7 @@ export function patchNodes(
   const seam = { stroke: INK, strokeWidth: 0.5 / at.scale };
   const groups = byFabric.flatMap((outlines, i): SceneNode[] => {
     if (outlines.length === 0) return [];
-    const nodes = fabricPaints(fabrics, i, idPrefix).map((paint) => region(outlines, paint));
+    const nodes = fabricNodes(fabrics, i, outlines, at.scale);
     return [group(nodes, { id: `${id}-fabric-${i + 1}` })];
   });
   if (others.length > 0) groups.push(region(others, { fill: safeColour("") }));

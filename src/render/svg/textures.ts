@@ -1,5 +1,6 @@
 import { labelOn, mix, safeColour } from "./palette.ts";
-import { circle, line, type Paint, type PatternDef, type SceneNode } from "./scene.ts";
+import { circle, line, type Outline, region, type SceneNode } from "./scene.ts";
+import { type Tile, textureLines } from "./texture-lines.ts";
 
 /** What a drawing of a quilt needs to know of a fabric. */
 export interface DrawnFabric {
@@ -49,30 +50,37 @@ const TEXTURES: readonly Marks[] = [
   ]),
 ];
 
-function idOf(index: number): string {
-  return `fabric-${index + 1}`;
-}
-
 function isPlain(index: number): boolean {
   return index % TEXTURES.length === 0;
 }
 
-/**
- * Paints for a shape of one fabric, one above the other: its colour, then its texture. The tiles have no
- * ground of their own, because tiles with one show their edges.
- */
-export function fabricPaints(fabrics: readonly DrawnFabric[], index: number, idPrefix: string): Paint[] {
-  const colour: Paint = { fill: safeColour(fabrics[index]?.colour ?? "") };
-  return isPlain(index) ? [colour] : [colour, { fill: `url(#${idPrefix}${idOf(index)})`, stroke: "none" }];
+/** The texture of a fabric: the second signal beside its colour. Every tenth is plain. */
+export function fabricTile({ colour }: DrawnFabric, index: number): Tile {
+  const ground = safeColour(colour);
+  const marks = TEXTURES[index % TEXTURES.length] ?? (() => []);
+  return { size: SIZE, nodes: marks(mix(labelOn(ground), ground, 0.6)) };
 }
 
-/** One tile of marks per fabric that is not plain: texture is the second signal beside colour. */
-export function fabricPatterns(fabrics: readonly DrawnFabric[], scale: number): PatternDef[] {
-  return fabrics.flatMap(({ colour }, index): PatternDef[] => {
-    if (isPlain(index)) return [];
-    const ground = safeColour(colour);
-    const ink = mix(labelOn(ground), ground, 0.6);
-    const marks = TEXTURES[index % TEXTURES.length] ?? (() => []);
-    return [{ id: idOf(index), size: SIZE, scale: 1 / scale, nodes: marks(ink) }];
-  });
+/**
+ * Shapes of one fabric: its colour, then its texture, which ends where they do.
+ * @param scale page units to a unit of the outlines
+ */
+export function fabricNodes(
+  fabrics: readonly DrawnFabric[],
+  index: number,
+  outlines: readonly Outline[],
+  scale: number,
+): SceneNode[] {
+  const fabric = fabrics[index];
+  const ground = region([...outlines], { fill: safeColour(fabric?.colour ?? "") });
+  return fabric === undefined
+    ? [ground]
+    : [ground, ...textureLines(fabricTile(fabric, index), outlines, scale)];
+}
+
+/** One tile of marks for each fabric that is not plain, for what draws by tiles on a screen. */
+export function fabricTiles(fabrics: readonly DrawnFabric[]): (Tile & { id: string })[] {
+  return fabrics.flatMap((fabric, index) =>
+    isPlain(index) ? [] : [{ id: `fabric-${index + 1}`, ...fabricTile(fabric, index) }],
+  );
 }
