@@ -26,7 +26,7 @@ export function foundationPieces(work: QuiltWork, fabric: FabricSpec): CutPiece[
           count,
         },
       ],
-      note: "cut on the printed lines",
+      notes: [{ is: "printed-lines" }],
       // The web lies under the patches: none of it is lost to seams or trimming.
       corners: 0,
       seams: 0,

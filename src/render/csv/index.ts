@@ -33,7 +33,7 @@ export function cutsCsv(plan: Plan, words: Words): string {
       words.tables.cuts.cut[piece.cut],
       cutFurther(piece, plan, words),
       words.tables.cuts.diagonal(piece),
-      piece.note,
+      words.purposes.notes(piece, plan.ruler),
     ]),
   );
   return csv(words.tables.cuts.headings(unit), rows);

@@ -78,7 +78,7 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceF
     const uses = piece.label !== "" ? [piece.label] : told;
     // A border's length is what is measured: a printed one would compete with it.
     const note = !borders.has(piece.letter)
-      ? piece.note
+      ? words.purposes.notes(piece, plan.ruler)
       : piece.joined === undefined || piece.joined.perKit === true
         ? words.cutting.borderLater
         : words.cutting.joinLater(piece.count);
@@ -101,6 +101,11 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceF
       remarks,
     };
   });
+}
+
+/** What is said of a fabric: the maker's own words, and where it may be cut. */
+export function fabricNotes({ note, onPrintedLines }: FabricPlan, words: Words): string[] {
+  return [...(note === "" ? [] : [note]), ...(onPrintedLines ? [words.purposes.onPrintedLines] : [])];
 }
 
 /** The pieces with their letters, in the order of the letters. */
@@ -276,7 +281,7 @@ function headingLines(fabric: FabricPlan, number: number, plan: Plan, words: Wor
     ...(fabric.print.kind === "none"
       ? []
       : [words.cutting.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
-    ...(fabric.note === "" ? [] : [fabric.note]),
+    ...fabricNotes(fabric, words),
   ];
   return [
     words.cutting.fabricHeading(number, plan.fabrics.length, fabric.name),
