@@ -1,5 +1,6 @@
 import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
+import { LENGTH_IN_HAND } from "../../stock/index.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
 import { leastLength } from "../proof.ts";
@@ -301,7 +302,7 @@ export function handLines(plan: Plan, words: Words): string[] {
   const steps = plan.fabrics.flatMap((fabric) => fabric.steps);
   const pieces = plan.fabrics.flatMap((fabric) => fabric.pieces);
   const { hand } = words.cutting;
-  const isRoll = ({ source, name }: Lay) => source === "bolt" || name === words.cutting.lengthInHand;
+  const isRoll = ({ source, name }: Lay) => source === "bolt" || name === LENGTH_IN_HAND;
   const bolt = lays.some(isRoll);
   const begun = plan.fabrics.flatMap((fabric) =>
     fabric.lays.flatMap((lay) => (isRoll(lay) ? [] : [stockOfLay(fabric, lay)?.begun === true])),

@@ -157,7 +157,7 @@ export function drawMitre(
   const { nodes, bottom } = sketchRow(sketches, 0);
   return toSvg({
     idPrefix: "mitre-",
-    title: said.title(round.name),
+    title: said.title(words.purposes.border(round.name)),
     description: said.described,
     patterns: [],
     ...onPaper(nodes, bottom),

@@ -4,6 +4,7 @@ import { formatLength, formatSize } from "../../../length/format.ts";
 import type { Ruler } from "../../../length/types.ts";
 import type { Words } from "../../types.ts";
 import { capital, counted, list } from "../language.ts";
+import { borderName } from "./border-name.ts";
 import { methodName, partName, unitName, unitTold } from "./unit-names.ts";
 
 const FILLED = { sashes: "Zwischenstreifen", cornerstones: "Eckquadrate" } as const;
@@ -19,9 +20,9 @@ function place(at: PlaceTold): string {
     case "cornerstones":
       return at.block === null ? FILLED[at.in] : `${FILLED[at.in]}, Block ${at.block}`;
     case "border":
-      return `${at.border}, Block ${at.block}`;
+      return `${borderName(at.border)}, Block ${at.block}`;
     case "corners":
-      return `Ecken von ${at.border}`;
+      return `Ecken von ${borderName(at.border)}`;
   }
 }
 
@@ -55,7 +56,7 @@ function purpose(of: Purpose, ruler: Ruler, trimmed = true): string {
     case "long-sashes":
       return "lange Zwischenstreifen";
     case "border":
-      return `${of.border}, ${of.pair === "sides" ? "Seiten" : "oben und unten"}`;
+      return `${borderName(of.border)}, ${of.pair === "sides" ? "Seiten" : "oben und unten"}`;
     case "triangles":
       return `${of.part === "side" ? "Seitendreiecke" : "Eckdreiecke"} (${of.used} von ${of.of})`;
     case "binding": {
@@ -156,5 +157,6 @@ export const purposes: Words["purposes"] = {
     const said = notes.map((one) => note(one, ruler)).join("; ");
     return joined?.perKit === true ? `Für jede Packung: ${said}` : said;
   },
+  border: borderName,
   onPrintedLines: "nur auf den gedruckten Linien schneiden",
 };

@@ -3,6 +3,7 @@ import type { PieceTold, PlaceTold, Purpose } from "../../../diagnostics/purpose
 import { formatLength, formatSize } from "../../../length/format.ts";
 import type { Ruler } from "../../../length/types.ts";
 import { capital, counted, list } from "../language.ts";
+import { borderName } from "./border-name.ts";
 import { methodName, unitName, unitTold } from "./unit-names.ts";
 
 function place(at: PlaceTold): string {
@@ -13,9 +14,9 @@ function place(at: PlaceTold): string {
     case "cornerstones":
       return at.block === null ? at.in : `${at.in}, block ${at.block}`;
     case "border":
-      return `${at.border}, block ${at.block}`;
+      return `${borderName(at.border)}, block ${at.block}`;
     case "corners":
-      return `corners of ${at.border}`;
+      return `corners of ${borderName(at.border)}`;
   }
 }
 
@@ -47,7 +48,7 @@ function purpose(of: Purpose, ruler: Ruler, trimmed = true): string {
     case "long-sashes":
       return "long sashes";
     case "border":
-      return `${of.border}, ${of.pair === "sides" ? "sides" : "top and bottom"}`;
+      return `${borderName(of.border)}, ${of.pair === "sides" ? "sides" : "top and bottom"}`;
     case "triangles":
       return `${of.part} setting triangles (${of.used} of ${of.of})`;
     case "binding":
@@ -137,5 +138,6 @@ export const purposes = {
     const said = notes.map((one) => note(one, ruler)).join("; ");
     return joined?.perKit === true ? `For each kit: ${said}` : said;
   },
+  border: borderName,
   onPrintedLines: "cut it on its printed lines only",
 };
