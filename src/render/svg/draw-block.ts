@@ -80,7 +80,7 @@ export function blockScene(
   const nodes: SceneNode[] = [
     ...head.nodes,
     caption(words.drawings.quilt.finished, whole.x),
-    ...patchNodes(design.patches, fabrics, whole, { id: "finished", idPrefix }),
+    ...patchNodes(design.patches, fabrics, whole, { id: "finished" }),
     ...outlineNodes([rectangle(0, 0, across, down)], whole, 1.2, "edge"),
   ];
   if (!isPlain) {
@@ -88,7 +88,6 @@ export function blockScene(
       caption(words.drawings.quilt.apart, apart.x),
       ...patchNodes(design.patches, fabrics, apart, {
         id: "apart",
-        idPrefix,
         shift,
         arrows: bags === undefined,
       }),

@@ -3,7 +3,7 @@ import { TICKS_PER_MM } from "./frame.ts";
 import { arrow } from "./marks.ts";
 import { INK, labelOn, safeColour } from "./palette.ts";
 import { group, line, region, type SceneNode } from "./scene.ts";
-import { type DrawnFabric, fabricPaints } from "./textures.ts";
+import { type DrawnFabric, fabricNodes } from "./textures.ts";
 
 /** An exact length in ticks as a plain number, for drawing only. */
 export function ticksOf({ n, r, d, root }: Exact): number {
@@ -89,9 +89,9 @@ export function patchNodes(
   patches: readonly Patch[],
   fabrics: readonly DrawnFabric[],
   at: Placing,
-  options: { id: string; idPrefix: string; shift?: (patch: Patch) => Corner; arrows?: boolean },
+  options: { id: string; shift?: (patch: Patch) => Corner; arrows?: boolean },
 ): SceneNode[] {
-  const { id, idPrefix, shift, arrows: withArrows = true } = options;
+  const { id, shift, arrows: withArrows = true } = options;
   // Patches of a photo lie apart by where its print's up points.
   const byFabric = fabrics.map(() => new Map<number | null, Corner[][]>());
   const others: Corner[][] = [];
@@ -108,9 +108,7 @@ export function patchNodes(
   const seam = { stroke: INK, strokeWidth: 0.5 / at.scale };
   const groups = byFabric.flatMap((ways, i): SceneNode[] => {
     if (ways.size === 0) return [];
-    const nodes = [...ways].flatMap(([up, outlines]) =>
-      fabricPaints(fabrics, i, idPrefix, up).map((paint) => region(outlines, paint)),
-    );
+    const nodes = [...ways].flatMap(([up, outlines]) => fabricNodes(fabrics, i, outlines, at.scale, up));
     return [group(nodes, { id: `${id}-fabric-${i + 1}` })];
   });
   if (others.length > 0) groups.push(region(others, { fill: safeColour("") }));

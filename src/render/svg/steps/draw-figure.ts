@@ -3,19 +3,10 @@ import { arrow, numberMark } from "../marks.ts";
 import { textWidth } from "../metrics.ts";
 import { INK, labelOn, mix, PAPER, safeColour } from "../palette.ts";
 import type { Corner } from "../patches.ts";
-import {
-  type Box,
-  circle,
-  group,
-  line,
-  type PatternDef,
-  path,
-  rect,
-  region,
-  type SceneNode,
-} from "../scene.ts";
+import { type Box, circle, group, line, path, rect, region, type SceneNode } from "../scene.ts";
 import { textIn } from "../text.ts";
-import { fabricPaints } from "../textures.ts";
+import { type Tile, textureLines } from "../texture-lines.ts";
+import { fabricNodes, photoPaint } from "../textures.ts";
 import type { ClothLayer, Figure, Segment } from "./cloth-layer.ts";
 import { meets, roomIn, type Taken } from "./find-room.ts";
 import { boundsOf } from "./geometry.ts";
@@ -24,7 +15,6 @@ import type { StepFabric } from "./step-fabric.ts";
 /** How cloth is seen: where ticks come to lie on the page. */
 export interface View {
   fabrics: readonly StepFabric[];
-  idPrefix: string;
   x: number;
   y: number;
   /** Page units to a tick, across and down; alike but in piles of many strips. */
@@ -34,17 +24,14 @@ export interface View {
 
 /** Share of paper in the tint of a wrong side, and the sign that lies over it. */
 const TINT = 0.72;
-const WRONG = "wrong-side";
 const LETTER_SIZES = [13, 11, 9.5, 8.3] as const;
 const ARROWS = [9, 7, 5.5, 4.2] as const;
 
 /** Small crosses all over: the sign of a wrong side, seen in grey print too. */
-export function wrongPattern(): PatternDef {
+const WRONG = ((): Tile => {
   const stroke = { stroke: "#5c6670", strokeWidth: 0.7 };
   return {
-    id: WRONG,
     size: 11,
-    scale: 1,
     nodes: [
       line(2, 2, 5, 5, stroke),
       line(5, 2, 2, 5, stroke),
@@ -52,7 +39,7 @@ export function wrongPattern(): PatternDef {
       line(10.5, 7.5, 7.5, 10.5, stroke),
     ],
   };
-}
+})();
 
 /** What a reader writes on, for black or white letters. */
 function groundOf(layer: ClothLayer, fabrics: readonly StepFabric[]): string {
@@ -64,22 +51,17 @@ function groundOf(layer: ClothLayer, fabrics: readonly StepFabric[]): string {
 export function clothNodes(
   layer: ClothLayer,
   corners: readonly Corner[],
-  view: Pick<View, "fabrics" | "idPrefix"> & Partial<Pick<View, "across">>,
+  view: Pick<View, "fabrics"> & Partial<Pick<View, "across">>,
 ): SceneNode {
-  const { fabrics, idPrefix } = view;
+  const { fabrics } = view;
   const index = fabrics.findIndex(({ name }) => name === layer.fabric);
   if (layer.side === "right" && fabrics[index]?.photo !== undefined)
     return photoNodes(layer, corners, fabrics, index, (view.across ?? 1 / TICKS_PER_MM) * TICKS_PER_MM);
-  const paints =
+  const nodes =
     layer.side === "wrong"
-      ? [{ fill: groundOf(layer, fabrics) }, { fill: `url(#${idPrefix}${WRONG})`, stroke: "none" }]
-      : index < 0
-        ? [{ fill: safeColour("") }]
-        : fabricPaints(fabrics, index, idPrefix);
-  return group(
-    paints.map((paint) => region([[...corners]], paint)),
-    { paint: { stroke: INK, strokeWidth: 0.7 } },
-  );
+      ? [region([corners], { fill: groundOf(layer, fabrics) }), ...textureLines(WRONG, [corners], 1)]
+      : fabricNodes(fabrics, index, [corners], 1);
+  return group(nodes, { paint: { stroke: INK, strokeWidth: 0.7 } });
 }
 
 /** The right side of cloth that has a photo, in a group whose unit is a millimetre of cloth, so that the print is to scale. */
@@ -90,12 +72,16 @@ function photoNodes(
   index: number,
   mm: number,
 ): SceneNode {
-  const [colour, photo] = fabricPaints(fabrics, index, "", up === null ? null : up * 45);
+  const { colour = "", photo } = fabrics[index] ?? {};
+  if (photo === undefined) return group([]);
   const inCloth = corners.map(([x, y]): Corner => [x / mm, y / mm]);
   return group(
     [
-      region([[...corners]], colour),
-      group([region([inCloth], photo)], { move: { x: 0, y: 0, scale: mm }, paint: { stroke: "none" } }),
+      region([[...corners]], { fill: safeColour(colour) }),
+      group([region([inCloth], photoPaint(photo, up === null ? null : up * 45))], {
+        move: { x: 0, y: 0, scale: mm },
+        paint: { stroke: "none" },
+      }),
       region([[...corners]], { fill: "none" }),
     ],
     { paint: { stroke: INK, strokeWidth: 0.7 } },
