@@ -36,6 +36,10 @@ const motifs = (words: Words): Option<string | null> => ({
   read: (value) => ({ value }),
 });
 
+/** Turnings with the names by which they may be typed as well. */
+const byName = <Key extends string>(all: readonly { key: Key }[], names: Readonly<Record<Key, string>>) =>
+  all.map(({ key }) => ({ key, name: names[key] }));
+
 export const arrange = (words: Words) =>
   defineCommand({
     name: "arrange",
@@ -55,8 +59,14 @@ export const arrange = (words: Words) =>
       const front = await import("../../index.ts");
       const { arrangeBlocks, arrangementPictures, arrangementsJson, arrangementsTable, readSpecFile } = front;
       const { motifTurnings, readArrangements, turnings } = front;
-      const keys = values.only === null ? null : readArrangements(values.only, turnings(0));
-      const ofMotifs = values.motifs === null ? null : readArrangements(values.motifs, motifTurnings(0));
+      const keys =
+        values.only === null
+          ? null
+          : readArrangements(values.only, byName(turnings(0), words.arrange.blockTurnings));
+      const ofMotifs =
+        values.motifs === null
+          ? null
+          : readArrangements(values.motifs, byName(motifTurnings(0), words.arrange.motifTurnings));
       const misread = [keys, ofMotifs].flatMap((read) => (read?.value === null ? read.diagnostics : []));
       if (misread.length > 0) {
         report(misread, undefined, io);

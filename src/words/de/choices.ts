@@ -49,6 +49,7 @@ export const choices: Words["choices"] = {
     },
   },
   drawer: {
+    leftFrom: (plan) => `übrig von ${plan}`,
     columns: { fabric: "Stoff", count: "Anzahl", size: "Breite x Länge", note: "Notiz" },
     empty: "Der Vorrat ist leer.",
     area: { in: "Quadratyard", cm: "Quadratmeter" },

@@ -47,6 +47,7 @@ export const choices = {
     },
   },
   drawer: {
+    leftFrom: (plan: string) => `left from ${plan}`,
     columns: { fabric: "fabric", count: "how many", size: "width x length", note: "note" },
     empty: "The stash is empty.",
     area: { in: "square yards", cm: "square metres" },

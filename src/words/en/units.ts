@@ -82,6 +82,7 @@ const PARTS: Readonly<Record<Exclude<PatchPart, "whole" | "template">, string>> 
 };
 
 export const units = {
+  heapOf: (letter: string) => `heap ${letter}`,
   about: (said: string) => `about ${said}`,
   bag: (letter: string, fabric: string) => `${letter} (${fabric})`,
   heads: (up: Eighth, twoWay: boolean) => (twoWay ? (RUNS[up % 4] ?? "") : HEADS[up]),
