@@ -10,6 +10,8 @@ function kitRange(first: number, last: number): string {
 export const choices: Words["choices"] = {
   fullWidth: "Stoffbreite",
   kits: {
+    inBag: (letter, count, size, label) =>
+      `[${letter}] ${count} Stück ${size}${label === "" ? "" : `, ${label}`}`,
     title: (name, kits) => `${kits} Materialpackungen ${name}`,
     columns: {
       fabric: "Stoff",

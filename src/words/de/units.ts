@@ -88,6 +88,7 @@ const eachTime = (press: string): string => (press === "" ? "" : ` Jedes Mal: ${
 const ROUND_A_CORNER = "bis eine Nahtzugabe vor die Ecke nähen, dort die Arbeit drehen und weiternähen";
 
 export const units: Words["units"] = {
+  inList: (names, unit) => `${list(names)}: ${unit}`,
   heapOf: (letter) => `Stapel ${letter}`,
   about: (said) => `etwa ${said}`,
   bag: (letter, fabric) => `${letter} (${fabric})`,

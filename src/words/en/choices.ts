@@ -7,6 +7,8 @@ function kitRange(first: number, last: number): string {
 export const choices = {
   fullWidth: "WOF",
   kits: {
+    inBag: (letter: string, count: number, size: string, label: string) =>
+      `[${letter}] ${count} of ${size}${label === "" ? "" : `, ${label}`}`,
     title: (name: string, kits: number) => `${kits} kits of ${name}`,
     columns: {
       fabric: "Fabric",
