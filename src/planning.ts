@@ -117,6 +117,7 @@ export {
   stopFacts,
   tickFacts,
   toldStrips,
+  workFacts,
 } from "./state/index.ts";
 export { clothName, fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
 export { english, languages, type Words, wordAll, wordDiagnostic, wordsFor } from "./words/index.ts";

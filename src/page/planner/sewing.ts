@@ -38,6 +38,8 @@ export interface TakenBag {
 export interface SewUnit {
   step: SewStep;
   names: string[];
+  /** What it is called in a list of all. */
+  short: string;
   bags: TakenBag[];
   pictures: Pictures;
   /** Blocks that take it, by index. */
@@ -71,6 +73,8 @@ export interface PressPicture {
 /** What is sewn block by block, or once. */
 export interface SewGroup {
   title: string;
+  /** What it is called in a list of all. */
+  short: string;
   steps: SewStep[];
   svg: string;
   presses: PressPicture[];
@@ -116,6 +120,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
 function groupsOf(all: Parts["rows"], part: string, madeOf: (title: string) => number = () => 1): SewGroup[] {
   return all.map(({ title, steps }) => ({
     title,
+    short: title,
     steps: steps.map((step) => sewStep(step, `${part} ${title}`, madeOf(title))),
     svg: "",
     presses: [],
@@ -323,7 +328,8 @@ function blockGroups(
       bags,
       idPrefix: `sew-block-${found}-`,
     });
-    return { ...group, svg, presses: blockPresses(found, top, making) };
+    const { name } = top.designs[found]!;
+    return { ...group, short: tongue.blocks.whole(name), svg, presses: blockPresses(found, top, making) };
   });
   return { groups, designs };
 }
@@ -355,6 +361,10 @@ export function sewingOf(plan: Plan): Sewing | null {
       return {
         step: sewStep(step, "unit", count),
         names: units.map(({ name }) => name),
+        short: tongue.units.inList(
+          units.map(({ name }) => name),
+          tongue.unitNames.unit(units[0]?.kind ?? ""),
+        ),
         bags: bagsOf(units, plan),
         // Groups whose steps have no picture are told in words alone.
         pictures: picturesOf(units[0]?.name ?? ""),

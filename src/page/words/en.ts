@@ -8,6 +8,7 @@ import { tableWords } from "./table.ts";
 const TURNS: Readonly<Record<number, string>> = { 0: "up", 90: "right", 180: "down", 270: "left" };
 
 export const words = {
+  squares: (first: string, last: string) => `${first} to ${last}`,
   ...tableWords,
   pattern: patternRegionWords,
   cloth: clothWords,

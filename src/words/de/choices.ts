@@ -10,6 +10,8 @@ function kitRange(first: number, last: number): string {
 export const choices: Words["choices"] = {
   fullWidth: "Stoffbreite",
   kits: {
+    inBag: (letter, count, size, label) =>
+      `[${letter}] ${count} Stück ${size}${label === "" ? "" : `, ${label}`}`,
     title: (name, kits) => `${kits} Materialpackungen ${name}`,
     columns: {
       fabric: "Stoff",
@@ -59,6 +61,7 @@ export const choices: Words["choices"] = {
     },
   },
   drawer: {
+    leftFrom: (plan) => `übrig von ${plan}`,
     columns: { fabric: "Stoff", count: "Anzahl", size: "Breite x Länge", note: "Notiz" },
     empty: "Der Vorrat ist leer.",
     area: { in: "Quadratyard", cm: "Quadratmeter" },

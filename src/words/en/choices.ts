@@ -14,6 +14,8 @@ interface SortSaid {
 export const choices = {
   fullWidth: "WOF",
   kits: {
+    inBag: (letter: string, count: number, size: string, label: string) =>
+      `[${letter}] ${count} of ${size}${label === "" ? "" : `, ${label}`}`,
     title: (name: string, kits: number) => `${kits} kits of ${name}`,
     columns: {
       fabric: "Fabric",
@@ -64,6 +66,7 @@ export const choices = {
     },
   },
   drawer: {
+    leftFrom: (plan: string) => `left from ${plan}`,
     columns: { fabric: "fabric", count: "how many", size: "width x length", note: "note" },
     empty: "The stash is empty.",
     area: { in: "square yards", cm: "square metres" },

@@ -27,6 +27,7 @@ const PLANNED = (done: number, of: number): string =>
 
 /** Every word of the page in German. */
 export const words: PageWords = {
+  squares: (first, last) => `${first} bis ${last}`,
   ...tableWords,
   cloth: clothWords,
   pattern: patternRegionWords,
