@@ -24,7 +24,7 @@ export const PRINT_STYLE = `
 @media print {
   :root { color-scheme: light; }
   html { ${set(TYPE.body)} scroll-padding: 0; }
-  body { background: none; ${set(TYPE.body)} font-family: "DejaVu Sans Condensed", "Arial Narrow", Arial, Helvetica, "Liberation Sans", sans-serif; }
+  body { background: none; ${set(TYPE.body)} font-family: "Crossgrain Text", "DejaVu Sans Condensed", "Arial Narrow", Arial, Helvetica, "Liberation Sans", sans-serif; }
   .page { width: ${LEAF.width}pt; max-width: none; margin: 0 auto; padding: 0; overflow-x: clip; }
   nav, .bar, .skip, .progress { display: none; }
   section { background: none; border: 0; border-radius: 0; padding: 0; margin: ${GAP.section}pt 0 0; }

@@ -9,6 +9,7 @@ import {
   lineWidth,
   openTypesetter,
   setLine,
+  setPlainly,
   type Typesetter,
 } from "./typesetter.ts";
 
@@ -118,7 +119,7 @@ export function textAt(
   type: Type,
   look: Look = {},
 ): number {
-  const { document, setter } = sheet;
+  const { setter } = sheet;
   const said = fitText(text);
   const face = faceOf(look);
   const colour = look.colour ?? DAY.ink;
@@ -132,8 +133,7 @@ export function textAt(
   for (const [i, line] of lines.entries()) {
     const y = at.y + i * type.line + type.line * ABOVE;
     if (isEveryday(line) && !right) {
-      document.font(face).fontSize(type.size).fillColor(colour);
-      document.text(line, at.x, y, { lineBreak: false, baseline: "alphabetic" });
+      setPlainly(setter, line, { x: at.x, y }, { face, size: type.size, colour });
       continue;
     }
     const place = { x: right ? at.x + at.width : at.x, y, anchor: right ? "end" : "start" } as const;
