@@ -283,6 +283,17 @@ export interface PlanBound {
   ruleOfThumb: Ticks;
 }
 
+/** Kits of a class that are alike. */
+export interface KitSort {
+  kits: number;
+  /** Size as it was asked for; empty: as drawn. */
+  heading: string;
+  /** Finished size, as the ruler reads. */
+  finished: string;
+  /** Empty: in the quilt's own fabrics. */
+  colourway: string;
+}
+
 /** Strips of the bolt that fill some kits of a class and no others. */
 export interface KitShare {
   /** From 1. */
@@ -316,7 +327,10 @@ export interface StackedCuts {
 export interface FabricPlan {
   name: string;
   colour: string;
+  /** In the maker's own words. */
   note: string;
+  /** A foundation whose lines are printed: it is cut on them and nowhere else. Absent elsewhere. */
+  onPrintedLines?: true;
   print: Print;
   width: Ticks;
   selvage: Ticks;
@@ -377,6 +391,8 @@ export interface Plan {
   fabrics: FabricPlan[];
   /** How many quilts are cut together; absent for one. */
   kits?: number;
+  /** Kits of several sorts that are cut together, for a class; `inKits` of every piece is in this order. Absent elsewhere. */
+  sorts?: KitSort[];
   /** What was asked for besides the file; absent where nothing was. Cutting is gone on with by the same. */
   asked?: PlannedAs;
   /** What the plan has been gone on with from; absent where the work has not begun. */

@@ -69,7 +69,7 @@ describe("the page plans as the command line does", () => {
     expect(planJson(plan, english)).toBe(planJson(expected, english));
     const made = await patternFor(text, "quilt.yaml", plan, solveHere);
     if (made === null) throw new Error("it has no pattern");
-    const book = show(plan, "book", made);
+    const book = show(plan, "book", made, []);
     if (book.what !== "book") throw new Error("asked for the book");
     // What the page zips is what the command writes, name by name and byte by byte.
     const written = await resultFiles(expected, english, { told: made.told, sizes: [] });
@@ -100,7 +100,7 @@ describe("the page plans as the command line does", () => {
     if (plan === null) throw new Error("the page cannot plan it");
     const made = await patternFor(text, "quilt.yaml", plan, solveHere);
     expect(made?.sizes.map(({ heading }) => heading)).toEqual(["2x2"]);
-    const shown = show(plan, "book", made);
+    const shown = show(plan, "book", made, []);
     const html = shown.what === "book" ? (shown.files["pattern.html"] ?? "") : "";
     expect(html).toContain("Wash first.");
     expect(html).not.toContain('<section id="cutting"');

@@ -12,6 +12,7 @@ import {
   pieceFacts,
   ranges,
 } from "../text/index.ts";
+import { fabricNotes } from "../text/steps.ts";
 import type { Section, Step, StepGroup } from "./content.ts";
 import { sizeOf } from "./measure.ts";
 import { sentence, typeset } from "./typeset.ts";
@@ -117,7 +118,7 @@ export function cuttingSection(plan: Plan, index: number, words: Words): Section
         text: [words.book.bench.cutting.over(index + 1, plan.fabrics.length), ...facts].join(" · "),
       },
       { kind: "text", tone: "quiet", text: bagsOf(plan, fabric, words) },
-      ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
+      ...fabricNotes(fabric, words).map((text) => ({ kind: "text" as const, text, tone: "plain" as const })),
       ...(wide
         ? [
             { kind: "picture" as const, scene },

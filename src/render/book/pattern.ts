@@ -6,6 +6,7 @@ import { colouringScene, coverScene } from "../svg/index.ts";
 import { ticksOf } from "../svg/patches.ts";
 import { spokenSizeNear } from "../svg/quilt-words.ts";
 import { alsoNeeded, boughtWords, handLines, pieceFacts } from "../text/index.ts";
+import { fabricNotes } from "../text/steps.ts";
 import { authorWords } from "./author-words.ts";
 import type { Block, Book, Fact, Section, Table } from "./content.ts";
 import { sectionForMakers } from "./for-makers.ts";
@@ -51,7 +52,7 @@ function requirements(plan: Plan, sizes: readonly PatternSize[], words: Words): 
     return [
       cell(
         fabric.name,
-        [fabric.note, uses.join("; ")].filter((note) => note !== ""),
+        [fabricNotes(fabric, words).join("; "), uses.join("; ")].filter((note) => note !== ""),
         fabric.colour,
       ),
       ...sizes.map((size) => {

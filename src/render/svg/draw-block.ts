@@ -95,11 +95,14 @@ export function blockScene(
     );
   }
   if (bags !== undefined) {
-    const inkOn = (name: string): string =>
-      labelOn(safeColour(fabrics.find((fabric) => fabric.name === name)?.colour ?? ""));
+    const lookOn = (name: string) => {
+      const { colour = "", photo } = fabrics.find((fabric) => fabric.name === name) ?? {};
+      const ground = safeColour(colour);
+      return { ink: labelOn(ground), plate: photo === undefined ? null : ground };
+    };
     const [at, moved] = isPlain ? [whole, (): Corner => [0, 0]] : [apart, shift];
     if (!isPlain || design.patches.every(({ up }) => up === null))
-      nodes.push(...bagLetters(design.patches, bags, at, moved, inkOn));
+      nodes.push(...bagLetters(design.patches, bags, at, moved, lookOn));
   }
   const lines = bags === undefined ? unitLines(design) : unitMadeLines(design, bags, words);
   const told =

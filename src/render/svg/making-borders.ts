@@ -104,12 +104,25 @@ function legend(
       return [
         {
           number,
-          text: words.drawings.sewing.borders.mitre(own.name, formatLength(seam, ruler, { typeset: true })),
+          text: words.drawings.sewing.borders.mitre(
+            words.purposes.border(own.name),
+            formatLength(seam, ruler, { typeset: true }),
+          ),
         },
       ];
     const extra = own.extra > 0 ? words.drawings.sewing.borders.extra(say(own.extra)) : "";
     const where = words.drawings.sewing.borders.sides[sides[0] ?? "left"];
-    return [{ number, text: words.drawings.sewing.borders.strips(own.name, where, say(strips.sewn), extra) }];
+    return [
+      {
+        number,
+        text: words.drawings.sewing.borders.strips(
+          words.purposes.border(own.name),
+          where,
+          say(strips.sewn),
+          extra,
+        ),
+      },
+    ];
   });
 }
 

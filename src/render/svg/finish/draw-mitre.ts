@@ -157,7 +157,7 @@ export function mitreScene(
   const { nodes, bottom } = sketchRow(sketches, 0);
   return {
     idPrefix: "mitre-",
-    title: said.title(round.name),
+    title: said.title(words.purposes.border(round.name)),
     description: said.described,
     ...onPaper(nodes, bottom),
   };
