@@ -90,7 +90,7 @@ ${columnRules()}
   .ticks { width: ${GAP.tick}pt; padding-right: 0; }
   .tick-cell { min-width: 0; min-height: 0; padding-top: 0; }
   .tick { width: 10pt; height: 10pt; border-width: 1.1pt; border-radius: 1.6pt; background: none; }
-  .tick::before { width: 2.4pt; height: 5pt; border-width: 0 1.1pt 1.1pt 0; }
+  .tick:checked::before { width: 2.4pt; height: 5pt; border-width: 0 1.1pt 1.1pt 0; }
   .tick:checked { background: none; border-color: var(--ink); }
   .tick:checked::before { border-color: var(--ink); }
   .step:has(> .tick:checked) .what { text-decoration: none; }

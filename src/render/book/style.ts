@@ -114,7 +114,8 @@ th .said, td .said { display: inline; min-width: 0; }
 .tick-cell { display: flex; align-items: flex-start; min-width: 44px; min-height: 44px; padding-top: .4rem; }
 .tick { flex: none; appearance: none; width: 1.85rem; height: 1.85rem; margin: 0; display: inline-grid; place-content: center;
   background: var(--sheet); border: 2px solid var(--ink); border-radius: 7px; cursor: pointer; }
-.tick::before { content: ""; width: .5rem; height: .95rem; margin-top: -.2rem; border: solid transparent; border-width: 0 .22rem .22rem 0;
+/* An empty box holds nothing at all: where colours are forced a hidden mark would be seen. */
+.tick:checked::before { content: ""; width: .5rem; height: .95rem; margin-top: -.2rem; border: solid transparent; border-width: 0 .22rem .22rem 0;
   transform: rotate(42deg); }
 .tick:checked { background: var(--accent); border-color: var(--accent); }
 .tick:checked::before { border-color: var(--sheet); }
