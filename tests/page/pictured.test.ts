@@ -70,7 +70,7 @@ describe("drawings in the photos of fabrics", () => {
       /<g[^>]*transform="[^"]*scale\(([\d.]+)\)"[^>]*>\s*<path[^>]*?\sd="([^"]+)"[^>]*fill="url\(#photo-3/g;
     const all = [...svg.matchAll(inCloth)];
     expect(all.length).toBeGreaterThan(0);
-    // The smaller piece of its geese is cut 2 7/8 in: 73 mm, less what is sewn over or under another.
+    // The smaller piece of its geese is cut 2 7/8 in: 73 mm, 2 1/2 in of it are left in a goose.
     const widths = all.map(([, , d = ""]) => {
       let x = 0;
       const xs = [...d.matchAll(/([MLhl])\s*(-?[\d.]+)/g)].map(([, step = "", by]) => {
@@ -79,8 +79,8 @@ describe("drawings in the photos of fabrics", () => {
       });
       return Math.max(...xs) - Math.min(...xs);
     });
-    expect(Math.max(...widths)).toBeLessThan(2 * 2.875 * 25.4);
-    expect(Math.max(...widths)).toBeGreaterThan(2.875 * 25.4 - 1);
+    expect(Math.max(...widths)).toBeLessThan(2.875 * 25.4 + 0.5);
+    expect(Math.max(...widths)).toBeGreaterThan(2.5 * 25.4 - 0.5);
   });
 
   test("a plan without photos is drawn as it was", async () => {
