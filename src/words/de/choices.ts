@@ -30,7 +30,6 @@ export const choices: Words["choices"] = {
     inYours:
       "Steht in der Packung; zuerst nachzählen. Quadrate, die diagonal geschnitten werden, können als Hälften oder Viertel im Beutel liegen.",
     bag: (kits) => `In jede der ${kits} Packungen:`,
-    inBag: (count, size) => `${count} Stück ${size}`,
     sort: (number, { heading, finished, colourway }) =>
       `Packung ${number}: ${heading === "" || heading === finished ? finished : `${heading}, ${finished}`}${colourway === "" ? "" : `, ${colourway}`}`,
     oneOf: (number) => `Packung ${number} allein`,

@@ -35,7 +35,6 @@ export const choices = {
     inYours:
       "In the kit, count it first. Squares that are cut on a diagonal may lie in their bag as halves or quarters.",
     bag: (kits: number) => `Into each of the ${kits} bags:`,
-    inBag: (count: number, size: string) => `${count} of ${size}`,
     sort: (number: number, { heading, finished, colourway }: SortSaid) =>
       `Kit ${number}: ${heading === "" || heading === finished ? finished : `${heading}, ${finished}`}${colourway === "" ? "" : `, ${colourway}`}`,
     oneOf: (number: number) => `Kit ${number} alone`,
