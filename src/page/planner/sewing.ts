@@ -101,7 +101,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
   return {
     id: `${part} ${hashOf(`${title} ${details.join(" ")}`)}`,
     title,
-    details: details.map(forMakers).filter((line) => line !== ""),
+    details,
     table:
       table === undefined
         ? null
@@ -331,7 +331,7 @@ function blockGroups(
 /** The sewing of a plan as the page goes through it; null where nobody says how it is sewn. */
 export function sewingOf(plan: Plan): Sewing | null {
   const { making, top, fabrics, ruler } = plan;
-  const parts = sewingParts(plan, tongue);
+  const parts = sewingParts(plan, forMakers(tongue));
   if (making === undefined || top === null || parts === null) return null;
   const pictures = unitStepPictures(top, making, fabrics, ruler, tongue);
   const picturesOf = (name: string): Pictures =>
