@@ -15,7 +15,8 @@ import {
   sharedFor,
 } from "../pipeline.ts";
 import { planCutLists, type Solve } from "../plan/index.ts";
-import type { KitSort, Plan } from "../plan/types.ts";
+import type { KitSort } from "../plan/kit-types.ts";
+import type { Plan } from "../plan/types.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import { onBoltsOf, type QuiltSpec } from "../spec/index.ts";
 import { usableWidth } from "../stock/index.ts";

@@ -5,6 +5,7 @@ import type { Making } from "../making/types.ts";
 import type { QuiltTop } from "../quilt/types.ts";
 import type { Assumption, Price, Print, SoldBy } from "../spec/types.ts";
 import type { Planned as PlannedAs } from "../spec/work-types.ts";
+import type { KitShare, KitSort } from "./kit-types.ts";
 import type { Template } from "./template-types.ts";
 
 /** Written in every plan file; raised when a reader of older plans would misread a newer one. */
@@ -281,26 +282,6 @@ export interface PlanBound {
   purchaseProven: boolean;
   /** Length by the rule of thumb: each size on its own strips. */
   ruleOfThumb: Ticks;
-}
-
-/** Kits of a class that are alike. */
-export interface KitSort {
-  kits: number;
-  /** Size as it was asked for; empty: as drawn. */
-  heading: string;
-  /** Finished size, as the ruler reads. */
-  finished: string;
-  /** Empty: in the quilt's own fabrics. */
-  colourway: string;
-}
-
-/** Strips of the bolt that fill some kits of a class and no others. */
-export interface KitShare {
-  /** From 1. */
-  first: number;
-  last: number;
-  /** Numbers in cutting order. */
-  strips: number[];
 }
 
 /**
