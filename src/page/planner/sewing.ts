@@ -108,7 +108,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
   return {
     id: `${part} ${hashOf(`${title} ${details.join(" ")}`)}`,
     title,
-    details: details.map(forMakers).filter((line) => line !== ""),
+    details,
     table:
       table === undefined
         ? null
@@ -170,7 +170,7 @@ function withWords(pictures: Pictures, { batches, after }: Parts["units"][number
     const [, first = "0", last = first] = STEPS.exec(picture.number) ?? [];
     const own = batch.filter(({ from, to }) => from <= Number(last) && to >= Number(first));
     const end = i === pictures.length - 1 ? after : [];
-    return { ...picture, words: [...own.flatMap(({ lines }) => lines), ...end].map(forMakers) };
+    return { ...picture, words: [...own.flatMap(({ lines }) => lines), ...end] };
   });
 }
 
@@ -354,7 +354,7 @@ function blockGroups(
 /** The sewing of a plan as the page goes through it; null where nobody says how it is sewn. */
 export function sewingOf(plan: Plan): Sewing | null {
   const { making, top, fabrics, ruler } = plan;
-  const parts = sewingParts(plan, tongue);
+  const parts = sewingParts(plan, forMakers(tongue));
   if (making === undefined || top === null || parts === null) return null;
   const pictures = unitStepPictures(top, making, fabrics, ruler, tongue);
   const picturesOf = (name: string): Pictures =>

@@ -37,8 +37,7 @@ export const choices: Words["choices"] = {
       kits === 1 ? `${sort}. In ihre Beutel:` : `${sort}. In die Beutel jeder der ${kits}:`,
     sortColumns: { kit: "Packung", count: "Anzahl", share: "Stoff für eine", alone: "Eine allein gekauft" },
     shareRule: "Der Preis eines Stoffes verteilt sich nach dem, was jede Packung davon bekommt.",
-    each: (kits) =>
-      `in die Packungen: ${kits.map(({ number, each }) => `${each} in jede Packung ${number}`).join(", ")}`,
+    each: (kits) => kits.map(({ number, each }) => `${each} in jede Packung ${number}`).join(", "),
     none: "nichts",
   },
   sources: {

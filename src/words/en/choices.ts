@@ -43,7 +43,7 @@ export const choices = {
     sortColumns: { kit: "Kit", count: "How many", share: "Fabric for one", alone: "One bought alone" },
     shareRule: "The price of a fabric is shared out by what each kit takes of it.",
     each: (kits: readonly { number: number; each: number }[]) =>
-      `into the kits: ${kits.map(({ number, each }) => `${each} into each kit ${number}`).join(", ")}`,
+      kits.map(({ number, each }) => `${each} into each kit ${number}`).join(", "),
     none: "nothing",
   },
   sources: {
