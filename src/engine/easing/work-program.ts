@@ -3,8 +3,8 @@ import type { Kind } from "../problem/reduce.ts";
 import { wholePrices } from "../search/prices.ts";
 import type { Solver } from "../solver/types.ts";
 import type { CuttingTable, SearchStats } from "../types.ts";
+import { shapeOf } from "./places.ts";
 import { cutsOf, WORK_WEIGHTS, workOfStrip } from "./work-measure.ts";
-import { shapeOf } from "./work-plan.ts";
 
 /** Strips to choose from, and what choosing them must keep to. */
 export interface WorkQuestion {
