@@ -13,22 +13,18 @@ import {
   type PackingProblem,
   type PackingResult,
   type SearchLimits,
-  type SearchStats,
   type StackLimit,
 } from "../types.ts";
 import { type Place, placesOf, shapeOf } from "./places.ts";
 import { fewKindColumns, plainColumns } from "./work-columns.ts";
 import { ANY_TABLE, cutsOf, measureStrips, type StripCuts, type StripShape, workOf } from "./work-measure.ts";
-import { gather, type Judge, polish, usedIn } from "./work-polish.ts";
-import { priceColumns, textOf, toColumn, type WorkQuestion } from "./work-program.ts";
+import { gather, priceColumns, textOf, toColumn, type WorkQuestion } from "./work-program.ts";
 import { searchWork } from "./work-search.ts";
 
 /** Most kinds of strip the search chooses from. */
 const MOST_COLUMNS = 90;
 /** Most partial plans seen in one search. */
 const MOST_NODES = 1500;
-/** Most plans the small changes try. */
-const MOST_TRIED = 1000;
 
 /**
  * Looks for a plan of less work at the cutting mat (see `workOf`) that takes no more than `lengthLimit` of the
@@ -87,9 +83,8 @@ function easeOnce(ease: Ease, place: Place): PackingResult | null {
   const { across, inside, narrow } = ease.table;
   const table = { across: across / step, inside: inside / step, narrow: narrow / step };
   const frames = { upright: kinds, transposed: transposeKinds(kinds) };
-  const stats: SearchStats = { ...before.stats };
   const rules = rulesOf(problem, step);
-  const judge = judgeOf(place, table, rules.stacks, clock);
+  const judge = judgeOf(place, table, rules.stacks);
   const question: WorkQuestion = { kinds, run, demand, limit: room, table, paid: paidFor(place, table) };
   let best = gather(strips);
   const offer = (candidate: readonly StripCount[]): void => {
@@ -100,8 +95,7 @@ function easeOnce(ease: Ease, place: Place): PackingResult | null {
   const oracle = makeOracle(rules, kinds, run, longest);
   const columns = candidates(oracle, question, strips).map((filling) => toColumn(question, filling));
   const keep = new Set(strips.map(({ filling }) => textOf(filling))).size;
-  const limits = { keep, most: MOST_COLUMNS, rounds: 12 };
-  const priced = priceColumns(question, oracle, columns, limits, solver, stats);
+  const priced = priceColumns(question, columns, { keep, most: MOST_COLUMNS }, solver);
   const rest = judge.workOf([]);
   const offered = (candidate: readonly StripCount[]): number => {
     offer(candidate);
@@ -109,9 +103,8 @@ function easeOnce(ease: Ease, place: Place): PackingResult | null {
   };
   for (const order of ordersOf(question))
     searchWork(question, priced, MOST_NODES, judge.workOf(best) - rest, offered, clock.expired, order);
-  best = polish(kinds, run, best, judge);
   if (judge.compare(best, gather(strips)) >= 0) return null;
-  const eased = { ...place.put(best), stats };
+  const eased = place.put(best);
   // Judged once more as a whole plan, where strips of sheets and bands count as well.
   const isSound = verify(problem, eased).length === 0 && eased.rollLength <= ease.lengthLimit;
   const least = workOf(problem, before, ease.table).total;
@@ -156,13 +149,19 @@ function mayBeStacked({ height, segments }: Filling, limit: StackLimit | undefin
   );
 }
 
+/** Says what a plan is worth. */
+interface Judge {
+  /** Negative when the first is the better plan. */
+  compare(a: readonly StripCount[], b: readonly StripCount[]): number;
+  workOf(strips: readonly StripCount[]): number;
+}
+
 /** Work first, then length, then how much of the waste lies in large strip ends; too long is worst. */
 function judgeOf(
   { kinds, run, room, beside }: Place,
   table: CuttingTable,
   stacks: StackLimit | undefined,
-  clock: Clock,
-): Judge & { workOf(s: readonly StripCount[]): number } {
+): Judge {
   const shapes = new WeakMap<Filling, StripShape>();
   const shape = (filling: Filling): StripShape => {
     const known = shapes.get(filling) ?? shapeOf(kinds, run, filling);
@@ -182,7 +181,8 @@ function judgeOf(
   // Squares of the ends in thousandths of the run: one long end is worth more than many short ones.
   const useful = (strips: readonly StripCount[]): number =>
     strips.reduce((sum, { filling, count }) => {
-      const end = Math.floor(((run - usedIn(filling)) * 1000) / run);
+      const used = filling.segments.reduce((taken, { width }) => taken + width, 0);
+      const end = Math.floor(((run - used) * 1000) / run);
       return sum + count * filling.height * end * end;
     }, 0);
   const grades = new WeakMap<readonly StripCount[], readonly number[]>();
@@ -195,10 +195,8 @@ function judgeOf(
     grades.set(strips, made);
     return made;
   };
-  let tried = 0;
   return {
     workOf: work,
-    goOn: () => ++tried <= MOST_TRIED && !clock.expired(),
     compare(a, b) {
       const p = grade(a);
       const q = grade(b);

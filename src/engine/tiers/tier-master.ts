@@ -42,43 +42,10 @@ export interface TierMaster {
   dispose(): void;
 }
 
-/** Lowest and highest level of strip that each kind may lie in, as a branch of the search has it. */
-export interface Homes {
-  low: readonly number[];
-  high: readonly number[];
-}
-
-/** What a filling of this level may hold within the homes. */
-export function capsAt(caps: readonly number[], homes: Homes | null, level: number): readonly number[] {
-  if (homes === null) return caps;
-  return caps.map((cap, k) => (homes.low[k]! <= level && level <= homes.high[k]! ? cap : 0));
-}
-
-/** Best value per level within the homes. */
-export function valuesWithin(
-  oracle: StripOracle,
-  prices: Float64Array,
-  caps: readonly number[],
-  homes: Homes | null,
-): Float64Array {
-  if (homes === null) return oracle.values(prices, caps);
-  return Float64Array.from(oracle.heights, (_, level) => {
-    return oracle.values(prices, capsAt(caps, homes, level), [level])[level]!;
-  });
-}
-
-function isWithin(filling: Filling, homes: Homes | null): boolean {
-  if (homes === null) return true;
-  return filling.counts.every(
-    (count, k) => count === 0 || (homes.low[k]! <= filling.level && filling.level <= homes.high[k]!),
-  );
-}
-
 export interface TierQuestion {
   bounds: TierBounds;
-  /** Copies of each kind that a new filling may hold; `homes` says where. */
+  /** Copies of each kind that a new filling may hold. */
   caps: readonly number[];
-  homes: Homes | null;
   /** Pricing ends when the bound is at least this. */
   limit: number;
   rounds: number;
@@ -143,18 +110,7 @@ export function createTierMaster(
   };
   const set: TierBounds = { least: steps.map(() => 0), most: steps.map(() => Infinity) };
 
-  const banned: boolean[] = [];
-  const confine = (homes: Homes | null): void => {
-    pool.forEach((filling, p) => {
-      const ban = !isWithin(filling, homes);
-      if (ban === (banned[p] ?? false)) return;
-      banned[p] = ban;
-      model.setColumnBounds(columnOf[p]!, 0, ban ? 0 : Infinity);
-    });
-  };
-
-  const solve = ({ bounds, caps, homes, limit, rounds, stop }: TierQuestion): TierOutcome => {
-    confine(homes);
+  const solve = ({ bounds, caps, limit, rounds, stop }: TierQuestion): TierOutcome => {
     let best: { bound: number; cut: TierCut | null } = {
       bound: bounds.least.reduce((sum, count, l) => sum + count * steps[l]!, 0),
       cut: null,
@@ -164,7 +120,7 @@ export function createTierMaster(
     for (let round = 0; outcome.status === "optimal"; round++) {
       const { prices } = outcome;
       const whole = wholePrices(prices, demand, Math.max(longest, outcome.objective));
-      const worth = valuesWithin(oracle, whole.prices, caps, homes);
+      const worth = oracle.values(whole.prices, caps);
       const guide = levelRows.map((row) => Math.max(0, prices[row] ?? 0));
       const cut = tierCut(whole, worth, guide, steps);
       const bound = leastLength(cut, steps, bounds);
@@ -181,10 +137,7 @@ export function createTierMaster(
       if (round >= rounds || stop()) break;
       const before = pool.length;
       gains.sort((a, b) => b.more - a.more || a.level - b.level);
-      for (const { level } of gains.slice(0, PER_ROUND)) {
-        const filling = oracle.filling(level, whole.prices, capsAt(caps, homes, level));
-        if (isWithin(filling, homes)) add(filling);
-      }
+      for (const { level } of gains.slice(0, PER_ROUND)) add(oracle.filling(level, whole.prices, caps));
       if (pool.length === before) break;
       outcome = run(bounds);
     }
