@@ -24,12 +24,11 @@ export interface Effort {
   fillings: number;
   /** Nodes of the depth-first filling. */
   nodes: number;
-  /** Milliseconds for the solver, over fillings and over stacks; none at all to do without it. */
+  /** Milliseconds for the solver, over fillings and over stacks. */
   solver: number;
   stacks: number;
 }
 
-export const QUICK: Effort = { fillings: 1_000, nodes: 2_000, solver: 0, stacks: 0 };
 export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200, stacks: 80 };
 export const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000, stacks: 5_000 };
 
@@ -54,7 +53,6 @@ export function decideVector(
   const tight = tightestCuts(vector, cuts, 6);
   const listing = tight.slice(0, LISTING_CUTS);
   const all = fillingsWithin(master, vector, listing, lists, { most: effort.fillings, stop });
-  if (effort.solver === 0 && all === null) return { answer: "unknown" };
   const { pool, demand } = master;
   if (all === null) {
     const most = { most: STACKS_LISTED, stop };
@@ -73,7 +71,6 @@ export function decideVector(
   const searched = searchFill(all, vector, demand, within, effort.nodes);
   if (searched.answer !== "unknown") return searched;
   clock.charge(effort.nodes * FILL_NODE);
-  if (effort.solver === 0) return searched;
   stats.mipSolves++;
   return fillVector(all, vector, demand, true, (program) => solver.integer(program, limit));
 }
