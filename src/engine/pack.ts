@@ -23,9 +23,10 @@ import type {
 
 /**
  * Finds the cheapest way to cut every item from the stock in the problem's cutting style, with a true lower
- * bound. All sizes are whole numbers of the caller's steps. `now` is the clock on the
+ * bound. All sizes are whole numbers of the caller's steps. Sheets beside a roll cost nothing; what is to be paid for
+ * is chosen by `choose`. `now` is the clock on the
  * wall, in milliseconds; `load` brings the solver.
- * @throws RangeError when the problem holds anything but whole numbers in range.
+ * @throws RangeError when the problem holds anything but whole numbers in range, or sheets with a cost beside a roll.
  */
 export async function pack(
   problem: PackingProblem,
@@ -34,6 +35,8 @@ export async function pack(
   load: (clock: Clock) => Promise<Solver> = highsSolver,
 ): Promise<PackingResult> {
   checkProblem(problem);
+  if (problem.roll !== null && problem.sheets.some(({ cost }) => cost > 0))
+    throw new RangeError("packing problem: sheets with a cost beside a roll are a choice, asked by its aims");
   // Loading the solver is not part of the search's time.
   await highsSolver().catch(() => null);
   const clock = startClock(limits, now);

@@ -1,3 +1,4 @@
+import { addSize, spread } from "../oracles/knapsack.ts";
 import { metered } from "../oracles/metered.ts";
 import { sheetOracle } from "../oracles/oracle-sheet.ts";
 import type { Clock } from "../problem/clock.ts";
@@ -62,16 +63,10 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
         if (oracle.listedTo < limit || cells > MOST_CELLS) table = null;
         else {
           const values = oracle.values(prices, caps);
-          for (let at = 1; at <= limit; at++) table[at] = table[at - 1]!;
           oracle.heights.forEach((height, level) => {
-            const value = values[level]!;
-            if (value === 0) return;
-            for (let at = height; at <= limit; at++) {
-              const held = table![at - height]! + value;
-              if (held > table![at]!) table![at] = held;
-            }
+            if (values[level]! > 0) addSize(table!, height, values[level]!);
           });
-          for (let at = 1; at <= limit; at++) table[at] = Math.max(table[at]!, table[at - 1]!);
+          spread(table);
         }
       }
       tables.set(width, table);

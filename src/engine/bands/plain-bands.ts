@@ -21,13 +21,13 @@ export function nothingBanded({ kinds }: RollQuestion): Arrangement {
   return { groups: [], banded: kinds.map(() => 0), along: 0, least: 0 };
 }
 
-/** A group with its items numbered among all kinds instead of among the band kinds. */
-export function named(group: BandGroup, bandable: readonly number[]): BandGroup {
+/** A group with its items numbered among all kinds instead of among some. */
+export function named(group: BandGroup, indexOf: readonly number[]): BandGroup {
   return {
     ...group,
     bands: group.bands.map((band) => ({
       ...band,
-      items: band.items.map(({ kind, lie }) => ({ kind: bandable[kind]!, lie })),
+      items: band.items.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
     })),
   };
 }

@@ -109,3 +109,17 @@ export function readOff<T extends Thing>({ table, layers }: Layers<T>, axis: Axi
   }
   return held;
 }
+
+/** The same over every length up to the last of the table: things of one size, as many as there is room for. */
+export function addSize(best: Float64Array, size: number, value: number): void {
+  for (let at = size; at < best.length; at++) {
+    const held = best[at - size]! + value;
+    if (held > best[at]!) best[at] = held;
+  }
+}
+
+/** From the best of exactly each length to the best within each length. */
+export function spread(best: Float64Array): Float64Array {
+  for (let at = 1; at < best.length; at++) if (best[at - 1]! > best[at]!) best[at] = best[at - 1]!;
+  return best;
+}

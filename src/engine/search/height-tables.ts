@@ -1,4 +1,5 @@
 import { type CutFloor, LISTING_CUTS } from "../filling/vector-fill.ts";
+import { addSize, spread } from "../oracles/knapsack.ts";
 import type { HeightCut } from "./master.ts";
 
 /** Strips of one run, highest first, and the length they are cut from: all of it, or no more than that. */
@@ -23,8 +24,8 @@ export function levelFloors(
   cuts.forEach((cut, c) => {
     const tables = stretches.map(({ levels, length, exact }) => {
       const things = levels.map((level) => ({ height: heights[level]!, value: cut.values[level]! }));
-      if (!exact) return withinTable(things, length);
-      return exactTable(things, length);
+      const table = exactTable(things, length);
+      return exact ? table : spread(table);
     });
     const most = tables.reduce((sum, table, s) => sum + table[stretches[s]!.length]!, 0);
     stretches.forEach(({ levels, length }, s) => {
@@ -51,22 +52,11 @@ export function levelFloors(
   );
 }
 
-/** Best value of strips of together no more than each length. */
-function withinTable(things: readonly { height: number; value: number }[], length: number): Float64Array {
-  const best = exactTable(things, length);
-  for (let at = 1; at <= length; at++) if (best[at - 1]! > best[at]!) best[at] = best[at - 1]!;
-  return best;
-}
-
 /** Best value of strips of exactly each length; -Infinity where no strips add up to it. */
 function exactTable(things: readonly { height: number; value: number }[], length: number): Float64Array {
   const best = new Float64Array(length + 1).fill(-Infinity);
   best[0] = 0;
-  for (const { height, value } of things)
-    for (let at = height; at <= length; at++) {
-      const candidate = best[at - height]! + value;
-      if (candidate > best[at]!) best[at] = candidate;
-    }
+  for (const { height, value } of things) addSize(best, height, value);
   return best;
 }
 
@@ -87,12 +77,7 @@ function suffixTables(
     for (let d = levels.length - 1; d >= 0; d--) {
       tables.push(table);
       table = table.slice();
-      const height = heights[levels[d]!]!;
-      const value = cut.values[levels[d]!]!;
-      for (let at = height; at <= length; at++) {
-        const candidate = table[at - height]! + value;
-        if (candidate > table[at]!) table[at] = candidate;
-      }
+      addSize(table, heights[levels[d]!]!, cut.values[levels[d]!]!);
     }
     behind = table[length]!;
   }

@@ -1,5 +1,5 @@
 import type { Filling } from "../oracles/oracle.ts";
-import type { Frames, StripCount } from "../problem/assemble.ts";
+import { type Frames, renumbered, type StripCount } from "../problem/assemble.ts";
 import { share } from "../problem/clock.ts";
 import type { Kind } from "../problem/reduce.ts";
 import { solveRoll } from "./roll.ts";
@@ -87,26 +87,19 @@ function leastStrips(
     kinds: kinds.map((kind, k) => ({ ...kind, lies: kind.lies.filter((_, l) => fits[k]![l]) })),
   });
   if (!Number.isFinite(answer.length)) return null;
+  /** Lies are numbered as they were before those that do not fit were left out. */
+  const lieOf = (kind: number, lie: number): number =>
+    fits[kind]!.flatMap((fit, l) => (fit ? [l] : []))[lie]!;
   const strips = answer.strips.flatMap(({ filling, count }) =>
-    Array.from({ length: Math.min(count, MOST_STRIPS + 1) }, () => withLies(filling, fits)),
+    Array.from({ length: Math.min(count, MOST_STRIPS + 1) }, () =>
+      renumbered(filling, [...kinds.keys()], kinds.length, { lieOf }),
+    ),
   );
   return { strips: strips.length > MOST_STRIPS ? null : strips, lower: answer.lower };
 }
 
 /** More strips than this are no matter of trying. */
 const MOST_STRIPS = 400;
-
-/** Lies numbered as they were before those that do not fit were left out. */
-function withLies(filling: Filling, fits: readonly (readonly boolean[])[]): Filling {
-  const segments = filling.segments.map(({ width, stack }) => ({
-    width,
-    stack: stack.map(({ kind, lie }) => {
-      const kept = fits[kind]!.flatMap((fit, l) => (fit ? [l] : []));
-      return { kind, lie: kept[lie]! };
-    }),
-  }));
-  return { ...filling, segments };
-}
 
 /**
  * Sheet after sheet: the highest strip left and those that together leave the least room beside it (minimum
