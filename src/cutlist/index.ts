@@ -1,3 +1,4 @@
+export { type KitList, type KitLists, letterClass, piecesOfKit, waysForClass } from "./for-class.ts";
 export { forKits } from "./for-kits.ts";
 export { fromWholeStrips } from "./joins.ts";
 export { bagKey, type LettersOfFabric, letterAt, letterPieces } from "./letters.ts";
@@ -5,7 +6,6 @@ export { listCuts } from "./list-cuts.ts";
 export { mergePieces } from "./merge.ts";
 export { areaOfShape } from "./nested-cut.ts";
 export { backingPanels, bindingLength, bindingPiece } from "./quilt-finishing.ts";
-export { foundationName } from "./quilt-foundation.ts";
 export { listQuiltCuts, recordUnits } from "./quilt-list.ts";
 export type { Listed } from "./record-units.ts";
 export { matchOnCloth } from "./shapes.ts";

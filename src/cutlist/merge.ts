@@ -1,6 +1,6 @@
 import type { PatchShape } from "../quilt/units/types.ts";
 import type { Print } from "../spec/types.ts";
-import { fromWholeStrips, runsTogether } from "./joins.ts";
+import { fromWholeStrips, notesTogether, runsTogether } from "./joins.ts";
 import { addShapes, shapeNumber } from "./shapes.ts";
 import type { CutPiece, PieceUse } from "./types.ts";
 
@@ -85,7 +85,7 @@ function together(a: CutPiece, b: CutPiece): CutPiece {
     count: a.count + b.count,
     uses: mergeUses([...a.uses, ...b.uses]),
     roundedUp: a.roundedUp || b.roundedUp,
-    note: listOf(a.note, b.note, "; "),
+    notes: notesTogether(a.notes, b.notes),
   };
   // What is joined for two purposes is as long as both.
   if (a.joined !== undefined && b.joined !== undefined)
@@ -104,7 +104,8 @@ function listOf(a: string, b: string, separator: string): string {
   return a.split(separator).includes(b) ? a : a + separator + b;
 }
 
-function mergeUses(uses: readonly PieceUse[]): PieceUse[] {
+/** Uses that are alike as one. */
+export function mergeUses(uses: readonly PieceUse[]): PieceUse[] {
   const merged = new Map<string, PieceUse>();
   for (const use of uses) {
     const key = JSON.stringify([use.purpose, use.own === true]);

@@ -1,5 +1,7 @@
+import type { BorderName } from "../diagnostics/purposes.ts";
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
+import type { ClassSpec } from "./class-types.ts";
 import type { FoundationSpec } from "./foundation-types.ts";
 import type { PatternSpec } from "./pattern-types.ts";
 import type { StepMinutes } from "./step-minutes.ts";
@@ -168,7 +170,7 @@ export interface SettingSpec {
 }
 
 export interface BorderSpec {
-  name: string;
+  name: BorderName;
   /** Finished width of the sides, and of top and bottom; 0 when `fit`. */
   side: FractionTicks;
   end: FractionTicks;
@@ -261,4 +263,6 @@ export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
   minutes: StepMinutes;
   /** The pattern to hand out. */
   pattern: PatternSpec;
+  /** The class that sews it from kits. */
+  class: ClassSpec;
 }

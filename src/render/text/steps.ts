@@ -1,5 +1,6 @@
 import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
+import { LENGTH_IN_HAND } from "../../stock/index.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
 import { leastLength } from "../proof.ts";
@@ -78,13 +79,17 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceF
     const uses = piece.label !== "" ? [piece.label] : told;
     // A border's length is what is measured: a printed one would compete with it.
     const note = !borders.has(piece.letter)
-      ? piece.note
+      ? words.purposes.notes(piece, plan.ruler)
       : piece.joined === undefined || piece.joined.perKit === true
         ? words.cutting.borderLater
         : words.cutting.joinLater(piece.count);
     const cut = fabric.done?.cut[number] ?? 0;
     const done = cut === 0 ? "" : words.cutting.cutOf(cut, piece.count);
-    const remarks = [done, ...uses, after, aslant, ...standing, note].filter((text) => text !== "");
+    const sorts = (piece.inKits ?? []).flatMap(({ each }, i) =>
+      each === 0 ? [] : [{ number: i + 1, each }],
+    );
+    const dealt = sorts.length === 0 ? "" : words.choices.kits.each(sorts);
+    const remarks = [done, ...uses, after, aslant, ...standing, note, dealt].filter((text) => text !== "");
     const turn =
       square || piece.fullWidth ? "" : piece.turnable ? words.cutting.turnFree : words.cutting.turnFixed;
     return {
@@ -101,6 +106,11 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceF
       remarks,
     };
   });
+}
+
+/** What is said of a fabric: the maker's own words, and where it may be cut. */
+export function fabricNotes({ note, onPrintedLines }: FabricPlan, words: Words): string[] {
+  return [...(note === "" ? [] : [note]), ...(onPrintedLines ? [words.purposes.onPrintedLines] : [])];
 }
 
 /** The pieces with their letters, in the order of the letters. */
@@ -276,7 +286,7 @@ function headingLines(fabric: FabricPlan, number: number, plan: Plan, words: Wor
     ...(fabric.print.kind === "none"
       ? []
       : [words.cutting.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
-    ...(fabric.note === "" ? [] : [fabric.note]),
+    ...fabricNotes(fabric, words),
   ];
   return [
     words.cutting.fabricHeading(number, plan.fabrics.length, fabric.name),
@@ -296,7 +306,7 @@ export function handLines(plan: Plan, words: Words): string[] {
   const steps = plan.fabrics.flatMap((fabric) => fabric.steps);
   const pieces = plan.fabrics.flatMap((fabric) => fabric.pieces);
   const { hand } = words.cutting;
-  const isRoll = ({ source, name }: Lay) => source === "bolt" || name === words.cutting.lengthInHand;
+  const isRoll = ({ source, name }: Lay) => source === "bolt" || name === LENGTH_IN_HAND;
   const bolt = lays.some(isRoll);
   const begun = plan.fabrics.flatMap((fabric) =>
     fabric.lays.flatMap((lay) => (isRoll(lay) ? [] : [stockOfLay(fabric, lay)?.begun === true])),
