@@ -28,7 +28,6 @@ test("branching over tiers alone comes to the least length of every sub-multiset
     searchTiers({
       oracle: oracleForTwo(kinds, roll!.width),
       ...{ demand, pool: [], lower: 0, upper, solver, clock: startClock({}) },
-      stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
       offer(strips) {
         upper = Math.min(upper, lengthOf(dropSurplus(frames, demand, strips)));
         return upper;

@@ -27,7 +27,7 @@ export type BandBound = (rests: readonly Rest[], banded: readonly number[], alon
  * program of the strips alone.
  */
 export function bandBounds(question: RollQuestion, limit: number): BandBound {
-  const { kinds, run, given, clock, solver, stats } = question;
+  const { kinds, run, given, clock, solver } = question;
   /** What lies in no band may lie in strips, or only on the sheets given. */
   const inBands = (kind: Kind) => kind.place === "bands" && !given.some(({ sheet }) => canHold(sheet, kind));
   const demand = kinds.map((kind) => (inBands(kind) ? 0 : kind.demand));
@@ -95,8 +95,6 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
       const at = new Map(strips.map((kind, s) => [kind, root.cut.prices[s]!]));
       priced.push(pricing(Float64Array.from(wanted, (kind) => at.get(kind) ?? 0)));
     } finally {
-      stats.columns += master.counts.columns;
-      stats.lpSolves += master.counts.lpSolves;
       master.dispose();
     }
   }

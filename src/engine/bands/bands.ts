@@ -126,7 +126,6 @@ function withRest(
     ...{ style: question.style, stacks: question.stacks },
     solver: question.solver,
     clock: question.clock,
-    stats: question.stats,
     given: question.given,
     rests,
     enough: null,

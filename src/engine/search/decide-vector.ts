@@ -10,7 +10,6 @@ import {
 } from "../filling/vector-fill.ts";
 import type { Clock } from "../problem/clock.ts";
 import type { Solver } from "../solver/types.ts";
-import type { SearchStats } from "../types.ts";
 import type { HeightCut, Master } from "./master.ts";
 
 /** Milliseconds a node of the depth-first filling takes, about; told to the clock. */
@@ -39,12 +38,11 @@ export interface VectorQuestion {
   cuts: readonly HeightCut[];
   lists: FillingLists;
   clock: Clock;
-  stats: SearchStats;
 }
 
 /** Can these strips, which hold the demand in fractions, hold it in whole numbers? */
 export function decideVector(
-  { master, solver, cuts, lists, clock, stats }: VectorQuestion,
+  { master, solver, cuts, lists, clock }: VectorQuestion,
   vector: readonly number[],
   effort: Effort,
 ): FillOutcome {
@@ -56,12 +54,10 @@ export function decideVector(
   const { pool, demand } = master;
   if (all === null) {
     const most = { most: STACKS_LISTED, stop };
-    const stacked = fillByStacks(master, vector, listing, most, (program) => {
-      stats.mipSolves++;
-      return solver.integer(program, Math.min(effort.stacks, limit));
-    });
+    const stacked = fillByStacks(master, vector, listing, most, (program) =>
+      solver.integer(program, Math.min(effort.stacks, limit)),
+    );
     if (stacked.answer !== "unknown") return stacked;
-    stats.mipSolves++;
     const some = fillVector(pool, vector, demand, false, (program) =>
       solver.integer(program, Math.min(200, limit)),
     );
@@ -71,6 +67,5 @@ export function decideVector(
   const searched = searchFill(all, vector, demand, within, effort.nodes);
   if (searched.answer !== "unknown") return searched;
   clock.charge(effort.nodes * FILL_NODE);
-  stats.mipSolves++;
   return fillVector(all, vector, demand, true, (program) => solver.integer(program, limit));
 }

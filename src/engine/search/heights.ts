@@ -5,7 +5,6 @@ import { splitFinder } from "../oracles/split-fillings.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
 import type { Solver } from "../solver/types.ts";
-import type { SearchStats } from "../types.ts";
 import { decideVector, EASY, type Effort, HARD } from "./decide-vector.ts";
 import { type CutTables, cutTables, levelFloors, type Stretch } from "./height-tables.ts";
 import { type HeightCut, levelsUsed, type Master, wantedBesideSheets } from "./master.ts";
@@ -26,12 +25,14 @@ export interface HeightMemory {
   lists: FillingLists;
   /** What is known of the vectors met: no plan has them, or an easy try left them open. */
   vectors: Map<string, "dead" | "hard">;
+  /** Branches visited. */
+  nodes: number;
 }
 
 export function heightMemory(master: Master, root: HeightCut): HeightMemory {
   const stacked = master.oracle.stacks !== undefined;
   const lists = fillingLists(stacked ? splitFinder(master.oracle) : null);
-  return { cuts: [root], lists, vectors: new Map() };
+  return { cuts: [root], lists, vectors: new Map(), nodes: 0 };
 }
 
 /** So many cuts at most, the newest. */
@@ -69,7 +70,6 @@ export interface HeightQuestion {
   /** Sheets given, by level. */
   given: readonly number[];
   clock: Clock;
-  stats: SearchStats;
 }
 
 type Verdict =
@@ -212,9 +212,8 @@ function decideLength(look: Look): Verdict {
 /** Depth first over the levels of every stretch in turn: `room` of the present one is left. */
 function visit(look: Look, s: number, depth: number, room: number): StripCount[] | "stop" | null {
   const { question, stretches, levels, counts, tables } = look;
-  const { clock, stats, given } = question;
-  stats.nodes++;
-  if ((stats.nodes & 15) === 0 && clock.expired()) return "stop";
+  const { clock, given } = question;
+  if ((++question.memory.nodes & 15) === 0 && clock.expired()) return "stop";
   if (depth === look.ends[s]) {
     if (stretches[s]!.exact ? room !== 0 : room >= look.lowest[s]!) return null;
     const next = stretches[s + 1];

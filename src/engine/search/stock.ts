@@ -8,7 +8,7 @@ import { fitsRun, type Kind } from "../problem/reduce.ts";
 import { type CuttingRules, canHold, type RollQuestion } from "../problem/roll-question.ts";
 import type { SheetGroup } from "../problem/sheet-groups.ts";
 import type { Solver } from "../solver/types.ts";
-import type { LowerBound, SearchStats } from "../types.ts";
+import type { LowerBound } from "../types.ts";
 import { solveRoll } from "./roll.ts";
 import { solveSheets } from "./sheets.ts";
 
@@ -18,7 +18,6 @@ export interface StockQuestion extends CuttingRules {
   roll: { run: number; available: number | null; costPerLength: number } | null;
   solver: Solver;
   clock: Clock;
-  stats: SearchStats;
   target: number | null;
   report(objective: number, bound: number): void;
 }
@@ -118,7 +117,6 @@ export function rollWith(
     ...{ style: question.style, stacks: question.stacks },
     solver: question.solver,
     clock: question.clock,
-    stats: question.stats,
     enough,
     ceiling,
     given: used.map((g) => ({ sheet: question.groups[g]!, count: counts[g]! })),

@@ -45,7 +45,7 @@ const LINE_TIME = 500;
  * feasible function, Fekete and Schepers 2001). The least length of strips so counted bounds the sheets.
  */
 function leastByHalves(question: SheetsQuestion, kinds: readonly Kind[], run: number, room: number): number {
-  const { style, stacks, solver, clock, stats } = question;
+  const { style, stacks, solver, clock } = question;
   // A stacked strip is as high as its stack, which no change to single heights can follow.
   if (style !== "strips-2") return 0;
   const heights = new Set(kinds.flatMap((kind) => kind.lies.map(({ height }) => height)));
@@ -61,7 +61,7 @@ function leastByHalves(question: SheetsQuestion, kinds: readonly Kind[], run: nu
       ];
     });
     const answer = solveRoll({
-      ...{ run, style, stacks, solver, stats, enough: null, ceiling: null, given: [], report: () => {} },
+      ...{ run, style, stacks, solver, enough: null, ceiling: null, given: [], report: () => {} },
       ...{ kinds: counted, clock: share(clock, 0.5, LINE_TIME) },
     });
     least = Math.max(least, Math.ceil(answer.lower / room));
@@ -81,9 +81,9 @@ function leastStrips(
 ): { strips: Filling[] | null; lower: number } | null {
   const fits = kinds.map((kind) => kind.lies.map(({ width, height }) => width <= run && height <= room));
   if (fits.some((lies) => !lies.includes(true))) return null;
-  const { style, stacks, solver, clock, stats } = question;
+  const { style, stacks, solver, clock } = question;
   const answer = solveRoll({
-    ...{ run, style, stacks, solver, clock, stats, enough: null, ceiling: null, given: [], report: () => {} },
+    ...{ run, style, stacks, solver, clock, enough: null, ceiling: null, given: [], report: () => {} },
     kinds: kinds.map((kind, k) => ({ ...kind, lies: kind.lies.filter((_, l) => fits[k]![l]) })),
   });
   if (!Number.isFinite(answer.length)) return null;

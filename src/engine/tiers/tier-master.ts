@@ -38,7 +38,6 @@ export interface TierMaster {
   solve(question: TierQuestion): TierOutcome;
   /** Solves without pricing: about what the bounds would come to. */
   glance(bounds: TierBounds): number;
-  readonly counts: { columns: number; lpSolves: number };
   dispose(): void;
 }
 
@@ -66,7 +65,6 @@ export function createTierMaster(
   const levels = steps.length;
   const pool: Filling[] = [];
   const known = new Set<string>();
-  const counts = { columns: 0, lpSolves: 0 };
   const itemRows = demand.map((wanted) => model.addRow(wanted, Infinity, [], []));
   const levelRows = steps.map(() => model.addRow(0, Infinity, [], []));
   const tierColumns = steps.map((step, l) =>
@@ -87,7 +85,6 @@ export function createTierMaster(
     if (known.has(key)) return;
     known.add(key);
     pool.push(filling);
-    counts.columns++;
     const rows = [levelRows[filling.level]!];
     const values = [-1];
     filling.counts.forEach((count, k) => {
@@ -99,7 +96,6 @@ export function createTierMaster(
   };
 
   const run = ({ least, most }: TierBounds) => {
-    counts.lpSolves++;
     for (let l = 0; l < levels; l++) {
       if (least[l] === set.least[l] && most[l] === set.most[l]) continue;
       model.setColumnBounds(tierColumns[l]!, least[l]!, most[l]!);
@@ -156,7 +152,6 @@ export function createTierMaster(
     demand,
     steps,
     pool,
-    counts,
     add,
     fix: (index, count) => model.setColumnBounds(columnOf[index]!, count, Infinity),
     solve,

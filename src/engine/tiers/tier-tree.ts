@@ -2,7 +2,6 @@ import type { Filling, StripOracle } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
 import type { Solver } from "../solver/types.ts";
-import type { SearchStats } from "../types.ts";
 import { chooseBranch } from "./tier-branch.ts";
 import { dive } from "./tier-dive.ts";
 import { createTierMaster, type TierMaster } from "./tier-master.ts";
@@ -19,7 +18,6 @@ export interface TierTreeQuestion {
   upper: number;
   solver: Solver;
   clock: Clock;
-  stats: SearchStats;
   /** Takes up a better plan; returns the length now reached. */
   offer(strips: StripCount[]): number;
   raise(lower: number): void;
@@ -50,7 +48,7 @@ const CUTS = 4;
  * the pricing as it is: Vanderbeck 1999). Returns true when the least length is proved.
  */
 export function searchTiers(question: TierTreeQuestion): boolean {
-  const { oracle, demand, solver, stats } = question;
+  const { oracle, demand, solver } = question;
   const master = createTierMaster(oracle, demand, question.upper, solver);
   for (const filling of question.pool) master.add(filling);
   const state: State = {
@@ -65,8 +63,6 @@ export function searchTiers(question: TierTreeQuestion): boolean {
   try {
     return search(question, state);
   } finally {
-    stats.columns += master.counts.columns;
-    stats.lpSolves += master.counts.lpSolves;
     master.dispose();
   }
 }
@@ -113,7 +109,6 @@ function explore(question: TierTreeQuestion, state: State, node: Node): Node[] {
   const { demand, clock } = question;
   const stop = () => clock.expired();
   const { steps } = state.master;
-  question.stats.nodes++;
   let bounds = tighten(state.cuts, steps, node.bounds, state.upper);
   if (bounds === null) return [];
   const limit = state.upper;
@@ -155,13 +150,12 @@ function plunge(
 
 /** Settles a branch at once where few fillings can matter in it. */
 function decide(question: TierTreeQuestion, state: State, bounds: TierBounds, cut: TierCut): boolean {
-  const { oracle, demand, solver, clock, stats } = question;
+  const { oracle, demand, solver, clock } = question;
   const { steps } = state.master;
   const length = state.upper - 1;
   const listing = { most: state.listed, stop: () => clock.expired() };
   const list = fillingsOfTiers(oracle, demand, cut, steps, bounds, length, listing);
   if (list === null) return false;
-  stats.mipSolves++;
   const limit = Math.min(PROGRAM + PROGRAM_EACH * list.length, clock.left());
   const result = tierProgram(list, demand, steps, bounds, length, solver, limit);
   // A program that was too much says that shorter ones are to be tried only.
