@@ -5,6 +5,8 @@ import { QUILTS } from "./quilts.ts";
 /** Quilts that cannot be drawn on the page from nothing, and why. */
 const CANNOT: Readonly<Record<string, string>> = {
   "meadow-geese.yaml":
+    // On the quilt's sheet a row has as many blocks as the others, and no gesture lays the setting on its side; opened as
+    // a file it is shown, planned and changed as any other.
     "its rows hold unequal numbers of blocks of unequal lengths, and the setting lies on its side",
 };
 

@@ -153,6 +153,19 @@ describe.skipIf(CHROMIUM === null || !ALL)("fabric by its photo, and the drawer"
       ]);
       const path = join(emptyFolder(), "copy.html");
       writeFileSync(path, readFileSync(await copy.path()));
+      expect(readFileSync(path).length).toBeLessThanOrEqual(3_000_000);
+      // The pattern is in the photo too, which lies in it as letters; at the machine a picture names the tile on the page.
+      const book = page.frames().find((frame) => frame !== page.mainFrame());
+      await expect
+        .poll(() =>
+          book?.evaluate(() => document.querySelector("#photo-0 image")?.getAttribute("href")?.slice(0, 15)),
+        )
+        .toBe("data:image/jpeg");
+      expect(await book?.locator('[fill^="url(#photo-0-"]').count()).toBeGreaterThan(10);
+      await press(page, "Sew");
+      await page.waitForSelector(".bigstep");
+      await press(page, "Next");
+      await expect.poll(() => fills(".bigstep [fill^='url(#photo-0-']")).toContain("scale(1) rotate(0)");
       await page.reload();
       await press(page, /^Lantern Lane, \d/);
       await expect.poll(() => page.locator("#photo-0").count()).toBe(1);

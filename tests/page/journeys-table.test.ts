@@ -224,6 +224,43 @@ describe.skipIf(CHROMIUM === null)("at the table", () => {
     PATIENCE,
   );
 
+  /** Quilts on which each kind of change saves, and the words it is told in. */
+  const SAVE = {
+    "lighthouse-sampler": [
+      /strips cut once more/,
+      /may lie any way up/,
+      /nine-patch: single pieces/,
+      /sashing .* wide/,
+    ],
+    "sashed-star-points": [/joined from strips/],
+    "many-squares": [/every block .* finished/],
+  };
+
+  test.skipIf(!ALL).each(Object.entries(SAVE))(
+    "%s: what would save is told as the command tells it, and taken with one tap",
+    async (name, kinds) => {
+      const folder = emptyFolder();
+      const quilt = join(import.meta.dirname, "..", "..", "fixtures", "quilts", `${name}.yaml`);
+      crossgrain(["page", quilt, "--out", join(folder, "page.html")]);
+      const page = await openPage(browser, {}, join(folder, "page.html"));
+      await page.getByRole("button", { name: "Fabric", exact: true }).click();
+      await page.getByRole("button", { name: "Look for savings" }).click();
+      await page.locator(".saves", { hasText: /changes? buys? less/ }).waitFor({ timeout: 120_000 });
+      const told = await page.locator(".savings li").allTextContents();
+      for (const kind of kinds) expect(told.join("; ")).toMatch(kind);
+      const printed = crossgrain(["savings", quilt]).stdout;
+      expect(printed).toContain(`${told.length}  `);
+      expect(printed).not.toContain(`${told.length + 1}  `);
+      await page.locator(".savings li .act").first().click();
+      const taken = join(folder, "taken.yaml");
+      crossgrain(["savings", quilt, "--take", "1", "--out", taken]);
+      expect(await savedText(page)).toBe(readFileSync(taken, "utf8"));
+      expect(faultsOf(page)).toEqual([]);
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
   test.skipIf(!ALL)(
     "handed to a class: cut and sewn with ticks of her own, and nothing of the quilt is changed",
     async () => {
