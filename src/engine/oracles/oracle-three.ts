@@ -9,6 +9,7 @@ import {
   plainStarters,
   type Segment,
   type StripOracle,
+  stepCounter,
   type ValueFloor,
 } from "./oracle.ts";
 import { axisOf, lastAtMost, normalPositions } from "./positions.ts";
@@ -178,10 +179,82 @@ export function oracleForThree(
     return { level, height, counts: countKinds(segments, kinds.length), segments };
   };
 
+  /**
+   * What the search for stacks goes by in strips of one height: the lies that fit, widest first, and the best value
+   * of the lies from each on per position of height (`rests[f][d]`; caps ignored: never too low).
+   */
+  const stackSearch = (height: number, floors: readonly ValueFloor[], caps: readonly number[]) => {
+    const order = choices
+      .filter((choice) => choice.height <= height && caps[choice.kind]! > 0)
+      .sort((a, b) => b.width - a.width || b.height - a.height || a.kind - b.kind);
+    const size = lastAtMost(upright, height) + 1;
+    const rests = floors.map(({ prices }) => {
+      const rest: Float64Array[] = [new Float64Array(size)];
+      for (let d = order.length - 1; d >= 0; d--) {
+        const table = rest.at(-1)!.slice();
+        addThing(table, upright, { width: order[d]!.height }, prices[order[d]!.kind]!, Infinity);
+        rest.push(table);
+      }
+      return rest.reverse();
+    });
+    return { height, order, rests, caps };
+  };
+
+  /** All stacks as wide as `widths[j]` exactly that are worth enough and can take nothing more. */
+  const stacksOf = (
+    j: number,
+    { height, order, rests, caps }: ReturnType<typeof stackSearch>,
+    floors: readonly ValueFloor[],
+    limit: ListingLimit,
+  ): { stack: Placed[]; value: number }[] | null => {
+    const first = order.findIndex(({ width }) => width <= widths[j]!);
+    if (first < 0) return [];
+    const found: { stack: Placed[]; value: number }[] = [];
+    const used = kinds.map(() => 0);
+    const stack: Placed[] = [];
+    const tired = stepCounter(limit, 50);
+    const worth = floors.map(() => 0);
+    const most = mayStack(j, height) ? Infinity : 1;
+    const visit = (d: number, room: number): boolean => {
+      if (tired()) return false;
+      const widest = stack.length > 0 ? kinds[stack[0]!.kind]!.lies[stack[0]!.lie]!.width : 0;
+      if (d === order.length) {
+        if (widest !== widths[j]) return true;
+        for (let e = first; e < order.length && stack.length < most; e++)
+          if (used[order[e]!.kind]! < caps[order[e]!.kind]! && order[e]!.height <= room) return true;
+        found.push({ stack: stack.slice(), value: worth[0]! });
+        return found.length <= limit.most;
+      }
+      const choice = order[d]!;
+      // Nothing as wide as the segment is left to choose: the stack belongs to a narrower segment.
+      if (choice.width < widths[j]! && widest < widths[j]!) return true;
+      const fits = Math.min(caps[choice.kind]! - used[choice.kind]!, Math.floor(room / choice.height));
+      const top = Math.min(fits, most - stack.length);
+      for (let c = top; c >= 0; c--) {
+        const left = room - c * choice.height;
+        const at = lastAtMost(upright, left);
+        let enough = true;
+        for (let f = 0; enough && f < floors.length; f++) {
+          const { prices, floor } = floors[f]!;
+          enough = worth[f]! + c * prices[choice.kind]! + rests[f]![d + 1]![at]! >= floor;
+        }
+        if (!enough) continue;
+        for (let f = 0; f < floors.length; f++) worth[f]! += c * floors[f]!.prices[choice.kind]!;
+        used[choice.kind]! += c;
+        for (let n = 0; n < c; n++) stack.push({ kind: choice.kind, lie: choice.lie });
+        const going = visit(d + 1, left);
+        for (let f = 0; f < floors.length; f++) worth[f]! -= c * floors[f]!.prices[choice.kind]!;
+        stack.length -= c;
+        used[choice.kind]! -= c;
+        if (!going) return false;
+      }
+      return true;
+    };
+    return visit(first, height) ? found : null;
+  };
+
   /** Every kind as often as it fits. One array, since tables are known by it. */
   const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
-  /** One of each kind. */
-  const one = kinds.map((_, k) => kinds.map((_, other) => (other === k ? 1 : 0)));
   /** The most that fits beside, in any room of a strip of this height; how often a kind is wanted is left aside. */
   const besideAt = (level: number, prices: Float64Array): ((room: number) => number) => {
     const tables = stackTables(prices, loose);
@@ -190,35 +263,6 @@ export function oracleForThree(
       addThing(row, across, { width }, tables[j]![positionOf[level]!]!, Infinity);
     });
     return (room) => row[lastAtMost(across, room)]!;
-  };
-
-  /** Stacks as wide as `widths[j]` exactly that are worth enough: rows of items, laid on end. */
-  const stacksOf = (
-    j: number,
-    height: number,
-    floors: readonly ValueFloor[],
-    caps: readonly number[],
-    limit: ListingLimit,
-  ): Placed[][] | null => {
-    const isWide = ({ width }: Choice) => width === widths[j];
-    const fits = choicesAt
-      .slice(0, j + 1)
-      .flat()
-      .filter((choice) => choice.height <= height && caps[choice.kind]! > 0)
-      .reverse();
-    if (!mayStack(j, height))
-      return fits
-        .filter((choice) => isWide(choice) && floors.every((f) => f.prices[choice.kind]! >= f.floor))
-        .map(({ kind, lie }) => [{ kind, lie }]);
-    const rowFloors = floors.map((floor): RowFloor => {
-      const most = stackTables(floor.prices, loose)[j]!;
-      return { ...floor, beside: (room) => most[lastAtMost(upright, room)]! };
-    });
-    const types = fits.map((choice) => ({ width: choice.height, counts: one[choice.kind]!, choice }));
-    const rows = rowsOf({ run: height, caps, floors: rowFloors, limit }, types);
-    // What is narrower belongs to a narrower segment, and is listed there.
-    const wide = rows?.filter((row) => row.some(({ choice }) => isWide(choice)));
-    return wide?.map((row) => row.map(({ choice: { kind, lie } }) => ({ kind, lie }))) ?? null;
   };
 
   /** Stacks that fillings worth enough may hold, and the floors with the most that fits beside them. */
@@ -230,12 +274,14 @@ export function oracleForThree(
   ): { types: StackType[]; rowFloors: RowFloor[] } | null => {
     const height = heights[level]!;
     const rowFloors = floors.map((floor) => ({ ...floor, beside: besideAt(level, floor.prices) }));
+    const search = stackSearch(height, floors, caps);
     const types: StackType[] = [];
     for (let j = widths.length - 1; j >= 0; j--) {
       if (widths[j]! > run) continue;
-      const list = stacksOf(j, height, floorsOfPart(rowFloors, run - widths[j]!), caps, limit);
+      const list = stacksOf(j, search, floorsOfPart(rowFloors, run - widths[j]!), limit);
       if (list === null) return null;
-      for (const stack of list)
+      list.sort((a, b) => b.value - a.value);
+      for (const { stack } of list)
         types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
     }
     return { types: withoutDominated(types), rowFloors };

@@ -1,6 +1,7 @@
 import { type CutFloor, LISTING_CUTS } from "../filling/vector-fill.ts";
 import { addSize, spread } from "../oracles/knapsack.ts";
 import type { HeightCut } from "./master.ts";
+import { keptTable, type TableCache } from "./table-cache.ts";
 
 /** Strips of one run, highest first, and the length they are cut from: all of it, or no more than that. */
 export interface Stretch {
@@ -18,14 +19,18 @@ export function levelFloors(
   stretches: readonly Stretch[],
   cuts: readonly HeightCut[],
   wanted: readonly number[],
+  cache: TableCache,
 ): (CutFloor[] | null)[] {
   const found = heights.map((): { floor: CutFloor; spare: number }[] | null => null);
   for (const { levels } of stretches) for (const level of levels) found[level] = [];
   cuts.forEach((cut, c) => {
     const tables = stretches.map(({ levels, length, exact }) => {
       const things = levels.map((level) => ({ height: heights[level]!, value: cut.values[level]! }));
-      const table = exactTable(things, length);
-      return exact ? table : spread(table);
+      if (!exact) return spread(exactTable(things, length));
+      if (stretches.length > 1) return exactTable(things, length);
+      return keptTable(cache, cache.exact, cut, levels, length, levels.length, (longer) =>
+        exactTable(things, longer),
+      );
     });
     const most = tables.reduce((sum, table, s) => sum + table[stretches[s]!.length]!, 0);
     stretches.forEach(({ levels, length }, s) => {
@@ -102,10 +107,19 @@ export function cutTables(
   stretches: readonly Stretch[],
   cuts: readonly HeightCut[],
   wanted: readonly number[],
+  cache: TableCache,
 ): CutTables {
   const levels = stretches.flatMap((stretch) => stretch.levels);
   const totals = wanted.slice();
-  const tables = cuts.map((cut) => suffixTables(heights, stretches, cut));
+  const [only, another] = stretches;
+  const tablesOf = (cut: HeightCut): Float64Array[] => {
+    if (another !== undefined || only === undefined || !only.exact)
+      return suffixTables(heights, stretches, cut);
+    return keptTable(cache, cache.suffixes, cut, levels, only.length, levels.length, (longer) =>
+      suffixTables(heights, [{ ...only, length: longer }], cut),
+    );
+  };
+  const tables = cuts.map(tablesOf);
   /** What one strip of each level is worth to each cut. */
   const worthTo = (cut: HeightCut) => Float64Array.from(levels, (level) => cut.values[level]!);
   const worths = cuts.map(worthTo);
@@ -124,7 +138,7 @@ export function cutTables(
       }
       totals.push(total);
       worths.push(worth);
-      tables.push(suffixTables(heights, stretches, cut));
+      tables.push(tablesOf(cut));
     },
     isDeadEnd(depth, count, left) {
       const gains = gained[depth]!;

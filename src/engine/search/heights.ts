@@ -8,6 +8,7 @@ import type { Solver } from "../solver/types.ts";
 import { decideVector, EASY, type Effort, HARD } from "./decide-vector.ts";
 import { type CutTables, cutTables, levelFloors, type Stretch } from "./height-tables.ts";
 import { type HeightCut, levelsUsed, type Master, wantedBesideSheets } from "./master.ts";
+import { type TableCache, tableCache } from "./table-cache.ts";
 
 /** What the search over strip heights came to. */
 export interface HeightSearch {
@@ -27,12 +28,13 @@ export interface HeightMemory {
   vectors: Map<string, "dead" | "hard">;
   /** Branches visited. */
   nodes: number;
+  tables: TableCache;
 }
 
 export function heightMemory(master: Master, root: HeightCut): HeightMemory {
   const stacked = master.oracle.stacks !== undefined;
   const lists = fillingLists(stacked ? splitFinder(master.oracle) : null);
-  return { cuts: [root], lists, vectors: new Map(), nodes: 0 };
+  return { cuts: [root], lists, vectors: new Map(), nodes: 0, tables: tableCache() };
 }
 
 /** So many cuts at most, the newest. */
@@ -153,6 +155,14 @@ interface Look {
   steps: number;
 }
 
+/** Tables found again cost nothing. */
+function charged<T>({ memory, clock }: HeightQuestion, alone: boolean, cells: number, make: () => T): T {
+  const before = memory.tables.cells;
+  const made = make();
+  clock.charge((alone ? memory.tables.cells - before : cells) * CELL);
+  return made;
+}
+
 /** Prepares a length, or says at once what comes of it. */
 function lookAt(question: HeightQuestion, lengths: Lengths): Look | Verdict {
   const { master, memory, given, clock } = question;
@@ -163,8 +173,10 @@ function lookAt(question: HeightQuestion, lengths: Lengths): Look | Verdict {
   const looked = newestCuts(memory, (4 * MOST_CELLS) / Math.max(1, cellsOf(all)));
   if (looked.length === 0 || clock.expired()) return { answer: "stopped" };
   const wantedOf = (cut: HeightCut) => wantedBesideSheets(cut, given);
-  clock.charge(cellsOf(all) * looked.length * CELL);
-  const floors = levelFloors(heights, all, looked, looked.map(wantedOf));
+  const alone = all.length === 1;
+  const floors = charged(question, alone, cellsOf(all) * looked.length, () =>
+    levelFloors(heights, all, looked, looked.map(wantedOf), memory.tables),
+  );
   const stretches = all.map((one) => ({ ...one, levels: one.levels.filter((level) => floors[level]) }));
   const levels = stretches.flatMap((stretch) => stretch.levels);
   const bare = lengths.roll > 0 && stretches[0]!.levels.length === 0;
@@ -172,8 +184,9 @@ function lookAt(question: HeightQuestion, lengths: Lengths): Look | Verdict {
   const cells = cellsOf(stretches);
   const cuts = newestCuts(memory, (0.75 * MOST_CELLS) / Math.max(1, cells));
   if (cuts.length === 0) return { answer: "stopped" };
-  clock.charge(cells * cuts.length * CELL);
-  const tables = cutTables(heights, stretches, cuts, cuts.map(wantedOf));
+  const tables = charged(question, alone, cells * cuts.length, () =>
+    cutTables(heights, stretches, cuts, cuts.map(wantedOf), memory.tables),
+  );
   const ends: number[] = [];
   for (const stretch of stretches) ends.push((ends.at(-1) ?? 0) + stretch.levels.length);
   return {
@@ -278,8 +291,8 @@ function visitVector(look: Look, vector: number[]): StripCount[] | null | "stop"
   const { cut } = master.testVector(vector, () => clock.expired());
   if (cut !== null) {
     memory.cuts.push(cut);
-    clock.charge(cells * CELL);
-    tables.add(cut, wantedBesideSheets(cut, given), counts);
+    const wanted = wantedBesideSheets(cut, given);
+    charged(question, look.stretches.length === 1, cells, () => tables.add(cut, wanted, counts));
     return cells * tables.size() > MOST_CELLS ? "stop" : null;
   }
   const outcome = decided(question, vector, EASY);
