@@ -1,4 +1,4 @@
-import { auditPlan } from "./audit/index.ts";
+import { auditPlan, auditPlanSewing } from "./audit/index.ts";
 import { type LettersOfFabric, listCuts, listQuiltCuts, recordUnits } from "./cutlist/index.ts";
 import type { CutList } from "./cutlist/types.ts";
 import type { Diagnostic, Outcome } from "./diagnostics/index.ts";
@@ -274,6 +274,15 @@ export function effortFor(cutLists: readonly CutList[], { thorough, effort }: Pl
   if (effort !== null) return effort;
   if (thorough) return SEARCH.thorough;
   return Math.min(SEARCH.most, Math.max(SEARCH.least, Math.floor(SEARCH.together / cutLists.length)));
+}
+
+/**
+ * The sewing alone of a plan whose pieces are cut as part of another.
+ * @throws Error when the quilt does not come out as designed: our fault.
+ */
+export function assertSewn(plan: Plan): void {
+  const faults = auditPlanSewing(plan);
+  if (faults.length > 0) throw new Error(`the plan does not pass its audit: ${faults.join("; ")}`);
 }
 
 /** @throws Error when the plan does not pass the audit: our fault. */

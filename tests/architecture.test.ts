@@ -52,7 +52,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
   "render/pdf": {
     rooms: ["words", "length", "render", "render/svg", "render/book", "render/fonts"],
     types: ["plan", "quilt", "choices", "spec"],
-    packages: ["pdfkit", "svg-to-pdfkit", "bidi-js"],
+    packages: ["pdfkit", "bidi-js"],
   },
   "render/fonts": { rooms: [], types: [], packages: ["fontkit"] },
   "render/png": { rooms: [], types: [], packages: ["@resvg/resvg-js"] },

@@ -2,8 +2,10 @@ import type { FabricPlan, Part, Plan } from "../plan/types.ts";
 import { isStripOrBand, leaves, piecesIn, walk } from "./walk.ts";
 
 /** Kits said to come from strips of their own do: every strip fills some, and what it holds is what they need. */
-export function checkKits(fabric: FabricPlan, { kits = 1 }: Plan): string[] {
+export function checkKits(fabric: FabricPlan, { kits = 1, sorts = [] }: Plan): string[] {
   const { kitShares, lays, pieces } = fabric;
+  const mixed = checkSorts(fabric, sorts);
+  if (mixed.length > 0) return mixed;
   if (!(Number.isSafeInteger(kits) && kits >= 1)) return [`${kits} kits are no number of kits`];
   if (kitShares === undefined) return [];
   const faults: string[] = [];
@@ -36,4 +38,19 @@ export function checkKits(fabric: FabricPlan, { kits = 1 }: Plan): string[] {
   if (next !== kits + 1) faults.push(`${next - 1} of ${kits} kits are filled`);
   if (given.size !== strips.size) faults.push(`${strips.size - given.size} strips fill no kits`);
   return faults;
+}
+
+/** For a class of several sorts of kits: what all kits of every sort get of a bag is all that is cut of it. */
+function checkSorts({ pieces }: FabricPlan, sorts: NonNullable<Plan["sorts"]>): string[] {
+  return pieces.flatMap(({ letter, count, inKits = [] }) => {
+    if (inKits.length !== sorts.length) return [`${letter} is dealt to ${inKits.length} sorts of kits`];
+    if (sorts.length === 0) return [];
+    let dealt = 0;
+    for (const [i, { kits, each }] of inKits.entries()) {
+      if (kits !== sorts[i]?.kits || !Number.isSafeInteger(each) || each < 0)
+        return [`${letter}: ${kits} kits with ${each} each are not those of the class`];
+      dealt += kits * each;
+    }
+    return dealt === count ? [] : [`kits get ${dealt} of ${letter}, cut are ${count}`];
+  });
 }

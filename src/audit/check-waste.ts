@@ -74,8 +74,9 @@ export function checkWaste(fabric: FabricPlan, plan: Plan): string[] {
 function sewnRests({ name, pieces }: FabricPlan, { making, kits = 1 }: Plan): Leftover[] {
   const rests: Leftover[] = [];
   const runs = new Map<string, { made: number; along: number; count: number }>();
-  for (const { across, along, count, joined, letter } of pieces) {
-    if (joined === undefined) continue;
+  for (const { across, along, count, joined, letter, inKits } of pieces) {
+    // Whoever sews a kit of a mixed class keeps what that leaves.
+    if (joined === undefined || inKits !== undefined) continue;
     const key = joined.run === undefined ? letter : `run ${joined.run}`;
     const times = joined.perKit === true ? kits : 1;
     // Every strip but the first loses a join.

@@ -1,1 +1,2 @@
 export { auditPlan } from "./audit-plan.ts";
+export { auditPlanSewing } from "./sew/index.ts";

@@ -23,12 +23,16 @@ export interface Sourced {
   fromFatQuarters: string[];
 }
 
-/** The plan of a file that uses the stash first, or takes its colours from fat quarters. */
+/**
+ * The plan of a file that uses the stash first, or takes its colours from fat quarters.
+ * @param make plans the file with what is to hand; without it one quilt, or kits that are alike
+ */
 export async function planWith(
   spec: Spec,
   options: PlanOptions,
   { stash, fatQuarters }: Sources,
   solve: Solve,
+  make: typeof planSpec = planSpec,
 ): Promise<Outcome<Sourced>> {
   const told: Diagnostic[] = [];
   let asked = options;
@@ -57,7 +61,7 @@ export async function planWith(
     const others = asked.toHand.filter(({ fabric }) => !fromFatQuarters.includes(fabric));
     asked = { ...asked, toHand: [...others, ...bought], notBought: fromFatQuarters };
   }
-  const { value, diagnostics } = await planSpec(spec, asked, solve);
+  const { value, diagnostics } = await make(spec, asked, solve);
   const all = [...told, ...diagnostics];
   return {
     value: value === null ? null : { plan: { ...value, diagnostics: all }, fromFatQuarters },

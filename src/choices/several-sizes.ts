@@ -147,10 +147,14 @@ function headed(sizes: readonly SizePlanned[]): SizePlanned[] {
 }
 
 /** A size settled on: the quilt it is, in how many blocks. */
-type Settled = Pick<Fit, "spec" | "border"> & { blocks: InBlocks };
+export type Settled = Pick<Fit, "spec" | "border"> & { blocks: InBlocks };
 
 /** The quilt of one size; a target that is not met is told. */
-function settled(spec: QuiltSpec, { asked, wanted }: SizeAsked, diagnostics: Diagnostic[]): Settled | null {
+export function settled(
+  spec: QuiltSpec,
+  { asked, wanted }: SizeAsked,
+  diagnostics: Diagnostic[],
+): Settled | null {
   if (wanted.kind === "blocks") {
     return { spec: inBlocks(spec, wanted.blocks), blocks: wanted.blocks, border: null };
   }
@@ -226,7 +230,7 @@ function planned(
 }
 
 /** A finished size by the nearest marks of the ruler: quilts on point have sizes no ruler shows. */
-function saySize(across: number, down: number, { ruler }: Spec): string {
+export function saySize(across: number, down: number, { ruler }: Spec): string {
   const near = (ticks: number): Ticks => Math.round(ticks / ruler.mark) * ruler.mark;
   return formatSize(near(across), near(down), ruler);
 }

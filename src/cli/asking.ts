@@ -23,6 +23,32 @@ export const kits = (words: Words): Option<number | null> => ({
   },
 });
 
+/** `--kits 30`, `--kits "4 of 3x3, 5 of lap"`, `--kits file`: sorts of kits are read with the file. */
+export const kitsOrSorts = (words: Words): Option<number | string | null> => ({
+  flags: takes("--kits", words.commandLine.values.kits),
+  help: words.commandLine.asking.cutKitsOfSorts,
+  standard: words.commandLine.asking.oneQuilt,
+  absent: null,
+  read: (typed): Read<number | string | null> => {
+    const plain = kits(words).read?.(typed);
+    if (plain !== undefined && "value" in plain) return plain;
+    return /[a-z,;]/i.test(typed)
+      ? { value: typed.trim() }
+      : { problem: words.commandLine.asking.kitsOrSorts(MOST_KITS) };
+  },
+});
+
+/** What `--kits` asks for: how many that are alike, or the sorts as typed. */
+export function kitsAsked(typed: number | string | null): { kits: number; sorts: string | null } {
+  return typeof typed === "string" ? { kits: 1, sorts: typed } : { kits: typed ?? 1, sorts: null };
+}
+
+/** The first option that says nothing to kits of several sorts; null where none is named. */
+export function besideSorts(options: Readonly<Record<string, unknown>>): string | null {
+  const found = Object.entries(options).find(([, value]) => value !== null && value !== false);
+  return found?.[0] ?? null;
+}
+
 export const usable = (words: Words) =>
   text(
     takes("--width", words.commandLine.values.length),

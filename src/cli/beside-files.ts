@@ -4,31 +4,49 @@ import { report } from "./report.ts";
 import type { Book } from "./result-files.ts";
 import type { Files } from "./write.ts";
 
-/** What was asked besides the plan: its files, and of a class the teacher's sheet, which is printed too. */
+/** What was asked besides the plan: its files, and of a class the papers of teacher and pupils, which are printed too. */
 export interface BesideMade {
   files: Files;
-  teachers: Book | null;
+  /** By name, without ending. */
+  books: Readonly<Record<string, Book>>;
 }
 
 /** The lists that answer what was asked besides the plan: what the stash gives, fat quarters, kits, another width. */
 export async function besideFiles(made: Planned, beside: Beside, io: Io): Promise<BesideMade> {
-  const { compareKits, compareWidths, fatQuarterList, kitsList, loadBook, stashUse, widthsList } =
-    await import("../index.ts");
+  const {
+    compareKits,
+    compareSorts,
+    compareWidths,
+    fatQuarterList,
+    kitSteps,
+    kitsList,
+    loadBook,
+    stashUse,
+    widthsList,
+  } = await import("../index.ts");
   const files: Record<string, string> = {};
-  let teachers: Book | null = null;
-  const { plan, spec, options, sources, fromFatQuarters } = made;
+  const books: Record<string, Book> = {};
+  const { plan, spec, options, sources, fromFatQuarters, planned } = made;
   if (beside.stash !== null) files["stash.txt"] = stashUse(plan, beside.stash, io.words);
   if (beside.fatQuarters) files["fat-quarters.txt"] = fatQuarterList(plan, fromFatQuarters, io.words);
-  if (beside.kits > 1) {
+  if (beside.kits > 1 || planned !== null) {
     const pool = await poolOf(io, options);
-    const kits = await compareKits(spec, plan, options, pool.solve);
+    const kits =
+      planned === null
+        ? await compareKits(spec, plan, options, pool.solve)
+        : await compareSorts(planned, options, pool.solve);
     pool.clear();
     if (kits.value === null) report(kits.diagnostics, undefined, io);
     else {
-      const { classSheet, pageOf } = await loadBook();
+      const { classSheet, kitBook, pageOf } = await loadBook();
       files["kits.txt"] = kitsList(kits.value, io.words);
-      teachers = classSheet(kits.value, io.words);
-      files["class.html"] = pageOf(teachers, io.words);
+      books.class = classSheet(kits.value, io.words);
+      if (planned !== null && spec.kind === "quilt")
+        for (const [i, kit] of kits.value.sorts.entries()) {
+          files[`kit-${i + 1}.txt`] = kitSteps(kit, i, io.words);
+          books[`kit-${i + 1}`] = kitBook(kit, i, spec.pattern, io.words);
+        }
+      for (const [name, book] of Object.entries(books)) files[`${name}.html`] = pageOf(book, io.words);
     }
   }
   if (beside.usable !== null) {
@@ -38,12 +56,12 @@ export async function besideFiles(made: Planned, beside: Beside, io: Io): Promis
     if (widths.value === null) report(widths.diagnostics, undefined, io);
     else files["width.txt"] = widthsList(plan, widths.value, io.words);
   }
-  return { files, teachers };
+  return { files, books };
 }
 
-/** What of these files is read on the terminal: a page for the printer is not. */
+/** What of these files is read on the terminal: pages for the printer are not, nor the papers of pupils. */
 export function listsIn(files: Files): string[] {
   return Object.entries(files).flatMap(([name, text]) =>
-    name.endsWith(".txt") && typeof text === "string" ? [text] : [],
+    name.endsWith(".txt") && !name.startsWith("kit-") && typeof text === "string" ? [text] : [],
   );
 }

@@ -1,5 +1,5 @@
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
-import type { EngineJob, PlanOptions } from "../index.ts";
+import type { ClassPlanned, EngineJob, PlanOptions } from "../index.ts";
 import type { Solve } from "../plan/index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Spec } from "../spec/index.ts";
@@ -27,6 +27,8 @@ export interface PlanningValues {
 export interface Beside {
   /** How many times everything is cut together. */
   kits: number;
+  /** Kits of several sorts to be cut together, as typed; `file` for those of the file. */
+  sorts?: string | null;
   /** Usable width to try, as typed. */
   usable: string | null;
   /** Where every bolt ends, as typed. */
@@ -56,6 +58,8 @@ export interface Planned {
   /** Cloth it started from besides the bolt. */
   sources: { stash: Stash | null; fatQuarters: boolean };
   fromFatQuarters: string[];
+  /** The class of several sorts of kits that `plan` is the cutting of; null elsewhere. */
+  planned: ClassPlanned | null;
 }
 
 /** Milliseconds of search for a fabric from which it is told how to end it. */
@@ -118,7 +122,8 @@ export async function planText(
   beside: Beside = NOTHING_BESIDE,
   wanted: Wanted = "plan",
 ): Promise<Planned | { code: ExitCode }> {
-  const { planWith, quickSolve, readSpecFile, withoutEasing } = await import("../index.ts");
+  const { kitsNeedQuilt, planClass, planSpec, planWith, quickSolve, readKits, readSpecFile, withoutEasing } =
+    await import("../index.ts");
   const source = reworded === null ? text : undefined;
   const said = (all: readonly Diagnostic[]) => (reworded === null ? all : all.map(reworded));
   const read = readSpecFile(text, name, beside.decimal ?? null, io.words.language);
@@ -127,6 +132,17 @@ export async function planText(
   if (restated !== null && restated.value === null)
     return { code: failWith(restated.diagnostics, undefined, values.json, io) };
   const spec = restated?.value ?? read.value;
+  const { sorts = null } = beside;
+  const kits =
+    sorts === null
+      ? null
+      : spec.kind === "quilt"
+        ? readKits(sorts, spec)
+        : { value: null, diagnostics: [kitsNeedQuilt()] };
+  if (kits !== null && kits.value === null) {
+    const code = failWith(kits.diagnostics, source, values.json, io);
+    return { code: kits.diagnostics.some(({ at }) => at !== null) ? code : EXIT.usage };
+  }
   let stash: Stash | null = null;
   if (beside.stash !== null) {
     const opened = await openStash(beside.stash, spec.defaultUnit, io);
@@ -151,13 +167,27 @@ export async function planText(
   const sources = { stash, fatQuarters: beside.fatQuarters };
   const once = wanted === "strips" || wanted === "amounts" ? quickSolve(pool.solve) : pool.solve;
   const solve = wanted === "room" || wanted === "amounts" ? withoutEasing(once) : once;
-  const outcome = await planWith(spec, options, sources, solve);
+  let planned: ClassPlanned | null = null;
+  const asked = kits?.value ?? null;
+  const outcome = await planWith(
+    spec,
+    options,
+    sources,
+    solve,
+    asked === null || spec.kind !== "quilt"
+      ? planSpec
+      : async (_, withCloth, by) => {
+          const { value, diagnostics } = await planClass(spec, asked, withCloth, by);
+          planned = value;
+          return { value: value?.batch ?? null, diagnostics };
+        },
+  );
   pool.clear();
   const diagnostics = [...read.diagnostics, ...(restated?.diagnostics ?? []), ...outcome.diagnostics];
   if (outcome.value === null) return { code: failWith(said(diagnostics), source, values.json, io) };
   report(said(diagnostics), source, io);
   const { plan, fromFatQuarters } = outcome.value;
-  return { plan: { ...plan, diagnostics }, spec, options, sources, fromFatQuarters };
+  return { plan: { ...plan, diagnostics }, spec, options, sources, fromFatQuarters, planned };
 }
 
 /** A quilt for another ruler, and what changed; a cut list cannot be restated. */

@@ -3,10 +3,11 @@ import type { Comparison } from "../choices/comparison.ts";
 import type { PatternSource } from "../index.ts";
 import type { Plan } from "../plan/types.ts";
 import type { Words } from "../words/index.ts";
+import type { Fonts } from "./fonts.ts";
 import type { Io } from "./io.ts";
 import { report } from "./report.ts";
 import type { Book } from "./result-files.ts";
-import { CLASS_PDF_NAME, PATTERN_PDF_NAME, PDF_NAME } from "./result-files.ts";
+import { PATTERN_PDF_NAME, PDF_NAME } from "./result-files.ts";
 import type { Files } from "./write.ts";
 
 /** What is asked for besides the usual files. */
@@ -19,6 +20,21 @@ export interface Printing {
   font: string | null;
   /** The book without its drawings, for a newsletter. */
   markdown: boolean;
+}
+
+/** Further books as PDF, each under its name. */
+async function printedBooks(
+  books: Readonly<Record<string, Book>>,
+  plan: Plan,
+  paper: Printing["paper"],
+  fonts: Fonts,
+  words: Words,
+): Promise<Files> {
+  const { bookFile } = await import("./pdf-file.ts");
+  const files: Record<string, Uint8Array> = {};
+  for (const [name, book] of Object.entries(books))
+    files[`${name}.pdf`] = await bookFile(book, plan, paper, fonts, words);
+  return files;
 }
 
 /** The comparison as files of its own, and in the book. */
@@ -50,7 +66,7 @@ export async function printedFiles(
   comparison: Comparison | null,
   pattern: PatternSource | null,
   io: Io,
-  teachers: Book | null = null,
+  books: Readonly<Record<string, Book>> = {},
 ): Promise<Files> {
   const { pdf, paper, png, font, markdown } = asked;
   const files = {
@@ -58,13 +74,13 @@ export async function printedFiles(
     ...(markdown ? await handoutFiles(plan, comparison, io.words) : {}),
   };
   if (!pdf && png === null) return files;
-  const [{ fontsFor }, { bookFile, patternFile, pdfFile }, { pictureFiles }] = await Promise.all([
+  const [{ fontsFor }, { patternFile, pdfFile }, { pictureFiles }] = await Promise.all([
     import("./fonts.ts"),
     import("./pdf-file.ts"),
     import("./pictures.ts"),
   ]);
   const fonts = await fontsFor(
-    [plan, pattern?.told ?? null, teachers],
+    [plan, pattern?.told ?? null, books],
     font === null ? [] : [resolve(io.folder, font)],
   );
   report(fonts.diagnostics, undefined, io);
@@ -72,9 +88,7 @@ export async function printedFiles(
   const printed = pdf
     ? {
         [PDF_NAME]: await pdfFile(plan, paper, fonts, io.words, comparison),
-        ...(teachers === null
-          ? {}
-          : { [CLASS_PDF_NAME]: await bookFile(teachers, plan, paper, fonts, io.words) }),
+        ...(await printedBooks(books, plan, paper, fonts, io.words)),
         ...(pattern === null
           ? {}
           : { [PATTERN_PDF_NAME]: await patternFile(plan, pattern, paper, fonts, io.words) }),

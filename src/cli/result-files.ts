@@ -11,7 +11,6 @@ export type Book = ReturnType<Books["classSheet"]>;
 /** The books for the printer, written when they are asked for. */
 export const PDF_NAME = "book.pdf";
 export const PATTERN_PDF_NAME = "pattern.pdf";
-export const CLASS_PDF_NAME = "class.pdf";
 
 /** Every file of a plan: the plan itself, which may be too long for one text, and all that is made of it. */
 export async function resultFiles(

@@ -3,9 +3,10 @@ import type { CutList, CutPiece } from "./types.ts";
 /**
  * The cut list of so many kits cut together. Strips that are joined end to end stay whole strips of one kit, so
  * that a narrower bolt is not tried for them.
+ * @param amongOthers kits of other sorts are cut with them: what is one kit's stays so where it is the only one
  */
-export function forKits(cutList: CutList, kits: number): CutList {
-  if (kits === 1) return cutList;
+export function forKits(cutList: CutList, kits: number, amongOthers = false): CutList {
+  if (kits === 1 && !amongOthers) return cutList;
   const times = ({ joined, ...piece }: CutPiece): CutPiece => ({
     ...piece,
     ...(joined === undefined ? {} : { joined: { ...joined, perKit: true as const } }),

@@ -104,7 +104,8 @@ function listOf(a: string, b: string, separator: string): string {
   return a.split(separator).includes(b) ? a : a + separator + b;
 }
 
-function mergeUses(uses: readonly PieceUse[]): PieceUse[] {
+/** Uses that are alike as one. */
+export function mergeUses(uses: readonly PieceUse[]): PieceUse[] {
   const merged = new Map<string, PieceUse>();
   for (const use of uses) {
     const key = JSON.stringify([use.purpose, use.own === true]);

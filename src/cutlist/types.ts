@@ -121,6 +121,8 @@ export interface CutPiece {
   rests?: PieceRest[];
   /** On strips that are sewn end to end: what they make together. Absent when the strips are used as they are. */
   joined?: JoinedRun;
+  /** Cut for a class of several sorts of kits: of each sort how many kits there are, and how many pieces each gets. */
+  inKits?: readonly { kits: number; each: number }[];
 }
 
 /**

@@ -1,7 +1,6 @@
 import type { Ruler, Ticks } from "../length/types.ts";
 import { joinFromStrips, needsJoin } from "./joins.ts";
-import { letterPieces } from "./letters.ts";
-import { mergePieces } from "./merge.ts";
+import { type Marked, mergeMarked } from "./merge.ts";
 import type { CutList, CutPiece } from "./types.ts";
 
 /** One way of making the long pieces of a fabric. */
@@ -26,13 +25,19 @@ export function waysOfJoining(cutList: CutList, usable: Ticks, ruler: Ruler): Jo
   const apart = open.slice(0, CHOICES);
   return Array.from({ length: 2 ** apart.length }, (_, choice): JoinedWay => {
     const kept = new Set(apart.filter((_, bit) => ((choice >> bit) & 1) === 0));
-    const pieces = cutList.pieces.map(
-      (piece, index): CutPiece => (kept.has(index) ? piece : (joinable[index] ?? piece)),
-    );
+    const pieces = cutList.pieces.map((piece, index) => ({
+      piece: kept.has(index) ? piece : (joinable[index] ?? piece),
+      marks: [index],
+    }));
     const way = kept.size === open.length ? "whole" : kept.size === 0 ? "joined" : "mixed";
-    return {
-      way,
-      cutList: { fabric: cutList.fabric, pieces: letterPieces(mergePieces(pieces, cutList.fabric.print)) },
-    };
+    return { way, cutList: { fabric: cutList.fabric, pieces: inTheirBags(pieces, cutList) } };
   });
+}
+
+/** The pieces gathered anew, each in the bag it was listed for: the sewing is told by those letters, whichever way is taken. */
+function inTheirBags(pieces: readonly Marked[], { fabric, pieces: listed }: CutList): CutPiece[] {
+  return mergeMarked(pieces, fabric.print)
+    .map(({ piece, marks }) => ({ piece, first: Math.min(...marks) }))
+    .sort((a, b) => a.first - b.first)
+    .map(({ piece, first }) => ({ ...piece, letter: listed[first]?.letter ?? piece.letter }));
 }

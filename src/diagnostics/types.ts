@@ -1,4 +1,5 @@
 import type { ChoicesFacts } from "./choices.ts";
+import type { ClassFacts } from "./class.ts";
 import type { ClothFacts } from "./cloth.ts";
 import type { FieldsFacts } from "./fields.ts";
 import type { FilesFacts } from "./files.ts";
@@ -38,6 +39,7 @@ export type Nothing = Readonly<Record<never, never>>;
 /** The facts of everything that can be told, by the name of the function that tells it. */
 export interface DiagnosticFacts
   extends ChoicesFacts,
+    ClassFacts,
     ClothFacts,
     FieldsFacts,
     FilesFacts,

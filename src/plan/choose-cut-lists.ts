@@ -1,6 +1,7 @@
+import { type KitList, waysForClass } from "../cutlist/for-class.ts";
 import { forKits } from "../cutlist/for-kits.ts";
 import type { CutList } from "../cutlist/types.ts";
-import { waysOfJoining } from "../cutlist/ways-of-joining.ts";
+import { type JoinedWay, waysOfJoining } from "../cutlist/ways-of-joining.ts";
 import { joinCompared } from "../diagnostics/planning.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { hasPlan } from "../engine/index.ts";
@@ -30,6 +31,8 @@ export interface Chosen {
 /** A fabric, and the cloth it may be cut from. */
 export interface Fabric {
   cutList: CutList;
+  /** For a class of several sorts of kits: what each takes. `cutList` then holds all of it, made in one way. */
+  sorts?: readonly KitList[];
   fixedStock: readonly FixedPiece[];
   bolt: Bolt;
 }
@@ -47,19 +50,14 @@ export async function chooseCutLists(
   solve: Solve,
   effort: SharedEffort | null = null,
 ): Promise<Chosen[]> {
-  const ways = fabrics.map(({ cutList, fixedStock, bolt }) => {
-    const usable = usableWidth(cutList.fabric);
-    const sources = { usable: bolt === "none" ? null : usable, fixedStock };
-    return waysOfJoining(cutList, usable, settings.ruler).map((way) => {
-      // Strips are joined within one kit: only then is everything cut so many times.
-      const times = forKits(way.cutList, kits);
-      return {
-        ...way,
-        cutList: times,
-        fixedStock,
-        problem: posePackingProblem(times, sources, settings.style, stackLimit(settings)),
-      };
-    });
+  const ways = fabrics.map((fabric) => {
+    const { fixedStock, bolt } = fabric;
+    const sources = { usable: bolt === "none" ? null : usableWidth(fabric.cutList.fabric), fixedStock };
+    return waysOf(fabric, kits, settings).map((way) => ({
+      ...way,
+      fixedStock,
+      problem: posePackingProblem(way.cutList, sources, settings.style, stackLimit(settings)),
+    }));
   });
   const problems = ways.flat().map(({ problem }) => problem);
   const results = await packShared(problems, limits, effort, solve);
@@ -70,7 +68,24 @@ export async function chooseCutLists(
   });
 }
 
-type Packed = ReturnType<typeof waysOfJoining>[number] & {
+type Way = JoinedWay & { untried: boolean };
+
+/** What may be cut of a fabric: all kits of a class, whose strips are joined within one of them. */
+function waysOf({ cutList, sorts }: Fabric, kits: number, { ruler }: PlanSettings): Way[] {
+  const usable = usableWidth(cutList.fabric);
+  if (sorts === undefined)
+    return waysOfJoining(cutList, usable, ruler).map((way) => ({
+      ...way,
+      cutList: forKits(way.cutList, kits),
+      untried: false,
+    }));
+  // Made in the way that was settled on already.
+  if (sorts.length === 0) return [{ way: "whole", cutList, untried: true }];
+  const { ways, all } = waysForClass(sorts, usable, ruler);
+  return ways.map((way) => ({ ...way, untried: !all }));
+}
+
+type Packed = Way & {
   fixedStock: readonly FixedPiece[];
   problem: PackingProblem;
   result: PackingResult;
@@ -85,9 +100,11 @@ function choose(packed: readonly Packed[], settings: PlanSettings): Chosen {
   const diagnostics =
     ranked.length > 1 ? [compared(best.cutList.fabric.name, best.way, ranked, settings)] : [];
   const bounds = possible.map(({ problem, result }) => (problem.roll === null ? 0 : result.bound.value));
-  const least = Math.min(...bounds, best.result.rollLength);
-  const { cutList, problem, result, fixedStock } = best;
-  return { cutList, problem, result, least, fixedStock, onlyWay: packed.length === 1, diagnostics };
+  const { cutList, problem, result, fixedStock, untried } = best;
+  // What was not packed may come to less.
+  const least = untried ? 0 : Math.min(...bounds, result.rollLength);
+  const onlyWay = packed.length === 1 && !untried;
+  return { cutList, problem, result, least, fixedStock, onlyWay, diagnostics };
 }
 
 function compared(

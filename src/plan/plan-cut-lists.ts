@@ -42,9 +42,11 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const { spec, cutLists, fixedStock = [], bolt = "as-needed", kits = 1 } = request;
   const { top = null, limits = {}, solve } = request;
   const boltOf = (index: number): Bolt => (typeof bolt === "string" ? bolt : (bolt[index] ?? "as-needed"));
-  const fabrics = cutLists.map((cutList, index) =>
-    withFixedStock(cutList, boltOf(index), fixedStock[index] ?? [], kits),
-  );
+  const fabrics = cutLists.map((cutList, index) => {
+    const sorts = request.sorts?.[index];
+    const offered = withFixedStock(cutList, boltOf(index), fixedStock[index] ?? [], kits);
+    return sorts === undefined ? offered : { ...offered, sorts };
+  });
 
   const { inHand = [], effort = null } = request;
   const begun = await weighFromHand(fabrics, inHand, kits, spec, limits, solve, effort);
@@ -66,8 +68,10 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     const tooLong = beyond.map(({ chosen }) => tellTooLong(chosen, spec));
     return { value: null, diagnostics: [...told, ...tooLong] };
   }
-  const packed = await fromOneGrain(free, cutLists, async (asked) => {
-    const own = asked.map(({ fabric, cutList }) => ({ ...fabrics[fabric]!, cutList }));
+  const lists = request.sorts === undefined ? cutLists : free.map(({ chosen }) => chosen.cutList);
+  const settled = request.sorts === undefined ? {} : { sorts: [] };
+  const packed = await fromOneGrain(free, lists, async (asked) => {
+    const own = asked.map(({ fabric, cutList }) => ({ ...fabrics[fabric]!, cutList, ...settled }));
     const there = asked.map(({ fabric }) => inHand[fabric] ?? null);
     const begun = await weighFromHand(own, there, kits, spec, limits, solve, effort);
     return packToTheEnd(begun.chosen, begun.mixes, begun.lengths, spec, limits, solve);

@@ -1,3 +1,4 @@
+import type { KitList } from "../cutlist/for-class.ts";
 import type { CutList } from "../cutlist/types.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { EngineJob } from "../engine/index.ts";
@@ -32,6 +33,8 @@ export interface PlanRequest {
   bolt?: Bolt | readonly Bolt[];
   /** A length of the bolt that is there already, for each in the order of `cutLists`. Default: none. */
   inHand?: readonly (LengthInHand | null)[];
+  /** For a class of several sorts of kits: what each takes of each fabric, in the order of `cutLists`. Default: none. */
+  sorts?: readonly (readonly KitList[])[];
   /** How many times everything is cut, all together: kits for a class. Default 1. */
   kits?: number;
   /** The quilt top the cut lists came from, carried in the plan for drawing. Default null. */

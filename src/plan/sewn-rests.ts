@@ -11,6 +11,8 @@ export function restsOfSewing(pieces: readonly CutPiece[], kits: number): Leftov
   const rests: Leftover[] = [];
   pieces.forEach((piece, index) => {
     const { joined, along } = piece;
+    // In a class of several sorts of kits it lies with those who sew them.
+    if (piece.inKits !== undefined) return;
     for (const { cause, count, across } of piece.rests ?? [])
       rests.push({ lay: -1, across, along, count, cause });
     if (joined === undefined) return;

@@ -4,9 +4,10 @@ import { lengthLimit, purchaseFor } from "../stock/index.ts";
 import { buildLay, laidItems } from "./build-lay.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { tableOf } from "./flag-steps.ts";
+import type { KitShare } from "./kit-types.ts";
 import { everyPart, likeness } from "./parts.ts";
 import type { PlanSettings, Solve } from "./request.ts";
-import type { KitShare, Lay } from "./types.ts";
+import type { Lay } from "./types.ts";
 
 /** Kits cut from whole strips together: the layouts of a batch, group after group. */
 export interface Split {

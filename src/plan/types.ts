@@ -5,6 +5,7 @@ import type { Making } from "../making/types.ts";
 import type { QuiltTop } from "../quilt/types.ts";
 import type { Assumption, Price, Print, SoldBy } from "../spec/types.ts";
 import type { Planned as PlannedAs } from "../spec/work-types.ts";
+import type { KitShare, KitSort } from "./kit-types.ts";
 import type { Template } from "./template-types.ts";
 
 /** Written in every plan file; raised when a reader of older plans would misread a newer one. */
@@ -283,15 +284,6 @@ export interface PlanBound {
   ruleOfThumb: Ticks;
 }
 
-/** Strips of the bolt that fill some kits of a class and no others. */
-export interface KitShare {
-  /** From 1. */
-  first: number;
-  last: number;
-  /** Numbers in cutting order. */
-  strips: number[];
-}
-
 /**
  * What is done of a fabric already. `lays`, `steps` and `purchase` then tell what is left to do: `pieces` still count all
  * that the quilt needs.
@@ -380,6 +372,8 @@ export interface Plan {
   fabrics: FabricPlan[];
   /** How many quilts are cut together; absent for one. */
   kits?: number;
+  /** Kits of several sorts that are cut together, for a class; `inKits` of every piece is in this order. Absent elsewhere. */
+  sorts?: KitSort[];
   /** What was asked for besides the file; absent where nothing was. Cutting is gone on with by the same. */
   asked?: PlannedAs;
   /** What the plan has been gone on with from; absent where the work has not begun. */

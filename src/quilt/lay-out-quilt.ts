@@ -163,6 +163,8 @@ function reportUnused(builder: Builder): void {
       (word) => (word === undefined || word === null ? "" : (builder.find(word, null, "") ?? "")),
     ),
   ]);
+  // What takes the place of another fabric in kits of a class is used there.
+  for (const { swaps } of spec.class.colourways) for (const { to } of swaps) used.add(to.word);
   spec.fabrics.forEach((fabric, i) => {
     if (used.has(fabric.name) || fabric.pieces.length > 0) return;
     diagnostics.push(fabricUnused({ path: `fabrics[${i}]`, at: fabric.at }, fabric.name));

@@ -1,3 +1,4 @@
+export type * from "./class-types.ts";
 export { colourFor, readColour } from "./colours.ts";
 export {
   jsonSchema,
@@ -9,6 +10,7 @@ export {
   workJsonSchema,
 } from "./json-schema.ts";
 export { type Layout, ON_POINT, PRINTS_FOLLOW, WORK_FORMAT } from "./key-words.ts";
+export { MOST_KITS, readKitLine } from "./kit-line.ts";
 export { onBoltsOf } from "./on-bolts-of.ts";
 export { PATTERN_PARTS, type PatternPart, type PatternSpec } from "./pattern-types.ts";
 export { readPieceLine } from "./piece-line.ts";

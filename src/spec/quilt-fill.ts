@@ -2,6 +2,7 @@ import { fieldMissing, type MadeOf, madeOfBoth, madeOfNothing } from "../diagnos
 import { familyOf, TICKS_PER } from "../length/measures.ts";
 import { ceil } from "../length/rational.ts";
 import type { Ticks } from "../length/types.ts";
+import { fillClass } from "./class-schema.ts";
 import { type Path, pathText } from "./document.ts";
 import type { FileSettings } from "./fill-file.ts";
 import { fillFoundation } from "./foundation-fill.ts";
@@ -108,6 +109,11 @@ export function fillQuilt(
     foundation: fillFoundation(written.foundation, { ...filling, seam, fabrics, blockKeys: [...blockKeys] }),
     minutes: fillMinutes(written.minutes),
     pattern: fillPattern(written.pattern),
+    class: fillClass(
+      written.class,
+      fabrics.map(({ name }) => name),
+      filling,
+    ),
   };
   return { quilt, assumptions: filling.assumptions };
 }

@@ -6,6 +6,7 @@ import { parseLength } from "../length/parse.ts";
 import type { Rational } from "../length/rational.ts";
 import { parseSize } from "../length/size.ts";
 import type { LengthUnit } from "../length/types.ts";
+import { classSchema } from "./class-schema.ts";
 import { fileFields } from "./cut-list-schema.ts";
 import { fabricSchema } from "./fabric-schema.ts";
 import { backing, binding, wadding, word } from "./finishing-schema.ts";
@@ -260,6 +261,7 @@ export function quiltFields(unit: LengthUnit) {
     foundation: foundationSchema(unit).optional(),
     minutes: minutesSchema().optional(),
     pattern: patternSchema().optional(),
+    class: classSchema().optional(),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { BorderName } from "../diagnostics/purposes.ts";
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
+import type { ClassSpec } from "./class-types.ts";
 import type { FoundationSpec } from "./foundation-types.ts";
 import type { PatternSpec } from "./pattern-types.ts";
 import type { StepMinutes } from "./step-minutes.ts";
@@ -262,4 +263,6 @@ export interface QuiltSpec extends Omit<CutListSpec, "kind"> {
   minutes: StepMinutes;
   /** The pattern to hand out. */
   pattern: PatternSpec;
+  /** The class that sews it from kits. */
+  class: ClassSpec;
 }

@@ -119,6 +119,7 @@ const PIECE: Table<CutPiece> = {
   pair: "kept by the plan and looked at by its audit",
   rests: "told as leftovers, which are the plan's",
   joined: "told by its note, and by the step that sews the run",
+  inKits: "told by the list of kits, which tests/choices/mixed-kits counts",
 };
 
 const STEP: Table<CuttingStep> = {

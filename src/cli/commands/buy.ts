@@ -1,6 +1,6 @@
 import type { Words } from "../../words/index.ts";
 
-import { bolt, fatQuarters, kits, stash, usable } from "../asking.ts";
+import { besideSorts, bolt, fatQuarters, kitsAsked, kitsOrSorts, stash, usable } from "../asking.ts";
 import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
 import type { Io } from "../io.ts";
@@ -77,7 +77,7 @@ export const buy = (words: Words) =>
       budget,
       stash,
       fatQuarters,
-      kits,
+      kits: kitsOrSorts,
       usable,
       bolt,
       ruler,
@@ -100,7 +100,16 @@ export const buy = (words: Words) =>
         io.talk(io.words.commandLine.buy.errorSizesDoesNot(beside[0]));
         return EXIT.usage;
       }
-      const beside = { ...values, kits: values.kits ?? 1 };
+      const { kits, sorts } = kitsAsked(values.kits);
+      const unfit =
+        sorts === null
+          ? null
+          : besideSorts({ "--fat-quarters": values.fatQuarters, "--width": values.usable });
+      if (unfit !== null) {
+        io.talk(io.words.commandLine.asking.notWithSorts(unfit));
+        return EXIT.usage;
+      }
+      const beside = { ...values, kits, sorts };
       const made = await planFile(file, values, io, beside, wantedOf(values, beside.kits));
       if ("code" in made) return made.code;
       const { buyCsv, buyJson, buyList } = await import("../../index.ts");

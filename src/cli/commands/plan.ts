@@ -3,7 +3,7 @@ import type { Diagnostic } from "../../diagnostics/types.ts";
 import { workLeftAside } from "../../diagnostics/work.ts";
 import type { Words } from "../../words/index.ts";
 
-import { bolt, fatQuarters, kits, stash, usable } from "../asking.ts";
+import { besideSorts, bolt, fatQuarters, kitsAsked, kitsOrSorts, stash, usable } from "../asking.ts";
 import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { comparisonOf } from "../comparing.ts";
@@ -54,7 +54,7 @@ export const plan = (words: Words) =>
       budget,
       stash,
       fatQuarters,
-      kits,
+      kits: kitsOrSorts,
       sizes,
       usable,
       bolt,
@@ -69,12 +69,30 @@ export const plan = (words: Words) =>
     }),
     examples: words.commandLine.plan.examples,
     async run([file = ""], values, io) {
-      const beside = { ...values, kits: values.kits ?? 1 };
+      const { kits, sorts } = kitsAsked(values.kits);
+      const other = { "--sizes": values.sizes, "--fat-quarters": values.fatQuarters };
+      const unfit =
+        sorts === null
+          ? null
+          : besideSorts({ ...other, "--width": values.usable, "--compare": values.compare });
+      if (unfit !== null) {
+        io.talk(io.words.commandLine.asking.notWithSorts(unfit));
+        return EXIT.usage;
+      }
+      const beside = { ...values, kits, sorts };
       const planned = await planFile(file, values, io, beside);
       if ("code" in planned) return planned.code;
-      const asked = await askedWith(planned, values);
+      const asked =
+        sorts === null
+          ? await askedWith(planned, { ...values, kits: values.kits === null ? null : kits })
+          : null;
       const made = asked === null ? planned : { ...planned, plan: { ...planned.plan, asked } };
-      const { files: besides, teachers } = await besideFiles(made, beside, io);
+      const { files: besides, books } = await besideFiles(made, beside, io);
+      const inFile = planned.spec.kind === "quilt" ? planned.spec.class.kits : [];
+      if (values.kits === null && inFile.length > 0) {
+        const { kitsInFile } = await import("../../index.ts");
+        report([kitsInFile(inFile.reduce((sum, { count }) => sum + count, 0))], undefined, io);
+      }
       const comparison = values.compare ? await comparisonOf(made, io) : null;
       // The plan is made all the same: that there is nothing to compare it with is only said.
       if (comparison?.value === null)
@@ -106,7 +124,7 @@ export const plan = (words: Words) =>
         comparison?.value ?? null,
         pattern.value,
         io,
-        teachers,
+        books,
       );
       const files = { ...results, ...printed, ...besides };
       const folder = resolve(io.folder, named);

@@ -2,6 +2,7 @@ import type { Kits } from "../../choices/kits.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { alsoNeeded, pieceFacts } from "../text/index.ts";
+import { kitPrices, sortName } from "../text/kits.ts";
 import { money } from "../text/money.ts";
 import { unitGroups } from "../text/unit-groups.ts";
 import { toldGroup } from "../text/unit-told.ts";
@@ -19,8 +20,8 @@ function section(id: string, title: string, blocks: Block[]): Section {
 }
 
 /** What all kits cost together, in hundredths, where every fabric has a price in one currency; else null. */
-function priceOf({ fabrics }: Kits, of: "together" | "one"): number | null {
-  const costs = fabrics.map((fabric) => (fabric[of] === null ? 0 : fabric[of].cost));
+function priceOf({ fabrics }: Kits): number | null {
+  const costs = fabrics.map(({ together, cost }) => (together === null && cost === null ? 0 : cost));
   const currencies = new Set(fabrics.map(({ currency }) => currency));
   if (currencies.size !== 1 || costs.some((cost) => cost === null)) return null;
   const sum = costs.reduce<number>((total, cost) => total + (cost ?? 0), 0);
@@ -29,29 +30,31 @@ function priceOf({ fabrics }: Kits, of: "together" | "one"): number | null {
 
 function kitsTable(kits: Kits, words: Words): Table {
   const { columns, separate, none } = words.choices.kits;
-  const priced = priceOf(kits, "together") !== null;
-  const { caption, perKit, total } = words.teaching.kits;
-  const rows = kits.fabrics.map(({ fabric, together, one, separately, currency }): Cell[] => [
+  const { ruler } = kits.batch;
+  const whole = priceOf(kits);
+  const priced = whole !== null;
+  const { caption, perKit, total, forOne } = words.teaching.kits;
+  const several = kits.sorts.length > 1;
+  const prices = kitPrices(kits);
+  const rows = kits.fabrics.map(({ fabric, together, cost, each, separately, currency }): Cell[] => [
     { ...cell(fabric), swatch: kits.batch.fabrics.find(({ name }) => name === fabric)?.colour ?? null },
     cell(typeset(together?.text ?? none)),
-    cell(typeset(one?.text ?? none)),
+    ...(several ? [] : [cell(typeset(each[0]?.alone?.text ?? none))]),
     cell(typeset(separately?.text ?? none)),
     ...(priced
-      ? [cell(money(together?.cost ?? 0, currency)), cell(money((together?.cost ?? 0) / kits.kits, currency))]
+      ? [cost, ...each.map(({ share }) => share)].map((amount) => cell(money(amount ?? 0, currency, ruler)))
       : []),
   ]);
   const [{ currency } = { currency: "" }] = kits.fabrics;
-  const whole = priceOf(kits, "together") ?? 0;
   const sum = [
-    cell(total),
-    cell(""),
-    cell(""),
-    cell(""),
-    cell(money(whole, currency)),
-    cell(money(whole / kits.kits, currency)),
+    ...[total, "", "", ...(several ? [] : [""])].map(cell),
+    ...[whole, ...prices.map(({ share }) => share)].map((amount) =>
+      cell(money(amount ?? 0, currency, ruler)),
+    ),
   ];
-  const headings = [columns.fabric, columns.together, columns.one, separate(kits.kits)];
-  if (priced) headings.push(columns.costTogether, perKit);
+  const headings = [columns.fabric, columns.together, ...(several ? [] : [columns.one]), separate(kits.kits)];
+  if (priced)
+    headings.push(columns.costTogether, ...(several ? prices.map((_, i) => forOne(i + 1)) : [perKit]));
   return {
     caption,
     captionSeen: false,
@@ -65,13 +68,56 @@ function kitsTable(kits: Kits, words: Words): Table {
   };
 }
 
-function bagLines({ fabrics }: Plan, plan: Plan, words: Words): string[] {
-  return fabrics.map((fabric) => {
+/** The sorts of kits, how many of each, and what one costs. */
+function sortsTable(kits: Kits, words: Words): Table {
+  const { sortColumns } = words.choices.kits;
+  const { ruler } = kits.batch;
+  const [{ currency } = { currency: "" }] = kits.fabrics;
+  const prices = kitPrices(kits);
+  const priced = prices.every(({ share }) => share !== null);
+  const headings = [
+    sortColumns.kit,
+    sortColumns.count,
+    ...(priced ? [sortColumns.share, sortColumns.alone] : []),
+  ];
+  return {
+    caption: words.teaching.kits.sortCaption,
+    captionSeen: false,
+    columns: headings.map((heading, c) => ({
+      heading: sentence(heading),
+      align: c === 0 ? "left" : "right",
+    })),
+    rows: kits.sorts.map((one, i) => [
+      cell(typeset(sortName(one, i, words))),
+      cell(String(one.kits)),
+      ...(priced
+        ? [prices[i]?.share, prices[i]?.alone].map((amount) => cell(money(amount ?? 0, currency, ruler)))
+        : []),
+    ]),
+    summed: false,
+    ticks: [],
+  };
+}
+
+function bagLines(plan: Plan, words: Words): string[] {
+  return plan.fabrics.map((fabric) => {
     const bags = pieceFacts(fabric, plan, words).map(({ letter, count, size }) =>
       words.teaching.kits.bag(letter, count, typeset(size)),
     );
     return `${fabric.name}: ${bags.join("; ")}`;
   });
+}
+
+/** Lines that all sorts of kits have, and then what is said of each alone. */
+function bySort(lines: readonly (readonly string[])[], words: Words): string[] {
+  const [first = [], ...others] = lines;
+  const shared = first.filter((line) => others.every((other) => other.includes(line)));
+  return [
+    ...shared,
+    ...lines.flatMap((own, i) =>
+      own.filter((line) => !shared.includes(line)).map((line) => words.teaching.session.ofSort(i + 1, line)),
+    ),
+  ];
 }
 
 /** What is shown, done and taken home in a session. */
@@ -151,38 +197,66 @@ function groupOf({ title, show, inClass, homework }: Session, number: number, wo
   };
 }
 
+/** The sessions of a class: what is left for home is told for each sort of kit where it differs. */
+function sessionsOfClass({ sorts }: Kits, words: Words): Session[] {
+  const own = sorts.map(({ dealt }) => sessionsOf(dealt, words));
+  const most = own.reduce((longest, each) => (each.length > longest.length ? each : longest), own[0] ?? []);
+  return most.map((session, at) => {
+    const homework = own.map((sessions) => [sessions[at]?.homework ?? ""].filter((text) => text !== ""));
+    return { ...session, homework: bySort(homework, words).join(" ") };
+  });
+}
+
 /** One sheet for whoever teaches: what to buy for the kits and what each costs, what pupils bring, and the sessions. */
 export function classSheet(kits: Kits, words: Words): Book {
-  const { single } = kits;
+  const { sorts, batch } = kits;
+  const [first] = sorts;
+  if (first === undefined) throw new Error("a class without kits");
+  const several = sorts.length > 1;
   const { teaching } = words;
   const { currency = "" } = kits.fabrics[0] ?? {};
-  const sessions = sessionsOf(single, words);
-  const [together, alone] = [priceOf(kits, "together"), priceOf(kits, "one")];
+  const sessions = sessionsOfClass(kits, words);
+  const together = priceOf(kits);
+  const [{ alone } = { alone: null }] = kitPrices(kits);
   const facts = [
     { caption: teaching.facts.kits, value: String(kits.kits) },
     ...(sessions.length === 0 ? [] : [{ caption: teaching.facts.sessions, value: String(sessions.length) }]),
-    ...(together === null
+    ...(together === null || several
       ? []
-      : [{ caption: teaching.facts.costKit, value: money(together / kits.kits, currency) }]),
-    ...(alone === null ? [] : [{ caption: teaching.facts.costAlone, value: money(alone, currency) }]),
+      : [{ caption: teaching.facts.costKit, value: money(together / kits.kits, currency, batch.ruler) }]),
+    ...(alone === null || several
+      ? []
+      : [{ caption: teaching.facts.costAlone, value: money(alone, currency, batch.ruler) }]),
   ];
-  const { svg } = coverOf(single, words);
+  const { scene } = coverOf(first.single, words);
+  const also = sorts.map(({ single }) => alsoNeeded(single, words).map(typeset));
   return {
     purpose: "bench",
-    title: teaching.title(single.name, kits.kits),
+    title: teaching.title(first.single.name, kits.kits),
     subtitle: teaching.subtitle,
-    cover: { svg, facts },
+    cover: { scene, facts },
     sections: [
       section("kits", teaching.kits.title, [
-        { kind: "text", text: teaching.kits.lead, tone: "lead" },
+        { kind: "text", text: several ? teaching.kits.leadSorts : teaching.kits.lead, tone: "lead" },
+        ...(several ? [{ kind: "table" as const, table: sortsTable(kits, words) }] : []),
         { kind: "table", table: kitsTable(kits, words) },
-        { kind: "heading", text: teaching.kits.bags },
-        { kind: "list", items: bagLines(single, single, words) },
+        ...(several
+          ? [{ kind: "text" as const, text: words.choices.kits.shareRule, tone: "quiet" as const }]
+          : []),
+        ...sorts.flatMap((one, i): Block[] => [
+          {
+            kind: "heading",
+            text: several
+              ? typeset(teaching.kits.bagsOf(sortName(one, i, words), one.kits))
+              : teaching.kits.bags,
+          },
+          { kind: "list", items: bagLines(one.dealt, words) },
+        ]),
       ]),
       section("bring", teaching.bring.title, [
         {
           kind: "list",
-          items: [...alsoNeeded(single, words).map(typeset), ...teaching.bring.items],
+          items: [...bySort(also, words), ...teaching.bring.items],
           columns: 2,
         },
       ]),

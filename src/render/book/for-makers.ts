@@ -16,7 +16,6 @@ export function forMakers(text: string): string {
 
 /** Names and marks of ours that are no sentences, and words of the author's. */
 const KEPT: ReadonlySet<string> = new Set([
-  "svg",
   "id",
   "kind",
   "tone",
@@ -36,7 +35,8 @@ function cleaned(value: unknown, key: string): unknown {
     // A line that spoke of nothing else is gone; cells of a table and columns stay in their places.
     return typeof value[0] === "string" && key !== "ticks" ? inner.filter((said) => said !== "") : inner;
   }
-  if (typeof value !== "object" || value === null) return value;
+  // A drawing says what it says.
+  if (typeof value !== "object" || value === null || key === "scene") return value;
   return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, cleaned(inner, name)]));
 }
 

@@ -22,8 +22,37 @@ function labelsOf(plan: Plan, words: Words): Label[] {
   );
 }
 
+/** The bags of one kit of a class of several sorts. */
+function kitOf(plan: Plan, sort: number): Plan {
+  const fabrics = plan.fabrics.map((fabric) => ({
+    ...fabric,
+    pieces: fabric.pieces.flatMap(({ inKits, ...piece }) => {
+      const count = inKits?.[sort]?.each ?? 0;
+      return count === 0 ? [] : [{ ...piece, count }];
+    }),
+  }));
+  return { ...plan, fabrics };
+}
+
+/** A sheet of labels for each sort of kit. */
+function labelsOfSorts(plan: Plan, sorts: NonNullable<Plan["sorts"]>, words: Words): Section {
+  return {
+    id: "labels",
+    over: "",
+    title: words.book.bench.labels.title,
+    swatch: null,
+    newSheet: false,
+    blocks: sorts.flatMap((sort, i): Section["blocks"] => [
+      { kind: "heading", text: typeset(words.choices.kits.sort(i + 1, sort)) },
+      { kind: "text", text: words.book.bench.labels.leadKits(sort.kits), tone: "lead" },
+      { kind: "labels", labels: labelsOf(kitOf(plan, i), words) },
+    ]),
+  };
+}
+
 /** A sheet of labels, one for each bag of pieces. */
 export function labelSection(plan: Plan, words: Words): Section | null {
+  if (plan.sorts !== undefined) return labelsOfSorts(plan, plan.sorts, words);
   const labels = labelsOf(plan, words);
   const { kits = 1 } = plan;
   const { lead, leadKits } = words.book.bench.labels;

@@ -20,7 +20,7 @@ import { spokenSizeNear } from "./quilt-words.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
 const TALLEST = 480;
@@ -170,7 +170,7 @@ export function bordersScene(
     ...about.map((text, i) =>
       textIn(text, { x: 0, y: y + 14 * i, width, height: 14 }, { size: 10, bold: true }),
     ),
-    ...patchNodes(top.patches, fabrics, at, { id: "borders", idPrefix: "borders-", shift }),
+    ...patchNodes(top.patches, fabrics, at, { id: "borders", shift }),
     ...outlineNodes(
       [rectangle(core.left, core.top, core.right - core.left, core.bottom - core.top)],
       at,
@@ -217,7 +217,6 @@ export function bordersScene(
     idPrefix: "borders-",
     title: `${words.drawings.sewing.borders.over}: ${name}`,
     description: words.drawings.sewing.borders.described(rounds.length),
-    patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, below, width),
   };
 }

@@ -1,4 +1,4 @@
-import type { Kits } from "../../choices/kits.ts";
+import type { Kits, KitsAlike } from "../../choices/kits.ts";
 import { formatLength, formatSize } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
@@ -9,16 +9,47 @@ import { alignedLines } from "./table.ts";
 
 type Column = { heading: string; align: "left" | "right" };
 
+/** What a sort of kit is called: its number, and its size and colourway. */
+export function sortName({ sort }: Pick<KitsAlike, "sort">, index: number, words: Words): string {
+  return sort === null ? "" : words.choices.kits.sort(index + 1, sort);
+}
+
+/** What a kit of each sort costs of what is bought together, and would cost alone, in hundredths; null without prices. */
+export function kitPrices({ fabrics, sorts }: Kits): { share: number | null; alone: number | null }[] {
+  const one = new Set(fabrics.map(({ currency }) => currency)).size === 1;
+  return sorts.map((_, i) => {
+    const sum = (
+      of: (each: Kits["fabrics"][number]["each"][number] | undefined) => number | null | undefined,
+    ) => {
+      let total = 0;
+      for (const { each } of fabrics) {
+        const own = of(each[i]);
+        if (own === null || own === undefined) return null;
+        total += own;
+      }
+      return one && total > 0 ? total : null;
+    };
+    return { share: sum((each) => each?.share), alone: sum((each) => each?.aloneCost) };
+  });
+}
+
 /** What to buy for a class, cut together and kit by kit, and what goes into each bag. */
-export function kitsList({ kits, batch, single, fabrics }: Kits, words: Words): string {
-  const priced = fabrics.some(({ together }) => together !== null && together.cost !== null);
+export function kitsList(all: Kits, words: Words): string {
+  const { kits, batch, sorts, fabrics } = all;
+  const priced = fabrics.some(({ together, cost }) => together !== null && cost !== null);
   const { columns, title, separate, saved, bag, none } = words.choices.kits;
-  const costOf = (purchase: { cost: number | null } | null, currency: string) =>
-    purchase === null || purchase.cost === null ? "" : money(purchase.cost, currency);
+  const said = (cost: number | null | undefined, currency: string) =>
+    cost === null || cost === undefined ? "" : money(cost, currency, batch.ruler);
+  const several = sorts.length > 1;
   const headings: Column[] = [
     { heading: columns.fabric, align: "left" },
     { heading: columns.together, align: "right" },
-    { heading: columns.one, align: "right" },
+    ...sorts.map(
+      (_, i): Column => ({
+        heading: several ? words.choices.kits.oneOf(i + 1) : columns.one,
+        align: "right",
+      }),
+    ),
     { heading: separate(kits), align: "right" },
     ...(priced
       ? ([
@@ -27,31 +58,63 @@ export function kitsList({ kits, batch, single, fabrics }: Kits, words: Words): 
         ] as const)
       : []),
   ];
-  const rows = fabrics.map(({ fabric, together, one, separately, currency }) => [
+  const rows = fabrics.map(({ fabric, together, cost, each, separately, currency }) => [
     fabric,
     together?.text ?? none,
-    one?.text ?? none,
+    ...each.map(({ alone }) => alone?.text ?? none),
     separately?.text ?? none,
-    ...(priced ? [costOf(together, currency), costOf(separately, currency)] : []),
+    ...(priced ? [together === null ? "" : said(cost, currency), said(separately?.cost, currency)] : []),
   ]);
   const currencies = new Set(fabrics.map(({ currency }) => currency));
   const [currency = ""] = currencies;
   const sum = (of: (fabric: Kits["fabrics"][number]) => number | null | undefined) =>
     fabrics.reduce((total, fabric) => total + (of(fabric) ?? 0), 0);
-  const less = sum(({ separately }) => separately?.cost) - sum(({ together }) => together?.cost);
-  const bags = bagLines(single.fabrics, batch.ruler, words);
+  const less = sum(({ separately }) => separately?.cost) - sum(({ cost }) => cost);
   return [
-    title(single.name, kits),
+    title(sorts[0]?.single.name ?? batch.name, kits),
     "",
+    ...(several ? [...sortLines(all, words), ""] : []),
     ...alignedLines(headings, rows),
-    ...(priced && currencies.size === 1 && less > 0 ? ["", saved(money(less, currency))] : []),
+    ...(priced && currencies.size === 1 && less > 0 ? ["", saved(money(less, currency, batch.ruler))] : []),
+    ...sorts.flatMap((one, i) => [
+      "",
+      several ? words.choices.kits.bagOf(sortName(one, i, words), one.kits) : bag(one.kits),
+      "",
+      ...bagLines(several ? one.dealt.fabrics : one.single.fabrics, batch.ruler, words),
+    ]),
     "",
-    bag(kits),
-    "",
-    ...bags,
-    "",
-    ...shareLines(batch, words),
+    ...(several ? [] : shareLines(batch, words)),
   ].join("\n");
+}
+
+/** The sorts of kits with what one of each costs. */
+function sortLines(all: Kits, words: Words): string[] {
+  const { sorts, fabrics, batch } = all;
+  const prices = kitPrices(all);
+  const priced = prices.every(({ share }) => share !== null);
+  const { sortColumns, shareRule } = words.choices.kits;
+  const [{ currency } = { currency: "" }] = fabrics;
+  const said = (cost: number | null | undefined) => money(cost ?? 0, currency, batch.ruler);
+  return [
+    ...alignedLines(
+      [
+        { heading: sortColumns.kit, align: "left" },
+        { heading: sortColumns.count, align: "right" },
+        ...(priced
+          ? ([
+              { heading: sortColumns.share, align: "right" },
+              { heading: sortColumns.alone, align: "right" },
+            ] as const)
+          : []),
+      ],
+      sorts.map((one, i) => [
+        sortName(one, i, words),
+        String(one.kits),
+        ...(priced ? [said(prices[i]?.share), said(prices[i]?.alone)] : []),
+      ]),
+    ),
+    ...(priced ? ["", shareRule] : []),
+  ];
 }
 
 /** What lies in the bags of one kit, fabric by fabric. */
@@ -63,14 +126,19 @@ function bagLines(fabrics: Plan["fabrics"], ruler: Plan["ruler"], words: Words, 
         ? `${formatLength(piece.along, ruler)} x ${words.choices.fullWidth}`
         : formatSize(piece.across, piece.along, ruler);
       const count = Math.ceil(piece.count / kits);
-      return `    ${words.choices.kits.inBag(piece.letter, count, size, piece.label)}`;
+      return `    [${piece.letter}] ${words.choices.kits.inBag(count, size)}${piece.label === "" ? "" : `, ${piece.label}`}`;
     }),
   ]);
 }
 
 /** For the paper of one pupil: what its kit holds; empty where one quilt is planned. */
 export function ownKitLines({ fabrics, ruler, kits = 1 }: Plan, words: Words): string[] {
-  return kits === 1 ? [] : [words.choices.kits.inYours, "", ...bagLines(fabrics, ruler, words, kits), ""];
+  return kits === 1 ? [] : kitLines(fabrics, ruler, words, kits);
+}
+
+/** What a kit holds, to be counted first. */
+export function kitLines(fabrics: Plan["fabrics"], ruler: Plan["ruler"], words: Words, kits = 1): string[] {
+  return [words.choices.kits.inYours, "", ...bagLines(fabrics, ruler, words, kits), ""];
 }
 
 /** Which strips fill which kits, where that could be had for nothing; the rest is dealt out by count. */

@@ -1,3 +1,4 @@
+import type { KitsAlike } from "../../choices/kits.ts";
 import { formatLength } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
@@ -6,8 +7,7 @@ import { foundationPartName, foundationPartsOf } from "../foundation-part.ts";
 import { unitNamed } from "./block-names.ts";
 import { kindLines } from "./blocks.ts";
 import { foundationLines } from "./foundation.ts";
-
-import { ownKitLines } from "./kits.ts";
+import { kitLines, ownKitLines, sortName } from "./kits.ts";
 import { aboutSize } from "./lengths.ts";
 import { borderLines } from "./making-borders.ts";
 import { finishingLines } from "./making-finishing.ts";
@@ -158,11 +158,22 @@ function amountLines(making: Making, plan: Plan, words: Words): string[] {
 
 /** The sewing as a handout in text: units, blocks, rows, borders, pressing; empty for a plain cut list. */
 export function makingSteps(plan: Plan, words: Words): string {
+  return sewingLines(plan, words.making.title(plan.name, plan.kits ?? 1), ownKitLines(plan, words), words);
+}
+
+/** The same for one who has a kit of a class of several sorts: what it holds, and its sewing. */
+export function kitSteps(kit: KitsAlike, index: number, words: Words): string {
+  const { dealt } = kit;
+  const title = words.making.title(`${dealt.name}, ${sortName(kit, index, words)}`, 1);
+  return sewingLines(dealt, title, kitLines(dealt.fabrics, dealt.ruler, words), words);
+}
+
+function sewingLines(plan: Plan, title: string, kit: readonly string[], words: Words): string {
   const { making } = plan;
   if (making === undefined) return "";
   const { pressing } = making;
   const lines = [
-    words.making.title(plan.name, plan.kits ?? 1),
+    title,
     "",
     `${words.making.cautionsTitle}:`,
     ...indented(words.making.cautions),
@@ -170,7 +181,7 @@ export function makingSteps(plan: Plan, words: Words): string {
     words.making.estimates,
     ...amountLines(making, plan, words),
     "",
-    ...ownKitLines(plan, words),
+    ...kit,
     ...unitLines(making, plan, words),
     ...onFoundationAndBlocks(making, plan, words),
     ...topLines(making, plan, words),

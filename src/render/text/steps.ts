@@ -85,7 +85,11 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceF
         : words.cutting.joinLater(piece.count);
     const cut = fabric.done?.cut[number] ?? 0;
     const done = cut === 0 ? "" : words.cutting.cutOf(cut, piece.count);
-    const remarks = [done, ...uses, after, aslant, ...standing, note].filter((text) => text !== "");
+    const sorts = (piece.inKits ?? []).flatMap(({ each }, i) =>
+      each === 0 ? [] : [{ number: i + 1, each }],
+    );
+    const dealt = sorts.length === 0 ? "" : words.choices.kits.each(sorts);
+    const remarks = [done, ...uses, after, aslant, ...standing, note, dealt].filter((text) => text !== "");
     const turn =
       square || piece.fullWidth ? "" : piece.turnable ? words.cutting.turnFree : words.cutting.turnFixed;
     return {

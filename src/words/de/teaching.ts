@@ -17,11 +17,17 @@ export const teaching: Words["teaching"] = {
     perKit: "Preis je Packung",
     total: "alle",
     lead: "Alle Packungen werden zusammen nach dem Werkbuch zugeschnitten. Die Teile Stoff für Stoff in Beutel abzählen, und eine zweite Person prüft eine Packung, bevor die übrigen gefüllt werden.",
+    leadSorts:
+      "Alle Packungen werden zusammen nach dem Werkbuch zugeschnitten: Ein Beutel, den mehrere Arten von Packungen haben, wird für alle auf einmal geschnitten. Die Teile Stoff für Stoff in Beutel abzählen, eine Art nach der anderen, und eine zweite Person prüft von jeder Art eine Packung, bevor die übrigen gefüllt werden.",
+    sortCaption: "Die Arten von Packungen und was eine davon kostet",
     bags: "In jeder Packung",
+    bagsOf: (sort, kits) => `${sort} (${kits} füllen)`,
+    forOne: (number) => `Packung ${number}`,
     bag: (letter, count, size) => `${letter}: ${count} × ${size}`,
   },
   bring: {
     title: "Was alle mitbringen",
+    fabric: "Je nach Packung, weil die Quilts verschieden sind",
     items: [
       "Eine funktionierende Nähmaschine mit Anleitung, dem Fuß für die Nahtzugabe und einer neuen Nadel.",
       "Stecknadeln, kleine Schere, Nahttrenner, einen Stift, der auf dem Stoff zu sehen ist und sich auswaschen lässt.",
@@ -44,6 +50,7 @@ export const teaching: Words["teaching"] = {
     block: (name, count) => `${name} (${count} nähen)`,
     showBlocks: "Ein ausgelegter Block, einer mit genähten Reihen, ein ganzer, die Nähte von hinten gezeigt.",
     makeBlocks: "Alle legen einen Block aus, nähen und messen ihn.",
+    ofSort: (number, text) => `Packung ${number}: ${text}`,
     restBlocks: (made) => `Die übrigen: ${made.join("; ")}.`,
     showTop: "Zwei Reihen, gesteckt, wo ihre Nähte ineinandergreifen.",
     makeTop: "Alle legen das ganze Top aus, nummerieren die Reihen und nähen die ersten zwei zusammen.",
@@ -55,5 +62,10 @@ export const teaching: Words["teaching"] = {
       "Eine Ecke der Einfassung bei jedem Falz, die Verbindung zweier Streifen, drei geheftete Lagen.",
     makeFinish: "Alle nähen die Einfassung zusammen und eine Ecke an einem Probestück.",
     restFinish: "Heften, quilten, einfassen und das Etikett.",
+  },
+  kit: {
+    subtitle: (number, kits) => (kits === 1 ? `Packung ${number}` : `Packung ${number}, eine von ${kits}`),
+    holds: "Was in der Packung ist",
+    lead: "Zuerst nachzählen, Beutel für Beutel. Quadrate, die diagonal geschnitten werden, können als Hälften oder Viertel im Beutel liegen.",
   },
 };

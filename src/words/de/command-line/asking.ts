@@ -2,6 +2,11 @@ import type { Words } from "../../types.ts";
 
 export const asking: Words["commandLine"]["asking"] = {
   cutSoManyQuilts: "so viele Quilts zusammen zuschneiden, als Materialpackungen für einen Kurs",
+  cutKitsOfSorts:
+    "Materialpackungen für einen Kurs zusammen zuschneiden: wie viele (12), solche in mehreren Größen und Farbstellungen (4 of 3x3, 5 of lap in evening) oder file für die der Datei",
+  kitsOrSorts: (most) =>
+    `Die Zahl der Packungen ist ganz, von 1 bis ${most}, zum Beispiel 12; verschiedene heißen zum Beispiel "4 of 3x3, 5 of lap in evening", die der Datei file.`,
+  notWithSorts: (option) => `Fehler: ${option} passt nicht zu verschiedenen Materialpackungen.\n`,
   oneQuilt: "ein Quilt",
   kitsAreAWhole: (most) => `Die Zahl der Packungen ist ganz, von 1 bis ${most}, zum Beispiel 12.`,
   tryAnotherUsableWidth: "eine andere nutzbare Stoffbreite probieren, anstelle jeder bis 60 in",

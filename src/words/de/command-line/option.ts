@@ -12,6 +12,7 @@ export const values = {
   aim: "Ziel",
   file: "Datei",
   folder: "Ordner",
+  kits: "Packungen",
   language: "Sprache",
   length: "Länge",
   mark: "Zeichen",

@@ -14,6 +14,7 @@ export const plan: Words["commandLine"]["plan"] = {
     "plan mein-zuschnitt.yaml",
     "plan mein-zuschnitt.yaml --out ~/quilts/meiner --prefer sparing",
     "plan mein-zuschnitt.yaml --kits 12 --out packungen",
+    'plan mein-quilt.yaml --kits "4 of 3x3, 5 of lap" --out kurs',
     "plan mein-zuschnitt.yaml --pdf --paper letter --out gedruckt",
     "new blocks > mein-quilt.yaml",
     "plan mein-quilt.yaml --sizes 3x3,4x5 --out zum-verkauf",

@@ -72,6 +72,34 @@ export const makingKeys: KeyWords<MakingKey> = {
   "minutes.yard": { says: "ein Yard nähen, anstelle von `metre`", example: 0.45 },
   "minutes.press": { says: "eine Naht bügeln", example: 0.25 },
   "minutes.trim": { says: "eine Einheit auf Maß schneiden", example: 0.75 },
+  class: {
+    says: "der Kurs, der den Quilt aus Materialpackungen näht; geplant mit `--kits file`",
+    example: '{ kits: ["4 of 3x3", "5 of lap in evening"] }',
+  },
+  "class.kits": {
+    says: "Materialpackungen, gleiche je in einer Zeile",
+    example: '["4 of 3x3", "5 of lap in evening"]',
+  },
+  "class.kit": {
+    says: "wie viele Packungen gleich sind, in welcher Größe und welcher Farbstellung",
+    example: "{ count: 5, size: lap, colourway: evening }",
+  },
+  "class.kit.line": {
+    says: "wie viele Packungen, nach `of` die Größe, nach `in` die Farbstellung; ohne beides der Quilt wie gezeichnet",
+    example: "5 of lap in evening",
+  },
+  "class.kit.count": { says: "wie viele Packungen", example: 5 },
+  "class.kit.size": { says: "fertige Größe, wie `buy --sizes` sie liest", example: "lap" },
+  "class.kit.colourway": { says: "eine Farbstellung des Kurses", example: "evening" },
+  "class.colourways": {
+    says: "andere Stoffe für den ganzen Quilt, nach Namen",
+    example: "{ evening: { navy: plum, sky: rose } }",
+  },
+  "class.colourway": {
+    says: "zu jedem Stoff der, der an seine Stelle tritt",
+    example: "{ navy: plum, sky: rose }",
+  },
+  "class.fabric": { says: "ein Stoff der Datei", example: "plum" },
   "pattern.part": { says: "ein Teil der Anleitung", example: "cutting" },
   "pattern.parts": { says: "Teile der Anleitung, der Reihe nach", example: "[requirements, cutting, units]" },
   pattern: {

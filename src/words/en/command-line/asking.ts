@@ -1,5 +1,10 @@
 export const asking = {
   cutSoManyQuilts: "cut so many quilts together, as kits for a class",
+  cutKitsOfSorts:
+    "cut kits for a class together: how many (12), kits of several sizes and colourways (4 of 3x3, 5 of lap in evening), or file for those the file names",
+  kitsOrSorts: (MOST_KITS: number) =>
+    `Kits are a whole number from 1 to ${MOST_KITS}, for example 12; several sorts, for example "4 of 3x3, 5 of lap in evening"; or file for those of the file.`,
+  notWithSorts: (option: string) => `error: ${option} does not go with kits of several sorts.\n`,
   oneQuilt: "one quilt",
   kitsAreAWhole: (MOST_KITS: number) => `Kits are a whole number from 1 to ${MOST_KITS}, for example 12.`,
   tryAnotherUsableWidth: "try another usable width of fabric, in place of every one up to 60 in",

@@ -9,6 +9,7 @@ export const values = {
   aim: "aim",
   file: "file",
   folder: "folder",
+  kits: "kits",
   language: "language",
   length: "length",
   mark: "mark",

@@ -13,6 +13,7 @@ export const plan = {
     "plan my-cuts.yaml",
     "plan my-cuts.yaml --out ~/quilts/mine --prefer sparing",
     "plan my-cuts.yaml --kits 12 --out kits",
+    'plan my-quilt.yaml --kits "4 of 3x3, 5 of lap" --out class',
     "plan my-cuts.yaml --pdf --paper letter --out printed",
     "new blocks > my-quilt.yaml",
     "plan my-quilt.yaml --sizes 3x3,4x5 --out for-sale",

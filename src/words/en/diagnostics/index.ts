@@ -1,5 +1,6 @@
 import type { DiagnosticWords } from "../../diagnostics.ts";
 import { choices } from "./choices.ts";
+import { classes } from "./class.ts";
 import { cloth } from "./cloth.ts";
 import { fields } from "./fields.ts";
 import { files } from "./files.ts";
@@ -18,6 +19,7 @@ import { work } from "./work.ts";
 /** What is wrong, or worth knowing, subject by subject. */
 export const diagnostics: DiagnosticWords = {
   ...choices,
+  ...classes,
   ...cloth,
   ...fields,
   ...files,

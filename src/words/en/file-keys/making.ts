@@ -66,6 +66,34 @@ export const makingKeys: KeyWords<MakingKey> = {
   "minutes.yard": { says: "sewing one yard, in place of `metre`", example: 0.45 },
   "minutes.press": { says: "pressing one seam", example: 0.25 },
   "minutes.trim": { says: "trimming one unit to size", example: 0.75 },
+  class: {
+    says: "the class that sews the quilt from kits, planned by `--kits file`",
+    example: '{ kits: ["4 of 3x3", "5 of lap in evening"] }',
+  },
+  "class.kits": {
+    says: "kits that are alike on a line each",
+    example: '["4 of 3x3", "5 of lap in evening"]',
+  },
+  "class.kit": {
+    says: "how many kits are alike, of which size and in which colourway",
+    example: "{ count: 5, size: lap, colourway: evening }",
+  },
+  "class.kit.line": {
+    says: "how many kits, `of` which size, `in` which colourway; the quilt as drawn where neither stands",
+    example: "5 of lap in evening",
+  },
+  "class.kit.count": { says: "how many kits", example: 5 },
+  "class.kit.size": { says: "finished size, as `buy --sizes` reads it", example: "lap" },
+  "class.kit.colourway": { says: "a colourway of the class", example: "evening" },
+  "class.colourways": {
+    says: "other fabrics for the whole quilt, by name",
+    example: "{ evening: { navy: plum, sky: rose } }",
+  },
+  "class.colourway": {
+    says: "by fabric, the one that takes its place",
+    example: "{ navy: plum, sky: rose }",
+  },
+  "class.fabric": { says: "a fabric of the file", example: "plum" },
   "pattern.part": { says: "a part of the pattern", example: "cutting" },
   "pattern.parts": { says: "parts of the pattern, in order", example: "[requirements, cutting, units]" },
   pattern: {
