@@ -36,9 +36,10 @@ export {
   planSpec,
   USUAL_OPTIONS,
 } from "./pipeline.ts";
+export { leastBought } from "./plan/proved/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
-export { forMakers } from "./render/book/for-makers.ts";
+export { wordsForMakers } from "./render/book/for-makers.ts";
 export { bookPage, pageOf, patternOf } from "./render/book/index.ts";
 export type { PatternSize } from "./render/book/pattern.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
@@ -47,7 +48,6 @@ export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { unitsCsv } from "./render/csv/units.ts";
 export { type PatternSource, planFiles } from "./render/files/plan-files.ts";
 export { planJson } from "./render/json/index.ts";
-export { leastBought } from "./render/proof.ts";
 export {
   drawBlock,
   drawBlocks,

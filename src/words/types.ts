@@ -82,6 +82,13 @@ export interface Words {
   finishing: Wide<typeof finishing>;
   /** What is made on a foundation. */
   foundation: Wide<typeof foundation>;
+  /** What is told otherwise to whoever sews from a pattern, who has no file and asks for no proof. */
+  forMakers: {
+    cutting: Pick<Words["cutting"], "bindingToo">;
+    finishing: Pick<Words["finishing"], "anyBacking" | "anyWadding" | "noBinding">;
+    making: Pick<Words["making"], "nestSome" | "bulk" | "thinEnough" | "tooThick" | "quilting">;
+    units: Pick<Words["units"], "allOwn">;
+  };
   /** A plan gone on with. */
   goOn: Wide<typeof goOn>;
   /** Lengths and sizes in a sentence. */

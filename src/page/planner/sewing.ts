@@ -1,10 +1,10 @@
 import {
   drawBlock,
   drawSewing,
-  forMakers,
   type Plan,
   sewingParts,
   unitStepPictures,
+  wordsForMakers,
 } from "../../planning.ts";
 import { tongue } from "../words/index.ts";
 import { mm, outlinePath, UNIT } from "./picture.ts";
@@ -105,7 +105,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
   return {
     id: `${part} ${hashOf(`${title} ${details.join(" ")}`)}`,
     title,
-    details: details.map(forMakers).filter((line) => line !== ""),
+    details,
     table:
       table === undefined
         ? null
@@ -337,7 +337,7 @@ function blockGroups(
 /** The sewing of a plan as the page goes through it; null where nobody says how it is sewn. */
 export function sewingOf(plan: Plan): Sewing | null {
   const { making, top, fabrics, ruler } = plan;
-  const parts = sewingParts(plan, tongue);
+  const parts = sewingParts(plan, wordsForMakers(tongue));
   if (making === undefined || top === null || parts === null) return null;
   const pictures = unitStepPictures(top, making, fabrics, ruler, tongue);
   const picturesOf = (name: string): Pictures =>

@@ -8,6 +8,7 @@ import { unitGroups } from "../text/unit-groups.ts";
 import { toldGroup } from "../text/unit-told.ts";
 import type { Block, Book, Cell, Section, Step, StepGroup, Table } from "./content.ts";
 import { coverOf } from "./cover.ts";
+import { wordsForMakers } from "./for-makers.ts";
 import { sentence, typeset } from "./typeset.ts";
 
 /** Kinds of units that are taught in one session. */
@@ -208,7 +209,8 @@ function sessionsOfClass({ sorts }: Kits, words: Words): Session[] {
 }
 
 /** One sheet for whoever teaches: what to buy for the kits and what each costs, what pupils bring, and the sessions. */
-export function classSheet(kits: Kits, words: Words): Book {
+export function classSheet(kits: Kits, told: Words): Book {
+  const words = wordsForMakers(told);
   const { sorts, batch } = kits;
   const [first] = sorts;
   if (first === undefined) throw new Error("a class without kits");

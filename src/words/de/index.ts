@@ -2,6 +2,7 @@ import type { Words } from "../types.ts";
 import { arrange } from "./arrange.ts";
 import { assumed } from "./assumed.ts";
 import { blocks } from "./blocks.ts";
+import { forMakers } from "./book/for-makers.ts";
 import { book } from "./book/index.ts";
 import { borders } from "./borders.ts";
 import { choices } from "./choices.ts";
@@ -50,6 +51,7 @@ export const german: Words = {
   cutting,
   drawings,
   finishing,
+  forMakers,
   foundation,
   goOn,
   making,
