@@ -36,6 +36,7 @@ export {
   planSpec,
   USUAL_OPTIONS,
 } from "./pipeline.ts";
+export { leastBought } from "./plan/proved/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
 export { bookPage, pageOf, patternOf } from "./render/book/index.ts";
@@ -46,7 +47,6 @@ export { buyCsv, cutsCsv } from "./render/csv/index.ts";
 export { unitsCsv } from "./render/csv/units.ts";
 export { type PatternSource, planFiles } from "./render/files/plan-files.ts";
 export { planJson } from "./render/json/index.ts";
-export { leastBought } from "./render/proof.ts";
 export {
   drawBlock,
   drawBlocks,

@@ -57,6 +57,7 @@ const KEY_WORDS = [
 /** What a maker types in a line of the file, in its own language, and how the file of the work is written again. */
 const GRAMMAR = [
   "spec/cloth-line.ts",
+  "spec/kit-line.ts",
   "spec/piece-line.ts",
   "spec/read-fact.ts",
   "spec/write-work.ts",

@@ -4,6 +4,7 @@ import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
 import type { Listed } from "../pipeline.ts";
+import { leastBought } from "../plan/proved/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import { exactToNumber, type QuiltTop } from "../quilt/index.ts";
 import type { QuiltSpec } from "../spec/index.ts";
@@ -80,13 +81,14 @@ export interface Taken {
   notes: Diagnostic[];
 }
 
-function fabricOf({ name, purchase, bound, pieces }: FabricPlan, { ruler }: Plan): ArrangedFabric {
+function fabricOf(fabric: FabricPlan, { ruler }: Plan): ArrangedFabric {
+  const { name, purchase, pieces } = fabric;
   return {
     fabric: name,
     buy: purchase?.text ?? "",
     length: purchase?.length ?? 0,
     cost: purchase === null ? 0 : purchase.cost,
-    proven: bound.purchaseProven,
+    proven: leastBought(fabric),
     pieces: pieces.map(({ letter, across, along, count, subcut, diagonal }) => ({
       letter,
       across,

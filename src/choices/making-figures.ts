@@ -1,5 +1,6 @@
 import type { Listed } from "../cutlist/index.ts";
 import type { Ticks } from "../length/types.ts";
+import { leastBought } from "../plan/proved/index.ts";
 import type { FabricPlan, Plan } from "../plan/types.ts";
 import type { StepMinutes } from "../spec/index.ts";
 import { handworkOf } from "./handwork.ts";
@@ -169,13 +170,14 @@ export function timeOf(work: Sewing & { strips: number }, minutes: StepMinutes):
 }
 
 /** What the purchase of one fabric comes to. */
-function fabricFigures({ name, purchase, bound }: FabricPlan): FabricFigures {
+function fabricFigures(fabric: FabricPlan): FabricFigures {
+  const { name, purchase } = fabric;
   return {
     fabric: name,
     buy: purchase?.text ?? "",
     length: purchase?.length ?? 0,
     cost: purchase === null ? 0 : purchase.cost,
-    proven: bound.purchaseProven,
+    proven: leastBought(fabric),
   };
 }
 

@@ -5,6 +5,7 @@ import { formatLength, formatSize } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
 import { type PlanOptions, planSpec } from "../pipeline.ts";
 import type { Solve } from "../plan/index.ts";
+import { leastBought } from "../plan/proved/index.ts";
 import type { Plan } from "../plan/types.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltSpec, Spec } from "../spec/index.ts";
@@ -192,12 +193,12 @@ function planned(
   const { top } = plan;
   if (top === null) throw new Error("a quilt without a top");
   const [across, down] = [Math.round(exactToNumber(top.across)), Math.round(exactToNumber(top.down))];
-  const fabrics = plan.fabrics.map(({ name, purchase, bound }) => ({
-    fabric: name,
-    buy: purchase?.text ?? "",
-    length: purchase?.length ?? 0,
-    cost: purchase === null ? 0 : purchase.cost,
-    proven: bound.purchaseProven,
+  const fabrics = plan.fabrics.map((fabric) => ({
+    fabric: fabric.name,
+    buy: fabric.purchase?.text ?? "",
+    length: fabric.purchase?.length ?? 0,
+    cost: fabric.purchase === null ? 0 : fabric.purchase.cost,
+    proven: leastBought(fabric),
   }));
   const costs = fabrics.map(({ cost }) => cost);
   const wadding = plan.making?.finishing.wadding ?? null;

@@ -52,8 +52,11 @@ function englishIn(printed: string, own: ReadonlySet<string>): string[] {
 }
 
 /** What a maker's file brings in: the names and notes in it, not its keys. */
+/** Names of beds, in which wadding is sold too, stay as shops write them. */
+const BEDS = ["full", "twin", "queen", "king"];
+
 const ownOf = (text: string): Set<string> =>
-  new Set(wordsOf(text.replace(/^ *(?:- )?[a-z][\w-]*:(?= |$)/gm, " ")));
+  new Set(BEDS.concat(wordsOf(text.replace(/^ *(?:- )?[a-z][\w-]*:(?= |$)/gm, " "))));
 
 const FEW = [
   "quilts/nine-stars.yaml",

@@ -10,7 +10,7 @@ import { words } from "../words/index.ts";
 import { Group } from "./group.tsx";
 import { useShown, Waiting } from "./later-regions.tsx";
 import { PatternHand } from "./pattern-hand.tsx";
-import { onPaper } from "./pattern-sheets.ts";
+import { onPaper, withTiles } from "./pattern-sheets.ts";
 import { writtenTiles } from "./photo-fills.tsx";
 import { fileNameOf } from "./selvage.tsx";
 import * as state from "./state.ts";
@@ -18,10 +18,6 @@ import { Label } from "./steps.tsx";
 
 /** The book to look at: the page lets no script run but its own. */
 const withoutScripts = (html: string): string => html.replace(/<script[\s\S]*?<\/script>/g, "");
-
-/** A book with the photos of its fabrics in it; its policy lets them be shown. */
-const withTiles = (html: string, tiles: string): string =>
-  html.replace("style-src", "img-src data:; style-src").replace("</body>", () => `${tiles}</body>`);
 
 const asHtml = (text: string): Blob => new Blob([text], { type: "text/html" });
 

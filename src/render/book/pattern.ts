@@ -277,15 +277,15 @@ export function patternOf(
         return null;
     }
   };
-  const told = pattern.parts.map((part): { part: PatternPart; section: Section | null } => {
+  const parts = pattern.parts.map((part): { part: PatternPart; section: Section | null } => {
     const found = partOf(part);
     return { part, section: found === null ? null : { ...found, id: part } };
   });
   const glossary = glossarySection(
-    told.flatMap((each) => (each.section === null ? [] : [each.section])),
+    parts.flatMap((each) => (each.section === null ? [] : [each.section])),
     words,
   );
-  const sections = told.flatMap(({ part, section: found }): Section[] => {
+  const sections = parts.flatMap(({ part, section: found }): Section[] => {
     const whole = part === "words" ? glossary : found;
     const before = authorWords(pattern.before[part] ?? "");
     const after = authorWords(pattern.after[part] ?? "");

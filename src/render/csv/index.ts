@@ -1,6 +1,7 @@
 import { stringify } from "csv-stringify/sync";
 import type { CutPiece } from "../../cutlist/types.ts";
 import { formatLength } from "../../length/index.ts";
+import { leastBought } from "../../plan/proved/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 
@@ -80,7 +81,7 @@ export function buyCsv(plan: Plan, words: Words): string {
     formatLength(fabric.usable, plan.ruler, bare),
     inMoney(fabric.mix === undefined ? (fabric.purchase?.cost ?? null) : fabric.mix.cost),
     fabric.mix?.currency || fabric.price?.currency || "",
-    (fabric.mix?.proven ?? fabric.bound.purchaseProven) ? words.tables.buy.yes : words.tables.buy.no,
+    leastBought(fabric) ? words.tables.buy.yes : words.tables.buy.no,
   ]);
   return csv(words.tables.buy.headings(unit, readyCut, bolts), rows);
 }

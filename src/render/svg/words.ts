@@ -1,9 +1,9 @@
 import { formatLength, formatMeasure, formatNumber, formatSize } from "../../length/format.ts";
 import { roomToMark } from "../../length/marks.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";
+import { leastLength } from "../../plan/proved/index.ts";
 import type { FabricPlan, Part, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { leastLength } from "../proof.ts";
 
 /** A length as the ruler reads; one that lies off the marks is given to the nearest mark with a sign. */
 export function spokenLength(ticks: Ticks, ruler: Ruler): string {

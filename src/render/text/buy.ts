@@ -1,7 +1,7 @@
 import { formatLength, formatSize, roomToMark } from "../../length/index.ts";
+import { leastBought } from "../../plan/proved/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { leastBought } from "../proof.ts";
 import { boughtWords, costOf, currencyOf, stackedWords, weighedLines } from "./bought.ts";
 import { anyBacking, waddingTold } from "./making-finishing.ts";
 import { longLength } from "./making-lines.ts";

@@ -15,6 +15,7 @@ export function forMakers(words: Words): Words {
       ...making,
       thinEnough,
       tooThick,
+      nestSome: (junctions, open) => making.nestSome(junctions, open, false),
       bulk: (most, atMost, places) => making.bulk(most, atMost, places, false),
       quilting: (by, lines, spacing) => making.quilting(by, lines, spacing, true),
     },

@@ -1,9 +1,9 @@
 import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../length/index.ts";
+import { leastLength } from "../../plan/proved/index.ts";
 import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
 import { LENGTH_IN_HAND } from "../../stock/index.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
-import { leastLength } from "../proof.ts";
 import { borderLetters } from "./borders-cut.ts";
 import { alikeLays, boughtWords, layTitle, mistakeWords, stackedWords, stockOfLay } from "./bought.ts";
 import { diagonalOf, headsOfCut } from "./diagonals.ts";

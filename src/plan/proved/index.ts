@@ -1,4 +1,4 @@
-import type { FabricPlan } from "../plan/types.ts";
+import type { FabricPlan } from "../types.ts";
 
 /**
  * Whether the length cut from a fabric is proved to be the least, and with it what is bought: the least length may still
