@@ -102,7 +102,7 @@ describe("on point", () => {
     expect(ends.filter((end) => end === "side")).toHaveLength(34);
     // Two corners lie at the ends of rows, two beside the first and the last.
     expect(ends.filter((end) => end === "corner")).toHaveLength(2);
-    expect(making.diagonal[0]?.from).toEqual(["yellow"]);
+    expect(making.diagonal[0]?.from).toEqual([{ is: "block", name: "yellow" }]);
   });
 
   // derived geometry: one 4 in block: edges of 4 and 12 in, tips of (root 2 - 1) and (root 2 + 1) seams.

@@ -25,10 +25,14 @@ describe("pieced patch by patch", () => {
 
   test("motifs come off the foundation and are joined; nothing inside them is sewn again", () => {
     const blocks = quilt.making.joins.filter(({ stage }) => stage === "block");
-    expect(blocks.map(({ makes, from }) => `${makes}: ${from.join(", ")}`)).toEqual([
-      "row 1: motif A, motif A",
-      "row 2: motif A, motif A",
-      "round: row 1, row 2",
+    const [motif, line] = [
+      { is: "foundation", per: "motif", letters: ["A"] },
+      (number: number) => ({ is: "line", line: "row", number }),
+    ];
+    expect(blocks.map(({ makes, from }) => ({ makes, from }))).toEqual([
+      { makes: line(1), from: [motif, motif] },
+      { makes: line(2), from: [motif, motif] },
+      { makes: { is: "block", name: "round" }, from: [line(1), line(2)] },
     ]);
     // Each is as large as its squares and two seams: nothing has been squared up or cut smaller.
     const raw = 4 * INCH + 2 * quilt.making.seam;
@@ -110,9 +114,13 @@ describe("folded", () => {
 
   test("parts of two units are sewn before they are laid; rows come off it finished", () => {
     const parts = row.making.joins.filter(({ stage }) => stage === "unit");
-    expect(parts.map(({ makes, from, count }) => [makes, from.length, count])).toEqual([["part 1", 2, 36]]);
+    expect(parts.map(({ makes, from, count }) => [makes, from.length, count])).toEqual([
+      [{ is: "alike", number: 1 }, 2, 36],
+    ]);
     const top = row.making.joins.filter(({ stage }) => stage === "top");
-    expect(top.map(({ makes, from }) => [makes, from])).toEqual([["centre", ["row 1", "row 2", "row 3"]]]);
+    expect(top.map(({ makes, from }) => [makes, from])).toEqual([
+      [{ is: "centre" }, [1, 2, 3].map((number) => ({ is: "line", line: "row", number }))],
+    ]);
   });
 
   // Folded or joined one by one, blocks of two rows have the same seams but the upright one in one go.

@@ -275,8 +275,7 @@ borders: [{ fabric: moss, width: 3 }]
     );
     const sides = fabric.pieces.findIndex(({ uses }) =>
       uses.some(
-        ({ purpose }) =>
-          purpose.for === "border" && purpose.border === "border 1" && purpose.pair === "sides",
+        ({ purpose }) => purpose.for === "border" && purpose.border === 1 && purpose.pair === "sides",
       ),
     );
     const cut = fabric.lays

@@ -56,7 +56,7 @@ test("inches become 2.5 cm, a quarter-inch seam 0.75 cm, and each change is told
     before: { as: "marks", ticks: 4064, ruler: spec.ruler },
     after: { as: "marks", ticks: 4800, ruler: QUARTER_CENTIMETRE_RULER },
   });
-  expect(changes.find(({ what }) => what.of === "border" && what.border === "border 1")).toMatchObject({
+  expect(changes.find(({ what }) => what.of === "border" && what.border === 1)).toMatchObject({
     before: { ticks: 3 * INCH },
     after: { ticks: 7.5 * CENTIMETRE },
   });

@@ -231,7 +231,7 @@ test("how the cuts are made is said once, by kind of stock; a class's sewing is 
   expect(steps).toContain("Cut both selvages off a strip before you cut it up");
   expect(steps.match(/fold selvage to selvage/g)).toHaveLength(1);
   expect(steps).not.toContain("Lengthwise strips:");
-  expect(sewing).toMatch(/^Gg dir, 3 kits: sewing, for one of 3 /);
+  expect(sewing).toMatch(/^3 × Gg dir: sewing, for one of 3 /);
 });
 
 describe("leftovers as cut", () => {
