@@ -218,7 +218,7 @@ export function asJoined(making: Making, { fabrics, kits = 1 }: Plan): Making {
   const { binding } = making.finishing;
   if (binding === null || kits > 1) return making;
   const pieces = fabrics.find(({ name }) => name === binding.fabric)?.pieces ?? [];
-  const own = pieces.filter(({ joined }) => joined !== undefined && joined.whole !== "");
+  const own = pieces.filter(({ joined }) => joined !== undefined && joined.whole !== null);
   if (own.length === 0) return making;
   const count = own.reduce((sum, piece) => sum + piece.count, 0);
   return { ...making, finishing: { ...making.finishing, binding: { ...binding, count } } };

@@ -59,7 +59,7 @@ export {
 } from "./render/svg/index.ts";
 export { runOutlines } from "./render/svg/run-outlines.ts";
 export { unitStepPictures } from "./render/svg/steps/unit-step-pictures.ts";
-export { fabricPatterns } from "./render/svg/textures.ts";
+export { fabricTiles } from "./render/svg/textures.ts";
 export { forMakers } from "./render/text/for-makers.ts";
 export { goneOnList } from "./render/text/go-on.ts";
 export {

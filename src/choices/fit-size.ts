@@ -1,3 +1,4 @@
+import type { BorderName } from "../diagnostics/purposes.ts";
 import type { Ticks } from "../length/types.ts";
 import { exactToNumber, layOutQuilt } from "../quilt/index.ts";
 import type { BorderSpec, QuiltSpec } from "../spec/index.ts";
@@ -17,7 +18,7 @@ export interface Sized {
 
 /** The outer border made another width. */
 interface Widened {
-  name: string;
+  name: BorderName;
   side: Ticks;
   end: Ticks;
 }

@@ -1,4 +1,5 @@
 import { type InBlocksSaid, nothingToRepeat, sizeNotMet, sizeOutOfReach } from "../diagnostics/choices.ts";
+import type { BorderName } from "../diagnostics/purposes.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { formatLength, formatSize } from "../length/index.ts";
 import type { Ticks } from "../length/types.ts";
@@ -40,7 +41,7 @@ export interface SizePlanned {
   down: Ticks;
   finished: string;
   /** Width of the outer border where it is made to fit, sides / ends when they differ; null: as the file has it. */
-  border: { name: string; width: string } | null;
+  border: { name: BorderName; width: string } | null;
   /** Blocks to make, by design. */
   make: { block: string; count: number }[];
   fabrics: SizeFabric[];

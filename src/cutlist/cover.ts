@@ -27,7 +27,8 @@ export interface CoverPiece {
   shape: CutShape | null;
   /** What is made from all of them, by spot: more than needed when there are spares; parts of patches for strips. */
   made: { spot: string; count: number }[];
-  note: string;
+  /** The strip set it is sewn into; absent on what is no strip of one. */
+  set?: { set: string; short: boolean };
   /** On a strip longer than the set it is sewn into: by how much. */
   beyond?: Ticks;
   /** Numbers by which the record finds the bag these pieces end up in. */

@@ -12,7 +12,6 @@ export function forKits(cutList: CutList, kits: number, amongOthers = false): Cu
     ...(joined === undefined ? {} : { joined: { ...joined, perKit: true as const } }),
     count: piece.count * kits,
     uses: piece.uses.map((use) => ({ ...use, count: use.count * kits })),
-    note: joined === undefined ? piece.note : `For each kit: ${piece.note}`,
     ...(piece.shape === undefined
       ? {}
       : {

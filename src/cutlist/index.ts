@@ -6,7 +6,6 @@ export { listCuts } from "./list-cuts.ts";
 export { mergePieces } from "./merge.ts";
 export { areaOfShape } from "./nested-cut.ts";
 export { backingPanels, bindingLength, bindingPiece } from "./quilt-finishing.ts";
-export { foundationName } from "./quilt-foundation.ts";
 export { listQuiltCuts, recordUnits } from "./quilt-list.ts";
 export type { Listed } from "./record-units.ts";
 export { matchOnCloth } from "./shapes.ts";

@@ -1,7 +1,6 @@
 import { together } from "../diagnostics/purposes.ts";
-import { formatLength } from "../length/format.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
-import type { CutPiece, JoinedRun } from "./types.ts";
+import type { CutPiece, JoinedRun, PieceNote } from "./types.ts";
 
 /** Seam allowance taken for a straight join: 1/4 in, or 0.75 cm on a metric ruler. Common practice. */
 const SEAM = { in: 4064, cm: 4800, mm: 4800 } as const;
@@ -60,9 +59,9 @@ export function joinFromStrips(piece: CutPiece, usable: Ticks, ruler: Ruler): Cu
     loss: lossPerJoin(piece.join, stripWidth, ruler),
     join: piece.join,
     leastEnd: leastEnd(ruler),
-    lengths: [{ length: run, count: piece.count, said: formatLength(run, ruler) }],
-    whole: "",
-    note: piece.note,
+    lengths: [{ length: run, count: piece.count }],
+    whole: null,
+    notes: piece.notes,
     ...(seams === undefined ? {} : { finished: run * stripWidth * piece.count - seams }),
   };
   return fromWholeStrips({
@@ -86,7 +85,7 @@ export function fromWholeStrips(piece: CutPiece): CutPiece | null {
     ...piece,
     count: strips,
     uses: [{ purpose: together(piece.uses.map(({ purpose }) => purpose)), count: strips }],
-    note: runNote(joined, strips, 0),
+    notes: runNotes(joined, strips, 0),
     ...lostInRun(joined, along, strips * across * along),
   };
 }
@@ -105,49 +104,23 @@ export function lostInRun(
 
 /** Two runs of one width as one: its lengths are sewn in the order given. */
 export function runsTogether(a: JoinedRun, b: JoinedRun): JoinedRun {
-  const known = a.note === "" || b.note === "" || a.note.split("; ").includes(b.note);
   return {
     ...a,
     length: a.length + b.length,
     lengths: [...a.lengths, ...b.lengths],
-    note: known ? a.note || b.note : `${a.note}; ${b.note}`,
+    notes: notesTogether(a.notes, b.notes),
     ...(a.finished === undefined || b.finished === undefined ? {} : { finished: a.finished + b.finished }),
   };
 }
 
-/** What is cut from a run: `2 lengths of 44 1/2 in and 2 of 45 1/2 in`. */
-function lengthsSaid({ lengths }: JoinedRun): string {
-  return listed(
-    lengths.map(({ count, said }, i) => {
-      if (i > 0) return `${count} of ${said}`;
-      return count === 1 ? `1 length of ${said}` : `${count} lengths of ${said}`;
-    }),
-  );
+/** How the run is sewn from so many whole strips and ends of strips, after what else is said of its pieces. */
+export function runNotes(run: JoinedRun, strips: number, ends: number): PieceNote[] {
+  const { length, join, lengths, whole, notes } = run;
+  return [...notes, { is: "run", strips, ends, length, join, lengths, whole }];
 }
 
-/** How the run is sewn from so many whole strips and ends of strips. */
-export function runNote(run: JoinedRun, strips: number, ends: number): string {
-  const joins = strips + ends - 1;
-  const seams = `${joins} ${run.join} ${joins === 1 ? "join" : "joins"}`;
-  const strip = strips === 0 ? [] : [strips === 1 ? "1 strip" : `${strips} strips`];
-  const end = ends === 0 ? [] : [ends === 1 ? "1 shorter strip" : `${ends} shorter strips`];
-  const sources = listed([...strip, ...end]);
-  if (run.whole !== "") {
-    const which = ends === 0 ? "" : `${sources}, `;
-    const how = joins === 0 ? `use it for ${run.whole}` : `sew end to end with ${seams} for ${run.whole}`;
-    return withNote(run.note, `${which}${how}`);
-  }
-  const { lengths } = run;
-  const single = lengths.length === 1 && lengths[0]!.count === 1;
-  const cut = single ? `cut it ${lengths[0]!.said} long` : `cut ${lengthsSaid(run)} from the run`;
-  if (joins === 0) return withNote(run.note, `${cut.charAt(0).toUpperCase()}${cut.slice(1)}.`);
-  return withNote(run.note, `Sew the ${sources} end to end (${seams}), then ${cut}.`);
-}
-
-function withNote(note: string, how: string): string {
-  return note === "" ? how : `${note}; ${how}`;
-}
-
-function listed(texts: readonly string[]): string {
-  return texts.length < 2 ? texts.join("") : `${texts.slice(0, -1).join(", ")} and ${texts.at(-1)}`;
+/** All notes, each once, in the order met. */
+export function notesTogether(a: readonly PieceNote[], b: readonly PieceNote[]): PieceNote[] {
+  const known = new Set(a.map((note) => JSON.stringify(note)));
+  return [...a, ...b.filter((note) => !known.has(JSON.stringify(note)))];
 }

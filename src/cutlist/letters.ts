@@ -100,7 +100,7 @@ function largestFirst(a: CutPiece, b: CutPiece): number {
     Number(a.turnable) - Number(b.turnable) ||
     inCodeOrder(a.cut, b.cut) ||
     inCodeOrder(a.label, b.label) ||
-    inCodeOrder(a.note, b.note)
+    inCodeOrder(JSON.stringify(a.notes), JSON.stringify(b.notes))
   );
 }
 

@@ -119,7 +119,7 @@ function asCutPiece(written: PieceSpec, usable: Ticks, print: Print, ruler: Rule
     diagonal: "any",
     trimTo: null,
     roundedUp: false,
-    note: written.note,
+    notes: written.note === "" ? [] : [{ is: "own", text: written.note }],
     ...(shaped === null ? {} : { shape: shaped.shape!, nest: shaped.nest! }),
   };
 }

@@ -1,6 +1,6 @@
 import type { PatchShape } from "../quilt/units/types.ts";
 import type { Print } from "../spec/types.ts";
-import { fromWholeStrips, runsTogether } from "./joins.ts";
+import { fromWholeStrips, notesTogether, runsTogether } from "./joins.ts";
 import { addShapes, shapeNumber } from "./shapes.ts";
 import type { CutPiece, PieceUse } from "./types.ts";
 
@@ -85,7 +85,7 @@ function together(a: CutPiece, b: CutPiece): CutPiece {
     count: a.count + b.count,
     uses: mergeUses([...a.uses, ...b.uses]),
     roundedUp: a.roundedUp || b.roundedUp,
-    note: listOf(a.note, b.note, "; "),
+    notes: notesTogether(a.notes, b.notes),
   };
   // What is joined for two purposes is as long as both.
   if (a.joined !== undefined && b.joined !== undefined)

@@ -1,6 +1,6 @@
 import { waddingOverPackages, waddingSize } from "../diagnostics/quilt-plan.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
-import { formatLength, formatSize } from "../length/format.ts";
+import { formatSize } from "../length/format.ts";
 import { fromInteger, rational } from "../length/rational.ts";
 import {
   compareSurd,
@@ -18,7 +18,7 @@ import type { FabricSpec } from "../spec/types.ts";
 import { usableWidth } from "../stock/usable-width.ts";
 import { fromWholeStrips, leastEnd, lossPerJoin, stripsToJoin } from "./joins.ts";
 import { PLAIN_PIECE } from "./quilt-strips.ts";
-import type { CutPiece } from "./types.ts";
+import type { CutPiece, PieceNote } from "./types.ts";
 import { PACKETS, packagedFor } from "./wadding-sizes.ts";
 
 /** Length of binding to make: once round the raw edge, and what corners and closing take. */
@@ -35,7 +35,6 @@ export function bindingPiece(
 ): CutPiece | null {
   const length = bindingLength(work.top, binding);
   const usable = usableWidth(fabric);
-  const said = `${formatLength(length, spec.ruler)} of ${binding.fold}-fold binding`;
   if (binding.cut === "bias") return biasPiece(binding, length, usable, spec);
   return fromWholeStrips({
     ...PLAIN_PIECE,
@@ -50,8 +49,8 @@ export function bindingPiece(
       join: binding.join,
       leastEnd: leastEnd(spec.ruler),
       lengths: [],
-      whole: said,
-      note: "",
+      whole: binding.fold,
+      notes: [],
     },
   });
 }
@@ -72,7 +71,7 @@ function biasPiece(binding: BindingSpec, length: Ticks, usable: Ticks, spec: Qui
       count: squares,
       uses: [{ purpose: { for: "binding", bias: true, length, fold: binding.fold }, count: squares }],
       roundedUp: true,
-      note: `sew into continuous bias ${formatLength(binding.width, spec.ruler)} wide`,
+      notes: [{ is: "bias", width: binding.width }],
     };
   }
   return null;
@@ -157,11 +156,8 @@ export function backingPiece(
   const [across, down] = [work.top.across + 2 * backing.overhang, work.top.down + 2 * backing.overhang];
   const best = backingPanels(backing, fabric, work, spec);
   if (best === null) return null;
-  const size = formatSize(across, down, spec.ruler);
-  const note =
-    best.count === 1
-      ? `backing ${size}`
-      : `sew the ${best.count} panels side by side, ${best.seams} seams, for a backing of ${size}`;
+  const { count: panels, seams } = best;
+  const notes: PieceNote[] = [{ is: "backing", across, down, panels, seams }];
   if (best.count === 1) {
     const [a, b] = best.seams === "vertical" ? [across, down] : [down, across];
     const turnable = fabric.print.kind === "none" && a !== b;
@@ -172,7 +168,7 @@ export function backingPiece(
       count: 1,
       turnable,
       uses: [{ purpose: { for: "backing" }, count: 1 }],
-      note,
+      notes,
     };
   }
   const sewn = best.count * usable - 2 * spec.seam * (best.count - 1);
@@ -186,7 +182,7 @@ export function backingPiece(
     // Trimmed alike on both sides, as the places of the seams are told.
     ...(over > 1 ? { rests: [{ cause: "panel-side", count: 2, across: Math.floor(over / 2) }] } : {}),
     uses: [{ purpose: { for: "backing-panels" }, count: best.count }],
-    note,
+    notes,
   };
 }
 
@@ -220,6 +216,6 @@ export function waddingPiece(
     : {
         ...piece,
         uses: [{ purpose: { for: "wadding" }, count: piece.count }],
-        note: piece.note.replace("backing", "wadding"),
+        notes: piece.notes.map((note) => (note.is === "backing" ? { ...note, is: "wadding" } : note)),
       };
 }

@@ -1,12 +1,7 @@
-import type { FoundationWork, QuiltWork } from "../quilt/index.ts";
+import type { QuiltWork } from "../quilt/index.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { PLAIN_PIECE } from "./quilt-strips.ts";
 import type { CutPiece } from "./types.ts";
-
-/** `motif A`, `row B`: what a piece of foundation is called everywhere. */
-export function foundationName({ per }: Pick<FoundationWork, "per">, letter: string): string {
-  return `${per} ${letter}`;
-}
 
 /** The pieces of foundation, in whole printed squares: one line for each size. */
 export function foundationPieces(work: QuiltWork, fabric: FabricSpec): CutPiece[] {
@@ -26,7 +21,7 @@ export function foundationPieces(work: QuiltWork, fabric: FabricSpec): CutPiece[
           count,
         },
       ],
-      note: "cut on the printed lines",
+      notes: [{ is: "printed-lines" }],
       // The web lies under the patches: none of it is lost to seams or trimming.
       corners: 0,
       seams: 0,

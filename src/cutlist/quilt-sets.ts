@@ -94,7 +94,7 @@ function stripsOf(
             count: counted.fullSets,
             shape: shape(counted.fullSets * counted.segmentsPerFullSet),
             made: share(counted.fullSets * counted.segmentsPerFullSet),
-            note: `strip set ${set.name}`,
+            set: { set: set.name, short: false },
             ...(usable > counted.fullLength ? { beyond: usable - counted.fullLength } : {}),
             marks: [next()],
           },
@@ -110,7 +110,7 @@ function stripsOf(
             count: 1,
             shape: shape(counted.lastSegments),
             made: share(counted.lastSegments),
-            note: `strip set ${set.name}, the short one`,
+            set: { set: set.name, short: true },
             marks: [next()],
           },
         ];

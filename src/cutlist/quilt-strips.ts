@@ -15,7 +15,7 @@ export const PLAIN_PIECE = {
   diagonal: "any",
   trimTo: null,
   roundedUp: false,
-  note: "",
+  notes: [],
 } as const satisfies Partial<CutPiece>;
 
 /**
@@ -29,7 +29,7 @@ export function stripPiece(strip: StripDemand, fabric: FabricSpec): CutPiece {
     count: strip.count,
     uses: [{ purpose: strip.purpose, count: strip.count }],
     roundedUp: strip.roundedUp,
-    note: strip.overLong ? "cut over-long, trim after sewing" : "",
+    notes: strip.overLong ? [{ is: "over-long" as const }] : [],
     ...(strip.path.startsWith("borders") && strip.print === null ? { pair: true as const } : {}),
     corners: 0,
     seams: Math.max(0, cut - strip.finished),

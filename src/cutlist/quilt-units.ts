@@ -238,7 +238,7 @@ function asCutPiece(
 ): CutPiece {
   const directional = fabric.print.kind !== "none";
   // Strips are told as they are cut already.
-  const strip = piece.note !== "";
+  const strip = piece.set !== undefined;
   const quarters = piece.fullWidth || strip ? 0 : quartersToBolt(piece, fabric.print);
   const told = turnLaid({ ...piece, template: piece.shape }, quarters);
   const free = !directional && !piece.fullWidth && told.across !== told.along;
@@ -264,7 +264,7 @@ function asCutPiece(
     diagonal: directional || size.across !== size.along ? told.diagonal : "any",
     trimTo: trimTo.needed ? { across: trimTo.across, along: trimTo.along } : null,
     roundedUp: piece.roundedUp,
-    note: strip ? piece.note : "",
+    notes: piece.set === undefined ? [] : [{ is: "set", ...piece.set }],
     ...(piece.beyond === undefined
       ? {}
       : { rests: [{ cause: "set-end", count: piece.count, across: piece.beyond }] }),

@@ -72,7 +72,6 @@ function pieceOf(column: Column, count: number, mark: number): CoverPiece {
     roundedUp: column.roundedUp,
     shape: column.template === null ? null : { ...column.template, asDrawn: count, reversed: 0 },
     made: made(column.lies, count),
-    note: "",
     marks: [mark],
   };
 }

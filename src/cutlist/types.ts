@@ -57,6 +57,29 @@ export interface NestedCut {
   along: readonly NestedLie[];
 }
 
+/** What is said of a piece beside its size and what it is for. */
+export type PieceNote =
+  /** In the maker's own words. */
+  | { is: "own"; text: string }
+  /** Trimmed once it is sewn. */
+  | { is: "over-long" }
+  /** A piece of printed foundation. */
+  | { is: "printed-lines" }
+  /** A strip of a strip set; `short`: of the one that is shorter than the others. */
+  | { is: "set"; set: string; short: boolean }
+  /** A square that is sewn into continuous bias so wide. */
+  | { is: "bias"; width: Ticks }
+  /** So large once its panels are sewn side by side. */
+  | {
+      is: "backing" | "wadding";
+      across: Ticks;
+      down: Ticks;
+      panels: number;
+      seams: "vertical" | "horizontal";
+    }
+  /** Strips and shorter ends of strips that are sewn end to end, and what becomes of the run. */
+  | ({ is: "run"; strips: number; ends: number } & Pick<JoinedRun, "length" | "join" | "lengths" | "whole">);
+
 /** One size to cut from one fabric. */
 export interface CutPiece {
   /** A, B, ... Z, AA ...: largest first within the fabric. */
@@ -81,7 +104,7 @@ export interface CutPiece {
   trimTo: { across: Ticks; along: Ticks } | null;
   /** True when exact geometry lay off the ruler marks and was rounded up. */
   roundedUp: boolean;
-  note: string;
+  notes: readonly PieceNote[];
   /**
    * Square ticks of all these pieces together that sewing throws away (flipped corners, oversize trimmed
    * off the sewn unit), and that end up hidden in seams. Absent in a plain cut list, where nobody knows.
@@ -114,14 +137,14 @@ export interface JoinedRun {
   join: "straight" | "diagonal";
   /** Shorter ends of strips are not joined. */
   leastEnd: Ticks;
-  /** What is cut from the run, in the order sewn; `said` is the length as the maker's ruler reads. */
-  lengths: { length: Ticks; count: number; said: string }[];
-  /** What the whole run is for, when nothing is cut from it: `206 in of double-fold binding`. */
-  whole: string;
+  /** What is cut from the run, in the order sewn. */
+  lengths: { length: Ticks; count: number }[];
+  /** The binding that the whole run is for, when nothing is cut from it. */
+  whole: "single" | "double" | null;
   /** Square ticks of the lengths that show in the end; absent where nobody knows. */
   finished?: number;
   /** What else is said of the pieces, joined or not. */
-  note: string;
+  notes: readonly PieceNote[];
   /**
    * Set once it is settled how many strips and which ends make the run: the number of the run. Pieces of a fabric with
    * one number are joined together.

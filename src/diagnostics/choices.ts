@@ -1,5 +1,6 @@
 import type { LengthFault } from "../length/problem.ts";
 import type { SpokenLength } from "../length/spoken.ts";
+import type { BorderName } from "./purposes.ts";
 import { NOWHERE, tell } from "./tell.ts";
 import type { Diagnostic, Nothing } from "./types.ts";
 
@@ -44,7 +45,7 @@ export type Restatable =
   | { of: "column" | "line"; block: string }
   | { of: "corner" | "centre" | "strip"; unit: string }
   | { of: "patch"; role: string }
-  | { of: "border" | "border-ends" | "over-long"; border: string };
+  | { of: "border" | "border-ends" | "over-long"; border: BorderName };
 
 /** What is told of each, to be put in words. */
 export interface ChoicesFacts {

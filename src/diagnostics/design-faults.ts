@@ -1,4 +1,5 @@
 import type { SpokenLength, SpokenSize } from "../length/spoken.ts";
+import type { BorderName } from "./purposes.ts";
 
 /*
  * What can be wrong with a design, fault by fault: what a sentence needs to know, with sizes as they are to be said.
@@ -51,12 +52,12 @@ export type RowsFault =
 
 /** Why a border cannot be sewn on as it is written. */
 export type BorderFault =
-  | { why: "nothing-to-fit"; border: string }
-  | { why: "block-height"; border: string; width: SpokenLength; block: string; high: SpokenLength }
-  | { why: "beside-on-point"; border: string }
+  | { why: "nothing-to-fit"; border: BorderName }
+  | { why: "block-height"; border: BorderName; width: SpokenLength; block: string; high: SpokenLength }
+  | { why: "beside-on-point"; border: BorderName }
   | {
       why: "not-filled";
-      border: string;
+      border: BorderName;
       pair: BorderPair;
       long: SpokenLength;
       /** The border's drawing holds one block, or several that come again as a round of so much. */
@@ -67,9 +68,9 @@ export type BorderFault =
       /** Widths of a plain border that would make it come out; null when none does. */
       coping: { side: SpokenLength; end: SpokenLength | null } | null;
     }
-  | { why: "mitre"; border: string }
-  | { why: "corners-no-square"; border: string }
-  | { why: "corner-block"; border: string; corners: Sides; block: string; is: Sides };
+  | { why: "mitre"; border: BorderName }
+  | { why: "corners-no-square"; border: BorderName }
+  | { why: "corner-block"; border: BorderName; corners: Sides; block: string; is: Sides };
 
 /** Sizes of the file that contradict each other. */
 export type SumFault =

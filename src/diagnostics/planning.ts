@@ -1,4 +1,4 @@
-import type { Ruler } from "../length/types.ts";
+import type { Ruler, Ticks } from "../length/types.ts";
 import type { PieceTold } from "./purposes.ts";
 import { NOWHERE, tell } from "./tell.ts";
 
@@ -30,10 +30,10 @@ export interface Wanting {
   proven: boolean;
 }
 
-/** Lengths cut from one run, alike: their size is printed as the ruler reads it. */
+/** Lengths cut from one run, alike. */
 export interface LengthsCut {
   count: number;
-  said: string;
+  length: Ticks;
 }
 
 /** What is told of each, to be put in words. */

@@ -2,13 +2,16 @@ import type { Ticks } from "../length/types.ts";
 import type { BorderPair } from "./design-faults.ts";
 import type { UnitTold } from "./quilt.ts";
 
+/** A border by the maker's own name for it, or by its number from the inside. */
+export type BorderName = string | number;
+
 /** Where in the quilt a unit goes. */
 export type PlaceTold =
   | { in: "block"; block: string }
   /** Null: of plain cloth. */
   | { in: "sashes" | "cornerstones"; block: string | null }
-  | { in: "border"; border: string; block: string }
-  | { in: "corners"; border: string };
+  | { in: "border"; border: BorderName; block: string }
+  | { in: "corners"; border: BorderName };
 
 /** What a piece of cloth is cut for. */
 export type Purpose =
@@ -29,7 +32,7 @@ export type Purpose =
       } | null;
     }
   | { for: "long-sashes" }
-  | { for: "border"; border: string; pair: BorderPair }
+  | { for: "border"; border: BorderName; pair: BorderPair }
   /** So many of the triangles that the squares give are used. */
   | { for: "triangles"; part: "side" | "corner"; used: number; of: number }
   | { for: "binding"; bias: boolean; length: Ticks; fold: "single" | "double" }

@@ -1,4 +1,5 @@
 import type { SpokenSize } from "../length/spoken.ts";
+import type { BorderName } from "./purposes.ts";
 import type { UnitTold } from "./quilt.ts";
 import { tell } from "./tell.ts";
 import type { Diagnostic, InFile } from "./types.ts";
@@ -11,7 +12,7 @@ export interface QuiltPlanFacts {
   cannotBeCut: { what: string; fabric: string; usable: string };
   backingSideways: { fabric: string; seams: "vertical" | "horizontal"; along: boolean };
   backingTooNarrow: { what: string; fabric: string; found: { usable: string; seams: string; size: string } };
-  mitreDirectional: { border: string; fabric: string; round: boolean };
+  mitreDirectional: { border: BorderName; fabric: string; round: boolean };
   roundingDiffers: {
     what: Rounded;
     taken: SpokenSize;
@@ -52,7 +53,12 @@ export function backingTooNarrow(
  * meet by themselves.
  * @param round the print turns with the side it lies on
  */
-export function mitreDirectional(where: InFile, border: string, fabric: string, round: boolean): Diagnostic {
+export function mitreDirectional(
+  where: InFile,
+  border: BorderName,
+  fabric: string,
+  round: boolean,
+): Diagnostic {
   return tell("MITRE-DIRECTIONAL", "warning", where, "mitreDirectional", { border, fabric, round });
 }
 

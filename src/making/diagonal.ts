@@ -2,7 +2,7 @@ import type { Ticks } from "../length/types.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltTop } from "../quilt/types.ts";
 import type { ReadTop } from "./read-top.ts";
-import type { DiagonalRow, JoinPart } from "./types.ts";
+import type { DiagonalRow, JoinName, JoinPart } from "./types.ts";
 
 /*
  * Rows of blocks on point run from the upper left to the lower right; u runs along them, v from row to row. Each
@@ -25,7 +25,7 @@ export function diagonalRows(top: QuiltTop, read: ReadTop, seam: Ticks): Diagona
     from: number;
     to: number;
     high: number;
-    names: { x: number; name: string; part: JoinPart }[];
+    names: { x: number; name: JoinName; part: JoinPart }[];
   }
   const rows = new Map<number, Row>();
   for (const { box, place, design, block, fabric } of read.cells) {
@@ -39,7 +39,8 @@ export function diagonalRows(top: QuiltTop, read: ReadTop, seam: Ticks): Diagona
         ...row.names,
         {
           x: box.x,
-          name: top.designs[design ?? -1]?.name ?? "",
+          name:
+            design === null ? { is: "cloth", place } : { is: "block", name: top.designs[design]?.name ?? "" },
           part: block === null ? { of: "cloth", place, fabric } : { of: "block", block },
         },
       ],

@@ -1,4 +1,3 @@
-import { foundationName } from "../cutlist/index.ts";
 import { exactToNumber, straightSplit } from "../quilt/index.ts";
 import type { BlockDesign, QuiltTop } from "../quilt/types.ts";
 import { asSewn } from "./as-sewn.ts";
@@ -6,7 +5,7 @@ import { leftToSew, rowsAreMade, sectionOfRef, sectionsOf } from "./foundation.t
 import type { FoundationMaking } from "./foundation-types.ts";
 import { CORE, type ReadTop } from "./read-top.ts";
 import { type Box, boxAround, type Cell, type Tree } from "./tiling.ts";
-import type { JoinPart, JoinStep, PartialSeam, RawSize } from "./types.ts";
+import type { JoinName, JoinPart, JoinStep, PartialSeam, RawSize } from "./types.ts";
 
 type Of = Pick<JoinStep, "stage" | "design" | "count">;
 
@@ -19,26 +18,35 @@ function raw({ across, down }: Box, seam: number): RawSize {
 const ROW_MADE = -2;
 
 type Way = JoinStep["way"];
-type Naming = (name: string, way: Way, index: number) => string;
+type Naming = (within: JoinName | null, way: Way, index: number) => JoinName;
 
 /** Names of the parts of a joining: rows of the whole, then places within a row. */
-function partName(name: string, way: Way, index: number): string {
-  if (name === "") return `${way === "down" ? "row" : "column"} ${index + 1}`;
-  return `${way === "down" ? "row" : "part"} ${index + 1} of ${name}`;
+function partName(within: JoinName | null, way: Way, index: number): JoinName {
+  const number = index + 1;
+  if (within === null) return { is: "line", line: way === "down" ? "row" : "column", number };
+  return { is: "part", line: way === "down" ? "row" : "part", number, of: within };
 }
 
+const STRIPS: Record<Way, readonly JoinName[]> = {
+  down: [
+    { is: "strip", side: "top" },
+    { is: "between", with: "sides" },
+    { is: "strip", side: "bottom" },
+  ],
+  across: [
+    { is: "strip", side: "left" },
+    { is: "between", with: "ends" },
+    { is: "strip", side: "right" },
+  ],
+};
+
 /** The same of a round of borders. */
-function stripName(name: string, way: Way, index: number): string {
-  if (name !== "") return partName(name, way, index);
-  const [before, middle, after] =
-    way === "down"
-      ? ["top border", "centre with side borders", "bottom border"]
-      : ["left border", "centre with top and bottom borders", "right border"];
-  return [before, middle, after][index] ?? partName(name, way, index);
+function stripName(within: JoinName | null, way: Way, index: number): JoinName {
+  return (within === null ? STRIPS[way][index] : undefined) ?? partName(within, way, index);
 }
 
 interface Leaf {
-  name: string;
+  name: JoinName;
   part: JoinPart;
 }
 
@@ -47,8 +55,8 @@ const MADE: JoinPart = { of: "made" };
 /** Every joining of a tree, what is sewn first standing first. */
 function joinsIn(
   tree: Tree,
-  name: string,
-  whole: string,
+  name: JoinName | null,
+  whole: JoinName,
   leaf: (ref: number) => Leaf,
   of: Of,
   read: ReadTop,
@@ -68,7 +76,7 @@ function joinsIn(
   const along = tree.way === "across" ? size.down : size.across;
   const made: JoinStep = {
     ...of,
-    makes: name === "" ? whole : name,
+    makes: name ?? whole,
     from: own.map((each) => each.name),
     takes: own.map(({ part }) => part),
     way: tree.way,
@@ -103,15 +111,16 @@ export function listJoins(
     const sections = sectionsOf(foundation, design);
     const leaf = (ref: number): Leaf => {
       const section = sectionOfRef(ref);
-      if (section === null) return { name: units[ref]?.kind ?? "", part: { of: "unit", unit: ref } };
-      const letters = (sections[section]?.letters ?? []).join(" or ");
-      return { name: foundationName(foundation ?? { per: "unit" }, letters), part: MADE };
+      if (section === null)
+        return { name: { is: "unit", kind: units[ref]?.kind ?? "" }, part: { of: "unit", unit: ref } };
+      const letters = sections[section]?.letters ?? [];
+      return { name: { is: "foundation", per: foundation?.per ?? "unit", letters }, part: MADE };
     };
     for (const own of left) {
       const stage = own.like === null ? "block" : "unit";
       const of = { stage, design, count: own.count ?? count } as const;
-      const makes = own.like === null ? name : `part ${own.like}`;
-      const sewn = joinsIn(own.tree, "", makes, leaf, of, read, allowance);
+      const makes: JoinName = own.like === null ? { is: "block", name } : { is: "alike", number: own.like };
+      const sewn = joinsIn(own.tree, null, makes, leaf, of, read, allowance);
       const larger = sections.length === 0 ? (top.designs[design] ?? {}) : {};
       joins.push(...asSewn(sewn, larger, allowance, mark * read.scale, read.scale));
     }
@@ -121,14 +130,13 @@ export function listJoins(
   if (!read.tilted) {
     const of = { stage: "top", design: null, count: 1 } as const;
     const centre = rowsAreMade(foundation) ? withRowsMade(read.centre) : read.centre;
-    joins.push(...joinsIn(centre, "", "centre", leaf, of, read, allowance));
+    joins.push(...joinsIn(centre, null, { is: "centre" }, leaf, of, read, allowance));
   }
   for (const { border, tree } of read.rings) {
     if (tree === null) continue;
     const of = { stage: "border", design: null, count: 1 } as const;
-    const named = top.borders[border]?.name ?? "";
-    const whole = `top with ${named === "" ? `border ${border + 1}` : named}`;
-    joins.push(...joinsIn(tree, "", whole, leaf, of, read, allowance, stripName));
+    const whole: JoinName = { is: "top-with", border: top.borders[border]?.name ?? border + 1 };
+    joins.push(...joinsIn(tree, null, whole, leaf, of, read, allowance, stripName));
   }
   return { joins, partial };
 }
@@ -211,13 +219,14 @@ function dividesOf(units: BlockDesign["units"]): PartialSeam["divides"] {
   });
 }
 
-function cellName(top: QuiltTop, read: ReadTop, ref: number): string {
-  if (ref === CORE) return "the top so far";
-  if (ref <= ROW_MADE) return `row ${ROW_MADE - ref + 1}`;
+function cellName(top: QuiltTop, read: ReadTop, ref: number): JoinName {
+  if (ref === CORE) return { is: "core" };
+  if (ref <= ROW_MADE) return { is: "line", line: "row", number: ROW_MADE - ref + 1 };
   const cell = read.cells[ref];
-  if (cell === undefined) return "";
-  if (cell.design !== null && cell.place === "block") return top.designs[cell.design]?.name ?? "";
-  return cell.place === "border" ? "border" : cell.place;
+  if (cell === undefined) throw new Error(`the top has no cell ${ref}`);
+  if (cell.design !== null && cell.place === "block")
+    return { is: "block", name: top.designs[cell.design]?.name ?? "" };
+  return { is: "cloth", place: cell.place };
 }
 
 /** What a cell of the top is. */
@@ -240,7 +249,8 @@ export function sewTogether(
 ): string[] {
   const faults: string[] = [];
   const allowance = 2 * seam * scale;
-  for (const { makes, way, parts, size } of joins) {
+  for (const { makes: made, way, parts, size } of joins) {
+    const makes = JSON.stringify(made);
     const [run, other] = way === "across" ? (["across", "down"] as const) : (["down", "across"] as const);
     const sewn = parts.reduce((sum, part) => sum + part[run], 0) - allowance * (parts.length - 1);
     if (parts.some((part) => part[other] !== size[other])) faults.push(`${makes}: parts of unlike size`);

@@ -47,12 +47,7 @@ function answer(top: QuiltTop, read: ReadTop, sharing: Sharing, placed: Placed):
   return { sharing, placed, seams, junctions, choice: fewestDenied(numbers.size, wishes), wishes, numberOf };
 }
 
-const PLACINGS: readonly Placed[] = [
-  "every second column",
-  "every second row",
-  "chequered",
-  "blocks turned on their side",
-];
+const PLACINGS: readonly Placed[] = ["second-columns", "second-rows", "chequered", "turned-blocks"];
 
 function variantsBy(top: QuiltTop, read: ReadTop, placed: Placed): Sharing["variantOf"] {
   const turned = new Set(
@@ -62,11 +57,11 @@ function variantsBy(top: QuiltTop, read: ReadTop, placed: Placed): Sharing["vari
     const at = top.blocks[block];
     if (at === undefined) return "";
     const odd = {
-      "everywhere alike": false,
-      "every second column": at.column % 2 === 1,
-      "every second row": at.row % 2 === 1,
+      "everywhere-alike": false,
+      "second-columns": at.column % 2 === 1,
+      "second-rows": at.row % 2 === 1,
       chequered: (at.row + at.column) % 2 === 1,
-      "blocks turned on their side": turned.has(block),
+      "turned-blocks": turned.has(block),
     }[placed];
     return odd ? "B" : "A";
   };
@@ -86,12 +81,12 @@ function best(answers: readonly Answer[]): Answer | undefined {
  */
 export function choosePressing(top: QuiltTop, read: ReadTop, limit: number): Pressing {
   const simple: Sharing = { byRow: true, towardPlain: true, variantOf: () => "" };
-  const alike = [answer(top, read, simple, "everywhere alike")];
+  const alike = [answer(top, read, simple, "everywhere-alike")];
   const free = { ...simple, byRow: false };
   if (alike[0]?.choice.denied !== 0) {
-    alike.push(answer(top, read, { ...simple, towardPlain: false }, "everywhere alike"));
+    alike.push(answer(top, read, { ...simple, towardPlain: false }, "everywhere-alike"));
     // Any seam for itself: no sharing but the blocks' own can do better.
-    alike.push(answer(top, read, free, "everywhere alike"));
+    alike.push(answer(top, read, free, "everywhere-alike"));
   }
   const one = best(alike);
   if (one === undefined) throw new Error("no way of pressing");

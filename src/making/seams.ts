@@ -132,16 +132,16 @@ function coreOf(tree: Tree): Box {
 }
 
 /** What the seams of a row are pressed towards when each has it on exactly one side; null when not all do. */
-export function softSide(row: Tree, read: ReadTop): "sashes" | "plain blocks" | null {
+export function softSide(row: Tree, read: ReadTop): "sashes" | "plain-blocks" | null {
   if (row.kind !== "join") return null;
   const cells = row.parts.map((part) => (part.kind === "cell" ? read.cells[part.ref] : undefined));
   if (cells.includes(undefined)) return null;
-  const soft = cells.some((cell) => cell?.place === "sash") ? "sashes" : "plain blocks";
+  const soft = cells.some((cell) => cell?.place === "sash") ? "sashes" : "plain-blocks";
   const found = cells.map((cell) => isSoft(cell, soft, read));
   return found.every((is, i) => i === 0 || is !== found[i - 1]) ? soft : null;
 }
 
-function isSoft(cell: TopCell | undefined, soft: "sashes" | "plain blocks", read: ReadTop): boolean {
+function isSoft(cell: TopCell | undefined, soft: "sashes" | "plain-blocks", read: ReadTop): boolean {
   if (cell === undefined) return false;
   if (soft === "sashes") return cell.place === "sash";
   return cell.design === null || (read.designs[cell.design]?.plain ?? false);

@@ -1,6 +1,7 @@
 import type { UnitRecord } from "../cutlist/unit-record.ts";
-import type { Purpose } from "../diagnostics/purposes.ts";
+import type { BorderName, Purpose } from "../diagnostics/purposes.ts";
 import type { Ticks } from "../length/types.ts";
+import type { FoundationWork } from "../quilt/index.ts";
 import type { PatchPlace } from "../quilt/types.ts";
 import type { Finishing, QuiltingThread, ThreadEstimate } from "./finishing-types.ts";
 import type { FoundationMaking } from "./foundation-types.ts";
@@ -46,7 +47,7 @@ export interface RowPressing {
   /** What the row holds. */
   of: "blocks" | "sashes";
   /** One way, or toward the sashes or plain blocks beside each seam; null when each differs, as drawn. */
-  press: Press | "sashes" | "plain blocks" | null;
+  press: Press | "sashes" | "plain-blocks" | null;
 }
 
 /** A place where two seams meet across a joining seam and their allowances lie on one another. */
@@ -104,12 +105,7 @@ export interface Pressing {
   /** Ways of pressing each block: 1, or 2 where that nests more. */
   variants: 1 | 2;
   /** Where variant B stands, when there are two. */
-  placed:
-    | "everywhere alike"
-    | "every second column"
-    | "every second row"
-    | "chequered"
-    | "blocks turned on their side";
+  placed: "everywhere-alike" | "second-columns" | "second-rows" | "chequered" | "turned-blocks";
   /** Fewest un-nested places when every block of a design is pressed alike, and whether that is proved. */
   alike: { open: number; proven: boolean };
   blocks: BlockPressing[];
@@ -142,14 +138,33 @@ export type JoinPart =
   /** One piece of cloth that is no block: a sash, a cornerstone, a plain square. */
   | { of: "cloth"; place: PatchPlace; fabric: string };
 
+/** What is made by a joining, or goes into one: the same name is the same size and make. */
+export type JoinName =
+  /** A row or column of the whole, from 1. */
+  | { is: "line"; line: "row" | "column"; number: number }
+  /** A part of what has a name already. */
+  | { is: "part"; line: "row" | "part"; number: number; of: JoinName }
+  | { is: "strip"; side: "top" | "bottom" | "left" | "right" }
+  /** What lies between two strips of a border, with what its other two sides have already. */
+  | { is: "between"; with: "sides" | "ends" }
+  /** Everything within a border. */
+  | { is: "core" }
+  | { is: "centre" }
+  | { is: "top-with"; border: BorderName }
+  | { is: "block"; name: string }
+  | { is: "unit"; kind: string }
+  /** Parts of blocks that are sewn alike before they are laid on a foundation. */
+  | { is: "alike"; number: number }
+  | { is: "foundation"; per: FoundationWork["per"]; letters: readonly string[] }
+  | { is: "cloth"; place: PatchPlace };
+
 /** One joining: parts side by side (`across`) or one below another (`down`). */
 export interface JoinStep {
   stage: "unit" | "block" | "top" | "border";
   /** Index into the top's `designs`; null for the top. */
   design: number | null;
-  /** Letter of what is made, and of each part: the same letter is the same size and make. */
-  makes: string;
-  from: string[];
+  makes: JoinName;
+  from: JoinName[];
   /** What each part is, in the same order. */
   takes: JoinPart[];
   way: "across" | "down";
@@ -188,8 +203,8 @@ export interface DiagonalRow {
   /** From 1 at the upper right corner. */
   row: number;
   blocks: number;
-  /** Names of its blocks from the left. */
-  from: string[];
+  /** Names of its blocks, or of the cloth between, from the left. */
+  from: JoinName[];
   /** What they are, in the same order. */
   takes: JoinPart[];
   /** Where it begins from row to row in the frame of the rows, in `1 / Making.scale` ticks. */
@@ -228,7 +243,7 @@ export interface BorderStrips {
 /** One border, in the order of sewing. */
 export interface BorderRound {
   number: number;
-  name: string;
+  name: BorderName;
   kind: "butted" | "cornerstones" | "mitred";
   pieced: boolean;
   /** Its width was worked out so that the pieced border outside it comes out. */

@@ -1,5 +1,6 @@
 import { type Kept, keepsOf } from "./planner/keeps.ts";
 import type { Answer, Ask, ChooseWhat, ShowWhat } from "./planner/messages.ts";
+import type { SeenPhoto } from "./planner/pictured.ts";
 
 /** A worker as the session needs it. */
 export interface WorkerPort {
@@ -20,7 +21,8 @@ export interface SessionOptions {
 export interface Session {
   /** Plans a text; whatever is being planned is given up. Returns the number its answers carry. */
   plan(text: string, name: string): number;
-  show(what: ShowWhat): number;
+  /** @param photos fabrics that are drawn as in their photos */
+  show(what: ShowWhat, photos: readonly SeenPhoto[]): number;
   /** Asks for the mat of the plan last told, with what was said of the work. */
   mat(work: string, otherwise?: string): number;
   /** Plans other texts in a worker of their own; empty ends it. */
@@ -139,9 +141,9 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       listen(asked);
       return asked;
     },
-    show(what) {
+    show(what, photos) {
       asked += 1;
-      inHand.port.post({ kind: "show", id: asked, what });
+      inHand.port.post({ kind: "show", id: asked, what, photos });
       return asked;
     },
     mat(work, otherwise) {

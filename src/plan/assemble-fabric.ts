@@ -44,6 +44,7 @@ export function assembleFabric(
     name: fabric.name,
     colour: fabric.colour,
     note: fabric.note,
+    ...(fabric.onPrintedLines === undefined ? {} : { onPrintedLines: fabric.onPrintedLines }),
     print: fabric.print,
     width: fabric.width,
     selvage: fabric.selvage,

@@ -1,7 +1,7 @@
 export { assembleFabric } from "./assemble-fabric.ts";
 export { layOfRest } from "./build-lay.ts";
 export { gatherFixed, gatherPlaced } from "./fixed-pieces.ts";
-export { LENGTH_IN_HAND, type LengthInHand } from "./length-in-hand.ts";
+export type { LengthInHand } from "./length-in-hand.ts";
 export { listSteps } from "./list-steps.ts";
 export { listTemplates } from "./list-templates.ts";
 export { orderCuts } from "./order-cuts.ts";

@@ -1,7 +1,7 @@
 import { hasPlan } from "../engine/index.ts";
 import type { PackingResult, SearchLimits } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
-import { usableWidth } from "../stock/index.ts";
+import { LENGTH_IN_HAND, usableWidth } from "../stock/index.ts";
 import { type Chosen, chooseCutLists, type Fabric } from "./choose-cut-lists.ts";
 import type { SharedEffort } from "./pack-shared.ts";
 import type { FixedPiece } from "./pose-problem.ts";
@@ -13,9 +13,6 @@ export interface LengthInHand {
   /** Taken off its end before the first strip; 0 where strips were cut from it. */
   straighten: Ticks;
 }
-
-/** What such a length is called among the cloth of a plan. */
-export const LENGTH_IN_HAND = "rest of the bolt";
 
 /** A fabric with the first packing of its cut list, and the length in hand that all of it comes from. */
 export interface FromHand {

@@ -1,4 +1,4 @@
-import { lostInRun, runNote } from "../cutlist/joins.ts";
+import { lostInRun, runNotes } from "../cutlist/joins.ts";
 import type { CutList, CutPiece } from "../cutlist/types.ts";
 import { together } from "../diagnostics/purposes.ts";
 import type { PackingResult, Section, SegmentUse, StockLayout } from "../engine/types.ts";
@@ -158,7 +158,7 @@ export function asSource(piece: CutPiece, item: number, sources: readonly Source
       },
     ],
     // The whole run is told once, with its first source.
-    note: index === 0 ? runNote(joined!, wholes, ends) : "",
+    notes: index === 0 ? runNotes(joined!, wholes, ends) : [],
     joined: { ...joined!, run: item },
     ...(index === 0
       ? lostInRun(joined!, along, area)

@@ -308,7 +308,10 @@ export interface StackedCuts {
 export interface FabricPlan {
   name: string;
   colour: string;
+  /** In the maker's own words. */
   note: string;
+  /** A foundation whose lines are printed: it is cut on them and nowhere else. Absent elsewhere. */
+  onPrintedLines?: true;
   print: Print;
   width: Ticks;
   selvage: Ticks;

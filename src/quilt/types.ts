@@ -1,3 +1,4 @@
+import type { BorderName } from "../diagnostics/purposes.ts";
 /**
  * The finished quilt top: where every patch lies, what it is made of and where it came from.
  * The frame is the quilt as it hangs: x runs to the right, y runs down, the origin is the top left corner
@@ -113,7 +114,7 @@ export interface PlacedBlock {
 export interface TopBorder {
   /** From the inside, counting from 1. */
   number: number;
-  name: string;
+  name: BorderName;
   kind: "butted-sides-first" | "butted-tops-first" | "mitred" | "cornerstones" | "pieced";
   /** Finished width of the sides, and of the top and bottom. */
   side: Exact;

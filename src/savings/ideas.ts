@@ -47,7 +47,7 @@ function methods(text: string, model: QuiltModel, idea: Make): Family[] {
       // Templates are chosen for a shape, never for what they take.
       .filter(({ name }) => name !== "templates")
       .map(({ name: method }) =>
-        idea(`method ${unit} ${method}`, { kind: "method", unit, method }, setMethod(text, unit, method)),
+        idea(`method/${unit}/${method}`, { kind: "method", unit, method }, setMethod(text, unit, method)),
       ),
   );
 }
@@ -55,7 +55,7 @@ function methods(text: string, model: QuiltModel, idea: Make): Family[] {
 function prints(text: string, model: QuiltModel, idea: Make): Family[] {
   const printed = model.fabrics.filter(({ print }) => print !== "none");
   const free = printed.map(({ name, index }) =>
-    idea(`free ${name}`, { kind: "print-free", fabric: name }, setPrint(text, index, "none")),
+    idea(`free/${name}`, { kind: "print-free", fabric: name }, setPrint(text, index, "none")),
   );
   if (printed.length === 0) return free;
   const placed = model.setting.rows.flat();
@@ -76,8 +76,7 @@ function prints(text: string, model: QuiltModel, idea: Make): Family[] {
 function borderIdeas(text: string, model: QuiltModel, i: number, idea: Make): Family[] {
   const border = model.borders[i]!;
   if (border.block !== "") return [];
-  const [number, name] = [i + 1, border.name || border.fabric];
-  const about = { border: number, name };
+  const about = { border: border.name === "" ? i + 1 : border.name, fabric: border.fabric };
   const read = readText(text);
   const written = (field: string): unknown => valueAt(read, ["borders", i, field]);
   const { mark } = rulerOf(model);
@@ -88,7 +87,7 @@ function borderIdeas(text: string, model: QuiltModel, i: number, idea: Make): Fa
       : NARROWER.filter((marks) => marks * mark < now / 2).flatMap((marks) => {
           const made = widenBorder(text, i, -marks, mark);
           const width = said(readModel(made).borders[i]?.width ?? "", model);
-          return idea(`border ${i} ${marks}`, { kind: "border-width", ...about, width }, made);
+          return idea(`border/${i}/${marks}`, { kind: "border-width", ...about, width }, made);
         });
   const lengthwise = written("cut") === "lengthwise";
   const cut = lengthwise ? "strips" : "lengthwise";
@@ -100,17 +99,17 @@ function borderIdeas(text: string, model: QuiltModel, i: number, idea: Make): Fa
   const join = written("join");
   return [
     narrower,
-    idea(`border ${i} ${cut}`, { kind: "border-cut", ...about, cut }, recut),
+    idea(`border/${i}/${cut}`, { kind: "border-cut", ...about, cut }, recut),
     join === undefined || join === "straight" || lengthwise
       ? []
       : idea(
-          `border ${i} join`,
+          `border/${i}/join`,
           { kind: "border-join", ...about },
           withValue(text, ["borders", i, "join"], "straight"),
         ),
     border.corners === "mitred"
       ? idea(
-          `border ${i} corners`,
+          `border/${i}/corners`,
           { kind: "border-corners", ...about },
           withoutValue(text, ["borders", i, "corners"]),
         )
@@ -188,5 +187,5 @@ function bindingJoin(text: string, idea: Make): Family {
   const now = typeof written === "object" ? (written as { join?: unknown; cut?: unknown }) : {};
   return now.join === "straight" || now.cut === "bias"
     ? []
-    : idea("binding join", { kind: "binding-join" }, made);
+    : idea("binding/join", { kind: "binding-join" }, made);
 }

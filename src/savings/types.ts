@@ -1,3 +1,4 @@
+import type { BorderName } from "../diagnostics/purposes.ts";
 import type { Ticks } from "../length/types.ts";
 
 /** What one fabric comes to: enough to set two plans side by side. */
@@ -15,10 +16,10 @@ export type Change =
   | { kind: "method"; unit: string; method: string }
   | { kind: "print-free"; fabric: string }
   | { kind: "blocks-turned"; block: string; turn: number }
-  | { kind: "border-width"; border: number; name: string; width: string }
-  | { kind: "border-cut"; border: number; name: string; cut: "strips" | "lengthwise" }
-  | { kind: "border-join"; border: number; name: string }
-  | { kind: "border-corners"; border: number; name: string }
+  | { kind: "border-width"; border: BorderName; fabric: string; width: string }
+  | { kind: "border-cut"; border: BorderName; fabric: string; cut: "strips" | "lengthwise" }
+  | { kind: "border-join"; border: BorderName; fabric: string }
+  | { kind: "border-corners"; border: BorderName; fabric: string }
   | { kind: "sash-width"; width: string }
   | { kind: "binding-join" }
   | { kind: "block-size"; size: string };

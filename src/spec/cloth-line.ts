@@ -4,6 +4,7 @@ import { formatMeasure } from "../length/format.ts";
 import { parseLength } from "../length/parse.ts";
 import { ceil, floor, type Rational } from "../length/rational.ts";
 import type { LengthUnit, Ticks } from "../length/types.ts";
+import { pieceName } from "../stock/cloth-names.ts";
 import { tradeSize } from "../stock/trade-sizes.ts";
 import { readSize } from "./piece-line.ts";
 import { readPrice, type WrittenPrice } from "./sold.ts";
@@ -52,7 +53,10 @@ function readKind(text: string, unit: LengthUnit): Read<Omit<WrittenCut, "trim" 
   // A strip cut along the selvage is a piece like any other: its first cuts go across it anyway.
   const strip = inner !== undefined && (fullWidth || wide >= long);
   const said = formatMeasure(long, unit);
-  const name = `${strip ? "strip" : "piece"} ${fullWidth ? "WOF" : formatMeasure(wide, unit)} x ${said}`;
+  const name = pieceName(
+    strip ? "strip" : "piece",
+    `${fullWidth ? "WOF" : formatMeasure(wide, unit)} x ${said}`,
+  );
   return {
     value: { name: signed(name), across: fullWidth ? null : wide, along: long, strip, square: strip },
   };

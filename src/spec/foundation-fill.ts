@@ -152,7 +152,7 @@ export function straightenedOnLines(
             squareUp: 0,
             have: fabric.have.map(asPrinted),
             readyCut: fabric.readyCut.map(asPrinted),
-            note: withNote(fabric.note),
+            onPrintedLines: true as const,
           }
         : fabric,
     ),
@@ -167,9 +167,4 @@ export function straightenedOnLines(
 /** Printed lines are square to one another: a piece of foundation is not squared, only cut on its lines. */
 function asPrinted({ squareUp: _, ...cloth }: FixedClothSpec): FixedClothSpec {
   return cloth;
-}
-
-function withNote(note: string): string {
-  const own = "cut it on its printed lines only";
-  return note === "" ? own : `${note}; ${own}`;
 }

@@ -238,7 +238,7 @@ function fillBorder(
   const extra =
     over !== undefined ? up(over) : mitred ? withDefault(filling, undefined, "mitred-over-long", 2, 5) : 0;
   return {
-    name: written.name ?? `border ${index + 1}`,
+    name: written.name ?? index + 1,
     side: written.width === "fit" ? { n: 0, d: 1 } : fraction(written.width.across),
     end: written.width === "fit" ? { n: 0, d: 1 } : fraction(written.width.down),
     fit: written.width === "fit",

@@ -6,10 +6,14 @@ import { fillFile, gatherAssumptions } from "./fill-file.ts";
 import { straightenedOnLines } from "./foundation-fill.ts";
 import { wordIssues } from "./issues.ts";
 import { describeSchema } from "./json-schema.ts";
+import { oncePerUnit } from "./once-per-unit.ts";
 import { fillQuilt } from "./quilt-fill.ts";
 import { quiltFields, quiltSchema, type WrittenQuilt } from "./quilt-schema.ts";
 import type { QuiltSpec } from "./quilt-types.ts";
 import { checkFabrics, countLimits, readFabrics, readHead, readUnit } from "./read-cut-list.ts";
+
+const schemaFor = oncePerUnit(quiltSchema);
+const fieldsFor = oncePerUnit(quiltFields);
 
 /** True when a file is a quilt design: it says how blocks are made or set. */
 export function isQuilt(value: object): boolean {
@@ -25,7 +29,7 @@ export function readQuilt(
   const limits = countLimits(document);
   if (limits.length > 0) return { value: null, diagnostics: limits };
   const { unit, written: unitWritten } = readUnit(document.value);
-  const schema = quiltSchema(unit);
+  const schema = schemaFor(unit);
   const read = schema.safeParse(document.value);
   const issues = read.success ? [] : wordIssues(read.error.issues, document, describeSchema(schema));
   const settings = fillFile(
@@ -61,7 +65,7 @@ export function readQuilt(
 function readDesign(document: SourceDocument, unit: Parameters<typeof quiltFields>[0]): WrittenQuilt | null {
   const value = document.value as Readonly<Record<string, unknown>>;
   const fields: Record<string, unknown> = { fabrics: [] };
-  for (const [key, field] of Object.entries(quiltFields(unit))) {
+  for (const [key, field] of Object.entries(fieldsFor(unit))) {
     const read = field.safeParse(value[key]);
     if (!read.success) return null;
     if (read.data !== undefined) fields[key] = read.data;

@@ -1,3 +1,4 @@
+import type { BorderName } from "../diagnostics/purposes.ts";
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { ClassSpec } from "./class-types.ts";
@@ -169,7 +170,7 @@ export interface SettingSpec {
 }
 
 export interface BorderSpec {
-  name: string;
+  name: BorderName;
   /** Finished width of the sides, and of top and bottom; 0 when `fit`. */
   side: FractionTicks;
   end: FractionTicks;

@@ -9,8 +9,15 @@ import { type Filled, fillFabric } from "./fill-fabric.ts";
 import { type FileSettings, fillFile, gatherAssumptions } from "./fill-file.ts";
 import { wordIssues } from "./issues.ts";
 import { describeSchema } from "./json-schema.ts";
+import { oncePerUnit } from "./once-per-unit.ts";
 import type { CutListSpec, FabricSpec } from "./types.ts";
 import { MOST_PIECES } from "./written.ts";
+
+const allFabricsFor = oncePerUnit(allFabricsSchema);
+const listedFor = oncePerUnit((unit) => fabricSchema(unit, true));
+const designedFor = oncePerUnit((unit) => fabricSchema(unit, false));
+const cutListFor = oncePerUnit(cutListSchema);
+const fieldsFor = oncePerUnit(fileFields);
 
 const MOST_FABRICS = 100;
 const MOST_LINES = 500;
@@ -74,9 +81,9 @@ export function readFabrics(
 ): Filled[] {
   const { ruler, defaultUnit: unit } = settings;
   const file = raw(document.value);
-  const readCommon = allFabricsSchema(unit).safeParse(file["all-fabrics"] ?? {});
+  const readCommon = allFabricsFor(unit).safeParse(file["all-fabrics"] ?? {});
   const common: WrittenCloth = readCommon.success ? readCommon.data : {};
-  const schema = fabricSchema(unit, piecesNeeded);
+  const schema = piecesNeeded ? listedFor(unit) : designedFor(unit);
   return list(file.fabrics).flatMap((written, i) => {
     const fabric = schema.safeParse(written);
     return fabric.success ? [fillFabric(fabric.data, i, { ruler, unit, common, document })] : [];
@@ -100,7 +107,7 @@ export function readCutList(
   const limits = countLimits(document);
   if (limits.length > 0) return { value: null, diagnostics: limits };
   const { unit, written: unitWritten } = readUnit(document.value);
-  const schema = cutListSchema(unit);
+  const schema = cutListFor(unit);
   const read = schema.safeParse(document.value);
   const issues = read.success ? [] : wordIssues(read.error.issues, document, describeSchema(schema));
   const head: Parameters<typeof fillFile>[0] = read.success ? read.data : readHead(document, unit);
@@ -126,7 +133,7 @@ export function readCutList(
 /** Of a file with faults, the fields of its head that are right: enough to look at the fabrics. */
 export function readHead(document: SourceDocument, unit: LengthUnit): Parameters<typeof fillFile>[0] {
   const file = raw(document.value);
-  const fields = Object.entries(fileFields(unit)).flatMap(([key, field]) => {
+  const fields = Object.entries(fieldsFor(unit)).flatMap(([key, field]) => {
     const read = field.safeParse(file[key]);
     return read.success && read.data !== undefined ? [[key, read.data] as const] : [];
   });

@@ -127,6 +127,8 @@ export interface FabricSpec {
   readyCut: FixedClothSpec[];
   /** Whether it can be bought from the bolt. */
   yardage: boolean;
+  /** A foundation whose lines are printed: it is cut on them and nowhere else. Absent elsewhere. */
+  onPrintedLines?: true;
   note: string;
   pieces: PieceSpec[];
   at: Place | null;

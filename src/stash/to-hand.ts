@@ -4,11 +4,8 @@ import type { Diagnostic } from "../diagnostics/types.ts";
 import { formatSize } from "../length/index.ts";
 import type { Ruler } from "../length/types.ts";
 import type { FixedPiece } from "../plan/index.ts";
-import { fabricKey } from "../stock/index.ts";
+import { fabricKey, stashName } from "../stock/index.ts";
 import type { Stash } from "./types.ts";
-
-/** How the name of a piece of cloth from the table begins in a plan, to tell it from cloth that is bought cut. */
-const FROM_STASH = "stash piece";
 
 /** Cloth to hand of one fabric of a quilt. */
 export interface ClothToHand {
@@ -43,7 +40,7 @@ export function clothToHand(
     }
     const bySize = new Map<string, FixedPiece>();
     for (const { across, along, count } of own) {
-      const name = `${FROM_STASH} ${formatSize(across, along, ruler)}`;
+      const name = stashName(formatSize(across, along, ruler));
       const before = bySize.get(`${across} ${along}`);
       const available = (before?.available ?? 0) + count;
       bySize.set(`${across} ${along}`, { name, across, along, available, from: "stash" });

@@ -1,8 +1,8 @@
 import { formatSize } from "../length/index.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
-import { type FixedPiece, LENGTH_IN_HAND, type LengthInHand } from "../plan/index.ts";
+import type { FixedPiece, LengthInHand } from "../plan/index.ts";
 import type { FabricPlan, FixedStock, Lay } from "../plan/types.ts";
-import { clothName } from "../stock/index.ts";
+import { clothName, LENGTH_IN_HAND, restName, SHORTER_LENGTH } from "../stock/index.ts";
 import { numberedParts } from "./find-strips.ts";
 import { type Cutting, type Rectangle, restsOf } from "./rests.ts";
 import { isFullWidth, type Work } from "./take-stock.ts";
@@ -19,7 +19,7 @@ const SQUARE = { across: 0, along: 0 };
 
 /** A rest by its size: what is cut already is used up before anything else. */
 export function restPiece({ across, along }: Rectangle, count: number, ruler: Ruler): FixedPiece {
-  const name = `rest of ${formatSize(across, along, ruler)}`;
+  const name = restName(formatSize(across, along, ruler));
   return { name, across, along, available: count, from: "to-hand", begun: true, squareUp: SQUARE };
 }
 
@@ -98,7 +98,7 @@ function measured({ straighten }: FabricPlan, roll: LengthInHand | null, length:
 function shorter(width: Ticks, { length, straighten }: LengthInHand): FixedPiece[] {
   if (length <= straighten) return [];
   const squareUp = { across: 0, along: straighten };
-  return [{ name: "shorter length", across: width, along: length, available: 1, from: "to-hand", squareUp }];
+  return [{ name: SHORTER_LENGTH, across: width, along: length, available: 1, from: "to-hand", squareUp }];
 }
 
 /** The kind of cloth that a lay is of; null for the bolt. */

@@ -1,10 +1,9 @@
 import type { InFile } from "../diagnostics/reading.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { workClothUnknown, workStripUnknown } from "../diagnostics/work.ts";
-import { LENGTH_IN_HAND } from "../plan/index.ts";
 import type { FabricPlan, Part } from "../plan/types.ts";
 import type { What } from "../spec/index.ts";
-import { clothName } from "../stock/index.ts";
+import { clothName, LENGTH_IN_HAND } from "../stock/index.ts";
 
 /** A strip or lengthwise strip, by the lay it is in and its number there. */
 export interface StripPlace {

@@ -39,7 +39,7 @@ import {
   type Spec,
   USUALLY_PLANNED,
 } from "../spec/index.ts";
-import { beforeWashing, boughtName, usableWidth } from "../stock/index.ts";
+import { beforeWashing, boughtName, isFatQuarter, usableWidth } from "../stock/index.ts";
 import { type Change, changeOf } from "./changes.ts";
 import { fingerprint } from "./fingerprint.ts";
 import { nextFabric } from "./next-fabric.ts";
@@ -230,7 +230,7 @@ function beginWith(
       ],
     };
   const bought = plan.fabrics.filter(({ stock = [] }) =>
-    stock.some(({ from, name }) => from === "shop" && name.includes("fat quarter")),
+    stock.some(({ from, name }) => from === "shop" && isFatQuarter(name)),
   );
   const notBought = fatQuarters ? bought.map(({ name }) => name) : [];
   const offers = new Map(notBought.map((name) => [name, offeredOf(plan, name, spec)]));

@@ -1,7 +1,6 @@
 import {
   type FixedPiece,
   gatherPlaced,
-  LENGTH_IN_HAND,
   layOfRest,
   listLeftovers,
   listSteps,
@@ -10,6 +9,7 @@ import {
   sumWaste,
 } from "../plan/index.ts";
 import type { FabricPlan, FixedStock, Lay, Part } from "../plan/types.ts";
+import { LENGTH_IN_HAND } from "../stock/index.ts";
 import {
   asStock,
   cutFrom,

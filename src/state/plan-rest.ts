@@ -13,6 +13,7 @@ import {
 } from "../plan/index.ts";
 import type { FabricPlan } from "../plan/types.ts";
 import type { FabricSpec } from "../spec/index.ts";
+import { SHORTER_LENGTH } from "../stock/index.ts";
 import type { ClothThere } from "./cloth-in-hand.ts";
 
 /** How hard to search, as for the whole quilt. */
@@ -85,7 +86,7 @@ function named(cloth: readonly FixedPiece[], roll: ClothThere["roll"], usable: n
       ? []
       : [
           {
-            name: "shorter length",
+            name: SHORTER_LENGTH,
             across: usable,
             along: roll.length,
             available: 1,

@@ -2,9 +2,10 @@ import type { InFile } from "../diagnostics/reading.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { workLetterUnknown, workNoneToSpoil, workTooFew, workTooMany } from "../diagnostics/work.ts";
 import type { Ticks } from "../length/types.ts";
-import { LENGTH_IN_HAND, piecesIn } from "../plan/index.ts";
+import { piecesIn } from "../plan/index.ts";
 import type { FabricPlan, Part } from "../plan/types.ts";
 import type { Fact, SaidOf, What } from "../spec/index.ts";
+import { LENGTH_IN_HAND } from "../stock/index.ts";
 import { findStrips, numberedParts } from "./find-strips.ts";
 
 /** What was done to a strip. `begun`: some of its pieces are cut. */

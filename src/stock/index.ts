@@ -1,4 +1,14 @@
-export { boughtName, clothName } from "./bought-name.ts";
+export {
+  boughtName,
+  clothFacts,
+  clothName,
+  isFatQuarter,
+  LENGTH_IN_HAND,
+  pieceName,
+  restName,
+  SHORTER_LENGTH,
+  stashName,
+} from "./cloth-names.ts";
 export { clothDefaults } from "./defaults.ts";
 export { fabricKey } from "./fabric-key.ts";
 export { FINISHED_NAMES, finishedSize } from "./finished-sizes.ts";

@@ -107,10 +107,10 @@ const BAD: readonly Bad[] = [
 ];
 
 describe("a file with faults is told what, where and what would help", () => {
-  test.each(BAD)("$name", ({ file, code, says }) => {
+  test.each(BAD)("$name", async ({ file, code, says }) => {
     const folder = emptyFolder();
     writeFileSync(join(folder, "quilt.yaml"), file);
-    const ended = crossgrain(["plan", "quilt.yaml"], { folder });
+    const ended = await crossgrainHere(["plan", "quilt.yaml"], folder);
     for (const part of says) expect(ended.stderr).toMatch(part);
     expect(ended.code).toBe(code);
     expect(ended.stdout).toBe("");
@@ -119,7 +119,7 @@ describe("a file with faults is told what, where and what would help", () => {
   });
 });
 
-describe("every file of fixtures/bad", () => {
+describe("every file of fixtures/bad", async () => {
   const bad = join(ROOT, "fixtures", "bad");
   test.each(oneIn(4, readdirSync(bad)))(
     "%s ends `check`, or `buy` where cloth is short, with the right code",
@@ -151,9 +151,9 @@ describe("files that cannot be read or written", () => {
     expect(ended.stderr).toMatch("Did you mean harbour.yaml?");
   });
 
-  test("a folder in the file's place", () => {
+  test("a folder in the file's place", async () => {
     const folder = emptyFolder();
-    const ended = crossgrain(["check", "."], { folder });
+    const ended = await crossgrainHere(["check", "."], folder);
     expect(ended.code).toBe(1);
     expect(ended.stderr).toMatch(". cannot be read: it is a folder.");
   });
@@ -165,11 +165,11 @@ describe("files that cannot be read or written", () => {
     expect(ended.stderr).toMatch("FILE-TOO-LARGE");
   });
 
-  test("an out folder that is a file", () => {
+  test("an out folder that is a file", async () => {
     const folder = emptyFolder();
     writeFileSync(join(folder, "quilt.yaml"), SMALL);
     writeFileSync(join(folder, "taken"), "mine");
-    const ended = crossgrain(["plan", "quilt.yaml", "--out", "taken/plans"], { folder });
+    const ended = await crossgrainHere(["plan", "quilt.yaml", "--out", "taken/plans"], folder);
     expect(ended.code).toBe(1);
     expect(ended.stderr).toMatch("Nothing was written");
     expect(ended.stderr).toMatch("part of its path is a file");
@@ -177,24 +177,24 @@ describe("files that cannot be read or written", () => {
     expect(readFileSync(join(folder, "taken"), "utf8")).toBe("mine");
   });
 
-  test("an out folder without permission to write", () => {
+  test("an out folder without permission to write", async () => {
     // To the superuser no folder is closed.
     if (process.getuid?.() === 0 || process.platform === "win32") return;
     const folder = emptyFolder();
     writeFileSync(join(folder, "quilt.yaml"), SMALL);
     mkdirSync(join(folder, "closed"), { mode: 0o555 });
-    const ended = crossgrain(["plan", "quilt.yaml", "--out", "closed/plan"], { folder });
+    const ended = await crossgrainHere(["plan", "quilt.yaml", "--out", "closed/plan"], folder);
     expect(ended.code).toBe(1);
     expect(ended.stderr).toMatch("no permission to write");
     expect(readdirSync(join(folder, "closed"))).toEqual([]);
   });
 
-  test("a folder of the name of a result leaves the old result untouched", () => {
+  test("a folder of the name of a result leaves the old result untouched", async () => {
     const folder = emptyFolder();
     writeFileSync(join(folder, "quilt.yaml"), SMALL);
     mkdirSync(join(folder, "result", "steps.txt"), { recursive: true });
     writeFileSync(join(folder, "result", "plan.json"), "old");
-    const ended = crossgrain(["plan", "quilt.yaml", "--out", "result"], { folder });
+    const ended = await crossgrainHere(["plan", "quilt.yaml", "--out", "result"], folder);
     expect(ended.code).toBe(1);
     expect(ended.stderr).toMatch("Nothing was written");
     expect(readdirSync(join(folder, "result")).sort()).toEqual(["plan.json", "steps.txt"]);

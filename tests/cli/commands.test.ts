@@ -36,39 +36,42 @@ describe("plan", () => {
     expect(ended.stdout).toBe([read("buy.txt"), read("steps.txt"), read("waste.txt")].join("\n"));
   });
 
-  test("takes away drawings of fabrics that are no longer there, and nothing else", () => {
+  test("takes away drawings of fabrics that are no longer there, and nothing else", async () => {
     const folder = folderWithQuilt();
-    expect(crossgrain(["plan", "tide.yaml", "--out", "here"], { folder }).code).toBe(0);
+    expect((await crossgrainHere(["plan", "tide.yaml", "--out", "here"], folder)).code).toBe(0);
     for (const name of ["cut-3-coral.svg", "my notes.txt"]) writeFileSync(join(folder, "here", name), "mine");
     writeFileSync(join(folder, "tide.yaml"), SMALL.replace("Chalk", "Lime"));
-    expect(crossgrain(["plan", "tide.yaml", "--out", "here"], { folder }).code).toBe(0);
+    expect((await crossgrainHere(["plan", "tide.yaml", "--out", "here"], folder)).code).toBe(0);
     const names = readdirSync(join(folder, "here"));
     expect(names).not.toContain("cut-2-chalk.svg");
     for (const name of ["cut-2-lime.svg", "cut-3-coral.svg", "my notes.txt"]) expect(names).toContain(name);
     expect(names.filter((name) => name.startsWith("."))).toEqual([".crossgrain.json"]);
   });
 
-  test("--pdf writes the book as a PDF on the paper asked for, and a later plan without it takes it away", () => {
+  test("--pdf writes the book as a PDF on the paper asked for, and a later plan without it takes it away", async () => {
     const folder = folderWithQuilt();
-    const ended = crossgrain(["plan", "tide.yaml", "--out", "here", "--pdf", "--paper", "a4"], { folder });
+    const ended = await crossgrainHere(
+      ["plan", "tide.yaml", "--out", "here", "--pdf", "--paper", "a4"],
+      folder,
+    );
     expect(ended).toMatchObject({ code: 0, stderr: "10 files written into here\n" });
     const bytes = readFileSync(join(folder, "here", "book.pdf"), "latin1");
     expect(bytes.slice(0, 5)).toBe("%PDF-");
     expect(bytes).toContain("595.28 841.89");
-    expect(crossgrain(["plan", "tide.yaml", "--out", "here"], { folder }).code).toBe(0);
+    expect((await crossgrainHere(["plan", "tide.yaml", "--out", "here"], folder)).code).toBe(0);
     expect(readdirSync(join(folder, "here"))).not.toContain("book.pdf");
   });
 
-  test("--json prints the plan and writes nothing; with --out it does both", () => {
+  test("--json prints the plan and writes nothing; with --out it does both", async () => {
     const folder = folderWithQuilt();
-    const printed = crossgrain(["plan", "tide.yaml", "--json"], { folder });
+    const printed = await crossgrainHere(["plan", "tide.yaml", "--json"], folder);
     expect(readdirSync(folder)).toEqual(["tide.yaml"]);
     expect(JSON.parse(printed.stdout)).toMatchObject({
       format: "crossgrain plan",
       version: 1,
       name: "Tide pool",
     });
-    const both = crossgrain(["plan", "tide.yaml", "--json", "--out", "here"], { folder });
+    const both = await crossgrainHere(["plan", "tide.yaml", "--json", "--out", "here"], folder);
     expect(both.stdout).toBe(printed.stdout);
     expect(readFileSync(join(folder, "here", "plan.json"), "utf8")).toBe(printed.stdout);
   });
@@ -83,10 +86,12 @@ describe("plan", () => {
     expect(threaded).toEqual(alone);
   });
 
-  test("two runs write the same bytes", () => {
+  test("two runs write the same bytes", async () => {
     const folder = folderWithQuilt();
     for (const out of ["one", "two"]) {
-      expect(crossgrain(["plan", "tide.yaml", "--out", out], { folder }).stderr).toMatch("9 files written");
+      expect((await crossgrainHere(["plan", "tide.yaml", "--out", out], folder)).stderr).toMatch(
+        "9 files written",
+      );
     }
     for (const name of readdirSync(join(folder, "one"))) {
       expect(readFileSync(join(folder, "two", name), "utf8")).toBe(
@@ -106,9 +111,9 @@ describe("plan", () => {
 });
 
 describe("buy", () => {
-  test("prints amounts and prices", () => {
+  test("prints amounts and prices", async () => {
     const folder = folderWithQuilt();
-    const ended = crossgrain(["buy", "tide.yaml"], { folder });
+    const ended = await crossgrainHere(["buy", "tide.yaml"], folder);
     expect(ended.code).toBe(0);
     expect(ended.stdout).toMatch(/^Fabric to buy for Tide pool$/m);
     expect(ended.stdout).toMatch(/^Night sea +\d.* yd /m);

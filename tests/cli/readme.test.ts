@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { optionList } from "./option-list.ts";
-import { crossgrain, emptyFolder, ROOT } from "./run.ts";
+import { crossgrainHere, emptyFolder, ROOT } from "./run.ts";
 
 const DOCUMENTS = ["README.md", "src/spec/README.md", "src/cli/README.md"];
 const [readme = "", spec = "", commands = ""] = DOCUMENTS.map((path) =>
@@ -55,14 +55,14 @@ test("the README and its documents show every part of the tour", () => {
   ]);
 });
 
-test.each(shown)("$command", ({ words, output }) => {
+test.each(shown)("$command", async ({ words, output }) => {
   const folder = emptyFolder();
   // Results go into a folder of the test's own; the name printed is the one on the command line.
   const named = words.at(words.indexOf("--out") + 1) ?? "";
   const own = words.includes("--out")
     ? words.map((word) => (word === named ? join(folder, named) : word))
     : words;
-  const ended = crossgrain(own);
+  const ended = await crossgrainHere(own);
   const printed = `${ended.stdout}${ended.stderr}`.replaceAll(join(folder, named), named);
   const [start = "", ...later] = output.split(/^\.\.\.\n/m);
   expect(printed.startsWith(start) ? start : printed).toBe(start);

@@ -58,7 +58,16 @@ describe("long pieces in a cut list", () => {
       fullWidth: true,
       count: 6,
       turnable: false,
-      note: "Sew the 6 strips end to end (5 straight joins), then cut 4 lengths of 60 in from the run.",
+      notes: [
+        {
+          is: "run",
+          strips: 6,
+          ends: 0,
+          join: "straight",
+          lengths: [{ length: 60 * IN, count: 4 }],
+          whole: null,
+        },
+      ],
       joined: { length: 240 * IN, loss: IN / 2 },
     });
     expect(diagnostics).toMatchObject([

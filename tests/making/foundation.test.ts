@@ -145,7 +145,7 @@ describe("planned", () => {
     const web = webOf(plan);
     expect(web?.purchase).toMatchObject({ text: "1 1/4 yd", length: 45 * INCH });
     expect(web?.bound).toMatchObject({ used: 36 * INCH, lengthProven: true });
-    expect(web?.note).toBe("cut it on its printed lines only");
+    expect(web?.onPrintedLines).toBe(true);
     for (const { x1, y1, x2, y2 } of web?.cuts ?? [])
       for (const place of [x1, y1, x2, y2]) expect(place % INCH).toBe(0);
     expect(cuttingSteps(plan, true, english)).toContain(

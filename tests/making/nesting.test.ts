@@ -84,7 +84,7 @@ describe("nine four-unit blocks", () => {
     ]);
     expect(pressing.open).toEqual([]);
     expect(pressing.variants).toBe(2);
-    expect(pressing.placed).toBe("every second column");
+    expect(pressing.placed).toBe("second-columns");
     expect(pressing.blocks.map(({ variant, count }) => [variant, count])).toEqual([
       ["A", 6],
       ["B", 3],

@@ -121,30 +121,33 @@ describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
     PATIENCE,
   );
 
-  test("a quilt handed out in its page opens on it; what is typed is drawn; a fault is told in its place", async () => {
-    const folder = emptyFolder();
-    const [from, to] = [join(folder, "quilt.yaml"), join(folder, "handed out.html")];
-    // A name that would end the element it travels in, were it not guarded.
-    writeFileSync(from, quiltNamed("nine-stars").replace(/^name: .*$/m, 'name: "Stars </script><b>"'));
-    expect(crossgrain(["page", from, "--out", to]).code).toBe(0);
-    const page = await openPage(browser, {}, to);
-    await settled(page);
-    expect(await page.getByLabel("Name").inputValue()).toBe("Stars </script><b>");
-    await page.getByRole("button", { name: "The text", exact: true }).click();
-    await page.locator(".cm-content").click();
-    await page.keyboard.press("Control+End");
-    await page.keyboard.type("\nbindign: x\n");
-    await page.locator(".faults li", { hasText: "There is no key `bindign` here." }).first().waitFor();
-    expect(await page.locator(".cm-lintRange-error").count()).toBeGreaterThan(0);
-    await page.getByRole("button", { name: /^Put it right/ }).click();
-    await page.waitForFunction(
-      () => !document.querySelector(".cm-content")?.textContent?.includes("bindign"),
-    );
-    expect(faultsOf(page)).toEqual([]);
-    await page.context().close();
-  });
+  test.skipIf(LEFT_OUT)(
+    "a quilt handed out in its page opens on it; what is typed is drawn; a fault is told in its place",
+    async () => {
+      const folder = emptyFolder();
+      const [from, to] = [join(folder, "quilt.yaml"), join(folder, "handed out.html")];
+      // A name that would end the element it travels in, were it not guarded.
+      writeFileSync(from, quiltNamed("nine-stars").replace(/^name: .*$/m, 'name: "Stars </script><b>"'));
+      expect(crossgrain(["page", from, "--out", to]).code).toBe(0);
+      const page = await openPage(browser, {}, to);
+      await settled(page);
+      expect(await page.getByLabel("Name").inputValue()).toBe("Stars </script><b>");
+      await page.getByRole("button", { name: "The text", exact: true }).click();
+      await page.locator(".cm-content").click();
+      await page.keyboard.press("Control+End");
+      await page.keyboard.type("\nbindign: x\n");
+      await page.locator(".faults li", { hasText: "There is no key `bindign` here." }).first().waitFor();
+      expect(await page.locator(".cm-lintRange-error").count()).toBeGreaterThan(0);
+      await page.getByRole("button", { name: /^Put it right/ }).click();
+      await page.waitForFunction(
+        () => !document.querySelector(".cm-content")?.textContent?.includes("bindign"),
+      );
+      expect(faultsOf(page)).toEqual([]);
+      await page.context().close();
+    },
+  );
 
-  test("what was drawn is still there when the page is opened again", async () => {
+  test.skipIf(LEFT_OUT)("what was drawn is still there when the page is opened again", async () => {
     const page = await openPage(browser);
     await page.getByRole("button", { name: /^Nine stars/ }).click();
     await page.getByRole("button", { name: "Add a border", exact: true }).click();

@@ -16,7 +16,7 @@ import {
   tickFacts,
   USUALLY_PLANNED,
 } from "../../src/planning.ts";
-import { crossgrain } from "../cli/run.ts";
+import { crossgrain, crossgrainHere } from "../cli/run.ts";
 import { emptyFolder } from "./browser.ts";
 import { quiltNamed } from "./quilts.ts";
 
@@ -42,7 +42,7 @@ describe("the mat", () => {
   test("what is ticked and said on the page is the file and the plan of the command, to the byte", async () => {
     const folder = emptyFolder();
     writeFileSync(join(folder, "quilt.yaml"), LANE);
-    expect(crossgrain(["plan", "quilt.yaml", "--out", "o"], { folder }).code).toBe(0);
+    expect((await crossgrainHere(["plan", "quilt.yaml", "--out", "o"], folder)).code).toBe(0);
     const read = (name: string) => readFileSync(join(folder, "o", name), "utf8");
     const first = (await mat("")).mat;
     const chalk = fabricOf(first, "chalk");
@@ -55,7 +55,7 @@ describe("the mat", () => {
       facts,
     });
     const said = facts.map((fact) => `chalk: ${fact}`);
-    expect(crossgrain(["go-on", "quilt.yaml", ...said, "--out", "o"], { folder }).code).toBe(0);
+    expect((await crossgrainHere(["go-on", "quilt.yaml", ...said, "--out", "o"], folder)).code).toBe(0);
     expect(read("work.yaml")).toBe(spoiled);
     expect(read("plan.json")).toBe((await mat(spoiled)).json);
     // Said of the diagram as it is then: the width of what is left.

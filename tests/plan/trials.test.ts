@@ -225,7 +225,7 @@ describe("joined borders", () => {
   // derived geometry: 2 x 75 1/4 + 2 x 87 1/4 = 325 in; eight strips less seven joins make 332 1/2 in.
   test("on point, mitred", async () => {
     const plum = await fabricOf(textOf("fitted-border"), "plum");
-    const outer = plum.pieces.find(({ joined }) => joined?.whole === "");
+    const outer = plum.pieces.find(({ joined }) => joined?.whole === null);
     expect(outer).toMatchObject({ count: 8, along: 6.5 * IN, joined: { length: 325 * IN } });
   });
 

@@ -106,9 +106,9 @@ const PIECE: Table<CutPiece> = {
   },
   trimTo: "said in its use, and in the step that trims",
   roundedUp: "told by the trim that follows from it",
-  note: {
+  notes: {
     change: (p) => {
-      p.note = "gate post";
+      p.notes = [{ is: "own", text: "gate post" }];
     },
     in: ["text", "csv", "html", "pdf"],
   },

@@ -35,16 +35,16 @@ describe("ideas for a file", () => {
 
   test("a print may be turned, blocks laid one way, a border cut along the selvage, widths narrowed nearest first", () => {
     const keys = keysOf(quilt("allotments"));
-    expect(keys).toContainEqual(["free seedlings"]);
+    expect(keys).toContainEqual(["free/seedlings"]);
     expect(keys).toContainEqual(["turned B 0"]);
-    expect(keys).toContainEqual(["border 1 lengthwise"]);
+    expect(keys).toContainEqual(["border/1/lengthwise"]);
     expect(keys).toContainEqual([
-      "border 1 1",
-      "border 1 2",
-      "border 1 3",
-      "border 1 4",
-      "border 1 6",
-      "border 1 8",
+      "border/1/1",
+      "border/1/2",
+      "border/1/3",
+      "border/1/4",
+      "border/1/6",
+      "border/1/8",
     ]);
     // Its pond has corners of a size of their own: blocks are not made smaller.
     expect(keys.flat()).not.toContain("block 1");
@@ -53,7 +53,7 @@ describe("ideas for a file", () => {
 
   test("a border cut along the selvage may be joined instead", () => {
     const ideas = ideasFor(quilt("sashed-star-points")).flat();
-    const joined = ideas.find(({ key }) => key === "border 0 strips");
+    const joined = ideas.find(({ key }) => key === "border/0/strips");
     expect(joined?.text).toContain("width: 3 1/2, cornerstones: aqua dot }");
   });
 

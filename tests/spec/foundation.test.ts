@@ -78,7 +78,7 @@ describe("what is taken for granted, each told", () => {
 
   test("its fabric is straightened by whole squares and says so", () => {
     const web = read("grid: 3/4 in").spec?.fabrics[1];
-    expect([web?.straighten, web?.note]).toEqual([1.5 * INCH, "washed; cut it on its printed lines only"]);
+    expect([web?.straighten, web?.note, web?.onPrintedLines]).toEqual([1.5 * INCH, "washed", true]);
     expect(read("grid: 3/4 in").spec?.fabrics[0]?.straighten).toBe(INCH);
   });
 });

@@ -121,7 +121,7 @@ const bag = (
   more: Partial<CutPiece> = {},
 ): CutPiece => ({
   ...{ letter, label: "", across, along, fullWidth: false, count, turnable: true, cut: "strips", join: "no" },
-  ...{ uses: [], subcut: "none", diagonal: "any", trimTo: null, roundedUp: false, note: "" },
+  ...{ uses: [], subcut: "none", diagonal: "any", trimTo: null, roundedUp: false, notes: [] },
   ...more,
 });
 
@@ -160,8 +160,8 @@ describe("what is still wanted", () => {
       join: "straight",
       leastEnd: 8,
       lengths: [],
-      whole: "",
-      note: "",
+      whole: null,
+      notes: [],
     } as const;
     const piece = bag("A", 40, 2, 1, { fullWidth: true, turnable: false });
     const of = (count: number) => stillInRun({ ...run, lengths: [] }, [{ piece, count }]);

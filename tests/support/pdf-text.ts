@@ -2,6 +2,7 @@ import { getDocumentProxy } from "unpdf";
 import type { Block, Book, StepGroup } from "../../src/render/book/content.ts";
 import { laidOut } from "../../src/render/book/index.ts";
 import type { LaidBook } from "../../src/render/book/paginate.ts";
+import { type Scene, type SceneNode, textsOf as textNodes } from "../../src/render/svg/scene.ts";
 
 /** A page of a PDF as a reader of its text finds it; lengths in points. */
 export interface PageText {
@@ -91,19 +92,15 @@ function textsOf(block: Block): string[] {
   }
 }
 
-const svgsOf = (block: Block): string[] => {
-  if ("svg" in block) return [block.svg];
-  return block.kind === "cards" ? block.cards.flatMap(({ pictures }) => pictures.map(({ svg }) => svg)) : [];
+const scenesOf = (block: Block): Scene[] => {
+  if ("scene" in block) return [block.scene];
+  return block.kind === "cards"
+    ? block.cards.flatMap(({ pictures }) => pictures.map(({ scene }) => scene))
+    : [];
 };
 
-const ENTITIES: Readonly<Record<string, string>> = { amp: "&", lt: "<", gt: ">", quot: '"', "#39": "'" };
-
 /** What is written in a drawing. */
-function writtenIn(svg: string): string[] {
-  return [...svg.matchAll(/<text [^>]*>([^<]*)<\/text>/g)].map(([, text = ""]) =>
-    text.replace(/&(amp|lt|gt|quot|#39);/g, (_, name: string) => ENTITIES[name] ?? ""),
-  );
-}
+const writtenIn = (nodes: readonly SceneNode[]): string[] => textNodes(nodes).map(({ text }) => text);
 
 /** What is on each page by the book's own reckoning: titles of sections, and blocks; the cover is the first. */
 function reckoned({ sections, fill }: LaidBook): { titles: string[]; blocks: Block[] }[] {
@@ -148,8 +145,8 @@ export function printFaults(pages: readonly PageText[], book: Book, headed = tru
     }
     for (const said of blocks.flatMap(textsOf))
       if (!text.includes(bare(said))) faults.push(`page ${i + 1} lacks "${said}"`);
-    for (const svg of blocks.flatMap(svgsOf)) {
-      const lacking = writtenIn(svg).filter((said) => !text.includes(bare(said)));
+    for (const { nodes } of blocks.flatMap(scenesOf)) {
+      const lacking = writtenIn(nodes).filter((said) => !text.includes(bare(said)));
       if (lacking.length > 0) faults.push(`page ${i + 1} lacks of a drawing: ${lacking.join(" / ")}`);
     }
   }
@@ -158,5 +155,5 @@ export function printFaults(pages: readonly PageText[], book: Book, headed = tru
 
 /** Drawings that a book holds: each is printed once. */
 export function drawingsIn(book: Book): number {
-  return 1 + book.sections.reduce((sum, { blocks }) => sum + blocks.flatMap(svgsOf).length, 0);
+  return 1 + book.sections.reduce((sum, { blocks }) => sum + blocks.flatMap(scenesOf).length, 0);
 }

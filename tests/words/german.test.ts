@@ -41,22 +41,9 @@ function readable(name: string, text: string): string {
   return `${seen} ${heard.join(" ")}`.replace(/&\w+;/g, " ");
 }
 
-/**
- * What is still put in English where the cloth is listed: how a run of strips is joined, a shorter strip, a border that
- * has no name, what is cut on printed lines. It may only become less.
- */
-const NOT_YET = [
-  /(?:\d+ strips?(?: and \d+ shorter strips?)?, |\d+ shorter strips?, )?(?:sew end to end with \d+ (?:straight|diagonal) joins? for|use it for) [^;",\n]*?(?:of (?:double|single)-fold binding|(?=[;",\n]|$))/g,
-  /Sew the [^;"\n]*? end to end \([^)]*\), then cut [^;"\n.]*/g,
-  /[Cc]ut (?:it|\d+ lengths?)[^;"\n.]* (?:long|from the run)/g,
-  /strip set \w+(?:, the short one)?/g,
-  /cut it on its printed lines only/g,
-  /\bborder \d+/gi,
-];
-
 /** English words in what was printed, with a little of what stands around the first of each. */
 function englishIn(printed: string, own: ReadonlySet<string>): string[] {
-  const text = NOT_YET.reduce((left, said) => left.replace(said, " "), withoutCode(printed));
+  const text = withoutCode(printed);
   const found = new Set(wordsOf(text).filter((word) => ENGLISH.has(word) && !own.has(word)));
   return [...found].map((word) => {
     const at = text.search(new RegExp(`(?<!\\p{L})${word}(?!\\p{L})`, "iu"));

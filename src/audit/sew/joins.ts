@@ -23,11 +23,13 @@ const sameBox = (a: Box, b: Box, near: number): boolean =>
   Math.abs(a.across - b.across) <= near &&
   Math.abs(a.along - b.along) <= near;
 
+const joining = ({ makes }: Pick<JoinStep, "makes">): string => `joining ${JSON.stringify(makes)}`;
+
 /** Sizes of one joining: equal edges, and the size it is said to measure. */
 function checkSizes(join: JoinStep, room: Workroom): void {
   const { scale } = room.making;
   const { way, parts, size, from, seams, seamLength } = join;
-  const where = `joining ${join.makes}`;
+  const where = joining(join);
   const [run, other] = way === "across" ? (["across", "down"] as const) : (["down", "across"] as const);
   const near = 2 * scale;
   const [first] = parts;
@@ -82,7 +84,7 @@ function followBoxes(
         const area = inside.reduce((sum, each) => sum + each.across * each.along, 0);
         const filled = partial && Math.abs(area - box.across * box.along) <= near * (box.across + box.along);
         if (!filled)
-          room.faults.push(`${what}, joining ${join.makes}: part ${i + 1} is not there, or is sewn already`);
+          room.faults.push(`${what}, ${joining(join)}: part ${i + 1} is not there, or is sewn already`);
         else table = table.filter((each) => !inside.includes(each));
       }
       if (join.way === "across") x += box.across;
@@ -118,7 +120,7 @@ function checkTrim(joins: readonly JoinStep[], design: BlockDesign, room: Workro
   const last = joins.at(-1);
   for (const join of joins)
     if (join.trim !== undefined && (join !== last || design.sewn === undefined))
-      room.faults.push(`${design.name}, joining ${join.makes}: it is trimmed, and comes out true`);
+      room.faults.push(`${design.name}, ${joining(join)}: it is trimmed, and comes out true`);
   if (last === undefined || design.sewn === undefined) return;
   const { trim, size } = last;
   if (trim === undefined) {
@@ -157,7 +159,9 @@ export function checkBlocks(room: Workroom): void {
     const joins = making.joins.filter((join) => join.design === index);
     for (const { stage, count, makes } of joins)
       if (stage === "block" && count !== design.count)
-        room.faults.push(`${design.name}, joining ${makes}: made ${count} times for ${design.count} blocks`);
+        room.faults.push(
+          `${design.name}, ${joining({ makes })}: made ${count} times for ${design.count} blocks`,
+        );
     // What is sewn on foundation is followed there.
     if (onFoundation.has(index)) return;
     const asSewn = (x: number, y: number, across: Exact, down: Exact): Box => {

@@ -5,6 +5,7 @@ import type { Chosen } from "./choosing.ts";
 import type { Kept } from "./keeps.ts";
 import type { Mat } from "./mat.ts";
 import type { Picture } from "./picture.ts";
+import type { SeenPhoto } from "./pictured.ts";
 import type { Sewing } from "./sewing.ts";
 
 /** What the page asks of a worker. A newer `plan` overtakes an older one. */
@@ -13,7 +14,7 @@ export type Ask =
   | { kind: "plan"; id: number; text: string; name: string }
   | { kind: "keep"; entries: Kept[] }
   /** Drawings and text of the plan last told, made when they are looked at. */
-  | { kind: "show"; id: number; what: ShowWhat }
+  | { kind: "show"; id: number; what: ShowWhat; photos: readonly SeenPhoto[] }
   /** The mat of the plan last told, as the work stands, or `otherwise` where that does not fit; a newer one overtakes. */
   | { kind: "mat"; id: number; work: string; otherwise?: string }
   /** Other texts of the same quilt, each to be planned and set beside it. */
@@ -33,8 +34,11 @@ export type ShowWhat = "sewing" | "book";
 /** What is made for looking at. */
 export type Shown =
   | { what: "sewing"; sewing: Sewing | null }
-  /** Every file, the book and the pattern among them; `problem` where a size of the pattern cannot be planned. */
-  | { what: "book"; files: Record<string, string>; problem: string };
+  /**
+   * Every file, the book and the pattern among them, and these two as they are looked at, in photos where fabrics have
+   * any; `problem` where a size of the pattern cannot be planned.
+   */
+  | { what: "book"; files: Record<string, string>; looks: Record<string, string>; problem: string };
 
 /** What a worker answers, in this order for one `plan`: taken, laid, amounts (perhaps), planned or failed. */
 export type Answer =

@@ -262,13 +262,13 @@ function rowPresses(top: Top, making: Making): PressPicture[] {
         bottom: ticks(at.y + size.down) - (2 * seam) / UNIT,
       };
       // Rows together are pressed along the seams between them; those inside them have been.
-      const own = makes.startsWith("row") ? "row" : makes.startsWith("column") ? "rows" : "between";
+      const own = makes.is === "line" ? makes.line : "between";
       const lines = pressing.lines === "rows" ? "level" : "upright";
       const seams = pressing.seams.filter(({ x1, x2 }) => {
         const way = x1 === x2 ? "upright" : "level";
         return own === "between" ? way === lines : way !== lines;
       });
-      return pressPicture(makes, box, top.patches, seams);
+      return pressPicture(tongue.blocks.named(makes), box, top.patches, seams);
     });
 }
 

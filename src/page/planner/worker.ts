@@ -7,6 +7,7 @@ import { keepsOf } from "./keeps.ts";
 import { matOf } from "./mat.ts";
 import type { Answer, Ask, ChooseWhat, ShowWhat } from "./messages.ts";
 import { patternFor } from "./pattern.ts";
+import type { SeenPhoto } from "./pictured.ts";
 import { Overtaken, planText, solveKeeping, tryText, unless } from "./plan-text.ts";
 import { show } from "./show.ts";
 
@@ -93,7 +94,7 @@ export function workerLoop(port: Port): (ask: Ask) => void {
   };
 
   /** Draws what is looked at of the plan last told; the pattern's further sizes are planned first. */
-  const showLast = async (id: number, what: ShowWhat): Promise<void> => {
+  const showLast = async (id: number, what: ShowWhat, photos: readonly SeenPhoto[]): Promise<void> => {
     if (last === null) return;
     const { plan, text, name } = last;
     const at = newest;
@@ -103,7 +104,7 @@ export function workerLoop(port: Port): (ask: Ask) => void {
     try {
       const pattern =
         what === "book" ? await unless(Overtaken, () => patternFor(text, name, plan, solve)) : null;
-      if (!overtaken()) port.post({ kind: "shown", id, shown: show(plan, what, pattern) });
+      if (!overtaken()) port.post({ kind: "shown", id, shown: show(plan, what, pattern, photos) });
     } catch (error) {
       port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
     }
@@ -180,7 +181,7 @@ export function workerLoop(port: Port): (ask: Ask) => void {
         return;
       case "show":
         shows = ask.id;
-        void showLast(ask.id, ask.what);
+        void showLast(ask.id, ask.what, ask.photos);
         return;
       case "mat":
         mats = ask.id;

@@ -1,12 +1,12 @@
 import type { ComponentChildren } from "preact";
 import type { BlockModel, FabricModel, QuiltModel } from "../../edits/model.ts";
 import { patchesOf, squeezedOf } from "../../edits/unit-patches.ts";
-import { fabricPatterns } from "../../planning.ts";
+import { fabricTiles } from "../../planning.ts";
 import { type Corner, pathOf, UNIT, type Up, upIn, upPath } from "../planner/picture.ts";
 import { PhotoFills, photoFill } from "./photo-fills.tsx";
 import { textureNumber } from "./texture-numbers.ts";
 
-type Mark = ReturnType<typeof fabricPatterns>[number]["nodes"][number];
+type Mark = ReturnType<typeof fabricTiles>[number]["nodes"][number];
 
 function mark(node: Mark, key: number) {
   if (node.kind === "circle")
@@ -61,7 +61,7 @@ export function Textures({
     <>
       <PhotoFills prefix={prefix} mm={mm} />
       <defs>
-        {fabricPatterns(taken, 1).map(({ id, size, nodes }) => (
+        {fabricTiles(taken).map(({ id, size, nodes }) => (
           <pattern
             key={id}
             id={`${prefix}${id}`}

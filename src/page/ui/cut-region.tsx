@@ -26,8 +26,7 @@ import { inkOn, mixed } from "./ink-on.ts";
 import { Drawing, Waiting } from "./later-regions.tsx";
 import { givesOf, MatDrawing, stateWord } from "./mat-drawing.tsx";
 import { openFromDisk } from "./opening.ts";
-import { photoFill, photoOf } from "./photo-fills.tsx";
-import { Folds, fabricNamed } from "./pile.tsx";
+import { Folds, fabricNamed, photoNamed } from "./pile.tsx";
 import * as state from "./state.ts";
 import { Label, lengthTyped } from "./steps.tsx";
 import { BagInHand, StripAlone } from "./strip-in-hand.tsx";
@@ -317,8 +316,7 @@ function More({ fabric }: { fabric: MatFabric }) {
 /** The fabric as it is, as it is where it is cut, and what is read on both. */
 function coloursOf({ name, colour }: MatFabric): Record<string, string> {
   const cut = mixed(colour, 0.5, "#3c5557");
-  const known = fabricNamed(name);
-  const seen = (known === null ? null : photoFill("", known, null)) ?? colour;
+  const seen = photoNamed(name) ?? colour;
   const halo = inkOn(inkOn(colour));
   return {
     "--fabric": seen,
@@ -329,10 +327,7 @@ function coloursOf({ name, colour }: MatFabric): Record<string, string> {
   };
 }
 
-function pictured({ name }: MatFabric): boolean {
-  const known = fabricNamed(name);
-  return known !== null && photoOf(known) !== null;
-}
+const pictured = ({ name }: MatFabric): boolean => photoNamed(name) !== null;
 
 /** The mat: the length unrolled, the strip in hand lit, ticks that are the state of the work, and planning again from there. */
 export function CutRegion() {

@@ -2,15 +2,17 @@ import { useEffect } from "preact/hooks";
 import type { Shown, ShowWhat } from "../planner/messages.ts";
 import { words } from "../words/index.ts";
 import { sessionInHand } from "./actions.ts";
+import { seenPhotos } from "./photo-fills.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
 
 /** What the worker draws for this region, asked for once there is a plan. */
 export function useShown<W extends ShowWhat>(what: W): Extract<Shown, { what: W }> | null {
   const planned = state.planned.value;
+  const photos = seenPhotos();
   useEffect(() => {
-    if (planned) sessionInHand()?.show(what);
-  }, [planned, what]);
+    if (planned) sessionInHand()?.show(what, photos);
+  }, [planned, what, JSON.stringify(photos)]);
   const shown = state.shown.value;
   return shown?.what === what ? (shown as Extract<Shown, { what: W }>) : null;
 }

@@ -9,12 +9,17 @@ import { words } from "../words/index.ts";
 import { Group } from "./group.tsx";
 import { useShown, Waiting } from "./later-regions.tsx";
 import { PatternHand } from "./pattern-hand.tsx";
+import { writtenTiles } from "./photo-fills.tsx";
 import { fileNameOf } from "./selvage.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
 
 /** The book to look at: the page lets no script run but its own. */
 const withoutScripts = (html: string): string => html.replace(/<script[\s\S]*?<\/script>/g, "");
+
+/** A book with the photos of its fabrics in it; its policy lets them be shown. */
+const withTiles = (html: string, tiles: string): string =>
+  html.replace("style-src", "img-src data:; style-src").replace("</body>", () => `${tiles}</body>`);
 
 const asHtml = (text: string): Blob => new Blob([text], { type: "text/html" });
 
@@ -55,6 +60,22 @@ async function saveCopy(base: string): Promise<void> {
   await saveOther(asHtml(copy), `${base}-page.html`);
 }
 
+/** The photos of its fabrics as the book has them; empty until they are written, and where there are none. */
+function useTiles(): string {
+  const [tiles, setTiles] = useState("");
+  const { photos, model } = state;
+  useEffect(() => {
+    let gone = false;
+    void writtenTiles().then((written) => {
+      if (!gone) setTiles(written);
+    });
+    return () => {
+      gone = true;
+    };
+  }, [photos.value, model.value]);
+  return tiles;
+}
+
 /** The book of the quilt as it prints, and what is handed on of it. */
 export function PatternRegion() {
   const fresh = useShown("book");
@@ -63,7 +84,10 @@ export function PatternRegion() {
   if (fresh !== null) last.current = fresh;
   const shown = last.current;
   const [see, setSee] = useState<"pattern" | "book">("pattern");
-  const html = shown?.files[see === "book" ? "book.html" : "pattern.html"] ?? shown?.files["book.html"] ?? "";
+  const tiles = useTiles();
+  const drawn =
+    shown?.looks[see === "book" ? "book.html" : "pattern.html"] ?? shown?.looks["book.html"] ?? "";
+  const html = tiles === "" ? drawn : withTiles(drawn, tiles);
   const hasPattern = shown?.files["pattern.html"] !== undefined;
   const frame = useRef<HTMLIFrameElement>(null);
   const [paper, setPaper] = useState<"a4" | "letter">(

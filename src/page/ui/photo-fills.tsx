@@ -1,7 +1,8 @@
 import type { FabricModel } from "../../edits/model.ts";
 import { fabricKey } from "../../planning.ts";
-import { inBox, type Photo, shownBy } from "../photos.ts";
+import { inBox, type Photo, shownBy, writtenPhotos } from "../photos.ts";
 import { UNIT } from "../planner/picture.ts";
+import type { SeenPhoto } from "../planner/pictured.ts";
 import { upOf } from "./print-words.ts";
 import * as state from "./state.ts";
 
@@ -93,6 +94,29 @@ export function PhotoFills({ prefix, mm }: { prefix: string; mm: number }) {
       )}
     </defs>
   );
+}
+
+/** Fabrics that have a picture, for drawings that the worker makes: they name the tiles that lie on the page. */
+export const seenPhotos = (): SeenPhoto[] =>
+  state.model.value.fabrics.flatMap((fabric): SeenPhoto[] => {
+    const photo = photoOf(fabric);
+    if (photo === null) return [];
+    return [{ fabric: fabric.name, id: `photo-${fabric.index}`, up: upOf(photo, fabric) }];
+  });
+
+/** The tiles as they lie on the page, their pictures written into them: for a book that is looked at, printed and saved. */
+export async function writtenTiles(): Promise<string> {
+  const laid = document.querySelector(".frame > .photodefs");
+  const pictured = state.model.value.fabrics.filter((fabric) => photoOf(fabric) !== null);
+  if (laid === null || pictured.length === 0) return "";
+  const keys = pictured.map(({ name }) => fabricKey(name));
+  const letters = await writtenPhotos(state.photos.value, keys);
+  const copy = laid.cloneNode(true) as Element;
+  copy.setAttribute("style", "position:absolute");
+  copy.querySelectorAll("image").forEach((image, i) => {
+    image.setAttribute("href", `data:image/jpeg;base64,${letters[keys[i] ?? ""]?.picture ?? ""}`);
+  });
+  return copy.outerHTML;
 }
 
 /** What a patch is filled with where its fabric has a picture, its print's up where it is to point; else null. */

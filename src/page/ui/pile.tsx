@@ -13,10 +13,17 @@ import {
   sumText,
 } from "./amount-lines.ts";
 import { paintsOf, Textures } from "./cloth.tsx";
+import { photoFill } from "./photo-fills.tsx";
 import * as state from "./state.ts";
 
 export const fabricNamed = (name: string): FabricModel | null =>
   state.model.value.fabrics.find((fabric) => fabricKey(fabric.name) === fabricKey(name)) ?? null;
+
+/** What cloth of a name is filled with where it has a photo; null where it has none. */
+export function photoNamed(name: string): string | null {
+  const fabric = fabricNamed(name);
+  return fabric === null ? null : photoFill("", fabric, null);
+}
 
 /** Folded cloth: one fold is an eighth of a yard, so that a change is a fold before it is a number. */
 export function Folds({ amount, wide = 62, high = 5 }: { amount: Amount; wide?: number; high?: number }) {

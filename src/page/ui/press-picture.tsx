@@ -1,6 +1,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { PressPicture, SewnSeam } from "../planner/sewing.ts";
 import { words } from "../words/index.ts";
+import { photoNamed } from "./pile.tsx";
 import { sewingShown } from "./sew-stops.ts";
 import { Stepper } from "./steps.tsx";
 
@@ -50,7 +51,7 @@ export function Pressing({ picture }: { picture: PressPicture }) {
             key={fabric}
             class="pale"
             d={d}
-            fill={fabrics.find(({ name }) => name === fabric)?.colour ?? "#fff"}
+            fill={photoNamed(fabric) ?? fabrics.find(({ name }) => name === fabric)?.colour ?? "#fff"}
             stroke-width={line / 2}
           />
         ))}

@@ -1,4 +1,4 @@
-import { formatMeasure } from "../../planning.ts";
+import { formatMeasure, typeset } from "../../planning.ts";
 import { bySaving } from "../../savings/index.ts";
 import type { FoundSaving } from "../planner/messages.ts";
 import { tongue, words, written } from "../words/index.ts";
@@ -39,7 +39,7 @@ export function SavingsList() {
       <ul class="savings">
         {found.map((saving) => {
           const { key, change, text, difference } = saving;
-          const label = tongue.changeSaid(change);
+          const label = typeset(tongue.changeSaid(change));
           const length = formatMeasure(Math.abs(difference.length), unit, { typeset: true, ...written });
           return (
             <li key={key}>

@@ -3,6 +3,7 @@ import type { SewStep } from "../planner/sewing.ts";
 import { words } from "../words/index.ts";
 import { useAwake } from "./awake.ts";
 import { Drawing, useShown, Waiting } from "./later-regions.tsx";
+import { photoNamed } from "./pile.tsx";
 import { Pressing } from "./press-picture.tsx";
 import {
   canStep,
@@ -137,7 +138,7 @@ function Bags({ stop }: { stop: Stop & { kind: "unit" } }) {
             <span class="bigbag">{letter}</span>
             <span>
               <svg class="swatch" width="22" height="22" aria-hidden="true">
-                <rect class="hair" x=".5" y=".5" width="21" height="21" fill={colour} />
+                <rect class="hair" x=".5" y=".5" width="21" height="21" fill={photoNamed(fabric) ?? colour} />
               </svg>{" "}
               {fabric}
               {perSet === 0 ? null : <span class="quiet"> {words.perSet(perSet)}</span>}

@@ -5,7 +5,7 @@ import { words } from "../words/index.ts";
 import { cutOf } from "./at-the-mat.ts";
 import { Letter, Piece } from "./mat-drawing.tsx";
 import { photoFill } from "./photo-fills.tsx";
-import { fabricNamed } from "./pile.tsx";
+import { fabricNamed, photoNamed } from "./pile.tsx";
 import * as state from "./state.ts";
 import { lengthSaid } from "./steps.tsx";
 
@@ -75,7 +75,7 @@ function Place({ fabric, bag }: { fabric: MatFabric; bag: number }) {
       {top.groups.map(({ fabric: name, up, d }) => (
         <path key={`${name} ${up}`} class="faint" d={d} stroke-width={line / 3} />
       ))}
-      <path class="here" d={own.place} fill={fabric.colour} stroke-width={line} />
+      <path class="here" d={own.place} fill={photoNamed(fabric.name) ?? fabric.colour} stroke-width={line} />
     </svg>
   );
 }

@@ -40,7 +40,7 @@ const said = () => words.tourSteps;
 const STEPS: readonly Step[] = [
   {
     said: () => said().unit,
-    target: '.tray li:has([aria-label^="flying geese"])',
+    target: '.tray [data-unit="flying geese"]',
     done: () => state.unitInHand.value === "flying geese",
   },
   { said: () => said().lay, target: ".paper", done: ({ geese }) => scene().geese > geese },

@@ -212,43 +212,45 @@ export function Tray() {
       <h3 id="units-title">{words.units}</h3>
       <UnitFills />
       <Tools />
-      <InHand />
-      <ul onKeyDown={move}>
-        {UNITS.map((unit) => {
-          const held = unit === kind && state.tool.value === "lay";
-          const turns = TURNS.get(unit) ?? [0];
-          return (
-            <li key={unit} class={held ? "unit held" : "unit"}>
-              <button
-                type="button"
-                class="rest"
-                aria-pressed={held}
-                tabIndex={unit === kind ? 0 : -1}
-                onClick={() => takeUnit(unit, 0)}
-              >
-                <UnitPicture kind={unit} turn={0} />
-                <span>{words.unitNamed(unit)}</span>
-              </button>
-              {turns.length < 2 ? null : (
-                <span class="turns">
-                  {turns.map((turn) => (
-                    <button
-                      key={turn}
-                      type="button"
-                      aria-label={words.unitTurned(unit, turn)}
-                      aria-pressed={held && state.turnInHand.value === turn}
-                      tabIndex={-1}
-                      onClick={() => takeUnit(unit, turn)}
-                    >
-                      <UnitPicture kind={unit} turn={turn} />
-                    </button>
-                  ))}
-                </span>
-              )}
-            </li>
-          );
-        })}
-      </ul>
+      <div class="specimens">
+        <InHand />
+        <ul onKeyDown={move}>
+          {UNITS.map((unit) => {
+            const held = unit === kind && state.tool.value === "lay";
+            const turns = TURNS.get(unit) ?? [0];
+            return (
+              <li key={unit} class={held ? "unit held" : "unit"} data-unit={unit}>
+                <button
+                  type="button"
+                  class="rest"
+                  aria-pressed={held}
+                  tabIndex={unit === kind ? 0 : -1}
+                  onClick={() => takeUnit(unit, 0)}
+                >
+                  <UnitPicture kind={unit} turn={0} />
+                  <span>{words.unitNamed(unit)}</span>
+                </button>
+                {turns.length < 2 ? null : (
+                  <span class="turns">
+                    {turns.map((turn) => (
+                      <button
+                        key={turn}
+                        type="button"
+                        aria-label={words.unitTurned(unit, turn)}
+                        aria-pressed={held && state.turnInHand.value === turn}
+                        tabIndex={-1}
+                        onClick={() => takeUnit(unit, turn)}
+                      >
+                        <UnitPicture kind={unit} turn={turn} />
+                      </button>
+                    ))}
+                  </span>
+                )}
+              </li>
+            );
+          })}
+        </ul>
+      </div>
     </section>
   );
 }

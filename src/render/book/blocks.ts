@@ -1,7 +1,8 @@
 import type { Words } from "../../words/index.ts";
+import { toSvg } from "../svg/canvas.ts";
 import { safeColour } from "../svg/palette.ts";
+import type { Scene } from "../svg/scene.ts";
 import type { Block, Card, Cell, Label, Step, StepGroup, Table } from "./content.ts";
-import { lineTextures } from "./line-textures.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
 import { COLUMNS, cardForm, cardLines, LABELS, LEAF, labelUses, pictureRows } from "./measure.ts";
 
@@ -123,15 +124,15 @@ export function progressMark(words: Words): Markup {
 }
 
 /** A drawing as part of the page: the namespace is for files of their own. */
-export function inlined(svg: string): Markup {
-  return trusted(lineTextures(svg).replace(' xmlns="http://www.w3.org/2000/svg"', ""));
+export function inlined(scene: Scene): Markup {
+  return trusted(toSvg(scene).replace(' xmlns="http://www.w3.org/2000/svg"', ""));
 }
 
-function drawing(svg: string, label: string, id: string): Markup {
+function drawing(scene: Scene, label: string, id: string): Markup {
   return element(
     "figure",
     { class: "drawing", id: `${id}-figure`, "aria-label": label, tabindex: 0 },
-    inlined(svg),
+    inlined(scene),
   );
 }
 
@@ -152,12 +153,12 @@ function cardMarkup(card: Card): Markup {
       : element(
           "div",
           { class: "card-pictures" },
-          pictures.map(({ svg, width, caption }) =>
+          pictures.map(({ scene, width, caption }) =>
             element(
               "figure",
               { class: widthClass(width) },
               caption === "" ? null : element("figcaption", {}, caption),
-              inlined(svg),
+              inlined(scene),
             ),
           ),
         ),
@@ -243,12 +244,12 @@ export function blockMarkup(block: Block, id: string, ticked: boolean, words: Wo
     case "table":
       return element("div", { class: "table" }, tableMarkup(block.table, `${id}-row`));
     case "picture":
-      return drawing(block.svg, words.book.bench.drawingArea, id);
+      return drawing(block.scene, words.book.bench.drawingArea, id);
     case "full-size":
       return element(
         "figure",
         { class: "full-size", "aria-label": words.book.templates.area, tabindex: 0 },
-        inlined(block.svg),
+        inlined(block.scene),
       );
     case "steps":
       return element(
@@ -260,7 +261,7 @@ export function blockMarkup(block: Block, id: string, ticked: boolean, words: Wo
       return element(
         "div",
         { class: "beside" },
-        drawing(block.svg, words.book.bench.drawingArea, id),
+        drawing(block.scene, words.book.bench.drawingArea, id),
         element("div", { class: "work" }, groupsMarkup(block.groups, ticked)),
       );
     case "cards":

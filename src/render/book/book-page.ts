@@ -35,7 +35,7 @@ function sizeRules({ sections, coverHigh }: LaidBook): string {
   for (const { id, blocks } of sections) {
     for (const [i, { block, scale }] of blocks.entries()) {
       if (block.kind === "picture" || block.kind === "beside") {
-        const width = sizeOf(block.svg).width * scale;
+        const width = sizeOf(block.scene).width * scale;
         rules.add(`#${blockId(id, i)}-figure svg { width: ${width.toFixed(1)}pt; }`);
       } else if (block.kind === "cards") {
         for (const { width } of block.cards.flatMap(({ pictures }) => pictures))
@@ -109,7 +109,7 @@ function coverMarkup(book: Book, words: Words): Markup {
           : null,
       ),
     ),
-    element("div", { class: "cover-picture" }, inlined(book.cover.svg)),
+    element("div", { class: "cover-picture" }, inlined(book.cover.scene)),
     (book.cover.foot ?? "") === ""
       ? null
       : element("p", { class: "cover-foot", dir: "auto" }, book.cover.foot ?? ""),

@@ -1,3 +1,4 @@
+import { type Scene, textsOf } from "../svg/scene.ts";
 import { arranged } from "./arrange-cards.ts";
 import {
   type Breakable,
@@ -84,8 +85,8 @@ function stepParts(groups: readonly StepGroup[], columns: number): Breakable | n
 const SMALLEST_LETTERS = 6;
 
 /** The smallest scale at which the words of a drawing can be read, and no smaller than this. */
-function leastScale(svg: string, least: number): number {
-  const sizes = [...svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size));
+function leastScale(scene: Scene, least: number): number {
+  const sizes = textsOf(scene.nodes).map(({ size }) => size);
   const readable = sizes.length === 0 ? 0 : SMALLEST_LETTERS / Math.min(...sizes);
   return Math.max(least, readable);
 }
@@ -95,11 +96,11 @@ const BESIDE = [1, 0.92, 0.84, 0.76] as const;
 
 /** A drawing with its steps beside it, and below in two columns those that would stand lower than it. */
 function besideParts(block: Block & { kind: "beside" }, count: { steps: number }): Breakable {
-  const { svg } = block;
-  const size = sizeOf(svg);
+  const { scene } = block;
+  const size = sizeOf(scene);
   const groups = singleSteps(numbered(block.groups, count));
   const below = stepHeights(groups, columnWidth(2));
-  const readable = leastScale(svg, 0);
+  const readable = leastScale(scene, 0);
   const scales = BESIDE.map((share) => share * PER_UNIT).filter(
     (scale) => scale === PER_UNIT || scale >= readable,
   );
@@ -118,7 +119,7 @@ function besideParts(block: Block & { kind: "beside" }, count: { steps: number }
         if (all >= least - TYPE.body.line) continue;
         least = all;
         best = [
-          { block: { kind: "beside", svg, groups: joined(groups.slice(0, taken)) }, height, scale },
+          { block: { kind: "beside", scene, groups: joined(groups.slice(0, taken)) }, height, scale },
           ...(rest.length === 0
             ? []
             : [{ block: stepsBlock(groups.slice(taken, to), 2), height: balancedHeight(rest, 2), scale: 1 }]),
@@ -191,9 +192,9 @@ const AMPLE = 1.25;
 const LARGEST = PER_UNIT * 1.35;
 
 function pictureParts(block: Block & { kind: "picture" }): Breakable {
-  const size = sizeOf(block.svg);
+  const size = sizeOf(block.scene);
   const usual = Math.min((LEAF.width * (block.share ?? 1)) / size.width, LARGEST);
-  const least = Math.min(usual, leastScale(block.svg, usual * SNUG));
+  const least = Math.min(usual, leastScale(block.scene, usual * SNUG));
   const most = Math.max(usual, Math.min(LEAF.width / size.width, LARGEST, usual * AMPLE));
   return stretched(block, size, { least, usual, most });
 }

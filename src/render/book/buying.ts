@@ -2,6 +2,7 @@ import { formatLength, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { alsoNeeded, boughtWords, priceOf, proofOf, totalPrice, weighedLines } from "../text/index.ts";
+import { fabricNotes } from "../text/steps.ts";
 import type { Cell, Section, Table } from "./content.ts";
 import { sentence, typeset } from "./typeset.ts";
 
@@ -46,7 +47,7 @@ function buyTable(plan: Plan, words: Words): Table {
         fabric.name,
         words,
         [
-          ...(fabric.note === "" ? [] : [fabric.note]),
+          ...fabricNotes(fabric, words),
           ...(fabric.purchase === null ? [] : spoiled(fabric, plan, length, words).map(sentence)),
         ].filter((note) => note !== ""),
         fabric.colour,

@@ -240,13 +240,13 @@ export function classSheet(kits: Kits, ours: Words): Book {
       ? []
       : [{ caption: teaching.facts.costAlone, value: money(alone, currency, batch.ruler) }]),
   ];
-  const { svg } = coverOf(first.single, words);
+  const { scene } = coverOf(first.single, words);
   const also = sorts.map(({ single }) => alsoNeeded(single, words).map(typeset));
   return {
     purpose: "bench",
     title: teaching.title(first.single.name, kits.kits),
     subtitle: teaching.subtitle,
-    cover: { svg, facts },
+    cover: { scene, facts },
     sections: [
       section("kits", teaching.kits.title, [
         { kind: "text", text: several ? teaching.kits.leadSorts : teaching.kits.lead, tone: "lead" },

@@ -1,7 +1,7 @@
 import type { Comparison } from "../../choices/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { drawComparison } from "../svg/draw-comparison.ts";
+import { comparisonScene } from "../svg/draw-comparison.ts";
 import { type ComparisonPart, comparisonParts } from "../text/compare.ts";
 import type { Block, Section, Table } from "./content.ts";
 import { typeset } from "./typeset.ts";
@@ -40,7 +40,7 @@ export function comparingSection(comparison: Comparison, plan: Plan, words: Word
     newSheet: false,
     blocks: [
       { kind: "text", text: words.compare.about.replaceAll("\n", " "), tone: "lead" },
-      { kind: "picture", svg: drawComparison(comparison, plan.ruler.unit === "in", words) },
+      { kind: "picture", scene: comparisonScene(comparison, plan.ruler.unit === "in", words) },
       ...tableOf(fabric),
       ...list([...fabric.notes, ...(open ? [words.compare.notProven] : [])]),
       ...tableOf(work),

@@ -1,3 +1,5 @@
+import type { Scene } from "../svg/scene.ts";
+
 /**
  * What a cutting book says, before anybody decides how it looks: the web page and the printed file are
  * both made from it. Text is plain; whoever prints it makes it safe.
@@ -72,7 +74,7 @@ export interface Label {
 
 /** A picture of a step, in page units. */
 export interface CardPicture {
-  svg: string;
+  scene: Scene;
   width: number;
   height: number;
   caption: string;
@@ -105,12 +107,12 @@ export type Block =
   | { kind: "cautions"; tools: { tool: string; rules: string[] }[] }
   | { kind: "table"; table: Table; keep?: true }
   /** As wide as its share of the page, all of it where nothing is said. */
-  | { kind: "picture"; svg: string; share?: number }
+  | { kind: "picture"; scene: Scene; share?: number }
   /** A drawing that must be printed at exactly its own size, on a page by itself. */
-  | { kind: "full-size"; svg: string }
+  | { kind: "full-size"; scene: Scene }
   | { kind: "steps"; groups: StepGroup[]; columns?: 1 | 2 }
   /** A drawing with the steps it is about beside it. */
-  | { kind: "beside"; svg: string; groups: StepGroup[] }
+  | { kind: "beside"; scene: Scene; groups: StepGroup[] }
   | { kind: "cards"; cards: Card[] }
   | { kind: "labels"; labels: Label[] }
   | { kind: "terms"; terms: { term: string; meaning: string }[] };
@@ -136,7 +138,7 @@ export interface Book {
   title: string;
   subtitle: string;
   /** `lines` stand under the title, `foot` at the lower edge. */
-  cover: { svg: string; facts: Fact[]; lines?: string[]; foot?: string };
+  cover: { scene: Scene; facts: Fact[]; lines?: string[]; foot?: string };
   sections: Section[];
   /** Changes whenever a step changes, so that old ticks are not taken for new ones. */
   key: string;

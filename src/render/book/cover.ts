@@ -1,20 +1,36 @@
 import { formatLength, formatMeasure } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { toSvg } from "../svg/canvas.ts";
 import { coverScene } from "../svg/draw-picture.ts";
 import { INK } from "../svg/palette.ts";
 import { ticksOf } from "../svg/patches.ts";
 import { spokenSizeNear } from "../svg/quilt-words.ts";
-import { group, line, rect, type Scene, type SceneNode } from "../svg/scene.ts";
+import { type Box, group, line, type Outline, rect, type Scene, type SceneNode } from "../svg/scene.ts";
 import { cleanText } from "../svg/text-fit.ts";
-import { fabricPaints, fabricPatterns } from "../svg/textures.ts";
+import { fabricNodes } from "../svg/textures.ts";
 import { priceOf, totalPrice } from "../text/index.ts";
 import type { Fact } from "./content.ts";
 
 const WIDTH = 560;
 const TALLEST = 640;
 const ID = "cover-";
+
+/** A box with round corners, near enough for cloth. */
+function rounded({ x, y, width, height }: Box, radius: number): Outline {
+  const centres = [
+    [x + width - radius, y + height - radius],
+    [x + radius, y + height - radius],
+    [x + radius, y + radius],
+    [x + width - radius, y + radius],
+  ] as const;
+  const steps = 6;
+  return centres.flatMap(([cx, cy], corner) =>
+    Array.from({ length: steps + 1 }, (_, i): [number, number] => {
+      const angle = ((corner + i / steps) * Math.PI) / 2;
+      return [cx + radius * Math.cos(angle), cy + radius * Math.sin(angle)];
+    }),
+  );
+}
 
 /** The fabrics folded and stacked, each as thick as there is much of it. */
 function stackScene(plan: Plan, words: Words): Scene {
@@ -30,7 +46,7 @@ function stackScene(plan: Plan, words: Words): Scene {
     const box = { x: 4 + shift, y, width: WIDTH - 44, height: height - 3 };
     y += height;
     const round = Math.min(13, box.height / 2);
-    const shapes = fabricPaints(fabrics, i, ID).map((paint) => rect(box, paint, round));
+    const shapes = fabricNodes(fabrics, i, [rounded(box, round)], 1);
     const fold = box.y + box.height / 2;
     const edge = { fill: "none", stroke: INK, strokeWidth: 1.1 };
     return [
@@ -45,7 +61,6 @@ function stackScene(plan: Plan, words: Words): Scene {
     idPrefix: ID,
     title: words.book.bench.coverFabrics,
     description: words.book.bench.coverPicture(fabrics.map(({ name }) => cleanText(name))),
-    patterns: fabricPatterns(fabrics, 1),
     nodes,
   };
 }
@@ -97,7 +112,7 @@ function coverFacts(plan: Plan, words: Words): Fact[] {
 }
 
 /** The picture and figures a book opens with. */
-export function coverOf(plan: Plan, words: Words): { svg: string; facts: Fact[] } {
+export function coverOf(plan: Plan, words: Words): { scene: Scene; facts: Fact[] } {
   const scene =
     plan.top === null
       ? stackScene(plan, words)
@@ -108,5 +123,5 @@ export function coverOf(plan: Plan, words: Words): { svg: string; facts: Fact[] 
           width: WIDTH,
           tallest: TALLEST,
         });
-  return { svg: toSvg(scene), facts: coverFacts(plan, words) };
+  return { scene, facts: coverFacts(plan, words) };
 }

@@ -1,6 +1,6 @@
 import type { FabricPlan, Part, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { drawFabric } from "../svg/index.ts";
+import { fabricScene } from "../svg/index.ts";
 import { titleFacts } from "../svg/words.ts";
 import {
   alikeLays,
@@ -12,6 +12,7 @@ import {
   pieceFacts,
   ranges,
 } from "../text/index.ts";
+import { fabricNotes } from "../text/steps.ts";
 import type { Section, Step, StepGroup } from "./content.ts";
 import { sizeOf } from "./measure.ts";
 import { sentence, typeset } from "./typeset.ts";
@@ -89,10 +90,10 @@ export function cuttingSection(plan: Plan, index: number, words: Words): Section
   const narrow =
     kinds > MOST_BESIDE || bands
       ? null
-      : drawFabric(plan, index, words, { bare: { room: 60 + 44 * kinds, width: BESIDE_WIDTH } });
+      : fabricScene(plan, index, words, { bare: { room: 60 + 44 * kinds, width: BESIDE_WIDTH } });
   const wide = narrow === null || sizeOf(narrow).height > TALLEST_BESIDE;
-  const svg = wide
-    ? drawFabric(plan, index, words, { bare: { room: bands ? BAND_ROOM : WIDE_ROOM } })
+  const scene = wide
+    ? fabricScene(plan, index, words, { bare: { room: bands ? BAND_ROOM : WIDE_ROOM } })
     : narrow;
   const groups = cuttingGroups(plan, fabric, id, words);
   // What is bought, used, spared and proved stands in the list of what to buy.
@@ -117,13 +118,13 @@ export function cuttingSection(plan: Plan, index: number, words: Words): Section
         text: [words.book.bench.cutting.over(index + 1, plan.fabrics.length), ...facts].join(" · "),
       },
       { kind: "text", tone: "quiet", text: bagsOf(plan, fabric, words) },
-      ...(fabric.note === "" ? [] : [{ kind: "text" as const, text: fabric.note, tone: "plain" as const }]),
+      ...fabricNotes(fabric, words).map((text) => ({ kind: "text" as const, text, tone: "plain" as const })),
       ...(wide
         ? [
-            { kind: "picture" as const, svg },
+            { kind: "picture" as const, scene },
             { kind: "steps" as const, columns: 2 as const, groups },
           ]
-        : [{ kind: "beside" as const, svg, groups }]),
+        : [{ kind: "beside" as const, scene, groups }]),
       { kind: "text", tone: "quiet", text: left },
     ],
   };

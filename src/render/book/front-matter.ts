@@ -2,7 +2,7 @@ import { formatLength, formatSize, TICKS_PER } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
-import { drawHatches } from "../svg/index.ts";
+import { hatchesScene } from "../svg/index.ts";
 import { assumptionsOf, handLines } from "../text/index.ts";
 import type { Block, Book, Section } from "./content.ts";
 import { typeset } from "./typeset.ts";
@@ -27,10 +27,10 @@ export function readingSection(plan: Plan, words: Words): Section {
     ({ pieces, lays }) =>
       pieces.some(({ fullWidth }) => fullWidth) || lays.some(({ source }) => source === "bolt"),
   );
-  const hatches = drawHatches(plan, words);
+  const hatches = hatchesScene(plan, words);
   return section("reading", title, false, [
     { kind: "text", text: lead, tone: "lead" },
-    ...(hatches === null ? [] : [{ kind: "picture" as const, svg: hatches }]),
+    ...(hatches === null ? [] : [{ kind: "picture" as const, scene: hatches }]),
     {
       kind: "list",
       columns: 2,
@@ -88,7 +88,7 @@ export function assumptionSection(plan: Plan, words: Words): Section | null {
 
 /** Every text of a block that a reader might look up. */
 function textOf(block: Block): string {
-  return JSON.stringify({ ...block, svg: "" });
+  return JSON.stringify({ ...block, scene: null });
 }
 
 /** The terms that the other sections use, in alphabetical order. Null when they use none. */

@@ -3,14 +3,15 @@ import type { Plan } from "../../plan/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
 import type { Words } from "../../words/index.ts";
 import {
-  drawBeside,
-  drawBlockPicture,
-  drawFoundationBeside,
-  drawMitre,
-  drawSettingPictures,
-  drawStepKey,
-  drawUnitPictures,
+  besideScenes,
+  blockPictureScene,
+  foundationBesideScenes,
+  mitreScene,
+  settingPictures,
+  stepKeyScene,
+  unitPictures,
 } from "../svg/index.ts";
+import type { Scene } from "../svg/scene.ts";
 import { toldBlocks } from "../text/blocks.ts";
 import { foundationTold } from "../text/foundation.ts";
 import { partialLines, partLines, unitsAbout } from "../text/making.ts";
@@ -33,7 +34,7 @@ import { unitCards } from "./unit-cards.ts";
  */
 
 export type MakingPart = "units" | "foundation" | "blocks" | "setting" | "borders" | "pressing" | "finishing";
-type Drawn = ReturnType<typeof drawBeside>;
+type Drawn = ReturnType<typeof besideScenes>;
 
 function section(id: string, title: string, blocks: Block[]): Section | null {
   if (blocks.length === 0) return null;
@@ -83,8 +84,8 @@ function toldWithCards({ head, after, runs }: ToldGroup, cards: Card[]): Block[]
 function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
   const { fabrics, ruler } = plan;
   const groups = unitGroups(plan, words);
-  const key = drawStepKey(top, making, fabrics, ruler, words);
-  const pictures = drawUnitPictures(top, making, fabrics, ruler, words);
+  const key = stepKeyScene(top, making, fabrics, ruler, words);
+  const pictures = unitPictures(top, making, fabrics, ruler, words);
   const told = groups.flatMap((group, i): Block[] => {
     const [first] = group.units;
     const said = toldGroup(group, plan, words);
@@ -101,7 +102,7 @@ function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Blo
   if (told.length === 0) return [];
   return [
     ...list(unitsAbout(making, plan, words)),
-    ...(key === null ? [] : [{ kind: "picture" as const, svg: key }]),
+    ...(key === null ? [] : [{ kind: "picture" as const, scene: key }]),
     ...told,
     ...list(partsOver(plan, words)),
   ];
@@ -115,21 +116,21 @@ function foundationPart(top: QuiltTop, making: Making, plan: Plan, words: Words)
   if (foundation === null || told === null) return before;
   const steps = (lines: readonly string[], id: string): StepGroup[] =>
     stepGroups(["-", ...lines], id).map((group) => ({ ...group, title: "" }));
-  const pictures = drawFoundationBeside(foundation, top, plan.fabrics, words);
+  const pictures = foundationBesideScenes(foundation, top, plan.fabrics, words);
   return [
     ...before,
     { kind: "steps", groups: steps(told.before, "foundation"), columns: 2 },
     ...told.parts.flatMap((lines, i): Block[] => {
       const own = steps(lines, `foundation-${i + 1}`);
-      const svg = pictures[i];
-      if (svg === undefined) return [{ kind: "steps", groups: own, columns: 2 }];
+      const scene = pictures[i];
+      if (scene === undefined) return [{ kind: "steps", groups: own, columns: 2 }];
       // What is folded is drawn as wide as the page.
       if (foundation.way === "folded")
         return [
-          { kind: "picture", svg },
+          { kind: "picture", scene },
           { kind: "steps", groups: own, columns: 2 },
         ];
-      return [{ kind: "beside", svg, groups: own }];
+      return [{ kind: "beside", scene, groups: own }];
     }),
     { kind: "steps", groups: steps(told.after, "foundation-after"), columns: 2 },
   ];
@@ -140,11 +141,11 @@ function blocksPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Bl
   const found: Block[] = [];
   for (const [i, { designs, lines }] of blocks.entries()) {
     const groups = stepGroups(lines, `blocks-${i + 1}`);
-    const svg = designs
-      .map((design) => drawBlockPicture(top, making, plan.fabrics, plan.ruler, design, words))
+    const scene = designs
+      .map((design) => blockPictureScene(top, making, plan.fabrics, plan.ruler, design, words))
       .find((each) => each !== null);
     const last = found.at(-1);
-    if (svg !== undefined && svg !== null) found.push({ kind: "beside", svg, groups });
+    if (scene !== undefined && scene !== null) found.push({ kind: "beside", scene, groups });
     else if (last?.kind === "steps") last.groups.push(...groups);
     else found.push({ kind: "steps", groups, columns: 2 });
   }
@@ -154,25 +155,25 @@ function blocksPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Bl
 }
 
 /** A picture with what is to be said of it beside it. */
-function overview(svg: string | null, lines: readonly string[]): Block[] {
+function overview(scene: Scene | null, lines: readonly string[]): Block[] {
   const said = lines.map((line) => sentence(line.trim())).filter((line) => line !== "");
-  if (svg === null) return list(lines);
-  const pictures = [{ svg, ...sizeOf(svg), caption: "" }];
+  if (scene === null) return list(lines);
+  const pictures = [{ scene, ...sizeOf(scene), caption: "" }];
   return [{ kind: "cards", cards: [{ number: "", pictures, lines: said }] }];
 }
 
 /** Steps beside their drawing, the title of the only group left to the section. */
-function besideDrawing(lines: readonly string[], id: string, svg: string | null): Block[] {
+function besideDrawing(lines: readonly string[], id: string, scene: Scene | null): Block[] {
   const groups = stepGroups(lines, id).map(({ steps }) => ({ title: "", steps }));
   if (groups.length === 0) return [];
-  return svg === null ? [{ kind: "steps", groups, columns: 2 }] : [{ kind: "beside", svg, groups }];
+  return scene === null ? [{ kind: "steps", groups, columns: 2 }] : [{ kind: "beside", scene, groups }];
 }
 
 function settingPart(top: QuiltTop, making: Making, plan: Plan, drawn: Drawn, words: Words): Block[] {
-  const cut = drawSettingPictures(top, making, plan.fabrics, plan.ruler, words);
+  const cut = settingPictures(top, making, plan.fabrics, plan.ruler, words);
   const cards = cut.map(({ title, pictures }) => ({
     number: "",
-    pictures: pictures.map(({ svg, width, height }) => ({ svg, width, height, caption: "" })),
+    pictures: pictures.map(({ scene, width, height }) => ({ scene, width, height, caption: "" })),
     lines: [typeset(title)],
   }));
   return [
@@ -182,10 +183,10 @@ function settingPart(top: QuiltTop, making: Making, plan: Plan, drawn: Drawn, wo
 }
 
 function bordersPart(making: Making, plan: Plan, drawn: Drawn, words: Words): Block[] {
-  const mitre = drawMitre(making, plan.fabrics, plan.ruler, words);
+  const mitre = mitreScene(making, plan.fabrics, plan.ruler, words);
   return [
     ...besideDrawing(borderLines(making, plan, words), "borders", drawn.borders),
-    ...(mitre === null ? [] : [{ kind: "picture" as const, svg: mitre }]),
+    ...(mitre === null ? [] : [{ kind: "picture" as const, scene: mitre }]),
   ];
 }
 
@@ -193,7 +194,7 @@ function bordersPart(making: Making, plan: Plan, drawn: Drawn, words: Words): Bl
 export function makingParts(plan: Plan, words: Words): Partial<Record<MakingPart, Section>> {
   const { making, top } = plan;
   if (making === undefined || top === null) return {};
-  const drawn = drawBeside(top, making, plan.fabrics, plan.ruler, words);
+  const drawn = besideScenes(top, making, plan.fabrics, plan.ruler, words);
   const { titles } = words.book.bench.making;
   const finishing = stepGroups(finishingLines(making, plan, words), "finishing").map(({ steps }) => ({
     title: "",
@@ -212,7 +213,7 @@ export function makingParts(plan: Plan, words: Words): Partial<Record<MakingPart
             ...overview(drawn.pressing, pressingLines(making.pressing, plan, words)),
           ]),
     finishing: section("finishing", words.finishing.title, [
-      ...(drawn.finishing === null ? [] : [{ kind: "picture" as const, svg: drawn.finishing }]),
+      ...(drawn.finishing === null ? [] : [{ kind: "picture" as const, scene: drawn.finishing }]),
       { kind: "steps", groups: finishing, columns: 2 },
     ]),
   };

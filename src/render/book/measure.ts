@@ -1,4 +1,5 @@
 import { textWidth } from "../svg/metrics.ts";
+import type { Scene } from "../svg/scene.ts";
 import { PICTURE_COLUMNS } from "../svg/steps/draw-step-pictures.ts";
 import { wrap } from "../svg/text-fit.ts";
 import type {
@@ -84,10 +85,9 @@ export function high(text: string, width: number, type: Type, bold = false): num
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
-/** Size of an SVG in its own units. */
-export function sizeOf(svg: string): { width: number; height: number } {
-  const [, width = "1", height = "1"] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
-  return { width: Number(width), height: Number(height) };
+/** Size of a drawing in its own units, as a file of it would say. */
+export function sizeOf({ width, height }: Scene): { width: number; height: number } {
+  return { width: Number(width.toFixed(3)), height: Number(height.toFixed(3)) };
 }
 
 /** Points to the page unit of a drawing as wide as the page: 700 units and a margin on either side. */

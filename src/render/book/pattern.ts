@@ -2,11 +2,12 @@ import { formatLength } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { PatternPart, PatternSpec } from "../../spec/pattern-types.ts";
 import type { Words } from "../../words/index.ts";
-import { drawColouring, drawCover } from "../svg/index.ts";
+import { colouringScene, coverScene } from "../svg/index.ts";
 import { ticksOf } from "../svg/patches.ts";
 import { spokenSizeNear } from "../svg/quilt-words.ts";
 import { forMakers } from "../text/for-makers.ts";
 import { alsoNeeded, boughtWords, handLines, pieceFacts } from "../text/index.ts";
+import { fabricNotes } from "../text/steps.ts";
 import { authorWords } from "./author-words.ts";
 import type { Block, Book, Fact, Section, Table } from "./content.ts";
 import { cautionSection, glossarySection } from "./front-matter.ts";
@@ -51,7 +52,7 @@ function requirements(plan: Plan, sizes: readonly PatternSize[], words: Words): 
     return [
       cell(
         fabric.name,
-        [fabric.note, uses.join("; ")].filter((note) => note !== ""),
+        [fabricNotes(fabric, words).join("; "), uses.join("; ")].filter((note) => note !== ""),
         fabric.colour,
       ),
       ...sizes.map((size) => {
@@ -156,7 +157,7 @@ function colouring(plan: Plan, words: Words): Block[] {
   if (plan.top === null) return [];
   return [
     { kind: "text", text: words.book.pattern.colouring, tone: "lead" },
-    { kind: "picture", svg: drawColouring(plan.top, plan.fabrics, words) },
+    { kind: "picture", scene: colouringScene(plan.top, plan.fabrics, words) },
   ];
 }
 
@@ -177,7 +178,7 @@ function coverOf(
 ): Book["cover"] {
   const { top, fabrics, ruler } = plan;
   if (top === null) throw new Error("a pattern without a quilt");
-  const svg = drawCover(top, fabrics, {
+  const scene = coverScene(top, fabrics, {
     title: words.book.bench.coverTop,
     description: words.book.bench.title(top.name),
     idPrefix: "cover-",
@@ -193,7 +194,7 @@ function coverOf(
     ...(pattern.level === "" ? [] : [words.book.pattern.level(pattern.level)]),
   ];
   return {
-    svg,
+    scene,
     lines,
     foot: pattern.copyright,
     facts: [
@@ -246,7 +247,7 @@ export function patternOf(
   const glance = (making.pressing?.blocks ?? []).flatMap((block): Block[] =>
     block.kind === "cards"
       ? block.cards.flatMap(({ pictures }) =>
-          pictures.map(({ svg }) => ({ kind: "picture" as const, svg, share: 0.5 })),
+          pictures.map(({ scene }) => ({ kind: "picture" as const, scene, share: 0.5 })),
         )
       : [],
   );

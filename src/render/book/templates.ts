@@ -1,7 +1,6 @@
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import type { DrawnSheet } from "../svg/draw-template.ts";
-import { drawTemplateSheets, onPaper } from "../svg/index.ts";
+import { onPaper, templateSheets } from "../svg/index.ts";
 import { cornerWords, countWords, fromWords, purposeWords } from "../svg/template-words.ts";
 import type { Block, Section, Table } from "./content.ts";
 import { sentence, typeset } from "./typeset.ts";
@@ -9,7 +8,7 @@ import { sentence, typeset } from "./typeset.ts";
 type Template = NonNullable<Plan["templates"]>[number];
 
 /** On which sheets a template is. */
-function whereOf({ name }: Template, sheets: readonly DrawnSheet[], words: Words): string {
+function whereOf({ name }: Template, sheets: ReturnType<typeof templateSheets>, words: Words): string {
   const on = sheets.flatMap(({ names }, i) => (names.includes(name) ? [i + 1] : []));
   const [first, last] = [on[0], on.at(-1)];
   return first === undefined || last === undefined
@@ -19,7 +18,7 @@ function whereOf({ name }: Template, sheets: readonly DrawnSheet[], words: Words
 
 function tableOf(
   templates: readonly Template[],
-  sheets: readonly DrawnSheet[],
+  sheets: ReturnType<typeof templateSheets>,
   plan: Plan,
   words: Words,
 ): Table {
@@ -79,7 +78,7 @@ function drawnByHand(templates: readonly Template[], plan: Plan, words: Words): 
 export function templateSection(plan: Plan, words: Words): Section | null {
   const templates = plan.templates ?? [];
   if (templates.length === 0) return null;
-  const sheets = drawTemplateSheets(plan, words);
+  const sheets = templateSheets(plan, words);
   const printed = templates.some(({ print }) => print.kind !== "none");
   const reversed = templates.some(({ uses }) => uses.some((use) => use.reversed > 0));
   const use = [
@@ -99,7 +98,7 @@ export function templateSection(plan: Plan, words: Words): Section | null {
       { kind: "list", items: use.map(sentence) },
       { kind: "table", table: tableOf(templates, sheets, plan, words) },
       ...drawnByHand(templates, plan, words),
-      ...sheets.map(({ svg }) => ({ kind: "full-size" as const, svg })),
+      ...sheets.map(({ scene }) => ({ kind: "full-size" as const, scene })),
     ],
   };
 }

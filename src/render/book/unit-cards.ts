@@ -5,8 +5,8 @@ import type { Card, CardPicture } from "./content.ts";
 import { COLUMNS, pictureHigh, pictureRows } from "./measure.ts";
 import { typeset } from "./typeset.ts";
 
-const pictured = ({ svg, width, height, heading }: StepPicture): CardPicture => ({
-  svg,
+const pictured = ({ scene, width, height, heading }: StepPicture): CardPicture => ({
+  scene,
   width,
   height,
   caption: heading,

@@ -33,7 +33,7 @@ export function cutsCsv(plan: Plan, words: Words): string {
       words.tables.cuts.cut[piece.cut],
       cutFurther(piece, plan, words),
       words.tables.cuts.diagonal(piece),
-      piece.note,
+      words.purposes.notes(piece, plan.ruler),
     ]),
   );
   return csv(words.tables.cuts.headings(unit), rows);
@@ -57,10 +57,10 @@ function inMoney(hundredths: number | null): string {
 }
 
 /** Pieces bought ready cut: `2 fat quarter; 4 10 in square`. */
-function readyCutOf({ stock = [] }: FabricPlan): string {
+function readyCutOf({ stock = [] }: FabricPlan, words: Words): string {
   return stock
     .filter(({ from, used }) => from === "shop" && used > 0)
-    .map(({ name, used }) => `${used} ${name.replace(/^bought /, "")}`)
+    .map(({ name, used }) => `${used} ${words.cutting.cloth(name)}`)
     .join("; ");
 }
 
@@ -75,7 +75,7 @@ export function buyCsv(plan: Plan, words: Words): string {
     fabric.name,
     fabric.purchase?.text ?? "",
     ...(bolts ? [(fabric.purchase?.lengths ?? []).map(({ text }) => text).join("; ")] : []),
-    ...(readyCut ? [readyCutOf(fabric)] : []),
+    ...(readyCut ? [readyCutOf(fabric, words)] : []),
     formatLength(fabric.bound.used, plan.ruler, bare),
     formatLength(fabric.usable, plan.ruler, bare),
     inMoney(fabric.mix === undefined ? (fabric.purchase?.cost ?? null) : fabric.mix.cost),

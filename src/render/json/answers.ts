@@ -39,8 +39,11 @@ export interface PlanAnswer extends Omit<Plan, "diagnostics" | "assumptions">, L
   assumptions: AssumptionAnswer[];
   /** What planning has to say, assumptions apart. */
   diagnostics: WordedDiagnostic[];
-  /** In words: what pieces are for, by fabric, piece and use; what units are called and where they go, as in `making`. */
-  texts: { uses: string[][][]; units: { unit: string; uses: string[] }[] };
+  /**
+   * In words: what pieces are for, by fabric, piece and use; what else is said of them, by fabric and piece; what units
+   * are called and where they go, as in `making`.
+   */
+  texts: { uses: string[][][]; notes: string[][]; units: { unit: string; uses: string[] }[] };
 }
 
 /** What is bought of one fabric, and how far that is proved. */

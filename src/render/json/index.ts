@@ -41,10 +41,12 @@ const onRuler = (ruler: Ruler) => (ticks: number) => formatLength(ticks, ruler);
 
 /** What pieces are for and what units are called, beside the facts. */
 function textsOf({ fabrics, making, ruler }: Plan, { purposes, unitNames }: Words): PlanAnswer["texts"] {
+  const { notes } = purposes;
   return {
     uses: fabrics.map(({ pieces }) =>
       pieces.map(({ uses }) => uses.map(({ purpose }) => purposes.purpose(purpose, ruler))),
     ),
+    notes: fabrics.map(({ pieces }) => pieces.map((piece) => notes(piece, ruler))),
     units: (making?.units ?? []).map(({ told, uses }) => ({
       unit: unitNames.told(told),
       uses: uses.map(({ place }) => purposes.place(place)),

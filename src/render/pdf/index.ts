@@ -7,11 +7,11 @@ import { high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
 import { type LaidBook, type LaidSection, laidOut } from "../book/paginate.ts";
 import { DAY } from "../book/style.ts";
 import { safeColour } from "../svg/palette.ts";
+import { drawingAt } from "./draw-scene.ts";
 import { drawBlock } from "./pdf-blocks.ts";
 import {
   aside,
   closeSheet,
-  drawingAt,
   marked,
   newPage,
   openSheet,
@@ -91,11 +91,11 @@ function drawCover(sheet: Sheet, book: LaidBook): void {
   y += 12;
   const foot = book.cover.foot ?? "";
   const below = foot === "" ? 0 : high(foot, LEAF.width, TYPE.small) + 8;
-  const own = sizeOf(book.cover.svg);
+  const own = sizeOf(book.cover.scene);
   const end = sheet.top + book.coverHigh;
   const room = end - y - below;
   const scale = Math.min(LEAF.width / own.width, room / own.height);
-  drawingAt(sheet, book.cover.svg, left + (LEAF.width - own.width * scale) / 2, y, scale);
+  drawingAt(sheet, book.cover.scene, left + (LEAF.width - own.width * scale) / 2, y, scale);
   if (foot !== "")
     marked(sheet, "P", () =>
       textAt(sheet, foot, { ...wide, y: end - below + 8 }, TYPE.small, {

@@ -19,7 +19,8 @@ import {
 import type { LaidBlock } from "../book/paginate.ts";
 import { DAY } from "../book/style.ts";
 import { safeColour } from "../svg/palette.ts";
-import { aside, drawingAt, marked, type Sheet, square, textAt, within } from "./sheet.ts";
+import { drawingAt } from "./draw-scene.ts";
+import { aside, marked, type Sheet, square, textAt, within } from "./sheet.ts";
 import { drawCards, drawSteps, type Place } from "./steps.ts";
 import { drawTable } from "./tables.ts";
 import { lineWidth } from "./typesetter.ts";
@@ -115,17 +116,17 @@ export function drawBlock(sheet: Sheet, { block, height, scale }: LaidBlock, tic
       break;
     case "picture":
     case "full-size": {
-      const wide = sizeOf(block.svg).width * scale;
+      const wide = sizeOf(block.scene).width * scale;
       const x = (sheet.document.page.width - wide) / 2;
-      drawingAt(sheet, block.svg, block.kind === "picture" ? Math.max(at.x, x) : x, at.y, scale);
+      drawingAt(sheet, block.scene, block.kind === "picture" ? Math.max(at.x, x) : x, at.y, scale);
       break;
     }
     case "steps":
       drawSteps(sheet, block.groups, at, block.columns ?? 1, ticked);
       break;
     case "beside": {
-      const wide = sizeOf(block.svg).width * scale;
-      drawingAt(sheet, block.svg, at.x, at.y, scale);
+      const wide = sizeOf(block.scene).width * scale;
+      drawingAt(sheet, block.scene, at.x, at.y, scale);
       const right = { ...at, x: at.x + wide + GAP.column, width: at.width - wide - GAP.column };
       drawSteps(sheet, block.groups, right, 1, ticked);
       break;

@@ -1,9 +1,7 @@
 import PDFDocument from "pdfkit";
-import svgToPdf from "svg-to-pdfkit";
-import { LEAF, linesIn, sizeOf, type Type } from "../book/measure.ts";
+import { LEAF, linesIn, type Type } from "../book/measure.ts";
 import { DAY } from "../book/style.ts";
 import { fitText, startsRightToLeft } from "../svg/text-fit.ts";
-import { withoutTexts } from "./drawing-texts.ts";
 import {
   type Face,
   type FontFiles,
@@ -179,51 +177,6 @@ export function square(sheet: Sheet, x: number, y: number, size: number, colour:
   if (colour === null) shape.stroke();
   else shape.fillAndStroke(colour, DAY.ink);
   sheet.document.restore();
-}
-
-const ENTITIES: readonly (readonly [RegExp, string])[] = [
-  [/&lt;/g, "<"],
-  [/&gt;/g, ">"],
-  [/&quot;/g, '"'],
-  [/&amp;/g, "&"],
-];
-
-/** What a drawing says of itself, for those who do not see it. */
-function altOf(svg: string): string {
-  const title = /<title[^>]*>([^<]*)</.exec(svg)?.[1] ?? "";
-  const description = /<desc[^>]*>([^<]*)</.exec(svg)?.[1] ?? "";
-  const said = [title, description].filter((part) => part !== "").join(". ");
-  return ENTITIES.reduce((text, [from, to]) => text.replace(from, to), said);
-}
-
-/** An SVG with its upper left corner at a place, so many points to its own unit. */
-export function drawingAt(sheet: Sheet, svg: string, x: number, y: number, scale: number): void {
-  const own = sizeOf(svg);
-  const [width, height] = [own.width * scale, own.height * scale];
-  const { shapes, texts } = withoutTexts(svg);
-  marked(
-    sheet,
-    "Figure",
-    () => {
-      svgToPdf(sheet.document, shapes, x, y, {
-        width,
-        height,
-        assumePt: true,
-        preserveAspectRatio: "xMinYMin meet",
-        fontCallback: () => "plain",
-        warningCallback: () => undefined,
-      });
-      for (const { text, x: dx, y: dy, size, bold, anchor, upwards, colour, base } of texts) {
-        const at = upwards ? { x: 0, y: 0 } : { x: dx * scale, y: dy * scale };
-        sheet.document.save().translate(x, y);
-        if (upwards) sheet.document.translate(dx * scale, dy * scale).rotate(-90);
-        const face = bold ? "plainBold" : "plain";
-        setLine(sheet.setter, text, { ...at, anchor, base }, { face, size: size * scale, colour });
-        sheet.document.restore();
-      }
-    },
-    { alt: altOf(svg) },
-  );
 }
 
 /** Writes headers and page numbers, and gives the file's bytes. */

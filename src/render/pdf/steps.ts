@@ -17,7 +17,8 @@ import {
   tableHigh,
 } from "../book/measure.ts";
 import { DAY } from "../book/style.ts";
-import { aside, drawingAt, marked, rule, type Sheet, square, textAt, within } from "./sheet.ts";
+import { drawingAt } from "./draw-scene.ts";
+import { aside, marked, rule, type Sheet, square, textAt, within } from "./sheet.ts";
 import { drawTable } from "./tables.ts";
 
 export interface Place {
@@ -135,7 +136,7 @@ function drawCard(sheet: Sheet, card: Card, at: Place): void {
               bold: true,
             }),
           );
-        drawingAt(sheet, picture.svg, x, y + pictureHigh(picture) - picture.height * PER_UNIT, PER_UNIT);
+        drawingAt(sheet, picture.scene, x, y + pictureHigh(picture) - picture.height * PER_UNIT, PER_UNIT);
         x += spanWidth(columnsFor(picture)) + GAP.card;
       }
       y += Math.max(...row.map(pictureHigh)) + 3;

@@ -7,7 +7,7 @@ import type { Words } from "../../words/index.ts";
 import { foundationPartName, foundationPartsOf } from "../foundation-part.ts";
 import { textWidth } from "./metrics.ts";
 import { type Corner, centreOf, clearance, outlineOf, type Placing } from "./patches.ts";
-import type { SceneNode } from "./scene.ts";
+import { circle, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { spokenSize } from "./words.ts";
 
@@ -48,6 +48,12 @@ function patchRecord(bags: BlockBags, patch: Patch): PatchRecord | null {
   return made?.heap.patches.find(({ spot }) => spot === patch.origin.part) ?? null;
 }
 
+/** What a letter on a fabric is written in, and the ground it has of its own where that is a photo. */
+interface LetterLook {
+  ink: string;
+  plate: string | null;
+}
+
 const LARGEST = 15;
 const SMALLEST = 8.3;
 
@@ -57,7 +63,7 @@ export function bagLetters(
   bags: BlockBags,
   at: Placing,
   shift: (patch: Patch) => Corner,
-  inkOn: (fabric: string) => string,
+  lookOn: (fabric: string) => LetterLook,
 ): SceneNode[] {
   return patches.flatMap((patch): SceneNode[] => {
     const text = patchRecord(bags, patch)?.letters.join("/") ?? "";
@@ -72,7 +78,9 @@ export function bagLetters(
     if (size < SMALLEST) return [];
     const [x, y] = [at.x + cx * at.scale, at.y + cy * at.scale];
     const box = { x: x - room, y: y - size * 0.62, width: room * 2, height: size * 1.24 };
-    return [textIn(text, box, { size, bold: true, anchor: "middle", fill: inkOn(patch.fabric) })];
+    const { ink, plate } = lookOn(patch.fabric);
+    const ground = plate === null ? [] : [circle(x, y, (size * per) / 2, { fill: plate })];
+    return [...ground, textIn(text, box, { size, bold: true, anchor: "middle", fill: ink })];
   });
 }
 

@@ -1,6 +1,6 @@
 import { type Container, registerWindow, SVG, type Element as SvgElement } from "@svgdotjs/svg.js";
 import { DOMImplementation, XMLSerializer, Node as XmlNode } from "@xmldom/xmldom";
-import type { Paint, Scene, SceneNode } from "./scene.ts";
+import type { Outline, Paint, Scene, SceneNode } from "./scene.ts";
 import { cleanText, startsRightToLeft } from "./text-fit.ts";
 
 /** Decimals kept of every number, page units and millimetres alike. */
@@ -41,8 +41,7 @@ function paintAttributes(paint: Paint): Record<string, string | number> {
 }
 
 /** One outline in short steps from corner to corner, each measured from where the last one really ended. */
-function closedOutline(points: readonly (readonly [number, number])[]): string {
-  const [first, ...rest] = points;
+function inSteps([first, ...rest]: Outline): string {
   if (first === undefined) return "";
   let [x, y] = [num(first[0]), num(first[1])];
   const steps = rest.map((corner) => {
@@ -50,8 +49,10 @@ function closedOutline(points: readonly (readonly [number, number])[]): string {
     [x, y] = [x + dx, y + dy];
     return dy === 0 ? `h${dx}` : dx === 0 ? `v${dy}` : `l${dx} ${dy}`;
   });
-  return `M${num(first[0])} ${num(first[1])}${steps.join("")}z`;
+  return `M${num(first[0])} ${num(first[1])}${steps.join("")}`;
 }
+
+const closedOutline = (outline: Outline): string => (outline.length === 0 ? "" : `${inSteps(outline)}z`);
 
 /** Marks around a text that is read from right to left as a whole (Unicode Standard Annex 9, RLE and PDF). */
 const TURNED = ["\u202b", "\u202c"] as const;
@@ -66,19 +67,32 @@ function withText(element: SvgElement, text: string): void {
   element.node.textContent = cleanText(text);
 }
 
-function drawNode(parent: Container, node: SceneNode, prefix: string): void {
+/** What ids begin with in this drawing, and how many grounds have been clipped so far. */
+interface Ids {
+  prefix: string;
+  clips: number;
+}
+
+function drawNode(parent: Container, node: SceneNode, ids: Ids): void {
   const paint = node.kind === "text" ? {} : paintAttributes(node.paint);
   switch (node.kind) {
     case "group": {
       const inner = parent.group().attr(paint);
-      if (node.id !== null) inner.attr("id", `${prefix}${node.id}`);
+      if (node.id !== null) inner.attr("id", `${ids.prefix}${node.id}`);
       if (node.move !== null) {
         const { x, y, scale } = node.move;
         const resize = scale === 1 ? "" : ` scale(${Number(scale.toFixed(6))})`;
         inner.attr("transform", `translate(${num(x)} ${num(y)})${resize}`);
       }
       if (node.title !== null) withText(add(inner, "title", {}), node.title);
-      for (const child of node.nodes) drawNode(inner, child, prefix);
+      if (node.clip !== null) {
+        ids.clips += 1;
+        const id = `${ids.prefix}clip-${ids.clips}`;
+        const clip = add(inner, "clipPath", { id }) as unknown as Container;
+        add(clip, "path", { d: node.clip.map(closedOutline).join("") });
+        inner.attr("clip-path", `url(#${id})`);
+      }
+      for (const child of node.nodes) drawNode(inner, child, ids);
       return;
     }
     case "rect": {
@@ -102,7 +116,10 @@ function drawNode(parent: Container, node: SceneNode, prefix: string): void {
       return;
     }
     case "region":
-      add(parent, "path", { d: node.outlines.map(closedOutline).join(""), ...paint });
+      add(parent, "path", {
+        d: node.outlines.map(node.open === true ? inSteps : closedOutline).join(""),
+        ...paint,
+      });
       return;
     case "circle":
       add(parent, "circle", { cx: num(node.x), cy: num(node.y), r: num(node.radius), ...paint });
@@ -143,20 +160,8 @@ export function toSvg(scene: Scene): string {
   });
   withText(add(root, "title", { id: titleId }), scene.title);
   withText(add(root, "desc", { id: descriptionId }), scene.description);
-  if (scene.patterns.length > 0) {
-    const defs = root.element("defs");
-    for (const { id, size, scale, nodes } of scene.patterns) {
-      const tile = add(defs as unknown as Container, "pattern", {
-        id: `${scene.idPrefix}${id}`,
-        patternUnits: "userSpaceOnUse",
-        width: num(size),
-        height: num(size),
-        ...(scale === 1 ? {} : { patternTransform: `scale(${Number(scale.toFixed(6))})` }),
-      });
-      for (const node of nodes) drawNode(tile as unknown as Container, node, scene.idPrefix);
-    }
-  }
-  for (const node of scene.nodes) drawNode(root, node, scene.idPrefix);
+  const ids: Ids = { prefix: scene.idPrefix, clips: 0 };
+  for (const node of scene.nodes) drawNode(root, node, ids);
   // What the library adds for links and for itself is not used.
   for (const name of ["xmlns:xlink", "xmlns:svgjs", "version"]) root.node.removeAttribute(name);
   const xml = new XMLSerializer().serializeToString(root.node as unknown as XmlNode);

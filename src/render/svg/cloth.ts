@@ -1,10 +1,10 @@
 import type { Part, WasteCause } from "../../plan/types.ts";
 import type { ClothChunk } from "./chunks.ts";
 import { type Frame, TICKS_PER_MM } from "./frame.ts";
-import { hatchFill } from "./hatch.ts";
+import { hatchLines } from "./hatch.ts";
 import { INK, PAPER, WASTE_GROUND, WASTE_INK } from "./palette.ts";
 import { runOutlines } from "./run-outlines.ts";
-import { type Box, group, path, type RectNode, rect, type SceneNode } from "./scene.ts";
+import { type Box, cornersOf, group, path, type RectNode, rect, type SceneNode } from "./scene.ts";
 import { shapingLines } from "./shaping-lines.ts";
 
 /** Parts of the tree below and including `part`, parents first. */
@@ -42,7 +42,7 @@ export function clothGroup(
   lay: { across: number; isBolt: boolean },
   at: { x: number; y: number },
 ): SceneNode {
-  const { scale, idPrefix } = frame;
+  const { scale } = frame;
   const from = chunks[0]!.from;
   const to = chunks[chunks.length - 1]!.to;
   const pieces: SceneNode[] = [];
@@ -83,9 +83,20 @@ export function clothGroup(
     [
       rect(frameBox, { fill: WASTE_GROUND }),
       ...[...waste].flatMap(([cause, shapes]) =>
-        some(cause, shapes, {
-          paint: { fill: hatchFill(cause, idPrefix), stroke: WASTE_INK, strokeWidth: page(0.5) },
-        }),
+        some(
+          cause,
+          [
+            ...hatchLines(
+              cause,
+              shapes.map(({ box }) => cornersOf(box)),
+              scale,
+            ),
+            ...shapes,
+          ],
+          {
+            paint: { fill: "none", stroke: WASTE_INK, strokeWidth: page(0.5) },
+          },
+        ),
       ),
       ...some("pieces", pieces, {
         paint: { fill: frame.colour, stroke: frame.seam, strokeWidth: page(0.7) },

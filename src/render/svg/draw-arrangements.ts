@@ -8,7 +8,7 @@ import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patch
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 
 /** One picture of several, with what stands above and below it. */
 export interface Pictured {
@@ -69,7 +69,7 @@ export function arrangementsScene(
       ...(names[i] ?? []).map((text, n) =>
         textIn(text, { x, y: y + n * NAME.more, width, height: 15 }, { size: NAME.size, bold: true }),
       ),
-      ...patchNodes(top.patches, fabrics, at, { id: `top-${i + 1}`, idPrefix }),
+      ...patchNodes(top.patches, fabrics, at, { id: `top-${i + 1}` }),
       ...outlineNodes(blocks, at, 0.6, `blocks-${i + 1}`),
       ...outlineNodes([whole], at, 1, `edge-${i + 1}`),
       ...(lines[i] ?? []).map((text, n) =>
@@ -80,7 +80,6 @@ export function arrangementsScene(
   const bottom = head + Math.ceil(pictures.length / COLUMNS) * rowHeight;
   const used = new Set(pictures.flatMap(({ top }) => top.patches.map(({ fabric }) => fabric)));
   const list = fabricList(fabrics, used, {
-    idPrefix,
     scale,
     heading: words.drawings.quilt.fabrics,
     top: bottom,
@@ -90,7 +89,6 @@ export function arrangementsScene(
     idPrefix,
     title: cleanText(title),
     description: words.drawings.quilt.sideBySide(pictures.length),
-    patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, list.bottom),
   };
 }

@@ -80,7 +80,7 @@ export function blockScene(
   const nodes: SceneNode[] = [
     ...head.nodes,
     caption(words.drawings.quilt.finished, whole.x),
-    ...patchNodes(design.patches, fabrics, whole, { id: "finished", idPrefix }),
+    ...patchNodes(design.patches, fabrics, whole, { id: "finished" }),
     ...outlineNodes([rectangle(0, 0, across, down)], whole, 1.2, "edge"),
   ];
   if (!isPlain) {
@@ -88,7 +88,6 @@ export function blockScene(
       caption(words.drawings.quilt.apart, apart.x),
       ...patchNodes(design.patches, fabrics, apart, {
         id: "apart",
-        idPrefix,
         shift,
         arrows: bags === undefined,
       }),
@@ -96,11 +95,14 @@ export function blockScene(
     );
   }
   if (bags !== undefined) {
-    const inkOn = (name: string): string =>
-      labelOn(safeColour(fabrics.find((fabric) => fabric.name === name)?.colour ?? ""));
+    const lookOn = (name: string) => {
+      const { colour = "", photo } = fabrics.find((fabric) => fabric.name === name) ?? {};
+      const ground = safeColour(colour);
+      return { ink: labelOn(ground), plate: photo === undefined ? null : ground };
+    };
     const [at, moved] = isPlain ? [whole, (): Corner => [0, 0]] : [apart, shift];
     if (!isPlain || design.patches.every(({ up }) => up === null))
-      nodes.push(...bagLetters(design.patches, bags, at, moved, inkOn));
+      nodes.push(...bagLetters(design.patches, bags, at, moved, lookOn));
   }
   const lines = bags === undefined ? unitLines(design) : unitMadeLines(design, bags, words);
   const told =

@@ -192,7 +192,6 @@ export function comparisonScene(comparison: Comparison, inches: boolean, words: 
     idPrefix: "compare-",
     title,
     description: words.drawings.comparison.description(panels.length),
-    patterns: [],
     ...onPaper(nodes, bottom),
   };
 }

@@ -3,8 +3,7 @@ import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { arrangePanels, hasKeeps, type View } from "./fabric-panels.ts";
 import { type Frame, NO_HEAD, PAGE_HEIGHT, TICKS_PER_MM } from "./frame.ts";
-import { hatchPatterns } from "./hatch.ts";
-import { causesOf, legend, type SignsUsed } from "./legend.ts";
+import { legend, type SignsUsed } from "./legend.ts";
 import { moveNodes } from "./move.ts";
 import { labelOn, mix, safeColour } from "./palette.ts";
 import { drawPanel } from "./panel.ts";
@@ -87,7 +86,6 @@ export function fabricScene(plan: Plan, fabricIndex: number, words: Words, optio
     idPrefix,
     title: `${words.drawings.cutting.headings.drawing}: ${name}`,
     description: describe(plan, fabric, words),
-    patterns: hatchPatterns(causesOf(frame), frame.scale),
     ...onPaper(nodes, foot.bottom, bare?.width),
   };
 }

@@ -17,7 +17,7 @@ import { outlineNodes, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import { circle, type Scene, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
 const SMALL = 170;
@@ -66,7 +66,7 @@ export function blockNodes(
   inside: readonly Inside[],
   letter: string,
   fabrics: readonly DrawnFabric[],
-  frame: { x: number; y: number; idPrefix: string; id: string; small?: number },
+  frame: { x: number; y: number; id: string; small?: number },
   words: Words,
 ): { nodes: SceneNode[]; height: number } {
   const { small = SMALL } = frame;
@@ -108,7 +108,7 @@ export function blockNodes(
   return {
     nodes: [
       textIn(cleanText(words.drawings.foundation.block(design.name, turns)), heading, { size: 9.5 }),
-      ...patchNodes(patches, fabrics, at, { id: frame.id, idPrefix: frame.idPrefix }),
+      ...patchNodes(patches, fabrics, at, { id: frame.id }),
       ...outlineNodes(outlines, at, 1.8, `${frame.id}-edges`),
       ...marks,
     ],
@@ -143,8 +143,8 @@ export function foundationScene(
   const head = titleBlock({ over: words.drawings.foundation.over, name, colour: null, facts });
   const drawn =
     part.kind === "pieced"
-      ? piecedNodes(part, foundation, fabrics, idPrefix, head.height, words)
-      : foldedNodes(part, foundation, fabrics, idPrefix, head.height, words);
+      ? piecedNodes(part, foundation, fabrics, head.height, words)
+      : foldedNodes(part, foundation, fabrics, head.height, words);
   const nodes: SceneNode[] = [...head.nodes, ...drawn.nodes];
   let y = drawn.bottom;
   const said = part.kind === "pieced" ? words.drawings.foundation.places : words.drawings.foundation.blocks;
@@ -159,7 +159,7 @@ export function foundationScene(
       tallest = 0;
     }
     const x = (i % PER_ROW) * (SMALL + GAP);
-    const frame = { x, y, idPrefix, id: `block-${i + 1}` };
+    const frame = { x, y, id: `block-${i + 1}` };
     const own = blockNodes(block, inside, part.letter, fabrics, frame, words);
     nodes.push(...own.nodes);
     tallest = Math.max(tallest, own.height);
@@ -168,7 +168,6 @@ export function foundationScene(
   const tiles = part.kind === "pieced" ? part.patches : part.cells.flatMap(({ patches }) => patches);
   const used = new Set(tiles.map(({ fabric }) => fabric));
   const list = fabricList(fabrics, used, {
-    idPrefix,
     scale: drawn.scale,
     heading: words.drawings.foundation.fabrics,
     top: y,
@@ -178,7 +177,6 @@ export function foundationScene(
     idPrefix,
     title: `${words.drawings.foundation.over}: ${name}`,
     description: `${facts.map(({ caption, value }) => `${caption}: ${value}`).join("; ")}.`,
-    patterns: fabricPatterns(fabrics, drawn.scale),
     ...onPaper(nodes, list.bottom),
   };
 }

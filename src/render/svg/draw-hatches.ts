@@ -1,18 +1,17 @@
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH } from "./frame.ts";
-import { hatchFill, hatchPatterns } from "./hatch.ts";
+import { hatchLines } from "./hatch.ts";
 import { causesOf } from "./legend.ts";
 import { INK, PAPER } from "./palette.ts";
-import { rect, type SceneNode } from "./scene.ts";
+import { cornersOf, rect, type Scene, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 
 const HIGH = 22;
 const SWATCH = 26;
 
 /** What each way of hatching means in the cutting diagrams of a plan, in one row; null where no cloth is hatched. */
-export function drawHatches(plan: Plan, words: Words): string | null {
+export function hatchesScene(plan: Plan, words: Words): Scene | null {
   const causes = [...new Set(plan.fabrics.flatMap((fabric) => causesOf({ fabric })))];
   if (causes.length === 0) return null;
   const idPrefix = "hatches-";
@@ -21,7 +20,8 @@ export function drawHatches(plan: Plan, words: Words): string | null {
     const box = { x: i * width + 1, y: 4, width: SWATCH, height: 14 };
     return [
       rect(box, { fill: PAPER }),
-      rect(box, { fill: hatchFill(cause, idPrefix), stroke: INK, strokeWidth: 0.7 }),
+      ...hatchLines(cause, [cornersOf(box)], 1),
+      rect(box, { fill: "none", stroke: INK, strokeWidth: 0.7 }),
       textIn(
         words.drawings.cutting.waste[cause],
         { x: box.x + SWATCH + 6, y: 4, width: width - SWATCH - 8, height: 14 },
@@ -29,13 +29,12 @@ export function drawHatches(plan: Plan, words: Words): string | null {
       ),
     ];
   });
-  return toSvg({
+  return {
     width: PAGE_WIDTH,
     height: HIGH,
     idPrefix,
     title: words.drawings.cutting.headings.waste,
     description: causes.map((cause) => words.drawings.cutting.waste[cause]).join(", "),
-    patterns: hatchPatterns(causes, 1),
     nodes,
-  });
+  };
 }

@@ -1,11 +1,10 @@
 import type { QuiltTop } from "../../quilt/types.ts";
 import type { Words } from "../../words/index.ts";
-import { toSvg } from "./canvas.ts";
 import { TICKS_PER_MM } from "./frame.ts";
 import { PAPER } from "./palette.ts";
 import { outlineNodes, outlineOf, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import { group, type Scene } from "./scene.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 
 interface PictureOf {
   title: string;
@@ -24,14 +23,12 @@ function topPicture(
   const [across, down] = [ticksOf(top.across) / TICKS_PER_MM, ticksOf(top.down) / TICKS_PER_MM];
   const scale = Number(Math.min((width - 4) / across, (tallest - 4) / down).toFixed(6));
   const at = { x: 2, y: 2, scale };
-  const { idPrefix } = told;
   return {
     ...told,
     width: Math.ceil(across * scale) + 4,
     height: Math.ceil(down * scale) + 4,
-    patterns: fabricPatterns(fabrics, scale),
     nodes: [
-      ...patchNodes(top.patches, fabrics, at, { id: "patches", idPrefix, arrows }),
+      ...patchNodes(top.patches, fabrics, at, { id: "patches", arrows }),
       ...outlineNodes([rectangle(0, 0, across, down)], at, 1.6, "edge"),
     ],
   };
@@ -42,16 +39,11 @@ export function coverScene(top: QuiltTop, fabrics: readonly DrawnFabric[], told:
   return topPicture(top, fabrics, told, true);
 }
 
-/** The same as an SVG document. */
-export function drawCover(top: QuiltTop, fabrics: readonly DrawnFabric[], told: PictureOf): string {
-  return toSvg(coverScene(top, fabrics, told));
-}
-
 /** Between the quilt in outline and the one with textures. */
 const COLOURING_GAP = 24;
 
 /** The quilt to colour in: in outline, and with a texture for each fabric in grey. */
-export function drawColouring(top: QuiltTop, fabrics: readonly DrawnFabric[], words: Words): string {
+export function colouringScene(top: QuiltTop, fabrics: readonly DrawnFabric[], words: Words): Scene {
   const white = fabrics.map((fabric): DrawnFabric => ({ name: fabric.name, colour: PAPER }));
   // Beside one another on a page: two thirds of it, and one.
   const about = { description: words.drawings.quilt.colouring.toColour, width: 440 };
@@ -70,13 +62,12 @@ export function drawColouring(top: QuiltTop, fabrics: readonly DrawnFabric[], wo
     false,
   );
   const beside = width + COLOURING_GAP;
-  return toSvg({
+  return {
     width: beside + second.width,
     height: Math.max(height, second.height),
     idPrefix: "colouring-",
     title: words.drawings.quilt.colouring.title,
     description: words.drawings.quilt.colouring.toColour,
-    patterns: second.patterns,
     nodes: [
       ...nodes,
       ...outlineNodes(
@@ -87,5 +78,5 @@ export function drawColouring(top: QuiltTop, fabrics: readonly DrawnFabric[], wo
       ),
       group([...second.nodes], { move: { x: beside, y: 0, scale: 1 } }),
     ],
-  });
+  };
 }

@@ -63,7 +63,6 @@ function scene(
     idPrefix,
     title: cleanText(title),
     description: words.drawings.templates.print,
-    patterns: [],
     nodes: [rect({ x: 0, y: 0, ...size }, { fill: PAPER }), ...nodes],
   };
 }
@@ -180,17 +179,6 @@ export function templateScene(plan: Plan, template: Template, words: Words): Sce
   const size = { width, height: eighths(HEAD + cell.height + 8) };
   const nodes = [...templateHead(title, signsOf([template], words), width, words), ...cell.nodesAt(0, HEAD)];
   return scene(title, `template-${template.name.toLowerCase()}-`, size, nodes, words);
-}
-
-/** A sheet as SVG, and the names of the templates on it. */
-export interface DrawnSheet {
-  names: string[];
-  svg: string;
-}
-
-/** Sheets of templates as SVG, each at exactly full size: one page of A4 or Letter. */
-export function drawTemplateSheets(plan: Plan, words: Words): DrawnSheet[] {
-  return templateSheets(plan, words).map(({ names, scene }) => ({ names, svg: toSvg(scene) }));
 }
 
 /** One template as SVG at exactly full size. */

@@ -76,7 +76,7 @@ export function topScene(
     ...rulerAcross({ ...run, to: across, start: at.x, edge: at.y - 3 }, figures),
     ...rulerAlong({ ...run, to: down, start: at.y, edge: at.x - 3 }, figures, -1),
     rulerMeasure(ruler, at),
-    ...patchNodes(top.patches, fabrics, at, { id: "patches", idPrefix }),
+    ...patchNodes(top.patches, fabrics, at, { id: "patches" }),
     ...outlineNodes(blocks, at, 0.9, "blocks"),
     ...outlineNodes([...borders, whole], at, 1.2, "borders"),
   ];

@@ -8,7 +8,7 @@ import { outlineNodes, type Placing, patchNodes, rectangle, ticksOf } from "./pa
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { shorten } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
 /** Greys and a warm tone that stay apart in print; parts get them in order. */
@@ -49,7 +49,7 @@ function unitRow(unit: UnitTurns, index: number, y: number, words: Words): Scene
     );
     const id = `unit-${index + 1}-turn-${turn}`;
     nodes.push(
-      ...patchNodes(drawn, fabrics, at, { id, idPrefix: "units-" }),
+      ...patchNodes(drawn, fabrics, at, { id }),
       ...outlineNodes([rectangle(0, 0, wide, high)], at, 1, `${id}-edge`),
     );
   }
@@ -80,16 +80,10 @@ export function unitsScene(units: readonly UnitTurns[], words: Words): Scene {
     nodes.push(...unitRow(unit, i, y, words));
     y += ROW;
   }
-  // Parts get their tones by order, so that the unit with most parts needs all there are.
-  const most = units.reduce<readonly string[]>(
-    (all, { parts }) => (parts.length > all.length ? parts : all),
-    [],
-  );
   return {
     idPrefix: "units-",
     title: name,
     description,
-    patterns: fabricPatterns(tones(most), SIDE / 100),
     ...onPaper(nodes, y),
   };
 }

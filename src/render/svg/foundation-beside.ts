@@ -1,7 +1,6 @@
 import type { FoundationMaking } from "../../making/foundation-types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
 import type { Words } from "../../words/index.ts";
-import { toSvg } from "./canvas.ts";
 import { blockNodes, inDesigns } from "./draw-foundation.ts";
 import { foldedNodes } from "./foundation-folded.ts";
 import { piecedNodes } from "./foundation-pieced.ts";
@@ -10,7 +9,7 @@ import { onPaper } from "./paper.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { wrap } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 
 /** Room for the two sides of a piece of foundation, and for each block it goes into, right of them. */
 const SIDES = { half: 140, gutter: 12, tallest: 190 } as const;
@@ -38,11 +37,10 @@ function besideScene(
     description: part.kind === "pieced" ? `${said.front}. ${said.back}` : said.laid,
   };
   if (part.kind === "folded") {
-    const drawn = foldedNodes(part, foundation, fabrics, idPrefix, 0, words);
-    const patterns = fabricPatterns(fabrics, drawn.scale);
-    return { ...described, patterns, ...onPaper(drawn.nodes, drawn.bottom, PAGE_WIDTH) };
+    const drawn = foldedNodes(part, foundation, fabrics, 0, words);
+    return { ...described, ...onPaper(drawn.nodes, drawn.bottom, PAGE_WIDTH) };
   }
-  const drawn = piecedNodes(part, foundation, fabrics, idPrefix, 0, words, SIDES);
+  const drawn = piecedNodes(part, foundation, fabrics, 0, words, SIDES);
   const x = 2 * SIDES.half + SIDES.gutter + BLOCK_GAP;
   const caption = wrap(said.places, BLOCK, CAPTION.size, 4, true);
   const nodes: SceneNode[] = [
@@ -55,24 +53,23 @@ function besideScene(
   for (const [i, { design, inside }] of inDesigns(part, top).slice(0, MOST).entries()) {
     const block = top.designs[design];
     if (block === undefined) continue;
-    const frame = { x, y, idPrefix, id: `block-${i + 1}`, small: BLOCK };
+    const frame = { x, y, id: `block-${i + 1}`, small: BLOCK };
     const own = blockNodes(block, inside, part.letter, fabrics, frame, words);
     nodes.push(...own.nodes);
     y += own.height + 10;
   }
-  const patterns = fabricPatterns(fabrics, drawn.scale);
-  return { ...described, patterns, ...onPaper(nodes, Math.max(y, drawn.bottom), x + BLOCK) };
+  return { ...described, ...onPaper(nodes, Math.max(y, drawn.bottom), x + BLOCK) };
 }
 
 /** Every piece of foundation as it stands beside the step that makes it, in the order of the parts. */
-export function drawFoundationBeside(
+export function foundationBesideScenes(
   foundation: FoundationMaking,
   top: QuiltTop,
   fabrics: readonly DrawnFabric[],
   words: Words,
-): string[] {
+): Scene[] {
   return foundation.parts.flatMap((_, index) => {
     const scene = besideScene(index, foundation, top, fabrics, words);
-    return scene === null ? [] : [toSvg(scene)];
+    return scene === null ? [] : [scene];
   });
 }

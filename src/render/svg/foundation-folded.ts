@@ -48,7 +48,6 @@ export function foldedNodes(
   part: FoldedPart,
   foundation: FoundationMaking,
   fabrics: readonly DrawnFabric[],
-  idPrefix: string,
   top: number,
   words: Words,
 ): { nodes: SceneNode[]; bottom: number; scale: number } {
@@ -68,7 +67,7 @@ export function foldedNodes(
     const own = cell.patches.map(({ fabric, corners }) =>
       asPatch({ fabric, corners: corners.map(({ x, y }) => ({ x: x - cell.x, y: y - cell.y })) }),
     );
-    return patchNodes(own, fabrics, placing, { id: `part-${i + 1}`, idPrefix });
+    return patchNodes(own, fabrics, placing, { id: `part-${i + 1}` });
   });
   const fold = { stroke: INK, strokeWidth: 1.8 };
   const sew = { stroke: INK, strokeWidth: 0.9, dash: "4 2.5" };

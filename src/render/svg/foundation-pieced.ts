@@ -114,7 +114,6 @@ export function piecedNodes(
   part: PiecedPart,
   foundation: FoundationMaking,
   fabrics: readonly DrawnFabric[],
-  idPrefix: string,
   top: number,
   words: Words,
   { half, gutter, tallest }: TwoSides = WHOLE_PAGE,
@@ -146,7 +145,7 @@ export function piecedNodes(
     ...caption(captions[0] ?? [], 0),
     printedGrid(frontSheet, "front-grid"),
     ...squareCount(frontSheet),
-    ...patchNodes(part.patches.map(asPatch), fabrics, at, { id: "patches", idPrefix }),
+    ...patchNodes(part.patches.map(asPatch), fabrics, at, { id: "patches" }),
     ...edges(front, part),
     ...part.patches.flatMap((patch) => patchNumber(patch, front, fabrics)),
     onCloth(

@@ -1,12 +1,12 @@
 import type { WasteCause } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { type Frame, PAGE_WIDTH } from "./frame.ts";
-import { hatchFill } from "./hatch.ts";
+import { hatchLines } from "./hatch.ts";
 import { arrow, breakMark, keyMark, numberMark } from "./marks.ts";
 import { textWidth } from "./metrics.ts";
 import { INK, QUIET_INK, WASTE_GROUND, WASTE_INK } from "./palette.ts";
 import { type Cell, section } from "./rows.ts";
-import { type Box, group, line, rect, type SceneNode } from "./scene.ts";
+import { type Box, cornersOf, group, line, rect, type SceneNode } from "./scene.ts";
 import { anyShaped } from "./shaping-lines.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
@@ -48,15 +48,18 @@ function pieceCells(frame: Frame, words: Words): Cell[] {
   });
 }
 
-function swatch(box: Box, fill: string, scale: number, dash: boolean): SceneNode {
+/** With a cause, hatched as its waste is; else the sign of what is kept. */
+function swatch(box: Box, cause: WasteCause | null, scale: number): SceneNode {
   const at = { x: box.x + 1, y: box.y + 2, width: 26, height: box.height - 4 };
   // Drawn at the scale of the cloth, so that the textures are the very same.
   const inner = { x: 0, y: 0, width: at.width / scale, height: at.height / scale };
-  const stroke = dash
-    ? { stroke: INK, dash: `${(4 / scale).toFixed(2)} ${(3 / scale).toFixed(2)}` }
-    : { stroke: WASTE_INK };
+  const stroke =
+    cause === null
+      ? { stroke: INK, dash: `${(4 / scale).toFixed(2)} ${(3 / scale).toFixed(2)}` }
+      : { stroke: WASTE_INK };
   const ground = rect(inner, { fill: WASTE_GROUND });
-  return group([ground, rect(inner, { fill, ...stroke, strokeWidth: 0.7 / scale })], {
+  const hatch = cause === null ? [] : hatchLines(cause, [cornersOf(inner)], scale);
+  return group([ground, ...hatch, rect(inner, { fill: "none", ...stroke, strokeWidth: 0.7 / scale })], {
     move: { x: at.x, y: at.y, scale },
   });
 }
@@ -66,7 +69,7 @@ function wasteCells(frame: Frame, words: Words): Cell[] {
   return lines
     .filter(({ area }) => area > 0)
     .map(({ cause, area }) => (box) => [
-      swatch(box, hatchFill(cause, frame.idPrefix), frame.scale, false),
+      swatch(box, cause, frame.scale),
       textIn(
         `${words.drawings.cutting.waste[cause]}: ${percent(area, bought, frame.ruler)}`,
         part(box, 34, box.width),
@@ -115,7 +118,7 @@ function signCells(frame: Frame, used: SignsUsed, words: Words): Cell[] {
     cells.push(sign(mark, words.drawings.cutting.signs.gap));
   }
   if (used.keeps)
-    cells.push(sign((box) => [swatch(box, "none", frame.scale, true)], words.drawings.cutting.signs.keep));
+    cells.push(sign((box) => [swatch(box, null, frame.scale)], words.drawings.cutting.signs.keep));
   if (anyShaped(frame.fabric.pieces)) {
     const mark = (box: Box): SceneNode[] => [
       rect(

@@ -20,7 +20,7 @@ import { spokenSizeNear } from "./quilt-words.ts";
 import { type Box, circle, type Scene, type SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 import { arrowBoxes, tag, tagOfUnit } from "./unit-tags.ts";
 
@@ -237,7 +237,7 @@ export function assemblyScene(
     const [ex, ey] = cornerShift(patch, top, APART / scale);
     return [dx + ex, dy + ey];
   };
-  nodes.push(...patchNodes(inside, fabrics, at, { id: "rows", idPrefix, shift }));
+  nodes.push(...patchNodes(inside, fabrics, at, { id: "rows", shift }));
   nodes.push(
     ...blockTags(top, making, at, arrowBoxes(inside, at, shift), (outline) =>
       moved(rowOf(middleDepth(outline, tilted, columns))),
@@ -284,7 +284,6 @@ export function assemblyScene(
     idPrefix,
     title: `${words.drawings.sewing.assembly.over}: ${name}`,
     description: words.drawings.sewing.assembly.described(lines.length + 1, columns),
-    patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, y, width),
   };
 }

@@ -2,15 +2,14 @@ import type { Ruler } from "../../length/types.ts";
 import type { Making } from "../../making/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
 import type { Words } from "../../words/index.ts";
-import { toSvg } from "./canvas.ts";
 import { panel, whorlOf, whorlPanel } from "./making-blocks.ts";
 import { blockPanel, panelsOf } from "./making-pressing.ts";
 import { onPaper } from "./paper.ts";
 import { ticksOf } from "./patches.ts";
 import { spokenSizeNear } from "./quilt-words.ts";
-import type { SceneNode } from "./scene.ts";
+import type { Scene, SceneNode } from "./scene.ts";
 import { cleanText } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 
 /** A panel, and between two. */
 const WIDE = 96;
@@ -20,14 +19,14 @@ const BETWEEN = 12;
  * A block set apart as it is joined, and how its seams are pressed in each kind of it, to stand beside its steps; null
  * for a block without a seam of its own.
  */
-export function drawBlockPicture(
+export function blockPictureScene(
   top: QuiltTop,
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
   index: number,
   words: Words,
-): string | null {
+): Scene | null {
   const design = top.designs[index];
   if (design === undefined || design.count === 0) return null;
   const order = whorlOf(making, index);
@@ -41,8 +40,8 @@ export function drawBlockPicture(
   // The step beside it names the block.
   const apart =
     order === null
-      ? panel(design, index, making, fabrics, size, { ...frame, idPrefix })
-      : whorlPanel(design, order, fabrics, size, { ...frame, id: `parts-${index + 1}`, idPrefix });
+      ? panel(design, index, making, fabrics, size, frame)
+      : whorlPanel(design, order, fabrics, size, { ...frame, id: `parts-${index + 1}` });
   const pressed = panelsOf(top, making, words).filter((each) => each.design === index);
   const nodes: SceneNode[] = [...apart.nodes];
   let [x, y, deepest] = [WIDE + BETWEEN, 0, apart.height];
@@ -64,11 +63,10 @@ export function drawBlockPicture(
     if (x > 0) [x, y, deepest] = [0, y + deepest, 0];
     else x = WIDE + BETWEEN;
   }
-  return toSvg({
+  return {
     idPrefix,
     title,
     description: words.drawings.sewing.blocks.oneDescribed(cleanText(called)),
-    patterns: fabricPatterns(fabrics, apart.scale),
     ...onPaper(nodes, y + deepest - 8, 2 * WIDE + BETWEEN),
-  });
+  };
 }

@@ -11,7 +11,7 @@ import { spokenSizeNear } from "./quilt-words.ts";
 import type { Box, Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 import { arrowBoxes, tag, tagOfUnit } from "./unit-tags.ts";
 
@@ -86,7 +86,7 @@ export function panel(
   making: Making,
   fabrics: readonly DrawnFabric[],
   title: string,
-  frame: { x: number; y: number; width: number; idPrefix?: string },
+  frame: { x: number; y: number; width: number },
 ): { nodes: SceneNode[]; height: number; scale: number } {
   const joins = making.joins.filter((join) => join.design === index && join.stage === "block");
   const aparts = apartOf(joins, making.scale, making.seam);
@@ -116,7 +116,7 @@ export function panel(
         { x: frame.x, y: frame.y, width: frame.width, height: 14 },
         { size: 10, bold: true },
       ),
-      ...patchNodes(design.patches, fabrics, at, { id, idPrefix: frame.idPrefix ?? "parts-", shift }),
+      ...patchNodes(design.patches, fabrics, at, { id, shift }),
       ...tags,
       ...numbers,
     ],
@@ -214,7 +214,7 @@ export function whorlPanel(
   order: readonly Side[],
   fabrics: readonly DrawnFabric[],
   title: string,
-  frame: { x: number; y: number; width: number; id: string; idPrefix?: string },
+  frame: { x: number; y: number; width: number; id: string },
 ): { nodes: SceneNode[]; height: number; scale: number } {
   const mm = (value: BlockDesign["across"]): number => ticksOf(value) / TICKS_PER_MM;
   const [across, down] = [mm(design.across), mm(design.down)];
@@ -259,7 +259,6 @@ export function whorlPanel(
       textIn(cleanText(title), { x, y, width, height: 14 }, { size: 10, bold: true }),
       ...patchNodes(design.patches, fabrics, at, {
         id: frame.id,
-        idPrefix: frame.idPrefix ?? "parts-",
         shift,
       }),
       ...numbers,
@@ -296,7 +295,6 @@ export function blocksScene(
   y += 22;
   const width = (PAGE_WIDTH - (PANELS - 1) * BETWEEN) / PANELS;
   const shown = sewn.slice(0, MOST);
-  let scale = 1;
   for (let first = 0; first < shown.length; first += PANELS) {
     let deepest = 0;
     for (const [i, { design, index }] of shown.slice(first, first + PANELS).entries()) {
@@ -311,7 +309,6 @@ export function blocksScene(
           : whorlPanel(design, order, fabrics, title, { ...frame, id: `parts-${index + 1}` });
       nodes.push(...drawn.nodes);
       deepest = Math.max(deepest, drawn.height);
-      scale = drawn.scale;
     }
     y += deepest;
   }
@@ -319,7 +316,6 @@ export function blocksScene(
     idPrefix: "parts-",
     title: `${words.drawings.sewing.blocks.over}: ${name}`,
     description: words.drawings.sewing.blocks.described(shown.length),
-    patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, y),
   };
 }

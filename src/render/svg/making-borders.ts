@@ -20,7 +20,7 @@ import { spokenSizeNear } from "./quilt-words.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
 const TALLEST = 480;
@@ -104,12 +104,25 @@ function legend(
       return [
         {
           number,
-          text: words.drawings.sewing.borders.mitre(own.name, formatLength(seam, ruler, { typeset: true })),
+          text: words.drawings.sewing.borders.mitre(
+            words.purposes.border(own.name),
+            formatLength(seam, ruler, { typeset: true }),
+          ),
         },
       ];
     const extra = own.extra > 0 ? words.drawings.sewing.borders.extra(say(own.extra)) : "";
     const where = words.drawings.sewing.borders.sides[sides[0] ?? "left"];
-    return [{ number, text: words.drawings.sewing.borders.strips(own.name, where, say(strips.sewn), extra) }];
+    return [
+      {
+        number,
+        text: words.drawings.sewing.borders.strips(
+          words.purposes.border(own.name),
+          where,
+          say(strips.sewn),
+          extra,
+        ),
+      },
+    ];
   });
 }
 
@@ -157,7 +170,7 @@ export function bordersScene(
     ...about.map((text, i) =>
       textIn(text, { x: 0, y: y + 14 * i, width, height: 14 }, { size: 10, bold: true }),
     ),
-    ...patchNodes(top.patches, fabrics, at, { id: "borders", idPrefix: "borders-", shift }),
+    ...patchNodes(top.patches, fabrics, at, { id: "borders", shift }),
     ...outlineNodes(
       [rectangle(core.left, core.top, core.right - core.left, core.bottom - core.top)],
       at,
@@ -204,7 +217,6 @@ export function bordersScene(
     idPrefix: "borders-",
     title: `${words.drawings.sewing.borders.over}: ${name}`,
     description: words.drawings.sewing.borders.described(rounds.length),
-    patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, below, width),
   };
 }

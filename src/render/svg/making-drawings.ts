@@ -3,12 +3,13 @@ import type { Making } from "../../making/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
 import type { Words } from "../../words/index.ts";
 import type { Standing } from "./frame.ts";
-import { drawAssembly } from "./making-assembly.ts";
+import { assemblyScene, drawAssembly } from "./making-assembly.ts";
 import { drawBlockSteps } from "./making-blocks.ts";
-import { drawBorders } from "./making-borders.ts";
-import { drawFinishing } from "./making-finish.ts";
-import { drawPressing } from "./making-pressing.ts";
+import { bordersScene, drawBorders } from "./making-borders.ts";
+import { drawFinishing, finishScene } from "./making-finish.ts";
+import { drawPressing, pressingScene } from "./making-pressing.ts";
 import { ticksOf } from "./patches.ts";
+import type { Scene } from "./scene.ts";
 import type { DrawnFabric } from "./textures.ts";
 
 export type SewingDrawing = "blocks" | "assembly" | "pressing" | "borders" | "finishing";
@@ -35,13 +36,13 @@ export function drawSewing(
 const BESIDE: Standing = { bare: true, width: 330, tallest: 280 };
 
 /** The drawings of rows, borders, finishing and pressing as they stand among the words of a page. */
-export function drawBeside(
+export function besideScenes(
   top: QuiltTop,
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
   words: Words,
-): Record<Exclude<SewingDrawing, "blocks">, string | null> {
+): Record<Exclude<SewingDrawing, "blocks">, Scene | null> {
   const whole: Standing = { bare: true, tallest: 310 };
   // Half a page, so that words may stand beside it.
   const overview: Standing = { bare: true, width: 350, tallest: 200 };
@@ -56,9 +57,9 @@ export function drawBeside(
     tallest: Math.min(420, 200 + 14 * rows),
   };
   return {
-    assembly: drawAssembly(top, making, fabrics, ruler, words, many),
-    pressing: drawPressing(top, making, fabrics, ruler, words, overview),
-    borders: drawBorders(top, making, fabrics, ruler, words, BESIDE),
-    finishing: drawFinishing(top, making, ruler, words, whole),
+    assembly: assemblyScene(top, making, fabrics, ruler, words, many),
+    pressing: pressingScene(top, making, fabrics, ruler, words, overview),
+    borders: bordersScene(top, making, fabrics, ruler, words, BESIDE),
+    finishing: finishScene(top, making, ruler, words, whole),
   };
 }

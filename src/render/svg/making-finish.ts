@@ -139,7 +139,6 @@ function bareScene(top: QuiltTop, making: Making, ruler: Ruler, words: Words): S
     idPrefix: "finish-",
     title: `${words.drawings.sewing.finish.over}: ${cleanText(top.name)}`,
     description: words.drawings.sewing.finish.described(backing?.panels ?? 0, binding?.cut ?? "none"),
-    patterns: [],
     ...onPaper(nodes, bottom),
   };
 }
@@ -195,7 +194,6 @@ export function finishScene(
     idPrefix: "finish-",
     title: `${words.drawings.sewing.finish.over}: ${name}`,
     description: words.drawings.sewing.finish.described(backing?.panels ?? 0, binding?.cut ?? "none"),
-    patterns: [],
     ...onPaper(nodes, y),
   };
 }

@@ -86,7 +86,7 @@ function ground(
       patches.filter((patch) => patch.fabric === fabric.name),
       [fabric],
       at,
-      { id: `${id}-${i + 1}`, idPrefix: "", arrows: false },
+      { id: `${id}-${i + 1}`, arrows: false },
     ),
   );
 }
@@ -244,7 +244,6 @@ export function pressingScene(
     idPrefix: "pressing-",
     title: `${words.drawings.sewing.pressing.over}: ${name}`,
     description: words.drawings.sewing.pressing.described(pressing.junctions, pressing.open.length),
-    patterns: [],
     ...onPaper(nodes, y, wide),
   };
 }

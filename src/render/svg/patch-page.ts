@@ -5,7 +5,7 @@ import { PAGE_WIDTH } from "./frame.ts";
 import { onPaper } from "./paper.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
-import { type DrawnFabric, fabricPatterns } from "./textures.ts";
+import type { DrawnFabric } from "./textures.ts";
 
 /** A picture of patches before its key: what is drawn, and where the drawing ends. */
 export interface PatchPicture {
@@ -25,7 +25,6 @@ export function patchPage(picture: PatchPicture, fabrics: readonly DrawnFabric[]
   const { idPrefix, title, description, patches, scale } = picture;
   const used = new Set(patches.map(({ fabric }) => fabric));
   const key = fabricList(fabrics, used, {
-    idPrefix,
     scale,
     heading: words.drawings.quilt.fabrics,
     top: picture.bottom,
@@ -47,7 +46,6 @@ export function patchPage(picture: PatchPicture, fabrics: readonly DrawnFabric[]
     idPrefix,
     title,
     description,
-    patterns: fabricPatterns(fabrics, scale),
     ...onPaper(nodes, y),
   };
 }

@@ -2,8 +2,8 @@ import type { Exact, Patch, Point } from "../../quilt/types.ts";
 import { TICKS_PER_MM } from "./frame.ts";
 import { arrow } from "./marks.ts";
 import { INK, labelOn, safeColour } from "./palette.ts";
-import { group, region, type SceneNode } from "./scene.ts";
-import { type DrawnFabric, fabricPaints } from "./textures.ts";
+import { group, line, region, type SceneNode } from "./scene.ts";
+import { type DrawnFabric, fabricNodes } from "./textures.ts";
 
 /** An exact length in ticks as a plain number, for drawing only. */
 export function ticksOf({ n, r, d, root }: Exact): number {
@@ -68,7 +68,17 @@ function printArrow(
   const angle = (patch.up * Math.PI) / 180;
   const [ux, uy] = [Math.sin(angle) * reach, -Math.cos(angle) * reach];
   const [x, y] = [at.x + centre[0] * at.scale, at.y + centre[1] * at.scale];
-  return arrow([x - ux, y - uy], [x + ux, y + uy], labelOn(safeColour(fabric?.colour ?? "")), ends, weight);
+  const [tail, tip]: [Corner, Corner] = [
+    [x - ux, y - uy],
+    [x + ux, y + uy],
+  ];
+  const ground = safeColour(fabric?.colour ?? "");
+  // On a photo an arrow has a ground of its own.
+  const halo =
+    fabric?.photo === undefined
+      ? []
+      : [line(tail[0], tail[1], tip[0], tip[1], { stroke: ground, strokeWidth: weight * 5 })];
+  return [...halo, ...arrow(tail, tip, labelOn(ground), ends, weight)];
 }
 
 /**
@@ -79,23 +89,26 @@ export function patchNodes(
   patches: readonly Patch[],
   fabrics: readonly DrawnFabric[],
   at: Placing,
-  options: { id: string; idPrefix: string; shift?: (patch: Patch) => Corner; arrows?: boolean },
+  options: { id: string; shift?: (patch: Patch) => Corner; arrows?: boolean },
 ): SceneNode[] {
-  const { id, idPrefix, shift, arrows: withArrows = true } = options;
-  const byFabric = fabrics.map((): Corner[][] => []);
+  const { id, shift, arrows: withArrows = true } = options;
+  // Patches of a photo lie apart by where its print's up points.
+  const byFabric = fabrics.map(() => new Map<number | null, Corner[][]>());
   const others: Corner[][] = [];
   const arrows: SceneNode[] = [];
   for (const patch of patches) {
     const [dx, dy] = shift?.(patch) ?? [0, 0];
     const corners = outlineOf(patch.outline).map(([x, y]): Corner => [x + dx, y + dy]);
     const index = fabrics.findIndex(({ name }) => name === patch.fabric);
-    (byFabric[index] ?? others).push(corners);
+    const [own, up] = [byFabric[index], fabrics[index]?.photo === undefined ? null : patch.up];
+    if (own === undefined) others.push(corners);
+    else own.set(up, [...(own.get(up) ?? []), corners]);
     if (withArrows) arrows.push(...printArrow(patch, corners, at, fabrics[index]));
   }
   const seam = { stroke: INK, strokeWidth: 0.5 / at.scale };
-  const groups = byFabric.flatMap((outlines, i): SceneNode[] => {
-    if (outlines.length === 0) return [];
-    const nodes = fabricPaints(fabrics, i, idPrefix).map((paint) => region(outlines, paint));
+  const groups = byFabric.flatMap((ways, i): SceneNode[] => {
+    if (ways.size === 0) return [];
+    const nodes = [...ways].flatMap(([up, outlines]) => fabricNodes(fabrics, i, outlines, at.scale, up));
     return [group(nodes, { id: `${id}-fabric-${i + 1}` })];
   });
   if (others.length > 0) groups.push(region(others, { fill: safeColour("") }));

@@ -18,12 +18,16 @@ export interface Paint {
   dash?: string;
 }
 
+export type Outline = readonly (readonly [number, number])[];
+
 export interface GroupNode {
   kind: "group";
   id: string | null;
   /** Words for screen readers and tool tips. */
   title: string | null;
   move: { x: number; y: number; scale: number } | null;
+  /** What is drawn is seen inside these outlines only, which are in the group's own units; null for all of it. */
+  clip: readonly Outline[] | null;
   paint: Paint;
   nodes: SceneNode[];
 }
@@ -46,16 +50,18 @@ export interface LineNode {
 
 export interface PathNode {
   kind: "path";
-  /** Straight pieces only; each is a list of points, closed or open. */
-  points: readonly (readonly [number, number])[];
+  /** Straight pieces only, from point to point. */
+  points: Outline;
   closed: boolean;
   paint: Paint;
 }
 
-/** Many closed outlines painted as one shape: far smaller in the file than as many paths. */
+/** Many outlines painted as one shape: far smaller in the file than as many paths. */
 export interface RegionNode {
   kind: "region";
-  outlines: PathNode["points"][];
+  outlines: Outline[];
+  /** The outlines are lines from their first point to their last; else each is closed. */
+  open?: true;
   paint: Paint;
 }
 
@@ -85,15 +91,6 @@ export interface TextNode {
 
 export type SceneNode = GroupNode | RectNode | LineNode | PathNode | RegionNode | CircleNode | TextNode;
 
-/** A tile repeated over an area. */
-export interface PatternDef {
-  id: string;
-  size: number;
-  /** The tile is drawn this much larger, to undo the scale of the group it is used in. */
-  scale: number;
-  nodes: SceneNode[];
-}
-
 export interface Scene {
   width: number;
   height: number;
@@ -103,7 +100,6 @@ export interface Scene {
   idPrefix: string;
   title: string;
   description: string;
-  patterns: PatternDef[];
   nodes: SceneNode[];
 }
 
@@ -115,11 +111,11 @@ export function line(x1: number, y1: number, x2: number, y2: number, paint: Pain
   return { kind: "line", x1, y1, x2, y2, paint };
 }
 
-export function path(points: PathNode["points"], closed: boolean, paint: Paint = {}): PathNode {
+export function path(points: Outline, closed: boolean, paint: Paint = {}): PathNode {
   return { kind: "path", points, closed, paint };
 }
 
-export function region(outlines: PathNode["points"][], paint: Paint = {}): RegionNode {
+export function region(outlines: Outline[], paint: Paint = {}): RegionNode {
   return { kind: "region", outlines, paint };
 }
 
@@ -136,9 +132,20 @@ export function group(
     id: options.id ?? null,
     title: options.title ?? null,
     move: options.move ?? null,
+    clip: null,
     paint: options.paint ?? {},
     nodes,
   };
+}
+
+/** The corners of a box. */
+export function cornersOf({ x, y, width, height }: Box): Outline {
+  return [
+    [x, y],
+    [x + width, y],
+    [x + width, y + height],
+    [x, y + height],
+  ];
 }
 
 /** Every text of a drawing in drawing order. */

@@ -1,5 +1,6 @@
 import { labelOn, mix, safeColour } from "./palette.ts";
-import { circle, line, type Paint, type PatternDef, type SceneNode } from "./scene.ts";
+import { circle, line, type Outline, type Paint, region, type SceneNode } from "./scene.ts";
+import { type Tile, textureLines } from "./texture-lines.ts";
 
 /** What a drawing of a quilt needs to know of a fabric. */
 export interface DrawnFabric {
@@ -8,6 +9,16 @@ export interface DrawnFabric {
   colour: string;
   /** How its print reads; absent where nothing says. */
   print?: { kind: "none" | "one-way" | "two-way" };
+  /** Its photo, where the document that shows the drawing has it; absent where cloth is drawn in colour and texture. */
+  photo?: FabricPhoto;
+}
+
+/** A photo as tiles that lie ready in a document, a millimetre of cloth to a user unit. */
+export interface FabricPhoto {
+  /** What the ids of its tiles begin with; degrees by eighths of a turn follow. */
+  id: string;
+  /** Where its print's up points in the tile that is not turned, degrees clockwise. */
+  up: number;
 }
 
 type Marks = (ink: string) => SceneNode[];
@@ -49,30 +60,48 @@ const TEXTURES: readonly Marks[] = [
   ]),
 ];
 
-function idOf(index: number): string {
-  return `fabric-${index + 1}`;
-}
-
 function isPlain(index: number): boolean {
   return index % TEXTURES.length === 0;
 }
 
-/**
- * Paints for a shape of one fabric, one above the other: its colour, then its texture. The tiles have no
- * ground of their own, because tiles with one show their edges.
- */
-export function fabricPaints(fabrics: readonly DrawnFabric[], index: number, idPrefix: string): Paint[] {
-  const colour: Paint = { fill: safeColour(fabrics[index]?.colour ?? "") };
-  return isPlain(index) ? [colour] : [colour, { fill: `url(#${idPrefix}${idOf(index)})`, stroke: "none" }];
+/** The texture of a fabric: the second signal beside its colour. Every tenth is plain. */
+export function fabricTile({ colour }: DrawnFabric, index: number): Tile {
+  const ground = safeColour(colour);
+  const marks = TEXTURES[index % TEXTURES.length] ?? (() => []);
+  return { size: SIZE, nodes: marks(mix(labelOn(ground), ground, 0.6)) };
 }
 
-/** One tile of marks per fabric that is not plain: texture is the second signal beside colour. */
-export function fabricPatterns(fabrics: readonly DrawnFabric[], scale: number): PatternDef[] {
-  return fabrics.flatMap(({ colour }, index): PatternDef[] => {
-    if (isPlain(index)) return [];
-    const ground = safeColour(colour);
-    const ink = mix(labelOn(ground), ground, 0.6);
-    const marks = TEXTURES[index % TEXTURES.length] ?? (() => []);
-    return [{ id: idOf(index), size: SIZE, scale: 1 / scale, nodes: marks(ink) }];
-  });
+/**
+ * Shapes of one fabric: its colour, then its photo, or its texture, which ends where they do.
+ * @param scale page units to a unit of the outlines
+ * @param up where its print's up is to point, degrees clockwise; null where it may lie any way
+ */
+export function fabricNodes(
+  fabrics: readonly DrawnFabric[],
+  index: number,
+  outlines: readonly Outline[],
+  scale: number,
+  up: number | null = null,
+): SceneNode[] {
+  const fabric = fabrics[index];
+  const ground = region([...outlines], { fill: safeColour(fabric?.colour ?? "") });
+  if (fabric === undefined) return [ground];
+  return fabric.photo === undefined
+    ? [ground, ...textureLines(fabricTile(fabric, index), outlines, scale)]
+    : [ground, region([...outlines], photoPaint(fabric.photo, up))];
+}
+
+/** The paint of a photo turned so far that the print's up points where it is to, to the nearest eighth of a turn. */
+export function photoPaint({ id, up: own }: FabricPhoto, up: number | null): Paint {
+  const turned = up === null ? 0 : Math.round((up - own) / 45) * 45;
+  return { fill: `url(#${id}-${((turned % 360) + 360) % 360})`, stroke: "none" };
+}
+
+/** One tile of marks for each fabric that is not plain, for what draws by tiles on a screen. */
+export function fabricTiles(fabrics: readonly DrawnFabric[]): (Tile & { id: string })[] {
+  return fabrics.flatMap((fabric, index) =>
+    isPlain(index) || fabric.photo !== undefined
+      ? []
+      : [{ id: `fabric-${index + 1}`, ...fabricTile(fabric, index) }],
+  );
 }

@@ -80,7 +80,7 @@ export function buyWords(
       : [formatMeasure(purchase.length, sold.unit, { typeset: true, decimal, language })];
   const readyCut = stock
     .filter(({ from, used }) => from === "shop" && used > 0)
-    .map(({ name, used }) => `${used} × ${name.replace(/^bought /, "")}`);
+    .map(({ name, used }) => `${used} × ${words.cutting.cloth(name)}`);
   const all = [...yardage, ...readyCut].join(" + ");
   if (all === "") return fabric.done === undefined ? inHand : nothingMore;
   return fabric.done === undefined ? all : more(all);

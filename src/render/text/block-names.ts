@@ -1,5 +1,5 @@
 import type { HeapRecord, UnitRecord } from "../../cutlist/unit-record.ts";
-import type { BlockKind, JoinPart, Making, RawSize, UnitInPlace } from "../../making/types.ts";
+import type { BlockKind, JoinName, JoinPart, Making, RawSize, UnitInPlace } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Eighth } from "../../quilt/units/types.ts";
 import type { Turn } from "../../words/en/blocks.ts";
@@ -113,7 +113,7 @@ function bagsOfSize(fabric: string, across: number, down: number, plan: Plan): s
 export function partNames(
   join: {
     takes: readonly JoinPart[];
-    from: readonly string[];
+    from: readonly JoinName[];
     parts?: readonly RawSize[];
     design?: number | null;
   },
@@ -139,10 +139,13 @@ export function partNames(
           size === undefined ? "" : bagsOfSize(part.fabric, size.across / scale, size.down / scale, plan);
         return words.blocks.cloth(
           letter,
-          part.place === "block" ? part.fabric : `${part.fabric} ${part.place}`,
+          part.place === "block" ? part.fabric : words.blocks.clothAt(part.fabric, part.place),
         );
       }
     }
   };
-  return join.takes.map((part, i) => named(part, join.from[i] ?? "", join.parts?.[i]));
+  return join.takes.map((part, i) => {
+    const from = join.from[i];
+    return named(part, from === undefined ? "" : words.blocks.named(from), join.parts?.[i]);
+  });
 }

@@ -17,14 +17,16 @@ import { pressesOf } from "./pressed.ts";
 /** Names of what is joined, alike ones counted: `rows 1 to 4`, `2 x U1a, C (sky)`. */
 export function joinedTold(
   names: readonly string[],
-  join: Pick<JoinStep, "takes" | "way">,
+  join: Pick<JoinStep, "takes" | "from" | "way">,
   words: Words,
 ): string {
   const sashed = withBetween(names, join, words);
   if (sashed !== null) return sashed;
   const line = join.way === "down" ? "row" : "column";
   const made = join.takes.every(({ of }) => of === "made");
-  return made && names.length > 2 && names.every((part, i) => part === `${line} ${i + 1}`)
+  return made &&
+    names.length > 2 &&
+    join.from.every((part, i) => part.is === "line" && part.line === line && part.number === i + 1)
     ? words.blocks.rows(1, names.length, line)
     : partsTold(names);
 }
@@ -76,7 +78,7 @@ function joinsOf(kind: BlockKind, making: Making, plan: Plan, words: Words): Tol
         : words.blocks.trimmed(sewn, formatCutSize(trim.across / scale, trim.down / scale, plan.ruler));
     return {
       ...lined,
-      makes: whole ? words.blocks.whole(kind.name) : capital(join.makes),
+      makes: whole ? words.blocks.whole(kind.name) : words.blocks.made(join.makes),
       names,
       // Rows lie side by side, columns one below another: only what is otherwise is said.
       parts:
@@ -88,8 +90,6 @@ function joinsOf(kind: BlockKind, making: Making, plan: Plan, words: Words): Tol
     };
   });
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** One name for another wherever it stands; null where one name stands for two. */
 function replaced(names: readonly string[], other: readonly string[]): { of: string; take: string }[] | null {
@@ -131,7 +131,7 @@ function likewise(
     kind.count,
     as.name,
     instead ?? [],
-    rows.map(({ makes, parts }) => words.blocks.made(makes, parts)),
+    rows.map(({ makes, parts }) => words.blocks.madeOf(makes, parts)),
     pressings,
   );
 }

@@ -1,6 +1,7 @@
 import { formatLength, formatMeasure, formatSize } from "../../length/index.ts";
 import type { Ruler } from "../../length/types.ts";
 import type { FabricPlan, FixedStock, Lay, Plan, Purchase } from "../../plan/types.ts";
+import { LENGTH_IN_HAND } from "../../stock/index.ts";
 import type { Words } from "../../words/index.ts";
 import { money } from "./money.ts";
 
@@ -91,7 +92,7 @@ export function layTitle(fabric: FabricPlan, lay: Lay, alike: number, plan: Plan
     if (length === undefined) return words.cutting.onBolt;
     return words.cutting.onBoltOf(at + 1, formatLength(length, { ...plan.ruler, unit: fabric.sold.unit }));
   }
-  if (lay.name === words.cutting.lengthInHand) return words.cutting.onLength;
+  if (lay.name === LENGTH_IN_HAND) return words.cutting.onLength;
   const kind = stockOfLay(fabric, lay);
   const size = formatSize(lay.across, lay.along, plan.ruler);
   const trimmed =

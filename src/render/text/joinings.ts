@@ -1,3 +1,4 @@
+import type { JoinName } from "../../making/types.ts";
 import type { Pressed } from "../../words/en/blocks.ts";
 import type { Words } from "../../words/index.ts";
 
@@ -12,12 +13,11 @@ export interface ToldJoin {
   size: string;
 }
 
-const LINE = /^(row|column) (\d+)$/;
-
-/** `row 3` apart: the word and the number. */
-export function lineOf(makes: string): { line: "row" | "column"; number: string } {
-  const [, line, number] = LINE.exec(makes) ?? [];
-  return { line: line === "column" ? "column" : "row", number: number ?? "" };
+/** Which row or column is made; without a number where it is something else. */
+export function lineOf(makes: JoinName): { line: "row" | "column"; number: string } {
+  return makes.is === "line"
+    ? { line: makes.line, number: String(makes.number) }
+    : { line: "row", number: "" };
 }
 
 /** Joinings in order, each on a line; rows of the same parts together, with how each is pressed. */

@@ -116,7 +116,7 @@ function pairTold(
       ? [{ where: words.borders.bothRows(side), blocks: rows[0] ?? "" }]
       : strips.sides.map((each, i) => ({ where: words.borders.rowOf[each], blocks: rows[i] ?? "" }));
     return [
-      words.borders.pieced(round.name, side, told, words.borders.pressRow),
+      words.borders.pieced(words.purposes.border(round.name), side, told, words.borders.pressRow),
       words.borders.piecedFits(say(strips.sewn)),
       ...corners,
       words.borders.sewPair(press),
@@ -134,7 +134,7 @@ function pairTold(
       ? words.borders.cutFromRun(bag)
       : words.borders.cutToThat(bag);
   return [
-    words.borders.measured(round.name, side, say(strips.sewn)),
+    words.borders.measured(words.purposes.border(round.name), side, say(strips.sewn)),
     length,
     ...corners,
     over ? words.borders.sewMarked(press) : words.borders.sewPair(press),
@@ -204,7 +204,12 @@ function mitreLines(round: BorderRound, { seam }: Making, plan: Plan, words: Wor
   });
   const { across, down } = round.after;
   return [
-    words.borders.mitreStrips(round.name, told[0] ?? "", told[1] ?? "", say(round.extra)),
+    words.borders.mitreStrips(
+      words.purposes.border(round.name),
+      told[0] ?? "",
+      told[1] ?? "",
+      say(round.extra),
+    ),
     words.borders.mitreSew(formatLength(seam, plan.ruler)),
     words.borders.mitreFold(formatLength(seam, plan.ruler)),
     words.borders.mitreTrim(formatLength(seam, plan.ruler), measuredSize(across, down, plan)),

@@ -26,7 +26,13 @@ function joinTold(join: JoinStep, makes: string, making: Making, plan: Plan, wor
   const size = ({ across, down }: RawSize): string =>
     aboutSize(across / making.scale, down / making.scale, plan, words);
   const trim = join.trim === undefined ? null : size(join.trim);
-  return words.making.join(makes, partsTold(join.from), join.seams, size(join.size), trim);
+  return words.making.join(
+    makes,
+    partsTold(join.from.map(words.blocks.named)),
+    join.seams,
+    size(join.size),
+    trim,
+  );
 }
 
 /** What goes for all units, before the first. */
@@ -120,7 +126,10 @@ function whorlParts(design: number, making: Making, plan: Plan, words: Words): s
 export function partLines(making: Making, plan: Plan, words: Words): string[] {
   const lines = making.joins
     .filter(({ stage }) => stage === "unit")
-    .map((join) => `[ ] ${joinTold(join, words.making.block(join.makes, join.count), making, plan, words)}`);
+    .map(
+      (join) =>
+        `[ ] ${joinTold(join, words.making.block(words.blocks.named(join.makes), join.count), making, plan, words)}`,
+    );
   return lines.length === 0 ? [] : [words.foundation.partsTitle, ...indented(lines), ""];
 }
 

@@ -50,7 +50,7 @@ export function topLines(making: Making, plan: Plan, words: Words): string[] {
     const size = aboutSize(join.size.across / scale, join.size.down / scale, plan, words);
     return {
       ...lined,
-      makes: join.makes === "centre" ? words.blocks.centre : capital(join.makes),
+      makes: join.makes.is === "centre" ? words.blocks.centre : words.blocks.made(join.makes),
       names,
       parts: lined.number === "" ? words.blocks.withWay(parts, across) : parts,
       press: words.blocks.pressed(presses, soft, across ? "rows" : "columns"),
@@ -71,8 +71,6 @@ export function topLines(making: Making, plan: Plan, words: Words): string[] {
     "",
   ];
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** Seams of one diagonal row, from its left end: they all lie on lines that go the other way. */
 function diagonalPresses(row: DiagonalRow, making: Making, plan: Plan): Presses {
@@ -119,7 +117,7 @@ function diagonalLines(making: Making, plan: Plan, words: Words): string[] {
     const parts = partsTold([end(row.ends[0]), ...names, end(row.ends[1])]);
     const soft = softOf(row.row, pressing?.rows ?? []);
     const press =
-      soft === "plain blocks"
+      soft === "plain-blocks"
         ? words.making.towardTriangles(plain)
         : words.blocks.pressed(diagonalPresses(row, making, plan), soft, "rows").sentence;
     const makes = words.blocks.lines([row.row], "row");

@@ -33,7 +33,7 @@ export function sizesRows(
         ),
       ),
       ...borders.map((name) =>
-        row(words.sizes.border(name), ({ border }) =>
+        row(words.sizes.border(words.purposes.border(name)), ({ border }) =>
           border?.name === name ? border.width : words.sizes.asDrawn,
         ),
       ),

@@ -1,6 +1,7 @@
 import type { Suited } from "../../choices/suits.ts";
 import { formatSize } from "../../length/index.ts";
 import type { FixedStock, Plan } from "../../plan/types.ts";
+import { isFatQuarter } from "../../stock/index.ts";
 import type { Words } from "../../words/index.ts";
 import { askedFor } from "./bought.ts";
 
@@ -13,7 +14,7 @@ const COLUMNS = [
 ] as const;
 
 /** Pieces of one name that are cut into, each fabric and size a line. */
-function laysOf(plan: Plan, wanted: (fabric: string, kind: FixedStock) => boolean): string[][] {
+function laysOf(plan: Plan, words: Words, wanted: (fabric: string, kind: FixedStock) => boolean): string[][] {
   return plan.fabrics.flatMap(({ name, lays, stock = [] }) => {
     const kinds = new Map(stock.map((kind) => [kind.name, kind]));
     const found = new Map<string, number>();
@@ -23,13 +24,13 @@ function laysOf(plan: Plan, wanted: (fabric: string, kind: FixedStock) => boolea
       const size = formatSize(lay.across, lay.along, plan.ruler);
       found.set(size, (found.get(size) ?? 0) + 1);
     }
-    return [...found].map(([size, count]) => [`  ${name}`, `${count} of`, size]);
+    return [...found].map(([size, count]) => [`  ${name}`, words.choices.sources.of(count), size]);
   });
 }
 
 /** What of the stash is cut into, and what is to be done with the table afterwards. Empty when nothing is. */
 export function stashUse(plan: Plan, stash: string, words: Words): string {
-  const rows = laysOf(plan, (_, { from }) => from === "stash");
+  const rows = laysOf(plan, words, (_, { from }) => from === "stash");
   const { stash: title, take } = words.choices.sources;
   if (rows.length === 0) return `${title}: ${words.choices.kits.none}\n`;
   return [`${title}:`, ...alignedLines(COLUMNS, rows), take(stash), ""].join("\n");
@@ -39,7 +40,8 @@ export function stashUse(plan: Plan, stash: string, words: Words): string {
 export function fatQuarterList(plan: Plan, fabrics: readonly string[], words: Words): string {
   const rows = laysOf(
     plan,
-    (fabric, { from, name }) => fabrics.includes(fabric) && from === "shop" && name.includes("fat quarter"),
+    words,
+    (fabric, { from, name }) => fabrics.includes(fabric) && from === "shop" && isFatQuarter(name),
   );
   const total = rows.reduce((sum, [, count = ""]) => sum + Number.parseInt(count, 10), 0);
   const { fatQuarters, total: together, pieces } = words.choices.sources;

@@ -1,5 +1,6 @@
 import { formatExact, formatExactSize, formatLength, formatSize, roomToMark } from "../../length/index.ts";
 import type { FabricPlan, Lay, Plan } from "../../plan/types.ts";
+import { LENGTH_IN_HAND } from "../../stock/index.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
 import { leastLength } from "../proof.ts";
@@ -78,7 +79,7 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceF
     const uses = piece.label !== "" ? [piece.label] : told;
     // A border's length is what is measured: a printed one would compete with it.
     const note = !borders.has(piece.letter)
-      ? piece.note
+      ? words.purposes.notes(piece, plan.ruler)
       : piece.joined === undefined || piece.joined.perKit === true
         ? words.cutting.borderLater
         : words.cutting.joinLater(piece.count);
@@ -105,6 +106,11 @@ export function pieceFacts(fabric: FabricPlan, plan: Plan, words: Words): PieceF
       remarks,
     };
   });
+}
+
+/** What is said of a fabric: the maker's own words, and where it may be cut. */
+export function fabricNotes({ note, onPrintedLines }: FabricPlan, words: Words): string[] {
+  return [...(note === "" ? [] : [note]), ...(onPrintedLines ? [words.purposes.onPrintedLines] : [])];
 }
 
 /** The pieces with their letters, in the order of the letters. */
@@ -280,7 +286,7 @@ function headingLines(fabric: FabricPlan, number: number, plan: Plan, words: Wor
     ...(fabric.print.kind === "none"
       ? []
       : [words.cutting.print[`${fabric.print.kind}-${fabric.print.axis}`]]),
-    ...(fabric.note === "" ? [] : [fabric.note]),
+    ...fabricNotes(fabric, words),
   ];
   return [
     words.cutting.fabricHeading(number, plan.fabrics.length, fabric.name),
@@ -300,7 +306,7 @@ export function handLines(plan: Plan, words: Words): string[] {
   const steps = plan.fabrics.flatMap((fabric) => fabric.steps);
   const pieces = plan.fabrics.flatMap((fabric) => fabric.pieces);
   const { hand } = words.cutting;
-  const isRoll = ({ source, name }: Lay) => source === "bolt" || name === words.cutting.lengthInHand;
+  const isRoll = ({ source, name }: Lay) => source === "bolt" || name === LENGTH_IN_HAND;
   const bolt = lays.some(isRoll);
   const begun = plan.fabrics.flatMap((fabric) =>
     fabric.lays.flatMap((lay) => (isRoll(lay) ? [] : [stockOfLay(fabric, lay)?.begun === true])),

@@ -1,5 +1,7 @@
 import type { Words } from "../types.ts";
 import { capital, list, plural, rangeOrList } from "./language.ts";
+import { borderName } from "./quilt/border-name.ts";
+import { unitName } from "./quilt/unit-names.ts";
 
 /** Words for sewing units to blocks, blocks to rows and rows to the top. */
 
@@ -25,7 +27,7 @@ const SHORT: Readonly<Record<Press, string>> = { left: "links", right: "rechts",
 
 const SOFT = {
   sashes: "zu den Zwischenstreifen",
-  "plain blocks": "zu den einfarbigen Blöcken",
+  "plain-blocks": "zu den einfarbigen Blöcken",
 } as const;
 
 const UNPRESSED = { all: "", way: "", sentence: "" };
@@ -38,7 +40,7 @@ const pressed: Blocks["pressed"] = (presses, softly, line) => {
     way,
     sentence: `${capital(seams)} ${way} bügeln.`,
   });
-  if (softly === "sashes" || softly === "plain blocks") return uniform(SOFT[softly]);
+  if (softly === "sashes" || softly === "plain-blocks") return uniform(SOFT[softly]);
   if (first === undefined) return UNPRESSED;
   if (presses.some((press) => press === null))
     return { ...UNPRESSED, sentence: "Jede Naht bügeln, wie der Bügelplan es zeigt." };
@@ -59,7 +61,56 @@ const kindsTold = (names: readonly { name: string; count: number }[]): string =>
 
 const nextTo = (across: boolean): string => (across ? "nebeneinander" : "untereinander");
 
+const CLOTH = {
+  block: "Block",
+  sash: "Zwischenstreifen",
+  cornerstone: "Eckquadrat",
+  "setting-triangle": "Randdreieck",
+  border: "Rand",
+} as const;
+const BETWEEN = { sides: "Mitte mit Seitenrändern", ends: "Mitte mit Rändern oben und unten" } as const;
+const STRIP = {
+  top: "oberer Rand",
+  bottom: "unterer Rand",
+  left: "linker Rand",
+  right: "rechter Rand",
+} as const;
+const LINE = { row: "Reihe", column: "Spalte", part: "Teil" } as const;
+const PER = { unit: "Einheit", motif: "Motiv", block: "Block", row: "Reihe" } as const;
+
+/** What is joined, or made by it. */
+const named: Blocks["named"] = (name) => {
+  switch (name.is) {
+    case "line":
+      return `${LINE[name.line]} ${name.number}`;
+    case "part":
+      return `${LINE[name.line]} ${name.number} von ${named(name.of)}`;
+    case "strip":
+      return STRIP[name.side];
+    case "between":
+      return BETWEEN[name.with];
+    case "core":
+      return "das Top so weit";
+    case "centre":
+      return "Mitte";
+    case "top-with":
+      return `Top mit ${borderName(name.border)}`;
+    case "block":
+      return name.name;
+    case "unit":
+      return unitName(name.kind);
+    case "alike":
+      return `Teil ${name.number}`;
+    case "foundation":
+      return `${PER[name.per]} ${name.letters.join(" oder ")}`;
+    case "cloth":
+      return CLOTH[name.place];
+  }
+};
+
 export const blocks: Blocks = {
+  named,
+  made: (name) => capital(named(name)),
   heap: (name, heads) => `${name} (${heads})`,
   trimmed: (sewn, size) => `${sewn}; auf ${size} beschneiden, an allen Seiten gleich viel`,
   list,
@@ -69,6 +120,7 @@ export const blocks: Blocks = {
   cloth: (letter, what) => (letter === "" ? what : `${letter} (${what})`),
   lying: (upright) => (upright ? "stehend" : "liegend"),
   bag: (letter, fabric, how) => `${letter} (${fabric}${how === "" ? "" : `, ${how}`})`,
+  clothAt: (fabric, place) => `${fabric}, ${CLOTH[place]}`,
   block: (name) => `Block ${name}`,
   title: (name, kinds) => {
     const [only] = kinds;
@@ -101,7 +153,7 @@ export const blocks: Blocks = {
     const how = pressings.length === 0 ? "gleich gebügelt" : `anders gebügelt: ${list(pressings)}`;
     return `Block ${name} (${count} nähen): wie ${as} genäht${other.length === 0 ? "" : `, ${other.join(", ")}`}, ${how}.`;
   },
-  made: (makes, parts) => `${makes}: ${parts}`,
+  madeOf: (makes, parts) => `${makes}: ${parts}`,
   pressedSo: (what, way) => `${what} ${way}`,
   mapShows: (what) => `${what}, wie der Bügelplan es zeigt`,
   lastSeams: (only, line) =>

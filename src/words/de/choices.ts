@@ -40,6 +40,7 @@ export const choices: Words["choices"] = {
     none: "nichts",
   },
   sources: {
+    of: (count) => `${count} Stück`,
     stash: "Aus dem Vorrat",
     fatQuarters: "Fat Quarters einkaufen",
     total: "zusammen",

@@ -1,7 +1,7 @@
 import type { Words } from "../types.ts";
 import { bladeCautions, estimates } from "./cautions.ts";
 import { counted, list, plural } from "./language.ts";
-import { clothName } from "./quilt/cloths.ts";
+import { bareCloth, clothName } from "./quilt/cloths.ts";
 import { wasteCauses } from "./waste.ts";
 
 type Item = Parameters<Words["cutting"]["subcut"]>[0][number];
@@ -124,7 +124,8 @@ export const cutting: Words["cutting"] = {
   boughtBefore: (amounts) => `schon gekauft: ${list(amounts)}`,
   cutOf: (cut, count) => (cut === count ? "alles geschnitten" : `${cut} geschnitten, noch ${count - cut}`),
   putBy: "weggelegt",
-  readyCut: (count, name) => `${count} × ${clothName(name.replace(/^bought /, ""))}`,
+  cloth: bareCloth,
+  readyCut: (count, name) => `${count} × ${bareCloth(name)}`,
   together: (parts) => list(parts),
   weighedTitle: "Nach den genannten Preisen abgewogen",
   instead: ([taken = "", ...others]) => `${taken}, gegenüber ${list(others)}`,
@@ -152,7 +153,6 @@ export const cutting: Words["cutting"] = {
         first === last ? `${length} von Ballen ${first}` : `je ${length} von Ballen ${first} bis ${last}`,
       )
       .join(", ")})`,
-  lengthInHand: "Rest des Ballens",
   onLength: "Auf dem Rest des Ballens:",
   fullWidthSize: (width) => `${width} x ${FULL_WIDTH}`,
   square: "Quadrat",

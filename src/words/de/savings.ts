@@ -1,4 +1,6 @@
 import type { Words } from "../types.ts";
+import { borderName } from "./quilt/border-name.ts";
+import { methodName, unitName } from "./quilt/unit-names.ts";
 
 const TURNED: Readonly<Record<number, string>> = { 0: "wie gezeichnet", 90: "nach rechts gedreht" };
 
@@ -22,21 +24,21 @@ export const changeSaid: Words["changeSaid"] = (change) => {
     case "style":
       return "Streifen noch einmal der Länge nach schneiden (strips-3)";
     case "method":
-      return `${change.unit}: ${change.method}`;
+      return `${unitName(change.unit)}: ${methodName(change.method)}`;
     case "print-free":
       return `${change.fabric} darf beliebig gedreht liegen`;
     case "blocks-turned":
       return `jeder Block ${change.block} ${TURNED[change.turn] ?? `um ${change.turn}° gedreht`}`;
     case "border-width":
-      return `Rand ${change.border} (${change.name}) ${change.width} breit`;
+      return `${borderName(change.border)} (${change.fabric}) ${change.width} breit`;
     case "border-cut":
       return change.cut === "lengthwise"
-        ? `Rand ${change.border} (${change.name}) entlang der Webkante geschnitten, in einem Stück`
-        : `Rand ${change.border} (${change.name}) aus Streifen zusammengenäht`;
+        ? `${borderName(change.border)} (${change.fabric}) entlang der Webkante geschnitten, in einem Stück`
+        : `${borderName(change.border)} (${change.fabric}) aus Streifen zusammengenäht`;
     case "border-join":
-      return `Rand ${change.border} (${change.name}) gerade statt schräg zusammengenäht`;
+      return `${borderName(change.border)} (${change.fabric}) gerade statt schräg zusammengenäht`;
     case "border-corners":
-      return `Rand ${change.border} (${change.name}) zuerst die Seiten, keine Gehrung an den Ecken`;
+      return `${borderName(change.border)} (${change.fabric}) zuerst die Seiten, keine Gehrung an den Ecken`;
     case "sash-width":
       return `Zwischenstreifen ${change.width} breit`;
     case "binding-join":

@@ -1,5 +1,8 @@
-import type { Press, Pressing, RowPressing } from "../../making/types.ts";
-import { list } from "./language.ts";
+import type { JoinName, Press, Pressing, RowPressing } from "../../making/types.ts";
+import type { PatchPlace } from "../../quilt/types.ts";
+import { capital, list } from "./language.ts";
+import { borderName } from "./quilt/border-name.ts";
+import { unitName } from "./quilt/unit-names.ts";
 
 /** Words for sewing units to blocks, blocks to rows and rows to the top. Sizes arrive already printed. */
 
@@ -16,7 +19,7 @@ const SHORT: Readonly<Record<Press, string>> = { left: "left", right: "right", u
 
 const SOFT = {
   sashes: "towards the sashes",
-  "plain blocks": "towards the plain blocks",
+  "plain-blocks": "towards the plain blocks",
 } as const;
 
 export type Turn = keyof typeof TURNED;
@@ -37,7 +40,7 @@ function pressed(presses: Presses, softly: RowPressing["press"], line: Pressing[
   const [first] = presses;
   const seams = presses.length === 1 ? "the seam" : presses.length === 2 ? "both seams" : "all seams";
   const uniform = (way: string): Pressed => ({ all: seams, way, sentence: `Press ${seams} ${way}.` });
-  if (softly === "sashes" || softly === "plain blocks") return uniform(SOFT[softly]);
+  if (softly === "sashes" || softly === "plain-blocks") return uniform(SOFT[softly]);
   if (first === undefined) return UNPRESSED;
   if (presses.some((press) => press === null))
     return { ...UNPRESSED, sentence: "Press each seam as the pressing map shows." };
@@ -54,15 +57,53 @@ function linesTold(rows: readonly (string | number)[], line: "row" | "column"): 
   return `${line}${rows.length === 1 ? "" : "s"} ${run ? `${first} to ${counted.at(-1)}` : list(rows)}`;
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 function kindsTold(names: readonly { name: string; count: number }[]): string {
   return list(names.map(({ name, count }) => `${name} (make ${count})`));
 }
 
+const CLOTH = {
+  block: "block",
+  sash: "sash",
+  cornerstone: "cornerstone",
+  "setting-triangle": "setting triangle",
+  border: "border",
+} as const;
+const BETWEEN = { sides: "centre with side borders", ends: "centre with top and bottom borders" } as const;
+
+/** What is joined, or made by it. */
+function named(name: JoinName): string {
+  switch (name.is) {
+    case "line":
+      return `${name.line} ${name.number}`;
+    case "part":
+      return `${name.line} ${name.number} of ${named(name.of)}`;
+    case "strip":
+      return `${name.side} border`;
+    case "between":
+      return BETWEEN[name.with];
+    case "core":
+      return "the top so far";
+    case "centre":
+      return "centre";
+    case "top-with":
+      return `top with ${borderName(name.border)}`;
+    case "block":
+      return name.name;
+    case "unit":
+      return unitName(name.kind);
+    case "alike":
+      return `part ${name.number}`;
+    case "foundation":
+      return `${name.per} ${name.letters.join(" or ")}`;
+    case "cloth":
+      return CLOTH[name.place];
+  }
+}
+
 export const blocks = {
+  named,
+  /** The same at the head of a line. */
+  made: (name: JoinName): string => capital(named(name)),
   heap: (name: string, heads: string) => `${name} (${heads})`,
   trimmed: (sewn: string, size: string) => `${sewn}; trim it to ${size}, alike on all sides`,
   list,
@@ -74,6 +115,8 @@ export const blocks = {
   lying: (upright: boolean) => (upright ? "standing" : "lying"),
   bag: (letter: string, fabric: string, how: string) =>
     `${letter} (${fabric}${how === "" ? "" : `, ${how}`})`,
+  /** A piece of cloth that is no block, by its fabric and what it is. */
+  clothAt: (fabric: string, place: PatchPlace) => `${fabric} ${CLOTH[place]}`,
   block: (name: string) => `block ${name}`,
   title: (name: string, kinds: readonly { name: string; count: number }[]) => {
     const [only] = kinds;
@@ -117,7 +160,7 @@ export const blocks = {
     const how = pressings.length === 0 ? "pressed alike" : `but press ${list(pressings)}`;
     return `Block ${name} (make ${count}): sewn as ${as}${other.length === 0 ? "" : ` ${other.join(", ")}`}, ${how}.`;
   },
-  made: (makes: string, parts: string) => `${makes}: ${parts}`,
+  madeOf: (makes: string, parts: string) => `${makes}: ${parts}`,
   pressedSo: (what: string, way: string) => `${what} ${way}`,
   mapShows: (what: string) => `${what} as the pressing map shows`,
   lastSeams: (only: boolean, line: "row" | "column") => (only ? "its seams" : `the seams between ${line}s`),

@@ -46,6 +46,7 @@ export const choices = {
     none: "nothing",
   },
   sources: {
+    of: (count: number) => `${count} of`,
     stash: "From the stash",
     fatQuarters: "Fat quarters to buy",
     total: "together",

@@ -2,6 +2,7 @@
  * Every word the text output uses, so that another language is one more file like this one.
  * Sizes arrive already printed; counts arrive as numbers, so that each language makes its own plurals.
  */
+import { clothName } from "../../stock/index.ts";
 import { bladeCautions, estimates } from "./cautions.ts";
 import { aOrAn, counted, list } from "./language.ts";
 import { wasteCauses } from "./waste.ts";
@@ -143,8 +144,10 @@ export const cutting = {
   boughtBefore: (amounts: readonly string[]) => `bought already: ${list(amounts)}`,
   cutOf: (cut: number, count: number) => (cut === count ? "all cut" : `${cut} cut, ${count - cut} to go`),
   putBy: "put by",
+  /** A kind of cloth in a fixed size, bought or in hand. */
+  cloth: clothName,
   readyCut: (count: number, name: string) =>
-    `${count} ${count === 1 ? name.replace(/^bought /, "") : severalOf(name.replace(/^bought /, ""))}`.replace(
+    `${count} ${count === 1 ? clothName(name) : severalOf(clothName(name))}`.replace(
       /^(\d+) (?=\d)/,
       "$1 of ",
     ),
@@ -174,7 +177,6 @@ export const cutting = {
         first === last ? `${length} from bolt ${first}` : `${length} from each of bolts ${first} to ${last}`,
       )
       .join(", ")})`,
-  lengthInHand: "rest of the bolt",
   onLength: "On the rest of the bolt:",
   fullWidthSize: (width: string) => `${width} x ${FULL_WIDTH}`,
   square: "square",

@@ -1,4 +1,6 @@
 import type { Change } from "../../savings/types.ts";
+import { borderName } from "./quilt/border-name.ts";
+import { methodName, unitName } from "./quilt/unit-names.ts";
 
 const TURNED: Readonly<Record<number, string>> = { 0: "as drawn", 90: "to the right" };
 
@@ -22,21 +24,21 @@ export function changeSaid(change: Change): string {
     case "style":
       return "strips cut once more along their length (strips-3)";
     case "method":
-      return `${change.unit}: ${change.method}`;
+      return `${unitName(change.unit)}: ${methodName(change.method)}`;
     case "print-free":
       return `${change.fabric} may lie any way up`;
     case "blocks-turned":
       return `every ${change.block} block turned ${TURNED[change.turn] ?? `${change.turn}°`}`;
     case "border-width":
-      return `border ${change.border} (${change.name}) ${change.width} wide`;
+      return `${borderName(change.border)} (${change.fabric}) ${change.width} wide`;
     case "border-cut":
       return change.cut === "lengthwise"
-        ? `border ${change.border} (${change.name}) cut along the selvage, in one piece`
-        : `border ${change.border} (${change.name}) joined from strips`;
+        ? `${borderName(change.border)} (${change.fabric}) cut along the selvage, in one piece`
+        : `${borderName(change.border)} (${change.fabric}) joined from strips`;
     case "border-join":
-      return `border ${change.border} (${change.name}) joined straight, not on the slant`;
+      return `${borderName(change.border)} (${change.fabric}) joined straight, not on the slant`;
     case "border-corners":
-      return `border ${change.border} (${change.name}) sides first, corners not mitred`;
+      return `${borderName(change.border)} (${change.fabric}) sides first, corners not mitred`;
     case "sash-width":
       return `sashing ${change.width} wide`;
     case "binding-join":

@@ -123,7 +123,7 @@ describe("prints", () => {
       ["trains", 1],
     ] as const) {
       const patches = top.patches.filter((patch) => patch.fabric === fabric);
-      const shafts = shaftsIn(patchNodes(patches, spec.fabrics, at, { id: "p", idPrefix: "" }));
+      const shafts = shaftsIn(patchNodes(patches, spec.fabrics, at, { id: "p" }));
       expect(shafts.length).toBeGreaterThan(5);
       expect(new Set(shafts.map((each) => each.heads))).toEqual(new Set([heads]));
     }

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { EIGHTH_INCH_RULER } from "../../../src/length/index.ts";
-import { drawMitre, mitreShape, mitreSketches } from "../../../src/render/svg/finish/draw-mitre.ts";
-import type { LineNode, SceneNode } from "../../../src/render/svg/scene.ts";
+import { mitreScene, mitreShape, mitreSketches } from "../../../src/render/svg/finish/draw-mitre.ts";
+import { type LineNode, type SceneNode, textsOf } from "../../../src/render/svg/scene.ts";
 import { english } from "../../../src/words/index.ts";
 import { make } from "../../making/fixture.ts";
 
@@ -34,7 +34,8 @@ test("a mitred corner: stitches end a seam from it, the mitre leaves there at 45
   // Right across the strip, from its seam to its outer edge.
   expect((mitre?.y1 ?? 0) - (mitre?.y2 ?? 0)).toBeCloseTo(shape.width, 9);
   expect(stitches(opened ?? [])).toEqual([]);
-  const svg = drawMitre(making, spec.fabrics, EIGHTH_INCH_RULER, english) ?? "";
-  expect(svg).toContain("Sew both strips on");
-  expect(drawMitre(make(QUILT("sides first")).making, spec.fabrics, EIGHTH_INCH_RULER, english)).toBeNull();
+  const scene = mitreScene(making, spec.fabrics, EIGHTH_INCH_RULER, english);
+  const said = textsOf(scene?.nodes ?? []).map(({ text }) => text);
+  expect(said.join(" ")).toContain("Sew both strips on");
+  expect(mitreScene(make(QUILT("sides first")).making, spec.fabrics, EIGHTH_INCH_RULER, english)).toBeNull();
 });

@@ -263,14 +263,30 @@ test("a wrong side is told by a sign, not by its tint alone", () => {
     fabrics: [
       { name: "x", colour: "#336699", print: { kind: "none" as const, axis: "along" as const }, pieces: [] },
     ],
-    idPrefix: "a-",
   };
-  const fills = (side: "right" | "wrong") => {
-    const node = clothNodes({ ...layer, side }, [], view);
-    return node.kind === "group" ? node.nodes.map((each) => ("paint" in each ? each.paint.fill : "")) : [];
+  const corners = [
+    [0, 0],
+    [30, 0],
+    [30, 30],
+  ] as const;
+  const drawn = (side: "right" | "wrong") => {
+    const node = clothNodes({ ...layer, side }, corners, view);
+    if (node.kind !== "group") throw new Error(node.kind);
+    const [ground, sign, more] = node.nodes;
+    return { fill: ground?.kind === "region" ? ground.paint.fill : "", sign, more };
   };
-  expect(fills("right")).toEqual(["#336699"]);
-  expect(fills("wrong")).toContain("url(#a-wrong-side)");
+  expect(drawn("right")).toEqual({ fill: "#336699", sign: undefined, more: undefined });
+  const { fill, sign, more } = drawn("wrong");
+  expect([fill, more]).toEqual(["#c6d4e2", undefined]);
+  // Crosses: short strokes both ways, inside the cloth and nowhere else.
+  if (sign?.kind !== "group") throw new Error("no sign");
+  expect(sign.clip).toEqual([corners]);
+  const ways = sign.nodes.flatMap((node) => (node.kind === "region" ? node.outlines : []));
+  const slopes = new Set(
+    ways.map(([[x1, y1] = [0, 0], [x2, y2] = [0, 0]]) => Math.sign((x2 - x1) * (y2 - y1))),
+  );
+  expect(slopes).toEqual(new Set([1, -1]));
+  for (const node of sign.nodes) expect(node.kind === "region" && node.paint.dash).toBeTruthy();
 });
 
 const DRAWN = Array.from({ length: 20 }, (_, i) => {

@@ -61,7 +61,7 @@ test("everything printed and drawn keeps to the comma; tables for programs keep 
     cuttingSteps(plan, true, english),
     wasteTable(plan, english),
     handoutText(book, english),
-    JSON.stringify(book.sections.map(({ blocks }) => blocks.map((block) => ({ ...block, svg: "" })))),
+    JSON.stringify(book.sections.map(({ blocks }) => blocks.map((block) => ({ ...block, scene: null })))),
     [...drawFabric(plan, 0, english).matchAll(/<(?:text|desc|title)[^>]*>([^<]*)</g)]
       .map(([, text]) => text)
       .join("\n"),

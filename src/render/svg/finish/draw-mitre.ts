@@ -2,10 +2,10 @@ import { formatLength } from "../../../length/index.ts";
 import type { Ruler } from "../../../length/types.ts";
 import type { BorderRound, Making } from "../../../making/types.ts";
 import type { Words } from "../../../words/index.ts";
-import { toSvg } from "../canvas.ts";
 import { INK, mix, PAPER, safeColour, WASTE_GROUND } from "../palette.ts";
 import { onPaper } from "../paper.ts";
 import type { Corner } from "../patches.ts";
+import type { Scene } from "../scene.ts";
 import { circle, line, path, type SceneNode } from "../scene.ts";
 import type { DrawnFabric } from "../textures.ts";
 import { type Sketch, sketchRow } from "./making-finish-sketches.ts";
@@ -136,12 +136,12 @@ export function mitreSketches(
 }
 
 /** How the corners of the first mitred border are sewn; null where no border is mitred. */
-export function drawMitre(
+export function mitreScene(
   making: Making,
   fabrics: readonly DrawnFabric[],
   ruler: Ruler,
   words: Words,
-): string | null {
+): Scene | null {
   const round = making.borders.find(({ kind }) => kind === "mitred");
   if (round === undefined) return null;
   const fabric = round.strips[0]?.fabric;
@@ -155,11 +155,10 @@ export function drawMitre(
     said.open(seam),
   ]);
   const { nodes, bottom } = sketchRow(sketches, 0);
-  return toSvg({
+  return {
     idPrefix: "mitre-",
-    title: said.title(round.name),
+    title: said.title(words.purposes.border(round.name)),
     description: said.described,
-    patterns: [],
     ...onPaper(nodes, bottom),
-  });
+  };
 }

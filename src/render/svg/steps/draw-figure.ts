@@ -1,10 +1,12 @@
+import { TICKS_PER_MM } from "../frame.ts";
 import { arrow, numberMark } from "../marks.ts";
 import { textWidth } from "../metrics.ts";
 import { INK, labelOn, mix, PAPER, safeColour } from "../palette.ts";
 import type { Corner } from "../patches.ts";
-import { circle, group, line, type PatternDef, path, region, type SceneNode } from "../scene.ts";
+import { type Box, circle, group, line, path, rect, region, type SceneNode } from "../scene.ts";
 import { textIn } from "../text.ts";
-import { fabricPaints } from "../textures.ts";
+import { type Tile, textureLines } from "../texture-lines.ts";
+import { fabricNodes, photoPaint } from "../textures.ts";
 import type { ClothLayer, Figure, Segment } from "./cloth-layer.ts";
 import { meets, roomIn, type Taken } from "./find-room.ts";
 import { boundsOf } from "./geometry.ts";
@@ -13,7 +15,6 @@ import type { StepFabric } from "./step-fabric.ts";
 /** How cloth is seen: where ticks come to lie on the page. */
 export interface View {
   fabrics: readonly StepFabric[];
-  idPrefix: string;
   x: number;
   y: number;
   /** Page units to a tick, across and down; alike but in piles of many strips. */
@@ -23,17 +24,14 @@ export interface View {
 
 /** Share of paper in the tint of a wrong side, and the sign that lies over it. */
 const TINT = 0.72;
-const WRONG = "wrong-side";
 const LETTER_SIZES = [13, 11, 9.5, 8.3] as const;
 const ARROWS = [9, 7, 5.5, 4.2] as const;
 
 /** Small crosses all over: the sign of a wrong side, seen in grey print too. */
-export function wrongPattern(): PatternDef {
+const WRONG = ((): Tile => {
   const stroke = { stroke: "#5c6670", strokeWidth: 0.7 };
   return {
-    id: WRONG,
     size: 11,
-    scale: 1,
     nodes: [
       line(2, 2, 5, 5, stroke),
       line(5, 2, 2, 5, stroke),
@@ -41,7 +39,7 @@ export function wrongPattern(): PatternDef {
       line(10.5, 7.5, 7.5, 10.5, stroke),
     ],
   };
-}
+})();
 
 /** What a reader writes on, for black or white letters. */
 function groundOf(layer: ClothLayer, fabrics: readonly StepFabric[]): string {
@@ -53,20 +51,47 @@ function groundOf(layer: ClothLayer, fabrics: readonly StepFabric[]): string {
 export function clothNodes(
   layer: ClothLayer,
   corners: readonly Corner[],
-  view: Pick<View, "fabrics" | "idPrefix">,
+  view: Pick<View, "fabrics"> & Partial<Pick<View, "across">>,
 ): SceneNode {
-  const { fabrics, idPrefix } = view;
+  const { fabrics } = view;
   const index = fabrics.findIndex(({ name }) => name === layer.fabric);
-  const paints =
+  if (layer.side === "right" && fabrics[index]?.photo !== undefined)
+    return photoNodes(layer, corners, fabrics, index, (view.across ?? 1 / TICKS_PER_MM) * TICKS_PER_MM);
+  const nodes =
     layer.side === "wrong"
-      ? [{ fill: groundOf(layer, fabrics) }, { fill: `url(#${idPrefix}${WRONG})`, stroke: "none" }]
-      : index < 0
-        ? [{ fill: safeColour("") }]
-        : fabricPaints(fabrics, index, idPrefix);
+      ? [region([corners], { fill: groundOf(layer, fabrics) }), ...textureLines(WRONG, [corners], 1)]
+      : fabricNodes(fabrics, index, [corners], 1);
+  return group(nodes, { paint: { stroke: INK, strokeWidth: 0.7 } });
+}
+
+/** The right side of cloth that has a photo, in a group whose unit is a millimetre of cloth, so that the print is to scale. */
+function photoNodes(
+  { up }: ClothLayer,
+  corners: readonly Corner[],
+  fabrics: readonly StepFabric[],
+  index: number,
+  mm: number,
+): SceneNode {
+  const { colour = "", photo } = fabrics[index] ?? {};
+  if (photo === undefined) return group([]);
+  const inCloth = corners.map(([x, y]): Corner => [x / mm, y / mm]);
   return group(
-    paints.map((paint) => region([[...corners]], paint)),
+    [
+      region([[...corners]], { fill: safeColour(colour) }),
+      group([region([inCloth], photoPaint(photo, up === null ? null : up * 45))], {
+        move: { x: 0, y: 0, scale: mm },
+        paint: { stroke: "none" },
+      }),
+      region([[...corners]], { fill: "none" }),
+    ],
     { paint: { stroke: INK, strokeWidth: 0.7 } },
   );
+}
+
+/** A ground for letters and arrows that lie on a photo, in its colour. */
+function plate(layer: ClothLayer, fabrics: readonly StepFabric[], box: Box): SceneNode[] {
+  const pictured = fabrics.some(({ name, photo }) => name === layer.fabric && photo !== undefined);
+  return pictured && layer.side === "right" ? [rect(box, { fill: groundOf(layer, fabrics) }, 3)] : [];
 }
 
 function stroked([a, b]: Segment, paint: { dash?: string; weight: number }): SceneNode[] {
@@ -210,15 +235,17 @@ function marksOf(
   const ink = labelOn(groundOf(layer, view.fabrics));
   const twoWay = view.fabrics.find(({ name }) => name === layer.fabric)?.print.kind === "two-way";
   const text = lettered ? layer.letter : "";
-  const letterAt = (at: Corner, size: number, width: number): SceneNode => {
+  const letterAt = (at: Corner, size: number, width: number): SceneNode[] => {
     const box = { x: at[0] - width / 2, y: at[1] - size * 0.52, width, height: size * 1.04 };
     taken.boxes.push(box);
-    return textIn(text, box, { size, bold: true, anchor: "middle", fill: ink });
+    const written = textIn(text, box, { size, bold: true, anchor: "middle", fill: ink });
+    return [...plate(layer, view.fabrics, box), written];
   };
   const arrowAt = (at: Corner, up: number, reach: number): SceneNode[] => {
     const [w, h] = arrowBox(up, reach);
-    taken.boxes.push({ x: at[0] - w / 2, y: at[1] - h / 2, width: w, height: h });
-    return printNodes(at, up, reach, ink, layer.side, twoWay);
+    const box = { x: at[0] - w / 2, y: at[1] - h / 2, width: w, height: h };
+    taken.boxes.push(box);
+    return [...plate(layer, view.fabrics, box), ...printNodes(at, up, reach, ink, layer.side, twoWay)];
   };
   const { up } = layer;
   if (text !== "" && up !== null) {
@@ -232,7 +259,7 @@ function marksOf(
         if (at === null) continue;
         const letter: Corner = beside ? [at[0] - (w + 2) / 2, at[1]] : [at[0], at[1] - (h + 2) / 2];
         const mark: Corner = beside ? [at[0] + (tw + 2) / 2, at[1]] : [at[0], at[1] + (th + 2) / 2];
-        return [letterAt(letter, size, tw), ...arrowAt(mark, up, reach)];
+        return [...letterAt(letter, size, tw), ...arrowAt(mark, up, reach)];
       }
     }
   }
@@ -242,7 +269,7 @@ function marksOf(
       const width = textWidth(text, size, true) + 1;
       const at = roomIn(corners, above, taken, width, size * 1.04);
       if (at === null) continue;
-      nodes.push(letterAt(at, size, width));
+      nodes.push(...letterAt(at, size, width));
       break;
     }
   }
@@ -331,7 +358,8 @@ function laidOut(drawn: Figure, view: View, trial: boolean): { nodes: SceneNode[
     if (trial && missing > 0) return [];
     const own = marksOf(layer, outlines[i] ?? [], outlines.slice(i + 1), taken, view, drawn.lettered);
     if (own.some(({ kind }) => kind === "text")) written.add(layer.letter);
-    if (drawn.lettered && layer.up !== null && !own.some(({ kind }) => kind !== "text")) missing += 1;
+    if (drawn.lettered && layer.up !== null && !own.some(({ kind }) => kind !== "text" && kind !== "rect"))
+      missing += 1;
     return own;
   });
   if (drawn.lettered && drawn.layers.some(({ letter }) => letter !== "" && !written.has(letter)))

@@ -29,7 +29,7 @@ const LOWEST = 8.8;
 export interface LaidPanel {
   width: number;
   height: number;
-  draw(x: number, y: number, height: number, idPrefix: string): SceneNode[];
+  draw(x: number, y: number, height: number): SceneNode[];
 }
 
 interface Row {
@@ -100,7 +100,7 @@ function chosen(panel: Panel, most: number, fabrics: View["fabrics"]): Chosen {
   });
   const possible = found.filter((each) => each !== null);
   const enough = possible.find(({ scale }) =>
-    figures.every((each) => hasRoom(each, { fabrics, idPrefix: "", x: 0, y: 0, across: scale, down: scale })),
+    figures.every((each) => hasRoom(each, { fabrics, x: 0, y: 0, across: scale, down: scale })),
   );
   return enough ?? possible.at(-1) ?? { columns: from, ...best, pile };
 }
@@ -181,7 +181,7 @@ export function layPanel(
   return {
     width,
     height,
-    draw(x, y, framed, idPrefix) {
+    draw(x, y, framed) {
       const nodes: SceneNode[] = [
         rect({ x, y, width, height: framed }, { fill: PAPER, stroke: RULE, strokeWidth: 0.7 }, 4),
       ];
@@ -200,9 +200,7 @@ export function layPanel(
       for (const [r, row] of rows.entries()) {
         if (r > 0 && row.figures[0]?.sign === "then")
           nodes.push(...downNodes(x + width / 2, top - ROW_GAP + 3));
-        nodes.push(
-          ...rowNodes(row, left, top + roomOf(row.figures), inner, best.scale, down, { fabrics, idPrefix }),
-        );
+        nodes.push(...rowNodes(row, left, top + roomOf(row.figures), inner, best.scale, down, { fabrics }));
         top += (rowHeights[r] ?? 0) + ROW_GAP;
       }
       return nodes;
@@ -217,7 +215,7 @@ function rowNodes(
   inner: number,
   across: number,
   down: number,
-  view: Pick<View, "fabrics" | "idPrefix">,
+  view: Pick<View, "fabrics">,
 ): SceneNode[] {
   const total = widths.reduce((a, b) => a + b, 0) + (figures.length - 1) * SIGN;
   const tallest = Math.max(...heights);

@@ -2,11 +2,8 @@ import type { Ruler } from "../../../length/types.ts";
 import type { Making } from "../../../making/types.ts";
 import type { QuiltTop } from "../../../quilt/types.ts";
 import type { Words } from "../../../words/index.ts";
-import { toSvg } from "../canvas.ts";
 import { PAGE_WIDTH } from "../frame.ts";
 import type { Scene } from "../scene.ts";
-import { fabricPatterns } from "../textures.ts";
-import { wrongPattern } from "./draw-figure.ts";
 import { BETWEEN, layPanel } from "./draw-panel.ts";
 import { signsOf, type Told, toldOf } from "./draw-unit-steps.ts";
 import { keyNodes } from "./key.ts";
@@ -20,7 +17,7 @@ export interface StepPicture {
   to: number;
   /** Heap or batch it is of, where there are several. */
   heading: string;
-  svg: string;
+  scene: Scene;
   width: number;
   height: number;
 }
@@ -51,12 +48,6 @@ function pictureOf(
 ): StepPicture {
   const laid = layPanel(panel, most * AMONG_WORDS, fabrics, WIDTHS);
   const [, first = "0", last = first] = NUMBER.exec(panel.number) ?? [];
-  const used = new Set(panel.figures.flatMap(({ layers }) => layers.map(({ fabric }) => fabric)));
-  // Textures go by the place of a fabric among all.
-  const patterns = fabricPatterns(fabrics, 1).filter(({ id }) =>
-    used.has(fabrics[Number(id.replace(/\D+/g, "")) - 1]?.name ?? ""),
-  );
-  const turned = panel.figures.some(({ layers }) => layers.some(({ side }) => side === "wrong"));
   const [width, height] = [laid.width + 2, Math.ceil(laid.height + 2)];
   const scene: Scene = {
     width,
@@ -64,10 +55,9 @@ function pictureOf(
     idPrefix,
     title: panel.number === "" ? words.drawings.steps.now : words.drawings.steps.step(panel.number),
     description: described(panel),
-    patterns: [...patterns, ...(turned ? [wrongPattern()] : [])],
-    nodes: laid.draw(1, 1, laid.height, idPrefix),
+    nodes: laid.draw(1, 1, laid.height),
   };
-  return { from: Number(first), to: Number(last), heading, svg: toSvg(scene), width, height };
+  return { from: Number(first), to: Number(last), heading, scene, width, height };
 }
 
 function picturesOf(
@@ -84,7 +74,7 @@ function picturesOf(
 }
 
 /** The pictures of every kind of unit that is sewn, by its place in `making.units`; of units alike, of the first. */
-export function drawUnitPictures(
+export function unitPictures(
   top: QuiltTop,
   making: Making,
   fabrics: readonly StepFabric[],
@@ -100,7 +90,7 @@ export function drawUnitPictures(
 }
 
 /** How squares are cut to setting triangles, each kind with its title. */
-export function drawSettingPictures(
+export function settingPictures(
   top: QuiltTop,
   making: Making,
   fabrics: readonly StepFabric[],
@@ -115,24 +105,23 @@ export function drawSettingPictures(
 }
 
 /** What the signs of the pictures mean, as a strip across the page; null where there is no picture. */
-export function drawStepKey(
+export function stepKeyScene(
   top: QuiltTop,
   making: Making,
   fabrics: readonly StepFabric[],
   ruler: Ruler,
   words: Words,
-): string | null {
+): Scene | null {
   const told = toldOf(top, making, fabrics, ruler, words);
   if (told.length === 0) return null;
   const idPrefix = "step-key-";
-  const { nodes, bottom } = keyNodes({ fabrics, idPrefix }, signsOf(told, fabrics), 4, words);
-  return toSvg({
+  const { nodes, bottom } = keyNodes(fabrics, signsOf(told, fabrics), 4, words);
+  return {
     width: PAGE_WIDTH,
     height: Math.ceil(bottom + 4),
     idPrefix,
     title: words.drawings.steps.key.heading,
     description: words.drawings.steps.key.about,
-    patterns: [...fabricPatterns(fabrics.slice(0, 1), 1), wrongPattern()],
     nodes,
-  });
+  };
 }

@@ -10,10 +10,8 @@ import { onPaper } from "../paper.ts";
 import type { Scene, SceneNode } from "../scene.ts";
 import { textIn } from "../text.ts";
 import { cleanText, isolated, wrap } from "../text-fit.ts";
-import { fabricPatterns } from "../textures.ts";
 import { titleBlock } from "../title-block.ts";
 import { spokenSize } from "../words.ts";
-import { wrongPattern } from "./draw-figure.ts";
 import { BETWEEN, type LaidPanel, layPanel } from "./draw-panel.ts";
 import { keyNodes, type Signs } from "./key.ts";
 import type { Panel } from "./panel.ts";
@@ -43,7 +41,7 @@ export interface Told {
 /** Blocks of a page that are never parted: a row of panels, with the title above it where it is the first. */
 interface Strip {
   height: number;
-  draw(y: number, idPrefix: string): SceneNode[];
+  draw(y: number): SceneNode[];
 }
 
 function rowsOf(panels: readonly LaidPanel[]): LaidPanel[][] {
@@ -78,7 +76,7 @@ function stripsOf(told: Told, fabrics: readonly StepFabric[]): Strip[] {
       const high = Math.max(...row.map(({ height }) => height));
       return {
         height: above + high + BETWEEN,
-        draw(y, idPrefix) {
+        draw(y) {
           const nodes: SceneNode[] = title.map((text, i) =>
             textIn(
               text,
@@ -105,7 +103,7 @@ function stripsOf(told: Told, fabrics: readonly StepFabric[]): Strip[] {
             );
           let x = 0;
           for (const panel of row) {
-            nodes.push(...panel.draw(x, y + above, high, idPrefix));
+            nodes.push(...panel.draw(x, y + above, high));
             x += panel.width + BETWEEN;
           }
           return nodes;
@@ -226,7 +224,6 @@ export function unitStepsScenes(
   );
   const shown = signsOf(told, fabrics);
   const headOf = (page: number, pages: number): { nodes: SceneNode[]; height: number } => {
-    const idPrefix = idOf(page);
     const head = titleBlock({
       over: words.drawings.steps.over,
       name: words.drawings.steps.name(name, page + 1, pages),
@@ -235,12 +232,11 @@ export function unitStepsScenes(
     });
     if (page > 0) return head;
     const list = fabricList(fabrics, used, {
-      idPrefix,
       scale: 1,
       heading: words.drawings.quilt.fabrics,
       top: head.height,
     });
-    const key = keyNodes({ fabrics, idPrefix }, shown, list.bottom, words);
+    const key = keyNodes(fabrics, shown, list.bottom, words);
     return { nodes: [...head.nodes, ...list.nodes, ...key.nodes], height: key.bottom + 8 };
   };
   // The head of the first sheet is higher than the others'; how many sheets there are does not change them.
@@ -266,14 +262,13 @@ export function unitStepsScenes(
     for (const entry of entries) {
       const drawn = strips[entry.unit]?.[entry.strip];
       if (drawn === undefined) continue;
-      nodes.push(...drawn.draw(entry.y, idPrefix));
+      nodes.push(...drawn.draw(entry.y));
       bottom = entry.y + drawn.height;
     }
     return {
       idPrefix,
       title: `${words.drawings.steps.over}: ${words.drawings.steps.name(name, page + 1, pages.length)}`,
       description: words.drawings.steps.description(new Set(entries.map(({ unit }) => unit)).size),
-      patterns: [...fabricPatterns(fabrics, 1), wrongPattern()],
       ...onPaper(nodes, bottom),
     };
   });

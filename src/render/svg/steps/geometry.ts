@@ -107,9 +107,11 @@ export function insideBox(corners: readonly Corner[], box: Bounds): Corner[] {
 /** Whether a point lies inside an outline, by counting crossings. */
 export function holds(corners: readonly Corner[], [x, y]: Corner): boolean {
   let inside = false;
-  for (const [i, [x1, y1]] of corners.entries()) {
-    const [x2, y2] = corners[(i + 1) % corners.length] ?? [x1, y1];
+  let [x1, y1] = corners.at(-1) ?? [0, 0];
+  for (const [x2, y2] of corners) {
     if (y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside;
+    x1 = x2;
+    y1 = y2;
   }
   return inside;
 }

@@ -24,19 +24,19 @@ export interface Signs {
 
 /** What the signs of the pictures mean. */
 export function keyNodes(
-  view: { fabrics: readonly StepFabric[]; idPrefix: string },
+  fabrics: readonly StepFabric[],
   shown: Signs,
   top: number,
   words: Words,
 ): { nodes: SceneNode[]; bottom: number } {
-  const fabric = view.fabrics[0]?.name ?? "";
+  const fabric = fabrics[0]?.name ?? "";
   const swatch =
     (side: "right" | "wrong"): Draw =>
     (x, y) => [
       clothNodes(
         { corners: [], fabric, letter: "", role: "", up: null, side },
         boxCorners({ x, y: y - 6.5, right: x + 28, bottom: y + 6.5 }),
-        view,
+        { fabrics },
       ),
     ];
   const over = (x: number, y: number): [Corner, Corner] => [

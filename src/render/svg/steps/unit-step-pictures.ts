@@ -5,8 +5,6 @@ import type { Words } from "../../../words/index.ts";
 import { toSvg } from "../canvas.ts";
 import { PAPER } from "../palette.ts";
 import { rect, type Scene, type SceneNode } from "../scene.ts";
-import { fabricPatterns } from "../textures.ts";
-import { wrongPattern } from "./draw-figure.ts";
 import { layPanel } from "./draw-panel.ts";
 import { signsOf, toldOf } from "./draw-unit-steps.ts";
 import { keyNodes } from "./key.ts";
@@ -28,7 +26,6 @@ function asSvg(
   nodes: readonly SceneNode[],
   size: { width: number; height: number },
   says: string,
-  fabrics: readonly StepFabric[],
   idPrefix: string,
 ): string {
   const [width, height] = [size.width + 2 * EDGE, Math.ceil(size.height + 2 * EDGE)];
@@ -36,7 +33,6 @@ function asSvg(
     idPrefix,
     title: says,
     description: says,
-    patterns: [...fabricPatterns(fabrics, 1), wrongPattern()],
     width,
     height,
     nodes: [rect({ x: 0, y: 0, width, height }, { fill: PAPER }), ...nodes],
@@ -64,13 +60,13 @@ export function unitStepPictures(
         const idPrefix = `step-${u + 1}-${g + 1}-${p + 1}-`;
         // What it says is told beside the picture, in the letters of the page.
         const laid = layPanel({ ...panel, number: "", says: "" }, most, fabrics);
-        const nodes = laid.draw(EDGE, EDGE, laid.height, idPrefix);
+        const nodes = laid.draw(EDGE, EDGE, laid.height);
         const { number, says } = panel;
-        return { number, says, heading, svg: asSvg(nodes, laid, says, fabrics, idPrefix) };
+        return { number, says, heading, svg: asSvg(nodes, laid, says, idPrefix) };
       }),
     ),
   }));
-  const key = keyNodes({ fabrics, idPrefix: "step-key-" }, signsOf(told, fabrics), EDGE, words);
+  const key = keyNodes(fabrics, signsOf(told, fabrics), EDGE, words);
   const size = { width: 700, height: key.bottom };
-  return { units, key: asSvg(key.nodes, size, "", fabrics, "step-key-") };
+  return { units, key: asSvg(key.nodes, size, "", "step-key-") };
 }

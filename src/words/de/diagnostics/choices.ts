@@ -9,6 +9,7 @@ import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { lengthWhy } from "../lengths.ts";
+import { borderName } from "../quilt/border-name.ts";
 import { lengths } from "../quilt/lengths.ts";
 import { unitName } from "../quilt/unit-names.ts";
 import { likely } from "./suggest.ts";
@@ -76,11 +77,11 @@ function restatable(what: Restatable): string {
     case "patch":
       return `Patch ${what.role}`;
     case "border":
-      return what.border;
+      return borderName(what.border);
     case "border-ends":
-      return `${what.border}, oben und unten`;
+      return `${borderName(what.border)}, oben und unten`;
     case "over-long":
-      return `Überlänge von ${what.border}`;
+      return `Überlänge von ${borderName(what.border)}`;
     default:
       return WHOLE[what.of];
   }

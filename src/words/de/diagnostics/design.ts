@@ -10,6 +10,7 @@ import type {
 import type { SpokenLength } from "../../../length/spoken.ts";
 import type { Said } from "../../diagnostics.ts";
 import { counted, either } from "../language.ts";
+import { borderName } from "../quilt/border-name.ts";
 import { lengths } from "../quilt/lengths.ts";
 import { partName, unitName } from "../quilt/unit-names.ts";
 
@@ -77,14 +78,14 @@ function notFilled(fault: Extract<BorderFault, { why: "not-filled" }>): Said {
       ? ""
       : `; oder vorher einen einfachen Rand annähen, ${coping(fault.coping)}, was \`- { fabric: ..., width: fit }\` ausrechnet`;
   return {
-    message: `${fault.border}: Die ${PAIRS[fault.pair]} sind ${length(fault.long)} lang und werden von ${dative} zu ${length(fault.round)} nicht gefüllt.`,
+    message: `${borderName(fault.border)}: Die ${PAIRS[fault.pair]} sind ${length(fault.long)} lang und werden von ${dative} zu ${length(fault.round)} nicht gefüllt.`,
     hint: `Es passen: ${either(fits)}${plain}.`,
   };
 }
 
 /** A border that cannot be sewn on as it is written. */
 export function borderFault(fault: BorderFault): Said {
-  const { border } = fault;
+  const border = borderName(fault.border);
   switch (fault.why) {
     case "nothing-to-fit":
       return {

@@ -1,4 +1,5 @@
 import type { PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
+import { formatLength } from "../../../length/format.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { counted, list, plural } from "../language.ts";
 import { purposes } from "../quilt/purposes.ts";
@@ -25,8 +26,10 @@ export const planning: WordsOf<PlanningFacts> = {
   }),
 
   pieceJoined: ({ piece, ruler, fabric, lengths }) => {
-    const [first, ...rest] = lengths.map(({ count, said }, i) =>
-      i > 0 ? `${count} von ${said}` : `${counted(count, "Länge", "Längen")} von ${said}`,
+    const [first, ...rest] = lengths.map(({ count, length }, i) =>
+      i > 0
+        ? `${count} von ${formatLength(length, ruler)}`
+        : `${counted(count, "Länge", "Längen")} von ${formatLength(length, ruler)}`,
     );
     const one = lengths.length === 1 && lengths[0]?.count === 1;
     return {

@@ -33,7 +33,7 @@ export const quiltPlan: WordsOf<QuiltPlanFacts> = {
     const needed =
       "Zum Abstimmen nötig: vier gleich geschnittene Streifen, an jedem ein Rapport Zugabe (`over-long:`), ein Motiv in der Mitte jeder Seite";
     return {
-      message: `Der Rand „${border}“ ist auf Gehrung aus ${fabric}, einem Druck mit Richtung: ${what}.`,
+      message: `${typeof border === "number" ? `Rand ${border}` : `Der Rand „${border}“`} ist auf Gehrung aus ${fabric}, einem Druck mit Richtung: ${what}.`,
       hint: round
         ? `${needed}. Oder die Ecken stumpf stoßen: \`corners: sides first\`.`
         : `Aufrecht sieht er stumpf gestoßen am besten aus: \`corners: sides first\`. Damit er um den Quilt läuft, in diesem Rand \`prints: round\` schreiben. ${needed}.`,

@@ -1,29 +1,31 @@
-/** Kinds of cloth in fixed sizes, by the words that their names are made of. */
-const KINDS: Readonly<Record<string, string>> = {
-  bolt: "Ballen",
+import { clothFacts } from "../../../stock/index.ts";
+
+/** Sizes of the trade that have German names of their own; the others are called as in English. */
+const TRADE: Readonly<Record<string, string>> = {
   "fat quarter": "Fat Quarter",
+  "metric fat quarter": "metrisches Fat Quarter",
   "fat eighth": "Fat Eighth",
-  square: "Quadrat",
-  strip: "Streifen",
-  piece: "Stück",
-  rest: "Rest",
+  "long quarter": "Long Quarter",
 };
 
-const FROM: Readonly<Record<string, string>> = { bought: "gekauft", stash: "aus dem Vorrat" };
+const KINDS = { bolt: "Ballen", rest: "Rest", square: "Quadrat", strip: "Streifen", piece: "Stück" } as const;
+const FROM = { shop: "gekauft", stash: "aus dem Vorrat" } as const;
 
-/** What a cloth is called that the plan names by its kind, as `10 in square`; a maker's own name as it stands. */
+/** A size that was printed before the language was known. */
+const inGerman = (size: string): string => size.replace(/ in(?=$| x )/g, " Zoll");
+
+/** A kind of cloth in a fixed size by itself, whether bought or in hand. */
+export function bareCloth(name: string): string {
+  const { is, size, number } = clothFacts(name);
+  const again = number === 1 ? "" : ` (${number})`;
+  if (is === "length") return `Rest des Ballens${again}`;
+  if (is === "shorter-length") return `kürzere Länge${again}`;
+  if (is === "trade") return `${TRADE[size] ?? size}${again}`;
+  return `${KINDS[is]}${size === "" ? "" : ` ${inGerman(size)}`}${again}`;
+}
+
+/** The same, with where it comes from. */
 export function clothName(name: string): string {
-  const [, from = "", before = "", kind = "", after = ""] =
-    /^(?:(bought|stash) )?(?:([\d ./-]+ (?:in|cm|mm)) )?(bolt|fat quarter|fat eighth|square|strip|piece|rest)(?: (.+))?$/.exec(
-      name,
-    ) ?? [];
-  const german = KINDS[kind];
-  if (german === undefined) return name;
-  const size = [before, after]
-    .filter((part) => part !== "")
-    .join(" ")
-    .replace(/ in$/, " Zoll");
-  return [german, size, ...(FROM[from] === undefined ? [] : [`(${FROM[from]})`])]
-    .filter((part) => part !== "")
-    .join(" ");
+  const { from } = clothFacts(name);
+  return from === null ? bareCloth(name) : `${bareCloth(name)} (${FROM[from]})`;
 }

@@ -1,11 +1,15 @@
+import type { PieceNote } from "../../../cutlist/types.ts";
 import type { PlaceTold, Purpose } from "../../../diagnostics/purposes.ts";
 import { formatLength, formatSize } from "../../../length/format.ts";
 import type { Ruler } from "../../../length/types.ts";
 import type { Words } from "../../types.ts";
+import { capital, counted, list } from "../language.ts";
+import { borderName } from "./border-name.ts";
 import { methodName, partName, unitName, unitTold } from "./unit-names.ts";
 
 const FILLED = { sashes: "Zwischenstreifen", cornerstones: "Eckquadrate" } as const;
 const PER = { unit: "Einheit", motif: "Motiv", block: "Block", row: "Reihe" } as const;
+const FOLD_OF = { single: "einfach gelegter", double: "doppelt gelegter" } as const;
 const FOLD = { single: "einfacher", double: "doppelter" } as const;
 
 function place(at: PlaceTold): string {
@@ -16,9 +20,9 @@ function place(at: PlaceTold): string {
     case "cornerstones":
       return at.block === null ? FILLED[at.in] : `${FILLED[at.in]}, Block ${at.block}`;
     case "border":
-      return `${at.border}, Block ${at.block}`;
+      return `${borderName(at.border)}, Block ${at.block}`;
     case "corners":
-      return `Ecken von ${at.border}`;
+      return `Ecken von ${borderName(at.border)}`;
   }
 }
 
@@ -52,7 +56,7 @@ function purpose(of: Purpose, ruler: Ruler, trimmed = true): string {
     case "long-sashes":
       return "lange Zwischenstreifen";
     case "border":
-      return `${of.border}, ${of.pair === "sides" ? "Seiten" : "oben und unten"}`;
+      return `${borderName(of.border)}, ${of.pair === "sides" ? "Seiten" : "oben und unten"}`;
     case "triangles":
       return `${of.part === "side" ? "Seitendreiecke" : "Eckdreiecke"} (${of.used} von ${of.of})`;
     case "binding": {
@@ -74,9 +78,85 @@ function purpose(of: Purpose, ruler: Ruler, trimmed = true): string {
   }
 }
 
+type Run = Extract<PieceNote, { is: "run" }>;
+
+const JOINS = {
+  straight: ["gerade Naht", "gerade Nähte", "geraden Naht", "geraden Nähten"],
+  diagonal: ["schräge Naht", "schräge Nähte", "schrägen Naht", "schrägen Nähten"],
+} as const;
+
+/** `2 Längen von 44 1/2 Zoll und 2 von 45 1/2 Zoll`. */
+function cutFromRun({ lengths }: Run, ruler: Ruler): string {
+  return list(
+    lengths.map(({ count, length }, i) => {
+      const said = formatLength(length, ruler);
+      return i > 0 ? `${count} von ${said}` : `${counted(count, "Länge", "Längen")} von ${said}`;
+    }),
+  );
+}
+
+/** How strips, and shorter ends of strips, make a run. */
+function run(of: Run, ruler: Ruler): string {
+  const { strips, ends, join, length, lengths, whole } = of;
+  const joins = strips + ends - 1;
+  const [one, many, byOne, byMany] = JOINS[join];
+  const sources = list([
+    ...(strips === 0 ? [] : [counted(strips, "Streifen", "Streifen")]),
+    ...(ends === 0 ? [] : [counted(ends, "kürzerer Streifen", "kürzere Streifen")]),
+  ]);
+  if (whole !== null) {
+    const what = `${formatLength(length, ruler)} ${FOLD_OF[whole]} Einfassung`;
+    const how =
+      joins === 0 ? `gibt ${what}` : `mit ${counted(joins, byOne, byMany)} aneinandernähen, gibt ${what}`;
+    return `${ends === 0 ? "" : `${sources}, `}${how}`;
+  }
+  const [first] = lengths;
+  const cut =
+    lengths.length === 1 && first?.count === 1
+      ? `auf ${formatLength(first.length, ruler)} abschneiden`
+      : `${cutFromRun(of, ruler)} daraus schneiden`;
+  return joins === 0
+    ? `${capital(cut)}.`
+    : `${capital(sources)} aneinandernähen (${counted(joins, one, many)}), dann ${cut}.`;
+}
+
+const LAYER = { backing: "Rückseite", wadding: "Vlies" } as const;
+const LAYER_FOR = { backing: "für die Rückseite", wadding: "für das Vlies" } as const;
+
+function note(of: PieceNote, ruler: Ruler): string {
+  switch (of.is) {
+    case "own":
+      return of.text;
+    case "over-long":
+      return "länger zuschneiden, nach dem Nähen kürzen";
+    case "printed-lines":
+      return "auf den gedruckten Linien schneiden";
+    case "set":
+      return `Streifenset ${of.set}${of.short ? ", das kurze" : ""}`;
+    case "bias":
+      return `zu fortlaufendem Schrägband nähen, ${formatLength(of.width, ruler)} breit`;
+    case "backing":
+    case "wadding": {
+      const size = formatSize(of.across, of.down, ruler);
+      const seams = of.seams === "vertical" ? "Nähte senkrecht" : "Nähte waagerecht";
+      return of.panels === 1
+        ? `${LAYER[of.is]} ${size}`
+        : `die ${of.panels} Bahnen nebeneinander zusammennähen, ${seams}, ${LAYER_FOR[of.is]} von ${size}`;
+    }
+    case "run":
+      return run(of, ruler);
+  }
+}
+
 /** What pieces of cloth are for, and where units go. */
 export const purposes: Words["purposes"] = {
   place,
   purpose,
   piece: (of, ruler) => ("for" in of ? purpose(of, ruler) : unitTold(of)),
+  notes: ({ notes, joined }, ruler) => {
+    const said = notes.map((one) => note(one, ruler)).join("; ");
+    return joined?.perKit === true ? `Für jede Packung: ${said}` : said;
+  },
+  border: borderName,
+  onPrintedLines: "nur auf den gedruckten Linien schneiden",
 };

@@ -9,6 +9,7 @@ import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { lengthWhy } from "../lengths.ts";
+import { borderName } from "../quilt/border-name.ts";
 import { lengths } from "../quilt/lengths.ts";
 import { unitName } from "../quilt/unit-names.ts";
 
@@ -45,11 +46,11 @@ function restatable(what: Restatable): string {
     case "patch":
       return `patch ${what.role}`;
     case "border":
-      return what.border;
+      return borderName(what.border);
     case "border-ends":
-      return `${what.border}, top and bottom`;
+      return `${borderName(what.border)}, top and bottom`;
     case "over-long":
-      return `over-long allowance of ${what.border}`;
+      return `over-long allowance of ${borderName(what.border)}`;
     default:
       return WHOLE[what.of];
   }

@@ -11,6 +11,7 @@ import type {
 import type { SpokenLength } from "../../../length/spoken.ts";
 import type { Said } from "../../diagnostics.ts";
 import { counted } from "../language.ts";
+import { borderName } from "../quilt/border-name.ts";
 import { lengths } from "../quilt/lengths.ts";
 import { unitName } from "../quilt/unit-names.ts";
 
@@ -68,7 +69,7 @@ function coping({ side, end }: { side: SpokenLength; end: SpokenLength | null })
 
 /** A border that cannot be sewn on as it is written. */
 export function borderFault(fault: BorderFault): Said {
-  const { border } = fault;
+  const border = borderName(fault.border);
   switch (fault.why) {
     case "nothing-to-fit":
       return {

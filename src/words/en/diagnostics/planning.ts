@@ -1,4 +1,5 @@
 import type { PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
+import { formatLength } from "../../../length/format.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { counted, list } from "../language.ts";
 import { purposes } from "../quilt/purposes.ts";
@@ -23,8 +24,10 @@ export const planning: WordsOf<PlanningFacts> = {
   }),
 
   pieceJoined: ({ piece, ruler, fabric, lengths }) => {
-    const [first, ...rest] = lengths.map(({ count, said }, i) =>
-      i > 0 ? `${count} of ${said}` : `${counted(count, "length", "lengths")} of ${said}`,
+    const [first, ...rest] = lengths.map(({ count, length }, i) =>
+      i > 0
+        ? `${count} of ${formatLength(length, ruler)}`
+        : `${counted(count, "length", "lengths")} of ${formatLength(length, ruler)}`,
     );
     const one = lengths.length === 1 && lengths[0]?.count === 1;
     return {

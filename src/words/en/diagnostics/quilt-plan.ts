@@ -33,7 +33,7 @@ export const quiltPlan: WordsOf<QuiltPlanFacts> = {
     const needed =
       "Needed to match it: four strips cut alike, one repeat of the print to spare on each (`over-long:`), a motif on the middle of every side";
     return {
-      message: `The border "${border}" is mitred in ${fabric}, a print with a direction: ${what}.`,
+      message: `${typeof border === "number" ? `Border ${border}` : `The border "${border}"`} is mitred in ${fabric}, a print with a direction: ${what}.`,
       hint: round
         ? `${needed}. Or butt the corners: \`corners: sides first\`.`
         : `Upright it looks best butted: \`corners: sides first\`. To let it run round the quilt write \`prints: round\` in this border. ${needed}.`,
