@@ -15,6 +15,8 @@ export function forMakers(words: Words): Words {
       ...making,
       thinEnough,
       tooThick,
+      // How its author might divide the block otherwise is nothing to its reader.
+      partial: (name) => making.partial(name, []),
       bulk: (most, atMost, places) => making.bulk(most, atMost, places, false),
       quilting: (by, lines, spacing) => making.quilting(by, lines, spacing, true),
     },
