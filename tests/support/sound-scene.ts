@@ -100,9 +100,26 @@ function badgesOf(nodes: readonly SceneNode[], texts: readonly TextNode[]): Box[
   });
 }
 
+/** Textures whose lines run on beyond the outlines that they are seen in: those are not where the cloth is. */
+function texturesOff(nodes: readonly SceneNode[]): number {
+  let off = 0;
+  for (const node of nodes) {
+    if (node.kind !== "group") continue;
+    off += texturesOff(node.nodes);
+    if (node.clip === null) continue;
+    const seen = node.clip.flat();
+    const drawn = node.nodes.flatMap((each) => (each.kind === "region" ? each.outlines.flat() : []));
+    for (const axis of [0, 1] as const) {
+      const end = Math.max(...seen.map((point) => point[axis]));
+      if (drawn.some((point) => point[axis] > end + 0.5)) off += 1;
+    }
+  }
+  return off;
+}
+
 /**
  * What is wrong with the words of a drawing: a line that leaves its frame or the page, two that overlap, one that a
- * stroke runs through, a badge that something touches. Boxes are those the drawing is laid out by; that they hold
+ * stroke runs through, a badge that something touches; and textures that lie beside their cloth. Boxes are those the drawing is laid out by; that they hold
  * the text is checked against the widths in the font file.
  */
 export function faultsOf(scene: Scene): string[] {
@@ -111,6 +128,8 @@ export function faultsOf(scene: Scene): string[] {
   const boxes = texts.map((node) => ({ node, box: boxOfText(node) }));
   const strokes = strokesOf(scene.nodes);
   const faults: string[] = [];
+  const off = texturesOff(scene.nodes);
+  if (off > 0) faults.push(`${off} textures lie beside their cloth`);
   for (const [i, { node, box }] of boxes.entries()) {
     const { text } = node;
     if (!inside(box, page)) faults.push(`"${text}" leaves the page`);

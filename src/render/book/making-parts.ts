@@ -1,3 +1,4 @@
+import { formatLength } from "../../length/index.ts";
 import type { Making } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
@@ -81,6 +82,11 @@ function toldWithCards({ head, after, runs }: ToldGroup, cards: Card[]): Block[]
   return [{ kind: "cards", cards }, ...(ending.length <= SHORT ? [] : list(after))];
 }
 
+/** How wide every seam is: nothing fits that is sewn with another. */
+function seamTold({ seam }: Making, { ruler }: Plan, words: Words): string {
+  return words.making.seam(formatLength(seam, ruler));
+}
+
 function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
   const { fabrics, ruler } = plan;
   const groups = unitGroups(plan, words);
@@ -101,7 +107,7 @@ function unitsPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Blo
   });
   if (told.length === 0) return [];
   return [
-    ...list(unitsAbout(making, plan, words)),
+    ...list([seamTold(making, plan, words), ...unitsAbout(making, plan, words)]),
     ...(key === null ? [] : [{ kind: "picture" as const, scene: key }]),
     ...told,
     ...list(partsOver(plan, words)),
@@ -200,10 +206,14 @@ export function makingParts(plan: Plan, words: Words): Partial<Record<MakingPart
     title: "",
     steps,
   }));
+  const units = unitsPart(top, making, plan, words);
+  const blocks = blocksPart(top, making, plan, words);
+  // A quilt of single patches begins with its blocks.
+  const first = units.length > 0 ? [] : list([seamTold(making, plan, words)]);
   const found: Record<MakingPart, Section | null> = {
-    units: section("units", words.making.unitsTitle, unitsPart(top, making, plan, words)),
+    units: section("units", words.making.unitsTitle, units),
     foundation: section("foundation", words.foundation.title, foundationPart(top, making, plan, words)),
-    blocks: section("blocks", titles.blocks, blocksPart(top, making, plan, words)),
+    blocks: section("blocks", titles.blocks, blocks.length === 0 ? [] : [...first, ...blocks]),
     setting: section("setting", titles.setting, settingPart(top, making, plan, drawn, words)),
     borders: section("borders", words.borders.title, bordersPart(making, plan, drawn, words)),
     pressing:

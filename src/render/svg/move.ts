@@ -1,14 +1,18 @@
-import type { Box, SceneNode } from "./scene.ts";
+import type { Box, Outline, SceneNode } from "./scene.ts";
 
 function moveBox(box: Box, dx: number, dy: number): Box {
   return { ...box, x: box.x + dx, y: box.y + dy };
+}
+
+function moveOutlines<All extends readonly Outline[] | null>(outlines: All, dx: number, dy: number): All {
+  return (outlines?.map((points) => points.map(([x, y]) => [x + dx, y + dy] as const)) ?? null) as All;
 }
 
 function moved(node: SceneNode, dx: number, dy: number): SceneNode {
   switch (node.kind) {
     case "group":
       return node.move === null
-        ? { ...node, nodes: moveNodes(node.nodes, dx, dy) }
+        ? { ...node, clip: moveOutlines(node.clip, dx, dy), nodes: moveNodes(node.nodes, dx, dy) }
         : { ...node, move: { ...node.move, x: node.move.x + dx, y: node.move.y + dy } };
     case "rect":
       return { ...node, box: moveBox(node.box, dx, dy) };
@@ -19,7 +23,7 @@ function moved(node: SceneNode, dx: number, dy: number): SceneNode {
     case "region":
       return {
         ...node,
-        outlines: node.outlines.map((points) => points.map(([x, y]) => [x + dx, y + dy] as const)),
+        outlines: moveOutlines(node.outlines, dx, dy),
       };
     case "circle":
       return { ...node, x: node.x + dx, y: node.y + dy };

@@ -16,6 +16,8 @@ export function forMakers(words: Words): Words {
       thinEnough,
       tooThick,
       nestSome: (junctions, open) => making.nestSome(junctions, open, false),
+      // How its author might divide the block otherwise is nothing to its reader.
+      partial: (name) => making.partial(name, []),
       bulk: (most, atMost, places) => making.bulk(most, atMost, places, false),
       quilting: (by, lines, spacing) => making.quilting(by, lines, spacing, true),
     },

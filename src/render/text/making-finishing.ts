@@ -23,9 +23,9 @@ function backingTold(backing: Backing, plan: Plan, words: Words): string[] {
   const panel = formatSize(backing.panel.across, backing.panel.along, plan.ruler);
   const say = (places: readonly Ticks[]): string[] => places.map((place) => measured(place, plan));
   return [
+    ...(backing.halvedAt === null ? [] : [words.finishing.halved(say(backing.halvedAt))]),
     words.finishing.backing(backing.panels, bagFor(plan, backing.fabric, BACKING, words), panel, size),
     ...(backing.panels === 1 ? [] : [words.finishing.backingSeams(backing.seams, say(backing.seamAt))]),
-    ...(backing.halvedAt === null ? [] : [words.finishing.halved(say(backing.halvedAt))]),
     ...(backing.directional
       ? [backing.sideways ? words.finishing.printSideways : words.finishing.printUp]
       : []),

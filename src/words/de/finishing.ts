@@ -15,7 +15,7 @@ export const finishing: Words["finishing"] = {
       ? `Die Nähte verlaufen senkrecht, ${list(at)} von der linken Seite der Rückseite; auseinanderbügeln.`
       : `Die Nähte verlaufen waagerecht, ${list(at)} von der oberen Kante der Rückseite; auseinanderbügeln.`,
   halved: (at) =>
-    `Damit die Naht nicht in der Mitte liegt, eine Bahn der Länge nach halbieren und an jede Seite der anderen eine Hälfte nähen: Die Nähte liegen dann ${list(at)} vom Rand.`,
+    `Damit die Naht der Rückseite nicht in der Mitte liegt, anstelle der nächsten zwei Schritte eine Bahn der Länge nach halbieren, an jede Seite der anderen eine Hälfte nähen und wie dort gesagt zuschneiden; die Nähte liegen dann ${list(at)} vom Rand.`,
   printUp:
     "Der Druck hat eine Richtung: auf jeder Bahn aufrecht halten, mit der Oberseite zur Oberkante des Quilts.",
   printSideways:

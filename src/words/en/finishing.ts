@@ -14,7 +14,7 @@ export const finishing = {
       ? `The seams run up and down the quilt, ${list(at)} from the left of the backing; press them open.`
       : `The seams run across the quilt, ${list(at)} from the top of the backing; press them open.`,
   halved: (at: readonly string[]) =>
-    `To keep the seam out of the middle, cut one panel in half along its length and sew a half to each side of the other: the seams then lie ${list(at)} from the edge.`,
+    `To keep the seam out of the middle of the backing, do this in place of the next two steps: cut one panel in half along its length, sew a half to each side of the other and trim as told there; the seams then lie ${list(at)} from the edge.`,
   printUp:
     "The print has a direction: keep it upright on every panel, and its up towards the top of the quilt.",
   printSideways:

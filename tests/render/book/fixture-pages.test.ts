@@ -2,10 +2,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { planSpec, solveHere, USUAL_OPTIONS } from "../../../src/index.ts";
 import type { Book } from "../../../src/render/book/content.ts";
-import { bookOf, laidOut, pageOf, patternOf } from "../../../src/render/book/index.ts";
+import { bookOf, classSheet, laidOut, pageOf, patternOf } from "../../../src/render/book/index.ts";
 import { emptiest } from "../../../src/render/book/paginate.ts";
+import { makingSteps } from "../../../src/render/text/index.ts";
 import { readSpecFile } from "../../../src/spec/index.ts";
-import { english } from "../../../src/words/index.ts";
+import { english, wordsFor } from "../../../src/words/index.ts";
 
 /** Fabrics up to which a pattern keeps to twelve pages, and the least that is used of any page but the last. */
 const [FEW_FABRICS, MOST_PAGES, LEAST_FILL] = [6, 12, 0.55] as const;
@@ -27,6 +28,12 @@ function readIn(book: Book): string {
     .replace(/&[a-z#0-9]+;/g, " ");
 }
 
+/** A key of the file stands within marks of code, or the paper speaks of the file itself. */
+const OF_THE_FILE =
+  /`|\bthe file\b|\bDatei\b|\bplan again\b|\bprove[nd]\b|\bbewiesen\b|\bassumed\b|\bangenommen\b|\bundefined\b|\bNaN\b/;
+
+const german = await wordsFor("de");
+
 describe.each(chosen)("$name", ({ name, url }) => {
   test("has full pages, a short pattern, and no word about the file in it", async () => {
     const { value: spec } = readSpecFile(readFileSync(url, "utf8"), name);
@@ -38,9 +45,12 @@ describe.each(chosen)("$name", ({ name, url }) => {
       expect(emptiest(laidOut(book)), book.purpose).toBeGreaterThanOrEqual(LEAST_FILL);
     if (plan.fabrics.length <= FEW_FABRICS)
       expect(laidOut(pattern).fill.length + 1).toBeLessThanOrEqual(MOST_PAGES);
-    // A key of the file ends in a colon within marks of code, or speaks of itself.
-    expect(readIn(pattern)).not.toMatch(
-      /`|\bthe file\b|\bplan again\b|\bprove[nd]\b|\bassumed\b|\bundefined\b|\bNaN\b/,
-    );
+    for (const words of [english, german]) {
+      const sorts = [{ kits: 3, sort: null, single: plan, dealt: plan }];
+      const sheet = classSheet({ kits: 3, batch: plan, sorts, fabrics: [] }, words);
+      for (const book of [patternOf(plan, spec.pattern, words), sheet])
+        expect(readIn(book)).not.toMatch(OF_THE_FILE);
+      expect(makingSteps({ ...plan, kits: 3 }, words)).not.toMatch(OF_THE_FILE);
+    }
   });
 });

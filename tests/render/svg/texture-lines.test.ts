@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { bookOf } from "../../../src/render/book/index.ts";
 import { toSvg } from "../../../src/render/svg/canvas.ts";
+import { moveNodes } from "../../../src/render/svg/move.ts";
 import { circle, line, type Outline, type Scene, type SceneNode } from "../../../src/render/svg/scene.ts";
 import { textureLines } from "../../../src/render/svg/texture-lines.ts";
 import { english } from "../../../src/words/index.ts";
@@ -107,4 +108,18 @@ test("no drawing of a book holds a tile, and every clip in it is its own", async
   }
   expect(new Set(all).size).toBe(all.length);
   expect(clipped).toBeGreaterThan(20);
+});
+
+test("outlines that a texture is seen in move with its lines, and stay as they are inside a group that moves", () => {
+  const lines = textureLines(
+    { size: 8, nodes: [line(0, 4, 8, 4, { stroke: "#111111", strokeWidth: 0.5 })] },
+    [SQUARE],
+    0.5,
+  );
+  const [moved] = moveNodes(lines, 5, 7);
+  const [own] = lines;
+  if (moved?.kind !== "group" || own?.kind !== "group") throw new Error("nothing was drawn");
+  expect(moved.clip).toEqual([SQUARE.map(([x, y]) => [x + 5, y + 7])]);
+  const [framed] = moveNodes([{ ...own, move: { x: 1, y: 2, scale: 2 } }], 5, 7);
+  expect(framed).toMatchObject({ clip: [SQUARE], move: { x: 6, y: 9, scale: 2 } });
 });
