@@ -14,6 +14,9 @@ type Making = NonNullable<Plan["making"]>;
 type Parts = NonNullable<ReturnType<typeof sewingParts>>;
 type Pictures = ReturnType<typeof unitStepPictures>["units"][number]["pictures"];
 
+/** A picture of a step, and the step in words: what is taken, how it lies, where it is sewn and pressed. */
+type ToldPicture = Pictures[number] & { words: string[] };
+
 /** One thing to do, and how many of it are made in all. */
 export interface SewStep {
   /** The same as long as it says the same: under it is kept how many are made. */
@@ -38,8 +41,10 @@ export interface TakenBag {
 export interface SewUnit {
   step: SewStep;
   names: string[];
+  /** What it is called in a list of all. */
+  short: string;
   bags: TakenBag[];
-  pictures: Pictures;
+  pictures: ToldPicture[];
   /** Blocks that take it, by index. */
   blocks: number[];
 }
@@ -71,6 +76,8 @@ export interface PressPicture {
 /** What is sewn block by block, or once. */
 export interface SewGroup {
   title: string;
+  /** What it is called in a list of all. */
+  short: string;
   steps: SewStep[];
   svg: string;
   presses: PressPicture[];
@@ -101,7 +108,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
   return {
     id: `${part} ${hashOf(`${title} ${details.join(" ")}`)}`,
     title,
-    details: details.map(forMakers).filter((line) => line !== ""),
+    details,
     table:
       table === undefined
         ? null
@@ -116,6 +123,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
 function groupsOf(all: Parts["rows"], part: string, madeOf: (title: string) => number = () => 1): SewGroup[] {
   return all.map(({ title, steps }) => ({
     title,
+    short: title,
     steps: steps.map((step) => sewStep(step, `${part} ${title}`, madeOf(title))),
     svg: "",
     presses: [],
@@ -150,6 +158,20 @@ function bagsOf(units: Parts["units"][number]["units"], { fabrics }: Plan): Take
     }
   }
   return [...found.values()];
+}
+
+const STEPS = /^(\d+)[a-z]?(?:–(\d+))?$/;
+
+/** The words of each picture's step; what is said at the end stands with the last picture. */
+function withWords(pictures: Pictures, { batches, after }: Parts["units"][number]): ToldPicture[] {
+  const headings = [...new Set(pictures.map(({ heading }) => heading))];
+  return pictures.map((picture, i): ToldPicture => {
+    const batch = batches[batches.length < 2 ? 0 : headings.indexOf(picture.heading)] ?? [];
+    const [, first = "0", last = first] = STEPS.exec(picture.number) ?? [];
+    const own = batch.filter(({ from, to }) => from <= Number(last) && to >= Number(first));
+    const end = i === pictures.length - 1 ? after : [];
+    return { ...picture, words: [...own.flatMap(({ lines }) => lines), ...end] };
+  });
 }
 
 interface Box {
@@ -323,7 +345,8 @@ function blockGroups(
       bags,
       idPrefix: `sew-block-${found}-`,
     });
-    return { ...group, svg, presses: blockPresses(found, top, making) };
+    const { name } = top.designs[found]!;
+    return { ...group, short: tongue.blocks.whole(name), svg, presses: blockPresses(found, top, making) };
   });
   return { groups, designs };
 }
@@ -331,7 +354,7 @@ function blockGroups(
 /** The sewing of a plan as the page goes through it; null where nobody says how it is sewn. */
 export function sewingOf(plan: Plan): Sewing | null {
   const { making, top, fabrics, ruler } = plan;
-  const parts = sewingParts(plan, tongue);
+  const parts = sewingParts(plan, forMakers(tongue));
   if (making === undefined || top === null || parts === null) return null;
   const pictures = unitStepPictures(top, making, fabrics, ruler, tongue);
   const picturesOf = (name: string): Pictures =>
@@ -344,7 +367,8 @@ export function sewingOf(plan: Plan): Sewing | null {
   return {
     key: pictures.key,
     fabrics: fabrics.map(({ name, colour }) => ({ name, colour })),
-    units: parts.units.map(({ units, count, step }): SewUnit => {
+    units: parts.units.map((part): SewUnit => {
+      const { units, count, step } = part;
       const indices = units.map((unit) => making.units.indexOf(unit));
       const takes = (design: number): boolean =>
         making.blocks.some(
@@ -355,9 +379,13 @@ export function sewingOf(plan: Plan): Sewing | null {
       return {
         step: sewStep(step, "unit", count),
         names: units.map(({ name }) => name),
+        short: tongue.units.inList(
+          units.map(({ name }) => name),
+          tongue.unitNames.unit(units[0]?.kind ?? ""),
+        ),
         bags: bagsOf(units, plan),
         // Groups whose steps have no picture are told in words alone.
-        pictures: picturesOf(units[0]?.name ?? ""),
+        pictures: withWords(picturesOf(units[0]?.name ?? ""), part),
         blocks: designs.flatMap((design, b) => (design >= 0 && takes(design) ? [b] : [])),
       };
     }),

@@ -5,10 +5,12 @@ import { addressOf } from "../address.ts";
 import { saveOther } from "../files.ts";
 import { type Given, pageWith } from "../page-copy.ts";
 import { writtenPhotos } from "../photos.ts";
+import { fittingPhotos } from "../shrink-photo.ts";
 import { words } from "../words/index.ts";
 import { Group } from "./group.tsx";
 import { useShown, Waiting } from "./later-regions.tsx";
 import { PatternHand } from "./pattern-hand.tsx";
+import { onPaper } from "./pattern-sheets.ts";
 import { writtenTiles } from "./photo-fills.tsx";
 import { fileNameOf } from "./selvage.tsx";
 import * as state from "./state.ts";
@@ -39,25 +41,30 @@ async function putInAddress(): Promise<void> {
   }
 }
 
-/** Pictures of the fabrics the quilt has, as letters. */
-async function pictures(): Promise<Pick<Given, "photos">> {
+/** Most letters of one file that is handed on. */
+const MOST_LETTERS = 3_000_000;
+
+/** This page as one file with all that is given, pictures of its fabrics too, as large as there is room for them. */
+async function copyWith(given: Given): Promise<Blob> {
   const keys = state.model.value.fabrics.map(({ name }) => fabricKey(name));
-  const photos = await writtenPhotos(state.photos.value, keys);
-  return Object.keys(photos).length === 0 ? {} : { photos };
+  const own = Object.entries(state.photos.value).filter(([key]) => keys.includes(key));
+  const bare = pageWith(document, given);
+  if (own.length === 0) return asHtml(bare);
+  const small = await fittingPhotos(Object.fromEntries(own), MOST_LETTERS - bare.length - 1000);
+  return asHtml(pageWith(document, { ...given, photos: await writtenPhotos(small, keys) }));
 }
 
 /** One file for the class: this page with the quilt in it, to be cut and sewn and not to be changed. */
 async function saveForClass(base: string): Promise<void> {
-  const copy = pageWith(document, { text: state.text.value, class: true, ...(await pictures()) });
-  await saveOther(asHtml(copy), `${base}-class.html`, words.classSaved);
+  const copy = await copyWith({ text: state.text.value, class: true });
+  await saveOther(copy, `${base}-class.html`, words.classSaved);
 }
 
 /** One file with all of it, to go on with elsewhere. */
 async function saveCopy(base: string): Promise<void> {
   const work = state.work.value;
-  const said = work === "" ? {} : { work };
-  const copy = pageWith(document, { text: state.text.value, ...said, ...(await pictures()) });
-  await saveOther(asHtml(copy), `${base}-page.html`);
+  const copy = await copyWith({ text: state.text.value, ...(work === "" ? {} : { work }) });
+  await saveOther(copy, `${base}-page.html`);
 }
 
 /** The photos of its fabrics as the book has them; empty until they are written, and where there are none. */
@@ -190,38 +197,4 @@ export function PatternRegion() {
       </section>
     </div>
   );
-}
-
-/** Points of paper across, and of what is printed on it. */
-const PAPER = { a4: 595.28, letter: 612 } as const;
-/** Narrower than this, pages could not be read: there it is laid out for the screen. */
-const PAGES_FROM = 700;
-
-/**
- * The book for paper of one size: the printer is told, where it would take what it is set to. Where there is room it is
- * seen as it prints, page under page, since breaks stand only where the pages were worked out to end.
- */
-function onPaper(html: string, paper: "a4" | "letter", room: number): string {
-  const across = PAPER[paper];
-  const zoom = Math.min(1, room / (across * (96 / 72)));
-  const sheets =
-    room < PAGES_FROM
-      ? ""
-      : `@media screen {
-  html { zoom: ${zoom.toFixed(3)}; background: #8b958f; }
-  body { background: #fff !important; color: #1d2733; width: ${across}pt; margin: 0 auto !important; padding: 30pt 0; min-height: 0; }
-  section.fresh, .part-of.fresh { position: relative; padding-top: 72pt !important; }
-  section.fresh::before, .part-of.fresh::before, .cover::after { content: ""; position: absolute; left: -200pt; right: -200pt; height: 18pt; margin-top: -42pt; background: #8b958f; }
-  .cover::after { bottom: -48pt; }
-  .cover { position: relative; }
-}`;
-  const rule = `<style>@page { size: ${paper === "a4" ? "A4" : "letter"} portrait; } ${sheets}</style>`;
-  // Paper is white in the dark too.
-  const seen =
-    sheets === ""
-      ? html
-      : html
-          .replaceAll("@media print {", "@media print, screen {")
-          .replaceAll("(prefers-color-scheme: dark)", "(max-width: 0)");
-  return seen.replace("</head>", () => `${rule}</head>`);
 }

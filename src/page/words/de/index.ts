@@ -27,6 +27,7 @@ const PLANNED = (done: number, of: number): string =>
 
 /** Every word of the page in German. */
 export const words: PageWords = {
+  squares: (first, last) => `${first} bis ${last}`,
   ...tableWords,
   cloth: clothWords,
   pattern: patternRegionWords,
@@ -99,7 +100,7 @@ export const words: PageWords = {
     place: "Einen Block davon antippen, dann eine seiner Drehungen.",
     border: "Einen Rand hinzufügen.",
     why: "Einen Stapel Stoff antippen: Warum so viel?",
-    save: "Andere Wege planen: Was würde sparen?",
+    save: "Nach Ersparnis suchen: Womit wird weniger gekauft?",
     end: "Das ist schon alles. Rückgängig nimmt alles davon zurück.",
   },
   fabricsLabel: "Stoffe, um sie in die Hand zu nehmen",
@@ -135,7 +136,7 @@ export const words: PageWords = {
   patchesOf: (name) => `Patches von ${name}`,
   turnIt: "Drehen",
   nineTogether: "Neun zusammen",
-  laid: (kind, turn, squares) => `${kind}, ${turned(turn)}, auf ${squares}.`,
+  laid: (kind, turn, squares) => `${kind}${turn === null ? "" : `, ${turned(turn)},`} auf ${squares}.`,
   turnedTo: (turn) => `Gedreht ${turned(turn)}.`,
   tookOff: (square) => `${square} ist leer.`,
   coloured: (part, fabric, count) => `${part} in ${fabric}${count > 1 ? `, ${count} gleiche Kästchen` : ""}.`,
@@ -335,7 +336,7 @@ export const words: PageWords = {
     `${count} ${lengthwise ? "Längsstreifen" : "Streifen"} ${width} breit`,
   estimates: "Die Mengen sind Schätzungen: vor dem Schneiden die nutzbare Breite des eigenen Stoffes prüfen.",
   whatWouldSave: "Was würde sparen",
-  tryWays: "Andere Wege planen",
+  tryWays: "Nach Ersparnis suchen",
   trying: PLANNED,
   nothingSaves: "Keiner der probierten Wege kauft weniger.",
   take: "Übernehmen",
