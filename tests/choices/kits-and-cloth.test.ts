@@ -59,8 +59,11 @@ describe("kits", () => {
       // A long piece may be made another way in a batch; without such pieces the counts are exact.
       if (spec === TIDE)
         expect(counts(batch)).toEqual(counts(value.sorts[0]?.single ?? batch).map((count) => 30 * count));
-      for (const { together, separately } of value.fabrics) {
+      for (const { fabric, together, separately } of value.fabrics) {
         expect(together?.length ?? 0).toBeLessThanOrEqual(separately?.length ?? 0);
+        // Bought one by one: thirty times what one kit buys.
+        const one = value.sorts[0]?.single.fabrics.find(({ name }) => name === fabric)?.purchase;
+        expect(separately?.length ?? 0).toBe(30 * (one?.length ?? 0));
       }
       expect(kitsList(value, english)).toContain("Into each of the 30 bags:");
     }
