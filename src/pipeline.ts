@@ -226,7 +226,7 @@ export function asJoined(making: Making, { fabrics, kits = 1 }: Plan): Making {
 
 /** What a plan needs to know of the file, as the options decide it. */
 export function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings {
-  const name = kits === 1 ? spec.name : `${spec.name}, ${kits} kits`;
+  const name = kits === 1 ? spec.name : `${kits} × ${spec.name}`;
   const { ruler, rulerLength, matLength, folded, keepFrom, assumptions } = spec;
   const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
   const mat = matLength === undefined ? {} : { matLength };

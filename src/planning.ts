@@ -38,7 +38,6 @@ export {
 } from "./pipeline.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
-export { forMakers } from "./render/book/for-makers.ts";
 export { bookPage, pageOf, patternOf } from "./render/book/index.ts";
 export type { PatternSize } from "./render/book/pattern.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
@@ -61,6 +60,7 @@ export {
 export { runOutlines } from "./render/svg/run-outlines.ts";
 export { unitStepPictures } from "./render/svg/steps/unit-step-pictures.ts";
 export { fabricTiles } from "./render/svg/textures.ts";
+export { forMakers } from "./render/text/for-makers.ts";
 export { goneOnList } from "./render/text/go-on.ts";
 export {
   buyList,
@@ -117,6 +117,7 @@ export {
   stopFacts,
   tickFacts,
   toldStrips,
+  workFacts,
 } from "./state/index.ts";
 export { clothName, fabricKey, MATTRESS_SIZES } from "./stock/index.ts";
 export { english, languages, type Words, wordAll, wordDiagnostic, wordsFor } from "./words/index.ts";

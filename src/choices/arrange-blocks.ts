@@ -6,7 +6,7 @@ import type { Solve } from "../plan/index.ts";
 import { exactToNumber, layOutQuilt, type Motifs, motifsOf, turnMotifs } from "../quilt/index.ts";
 import type { QuiltSpec, Spec } from "../spec/index.ts";
 import { type Nesting, nestingOf, nestsBetter, pictureOf, type Taken, takenBy } from "./arranged-figures.ts";
-import { type MotifTurning, motifTurnings, suits } from "./motif-turnings.ts";
+import { type MotifTurning, type MotifTurningKey, motifTurnings, suits } from "./motif-turnings.ts";
 import { quickSolve, withoutEasing } from "./quick-solve.ts";
 import {
   type Mirrors,
@@ -18,19 +18,18 @@ import {
   writtenGrid,
   writtenRows,
 } from "./turned-spec.ts";
-import { turnings } from "./turnings.ts";
+import { type TurningKey, turnings } from "./turnings.ts";
 import { faultAmong, type WhyNot } from "./why-not.ts";
 
 /** The blocks of a quilt and their motifs turned one way, and what that takes. */
 export interface Arrangement {
   /** As named on the command line, blocks first, then motifs; `file` for the file's own. */
   key: string;
-  name: string;
-  /** Keys of the turnings of blocks and of motifs; `file` where they lie as in the file. */
-  blocks: string;
-  motifs: string;
+  /** The turnings of blocks and of motifs; `file` where they lie as in the file. */
+  blocks: TurningKey | "file";
+  motifs: MotifTurningKey | "file";
   /** Others that come out the same to the eye, and so are not planned again. */
-  same: { key: string; name: string }[];
+  same: Pick<Arrangement, "key" | "blocks" | "motifs">[];
   /** The rows of the setting as a file has them. */
   rows: string[];
   /** Drawings of the blocks whose motifs lie otherwise than in the file, as a file has them. */
@@ -78,9 +77,8 @@ type Told = (done: number, of: number) => void;
 /** One arrangement to be tried. */
 interface Tried {
   key: string;
-  name: string;
-  blocks: string;
-  motifs: string;
+  blocks: Arrangement["blocks"];
+  motifs: Arrangement["motifs"];
   asked: QuiltSpec;
   grids: WrittenGrid[];
   mirrors: Mirrors;
@@ -124,7 +122,7 @@ function tries(spec: QuiltSpec, seed: number, wanted: Wanted, all: readonly Moti
       ? wanted.blocks === null && all.some((each) => suits(turning, each))
       : wanted.motifs.includes(turning.key),
   );
-  const own = { key: "file", name: "as the file has it", blocks: "file", motifs: "file" };
+  const own = { key: "file", blocks: "file", motifs: "file" } as const;
   const inFile: Tried = { ...own, asked: spec, grids: [], mirrors: mirrorsOf(spec), why: null };
   const turnedMotifs = ofMotifs.map((turning): Tried => {
     const turned = withMotifs(spec, turning, all);
@@ -133,22 +131,15 @@ function tries(spec: QuiltSpec, seed: number, wanted: Wanted, all: readonly Moti
       ...inFile,
       ...turned,
       key,
-      name: turning.name,
       motifs: turning.key,
       mirrors: mirrorsOf(turned.asked),
     };
   });
   const turnedBlocks = (from: Tried): Tried[] =>
-    ofBlocks.map(({ key, name, turn }) => {
-      const [keys, names] =
-        from.motifs === "file"
-          ? [[key], [name]]
-          : [
-              [key, from.key],
-              [`blocks ${name}`, from.name],
-            ];
+    ofBlocks.map(({ key, turn }) => {
+      const keys = from.motifs === "file" ? [key] : [key, from.key];
       const asked = turnBlocks(from.asked, { turn }, from.mirrors.of);
-      return { ...from, key: keys.join(" + "), name: names.join(" with "), blocks: key, asked };
+      return { ...from, key: keys.join(" + "), blocks: key, asked };
     });
   if (both) return [inFile, ...turnedMotifs.flatMap(turnedBlocks)];
   return [inFile, ...turnedBlocks(inFile), ...turnedMotifs];
@@ -179,16 +170,13 @@ export async function arrangeBlocks(
   const all = tries(spec, seed, wanted, motifs);
   const arrangements: Arrangement[] = [];
   const seen = new Map<string, Arrangement>();
-  for (const [
-    done,
-    { key, name, blocks, motifs: turned, asked, grids, mirrors, why: before },
-  ] of all.entries()) {
+  for (const [done, { key, blocks, motifs: turned, asked, grids, mirrors, why: before }] of all.entries()) {
     told(done, all.length);
     const laid = before === null ? layOutQuilt(asked).value : null;
     const picture = laid === null ? null : pictureOf(laid.top, spec);
     const like = picture === null ? undefined : seen.get(picture);
     if (like !== undefined) {
-      like.same.push({ key, name });
+      like.same.push({ key, blocks, motifs: turned });
       continue;
     }
     const { value, diagnostics } =
@@ -202,7 +190,7 @@ export async function arrangeBlocks(
     const why = planned === null ? (before ?? faultOf(asked, mirrors, diagnostics)) : null;
     const same: Arrangement["same"] = [];
     const rows = best?.rows ?? writtenRows(asked);
-    const found = { key, name, blocks, motifs: turned, same, rows, grids, planned, why };
+    const found = { key, blocks, motifs: turned, same, rows, grids, planned, why };
     arrangements.push(found);
     if (picture !== null && planned !== null) seen.set(picture, found);
   }

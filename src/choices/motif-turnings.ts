@@ -3,10 +3,23 @@ import type { QuarterTurn } from "../spec/index.ts";
 import { aboutCentre, chance, modulo } from "./turnings.ts";
 
 /** How the motifs of a block are turned. */
+export type MotifTurningKey =
+  | "upright"
+  | "right"
+  | "upside-down"
+  | "left"
+  | "facing"
+  | "stacked"
+  | "apart"
+  | "by-turns"
+  | "clockwise"
+  | "anticlockwise"
+  | "centre"
+  | "chance";
+
 export interface MotifTurning {
   /** As typed on the command line. */
-  key: string;
-  name: string;
+  key: MotifTurningKey;
   turn(place: MotifPlace, motifs: Motifs): QuarterTurn;
 }
 
@@ -84,22 +97,21 @@ export function motifTurnings(seed: number): MotifTurning[] {
   const random = chance(seed);
   const by = (turn: (place: MotifPlace) => QuarterTurn) => (place: MotifPlace) => fitted(turn(place), place);
   return [
-    { key: "upright", name: "motifs all up", turn: by(() => 0) },
-    { key: "right", name: "motifs all right", turn: by(() => 90) },
-    { key: "upside-down", name: "motifs all down", turn: by(() => 180) },
-    { key: "left", name: "motifs all left", turn: by(() => 270) },
-    { key: "facing", name: "motifs in facing pairs", turn: facing },
-    { key: "stacked", name: "motifs facing up and down", turn: stacked },
-    { key: "apart", name: "motifs back to back", turn: backToBack },
+    { key: "upright", turn: by(() => 0) },
+    { key: "right", turn: by(() => 90) },
+    { key: "upside-down", turn: by(() => 180) },
+    { key: "left", turn: by(() => 270) },
+    { key: "facing", turn: facing },
+    { key: "stacked", turn: stacked },
+    { key: "apart", turn: backToBack },
     {
       key: "by-turns",
-      name: "motifs left and right by turns",
       turn: by(({ row, column }) => ((row + column) % 2 === 0 ? 270 : 90)),
     },
-    { key: "clockwise", name: "motifs running round clockwise", turn: by(clockwise) },
-    { key: "anticlockwise", name: "motifs running round anticlockwise", turn: by(anticlockwise) },
-    { key: "centre", name: "motifs about the centre", turn: by(aboutCentre) },
-    { key: "chance", name: `motifs by chance, seed ${seed}`, turn: by(random) },
+    { key: "clockwise", turn: by(clockwise) },
+    { key: "anticlockwise", turn: by(anticlockwise) },
+    { key: "centre", turn: by(aboutCentre) },
+    { key: "chance", turn: by(random) },
   ];
 }
 
@@ -109,6 +121,7 @@ const BY_HALVES: readonly string[] = ["upright", "upside-down", "facing", "apart
 /** Whether motifs can be turned so: squares always, others by halves, and round the middle where they lie along it. */
 export function suits({ key }: MotifTurning, { square, places }: Motifs): boolean {
   if (square || BY_HALVES.includes(key)) return true;
-  const way = { clockwise, anticlockwise }[key];
+  const round: Partial<Record<MotifTurningKey, typeof clockwise>> = { clockwise, anticlockwise };
+  const way = round[key];
   return way !== undefined && places.every((place) => place.fits.includes(way(place)));
 }

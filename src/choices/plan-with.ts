@@ -93,7 +93,7 @@ function inFatQuarters(spec: Spec, told: Diagnostic[]): Outcome<FatQuarters> {
       const most = pieces.reduce((sum, { count }) => sum + count, 0);
       return [{ name: fabric.name, most, offered: fabric.readyCut.some((cut) => cut.name === name) }];
     }
-    const size = large.fullWidth ? "a strip as long as the fabric is wide" : sizeOf(large, spec);
+    const size = large.fullWidth ? null : sizeOf(large, spec);
     told.push(fatQuarterTooSmall(fabric.name, size, said));
     return [];
   });

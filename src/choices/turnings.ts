@@ -16,10 +16,19 @@ export interface Stand {
 }
 
 /** How blocks are turned. */
+export type TurningKey =
+  | "upright"
+  | "right"
+  | "upside-down"
+  | "left"
+  | "by-turns"
+  | "centre"
+  | "pairs"
+  | "chance";
+
 export interface Turning {
   /** As typed on the command line. */
-  key: string;
-  name: string;
+  key: TurningKey;
   turn(stand: Stand): QuarterTurn;
 }
 
@@ -65,18 +74,17 @@ function inPairs({ column, mirror }: Stand): QuarterTurn {
 export function turnings(seed: number): Turning[] {
   const random = chance(seed);
   return [
-    { key: "upright", name: "all upright", turn: () => 0 },
-    { key: "right", name: "all turned right", turn: () => 90 },
-    { key: "upside-down", name: "all upside down", turn: () => 180 },
-    { key: "left", name: "all turned left", turn: () => 270 },
+    { key: "upright", turn: () => 0 },
+    { key: "right", turn: () => 90 },
+    { key: "upside-down", turn: () => 180 },
+    { key: "left", turn: () => 270 },
     {
       key: "by-turns",
-      name: "left and right by turns",
       turn: ({ row, column }) => ((row + column) % 2 === 0 ? 270 : 90),
     },
-    { key: "centre", name: "about the centre", turn: aboutCentre },
-    { key: "pairs", name: "mirrored pairs", turn: inPairs },
-    { key: "chance", name: `by chance, seed ${seed}`, turn: random },
+    { key: "centre", turn: aboutCentre },
+    { key: "pairs", turn: inPairs },
+    { key: "chance", turn: random },
   ];
 }
 
@@ -123,12 +131,12 @@ export function mirrorTurns({ designs, centre }: QuiltTop): (QuarterTurn | null)
  */
 export function readArrangements(
   typed: string,
-  known: readonly { key: string; name: string }[] = turnings(0),
+  known: readonly { key: string; name?: string }[] = turnings(0),
 ): Outcome<string[]> {
   const keys: string[] = [];
   const diagnostics: Diagnostic[] = [];
   for (const part of typed.split(",").map((word) => word.trim().toLowerCase())) {
-    const found = known.find(({ key, name }) => part === key || part === name);
+    const found = known.find(({ key, name }) => part === key || part === name?.toLowerCase());
     if (part === "all") keys.push(...known.map(({ key }) => key));
     else if (found !== undefined) keys.push(found.key);
     // The file's own is always there.

@@ -58,7 +58,7 @@ export interface ChoicesFacts {
     above: InBlocksSaid | null;
   };
   arrangementUnknown: { found: string; known: readonly string[] };
-  fatQuarterTooSmall: { fabric: string; piece: string; size: string };
+  fatQuarterTooSmall: { fabric: string; piece: string | null; size: string };
   nothingToCompare: { found: "cut-list" | "one-way" };
   nothingToRestate: Nothing;
   nothingToRepeat: Nothing;
@@ -75,7 +75,7 @@ export function arrangementUnknown(found: string, known: readonly string[]): Dia
 }
 
 /** A fabric that has a piece no fat quarter holds is bought from the bolt. */
-export function fatQuarterTooSmall(fabric: string, piece: string, size: string): Diagnostic {
+export function fatQuarterTooSmall(fabric: string, piece: string | null, size: string): Diagnostic {
   return tell("FAT-QUARTER-TOO-SMALL", "info", NOWHERE, "fatQuarterTooSmall", { fabric, piece, size });
 }
 

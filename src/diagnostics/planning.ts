@@ -30,6 +30,17 @@ export interface Wanting {
   proven: boolean;
 }
 
+/** How long pieces are cut: each in one piece, all joined from strips, or some of each. */
+type JoinWay = "whole" | "joined" | "mixed";
+
+/** Pieces that no cloth was left for. */
+export interface Missing {
+  count: number;
+  /** As the ruler reads it. */
+  size: string;
+  letter: string;
+}
+
 /** Lengths cut from one run, alike. */
 export interface LengthsCut {
   count: number;
@@ -54,10 +65,10 @@ export interface PlanningFacts {
   joinCompared: {
     fabric: string;
     chosen: "joined" | "whole" | "mixed";
-    costs: readonly { way: string; buy: string; used: string }[];
+    costs: readonly { way: JoinWay; buy: string; used: string }[];
   };
-  noneFound: { fabric: string; missing: readonly string[]; wanting: Wanting | null };
-  stockShort: { fabric: string; missing: readonly string[]; wanting: Wanting | null; stacked: boolean };
+  noneFound: { fabric: string; missing: readonly Missing[]; wanting: Wanting | null };
+  stockShort: { fabric: string; missing: readonly Missing[]; wanting: Wanting | null; stacked: boolean };
   searchCutShort: { fabrics: readonly string[] };
   notProven: { fabric: string; used: string; least: string };
 }
@@ -84,7 +95,7 @@ export function pieceJoined(where: PieceAt, lengths: readonly LengthsCut[]): Dia
 export function joinCompared(
   fabric: string,
   chosen: "joined" | "whole" | "mixed",
-  costs: readonly { way: string; buy: string; used: string }[],
+  costs: readonly { way: JoinWay; buy: string; used: string }[],
 ): Diagnostic {
   return tell("JOIN-COMPARED", "info", NOWHERE, "joinCompared", { fabric, chosen, costs });
 }
@@ -92,7 +103,7 @@ export function joinCompared(
 /** No way was found to cut everything from the cloth there is, and that there is none is not proved. */
 export function noneFound(
   fabric: string,
-  missing: readonly string[],
+  missing: readonly Missing[],
   wanting: Wanting | null,
   at: Place | null,
 ): Diagnostic {
@@ -102,7 +113,7 @@ export function noneFound(
 /** There is not enough cloth to hand, and no bolt to take the rest from. */
 export function stockShort(
   fabric: string,
-  missing: readonly string[],
+  missing: readonly Missing[],
   wanting: Wanting | null,
   at: Place | null,
   stacked = false,

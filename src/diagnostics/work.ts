@@ -27,7 +27,7 @@ export interface WorkFacts {
   workFabricUnknown: { found: string; fabrics: readonly string[] };
   workFabricUnsaid: { said: string; fabrics: readonly string[] };
   workLetterUnknown: { letter: string; letters: readonly string[] };
-  workStripUnknown: { strip: number; cloth: string; last: number; begun: boolean };
+  workStripUnknown: { strip: number; cloth: string | null; fabric: string; last: number; begun: boolean };
   workClothUnknown: { cloth: string; known: readonly string[] };
   workTooMany: { letter: string; count: number; most: number };
   workTooFew: { letter: string; count: number; cut: number };
@@ -66,11 +66,11 @@ export function workLetterUnknown(where: InFile, letter: string, letters: readon
 export function workStripUnknown(
   where: InFile,
   strip: number,
-  cloth: string,
+  of: { cloth: string | null; fabric: string },
   last: number,
   begun: boolean,
 ): Diagnostic {
-  return tell("WORK-STRIP-UNKNOWN", "error", where, "workStripUnknown", { strip, cloth, last, begun });
+  return tell("WORK-STRIP-UNKNOWN", "error", where, "workStripUnknown", { strip, ...of, last, begun });
 }
 
 export function workClothUnknown(where: InFile, cloth: string, known: readonly string[]): Diagnostic {

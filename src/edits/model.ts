@@ -9,6 +9,7 @@ import {
 import { findUnitKind } from "../quilt/index.ts";
 import { colourFor, type Layout, ON_POINT, readColour, readDrawing } from "../spec/index.ts";
 import { fabricKey } from "../stock/index.ts";
+import { FIELDS } from "./cell-fields.ts";
 import { cellsOf, linesOf } from "./drawing-text.ts";
 import { followsOf, type PrintFollows } from "./prints.ts";
 import { readText } from "./text-edit.ts";
@@ -169,11 +170,6 @@ function unitOf(written: unknown): Unit {
   const read = parseLength(`1 ${text(written) || "in"}`, "in");
   return read.ok ? (read.unit as Unit) : "in";
 }
-
-/** Fields of a cell that name no unit. */
-const FIELDS = new Set(
-  "turn span method prints corner corners strips count centre leaning patches drawn-on".split(" "),
-);
 
 export function readCellModel(code: string, written: unknown): CellModel {
   const all = dict(written);

@@ -41,7 +41,7 @@ function seamsIn(tree: Tree, name: string, level: Seam["level"] | null, into: Se
 }
 
 /** The joining of seams that are pressed already: their choice is always 1. */
-export const FIXED = "pressed already";
+export const FIXED = "pressed-already";
 
 /** Where two neighbours touch. */
 function between(a: Box, b: Box, upright: boolean): Box {

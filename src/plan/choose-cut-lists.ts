@@ -113,9 +113,8 @@ function compared(
   ranked: readonly (Packed & { buy: { text: string } })[],
   { ruler }: PlanSettings,
 ): Diagnostic {
-  const names = { whole: "in one piece", joined: "joined", mixed: "partly joined" };
   const costs = ranked.map(({ way, buy, result }) => ({
-    way: names[way],
+    way,
     buy: buy.text,
     used: formatLength(result.rollLength, ruler),
   }));

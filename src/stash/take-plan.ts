@@ -41,8 +41,9 @@ function isOfStash(stock: readonly FixedStock[], name: string): boolean {
 /**
  * The table after a plan has been cut: the pieces of cloth it lays out are gone, the offcuts worth keeping are
  * added, those of what was bought too. All of it or nothing.
+ * @param note what is written beside what is left
  */
-export function takePlan(stash: Stash, plan: Plan, file: string): Outcome<Taken> {
+export function takePlan(stash: Stash, plan: Plan, file: string, note: string): Outcome<Taken> {
   const used = gathered(
     plan.fabrics.flatMap(({ name, lays, stock = [], done }) => [
       ...(done?.took ?? []).map((size) => ({ fabric: name, ...size, note: "" })),
@@ -51,7 +52,6 @@ export function takePlan(stash: Stash, plan: Plan, file: string): Outcome<Taken>
         .map(({ across, along }) => ({ fabric: name, across, along, count: 1, note: "" })),
     ]),
   );
-  const note = `left from ${plan.name}`;
   const kept = gathered(
     plan.fabrics.flatMap(({ name, leftovers, stock = [], done }) =>
       [...leftovers, ...restsPutBy([...stock, ...(done?.kept ?? [])], plan)].map(

@@ -78,8 +78,8 @@ export function findStrips(
   const missing = wanted.find((number) => !places.some((place) => place.number === number));
   if (missing !== undefined) {
     const { name } = lays[lay!]!;
-    const cloth = name === "bolt" ? fabric.name : `${name} of ${fabric.name}`;
-    return { problem: workStripUnknown(where, missing, cloth, places.length, done !== undefined) };
+    const of = { cloth: name === "bolt" ? null : name, fabric: fabric.name };
+    return { problem: workStripUnknown(where, missing, of, places.length, done !== undefined) };
   }
   return {
     value: places.filter(({ number }) =>

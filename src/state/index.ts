@@ -11,4 +11,5 @@ export {
   stopFacts,
   tickFacts,
   toldStrips,
+  workFacts,
 } from "./ticks.ts";

@@ -123,3 +123,10 @@ export function toldStrips(
     [...states].map(([number, state]) => ({ lay, number, state })),
   );
 }
+
+/** Other facts of the work, as its file holds them. */
+export const workFacts = {
+  wide: (width: string): string => `${width} wide`,
+  left: (length: string): string => `${length} left`,
+  inBag: (count: number, letter: string): string => `${count} of ${letter} in the bag`,
+};

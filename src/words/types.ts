@@ -17,6 +17,7 @@ import type { finishing } from "./en/finishing.ts";
 import type { foundation } from "./en/foundation.ts";
 import type { goOn, workFile } from "./en/go-on.ts";
 import type { lengths } from "./en/lengths.ts";
+import type { makers } from "./en/makers.ts";
 import type { making } from "./en/making.ts";
 import type { lengths as spoken } from "./en/quilt/lengths.ts";
 import type { purposes } from "./en/quilt/purposes.ts";
@@ -98,6 +99,8 @@ export interface Words {
   sizes: Wide<typeof sizes>;
   /** The sheet of whoever teaches a class. */
   teaching: Wide<typeof teaching>;
+  /** What stands in papers for others in place of sentences about the file. */
+  makers: Wide<typeof makers>;
   /** Names of units and of ways of making them. */
   unitNames: Wide<typeof unitNames>;
   /** Cut sizes of a unit. */

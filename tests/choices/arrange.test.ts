@@ -176,13 +176,18 @@ test("blocks that no turn mirrors are named", async () => {
   expect(arrangementsTable(found, false, english)).toContain("No turn shows the mirror image of Shed");
 }, 60_000);
 
+const named = <Key extends string>(all: readonly { key: Key }[], names: Readonly<Record<Key, string>>) =>
+  all.map(({ key }) => ({ key, name: names[key] }));
+
 test("arrangements by name on the command line", () => {
   expect(readArrangements("all,by-turns").value).toEqual(turnings(0).map(({ key }) => key));
-  expect(readArrangements("Motifs back to back, clockwise", motifTurnings(0)).value).toEqual([
-    "apart",
-    "clockwise",
-  ]);
-  expect(readArrangements("centre, Mirrored pairs,file")).toEqual({
+  expect(
+    readArrangements("Motifs back to back, clockwise", named(motifTurnings(0), english.arrange.motifTurnings))
+      .value,
+  ).toEqual(["apart", "clockwise"]);
+  expect(
+    readArrangements("centre, Mirrored pairs,file", named(turnings(0), english.arrange.blockTurnings)),
+  ).toEqual({
     value: ["centre", "pairs"],
     diagnostics: [],
   });

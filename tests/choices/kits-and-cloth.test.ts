@@ -167,9 +167,11 @@ describe("from the drawer", () => {
 
   test("what a plan took can be taken out once", async () => {
     const { value } = await planWith(TIDE, USUAL_OPTIONS, { stash: drawer, fatQuarters: false }, solveHere);
-    const taken = takePlan(drawer, value!.plan, "drawer.csv");
+    const taken = takePlan(drawer, value!.plan, "drawer.csv", "left from it");
     expect(printStash(taken.value!.stash)).not.toContain("21 in,18 in,3");
-    expect(takePlan(taken.value!.stash, value!.plan, "drawer.csv").diagnostics[0]?.code).toBe("STASH-LACKS");
+    expect(takePlan(taken.value!.stash, value!.plan, "drawer.csv", "left from it").diagnostics[0]?.code).toBe(
+      "STASH-LACKS",
+    );
   });
 
   test("which fabrics it suits", async () => {

@@ -281,11 +281,11 @@ describe("cloth added and taken", () => {
         },
       ],
     } as unknown as Plan;
-    const taken = takePlan(stashOf(table), plan, "drawer.csv");
+    const taken = takePlan(stashOf(table), plan, "drawer.csv", "left from it");
     expect(printStash(taken.value!.stash)).toBe(
       "fabric,width,length,how many\nsky,21 in,18 in,1\nSky,10 in,10 in,1\nSky,5 in,6 in,2\n",
     );
-    const again = takePlan(taken.value!.stash, plan, "drawer.csv");
+    const again = takePlan(taken.value!.stash, plan, "drawer.csv", "left from it");
     expect(again.value).toBeNull();
     expect(said(again.diagnostics[0])?.message).toContain("2 of Sky 21 x 18 in");
   });

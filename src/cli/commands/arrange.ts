@@ -36,6 +36,17 @@ const motifs = (words: Words): Option<string | null> => ({
   read: (value) => ({ value }),
 });
 
+/** What was typed, where something was. */
+const read = <Known, Found>(
+  typed: string | null,
+  known: Known,
+  by: (typed: string, known: Known) => Found,
+): Found | null => (typed === null ? null : by(typed, known));
+
+/** Turnings with the names by which they may be typed as well. */
+const byName = <Key extends string>(all: readonly { key: Key }[], names: Readonly<Record<Key, string>>) =>
+  all.map(({ key }) => ({ key, name: names[key] }));
+
 export const arrange = (words: Words) =>
   defineCommand({
     name: "arrange",
@@ -55,9 +66,10 @@ export const arrange = (words: Words) =>
       const front = await import("../../index.ts");
       const { arrangeBlocks, arrangementPictures, arrangementsJson, arrangementsTable, readSpecFile } = front;
       const { motifTurnings, readArrangements, turnings } = front;
-      const keys = values.only === null ? null : readArrangements(values.only, turnings(0));
-      const ofMotifs = values.motifs === null ? null : readArrangements(values.motifs, motifTurnings(0));
-      const misread = [keys, ofMotifs].flatMap((read) => (read?.value === null ? read.diagnostics : []));
+      const { arrange: names } = words;
+      const keys = read(values.only, byName(turnings(0), names.blockTurnings), readArrangements);
+      const ofMotifs = read(values.motifs, byName(motifTurnings(0), names.motifTurnings), readArrangements);
+      const misread = [keys, ofMotifs].flatMap((found) => (found?.value === null ? found.diagnostics : []));
       if (misread.length > 0) {
         report(misread, undefined, io);
         return EXIT.usage;

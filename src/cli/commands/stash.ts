@@ -105,7 +105,7 @@ async function take(planFile: string, file: string, values: Values, io: Io): Pro
   const bare = values.unit ?? value.ruler.unit;
   const spoken = bare === "in" ? "in" : "cm";
   const done = await changeStash(resolve(io.folder, file), file, bare, false, (stash) => {
-    const taken = takePlan(stash, value, file);
+    const taken = takePlan(stash, value, file, io.words.choices.drawer.leftFrom(value.name));
     if (taken.value === null) return { value: null, diagnostics: taken.diagnostics };
     const { used, kept } = taken.value;
     return { value: { stash: taken.value.stash, told: { used, kept } }, diagnostics: [] };

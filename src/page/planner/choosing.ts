@@ -126,8 +126,8 @@ export async function chooseTurnings(text: string, solve: Solve, told: Told): Pr
   const now = all.find(({ key }) => key === "file")?.planned?.fabrics ?? [];
   return {
     what: "turnings",
-    turnings: all.map(({ key, name, rows, grids, planned, why }) => ({
-      name,
+    turnings: all.map(({ key, blocks, motifs, rows, grids, planned, why }) => ({
+      name: tongue.arrange.turned(blocks, motifs, found.value?.seed ?? 0),
       now: key === "file",
       text: key === "file" ? text : grids.reduce(withGrid, withRows(text, rows)),
       picture: planned === null ? null : pictureOf(planned.top),

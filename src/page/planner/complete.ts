@@ -4,7 +4,7 @@ import { type BlockModel, readModel } from "../../edits/model.ts";
 import { readText, valueAt, withItem, withValue } from "../../edits/text-edit.ts";
 
 /** Name of the stand-in for cloth that has not been chosen; no maker writes it. */
-export const NOTHING_YET = "(nothing yet)";
+export const NOTHING_YET = "(nothing)";
 const PAPER = "#fffdf7";
 
 export interface Completed {

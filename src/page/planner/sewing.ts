@@ -41,6 +41,8 @@ export interface TakenBag {
 export interface SewUnit {
   step: SewStep;
   names: string[];
+  /** What it is called in a list of all. */
+  short: string;
   bags: TakenBag[];
   pictures: ToldPicture[];
   /** Blocks that take it, by index. */
@@ -74,6 +76,8 @@ export interface PressPicture {
 /** What is sewn block by block, or once. */
 export interface SewGroup {
   title: string;
+  /** What it is called in a list of all. */
+  short: string;
   steps: SewStep[];
   svg: string;
   presses: PressPicture[];
@@ -104,7 +108,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
   return {
     id: `${part} ${hashOf(`${title} ${details.join(" ")}`)}`,
     title,
-    details: details.map(forMakers).filter((line) => line !== ""),
+    details,
     table:
       table === undefined
         ? null
@@ -119,6 +123,7 @@ function sewStep({ title, details, table }: Step, part: string, count: number): 
 function groupsOf(all: Parts["rows"], part: string, madeOf: (title: string) => number = () => 1): SewGroup[] {
   return all.map(({ title, steps }) => ({
     title,
+    short: title,
     steps: steps.map((step) => sewStep(step, `${part} ${title}`, madeOf(title))),
     svg: "",
     presses: [],
@@ -165,7 +170,7 @@ function withWords(pictures: Pictures, { batches, after }: Parts["units"][number
     const [, first = "0", last = first] = STEPS.exec(picture.number) ?? [];
     const own = batch.filter(({ from, to }) => from <= Number(last) && to >= Number(first));
     const end = i === pictures.length - 1 ? after : [];
-    return { ...picture, words: [...own.flatMap(({ lines }) => lines), ...end].map(forMakers) };
+    return { ...picture, words: [...own.flatMap(({ lines }) => lines), ...end] };
   });
 }
 
@@ -340,7 +345,8 @@ function blockGroups(
       bags,
       idPrefix: `sew-block-${found}-`,
     });
-    return { ...group, svg, presses: blockPresses(found, top, making) };
+    const { name } = top.designs[found]!;
+    return { ...group, short: tongue.blocks.whole(name), svg, presses: blockPresses(found, top, making) };
   });
   return { groups, designs };
 }
@@ -348,7 +354,7 @@ function blockGroups(
 /** The sewing of a plan as the page goes through it; null where nobody says how it is sewn. */
 export function sewingOf(plan: Plan): Sewing | null {
   const { making, top, fabrics, ruler } = plan;
-  const parts = sewingParts(plan, tongue);
+  const parts = sewingParts(plan, forMakers(tongue));
   if (making === undefined || top === null || parts === null) return null;
   const pictures = unitStepPictures(top, making, fabrics, ruler, tongue);
   const picturesOf = (name: string): Pictures =>
@@ -373,6 +379,10 @@ export function sewingOf(plan: Plan): Sewing | null {
       return {
         step: sewStep(step, "unit", count),
         names: units.map(({ name }) => name),
+        short: tongue.units.inList(
+          units.map(({ name }) => name),
+          tongue.unitNames.unit(units[0]?.kind ?? ""),
+        ),
         bags: bagsOf(units, plan),
         // Groups whose steps have no picture are told in words alone.
         pictures: withWords(picturesOf(units[0]?.name ?? ""), part),

@@ -7,6 +7,7 @@ import {
   stopFacts,
   tickFacts,
   USUALLY_PLANNED,
+  workFacts,
 } from "../../planning.ts";
 import type { MatFabric } from "../planner/mat.ts";
 import type { MatStrip } from "../planner/mat-parts.ts";
@@ -153,7 +154,7 @@ function close(fabric: MatFabric, facts: readonly string[], say: string, apart =
 
 export function sayWidth(fabric: MatFabric, width: string): void {
   // Strips that are ticked lie cut whole, however wide the rest is.
-  close(fabric, [`${width} wide`], words.widthSaid(fabric.name, width), true);
+  close(fabric, [workFacts.wide(width)], words.widthSaid(fabric.name, width), true);
 }
 
 export function saySpoiled(fabric: MatFabric, strip: MatStrip): void {
@@ -177,12 +178,12 @@ export function sayStop(fabric: MatFabric): void {
 }
 
 export function sayLeft(fabric: MatFabric, length: string): void {
-  const facts = [...tickFacts(fabric.cloths, placesOf(fabric.name)), `${length} left`];
+  const facts = [...tickFacts(fabric.cloths, placesOf(fabric.name)), workFacts.left(length)];
   close(fabric, facts, words.leftSaid(fabric.name, length));
 }
 
 export function sayInBag(fabric: MatFabric, letter: string, count: number): void {
-  const facts = [...tickFacts(fabric.cloths, placesOf(fabric.name)), `${count} of ${letter} in the bag`];
+  const facts = [...tickFacts(fabric.cloths, placesOf(fabric.name)), workFacts.inBag(count, letter)];
   close(fabric, facts, words.inBagSaid(letter, count));
 }
 

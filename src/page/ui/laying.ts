@@ -27,7 +27,7 @@ export function squareName({ column, row }: Square): string {
 const squaresOf = (area: Area): string => {
   const first = squareName(area);
   const last = squareName({ column: area.column + area.columns - 1, row: area.row + area.rows - 1 });
-  return first === last ? first : words.squaresTo(first, last);
+  return first === last ? first : words.squares(first, last);
 };
 
 export const blockOnPaper = (): BlockModel | null => {

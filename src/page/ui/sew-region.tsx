@@ -21,10 +21,7 @@ import {
 import * as state from "./state.ts";
 import { Stepper } from "./steps.tsx";
 
-const shortTitle = (stop: Stop): string =>
-  stop.kind === "unit"
-    ? stop.title.replace(/: make .*$/, "")
-    : stop.title.replace(/(?: \(make |: \d).*$/, "");
+const shortTitle = (stop: Stop): string => (stop.kind === "unit" ? stop.unit.short : stop.group.short);
 
 /** How many of it are made, in short. */
 function Made({ stop }: { stop: Stop }) {
@@ -158,7 +155,7 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
   const at = Math.min(state.sewn.value.picture, Math.max(0, pictures.length - 1));
   const now = pictures[at];
   const sewing = sewingShown.value;
-  const names = blocks.map((b) => (sewing?.blocks[b]?.title ?? "").replace(/(?: \(make |: \d).*$/, ""));
+  const names = blocks.map((b) => sewing?.blocks[b]?.short ?? "");
   return (
     <>
       <p class="over">{words.unitOf(names)}</p>

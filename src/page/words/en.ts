@@ -8,6 +8,7 @@ import { tableWords } from "./table.ts";
 const TURNS: Readonly<Record<number, string>> = { 0: "up", 90: "right", 180: "down", 270: "left" };
 
 export const words = {
+  squares: (first: string, last: string) => `${first} to ${last}`,
   ...tableWords,
   pattern: patternRegionWords,
   cloth: clothWords,
@@ -119,7 +120,6 @@ export const words = {
   nineTogether: "Nine together",
   laid: (kind: string, turn: number | null, squares: string) =>
     `${kind}${turn === null ? "" : `, ${TURNS[turn] ?? "up"},`} on ${squares}.`,
-  squaresTo: (first: string, last: string) => `${first} to ${last}`,
   turnedTo: (turn: number) => `Turned ${TURNS[turn] ?? "up"}.`,
   tookOff: (square: string) => `${square} is empty.`,
   coloured: (part: string, fabric: string, count: number) =>

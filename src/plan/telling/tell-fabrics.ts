@@ -25,9 +25,11 @@ export function tellMissing(
   const missing = result.missing.map(({ item, count }) => ({ piece: pieces[item]!, count }));
   const width = problem.roll?.width ?? null;
   if (width === null) {
-    const said = missing.map(
-      ({ piece, count }) => `${count} of ${formatSize(piece.across, piece.along, ruler)} [${piece.letter}]`,
-    );
+    const said = missing.map(({ piece: { across, along, letter }, count }) => ({
+      count,
+      size: formatSize(across, along, ruler),
+      letter,
+    }));
     if (result.status === "none-found") return [noneFound(fabric.name, said, wanting, fabric.at)];
     return [stockShort(fabric.name, said, wanting, fabric.at, stacked)];
   }

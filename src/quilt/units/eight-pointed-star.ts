@@ -208,7 +208,7 @@ const fromStrips = methodsOf(NAME)(METHOD.fromStrips, (design, how) => {
 /** Eight diamonds, four squares and four triangles. */
 export const eightPointedStar: UnitKind = {
   name: NAME,
-  alsoCalled: "diamond star, 45-degree diamonds".split(", "),
+  alsoCalled: ["diamond star", "45-degree diamonds"],
   reads: [],
   check: (design) => notSquare(design),
   roles: () => ["first", "second", "corners", "sides"],

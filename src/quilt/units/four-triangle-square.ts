@@ -92,7 +92,7 @@ const singleTriangles = methodsOf(NAME)(METHOD.singleTriangles, (design, how) =>
 /** Four triangles that meet in the middle, four fabrics. */
 export const fourTriangleSquare: UnitKind = {
   name: NAME,
-  alsoCalled: "four-fabric quarter-square triangle, four triangles".split(", "),
+  alsoCalled: ["four-fabric quarter-square triangle", "four triangles"],
   reads: [],
   check: (design) => notSquare(design),
   roles: () => [...SPOTS],

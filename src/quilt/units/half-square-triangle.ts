@@ -202,7 +202,7 @@ const singleTriangles = method(METHOD.singleTriangles, (design, how) => {
 /** Two triangles that make a square. */
 export const halfSquareTriangle: UnitKind = {
   name: NAME,
-  alsoCalled: "half-square triangles, hst, triangle square".split(", "),
+  alsoCalled: ["half-square triangles", "hst", "triangle square"],
   reads: [],
   check: (design) => notSquare(design),
   roles: () => ["upper", "lower"],

@@ -164,7 +164,7 @@ const fromStrips = methodsOf(NAME)(METHOD.fromStrips, (design, how) => {
 /** A row of triangles with three equal sides. */
 export const sixtyDegreeTriangles: UnitKind = {
   name: NAME,
-  alsoCalled: "60-degree triangles, equilateral triangles".split(", "),
+  alsoCalled: ["60-degree triangles", "equilateral triangles"],
   reads: [],
   check: (design) =>
     countOf(design) > MOST

@@ -146,7 +146,7 @@ const stitchAndFlip = methodsOf(NAME)(METHOD.stitchAndFlip, (design, how) => {
 /** A patch with one or more corners covered by triangles. */
 export const snowball: UnitKind = {
   name: NAME,
-  alsoCalled: "snowball corners, flipped corners, connector corners".split(", "),
+  alsoCalled: ["snowball corners", "flipped corners", "connector corners"],
   reads: ["corner", "corners"],
   check,
   roles: () => ["ball", "corners"],

@@ -160,7 +160,7 @@ const stitchAndFlip = method(METHOD.stitchAndFlip, (design, how) => {
 /** A square on its point inside a square. */
 export const squareInASquare: UnitKind = {
   name: NAME,
-  alsoCalled: "economy block, diamond in a square".split(", "),
+  alsoCalled: ["economy block", "diamond in a square"],
   reads: [],
   check: (design) => notSquare(design),
   roles: () => ["centre", "corners"],

@@ -87,7 +87,7 @@ const singleTriangles = methodsOf(NAME)(METHOD.singleTriangles, (design, how) =>
 /** A half and two quarters. */
 export const threePatchSquare: UnitKind = {
   name: NAME,
-  alsoCalled: "three-patch quarter-square triangle, split quarter-square triangle".split(", "),
+  alsoCalled: ["three-patch quarter-square triangle", "split quarter-square triangle"],
   reads: [],
   check: (design) => notSquare(design),
   roles: () => ["half", "top", "left"],

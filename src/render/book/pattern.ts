@@ -5,11 +5,11 @@ import type { Words } from "../../words/index.ts";
 import { colouringScene, coverScene } from "../svg/index.ts";
 import { ticksOf } from "../svg/patches.ts";
 import { spokenSizeNear } from "../svg/quilt-words.ts";
+import { forMakers } from "../text/for-makers.ts";
 import { alsoNeeded, boughtWords, handLines, pieceFacts } from "../text/index.ts";
 import { fabricNotes } from "../text/steps.ts";
 import { authorWords } from "./author-words.ts";
 import type { Block, Book, Fact, Section, Table } from "./content.ts";
-import { sectionForMakers } from "./for-makers.ts";
 import { cautionSection, glossarySection } from "./front-matter.ts";
 import { type MakingPart, makingParts } from "./making-parts.ts";
 import { letteredAlike } from "./pattern-letters.ts";
@@ -224,9 +224,10 @@ function coverOf(
 export function patternOf(
   plan: Plan,
   pattern: PatternSpec,
-  words: Words,
+  ours: Words,
   others: readonly PatternSize[] = [],
 ): Book {
+  const words = forMakers(ours);
   const { top, ruler } = plan;
   if (top === null) throw new Error("a pattern without a quilt");
   const finished = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
@@ -278,7 +279,7 @@ export function patternOf(
   };
   const told = pattern.parts.map((part): { part: PatternPart; section: Section | null } => {
     const found = partOf(part);
-    return { part, section: found === null ? null : sectionForMakers({ ...found, id: part }) };
+    return { part, section: found === null ? null : { ...found, id: part } };
   });
   const glossary = glossarySection(
     told.flatMap((each) => (each.section === null ? [] : [each.section])),

@@ -109,7 +109,10 @@ export interface CompareAnswer extends Head<"crossgrain compare">, Omit<Comparis
 }
 
 /** An arrangement without its drawn top, whose rows say the same. */
-export interface ArrangementTold extends Omit<Arrangement, "planned" | "why"> {
+export interface ArrangementTold extends Omit<Arrangement, "planned" | "why" | "same"> {
+  name: string;
+  /** Others that come out the same to the eye, and so are not planned again. */
+  same: { key: string; name: string }[];
   /** Null when the quilt cannot be set so; `why` then says why not. */
   planned:
     | (Omit<Taken, "top" | "notes" | "methods"> & {

@@ -10,6 +10,7 @@ import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { UnitSizes } from "../../quilt/unit-sizes.ts";
 import type { Savings } from "../../savings/try-ideas.ts";
 import { type Words, wordAll } from "../../words/index.ts";
+import { namedArrangements } from "../text/arrange.ts";
 import type {
   ArrangeAnswer,
   BuyAnswer,
@@ -140,12 +141,13 @@ export function comparisonJson(
 
 /** Arrangements side by side. The drawn tops are for the picture; their rows say the same. */
 export function arrangementsJson(
-  { arrangements, ...found }: Arrangements,
+  all: Arrangements,
   ruler: Ruler,
   diagnostics: readonly Diagnostic[],
   words: Words,
 ): string {
-  const bare = arrangements.map(({ planned, why: whyNot, ...one }) => {
+  const { arrangements: _, ...found } = all;
+  const bare = namedArrangements(all, words).map(({ planned, why: whyNot, ...one }) => {
     const why = whyNot === null ? "" : words.whyNot(whyNot);
     if (planned === null) return { ...one, planned, why };
     const { top: _top, ...figures } = planned;

@@ -22,7 +22,7 @@ const ROOM = { width: SHEET.width - 2, height: SHEET.height - HEAD - 2 } as cons
 const MOST_PARTS = 9;
 
 /** How a template comes onto paper. */
-export type OnPaper = "sheet" | "turned" | "tall" | "tall turned" | "parts" | "draw";
+export type OnPaper = "sheet" | "turned" | "tall" | "tall-turned" | "parts" | "draw";
 
 /** Large triangles, and what would take many sheets, are drawn on the cloth with a ruler. */
 export function onPaper(template: Template): OnPaper {
@@ -34,7 +34,7 @@ export function onPaper(template: Template): OnPaper {
   for (const turned of [false, true]) {
     const { width, height } = fullSize(template, turned);
     if (width <= SHEET.width - COLUMN - 14 && height <= SHEET.height - 4)
-      return turned ? "tall turned" : "tall";
+      return turned ? "tall-turned" : "tall";
   }
   const { columns, rows } = tilingOf(template, ROOM);
   return template.seam.length === 3 || columns * rows > MOST_PARTS ? "draw" : "parts";
@@ -130,7 +130,7 @@ export function templateSheets(plan: Plan, words: Words): { names: string[]; sce
   }));
   const tall = templates.flatMap((template) => {
     const how = onPaper(template);
-    return how === "tall" || how === "tall turned" ? [{ template, turned: how === "tall turned" }] : [];
+    return how === "tall" || how === "tall-turned" ? [{ template, turned: how === "tall-turned" }] : [];
   });
   const divided = templates
     .filter((template) => onPaper(template) === "parts")

@@ -12,11 +12,24 @@ import { wrapLine } from "./wrap-line.ts";
 /** Columns of a line of running text. */
 const WIDEST = 118;
 
-type Possible = Arrangement & { planned: Taken };
+/** An arrangement with a name to read, and those that look the same. */
+type Named = Omit<Arrangement, "same"> & { name: string; same: { key: string; name: string }[] };
+type Possible = Named & { planned: Taken };
+
+/** All arrangements by name. */
+export function namedArrangements({ arrangements, seed }: Arrangements, words: Words): Named[] {
+  const nameOf = (one: Pick<Arrangement, "blocks" | "motifs">) =>
+    words.arrange.turned(one.blocks, one.motifs, seed);
+  return arrangements.map((one) => ({
+    ...one,
+    name: nameOf(one),
+    same: one.same.map((other) => ({ key: other.key, name: nameOf(other) })),
+  }));
+}
 
 const right = (heading: string): Column => ({ heading, align: "right" });
 
-const possible = (arrangements: readonly Arrangement[]): Possible[] =>
+const possible = (arrangements: readonly Named[]): Possible[] =>
   arrangements.filter((one): one is Possible => one.planned !== null);
 
 function bought({ buy, proven }: ArrangedFabric, words: Words): string {
@@ -181,7 +194,7 @@ function motifLines({ motifs }: Arrangements, words: Words): string[] {
 }
 
 /** Arrangements that come out the same to the eye. */
-function sameLines(arrangements: readonly Arrangement[], words: Words): string[] {
+function sameLines(arrangements: readonly Named[], words: Words): string[] {
   const lines = arrangements.flatMap(({ name, same }) => {
     if (same.length === 0) return [];
     const others = same.map((other) => other.name);
@@ -233,7 +246,8 @@ function toCopy({ name, key, same, blocks, rows, grids, planned }: Possible, wor
  * @param copy print what is to be copied into the file for each arrangement: its rows, and the grids of its blocks
  */
 export function arrangementsTable(found: Arrangements, copy: boolean, words: Words): string {
-  const { name, arrangements, alike, noMirror, currency, motifs } = found;
+  const { name, alike, noMirror, currency, motifs } = found;
+  const arrangements = namedArrangements(found, words);
   const all = possible(arrangements);
   const not = arrangements.flatMap(({ name: way, planned, why }) =>
     planned === null && why !== null ? [`  ${words.arrange.impossible(way, words.whyNot(why))}`] : [],
@@ -258,14 +272,15 @@ export function arrangementsTable(found: Arrangements, copy: boolean, words: Wor
 
 /** The pictures of a drawing of all arrangements, each with what it takes written under it. */
 export function arrangementPictures(
-  { arrangements, currency }: Arrangements,
+  found: Arrangements,
   words: Words,
 ): {
   name: string;
   said: string;
   top: Taken["top"];
 }[] {
-  const all = possible(arrangements);
+  const { currency } = found;
+  const all = possible(namedArrangements(found, words));
   return all.map(({ name, planned }) => {
     const { fabrics, cost, nesting, top } = planned;
     const differ = fabrics.flatMap((one, i) =>

@@ -89,14 +89,13 @@ function foldedLines(
   const { allowance, grid } = foundation;
   const laid = (sizes: readonly number[]) => sizes.map((size) => size + 2 * allowance);
   const say = (length: Ticks) => formatLength(length, plan.ruler);
-  const beside = allowance === 1 ? "1 square" : `${allowance} squares`;
   const finished = words.foundation.squares(part.finished.across, part.finished.down);
   const told = [
     words.foundation.lay(laid(part.columns), laid(part.rows)),
     words.foundation.laid(foundation.hold),
   ];
   if (lines !== undefined && lines.upright > 0) {
-    const fold = `${beside}, ${say(allowance * grid)}, from it`;
+    const fold = say(allowance * grid);
     told.push(words.foundation.upright(lines.upright, allowance, fold, say(lines.uprightLength)));
     if (lines.level > 0) told.push(words.foundation.snip);
   }

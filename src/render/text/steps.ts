@@ -221,7 +221,7 @@ export function leftoverSizes(fabric: FabricPlan, plan: Plan, words: Words): str
     const available = there - used;
     if (available === 0 || Math.min(across, along) < plan.keepFrom) continue;
     const size = formatSize(room(across), room(along), plan.ruler);
-    const key = `${size} put by`;
+    const key = JSON.stringify([size]);
     counts.set(key, { size, cause: words.cutting.putBy, count: (counts.get(key)?.count ?? 0) + available });
   }
   return [...counts.values()].map(

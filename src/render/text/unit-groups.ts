@@ -76,8 +76,8 @@ function bagsOf(unit: UnitRecord): { letters: string[]; roles: string[]; fabric:
 const SHORTEST = 3;
 
 /** A heap in the steps of a group, where each unit has one of its own. */
-export function heapCalled(index: number): string {
-  return `heap ${"abcdefghijklmnopqrstuvwxyz".charAt(index)}`;
+export function heapCalled(index: number, words: Words): string {
+  return words.units.heapOf("abcdefghijklmnopqrstuvwxyz".charAt(index));
 }
 
 /** A unit with its bags called by their roles, or numbered where one bag serves several. */
@@ -107,7 +107,7 @@ function renamed(unit: UnitRecord, words: Words): Renamed {
   });
   const heap = (each: HeapRecord, i: number): HeapRecord => ({
     ...each,
-    name: heapCalled(i),
+    name: heapCalled(i, words),
     count: 0,
     patches: each.patches.map((patch) => ({
       ...patch,

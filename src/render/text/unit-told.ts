@@ -52,7 +52,7 @@ function groupTable({ units, columns }: UnitGroup, words: Words): UnitTable {
       ...columns.map(({ name }) => name),
       ...(sets ? [group.sets] : []),
       group.make,
-      ...heaps.map((_, i) => group.heap(heapCalled(i))),
+      ...heaps.map((_, i) => group.heap(heapCalled(i, words))),
       ...(over ? [group.over] : []),
     ],
     rows: units.map((unit, u) => [

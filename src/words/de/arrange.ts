@@ -3,8 +3,45 @@ import { list, plural } from "./language.ts";
 
 const twoWays = (ways: 1 | 2): string => (ways === 2 ? ", der Block auf zwei Arten gebügelt" : "");
 
+const BLOCKS: Words["arrange"]["blockTurnings"] = {
+  upright: "alle aufrecht",
+  right: "alle nach rechts gedreht",
+  "upside-down": "alle auf dem Kopf",
+  left: "alle nach links gedreht",
+  "by-turns": "abwechselnd links und rechts",
+  centre: "um die Mitte",
+  pairs: "gespiegelte Paare",
+  chance: "nach Zufall",
+};
+
+const MOTIFS: Words["arrange"]["motifTurnings"] = {
+  upright: "Motive alle nach oben",
+  right: "Motive alle nach rechts",
+  "upside-down": "Motive alle nach unten",
+  left: "Motive alle nach links",
+  facing: "Motive paarweise einander zugewandt",
+  stacked: "Motive oben und unten einander zugewandt",
+  apart: "Motive Rücken an Rücken",
+  "by-turns": "Motive abwechselnd links und rechts",
+  clockwise: "Motive im Uhrzeigersinn herum",
+  anticlockwise: "Motive gegen den Uhrzeigersinn herum",
+  centre: "Motive um die Mitte",
+  chance: "Motive nach Zufall",
+};
+
+const turned: Words["arrange"]["turned"] = (blocks, motifs, seed) => {
+  const seeded = (key: string) => (key === "chance" ? `, Startzahl ${seed}` : "");
+  const ofBlocks = blocks === "file" ? "" : `${BLOCKS[blocks]}${seeded(blocks)}`;
+  const ofMotifs = motifs === "file" ? "" : `${MOTIFS[motifs]}${seeded(motifs)}`;
+  if (ofBlocks === "") return ofMotifs === "" ? "wie in der Datei" : ofMotifs;
+  return ofMotifs === "" ? ofBlocks : `Blöcke ${ofBlocks}, ${ofMotifs}`;
+};
+
 /** The words of arrangements of blocks side by side. */
 export const arrange: Words["arrange"] = {
+  blockTurnings: BLOCKS,
+  motifTurnings: MOTIFS,
+  turned,
   title: (name) => `${name}: die Blöcke gedreht, und die Motive darin`,
   way: "Gedreht",
   motifs: (said) => `Motive, die in ihrem Block gedreht werden: ${said}.`,

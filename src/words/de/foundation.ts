@@ -121,8 +121,8 @@ export const foundation: Words["foundation"] = {
     hold === "fusible"
       ? "Mit dem Bild vergleichen, dann alle aufbügeln."
       : "Mit dem Bild vergleichen, dann jedes Teil in der Mitte anheften.",
-  upright: (count, allowance, squares, length) =>
-    `Zuerst ${counted(count, "senkrechte Linie", "senkrechte Linien")}: die Unterlage auf der Linie zwischen zwei Spalten falten, rechts auf rechts, und auf der ${ORDINALS[allowance - 1] ?? `${allowance}.`} gedruckten Linie neben dem Falz nähen (${squares}), ${length} lang.`,
+  upright: (count, allowance, from, length) =>
+    `Zuerst ${counted(count, "senkrechte Linie", "senkrechte Linien")}: die Unterlage auf der Linie zwischen zwei Spalten falten, rechts auf rechts, und auf der ${ORDINALS[allowance - 1] ?? `${allowance}.`} gedruckten Linie neben dem Falz nähen (${counted(allowance, "Kästchen", "Kästchen")} davon entfernt, ${from}), ${length} lang.`,
   snip: "Wo waagerechte Linien sie kreuzen werden, die Nahtzugaben dieser Nähte bis an die Naht einschneiden, damit jede Reihe nach ihrer Seite gebügelt werden kann.",
   level: (count, length) =>
     `Dann ${counted(count, "waagerechte Linie", "waagerechte Linien")}: zwischen zwei Reihen ebenso falten und nähen, ${length} lang.`,

@@ -16,6 +16,7 @@ import { finishing } from "./finishing.ts";
 import { foundation } from "./foundation.ts";
 import { goOn, workFile } from "./go-on.ts";
 import { lengths } from "./lengths.ts";
+import { makers } from "./makers.ts";
 import { making } from "./making.ts";
 import { lengths as spoken } from "./quilt/lengths.ts";
 import { purposes } from "./quilt/purposes.ts";
@@ -52,6 +53,7 @@ export const german: Words = {
   finishing,
   foundation,
   goOn,
+  makers,
   making,
   purposes,
   savings,

@@ -88,6 +88,8 @@ const eachTime = (press: string): string => (press === "" ? "" : ` Jedes Mal: ${
 const ROUND_A_CORNER = "bis eine Nahtzugabe vor die Ecke nähen, dort die Arbeit drehen und weiternähen";
 
 export const units: Words["units"] = {
+  inList: (names, unit) => `${list(names)}: ${unit}`,
+  heapOf: (letter) => `Stapel ${letter}`,
   about: (said) => `etwa ${said}`,
   bag: (letter, fabric) => `${letter} (${fabric})`,
   heads: (up, twoWay) => (twoWay ? (RUNS[up % 4] ?? "") : HEADS[up]),
@@ -104,8 +106,8 @@ export const units: Words["units"] = {
     over: "Übrig",
     heap: (heap) => `Auf ${heap}`,
     heapOf: (name, count) => `${name}: ${count}`,
-    role: (role) => role.toLocaleUpperCase("de"),
-    roleBag: (role, number) => `${role.toLocaleUpperCase("de")} ${number}`,
+    role: (role) => partName(role).toLocaleUpperCase("de"),
+    roleBag: (role, number) => `${partName(role).toLocaleUpperCase("de")} ${number}`,
     bag: (number) => `BEUTEL ${number}`,
     alike:
       "Einheiten, die in einer Tabelle stehen, werden gleich genäht: Die Schritte nennen jeden Beutel nach dem Kopf seiner Spalte, und ihre Anzahlen gelten für eine Zeile. Die Einheiten nach Namen getrennt halten.",

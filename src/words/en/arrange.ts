@@ -1,7 +1,49 @@
+import type { MotifTurningKey } from "../../choices/motif-turnings.ts";
+import type { TurningKey } from "../../choices/turnings.ts";
+
 const twoWays = (ways: 1 | 2) => (ways === 2 ? ", the block pressed in two ways" : "");
+
+const BLOCKS: Readonly<Record<TurningKey, string>> = {
+  upright: "all upright",
+  right: "all turned right",
+  "upside-down": "all upside down",
+  left: "all turned left",
+  "by-turns": "left and right by turns",
+  centre: "about the centre",
+  pairs: "mirrored pairs",
+  chance: "by chance",
+};
+
+const MOTIFS: Readonly<Record<MotifTurningKey, string>> = {
+  upright: "motifs all up",
+  right: "motifs all right",
+  "upside-down": "motifs all down",
+  left: "motifs all left",
+  facing: "motifs in facing pairs",
+  stacked: "motifs facing up and down",
+  apart: "motifs back to back",
+  "by-turns": "motifs left and right by turns",
+  clockwise: "motifs running round clockwise",
+  anticlockwise: "motifs running round anticlockwise",
+  centre: "motifs about the centre",
+  chance: "motifs by chance",
+};
+
+/** Blocks and motifs turned one way. */
+function turned(blocks: TurningKey | "file", motifs: MotifTurningKey | "file", seed: number): string {
+  const seeded = (key: string) => (key === "chance" ? `, seed ${seed}` : "");
+  const ofBlocks = blocks === "file" ? "" : `${BLOCKS[blocks]}${seeded(blocks)}`;
+  const ofMotifs = motifs === "file" ? "" : `${MOTIFS[motifs]}${seeded(motifs)}`;
+  if (ofBlocks === "") return ofMotifs === "" ? "as the file has it" : ofMotifs;
+  return ofMotifs === "" ? ofBlocks : `blocks ${ofBlocks} with ${ofMotifs}`;
+}
 
 /** The words of arrangements of blocks side by side. */
 export const arrange = {
+  /** Turnings of blocks and of motifs by their names, as they may be typed. */
+  blockTurnings: BLOCKS,
+  motifTurnings: MOTIFS,
+  turned,
   title: (name: string) => `${name}: its blocks turned, and the motifs in them`,
   way: "Turned",
   motifs: (said: string) => `Motifs that are turned inside their block: ${said}.`,

@@ -121,8 +121,8 @@ export const foundation = {
     hold === "fusible"
       ? "Check the picture, then fuse them all."
       : "Check the picture, then tack every part along its middle.",
-  upright: (lines: number, allowance: number, squares: string, length: string) =>
-    `${counted(lines, "upright line")} first: fold the foundation on the line between two columns, right sides together, and sew on the ${ORDINALS[allowance - 1] ?? `${allowance}th`} printed line beside the fold (${squares}), ${length} long.`,
+  upright: (lines: number, allowance: number, from: string, length: string) =>
+    `${counted(lines, "upright line")} first: fold the foundation on the line between two columns, right sides together, and sew on the ${ORDINALS[allowance - 1] ?? `${allowance}th`} printed line beside the fold (${counted(allowance, "square")}, ${from}, from it), ${length} long.`,
   snip: "Where level lines will cross them, snip the allowances of these seams to the stitching, so that each row can be pressed its own way.",
   level: (lines: number, length: string) =>
     `Then ${counted(lines, "level line")}: fold between two rows in the same way and sew, ${length} long.`,

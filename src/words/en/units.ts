@@ -82,6 +82,9 @@ const PARTS: Readonly<Record<Exclude<PatchPart, "whole" | "template">, string>> 
 };
 
 export const units = {
+  /** Units that are sewn alike, in a list of all that is sewn. */
+  inList: (names: readonly string[], unit: string) => `${list(names)}: ${unit}`,
+  heapOf: (letter: string) => `heap ${letter}`,
   about: (said: string) => `about ${said}`,
   bag: (letter: string, fabric: string) => `${letter} (${fabric})`,
   heads: (up: Eighth, twoWay: boolean) => (twoWay ? (RUNS[up % 4] ?? "") : HEADS[up]),

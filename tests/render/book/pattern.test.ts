@@ -7,7 +7,6 @@ import { planSpec, solveHere, USUAL_OPTIONS } from "../../../src/index.ts";
 import type { Plan } from "../../../src/plan/types.ts";
 import { authorWords } from "../../../src/render/book/author-words.ts";
 import type { Book } from "../../../src/render/book/content.ts";
-import { forMakers } from "../../../src/render/book/for-makers.ts";
 import { laidOut, pageOf, patternOf } from "../../../src/render/book/index.ts";
 import type { PatternSize } from "../../../src/render/book/pattern.ts";
 import { letteredAlike } from "../../../src/render/book/pattern-letters.ts";
@@ -70,10 +69,6 @@ describe("a pattern", () => {
 
   test("says nothing of the file, of proofs, of waste", () => {
     expect(textOf(book)).not.toMatch(/\bfile\b|prove[nd]|assum|square inch|\bwaste\b|`|undefined/i);
-    expect(forMakers("Backing: 40 in. The file names no fabric for it.")).toBe("Backing: 40 in.");
-    expect(forMakers("Lines 2 in apart (assumed; `quilting:` says how): much")).toBe(
-      "Lines 2 in apart: much",
-    );
   });
 
   test("has its parts in the order asked for, and the author's words before and after them", () => {

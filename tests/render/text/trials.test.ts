@@ -272,7 +272,8 @@ describe("leftovers as cut", () => {
     expect(ends.sort()).toEqual(listed.sort());
     expect(steps).toContain("6 1/2 x 2 1/2 in (strip ends)");
     const empty = readStash("fabric,width,length,pieces,note\n", "drawer.csv", "in").value;
-    const kept = empty === null ? [] : (takePlan(empty, plan, "drawer.csv").value?.kept ?? []);
+    const kept =
+      empty === null ? [] : (takePlan(empty, plan, "drawer.csv", "left from it").value?.kept ?? []);
     expect(kept.map(({ across, along }) => `${across / IN} x ${along / IN}`).sort()).toEqual(
       [...new Set([...listed, "42 x 3.5"])].sort(),
     );

@@ -27,6 +27,7 @@ const PLANNED = (done: number, of: number): string =>
 
 /** Every word of the page in German. */
 export const words: PageWords = {
+  squares: (first, last) => `${first} bis ${last}`,
   ...tableWords,
   cloth: clothWords,
   pattern: patternRegionWords,
@@ -136,7 +137,6 @@ export const words: PageWords = {
   turnIt: "Drehen",
   nineTogether: "Neun zusammen",
   laid: (kind, turn, squares) => `${kind}${turn === null ? "" : `, ${turned(turn)},`} auf ${squares}.`,
-  squaresTo: (first, last) => `${first} bis ${last}`,
   turnedTo: (turn) => `Gedreht ${turned(turn)}.`,
   tookOff: (square) => `${square} ist leer.`,
   coloured: (part, fabric, count) => `${part} in ${fabric}${count > 1 ? `, ${count} gleiche Kästchen` : ""}.`,

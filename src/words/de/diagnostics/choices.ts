@@ -112,7 +112,7 @@ export const choices: WordsOf<ChoicesFacts> = {
   }),
 
   fatQuarterTooSmall: ({ fabric, piece, size }) => ({
-    message: `${fabric} wird vom Ballen geschnitten: ${piece} ist mehr, als ein Fat Quarter von ${size} hergibt.`,
+    message: `${fabric} wird vom Ballen geschnitten: ${piece ?? "ein Streifen so lang, wie der Stoff breit ist,"} ist mehr, als ein Fat Quarter von ${size} hergibt.`,
     hint: "",
   }),
 

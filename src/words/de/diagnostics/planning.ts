@@ -1,10 +1,16 @@
-import type { PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
+import type { Missing, PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
 import { formatLength } from "../../../length/format.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { counted, list, plural } from "../language.ts";
+import { bareCloth } from "../quilt/cloths.ts";
 import { purposes } from "../quilt/purposes.ts";
 
-const more = ({ cloth, more: count }: Wanting): string => `noch ${count} × ${cloth}`;
+const more = ({ cloth, more: count }: Wanting): string => `noch ${count} × ${bareCloth(cloth)}`;
+
+const WAYS = { whole: "in einem Stück", joined: "zusammengenäht", mixed: "teils zusammengenäht" };
+
+const missingSaid = (missing: readonly Missing[]): string =>
+  missing.map(({ count, size, letter }) => `${count} Stück ${size} [${letter}]`).join(", ");
 
 export const planning: WordsOf<PlanningFacts> = {
   pieceTooWide: ({ piece, ruler, fabric, found }) => {
@@ -39,7 +45,9 @@ export const planning: WordsOf<PlanningFacts> = {
   },
 
   joinCompared: ({ fabric, chosen, costs }) => {
-    const ways = costs.map(({ way, buy, used }) => `${way}: ${buy} kaufen (${used} gebraucht)`).join("; ");
+    const ways = costs
+      .map(({ way, buy, used }) => `${WAYS[way]}: ${buy} kaufen (${used} gebraucht)`)
+      .join("; ");
     const taken = {
       joined: "aus Streifen zusammengenäht",
       whole: "in einem Stück geschnitten",
@@ -49,7 +57,7 @@ export const planning: WordsOf<PlanningFacts> = {
   },
 
   noneFound: ({ fabric, missing, wanting }) => {
-    const left = missing.length === 0 ? "" : ` Dem vollsten Versuch fehlen ${missing.join(", ")}.`;
+    const left = missing.length === 0 ? "" : ` Dem vollsten Versuch fehlen ${missingSaid(missing)}.`;
     const enough = wanting === null ? "" : ` Mit ${more(wanting)} geht es.`;
     return {
       message: `${fabric}: Es wurde kein Weg gefunden, alles aus diesem Stoff zu schneiden, und es ist nicht bewiesen, dass es keinen gibt.${left}${enough}`,
@@ -63,7 +71,7 @@ export const planning: WordsOf<PlanningFacts> = {
         ? "Der vorhandene Stoff reicht nicht für alles"
         : `Es ${plural(wanting.more, "fehlt", "fehlen")} ${wanting.proven ? "" : "höchstens "}${more(wanting)}: ${wanting.toHand} vorhanden, ${wanting.toHand + wanting.more} reichen für alles`;
     return {
-      message: `${fabric}: ${short}. Noch zu schneiden: ${missing.join(", ")}.`,
+      message: `${fabric}: ${short}. Noch zu schneiden: ${missingSaid(missing)}.`,
       hint: stacked
         ? "Mit noch einmal längs geschnittenen Streifen (`--style strips-3`) kommt alles aus diesem Stoff. Oder Stoff dazunehmen, oder den Rest vom Ballen kaufen."
         : "Stoff dazunehmen, oder den Rest vom Ballen kaufen.",

@@ -5,6 +5,7 @@ import type { WordsOf } from "../../diagnostics.ts";
 import { FACT_EXAMPLES } from "../fact-examples.ts";
 import { plural } from "../language.ts";
 import { lengthWhy } from "../lengths.ts";
+import { clothName } from "../quilt/cloths.ts";
 
 function factWhy(fault: FactFault): string {
   switch (fault.is) {
@@ -63,7 +64,8 @@ export const work: WordsOf<WorkFacts> = {
     hint: "Die Buchstaben sind die des Schnittplans und der Beuteletiketten.",
   }),
 
-  workStripUnknown: ({ strip, cloth, last, begun }) => {
+  workStripUnknown: ({ strip, cloth: name, fabric, last, begun }) => {
+    const cloth = name === null ? fabric : `${clothName(name)} von ${fabric}`;
     const there =
       last === 0
         ? "davon ist kein Streifen mehr zu schneiden"

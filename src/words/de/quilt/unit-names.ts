@@ -64,6 +64,7 @@ const PARTS: Readonly<Record<string, string>> = {
   sides: "Seiten",
   ball: "Ball",
   background: "Hintergrund",
+  ends: "Enden",
   first: "erster",
   second: "zweiter",
   "sky-left": "Himmel links",
@@ -104,6 +105,8 @@ const MADE_WITH: Readonly<Record<string, (patch: string) => string>> = {
 export function partName(code: string): string {
   const [made = "", patch] = code.split("/");
   const named = patch === undefined ? undefined : MADE_WITH[made]?.(partName(patch));
+  const [, round, side = ""] = /^round (\d+) ([a-z]+)$/.exec(code) ?? [];
+  if (round !== undefined) return `Runde ${round}, ${PARTS[side] ?? side}`;
   const [, word = "", number = ""] = /^([a-z]+) (\d+)$/.exec(code) ?? [];
   const counted = NUMBERED[word];
   return named ?? PARTS[code] ?? (counted === undefined ? code : `${counted} ${number}`);

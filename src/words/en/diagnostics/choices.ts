@@ -109,7 +109,7 @@ export const choices: WordsOf<ChoicesFacts> = {
   },
 
   fatQuarterTooSmall: ({ fabric, piece, size }) => ({
-    message: `${fabric} is cut from the bolt: ${piece} is more than a fat quarter of ${size} holds.`,
+    message: `${fabric} is cut from the bolt: ${piece ?? "a strip as long as the fabric is wide"} is more than a fat quarter of ${size} holds.`,
     hint: "",
   }),
 

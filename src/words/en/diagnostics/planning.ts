@@ -1,8 +1,13 @@
-import type { PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
+import type { Missing, PlanningFacts, Wanting } from "../../../diagnostics/planning.ts";
 import { formatLength } from "../../../length/format.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { counted, list } from "../language.ts";
 import { purposes } from "../quilt/purposes.ts";
+
+const WAYS = { whole: "in one piece", joined: "joined", mixed: "partly joined" };
+
+const missingSaid = (missing: readonly Missing[]): string =>
+  missing.map(({ count, size, letter }) => `${count} of ${size} [${letter}]`).join(", ");
 
 export const planning: WordsOf<PlanningFacts> = {
   pieceTooWide: ({ piece, ruler, fabric, found }) => {
@@ -37,13 +42,13 @@ export const planning: WordsOf<PlanningFacts> = {
   },
 
   joinCompared: ({ fabric, chosen, costs }) => {
-    const ways = costs.map(({ way, buy, used }) => `${way}: buy ${buy} (${used} used)`).join("; ");
+    const ways = costs.map(({ way, buy, used }) => `${WAYS[way]}: buy ${buy} (${used} used)`).join("; ");
     const taken = { joined: "joined from strips", whole: "cut in one piece", mixed: "partly joined" }[chosen];
     return { message: `${fabric}: the long pieces are ${taken}. ${ways}.`, hint: "" };
   },
 
   noneFound: ({ fabric, missing, wanting }) => {
-    const left = missing.length === 0 ? "" : ` The fullest attempt leaves ${missing.join(", ")}.`;
+    const left = missing.length === 0 ? "" : ` The fullest attempt leaves ${missingSaid(missing)}.`;
     const enough =
       wanting === null
         ? ""
@@ -63,7 +68,7 @@ export const planning: WordsOf<PlanningFacts> = {
             wanting.more === 1 ? "is" : "are"
           } needed: ${wanting.toHand} to hand, ${wanting.toHand + wanting.more} hold everything`;
     return {
-      message: `${fabric}: ${short}. Still to cut: ${missing.join(", ")}.`,
+      message: `${fabric}: ${short}. Still to cut: ${missingSaid(missing)}.`,
       hint: stacked
         ? "With stacked subcuts (`--style strips-3`) all of it comes from this fabric. Or add fabric, or let the rest be bought from the bolt."
         : "Add fabric, or let the rest be bought from the bolt.",

@@ -61,7 +61,8 @@ export const work: WordsOf<WorkFacts> = {
     hint: "The letters are those of the cutting diagram and of the bag labels.",
   }),
 
-  workStripUnknown: ({ strip, cloth, last, begun }) => {
+  workStripUnknown: ({ strip, cloth: name, fabric, last, begun }) => {
+    const cloth = name === null ? fabric : `${name} of ${fabric}`;
     const there =
       last === 0
         ? "no strip of it is left to cut"

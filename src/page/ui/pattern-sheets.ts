@@ -1,0 +1,33 @@
+/** Points of paper across, and of what is printed on it. */
+const PAPER = { a4: 595.28, letter: 612 } as const;
+/** Narrower than this, pages could not be read: there it is laid out for the screen. */
+const PAGES_FROM = 700;
+
+/**
+ * The book for paper of one size: the printer is told, where it would take what it is set to. Where there is room it is
+ * seen as it prints, page under page, since breaks stand only where the pages were worked out to end.
+ */
+export function onPaper(html: string, paper: "a4" | "letter", room: number): string {
+  const across = PAPER[paper];
+  const zoom = Math.min(1, room / (across * (96 / 72)));
+  const sheets =
+    room < PAGES_FROM
+      ? ""
+      : `@media screen {
+  html { zoom: ${zoom.toFixed(3)}; background: #8b958f; }
+  body { background: #fff !important; color: #1d2733; width: ${across}pt; margin: 0 auto !important; padding: 30pt 0; min-height: 0; }
+  section.fresh, .part-of.fresh { position: relative; padding-top: 72pt !important; }
+  section.fresh::before, .part-of.fresh::before, .cover::after { content: ""; position: absolute; left: -200pt; right: -200pt; height: 18pt; margin-top: -42pt; background: #8b958f; }
+  .cover::after { bottom: -48pt; }
+  .cover { position: relative; }
+}`;
+  const rule = `<style>@page { size: ${paper === "a4" ? "A4" : "letter"} portrait; } ${sheets}</style>`;
+  // Paper is white in the dark too.
+  const seen =
+    sheets === ""
+      ? html
+      : html
+          .replaceAll("@media print {", "@media print, screen {")
+          .replaceAll("(prefers-color-scheme: dark)", "(max-width: 0)");
+  return seen.replace("</head>", () => `${rule}</head>`);
+}
