@@ -35,10 +35,12 @@ export function keepApart(): void {
   if (state.photos.value !== NO_PHOTOS) keepPictures(state.photos.value);
 }
 
-const keepPictures = (photos: Photos): void =>
+function keepPictures(photos: Photos): void {
+  state.photosLost.value = false;
   keepPhotos(draft, photos, () => {
-    state.keptAt.value = words.cloth.photoNotKept;
+    state.photosLost.value = true;
   });
+}
 
 /** Pictures as they are from now on; kept at once. */
 function showPhotos(photos: Photos): void {
@@ -158,6 +160,7 @@ export function begin(
   draft = key;
   batch(() => {
     state.work.value = work;
+    state.photosLost.value = false;
     state.onMat.value = "";
     state.strip.value = null;
     state.bagInHand.value = null;

@@ -135,7 +135,7 @@ export function Selvage() {
       </nav>
       {state.forClass.value ? null : <Dots />}
       <div class="kept">
-        <span class="k">{state.keptAt.value}</span>
+        <span class="k">{state.photosLost.value ? words.cloth.photoNotKept : state.keptAt.value}</span>
         <button type="button" class="act" disabled={!canUndo()} onClick={undo}>
           {words.undo}
         </button>

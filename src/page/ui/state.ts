@@ -22,6 +22,9 @@ export const model = computed(() => readModel(text.value));
 /** Pictures of the fabrics, by name. */
 export const photos = signal<Photos>(NO_PHOTOS);
 
+/** The browser had no room for them: that is said until it has, whatever else is kept meanwhile. */
+export const photosLost = signal(false);
+
 /** What was said of the work at the mat, as its file has it; empty while nothing has been said. */
 export const work = signal("");
 /** The diagrams to cut from; null while they are being worked out. */
