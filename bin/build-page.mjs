@@ -74,6 +74,8 @@ export async function pageParts(root, quality) {
     "worker-src blob:",
     "style-src 'unsafe-inline'",
     "img-src data: blob:",
+    // The faces of the book that is looked at on the page.
+    "font-src data:",
     "base-uri 'none'",
     "form-action 'none'",
   ].join("; ");

@@ -27,6 +27,13 @@ const ENTRIES = {
   engine: "src/engine/index.ts",
 };
 
+/** The fonts that lie beside the bundle, with their licence. */
+export function fontFiles() {
+  const from = join(root, "src/render/fonts");
+  const names = readdirSync(from).filter((name) => name.endsWith(".ttf") || name === "LICENSE");
+  return Object.fromEntries(names.map((name) => [name, readFileSync(join(from, name))]));
+}
+
 /** The bundled files as esbuild gives them; `small` leaves out what only people who read the bundle need. */
 export async function bundle(outdir, small) {
   const { dependencies } = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
@@ -65,6 +72,8 @@ export async function buildAll() {
   for (const file of [...outputFiles.filter(shared), ...outputFiles.filter((file) => !shared(file))])
     put(file.path, file.contents);
   for (const [name, contents] of Object.entries(await pageParts(root, 4))) put(join(target, name), contents);
+  mkdirSync(join(target, "fonts"), { recursive: true });
+  for (const [name, bytes] of Object.entries(fontFiles())) put(join(target, "fonts", name), bytes);
   // Tests open the whole page without asking the command for it.
   const { emptyPage } = await import(
     `${pathToFileURL(join(target, "page-file.js")).href}?${started.getTime()}`

@@ -1,11 +1,11 @@
 // Makes dist/, which is what the package holds: the bundles made small, the page's parts, declarations and schemas.
 // npm runs it before it packs. Nothing in the clone itself uses dist/.
-import { cpSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { rollup } from "rollup";
 import { dts } from "rollup-plugin-dts";
-import { bundle } from "./build.mjs";
+import { bundle, fontFiles } from "./build.mjs";
 import { pageParts } from "./build-page.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -36,4 +36,13 @@ for (const { path, contents } of await bundle(target, true))
   writeFileSync(join(target, basename(path)), contents);
 for (const [name, text] of Object.entries({ ...(await pageParts(root, 11)), ...(await declarations()) }))
   writeFileSync(join(target, name), text);
-cpSync(join(root, "src/schemas"), join(target, "schemas"), { recursive: true });
+mkdirSync(join(target, "fonts"));
+for (const [name, bytes] of Object.entries(fontFiles())) writeFileSync(join(target, "fonts", name), bytes);
+mkdirSync(join(target, "schemas"));
+for (const name of readdirSync(join(root, "src/schemas"))) {
+  const text = readFileSync(join(root, "src/schemas", name), "utf8");
+  writeFileSync(
+    join(target, "schemas", name),
+    name.endsWith(".json") ? JSON.stringify(JSON.parse(text)) : text,
+  );
+}

@@ -33,7 +33,16 @@ function look({ file, from, to, tests }) {
   const rooms = tests.map((room) => `tests/${room}`);
   const ran = spawnSync(
     "npx",
-    ["vitest", "run", "--config", "tests/vitest.config.ts", "--reporter=json", "--bail=1", ...rooms],
+    [
+      "vitest",
+      "run",
+      "--config",
+      "tests/vitest.config.ts",
+      "--reporter=json",
+      "--bail=1",
+      "--maxWorkers=1",
+      ...rooms,
+    ],
     { cwd: copy, encoding: "utf8", maxBuffer: 1 << 28, timeout: 600_000 },
   );
   writeFileSync(path, sound);

@@ -39,7 +39,6 @@ export {
 export { leastBought } from "./plan/proved/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
-export { wordsForMakers } from "./render/book/for-makers.ts";
 export { bookPage, pageOf, patternOf } from "./render/book/index.ts";
 export type { PatternSize } from "./render/book/pattern.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
@@ -61,6 +60,7 @@ export {
 export { runOutlines } from "./render/svg/run-outlines.ts";
 export { unitStepPictures } from "./render/svg/steps/unit-step-pictures.ts";
 export { fabricTiles } from "./render/svg/textures.ts";
+export { forMakers } from "./render/text/for-makers.ts";
 export { goneOnList } from "./render/text/go-on.ts";
 export {
   buyList,

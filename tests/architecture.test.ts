@@ -56,7 +56,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
     packages: ["pdfkit", "bidi-js"],
   },
   "render/fonts": { rooms: [], types: [], packages: ["fontkit"] },
-  "render/png": { rooms: [], types: [], packages: ["@resvg/resvg-js"] },
+  "render/png": { rooms: [], types: [], packages: ["@resvg/resvg-js", "@resvg/resvg-wasm"] },
   "render/book": {
     rooms: ["words", "length", "render", "render/svg"],
     types: ["plan", "quilt", "cutlist", "making", "choices", "spec"],

@@ -11,7 +11,7 @@ function unanswered({ problem }: EngineJob): PackingResult {
     bound: { value: 0, kind: "area", style: problem.style },
     layouts: [],
     missing: [],
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
+    stats: { milliseconds: 0, cutShort: null },
   };
 }
 

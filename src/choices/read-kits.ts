@@ -32,7 +32,8 @@ export function readKits(typed: string, spec: QuiltSpec): Outcome<KitsAsked[]> {
   if (all > MOST_KITS) diagnostics.push(kitsTooMany(NOWHERE, all, MOST_KITS));
   const asked = kits.map(({ count, size, colourway, path, at }): KitsAsked => {
     if (size === "") return { kits: count, size: null, colourway };
-    const read = readSizes(size.replaceAll(";", ","), spec.ruler);
+    // Beside a semicolon a comma parts no sizes: kits have one.
+    const read = readSizes(`${size};`, spec.ruler);
     diagnostics.push(...read.diagnostics.map((found): Diagnostic => ({ ...found, path, at })));
     const [only = null, another] = read.value ?? [];
     if (another !== undefined) diagnostics.push(kitUnreadable({ path, at }, size, { is: "sizes" }));

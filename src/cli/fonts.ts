@@ -1,7 +1,7 @@
 import { readdir, readFile, stat } from "node:fs/promises";
-import { createRequire } from "node:module";
 import { homedir } from "node:os";
 import { extname, join } from "node:path";
+import { fileURLToPath } from "node:url";
 import { fontUnreadable, lettersWithoutFont } from "../diagnostics/pictures.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 
@@ -13,11 +13,9 @@ interface FontFile {
 
 /** The fonts that come with the program. */
 const OURS = {
-  plain: "DejaVuSans",
-  plainBold: "DejaVuSans-Bold",
-  body: "DejaVuSansCondensed",
-  bodyBold: "DejaVuSansCondensed-Bold",
-  title: "DejaVuSerifCondensed-Bold",
+  plain: "plain",
+  plainBold: "plain-bold",
+  title: "title",
 } as const;
 
 export interface Fonts {
@@ -28,6 +26,14 @@ export interface Fonts {
   undrawn: string[];
   /** What to tell of them, and of fonts named that are none. */
   diagnostics: Diagnostic[];
+}
+
+/** Where ours lie: beside the bundle, or in the sources they are bundled from. */
+async function ourPlace(): Promise<string> {
+  const [bundled, sources] = ["./fonts", "../render/fonts"].map((folder) =>
+    fileURLToPath(new URL(folder, import.meta.url)),
+  ) as [string, string];
+  return (await stat(bundled).catch(() => null))?.isDirectory() === true ? bundled : sources;
 }
 
 const KINDS: ReadonlySet<string> = new Set([".ttf", ".otf", ".ttc", ".otc"]);
@@ -93,9 +99,9 @@ export async function fontsFor(
 ): Promise<Fonts> {
   const { loadFonts } = await import("../index.ts");
   const { coverageOf, lettersWithout } = await loadFonts();
-  const place = createRequire(import.meta.url);
+  const place = await ourPlace();
   const ourFont = async (name: string): Promise<FontFile> => {
-    const path = place.resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`);
+    const path = join(place, `${name}.ttf`);
     return { path, bytes: await readFile(path) };
   };
   const ours = Object.fromEntries(

@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
 import { brotliDecompressSync, gzipSync } from "node:zlib";
+import { inLetters } from "./in-letters.ts";
 
 /** Most bytes of the page: it travels by mail and on memory sticks. */
 const MOST_BYTES = 3_000_000;
@@ -11,7 +12,7 @@ const PARTS = { shell: "./page-shell.html", program: "./page-program.br" } as co
 
 const EMPTY = '<script type="application/json" id="quilt">null</script>';
 
-const packed = (bytes: Uint8Array) => gzipSync(bytes, { level: 9 }).toString("base64");
+const packed = (bytes: Uint8Array) => inLetters(gzipSync(bytes, { level: 9 }));
 
 /**
  * The page as one HTML file, without a quilt in it. The program comes from beside this one, the solver from its own

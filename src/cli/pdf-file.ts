@@ -21,13 +21,11 @@ async function printing<T>(plan: Plan, told: T, paper: Paper | null, fonts: Font
   const [pdf, { withStandIns }] = await Promise.all([loadPdf(), loadFonts()]);
   const drawable: T =
     fonts.undrawn.length === 0 ? told : JSON.parse(withStandIns(JSON.stringify(told), fonts.undrawn));
-  const { plain, plainBold, body, bodyBold, title } = fonts.ours;
+  const { plain, plainBold, title } = fonts.ours;
   const options = {
     fonts: {
       plain: plain.bytes,
       plainBold: plainBold.bytes,
-      body: body.bytes,
-      bodyBold: bodyBold.bytes,
       title: title.bytes,
       others: fonts.others.map(({ bytes }) => bytes),
     },

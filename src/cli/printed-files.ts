@@ -84,7 +84,8 @@ export async function printedFiles(
     font === null ? [] : [resolve(io.folder, font)],
   );
   report(fonts.diagnostics, undefined, io);
-  const pictures = png === null ? {} : await pictureFiles({ ...results, ...files }, png, fonts);
+  const pictures = png === null ? null : await pictureFiles({ ...results, ...files }, png, fonts, "warning");
+  report(pictures?.diagnostics ?? [], undefined, io);
   const printed = pdf
     ? {
         [PDF_NAME]: await pdfFile(plan, paper, fonts, io.words, comparison),
@@ -94,5 +95,5 @@ export async function printedFiles(
           : { [PATTERN_PDF_NAME]: await patternFile(plan, pattern, paper, fonts, io.words) }),
       }
     : {};
-  return { ...files, ...printed, ...pictures };
+  return { ...files, ...printed, ...pictures?.files };
 }

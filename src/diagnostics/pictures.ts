@@ -7,6 +7,7 @@ export interface PicturesFacts {
   fontUnreadable: { path: string; exists: boolean };
   lettersWithoutFont: { names: readonly string[]; letters: readonly string[] };
   notADrawing: { file: string };
+  noPainter: Record<string, never>;
 }
 
 /** A font named on the command line that is none. */
@@ -22,4 +23,9 @@ export function lettersWithoutFont(names: readonly string[], letters: readonly s
 /** A file to make a picture of that is no drawing. */
 export function notADrawing(file: string): Diagnostic {
   return tell("NOT-A-DRAWING", "error", NOWHERE, "notADrawing", { file });
+}
+
+/** Nothing on this machine can make pictures of drawings: a warning where all else is done. */
+export function noPainter(severity: "warning" | "error"): Diagnostic {
+  return tell("NO-PICTURES", severity, NOWHERE, "noPainter", {});
 }

@@ -1,13 +1,10 @@
-import { toResult, withSolver } from "./pack.ts";
+import { type Posed, pose, toResult, withSolver } from "./pack.ts";
 import { type Clock, startClock } from "./problem/clock.ts";
-import { checkProblem, gatherKinds } from "./problem/reduce.ts";
+import { checkProblem } from "./problem/reduce.ts";
 import { lengthOf, rulesOf } from "./problem/roll-question.ts";
-import { groupSheets } from "./problem/sheet-groups.ts";
-import { freshStats } from "./problem/stats.ts";
-import { divided, stepOf } from "./problem/steps.ts";
 import { chooseStock, type Portion } from "./search/choose-stock.ts";
 import { highsSolver } from "./solver/highs.ts";
-import type { PackingProblem, PackingResult, SearchLimits, SearchStats } from "./types.ts";
+import type { PackingProblem, PackingResult, SearchLimits } from "./types.ts";
 
 /** Stock to choose from, and what is to be least, in order. */
 export interface StockAims {
@@ -30,47 +27,40 @@ export async function choose(
   checkProblem(problem);
   await highsSolver().catch(() => null);
   const clock = startClock(limits);
-  const stats = freshStats();
-  const step = stepOf(problem);
-  const kinds = gatherKinds(divided(problem.items, step));
   // Sheets alike in size may count differently: none are gathered.
-  const sheets = problem.sheets.map((sheet, i) => ({ ...sheet, cost: i }));
-  const groups = groupSheets(sheets, step);
+  const posed = pose(
+    problem,
+    problem.sheets.map((sheet, i) => ({ ...sheet, cost: i })),
+  );
+  const { kinds, groups, step } = posed;
   const roll = { run: Math.floor((problem.roll?.width ?? 0) / step), available: null, costPerLength: 1 };
   const found = await withSolver(
     (solver) =>
       chooseStock({
-        ...{ kinds, groups, roll, solver, clock, stats, target: null, report: () => {} },
+        ...{ kinds, groups, roll, solver, clock, target: null, report: () => {} },
         ...rulesOf(problem, step),
         portions: portions.map(({ length, price }) => ({ length: Math.floor(length / step), price })),
         aims: aims.map((costs) => groups.map(({ cost }) => costs[cost]!)),
       }),
     () => highsSolver(clock),
   );
-  stats.milliseconds = clock.spent();
-  return told(problem, found, { kinds, groups, step, stats, clock });
+  return told(posed, found, clock);
 }
 
 function told(
-  problem: PackingProblem,
+  posed: Posed,
   { answer, values, bounds }: ReturnType<typeof chooseStock>,
-  from: {
-    kinds: Parameters<typeof toResult>[1];
-    groups: Parameters<typeof toResult>[2];
-    step: number;
-    stats: SearchStats;
-    clock: Clock;
-  },
+  clock: Clock,
 ): PackingResult {
-  const { kinds, groups, step, stats, clock } = from;
+  const { problem, kinds, groups, step } = posed;
   const none = {
     ...{ strips: [], lower: 0, boundKind: "dual" as const, groupOf: () => 0, bands: [] },
     ...{ missing: kinds.map(({ demand }) => demand), impossible: bounds[0] === Infinity },
   };
-  const free = groups.map((group) => ({ ...group, cost: 0 }));
-  if (answer === null) return toResult(problem, kinds, free, step, none, stats, clock);
+  const free = { ...posed, groups: groups.map((group) => ({ ...group, cost: 0 })) };
+  if (answer === null) return toResult(free, none, clock);
   const lower = Math.min(answer.lower, lengthOf(answer.strips, answer.bands));
   const proved = lower * step * (problem.roll?.costPerLength ?? 0);
-  const result = toResult(problem, kinds, free, step, { ...answer, lower: proved }, stats, clock);
+  const result = toResult(free, { ...answer, lower: proved }, clock);
   return { ...result, aims: values.map((value, i) => ({ value, bound: bounds[i]! })) };
 }

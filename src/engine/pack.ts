@@ -5,7 +5,6 @@ import { toLayouts } from "./problem/layouts.ts";
 import { checkProblem, gatherKinds, type Kind, transposeKinds } from "./problem/reduce.ts";
 import { lengthOf, rulesOf } from "./problem/roll-question.ts";
 import { groupSheets, type SheetGroup } from "./problem/sheet-groups.ts";
-import { freshStats } from "./problem/stats.ts";
 import { divided, stepOf } from "./problem/steps.ts";
 import { type StockAnswer, solveStock } from "./search/stock.ts";
 import { absentSolver } from "./solver/absent.ts";
@@ -16,16 +15,16 @@ import type {
   PackingProblem,
   PackingResult,
   SearchLimits,
-  SearchStats,
   Section,
   SegmentUse,
 } from "./types.ts";
 
 /**
  * Finds the cheapest way to cut every item from the stock in the problem's cutting style, with a true lower
- * bound. All sizes are whole numbers of the caller's steps. `now` is the clock on the
+ * bound. All sizes are whole numbers of the caller's steps. Sheets beside a roll cost nothing; what is to be paid for
+ * is chosen by `choose`. `now` is the clock on the
  * wall, in milliseconds; `load` brings the solver.
- * @throws RangeError when the problem holds anything but whole numbers in range.
+ * @throws RangeError when the problem holds anything but whole numbers in range, or sheets with a cost beside a roll.
  */
 export async function pack(
   problem: PackingProblem,
@@ -34,13 +33,13 @@ export async function pack(
   load: (clock: Clock) => Promise<Solver> = highsSolver,
 ): Promise<PackingResult> {
   checkProblem(problem);
+  if (problem.roll !== null && problem.sheets.some(({ cost }) => cost > 0))
+    throw new RangeError("packing problem: sheets with a cost beside a roll are a choice, asked by its aims");
   // Loading the solver is not part of the search's time.
   await highsSolver().catch(() => null);
   const clock = startClock(limits, now);
-  const stats = freshStats();
-  const step = stepOf(problem);
-  const kinds = gatherKinds(divided(problem.items, step));
-  const groups = groupSheets(problem.sheets, step);
+  const posed = pose(problem);
+  const { kinds, groups, step } = posed;
   const roll =
     problem.roll === null
       ? null
@@ -58,14 +57,27 @@ export async function pack(
         ...rulesOf(problem, step),
         solver,
         clock,
-        stats,
         target: limits.target ?? null,
         report: (objective, bound) => limits.onProgress?.({ objective, bound }),
       }),
     () => load(clock),
   );
-  stats.milliseconds = clock.spent();
-  return toResult(problem, kinds, groups, step, answer, stats, clock);
+  return toResult(posed, answer, clock);
+}
+
+/** A problem as the search sees it. */
+export interface Posed {
+  problem: PackingProblem;
+  kinds: readonly Kind[];
+  groups: readonly SheetGroup[];
+  /** Sizes are divided by this. */
+  step: number;
+}
+
+export function pose(problem: PackingProblem, sheets = problem.sheets): Posed {
+  const step = stepOf(problem);
+  const kinds = gatherKinds(divided(problem.items, step));
+  return { problem, kinds, groups: groupSheets(sheets, step), step };
 }
 
 /**
@@ -94,12 +106,8 @@ function isSolverFault(fault: unknown): boolean {
 
 /** The answer in the problem's own steps and items. */
 export function toResult(
-  problem: PackingProblem,
-  kinds: readonly Kind[],
-  groups: readonly SheetGroup[],
-  step: number,
+  { problem, kinds, groups, step }: Posed,
   answer: StockAnswer,
-  stats: SearchStats,
   clock: Clock,
 ): PackingResult {
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
@@ -113,29 +121,18 @@ export function toResult(
   );
   if (answer.missing !== null) {
     const missing = dealMissing(problem, layouts);
-    if (!answer.impossible) stats.cutShort = endedBy(clock);
-    return {
-      status: answer.impossible ? "infeasible" : "none-found",
-      objective: cost,
-      rollLength,
-      bound: { ...bound, value: 0 },
-      layouts,
-      missing,
-      stats,
-    };
+    const status = answer.impossible ? "infeasible" : "none-found";
+    const stats = toldOf(clock, answer.impossible);
+    return { status, objective: cost, rollLength, bound: { ...bound, value: 0 }, layouts, missing, stats };
   }
   const status = cost === bound.value ? "proven" : "best-found";
-  // What was proved before time was up is no less proved.
-  if (status !== "proven") stats.cutShort = endedBy(clock);
-  return {
-    status,
-    objective: cost,
-    rollLength,
-    bound,
-    layouts,
-    missing: [],
-    stats,
-  };
+  const stats = toldOf(clock, status === "proven");
+  return { status, objective: cost, rollLength, bound, layouts, missing: [], stats };
+}
+
+/** What was proved before time was up is no less proved. */
+function toldOf(clock: Clock, proved: boolean): PackingResult["stats"] {
+  return { milliseconds: clock.spent(), cutShort: proved ? null : endedBy(clock) };
 }
 
 function costOf(

@@ -156,11 +156,8 @@ export interface LowerBound {
   style: CuttingStyle;
 }
 
+/** What a search says of its own end. */
 export interface SearchStats {
-  columns: number;
-  nodes: number;
-  lpSolves: number;
-  mipSolves: number;
   milliseconds: number;
   /**
    * What ended the search before it could tell all: counted work, or time and the caller (on another machine it may

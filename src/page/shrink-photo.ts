@@ -1,4 +1,4 @@
-import { type Photo, WHOLE } from "./photos.ts";
+import { type Photo, type Photos, WHOLE } from "./photos.ts";
 
 /** Longest side of a picture that is kept, in pixels: a repeat of a foot has its threads still. */
 const LONGEST = 900;
@@ -89,4 +89,42 @@ export async function shrunkPhoto(file: Blob, across: number): Promise<Shrunk> {
     from: file.size,
     coarse: Math.max(w, h) < COARSE,
   };
+}
+
+/** Longest sides and qualities tried, where pictures have to travel in one file. */
+const SMALLER = [
+  [720, 0.78],
+  [560, 0.72],
+  [420, 0.68],
+  [320, 0.6],
+  [240, 0.5],
+  [160, 0.4],
+] as const;
+
+/** A picture drawn anew, smaller; as it is where no browser can. */
+async function smaller(photo: Photo, longest: number, quality: number): Promise<Photo> {
+  const image = await loaded(photo.picture);
+  if (image === null) return photo;
+  const scale = Math.min(1, longest / Math.max(image.naturalWidth, image.naturalHeight));
+  const canvas = document.createElement("canvas");
+  canvas.width = Math.max(1, Math.round(image.naturalWidth * scale));
+  canvas.height = Math.max(1, Math.round(image.naturalHeight * scale));
+  canvas.getContext("2d")?.drawImage(image, 0, 0, canvas.width, canvas.height);
+  const picture = await new Promise<Blob | null>((done) => canvas.toBlob(done, "image/jpeg", quality));
+  return picture === null || picture.size >= photo.picture.size ? photo : { ...photo, picture };
+}
+
+/** Pictures made so small that written as letters they take no more than `most` of them, or as small as shows a print. */
+export async function fittingPhotos(photos: Photos, most: number): Promise<Photos> {
+  const lettersOf = (all: Photos): number =>
+    Object.values(all).reduce((sum, { picture }) => sum + (picture.size * 4) / 3 + 200, 0);
+  let now = photos;
+  for (const [longest, quality] of SMALLER) {
+    if (lettersOf(now) <= most) break;
+    const made = Object.entries(photos).map(
+      async ([key, photo]) => [key, await smaller(photo, longest, quality)] as const,
+    );
+    now = Object.fromEntries(await Promise.all(made));
+  }
+  return now;
 }

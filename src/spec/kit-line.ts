@@ -15,7 +15,7 @@ export type KitRead = { ok: true; kit: Omit<KitSpec, "path" | "at"> } | { ok: fa
  */
 export function readKitLine(line: string, colourways: readonly string[]): KitRead {
   const text = line.trim().replace(/\s+/g, " ");
-  const [, number, rest = ""] = /^([+-]?[\d.,]+)(?: (?=of |in )(.*))?$/i.exec(text) ?? [];
+  const [, number, rest = ""] = /^([+-]?[\d.,]+)(?: (?=(?:of|in)\b)(.*))?$/i.exec(text) ?? [];
   if (number === undefined) return { ok: false, fault: { is: "no-count" } };
   const count = Number(number);
   if (!Number.isInteger(count) || count < 1 || count > MOST_KITS)

@@ -1,4 +1,4 @@
-import { z } from "zod";
+import * as z from "zod";
 import type { FileKey } from "../diagnostics/file-keys.ts";
 import { factUnreadable } from "../diagnostics/work.ts";
 import type { LengthUnit } from "../length/types.ts";

@@ -107,7 +107,7 @@ function nothingLeft(fabric: FabricSpec, settings: PlanSettings): FabricPlan {
     bound: { value: 0, kind: "exhausted", style: settings.style },
     layouts: [],
     missing: [],
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
+    stats: { milliseconds: 0, cutShort: null },
   } as const;
   const chosen = {
     cutList: { fabric, pieces: [] },

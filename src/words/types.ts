@@ -17,6 +17,7 @@ import type { finishing } from "./en/finishing.ts";
 import type { foundation } from "./en/foundation.ts";
 import type { goOn, workFile } from "./en/go-on.ts";
 import type { lengths } from "./en/lengths.ts";
+import type { makers } from "./en/makers.ts";
 import type { making } from "./en/making.ts";
 import type { lengths as spoken } from "./en/quilt/lengths.ts";
 import type { purposes } from "./en/quilt/purposes.ts";
@@ -82,13 +83,6 @@ export interface Words {
   finishing: Wide<typeof finishing>;
   /** What is made on a foundation. */
   foundation: Wide<typeof foundation>;
-  /** What is told otherwise to whoever sews from a pattern, who has no file and asks for no proof. */
-  forMakers: {
-    cutting: Pick<Words["cutting"], "bindingToo">;
-    finishing: Pick<Words["finishing"], "anyBacking" | "anyWadding" | "noBinding">;
-    making: Pick<Words["making"], "nestSome" | "bulk" | "thinEnough" | "tooThick" | "quilting">;
-    units: Pick<Words["units"], "allOwn">;
-  };
   /** A plan gone on with. */
   goOn: Wide<typeof goOn>;
   /** Lengths and sizes in a sentence. */
@@ -105,6 +99,8 @@ export interface Words {
   sizes: Wide<typeof sizes>;
   /** The sheet of whoever teaches a class. */
   teaching: Wide<typeof teaching>;
+  /** What stands in papers for others in place of sentences about the file. */
+  makers: Wide<typeof makers>;
   /** Names of units and of ways of making them. */
   unitNames: Wide<typeof unitNames>;
   /** Cut sizes of a unit. */

@@ -1,5 +1,5 @@
-import { WORK_WEIGHTS, workOf } from "../../src/engine/easing/work-measure.ts";
-import { openStrips } from "../../src/engine/easing/work-plan.ts";
+import { placesOf } from "../../src/engine/easing/places.ts";
+import { cutsOf, WORK_WEIGHTS, workOf } from "../../src/engine/easing/work-measure.ts";
 import { lessenWork, pack } from "../../src/engine/index.ts";
 import { highsSolver } from "../../src/engine/solver/highs.ts";
 import type { BenchCase } from "./cases.ts";
@@ -40,18 +40,21 @@ export async function easing(cases: readonly BenchCase[], log: (text: string) =>
       before[part] += was[part];
       after[part] += is[part];
     }
-    const open = openStrips(problem, eased);
-    if (open === null) continue;
-    const { kinds, run, demand, step, set } = open;
-    const taken = set.reduce((sum, { filling, count }) => sum + filling.height * count, 0);
-    const paid = { widths: new Set(set.map(({ filling }) => filling.height)), sizes: new Set<number>() };
-    const room = Math.floor(limit / step) - taken;
-    const bound = leastWork({ kinds, run, demand, limit: room, table: TABLE, paid }, solver, YARDSTICK);
+    const [place] = placesOf(problem, eased, limit);
+    if (place === undefined) continue;
+    const { kinds, run, demand, room, beside } = place;
+    const widths = new Set(beside.map(({ shape }) => shape.height));
+    const sizes = new Set(beside.flatMap(({ shape }) => cutsOf(shape, TABLE).sizes));
+    const bound = leastWork(
+      { kinds, run, demand, limit: room, table: TABLE, paid: { widths, sizes } },
+      solver,
+      YARDSTICK,
+    );
     if (bound === null) continue;
     // What the strips of the whole width take is the same in every plan.
     const same = wholeStrips(
-      set.reduce((sum, { count }) => sum + count, 0),
-      paid.widths.size,
+      beside.reduce((sum, { count }) => sum + count, 0),
+      widths.size,
     );
     const bar = Math.min(is.total, same + bound);
     asked += 1;

@@ -1,3 +1,4 @@
+import { choose } from "../../src/engine/choose.ts";
 import { pack, verify } from "../../src/engine/index.ts";
 import type { PackingProblem } from "../../src/engine/types.ts";
 import { leastCostBySubsets } from "../engine/exact/by-subsets.ts";
@@ -29,12 +30,45 @@ export async function faultsOfSeed(seed: number, effort: number): Promise<string
         if (result.bound.value > least) faults.push(`bound ${result.bound.value} above the least, ${least}`);
       }
     }
-    return faults;
+    return [...faults, ...(await faultsOfChoice(problem, effort))];
   } catch (error) {
     return [
       `crashed: ${error instanceof Error ? (error.stack ?? error.message).slice(0, 600) : String(error)}`,
     ];
   }
+}
+
+/** A portion of the roll in these fuzzed choices is so many times as long as the roll is wide, and there are so many. */
+const PORTIONS = { part: 1 / 4, most: 120 } as const;
+
+/** The same with every piece of cloth at the price of its area beside a roll sold by the quarter of its width. */
+async function faultsOfChoice(problem: PackingProblem, effort: number): Promise<string[]> {
+  const { roll, sheets } = problem;
+  if (roll === null || sheets.length === 0) return [];
+  const step = Math.ceil(roll.width * PORTIONS.part);
+  const portions = Array.from({ length: PORTIONS.most }, (_, n) => ({
+    length: n * step,
+    price: n * step * roll.width,
+  }));
+  const prices = sheets.map(({ across, along }) => across * along);
+  const result = await choose(problem, { portions, aims: [prices] }, { effort });
+  const faults = verify(problem, result).map((fault) => `chosen: ${fault}`);
+  const [price] = result.aims ?? [];
+  if (price === undefined) return faults;
+  const paid = result.layouts.reduce(
+    (sum, { stock, sheet, count }) => (stock === "sheet" ? sum + prices[sheet]! * count : sum),
+    portions.find(({ length }) => length >= result.rollLength)?.price ?? Infinity,
+  );
+  if (paid !== price.value) faults.push(`chosen for ${price.value}, its cloth comes to ${paid}`);
+  if (price.bound > price.value) faults.push(`chosen for ${price.value}, less than its bound ${price.bound}`);
+  if (!isSmall(problem)) return faults;
+  const priced = sheets.map((sheet, i) => ({ ...sheet, cost: prices[i]! }));
+  const byLength = { ...problem, sheets: priced, roll: { ...roll, costPerLength: roll.width } };
+  const least = leastCostBySubsets(byLength);
+  if (price.value < least) faults.push(`chosen for ${price.value}, below the least, ${least}`);
+  // A portion is at most a step longer than what is cut from it.
+  if (price.bound >= least + step * roll.width) faults.push(`price proved ${price.bound}, above ${least}`);
+  return faults;
 }
 
 function isSmall(problem: PackingProblem): boolean {

@@ -14,7 +14,7 @@ interface Instance {
   name: string;
   width?: number;
   bin?: { w: number; h: number };
-  stock?: { w: number; h: number; available: number | null; cost: number }[];
+  stock?: { w: number; h: number; available: number | null; cost?: number }[];
   items: { w: number; h: number; demand: number }[];
   known?: KnownEntry[];
   bounds?: { variant: string; lower: number }[];
@@ -140,7 +140,11 @@ function sheetProblem(
   turnable: boolean,
 ): PackingProblem {
   const sheets = stock.map(
-    ({ w, h, available, cost }): SheetStock => ({ across: w, along: h, available, cost, firstCut: "across" }),
+    // Where no cost is given the area of a plate is what it costs.
+    ({ w, h, available, cost = w * h }): SheetStock => ({
+      ...{ across: w, along: h, available, cost },
+      firstCut: "across",
+    }),
   );
   return { style: "strips-2", items: itemsOf(instance, turnable), roll: null, sheets };
 }

@@ -21,8 +21,10 @@ export function randomCutList(seed: number): PackingProblem {
     return { style, items: withBands(dice, items, width), roll, sheets: [] };
   }
   const sheets = randomSheets(dice, width);
-  const roll = kind === 10 ? { width, available: null, costPerLength: dice.between(1, 3) } : null;
-  return { style, items, roll, sheets };
+  if (kind < 10) return { style, items, roll: null, sheets };
+  // What is to be paid for beside a roll is chosen by aims, not packed.
+  const free = sheets.map((sheet) => ({ ...sheet, cost: 0 }));
+  return { style, items, roll: { width, available: null, costPerLength: dice.between(1, 3) }, sheets: free };
 }
 
 function randomPieces(dice: Dice, width: number, odd: boolean): PackingItem[] {

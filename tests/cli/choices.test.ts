@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
 import { crossgrainHere, emptyFolder, ROOT, SMALL } from "./run.ts";
@@ -90,6 +90,34 @@ describe("choices on the command line", () => {
     expect(printed.startsWith("%PDF-")).toBe(true);
     expect(printed).toContain("(Tide pool: 3 kits)");
   });
+
+  test("kits of several sorts have the teacher's lists and a paper for each sort; what they do not go with is refused", async () => {
+    const folder = emptyFolder();
+    const quilt = readFileSync(join(ROOT, "fixtures/quilts/geese-and-bars.yaml"), "utf8");
+    writeFileSync(join(folder, "geese.yaml"), `${quilt}\nclass:\n  kits: [ 2 of 1x1, 1 of 2x2 ]\n`);
+    const run = (...words: string[]) => crossgrainHere(["plan", "geese.yaml", ...words], folder);
+    const { code, stdout } = await run("--kits", "file", "--out", "class");
+    expect(code).toBe(0);
+    expect(stdout).toMatch(/Kit 2: 2x2, [^\n]* +1\n/);
+    const written = readdirSync(join(folder, "class"));
+    for (const name of ["kits.txt", "class.html", "kit-1.txt", "kit-1.html", "kit-2.txt", "kit-2.html"])
+      expect(written).toContain(name);
+    expect(written).not.toContain("pattern.html");
+    for (const more of [["--sizes", "3x3"], ["--width", "40 in"], ["--compare"], ["--fat-quarters"]])
+      expect(await run("--kits", "1 of 1x1, 1", ...more)).toMatchObject({
+        code: 2,
+        stderr: expect.stringContaining("kits of several sorts"),
+      });
+    expect(await run("--kits", "2 of 1x1 in dusk")).toMatchObject({
+      code: 2,
+      stderr: expect.stringContaining("KIT-UNREADABLE"),
+    });
+    writeFileSync(join(folder, "tide.yaml"), SMALL);
+    expect(await crossgrainHere(["buy", "tide.yaml", "--kits", "2 of 3x3"], folder)).toMatchObject({
+      code: 2,
+      stderr: expect.stringContaining("KITS-NEED-QUILT"),
+    });
+  }, 60_000);
 
   test("compare and arrange print tables; a cut list has nothing for them", async () => {
     const folder = emptyFolder();

@@ -46,7 +46,7 @@ async function byEveryChoice({ problem, choice }: ReturnType<typeof randomChoice
   let best: number[] | null = null;
   for (const counts of vectors) {
     const sheets = problem.sheets.map((sheet, i) => ({ ...sheet, available: counts[i]! }));
-    const result = await pack({ ...problem, sheets });
+    const result = await pack({ ...problem, sheets }, { effort: 20_000 });
     if (!hasPlan(result)) continue;
     expect(result.status).toBe("proven");
     const portion = choice.portions.find(({ length }) => length >= result.rollLength)!;
@@ -64,7 +64,7 @@ describe("stock chosen by several aims", () => {
     for (let seed = FIRST; seed < FIRST + SEEDS; seed++) {
       const question = randomChoice(seed);
       const least = await byEveryChoice(question);
-      const result = await choose(question.problem, question.choice);
+      const result = await choose(question.problem, question.choice, { effort: 20_000 });
       if (least === null) {
         expect(hasPlan(result), `seed ${seed}`).toBe(false);
         continue;

@@ -1,4 +1,5 @@
-import { describe, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { pack } from "../../src/engine/index.ts";
 import type { PackingProblem } from "../../src/engine/types.ts";
 import { expectLeast, forSeeds } from "./exact/agreement.ts";
 import { leastCostBySubsets } from "./exact/by-subsets.ts";
@@ -51,6 +52,14 @@ describe("fixed pieces: the least cost is the one other models find", () => {
       };
       await expectLeast(problem, leastCostBySubsets(problem), `seed ${seed}`);
     });
+  });
+
+  test("cloth with a price beside a bolt is not packed: it is chosen", async () => {
+    const { items, roll } = randomRoll(3201, {
+      ...{ style: "strips-2", sizes: [1, 2], copies: [1, 2], pieces: 3, width: [6, 12] },
+    });
+    const sheets = [{ across: 5, along: 5, available: 1, cost: 3, firstCut: "either" as const }];
+    await expect(pack({ style: "strips-2", items, roll, sheets })).rejects.toThrow(/cost beside a roll/);
   });
 
   test("15 problems in strips-2, by level packing in HiGHS", async () => {

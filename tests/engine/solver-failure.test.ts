@@ -25,7 +25,6 @@ function solveWith(solver: Solver): StockAnswer {
     style: "strips-2",
     solver,
     clock: startClock({ effort: 300 }),
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
     target: null,
     report: () => {},
   });

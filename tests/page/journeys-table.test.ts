@@ -149,13 +149,21 @@ describe.skipIf(CHROMIUM === null)("at the table", () => {
       await page.getByRole("button", { name: "Sew", exact: true }).click();
       await page.waitForSelector(".bigstep");
       expect(await page.locator(".takebags .bigbag").allTextContents()).toEqual(["H", "B"]);
-      const seen: string[] = [];
+      const [seen, described]: [string[], string[]] = [[], []];
       while ((await page.locator(".bigstep").count()) > 0) {
         const told = (await page.locator(".bigstep figcaption").textContent()) ?? "";
         // The picture says to a screen reader what stands under it.
         const heard = (await page.locator(".bigstep svg title").textContent()) ?? "";
         expect(told.toLowerCase()).toContain(heard.toLowerCase());
         seen.push(told);
+        const [picture = ""] = await page
+          .locator(".bigstep")
+          .evaluateAll((all) =>
+            all.map(
+              (one) => document.getElementById(one.getAttribute("aria-describedby") ?? "")?.textContent ?? "",
+            ),
+          );
+        described.push(picture);
         if (seen.length === 7) await hand.press("All 40");
         await hand.press("Next");
         await page.waitForFunction(
@@ -164,6 +172,12 @@ describe.skipIf(CHROMIUM === null)("at the table", () => {
         );
       }
       expect(seen).toHaveLength(7);
+      // Each picture is described in words: which bags, how they lie, what is cut and pressed, what it measures then.
+      for (const words of described)
+        expect(words).toMatch(/take 1 H \(chalk\) and 4 B \(night\)|B \(night\)|Trim to 4½ × 2½ in/);
+      expect(described.join(" ")).toMatch(
+        /right sides together[\s\S]*Press to night[\s\S]*Trim to 4½ × 2½ in/,
+      );
       await page.locator("h2", { hasText: "Block Lantern (make 10)" }).waitFor();
       for (let i = 0; i < 4; i++) await page.getByRole("button", { name: "All 10" }).nth(i).click();
       expect(await page.locator(".sewsteps .done").count()).toBe(4);
@@ -177,6 +191,34 @@ describe.skipIf(CHROMIUM === null)("at the table", () => {
       await page.locator("h2", { hasText: "Block Lantern (make 10)" }).waitFor();
       expect(await page.locator(".sewsteps .done").count()).toBe(4);
       expect(faultsOf(page)).toEqual([]);
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
+  test.skipIf(!ALL)(
+    "each strip is heard: how wide, what is cut of it, which bag, in the order of the steps",
+    async () => {
+      const page = await openPage(browser);
+      await chalkOnMat(page);
+      const strips = await page.locator(".stripline button").count();
+      expect(strips).toBe(6);
+      for (let i = 0; i < strips; i++) {
+        await page.locator(".stripline button").nth(i).click();
+        const mat = await page.locator(".onmat").ariaSnapshot();
+        const [, width = "", gives = ""] =
+          new RegExp(`button "strip ${i + 1}, ([^:]+ in): ([^"]+)" \\[pressed\\]`).exec(mat) ?? [];
+        const steps = await page.locator(".atstrip").ariaSnapshot();
+        expect(steps).toContain(`heading "Cut 1 strip ${width} × WOF"`);
+        // Every bag the strip fills is told with how many and how large.
+        for (const one of gives.split(", ")) {
+          const [, count = "", letter = ""] = /^(\d+) (\w+)$/.exec(one) ?? [];
+          expect(steps, one).toMatch(new RegExp(`${count} squares [^ ]+ in \\[${letter}\\]`));
+        }
+        expect(steps).toContain(`button "Strip ${i + 1} is cut"`);
+      }
+      await page.getByRole("button", { name: "Strip 6 is cut" }).click();
+      expect(await page.locator(".onmat").ariaSnapshot()).toMatch(/button "strip 6, [^"]+, cut/);
       await page.context().close();
     },
     PATIENCE,
@@ -249,6 +291,9 @@ describe.skipIf(CHROMIUM === null)("at the table", () => {
         await look("rows");
         await page.getByRole("button", { name: "Pattern", exact: true }).click();
         await page.waitForSelector(".bookframe");
+        for (const part of ["What is in it", "Who made it", "Your own words"])
+          await page.getByText(part).click();
+        await look("the pattern");
         await page.getByRole("button", { name: "Fabric", exact: true }).click();
         for (const what of ["Ways of making", "Turnings"]) {
           await page.getByRole("button", { name: what }).click();

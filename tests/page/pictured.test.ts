@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
-import { pictured } from "../../src/page/planner/pictured.ts";
+import { pictured, type SeenPhoto } from "../../src/page/planner/pictured.ts";
 import { show } from "../../src/page/planner/show.ts";
 import { STARTS } from "../../src/page/starts.ts";
 import type { Plan } from "../../src/plan/types.ts";
@@ -33,11 +33,13 @@ describe("drawings in the photos of fabrics", () => {
     // Its print stands upright in the quilt: geese of four blocks' sides hold it turned every way.
     expect(tilesIn(geese.join("")).sort()).toEqual(["photo-3-0", "photo-3-180", "photo-3-270", "photo-3-90"]);
     // No texture is laid over a photo; the fabrics without one keep theirs.
-    const texture = /fill="url\(#step-[\d-]+fabric-(\d+)\)/g;
-    const textured = new Set([...geese.join("").matchAll(texture)].map(([, number]) => number));
-    const numberOf = (name: string) => String(plan.fabrics.findIndex((one) => one.name === name) + 1);
-    expect(textured).not.toContain(numberOf("night"));
-    expect(textured).toContain(numberOf("chalk"));
+    const textures = (photos: SeenPhoto[]): number => {
+      const seen = show(plan, "sewing", null, photos);
+      const drawn = seen.what === "sewing" ? (seen.sewing?.blocks[0]?.svg ?? "") : "";
+      return drawn.split("clip-path=").length;
+    };
+    expect(textures([{ ...NIGHT, fabric: "chalk" }])).toBeLessThan(textures([]));
+    expect(textures([{ ...NIGHT, fabric: "chalk" }])).toBeGreaterThan(1);
     for (const group of [sewing?.blocks[0], sewing?.rows[0], sewing?.borders[0]])
       expect(tilesIn(group?.svg ?? ""), group?.title).toContain("photo-3-0");
 
@@ -81,6 +83,33 @@ describe("drawings in the photos of fabrics", () => {
     });
     expect(Math.max(...widths)).toBeLessThan(2.875 * 25.4 + 0.5);
     expect(Math.max(...widths)).toBeGreaterThan(2.5 * 25.4 - 0.5);
+  });
+
+  test("each picture of a unit has the words of its step: bags, ways a print lies, sizes, pressing", async () => {
+    const plan = await planned(text);
+    const shown = show(plan, "sewing", null, []);
+    const units = (shown.what === "sewing" ? shown.sewing?.units : null) ?? [];
+    expect(units.length).toBeGreaterThan(1);
+    for (const { step, bags, pictures } of units) {
+      const told = pictures.map(({ words }) => words.join(" "));
+      for (const [i, words] of told.entries())
+        expect(words, `${step.title}: ${pictures[i]?.says}`).not.toBe("");
+      // Where several are sewn alike the words name parts, and the table beside them the bags of each.
+      const all = `${told.join(" ")} ${step.table?.rows.flat().join(" ") ?? ""}`;
+      for (const { letter, fabric } of bags)
+        expect(all, step.title).toMatch(new RegExp(`\\b${letter}\\b[^.]*${fabric}`));
+      expect(all, step.title).toMatch(/Trim to \d|Each measures \d/);
+      expect(all, step.title).toMatch(/Press /);
+    }
+    const [geese] = units;
+    const [first] = geese?.pictures ?? [];
+    expect(first?.words.join(" ")).toContain(
+      "The small squares, seen on the wrong side: upper left heads down",
+    );
+    // What a reader hears of the picture itself is said once.
+    expect(first?.svg).toMatch(
+      /<title[^>]*>rule the lines, lay two on opposite corners<\/title>\s*<desc[^>]*(?:\/>|><\/desc>)/,
+    );
   });
 
   test("a plan without photos is drawn as it was", async () => {

@@ -26,7 +26,7 @@ function packed(strips: readonly (readonly [along: number, count: number])[]): P
     bound: { value: 0, kind: "area", style: "strips-2" },
     layouts: [{ stock: "roll", sheet: -1, count: 1, firstCut: "across", sections }],
     missing: [],
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
+    stats: { milliseconds: 0, cutShort: null },
   };
 }
 

@@ -246,6 +246,20 @@ describe("joined borders", () => {
   });
 });
 
+describe("a border that may be joined or cut along the selvage", () => {
+  // derived geometry: the centre is 48 in, so that sides are 48 1/2 and ends 56 1/2 in, longer than the 42 in of width.
+  test("leaves every bag the letter that the sewing names, whichever way it is made", async () => {
+    const { value } = await planOf(textOf("either-border"));
+    expect(value === null ? ["no plan"] : auditPlan(value)).toEqual([]);
+    const letters = value?.fabrics.flatMap(({ pieces }) => pieces.map(({ letter }) => letter)) ?? [];
+    expect(new Set(letters).size).toBe(letters.length);
+    // Red has [A] alone; the bags of navy go on from there.
+    expect(value?.fabrics[0]?.pieces.map(({ letter }) => letter)).toEqual(["A"]);
+    const navy = value?.fabrics[1]?.pieces ?? [];
+    expect(navy.find(({ across, along }) => across === 6.5 * IN && along === 6.5 * IN)?.count).toBe(32);
+  });
+});
+
 describe("a pair of borders", () => {
   // derived geometry: 27 in hold the block of 20 1/2 in and one side of 3 1/2 in standing beside it. The other side lying
   // across, with two ends of 26 1/2 in, makes 20 1/2 + 3 x 3 1/2 = 31 in; both sides lying across make 34 1/2 in.

@@ -1,18 +1,22 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
+/** A font of the package ours are taken from: for letters that ours lack. */
 export function fontPath(name: string): string {
   return fileURLToPath(new URL(`../../node_modules/dejavu-fonts-ttf/ttf/${name}.ttf`, import.meta.url));
 }
 
-const file = (name: string): Uint8Array => readFileSync(fontPath(name));
+/** A font that comes with the program. */
+export function ownFont(name: "plain" | "plain-bold" | "title"): string {
+  return fileURLToPath(new URL(`../../src/render/fonts/${name}.ttf`, import.meta.url));
+}
+
+const file = (name: Parameters<typeof ownFont>[0]): Uint8Array => readFileSync(ownFont(name));
 
 /** The fonts a PDF is set in, and none besides. */
 export const PDF_FONTS = {
-  plain: file("DejaVuSans"),
-  plainBold: file("DejaVuSans-Bold"),
-  body: file("DejaVuSansCondensed"),
-  bodyBold: file("DejaVuSansCondensed-Bold"),
-  title: file("DejaVuSerifCondensed-Bold"),
+  plain: file("plain"),
+  plainBold: file("plain-bold"),
+  title: file("title"),
   others: [] as Uint8Array[],
 };

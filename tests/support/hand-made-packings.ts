@@ -16,7 +16,7 @@ export function answering(
     bound: { value: rollLength, kind: "exhausted", style: "strips-2" },
     layouts,
     missing: [],
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
+    stats: { milliseconds: 0, cutShort: null },
     ...more,
   };
   return async (jobs) =>

@@ -91,7 +91,7 @@ function shelfPack({ items, roll, style }: PackingProblem): PackingResult {
     bound: { value: Math.ceil(area / width), kind: "area", style },
     layouts: [{ stock: "roll", sheet: -1, count: 1, firstCut: "across", sections }],
     missing: [],
-    stats: { columns: 0, nodes: 0, lpSolves: 0, mipSolves: 0, milliseconds: 0, cutShort: null },
+    stats: { milliseconds: 0, cutShort: null },
   };
 }
 

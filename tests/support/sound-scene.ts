@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import * as fontkit from "fontkit";
 import { type Box, type Scene, type SceneNode, type TextNode, textsOf } from "../../src/render/svg/scene.ts";
 import { boxOfText } from "../../src/render/svg/text.ts";
-import { fontPath } from "./fonts.ts";
+import { ownFont } from "./fonts.ts";
 
 const SLACK = 0.01;
 
@@ -25,7 +25,7 @@ function meet(a: Box, b: Box): boolean {
 }
 
 type Font = Extract<ReturnType<typeof fontkit.create>, { hasGlyphForCodePoint: unknown }>;
-const fonts = [fontPath("DejaVuSans"), fontPath("DejaVuSans-Bold")].map(
+const fonts = [ownFont("plain"), ownFont("plain-bold")].map(
   (path) => fontkit.create(readFileSync(path)) as Font,
 );
 const advances = new Map<string, number>();

@@ -4,9 +4,9 @@ import { fileURLToPath } from "node:url";
 import { Resvg } from "@resvg/resvg-js";
 import pixelmatch from "pixelmatch";
 import { PNG } from "pngjs";
-import { fontPath } from "./fonts.ts";
+import { ownFont } from "./fonts.ts";
 
-const fonts = ["DejaVuSans", "DejaVuSans-Bold"].map(fontPath);
+const fonts = (["plain", "plain-bold"] as const).map(ownFont);
 
 /** Options that keep resvg to the one font the drawings are measured in. */
 export const FONT = { loadSystemFonts: false, fontFiles: fonts, defaultFontFamily: "DejaVu Sans" };

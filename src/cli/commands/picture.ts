@@ -48,7 +48,9 @@ export const picture = (words: Words) =>
         report(fonts.diagnostics, undefined, io);
         const path = resolve(io.folder, drawing);
         const name = basename(path, extname(path));
-        const files = await pictureFiles({ [`${name}.svg`]: text }, values.width ?? USUAL_WIDTH, fonts);
+        const drawn = { [`${name}.svg`]: text };
+        const { files, diagnostics } = await pictureFiles(drawn, values.width ?? USUAL_WIDTH, fonts, "error");
+        if (diagnostics.length > 0) return failWith(diagnostics, undefined, false, io);
         if (files === null) return failWith([notADrawing(drawing)], undefined, false, io);
         made.push({ drawing, folder: dirname(path), files });
       }

@@ -1,3 +1,4 @@
+import { addSize, spread } from "../oracles/knapsack.ts";
 import { metered } from "../oracles/metered.ts";
 import { sheetOracle } from "../oracles/oracle-sheet.ts";
 import type { Clock } from "../problem/clock.ts";
@@ -26,7 +27,7 @@ export type BandBound = (rests: readonly Rest[], banded: readonly number[], alon
  * program of the strips alone.
  */
 export function bandBounds(question: RollQuestion, limit: number): BandBound {
-  const { kinds, run, given, clock, solver, stats } = question;
+  const { kinds, run, given, clock, solver } = question;
   /** What lies in no band may lie in strips, or only on the sheets given. */
   const inBands = (kind: Kind) => kind.place === "bands" && !given.some(({ sheet }) => canHold(sheet, kind));
   const demand = kinds.map((kind) => (inBands(kind) ? 0 : kind.demand));
@@ -62,16 +63,10 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
         if (oracle.listedTo < limit || cells > MOST_CELLS) table = null;
         else {
           const values = oracle.values(prices, caps);
-          for (let at = 1; at <= limit; at++) table[at] = table[at - 1]!;
           oracle.heights.forEach((height, level) => {
-            const value = values[level]!;
-            if (value === 0) return;
-            for (let at = height; at <= limit; at++) {
-              const held = table![at - height]! + value;
-              if (held > table![at]!) table![at] = held;
-            }
+            if (values[level]! > 0) addSize(table!, height, values[level]!);
           });
-          for (let at = 1; at <= limit; at++) table[at] = Math.max(table[at]!, table[at - 1]!);
+          spread(table);
         }
       }
       tables.set(width, table);
@@ -100,8 +95,6 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
       const at = new Map(strips.map((kind, s) => [kind, root.cut.prices[s]!]));
       priced.push(pricing(Float64Array.from(wanted, (kind) => at.get(kind) ?? 0)));
     } finally {
-      stats.columns += master.counts.columns;
-      stats.lpSolves += master.counts.lpSolves;
       master.dispose();
     }
   }

@@ -4,14 +4,7 @@ import { canHold, type GivenSheet, type Rest, type RollQuestion } from "../probl
 import { solveRoll } from "../search/roll.ts";
 import { bandBounds } from "./band-bounds.ts";
 import { type BandGroup, bandGroups, partsWithFirst, statesOf } from "./band-sections.ts";
-import {
-  type Arrangement,
-  type BandAnswer,
-  groupsTwice,
-  named,
-  nothingBanded,
-  oneGroupEach,
-} from "./plain-bands.ts";
+import { type Arrangement, type BandAnswer, named, nothingBanded, oneGroupEach } from "./plain-bands.ts";
 import { restEnds } from "./rest-ends.ts";
 import { lengthOn } from "./rest-strips.ts";
 
@@ -89,8 +82,6 @@ export function solveBands(question: RollQuestion): BandAnswer {
   if (!found.complete || found.dropped < length) {
     // Too many: a shorter plan first, so that fewer of them can matter.
     const until = share(clock, 0.3, Infinity);
-    const twice = groupsTwice(question, bandable, solveBands);
-    if (twice !== null && twice.least < length) attempt(twice, share(until, 0.5, Infinity));
     for (const arrangement of found.list.slice(0, FIRST_TRIES))
       if (arrangement.least < length && !until.expired()) attempt(arrangement, share(until, 0.2, Infinity));
     found = arrangements({ ...question, clock: share(clock, 0.5, Infinity) }, bandable, length);
@@ -135,7 +126,6 @@ function withRest(
     ...{ style: question.style, stacks: question.stacks },
     solver: question.solver,
     clock: question.clock,
-    stats: question.stats,
     given: question.given,
     rests,
     enough: null,

@@ -1,4 +1,3 @@
-import { share } from "../problem/clock.ts";
 import type { RollAnswer, RollQuestion } from "../problem/roll-question.ts";
 import type { BandGroup } from "./band-sections.ts";
 
@@ -22,17 +21,13 @@ export function nothingBanded({ kinds }: RollQuestion): Arrangement {
   return { groups: [], banded: kinds.map(() => 0), along: 0, least: 0 };
 }
 
-/** A group with its items numbered among all kinds instead of among the band kinds. */
-export function named(group: BandGroup, bandable: readonly number[]): BandGroup {
-  return renumbered(group, (kind) => bandable[kind]!);
-}
-
-function renumbered(group: BandGroup, numberOf: (kind: number) => number): BandGroup {
+/** A group with its items numbered among all kinds instead of among some. */
+export function named(group: BandGroup, indexOf: readonly number[]): BandGroup {
   return {
     ...group,
     bands: group.bands.map((band) => ({
       ...band,
-      items: band.items.map(({ kind, lie }) => ({ kind: numberOf(kind), lie })),
+      items: band.items.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
     })),
   };
 }
@@ -76,36 +71,4 @@ export function oneGroupEach({ kinds, run }: RollQuestion, bandable: readonly nu
   const banded = kinds.map((kind, k) => (bandable.includes(k) ? kind.demand : 0));
   const along = groups.reduce((sum, group) => sum + group.along, 0);
   return { groups, banded, along, least: along };
-}
-
-/**
- * The groups of a plan for half the items, twice, and groups for what is then left over: of many items there are too
- * many arrangements to look at, of half as many perhaps not. Null when there is no half, or no plan of it.
- */
-export function groupsTwice(
-  question: RollQuestion,
-  bandable: readonly number[],
-  solve: (half: RollQuestion) => BandAnswer,
-): Arrangement | null {
-  const { kinds, clock } = question;
-  if (bandable.every((k) => kinds[k]!.demand < 4)) return null;
-  const half = kinds.map((kind, k) => {
-    const demand = bandable.includes(k) ? Math.floor(kind.demand / 2) : Math.ceil(kind.demand / 2);
-    return { ...kind, demand };
-  });
-  const limits = { clock: share(clock, 0.4, Infinity), enough: null, ceiling: null };
-  const { groups, length } = solve({ ...question, ...limits, kinds: half, given: [], report: () => {} });
-  if (!Number.isFinite(length)) return null;
-  const once = groups.map((group) => renumbered(group, (kind) => bandable.indexOf(kind)));
-  const held = kinds.map(() => 0);
-  for (const { bands } of groups)
-    for (const { items } of bands) for (const { kind } of items) held[kind]! += 2;
-  // What the half leaves in strips stays there; an odd one goes into a band.
-  const odd = kinds.map((kind, k) => ({ ...kind, demand: held[k]! > 0 ? kind.demand - held[k]! : 0 }));
-  const rest = oneGroupEach({ ...question, kinds: odd }, bandable);
-  const all = [...once, ...once, ...rest.groups];
-  const banded = held.map((count, k) => count + rest.banded[k]!);
-  const along = all.reduce((sum, group) => sum + group.along, 0);
-  const whole = kinds.every(({ place, demand }, k) => place !== "bands" || banded[k] === demand);
-  return whole ? { groups: all, banded, along, least: along } : null;
 }

@@ -1,3 +1,4 @@
+import { addSize, spread } from "../oracles/knapsack.ts";
 import type { RestLevels, StripOracle } from "../oracles/oracle.ts";
 import type { HeightCut } from "../search/master.ts";
 import { ceilMulDiv } from "../search/prices.ts";
@@ -16,17 +17,9 @@ export function heldWithin(
   length: number,
 ) {
   const best = new Float64Array(length + 1);
-  for (let level = first; level < end; level++) {
-    const height = heights[level]!;
-    const value = cut.values[level]!;
-    if (value <= 0) continue;
-    for (let at = height; at <= length; at++) {
-      const held = best[at - height]! + value;
-      if (held > best[at]!) best[at] = held;
-    }
-  }
-  for (let at = 1; at <= length; at++) if (best[at - 1]! > best[at]!) best[at] = best[at - 1]!;
-  return best;
+  for (let level = first; level < end; level++)
+    if (cut.values[level]! > 0) addSize(best, heights[level]!, cut.values[level]!);
+  return spread(best);
 }
 
 /**

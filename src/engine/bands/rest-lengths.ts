@@ -1,3 +1,4 @@
+import { addSize } from "../oracles/knapsack.ts";
 import type { RestLevels, StripOracle } from "../oracles/oracle.ts";
 import type { Stretch } from "../search/height-tables.ts";
 import { type HeightCut, wantedBesideSheets } from "../search/master.ts";
@@ -32,13 +33,7 @@ export function lengthsOf(
   const reach = cuts.map((cut) => {
     const roll = new Float64Array(length + 1).fill(-Infinity);
     roll[0] = 0;
-    for (let level = 0; level < stripLevels; level++) {
-      const height = heights[level]!;
-      for (let at = height; at <= length; at++) {
-        const held = roll[at - height]! + cut.values[level]!;
-        if (held > roll[at]!) roll[at] = held;
-      }
-    }
+    for (let level = 0; level < stripLevels; level++) addSize(roll, heights[level]!, cut.values[level]!);
     const within = rests.map((rest) => heldWithin(heights, rest, cut, longestWithin(rest, length)));
     const tables = [roll];
     for (let r = rests.length - 1; r >= 0; r--) {

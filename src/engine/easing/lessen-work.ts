@@ -1,9 +1,9 @@
-import type { Filling } from "../oracles/oracle.ts";
+import type { Filling, StripOracle } from "../oracles/oracle.ts";
 import { withSolver } from "../pack.ts";
 import { dropSurplus, type StripCount } from "../problem/assemble.ts";
 import { type Clock, startClock } from "../problem/clock.ts";
 import { transposeKinds } from "../problem/reduce.ts";
-import { type CuttingRules, makeOracle, rulesOf } from "../problem/roll-question.ts";
+import { lengthOf, makeOracle, rulesOf } from "../problem/roll-question.ts";
 import { verify } from "../problem/verify.ts";
 import { highsSolver } from "../solver/highs.ts";
 import type { Solver } from "../solver/types.ts";
@@ -13,24 +13,18 @@ import {
   type PackingProblem,
   type PackingResult,
   type SearchLimits,
-  type SearchStats,
   type StackLimit,
 } from "../types.ts";
-import { setAsideRuns } from "./set-aside.ts";
+import { type Place, placesOf, shapeOf } from "./places.ts";
 import { fewKindColumns, plainColumns } from "./work-columns.ts";
 import { ANY_TABLE, cutsOf, measureStrips, type StripCuts, type StripShape, workOf } from "./work-measure.ts";
-import { inSteps, partsOf, tableIn } from "./work-parts.ts";
-import { closeStrips, lengthOfStrips, type OpenStrips, openStrips, shapeOf } from "./work-plan.ts";
-import { gather, type Judge, polish, usedIn } from "./work-polish.ts";
-import { priceColumns, textOf, toColumn, type WorkQuestion } from "./work-program.ts";
+import { gather, priceColumns, textOf, toColumn, type WorkQuestion } from "./work-program.ts";
 import { searchWork } from "./work-search.ts";
 
 /** Most kinds of strip the search chooses from. */
 const MOST_COLUMNS = 90;
 /** Most partial plans seen in one search. */
 const MOST_NODES = 1500;
-/** Most plans the small changes try. */
-const MOST_TRIED = 1000;
 
 /**
  * Looks for a plan of less work at the cutting mat (see `workOf`) that takes no more than `lengthLimit` of the
@@ -48,126 +42,73 @@ export async function lessenWork(
   now?: () => number,
 ): Promise<PackingResult> {
   if (!hasPlan(result) || lengthLimit < result.rollLength) return result;
-  const aside = setAsideRuns(problem, result);
-  if (aside !== null) {
-    const rest = {
-      ...aside.problem,
-      roll: problem.roll === null ? null : { ...problem.roll, available: null },
-    };
-    const most = Math.min(lengthLimit, problem.roll?.available ?? lengthLimit) - aside.length;
-    const eased = await lessenWork(rest, aside.result, most, limits, table, now);
-    const whole = aside.putBack(eased);
-    return verify(problem, whole).length === 0 ? whole : result;
-  }
   const clock = startClock(limits, now);
-  /** How the easing ended, beside how the search did: the clock's word is the graver. */
-  const told = (best: PackingResult): PackingResult => {
-    const { cutShort } = result.stats;
-    const ended = cutShort === "clock" || !clock.wasLate() ? cutShort : "clock";
-    return { ...best, stats: { ...best.stats, milliseconds: clock.spent(), cutShort: ended } };
-  };
   const most = Math.min(lengthLimit, problem.roll?.available ?? lengthLimit);
   return withSolver(
     (solver) => {
+      let best = result;
       // Repeated until it changes nothing, so that a plan once eased is not eased again.
-      for (let best = result; ; ) {
-        if (clock.expired()) return told(best);
-        const better = easeOnce({ problem, lengthLimit: most, table, beside: [] }, best, clock, solver);
-        const parts = easeParts(problem, better ?? best, table, clock, solver);
-        if (better === null && parts === null) return told(best);
-        best = parts ?? better ?? best;
+      for (let changed = true; changed; ) {
+        changed = false;
+        for (let at = 0; at < placesOf(problem, best, most).length && !clock.expired(); at++) {
+          const ease: Ease = { problem, best, table, clock, solver, lengthLimit: most };
+          const better = easeOnce(ease, placesOf(problem, best, most)[at]!);
+          changed ||= better !== null;
+          best = better ?? best;
+        }
       }
+      // How the easing ended, beside how the search did: the clock's word is the graver.
+      const { cutShort } = result.stats;
+      const ended = cutShort === "clock" || !clock.wasLate() ? cutShort : "clock";
+      return { ...best, stats: { ...best.stats, milliseconds: clock.spent(), cutShort: ended } };
     },
     () => highsSolver(clock),
   );
 }
 
-/** What is to be eased, and within what. */
+/** What is to be eased, and with what. */
 interface Ease {
   problem: PackingProblem;
-  lengthLimit: number;
+  best: PackingResult;
   table: CuttingTable;
-  /** Strips that are cut besides: their ruler settings need not be paid for again. */
-  beside: readonly { shape: StripShape; count: number }[];
+  clock: Clock;
+  solver: Solver;
+  lengthLimit: number;
 }
 
-/**
- * The same for the strips beside each group of bands and for those of each sheet, each as a roll of its own that is
- * as long as it is. Null when none got better.
- */
-function easeParts(
-  problem: PackingProblem,
-  result: PackingResult,
-  table: CuttingTable,
-  clock: Clock,
-  solver: Solver,
-): PackingResult | null {
-  let best = result;
-  for (let at = 0; at < partsOf(problem, result).length && !clock.expired(); at++) {
-    const part = partsOf(problem, best)[at]!;
-    const ease = { problem: part.problem, lengthLimit: part.length, table, beside: part.beside };
-    const better = easeOnce(ease, part.result, clock, solver);
-    if (better === null) continue;
-    const whole = part.putBack(better);
-    const less = workOf(problem, whole, table).total < workOf(problem, best, table).total;
-    if (less && verify(problem, whole).length === 0) best = whole;
-  }
-  return best === result ? null : best;
-}
-
-function easeOnce(ease: Ease, result: PackingResult, clock: Clock, solver: Solver): PackingResult | null {
-  const { problem, lengthLimit } = ease;
-  const open = openStrips(problem, result);
-  if (open === null) return null;
-  const table = tableIn(ease.table, open.step);
-  open.fixed.push(...ease.beside.map(({ shape, count }) => ({ shape: inSteps(shape, open.step), count })));
-  const { kinds, run, demand, strips } = open;
-  const room = Math.floor((lengthLimit - open.elsewhere) / open.step) - lengthOfStrips(open.set);
+/** The plan with the strips of one place rearranged; null when they are as good as they get. */
+function easeOnce(ease: Ease, place: Place): PackingResult | null {
+  const { problem, best: before, clock, solver } = ease;
+  const { kinds, run, demand, strips, room, step } = place;
+  const { across, inside, narrow } = ease.table;
+  const table = { across: across / step, inside: inside / step, narrow: narrow / step };
   const frames = { upright: kinds, transposed: transposeKinds(kinds) };
-  const stats: SearchStats = { ...result.stats };
-  const judge = judgeOf(open, table, room, rulesOf(problem, open.step).stacks, clock);
-  const question: WorkQuestion = { kinds, run, demand, limit: room, table, paid: paidFor(open, table) };
+  const rules = rulesOf(problem, step);
+  const judge = judgeOf(place, table, rules.stacks);
+  const question: WorkQuestion = { kinds, run, demand, limit: room, table, paid: paidFor(place, table) };
   let best = gather(strips);
   const offer = (candidate: readonly StripCount[]): void => {
     const exact = gather(dropSurplus(frames, demand, candidate));
     if (judge.compare(exact, best) < 0) best = exact;
   };
-
-  const rules = rulesOf(problem, open.step);
-  const fillings = candidates(rules, question, strips);
-  const keep = new Set(strips.map(({ filling }) => textOf(filling))).size;
-  const columns = fillings.map((filling) => toColumn(question, filling));
   const longest = Math.max(room, ...kinds.flatMap(({ lies }) => lies.map(({ height }) => height)));
   const oracle = makeOracle(rules, kinds, run, longest);
-  const priced = priceColumns(
-    question,
-    oracle,
-    columns,
-    { keep, most: MOST_COLUMNS, rounds: 12 },
-    solver,
-    stats,
-  );
+  const columns = candidates(oracle, question, strips).map((filling) => toColumn(question, filling));
+  const keep = new Set(strips.map(({ filling }) => textOf(filling))).size;
+  const priced = priceColumns(question, columns, { keep, most: MOST_COLUMNS }, solver);
   const rest = judge.workOf([]);
+  const offered = (candidate: readonly StripCount[]): number => {
+    offer(candidate);
+    return judge.workOf(best) - rest;
+  };
   for (const order of ordersOf(question))
-    searchWork(
-      question,
-      priced,
-      MOST_NODES,
-      judge.workOf(best) - rest,
-      (candidate) => {
-        offer(candidate);
-        return judge.workOf(best) - rest;
-      },
-      clock.expired,
-      order,
-    );
-  best = polish(kinds, run, best, judge);
+    searchWork(question, priced, MOST_NODES, judge.workOf(best) - rest, offered, clock.expired, order);
   if (judge.compare(best, gather(strips)) >= 0) return null;
-  const eased = { ...closeStrips(problem, result, open, best), stats };
+  const eased = place.put(best);
   // Judged once more as a whole plan, where strips of sheets and bands count as well.
-  const sound = verify(problem, eased).length === 0 && eased.rollLength <= lengthLimit;
-  const before = workOf(problem, result, ease.table).total;
-  return sound && workOf(problem, eased, ease.table).total <= before ? eased : null;
+  const isSound = verify(problem, eased).length === 0 && eased.rollLength <= ease.lengthLimit;
+  const least = workOf(problem, before, ease.table).total;
+  return isSound && workOf(problem, eased, ease.table).total <= least ? eased : null;
 }
 
 /** Which item a plan is built around first: the largest, then in another search the one needing most cloth. */
@@ -178,14 +119,13 @@ function ordersOf({ kinds, demand }: WorkQuestion): number[][] {
   return [largest, most, most.slice().reverse()];
 }
 
-function candidates(rules: CuttingRules, question: WorkQuestion, strips: readonly StripCount[]): Filling[] {
+function candidates(oracle: StripOracle, question: WorkQuestion, strips: readonly StripCount[]): Filling[] {
   const { kinds, run, demand, limit } = question;
-  const longest = Math.max(limit, ...kinds.flatMap(({ lies }) => lies.map(({ height }) => height)));
   const byText = new Map<string, Filling>();
   const pools = [
     strips.map(({ filling }) => filling),
     plainColumns(kinds, run, demand),
-    fewKindColumns(makeOracle(rules, kinds, run, longest), demand, 120),
+    fewKindColumns(oracle, demand, 120),
   ];
   for (const filling of pools.flat()) {
     const text = textOf(filling);
@@ -194,14 +134,10 @@ function candidates(rules: CuttingRules, question: WorkQuestion, strips: readonl
   return [...byText.values()];
 }
 
-function paidFor({ kinds, run, set, fixed }: OpenStrips, table: CuttingTable): WorkQuestion["paid"] {
-  const rest: StripShape[] = [
-    ...fixed.map(({ shape }) => shape),
-    ...set.map(({ filling }) => shapeOf(kinds, run, filling)),
-  ];
+function paidFor({ beside }: Place, table: CuttingTable): WorkQuestion["paid"] {
   return {
-    widths: new Set(rest.map(({ height }) => height)),
-    sizes: new Set(rest.flatMap((shape) => cutsOf(shape, table).sizes)),
+    widths: new Set(beside.map(({ shape }) => shape.height)),
+    sizes: new Set(beside.flatMap(({ shape }) => cutsOf(shape, table).sizes)),
   };
 }
 
@@ -213,15 +149,19 @@ function mayBeStacked({ height, segments }: Filling, limit: StackLimit | undefin
   );
 }
 
+/** Says what a plan is worth. */
+interface Judge {
+  /** Negative when the first is the better plan. */
+  compare(a: readonly StripCount[], b: readonly StripCount[]): number;
+  workOf(strips: readonly StripCount[]): number;
+}
+
 /** Work first, then length, then how much of the waste lies in large strip ends; too long is worst. */
 function judgeOf(
-  open: OpenStrips,
+  { kinds, run, room, beside }: Place,
   table: CuttingTable,
-  room: number,
   stacks: StackLimit | undefined,
-  clock: Clock,
-): Judge & { workOf(s: readonly StripCount[]): number } {
-  const { kinds, run, fixed, set } = open;
+): Judge {
   const shapes = new WeakMap<Filling, StripShape>();
   const shape = (filling: Filling): StripShape => {
     const known = shapes.get(filling) ?? shapeOf(kinds, run, filling);
@@ -230,7 +170,6 @@ function judgeOf(
   };
   const shaped = (strips: readonly StripCount[]) =>
     strips.map(({ filling, count }) => ({ shape: shape(filling), count }));
-  const rest = [...fixed, ...shaped(set)];
   const cuts = new WeakMap<StripShape, StripCuts>();
   const cutsIn = (one: StripShape): StripCuts => {
     const known = cuts.get(one) ?? cutsOf(one, table);
@@ -238,27 +177,26 @@ function judgeOf(
     return known;
   };
   const work = (strips: readonly StripCount[]): number =>
-    measureStrips([...rest, ...shaped(strips)], table, cutsIn).total;
+    measureStrips([...beside, ...shaped(strips)], table, cutsIn).total;
   // Squares of the ends in thousandths of the run: one long end is worth more than many short ones.
   const useful = (strips: readonly StripCount[]): number =>
     strips.reduce((sum, { filling, count }) => {
-      const end = Math.floor(((run - usedIn(filling)) * 1000) / run);
+      const used = filling.segments.reduce((taken, { width }) => taken + width, 0);
+      const end = Math.floor(((run - used) * 1000) / run);
       return sum + count * filling.height * end * end;
     }, 0);
   const grades = new WeakMap<readonly StripCount[], readonly number[]>();
   const grade = (strips: readonly StripCount[]): readonly number[] => {
     const known = grades.get(strips);
     if (known !== undefined) return known;
-    const length = lengthOfStrips(strips);
+    const length = lengthOf(strips);
     const allowed = length <= room && strips.every(({ filling }) => mayBeStacked(filling, stacks));
     const made = [allowed ? 0 : 1, work(strips), length, -useful(strips)];
     grades.set(strips, made);
     return made;
   };
-  let tried = 0;
   return {
     workOf: work,
-    goOn: () => ++tried <= MOST_TRIED && !clock.expired(),
     compare(a, b) {
       const p = grade(a);
       const q = grade(b);

@@ -1,5 +1,4 @@
-import { countKinds, type Filling, type Placed, type Segment, type StripOracle } from "../oracles/oracle.ts";
-import { heightOf, widthOf } from "../problem/assemble.ts";
+import { countKinds, type Filling, type Segment, type StripOracle } from "../oracles/oracle.ts";
 import type { Kind } from "../problem/reduce.ts";
 
 /** A kind as it lies in a strip of some height. */
@@ -64,17 +63,11 @@ function bestThird(others: readonly Choice[], second: Choice, room: number): Cho
 }
 
 function fill(kinds: readonly Kind[], parts: readonly { choice: Choice; copies: number }[]): Filling {
-  const segments: Segment[] = parts.flatMap(({ choice: { kind, lie, width }, copies }) =>
-    Array.from({ length: copies }, () => ({ width, stack: [{ kind, lie }] })),
+  const segments = parts.flatMap(({ choice: { kind, lie, width }, copies }) =>
+    Array.from({ length: copies }, (): Segment => ({ width, stack: [{ kind, lie }] })),
   );
-  return stripOf(kinds, segments, 0);
-}
-
-/** A strip of the given segments, as high as they need and at least `height`. */
-export function stripOf(kinds: readonly Kind[], segments: readonly Segment[], height: number): Filling {
-  const closed = segments.map(({ stack }) => ({ width: widthOf(kinds, stack), stack }));
-  const needed = Math.max(height, ...closed.map(({ stack }) => heightOf(kinds, stack)));
-  return { level: -1, height: needed, counts: countKinds(closed, kinds.length), segments: closed };
+  const height = Math.max(...parts.map(({ choice }) => choice.height));
+  return { level: -1, height, counts: countKinds(segments, kinds.length), segments };
 }
 
 /**
@@ -103,20 +96,4 @@ export function fewKindColumns(oracle: StripOracle, demand: readonly number[], m
   for (const a of all) for (const b of all) if (a < b) ask([a, b], left);
   for (let i = 0; i + 2 < all.length; i++) ask(all.slice(i, i + 3), demand);
   return found;
-}
-
-/** Turns every item of a strip to the lie that needs no trim there, where one does and there is room. */
-export function untrimmed(kinds: readonly Kind[], run: number, filling: Filling): Filling {
-  let used = filling.segments.reduce((sum, { width }) => sum + width, 0);
-  const segments = filling.segments.map((segment): Segment => {
-    const [only] = segment.stack;
-    if (segment.stack.length !== 1 || only === undefined) return segment;
-    const { lies } = kinds[only.kind]!;
-    if (lies[only.lie]!.height === filling.height) return segment;
-    const lie = lies.findIndex(({ height }) => height === filling.height);
-    if (lie < 0 || used + lies[lie]!.width - segment.width > run) return segment;
-    used += lies[lie]!.width - segment.width;
-    return { width: lies[lie]!.width, stack: [{ kind: only.kind, lie } satisfies Placed] };
-  });
-  return stripOf(kinds, segments, filling.height);
 }

@@ -59,6 +59,12 @@ export interface StripShape {
   segments: readonly SegmentShape[];
 }
 
+/** Strips of one shape, and how many. */
+export interface Measured {
+  shape: StripShape;
+  count: number;
+}
+
 /** A segment of the given rows; rows come in any order. */
 export function segmentShape(width: number, count: number, rows: SegmentShape["rows"]): SegmentShape {
   const merged = new Map<string, { width: number; height: number; count: number }>();
@@ -140,7 +146,7 @@ export function workOfStrip({ subcuts, trims, long, narrow }: StripCuts): number
 
 /** Work of strips given by their shapes, each cut `count` times. */
 export function measureStrips(
-  strips: readonly { shape: StripShape; count: number }[],
+  strips: readonly Measured[],
   table: CuttingTable,
   cutsIn: (shape: StripShape) => StripCuts = (shape) => cutsOf(shape, table),
 ): WorkMeasure {
@@ -192,42 +198,44 @@ export function workOf(
   result: PackingResult,
   table: CuttingTable = ANY_TABLE,
 ): WorkMeasure {
-  const strips: { shape: StripShape; count: number }[] = [];
-  for (const layout of result.layouts) {
-    const transposed = layout.firstCut === "along";
-    const sheet = layout.stock === "sheet" ? problem.sheets[layout.sheet] : undefined;
-    const run = sheet ? (transposed ? sheet.along : sheet.across) : (problem.roll?.width ?? 0);
-    strips.push(...shapesOf(problem, layout.sections, run, transposed, layout.count));
-  }
-  return measureStrips(strips, table);
+  return measureStrips(shapesOf(problem, result, 1), table);
 }
 
-/** Shapes of the strips of some sections. A band section is one strip whose segments are the bands. */
-export function shapesOf(
-  problem: PackingProblem,
-  sections: readonly Section[],
-  run: number,
-  transposed: boolean,
-  times: number,
-): { shape: StripShape; count: number }[] {
-  const toShape = ({ across, count, stack }: SegmentUse): SegmentShape =>
+/**
+ * Shapes of all strips of a plan, sizes divided by `step`; those that hold runs of shapes are left out. A band section is
+ * one strip whose segments are the bands.
+ */
+export function shapesOf(problem: PackingProblem, result: PackingResult, step: number): Measured[] {
+  const { items } = problem;
+  const inSteps = (size: number): number => Math.floor(size / step);
+  const toShape = ({ across, count, stack }: SegmentUse, transposed: boolean): SegmentShape =>
     segmentShape(
-      across,
+      inSteps(across),
       count,
       stack.map((use) => {
-        const item = problem.items[use.item]!;
+        const item = items[use.item]!;
         const swap = use.turned !== transposed;
         const [width, height] = swap ? [item.along, item.across] : [item.across, item.along];
-        return { width, height, count: use.count };
+        return { width: inSteps(width), height: inSteps(height), count: use.count };
       }),
     );
-  return sections.flatMap((section) => {
+  const ofSection = (section: Section, width: number, transposed: boolean, times: number): Measured[] => {
+    const uses = section.kind === "strips" ? section.column.segments : section.bands;
+    if (uses.some(({ stack }) => stack.some(({ item }) => items[item]!.nest !== undefined))) return [];
+    const height = section.kind === "strips" ? section.column.along : section.along;
+    const segments = uses.map((use) => toShape(use, transposed));
     const count = section.count * times;
-    if (section.kind === "strips") {
-      const { along, segments } = section.column;
-      return [{ shape: { run, height: along, segments: segments.map(toShape) }, count }];
-    }
-    const shape = { run, height: section.along, segments: section.bands.map(toShape) };
-    return [{ shape, count }, ...shapesOf(problem, section.rest, section.restAcross, transposed, count)];
+    const shape = { run: inSteps(width), height: inSteps(height), segments };
+    const rest =
+      section.kind === "strips"
+        ? []
+        : section.rest.flatMap((one) => ofSection(one, section.restAcross, transposed, count));
+    return [{ shape, count }, ...rest];
+  };
+  return result.layouts.flatMap(({ sections, sheet, stock, firstCut, count }) => {
+    const transposed = firstCut === "along";
+    const cloth = stock === "sheet" ? problem.sheets[sheet]! : { across: problem.roll?.width ?? 0, along: 0 };
+    const run = transposed ? cloth.along : cloth.across;
+    return sections.flatMap((section) => ofSection(section, run, transposed, count));
   });
 }

@@ -1,10 +1,10 @@
-import type { Filling, StripOracle } from "../oracles/oracle.ts";
+import type { Filling } from "../oracles/oracle.ts";
+import type { StripCount } from "../problem/assemble.ts";
 import type { Kind } from "../problem/reduce.ts";
-import { wholePrices } from "../search/prices.ts";
 import type { Solver } from "../solver/types.ts";
-import type { CuttingTable, SearchStats } from "../types.ts";
+import type { CuttingTable } from "../types.ts";
+import { shapeOf } from "./places.ts";
 import { cutsOf, WORK_WEIGHTS, workOfStrip } from "./work-measure.ts";
-import { shapeOf } from "./work-plan.ts";
 
 /** Strips to choose from, and what choosing them must keep to. */
 export interface WorkQuestion {
@@ -31,7 +31,7 @@ export interface Column {
 
 /** Columns to search among, and prices that bound from below what is left of the work. */
 export interface PricedColumns {
-  columns: Column[];
+  columns: readonly Column[];
   /** Least work per item and per step of length still free: dual values, used for pruning only. */
   prices: number[];
   perLength: number;
@@ -43,17 +43,12 @@ export function toColumn({ kinds, run, table }: WorkQuestion, filling: Filling):
   return { filling, each: workOfStrip(cuts), once, sizes: cuts.sizes };
 }
 
-/**
- * Column generation for strips and cuts alone, without the charges for settings: adds the oracle's strips
- * that lower the linear program, then keeps the `most` columns it likes best. The first `keep` always stay.
- */
+/** The `most` columns that the linear program of strips and cuts alone likes best; the first `keep` always stay. */
 export function priceColumns(
   question: WorkQuestion,
-  oracle: StripOracle,
-  columns: Column[],
-  limits: { keep: number; most: number; rounds: number },
+  columns: readonly Column[],
+  { keep, most }: { keep: number; most: number },
   solver: Solver,
-  stats: SearchStats,
 ): PricedColumns {
   const { demand, limit } = question;
   const model = solver.linearModel();
@@ -64,66 +59,30 @@ export function priceColumns(
     demand.forEach((_, k) => {
       model.addColumn(-WORK_WEIGHTS.subcuts, 0, Infinity, [k], [-1]);
     });
-    const add = ({ filling, each, once }: Column): void => {
+    for (const { filling, each, once } of columns) {
       const rows = demand.flatMap((_, k) => (filling.counts[k]! > 0 ? [k] : []));
       const values = rows.map((k) => Math.min(filling.counts[k]!, demand[k]!));
-      model.addColumn(
-        each + once / mostOf(question, filling),
-        0,
-        Infinity,
-        [...rows, demand.length],
-        [...values, filling.height],
-      );
-    };
-    const known = new Set(columns.map(({ filling }) => textOf(filling)));
-    const all = columns.slice();
-    for (const column of all) add(column);
-    let prices: ArrayLike<number> = demand.map(() => 0);
-    for (let round = 0; round < limits.rounds; round++) {
-      stats.lpSolves++;
-      const outcome = model.solve(1000);
-      if (outcome.status !== "optimal")
-        return { columns: columns.slice(0, limits.most), prices: demand.map(() => 0), perLength: 0 };
-      prices = outcome.prices;
-      // Every item costs at least one subcut, so its price beside that is what the oracle may earn.
-      const net = demand.map((_, k) => Math.max(0, prices[k]! - WORK_WEIGHTS.subcuts));
-      const whole = wholePrices(net, demand, limit);
-      const perLength = Math.max(0, -prices[demand.length]!);
-      const cost = (level: number) =>
-        (WORK_WEIGHTS.strips + perLength * oracle.heights[level]!) * whole.scale;
-      const values = oracle.values(whole.prices, demand);
-      const gains = [...values.keys()]
-        .filter((level) => values[level]! > cost(level) * (1 + 1e-6) + oracle.kinds.length)
-        .sort((a, b) => values[b]! / cost(b) - values[a]! / cost(a) || a - b);
-      let added = 0;
-      for (const level of gains.slice(0, 6)) {
-        const column = toColumn(question, oracle.filling(level, whole.prices, demand));
-        const text = textOf(column.filling);
-        if (known.has(text)) continue;
-        known.add(text);
-        all.push(column);
-        add(column);
-        added++;
-      }
-      if (added === 0) break;
+      const cost = each + once / mostOf(question, filling);
+      model.addColumn(cost, 0, Infinity, [...rows, demand.length], [...values, filling.height]);
     }
-    const answer = (chosen: Column[]): PricedColumns => ({
-      columns: chosen,
-      prices: demand.map((_, k) => Math.max(0, prices[k]!)),
-      perLength: Math.max(0, -prices[demand.length]!),
-    });
-    if (all.length <= limits.most) return answer(all);
-    const reduced = ({ filling, each }: Column): number => {
-      let cost = each - prices[demand.length]! * filling.height;
-      for (let k = 0; k < demand.length; k++) cost -= prices[k]! * Math.min(filling.counts[k]!, demand[k]!);
-      return cost / each;
-    };
-    const rest = all
-      .slice(limits.keep)
+    const { status, prices: duals } = model.solve(1000);
+    if (status !== "optimal")
+      return { columns: columns.slice(0, most), prices: demand.map(() => 0), perLength: 0 };
+    const prices = demand.map((_, k) => Math.max(0, duals[k]!));
+    const perLength = Math.max(0, -duals[demand.length]!);
+    const reduced = ({ filling, each }: Column): number =>
+      demand.reduce(
+        (cost, wanted, k) => cost - prices[k]! * Math.min(filling.counts[k]!, wanted),
+        each + perLength * filling.height,
+      ) / each;
+    const rest = columns
+      .slice(keep)
       .map((column, at) => ({ column, at, cost: reduced(column) }))
       .sort((a, b) => a.cost - b.cost || a.at - b.at)
-      .slice(0, limits.most - limits.keep);
-    return answer([...all.slice(0, limits.keep), ...rest.map(({ column }) => column)]);
+      .slice(0, Math.max(0, most - keep));
+    const liked =
+      columns.length <= most ? columns : [...columns.slice(0, keep), ...rest.map((r) => r.column)];
+    return { columns: liked, prices, perLength };
   } finally {
     model.dispose();
   }
@@ -146,4 +105,16 @@ export function textOf(filling: Filling): string {
       .join("+"),
   );
   return `${filling.height}:${segments.sort().join("|")}`;
+}
+
+/** Equal fillings counted together, empty ones left out. */
+export function gather(strips: readonly StripCount[]): StripCount[] {
+  const byText = new Map<string, StripCount>();
+  for (const { filling, count } of strips) {
+    if (count === 0 || filling.segments.length === 0) continue;
+    const text = textOf(filling);
+    const known = byText.get(text);
+    byText.set(text, { filling: known?.filling ?? filling, count: (known?.count ?? 0) + count });
+  }
+  return [...byText.values()];
 }

@@ -3,11 +3,11 @@ import type { Frames } from "../problem/assemble.ts";
 import type { Kind } from "../problem/reduce.ts";
 import type { CuttingRules } from "../problem/roll-question.ts";
 import type { SheetStock } from "../types.ts";
-import { addFree } from "./knapsack.ts";
+import { addLayer, addThing, emptyLayers, readOff } from "./knapsack.ts";
 import type { Filling, ListingLimit, StripOracle, ValueFloor } from "./oracle.ts";
 import { oracleForThree } from "./oracle-three.ts";
 import { oracleForTwo } from "./oracle-two.ts";
-import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
+import { axisOf, lastAtMost, normalPositions } from "./positions.ts";
 import { floorsOfPart, type RowFloor, type RowType, rowsOf, withoutDominated } from "./stack-rows.ts";
 
 /** One way of cutting a sheet: strips of the oracle's run, one below another in `room`. */
@@ -80,30 +80,22 @@ export function oracleForSheet(
     const joins = way.oracle.kinds.some((kind) => kind.run !== undefined);
     const lowest = way.single && !joins ? usable.length - 1 : 0;
     const sizes = usable.map((height) => (way.single ? room : height));
-    const positions: Positions = normalPositions(sizes, room);
-    const backs = sizes.map((size) => stepBack(positions, size));
-    return { ...way, room, lowest, usable, sizes, positions, backs };
+    return { ...way, room, lowest, usable, sizes, axis: axisOf(normalPositions(sizes, room)) };
   });
 
-  const table = (
-    way: (typeof prepared)[number],
-    prices: Float64Array,
-    caps: readonly number[],
-    note: Uint8Array[] | null,
-  ): { best: Float64Array; values: Float64Array } => {
-    const values = way.oracle.values(
-      prices,
-      caps,
-      way.usable.map((_, level) => level),
+  /** Strips that are worth anything at these prices, as they come in one after another. */
+  const worthIn = (way: (typeof prepared)[number], prices: Float64Array, caps: readonly number[]) => {
+    const values = way.oracle.values(prices, caps, [...way.usable.keys()]);
+    return way.usable.flatMap((_, level) =>
+      values[level]! <= 0 || level < way.lowest
+        ? []
+        : [{ level, width: way.sizes[level]!, value: values[level]! }],
     );
-    const best = new Float64Array(way.positions.sums.length);
-    way.usable.forEach((_, level) => {
-      if (values[level]! <= 0 || level < way.lowest) return;
-      const taken = note === null ? null : new Uint8Array(best.length);
-      if (note !== null) note[level] = taken!;
-      addFree(best, way.backs[level]!, values[level]!, taken);
-    });
-    return { best, values };
+  };
+  const table = (way: (typeof prepared)[number], prices: Float64Array, caps: readonly number[]) => {
+    const best = new Float64Array(way.axis.sums.length);
+    for (const strip of worthIn(way, prices, caps)) addThing(best, way.axis, strip, strip.value, Infinity);
+    return best;
   };
 
   const total = (prices: Float64Array, caps: readonly number[]): number =>
@@ -111,37 +103,31 @@ export function oracleForSheet(
 
   const value = (prices: Float64Array, caps: readonly number[]): number => {
     let most = 0;
-    for (const way of prepared) most = Math.max(most, table(way, prices, caps, null).best.at(-1) ?? 0);
+    for (const way of prepared) most = Math.max(most, table(way, prices, caps).at(-1) ?? 0);
     // No sheet can hold more than all that is wanted.
     return Math.min(most, total(prices, caps));
   };
 
   const filling = (level: number, height: number, prices: Float64Array, caps: readonly number[]): Filling => {
-    let chosen: { way: (typeof prepared)[number]; taken: Uint8Array[]; worth: number } | null = null;
-    for (const way of prepared) {
-      const taken: Uint8Array[] = [];
-      const worth = table(way, prices, caps, taken).best.at(-1) ?? 0;
-      if (chosen === null || worth > chosen.worth) chosen = { way, taken, worth };
-    }
-    const { way, taken } = chosen!;
-    const levels: number[] = [];
-    let at = way.positions.sums.length - 1;
-    for (let l = way.usable.length - 1; l >= 0; l--)
-      while (taken[l] !== undefined && taken[l]![at] === 1) {
-        levels.push(l);
-        at = way.backs[l]![at]!;
-      }
+    const tried = prepared.map((way) => {
+      const layers = emptyLayers<ReturnType<typeof worthIn>[number]>(way.axis);
+      for (const strip of worthIn(way, prices, caps))
+        addLayer(layers, way.axis, strip, strip.value, Infinity);
+      return { way, layers };
+    });
+    const { way, layers } = tried.reduce((a, b) => (b.layers.table.at(-1)! > a.layers.table.at(-1)! ? b : a));
     const strips: Filling[] = [];
     const left = caps.slice();
     // Strip after strip with what is still wanted, so that equal strips do not all hold the same few.
-    for (const l of levels) {
-      const strip = way.oracle.filling(l, prices, left.slice());
-      const kept = fitTo(way.oracle.kinds, strip, left);
-      kept.counts.forEach((copies, k) => {
-        left[k]! -= copies;
-      });
-      if (kept.segments.length > 0 || kept.end !== undefined) strips.push(kept);
-    }
+    for (const { thing, count } of readOff(layers, way.axis, way.axis.sums.length - 1))
+      for (let n = 0; n < count; n++) {
+        const strip = way.oracle.filling(thing.level, prices, left.slice());
+        const kept = fitTo(way.oracle.kinds, strip, left);
+        kept.counts.forEach((copies, k) => {
+          left[k]! -= copies;
+        });
+        if (kept.segments.length > 0 || kept.end !== undefined) strips.push(kept);
+      }
     return sheetFilling(level, height, { index, transposed: way.transposed, strips }, kinds.length);
   };
 
@@ -156,8 +142,8 @@ export function oracleForSheet(
     const all: Filling[] = [];
     for (const way of prepared) {
       const rowFloors = floors.map(({ prices, floor }): RowFloor => {
-        const { best } = table(way, prices, loose, null);
-        return { prices, floor, beside: (room) => best[lastAtMost(way.positions, room)]! };
+        const best = table(way, prices, loose);
+        return { prices, floor, beside: (room) => best[lastAtMost(way.axis, room)]! };
       });
       if (rowFloors.some(({ floor, beside }) => beside(way.room) < floor)) continue;
       const types: StripType[] = [];
@@ -184,8 +170,8 @@ export function oracleForSheet(
   };
 
   const cells = prepared.reduce(
-    (sum, { oracle, usable, positions }) =>
-      sum + usable.length * (Math.min(oracle.run, 4000) * kinds.length + positions.sums.length),
+    (sum, { oracle, usable, axis }) =>
+      sum + usable.length * (Math.min(oracle.run, 4000) * kinds.length + axis.sums.length),
     0,
   );
   return { cells, value, filling, fillings };

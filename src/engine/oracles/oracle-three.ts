@@ -1,6 +1,6 @@
 import type { Kind } from "../problem/reduce.ts";
 import type { StackLimit } from "../types.ts";
-import { addFree, addOnce, bundles } from "./knapsack.ts";
+import { addLayer, addThing, emptyLayers, readOff, type Thing } from "./knapsack.ts";
 import {
   countKinds,
   type Filling,
@@ -9,10 +9,9 @@ import {
   plainStarters,
   type Segment,
   type StripOracle,
-  stepCounter,
   type ValueFloor,
 } from "./oracle.ts";
-import { lastAtMost, normalPositions, stepBack } from "./positions.ts";
+import { axisOf, lastAtMost, normalPositions } from "./positions.ts";
 import { type Choice, listedHeights, NO_LIMIT } from "./stack-heights.ts";
 import {
   countStack,
@@ -23,6 +22,13 @@ import {
   type StackType,
   withoutDominated,
 } from "./stack-rows.ts";
+
+/** Equal segments of a row: as wide as `widths[j]`, at most so many. */
+interface RowPart extends Thing {
+  j: number;
+  worth: number;
+  most: number;
+}
 
 /**
  * Fillings of strips-3: segments side by side, in each a stack of items no wider than the segment, every
@@ -45,19 +51,12 @@ export function oracleForThree(
   );
   const widths = [...new Set(choices.map((choice) => choice.width))].sort((a, b) => a - b);
   const choicesAt = widths.map((width) => choices.filter((choice) => choice.width === width));
-  const across = normalPositions(widths, run);
-  const {
-    upright,
-    at: positionOf,
-    listedTo,
-  } = listedHeights(choices, longest, widths.length * across.sums.length, stacked.height);
+  const across = axisOf(normalPositions(widths, run));
+  const listed = listedHeights(choices, longest, widths.length * across.sums.length, stacked.height);
+  const { at: positionOf, listedTo } = listed;
+  const upright = axisOf(listed.upright);
   const tallest = upright.limit;
   const heights = positionOf.map((v) => upright.sums[v]!);
-  const acrossBacks = new Map<number, Int32Array>();
-  const acrossBack = (width: number): Int32Array => cached(acrossBacks, width, () => stepBack(across, width));
-  const uprightBacks = new Map<number, Int32Array>();
-  const uprightBack = (height: number): Int32Array =>
-    cached(uprightBacks, height, () => stepBack(upright, height));
   const lastAcross = across.sums.length - 1;
 
   /** How often a segment as wide as `widths[j]` can be needed: each holds an item exactly that wide. */
@@ -79,25 +78,6 @@ export function oracleForThree(
   const segmentCap = (j: number, caps: readonly number[]): number =>
     choicesAt[j]!.reduce((sum, choice) => sum + caps[choice.kind]!, 0);
 
-  const addChoice = (
-    table: Float64Array,
-    choice: Choice,
-    price: number,
-    cap: number,
-    note: ((taken: Uint8Array, copies: number, free: boolean) => void) | null,
-  ): void => {
-    if (price <= 0 || cap <= 0 || choice.height > tallest) return;
-    const free = cap >= Math.floor(tallest / choice.height);
-    for (const bundle of free ? [{ thing: 0, copies: 1 }] : bundles(0, cap)) {
-      if (bundle.copies * choice.height > tallest) continue;
-      const taken = note === null ? null : new Uint8Array(table.length);
-      const back = uprightBack(choice.height * bundle.copies);
-      if (free) addFree(table, back, price, taken);
-      else addOnce(table, back, price * bundle.copies, taken);
-      if (note !== null) note(taken!, bundle.copies, free);
-    }
-  };
-
   const recent: { prices: Float64Array; caps: readonly number[]; tables: Float64Array[] }[] = [];
   /**
    * Best stack value for every segment width (outer) and height position (inner). Kept for the few prices last
@@ -109,8 +89,9 @@ export function oracleForThree(
     let table = new Float64Array(upright.sums.length);
     const tables = widths.map((_, j) => {
       table = table.slice();
-      for (const choice of choicesAt[j]!)
-        addChoice(table, choice, prices[choice.kind]!, caps[choice.kind]!, null);
+      for (const { kind, height } of choicesAt[j]!)
+        if (prices[kind]! > 0 && caps[kind]! > 0 && height <= tallest)
+          addThing(table, upright, { width: height }, prices[kind]!, caps[kind]!);
       if (mayStack(j, tallest)) return table;
       return table.map((worth, v) => {
         const height = upright.sums[v]!;
@@ -124,33 +105,20 @@ export function oracleForThree(
     return tables;
   };
 
-  const fillRow = (
-    row: Float64Array,
-    value: (j: number) => number,
-    caps: readonly number[],
-    note: ((j: number, taken: Uint8Array, copies: number, free: boolean) => void) | null,
-  ): void => {
-    row.fill(0);
+  /** The segments that a row may need, and what each is worth: a wider one must be worth more than all narrower ones. */
+  const segmentsFor = (stacks: readonly Float64Array[], v: number, caps: readonly number[]): RowPart[] => {
+    const parts: RowPart[] = [];
     let narrower = 0;
-    let narrowerFree = true;
-    for (let j = 0; j < widths.length; j++) {
-      const worth = value(j);
-      const width = widths[j]!;
-      const most = Math.floor(run / width);
-      const cap = segmentCap(j, caps);
-      // A wider segment worth no more than a narrower one that may be had freely is never needed.
-      if (worth <= 0 || cap <= 0 || (narrowerFree && worth <= narrower)) continue;
-      const free = cap >= most;
-      for (const bundle of free ? [{ thing: 0, copies: 1 }] : bundles(0, cap)) {
-        const taken = note === null ? null : new Uint8Array(row.length);
-        const back = acrossBack(width * bundle.copies);
-        if (free) addFree(row, back, worth, taken);
-        else addOnce(row, back, worth * bundle.copies, taken);
-        if (note !== null) note(j, taken!, bundle.copies, free);
-      }
+    let isFree = true;
+    stacks.forEach((table, j) => {
+      const worth = table[v]!;
+      const most = segmentCap(j, caps);
+      if (worth <= 0 || most <= 0 || (isFree && worth <= narrower)) return;
+      parts.push({ j, width: widths[j]!, worth, most });
       narrower = worth;
-      narrowerFree = free;
-    }
+      isFree = most >= Math.floor(run / widths[j]!);
+    });
+    return parts;
   };
 
   const values = (
@@ -169,7 +137,8 @@ export function oracleForThree(
       if (previous >= 0 && stacks.every((table) => table[v] === table[positionOf[previous]!])) {
         result[level] = result[previous]!;
       } else {
-        fillRow(row, (j) => stacks[j]![v]!, caps, null);
+        row.fill(0);
+        for (const part of segmentsFor(stacks, v, caps)) addThing(row, across, part, part.worth, part.most);
         result[level] = row[lastAcross]!;
       }
       previous = level;
@@ -182,138 +151,74 @@ export function oracleForThree(
       const alone = bestAlone(j, height, prices, caps);
       return alone === null ? [] : [{ kind: alone.kind, lie: alone.lie }];
     }
-    const table = new Float64Array(upright.sums.length);
-    const layers: { choice: Choice; taken: Uint8Array; copies: number; free: boolean }[] = [];
-    for (let i = 0; i <= j; i++)
-      for (const choice of choicesAt[i]!)
-        addChoice(table, choice, prices[choice.kind]!, caps[choice.kind]!, (taken, copies, free) =>
-          layers.push({ choice, taken, copies, free }),
+    const layers = emptyLayers<Choice & Thing>(upright);
+    for (const choice of choicesAt.slice(0, j + 1).flat())
+      if (choice.height <= tallest)
+        addLayer(
+          layers,
+          upright,
+          { ...choice, width: choice.height },
+          prices[choice.kind]!,
+          caps[choice.kind]!,
         );
-    const placed: Placed[] = [];
-    let at = lastAtMost(upright, height);
-    for (let l = layers.length - 1; l >= 0; l--) {
-      const { choice, taken, copies, free } = layers[l]!;
-      const back = uprightBack(choice.height * copies);
-      while (taken[at] === 1) {
-        for (let c = 0; c < copies; c++) placed.push({ kind: choice.kind, lie: choice.lie });
-        at = back[at]!;
-        if (!free) break;
-      }
-    }
-    return placed;
+    return readOff(layers, upright, lastAtMost(upright, height)).flatMap(({ thing: { kind, lie }, count }) =>
+      Array.from({ length: count }, () => ({ kind, lie })),
+    );
   };
 
   const filling = (level: number, prices: Float64Array, caps: readonly number[]): Filling => {
     const height = heights[level]!;
-    const stacks = stackTables(prices, caps);
-    const row = new Float64Array(across.sums.length);
-    const layers: { j: number; taken: Uint8Array; copies: number; free: boolean }[] = [];
-    fillRow(
-      row,
-      (j) => stacks[j]![positionOf[level]!]!,
-      caps,
-      (j, taken, copies, free) => layers.push({ j, taken, copies, free }),
-    );
-    const segments: Segment[] = [];
-    let at = lastAcross;
-    for (let l = layers.length - 1; l >= 0; l--) {
-      const { j, taken, copies, free } = layers[l]!;
-      const back = acrossBack(widths[j]! * copies);
-      let stack: Placed[] | null = null;
-      while (taken[at] === 1) {
-        stack ??= buildStack(j, height, prices, caps);
-        for (let c = 0; c < copies; c++) segments.push(narrowed(kinds, stack));
-        at = back[at]!;
-        if (!free) break;
-      }
-    }
-    return { level, height, counts: countKinds(segments, kinds.length), segments };
-  };
-
-  /**
-   * What the search for stacks goes by in strips of one height: the lies that fit, widest first, and the best value
-   * of the lies from each on per position of height (`rests[f][d]`; caps ignored: never too low).
-   */
-  const stackSearch = (height: number, floors: readonly ValueFloor[], caps: readonly number[]) => {
-    const order = choices
-      .filter((choice) => choice.height <= height && caps[choice.kind]! > 0)
-      .sort((a, b) => b.width - a.width || b.height - a.height || a.kind - b.kind);
-    const size = lastAtMost(upright, height) + 1;
-    const rests = floors.map(({ prices }) => {
-      const rest: Float64Array[] = [new Float64Array(size)];
-      for (let d = order.length - 1; d >= 0; d--) {
-        const table = rest.at(-1)!.slice();
-        addFree(table, uprightBack(order[d]!.height), prices[order[d]!.kind]!, null);
-        rest.push(table);
-      }
-      return rest.reverse();
+    const layers = emptyLayers<RowPart>(across);
+    for (const part of segmentsFor(stackTables(prices, caps), positionOf[level]!, caps))
+      addLayer(layers, across, part, part.worth, part.most);
+    const segments = readOff(layers, across, lastAcross).flatMap(({ thing: { j }, count }): Segment[] => {
+      const stack = buildStack(j, height, prices, caps);
+      return Array.from({ length: count }, () => narrowed(kinds, stack));
     });
-    return { height, order, rests, caps };
-  };
-
-  /** All stacks as wide as `widths[j]` exactly that are worth enough and can take nothing more. */
-  const stacksOf = (
-    j: number,
-    { height, order, rests, caps }: ReturnType<typeof stackSearch>,
-    floors: readonly ValueFloor[],
-    limit: ListingLimit,
-  ): { stack: Placed[]; value: number }[] | null => {
-    const first = order.findIndex(({ width }) => width <= widths[j]!);
-    if (first < 0) return [];
-    const found: { stack: Placed[]; value: number }[] = [];
-    const used = kinds.map(() => 0);
-    const stack: Placed[] = [];
-    const tired = stepCounter(limit, 50);
-    const worth = floors.map(() => 0);
-    const most = mayStack(j, height) ? Infinity : 1;
-    const visit = (d: number, room: number): boolean => {
-      if (tired()) return false;
-      const widest = stack.length > 0 ? kinds[stack[0]!.kind]!.lies[stack[0]!.lie]!.width : 0;
-      if (d === order.length) {
-        if (widest !== widths[j]) return true;
-        for (let e = first; e < order.length && stack.length < most; e++)
-          if (used[order[e]!.kind]! < caps[order[e]!.kind]! && order[e]!.height <= room) return true;
-        found.push({ stack: stack.slice(), value: worth[0]! });
-        return found.length <= limit.most;
-      }
-      const choice = order[d]!;
-      // Nothing as wide as the segment is left to choose: the stack belongs to a narrower segment.
-      if (choice.width < widths[j]! && widest < widths[j]!) return true;
-      const fits = Math.min(caps[choice.kind]! - used[choice.kind]!, Math.floor(room / choice.height));
-      const top = Math.min(fits, most - stack.length);
-      for (let c = top; c >= 0; c--) {
-        const left = room - c * choice.height;
-        const at = lastAtMost(upright, left);
-        let enough = true;
-        for (let f = 0; enough && f < floors.length; f++) {
-          const { prices, floor } = floors[f]!;
-          enough = worth[f]! + c * prices[choice.kind]! + rests[f]![d + 1]![at]! >= floor;
-        }
-        if (!enough) continue;
-        for (let f = 0; f < floors.length; f++) worth[f]! += c * floors[f]!.prices[choice.kind]!;
-        used[choice.kind]! += c;
-        for (let n = 0; n < c; n++) stack.push({ kind: choice.kind, lie: choice.lie });
-        const going = visit(d + 1, left);
-        for (let f = 0; f < floors.length; f++) worth[f]! -= c * floors[f]!.prices[choice.kind]!;
-        stack.length -= c;
-        used[choice.kind]! -= c;
-        if (!going) return false;
-      }
-      return true;
-    };
-    return visit(first, height) ? found : null;
+    return { level, height, counts: countKinds(segments, kinds.length), segments };
   };
 
   /** Every kind as often as it fits. One array, since tables are known by it. */
   const loose = kinds.map(() => Number.MAX_SAFE_INTEGER);
+  /** One of each kind. */
+  const one = kinds.map((_, k) => kinds.map((_, other) => (other === k ? 1 : 0)));
   /** The most that fits beside, in any room of a strip of this height; how often a kind is wanted is left aside. */
   const besideAt = (level: number, prices: Float64Array): ((room: number) => number) => {
     const tables = stackTables(prices, loose);
     const row = new Float64Array(across.sums.length);
     widths.forEach((width, j) => {
-      addFree(row, acrossBack(width), tables[j]![positionOf[level]!]!, null);
+      addThing(row, across, { width }, tables[j]![positionOf[level]!]!, Infinity);
     });
     return (room) => row[lastAtMost(across, room)]!;
+  };
+
+  /** Stacks as wide as `widths[j]` exactly that are worth enough: rows of items, laid on end. */
+  const stacksOf = (
+    j: number,
+    height: number,
+    floors: readonly ValueFloor[],
+    caps: readonly number[],
+    limit: ListingLimit,
+  ): Placed[][] | null => {
+    const isWide = ({ width }: Choice) => width === widths[j];
+    const fits = choicesAt
+      .slice(0, j + 1)
+      .flat()
+      .filter((choice) => choice.height <= height && caps[choice.kind]! > 0)
+      .reverse();
+    if (!mayStack(j, height))
+      return fits
+        .filter((choice) => isWide(choice) && floors.every((f) => f.prices[choice.kind]! >= f.floor))
+        .map(({ kind, lie }) => [{ kind, lie }]);
+    const rowFloors = floors.map((floor): RowFloor => {
+      const most = stackTables(floor.prices, loose)[j]!;
+      return { ...floor, beside: (room) => most[lastAtMost(upright, room)]! };
+    });
+    const types = fits.map((choice) => ({ width: choice.height, counts: one[choice.kind]!, choice }));
+    const rows = rowsOf({ run: height, caps, floors: rowFloors, limit }, types);
+    // What is narrower belongs to a narrower segment, and is listed there.
+    const wide = rows?.filter((row) => row.some(({ choice }) => isWide(choice)));
+    return wide?.map((row) => row.map(({ choice: { kind, lie } }) => ({ kind, lie }))) ?? null;
   };
 
   /** Stacks that fillings worth enough may hold, and the floors with the most that fits beside them. */
@@ -325,14 +230,12 @@ export function oracleForThree(
   ): { types: StackType[]; rowFloors: RowFloor[] } | null => {
     const height = heights[level]!;
     const rowFloors = floors.map((floor) => ({ ...floor, beside: besideAt(level, floor.prices) }));
-    const search = stackSearch(height, floors, caps);
     const types: StackType[] = [];
     for (let j = widths.length - 1; j >= 0; j--) {
       if (widths[j]! > run) continue;
-      const list = stacksOf(j, search, floorsOfPart(rowFloors, run - widths[j]!), limit);
+      const list = stacksOf(j, height, floorsOfPart(rowFloors, run - widths[j]!), caps, limit);
       if (list === null) return null;
-      list.sort((a, b) => b.value - a.value);
-      for (const { stack } of list)
+      for (const stack of list)
         types.push({ width: widths[j]!, stack, counts: countStack(stack, kinds.length) });
     }
     return { types: withoutDominated(types), rowFloors };
@@ -361,35 +264,18 @@ export function oracleForThree(
     widths.forEach((width, j) => {
       for (const choice of choicesAt[j]!)
         rate = Math.max(rate, Math.ceil((prices[choice.kind]! * denominator) / choice.height));
-      addFree(row, acrossBack(width), rate, null);
+      addThing(row, across, { width }, rate, Infinity);
     });
     return { numerator: row[lastAcross]!, denominator };
   };
 
   const oracle: StripOracle = {
-    kinds,
-    run,
-    heights,
-    stripLevels: heights.length,
-    listedTo,
-    values,
-    filling,
+    ...{ kinds, run, heights, stripLevels: heights.length, listedTo, values, filling, fillings, tallRate },
     starters: (caps) => plainStarters(oracle, caps),
-    fillings,
     stacks: (...question) => listStacks(...question)?.types ?? null,
-    tallRate,
   };
   return oracle;
 }
 
 /** Sets of prices whose stack tables are kept: those of one listing, and of what was asked before it. */
 const RECENT_TABLES = 4;
-
-function cached<K, V>(store: Map<K, V>, key: K, make: () => V): V {
-  let value = store.get(key);
-  if (value === undefined) {
-    value = make();
-    store.set(key, value);
-  }
-  return value;
-}

@@ -1,145 +1,121 @@
-import { oracleForNested } from "../nested/oracle-nested.ts";
+import { nestFits } from "../nested/nest.ts";
 import { fitsRun, givenByEnd, type Kind } from "../problem/reduce.ts";
-import { addFree, addOnce, bundles } from "./knapsack.ts";
+import { addLayer, addThing, emptyLayers, lengthOf, readOff, type Thing } from "./knapsack.ts";
 import {
   countKinds,
   type Filling,
   type ListingLimit,
+  type Placed,
   plainStarters,
   type Segment,
   type StripOracle,
   stepCounter,
   type ValueFloor,
 } from "./oracle.ts";
-import { lastAtMost, normalPositions, type Positions, stepBack } from "./positions.ts";
+import { axisOf, lastAtMost, normalPositions } from "./positions.ts";
+
+/** What a strip may hold of one kind in one lie: single rectangles, or one run of shapes. */
+interface Laid extends Thing {
+  kind: number;
+  lie: number;
+  height: number;
+  /** How many the whole strip holds. */
+  most: number;
+}
+
+/** All that strips of the run may hold, kind by kind. */
+function laidIn(kinds: readonly Kind[], run: number): Laid[][] {
+  return kinds.map(({ lies }, kind) =>
+    lies.flatMap(({ width, height, advances }, lie) => {
+      const most =
+        advances === undefined ? Math.floor(run / width) : nestFits(width, advances, run, Infinity);
+      return width > run ? [] : [{ kind, lie, width, height, advances, most }];
+    }),
+  );
+}
 
 /**
- * Fillings of strips-2: segments side by side, one item each. In a strip of height H a kind has one useful
- * lie, the narrowest that is no higher than H; heights other than item heights are never needed.
+ * Fillings of strips-2: rectangles side by side, one item each, and of every lie of a shape that nests one run; two runs
+ * take no less than one of as many. In a strip of height H a rectangle has one useful lie, the narrowest that is no higher
+ * than H; a shape may lie in any that is. Heights other than those of lies are never needed.
  */
 export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
-  if (kinds.some((kind) => kind.nested !== undefined)) return oracleForNested(kinds, run);
-  const fitting = kinds.flatMap((kind) => kind.lies.filter((lie) => lie.width <= run));
-  const runs = kinds.flatMap((kind, k) =>
+  const joins = kinds.flatMap((kind, k) =>
     kind.run !== undefined && fitsRun(kind, run) ? [{ k, run: kind.run }] : [],
   );
+  const all = laidIn(kinds, run);
   const heights = [
-    ...new Set([...fitting, ...runs.map((each) => each.run)].map(({ height }) => height)),
+    ...new Set([...all.flat().map(({ height }) => height), ...joins.map((each) => each.run.height)]),
   ].sort((a, b) => a - b);
-  const positions: Positions = normalPositions(
-    fitting.map((lie) => lie.width),
-    run,
+  const things = heights.map((height) =>
+    all.flatMap((lies, k) => {
+      const fit = lies.filter((lie) => lie.height <= height);
+      return kinds[k]!.nested ? fit : fit.slice(0, 1);
+    }),
   );
-  const backs = new Map<number, Int32Array>();
-  const backFor = (width: number): Int32Array => {
-    let back = backs.get(width);
-    if (back === undefined) {
-      back = stepBack(positions, width);
-      backs.set(width, back);
-    }
-    return back;
-  };
-  /** lieAt[level][kind]: index of the useful lie, or -1. */
-  const lieAt = heights.map((height) =>
-    kinds.map((kind) => kind.lies.findIndex((lie) => lie.height <= height && lie.width <= run)),
-  );
-  const size = positions.sums.length;
-
-  const add = (table: Float64Array, kind: number, width: number, price: number, cap: number): void => {
-    if (price <= 0 || cap <= 0) return;
-    const back = backFor(width);
-    if (cap >= Math.floor(run / width)) addFree(table, back, price, null);
-    else
-      for (const bundle of bundles(kind, cap))
-        addOnce(table, backFor(width * bundle.copies), price * bundle.copies, null);
-  };
-
+  const lengths = all
+    .flat()
+    .flatMap((thing) =>
+      thing.advances === undefined
+        ? [thing.width]
+        : Array.from({ length: thing.most }, (_, n) => lengthOf(thing, n + 1)),
+    );
+  const axis = axisOf(normalPositions(lengths, run));
+  const { sums } = axis;
+  const size = sums.length;
   /** Runs that what is left of a strip of each level may be joined into. */
-  const runsAt = heights.map((height) => runs.filter((each) => each.run.height === height));
+  const joinsAt = heights.map((height) => joins.filter((each) => each.run.height === height));
 
-  /** The best end of a strip at these prices: which run, and the position it begins at. */
-  const bestEnd = (
-    level: number,
-    table: Float64Array,
-    prices: Float64Array,
-    caps: readonly number[],
-  ): { value: number; kind: number; at: number } => {
-    const best = { value: table[size - 1]!, kind: -1, at: size - 1 };
-    for (const { k, run: joined } of runsAt[level]!) {
-      const cap = caps[k]!;
-      if (prices[k]! <= 0 || cap <= 0) continue;
-      for (let at = 0; at < size; at++) {
-        const gives = givenByEnd(joined, run - positions.sums[at]!);
-        if (gives === 0) break;
-        const value = table[at]! + prices[k]! * Math.min(cap, gives);
-        if (value > best.value) Object.assign(best, { value, kind: k, at });
+  /** The best end of a strip at these prices: which run it is joined into, and the position it begins at. */
+  const bestEnd = (level: number, table: Float64Array, prices: Float64Array, caps: readonly number[]) => {
+    let best = { value: table[size - 1]!, kind: -1, at: size - 1 };
+    for (const { k, run: joined } of joinsAt[level]!)
+      for (let at = 0; at < size && prices[k]! > 0; at++) {
+        const gives = Math.min(caps[k]!, givenByEnd(joined, run - sums[at]!));
+        if (gives <= 0) break;
+        const value = table[at]! + prices[k]! * gives;
+        if (value > best.value) best = { value, kind: k, at };
       }
-    }
     return best;
   };
 
-  const values = (
-    prices: Float64Array,
-    caps: readonly number[],
-    levels?: readonly number[],
-  ): Float64Array => {
+  const values = (prices: Float64Array, caps: readonly number[], levels?: readonly number[]) => {
     const result = new Float64Array(heights.length);
-    const wanted = levels ?? heights.map((_, level) => level);
     let table = new Float64Array(size);
-    let before: number[] | null = null;
-    for (const level of wanted) {
-      const lies = lieAt[level]!;
-      const grown: number[] | null = before;
+    let held: readonly Laid[] = [];
+    for (const level of levels ?? heights.keys()) {
       // A narrower lie replaces the wider one, so the table is built afresh; otherwise it only grows.
-      const fresh = grown === null || lies.some((lie, k) => grown[k]! >= 0 && grown[k] !== lie);
-      if (fresh) table = new Float64Array(size);
-      for (let k = 0; k < kinds.length; k++) {
-        const lie = lies[k]!;
-        if (lie < 0 || (!fresh && grown![k]! >= 0)) continue;
-        add(table, k, kinds[k]!.lies[lie]!.width, prices[k]!, caps[k]!);
+      if (held.some((thing) => !things[level]!.includes(thing))) {
+        table = new Float64Array(size);
+        held = [];
       }
-      result[level] =
-        runsAt[level]!.length === 0 ? table[size - 1]! : bestEnd(level, table, prices, caps).value;
-      before = lies;
+      for (const thing of things[level]!) {
+        const [price, most] = [prices[thing.kind]!, Math.min(thing.most, caps[thing.kind]!)];
+        if (price > 0 && most > 0 && !held.includes(thing)) addThing(table, axis, thing, price, most);
+      }
+      held = things[level]!;
+      result[level] = bestEnd(level, table, prices, caps).value;
     }
     return result;
   };
 
   const filling = (level: number, prices: Float64Array, caps: readonly number[]): Filling => {
-    const lies = lieAt[level]!;
-    const table = new Float64Array(size);
-    const layers: { kind: number; copies: number; free: boolean; taken: Uint8Array; back: Int32Array }[] = [];
-    for (let k = 0; k < kinds.length; k++) {
-      const lie = lies[k]!;
-      const price = prices[k]!;
-      const cap = caps[k]!;
-      if (lie < 0 || price <= 0 || cap <= 0) continue;
-      const width = kinds[k]!.lies[lie]!.width;
-      const most = Math.floor(run / width);
-      const free = cap >= most;
-      for (const bundle of free ? [{ thing: k, copies: 1 }] : bundles(k, cap)) {
-        const taken = new Uint8Array(size);
-        const back = backFor(width * bundle.copies);
-        if (free) addFree(table, back, price, taken);
-        else addOnce(table, back, price * bundle.copies, taken);
-        layers.push({ kind: k, copies: bundle.copies, free, taken, back });
-      }
-    }
-    const segments: Segment[] = [];
-    const joined = bestEnd(level, table, prices, caps);
-    let { at } = joined;
-    for (let l = layers.length - 1; l >= 0; l--) {
-      const layer = layers[l]!;
-      const lie = lies[layer.kind]!;
-      const width = kinds[layer.kind]!.lies[lie]!.width;
-      while (layer.taken[at] === 1) {
-        for (let c = 0; c < layer.copies; c++) segments.push({ width, stack: [{ kind: layer.kind, lie }] });
-        at = layer.back[at]!;
-        if (!layer.free) break;
-      }
-    }
-    const filling = { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
-    return joined.kind < 0 ? filling : withEnd(filling, joined.kind);
+    const layers = emptyLayers<Laid>(axis);
+    for (const thing of things[level]!)
+      addLayer(layers, axis, thing, prices[thing.kind]!, Math.min(thing.most, caps[thing.kind]!));
+    const joined = bestEnd(level, layers.table, prices, caps);
+    const plain = fillingOf(level, readOff(layers, axis, joined.at));
+    return joined.kind < 0 ? plain : withEnd(plain, joined.kind);
+  };
+
+  const fillingOf = (level: number, held: readonly { thing: Laid; count: number }[]): Filling => {
+    const segments = held.flatMap(({ thing, count }): Segment[] => {
+      const placed: Placed = { kind: thing.kind, lie: thing.lie };
+      if (thing.advances === undefined)
+        return Array.from({ length: count }, () => ({ width: thing.width, stack: [placed] }));
+      return [{ width: lengthOf(thing, count), stack: Array.from({ length: count }, () => placed) }];
+    });
+    return { level, height: heights[level]!, counts: countKinds(segments, kinds.length), segments };
   };
 
   /** The same with all that is left of the strip joined into a run. */
@@ -156,109 +132,93 @@ export function oracleForTwo(kinds: readonly Kind[], run: number): StripOracle {
     caps: readonly number[],
     limit: ListingLimit,
   ): Filling[] | null => {
-    const lies = lieAt[level]!;
-    const order = kinds
-      .map((kind, k) => {
-        const lie = lies[k]!;
-        const width = lie < 0 ? 0 : kind.lies[lie]!.width;
-        const segment: Segment = { width, stack: [{ kind: k, lie }] };
-        return { k, lie, width, segment };
-      })
-      .filter(({ k, lie }) => lie >= 0 && caps[k]! > 0)
-      .sort((a, b) => b.width - a.width || a.k - b.k);
-    // rests[f][d]: best value of kinds d, d+1, ... per position, caps ignored: never too low.
-    const rests = floors.map(({ prices }) => {
-      const rest: Float64Array[] = [new Float64Array(size)];
-      for (let d = order.length - 1; d >= 0; d--) {
-        const table = rest[0]!.slice();
-        addFree(table, backFor(order[d]!.width), prices[order[d]!.k]!, null);
-        rest.unshift(table);
-      }
-      return rest;
+    const order = things[level]!.filter(({ kind }) => caps[kind]! > 0);
+    order.sort((a, b) => b.width - a.width || a.kind - b.kind || a.lie - b.lie);
+    const joinable = joinsAt[level]!.filter(({ k }) => caps[k]! > 0);
+    const beyond = floors.map(({ prices }) => {
+      const end = joinable.reduce((best, { k }) => Math.max(best, prices[k]!), 0);
+      return { end, tables: suffixTables(order, prices, end) };
     });
-    const joinable = runsAt[level]!.filter(({ k }) => caps[k]! > 0);
-    /** The same when what is left over may be joined into a run as well. */
-    const withRuns = rests.map((rest, f) => {
-      const { prices } = floors[f]!;
-      const most = joinable.reduce((best, { k }) => Math.max(best, prices[k]!), 0);
-      if (most === 0) return { most, rest };
-      return {
-        most,
-        rest: rest.map((table) => {
-          const grown = table.slice();
-          for (let at = 1; at < size; at++)
-            grown[at] = Math.max(
-              grown[at]!,
-              grown[at - 1]! + most * (positions.sums[at]! - positions.sums[at - 1]!),
-            );
-          return grown;
-        }),
-      };
-    });
-    const found: Filling[] = [];
+    const found = new Map<string, Filling>();
     const counts = new Array<number>(kinds.length).fill(0);
+    const chosen = order.map(() => 0);
     const tired = stepCounter(limit, 50);
     const worth = floors.map(() => 0);
-    const plain = (): Filling => {
-      const segments: Segment[] = [];
-      for (const { k, segment } of order) for (let c = counts[k]!; c > 0; c--) segments.push(segment);
-      return { level, height: heights[level]!, counts: counts.slice(), segments };
+    const current = (): Filling =>
+      fillingOf(
+        level,
+        order.flatMap((thing, d) => (chosen[d]! > 0 ? [{ thing, count: chosen[d]! }] : [])),
+      );
+    const keep = (filling: Filling): boolean => {
+      const key = `${filling.end?.kind ?? ""}|${filling.counts.join(",")}`;
+      if (!found.has(key)) found.set(key, filling);
+      return found.size <= limit.most;
+    };
+    const finish = (room: number): boolean => {
+      for (const { k, run: joined } of joinable) {
+        const gives = givenByEnd(joined, room);
+        const held = Math.min(caps[k]!, gives);
+        const enough = floors.every(({ prices, floor }, f) => worth[f]! + held * prices[k]! >= floor);
+        if (gives > 0 && enough && !keep(withEnd(current(), k))) return false;
+      }
+      if (floors.some(({ floor }, f) => worth[f]! < floor)) return true;
+      const takesMore = order.some((thing, d) => {
+        const one = lengthOf(thing, chosen[d]! + 1) - lengthOf(thing, chosen[d]!);
+        return counts[thing.kind]! < caps[thing.kind]! && chosen[d]! < thing.most && one <= room;
+      });
+      return takesMore || keep(current());
+    };
+    const take = (d: number, count: number): void => {
+      chosen[d]! += count;
+      counts[order[d]!.kind]! += count;
+      for (let f = 0; f < floors.length; f++) worth[f]! += count * floors[f]!.prices[order[d]!.kind]!;
     };
     const visit = (d: number, room: number): boolean => {
       if (tired()) return false;
-      if (d === order.length) {
-        for (const { k, run: joined } of joinable) {
-          const gives = givenByEnd(joined, room);
-          const held = Math.min(caps[k]!, gives);
-          if (gives === 0 || floors.some(({ prices, floor }, f) => worth[f]! + held * prices[k]! < floor))
-            continue;
-          found.push(withEnd(plain(), k));
-          if (found.length > limit.most) return false;
-        }
-        if (joinable.length > 0 && floors.some(({ floor }, f) => worth[f]! < floor)) return true;
-        if (order.some(({ k, width }) => counts[k]! < caps[k]! && width <= room)) return true;
-        found.push(plain());
-        return found.length <= limit.most;
-      }
-      const { k, width } = order[d]!;
-      for (let c = Math.min(caps[k]!, Math.floor(room / width)); c >= 0; c--) {
-        const left = room - c * width;
-        const at = lastAtMost(positions, left);
-        if (
-          floors.some(({ prices, floor }, f) => {
-            const { most, rest } = withRuns[f]!;
-            const beyond = rest[d + 1]![at]! + most * (left - positions.sums[at]!);
-            return worth[f]! + c * prices[k]! + beyond < floor;
-          })
-        )
-          continue;
-        counts[k] = c;
-        floors.forEach(({ prices }, f) => {
-          worth[f]! += c * prices[k]!;
+      if (d === order.length) return finish(room);
+      const thing = order[d]!;
+      for (let count = Math.min(thing.most, caps[thing.kind]! - counts[thing.kind]!); count >= 0; count--) {
+        const left = room - lengthOf(thing, count);
+        if (left < 0) continue;
+        const at = lastAtMost(axis, left);
+        const isEnough = floors.every(({ prices, floor }, f) => {
+          const { end, tables } = beyond[f]!;
+          const most = tables[d + 1]![at]! + end * (left - sums[at]!);
+          return worth[f]! + count * prices[thing.kind]! + most >= floor;
         });
-        const going = visit(d + 1, left);
-        floors.forEach(({ prices }, f) => {
-          worth[f]! -= c * prices[k]!;
-        });
-        counts[k] = 0;
-        if (!going) return false;
+        if (!isEnough) continue;
+        take(d, count);
+        const goesOn = visit(d + 1, left);
+        take(d, -count);
+        if (!goesOn) return false;
       }
       return true;
     };
-    return visit(0, run) ? found : null;
+    return visit(0, run) ? [...found.values()] : null;
+  };
+
+  /**
+   * tables[d]: the most that things d, d + 1 ... are worth per position, caps ignored: never too low. Every step of length
+   * they leave is worth `end` as well.
+   */
+  const suffixTables = (order: readonly Laid[], prices: Float64Array, end: number): Float64Array[] => {
+    const tables = [new Float64Array(size)];
+    for (const thing of order.slice().reverse()) {
+      const table = tables[0]!.slice();
+      if (prices[thing.kind]! > 0) addThing(table, axis, thing, prices[thing.kind]!, Infinity);
+      tables.unshift(table);
+    }
+    if (end > 0)
+      for (const table of tables)
+        for (let at = 1; at < size; at++)
+          table[at] = Math.max(table[at]!, table[at - 1]! + end * (sums[at]! - sums[at - 1]!));
+    return tables;
   };
 
   const oracle: StripOracle = {
-    kinds,
-    run,
-    heights,
-    stripLevels: heights.length,
-    listedTo: Infinity,
-    values,
-    filling,
+    ...{ kinds, run, heights, stripLevels: heights.length, listedTo: Infinity },
+    ...{ values, filling, fillings, tallRate: () => null },
     starters: (caps) => plainStarters(oracle, caps),
-    fillings,
-    tallRate: () => null,
   };
   return oracle;
 }

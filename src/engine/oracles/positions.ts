@@ -60,3 +60,25 @@ export function lastAtMost(positions: Positions, value: number): number {
   }
   return low;
 }
+
+/** Positions at which things are laid one after another. */
+export interface Axis extends Positions {
+  /** `stepBack` for a size, worked out once. */
+  over(size: number): Int32Array;
+}
+
+/** The positions as an axis. */
+export function axisOf(positions: Positions): Axis {
+  const known = new Map<number, Int32Array>();
+  return {
+    ...positions,
+    over(size) {
+      let back = known.get(size);
+      if (back === undefined) {
+        back = stepBack(positions, size);
+        known.set(size, back);
+      }
+      return back;
+    },
+  };
+}

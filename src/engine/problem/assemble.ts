@@ -16,6 +16,34 @@ export interface Frames {
 }
 
 /**
+ * A filling of some of the kinds in the numbering of all `kinds` of them: kind k is `indexOf[k]`, and what was lie l of it
+ * is `lieOf(k, l)`. Heights are `step` times as large; those of sheets stay.
+ */
+export function renumbered(
+  filling: Filling,
+  indexOf: readonly number[],
+  kinds: number,
+  { step = 1, lieOf = (_: number, lie: number) => lie } = {},
+): Filling {
+  const counts = new Array<number>(kinds).fill(0);
+  filling.counts.forEach((copies, k) => {
+    counts[indexOf[k]!] = copies;
+  });
+  const { sheet, end, height } = filling;
+  return {
+    ...{ ...filling, counts, height: sheet === undefined ? height * step : height },
+    segments: filling.segments.map(({ width, stack }) => ({
+      width,
+      stack: stack.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie: lieOf(kind, lie) })),
+    })),
+    ...(end === undefined ? {} : { end: { ...end, kind: indexOf[end.kind]! } }),
+    ...(sheet === undefined
+      ? {}
+      : { sheet: { ...sheet, strips: sheet.strips.map((strip) => renumbered(strip, indexOf, kinds)) } }),
+  };
+}
+
+/**
  * Takes out what was cut beyond the demand, so that every count is met exactly. Strips left empty are
  * dropped and strips left lower than they were are cut lower.
  */

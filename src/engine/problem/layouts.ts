@@ -124,25 +124,20 @@ function nextMember(group: SheetGroup, used: number[], wanted: number): { sheet:
   return { sheet, times };
 }
 
-function scale(sections: readonly Section[], step: number): Section[] {
+/** Sections with every size so many times as large. */
+export function scale(sections: readonly Section[], step: number): Section[] {
+  const times = <T extends { across: number }>(uses: readonly T[]): T[] =>
+    uses.map((use) => ({ ...use, across: use.across * step }));
   return sections.map((section) => {
-    if (section.kind === "bands")
+    if (section.kind === "bands") {
+      const { along, restAcross, bands, rest } = section;
       return {
-        ...section,
-        along: section.along * step,
-        restAcross: section.restAcross * step,
-        bands: section.bands.map((band) => ({ ...band, across: band.across * step })),
-        rest: scale(section.rest, step) as typeof section.rest,
+        ...{ ...section, along: along * step, restAcross: restAcross * step, bands: times(bands) },
+        rest: scale(rest, step) as typeof rest,
       };
-    return {
-      ...section,
-      column: {
-        along: section.column.along * step,
-        ...(section.column.end === undefined
-          ? {}
-          : { end: { ...section.column.end, across: section.column.end.across * step } }),
-        segments: section.column.segments.map((segment) => ({ ...segment, across: segment.across * step })),
-      },
-    };
+    }
+    const { along, segments, end } = section.column;
+    const ended = end === undefined ? {} : { end: { ...end, across: end.across * step } };
+    return { ...section, column: { along: along * step, ...ended, segments: times(segments) } };
   });
 }

@@ -3,7 +3,7 @@ import type { SheetSize } from "../oracles/oracle-sheet.ts";
 import { oracleForThree } from "../oracles/oracle-three.ts";
 import { oracleForTwo } from "../oracles/oracle-two.ts";
 import type { Solver } from "../solver/types.ts";
-import type { CuttingStyle, PackingProblem, SearchStats, StackLimit } from "../types.ts";
+import type { CuttingStyle, PackingProblem, StackLimit } from "../types.ts";
 import type { StripCount } from "./assemble.ts";
 import type { Clock } from "./clock.ts";
 import { fitsRun, type Kind } from "./reduce.ts";
@@ -40,7 +40,6 @@ export interface RollQuestion extends CuttingRules {
   run: number;
   solver: Solver;
   clock: Clock;
-  stats: SearchStats;
   /** Good enough: the search ends at a plan no longer than this; null to go on to the proof. */
   enough: number | null;
   /** The search ends once the bound is beyond this: such a plan would be of no use. */

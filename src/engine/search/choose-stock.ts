@@ -175,7 +175,7 @@ interface Memory {
  * took no room.
  */
 function createMemory(question: ChoosingQuestion): Memory {
-  const { kinds, groups, roll, portions, solver, clock, stats } = question;
+  const { kinds, groups, roll, portions, solver, clock } = question;
   const run = roll?.run ?? 0;
   const banded = kinds.some(({ place }) => place !== "strips");
   const frames = { upright: kinds, transposed: transposeKinds(kinds) };
@@ -233,8 +233,6 @@ function createMemory(question: ChoosingQuestion): Memory {
       return true;
     },
     dispose() {
-      stats.columns += master.counts.columns;
-      stats.lpSolves += master.counts.lpSolves;
       master.dispose();
     },
   };

@@ -10,7 +10,6 @@ import {
 } from "../filling/vector-fill.ts";
 import type { Clock } from "../problem/clock.ts";
 import type { Solver } from "../solver/types.ts";
-import type { SearchStats } from "../types.ts";
 import type { HeightCut, Master } from "./master.ts";
 
 /** Milliseconds a node of the depth-first filling takes, about; told to the clock. */
@@ -24,12 +23,11 @@ export interface Effort {
   fillings: number;
   /** Nodes of the depth-first filling. */
   nodes: number;
-  /** Milliseconds for the solver, over fillings and over stacks; none at all to do without it. */
+  /** Milliseconds for the solver, over fillings and over stacks. */
   solver: number;
   stacks: number;
 }
 
-export const QUICK: Effort = { fillings: 1_000, nodes: 2_000, solver: 0, stacks: 0 };
 export const EASY: Effort = { fillings: 3_000, nodes: 20_000, solver: 200, stacks: 80 };
 export const HARD: Effort = { fillings: 40_000, nodes: 400_000, solver: 20_000, stacks: 5_000 };
 
@@ -40,12 +38,11 @@ export interface VectorQuestion {
   cuts: readonly HeightCut[];
   lists: FillingLists;
   clock: Clock;
-  stats: SearchStats;
 }
 
 /** Can these strips, which hold the demand in fractions, hold it in whole numbers? */
 export function decideVector(
-  { master, solver, cuts, lists, clock, stats }: VectorQuestion,
+  { master, solver, cuts, lists, clock }: VectorQuestion,
   vector: readonly number[],
   effort: Effort,
 ): FillOutcome {
@@ -54,16 +51,13 @@ export function decideVector(
   const tight = tightestCuts(vector, cuts, 6);
   const listing = tight.slice(0, LISTING_CUTS);
   const all = fillingsWithin(master, vector, listing, lists, { most: effort.fillings, stop });
-  if (effort.solver === 0 && all === null) return { answer: "unknown" };
   const { pool, demand } = master;
   if (all === null) {
     const most = { most: STACKS_LISTED, stop };
-    const stacked = fillByStacks(master, vector, listing, most, (program) => {
-      stats.mipSolves++;
-      return solver.integer(program, Math.min(effort.stacks, limit));
-    });
+    const stacked = fillByStacks(master, vector, listing, most, (program) =>
+      solver.integer(program, Math.min(effort.stacks, limit)),
+    );
     if (stacked.answer !== "unknown") return stacked;
-    stats.mipSolves++;
     const some = fillVector(pool, vector, demand, false, (program) =>
       solver.integer(program, Math.min(200, limit)),
     );
@@ -73,7 +67,5 @@ export function decideVector(
   const searched = searchFill(all, vector, demand, within, effort.nodes);
   if (searched.answer !== "unknown") return searched;
   clock.charge(effort.nodes * FILL_NODE);
-  if (effort.solver === 0) return searched;
-  stats.mipSolves++;
   return fillVector(all, vector, demand, true, (program) => solver.integer(program, limit));
 }

@@ -1,6 +1,6 @@
 import { type CutFloor, LISTING_CUTS } from "../filling/vector-fill.ts";
+import { addSize, spread } from "../oracles/knapsack.ts";
 import type { HeightCut } from "./master.ts";
-import { keptTable, type TableCache } from "./table-cache.ts";
 
 /** Strips of one run, highest first, and the length they are cut from: all of it, or no more than that. */
 export interface Stretch {
@@ -18,18 +18,14 @@ export function levelFloors(
   stretches: readonly Stretch[],
   cuts: readonly HeightCut[],
   wanted: readonly number[],
-  cache: TableCache,
 ): (CutFloor[] | null)[] {
   const found = heights.map((): { floor: CutFloor; spare: number }[] | null => null);
   for (const { levels } of stretches) for (const level of levels) found[level] = [];
   cuts.forEach((cut, c) => {
     const tables = stretches.map(({ levels, length, exact }) => {
       const things = levels.map((level) => ({ height: heights[level]!, value: cut.values[level]! }));
-      if (!exact) return withinTable(things, length);
-      if (stretches.length > 1) return exactTable(things, length);
-      return keptTable(cache, cache.exact, cut, levels, length, levels.length, (longer) =>
-        exactTable(things, longer),
-      );
+      const table = exactTable(things, length);
+      return exact ? table : spread(table);
     });
     const most = tables.reduce((sum, table, s) => sum + table[stretches[s]!.length]!, 0);
     stretches.forEach(({ levels, length }, s) => {
@@ -56,22 +52,11 @@ export function levelFloors(
   );
 }
 
-/** Best value of strips of together no more than each length. */
-function withinTable(things: readonly { height: number; value: number }[], length: number): Float64Array {
-  const best = exactTable(things, length);
-  for (let at = 1; at <= length; at++) if (best[at - 1]! > best[at]!) best[at] = best[at - 1]!;
-  return best;
-}
-
 /** Best value of strips of exactly each length; -Infinity where no strips add up to it. */
 function exactTable(things: readonly { height: number; value: number }[], length: number): Float64Array {
   const best = new Float64Array(length + 1).fill(-Infinity);
   best[0] = 0;
-  for (const { height, value } of things)
-    for (let at = height; at <= length; at++) {
-      const candidate = best[at - height]! + value;
-      if (candidate > best[at]!) best[at] = candidate;
-    }
+  for (const { height, value } of things) addSize(best, height, value);
   return best;
 }
 
@@ -92,12 +77,7 @@ function suffixTables(
     for (let d = levels.length - 1; d >= 0; d--) {
       tables.push(table);
       table = table.slice();
-      const height = heights[levels[d]!]!;
-      const value = cut.values[levels[d]!]!;
-      for (let at = height; at <= length; at++) {
-        const candidate = table[at - height]! + value;
-        if (candidate > table[at]!) table[at] = candidate;
-      }
+      addSize(table, heights[levels[d]!]!, cut.values[levels[d]!]!);
     }
     behind = table[length]!;
   }
@@ -114,8 +94,6 @@ export interface CutTables {
   isDeadEnd(depth: number, count: number, left: number): boolean;
   /** Notes that `count` strips are chosen at this depth. */
   choose(depth: number, count: number): void;
-  /** How many branches each cut has ended. */
-  ended(): { cut: HeightCut; times: number }[];
 }
 
 /** Starts with nothing chosen. `wanted[c]` is what cut c asks of the strips; depths go through all stretches in turn. */
@@ -124,30 +102,19 @@ export function cutTables(
   stretches: readonly Stretch[],
   cuts: readonly HeightCut[],
   wanted: readonly number[],
-  cache: TableCache,
 ): CutTables {
   const levels = stretches.flatMap((stretch) => stretch.levels);
-  const known = cuts.slice();
   const totals = wanted.slice();
-  const [only, another] = stretches;
-  const tablesOf = (cut: HeightCut): Float64Array[] => {
-    if (another !== undefined || only === undefined || !only.exact)
-      return suffixTables(heights, stretches, cut);
-    return keptTable(cache, cache.suffixes, cut, levels, only.length, levels.length, (longer) =>
-      suffixTables(heights, [{ ...only, length: longer }], cut),
-    );
-  };
-  const tables = cuts.map(tablesOf);
+  const tables = cuts.map((cut) => suffixTables(heights, stretches, cut));
   /** What one strip of each level is worth to each cut. */
   const worthTo = (cut: HeightCut) => Float64Array.from(levels, (level) => cut.values[level]!);
   const worths = cuts.map(worthTo);
   /** gained[d][c]: what the strips chosen of the levels before d are worth to cut c. */
   const gained = Array.from({ length: levels.length + 1 }, () => cuts.map(() => 0));
-  const times = cuts.map(() => 0);
   /** The cut that ended the last branch is the likeliest to end the next. */
   let sharpest = 0;
   return {
-    size: () => known.length,
+    size: () => totals.length,
     add(cut, total, counts) {
       const worth = worthTo(cut);
       let gain = 0;
@@ -155,11 +122,9 @@ export function cutTables(
         gained[d]!.push(gain);
         if (d < levels.length) gain += counts[d]! * worth[d]!;
       }
-      known.push(cut);
       totals.push(total);
       worths.push(worth);
-      times.push(0);
-      tables.push(tablesOf(cut));
+      tables.push(suffixTables(heights, stretches, cut));
     },
     isDeadEnd(depth, count, left) {
       const gains = gained[depth]!;
@@ -171,7 +136,6 @@ export function cutTables(
         if (c === totals.length) return false;
         sharpest = c;
       }
-      times[sharpest]!++;
       return true;
     },
     choose(depth, count) {
@@ -179,6 +143,5 @@ export function cutTables(
       const next = gained[depth + 1]!;
       for (let c = 0; c < gains.length; c++) next[c] = gains[c]! + count * worths[c]![depth]!;
     },
-    ended: () => known.map((cut, c) => ({ cut, times: times[c]! })),
   };
 }

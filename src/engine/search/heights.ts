@@ -5,11 +5,9 @@ import { splitFinder } from "../oracles/split-fillings.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
 import type { Solver } from "../solver/types.ts";
-import type { SearchStats } from "../types.ts";
-import { decideVector, EASY, type Effort, HARD, QUICK } from "./decide-vector.ts";
+import { decideVector, EASY, type Effort, HARD } from "./decide-vector.ts";
 import { type CutTables, cutTables, levelFloors, type Stretch } from "./height-tables.ts";
 import { type HeightCut, levelsUsed, type Master, wantedBesideSheets } from "./master.ts";
-import { type TableCache, tableCache } from "./table-cache.ts";
 
 /** What the search over strip heights came to. */
 export interface HeightSearch {
@@ -27,25 +25,19 @@ export interface HeightMemory {
   lists: FillingLists;
   /** What is known of the vectors met: no plan has them, or an easy try left them open. */
   vectors: Map<string, "dead" | "hard">;
-  /** Linear programs since the last that gave a cut. */
-  fruitless: number;
-  /** How many branches each cut has ended. */
-  ended: Map<HeightCut, number>;
-  tables: TableCache;
+  /** Branches visited. */
+  nodes: number;
 }
 
 export function heightMemory(master: Master, root: HeightCut): HeightMemory {
   const stacked = master.oracle.stacks !== undefined;
   const lists = fillingLists(stacked ? splitFinder(master.oracle) : null);
-  return { cuts: [root], lists, vectors: new Map(), fruitless: 0, ended: new Map(), tables: tableCache() };
+  return { cuts: [root], lists, vectors: new Map(), nodes: 0 };
 }
 
-/** So many cuts at most: those that have ended most branches, newer ones first among equals. */
-function sharpestCuts({ cuts, ended }: HeightMemory, most: number): HeightCut[] {
-  if (cuts.length <= most) return cuts.slice();
-  const order = cuts.map((cut, index) => ({ cut, index, times: ended.get(cut) ?? 0 }));
-  order.sort((p, q) => q.times - p.times || q.index - p.index);
-  return order.slice(0, Math.floor(most)).map(({ cut }) => cut);
+/** So many cuts at most, the newest. */
+function newestCuts({ cuts }: HeightMemory, most: number): HeightCut[] {
+  return cuts.slice(Math.max(0, cuts.length - Math.floor(most)));
 }
 
 function keyOf(vector: readonly number[]): string {
@@ -56,12 +48,6 @@ function keyOf(vector: readonly number[]): string {
 
 /** Vectors remembered at most. */
 const MOST_VECTORS = 100_000;
-
-/**
- * After so many linear programs in a row without a cut the fillings are asked first, which is quicker where they
- * are few; the linear program still gets its turn so often.
- */
-const FRUITLESS = { most: 24, turn: 32 };
 
 /** Upper limit on table cells per length tried, so that memory stays small. */
 const MOST_CELLS = 12_000_000;
@@ -84,7 +70,6 @@ export interface HeightQuestion {
   /** Sheets given, by level. */
   given: readonly number[];
   clock: Clock;
-  stats: SearchStats;
 }
 
 type Verdict =
@@ -128,7 +113,7 @@ function decideEach(question: HeightQuestion, length: number): Verdict {
       sum + rest.ends.length * length + (rest.end - rest.first + 1) * longestWithin(rest, length),
     (oracle.stripLevels + 1) * length,
   );
-  const cuts = sharpestCuts(memory, MOST_CELLS / Math.max(1, cellsEach));
+  const cuts = newestCuts(memory, MOST_CELLS / Math.max(1, cellsEach));
   if (oracle.rests !== undefined) clock.charge(cellsEach * cuts.length * CELL);
   // Where no dealing out holds, nothing below would ask.
   if (clock.expired()) return { answer: "stopped" };
@@ -168,14 +153,6 @@ interface Look {
   steps: number;
 }
 
-/** Tables found again cost nothing. */
-function charged<T>({ memory, clock }: HeightQuestion, alone: boolean, cells: number, make: () => T): T {
-  const before = memory.tables.cells;
-  const made = make();
-  clock.charge((alone ? memory.tables.cells - before : cells) * CELL);
-  return made;
-}
-
 /** Prepares a length, or says at once what comes of it. */
 function lookAt(question: HeightQuestion, lengths: Lengths): Look | Verdict {
   const { master, memory, given, clock } = question;
@@ -183,23 +160,20 @@ function lookAt(question: HeightQuestion, lengths: Lengths): Look | Verdict {
   const all = stretchesOf(master.oracle, lengths);
   // A plan of this length might use a strip too high to be listed.
   if (lengths.roll > master.oracle.listedTo) return { answer: "stopped" };
-  const looked = sharpestCuts(memory, (4 * MOST_CELLS) / Math.max(1, cellsOf(all)));
+  const looked = newestCuts(memory, (4 * MOST_CELLS) / Math.max(1, cellsOf(all)));
   if (looked.length === 0 || clock.expired()) return { answer: "stopped" };
-  const alone = all.length === 1;
   const wantedOf = (cut: HeightCut) => wantedBesideSheets(cut, given);
-  const floors = charged(question, alone, cellsOf(all) * looked.length, () =>
-    levelFloors(heights, all, looked, looked.map(wantedOf), memory.tables),
-  );
+  clock.charge(cellsOf(all) * looked.length * CELL);
+  const floors = levelFloors(heights, all, looked, looked.map(wantedOf));
   const stretches = all.map((one) => ({ ...one, levels: one.levels.filter((level) => floors[level]) }));
   const levels = stretches.flatMap((stretch) => stretch.levels);
   const bare = lengths.roll > 0 && stretches[0]!.levels.length === 0;
   if (bare || (levels.length === 0 && looked.some((cut) => wantedOf(cut) > 0))) return { answer: "dead" };
   const cells = cellsOf(stretches);
-  const cuts = sharpestCuts(memory, (0.75 * MOST_CELLS) / Math.max(1, cells));
+  const cuts = newestCuts(memory, (0.75 * MOST_CELLS) / Math.max(1, cells));
   if (cuts.length === 0) return { answer: "stopped" };
-  const tables = charged(question, alone, cells * cuts.length, () =>
-    cutTables(heights, stretches, cuts, cuts.map(wantedOf), memory.tables),
-  );
+  clock.charge(cells * cuts.length * CELL);
+  const tables = cutTables(heights, stretches, cuts, cuts.map(wantedOf));
   const ends: number[] = [];
   for (const stretch of stretches) ends.push((ends.at(-1) ?? 0) + stretch.levels.length);
   return {
@@ -218,8 +192,6 @@ function cellsOf(stretches: readonly Stretch[]): number {
 function decideLength(look: Look): Verdict {
   const { memory, clock } = look.question;
   const found = visit(look, 0, 0, look.stretches[0]!.length);
-  for (const { cut, times } of look.tables.ended())
-    memory.ended.set(cut, (memory.ended.get(cut) ?? 0) + times);
   if (found === "stop") return { answer: "stopped" };
   if (found !== null) return { answer: "filled", strips: found };
   // The hard ones last: one that can be filled elsewhere would have made them needless. Those with most to spare
@@ -240,9 +212,8 @@ function decideLength(look: Look): Verdict {
 /** Depth first over the levels of every stretch in turn: `room` of the present one is left. */
 function visit(look: Look, s: number, depth: number, room: number): StripCount[] | "stop" | null {
   const { question, stretches, levels, counts, tables } = look;
-  const { clock, stats, given } = question;
-  stats.nodes++;
-  if ((stats.nodes & 15) === 0 && clock.expired()) return "stop";
+  const { clock, given } = question;
+  if ((++question.memory.nodes & 15) === 0 && clock.expired()) return "stop";
   if (depth === look.ends[s]) {
     if (stretches[s]!.exact ? room !== 0 : room >= look.lowest[s]!) return null;
     const next = stretches[s + 1];
@@ -304,25 +275,13 @@ function visitVector(look: Look, vector: number[]): StripCount[] | null | "stop"
     pending.push(vector);
     return null;
   }
-  const late = memory.fruitless - FRUITLESS.most;
-  if (late >= 0 && late % FRUITLESS.turn !== 0) {
-    memory.fruitless++;
-    const quick = decided(question, vector, QUICK);
-    if (quick.answer === "filled") return quick.strips;
-    if (quick.answer === "impossible") {
-      remember(memory, vector, "dead");
-      return null;
-    }
-  }
   const { cut } = master.testVector(vector, () => clock.expired());
   if (cut !== null) {
-    memory.fruitless = 0;
     memory.cuts.push(cut);
-    const wanted = wantedBesideSheets(cut, given);
-    charged(question, look.stretches.length === 1, cells, () => tables.add(cut, wanted, counts));
+    clock.charge(cells * CELL);
+    tables.add(cut, wantedBesideSheets(cut, given), counts);
     return cells * tables.size() > MOST_CELLS ? "stop" : null;
   }
-  memory.fruitless++;
   const outcome = decided(question, vector, EASY);
   if (outcome.answer === "filled") return outcome.strips;
   // What the end of the time left undecided is as open as before.

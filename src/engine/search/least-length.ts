@@ -127,7 +127,7 @@ function oracleOf({ question, frames }: RollSearch, longest: number): StripOracl
 
 function searchRoll(search: RollSearch): void {
   const { question, demand } = search;
-  const { clock, given, solver, stats } = question;
+  const { clock, given, solver } = question;
   const longest = Number.isFinite(search.length) ? search.length : safeLength(question, demand);
   const oracle = oracleOf(search, longest);
   search.onlyArea =
@@ -144,8 +144,6 @@ function searchRoll(search: RollSearch): void {
     offer(open, greedyStrips(oracle, demand, root.cut.prices, vector));
     if (!isDone(search)) runStages(open);
   } finally {
-    stats.columns += master.counts.columns;
-    stats.lpSolves += master.counts.lpSolves;
     master.dispose();
   }
 }
@@ -200,9 +198,9 @@ function runStages(open: OpenRoll): void {
 /** Decides lengths from the bound up; true when there is nothing left to decide. */
 function decideLengths(open: OpenRoll, clock: Clock): boolean {
   const { search, master, memory, vector, longest } = open;
-  const { solver, stats } = search.question;
+  const { solver } = search.question;
   const upper = Number.isFinite(search.length) ? search.length : longest;
-  const asked = { master, solver, memory, given: vector, clock, stats };
+  const asked = { master, solver, memory, given: vector, clock };
   const found = searchHeights(asked, search.lower, upper);
   offer(open, found.strips);
   raise(search, found.lower, "exhausted");
@@ -249,9 +247,9 @@ function branchTiers(open: OpenRoll, clock: Clock): void {
   // Tiers know nothing of joined runs, to which what is left of a strip matters, nor of shapes that nest.
   const plain = question.kinds.every((kind) => kind.run === undefined && kind.nested === undefined);
   if (!plain || !Number.isFinite(upper) || upper - 1 > oracle.listedTo) return;
-  const { solver, stats } = question;
+  const { solver } = question;
   searchTiers({
-    ...{ oracle, demand, pool, lower, upper, solver, clock, stats },
+    ...{ oracle, demand, pool, lower, upper, solver, clock },
     offer(strips) {
       offer(open, strips);
       return search.length;

@@ -18,17 +18,11 @@ export interface HeightCut {
   tall: { numerator: number; denominator: number } | null;
 }
 
-export interface MasterCounts {
-  columns: number;
-  lpSolves: number;
-}
-
 /** The linear master program over fillings found so far, grown by pricing. */
 export interface Master {
   readonly oracle: StripOracle;
   readonly demand: readonly number[];
   readonly pool: readonly Filling[];
-  readonly counts: MasterCounts;
   /** Adds a filling unless the pool has one with the same height and counts. */
   add(filling: Filling): void;
   /**
@@ -109,7 +103,6 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
   const pool: Filling[] = [];
   const known = new Set<string>();
   const model: LinearModel = solver.linearModel();
-  const counts: MasterCounts = { columns: 0, lpSolves: 0 };
   const itemRows = demand.map((wanted) => model.addRow(wanted, Infinity, [], []));
   /** Model column of every pool filling; model row and credit column of every height in use. */
   const columnOf: number[] = [];
@@ -128,7 +121,6 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
     if (known.has(key)) return;
     known.add(key);
     pool.push(filling);
-    counts.columns++;
     const rows: number[] = [];
     const values: number[] = [];
     filling.counts.forEach((count, k) => {
@@ -152,10 +144,7 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
 
   for (const filling of oracle.starters(demand)) add(filling);
 
-  const run = () => {
-    counts.lpSolves++;
-    return model.solve(20_000);
-  };
+  const run = () => model.solve(20_000);
   const poolValues = (values: Float64Array): Float64Array =>
     Float64Array.from(columnOf, (column) => Math.max(0, values[column] ?? 0));
 
@@ -250,7 +239,7 @@ export function createMaster(oracle: StripOracle, demand: readonly number[], sol
     }
   };
 
-  return { oracle, demand, pool, counts, add, solveRoot, testVector, dispose: () => model.dispose() };
+  return { oracle, demand, pool, add, solveRoot, testVector, dispose: () => model.dispose() };
 }
 
 /** Levels whose best filling is worth more than its price, best ratio first. */

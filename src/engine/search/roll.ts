@@ -1,4 +1,5 @@
 import { countKinds, type Filling } from "../oracles/oracle.ts";
+import { renumbered } from "../problem/assemble.ts";
 import { gcd, type Kind } from "../problem/reduce.ts";
 import { dividedLimit, mayHold, type RollAnswer, type RollQuestion } from "../problem/roll-question.ts";
 import { leastLength } from "./least-length.ts";
@@ -34,7 +35,7 @@ export function solveRoll(question: RollQuestion): RollAnswer {
   });
   const indexOf = question.kinds.flatMap((kind, k) => (fills(kind) ? [] : [k]));
   const strips = inner.strips.map(({ filling, count }) => ({
-    filling: renumber(filling, indexOf, question.kinds.length, step),
+    filling: renumbered(filling, indexOf, question.kinds.length, { step }),
     count,
   }));
   question.kinds.forEach((kind, k) => {
@@ -47,23 +48,6 @@ export function solveRoll(question: RollQuestion): RollAnswer {
     lower: inner.lower * step + setLength,
     boundKind: inner.boundKind,
   };
-}
-
-/** A filling of some of the kinds, in the numbering of all; heights are scaled back, on sheets they never were. */
-function renumber(filling: Filling, indexOf: readonly number[], kinds: number, step: number): Filling {
-  const segments = filling.segments.map((segment) => ({
-    width: segment.width,
-    stack: segment.stack.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
-  }));
-  const counts = new Array<number>(kinds).fill(0);
-  filling.counts.forEach((copies, k) => {
-    counts[indexOf[k]!] = copies;
-  });
-  const end = filling.end === undefined ? {} : { end: { ...filling.end, kind: indexOf[filling.end.kind]! } };
-  if (filling.sheet === undefined)
-    return { level: -1, height: filling.height * step, counts, segments, ...end };
-  const strips = filling.sheet.strips.map((strip) => renumber(strip, indexOf, kinds, 1));
-  return { level: -1, height: filling.height, counts, segments, sheet: { ...filling.sheet, strips } };
 }
 
 function fullStrip(kind: Kind, index: number, kinds: number): Filling {

@@ -10,7 +10,6 @@ import { areaOfOne, transposeKinds } from "../problem/reduce.ts";
 import type { CuttingRules } from "../problem/roll-question.ts";
 import type { SheetGroup } from "../problem/sheet-groups.ts";
 import type { Solver } from "../solver/types.ts";
-import type { SearchStats } from "../types.ts";
 import { decideVector, EASY, type Effort, HARD } from "./decide-vector.ts";
 import { jitteredPrices } from "./jitter.ts";
 import { createMaster, type HeightCut, heightCut, type Master } from "./master.ts";
@@ -32,7 +31,6 @@ export interface SheetsQuestion extends CuttingRules {
   groups: readonly SheetGroup[];
   solver: Solver;
   clock: Clock;
-  stats: SearchStats;
   target: number | null;
   report(cost: number, lower: number): void;
 }
@@ -76,7 +74,7 @@ const NONE = Number.MAX_SAFE_INTEGER;
  * filled, and is then the optimum.
  */
 export function solveSheets(question: SheetsQuestion): SheetsAnswer {
-  const { kinds, groups, clock, stats, solver, style } = question;
+  const { kinds, groups, clock, solver, style } = question;
   const demand = kinds.map((kind) => kind.demand);
   const frames: Frames = { upright: kinds, transposed: transposeKinds(kinds) };
   const pieces = demand.reduce((sum, count) => sum + count, 0);
@@ -120,8 +118,6 @@ export function solveSheets(question: SheetsQuestion): SheetsAnswer {
     const { best, cost } = search;
     return { ...answer, sheets: best, cost, attempt: { sheets: attempt.strips, left: attempt.left } };
   } finally {
-    stats.columns += master.counts.columns;
-    stats.lpSolves += master.counts.lpSolves;
     master.dispose();
   }
 }
@@ -168,7 +164,7 @@ function searchChoices(
 /** Refutes a choice, or finds a plan on it; else it has failed. */
 function tryChoice(search: SheetSearch, choice: StockChoice, price: number): void {
   const { question, master, cuts, failed } = search;
-  const { solver, clock, stats } = question;
+  const { solver, clock } = question;
   const { cut } = master.testVector(choice.counts, () => clock.expired());
   if (cut !== null) {
     cuts.push(cut);
@@ -181,7 +177,7 @@ function tryChoice(search: SheetSearch, choice: StockChoice, price: number): voi
     failed.push(choice);
     return;
   }
-  const asked = { master, solver, cuts, clock, stats, lists: search.lists };
+  const asked = { master, solver, cuts, clock, lists: search.lists };
   let outcome = decideVector(asked, choice.counts, EASY);
   if (outcome.answer === "unknown" && !clock.expired())
     outcome = decideVector(asked, choice.counts, hard(clock));

@@ -1,14 +1,14 @@
 import type { BandGroup } from "../bands/band-sections.ts";
 import { solveBands } from "../bands/bands.ts";
-import type { BandAnswer } from "../bands/plain-bands.ts";
+import { type BandAnswer, named } from "../bands/plain-bands.ts";
 import type { Filling } from "../oracles/oracle.ts";
-import { dropSurplus, type Frames, type StripCount } from "../problem/assemble.ts";
+import { renumbered, type StripCount } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
-import { fitsRun, type Kind, transposeKinds } from "../problem/reduce.ts";
-import { type CuttingRules, canHold, lengthOf, type RollQuestion } from "../problem/roll-question.ts";
+import { fitsRun, type Kind } from "../problem/reduce.ts";
+import { type CuttingRules, canHold, type RollQuestion } from "../problem/roll-question.ts";
 import type { SheetGroup } from "../problem/sheet-groups.ts";
 import type { Solver } from "../solver/types.ts";
-import type { LowerBound, SearchStats } from "../types.ts";
+import type { LowerBound } from "../types.ts";
 import { solveRoll } from "./roll.ts";
 import { solveSheets } from "./sheets.ts";
 
@@ -18,7 +18,6 @@ export interface StockQuestion extends CuttingRules {
   roll: { run: number; available: number | null; costPerLength: number } | null;
   solver: Solver;
   clock: Clock;
-  stats: SearchStats;
   target: number | null;
   report(objective: number, bound: number): void;
 }
@@ -38,11 +37,7 @@ export interface StockAnswer {
   impossible: boolean;
 }
 
-/** Most choices of priced sheets beside a roll that are tried one by one, and most sheets of one kind in them. */
-const MOST_CHOICES = 4000;
-const MOST_ALIKE = 60;
-
-/** Solves for whatever stock there is: a roll, fixed sheets, or both. */
+/** Solves for whatever stock there is: a roll, fixed sheets, or a roll and sheets that cost nothing beside it. */
 export function solveStock(question: StockQuestion): StockAnswer {
   const { kinds, groups, roll } = question;
   const fitsSheet = (kind: Kind) => groups.some((group) => canHold(group, kind));
@@ -75,9 +70,7 @@ export function solveStock(question: StockQuestion): StockAnswer {
     };
   const inner = { ...question, kinds: wanted };
   if (roll === null) return place(sheetsOnly(inner));
-  if (groups.length === 0) return place(withGiven(inner, []));
-  if (groups.every((group) => group.cost === 0)) return place(withGiven(inner, allOf(inner)));
-  return place(pricedMix(inner));
+  return place(withGiven(inner, allOf(inner)));
 }
 
 function allOf({ kinds, groups }: StockQuestion): number[] {
@@ -124,7 +117,6 @@ export function rollWith(
     ...{ style: question.style, stacks: question.stacks },
     solver: question.solver,
     clock: question.clock,
-    stats: question.stats,
     enough,
     ceiling,
     given: used.map((g) => ({ sheet: question.groups[g]!, count: counts[g]! })),
@@ -185,105 +177,9 @@ function cutShort(question: StockQuestion, answer: StockAnswer, available: numbe
   return { ...answer, strips, bands: [], lower: 0, missing: left, impossible };
 }
 
-/** Every choice of priced sheets, cheapest first, each with the least roll beside it. */
-function pricedMix(question: StockQuestion): StockAnswer {
-  const { groups, clock } = question;
-  const { costPerLength, available } = question.roll!;
-  const most = allOf(question);
-  const alike = most.map((count) => Math.min(count, MOST_ALIKE));
-  const choices = choicesByCost(groups, alike, MOST_CHOICES + 1);
-  let best: StockAnswer | null = null;
-  let cost = Infinity;
-  // Choices with more of one kind than are tried cost at least that many and one.
-  let lower = Math.min(
-    Infinity,
-    ...groups.filter((_, g) => most[g]! > MOST_ALIKE).map((group) => group.cost * (MOST_ALIKE + 1)),
-  );
-  for (const choice of choices.slice(0, MOST_CHOICES)) {
-    if (choice.cost >= cost || clock.expired()) {
-      lower = Math.min(lower, choice.cost);
-      break;
-    }
-    const ceiling =
-      Number.isFinite(cost) && costPerLength > 0
-        ? Math.floor((cost - 1 - choice.cost) / costPerLength)
-        : null;
-    const { answer, groupOf } = rollWith(question, choice.counts, null, ceiling);
-    // The bound of a choice counts only what was proved for it.
-    lower = Math.min(lower, choice.cost + answer.lower * costPerLength);
-    const total = choice.cost + answer.length * costPerLength;
-    if (total >= cost || (available !== null && answer.length > available)) continue;
-    cost = total;
-    best = {
-      strips: answer.strips,
-      lower: 0,
-      boundKind: "exhausted",
-      groupOf,
-      bands: answer.groups,
-      missing: null,
-      impossible: false,
-    };
-    question.report(cost, Math.min(lower, cost));
-  }
-  if (choices.length > MOST_CHOICES) lower = Math.min(lower, choices[MOST_CHOICES]!.cost);
-  if (best === null) {
-    // With all there is on the table at no cost there is no plan either, or none was found.
-    const all = withGiven(question, most);
-    const missing = question.kinds.map((kind) => kind.demand);
-    return { ...all, missing, strips: [], bands: [], lower: 0 };
-  }
-  const frames: Frames = { upright: question.kinds, transposed: transposeKinds(question.kinds) };
-  const demand = question.kinds.map((kind) => kind.demand);
-  const strips = dropSurplus(frames, demand, best.strips);
-  const paid = strips.reduce(
-    (sum, { filling, count }) =>
-      sum + (filling.sheet === undefined ? 0 : (groups[best.groupOf(filling)]?.cost ?? 0) * count),
-    lengthOf(strips, best.bands) * costPerLength,
-  );
-  return { ...best, strips, lower: Math.min(lower, paid) };
-}
-
-/** Choices of how many of each sheet, by total cost, at most `most` of them. */
-function choicesByCost(
-  groups: readonly SheetGroup[],
-  available: readonly number[],
-  most: number,
-): { counts: number[]; cost: number }[] {
-  let choices: { counts: number[]; cost: number }[] = [{ counts: groups.map(() => 0), cost: 0 }];
-  groups.forEach((group, g) => {
-    const grown = choices.flatMap(({ counts, cost }) =>
-      Array.from({ length: available[g]! + 1 }, (_, n) => ({
-        counts: counts.map((count, i) => (i === g ? n : count)),
-        cost: cost + n * group.cost,
-      })),
-    );
-    // The cheapest `most` of a longer list are among the cheapest `most` of every shorter one.
-    choices = grown.sort((p, q) => p.cost - q.cost).slice(0, most);
-  });
-  return choices;
-}
-
 /** Puts an answer about some of the kinds back into the numbering of all. */
 function spreadOut(answer: StockAnswer, kinds: readonly Kind[], wanted: readonly Kind[]): StockAnswer {
   const indexOf = wanted.map((kind) => kinds.indexOf(kind));
-  const map = (filling: Filling): Filling => {
-    const counts = kinds.map(() => 0);
-    filling.counts.forEach((copies, k) => {
-      counts[indexOf[k]!] = copies;
-    });
-    return {
-      ...filling,
-      counts,
-      ...(filling.end === undefined ? {} : { end: { ...filling.end, kind: indexOf[filling.end.kind]! } }),
-      segments: filling.segments.map((segment) => ({
-        width: segment.width,
-        stack: segment.stack.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
-      })),
-      ...(filling.sheet === undefined
-        ? {}
-        : { sheet: { ...filling.sheet, strips: filling.sheet.strips.map(map) } }),
-    };
-  };
   const missing =
     answer.missing === null
       ? null
@@ -291,17 +187,14 @@ function spreadOut(answer: StockAnswer, kinds: readonly Kind[], wanted: readonly
           const at = wanted.indexOf(kind);
           return at < 0 ? 0 : answer.missing![at]!;
         });
-  const bands = answer.bands.map((group) => ({
-    ...group,
-    bands: group.bands.map((band) => ({
-      ...band,
-      items: band.items.map(({ kind, lie }) => ({ kind: indexOf[kind]!, lie })),
-    })),
-  }));
+  const bands = answer.bands.map((group) => named(group, indexOf));
   return {
     ...answer,
     bands,
-    strips: answer.strips.map(({ filling, count }) => ({ filling: map(filling), count })),
+    strips: answer.strips.map(({ filling, count }) => ({
+      filling: renumbered(filling, indexOf, kinds.length),
+      count,
+    })),
     missing,
   };
 }

@@ -1,5 +1,5 @@
 import type { Filling } from "../oracles/oracle.ts";
-import type { Frames, StripCount } from "../problem/assemble.ts";
+import { type Frames, renumbered, type StripCount } from "../problem/assemble.ts";
 import { share } from "../problem/clock.ts";
 import type { Kind } from "../problem/reduce.ts";
 import { solveRoll } from "./roll.ts";
@@ -45,7 +45,7 @@ const LINE_TIME = 500;
  * feasible function, Fekete and Schepers 2001). The least length of strips so counted bounds the sheets.
  */
 function leastByHalves(question: SheetsQuestion, kinds: readonly Kind[], run: number, room: number): number {
-  const { style, stacks, solver, clock, stats } = question;
+  const { style, stacks, solver, clock } = question;
   // A stacked strip is as high as its stack, which no change to single heights can follow.
   if (style !== "strips-2") return 0;
   const heights = new Set(kinds.flatMap((kind) => kind.lies.map(({ height }) => height)));
@@ -61,7 +61,7 @@ function leastByHalves(question: SheetsQuestion, kinds: readonly Kind[], run: nu
       ];
     });
     const answer = solveRoll({
-      ...{ run, style, stacks, solver, stats, enough: null, ceiling: null, given: [], report: () => {} },
+      ...{ run, style, stacks, solver, enough: null, ceiling: null, given: [], report: () => {} },
       ...{ kinds: counted, clock: share(clock, 0.5, LINE_TIME) },
     });
     least = Math.max(least, Math.ceil(answer.lower / room));
@@ -81,32 +81,25 @@ function leastStrips(
 ): { strips: Filling[] | null; lower: number } | null {
   const fits = kinds.map((kind) => kind.lies.map(({ width, height }) => width <= run && height <= room));
   if (fits.some((lies) => !lies.includes(true))) return null;
-  const { style, stacks, solver, clock, stats } = question;
+  const { style, stacks, solver, clock } = question;
   const answer = solveRoll({
-    ...{ run, style, stacks, solver, clock, stats, enough: null, ceiling: null, given: [], report: () => {} },
+    ...{ run, style, stacks, solver, clock, enough: null, ceiling: null, given: [], report: () => {} },
     kinds: kinds.map((kind, k) => ({ ...kind, lies: kind.lies.filter((_, l) => fits[k]![l]) })),
   });
   if (!Number.isFinite(answer.length)) return null;
+  /** Lies are numbered as they were before those that do not fit were left out. */
+  const lieOf = (kind: number, lie: number): number =>
+    fits[kind]!.flatMap((fit, l) => (fit ? [l] : []))[lie]!;
   const strips = answer.strips.flatMap(({ filling, count }) =>
-    Array.from({ length: Math.min(count, MOST_STRIPS + 1) }, () => withLies(filling, fits)),
+    Array.from({ length: Math.min(count, MOST_STRIPS + 1) }, () =>
+      renumbered(filling, [...kinds.keys()], kinds.length, { lieOf }),
+    ),
   );
   return { strips: strips.length > MOST_STRIPS ? null : strips, lower: answer.lower };
 }
 
 /** More strips than this are no matter of trying. */
 const MOST_STRIPS = 400;
-
-/** Lies numbered as they were before those that do not fit were left out. */
-function withLies(filling: Filling, fits: readonly (readonly boolean[])[]): Filling {
-  const segments = filling.segments.map(({ width, stack }) => ({
-    width,
-    stack: stack.map(({ kind, lie }) => {
-      const kept = fits[kind]!.flatMap((fit, l) => (fit ? [l] : []));
-      return { kind, lie: kept[lie]! };
-    }),
-  }));
-  return { ...filling, segments };
-}
 
 /**
  * Sheet after sheet: the highest strip left and those that together leave the least room beside it (minimum

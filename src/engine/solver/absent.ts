@@ -19,7 +19,6 @@ export function absentSolver(): Solver {
         addRow: () => rows++,
         addColumn: () => columns++,
         setColumnBounds: () => {},
-        setRowBounds: () => {},
         solve: failed,
         dispose: () => {},
       };

@@ -82,9 +82,6 @@ function keptModel(highs: Highs, meter: Meter): LinearModel {
     setColumnBounds(column, lower, upper) {
       model.changeColBounds(column, finite(highs, lower), finite(highs, upper));
     },
-    setRowBounds(row, lower, upper) {
-      model.changeRowBounds(row, finite(highs, lower), finite(highs, upper));
-    },
     solve(milliseconds) {
       try {
         // The clock of a kept model adds up over its runs, and with it the time limit.
@@ -116,8 +113,6 @@ function solveInteger(
   meter: Meter,
   program: IntegerProgram,
   milliseconds: number,
-  target?: number,
-  start?: Float64Array,
 ): IntegerOutcome {
   const failed: IntegerOutcome = { status: "failed", objective: Number.NaN, values: null, bound: -Infinity };
   let model: HighsModel | null = null;
@@ -134,8 +129,6 @@ function solveInteger(
       mip_detect_symmetry: false,
       presolve: program.costs.every((cost) => cost === 0) ? "off" : "choose",
     });
-    if (target !== undefined) model.options.set("objective_target", target);
-    if (start !== undefined) model.setSolution({ colValue: start });
     const spent = runInteger(highs, model, meter, program, milliseconds);
     meter.charge(spent);
     const status = model.getModelStatus();

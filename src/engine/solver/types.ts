@@ -21,7 +21,6 @@ export interface LinearModel {
     values: readonly number[],
   ): number;
   setColumnBounds(column: number, lower: number, upper: number): void;
-  setRowBounds(row: number, lower: number, upper: number): void;
   solve(milliseconds: number): LinearOutcome;
   dispose(): void;
 }
@@ -58,12 +57,7 @@ export interface Meter {
 /** The narrow port through which the engine sees a solver. */
 export interface Solver {
   linearModel(): LinearModel;
-  integer(
-    program: IntegerProgram,
-    milliseconds: number,
-    target?: number,
-    start?: Float64Array,
-  ): IntegerOutcome;
+  integer(program: IntegerProgram, milliseconds: number): IntegerOutcome;
 }
 
 /** A solver of whole-number programs whose time is set already. */

@@ -1,7 +1,7 @@
 import { greedyStrips } from "../filling/greedy.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import { wholePrices } from "../search/prices.ts";
-import type { Homes, TierMaster } from "./tier-master.ts";
+import type { TierMaster } from "./tier-master.ts";
 import type { TierBounds } from "./tiers.ts";
 
 /** Rounds of pricing between two roundings. */
@@ -16,7 +16,6 @@ const ROUNDS = 4;
 export function dive(
   master: TierMaster,
   bounds: TierBounds,
-  homes: Homes | null,
   limit: number,
   skip: number,
   stop: () => boolean,
@@ -30,7 +29,6 @@ export function dive(
       const outcome = master.solve({
         bounds,
         caps: left.slice(),
-        homes,
         limit: Infinity,
         rounds: ROUNDS,
         stop,

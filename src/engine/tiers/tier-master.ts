@@ -38,47 +38,13 @@ export interface TierMaster {
   solve(question: TierQuestion): TierOutcome;
   /** Solves without pricing: about what the bounds would come to. */
   glance(bounds: TierBounds): number;
-  readonly counts: { columns: number; lpSolves: number };
   dispose(): void;
-}
-
-/** Lowest and highest level of strip that each kind may lie in, as a branch of the search has it. */
-export interface Homes {
-  low: readonly number[];
-  high: readonly number[];
-}
-
-/** What a filling of this level may hold within the homes. */
-export function capsAt(caps: readonly number[], homes: Homes | null, level: number): readonly number[] {
-  if (homes === null) return caps;
-  return caps.map((cap, k) => (homes.low[k]! <= level && level <= homes.high[k]! ? cap : 0));
-}
-
-/** Best value per level within the homes. */
-export function valuesWithin(
-  oracle: StripOracle,
-  prices: Float64Array,
-  caps: readonly number[],
-  homes: Homes | null,
-): Float64Array {
-  if (homes === null) return oracle.values(prices, caps);
-  return Float64Array.from(oracle.heights, (_, level) => {
-    return oracle.values(prices, capsAt(caps, homes, level), [level])[level]!;
-  });
-}
-
-function isWithin(filling: Filling, homes: Homes | null): boolean {
-  if (homes === null) return true;
-  return filling.counts.every(
-    (count, k) => count === 0 || (homes.low[k]! <= filling.level && filling.level <= homes.high[k]!),
-  );
 }
 
 export interface TierQuestion {
   bounds: TierBounds;
-  /** Copies of each kind that a new filling may hold; `homes` says where. */
+  /** Copies of each kind that a new filling may hold. */
   caps: readonly number[];
-  homes: Homes | null;
   /** Pricing ends when the bound is at least this. */
   limit: number;
   rounds: number;
@@ -99,7 +65,6 @@ export function createTierMaster(
   const levels = steps.length;
   const pool: Filling[] = [];
   const known = new Set<string>();
-  const counts = { columns: 0, lpSolves: 0 };
   const itemRows = demand.map((wanted) => model.addRow(wanted, Infinity, [], []));
   const levelRows = steps.map(() => model.addRow(0, Infinity, [], []));
   const tierColumns = steps.map((step, l) =>
@@ -120,7 +85,6 @@ export function createTierMaster(
     if (known.has(key)) return;
     known.add(key);
     pool.push(filling);
-    counts.columns++;
     const rows = [levelRows[filling.level]!];
     const values = [-1];
     filling.counts.forEach((count, k) => {
@@ -132,7 +96,6 @@ export function createTierMaster(
   };
 
   const run = ({ least, most }: TierBounds) => {
-    counts.lpSolves++;
     for (let l = 0; l < levels; l++) {
       if (least[l] === set.least[l] && most[l] === set.most[l]) continue;
       model.setColumnBounds(tierColumns[l]!, least[l]!, most[l]!);
@@ -143,18 +106,7 @@ export function createTierMaster(
   };
   const set: TierBounds = { least: steps.map(() => 0), most: steps.map(() => Infinity) };
 
-  const banned: boolean[] = [];
-  const confine = (homes: Homes | null): void => {
-    pool.forEach((filling, p) => {
-      const ban = !isWithin(filling, homes);
-      if (ban === (banned[p] ?? false)) return;
-      banned[p] = ban;
-      model.setColumnBounds(columnOf[p]!, 0, ban ? 0 : Infinity);
-    });
-  };
-
-  const solve = ({ bounds, caps, homes, limit, rounds, stop }: TierQuestion): TierOutcome => {
-    confine(homes);
+  const solve = ({ bounds, caps, limit, rounds, stop }: TierQuestion): TierOutcome => {
     let best: { bound: number; cut: TierCut | null } = {
       bound: bounds.least.reduce((sum, count, l) => sum + count * steps[l]!, 0),
       cut: null,
@@ -164,7 +116,7 @@ export function createTierMaster(
     for (let round = 0; outcome.status === "optimal"; round++) {
       const { prices } = outcome;
       const whole = wholePrices(prices, demand, Math.max(longest, outcome.objective));
-      const worth = valuesWithin(oracle, whole.prices, caps, homes);
+      const worth = oracle.values(whole.prices, caps);
       const guide = levelRows.map((row) => Math.max(0, prices[row] ?? 0));
       const cut = tierCut(whole, worth, guide, steps);
       const bound = leastLength(cut, steps, bounds);
@@ -181,10 +133,7 @@ export function createTierMaster(
       if (round >= rounds || stop()) break;
       const before = pool.length;
       gains.sort((a, b) => b.more - a.more || a.level - b.level);
-      for (const { level } of gains.slice(0, PER_ROUND)) {
-        const filling = oracle.filling(level, whole.prices, capsAt(caps, homes, level));
-        if (isWithin(filling, homes)) add(filling);
-      }
+      for (const { level } of gains.slice(0, PER_ROUND)) add(oracle.filling(level, whole.prices, caps));
       if (pool.length === before) break;
       outcome = run(bounds);
     }
@@ -203,7 +152,6 @@ export function createTierMaster(
     demand,
     steps,
     pool,
-    counts,
     add,
     fix: (index, count) => model.setColumnBounds(columnOf[index]!, count, Infinity),
     solve,

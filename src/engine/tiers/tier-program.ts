@@ -2,7 +2,6 @@ import { coverRows, meetsDemand } from "../filling/cover.ts";
 import type { Filling, ListingLimit, StripOracle } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import type { Solver } from "../solver/types.ts";
-import { capsAt, type Homes, valuesWithin } from "./tier-master.ts";
 import { mostShortfall, type TierBounds, type TierCut } from "./tiers.ts";
 
 /**
@@ -16,18 +15,17 @@ export function fillingsOfTiers(
   cut: TierCut,
   steps: readonly number[],
   bounds: TierBounds,
-  homes: Homes | null,
   length: number,
   limit: ListingLimit,
 ): Filling[] | null {
   const shortfall = mostShortfall(cut, steps, bounds, length);
   if (shortfall < 0) return [];
-  const exact = valuesWithin(oracle, cut.prices, demand, homes);
+  const exact = oracle.values(cut.prices, demand);
   const listed: Filling[] = [];
   for (let level = 0; level < oracle.heights.length; level++) {
     const floor = cut.values[level]! - shortfall;
     if (bounds.most[level] === 0 || exact[level]! < floor) continue;
-    const found = oracle.fillings(level, [{ prices: cut.prices, floor }], capsAt(demand, homes, level), {
+    const found = oracle.fillings(level, [{ prices: cut.prices, floor }], demand, {
       most: limit.most - listed.length,
       stop: limit.stop,
     });

@@ -2,8 +2,7 @@ import type { Filling, StripOracle } from "../oracles/oracle.ts";
 import type { StripCount } from "../problem/assemble.ts";
 import type { Clock } from "../problem/clock.ts";
 import type { Solver } from "../solver/types.ts";
-import type { SearchStats } from "../types.ts";
-import { type Branch, chooseBranch } from "./tier-branch.ts";
+import { chooseBranch } from "./tier-branch.ts";
 import { dive } from "./tier-dive.ts";
 import { createTierMaster, type TierMaster } from "./tier-master.ts";
 import { fillingsOfTiers, tierProgram } from "./tier-program.ts";
@@ -19,15 +18,14 @@ export interface TierTreeQuestion {
   upper: number;
   solver: Solver;
   clock: Clock;
-  stats: SearchStats;
-  /** Fillings that may be listed for one whole-number program; 0 leaves everything to the branching. */
-  listed?: number;
   /** Takes up a better plan; returns the length now reached. */
   offer(strips: StripCount[]): number;
   raise(lower: number): void;
 }
 
-interface Node extends Branch {
+/** One part of what is left to search. */
+interface Node {
+  bounds: TierBounds;
   /** No plan in this branch is shorter. */
   bound: number;
   depth: number;
@@ -39,9 +37,6 @@ const FEW_LISTED = 60;
 /** Milliseconds for a program, and more for each filling. */
 const PROGRAM = 250;
 const PROGRAM_EACH = 0.8;
-/** A pool larger than this is cut down to its best. */
-const POOL = 1400;
-const POOL_KEPT = 600;
 /** Dives at the root, and after how many nodes there is another. */
 const ROOT_DIVES = 4;
 const DIVE_EVERY = 2;
@@ -50,23 +45,25 @@ const CUTS = 4;
 
 /**
  * Branch and price over the number of strips at least so high (branching on sums of columns, which leaves
- * the pricing as it is: Vanderbeck 1999), and where those are all whole, over the heights of strip an item may
- * lie in. Returns true when the least length is proved.
+ * the pricing as it is: Vanderbeck 1999). Returns true when the least length is proved.
  */
 export function searchTiers(question: TierTreeQuestion): boolean {
+  const { oracle, demand, solver } = question;
+  const master = createTierMaster(oracle, demand, question.upper, solver);
+  for (const filling of question.pool) master.add(filling);
   const state: State = {
-    master: masterWith(question, question.pool),
+    master,
     upper: question.upper,
     open: [],
     stuck: Infinity,
     cuts: [],
-    listed: question.listed ?? LISTED,
+    listed: LISTED,
     nodes: 0,
   };
   try {
     return search(question, state);
   } finally {
-    dispose(question, state.master);
+    master.dispose();
   }
 }
 
@@ -93,7 +90,7 @@ function search(question: TierTreeQuestion, state: State): boolean {
   const lowest = () => Math.min(state.upper, state.stuck, ...open.map((node) => node.bound));
   /** The branch just opened that promises more is followed down at once: whole tiers make good plans. */
   let next: Node | null = null;
-  open.push({ bounds, homes: null, bound: question.lower, depth: 0 });
+  open.push({ bounds, bound: question.lower, depth: 0 });
   while (open.length > 0 && !clock.expired()) {
     question.raise(lowest());
     open.sort((a, b) => b.bound - a.bound || a.depth - b.depth);
@@ -110,27 +107,24 @@ function search(question: TierTreeQuestion, state: State): boolean {
 /** Bounds one branch; what is left of it comes back in parts, the one that promises more first. */
 function explore(question: TierTreeQuestion, state: State, node: Node): Node[] {
   const { demand, clock } = question;
-  const { homes } = node;
   const stop = () => clock.expired();
   const { steps } = state.master;
-  question.stats.nodes++;
-  let bounds = homes === null ? tighten(state.cuts, steps, node.bounds, state.upper) : node.bounds;
+  let bounds = tighten(state.cuts, steps, node.bounds, state.upper);
   if (bounds === null) return [];
   const limit = state.upper;
-  const outcome = state.master.solve({ bounds, caps: demand, homes, limit, rounds: 400, stop });
+  const outcome = state.master.solve({ bounds, caps: demand, limit, rounds: 400, stop });
   if (outcome.bound >= limit) return [];
   const bound = Math.max(node.bound, outcome.bound);
   const { cut } = outcome;
   if (cut === null || stop()) return undecided(state, bound);
-  if (homes === null) state.cuts = [cut, ...state.cuts].slice(0, CUTS);
-  const branches = chooseBranch(state.master, homes, bounds, outcome);
-  plunge(question, state, { ...node, bounds, bound }, branches?.[0]?.homes !== null);
+  state.cuts = [cut, ...state.cuts].slice(0, CUTS);
+  const branches = chooseBranch(state.master, bounds, outcome);
+  plunge(question, state, bounds, bound, branches === null);
   if (bound >= state.upper) return [];
   bounds = tighten([cut], steps, bounds, state.upper);
-  if (bounds === null || decide(question, state, { bounds, homes }, cut)) return [];
-  if (state.master.pool.length > POOL) slim(question, state, cut);
+  if (bounds === null || decide(question, state, bounds, cut)) return [];
   if (branches === null) return undecided(state, bound);
-  return branches.map((branch) => ({ ...branch, bound, depth: node.depth + 1 }));
+  return branches.map((part) => ({ bounds: part, bound, depth: node.depth + 1 }));
 }
 
 function undecided(state: State, bound: number): [] {
@@ -142,27 +136,26 @@ function undecided(state: State, bound: number): [] {
 function plunge(
   question: TierTreeQuestion,
   state: State,
-  { bounds, homes, bound }: Node,
+  bounds: TierBounds,
+  bound: number,
   whole: boolean,
 ): void {
   const dives = state.nodes === 0 ? ROOT_DIVES : whole || state.nodes % DIVE_EVERY === 0 ? 1 : 0;
   state.nodes++;
   for (let skip = 0; skip < dives && state.upper > bound; skip++) {
-    const strips = dive(state.master, bounds, homes, state.upper, skip, () => question.clock.expired());
+    const strips = dive(state.master, bounds, state.upper, skip, () => question.clock.expired());
     if (strips !== null) state.upper = Math.min(state.upper, question.offer(strips));
   }
 }
 
 /** Settles a branch at once where few fillings can matter in it. */
-function decide(question: TierTreeQuestion, state: State, { bounds, homes }: Branch, cut: TierCut): boolean {
-  const { oracle, demand, solver, clock, stats } = question;
+function decide(question: TierTreeQuestion, state: State, bounds: TierBounds, cut: TierCut): boolean {
+  const { oracle, demand, solver, clock } = question;
   const { steps } = state.master;
-  if (state.listed === 0) return false;
   const length = state.upper - 1;
   const listing = { most: state.listed, stop: () => clock.expired() };
-  const list = fillingsOfTiers(oracle, demand, cut, steps, bounds, homes, length, listing);
+  const list = fillingsOfTiers(oracle, demand, cut, steps, bounds, length, listing);
   if (list === null) return false;
-  stats.mipSolves++;
   const limit = Math.min(PROGRAM + PROGRAM_EACH * list.length, clock.left());
   const result = tierProgram(list, demand, steps, bounds, length, solver, limit);
   // A program that was too much says that shorter ones are to be tried only.
@@ -170,29 +163,4 @@ function decide(question: TierTreeQuestion, state: State, { bounds, homes }: Bra
   else state.listed = Math.min(LISTED, Math.ceil(state.listed * 1.2));
   if (result.answer === "filled") state.upper = Math.min(state.upper, question.offer(result.strips));
   return result.answer === "none" || (result.answer === "filled" && result.optimal);
-}
-
-function masterWith(question: TierTreeQuestion, pool: readonly Filling[]): TierMaster {
-  const master = createTierMaster(question.oracle, question.demand, question.upper, question.solver);
-  for (const filling of pool) master.add(filling);
-  return master;
-}
-
-/** Starts the linear program afresh with the fillings worth most; pricing brings back what is missed. */
-function slim(question: TierTreeQuestion, state: State, cut: TierCut): void {
-  const { pool } = state.master;
-  const short = pool.map(({ level, counts }, index) => ({
-    index,
-    short: cut.values[level]! - counts.reduce((sum, copies, k) => sum + copies * cut.prices[k]!, 0),
-  }));
-  short.sort((a, b) => a.short - b.short || a.index - b.index);
-  const kept = short.slice(0, POOL_KEPT).map(({ index }) => pool[index]!);
-  dispose(question, state.master);
-  state.master = masterWith(question, kept);
-}
-
-function dispose({ stats }: TierTreeQuestion, master: TierMaster): void {
-  stats.columns += master.counts.columns;
-  stats.lpSolves += master.counts.lpSolves;
-  master.dispose();
 }

@@ -1,10 +1,10 @@
 import {
   drawBlock,
   drawSewing,
+  forMakers,
   type Plan,
   sewingParts,
   unitStepPictures,
-  wordsForMakers,
 } from "../../planning.ts";
 import { tongue } from "../words/index.ts";
 import { mm, outlinePath, UNIT } from "./picture.ts";
@@ -13,6 +13,9 @@ type Top = NonNullable<Plan["top"]>;
 type Making = NonNullable<Plan["making"]>;
 type Parts = NonNullable<ReturnType<typeof sewingParts>>;
 type Pictures = ReturnType<typeof unitStepPictures>["units"][number]["pictures"];
+
+/** A picture of a step, and the step in words: what is taken, how it lies, where it is sewn and pressed. */
+type ToldPicture = Pictures[number] & { words: string[] };
 
 /** One thing to do, and how many of it are made in all. */
 export interface SewStep {
@@ -41,7 +44,7 @@ export interface SewUnit {
   /** What it is called in a list of all. */
   short: string;
   bags: TakenBag[];
-  pictures: Pictures;
+  pictures: ToldPicture[];
   /** Blocks that take it, by index. */
   blocks: number[];
 }
@@ -155,6 +158,20 @@ function bagsOf(units: Parts["units"][number]["units"], { fabrics }: Plan): Take
     }
   }
   return [...found.values()];
+}
+
+const STEPS = /^(\d+)[a-z]?(?:–(\d+))?$/;
+
+/** The words of each picture's step; what is said at the end stands with the last picture. */
+function withWords(pictures: Pictures, { batches, after }: Parts["units"][number]): ToldPicture[] {
+  const headings = [...new Set(pictures.map(({ heading }) => heading))];
+  return pictures.map((picture, i): ToldPicture => {
+    const batch = batches[batches.length < 2 ? 0 : headings.indexOf(picture.heading)] ?? [];
+    const [, first = "0", last = first] = STEPS.exec(picture.number) ?? [];
+    const own = batch.filter(({ from, to }) => from <= Number(last) && to >= Number(first));
+    const end = i === pictures.length - 1 ? after : [];
+    return { ...picture, words: [...own.flatMap(({ lines }) => lines), ...end] };
+  });
 }
 
 interface Box {
@@ -337,7 +354,7 @@ function blockGroups(
 /** The sewing of a plan as the page goes through it; null where nobody says how it is sewn. */
 export function sewingOf(plan: Plan): Sewing | null {
   const { making, top, fabrics, ruler } = plan;
-  const parts = sewingParts(plan, wordsForMakers(tongue));
+  const parts = sewingParts(plan, forMakers(tongue));
   if (making === undefined || top === null || parts === null) return null;
   const pictures = unitStepPictures(top, making, fabrics, ruler, tongue);
   const picturesOf = (name: string): Pictures =>
@@ -350,7 +367,8 @@ export function sewingOf(plan: Plan): Sewing | null {
   return {
     key: pictures.key,
     fabrics: fabrics.map(({ name, colour }) => ({ name, colour })),
-    units: parts.units.map(({ units, count, step }): SewUnit => {
+    units: parts.units.map((part): SewUnit => {
+      const { units, count, step } = part;
       const indices = units.map((unit) => making.units.indexOf(unit));
       const takes = (design: number): boolean =>
         making.blocks.some(
@@ -367,7 +385,7 @@ export function sewingOf(plan: Plan): Sewing | null {
         ),
         bags: bagsOf(units, plan),
         // Groups whose steps have no picture are told in words alone.
-        pictures: picturesOf(units[0]?.name ?? ""),
+        pictures: withWords(picturesOf(units[0]?.name ?? ""), part),
         blocks: designs.flatMap((design, b) => (design >= 0 && takes(design) ? [b] : [])),
       };
     }),

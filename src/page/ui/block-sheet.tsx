@@ -361,8 +361,8 @@ export function BlockSheet() {
       <Tray />
       <div class="side">
         <NineTogether block={block} />
-        <MotifLeaf key={block.key} block={block} />
         <InTheQuilt />
+        <MotifLeaf key={block.key} block={block} />
         <Pile />
       </div>
     </div>

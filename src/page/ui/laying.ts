@@ -13,7 +13,7 @@ import { type PaperPatch, patchesOf } from "../../edits/unit-patches.ts";
 import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import * as state from "./state.ts";
-import { comesIn, usualSpan, wordsInHand } from "./tray.tsx";
+import { comesIn, looksTurned, usualSpan, wordsInHand } from "./tray.tsx";
 
 /** `b4`: lines by letter, squares by number, so that a square has a name that can be said. */
 export function squareName({ column, row }: Square): string {
@@ -99,7 +99,7 @@ function lay(block: BlockModel, area: Area, wished: string, turn: number): void 
   }
   edit(
     (text) => layUnit(text, block.key, area, { kind, words: wordsInHand(kind), turn }),
-    words.laid(kind, turn, squaresOf(area)),
+    words.laid(kind, looksTurned(kind) ? turn : null, squaresOf(area)),
   );
 }
 

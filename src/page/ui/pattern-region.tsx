@@ -5,6 +5,7 @@ import { addressOf } from "../address.ts";
 import { saveOther } from "../files.ts";
 import { type Given, pageWith } from "../page-copy.ts";
 import { writtenPhotos } from "../photos.ts";
+import { fittingPhotos } from "../shrink-photo.ts";
 import { words } from "../words/index.ts";
 import { Group } from "./group.tsx";
 import { useShown, Waiting } from "./later-regions.tsx";
@@ -36,25 +37,30 @@ async function putInAddress(): Promise<void> {
   }
 }
 
-/** Pictures of the fabrics the quilt has, as letters. */
-async function pictures(): Promise<Pick<Given, "photos">> {
+/** Most letters of one file that is handed on. */
+const MOST_LETTERS = 3_000_000;
+
+/** This page as one file with all that is given, pictures of its fabrics too, as large as there is room for them. */
+async function copyWith(given: Given): Promise<Blob> {
   const keys = state.model.value.fabrics.map(({ name }) => fabricKey(name));
-  const photos = await writtenPhotos(state.photos.value, keys);
-  return Object.keys(photos).length === 0 ? {} : { photos };
+  const own = Object.entries(state.photos.value).filter(([key]) => keys.includes(key));
+  const bare = pageWith(document, given);
+  if (own.length === 0) return asHtml(bare);
+  const small = await fittingPhotos(Object.fromEntries(own), MOST_LETTERS - bare.length - 1000);
+  return asHtml(pageWith(document, { ...given, photos: await writtenPhotos(small, keys) }));
 }
 
 /** One file for the class: this page with the quilt in it, to be cut and sewn and not to be changed. */
 async function saveForClass(base: string): Promise<void> {
-  const copy = pageWith(document, { text: state.text.value, class: true, ...(await pictures()) });
-  await saveOther(asHtml(copy), `${base}-class.html`, words.classSaved);
+  const copy = await copyWith({ text: state.text.value, class: true });
+  await saveOther(copy, `${base}-class.html`, words.classSaved);
 }
 
 /** One file with all of it, to go on with elsewhere. */
 async function saveCopy(base: string): Promise<void> {
   const work = state.work.value;
-  const said = work === "" ? {} : { work };
-  const copy = pageWith(document, { text: state.text.value, ...said, ...(await pictures()) });
-  await saveOther(asHtml(copy), `${base}-page.html`);
+  const copy = await copyWith({ text: state.text.value, ...(work === "" ? {} : { work }) });
+  await saveOther(copy, `${base}-page.html`);
 }
 
 /** The photos of its fabrics as the book has them; empty until they are written, and where there are none. */

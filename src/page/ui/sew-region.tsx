@@ -61,6 +61,9 @@ function List() {
   );
 }
 
+/** What a step is called before it is told: `Row 1`, `U1`. */
+const calledShort = (title: string): string => title.split(": ")[0] ?? title;
+
 /** How many of one thing are made: one by one, or all at once. */
 function Count({ of }: { of: SewStep }) {
   const made = madeOf(of);
@@ -81,7 +84,7 @@ function Count({ of }: { of: SewStep }) {
   return (
     <span class="count">
       <Stepper
-        what={words.madeLabel(of.title.slice(0, 40))}
+        what={words.madeLabel(calledShort(of.title))}
         value={words.makeOf(made, of.count)}
         less={() => setMade(of, made - 1)}
         more={() => setMade(of, made + 1)}
@@ -159,17 +162,23 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
       <h2>{stop.title}</h2>
       <div class="sewing">
         {now === undefined ? null : (
-          <figure class="bigstep">
+          <figure class="bigstep" aria-describedby="stepwords">
             <div class="printed" dangerouslySetInnerHTML={{ __html: now.svg }} />
             <figcaption aria-live="polite">
               {now.number === "" ? null : <span class="no">{now.number}</span>}{" "}
               {now.says.charAt(0).toUpperCase() + now.says.slice(1)}
               {now.heading === "" ? null : <span class="quiet"> {now.heading}</span>}
             </figcaption>
+            <div id="stepwords" class="stepwords">
+              {now.words.map((line, i) => (
+                <p key={i}>{line.trim()}</p>
+              ))}
+            </div>
           </figure>
         )}
         <div class="beside">
           <Bags stop={stop} />
+          {told.table === null ? null : <Table table={told.table} />}
           <p class="sewcount">
             <Count of={told} />
           </p>
@@ -193,7 +202,6 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
       </div>
       <details class="notes" open={pictures.length === 0}>
         <summary>{words.inWords}</summary>
-        {told.table === null ? null : <Table table={told.table} />}
         <ol class="sewwords">
           {told.details.map((line, i) => (
             <li key={i}>{line}</li>

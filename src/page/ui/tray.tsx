@@ -82,6 +82,9 @@ function specimen(kind: string, turn: number): { part: string; d: string }[] {
 
 const TURNS = new Map(UNITS.map((kind) => [kind, turnsOf(kind)]));
 
+/** Whether a unit looks otherwise when it is turned. */
+export const looksTurned = (kind: string): boolean => (TURNS.get(kind)?.length ?? 4) > 1;
+
 /** Pictures of the fabrics as large as they are on one square of the block in hand, and on two. */
 function UnitFills() {
   const { sheet, model } = state;

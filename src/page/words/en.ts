@@ -81,7 +81,7 @@ export const words = {
     place: "Tap a block of it, then one of its turns.",
     border: "Add a border.",
     why: "Tap a pile of fabric: why so much?",
-    save: "Plan other ways: what would save?",
+    save: "Look for savings: what would buy less?",
     end: "That is all there is to it. Undo takes any of it back.",
   },
   fabricsLabel: "Fabrics to take in hand",
@@ -118,7 +118,8 @@ export const words = {
   patchesOf: (name: string) => `Patches of ${name}`,
   turnIt: "Turn",
   nineTogether: "Nine together",
-  laid: (kind: string, turn: number, squares: string) => `${kind}, ${TURNS[turn] ?? "up"}, on ${squares}.`,
+  laid: (kind: string, turn: number | null, squares: string) =>
+    `${kind}${turn === null ? "" : `, ${TURNS[turn] ?? "up"},`} on ${squares}.`,
   turnedTo: (turn: number) => `Turned ${TURNS[turn] ?? "up"}.`,
   tookOff: (square: string) => `${square} is empty.`,
   coloured: (part: string, fabric: string, count: number) =>
@@ -316,7 +317,7 @@ export const words = {
     `${counted(count, lengthwise ? "lengthwise strip" : "strip", lengthwise ? "lengthwise strips" : "strips")} ${width} wide`,
   estimates: "Amounts are estimates: check your own fabric’s usable width before you cut.",
   whatWouldSave: "What would save",
-  tryWays: "Plan other ways",
+  tryWays: "Look for savings",
   trying: (done: number, of: number) =>
     of === 0 ? "Each is really planned; this takes a moment." : `Each is really planned: ${done} of ${of}.`,
   nothingSaves: "None of the ways tried buys less.",

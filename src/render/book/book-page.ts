@@ -19,7 +19,7 @@ const LONG_TITLE = 60;
 /** Page numbers and running headers. Where a header differs, its pages are a kind of their own, named as the section. */
 function pageRules({ title }: Book, words: Words): string {
   const quoted = (text: string) => `"${escapeCss(shorten(text, HEADER_ROOM, HEADER_SIZE))}"`;
-  const look = `font: ${HEADER_SIZE}pt "DejaVu Sans", Verdana, Arial, sans-serif; color: #1d2733;`;
+  const look = `font: ${HEADER_SIZE}pt "Crossgrain Text", Verdana, Arial, sans-serif; color: #1d2733;`;
   return [
     `@page { margin: 15mm 13mm 13mm; @top-left { content: ${quoted(title)}; ${look} }`,
     `  @bottom-right { content: "${words.book.bench.page} " counter(page) " / " counter(pages); ${look} } }`,
@@ -146,7 +146,7 @@ function contentsMarkup({ sections }: Pick<Book, "sections">, words: Words): Mar
  */
 export function pageOf(book: Book, words: Words): string {
   const laid = laidOut(book);
-  const policy = `default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-${BOOK_SCRIPT_HASH}'`;
+  const policy = `default-src 'none'; font-src data:; style-src 'unsafe-inline'; script-src 'sha256-${BOOK_SCRIPT_HASH}'`;
   const head = element(
     "head",
     {},

@@ -1,6 +1,7 @@
 import type { Kits } from "../../choices/kits.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
+import { forMakers } from "../text/for-makers.ts";
 import { alsoNeeded, pieceFacts } from "../text/index.ts";
 import { kitPrices, sortName } from "../text/kits.ts";
 import { money } from "../text/money.ts";
@@ -8,7 +9,6 @@ import { unitGroups } from "../text/unit-groups.ts";
 import { toldGroup } from "../text/unit-told.ts";
 import type { Block, Book, Cell, Section, Step, StepGroup, Table } from "./content.ts";
 import { coverOf } from "./cover.ts";
-import { wordsForMakers } from "./for-makers.ts";
 import { sentence, typeset } from "./typeset.ts";
 
 /** Kinds of units that are taught in one session. */
@@ -43,7 +43,9 @@ function kitsTable(kits: Kits, words: Words): Table {
     ...(several ? [] : [cell(typeset(each[0]?.alone?.text ?? none))]),
     cell(typeset(separately?.text ?? none)),
     ...(priced
-      ? [cost, ...each.map(({ share }) => share)].map((amount) => cell(money(amount ?? 0, currency, ruler)))
+      ? [cost, ...each.map(({ share }) => share)].map((amount) =>
+          cell(amount === null || amount === 0 ? none : money(amount, currency, ruler)),
+        )
       : []),
   ]);
   const [{ currency } = { currency: "" }] = kits.fabrics;
@@ -126,7 +128,8 @@ interface Session {
   title: (number: number) => string;
   show: string;
   inClass: string;
-  homework: string;
+  /** A line for each sort of kit where they differ. */
+  homework: string[];
 }
 
 function sessionsOf(plan: Plan, words: Words): Session[] {
@@ -149,7 +152,7 @@ function sessionsOf(plan: Plan, words: Words): Session[] {
       title: said.units,
       show: said.showUnits(some.map(({ name }) => name)),
       inClass: said.makeUnits(some.map(({ name }) => name)),
-      homework: said.restUnits(some.map(({ title }) => title)),
+      homework: [said.restUnits(some.map(({ title }) => title))],
     })),
     ...(blocks.length === 0
       ? []
@@ -158,38 +161,40 @@ function sessionsOf(plan: Plan, words: Words): Session[] {
             title: said.blocks,
             show: said.showBlocks,
             inClass: said.makeBlocks,
-            homework: said.restBlocks(
-              blocks.map(({ name, colourway, count }) =>
-                said.block(colourway === "" ? name : `${name}, ${colourway}`, count),
+            homework: [
+              said.restBlocks(
+                blocks.map(({ name, colourway, count }) =>
+                  said.block(colourway === "" ? name : `${name}, ${colourway}`, count),
+                ),
               ),
-            ),
+            ],
           },
         ]),
     {
       title: (number) => said.top(number, borders),
       show: said.showTop,
       inClass: said.makeTop,
-      homework: said.restTop(borders),
+      homework: [said.restTop(borders)],
     },
-    { title: said.finish, show: said.showFinish, inClass: said.makeFinish, homework: said.restFinish },
+    { title: said.finish, show: said.showFinish, inClass: said.makeFinish, homework: [said.restFinish] },
   ];
 }
 
 function groupOf({ title, show, inClass, homework }: Session, number: number, words: Words): StepGroup {
   const said = words.teaching.session;
   const lines = [
-    [said.show, show],
-    [said.inClass, inClass],
+    [said.show, [show]],
+    [said.inClass, [inClass]],
     [said.homework, homework],
   ] as const;
   return {
     title: title(number),
     steps: lines.map(
-      ([what, text], i): Step => ({
+      ([what, all], i): Step => ({
         id: `session-${number}-${i + 1}`,
-        title: `${what}: ${text}`,
+        title: all.length === 1 ? `${what}: ${all[0]}` : `${what}:`,
         light: true,
-        details: [],
+        details: all.length === 1 ? [] : [...all],
         parts: [],
         where: "",
         warnings: [],
@@ -203,14 +208,19 @@ function sessionsOfClass({ sorts }: Kits, words: Words): Session[] {
   const own = sorts.map(({ dealt }) => sessionsOf(dealt, words));
   const most = own.reduce((longest, each) => (each.length > longest.length ? each : longest), own[0] ?? []);
   return most.map((session, at) => {
-    const homework = own.map((sessions) => [sessions[at]?.homework ?? ""].filter((text) => text !== ""));
-    return { ...session, homework: bySort(homework, words).join(" ") };
+    return {
+      ...session,
+      homework: bySort(
+        own.map((sessions) => sessions[at]?.homework ?? []),
+        words,
+      ),
+    };
   });
 }
 
 /** One sheet for whoever teaches: what to buy for the kits and what each costs, what pupils bring, and the sessions. */
-export function classSheet(kits: Kits, told: Words): Book {
-  const words = wordsForMakers(told);
+export function classSheet(kits: Kits, ours: Words): Book {
+  const words = forMakers(ours);
   const { sorts, batch } = kits;
   const [first] = sorts;
   if (first === undefined) throw new Error("a class without kits");

@@ -23,7 +23,7 @@ function bagsTable(plan: KitsAlike["dealt"], words: Words): Table {
     columns: [
       { heading: sentence(bag), align: "left" },
       { heading: sentence(words.choices.kits.columns.fabric), align: "left" },
-      { heading: sentence(words.book.pattern.cutting.cut), align: "right" },
+      { heading: sentence(words.teaching.kit.pieces), align: "right" },
       { heading: sentence(size), align: "left" },
       { heading: sentence(use), align: "left", wordy: true },
     ],

@@ -5,11 +5,11 @@ import type { Words } from "../../words/index.ts";
 import { colouringScene, coverScene } from "../svg/index.ts";
 import { ticksOf } from "../svg/patches.ts";
 import { spokenSizeNear } from "../svg/quilt-words.ts";
+import { forMakers } from "../text/for-makers.ts";
 import { alsoNeeded, boughtWords, handLines, pieceFacts } from "../text/index.ts";
 import { fabricNotes } from "../text/steps.ts";
 import { authorWords } from "./author-words.ts";
 import type { Block, Book, Fact, Section, Table } from "./content.ts";
-import { wordsForMakers } from "./for-makers.ts";
 import { cautionSection, glossarySection } from "./front-matter.ts";
 import { type MakingPart, makingParts } from "./making-parts.ts";
 import { letteredAlike } from "./pattern-letters.ts";
@@ -224,10 +224,10 @@ function coverOf(
 export function patternOf(
   plan: Plan,
   pattern: PatternSpec,
-  told: Words,
+  ours: Words,
   others: readonly PatternSize[] = [],
 ): Book {
-  const words = wordsForMakers(told);
+  const words = forMakers(ours);
   const { top, ruler } = plan;
   if (top === null) throw new Error("a pattern without a quilt");
   const finished = spokenSizeNear(ticksOf(top.across), ticksOf(top.down), ruler);
@@ -277,15 +277,15 @@ export function patternOf(
         return null;
     }
   };
-  const parts = pattern.parts.map((part): { part: PatternPart; section: Section | null } => {
+  const told = pattern.parts.map((part): { part: PatternPart; section: Section | null } => {
     const found = partOf(part);
     return { part, section: found === null ? null : { ...found, id: part } };
   });
   const glossary = glossarySection(
-    parts.flatMap((each) => (each.section === null ? [] : [each.section])),
+    told.flatMap((each) => (each.section === null ? [] : [each.section])),
     words,
   );
-  const sections = parts.flatMap(({ part, section: found }): Section[] => {
+  const sections = told.flatMap(({ part, section: found }): Section[] => {
     const whole = part === "words" ? glossary : found;
     const before = authorWords(pattern.before[part] ?? "");
     const after = authorWords(pattern.after[part] ?? "");

@@ -24,7 +24,7 @@ export const PRINT_STYLE = `
 @media print {
   :root { color-scheme: light; }
   html { ${set(TYPE.body)} scroll-padding: 0; }
-  body { background: none; ${set(TYPE.body)} font-family: "DejaVu Sans Condensed", "Arial Narrow", Arial, Helvetica, "Liberation Sans", sans-serif; }
+  body { background: none; ${set(TYPE.body)} font-family: "Crossgrain Text", "DejaVu Sans Condensed", "Arial Narrow", Arial, Helvetica, "Liberation Sans", sans-serif; }
   .page { width: ${LEAF.width}pt; max-width: none; margin: 0 auto; padding: 0; overflow-x: clip; }
   nav, .bar, .skip, .progress { display: none; }
   section { background: none; border: 0; border-radius: 0; padding: 0; margin: ${GAP.section}pt 0 0; }
@@ -90,7 +90,7 @@ ${columnRules()}
   .ticks { width: ${GAP.tick}pt; padding-right: 0; }
   .tick-cell { min-width: 0; min-height: 0; padding-top: 0; }
   .tick { width: 10pt; height: 10pt; border-width: 1.1pt; border-radius: 1.6pt; background: none; }
-  .tick::before { width: 2.4pt; height: 5pt; border-width: 0 1.1pt 1.1pt 0; }
+  .tick:checked::before { width: 2.4pt; height: 5pt; border-width: 0 1.1pt 1.1pt 0; }
   .tick:checked { background: none; border-color: var(--ink); }
   .tick:checked::before { border-color: var(--ink); }
   .step:has(> .tick:checked) .what { text-decoration: none; }

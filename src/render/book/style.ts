@@ -1,3 +1,4 @@
+import { FACES } from "./faces.ts";
 import { PRINT_STYLE } from "./print-style.ts";
 
 /** The colours of the book on screen, by day and by night. Print is always by day. */
@@ -31,15 +32,26 @@ function asVariables(colours: Readonly<Record<keyof typeof DAY, string>>): strin
     .join(" ");
 }
 
+const face = (family: string, weight: number, data: string): string =>
+  `@font-face { font-family: "${family}"; font-weight: ${weight}; src: url(data:font/woff2;base64,${data}) format("woff2"); }`;
+
+/** The faces that travel in the page, so that it breaks and prints alike on every machine. */
+const OWN_FACES = [
+  face("Crossgrain Text", 400, FACES.text),
+  face("Crossgrain Text", 700, FACES.textBold),
+  face("Crossgrain Title", 700, FACES.title),
+].join("\n");
+
 /** Everything but the running headers, which depend on the plan. */
 export const BOOK_STYLE = `
+${OWN_FACES}
 :root { ${asVariables(DAY)} color-scheme: light dark; }
 @media screen and (prefers-color-scheme: dark) { :root { ${asVariables(NIGHT)} } }
 *, *::before, *::after { box-sizing: border-box; }
 html { scroll-behavior: smooth; scroll-padding-top: 1rem; -webkit-text-size-adjust: 100%; }
 body { margin: 0; background: var(--ground); color: var(--ink); line-height: 1.5;
-  font-family: system-ui, -apple-system, "Segoe UI", Roboto, "Noto Sans", "DejaVu Sans", sans-serif; }
-h1, h2, .letter { font-family: "Iowan Old Style", "Palatino Linotype", Palatino, "Book Antiqua", Georgia,
+  font-family: "Crossgrain Text", system-ui, -apple-system, "Segoe UI", Roboto, "Noto Sans", "DejaVu Sans", sans-serif; }
+h1, h2, .letter { font-family: "Crossgrain Title", "Iowan Old Style", "Palatino Linotype", Palatino, "Book Antiqua", Georgia,
   "DejaVu Serif", serif; }
 h1, h2, h3, p, ul, ol, dl, dd, table, figure { margin: 0; }
 ul, ol { padding-left: 1.2rem; }
@@ -102,7 +114,8 @@ th .said, td .said { display: inline; min-width: 0; }
 .tick-cell { display: flex; align-items: flex-start; min-width: 44px; min-height: 44px; padding-top: .4rem; }
 .tick { flex: none; appearance: none; width: 1.85rem; height: 1.85rem; margin: 0; display: inline-grid; place-content: center;
   background: var(--sheet); border: 2px solid var(--ink); border-radius: 7px; cursor: pointer; }
-.tick::before { content: ""; width: .5rem; height: .95rem; margin-top: -.2rem; border: solid transparent; border-width: 0 .22rem .22rem 0;
+/* An empty box holds nothing at all: where colours are forced a hidden mark would be seen. */
+.tick:checked::before { content: ""; width: .5rem; height: .95rem; margin-top: -.2rem; border: solid transparent; border-width: 0 .22rem .22rem 0;
   transform: rotate(42deg); }
 .tick:checked { background: var(--accent); border-color: var(--accent); }
 .tick:checked::before { border-color: var(--sheet); }

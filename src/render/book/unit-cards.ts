@@ -36,6 +36,10 @@ function batchesOf(runs: readonly ToldRun[]): ToldRun[][] {
   return batches;
 }
 
+/** What is told of each batch, step by step, as cards have it. */
+export const toldBatches = ({ runs }: ToldGroup): ToldRun[][] =>
+  batchesOf(runs).map((batch) => batch.map((run) => ({ ...run, lines: run.lines.map(lineOf) })));
+
 /** Pictures under their headings, in order: those of one batch or heap together. */
 function headed(pictures: readonly StepPicture[]): StepPicture[][] {
   const found: StepPicture[][] = [];

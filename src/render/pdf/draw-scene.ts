@@ -156,6 +156,6 @@ export function drawingAt(sheet: Sheet, scene: Scene, x: number, y: number, scal
         for (const node of scene.nodes) drawNode(sheet, brush, node, PLAIN);
       });
     },
-    { alt },
+    { alt, bbox: [x, y, x + width * scale, y + height * scale] },
   );
 }

@@ -107,7 +107,7 @@ function drawCover(sheet: Sheet, book: LaidBook): void {
 
 /** A book as a vector PDF with its reading order told, on the paper asked for. Same book and options, same bytes. */
 export function printedBook(book: Book, options: PdfOptions, words: Words): Promise<Uint8Array> {
-  const sheet = openSheet(book.title, options);
+  const sheet = openSheet(book.title, words.book.bench.language, options);
   const laid = laidOut(book);
   drawCover(sheet, laid);
   for (const section of laid.sections) drawSection(sheet, section, book.purpose === "bench");

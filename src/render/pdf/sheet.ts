@@ -9,6 +9,7 @@ import {
   lineWidth,
   openTypesetter,
   setLine,
+  setPlainly,
   type Typesetter,
 } from "./typesetter.ts";
 
@@ -45,14 +46,14 @@ export interface Sheet {
 const TOP = 46;
 
 /** An empty document on its first page. */
-export function openSheet(title: string, { fonts, paper, made }: PdfOptions): Sheet {
+export function openSheet(title: string, language: string, { fonts, paper, made }: PdfOptions): Sheet {
   const document = new PDFDocument({
     size: paper === "a4" ? "A4" : "LETTER",
     margins: { left: 0, right: 0, top: 0, bottom: 0 },
     bufferPages: true,
     tagged: true,
     pdfVersion: "1.7",
-    lang: "en",
+    lang: language,
     displayTitle: true,
     info: {
       Title: fitText(title),
@@ -87,9 +88,16 @@ export function within(sheet: Sheet, kind: string, draw: () => void): void {
   sheet.within = outer;
 }
 
+/** What is told of a thing on the page besides what it says: `bbox` from its upper left to its lower right corner. */
+interface Told {
+  alt?: string;
+  bbox?: [number, number, number, number];
+  scope?: "Column" | "Row";
+}
+
 /** What `draw` puts on the page as one thing to be read: a paragraph, a heading, a figure with its words. */
-export function marked(sheet: Sheet, kind: string, draw: () => void, options: { alt?: string } = {}): void {
-  const own = sheet.document.struct(kind, options);
+export function marked(sheet: Sheet, kind: string, draw: () => void, options: Told = {}): void {
+  const own = sheet.document.struct(kind, options as PDFKit.Mixins.StructureElementOptions);
   sheet.within.add(own);
   own.add(draw);
   own.end();
@@ -118,7 +126,7 @@ export function textAt(
   type: Type,
   look: Look = {},
 ): number {
-  const { document, setter } = sheet;
+  const { setter } = sheet;
   const said = fitText(text);
   const face = faceOf(look);
   const colour = look.colour ?? DAY.ink;
@@ -132,8 +140,7 @@ export function textAt(
   for (const [i, line] of lines.entries()) {
     const y = at.y + i * type.line + type.line * ABOVE;
     if (isEveryday(line) && !right) {
-      document.font(face).fontSize(type.size).fillColor(colour);
-      document.text(line, at.x, y, { lineBreak: false, baseline: "alphabetic" });
+      setPlainly(setter, line, { x: at.x, y }, { face, size: type.size, colour });
       continue;
     }
     const place = { x: right ? at.x + at.width : at.x, y, anchor: right ? "end" : "start" } as const;

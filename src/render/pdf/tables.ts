@@ -43,11 +43,15 @@ export function drawTable(sheet: Sheet, table: Table, at: Place): void {
       for (const [c, { heading, align }] of table.columns.entries()) {
         const width = widths[c] ?? 50;
         const lower = headings - high(heading, width, TYPE.small);
-        marked(sheet, "TH", () =>
-          textAt(sheet, heading, { x: lefts[c] ?? start, y: y + lower, width }, TYPE.small, {
-            colour: DAY.quiet,
-            align,
-          }),
+        marked(
+          sheet,
+          "TH",
+          () =>
+            textAt(sheet, heading, { x: lefts[c] ?? start, y: y + lower, width }, TYPE.small, {
+              colour: DAY.quiet,
+              align,
+            }),
+          { scope: "Column" },
         );
       }
     });
@@ -62,8 +66,16 @@ export function drawTable(sheet: Sheet, table: Table, at: Place): void {
         for (const [c, cell] of row.entries()) {
           const look = { bold: c === 0 || summed, align: table.columns[c]?.align ?? ("left" as const) };
           const place = { x: lefts[c] ?? start, y: y + 2.5, width: widths[c] ?? 50 };
-          if (cellHigh(cell, place.width, look.bold) > 0)
-            marked(sheet, c === 0 ? "TH" : "TD", () => drawCell(sheet, cell, place, look));
+          const kind = c === 0 ? "TH" : "TD";
+          // An empty cell keeps its place in the row.
+          if (cellHigh(cell, place.width, look.bold) === 0) within(sheet, kind, () => undefined);
+          else
+            marked(
+              sheet,
+              kind,
+              () => drawCell(sheet, cell, place, look),
+              kind === "TH" ? { scope: "Row" } : {},
+            );
         }
       });
       y += rowHigh(table, r, widths);

@@ -4,18 +4,29 @@ import { visualRuns } from "./direction.ts";
 /** Faces a text is set in. `plain` and `plainBold` are those the drawings are measured in. */
 export type Face = "plain" | "plainBold" | "body" | "bodyBold" | "title";
 
-export type FontFiles = Readonly<Record<Face, Uint8Array>> & {
+type FontName = "plain" | "plainBold" | "title";
+
+export type FontFiles = Readonly<Record<FontName, Uint8Array>> & {
   /** Tried in order for letters the faces lack. */
   others: readonly Uint8Array[];
 };
 
-/** Faces tried for a letter, first choice first; the other fonts follow. */
-const CHAINS: Readonly<Record<Face, readonly Face[]>> = {
+/** Fonts tried for a letter, first choice first; the other fonts follow. */
+const CHAINS: Readonly<Record<Face, readonly FontName[]>> = {
   plain: ["plain"],
   plainBold: ["plainBold", "plain"],
-  body: ["body", "plain"],
-  bodyBold: ["bodyBold", "plainBold", "plain"],
+  body: ["plain"],
+  bodyBold: ["plainBold", "plain"],
   title: ["title", "plainBold", "plain"],
+};
+
+/** Percent of its own width a face is set in: the condensed one is the plain one at nine tenths, to the outline. */
+const STRETCH: Readonly<Record<Face, number>> = {
+  plain: 100,
+  plainBold: 100,
+  body: 90,
+  bodyBold: 90,
+  title: 100,
 };
 
 /** Letters that every face has and that are read from left to right: no need to look closer. */
@@ -38,7 +49,7 @@ export function openTypesetter(document: PDFKit.PDFDocument, files: FontFiles): 
     if (coverage.face === null) document.registerFont(name, bytes);
     else document.registerFont(name, bytes, coverage.face);
   };
-  for (const face of Object.keys(CHAINS) as Face[]) add(face, files[face]);
+  for (const name of ["plain", "plainBold", "title"] as const) add(name, files[name]);
   for (const [i, file] of files.others.entries()) add(`other-${i + 1}`, file);
   return { document, fonts };
 }
@@ -75,7 +86,7 @@ function byFont(setter: Typesetter, text: string, face: Face): { text: string; f
       Array.from(segment).every(
         (letter) => JOINS_ANY.test(letter) || coverage.has(letter.codePointAt(0) ?? 0),
       );
-    const font = chain.find(has)?.name ?? face;
+    const font = chain.find(has)?.name ?? CHAINS[face][0] ?? "plain";
     if (last?.font === font) last.text += segment;
     else parts.push({ text: segment, font });
   }
@@ -84,7 +95,12 @@ function byFont(setter: Typesetter, text: string, face: Face): { text: string; f
 
 const LETTERS_TURNED = /[\p{L}\p{M}]/u;
 /** Setting a run whole: word by word it would come out with its words in the wrong order. */
-const WHOLE: PDFKit.Mixins.TextOptions = { lineBreak: false, features: [] };
+const asOne = (face: Face): PDFKit.Mixins.TextOptions => ({ ...setIn(face), features: [] });
+
+/** How a face is set by a document that has its font. */
+function setIn(face: Face): PDFKit.Mixins.TextOptions {
+  return { lineBreak: false, ...(STRETCH[face] === 100 ? {} : { horizontalScaling: STRETCH[face] }) };
+}
 
 function piecesOf(
   setter: Typesetter,
@@ -102,7 +118,7 @@ function piecesOf(
       const turned = rightToLeft && !LETTERS_TURNED.test(part.text);
       const said = turned ? Array.from(part.text).reverse().join("") : part.text;
       document.font(part.font).fontSize(size);
-      return { text: said, font: part.font, width: document.widthOfString(said, WHOLE) };
+      return { text: said, font: part.font, width: document.widthOfString(said, asOne(face)) };
     });
   });
 }
@@ -110,9 +126,26 @@ function piecesOf(
 /** Width of a line of any writing. */
 export function lineWidth(setter: Typesetter, line: string, face: Face, size: number): number {
   if (isEveryday(line)) {
-    return setter.document.font(face).fontSize(size).widthOfString(line);
+    return setter.document
+      .font(CHAINS[face][0] ?? "plain")
+      .fontSize(size)
+      .widthOfString(line, setIn(face));
   }
   return piecesOf(setter, line, face, size).reduce((sum, { width }) => sum + width, 0);
+}
+
+/** A line of everyday letters, its baseline at `y` and its left end at `x`: the document sets those by itself. */
+export function setPlainly(
+  { document }: Typesetter,
+  line: string,
+  at: { x: number; y: number },
+  look: { face: Face; size: number; colour: string },
+): void {
+  document
+    .font(CHAINS[look.face][0] ?? "plain")
+    .fontSize(look.size)
+    .fillColor(look.colour);
+  document.text(line, at.x, at.y, { ...setIn(look.face), baseline: "alphabetic" });
 }
 
 /** A line of any writing with its baseline at `y`; `x` is its left end, middle or right end. */
@@ -128,7 +161,7 @@ export function setLine(
   let x = at.x - (at.anchor === "start" ? 0 : at.anchor === "middle" ? whole / 2 : whole);
   for (const { text, font, width } of pieces) {
     document.font(font).fontSize(look.size).fillColor(look.colour);
-    document.text(text, x, at.y, { ...WHOLE, baseline: "alphabetic" });
+    document.text(text, x, at.y, { ...asOne(look.face), baseline: "alphabetic" });
     x += width;
   }
 }

@@ -38,9 +38,15 @@ export function turns(text: string): boolean {
   return TURNS.test(text);
 }
 
-/** Whether a text as a whole is read from right to left: its first letter decides. */
+/**
+ * Whether a text as a whole is read from right to left: its first letter decides, names set apart aside (Unicode
+ * Standard Annex 9, P2), so that a name does not turn the sentence round that begins with it.
+ */
 export function startsRightToLeft(text: string): boolean {
-  return turns(/\p{L}/u.exec(text)?.[0] ?? "");
+  if (!turns(text)) return false;
+  const around = text.split(APART).filter((_, i) => i % 2 === 0);
+  const first = /\p{L}/u.exec(around.join(""))?.[0] ?? /\p{L}/u.exec(text)?.[0];
+  return turns(first ?? "");
 }
 
 const graphemes = new Intl.Segmenter("en", { granularity: "grapheme" });

@@ -126,7 +126,7 @@ function bagLines(fabrics: Plan["fabrics"], ruler: Plan["ruler"], words: Words, 
         ? `${formatLength(piece.along, ruler)} x ${words.choices.fullWidth}`
         : formatSize(piece.across, piece.along, ruler);
       const count = Math.ceil(piece.count / kits);
-      return `    [${piece.letter}] ${words.choices.kits.inBag(count, size)}${piece.label === "" ? "" : `, ${piece.label}`}`;
+      return `    ${words.choices.kits.inBag(piece.letter, count, size, piece.label)}`;
     }),
   ]);
 }

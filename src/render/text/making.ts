@@ -6,6 +6,7 @@ import type { Words } from "../../words/index.ts";
 import { foundationPartName, foundationPartsOf } from "../foundation-part.ts";
 import { unitNamed } from "./block-names.ts";
 import { kindLines } from "./blocks.ts";
+import { forMakers } from "./for-makers.ts";
 import { foundationLines } from "./foundation.ts";
 import { kitLines, ownKitLines, sortName } from "./kits.ts";
 import { aboutSize } from "./lengths.ts";
@@ -158,14 +159,17 @@ function amountLines(making: Making, plan: Plan, words: Words): string[] {
 
 /** The sewing as a handout in text: units, blocks, rows, borders, pressing; empty for a plain cut list. */
 export function makingSteps(plan: Plan, words: Words): string {
-  return sewingLines(plan, words.making.title(plan.name, plan.kits ?? 1), ownKitLines(plan, words), words);
+  const { kits = 1 } = plan;
+  // Of kits it is the paper of a pupil.
+  const told = kits === 1 ? words : forMakers(words);
+  return sewingLines(plan, words.making.title(plan.name, kits), ownKitLines(plan, words), told);
 }
 
 /** The same for one who has a kit of a class of several sorts: what it holds, and its sewing. */
 export function kitSteps(kit: KitsAlike, index: number, words: Words): string {
   const { dealt } = kit;
   const title = words.making.title(`${dealt.name}, ${sortName(kit, index, words)}`, 1);
-  return sewingLines(dealt, title, kitLines(dealt.fabrics, dealt.ruler, words), words);
+  return sewingLines(dealt, title, kitLines(dealt.fabrics, dealt.ruler, words), forMakers(words));
 }
 
 function sewingLines(plan: Plan, title: string, kit: readonly string[], words: Words): string {

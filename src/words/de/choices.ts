@@ -10,6 +10,8 @@ function kitRange(first: number, last: number): string {
 export const choices: Words["choices"] = {
   fullWidth: "Stoffbreite",
   kits: {
+    inBag: (letter, count, size, label) =>
+      `[${letter}] ${count} Stück ${size}${label === "" ? "" : `, ${label}`}`,
     title: (name, kits) => `${kits} Materialpackungen ${name}`,
     columns: {
       fabric: "Stoff",
@@ -28,7 +30,6 @@ export const choices: Words["choices"] = {
     inYours:
       "Steht in der Packung; zuerst nachzählen. Quadrate, die diagonal geschnitten werden, können als Hälften oder Viertel im Beutel liegen.",
     bag: (kits) => `In jede der ${kits} Packungen:`,
-    inBag: (count, size) => `${count} Stück ${size}`,
     sort: (number, { heading, finished, colourway }) =>
       `Packung ${number}: ${heading === "" || heading === finished ? finished : `${heading}, ${finished}`}${colourway === "" ? "" : `, ${colourway}`}`,
     oneOf: (number) => `Packung ${number} allein`,
@@ -36,8 +37,7 @@ export const choices: Words["choices"] = {
       kits === 1 ? `${sort}. In ihre Beutel:` : `${sort}. In die Beutel jeder der ${kits}:`,
     sortColumns: { kit: "Packung", count: "Anzahl", share: "Stoff für eine", alone: "Eine allein gekauft" },
     shareRule: "Der Preis eines Stoffes verteilt sich nach dem, was jede Packung davon bekommt.",
-    each: (kits) =>
-      `in die Packungen: ${kits.map(({ number, each }) => `${each} in jede Packung ${number}`).join(", ")}`,
+    each: (kits) => kits.map(({ number, each }) => `${each} in jede Packung ${number}`).join(", "),
     none: "nichts",
   },
   sources: {

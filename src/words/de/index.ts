@@ -2,7 +2,6 @@ import type { Words } from "../types.ts";
 import { arrange } from "./arrange.ts";
 import { assumed } from "./assumed.ts";
 import { blocks } from "./blocks.ts";
-import { forMakers } from "./book/for-makers.ts";
 import { book } from "./book/index.ts";
 import { borders } from "./borders.ts";
 import { choices } from "./choices.ts";
@@ -17,6 +16,7 @@ import { finishing } from "./finishing.ts";
 import { foundation } from "./foundation.ts";
 import { goOn, workFile } from "./go-on.ts";
 import { lengths } from "./lengths.ts";
+import { makers } from "./makers.ts";
 import { making } from "./making.ts";
 import { lengths as spoken } from "./quilt/lengths.ts";
 import { purposes } from "./quilt/purposes.ts";
@@ -51,9 +51,9 @@ export const german: Words = {
   cutting,
   drawings,
   finishing,
-  forMakers,
   foundation,
   goOn,
+  makers,
   making,
   purposes,
   savings,

@@ -66,6 +66,7 @@ export const teaching: Words["teaching"] = {
   kit: {
     subtitle: (number, kits) => (kits === 1 ? `Packung ${number}` : `Packung ${number}, eine von ${kits}`),
     holds: "Was in der Packung ist",
+    pieces: "Teile",
     lead: "Zuerst nachzählen, Beutel für Beutel. Quadrate, die diagonal geschnitten werden, können als Hälften oder Viertel im Beutel liegen.",
   },
 };

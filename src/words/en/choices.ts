@@ -14,6 +14,8 @@ interface SortSaid {
 export const choices = {
   fullWidth: "WOF",
   kits: {
+    inBag: (letter: string, count: number, size: string, label: string) =>
+      `[${letter}] ${count} of ${size}${label === "" ? "" : `, ${label}`}`,
     title: (name: string, kits: number) => `${kits} kits of ${name}`,
     columns: {
       fabric: "Fabric",
@@ -33,7 +35,6 @@ export const choices = {
     inYours:
       "In the kit, count it first. Squares that are cut on a diagonal may lie in their bag as halves or quarters.",
     bag: (kits: number) => `Into each of the ${kits} bags:`,
-    inBag: (count: number, size: string) => `${count} of ${size}`,
     sort: (number: number, { heading, finished, colourway }: SortSaid) =>
       `Kit ${number}: ${heading === "" || heading === finished ? finished : `${heading}, ${finished}`}${colourway === "" ? "" : `, ${colourway}`}`,
     oneOf: (number: number) => `Kit ${number} alone`,
@@ -42,7 +43,7 @@ export const choices = {
     sortColumns: { kit: "Kit", count: "How many", share: "Fabric for one", alone: "One bought alone" },
     shareRule: "The price of a fabric is shared out by what each kit takes of it.",
     each: (kits: readonly { number: number; each: number }[]) =>
-      `into the kits: ${kits.map(({ number, each }) => `${each} into each kit ${number}`).join(", ")}`,
+      kits.map(({ number, each }) => `${each} into each kit ${number}`).join(", "),
     none: "nothing",
   },
   sources: {

@@ -66,6 +66,7 @@ export const teaching = {
     subtitle: (number: number, kits: number) =>
       kits === 1 ? `Kit ${number}` : `Kit ${number}, one of ${kits}`,
     holds: "What the kit holds",
+    pieces: "pieces",
     lead: "Count it first, bag by bag. Squares that are cut on a diagonal may lie in their bag as halves or quarters.",
   },
 } as const;

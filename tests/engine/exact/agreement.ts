@@ -1,6 +1,7 @@
 import { expect } from "vitest";
+import { choose } from "../../../src/engine/choose.ts";
 import { pack, verify } from "../../../src/engine/index.ts";
-import type { PackingProblem } from "../../../src/engine/types.ts";
+import type { PackingProblem, PackingResult } from "../../../src/engine/types.ts";
 import { CROSS_CHECKS } from "../../support/sweep.ts";
 
 /** Counted work the engine gets for a small problem: far more than it needs. */
@@ -11,7 +12,7 @@ const EFFORT = 5000;
  * at exactly the least cost another model found (Infinity there means that no plan exists).
  */
 export async function expectLeast(problem: PackingProblem, least: number, label: string): Promise<void> {
-  const result = await pack(problem, { effort: EFFORT });
+  const result = await solved(problem);
   const told = `${label}: ${JSON.stringify(problem)}`;
   expect(verify(problem, result), told).toEqual([]);
   const answer =
@@ -20,6 +21,29 @@ export async function expectLeast(problem: PackingProblem, least: number, label:
       : { status: result.status, value: result.objective, bound: result.bound.value };
   const status = least === Number.POSITIVE_INFINITY ? "infeasible" : "proven";
   expect(answer, told).toEqual({ status, value: least, bound: least });
+}
+
+/** Sheets with a cost beside a roll are a choice: every length of the roll is a portion at its price. */
+async function solved(problem: PackingProblem): Promise<PackingResult> {
+  const { roll, sheets, items } = problem;
+  if (roll === null || sheets.every(({ cost }) => cost === 0)) return pack(problem, { effort: EFFORT });
+  const longest = items.reduce((sum, { across, along, demand }) => sum + Math.max(across, along) * demand, 0);
+  const portions = Array.from({ length: longest + 1 }, (_, length) => ({
+    length,
+    price: length * roll.costPerLength,
+  }));
+  const free = { ...problem, sheets: sheets.map((sheet) => ({ ...sheet, cost: 0 })) };
+  const result = await choose(free, { portions, aims: [sheets.map(({ cost }) => cost)] }, { effort: EFFORT });
+  const [price] = result.aims ?? [];
+  expect(verify(free, result), JSON.stringify(problem)).toEqual([]);
+  if (price === undefined) return result;
+  const paid = result.layouts.reduce(
+    (sum, { stock, sheet, count }) => (stock === "sheet" ? sum + sheets[sheet]!.cost * count : sum),
+    result.rollLength * roll.costPerLength,
+  );
+  expect(paid, JSON.stringify(problem)).toBe(price.value);
+  const status = price.value === price.bound ? "proven" : "best-found";
+  return { ...result, status, objective: price.value, bound: { ...result.bound, value: price.bound } };
 }
 
 /** Runs one check for each seed from `first` to `last`, and for so many times more in a long run. */

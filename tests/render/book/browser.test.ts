@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { type Browser, chromium, type Page } from "playwright-core";
+import { PNG } from "pngjs";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { Plan } from "../../../src/plan/types.ts";
 import { bookOf, bookPage } from "../../../src/render/book/index.ts";
@@ -126,4 +127,54 @@ describe.skipIf(executablePath === undefined)("in a real browser", () => {
       await page.close();
     },
   );
+
+  test("where colours are forced an empty box is empty, and a ticked one is not", async () => {
+    const page = await open("list", { forcedColors: "active" });
+    const box = page.locator("#fabric-1 .step input").first();
+    // In the middle half of the box, without its edge: how many colours there are.
+    const colours = async (): Promise<number> => {
+      const size = await box.boundingBox();
+      if (size === null) throw new Error("no box");
+      const { x, y, width, height } = size;
+      const clip = { x: x + width / 4, y: y + height / 4, width: width / 2, height: height / 2 };
+      const { data } = PNG.sync.read(await page.screenshot({ clip }));
+      const seen = new Set<number>();
+      for (let i = 0; i < data.length; i += 4) seen.add(data.readUInt32BE(i));
+      return seen.size;
+    };
+    await box.scrollIntoViewIfNeeded();
+    expect(await colours()).toBe(1);
+    await box.check();
+    expect(await colours()).toBeGreaterThan(1);
+    await page.close();
+  });
+
+  test("the demo prints sharp and small from the browser", async () => {
+    for (const name of ["book", "pattern"]) {
+      const page = await browser.newPage();
+      await page.goto(new URL(`../../../out/allotments/${name}.html`, import.meta.url).href);
+      const file = await page.pdf({ format: "A4" });
+      expect(file.length, name).toBeLessThan(1_000_000);
+      expect(file.toString("latin1"), name).not.toMatch(/\/Subtype\s*\/Image/);
+      await page.close();
+    }
+  });
+
+  test("the faces of the page are its own, with figures all of one width", async () => {
+    const page = await open("quilt");
+    const { loaded, widths } = await page.evaluate(async () => {
+      await document.fonts.ready;
+      const faces = [...document.fonts].filter(({ status }) => status === "loaded");
+      const pen = document.createElement("canvas").getContext("2d");
+      const widths = ["400", "700"].map((weight) => {
+        if (pen === null) return [];
+        pen.font = `${weight} 100px "Crossgrain Text"`;
+        return Array.from("0123456789", (figure) => pen.measureText(figure).width);
+      });
+      return { loaded: faces.map(({ family, weight }) => `${family.replaceAll('"', "")} ${weight}`), widths };
+    });
+    expect(loaded.sort()).toEqual(["Crossgrain Text 400", "Crossgrain Text 700", "Crossgrain Title 700"]);
+    for (const each of widths) expect(new Set(each).size).toBe(1);
+    await page.close();
+  });
 });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { coverageOf, lettersWithout, STAND_IN, withStandIns } from "../../../src/render/fonts/index.ts";
 import { visualRuns } from "../../../src/render/pdf/direction.ts";
 import { bookPdf } from "../../../src/render/pdf/index.ts";
-import { pngOf } from "../../../src/render/png/index.ts";
+import { nativePainter } from "../../../src/render/png/index.ts";
 import { drawFabric } from "../../../src/render/svg/index.ts";
 import { fitText, isolated } from "../../../src/render/svg/text-fit.ts";
 import { english } from "../../../src/words/index.ts";
@@ -52,7 +52,7 @@ const fontsIn = (file: Uint8Array, name: string) =>
   Buffer.from(file).toString("latin1").split(`+${name}`).length - 1;
 
 test("a letter the usual fonts lack is set in another that has it, in book and picture", async () => {
-  const { fontPath } = await import("../../support/fonts.ts");
+  const { fontPath, ownFont } = await import("../../support/fonts.ts");
   const { readFileSync } = await import("node:fs");
   // U+27C2, of mathematics, stands for any letter that DejaVu Sans lacks and another file has.
   const path = fontPath("DejaVuMathTeXGyre");
@@ -82,11 +82,14 @@ test("a letter the usual fonts lack is set in another that has it, in book and p
   );
   expect(fontsIn(without, "DejaVuMathTeXGyre")).toBe(0);
   const svg = drawFabric(named, 0, english);
-  const ours = [fontPath("DejaVuSans"), fontPath("DejaVuSans-Bold")];
-  const [one, other] = [pngOf(svg, 300, ours), pngOf(svg, 300, [...ours, path])];
+  const fontAt = (where: string) => ({ path: where, bytes: readFileSync(where) });
+  const ours = [ownFont("plain"), ownFont("plain-bold")].map(fontAt);
+  const pngOf = await nativePainter();
+  const [one, other] = [pngOf(svg, 300, ours), pngOf(svg, 300, [...ours, fontAt(path)])];
   expect(Buffer.compare(Buffer.from(one ?? []), Buffer.from(other ?? []))).not.toBe(0);
 });
 
-test("what is no drawing gives no picture", () => {
-  expect(pngOf("<svg", 100, [])).toBe(null);
+test("what is no drawing gives no picture", async () => {
+  const paint = await nativePainter();
+  expect(paint("<svg", 100, [])).toBe(null);
 });

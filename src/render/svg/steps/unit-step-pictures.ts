@@ -25,14 +25,14 @@ const EDGE = 4;
 function asSvg(
   nodes: readonly SceneNode[],
   size: { width: number; height: number },
-  says: string,
+  says: { title: string; of: string },
   idPrefix: string,
 ): string {
   const [width, height] = [size.width + 2 * EDGE, Math.ceil(size.height + 2 * EDGE)];
   const scene: Scene = {
     idPrefix,
-    title: says,
-    description: says,
+    title: says.title,
+    description: says.of,
     width,
     height,
     nodes: [rect({ x: 0, y: 0, width, height }, { fill: PAPER }), ...nodes],
@@ -62,11 +62,11 @@ export function unitStepPictures(
         const laid = layPanel({ ...panel, number: "", says: "" }, most, fabrics);
         const nodes = laid.draw(EDGE, EDGE, laid.height);
         const { number, says } = panel;
-        return { number, says, heading, svg: asSvg(nodes, laid, says, idPrefix) };
+        return { number, says, heading, svg: asSvg(nodes, laid, { title: says, of: heading }, idPrefix) };
       }),
     ),
   }));
   const key = keyNodes(fabrics, signsOf(told, fabrics), EDGE, words);
   const size = { width: 700, height: key.bottom };
-  return { units, key: asSvg(key.nodes, size, "", "step-key-") };
+  return { units, key: asSvg(key.nodes, size, { title: "", of: "" }, "step-key-") };
 }

@@ -34,4 +34,10 @@ export const pictures: WordsOf<PicturesFacts> = {
     message: `${file} ist keine SVG-Zeichnung.`,
     hint: "Zuerst planen, dann eine Zeichnung des Plans nennen, zum Beispiel crossgrain picture out/tide-pool/cut-1-night-sea.svg --width 1600",
   }),
+
+  noPainter: () => ({
+    message:
+      "Es wurden keine PNG-Bilder gemacht: Auf diesem Rechner läuft keines der beiden Programme, die sie zeichnen.",
+    hint: "Alles andere ist geschrieben; die SVG-Zeichnungen öffnet jeder Browser. Für Bilder noch einmal installieren: npm install @resvg/resvg-wasm",
+  }),
 };

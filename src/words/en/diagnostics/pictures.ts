@@ -39,4 +39,9 @@ export const pictures: WordsOf<PicturesFacts> = {
     message: `${file} is not an SVG drawing.`,
     hint: "Plan first, then name a drawing of the plan, for example crossgrain picture out/tide-pool/cut-1-night-sea.svg --width 1600",
   }),
+
+  noPainter: () => ({
+    message: "No PNG pictures were made: this machine can load neither of the programs that draw them.",
+    hint: "Everything else is written; open the SVG drawings in a browser. To get pictures, install again with npm install @resvg/resvg-wasm",
+  }),
 };
