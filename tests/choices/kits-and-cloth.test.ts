@@ -98,7 +98,7 @@ describe("kits", () => {
     // are 180 in; with 1 in for straightening 181 in, in eighths of a yard 5 1/8 yd.
     const batch = await planned(TIDE, { kits: 30 });
     expect(batch.fabrics[1]?.purchase?.text).toBe("5 1/8 yd");
-    expect(batch.name).toBe("Tide pool, 30 kits");
+    expect(batch.name).toBe("30 × Tide pool");
   });
 });
 
