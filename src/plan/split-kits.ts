@@ -3,7 +3,7 @@ import type { PackingProblem, PackingResult, SearchLimits, StripSection } from "
 import { lengthLimit, purchaseFor } from "../stock/index.ts";
 import { buildLay, laidItems } from "./build-lay.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
-import { tableOf } from "./flag-steps.ts";
+import { stackLimit, tableOf } from "./flag-steps.ts";
 import type { KitShare } from "./kit-types.ts";
 import { everyPart, likeness } from "./parts.ts";
 import type { PlanSettings, Solve } from "./request.ts";
@@ -158,12 +158,13 @@ function together(batch: PackingResult, groups: Split["groups"], length: number)
  * Which strips of the whole lay fill which kits: every group is laid by itself, and takes of each kind of strip the
  * first that no group before it has.
  */
-export function kitShares(
-  lay: Lay,
-  { groups }: Split,
-  chosen: Chosen,
-  { keepFrom, ruler: { mark } }: PlanSettings,
-): KitShare[] {
+export function kitShares(lay: Lay, { groups }: Split, chosen: Chosen, settings: PlanSettings): KitShare[] {
+  const {
+    keepFrom,
+    ruler: { mark },
+  } = settings;
+  // Strips are told apart by how they are cut up, which the reach of ruler and mat decides too.
+  const reach = stackLimit(settings).width;
   const free = new Map<string, number[]>();
   for (const part of everyPart(lay.root)) {
     if (part.role === "strip") free.set(likeness(part), [...(free.get(likeness(part)) ?? []), part.number]);
@@ -180,6 +181,7 @@ export function kitShares(
         strip: false,
         keepFrom,
         mark,
+        reach,
       },
       result.layouts,
       laidItems(chosen.problem.items, chosen.cutList.pieces),

@@ -100,7 +100,10 @@ function badgesOf(nodes: readonly SceneNode[], texts: readonly TextNode[]): Box[
   });
 }
 
-/** Textures whose lines run on beyond the outlines that they are seen in: those are not where the cloth is. */
+/**
+ * Textures whose lines run on beyond the outlines that they are seen in by more than half their width: those are not
+ * where the cloth is. Dashes that slant begin where a tile does, so only how far they reach across is looked at.
+ */
 function texturesOff(nodes: readonly SceneNode[]): number {
   let off = 0;
   for (const node of nodes) {
@@ -108,19 +111,25 @@ function texturesOff(nodes: readonly SceneNode[]): number {
     off += texturesOff(node.nodes);
     if (node.clip === null) continue;
     const seen = node.clip.flat();
-    const drawn = node.nodes.flatMap((each) => (each.kind === "region" ? each.outlines.flat() : []));
-    for (const axis of [0, 1] as const) {
-      const end = Math.max(...seen.map((point) => point[axis]));
-      if (drawn.some((point) => point[axis] > end + 0.5)) off += 1;
-    }
+    const [right, bottom] = ([0, 1] as const).map((axis) => Math.max(...seen.map((point) => point[axis])));
+    const beside = node.nodes.some((each) => {
+      if (each.kind !== "region") return false;
+      const over = (each.paint.strokeWidth ?? 1) / 2 + 0.05;
+      return each.outlines.some(([from = [0, 0], to = from]) => {
+        const slants = from[0] !== to[0] && from[1] !== to[1];
+        const low = slants && each.paint.dash !== undefined ? -Infinity : Math.max(from[1], to[1]);
+        return Math.max(from[0], to[0]) > (right ?? 0) + over || low > (bottom ?? 0) + over;
+      });
+    });
+    if (beside) off += 1;
   }
   return off;
 }
 
 /**
  * What is wrong with the words of a drawing: a line that leaves its frame or the page, two that overlap, one that a
- * stroke runs through, a badge that something touches; and textures that lie beside their cloth. Boxes are those the drawing is laid out by; that they hold
- * the text is checked against the widths in the font file.
+ * stroke runs through, a badge that something touches; and textures that lie beside their cloth. Boxes are those the
+ * drawing is laid out by; that they hold the text is checked against the widths in the font file.
  */
 export function faultsOf(scene: Scene): string[] {
   const texts = textsOf(scene.nodes);

@@ -277,15 +277,15 @@ export function patternOf(
         return null;
     }
   };
-  const parts = pattern.parts.map((part): { part: PatternPart; section: Section | null } => {
+  const told = pattern.parts.map((part): { part: PatternPart; section: Section | null } => {
     const found = partOf(part);
     return { part, section: found === null ? null : { ...found, id: part } };
   });
   const glossary = glossarySection(
-    parts.flatMap((each) => (each.section === null ? [] : [each.section])),
+    told.flatMap((each) => (each.section === null ? [] : [each.section])),
     words,
   );
-  const sections = parts.flatMap(({ part, section: found }): Section[] => {
+  const sections = told.flatMap(({ part, section: found }): Section[] => {
     const whole = part === "words" ? glossary : found;
     const before = authorWords(pattern.before[part] ?? "");
     const after = authorWords(pattern.after[part] ?? "");
