@@ -37,7 +37,7 @@ export async function loadLanguages(): Promise<void> {
 
 /** Speaks the language that a quilt's text asks for, else that of the browser; true where it is another than before. */
 export function speakFor(text: string): boolean {
-  const browser = typeof navigator === "undefined" ? "" : navigator.language;
+  const browser = globalThis.navigator?.language ?? "";
   const wanted = languageWritten(text) ?? spokenLanguage(browser) ?? "en";
   const said = loaded.get(wanted);
   if (wanted === language || said === undefined) return false;

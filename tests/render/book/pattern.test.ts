@@ -12,6 +12,7 @@ import type { PatternSize } from "../../../src/render/book/pattern.ts";
 import { letteredAlike } from "../../../src/render/book/pattern-letters.ts";
 import { printedBook } from "../../../src/render/pdf/index.ts";
 import { type QuiltSpec, readSpecFile } from "../../../src/spec/index.ts";
+import { german } from "../../../src/words/de/index.ts";
 import { english } from "../../../src/words/index.ts";
 import { PDF_FONTS } from "../../support/fonts.ts";
 import { drawingsIn, pagesOf, printFaults } from "../../support/pdf-text.ts";
