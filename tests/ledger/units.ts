@@ -344,7 +344,7 @@ export class UnitReader {
       return true;
     }
     const cut = new RegExp(
-      `^Square one end of each set, then cut (\\d+) segments (${NUM}) (?:in|cm) wide \\((?:(\\d+) from (?:the|each) (?:long )?set)?(?: and )?(?:(\\d+) from the short one)?\\): segments of set (\\d+), (\\d+) for each unit\\.$`,
+      `^Square one end of each set, then cut (\\d+) segments? (${NUM}) (?:in|cm) wide \\((?:(\\d+) from (?:the|each) (?:long )?set)?(?: and )?(?:(\\d+) from the short one)?\\): segments of set (\\d+), (\\d+) for each unit\\.$`,
     ).exec(text);
     if (cut === null) return false;
     const [, segments, width = "", each = "0", last = "0", number, perUnit] = cut;

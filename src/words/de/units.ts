@@ -178,7 +178,7 @@ export const units: Words["units"] = {
       ...(full > 0 ? [`${perSet} aus ${full === 1 ? "dem" : "jedem"} ${long}Set`] : []),
       ...(fromLast > 0 ? [`${fromLast} aus dem kurzen`] : []),
     ];
-    return `An jedem Set ein Ende begradigen, dann ${count} Abschnitte ${width} breit schneiden (${list(from)}): Abschnitte von Set ${number}, ${used} für jede Einheit.`;
+    return `An jedem Set ein Ende begradigen, dann ${count} ${plural(count, "Abschnitt", "Abschnitte")} ${width} breit schneiden (${list(from)}): Abschnitte von Set ${number}, ${used} für jede Einheit.`;
   },
   diamonds: (bag, count, apart) =>
     `Von jedem ${bag} ein Ende im Winkel von 45 Grad abschneiden: die 45-Grad-Linie des Lineals an die Streifenkante legen. Parallel dazu im Abstand von ${apart} weiterschneiden, rechtwinklig zu den Schnitten gemessen: ${count} Rauten.`,

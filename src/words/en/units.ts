@@ -186,7 +186,7 @@ export const units = {
         : []),
       ...(fromLast > 0 ? [`${fromLast} from the short one`] : []),
     ];
-    return `Square one end of each set, then cut ${count} segments ${width} wide (${list(from)}): segments of set ${number}, ${used} for each unit.`;
+    return `Square one end of each set, then cut ${count} ${count === 1 ? "segment" : "segments"} ${width} wide (${list(from)}): segments of set ${number}, ${used} for each unit.`;
   },
   diamonds: (bag: string, count: number, apart: string) =>
     `Trim one end of each ${bag} at 45 degrees: lay the 45-degree line of the ruler on the strip's edge. Cut on, parallel to that end and ${apart} apart, measured square to the cuts: ${count} diamonds.`,
