@@ -1,6 +1,6 @@
 import type { FabricPlan, Part, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { fabricScene } from "../svg/index.ts";
+import { fabricScene, fabricScenes } from "../svg/index.ts";
 import { titleFacts } from "../svg/words.ts";
 import {
   alikeLays,
@@ -14,7 +14,7 @@ import {
 } from "../text/index.ts";
 import { fabricNotes } from "../text/steps.ts";
 import type { Section, Step, StepGroup } from "./content.ts";
-import { sizeOf } from "./measure.ts";
+import { LEAF, PER_UNIT, sizeOf } from "./measure.ts";
 import { sentence, typeset } from "./typeset.ts";
 
 function stepOf(instruction: Instruction, id: string, words: Words): Step {
@@ -67,6 +67,8 @@ const BESIDE_WIDTH = 390;
 const TALLEST_BESIDE = 430;
 const WIDE_ROOM = 430;
 const BAND_ROOM = 480;
+/** A picture higher than a page, under the fabric's name, would be set smaller and its words with it. */
+const TALLEST_WIDE = LEAF.height / PER_UNIT - 90;
 
 /** Different strips of a fabric, over all its cloth. */
 function kindsOf({ lays }: FabricPlan): number {
@@ -92,9 +94,7 @@ export function cuttingSection(plan: Plan, index: number, words: Words): Section
       ? null
       : fabricScene(plan, index, words, { bare: { room: 60 + 44 * kinds, width: BESIDE_WIDTH } });
   const wide = narrow === null || sizeOf(narrow).height > TALLEST_BESIDE;
-  const scene = wide
-    ? fabricScene(plan, index, words, { bare: { room: bands ? BAND_ROOM : WIDE_ROOM } })
-    : narrow;
+  const scenes = wide ? fabricScenes(plan, index, words, bands ? BAND_ROOM : WIDE_ROOM, TALLEST_WIDE) : [];
   const groups = cuttingGroups(plan, fabric, id, words);
   // What is bought, used, spared and proved stands in the list of what to buy.
   const facts = titleFacts(fabric, plan.ruler, words)
@@ -121,10 +121,10 @@ export function cuttingSection(plan: Plan, index: number, words: Words): Section
       ...fabricNotes(fabric, words).map((text) => ({ kind: "text" as const, text, tone: "plain" as const })),
       ...(wide
         ? [
-            { kind: "picture" as const, scene },
+            ...scenes.map((scene) => ({ kind: "picture" as const, scene })),
             { kind: "steps" as const, columns: 2 as const, groups },
           ]
-        : [{ kind: "beside" as const, scene, groups }]),
+        : [{ kind: "beside" as const, scene: narrow, groups }]),
       { kind: "text", tone: "quiet", text: left },
     ],
   };

@@ -1,7 +1,7 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
-import { arrangePanels, hasKeeps, type View } from "./fabric-panels.ts";
+import { arrangePanels, hasKeeps, type PlacedPanel, type View } from "./fabric-panels.ts";
 import { type Frame, NO_HEAD, PAGE_HEIGHT, TICKS_PER_MM } from "./frame.ts";
 import { legend, type SignsUsed } from "./legend.ts";
 import { moveNodes } from "./move.ts";
@@ -65,18 +65,12 @@ export function fabricScene(plan: Plan, fabricIndex: number, words: Words, optio
   const room = bare?.room ?? Math.max(380, PAGE_HEIGHT - head.height - below - 2 * MARGIN - 14);
   const { frame, placed, height } = arrangePanels(frameAt, options.view ?? "usual", room, words, bare?.width);
 
-  const nodes: SceneNode[] = [...head.nodes];
-  let keyed = false;
-  let bottom = head.height + height;
-  for (const { panel, x, y } of placed) {
-    const drawn = drawPanel(panel, frame, words);
-    nodes.push(group(moveNodes(drawn.nodes, x, head.height + y), { id: panel.id }));
-    keyed ||= drawn.keyed;
-    bottom = Math.max(bottom, head.height + y + drawn.size.height);
-  }
+  const drawn = drawPanels(placed, frame, head.height, words);
+  const nodes: SceneNode[] = [...head.nodes, ...drawn.nodes];
+  const bottom = Math.max(head.height + height, drawn.bottom);
   const used: SignsUsed = {
     gathered: placed.some(({ panel }) => panel.chunks.some(({ kind }) => kind === "gap")),
-    keys: keyed,
+    keys: drawn.keyed,
     keeps: hasKeeps(placed),
   };
   // On a page the pieces are told, and once for all diagrams what their signs mean.
@@ -88,6 +82,56 @@ export function fabricScene(plan: Plan, fabricIndex: number, words: Words, optio
     description: describe(plan, fabric, words),
     ...onPaper(nodes, foot.bottom, bare?.width),
   };
+}
+
+/** Panels of cloth on a page, whose cloth begins at `top`. */
+function drawPanels(placed: readonly PlacedPanel[], frame: Frame, top: number, words: Words) {
+  let [keyed, bottom] = [false, 0];
+  const nodes = placed.map(({ panel, x, y }): SceneNode => {
+    const drawn = drawPanel(panel, frame, words);
+    keyed ||= drawn.keyed;
+    bottom = Math.max(bottom, top + y + drawn.size.height);
+    return group(moveNodes(drawn.nodes, x, top + y), { id: panel.id });
+  });
+  return { nodes, keyed, bottom };
+}
+
+/**
+ * The bare diagram of one fabric, in several pictures where one would be higher than `tallest` page units: rows of panels
+ * stay whole.
+ */
+export function fabricScenes(
+  plan: Plan,
+  fabricIndex: number,
+  words: Words,
+  room: number,
+  tallest: number,
+): Scene[] {
+  const whole = fabricScene(plan, fabricIndex, words, { bare: { room } });
+  const fabric = plan.fabrics[fabricIndex];
+  if (fabric === undefined || whole.height <= tallest) return [whole];
+  const frameAt = (scale: number): Frame => frameFor(fabric, plan, whole.idPrefix, scale);
+  const { frame, placed } = arrangePanels(frameAt, "usual", room, words);
+  const rows = [...new Set(placed.map(({ y }) => y))].map((y) => placed.filter((one) => one.y === y));
+  const pages: PlacedPanel[][] = [];
+  for (const row of rows) {
+    const last = pages.at(-1);
+    const both = last === undefined ? null : fromTop([...last, ...row]);
+    if (last !== undefined && both !== null && drawPanels(both, frame, 0, words).bottom <= tallest)
+      last.push(...row);
+    else pages.push([...row]);
+  }
+  return pages.map((own, i): Scene => {
+    const idPrefix = `${whole.idPrefix}${i + 1}-`;
+    const { nodes, bottom } = drawPanels(fromTop(own), { ...frame, idPrefix }, 0, words);
+    return { ...whole, idPrefix, ...onPaper(nodes, bottom) };
+  });
+}
+
+/** Panels moved up so that the first of them lie at the top. */
+function fromTop(placed: readonly PlacedPanel[]): PlacedPanel[] {
+  const top = Math.min(...placed.map(({ y }) => y));
+  return placed.map((one) => ({ ...one, y: one.y - top }));
 }
 
 /** The cutting diagram of one fabric as an SVG document. Same input, same bytes. */
