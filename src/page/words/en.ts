@@ -321,7 +321,7 @@ export const words = {
   trying: (done: number, of: number) =>
     of === 0 ? "Each is really planned; this takes a moment." : `Each is really planned: ${done} of ${of}.`,
   nothingSaves: "None of the ways tried buys less.",
-  take: "Take it",
+  take: "Use this",
   took: (label: string) => `Taken: ${label}.`,
   shop: "The shop",
   wide: "wide",

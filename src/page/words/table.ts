@@ -135,7 +135,7 @@ export const tableWords = {
   pressName: (name: string) => `Pressing of ${name}`,
   pressOf: (at: number, of: number) => `${at} of ${of}`,
   seamOf: (at: number, of: number) => `Seam ${at} of ${of}`,
-  seamHelp: "Tap a seam to hear what lies under it.",
+  seamHelp: "Tap a seam to see what lies under it.",
   seamSays: (way: string, under: string, beside: string) =>
     `Press it ${way}. Both allowances lie under ${under === "" ? "what is on that side" : under}${beside === "" || beside === under ? "." : `; none under ${beside}.`}`,
   ways: { left: "to the left", right: "to the right", up: "upwards", down: "downwards" },
