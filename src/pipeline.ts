@@ -14,6 +14,7 @@ import {
   type Solve,
   withinWork,
 } from "./plan/index.ts";
+import type { PlanRequest } from "./plan/request.ts";
 import type { Plan } from "./plan/types.ts";
 import { layOutQuilt, type QuiltTop } from "./quilt/index.ts";
 import { onBoltsOf, readSpecFile } from "./spec/index.ts";
@@ -134,20 +135,36 @@ export async function planCutting(
   options: PlanOptions,
   solve: Solve,
 ): Promise<Outcome<Plan>> {
-  const { kits, toHand, notBought } = options;
   return planCutLists({
     spec: { ...settle(asked, options), assumptions: assumedFor(asked, making) },
     cutLists,
-    fixedStock: cutLists.map(({ fabric }) => toHand.find((one) => one.fabric === fabric.name)?.pieces ?? []),
-    bolt: cutLists.map(({ fabric }) => (notBought.includes(fabric.name) ? "none" : "as-needed")),
-    kits,
+    ...clothFor(cutLists, options),
+    kits: options.kits,
     top,
-    limits: limitsFor(cutLists, options),
-    effort: options.shared === undefined ? sharedFor(options) : options.shared,
+    ...searchWith(cutLists, options, solve),
     diagnostics,
     suggestStacks: options.suggestStacks === true && options.style === null && asked.styleOpen === true,
-    solve: heldToLimit(solve, options),
   });
+}
+
+/** The cloth that cut lists may be cut from: what is to hand, and whether more may be bought. */
+export function clothFor(
+  cutLists: readonly CutList[],
+  { toHand, notBought }: PlanOptions,
+): Pick<PlanRequest, "fixedStock" | "bolt"> {
+  return {
+    fixedStock: cutLists.map(({ fabric }) => toHand.find((one) => one.fabric === fabric.name)?.pieces ?? []),
+    bolt: cutLists.map(({ fabric }) => (notBought.includes(fabric.name) ? "none" : "as-needed")),
+  };
+}
+
+/** How hard cut lists are searched, how they share the work, and the solver held to both. */
+export function searchWith(cutLists: readonly CutList[], options: PlanOptions, solve: Solve) {
+  return {
+    limits: limitsFor(cutLists, options),
+    effort: options.shared === undefined ? sharedFor(options) : options.shared,
+    solve: heldToLimit(solve, options),
+  };
 }
 
 /** What is wrong with a file, without planning it. */
@@ -244,7 +261,7 @@ export function assumedFor(spec: Spec, making: Making | null): Spec["assumptions
  * Work is counted, so that a plan does not depend on the machine; the clock only ends what goes on far too long,
  * unless a time is asked for.
  */
-export function limitsFor(cutLists: readonly CutList[], options: PlanOptions): SearchLimits {
+function limitsFor(cutLists: readonly CutList[], options: PlanOptions): SearchLimits {
   if (options.budget !== null) return { budget: options.budget };
   const effort = effortFor(cutLists, options);
   const guarded = shares(options) || options.shared ? SEARCH.most : effort;

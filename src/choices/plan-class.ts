@@ -5,14 +5,13 @@ import {
   assertSewn,
   assertSound,
   assumedFor,
-  heldToLimit,
+  clothFor,
   type Listed,
-  limitsFor,
   listAll,
   type PlanOptions,
   planListed,
+  searchWith,
   settle,
-  sharedFor,
 } from "../pipeline.ts";
 import { planCutLists, type Solve } from "../plan/index.ts";
 import type { KitSort } from "../plan/kit-types.ts";
@@ -56,8 +55,8 @@ export async function planClass(
   const sized = asked.map(({ kits, size, colourway }) => {
     const way = spec.class.colourways.find(({ name }) => name === colourway);
     const own = way === undefined ? spec : inColourway(spec, way);
-    const fit = size === null ? own : (settled(own, size, diagnostics)?.spec ?? null);
-    return { kits, colourway, heading: size?.asked ?? "", spec: fit === null ? null : fit };
+    const fit = size === null ? own : settled(own, size, diagnostics)?.spec;
+    return { kits, colourway, heading: size?.asked ?? "", spec: fit };
   });
   if (diagnostics.some(({ severity }) => severity === "error")) return { value: null, diagnostics };
   const first = sized.map((one) => {
@@ -89,7 +88,6 @@ export async function planClass(
     if (way === undefined) throw new Error("a fabric of the class that nobody cuts");
     return way.cutList;
   });
-  const { toHand, notBought } = options;
   const kits = sorts.reduce((sum, { sort }) => sum + sort.kits, 0);
   const [main] = sorts;
   const planned = await planCutLists({
@@ -99,12 +97,9 @@ export async function planClass(
     },
     cutLists,
     sorts: each,
-    fixedStock: used.map(({ name }) => toHand.find((one) => one.fabric === name)?.pieces ?? []),
-    bolt: used.map(({ name }) => (notBought.includes(name) ? "none" : "as-needed")),
-    limits: limitsFor(cutLists, options),
-    effort: options.shared === undefined ? sharedFor(options) : options.shared,
+    ...clothFor(cutLists, options),
+    ...searchWith(cutLists, options, solve),
     diagnostics: toldOnce(diagnostics),
-    solve: heldToLimit(solve, options),
   });
   if (planned.value === null) return { value: null, diagnostics: planned.diagnostics };
   const batch: Plan = { ...planned.value, sorts: sorts.map(({ sort }) => sort) };

@@ -1,10 +1,9 @@
 import type { PackingResult, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { afterWashing, leastPurchase, usableWidth } from "../stock/index.ts";
-import { buildLay, type Cloth, laidItems } from "./build-lay.ts";
+import { buildLay, type Cloth, cuttingOf, laidItems } from "./build-lay.ts";
 import { usedOf } from "./cheapest-mix.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
-import { stackLimit } from "./flag-steps.ts";
 import { listSteps } from "./list-steps.ts";
 import { orderCuts } from "./order-cuts.ts";
 import { lengthsOf, type OnBolt, ontoBolts, purchaseOf } from "./packing/onto-bolts.ts";
@@ -101,9 +100,7 @@ function buildLays(
   purchase: Purchase | null,
   settings: PlanSettings,
 ): Lay[] {
-  const { keepFrom, ruler } = settings;
-  const { mark } = ruler;
-  const reach = stackLimit(settings).width;
+  const cutting = cuttingOf(settings);
   const { fabric } = cutList;
   const lays: Lay[] = [];
   const items = laidItems(problem.items, cutList.pieces);
@@ -113,7 +110,7 @@ function buildLays(
     if (sheet === undefined) continue;
     const { name, across, along, strip = false, squareUp = UNSQUARED } = sheet;
     const straighten = layout.firstCut === "along" ? squareUp.across : squareUp.along;
-    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, keepFrom, mark, reach };
+    const cloth: Cloth = { source: "fixed", name, across, along, straighten, strip, ...cutting };
     const lay = buildLay(cloth, [layout], items);
     for (let i = 0; i < layout.count; i++) lays.push(lay);
   }
@@ -125,9 +122,7 @@ function buildLays(
       along: afterWashing(length, fabric.shrinkAlong),
       straighten: fabric.straighten,
       strip: false,
-      keepFrom,
-      mark,
-      reach,
+      ...cutting,
     };
     const { sections } = bolts[i]!;
     const layout: StockLayout = { stock: "roll", sheet: -1, count: 1, firstCut: "across", sections };

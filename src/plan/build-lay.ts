@@ -2,6 +2,7 @@ import type { CutPiece } from "../cutlist/types.ts";
 import type { PackingItem, Section, StockLayout } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
 import { buildBand, buildStrip, type Frame, type LaidItem } from "./build-strip.ts";
+import { stackLimit } from "./flag-steps.ts";
 import {
   byLikeness,
   cutInto,
@@ -12,6 +13,7 @@ import {
   transposed,
   wasteLeaf,
 } from "./parts.ts";
+import type { PlanSettings } from "./request.ts";
 import type { Lay, Part } from "./types.ts";
 
 /** The cloth a layout is cut from: its name and its usable size, straightening included. */
@@ -30,6 +32,12 @@ export interface Cloth {
   mark?: Ticks;
   /** Longest cut along a stacked segment. Default: any. */
   reach?: Ticks;
+}
+
+/** What of a plan's settings decides how strips are cut up: all lays of a plan are built with the same. */
+export function cuttingOf(settings: PlanSettings): Required<Pick<Cloth, "keepFrom" | "mark" | "reach">> {
+  const { keepFrom, ruler } = settings;
+  return { keepFrom, mark: ruler.mark, reach: stackLimit(settings).width };
 }
 
 /** Items as they are laid, with how those stand that are shapes; a piece has its item's index. */

@@ -1,9 +1,9 @@
 import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StripSection } from "../engine/types.ts";
 import { lengthLimit, purchaseFor } from "../stock/index.ts";
-import { buildLay, laidItems } from "./build-lay.ts";
+import { buildLay, cuttingOf, laidItems } from "./build-lay.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
-import { stackLimit, tableOf } from "./flag-steps.ts";
+import { tableOf } from "./flag-steps.ts";
 import type { KitShare } from "./kit-types.ts";
 import { everyPart, likeness } from "./parts.ts";
 import type { PlanSettings, Solve } from "./request.ts";
@@ -159,12 +159,8 @@ function together(batch: PackingResult, groups: Split["groups"], length: number)
  * first that no group before it has.
  */
 export function kitShares(lay: Lay, { groups }: Split, chosen: Chosen, settings: PlanSettings): KitShare[] {
-  const {
-    keepFrom,
-    ruler: { mark },
-  } = settings;
-  // Strips are told apart by how they are cut up, which the reach of ruler and mat decides too.
-  const reach = stackLimit(settings).width;
+  // Strips are told apart by how they are cut up.
+  const cutting = cuttingOf(settings);
   const free = new Map<string, number[]>();
   for (const part of everyPart(lay.root)) {
     if (part.role === "strip") free.set(likeness(part), [...(free.get(likeness(part)) ?? []), part.number]);
@@ -179,9 +175,7 @@ export function kitShares(lay: Lay, { groups }: Split, chosen: Chosen, settings:
         along: result.rollLength,
         straighten: 0,
         strip: false,
-        keepFrom,
-        mark,
-        reach,
+        ...cutting,
       },
       result.layouts,
       laidItems(chosen.problem.items, chosen.cutList.pieces),

@@ -17,13 +17,11 @@ import {
   asJoined,
   assertSound,
   assumedFor,
-  heldToLimit,
   type Listed,
-  limitsFor,
   listAll,
   type PlanOptions,
+  searchWith,
   settle,
-  sharedFor,
   USUAL_OPTIONS,
 } from "../pipeline.ts";
 import { type FixedPiece, listTemplates, type Solve } from "../plan/index.ts";
@@ -377,8 +375,6 @@ function sameList(a: CutList, b: CutList | undefined): boolean {
 function searchFor(spec: Spec, { cutLists }: Listed, options: PlanOptions, solve: Solve): Search {
   return {
     settings: { ...settle(spec, options), assumptions: [] },
-    limits: limitsFor(cutLists, options),
-    effort: sharedFor(options),
-    solve: heldToLimit(solve, options),
+    ...searchWith(cutLists, options, solve),
   };
 }

@@ -1,7 +1,7 @@
 import type { FabricPlan, Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
-import { arrangePanels, hasKeeps, type PlacedPanel, type View } from "./fabric-panels.ts";
+import { arrangePanels, GUTTER, hasKeeps, type PlacedPanel, type View } from "./fabric-panels.ts";
 import { type Frame, NO_HEAD, PAGE_HEIGHT, TICKS_PER_MM } from "./frame.ts";
 import { legend, type SignsUsed } from "./legend.ts";
 import { moveNodes } from "./move.ts";
@@ -111,27 +111,20 @@ export function fabricScenes(
   const fabric = plan.fabrics[fabricIndex];
   if (fabric === undefined || whole.height <= tallest) return [whole];
   const frameAt = (scale: number): Frame => frameFor(fabric, plan, whole.idPrefix, scale);
-  const { frame, placed } = arrangePanels(frameAt, "usual", room, words);
-  const rows = [...new Set(placed.map(({ y }) => y))].map((y) => placed.filter((one) => one.y === y));
-  const pages: PlacedPanel[][] = [];
-  for (const row of rows) {
-    const last = pages.at(-1);
-    const both = last === undefined ? null : fromTop([...last, ...row]);
-    if (last !== undefined && both !== null && drawPanels(both, frame, 0, words).bottom <= tallest)
-      last.push(...row);
-    else pages.push([...row]);
+  const { frame, placed, height } = arrangePanels(frameAt, "usual", room, words);
+  const rows = [...new Set(placed.map(({ y }) => y))];
+  const tops: number[] = [];
+  for (const [i, row] of rows.entries()) {
+    const top = tops.at(-1);
+    const bottom = (rows[i + 1] ?? height + GUTTER) - GUTTER;
+    if (top === undefined || bottom - top > tallest) tops.push(row);
   }
-  return pages.map((own, i): Scene => {
+  return tops.map((top, i): Scene => {
     const idPrefix = `${whole.idPrefix}${i + 1}-`;
-    const { nodes, bottom } = drawPanels(fromTop(own), { ...frame, idPrefix }, 0, words);
+    const own = placed.filter(({ y }) => y >= top && y < (tops[i + 1] ?? Infinity));
+    const { nodes, bottom } = drawPanels(own, { ...frame, idPrefix }, -top, words);
     return { ...whole, idPrefix, ...onPaper(nodes, bottom) };
   });
-}
-
-/** Panels moved up so that the first of them lie at the top. */
-function fromTop(placed: readonly PlacedPanel[]): PlacedPanel[] {
-  const top = Math.min(...placed.map(({ y }) => y));
-  return placed.map((one) => ({ ...one, y: one.y - top }));
 }
 
 /** The cutting diagram of one fabric as an SVG document. Same input, same bytes. */

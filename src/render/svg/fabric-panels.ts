@@ -17,7 +17,8 @@ const SMALLEST = 0.02;
 /** Below a scale that shows its smallest piece this large, a drawing may rather run on to another page. */
 const READABLE_PIECE = 11;
 const READABLE = { least: 0.04, most: 0.17 } as const;
-const GUTTER = 18;
+/** Between panels, beside and below one another. */
+export const GUTTER = 18;
 /** A bolt taller than this at the largest scale is gathered. */
 const GATHER_ABOVE = 620;
 
