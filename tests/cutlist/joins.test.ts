@@ -82,7 +82,7 @@ describe("long pieces in a cut list", () => {
       piece("square", 4.5, 4.5, 8),
     ];
     const [list] = listCuts(cutListSpec([fabric("Sea", borders)])).value ?? [];
-    const ways = waysOfJoining(list!, 42 * IN, INCHES);
+    const ways = waysOfJoining(list!, 42 * IN, { ruler: INCHES, joinFrom: 16 * IN });
     expect(ways.map(({ way }) => way)).toEqual(["whole", "mixed", "mixed", "joined"]);
     expect(ways[3]?.cutList.pieces.map(({ letter, fullWidth }) => [letter, fullWidth])).toEqual([
       ["A", true],
