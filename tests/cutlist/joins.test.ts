@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { lossPerJoin, stripsToJoin } from "../../src/cutlist/joins.ts";
+import { leastEnd, lossPerJoin, stripsToJoin } from "../../src/cutlist/joins.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
 import { waysOfJoining } from "../../src/cutlist/ways-of-joining.ts";
 import { cutListSpec, fabric, IN, piece } from "../support/cut-list-spec.ts";
@@ -73,6 +73,15 @@ describe("long pieces in a cut list", () => {
     expect(diagnostics).toMatchObject([
       { code: "PIECE-JOINED", severity: "info", path: "fabrics[0].pieces[0]" },
     ]);
+  });
+
+  test.each([
+    { usable: 42, length: 240, least: 16 },
+    { usable: 12, length: 240, least: 12 },
+    { usable: 42, length: 10, least: 10 },
+  ])("have no piece shorter than the maker joins, cloth and run allowing", ({ usable, length, least }) => {
+    const joining = { ruler: INCHES, joinFrom: 16 * IN };
+    expect(leastEnd(joining, usable * IN, length * IN)).toBe(least * IN);
   });
 
   test("that may also be cut along the selvage are left to the plan", () => {
