@@ -93,6 +93,21 @@ describe("a class", () => {
     );
   });
 
+  // 12 kits of 3 x 4 1/2 in rails and a third of a strip of squares: each three kits have 40 strips less what they share.
+  test("is told on several bolts what a spoiled strip costs, what width will do, and which strips fill which kits", async () => {
+    const options = { ...USUAL_OPTIONS, kits: 12 };
+    const { value } = await planQuilt(textOf("class-on-bolts"), "trial.yaml", options, solveHere);
+    expect(auditPlan(value!)).toEqual([]);
+    const sky = value!.fabrics.find(({ name }) => name === "sky")!;
+    const { mistakes, narrowestUsable } = sky.sturdiness;
+    // 648 in are bought and 645 in used: for 40 in more the last bolt, which has 3 in left at most, takes 9/8 yd more.
+    expect(mistakes?.worst).toMatchObject({ width: 40 * IN, more: 40.5 * IN });
+    expect(narrowestUsable).toBeLessThanOrEqual(42 * IN);
+    expect(narrowestUsable).toBeGreaterThanOrEqual(40 * IN);
+    expect(sky.kitShares?.every(({ strips, bolts }) => bolts?.length === strips.length)).toBe(true);
+    expect(new Set(sky.kitShares?.flatMap(({ bolts = [] }) => bolts)).size).toBe(3);
+  });
+
   test("is cut from one length where the shop has it", async () => {
     const endless = textOf("class-on-bolts").replace("bolt: 8 yd", "bolt: endless");
     const sky = await fabricOf(endless, "sky", { kits: 12 });
