@@ -1,4 +1,4 @@
-import { matchShapes, type ShapeMatch, type ShapeTurns } from "../quilt/units/shapes.ts";
+import { matchShapes, type ShapeMatch, type ShapeTurns } from "../quilt/units/outlines/shapes.ts";
 import type { PatchShape } from "../quilt/units/types.ts";
 import type { Print } from "../spec/types.ts";
 import type { CutShape } from "./types.ts";

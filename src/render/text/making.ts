@@ -1,4 +1,4 @@
-import type { KitsAlike } from "../../choices/kits.ts";
+import type { KitsAlike } from "../../choices/kits/kits.ts";
 import { formatLength } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
