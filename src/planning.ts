@@ -48,7 +48,7 @@ export { unitsCsv } from "./render/csv/units.ts";
 export { type PatternSource, planFiles } from "./render/files/plan-files.ts";
 export { planJson } from "./render/json/index.ts";
 export {
-  drawBlock,
+  blockApart,
   drawBlocks,
   drawFabric,
   drawFoundation,
