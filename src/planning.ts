@@ -3,13 +3,13 @@
  * machine of its own. What runs in a browser comes in here; `index.ts` is the door for programs on a computer.
  */
 
-export { arrangeBlocks } from "./choices/arrange-blocks.ts";
-export { compareMethods } from "./choices/compare-methods.ts";
-export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
+export { arrangeBlocks } from "./choices/arranging/arrange-blocks.ts";
+export { type MotifWays, motifTurned, motifWays } from "./choices/arranging/motif-ways.ts";
+export { compareMethods } from "./choices/methods/compare-methods.ts";
 export { planWith } from "./choices/plan-with.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
-export { readSizes } from "./choices/read-sizes.ts";
-export { sizesBeside, wholeSizes } from "./choices/several-sizes.ts";
+export { readSizes } from "./choices/sizes/read-sizes.ts";
+export { sizesBeside, wholeSizes } from "./choices/sizes/several-sizes.ts";
 export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
 export { type Mending, mendingOf } from "./diagnostics/mending.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
@@ -48,7 +48,7 @@ export { unitsCsv } from "./render/csv/units.ts";
 export { type PatternSource, planFiles } from "./render/files/plan-files.ts";
 export { planJson } from "./render/json/index.ts";
 export {
-  drawBlock,
+  blockApart,
   drawBlocks,
   drawFabric,
   drawFoundation,

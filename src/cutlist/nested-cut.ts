@@ -1,6 +1,6 @@
 import type { Ruler, Ticks } from "../length/types.ts";
-import { hullOf, nestRun } from "../quilt/units/nest.ts";
-import { turnedShape } from "../quilt/units/shapes.ts";
+import { hullOf, nestRun } from "../quilt/units/outlines/nest.ts";
+import { turnedShape } from "../quilt/units/outlines/shapes.ts";
 import type { PatchShape, ShapePoint } from "../quilt/units/types.ts";
 import type { Print, ShapeSpec } from "../spec/types.ts";
 import { stripShape } from "./strip-shape.ts";

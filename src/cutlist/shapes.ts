@@ -1,5 +1,5 @@
-import { hullOf, nestRun } from "../quilt/units/nest.ts";
-import { matchShapes, type ShapeMatch, type ShapeTurns } from "../quilt/units/shapes.ts";
+import { hullOf, nestRun } from "../quilt/units/outlines/nest.ts";
+import { matchShapes, type ShapeMatch, type ShapeTurns } from "../quilt/units/outlines/shapes.ts";
 import type { PatchShape } from "../quilt/units/types.ts";
 import type { Print } from "../spec/types.ts";
 import type { CutShape } from "./types.ts";

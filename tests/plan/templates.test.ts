@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
 import { forKits } from "../../src/cutlist/for-kits.ts";
 import { letterPieces, mergePieces } from "../../src/cutlist/index.ts";
-import { PLAIN_PIECE } from "../../src/cutlist/quilt-strips.ts";
+import { PLAIN_PIECE } from "../../src/cutlist/of-quilt/quilt-strips.ts";
 import type { Plan } from "../../src/plan/types.ts";
-import { turnedShape } from "../../src/quilt/units/shapes.ts";
+import { turnedShape } from "../../src/quilt/units/outlines/shapes.ts";
 import { sampleFabric } from "../support/sample-plan.ts";
 import { SAILS, templatePlan, templatesOf } from "../support/template-plans.ts";
 

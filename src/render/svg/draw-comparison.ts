@@ -1,5 +1,5 @@
-import type { Comparison } from "../../choices/comparison.ts";
-import type { Figures } from "../../choices/making-figures.ts";
+import type { Comparison } from "../../choices/methods/comparison.ts";
+import type { Figures } from "../../choices/methods/making-figures.ts";
 import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH } from "./frame.ts";

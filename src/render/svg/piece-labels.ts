@@ -45,9 +45,12 @@ function printMark(box: Box, frame: Frame, texts: readonly TextNode[]): SceneNod
   if (box.width < 24 || box.height < 22 || texts.some((text) => overlap(boxOfText(text), corner))) return [];
   const [x, y] = [corner.x + corner.width / 2, corner.y + corner.height / 2];
   const ends = kind === "two-way" ? 2 : 1;
-  return axis === "along"
-    ? arrow([x, y + 6.5], [x, y - 6.5], frame.label, ends, 0.9)
-    : arrow([x - 6.5, y], [x + 6.5, y], frame.label, ends, 0.9);
+  const ground = frame.photo === null ? [] : [rect(corner, { fill: frame.colour }, 2)];
+  const mark =
+    axis === "along"
+      ? arrow([x, y + 6.5], [x, y - 6.5], frame.label, ends, 0.9)
+      : arrow([x - 6.5, y], [x + 6.5, y], frame.label, ends, 0.9);
+  return [...ground, ...mark];
 }
 
 /** Neighbours in one row joined into longer boxes. */
@@ -125,8 +128,8 @@ function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) 
       unfit.set(leaf.piece, [...(unfit.get(leaf.piece) ?? []), box]);
       continue;
     }
-    // A line to cut along must not run through the words.
-    if (piece.subcut !== "none" && leaf.shapes === undefined)
+    // Neither a line to cut along nor a photo's own lines run through the words.
+    if (frame.photo !== null || (piece.subcut !== "none" && leaf.shapes === undefined))
       result.nodes.push(...grounds(fit.texts, frame.colour));
     result.nodes.push(...fit.texts);
     if (cap === undefined) result.nodes.push(...printMark(box, frame, fit.texts));

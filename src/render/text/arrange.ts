@@ -1,6 +1,11 @@
-import type { Arrangement, Arrangements } from "../../choices/arrange-blocks.ts";
-import type { ArrangedFabric, ArrangedPiece, Nesting, Taken } from "../../choices/arranged-figures.ts";
-import type { WrittenGrid } from "../../choices/turned-spec.ts";
+import type { Arrangement, Arrangements } from "../../choices/arranging/arrange-blocks.ts";
+import type {
+  ArrangedFabric,
+  ArrangedPiece,
+  Nesting,
+  Taken,
+} from "../../choices/arranging/arranged-figures.ts";
+import type { WrittenGrid } from "../../choices/arranging/turned-spec.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
 

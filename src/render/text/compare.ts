@@ -1,5 +1,5 @@
-import type { BestCombination, Comparison, MethodRow } from "../../choices/comparison.ts";
-import type { FabricFigures, Figures } from "../../choices/making-figures.ts";
+import type { BestCombination, Comparison, MethodRow } from "../../choices/methods/comparison.ts";
+import type { FabricFigures, Figures } from "../../choices/methods/making-figures.ts";
 import { formatLength } from "../../length/format.ts";
 import type { Ruler } from "../../length/types.ts";
 import type { Words } from "../../words/index.ts";

@@ -1,4 +1,4 @@
-import type { Kits, KitsAlike } from "../../choices/kits.ts";
+import type { Kits, KitsAlike } from "../../choices/kits/kits.ts";
 import { formatLength, formatSize } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";

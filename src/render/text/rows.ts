@@ -1,7 +1,7 @@
 import { formatLength, type Ticks } from "../../length/index.ts";
 import type { DiagonalRow, Making, PressedSeam, RowPressing } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { Presses } from "../../words/en/blocks.ts";
+import type { Presses } from "../../words/en/sewing/blocks.ts";
 import type { Words } from "../../words/index.ts";
 import { blockNamed, partNames, patchOfKind, unturned } from "./block-names.ts";
 import { joinedTold } from "./blocks.ts";

@@ -1,4 +1,4 @@
-import type { SeveralSizes, SizeFabric, SizePlanned } from "../../choices/several-sizes.ts";
+import type { SeveralSizes, SizeFabric, SizePlanned } from "../../choices/sizes/several-sizes.ts";
 import type { Words } from "../../words/index.ts";
 import { money } from "./buy.ts";
 

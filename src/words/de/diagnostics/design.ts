@@ -6,7 +6,7 @@ import type {
   OnPointFault,
   RowsFault,
   SumFault,
-} from "../../../diagnostics/design-faults.ts";
+} from "../../../diagnostics/quilts/design-faults.ts";
 import type { SpokenLength } from "../../../length/spoken.ts";
 import type { Said } from "../../diagnostics.ts";
 import { counted, either } from "../language.ts";

@@ -1,5 +1,5 @@
-import type { FoundationArea, FoundationBlockFault } from "../../../diagnostics/design-faults.ts";
-import type { FoundationClash, FoundationFacts, OffGrid } from "../../../diagnostics/foundation.ts";
+import type { FoundationArea, FoundationBlockFault } from "../../../diagnostics/quilts/design-faults.ts";
+import type { FoundationClash, FoundationFacts, OffGrid } from "../../../diagnostics/quilts/foundation.ts";
 import type { Said, WordsOf } from "../../diagnostics.ts";
 import { counted, either } from "../language.ts";
 import { lengths } from "../quilt/lengths.ts";

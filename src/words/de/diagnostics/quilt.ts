@@ -1,4 +1,4 @@
-import type { NotMotifs, OffMarks, QuiltFacts, UnitTold } from "../../../diagnostics/quilt.ts";
+import type { NotMotifs, OffMarks, QuiltFacts, UnitTold } from "../../../diagnostics/quilts/quilt.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { either, figure, list, plural } from "../language.ts";
 import { lengths } from "../quilt/lengths.ts";

@@ -1,4 +1,4 @@
-import type { UnitTold } from "../../../diagnostics/quilt.ts";
+import type { UnitTold } from "../../../diagnostics/quilts/quilt.ts";
 import type { MethodName, UnitName } from "../../../quilt/terms/names.ts";
 import type { Words } from "../../types.ts";
 import { lengths } from "./lengths.ts";

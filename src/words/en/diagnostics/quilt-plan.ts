@@ -1,4 +1,4 @@
-import type { QuiltPlanFacts } from "../../../diagnostics/quilt-plan.ts";
+import type { QuiltPlanFacts } from "../../../diagnostics/quilts/quilt-plan.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { list } from "../language.ts";
 import { lengths } from "../quilt/lengths.ts";

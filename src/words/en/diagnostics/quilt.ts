@@ -1,5 +1,5 @@
 import { nearest } from "../../../diagnostics/nearest.ts";
-import type { NotMotifs, OffMarks, QuiltFacts, UnitTold } from "../../../diagnostics/quilt.ts";
+import type { NotMotifs, OffMarks, QuiltFacts, UnitTold } from "../../../diagnostics/quilts/quilt.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { aOrAn, capital, list, number } from "../language.ts";
 import { lengths } from "../quilt/lengths.ts";
