@@ -4,8 +4,10 @@ import { auditPlan } from "../../src/audit/index.ts";
 import { quickSolve, withoutEasing } from "../../src/choices/quick-solve.ts";
 import { exitCodeOf } from "../../src/cli/report.ts";
 import type { Outcome } from "../../src/diagnostics/types.ts";
+import { workOf } from "../../src/engine/easing/work-measure.ts";
 import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import { everyPart } from "../../src/plan/parts.ts";
+import type { Solve } from "../../src/plan/request.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
 import { english } from "../../src/words/index.ts";
@@ -45,6 +47,23 @@ async function fabricOf(text: string, name: string, options: Partial<PlanOptions
 }
 
 describe("work at the mat", () => {
+  // Built anew as a whole nothing fits the 62 1/2 in that the shortest plan takes; a few strips at a time something does.
+  test("is made less by a few strips at a time where no length is to spare", async () => {
+    const works: number[][] = [];
+    const solve: Solve = async (jobs) => {
+      const results = await solveHere(jobs);
+      jobs.forEach((job, i) => {
+        if (job.kind !== "lessen-work") return;
+        works.push([job.result, results[i]!].map((each) => workOf(job.problem, each, job.table).total));
+      });
+      return results;
+    };
+    await planQuilt(textOf("long-borders-beside-strips"), "trial.yaml", USUAL_OPTIONS, solve);
+    const [before = 0, after = 0] = works[0] ?? [];
+    expect(works).toHaveLength(1);
+    expect(after).toBeLessThan(0.92 * before);
+  });
+
   // Four strips of 3 1/2 in and eight of 2 1/2 in take 34 of the 35 in that a yard gives: two settings for strips, no trim.
   test("is least within a purchase, and the shortest length only where it is asked for", async () => {
     const dusk = await fabricEased(textOf("leftovers-as-cut"), null);
