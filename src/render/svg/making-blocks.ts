@@ -10,10 +10,10 @@ import { type Corner, outlineOf, type Placing, patchNodes, ticksOf } from "./pat
 import { spokenSizeNear } from "./quilt-words.ts";
 import type { Box, Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
-import { cleanText } from "./text-fit.ts";
+import { cleanText, wrap } from "./text-fit.ts";
 import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
-import { arrowBoxes, tag, tagOfUnit } from "./unit-tags.ts";
+import { arrowBoxes, tag, tagOfUnit, touch } from "./unit-tags.ts";
 
 const PANELS = 3;
 const BETWEEN = 20;
@@ -208,6 +208,24 @@ export function whorlOf(making: Making, index: number): readonly Side[] | null {
   return joined ? null : (making.partial.find(({ design }) => design === index)?.order ?? null);
 }
 
+/** Room for a number in a unit: its middle, or the nearest place along its long side that covers no arrow. */
+function besideArrows(unit: Box, arrows: readonly Box[]): Box {
+  const size = 14;
+  const middle = { x: unit.x + unit.width / 2 - size / 2, y: unit.y + unit.height / 2 - size / 2 };
+  const [most, lying] = [(Math.max(unit.width, unit.height) - size) / 2, unit.width >= unit.height];
+  for (let away = 0; away < most; away += 2)
+    for (const by of [-away, away]) {
+      const box = {
+        x: middle.x + (lying ? by : 0),
+        y: middle.y + (lying ? 0 : by),
+        width: size,
+        height: size,
+      };
+      if (!arrows.some((arrow) => touch(arrow, box))) return box;
+    }
+  return { ...middle, width: size, height: size };
+}
+
 /** Four units round one, set apart from the middle and numbered as they are sewn on. */
 export function whorlPanel(
   design: BlockDesign,
@@ -245,13 +263,16 @@ export function whorlPanel(
     const [dx, dy] = side === null ? [0, 0] : out[side];
     return [dx / scale, dy / scale];
   };
+  const arrows = arrowBoxes(design.patches, at, shift);
   const numbers = design.units.flatMap((_, unit): SceneNode[] => {
     const [side, box] = [sideOf(unit), boxes[unit]];
     if (side === null || box === undefined) return [];
     const [dx, dy] = out[side];
     const x = at.x + ((box.left + box.right) / 2) * scale + dx;
     const y = at.y + ((box.top + box.bottom) / 2) * scale + dy;
-    return numberMark(String(order.indexOf(side) + 1), { x: x - 7, y: y - 7, width: 14, height: 14 });
+    const [wide, high] = [(box.right - box.left) * scale, (box.bottom - box.top) * scale];
+    const mark = besideArrows({ x: x - wide / 2, y: y - high / 2, width: wide, height: high }, arrows);
+    return numberMark(String(order.indexOf(side) + 1), mark);
   });
   const { x, y, width } = frame;
   return {
@@ -289,10 +310,11 @@ export function blocksScene(
   const head = titleBlock({ over: words.drawings.sewing.blocks.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
   let y = head.height;
-  nodes.push(
-    textIn(words.drawings.sewing.blocks.order, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }),
-  );
-  y += 22;
+  for (const text of wrap(words.drawings.sewing.blocks.order, PAGE_WIDTH, 9.5, 3)) {
+    nodes.push(textIn(text, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
+    y += 13;
+  }
+  y += 9;
   const width = (PAGE_WIDTH - (PANELS - 1) * BETWEEN) / PANELS;
   const shown = sewn.slice(0, MOST);
   for (let first = 0; first < shown.length; first += PANELS) {
