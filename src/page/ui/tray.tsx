@@ -122,10 +122,9 @@ export function UnitPicture({ kind, turn }: { kind: string; turn: number }) {
 
 /** On a phone the units lie over the foot of the screen: with a unit in hand all of the paper comes out from under them. */
 function paperIntoSight(): void {
-  if (!window.matchMedia("(max-width: 47.99rem)").matches) return;
-  const [paper, units, tools] = [".draw .paper", ".specimens", ".tools"].map((one) =>
-    document.querySelector(one)?.getBoundingClientRect(),
-  );
+  const boxes = [".draw .paper", ".specimens", ".tools"].map((one) => document.querySelector(one));
+  const [paper, units, tools] = boxes.map((one) => one?.getBoundingClientRect());
+  if (boxes[1] == null || getComputedStyle(boxes[1]).position !== "sticky") return;
   if (paper === undefined || units === undefined || tools === undefined) return;
   const hidden = paper.bottom - units.top;
   if (hidden > 0) window.scrollBy({ top: Math.min(hidden, Math.max(0, tools.top)) });
