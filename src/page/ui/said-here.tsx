@@ -120,7 +120,8 @@ export function SaidHere() {
     const frame = requestAnimationFrame(look);
     return () => cancelAnimationFrame(frame);
   }, [sentence, at]);
-  if (sentence === "" || at === null || sentence === fileRefused.value) return null;
+  const away = at === null || at.bottom < 0 || at.top > window.innerHeight;
+  if (sentence === "" || away || sentence === fileRefused.value) return null;
   return (
     <p ref={box} class="saidhere" aria-hidden="true">
       {sentence}
