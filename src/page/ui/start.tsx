@@ -17,6 +17,7 @@ import {
   isCurrent,
   isMat,
   keptElsewhere,
+  kitsAsked,
   laidMat,
   redo,
   savingsAsked,
@@ -83,6 +84,10 @@ function heard(answer: Answer): void {
   if (answer.kind === "covered") {
     if (answer.id === coverAsked())
       state.cover.value = { asked: true, covered: answer.covered, failed: answer.covered === null };
+    return;
+  }
+  if (answer.kind === "kits") {
+    if (answer.id === kitsAsked()) state.kits.value = { asked: true, made: answer.made };
     return;
   }
   if (answer.kind === "shown") {
