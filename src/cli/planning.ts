@@ -68,7 +68,8 @@ const WORTH_TELLING = 10_000;
 /** What a batch of searches is for, to be told while it runs. */
 function doing(jobs: readonly EngineJob[], words: Words): string {
   const [job] = jobs;
-  if (job?.kind === "lessen-work") return words.commandLine.planning.makingTheCuttingSimpler;
+  if (job?.kind === "lessen-work" || job?.kind === "lessen-joins")
+    return words.commandLine.planning.makingTheCuttingSimpler;
   return job?.limits.target === undefined
     ? words.commandLine.planning.lookingForTheLeast
     : words.commandLine.planning.tryingOtherWidthsAnd;

@@ -17,7 +17,7 @@ import { chooseFromHand, type LengthInHand, ontoLength } from "./length-in-hand.
 import { listTemplates } from "./list-templates.ts";
 import { fromOneGrain, type Packed, splitPairs } from "./one-grain.ts";
 import type { SharedEffort } from "./pack-shared.ts";
-import { easeWork } from "./packing/ease-work.ts";
+import { easeJoins, easeWork } from "./packing/ease-work.ts";
 import { ontoBolts, tooLongForBolt } from "./packing/onto-bolts.ts";
 import { lessToBuy, withinBolts } from "./packing/within-bolts.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
@@ -25,7 +25,7 @@ import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { settleRuns } from "./settle-runs.ts";
 import { kitShares, splitKits } from "./split-kits.ts";
 import { tryStackedCuts } from "./stacked-cuts.ts";
-import { boltsAssumed, tellMissing, tellTooLong, tellUnproven } from "./telling/tell-fabrics.ts";
+import { boltsAssumed, ofAccount, tellMissing, tellTooLong, tellUnproven } from "./telling/tell-fabrics.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
 import { useInOrder } from "./use-in-order.ts";
 
@@ -118,7 +118,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     ...(spec.style === "strips-2" || spec.matLength === undefined ? {} : { matLength: spec.matLength }),
     folded: spec.folded,
     keepFrom: spec.keepFrom,
-    assumptions: [...spec.assumptions, ...boltsAssumed(plans, chosen)],
+    assumptions: [...ofAccount(spec.assumptions, plans), ...boltsAssumed(plans, chosen)],
     fabrics: plans.map((plan, i) => ({
       ...plan,
       sturdiness: { ...plan.sturdiness, narrowestUsable: narrowest[i] ?? null },
@@ -185,7 +185,8 @@ async function packToTheEnd(
   const able = weighed.filter(({ result }) => hasPlan(result));
   const there = able.map((one) => lengths[weighed.indexOf(one)] ?? null);
   const ordered = await useInOrder(able, limits, solve);
-  const whole = await settleAll(ordered, settings, limits, solve);
+  const fewer = await easeJoins(ordered, there, settings, limits, solve);
+  const whole = await settleAll(fewer, settings, limits, solve);
   const parted = await withinBolts(
     whole.filter((_, i) => there[i] == null),
     limits,

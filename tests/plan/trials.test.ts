@@ -329,6 +329,39 @@ describe("cloth in hand", () => {
   });
 });
 
+// Top and bottom of 61 1/2 in: 2 x 61 1/2 = 123 of the 125 in that three strips of 42 make with two joins of 1/2 in.
+test("a border beside strips is joined from whole strips, or from no piece shorter than the file says", async () => {
+  const runOf = async (text: string) => {
+    const { value } = await planQuilt(text, "trial.yaml", USUAL_OPTIONS, quickSolve(solveHere));
+    expect(auditPlan(value!)).toEqual([]);
+    const terns = value!.fabrics.find(({ name }) => name === "terns")!;
+    return { value: value!, sources: terns.pieces.filter(({ joined }) => joined !== undefined) };
+  };
+  const { sources } = await runOf(textOf("border-in-few-joins"));
+  expect(sources.map(({ fullWidth, count }) => [fullWidth, count])).toEqual([[true, 3]]);
+  const thrifty = await runOf(`${textOf("border-in-few-joins")}join-from: 8 in\nprefer: sparing\n`);
+  expect(thrifty.sources.reduce((sum, { count }) => sum + count, 0)).toBeGreaterThan(3);
+  for (const { across } of thrifty.sources) expect(across).toBeGreaterThanOrEqual(8 * IN);
+  const told = (plan: Plan) => plan.assumptions.some(({ of }) => of.is === "joined-from");
+  expect(told(thrifty.value)).toBe(false);
+});
+
+/*
+ * A side is 2 by 4 finished, a right triangle: with its allowances a rectangle 2 3/4 x 4 1/2 or more. Of two to a rectangle
+ * 64 strips' places hold 128; each hand in runs of its own, they still take little more than half of what rectangles take.
+ */
+test("templates of both hands stand in runs, each hand in its own", async () => {
+  const slate = await fabricOf(textOf("templates-of-both-hands"), "slate");
+  expect(slate.pieces.map(({ count, shape, nest }) => [count, shape?.reversed, nest !== undefined])).toEqual([
+    [64, 0, true],
+    [64, 0, true],
+  ]);
+  const { across, along } = slate.pieces[0]!;
+  const inRectangles = Math.ceil(128 / Math.floor((42 * IN) / across)) * along;
+  expect(slate.bound).toMatchObject({ lengthProven: true });
+  expect(slate.bound.used).toBeLessThan(0.75 * inRectangles);
+});
+
 test("a strip of full width that is to be cut lengthwise is refused in the maker's words", async () => {
   const { value, diagnostics } = await planOf(textOf("binding-lengthwise"));
   expect(value).toBeNull();

@@ -1,4 +1,5 @@
 import { type KitList, letterClass, piecesOfKit, waysForClass } from "../../cutlist/index.ts";
+import type { Joining } from "../../cutlist/joins.ts";
 import type { CutPiece } from "../../cutlist/types.ts";
 import type { Diagnostic, Outcome } from "../../diagnostics/types.ts";
 import {
@@ -84,7 +85,7 @@ export async function planClass(
     sorts.map(({ sort, listed }) => ({ kits: sort.kits, cutList: listOf(listed, name) })),
   );
   const cutLists = each.map((lists, i) => {
-    const [way] = waysForClass(lists, usableWidth(used[i]!), spec.ruler).ways;
+    const [way] = waysForClass(lists, usableWidth(used[i]!), spec).ways;
     if (way === undefined) throw new Error("a fabric of the class that nobody cuts");
     return way.cutList;
   });
@@ -140,7 +141,7 @@ export async function planKits(
     const alone = outcome.value;
     const fabrics = alone.fabrics.map((fabric) => ({
       ...fabric,
-      pieces: kitPieces(fabric.name, batch, listed, i),
+      pieces: kitPieces(fabric.name, batch, listed, i, spec),
     }));
     const { making } = listed;
     const dealt = { ...alone, fabrics, ...(making === null ? {} : { making }) };
@@ -159,9 +160,15 @@ function boughtAnew(listed: Listed): Listed {
   return { ...listed, cutLists };
 }
 
-function kitPieces(name: string, { fabrics, ruler }: Plan, listed: Listed, sort: number): CutPiece[] {
+function kitPieces(
+  name: string,
+  { fabrics }: Plan,
+  listed: Listed,
+  sort: number,
+  joining: Joining,
+): CutPiece[] {
   const list = listOf(listed, name);
   const cut = fabrics.find((fabric) => fabric.name === name);
   if (list === null || cut === undefined) return [];
-  return piecesOfKit(cut.pieces, list, sort, usableWidth(list.fabric), ruler);
+  return piecesOfKit(cut.pieces, list, sort, usableWidth(list.fabric), joining);
 }

@@ -47,7 +47,7 @@ export function bindingPiece(
       length,
       loss: lossPerJoin(binding.join, binding.width, spec.ruler),
       join: binding.join,
-      leastEnd: leastEnd(spec.ruler),
+      leastEnd: leastEnd(spec, usable, length),
       lengths: [],
       whole: binding.fold,
       notes: [],

@@ -175,7 +175,7 @@ function settled(
   const usable = usableWidth(fabric);
   const at = { piece: where.piece, ruler: spec.ruler, fabric: fabric.name, path: where.path, at: where.at };
   if (piece.cut === "strips" && needsJoin(piece, usable)) {
-    const joined = joinFromStrips(piece, usable, spec.ruler);
+    const joined = joinFromStrips(piece, usable, spec);
     if (joined !== null) {
       diagnostics.push(pieceJoined(at, joined.joined!.lengths));
       return joined;

@@ -8,7 +8,7 @@ import {
 } from "../../planning.ts";
 import { tongue } from "../words/index.ts";
 import { blockPresses, type PressPicture, rowPresses } from "./pressing.ts";
-import { type TakenBag, takenBags } from "./taken-bags.ts";
+import { blockBags, type TakenBag, takenBags } from "./taken-bags.ts";
 
 type Top = NonNullable<Plan["top"]>;
 type Making = NonNullable<Plan["making"]>;
@@ -48,6 +48,8 @@ export interface SewGroup {
   short: string;
   steps: SewStep[];
   pictures: string[];
+  /** Bags whose letters stand in the pictures. */
+  bags: TakenBag[];
   presses: PressPicture[];
 }
 
@@ -94,6 +96,7 @@ function groupsOf(all: Parts["rows"], part: string): SewGroup[] {
     short: title,
     steps: steps.map((step) => sewStep(step, `${part} ${title}`, 1)),
     pictures: [],
+    bags: [],
     presses: [],
   }));
 }
@@ -130,6 +133,7 @@ function blockGroups(parts: Parts, plan: Plan, top: Top, making: Making): SewGro
       short: first === undefined ? title : tongue.blocks.whole(top.designs[first]!.name),
       steps: steps.map((step, i) => sewStep(step, `block ${title}`, counts[i] ?? 1)),
       pictures,
+      bags: fresh.flatMap((design) => blockBags(design, making, plan)),
       presses: blockPresses(fresh, top, making),
     };
   });

@@ -14,14 +14,34 @@ export interface TakenBag {
   perSet: number;
 }
 
-/** The bags that units sewn alike take pieces from, in the order in which they are taken. */
-export function takenBags(units: Making["units"], plan: Plan): TakenBag[] {
-  const { fabrics } = plan;
-  const sizes = new Map(
-    fabrics.flatMap((fabric) =>
+const sizesOf = (plan: Plan): Map<string, string> =>
+  new Map(
+    plan.fabrics.flatMap((fabric) =>
       pieceFacts(fabric, plan, tongue).map(({ letter, size }) => [letter, typeset(size)]),
     ),
   );
+
+/** Every bag that the patches of a block come out of, in the order of the letters. */
+export function blockBags(design: number, making: Making, plan: Plan): TakenBag[] {
+  const letters = new Set(
+    making.blocks
+      .filter((block) => block.design === design)
+      .flatMap(({ units }) => units)
+      .flatMap((place) => (place === null ? [] : [making.units[place.unit]?.heaps[place.heap]]))
+      .flatMap((heap) => heap?.patches.flatMap((patch) => patch.letters) ?? []),
+  );
+  const sizes = sizesOf(plan);
+  return plan.fabrics.flatMap(({ name, colour, pieces }) =>
+    pieces
+      .filter(({ letter }) => letters.has(letter))
+      .map(({ letter }) => ({ letter, fabric: name, size: sizes.get(letter) ?? "", colour, perSet: 0 })),
+  );
+}
+
+/** The bags that units sewn alike take pieces from, in the order in which they are taken. */
+export function takenBags(units: Making["units"], plan: Plan): TakenBag[] {
+  const { fabrics } = plan;
+  const sizes = sizesOf(plan);
   const found = new Map<string, TakenBag>();
   for (const { batches, heaps, stripSets } of units) {
     const own = new Map<string, TakenBag>();

@@ -178,6 +178,7 @@ export function begin(
     state.tool.value = "lay";
     state.said.value = "";
     state.onDisk.value = null;
+    state.unsaved.value = false;
     state.elsewhere.value = "";
     state.progress.value = "before";
     state.region.value = "draw";
@@ -204,8 +205,16 @@ export function begin(
   state.sheet.value = empty && block !== undefined ? { block: block.key } : "quilt";
 }
 
-/** One gesture: an edit of the text, told in a sentence. Returns whether anything changed. */
-export function edit(change: (text: string) => string, say: string | (() => string) = ""): boolean {
+/**
+ * One gesture: an edit of the text, told in a sentence.
+ * @param goesOn the edit belongs to the gesture before it, and is undone with it
+ * @returns whether anything changed
+ */
+export function edit(
+  change: (text: string) => string,
+  say: string | (() => string) = "",
+  goesOn = false,
+): boolean {
   if (state.forClass.value) {
     state.said.value = words.classOnly;
     return false;
@@ -214,7 +223,9 @@ export function edit(change: (text: string) => string, say: string | (() => stri
   const after = change(before);
   const changed = after !== before;
   if (changed) {
-    history.push(after, typeof say === "string" ? say : "");
+    const what = typeof say === "string" ? say : "";
+    if (goesOn) history.grow(after, what);
+    else history.push(after, what);
     show(after);
   }
   if (!changed && !state.model.value.sound) {

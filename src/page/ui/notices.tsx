@@ -2,6 +2,7 @@ import { changedOnDisk, type OnDisk, seenOnDisk } from "../files.ts";
 import { words } from "../words/index.ts";
 import { edit, keepApart } from "./actions.ts";
 import { fileRefused } from "./opening.ts";
+import { saveAsDownload } from "./selvage.tsx";
 import * as state from "./state.ts";
 
 /** Looks whether the file that is open here has been changed by something else. */
@@ -50,6 +51,17 @@ export function Notices() {
           </button>
           <button type="button" class="act" onClick={() => answered(found)}>
             {words.keepMine}
+          </button>
+        </div>
+      )}
+      {!state.unsaved.value ? null : (
+        <div class="notice" role="alert">
+          <span>{words.notSaved}</span>
+          <button type="button" class="act" onClick={saveAsDownload}>
+            {words.saveAsDownload}
+          </button>
+          <button type="button" class="act" onClick={() => (state.unsaved.value = false)}>
+            {words.understood}
           </button>
         </div>
       )}

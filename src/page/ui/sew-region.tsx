@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { SewStep } from "../planner/sewing.ts";
+import type { TakenBag } from "../planner/taken-bags.ts";
 import { words } from "../words/index.ts";
 import { useAwake } from "./awake.ts";
 import { Drawing, useShown, Waiting } from "./later-regions.tsx";
@@ -128,12 +129,12 @@ function Table({ table }: { table: NonNullable<SewStep["table"]> }) {
   );
 }
 
-function Bags({ stop }: { stop: Stop & { kind: "unit" } }) {
+function Bags({ bags, title }: { bags: readonly TakenBag[]; title: string }) {
   return (
     <div class="takebags">
-      <h3>{words.takeBags}</h3>
+      <h3>{title}</h3>
       <ul>
-        {stop.unit.bags.map(({ letter, fabric, size, colour, perSet }) => (
+        {bags.map(({ letter, fabric, size, colour, perSet }) => (
           <li key={letter}>
             <span class="bigbag">{letter}</span>
             <span>
@@ -177,7 +178,7 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
           </figure>
         )}
         <div class="beside">
-          <Bags stop={stop} />
+          <Bags bags={stop.unit.bags} title={words.takeBags} />
           {told.table === null ? null : <Table table={told.table} />}
           <p class="sewcount">
             <Count of={told} />
@@ -255,9 +256,12 @@ function GroupStop({ stop }: { stop: Exclude<Stop, { kind: "unit" }> }) {
                 <p class="quiet">{words.seamHelp}</p>
               </div>
             )}
-            {group.pictures.map((svg, i) => (
-              <Drawing key={i} svg={svg} name={stop.title} />
-            ))}
+            <div class="apart">
+              {group.pictures.map((svg, i) => (
+                <Drawing key={i} svg={svg} name={stop.title} />
+              ))}
+              {group.bags.length === 0 ? null : <Bags bags={group.bags} title={words.bags} />}
+            </div>
           </div>
         ) : null}
         <div class="beside">

@@ -220,7 +220,6 @@ function Page() {
       </main>
       <LowerSelvage />
       <ShortPile />
-      <SaidHere />
       <PhotoDefs />
     </div>
   );
@@ -334,4 +333,8 @@ export function startPage(): void {
   state.text.subscribe(speak);
   takeGiven();
   render(<Spoken />, document.getElementById("page")!);
+  // What is said at the hand is placed by the window: it stands outside what the page's own width contains.
+  const atHand = document.createElement("div");
+  document.body.append(atHand);
+  render(<SaidHere />, atHand);
 }

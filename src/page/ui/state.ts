@@ -50,6 +50,8 @@ export const grey = signal(false);
 
 /** Name on disk; empty for what has never been saved. */
 export const fileName = signal("");
+/** The last save came to nothing: a download is offered. */
+export const unsaved = signal(false);
 /** The file as something else has written it meanwhile; null while it is as it was here. */
 export const onDisk = signal<{ name: string; text: string; stamp: number } | null>(null);
 /** What another window does with this quilt; empty while none has it. */

@@ -18,23 +18,49 @@ export function easeWork(
   limits: SearchLimits,
   solve: Solve,
 ): Promise<PackingResult[]> {
-  const { prefer } = settings;
   const table = tableOf(settings);
   return solve(
-    chosen.map(({ cutList: { fabric }, problem, result }, i) => {
-      const there = lengths[i] ?? null;
-      const given = there === null ? limitOnBolts(fabric, result) : there.length - there.straighten;
-      const all = result.rollLength === 0 ? 0 : given;
-      return {
-        kind: "lessen-work",
-        table,
-        problem,
-        result,
-        lengthLimit: prefer === "sparing" ? result.rollLength : Math.max(all, result.rollLength),
-        limits,
-      };
+    chosen.map((one, i) => {
+      const { problem, result } = one;
+      const lengthLimit = roomOf(one, lengths[i] ?? null, settings);
+      return { kind: "lessen-work", table, problem, result, lengthLimit, limits };
     }),
   );
+}
+
+/** The same purchase with runs joined from fewer strips, while it is still open which strips and ends make them. */
+export async function easeJoins(
+  chosen: readonly Chosen[],
+  lengths: readonly (LengthInHand | null)[],
+  settings: PlanSettings,
+  limits: SearchLimits,
+  solve: Solve,
+): Promise<Chosen[]> {
+  const joins = chosen.flatMap(({ problem }, i) =>
+    problem.items.some(({ run }) => run !== undefined) ? [i] : [],
+  );
+  const eased = await solve(
+    joins.map((i) => {
+      const { problem, result } = chosen[i]!;
+      const lengthLimit = roomOf(chosen[i]!, lengths[i] ?? null, settings);
+      return { kind: "lessen-joins", problem, result, lengthLimit, limits };
+    }),
+  );
+  return chosen.map((one, i) => {
+    const result = eased[joins.indexOf(i)] ?? one.result;
+    return result === one.result || tooLongForBolt(one.cutList.fabric, result) ? one : { ...one, result };
+  });
+}
+
+/** How much of the roll may be used for the same purchase. */
+function roomOf(
+  { cutList: { fabric }, result }: Chosen,
+  there: LengthInHand | null,
+  { prefer }: PlanSettings,
+): number {
+  if (prefer === "sparing" || result.rollLength === 0) return result.rollLength;
+  const given = there === null ? limitOnBolts(fabric, result) : there.length - there.straighten;
+  return Math.max(given, result.rollLength);
 }
 
 /** Most that can be cut from what is bought: of every bolt, less the straightened ends and the spare. */

@@ -91,8 +91,31 @@ function leastScale(scene: Scene, least: number): number {
   return Math.max(least, readable);
 }
 
+/** Shares of its size that a drawing may be set smaller and larger. */
+const SNUG = 0.6;
+const AMPLE = 1.25;
+
 /** Shares of its size that a drawing beside its steps is tried at. */
 const BESIDE = [1, 0.92, 0.84, 0.76] as const;
+
+/** Page units from which a drawing is stretched: small ones of one kind stand alike. */
+const WIDE_ENOUGH = 300;
+/** Shares of its size to which a drawing beside its steps grows on a page with room. */
+const LARGER = [1.35, 1.25, 1.15, 1.08] as const;
+
+/** How far a drawing may be set smaller and larger while the words beside it stand no higher than it. */
+function stretchOf(
+  room: { width: number; height: number; words: (scale: number) => number },
+  scale: number,
+  readable: number,
+): Pick<Standing, "stretch"> {
+  const holds = (at: number): boolean =>
+    room.words(at) <= room.height * at && room.width * at <= LEAF.width * 0.62;
+  if (room.width < WIDE_ENOUGH || !holds(scale)) return {};
+  const most = LARGER.map((share) => share * scale).find(holds) ?? scale;
+  const least = Math.min(scale, Math.max(readable, scale * SNUG, room.words(scale) / room.height));
+  return { stretch: { high: room.height, least, most } };
+}
 
 /** A drawing with its steps beside it, and below in two columns those that would stand lower than it. */
 function besideParts(block: Block & { kind: "beside" }, count: { steps: number }): Breakable {
@@ -104,7 +127,10 @@ function besideParts(block: Block & { kind: "beside" }, count: { steps: number }
   const scales = BESIDE.map((share) => share * PER_UNIT).filter(
     (scale) => scale === PER_UNIT || scale >= readable,
   );
-  const right = scales.map((scale) => stepHeights(groups, LEAF.width - size.width * scale - GAP.column));
+  const widthAt = (scale: number): number => LEAF.width - size.width * scale - GAP.column;
+  const right = scales.map((scale) => stepHeights(groups, widthAt(scale)));
+  const wordsHigh = (some: readonly StepGroup[], scale: number): number =>
+    stepHeights(some, widthAt(scale)).reduce((sum, own) => sum + own, 0);
   const opening = (to: number): Standing[] => {
     let best: Standing[] = [];
     let least = Number.POSITIVE_INFINITY;
@@ -118,8 +144,10 @@ function besideParts(block: Block & { kind: "beside" }, count: { steps: number }
         // A drawing is set smaller only where that saves a line or more.
         if (all >= least - TYPE.body.line) continue;
         least = all;
+        const own: Block = { kind: "beside", scene, groups: joined(groups.slice(0, taken)) };
+        const room = { ...size, words: (at: number) => wordsHigh(groups.slice(0, taken), at) };
         best = [
-          { block: { kind: "beside", scene, groups: joined(groups.slice(0, taken)) }, height, scale },
+          { block: own, height, scale, ...stretchOf(room, scale, readable) },
           ...(rest.length === 0
             ? []
             : [{ block: stepsBlock(groups.slice(taken, to), 2), height: balancedHeight(rest, 2), scale: 1 }]),
@@ -185,9 +213,6 @@ function tableParts(block: Block & { kind: "table" }): Breakable | null {
   });
 }
 
-/** Shares of its size that a drawing may be set smaller and larger. */
-const SNUG = 0.6;
-const AMPLE = 1.25;
 /** Largest scale of a drawing among words. */
 const LARGEST = PER_UNIT * 1.35;
 

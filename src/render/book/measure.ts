@@ -41,16 +41,18 @@ export const TYPE = {
   small: { size: 7.6, line: 9.8 },
   lead: { size: 9.8, line: 13 },
   heading: { size: 10.6, line: 14 },
-  title: { size: 15, line: 18.6 },
+  title: { size: 14, line: 17 },
 } as const satisfies Record<string, Type>;
 
 /** Points between things. */
 export const GAP = {
   block: 7,
-  section: 12,
+  section: 10,
+  /** Below the title of a section. */
+  head: 5,
   /** The same two on a page that is tight. */
   closeBlock: 4,
-  closeSection: 8,
+  closeSection: 7,
   item: 2,
   step: 3,
   column: 14,
@@ -292,7 +294,7 @@ export function termHigh(entry: { term: string; meaning: string }, width: number
 /** Height of the head of a section. */
 export function headHigh({ over, title, swatch }: Section): number {
   const small = over === "" ? 0 : TYPE.small.line;
-  return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + 7;
+  return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + GAP.head;
 }
 
 /** Height of a block that is not broken, at the width of the page. */

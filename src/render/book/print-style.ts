@@ -31,7 +31,7 @@ export const PRINT_STYLE = `
   section.fresh, .part-of.fresh { break-before: page; margin-top: 0; }
   h1, h2, h3, caption, .section-head { break-after: avoid; }
   .over { ${set(TYPE.small)} }
-  h2 { ${set(TYPE.title)} padding: 0; margin: 0 0 7pt; border-bottom: 1.1pt dashed var(--line); }
+  h2 { ${set(TYPE.title)} padding: 0; margin: 0 0 ${(GAP.head - 1.1).toFixed(1)}pt; border-bottom: 1.1pt dashed var(--line); }
   h2 .swatch { width: 14pt; height: 14pt; margin-right: 8pt; vertical-align: -2pt; }
   h3 { ${set(TYPE.heading)} margin: 0 0 2pt; }
   .part-of { margin-top: ${GAP.block}pt; }

@@ -13,7 +13,7 @@ import { blockFacts, blockTitle, unitLines } from "./quilt-words.ts";
 import { type Cell, section } from "./rows.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
-import { cleanText, wrap } from "./text-fit.ts";
+import { cleanText } from "./text-fit.ts";
 import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 
@@ -71,9 +71,9 @@ const lettersOn =
   };
 
 /** Page units across a block that stands beside its steps, and how high it may be. */
-const BESIDE = { width: 340, tallest: 340, cell: 20, text: 12.5 } as const;
+const BESIDE = { width: 340, tallest: 340 } as const;
 
-/** A block's units set apart with the letters of their bags, and the bags under them: to stand beside its steps. */
+/** A block's units set apart with the letters of their bags, to stand beside its steps. */
 export function blockApart(
   design: BlockDesign,
   fabrics: readonly DrawnFabric[],
@@ -89,24 +89,16 @@ export function blockApart(
   const { shift, outlines } = setApart(design, scale);
   const name = cleanText(blockTitle(design));
   const lines = bagLines(design, bags, ruler, words);
-  const top = 2 + down * scale + gaps.down * APART + 10;
-  const told = lines
-    .flatMap((line) => wrap(cleanText(line), BESIDE.width, BESIDE.text, 3, false))
-    .map((text, i): SceneNode => {
-      const box = { x: 0, y: top + i * BESIDE.cell, width: BESIDE.width, height: BESIDE.cell };
-      return textIn(text, box, { size: BESIDE.text });
-    });
   const nodes = [
     ...patchNodes(design.patches, fabrics, at, { id: "apart", shift, arrows: false }),
     ...outlineNodes(outlines, at, 1, "units"),
     ...bagLetters(design.patches, bags, at, shift, lettersOn(fabrics)),
-    ...told,
   ];
   return toSvg({
     idPrefix,
     title: `${words.drawings.quilt.block}: ${name}`,
     description: words.drawings.quilt.blockDescribed(lines, design.count),
-    ...onPaper(nodes, top + told.length * BESIDE.cell, BESIDE.width),
+    ...onPaper(nodes, 4 + down * scale + gaps.down * APART, 4 + across * scale + gaps.across * APART),
   });
 }
 

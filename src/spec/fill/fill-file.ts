@@ -41,6 +41,9 @@ export function fillFile(
   const defaultMat = inches ? 36 * TICKS_PER.in : 90 * TICKS_PER.cm;
   const matLength = written["mat-length"] ? Number(floor(written["mat-length"].value)) : defaultMat;
   const keepFrom = written["keep-from"] ? Number(ceil(written["keep-from"].value)) : defaultKeep;
+  // A join every foot is work that nobody does by choice. Common practice, no source.
+  const defaultJoin = inches ? 16 * TICKS_PER.in : 40 * TICKS_PER.cm;
+  const joinFrom = written["join-from"] ? Number(ceil(written["join-from"].value)) : defaultJoin;
   if (!unitWritten) assume({ is: "bare-numbers", inches });
   if (!written.ruler) assume({ is: "ruler-marks", mark });
   if (!written["ruler-length"]) assume({ is: "ruler-length", length: rulerLength });
@@ -49,6 +52,7 @@ export function fillFile(
   if (written.folded === undefined) assume({ is: "fold" });
   if (!written.style) assume({ is: "cutting" });
   if (!written["keep-from"]) assume({ is: "leftovers-kept", length: keepFrom });
+  if (!written["join-from"]) assume({ is: "joined-from", length: joinFrom });
   return {
     name: written.name ?? fallbackName,
     ruler,
@@ -60,6 +64,7 @@ export function fillFile(
     matLength,
     folded: written.folded ?? true,
     keepFrom,
+    joinFrom,
     assumptions,
   };
 }

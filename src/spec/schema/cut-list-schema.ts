@@ -38,6 +38,7 @@ export function fileFields(unit: LengthUnit) {
     style: choice(["strips-2", "strips-3"], "file.style").optional(),
     prefer: choice(["sparing", "simple"], "file.prefer").optional(),
     "keep-from": length(unit, "file.keep-from").optional(),
+    "join-from": length(unit, "file.join-from").optional(),
     "all-fabrics": allFabricsSchema(unit).optional(),
   };
 }
