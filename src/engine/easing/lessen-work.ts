@@ -196,7 +196,7 @@ function judgeOf(
     return made;
   };
   return {
-    workOf: work,
+    workOf: (strips) => grade(strips)[1] ?? 0,
     compare(a, b) {
       const p = grade(a);
       const q = grade(b);
