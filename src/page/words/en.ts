@@ -189,6 +189,13 @@ export const words = {
   theQuilt: "The quilt",
   layouts: { straight: "straight", "on point": "on point" },
   layoutLabel: "How blocks are set",
+  inColumns: "in columns",
+  inColumnsSaid: (so: boolean) =>
+    so ? "The rows stand on end: the whole setting is turned." : "The rows lie level again.",
+  rowOf: "Its row",
+  rowMore: "one more after it",
+  rowLess: "take it out",
+  inRow: (count: number) => `${counted(count, "block", "blocks")} in this row.`,
   blockIn: (name: string, count: number) => `${name}, ${count}`,
   quiltGrid: (rows: number, columns: number) => `Blocks of the quilt, ${columns} across, ${rows} down`,
   placedAt: (name: string, row: number, column: number) => `${name}, row ${row}, block ${column}`,
