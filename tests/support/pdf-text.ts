@@ -157,3 +157,18 @@ export function printFaults(pages: readonly PageText[], book: Book, headed = tru
 export function drawingsIn(book: Book): number {
   return 1 + book.sections.reduce((sum, { blocks }) => sum + blocks.flatMap(scenesOf).length, 0);
 }
+
+/** Texts of a PDF in letters smaller than so many points, with their page and size. */
+export async function smallestLetters(file: Uint8Array, least: number): Promise<string[]> {
+  const document = await getDocumentProxy(new Uint8Array(file));
+  const found: string[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const { items } = await (await document.getPage(number)).getTextContent();
+    for (const item of items) {
+      if (!("str" in item) || item.str.trim() === "") continue;
+      const size = Math.hypot(item.transform[2], item.transform[3]);
+      if (size < least - 0.01) found.push(`page ${number}: "${item.str}" is ${size.toFixed(2)} pt high`);
+    }
+  }
+  return found;
+}
