@@ -140,7 +140,7 @@ export function printFaults(pages: readonly PageText[], book: Book, headed = tru
     if (headed && i > 0) {
       const named = bare(titles.filter((title, t) => titles.indexOf(title) === t).join(" · "));
       const [shown = ""] = [...named.split("…")];
-      if (!head.endsWith(shown) && !(head.endsWith("…") && shown.startsWith(head.slice(-12, -1))))
+      if (!head.endsWith(shown) && !(head.endsWith("…") && named.includes(head.slice(-12, -1))))
         faults.push(`page ${i + 1} is headed ${head} for ${named}`);
     }
     for (const said of blocks.flatMap(textsOf))

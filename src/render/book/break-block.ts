@@ -208,7 +208,7 @@ function tableParts(block: Block & { kind: "table" }): Breakable | null {
     const captionSeen = table.captionSeen && from === 0;
     return {
       kind: "table",
-      table: { ...table, rows: some.map(({ row }) => row), ticks, summed, captionSeen },
+      table: { ...table, widths, rows: some.map(({ row }) => row), ticks, summed, captionSeen },
     };
   });
 }
@@ -218,9 +218,11 @@ const LARGEST = PER_UNIT * 1.35;
 
 function pictureParts(block: Block & { kind: "picture" }): Breakable {
   const size = sizeOf(block.scene);
-  const usual = Math.min((LEAF.width * (block.share ?? 1)) / size.width, LARGEST);
+  const whole = LEAF.width / size.width;
+  const shared = Math.min(whole * (block.share ?? 1), LARGEST);
+  const usual = Math.min(whole, Math.max(shared, leastScale(block.scene, 0)));
   const least = Math.min(usual, leastScale(block.scene, usual * SNUG));
-  const most = Math.max(usual, Math.min(LEAF.width / size.width, LARGEST, usual * AMPLE));
+  const most = Math.max(usual, Math.min(whole, LARGEST, usual * AMPLE));
   return stretched(block, size, { least, usual, most });
 }
 

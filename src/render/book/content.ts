@@ -60,6 +60,8 @@ export interface Table {
   summed: boolean;
   /** One for each row to tick, else empty. */
   ticks: string[];
+  /** Points of its columns, once it is laid on pages: all parts of a table have the same. */
+  widths?: number[];
 }
 
 /** For one bag of pieces. */
