@@ -126,19 +126,44 @@ export async function readDropped(data: DataTransfer): Promise<Opened> {
   return read;
 }
 
-/** Saves to the file that was opened, or under a name to be chosen; null when she thinks better of it. */
-export async function saveFile(text: string, name: string, asNew: boolean): Promise<string | null> {
+/** Where something was saved: at a place chosen, among the browser's downloads, or nowhere. */
+export type Saved = { where: "disk" | "downloads"; name: string } | { where: "nowhere" };
+
+const thoughtBetter = (error: unknown): boolean => (error as Error).name === "AbortError";
+
+/** Puts a file among the browser's downloads. Returns its name. */
+export function download(blob: Blob, fileName: string): string {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(blob);
+  link.download = fileName;
+  link.click();
+  // The browser reads it after the click has been dealt with.
+  window.setTimeout(() => URL.revokeObjectURL(link.href), 30_000);
+  return fileName;
+}
+
+/** A name that ends as quilt files do. */
+export const nameOnDisk = (name: string): string =>
+  /\.(ya?ml|json)$/i.test(name) ? name : `${name || "quilt"}.yaml`;
+
+/**
+ * Saves to the file that was opened, or under a name to be chosen. Where the browser gives no dialog, or the place
+ * cannot be written to, the file goes among the downloads; nowhere when she thinks better of it.
+ */
+export async function saveFile(text: string, name: string, asNew: boolean): Promise<Saved> {
   const blob = new Blob([text], { type: "text/yaml" });
-  const fileName = /\.(ya?ml|json)$/i.test(name) ? name : `${name || "quilt"}.yaml`;
+  const fileName = nameOnDisk(name);
   try {
-    await remember(
-      (await fileSave(blob, { fileName, extensions: [".yaml", ".yml", ".json"] }, asNew ? null : handle)) ??
-        null,
+    const written = await fileSave(
+      blob,
+      { fileName, extensions: [".yaml", ".yml", ".json"] },
+      asNew ? null : handle,
     );
-    return handle?.name ?? fileName;
+    await remember(written ?? null);
+    return { where: "disk", name: handle?.name ?? fileName };
   } catch (error) {
-    if ((error as Error).name === "AbortError") return null;
-    throw error;
+    if (thoughtBetter(error)) return { where: "nowhere" };
+    return { where: "downloads", name: download(blob, fileName) };
   }
 }
 
@@ -147,7 +172,9 @@ export async function saveOther(blob: Blob, fileName: string, say = words.saved(
   try {
     await fileSave(blob, { fileName });
     said.value = say;
-  } catch {
-    // She thought better of it.
+  } catch (error) {
+    if (thoughtBetter(error)) return;
+    download(blob, fileName);
+    said.value = words.savedAmongDownloads(fileName);
   }
 }

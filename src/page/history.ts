@@ -11,6 +11,8 @@ export interface Kept {
 export interface History {
   /** A new state after the one in hand; states that were undone are dropped. What is not given stays as it is. */
   push(text: string, what: string, work?: string, photos?: Photos): void;
+  /** The gesture that made the state in hand goes on, as a hand drawn over more and more patches. */
+  grow(text: string, what: string): void;
   /** What made the state in hand, where that is known only afterwards. */
   name(what: string): void;
   /** The state in hand has another text of the work, which means the same. */
@@ -44,6 +46,12 @@ export function historyOf(first: string, join: (what: string) => boolean = () =>
         states.push(next);
         at += 1;
       }
+    },
+    grow(text, what) {
+      const now = states[at];
+      if (now === undefined || at === 0) return;
+      states.length = at + 1;
+      states[at] = { ...now, text, what };
     },
     name(what) {
       const now = states[at];

@@ -14,10 +14,10 @@ import type { commandLine } from "./en/command-line/index.ts";
 import type { cutting } from "./en/cutting.ts";
 import type { drawings } from "./en/drawings/index.ts";
 import type { goOn, workFile } from "./en/go-on.ts";
-import type { lengths } from "./en/lengths.ts";
+import type { lengthFaults } from "./en/length-faults.ts";
 import type { makers } from "./en/makers.ts";
-import type { lengths as spoken } from "./en/quilt/lengths.ts";
 import type { purposes } from "./en/quilt/purposes.ts";
+import type { spoken } from "./en/quilt/spoken.ts";
 import type { unitNames } from "./en/quilt/unit-names.ts";
 import type { unitSizes } from "./en/quilt/unit-sizes.ts";
 import type { blocks } from "./en/sewing/blocks.ts";
@@ -56,7 +56,7 @@ export interface Words {
   /** Files to start from. */
   starters: readonly Starter[];
   /** What is told of a length that cannot be read. */
-  lengths: Wide<typeof lengths>;
+  lengthFaults: Wide<typeof lengthFaults>;
   /** What the file of the work begins with, for whoever opens it. */
   workFile: Wide<typeof workFile>;
   /** What can be said of the work while it is done, by examples. */

@@ -277,7 +277,7 @@ function judgeOf(
     return made;
   };
   return {
-    workOf: work,
+    workOf: (strips) => grade(strips)[1] ?? 0,
     measured: shaped,
     compare(a, b) {
       const p = grade(a);

@@ -127,6 +127,7 @@ function show(text: string, keep = true): void {
     state.savings.value = null;
     state.choosing.value = null;
     state.cover.value = NOT_ASKED;
+    state.kits.value = NO_KITS;
     state.broken.value = "";
   });
   session?.tryTexts([]);
@@ -178,6 +179,7 @@ export function begin(
     state.tool.value = "lay";
     state.said.value = "";
     state.onDisk.value = null;
+    state.unsaved.value = false;
     state.elsewhere.value = "";
     state.progress.value = "before";
     state.region.value = "draw";
@@ -204,8 +206,16 @@ export function begin(
   state.sheet.value = empty && block !== undefined ? { block: block.key } : "quilt";
 }
 
-/** One gesture: an edit of the text, told in a sentence. Returns whether anything changed. */
-export function edit(change: (text: string) => string, say: string | (() => string) = ""): boolean {
+/**
+ * One gesture: an edit of the text, told in a sentence.
+ * @param goesOn the edit belongs to the gesture before it, and is undone with it
+ * @returns whether anything changed
+ */
+export function edit(
+  change: (text: string) => string,
+  say: string | (() => string) = "",
+  goesOn = false,
+): boolean {
   if (state.forClass.value) {
     state.said.value = words.classOnly;
     return false;
@@ -214,7 +224,9 @@ export function edit(change: (text: string) => string, say: string | (() => stri
   const after = change(before);
   const changed = after !== before;
   if (changed) {
-    history.push(after, typeof say === "string" ? say : "");
+    const what = typeof say === "string" ? say : "";
+    if (goesOn) history.grow(after, what);
+    else history.push(after, what);
     show(after);
   }
   if (!changed && !state.model.value.sound) {
@@ -298,6 +310,18 @@ export function lookForWays(what: ChooseWhat): void {
   if (session === null) return;
   state.choosing.value = { what, done: 0, of: 0, chosen: null };
   choosingNumber = session.choose(what, state.text.value);
+}
+
+const NO_KITS = { asked: false, made: null };
+
+let kitsNumber = 0;
+export const kitsAsked = (): number => kitsNumber;
+
+/** Plans the kits of the class, and writes their papers. */
+export function planKits(): void {
+  if (session === null) return;
+  state.kits.value = { asked: true, made: null };
+  kitsNumber = session.kits(state.text.value, "quilt.yaml");
 }
 
 const NOT_ASKED = { asked: false, covered: null, failed: false };

@@ -40,7 +40,12 @@ import { ColumnFields, UnitFields } from "./unit-fields.tsx";
 
 /** Most squares of a block each way. */
 const MOST_SQUARES = 40;
-const help = () => ({ lay: words.helpPaper, colour: words.helpColour, off: words.helpOff });
+const byFinger = (): boolean => window.matchMedia("(pointer: coarse)").matches;
+const help = () => ({
+  lay: byFinger() ? words.helpFinger : words.helpPaper,
+  colour: words.helpColour,
+  off: words.helpOff,
+});
 
 const countIn = (key: string): number =>
   state.model.value.setting.rows.reduce(
@@ -210,7 +215,7 @@ function Where({ block }: { block: BlockModel }) {
   const count = countIn(block.key);
   const rings = ringsOf(state.text.value, block.key).map((ring) => words.inRing[ring]);
   const told = [...(count > 0 || rings.length === 0 ? [words.inTheQuilt(count)] : []), ...rings];
-  return <span class="figure quiet">{told.join(", ")}</span>;
+  return <span class="figure quiet where">{told.join(", ")}</span>;
 }
 
 const wholeOf = ({ columns, rows }: BlockModel) => ({ column: 0, row: 0, columns, rows });

@@ -6,6 +6,7 @@ import type { BlockModel } from "../../edits/model.ts";
 import { pathOf } from "../planner/picture.ts";
 import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
+import { pointIn } from "./quilt-handles.tsx";
 import * as state from "./state.ts";
 import { Label, lengthSaid } from "./steps.tsx";
 
@@ -100,13 +101,8 @@ export function Corners({ block, area }: { block: BlockModel; area: Area }) {
   const colourOf = (name: string): string =>
     state.model.value.fabrics.find((fabric) => fabric.name === name)?.colour ?? "none";
   const pointed = (event: PointerEvent) => {
-    const box = svg.current?.getBoundingClientRect();
-    if (box === undefined) return;
-    const per = (w + 2 * MARGIN) / box.width;
-    const [px, py] = [
-      ((event.clientX - box.left) * per - MARGIN) / scale,
-      ((event.clientY - box.top) * per - MARGIN) / scale,
-    ];
+    const { x, y } = pointIn(svg.current, event);
+    const [px, py] = [x / scale, y / scale];
     tap(
       block,
       area,

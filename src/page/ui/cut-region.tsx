@@ -155,6 +155,9 @@ function InHand({ fabric }: { fabric: MatFabric }) {
         {words.stripOf(fabric.name, strip.number, of, cloth?.bolt === true ? "" : (cloth?.name ?? ""))}
       </p>
       <h2>{told?.title ?? strip.width}</h2>
+      {told?.title.includes(tongue.choices.fullWidth) === true ? (
+        <p class="quiet">{tongue.cutting.fullWidthMeaning}</p>
+      ) : null}
       <StripAlone strip={strip} fabric={fabric} />
       <ul class="gives">
         {told?.gives.map((line) => (
@@ -166,7 +169,7 @@ function InHand({ fabric }: { fabric: MatFabric }) {
           </li>
         ))}
       </ul>
-      <div class="row">
+      <div class="row tickrow">
         <button type="button" class="label tickit" aria-pressed={cut} onClick={() => tick(fabric, strip)}>
           <span class="box" aria-hidden="true">
             {cut ? "✓" : ""}
@@ -267,12 +270,17 @@ function Bags({ fabric }: { fabric: MatFabric }) {
   );
 }
 
+/** What was opened comes into sight, however low it stands. */
+function intoSight({ currentTarget }: { currentTarget: HTMLDetailsElement }): void {
+  if (currentTarget.open) currentTarget.scrollIntoView({ block: "nearest" });
+}
+
 /** What is said less often, and what is taken along. */
 function More({ fabric }: { fabric: MatFabric }) {
   const { work } = state;
   return (
     <>
-      <details class="notes">
+      <details class="notes" onToggle={intoSight}>
         <summary>{words.moreToSay}</summary>
         <Bags fabric={fabric} />
         <SaidLength label={words.lengthLeft} after="" first="" say={(length) => sayLeft(fabric, length)} />
@@ -287,7 +295,7 @@ function More({ fabric }: { fabric: MatFabric }) {
           </>
         )}
       </details>
-      <details class="notes">
+      <details class="notes" onToggle={intoSight}>
         <summary>{words.asPrinted}</summary>
         <Drawing svg={fabric.svg} name={words.drawingOf(fabric.name)} />
       </details>

@@ -8,7 +8,13 @@ import {
   setColour,
   setOwnCloth,
 } from "../../edits/fabric-edits.ts";
-import { EIGHTH_INCH_RULER, fabricKey, formatLength, QUARTER_CENTIMETRE_RULER } from "../../planning.ts";
+import {
+  EIGHTH_INCH_RULER,
+  fabricKey,
+  formatLength,
+  QUARTER_CENTIMETRE_RULER,
+  typeset,
+} from "../../planning.ts";
 import type { Amount } from "../planner/amounts.ts";
 import { words, written } from "../words/index.ts";
 import { edit } from "./actions.ts";
@@ -20,7 +26,7 @@ import { Faults } from "./faults.tsx";
 import { photoOf } from "./photo-fills.tsx";
 import { renamePictured } from "./photo-hand.ts";
 import { PrintLeaf } from "./photo-leaf.tsx";
-import { Folds, fabricNamed, Proof } from "./pile.tsx";
+import { Folds, fabricNamed, Proof, StatesMean } from "./pile.tsx";
 import { SavingsList } from "./savings-list.tsx";
 import * as state from "./state.ts";
 import { Label } from "./steps.tsx";
@@ -106,8 +112,8 @@ function Why({ amount }: { amount: Amount }) {
         {amount.pieces.map(({ letter, count, size, uses }) => (
           <li key={letter}>
             <span class="bag">{letter}</span>
-            <span>{words.whyPiece(count, size)}</span>
-            <span class="quiet">{uses.join(", ")}</span>
+            <span>{typeset(words.whyPiece(count, size))}</span>
+            <span class="quiet">{typeset(uses.join(", "))}</span>
           </li>
         ))}
       </ul>
@@ -131,6 +137,7 @@ function ClothLeaf({ name }: { name: string }) {
       <h2>
         <Swatch fabric={fabric} size={40} /> {name}
       </h2>
+      {amount === undefined ? null : <Why amount={amount} />}
       <div class="row fields">
         <label>
           <span>{words.fabricName}</span>
@@ -180,7 +187,6 @@ function ClothLeaf({ name }: { name: string }) {
         </label>
       </div>
       <PrintLeaf fabric={fabric} />
-      {amount === undefined ? null : <Why amount={amount} />}
       {used || state.model.value.fabrics.length < 2 ? null : (
         <Label
           onClick={() => {
@@ -267,6 +273,7 @@ export function FabricRegion() {
       <section class="leaf" aria-label={words.toBuy}>
         <h2>{words.toBuy}</h2>
         <Table />
+        <StatesMean of={state.amounts.value?.fabrics ?? []} />
         <p class="quiet estimates">{words.estimates}</p>
       </section>
       <div ref={leaf} class="side1 opened">
@@ -275,17 +282,15 @@ export function FabricRegion() {
         ) : (
           <ClothLeaf key={state.opened.value} name={state.opened.value} />
         )}
+        <section class="leaf saving" aria-label={words.whatWouldSave}>
+          <SavingsList />
+        </section>
       </div>
       <section class="leaf" aria-label={words.shop}>
         <Shop />
         <DrawerLeaf />
         <Faults />
       </section>
-      <div class="side1">
-        <section class="leaf" aria-label={words.whatWouldSave}>
-          <SavingsList />
-        </section>
-      </div>
       <div class="side1">
         <section class="leaf" aria-label={words.choicesTitle}>
           <Choices />

@@ -47,6 +47,10 @@ function areaFor(
   turn: number,
   at: Square,
 ): { area: Area; turn: number } | null {
+  // A square of the very shape is filled by itself, as in a block of one square.
+  const one = { column: at.column, row: at.row, columns: 1, rows: 1 };
+  const fits = [0, 90, 180, 270].find((by) => comesIn(kind, one, sizeOf(block, one), (turn + by) % 360));
+  if (fits !== undefined) return { area: one, turn: (turn + fits) % 360 };
   const { columns, rows } = usualSpan(kind);
   const within = (area: Area): boolean =>
     area.column >= 0 &&
@@ -90,14 +94,14 @@ function kindFor(kind: string, columns: number, rows: number, square: boolean): 
   return kind;
 }
 
-function lay(block: BlockModel, area: Area, wished: string, turn: number): void {
+function lay(block: BlockModel, area: Area, wished: string, turn: number): boolean {
   const size = sizeOf(block, area);
   const kind = kindFor(wished, area.columns, area.rows, size.across === size.down);
   if (!comesIn(kind, area, size, turn)) {
     state.said.value = words.doesNotFit(kind);
-    return;
+    return false;
   }
-  edit(
+  return edit(
     (text) => layUnit(text, block.key, area, { kind, words: wordsInHand(kind), turn }),
     words.laid(kind, looksTurned(kind) ? turn : null, squaresOf(area)),
   );
@@ -124,35 +128,45 @@ export function layOver(block: BlockModel, a: Square, b: Square): void {
   lay(block, area, kind, better ?? turn);
 }
 
-/** One tap on a square with what is in hand. */
-export function layAt(block: BlockModel, at: Square, patch: PaperPatch | null = null): void {
+/**
+ * One tap on a square with what is in hand.
+ * @param goesOn the tap belongs to a hand drawn over several patches, which is one gesture
+ * @returns whether anything changed
+ */
+export function layAt(
+  block: BlockModel,
+  at: Square,
+  patch: PaperPatch | null = null,
+  goesOn = false,
+): boolean {
   state.square.value = at;
   const unit = unitOn(block, at);
   switch (state.tool.value) {
     case "off":
-      if (unit !== null) edit((text) => emptySquare(text, block.key, at), words.tookOff(squareName(at)));
-      return;
+      return (
+        unit !== null &&
+        edit((text) => emptySquare(text, block.key, at), words.tookOff(squareName(at)), goesOn)
+      );
     case "colour": {
       if (unit === null) {
         state.said.value = words.nothingThere;
-        return;
+        return false;
       }
       const chosen = patch ?? (patchesOf(unit, block, state.model.value) ?? [])[0];
-      if (chosen !== undefined) colour(block, unit, at, chosen.part);
-      return;
+      return chosen !== undefined && colour(block, unit, at, chosen.part, goesOn);
     }
     default: {
       const kind = state.unitInHand.value;
       const same =
         unit !== null && (unit.cell.kind === kind || (kind === "square" && unit.cell.kind === "rectangle"));
       if (same && sameCloth(unit, block)) {
-        turn(block, at, 1);
-        return;
+        return turn(block, at, 1);
       }
       // On another unit of the very shape in hand, the new one takes its place and its turn stays the hand's.
       const place = areaFor(block, kind, state.turnInHand.value, at);
-      if (place === null) state.said.value = words.noRoom;
-      else lay(block, place.area, kind, place.turn);
+      if (place !== null) return lay(block, place.area, kind, place.turn);
+      state.said.value = words.noRoom;
+      return false;
     }
   }
 }
@@ -164,21 +178,28 @@ function sameCloth(unit: UnitModel, block: BlockModel): boolean {
   return [...new Set(wanted)].every((name) => cloths.has(name)) && cloths.size === new Set(wanted).size;
 }
 
-export function colour(block: BlockModel, unit: UnitModel, at: Square, part: string): void {
+export function colour(
+  block: BlockModel,
+  unit: UnitModel,
+  at: Square,
+  part: string,
+  goesOn = false,
+): boolean {
   const fabric = state.model.value.fabrics[state.firstFabric.value];
-  if (fabric === undefined) return;
+  if (fabric === undefined) return false;
   const alike = block.units.filter(({ cell }) => cell.code === unit.cell.code).length;
   const reach = state.reach.value;
-  edit(
+  return edit(
     (text) => colourPatch(text, block.key, at, part, fabric.name, reach),
     words.coloured(part, fabric.name, reach === "alike" ? alike : 1),
+    goesOn,
   );
 }
 
-export function turn(block: BlockModel, at: Square, quarters: number): void {
+export function turn(block: BlockModel, at: Square, quarters: number): boolean {
   const unit = unitOn(block, at);
-  if (unit === null) return;
-  edit(
+  if (unit === null) return false;
+  return edit(
     (text) => turnUnit(text, block.key, at, quarters),
     () => {
       const now = blockOnPaper();

@@ -244,7 +244,16 @@ export function MatDrawing({ fabric, style }: { fabric: MatFabric; style: Record
     );
   };
   return (
-    <div ref={place} class="matcloth" style={style} onKeyDown={move} tabIndex={-1}>
+    // A long fabric scrolls in its place: that is to be had by keys too.
+    <div
+      ref={place}
+      class="matcloth"
+      style={style}
+      onKeyDown={move}
+      tabIndex={0}
+      role="group"
+      aria-label={fabric.name}
+    >
       {fabric.lays.map((lay, i) => (
         <LayDrawing key={`${fabric.name} ${i}`} lay={lay} fabric={fabric} widest={widest} />
       ))}

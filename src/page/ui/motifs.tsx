@@ -60,6 +60,7 @@ export function MotifLeaf({ block }: { block: BlockModel }) {
       <Label pressed={open} onClick={() => setOpen(!open)}>
         {words.motifsTry}
       </Label>
+      {open ? null : <p class="quiet">{words.motifsWhat}</p>}
       {open && found === null ? <p class="quiet">{words.noMotifs}</p> : null}
       {found === null ? null : <Ways found={found} block={block} />}
     </section>

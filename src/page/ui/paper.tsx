@@ -7,17 +7,8 @@ import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { Cloth, Textures, Ups } from "./cloth.tsx";
 import { colour, layAt, layOver, squareName, turn } from "./laying.ts";
-import { pointIn } from "./quilt-handles.tsx";
+import { usePaperHand } from "./paper-hand.ts";
 import * as state from "./state.ts";
-
-function inside([x, y]: readonly [number, number], corners: readonly (readonly [number, number])[]): boolean {
-  let within = false;
-  corners.forEach(([x1, y1], i) => {
-    const [x2, y2] = corners[(i + 1) % corners.length]!;
-    if (y1 > y !== y2 > y && x < ((x2 - x1) * (y - y1)) / (y2 - y1) + x1) within = !within;
-  });
-  return within;
-}
 
 /** Page units the longer side of the paper takes, margins beside. */
 const SIDE = 420;
@@ -27,7 +18,6 @@ const MARGIN = 30;
 export function Paper({ block }: { block: BlockModel }) {
   const model = state.model.value;
   const svg = useRef<SVGSVGElement>(null);
-  const drag = useRef<Square | null>(null);
   const [wide, high] = [block.xs.at(-1) ?? 1, block.ys.at(-1) ?? 1];
   const scale = SIDE / Math.max(wide, high);
   const x = (ticks: number): number => ticks * scale;
@@ -36,62 +26,8 @@ export function Paper({ block }: { block: BlockModel }) {
   const from = state.areaFrom.value;
   const held = unitOn(block, square);
 
-  const placeOf = (event: PointerEvent): { at: Square; point: [number, number] } | null => {
-    const { x: at, y: low } = pointIn(svg.current, event);
-    const [px, py] = [at / scale, low / scale];
-    const column = block.xs.findIndex((_, i) => px >= block.xs[i]! && px < (block.xs[i + 1] ?? -1));
-    const row = block.ys.findIndex((_, i) => py >= block.ys[i]! && py < (block.ys[i + 1] ?? -1));
-    return column < 0 || row < 0 ? null : { at: { column, row }, point: [px, py] };
-  };
-  const down = (event: PointerEvent) => {
-    const place = placeOf(event);
-    if (place === null || event.button !== 0) return;
-    if (event.pointerType === "mouse" && state.tool.value === "lay") {
-      // Heard to its end wherever it ends: off the paper it is said that nothing was laid.
-      svg.current?.setPointerCapture(event.pointerId);
-      drag.current = place.at;
-      state.areaFrom.value = null;
-    }
-  };
-  const moved = (event: PointerEvent) => {
-    if (drag.current === null || event.buttons === 0) return;
-    const place = placeOf(event);
-    if (place === null) return;
-    state.areaFrom.value = drag.current;
-    state.square.value = place.at;
-  };
-  const up = (event: PointerEvent) => {
-    const place = placeOf(event);
-    const start = drag.current;
-    drag.current = null;
-    if (place === null) {
-      state.areaFrom.value = null;
-      if (start !== null) state.said.value = words.offPaper;
-      return;
-    }
-    tap(place.at, start, place.point);
-  };
-  const tap = (at: Square, start: Square | null, point: readonly [number, number] | null): void => {
-    if (state.spanning.value && start === null) {
-      if (state.areaFrom.value === null) {
-        state.areaFrom.value = at;
-        state.square.value = at;
-        state.said.value = words.spanFrom(squareName(at));
-        return;
-      }
-      start = state.areaFrom.value;
-      state.spanning.value = false;
-    }
-    state.areaFrom.value = null;
-    state.square.value = at;
-    if (start !== null && (start.column !== at.column || start.row !== at.row)) {
-      layOver(block, start, at);
-      return;
-    }
-    const unit = unitOn(block, at);
-    const patches = unit === null || point === null ? [] : (patchesOf(unit, block, model) ?? []);
-    layAt(block, at, patches.findLast(({ corners }) => point !== null && inside(point, corners)) ?? null);
-  };
+  const hand = usePaperHand(block, svg, scale);
+  const { tap } = hand;
   const key = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const steps: Record<string, Square> = {
@@ -161,9 +97,10 @@ export function Paper({ block }: { block: BlockModel }) {
       viewBox={`${-MARGIN} ${-MARGIN} ${w + 2 * MARGIN} ${h + 2 * MARGIN}`}
       role="grid"
       aria-label={words.paper(block.name, block.columns, block.rows)}
-      onPointerDown={down}
-      onPointerMove={moved}
-      onPointerUp={up}
+      onPointerDown={hand.down}
+      onPointerMove={hand.moved}
+      onPointerUp={hand.up}
+      onPointerCancel={hand.cancel}
       onKeyDown={key}
     >
       <Textures prefix="paper-" fabrics={model.fabrics} tile={17} mm={scale * UNIT} />
@@ -236,7 +173,7 @@ export function Paper({ block }: { block: BlockModel }) {
                   unit === null ? words.emptySquare(name) : words.unitOn(name, unit.cell.kind, unit.turn)
                 }
                 onFocus={() => {
-                  if (!own && drag.current === null) state.square.value = { column, row };
+                  if (!own && !hand.isDrawing()) state.square.value = { column, row };
                 }}
                 {...rect({ column, row, columns: 1, rows: 1 })}
               />

@@ -70,12 +70,26 @@ export function Proof({ of }: { of: AmountState }) {
     none: <path d="M1 4H18M26 4H43M19 1l6 6M25 1l-6 6" />,
   }[of];
   return (
-    <span class={`state ${of}`}>
+    <span class={`state ${of}`} title={words.stateMeans[of]}>
       <svg viewBox="0 0 44 8" aria-hidden="true">
         {seam}
       </svg>
       {words.states[of]}
     </span>
+  );
+}
+
+/** What is meant by how far the amounts in sight are, each said once. */
+export function StatesMean({ of }: { of: readonly Amount[] }) {
+  const there = [...new Set(of.map(stateOf))].filter((one) => one !== "before");
+  return (
+    <p class="quiet mean">
+      {there.map((one) => (
+        <span key={one}>
+          <i class={one}>{words.states[one]}</i>: {words.stateMeans[one]}{" "}
+        </span>
+      ))}
+    </p>
   );
 }
 
@@ -115,6 +129,7 @@ export function Pile() {
         <span class="quiet">{empty > 0 ? words.leftEmpty(empty) : changesSaid()}</span>
       </p>
       <p class="hint">{words.hints.pile(foldSaid())}</p>
+      <StatesMean of={all} />
     </section>
   );
 }
@@ -123,9 +138,10 @@ export function Pile() {
 export function ShortPile() {
   const all = state.amounts.value?.fabrics ?? [];
   // At the table the foot is for strips and steps.
-  if (all.length === 0 || state.region.value === "cut" || state.region.value === "sew") return null;
+  if (state.region.value === "cut" || state.region.value === "sew") return null;
   return (
     <nav class="short" aria-label={words.toBuy}>
+      {all.length > 0 ? null : <span class="quiet nothing">{words.nothingYet}</span>}
       {all.map((amount) => (
         <button key={amount.fabric} type="button" onClick={() => openFabric(amount.fabric)}>
           <Folds amount={amount} wide={42} high={3} />

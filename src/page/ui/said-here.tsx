@@ -6,6 +6,7 @@ import * as state from "./state.ts";
 /** Where the hand is: the thing pressed or typed in last, and whether it is a drawing with a line of its own below. */
 interface Hand {
   left: number;
+  right: number;
   top: number;
   bottom: number;
   onPaper: boolean;
@@ -33,8 +34,11 @@ let at: Element | null = null;
 /** Where the thing in hand is now; one that is gone leaves its place. */
 function look(): void {
   if (at?.isConnected !== true) return;
-  const { left, top, bottom } = at.getBoundingClientRect();
-  hand.value = { left, top, bottom, onPaper: at.closest(OWN_LINE) !== null };
+  const { left, right, top, bottom } = at.getBoundingClientRect();
+  const now = hand.peek();
+  if (now !== null && now.left === left && now.right === right && now.top === top && now.bottom === bottom)
+    return;
+  hand.value = { left, right, top, bottom, onPaper: at.closest(OWN_LINE) !== null };
 }
 
 /** Follows the hand from now on. What is said stands until the hand does something else. */
@@ -61,6 +65,46 @@ export function followHand(): void {
   });
 }
 
+/** How much of what can be pressed or typed in a box would lie on, in square pixels. */
+function covered(box: { left: number; top: number; width: number; height: number }): number {
+  let sum = 0;
+  for (const one of document.querySelectorAll("button, input, select, textarea, summary, a")) {
+    const { left, right, top, bottom } = one.getBoundingClientRect();
+    const wide = Math.min(right, box.left + box.width) - Math.max(left, box.left);
+    const high = Math.min(bottom, box.top + box.height) - Math.max(top, box.top);
+    if (wide > 0 && high > 0) sum += wide * high;
+  }
+  return sum;
+}
+
+const GAP = 6;
+
+/** Beside the thing in hand, where the sentence covers least of what the hand may want next: below it if it can. */
+function placeFor(at: Hand, { width, height }: DOMRect): { left: number; top: number } {
+  const within = (value: number, most: number) => Math.max(8, Math.min(value, most - 8));
+  const level = within((at.top + at.bottom - height) / 2, window.innerHeight - height);
+  const beside = within(at.left, window.innerWidth - width);
+  const places = [
+    { left: beside, top: at.bottom + GAP },
+    { left: beside, top: at.top - height - GAP },
+    { left: at.right + GAP, top: level },
+    { left: at.left - width - GAP, top: level },
+  ].filter(
+    ({ left, top }) =>
+      left >= 8 &&
+      left + width <= window.innerWidth - 8 &&
+      top >= 8 &&
+      top + height <= window.innerHeight - 8,
+  );
+  const free = places.map((place) => covered({ ...place, width, height }));
+  return (
+    places[free.indexOf(Math.min(...free))] ?? {
+      left: beside,
+      top: within(at.bottom + GAP, window.innerHeight - height),
+    }
+  );
+}
+
 /** What was said last, at the hand; it lies over the page, takes no tap and moves nothing. */
 export function SaidHere() {
   const box = useRef<HTMLParagraphElement>(null);
@@ -69,12 +113,15 @@ export function SaidHere() {
   useLayoutEffect(() => {
     const own = box.current;
     if (own === null || at === null) return;
-    const { width, height } = own.getBoundingClientRect();
-    const below = at.bottom + 6 + height < window.innerHeight;
-    own.style.left = `${Math.max(8, Math.min(at.left, window.innerWidth - width - 8))}px`;
-    own.style.top = `${Math.max(8, below ? at.bottom + 6 : at.top - height - 6)}px`;
+    const { left, top } = placeFor(at, own.getBoundingClientRect());
+    own.style.left = `${left}px`;
+    own.style.top = `${top}px`;
+    // What was pressed may have moved, as when a list above it grew.
+    const frame = requestAnimationFrame(look);
+    return () => cancelAnimationFrame(frame);
   }, [sentence, at]);
-  if (sentence === "" || at === null || sentence === fileRefused.value) return null;
+  const away = at === null || at.bottom < 0 || at.top > window.innerHeight;
+  if (sentence === "" || away || sentence === fileRefused.value) return null;
   return (
     <p ref={box} class="saidhere" aria-hidden="true">
       {sentence}

@@ -1,12 +1,11 @@
 import { useRef } from "preact/hooks";
 import { setName } from "../../edits/fabric-edits.ts";
-import { saveFile } from "../files.ts";
+import { download, nameOnDisk, saveFile } from "../files.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/index.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
 import { paintsOf, Textures } from "./cloth.tsx";
-import { lookOnDisk } from "./notices.tsx";
-import { openFromDisk } from "./opening.ts";
+import { lookOnDisk, openFromDisk } from "./opening.ts";
 import * as state from "./state.ts";
 import { sizeSaid } from "./steps.tsx";
 
@@ -75,14 +74,24 @@ export async function save(asNew: boolean): Promise<void> {
   const { name } = state.model.value;
   // Asked at every save: what something else has written meanwhile is not written over unseen.
   if (!asNew && (await lookOnDisk()) !== null) return;
-  try {
-    const saved = await saveFile(state.text.value, state.fileName.value || fileNameOf(name), asNew);
-    if (saved === null) return;
-    state.fileName.value = saved;
-    state.said.value = words.saved(saved);
-  } catch {
+  const wished = state.fileName.value || fileNameOf(name);
+  const saved = await saveFile(state.text.value, wished, asNew);
+  state.unsaved.value = saved.where === "nowhere";
+  if (saved.where === "nowhere") {
     state.said.value = words.notSaved;
+    return;
   }
+  state.fileName.value = saved.name;
+  state.said.value =
+    saved.where === "downloads" ? words.savedAmongDownloads(saved.name) : words.saved(saved.name);
+}
+
+/** Saves among the downloads, where no place on disk was given or none is to be had. */
+export function saveAsDownload(): void {
+  const name = state.fileName.value || fileNameOf(state.model.value.name);
+  state.unsaved.value = false;
+  state.fileName.value = download(new Blob([state.text.value], { type: "text/yaml" }), nameOnDisk(name));
+  state.said.value = words.savedAmongDownloads(state.fileName.value);
 }
 
 export const fileNameOf = (name: string): string =>
@@ -116,7 +125,8 @@ export function Selvage() {
             edit((text) => setName(text, currentTarget.value.trim() || name), currentTarget.value)
           }
         />
-        {top === null ? null : <span class="qsize">{sizeSaid(top.across * UNIT, top.down * UNIT)}</span>}
+        {/* Its line is kept free from the first, so that nothing moves down under the hand. */}
+        <span class="qsize">{top === null ? "\u00a0" : sizeSaid(top.across * UNIT, top.down * UNIT)}</span>
       </div>
       <nav class="work" aria-label={words.workLabel}>
         <ol>

@@ -34,7 +34,6 @@ function scene(): Scene {
 
 const spans = (): boolean =>
   state.model.value.blocks.some(({ units }) => units.some(({ columns, rows }) => columns > 1 && rows > 1));
-const touch = (): boolean => window.matchMedia("(pointer: coarse)").matches;
 const said = () => words.tourSteps;
 
 const STEPS: readonly Step[] = [
@@ -46,7 +45,7 @@ const STEPS: readonly Step[] = [
   { said: () => said().lay, target: ".paper", done: ({ geese }) => scene().geese > geese },
   { said: () => said().turn, target: ".paper", done: ({ turns }) => scene().turns !== turns },
   { said: () => said().fabric, target: ".dots", done: ({ fabric }) => state.firstFabric.value !== fabric },
-  { said: () => (touch() ? said().largeTap : said().large), target: ".paper", done: spans },
+  { said: () => said().large, target: ".paper", done: spans },
   { said: () => said().quilt, target: ".inquilt", done: () => state.sheet.value === "quilt" },
   {
     said: () => said().place,
@@ -55,7 +54,7 @@ const STEPS: readonly Step[] = [
   },
   { said: () => said().border, target: ".hand", done: () => state.model.value.borders.length > 0 },
   { said: () => said().why, target: ".pile, .short", done: () => state.region.value === "fabric" },
-  { said: () => said().save, target: ".side1", done: () => state.savings.value !== null },
+  { said: () => said().save, target: ".saving", done: () => state.savings.value !== null },
   { said: () => said().end, target: "", done: () => false },
 ];
 

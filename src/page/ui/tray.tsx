@@ -120,6 +120,17 @@ export function UnitPicture({ kind, turn }: { kind: string; turn: number }) {
   );
 }
 
+/** On a phone the units lie over the foot of the screen: with a unit in hand all of the paper comes out from under them. */
+function paperIntoSight(): void {
+  const boxes = [".draw .paper", ".specimens", ".tools"].map((one) => document.querySelector(one));
+  const [paper, units, tools] = boxes.map((one) => one?.getBoundingClientRect());
+  if (boxes[1] == null || getComputedStyle(boxes[1]).position !== "sticky") return;
+  if (paper === undefined || units === undefined || tools === undefined) return;
+  const hidden = paper.bottom - units.top;
+  if (hidden > 0) window.scrollBy({ top: Math.min(hidden, Math.max(0, tools.top)) });
+  else if (paper.top < 0) window.scrollBy({ top: Math.max(hidden, Math.min(0, tools.top)) });
+}
+
 export function takeUnit(kind: string, turn: number): void {
   state.tool.value = "lay";
   state.unitInHand.value = kind;
@@ -228,7 +239,10 @@ export function Tray() {
                   class="rest"
                   aria-pressed={held}
                   tabIndex={unit === kind ? 0 : -1}
-                  onClick={() => takeUnit(unit, 0)}
+                  onClick={() => {
+                    takeUnit(unit, 0);
+                    paperIntoSight();
+                  }}
                 >
                   <UnitPicture kind={unit} turn={0} />
                   <span>{words.unitNamed(unit)}</span>

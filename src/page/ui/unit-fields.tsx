@@ -85,7 +85,7 @@ export function ColumnFields({ block }: { block: BlockModel }) {
   return (
     <details class="notes">
       <summary>{words.ownSizes}</summary>
-      <div class="row fields">
+      <div class="row fields sizes">
         {field("columns", words.columnsField, block.ownColumns, each(block.xs))}
         {field("lines", words.linesField, block.ownLines, each(block.ys))}
       </div>

@@ -1,5 +1,6 @@
 import { clothWords } from "./cloth.ts";
 import { counted } from "./counted.ts";
+import { kitsWords } from "./kits.ts";
 import { patternRegionWords } from "./pattern.ts";
 import { tableWords } from "./table.ts";
 
@@ -11,6 +12,7 @@ export const words = {
   squares: (first: string, last: string) => `${first} to ${last}`,
   ...tableWords,
   pattern: patternRegionWords,
+  kits: kitsWords,
   cloth: clothWords,
   program: "Crossgrain",
   regions: { draw: "Draw", fabric: "Fabric", cut: "Cut", sew: "Sew", pattern: "Pattern" },
@@ -47,7 +49,9 @@ export const words = {
   notText: (name: string) => `${name} is no text. A quilt file ends in .yaml, .yml or .json.`,
   opened: (name: string) => `${name} is open.`,
   saved: (name: string) => `Saved as ${name}.`,
-  notSaved: "It could not be saved there. It is kept in this browser all the same.",
+  notSaved: "No file was saved. The quilt is kept in this browser all the same.",
+  saveAsDownload: "Put it among the downloads",
+  savedAmongDownloads: (name: string) => `${name} is among this browser’s downloads.`,
   elsewhere: "This quilt is being drawn in another window too.",
   keptApart:
     "This quilt was changed in another window. What is here is kept as a quilt of its own from now on: nothing is lost.",
@@ -76,7 +80,6 @@ export const words = {
     turn: "Tap it again: it turns.",
     fabric: "Tap another fabric.",
     large: "Take square, and drag it over four squares.",
-    largeTap: "Take square, tap “Over several squares”, then two corners.",
     quilt: "Tap the small quilt: there your block is nine times.",
     place: "Tap a block of it, then one of its turns.",
     border: "Add a border.",
@@ -186,6 +189,13 @@ export const words = {
   theQuilt: "The quilt",
   layouts: { straight: "straight", "on point": "on point" },
   layoutLabel: "How blocks are set",
+  inColumns: "in columns",
+  inColumnsSaid: (so: boolean) =>
+    so ? "The rows stand on end: the whole setting is turned." : "The rows lie level again.",
+  rowOf: "Its row",
+  rowMore: "one more after it",
+  rowLess: "take it out",
+  inRow: (count: number) => `${counted(count, "block", "blocks")} in this row.`,
   blockIn: (name: string, count: number) => `${name}, ${count}`,
   quiltGrid: (rows: number, columns: number) => `Blocks of the quilt, ${columns} across, ${rows} down`,
   placedAt: (name: string, row: number, column: number) => `${name}, row ${row}, block ${column}`,
@@ -210,8 +220,10 @@ export const words = {
   helpQuilt: "Tap a block to turn or swap it. Borders, sashing and size have lists of their own.",
   helpPaper:
     "Take a unit, tap squares; tap again to turn it. Drag, or shift and arrows, for several squares.",
-  helpColour: "Take a fabric, tap patches.",
-  helpOff: "Tap what is to come off.",
+  helpFinger:
+    "Take a unit, tap squares; tap again to turn it. Draw over several squares for a large one; two fingers move the page.",
+  helpColour: "Take a fabric, tap patches, or draw over them.",
+  helpOff: "Tap what is to come off, or draw over it.",
   earlier: (count: number) => `${counted(count, "earlier state", "earlier states")}`,
   fillAll: (name: string) => `Turn all ${name}`,
   rules: { alike: "all this way", "by-turns": "by turns", round: "round the middle", chance: "by chance" },
@@ -235,6 +247,8 @@ export const words = {
   motifs: "Its motifs turned",
   motifsHelp: (count: number) => `${count} parts of this block are alike: tap a picture, or turn one alone.`,
   motifsTry: "Turn its motifs",
+  motifsWhat:
+    "Motifs are the parts of a block that are alike: each can be turned, and one drawing makes many blocks.",
   motifOne: (number: number) => `Turn motif ${number}`,
   motifWays: {
     upright: "all up",
@@ -304,6 +318,14 @@ export const words = {
     found: "best found",
     none: "not counted",
   },
+  stateMeans: {
+    before: "from before the last change; it is being worked out anew.",
+    "so-far": "it is enough; the search for less goes on.",
+    proven: "no smaller length the shop sells is enough for these pieces.",
+    found: "it is enough; whether less would do is not known.",
+    none: "something has to be put right first.",
+  },
+  nothingYet: "Nothing to buy yet.",
   changeMore: (amount: string) => `${amount} more`,
   changeLess: (amount: string) => `${amount} less`,
   nothingToBuy: "none",

@@ -27,7 +27,7 @@ import type {
   StashUndone,
   UnitsAnswer,
 } from "./answers.ts";
-import { lengthTable } from "./lengths.ts";
+import { lengthTable } from "./length-keys.ts";
 import { readable, readablePortions } from "./readable.ts";
 import { sizesWorded, unitsWorded } from "./sizes.ts";
 

@@ -149,10 +149,24 @@ function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) 
   return result;
 }
 
+/** What the lines that lead from pieces to the margin leave of a box: the deepest part between two of them. */
+function clearOfLeaders({ x, y, width, height }: Box, keyed: readonly KeyedPieces[]): Box {
+  const crossed = keyed
+    .filter(({ box }) => box.x + box.width / 2 < x + width)
+    .map(({ box }) => box.y + box.height / 2)
+    .filter((line) => line > y && line < y + height)
+    .sort((a, b) => a - b);
+  const edges = [y, ...crossed, y + height];
+  const parts = edges
+    .slice(1)
+    .map((end, i) => ({ x, y: edges[i] ?? y, width, height: end - (edges[i] ?? y) }));
+  return parts.reduce((deepest, part) => (part.height > deepest.height ? part : deepest));
+}
+
 /** Says of an offcut worth keeping how big it is, where there is room. */
-function keepLabel(part: Part, frame: Frame, toPage: (part: Part) => Box, words: Words): SceneNode[] {
+function keepLabel(part: Part, box: Box, frame: Frame, words: Words): SceneNode[] {
   const size = spokenSize(part.across, part.along, frame.ruler);
-  const texts = fitWords(toPage(part), words.drawings.cutting.keep(size), 8.5);
+  const texts = fitWords(box, words.drawings.cutting.keep(size), 8.5);
   return texts.flatMap((text): SceneNode[] => {
     const box = boxOfText(text);
     const ground = { x: box.x - 2, y: box.y - 1, width: box.width + 4, height: box.height + 2 };
@@ -245,10 +259,11 @@ export function labelPieces(
     for (const band of allParts(part)) {
       if (band.role === "band") labelled.nodes.push(...bandNumber(toPage(band), band.number, labelled.nodes));
     }
-    for (const leaf of allParts(part)) {
-      const isOffcut = leaf.parts.length === 0 && leaf.keep && leaf.role !== "uncut-end";
-      if (isOffcut) labelled.nodes.push(...keepLabel(leaf, frame, toPage, words));
-    }
   }
+  const offcuts = parts
+    .flatMap(allParts)
+    .filter((leaf) => leaf.parts.length === 0 && leaf.keep && leaf.role !== "uncut-end");
+  for (const leaf of offcuts)
+    labelled.nodes.push(...keepLabel(leaf, clearOfLeaders(toPage(leaf), labelled.keyed), frame, words));
   return labelled;
 }

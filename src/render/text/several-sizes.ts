@@ -48,7 +48,7 @@ export function sizesRows(
       ...(sizes.some(({ wadding }) => wadding !== null)
         ? [row(words.sizes.wadding, ({ wadding }) => wadding ?? "")]
         : []),
-      ...(priced ? [row(words.sizes.price, ({ cost }) => money(cost ?? 0, currency))] : []),
+      ...(priced ? [row(words.sizes.price, ({ cost }) => money(cost ?? 0, currency, words))] : []),
     ],
   };
 }

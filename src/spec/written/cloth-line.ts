@@ -98,17 +98,33 @@ function readLine(text: string, key: "have" | "ready-cut", unit: LengthUnit): Re
   return { value: cloth };
 }
 
+/** A number or a price alone is what a comma between [ ] leaves of a line. */
+function isTorn(written: string, key: "have" | "ready-cut"): boolean {
+  return /^\d+$/.test(written) || (key === "ready-cut" && readPrice(written) !== null);
+}
+
+/** The line that commas between [ ] have torn to several entries, put together again; null where none has. */
+function tornLine(entries: unknown, key: "have" | "ready-cut"): string | null {
+  if (!Array.isArray(entries)) return null;
+  const written = entries.map((entry) => String(entry).trim());
+  const at = written.findIndex((entry, i) => i > 0 && isTorn(entry, key));
+  return at < 0 ? null : `${written[at - 1]}, ${written[at]}`;
+}
+
 function lines(key: "have" | "ready-cut", unit: LengthUnit) {
   const line = leaf({ about: `fabric.${key}.line` }, (written, context): WrittenCut => {
     const read = readLine(written, key, unit);
     if ("value" in read) return read.value;
-    // A number or a price alone is what a comma between [ ] leaves of a line.
-    const parted = /^\d+$/.test(written) || (key === "ready-cut" && readPrice(written) !== null);
-    return refuse(context, (where) => clothUnreadable(where, key, written, read.why, parted));
+    return refuse(context, (where) => clothUnreadable(where, key, written, read.why, isTorn(written, key)));
   });
   return z
-    .array(line)
-    .min(1)
+    .preprocess((entries, context) => {
+      const torn = tornLine(entries, key);
+      if (torn === null) return entries;
+      // Told once, at the list: its two halves are no faults of their own.
+      const why: ClothFault = { is: "torn" };
+      return refuse(context, (where) => clothUnreadable(where, key, torn, why, true));
+    }, z.array(line).min(1))
     .meta(describes(`fabric.${key}`, { written: {} }));
 }
 

@@ -14,10 +14,10 @@ import { drawings } from "./drawings/index.ts";
 import { FACT_EXAMPLES } from "./fact-examples.ts";
 import { fileKeys } from "./file-keys/index.ts";
 import { goOn, workFile } from "./go-on.ts";
-import { lengths } from "./lengths.ts";
+import { lengthFaults } from "./length-faults.ts";
 import { makers } from "./makers.ts";
-import { lengths as spoken } from "./quilt/lengths.ts";
 import { purposes } from "./quilt/purposes.ts";
+import { spoken } from "./quilt/spoken.ts";
 import { unitNames } from "./quilt/unit-names.ts";
 import { unitSizes } from "./quilt/unit-sizes.ts";
 import { blocks } from "./sewing/blocks.ts";
@@ -39,7 +39,7 @@ export const english: Words = {
   factExamples: FACT_EXAMPLES,
   fileKeys,
   starters,
-  lengths,
+  lengthFaults,
   workFile,
   whyNot,
   arrange,

@@ -1,5 +1,6 @@
 import type { PageWords } from "../index.ts";
 import { clothWords } from "./cloth.ts";
+import { kitsWords } from "./kits.ts";
 import { patternRegionWords } from "./pattern.ts";
 import { tableWords } from "./table.ts";
 
@@ -31,6 +32,7 @@ export const words: PageWords = {
   ...tableWords,
   cloth: clothWords,
   pattern: patternRegionWords,
+  kits: kitsWords,
   program: "Crossgrain",
   regions: { draw: "Zeichnen", fabric: "Stoff", cut: "Schneiden", sew: "Nähen", pattern: "Anleitung" },
   workLabel: "Die Arbeit",
@@ -66,7 +68,9 @@ export const words: PageWords = {
   notText: (name) => `${name} ist kein Text. Eine Quiltdatei endet auf .yaml, .yml oder .json.`,
   opened: (name) => `${name} ist offen.`,
   saved: (name) => `Gespeichert als ${name}.`,
-  notSaved: "Dort ließ es sich nicht speichern. In diesem Browser ist es trotzdem aufgehoben.",
+  notSaved: "Es wurde keine Datei gespeichert. In diesem Browser ist der Quilt trotzdem aufgehoben.",
+  saveAsDownload: "Zu den Downloads legen",
+  savedAmongDownloads: (name) => `${name} liegt bei den Downloads dieses Browsers.`,
   elsewhere: "Dieser Quilt wird auch in einem anderen Fenster gezeichnet.",
   keptApart:
     "Dieser Quilt wurde in einem anderen Fenster geändert. Was hier ist, wird von jetzt an als eigener Quilt aufgehoben: Nichts ist verloren.",
@@ -95,7 +99,6 @@ export const words: PageWords = {
     turn: "Noch einmal antippen: Es dreht sich.",
     fabric: "Einen anderen Stoff antippen.",
     large: "Das Quadrat nehmen und über vier Kästchen ziehen.",
-    largeTap: "Das Quadrat nehmen, „Über mehrere Kästchen“ antippen, dann zwei Ecken.",
     quilt: "Den kleinen Quilt antippen: Dort liegt der Block neunmal.",
     place: "Einen Block davon antippen, dann eine seiner Drehungen.",
     border: "Einen Rand hinzufügen.",
@@ -200,6 +203,13 @@ export const words: PageWords = {
   // The quilt
   theQuilt: "Der Quilt",
   layouts: { straight: "gerade", "on point": "auf der Spitze" },
+  inColumns: "in Spalten",
+  inColumnsSaid: (so) =>
+    so ? "Die Reihen stehen aufrecht: Alles Gesetzte ist gedreht." : "Die Reihen liegen wieder waagerecht.",
+  rowOf: "Seine Reihe",
+  rowMore: "noch einer dahinter",
+  rowLess: "herausnehmen",
+  inRow: (count) => `${counted(count, "Block", "Blöcke")} in dieser Reihe.`,
   layoutLabel: "Wie die Blöcke liegen",
   blockIn: (name, count) => `${name}, ${count}`,
   quiltGrid: (rows, columns) => `Blöcke des Quilts, ${columns} quer, ${rows} hoch`,
@@ -229,8 +239,10 @@ export const words: PageWords = {
     "Einen Block antippen, um ihn zu drehen oder zu tauschen. Ränder, Zwischenstreifen und Größe haben eigene Listen.",
   helpPaper:
     "Eine Einheit nehmen, Kästchen antippen; noch einmal antippen dreht sie. Ziehen, oder Umschalt und Pfeile, für mehrere Kästchen.",
-  helpColour: "Einen Stoff nehmen, Patches antippen.",
-  helpOff: "Antippen, was weg soll.",
+  helpFinger:
+    "Eine Einheit nehmen, Kästchen antippen; noch einmal antippen dreht sie. Für eine große über mehrere Kästchen ziehen; zwei Finger bewegen die Seite.",
+  helpColour: "Einen Stoff nehmen, Patches antippen oder darüberziehen.",
+  helpOff: "Antippen, was weg soll, oder darüberziehen.",
   earlier: (count) => counted(count, "früherer Stand", "frühere Stände"),
   fillAll: (name) => `Alle ${name} drehen`,
   rules: { alike: "alle so", "by-turns": "abwechselnd", round: "um die Mitte", chance: "zufällig" },
@@ -256,6 +268,8 @@ export const words: PageWords = {
   motifsHelp: (count) =>
     `${count} Teile dieses Blocks sind gleich: ein Bild antippen, oder eines allein drehen.`,
   motifsTry: "Seine Motive drehen",
+  motifsWhat:
+    "Motive sind Teile eines Blocks, die gleich sind: Jedes lässt sich drehen, und aus einer Zeichnung werden viele Blöcke.",
   motifOne: (number) => `Motiv ${number} drehen`,
   motifWays: {
     upright: "alle nach oben",
@@ -323,6 +337,14 @@ export const words: PageWords = {
     found: "bester gefundener",
     none: "nicht gerechnet",
   },
+  stateMeans: {
+    before: "von vor der letzten Änderung; wird gerade neu gerechnet.",
+    "so-far": "reicht; nach weniger wird noch gesucht.",
+    proven: "keine kleinere Länge, die der Laden verkauft, reicht für diese Teile.",
+    found: "reicht; ob weniger reichen würde, ist nicht bekannt.",
+    none: "zuerst ist etwas richtigzustellen.",
+  },
+  nothingYet: "Noch ist nichts zu kaufen.",
   changeMore: (amount) => `${amount} mehr`,
   changeLess: (amount) => `${amount} weniger`,
   nothingToBuy: "nichts",

@@ -49,6 +49,7 @@ export const making: Words["making"] = {
     `Messen, bevor etwas abgeschnitten wird. Nie näher als ${seam} an eine Spitze schneiden: Die nächste Naht braucht das. ` +
     `${trimmed ? "Wo nichts vom Beschneiden steht, nur" : "Nur"} die Kanten säubern: Fäden und Nahtspitzen.`,
   cutSewn: `Auch Genähtes wird auseinandergeschnitten. ${[bladeCautions.pins, bladeCautions.fingers, bladeCautions.shut].join(" ")}`,
+  cutSewnToo: "Auch Genähtes wird auseinandergeschnitten: Die Regeln für Klinge und Lineal gelten auch dort.",
   block: (name, count) => `${name} (${count} nähen)`,
   join: (makes, parts, count, size, trim) =>
     `${makes}: ${parts}; ${seams(count)}; misst ${size}${
@@ -81,12 +82,12 @@ export const making: Words["making"] = {
     `Mehr als ${limit} Lagen, die höchstens gewünscht sind (\`most-layers\` in der Datei). Wo es unten steht, die zuletzt genähte Naht nach beiden Seiten ${
       inches ? "ein, zwei Zoll" : "einige Zentimeter"
     } weit auseinanderbügeln; überall dürfen die Spitzen innerhalb der Nahtzugaben abgeschnitten werden:`,
-  thickAt: (x, y, layers, opened) =>
-    `${layers} Lagen ${x} von links, ${y} von oben; ${
+  thickAt: (at, layers, opened) =>
+    `${layers} Lagen (${
       opened === null
         ? "die Spitzen abschneiden, eine offene Naht hilft nicht"
         : `${opened} mit auseinandergebügelter Naht`
-    }`,
+    }), von links und von oben: ${at.map(({ x, y }) => `${x} und ${y}`).join("; ")}`,
   moreThick: (count) =>
     `und ${counted(count, "weitere Stelle", "weitere Stellen")}, im Bügelplan mit einem Punkt`,
   pinTitle: (lines) =>

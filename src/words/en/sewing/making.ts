@@ -44,6 +44,8 @@ export const making = {
     `Measure before you cut anything off. Never cut nearer than ${seam} to a point: the next seam needs it. ` +
     `${trimmed ? "Where nothing is said of trimming, neaten" : "Neaten"} the edges only: threads and the tips of seams.`,
   cutSewn: `You also cut apart what is sewn. ${[bladeCautions.pins, bladeCautions.fingers, bladeCautions.shut].join(" ")}`,
+  /** The same in a book that tells the rules of the blade before. */
+  cutSewnToo: "You also cut apart what is sewn: the rules for blade and ruler hold there too.",
   block: (name: string, count: number) => `${name} (make ${count})`,
   join: (makes: string, parts: string, seams: number, size: string, trim: string | null) =>
     `${makes}: ${parts}; ${counted(seams, "seam")}; it measures ${size}${
@@ -74,10 +76,10 @@ export const making = {
       inches ? "an inch or two" : "a few centimetres"
     } to both sides; anywhere you can cut off the points within the seam allowances:`,
   /** `opened` null where the place is no thinner with the seam open. */
-  thickAt: (x: string, y: string, layers: number, opened: number | null) =>
-    `${layers} layers ${x} from the left, ${y} from the top; ${
+  thickAt: (at: readonly { x: string; y: string }[], layers: number, opened: number | null) =>
+    `${layers} layers (${
       opened === null ? "cut off the points, an open seam does not help" : `${opened} with the seam open`
-    }`,
+    }), from the left and from the top: ${at.map(({ x, y }) => `${x} and ${y}`).join("; ")}`,
   moreThick: (count: number) => `and ${counted(count, "place")} more, with a dot in the pressing map`,
   pinTitle: (lines: Pressing["lines"]) =>
     `Long seams: pin or tack the places where seams meet first, from the middle out, then between them; places are counted ${

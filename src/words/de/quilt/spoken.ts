@@ -5,7 +5,7 @@ import type { Words } from "../../types.ts";
 const decimal = (value: number, digits: number): string => value.toFixed(digits).replace(".", ",");
 
 /** Lengths and sizes as they are said in a sentence. */
-export const lengths: Words["spoken"] = {
+export const spoken: Words["spoken"] = {
   length: (length) => {
     switch (length.as) {
       case "marks":
@@ -29,7 +29,7 @@ export const lengths: Words["spoken"] = {
         return `etwa ${sides.join(" x ")} ${size.unit}`;
       }
       case "sides":
-        return `${lengths.length(size.across)} mal ${lengths.length(size.along)}`;
+        return `${spoken.length(size.across)} mal ${spoken.length(size.along)}`;
     }
   },
 };

@@ -79,4 +79,4 @@ export function lengthHint(fault: MeasureFault, unit: LengthUnit): string {
 }
 
 /** What is wrong with a text that should be a length. */
-export const lengths = { why: lengthWhy, hint: lengthHint };
+export const lengthFaults = { why: lengthWhy, hint: lengthHint };

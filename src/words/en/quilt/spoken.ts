@@ -3,7 +3,7 @@ import { formatShare } from "../../../length/share.ts";
 import type { SpokenLength, SpokenSize } from "../../../length/spoken.ts";
 
 /** Lengths and sizes as they are said in a sentence. */
-export const lengths = {
+export const spoken = {
   length: (length: SpokenLength): string => {
     switch (length.as) {
       case "marks":
@@ -27,7 +27,7 @@ export const lengths = {
         return `about ${sides.join(" x ")} ${size.unit}`;
       }
       case "sides":
-        return `${lengths.length(size.across)} by ${lengths.length(size.along)}`;
+        return `${spoken.length(size.across)} by ${spoken.length(size.along)}`;
     }
   },
 };
