@@ -24,6 +24,20 @@ function sumOf(each: readonly number[], counts: readonly number[]): number {
   return sum;
 }
 
+/** As many strips of a column as all are wanted of, `all` at most. */
+function exactly(
+  { kindsOf, copiesOf }: ColumnIndex,
+  left: readonly number[],
+  p: number,
+  all: number,
+): number {
+  const held = kindsOf[p]!;
+  let exact = all;
+  for (let i = 0; i < held.length; i++)
+    exact = Math.min(exact, Math.floor(left[held[i]!]! / copiesOf[p]![i]!));
+  return exact;
+}
+
 /** Puts a step in its place among the best. */
 function keepBest(found: Step[], step: Step): void {
   if (found.length === MOST_WAYS && !isBefore(step, found[MOST_WAYS - 1]!)) return;
@@ -111,7 +125,7 @@ export function searchWork(
   const { run, demand, limit } = question;
   const { columns, prices, perLength } = priced;
   const index = indexOf(question, columns);
-  const { area, holding, settings, kindsOf, copiesOf } = index;
+  const { area, holding, settings } = index;
   const inUse = new Int32Array(index.names);
   const used = new Uint8Array(columns.length);
   const left = demand.slice();
@@ -129,10 +143,7 @@ export function searchWork(
       const { counts, height } = columns[p]!.filling;
       const fits = Math.floor(room / height);
       const all = Math.ceil(left[kind]! / counts[kind]!);
-      let exact = all;
-      const held = kindsOf[p]!;
-      const copies = copiesOf[p]!;
-      for (let i = 0; i < held.length; i++) exact = Math.min(exact, Math.floor(left[held[i]!]! / copies[i]!));
+      const exact = exactly(index, left, p, all);
       if (all <= fits) tryOut(p, all);
       if (exact !== all && exact > 0 && exact <= fits) tryOut(p, exact);
       if (exact > 1 && exact - 1 <= fits) tryOut(p, exact - 1);
@@ -178,9 +189,9 @@ export function searchWork(
     chosen.push(step);
     for (let k = 0; k < left.length; k++) left[k] = Math.max(0, left[k]! - filling.counts[k]! * step.count);
   };
-  for (let departures = 0; departures <= 3 * MOST_WAYS && seen < nodes; departures++) {
-    const before = seen;
+  let before = -1;
+  for (let departures = 0; departures <= 3 * MOST_WAYS && seen < nodes && seen !== before; departures++) {
+    before = seen;
     visit(0, limit, departures);
-    if (seen === before) return;
   }
 }
