@@ -160,10 +160,8 @@ export function searchWork(
       const name = chosen.map(({ column, count }) => `${column}*${count}`).join();
       if (offered.has(name)) return;
       offered.add(name);
-      bar = Math.min(
-        bar,
-        offer(chosen.map(({ column, count }) => ({ filling: columns[column]!.filling, count }))),
-      );
+      const strips = chosen.map(({ column, count }) => ({ filling: columns[column]!.filling, count }));
+      bar = Math.min(bar, offer(strips));
       return;
     }
     const least = cost - perLength * room + sumOf(prices, left);
