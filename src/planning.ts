@@ -5,6 +5,9 @@
 
 export { arrangeBlocks } from "./choices/arranging/arrange-blocks.ts";
 export { type MotifWays, motifTurned, motifWays } from "./choices/arranging/motif-ways.ts";
+export { compareSorts } from "./choices/kits/kits.ts";
+export { planClass } from "./choices/kits/plan-class.ts";
+export { KITS_OF_FILE, readKits } from "./choices/kits/read-kits.ts";
 export { compareMethods } from "./choices/methods/compare-methods.ts";
 export { planWith } from "./choices/plan-with.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
@@ -39,7 +42,7 @@ export {
 export { leastBought } from "./plan/proved/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
-export { bookPage, pageOf, patternOf } from "./render/book/index.ts";
+export { bookPage, classSheet, kitBook, pageOf, patternOf } from "./render/book/index.ts";
 export type { PatternSize } from "./render/book/pattern.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
 export { typeset } from "./render/book/typeset.ts";
@@ -73,6 +76,8 @@ export {
   totalPrice,
   wasteTable,
 } from "./render/text/index.ts";
+export { kitsList } from "./render/text/kits.ts";
+export { kitSteps } from "./render/text/making.ts";
 export {
   addEntry,
   beforeEntry,

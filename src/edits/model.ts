@@ -111,6 +111,8 @@ export interface SettingModel {
   /** Blocks as they stand, the drawing repeated to fill. */
   rows: PlacedModel[][];
   filled: boolean;
+  /** Degrees the whole of it is turned, clockwise. */
+  turn: number;
   triangles: string;
   sashing: SashingModel | null;
 }
@@ -280,6 +282,7 @@ function readSetting(value: unknown, known: ReadonlySet<string>): SettingModel {
     layout,
     rows,
     filled: fill !== null,
+    turn: (((Number.parseInt(text(written.turn) || "0", 10) || 0) % 360) + 360) % 360,
     triangles: text(written.triangles) || text(dict(written.triangles).sides),
     sashing:
       written.sashing === undefined

@@ -11,7 +11,8 @@ export interface Place {
   column: number;
 }
 
-const wordOf = ({ block, turn, colourway }: PlacedModel): string =>
+/** A placed block as a word of a row. */
+export const wordOf = ({ block, turn, colourway }: PlacedModel): string =>
   marked(block, turn) + (colourway === "" ? "" : `/${colourway}`);
 
 /** The rows with every block written out, so that one alone can be changed. */
@@ -163,10 +164,12 @@ export function sizeQuilt(text: string, across: number, down: number): string {
   const first = rows[0] ?? [];
   const onPoint = setting.layout === ON_POINT;
   const count = onPoint ? 2 * down - 1 : down;
+  // Rows that hold unequal numbers of blocks grow and shrink by as many as the longest does.
+  const by = across - Math.max(0, ...rows.map((row) => row.length));
   // What stands stays; new places repeat it, the whole drawing again and again.
   const made = Array.from({ length: count }, (_, r) => {
     const row = rows[r % Math.max(1, rows.length)] ?? first;
-    const length = onPoint && r % 2 === 1 ? across - 1 : across;
+    const length = onPoint ? across - (r % 2) : Math.max(1, row.length + by);
     return Array.from({ length }, (_, c) => {
       const placed = row[c % Math.max(1, row.length)] ?? first[0];
       return placed === undefined ? "" : wordOf(placed);

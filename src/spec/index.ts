@@ -24,6 +24,6 @@ export type * from "./types.ts";
 export type * from "./work-types.ts";
 export { USUALLY_PLANNED } from "./work-types.ts";
 export { colourFor, readColour } from "./written/colours.ts";
-export { MOST_KITS, readKitLine } from "./written/kit-line.ts";
+export { type KitRead, MOST_KITS, readKitLine } from "./written/kit-line.ts";
 export { readPieceLine } from "./written/piece-line.ts";
 export { readDrawing } from "./written/quilt-drawing.ts";

@@ -7,6 +7,7 @@ import { readModel } from "../../src/edits/model.ts";
 import { withGrid } from "../../src/edits/motif-edits.ts";
 import * as quilt from "../../src/edits/quilt-edits.ts";
 import * as ring from "../../src/edits/ring-edits.ts";
+import * as rows from "../../src/edits/row-edits.ts";
 import { helpFor, offeredAt, placeAt } from "../../src/edits/text-help.ts";
 import { patchesOf, seenTurn, squeezedOf } from "../../src/edits/unit-patches.ts";
 import { EMPTY_SHEET, STARTS } from "../../src/page/starts.ts";
@@ -399,6 +400,18 @@ describe("the quilt", () => {
     expect(errors(quilt.sizeQuilt(onPoint, 4, 5))).toEqual([]);
     const turned = quilt.turnPlaced(text, { row: 0, column: 0 }, 180);
     expect(errors(quilt.setLayout(turned, "on point", cloth))).toEqual([]);
+    const longer = rows.insertPlaced(turned, { row: 0, column: 0 }, readModel(turned).setting.rows[0]![0]!);
+    const counts = (text: string): number[] => readModel(text).setting.rows.map((row) => row.length);
+    const size = counts(turned);
+    expect(counts(longer)).toEqual([size[0]! + 1, ...size.slice(1)]);
+    // One block more across is one more in each row, and a row more repeats the first: none is filled up.
+    expect(counts(quilt.sizeQuilt(longer, size[0]! + 2, size.length + 1))).toEqual([
+      size[0]! + 2,
+      ...size.slice(1).map((count) => count + 1),
+      size[0]! + 2,
+    ]);
+    expect(rows.removePlaced(longer, { row: 0, column: 1 })).toBe(turned);
+    expect(rows.standOnEnd(rows.standOnEnd(turned, true), false)).toBe(turned);
     expect(readModel(quilt.sizeQuilt(turned, 5, 2)).setting.rows.map((row) => row.length)).toEqual([5, 5]);
   });
 });

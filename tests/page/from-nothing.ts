@@ -11,6 +11,7 @@ import {
 } from "../../src/edits/model.ts";
 import * as quilt from "../../src/edits/quilt-edits.ts";
 import * as ring from "../../src/edits/ring-edits.ts";
+import * as rows from "../../src/edits/row-edits.ts";
 import { fieldNow, fieldsOf, setColumns, setUnitField } from "../../src/edits/unit-edits.ts";
 import { outlinesOf, patchesOf, wordOf } from "../../src/edits/unit-patches.ts";
 import { EMPTY_SHEET } from "../../src/page/starts.ts";
@@ -142,10 +143,18 @@ function drawBlock(text: string, key: string, given: BlockModel, model: QuiltMod
 
 function drawRows(text: string, names: Names, { setting }: QuiltModel): string {
   const onPoint = setting.layout === "on point";
-  const across = Math.max(...setting.rows.map((row) => row.length));
+  const uneven = !onPoint && setting.rows.some((row) => row.length !== setting.rows[0]?.length);
+  const across = uneven ? 1 : Math.max(...setting.rows.map((row) => row.length));
   const down = onPoint ? (setting.rows.length + 1) / 2 : setting.rows.length;
   let made = onPoint ? quilt.setLayout(text, "on point", setting.triangles) : text;
   made = quilt.sizeQuilt(made, across, down);
+  if (setting.turn % 180 !== 0) made = rows.standOnEnd(made, true);
+  // Rows of their own length grow block by block, from the first.
+  if (uneven)
+    setting.rows.forEach((row, r) => {
+      for (let c = 1; c < row.length; c++)
+        made = rows.insertPlaced(made, { row: r, column: c - 1 }, readModel(made).setting.rows[r]![c - 1]!);
+    });
   return quilt.withPlaced(
     made,
     setting.rows.flatMap((row, r) =>

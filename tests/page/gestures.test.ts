@@ -9,6 +9,7 @@ import { readModel } from "../../src/edits/model.ts";
 import * as pattern from "../../src/edits/pattern-edits.ts";
 import * as quilt from "../../src/edits/quilt-edits.ts";
 import * as ring from "../../src/edits/ring-edits.ts";
+import * as rows from "../../src/edits/row-edits.ts";
 import { setColumns, setUnitField } from "../../src/edits/unit-edits.ts";
 import { patchesOf } from "../../src/edits/unit-patches.ts";
 import { historyOf } from "../../src/page/history.ts";
@@ -48,7 +49,7 @@ function anyGesture(text: string, roll: (below: number) => number): string {
   const place = { row: roll(model.setting.rows.length + 1), column: roll(5) };
   const square = { column: roll(drawn?.columns ?? 1), row: roll(drawn?.rows ?? 1) };
   const key = drawn?.key ?? "";
-  switch (roll(38)) {
+  switch (roll(41)) {
     case 0:
     case 1:
       return block.layUnit(
@@ -183,6 +184,14 @@ function anyGesture(text: string, roll: (below: number) => number): string {
     }
     case 36:
       return fabric.setRepeat(text, roll(model.fabrics.length), ["", "6 x 8 in", "15 cm x 20 cm"][roll(3)]!);
+    case 38: {
+      const placed = model.setting.rows[place.row]?.[place.column];
+      return placed === undefined ? text : rows.insertPlaced(text, place, placed);
+    }
+    case 39:
+      return rows.removePlaced(text, place);
+    case 40:
+      return roll(3) > 0 ? text : rows.standOnEnd(text, roll(2) === 0);
     case 32:
       return colourPlaced(text, place, cloth, of(model.fabrics)?.name ?? cloth);
     default:

@@ -10,6 +10,10 @@ export interface Hand {
   over(from: string, to: string): Promise<void>;
 }
 
+/** A square of the paper by its name: lines by letter, squares by number. */
+export const squareNamed = (column: number, row: number): string =>
+  `${row < 26 ? String.fromCharCode(97 + row) : String.fromCharCode(96 + Math.floor(row / 26), 97 + (row % 26))}${column + 1}`;
+
 const button = (page: Page, name: string | RegExp, within = "body"): Locator =>
   page
     .locator(within)

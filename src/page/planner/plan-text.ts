@@ -1,3 +1,4 @@
+import { readModel } from "../../edits/model.ts";
 import {
   type Cutting,
   type Diagnostic,
@@ -22,6 +23,7 @@ import { type Completed, completed } from "./complete.ts";
 import { jobText, type Keeps, type Kept } from "./keeps.ts";
 import type { Answer } from "./messages.ts";
 import { pictureOf } from "./picture.ts";
+import { drawnSoFar } from "./so-far.ts";
 
 /** Counted milliseconds of search for each fabric in the first, quick pass. */
 const QUICK = 40;
@@ -116,7 +118,8 @@ function readyText(
   const laid =
     spec?.kind === "quilt" && cutting?.value == null ? layOutQuilt(spec).value?.top : cutting?.value?.top;
   const diagnostics = [...read.diagnostics, ...(cutting?.diagnostics ?? [])];
-  tell({ kind: "laid", id, picture: laid == null ? null : pictureOf(laid), diagnostics, empty });
+  const picture = laid != null ? pictureOf(laid) : spec === null ? null : drawnSoFar(readModel(whole.text));
+  tell({ kind: "laid", id, picture, diagnostics, empty });
   if (spec !== null && cutting?.value != null)
     return { spec, cutting: cutting.value, diagnostics: cutting.diagnostics, read: read.diagnostics };
   tell({ kind: "failed", id, diagnostics });

@@ -1,10 +1,10 @@
-import { sizeQuilt } from "../../edits/quilt-edits.ts";
 import { MATTRESS_SIZES } from "../../planning.ts";
 import type { Picture } from "../planner/picture.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { counts } from "./counts.ts";
+import { sized } from "./quilt-handles.tsx";
 import * as state from "./state.ts";
 import { sizeSaid } from "./steps.tsx";
 
@@ -71,7 +71,7 @@ export function Beds({ top }: { top: Picture }) {
             onClick={() => {
               const { across, down } = blocksFor(top, bed);
               edit(
-                (text) => sizeQuilt(text, across, down),
+                (text) => sized(text, across, down),
                 `${words.forBed(words.beds[bed.name] ?? bed.name)}: ${across} × ${down}.`,
               );
               state.placed.value = null;

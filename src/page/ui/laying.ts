@@ -47,6 +47,10 @@ function areaFor(
   turn: number,
   at: Square,
 ): { area: Area; turn: number } | null {
+  // A square of the very shape is filled by itself, as in a block of one square.
+  const one = { column: at.column, row: at.row, columns: 1, rows: 1 };
+  const fits = [0, 90, 180, 270].find((by) => comesIn(kind, one, sizeOf(block, one), (turn + by) % 360));
+  if (fits !== undefined) return { area: one, turn: (turn + fits) % 360 };
   const { columns, rows } = usualSpan(kind);
   const within = (area: Area): boolean =>
     area.column >= 0 &&

@@ -12,6 +12,7 @@ import {
   putBlock,
   turnPlaced,
 } from "../../edits/quilt-edits.ts";
+import { insertPlaced, removePlaced } from "../../edits/row-edits.ts";
 import { seenTurn } from "../../edits/unit-patches.ts";
 import { difference } from "../../savings/index.ts";
 import { words } from "../words/index.ts";
@@ -134,6 +135,39 @@ function ColoursHere({ at, placed }: { at: Place; placed: PlacedModel }) {
   );
 }
 
+/** The row of the block in hand, longer and shorter by single blocks: rows need not hold as many as one another. */
+function RowOf({ at, placed }: { at: Place; placed: PlacedModel }) {
+  const { setting } = state.model.value;
+  if (setting.layout !== "straight") return null;
+  const count = () => words.inRow(state.model.value.setting.rows[at.row]?.length ?? 0);
+  return (
+    <div class="row" role="group" aria-label={words.rowOf}>
+      <span class="figure">{words.rowOf}</span>
+      <button
+        type="button"
+        class="act"
+        onClick={() => {
+          if (edit((text) => insertPlaced(text, at, placed), count))
+            state.placed.value = { ...at, column: at.column + 1 };
+        }}
+      >
+        {words.rowMore}
+      </button>
+      <button
+        type="button"
+        class="act"
+        disabled={(setting.rows[at.row]?.length ?? 0) < 2}
+        onClick={() => {
+          if (edit((text) => removePlaced(text, at), count))
+            state.placed.value = { ...at, column: Math.max(0, at.column - 1) };
+        }}
+      >
+        {words.rowLess}
+      </button>
+    </div>
+  );
+}
+
 /** The block in hand: its four turns, its colours here, and what can be done with it. */
 export function PlacedHand() {
   const at = state.placed.value;
@@ -175,13 +209,13 @@ export function PlacedHand() {
         </Label>
         {model.blocks
           .filter(({ key }) => key !== block.key)
-          .slice(0, 6)
           .map(({ key, name }) => (
             <Label key={key} onClick={() => edit((text) => putBlock(text, at, key), words.putHere(name))}>
               {words.putHere(name)}
             </Label>
           ))}
       </div>
+      <RowOf at={at} placed={placed} />
       <div class="row" role="group" aria-label={words.fillAll(block.name)}>
         <span class="figure">{words.fillAll(block.name)}</span>
         {(Object.keys(words.rules) as FillRule[]).map((rule) => (

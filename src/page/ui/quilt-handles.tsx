@@ -5,7 +5,7 @@ import { widenPieced } from "../../edits/ring-edits.ts";
 import { type Picture, type RingPicture, UNIT } from "../planner/picture.ts";
 import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
-import { counts } from "./counts.ts";
+import { counts, onEnd } from "./counts.ts";
 import * as state from "./state.ts";
 import { lengthNumber, lengthSaid, rulerMark } from "./steps.tsx";
 
@@ -27,10 +27,14 @@ export function pointIn(svg: SVGSVGElement | null, { clientX, clientY }: Pointer
   return { x, y };
 }
 
+/** The quilt in so many blocks as they lie in it. */
+export const sized = (text: string, across: number, down: number): string =>
+  onEnd() ? sizeQuilt(text, down, across) : sizeQuilt(text, across, down);
+
 export function sizeTo(across: number, down: number): void {
   const [wide, high] = [Math.max(1, across), Math.max(1, down)];
   edit(
-    (text) => sizeQuilt(text, wide, high),
+    (text) => sized(text, wide, high),
     () => `${wide} ${words.across}, ${high} ${words.down}.`,
   );
 }

@@ -1,12 +1,13 @@
 import { useRef } from "preact/hooks";
 import { type Place, setLayout, swapPlaced } from "../../edits/quilt-edits.ts";
 import { ringsOf } from "../../edits/ring-edits.ts";
+import { standOnEnd } from "../../edits/row-edits.ts";
 import type { Picture } from "../planner/picture.ts";
 import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/index.ts";
 import { edit } from "./actions.ts";
 import { Beds } from "./beds.tsx";
-import { counts } from "./counts.ts";
+import { counts, onEnd } from "./counts.ts";
 import { Edges } from "./edges.tsx";
 import { Faults } from "./faults.tsx";
 import { Group } from "./group.tsx";
@@ -33,6 +34,16 @@ export function take(at: Place): void {
     state.said.value = `${words.placedAt(nameOf(placed.block), at.row + 1, at.column + 1)}. ${words.placedTurns[placed.turn] ?? ""}`;
 }
 
+/** The place beside one, as the quilt is seen: the setting may lie turned, and rows may hold unequal numbers. */
+function beside({ row, column }: Place, right: number, low: number): Place {
+  const { rows, turn } = state.model.value.setting;
+  const [along, on] = (
+    { 90: [low, -right], 180: [-right, -low], 270: [-low, right] } as Readonly<Record<number, number[]>>
+  )[turn] ?? [right, low];
+  const to = row + on!;
+  return { row: to, column: Math.min(column + along!, (rows[to]?.length ?? 1) - 1) };
+}
+
 /** The quilt with a place to tap for every block and ring. */
 function QuiltPaper({ top }: { top: Picture }) {
   const svg = useRef<SVGSVGElement>(null);
@@ -56,7 +67,7 @@ function QuiltPaper({ top }: { top: Picture }) {
     const step = { ArrowLeft: [0, -1], ArrowRight: [0, 1], ArrowUp: [-1, 0], ArrowDown: [1, 0] }[event.key];
     const placed = placedAt(inHand);
     if (step !== undefined) {
-      const next = { row: inHand.row + step[0]!, column: inHand.column + step[1]! };
+      const next = beside(inHand, step[1]!, step[0]!);
       if (placedAt(next) !== null) {
         const swapping = state.swapping.value;
         if (swapping)
@@ -276,6 +287,16 @@ export function QuiltSheet() {
               </button>
             ))}
           </Group>
+          {model.setting.layout !== "straight" ? null : (
+            <button
+              type="button"
+              class="act"
+              aria-pressed={onEnd()}
+              onClick={() => edit((text) => standOnEnd(text, !onEnd()), words.inColumnsSaid(!onEnd()))}
+            >
+              {words.inColumns}
+            </button>
+          )}
           {model.blocks.map((block) => (
             <button
               key={block.key}

@@ -219,11 +219,61 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
   );
 }
 
-function GroupStop({ stop }: { stop: Exclude<Stop, { kind: "unit" }> }) {
+type GroupOnly = Exclude<Stop, { kind: "unit" }>;
+
+/** A block set apart with its bags, or rows; and how they are pressed. */
+function GroupPictures({ stop }: { stop: GroupOnly }) {
   const { group } = stop;
   const at = Math.min(state.sewn.value.picture, Math.max(0, group.presses.length - 1));
   const press = group.presses[at];
-  const pictured = press !== undefined || group.pictures.length > 0;
+  return (
+    <div class={stop.kind === "blocks" ? "ofgroup ofblocks" : "ofgroup"}>
+      {press === undefined ? null : (
+        <div>
+          <h3>
+            {words.pressName(press.name, press.count)}
+            {group.presses.length < 2 ? null : (
+              <span class="quiet"> {words.pressOf(at + 1, group.presses.length)}</span>
+            )}
+          </h3>
+          <Pressing picture={press} />
+          <p class="quiet">{words.seamHelp}</p>
+        </div>
+      )}
+      <div class="apart">
+        {group.pictures.map((svg, i) => (
+          <Drawing key={i} svg={svg} name={stop.title} />
+        ))}
+        {group.bags.length === 0 ? null : <Bags bags={group.bags} title={words.bags} />}
+      </div>
+    </div>
+  );
+}
+
+function GroupSteps({ steps }: { steps: readonly SewStep[] }) {
+  return (
+    <ul class="sewsteps">
+      {steps.map((one) => (
+        <li key={one.id} class={madeOf(one) >= one.count ? "done" : ""}>
+          <Count of={one} />
+          <div>
+            <p>{one.title}</p>
+            {one.details.map((line, i) => (
+              <p key={i} class="quiet">
+                {line}
+              </p>
+            ))}
+            {one.table === null ? null : <Table table={one.table} />}
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function GroupStop({ stop }: { stop: GroupOnly }) {
+  const { group } = stop;
+  const pictured = group.presses.length > 0 || group.pictures.length > 0;
   const units = stops.value.filter(
     (one) => one.kind === "unit" && one.unit.blocks.some((b) => sewingShown.value?.blocks[b] === group),
   );
@@ -242,45 +292,9 @@ function GroupStop({ stop }: { stop: Exclude<Stop, { kind: "unit" }> }) {
         </div>
       )}
       <div class={pictured ? "sewing" : ""}>
-        {pictured ? (
-          <div class={stop.kind === "blocks" ? "ofgroup ofblocks" : "ofgroup"}>
-            {press === undefined ? null : (
-              <div>
-                <h3>
-                  {words.pressName(press.name, press.count)}
-                  {group.presses.length < 2 ? null : (
-                    <span class="quiet"> {words.pressOf(at + 1, group.presses.length)}</span>
-                  )}
-                </h3>
-                <Pressing picture={press} />
-                <p class="quiet">{words.seamHelp}</p>
-              </div>
-            )}
-            <div class="apart">
-              {group.pictures.map((svg, i) => (
-                <Drawing key={i} svg={svg} name={stop.title} />
-              ))}
-              {group.bags.length === 0 ? null : <Bags bags={group.bags} title={words.bags} />}
-            </div>
-          </div>
-        ) : null}
+        {pictured ? <GroupPictures stop={stop} /> : null}
         <div class="beside">
-          <ul class="sewsteps">
-            {group.steps.map((one) => (
-              <li key={one.id} class={madeOf(one) >= one.count ? "done" : ""}>
-                <Count of={one} />
-                <div>
-                  <p>{one.title}</p>
-                  {one.details.map((line, i) => (
-                    <p key={i} class="quiet">
-                      {line}
-                    </p>
-                  ))}
-                  {one.table === null ? null : <Table table={one.table} />}
-                </div>
-              </li>
-            ))}
-          </ul>
+          <GroupSteps steps={group.steps} />
           {stop.kind !== "blocks"
             ? null
             : sewingShown.value?.aboutBlocks.map((line) => (

@@ -1,5 +1,6 @@
 import { clothWords } from "./cloth.ts";
 import { counted } from "./counted.ts";
+import { kitsWords } from "./kits.ts";
 import { patternRegionWords } from "./pattern.ts";
 import { tableWords } from "./table.ts";
 
@@ -11,6 +12,7 @@ export const words = {
   squares: (first: string, last: string) => `${first} to ${last}`,
   ...tableWords,
   pattern: patternRegionWords,
+  kits: kitsWords,
   cloth: clothWords,
   program: "Crossgrain",
   regions: { draw: "Draw", fabric: "Fabric", cut: "Cut", sew: "Sew", pattern: "Pattern" },
@@ -187,6 +189,13 @@ export const words = {
   theQuilt: "The quilt",
   layouts: { straight: "straight", "on point": "on point" },
   layoutLabel: "How blocks are set",
+  inColumns: "in columns",
+  inColumnsSaid: (so: boolean) =>
+    so ? "The rows stand on end: the whole setting is turned." : "The rows lie level again.",
+  rowOf: "Its row",
+  rowMore: "one more after it",
+  rowLess: "take it out",
+  inRow: (count: number) => `${counted(count, "block", "blocks")} in this row.`,
   blockIn: (name: string, count: number) => `${name}, ${count}`,
   quiltGrid: (rows: number, columns: number) => `Blocks of the quilt, ${columns} across, ${rows} down`,
   placedAt: (name: string, row: number, column: number) => `${name}, row ${row}, block ${column}`,

@@ -6,6 +6,7 @@ import { tableOf } from "../flag-steps.ts";
 import type { LengthInHand } from "../length-in-hand.ts";
 import type { PlanSettings, Solve } from "../request.ts";
 import { lengthsOf, ontoBolts, purchaseOf, tooLongForBolt } from "./onto-bolts.ts";
+import { lessToBuy } from "./within-bolts.ts";
 
 /**
  * The same purchase with less work, which may use all that the shop's rounding, or the length in hand, gives: what is
@@ -47,8 +48,8 @@ export async function easeJoins(
     }),
   );
   return chosen.map((one, i) => {
-    const result = eased[joins.indexOf(i)] ?? one.result;
-    return result === one.result || tooLongForBolt(one.cutList.fabric, result) ? one : { ...one, result };
+    const found = eased[joins.indexOf(i)];
+    return found === undefined ? one : { ...one, result: lessToBuy(one, found, one.result) };
   });
 }
 
@@ -64,7 +65,7 @@ function roomOf(
 }
 
 /** Most that can be cut from what is bought: of every bolt, less the straightened ends and the spare. */
-function limitOnBolts(fabric: FabricSpec, result: PackingResult): number {
+export function limitOnBolts(fabric: FabricSpec, result: PackingResult): number {
   if (tooLongForBolt(fabric, result)) return result.rollLength;
   const bolts = ontoBolts(fabric, result);
   const purchase = purchaseOf(fabric, bolts);

@@ -6,7 +6,6 @@ import {
   balancedHeight,
   inRows,
   type Standing,
-  stacked,
   stretched,
   whole,
   worked,
@@ -76,9 +75,17 @@ function stepHeights(groups: readonly StepGroup[], width: number): number[] {
 
 const columnWidth = (columns: number): number => (LEAF.width - GAP.column * (columns - 1)) / columns;
 
-function stepParts(groups: readonly StepGroup[], columns: number): Breakable | null {
+function stepParts(groups: readonly StepGroup[], columns: number, again = ""): Breakable | null {
   const one = singleSteps(groups);
-  return balanced(one, stepHeights(one, columnWidth(columns)), columns, (some) => stepsBlock(some, columns));
+  const width = columnWidth(columns);
+  return worked(one.length, (from, to) => {
+    const some = one.slice(from, to).map((group, i) => {
+      // What goes on over the page is headed once more.
+      return from > 0 && i === 0 && group.title === "" ? { ...group, title: again } : group;
+    });
+    const height = balancedHeight(stepHeights(some, width), columns);
+    return [{ block: stepsBlock(some, columns), height, scale: 1 }];
+  });
 }
 
 /** Points of the smallest letters. */
@@ -202,14 +209,16 @@ function tableParts(block: Block & { kind: "table" }): Breakable | null {
   const widths = columnsOf(table, LEAF.width);
   const rows = table.rows.map((row, r) => ({ row, tick: table.ticks[r], last: r === table.rows.length - 1 }));
   const heights = rows.map((_, r) => rowHigh(table, r, widths));
-  return stacked(rows, heights, tableHead(table, widths), (some, from): Block => {
+  return worked(rows.length, (from, to) => {
+    const some = rows.slice(from, to);
     const ticks = some.flatMap(({ tick }) => (tick === undefined ? [] : [tick]));
     const summed = table.summed && some.at(-1)?.last === true;
-    const captionSeen = table.captionSeen && from === 0;
-    return {
-      kind: "table",
-      table: { ...table, rows: some.map(({ row }) => row), ticks, summed, captionSeen },
-    };
+    const goesOn = from > 0 && block.again !== undefined;
+    const caption = goesOn ? (block.again ?? "") : table.caption;
+    const captionSeen = goesOn || (table.captionSeen && from === 0);
+    const own = { ...table, caption, captionSeen, widths, rows: some.map(({ row }) => row), ticks, summed };
+    const height = heights.slice(from, to).reduce((sum, each) => sum + each, tableHead(own, widths));
+    return [{ block: { kind: "table", table: own }, height, scale: 1 }];
   });
 }
 
@@ -218,9 +227,11 @@ const LARGEST = PER_UNIT * 1.35;
 
 function pictureParts(block: Block & { kind: "picture" }): Breakable {
   const size = sizeOf(block.scene);
-  const usual = Math.min((LEAF.width * (block.share ?? 1)) / size.width, LARGEST);
+  const whole = LEAF.width / size.width;
+  const shared = Math.min(whole * (block.share ?? 1), LARGEST);
+  const usual = Math.min(whole, Math.max(shared, leastScale(block.scene, 0)));
   const least = Math.min(usual, leastScale(block.scene, usual * SNUG));
-  const most = Math.max(usual, Math.min(LEAF.width / size.width, LARGEST, usual * AMPLE));
+  const most = Math.max(usual, Math.min(whole, LARGEST, usual * AMPLE));
   return stretched(block, size, { least, usual, most });
 }
 
@@ -243,7 +254,7 @@ export function breakable(block: Block, count: { steps: number }): Breakable | n
       return whole(block, balancedHeight(heights, 3));
     }
     case "steps":
-      return stepParts(numbered(block.groups, count), block.columns ?? 1);
+      return stepParts(numbered(block.groups, count), block.columns ?? 1, block.again);
     case "beside":
       return besideParts(block, count);
     case "cards":

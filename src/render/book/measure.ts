@@ -122,7 +122,8 @@ export function groupHigh({ title }: StepGroup, width: number): number {
 }
 
 /** Widths of the columns of a table: short ones as wide as they must be, the first or the wordy share the rest. */
-export function columnsOf({ columns, rows, ticks }: Table, width: number): number[] {
+export function columnsOf({ columns, rows, ticks, widths }: Table, width: number): number[] {
+  if (widths !== undefined) return widths;
   const room = width - (ticks.length > 0 ? GAP.tick : 0) - GAP.cell * (columns.length - 1);
   const wide = widthOf;
   const natural = columns.map(({ heading }, c) => {
@@ -162,10 +163,25 @@ export function rowHigh(table: Table, r: number, widths: readonly number[]): num
   return Math.max(table.ticks.length > 0 ? 14 : 0, ...cells) + GAP.row;
 }
 
+/** Caption of a table as wide as this. */
+export function captionHigh({ caption, captionSeen }: Table, width: number): number {
+  return captionSeen ? high(caption, width, TYPE.heading, true) + 3 : 0;
+}
+
 /** Caption and headings. */
 export function tableHead(table: Table, widths: readonly number[]): number {
   const headings = table.columns.map(({ heading }, c) => high(heading, widths[c] ?? 50, TYPE.small));
-  return (table.captionSeen ? TYPE.heading.line + 3 : 0) + Math.max(...headings) + 3;
+  const wide = sum(widths) + GAP.cell * (widths.length - 1) + (table.ticks.length > 0 ? GAP.tick : 0);
+  return captionHigh(table, wide) + Math.max(...headings) + 3;
+}
+
+/** Shares of its width that the columns of a table take on paper with the gaps after them, the boxes to tick first. */
+export function columnShares({ ticks }: Table, widths: readonly number[]): number[] {
+  const wide = [
+    ...(ticks.length > 0 ? [GAP.tick] : []),
+    ...widths.map((own, c) => own + (c < widths.length - 1 ? GAP.cell : 0)),
+  ];
+  return wide.map((own) => own / sum(wide));
 }
 
 export function tableHigh(table: Table, width: number): number {

@@ -64,9 +64,9 @@ export function topLines(making: Making, plan: Plan, words: Words): string[] {
     words.blocks.rowsTitle,
     ...indented([
       ...(turned ? [words.blocks.turnedMeans] : []),
-      ...lines.slice(0, -1),
+      ...lines,
+      // They are pinned when the rows are joined.
       ...pins,
-      ...lines.slice(-1),
     ]),
     "",
   ];
@@ -153,8 +153,8 @@ function diagonalLines(making: Making, plan: Plan, words: Words): string[] {
       ...settingTriangles(plan, words),
       words.making.triangles,
       ...rows,
-      ...(pressing === null ? [] : pinLines(pressing, words)),
       `[ ] ${words.making.diagonalJoin(diagonal.length)}`,
+      ...(pressing === null ? [] : pinLines(pressing, words)),
       `[ ] ${words.making.diagonalCorners}`,
       `[ ] ${words.making.diagonalSquare(size, formatLength(seam, plan.ruler))}`,
     ]),

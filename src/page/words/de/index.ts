@@ -1,5 +1,6 @@
 import type { PageWords } from "../index.ts";
 import { clothWords } from "./cloth.ts";
+import { kitsWords } from "./kits.ts";
 import { patternRegionWords } from "./pattern.ts";
 import { tableWords } from "./table.ts";
 
@@ -31,6 +32,7 @@ export const words: PageWords = {
   ...tableWords,
   cloth: clothWords,
   pattern: patternRegionWords,
+  kits: kitsWords,
   program: "Crossgrain",
   regions: { draw: "Zeichnen", fabric: "Stoff", cut: "Schneiden", sew: "Nähen", pattern: "Anleitung" },
   workLabel: "Die Arbeit",
@@ -201,6 +203,13 @@ export const words: PageWords = {
   // The quilt
   theQuilt: "Der Quilt",
   layouts: { straight: "gerade", "on point": "auf der Spitze" },
+  inColumns: "in Spalten",
+  inColumnsSaid: (so) =>
+    so ? "Die Reihen stehen aufrecht: Alles Gesetzte ist gedreht." : "Die Reihen liegen wieder waagerecht.",
+  rowOf: "Seine Reihe",
+  rowMore: "noch einer dahinter",
+  rowLess: "herausnehmen",
+  inRow: (count) => `${counted(count, "Block", "Blöcke")} in dieser Reihe.`,
   layoutLabel: "Wie die Blöcke liegen",
   blockIn: (name, count) => `${name}, ${count}`,
   quiltGrid: (rows, columns) => `Blöcke des Quilts, ${columns} quer, ${rows} hoch`,

@@ -26,6 +26,10 @@ export const choices: Words["choices"] = {
       "Ganze Streifen für ganze Packungen, ohne mehr Stoff: Diese Streifen zuschneiden, sie füllen diese Beutel.",
     filled: (first, last, ranges, strips) =>
       `${plural(last - first + 1, "Packung", "Packungen")} ${kitRange(first, last)}: ${plural(strips, "Streifen", "Streifen")} ${ranges.join(", ")}`,
+    filledFrom: (first, last, bolts) =>
+      `${plural(last - first + 1, "Packung", "Packungen")} ${kitRange(first, last)}: ${bolts
+        .map(({ bolt, ranges }) => `Streifen ${ranges.join(", ")} von Ballen ${bolt}`)
+        .join("; ")}`,
     dealt: (fabrics) => `Nach Anzahl verteilt, wenn alles zugeschnitten ist: ${fabrics.join(", ")}.`,
     inYours:
       "Steht in der Packung; zuerst nachzählen. Quadrate, die diagonal geschnitten werden, können als Hälften oder Viertel im Beutel liegen.",

@@ -31,6 +31,17 @@ export const choices = {
       `${first === last ? "Kit" : "Kits"} ${kitRange(first, last)}: ${
         strips === 1 ? "strip" : "strips"
       } ${ranges.join(", ")}`,
+    filledFrom: (
+      first: number,
+      last: number,
+      bolts: readonly { bolt: number; ranges: readonly string[]; strips: number }[],
+    ) =>
+      `${first === last ? "Kit" : "Kits"} ${kitRange(first, last)}: ${bolts
+        .map(
+          ({ bolt, ranges, strips }) =>
+            `${strips === 1 ? "strip" : "strips"} ${ranges.join(", ")} of bolt ${bolt}`,
+        )
+        .join("; ")}`,
     dealt: (fabrics: readonly string[]) => `Dealt out by count when all is cut: ${fabrics.join(", ")}.`,
     inYours:
       "In the kit, count it first. Squares that are cut on a diagonal may lie in their bag as halves or quarters.",
