@@ -1,4 +1,4 @@
-// Makes the parts of the page, which `src/cli/page-file.ts` puts together to one HTML file that opens by double click.
+// Makes the parts of the page, which `src/cli/results/page-file.ts` puts together to one HTML file that opens by double click.
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";

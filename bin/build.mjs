@@ -20,8 +20,8 @@ const target = join(root, ".build");
 /** The doors: the command line, its worker, and what other programs import. */
 const ENTRIES = {
   main: "src/cli/main.ts",
-  worker: "src/cli/worker.ts",
-  "page-file": "src/cli/page-file.ts",
+  worker: "src/cli/threads/worker.ts",
+  "page-file": "src/cli/results/page-file.ts",
   index: "src/index.ts",
   planning: "src/planning.ts",
   engine: "src/engine/index.ts",

@@ -14,10 +14,33 @@ const target = join(root, "dist");
 /** The doors that other programs import, each with its declarations. */
 const DOORS = { index: "src/index.ts", planning: "src/planning.ts", engine: "src/engine/index.ts" };
 
-/** Declarations of the doors, holding what can be reached through them and nothing else. */
+/**
+ * Declarations of the doors, holding what can be reached through them and nothing else. The words are rolled up twice:
+ * what a language must be able to say is a third of all declarations, and who uses a door only hands a language on.
+ */
 async function declarations() {
+  const beside = join(root, ".build", "declarations");
+  rmSync(beside, { recursive: true, force: true });
+  mkdirSync(beside, { recursive: true });
+  const sources = Object.entries(DOORS).map(([name, path]) => [name, join(root, path)]);
+  const whole = await rolledUp(Object.fromEntries(sources));
+  for (const [name, text] of Object.entries(whole)) writeFileSync(join(beside, name), withWordsClosed(text));
+  const rolled = await rolledUp(
+    Object.fromEntries(Object.keys(DOORS).map((name) => [name, join(beside, `${name}.d.ts`)])),
+  );
+  rmSync(beside, { recursive: true });
+  // A level of four spaces weighs as much as the words of some comments.
+  return Object.fromEntries(
+    Object.entries(rolled).map(([name, text]) => [
+      name,
+      text.replace(/^(?: {4})+/gm, (indent) => "\t".repeat(indent.length / 4)),
+    ]),
+  );
+}
+
+async function rolledUp(input) {
   const rolled = await rollup({
-    input: Object.fromEntries(Object.entries(DOORS).map(([name, path]) => [name, join(root, path)])),
+    input,
     plugins: [dts({ tsconfig: join(root, "tsconfig.json") })],
     external: (name) => !name.startsWith(".") && !name.startsWith("/"),
     onwarn(warning) {
@@ -28,6 +51,22 @@ async function declarations() {
   });
   const { output } = await rolled.generate({ format: "es", chunkFileNames: "shared-[hash].d.ts" });
   return Object.fromEntries(output.map(({ fileName, code }) => [fileName, code]));
+}
+
+const CLOSED_WORDS = `declare const said: unique symbol;
+/** Everything a language says, as \`wordsFor\` loads it. It is handed on to whatever prints. */
+interface Words {
+    /** The language's tag, as \`Intl\` takes it. */
+    language: Language;
+    /** Files to start from. */
+    starters: readonly Starter[];
+    readonly [said]: true;
+}
+`;
+
+/** The declarations with the type of the words as something that is handed on and not looked into. */
+function withWordsClosed(text) {
+  return text.replace(/^interface Words \{\n[\s\S]*?\n\}\n/m, CLOSED_WORDS);
 }
 
 rmSync(target, { recursive: true, force: true });

@@ -21,6 +21,20 @@ for (const part of ["src", "tests", "fixtures", "bin", "package.json", "tsconfig
   cpSync(join(root, part), join(copy, part), { recursive: true });
 symlinkSync(join(root, "node_modules"), join(copy, "node_modules"));
 
+/**
+ * Whether something was found wrong rather than in the way: by an assertion or a property, by a test that throws what it
+ * found, or by the check that the program makes of every plan before it is told.
+ */
+function isAsserted(said) {
+  const [first = ""] = said.split(String.raw`\n    at `).slice(1);
+  return (
+    said.startsWith("AssertionError") ||
+    said.includes("Property failed") ||
+    first.includes("/tests/") ||
+    /does not pass its audit|the order of sewing does not come out/.test(said)
+  );
+}
+
 /** `caught` by an assertion; `broken` where tests fail otherwise, as by an error thrown; `unseen`. */
 function look({ file, from, to, tests }) {
   const path = join(copy, file);
@@ -47,8 +61,8 @@ function look({ file, from, to, tests }) {
   );
   writeFileSync(path, sound);
   if (ran.status === 0) return "unseen";
-  const said = /"failureMessages":\["(.{0,200})/.exec(ran.stdout)?.[1] ?? "";
-  return said.startsWith("AssertionError") || said.includes("Property failed") ? "caught" : "broken";
+  const said = /"failureMessages":\["(.{0,2000})/.exec(ran.stdout)?.[1] ?? "";
+  return isAsserted(said) ? "caught" : "broken";
 }
 
 const counts = { caught: 0, broken: 0, unseen: 0, gone: 0 };

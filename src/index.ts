@@ -7,23 +7,23 @@
  */
 
 export { auditPlan } from "./audit/index.ts";
-export { type Arrangements, arrangeBlocks } from "./choices/arrange-blocks.ts";
-export { compareMethods } from "./choices/compare-methods.ts";
-export type { Comparison } from "./choices/comparison.ts";
-export { compareKits, compareSorts, type Kits } from "./choices/kits.ts";
-export { motifTurnings } from "./choices/motif-turnings.ts";
+export { type Arrangements, arrangeBlocks } from "./choices/arranging/arrange-blocks.ts";
+export { motifTurnings } from "./choices/arranging/motif-turnings.ts";
+export { readArrangements, turnings } from "./choices/arranging/turnings.ts";
+export { compareKits, compareSorts, type Kits } from "./choices/kits/kits.ts";
+export { type ClassPlanned, planClass } from "./choices/kits/plan-class.ts";
+export { readKits } from "./choices/kits/read-kits.ts";
+export { compareMethods } from "./choices/methods/compare-methods.ts";
+export type { Comparison } from "./choices/methods/comparison.ts";
 export { compareWidths, type WidthTried } from "./choices/other-width.ts";
-export { type ClassPlanned, planClass } from "./choices/plan-class.ts";
 export { planWith } from "./choices/plan-with.ts";
-export { readKits } from "./choices/read-kits.ts";
-export { readSizes } from "./choices/read-sizes.ts";
-export { type SeveralSizes, severalSizes, sizesBeside, wholeSizes } from "./choices/several-sizes.ts";
+export { readSizes } from "./choices/sizes/read-sizes.ts";
+export { type SeveralSizes, severalSizes, sizesBeside, wholeSizes } from "./choices/sizes/several-sizes.ts";
 export { suitsOf } from "./choices/suits.ts";
-export { readArrangements, turnings } from "./choices/turnings.ts";
 export { diagnosticsJson } from "./diagnostics/answer.ts";
 export { nothingToRepeat, nothingToRestate, sizeRestated } from "./diagnostics/choices.ts";
-export { kitsInFile, kitsNeedQuilt } from "./diagnostics/class.ts";
 export { type Diagnostic, NO_PLAN_CODES, type Outcome } from "./diagnostics/index.ts";
+export { kitsInFile, kitsNeedQuilt } from "./diagnostics/quilts/class.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
 export {
   EIGHTH_INCH_RULER,

@@ -244,10 +244,10 @@ export function asJoined(making: Making, { fabrics, kits = 1 }: Plan): Making {
 /** What a plan needs to know of the file, as the options decide it. */
 export function settle(spec: Spec, { style, prefer, kits }: PlanOptions): PlanSettings {
   const name = kits === 1 ? spec.name : `${kits} × ${spec.name}`;
-  const { ruler, rulerLength, matLength, folded, keepFrom, assumptions } = spec;
+  const { ruler, rulerLength, matLength, folded, keepFrom, joinFrom, assumptions } = spec;
   const chosen = { style: style ?? spec.style, prefer: prefer ?? spec.prefer };
   const mat = matLength === undefined ? {} : { matLength };
-  return { name, ruler, ...chosen, rulerLength, ...mat, folded, keepFrom, assumptions };
+  return { name, ruler, ...chosen, rulerLength, ...mat, folded, keepFrom, joinFrom, assumptions };
 }
 
 /** What was assumed, the room to square strip sets among it where there are any. */

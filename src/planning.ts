@@ -3,13 +3,16 @@
  * machine of its own. What runs in a browser comes in here; `index.ts` is the door for programs on a computer.
  */
 
-export { arrangeBlocks } from "./choices/arrange-blocks.ts";
-export { compareMethods } from "./choices/compare-methods.ts";
-export { type MotifWays, motifTurned, motifWays } from "./choices/motif-ways.ts";
+export { arrangeBlocks } from "./choices/arranging/arrange-blocks.ts";
+export { type MotifWays, motifTurned, motifWays } from "./choices/arranging/motif-ways.ts";
+export { compareSorts } from "./choices/kits/kits.ts";
+export { planClass } from "./choices/kits/plan-class.ts";
+export { KITS_OF_FILE, readKits } from "./choices/kits/read-kits.ts";
+export { compareMethods } from "./choices/methods/compare-methods.ts";
 export { planWith } from "./choices/plan-with.ts";
 export { quickSolve, withoutEasing } from "./choices/quick-solve.ts";
-export { readSizes } from "./choices/read-sizes.ts";
-export { sizesBeside, wholeSizes } from "./choices/several-sizes.ts";
+export { readSizes } from "./choices/sizes/read-sizes.ts";
+export { sizesBeside, wholeSizes } from "./choices/sizes/several-sizes.ts";
 export type { Diagnostic, Outcome, WordedDiagnostic } from "./diagnostics/index.ts";
 export { type Mending, mendingOf } from "./diagnostics/mending.ts";
 export { type EngineJob, runJob } from "./engine/index.ts";
@@ -39,7 +42,7 @@ export {
 export { leastBought } from "./plan/proved/index.ts";
 export type { FabricPlan, Plan } from "./plan/types.ts";
 export { findUnitKind, layOutQuilt, plainDesign, UNIT_KINDS, unitList } from "./quilt/index.ts";
-export { bookPage, pageOf, patternOf } from "./render/book/index.ts";
+export { bookPage, classSheet, kitBook, pageOf, patternOf } from "./render/book/index.ts";
 export type { PatternSize } from "./render/book/pattern.ts";
 export { sewingParts } from "./render/book/sewing-parts.ts";
 export { typeset } from "./render/book/typeset.ts";
@@ -48,7 +51,7 @@ export { unitsCsv } from "./render/csv/units.ts";
 export { type PatternSource, planFiles } from "./render/files/plan-files.ts";
 export { planJson } from "./render/json/index.ts";
 export {
-  drawBlock,
+  blockApart,
   drawBlocks,
   drawFabric,
   drawFoundation,
@@ -73,6 +76,8 @@ export {
   totalPrice,
   wasteTable,
 } from "./render/text/index.ts";
+export { kitsList } from "./render/text/kits.ts";
+export { kitSteps } from "./render/text/making.ts";
 export {
   addEntry,
   beforeEntry,

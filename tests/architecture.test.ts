@@ -186,7 +186,7 @@ const FLOOR_PLAN: Readonly<Record<string, Rule>> = {
 };
 
 /** A worker thread starts the engine alone: it must not load the file reader for every thread. */
-const ENGINE_DOOR_FOR = ["cli/worker.ts", "cli/pool.ts"];
+const ENGINE_DOOR_FOR = ["cli/threads/worker.ts", "cli/threads/pool.ts"];
 
 /** Only these rooms may touch files, the environment or the process. */
 const ROOMS_WITH_NODE = ["cli"];

@@ -7,40 +7,42 @@ import { differing } from "./support/ratchet.ts";
 /**
  * Short functions, few parameters, folders one can look over. What is beyond stands in `habits.json` and may only become
  * less: a new one is a fault, and so is one that has become smaller until the list says so. `HABITS=count` writes the list
- * anew. The engine is measured by its ideas, not by lines, and is left out.
+ * anew. The engine's functions may be a little longer: a table and what is read off it belong together.
  */
 interface Listed {
   /** How many functions of more lines there are, by file. */
   lines: Record<string, number>;
+  /** The same of the engine's functions, which may be longer. */
+  engine: Record<string, number>;
   /** How many functions of more parameters there are, by file. */
   parameters: Record<string, number>;
   /** Folders of more files side by side. */
   folders: Record<string, number>;
 }
 
-const MOST = { lines: 60, parameters: 5, folders: 25 } as const;
+const MOST = { lines: 60, engine: 80, parameters: 5, folders: 25 } as const;
 const SRC = join(import.meta.dirname, "..", "src");
 const LIST = join(import.meta.dirname, "habits.json");
 
 function measure(text: string, key: string, found: Listed): void {
   const source = ts.createSourceFile(key, text, ts.ScriptTarget.ES2023, true);
   const line = (at: number): number => source.getLineAndCharacterOfPosition(at).line;
-  const note = (list: "lines" | "parameters", size: number): void => {
+  const note = (list: "lines" | "engine" | "parameters", size: number): void => {
     if (size > MOST[list]) found[list][key] = (found[list][key] ?? 0) + 1;
   };
   const visit = (node: ts.Node): void => {
     if (ts.isFunctionLike(node) && "body" in node && node.body !== undefined) {
-      note("lines", line(node.end) - line(node.getStart()) + 1);
-      note("parameters", node.parameters.length);
+      const inEngine = key.startsWith("engine/");
+      note(inEngine ? "engine" : "lines", line(node.end) - line(node.getStart()) + 1);
+      if (!inEngine) note("parameters", node.parameters.length);
     }
     ts.forEachChild(node, visit);
   };
   visit(source);
 }
 
-function look(folder = SRC, found: Listed = { lines: {}, parameters: {}, folders: {} }): Listed {
+function look(folder = SRC, found: Listed = { lines: {}, engine: {}, parameters: {}, folders: {} }): Listed {
   const key = relative(SRC, folder).split(sep).join("/");
-  if (key === "engine") return found;
   const entries = readdirSync(folder, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1));
   const files = entries.filter((entry) => entry.isFile());
   if (files.length > MOST.folders) found.folders[key] = files.length;
@@ -57,7 +59,7 @@ const found = look();
 if (process.env.HABITS === "count") writeFileSync(LIST, `${JSON.stringify(found, null, 2)}\n`);
 const listed = JSON.parse(readFileSync(LIST, "utf8")) as Listed;
 
-describe.each(["lines", "parameters", "folders"] as const)("%s", (habit) => {
+describe.each(["lines", "engine", "parameters", "folders"] as const)("%s", (habit) => {
   test(`more than ${MOST[habit]} are no more than are listed`, () => {
     expect(differing(found[habit], listed[habit], true)).toEqual([]);
   });
@@ -68,11 +70,11 @@ describe.each(["lines", "parameters", "folders"] as const)("%s", (habit) => {
 });
 
 test("a long function and one of many parameters are seen", () => {
-  const seen: Listed = { lines: {}, parameters: {}, folders: {} };
+  const seen: Listed = { lines: {}, engine: {}, parameters: {}, folders: {} };
   measure(
     `function long() {\n${"one();\n".repeat(60)}}\nconst many = (a, b, c, d, e, f) => a;`,
     "a.ts",
     seen,
   );
-  expect(seen).toEqual({ lines: { "a.ts": 1 }, parameters: { "a.ts": 1 }, folders: {} });
+  expect(seen).toEqual({ lines: { "a.ts": 1 }, engine: {}, parameters: { "a.ts": 1 }, folders: {} });
 });

@@ -56,11 +56,11 @@ const KEY_WORDS = [
 
 /** What a maker types in a line of the file, in its own language, and how the file of the work is written again. */
 const GRAMMAR = [
-  "spec/cloth-line.ts",
-  "spec/kit-line.ts",
-  "spec/piece-line.ts",
-  "spec/read-fact.ts",
-  "spec/write-work.ts",
+  "spec/written/cloth-line.ts",
+  "spec/written/kit-line.ts",
+  "spec/written/piece-line.ts",
+  "spec/read/read-fact.ts",
+  "spec/read/write-work.ts",
   "stash/change-stash.ts",
   "stash/read-cloth.ts",
   "stash/read-stash.ts",

@@ -1,5 +1,5 @@
 import { defineConfig } from "vitest/config";
-import { SOLVER_FLAGS } from "../src/cli/light-solver.ts";
+import { SOLVER_FLAGS } from "../src/cli/threads/light-solver.ts";
 
 export default defineConfig({
   test: {

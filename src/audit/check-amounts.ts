@@ -43,9 +43,10 @@ export function checkAmounts(fabric: FabricPlan, plan: Plan): string[] {
     if (purchase.cost !== costOf(fabric, purchase.length)) faults.push(`cost ${purchase.cost} is wrong`);
   }
 
-  if (lengths.length < 2) faults.push(...checkMistakes(fabric, bolt, used), ...checkStacked(fabric));
-  else if (sturdiness.mistakes !== undefined || fabric.stacked !== undefined)
-    faults.push("a spoiled strip or stacked subcuts are told of where several bolts are cut");
+  faults.push(...checkMistakes(fabric));
+  if (lengths.length < 2) faults.push(...checkStacked(fabric));
+  else if (fabric.stacked !== undefined)
+    faults.push("stacked subcuts are told of where several bolts are cut");
 
   if (bound.style !== plan.style) faults.push(`the bound speaks of ${bound.style}`);
   if (!(bound.least >= 0 && bound.least <= used))
@@ -112,11 +113,16 @@ function sidesOf({ shape }: CutPiece): [number, number] {
   return [Math.max(0, ...cut.map(({ x }) => x)), Math.max(0, ...cut.map(({ y }) => y))];
 }
 
-/** What one strip cut wrongly costs: its width once more, taken from the spare before any is bought. */
-function checkMistakes(fabric: FabricPlan, bolt: Lay | undefined, used: number): string[] {
-  const { purchase, sturdiness } = fabric;
+/**
+ * What one strip cut wrongly costs: its width once more, taken from the spare before any is bought, of the bolt that has
+ * most room for it or of a further one.
+ */
+function checkMistakes(fabric: FabricPlan): string[] {
+  const { purchase, sturdiness, sold, bolt: end } = fabric;
   const { mistakes } = sturdiness;
-  const widths = (bolt?.root.parts ?? []).filter(({ cause }) => cause === null).map(({ along }) => along);
+  const bolts = fabric.lays.filter(({ source }) => source === "bolt").map(({ root }) => root.parts);
+  const cutFrom = (parts: Lay["root"]["parts"]) => parts.filter(({ cause }) => cause === null);
+  const widths = bolts.flatMap(cutFrom).map(({ along }) => along);
   if (mistakes === undefined) return widths.length === 0 ? [] : ["nothing says what a spoiled strip costs"];
   if (purchase === null || widths.length === 0) return ["a strip is spoiled where none is cut"];
   const often = new Map<number, number>();
@@ -126,7 +132,15 @@ function checkMistakes(fabric: FabricPlan, bolt: Lay | undefined, used: number):
   const expected = { usual, worst: Math.max(...widths) };
   return (["usual", "worst"] as const).flatMap((which) => {
     const { width, more, cost } = mistakes[which];
-    const length = Math.max(purchase.length, purchaseOf({ ...fabric, spare: 0 }, used + width).length);
+    const lengths = purchase.lengths?.map((one) => one.length) ?? [purchase.length];
+    const longest = end === undefined ? Infinity : end - (end % sold.step);
+    const beyond = [...bolts, []].map((parts, i) => {
+      const taken = cutFrom(parts).reduce((sum, { along }) => sum + along, width);
+      const asked = purchaseOf({ ...fabric, spare: 0 }, taken).length;
+      if (i === bolts.length) return asked;
+      return asked > longest ? Infinity : Math.max(0, asked - (lengths[i] ?? 0));
+    });
+    const length = purchase.length + Math.min(...beyond);
     const dearer = costOf(fabric, length);
     const right =
       width === expected[which] &&

@@ -9,23 +9,26 @@ export function checkKits(fabric: FabricPlan, { kits = 1, sorts = [] }: Plan): s
   if (!(Number.isSafeInteger(kits) && kits >= 1)) return [`${kits} kits are no number of kits`];
   if (kitShares === undefined) return [];
   const faults: string[] = [];
-  const [bolt, another] = lays;
-  if (bolt === undefined || bolt.source !== "bolt" || another !== undefined)
+  if (lays.length === 0 || lays.some(({ source }) => source !== "bolt"))
     return ["kits are filled from strips of a bolt that is not the only cloth"];
-  const strips = new Map<number, Part>();
-  for (const { part } of walk(bolt.root)) if (isStripOrBand(part)) strips.set(part.number, part);
-  const given = new Set<number>();
+  const strips = new Map<string, Part>();
+  for (const [bolt, { root }] of lays.entries())
+    for (const { part } of walk(root)) if (isStripOrBand(part)) strips.set(`${bolt} ${part.number}`, part);
+  const given = new Set<string>();
   let next = 1;
-  for (const { first, last, strips: own } of kitShares) {
+  for (const { first, last, strips: own, bolts } of kitShares) {
     const where = `kits ${first} to ${last}`;
     if (first !== next || last < first) faults.push(`${where} do not follow kit ${next - 1}`);
     next = last + 1;
     const held = pieces.map(() => 0);
-    for (const number of own) {
-      const strip = strips.get(number);
+    if (bolts?.length !== (lays.length === 1 ? undefined : own.length))
+      faults.push(`${where} are filled from strips of bolts that are not told`);
+    for (const [i, number] of own.entries()) {
+      const key = `${bolts?.[i] ?? 0} ${number}`;
+      const strip = strips.get(key);
       if (strip === undefined) faults.push(`${where} are filled from strip ${number}, which is not there`);
-      if (given.has(number)) faults.push(`strip ${number} fills two groups of kits`);
-      given.add(number);
+      if (given.has(key)) faults.push(`strip ${number} fills two groups of kits`);
+      given.add(key);
       for (const leaf of strip === undefined ? [] : leaves(strip)) {
         if (leaf.piece !== null) held[leaf.piece] = (held[leaf.piece] ?? 0) + piecesIn(leaf);
       }

@@ -43,11 +43,13 @@ export function quickSolve(solve: Solve): Solve {
 /** Leaves the first cutting that was found as it is: enough to know what is bought. */
 export function withoutEasing(solve: Solve): Solve {
   return async (jobs) => {
-    const asked = jobs.filter(({ kind }) => kind !== "lessen-work");
+    const asked = jobs.filter(({ kind }) => kind !== "lessen-work" && kind !== "lessen-joins");
     const results = asked.length === 0 ? [] : await solve(asked);
     let next = 0;
     return jobs.map((job) =>
-      job.kind === "lessen-work" ? job.result : (results[next++] ?? unanswered(job)),
+      job.kind === "lessen-work" || job.kind === "lessen-joins"
+        ? job.result
+        : (results[next++] ?? unanswered(job)),
     );
   };
 }

@@ -89,7 +89,9 @@ export async function readWidth(
   const { floor, parseLength } = await import("../index.ts");
   const read = parseLength(typed, bare);
   if (!read.ok)
-    return { problem: words.commandLine.asking.widthIsNotA(typed, words.lengths.why(read.problem.fault)) };
+    return {
+      problem: words.commandLine.asking.widthIsNotA(typed, words.lengthFaults.why(read.problem.fault)),
+    };
   const value = Number(floor(read.value));
   if (value < LEAST || value > 400 * LEAST)
     return { problem: words.commandLine.asking.widthIsNoWidth(typed) };
@@ -105,7 +107,9 @@ export async function readBolt(
   const { floor, parseLength } = await import("../index.ts");
   const read = parseLength(typed, bare);
   if (!read.ok)
-    return { problem: words.commandLine.asking.boltIsNotA(typed, words.lengths.why(read.problem.fault)) };
+    return {
+      problem: words.commandLine.asking.boltIsNotA(typed, words.lengthFaults.why(read.problem.fault)),
+    };
   const value = Number(floor(read.value));
   if (value < LEAST_BOLT || value > MOST_BOLT)
     return { problem: words.commandLine.asking.boltIsNoLength(typed) };

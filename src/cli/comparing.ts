@@ -1,9 +1,9 @@
-import type { Comparison } from "../choices/comparison.ts";
+import type { Comparison } from "../choices/methods/comparison.ts";
 import type { Outcome } from "../diagnostics/types.ts";
 
 import type { Io } from "./io.ts";
 import { type Planned, poolOf } from "./planning.ts";
-import { startProgress } from "./progress.ts";
+import { startProgress } from "./threads/progress.ts";
 
 /** The ways of making a planned quilt side by side, each of them planned, with progress on the terminal. */
 export async function comparisonOf({ spec, options }: Planned, io: Io): Promise<Outcome<Comparison>> {

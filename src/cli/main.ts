@@ -4,9 +4,9 @@ import type { ExitCode } from "./command.ts";
 import { EXIT } from "./command.ts";
 import type { Io } from "./io.ts";
 import { processIo } from "./io.ts";
-import { lightenSolver } from "./light-solver.ts";
 import { runCommandLine } from "./program.ts";
 import { spokenAsAsked, systemLanguage } from "./shell/language.ts";
+import { lightenSolver } from "./threads/light-solver.ts";
 
 export { english, processIo };
 

@@ -8,11 +8,11 @@ import type { Words } from "../words/index.ts";
 
 import { readBolt, readWidth } from "./asking.ts";
 import { EXIT, type ExitCode } from "./command.ts";
+import { readInput } from "./files/read.ts";
+import { openStash } from "./files/stash-file.ts";
 import type { Io } from "./io.ts";
-import { startProgress } from "./progress.ts";
-import { readInput } from "./read.ts";
 import { failWith, report } from "./report.ts";
-import { openStash } from "./stash-file.ts";
+import { startProgress } from "./threads/progress.ts";
 
 /** What the planning commands ask for; null where the file decides. */
 export interface PlanningValues {
@@ -68,7 +68,8 @@ const WORTH_TELLING = 10_000;
 /** What a batch of searches is for, to be told while it runs. */
 function doing(jobs: readonly EngineJob[], words: Words): string {
   const [job] = jobs;
-  if (job?.kind === "lessen-work") return words.commandLine.planning.makingTheCuttingSimpler;
+  if (job?.kind === "lessen-work" || job?.kind === "lessen-joins")
+    return words.commandLine.planning.makingTheCuttingSimpler;
   return job?.limits.target === undefined
     ? words.commandLine.planning.lookingForTheLeast
     : words.commandLine.planning.tryingOtherWidthsAnd;
@@ -83,7 +84,10 @@ export async function poolOf(
   options: Pick<PlanOptions, "budget" | "effort" | "thorough">,
   tellOfStopping = false,
 ): Promise<{ solve: Solve; clear(): void }> {
-  const [{ solveInPool }, { heldToLimit }] = await Promise.all([import("./pool.ts"), import("../index.ts")]);
+  const [{ solveInPool }, { heldToLimit }] = await Promise.all([
+    import("./threads/pool.ts"),
+    import("../index.ts"),
+  ]);
   const progress = startProgress(io);
   const long = tellOfStopping && (options.thorough || (options.budget ?? 0) >= WORTH_TELLING);
   let told = !long;

@@ -1,4 +1,4 @@
-import { CommanderError, InvalidArgumentError, Command as Parser, Option as ParserOption } from "commander";
+import { CommanderError, Option as ParserOption } from "commander";
 import type { Words } from "../words/index.ts";
 
 import { aboutText } from "./about.ts";
@@ -7,10 +7,12 @@ import { EXIT } from "./command.ts";
 import { commands } from "./commands/index.ts";
 import type { Io } from "./io.ts";
 import type { Option } from "./option.ts";
+import { language } from "./options.ts";
+import { SpokenParser } from "./parser.ts";
 
 const closing = (words: Words) => words.commandLine.program.toBeginCrossgrainNew;
 
-function toParserOption(option: Option<unknown>, words: Words): ParserOption {
+function toParserOption(option: Option<unknown>, parser: SpokenParser, words: Words): ParserOption {
   const help =
     option.standard === "" ? option.help : words.commandLine.program.withoutIt(option.help, option.standard);
   const made = new ParserOption(option.flags, help);
@@ -18,18 +20,25 @@ function toParserOption(option: Option<unknown>, words: Words): ParserOption {
   if (read === null) return made;
   return made.argParser((typed: string) => {
     const result = read(typed);
-    if ("problem" in result) throw new InvalidArgumentError(result.problem);
-    return result.value;
+    return "problem" in result ? parser.refuseValue(option.flags, typed, result.problem) : result.value;
   });
 }
 
-function addCommand(program: Parser, command: Command, io: Io, finish: (code: ExitCode) => void): void {
-  const parser = program.command(command.name).summary(command.summary);
+function addCommand(program: SpokenParser, command: Command, io: Io, finish: (code: ExitCode) => void): void {
+  const told = io.words.commandLine.program;
+  const parser = program.createCommand(command.name).summary(command.summary);
+  program.addCommand(parser);
   parser.description(command.about === "" ? command.summary : command.about);
-  for (const argument of command.arguments) parser.argument(argument.name, argument.help);
+  const named = command.arguments.map(({ name, help }) => ({
+    // The name between brackets, which say whether it may be left out.
+    name: name.replace(/[a-z]+/, (own) => told.argumentNames[own] ?? own),
+    help,
+  }));
+  for (const { name, help } of named) parser.argument(name, help);
+  parser.usage(told.usage(named.map(({ name }) => name)));
   const keys: [key: string, name: string, option: Option<unknown>][] = [];
   for (const [key, option] of Object.entries(command.options)) {
-    const made = toParserOption(option, io.words);
+    const made = toParserOption(option, parser, io.words);
     parser.addOption(made);
     keys.push([key, made.attributeName(), option]);
   }
@@ -43,14 +52,17 @@ function addCommand(program: Parser, command: Command, io: Io, finish: (code: Ex
 }
 
 /** The whole command line as a commander program. `finish` is told each command's exit code. */
-function buildProgram(version: string, io: Io, finish: (code: ExitCode) => void): Parser {
-  const program = new Parser("crossgrain");
+function buildProgram(version: string, io: Io, finish: (code: ExitCode) => void): SpokenParser {
+  const told = io.words.commandLine.program;
+  const program = new SpokenParser("crossgrain", told);
+  program.usage(told.usageOfAll);
   program
     .description(aboutText(io.words))
     .version(version, "-V, --version", io.words.commandLine.program.printTheVersion);
   program
     .helpOption("-h, --help", io.words.commandLine.program.printThisHelp)
     .helpCommand(io.words.commandLine.program.helpCommand, io.words.commandLine.program.helpForACommand);
+  program.addOption(toParserOption(language(io.words), program, io.words));
   program.configureOutput({ writeOut: io.out, writeErr: io.talk });
   program.exitOverride().addHelpText("after", closing(io.words));
   for (const command of commands(io.words)) addCommand(program, command, io, finish);

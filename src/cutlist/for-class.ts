@@ -1,7 +1,7 @@
-import type { Ruler, Ticks } from "../length/types.ts";
+import type { Ticks } from "../length/types.ts";
 import type { FabricSpec } from "../spec/types.ts";
 import { forKits } from "./for-kits.ts";
-import { needsJoin } from "./joins.ts";
+import { type Joining, needsJoin } from "./joins.ts";
 import { type LettersOfFabric, letterMarked } from "./letters.ts";
 import { mergeMarked, mergeUses } from "./merge.ts";
 import { addShapes } from "./shapes.ts";
@@ -78,10 +78,12 @@ export interface ClassWays {
 }
 
 /** Everything that is cut of one fabric for a class, in every way that its long pieces may be made. */
-export function waysForClass(lists: readonly KitList[], usable: Ticks, ruler: Ruler): ClassWays {
+export function waysForClass(lists: readonly KitList[], usable: Ticks, joining: Joining): ClassWays {
   const fabric = lists.find(({ cutList }) => cutList !== null)?.cutList?.fabric;
   if (fabric === undefined) return { ways: [], all: true };
-  const own = lists.map(({ cutList }) => (cutList === null ? [null] : waysOfJoining(cutList, usable, ruler)));
+  const own = lists.map(({ cutList }) =>
+    cutList === null ? [null] : waysOfJoining(cutList, usable, joining),
+  );
   const count = own.reduce((product, ways) => product * ways.length, 1);
   const all = count <= MOST_WAYS;
   const most = Math.max(...own.map((ways) => ways.length));
@@ -139,11 +141,11 @@ export function piecesOfKit(
   listed: CutList,
   sort: number,
   usable: Ticks,
-  ruler: Ruler,
+  joining: Joining,
 ): CutPiece[] {
   const own = cut.filter(({ inKits }) => (inKits?.[sort]?.each ?? 0) > 0);
   const size = ({ across, along }: CutPiece) => [across, along].sort((a, b) => a - b).join(" ");
-  for (const { cutList } of waysOfJoining(listed, usable, ruler)) {
+  for (const { cutList } of waysOfJoining(listed, usable, joining)) {
     const pieces = cutList.pieces.map((piece) => {
       const bag = own.find(({ letter }) => letter === piece.letter);
       const isIt = bag !== undefined && size(bag) === size(piece) && bag.inKits?.[sort]?.each === piece.count;

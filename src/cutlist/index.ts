@@ -5,11 +5,11 @@ export { bagKey, type LettersOfFabric, letterAt, letterPieces } from "./letters.
 export { listCuts } from "./list-cuts.ts";
 export { mergePieces } from "./merge.ts";
 export { areaOfShape } from "./nested-cut.ts";
-export { backingPanels, bindingLength, bindingPiece } from "./quilt-finishing.ts";
-export { listQuiltCuts, recordUnits } from "./quilt-list.ts";
-export type { Listed } from "./record-units.ts";
+export { backingPanels, bindingLength, bindingPiece } from "./of-quilt/quilt-finishing.ts";
+export { listQuiltCuts, recordUnits } from "./of-quilt/quilt-list.ts";
+export type { Listed } from "./record/record-units.ts";
+export type * from "./record/unit-record.ts";
 export { matchOnCloth } from "./shapes.ts";
 export type * from "./types.ts";
-export type * from "./unit-record.ts";
 export { packagedFor } from "./wadding-sizes.ts";
 export { waysOfJoining } from "./ways-of-joining.ts";

@@ -1,5 +1,6 @@
 import { together } from "../diagnostics/purposes.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
+import type { CutListSpec } from "../spec/types.ts";
 import type { CutPiece, JoinedRun, PieceNote } from "./types.ts";
 
 /** Seam allowance taken for a straight join: 1/4 in, or 0.75 cm on a metric ruler. Common practice. */
@@ -35,12 +36,12 @@ export function needsJoin(piece: CutPiece, usable: Ticks): boolean {
   return piece.join !== "no" && !piece.fullWidth && run > usable;
 }
 
-/** Shorter ends of strips are not worth a join: 8 in, or 20 cm on a metric ruler. Common practice, no source. */
-const LEAST_END = { in: 130_048, cm: 128_000, mm: 128_000 } as const;
+/** What the maker says of joining. */
+export type Joining = Pick<CutListSpec, "ruler" | "joinFrom">;
 
-/** The shortest end of a strip that is joined into a run. */
-export function leastEnd({ unit }: Ruler): Ticks {
-  return LEAST_END[unit];
+/** The shortest strip or end of one that is joined into a run so long: no shorter than the maker joins, except where all is. */
+export function leastEnd({ joinFrom }: Joining, usable: Ticks, length: Ticks): Ticks {
+  return Math.max(1, Math.min(joinFrom, usable, length));
 }
 
 /**
@@ -48,7 +49,7 @@ export function leastEnd({ unit }: Ruler): Ticks {
  * lengths of the piece are cut from one joined run, as binding is, so that no strip end is lost twice.
  * @returns null when its short side does not fit the width, or the strips are too short to join.
  */
-export function joinFromStrips(piece: CutPiece, usable: Ticks, ruler: Ruler): CutPiece | null {
+export function joinFromStrips(piece: CutPiece, usable: Ticks, joining: Joining): CutPiece | null {
   if (piece.join === "no") return null;
   // A fixed piece must lie as written, so only its `across` can run along a strip.
   const run = piece.turnable ? Math.max(piece.across, piece.along) : piece.across;
@@ -56,9 +57,9 @@ export function joinFromStrips(piece: CutPiece, usable: Ticks, ruler: Ruler): Cu
   const { corners: _, seams, ...plain } = piece;
   const joined: JoinedRun = {
     length: run * piece.count,
-    loss: lossPerJoin(piece.join, stripWidth, ruler),
+    loss: lossPerJoin(piece.join, stripWidth, joining.ruler),
     join: piece.join,
-    leastEnd: leastEnd(ruler),
+    leastEnd: leastEnd(joining, usable, run * piece.count),
     lengths: [{ length: run, count: piece.count }],
     whole: null,
     notes: piece.notes,
@@ -107,6 +108,7 @@ export function runsTogether(a: JoinedRun, b: JoinedRun): JoinedRun {
   return {
     ...a,
     length: a.length + b.length,
+    leastEnd: Math.max(a.leastEnd, b.leastEnd),
     lengths: [...a.lengths, ...b.lengths],
     notes: notesTogether(a.notes, b.notes),
     ...(a.finished === undefined || b.finished === undefined ? {} : { finished: a.finished + b.finished }),

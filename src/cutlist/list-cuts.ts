@@ -4,7 +4,7 @@ import { formatLength, formatSize } from "../length/format.ts";
 import type { Ruler, Ticks } from "../length/types.ts";
 import type { CutListSpec, FabricSpec, PieceSpec, Print } from "../spec/types.ts";
 import { usableWidth } from "../stock/index.ts";
-import { joinFromStrips, needsJoin } from "./joins.ts";
+import { type Joining, joinFromStrips, needsJoin } from "./joins.ts";
 import { type LettersOfFabric, letterPieces } from "./letters.ts";
 import { mergePieces } from "./merge.ts";
 import { shapePiece } from "./nested-cut.ts";
@@ -24,7 +24,7 @@ export function listCuts(
   let lettered = 0;
   const value = spec.fabrics.map((fabric, index): CutList => {
     const pieces = letterPieces(
-      listFabric(fabric, index, spec.ruler, diagnostics),
+      listFabric(fabric, index, spec, diagnostics),
       lettered,
       known?.get(fabric.name) ?? null,
     );
@@ -35,7 +35,13 @@ export function listCuts(
   return { value: failed ? null : value, diagnostics };
 }
 
-function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics: Diagnostic[]): CutPiece[] {
+function listFabric(
+  fabric: FabricSpec,
+  index: number,
+  joining: Joining,
+  diagnostics: Diagnostic[],
+): CutPiece[] {
+  const { ruler } = joining;
   const usable = usableWidth(fabric);
   const pieces = fabric.pieces.map((written, i) => {
     const piece = asCutPiece(written, usable, fabric.print, ruler);
@@ -50,7 +56,7 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
       at: written.at,
     };
     if (piece.cut === "strips" && needsJoin(piece, usable)) {
-      const joined = joinFromStrips(piece, usable, ruler);
+      const joined = joinFromStrips(piece, usable, joining);
       if (joined !== null) {
         diagnostics.push(pieceJoined(where, joined.joined!.lengths));
         return joined;
@@ -59,7 +65,7 @@ function listFabric(fabric: FabricSpec, index: number, ruler: Ruler, diagnostics
     const over = tooWideBy(piece, usable);
     // A piece that may be cut either way and joined is settled by the plan, which knows what each costs.
     const mayJoin =
-      piece.cut === "either" && needsJoin(piece, usable) && joinFromStrips(piece, usable, ruler) !== null;
+      piece.cut === "either" && needsJoin(piece, usable) && joinFromStrips(piece, usable, joining) !== null;
     if (over > 0 && !mayJoin) {
       diagnostics.push(
         pieceTooWide(where, {

@@ -1,6 +1,6 @@
 import type { Ruler, Ticks } from "../length/types.ts";
-import { hullOf, nestRun } from "../quilt/units/nest.ts";
-import { turnedShape } from "../quilt/units/shapes.ts";
+import { hullOf, nestRun } from "../quilt/units/outlines/nest.ts";
+import { turnedShape } from "../quilt/units/outlines/shapes.ts";
 import type { PatchShape, ShapePoint } from "../quilt/units/types.ts";
 import type { Print, ShapeSpec } from "../spec/types.ts";
 import { stripShape } from "./strip-shape.ts";
@@ -77,7 +77,7 @@ export function areaOfShape({ across, along, shape }: CutPiece): number {
 
 /**
  * How pieces that are cut by one template stand in strips, laid in every way their print allows.
- * Null where they stand no closer than their rectangles, and where some are cut with the template turned face down.
+ * Null where they stand no closer than their rectangles. Those cut with the template turned face down are a bag of their own.
  */
 function nestByTemplate(piece: CutPiece, print: Print, ruler: Ruler): NestedCut | null {
   const { shape, subcut, turnable, cut, fullWidth, count } = piece;

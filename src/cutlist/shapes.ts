@@ -1,4 +1,5 @@
-import { matchShapes, type ShapeMatch, type ShapeTurns } from "../quilt/units/shapes.ts";
+import { hullOf, nestRun } from "../quilt/units/outlines/nest.ts";
+import { matchShapes, type ShapeMatch, type ShapeTurns } from "../quilt/units/outlines/shapes.ts";
 import type { PatchShape } from "../quilt/units/types.ts";
 import type { Print } from "../spec/types.ts";
 import type { CutShape } from "./types.ts";
@@ -20,10 +21,25 @@ export function matchOnCloth(shape: PatchShape, other: PatchShape, print: Print)
   return matchShapes(shape, other, TURNS[print.kind], print.axis === "along");
 }
 
-/** The place of a shape in a list of different ones; one not yet known is added at the end. */
+/**
+ * The place of a shape in a list of different ones; one not yet known is added at the end. What is cut with the template
+ * turned face down is one with what is cut as drawn, unless it stands closer in strips: a run holds shapes of one hand only.
+ */
 export function shapeNumber(shapes: PatchShape[], shape: PatchShape, print: Print): number {
-  const known = shapes.findIndex((each) => matchOnCloth(each, shape, print) !== null);
+  const known = shapes.findIndex((each) => {
+    const match = matchOnCloth(each, shape, print);
+    return match !== null && !(match.mirrored && standsCloser(shape, print.kind !== "one-way"));
+  });
   return known >= 0 ? known : shapes.push(shape) - 1;
+}
+
+/** Whether shapes like this one stand closer in a strip than their rectangles do, some of them turned half round or none. */
+function standsCloser(shape: PatchShape, halfTurns: boolean): boolean {
+  if (hullOf(shape.cut).length < shape.cut.length) return false;
+  return [shape.cut, shape.cut.map(({ x, y }) => ({ x: y, y: x }))].some((line) => {
+    const { first, advances } = nestRun(line, halfTurns);
+    return advances.some((step) => step < first);
+  });
 }
 
 /** Both counts under the first one's outline, with the marks both have. The shapes must match. */

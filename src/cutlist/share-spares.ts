@@ -1,9 +1,9 @@
 import type { FabricSpec } from "../spec/types.ts";
 import type { Marked } from "./merge.ts";
-import { loosePatches } from "./record-loose.ts";
-import type { Listed } from "./record-units.ts";
+import { loosePatches } from "./record/record-loose.ts";
+import type { Listed } from "./record/record-units.ts";
+import type { PatchPart } from "./record/unit-record.ts";
 import type { CutPiece } from "./types.ts";
-import type { PatchPart } from "./unit-record.ts";
 
 /*
  * Squares are halved and quartered for each kind of unit by itself, and what one kind leaves over another may need:

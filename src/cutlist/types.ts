@@ -1,6 +1,6 @@
 import type { Purpose } from "../diagnostics/purposes.ts";
 import type { Ticks } from "../length/types.ts";
-import type { NestRun } from "../quilt/units/nest.ts";
+import type { NestRun } from "../quilt/units/outlines/nest.ts";
 import type { PatchShape } from "../quilt/units/types.ts";
 import type { FabricSpec, ShapeSpec } from "../spec/types.ts";
 

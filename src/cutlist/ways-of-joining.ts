@@ -1,5 +1,5 @@
-import type { Ruler, Ticks } from "../length/types.ts";
-import { joinFromStrips, needsJoin } from "./joins.ts";
+import type { Ticks } from "../length/types.ts";
+import { type Joining, joinFromStrips, needsJoin } from "./joins.ts";
 import { type Marked, mergeMarked } from "./merge.ts";
 import type { CutList, CutPiece } from "./types.ts";
 
@@ -16,9 +16,9 @@ const CHOICES = 3;
  * The ways a fabric's long pieces may be made, where the maker allows both joining and cutting along the
  * selvage. A fabric without such pieces has one way. Beyond three such pieces, the rest are joined.
  */
-export function waysOfJoining(cutList: CutList, usable: Ticks, ruler: Ruler): JoinedWay[] {
+export function waysOfJoining(cutList: CutList, usable: Ticks, joining: Joining): JoinedWay[] {
   const joinable = cutList.pieces.map((piece) =>
-    needsJoin(piece, usable) && piece.cut === "either" ? joinFromStrips(piece, usable, ruler) : null,
+    needsJoin(piece, usable) && piece.cut === "either" ? joinFromStrips(piece, usable, joining) : null,
   );
   const open = joinable.flatMap((joined, index) => (joined === null ? [] : [index]));
   if (open.length === 0) return [{ way: "whole", cutList }];

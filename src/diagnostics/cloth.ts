@@ -13,6 +13,8 @@ export type ClothFault =
   | { is: "count"; most: number }
   | { is: "word"; word: string }
   | { is: "no-count" }
+  /** A comma between brackets has made two entries of it. */
+  | { is: "torn" }
   | { is: "all-trimmed" };
 
 /** Why what is sold ready cut cannot be weighed by its prices. */

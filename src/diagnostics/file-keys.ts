@@ -10,6 +10,7 @@ export type FabricKey =
   | "file.style"
   | "file.prefer"
   | "file.keep-from"
+  | "file.join-from"
   | "file.units"
   | "file.folded"
   | "file"

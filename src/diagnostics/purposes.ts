@@ -1,6 +1,6 @@
 import type { Ticks } from "../length/types.ts";
-import type { BorderPair } from "./design-faults.ts";
-import type { UnitTold } from "./quilt.ts";
+import type { BorderPair } from "./quilts/design-faults.ts";
+import type { UnitTold } from "./quilts/quilt.ts";
 
 /** A border by the maker's own name for it, or by its number from the inside. */
 export type BorderName = string | number;

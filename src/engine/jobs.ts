@@ -1,4 +1,5 @@
 import { choose, type StockAims } from "./choose.ts";
+import { lessenJoins } from "./easing/lessen-joins.ts";
 import { lessenWork } from "./easing/lessen-work.ts";
 import { pack } from "./pack.ts";
 import type { CuttingTable, PackingProblem, PackingResult, SearchLimits } from "./types.ts";
@@ -7,6 +8,14 @@ import type { CuttingTable, PackingProblem, PackingResult, SearchLimits } from "
 export type EngineJob =
   | { kind: "pack"; problem: PackingProblem; limits: SearchLimits }
   | { kind: "choose"; problem: PackingProblem; choice: StockAims; limits: SearchLimits }
+  | {
+      kind: "lessen-joins";
+      problem: PackingProblem;
+      result: PackingResult;
+      /** The roll may be used up to this length. */
+      lengthLimit: number;
+      limits: SearchLimits;
+    }
   | {
       kind: "lessen-work";
       problem: PackingProblem;
@@ -25,6 +34,8 @@ export function runJob(job: EngineJob): Promise<PackingResult> {
       return pack(job.problem, job.limits);
     case "choose":
       return choose(job.problem, job.choice, job.limits);
+    case "lessen-joins":
+      return lessenJoins(job.problem, job.result, job.lengthLimit, job.limits);
     case "lessen-work":
       return lessenWork(job.problem, job.result, job.lengthLimit, job.limits, job.table);
   }

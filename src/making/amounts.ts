@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../cutlist/unit-record.ts";
+import type { UnitRecord } from "../cutlist/record/unit-record.ts";
 import type { Ticks } from "../length/types.ts";
 import type { QuiltTop } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";

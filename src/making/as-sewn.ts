@@ -1,4 +1,4 @@
-import { sewnAt } from "../quilt/as-sewn.ts";
+import { sewnAt } from "../quilt/sizes/as-sewn.ts";
 import type { BlockDesign } from "../quilt/types.ts";
 import type { JoinStep, RawSize } from "./types.ts";
 

@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../cutlist/unit-record.ts";
+import type { UnitRecord } from "../cutlist/record/unit-record.ts";
 import type { QuiltWork } from "../quilt/index.ts";
 import type { BlockDesign, QuiltTop } from "../quilt/types.ts";
 import { seenTurn } from "./seen-turn.ts";

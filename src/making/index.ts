@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../cutlist/unit-record.ts";
+import type { UnitRecord } from "../cutlist/record/unit-record.ts";
 import type { Exact, LaidQuilt } from "../quilt/index.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";

@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../cutlist/unit-record.ts";
+import type { UnitRecord } from "../cutlist/record/unit-record.ts";
 import type { BorderName, Purpose } from "../diagnostics/purposes.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FoundationWork } from "../quilt/index.ts";

@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../cutlist/unit-record.ts";
+import type { UnitRecord } from "../cutlist/record/unit-record.ts";
 import { exactToNumber } from "../quilt/index.ts";
 import type { DesignUnit, QuiltTop } from "../quilt/types.ts";
 import type { BlockKind, BlockMaking, Press, PressedSeam, Pressing, UnitPressing } from "./types.ts";

@@ -31,6 +31,8 @@ export interface Session {
   save(text: string): number;
   /** Plans a text with what lies in the drawer used first, in the same worker. */
   cover(text: string, drawer: string): number;
+  /** Plans the kits of a class, in the same worker. */
+  kits(text: string, name: string): number;
   /** Sets ways of making, or turnings, beside one another, in the same worker. */
   choose(what: ChooseWhat, text: string): number;
   end(): void;
@@ -172,6 +174,12 @@ export function openSession({ start, later, heard, most }: SessionOptions): Sess
       asked += 1;
       trier ??= fresh();
       trier.port.post({ kind: "cover", id: asked, text, drawer });
+      return asked;
+    },
+    kits(text, name) {
+      asked += 1;
+      trier ??= fresh();
+      trier.port.post({ kind: "kits", id: asked, text, name });
       return asked;
     },
     choose(what, text) {

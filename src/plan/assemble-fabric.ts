@@ -68,7 +68,7 @@ export function assembleFabric(
     sturdiness: {
       narrowestUsable: null,
       spareLength: uncutLength(lays),
-      ...(purchase === null || bolts.length > 1 ? {} : mistakesIn(fabric, lays, result.rollLength, purchase)),
+      ...(purchase === null ? {} : mistakesIn(fabric, lays, bolts, purchase)),
     },
   };
 }

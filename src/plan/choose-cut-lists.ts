@@ -10,7 +10,7 @@ import { formatLength } from "../length/format.ts";
 import { purchaseFor, usableWidth } from "../stock/index.ts";
 import { stackLimit } from "./flag-steps.ts";
 import { packShared, type SharedEffort } from "./pack-shared.ts";
-import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
+import { type FixedPiece, posePackingProblem, UNSQUARED } from "./pose-problem.ts";
 import type { Bolt, PlanSettings, Solve } from "./request.ts";
 
 /** A fabric with the cut list that was settled on and its first packing. */
@@ -53,11 +53,11 @@ export async function chooseCutLists(
   const ways = fabrics.map((fabric) => {
     const { fixedStock, bolt } = fabric;
     const sources = { usable: bolt === "none" ? null : usableWidth(fabric.cutList.fabric), fixedStock };
-    return waysOf(fabric, kits, settings).map((way) => ({
-      ...way,
-      fixedStock,
-      problem: posePackingProblem(way.cutList, sources, settings.style, stackLimit(settings)),
-    }));
+    return waysOf(fabric, kits, settings).map((way) => {
+      const cutList = sources.usable === null ? asLongAsCloth(way.cutList, fixedStock) : way.cutList;
+      const problem = posePackingProblem(cutList, sources, settings.style, stackLimit(settings));
+      return { ...way, cutList, fixedStock, problem };
+    });
   });
   const problems = ways.flat().map(({ problem }) => problem);
   const results = await packShared(problems, limits, effort, solve);
@@ -68,20 +68,34 @@ export async function chooseCutLists(
   });
 }
 
+/** Without a bolt runs may be joined from strips as long as the widest cloth there is, however short those are. */
+function asLongAsCloth({ fabric, pieces }: CutList, fixedStock: readonly FixedPiece[]): CutList {
+  const widest = fixedStock.reduce(
+    (most, { across, squareUp = UNSQUARED }) => Math.max(most, across - squareUp.across),
+    1,
+  );
+  const shortened = pieces.map(({ joined, ...piece }) =>
+    joined === undefined
+      ? piece
+      : { ...piece, joined: { ...joined, leastEnd: Math.min(joined.leastEnd, widest) } },
+  );
+  return { fabric, pieces: shortened };
+}
+
 type Way = JoinedWay & { untried: boolean };
 
 /** What may be cut of a fabric: all kits of a class, whose strips are joined within one of them. */
-function waysOf({ cutList, sorts }: Fabric, kits: number, { ruler }: PlanSettings): Way[] {
+function waysOf({ cutList, sorts }: Fabric, kits: number, settings: PlanSettings): Way[] {
   const usable = usableWidth(cutList.fabric);
   if (sorts === undefined)
-    return waysOfJoining(cutList, usable, ruler).map((way) => ({
+    return waysOfJoining(cutList, usable, settings).map((way) => ({
       ...way,
       cutList: forKits(way.cutList, kits),
       untried: false,
     }));
   // Made in the way that was settled on already.
   if (sorts.length === 0) return [{ way: "whole", cutList, untried: true }];
-  const { ways, all } = waysForClass(sorts, usable, ruler);
+  const { ways, all } = waysForClass(sorts, usable, settings);
   return ways.map((way) => ({ ...way, untried: !all }));
 }
 

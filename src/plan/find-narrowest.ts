@@ -2,9 +2,11 @@ import type { CutList } from "../cutlist/types.ts";
 import { atMost, type EngineJob, hasPlan } from "../engine/index.ts";
 import type { CuttingStyle, PackingResult, SearchLimits, StackLimit } from "../engine/types.ts";
 import type { Ticks } from "../length/types.ts";
+import { lengthLimit } from "../stock/index.ts";
+import { lengthsOf, ontoBolts, purchaseOf, tooLongForBolt } from "./packing/onto-bolts.ts";
 import { everyPart } from "./parts.ts";
 import { posePackingProblem } from "./pose-problem.ts";
-import type { Lay } from "./types.ts";
+import type { Lay, Purchase } from "./types.ts";
 
 /** One fabric whose purchase is to be tried on narrower cloth. */
 export interface Trial {
@@ -13,10 +15,22 @@ export interface Trial {
   /** Where strips may be cut into stacks. Default: anywhere. */
   stacks?: StackLimit;
   usable: Ticks;
-  /** Most length the purchase gives. */
-  lengthLimit: Ticks;
+  /** What is to be enough. */
+  purchase: Purchase;
   /** A plan that works at the full width. */
-  lay: Lay;
+  lays: readonly Lay[];
+}
+
+/** Most length the purchase gives, of one bolt or of several. */
+function mostOf({ cutList: { fabric }, purchase }: Trial): Ticks {
+  const lengths = lengthsOf(purchase).map(({ length }) => lengthLimit({ ...fabric, spare: 0 }, length));
+  return lengths.reduce((sum, length) => sum + length, -fabric.spare);
+}
+
+/** Whether a plan can be cut from the purchase, however it is dealt out to bolts. */
+function isEnough({ cutList: { fabric }, purchase }: Trial, result: PackingResult): boolean {
+  if (!hasPlan(result) || tooLongForBolt(fabric, result)) return false;
+  return (purchaseOf(fabric, ontoBolts(fabric, result))?.length ?? 0) <= purchase.length;
 }
 
 /** Most work spent on one width; what is not settled by then counts as not working. */
@@ -55,31 +69,26 @@ export async function findNarrowest(
       asked.map(({ trial }, i) => jobAt(trial, widths[i]! * mark, atMost(limits, BUDGET))),
     );
     asked.forEach((state, i) => {
-      const result = results[i]!;
-      const fits = hasPlan(result) && result.rollLength <= state.trial.lengthLimit;
-      if (fits) state.works = widths[i]!;
+      if (isEnough(state.trial, results[i]!)) state.works = widths[i]!;
       else state.least = widths[i]! + 1;
     });
   }
   return open.map(({ trial, works }) => Math.min(trial.usable, works * mark));
 }
 
-function jobAt(
-  { cutList, style, stacks, lengthLimit }: Trial,
-  usable: Ticks,
-  limits: SearchLimits,
-): EngineJob {
+function jobAt(trial: Trial, usable: Ticks, limits: SearchLimits): EngineJob {
+  const { cutList, style, stacks } = trial;
   const problem = posePackingProblem(cutList, { usable, fixedStock: [] }, style, stacks);
-  return { kind: "pack", problem, limits: { ...limits, target: lengthLimit } };
+  return { kind: "pack", problem, limits: { ...limits, target: mostOf(trial) } };
 }
 
 /**
  * The width the plan itself needs: cloth beyond the last segment of every strip is not missed. Full-width
  * strips shrink with the cloth, as far as joined ones still make their length.
  */
-function widthInUse({ cutList, lay, usable }: Trial): Ticks {
+function widthInUse({ cutList, lays, usable }: Trial): Ticks {
   let most = leastForJoined(cutList, usable);
-  for (const part of everyPart(lay.root)) {
+  for (const part of lays.flatMap(({ root }) => [...everyPart(root)])) {
     const inWidth = part.cut === "along" && part.x + part.across === usable;
     if (!inWidth || part.role === "segment") continue;
     const kept = part.parts.filter(({ cause }) => cause === null);
@@ -92,9 +101,10 @@ function widthInUse({ cutList, lay, usable }: Trial): Ticks {
 }
 
 /** No narrower cloth can do: for its widest piece, for its area, or for what must be joined. */
-function leastWidth({ cutList, lengthLimit, usable }: Trial): Ticks {
+function leastWidth(trial: Trial): Ticks {
+  const { cutList, usable } = trial;
   let area = 0;
-  let length = lengthLimit;
+  let length = mostOf(trial);
   let most = leastForJoined(cutList, usable);
   for (const piece of cutList.pieces) {
     if (piece.nest !== undefined) {

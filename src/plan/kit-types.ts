@@ -14,6 +14,8 @@ export interface KitShare {
   /** From 1. */
   first: number;
   last: number;
-  /** Numbers in cutting order. */
+  /** Numbers in cutting order, of several bolts those of the first one first. */
   strips: number[];
+  /** Where several bolts are cut: for each of the strips the bolt it comes from, from 0. */
+  bolts?: number[];
 }

@@ -4,7 +4,7 @@ import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { hasPlan, ruleOfThumb, verify } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StackLimit } from "../engine/types.ts";
 import type { FabricSpec } from "../spec/types.ts";
-import { lengthLimit, usableWidth } from "../stock/index.ts";
+import { usableWidth } from "../stock/index.ts";
 import { assembleFabric } from "./assemble-fabric.ts";
 import { cheapestMix, mixOfPieces } from "./cheapest-mix.ts";
 import type { Chosen, Fabric } from "./choose-cut-lists.ts";
@@ -17,15 +17,15 @@ import { chooseFromHand, type LengthInHand, ontoLength } from "./length-in-hand.
 import { listTemplates } from "./list-templates.ts";
 import { fromOneGrain, type Packed, splitPairs } from "./one-grain.ts";
 import type { SharedEffort } from "./pack-shared.ts";
-import { easeWork } from "./packing/ease-work.ts";
-import { ontoBolts, tooLongForBolt } from "./packing/onto-bolts.ts";
+import { easeJoins, easeWork } from "./packing/ease-work.ts";
+import { tooLongForBolt } from "./packing/onto-bolts.ts";
 import { lessToBuy, withinBolts } from "./packing/within-bolts.ts";
 import { type FixedPiece, posePackingProblem } from "./pose-problem.ts";
 import type { Bolt, PlanRequest, PlanSettings, Solve } from "./request.ts";
 import { settleRuns } from "./settle-runs.ts";
 import { kitShares, splitKits } from "./split-kits.ts";
 import { tryStackedCuts } from "./stacked-cuts.ts";
-import { boltsAssumed, tellMissing, tellTooLong, tellUnproven } from "./telling/tell-fabrics.ts";
+import { boltsAssumed, ofAccount, tellMissing, tellTooLong, tellUnproven } from "./telling/tell-fabrics.ts";
 import { type FabricPlan, type Mix, PLAN_VERSION, type Plan } from "./types.ts";
 import { useInOrder } from "./use-in-order.ts";
 
@@ -80,17 +80,13 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
   const splits = kits === 1 ? [] : await splitKits(packed, kits, spec, limits, solve);
   const plans = chosen.map((one, i) => {
     const shared = splits[i] ?? null;
-    const several = ontoBolts(one.cutList.fabric, eased[i]!).length > 1;
-    // Strips of one group of kits may then lie on two bolts.
-    const unfit = shared === null || several || splitPairs(one.cutList, shared.result).length > 0;
+    const dearer = shared !== null && lessToBuy(one, shared.result, eased[i]!) !== shared.result;
+    const unfit = shared === null || dearer || splitPairs(one.cutList, shared.result).length > 0;
     const split = unfit ? null : shared;
     if (split !== null) assertRight(one.problem, split.result);
     const result = split?.result ?? eased[i]!;
     const made = assembleFabric(one, result, ruleOfThumb(one.problem), packed[i]?.mix ?? null, spec, kits);
-    const [lay] = made.lays;
-    return split === null || lay === undefined
-      ? made
-      : { ...made, kitShares: kitShares(lay, split, one, spec) };
+    return split === null ? made : { ...made, kitShares: kitShares(made.lays, split, one, spec) };
   });
   told.push(...plans.flatMap((plan, i) => tellUnproven(plan, chosen[i]!, spec)));
   const hasty = plans.filter((_, i) => eased[i]!.stats.cutShort === "clock").map(({ name }) => name);
@@ -118,7 +114,7 @@ export async function planCutLists(request: PlanRequest): Promise<Outcome<Plan>>
     ...(spec.style === "strips-2" || spec.matLength === undefined ? {} : { matLength: spec.matLength }),
     folded: spec.folded,
     keepFrom: spec.keepFrom,
-    assumptions: [...spec.assumptions, ...boltsAssumed(plans, chosen)],
+    assumptions: [...ofAccount(spec.assumptions, plans), ...boltsAssumed(plans, chosen)],
     fabrics: plans.map((plan, i) => ({
       ...plan,
       sturdiness: { ...plan.sturdiness, narrowestUsable: narrowest[i] ?? null },
@@ -185,7 +181,8 @@ async function packToTheEnd(
   const able = weighed.filter(({ result }) => hasPlan(result));
   const there = able.map((one) => lengths[weighed.indexOf(one)] ?? null);
   const ordered = await useInOrder(able, limits, solve);
-  const whole = await settleAll(ordered, settings, limits, solve);
+  const fewer = await easeJoins(ordered, there, settings, limits, solve);
+  const whole = await settleAll(fewer, settings, limits, solve);
   const parted = await withinBolts(
     whole.filter((_, i) => there[i] == null),
     limits,
@@ -288,14 +285,13 @@ async function tryNarrower(
   const stacks = stackLimit(settings);
   const trials = plans.map((plan, i): Trial | null => {
     const { cutList } = chosen[i]!;
-    const [lay] = plan.lays;
+    const { lays, purchase, usable } = plan;
     // Strips used at whatever length the cloth gives say nothing of how long they must be.
     const pinned = cutList.pieces.some(
       (piece) => piece.fullWidth && (piece.joined === undefined || piece.joined.perKit),
     );
-    if (plan.lays.length !== 1 || lay === undefined || plan.purchase === null || pinned) return null;
-    const most = lengthLimit(cutList.fabric, plan.purchase.length);
-    return { cutList, style, stacks, usable: plan.usable, lengthLimit: most, lay };
+    if (purchase === null || pinned || lays.some(({ source }) => source !== "bolt")) return null;
+    return { cutList, style, stacks, usable, purchase, lays };
   });
   const found = await findNarrowest(
     trials.filter((trial) => trial !== null),

@@ -12,7 +12,16 @@ import type { FixedPiece } from "./pose-problem.ts";
 /** What a plan needs to know of the maker's file besides the cut lists. Both kinds of file have it. */
 export type PlanSettings = Pick<
   CutListSpec,
-  "name" | "ruler" | "style" | "prefer" | "rulerLength" | "matLength" | "folded" | "keepFrom" | "assumptions"
+  | "name"
+  | "ruler"
+  | "style"
+  | "prefer"
+  | "rulerLength"
+  | "matLength"
+  | "folded"
+  | "keepFrom"
+  | "joinFrom"
+  | "assumptions"
 >;
 
 /** Does a batch of engine jobs, one after another or side by side, and answers in the same order. */

@@ -1,10 +1,11 @@
 import { atMost, hasPlan } from "../engine/index.ts";
 import type { PackingProblem, PackingResult, SearchLimits, StripSection } from "../engine/types.ts";
-import { lengthLimit, purchaseFor } from "../stock/index.ts";
+import { usableWidth } from "../stock/index.ts";
 import { buildLay, cuttingOf, laidItems } from "./build-lay.ts";
 import type { Chosen } from "./choose-cut-lists.ts";
 import { tableOf } from "./flag-steps.ts";
 import type { KitShare } from "./kit-types.ts";
+import { limitOnBolts } from "./packing/ease-work.ts";
 import { everyPart, likeness } from "./parts.ts";
 import type { PlanSettings, Solve } from "./request.ts";
 import type { Lay } from "./types.ts";
@@ -115,8 +116,8 @@ function isStripsOnly({ sheets, roll, items }: PackingProblem, { layouts }: Pack
 }
 
 /** Most length the purchase of the batch gives. */
-function limitOf({ cutList: { fabric } }: Chosen, { rollLength }: PackingResult): number {
-  return Math.max(rollLength, lengthLimit(fabric, purchaseFor(fabric, rollLength).length));
+function limitOf({ cutList: { fabric } }: Chosen, batch: PackingResult): number {
+  return Math.max(batch.rollLength, limitOnBolts(fabric, batch));
 }
 
 /** The batch as groups of so many kits, the last of them smaller where they do not come out even; null if it costs. */
@@ -155,23 +156,29 @@ function together(batch: PackingResult, groups: Split["groups"], length: number)
 }
 
 /**
- * Which strips of the whole lay fill which kits: every group is laid by itself, and takes of each kind of strip the
- * first that no group before it has.
+ * Which strips of all bolts fill which kits: every group is laid by itself, and takes of each kind of strip the first that
+ * no group before it has.
  */
-export function kitShares(lay: Lay, { groups }: Split, chosen: Chosen, settings: PlanSettings): KitShare[] {
+export function kitShares(
+  lays: readonly Lay[],
+  { groups }: Split,
+  chosen: Chosen,
+  settings: PlanSettings,
+): KitShare[] {
   // Strips are told apart by how they are cut up.
   const cutting = cuttingOf(settings);
-  const free = new Map<string, number[]>();
-  for (const part of everyPart(lay.root)) {
-    if (part.role === "strip") free.set(likeness(part), [...(free.get(likeness(part)) ?? []), part.number]);
-  }
+  const free = new Map<string, { bolt: number; number: number }[]>();
+  for (const [bolt, { root }] of lays.entries())
+    for (const part of everyPart(root))
+      if (part.role === "strip")
+        free.set(likeness(part), [...(free.get(likeness(part)) ?? []), { bolt, number: part.number }]);
   let first = 1;
   return groups.map(({ kits, result }) => {
     const own = buildLay(
       {
         source: "bolt",
-        name: lay.name,
-        across: lay.across,
+        name: "bolt",
+        across: usableWidth(chosen.cutList.fabric),
         along: result.rollLength,
         straighten: 0,
         strip: false,
@@ -180,14 +187,16 @@ export function kitShares(lay: Lay, { groups }: Split, chosen: Chosen, settings:
       result.layouts,
       laidItems(chosen.problem.items, chosen.cutList.pieces),
     );
-    const strips: number[] = [];
+    const strips: { bolt: number; number: number }[] = [];
     for (const part of everyPart(own.root)) {
       if (part.role !== "strip") continue;
-      const number = free.get(likeness(part))?.shift();
-      if (number === undefined) throw new Error("a group of kits has a strip that the batch has not");
-      strips.push(number);
+      const strip = free.get(likeness(part))?.shift();
+      if (strip === undefined) throw new Error("a group of kits has a strip that the batch has not");
+      strips.push(strip);
     }
-    const share = { first, last: first + kits - 1, strips: strips.sort((a, b) => a - b) };
+    strips.sort((a, b) => a.bolt - b.bolt || a.number - b.number);
+    const share: KitShare = { first, last: first + kits - 1, strips: strips.map(({ number }) => number) };
+    if (lays.length > 1) share.bolts = strips.map(({ bolt }) => bolt);
     first += kits;
     return share;
   });

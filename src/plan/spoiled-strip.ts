@@ -1,20 +1,22 @@
 import type { Ticks } from "../length/types.ts";
-import { purchaseFor, type SoldCloth } from "../stock/index.ts";
+import { costOf, passesBolt, purchaseFor, type SoldCloth } from "../stock/index.ts";
+import { lengthsOf, type OnBolt } from "./packing/onto-bolts.ts";
 import type { Lay, Mistake, Purchase, Sturdiness } from "./types.ts";
 
 /**
  * What one strip cut wrongly costs. Its width is lost and the strip is cut once more from what is left uncut, the
- * spare the maker asked for included; where that is too short, more must be bought. `worst` is the widest strip or
- * lengthwise section, `usual` the width cut most often (of equals the widest).
+ * spare the maker asked for included; where that is too short, more must be bought: of the bolt that then takes least
+ * more, or of one more bolt. `worst` is the widest strip or lengthwise section, `usual` the width cut most often (of
+ * equals the widest).
  */
 export function mistakesIn(
   fabric: SoldCloth,
   lays: readonly Lay[],
-  used: Ticks,
+  bolts: readonly OnBolt[],
   purchase: Purchase,
 ): Pick<Sturdiness, "mistakes"> {
-  const bolt = lays.find(({ source }) => source === "bolt");
-  const widths = (bolt?.root.parts ?? []).filter(({ cause }) => cause === null).map(({ along }) => along);
+  const cut = lays.flatMap(({ source, root }) => (source === "bolt" ? root.parts : []));
+  const widths = cut.filter(({ cause }) => cause === null).map(({ along }) => along);
   if (widths.length === 0) return {};
   const counts = new Map<Ticks, number>();
   for (const width of widths) counts.set(width, (counts.get(width) ?? 0) + 1);
@@ -22,12 +24,17 @@ export function mistakesIn(
   const sorted = [...counts.keys()].sort((a, b) => b - a);
   const [worst = 0] = sorted;
   const usual = sorted.reduce((best, width) => (times(width) > times(best) ? width : best), worst);
-  const costOf = (width: Ticks): Mistake => {
-    const again = purchaseFor({ ...fabric, spare: 0 }, used + width);
-    const more = Math.max(0, again.length - purchase.length);
-    const cost =
-      purchase.cost === null || again.cost === null ? null : Math.max(0, again.cost - purchase.cost);
+  const bare = { ...fabric, spare: 0 };
+  const bought = lengthsOf(purchase);
+  const mistake = (width: Ticks): Mistake => {
+    const longer = bolts.flatMap(({ used }, i) => {
+      const { length } = purchaseFor(bare, used + width);
+      return passesBolt(fabric, length) ? [] : [Math.max(0, length - bought[i]!.length)];
+    });
+    const more = Math.min(...longer, purchaseFor(bare, width).length);
+    const dearer = costOf(fabric, purchase.length + more);
+    const cost = purchase.cost === null || dearer === null ? null : dearer - purchase.cost;
     return { width, more, cost };
   };
-  return { mistakes: { usual: costOf(usual), worst: costOf(worst) } };
+  return { mistakes: { usual: mistake(usual), worst: mistake(worst) } };
 }

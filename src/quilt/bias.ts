@@ -1,8 +1,8 @@
-import { biasOutside } from "../diagnostics/quilt.ts";
+import { biasOutside } from "../diagnostics/quilts/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
 import { exactToNumber, rationalOfExact } from "./exact.ts";
-import { howMade } from "./triangles.ts";
+import { howMade } from "./layout/triangles.ts";
 import type { DesignUnit, Patch, QuiltTop } from "./types.ts";
 import { plainDesign } from "./units/design.ts";
 import { findUnitKind } from "./units/registry.ts";

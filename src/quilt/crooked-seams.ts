@@ -1,5 +1,5 @@
-import type { DivideTold } from "../diagnostics/design-faults.ts";
-import { partialSeam, setInSeam } from "../diagnostics/quilt.ts";
+import type { DivideTold } from "../diagnostics/quilts/design-faults.ts";
+import { partialSeam, setInSeam } from "../diagnostics/quilts/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import { fromInteger, type Rational, toNumber } from "../length/rational.ts";
 import { surdToNumber } from "../length/surd.ts";

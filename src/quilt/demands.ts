@@ -1,13 +1,13 @@
-import { foundationMethod } from "../diagnostics/foundation.ts";
-import { type UnitTold, unitUnsuited } from "../diagnostics/quilt.ts";
+import { foundationMethod } from "../diagnostics/quilts/foundation.ts";
+import { type UnitTold, unitUnsuited } from "../diagnostics/quilts/quilt.ts";
 import type { Diagnostic } from "../diagnostics/types.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
-import { markFor } from "./as-sewn.ts";
-import type { UnitInstance } from "./builder.ts";
 import type { LaidUnit } from "./laid-types.ts";
+import type { UnitInstance } from "./layout/builder.ts";
+import { howMade } from "./layout/triangles.ts";
 import { saySize } from "./say.ts";
+import { markFor } from "./sizes/as-sewn.ts";
 import { spotFacts } from "./spot-facts.ts";
-import { howMade } from "./triangles.ts";
 import { FROM_RECTANGLES, foundationRecipe, ON_FOUNDATION } from "./units/on-foundation.ts";
 import type { Recipe } from "./units/types.ts";
 import type { BlockPlacing, SpotFacts, UnitDemand } from "./work-types.ts";

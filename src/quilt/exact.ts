@@ -1,7 +1,7 @@
 import { type Rational, rational } from "../length/rational.ts";
 import { type Surd, surd, surdToNumber } from "../length/surd.ts";
 import type { FractionTicks } from "../spec/quilt-types.ts";
-import { turnIn } from "./turn-in.ts";
+import { turnIn } from "./turning/turn-in.ts";
 import type { Exact, Point } from "./types.ts";
 
 /*

@@ -1,8 +1,9 @@
 export { exactToNumber } from "./exact.ts";
 export type * from "./foundation/types.ts";
 export { type LaidQuilt, layOutQuilt } from "./lay-out-quilt.ts";
-export { restate } from "./restate.ts";
-export { fillRows } from "./setting.ts";
+export { fillRows } from "./layout/setting.ts";
+export { restate } from "./sizes/restate.ts";
+export { unitSizes } from "./sizes/unit-sizes.ts";
 export { straightSplit } from "./straight-split.ts";
 export {
   blockAlikeAfter,
@@ -11,11 +12,10 @@ export {
   motifsOf,
   type TurnedBlock,
   turnMotifs,
-} from "./turn-motifs.ts";
+} from "./turning/turn-motifs.ts";
+export { unitTurns } from "./turning/unit-turns.ts";
 export type * from "./types.ts";
 export { unitList } from "./unit-list.ts";
-export { unitSizes } from "./unit-sizes.ts";
-export { unitTurns } from "./unit-turns.ts";
 export { plainDesign } from "./units/design.ts";
 export { ON_FOUNDATION } from "./units/on-foundation.ts";
 export { findUnitKind, UNIT_KINDS } from "./units/registry.ts";

@@ -1,12 +1,16 @@
-import { blockUnused, fabricUnused, printTilted } from "../diagnostics/quilt.ts";
+import { blockUnused, fabricUnused, printTilted } from "../diagnostics/quilts/quilt.ts";
 import type { Diagnostic, Outcome } from "../diagnostics/types.ts";
 import { fromInteger, ZERO } from "../length/rational.ts";
 import type { DrawnRow, QuiltSpec } from "../spec/quilt-types.ts";
 import { warnOfBias } from "./bias.ts";
-import { layOutBlock } from "./block-grid.ts";
-import { borderOffsets, placeBorders } from "./borders.ts";
-import { borderWidths } from "./borders-fit.ts";
-import { type Builder, blockPlacings, newBuilder, tooLarge, unitInstances } from "./builder.ts";
+import { borderOffsets, placeBorders } from "./borders/borders.ts";
+import { borderWidths } from "./borders/borders-fit.ts";
+import { demandsOf } from "./demands.ts";
+import { addExact, scaleExact, shiftPoint, surdOfExact, turnPoint } from "./exact.ts";
+import { findFoundation } from "./foundation/find-foundation.ts";
+import type { LaidBlock } from "./laid-types.ts";
+import { layOutBlock } from "./layout/block-grid.ts";
+import { type Builder, blockPlacings, newBuilder, tooLarge, unitInstances } from "./layout/builder.ts";
 import {
   centreTooLarge,
   onPointSize,
@@ -14,18 +18,14 @@ import {
   placeStraight,
   sashingOnPoint,
   straightSize,
-} from "./centre.ts";
-import { prepareColours } from "./colours.ts";
-import { demandsOf } from "./demands.ts";
-import { addExact, scaleExact, shiftPoint, surdOfExact, turnPoint } from "./exact.ts";
-import { checkMotifs } from "./find-motifs.ts";
-import { findFoundation } from "./foundation/find-foundation.ts";
-import type { LaidBlock } from "./laid-types.ts";
-import { checkOnPoint, checkStraight, fillRows, type SetRow, setRows } from "./setting.ts";
-import { cutLengthOf, onMarkAbove } from "./strips.ts";
-import { placeTriangles } from "./triangles.ts";
+} from "./layout/centre.ts";
+import { prepareColours } from "./layout/colours.ts";
+import { checkOnPoint, checkStraight, fillRows, type SetRow, setRows } from "./layout/setting.ts";
+import { cutLengthOf, onMarkAbove } from "./layout/strips.ts";
+import { placeTriangles } from "./layout/triangles.ts";
+import { checkMethods } from "./layout/unit-of-cell.ts";
+import { checkMotifs } from "./turning/find-motifs.ts";
 import type { Exact, Point, QuiltTop, TopBorder } from "./types.ts";
-import { checkMethods } from "./unit-of-cell.ts";
 import type { QuiltWork, StripDemand, TriangleDemand } from "./work-types.ts";
 
 /** The finished top, and all that is to be sewn to make it. */

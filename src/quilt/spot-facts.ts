@@ -1,8 +1,8 @@
 import { fromInteger, toNumber } from "../length/rational.ts";
 import type { QuiltSpec } from "../spec/quilt-types.ts";
 import type { LaidUnit } from "./laid-types.ts";
-import { toRoots, withSeams } from "./units/outlines.ts";
-import { rootsToNumber } from "./units/roots.ts";
+import { toRoots, withSeams } from "./units/outlines/outlines.ts";
+import { rootsToNumber } from "./units/outlines/roots.ts";
 import type { Eighth } from "./units/types.ts";
 import type { SpotFacts } from "./work-types.ts";
 

@@ -1,5 +1,5 @@
 import type { PlaceTold, Purpose } from "../diagnostics/purposes.ts";
-import type { UnitTold } from "../diagnostics/quilt.ts";
+import type { UnitTold } from "../diagnostics/quilts/quilt.ts";
 import type { Place } from "../diagnostics/types.ts";
 import type { Ticks } from "../length/types.ts";
 import type { FoundationWork } from "./foundation/types.ts";

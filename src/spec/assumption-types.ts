@@ -9,6 +9,7 @@ export type Assumed =
   | { is: "fold" }
   | { is: "cutting" }
   | { is: "leftovers-kept"; length: Ticks }
+  | { is: "joined-from"; length: Ticks }
   | { is: "usable-width"; usable: Ticks; width: Ticks; selvage: Ticks }
   | { is: "usable-width-tried"; usable: Ticks }
   | { is: "selvage"; length: Ticks }

@@ -153,6 +153,8 @@ export interface CutListSpec {
   folded: boolean;
   /** Leftovers at least this big both ways are listed as worth keeping. */
   keepFrom: Ticks;
+  /** Strips and ends of strips joined end to end are at least so long, each. */
+  joinFrom: Ticks;
   fabrics: FabricSpec[];
   assumptions: Assumption[];
 }

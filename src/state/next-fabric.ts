@@ -83,9 +83,7 @@ function settledWay(
   { settings }: Search,
   taken: number,
 ): CutPiece[] {
-  const ways = waysOfJoining(list, usable, settings.ruler).map(
-    ({ cutList }) => forKits(cutList, kits).pieces,
-  );
+  const ways = waysOfJoining(list, usable, settings).map(({ cutList }) => forKits(cutList, kits).pieces);
   const [only = [], another] = ways;
   if (another === undefined) return only;
   const keys = new Set(fabric.pieces.map(bagKey));

@@ -19,6 +19,7 @@ export {
   USUAL_DROP,
 } from "./mattress-sizes.ts";
 export {
+  costOf,
   leastPurchase,
   lengthLimit,
   mostOfBolt,

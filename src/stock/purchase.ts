@@ -72,7 +72,7 @@ export function lengthLimit(fabric: SoldCloth, purchasedLength: Ticks): Ticks {
 }
 
 /** Price of a length in hundredths, rounded to the nearest (a half goes up); null without a price. */
-function costOf(fabric: Pick<SoldCloth, "price">, length: Ticks): number | null {
+export function costOf(fabric: Pick<SoldCloth, "price">, length: Ticks): number | null {
   if (fabric.price === null) return null;
   const per = BigInt(TICKS_PER[fabric.price.per]);
   const doubled = 2n * BigInt(length) * BigInt(fabric.price.hundredths);

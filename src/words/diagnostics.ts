@@ -25,9 +25,9 @@ export function said(diagnostic: Diagnostic, words: DiagnosticWords): Said {
 }
 
 /** Puts a diagnostic in words. */
-export function wordDiagnostic(diagnostic: Diagnostic, { diagnostics }: Words): WordedDiagnostic {
+export function wordDiagnostic(diagnostic: Diagnostic, words: Words): WordedDiagnostic {
   const { code, severity, path, at } = diagnostic;
-  const { message, hint } = said(diagnostic, diagnostics);
+  const { message, hint } = said(diagnostic, words.diagnostics);
   return { code, severity, message, hint, path, at };
 }
 

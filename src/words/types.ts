@@ -3,32 +3,32 @@ import type { Ruler } from "../length/types.ts";
 import type { Language } from "../length/writing.ts";
 import type { Assumption } from "../spec/types.ts";
 import type { DiagnosticWords } from "./diagnostics.ts";
-import type { arrange } from "./en/arrange.ts";
 import type { AssumptionSaid } from "./en/assumed.ts";
-import type { blocks } from "./en/blocks.ts";
 import type { book } from "./en/book/index.ts";
-import type { borders } from "./en/borders.ts";
-import type { choices } from "./en/choices.ts";
+import type { arrange } from "./en/choosing/arrange.ts";
+import type { choices } from "./en/choosing/choices.ts";
+import type { compare } from "./en/choosing/compare.ts";
+import type { changeSaid, savings } from "./en/choosing/savings.ts";
+import type { sizes } from "./en/choosing/sizes.ts";
 import type { commandLine } from "./en/command-line/index.ts";
-import type { compare } from "./en/compare.ts";
 import type { cutting } from "./en/cutting.ts";
 import type { drawings } from "./en/drawings/index.ts";
-import type { finishing } from "./en/finishing.ts";
-import type { foundation } from "./en/foundation.ts";
 import type { goOn, workFile } from "./en/go-on.ts";
-import type { lengths } from "./en/lengths.ts";
+import type { lengthFaults } from "./en/length-faults.ts";
 import type { makers } from "./en/makers.ts";
-import type { making } from "./en/making.ts";
-import type { lengths as spoken } from "./en/quilt/lengths.ts";
 import type { purposes } from "./en/quilt/purposes.ts";
+import type { spoken } from "./en/quilt/spoken.ts";
 import type { unitNames } from "./en/quilt/unit-names.ts";
 import type { unitSizes } from "./en/quilt/unit-sizes.ts";
-import type { changeSaid, savings } from "./en/savings.ts";
+import type { blocks } from "./en/sewing/blocks.ts";
+import type { borders } from "./en/sewing/borders.ts";
+import type { finishing } from "./en/sewing/finishing.ts";
+import type { foundation } from "./en/sewing/foundation.ts";
+import type { making } from "./en/sewing/making.ts";
+import type { teaching } from "./en/sewing/teaching.ts";
+import type { units } from "./en/sewing/units.ts";
 import type { shapes } from "./en/shapes.ts";
-import type { sizes } from "./en/sizes.ts";
 import type { buyTable, cutsTable, unitsTable } from "./en/tables.ts";
-import type { teaching } from "./en/teaching.ts";
-import type { units } from "./en/units.ts";
 import type { FileKeyWords } from "./file-keys.ts";
 import type { Starter } from "./starter.ts";
 
@@ -56,7 +56,7 @@ export interface Words {
   /** Files to start from. */
   starters: readonly Starter[];
   /** What is told of a length that cannot be read. */
-  lengths: Wide<typeof lengths>;
+  lengthFaults: Wide<typeof lengthFaults>;
   /** What the file of the work begins with, for whoever opens it. */
   workFile: Wide<typeof workFile>;
   /** What can be said of the work while it is done, by examples. */

@@ -144,7 +144,7 @@ describe("lengths", () => {
   test.each(SCHEMA_FILES.filter((name) => name !== "schema.json" && name !== "plan.schema.json"))(
     "%s: every length of the answer has its text",
     async (name) => {
-      const { lengthKeys } = await import("../../src/render/json/lengths.ts");
+      const { lengthKeys } = await import("../../src/render/json/length-keys.ts");
       const { ticks } = numbersOf(schemaOf(name));
       const plain = new Set([...lengthKeys].map((key) => key.split(".").at(-1)));
       expect([...ticks.keys()].filter((key) => !plain.has(key))).toEqual([]);
@@ -152,7 +152,7 @@ describe("lengths", () => {
   );
 
   test("no count is taken for a length", async () => {
-    const { lengthKeys } = await import("../../src/render/json/lengths.ts");
+    const { lengthKeys } = await import("../../src/render/json/length-keys.ts");
     for (const name of SCHEMA_FILES.filter((each) => each !== "schema.json" && each !== "plan.schema.json")) {
       const { others } = numbersOf(schemaOf(name));
       const taken = [...others].filter(([key]) => lengthKeys.has(key));

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { parse } from "yaml";
 import { publishedSchema, STARTERS } from "../../src/index.ts";
-import { readSpecFile } from "../../src/spec/read-spec-file.ts";
+import { readSpecFile } from "../../src/spec/read/read-spec-file.ts";
 import { ROOT } from "../cli/run.ts";
 import { faults, schemaOf } from "./schemas.ts";
 

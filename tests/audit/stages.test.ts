@@ -18,7 +18,12 @@ const TALL = [
 
 async function planned(more: Partial<CutListSpec>, pieces = TALL): Promise<Plan> {
   const spec = cutListSpec([fabric("Sea", pieces)], { style: "strips-3", ...more });
-  const { value } = await planCutLists({ spec, cutLists: listCuts(spec).value ?? [], solve: solveHere });
+  const { value } = await planCutLists({
+    spec,
+    cutLists: listCuts(spec).value ?? [],
+    solve: solveHere,
+    limits: { effort: 3000 },
+  });
   expect(auditPlan(value!)).toEqual([]);
   return value!;
 }

@@ -178,9 +178,9 @@ async function moreThanAfresh(now: FabricPlan, { left }: Told, spec: Spec, solve
     .map((piece, i) => ({ ...piece, count: piece.count - (now.done?.cut[i] ?? 0) }))
     .filter(({ count }) => count > 0);
   if (selvages <= 0 || pieces.length === 0) return ["something is bought though nothing is to cut"];
-  const { name, ruler, style, prefer, rulerLength, folded, keepFrom } = spec;
+  const { name, ruler, style, prefer, rulerLength, folded, keepFrom, joinFrom } = spec;
   const { value } = await planCutLists({
-    spec: { ...{ name, ruler, style, prefer, rulerLength, folded, keepFrom }, assumptions: [] },
+    spec: { ...{ name, ruler, style, prefer, rulerLength, folded, keepFrom, joinFrom }, assumptions: [] },
     cutLists: [{ fabric: { ...own, width: now.width, have: [], readyCut: [] }, pieces }],
     solve,
   });

@@ -1,7 +1,7 @@
 /** The benchmark: solves what the data folder holds, prints a table, and fails on any wrong answer. */
 import { existsSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { lightenSolver } from "../../src/cli/light-solver.ts";
+import { lightenSolver } from "../../src/cli/threads/light-solver.ts";
 import { pack } from "../../src/engine/index.ts";
 import { compareWithBaseline, writeBaseline } from "./baseline.ts";
 import type { BenchCase } from "./cases.ts";

@@ -97,7 +97,14 @@ function specOf({ name, step, bolt, own, ready_cut, pieces }: MixInstance): CutL
   return {
     ...{ kind: "cut-list", name, assumptions: [], fabrics: [fabric] },
     ruler: unit === "yd" ? { unit: "in", mark: 2032 } : { unit: "cm", mark: 3200 },
-    ...{ style: "strips-2", prefer: "sparing", rulerLength: 400_000, folded: true, keepFrom: 30_000 },
+    ...{
+      style: "strips-2",
+      prefer: "sparing",
+      rulerLength: 400_000,
+      folded: true,
+      keepFrom: 30_000,
+      joinFrom: 16 * 16_256,
+    },
     defaultUnit: unit === "yd" ? "in" : "cm",
   } as CutListSpec;
 }

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { type Arrangements, arrangeBlocks } from "../../src/choices/arrange-blocks.ts";
-import { motifTurnings } from "../../src/choices/motif-turnings.ts";
-import { turnBlocks, writtenRows } from "../../src/choices/turned-spec.ts";
-import { mirrorTurns, readArrangements, turnings } from "../../src/choices/turnings.ts";
+import { type Arrangements, arrangeBlocks } from "../../src/choices/arranging/arrange-blocks.ts";
+import { motifTurnings } from "../../src/choices/arranging/motif-turnings.ts";
+import { turnBlocks, writtenRows } from "../../src/choices/arranging/turned-spec.ts";
+import { mirrorTurns, readArrangements, turnings } from "../../src/choices/arranging/turnings.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, fillRows, layOutQuilt } from "../../src/quilt/index.ts";
 import { arrangementsScene } from "../../src/render/svg/draw-arrangements.ts";

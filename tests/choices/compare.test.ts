@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { bestCombination, type Combining, type Worth } from "../../src/choices/best-combination.ts";
-import { compareFigures, compareMethods } from "../../src/choices/compare-methods.ts";
-import type { Comparison } from "../../src/choices/comparison.ts";
-import { handworkOf } from "../../src/choices/handwork.ts";
-import { makingFigures } from "../../src/choices/making-figures.ts";
-import { withMethods } from "../../src/choices/with-methods.ts";
+import { bestCombination, type Combining, type Worth } from "../../src/choices/methods/best-combination.ts";
+import { compareFigures, compareMethods } from "../../src/choices/methods/compare-methods.ts";
+import type { Comparison } from "../../src/choices/methods/comparison.ts";
+import { handworkOf } from "../../src/choices/methods/handwork.ts";
+import { makingFigures } from "../../src/choices/methods/making-figures.ts";
+import { withMethods } from "../../src/choices/methods/with-methods.ts";
 import { listQuiltCuts } from "../../src/cutlist/index.ts";
 import { planQuilt, planSpec } from "../../src/pipeline.ts";
 import { findUnitKind, layOutQuilt } from "../../src/quilt/index.ts";

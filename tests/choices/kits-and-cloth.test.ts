@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
-import { compareKits } from "../../src/choices/kits.ts";
+import { compareKits } from "../../src/choices/kits/kits.ts";
 import { compareWidths } from "../../src/choices/other-width.ts";
 import { planWith } from "../../src/choices/plan-with.ts";
 import { suitsOf } from "../../src/choices/suits.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { cuttingOf } from "../../src/choices/making-figures.ts";
+import { cuttingOf } from "../../src/choices/methods/making-figures.ts";
 import type { CuttingStep, FabricPlan } from "../../src/plan/types.ts";
 
 // Two strips and five cuts across them, and the straightened end, which is neither.

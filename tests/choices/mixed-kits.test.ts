@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
-import { compareSorts } from "../../src/choices/kits.ts";
-import { planClass } from "../../src/choices/plan-class.ts";
-import { readKits } from "../../src/choices/read-kits.ts";
+import { compareSorts } from "../../src/choices/kits/kits.ts";
+import { planClass } from "../../src/choices/kits/plan-class.ts";
+import { readKits } from "../../src/choices/kits/read-kits.ts";
 import { solveHere } from "../../src/index.ts";
 import { USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { Plan } from "../../src/plan/types.ts";

@@ -1,6 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { parse, stringify } from "yaml";
-import { type Arrangement, type Arrangements, arrangeBlocks } from "../../src/choices/arrange-blocks.ts";
+import {
+  type Arrangement,
+  type Arrangements,
+  arrangeBlocks,
+} from "../../src/choices/arranging/arrange-blocks.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, type QuiltTop } from "../../src/quilt/index.ts";
 import { arrangementsScene } from "../../src/render/svg/draw-arrangements.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { fitSize, inBlocks } from "../../src/choices/fit-size.ts";
-import { readSizes, type Target } from "../../src/choices/read-sizes.ts";
-import { severalSizes } from "../../src/choices/several-sizes.ts";
+import { fitSize, inBlocks } from "../../src/choices/sizes/fit-size.ts";
+import { readSizes, type Target } from "../../src/choices/sizes/read-sizes.ts";
+import { severalSizes } from "../../src/choices/sizes/several-sizes.ts";
 import { EIGHTH_INCH_RULER, QUARTER_CENTIMETRE_RULER } from "../../src/length/index.ts";
 import { planSpec } from "../../src/pipeline.ts";
 import { exactToNumber, layOutQuilt } from "../../src/quilt/index.ts";

@@ -3,8 +3,8 @@ import { mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { beforeAll, describe, expect, test } from "vitest";
-import { type Disk, realDisk } from "../../src/cli/disk.ts";
-import { writeFiles } from "../../src/cli/write.ts";
+import { type Disk, realDisk } from "../../src/cli/files/disk.ts";
+import { writeFiles } from "../../src/cli/files/write.ts";
 import { said } from "../support/in-words.ts";
 import {
   buryHolder,

@@ -1,9 +1,9 @@
 import { linkSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { usualFolder } from "../../src/cli/file-names.ts";
-import { WRITERS } from "../../src/cli/manifest.ts";
-import { writeFiles } from "../../src/cli/write.ts";
+import { usualFolder } from "../../src/cli/files/file-names.ts";
+import { WRITERS } from "../../src/cli/files/manifest.ts";
+import { writeFiles } from "../../src/cli/files/write.ts";
 import { said } from "../support/in-words.ts";
 import { contents, result } from "./folders.ts";
 import { crossgrainHere, emptyFolder, ROOT, SMALL } from "./run.ts";

@@ -1,7 +1,7 @@
 import { lstatSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Disk } from "../../src/cli/disk.ts";
-import type { Files, Result } from "../../src/cli/what-to-write.ts";
+import type { Disk } from "../../src/cli/files/disk.ts";
+import type { Files, Result } from "../../src/cli/results/what-to-write.ts";
 import type { MemoryDisk } from "./memory-disk.ts";
 
 /** A result of a few files, as `plan` would have it written. */

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { runInNewContext } from "node:vm";
 import { gzipSync } from "node:zlib";
 import { expect, test } from "vitest";
-import { inLetters } from "../../src/cli/in-letters.ts";
+import { inLetters } from "../../src/cli/results/in-letters.ts";
 
 const BOOT = readFileSync(join(import.meta.dirname, "../../src/page/boot.js"), "utf8");
 

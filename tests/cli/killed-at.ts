@@ -1,6 +1,6 @@
 // Writes a result into a folder and is killed at the step of the disk that it is given.
-import { realDisk } from "../../src/cli/disk.ts";
-import { writeFiles } from "../../src/cli/write.ts";
+import { realDisk } from "../../src/cli/files/disk.ts";
+import { writeFiles } from "../../src/cli/files/write.ts";
 import { result, watched } from "./folders.ts";
 
 const [folder = "", number = "", files = "{}"] = process.argv.slice(2);

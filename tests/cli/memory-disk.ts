@@ -1,5 +1,5 @@
 import { basename, dirname } from "node:path";
-import type { Disk } from "../../src/cli/disk.ts";
+import type { Disk } from "../../src/cli/files/disk.ts";
 
 interface Kept {
   bytes: Uint8Array;

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { PNG } from "pngjs";
 import { expect, test } from "vitest";
-import { fontsFor } from "../../src/cli/fonts.ts";
+import { fontsFor } from "../../src/cli/results/fonts.ts";
 import { fontPath } from "../support/fonts.ts";
 import { said } from "../support/in-words.ts";
 import { crossgrainHere, emptyFolder, SMALL } from "./run.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { lossPerJoin, stripsToJoin } from "../../src/cutlist/joins.ts";
+import { leastEnd, lossPerJoin, stripsToJoin } from "../../src/cutlist/joins.ts";
 import { listCuts } from "../../src/cutlist/list-cuts.ts";
 import { waysOfJoining } from "../../src/cutlist/ways-of-joining.ts";
 import { cutListSpec, fabric, IN, piece } from "../support/cut-list-spec.ts";
@@ -75,6 +75,15 @@ describe("long pieces in a cut list", () => {
     ]);
   });
 
+  test.each([
+    { usable: 42, length: 240, least: 16 },
+    { usable: 12, length: 240, least: 12 },
+    { usable: 42, length: 10, least: 10 },
+  ])("have no piece shorter than the maker joins, cloth and run allowing", ({ usable, length, least }) => {
+    const joining = { ruler: INCHES, joinFrom: 16 * IN };
+    expect(leastEnd(joining, usable * IN, length * IN)).toBe(least * IN);
+  });
+
   test("that may also be cut along the selvage are left to the plan", () => {
     const borders = [
       piece("side", 3.5, 60, 2, { join: "diagonal", cut: "either" }),
@@ -82,7 +91,7 @@ describe("long pieces in a cut list", () => {
       piece("square", 4.5, 4.5, 8),
     ];
     const [list] = listCuts(cutListSpec([fabric("Sea", borders)])).value ?? [];
-    const ways = waysOfJoining(list!, 42 * IN, INCHES);
+    const ways = waysOfJoining(list!, 42 * IN, { ruler: INCHES, joinFrom: 16 * IN });
     expect(ways.map(({ way }) => way)).toEqual(["whole", "mixed", "mixed", "joined"]);
     expect(ways[3]?.cutList.pieces.map(({ letter, fullWidth }) => [letter, fullWidth])).toEqual([
       ["A", true],

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import type { UnitRecord } from "../../src/cutlist/unit-record.ts";
+import type { UnitRecord } from "../../src/cutlist/record/unit-record.ts";
 import { type Made, make } from "../making/fixture.ts";
 import { cutsOf } from "../quilt/reading.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { trianglePieces } from "../../src/cutlist/quilt-strips.ts";
+import { trianglePieces } from "../../src/cutlist/of-quilt/quilt-strips.ts";
 import type { TriangleDemand } from "../../src/quilt/work-types.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { workOut } from "../quilt/reading.ts";

@@ -101,7 +101,7 @@ const IN_RUN = /^(\d+) pieces? \[([A-Z]+\d*)\]$/;
 
 /** How such a strip is cut up: nothing is counted in it. */
 const ASLANT =
-  /^(?:\[[A-Z]+\d*\]: )?lay template T\d+ on it as in the diagram, [^;]* every (?:second )?time, and cut along a ruler on its edge$/;
+  /^(?:\[[A-Z]+\d*\]: )?lay template T\d+(?: face down)? as in the diagram, (?:every second time half turned|the same way up every time), and cut along a ruler on its edge$/;
 
 /** `subcut 8 squares 4 1/2 in [J] and 2 squares ... (4 and 1 from each strip)` on strips of one kind. */
 function subcuts(text: string, strips: number, height: number, rests: number[], cloth: Cloth): void {

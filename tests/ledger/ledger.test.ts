@@ -50,6 +50,7 @@ const FIXTURES = [
   "trials/rounded-widths",
   "trials/star-strips",
   "trials/stripe-round",
+  "trials/templates-of-both-hands",
   "trials/templates-turned",
   "trials/thirds",
   "trials/triangles-one-way",

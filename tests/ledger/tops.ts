@@ -15,6 +15,7 @@ export class TopReader {
   private row = { side: 0, corner: 0 };
   private bags = { side: "", corner: "" };
   private high = 0;
+  private readonly toldBags = new Map<string, string>();
 
   constructor(
     private readonly stock: Stock,
@@ -95,7 +96,10 @@ export class TopReader {
     if (about !== null) this.high = amountOf(about[1] ?? "");
     else if (from !== null) this.bags = { side: from[1] ?? "", corner: from[2] ?? "" };
     else if (row !== null) {
-      const all = this.names.parts(row[2] ?? "").filter((part) => part !== "(corner last)");
+      const all = this.names
+        .parts(row[2] ?? "")
+        .filter((part) => part !== "(corner last)")
+        .map((part) => this.inFull(part));
       if (row[3] === undefined) this.fault(`row ${row[1]} is not pressed`);
       const own = all.filter((part) => part !== "side triangle");
       const sides = all.length - own.length;
@@ -121,6 +125,13 @@ export class TopReader {
         text,
       );
     return true;
+  }
+
+  /** A bag that was told with its fabric in a row before is told by its letter alone. */
+  private inFull(part: string): string {
+    const at = /^([A-Z]+\d*(?:\/[A-Z]+\d*)*) \([^,]*\)$/.exec(part);
+    if (at !== null) this.toldBags.set(at[1] ?? "", part);
+    return this.toldBags.get(part) ?? part;
   }
 
   private edges(

@@ -80,12 +80,14 @@ describe("what is not a length says what and where", () => {
   ])("%s", (text, found, column) => {
     const read = parseLength(text, "in");
     expect(read).toMatchObject({ ok: false, problem: { found, column } });
-    expect(read.ok ? "" : english.lengths.hint(read.problem.fault, read.problem.unit)).toMatch(/`/);
+    expect(read.ok ? "" : english.lengthFaults.hint(read.problem.fault, read.problem.unit)).toMatch(/`/);
   });
 
   test("the hint follows the measure of the file", () => {
     const read = parseLength("x", "cm");
-    expect(read.ok ? "" : english.lengths.hint(read.problem.fault, read.problem.unit)).toContain("6.5 cm");
+    expect(read.ok ? "" : english.lengthFaults.hint(read.problem.fault, read.problem.unit)).toContain(
+      "6.5 cm",
+    );
   });
 
   test("a very long text is refused unread", () => {

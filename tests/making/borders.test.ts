@@ -5,7 +5,7 @@ import { surd } from "../../src/length/surd.ts";
 import { borderFaults } from "../../src/making/border-rounds.ts";
 import { diagonalFaults } from "../../src/making/diagonal.ts";
 import type { BorderRound, Making } from "../../src/making/types.ts";
-import { copingWidths } from "../../src/quilt/borders-fit.ts";
+import { copingWidths } from "../../src/quilt/borders/borders-fit.ts";
 import { exactToNumber } from "../../src/quilt/index.ts";
 import { INCH } from "../quilt/reading.ts";
 import { EVERY_BORDER, make, onPoint } from "./fixture.ts";

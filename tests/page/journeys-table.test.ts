@@ -197,6 +197,45 @@ describe.skipIf(CHROMIUM === null)("at the table", () => {
   );
 
   test.skipIf(!ALL)(
+    "kits of two sizes are said, planned together, and their papers are seen and zipped",
+    async () => {
+      const page = await openPage(browser, {});
+      const press = (name: string | RegExp) => page.getByRole("button", { name }).first().click();
+      await press(/^Lantern Lane/);
+      await press("Pattern");
+      await page.waitForSelector(".bookframe");
+      await page.locator("summary", { hasText: "Kits for a class" }).click();
+      await press("Six kits of this quilt");
+      await press("Other kits beside them");
+      const size = page.locator(".kitlines li").nth(1).getByLabel("size");
+      await size.fill("a sofa");
+      await size.press("Enter");
+      await page.locator(".said", { hasText: "“a sofa” is no size" }).waitFor();
+      await size.fill("3x3");
+      await size.press("Enter");
+      await press("Plan the kits");
+      await page.locator("[role=status]", { hasText: "7 kits planned, cut together" }).waitFor();
+      await press("the teacher’s sheet");
+      const sheet = page.frameLocator(".bookframe");
+      await sheet.locator("h1", { hasText: "Lantern Lane: 7 kits" }).waitFor();
+      await press("paper of kits 2");
+      await sheet.locator("h1", { hasText: "Lantern Lane" }).waitFor();
+      await expect.poll(() => page.locator(".bookframe[title='paper of kits 2']").count()).toBe(1);
+      const zip = unzipSync(await download(page, () => press("Everything, zipped")));
+      expect(Object.keys(zip)).toEqual(
+        expect.arrayContaining(["class/class.html", "class/kit-1.html", "class/kit-2.html", "class/buy.txt"]),
+      );
+      expect(await savedText(page)).toMatch(/kits: \[6, 1 of 3x3\]/);
+      // What changes the quilt takes the papers away: they would be of another.
+      await press("Undo");
+      await expect.poll(() => page.getByRole("button", { name: "the teacher’s sheet" }).count()).toBe(0);
+      expect(faultsOf(page)).toEqual([]);
+      await page.context().close();
+    },
+    PATIENCE,
+  );
+
+  test.skipIf(!ALL)(
     "each strip is heard: how wide, what is cut of it, which bag, in the order of the steps",
     async () => {
       const page = await openPage(browser);

@@ -35,18 +35,22 @@ describe("drawings in the photos of fabrics", () => {
     // No texture is laid over a photo; the fabrics without one keep theirs.
     const textures = (photos: SeenPhoto[]): number => {
       const seen = show(plan, "sewing", null, photos);
-      const drawn = seen.what === "sewing" ? (seen.sewing?.blocks[0]?.svg ?? "") : "";
+      const drawn = seen.what === "sewing" ? (seen.sewing?.blocks[0]?.pictures[0] ?? "") : "";
       return drawn.split("clip-path=").length;
     };
     expect(textures([{ ...NIGHT, fabric: "chalk" }])).toBeLessThan(textures([]));
     expect(textures([{ ...NIGHT, fabric: "chalk" }])).toBeGreaterThan(1);
     for (const group of [sewing?.blocks[0], sewing?.rows[0], sewing?.borders[0]])
-      expect(tilesIn(group?.svg ?? ""), group?.title).toContain("photo-3-0");
+      expect(tilesIn(group?.pictures[0] ?? ""), group?.title).toContain("photo-3-0");
 
     const book = show(plan, "book", null, [NIGHT]);
     const plain = show(plan, "book", null, []);
     if (book.what !== "book" || plain.what !== "book") throw new Error("asked for the book");
     expect(tilesIn(book.looks["book.html"] ?? "")).toContain("photo-3-0");
+    // On the mat too, under letters with a ground of their own.
+    const cut = (book.looks["book.html"] ?? "").match(/<g [^>]*-photo"[^>]*>/g) ?? [];
+    expect(cut.length).toBeGreaterThan(0);
+    for (const pieces of cut) expect(pieces).toContain("url(#photo-3-0)");
     expect(book.files).toEqual(plain.files);
     expect(book.files["plan.json"]).toBe(planJson(plan, english));
     expect(Object.values(book.files).filter((file) => file.includes("photo-3"))).toEqual([]);
@@ -57,7 +61,7 @@ describe("drawings in the photos of fabrics", () => {
     const plan = await planned(text);
     const patches = (up: number) => {
       const shown = show(plan, "sewing", null, [{ ...NIGHT, up }]);
-      return shown.what === "sewing" ? tilesIn(shown.sewing?.borders[0]?.svg ?? "") : [];
+      return shown.what === "sewing" ? tilesIn(shown.sewing?.borders[0]?.pictures[0] ?? "") : [];
     };
     expect(patches(0)).toEqual(["photo-3-0"]);
     expect(patches(90)).toEqual(["photo-3-270"]);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { Content } from "../../src/cli/manifest.ts";
-import { resultFiles } from "../../src/cli/result-files.ts";
+import type { Content } from "../../src/cli/files/manifest.ts";
+import { resultFiles } from "../../src/cli/results/result-files.ts";
 import { layUnit } from "../../src/edits/block-edits.ts";
 import { setColour } from "../../src/edits/fabric-edits.ts";
 import * as pattern from "../../src/edits/pattern-edits.ts";

@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import { auditPlan } from "../../src/audit/index.ts";
 import { forKits } from "../../src/cutlist/for-kits.ts";
 import { letterPieces, mergePieces } from "../../src/cutlist/index.ts";
-import { PLAIN_PIECE } from "../../src/cutlist/quilt-strips.ts";
+import { PLAIN_PIECE } from "../../src/cutlist/of-quilt/quilt-strips.ts";
 import type { Plan } from "../../src/plan/types.ts";
-import { turnedShape } from "../../src/quilt/units/shapes.ts";
+import { turnedShape } from "../../src/quilt/units/outlines/shapes.ts";
 import { sampleFabric } from "../support/sample-plan.ts";
 import { SAILS, templatePlan, templatesOf } from "../support/template-plans.ts";
 
@@ -23,7 +23,7 @@ function counts(plan: Plan): string[] {
 }
 
 describe("templates of a plan", () => {
-  test("mirror images share a letter, as drawn and reversed; different outlines never do", async () => {
+  test("mirror images share a template, as drawn and reversed, and a letter where they stand no closer in strips", async () => {
     const plan = await templatePlan(SAILS);
     // Two boats and two blocks of peaks. Of each boat: two skies that mirror, jib and main that mirror, two seas
     // that mirror, a hull. Of each block of peaks: two peaks alike but for a half-turn, four sides of which two
@@ -31,10 +31,10 @@ describe("templates of a plan", () => {
     expect(counts(plan)).toEqual([
       "sky A: 2 + 2",
       "canvas B: 4 + 0",
-      "canvas C: 2 + 2",
-      "sea D: 4 + 4",
-      "sea E: 2 + 0",
-      "sea G: 2 + 2",
+      "canvas C: 2 + 0, canvas D: 0 + 2",
+      "sea E: 4 + 0, sea F: 0 + 4",
+      "sea G: 2 + 0",
+      "sea I: 2 + 0, sea J: 0 + 2",
     ]);
     expect(plan.templates?.map(({ print }) => print.kind)).toEqual(["one-way", ...Array(5).fill("none")]);
   });
@@ -120,9 +120,13 @@ describe("templates of a plan", () => {
       [mirrored, leaning, upright],
     ]) {
       const merged = letterPieces(mergePieces(given, print));
-      expect(new Set(merged.map(({ letter }) => letter)).size).toBe(2);
-      expect(merged.map(({ count }) => count).toSorted()).toEqual([7, 8]);
-      const hands = merged.map(({ shape }) => [shape?.asDrawn, shape?.reversed].toSorted());
+      // Turned half round they stand closer: a run holds one hand only, so each has a bag.
+      expect(merged.map(({ letter, count }) => `${letter} ${count}`)).toHaveLength(3);
+      expect(merged.map(({ count }) => count).toSorted()).toEqual([3, 5, 7]);
+      expect(merged.every(({ shape }) => shape?.reversed === 0)).toBe(true);
+      // A print with an up forbids the half turn: from rectangles one bag serves both.
+      const shared = letterPieces(mergePieces(given, { kind: "one-way", axis: "along" }));
+      const hands = shared.map(({ shape }) => [shape?.asDrawn, shape?.reversed].toSorted());
       expect(hands.toSorted()).toEqual([
         [0, 7],
         [3, 5],

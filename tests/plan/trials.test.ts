@@ -4,8 +4,10 @@ import { auditPlan } from "../../src/audit/index.ts";
 import { quickSolve, withoutEasing } from "../../src/choices/quick-solve.ts";
 import { exitCodeOf } from "../../src/cli/report.ts";
 import type { Outcome } from "../../src/diagnostics/types.ts";
+import { workOf } from "../../src/engine/easing/work-measure.ts";
 import { type PlanOptions, planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import { everyPart } from "../../src/plan/parts.ts";
+import type { Solve } from "../../src/plan/request.ts";
 import type { FabricPlan, Plan } from "../../src/plan/types.ts";
 import { makingSteps } from "../../src/render/text/making.ts";
 import { english } from "../../src/words/index.ts";
@@ -45,6 +47,23 @@ async function fabricOf(text: string, name: string, options: Partial<PlanOptions
 }
 
 describe("work at the mat", () => {
+  // Built anew as a whole nothing fits the 62 1/2 in that the shortest plan takes; a few strips at a time something does.
+  test("is made less by a few strips at a time where no length is to spare", async () => {
+    const works: number[][] = [];
+    const solve: Solve = async (jobs) => {
+      const results = await solveHere(jobs);
+      jobs.forEach((job, i) => {
+        if (job.kind !== "lessen-work") return;
+        works.push([job.result, results[i]!].map((each) => workOf(job.problem, each, job.table).total));
+      });
+      return results;
+    };
+    await planQuilt(textOf("long-borders-beside-strips"), "trial.yaml", USUAL_OPTIONS, solve);
+    const [before = 0, after = 0] = works[0] ?? [];
+    expect(works).toHaveLength(1);
+    expect(after).toBeLessThan(0.92 * before);
+  });
+
   // Four strips of 3 1/2 in and eight of 2 1/2 in take 34 of the 35 in that a yard gives: two settings for strips, no trim.
   test("is least within a purchase, and the shortest length only where it is asked for", async () => {
     const dusk = await fabricEased(textOf("leftovers-as-cut"), null);
@@ -91,6 +110,21 @@ describe("a class", () => {
     expect(sky.lays.map(({ name, along }) => [name, along])).toEqual(
       lengths.map(({ length }, i) => [`bolt ${i + 1}`, length]),
     );
+  });
+
+  // 12 kits of 3 x 4 1/2 in rails and a third of a strip of squares: each three kits have 40 strips less what they share.
+  test("is told on several bolts what a spoiled strip costs, what width will do, and which strips fill which kits", async () => {
+    const options = { ...USUAL_OPTIONS, kits: 12 };
+    const { value } = await planQuilt(textOf("class-on-bolts"), "trial.yaml", options, solveHere);
+    expect(auditPlan(value!)).toEqual([]);
+    const sky = value!.fabrics.find(({ name }) => name === "sky")!;
+    const { mistakes, narrowestUsable } = sky.sturdiness;
+    // 648 in are bought and 645 in used: for 40 in more the last bolt, which has 3 in left at most, takes 9/8 yd more.
+    expect(mistakes?.worst).toMatchObject({ width: 40 * IN, more: 40.5 * IN });
+    expect(narrowestUsable).toBeLessThanOrEqual(42 * IN);
+    expect(narrowestUsable).toBeGreaterThanOrEqual(40 * IN);
+    expect(sky.kitShares?.every(({ strips, bolts }) => bolts?.length === strips.length)).toBe(true);
+    expect(new Set(sky.kitShares?.flatMap(({ bolts = [] }) => bolts)).size).toBe(3);
   });
 
   test("is cut from one length where the shop has it", async () => {
@@ -327,6 +361,39 @@ describe("cloth in hand", () => {
       ["piece WOF x 36 in", 0],
     ]);
   });
+});
+
+// Top and bottom of 61 1/2 in: 2 x 61 1/2 = 123 of the 125 in that three strips of 42 make with two joins of 1/2 in.
+test("a border beside strips is joined from whole strips, or from no piece shorter than the file says", async () => {
+  const runOf = async (text: string) => {
+    const { value } = await planQuilt(text, "trial.yaml", USUAL_OPTIONS, quickSolve(solveHere));
+    expect(auditPlan(value!)).toEqual([]);
+    const terns = value!.fabrics.find(({ name }) => name === "terns")!;
+    return { value: value!, sources: terns.pieces.filter(({ joined }) => joined !== undefined) };
+  };
+  const { sources } = await runOf(textOf("border-in-few-joins"));
+  expect(sources.map(({ fullWidth, count }) => [fullWidth, count])).toEqual([[true, 3]]);
+  const thrifty = await runOf(`${textOf("border-in-few-joins")}join-from: 8 in\nprefer: sparing\n`);
+  expect(thrifty.sources.reduce((sum, { count }) => sum + count, 0)).toBeGreaterThan(3);
+  for (const { across } of thrifty.sources) expect(across).toBeGreaterThanOrEqual(8 * IN);
+  const told = (plan: Plan) => plan.assumptions.some(({ of }) => of.is === "joined-from");
+  expect(told(thrifty.value)).toBe(false);
+});
+
+/*
+ * A side is 2 by 4 finished, a right triangle: with its allowances a rectangle 2 3/4 x 4 1/2 or more. Of two to a rectangle
+ * 64 strips' places hold 128; each hand in runs of its own, they still take little more than half of what rectangles take.
+ */
+test("templates of both hands stand in runs, each hand in its own", async () => {
+  const slate = await fabricOf(textOf("templates-of-both-hands"), "slate");
+  expect(slate.pieces.map(({ count, shape, nest }) => [count, shape?.reversed, nest !== undefined])).toEqual([
+    [64, 0, true],
+    [64, 0, true],
+  ]);
+  const { across, along } = slate.pieces[0]!;
+  const inRectangles = Math.ceil(128 / Math.floor((42 * IN) / across)) * along;
+  expect(slate.bound).toMatchObject({ lengthProven: true });
+  expect(slate.bound.used).toBeLessThan(0.75 * inRectangles);
 });
 
 test("a strip of full width that is to be cut lengthwise is refused in the maker's words", async () => {

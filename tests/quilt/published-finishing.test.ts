@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
-import { biasSquare } from "../../src/cutlist/quilt-finishing.ts";
+import { biasSquare } from "../../src/cutlist/of-quilt/quilt-finishing.ts";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../src/index.ts";
 import { fromInteger } from "../../src/length/rational.ts";
 import { surd, surdToNumber } from "../../src/length/surd.ts";
-import { cutLengthOf } from "../../src/quilt/strips.ts";
+import { cutLengthOf } from "../../src/quilt/layout/strips.ts";
 import { allSaid } from "../support/in-words.ts";
 import { cutsOf, INCH, type WorkedOut, workOut } from "./reading.ts";
 

@@ -1,12 +1,12 @@
-import { listQuiltCuts, recordUnits } from "../../src/cutlist/quilt-list.ts";
+import { listQuiltCuts, recordUnits } from "../../src/cutlist/of-quilt/quilt-list.ts";
+import type { UnitRecord } from "../../src/cutlist/record/unit-record.ts";
 import type { CutList } from "../../src/cutlist/types.ts";
-import type { UnitRecord } from "../../src/cutlist/unit-record.ts";
 import type { Diagnostic } from "../../src/diagnostics/types.ts";
 import { layOutQuilt } from "../../src/quilt/lay-out-quilt.ts";
 import type { QuiltTop } from "../../src/quilt/types.ts";
 import type { QuiltWork } from "../../src/quilt/work-types.ts";
 import type { QuiltSpec } from "../../src/spec/quilt-types.ts";
-import { readSpecFile } from "../../src/spec/read-spec-file.ts";
+import { readSpecFile } from "../../src/spec/read/read-spec-file.ts";
 import { allSaid } from "../support/in-words.ts";
 
 export const INCH = 16256;

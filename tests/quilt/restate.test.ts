@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { listQuiltCuts } from "../../src/cutlist/quilt-list.ts";
+import { listQuiltCuts } from "../../src/cutlist/of-quilt/quilt-list.ts";
 import { EIGHTH_INCH_RULER, QUARTER_CENTIMETRE_RULER } from "../../src/length/index.ts";
 import type { Ruler } from "../../src/length/types.ts";
 import { exactToNumber } from "../../src/quilt/exact.ts";
 import { layOutQuilt } from "../../src/quilt/lay-out-quilt.ts";
-import { restate } from "../../src/quilt/restate.ts";
+import { restate } from "../../src/quilt/sizes/restate.ts";
 import { readSpecFile } from "../../src/spec/index.ts";
 import { starters as STARTERS } from "../../src/words/en/starters.ts";
 import { allSaid, assumedIn } from "../support/in-words.ts";

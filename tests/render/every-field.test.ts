@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, describe, expect, test } from "vitest";
-import type { CutPiece } from "../../src/cutlist/types.ts";
 import type {
   HeapRecord,
   LaidRecord,
   PatchSource,
   StripSetRecord,
   UnitRecord,
-} from "../../src/cutlist/unit-record.ts";
+} from "../../src/cutlist/record/unit-record.ts";
+import type { CutPiece } from "../../src/cutlist/types.ts";
 import { EIGHTH_INCH_RULER } from "../../src/length/index.ts";
 import { planQuilt, USUAL_OPTIONS } from "../../src/pipeline.ts";
 import type { CuttingStep, Plan } from "../../src/plan/types.ts";

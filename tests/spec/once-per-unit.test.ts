@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { oncePerUnit } from "../../src/spec/once-per-unit.ts";
+import { oncePerUnit } from "../../src/spec/fill/once-per-unit.ts";
 
 test("what is made for a measure is made once for each", () => {
   const made: string[] = [];

@@ -1,6 +1,6 @@
 // Adds to a table again and again until it is killed, telling each cloth once it is safe.
 import { writeSync } from "node:fs";
-import { changeSafely } from "../../src/cli/safe-file.ts";
+import { changeSafely } from "../../src/cli/files/safe-file.ts";
 import { addCloth, printStash, readStash } from "../../src/stash/index.ts";
 
 const [path = "", name = "", most = "1000000"] = process.argv.slice(2);

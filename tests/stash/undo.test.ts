@@ -2,8 +2,8 @@ import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSy
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, onTestFinished, test } from "vitest";
-import { realDisk } from "../../src/cli/disk.ts";
-import { type Change, changeSafely, undoSafely } from "../../src/cli/safe-file.ts";
+import { realDisk } from "../../src/cli/files/disk.ts";
+import { type Change, changeSafely, undoSafely } from "../../src/cli/files/safe-file.ts";
 
 function table(start: string): {
   folder: string;

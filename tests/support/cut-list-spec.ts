@@ -73,6 +73,7 @@ export function cutListSpec(fabrics: readonly FabricSpec[], more: Partial<CutLis
     rulerLength: 24 * IN,
     folded: true,
     keepFrom: 4 * IN,
+    joinFrom: 16 * IN,
     fabrics: [...fabrics],
     assumptions: [],
     ...more,

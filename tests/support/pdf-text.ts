@@ -140,7 +140,7 @@ export function printFaults(pages: readonly PageText[], book: Book, headed = tru
     if (headed && i > 0) {
       const named = bare(titles.filter((title, t) => titles.indexOf(title) === t).join(" · "));
       const [shown = ""] = [...named.split("…")];
-      if (!head.endsWith(shown) && !(head.endsWith("…") && shown.startsWith(head.slice(-12, -1))))
+      if (!head.endsWith(shown) && !(head.endsWith("…") && named.includes(head.slice(-12, -1))))
         faults.push(`page ${i + 1} is headed ${head} for ${named}`);
     }
     for (const said of blocks.flatMap(textsOf))
@@ -156,4 +156,19 @@ export function printFaults(pages: readonly PageText[], book: Book, headed = tru
 /** Drawings that a book holds: each is printed once. */
 export function drawingsIn(book: Book): number {
   return 1 + book.sections.reduce((sum, { blocks }) => sum + blocks.flatMap(scenesOf).length, 0);
+}
+
+/** Texts of a PDF in letters smaller than so many points, with their page and size. */
+export async function smallestLetters(file: Uint8Array, least: number): Promise<string[]> {
+  const document = await getDocumentProxy(new Uint8Array(file));
+  const found: string[] = [];
+  for (let number = 1; number <= document.numPages; number += 1) {
+    const { items } = await (await document.getPage(number)).getTextContent();
+    for (const item of items) {
+      if (!("str" in item) || item.str.trim() === "") continue;
+      const size = Math.hypot(item.transform[2], item.transform[3]);
+      if (size < least - 0.01) found.push(`page ${number}: "${item.str}" is ${size.toFixed(2)} pt high`);
+    }
+  }
+  return found;
 }

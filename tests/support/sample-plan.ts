@@ -69,6 +69,7 @@ export async function samplePlan(
     rulerLength: 24 * INCH,
     folded: true,
     keepFrom: 6 * INCH,
+    joinFrom: 16 * INCH,
     assumptions: [],
     ...more,
     fabrics,

@@ -60,7 +60,7 @@ test("a waste cause and a caution have one name on every paper", () => {
 test("a thick place is opened only where that helps, as far as the quilt's own measure says", () => {
   expect(english.making.tooThick(12, false)).toContain("for a few centimetres to both sides");
   expect(english.making.tooThick(12, true)).toContain("for an inch or two to both sides");
-  expect(english.making.thickAt("5 in", "2 in", 13, null)).toBe(
-    "13 layers 5 in from the left, 2 in from the top; cut off the points, an open seam does not help",
+  expect(english.making.thickAt([{ x: "5 in", y: "2 in" }], 13, null)).toBe(
+    "13 layers (cut off the points, an open seam does not help), from the left and from the top: 5 in and 2 in",
   );
 });

@@ -1,4 +1,4 @@
-import type { LaidRecord, PatchPart } from "../../cutlist/unit-record.ts";
+import type { LaidRecord, PatchPart } from "../../cutlist/record/unit-record.ts";
 import { said } from "./compare.ts";
 import type { Piece } from "./fold.ts";
 import { between, NEAR, type Polygon, rectangleOf } from "./polygon.ts";

@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../../cutlist/unit-record.ts";
+import type { UnitRecord } from "../../cutlist/record/unit-record.ts";
 import { designedUnits, likenessOf, outlineOf, type PlacedUnit } from "./designed.ts";
 import { between, boxOf, moved, NEAR } from "./polygon.ts";
 import type { DesignedUnit, Workroom } from "./types.ts";

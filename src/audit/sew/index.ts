@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../../cutlist/unit-record.ts";
+import type { UnitRecord } from "../../cutlist/record/unit-record.ts";
 import type { Plan } from "../../plan/types.ts";
 import { checkBags, checkJoined, takeFinishing, takeStrips, takeTriangles } from "./counts.ts";
 import { checkFoundationParts } from "./foundation.ts";

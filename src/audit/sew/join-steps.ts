@@ -1,4 +1,4 @@
-import type { StepRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { StepRecord, UnitRecord } from "../../cutlist/record/unit-record.ts";
 import { said, seenBehind } from "./compare.ts";
 import { dot, edgesOf, moved, NEAR, type Polygon, turnedBy } from "./polygon.ts";
 import type { Group } from "./strips.ts";

@@ -1,4 +1,4 @@
-import type { HeapRecord, PatchRecord, PatchSource, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { HeapRecord, PatchRecord, PatchSource, UnitRecord } from "../../cutlist/record/unit-record.ts";
 import { bagOf, partOf } from "./cloth.ts";
 import { said } from "./compare.ts";
 import { type Laid, layBest, placeOf, waysToTurn } from "./place.ts";

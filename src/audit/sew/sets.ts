@@ -1,4 +1,4 @@
-import type { BatchRecord, StepRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { BatchRecord, StepRecord, UnitRecord } from "../../cutlist/record/unit-record.ts";
 import { laidPiece, turnsOver } from "./cloth.ts";
 import { said, unlike } from "./compare.ts";
 import { crossPair, flipped, type Piece, pairOnBoth, pairOnEdges, pairOnLine, smallOnLarge } from "./fold.ts";

@@ -1,4 +1,4 @@
-import type { StripSetRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { StripSetRecord, UnitRecord } from "../../cutlist/record/unit-record.ts";
 import { bagOf } from "./cloth.ts";
 import { said } from "./compare.ts";
 import { NEAR, type Polygon, rectangleOf } from "./polygon.ts";

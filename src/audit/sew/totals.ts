@@ -1,4 +1,4 @@
-import type { StepRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { StepRecord, UnitRecord } from "../../cutlist/record/unit-record.ts";
 import type { Press, PressedSeam } from "../../making/types.ts";
 import { lengthOf } from "./designed.ts";
 import type { Workroom } from "./types.ts";

@@ -1,5 +1,5 @@
+import type { UnitRecord } from "../../cutlist/record/unit-record.ts";
 import type { CutPiece } from "../../cutlist/types.ts";
-import type { UnitRecord } from "../../cutlist/unit-record.ts";
 import type { Ticks } from "../../length/types.ts";
 import type { Making } from "../../making/types.ts";
 import type { FabricPlan } from "../../plan/types.ts";

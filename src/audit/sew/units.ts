@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../../cutlist/unit-record.ts";
+import type { UnitRecord } from "../../cutlist/record/unit-record.ts";
 import { bagOf } from "./cloth.ts";
 import { said, unlike } from "./compare.ts";
 import { checkEdges, followJoins, halfTurned, joinsOf, sameSize, sewGroups } from "./join-steps.ts";

@@ -1,13 +1,13 @@
 import { resolve } from "node:path";
 import type { Words } from "../../words/index.ts";
 import { defineCommand, EXIT } from "../command.ts";
+import { readInput } from "../files/read.ts";
 import type { Option, Read } from "../option.ts";
 import { inWords, takes } from "../option.ts";
 import { json, out, replace } from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
-import { startProgress } from "../progress.ts";
-import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
+import { startProgress } from "../threads/progress.ts";
 
 const seed = (words: Words): Option<number> => ({
   flags: takes("--seed", words.commandLine.values.number),
@@ -97,8 +97,8 @@ export const arrange = (words: Words) =>
 
       const [{ drawArrangements }, { usualFolder }, { writeFiles }] = await Promise.all([
         front.loadArrangementDrawing(),
-        import("../file-names.ts"),
-        import("../write.ts"),
+        import("../files/file-names.ts"),
+        import("../files/write.ts"),
       ]);
       const pictures = arrangementPictures(found.value, io.words);
       const drawing = drawArrangements(found.value.name, pictures, spec.value.fabrics, words);

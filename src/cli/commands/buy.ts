@@ -1,15 +1,15 @@
 import type { Words } from "../../words/index.ts";
 
 import { besideSorts, bolt, fatQuarters, kitsAsked, kitsOrSorts, stash, usable } from "../asking.ts";
-import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
+import { readInput } from "../files/read.ts";
 import type { Io } from "../io.ts";
 import { inWords, takes, text, toggle } from "../option.ts";
 import { budget, json, prefer, ruler, style, thorough } from "../options.ts";
 import { optionsOf, type PlanningValues, planFile, poolOf, type Wanted } from "../planning.ts";
-import { startProgress } from "../progress.ts";
-import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
+import { besideFiles, listsIn } from "../results/beside-files.ts";
+import { startProgress } from "../threads/progress.ts";
 
 const sizes = (words: Words) =>
   text(

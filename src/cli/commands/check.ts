@@ -3,9 +3,9 @@ import type { Words } from "../../words/index.ts";
 
 import { wordAll } from "../../words/index.ts";
 import { defineCommand } from "../command.ts";
+import { readInput } from "../files/read.ts";
 import { inWords } from "../option.ts";
 import { json } from "../options.ts";
-import { readInput } from "../read.ts";
 import { exitCodeOf, failWith, report } from "../report.ts";
 
 export const check = (words: Words) =>

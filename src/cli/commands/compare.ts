@@ -2,13 +2,13 @@ import { resolve } from "node:path";
 import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
+import { readInput } from "../files/read.ts";
 import type { Option, Read } from "../option.ts";
 import { inWords, takes } from "../option.ts";
 import * as usual from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
-import { startProgress } from "../progress.ts";
-import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
+import { startProgress } from "../threads/progress.ts";
 
 const STEPS = ["strip", "subcut", "mark", "seam", "metre", "yard", "press", "trim"] as const;
 
@@ -86,8 +86,8 @@ export const compare = (words: Words) =>
 
       const [{ drawComparison }, { usualFolder }, { writeFiles }] = await Promise.all([
         loadComparisonDrawing(),
-        import("../file-names.ts"),
-        import("../write.ts"),
+        import("../files/file-names.ts"),
+        import("../files/write.ts"),
       ]);
       const drawing = drawComparison(found.value, ruler.unit === "in", io.words);
       const named = values.out ?? usualFolder(found.value.name);

@@ -6,7 +6,9 @@ import type { Words } from "../../words/index.ts";
 
 import { bolt, fatQuarters, kits, stash, usable } from "../asking.ts";
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
-import { realDisk } from "../disk.ts";
+import { realDisk } from "../files/disk.ts";
+import { readInput } from "../files/read.ts";
+import { keepWork, plannedAs, recordedAs } from "../files/work-file.ts";
 import { inWords, toggle } from "../option.ts";
 import {
   budget,
@@ -24,9 +26,7 @@ import {
   thorough,
 } from "../options.ts";
 import { poolOf } from "../planning.ts";
-import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
-import { keepWork, plannedAs, recordedAs } from "../work-file.ts";
 
 const undo = (words: Words) => toggle("--undo", words.commandLine.goOn.takeBackWhatWas);
 
@@ -91,7 +91,7 @@ export const goOn = (words: Words) =>
       const { text, name } = input.value;
       const read = front.readSpecFile(text, name, null, io.words.language);
       if (read.value === null) return failWith(read.diagnostics, text, values.json, io);
-      const { usualFolder } = await import("../file-names.ts");
+      const { usualFolder } = await import("../files/file-names.ts");
       const quilts = values.kits ?? 1;
       const named =
         values.out ??
@@ -143,7 +143,7 @@ export const goOn = (words: Words) =>
       const from = first === null ? null : { plan: first.value!, folder: named };
       const gone = await front.goOn({ ...request, first: from }, pool.solve);
       pool.clear();
-      await (await import("../pool.ts")).endThreads();
+      await (await import("../threads/pool.ts")).endThreads();
       if (gone.value === null) {
         const ofWork = gone.diagnostics.some(({ at }) => at?.file === workNamed);
         return failWith(gone.diagnostics, ofWork ? begun : text, values.json, io);
@@ -151,9 +151,9 @@ export const goOn = (words: Words) =>
       report(gone.diagnostics, text, io);
       const { plan, changes, workText } = gone.value;
       const [{ resultFiles }, { printedFiles }, { writeFiles }] = await Promise.all([
-        import("../result-files.ts"),
-        import("../printed-files.ts"),
-        import("../write.ts"),
+        import("../results/result-files.ts"),
+        import("../results/printed-files.ts"),
+        import("../files/write.ts"),
       ]);
       const results = await resultFiles(plan, io.words);
       const printed = await printedFiles(plan, results, values, null, null, io);

@@ -1,9 +1,9 @@
 import { basename, dirname, resolve } from "node:path";
 import type { Words } from "../../words/index.ts";
 import { defineCommand, EXIT } from "../command.ts";
+import { readInput } from "../files/read.ts";
 import { inWords } from "../option.ts";
 import { pageFile, replace } from "../options.ts";
-import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
 
 export const page = (words: Words) =>
@@ -20,7 +20,7 @@ export const page = (words: Words) =>
     options: inWords(words, { out: pageFile, replace }),
     examples: words.commandLine.page.examples,
     async run([file], values, io) {
-      const { emptyPage, withQuilt } = await import("../page-file.ts");
+      const { emptyPage, withQuilt } = await import("../results/page-file.ts");
       let made = await emptyPage();
       const inputs = file === undefined ? [] : [resolve(io.folder, file)];
       if (file !== undefined) {
@@ -28,7 +28,7 @@ export const page = (words: Words) =>
         if (input.value === null) return failWith(input.diagnostics, undefined, false, io);
         made = withQuilt(made, input.value.text);
       }
-      const { writeFiles } = await import("../write.ts");
+      const { writeFiles } = await import("../files/write.ts");
       const out = values.out ?? "out/crossgrain.html";
       const path = resolve(io.folder, out);
       const written = await writeFiles({

@@ -2,11 +2,11 @@ import { basename, dirname, extname, resolve } from "node:path";
 import { notADrawing } from "../../diagnostics/pictures.ts";
 import type { Words } from "../../words/index.ts";
 import { defineCommand, EXIT } from "../command.ts";
+import { readInput } from "../files/read.ts";
+import type { Files } from "../files/write.ts";
 import { inWords, takes } from "../option.ts";
 import { font, pixels, replace } from "../options.ts";
-import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
-import type { Files } from "../write.ts";
 
 const width = (words: Words) =>
   pixels(
@@ -32,9 +32,9 @@ export const picture = (words: Words) =>
     examples: words.commandLine.picture.examples,
     async run(drawings, values, io) {
       const [{ fontsFor }, { pictureFiles }, { writeFiles }] = await Promise.all([
-        import("../fonts.ts"),
-        import("../pictures.ts"),
-        import("../write.ts"),
+        import("../results/fonts.ts"),
+        import("../results/pictures.ts"),
+        import("../files/write.ts"),
       ]);
       const named = values.font === null ? [] : [resolve(io.folder, values.font)];
       const inputs = [...drawings.map((drawing) => resolve(io.folder, drawing)), ...named];

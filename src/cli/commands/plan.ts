@@ -4,10 +4,10 @@ import { workLeftAside } from "../../diagnostics/work.ts";
 import type { Words } from "../../words/index.ts";
 
 import { besideSorts, bolt, fatQuarters, kitsAsked, kitsOrSorts, stash, usable } from "../asking.ts";
-import { besideFiles, listsIn } from "../beside-files.ts";
 import { defineCommand, EXIT } from "../command.ts";
 import { comparisonOf } from "../comparing.ts";
-import { realDisk } from "../disk.ts";
+import { realDisk } from "../files/disk.ts";
+import { askedWith } from "../files/work-file.ts";
 import { inWords, takes, text } from "../option.ts";
 import {
   budget,
@@ -26,10 +26,10 @@ import {
   style,
   thorough,
 } from "../options.ts";
-import { patternFor } from "../pattern.ts";
 import { planFile } from "../planning.ts";
 import { failWith, report } from "../report.ts";
-import { askedWith } from "../work-file.ts";
+import { besideFiles, listsIn } from "../results/beside-files.ts";
+import { patternFor } from "../results/pattern.ts";
 
 const sizes = (words: Words) =>
   text(
@@ -103,17 +103,17 @@ export const plan = (words: Words) =>
         );
       const pattern = await patternFor(made, values.sizes, values, io);
       if ("code" in pattern) return pattern.code;
-      await (await import("../pool.ts")).endThreads();
+      await (await import("../threads/pool.ts")).endThreads();
       const { buyList, cuttingSteps, makingSteps, planJson, wasteTable } = await import("../../index.ts");
       if (values.json && values.out === null) {
         io.out(planJson(made.plan, io.words));
         return EXIT.done;
       }
       const [{ usualFolder }, { resultFiles }, { printedFiles }, { writeFiles }] = await Promise.all([
-        import("../file-names.ts"),
-        import("../result-files.ts"),
-        import("../printed-files.ts"),
-        import("../write.ts"),
+        import("../files/file-names.ts"),
+        import("../results/result-files.ts"),
+        import("../results/printed-files.ts"),
+        import("../files/write.ts"),
       ]);
       const named = values.out ?? usualFolder(made.plan.name);
       const results = await resultFiles(made.plan, io.words, pattern.value);

@@ -2,13 +2,13 @@ import { basename, dirname, resolve } from "node:path";
 import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT } from "../command.ts";
+import { readInput } from "../files/read.ts";
 import type { Option, Read } from "../option.ts";
 import { inWords, takes } from "../option.ts";
 import * as usual from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
-import { startProgress } from "../progress.ts";
-import { readInput } from "../read.ts";
 import { failWith, report } from "../report.ts";
+import { startProgress } from "../threads/progress.ts";
 
 const take = (words: Words): Option<number | null> => ({
   flags: takes("--take", words.commandLine.values.number),
@@ -69,7 +69,7 @@ export const savings = (words: Words) =>
         return EXIT.usage;
       }
       const path = resolve(io.folder, values.out);
-      const { writeFiles } = await import("../write.ts");
+      const { writeFiles } = await import("../files/write.ts");
       const written = await writeFiles({
         folder: dirname(path),
         named: dirname(values.out),

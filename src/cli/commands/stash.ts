@@ -3,13 +3,13 @@ import type { Diagnostic } from "../../diagnostics/types.ts";
 import type { Words } from "../../words/index.ts";
 
 import { defineCommand, EXIT, type ExitCode } from "../command.ts";
+import { readInput } from "../files/read.ts";
+import { changeStash, openStash } from "../files/stash-file.ts";
 import type { Io } from "../io.ts";
 import { aboveZero, choice, inWords, takes, text } from "../option.ts";
 import { json } from "../options.ts";
 import { optionsOf, poolOf } from "../planning.ts";
-import { readInput } from "../read.ts";
 import { exitCodeOf, failWith, report } from "../report.ts";
-import { changeStash, openStash } from "../stash-file.ts";
 
 const stashOption = (words: Words) =>
   text(takes("--stash", words.commandLine.values.file), words.commandLine.stash.theTableOfYour, "stash.csv");
@@ -160,7 +160,7 @@ async function undo(file: string, values: Values, io: Io): Promise<ExitCode> {
     return EXIT.usage;
   }
   const [{ undoSafely }, { undoneJson }] = await Promise.all([
-    import("../safe-file.ts"),
+    import("../files/safe-file.ts"),
     import("../../index.ts"),
   ]);
   const done = await undoSafely({ path: resolve(io.folder, file), named: file }, wanted);

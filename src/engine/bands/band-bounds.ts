@@ -27,7 +27,7 @@ export type BandBound = (rests: readonly Rest[], banded: readonly number[], alon
  * program of the strips alone.
  */
 export function bandBounds(question: RollQuestion, limit: number): BandBound {
-  const { kinds, run, given, clock, solver } = question;
+  const { kinds, run, given, clock } = question;
   /** What lies in no band may lie in strips, or only on the sheets given. */
   const inBands = (kind: Kind) => kind.place === "bands" && !given.some(({ sheet }) => canHold(sheet, kind));
   const demand = kinds.map((kind) => (inBands(kind) ? 0 : kind.demand));
@@ -81,23 +81,8 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
 
   const area = wanted.map((kind) => areaOfOne(kind) / run);
   const priced = [pricing(wholePrices(area, caps, limit).prices)];
-  const strips = wanted.filter((kind) => kind.place !== "bands");
-  const fit = strips.every((kind) => fitsRun(kind, run));
-  if (strips.length > 0 && fit) {
-    const whole = metered(makeOracle(question, strips, run, limit), clock);
-    const master = createMaster(
-      whole,
-      strips.map((kind) => kind.demand),
-      solver,
-    );
-    try {
-      const root = master.solveRoot(limit, new Array(whole.heights.length).fill(0), () => clock.expired());
-      const at = new Map(strips.map((kind, s) => [kind, root.cut.prices[s]!]));
-      priced.push(pricing(Float64Array.from(wanted, (kind) => at.get(kind) ?? 0)));
-    } finally {
-      master.dispose();
-    }
-  }
+  const ofStrips = pricesOfStrips(question, wanted, limit);
+  if (ofStrips !== null) priced.push(pricing(ofStrips));
   return (rests, banded, along) => {
     let least = along;
     const left = limit - along;
@@ -119,6 +104,26 @@ export function bandBounds(question: RollQuestion, limit: number): BandBound {
     }
     return Math.min(least, limit);
   };
+}
+
+/** Prices from the linear program of what may lie in strips; null where there is none, or some fit no strip. */
+function pricesOfStrips(question: RollQuestion, wanted: readonly Kind[], limit: number): Float64Array | null {
+  const { run, clock, solver } = question;
+  const strips = wanted.filter((kind) => kind.place !== "bands");
+  if (strips.length === 0 || !strips.every((kind) => fitsRun(kind, run))) return null;
+  const whole = metered(makeOracle(question, strips, run, limit), clock);
+  const master = createMaster(
+    whole,
+    strips.map((kind) => kind.demand),
+    solver,
+  );
+  try {
+    const root = master.solveRoot(limit, new Array(whole.heights.length).fill(0), () => clock.expired());
+    const at = new Map(strips.map((kind, s) => [kind, root.cut.prices[s]!]));
+    return Float64Array.from(wanted, (kind) => at.get(kind) ?? 0);
+  } finally {
+    master.dispose();
+  }
 }
 
 /** Milliseconds that one entry of a map takes, about. */

@@ -161,10 +161,7 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
   let complete = true;
   const ends = restEnds(question, limit);
   const bound = bandBounds(question, limit);
-  let list: Arrangement[] = [];
-  let dropped = Infinity;
-  const sort = () =>
-    list.sort((p, q) => p.least - q.least || p.along - q.along || p.groups.length - q.groups.length);
+  const promising = mostPromising();
   const seen = new Set<string>();
   const chosen: BandGroup[] = [];
   let visits = 0;
@@ -184,12 +181,7 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
     complete &&= rests.every(({ whole }) => whole);
     const least = Math.max(area, bound(rests, banded, along));
     // What can be no shorter than the plan there is need not be looked at.
-    if (least < Math.min(limit, dropped)) list.push({ groups, banded, along, least });
-    if (list.length >= 2 * MOST_ARRANGEMENTS) {
-      sort();
-      dropped = list[MOST_ARRANGEMENTS]!.least;
-      list = list.slice(0, MOST_ARRANGEMENTS);
-    }
+    if (least < limit) promising.add({ groups, banded, along, least });
   };
   /** Groups that hold the same first kind come in one order only: `last` is the one before. */
   const visit = (
@@ -235,6 +227,23 @@ function arrangements(question: RollQuestion, bandable: readonly number[], limit
     0,
     null,
   );
-  sort();
-  return { list, complete, dropped };
+  return { ...promising.kept(), complete };
+}
+
+/** Keeps the arrangements that may be shortest; `dropped` is what all others come to at least. */
+function mostPromising() {
+  let list: Arrangement[] = [];
+  let dropped = Infinity;
+  const sort = () =>
+    list.sort((p, q) => p.least - q.least || p.along - q.along || p.groups.length - q.groups.length);
+  return {
+    add(arrangement: Arrangement): void {
+      if (arrangement.least < dropped) list.push(arrangement);
+      if (list.length < 2 * MOST_ARRANGEMENTS) return;
+      sort();
+      dropped = list[MOST_ARRANGEMENTS]!.least;
+      list = list.slice(0, MOST_ARRANGEMENTS);
+    },
+    kept: (): Pick<ArrangementList, "list" | "dropped"> => ({ list: sort(), dropped }),
+  };
 }

@@ -17,14 +17,28 @@ import {
 } from "../types.ts";
 import { type Place, placesOf, shapeOf } from "./places.ts";
 import { fewKindColumns, plainColumns } from "./work-columns.ts";
-import { ANY_TABLE, cutsOf, measureStrips, type StripCuts, type StripShape, workOf } from "./work-measure.ts";
+import {
+  ANY_TABLE,
+  cutsOf,
+  type Measured,
+  measureStrips,
+  type StripCuts,
+  type StripShape,
+  workOf,
+} from "./work-measure.ts";
 import { gather, priceColumns, textOf, toColumn, type WorkQuestion } from "./work-program.ts";
 import { searchWork } from "./work-search.ts";
 
 /** Most kinds of strip the search chooses from. */
 const MOST_COLUMNS = 90;
+/** Fullest strips of few sizes that are looked at. */
+const MOST_FEW = 120;
 /** Most partial plans seen in one search. */
 const MOST_NODES = 1500;
+/** The same where a few strips are planned anew, and how many such groups are tried. */
+const FEW_COLUMNS = 40;
+const FEW_NODES = 60;
+const MOST_GROUPS = 80;
 
 /**
  * Looks for a plan of less work at the cutting mat (see `workOf`) that takes no more than `lengthLimit` of the
@@ -78,37 +92,76 @@ interface Ease {
 
 /** The plan with the strips of one place rearranged; null when they are as good as they get. */
 function easeOnce(ease: Ease, place: Place): PackingResult | null {
-  const { problem, best: before, clock, solver } = ease;
-  const { kinds, run, demand, strips, room, step } = place;
-  const { across, inside, narrow } = ease.table;
-  const table = { across: across / step, inside: inside / step, narrow: narrow / step };
-  const frames = { upright: kinds, transposed: transposeKinds(kinds) };
-  const rules = rulesOf(problem, step);
-  const judge = judgeOf(place, table, rules.stacks);
-  const question: WorkQuestion = { kinds, run, demand, limit: room, table, paid: paidFor(place, table) };
-  let best = gather(strips);
-  const offer = (candidate: readonly StripCount[]): void => {
-    const exact = gather(dropSurplus(frames, demand, candidate));
-    if (judge.compare(exact, best) < 0) best = exact;
-  };
-  const longest = Math.max(room, ...kinds.flatMap(({ lies }) => lies.map(({ height }) => height)));
-  const oracle = makeOracle(rules, kinds, run, longest);
-  const columns = candidates(oracle, question, strips).map((filling) => toColumn(question, filling));
-  const keep = new Set(strips.map(({ filling }) => textOf(filling))).size;
-  const priced = priceColumns(question, columns, { keep, most: MOST_COLUMNS }, solver);
-  const rest = judge.workOf([]);
-  const offered = (candidate: readonly StripCount[]): number => {
-    offer(candidate);
-    return judge.workOf(best) - rest;
-  };
-  for (const order of ordersOf(question))
-    searchWork(question, priced, MOST_NODES, judge.workOf(best) - rest, offered, clock.expired, order);
-  if (judge.compare(best, gather(strips)) >= 0) return null;
-  const eased = place.put(best);
+  const { problem, best: before } = ease;
+  const look = lookingAt(ease, place);
+  const strips = gather(place.strips);
+  lookAmong(look, [], strips, { fillings: MOST_FEW, nodes: MOST_NODES });
+  // What is built anew as a whole seldom fits where no length is to spare: so a few strips at a time as well.
+  for (const group of groupsOf(look.best)) {
+    if (ease.clock.expired()) break;
+    const out = new Set(group.map(({ filling }) => filling));
+    const go = look.best.filter(({ filling }) => out.has(filling));
+    if (go.length < group.length || go.length === look.best.length) continue;
+    const stay = look.best.filter(({ filling }) => !out.has(filling));
+    lookAmong(look, stay, go, { fillings: FEW_COLUMNS, nodes: FEW_NODES });
+  }
+  if (look.judge.compare(look.best, strips) >= 0) return null;
+  const eased = place.put(look.best);
   // Judged once more as a whole plan, where strips of sheets and bands count as well.
   const isSound = verify(problem, eased).length === 0 && eased.rollLength <= ease.lengthLimit;
   const least = workOf(problem, before, ease.table).total;
   return isSound && workOf(problem, eased, ease.table).total <= least ? eased : null;
+}
+
+/** The strips of one place while they are rearranged. */
+interface Looking {
+  place: Place;
+  table: CuttingTable;
+  oracle: StripOracle;
+  judge: Judge;
+  ease: Ease;
+  best: StripCount[];
+}
+
+function lookingAt(ease: Ease, place: Place): Looking {
+  const { kinds, run, strips, room, step } = place;
+  const { across, inside, narrow } = ease.table;
+  const table = { across: across / step, inside: inside / step, narrow: narrow / step };
+  const rules = rulesOf(ease.problem, step);
+  const judge = judgeOf(place, table, rules.stacks);
+  const longest = Math.max(room, ...kinds.flatMap(({ lies }) => lies.map(({ height }) => height)));
+  const oracle = makeOracle(rules, kinds, run, longest);
+  return { place, table, oracle, judge, ease, best: gather(strips) };
+}
+
+/** Plans anew what some of the strips hold; the others stay, and pay for the ruler settings that both need. */
+function lookAmong(
+  look: Looking,
+  stay: readonly StripCount[],
+  go: readonly StripCount[],
+  most: { fillings: number; nodes: number },
+): void {
+  const { place, table, judge, ease } = look;
+  const { kinds, run, room } = place;
+  const question: WorkQuestion = {
+    ...{ kinds, run, table },
+    demand: heldBy(go, kinds.length),
+    limit: room - lengthOf(stay),
+    paid: paidFor([...place.beside, ...judge.measured(stay)], table),
+  };
+  const found = candidates(look.oracle, question, go, most.fillings);
+  const columns = found.map((filling) => toColumn(question, filling));
+  const priced = priceColumns(question, columns, { keep: go.length, most: MOST_COLUMNS }, ease.solver);
+  const frames = { upright: kinds, transposed: transposeKinds(kinds) };
+  const other = judge.workOf(stay);
+  const bar = () => judge.workOf(look.best) - other;
+  const offered = (candidate: readonly StripCount[]): number => {
+    const exact = gather(dropSurplus(frames, place.demand, [...stay, ...candidate]));
+    if (judge.compare(exact, look.best) < 0) look.best = exact;
+    return bar();
+  };
+  for (const order of ordersOf(question))
+    searchWork(question, priced, most.nodes, bar(), offered, ease.clock.expired, order);
 }
 
 /** Which item a plan is built around first: the largest, then in another search the one needing most cloth. */
@@ -119,13 +172,40 @@ function ordersOf({ kinds, demand }: WorkQuestion): number[][] {
   return [largest, most, most.slice().reverse()];
 }
 
-function candidates(oracle: StripOracle, question: WorkQuestion, strips: readonly StripCount[]): Filling[] {
+/** Kinds of strip by twos and threes, neighbours in size first. */
+function groupsOf(strips: readonly StripCount[]): StripCount[][] {
+  const sorted = strips.slice().sort((a, b) => b.filling.height - a.filling.height);
+  const groups: StripCount[][] = [];
+  sorted.forEach((a, i) => {
+    sorted.slice(i + 1).forEach((b, j) => {
+      groups.push([a, b]);
+      for (const c of sorted.slice(i + j + 2)) groups.push([a, b, c]);
+    });
+  });
+  return groups.sort((a, b) => a.length - b.length).slice(0, MOST_GROUPS);
+}
+
+function heldBy(strips: readonly StripCount[], kinds: number): number[] {
+  const held = new Array<number>(kinds).fill(0);
+  for (const { filling, count } of strips)
+    filling.counts.forEach((copies, k) => {
+      held[k]! += copies * count;
+    });
+  return held;
+}
+
+function candidates(
+  oracle: StripOracle,
+  question: WorkQuestion,
+  strips: readonly StripCount[],
+  few: number,
+): Filling[] {
   const { kinds, run, demand, limit } = question;
   const byText = new Map<string, Filling>();
   const pools = [
     strips.map(({ filling }) => filling),
     plainColumns(kinds, run, demand),
-    fewKindColumns(oracle, demand, 120),
+    fewKindColumns(oracle, demand, few),
   ];
   for (const filling of pools.flat()) {
     const text = textOf(filling);
@@ -134,7 +214,7 @@ function candidates(oracle: StripOracle, question: WorkQuestion, strips: readonl
   return [...byText.values()];
 }
 
-function paidFor({ beside }: Place, table: CuttingTable): WorkQuestion["paid"] {
+function paidFor(beside: readonly Measured[], table: CuttingTable): WorkQuestion["paid"] {
   return {
     widths: new Set(beside.map(({ shape }) => shape.height)),
     sizes: new Set(beside.flatMap(({ shape }) => cutsOf(shape, table).sizes)),
@@ -154,6 +234,7 @@ interface Judge {
   /** Negative when the first is the better plan. */
   compare(a: readonly StripCount[], b: readonly StripCount[]): number;
   workOf(strips: readonly StripCount[]): number;
+  measured(strips: readonly StripCount[]): Measured[];
 }
 
 /** Work first, then length, then how much of the waste lies in large strip ends; too long is worst. */
@@ -196,7 +277,8 @@ function judgeOf(
     return made;
   };
   return {
-    workOf: work,
+    workOf: (strips) => grade(strips)[1] ?? 0,
+    measured: shaped,
     compare(a, b) {
       const p = grade(a);
       const q = grade(b);

@@ -176,15 +176,26 @@ export function measureStrips(
 
 /** Shapes that hold only part of what another of the same width holds are left out. */
 function distinctShapes(shapes: readonly StripShape[]): StripShape[] {
-  const byWidth = new Map<number, { shape: StripShape; held: Map<string, number> }[]>();
+  const byWidth = new Map<number, { shape: StripShape; held: ReadonlyMap<string, number> }[]>();
   for (const shape of shapes) {
-    const held = new Map<string, number>();
-    for (const { key, count } of shape.segments) held.set(key, (held.get(key) ?? 0) + count);
+    const held = heldBy(shape);
     const list = byWidth.get(shape.height) ?? [];
     if (list.some((other) => within(held, other.held))) continue;
     byWidth.set(shape.height, [...list.filter((other) => !within(other.held, held)), { shape, held }]);
   }
   return [...byWidth.values()].flatMap((list) => list.map(({ shape }) => shape));
+}
+
+const HELD = new WeakMap<StripShape, ReadonlyMap<string, number>>();
+
+/** How many of each segment a strip holds; counted once for each shape, which is plain data and stays as it is. */
+function heldBy(shape: StripShape): ReadonlyMap<string, number> {
+  const known = HELD.get(shape);
+  if (known !== undefined) return known;
+  const held = new Map<string, number>();
+  for (const { key, count } of shape.segments) held.set(key, (held.get(key) ?? 0) + count);
+  HELD.set(shape, held);
+  return held;
 }
 
 function within(part: ReadonlyMap<string, number>, whole: ReadonlyMap<string, number>): boolean {

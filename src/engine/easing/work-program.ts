@@ -96,8 +96,16 @@ function mostOf({ demand, limit }: WorkQuestion, filling: Filling): number {
   return Math.max(1, Math.min(Math.max(...needed), Math.floor(limit / filling.height)));
 }
 
-/** Tells fillings apart: height and segments, in any order. */
+const TEXTS = new WeakMap<Filling, string>();
+
+/** Tells fillings apart: height and segments, in any order. Fillings are never written into, so a text is made once. */
 export function textOf(filling: Filling): string {
+  const known = TEXTS.get(filling) ?? textMade(filling);
+  TEXTS.set(filling, known);
+  return known;
+}
+
+function textMade(filling: Filling): string {
   const segments = filling.segments.map(({ stack }) =>
     stack
       .map(({ kind, lie }) => `${kind}.${lie}`)

@@ -58,6 +58,7 @@ export function searchWork(
   const used = new Uint8Array(columns.length);
   const left = demand.slice();
   const chosen: Step[] = [];
+  const offered = new Set<string>();
   let bar = most;
   let seen = 0;
 
@@ -108,6 +109,10 @@ export function searchWork(
     seen++;
     const kind = order.find((k) => left[k]! > 0);
     if (kind === undefined) {
+      // A search with one departure more comes by the plans of all searches before it.
+      const name = chosen.map(({ column, count }) => `${column}*${count}`).join();
+      if (offered.has(name)) return;
+      offered.add(name);
       bar = Math.min(
         bar,
         offer(chosen.map(({ column, count }) => ({ filling: columns[column]!.filling, count }))),

@@ -28,25 +28,7 @@ export function searchFill(
     ...cuts.map((cut) => cut.prices),
     ...demand.map((_, k) => Float64Array.from(demand, (_, i) => (i === k ? 1 : 0))),
   ];
-  // reach[c][p]: the most one strip of filling p's level can hold at prices c, using fillings p and later.
-  const reach = prices.map((price) => {
-    const table = new Float64Array(list.length);
-    for (let p = list.length - 1; p >= 0; p--) {
-      const later = list[p + 1]?.level === list[p]!.level ? table[p + 1]! : 0;
-      table[p] = Math.max(later, cappedValue(list[p]!, price, demand));
-    }
-    return table;
-  });
-  // after[c][p]: the most that all levels behind filling p's level can hold.
-  const after = prices.map((_, c) => {
-    const table = new Float64Array(list.length);
-    let behind = 0;
-    for (let p = list.length - 1; p >= 0; p--) {
-      table[p] = behind;
-      if (p === 0 || list[p - 1]!.level !== list[p]!.level) behind += vector[list[p]!.level]! * reach[c]![p]!;
-    }
-    return table;
-  });
+  const { reach, after } = reachOf(list, prices, vector, demand);
   const left = demand.slice();
   const chosen = new Array<number>(list.length).fill(0);
   let nodes = 0;
@@ -110,6 +92,36 @@ export function searchFill(
   if (outcome === null) return { answer: "impossible" };
   const strips = list.map((filling, p) => ({ filling, count: chosen[p]! })).filter(({ count }) => count > 0);
   return { answer: "filled", strips };
+}
+
+/**
+ * What is left to be held, at each of the prices: `reach[c][p]`, the most one strip of filling p's level can hold, using
+ * fillings p and later; `after[c][p]`, the most that all levels behind filling p's level can hold.
+ */
+function reachOf(
+  list: readonly Filling[],
+  prices: readonly Float64Array[],
+  vector: readonly number[],
+  demand: readonly number[],
+): { reach: Float64Array[]; after: Float64Array[] } {
+  const reach = prices.map((price) => {
+    const table = new Float64Array(list.length);
+    for (let p = list.length - 1; p >= 0; p--) {
+      const later = list[p + 1]?.level === list[p]!.level ? table[p + 1]! : 0;
+      table[p] = Math.max(later, cappedValue(list[p]!, price, demand));
+    }
+    return table;
+  });
+  const after = prices.map((_, c) => {
+    const table = new Float64Array(list.length);
+    let behind = 0;
+    for (let p = list.length - 1; p >= 0; p--) {
+      table[p] = behind;
+      if (p === 0 || list[p - 1]!.level !== list[p]!.level) behind += vector[list[p]!.level]! * reach[c]![p]!;
+    }
+    return table;
+  });
+  return { reach, after };
 }
 
 function worthOf(filling: Filling, prices: Float64Array): number {

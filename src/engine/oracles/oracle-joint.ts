@@ -24,6 +24,14 @@ interface Block {
   end: number;
 }
 
+function levelsOf(blocks: readonly Block[], rests: readonly RestStrips[]): RestLevels[] {
+  return blocks.map(({ oracle, first, end }, r): RestLevels => {
+    const { length, ends } = rests[r]!;
+    const twin = rests.findIndex((other) => other.oracle.run === oracle.run && other.length === length);
+    return { first, end, length, ends, listedTo: oracle.listedTo, twin };
+  });
+}
+
 /**
  * One oracle over the strips of a roll (or none), the strips of rests beside something on it, and whole sheets, so
  * that one search serves for all.
@@ -41,12 +49,7 @@ export function jointOracle(
     if (oracle !== null) blocks.push({ oracle, first, end });
     first = end;
   }
-  const ofRests = strips === null ? blocks : blocks.slice(1);
-  const restLevels = ofRests.map(({ oracle, first, end }, r): RestLevels => {
-    const { length, ends } = rests[r]!;
-    const twin = rests.findIndex((other) => other.oracle.run === oracle.run && other.length === length);
-    return { first, end, length, ends, listedTo: oracle.listedTo, twin };
-  });
+  const restLevels = levelsOf(strips === null ? blocks : blocks.slice(1), rests);
   const heights = [...blocks.flatMap(({ oracle }) => oracle.heights), ...sheets.map((sheet) => sheet.height)];
   const sheetAt = (level: number): SheetLevel => sheets[level - first]!;
   const blockOf = (level: number): Block => blocks.find(({ end }) => level < end)!;

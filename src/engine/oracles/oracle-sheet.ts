@@ -67,36 +67,40 @@ interface StripType extends RowType {
   strip: Filling;
 }
 
+/** A way with the heights of strips that it has room for. */
+function prepare(way: SheetWay) {
+  const usable = way.oracle.heights.filter((height) => height <= way.room);
+  const room = way.single ? (usable.at(-1) ?? 0) : way.room;
+  // A run is joined from strips of just its own height: then a lower strip may hold what the highest does not.
+  const joins = way.oracle.kinds.some((kind) => kind.run !== undefined);
+  const lowest = way.single && !joins ? usable.length - 1 : 0;
+  const sizes = usable.map((height) => (way.single ? room : height));
+  return { ...way, room, lowest, usable, sizes, axis: axisOf(normalPositions(sizes, room)) };
+}
+
+type Prepared = ReturnType<typeof prepare>;
+
+/** Strips that are worth anything at these prices, as they come in one after another. */
+function worthIn({ oracle, usable, lowest, sizes }: Prepared, prices: Float64Array, caps: readonly number[]) {
+  const values = oracle.values(prices, caps, [...usable.keys()]);
+  return usable.flatMap((_, level) =>
+    values[level]! <= 0 || level < lowest ? [] : [{ level, width: sizes[level]!, value: values[level]! }],
+  );
+}
+
+function table(way: Prepared, prices: Float64Array, caps: readonly number[]): Float64Array {
+  const best = new Float64Array(way.axis.sums.length);
+  for (const strip of worthIn(way, prices, caps)) addThing(best, way.axis, strip, strip.value, Infinity);
+  return best;
+}
+
 /** Builds the oracle for a sheet that may be cut in any of the given ways. */
 export function oracleForSheet(
   ways: readonly SheetWay[],
   kinds: readonly Kind[],
   index: number,
 ): SheetOracle {
-  const prepared = ways.map((way) => {
-    const usable = way.oracle.heights.filter((height) => height <= way.room);
-    const room = way.single ? (usable.at(-1) ?? 0) : way.room;
-    // A run is joined from strips of just its own height: then a lower strip may hold what the highest does not.
-    const joins = way.oracle.kinds.some((kind) => kind.run !== undefined);
-    const lowest = way.single && !joins ? usable.length - 1 : 0;
-    const sizes = usable.map((height) => (way.single ? room : height));
-    return { ...way, room, lowest, usable, sizes, axis: axisOf(normalPositions(sizes, room)) };
-  });
-
-  /** Strips that are worth anything at these prices, as they come in one after another. */
-  const worthIn = (way: (typeof prepared)[number], prices: Float64Array, caps: readonly number[]) => {
-    const values = way.oracle.values(prices, caps, [...way.usable.keys()]);
-    return way.usable.flatMap((_, level) =>
-      values[level]! <= 0 || level < way.lowest
-        ? []
-        : [{ level, width: way.sizes[level]!, value: values[level]! }],
-    );
-  };
-  const table = (way: (typeof prepared)[number], prices: Float64Array, caps: readonly number[]) => {
-    const best = new Float64Array(way.axis.sums.length);
-    for (const strip of worthIn(way, prices, caps)) addThing(best, way.axis, strip, strip.value, Infinity);
-    return best;
-  };
+  const prepared = ways.map(prepare);
 
   const total = (prices: Float64Array, caps: readonly number[]): number =>
     caps.reduce((sum, cap, k) => sum + cap * prices[k]!, 0);

@@ -30,6 +30,24 @@ function multipliers(kinds: number): Int32Array {
   return list;
 }
 
+function longer<T extends Int32Array | Float64Array>(old: T, made: T): T {
+  made.set(old);
+  return made;
+}
+
+/** Open addressing of so many states by their hashes: one more than a state, 0 where free. */
+function placed(hashes: Int32Array, size: number, length: number): Int32Array<ArrayBuffer> {
+  const places = new Int32Array(length);
+  const mask = length - 1;
+  for (let state = 0; state < size; state++) {
+    const hash = hashes[state]!;
+    let at = (hash ^ (hash >>> 15)) & mask;
+    while (places[at] !== 0) at = (at + 1) & mask;
+    places[at] = state + 1;
+  }
+  return places;
+}
+
 /** Starts with the empty row of length `run`. Each of `prices` (one at least) says what one of each kind is worth. */
 export function rowStates(prices: readonly Float64Array[], run: number): RowStates {
   const kinds = prices[0]!.length;
@@ -42,7 +60,7 @@ export function rowStates(prices: readonly Float64Array[], run: number): RowStat
   let types = new Int32Array(capacity);
   let befores = new Int32Array(capacity);
   let hashes = new Int32Array(capacity);
-  /** Open addressing: one more than a state, 0 where free; twice as many places as states at least. */
+  /** Twice as many places as states at least. */
   let places = new Int32Array(2 * capacity);
   let size = 1;
   const wanted = new Int32Array(kinds);
@@ -66,24 +84,13 @@ export function rowStates(prices: readonly Float64Array[], run: number): RowStat
 
   const enlarge = (): void => {
     capacity *= 2;
-    const longer = <T extends Int32Array | Float64Array>(old: T, made: T): T => {
-      made.set(old);
-      return made;
-    };
     counts = longer(counts, new Int32Array(capacity * kinds));
     rooms = longer(rooms, new Float64Array(capacity));
     values = longer(values, new Float64Array(capacity * several));
     types = longer(types, new Int32Array(capacity));
     befores = longer(befores, new Int32Array(capacity));
     hashes = longer(hashes, new Int32Array(capacity));
-    places = new Int32Array(2 * capacity);
-    const mask = places.length - 1;
-    for (let state = 0; state < size; state++) {
-      const hash = hashes[state]!;
-      let at = (hash ^ (hash >>> 15)) & mask;
-      while (places[at] !== 0) at = (at + 1) & mask;
-      places[at] = state + 1;
-    }
+    places = placed(hashes, size, 2 * capacity);
   };
 
   return {

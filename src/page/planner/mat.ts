@@ -166,10 +166,16 @@ function matFabric(plan: Plan, index: number, rest: Plan, told: MatFabric["told"
   };
 }
 
-/** What the last entry of the work changed: its own fabric last, and what followed from it in others. */
+/** Whether anything of a fabric is other than it was planned. */
+function hasChanged({ cut, lost, served, taken, width, wider, letters, more }: Change): boolean {
+  const told = [cut, lost, served, taken, letters.more, letters.gone].some(({ length }) => length > 0);
+  return told || width !== null || wider !== null || more !== null;
+}
+
+/** What the last entry of the work changed: its own fabric first, and what followed from it in others. */
 function lastChanges(changes: readonly Change[], fabric: string): Change[] {
   const own = changes.findLastIndex((change) => change.fabric === fabric);
-  return own < 0 ? [] : changes.slice(own);
+  return own < 0 ? [] : changes.slice(own).filter((change, i) => i === 0 || hasChanged(change));
 }
 
 /** What there is to go on from: a quilt's text with the plan of it, and what was said of the work. */

@@ -3,6 +3,7 @@ import type { Change, Difference } from "../../savings/index.ts";
 import type { Amounts } from "./amounts.ts";
 import type { Chosen } from "./choosing.ts";
 import type { Kept } from "./keeps.ts";
+import type { KitsMade } from "./kits.ts";
 import type { Mat } from "./mat.ts";
 import type { Picture } from "./picture.ts";
 import type { SeenPhoto } from "./pictured.ts";
@@ -23,6 +24,8 @@ export type Ask =
   | { kind: "save"; id: number; text: string }
   /** A text planned with what lies in the drawer used first. */
   | { kind: "cover"; id: number; text: string; drawer: string }
+  /** The papers of the class that the text names. */
+  | { kind: "kits"; id: number; text: string; name: string }
   /** Ways of making its units, or turnings of its blocks. */
   | { kind: "choose"; id: number; what: ChooseWhat; text: string };
 
@@ -57,6 +60,7 @@ export type Answer =
   | { kind: "saves"; id: number; saving: FoundSaving }
   | { kind: "triedAll"; id: number }
   | { kind: "covered"; id: number; covered: Covered | null }
+  | { kind: "kits"; id: number; made: KitsMade }
   | { kind: "choosing"; id: number; done: number; of: number }
   | { kind: "chosen"; id: number; chosen: Chosen };
 

@@ -4,6 +4,7 @@ import { speakFor } from "../words/index.ts";
 import { chooseTurnings, chooseWays } from "./choosing.ts";
 import { covered } from "./cover.ts";
 import { keepsOf } from "./keeps.ts";
+import { kitsFor } from "./kits.ts";
 import { matOf } from "./mat.ts";
 import type { Answer, Ask, ChooseWhat, ShowWhat } from "./messages.ts";
 import { patternFor } from "./pattern.ts";
@@ -163,6 +164,17 @@ export function workerLoop(port: Port): (ask: Ask) => void {
     }
   };
 
+  /** Plans the kits of a class, cut together, and writes their papers. */
+  const kits = async (id: number, text: string, name: string): Promise<void> => {
+    const around = { keeps, overtaken: () => tries !== id, pause: port.pause, tell: () => {} };
+    try {
+      const made = await unless(Overtaken, () => kitsFor(text, name, solveKeeping(around)));
+      if (made !== null && tries === id) port.post({ kind: "kits", id, made });
+    } catch (error) {
+      port.post({ kind: "broken", id, message: String((error as Error)?.message ?? error).slice(0, 500) });
+    }
+  };
+
   return (ask) => {
     if ("text" in ask) speakFor(ask.text);
     switch (ask.kind) {
@@ -194,6 +206,10 @@ export function workerLoop(port: Port): (ask: Ask) => void {
       case "cover":
         tries = ask.id;
         void cover(ask.id, ask.text, ask.drawer);
+        return;
+      case "kits":
+        tries = ask.id;
+        void kits(ask.id, ask.text, ask.name);
         return;
       case "choose":
         tries = ask.id;

@@ -127,6 +127,7 @@ function show(text: string, keep = true): void {
     state.savings.value = null;
     state.choosing.value = null;
     state.cover.value = NOT_ASKED;
+    state.kits.value = NO_KITS;
     state.broken.value = "";
   });
   session?.tryTexts([]);
@@ -309,6 +310,18 @@ export function lookForWays(what: ChooseWhat): void {
   if (session === null) return;
   state.choosing.value = { what, done: 0, of: 0, chosen: null };
   choosingNumber = session.choose(what, state.text.value);
+}
+
+const NO_KITS = { asked: false, made: null };
+
+let kitsNumber = 0;
+export const kitsAsked = (): number => kitsNumber;
+
+/** Plans the kits of the class, and writes their papers. */
+export function planKits(): void {
+  if (session === null) return;
+  state.kits.value = { asked: true, made: null };
+  kitsNumber = session.kits(state.text.value, "quilt.yaml");
 }
 
 const NOT_ASKED = { asked: false, covered: null, failed: false };

@@ -119,7 +119,8 @@ function SaidLength({
       onSubmit={(event) => {
         event.preventDefault();
         const length = lengthTyped(typed.trim());
-        if (length !== null) say(length);
+        // At the mat a length is said with its unit, whatever the quilt's own is.
+        if (length !== null) say(/[a-z"]/i.test(length) ? length : `${length} ${state.model.value.unit}`);
       }}
     >
       <label>

@@ -1,16 +1,9 @@
-import { changedOnDisk, type OnDisk, seenOnDisk } from "../files.ts";
+import { type OnDisk, seenOnDisk } from "../files.ts";
 import { words } from "../words/index.ts";
 import { edit, keepApart } from "./actions.ts";
 import { fileRefused } from "./opening.ts";
 import { saveAsDownload } from "./selvage.tsx";
 import * as state from "./state.ts";
-
-/** Looks whether the file that is open here has been changed by something else. */
-export async function lookOnDisk(): Promise<OnDisk | null> {
-  const found = await changedOnDisk();
-  state.onDisk.value = found !== null && found.text !== state.text.value ? found : null;
-  return state.onDisk.value;
-}
 
 function answered(found: OnDisk): void {
   seenOnDisk(found);

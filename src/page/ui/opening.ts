@@ -1,7 +1,7 @@
 import { signal } from "@preact/signals";
 import { readModel } from "../../edits/model.ts";
 import { WORK_FORMAT } from "../../planning.ts";
-import { forgetFile, type Opened, openFile, rememberFile } from "../files.ts";
+import { changedOnDisk, forgetFile, type OnDisk, type Opened, openFile, rememberFile } from "../files.ts";
 import type { Photos } from "../photos.ts";
 import { EMPTY_SHEET, STARTS } from "../starts.ts";
 import { CLASS, draftOf, newKey, tookUp } from "../store.ts";
@@ -96,4 +96,11 @@ export function takeText(text: string, key: string | null, work = "", photos: Ph
   fileRefused.value = "";
   const begun = STARTS.some((start) => start.text === text) || text === EMPTY_SHEET;
   begin(text, "", key ?? newKey(), work, !begun, photos);
+}
+
+/** Looks whether the file that is open here has been changed by something else. */
+export async function lookOnDisk(): Promise<OnDisk | null> {
+  const found = await changedOnDisk();
+  state.onDisk.value = found !== null && found.text !== state.text.value ? found : null;
+  return state.onDisk.value;
 }

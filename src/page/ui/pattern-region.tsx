@@ -7,6 +7,7 @@ import { type Given, pageWith } from "../page-copy.ts";
 import { writtenPhotos } from "../photos.ts";
 import { fittingPhotos } from "../shrink-photo.ts";
 import { words } from "../words/index.ts";
+import { ClassHand } from "./class-hand.tsx";
 import { Group } from "./group.tsx";
 import { useShown, Waiting } from "./later-regions.tsx";
 import { PatternHand } from "./pattern-hand.tsx";
@@ -79,6 +80,27 @@ function useTiles(): string {
   return tiles;
 }
 
+/** Papers of one quilt, in the order in which they are looked at. */
+const PAPERS = ["pattern.html", "book.html"];
+
+/** Papers of the class that are printed, once its kits are planned: the teacher's sheet first. */
+function classPapers(): Record<string, string> {
+  const files = Object.entries(state.kits.value.made?.files ?? {});
+  return Object.fromEntries(files.filter(([name]) => /^(class|kit-\d+)\.html$/.test(name)));
+}
+
+function paperNamed(paper: string): string {
+  const { pattern, book } = words.pattern.papersToSee;
+  const [, kit] = /^kit-(\d+)/.exec(paper) ?? [];
+  if (kit !== undefined) return words.kits.paper(Number(kit));
+  return paper === "class.html" ? words.kits.sheet : paper === "book.html" ? book : pattern;
+}
+
+function saveWord(paper: string): string {
+  if (paper === "book.html") return words.saveBook;
+  return paper === "pattern.html" ? words.pattern.savePattern : words.kits.save(paperNamed(paper));
+}
+
 /** The book of the quilt as it prints, and what is handed on of it. */
 export function PatternRegion() {
   const fresh = useShown("book");
@@ -86,10 +108,11 @@ export function PatternRegion() {
   const last = useRef(fresh);
   if (fresh !== null) last.current = fresh;
   const shown = last.current;
-  const [see, setSee] = useState<"pattern" | "book">("pattern");
+  const [wish, setSee] = useState("pattern.html");
   const tiles = useTiles();
-  const drawn =
-    shown?.looks[see === "book" ? "book.html" : "pattern.html"] ?? shown?.looks["book.html"] ?? "";
+  const looks = { ...shown?.looks, ...classPapers() };
+  const see = looks[wish] === undefined ? "book.html" : wish;
+  const drawn = looks[see] ?? "";
   const html = tiles === "" ? drawn : withTiles(drawn, tiles);
   const hasPattern = shown?.files["pattern.html"] !== undefined;
   const frame = useRef<HTMLIFrameElement>(null);
@@ -106,9 +129,11 @@ export function PatternRegion() {
   const base = fileNameOf(state.model.value.name).replace(/\.yaml$/, "");
   const zip = (files: Readonly<Record<string, string>>) => {
     const work = state.work.value;
+    const ofClass = Object.entries(state.kits.value.made?.files ?? {});
     const all = {
       [`${base}.yaml`]: state.text.value,
       ...files,
+      ...Object.fromEntries(ofClass.map(([name, text]) => [`class/${name}`, text])),
       ...(work === "" ? {} : { [WORK_NAME]: work }),
     };
     const packed = zipSync(
@@ -136,13 +161,10 @@ export function PatternRegion() {
             <div class="row">
               <Label
                 onClick={() =>
-                  void saveOther(
-                    asHtml(html),
-                    see === "book" || !hasPattern ? `${base}.html` : `${base}-pattern.html`,
-                  )
+                  void saveOther(asHtml(html), see === "book.html" ? `${base}.html` : `${base}-${see}`)
                 }
               >
-                {see === "book" || !hasPattern ? words.saveBook : words.pattern.savePattern}
+                {saveWord(see)}
               </Label>
               {state.forClass.value ? null : (
                 <>
@@ -153,22 +175,25 @@ export function PatternRegion() {
             </div>
             <p class="said">{state.said.value}</p>
             {shown.problem === "" ? null : <p class="alarm">{words.pattern.wrongSizes(shown.problem)}</p>}
-            {hasPattern ? (
+            {hasPattern && !state.forClass.value ? <ClassHand /> : null}
+            {Object.keys(looks).length > 1 ? (
               <Group name="choice" label={words.pattern.handOut}>
-                {(["pattern", "book"] as const).map((one) => (
-                  <button
-                    key={one}
-                    type="button"
-                    class="pickword"
-                    aria-pressed={see === one}
-                    onClick={() => setSee(one)}
-                  >
-                    {words.pattern.papersToSee[one]}
-                  </button>
-                ))}
+                {PAPERS.concat(Object.keys(classPapers()))
+                  .filter((one) => looks[one] !== undefined)
+                  .map((one) => (
+                    <button
+                      key={one}
+                      type="button"
+                      class="pickword"
+                      aria-pressed={see === one}
+                      onClick={() => setSee(one)}
+                    >
+                      {paperNamed(one)}
+                    </button>
+                  ))}
               </Group>
             ) : null}
-            {hasPattern && see === "pattern" && !state.forClass.value ? <PatternHand /> : null}
+            {see === "pattern.html" && !state.forClass.value ? <PatternHand /> : null}
             <div class="choice" role="group" aria-label={words.paperLabel}>
               {(["a4", "letter"] as const).map((one) => (
                 <button
@@ -185,7 +210,7 @@ export function PatternRegion() {
             <iframe
               ref={frame}
               class={`bookframe ${paper}`}
-              title={see === "book" ? words.bookTitle : words.patternTitle}
+              title={see === "book.html" ? words.bookTitle : paperNamed(see)}
               srcdoc={onPaper(withoutScripts(html), paper, room)}
             />
           </>

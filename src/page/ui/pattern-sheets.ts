@@ -21,9 +21,7 @@ export function onPaper(html: string, paper: "a4" | "letter", room: number): str
   html { zoom: ${zoom.toFixed(3)}; background: #8b958f; }
   body { background: #fff !important; color: #1d2733; width: ${across}pt; margin: 0 auto !important; padding: 30pt 0; min-height: 0; }
   section.fresh, .part-of.fresh { position: relative; padding-top: 72pt !important; }
-  section.fresh::before, .part-of.fresh::before, .cover::after { content: ""; position: absolute; left: -200pt; right: -200pt; height: 18pt; margin-top: -42pt; background: #8b958f; }
-  .cover::after { bottom: -48pt; }
-  .cover { position: relative; }
+  section.fresh::before, .part-of.fresh::before { content: ""; position: absolute; left: -200pt; right: -200pt; height: 18pt; margin-top: -42pt; background: #8b958f; }
 }`;
   const rule = `<style>@page { size: ${paper === "a4" ? "A4" : "letter"} portrait; } ${sheets}</style>`;
   // Paper is white in the dark too.

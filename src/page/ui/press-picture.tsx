@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import type { PressPicture, SewnSeam } from "../planner/sewing.ts";
+import type { PressPicture, SewnSeam } from "../planner/pressing.ts";
 import { words } from "../words/index.ts";
 import { photoNamed } from "./pile.tsx";
 import { sewingShown } from "./sew-stops.ts";
@@ -43,7 +43,7 @@ export function Pressing({ picture }: { picture: PressPicture }) {
         class="pic"
         viewBox={`${x - line * 3} ${y - line * 3} ${across + line * 6} ${down + line * 6}`}
         role="img"
-        aria-label={words.pressName(picture.name)}
+        aria-label={words.pressName(picture.name, picture.count)}
       >
         <rect class="ground" x={x} y={y} width={across} height={down} />
         {picture.groups.map(({ fabric, d }) => (

@@ -5,8 +5,7 @@ import { UNIT } from "../planner/picture.ts";
 import { words } from "../words/index.ts";
 import { canRedo, canUndo, edit, redo, undo } from "./actions.ts";
 import { paintsOf, Textures } from "./cloth.tsx";
-import { lookOnDisk } from "./notices.tsx";
-import { openFromDisk } from "./opening.ts";
+import { lookOnDisk, openFromDisk } from "./opening.ts";
 import * as state from "./state.ts";
 import { sizeSaid } from "./steps.tsx";
 

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { SewStep } from "../planner/sewing.ts";
+import type { TakenBag } from "../planner/taken-bags.ts";
 import { words } from "../words/index.ts";
 import { useAwake } from "./awake.ts";
 import { Drawing, useShown, Waiting } from "./later-regions.tsx";
@@ -128,19 +129,19 @@ function Table({ table }: { table: NonNullable<SewStep["table"]> }) {
   );
 }
 
-function Bags({ stop }: { stop: Stop & { kind: "unit" } }) {
+function Bags({ bags, title }: { bags: readonly TakenBag[]; title: string }) {
   return (
     <div class="takebags">
-      <h3>{words.takeBags}</h3>
+      <h3>{title}</h3>
       <ul>
-        {stop.unit.bags.map(({ letter, fabric, colour, perSet }) => (
+        {bags.map(({ letter, fabric, size, colour, perSet }) => (
           <li key={letter}>
             <span class="bigbag">{letter}</span>
             <span>
               <svg class="swatch" width="22" height="22" aria-hidden="true">
                 <rect class="hair" x=".5" y=".5" width="21" height="21" fill={photoNamed(fabric) ?? colour} />
               </svg>{" "}
-              {fabric}
+              {size === "" ? fabric : words.bagHolds(fabric, size)}
               {perSet === 0 ? null : <span class="quiet"> {words.perSet(perSet)}</span>}
             </span>
           </li>
@@ -177,7 +178,7 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
           </figure>
         )}
         <div class="beside">
-          <Bags stop={stop} />
+          <Bags bags={stop.unit.bags} title={words.takeBags} />
           {told.table === null ? null : <Table table={told.table} />}
           <p class="sewcount">
             <Count of={told} />
@@ -218,10 +219,61 @@ function UnitStop({ stop }: { stop: Stop & { kind: "unit" } }) {
   );
 }
 
-function GroupStop({ stop }: { stop: Exclude<Stop, { kind: "unit" }> }) {
+type GroupOnly = Exclude<Stop, { kind: "unit" }>;
+
+/** A block set apart with its bags, or rows; and how they are pressed. */
+function GroupPictures({ stop }: { stop: GroupOnly }) {
   const { group } = stop;
   const at = Math.min(state.sewn.value.picture, Math.max(0, group.presses.length - 1));
   const press = group.presses[at];
+  return (
+    <div class={stop.kind === "blocks" ? "ofgroup ofblocks" : "ofgroup"}>
+      {press === undefined ? null : (
+        <div>
+          <h3>
+            {words.pressName(press.name, press.count)}
+            {group.presses.length < 2 ? null : (
+              <span class="quiet"> {words.pressOf(at + 1, group.presses.length)}</span>
+            )}
+          </h3>
+          <Pressing picture={press} />
+          <p class="quiet">{words.seamHelp}</p>
+        </div>
+      )}
+      <div class="apart">
+        {group.pictures.map((svg, i) => (
+          <Drawing key={i} svg={svg} name={stop.title} />
+        ))}
+        {group.bags.length === 0 ? null : <Bags bags={group.bags} title={words.bags} />}
+      </div>
+    </div>
+  );
+}
+
+function GroupSteps({ steps }: { steps: readonly SewStep[] }) {
+  return (
+    <ul class="sewsteps">
+      {steps.map((one) => (
+        <li key={one.id} class={madeOf(one) >= one.count ? "done" : ""}>
+          <Count of={one} />
+          <div>
+            <p>{one.title}</p>
+            {one.details.map((line, i) => (
+              <p key={i} class="quiet">
+                {line}
+              </p>
+            ))}
+            {one.table === null ? null : <Table table={one.table} />}
+          </div>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function GroupStop({ stop }: { stop: GroupOnly }) {
+  const { group } = stop;
+  const pictured = group.presses.length > 0 || group.pictures.length > 0;
   const units = stops.value.filter(
     (one) => one.kind === "unit" && one.unit.blocks.some((b) => sewingShown.value?.blocks[b] === group),
   );
@@ -239,40 +291,19 @@ function GroupStop({ stop }: { stop: Exclude<Stop, { kind: "unit" }> }) {
           ))}
         </div>
       )}
-      <ul class="sewsteps">
-        {group.steps.map((one) => (
-          <li key={one.id} class={madeOf(one) >= one.count ? "done" : ""}>
-            <Count of={one} />
-            <div>
-              <p>{one.title}</p>
-              {one.details.map((line, i) => (
-                <p key={i} class="quiet">
+      <div class={pictured ? "sewing" : ""}>
+        {pictured ? <GroupPictures stop={stop} /> : null}
+        <div class="beside">
+          <GroupSteps steps={group.steps} />
+          {stop.kind !== "blocks"
+            ? null
+            : sewingShown.value?.aboutBlocks.map((line) => (
+                <p key={line} class="quiet">
                   {line}
                 </p>
               ))}
-              {one.table === null ? null : <Table table={one.table} />}
-            </div>
-          </li>
-        ))}
-      </ul>
-      {stop.kind !== "blocks"
-        ? null
-        : sewingShown.value?.aboutBlocks.map((line) => (
-            <p key={line} class="quiet">
-              {line}
-            </p>
-          ))}
-      {press === undefined ? null : (
-        <>
-          <h3>
-            {words.pressName(press.name)}{" "}
-            <span class="quiet">{words.pressOf(at + 1, group.presses.length)}</span>
-          </h3>
-          <p class="quiet">{words.seamHelp}</p>
-          <Pressing picture={press} />
-        </>
-      )}
-      {group.svg === "" ? null : <Drawing svg={group.svg} name={stop.title} />}
+        </div>
+      </div>
     </>
   );
 }

@@ -17,6 +17,7 @@ import {
   isCurrent,
   isMat,
   keptElsewhere,
+  kitsAsked,
   laidMat,
   redo,
   savingsAsked,
@@ -30,8 +31,8 @@ import { takeDrawer } from "./drawer-hand.ts";
 import { FabricRegion } from "./fabric-region.tsx";
 import { Faults } from "./faults.tsx";
 import { FirstOpen } from "./first-open.tsx";
-import { lookOnDisk, Notices, Refused } from "./notices.tsx";
-import { take, takeForClass, takeText } from "./opening.ts";
+import { Notices, Refused } from "./notices.tsx";
+import { lookOnDisk, take, takeForClass, takeText } from "./opening.ts";
 import { PatternRegion } from "./pattern-region.tsx";
 import { PhotoDefs } from "./photo-fills.tsx";
 import { dropped } from "./photo-hand.ts";
@@ -83,6 +84,10 @@ function heard(answer: Answer): void {
   if (answer.kind === "covered") {
     if (answer.id === coverAsked())
       state.cover.value = { asked: true, covered: answer.covered, failed: answer.covered === null };
+    return;
+  }
+  if (answer.kind === "kits") {
+    if (answer.id === kitsAsked()) state.kits.value = { asked: true, made: answer.made };
     return;
   }
   if (answer.kind === "shown") {

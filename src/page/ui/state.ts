@@ -4,6 +4,7 @@ import type { Mending, WordedDiagnostic } from "../../planning.ts";
 import { NO_PHOTOS, type Photos } from "../photos.ts";
 import type { Amounts } from "../planner/amounts.ts";
 import type { Chosen } from "../planner/choosing.ts";
+import type { KitsMade } from "../planner/kits.ts";
 import type { Mat } from "../planner/mat.ts";
 import type { ChooseWhat, Covered, FoundSaving, Shown } from "../planner/messages.ts";
 import type { Picture } from "../planner/picture.ts";
@@ -141,6 +142,9 @@ export interface Choosing {
   chosen: Chosen | null;
 }
 export const choosing = signal<Choosing | null>(null);
+
+/** The papers of the class: null while nobody has asked, or they are on their way. */
+export const kits = signal<{ asked: boolean; made: KitsMade | null }>({ asked: false, made: null });
 
 /** The table of fabric there is, as its file has it, with the file's name; empty before there is one. */
 export const drawer = signal({ name: "", text: "" });

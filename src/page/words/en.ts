@@ -1,5 +1,6 @@
 import { clothWords } from "./cloth.ts";
 import { counted } from "./counted.ts";
+import { kitsWords } from "./kits.ts";
 import { patternRegionWords } from "./pattern.ts";
 import { tableWords } from "./table.ts";
 
@@ -11,6 +12,7 @@ export const words = {
   squares: (first: string, last: string) => `${first} to ${last}`,
   ...tableWords,
   pattern: patternRegionWords,
+  kits: kitsWords,
   cloth: clothWords,
   program: "Crossgrain",
   regions: { draw: "Draw", fabric: "Fabric", cut: "Cut", sew: "Sew", pattern: "Pattern" },

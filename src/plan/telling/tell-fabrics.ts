@@ -92,3 +92,14 @@ export function boltsAssumed(
     return [{ fabric: name, of: { is: "bolt", length: bolt.length, unit: sold.unit } }];
   });
 }
+
+/** What was assumed, without what no fabric depends on: how short an end may be where every run is joined from whole strips. */
+export function ofAccount(
+  assumptions: PlanSettings["assumptions"],
+  plans: readonly FabricPlan[],
+): PlanSettings["assumptions"] {
+  const joinsEnds = plans.some(({ pieces }) =>
+    pieces.some(({ joined, fullWidth }) => joined !== undefined && !fullWidth),
+  );
+  return joinsEnds ? assumptions : assumptions.filter(({ of }) => of.is !== "joined-from");
+}

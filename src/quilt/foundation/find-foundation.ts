@@ -1,12 +1,12 @@
-import { foundationBlock, foundationMarks } from "../../diagnostics/foundation.ts";
+import { foundationBlock, foundationMarks } from "../../diagnostics/quilts/foundation.ts";
 import { formatLength } from "../../length/format.ts";
 import { add, fromInteger, toTicksExact } from "../../length/rational.ts";
 import type { FoundationSpec } from "../../spec/foundation-types.ts";
-import type { Builder, Coloured } from "../builder.ts";
 import type { LaidUnit } from "../laid-types.ts";
-import { patchesAsPlaced, placedAlike } from "../placed-alike.ts";
+import type { Builder, Coloured } from "../layout/builder.ts";
+import { howMade } from "../layout/triangles.ts";
 import { saySize } from "../say.ts";
-import { howMade } from "../triangles.ts";
+import { patchesAsPlaced, placedAlike } from "../turning/placed-alike.ts";
 import { ON_FOUNDATION } from "../units/on-foundation.ts";
 import { type Area, foldedParts } from "./folded.ts";
 import { onGrid } from "./on-grid.ts";

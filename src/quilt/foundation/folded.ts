@@ -1,6 +1,6 @@
-import type { FoundationArea } from "../../diagnostics/design-faults.ts";
-import { foundationBlock, foundationOffGrid, gridSquares } from "../../diagnostics/foundation.ts";
-import type { InDesign } from "../../diagnostics/quilt.ts";
+import type { FoundationArea } from "../../diagnostics/quilts/design-faults.ts";
+import { foundationBlock, foundationOffGrid, gridSquares } from "../../diagnostics/quilts/foundation.ts";
+import type { InDesign } from "../../diagnostics/quilts/quilt.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import * as q from "../../length/rational.ts";
 import type { Ruler, Ticks } from "../../length/types.ts";

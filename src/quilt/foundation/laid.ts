@@ -1,8 +1,8 @@
 import * as q from "../../length/rational.ts";
 import { halfSquareExtra, quarterSquareExtra, straightExtra } from "../units/allowance.ts";
 import { aroundOf, cutOf, type FoundationCut } from "../units/foundation-cut.ts";
-import { bounds, type RootOutline, withSeams, withSeamsBlunted } from "../units/outlines.ts";
-import * as r from "../units/roots.ts";
+import { bounds, type RootOutline, withSeams, withSeamsBlunted } from "../units/outlines/outlines.ts";
+import * as r from "../units/outlines/roots.ts";
 import type { HowMade } from "../units/types.ts";
 import type { FoundationPatch, FoundationSeam } from "./types.ts";
 

@@ -1,5 +1,5 @@
-import { foundationOffGrid, foundationUnit, gridSquares } from "../../diagnostics/foundation.ts";
-import type { InDesign } from "../../diagnostics/quilt.ts";
+import { foundationOffGrid, foundationUnit, gridSquares } from "../../diagnostics/quilts/foundation.ts";
+import type { InDesign } from "../../diagnostics/quilts/quilt.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import * as q from "../../length/rational.ts";
 import type { SpokenSize } from "../../length/spoken.ts";

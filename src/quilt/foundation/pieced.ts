@@ -1,5 +1,5 @@
-import { foundationBlock, foundationUnit } from "../../diagnostics/foundation.ts";
-import type { InDesign } from "../../diagnostics/quilt.ts";
+import { foundationBlock, foundationUnit } from "../../diagnostics/quilts/foundation.ts";
+import type { InDesign } from "../../diagnostics/quilts/quilt.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import type { FoundationSpec } from "../../spec/foundation-types.ts";
 import type { BlockDesign } from "../types.ts";

@@ -1,4 +1,4 @@
-import { turnIn } from "../turn-in.ts";
+import { turnIn } from "../turning/turn-in.ts";
 import type { Node } from "./sequence.ts";
 
 export type Quarter = 0 | 90 | 180 | 270;

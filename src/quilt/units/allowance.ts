@@ -2,8 +2,8 @@ import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
 import type { Ticks } from "../../length/types.ts";
 import type { TradeConstants } from "../terms/formulas.ts";
-import type { RootSum } from "./roots.ts";
-import * as r from "./roots.ts";
+import type { RootSum } from "./outlines/roots.ts";
+import * as r from "./outlines/roots.ts";
 import type { HowMade } from "./types.ts";
 
 const ROOT2 = r.rootOf(q.fromInteger(2));

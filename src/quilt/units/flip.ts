@@ -1,9 +1,9 @@
 import * as q from "../../length/rational.ts";
 import { UNIT } from "../terms/names.ts";
 import { diagonalOf, straightExtra } from "./allowance.ts";
+import type { RootSum } from "./outlines/roots.ts";
+import * as r from "./outlines/roots.ts";
 import type { RecipeDraft } from "./recipe.ts";
-import type { RootSum } from "./roots.ts";
-import * as r from "./roots.ts";
 import type { Corner, HowMade, RecipeStep } from "./types.ts";
 
 /** What stitch-and-flip corners cost. */

@@ -1,8 +1,8 @@
 import * as q from "../../length/rational.ts";
 import { sideOf } from "./allowance.ts";
-import { areaOf, bounds, type RootOutline, withSeamsBlunted } from "./outlines.ts";
-import type { RootSum } from "./roots.ts";
-import * as r from "./roots.ts";
+import { areaOf, bounds, type RootOutline, withSeamsBlunted } from "./outlines/outlines.ts";
+import type { RootSum } from "./outlines/roots.ts";
+import * as r from "./outlines/roots.ts";
 import type { Eighth } from "./types.ts";
 
 /** How a patch is cut when it is placed on foundation by eye: close to its shape, and a little larger. */

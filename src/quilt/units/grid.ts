@@ -1,9 +1,9 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
 import { twoSeams } from "../terms/formulas.ts";
-import { rectangle } from "./outlines.ts";
+import { rectangle } from "./outlines/outlines.ts";
+import * as r from "./outlines/roots.ts";
 import { lie, type PieceDraft, patchPiece, plain, type SetDraft, withSeamsAdded } from "./recipe.ts";
-import * as r from "./roots.ts";
 import type { HowMade, UnitDesign, UnitPatch } from "./types.ts";
 
 /** One cell of a unit made of equal rectangles. */

@@ -1,8 +1,7 @@
 import { fromInteger } from "../../length/rational.ts";
 import type { Ticks } from "../../length/types.ts";
-import type { RootOutline } from "./outlines.ts";
-import type { RecipeDraft } from "./recipe.ts";
-import * as r from "./roots.ts";
+import type { RootOutline } from "./outlines/outlines.ts";
+import * as r from "./outlines/roots.ts";
 import {
   beside,
   edgesOf,
@@ -17,7 +16,8 @@ import {
   slants,
   touching,
   turnsOf,
-} from "./seam-lines.ts";
+} from "./outlines/seam-lines.ts";
+import type { RecipeDraft } from "./recipe.ts";
 import type { RecipePress, RecipeStep } from "./types.ts";
 
 /*

@@ -4,10 +4,10 @@ import { METHOD } from "../terms/names.ts";
 import type { SeamName } from "../terms/seam-names.ts";
 import { halfSquareExtra, quarterSquareExtra } from "./allowance.ts";
 import { aroundOf, cutOf, type FoundationCut } from "./foundation-cut.ts";
-import { areaOf, edgeLengths, type RootOutline, toRoots, withSeamsBlunted } from "./outlines.ts";
+import { areaOf, edgeLengths, type RootOutline, toRoots, withSeamsBlunted } from "./outlines/outlines.ts";
+import type { RootSum } from "./outlines/roots.ts";
+import * as r from "./outlines/roots.ts";
 import { finishRecipe, lie, NOTHING_MORE, type PieceDraft, plain, square, withSeamsAdded } from "./recipe.ts";
-import type { RootSum } from "./roots.ts";
-import * as r from "./roots.ts";
 import type { Eighth, HowMade, Lie, Recipe, UnitDesign, UnitKind, UnitPatch } from "./types.ts";
 
 /** The name of the method, printed where other units have theirs. */

@@ -2,10 +2,10 @@ import * as q from "../../length/rational.ts";
 import { alike, type Formula, twoSeams } from "../terms/formulas.ts";
 import type { MethodName, UnitName } from "../terms/names.ts";
 import { type Asked, type Cut, cutSize, straightExtra } from "./allowance.ts";
-import type { RootSum } from "./roots.ts";
-import * as r from "./roots.ts";
+import type { RootSum } from "./outlines/roots.ts";
+import * as r from "./outlines/roots.ts";
+import { finishShape, type ShapeDraft } from "./outlines/shapes.ts";
 import { levelledSteps, unitAsSewn } from "./sewn-sizes.ts";
-import { finishShape, type ShapeDraft } from "./shapes.ts";
 import type {
   Bonus,
   Diagonal,

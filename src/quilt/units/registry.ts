@@ -1,19 +1,19 @@
-import { drawnPatches } from "./drawn-patches.ts";
-import { eightPointedStar } from "./eight-pointed-star.ts";
-import { flyingGeese } from "./flying-geese.ts";
-import { fourPatch } from "./four-patch.ts";
-import { fourTriangleSquare } from "./four-triangle-square.ts";
-import { halfRectangleTriangle } from "./half-rectangle-triangle.ts";
-import { halfSquareTriangle } from "./half-square-triangle.ts";
-import { courthouseSteps, logCabin } from "./log-cabin.ts";
-import { ninePatch } from "./nine-patch.ts";
-import { rectangleUnit, squareUnit } from "./plain.ts";
-import { quarterSquareTriangle } from "./quarter-square-triangle.ts";
-import { rails } from "./rails.ts";
-import { sixtyDegreeTriangles } from "./sixty-degree-triangles.ts";
-import { snowball } from "./snowball.ts";
-import { squareInASquare } from "./square-in-a-square.ts";
-import { threePatchSquare } from "./three-patch-square.ts";
+import { eightPointedStar } from "./kinds/eight-pointed-star.ts";
+import { flyingGeese } from "./kinds/flying-geese.ts";
+import { fourPatch } from "./kinds/four-patch.ts";
+import { fourTriangleSquare } from "./kinds/four-triangle-square.ts";
+import { halfRectangleTriangle } from "./kinds/half-rectangle-triangle.ts";
+import { halfSquareTriangle } from "./kinds/half-square-triangle.ts";
+import { courthouseSteps, logCabin } from "./kinds/log-cabin.ts";
+import { ninePatch } from "./kinds/nine-patch.ts";
+import { rectangleUnit, squareUnit } from "./kinds/plain.ts";
+import { quarterSquareTriangle } from "./kinds/quarter-square-triangle.ts";
+import { rails } from "./kinds/rails.ts";
+import { sixtyDegreeTriangles } from "./kinds/sixty-degree-triangles.ts";
+import { snowball } from "./kinds/snowball.ts";
+import { squareInASquare } from "./kinds/square-in-a-square.ts";
+import { threePatchSquare } from "./kinds/three-patch-square.ts";
+import { drawnPatches } from "./outlines/drawn-patches.ts";
 import type { UnitKind } from "./types.ts";
 
 /** Every unit kind, in the order lists show them. A new kind is one file and one line here. */

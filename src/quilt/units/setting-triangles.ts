@@ -1,9 +1,9 @@
 import type { Rational } from "../../length/rational.ts";
 import * as q from "../../length/rational.ts";
 import { diagonalOf, halfSquareExtra, quarterSquareExtra, sideOf, tradeExtras } from "./allowance.ts";
+import type { RootSum } from "./outlines/roots.ts";
+import * as r from "./outlines/roots.ts";
 import { finishPiece, lie, square } from "./recipe.ts";
-import type { RootSum } from "./roots.ts";
-import * as r from "./roots.ts";
 import type { HowMade, RecipePiece } from "./types.ts";
 
 /*

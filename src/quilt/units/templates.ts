@@ -11,12 +11,12 @@ import {
   type RootPoint,
   toRoots,
   withSeamsBlunted,
-} from "./outlines.ts";
+} from "./outlines/outlines.ts";
+import type { RootSum } from "./outlines/roots.ts";
+import * as r from "./outlines/roots.ts";
+import { finishShape, type ShapeDraft } from "./outlines/shapes.ts";
+import { isSimple } from "./outlines/tiling.ts";
 import { finishRecipe, lie, NOTHING_MORE, type PieceDraft, plain, type RecipeDraft } from "./recipe.ts";
-import type { RootSum } from "./roots.ts";
-import * as r from "./roots.ts";
-import { finishShape, type ShapeDraft } from "./shapes.ts";
-import { isSimple } from "./tiling.ts";
 import type { HowMade, UnitDesign, UnitMethod, UnitPatch } from "./types.ts";
 
 /** True for a rectangle standing upright: it needs no template. */

@@ -1,4 +1,4 @@
-import type { UnitFault } from "../../diagnostics/design-faults.ts";
+import type { UnitFault } from "../../diagnostics/quilts/design-faults.ts";
 import type { Rational } from "../../length/rational.ts";
 import type { Surd } from "../../length/surd.ts";
 import type { Ticks } from "../../length/types.ts";

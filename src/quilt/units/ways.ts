@@ -1,4 +1,4 @@
-import { withUpAtTop } from "../turning.ts";
+import { withUpAtTop } from "../turning/turning.ts";
 import type { Eighth, Lie, Quarter, RecipePiece, WayToCut } from "./types.ts";
 
 const QUARTERS: readonly Quarter[] = [0, 1, 2, 3];

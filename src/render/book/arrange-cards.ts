@@ -71,7 +71,8 @@ export function arranged(cards: readonly Card[]): Card[] {
     const found = known.get(key);
     if (found !== undefined) return found;
     let least: Arranged = { height: Number.POSITIVE_INFINITY, forms: [] };
-    const row = (next: number, free: number, high: number, forms: CardForm[]): void => {
+    /** `shut`: the last card goes on below, and what came beside it would be read too early. */
+    const row = (next: number, free: number, high: number, forms: CardForm[], shut = false): void => {
       if (forms.length > 0) {
         const rest = best(next, free);
         // A row is never broken over two pages: a tall one leaves a page empty below.
@@ -79,13 +80,14 @@ export function arranged(cards: readonly Card[]): Card[] {
         if (height < least.height - 0.01) least = { height, forms: [...forms, ...rest.forms] };
       }
       const card = cards[next];
-      if (card === undefined || high >= least.height) return;
+      if (shut || card === undefined || high >= least.height) return;
       for (const { form, height } of ways[next] ?? []) {
         // One that would fit beside the last is set wider, so that it begins a row.
         const span = forms.length === 0 ? Math.max(form.span, left + 1) : form.span;
         if (span > free) continue;
         const own = span === form.span ? height : cardHigh({ ...card, form: { ...form, span } });
-        row(next + 1, free - span, Math.max(high, own), [...forms, { ...form, span }]);
+        const goesOn = pictureRows(card, form.beside ?? span).length > 1;
+        row(next + 1, free - span, Math.max(high, own), [...forms, { ...form, span }], goesOn);
       }
     };
     row(at, COLUMNS, 0, []);

@@ -4,7 +4,16 @@ import { safeColour } from "../svg/palette.ts";
 import type { Scene } from "../svg/scene.ts";
 import type { Block, Card, Cell, Label, Step, StepGroup, Table } from "./content.ts";
 import { type Child, element, type Markup, trusted } from "./markup.ts";
-import { COLUMNS, cardForm, cardLines, LABELS, LEAF, labelUses, pictureRows } from "./measure.ts";
+import {
+  COLUMNS,
+  cardForm,
+  cardLines,
+  columnShares,
+  LABELS,
+  LEAF,
+  labelUses,
+  pictureRows,
+} from "./measure.ts";
 
 /** A small square in a fabric's own colour. It says nothing that the name beside it does not. */
 export function swatchMark(colour: string): Markup {
@@ -62,8 +71,18 @@ function tableMarkup(table: Table, id: string): Markup {
   const corner = ticked ? element("td", { class: "ticks" }) : null;
   return element(
     "table",
-    {},
+    { class: table.widths === undefined ? null : "measured" },
     element("caption", { class: table.captionSeen ? null : "heard" }, table.caption),
+    // A browser would share the width otherwise than it was measured.
+    table.widths === undefined
+      ? null
+      : element(
+          "colgroup",
+          {},
+          columnShares(table, table.widths).map((share) =>
+            element("col", { style: `--share: ${(share * 100).toFixed(3)}%` }),
+          ),
+        ),
     element("thead", {}, element("tr", {}, corner, head)),
     element("tbody", {}, rows),
   );

@@ -1,4 +1,4 @@
-import type { Comparison } from "../../choices/comparison.ts";
+import type { Comparison } from "../../choices/methods/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { buyingSection } from "./buying.ts";
@@ -8,6 +8,7 @@ import { coverOf } from "./cover.ts";
 import { cuttingSection } from "./cutting.ts";
 import {
   assumptionSection,
+  cautionedOnce,
   cautionSection,
   glossarySection,
   handSection,
@@ -52,9 +53,11 @@ function stepsOf(sections: readonly Section[]): unknown[] {
  * `comparison` sets the ways of making side by side, where that was asked.
  */
 export function bookOf(plan: Plan, words: Words, comparison: Comparison | null = null): Book {
-  const parts = makingParts(plan, words);
+  const parts = makingParts(plan, cautionedOnce(words));
   const sections = [
     buyingSection(plan, words),
+    // What was taken where the file left something open is read before anything is cut.
+    assumptionSection(plan, words),
     cautionSection(words),
     handSection(plan, words),
     readingSection(plan, words),
@@ -63,7 +66,6 @@ export function bookOf(plan: Plan, words: Words, comparison: Comparison | null =
     ...SEWN.map((part) => parts[part] ?? null),
     wasteSection(plan, words),
     comparison === null ? null : comparingSection(comparison, plan, words),
-    assumptionSection(plan, words),
   ].filter((section): section is Section => section !== null);
   const templates = templateSection(plan, words);
   const glossary = glossarySection(templates === null ? sections : [...sections, templates], words);

@@ -6,7 +6,6 @@ import {
   balancedHeight,
   inRows,
   type Standing,
-  stacked,
   stretched,
   whole,
   worked,
@@ -76,9 +75,17 @@ function stepHeights(groups: readonly StepGroup[], width: number): number[] {
 
 const columnWidth = (columns: number): number => (LEAF.width - GAP.column * (columns - 1)) / columns;
 
-function stepParts(groups: readonly StepGroup[], columns: number): Breakable | null {
+function stepParts(groups: readonly StepGroup[], columns: number, again = ""): Breakable | null {
   const one = singleSteps(groups);
-  return balanced(one, stepHeights(one, columnWidth(columns)), columns, (some) => stepsBlock(some, columns));
+  const width = columnWidth(columns);
+  return worked(one.length, (from, to) => {
+    const some = one.slice(from, to).map((group, i) => {
+      // What goes on over the page is headed once more.
+      return from > 0 && i === 0 && group.title === "" ? { ...group, title: again } : group;
+    });
+    const height = balancedHeight(stepHeights(some, width), columns);
+    return [{ block: stepsBlock(some, columns), height, scale: 1 }];
+  });
 }
 
 /** Points of the smallest letters. */
@@ -91,8 +98,31 @@ function leastScale(scene: Scene, least: number): number {
   return Math.max(least, readable);
 }
 
+/** Shares of its size that a drawing may be set smaller and larger. */
+const SNUG = 0.6;
+const AMPLE = 1.25;
+
 /** Shares of its size that a drawing beside its steps is tried at. */
 const BESIDE = [1, 0.92, 0.84, 0.76] as const;
+
+/** Page units from which a drawing is stretched: small ones of one kind stand alike. */
+const WIDE_ENOUGH = 300;
+/** Shares of its size to which a drawing beside its steps grows on a page with room. */
+const LARGER = [1.35, 1.25, 1.15, 1.08] as const;
+
+/** How far a drawing may be set smaller and larger while the words beside it stand no higher than it. */
+function stretchOf(
+  room: { width: number; height: number; words: (scale: number) => number },
+  scale: number,
+  readable: number,
+): Pick<Standing, "stretch"> {
+  const holds = (at: number): boolean =>
+    room.words(at) <= room.height * at && room.width * at <= LEAF.width * 0.62;
+  if (room.width < WIDE_ENOUGH || !holds(scale)) return {};
+  const most = LARGER.map((share) => share * scale).find(holds) ?? scale;
+  const least = Math.min(scale, Math.max(readable, scale * SNUG, room.words(scale) / room.height));
+  return { stretch: { high: room.height, least, most } };
+}
 
 /** A drawing with its steps beside it, and below in two columns those that would stand lower than it. */
 function besideParts(block: Block & { kind: "beside" }, count: { steps: number }): Breakable {
@@ -104,7 +134,10 @@ function besideParts(block: Block & { kind: "beside" }, count: { steps: number }
   const scales = BESIDE.map((share) => share * PER_UNIT).filter(
     (scale) => scale === PER_UNIT || scale >= readable,
   );
-  const right = scales.map((scale) => stepHeights(groups, LEAF.width - size.width * scale - GAP.column));
+  const widthAt = (scale: number): number => LEAF.width - size.width * scale - GAP.column;
+  const right = scales.map((scale) => stepHeights(groups, widthAt(scale)));
+  const wordsHigh = (some: readonly StepGroup[], scale: number): number =>
+    stepHeights(some, widthAt(scale)).reduce((sum, own) => sum + own, 0);
   const opening = (to: number): Standing[] => {
     let best: Standing[] = [];
     let least = Number.POSITIVE_INFINITY;
@@ -118,8 +151,10 @@ function besideParts(block: Block & { kind: "beside" }, count: { steps: number }
         // A drawing is set smaller only where that saves a line or more.
         if (all >= least - TYPE.body.line) continue;
         least = all;
+        const own: Block = { kind: "beside", scene, groups: joined(groups.slice(0, taken)) };
+        const room = { ...size, words: (at: number) => wordsHigh(groups.slice(0, taken), at) };
         best = [
-          { block: { kind: "beside", scene, groups: joined(groups.slice(0, taken)) }, height, scale },
+          { block: own, height, scale, ...stretchOf(room, scale, readable) },
           ...(rest.length === 0
             ? []
             : [{ block: stepsBlock(groups.slice(taken, to), 2), height: balancedHeight(rest, 2), scale: 1 }]),
@@ -174,28 +209,29 @@ function tableParts(block: Block & { kind: "table" }): Breakable | null {
   const widths = columnsOf(table, LEAF.width);
   const rows = table.rows.map((row, r) => ({ row, tick: table.ticks[r], last: r === table.rows.length - 1 }));
   const heights = rows.map((_, r) => rowHigh(table, r, widths));
-  return stacked(rows, heights, tableHead(table, widths), (some, from): Block => {
+  return worked(rows.length, (from, to) => {
+    const some = rows.slice(from, to);
     const ticks = some.flatMap(({ tick }) => (tick === undefined ? [] : [tick]));
     const summed = table.summed && some.at(-1)?.last === true;
-    const captionSeen = table.captionSeen && from === 0;
-    return {
-      kind: "table",
-      table: { ...table, rows: some.map(({ row }) => row), ticks, summed, captionSeen },
-    };
+    const goesOn = from > 0 && block.again !== undefined;
+    const caption = goesOn ? (block.again ?? "") : table.caption;
+    const captionSeen = goesOn || (table.captionSeen && from === 0);
+    const own = { ...table, caption, captionSeen, widths, rows: some.map(({ row }) => row), ticks, summed };
+    const height = heights.slice(from, to).reduce((sum, each) => sum + each, tableHead(own, widths));
+    return [{ block: { kind: "table", table: own }, height, scale: 1 }];
   });
 }
 
-/** Shares of its size that a drawing may be set smaller and larger. */
-const SNUG = 0.6;
-const AMPLE = 1.25;
 /** Largest scale of a drawing among words. */
 const LARGEST = PER_UNIT * 1.35;
 
 function pictureParts(block: Block & { kind: "picture" }): Breakable {
   const size = sizeOf(block.scene);
-  const usual = Math.min((LEAF.width * (block.share ?? 1)) / size.width, LARGEST);
+  const whole = LEAF.width / size.width;
+  const shared = Math.min(whole * (block.share ?? 1), LARGEST);
+  const usual = Math.min(whole, Math.max(shared, leastScale(block.scene, 0)));
   const least = Math.min(usual, leastScale(block.scene, usual * SNUG));
-  const most = Math.max(usual, Math.min(LEAF.width / size.width, LARGEST, usual * AMPLE));
+  const most = Math.max(usual, Math.min(whole, LARGEST, usual * AMPLE));
   return stretched(block, size, { least, usual, most });
 }
 
@@ -218,7 +254,7 @@ export function breakable(block: Block, count: { steps: number }): Breakable | n
       return whole(block, balancedHeight(heights, 3));
     }
     case "steps":
-      return stepParts(numbered(block.groups, count), block.columns ?? 1);
+      return stepParts(numbered(block.groups, count), block.columns ?? 1, block.again);
     case "beside":
       return besideParts(block, count);
     case "cards":

@@ -1,4 +1,4 @@
-import type { Kits } from "../../choices/kits.ts";
+import type { Kits } from "../../choices/kits/kits.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { forMakers } from "../text/for-makers.ts";

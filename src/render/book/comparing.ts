@@ -1,4 +1,4 @@
-import type { Comparison } from "../../choices/comparison.ts";
+import type { Comparison } from "../../choices/methods/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { comparisonScene } from "../svg/draw-comparison.ts";

@@ -60,6 +60,8 @@ export interface Table {
   summed: boolean;
   /** One for each row to tick, else empty. */
   ticks: string[];
+  /** Points of its columns, once it is laid on pages: all parts of a table have the same. */
+  widths?: number[];
 }
 
 /** For one bag of pieces. */
@@ -105,12 +107,13 @@ export type Block =
   | { kind: "list"; items: string[]; columns?: 1 | 2 | 3; keep?: true }
   | { kind: "facts"; facts: Fact[] }
   | { kind: "cautions"; tools: { tool: string; rules: string[] }[] }
-  | { kind: "table"; table: Table; keep?: true }
+  /** With `again`: what heads the part of it that goes on over the page. */
+  | { kind: "table"; table: Table; keep?: true; again?: string }
   /** As wide as its share of the page, all of it where nothing is said. */
   | { kind: "picture"; scene: Scene; share?: number }
   /** A drawing that must be printed at exactly its own size, on a page by itself. */
   | { kind: "full-size"; scene: Scene }
-  | { kind: "steps"; groups: StepGroup[]; columns?: 1 | 2 }
+  | { kind: "steps"; groups: StepGroup[]; columns?: 1 | 2; again?: string }
   /** A drawing with the steps it is about beside it. */
   | { kind: "beside"; scene: Scene; groups: StepGroup[] }
   | { kind: "cards"; cards: Card[] }

@@ -61,12 +61,20 @@ function bagsOf(plan: Plan, fabric: FabricPlan, words: Words): string {
   return words.book.bench.cutting.bags(bags);
 }
 
+/** What is left and kept is something to do as well: folded, measured and put away. */
+function keepSteps(leftovers: readonly string[], id: string, words: Words): Step[] {
+  if (leftovers.length === 0) return [];
+  const title = `${words.cutting.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`;
+  return [{ id: `${id}-keep`, title, light: true, details: [], parts: [], where: "", warnings: [] }];
+}
+
 /** Different strips that a diagram beside its steps still shows, and how wide it is and how high a wide one, in page units. */
 const MOST_BESIDE = 7;
 const BESIDE_WIDTH = 390;
 const TALLEST_BESIDE = 430;
 const WIDE_ROOM = 430;
 const BAND_ROOM = 480;
+const TALLEST_BANDS = 560;
 /** A picture higher than a page, under the fabric's name, would be set smaller and its words with it. */
 const TALLEST_WIDE = LEAF.height / PER_UNIT - 90;
 
@@ -87,23 +95,25 @@ export function cuttingSection(plan: Plan, index: number, words: Words): Section
   const fabric = plan.fabrics[index];
   if (fabric === undefined) throw new Error(`There is no fabric ${index}`);
   const id = `fabric-${index + 1}`;
-  const leftovers = leftoverSizes(fabric, plan, words);
+  const kept = keepSteps(leftoverSizes(fabric, plan, words), id, words);
   const [kinds, bands] = [kindsOf(fabric), hasBands(fabric)];
   const narrow =
-    kinds > MOST_BESIDE || bands
+    kinds > MOST_BESIDE && !bands
       ? null
-      : fabricScene(plan, index, words, { bare: { room: 60 + 44 * kinds, width: BESIDE_WIDTH } });
-  const wide = narrow === null || sizeOf(narrow).height > TALLEST_BESIDE;
+      : fabricScene(plan, index, words, {
+          bare: { room: bands ? BAND_ROOM : 60 + 44 * kinds, width: BESIDE_WIDTH },
+        });
+  const wide = narrow === null || sizeOf(narrow).height > (bands ? TALLEST_BANDS : TALLEST_BESIDE);
   const scenes = wide ? fabricScenes(plan, index, words, bands ? BAND_ROOM : WIDE_ROOM, TALLEST_WIDE) : [];
-  const groups = cuttingGroups(plan, fabric, id, words);
+  const told = cuttingGroups(plan, fabric, id, words);
+  const [last = { title: "", steps: [] }, ...before] = told.toReversed();
+  const groups = [...before.toReversed(), { ...last, steps: [...last.steps, ...kept] }].filter(
+    ({ steps }) => steps.length > 0,
+  );
   // What is bought, used, spared and proved stands in the list of what to buy.
   const facts = titleFacts(fabric, plan.ruler, words)
     .filter(({ bought }) => !bought)
     .map(({ caption, value }) => `${caption}: ${value}`);
-  const left =
-    leftovers.length === 0
-      ? words.cutting.leftoversNone
-      : `${words.cutting.leftoversTitle}: ${leftovers.map(typeset).join("; ")}.`;
   return {
     id,
     over: "",
@@ -115,9 +125,12 @@ export function cuttingSection(plan: Plan, index: number, words: Words): Section
       {
         kind: "text",
         tone: "quiet",
-        text: [words.book.bench.cutting.over(index + 1, plan.fabrics.length), ...facts].join(" · "),
+        text: [
+          words.book.bench.cutting.over(index + 1, plan.fabrics.length),
+          ...facts,
+          bagsOf(plan, fabric, words),
+        ].join(" · "),
       },
-      { kind: "text", tone: "quiet", text: bagsOf(plan, fabric, words) },
       ...fabricNotes(fabric, words).map((text) => ({ kind: "text" as const, text, tone: "plain" as const })),
       ...(wide
         ? [
@@ -125,7 +138,9 @@ export function cuttingSection(plan: Plan, index: number, words: Words): Section
             { kind: "steps" as const, columns: 2 as const, groups },
           ]
         : [{ kind: "beside" as const, scene: narrow, groups }]),
-      { kind: "text", tone: "quiet", text: left },
+      ...(kept.length > 0
+        ? []
+        : [{ kind: "text" as const, tone: "quiet" as const, text: words.cutting.leftoversNone }]),
     ],
   };
 }

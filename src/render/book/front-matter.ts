@@ -39,6 +39,11 @@ export function readingSection(plan: Plan, words: Words): Section {
   ]);
 }
 
+/** Words of a book that tells what can hurt once, before all work. */
+export function cautionedOnce(words: Words): Words {
+  return { ...words, making: { ...words.making, cutSewn: words.making.cutSewnToo } };
+}
+
 /** What can hurt, and how it does not. */
 export function cautionSection(words: Words): Section {
   const { title, lead, blade, iron, ironRules, needle, needleRules } = words.book.bench.cautions;
@@ -63,10 +68,13 @@ export function handSection(plan: Plan, words: Words): Section | null {
     : section("hand", words.cutting.handTitle, false, [{ kind: "list", items, columns: 2 }]);
 }
 
+/** Notes that say no more than the list of what to buy. */
+const TOLD: ReadonlySet<string> = new Set(["WADDING-SIZE"]);
+
 /** What the file left open, and what planning has to say. Null when there is neither. */
 export function assumptionSection(plan: Plan, words: Words): Section | null {
   const assumed = assumptionsOf(plan, words).map(typeset);
-  const noted = plan.diagnostics.filter(({ severity }) => severity !== "error");
+  const noted = plan.diagnostics.filter(({ severity, code }) => severity !== "error" && !TOLD.has(code));
   const notes = wordAll(noted, words).map(({ message }) => typeset(message));
   if (assumed.length + notes.length === 0) return null;
   const { title, lead } = words.book.bench.assumed;

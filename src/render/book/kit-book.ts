@@ -1,4 +1,4 @@
-import type { KitsAlike } from "../../choices/kits.ts";
+import type { KitsAlike } from "../../choices/kits/kits.ts";
 import type { PatternPart, PatternSpec } from "../../spec/pattern-types.ts";
 import type { Words } from "../../words/index.ts";
 import { pieceFacts } from "../text/index.ts";

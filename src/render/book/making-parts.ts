@@ -142,7 +142,13 @@ function foundationPart(top: QuiltTop, making: Making, plan: Plan, words: Words)
   ];
 }
 
-function blocksPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Block[] {
+function blocksPart(
+  top: QuiltTop,
+  making: Making,
+  plan: Plan,
+  first: readonly string[],
+  words: Words,
+): Block[] {
   const { about, blocks } = toldBlocks(making, plan, words);
   const found: Block[] = [];
   for (const [i, { designs, lines }] of blocks.entries()) {
@@ -157,7 +163,7 @@ function blocksPart(top: QuiltTop, making: Making, plan: Plan, words: Words): Bl
   }
   const partial = stepGroups(partialLines(making, plan, words), "partial");
   if (partial.length > 0) found.push({ kind: "steps", groups: partial, columns: 2 });
-  return found.length === 0 ? [] : [...list(about), ...found];
+  return found.length === 0 ? [] : [...list([...first, ...about]), ...found];
 }
 
 /** A picture with what is to be said of it beside it. */
@@ -207,13 +213,12 @@ export function makingParts(plan: Plan, words: Words): Partial<Record<MakingPart
     steps,
   }));
   const units = unitsPart(top, making, plan, words);
-  const blocks = blocksPart(top, making, plan, words);
   // A quilt of single patches begins with its blocks.
-  const first = units.length > 0 ? [] : list([seamTold(making, plan, words)]);
+  const first = units.length > 0 ? [] : [seamTold(making, plan, words)];
   const found: Record<MakingPart, Section | null> = {
     units: section("units", words.making.unitsTitle, units),
     foundation: section("foundation", words.foundation.title, foundationPart(top, making, plan, words)),
-    blocks: section("blocks", titles.blocks, blocks.length === 0 ? [] : [...first, ...blocks]),
+    blocks: section("blocks", titles.blocks, blocksPart(top, making, plan, first, words)),
     setting: section("setting", titles.setting, settingPart(top, making, plan, drawn, words)),
     borders: section("borders", words.borders.title, bordersPart(making, plan, drawn, words)),
     pressing:

@@ -41,16 +41,18 @@ export const TYPE = {
   small: { size: 7.6, line: 9.8 },
   lead: { size: 9.8, line: 13 },
   heading: { size: 10.6, line: 14 },
-  title: { size: 15, line: 18.6 },
+  title: { size: 14, line: 17 },
 } as const satisfies Record<string, Type>;
 
 /** Points between things. */
 export const GAP = {
   block: 7,
-  section: 12,
+  section: 10,
+  /** Below the title of a section. */
+  head: 5,
   /** The same two on a page that is tight. */
   closeBlock: 4,
-  closeSection: 8,
+  closeSection: 7,
   item: 2,
   step: 3,
   column: 14,
@@ -120,7 +122,8 @@ export function groupHigh({ title }: StepGroup, width: number): number {
 }
 
 /** Widths of the columns of a table: short ones as wide as they must be, the first or the wordy share the rest. */
-export function columnsOf({ columns, rows, ticks }: Table, width: number): number[] {
+export function columnsOf({ columns, rows, ticks, widths }: Table, width: number): number[] {
+  if (widths !== undefined) return widths;
   const room = width - (ticks.length > 0 ? GAP.tick : 0) - GAP.cell * (columns.length - 1);
   const wide = widthOf;
   const natural = columns.map(({ heading }, c) => {
@@ -160,10 +163,25 @@ export function rowHigh(table: Table, r: number, widths: readonly number[]): num
   return Math.max(table.ticks.length > 0 ? 14 : 0, ...cells) + GAP.row;
 }
 
+/** Caption of a table as wide as this. */
+export function captionHigh({ caption, captionSeen }: Table, width: number): number {
+  return captionSeen ? high(caption, width, TYPE.heading, true) + 3 : 0;
+}
+
 /** Caption and headings. */
 export function tableHead(table: Table, widths: readonly number[]): number {
   const headings = table.columns.map(({ heading }, c) => high(heading, widths[c] ?? 50, TYPE.small));
-  return (table.captionSeen ? TYPE.heading.line + 3 : 0) + Math.max(...headings) + 3;
+  const wide = sum(widths) + GAP.cell * (widths.length - 1) + (table.ticks.length > 0 ? GAP.tick : 0);
+  return captionHigh(table, wide) + Math.max(...headings) + 3;
+}
+
+/** Shares of its width that the columns of a table take on paper with the gaps after them, the boxes to tick first. */
+export function columnShares({ ticks }: Table, widths: readonly number[]): number[] {
+  const wide = [
+    ...(ticks.length > 0 ? [GAP.tick] : []),
+    ...widths.map((own, c) => own + (c < widths.length - 1 ? GAP.cell : 0)),
+  ];
+  return wide.map((own) => own / sum(wide));
 }
 
 export function tableHigh(table: Table, width: number): number {
@@ -292,7 +310,7 @@ export function termHigh(entry: { term: string; meaning: string }, width: number
 /** Height of the head of a section. */
 export function headHigh({ over, title, swatch }: Section): number {
   const small = over === "" ? 0 : TYPE.small.line;
-  return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + 7;
+  return small + high(title, (LEAF.width - (swatch === null ? 0 : 22)) * 0.9, TYPE.title, true) + GAP.head;
 }
 
 /** Height of a block that is not broken, at the width of the page. */

@@ -93,7 +93,8 @@ export function fabricBlocks(
   words: Words,
 ): Block[] {
   const { cutting } = words.book.pattern;
-  const table: Block = { kind: "table", table: piecesTable(fabric.name, sizes, words) };
+  const again = cutting.goesOn(fabric.name);
+  const table: Block = { kind: "table", table: piecesTable(fabric.name, sizes, words), again };
   const [only] = sizes;
   if (sizes.length < 2 && only !== undefined) {
     const own = only.plan.fabrics.find(({ name }) => name === fabric.name) ?? fabric;
@@ -104,7 +105,7 @@ export function fabricBlocks(
         .filter(({ title: said }) => !isStraighten(said, words))
         .map((step) => ({ ...step, where: "" })),
     }));
-    return [table, { kind: "steps", groups, columns: 2 }];
+    return [table, { kind: "steps", groups, columns: 2, again }];
   }
   return [
     table,

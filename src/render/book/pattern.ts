@@ -10,7 +10,7 @@ import { alsoNeeded, boughtWords, handLines, pieceFacts } from "../text/index.ts
 import { fabricNotes } from "../text/steps.ts";
 import { authorWords } from "./author-words.ts";
 import type { Block, Book, Fact, Section, Table } from "./content.ts";
-import { cautionSection, glossarySection } from "./front-matter.ts";
+import { cautionedOnce, cautionSection, glossarySection } from "./front-matter.ts";
 import { type MakingPart, makingParts } from "./making-parts.ts";
 import { letteredAlike } from "./pattern-letters.ts";
 import { fabricBlocks, makeTable, type PatternSize } from "./pattern-sizes.ts";
@@ -243,7 +243,7 @@ export function patternOf(
     // A size stands on one line where it heads a column.
     heading: size.heading.replaceAll(" ", "\u00a0"),
   }));
-  const making = makingParts(plan, words);
+  const making = makingParts(plan, pattern.parts.includes("cautions") ? cautionedOnce(words) : words);
   const glance = (making.pressing?.blocks ?? []).flatMap((block): Block[] =>
     block.kind === "cards"
       ? block.cards.flatMap(({ pictures }) =>

@@ -31,7 +31,7 @@ export const PRINT_STYLE = `
   section.fresh, .part-of.fresh { break-before: page; margin-top: 0; }
   h1, h2, h3, caption, .section-head { break-after: avoid; }
   .over { ${set(TYPE.small)} }
-  h2 { ${set(TYPE.title)} padding: 0; margin: 0 0 7pt; border-bottom: 1.1pt dashed var(--line); }
+  h2 { ${set(TYPE.title)} padding: 0; margin: 0 0 ${(GAP.head - 1.1).toFixed(1)}pt; border-bottom: 1.1pt dashed var(--line); }
   h2 .swatch { width: 14pt; height: 14pt; margin-right: 8pt; vertical-align: -2pt; }
   h3 { ${set(TYPE.heading)} margin: 0 0 2pt; }
   .part-of { margin-top: ${GAP.block}pt; }
@@ -79,12 +79,16 @@ ${columnRules()}
   .card-pictures svg { max-width: none; }
   .card-pictures figcaption { ${set(TYPE.small)} }
   .card-words { margin-top: 2pt; }
+  .card.aside .card-words { margin-top: 0; }
   .card-words .inset { padding-left: 9pt; }
 
   th, td { padding: ${(GAP.row - RULE) / 2}pt ${GAP.cell}pt ${(GAP.row - RULE) / 2}pt 0; border-top-width: ${RULE}pt; }
   th .swatch, td .swatch { width: 9pt; height: 9pt; margin-right: 4pt; vertical-align: -1pt; }
   thead th, thead td { ${set(TYPE.small)} padding: 0 ${GAP.cell}pt 3pt 0; }
   caption { ${set(TYPE.heading)} padding: 0 0 3pt; }
+  table.measured { table-layout: fixed; }
+  table.measured col { width: var(--share); }
+  th:last-child, td:last-child { padding-right: 0; }
   .note { ${set(TYPE.small)} }
   tr { break-inside: avoid; }
   .ticks { width: ${GAP.tick}pt; padding-right: 0; }
@@ -95,7 +99,7 @@ ${columnRules()}
   .tick:checked::before { border-color: var(--ink); }
   .step:has(> .tick:checked) .what { text-decoration: none; }
   .heading-tick { gap: 7pt; }
-  .step { break-inside: avoid; gap: 7pt; padding: ${GAP.step}pt 0; }
+  .step { break-inside: avoid; gap: 7pt; padding: ${GAP.step - RULE}pt 0 ${GAP.step}pt; border-top-width: ${RULE}pt; }
   html.pattern .step { padding-left: ${GAP.tick}pt; }
   .step label, .step .label-like { min-height: 0; padding: 0; }
   .part { margin-top: 0; }

@@ -1,7 +1,10 @@
-import type { UnitRecord } from "../../cutlist/unit-record.ts";
+import type { UnitRecord } from "../../cutlist/record/unit-record.ts";
+import type { Making } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
-import { onFoundationAndBlocks } from "../text/making.ts";
+import { toldBlocks } from "../text/blocks.ts";
+import { foundationTold } from "../text/foundation.ts";
+import { partialTold, partLines } from "../text/making.ts";
 import { borderLines } from "../text/making-borders.ts";
 import { finishingLines } from "../text/making-finishing.ts";
 import { topLines } from "../text/rows.ts";
@@ -12,6 +15,13 @@ import type { Step, StepGroup } from "./content.ts";
 import { stepGroups } from "./told-steps.ts";
 import { sentence } from "./typeset.ts";
 import { toldBatches } from "./unit-cards.ts";
+
+/** Steps of blocks: which designs of the top they make, and how many of each step are done. */
+export interface BlockSteps extends StepGroup {
+  /** By index into the top's designs; none where they speak of no block by itself. */
+  designs: number[];
+  counts: number[];
+}
 
 /** The sewing by what is in hand, as the book tells it: units that are sewn alike are one step. */
 export interface SewingParts {
@@ -26,18 +36,45 @@ export interface SewingParts {
   }[];
   /** What goes for every block. */
   aboutBlocks: string[];
-  blocks: StepGroup[];
+  blocks: BlockSteps[];
   rows: StepGroup[];
   borders: StepGroup[];
   finishing: StepGroup[];
+}
+
+function counted(
+  lines: readonly string[],
+  designs: number[],
+  countsOf: (steps: readonly Step[]) => number[],
+): BlockSteps[] {
+  return stepGroups(lines, `block-${designs.join("-")}`).map((group) => ({
+    ...group,
+    designs,
+    counts: countsOf(group.steps),
+  }));
+}
+
+/** Parts of several units that are sewn before they are laid on a foundation. */
+function laidParts(making: Making, plan: Plan, words: Words): BlockSteps[] {
+  const counts = making.joins.filter(({ stage }) => stage === "unit").map(({ count }) => count);
+  return counted(partLines(making, plan, words), [], () => counts);
+}
+
+/** What is made on the foundation; its parts are made one by one. */
+function onFoundation(making: Making, plan: Plan, words: Words): BlockSteps[] {
+  const told = foundationTold(making, plan, words);
+  if (told === null) return [];
+  const lines = [...told.before, ...told.parts.flat(), ...told.after];
+  const before = stepGroups([told.title, ...told.before], "before")[0]?.steps.length ?? 0;
+  const made = making.foundation?.parts.map(({ count }) => count) ?? [];
+  return counted([told.title, ...lines], [], (steps) => steps.map((_, i) => made[i - before] ?? 1));
 }
 
 /** Null for a plain cut list, which nobody says how to sew. */
 export function sewingParts(plan: Plan, words: Words): SewingParts | null {
   const { making, top } = plan;
   if (making === undefined || top === null) return null;
-  const blocks = stepGroups(onFoundationAndBlocks(making, plan, words), "blocks");
-  const isAbout = ({ title }: StepGroup): boolean => title === sentence(words.blocks.aboutTitle);
+  const { about, blocks } = toldBlocks(making, plan, words);
   return {
     units: unitGroups(plan, words).flatMap((group, i) => {
       const [step] =
@@ -48,10 +85,16 @@ export function sewingParts(plan: Plan, words: Words): SewingParts | null {
       const after = told.after.map((line) => sentence(line.trim())).filter((line) => line !== "");
       return [{ units: group.units, count, step, batches: toldBatches(told), after }];
     }),
-    aboutBlocks: blocks
-      .filter(isAbout)
-      .flatMap(({ steps }) => steps.flatMap(({ title, details }) => [title, ...details])),
-    blocks: blocks.filter((group) => !isAbout(group)),
+    aboutBlocks: about.map(sentence),
+    blocks: [
+      ...laidParts(making, plan, words),
+      ...onFoundation(making, plan, words),
+      ...blocks.flatMap(({ designs, lines, counts }) => counted(lines, designs, () => counts)),
+      ...partialTold(making, plan, words).flatMap(({ design, lines }) => {
+        const count = Math.max(1, top.designs[design]?.count ?? 1);
+        return counted(lines, [design], (steps) => steps.map(() => count));
+      }),
+    ],
     rows: stepGroups(topLines(making, plan, words), "rows"),
     borders: stepGroups(borderLines(making, plan, words), "borders"),
     finishing: stepGroups(finishingLines(making, plan, words), "finishing"),

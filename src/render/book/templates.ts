@@ -95,7 +95,7 @@ export function templateSection(plan: Plan, words: Words): Section | null {
     newSheet: false,
     blocks: [
       { kind: "text", text: words.book.templates.lead, tone: "lead" },
-      { kind: "list", items: use.map(sentence) },
+      { kind: "list", items: use.map(sentence), columns: 2 },
       { kind: "table", table: tableOf(templates, sheets, plan, words) },
       ...drawnByHand(templates, plan, words),
       ...sheets.map(({ scene }) => ({ kind: "full-size" as const, scene })),

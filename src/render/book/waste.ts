@@ -7,7 +7,10 @@ import { sentence } from "./typeset.ts";
 /** Columns that still have room beside one another. */
 const MOST_COLUMNS = 11;
 
-/** What sewing makes of the pieces beside where all the fabric goes, where both tell of the same fabrics. */
+/** An empty cell, as the tables of areas print it. */
+const NONE = "-";
+
+/** What sewing makes of the pieces beside where all the fabric goes, where a page is wide enough for both. */
 function together(
   shares: PrintedTable | undefined,
   sewing: PrintedTable | undefined,
@@ -15,17 +18,16 @@ function together(
 ): PrintedTable[] {
   if (shares === undefined) return [];
   if (sewing === undefined) return [shares];
-  const alike =
-    shares.rows.length === sewing.rows.length &&
-    shares.rows.every(([name], r) => name === sewing.rows[r]?.[0]);
   // Its first column is the fabric again, its last the sum of 100.
   const own = sewing.headings.slice(1, -1);
-  if (!alike || shares.headings.length + own.length > MOST_COLUMNS) return [shares, sewing];
+  if (shares.headings.length + own.length > MOST_COLUMNS) return [shares, sewing];
+  const sewn = new Map(sewing.rows.map(([name = "", ...cells]) => [name, cells.slice(0, -1)]));
   return [
     {
       title: words.book.bench.waste.both(shares.title, sewing.title),
       headings: [...shares.headings, ...own],
-      rows: shares.rows.map((row, r) => [...row, ...(sewing.rows[r] ?? []).slice(1, -1)]),
+      // Of what is sewn into no unit, as a binding, nothing is known.
+      rows: shares.rows.map((row) => [...row, ...(sewn.get(row[0] ?? "") ?? own.map(() => NONE))]),
     },
   ];
 }
@@ -44,7 +46,7 @@ export function wasteSection(plan: Plan, words: Words): Section {
       })),
       rows: rows.map((row, r) =>
         row.map((text, i) => ({
-          text: text === "-" ? words.book.bench.buy.none : text,
+          text: text === NONE ? words.book.bench.buy.none : text,
           notes: [],
           swatch: i === 0 ? (plan.fabrics[r]?.colour ?? null) : null,
         })),

@@ -1,4 +1,4 @@
-import type { SeveralSizes } from "../../choices/several-sizes.ts";
+import type { SeveralSizes } from "../../choices/sizes/several-sizes.ts";
 import type { Words } from "../../words/index.ts";
 import { sizesRows } from "../text/several-sizes.ts";
 import { csv } from "./index.ts";

@@ -1,4 +1,9 @@
-import type { BatchRecord, HeapRecord, StripSetRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type {
+  BatchRecord,
+  HeapRecord,
+  StripSetRecord,
+  UnitRecord,
+} from "../../cutlist/record/unit-record.ts";
 import { formatLength, type Ruler } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Eighth } from "../../quilt/units/types.ts";

@@ -1,7 +1,7 @@
-import type { Arrangement, Arrangements } from "../../choices/arrange-blocks.ts";
-import type { Taken } from "../../choices/arranged-figures.ts";
-import type { Comparison, MethodRow } from "../../choices/comparison.ts";
-import type { SeveralSizes, SizePlanned } from "../../choices/several-sizes.ts";
+import type { Arrangement, Arrangements } from "../../choices/arranging/arrange-blocks.ts";
+import type { Taken } from "../../choices/arranging/arranged-figures.ts";
+import type { Comparison, MethodRow } from "../../choices/methods/comparison.ts";
+import type { SeveralSizes, SizePlanned } from "../../choices/sizes/several-sizes.ts";
 import type { Suited } from "../../choices/suits.ts";
 import type { Head } from "../../diagnostics/answer.ts";
 import type { WordedDiagnostic } from "../../diagnostics/types.ts";

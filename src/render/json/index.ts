@@ -1,13 +1,13 @@
-import type { Arrangements } from "../../choices/arrange-blocks.ts";
-import type { Comparison } from "../../choices/comparison.ts";
-import type { SeveralSizes } from "../../choices/several-sizes.ts";
+import type { Arrangements } from "../../choices/arranging/arrange-blocks.ts";
+import type { Comparison } from "../../choices/methods/comparison.ts";
+import type { SeveralSizes } from "../../choices/sizes/several-sizes.ts";
 import { type Head, head } from "../../diagnostics/answer.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import { formatLength, formatMeasure } from "../../length/index.ts";
 import type { LengthUnit, Ruler } from "../../length/types.ts";
 import type { Plan } from "../../plan/types.ts";
+import type { UnitSizes } from "../../quilt/sizes/unit-sizes.ts";
 import type { UnitListed } from "../../quilt/unit-list.ts";
-import type { UnitSizes } from "../../quilt/unit-sizes.ts";
 import type { Savings } from "../../savings/try-ideas.ts";
 import { type Words, wordAll } from "../../words/index.ts";
 import { namedArrangements } from "../text/arrange.ts";
@@ -27,7 +27,7 @@ import type {
   StashUndone,
   UnitsAnswer,
 } from "./answers.ts";
-import { lengthTable } from "./lengths.ts";
+import { lengthTable } from "./length-keys.ts";
 import { readable, readablePortions } from "./readable.ts";
 import { sizesWorded, unitsWorded } from "./sizes.ts";
 

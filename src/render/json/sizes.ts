@@ -1,6 +1,6 @@
 import type { Ruler, Ticks } from "../../length/types.ts";
+import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/sizes/unit-sizes.ts";
 import type { UnitListed } from "../../quilt/unit-list.ts";
-import type { MethodSaid, PieceSaid, UnitSizes } from "../../quilt/unit-sizes.ts";
 import type { Words } from "../../words/index.ts";
 
 /** One piece of a method, in words. */

@@ -1,9 +1,9 @@
-import type { Comparison } from "../../choices/comparison.ts";
+import type { Comparison } from "../../choices/methods/comparison.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { bookOf } from "../book/book.ts";
 import type { Book } from "../book/content.ts";
-import { high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
+import { GAP, high, LEAF, sizeOf, TYPE } from "../book/measure.ts";
 import { type LaidBook, type LaidSection, laidOut } from "../book/paginate.ts";
 import { DAY } from "../book/style.ts";
 import { safeColour } from "../svg/palette.ts";
@@ -40,7 +40,7 @@ function drawHead(sheet: Sheet, { over, title, swatch, head }: LaidSection): voi
   marked(sheet, "H2", () => {
     textAt(sheet, title, { x: left + inset, y, width: LEAF.width - inset }, TYPE.title, { title: true });
   });
-  aside(sheet, () => rule(sheet, { x: left, y: sheet.y + head - 5, width: LEAF.width }, true));
+  aside(sheet, () => rule(sheet, { x: left, y: sheet.y + head - GAP.head + 1, width: LEAF.width }, true));
   sheet.y += head;
 }
 

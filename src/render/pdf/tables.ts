@@ -1,5 +1,5 @@
 import type { Cell, Table } from "../book/content.ts";
-import { cellHigh, columnsOf, GAP, high, rowHigh, TYPE, tableHead } from "../book/measure.ts";
+import { captionHigh, cellHigh, columnsOf, GAP, high, rowHigh, TYPE, tableHead } from "../book/measure.ts";
 import { DAY } from "../book/style.ts";
 import { safeColour } from "../svg/palette.ts";
 import { aside, marked, rule, type Sheet, square, textAt, within } from "./sheet.ts";
@@ -35,7 +35,7 @@ export function drawTable(sheet: Sheet, table: Table, at: Place): void {
   let { y } = at;
   if (table.captionSeen) {
     marked(sheet, "P", () => textAt(sheet, table.caption, { ...at, y }, TYPE.heading, { bold: true }));
-    y += TYPE.heading.line + 3;
+    y += captionHigh(table, at.width);
   }
   const headings = tableHead({ ...table, captionSeen: false }, widths) - 3;
   within(sheet, "Table", () => {

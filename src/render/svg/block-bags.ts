@@ -1,4 +1,4 @@
-import type { HeapRecord, PatchRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { HeapRecord, PatchRecord, UnitRecord } from "../../cutlist/record/unit-record.ts";
 import type { Ruler } from "../../length/types.ts";
 import type { BlockMaking, Making } from "../../making/types.ts";
 import type { FabricPlan } from "../../plan/types.ts";

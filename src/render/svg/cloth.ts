@@ -101,6 +101,11 @@ export function clothGroup(
       ...some("pieces", pieces, {
         paint: { fill: frame.colour, stroke: frame.seam, strokeWidth: page(0.7) },
       }),
+      ...(frame.photo === null
+        ? []
+        : some("photo", pieces, {
+            paint: { ...frame.photo, stroke: frame.seam, strokeWidth: page(0.7) },
+          })),
       ...some("shaping", shaping, {
         paint: {
           fill: "none",

@@ -6,6 +6,7 @@ import { type BlockBags, bagLetters, bagLines, unitMadeLines } from "./block-bag
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
 import { labelOn, safeColour } from "./palette.ts";
+import { onPaper } from "./paper.ts";
 import { patchPage } from "./patch-page.ts";
 import { type Corner, outlineNodes, patchNodes, rectangle, ticksOf } from "./patches.ts";
 import { blockFacts, blockTitle, unitLines } from "./quilt-words.ts";
@@ -34,6 +35,73 @@ function rank(values: readonly number[], value: number): number {
   return [...new Set(values)].sort((a, b) => a - b).indexOf(value);
 }
 
+/** How often its units are parted from one another, across and down. */
+function gapsOf({ units }: BlockDesign): { across: number; down: number } {
+  const count = (places: readonly number[]): number => Math.max(0, new Set(places).size - 1);
+  return { across: count(units.map(({ column }) => column)), down: count(units.map(({ row }) => row)) };
+}
+
+/** Units moved apart, in millimetres: how far each patch goes with its unit, and the units' own outlines. */
+function setApart(
+  { units }: BlockDesign,
+  scale: number,
+): { shift: (patch: Patch) => Corner; outlines: Corner[][] } {
+  const [columns, rows] = [units.map(({ column }) => column), units.map(({ row }) => row)];
+  const moved = units.map(({ column, row }): Corner => {
+    const [right, lower] = [rank(columns, column), rank(rows, row)];
+    return [(right * APART) / scale, (lower * APART) / scale];
+  });
+  return {
+    shift: ({ origin }) => moved[origin.unit ?? -1] ?? [0, 0],
+    outlines: units.map(({ x, y, across, down }, i): Corner[] => {
+      const [dx, dy] = moved[i] ?? [0, 0];
+      const [left, upper, wide, high] = [x, y, across, down].map((size) => ticksOf(size) / TICKS_PER_MM);
+      return rectangle((left ?? 0) + dx, (upper ?? 0) + dy, wide ?? 0, high ?? 0);
+    }),
+  };
+}
+
+/** What a bag's letter is written in on a fabric. */
+const lettersOn =
+  (fabrics: readonly DrawnFabric[]) =>
+  (name: string): { ink: string; plate: string | null } => {
+    const { colour = "", photo } = fabrics.find((fabric) => fabric.name === name) ?? {};
+    const ground = safeColour(colour);
+    return { ink: labelOn(ground), plate: photo === undefined ? null : ground };
+  };
+
+/** Page units across a block that stands beside its steps, and how high it may be. */
+const BESIDE = { width: 340, tallest: 340 } as const;
+
+/** A block's units set apart with the letters of their bags, to stand beside its steps. */
+export function blockApart(
+  design: BlockDesign,
+  fabrics: readonly DrawnFabric[],
+  ruler: Ruler,
+  words: Words,
+  { bags, idPrefix }: { bags: BlockBags; idPrefix: string },
+): string {
+  const [across, down] = [ticksOf(design.across) / TICKS_PER_MM, ticksOf(design.down) / TICKS_PER_MM];
+  const gaps = gapsOf(design);
+  const [wide, high] = [BESIDE.width - gaps.across * APART - 4, BESIDE.tallest - gaps.down * APART];
+  const scale = Number(Math.min(wide / across, high / down, 2.4).toFixed(6));
+  const at = { x: 2, y: 2, scale };
+  const { shift, outlines } = setApart(design, scale);
+  const name = cleanText(blockTitle(design));
+  const lines = bagLines(design, bags, ruler, words);
+  const nodes = [
+    ...patchNodes(design.patches, fabrics, at, { id: "apart", shift, arrows: false }),
+    ...outlineNodes(outlines, at, 1, "units"),
+    ...bagLetters(design.patches, bags, at, shift, lettersOn(fabrics)),
+  ];
+  return toSvg({
+    idPrefix,
+    title: `${words.drawings.quilt.block}: ${name}`,
+    description: words.drawings.quilt.blockDescribed(lines, design.count),
+    ...onPaper(nodes, 4 + down * scale + gaps.down * APART, 4 + across * scale + gaps.across * APART),
+  });
+}
+
 /** A block as plain data: finished beside its units set apart, both at one scale. */
 export function blockScene(
   design: BlockDesign,
@@ -52,29 +120,18 @@ export function blockScene(
     colour: null,
     facts: blockFacts(design, ruler, words),
   });
-  const columns = design.units.map(({ column }) => column);
-  const rows = design.units.map(({ row }) => row);
-  const [gapsAcross, gapsDown] = [new Set(columns).size - 1, new Set(rows).size - 1];
+  const { across: gapsAcross, down: gapsDown } = gapsOf(design);
   // A block of one unit has nothing to set apart.
   const isPlain = design.units.length < 2;
   const fit = Math.min(
-    (HALF - Math.max(0, gapsAcross) * APART) / across,
-    ((isPlain ? TALLEST / 2 : TALLEST) - Math.max(0, gapsDown) * APART) / down,
+    (HALF - gapsAcross * APART) / across,
+    ((isPlain ? TALLEST / 2 : TALLEST) - gapsDown * APART) / down,
   );
   const scale = Number(Math.min(fit, 2.4).toFixed(6));
   const top = head.height + 20;
   const whole = { x: 2, y: top, scale };
   const apart = { x: HALF + GUTTER, y: top, scale };
-  const moved = design.units.map(({ column, row }): Corner => {
-    const [right, lower] = [rank(columns, column), rank(rows, row)];
-    return [(right * APART) / scale, (lower * APART) / scale];
-  });
-  const shift = ({ origin }: Patch): Corner => moved[origin.unit ?? -1] ?? [0, 0];
-  const units = design.units.map(({ x, y, across, down }, i): Corner[] => {
-    const [dx, dy] = moved[i] ?? [0, 0];
-    const [left, upper, wide, high] = [x, y, across, down].map((size) => ticksOf(size) / TICKS_PER_MM);
-    return rectangle((left ?? 0) + dx, (upper ?? 0) + dy, wide ?? 0, high ?? 0);
-  });
+  const { shift, outlines: units } = setApart(design, scale);
   const caption = (text: string, x: number): SceneNode =>
     textIn(text, { x, y: head.height, width: HALF, height: 14 }, { size: 10, bold: true });
   const nodes: SceneNode[] = [
@@ -95,21 +152,16 @@ export function blockScene(
     );
   }
   if (bags !== undefined) {
-    const lookOn = (name: string) => {
-      const { colour = "", photo } = fabrics.find((fabric) => fabric.name === name) ?? {};
-      const ground = safeColour(colour);
-      return { ink: labelOn(ground), plate: photo === undefined ? null : ground };
-    };
     const [at, moved] = isPlain ? [whole, (): Corner => [0, 0]] : [apart, shift];
     if (!isPlain || design.patches.every(({ up }) => up === null))
-      nodes.push(...bagLetters(design.patches, bags, at, moved, lookOn));
+      nodes.push(...bagLetters(design.patches, bags, at, moved, lettersOn(fabrics)));
   }
   const lines = bags === undefined ? unitLines(design) : unitMadeLines(design, bags, words);
   const told =
     (text: string): Cell =>
     (box) => [textIn(cleanText(text), box, { size: 9.5 })];
   const cells = lines.map(told);
-  const below = top + down * scale + Math.max(0, gapsDown) * APART + 18;
+  const below = top + down * scale + gapsDown * APART + 18;
   const list = section(words.drawings.quilt.units, cells, { columns: 2, cellHeight: 15, top: below });
   const bagCells = (bags === undefined ? [] : bagLines(design, bags, ruler, words)).map(told);
   const bagList = section(words.drawings.quilt.bags, bagCells, {

@@ -1,6 +1,7 @@
-import type { Comparison } from "../../choices/comparison.ts";
-import type { Figures } from "../../choices/making-figures.ts";
+import type { Comparison } from "../../choices/methods/comparison.ts";
+import type { Figures } from "../../choices/methods/making-figures.ts";
 import type { Words } from "../../words/index.ts";
+import { money } from "../text/money.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH } from "./frame.ts";
 import { INK, QUIET_INK, RULE } from "./palette.ts";
@@ -47,7 +48,7 @@ function measuresOf({ measure, currency }: Comparison, inches: boolean, words: W
       ? {
           caption: words.drawings.comparison.price,
           of: ({ cost }) => cost ?? 0,
-          said: (value) => words.drawings.comparison.money((value / 100).toFixed(2), currency),
+          said: (value) => money(value, currency, words),
         }
       : {
           caption: words.drawings.comparison.cloth,

@@ -10,6 +10,7 @@ import { drawPanel } from "./panel.ts";
 import { MARGIN, onPaper } from "./paper.ts";
 import { group, type Scene, type SceneNode } from "./scene.ts";
 import { cleanText } from "./text-fit.ts";
+import { type DrawnFabric, photoPaint } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 import { describe, titleFacts } from "./words.ts";
 
@@ -22,15 +23,20 @@ export interface DrawOptions {
   bare?: { room: number; width?: number };
 }
 
+/** Where a print's up points on cloth as it is drawn, its cut end above. */
+const UP_ON_CLOTH = { along: 0, across: 90 } as const;
+
 function frameFor(fabric: FabricPlan, plan: Plan, idPrefix: string, scale: number): Frame {
   const colour = safeColour(fabric.colour);
   const label = labelOn(colour);
+  const { photo }: DrawnFabric = fabric;
   return {
     fabric,
     ruler: plan.ruler,
     idPrefix,
     colour,
     label,
+    photo: photo === undefined ? null : photoPaint(photo, UP_ON_CLOTH[fabric.print.axis]),
     seam: mix(label, colour, 0.2),
     scale,
     perTick: scale / TICKS_PER_MM,

@@ -22,6 +22,8 @@ import { titleBlock } from "./title-block.ts";
 
 const SMALL = 170;
 const GAP = 24;
+/** Letters that are still read where the drawing stands on a page. */
+const SMALLEST = 8.3;
 const PER_ROW = Math.floor((PAGE_WIDTH + GAP) / (SMALL + GAP));
 /** More blocks than this are not drawn one by one. */
 const MOST_BLOCKS = 8;
@@ -84,7 +86,7 @@ export function blockNodes(
     if (reach < 7) return [];
     const angle = (turn * Math.PI) / 180;
     const [dx, dy] = [Math.sin(angle) * reach, -Math.cos(angle) * reach];
-    const radius = Math.min(9, room * 0.2);
+    const radius = Math.max(5.6, Math.min(9, room * 0.2));
     const box = { x: cx - 14, y: cy - radius, width: 28, height: 2 * radius };
     return [
       onCloth(
@@ -95,7 +97,7 @@ export function blockNodes(
         `${frame.id}-turn-${i + 1}`,
       ),
       circle(cx, cy, radius, { fill: PAPER, stroke: INK, strokeWidth: 1 }),
-      textIn(letter, box, { size: radius * 1.2, bold: true, anchor: "middle" }),
+      textIn(letter, box, { size: Math.max(SMALLEST, radius * 1.2), bold: true, anchor: "middle" }),
     ];
   });
   const turns = inside[0]?.blockTurns ?? null;

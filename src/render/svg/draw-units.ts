@@ -1,5 +1,5 @@
+import type { UnitTurns } from "../../quilt/turning/unit-turns.ts";
 import type { Patch } from "../../quilt/types.ts";
-import type { UnitTurns } from "../../quilt/unit-turns.ts";
 import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";

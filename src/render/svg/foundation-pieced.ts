@@ -58,13 +58,15 @@ function patchNumber(patch: FoundationPatch, on: OnSheet, fabrics: readonly Draw
   const { x, y } = middle(patch);
   const [cx, cy] = placed(x, y, on);
   const colour = safeColour(fabrics.find(({ name }) => name === patch.fabric)?.colour ?? "");
-  const radius = Math.min(9, on.sheet.side * 0.42);
-  if (radius < 4) return [];
+  const room = on.sheet.side * 0.42;
+  if (room < 4) return [];
+  // A number is read where the drawing stands on a page, however small the squares.
+  const radius = Math.max(5.6, Math.min(9, room));
   const box = { x: cx - 12, y: cy - radius, width: 24, height: 2 * radius };
   return [
     circle(cx, cy, radius, { fill: colour, stroke: labelOn(colour), strokeWidth: 0.8 }),
     textIn(String(patch.number), box, {
-      size: radius * 1.25,
+      size: Math.max(8.3, radius * 1.25),
       bold: true,
       anchor: "middle",
       fill: labelOn(colour),

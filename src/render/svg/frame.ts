@@ -1,5 +1,6 @@
 import type { Ruler } from "../../length/types.ts";
 import type { FabricPlan } from "../../plan/types.ts";
+import type { Paint } from "./scene.ts";
 
 /** Widest drawing: 185 mm, which A4 and Letter both take with room for margins. */
 export const PAGE_WIDTH = 700;
@@ -26,6 +27,8 @@ export interface Frame {
   /** The fabric's own colour, and black or white to write on it. */
   colour: string;
   label: string;
+  /** Its photo as paint, the print's up where it lies on the cloth; null where it is drawn in its colour alone. */
+  photo: Paint | null;
   /** Lines between pieces. */
   seam: string;
   /** Page units to the millimetre of cloth, and to the tick. */

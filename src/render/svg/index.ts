@@ -1,5 +1,5 @@
 // Functions only: who loads this file late gets it as one value, and types are no part of that.
-export { drawBlock, drawBlocks } from "./draw-block.ts";
+export { blockApart, drawBlock, drawBlocks } from "./draw-block.ts";
 export { drawFabric, fabricScene, fabricScenes } from "./draw-fabric.ts";
 export { drawFoundation } from "./draw-foundation.ts";
 export { hatchesScene } from "./draw-hatches.ts";

@@ -265,7 +265,7 @@ export function assemblyScene(
       if (long * scale < 8) continue;
       const frame = columns
         ? { x: at.x + from * scale, y: y - 2, width: long * scale, height: 14 }
-        : { x: 0, y: at.y + from * scale, width: LEFT - 6, height: long * scale };
+        : { x: 0, y: at.y + (from + long / 2) * scale - 7, width: LEFT - 6, height: 14 };
       nodes.push(
         textIn(String(row + 1), frame, { size: 10, bold: true, anchor: columns ? "middle" : "end" }),
       );

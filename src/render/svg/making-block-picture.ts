@@ -2,7 +2,7 @@ import type { Ruler } from "../../length/types.ts";
 import type { Making } from "../../making/types.ts";
 import type { QuiltTop } from "../../quilt/types.ts";
 import type { Words } from "../../words/index.ts";
-import { panel, whorlOf, whorlPanel } from "./making-blocks.ts";
+import { panel } from "./making-blocks.ts";
 import { blockPanel, panelsOf } from "./making-pressing.ts";
 import { onPaper } from "./paper.ts";
 import { ticksOf } from "./patches.ts";
@@ -10,6 +10,7 @@ import { spokenSizeNear } from "./quilt-words.ts";
 import type { Scene, SceneNode } from "./scene.ts";
 import { cleanText } from "./text-fit.ts";
 import type { DrawnFabric } from "./textures.ts";
+import { whorlOf, whorlPanel } from "./whorl.ts";
 
 /** A panel, and between two. */
 const WIDE = 96;

@@ -1,19 +1,19 @@
 import type { Ruler } from "../../length/types.ts";
-import type { JoinStep, Making, PartialSeam } from "../../making/types.ts";
+import type { JoinStep, Making } from "../../making/types.ts";
 import type { BlockDesign, Patch, QuiltTop } from "../../quilt/types.ts";
 import type { Words } from "../../words/index.ts";
 import { toSvg } from "./canvas.ts";
 import { PAGE_WIDTH, TICKS_PER_MM } from "./frame.ts";
-import { numberMark } from "./marks.ts";
 import { onPaper } from "./paper.ts";
 import { type Corner, outlineOf, type Placing, patchNodes, ticksOf } from "./patches.ts";
 import { spokenSizeNear } from "./quilt-words.ts";
 import type { Box, Scene, SceneNode } from "./scene.ts";
 import { textIn } from "./text.ts";
-import { cleanText } from "./text-fit.ts";
+import { cleanText, wrap } from "./text-fit.ts";
 import type { DrawnFabric } from "./textures.ts";
 import { titleBlock } from "./title-block.ts";
 import { arrowBoxes, tag, tagOfUnit } from "./unit-tags.ts";
+import { whorlOf, whorlPanel } from "./whorl.ts";
 
 const PANELS = 3;
 const BETWEEN = 20;
@@ -200,74 +200,6 @@ function lineNumbers({ join, box, starts, gap }: Apart, at: Placing, aparts: rea
   });
 }
 
-type Side = NonNullable<PartialSeam["order"]>[number];
-
-/** The order of sewing of a block that is four units round one; null for any other. */
-export function whorlOf(making: Making, index: number): readonly Side[] | null {
-  const joined = making.joins.some((join) => join.design === index && join.stage === "block");
-  return joined ? null : (making.partial.find(({ design }) => design === index)?.order ?? null);
-}
-
-/** Four units round one, set apart from the middle and numbered as they are sewn on. */
-export function whorlPanel(
-  design: BlockDesign,
-  order: readonly Side[],
-  fabrics: readonly DrawnFabric[],
-  title: string,
-  frame: { x: number; y: number; width: number; id: string },
-): { nodes: SceneNode[]; height: number; scale: number } {
-  const mm = (value: BlockDesign["across"]): number => ticksOf(value) / TICKS_PER_MM;
-  const [across, down] = [mm(design.across), mm(design.down)];
-  const gap = GAPS[0];
-  const scale = Number(
-    Math.min((frame.width - LEFT - 2 * gap) / across, (TALLEST - 2 * gap) / down, 1).toFixed(6),
-  );
-  const at: Placing = { x: frame.x + LEFT + gap, y: frame.y + 18 + gap, scale };
-  const boxes = design.units.map((unit) => ({
-    left: mm(unit.x),
-    top: mm(unit.y),
-    right: mm(unit.x) + mm(unit.across),
-    bottom: mm(unit.y) + mm(unit.down),
-  }));
-  const middle = boxes.find(
-    (box) => box.left > 0 && box.top > 0 && box.right < across - 1e-6 && box.bottom < down - 1e-6,
-  );
-  const sideOf = (unit: number): Side | null => {
-    const box = boxes[unit];
-    if (box === undefined || middle === undefined || box === middle) return null;
-    if (box.bottom <= middle.top + 1e-6) return "upper";
-    if (box.top >= middle.bottom - 1e-6) return "lower";
-    return box.right <= middle.left + 1e-6 ? "left" : "right";
-  };
-  const out: Record<Side, Corner> = { upper: [0, -gap], lower: [0, gap], left: [-gap, 0], right: [gap, 0] };
-  const shift = (patch: Patch): Corner => {
-    const side = sideOf(patch.origin.unit ?? -1);
-    const [dx, dy] = side === null ? [0, 0] : out[side];
-    return [dx / scale, dy / scale];
-  };
-  const numbers = design.units.flatMap((_, unit): SceneNode[] => {
-    const [side, box] = [sideOf(unit), boxes[unit]];
-    if (side === null || box === undefined) return [];
-    const [dx, dy] = out[side];
-    const x = at.x + ((box.left + box.right) / 2) * scale + dx;
-    const y = at.y + ((box.top + box.bottom) / 2) * scale + dy;
-    return numberMark(String(order.indexOf(side) + 1), { x: x - 7, y: y - 7, width: 14, height: 14 });
-  });
-  const { x, y, width } = frame;
-  return {
-    nodes: [
-      textIn(cleanText(title), { x, y, width, height: 14 }, { size: 10, bold: true }),
-      ...patchNodes(design.patches, fabrics, at, {
-        id: frame.id,
-        shift,
-      }),
-      ...numbers,
-    ],
-    height: 18 + down * scale + 2 * gap + 16,
-    scale,
-  };
-}
-
 /** Every block that is sewn from units, its parts set apart as they are joined; null when there is none. */
 export function blocksScene(
   top: QuiltTop,
@@ -289,10 +221,11 @@ export function blocksScene(
   const head = titleBlock({ over: words.drawings.sewing.blocks.over, name, colour: null, facts });
   const nodes: SceneNode[] = [...head.nodes];
   let y = head.height;
-  nodes.push(
-    textIn(words.drawings.sewing.blocks.order, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }),
-  );
-  y += 22;
+  for (const text of wrap(words.drawings.sewing.blocks.order, PAGE_WIDTH, 9.5, 3)) {
+    nodes.push(textIn(text, { x: 0, y, width: PAGE_WIDTH, height: 13 }, { size: 9.5 }));
+    y += 13;
+  }
+  y += 9;
   const width = (PAGE_WIDTH - (PANELS - 1) * BETWEEN) / PANELS;
   const shown = sewn.slice(0, MOST);
   for (let first = 0; first < shown.length; first += PANELS) {

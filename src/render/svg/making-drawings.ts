@@ -33,7 +33,7 @@ export function drawSewing(
 }
 
 /** Widths of the drawings that stand beside the steps they are about, in page units, and how high they may be. */
-const BESIDE: Standing = { bare: true, width: 330, tallest: 280 };
+const BESIDE: Standing = { bare: true, width: 330, tallest: 220 };
 
 /** The drawings of rows, borders, finishing and pressing as they stand among the words of a page. */
 export function besideScenes(
@@ -54,7 +54,7 @@ export function besideScenes(
   const many: Standing = {
     bare: true,
     width: top.centre.onPoint ? 430 : 330,
-    tallest: Math.min(420, 200 + 14 * rows),
+    tallest: Math.min(360, 120 + 13 * rows),
   };
   return {
     assembly: assemblyScene(top, making, fabrics, ruler, words, many),

@@ -45,9 +45,12 @@ function printMark(box: Box, frame: Frame, texts: readonly TextNode[]): SceneNod
   if (box.width < 24 || box.height < 22 || texts.some((text) => overlap(boxOfText(text), corner))) return [];
   const [x, y] = [corner.x + corner.width / 2, corner.y + corner.height / 2];
   const ends = kind === "two-way" ? 2 : 1;
-  return axis === "along"
-    ? arrow([x, y + 6.5], [x, y - 6.5], frame.label, ends, 0.9)
-    : arrow([x - 6.5, y], [x + 6.5, y], frame.label, ends, 0.9);
+  const ground = frame.photo === null ? [] : [rect(corner, { fill: frame.colour }, 2)];
+  const mark =
+    axis === "along"
+      ? arrow([x, y + 6.5], [x, y - 6.5], frame.label, ends, 0.9)
+      : arrow([x - 6.5, y], [x + 6.5, y], frame.label, ends, 0.9);
+  return [...ground, ...mark];
 }
 
 /** Neighbours in one row joined into longer boxes. */
@@ -125,8 +128,8 @@ function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) 
       unfit.set(leaf.piece, [...(unfit.get(leaf.piece) ?? []), box]);
       continue;
     }
-    // A line to cut along must not run through the words.
-    if (piece.subcut !== "none" && leaf.shapes === undefined)
+    // Neither a line to cut along nor a photo's own lines run through the words.
+    if (frame.photo !== null || (piece.subcut !== "none" && leaf.shapes === undefined))
       result.nodes.push(...grounds(fit.texts, frame.colour));
     result.nodes.push(...fit.texts);
     if (cap === undefined) result.nodes.push(...printMark(box, frame, fit.texts));
@@ -146,10 +149,24 @@ function labelStrip(leaves: readonly Part[], frame: Frame, toPage: (part: Part) 
   return result;
 }
 
+/** What the lines that lead from pieces to the margin leave of a box: the deepest part between two of them. */
+function clearOfLeaders({ x, y, width, height }: Box, keyed: readonly KeyedPieces[]): Box {
+  const crossed = keyed
+    .filter(({ box }) => box.x + box.width / 2 < x + width)
+    .map(({ box }) => box.y + box.height / 2)
+    .filter((line) => line > y && line < y + height)
+    .sort((a, b) => a - b);
+  const edges = [y, ...crossed, y + height];
+  const parts = edges
+    .slice(1)
+    .map((end, i) => ({ x, y: edges[i] ?? y, width, height: end - (edges[i] ?? y) }));
+  return parts.reduce((deepest, part) => (part.height > deepest.height ? part : deepest));
+}
+
 /** Says of an offcut worth keeping how big it is, where there is room. */
-function keepLabel(part: Part, frame: Frame, toPage: (part: Part) => Box, words: Words): SceneNode[] {
+function keepLabel(part: Part, box: Box, frame: Frame, words: Words): SceneNode[] {
   const size = spokenSize(part.across, part.along, frame.ruler);
-  const texts = fitWords(toPage(part), words.drawings.cutting.keep(size), 8.5);
+  const texts = fitWords(box, words.drawings.cutting.keep(size), 8.5);
   return texts.flatMap((text): SceneNode[] => {
     const box = boxOfText(text);
     const ground = { x: box.x - 2, y: box.y - 1, width: box.width + 4, height: box.height + 2 };
@@ -242,10 +259,11 @@ export function labelPieces(
     for (const band of allParts(part)) {
       if (band.role === "band") labelled.nodes.push(...bandNumber(toPage(band), band.number, labelled.nodes));
     }
-    for (const leaf of allParts(part)) {
-      const isOffcut = leaf.parts.length === 0 && leaf.keep && leaf.role !== "uncut-end";
-      if (isOffcut) labelled.nodes.push(...keepLabel(leaf, frame, toPage, words));
-    }
   }
+  const offcuts = parts
+    .flatMap(allParts)
+    .filter((leaf) => leaf.parts.length === 0 && leaf.keep && leaf.role !== "uncut-end");
+  for (const leaf of offcuts)
+    labelled.nodes.push(...keepLabel(leaf, clearOfLeaders(toPage(leaf), labelled.keyed), frame, words));
   return labelled;
 }

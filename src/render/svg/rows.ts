@@ -8,9 +8,9 @@ export type Cell = (box: Box) => SceneNode[];
 const HEADING = 20;
 const BETWEEN = 16;
 
-/** Cells under a heading, filling column after column as in a newspaper. Starts at 0, `top`. */
+/** Cells under a heading if they have one, filling column after column as in a newspaper. Starts at 0, `top`. */
 export function section(
-  heading: string,
+  heading: string | null,
   cells: readonly Cell[],
   layout: { columns: number; cellHeight: number; top: number },
 ): { nodes: SceneNode[]; bottom: number } {
@@ -18,12 +18,13 @@ export function section(
   const { columns, cellHeight, top } = layout;
   const perColumn = Math.ceil(cells.length / columns);
   const width = (PAGE_WIDTH - (columns - 1) * BETWEEN) / columns;
+  const under = top + (heading === null ? 0 : HEADING);
   const head = { x: 0, y: top, width: PAGE_WIDTH, height: HEADING - 4 };
-  const nodes: SceneNode[] = [textIn(heading, head, { size: 10.5, bold: true })];
+  const nodes: SceneNode[] = heading === null ? [] : [textIn(heading, head, { size: 10.5, bold: true })];
   for (const [i, cell] of cells.entries()) {
     const column = Math.floor(i / perColumn);
-    const y = top + HEADING + (i % perColumn) * cellHeight;
+    const y = under + (i % perColumn) * cellHeight;
     nodes.push(...cell({ x: column * (width + BETWEEN), y, width, height: cellHeight }));
   }
-  return { nodes, bottom: top + HEADING + Math.min(perColumn, cells.length) * cellHeight + 10 };
+  return { nodes, bottom: under + Math.min(perColumn, cells.length) * cellHeight + 10 };
 }

@@ -19,7 +19,7 @@ import { cleanText, wrap } from "./text-fit.ts";
 /** Page units by which neighbouring parts overlap: 1 cm. */
 export const OVERLAP = 96 / 2.54;
 /** Room above a part for its name, what it is cut from and how the parts are joined. */
-const ABOVE = 46;
+export const ABOVE = 46;
 
 /** How a template too large for one sheet is divided. */
 export interface Tiling {

@@ -37,7 +37,8 @@ export function arrowBoxes(
   });
 }
 
-const touch = (a: Box, b: Box): boolean =>
+/** Whether two boxes have a place in common. */
+export const touch = (a: Box, b: Box): boolean =>
   a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 
 /**

@@ -1,6 +1,11 @@
-import type { Arrangement, Arrangements } from "../../choices/arrange-blocks.ts";
-import type { ArrangedFabric, ArrangedPiece, Nesting, Taken } from "../../choices/arranged-figures.ts";
-import type { WrittenGrid } from "../../choices/turned-spec.ts";
+import type { Arrangement, Arrangements } from "../../choices/arranging/arrange-blocks.ts";
+import type {
+  ArrangedFabric,
+  ArrangedPiece,
+  Nesting,
+  Taken,
+} from "../../choices/arranging/arranged-figures.ts";
+import type { WrittenGrid } from "../../choices/arranging/turned-spec.ts";
 import type { Words } from "../../words/index.ts";
 import { wordAll } from "../../words/index.ts";
 
@@ -86,7 +91,7 @@ function table(all: readonly Possible[], currency: string, words: Words): string
     return [
       name,
       ...planned.fabrics.flatMap((one, i) => (differ[i] ? [bought(one, words)] : [])),
-      ...(priced ? [money(planned.cost ?? 0, currency)] : []),
+      ...(priced ? [money(planned.cost ?? 0, currency, words)] : []),
       String(count),
       String(sizes),
       nest(planned.nesting, words),
@@ -286,7 +291,7 @@ export function arrangementPictures(
     const differ = fabrics.flatMap((one, i) =>
       isAlike(i, all, (one) => bought(one, words)) ? [] : [`${one.fabric} ${bought(one, words)}`],
     );
-    const price = cost === null ? [] : [money(cost, currency)];
+    const price = cost === null ? [] : [money(cost, currency, words)];
     const buys = differ.length === 0 ? price : [...price, ...differ];
     return { name, said: [...buys, words.arrange.nestShort(nest(nesting, words))].join(" · "), top };
   });

@@ -1,8 +1,8 @@
-import type { HeapRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { HeapRecord, UnitRecord } from "../../cutlist/record/unit-record.ts";
 import type { BlockKind, JoinName, JoinPart, Making, RawSize, UnitInPlace } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Eighth } from "../../quilt/units/types.ts";
-import type { Turn } from "../../words/en/blocks.ts";
+import type { Turn } from "../../words/en/sewing/blocks.ts";
 import type { Words } from "../../words/index.ts";
 import { foundationPartName, foundationPartOfBlock } from "../foundation-part.ts";
 

@@ -167,6 +167,8 @@ function titleOf(kinds: readonly BlockKind[], making: Making, plan: Plan, words:
 export interface ToldBlocks {
   designs: number[];
   lines: string[];
+  /** For how many blocks each line to tick is done. */
+  counts: number[];
 }
 
 /** Blocks kind by kind, and before them what goes for all: the first of a design in full, the others by what differs. */
@@ -187,17 +189,23 @@ export function toldBlocks(
   const blocks = groups.map((kinds): ToldBlocks => {
     const designs = designsOf(kinds, making);
     const [first] = kinds;
-    if (first === undefined) return { designs, lines: [] };
+    if (first === undefined) return { designs, lines: [], counts: [] };
     const joins = joinsOf(first, making, plan, words);
-    if (joins.length === 0) return { designs, lines: singleLines(kinds, making, plan, words) };
-    const others = kinds
-      .slice(1)
-      .map((kind) => `[ ] ${likewise(kind, joinsOf(kind, making, plan, words), first, joins, words)}`);
+    if (joins.length === 0) return { designs, ...singleLines(kinds, making, plan, words) };
+    const likeFirst = kinds.slice(1);
+    const others = likeFirst.map(
+      (kind) => `[ ] ${likewise(kind, joinsOf(kind, making, plan, words), first, joins, words)}`,
+    );
     const { name = "" } = plan.top?.designs[designs[0] ?? -1] ?? {};
     const size = `${name} ${joins.at(-1)?.size ?? ""}`;
     const held = isHeld(kinds) ? [words.foundation.notSquared([size])] : [];
-    const lines = indented([...joiningLines(joins, words), ...others, ...held]);
-    return { designs, lines: [titleOf(kinds, making, plan, words), ...lines, ""] };
+    const told = joiningLines(joins, words);
+    const lines = indented([...told, ...others, ...held]);
+    return {
+      designs,
+      lines: [titleOf(kinds, making, plan, words), ...lines, ""],
+      counts: [...told.map(() => first.count), ...likeFirst.map(({ count }) => count)],
+    };
   });
   return { about, blocks: blocks.filter(({ lines }) => lines.length > 0) };
 }
@@ -210,7 +218,12 @@ export function kindLines(making: Making, plan: Plan, words: Words): string[] {
 }
 
 /** A block that is one unit has no seams of its own; only which unit it is is told. */
-function singleLines(kinds: readonly BlockKind[], making: Making, plan: Plan, words: Words): string[] {
+function singleLines(
+  kinds: readonly BlockKind[],
+  making: Making,
+  plan: Plan,
+  words: Words,
+): Omit<ToldBlocks, "designs"> {
   const told = kinds.flatMap((kind) => {
     const [only, more] = making.blocks[kind.making]?.units ?? [];
     if (only === undefined || only === null || more !== undefined || patchOfKind(kind, making) !== null)
@@ -218,15 +231,19 @@ function singleLines(kinds: readonly BlockKind[], making: Making, plan: Plan, wo
     const drawn = plan.top?.designs[making.blocks[kind.making]?.design ?? -1]?.units[0]?.turn ?? null;
     const unit = unitNamed(only, 0, making, plan, words, drawn);
     if (unit === null) return [];
-    return kinds.length === 1
-      ? [words.blocks.each(unit)]
-      : [words.blocks.single(kind.name, kind.count, unit)];
+    const { name, count } = kind;
+    return [
+      { line: kinds.length === 1 ? words.blocks.each(unit) : words.blocks.single(name, count, unit), count },
+    ];
   });
-  if (told.length === 0) return [];
+  if (told.length === 0) return { lines: [], counts: [] };
   const pressed = kinds.some(({ variant }) => variant !== "") ? [words.blocks.inside] : [];
-  return [
-    titleOf(kinds, making, plan, words),
-    ...indented([...told.map((line) => `[ ] ${line}`), ...pressed]),
-    "",
-  ];
+  return {
+    lines: [
+      titleOf(kinds, making, plan, words),
+      ...indented([...told.map(({ line }) => `[ ] ${line}`), ...pressed]),
+      "",
+    ],
+    counts: told.map(({ count }) => count),
+  };
 }

@@ -1,6 +1,6 @@
 import type { Making } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { Side } from "../../words/en/borders.ts";
+import type { Side } from "../../words/en/sewing/borders.ts";
 import type { Words } from "../../words/index.ts";
 import { blockNamed } from "./block-names.ts";
 import { partsTold } from "./making-lines.ts";

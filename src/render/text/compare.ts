@@ -1,5 +1,5 @@
-import type { BestCombination, Comparison, MethodRow } from "../../choices/comparison.ts";
-import type { FabricFigures, Figures } from "../../choices/making-figures.ts";
+import type { BestCombination, Comparison, MethodRow } from "../../choices/methods/comparison.ts";
+import type { FabricFigures, Figures } from "../../choices/methods/making-figures.ts";
 import { formatLength } from "../../length/format.ts";
 import type { Ruler } from "../../length/types.ts";
 import type { Words } from "../../words/index.ts";
@@ -185,7 +185,7 @@ function saved(filed: Figures, best: Figures, { currency }: Spoken, words: Words
   });
   const money_ =
     filed.cost !== null && best.cost !== null && best.cost < filed.cost
-      ? [words.compare.saves(money(filed.cost - best.cost, currency))]
+      ? [words.compare.saves(money(filed.cost - best.cost, currency, words))]
       : [];
   const time =
     best.minutes < filed.minutes
@@ -201,7 +201,7 @@ function proofLine(
   words: Words,
 ): string {
   if (proven) return words.compare.proved(combinations, measure);
-  const bound = measure === "cost" && least > 0 ? words.compare.atLeast(money(least, currency)) : "";
+  const bound = measure === "cost" && least > 0 ? words.compare.atLeast(money(least, currency, words)) : "";
   return words.compare.notProved(tried, combinations, bound);
 }
 

@@ -1,4 +1,4 @@
-import type { PatchPart } from "../../cutlist/unit-record.ts";
+import type { PatchPart } from "../../cutlist/record/unit-record.ts";
 import type { Making } from "../../making/types.ts";
 import type { FoundationPatch, PiecedPart } from "../../quilt/foundation/types.ts";
 import type { Words } from "../../words/index.ts";

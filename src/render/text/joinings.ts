@@ -1,5 +1,5 @@
 import type { JoinName } from "../../making/types.ts";
-import type { Pressed } from "../../words/en/blocks.ts";
+import type { Pressed } from "../../words/en/sewing/blocks.ts";
 import type { Words } from "../../words/index.ts";
 
 /** One joining as it is told; `number` is its row's (or column's), empty where it is none. */

@@ -1,4 +1,4 @@
-import type { Kits, KitsAlike } from "../../choices/kits.ts";
+import type { Kits, KitsAlike } from "../../choices/kits/kits.ts";
 import { formatLength, formatSize } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
@@ -143,14 +143,20 @@ export function kitLines(fabrics: Plan["fabrics"], ruler: Plan["ruler"], words: 
 
 /** Which strips fill which kits, where that could be had for nothing; the rest is dealt out by count. */
 function shareLines(batch: Plan, words: Words): string[] {
-  const { shares, filled, dealt } = words.choices.kits;
+  const { shares, filled, filledFrom, dealt } = words.choices.kits;
   const whole = batch.fabrics.filter(({ kitShares }) => kitShares !== undefined);
   const rest = batch.fabrics.filter(({ kitShares }) => kitShares === undefined).map(({ name }) => name);
   const lines = whole.flatMap(({ name, kitShares = [] }) => [
     `  ${name}`,
-    ...kitShares.map(
-      ({ first, last, strips }) => `    ${filled(first, last, ranges(strips, words), strips.length)}`,
-    ),
+    ...kitShares.map((share) => {
+      const { first, last, strips, bolts } = share;
+      if (bolts === undefined) return `    ${filled(first, last, ranges(strips, words), strips.length)}`;
+      const from = [...new Set(bolts)].map((bolt) => {
+        const own = strips.filter((_, i) => bolts[i] === bolt);
+        return { bolt: bolt + 1, ranges: ranges(own, words), strips: own.length };
+      });
+      return `    ${filledFrom(first, last, from)}`;
+    }),
   ]);
   return [
     ...(lines.length === 0 ? [] : [shares, "", ...lines, ""]),

@@ -44,11 +44,17 @@ function bulkLines({ bulk }: Pressing, plan: Plan, words: Words): string[] {
   if (places === 0) return [];
   const say = (value: Ticks): string =>
     formatLength(Math.round(value / plan.ruler.mark) * plan.ruler.mark, plan.ruler);
-  const told = over
-    .slice(0, MOST_THICK)
-    .map(({ x, y, layers, opened }) =>
-      words.making.thickAt(say(x), say(y), layers, opened < layers ? opened : null),
-    );
+  // Places alike are told together.
+  const alike = new Map<string, typeof over>();
+  for (const place of over.slice(0, MOST_THICK)) {
+    const key = `${place.layers} ${place.opened}`;
+    alike.set(key, [...(alike.get(key) ?? []), place]);
+  }
+  const told = [...alike.values()].map((places) => {
+    const [{ layers, opened }] = places as [(typeof over)[number]];
+    const at = places.map(({ x, y }) => ({ x: say(x), y: say(y) }));
+    return words.making.thickAt(at, layers, opened < layers ? opened : null);
+  });
   if (overCount > MOST_THICK) told.push(words.making.moreThick(overCount - MOST_THICK));
   return [
     words.making.bulk(most, atMost, places, proven),

@@ -1,4 +1,4 @@
-import type { KitsAlike } from "../../choices/kits.ts";
+import type { KitsAlike } from "../../choices/kits/kits.ts";
 import { formatLength } from "../../length/index.ts";
 import type { JoinStep, Making, RawSize } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
@@ -76,9 +76,14 @@ function blockLines(making: Making, plan: Plan, words: Words): string[] {
   return [...kindLines(making, plan, words), ...partialLines(making, plan, words)];
 }
 
-/** Blocks that need a seam sewn in part first. */
+/** The same as lines. */
 export function partialLines(making: Making, plan: Plan, words: Words): string[] {
-  return making.partial.flatMap(({ design, order, divides }) => {
+  return partialTold(making, plan, words).flatMap(({ lines }) => lines);
+}
+
+/** Blocks that need a seam sewn in part first: a title, then the lines under it. */
+export function partialTold(making: Making, plan: Plan, words: Words): { design: number; lines: string[] }[] {
+  return making.partial.map(({ design, order, divides }) => {
     const units = plan.top?.designs[design]?.units ?? [];
     const where = divides.map(({ unit, way, at }) => {
       const { kind = "", column = 0, row = 0 } = units[unit] ?? {};
@@ -94,11 +99,8 @@ export function partialLines(making: Making, plan: Plan, words: Words): string[]
             words.making.partialClose(first),
           ];
     const title = words.making.partial(designName(plan, design), where);
-    return [
-      title,
-      ...indented([...whorlParts(design, making, plan, words), ...steps.map((step) => `[ ] ${step}`)]),
-      "",
-    ];
+    const told = [...whorlParts(design, making, plan, words), ...steps.map((step) => `[ ] ${step}`)];
+    return { design, lines: [title, ...indented(told), ""] };
   });
 }
 

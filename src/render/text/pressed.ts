@@ -1,5 +1,5 @@
 import type { JoinStep, Making, PressedSeam } from "../../making/types.ts";
-import type { Presses } from "../../words/en/blocks.ts";
+import type { Presses } from "../../words/en/sewing/blocks.ts";
 
 /** Ticks by which a rounded place may be off. */
 const NEAR = 2;

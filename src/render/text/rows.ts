@@ -1,7 +1,7 @@
 import { formatLength, type Ticks } from "../../length/index.ts";
 import type { DiagonalRow, Making, PressedSeam, RowPressing } from "../../making/types.ts";
 import type { Plan } from "../../plan/types.ts";
-import type { Presses } from "../../words/en/blocks.ts";
+import type { Presses } from "../../words/en/sewing/blocks.ts";
 import type { Words } from "../../words/index.ts";
 import { blockNamed, partNames, patchOfKind, unturned } from "./block-names.ts";
 import { joinedTold } from "./blocks.ts";
@@ -64,9 +64,9 @@ export function topLines(making: Making, plan: Plan, words: Words): string[] {
     words.blocks.rowsTitle,
     ...indented([
       ...(turned ? [words.blocks.turnedMeans] : []),
-      ...lines.slice(0, -1),
+      ...lines,
+      // They are pinned when the rows are joined.
       ...pins,
-      ...lines.slice(-1),
     ]),
     "",
   ];
@@ -103,6 +103,19 @@ function isPatch(block: number, making: Making): boolean {
   return kind !== undefined && patchOfKind(kind, making) !== null;
 }
 
+/** Letters of the bags of single patches, by the name with the fabric where it does not matter how a patch lies. */
+function lettersOfBags({ units }: Making, plan: Plan, words: Words): Map<string, string> {
+  const single = units.filter(({ steps }) => steps.length === 0);
+  const patches = single.flatMap(({ heaps }) => heaps.flatMap((heap) => heap.patches));
+  const designs = new Set((plan.top?.designs ?? []).map(({ name }) => name));
+  return new Map(
+    patches.flatMap(({ letters, fabric }): [string, string][] => {
+      const letter = letters.join("/");
+      return designs.has(letter) ? [] : [[words.blocks.bag(letter, fabric, ""), letter]];
+    }),
+  );
+}
+
 /** Rows on point with their sizes, how they are joined, and the corners. */
 function diagonalLines(making: Making, plan: Plan, words: Words): string[] {
   const { diagonal, square, seam, pressing } = making;
@@ -112,8 +125,15 @@ function diagonalLines(making: Making, plan: Plan, words: Words): string[] {
   const plain = diagonal.some(({ takes }) =>
     takes.some((part) => part.of === "cloth" || (part.of === "block" && isPatch(part.block, making))),
   );
+  const letters = lettersOfBags(making, plan, words);
+  const told = new Set<string>();
   const rows = diagonal.map((row) => {
-    const names = partNames(row, [], making, plan, words);
+    const names = partNames(row, [], making, plan, words).map((name) => {
+      // Long rows are read along the drawing: a fabric is named with its letter once.
+      const letter = told.has(name) ? letters.get(name) : undefined;
+      told.add(name);
+      return letter ?? name;
+    });
     const parts = partsTold([end(row.ends[0]), ...names, end(row.ends[1])]);
     const soft = softOf(row.row, pressing?.rows ?? []);
     const press =
@@ -133,8 +153,8 @@ function diagonalLines(making: Making, plan: Plan, words: Words): string[] {
       ...settingTriangles(plan, words),
       words.making.triangles,
       ...rows,
-      ...(pressing === null ? [] : pinLines(pressing, words)),
       `[ ] ${words.making.diagonalJoin(diagonal.length)}`,
+      ...(pressing === null ? [] : pinLines(pressing, words)),
       `[ ] ${words.making.diagonalCorners}`,
       `[ ] ${words.making.diagonalSquare(size, formatLength(seam, plan.ruler))}`,
     ]),

@@ -109,7 +109,11 @@ function slants(items: readonly Taken[], { plan, fabric }: Table, words: Words):
     const template = plan.templates?.find(({ uses }) =>
       uses.some((use) => use.fabric === index && use.piece === number),
     );
-    const told = words.shapes.slantPhrases(piece, template?.name ?? "", plan.ruler);
+    const faceDown = template?.uses.some(
+      (use) => use.fabric === index && use.piece === number && use.reversed > 0,
+    );
+    const named = { name: template?.name ?? "", faceDown: faceDown === true };
+    const told = words.shapes.slantPhrases(piece, named, plan.ruler);
     return items.length === 1 ? told : told.map((phrase) => `[${piece.letter}]: ${phrase}`);
   });
 }

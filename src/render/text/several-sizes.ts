@@ -1,4 +1,4 @@
-import type { SeveralSizes, SizeFabric, SizePlanned } from "../../choices/several-sizes.ts";
+import type { SeveralSizes, SizeFabric, SizePlanned } from "../../choices/sizes/several-sizes.ts";
 import type { Words } from "../../words/index.ts";
 import { money } from "./buy.ts";
 
@@ -48,7 +48,7 @@ export function sizesRows(
       ...(sizes.some(({ wadding }) => wadding !== null)
         ? [row(words.sizes.wadding, ({ wadding }) => wadding ?? "")]
         : []),
-      ...(priced ? [row(words.sizes.price, ({ cost }) => money(cost ?? 0, currency))] : []),
+      ...(priced ? [row(words.sizes.price, ({ cost }) => money(cost ?? 0, currency, words))] : []),
     ],
   };
 }

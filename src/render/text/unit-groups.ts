@@ -1,4 +1,4 @@
-import type { HeapRecord, LaidRecord, StepRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { HeapRecord, LaidRecord, StepRecord, UnitRecord } from "../../cutlist/record/unit-record.ts";
 import type { Making } from "../../making/types.ts";
 import type { FabricPlan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";

@@ -1,4 +1,4 @@
-import type { HeapRecord, PatchRecord, StepRecord } from "../../cutlist/unit-record.ts";
+import type { HeapRecord, PatchRecord, StepRecord } from "../../cutlist/record/unit-record.ts";
 import type { Words } from "../../words/index.ts";
 import { indented, measured } from "./making-lines.ts";
 import { headsOf, pressLine, type Telling } from "./unit-telling.ts";

@@ -1,4 +1,4 @@
-import type { StripSetRecord } from "../../cutlist/unit-record.ts";
+import type { StripSetRecord } from "../../cutlist/record/unit-record.ts";
 import { formatCut, formatLength } from "../../length/index.ts";
 import type { Words } from "../../words/index.ts";
 import { aboutLength } from "./lengths.ts";

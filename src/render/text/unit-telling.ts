@@ -1,4 +1,4 @@
-import type { LaidRecord, StepRecord, UnitRecord } from "../../cutlist/unit-record.ts";
+import type { LaidRecord, StepRecord, UnitRecord } from "../../cutlist/record/unit-record.ts";
 import { formatLength } from "../../length/index.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Eighth } from "../../quilt/units/types.ts";

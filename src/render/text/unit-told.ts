@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../../cutlist/unit-record.ts";
+import type { UnitRecord } from "../../cutlist/record/unit-record.ts";
 import type { Plan } from "../../plan/types.ts";
 import type { Words } from "../../words/index.ts";
 import { indented } from "./making-lines.ts";

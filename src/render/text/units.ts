@@ -4,7 +4,7 @@ import type {
   LaidRecord,
   StepRecord,
   UnitRecord,
-} from "../../cutlist/unit-record.ts";
+} from "../../cutlist/record/unit-record.ts";
 import { formatCut, formatCutSize } from "../../length/index.ts";
 import type { Corner, Eighth } from "../../quilt/units/types.ts";
 import type { Words } from "../../words/index.ts";

@@ -37,6 +37,8 @@ function said(
       return ["Zuschnitt", "Streifen, unterteilt und beschnitten"];
     case "leftovers-kept":
       return ["aufgehobene Reste", `ab ${say(of.length)} in beiden Richtungen`];
+    case "joined-from":
+      return ["aneinandergenähte Streifen", `kein Stück kürzer als ${say(of.length)}`];
     case "usable-width":
       return [
         "nutzbare Breite",
@@ -83,6 +85,7 @@ type OfQuilt = Exclude<
       | "fold"
       | "cutting"
       | "leftovers-kept"
+      | "joined-from"
       | "usable-width"
       | "usable-width-tried"
       | "selvage"

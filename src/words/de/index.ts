@@ -1,35 +1,35 @@
 import type { Words } from "../types.ts";
-import { arrange } from "./arrange.ts";
 import { assumed } from "./assumed.ts";
-import { blocks } from "./blocks.ts";
 import { book } from "./book/index.ts";
-import { borders } from "./borders.ts";
-import { choices } from "./choices.ts";
+import { arrange } from "./choosing/arrange.ts";
+import { choices } from "./choosing/choices.ts";
+import { compare } from "./choosing/compare.ts";
+import { changeSaid, savings } from "./choosing/savings.ts";
+import { sizes } from "./choosing/sizes.ts";
+import { whyNot } from "./choosing/why-not.ts";
 import { commandLine } from "./command-line/index.ts";
-import { compare } from "./compare.ts";
 import { cutting } from "./cutting.ts";
 import { diagnostics } from "./diagnostics/index.ts";
 import { drawings } from "./drawings/index.ts";
 import { FACT_EXAMPLES } from "./fact-examples.ts";
 import { fileKeys } from "./file-keys/index.ts";
-import { finishing } from "./finishing.ts";
-import { foundation } from "./foundation.ts";
 import { goOn, workFile } from "./go-on.ts";
-import { lengths } from "./lengths.ts";
+import { lengthFaults } from "./length-faults.ts";
 import { makers } from "./makers.ts";
-import { making } from "./making.ts";
-import { lengths as spoken } from "./quilt/lengths.ts";
 import { purposes } from "./quilt/purposes.ts";
+import { spoken } from "./quilt/spoken.ts";
 import { unitNames } from "./quilt/unit-names.ts";
 import { unitSizes } from "./quilt/unit-sizes.ts";
-import { changeSaid, savings } from "./savings.ts";
+import { blocks } from "./sewing/blocks.ts";
+import { borders } from "./sewing/borders.ts";
+import { finishing } from "./sewing/finishing.ts";
+import { foundation } from "./sewing/foundation.ts";
+import { making } from "./sewing/making.ts";
+import { teaching } from "./sewing/teaching.ts";
+import { units } from "./sewing/units.ts";
 import { shapes } from "./shapes.ts";
-import { sizes } from "./sizes.ts";
 import { starters } from "./starters.ts";
 import { buyTable, cutsTable, unitsTable } from "./tables.ts";
-import { teaching } from "./teaching.ts";
-import { units } from "./units.ts";
-import { whyNot } from "./why-not.ts";
 
 /** German, as patchwork is written of in it: what to do stands in the infinitive. */
 export const german: Words = {
@@ -39,7 +39,7 @@ export const german: Words = {
   factExamples: FACT_EXAMPLES,
   fileKeys,
   starters,
-  lengths,
+  lengthFaults,
   workFile,
   whyNot,
   arrange,

@@ -21,8 +21,8 @@ const CORNERS = {
   left: "jedes von der rechten oberen zur linken unteren Ecke durchschneiden",
 } as const;
 
-const byTemplate = (name: string, alternate: boolean): string =>
-  `Schablone ${name} wie im Schnittplan auflegen, ${
+const byTemplate = ({ name, faceDown }: { name: string; faceDown: boolean }, alternate: boolean): string =>
+  `Schablone ${name}${faceDown ? " mit der Schrift nach unten" : ""} wie im Schnittplan auflegen, ${
     alternate ? "jedes zweite Mal halb gedreht" : "jedes Mal gleich herum"
   }, und an ihrer Kante am Lineal entlang schneiden`;
 

@@ -27,6 +27,8 @@ function said(of: Assumed, say: (ticks: Ticks) => string): Said {
       return ["cutting", "strips, subcut and trimmed"];
     case "leftovers-kept":
       return ["leftovers kept", `from ${say(of.length)} both ways`];
+    case "joined-from":
+      return ["strips joined end to end", `no piece shorter than ${say(of.length)}`];
     case "usable-width":
       return [
         "usable width",

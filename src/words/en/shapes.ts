@@ -41,9 +41,9 @@ const words = {
     right: "cut each from its upper left to its lower right corner",
     left: "cut each from its upper right to its lower left corner",
   },
-  template: (name: string, alternate: boolean) =>
-    `lay template ${name} on it as in the diagram, ${
-      alternate ? "turned half round every second time" : "the same way up every time"
+  template: (name: string, faceDown: boolean, alternate: boolean) =>
+    `lay template ${name}${faceDown ? " face down" : ""} as in the diagram, ${
+      alternate ? "every second time half turned" : "the same way up every time"
     }, and cut along a ruler on its edge`,
 } as const;
 
@@ -84,7 +84,11 @@ function shownInTemplate({ name, reversed }: { name: string; reversed: number })
 }
 
 /** How a strip is cut up into shapes: the first slanting cut, then what the ruler is set to. */
-function slantPhrases({ along, nest }: CutPiece, template: string, ruler: Ruler): string[] {
+function slantPhrases(
+  { along, nest }: CutPiece,
+  template: { name: string; faceDown: boolean },
+  ruler: Ruler,
+): string[] {
   if (nest === undefined) return [];
   const { setting, spec, halfTurns } = nest;
   const { angle, by, step } = setting;
@@ -104,7 +108,13 @@ function slantPhrases({ along, nest }: CutPiece, template: string, ruler: Ruler)
     case "rectangles":
       return [words.rectangles(formatExactSize(step, along, ruler)), words.corners[spec?.lean ?? "right"]];
     case "template":
-      return [words.template(template, halfTurns && nest.across.some(({ alternates }) => alternates))];
+      return [
+        words.template(
+          template.name,
+          template.faceDown,
+          halfTurns && nest.across.some(({ alternates }) => alternates),
+        ),
+      ];
   }
 }
 

@@ -1,5 +1,5 @@
+import type { PatchPart } from "../../cutlist/record/unit-record.ts";
 import type { CutPiece, NestedCut } from "../../cutlist/types.ts";
-import type { PatchPart } from "../../cutlist/unit-record.ts";
 
 /** What the columns of the cut list say of a bag besides its size. The diagonal lies as the cloth does. */
 export const cutsTable = {

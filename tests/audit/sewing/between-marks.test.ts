@@ -6,7 +6,7 @@ import type { Plan } from "../../../src/plan/types.ts";
 import { UNIT_KINDS } from "../../../src/quilt/units/registry.ts";
 import { makingSteps } from "../../../src/render/text/making.ts";
 import type { QuiltSpec } from "../../../src/spec/quilt-types.ts";
-import { readSpecFile } from "../../../src/spec/read-spec-file.ts";
+import { readSpecFile } from "../../../src/spec/read/read-spec-file.ts";
 import { english } from "../../../src/words/index.ts";
 import { mustSew } from "./sewn.ts";
 

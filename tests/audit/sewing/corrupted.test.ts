@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { auditSewing, type Sewing } from "../../../src/audit/sew/index.ts";
-import type { UnitRecord } from "../../../src/cutlist/unit-record.ts";
+import type { UnitRecord } from "../../../src/cutlist/record/unit-record.ts";
 import { mustSew } from "./sewn.ts";
 
 /** Blocks of every way of making, with a print that has an up; nothing in it needs rounding. */

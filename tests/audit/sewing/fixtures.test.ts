@@ -5,7 +5,7 @@ import { auditSewing } from "../../../src/audit/sew/index.ts";
 import { forKits as asKits } from "../../../src/cutlist/for-kits.ts";
 import { listAll } from "../../../src/pipeline.ts";
 import type { QuiltSpec } from "../../../src/spec/quilt-types.ts";
-import { readSpecFile } from "../../../src/spec/read-spec-file.ts";
+import { readSpecFile } from "../../../src/spec/read/read-spec-file.ts";
 import { starters as STARTERS } from "../../../src/words/en/starters.ts";
 import { unknown } from "./known.ts";
 import { faultsByUnit, mustSew, sewingOf } from "./sewn.ts";

@@ -1,6 +1,6 @@
 import { auditSewing, givenUpIn, type Sewing } from "../../../src/audit/sew/index.ts";
 import { listAll } from "../../../src/pipeline.ts";
-import { readSpecFile } from "../../../src/spec/read-spec-file.ts";
+import { readSpecFile } from "../../../src/spec/read/read-spec-file.ts";
 import { allSaid } from "../../support/in-words.ts";
 
 /** A quilt file read and listed, ready to be sewn on paper; null for one that holds no design or is declined. */

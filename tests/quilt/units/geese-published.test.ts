@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { plainDesign } from "../../../src/quilt/units/design.ts";
 import { flipped } from "../../../src/quilt/units/flip.ts";
-import { rootsToNumber, whole } from "../../../src/quilt/units/roots.ts";
+import { rootsToNumber, whole } from "../../../src/quilt/units/outlines/roots.ts";
 import {
   CM,
   centimetres,

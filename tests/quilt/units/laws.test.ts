@@ -10,10 +10,10 @@ import {
   turned,
   withSeams,
   withSeamsBlunted,
-} from "../../../src/quilt/units/outlines.ts";
+} from "../../../src/quilt/units/outlines/outlines.ts";
+import * as r from "../../../src/quilt/units/outlines/roots.ts";
+import { type PlanePoint, tiles } from "../../../src/quilt/units/outlines/tiling.ts";
 import { UNIT_KINDS } from "../../../src/quilt/units/registry.ts";
-import * as r from "../../../src/quilt/units/roots.ts";
-import { type PlanePoint, tiles } from "../../../src/quilt/units/tiling.ts";
 import type {
   Eighth,
   Lie,

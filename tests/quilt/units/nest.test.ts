@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, test } from "vitest";
 import { nestLength } from "../../../src/engine/nested/nest.ts";
-import { halfTurned, hullOf, leastAdvance, nestRun } from "../../../src/quilt/units/nest.ts";
+import { halfTurned, hullOf, leastAdvance, nestRun } from "../../../src/quilt/units/outlines/nest.ts";
 import { overlap } from "../../support/polygons.ts";
 
 interface Point {

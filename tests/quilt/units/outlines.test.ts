@@ -8,8 +8,8 @@ import {
   type RootOutline,
   withSeams,
   withSeamsBlunted,
-} from "../../../src/quilt/units/outlines.ts";
-import * as r from "../../../src/quilt/units/roots.ts";
+} from "../../../src/quilt/units/outlines/outlines.ts";
+import * as r from "../../../src/quilt/units/outlines/roots.ts";
 
 const outline = (points: readonly (readonly [number, number])[]): RootOutline =>
   points.map(([x, y]) => ({ x: r.whole(fromInteger(x)), y: r.whole(fromInteger(y)) }));

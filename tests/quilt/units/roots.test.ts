@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fromInteger, rational } from "../../../src/length/rational.ts";
 import { roundSurdUpToMark, surd } from "../../../src/length/surd.ts";
-import * as r from "../../../src/quilt/units/roots.ts";
+import * as r from "../../../src/quilt/units/outlines/roots.ts";
 
 const root = (n: number): r.RootSum => r.rootOf(fromInteger(n));
 const whole = (n: number): r.RootSum => r.whole(fromInteger(n));

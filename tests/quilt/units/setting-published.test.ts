@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { diagonalOf } from "../../../src/quilt/units/allowance.ts";
-import { rootsToNumber, upToMark, whole } from "../../../src/quilt/units/roots.ts";
+import { rootsToNumber, upToMark, whole } from "../../../src/quilt/units/outlines/roots.ts";
 import { settingPieces } from "../../../src/quilt/units/setting-triangles.ts";
 import type { HowMade } from "../../../src/quilt/units/types.ts";
 import { cutInches, INCH, inches, QUARTER, recipeOf, TRADE, unit } from "./support/making.ts";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { toNumber } from "../../../src/length/rational.ts";
+import { matchShapes, mirroredShape, turnedShape } from "../../../src/quilt/units/outlines/shapes.ts";
 import { UNIT_KINDS } from "../../../src/quilt/units/registry.ts";
-import { matchShapes, mirroredShape, turnedShape } from "../../../src/quilt/units/shapes.ts";
 import type { PatchShape, Quarter, ShapePoint } from "../../../src/quilt/units/types.ts";
 import { designsOf, exactly } from "./support/designs.ts";
 import { INCH, QUARTER, recipeOf, TRADE, unit } from "./support/making.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { twoSeams } from "../../../src/quilt/terms/formulas.ts";
+import { diamond45, hexagon, triangle60 } from "../../../src/quilt/units/outlines/strip-shapes.ts";
 import { countSets, segmentsFrom } from "../../../src/quilt/units/strip-sets.ts";
-import { diamond45, hexagon, triangle60 } from "../../../src/quilt/units/strip-shapes.ts";
 import type { StripSet } from "../../../src/quilt/units/types.ts";
 import { INCH, inches, QUARTER, recipeOf, unit } from "./support/making.ts";
 

@@ -7,7 +7,7 @@ import {
   tradeExtras,
 } from "../../../src/quilt/units/allowance.ts";
 import { plainDesign } from "../../../src/quilt/units/design.ts";
-import { rootsToNumber, upToMark } from "../../../src/quilt/units/roots.ts";
+import { rootsToNumber, upToMark } from "../../../src/quilt/units/outlines/roots.ts";
 import {
   CM,
   centimetres,

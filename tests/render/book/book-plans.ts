@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { borderDoesNotFit } from "../../../src/diagnostics/quilt.ts";
+import { borderDoesNotFit } from "../../../src/diagnostics/quilts/quilt.ts";
 import { planQuilt, solveHere, USUAL_OPTIONS } from "../../../src/index.ts";
 import { INCH, QUARTER_CENTIMETRE_RULER } from "../../../src/length/index.ts";
 import type { Plan } from "../../../src/plan/types.ts";

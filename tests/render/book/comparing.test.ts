@@ -1,9 +1,9 @@
 import { JSDOM } from "jsdom";
 import { expect, test } from "vitest";
-import type { Comparison } from "../../../src/choices/comparison.ts";
-import type { Figures } from "../../../src/choices/making-figures.ts";
+import type { Comparison } from "../../../src/choices/methods/comparison.ts";
+import type { Figures } from "../../../src/choices/methods/making-figures.ts";
 import { faultAmong } from "../../../src/choices/why-not.ts";
-import { borderDoesNotFit } from "../../../src/diagnostics/quilt.ts";
+import { borderDoesNotFit } from "../../../src/diagnostics/quilts/quilt.ts";
 import { bookOf, handoutMarkdown, pageOf } from "../../../src/render/book/index.ts";
 import { english } from "../../../src/words/index.ts";
 import { HOSTILE, smallestPlan } from "./book-plans.ts";

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
 import { JSDOM } from "jsdom";
 import { beforeAll, describe, expect, test } from "vitest";
-import { readSizes } from "../../../src/choices/read-sizes.ts";
-import { wholeSizes } from "../../../src/choices/several-sizes.ts";
+import { readSizes } from "../../../src/choices/sizes/read-sizes.ts";
+import { wholeSizes } from "../../../src/choices/sizes/several-sizes.ts";
 import { planSpec, solveHere, USUAL_OPTIONS } from "../../../src/index.ts";
 import type { Plan } from "../../../src/plan/types.ts";
 import { authorWords } from "../../../src/render/book/author-words.ts";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import type { UnitRecord } from "../../../src/cutlist/unit-record.ts";
+import type { UnitRecord } from "../../../src/cutlist/record/unit-record.ts";
 import { EIGHTH_INCH_RULER } from "../../../src/length/index.ts";
 import type { Corner } from "../../../src/render/svg/patches.ts";
 import { textsOf } from "../../../src/render/svg/scene.ts";

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { toSvg } from "../../../src/render/svg/canvas.ts";
 import { onPaper, SHEET, templateScene, templateSheets } from "../../../src/render/svg/draw-template.ts";
 import { type LineNode, type Scene, type SceneNode, textsOf } from "../../../src/render/svg/scene.ts";
+import { ABOVE, OVERLAP, tilingOf } from "../../../src/render/svg/template-tiles.ts";
 import { boxOfText } from "../../../src/render/svg/text.ts";
 import { english } from "../../../src/words/index.ts";
 import { LARGE, SAILS, type Template, templatePlan, templatesOf } from "../../support/template-plans.ts";
@@ -100,6 +101,31 @@ describe("templates as drawings", () => {
 });
 
 describe("templates larger than a sheet", () => {
+  test("so many parts as cover it, each lying a centimetre over the next", () => {
+    const room = { width: 690, height: 930 };
+    const inch = 25.4 * 640;
+    for (let side = 3; side <= 60; side += 0.25) {
+      const at = (x: number, y: number) => ({ x: x * side * inch, y: y * side * inch });
+      const cut = [at(0, 0), at(1, 0), at(1, 1), at(0, 1)];
+      const square: Template = {
+        name: "T1",
+        across: side * inch,
+        along: side * inch,
+        cut,
+        seam: cut,
+        marks: [],
+        print: { kind: "none", axis: "along" },
+        uses: [],
+      };
+      const { columns, rows } = tilingOf(square, room);
+      // An inch is 96 page units; above each part stands its name.
+      expect(columns * (room.width - OVERLAP) + OVERLAP, `${side} in`).toBeGreaterThanOrEqual(side * 96);
+      expect(rows * (room.height - ABOVE - OVERLAP) + OVERLAP, `${side} in`).toBeGreaterThanOrEqual(
+        side * 96,
+      );
+    }
+  });
+
   test("big triangles are drawn by hand, others come in parts", async () => {
     const plan = await templatePlan(LARGE);
     const how = Object.fromEntries(templatesOf(plan).map((t) => [t.seam.length, onPaper(t)]));

@@ -9,7 +9,7 @@ import { bookOf, handoutText } from "../../../src/render/book/index.ts";
 import { cutsCsv } from "../../../src/render/csv/index.ts";
 import { drawFabric } from "../../../src/render/svg/index.ts";
 import { buyList, cuttingSteps, wasteTable } from "../../../src/render/text/index.ts";
-import { decimalOf, readSpecFile } from "../../../src/spec/read-spec-file.ts";
+import { decimalOf, readSpecFile } from "../../../src/spec/read/read-spec-file.ts";
 import { english } from "../../../src/words/index.ts";
 import { assumedIn } from "../../support/in-words.ts";
 import { sampleFabric, samplePiece, samplePlan } from "../../support/sample-plan.ts";

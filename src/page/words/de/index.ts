@@ -1,5 +1,6 @@
 import type { PageWords } from "../index.ts";
 import { clothWords } from "./cloth.ts";
+import { kitsWords } from "./kits.ts";
 import { patternRegionWords } from "./pattern.ts";
 import { tableWords } from "./table.ts";
 
@@ -31,6 +32,7 @@ export const words: PageWords = {
   ...tableWords,
   cloth: clothWords,
   pattern: patternRegionWords,
+  kits: kitsWords,
   program: "Crossgrain",
   regions: { draw: "Zeichnen", fabric: "Stoff", cut: "Schneiden", sew: "Nähen", pattern: "Anleitung" },
   workLabel: "Die Arbeit",

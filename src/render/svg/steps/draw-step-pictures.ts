@@ -115,10 +115,10 @@ export function stepKeyScene(
   const told = toldOf(top, making, fabrics, ruler, words);
   if (told.length === 0) return null;
   const idPrefix = "step-key-";
-  const { nodes, bottom } = keyNodes(fabrics, signsOf(told, fabrics), 4, words);
+  const { nodes, bottom } = keyNodes(fabrics, signsOf(told, fabrics), 0, words, false);
   return {
     width: PAGE_WIDTH,
-    height: Math.ceil(bottom + 4),
+    height: Math.ceil(bottom - 8),
     idPrefix,
     title: words.drawings.steps.key.heading,
     description: words.drawings.steps.key.about,

@@ -138,9 +138,11 @@ export function toldOf(
     const pictures = unit === undefined ? null : unitPictures(unit, making.units.indexOf(unit), of, words);
     if (unit === undefined || pictures === null) return [];
     const others = alike.slice(1).map(({ name, units: count }, i) => {
-      const bags = columns.map(({ name: column, bags: own }) => {
+      // The pictures show the bags of the first unit.
+      const bags = columns.flatMap(({ bags: own }) => {
         const { letters = [], fabric = "" } = own[i + 1] ?? {};
-        return words.drawings.steps.column(column, letters.join("/"), isolated(fabric));
+        const [shown, taken] = [own[0]?.letters.join("/") ?? "", letters.join("/")];
+        return shown === taken ? [] : [words.drawings.steps.instead(shown, taken, isolated(fabric))];
       });
       return words.drawings.steps.alsoTakes(name, count, bags);
     });

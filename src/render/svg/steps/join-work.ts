@@ -1,4 +1,4 @@
-import type { HeapRecord, StepRecord, UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { HeapRecord, StepRecord, UnitRecord } from "../../../cutlist/record/unit-record.ts";
 import type { Corner } from "../patches.ts";
 import type { ClothLayer } from "./cloth-layer.ts";
 import { boundsOf, sharedEdges, withRawEdges } from "./geometry.ts";

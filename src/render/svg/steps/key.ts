@@ -22,12 +22,13 @@ export interface Signs {
   stops: boolean;
 }
 
-/** What the signs of the pictures mean. */
+/** What the signs of the pictures mean; without a heading where it stands among words. */
 export function keyNodes(
   fabrics: readonly StepFabric[],
   shown: Signs,
   top: number,
   words: Words,
+  headed = true,
 ): { nodes: SceneNode[]; bottom: number } {
   const fabric = fabrics[0]?.name ?? "";
   const swatch =
@@ -81,5 +82,5 @@ export function keyNodes(
           textIn(said, { x: box.x + 40, y: box.y, width: box.width - 40, height: box.height }, { size: 9.5 }),
         ],
     );
-  return section(key.heading, cells, { columns: 4, cellHeight: 20, top });
+  return section(headed ? key.heading : null, cells, { columns: 4, cellHeight: 20, top });
 }

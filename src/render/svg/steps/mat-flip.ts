@@ -1,4 +1,4 @@
-import type { BatchRecord, StepRecord } from "../../../cutlist/unit-record.ts";
+import type { BatchRecord, StepRecord } from "../../../cutlist/record/unit-record.ts";
 import type { Corner as CornerName } from "../../../quilt/units/types.ts";
 import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";

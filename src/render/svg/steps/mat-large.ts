@@ -1,4 +1,4 @@
-import type { BatchRecord, StepRecord, UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { BatchRecord, StepRecord, UnitRecord } from "../../../cutlist/record/unit-record.ts";
 import type { Words } from "../../../words/index.ts";
 import { type ClothLayer, type Figure, figure, movedBy, opened, reversed, turnedBy } from "./cloth-layer.ts";
 import { beside, boundsOf, type Line, lineThrough } from "./geometry.ts";

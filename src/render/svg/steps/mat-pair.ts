@@ -1,4 +1,4 @@
-import type { BatchRecord, StepRecord, UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { BatchRecord, StepRecord, UnitRecord } from "../../../cutlist/record/unit-record.ts";
 import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";
 import {

@@ -1,4 +1,4 @@
-import type { UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { UnitRecord } from "../../../cutlist/record/unit-record.ts";
 import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";
 import { type Figure, figure, movedBy, type Segment } from "./cloth-layer.ts";

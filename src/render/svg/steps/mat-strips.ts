@@ -1,4 +1,4 @@
-import type { StepRecord, StripSetRecord, UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { StepRecord, StripSetRecord, UnitRecord } from "../../../cutlist/record/unit-record.ts";
 import type { Ruler } from "../../../length/types.ts";
 import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";

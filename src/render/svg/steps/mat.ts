@@ -1,4 +1,4 @@
-import type { BatchRecord, LaidRecord, StepRecord, UnitRecord } from "../../../cutlist/unit-record.ts";
+import type { BatchRecord, LaidRecord, StepRecord, UnitRecord } from "../../../cutlist/record/unit-record.ts";
 import type { Corner } from "../patches.ts";
 import { type ClothLayer, movedBy, type Segment } from "./cloth-layer.ts";
 import { boundsOf, boxCorners, insideBox, type Line, offside } from "./geometry.ts";

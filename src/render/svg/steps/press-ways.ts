@@ -1,4 +1,4 @@
-import type { StepRecord } from "../../../cutlist/unit-record.ts";
+import type { StepRecord } from "../../../cutlist/record/unit-record.ts";
 
 type Pressed = Extract<StepRecord, { press: unknown }>;
 

@@ -1,5 +1,5 @@
+import type { PatchPart, UnitRecord } from "../../../cutlist/record/unit-record.ts";
 import type { CutPiece } from "../../../cutlist/types.ts";
-import type { PatchPart, UnitRecord } from "../../../cutlist/unit-record.ts";
 import type { Words } from "../../../words/index.ts";
 import type { Corner } from "../patches.ts";
 import {

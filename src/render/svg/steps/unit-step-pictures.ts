@@ -42,7 +42,7 @@ function asSvg(
 
 /**
  * The pictures of the printed sheets one by one: for every group of units that are sewn alike, in the order in which the text
- * tells them; then for the triangles of a setting. The last is what the signs in them mean.
+ * tells them, with the first unit of each by its index into `making.units`; then for the triangles of a setting, which are none. The last is what the signs in them mean.
  */
 export function unitStepPictures(
   top: QuiltTop,
@@ -50,9 +50,13 @@ export function unitStepPictures(
   fabrics: readonly StepFabric[],
   ruler: Ruler,
   words: Words,
-): { units: { title: string; under: string[]; pictures: StepPicture[] }[]; key: string } {
+): {
+  units: { unit: number | null; title: string; under: string[]; pictures: StepPicture[] }[];
+  key: string;
+} {
   const told = toldOf(top, making, fabrics, ruler, words);
-  const units = told.map(({ title, under, groups, most }, u) => ({
+  const units = told.map(({ unit, title, under, groups, most }, u) => ({
+    unit,
     title,
     under,
     pictures: groups.flatMap(({ heading, panels }, g) =>

@@ -31,6 +31,7 @@ export const pattern: Words["book"]["pattern"] = {
     caption: "Stoffbedarf",
   },
   cutting: {
+    goesOn: (fabric) => `${fabric}, Fortsetzung`,
     lead: "Alle Maße sind Zuschnittmaße, Nahtzugabe inbegriffen. Teile mit demselben Buchstaben kommen in einen Beutel. Zuerst die Schnittkante jedes Stoffes begradigen, rechtwinklig zur Webkante.",
     caption: (fabric) => `Teile aus ${fabric}`,
     bag: "Beutel",

@@ -17,6 +17,34 @@ ${examples}`,
   helpForACommand: "Hilfe zu einem Befehl",
   seeCrossgrainHelp: (value) => `Siehe: crossgrain ${value} --help`,
   seeCrossgrainHelp2: "Siehe: crossgrain --help",
+  headings: {
+    "Usage:": "Aufruf:",
+    "Arguments:": "Angaben:",
+    "Options:": "Optionen:",
+    "Commands:": "Befehle:",
+  },
+  usage: (names) => ["[Optionen]", ...names].join(" "),
+  usageOfAll: "[Optionen] [Befehl]",
+  argumentNames: {
+    action: "Tun",
+    drawings: "Zeichnungen",
+    facts: "Tatsachen",
+    file: "Datei",
+    kind: "Art",
+    size: "Maß",
+    sizes: "Maße",
+    unit: "Einheit",
+    words: "Wörter",
+  },
+  unknownOption: (flag, meant) =>
+    `Fehler: unbekannte Option '${flag}'${meant === null ? "" : `\n(Ist ${meant} gemeint?)`}`,
+  unknownCommand: (name, meant) =>
+    `Fehler: unbekannter Befehl '${name}'${meant === null ? "" : `\n(Ist ${meant} gemeint?)`}`,
+  missingArgument: (name) => `Fehler: die Angabe '${name}' fehlt`,
+  optionWithoutArgument: (flags) => `Fehler: zu Option '${flags}' fehlt die Angabe`,
+  tooManyArguments: (command, expected, got) =>
+    `Fehler: zu viele Angaben für '${command}': erwartet ${expected === 0 ? "keine" : expected}, gefunden ${got}.`,
+  argumentInvalid: (flags, typed, why) => `Fehler: '${typed}' ist keine Angabe für Option '${flags}'. ${why}`,
 };
 
 const WHY: Readonly<Record<string, string>> = {

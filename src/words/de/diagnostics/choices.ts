@@ -8,9 +8,9 @@ import type {
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
-import { lengthWhy } from "../lengths.ts";
+import { lengthWhy } from "../length-faults.ts";
 import { borderName } from "../quilt/border-name.ts";
-import { lengths } from "../quilt/lengths.ts";
+import { spoken } from "../quilt/spoken.ts";
 import { unitName } from "../quilt/unit-names.ts";
 import { likely } from "./suggest.ts";
 
@@ -89,7 +89,7 @@ function restatable(what: Restatable): string {
 
 export const choices: WordsOf<ChoicesFacts> = {
   sizeRestated: ({ what, before, after }) => ({
-    message: `${restatable(what)}: aus ${lengths.length(before)} wird ${lengths.length(after)}.`,
+    message: `${restatable(what)}: aus ${spoken.length(before)} wird ${spoken.length(after)}.`,
     hint: "",
   }),
 

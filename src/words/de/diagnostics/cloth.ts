@@ -1,7 +1,7 @@
 import type { ClothFacts, ClothFault, Unweighed } from "../../../diagnostics/cloth.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
-import { lengthWhy } from "../lengths.ts";
+import { lengthWhy } from "../length-faults.ts";
 
 function why(fault: ClothFault): string {
   switch (fault.is) {
@@ -24,6 +24,7 @@ const SHORT = {
   "trim-below-nothing": "was abgeschnitten wird, kann nicht weniger als nichts sein",
   "too-long": "es ist zu lang für eine Zeile",
   "no-count": "es sagt nicht, wie viele es sind",
+  torn: "ein Komma zwischen [ ] teilt es in zwei",
   "all-trimmed": "es bleibt nichts davon, wenn seine Kanten abgeschnitten sind",
 } as const;
 
@@ -39,8 +40,9 @@ export const cloth: WordsOf<ClothFacts> = {
       key === "have"
         ? "Zum Beispiel `fat quarter, 3`, `10 in squares, 12`, `2 1/2 in strips, 4` oder `21 x 18 in, 2, trim 1/4 in`."
         : "Zum Beispiel `fat quarter, 3,50 EUR`, `10 in squares, 0,90 EUR, at most 42` oder `2 1/2 in strips, 1,20 EUR`.";
+    const usual = key === "have" ? "fat quarter, 3" : "fat quarter, 3,50 EUR";
     const hint = parted
-      ? `Zwischen [ ] trennt ein Komma zwei Einträge: jede Zeile in Anführungszeichen setzen, \`["${key === "have" ? "fat quarter, 3" : "fat quarter, 3,50 EUR"}"]\`, oder jede in eine eigene Zeile nach einem \`-\` schreiben.`
+      ? `Zwischen [ ] trennt ein Komma zwei Einträge: jede Zeile in Anführungszeichen setzen, \`["${fault.is === "torn" ? written : usual}"]\`, oder jede in eine eigene Zeile nach einem \`-\` schreiben.`
       : example;
     return { message: `${quote(written)} ist kein Stück Stoff: ${why(fault)}.`, hint };
   },

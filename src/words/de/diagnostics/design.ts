@@ -6,15 +6,15 @@ import type {
   OnPointFault,
   RowsFault,
   SumFault,
-} from "../../../diagnostics/design-faults.ts";
+} from "../../../diagnostics/quilts/design-faults.ts";
 import type { SpokenLength } from "../../../length/spoken.ts";
 import type { Said } from "../../diagnostics.ts";
 import { counted, either } from "../language.ts";
 import { borderName } from "../quilt/border-name.ts";
-import { lengths } from "../quilt/lengths.ts";
+import { spoken } from "../quilt/spoken.ts";
 import { partName, unitName } from "../quilt/unit-names.ts";
 
-const { length } = lengths;
+const { length } = spoken;
 
 /** Columns of a block are columns, its rows are lines. */
 export const AXES = { across: "Spalten", down: "Zeilen" } as const;
@@ -156,7 +156,7 @@ export function onPointFault(fault: OnPointFault): Said {
   switch (fault.why) {
     case "block-size":
       return {
-        message: `Block ${fault.block} misst ${lengths.size(fault.is)}; auf der Spitze ist jeder Block ein Quadrat von einer Größe (hier ${length(fault.side)}).`,
+        message: `Block ${fault.block} misst ${spoken.size(fault.is)}; auf der Spitze ist jeder Block ein Quadrat von einer Größe (hier ${length(fault.side)}).`,
         hint: "Allen Blöcken der Anordnung eine Größe geben.",
       };
     case "rows-even":

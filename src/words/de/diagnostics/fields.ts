@@ -14,7 +14,7 @@ import type { WordsOf } from "../../diagnostics.ts";
 import { exampleOfKey, meaningOfKey } from "../../file-keys.ts";
 import { fileKeys } from "../file-keys/index.ts";
 import { capital } from "../language.ts";
-import { lengthHint, lengthWhy, sizeExamples } from "../lengths.ts";
+import { lengthHint, lengthWhy, sizeExamples } from "../length-faults.ts";
 import { likely } from "./suggest.ts";
 
 function options(all: readonly string[]): string {

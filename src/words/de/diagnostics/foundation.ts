@@ -1,8 +1,8 @@
-import type { FoundationArea, FoundationBlockFault } from "../../../diagnostics/design-faults.ts";
-import type { FoundationClash, FoundationFacts, OffGrid } from "../../../diagnostics/foundation.ts";
+import type { FoundationArea, FoundationBlockFault } from "../../../diagnostics/quilts/design-faults.ts";
+import type { FoundationClash, FoundationFacts, OffGrid } from "../../../diagnostics/quilts/foundation.ts";
 import type { Said, WordsOf } from "../../diagnostics.ts";
 import { counted, either } from "../language.ts";
-import { lengths } from "../quilt/lengths.ts";
+import { spoken } from "../quilt/spoken.ts";
 import { methodName, unitName, unitTold } from "../quilt/unit-names.ts";
 import { suggest } from "./suggest.ts";
 
@@ -53,7 +53,7 @@ function offGrid(off: OffGrid): string {
     const seam = off.seam === null ? "" : `, mit einer Naht bei ${squares(off.seam)}`;
     return `${unitTold(off)}, misst ${off.across} x ${squares(off.down)}${seam}`;
   }
-  return `${areaName(off.area)}: ${LINES[off.of]} ${off.number} der Teile, fertig ${lengths.length(off.finished)}, misst ${squares(off.squares)}`;
+  return `${areaName(off.area)}: ${LINES[off.of]} ${off.number} der Teile, fertig ${spoken.length(off.finished)}, misst ${squares(off.squares)}`;
 }
 
 const FOLDED = "`way: pieced` verwenden, oder die Blöcke nennen, die darauf genäht werden: `blocks: [...]`.";
@@ -113,7 +113,7 @@ export const foundation: WordsOf<FoundationFacts> = {
   }),
 
   foundationMarks: ({ block, size, mark }) => ({
-    message: `In Block ${block} misst eine Einheit, die nicht auf der Unterlage genäht wird, mit Nahtzugabe ${lengths.size(size)}: Dort ist kein Strich eines Lineals mit ${mark}, und gedruckte Linien geben nicht nach.`,
+    message: `In Block ${block} misst eine Einheit, die nicht auf der Unterlage genäht wird, mit Nahtzugabe ${spoken.size(size)}: Dort ist kein Strich eines Lineals mit ${mark}, und gedruckte Linien geben nicht nach.`,
     hint: "Ein Lineal in der Maßeinheit der gedruckten Kästchen nehmen (`ruler: 1/8 in`, `ruler: 1 mm`), oder Kästchen in der Maßeinheit des Lineals.",
   }),
 
@@ -124,8 +124,8 @@ export const foundation: WordsOf<FoundationFacts> = {
 
   foundationOffGrid: ({ off, nearest: { sizes, lengths: sides, blocks }, halves }) => ({
     message: `${offGrid(off)}: Die Nähte lägen nicht auf den gedruckten Linien.`,
-    hint: `Die nächsten passenden Maße: ${either([...sizes.map(lengths.size), ...sides.map(lengths.length)])}${
-      blocks.length === 0 ? "" : `; für den ganzen Block ${either(blocks.map(lengths.size))}`
+    hint: `Die nächsten passenden Maße: ${either([...sizes.map(spoken.size), ...sides.map(spoken.length)])}${
+      blocks.length === 0 ? "" : `; für den ganzen Block ${either(blocks.map(spoken.size))}`
     }.${halves ? "" : " Darf eine Naht in der Mitte zwischen zwei Linien liegen, `half-lines: true` schreiben."}`,
   }),
 

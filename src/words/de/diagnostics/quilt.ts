@@ -1,7 +1,7 @@
-import type { NotMotifs, OffMarks, QuiltFacts, UnitTold } from "../../../diagnostics/quilt.ts";
+import type { NotMotifs, OffMarks, QuiltFacts, UnitTold } from "../../../diagnostics/quilts/quilt.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { either, figure, list, plural } from "../language.ts";
-import { lengths } from "../quilt/lengths.ts";
+import { spoken } from "../quilt/spoken.ts";
 import { methodName, unitName, unitTold } from "../quilt/unit-names.ts";
 import {
   AXES,
@@ -31,7 +31,7 @@ export function directionLostBy({ unit, fabrics, from, to }: QuiltFacts["directi
 }
 
 function offMarks({ block, axis, count, whole, cell, mark }: OffMarks): string {
-  const { length } = lengths;
+  const { length } = spoken;
   const what =
     count === 1
       ? `Block ${block} hat ${AXES[axis]} von ${length(cell)}`
@@ -110,7 +110,7 @@ export const quilt: WordsOf<QuiltFacts> = {
 
   gridOffMarks: (off) => ({
     message: offMarks(off),
-    hint: `Die nächsten Größen, die sich teilen lassen: ${lengths.length(off.below)} oder ${lengths.length(off.above)}. Sonst werden Zuschnittmaße aufgerundet und Einheiten beschnitten.`,
+    hint: `Die nächsten Größen, die sich teilen lassen: ${spoken.length(off.below)} oder ${spoken.length(off.above)}. Sonst werden Zuschnittmaße aufgerundet und Einheiten beschnitten.`,
   }),
 
   methodUnknown: ({ unit, word, known }) => ({
@@ -199,11 +199,11 @@ export const quilt: WordsOf<QuiltFacts> = {
 
   unitUnsuited: ({ unit, asked, fault, place }) => {
     const { message, hint } = unitFault(fault, unit);
-    const how = "method" in asked ? `${methodName(asked.method)} genäht` : lengths.size(asked.finished);
+    const how = "method" in asked ? `${methodName(asked.method)} genäht` : spoken.size(asked.finished);
     const look =
       place === null
         ? ""
-        : ` Zu sehen ${lengths.length(place.across)} von links und ${lengths.length(place.down)} von oben.`;
+        : ` Zu sehen ${spoken.length(place.across)} von links und ${spoken.length(place.down)} von oben.`;
     return { message: `${unitName(unit)}, ${how}: ${message}${look}`, hint };
   },
 

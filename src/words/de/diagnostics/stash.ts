@@ -1,7 +1,7 @@
 import { quote } from "../../../diagnostics/quote.ts";
 import type { SizeTaken, StashFacts, StashFault } from "../../../diagnostics/stash.ts";
 import type { WordsOf } from "../../diagnostics.ts";
-import { lengthWhy } from "../lengths.ts";
+import { lengthWhy } from "../length-faults.ts";
 
 const NO_RIGHT = "in ihrem Ordner darf nicht geschrieben werden";
 

@@ -4,7 +4,7 @@ import type { FactFault, WorkFacts } from "../../../diagnostics/work.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { FACT_EXAMPLES } from "../fact-examples.ts";
 import { plural } from "../language.ts";
-import { lengthWhy } from "../lengths.ts";
+import { lengthWhy } from "../length-faults.ts";
 import { clothName } from "../quilt/cloths.ts";
 
 function factWhy(fault: FactFault): string {

@@ -20,7 +20,6 @@ export const comparison: Words["drawings"]["comparison"] = {
   cuts: "Schnitte",
   seams: "Nähte",
   bias: "Schrägkanten",
-  money: (amount, currency) => `${currency}${/\p{L}$/u.test(currency) ? " " : ""}${amount.replace(".", ",")}`,
   area: (amount, inches) => `${amount.replace(".", ",")} ${inches ? "Quadratyard" : "m²"}`,
   hours,
 };

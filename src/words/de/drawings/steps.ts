@@ -6,7 +6,7 @@ export const steps: Words["drawings"]["steps"] = {
   over: "Einheiten, Schritt für Schritt",
   name: (name, page, pages) => (pages === 1 ? name : `${name}, Blatt ${page} von ${pages}`),
   unit: (name, text, method, count) => `${name}: ${text}, ${method}: ${count} nähen`,
-  column: (name, letters, fabric) => `${name} ${letters} (${fabric})`,
+  instead: (shown, letters, fabric) => `${letters} (${fabric}) statt ${shown}`,
   alsoTakes: (name, count, bags) => `Ebenso ${name}, mit ${bags.join("; ")}: ${count} nähen`,
   pressedInBlocks: "Bügeln, wie die Nähschritte es sagen, damit die Nähte ineinandergreifen.",
   sets: (sets, perSet) =>

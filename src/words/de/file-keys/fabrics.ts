@@ -31,6 +31,10 @@ export const fabricsKeys: KeyWords<FabricKey> = {
     says: "Reste, die in beiden Richtungen so groß sind, lohnen sich aufzuheben",
     example: { inches: "2 in", metric: "5 cm" },
   },
+  "file.join-from": {
+    says: "was aneinandergenäht wird, ein Rand oder eine Einfassung, hat kein kürzeres Stück",
+    example: { inches: "16 in", metric: "40 cm" },
+  },
   "file.units": { says: "die Maßeinheit von Zahlen ohne eine", example: "cm" },
   "file.folded": {
     says: "ob der Stoff zum Streifenschneiden einmal gefaltet wird, Webkante auf Webkante",

@@ -9,7 +9,6 @@ import { methodName, partName, unitName, unitTold } from "./unit-names.ts";
 
 const FILLED = { sashes: "Zwischenstreifen", cornerstones: "Eckquadrate" } as const;
 const PER = { unit: "Einheit", motif: "Motiv", block: "Block", row: "Reihe" } as const;
-const FOLD_OF = { single: "einfach gelegter", double: "doppelt gelegter" } as const;
 const FOLD = { single: "einfacher", double: "doppelter" } as const;
 
 function place(at: PlaceTold): string {
@@ -105,9 +104,10 @@ function run(of: Run, ruler: Ruler): string {
     ...(ends === 0 ? [] : [counted(ends, "kürzerer Streifen", "kürzere Streifen")]),
   ]);
   if (whole !== null) {
-    const what = `${formatLength(length, ruler)} ${FOLD_OF[whole]} Einfassung`;
     const how =
-      joins === 0 ? `gibt ${what}` : `mit ${counted(joins, byOne, byMany)} aneinandernähen, gibt ${what}`;
+      joins === 0
+        ? `davon ${formatLength(length, ruler)} verwenden`
+        : `mit ${counted(joins, byOne, byMany)} aneinandernähen`;
     return `${ends === 0 ? "" : `${sources}, `}${how}`;
   }
   const [first] = lengths;

@@ -1,7 +1,7 @@
-import type { UnitTold } from "../../../diagnostics/quilt.ts";
+import type { UnitTold } from "../../../diagnostics/quilts/quilt.ts";
 import type { MethodName, UnitName } from "../../../quilt/terms/names.ts";
 import type { Words } from "../../types.ts";
-import { lengths } from "./lengths.ts";
+import { spoken } from "./spoken.ts";
 import { methodTold } from "./unit-methods.ts";
 
 /** Kinds of units. */
@@ -124,7 +124,7 @@ export function methodName(code: string): string {
 
 /** A unit by its kind and its finished size. */
 export function unitTold({ kind, finished }: UnitTold): string {
-  return `${unitName(kind)}, fertig ${lengths.size(finished)}`;
+  return `${unitName(kind)}, fertig ${spoken.size(finished)}`;
 }
 
 /** Units and ways of making them. */

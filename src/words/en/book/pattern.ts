@@ -32,6 +32,8 @@ export const pattern = {
     caption: "Fabric to buy",
   },
   cutting: {
+    /** Heads what goes on over the page. */
+    goesOn: (fabric: string) => `${fabric}, continued`,
     lead: "Sizes are as cut, seam allowance included. Put the pieces of one letter into one bag. Straighten the cut end of each fabric first, square to the selvage.",
     caption: (fabric: string) => `Pieces of ${fabric}`,
     bag: "bag",

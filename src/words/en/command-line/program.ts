@@ -1,3 +1,5 @@
+import { counted } from "../language.ts";
+
 export const program = {
   toBeginCrossgrainNew: `
 To begin: crossgrain new blocks > my-quilt.yaml, then crossgrain plan my-quilt.yaml
@@ -15,6 +17,37 @@ ${examples}`,
   helpForACommand: "help for a command",
   seeCrossgrainHelp: (value: string) => `See: crossgrain ${value} --help`,
   seeCrossgrainHelp2: "See: crossgrain --help",
+  /** Headings of the help, by the parser's own. */
+  headings: {
+    "Usage:": "Usage:",
+    "Arguments:": "Arguments:",
+    "Options:": "Options:",
+    "Commands:": "Commands:",
+  } as Readonly<Record<string, string>>,
+  usage: (names: readonly string[]) => ["[options]", ...names].join(" "),
+  usageOfAll: "[options] [command]",
+  /** Arguments by the name they have in the code. */
+  argumentNames: {
+    action: "action",
+    drawings: "drawings",
+    facts: "facts",
+    file: "file",
+    kind: "kind",
+    size: "size",
+    sizes: "sizes",
+    unit: "unit",
+    words: "words",
+  } as Readonly<Record<string, string>>,
+  unknownOption: (flag: string, meant: string | null) =>
+    `error: unknown option '${flag}'${meant === null ? "" : `\n(Did you mean ${meant}?)`}`,
+  unknownCommand: (name: string, meant: string | null) =>
+    `error: unknown command '${name}'${meant === null ? "" : `\n(Did you mean ${meant}?)`}`,
+  missingArgument: (name: string) => `error: missing required argument '${name}'`,
+  optionWithoutArgument: (flags: string) => `error: option '${flags}' argument missing`,
+  tooManyArguments: (command: string, expected: number, got: number) =>
+    `error: too many arguments for '${command}'. Expected ${counted(expected, "argument")} but got ${got}.`,
+  argumentInvalid: (flags: string, typed: string, why: string) =>
+    `error: option '${flags}' argument '${typed}' is invalid. ${why}`,
 };
 
 const WHY: Readonly<Record<string, string>> = {

@@ -8,9 +8,9 @@ import type {
 import { nearest } from "../../../diagnostics/nearest.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
-import { lengthWhy } from "../lengths.ts";
+import { lengthWhy } from "../length-faults.ts";
 import { borderName } from "../quilt/border-name.ts";
-import { lengths } from "../quilt/lengths.ts";
+import { spoken } from "../quilt/spoken.ts";
 import { unitName } from "../quilt/unit-names.ts";
 
 const SIZES_HELP =
@@ -82,7 +82,7 @@ const inBlocks = ({ across, down, size }: InBlocksSaid): string => `${across}x${
 
 export const choices: WordsOf<ChoicesFacts> = {
   sizeRestated: ({ what, before, after }) => ({
-    message: `${restatable(what)}: ${lengths.length(before)} is now ${lengths.length(after)}.`,
+    message: `${restatable(what)}: ${spoken.length(before)} is now ${spoken.length(after)}.`,
     hint: "",
   }),
 

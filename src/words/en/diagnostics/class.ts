@@ -1,5 +1,5 @@
-import type { ClassFacts, KitFault } from "../../../diagnostics/class.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
+import type { ClassFacts, KitFault } from "../../../diagnostics/quilts/class.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 

@@ -1,7 +1,7 @@
 import type { ClothFacts, ClothFault, Unweighed } from "../../../diagnostics/cloth.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
-import { lengthWhy } from "../lengths.ts";
+import { lengthWhy } from "../length-faults.ts";
 
 function why(fault: ClothFault): string {
   switch (fault.is) {
@@ -24,6 +24,7 @@ const SHORT = {
   "trim-below-nothing": "what is trimmed off cannot be less than nothing",
   "too-long": "it is too long for one line",
   "no-count": "it does not say how many there are",
+  torn: "a comma between [ ] parts it in two",
   "all-trimmed": "nothing is left of it when its edges are trimmed",
 } as const;
 
@@ -39,8 +40,9 @@ export const cloth: WordsOf<ClothFacts> = {
       key === "have"
         ? "For example `fat quarter, 3`, `10 in squares, 12`, `2 1/2 in strips, 4` or `21 x 18 in, 2, trim 1/4 in`."
         : "For example `fat quarter, $3.50`, `10 in squares, $0.90, at most 42` or `2 1/2 in strips, $1.20`.";
+    const usual = key === "have" ? "fat quarter, 3" : "fat quarter, $3.50";
     const hint = parted
-      ? `Between [ ] a comma parts two entries: put quotes about each line, \`["${key === "have" ? "fat quarter, 3" : "fat quarter, $3.50"}"]\`, or write each on a line of its own after a \`-\`.`
+      ? `Between [ ] a comma parts two entries: put quotes about each line, \`["${fault.is === "torn" ? written : usual}"]\`, or write each on a line of its own after a \`-\`.`
       : example;
     return { message: `${quote(written)} is no piece of fabric: ${why(fault)}.`, hint };
   },

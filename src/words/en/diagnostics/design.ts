@@ -7,15 +7,15 @@ import type {
   OnPointFault,
   RowsFault,
   SumFault,
-} from "../../../diagnostics/design-faults.ts";
+} from "../../../diagnostics/quilts/design-faults.ts";
 import type { SpokenLength } from "../../../length/spoken.ts";
 import type { Said } from "../../diagnostics.ts";
 import { counted } from "../language.ts";
 import { borderName } from "../quilt/border-name.ts";
-import { lengths } from "../quilt/lengths.ts";
+import { spoken } from "../quilt/spoken.ts";
 import { unitName } from "../quilt/unit-names.ts";
 
-const { length } = lengths;
+const { length } = spoken;
 
 /** Columns of a block are columns, its rows are lines. */
 export const AXES = { across: "columns", down: "lines" } as const;
@@ -151,7 +151,7 @@ export function onPointFault(fault: OnPointFault): Said {
   switch (fault.why) {
     case "block-size":
       return {
-        message: `Block ${fault.block} is ${lengths.size(fault.is)}; on point every block is a square of one size (here ${length(fault.side)}).`,
+        message: `Block ${fault.block} is ${spoken.size(fault.is)}; on point every block is a square of one size (here ${length(fault.side)}).`,
         hint: "Give all blocks of the setting one size.",
       };
     case "rows-even":

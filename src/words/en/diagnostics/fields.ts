@@ -14,7 +14,7 @@ import type { WordsOf } from "../../diagnostics.ts";
 import { exampleOfKey, meaningOfKey } from "../../file-keys.ts";
 import { fileKeys } from "../file-keys/index.ts";
 import { capital } from "../language.ts";
-import { lengthHint, lengthWhy, sizeExamples } from "../lengths.ts";
+import { lengthHint, lengthWhy, sizeExamples } from "../length-faults.ts";
 
 function list(options: readonly string[]): string {
   return options.map((option) => `\`${option}\``).join(", ");

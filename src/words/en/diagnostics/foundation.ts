@@ -1,9 +1,9 @@
-import type { FoundationArea, FoundationBlockFault } from "../../../diagnostics/design-faults.ts";
-import type { FoundationClash, FoundationFacts, OffGrid } from "../../../diagnostics/foundation.ts";
 import { nearest } from "../../../diagnostics/nearest.ts";
+import type { FoundationArea, FoundationBlockFault } from "../../../diagnostics/quilts/design-faults.ts";
+import type { FoundationClash, FoundationFacts, OffGrid } from "../../../diagnostics/quilts/foundation.ts";
 import type { Said, WordsOf } from "../../diagnostics.ts";
 import { counted } from "../language.ts";
-import { lengths } from "../quilt/lengths.ts";
+import { spoken } from "../quilt/spoken.ts";
 import { methodName, unitName, unitTold } from "../quilt/unit-names.ts";
 
 /** Counted in printed squares: `3 squares`, `1 square`, `3/4 of a square`. */
@@ -21,7 +21,7 @@ function offGrid(off: OffGrid): string {
     const seam = off.seam === null ? "" : `, with a seam ${off.seam} squares in`;
     return `${unitTold(off)} is ${off.across} x ${off.down} squares${seam}`;
   }
-  const finished = lengths.length(off.finished);
+  const finished = spoken.length(off.finished);
   return `${areaName(off.area)}: ${off.of} ${off.number} of its parts, finishing ${finished}, is ${squaresSaid(off.squares)}`;
 }
 
@@ -103,7 +103,7 @@ export const foundation: WordsOf<FoundationFacts> = {
   }),
 
   foundationMarks: ({ block, size, mark }) => ({
-    message: `In block ${block} a unit that is not pieced on the foundation measures ${lengths.size(size)} with its seams: no mark of a ruler of ${mark} is there, and printed lines cannot give way.`,
+    message: `In block ${block} a unit that is not pieced on the foundation measures ${spoken.size(size)} with its seams: no mark of a ruler of ${mark} is there, and printed lines cannot give way.`,
     hint: "Use a ruler in the measure of the printed squares (`ruler: 1/8 in`, `ruler: 1 mm`), or squares in the measure of the ruler.",
   }),
 
@@ -114,8 +114,8 @@ export const foundation: WordsOf<FoundationFacts> = {
 
   foundationOffGrid: ({ off, nearest: { sizes, lengths: sides, blocks }, halves }) => ({
     message: `${offGrid(off)}: its seams would not lie on the printed lines.`,
-    hint: `Nearest sizes that fit: ${[...sizes.map(lengths.size), ...sides.map(lengths.length)].join(" or ")}${
-      blocks.length === 0 ? "" : `; for the whole block ${blocks.map(lengths.size).join(" or ")}`
+    hint: `Nearest sizes that fit: ${[...sizes.map(spoken.size), ...sides.map(spoken.length)].join(" or ")}${
+      blocks.length === 0 ? "" : `; for the whole block ${blocks.map(spoken.size).join(" or ")}`
     }.${halves ? "" : " Where a seam may lie half-way between two lines, write `half-lines: true`."}`,
   }),
 

@@ -1,5 +1,5 @@
 import { nearest } from "../../../diagnostics/nearest.ts";
-import type { QuiltFileFacts } from "../../../diagnostics/quilt-file.ts";
+import type { QuiltFileFacts } from "../../../diagnostics/quilts/quilt-file.ts";
 import { quote } from "../../../diagnostics/quote.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 

@@ -1,7 +1,7 @@
-import type { QuiltPlanFacts } from "../../../diagnostics/quilt-plan.ts";
+import type { QuiltPlanFacts } from "../../../diagnostics/quilts/quilt-plan.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { list } from "../language.ts";
-import { lengths } from "../quilt/lengths.ts";
+import { spoken } from "../quilt/spoken.ts";
 import { unitTold } from "../quilt/unit-names.ts";
 
 export const quiltPlan: WordsOf<QuiltPlanFacts> = {
@@ -41,7 +41,7 @@ export const quiltPlan: WordsOf<QuiltPlanFacts> = {
   },
 
   roundingDiffers: ({ what, taken: cut, other: otherwise, by }) => {
-    const [taken, other] = [lengths.size(cut), lengths.size(otherwise)];
+    const [taken, other] = [spoken.size(cut), spoken.size(otherwise)];
     const told =
       "unit" in what ? `${unitTold(what.unit)}, ${list(what.parts)}` : `${what.triangles} setting triangles`;
     const [exactly, usual] = ["by exact geometry", "by the usual constants"];

@@ -1,8 +1,8 @@
 import { nearest } from "../../../diagnostics/nearest.ts";
-import type { NotMotifs, OffMarks, QuiltFacts, UnitTold } from "../../../diagnostics/quilt.ts";
+import type { NotMotifs, OffMarks, QuiltFacts, UnitTold } from "../../../diagnostics/quilts/quilt.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { aOrAn, capital, list, number } from "../language.ts";
-import { lengths } from "../quilt/lengths.ts";
+import { spoken } from "../quilt/spoken.ts";
 import { methodName, unitName, unitTold } from "../quilt/unit-names.ts";
 import {
   AXES,
@@ -39,7 +39,7 @@ export function directionLostBy({ unit, fabrics, from, to }: QuiltFacts["directi
 }
 
 function offMarks({ block, axis, count, whole, cell, mark }: OffMarks): string {
-  const { length } = lengths;
+  const { length } = spoken;
   const what =
     count === 1
       ? `Block ${block} has ${AXES[axis]} of ${length(cell)}`
@@ -118,7 +118,7 @@ export const quilt: WordsOf<QuiltFacts> = {
 
   gridOffMarks: (off) => ({
     message: offMarks(off),
-    hint: `Nearest sizes that divide: ${lengths.length(off.below)} or ${lengths.length(off.above)}. Otherwise cut sizes are rounded up and units trimmed.`,
+    hint: `Nearest sizes that divide: ${spoken.length(off.below)} or ${spoken.length(off.above)}. Otherwise cut sizes are rounded up and units trimmed.`,
   }),
 
   methodUnknown: ({ unit, word, known }) => ({
@@ -206,11 +206,11 @@ export const quilt: WordsOf<QuiltFacts> = {
 
   unitUnsuited: ({ unit, asked, fault, place }) => {
     const { message, hint } = unitFault(fault, unit);
-    const how = "method" in asked ? `made ${methodName(asked.method)}` : lengths.size(asked.finished);
+    const how = "method" in asked ? `made ${methodName(asked.method)}` : spoken.size(asked.finished);
     const look =
       place === null
         ? ""
-        : ` Look ${lengths.length(place.across)} from the left and ${lengths.length(place.down)} from the top.`;
+        : ` Look ${spoken.length(place.across)} from the left and ${spoken.length(place.down)} from the top.`;
     return { message: `${unitName(unit)} ${how}: ${message}${look}`, hint };
   },
 

@@ -1,4 +1,4 @@
-import type { UnitFault } from "../../../diagnostics/design-faults.ts";
+import type { UnitFault } from "../../../diagnostics/quilts/design-faults.ts";
 import type { UnitName } from "../../../quilt/terms/names.ts";
 import type { Said } from "../../diagnostics.ts";
 

@@ -3,7 +3,7 @@ import { quote } from "../../../diagnostics/quote.ts";
 import type { FactFault, WorkFacts } from "../../../diagnostics/work.ts";
 import type { WordsOf } from "../../diagnostics.ts";
 import { FACT_EXAMPLES } from "../fact-examples.ts";
-import { lengthWhy } from "../lengths.ts";
+import { lengthWhy } from "../length-faults.ts";
 
 function factWhy(fault: FactFault): string {
   switch (fault.is) {

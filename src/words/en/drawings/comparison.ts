@@ -17,8 +17,6 @@ export const comparison = {
   cuts: "Cuts",
   seams: "Seams",
   bias: "Bias edges",
-  money: (amount: string, currency: string) =>
-    /\p{L}$/u.test(currency) ? `${currency} ${amount}` : `${currency}${amount}`,
   area: (amount: string, inches: boolean) => `${amount} ${inches ? "sq yd" : "m²"}`,
   hours: (minutes: number) =>
     minutes < 60

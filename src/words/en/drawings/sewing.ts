@@ -29,7 +29,7 @@ export const sewing = {
     places: "Places where seams meet",
     notNested: "Not nested",
     arrows: "Each arrow crosses a seam and points to where its allowances are pressed, right side up.",
-    dots: "A dot marks a place with more layers than wanted: open the seam sewn last there, or cut off the points, as the steps say.",
+    dots: "A dot marks a place with more layers than wanted: there press the seam sewn last open, a little way to both sides, or cut off the points within the seam allowances.",
     rings: "A ring marks a place where two seams do not nest: press one of them open there.",
     numbers:
       "The number in a block says which of its kinds it is: pressed as shown below, made as the steps say.",

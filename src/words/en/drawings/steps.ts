@@ -5,7 +5,7 @@ export const steps = {
     pages === 1 ? name : `${name}, sheet ${page} of ${pages}`,
   unit: (name: string, text: string, method: string, count: number) =>
     `${name}: ${text}, ${method}: make ${count}`,
-  column: (name: string, letters: string, fabric: string) => `${name} ${letters} (${fabric})`,
+  instead: (shown: string, letters: string, fabric: string) => `${letters} (${fabric}) in place of ${shown}`,
   alsoTakes: (name: string, count: number, bags: readonly string[]) =>
     `${name} is sewn so too, with ${bags.join("; ")}: make ${count}`,
   pressedInBlocks: "Press as the sewing steps say, so that the seams nest.",

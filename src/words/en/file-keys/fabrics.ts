@@ -29,6 +29,10 @@ export const fabricsKeys: KeyWords<FabricKey> = {
     says: "leftovers this big both ways are worth keeping",
     example: { inches: "2 in", metric: "5 cm" },
   },
+  "file.join-from": {
+    says: "what is joined end to end, a border or a binding, has no piece shorter than this",
+    example: { inches: "16 in", metric: "40 cm" },
+  },
   "file.units": { says: "the measure of bare numbers", example: "in" },
   "file.folded": {
     says: "whether fabric is folded once, selvage to selvage, for cutting strips",

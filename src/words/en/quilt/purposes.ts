@@ -52,7 +52,7 @@ function purpose(of: Purpose, ruler: Ruler, trimmed = true): string {
     case "triangles":
       return `${of.part} setting triangles (${of.used} of ${of.of})`;
     case "binding":
-      return `${of.bias ? "bias binding" : "binding"}, ${formatLength(of.length, ruler)} of ${of.fold}-fold binding`;
+      return `${of.fold}-fold ${of.bias ? "bias binding" : "binding"}, ${formatLength(of.length, ruler)}`;
     case "backing":
       return "backing";
     case "backing-panels":
@@ -91,8 +91,9 @@ function run(of: Run, ruler: Ruler): string {
     ...(ends === 0 ? [] : [counted(ends, "shorter strip")]),
   ]);
   if (whole !== null) {
-    const what = `${formatLength(length, ruler)} of ${whole}-fold binding`;
-    const how = joins === 0 ? `use it for ${what}` : `sew end to end with ${seams} for ${what}`;
+    // What it is for says how long a binding it makes.
+    const how =
+      joins === 0 ? `${formatLength(length, ruler)} of it are wanted` : `sew end to end with ${seams}`;
     return `${ends === 0 ? "" : `${sources}, `}${how}`;
   }
   const [first] = lengths;

@@ -1,6 +1,6 @@
-import type { UnitTold } from "../../../diagnostics/quilt.ts";
+import type { UnitTold } from "../../../diagnostics/quilts/quilt.ts";
 import type { MethodName, UnitName } from "../../../quilt/terms/names.ts";
-import { lengths } from "./lengths.ts";
+import { spoken } from "./spoken.ts";
 import { methodTold } from "./unit-methods.ts";
 
 /** Kinds of units. */
@@ -88,7 +88,7 @@ export function methodName(code: string): string {
 
 /** A unit by its kind and its finished size. */
 export function unitTold({ kind, finished }: UnitTold): string {
-  return `${unitName(kind)} finishing ${lengths.size(finished)}`;
+  return `${unitName(kind)} finishing ${spoken.size(finished)}`;
 }
 
 /** Units and ways of making them. */

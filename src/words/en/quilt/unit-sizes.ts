@@ -1,7 +1,7 @@
 import { formatCut, formatCutSize, formatLength, formatSize } from "../../../length/format.ts";
 import type { Ruler } from "../../../length/types.ts";
+import type { MethodSaid, PieceSaid, UnitSizes } from "../../../quilt/sizes/unit-sizes.ts";
 import type { Formula, FormulaSide, TradeConstants } from "../../../quilt/terms/formulas.ts";
-import type { MethodSaid, PieceSaid, UnitSizes } from "../../../quilt/unit-sizes.ts";
 import type { PieceSubcut, RecipeNote } from "../../../quilt/units/types.ts";
 
 /** Finished lengths that sizes are made from. */

@@ -1,0 +1,86 @@
+import {
+  classSheet,
+  compareSorts,
+  type Diagnostic,
+  KITS_OF_FILE,
+  kitBook,
+  kitSteps,
+  kitsList,
+  pageOf,
+  planClass,
+  planFiles,
+  planJson,
+  type planSpec,
+  planWith,
+  readKits,
+  readSpecFile,
+  USUAL_OPTIONS,
+  wordAll,
+} from "../../planning.ts";
+import { language, tongue } from "../words/index.ts";
+
+/** The papers of a class, by the names of their files as the command line has them; `problem` where there are none. */
+export interface KitsMade {
+  files: Record<string, string>;
+  /** How many kits, and how many sorts of them. */
+  kits: number;
+  sorts: number;
+  problem: string;
+}
+
+type ClassPlanned = NonNullable<Awaited<ReturnType<typeof planClass>>["value"]>;
+
+function without(diagnostics: readonly Diagnostic[]): KitsMade {
+  const errors = diagnostics.filter(({ severity }) => severity === "error");
+  const problem = wordAll(errors, tongue)
+    .map(({ message, hint }) => `${message} ${hint}`.trim())
+    .join(" ");
+  return { files: {}, kits: 0, sorts: 0, problem };
+}
+
+/** The kits that a quilt's text names, cut together: the teacher's sheet, a paper for each sort of kit, the plan of all. */
+export async function kitsFor(
+  text: string,
+  name: string,
+  solve: Parameters<typeof planSpec>[2],
+): Promise<KitsMade> {
+  const read = readSpecFile(text, name, null, language);
+  const spec = read.value;
+  if (spec?.kind !== "quilt") return without(read.diagnostics);
+  const asked = readKits(KITS_OF_FILE, spec);
+  if (asked.value === null) return without(asked.diagnostics);
+  const sorts = asked.value;
+  const options = { ...USUAL_OPTIONS, suggestStacks: true };
+  let planned: ClassPlanned | null = null;
+  const found = await planWith(
+    spec,
+    options,
+    { stash: null, fatQuarters: false },
+    solve,
+    async (_, withCloth, by) => {
+      const made = await planClass(spec, sorts, withCloth, by);
+      planned = made.value;
+      return { value: made.value?.batch ?? null, diagnostics: made.diagnostics };
+    },
+  );
+  if (found.value === null || planned === null) return without(found.diagnostics);
+  const { value: kits, diagnostics } = await compareSorts(planned, options, solve);
+  if (kits === null) return without(diagnostics);
+  const plan = { ...found.value.plan, diagnostics: [...read.diagnostics, ...found.diagnostics] };
+  const papers = kits.sorts.flatMap((kit, i) => [
+    [`kit-${i + 1}.html`, pageOf(kitBook(kit, i, spec.pattern, tongue), tongue)],
+    [`kit-${i + 1}.txt`, kitSteps(kit, i, tongue)],
+  ]);
+  return {
+    files: {
+      "class.html": pageOf(classSheet(kits, tongue), tongue),
+      ...Object.fromEntries(papers),
+      "kits.txt": kitsList(kits, tongue),
+      "plan.json": planJson(plan, tongue),
+      ...planFiles(plan, tongue, null),
+    },
+    kits: kits.kits,
+    sorts: kits.sorts.length,
+    problem: "",
+  };
+}
