@@ -1,5 +1,7 @@
 import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
 import { noPainter } from "../../diagnostics/pictures.ts";
 import type { Diagnostic } from "../../diagnostics/types.ts";
 import type { Files } from "../files/write.ts";
@@ -8,6 +10,18 @@ import type { Fonts } from "./fonts.ts";
 /** The WebAssembly of the painter that runs everywhere. */
 async function portableProgram(): Promise<Uint8Array> {
   return readFile(createRequire(import.meta.url).resolve("@resvg/resvg-wasm/index_bg.wasm"));
+}
+
+/** Frees what nobody holds any more. A picture holds megabytes that the engine cannot see and does not hurry for. */
+function collector(): () => void {
+  setFlagsFromString("--expose-gc");
+  return runInNewContext("gc") as () => void;
+}
+
+/** Lets go of what a picture was painted with before the next: the painter's memory is freed only between two turns. */
+async function letGo(collect: () => void): Promise<void> {
+  collect();
+  await new Promise((resolve) => setImmediate(resolve));
 }
 
 /**
@@ -27,11 +41,13 @@ export async function pictureFiles(
   const { ours, others, undrawn } = fonts;
   const tried = [ours.plain, ours.plainBold, ...others];
   const pictures: Record<string, Uint8Array> = {};
+  const collect = collector();
   for (const [name, content] of Object.entries(files)) {
     if (!name.endsWith(".svg") || typeof content !== "string") continue;
     const picture = paint(withStandIns(content, undrawn), width, tried);
     if (picture === null) return { files: null, diagnostics: [] };
     pictures[name.replace(/\.svg$/, ".png")] = picture;
+    await letGo(collect);
   }
   return { files: pictures, diagnostics: [] };
 }
