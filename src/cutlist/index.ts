@@ -1,4 +1,4 @@
-export { type KitList, type KitLists, letterClass, piecesOfKit, waysForClass } from "./for-class.ts";
+export { type KitList, letterClass, piecesOfKit, waysForClass } from "./for-class.ts";
 export { forKits } from "./for-kits.ts";
 export { fromWholeStrips } from "./joins.ts";
 export { bagKey, type LettersOfFabric, letterAt, letterPieces } from "./letters.ts";

@@ -17,7 +17,7 @@ export interface Swaps {
 }
 
 /** The same kits as a maker writes them: `4 of 3x3 in evening`. */
-export function kitWritten({ count, size, colourway }: KitWish): string | number {
+function kitWritten({ count, size, colourway }: KitWish): string | number {
   const line = `${count}${size === "" ? "" : ` of ${size}`}${colourway === "" ? "" : ` in ${colourway}`}`;
   return line === String(count) ? count : line;
 }

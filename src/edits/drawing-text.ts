@@ -8,7 +8,7 @@ const wordsOf = (line: string): Word[] =>
   [...line.matchAll(/\S+/g)].map((match) => ({ at: match.index, text: match[0] }));
 
 /** A line with every `b*3` written out, so that each cell has its own word. */
-export function spreadOut(line: string): string {
+function spreadOut(line: string): string {
   return line.replace(/(\S+)\*(\d{1,3})(?=\s|$)/g, (whole, word: string, count: string) =>
     Number(count) >= 1 && Number(count) <= 500 ? Array(Number(count)).fill(word).join(" ") : whole,
   );

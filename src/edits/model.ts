@@ -83,7 +83,7 @@ export interface PlacedModel {
   colourway: string;
 }
 
-export interface BorderModel {
+interface BorderModel {
   width: string;
   fabric: string;
   /** Block a pieced border is made of; empty for a plain one. */
@@ -95,7 +95,7 @@ export interface BorderModel {
   stoneBlock: string;
 }
 
-export interface SashingModel {
+interface SashingModel {
   width: string;
   fabric: string;
   /** Block the sashes are made of; empty for plain ones. */
@@ -106,7 +106,7 @@ export interface SashingModel {
   ring: boolean;
 }
 
-export interface SettingModel {
+interface SettingModel {
   layout: Layout;
   /** Blocks as they stand, the drawing repeated to fill. */
   rows: PlacedModel[][];

@@ -44,7 +44,7 @@ function upOf(
  * How a block looks in the quilt at a turn, as a text to be compared: where its patches lie, of which fabric, with
  * which way up.
  */
-export function lookOf(block: BlockModel, model: QuiltModel, colourway: string, turn: number): string {
+function lookOf(block: BlockModel, model: QuiltModel, colourway: string, turn: number): string {
   const [w, h] = [block.xs.at(-1) ?? 0, block.ys.at(-1) ?? 0];
   const patches = block.units.flatMap((unit) => patchesOf(unit, block, model, colourway, turn) ?? []);
   return patches

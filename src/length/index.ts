@@ -7,7 +7,6 @@ export {
   formatMeasure,
   formatNumber,
   formatSize,
-  measureName,
   nearestMark,
 } from "./format.ts";
 export {

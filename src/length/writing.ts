@@ -14,14 +14,14 @@ interface Writing {
  * The languages that are spoken, by the tag that `Intl` takes. In German `in` is a preposition and cannot stand for a
  * measure.
  */
-export const WRITINGS = {
+const WRITINGS = {
   en: { inch: "in", exactly: "exactly" },
   de: { decimal: "comma", inch: "Zoll", exactly: "genau" },
 } as const satisfies Record<string, Writing>;
 
 export type Language = keyof typeof WRITINGS;
 
-export const LANGUAGES = Object.keys(WRITINGS) as Language[];
+const LANGUAGES = Object.keys(WRITINGS) as Language[];
 
 /** The language of a tag such as `de-AT` or `de_CH.UTF-8`; null for one that is not spoken here. */
 export function spokenLanguage(tag: string): Language | null {

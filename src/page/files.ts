@@ -56,7 +56,7 @@ export function rememberFile(opened: Exclude<Opened, null>): void {
 }
 
 /** A file as a quilt's text; a problem in words where it is none. */
-export async function readFile(file: File): Promise<Opened> {
+async function readFile(file: File): Promise<Opened> {
   if (file.size > MOST_BYTES) return { problem: words.tooLarge(file.name) };
   try {
     const text = new TextDecoder("utf-8", { fatal: true }).decode(await file.arrayBuffer());

@@ -4,13 +4,13 @@ import { type Photo, type Photos, WHOLE } from "./photos.ts";
 const LONGEST = 900;
 const QUALITY = 0.82;
 /** Fewer pixels each way show no print. */
-export const COARSE = 300;
+const COARSE = 300;
 const FEWEST = 8;
 /** A file beyond this is no picture that a browser could open. */
 const MOST_BYTES = 80_000_000;
 
 /** Why a file is not taken for a picture of fabric. */
-export type Refused = "drawing" | "heic" | "large" | "none" | "tiny";
+type Refused = "drawing" | "heic" | "large" | "none" | "tiny";
 
 /** A picture made small, with the colour it has all in all and how large it came; or why it is none. */
 export type Shrunk = { photo: Photo; colour: string; from: number; coarse: boolean } | { refused: Refused };

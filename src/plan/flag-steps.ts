@@ -11,7 +11,7 @@ export interface Table {
 }
 
 /** Narrower than this a part is hard to hold beside the ruler: 1 in. Common practice, no source. */
-export const NARROW: Ticks = 16256;
+const NARROW: Ticks = 16256;
 
 /** The same for the engine, which counts a cut that is too long or a part that is too narrow as more work. */
 export function tableOf({ rulerLength, folded }: Table): CuttingTable {

@@ -46,7 +46,7 @@ function cutStep(alike: readonly Part[], lay: number, number: number, table: Tab
 }
 
 /** A strip's width and run. Its subcuts go square to its run, wherever the strip lies. */
-export function widthAndRun(strip: Part): [width: Ticks, run: Ticks] {
+function widthAndRun(strip: Part): [width: Ticks, run: Ticks] {
   return strip.cut === "along" ? [strip.along, strip.across] : [strip.across, strip.along];
 }
 

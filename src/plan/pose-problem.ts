@@ -101,6 +101,6 @@ function openRun({ joined }: CutPiece): { run?: JoinedRun } {
 }
 
 /** What a hundredth of the currency counts beside one piece of cloth: more than all pieces together. */
-export function perMoney(fixedStock: readonly FixedPiece[]): number {
+function perMoney(fixedStock: readonly FixedPiece[]): number {
   return 1 + fixedStock.reduce((sum, { available }) => sum + available, 0);
 }

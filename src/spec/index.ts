@@ -9,7 +9,6 @@ export { readWorkFile } from "./read/read-work.ts";
 export { addEntry, beforeEntry, beginWork, withoutLastEntry } from "./read/write-work.ts";
 export {
   jsonSchema,
-  type KeySaid,
   keysAt,
   nodeAt,
   type SayKey,
@@ -25,5 +24,5 @@ export type * from "./work-types.ts";
 export { USUALLY_PLANNED } from "./work-types.ts";
 export { colourFor, readColour } from "./written/colours.ts";
 export { type KitRead, MOST_KITS, readKitLine } from "./written/kit-line.ts";
-export { readPieceLine } from "./written/piece-line.ts";
+
 export { readDrawing } from "./written/quilt-drawing.ts";

@@ -4,7 +4,6 @@ export {
   clothName,
   isFatQuarter,
   LENGTH_IN_HAND,
-  pieceName,
   restName,
   SHORTER_LENGTH,
   stashName,

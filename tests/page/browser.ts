@@ -100,7 +100,7 @@ export function planOfCommandLine(text: string): Plan {
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** What the accessibility checker finds wrong, in short. */
-export async function axe(page: Page): Promise<string[]> {
+async function axe(page: Page): Promise<string[]> {
   await page.evaluate(AXE);
   return page.evaluate(async () => {
     const run = (

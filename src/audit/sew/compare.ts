@@ -31,7 +31,7 @@ export function said(ticks: number): string {
 }
 
 /** Whether a print points as designed; a fabric without direction always does. */
-export function pointsAlike(seen: number | null, designed: number | null, same: 0 | 180 | 360): boolean {
+function pointsAlike(seen: number | null, designed: number | null, same: 0 | 180 | 360): boolean {
   if (same === 0 || designed === null) return true;
   return seen !== null && between(seen, designed, same) < 0.5;
 }

@@ -18,7 +18,7 @@ export function outlineOf(patch: Pick<Patch, "outline">): Polygon {
   return clockwise(patch.outline.map(spotOf));
 }
 
-export const around = (degrees: number): number => (((Math.round(degrees * 1e6) / 1e6) % 360) + 360) % 360;
+const around = (degrees: number): number => (((Math.round(degrees * 1e6) / 1e6) % 360) + 360) % 360;
 
 /** A unit and where it came from. */
 export interface PlacedUnit {

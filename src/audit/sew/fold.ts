@@ -16,7 +16,7 @@ import type { Seen } from "./types.ts";
  */
 
 /** Cloth that lies face down: as seen from above, on its wrong side. */
-export interface Down {
+interface Down {
   polygon: Polygon;
   fabric: string;
   /** Where its print's up points, seen so. */
@@ -26,7 +26,7 @@ export interface Down {
 const ROOT_HALF = Math.SQRT1_2;
 
 /** Lines through a square's corners, looking to one side of them. */
-export const looking = {
+const looking = {
   /** From the rising diagonal `/` of a square of that side towards its lower right. */
   lowerRight: (side: number): Line => ({ out: { x: ROOT_HALF, y: ROOT_HALF }, at: side * ROOT_HALF }),
   upperLeft: (side: number): Line => ({ out: { x: -ROOT_HALF, y: -ROOT_HALF }, at: -side * ROOT_HALF }),
@@ -36,12 +36,12 @@ export const looking = {
 } as const;
 
 /** The same line so much nearer to the side it looks from. */
-export function back(line: Line, by: number): Line {
+function back(line: Line, by: number): Line {
   return { out: line.out, at: line.at - by };
 }
 
 /** What is to be seen once `over` is folded out: all that lies behind the seam, and its mirror image beyond. */
-export function folded(base: readonly Seen[], over: readonly Down[], seam: Line): Seen[] {
+function folded(base: readonly Seen[], over: readonly Down[], seam: Line): Seen[] {
   const out = over
     .map(({ polygon, fabric, faceDown }) => ({
       polygon: reflected(clipped(polygon, seam), seam),

@@ -128,12 +128,7 @@ function trimmedRound(group: Group, to: { across: number; along: number }): Grou
  * Rectangles side by side or one below another, right sides together, their edges equal; or, where the step says that
  * what stands out is cut level, unequal by less than a ruler mark.
  */
-export function joined(
-  parts: readonly Group[],
-  way: "across" | "down",
-  seam: number,
-  mark = 0,
-): Group | string {
+function joined(parts: readonly Group[], way: "across" | "down", seam: number, mark = 0): Group | string {
   const side = Math.min(...parts.map((part) => (way === "across" ? part.along : part.across)));
   const [first, ...rest] = parts.map((part) => {
     const out = (way === "across" ? part.along : part.across) - side;

@@ -78,12 +78,7 @@ function slideAlong(seam: Edge, part: Polygon, { wanted }: Place): number {
 }
 
 /** Lays a part, already turned, by its sewn edges. */
-export function lay(
-  part: Polygon,
-  place: Place,
-  seam: number,
-  near: number,
-): Omit<Laid, "turn" | "mirrored"> {
+function lay(part: Polygon, place: Place, seam: number, near: number): Omit<Laid, "turn" | "mirrored"> {
   const edges = edgesOf(place.patch);
   const own = edgesOf(part);
   const [have, want] = [boxOf([part]), boxOf([place.wanted])];

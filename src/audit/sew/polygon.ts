@@ -142,7 +142,7 @@ export function girth(polygon: Polygon): number {
 }
 
 /** Distance of a spot inside a polygon from its nearest edge; below zero when it lies outside. */
-export function depth(spot: Spot, polygon: Polygon): number {
+function depth(spot: Spot, polygon: Polygon): number {
   let inside = false;
   let nearest = Infinity;
   for (let i = 0; i < polygon.length; i += 1) {

@@ -26,7 +26,7 @@ import { saySize, settled } from "../sizes/several-sizes.ts";
 import type { KitsAsked } from "./read-kits.ts";
 
 /** Kits that are alike, laid out and listed, with the letters that the bags of the class have. */
-export interface SortOfKit {
+interface SortOfKit {
   sort: KitSort;
   spec: QuiltSpec;
   listed: Listed;

@@ -55,7 +55,7 @@ const COMMA = /,(?!\d)|,(?=\d+\s*[x×])/;
 const CLAUSE = /\s+(?=(?:drop|tuck)\b)/i;
 const SIDES = ["left", "right", "foot", "head"] as const;
 
-export type Side = (typeof SIDES)[number];
+type Side = (typeof SIDES)[number];
 
 /** Reads `3x3, 4x5; 60 x 80 in; queen drop 12 in at sides and foot`. Every size that is none is told. */
 export function readSizes(text: string, ruler: Ruler): Outcome<SizeAsked[]> {

@@ -23,7 +23,7 @@ export interface Written {
 export type Manifest = ReadonlyMap<string, Written>;
 
 /** A text too long to be held whole: told anew, a portion at a time, whenever it is asked for. No portion ends within a letter. */
-export interface LongText {
+interface LongText {
   portions(): Iterable<string>;
 }
 

@@ -8,7 +8,7 @@ export function systemLanguage(env: NodeJS.ProcessEnv, locale: () => string): La
 }
 
 /** The language that `--language` names; null without it, or where it names none: that is told when options are read. */
-export function languageAsked(typed: readonly string[]): Language | null {
+function languageAsked(typed: readonly string[]): Language | null {
   const end = typed.indexOf("--");
   const options = end < 0 ? typed : typed.slice(0, end);
   const at = options.findLastIndex((word) => word === "--language" || word.startsWith("--language="));

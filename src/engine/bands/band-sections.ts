@@ -1,7 +1,7 @@
 import type { Kind } from "../problem/reduce.ts";
 
 /** A lengthwise band: items one after another down the roll, all within its width. */
-export interface Band {
+interface Band {
   width: number;
   items: { kind: number; lie: number }[];
 }

@@ -11,7 +11,7 @@ import { axisOf, lastAtMost, normalPositions } from "./positions.ts";
 import { floorsOfPart, type RowFloor, type RowType, rowsOf, withoutDominated } from "./stack-rows.ts";
 
 /** One way of cutting a sheet: strips of the oracle's run, one below another in `room`. */
-export interface SheetWay {
+interface SheetWay {
   transposed: boolean;
   oracle: StripOracle;
   room: number;
@@ -95,11 +95,7 @@ function table(way: Prepared, prices: Float64Array, caps: readonly number[]): Fl
 }
 
 /** Builds the oracle for a sheet that may be cut in any of the given ways. */
-export function oracleForSheet(
-  ways: readonly SheetWay[],
-  kinds: readonly Kind[],
-  index: number,
-): SheetOracle {
+function oracleForSheet(ways: readonly SheetWay[], kinds: readonly Kind[], index: number): SheetOracle {
   const prepared = ways.map(prepare);
 
   const value = (prices: Float64Array, caps: readonly number[]): number => {

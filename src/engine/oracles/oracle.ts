@@ -1,4 +1,4 @@
-import { givenByEnd, type Kind } from "../problem/reduce.ts";
+import type { Kind } from "../problem/reduce.ts";
 
 /** A piece of a strip as wide as its widest item: what the first cut across the strip frees. */
 export interface Segment {
@@ -140,12 +140,6 @@ export function plainStarters(oracle: StripOracle, caps: readonly number[]): Fil
       .filter((level) => level >= 0)
       .map((level) => oracle.filling(level, only, caps));
   });
-}
-
-/** What the end of a strip gives to its run. */
-export function endGives(kinds: readonly Kind[], { kind, length }: NonNullable<Filling["end"]>): number {
-  const { run } = kinds[kind]!;
-  return run === undefined ? 0 : givenByEnd(run, length);
 }
 
 /** Counts of every kind in some segments. */

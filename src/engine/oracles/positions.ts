@@ -35,7 +35,7 @@ export function normalPositions(sizes: readonly number[], limit: number): Positi
 }
 
 /** For every position, the index of the last position that leaves room for `size`; -1 when none does. */
-export function stepBack(positions: Positions, size: number): Int32Array {
+function stepBack(positions: Positions, size: number): Int32Array {
   const { sums } = positions;
   const back = new Int32Array(sums.length).fill(-1);
   let j = 0;

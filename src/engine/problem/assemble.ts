@@ -140,7 +140,7 @@ export function widthOf(kinds: readonly Kind[], stack: readonly Placed[]): numbe
   return Math.max(...stack.map(({ kind, lie }) => kinds[kind]!.lies[lie]!.width));
 }
 
-export function heightOf(kinds: readonly Kind[], stack: readonly Placed[]): number {
+function heightOf(kinds: readonly Kind[], stack: readonly Placed[]): number {
   const nest = nestOf(kinds, stack);
   if (nest !== null) return nest.height;
   return stack.reduce((sum, { kind, lie }) => sum + kinds[kind]!.lies[lie]!.height, 0);

@@ -59,7 +59,7 @@ export interface Lie {
   advances?: readonly number[];
 }
 
-export interface Source {
+interface Source {
   item: number;
   demand: number;
   /** The source item's `across` is the first source's `along`. */

@@ -65,7 +65,7 @@ export function wantedBesideSheets(cut: HeightCut, given: readonly number[]): nu
  * Least length that satisfies the cut when strips could be had in fractions: total over the best value per
  * step of height (the Farley-style dual bound of column generation, in whole numbers throughout).
  */
-export function fractionalBound(oracle: StripOracle, cut: HeightCut, given: readonly number[]): number {
+function fractionalBound(oracle: StripOracle, cut: HeightCut, given: readonly number[]): number {
   let bestHeight = 1;
   let bestValue = 0;
   for (let level = 0; level < oracle.stripLevels; level++) {

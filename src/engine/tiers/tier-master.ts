@@ -41,7 +41,7 @@ export interface TierMaster {
   dispose(): void;
 }
 
-export interface TierQuestion {
+interface TierQuestion {
   bounds: TierBounds;
   /** Copies of each kind that a new filling may hold. */
   caps: readonly number[];

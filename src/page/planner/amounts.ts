@@ -3,7 +3,7 @@ import { tongue } from "../words/index.ts";
 import { NOTHING_YET } from "./complete.ts";
 
 /** One size cut from a fabric: what it is, how many, and what for. */
-export interface WhyPiece {
+interface WhyPiece {
   letter: string;
   count: number;
   size: string;
@@ -11,7 +11,7 @@ export interface WhyPiece {
 }
 
 /** Strips of one width. */
-export interface WhyStrips {
+interface WhyStrips {
   count: number;
   width: number;
   lengthwise: boolean;

@@ -30,7 +30,7 @@ import { type MatLay, matLay } from "./mat-parts.ts";
 type Solve = Parameters<typeof planSpec>[2];
 
 /** A bag of the fabric that is cut. */
-export interface MatBag {
+interface MatBag {
   letter: string;
   count: number;
   /** How many lay in it when the diagram was made. */
@@ -42,14 +42,14 @@ export interface MatBag {
 }
 
 /** What was told of a strip: it is cut, or off the cloth since later ones are. */
-export interface ToldStrip {
+interface ToldStrip {
   lay: number;
   number: number;
   cut: boolean;
 }
 
 /** What to do with a strip, in the words of the cutting steps. */
-export interface StripWords {
+interface StripWords {
   lay: number;
   number: number;
   title: string;

@@ -32,7 +32,7 @@ export function changeOf(now: Amount): { ticks: number; text: string } | null {
   return difference(before, now);
 }
 
-export function difference(before: Amount, now: Amount): { ticks: number; text: string } | null {
+function difference(before: Amount, now: Amount): { ticks: number; text: string } | null {
   const ticks = (now.length ?? 0) - (before.length ?? 0);
   if (ticks === 0) return null;
   const size = formatMeasure(Math.abs(ticks), now.unit, { typeset: true, ...written });
@@ -53,7 +53,7 @@ const MOST_FOLDS = 16;
 const MOST_IN_ALL = 64;
 
 /** What one fold stands for in the whole pile: an eighth of a yard or 10 cm, doubled until the pile is no taller than a screen. */
-export function foldOf(metric: boolean): number {
+function foldOf(metric: boolean): number {
   const all = (state.amounts.value?.fabrics ?? []).map(({ length }) => length ?? 0);
   let each = metric ? 10 * TICKS_PER.cm : TICKS_PER.yd / 8;
   const folds = (): number[] => all.map((length) => Math.ceil(length / each));

@@ -247,7 +247,7 @@ function PatchList({ block }: { block: BlockModel }) {
   );
 }
 
-export function InTheQuilt() {
+function InTheQuilt() {
   const { top, stale } = state.laid.value;
   const model = state.model.value;
   return (

@@ -1,4 +1,3 @@
-import type { ComponentChildren } from "preact";
 import type { BlockModel, FabricModel, QuiltModel } from "../../edits/model.ts";
 import { patchesOf, squeezedOf } from "../../edits/unit-patches.ts";
 import { fabricTiles } from "../../planning.ts";
@@ -216,19 +215,3 @@ export function Swatch({ fabric, size = 26 }: { fabric: FabricModel; size?: numb
 
 /** A line of stitches between regions. */
 export const Stitches = () => <div class="stitches" aria-hidden="true" />;
-
-export function Leaf({
-  title,
-  children,
-  name,
-}: {
-  title?: string;
-  children: ComponentChildren;
-  name?: string;
-}) {
-  return (
-    <section class={`leaf ${name ?? ""}`} aria-label={title}>
-      {children}
-    </section>
-  );
-}

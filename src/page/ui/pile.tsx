@@ -93,7 +93,7 @@ export function StatesMean({ of }: { of: readonly Amount[] }) {
   );
 }
 
-export function openFabric(name: string): void {
+function openFabric(name: string): void {
   state.opened.value = name;
   state.region.value = "fabric";
 }

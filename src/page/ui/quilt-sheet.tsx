@@ -19,7 +19,7 @@ import { saidOnPaper } from "./said-here.tsx";
 import * as state from "./state.ts";
 import { countTyped, lengthNumber, Stepper } from "./steps.tsx";
 
-export function take(at: Place): void {
+function take(at: Place): void {
   const before = state.placed.value;
   if (state.swapping.value && before !== null) {
     state.swapping.value = false;

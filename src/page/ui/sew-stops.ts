@@ -15,7 +15,7 @@ export type Stop =
     };
 
 /** Every stop in the order of work: the units of a block before the block. */
-export function stopsOf(sewing: Sewing): Stop[] {
+function stopsOf(sewing: Sewing): Stop[] {
   const unitStop = (unit: SewUnit): Stop => ({
     kind: "unit",
     id: unit.step.id,

@@ -10,7 +10,7 @@ import * as state from "./state.ts";
 
 /** Units of the tray with how many squares one usually takes. Patches of free shape have a drawing of their own. */
 const LONG = new Set(["flying geese", "half-rectangle triangle"]);
-export const UNITS = unitList()
+const UNITS = unitList()
   .map(({ name }) => name)
   .filter((name) => name !== "drawn patches" && name !== "rectangle");
 
@@ -29,7 +29,7 @@ export function wordsInHand(kind: string): string[] {
 }
 
 /** Parts of a kind as it is at rest. */
-export function partsOf(kind: string): readonly string[] {
+function partsOf(kind: string): readonly string[] {
   return unitList().find(({ name }) => name === kind)?.parts ?? [];
 }
 
@@ -99,7 +99,7 @@ function UnitFills() {
   );
 }
 
-export function UnitPicture({ kind, turn }: { kind: string; turn: number }) {
+function UnitPicture({ kind, turn }: { kind: string; turn: number }) {
   const { fabrics } = state.model.value;
   const [first, second] = [fabrics[state.firstFabric.value], fabrics[state.secondFabric.value]];
   const parts = partsOf(kind);
@@ -131,14 +131,14 @@ function paperIntoSight(): void {
   else if (paper.top < 0) window.scrollBy({ top: Math.max(hidden, Math.min(0, tools.top)) });
 }
 
-export function takeUnit(kind: string, turn: number): void {
+function takeUnit(kind: string, turn: number): void {
   state.tool.value = "lay";
   state.unitInHand.value = kind;
   state.turnInHand.value = turn;
 }
 
 /** What a tap on the paper does. */
-export function Tools() {
+function Tools() {
   const tools = ["lay", "colour", "off"] as const;
   return (
     <div class="tools">

@@ -67,7 +67,7 @@ const sum = (values: readonly number[]): number => values.reduce((total, each) =
 type Build<T> = (some: T[], from: number) => Block;
 
 /** Parts one under another, with a head that is said again on every page. */
-export function stacked<T>(
+function stacked<T>(
   all: readonly T[],
   heights: readonly number[],
   head: number,

@@ -35,7 +35,7 @@ export interface StepGroup {
   steps: Step[];
 }
 
-export interface Column {
+interface Column {
   heading: string;
   align: "left" | "right";
   /** Holds words of the maker's, however long. */

@@ -147,7 +147,7 @@ export function columnsOf({ columns, rows, ticks, widths }: Table, width: number
 }
 
 /** Width of one line in the face of the book. */
-export function widthOf(line: string, { size }: Type, bold = false): number {
+function widthOf(line: string, { size }: Type, bold = false): number {
   return textWidth(line, size, bold) * CONDENSED;
 }
 

@@ -17,7 +17,7 @@ import { sentence } from "./typeset.ts";
 import { toldBatches } from "./unit-cards.ts";
 
 /** Steps of blocks: which designs of the top they make, and how many of each step are done. */
-export interface BlockSteps extends StepGroup {
+interface BlockSteps extends StepGroup {
   /** By index into the top's designs; none where they speak of no block by itself. */
   designs: number[];
   counts: number[];

@@ -20,7 +20,7 @@ export interface BlockBags {
 }
 
 /** The ways one design is made: the same units out of other heaps where a print has to stand upright. */
-export function makingsOf({ making, design }: BlockBags): BlockMaking[] {
+function makingsOf({ making, design }: BlockBags): BlockMaking[] {
   return making.blocks.filter((each) => each.design === design);
 }
 
@@ -30,11 +30,7 @@ interface UnitMade {
 }
 
 /** What makes one unit of a block; null where nothing does. */
-export function unitMade(
-  { making }: BlockBags,
-  block: BlockMaking | undefined,
-  index: number,
-): UnitMade | null {
+function unitMade({ making }: BlockBags, block: BlockMaking | undefined, index: number): UnitMade | null {
   const place = block?.units[index] ?? null;
   if (place === null) return null;
   const unit = making.units[place.unit];

@@ -68,7 +68,7 @@ function seamLines(seams: readonly PressedSeam[], at: Placing): SceneNode[] {
 const PALE = 0.62;
 
 /** The fabrics as pale grounds: which patch is which is still seen. */
-export function paleFabrics(fabrics: readonly DrawnFabric[]): DrawnFabric[] {
+function paleFabrics(fabrics: readonly DrawnFabric[]): DrawnFabric[] {
   return fabrics.map(({ name, colour }) => ({ name, colour: mix(safeColour(colour), PAPER, PALE) }));
 }
 

@@ -33,7 +33,7 @@ export function isThin(depth: Ticks, frame: Frame): boolean {
   return depth * frame.perTick < lineHeight(PILL_SIZE) + 2;
 }
 
-export function overlap(a: Box, b: Box): boolean {
+function overlap(a: Box, b: Box): boolean {
   return a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
 }
 

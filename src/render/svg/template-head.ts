@@ -5,7 +5,7 @@ import { lineHeight, textIn } from "./text.ts";
 import { cleanText, wrap } from "./text-fit.ts";
 
 /** Page units: 96 to the inch. */
-export const INCH = 96;
+const INCH = 96;
 const TWO_CENTIMETRES = (2 * INCH) / 2.54;
 
 /** Height of the head: the larger square and a little room. */

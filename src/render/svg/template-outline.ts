@@ -8,7 +8,7 @@ import { lineHeight, textIn } from "./text.ts";
 export type Spot = readonly [number, number];
 
 /** Page units to the tick at full size: 96 to the inch of 16256 ticks. */
-export const PER_TICK = 96 / 16256;
+const PER_TICK = 96 / 16256;
 
 /** A template in page units at full size, its box at the origin. */
 export interface FullSize {
@@ -61,7 +61,7 @@ export function outlineLines(shape: FullSize, x: number, y: number): SceneNode[]
   ];
 }
 
-export function pointMarks(corners: readonly Spot[], marks: readonly Spot[]): SceneNode[] {
+function pointMarks(corners: readonly Spot[], marks: readonly Spot[]): SceneNode[] {
   return [
     ...corners.map(([x, y]) => circle(x, y, 1.3, { fill: INK })),
     ...marks.map(([x, y]) => circle(x, y, 2, { fill: PAPER, stroke: INK, strokeWidth: 0.8 })),
@@ -125,7 +125,7 @@ function overlap(a: Box, b: Box): boolean {
 const STEPS = 28;
 
 /** A box of that size wholly inside the outline and `room`, clear of `taken`, nearest the middle of both; or null. */
-export function boxInside(
+function boxInside(
   closed: readonly Spot[],
   size: { width: number; height: number },
   room: Box,

@@ -65,7 +65,7 @@ function isPlain(index: number): boolean {
 }
 
 /** The texture of a fabric: the second signal beside its colour. Every tenth is plain. */
-export function fabricTile({ colour }: DrawnFabric, index: number): Tile {
+function fabricTile({ colour }: DrawnFabric, index: number): Tile {
   const ground = safeColour(colour);
   const marks = TEXTURES[index % TEXTURES.length] ?? (() => []);
   return { size: SIZE, nodes: marks(mix(labelOn(ground), ground, 0.6)) };

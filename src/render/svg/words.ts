@@ -42,13 +42,13 @@ export function percent(part: number, whole: number, ruler: Ruler): string {
   return whole === 0 ? "0 %" : `${formatNumber((part / whole) * 100, 1, ruler)} %`;
 }
 
-export function wasteShare(fabric: FabricPlan, ruler: Ruler): string {
+function wasteShare(fabric: FabricPlan, ruler: Ruler): string {
   const { bought, pieces } = fabric.waste;
   return percent(bought - pieces, bought, ruler);
 }
 
 /** What was proved, in words a maker can weigh. */
-export function proofWords(fabric: FabricPlan, ruler: Ruler, words: Words): string {
+function proofWords(fabric: FabricPlan, ruler: Ruler, words: Words): string {
   const { bound, mix } = fabric;
   const { proof } = words.drawings.cutting;
   if (mix !== undefined) {
@@ -61,13 +61,13 @@ export function proofWords(fabric: FabricPlan, ruler: Ruler, words: Words): stri
   return bound.purchaseProven ? proof.within(gap) : proof.open(gap);
 }
 
-export function printWords(fabric: FabricPlan, words: Words): string {
+function printWords(fabric: FabricPlan, words: Words): string {
   const { kind, axis } = fabric.print;
   const { print } = words.drawings.cutting;
   return kind === "none" ? print.none : print[kind][axis === "along" ? "along" : "across"];
 }
 
-export function buyWords(
+function buyWords(
   fabric: FabricPlan,
   { decimal, language }: Pick<Ruler, "decimal" | "language">,
   words: Words,

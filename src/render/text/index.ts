@@ -3,4 +3,4 @@ export { alsoNeeded, assumptionsOf, buyList, priceOf, proofOf, totalPrice } from
 export { FROM_BAGS, type Instruction, instructionsFor, ranges } from "./instructions.ts";
 export { makingSteps } from "./making.ts";
 export { cuttingSteps, handLines, leftoverSizes, pieceFacts } from "./steps.ts";
-export { wasteTable, wasteTables } from "./waste.ts";
+export { wasteTable } from "./waste.ts";

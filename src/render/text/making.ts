@@ -136,7 +136,7 @@ export function partLines(making: Making, plan: Plan, words: Words): string[] {
 }
 
 /** Patches go onto a foundation before blocks are joined; parts are sewn before they are laid on one. */
-export function onFoundationAndBlocks(making: Making, plan: Plan, words: Words): string[] {
+function onFoundationAndBlocks(making: Making, plan: Plan, words: Words): string[] {
   const [laid, blocks] = [foundationLines(making, plan, words), blockLines(making, plan, words)];
   return [...partLines(making, plan, words), ...laid, ...blocks];
 }

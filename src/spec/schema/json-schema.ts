@@ -22,7 +22,7 @@ export interface SchemaNode {
 }
 
 /** What a language says of a key: its meaning, and an example of it. */
-export interface KeySaid {
+interface KeySaid {
   title?: string;
   description: string;
   examples?: unknown[];
@@ -53,7 +53,7 @@ export function describeSchema(schema: z.ZodType): SchemaNode {
 }
 
 /** The schema with what its keys mean in a language in place of their codes. */
-export function inLanguage(schema: SchemaNode, say: SayKey): SchemaNode {
+function inLanguage(schema: SchemaNode, say: SayKey): SchemaNode {
   const { about, inches = true, of } = schema;
   const said = about === undefined ? null : say({ about, inches, ...(of === undefined ? {} : { of }) });
   const each = (node: SchemaNode) => inLanguage(node, say);

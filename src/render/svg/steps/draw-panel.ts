@@ -9,7 +9,7 @@ import type { Figure } from "./cloth-layer.ts";
 import { drawFigure, extentOf, hasRoom, type View } from "./draw-figure.ts";
 import type { Panel } from "./panel.ts";
 
-export const COLUMNS = 3;
+const COLUMNS = 3;
 export const BETWEEN = 12;
 /** A column, and what pictures leave free in it on either side. */
 const COLUMN = (PAGE_WIDTH - (COLUMNS - 1) * BETWEEN) / COLUMNS;

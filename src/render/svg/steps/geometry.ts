@@ -62,7 +62,7 @@ export function clipped(corners: readonly Corner[], line: Line): Corner[] {
 }
 
 /** Area by the shoelace formula: above zero where the corners run clockwise as seen. */
-export function areaOf(corners: readonly Corner[]): number {
+function areaOf(corners: readonly Corner[]): number {
   let twice = 0;
   for (const [i, [x1, y1]] of corners.entries()) {
     const [x2, y2] = corners[(i + 1) % corners.length] ?? [0, 0];

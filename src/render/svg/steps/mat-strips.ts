@@ -28,7 +28,7 @@ function bands(set: StripSetRecord, seam: number): [number, number][] {
 }
 
 /** A stretch of the sewn set as it lies, from 0. */
-export function setStretch(set: StripSetRecord, length: number, seam: number): ClothLayer[] {
+function setStretch(set: StripSetRecord, length: number, seam: number): ClothLayer[] {
   return bands(set, seam).map(([from, to], i) => {
     const strip = set.strips[i];
     return {

@@ -8,12 +8,6 @@ import { boundsOf, boxCorners, insideBox, type Line, offside } from "./geometry.
  * the line, cut, folded out. So a picture cannot show what the record does not say.
  */
 
-/** One picture group of a step: its part (`a`, `b` ...) gets its letter when all are known. */
-export interface SewnUnit {
-  /** The unit as it comes off, standing as it does at turn 0, its raw size in place from 0, 0. */
-  layers: ClothLayer[];
-}
-
 /** The cloth of a laid piece, its upper left corner at 0, 0. */
 export function pieceLayer(laid: LaidRecord, side: ClothLayer["side"]): ClothLayer {
   return {

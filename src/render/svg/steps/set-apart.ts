@@ -27,7 +27,7 @@ export const total = (edges: readonly Segment[]): number =>
   edges.reduce((sum, edge) => sum + lengthOf(edge), 0);
 
 /** Out of what is there: square to the edges met, each by its length. Edges run clockwise round what is there. */
-export function outwards(edges: readonly Segment[]): Corner {
+function outwards(edges: readonly Segment[]): Corner {
   let [x, y] = [0, 0];
   for (const [a, b] of edges) {
     x += b[1] - a[1];

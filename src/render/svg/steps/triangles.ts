@@ -32,7 +32,7 @@ function diagonalOf({ piece, parts }: Bag): "rising" | "falling" {
 }
 
 /** Where the fabric's up points as a piece lies on the bolt, right side up. */
-export function boltUp({ print }: StepFabric): number | null {
+function boltUp({ print }: StepFabric): number | null {
   if (print.kind === "none") return null;
   return print.axis === "across" ? 2 : 0;
 }
