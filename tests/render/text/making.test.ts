@@ -125,7 +125,9 @@ test("where to pin first, and how thick it gets, are told with the limit", () =>
   expect(flat).toContain("Below rows 1 and 2: 2 places; first 1 and 2.");
   expect(flat).toContain("at most 13 layers of fabric lie on one another (in 12 of 136 places");
   expect(flat).toContain("More than 12 layers, the most wanted (`most-layers` in the file).");
-  expect(flat).toContain("13 layers 19 in from the left, 5 in from the top; 10 with the seam open");
+  expect(flat).toContain(
+    "13 layers (10 with the seam open), from the left and from the top: 19 in and 5 in;",
+  );
 });
 
 test("a plain cut list has nothing to sew", () => {

@@ -125,7 +125,12 @@ describe("units alike but for fabric", () => {
       "U7",
     ]);
     const [, upper, lower] = rowOf("U2", quilt.sewing);
+    const shown = rowOf("U1", quilt.sewing)
+      .slice(1, 3)
+      .map((bag) => bag.split(" ")[0]);
     const also = words.find((word) => word.startsWith("U2 "))?.replace(/[\u2066-\u2069]/g, "");
-    expect(also).toBe(`U2 is sewn so too, with UPPER ${upper}; LOWER ${lower}: make 4`);
+    expect(also).toBe(
+      `U2 is sewn so too, with ${upper} in place of ${shown[0]}; ${lower} in place of ${shown[1]}: make 4`,
+    );
   });
 });
