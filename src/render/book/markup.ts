@@ -8,7 +8,7 @@ export interface Markup {
 export type Child = Markup | string | null | readonly Child[];
 export type Attributes = Readonly<Record<string, string | number | boolean | null>>;
 
-const VOID_ELEMENTS: ReadonlySet<string> = new Set(["input", "meta", "br"]);
+const VOID_ELEMENTS: ReadonlySet<string> = new Set(["input", "col", "meta", "br"]);
 const ENTITIES: Readonly<Record<string, string>> = {
   "&": "&amp;",
   "<": "&lt;",
