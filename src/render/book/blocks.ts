@@ -79,9 +79,7 @@ function tableMarkup(table: Table, id: string): Markup {
       : element(
           "colgroup",
           {},
-          columnShares(table, table.widths).map((share) =>
-            element("col", { style: `--share: ${(share * 100).toFixed(3)}%` }),
-          ),
+          columnShares(table, table.widths).map((share) => element("col", { class: shareClass(share) })),
         ),
     element("thead", {}, element("tr", {}, corner, head)),
     element("tbody", {}, rows),
@@ -208,6 +206,11 @@ function labelMarkup(label: Label): Markup {
       ),
     ),
   );
+}
+
+/** Class of a column of a table by its share of the width, in thousandths, so that print knows it. */
+export function shareClass(share: number): string {
+  return `share-${Math.round(share * 1000)}`;
 }
 
 const LIST_COLUMNS = { 1: "", 2: " two", 3: " two three" } as const;

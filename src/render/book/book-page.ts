@@ -5,7 +5,7 @@ import { blockMarkup, inlined, progressMark, swatchMark, widthClass } from "./bl
 import { bookOf } from "./book.ts";
 import type { Book } from "./content.ts";
 import { element, escapeCss, type Markup, trusted } from "./markup.ts";
-import { PER_UNIT, sizeOf } from "./measure.ts";
+import { columnShares, PER_UNIT, sizeOf } from "./measure.ts";
 import { type LaidBook, type LaidSection, laidOut } from "./paginate.ts";
 import { BOOK_SCRIPT, BOOK_SCRIPT_HASH } from "./script.ts";
 import { BOOK_STYLE } from "./style.ts";
@@ -140,6 +140,19 @@ function contentsMarkup({ sections }: Pick<Book, "sections">, words: Words): Mar
   );
 }
 
+/** Widths in print of the columns that the tables of a book have. */
+function shareRules({ sections }: LaidBook): string {
+  const shares = sections.flatMap(({ blocks }) =>
+    blocks.flatMap(({ block }) =>
+      block.kind === "table" && block.table.widths !== undefined
+        ? columnShares(block.table, block.table.widths).map((share) => Math.round(share * 1000))
+        : [],
+    ),
+  );
+  const rules = [...new Set(shares)].sort((a, b) => a - b);
+  return rules.map((share) => `\n@media print { .share-${share} { width: ${share / 10}%; } }`).join("");
+}
+
 /**
  * The cutting book as one HTML file that needs nothing else: no network, no fonts, no other files. Its
  * policy lets only its own script run. Same book, same bytes.
@@ -154,7 +167,11 @@ export function pageOf(book: Book, words: Words): string {
     element("meta", { name: "viewport", content: "width=device-width, initial-scale=1" }),
     element("meta", { "http-equiv": "Content-Security-Policy", content: policy }),
     element("title", {}, words.book.bench.documentTitle(book.title, book.subtitle)),
-    element("style", {}, trusted(`${BOOK_STYLE}${sizeRules(laid)}\n${pageRules(book, words)}\n`)),
+    element(
+      "style",
+      {},
+      trusted(`${BOOK_STYLE}${sizeRules(laid)}${shareRules(laid)}\n${pageRules(book, words)}\n`),
+    ),
   );
   const body = element(
     "body",

@@ -8,7 +8,7 @@ export interface Markup {
 export type Child = Markup | string | null | readonly Child[];
 export type Attributes = Readonly<Record<string, string | number | boolean | null>>;
 
-const VOID_ELEMENTS: ReadonlySet<string> = new Set(["input", "meta", "br", "col"]);
+const VOID_ELEMENTS: ReadonlySet<string> = new Set(["input", "col", "meta", "br"]);
 const ENTITIES: Readonly<Record<string, string>> = {
   "&": "&amp;",
   "<": "&lt;",
@@ -18,7 +18,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
 };
 
 /** Text as it may stand in an element or between quotes. */
-function escapeHtml(text: string): string {
+export function escapeHtml(text: string): string {
   return fitText(text).replace(/[&<>"']/g, (character) => ENTITIES[character] ?? "");
 }
 

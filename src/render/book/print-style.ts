@@ -88,7 +88,6 @@ ${columnRules()}
   thead th, thead td { ${set(TYPE.small)} padding: 0 ${GAP.cell}pt 3pt 0; }
   caption { ${set(TYPE.heading)} padding: 0 0 3pt; }
   table.measured { table-layout: fixed; }
-  table.measured col { width: var(--share); }
   th:last-child, td:last-child { padding-right: 0; }
   .note { ${set(TYPE.small)} }
   tr { break-inside: avoid; }
