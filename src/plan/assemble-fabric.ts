@@ -38,7 +38,8 @@ export function assembleFabric(
   }));
   const lengths = purchase === null ? [] : lengthsOf(purchase).map(({ length }) => length);
   const bought = purchase === null ? null : { width: fabric.width, lengths, selvage: fabric.selvage };
-  const { bolt } = fabric;
+  const { bolt, ...endless } = fabric;
+  const ends = bolt !== undefined && (bolt.told || bolts.length > 1);
   return {
     name: fabric.name,
     colour: fabric.colour,
@@ -53,7 +54,7 @@ export function assembleFabric(
     straighten: fabric.straighten,
     spare: fabric.spare,
     sold: fabric.sold,
-    ...(bolt !== undefined && (bolt.told || bolts.length > 1) ? { bolt: bolt.length } : {}),
+    ...(ends ? { bolt: bolt.length } : {}),
     price: fabric.price,
     pieces,
     lays,
@@ -68,7 +69,7 @@ export function assembleFabric(
     sturdiness: {
       narrowestUsable: null,
       spareLength: uncutLength(lays),
-      ...(purchase === null ? {} : mistakesIn(fabric, lays, bolts, purchase)),
+      ...(purchase === null ? {} : mistakesIn(ends ? fabric : endless, lays, bolts, purchase)),
     },
   };
 }

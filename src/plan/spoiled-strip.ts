@@ -6,7 +6,7 @@ import type { Lay, Mistake, Purchase, Sturdiness } from "./types.ts";
 /**
  * What one strip cut wrongly costs. Its width is lost and the strip is cut once more from what is left uncut, the
  * spare the maker asked for included; where that is too short, more must be bought: of the bolt that then takes least
- * more, or of one more bolt. `worst` is the widest strip or lengthwise section, `usual` the width cut most often (of
+ * more, or of one more bolt; an end that nobody told of ends no bolt that is long enough. `worst` is the widest strip or lengthwise section, `usual` the width cut most often (of
  * equals the widest).
  */
 export function mistakesIn(

@@ -144,6 +144,11 @@ export async function lookAt(page: Page, where: string): Promise<void> {
     expect(small, `${where} at ${width}`).toEqual([]);
   }
   await page.setViewportSize({ width: 1280, height: 900 });
+  // Letters of twice the size, by the page's own zoom of text.
+  const large = await page.addStyleTag({ content: "html { font-size: 200% }" });
+  const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(over, `${where} with letters of twice the size`).toBeLessThanOrEqual(0);
+  await large.evaluate((style) => style.parentNode?.removeChild(style));
 }
 
 export const emptyFolder = (): string => mkdtempSync(join(tmpdir(), "crossgrain-page-"));

@@ -261,6 +261,19 @@ describe("gestures at random", () => {
     LONG ? 900_000 : undefined,
   );
 
+  test("a gesture that goes on is undone as one", () => {
+    const history = historyOf("a");
+    history.push("b", "first");
+    history.push("c", "colours");
+    history.grow("d", "colours more");
+    expect(history.undo()).toMatchObject({ text: "b", what: "colours more" });
+    expect(history.redo()?.text).toBe("d");
+    history.undo();
+    history.grow("e", "first goes on");
+    expect(history.canRedo()).toBe(false);
+    expect(history.undo()?.text).toBe("a");
+  });
+
   test("a quilt of blocks that was sound stays one that can be read", () => {
     for (const { text, name } of QUILTS.slice(0, 3)) {
       const roll = dice(7);

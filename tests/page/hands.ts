@@ -69,6 +69,28 @@ export function finger(page: Page): Hand {
   };
 }
 
+/** A finger drawn over the screen from one square to another, as a browser hears it. Returns how far the page went along. */
+export async function fingerOver(page: Page, from: string, to: string): Promise<number> {
+  await cell(page, from).evaluate((one) => one.scrollIntoView({ block: "center" }));
+  const middle = async (name: string) => {
+    const box = await cell(page, name).boundingBox();
+    if (box === null) throw new Error(`no square ${name}`);
+    return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  };
+  const [a, b] = [await middle(from), await middle(to)];
+  const scrolled = () => page.evaluate(() => scrollY);
+  const before = await scrolled();
+  const touch = await page.context().newCDPSession(page);
+  const send = (type: "touchStart" | "touchMove" | "touchEnd", at: { x: number; y: number }[]) =>
+    touch.send("Input.dispatchTouchEvent", { type, touchPoints: at });
+  await send("touchStart", [a]);
+  for (let i = 1; i <= 8; i++)
+    await send("touchMove", [{ x: a.x + ((b.x - a.x) * i) / 8, y: a.y + ((b.y - a.y) * i) / 8 }]);
+  await send("touchEnd", []);
+  await touch.detach();
+  return (await scrolled()) - before;
+}
+
 const COLUMNS = /^([a-z]+)(\d+)$/;
 
 /** Where the keyboard is: the name of what has the focus. */

@@ -6,7 +6,8 @@ import { drawByHand } from "./by-hand.ts";
 import { patchesOfTop } from "./from-nothing.ts";
 import { QUILTS } from "./quilts.ts";
 
-const ALL = process.env.JOURNEYS === "all";
+/** Many minutes: `JOURNEYS=hand`. The same edits without a browser run with every test (`from-nothing.test.ts`). */
+const ALL = process.env.JOURNEYS === "hand";
 /** One quilt alone, by the beginning of its name. */
 const ONE = process.env.QUILT ?? "";
 

@@ -4,6 +4,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { crossgrain } from "../cli/run.ts";
 import { CHROMIUM, emptyFolder, faultsOf, launch, openPage, PAGE, savedText, settled } from "./browser.ts";
+import { fingerOver } from "./hands.ts";
 import { quiltNamed } from "./quilts.ts";
 
 /** What goes wrong on other people's machines: `npm run journeys` goes through all of it. */
@@ -84,6 +85,64 @@ describe.skipIf(CHROMIUM === null || !ALL)("nothing is lost, and it is said", ()
     await page.reload();
     await page.getByRole("button", { name: /^Nine stars, \d/ }).click();
     expect(await page.locator(".rings .ring").count()).toBe(4);
+    await page.context().close();
+  });
+
+  test("no dialog to save with, or none used: the file goes among the downloads", async () => {
+    const page = await opened(() => {
+      const refuse = { with: "SecurityError" };
+      const showSaveFilePicker = async () => {
+        throw new DOMException("refused", refuse.with);
+      };
+      // The page's own test tools take the dialogs away; they are put back once it stands.
+      Object.assign(globalThis, { refuse, putBack: () => Object.assign(globalThis, { showSaveFilePicker }) });
+      globalThis.addEventListener("DOMContentLoaded", () =>
+        Object.assign(globalThis, { showSaveFilePicker }),
+      );
+      Object.assign(globalThis, { showOpenFilePicker: async () => [], showSaveFilePicker });
+    });
+    await begin(page);
+    expect(await savedText(page)).toContain("name: Nine stars");
+    await said(page, "nine-stars.yaml is among this browser’s downloads.");
+    await page.evaluate(() => {
+      (globalThis as unknown as { refuse: { with: string } }).refuse.with = "AbortError";
+    });
+    await page.getByRole("button", { name: "Save", exact: true }).click();
+    await said(page, /^No file was saved/);
+    const [file] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Put it among the downloads" }).click(),
+    ]);
+    expect(file.suggestedFilename()).toBe("nine-stars.yaml");
+    expect(await page.locator(".notice").count()).toBe(0);
+    await page.context().close();
+  });
+
+  test("a finger drawn over the paper lays, colours and takes off; the page stays where it is", async () => {
+    const page = await openPage(browser, {
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      isMobile: true,
+    });
+    await page.getByRole("button", { name: /^An empty sheet/ }).click();
+    expect(await fingerOver(page, "d4", "b1")).toBe(0);
+    expect(await fingerOver(page, "a1", "a4")).toBe(0);
+    const units = () => page.locator('.paper [aria-label$=", square, up"]').count();
+    expect(await page.locator('.paper [aria-label$=", rectangle, up"]').count()).toBe(16);
+    expect(await units()).toBe(0);
+    await page.getByRole("button", { name: "Colour", exact: true }).click();
+    await page.getByRole("button", { name: /^chalk, fabric 3/ }).click();
+    const night = await savedText(page);
+    await fingerOver(page, "a1", "d4");
+    const chalk = await savedText(page);
+    expect(chalk).not.toContain("rectangle: night");
+    // All that one finger coloured is one gesture.
+    await page.getByRole("button", { name: "Undo", exact: true }).click();
+    expect(await savedText(page)).toBe(night);
+    await page.getByRole("button", { name: "Take off", exact: true }).click();
+    await fingerOver(page, "a1", "d4");
+    expect(await page.locator('.paper [aria-label$=", empty"]').count()).toBe(16);
+    expect(faultsOf(page)).toEqual([]);
     await page.context().close();
   });
 

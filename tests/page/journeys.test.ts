@@ -114,6 +114,13 @@ describe.skipIf(CHROMIUM === null)("the page in a browser", () => {
           else await page.waitForSelector(region === "Cut" ? ".matlay" : ".bigstep");
           await look(region);
         }
+        await page.getByRole("button", { name: "Draw", exact: true }).click();
+        await page.getByRole("button", { name: "The text", exact: true }).click();
+        await page.locator(".cm-content").click();
+        await page.keyboard.press("Control+End");
+        await page.keyboard.type("\nbindign: x\n");
+        await page.locator(".faults li").first().waitFor();
+        await look("a fault");
         expect(faultsOf(page)).toEqual([]);
         await page.context().close();
       }

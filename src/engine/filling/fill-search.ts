@@ -15,15 +15,7 @@ export function searchFill(
   cuts: readonly HeightCut[],
   mostNodes: number,
 ): { answer: "filled"; strips: StripCount[] } | { answer: "impossible" } | { answer: "unknown" } {
-  const levels = [...new Set(fillings.map((filling) => filling.level))].sort((a, b) => a - b);
-  // Fewest strips first, highest first: their fillings are the hardest to place.
-  levels.sort((a, b) => vector[a]! - vector[b]! || b - a);
-  const order = levels.flatMap((level) => {
-    const list = fillings.filter((filling) => filling.level === level);
-    const worth = (filling: Filling) => (cuts.length === 0 ? 0 : worthOf(filling, cuts[0]!.prices));
-    return list.map((filling) => ({ filling, value: worth(filling) })).sort((a, b) => b.value - a.value);
-  });
-  const list = order.map(({ filling }) => filling);
+  const list = inOrder(fillings, vector, cuts);
   const prices = [
     ...cuts.map((cut) => cut.prices),
     ...demand.map((_, k) => Float64Array.from(demand, (_, i) => (i === k ? 1 : 0))),
@@ -122,6 +114,22 @@ function reachOf(
     return table;
   });
   return { reach, after };
+}
+
+/** Fewest strips first, highest first: their fillings are the hardest to place; of one level the most worth first. */
+function inOrder(
+  fillings: readonly Filling[],
+  vector: readonly number[],
+  cuts: readonly HeightCut[],
+): Filling[] {
+  const levels = [...new Set(fillings.map((filling) => filling.level))].sort((a, b) => a - b);
+  levels.sort((a, b) => vector[a]! - vector[b]! || b - a);
+  const worth = (filling: Filling) => (cuts.length === 0 ? 0 : worthOf(filling, cuts[0]!.prices));
+  return levels.flatMap((level) => {
+    const list = fillings.filter((filling) => filling.level === level);
+    const valued = list.map((filling) => ({ filling, value: worth(filling) }));
+    return valued.sort((a, b) => b.value - a.value).map(({ filling }) => filling);
+  });
 }
 
 function worthOf(filling: Filling, prices: Float64Array): number {

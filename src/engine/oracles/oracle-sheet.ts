@@ -98,14 +98,14 @@ function table(way: Prepared, prices: Float64Array, caps: readonly number[]): Fl
 function oracleForSheet(ways: readonly SheetWay[], kinds: readonly Kind[], index: number): SheetOracle {
   const prepared = ways.map(prepare);
 
-  const total = (prices: Float64Array, caps: readonly number[]): number =>
-    caps.reduce((sum, cap, k) => sum + cap * prices[k]!, 0);
-
   const value = (prices: Float64Array, caps: readonly number[]): number => {
     let most = 0;
     for (const way of prepared) most = Math.max(most, table(way, prices, caps).at(-1) ?? 0);
     // No sheet can hold more than all that is wanted.
-    return Math.min(most, total(prices, caps));
+    return Math.min(
+      most,
+      caps.reduce((sum, cap, k) => sum + cap * prices[k]!, 0),
+    );
   };
 
   const filling = (level: number, height: number, prices: Float64Array, caps: readonly number[]): Filling => {
@@ -169,12 +169,15 @@ function oracleForSheet(ways: readonly SheetWay[], kinds: readonly Kind[], index
     return all;
   };
 
-  const cells = prepared.reduce(
+  return { cells: cellsOf(prepared, kinds.length), value, filling, fillings };
+}
+
+function cellsOf(ways: readonly Prepared[], kinds: number): number {
+  return ways.reduce(
     (sum, { oracle, usable, axis }) =>
-      sum + usable.length * (Math.min(oracle.run, 4000) * kinds.length + axis.sums.length),
+      sum + usable.length * (Math.min(oracle.run, 4000) * kinds + axis.sums.length),
     0,
   );
-  return { cells, value, filling, fillings };
 }
 
 function sheetFilling(

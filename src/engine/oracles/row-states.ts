@@ -64,9 +64,7 @@ export function rowStates(prices: readonly Float64Array[], run: number): RowStat
   let places = new Int32Array(2 * capacity);
   let size = 1;
   const wanted = new Int32Array(kinds);
-  rooms[0] = run;
-  types[0] = -1;
-  befores[0] = -1;
+  [rooms[0], types[0], befores[0]] = [run, -1, -1];
 
   const place = (hash: number): number => {
     const mask = places.length - 1;

@@ -81,7 +81,7 @@ function Kits({ kit, at }: { kit: KitWish; at: number }) {
       <button
         type="button"
         class="act"
-        aria-label={words.kits.away(named)}
+        aria-label={`${words.takeAway}: ${named}`}
         onClick={() => edit((text) => removeKits(text, at), words.kits.away(named))}
       >
         {words.takeAway}

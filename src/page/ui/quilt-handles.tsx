@@ -27,6 +27,11 @@ export function pointIn(svg: SVGSVGElement | null, { clientX, clientY }: Pointer
   return { x, y };
 }
 
+/** A finger that drags a handle does not drag the page along. */
+function keepPage(event: TouchEvent): void {
+  event.preventDefault();
+}
+
 /** The quilt in so many blocks as they lie in it. */
 export const sized = (text: string, across: number, down: number): string =>
   onEnd() ? sizeQuilt(text, down, across) : sizeQuilt(text, across, down);
@@ -104,6 +109,7 @@ export function CornerHandle({
         aria-valuenow={now.across}
         aria-valuetext={`${now.across} ${words.across}, ${now.down} ${words.down}`}
         onKeyDown={key}
+        onTouchStart={keepPage}
         onPointerDown={(event) => {
           event.currentTarget.setPointerCapture(event.pointerId);
           corner.value = { across: now.across, down: now.down };
@@ -239,6 +245,7 @@ export function RingHandle({
           aria-valuenow={Math.round(width / mark)}
           aria-valuetext={lengthSaid(width)}
           onKeyDown={key}
+          onTouchStart={keepPage}
           onPointerDown={(event) => {
             event.currentTarget.setPointerCapture(event.pointerId);
             start = at(event);

@@ -1,5 +1,5 @@
 import type { Card, CardForm } from "./content.ts";
-import { COLUMNS, cardHigh, columnsFor, GAP, pictureRows } from "./measure.ts";
+import { COLUMNS, cardHigh, columnsFor, GAP, pictureHigh, pictureRows } from "./measure.ts";
 
 /*
  * Cards stand in rows of narrow columns, in order. How each is set is chosen for all of them together, so that they take
@@ -60,6 +60,12 @@ interface Arranged {
   forms: CardForm[];
 }
 
+/** Height of the pictures of a card that stand above its last row of them. */
+function beforeLastRow(card: Card, span: number): number {
+  const rows = pictureRows(card, span).map((row) => Math.max(...row.map(pictureHigh)));
+  return rows.slice(0, -1).reduce((sum, high) => sum + high, 0);
+}
+
 /** Cards with the forms that together stand least high. */
 export function arranged(cards: readonly Card[]): Card[] {
   const ways = cards.map(formsOf);
@@ -71,8 +77,8 @@ export function arranged(cards: readonly Card[]): Card[] {
     const found = known.get(key);
     if (found !== undefined) return found;
     let least: Arranged = { height: Number.POSITIVE_INFINITY, forms: [] };
-    /** `shut`: the last card goes on below, and what came beside it would be read too early. */
-    const row = (next: number, free: number, high: number, forms: CardForm[], shut = false): void => {
+    /** `above`: height of pictures in the row that go on below, beside which a card would be read too early. */
+    const row = (next: number, free: number, high: number, forms: CardForm[], above = 0): void => {
       if (forms.length > 0) {
         const rest = best(next, free);
         // A row is never broken over two pages: a tall one leaves a page empty below.
@@ -80,14 +86,16 @@ export function arranged(cards: readonly Card[]): Card[] {
         if (height < least.height - 0.01) least = { height, forms: [...forms, ...rest.forms] };
       }
       const card = cards[next];
-      if (shut || card === undefined || high >= least.height) return;
+      if (card === undefined || high >= least.height) return;
       for (const { form, height } of ways[next] ?? []) {
         // One that would fit beside the last is set wider, so that it begins a row.
         const span = forms.length === 0 ? Math.max(form.span, left + 1) : form.span;
         if (span > free) continue;
         const own = span === form.span ? height : cardHigh({ ...card, form: { ...form, span } });
-        const goesOn = pictureRows(card, form.beside ?? span).length > 1;
-        row(next + 1, free - span, Math.max(high, own), [...forms, { ...form, span }], goesOn);
+        if (above > 0 && Math.max(high, own) - own < above) continue;
+        const set: CardForm = above > 0 ? { ...form, span, low: true } : { ...form, span };
+        const goesOn = Math.max(above, beforeLastRow(card, form.beside ?? span));
+        row(next + 1, free - span, Math.max(high, own), [...forms, set], goesOn);
       }
     };
     row(at, COLUMNS, 0, []);

@@ -161,12 +161,14 @@ export function widthClass(width: number): string {
 }
 
 function cardMarkup(card: Card): Markup {
-  const { span, beside } = cardForm(card);
+  const { span, beside, low } = cardForm(card);
   const pictures = pictureRows(card, beside ?? span).flat();
   const wide = span * 2 > COLUMNS ? " wide" : "";
   return element(
     "div",
-    { class: `card span-${span}${wide}${beside === null ? "" : ` aside of-${beside}`}` },
+    {
+      class: `card span-${span}${wide}${beside === null ? "" : ` aside of-${beside}`}${low === true ? " low" : ""}`,
+    },
     pictures.length === 0
       ? null
       : element(

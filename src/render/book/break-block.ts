@@ -180,7 +180,7 @@ function besideParts(block: Block & { kind: "beside" }, count: { steps: number }
 }
 
 /** Cards in rows of columns, in order. */
-function cardRows(cards: readonly Card[]): Card[][] {
+export function cardRows(cards: readonly Card[]): Card[][] {
   const rows: Card[][] = [];
   let left = 0;
   for (const card of cards) {

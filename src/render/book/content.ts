@@ -97,6 +97,8 @@ export interface CardForm {
   span: number;
   /** Columns of its pictures where its words stand beside them; null where they stand below. */
   beside: number | null;
+  /** Stands at the foot of its row, level with the last pictures of the card before it, so that it is not read too early. */
+  low?: true;
 }
 
 export type Block =

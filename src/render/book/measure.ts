@@ -37,8 +37,8 @@ export interface Type {
 
 /** Sizes of letters and their lines. Nothing is smaller than 6 pt. */
 export const TYPE = {
-  body: { size: 8.8, line: 11 },
-  small: { size: 7.6, line: 9.8 },
+  body: { size: 8.8, line: 10.6 },
+  small: { size: 7.6, line: 9.4 },
   lead: { size: 9.8, line: 13 },
   heading: { size: 10.6, line: 14 },
   title: { size: 14, line: 17 },

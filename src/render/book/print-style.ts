@@ -72,6 +72,7 @@ export const PRINT_STYLE = `
 
   .cards { grid-template-columns: repeat(${COLUMNS}, minmax(0, 1fr)); gap: ${GAP.card}pt; }
   .card { break-inside: avoid; }
+  .card.low { align-self: end; }
 ${columnRules()}
   .card.aside { display: grid; gap: ${GAP.card}pt; }
   .card-pictures { gap: 3pt ${GAP.card}pt; }

@@ -1,6 +1,6 @@
+import { cardRows } from "../book/break-block.ts";
 import type { Card, Step, StepGroup } from "../book/content.ts";
 import {
-  COLUMNS,
   cardForm,
   cardHigh,
   cardLines,
@@ -148,16 +148,16 @@ function drawCard(sheet: Sheet, card: Card, at: Place): void {
 
 /** Cards in rows of columns, in order. */
 export function drawCards(sheet: Sheet, cards: readonly Card[], at: Place): void {
-  let [x, y, left, deepest] = [at.x, at.y, COLUMNS, 0];
-  for (const card of cards) {
-    const { span } = cardForm(card);
-    if (span > left) {
-      y += deepest + GAP.card;
-      [x, left, deepest] = [at.x, COLUMNS, 0];
+  let { y } = at;
+  for (const row of cardRows(cards)) {
+    const high = Math.max(...row.map(cardHigh));
+    let { x } = at;
+    for (const card of row) {
+      const { span, low } = cardForm(card);
+      const top = low === true ? y + high - cardHigh(card) : y;
+      drawCard(sheet, card, { x, y: top, width: spanWidth(span) });
+      x += spanWidth(span) + GAP.card;
     }
-    drawCard(sheet, card, { x, y, width: spanWidth(span) });
-    deepest = Math.max(deepest, cardHigh(card));
-    x += spanWidth(span) + GAP.card;
-    left -= span;
+    y += high + GAP.card;
   }
 }

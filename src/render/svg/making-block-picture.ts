@@ -13,7 +13,7 @@ import type { DrawnFabric } from "./textures.ts";
 import { whorlOf, whorlPanel } from "./whorl.ts";
 
 /** A panel, and between two. */
-const WIDE = 96;
+const WIDE = 84;
 const BETWEEN = 12;
 
 /**
