@@ -215,13 +215,13 @@ export interface Purchase {
 }
 
 /** What is bought of one bolt: a lay of its own, of the same place among those of bolts. */
-interface BoltLength {
+export interface BoltLength {
   length: Ticks;
   text: string;
   needed: Ticks;
 }
 
-interface WasteLine {
+export interface WasteLine {
   cause: WasteCause;
   /** Square ticks. */
   area: number;
@@ -348,7 +348,7 @@ export interface FabricPlan {
 }
 
 /** What was said of the work while it was done: of a fabric, in the order said. */
-interface Said {
+export interface Said {
   fabric: string;
   facts: string[];
 }

@@ -30,7 +30,7 @@ export interface SizesAsked {
 }
 
 /** How a segment is cut from a strip set, and how many a unit takes; `apart`: between slanting cuts. */
-interface SegmentsSaid {
+export interface SegmentsSaid {
   cut: "square" | "diamond-45" | "triangle-60";
   /** Along the strip, or between the cuts. */
   length: Ticks;

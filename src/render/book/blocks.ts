@@ -209,7 +209,7 @@ function labelMarkup(label: Label): Markup {
 }
 
 /** Class of a column of a table by its share of the width, in thousandths, so that print knows it. */
-export function shareClass(share: number): string {
+function shareClass(share: number): string {
   return `share-${Math.round(share * 1000)}`;
 }
 

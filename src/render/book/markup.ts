@@ -18,7 +18,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
 };
 
 /** Text as it may stand in an element or between quotes. */
-export function escapeHtml(text: string): string {
+function escapeHtml(text: string): string {
   return fitText(text).replace(/[&<>"']/g, (character) => ENTITIES[character] ?? "");
 }
 

@@ -4,7 +4,7 @@ import type { UnitListed } from "../../quilt/unit-list.ts";
 import type { Words } from "../../words/index.ts";
 
 /** One piece of a method, in words. */
-interface PieceWorded {
+export interface PieceWorded {
   part: string;
   /** As cut; null where that follows from the width of the fabric. */
   across: Ticks | null;
@@ -18,7 +18,7 @@ interface PieceWorded {
   other: string;
 }
 
-interface MethodWorded {
+export interface MethodWorded {
   method: string;
   makes: number;
   pieces: PieceWorded[];
